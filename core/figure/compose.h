@@ -1,0 +1,49 @@
+// Composes the whole figure: Sketch + Solved + Construction + View -> DisplayList.
+#pragma once
+
+#include "core/construct/construct.h"
+#include "core/figure/display_list.h"
+#include "core/figure/view.h"
+
+#include <map>
+#include <string>
+
+namespace tailpoint {
+
+enum class ConstructionKind { none, parallelogram, triangle, polygon };
+
+/// Sizes in points; a lecture view or a small figure scales them together.
+struct Style {
+    double factor = 1; ///< multiplies every weight and size below
+    double givenWidth = 2.0, sumWidth = 2.8, constructionWidth = 1.0, arcWidth = 0.85, axisWidth = 0.85,
+           gridWidth = 0.5, locusWidth = 0.9;
+    double labelSize = 13, angleSize = 11, titleSize = 9.5;
+};
+
+struct FigureOptions {
+    ConstructionKind construction = ConstructionKind::parallelogram;
+    bool otherOrder = false;   ///< triangle in the other order
+    bool grid = true, titleBlock = true, angles = true, values = true;
+    int stage = -1;            ///< 0 given forces ... ; -1: everything
+    int highlighted = kNoVector; ///< vector under the pointer or selected
+    std::size_t solution = 0;  ///< which of two answers is drawn solid
+    Style style;
+};
+
+/// Where each label stood last time: the side it took. Given back while dragging so that labels are steady;
+/// left empty for release and export, so that the figure is a function of the sketch alone.
+using Placement = std::map<std::string, int>; ///< group id -> candidate
+
+struct Figure {
+    DisplayList list;
+    Placement placement;
+};
+
+Figure compose(const Sketch& sketch, const Solved& solved, const Construction& construction, const View& view,
+               const FigureOptions& options, const TextMeasure& measure, const Placement& previous = {});
+
+/// A view that shows the whole construction with room for labels and title block on a sheet of this size (points).
+View fittedView(const Sketch& sketch, const Solved& solved, const Construction& construction, const FigureOptions& options,
+                double width, double height);
+
+} // namespace tailpoint

@@ -1,0 +1,104 @@
+// figure/: decides once where every stroke, arc and label goes; screen, SVG, PDF, PNG and TikZ only paint
+// this list. Units: points (1/72 inch) on the sheet, x right, y DOWN, origin at the sheet's top left.
+// The flip from sketch coordinates (y up) happens in View and nowhere else.
+#pragma once
+
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace tailpoint {
+
+/// What a thing is; a theme turns it into colour, the style into weight and dash. The SVG's classes.
+enum class Role {
+    sheet, grid, axis, given, sum, construction, arc, locus, label, leader, halo, titleblock, point, highlight
+};
+std::string_view nameOf(Role role);
+
+struct Point {
+    double x = 0, y = 0;
+    bool operator==(const Point&) const = default;
+};
+struct Box {
+    double left = 0, top = 0, width = 0, height = 0;
+    double right() const { return left + width; }
+    double bottom() const { return top + height; }
+    bool operator==(const Box&) const = default;
+};
+
+enum class Dash { solid, dashed, chain, chainTwoDots, dotted }; ///< chain: dash-dot (axis); chainTwoDots: locus
+
+/// Straight pieces; closed and filled ones are heads and marks. Colour comes from `role`.
+struct Path {
+    Role role = Role::given;
+    std::vector<Point> points;
+    bool closed = false, filled = false;
+    double width = 1; ///< stroke width; 0: no stroke
+    Dash dash = Dash::solid;
+};
+/// Angles in degrees as drawn on the sheet: 0 to the right, positive counter-clockwise as seen.
+struct Arc {
+    Role role = Role::arc;
+    Point centre;
+    double radius = 0, startDegrees = 0, sweepDegrees = 0;
+    double width = 1;
+    Dash dash = Dash::solid;
+};
+struct Disc { ///< ring of the common point, circles of possible tips are full Arcs
+    Role role = Role::point;
+    Point centre;
+    double radius = 0, width = 1;
+    bool filledWithSheet = true;
+};
+
+enum class Face { serif, sans };
+enum class Script { normal, sub, super };
+struct Run {
+    std::string text; ///< UTF-8
+    bool italic = false, bold = false;
+    Script script = Script::normal;
+    bool operator==(const Run&) const = default;
+};
+enum class Anchor { start, middle, end };
+
+/// One label: one `<text>` in SVG. `ink` is the role whose colour the text takes.
+struct Text {
+    Role role = Role::label;
+    Role ink = Role::label;
+    Point baseline; ///< of the anchor
+    Anchor anchor = Anchor::middle;
+    Face face = Face::serif;
+    double size = 12;
+    std::vector<Run> runs;
+    Box box;           ///< exact extent, as measured
+    bool halo = false; ///< a rectangle of the sheet's colour behind
+};
+
+using Item = std::variant<Path, Arc, Disc, Text>;
+
+/// Things that belong together: one force with its head and label, one arc with its value.
+struct Group {
+    Role role = Role::given;
+    std::string id;    ///< "force-P", "sum", "arc-PQ"; unique, an XML name
+    std::string title; ///< reads as words: "Force P, 340 N at 25.0° counter-clockwise from +x"
+    int vector = -2;   ///< index into the sketch's forces, kSumIndex for the sum, kNoVector for neither
+    std::vector<Item> items;
+};
+
+struct DisplayList {
+    double width = 0, height = 0; ///< points
+    std::string title, description;
+    std::vector<Group> groups; ///< in painting order
+};
+
+/// How wide and high a label is, without knowing who paints it.
+struct TextExtent {
+    double width = 0, ascent = 0, descent = 0; ///< points, all >= 0
+};
+class TextMeasure {
+public:
+    virtual ~TextMeasure() = default;
+    virtual TextExtent measure(const std::vector<Run>& runs, Face face, double size) const = 0;
+};
+
+} // namespace tailpoint

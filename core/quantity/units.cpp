@@ -1,0 +1,1 @@
+#include "core/quantity/units.h"

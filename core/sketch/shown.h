@@ -1,0 +1,33 @@
+// Values of a sketch as its sheet shows them: one place decides digits, units and words. All plain ASCII
+// but for the degree sign; the window swaps '-' for U+2212.
+#pragma once
+
+#include "core/quantity/decimals.h"
+#include "core/sketch/sketch.h"
+
+#include <optional>
+#include <string>
+
+namespace tailpoint {
+
+/// "520" / "520 N": to the sheet's significant figures.
+std::string shownForce(double value, const Sketch& sketch, Origin origin = Origin::computed);
+std::string shownForceWithUnit(double value, const Sketch& sketch, Origin origin = Origin::computed);
+
+/// "-3.6°", "0.44 rad", "27.8 gon": `value` in the sheet's angle unit, to its decimals (radians: two more).
+std::string shownAngle(double value, const Sketch& sketch, Origin origin = Origin::computed);
+/// The same for an angle in radians (computed).
+std::string shownAngleFromRadians(double radians, const Sketch& sketch);
+
+/// A direction as given: "25.0°", "3 : 4", "N30°E" — or "to find".
+std::string shownAsGiven(const Direction& direction, const Sketch& sketch);
+
+/// "+x", "-y", "35.0° axis".
+std::string axisName(const Reference& reference);
+/// "from +x, counter-clockwise".
+std::string referenceWords(const Reference& reference);
+
+/// "3.6° clockwise from +x", "along +x", "opposite to +x", "no direction". `referred` as Sketch says it.
+std::string directionWords(std::optional<double> referred, const Sketch& sketch);
+
+} // namespace tailpoint

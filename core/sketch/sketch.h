@@ -1,0 +1,110 @@
+// sketch/: what is given, and nothing that was computed. Plain values: comparable, copyable, no ids, no pointers.
+#pragma once
+
+#include "core/quantity/angle.h"
+#include "core/quantity/units.h"
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace tailpoint {
+
+enum class Sense { ccw, cw };
+
+/// Where directions are measured from: the axis stands `axisDegrees` counter-clockwise from +x, and angles
+/// grow in `sense`. +x, +y, -x, -y are 0, 90, 180, 270.
+struct Reference {
+    double axisDegrees = 0;
+    Sense sense = Sense::ccw;
+    bool operator==(const Reference&) const = default;
+};
+
+/// Forms in which a direction can be given. Slopes and bearings are absolute (x right, y up = north).
+struct ToFind {
+    bool operator==(const ToFind&) const = default;
+};
+struct AngleForm {
+    double value = 0; ///< in the sheet's angle unit, from the reference axis in its sense; any finite number
+    bool operator==(const AngleForm&) const = default;
+};
+struct SlopeForm {
+    double run = 1, rise = 0; ///< signed, not both zero
+    bool operator==(const SlopeForm&) const = default;
+};
+struct BearingForm {
+    char from = 'N';    ///< 'N' or 'S'
+    double degrees = 0; ///< 0..90
+    char toward = 'E';  ///< 'E' or 'W'
+    bool operator==(const BearingForm&) const = default;
+};
+
+struct Direction {
+    std::variant<ToFind, AngleForm, SlopeForm, BearingForm> form;
+    std::optional<double> plusMinus; ///< sheet's angle unit, > 0
+    bool operator==(const Direction&) const = default;
+};
+
+struct Magnitude {
+    std::optional<double> value; ///< sheet's force unit, >= 0; empty: to find
+    std::optional<double> plusMinus;
+    bool operator==(const Magnitude&) const = default;
+};
+
+/// A force with its tail at the common point (or the sum of them all).
+struct Force {
+    std::string name; ///< 1..16 printable characters, unique in the sketch
+    Magnitude magnitude;
+    Direction direction;
+    bool lineOfActionOnly = false; ///< `"sense": "either"`: both senses admissible
+    std::string carried;           ///< keys of the file this version doesn't know: canonical JSON object text, or empty
+    bool operator==(const Force&) const = default;
+};
+
+inline constexpr std::size_t kMostForces = 10'000;
+
+struct Sketch {
+    std::string title;
+    ForceUnit forceUnit = ForceUnit::N;
+    AngleUnit angleUnit = AngleUnit::deg;
+    Reference reference;
+    int figures = 3;       ///< significant figures of shown forces, 1..12
+    int angleDecimals = 1; ///< decimals of shown angles, 0..8
+    std::vector<Force> forces;
+    Force sum; ///< R: usually both to find; {magnitude 0, direction to find} is equilibrium
+    std::optional<std::string> smallest; ///< name of the force (or the sum) asked to be smallest
+    std::string carried;                 ///< unknown top-level keys, as in Force
+    bool operator==(const Sketch&) const = default;
+};
+
+bool isGiven(const Magnitude& magnitude);
+bool isGiven(const Direction& direction);
+/// The sum is stated to be zero.
+bool isEquilibrium(const Sketch& sketch);
+
+/// Unit vector of a given direction, absolute (ccw from +x); empty where it is to be found.
+std::optional<CosSin> unitVector(const Direction& direction, const Sketch& sketch);
+
+/// The direction of (x, y) as the sheet says it: its angle unit, from its axis, in its sense, in (-half turn, half turn].
+std::optional<double> referredDirection(long double x, long double y, const Sketch& sketch);
+
+/// A given direction as the sheet says it: a typed angle is normalised exactly, slopes and bearings are referred.
+std::optional<double> referredDirection(const Direction& direction, const Sketch& sketch);
+
+/// First free of P, Q, S, T, U, V, W, then F1, F2, ...
+std::string nextForceName(const Sketch& sketch);
+/// First free of R, S, T among the forces' names.
+std::string defaultSumName(const std::vector<Force>& forces);
+
+/// What is wrong with a sketch, if anything: place ("forces[2].magnitude"), what, and the mend.
+struct SketchFault {
+    std::string place;
+    std::string message;
+};
+std::optional<SketchFault> firstFault(const Sketch& sketch);
+
+/// The default: no forces, N, degrees, from +x counter-clockwise, sum R to find.
+Sketch emptySketch();
+
+} // namespace tailpoint

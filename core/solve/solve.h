@@ -1,0 +1,69 @@
+// solve/: the vector equation  F1 + F2 + ... + Fn = S  with at most two unknown scalars, solved as a whole.
+#pragma once
+
+#include "core/sketch/sketch.h"
+
+#include <Eigen/Core>
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace tailpoint {
+
+enum class Status { unique, two, none, endless, underdetermined, overdetermined };
+std::string_view nameOf(Status status);
+
+/// The construction that answers the question.
+enum class Family {
+    closePolygon,   ///< magnitude and direction of one vector
+    twoMagnitudes,  ///< line meets line
+    magnitudeAndDirection, ///< line meets circle
+    twoDirections,  ///< circle meets circle
+    smallestForce,
+    smallestSum,
+    check, ///< all given
+    unclear ///< too few or too many unknowns
+};
+
+/// One vector of an answer, in the sheet's units.
+struct SolvedForce {
+    std::string name;
+    double magnitude = 0;            ///< >= 0
+    std::optional<double> direction; ///< as the sheet says it, (-half turn, half turn]; empty: no direction
+    Eigen::Vector2d vector{0, 0};    ///< along the sheet's x and y
+    Eigen::Vector2d unit{0, 0};      ///< unit vector of the direction, kept where the magnitude is zero but a direction is given
+    bool magnitudeFound = false, directionFound = false; ///< which were unknown
+    bool turned = false; ///< found in the other sense of its line of action
+};
+
+struct Solution {
+    std::vector<SolvedForce> forces; ///< in the sketch's order
+    SolvedForce sum;
+    double residual = 0; ///< |sum of forces - S|, substituted back in extended precision, sheet's unit
+};
+
+struct Solved {
+    Status status = Status::underdetermined;
+    Family family = Family::unclear;
+    std::string message;             ///< words for every status but a plain unique
+    std::vector<Solution> solutions; ///< 0, 1 or 2, the design's order
+    std::vector<Solution> reversed;  ///< roots lost to a sense
+    bool tangent = false;
+    std::vector<std::string> unknowns; ///< in words: "magnitude of P", "direction of R"
+    std::array<int, 2> unknownVectors{-2, -2}; ///< indices into forces, kSumIndex for the sum, kNoVector where fewer
+    Eigen::Vector2d knownSum{0, 0}; ///< sum of all fully given forces
+};
+inline constexpr int kSumIndex = -1;
+inline constexpr int kNoVector = -2;
+
+/// Solves the sketch. Precondition: firstFault(sketch) is empty. Never throws but for memory, never yields a
+/// NaN or an infinity.
+/// Resultant: relative error of the magnitude at most 8u + kappa * 2^-58, u = 2^-53,
+/// kappa = sum|F| / |R|; |R| <= 4 n u sum|F| is a zero resultant with no direction.
+Solved solve(const Sketch& sketch);
+
+/// The force that would hold the given forces in equilibrium: -R.
+SolvedForce equilibrant(const SolvedForce& sum, const Sketch& sketch);
+
+} // namespace tailpoint

@@ -1,0 +1,59 @@
+// document/: the open sketch, its undo stack and its file. The one place where a sketch changes:
+// mouse, keys, panel and assistive technology all call edit().
+#pragma once
+
+#include "core/construct/construct.h"
+#include "core/solve/solve.h"
+#include "ui/document/sketch_json.h"
+
+#include <QObject>
+#include <QString>
+#include <QUndoStack>
+
+namespace tailpoint {
+
+/// Everything that follows from one sketch. Views read it and keep nothing.
+struct Result {
+    Sketch sketch;
+    Solved solved;
+    std::size_t chosen = 0; ///< which of two answers is shown
+    Construction construction;
+};
+
+class SketchDocument : public QObject {
+    Q_OBJECT
+public:
+    explicit SketchDocument(QObject* parent = nullptr);
+
+    const Result& result() const { return m_result; }
+    const Sketch& sketch() const { return m_result.sketch; }
+    QUndoStack& undoStack() { return m_undo; }
+    bool isModified() const { return !m_undo.isClean(); }
+    QString path() const { return m_path; } ///< empty: not yet saved
+
+    /// One undo step a gesture: edits with the same non-zero `gesture` merge; one that ends where it began leaves no step.
+    /// A sketch with a fault is refused and said in the return value.
+    std::optional<SketchFault> edit(const Sketch& after, const QString& text, quint64 gesture = 0);
+    static quint64 newGesture();
+    /// Takes back a gesture in progress without leaving a step.
+    void cancelGesture(quint64 gesture);
+
+    void choose(std::size_t solution);
+
+    void replace(const Sketch& sketch, const QString& path); ///< new or opened: clears the undo stack
+    std::optional<FileError> open(const QString& path);      ///< on error the open sketch stays
+    std::optional<FileError> save(const QString& path);
+
+signals:
+    void changed();     ///< sketch or chosen answer; result() is new
+    void fileChanged(); ///< path or modified mark
+
+private:
+    friend class EditCommand;
+    void set(const Sketch& sketch);
+    Result m_result;
+    QUndoStack m_undo;
+    QString m_path;
+};
+
+} // namespace tailpoint

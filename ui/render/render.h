@@ -1,0 +1,34 @@
+// render/: paints a display list, and computes nothing.
+#pragma once
+
+#include "core/figure/display_list.h"
+#include "ui/style/theme.h"
+
+#include <QByteArray>
+#include <QImage>
+#include <QPainter>
+
+namespace tailpoint {
+
+/// Measures with the fonts that paint. Needs a QGuiApplication.
+class QtTextMeasure : public TextMeasure {
+public:
+    TextExtent measure(const std::vector<Run>& runs, Face face, double size) const override;
+};
+
+/// Sheet, grid, axis and title block hardly ever change: the canvas caches them.
+enum class Layer { everything, background, foreground };
+
+/// Paints in the painter's own coordinates, one unit a point.
+void paint(QPainter& painter, const DisplayList& list, const Theme& theme, Layer layer = Layer::everything);
+
+/// SVG 1.1, UTF-8. `sketchJson` goes into <metadata>.
+QByteArray toSvg(const DisplayList& list, const Theme& theme, const QByteArray& sketchJson);
+/// The sketch's JSON from a SVG of ours; empty where there is none. Reads <metadata> and nothing else.
+QByteArray sketchJsonFromSvg(const QByteArray& svg);
+
+QImage toImage(const DisplayList& list, const Theme& theme, double scale);
+/// One page that fits the figure, vectors, fonts embedded.
+QByteArray toPdf(const DisplayList& list, const Theme& theme);
+
+} // namespace tailpoint

@@ -1,0 +1,1 @@
+#include "ui/style/theme.h"

@@ -1,0 +1,32 @@
+// style/: what the roles look like. Colours stand here and nowhere else.
+#pragma once
+
+#include "core/figure/display_list.h"
+
+#include <QColor>
+#include <QFont>
+#include <QString>
+#include <optional>
+
+namespace tailpoint {
+
+enum class ThemeName { paper, slate, contrast };
+
+/// Colours by role, and those of the window around the sheet.
+struct Theme {
+    ThemeName name = ThemeName::paper;
+    QColor sheet, grid, ink, given, sum, construction, axis, arc, locus, highlight, warning;
+    QColor bar, panel, hairline, quietInk, accentGround; ///< window: bar, panel ground, rules, secondary text, pressed button
+    QColor colour(Role role) const;                      ///< of a figure's strokes or text
+};
+
+const Theme& themeOf(ThemeName name);
+std::optional<ThemeName> themeFrom(const QString& name); ///< "paper", "slate", "contrast"
+QString nameOf(ThemeName name);
+
+/// Figure and formulas: STIX, 'TeX Gyre Termes', 'Liberation Serif', serif.
+QFont serifFont();
+const char* serifStack(); ///< for SVG and HTML
+const char* sansStack();
+
+} // namespace tailpoint
