@@ -93,9 +93,11 @@ TEST(CoreRooms, CoreIncludesNothingButItselfEigenAndTheStandardLibrary) {
 }
 
 TEST(CoreRooms, EveryFolderOfCoreIsInTheList) {
-    for (const auto& entry : fs::directory_iterator(fs::path(TAILPOINT_SOURCE) / "core"))
-        if (entry.is_directory())
+    for (const auto& entry : fs::directory_iterator(fs::path(TAILPOINT_SOURCE) / "core")) {
+        if (entry.is_directory()) {
             EXPECT_TRUE(rankOf(entry.path().filename().string())) << entry.path().filename();
+        }
+    }
 }
 
 TEST(CoreRooms, AFolderIncludesOnlyItselfAndTheFoldersBeforeIt) {
