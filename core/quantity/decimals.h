@@ -6,7 +6,8 @@
 namespace tailpoint {
 
 /// Where a number comes from decides how a tie is recognised. A typed number is the decimal that was typed
-/// (2.675 is a tie at two decimals); a computed one within kTieBand (relative) of a rounding boundary counts as that tie.
+/// (2.675 is a tie at two decimals); a computed one within kTieBand (relative) of a rounding boundary counts
+/// as that tie.
 enum class Origin { typed, computed };
 inline constexpr double kTieBand = 1e-12;
 
@@ -22,7 +23,8 @@ std::string fixedDecimals(double value, int decimals, Origin origin = Origin::co
 /// The shortest decimal that reads back as `value` (std::to_chars), for files and edit fields.
 std::string shortest(double value);
 
-/// The double that `significant` / `fixedDecimals` shows: what a drag sets, so that what is seen is computed with.
+/// The double that `significant` / `fixedDecimals` shows: what a drag sets, so that what is seen is computed
+/// with.
 double roundedToFigures(double value, int figures);
 double roundedToDecimals(double value, int decimals);
 

@@ -19,8 +19,8 @@ template <class T>
 using Typed = std::variant<T, TypedError>;
 
 /// A finite decimal. One decimal mark, '.' or ','; '-', U+2212 or '+' in front; spaces, no-break and narrow
-/// spaces as grouping in threes only; exponent allowed (1.5e3). Refused: two different marks, a repeated mark,
-/// grouping not in threes, nan, inf, overflow, anything left over.
+/// spaces as grouping in threes only; exponent allowed (1.5e3). Refused: two different marks, a repeated
+/// mark, grouping not in threes, nan, inf, overflow, anything left over.
 Typed<double> parseNumber(std::string_view text);
 
 /// A magnitude with optional unit ("340", "1.2 kN", "75 lbf"), converted to `sheet`; with optional tolerance

@@ -1,4 +1,5 @@
-// sketch/: what is given, and nothing that was computed. Plain values: comparable, copyable, no ids, no pointers.
+// sketch/: what is given, and nothing that was computed. Plain values: comparable, copyable, no ids, no
+// pointers.
 #pragma once
 
 #include "core/quantity/angle.h"
@@ -58,11 +59,17 @@ struct Force {
     Magnitude magnitude;
     Direction direction;
     bool lineOfActionOnly = false; ///< `"sense": "either"`: both senses admissible
-    std::string carried;           ///< keys of the file this version doesn't know: canonical JSON object text, or empty
+    std::string carried; ///< keys of the file this version doesn't know: canonical JSON object text, or empty
     bool operator==(const Force&) const = default;
 };
 
 inline constexpr std::size_t kMostForces = 10'000;
+inline constexpr std::size_t kLongestName = 16; ///< code points
+inline constexpr int kMostFigures = 12;
+inline constexpr int kMostAngleDecimals = 8;
+/// Magnitudes are 0 or within these, in the sheet's unit: no square or product of two leaves the range of
+/// double.
+inline constexpr double kSmallestMagnitude = 1e-150, kLargestMagnitude = 1e150;
 
 struct Sketch {
     std::string title;
@@ -86,10 +93,12 @@ bool isEquilibrium(const Sketch& sketch);
 /// Unit vector of a given direction, absolute (ccw from +x); empty where it is to be found.
 std::optional<CosSin> unitVector(const Direction& direction, const Sketch& sketch);
 
-/// The direction of (x, y) as the sheet says it: its angle unit, from its axis, in its sense, in (-half turn, half turn].
+/// The direction of (x, y) as the sheet says it: its angle unit, from its axis, in its sense, in (-half turn,
+/// half turn].
 std::optional<double> referredDirection(long double x, long double y, const Sketch& sketch);
 
-/// A given direction as the sheet says it: a typed angle is normalised exactly, slopes and bearings are referred.
+/// A given direction as the sheet says it: a typed angle is normalised exactly, slopes and bearings are
+/// referred.
 std::optional<double> referredDirection(const Direction& direction, const Sketch& sketch);
 
 /// First free of P, Q, S, T, U, V, W, then F1, F2, ...

@@ -16,13 +16,13 @@ std::string_view nameOf(Status status);
 
 /// The construction that answers the question.
 enum class Family {
-    closePolygon,   ///< magnitude and direction of one vector
-    twoMagnitudes,  ///< line meets line
+    closePolygon,          ///< magnitude and direction of one vector
+    twoMagnitudes,         ///< line meets line
     magnitudeAndDirection, ///< line meets circle
-    twoDirections,  ///< circle meets circle
+    twoDirections,         ///< circle meets circle
     smallestForce,
     smallestSum,
-    check, ///< all given
+    check,  ///< all given
     unclear ///< too few or too many unknowns
 };
 
@@ -32,9 +32,10 @@ struct SolvedForce {
     double magnitude = 0;            ///< >= 0
     std::optional<double> direction; ///< as the sheet says it, (-half turn, half turn]; empty: no direction
     Eigen::Vector2d vector{0, 0};    ///< along the sheet's x and y
-    Eigen::Vector2d unit{0, 0};      ///< unit vector of the direction, kept where the magnitude is zero but a direction is given
+    Eigen::Vector2d unit{
+        0, 0}; ///< unit vector of the direction, kept where the magnitude is zero but a direction is given
     bool magnitudeFound = false, directionFound = false; ///< which were unknown
-    bool turned = false; ///< found in the other sense of its line of action
+    bool turned = false;                                 ///< found in the other sense of its line of action
 };
 
 struct Solution {
@@ -51,7 +52,8 @@ struct Solved {
     std::vector<Solution> reversed;  ///< roots lost to a sense
     bool tangent = false;
     std::vector<std::string> unknowns; ///< in words: "magnitude of P", "direction of R"
-    std::array<int, 2> unknownVectors{-2, -2}; ///< indices into forces, kSumIndex for the sum, kNoVector where fewer
+    std::array<int, 2> unknownVectors{
+        -2, -2};                    ///< indices into forces, kSumIndex for the sum, kNoVector where fewer
     Eigen::Vector2d knownSum{0, 0}; ///< sum of all fully given forces
 };
 inline constexpr int kSumIndex = -1;

@@ -1,0 +1,475 @@
+#include "core/quantity/typed.h"
+
+#include "core/quantity/angle.h"
+#include "core/quantity/decimals.h"
+#include "core/quantity/text.h"
+
+#include <charconv>
+#include <cmath>
+#include <vector>
+
+namespace tailpoint {
+namespace {
+
+constexpr char32_t kMinusSign = 0x2212, kPlusMinusSign = 0xB1, kDegreeSign = 0xB0;
+
+bool isSpace(char32_t c) {
+    return c == ' ' || c == '\t' || c == 0xA0 || (c >= 0x2000 && c <= 0x200A) || c == 0x202F;
+}
+bool isDigit(char32_t c) {
+    return c >= '0' && c <= '9';
+}
+bool isLetter(char32_t c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
+bool isMark(char32_t c) {
+    return c == '.' || c == ',';
+}
+bool isSign(char32_t c) {
+    return c == '+' || c == '-' || c == kMinusSign;
+}
+
+// A text as code points with a reading position. Beyond the end it reads as 0.
+class Reader {
+public:
+    explicit Reader(std::u32string text) : text_(std::move(text)) {}
+    char32_t peek(std::size_t ahead = 0) const { return at_ + ahead < text_.size() ? text_[at_ + ahead] : 0; }
+    char32_t take() { return at_ < text_.size() ? text_[at_++] : 0; }
+    bool atEnd() const { return at_ >= text_.size(); }
+    void skipSpaces() {
+        while (isSpace(peek())) {
+            ++at_;
+        }
+    }
+    bool takeIf(char32_t c) {
+        const bool hit = peek() == c;
+        at_ += hit ? 1 : 0;
+        return hit;
+    }
+    std::string takeLetters() {
+        std::string word;
+        while (isLetter(peek())) {
+            word += static_cast<char>(take());
+        }
+        return word;
+    }
+
+private:
+    std::u32string text_;
+    std::size_t at_ = 0;
+};
+
+std::optional<std::u32string> codePoints(std::string_view text) {
+    std::u32string points;
+    while (!text.empty()) {
+        const std::optional<char32_t> c = nextCodePoint(text);
+        if (!c || *c == 0) {
+            return std::nullopt;
+        }
+        points += *c;
+    }
+    return points;
+}
+
+std::string quoted(std::string_view text) {
+    return "'" + std::string(text) + "'";
+}
+
+TypedError unreadable(std::string_view text, std::string_view example) {
+    return {quoted(text) + " can't be read; type " + std::string(example)};
+}
+
+// One run of digits, possibly in groups parted by single spaces. False where the groups are no threes.
+struct DigitRun {
+    std::string digits;
+    std::vector<std::size_t> groups;
+};
+
+DigitRun takeDigits(Reader& reader) {
+    DigitRun run;
+    while (isDigit(reader.peek())) {
+        std::size_t length = 0;
+        while (isDigit(reader.peek())) {
+            run.digits += static_cast<char>(reader.take());
+            ++length;
+        }
+        run.groups.push_back(length);
+        if (!isSpace(reader.peek()) || !isDigit(reader.peek(1))) {
+            break;
+        }
+        reader.take();
+    }
+    return run;
+}
+
+bool groupsBeforeMark(const std::vector<std::size_t>& groups) {
+    for (std::size_t i = 1; i < groups.size(); ++i) {
+        if (groups[i] != 3) {
+            return false;
+        }
+    }
+    return groups.size() < 2 || groups.front() <= 3;
+}
+
+bool groupsAfterMark(const std::vector<std::size_t>& groups) {
+    for (std::size_t i = 0; i + 1 < groups.size(); ++i) {
+        if (groups[i] != 3) {
+            return false;
+        }
+    }
+    return groups.size() < 2 || groups.back() <= 3;
+}
+
+std::string takeSign(Reader& reader) {
+    if (!isSign(reader.peek())) {
+        return "";
+    }
+    const bool negative = reader.take() != '+';
+    reader.skipSpaces();
+    return negative ? "-" : "";
+}
+
+// "e3", "E-5"; left alone where no digit follows, so that a unit may begin with e.
+std::string takeExponent(Reader& reader) {
+    if (reader.peek() != 'e' && reader.peek() != 'E') {
+        return "";
+    }
+    const std::size_t sign = isSign(reader.peek(1)) ? 1 : 0;
+    if (!isDigit(reader.peek(1 + sign))) {
+        return "";
+    }
+    reader.take();
+    std::string exponent = "e";
+    if (sign != 0) {
+        exponent += reader.take() == '+' ? "" : "-";
+    }
+    while (isDigit(reader.peek())) {
+        exponent += static_cast<char>(reader.take());
+    }
+    return exponent;
+}
+
+Typed<double> valueOf(const std::string& plain, std::string_view text) {
+    double value = 0;
+    const auto read = std::from_chars(plain.data(), plain.data() + plain.size(), value);
+    const bool huge = plain.find("e-") == std::string::npos;
+    if (read.ec == std::errc::result_out_of_range) {
+        return TypedError{quoted(text) + (huge ? " is too large for a number; type a smaller one"
+                                               : " is too small for a number; type 0 or a larger one")};
+    }
+    return value + 0.0;
+}
+
+Typed<double> takeNumber(Reader& reader, std::string_view text) {
+    reader.skipSpaces();
+    std::string plain = takeSign(reader);
+    const DigitRun whole = takeDigits(reader);
+    DigitRun part;
+    const char32_t mark = isMark(reader.peek()) ? reader.take() : 0;
+    if (mark != 0) {
+        part = takeDigits(reader);
+    }
+    if (whole.digits.empty() && part.digits.empty()) {
+        return unreadable(text, "a number such as 340 or 1.5");
+    }
+    if (isMark(reader.peek()) && (isDigit(reader.peek(1)) || isMark(reader.peek(1)))) {
+        return TypedError{quoted(text) +
+                          (reader.peek() == mark ? " has two decimal marks" : " has both '.' and ','") +
+                          "; type one decimal mark and no other, as in 1234.5"};
+    }
+    if (!groupsBeforeMark(whole.groups) || !groupsAfterMark(part.groups)) {
+        return TypedError{quoted(text) + " has spaces that don't part groups of three; leave them out"};
+    }
+    plain += whole.digits + "." + part.digits + takeExponent(reader);
+    return valueOf(plain, text);
+}
+
+// Skips "+-", "+/-" or the sign; false (and nothing skipped) where none stands there.
+bool takePlusMinus(Reader& reader) {
+    reader.skipSpaces();
+    if (reader.takeIf(kPlusMinusSign)) {
+        return true;
+    }
+    if (reader.peek() != '+') {
+        return false;
+    }
+    const std::size_t slash = reader.peek(1) == '/' ? 1 : 0;
+    const char32_t minus = reader.peek(1 + slash);
+    if (minus != '-' && minus != kMinusSign) {
+        return false;
+    }
+    for (std::size_t i = 0; i < 2 + slash; ++i) {
+        reader.take();
+    }
+    return true;
+}
+
+template <class T>
+bool failed(const Typed<T>& typed) {
+    return std::holds_alternative<TypedError>(typed);
+}
+
+TypedError leftOver(std::string_view text, std::string_view word, std::string_view units) {
+    return {quoted(text) + " ends in " + (word.empty() ? "something" : quoted(word)) +
+            " that is no unit; use " + std::string(units)};
+}
+
+constexpr std::string_view kForceUnitWords = "N, kN, lbf (or lb), kip, kgf";
+constexpr std::string_view kAngleUnitWords = "deg (or °), rad, gon";
+
+std::optional<ForceUnit> forceUnitTyped(std::string_view word) {
+    if (word == "lb" || word == "lbs") {
+        return ForceUnit::lbf;
+    }
+    if (word == "kips") {
+        return ForceUnit::kip;
+    }
+    return forceUnitFrom(word);
+}
+
+std::optional<AngleUnit> takeAngleUnit(Reader& reader, std::string& word) {
+    if (reader.takeIf(kDegreeSign)) {
+        return AngleUnit::deg;
+    }
+    word = reader.takeLetters();
+    if (word == "degree" || word == "degrees") {
+        return AngleUnit::deg;
+    }
+    return angleUnitFrom(word);
+}
+
+struct MagnitudeParts {
+    double value = 0;
+    std::optional<ForceUnit> unit;
+};
+
+Typed<MagnitudeParts> takeMagnitude(Reader& reader, std::string_view text) {
+    const Typed<double> number = takeNumber(reader, text);
+    if (failed(number)) {
+        return std::get<TypedError>(number);
+    }
+    reader.skipSpaces();
+    const std::string word = reader.takeLetters();
+    const std::optional<ForceUnit> unit = forceUnitTyped(word);
+    if (!word.empty() && !unit) {
+        return leftOver(text, word, kForceUnitWords);
+    }
+    return MagnitudeParts{std::get<double>(number), unit};
+}
+
+struct AngleParts {
+    double value = 0;
+    std::optional<AngleUnit> unit;
+};
+
+Typed<AngleParts> takeAngle(Reader& reader, std::string_view text) {
+    const Typed<double> number = takeNumber(reader, text);
+    if (failed(number)) {
+        return std::get<TypedError>(number);
+    }
+    reader.skipSpaces();
+    std::string word;
+    const std::optional<AngleUnit> unit = takeAngleUnit(reader, word);
+    if (!word.empty() && !unit) {
+        return leftOver(text, word, kAngleUnitWords);
+    }
+    return AngleParts{std::get<double>(number), unit};
+}
+
+double convertAngle(double value, AngleUnit from, AngleUnit to) {
+    if (from == to) {
+        return value;
+    }
+    if (from != AngleUnit::rad && to != AngleUnit::rad) {
+        return static_cast<double>(static_cast<long double>(value) * (to == AngleUnit::gon ? 10 : 9) /
+                                   (to == AngleUnit::gon ? 9 : 10));
+    }
+    return to == AngleUnit::rad ? toRadians(value, from) : fromRadians(value, to);
+}
+
+TypedError badTolerance(std::string_view text) {
+    return {quoted(text) + " has a tolerance that is not above 0; type one such as 5 or leave it out"};
+}
+
+TypedError restIsLeft(std::string_view text, std::string_view example) {
+    return {quoted(text) + " has something left over at its end; type " + std::string(example)};
+}
+
+using MaybeTolerance = Typed<std::optional<double>>;
+
+MaybeTolerance takeAngleTolerance(Reader& reader, std::string_view text, AngleUnit unspoken,
+                                  AngleUnit sheet) {
+    if (!takePlusMinus(reader)) {
+        return std::optional<double>{};
+    }
+    const Typed<AngleParts> parts = takeAngle(reader, text);
+    if (failed(parts)) {
+        return std::get<TypedError>(parts);
+    }
+    const auto [value, unit] = std::get<AngleParts>(parts);
+    if (!(value > 0)) {
+        return badTolerance(text);
+    }
+    return std::optional<double>{convertAngle(value, unit.value_or(unspoken), sheet)};
+}
+
+constexpr std::string_view kDirectionExamples =
+    "an angle such as 25, a slope such as 3:4 or a bearing such as N30E";
+
+Typed<TypedDirection> finished(Reader& reader, TypedDirection direction, AngleUnit unspoken, AngleUnit sheet,
+                               std::string_view text) {
+    const MaybeTolerance tolerance = takeAngleTolerance(reader, text, unspoken, sheet);
+    if (failed(tolerance)) {
+        return std::get<TypedError>(tolerance);
+    }
+    direction.plusMinus = std::get<std::optional<double>>(tolerance);
+    reader.skipSpaces();
+    if (!reader.atEnd()) {
+        return restIsLeft(text, kDirectionExamples);
+    }
+    return direction;
+}
+
+char upper(char32_t c) {
+    return static_cast<char>(c >= 'a' && c <= 'z' ? c - 32 : c);
+}
+
+bool isCompassLetter(char32_t c) {
+    const char letter = upper(c);
+    return letter == 'N' || letter == 'S' || letter == 'E' || letter == 'W';
+}
+
+TypedError badBearing(std::string_view text) {
+    return {quoted(text) + " is no bearing; type N or S, 0 to 90 degrees, E or W, as in N30E"};
+}
+
+Typed<TypedDirection> takeBearing(Reader& reader, std::string_view text, AngleUnit sheet) {
+    TypedDirection bearing;
+    bearing.form = TypedDirection::Form::bearing;
+    const char first = upper(reader.take());
+    reader.skipSpaces();
+    if (first == 'E' || first == 'W') {
+        bearing.toward = first;
+        bearing.degrees = 90;
+        return finished(reader, bearing, sheet, sheet, text);
+    }
+    bearing.from = first;
+    if (isDigit(reader.peek()) || isMark(reader.peek())) {
+        const Typed<double> degrees = takeNumber(reader, text);
+        if (failed(degrees)) {
+            return std::get<TypedError>(degrees);
+        }
+        bearing.degrees = std::get<double>(degrees);
+        reader.skipSpaces();
+        reader.takeIf(kDegreeSign);
+        reader.skipSpaces();
+    } else if (isCompassLetter(reader.peek())) {
+        bearing.degrees = 45;
+    } else {
+        return finished(reader, bearing, sheet, sheet, text);
+    }
+    bearing.toward = upper(reader.take());
+    if (bearing.degrees > 90 || (bearing.toward != 'E' && bearing.toward != 'W')) {
+        return badBearing(text);
+    }
+    return finished(reader, bearing, sheet, sheet, text);
+}
+
+Typed<TypedDirection> takeSlope(Reader& reader, double run, std::string_view text, AngleUnit sheet) {
+    const Typed<double> rise = takeNumber(reader, text);
+    if (failed(rise)) {
+        return std::get<TypedError>(rise);
+    }
+    TypedDirection slope;
+    slope.form = TypedDirection::Form::slope;
+    slope.run = run;
+    slope.rise = std::get<double>(rise);
+    if (slope.run == 0 && slope.rise == 0) {
+        return TypedError{quoted(text) + " points nowhere; give run or rise a value other than 0"};
+    }
+    return finished(reader, slope, sheet, sheet, text);
+}
+
+Typed<TypedDirection> takeAngleOrSlope(Reader& reader, std::string_view text, AngleUnit sheet) {
+    const Typed<AngleParts> parts = takeAngle(reader, text);
+    if (failed(parts)) {
+        return std::get<TypedError>(parts);
+    }
+    const auto [value, unit] = std::get<AngleParts>(parts);
+    reader.skipSpaces();
+    if (!unit && reader.takeIf(':')) {
+        return takeSlope(reader, value, text, sheet);
+    }
+    TypedDirection angle;
+    angle.angle = convertAngle(value, unit.value_or(sheet), sheet);
+    return finished(reader, angle, unit.value_or(sheet), sheet, text);
+}
+
+} // namespace
+
+Typed<double> parseNumber(std::string_view text) {
+    const std::optional<std::u32string> points = codePoints(text);
+    if (!points) {
+        return TypedError{"this text is no UTF-8; type a number such as 340 or 1.5"};
+    }
+    Reader reader(*points);
+    Typed<double> number = takeNumber(reader, text);
+    reader.skipSpaces();
+    if (!failed(number) && !reader.atEnd()) {
+        return restIsLeft(text, "a number alone, such as 340 or 1.5");
+    }
+    return number;
+}
+
+Typed<TypedMagnitude> parseMagnitude(std::string_view text, ForceUnit sheet) {
+    const std::optional<std::u32string> points = codePoints(text);
+    if (!points) {
+        return TypedError{"this text is no UTF-8; type a magnitude such as 340 or 1.2 kN"};
+    }
+    Reader reader(*points);
+    const Typed<MagnitudeParts> first = takeMagnitude(reader, text);
+    if (failed(first)) {
+        return std::get<TypedError>(first);
+    }
+    MagnitudeParts value = std::get<MagnitudeParts>(first);
+    std::optional<MagnitudeParts> tolerance;
+    if (takePlusMinus(reader)) {
+        const Typed<MagnitudeParts> second = takeMagnitude(reader, text);
+        if (failed(second)) {
+            return std::get<TypedError>(second);
+        }
+        tolerance = std::get<MagnitudeParts>(second);
+    }
+    reader.skipSpaces();
+    if (!reader.atEnd()) {
+        return restIsLeft(text, "a magnitude such as 340, 1.2 kN or 340 +- 5");
+    }
+    if (value.value < 0) {
+        return TypedError{quoted(text) + " is negative; turn the direction round instead"};
+    }
+    if (tolerance && !(tolerance->value > 0)) {
+        return badTolerance(text);
+    }
+    // One unit at the end speaks for both numbers.
+    const ForceUnit unit = value.unit.value_or(tolerance ? tolerance->unit.value_or(sheet) : sheet);
+    TypedMagnitude result{convert(value.value, unit, sheet), std::nullopt};
+    if (tolerance) {
+        result.plusMinus = convert(tolerance->value, tolerance->unit.value_or(unit), sheet);
+    }
+    return result;
+}
+
+Typed<TypedDirection> parseDirection(std::string_view text, AngleUnit sheet) {
+    const std::optional<std::u32string> points = codePoints(text);
+    if (!points) {
+        return TypedError{"this text is no UTF-8; type a direction such as 25"};
+    }
+    Reader reader(*points);
+    reader.skipSpaces();
+    if (isCompassLetter(reader.peek())) {
+        return takeBearing(reader, text, sheet);
+    }
+    return takeAngleOrSlope(reader, text, sheet);
+}
+
+} // namespace tailpoint

@@ -1,0 +1,175 @@
+// Every rule that a sketch must keep before it may be solved, each with its place and its mend.
+#include "core/sketch/sketch.h"
+
+#include "core/quantity/decimals.h"
+#include "core/quantity/text.h"
+
+#include <cmath>
+#include <unordered_set>
+
+namespace tailpoint {
+namespace {
+
+using Fault = std::optional<SketchFault>;
+
+Fault magnitudeFault(double value, const std::string& place) {
+    if (!std::isfinite(value)) {
+        return SketchFault{place, "is not a finite number; give a number such as 340"};
+    }
+    if (value < 0) {
+        return SketchFault{place, shortest(value) + " is negative; turn the direction round instead"};
+    }
+    if (value > kLargestMagnitude || (value > 0 && value < kSmallestMagnitude)) {
+        return SketchFault{place, shortest(value) +
+                                      " is outside 1e-150 to 1e150; choose another force unit or give 0"};
+    }
+    return std::nullopt;
+}
+
+Fault toleranceFault(const std::optional<double>& plusMinus, bool given, const std::string& place) {
+    if (!plusMinus) {
+        return std::nullopt;
+    }
+    if (!given) {
+        return SketchFault{place,
+                           "a tolerance needs a given value; give the value or leave the tolerance out"};
+    }
+    if (!std::isfinite(*plusMinus) || *plusMinus <= 0 || *plusMinus > kLargestMagnitude) {
+        return SketchFault{place, "a tolerance is a number above 0; give one such as 5 or leave it out"};
+    }
+    return std::nullopt;
+}
+
+Fault slopeFault(const SlopeForm& slope, const std::string& place) {
+    for (const double part : {slope.run, slope.rise}) {
+        if (!std::isfinite(part) || std::fabs(part) > kLargestMagnitude ||
+            (part != 0 && std::fabs(part) < kSmallestMagnitude)) {
+            return SketchFault{place, "run and rise are numbers between 1e-150 and 1e150 in size, or 0; "
+                                      "give some such as [3, 4]"};
+        }
+    }
+    if (slope.run == 0 && slope.rise == 0) {
+        return SketchFault{place, "run and rise are both 0, which points nowhere; give one of them a value"};
+    }
+    return std::nullopt;
+}
+
+Fault bearingFault(const BearingForm& bearing, const std::string& place) {
+    if ((bearing.from != 'N' && bearing.from != 'S') || (bearing.toward != 'E' && bearing.toward != 'W')) {
+        return SketchFault{place, "a bearing goes from N or S toward E or W; give one such as N30E"};
+    }
+    if (!(bearing.degrees >= 0 && bearing.degrees <= 90)) {
+        return SketchFault{place,
+                           "a bearing's angle is 0 to 90 degrees; count from the other pole beyond 90"};
+    }
+    return std::nullopt;
+}
+
+Fault directionFault(const Direction& direction, const std::string& place) {
+    if (const auto* angle = std::get_if<AngleForm>(&direction.form); angle && !std::isfinite(angle->value)) {
+        return SketchFault{place, "is not a finite number; give an angle such as 25"};
+    }
+    if (const auto* slope = std::get_if<SlopeForm>(&direction.form)) {
+        return slopeFault(*slope, place);
+    }
+    if (const auto* bearing = std::get_if<BearingForm>(&direction.form)) {
+        return bearingFault(*bearing, place);
+    }
+    return std::nullopt;
+}
+
+Fault nameFault(const std::string& name, const std::string& place) {
+    const std::optional<std::size_t> length = printableLength(name);
+    if (!length) {
+        return SketchFault{place, "has characters that can't be printed; use letters, digits and signs"};
+    }
+    if (*length == 0 || *length > kLongestName) {
+        return SketchFault{place, "a name has 1 to 16 characters, this one has " + std::to_string(*length) +
+                                      "; give another such as P"};
+    }
+    if (name.find_first_not_of(' ') == std::string::npos) {
+        return SketchFault{place, "is blank; give a name such as P"};
+    }
+    return std::nullopt;
+}
+
+Fault vectorFault(const Force& force, const std::string& place) {
+    if (Fault fault = nameFault(force.name, place + ".name")) {
+        return fault;
+    }
+    if (force.magnitude.value) {
+        if (Fault fault = magnitudeFault(*force.magnitude.value, place + ".magnitude")) {
+            return fault;
+        }
+    }
+    if (Fault fault = directionFault(force.direction, place + ".direction")) {
+        return fault;
+    }
+    if (Fault fault = toleranceFault(force.magnitude.plusMinus, isGiven(force.magnitude),
+                                     place + ".magnitude.plusMinus")) {
+        return fault;
+    }
+    return toleranceFault(force.direction.plusMinus, isGiven(force.direction),
+                          place + ".direction.plusMinus");
+}
+
+Fault sheetFault(const Sketch& sketch) {
+    if (!printableLength(sketch.title)) {
+        return SketchFault{"title", "has characters that can't be printed; take them out"};
+    }
+    if (!std::isfinite(sketch.reference.axisDegrees)) {
+        return SketchFault{"reference.axis", "is not a finite number; give degrees or +x, -x, +y, -y"};
+    }
+    if (sketch.figures < 1 || sketch.figures > kMostFigures) {
+        return SketchFault{"figures", std::to_string(sketch.figures) + " is outside 1 to 12; 3 is usual"};
+    }
+    if (sketch.angleDecimals < 0 || sketch.angleDecimals > kMostAngleDecimals) {
+        return SketchFault{"angleDecimals",
+                           std::to_string(sketch.angleDecimals) + " is outside 0 to 8; 1 is usual"};
+    }
+    return std::nullopt;
+}
+
+std::string placeOf(std::size_t index) {
+    return "forces[" + std::to_string(index) + "]";
+}
+
+Fault forcesFault(const Sketch& sketch) {
+    if (sketch.forces.size() > kMostForces) {
+        return SketchFault{"forces", std::to_string(sketch.forces.size()) +
+                                         " forces are more than the 10000 that a sketch holds; add some up"};
+    }
+    std::unordered_set<std::string_view> names;
+    for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
+        if (Fault fault = vectorFault(sketch.forces[i], placeOf(i))) {
+            return fault;
+        }
+        if (!names.insert(sketch.forces[i].name).second) {
+            return SketchFault{placeOf(i) + ".name",
+                               "'" + sketch.forces[i].name + "' is taken; names are unique, give another"};
+        }
+    }
+    if (Fault fault = vectorFault(sketch.sum, "sum")) {
+        return fault;
+    }
+    if (names.count(sketch.sum.name) != 0) {
+        return SketchFault{"sum.name",
+                           "'" + sketch.sum.name + "' is the name of a force; give the sum another"};
+    }
+    if (sketch.smallest && names.count(*sketch.smallest) == 0 && *sketch.smallest != sketch.sum.name) {
+        return SketchFault{"smallest",
+                           "'" + *sketch.smallest + "' is neither a force nor the sum; name one of them"};
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+std::optional<SketchFault> firstFault(const Sketch& sketch) {
+    if (Fault fault = sheetFault(sketch)) {
+        return fault;
+    }
+    return forcesFault(sketch);
+}
+
+} // namespace tailpoint

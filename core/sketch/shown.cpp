@@ -1,0 +1,112 @@
+#include "core/sketch/shown.h"
+
+#include <cmath>
+
+namespace tailpoint {
+namespace {
+
+constexpr int kRadianDecimalsMore = 2; // a radian is some 57 times a degree
+// Within this many degrees of the axis a direction is called along or opposite to it.
+constexpr double kAlongAxisDegrees = 1e-9;
+
+int decimalsOf(const Sketch& sketch) {
+    return sketch.angleDecimals + (sketch.angleUnit == AngleUnit::rad ? kRadianDecimalsMore : 0);
+}
+
+std::string withAngleUnit(const std::string& number, AngleUnit unit) {
+    switch (unit) {
+    case AngleUnit::rad:
+        return number + " rad";
+    case AngleUnit::gon:
+        return number + " gon";
+    case AngleUnit::deg:
+        break;
+    }
+    return number + "°";
+}
+
+std::string shownBearing(const BearingForm& bearing) {
+    return std::string(1, bearing.from) + shortest(bearing.degrees) + "°" + bearing.toward;
+}
+
+std::string smallestShownAngle(const Sketch& sketch) {
+    const int decimals = decimalsOf(sketch);
+    return withAngleUnit(fixedDecimals(std::pow(10.0, -decimals), decimals), sketch.angleUnit);
+}
+
+bool looksLikeZero(const std::string& number) {
+    return number.find_first_of("123456789") == std::string::npos;
+}
+
+} // namespace
+
+std::string shownForce(double value, const Sketch& sketch, Origin origin) {
+    return significant(value, sketch.figures, origin);
+}
+
+std::string shownForceWithUnit(double value, const Sketch& sketch, Origin origin) {
+    return shownForce(value, sketch, origin) + " " + std::string(symbolOf(sketch.forceUnit));
+}
+
+std::string shownAngle(double value, const Sketch& sketch, Origin origin) {
+    return withAngleUnit(fixedDecimals(value, decimalsOf(sketch), origin), sketch.angleUnit);
+}
+
+std::string shownAngleFromRadians(double radians, const Sketch& sketch) {
+    return shownAngle(fromRadians(radians, sketch.angleUnit), sketch);
+}
+
+std::string shownAsGiven(const Direction& direction, const Sketch& sketch) {
+    if (const auto* angle = std::get_if<AngleForm>(&direction.form)) {
+        return shownAngle(angle->value, sketch, Origin::typed);
+    }
+    if (const auto* slope = std::get_if<SlopeForm>(&direction.form)) {
+        return shortest(slope->run) + " : " + shortest(slope->rise);
+    }
+    if (const auto* bearing = std::get_if<BearingForm>(&direction.form)) {
+        return shownBearing(*bearing);
+    }
+    return "to find";
+}
+
+std::string axisName(const Reference& reference) {
+    const double degrees = normalized(reference.axisDegrees, AngleUnit::deg);
+    if (degrees == 0) {
+        return "+x";
+    }
+    if (degrees == 90) {
+        return "+y";
+    }
+    if (degrees == 180) {
+        return "-x";
+    }
+    if (degrees == -90) {
+        return "-y";
+    }
+    return fixedDecimals(degrees, 1, Origin::typed) + "° axis";
+}
+
+std::string referenceWords(const Reference& reference) {
+    return "from " + axisName(reference) +
+           (reference.sense == Sense::ccw ? ", counter-clockwise" : ", clockwise");
+}
+
+std::string directionWords(std::optional<double> referred, const Sketch& sketch) {
+    if (!referred) {
+        return "no direction";
+    }
+    const std::string axis = axisName(sketch.reference);
+    const double degrees = std::fabs(toRadians(*referred, sketch.angleUnit)) * (180 / M_PI);
+    if (degrees < kAlongAxisDegrees) {
+        return "along " + axis;
+    }
+    if (degrees > 180 - kAlongAxisDegrees) {
+        return "opposite to " + axis;
+    }
+    const bool counterClockwise = (*referred > 0) == (sketch.reference.sense == Sense::ccw);
+    const std::string turn = counterClockwise ? " counter-clockwise from " : " clockwise from ";
+    const std::string size = shownAngle(std::fabs(*referred), sketch);
+    return (looksLikeZero(size) ? "less than " + smallestShownAngle(sketch) : size) + turn + axis;
+}
+
+} // namespace tailpoint
