@@ -6,9 +6,12 @@
 #include "core/solve/solve.h"
 #include "ui/document/sketch_json.h"
 
+#include <QLockFile>
 #include <QObject>
 #include <QString>
 #include <QUndoStack>
+
+#include <memory>
 
 namespace tailpoint {
 
@@ -20,10 +23,14 @@ struct Result {
     Construction construction;
 };
 
+/// Solved and constructed as a whole. `chosen` beyond the answers becomes 0.
+Result resultOf(const Sketch& sketch, std::size_t chosen = 0);
+
 class SketchDocument : public QObject {
     Q_OBJECT
 public:
     explicit SketchDocument(QObject* parent = nullptr);
+    ~SketchDocument() override;
 
     const Result& result() const { return m_result; }
     const Sketch& sketch() const { return m_result.sketch; }
@@ -31,8 +38,8 @@ public:
     bool isModified() const { return !m_undo.isClean(); }
     QString path() const { return m_path; } ///< empty: not yet saved
 
-    /// One undo step a gesture: edits with the same non-zero `gesture` merge; one that ends where it began leaves no step.
-    /// A sketch with a fault is refused and said in the return value.
+    /// One undo step a gesture: edits with the same non-zero `gesture` merge; one that ends where it began
+    /// leaves no step. A sketch with a fault is refused and said in the return value.
     std::optional<SketchFault> edit(const Sketch& after, const QString& text, quint64 gesture = 0);
     static quint64 newGesture();
     /// Takes back a gesture in progress without leaving a step.
@@ -41,8 +48,14 @@ public:
     void choose(std::size_t solution);
 
     void replace(const Sketch& sketch, const QString& path); ///< new or opened: clears the undo stack
-    std::optional<FileError> open(const QString& path);      ///< on error the open sketch stays
-    std::optional<FileError> save(const QString& path);
+    /// A sketch brought back after a crash: as replace, but modified until it is saved.
+    void restore(const Sketch& sketch, const QString& path);
+    std::optional<FileError> open(const QString& path); ///< on error the open sketch stays
+    std::optional<FileError> save(const QString& path); ///< on error it stays modified
+
+    /// Why saving under the present name is refused ("is open in another Tailpoint window ..."); empty: it
+    /// isn't.
+    QString readOnlyReason() const { return m_readOnly; }
 
 signals:
     void changed();     ///< sketch or chosen answer; result() is new
@@ -51,9 +64,13 @@ signals:
 private:
     friend class EditCommand;
     void set(const Sketch& sketch);
+    void take(const QString& path, std::unique_ptr<QLockFile> lock, const QString& readOnly);
+
     Result m_result;
     QUndoStack m_undo;
     QString m_path;
+    std::unique_ptr<QLockFile> m_lock; ///< held while the file is open here
+    QString m_readOnly;
 };
 
 } // namespace tailpoint

@@ -1,0 +1,17 @@
+// The caution that stands wherever a sketch could be taken for a rated design.
+#pragma once
+
+#include "core/sketch/sketch.h"
+
+#include <string_view>
+
+namespace tailpoint {
+
+/// The title speaks of lifting or anchoring: a word of it is, or begins with, one such as lift, hoist, sling,
+/// crane, anchor, moor, shackle, rigging. (A sketch of this version holds no limits and no utilisations.)
+bool needsCaution(const Sketch& sketch);
+
+/// One short line.
+std::string_view cautionLine();
+
+} // namespace tailpoint

@@ -1,0 +1,67 @@
+// JSON as a tree that remembers where each value stands, keeps the order of keys and the text of numbers,
+// and refuses what would be lost silently: a key given twice, a number that no double holds.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+namespace tailpoint {
+
+struct JsonMember;
+
+struct JsonValue {
+    enum class Kind { null, boolean, number, string, array, object };
+    Kind kind = Kind::null;
+    bool truth = false;
+    double number = 0;               ///< finite
+    std::string text;                ///< string: decoded UTF-8; number: as it was written
+    std::vector<JsonValue> items;    ///< array
+    std::vector<JsonMember> members; ///< object: in the file's order, keys unique
+    std::size_t offset = 0;          ///< byte where the value begins
+
+    const JsonValue* find(std::string_view key) const;
+};
+struct JsonMember {
+    std::string key;
+    JsonValue value;
+};
+
+/// Where a text is no JSON, what is wrong and the mend.
+struct JsonFault {
+    std::size_t offset = 0;
+    std::string message;
+};
+
+inline constexpr int kDeepestNesting = 64;
+inline constexpr std::size_t kMostValues = 500'000; ///< a sketch of 10,000 forces has about 80,000
+
+/// One JSON value (RFC 8259) and nothing after it. A UTF-8 byte order mark in front is passed over.
+std::variant<JsonValue, JsonFault> parseJson(std::string_view text);
+
+/// The value on one line, keys in their order, numbers as they were written.
+std::string compactJson(const JsonValue& value);
+/// On several lines, indented by two; an object or a list that fits into `width` columns stays on one.
+std::string prettyJson(const JsonValue& value, std::size_t width = 100);
+
+/// Values to build a tree from. Precondition: `value` is finite.
+JsonValue jsonNumber(double value);
+JsonValue jsonText(std::string text);
+JsonValue jsonTruth(bool truth);
+JsonValue jsonObject(std::vector<JsonMember> members);
+JsonValue jsonList(std::vector<JsonValue> items);
+
+/// In double quotes, escaped; UTF-8 beyond ASCII stands as it is.
+std::string jsonString(std::string_view text);
+
+/// Counted from 1; the column in characters, as editors show it.
+struct LineColumn {
+    std::size_t line = 1, column = 1;
+};
+LineColumn lineColumn(std::string_view text, std::size_t offset);
+
+/// First byte that is no UTF-8 (RFC 3629: no overlong forms, no surrogates), or npos.
+std::size_t firstNonUtf8(std::string_view text);
+
+} // namespace tailpoint

@@ -1,0 +1,19 @@
+// The report of a sketch: values and words, as JSON for scripts and as plain text for people.
+#pragma once
+
+#include "ui/document/sketch_document.h"
+
+#include <QByteArray>
+
+namespace tailpoint {
+
+inline constexpr int kReportVersion = 1;
+
+/// resources/report.schema.json says what is in it. Numbers are full doubles in the sheet's units, directions
+/// from its axis in its sense in (-half turn, half turn], x and y along the sheet's axes.
+QByteArray reportJson(const Result& result);
+
+/// UTF-8, at most about 80 columns, every answer in turn.
+QByteArray reportText(const Result& result);
+
+} // namespace tailpoint

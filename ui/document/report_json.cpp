@@ -1,0 +1,99 @@
+#include "ui/document/report.h"
+
+#include "core/explain/caution.h"
+#include "core/explain/question.h"
+#include "core/sketch/shown.h"
+#include "ui/document/json_text.h"
+#include "ui/document/report_values.h"
+
+namespace tailpoint {
+
+namespace {
+
+JsonValue numberOrNull(std::optional<double> value) {
+    return value ? jsonNumber(*value) : JsonValue{};
+}
+
+JsonValue names(const std::vector<std::string>& texts) {
+    std::vector<JsonValue> items;
+    for (const std::string& text : texts)
+        items.push_back(jsonText(text));
+    return jsonList(std::move(items));
+}
+
+JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch& sketch) {
+    return jsonObject(
+        {{"name", jsonText(solved.name)},
+         {"magnitude", jsonNumber(solved.magnitude)},
+         {"direction", numberOrNull(solved.direction)},
+         {"x", jsonNumber(solved.vector.x())},
+         {"y", jsonNumber(solved.vector.y())},
+         {"text", jsonObject({{"magnitude", jsonText(shownMagnitude(solved, given, sketch))},
+                              {"direction", jsonText(shownDirection(solved, given, sketch))}})}});
+}
+
+JsonValue triangleJson(const ForceTriangle& triangle, const Sketch& sketch) {
+    std::vector<JsonMember> sides, angles;
+    for (std::size_t i = 0; i < triangle.names.size(); ++i) {
+        const auto& opposite = triangle.opposite[i];
+        sides.push_back({triangle.names[i], jsonNumber(triangle.sides[i])});
+        angles.push_back({triangle.names[i],
+                          opposite ? jsonNumber(fromRadians(*opposite, sketch.angleUnit)) : JsonValue{}});
+    }
+    JsonValue out =
+        jsonObject({{"sides", jsonObject(std::move(sides))}, {"angles", jsonObject(std::move(angles))}});
+    if (!triangle.knowns.empty())
+        out.members.push_back({"knowns", names(triangle.knowns)});
+    return out;
+}
+
+JsonValue solutionJson(const Sketch& sketch, const Solution& solution, const Construction& construction) {
+    std::vector<JsonValue> forces;
+    for (std::size_t i = 0; i < solution.forces.size(); ++i)
+        forces.push_back(vectorJson(solution.forces[i], sketch.forces[i], sketch));
+    JsonValue out = jsonObject(
+        {{"sum", vectorJson(solution.sum, sketch.sum, sketch)}, {"forces", jsonList(std::move(forces))}});
+    if (construction.triangle)
+        out.members.push_back({"triangle", triangleJson(*construction.triangle, sketch)});
+    out.members.push_back({"residual", jsonNumber(solution.residual)});
+    out.members.push_back({"steps", jsonList({})});
+    return out;
+}
+
+JsonValue solutionsJson(const Sketch& sketch, const Solved& solved) {
+    std::vector<JsonValue> out;
+    for (std::size_t i = 0; i < solved.solutions.size(); ++i)
+        out.push_back(solutionJson(sketch, solved.solutions[i], construct(sketch, solved, i)));
+    return jsonList(std::move(out));
+}
+
+JsonValue referenceJson(const Reference& reference) {
+    return jsonObject({{"axis", jsonText(axisName(reference))},
+                       {"degrees", jsonNumber(reference.axisDegrees)},
+                       {"sense", jsonText(reference.sense == Sense::ccw ? "ccw" : "cw")}});
+}
+
+} // namespace
+
+QByteArray reportJson(const Result& result) {
+    const Sketch& sketch = result.sketch;
+    const Solved& solved = result.solved;
+    JsonValue report =
+        jsonObject({{"format", jsonText("tailpoint-report")},
+                    {"version", jsonNumber(kReportVersion)},
+                    {"title", jsonText(sketch.title)},
+                    {"status", jsonText(std::string(nameOf(solved.status)))},
+                    {"message", jsonText(solved.message)},
+                    {"find", jsonText(plain(question(sketch)))},
+                    {"unknowns", names(solved.unknowns)},
+                    {"units", jsonObject({{"force", jsonText(std::string(symbolOf(sketch.forceUnit)))},
+                                          {"angle", jsonText(std::string(nameOf(sketch.angleUnit)))}})},
+                    {"reference", referenceJson(sketch.reference)},
+                    {"solutions", solutionsJson(sketch, solved)},
+                    {"reversed", solutionsJson(sketch, withReversedOnly(solved))}});
+    if (needsCaution(sketch))
+        report.members.push_back({"caution", jsonText(std::string(cautionLine()))});
+    return QByteArray::fromStdString(prettyJson(report));
+}
+
+} // namespace tailpoint

@@ -1,0 +1,204 @@
+#include "ui/document/report.h"
+
+#include "core/explain/caution.h"
+#include "core/explain/question.h"
+#include "core/sketch/shown.h"
+#include "ui/document/report_values.h"
+
+#include <algorithm>
+
+namespace tailpoint {
+
+namespace {
+
+constexpr std::size_t kColumns = 78;
+
+std::size_t widthOf(std::string_view text) {
+    return static_cast<std::size_t>(std::count_if(
+        text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+}
+
+/// Rows of cells in columns; the first to the left, numbers to the right.
+using Rows = std::vector<std::vector<std::string>>;
+
+std::string table(const Rows& rows) {
+    std::vector<std::size_t> widths;
+    for (const auto& row : rows)
+        for (std::size_t i = 0; i < row.size(); ++i) {
+            widths.resize(std::max(widths.size(), i + 1));
+            widths[i] = std::max(widths[i], widthOf(row[i]));
+        }
+    std::string out;
+    for (const auto& row : rows) {
+        std::string line;
+        for (std::size_t i = 0; i < row.size(); ++i) {
+            const std::string gap(widths[i] - widthOf(row[i]), ' ');
+            line += i == 0 ? "  " + row[i] + gap : "   " + gap + row[i];
+        }
+        out += line.substr(0, line.find_last_not_of(' ') + 1) + '\n';
+    }
+    return out;
+}
+
+/// Broken at spaces, each line behind two spaces.
+std::string paragraph(const std::string& text) {
+    std::string out, line;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t end = std::min(text.find(' ', at), text.size());
+        const std::string word = text.substr(at, end - at);
+        if (!line.empty() && widthOf(line) + 1 + widthOf(word) > kColumns - 2) {
+            out += "  " + line + '\n';
+            line.clear();
+        }
+        line += (line.empty() ? "" : " ") + word;
+        at = end + 1;
+    }
+    return line.empty() ? out : out + "  " + line + '\n';
+}
+
+std::string heading(const std::string& text) {
+    return '\n' + text + '\n';
+}
+
+std::string titleText(const Sketch& sketch) {
+    const std::string title = sketch.title.empty() ? "Untitled sketch" : sketch.title;
+    return title + '\n' + std::string(std::min(widthOf(title), kColumns), '=') + '\n';
+}
+
+std::string tolerance(const std::optional<double>& plusMinus) {
+    return plusMinus ? " +- " + shortest(*plusMinus) : "";
+}
+
+std::vector<std::string> givenRow(const Force& force, const Sketch& sketch) {
+    std::string magnitude = "to find", direction = shownAsGiven(force.direction, sketch);
+    if (force.magnitude.value)
+        magnitude = shownForceWithUnit(*force.magnitude.value, sketch, Origin::typed);
+    if (force.magnitude.value == 0.0 && !isGiven(force.direction))
+        direction = "no direction";
+    const std::string note = force.lineOfActionOnly ? "line of action only" : "";
+    return {force.name, magnitude + tolerance(force.magnitude.plusMinus),
+            direction + tolerance(force.direction.plusMinus), note};
+}
+
+std::string givenText(const Sketch& sketch) {
+    Rows rows;
+    for (const Force& force : sketch.forces)
+        rows.push_back(givenRow(force, sketch));
+    rows.push_back(givenRow(sketch.sum, sketch));
+    rows.back()[0] += " (sum)";
+    return heading("Given") + paragraph("directions " + referenceWords(sketch.reference)) + table(rows);
+}
+
+bool isFound(const SolvedForce& force) {
+    return force.magnitudeFound || force.directionFound;
+}
+
+/// "R = 520 N, 3.6° clockwise from +x".
+std::string answerLine(const SolvedForce& solved, const Force& given, const Sketch& sketch) {
+    std::string line = solved.name + " = " + shownMagnitude(solved, given, sketch);
+    line += ", " + directionWords(solved.direction, sketch);
+    return solved.turned ? line + " (in the other sense of its line of action)" : line;
+}
+
+std::vector<std::string> componentRow(const SolvedForce& force, const Sketch& sketch) {
+    return {force.name, shownForce(force.vector.x(), sketch), shownForce(force.vector.y(), sketch)};
+}
+
+std::string componentsText(const Solution& solution, const Sketch& sketch) {
+    Rows rows{{"", "x", "y"}};
+    for (const SolvedForce& force : solution.forces)
+        rows.push_back(componentRow(force, sketch));
+    rows.push_back(componentRow(solution.sum, sketch));
+    return heading("Components along x and y, in " + std::string(symbolOf(sketch.forceUnit))) + table(rows);
+}
+
+std::string shownOrNone(const std::optional<double>& radians, const Sketch& sketch) {
+    return radians ? shownAngleFromRadians(*radians, sketch) : "none";
+}
+
+std::string parallelogramText(const Parallelogram& figure, const Sketch& sketch) {
+    std::string out = heading("Interior angles of the parallelogram");
+    if (figure.shape != Shape::proper)
+        return out + paragraph(std::string(wordsFor(figure.shape)));
+    const std::array<std::string, 4> places{"at the common point", "at the tip of " + figure.first,
+                                            "at the far corner", "at the tip of " + figure.second};
+    Rows rows;
+    for (std::size_t i = 0; i < places.size(); ++i)
+        rows.push_back({places[i], shownOrNone(figure.interior[i], sketch)});
+    return out + table(rows);
+}
+
+std::string triangleText(const ForceTriangle& triangle, const Sketch& sketch) {
+    Rows rows{{"side", "length", "opposite angle"}};
+    for (std::size_t i = 0; i < triangle.names.size(); ++i)
+        rows.push_back({triangle.names[i], shownForceWithUnit(triangle.sides[i], sketch),
+                        shownOrNone(triangle.opposite[i], sketch)});
+    std::string out = heading("Force triangle") + table(rows);
+    if (!triangle.knowns.empty()) {
+        std::string names;
+        for (const std::string& name : triangle.knowns)
+            names += (names.empty() ? "" : ", ") + name;
+        out += paragraph("K is the sum of the known forces " + names + ".");
+    }
+    return out;
+}
+
+std::string checkText(const Solution& solution, const Sketch& sketch) {
+    double scale = solution.sum.magnitude;
+    for (const SolvedForce& force : solution.forces)
+        scale = std::max(scale, force.magnitude);
+    std::string text = "Put back into the equation, the components of the forces and of " + solution.sum.name;
+    text += solution.residual == 0
+                ? " agree exactly."
+                : " differ by " + significant(solution.residual, 2) + " " +
+                      std::string(symbolOf(sketch.forceUnit)) + ", " +
+                      significant(solution.residual / scale, 2) + " of the greatest force.";
+    return heading("Check") + paragraph(text);
+}
+
+std::string answersText(const Sketch& sketch, const Solution& solution) {
+    std::string out;
+    for (std::size_t i = 0; i < solution.forces.size(); ++i)
+        if (isFound(solution.forces[i]))
+            out += "  " + answerLine(solution.forces[i], sketch.forces[i], sketch) + '\n';
+    if (isFound(solution.sum))
+        out += "  " + answerLine(solution.sum, sketch.sum, sketch) + '\n';
+    return out;
+}
+
+std::string solutionText(const Sketch& sketch, const Solution& solution, const Construction& construction,
+                         const std::string& title) {
+    std::string out = heading(title) + answersText(sketch, solution) + componentsText(solution, sketch);
+    if (construction.parallelogram)
+        out += parallelogramText(*construction.parallelogram, sketch);
+    if (construction.triangle)
+        out += triangleText(*construction.triangle, sketch);
+    return out + checkText(solution, sketch);
+}
+
+std::string solutionsText(const Sketch& sketch, const Solved& solved, const std::string& title) {
+    const std::size_t count = solved.solutions.size();
+    std::string out;
+    for (std::size_t i = 0; i < count; ++i)
+        out += solutionText(
+            sketch, solved.solutions[i], construct(sketch, solved, i),
+            count == 1 ? title : title + ' ' + std::to_string(i + 1) + " of " + std::to_string(count));
+    return out;
+}
+
+} // namespace
+
+QByteArray reportText(const Result& result) {
+    const Sketch& sketch = result.sketch;
+    std::string out = titleText(sketch) + givenText(sketch);
+    out += heading("Find") + paragraph(plain(question(sketch)));
+    if (!result.solved.message.empty())
+        out += heading("Note") + paragraph(result.solved.message);
+    out += solutionsText(sketch, result.solved, "Answer");
+    out += solutionsText(sketch, withReversedOnly(result.solved), "In the other sense");
+    if (needsCaution(sketch))
+        out += heading("Caution") + paragraph(std::string(cautionLine()));
+    return QByteArray::fromStdString(out);
+}
+
+} // namespace tailpoint

@@ -1,0 +1,179 @@
+#include "ui/document/sketch_document.h"
+
+#include <QFileInfo>
+#include <QUndoCommand>
+
+namespace tailpoint {
+
+/// Holds the sketch before and after. Steps of one gesture become one.
+class EditCommand : public QUndoCommand {
+public:
+    EditCommand(SketchDocument& document, const Sketch& after, const QString& text, quint64 gesture)
+        : QUndoCommand(text), m_document(document), m_before(document.sketch()), m_after(after),
+          m_gesture(gesture) {}
+
+    int id() const override { return m_gesture == 0 ? -1 : 1; }
+    bool mergeWith(const QUndoCommand* later) override {
+        const auto* next = dynamic_cast<const EditCommand*>(later);
+        if (!next || next->m_gesture != m_gesture)
+            return false;
+        m_after = next->m_after;
+        setText(next->text());
+        setObsolete(m_after == m_before); // a drag that came back to its start leaves no step
+        return true;
+    }
+    void redo() override { m_document.set(m_after); }
+    void undo() override { m_document.set(m_before); }
+    quint64 gesture() const { return m_gesture; }
+
+private:
+    SketchDocument& m_document;
+    Sketch m_before, m_after;
+    quint64 m_gesture;
+};
+
+namespace {
+
+QString lockPathOf(const QString& path) {
+    const QFileInfo info(path);
+    return info.absolutePath() + QStringLiteral("/.") + info.fileName() + QStringLiteral(".tailpoint-lock");
+}
+
+struct Lock {
+    std::unique_ptr<QLockFile> file; ///< empty: not held
+    QString readOnly;
+};
+
+QString holderWords(const QLockFile& lock) {
+    qint64 process = 0;
+    QString host, application;
+    lock.getLockInfo(&process, &host, &application);
+    return QStringLiteral("is open in another Tailpoint window (process %1 on %2); save under another name")
+        .arg(QString::number(process), host.isEmpty() ? QStringLiteral("this machine") : host);
+}
+
+/// A file in a folder that can't be written has no lock, and needs none.
+Lock lockFor(const QString& path) {
+    auto lock = std::make_unique<QLockFile>(lockPathOf(path));
+    lock->setStaleLockTime(0); // a lock goes stale with its process, not with the clock
+    if (lock->tryLock(100))
+        return {std::move(lock), {}};
+    if (lock->error() == QLockFile::LockFailedError)
+        return {nullptr, holderWords(*lock)};
+    return {};
+}
+
+} // namespace
+
+Result resultOf(const Sketch& sketch, std::size_t chosen) {
+    Result result{sketch, solve(sketch), chosen, {}};
+    if (result.chosen >= result.solved.solutions.size())
+        result.chosen = 0;
+    result.construction = construct(result.sketch, result.solved, result.chosen);
+    return result;
+}
+
+SketchDocument::SketchDocument(QObject* parent) : QObject(parent), m_result(resultOf(emptySketch())) {
+    connect(&m_undo, &QUndoStack::cleanChanged, this, &SketchDocument::fileChanged);
+}
+
+SketchDocument::~SketchDocument() {
+    m_undo.disconnect(this);
+}
+
+std::optional<SketchFault> SketchDocument::edit(const Sketch& after, const QString& text, quint64 gesture) {
+    if (after == sketch())
+        return std::nullopt;
+    if (auto fault = firstFault(after))
+        return fault;
+    m_undo.push(new EditCommand(*this, after, text, gesture));
+    return std::nullopt;
+}
+
+quint64 SketchDocument::newGesture() {
+    static quint64 last = 0; // a token, unique in the process; the GUI thread alone asks for it
+    return ++last;
+}
+
+void SketchDocument::cancelGesture(quint64 gesture) {
+    if (gesture == 0 || m_undo.index() == 0)
+        return;
+    // The stack owns its commands and hands them out const; obsolete ones are dropped by undo() without being
+    // undone.
+    auto* top = const_cast<QUndoCommand*>(m_undo.command(m_undo.index() - 1));
+    auto* edit = dynamic_cast<EditCommand*>(top);
+    if (!edit || edit->gesture() != gesture)
+        return;
+    edit->undo();
+    edit->setObsolete(true);
+    m_undo.undo();
+}
+
+void SketchDocument::choose(std::size_t solution) {
+    if (solution == m_result.chosen || solution >= m_result.solved.solutions.size())
+        return;
+    m_result.chosen = solution;
+    m_result.construction = construct(m_result.sketch, m_result.solved, solution);
+    emit changed();
+}
+
+void SketchDocument::set(const Sketch& sketch) {
+    m_result = resultOf(sketch, m_result.chosen);
+    emit changed();
+}
+
+void SketchDocument::take(const QString& path, std::unique_ptr<QLockFile> lock, const QString& readOnly) {
+    m_path = path;
+    m_lock = std::move(lock);
+    m_readOnly = readOnly;
+}
+
+void SketchDocument::replace(const Sketch& sketch, const QString& path) {
+    if (path != m_path || path.isEmpty()) {
+        Lock lock = path.isEmpty() ? Lock{} : lockFor(path);
+        take(path, std::move(lock.file), lock.readOnly);
+    }
+    m_result.chosen = 0;
+    m_undo.clear();
+    set(sketch);
+    emit fileChanged();
+}
+
+void SketchDocument::restore(const Sketch& sketch, const QString& path) {
+    replace(sketch, path);
+    m_undo.resetClean();
+}
+
+std::optional<FileError> SketchDocument::open(const QString& path) {
+    auto bytes = readBytes(path);
+    if (auto* error = std::get_if<FileError>(&bytes))
+        return *error;
+    auto read = readSketch(std::get<QByteArray>(bytes));
+    if (auto* error = std::get_if<FileError>(&read))
+        return *error;
+    // A sketch out of a picture has no file yet: saving must not put JSON in the picture's place.
+    const bool picture = isPicture(std::get<QByteArray>(bytes));
+    const QString absolute = QFileInfo(path).absoluteFilePath();
+    if (!picture)
+        sweepStaleTemporaries(QFileInfo(absolute).absolutePath());
+    replace(std::get<Sketch>(read), picture || path == QLatin1String("-") ? QString() : absolute);
+    return std::nullopt;
+}
+
+std::optional<FileError> SketchDocument::save(const QString& path) {
+    const QString absolute = QFileInfo(path).absoluteFilePath();
+    const bool sameFile = absolute == m_path;
+    Lock lock = sameFile ? Lock{} : lockFor(absolute);
+    if (const QString& refused = sameFile ? m_readOnly : lock.readOnly; !refused.isEmpty())
+        return FileError{{}, refused};
+    if (auto error = saveBytes(absolute, writeSketch(sketch())))
+        return error;
+    if (!sameFile)
+        take(absolute, std::move(lock.file), {});
+    sweepStaleTemporaries(QFileInfo(absolute).absolutePath());
+    m_undo.setClean();
+    emit fileChanged();
+    return std::nullopt;
+}
+
+} // namespace tailpoint

@@ -1,0 +1,26 @@
+// The words of the file format, in one place for reading and writing.
+#pragma once
+
+#include "core/sketch/sketch.h"
+
+#include <array>
+#include <string_view>
+#include <utility>
+
+namespace tailpoint {
+
+inline constexpr std::string_view kSketchFormat = "tailpoint-sketch";
+
+inline constexpr std::array<std::string_view, 10> kSketchKeys{
+    "format", "version", "title", "units", "reference", "figures", "decimals", "forces", "sum", "smallest"};
+inline constexpr std::array<std::string_view, 4> kForceKeys{"name", "magnitude", "direction", "sense"};
+inline constexpr std::array<std::string_view, 2> kUnitKeys{"force", "angle"};
+inline constexpr std::array<std::string_view, 2> kReferenceKeys{"axis", "sense"};
+inline constexpr std::array<std::string_view, 2> kMagnitudeKeys{"value", "plusMinus"};
+inline constexpr std::array<std::string_view, 4> kDirectionKeys{"value", "slope", "bearing", "plusMinus"};
+
+/// Axes with a name; any other is a number of degrees counter-clockwise from +x.
+inline constexpr std::array<std::pair<std::string_view, double>, 4> kNamedAxes{
+    {{"+x", 0.0}, {"+y", 90.0}, {"-x", 180.0}, {"-y", 270.0}}};
+
+} // namespace tailpoint

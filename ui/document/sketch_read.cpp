@@ -1,0 +1,428 @@
+#include "core/quantity/typed.h"
+#include "ui/document/json_text.h"
+#include "ui/document/sketch_json.h"
+#include "ui/document/sketch_keys.h"
+#include "ui/render/render.h"
+
+#include <algorithm>
+#include <charconv>
+#include <span>
+
+namespace tailpoint {
+
+namespace {
+
+using Kind = JsonValue::Kind;
+
+/// Unwinds the reader; never leaves this file.
+struct Refusal {
+    std::string path, message;
+    std::size_t offset;
+};
+
+/// A value and its path in the file.
+struct At {
+    const JsonValue& value;
+    std::string path;
+
+    [[noreturn]] void refuse(std::string message) const {
+        throw Refusal{path, std::move(message), value.offset};
+    }
+    std::string under(std::string_view key) const {
+        return path.empty() ? std::string(key) : path + '.' + std::string(key);
+    }
+    /// Empty where the key is absent.
+    std::optional<At> maybe(std::string_view key) const {
+        const JsonValue* found = value.find(key);
+        return found ? std::optional<At>(At{*found, under(key)}) : std::nullopt;
+    }
+    At require(std::string_view key, std::string_view mend) const {
+        if (auto found = maybe(key))
+            return *found;
+        throw Refusal{under(key), "is missing; " + std::string(mend), value.offset};
+    }
+    bool is(Kind kind) const { return value.kind == kind; }
+};
+
+std::string_view wordFor(Kind kind) {
+    switch (kind) {
+    case Kind::null:
+        return "is null";
+    case Kind::boolean:
+        return "is true or false";
+    case Kind::number:
+        return "is a number";
+    case Kind::string:
+        return "is text";
+    case Kind::array:
+        return "is a list";
+    case Kind::object:
+        return "is an object";
+    }
+    return {};
+}
+
+[[noreturn]] void refuseKind(const At& at, std::string_view mend) {
+    at.refuse(std::string(wordFor(at.value.kind)) + "; " + std::string(mend));
+}
+
+/// For messages: shortened, on one line.
+std::string quoted(std::string_view text) {
+    std::size_t end = std::min<std::size_t>(text.size(), 40);
+    while (end < text.size() && end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80)
+        --end;
+    return jsonString(std::string(text.substr(0, end)) + (end < text.size() ? "..." : ""));
+}
+
+double numberIn(const At& at, std::string_view otherwise = "") {
+    if (at.is(Kind::number))
+        return at.value.number;
+    if (at.is(Kind::string))
+        at.refuse(at.value.text == "null" ? "is text; write null without quotes"
+                                          : "is text; write the number without quotes");
+    refuseKind(at, "write a number" + std::string(otherwise));
+}
+
+int integerIn(const At& at) {
+    const double value = numberIn(at);
+    if (value != static_cast<double>(static_cast<int>(std::clamp(value, -1e9, 1e9))))
+        at.refuse("is not a whole number; write one");
+    return static_cast<int>(value);
+}
+
+const std::string& textIn(const At& at, std::string_view mend) {
+    if (!at.is(Kind::string))
+        refuseKind(at, mend);
+    return at.value.text;
+}
+
+void requireObject(const At& at, std::string_view mend) {
+    if (!at.is(Kind::object))
+        refuseKind(at, mend);
+}
+
+JsonValue unknownKeys(const JsonValue& object, std::span<const std::string_view> known) {
+    JsonValue rest;
+    rest.kind = Kind::object;
+    for (const JsonMember& member : object.members)
+        if (std::find(known.begin(), known.end(), member.key) == known.end())
+            rest.members.push_back(member);
+    return rest;
+}
+
+/// Unknown keys of an object and of the objects inside it, as text: first those inside known keys, in the
+/// order that is written, then its own.
+class Carried {
+public:
+    void inside(std::string_view key, const std::optional<At>& at, std::span<const std::string_view> known) {
+        if (!at || !at->is(Kind::object))
+            return;
+        JsonValue rest = unknownKeys(at->value, known);
+        if (!rest.members.empty())
+            m_object.members.push_back({std::string(key), std::move(rest)});
+    }
+    void own(const At& at, std::span<const std::string_view> known) {
+        for (JsonMember& member : unknownKeys(at.value, known).members)
+            m_object.members.push_back(std::move(member));
+    }
+    std::string text() const {
+        if (m_object.members.empty())
+            return {};
+        JsonValue object = m_object;
+        object.kind = Kind::object;
+        return compactJson(object);
+    }
+
+private:
+    JsonValue m_object;
+};
+
+std::optional<double> plusMinusIn(const At& at, bool given) {
+    const auto plusMinus = at.maybe("plusMinus");
+    if (!plusMinus || plusMinus->is(Kind::null))
+        return std::nullopt;
+    const double value = numberIn(*plusMinus);
+    if (!given)
+        plusMinus->refuse("stands beside nothing; give the value, or take plusMinus out");
+    return value;
+}
+
+Magnitude readMagnitude(const At& at) {
+    Magnitude magnitude;
+    if (at.is(Kind::null))
+        return magnitude;
+    if (!at.is(Kind::object)) {
+        magnitude.value = numberIn(at, ", or null if it is to be found");
+        return magnitude;
+    }
+    const At value = at.require("value", "write a number, or null if it is to be found");
+    if (!value.is(Kind::null))
+        magnitude.value = numberIn(value, ", or null if it is to be found");
+    magnitude.plusMinus = plusMinusIn(at, magnitude.value.has_value());
+    return magnitude;
+}
+
+SlopeForm readSlope(const At& at) {
+    if (!at.is(Kind::array) || at.value.items.size() != 2)
+        at.refuse("is no slope; write run and rise, as [3, 4]");
+    return {numberIn({at.value.items[0], at.path + "[0]"}), numberIn({at.value.items[1], at.path + "[1]"})};
+}
+
+BearingForm readBearing(const At& at) {
+    const std::string& text = textIn(at, "write a bearing, as \"N30E\"");
+    const auto typed = parseDirection(text, AngleUnit::deg);
+    const auto* direction = std::get_if<TypedDirection>(&typed);
+    if (!direction || direction->form != TypedDirection::Form::bearing)
+        at.refuse(quoted(text) + " is no bearing; write N or S, 0 to 90 degrees, E or W, as \"N30E\"");
+    return {direction->from, direction->degrees, direction->toward};
+}
+
+Direction readDirectionObject(const At& at) {
+    const auto value = at.maybe("value"), slope = at.maybe("slope"), bearing = at.maybe("bearing");
+    const int forms = (value ? 1 : 0) + (slope ? 1 : 0) + (bearing ? 1 : 0);
+    if (forms != 1)
+        at.refuse(forms == 0 ? "says no direction; write \"value\", \"slope\" or \"bearing\" in it"
+                             : "says its direction twice; keep one of value, slope, bearing");
+    Direction direction;
+    if (slope)
+        direction.form = readSlope(*slope);
+    else if (bearing)
+        direction.form = readBearing(*bearing);
+    else if (!value->is(Kind::null))
+        direction.form = AngleForm{numberIn(*value, ", or null if it is to be found")};
+    direction.plusMinus = plusMinusIn(at, isGiven(direction));
+    return direction;
+}
+
+Direction readDirection(const At& at) {
+    if (at.is(Kind::object))
+        return readDirectionObject(at);
+    if (at.is(Kind::null))
+        return {};
+    return {AngleForm{numberIn(at, ", a slope or a bearing, or null if it is to be found")}, {}};
+}
+
+bool readEither(const At& force) {
+    const auto sense = force.maybe("sense");
+    if (!sense || sense->is(Kind::null))
+        return false;
+    if (textIn(*sense, "write \"either\", or leave it out") != "either")
+        sense->refuse(quoted(sense->value.text) + " is no sense here; write \"either\", or leave it out");
+    return true;
+}
+
+std::string carriedBy(const At& force) {
+    Carried carried;
+    carried.inside("magnitude", force.maybe("magnitude"), kMagnitudeKeys);
+    carried.inside("direction", force.maybe("direction"), kDirectionKeys);
+    carried.own(force, kForceKeys);
+    return carried.text();
+}
+
+Force readForce(const At& at) {
+    requireObject(at, "write a force, as {\"name\": \"P\", \"magnitude\": 340, \"direction\": 25}");
+    Force force;
+    force.name = textIn(at.require("name", "give the force a name"), "write a name in double quotes");
+    force.magnitude = readMagnitude(at.require("magnitude", "write a number, or null if it is to be found"));
+    force.direction = readDirection(at.require("direction", "write a number, or null if it is to be found"));
+    force.lineOfActionOnly = readEither(at);
+    force.carried = carriedBy(at);
+    return force;
+}
+
+Force readSum(const std::optional<At>& at, const std::vector<Force>& forces) {
+    Force sum;
+    sum.name = defaultSumName(forces);
+    if (!at || at->is(Kind::null))
+        return sum;
+    requireObject(*at, "write the sum, as {\"name\": \"R\", \"magnitude\": null, \"direction\": null}");
+    if (const auto name = at->maybe("name"); name && !name->is(Kind::null))
+        sum.name = textIn(*name, "write a name in double quotes");
+    sum.magnitude = readMagnitude(at->require("magnitude", "write a number, or null if it is to be found"));
+    const auto direction = at->maybe("direction");
+    if (direction)
+        sum.direction = readDirection(*direction);
+    else if (sum.magnitude.value != 0.0)
+        at->require("direction", "write a number, or null if it is to be found (only a zero sum needs none)");
+    sum.lineOfActionOnly = readEither(*at);
+    sum.carried = carriedBy(*at);
+    return sum;
+}
+
+std::vector<Force> readForces(const At& at) {
+    if (!at.is(Kind::array))
+        refuseKind(at,
+                   "write a list of forces, as [{\"name\": \"P\", \"magnitude\": 340, \"direction\": 25}]");
+    std::vector<Force> forces;
+    forces.reserve(at.value.items.size());
+    for (const JsonValue& item : at.value.items)
+        forces.push_back(readForce({item, at.path + '[' + std::to_string(forces.size()) + ']'}));
+    return forces;
+}
+
+void readUnits(const At& at, Sketch& sketch) {
+    requireObject(at, "write the units, as {\"force\": \"N\", \"angle\": \"deg\"}");
+    const At force = at.require("force", "write one of N, kN, lbf, kip, kgf");
+    const At angle = at.require("angle", "write one of deg, rad, gon");
+    const auto forceUnit =
+        forceUnitFrom(textIn(force, "write one of \"N\", \"kN\", \"lbf\", \"kip\", \"kgf\""));
+    const auto angleUnit = angleUnitFrom(textIn(angle, "write one of \"deg\", \"rad\", \"gon\""));
+    if (!forceUnit)
+        force.refuse(quoted(force.value.text) + " is no known unit; write one of N, kN, lbf, kip, kgf");
+    if (!angleUnit)
+        angle.refuse(quoted(angle.value.text) + " is no known unit; write one of deg, rad, gon");
+    sketch.forceUnit = *forceUnit;
+    sketch.angleUnit = *angleUnit;
+}
+
+double readAxis(const At& at) {
+    if (at.is(Kind::number))
+        return at.value.number;
+    const std::string& name = textIn(at, "write +x, -x, +y, -y in double quotes, or a number of degrees");
+    for (const auto& [known, degrees] : kNamedAxes)
+        if (name == known)
+            return degrees;
+    at.refuse(quoted(name) + " is no axis; write \"+x\", \"-x\", \"+y\", \"-y\", or a number of degrees");
+}
+
+Sense readSense(const At& at) {
+    const std::string& word = textIn(at, "write \"ccw\" or \"cw\"");
+    if (word != "ccw" && word != "cw")
+        at.refuse(quoted(word) + " is no sense; write \"ccw\" or \"cw\"");
+    return word == "ccw" ? Sense::ccw : Sense::cw;
+}
+
+Reference readReference(const std::optional<At>& at) {
+    Reference reference;
+    if (!at)
+        return reference;
+    requireObject(*at, "write the reference, as {\"axis\": \"+x\", \"sense\": \"ccw\"}");
+    if (const auto axis = at->maybe("axis"))
+        reference.axisDegrees = readAxis(*axis);
+    if (const auto sense = at->maybe("sense"))
+        reference.sense = readSense(*sense);
+    return reference;
+}
+
+void requireVersion(const At& file) {
+    const At format = file.require("format", "a sketch begins with \"format\": \"tailpoint-sketch\"");
+    if (!format.is(Kind::string) || format.value.text != kSketchFormat)
+        format.refuse("is not \"tailpoint-sketch\"; open a sketch");
+    const At version = file.require("version", "write \"version\": 1");
+    const double number = numberIn(version);
+    if (number > kSketchVersion)
+        version.refuse("the sketch was written by a newer Tailpoint (version " +
+                       version.value.text.substr(0, 40) + "; this one reads version " +
+                       std::to_string(kSketchVersion) + "); update Tailpoint");
+    if (number != kSketchVersion)
+        version.refuse("is no version of the format; write 1");
+}
+
+std::string carriedByFile(const At& file) {
+    Carried carried;
+    carried.inside("units", file.maybe("units"), kUnitKeys);
+    carried.inside("reference", file.maybe("reference"), kReferenceKeys);
+    carried.own(file, kSketchKeys);
+    return carried.text();
+}
+
+Sketch readFile(const At& file) {
+    requireObject(file, "a sketch is an object and begins with {");
+    requireVersion(file);
+    Sketch sketch;
+    if (const auto title = file.maybe("title"))
+        sketch.title = textIn(*title, "write the title in double quotes");
+    readUnits(file.require("units", "write \"units\": {\"force\": \"N\", \"angle\": \"deg\"}"), sketch);
+    sketch.reference = readReference(file.maybe("reference"));
+    if (const auto figures = file.maybe("figures"))
+        sketch.figures = integerIn(*figures);
+    if (const auto decimals = file.maybe("decimals"))
+        sketch.angleDecimals = integerIn(*decimals);
+    sketch.forces = readForces(file.require("forces", "write \"forces\": [ ... ]"));
+    sketch.sum = readSum(file.maybe("sum"), sketch.forces);
+    if (const auto smallest = file.maybe("smallest"); smallest && !smallest->is(Kind::null))
+        sketch.smallest = textIn(*smallest, "write the name of a force or of the sum in double quotes");
+    sketch.carried = carriedByFile(file);
+    return sketch;
+}
+
+/// The innermost value on the way of a path such as forces[2].magnitude that is in the file.
+std::size_t offsetOf(const JsonValue& root, std::string_view path) {
+    const JsonValue* value = &root;
+    while (!path.empty()) {
+        const JsonValue* next = nullptr;
+        std::size_t length = path.find_first_of(".[", 1);
+        length = std::min(length, path.size());
+        if (path.front() == '[') {
+            std::size_t index = 0;
+            std::from_chars(path.data() + 1, path.data() + length, index);
+            next = index < value->items.size() ? &value->items[index] : nullptr;
+        } else {
+            next =
+                value->find(path.substr(path.front() == '.' ? 1 : 0, length - (path.front() == '.' ? 1 : 0)));
+        }
+        if (!next)
+            break;
+        value = next;
+        path.remove_prefix(length);
+    }
+    return value->offset;
+}
+
+FileError located(std::string_view text, const std::string& path, std::size_t offset,
+                  const std::string& message) {
+    const LineColumn at = lineColumn(text, offset);
+    const QString where = QStringLiteral("line %1, column %2").arg(at.line).arg(at.column);
+    const QString place =
+        path.empty() ? where : QStringLiteral("%1 (%2)").arg(QString::fromStdString(path), where);
+    return {place, QString::fromStdString(message)};
+}
+
+std::variant<Sketch, FileError> readJson(std::string_view text) {
+    const auto parsed = parseJson(text);
+    if (const auto* fault = std::get_if<JsonFault>(&parsed))
+        return located(text, {}, fault->offset, fault->message);
+    const auto& root = std::get<JsonValue>(parsed);
+    try {
+        Sketch sketch = readFile({root, {}});
+        if (const auto fault = firstFault(sketch))
+            return located(text, fault->place, offsetOf(root, fault->place), fault->message);
+        return sketch;
+    } catch (const Refusal& refusal) {
+        return located(text, refusal.path, refusal.offset, refusal.message);
+    }
+}
+
+std::string_view viewOf(const QByteArray& bytes) {
+    return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
+}
+
+bool isWideText(const QByteArray& bytes) {
+    return bytes.startsWith("\xFF\xFE") || bytes.startsWith("\xFE\xFF");
+}
+
+} // namespace
+
+bool isPicture(const QByteArray& bytes) {
+    const std::string_view text = viewOf(bytes);
+    const auto start = text.find_first_not_of("\xEF\xBB\xBF \t\r\n");
+    return start != std::string_view::npos && text[start] == '<';
+}
+
+std::variant<Sketch, FileError> readSketch(const QByteArray& bytes) {
+    const std::string_view text = viewOf(bytes);
+    if (isWideText(bytes))
+        return located(text, {}, 0, "the file is UTF-16; save it as UTF-8");
+    if (!isPicture(bytes))
+        return readJson(text);
+    const QByteArray json = sketchJsonFromSvg(bytes);
+    if (json.isEmpty())
+        return located(text, {}, 0,
+                       "is only a picture: it carries no sketch; open the sketch it was made from");
+    auto read = readJson(viewOf(json));
+    if (auto* error = std::get_if<FileError>(&read))
+        error->place = QStringLiteral("in the picture's metadata, ") + error->place;
+    return read;
+}
+
+} // namespace tailpoint
