@@ -35,6 +35,7 @@ struct Path {
     bool closed = false, filled = false;
     double width = 1; ///< stroke width; 0: no stroke
     Dash dash = Dash::solid;
+    bool operator==(const Path&) const = default;
 };
 /// Angles in degrees as drawn on the sheet: 0 to the right, positive counter-clockwise as seen.
 struct Arc {
@@ -43,12 +44,14 @@ struct Arc {
     double radius = 0, startDegrees = 0, sweepDegrees = 0;
     double width = 1;
     Dash dash = Dash::solid;
+    bool operator==(const Arc&) const = default;
 };
 struct Disc { ///< ring of the common point, circles of possible tips are full Arcs
     Role role = Role::point;
     Point centre;
     double radius = 0, width = 1;
     bool filledWithSheet = true;
+    bool operator==(const Disc&) const = default;
 };
 
 enum class Face { serif, sans };
@@ -72,6 +75,7 @@ struct Text {
     std::vector<Run> runs;
     Box box;           ///< exact extent, as measured
     bool halo = false; ///< a rectangle of the sheet's colour behind
+    bool operator==(const Text&) const = default;
 };
 
 using Item = std::variant<Path, Arc, Disc, Text>;
@@ -83,12 +87,14 @@ struct Group {
     std::string title; ///< reads as words: "Force P, 340 N at 25.0° counter-clockwise from +x"
     int vector = -2;   ///< index into the sketch's forces, kSumIndex for the sum, kNoVector for neither
     std::vector<Item> items;
+    bool operator==(const Group&) const = default;
 };
 
 struct DisplayList {
     double width = 0, height = 0; ///< points
     std::string title, description;
     std::vector<Group> groups; ///< in painting order
+    bool operator==(const DisplayList&) const = default;
 };
 
 /// How wide and high a label is, without knowing who paints it.

@@ -1,0 +1,37 @@
+// The application is made when tests run, not when they are listed: listing needs no display.
+#include <QApplication>
+#include <QStandardPaths>
+
+#include <gtest/gtest.h>
+#include <memory>
+
+namespace {
+
+class Application : public ::testing::Environment {
+public:
+    Application(int& count, char** values) : m_count(count), m_values(values) {}
+    void SetUp() override {
+        if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
+            qputenv("QT_QPA_PLATFORM", "offscreen");
+        }
+        QStandardPaths::setTestModeEnabled(true);
+        QLocale::setDefault(QLocale::c());
+        m_application = std::make_unique<QApplication>(m_count, m_values);
+        QCoreApplication::setOrganizationName(QStringLiteral("tailpoint-tests"));
+        QCoreApplication::setApplicationName(QStringLiteral("tailpoint-tests"));
+    }
+    void TearDown() override { m_application.reset(); }
+
+private:
+    int& m_count;
+    char** m_values;
+    std::unique_ptr<QApplication> m_application;
+};
+
+} // namespace
+
+int main(int count, char** values) {
+    ::testing::InitGoogleTest(&count, values);
+    ::testing::AddGlobalTestEnvironment(new Application(count, values)); // owned by GoogleTest
+    return RUN_ALL_TESTS();
+}

@@ -1,0 +1,228 @@
+#include "ui/canvas/canvas.h"
+
+#include "ui/canvas/canvas_p.h"
+#include "ui/canvas/words.h"
+
+#include <QFocusEvent>
+#include <QKeyEvent>
+#include <QNativeGestureEvent>
+#include <algorithm>
+
+namespace tailpoint {
+
+namespace {
+constexpr double kZoomStep = 1.25;
+}
+
+Canvas::Private::Private(Canvas& canvas, SketchDocument& document)
+    : q(canvas), scene(document), editor(&canvas) {}
+
+Stage Canvas::Private::stage() {
+    return {scene, snapping, [this](const QString& text) { say(text); }};
+}
+
+void Canvas::Private::say(const QString& text) {
+    emit q.hint(text);
+}
+
+void Canvas::Private::refresh() {
+    scene.touch();
+    glide.stop();
+    q.update();
+}
+
+void Canvas::Private::documentChanged() {
+    if (!gesture) {
+        scene.keepInSheet();
+    }
+    refresh();
+    if (forceAt(scene.sketch(), selected) == nullptr) {
+        q.select(kNoVector);
+    }
+    if (forceAt(scene.sketch(), lit) == nullptr) {
+        lit = kNoVector;
+    }
+}
+
+Canvas::Canvas(SketchDocument& document, QWidget* parent)
+    : QWidget(parent), d(std::make_unique<Private>(*this, document)) {
+    setObjectName(QStringLiteral("canvas"));
+    setAttribute(Qt::WA_OpaquePaintEvent);
+    setMouseTracking(true);
+    setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("Sheet"));
+    d->clock.setDuration(Glide::kMilliseconds);
+    d->clock.setStartValue(0.0);
+    d->clock.setEndValue(1.0);
+    connect(&document, &SketchDocument::changed, this, [this] { d->documentChanged(); });
+    connect(&d->clock, &QVariantAnimation::valueChanged, this, qOverload<>(&QWidget::update));
+    connect(&d->clock, &QVariantAnimation::finished, this, [this] { d->glide.stop(); });
+}
+
+Canvas::~Canvas() = default;
+
+ConstructionKind Canvas::construction() const {
+    return d->scene.options().construction;
+}
+bool Canvas::otherOrder() const {
+    return d->scene.options().otherOrder;
+}
+bool Canvas::snapping() const {
+    return d->snapping;
+}
+ThemeName Canvas::theme() const {
+    return d->theme;
+}
+int Canvas::selected() const {
+    return d->selected;
+}
+const View& Canvas::view() const {
+    return d->scene.sheet().view();
+}
+double Canvas::pixelsPerPoint() const {
+    return d->scene.sheet().pixelsPerPoint();
+}
+const Figure& Canvas::figure() const {
+    return d->scene.figure();
+}
+FigureOptions Canvas::figureOptions() const {
+    return d->scene.options();
+}
+QSize Canvas::sizeHint() const {
+    return {966, 670};
+}
+QSize Canvas::minimumSizeHint() const {
+    return {240, 180};
+}
+
+void Canvas::editMagnitude(int vector) {
+    d->openEditor(Cell::magnitude, vector);
+}
+void Canvas::editDirection(int vector) {
+    d->openEditor(Cell::direction, vector);
+}
+void Canvas::rename(int vector) {
+    d->openEditor(Cell::name, vector);
+}
+void Canvas::editTitle() {
+    d->openEditor(Cell::title, kNoVector);
+}
+void Canvas::editReference() {
+    d->openEditor(Cell::reference, kNoVector);
+}
+void Canvas::editFigures() {
+    d->openEditor(Cell::figures, kNoVector);
+}
+
+void Canvas::setConstruction(ConstructionKind kind) {
+    if (kind != construction()) {
+        d->scene.setConstruction(kind);
+        d->refresh();
+        emit constructionChanged();
+    }
+}
+
+void Canvas::setOtherOrder(bool other) {
+    if (other != otherOrder()) {
+        d->scene.setOtherOrder(other);
+        d->refresh();
+        emit constructionChanged();
+    }
+}
+
+void Canvas::setSnapping(bool on) {
+    if (on != d->snapping) {
+        d->snapping = on;
+        emit snappingChanged(on);
+    }
+}
+
+void Canvas::setTheme(ThemeName name) {
+    d->theme = name;
+    update();
+}
+
+void Canvas::setAnimated(bool on) {
+    d->animated = on;
+}
+
+void Canvas::fit() {
+    d->scene.fit();
+    d->refresh();
+}
+
+void Canvas::zoomIn() {
+    d->scene.zoomAbout(QRectF(rect()).center(), kZoomStep);
+    d->refresh();
+}
+
+void Canvas::zoomOut() {
+    d->scene.zoomAbout(QRectF(rect()).center(), 1 / kZoomStep);
+    d->refresh();
+}
+
+void Canvas::takeOtherAnswer() {
+    if (d->scene.result().solved.solutions.size() == 2) {
+        tailpoint::takeOtherAnswer(d->scene.document());
+    } else {
+        d->say(tr("There is no other answer to this question."));
+    }
+}
+
+void Canvas::select(int vector) {
+    const int to = forceAt(d->scene.sketch(), vector) != nullptr ? vector : kNoVector;
+    if (to != d->selected) {
+        d->selected = to;
+        d->nudges.end();
+        update();
+        emit selectionChanged(to);
+    }
+}
+
+void Canvas::highlight(int vector) {
+    if (vector != d->lit) {
+        d->lit = vector;
+        update();
+    }
+}
+
+bool Canvas::event(QEvent* event) {
+    switch (event->type()) {
+    case QEvent::ShortcutOverride: {
+        const int key = static_cast<QKeyEvent*>(event)->key();
+        if (key == Qt::Key_Escape && d->gesture) {
+            event->accept(); // taking back the drag comes before whatever the window does with Escape
+            return true;
+        }
+        break;
+    }
+    case QEvent::NativeGesture: {
+        const auto* native = static_cast<QNativeGestureEvent*>(event);
+        if (native->gestureType() == Qt::ZoomNativeGesture && !d->gesture) {
+            d->scene.zoomAbout(native->position(), 1 + std::clamp(native->value(), -0.5, 0.5));
+            d->refresh();
+            return true;
+        }
+        break;
+    }
+    case QEvent::FocusIn:
+    case QEvent::FocusOut: {
+        const Qt::FocusReason reason = static_cast<QFocusEvent*>(event)->reason();
+        d->focusShown = reason == Qt::TabFocusReason || reason == Qt::BacktabFocusReason;
+        d->spaceHeld = false;
+        update();
+        break;
+    }
+    default:
+        break;
+    }
+    return QWidget::event(event);
+}
+
+void Canvas::resizeEvent(QResizeEvent*) {
+    d->editor.leave();
+    d->scene.resize(size(), logicalDpiY() / 72.0);
+    d->refresh();
+}
+
+} // namespace tailpoint

@@ -1,0 +1,96 @@
+// canvas/: the sheet on screen. Paints the display list over a cached static layer and turns gestures, keys
+// and typed values into edits of the document. Keeps no number of the sketch: what it needs it reads from
+// SketchDocument::result() or from the figure.
+#pragma once
+
+#include "core/figure/compose.h"
+#include "ui/style/theme.h"
+
+#include <QWidget>
+#include <memory>
+
+namespace tailpoint {
+
+class SketchDocument;
+
+/// Object name "canvas". Vectors are named by their index into the sketch's forces, kSumIndex for the sum and
+/// kNoVector for none.
+class Canvas : public QWidget {
+    Q_OBJECT
+public:
+    explicit Canvas(SketchDocument& document, QWidget* parent = nullptr);
+    ~Canvas() override;
+
+    ConstructionKind construction() const;
+    bool otherOrder() const;
+    bool snapping() const;
+    ThemeName theme() const;
+    int selected() const;
+
+    /// The view in points; the sheet is as large as the widget, a point is logicalDpi / 72 logical pixels.
+    const View& view() const;
+    double pixelsPerPoint() const;
+    /// What is drawn at this moment; composed now if something changed since the last frame.
+    const Figure& figure() const;
+    /// How the figure is composed, for an export of what is seen.
+    FigureOptions figureOptions() const;
+
+    /// Opens a small field over the label and selects its text. `vector` must be in the sketch.
+    void editMagnitude(int vector);
+    void editDirection(int vector);
+    void rename(int vector);
+    /// The same in the title block.
+    void editTitle();
+    void editReference();
+    void editFigures();
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+
+public slots:
+    void setConstruction(tailpoint::ConstructionKind kind);
+    void setOtherOrder(bool other);
+    void setSnapping(bool on);
+    void setTheme(tailpoint::ThemeName name);
+    void setAnimated(bool on); ///< labels glide to their places at the end of a drag; on by default
+
+    void fit();
+    void zoomIn();
+    void zoomOut();
+
+    void addForce();        ///< one more force in a free direction, selected
+    void removeSelected();  ///< nothing where no force is selected
+    void takeOtherAnswer(); ///< where there are two
+
+    void select(int vector);
+    void highlight(int vector); ///< lights a vector without selecting it, as the panel's pointer does
+
+signals:
+    void selectionChanged(int vector);
+    void
+    pointerReadout(const QString& text); ///< the pointer's place as a force, "212 N at 61.3°"; empty outside
+    void hint(const QString& text);      ///< one line of what to do, or why something can't be done
+    void constructionChanged();          ///< kind or order
+    void snappingChanged(bool on);
+
+protected:
+    bool event(QEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void keyReleaseEvent(QKeyEvent* event) override;
+    void leaveEvent(QEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
+    bool focusNextPrevChild(bool next) override;
+
+private:
+    class Private;
+    std::unique_ptr<Private> d;
+};
+
+} // namespace tailpoint

@@ -1,0 +1,197 @@
+// Edits that are no drag: typed values, given or to find, one more force, one less. And the menus that offer
+// them.
+#include "ui/canvas/canvas_p.h"
+#include "ui/canvas/words.h"
+
+#include <QMenu>
+
+namespace tailpoint {
+
+namespace {
+
+const SolvedForce* answerOf(const Result& result, int vector) {
+    const bool solved = result.chosen < result.solved.solutions.size();
+    return solved ? solvedAt(result.solved.solutions[result.chosen], vector) : nullptr;
+}
+
+/// What a field asks for: its first text, its name, the step's name, and what becomes of the typed text.
+struct Question {
+    QString text, name, step;
+    std::function<Edited(const Sketch&, const QString&)> answer;
+};
+
+Question titleBlockQuestion(const Sketch& sketch, Cell cell) {
+    switch (cell) {
+    case Cell::figures:
+        return {QString::number(sketch.figures), Canvas::tr("Significant figures"),
+                Canvas::tr("Change figures"), withTypedFigures};
+    case Cell::reference:
+        return {typedReference(sketch), Canvas::tr("Reference axis and sense"), Canvas::tr("Change the axis"),
+                withTypedReference};
+    default:
+        return {QString::fromStdString(sketch.title), Canvas::tr("Title"), Canvas::tr("Change the title"),
+                withTypedTitle};
+    }
+}
+
+Question forceQuestion(const Sketch& sketch, Cell cell, int vector) {
+    const QString name = words::name(*forceAt(sketch, vector));
+    const auto with = [vector](Edited (*typed)(const Sketch&, int, const QString&)) {
+        return [vector, typed](const Sketch& now, const QString& text) { return typed(now, vector, text); };
+    };
+    switch (cell) {
+    case Cell::name:
+        return {name, Canvas::tr("Name"), Canvas::tr("Rename %1").arg(name), with(withTypedName)};
+    case Cell::direction:
+        return {typedDirection(sketch, vector), Canvas::tr("Direction of %1").arg(name),
+                Canvas::tr("Turn %1").arg(name), with(withTypedDirection)};
+    default:
+        return {typedMagnitude(sketch, vector), Canvas::tr("Magnitude of %1").arg(name),
+                Canvas::tr("Change %1").arg(name), with(withTypedMagnitude)};
+    }
+}
+
+bool isForceCell(Cell cell) {
+    return cell == Cell::magnitude || cell == Cell::direction || cell == Cell::name;
+}
+
+/// Where a field opens: over its label; a name or a hidden label's field over what is shown of the force.
+QRectF fieldBox(const Scene& scene, Cell cell, int vector) {
+    for (const Cell shown : {cell, Cell::magnitude}) {
+        if (const std::optional<QRectF> box = labelBox(scene, shown, vector)) {
+            return *box;
+        }
+    }
+    const std::vector<DrawnVector> drawn = drawnVectors(scene.result());
+    const DrawnVector* at = drawnOf(drawn, vector);
+    const QPointF middle =
+        at != nullptr ? scene.sheet().toPixels(Eigen::Vector2d((at->tail + at->tip) / 2)) : QPointF(60, 30);
+    return {middle - QPointF(30, 10), QSizeF(60, 20)};
+}
+
+/// Half way round the widest gap between the given directions, so that a new force covers none.
+double freeDirection(const Sketch& sketch) {
+    const double turn = turnIn(sketch.angleUnit);
+    std::vector<double> taken;
+    for (const Force& force : sketch.forces) {
+        if (const auto at = referredDirection(force.direction, sketch)) {
+            taken.push_back(*at < 0 ? *at + turn : *at);
+        }
+    }
+    if (taken.empty()) {
+        return turn / 12;
+    }
+    std::sort(taken.begin(), taken.end());
+    double widest = turn - taken.back() + taken.front(), from = taken.back();
+    for (std::size_t i = 1; i < taken.size(); ++i) {
+        if (taken[i] - taken[i - 1] > widest) {
+            widest = taken[i] - taken[i - 1];
+            from = taken[i - 1];
+        }
+    }
+    return normalized(from + widest / 2, sketch.angleUnit);
+}
+
+} // namespace
+
+bool Canvas::Private::edit(const Sketch& after, const QString& text, quint64 token) {
+    if (const std::optional<SketchFault> fault = scene.document().edit(after, text, token)) {
+        say(QString::fromStdString(fault->message));
+        return false;
+    }
+    return true;
+}
+
+void Canvas::Private::openEditor(Cell cell, int vector) {
+    const Sketch& sketch = scene.sketch();
+    if (isForceCell(cell) && forceAt(sketch, vector) == nullptr) {
+        return;
+    }
+    const Question question =
+        isForceCell(cell) ? forceQuestion(sketch, cell, vector) : titleBlockQuestion(sketch, cell);
+    const auto take = [this, question](const QString& text) -> std::optional<QString> {
+        const Edited edited = question.answer(scene.sketch(), text);
+        if (const Refused* refused = std::get_if<Refused>(&edited)) {
+            return refused->message;
+        }
+        if (const auto fault = scene.document().edit(std::get<Sketch>(edited), question.step)) {
+            return QString::fromStdString(fault->message);
+        }
+        return std::nullopt;
+    };
+    q.select(vector);
+    editor.open(fieldBox(scene, cell, vector), question.text, question.name, themeOf(theme), take);
+}
+
+void Canvas::Private::setMagnitudeGiven(int vector, bool given) {
+    const QString name = words::name(*forceAt(scene.sketch(), vector));
+    edit(withMagnitudeGiven(scene.sketch(), vector, given, answerOf(scene.result(), vector)),
+         given ? tr("Magnitude of %1 given").arg(name) : tr("Magnitude of %1 to find").arg(name));
+}
+
+void Canvas::Private::setDirectionGiven(int vector, bool given) {
+    const QString name = words::name(*forceAt(scene.sketch(), vector));
+    edit(withDirectionGiven(scene.sketch(), vector, given, answerOf(scene.result(), vector)),
+         given ? tr("Direction of %1 given").arg(name) : tr("Direction of %1 to find").arg(name));
+}
+
+void Canvas::addForce() {
+    const Sketch& sketch = d->scene.sketch();
+    const SnapField field{d->scene.sheet().pixelsPerUnit(), divisionOf(d->scene.sheet().view()), {}, true};
+    const Polar polar{4 * field.division, freeDirection(sketch)};
+    const Snapped to = snap(polar, field, sketch);
+    if (d->edit(withForce(sketch, to.polar),
+                tr("Add %1").arg(QString::fromStdString(nextForceName(sketch))))) {
+        select(static_cast<int>(d->scene.sketch().forces.size()) - 1);
+    }
+}
+
+void Canvas::removeSelected() {
+    const Sketch& sketch = d->scene.sketch();
+    const Force* force = forceAt(sketch, d->selected);
+    if (d->selected == kSumIndex) {
+        d->say(tr("%1 is what the forces amount to; it can't be deleted.").arg(words::name(*force)));
+    } else if (force != nullptr && !d->gesture) {
+        d->edit(withoutForce(sketch, d->selected), tr("Delete %1").arg(words::name(*force)));
+        select(kNoVector);
+    }
+}
+
+std::unique_ptr<QMenu> Canvas::Private::menuFor(int vector) {
+    auto menu = std::make_unique<QMenu>();
+    const Force& force = *forceAt(scene.sketch(), vector);
+    const auto toggle = [&](const QString& text, bool on, auto change) {
+        QAction* action = menu->addAction(text);
+        action->setCheckable(true);
+        action->setChecked(on);
+        connect(action, &QAction::triggered, &q, [this, vector, on, change] { (this->*change)(vector, on); });
+    };
+    toggle(tr("Magnitude to find"), !isGiven(force.magnitude), &Private::setMagnitudeGiven);
+    toggle(tr("Direction to find"), !isGiven(force.direction), &Private::setDirectionGiven);
+    menu->addSeparator();
+    menu->addAction(tr("Type the magnitude…"), &q, [this, vector] { openEditor(Cell::magnitude, vector); });
+    menu->addAction(tr("Type the direction…"), &q, [this, vector] { openEditor(Cell::direction, vector); });
+    menu->addAction(tr("Rename…"), &q, [this, vector] { openEditor(Cell::name, vector); });
+    if (scene.result().solved.solutions.size() == 2) {
+        menu->addSeparator();
+        menu->addAction(tr("Take the other answer"), &q, [this] { q.takeOtherAnswer(); });
+    }
+    if (vector != kSumIndex) {
+        menu->addSeparator();
+        menu->addAction(tr("Delete %1").arg(words::name(force)), &q, [this] { q.removeSelected(); });
+    }
+    return menu;
+}
+
+std::unique_ptr<QMenu> Canvas::Private::sheetMenu() {
+    auto menu = std::make_unique<QMenu>();
+    menu->addAction(tr("Add a force"), &q, [this] { q.addForce(); });
+    menu->addAction(tr("Fit to the sheet"), &q, [this] { q.fit(); });
+    QAction* snap = menu->addAction(tr("Snapping"));
+    snap->setCheckable(true);
+    snap->setChecked(snapping);
+    connect(snap, &QAction::triggered, &q, [this](bool on) { q.setSnapping(on); });
+    return menu;
+}
+
+} // namespace tailpoint

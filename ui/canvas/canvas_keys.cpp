@@ -1,0 +1,201 @@
+// Everything on the sheet from the keyboard.
+#include "ui/canvas/canvas_p.h"
+#include "ui/canvas/words.h"
+
+#include <QKeyEvent>
+
+namespace tailpoint {
+
+namespace {
+
+constexpr double kPanStep = 40; // pixels an arrow key moves the sheet where nothing is selected
+
+/// The vectors in the order in which Tab takes them: forces, then the sum.
+std::vector<int> tabOrder(const Sketch& sketch) {
+    std::vector<int> order(sketch.forces.size() + 1);
+    for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
+        order[i] = static_cast<int>(i);
+    }
+    order.back() = kSumIndex;
+    return order;
+}
+
+} // namespace
+
+bool Canvas::Private::step(int by) {
+    const std::vector<int> order = tabOrder(scene.sketch());
+    const auto count = static_cast<int>(order.size());
+    const auto at = std::find(order.begin(), order.end(), selected);
+    const int now = at == order.end() ? (by > 0 ? -1 : count) : static_cast<int>(at - order.begin());
+    const int next = now + by;
+    if (next < 0 || next >= count) {
+        return false;
+    }
+    q.select(order[static_cast<std::size_t>(next)]);
+    return true;
+}
+
+/// Tab goes through the vectors and then on to the next widget: nobody is trapped on the sheet.
+bool Canvas::focusNextPrevChild(bool next) {
+    d->focusShown = true;
+    if (d->gesture || (hasFocus() && d->step(next ? 1 : -1))) {
+        return true;
+    }
+    select(kNoVector);
+    return QWidget::focusNextPrevChild(next);
+}
+
+void Canvas::Private::nudgeMagnitude(int vector, int way, bool fine) {
+    const Sketch& sketch = scene.sketch();
+    const Force& was = *forceAt(sketch, vector);
+    if (!was.magnitude.value) {
+        return say(whyNotDragged(sketch, vector));
+    }
+    const SnapField field{scene.sheet().pixelsPerUnit(), divisionOf(scene.sheet().view()), {}, true};
+    const double digit = lastDigitOfMagnitude(*was.magnitude.value, sketch);
+    const double step = fine || !snapping ? digit : std::max(digit, magnitudeStep(field));
+    const double to = nextMultiple(*was.magnitude.value, step, way);
+    if (to > 0) {
+        Sketch after = sketch;
+        setShownMagnitude(*forceAt(after, vector), to, after);
+        edit(after, tr("Change %1").arg(words::name(was)), nudges.next(vector, true));
+    }
+}
+
+void Canvas::Private::nudgeDirection(int vector, int way, bool fine) {
+    const Sketch& sketch = scene.sketch();
+    const Force& was = *forceAt(sketch, vector);
+    const std::optional<double> now = referredDirection(was.direction, sketch);
+    if (!now) {
+        return say(whyNotDragged(sketch, vector));
+    }
+    // the finest round tier, as far out as one could wish: 1 degree, 1 gon
+    const double step =
+        fine || !snapping ? lastDigitOfAngle(sketch) : angleStep({1, 1, {}, true}, 1e9, sketch.angleUnit);
+    const int turn = sketch.reference.sense == Sense::ccw ? way : -way;
+    Sketch after = sketch;
+    setShownDirection(*forceAt(after, vector), nextMultiple(*now, step, turn), after);
+    edit(after, tr("Turn %1").arg(words::name(was)), nudges.next(vector, false));
+}
+
+/// Left and Right turn the selected force counter-clockwise and clockwise, Up and Down change its magnitude;
+/// with nothing selected they move the sheet.
+bool Canvas::Private::arrowKey(QKeyEvent* event) {
+    const bool fine = event->modifiers().testFlag(Qt::ShiftModifier);
+    QPointF pan;
+    int turn = 0, size = 0;
+    switch (event->key()) {
+    case Qt::Key_Left:
+        turn = 1, pan = {kPanStep, 0};
+        break;
+    case Qt::Key_Right:
+        turn = -1, pan = {-kPanStep, 0};
+        break;
+    case Qt::Key_Up:
+        size = 1, pan = {0, kPanStep};
+        break;
+    case Qt::Key_Down:
+        size = -1, pan = {0, -kPanStep};
+        break;
+    default:
+        return false;
+    }
+    if (selected == kNoVector) {
+        scene.panBy(pan);
+        refresh();
+    } else if (turn != 0) {
+        nudgeDirection(selected, turn, fine);
+    } else {
+        nudgeMagnitude(selected, size, fine);
+    }
+    return true;
+}
+
+bool Canvas::Private::forceKey(QKeyEvent* event) {
+    switch (event->key()) {
+    case Qt::Key_Delete:
+    case Qt::Key_Backspace:
+        q.removeSelected();
+        return true;
+    case Qt::Key_Insert:
+        q.addForce();
+        return true;
+    case Qt::Key_N:
+        q.takeOtherAnswer();
+        return true;
+    case Qt::Key_F2:
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        if (selected == kNoVector) {
+            return false;
+        }
+        openEditor(event->key() == Qt::Key_F2                       ? Cell::name
+                   : event->modifiers().testFlag(Qt::ShiftModifier) ? Cell::direction
+                                                                    : Cell::magnitude,
+                   selected);
+        return true;
+    default:
+        return false;
+    }
+}
+
+bool Canvas::Private::sheetKey(QKeyEvent* event) {
+    switch (event->key()) {
+    case Qt::Key_0:
+    case Qt::Key_Home:
+        q.fit();
+        return true;
+    case Qt::Key_Plus:
+    case Qt::Key_Equal:
+        q.zoomIn();
+        return true;
+    case Qt::Key_Minus:
+        q.zoomOut();
+        return true;
+    case Qt::Key_Space:
+        spaceHeld = true;
+        showCursor();
+        return true;
+    default:
+        break;
+    }
+    if (event->matches(QKeySequence::Undo)) {
+        scene.document().undoStack().undo();
+        return true;
+    }
+    if (event->matches(QKeySequence::Redo)) {
+        scene.document().undoStack().redo();
+        return true;
+    }
+    return false;
+}
+
+void Canvas::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape) {
+        if (d->gesture) {
+            return d->end(false);
+        }
+        if (d->selected != kNoVector) {
+            return select(kNoVector);
+        }
+        return QWidget::keyPressEvent(event);
+    }
+    const bool commands =
+        event->modifiers().testFlag(Qt::ControlModifier) || event->modifiers().testFlag(Qt::AltModifier);
+    const bool taken =
+        d->gesture || d->sheetKey(event) || (!commands && (d->arrowKey(event) || d->forceKey(event)));
+    if (!taken) {
+        QWidget::keyPressEvent(event);
+    }
+}
+
+void Canvas::keyReleaseEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) {
+        d->spaceHeld = false;
+        d->showCursor();
+    } else {
+        QWidget::keyReleaseEvent(event);
+    }
+}
+
+} // namespace tailpoint

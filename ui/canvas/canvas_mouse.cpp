@@ -1,0 +1,239 @@
+// The pointer: which gesture a press begins, what hovering shows, the wheel.
+#include "ui/canvas/canvas_p.h"
+#include "ui/canvas/words.h"
+
+#include <QContextMenuEvent>
+#include <QMenu>
+#include <QMouseEvent>
+#include <QWheelEvent>
+#include <cmath>
+
+namespace tailpoint {
+
+namespace {
+
+bool canDragTip(const Sketch& sketch, int vector) {
+    const Force* force = forceAt(sketch, vector);
+    return isGiven(force->magnitude) || isGiven(force->direction);
+}
+
+bool canDragBody(const Sketch& sketch, int vector) {
+    return isGiven(forceAt(sketch, vector)->direction);
+}
+
+double wheelFactor(const QWheelEvent& event) {
+    constexpr double kPerNotch = 0.18, kPerPixel = 0.004; // in powers of e
+    const double by = event.pixelDelta().isNull() ? event.angleDelta().y() / 120.0 * kPerNotch
+                                                  : event.pixelDelta().y() * kPerPixel;
+    return std::exp(std::clamp(by, -1.0, 1.0));
+}
+
+} // namespace
+
+std::unique_ptr<Gesture> Canvas::Private::gestureFor(const Hit& hit, QPointF at) {
+    switch (hit.kind) {
+    case Hit::Kind::commonPoint:
+        return std::make_unique<NewGesture>(stage(), at);
+    case Hit::Kind::tip:
+        if (canDragTip(scene.sketch(), hit.vector)) {
+            return std::make_unique<TipGesture>(stage(), hit.drawn, at);
+        }
+        return std::make_unique<ExplainGesture>(stage(), hit.vector, at);
+    case Hit::Kind::body:
+        if (canDragBody(scene.sketch(), hit.vector)) {
+            return std::make_unique<BodyGesture>(stage(), hit.drawn, at);
+        }
+        return std::make_unique<ExplainGesture>(stage(), hit.vector, at);
+    case Hit::Kind::otherAnswer:
+        return std::make_unique<ChooseGesture>(stage(), at);
+    case Hit::Kind::label:
+    case Hit::Kind::cell:
+    case Hit::Kind::nothing:
+        break;
+    }
+    return nullptr;
+}
+
+void Canvas::Private::begin(std::unique_ptr<Gesture> next) {
+    glide.stop();
+    gesture = std::move(next);
+    scene.setSteady(gesture != nullptr);
+    showCursor();
+}
+
+void Canvas::Private::end(bool keep) {
+    const std::unique_ptr<Gesture> ended = std::move(gesture);
+    if (keep) {
+        ended->finish();
+    } else {
+        ended->cancel();
+    }
+    if (const auto* drawn = dynamic_cast<const NewGesture*>(ended.get()); keep && drawn != nullptr) {
+        q.select(drawn->made());
+    }
+    const DisplayList before = scene.figure().list;
+    const View view = scene.sheet().view();
+    scene.setSteady(false);
+    scene.keepInSheet();
+    refresh();
+    if (animated && keep && scene.sheet().view() == view && glide.start(before, scene.figure().list)) {
+        clock.start();
+    }
+    hoverAt(pointer);
+}
+
+void Canvas::Private::hoverAt(QPointF at) {
+    const Hit now = hitTest(scene, at);
+    const bool changed = !(now == hover);
+    hover = now;
+    if (changed) {
+        sayHover();
+        q.update();
+    }
+    showCursor();
+}
+
+void Canvas::Private::showCursor() {
+    if (gesture) {
+        q.setCursor(gesture->cursor());
+        return;
+    }
+    if (spaceHeld) {
+        q.setCursor(Qt::OpenHandCursor);
+        return;
+    }
+    switch (hover.kind) {
+    case Hit::Kind::commonPoint:
+        return q.setCursor(Qt::CrossCursor);
+    case Hit::Kind::tip:
+        return q.setCursor(canDragTip(scene.sketch(), hover.vector) ? Qt::SizeAllCursor : Qt::ArrowCursor);
+    case Hit::Kind::body:
+        return q.setCursor(canDragBody(scene.sketch(), hover.vector) ? Qt::OpenHandCursor : Qt::ArrowCursor);
+    case Hit::Kind::otherAnswer:
+        return q.setCursor(Qt::PointingHandCursor);
+    case Hit::Kind::label:
+    case Hit::Kind::cell:
+        return q.setCursor(hover.cell == Cell::scale ? Qt::ArrowCursor : Qt::IBeamCursor);
+    case Hit::Kind::nothing:
+        return q.unsetCursor();
+    }
+}
+
+void Canvas::Private::sayHover() {
+    const Force* force = forceAt(scene.sketch(), hover.vector);
+    const QString name = force != nullptr ? words::name(*force) : QString();
+    const bool fixed = force != nullptr && !canDragTip(scene.sketch(), hover.vector);
+    switch (hover.kind) {
+    case Hit::Kind::commonPoint:
+        return say(tr("Drag from the common point to draw a new force."));
+    case Hit::Kind::tip:
+        return say(
+            fixed ? whyNotDragged(scene.sketch(), hover.vector)
+                  : tr("Drag the tip to change %1. Shift holds its direction, Ctrl its magnitude, Alt turns "
+                       "snapping off.")
+                        .arg(name));
+    case Hit::Kind::body:
+        return say(canDragBody(scene.sketch(), hover.vector)
+                       ? tr("Drag to turn %1; its magnitude stays.").arg(name)
+                       : whyNotDragged(scene.sketch(), hover.vector));
+    case Hit::Kind::otherAnswer:
+        return say(tr("Click to take the other answer (N)."));
+    case Hit::Kind::label:
+        return say(tr("Double-click to type an exact value."));
+    case Hit::Kind::cell:
+        return say(hover.cell == Cell::scale ? tr("The scale follows the zoom: turn the wheel.")
+                                             : tr("Double-click to change this cell."));
+    case Hit::Kind::nothing:
+        return say(scene.sketch().forces.empty()
+                       ? tr("Drag from the common point to draw a force.")
+                       : tr("Drag a tip to change a force. Shift holds its direction, Ctrl its magnitude."));
+    }
+}
+
+void Canvas::Private::readPointer(QPointF at) {
+    const Polar polar = polarOf(scene.sheet().toSketch(at), scene.sketch());
+    emit q.pointerReadout(words::place(polar.magnitude, polar.referred, scene.sketch()));
+}
+
+void Canvas::mousePressEvent(QMouseEvent* event) {
+    d->pointer = event->position();
+    d->nudges.end();
+    d->focusShown = false;
+    if (d->gesture) {
+        return; // a second button during a drag means nothing
+    }
+    const bool pans =
+        event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && d->spaceHeld);
+    if (pans) {
+        return d->begin(std::make_unique<PanGesture>(d->stage(), d->pointer));
+    }
+    if (event->button() == Qt::LeftButton) {
+        const Hit hit = hitTest(d->scene, d->pointer);
+        if (hit.kind != Hit::Kind::otherAnswer) {
+            select(hit.vector);
+        }
+        d->begin(d->gestureFor(hit, d->pointer));
+    }
+}
+
+void Canvas::mouseMoveEvent(QMouseEvent* event) {
+    d->pointer = event->position();
+    d->readPointer(d->pointer);
+    if (d->gesture) {
+        d->gesture->move({d->pointer, event->modifiers()});
+        d->showCursor();
+        update();
+    } else {
+        d->hoverAt(d->pointer);
+    }
+}
+
+void Canvas::mouseReleaseEvent(QMouseEvent* event) {
+    const bool ends = event->button() == Qt::LeftButton || event->button() == Qt::MiddleButton;
+    if (d->gesture && ends) {
+        d->pointer = event->position();
+        d->end(true);
+    }
+}
+
+void Canvas::mouseDoubleClickEvent(QMouseEvent* event) {
+    const Hit hit = hitLabel(d->scene, event->position());
+    if (event->button() == Qt::LeftButton && hit.cell != Cell::none && hit.cell != Cell::scale) {
+        d->openEditor(hit.cell, hit.vector);
+    } else {
+        mousePressEvent(event);
+    }
+}
+
+void Canvas::wheelEvent(QWheelEvent* event) {
+    event->accept();
+    if (!d->gesture) { // the scale is frozen during a drag
+        d->editor.leave();
+        d->scene.zoomAbout(event->position(), wheelFactor(*event));
+        d->refresh();
+        d->hoverAt(event->position());
+    }
+}
+
+void Canvas::leaveEvent(QEvent*) {
+    if (!d->gesture) {
+        d->hover = {};
+        update();
+    }
+    emit pointerReadout({});
+}
+
+void Canvas::contextMenuEvent(QContextMenuEvent* event) {
+    if (d->gesture) {
+        return;
+    }
+    const bool byKey = event->reason() == QContextMenuEvent::Keyboard;
+    const int vector = byKey ? d->selected : hitTest(d->scene, event->pos()).vector;
+    select(vector);
+    QMenu* menu = (vector == kNoVector ? d->sheetMenu() : d->menuFor(vector)).release();
+    menu->setParent(this, menu->windowFlags());
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    menu->popup(event->globalPos());
+}
+
+} // namespace tailpoint

@@ -1,0 +1,79 @@
+// The canvas's inside: what its files share. Nothing outside ui/canvas includes it.
+#pragma once
+
+#include "ui/canvas/canvas.h"
+#include "ui/canvas/force_gesture.h"
+#include "ui/canvas/glide.h"
+#include "ui/canvas/hit.h"
+#include "ui/canvas/label_editor.h"
+#include "ui/canvas/nudge.h"
+#include "ui/canvas/scene.h"
+#include "ui/canvas/static_layer.h"
+#include "ui/canvas/typed_edits.h"
+
+#include <QVariantAnimation>
+
+class QMenu;
+
+namespace tailpoint {
+
+class Canvas::Private {
+public:
+    Private(Canvas& canvas, SketchDocument& document);
+
+    Stage stage();
+    void say(const QString& text);
+    void refresh(); ///< something that is composed changed
+    void documentChanged();
+
+    // canvas_mouse.cpp
+    std::unique_ptr<Gesture> gestureFor(const Hit& hit, QPointF at);
+    void begin(std::unique_ptr<Gesture> gesture);
+    void end(bool keep);
+    void hoverAt(QPointF at);
+    void showCursor();
+    void sayHover();
+    void readPointer(QPointF at);
+    std::unique_ptr<QMenu> menuFor(int vector);
+    std::unique_ptr<QMenu> sheetMenu();
+
+    // canvas_keys.cpp
+    bool sheetKey(QKeyEvent* event);
+    bool forceKey(QKeyEvent* event);
+    bool arrowKey(QKeyEvent* event);
+    bool step(int by); ///< to the next or previous vector; false past the ends
+    void nudgeMagnitude(int vector, int way, bool fine);
+    void nudgeDirection(int vector, int way, bool fine);
+
+    // canvas_edit.cpp
+    void openEditor(Cell cell, int vector);
+    void setMagnitudeGiven(int vector, bool given);
+    void setDirectionGiven(int vector, bool given);
+    bool edit(const Sketch& after, const QString& text, quint64 token = 0);
+
+    // canvas_paint.cpp
+    void paintUnder(QPainter& painter);
+    void paintOver(QPainter& painter);
+    const DisplayList& listNow();
+
+    Canvas& q;
+    Scene scene;
+    ThemeName theme = ThemeName::paper;
+    bool snapping = true;
+    bool animated = true;
+    int selected = kNoVector;
+    int lit = kNoVector;
+    bool spaceHeld = false;
+    bool focusShown = false; ///< the focus came by key: say where it is
+    Hit hover;
+    QPointF pointer;
+    std::unique_ptr<Gesture> gesture;
+    NudgeToken nudges;
+    LabelEditor editor;
+    StaticLayer layer;
+    Glide glide;
+    DisplayList gliding;
+    QVariantAnimation clock;
+};
+
+} // namespace tailpoint

@@ -1,0 +1,62 @@
+// Painting: static layer, what lies under the figure, the figure, what belongs to the hand.
+#include "ui/canvas/canvas_p.h"
+#include "ui/canvas/overlay.h"
+
+#include <QPaintEvent>
+#include <QPainter>
+
+namespace tailpoint {
+
+const DisplayList& Canvas::Private::listNow() {
+    if (!glide.running()) {
+        return scene.figure().list;
+    }
+    gliding = glide.at(clock.currentValue().toDouble());
+    return gliding;
+}
+
+void Canvas::Private::paintUnder(QPainter& painter) {
+    const std::vector<DrawnVector> drawn = drawnVectors(scene.result());
+    for (const int vector : {lit, selected}) {
+        const DrawnVector* at = vector == kNoVector ? nullptr : drawnOf(drawn, vector);
+        if (at != nullptr) {
+            paintBand(painter, scene.sheet(), *at, themeOf(theme));
+        }
+    }
+}
+
+void Canvas::Private::paintOver(QPainter& painter) {
+    const Theme& look = themeOf(theme);
+    const Feedback* feedback = gesture ? gesture->feedback() : nullptr;
+    if (feedback != nullptr) {
+        paintCatch(painter, scene.sheet(), *feedback, look);
+        const QPointF tail = scene.sheet().toPixels(feedback->tail),
+                      tip = scene.sheet().toPixels(feedback->tip);
+        const QRectF bounds = QRectF(q.rect()).adjusted(4, 4, -4, -4);
+        const QRectF place = readoutPlace(readoutSize(*feedback, q.font()), pointer, tail, tip, bounds);
+        paintReadout(painter, place, *feedback, look, q.font());
+    } else if (hover.kind == Hit::Kind::tip || hover.kind == Hit::Kind::body) {
+        paintHandle(painter, scene.sheet(), hover.drawn, look);
+    }
+    if (q.hasFocus() && focusShown) {
+        painter.setPen(QPen(look.given, 2));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(q.rect().adjusted(1, 1, -1, -1));
+    }
+}
+
+void Canvas::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const DisplayList& list = d->listNow();
+    const Theme& look = themeOf(d->theme);
+    d->layer.paint(painter, list, look, size(), pixelsPerPoint(), devicePixelRatioF());
+    d->paintUnder(painter);
+    painter.save();
+    painter.scale(pixelsPerPoint(), pixelsPerPoint());
+    paint(painter, list, look, Layer::foreground);
+    painter.restore();
+    d->paintOver(painter);
+}
+
+} // namespace tailpoint

@@ -1,0 +1,24 @@
+// Where the vectors stand on the sheet: what can be hit, dragged and lit.
+#pragma once
+
+#include "ui/document/sketch_document.h"
+
+#include <Eigen/Core>
+#include <vector>
+
+namespace tailpoint {
+
+/// One arrow in sketch coordinates. Ghosts are the other answer.
+struct DrawnVector {
+    int vector = kNoVector;
+    Eigen::Vector2d tail{0, 0}, tip{0, 0};
+    bool ghost = false;
+};
+
+/// Every vector that is drawn, in the sketch's order, the sum last, then the ghosts.
+std::vector<DrawnVector> drawnVectors(const Result& result);
+
+/// The one with this index; null where it isn't drawn.
+const DrawnVector* drawnOf(const std::vector<DrawnVector>& drawn, int vector);
+
+} // namespace tailpoint

@@ -1,0 +1,149 @@
+#include "ui/canvas/force_edits.h"
+
+#include "core/quantity/decimals.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace tailpoint {
+
+namespace {
+
+BearingForm bearingAt(double degrees, int decimals) {
+    const double a = normalized(degrees, AngleUnit::deg);
+    BearingForm bearing;
+    bearing.from = a >= 0 ? 'N' : 'S';
+    bearing.toward = std::abs(a) <= 90 ? 'E' : 'W';
+    bearing.degrees = roundedToDecimals(std::abs(90 - std::abs(a)), decimals);
+    return bearing;
+}
+
+/// A value in the middle of what the sheet's other forces carry, for a quantity given for the first time.
+double middlingMagnitude(const Sketch& sketch) {
+    double most = 0;
+    for (const Force& force : sketch.forces) {
+        most = std::max(most, force.magnitude.value.value_or(0));
+    }
+    return most > 0 ? most : 100;
+}
+
+} // namespace
+
+const Force* forceAt(const Sketch& sketch, int vector) {
+    if (vector == kSumIndex) {
+        return &sketch.sum;
+    }
+    const bool inside = vector >= 0 && static_cast<std::size_t>(vector) < sketch.forces.size();
+    return inside ? &sketch.forces[static_cast<std::size_t>(vector)] : nullptr;
+}
+
+Force* forceAt(Sketch& sketch, int vector) {
+    return const_cast<Force*>(
+        forceAt(static_cast<const Sketch&>(sketch), vector)); // the sketch is ours to change
+}
+
+const SolvedForce* solvedAt(const Solution& solution, int vector) {
+    if (vector == kSumIndex) {
+        return &solution.sum;
+    }
+    const bool inside = vector >= 0 && static_cast<std::size_t>(vector) < solution.forces.size();
+    return inside ? &solution.forces[static_cast<std::size_t>(vector)] : nullptr;
+}
+
+Polar polarOf(const Eigen::Vector2d& v, const Sketch& sketch) {
+    return {std::hypot(v.x(), v.y()), referredDirection(v.x(), v.y(), sketch).value_or(0)};
+}
+
+double absoluteDegrees(double referred, const Sketch& sketch) {
+    const double degrees =
+        sketch.angleUnit == AngleUnit::deg ? referred : referred / turnIn(sketch.angleUnit) * 360;
+    const double turned = sketch.reference.sense == Sense::ccw ? degrees : -degrees;
+    return normalized(sketch.reference.axisDegrees + turned, AngleUnit::deg);
+}
+
+double referredFromAbsolute(double degrees, const Sketch& sketch) {
+    const double turned = degrees - sketch.reference.axisDegrees;
+    const double sensed = sketch.reference.sense == Sense::ccw ? turned : -turned;
+    const double value =
+        sketch.angleUnit == AngleUnit::deg ? sensed : sensed / 360 * turnIn(sketch.angleUnit);
+    return normalized(value, sketch.angleUnit);
+}
+
+int shownAngleDecimals(const Sketch& sketch) {
+    return sketch.angleDecimals + (sketch.angleUnit == AngleUnit::rad ? 2 : 0);
+}
+
+double lastDigitOfAngle(const Sketch& sketch) {
+    return std::pow(10.0, -shownAngleDecimals(sketch));
+}
+
+double lastDigitOfMagnitude(double magnitude, const Sketch& sketch) {
+    const double size = magnitude > 0 ? magnitude : middlingMagnitude(sketch);
+    return std::pow(10.0, std::floor(std::log10(size)) - (sketch.figures - 1));
+}
+
+void setShownMagnitude(Force& force, double magnitude, const Sketch& sketch) {
+    force.magnitude.value = roundedToFigures(magnitude, sketch.figures);
+}
+
+void setShownDirection(Force& force, double referred, const Sketch& sketch) {
+    if (std::holds_alternative<BearingForm>(force.direction.form)) {
+        force.direction.form = bearingAt(absoluteDegrees(referred, sketch), sketch.angleDecimals);
+        return;
+    }
+    const double shown =
+        roundedToDecimals(normalized(referred, sketch.angleUnit), shownAngleDecimals(sketch));
+    // 180.04 rounds to 180.0, which is written as such, but -180.0 is the same direction.
+    force.direction.form = AngleForm{normalized(shown, sketch.angleUnit)};
+}
+
+Sketch withForce(const Sketch& sketch, const Polar& polar) {
+    Sketch after = sketch;
+    Force force;
+    force.name = nextForceName(sketch);
+    setShownMagnitude(force, polar.magnitude, sketch);
+    setShownDirection(force, polar.referred, sketch);
+    after.forces.push_back(std::move(force));
+    return after;
+}
+
+Sketch withoutForce(const Sketch& sketch, int vector) {
+    const Force* gone = forceAt(sketch, vector);
+    if (gone == nullptr || vector == kSumIndex) {
+        return sketch;
+    }
+    Sketch after = sketch;
+    if (after.smallest == gone->name) {
+        after.smallest.reset();
+    }
+    after.forces.erase(after.forces.begin() + vector);
+    return after;
+}
+
+Sketch withMagnitudeGiven(const Sketch& sketch, int vector, bool given, const SolvedForce* answer) {
+    Sketch after = sketch;
+    Force* force = forceAt(after, vector);
+    if (force == nullptr || isGiven(force->magnitude) == given) {
+        return after;
+    }
+    force->magnitude = {};
+    if (given) {
+        setShownMagnitude(*force, answer != nullptr ? answer->magnitude : middlingMagnitude(sketch), sketch);
+    }
+    return after;
+}
+
+Sketch withDirectionGiven(const Sketch& sketch, int vector, bool given, const SolvedForce* answer) {
+    Sketch after = sketch;
+    Force* force = forceAt(after, vector);
+    if (force == nullptr || isGiven(force->direction) == given) {
+        return after;
+    }
+    force->direction = {};
+    if (given) {
+        setShownDirection(*force, answer != nullptr ? answer->direction.value_or(0) : 0, sketch);
+    }
+    return after;
+}
+
+} // namespace tailpoint

@@ -1,0 +1,182 @@
+#include "ui/canvas/force_gesture.h"
+
+#include "ui/canvas/force_edits.h"
+#include "ui/canvas/words.h"
+
+#include <QLineF>
+#include <algorithm>
+#include <cmath>
+
+namespace tailpoint {
+
+namespace {
+
+constexpr double kHomeCatch = 4; // pixels from where the drag began: back to exactly what was there
+
+double crossOf(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
+    return a.x() * b.y() - a.y() * b.x();
+}
+
+Eigen::Vector2d turnedBy(const Eigen::Vector2d& v, double radians) {
+    const double c = std::cos(radians), s = std::sin(radians);
+    return {c * v.x() - s * v.y(), s * v.x() + c * v.y()};
+}
+
+Polar startOf(const Sketch& sketch, const DrawnVector& drawn) {
+    Polar start = polarOf(drawn.tip - drawn.tail, sketch);
+    if (const auto given = referredDirection(forceAt(sketch, drawn.vector)->direction, sketch)) {
+        start.referred = *given;
+    }
+    return start;
+}
+
+} // namespace
+
+ForceGesture::ForceGesture(Stage stage, int vector, QPointF press)
+    : m_stage(std::move(stage)), m_vector(vector), m_press(press), m_before(m_stage.scene.sketch()),
+      m_token(SketchDocument::newGesture()) {
+    const SheetView& sheet = m_stage.scene.sheet();
+    m_field = {sheet.pixelsPerUnit(), divisionOf(sheet.view()), snapLines(m_before, vector),
+               m_stage.snapping};
+}
+
+SnapField ForceGesture::field(const Pointer& pointer) const {
+    SnapField field = m_field;
+    field.on = field.on && !pointer.keys.testFlag(Qt::AltModifier);
+    return field;
+}
+
+bool ForceGesture::begins(const Pointer& pointer) {
+    m_moved = m_moved || QLineF(m_press, pointer.at).length() >= kDragStart;
+    return m_moved;
+}
+
+void ForceGesture::apply(const Sketch& after, const Catch& caught, const QString& text) {
+    if (const auto fault = m_stage.scene.document().edit(after, text, m_token)) {
+        m_stage.say(QString::fromStdString(fault->message));
+        return;
+    }
+    readBack(caught);
+}
+
+void ForceGesture::applyNothing(const QString& text) {
+    m_stage.scene.document().edit(m_before, QString(), m_token);
+    readBack({});
+    m_feedback.readout = text;
+}
+
+void ForceGesture::readBack(const Catch& caught) {
+    const Sketch& sketch = m_stage.scene.sketch();
+    m_feedback.caught = caught;
+    if (const Force* force = forceAt(sketch, m_vector)) {
+        m_feedback.readout = words::tr("%1  %2").arg(words::name(*force), words::both(*force, sketch));
+    }
+    const std::vector<DrawnVector> drawn = drawnVectors(m_stage.scene.result());
+    if (const DrawnVector* mine = drawnOf(drawn, m_vector)) {
+        m_feedback.tail = mine->tail;
+        m_feedback.tip = mine->tip;
+    }
+}
+
+void ForceGesture::cancel() {
+    m_stage.scene.document().cancelGesture(m_token);
+}
+
+TipGesture::TipGesture(Stage stage, const DrawnVector& drawn, QPointF press)
+    : ForceGesture(std::move(stage), drawn.vector, press), m_drawn(drawn),
+      m_grip(press - this->stage().scene.sheet().toPixels(drawn.tip)), m_start(startOf(before(), drawn)) {}
+
+void TipGesture::move(const Pointer& pointer) {
+    if (!begins(pointer)) {
+        return;
+    }
+    const SheetView& sheet = stage().scene.sheet();
+    const Force& was = *forceAt(before(), vector());
+    const Eigen::Vector2d v = sheet.toSketch(pointer.at - m_grip) - m_drawn.tail;
+    const SnapField snapping = field(pointer);
+    const double away = QLineF(press(), pointer.at).length();
+    if (away < (snapping.on ? kHomeCatch : 0.5)) {
+        applyNothing(words::tr("%1  as it was").arg(words::name(was)));
+        return;
+    }
+    const bool holdDirection = pointer.keys.testFlag(Qt::ShiftModifier) || !isGiven(was.direction);
+    const bool holdMagnitude = pointer.keys.testFlag(Qt::ControlModifier) || !isGiven(was.magnitude);
+    const Snapped to =
+        snap(held(v, holdDirection, holdMagnitude), snapping, before(), !holdMagnitude, !holdDirection);
+    if (to.polar.magnitude * sheet.pixelsPerUnit() < kOriginCatch) {
+        applyNothing(words::tr("%1  no length: as it was").arg(words::name(was)));
+        return;
+    }
+    Sketch after = before();
+    Force& force = *forceAt(after, vector());
+    if (!holdMagnitude) {
+        setShownMagnitude(force, to.polar.magnitude, after);
+    }
+    if (!holdDirection) {
+        setShownDirection(force, to.polar.referred, after);
+    }
+    apply(after, to.caught, words::tr("Change %1").arg(words::name(was)));
+}
+
+Polar TipGesture::held(const Eigen::Vector2d& v, bool direction, bool magnitude) const {
+    Polar to = polarOf(v, before());
+    if (direction) {
+        const Eigen::Vector2d along = m_drawn.tip - m_drawn.tail;
+        const double length = std::hypot(along.x(), along.y());
+        to.magnitude = length > 0 ? std::max(0.0, v.dot(along / length)) : 0;
+        to.referred = m_start.referred;
+    }
+    if (magnitude) {
+        to.magnitude = m_start.magnitude;
+    }
+    return to;
+}
+
+BodyGesture::BodyGesture(Stage stage, const DrawnVector& drawn, QPointF press)
+    : ForceGesture(std::move(stage), drawn.vector, press), m_drawn(drawn), m_start(startOf(before(), drawn)) {
+}
+
+void BodyGesture::move(const Pointer& pointer) {
+    const SheetView& sheet = stage().scene.sheet();
+    const Eigen::Vector2d from = sheet.toSketch(press()) - m_drawn.tail;
+    const Eigen::Vector2d to = sheet.toSketch(pointer.at) - m_drawn.tail;
+    if (!begins(pointer) || std::hypot(to.x(), to.y()) * sheet.pixelsPerUnit() < kOriginCatch) {
+        return; // so near to the tail the pointer has no direction worth following
+    }
+    const Force& was = *forceAt(before(), vector());
+    const SnapField snapping = field(pointer);
+    if (QLineF(press(), pointer.at).length() < (snapping.on ? kHomeCatch : 0.5)) {
+        applyNothing(words::tr("%1  as it was").arg(words::name(was)));
+        return;
+    }
+    const double turn = std::atan2(crossOf(from, to), from.dot(to));
+    Polar polar = polarOf(turnedBy(m_drawn.tip - m_drawn.tail, turn), before());
+    polar.magnitude = m_start.magnitude;
+    const Snapped snapped = snap(polar, snapping, before(), false, true);
+    Sketch after = before();
+    setShownDirection(*forceAt(after, vector()), snapped.polar.referred, after);
+    apply(after, snapped.caught, words::tr("Turn %1").arg(words::name(was)));
+}
+
+NewGesture::NewGesture(Stage stage, QPointF press)
+    : ForceGesture(stage, static_cast<int>(stage.scene.sketch().forces.size()), press) {}
+
+void NewGesture::move(const Pointer& pointer) {
+    if (!begins(pointer)) {
+        return;
+    }
+    const SheetView& sheet = stage().scene.sheet();
+    const Snapped to = snap(polarOf(sheet.toSketch(pointer.at), before()), field(pointer), before());
+    if (to.polar.magnitude * sheet.pixelsPerUnit() < kOriginCatch) {
+        applyNothing(words::tr("no length: nothing is drawn"));
+        return;
+    }
+    const QString name = QString::fromStdString(nextForceName(before()));
+    apply(withForce(before(), to.polar), to.caught, words::tr("Draw %1").arg(name));
+}
+
+int NewGesture::made() const {
+    return moved() && stage().scene.sketch().forces.size() > before().forces.size() ? vector() : kNoVector;
+}
+
+} // namespace tailpoint

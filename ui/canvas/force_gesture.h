@@ -1,0 +1,76 @@
+// The gestures that change a force: its tip, its body, a new one. Each is one undo step, taken back by
+// cancel().
+#pragma once
+
+#include "ui/canvas/gesture.h"
+
+namespace tailpoint {
+
+/// What the three have in common: the sketch before, the frozen scale and snap lines, one step for all moves.
+class ForceGesture : public Gesture {
+public:
+    void cancel() override;
+    const Feedback* feedback() const override { return m_moved ? &m_feedback : nullptr; }
+    int vector() const override { return m_vector; }
+    Qt::CursorShape cursor() const override { return Qt::ClosedHandCursor; }
+
+protected:
+    ForceGesture(Stage stage, int vector, QPointF press);
+    const Sketch& before() const { return m_before; }
+    const Stage& stage() const { return m_stage; }
+    QPointF press() const { return m_press; }
+    SnapField field(const Pointer& pointer) const; ///< Alt turns snapping off
+    bool begins(const Pointer& pointer);           ///< true once the press has become a drag
+    bool moved() const { return m_moved; }
+
+    void apply(const Sketch& after, const Catch& caught, const QString& text);
+    /// As it was before the drag; `words` stand in the readout.
+    void applyNothing(const QString& words);
+
+private:
+    void readBack(const Catch& caught);
+
+    Stage m_stage;
+    int m_vector;
+    QPointF m_press;
+    Sketch m_before;
+    SnapField m_field;
+    quint64 m_token;
+    bool m_moved = false;
+    Feedback m_feedback;
+};
+
+/// Magnitude and direction; Shift holds the direction, Ctrl the magnitude; what is to be found is held too.
+class TipGesture : public ForceGesture {
+public:
+    TipGesture(Stage stage, const DrawnVector& drawn, QPointF press);
+    void move(const Pointer& pointer) override;
+
+private:
+    Polar held(const Eigen::Vector2d& v, bool direction, bool magnitude) const;
+    DrawnVector m_drawn;
+    QPointF m_grip; ///< from the tip to where it was taken
+    Polar m_start;
+};
+
+/// Direction alone.
+class BodyGesture : public ForceGesture {
+public:
+    BodyGesture(Stage stage, const DrawnVector& drawn, QPointF press);
+    void move(const Pointer& pointer) override;
+
+private:
+    DrawnVector m_drawn;
+    Polar m_start;
+};
+
+/// A new force from the common point.
+class NewGesture : public ForceGesture {
+public:
+    NewGesture(Stage stage, QPointF press);
+    void move(const Pointer& pointer) override;
+    /// The new force's index, kNoVector where nothing was drawn.
+    int made() const;
+};
+
+} // namespace tailpoint

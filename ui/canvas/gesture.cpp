@@ -1,0 +1,63 @@
+#include "ui/canvas/gesture.h"
+
+#include "ui/canvas/force_edits.h"
+#include "ui/canvas/words.h"
+
+#include <QLineF>
+
+namespace tailpoint {
+
+void PanGesture::move(const Pointer& pointer) {
+    m_stage.scene.panBy(pointer.at - m_last);
+    m_last = pointer.at;
+}
+
+void ExplainGesture::move(const Pointer& pointer) {
+    if (!m_said && QLineF(m_press, pointer.at).length() >= kDragStart) {
+        m_said = true;
+        m_stage.say(whyNotDragged(m_stage.scene.sketch(), m_vector));
+    }
+}
+
+Qt::CursorShape ExplainGesture::cursor() const {
+    return m_said ? Qt::ForbiddenCursor : Qt::ArrowCursor;
+}
+
+void ChooseGesture::move(const Pointer& pointer) {
+    m_moved = m_moved || QLineF(m_press, pointer.at).length() >= kDragStart;
+}
+
+void ChooseGesture::finish() {
+    if (!m_moved) {
+        takeOtherAnswer(m_stage.scene.document());
+    }
+}
+
+void takeOtherAnswer(SketchDocument& document) {
+    const Result& result = document.result();
+    if (result.solved.solutions.size() == 2) {
+        document.choose(1 - result.chosen);
+    }
+}
+
+QString whyNotDragged(const Sketch& sketch, int vector) {
+    const Force* force = forceAt(sketch, vector);
+    const QString name = QString::fromStdString(force->name);
+    const bool magnitude = isGiven(force->magnitude), direction = isGiven(force->direction);
+    if (magnitude && !direction) {
+        return words::tr("The direction of %1 is to be found: it follows from the rest. Drag the tip to "
+                         "change the magnitude.")
+            .arg(name);
+    }
+    if (direction && !magnitude) {
+        return words::tr("The magnitude of %1 is to be found: it follows from the rest. Drag to turn %1.")
+            .arg(name);
+    }
+    if (vector == kSumIndex) {
+        return words::tr("%1 is to be found: it follows from the forces. Drag one of them instead.")
+            .arg(name);
+    }
+    return words::tr("%1 is to be found: it follows from the rest. Set it to given to drag it.").arg(name);
+}
+
+} // namespace tailpoint

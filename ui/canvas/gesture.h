@@ -1,0 +1,94 @@
+// Input as a small state machine: no gesture is the idle state (the pointer hovers), a press that means
+// something makes one of these, a release or Escape ends it.
+#pragma once
+
+#include "ui/canvas/drawn.h"
+#include "ui/canvas/scene.h"
+#include "ui/canvas/snap.h"
+
+#include <QPointF>
+#include <functional>
+
+namespace tailpoint {
+
+struct Pointer {
+    QPointF at; ///< logical pixels
+    Qt::KeyboardModifiers keys;
+};
+
+/// What a gesture works on.
+struct Stage {
+    Scene& scene;
+    bool snapping = true;
+    std::function<void(const QString&)> say; ///< the hint line
+};
+
+/// What is shown beside the pointer and on the sheet while a force is dragged.
+struct Feedback {
+    QString readout; ///< "P  340 N at 25.0°"
+    Catch caught;
+    Eigen::Vector2d tail{0, 0}, tip{0, 0}; ///< sketch coordinates
+};
+
+class Gesture {
+public:
+    virtual ~Gesture() = default;
+    virtual void move(const Pointer& pointer) = 0;
+    virtual void finish() {}
+    virtual void cancel() {}
+    virtual Qt::CursorShape cursor() const { return Qt::ArrowCursor; }
+    virtual const Feedback* feedback() const { return nullptr; }
+    /// The vector under the hand, kNoVector for none.
+    virtual int vector() const { return kNoVector; }
+};
+
+/// Moves the sheet under the pointer.
+class PanGesture : public Gesture {
+public:
+    PanGesture(Stage stage, QPointF press) : m_stage(std::move(stage)), m_last(press) {}
+    void move(const Pointer& pointer) override;
+    Qt::CursorShape cursor() const override { return Qt::ClosedHandCursor; }
+
+private:
+    Stage m_stage;
+    QPointF m_last;
+};
+
+/// A drag of something that follows from the rest: nothing moves, the hint line says why.
+class ExplainGesture : public Gesture {
+public:
+    ExplainGesture(Stage stage, int vector, QPointF press)
+        : m_stage(std::move(stage)), m_vector(vector), m_press(press) {}
+    void move(const Pointer& pointer) override;
+    Qt::CursorShape cursor() const override;
+    int vector() const override { return m_vector; }
+
+private:
+    Stage m_stage;
+    int m_vector;
+    QPointF m_press;
+    bool m_said = false;
+};
+
+/// A click on the other answer; a drag that begins there does nothing.
+class ChooseGesture : public Gesture {
+public:
+    ChooseGesture(Stage stage, QPointF press) : m_stage(std::move(stage)), m_press(press) {}
+    void move(const Pointer& pointer) override;
+    void finish() override;
+    Qt::CursorShape cursor() const override { return Qt::PointingHandCursor; }
+
+private:
+    Stage m_stage;
+    QPointF m_press;
+    bool m_moved = false;
+};
+
+/// Takes the other of two answers, if there are two.
+void takeOtherAnswer(SketchDocument& document);
+/// Why this vector, or the part of it that is to be found, can't be dragged.
+QString whyNotDragged(const Sketch& sketch, int vector);
+
+inline constexpr double kDragStart = 3; ///< pixels; a press that moves less is a click
+
+} // namespace tailpoint

@@ -1,0 +1,49 @@
+// A small field over a label of the sheet. What isn't taken keeps its text and says why beside it.
+#pragma once
+
+#include "ui/style/theme.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <functional>
+#include <optional>
+
+namespace tailpoint {
+
+class LabelEditor : public QLineEdit {
+    Q_OBJECT
+public:
+    /// Tries to take the text; the answer says why not, and is empty when it was taken.
+    using Take = std::function<std::optional<QString>(const QString&)>;
+
+    /// Hidden until opened; lives in `sheet`.
+    explicit LabelEditor(QWidget* sheet);
+
+    /// `what` names the field for assistive technology.
+    void open(const QRectF& over, const QString& text, const QString& what, const Theme& theme, Take take);
+    bool isOpen() const { return m_open; }
+    /// Closes without taking anything.
+    void leave();
+    QString complaint() const { return m_note->isHidden() ? QString() : m_note->text(); }
+
+signals:
+    void closed();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+
+private:
+    bool commit();
+    void close();
+    void complain(const QString& why);
+    void place(const QRectF& over);
+    void widen();
+
+    QLabel* m_note;
+    Take m_take;
+    QString m_first;
+    bool m_open = false;
+};
+
+} // namespace tailpoint

@@ -1,0 +1,121 @@
+#include "ui/canvas/overlay.h"
+
+#include <QLineF>
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace tailpoint {
+
+namespace {
+
+constexpr double kPad = 7;
+constexpr double kOffset = 18; // from the pointer to the readout's nearest corner
+constexpr double kClear = 10;  // kept free around the tip
+
+QFont smaller(const QFont& font) {
+    QFont small = font;
+    small.setPointSizeF(font.pointSizeF() * 0.88);
+    return small;
+}
+
+/// How much of the segment a-b lies inside the box, 0..1, by sampling.
+double covered(const QRectF& box, QPointF a, QPointF b) {
+    constexpr int kSamples = 24;
+    int inside = 0;
+    for (int i = 0; i <= kSamples; ++i) {
+        inside += box.contains(a + (b - a) * (double(i) / kSamples)) ? 1 : 0;
+    }
+    return double(inside) / kSamples;
+}
+
+QRectF movedInside(QRectF box, const QRectF& bounds) {
+    box.moveLeft(std::max(bounds.left(), std::min(box.left(), bounds.right() - box.width())));
+    box.moveTop(std::max(bounds.top(), std::min(box.top(), bounds.bottom() - box.height())));
+    return box;
+}
+
+} // namespace
+
+void paintBand(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Theme& theme) {
+    painter.setPen(QPen(theme.highlight, 13, Qt::SolidLine, Qt::RoundCap));
+    painter.drawLine(sheet.toPixels(drawn.tail), sheet.toPixels(drawn.tip));
+}
+
+void paintHandle(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Theme& theme) {
+    painter.setPen(QPen(theme.colour(drawn.vector == kSumIndex ? Role::sum : Role::given), 1.2));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawEllipse(sheet.toPixels(drawn.tip), 9, 9);
+}
+
+void paintCatch(QPainter& painter, const SheetView& sheet, const Feedback& feedback, const Theme& theme) {
+    const QPointF tail = sheet.toPixels(feedback.tail), tip = sheet.toPixels(feedback.tip);
+    const QLineF shaft(tail, tip);
+    if (shaft.length() < 1) {
+        return;
+    }
+    QPen pen(theme.construction, 1, Qt::CustomDashLine, Qt::FlatCap);
+    pen.setDashPattern({1, 3});
+    painter.setPen(pen);
+    painter.setBrush(Qt::NoBrush);
+    if (feedback.caught.direction) {
+        QLineF beyond(tip, tip + (tip - tail));
+        beyond.setLength(64);
+        painter.drawLine(beyond.pointAt(0.25), beyond.p2());
+    }
+    if (feedback.caught.magnitude) {
+        const double r = shaft.length();
+        const double half = std::min(60.0, 34 / r * 57.3); // degrees either side: about 34 pixels of arc
+        const QRectF circle(tail.x() - r, tail.y() - r, 2 * r, 2 * r);
+        painter.drawArc(circle, int((shaft.angle() - half) * 16), int(2 * half * 16));
+    }
+}
+
+QSizeF readoutSize(const Feedback& feedback, const QFont& font) {
+    const QFontMetricsF large(font), small(smaller(font));
+    const double second = feedback.caught.words.isEmpty() ? 0 : small.height();
+    const double width =
+        std::max(large.horizontalAdvance(feedback.readout), small.horizontalAdvance(feedback.caught.words));
+    return {std::ceil(width + 2 * kPad), std::ceil(large.height() + second + kPad)};
+}
+
+QRectF readoutPlace(QSizeF size, QPointF pointer, QPointF tail, QPointF tip, const QRectF& bounds) {
+    const QRectF tipBox(tip.x() - kClear, tip.y() - kClear, 2 * kClear, 2 * kClear);
+    const double w = size.width(), h = size.height();
+    const std::array<QPointF, 4> corners{QPointF(kOffset, -kOffset - h), QPointF(kOffset, kOffset),
+                                         QPointF(-kOffset - w, -kOffset - h), QPointF(-kOffset - w, kOffset)};
+    QRectF best;
+    double least = HUGE_VAL;
+    for (std::size_t i = 0; i < corners.size(); ++i) {
+        const QRectF wanted(pointer + corners[i], size);
+        const QRectF box = movedInside(wanted, bounds);
+        const double cost = (box.intersects(tipBox) ? 100 : 0) + 20 * covered(box, tail, tip) +
+                            QLineF(box.topLeft(), wanted.topLeft()).length() / 10 + 0.01 * double(i);
+        if (cost < least) {
+            least = cost;
+            best = box;
+        }
+    }
+    return best;
+}
+
+void paintReadout(QPainter& painter, const QRectF& place, const Feedback& feedback, const Theme& theme,
+                  const QFont& font) {
+    painter.setPen(QPen(theme.hairline, 1));
+    painter.setBrush(theme.panel);
+    painter.drawRoundedRect(place.adjusted(0.5, 0.5, -0.5, -0.5), 3, 3);
+    const QFontMetricsF large(font), small(smaller(font));
+    const double x = place.left() + kPad;
+    double y = place.top() + kPad / 2 + large.ascent();
+    painter.setPen(theme.ink);
+    painter.setFont(font);
+    painter.drawText(QPointF(x, y), feedback.readout);
+    if (!feedback.caught.words.isEmpty()) {
+        y += large.descent() + small.ascent();
+        painter.setPen(theme.quietInk);
+        painter.setFont(smaller(font));
+        painter.drawText(QPointF(x, y), feedback.caught.words);
+    }
+}
+
+} // namespace tailpoint

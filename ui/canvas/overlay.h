@@ -1,0 +1,27 @@
+// What the canvas paints besides the figure: it belongs to the hand, not to the sheet, and goes into no
+// export.
+#pragma once
+
+#include "ui/canvas/gesture.h"
+#include "ui/style/theme.h"
+
+#include <QPainter>
+
+namespace tailpoint {
+
+/// Below the figure: a band of the highlight's colour under a vector.
+void paintBand(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Theme& theme);
+/// Above it: the ring on a tip that can be dragged.
+void paintHandle(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Theme& theme);
+/// The quiet mark of what a drag caught: the ray, the circle.
+void paintCatch(QPainter& painter, const SheetView& sheet, const Feedback& feedback, const Theme& theme);
+/// The readout beside the pointer.
+void paintReadout(QPainter& painter, const QRectF& place, const Feedback& feedback, const Theme& theme,
+                  const QFont& font);
+
+QSizeF readoutSize(const Feedback& feedback, const QFont& font);
+/// Beside the pointer: inside `bounds` whatever the pointer does, off the tip, away from the shaft if there
+/// is room.
+QRectF readoutPlace(QSizeF size, QPointF pointer, QPointF tail, QPointF tip, const QRectF& bounds);
+
+} // namespace tailpoint

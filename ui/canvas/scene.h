@@ -1,0 +1,53 @@
+// What the canvas shows at this moment: the document's result seen through a view, composed once per change.
+#pragma once
+
+#include "core/figure/compose.h"
+#include "ui/canvas/sheet_view.h"
+#include "ui/document/sketch_document.h"
+#include "ui/render/render.h"
+
+namespace tailpoint {
+
+class Scene {
+public:
+    explicit Scene(SketchDocument& document) : m_document(document) {}
+
+    SketchDocument& document() const { return m_document; }
+    const Result& result() const { return m_document.result(); }
+    const Sketch& sketch() const { return m_document.sketch(); }
+
+    const SheetView& sheet() const { return m_sheet; }
+    FigureOptions options() const;
+    const Figure& figure() const;
+    /// Something changed: the next figure() composes anew.
+    void touch() { m_stale = true; }
+
+    void setConstruction(ConstructionKind kind);
+    void setOtherOrder(bool other);
+    void setHighlighted(int vector);
+    /// While steady, labels keep the side they are on if they can.
+    void setSteady(bool steady) { m_steady = steady; }
+
+    void resize(QSizeF pixels, double pixelsPerPoint);
+    void zoomAbout(QPointF pixel, double factor);
+    void panBy(QPointF pixels);
+    void fit();
+    /// After a change that no hand on the sheet made: fits anew if the view was fitted and the figure has
+    /// left the sheet or become small on it.
+    void keepInSheet();
+
+private:
+    View fitted() const;
+    bool leavesSheet() const;
+
+    SketchDocument& m_document;
+    SheetView m_sheet;
+    QtTextMeasure m_measure;
+    FigureOptions m_options;
+    bool m_steady = false;
+    bool m_fitted = true; ///< nobody zoomed or panned since the last fit
+    mutable bool m_stale = true;
+    mutable Figure m_figure;
+};
+
+} // namespace tailpoint

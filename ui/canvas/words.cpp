@@ -1,0 +1,36 @@
+#include "ui/canvas/words.h"
+
+#include "core/sketch/shown.h"
+
+namespace tailpoint {
+
+QString words::shown(const std::string& text) {
+    QString out = QString::fromStdString(text);
+    for (qsizetype i = 0; i + 1 < out.size(); ++i) {
+        const bool inWord = i > 0 && (out[i - 1].isLetterOrNumber());
+        if (out[i] == QLatin1Char('-') && out[i + 1].isDigit() && !inWord) {
+            out[i] = QChar(0x2212);
+        }
+    }
+    return out;
+}
+
+QString words::magnitude(const Force& force, const Sketch& sketch) {
+    return force.magnitude.value ? shown(shownForceWithUnit(*force.magnitude.value, sketch, Origin::typed))
+                                 : tr("to find");
+}
+
+QString words::direction(const Force& force, const Sketch& sketch) {
+    return shown(shownAsGiven(force.direction, sketch));
+}
+
+QString words::both(const Force& force, const Sketch& sketch) {
+    return tr("%1 at %2").arg(magnitude(force, sketch), direction(force, sketch));
+}
+
+QString words::place(double magnitude, double referred, const Sketch& sketch) {
+    const QString size = shown(shownForceWithUnit(magnitude, sketch));
+    return magnitude > 0 ? tr("%1 at %2").arg(size, shown(shownAngle(referred, sketch))) : size;
+}
+
+} // namespace tailpoint
