@@ -8,6 +8,7 @@
 #include <array>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -33,8 +34,10 @@ struct ForceTriangle {
     std::array<Eigen::Vector2d, 3> corners;
     std::array<double, 3> sides;
     std::array<std::optional<double>, 3> opposite; ///< radians; they add up to pi; empty where undefined
-    std::vector<std::string> knowns; ///< names added up in K; empty otherwise
-    static constexpr std::size_t cornerOpposite(std::size_t side) { return side == 0 ? 2 : side == 1 ? 0 : 1; }
+    std::vector<std::string> knowns;               ///< names added up in K; empty otherwise
+    static constexpr std::size_t cornerOpposite(std::size_t side) {
+        return side == 0 ? 2 : side == 1 ? 0 : 1;
+    }
 };
 
 /// Tip to tail in the sketch's order; corners.size() == names.size() + 1.
@@ -43,11 +46,15 @@ struct ForcePolygon {
     std::vector<Eigen::Vector2d> corners;
 };
 
-/// Where the tip of a vector with one unknown can lie.
+/// Where the tip of a vector with one unknown can lie. Two unknown forces U and V with U + V = D (D is what
+/// the known vectors leave): U's locus starts at the common point, V's at the tip of D and runs against V;
+/// they meet at the tip of U. A force U and the sum S with K + U = S: U's locus starts at the tip of K, S's
+/// at the common point; they meet at the tip of S. Fewer or more unknowns: each locus starts at the common
+/// point.
 struct LineLocus {
     int vector = kNoVector;        ///< index into forces or kSumIndex
-    Eigen::Vector2d through, unit; ///< for the construction in which the vector is drawn
-    bool ray = true;
+    Eigen::Vector2d through, unit; ///< unit points where the vector's magnitude grows
+    bool ray = true;               ///< from `through` on; false: the whole line
 };
 struct CircleLocus {
     int vector = kNoVector;
@@ -62,10 +69,16 @@ struct Construction {
     std::optional<ForceTriangle> otherTriangle; ///< the same in the other order
     ForcePolygon polygon;
     std::vector<Locus> loci;
+    std::vector<Eigen::Vector2d>
+        meetings; ///< where the loci meet, one for each of Solved::solutions, same order
     Shape shape = Shape::tooFew;
 };
 
 /// `solution` indexes Solved::solutions; with none, what can be drawn from the given alone.
+/// Two forces count as parallel or opposite when they differ from it by no more than their own rounding.
+inline constexpr double kFlatRadians = 0x1p-50;
+
+/// Never a NaN or an infinity for |F| from 0 to 1e150.
 Construction construct(const Sketch& sketch, const Solved& solved, std::size_t solution = 0);
 
 /// Angles of a triangle from its sides (>= 0, any order of size). Empty where it is no triangle.

@@ -10,6 +10,21 @@
 
 namespace tailpoint {
 
+/// Stages of a figure, each with all that comes before it. Nothing of a later stage is on the sheet.
+namespace stages {
+inline constexpr int given = 0;      ///< given forces, axis, common point, title block
+inline constexpr int directions = 1; ///< angles of the given forces from the axis
+inline constexpr int between = 2;    ///< the angle between the tails of two forces
+inline constexpr int construction =
+    3; ///< parallelogram, triangle or polygon as far as given; loci, meeting points
+inline constexpr int interior = 4;   ///< interior angles that follow from given directions
+inline constexpr int found = 5;      ///< the found vectors as arrows, named
+inline constexpr int magnitudes = 6; ///< found magnitudes
+inline constexpr int triangle = 7;   ///< the other angles of the force triangle
+inline constexpr int all = 8;        ///< directions of the found vectors
+} // namespace stages
+
+/// A construction that the sketch doesn't allow (a parallelogram of five forces) gives way to the polygon.
 enum class ConstructionKind { none, parallelogram, triangle, polygon };
 
 /// Sizes in points; a lecture view or a small figure scales them together.
@@ -22,11 +37,11 @@ struct Style {
 
 struct FigureOptions {
     ConstructionKind construction = ConstructionKind::parallelogram;
-    bool otherOrder = false;   ///< triangle in the other order
+    bool otherOrder = false; ///< triangle in the other order
     bool grid = true, titleBlock = true, angles = true, values = true;
-    int stage = -1;            ///< 0 given forces ... ; -1: everything
+    int stage = -1;              ///< 0 given forces ... ; -1: everything
     int highlighted = kNoVector; ///< vector under the pointer or selected
-    std::size_t solution = 0;  ///< which of two answers is drawn solid
+    std::size_t solution = 0;    ///< which of two answers is drawn solid
     Style style;
 };
 
@@ -42,8 +57,9 @@ struct Figure {
 Figure compose(const Sketch& sketch, const Solved& solved, const Construction& construction, const View& view,
                const FigureOptions& options, const TextMeasure& measure, const Placement& previous = {});
 
-/// A view that shows the whole construction with room for labels and title block on a sheet of this size (points).
-View fittedView(const Sketch& sketch, const Solved& solved, const Construction& construction, const FigureOptions& options,
-                double width, double height);
+/// A view that shows the whole construction with room for labels and title block on a sheet of this size
+/// (points).
+View fittedView(const Sketch& sketch, const Solved& solved, const Construction& construction,
+                const FigureOptions& options, double width, double height);
 
 } // namespace tailpoint

@@ -11,7 +11,20 @@ namespace tailpoint {
 
 /// What a thing is; a theme turns it into colour, the style into weight and dash. The SVG's classes.
 enum class Role {
-    sheet, grid, axis, given, sum, construction, arc, locus, label, leader, halo, titleblock, point, highlight
+    sheet,
+    grid,
+    axis,
+    given,
+    sum,
+    construction,
+    arc,
+    locus,
+    label,
+    leader,
+    halo,
+    titleblock,
+    point,
+    highlight
 };
 std::string_view nameOf(Role role);
 
@@ -26,7 +39,13 @@ struct Box {
     bool operator==(const Box&) const = default;
 };
 
-enum class Dash { solid, dashed, chain, chainTwoDots, dotted }; ///< chain: dash-dot (axis); chainTwoDots: locus
+enum class Dash {
+    solid,
+    dashed,
+    chain,
+    chainTwoDots,
+    dotted
+}; ///< chain: dash-dot (axis); chainTwoDots: locus
 
 /// Straight pieces; closed and filled ones are heads and marks. Colour comes from `role`.
 struct Path {

@@ -12,7 +12,9 @@ struct View {
     Point origin{360, 240};           ///< where the common point lies
     double scale = 1;                 ///< points per force unit
 
-    Point toSheet(const Eigen::Vector2d& v) const { return {origin.x + scale * v.x(), origin.y - scale * v.y()}; }
+    Point toSheet(const Eigen::Vector2d& v) const {
+        return {origin.x + scale * v.x(), origin.y - scale * v.y()};
+    }
     Eigen::Vector2d toSketch(Point p) const { return {(p.x - origin.x) / scale, (origin.y - p.y) / scale}; }
     bool operator==(const View&) const = default;
 };

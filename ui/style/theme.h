@@ -16,8 +16,9 @@ enum class ThemeName { paper, slate, contrast };
 struct Theme {
     ThemeName name = ThemeName::paper;
     QColor sheet, grid, ink, given, sum, construction, axis, arc, locus, highlight, warning;
-    QColor bar, panel, hairline, quietInk, accentGround; ///< window: bar, panel ground, rules, secondary text, pressed button
-    QColor colour(Role role) const;                      ///< of a figure's strokes or text
+    QColor bar, panel, hairline, quietInk,
+        accentGround;               ///< window: bar, panel ground, rules, secondary text, pressed button
+    QColor colour(Role role) const; ///< of a figure's strokes or text
 };
 
 const Theme& themeOf(ThemeName name);
@@ -26,6 +27,8 @@ QString nameOf(ThemeName name);
 
 /// Figure and formulas: STIX, 'TeX Gyre Termes', 'Liberation Serif', serif.
 QFont serifFont();
+/// Title block and notes on the figure (the window's own text is the platform's font).
+QFont sansFont();
 const char* serifStack(); ///< for SVG and HTML
 const char* sansStack();
 

@@ -1,0 +1,67 @@
+// Plane geometry of the sheet (points, y down): lengths, directions, and whether a stroke meets a box.
+#pragma once
+
+#include "core/figure/display_list.h"
+
+#include <cmath>
+
+namespace tailpoint {
+
+inline Point operator+(Point a, Point b) {
+    return {a.x + b.x, a.y + b.y};
+}
+inline Point operator-(Point a, Point b) {
+    return {a.x - b.x, a.y - b.y};
+}
+inline Point operator*(double k, Point p) {
+    return {k * p.x, k * p.y};
+}
+inline double dot(Point a, Point b) {
+    return a.x * b.x + a.y * b.y;
+}
+inline double length(Point p) {
+    return std::hypot(p.x, p.y);
+}
+inline Point leftOf(Point unit) {
+    return {unit.y, -unit.x};
+} ///< a quarter turn counter-clockwise as seen
+
+/// Unit vector from a to b; to the right where they coincide.
+Point unitFrom(Point a, Point b);
+/// Point on a circle; degrees counter-clockwise as seen.
+Point onCircle(Point centre, double radius, double degrees);
+/// Degrees counter-clockwise as seen, in (-180, 180].
+double degreesOf(Point vector);
+/// Brought into [0, 360).
+double turned(double degrees);
+
+/// How far a box of this size reaches from its middle in direction `unit`.
+inline double reach(double width, double height, Point unit) {
+    return std::abs(unit.x) * width / 2 + std::abs(unit.y) * height / 2;
+}
+inline Box boxAround(Point middle, double width, double height) {
+    return {middle.x - width / 2, middle.y - height / 2, width, height};
+}
+inline Box grown(const Box& box, double by) {
+    return {box.left - by, box.top - by, box.width + 2 * by, box.height + 2 * by};
+}
+inline bool contains(const Box& box, Point p) {
+    return p.x >= box.left && p.x <= box.right() && p.y >= box.top && p.y <= box.bottom();
+}
+inline bool overlap(const Box& a, const Box& b) {
+    return a.left < b.right() && b.left < a.right() && a.top < b.bottom() && b.top < a.bottom();
+}
+inline bool inside(const Box& inner, const Box& outer) {
+    return inner.left >= outer.left && inner.top >= outer.top && inner.right() <= outer.right() &&
+           inner.bottom() <= outer.bottom();
+}
+
+/// Does the segment touch the box?
+bool meets(const Box& box, Point a, Point b);
+/// Does the arc (degrees counter-clockwise as seen) touch the box?
+bool meets(const Box& box, Point centre, double radius, double startDegrees, double sweepDegrees);
+
+/// The part of a segment inside a box; false where there is none.
+bool clip(const Box& box, Point& a, Point& b);
+
+} // namespace tailpoint

@@ -1,0 +1,37 @@
+// Arrows, arcs and marks as items of the display list.
+#pragma once
+
+#include "core/figure/compose.h"
+#include "core/figure/geometry.h"
+
+namespace tailpoint {
+
+enum class Head {
+    filled, ///< slim, notched back: given forces
+    open,   ///< outline: the sum
+    small   ///< filled, for construction and arcs
+};
+
+/// Head length for a shaft `length` long, `width` wide: at least 3.5 mm and five widths, at most 40 % of the
+/// arrow.
+double headLength(double length, double width);
+
+/// Shaft and head from `tail` to exactly `tip`. Nothing where they coincide.
+void addArrow(std::vector<Item>& items, Role role, Point tail, Point tip, double width, Head head,
+              Dash dash = Dash::solid);
+
+/// The head alone, `size` long, its tip exactly at `tip`.
+void addHead(std::vector<Item>& items, Role role, Point tip, Point unit, double size, Head head,
+             double width);
+
+Path line(Role role, Point a, Point b, double width, Dash dash = Dash::solid);
+
+/// Arc about `centre` from `startDegrees`; with a small head at its end where `head` is wanted and fits.
+void addArc(std::vector<Item>& items, Role role, Point centre, double radius, double startDegrees,
+            double sweepDegrees, double width, bool head);
+
+/// The square mark of a right angle between two unit vectors.
+void addSquare(std::vector<Item>& items, Role role, Point corner, Point u, Point v, double size,
+               double width);
+
+} // namespace tailpoint

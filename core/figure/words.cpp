@@ -1,0 +1,151 @@
+#include "core/figure/words.h"
+
+#include <algorithm>
+#include <cctype>
+
+namespace tailpoint {
+namespace {
+
+bool isDigit(char c) {
+    return c >= '0' && c <= '9';
+}
+
+Run italic(std::string_view text, Script script = Script::normal) {
+    Run run;
+    run.text = text;
+    run.italic = script == Script::normal;
+    run.script = script;
+    return run;
+}
+
+bool isNameCharacter(char c) {
+    return std::isalnum(static_cast<unsigned char>(c)) != 0 && static_cast<unsigned char>(c) < 0x80;
+}
+
+std::string_view wordsForSum(bool isSum) {
+    return isSum ? "Resultant " : "Force ";
+}
+
+void listVector(std::string& text, const PlainVector& vector, std::optional<double> referred, bool isSum,
+                const Sketch& sketch) {
+    text += titleOf(vector, referred, isSum, sketch);
+    text += ". ";
+}
+
+} // namespace
+
+Runs nameRuns(std::string_view name) {
+    std::size_t split = name.size();
+    while (split > 0 && isDigit(name[split - 1]))
+        --split;
+    if (split > 0 && split < name.size() && !isDigit(name[split - 1]) && name[split - 1] != '_' &&
+        name[split - 1] != ' ')
+        return {italic(name.substr(0, split)), italic(name.substr(split), Script::sub)};
+    const std::size_t bar = name.find('_');
+    if (bar != std::string_view::npos && bar > 0 && bar + 1 < name.size())
+        return {italic(name.substr(0, bar)), italic(name.substr(bar + 1), Script::sub)};
+    return {italic(name)};
+}
+
+Runs plainRuns(std::string_view text) {
+    Run run;
+    run.text = text;
+    return {run};
+}
+
+Runs valueRuns(std::string_view name, std::string_view value) {
+    Runs runs = nameRuns(name);
+    runs.push_back(plainRuns(std::string(" = ").append(withMinus(value))).front());
+    return runs;
+}
+
+Runs axisRuns(const Reference& reference) {
+    const std::string name = withMinus(axisName(reference));
+    if (name.empty() || (name.back() != 'x' && name.back() != 'y') || name.size() > 4)
+        return plainRuns(name);
+    Runs runs = plainRuns(std::string_view(name).substr(0, name.size() - 1));
+    runs.push_back(italic(std::string_view(name).substr(name.size() - 1)));
+    return runs;
+}
+
+std::string withMinus(std::string_view text) {
+    std::string out;
+    for (const char c : text) {
+        if (c == '-')
+            out += "\u2212";
+        else
+            out += c;
+    }
+    return out;
+}
+
+std::string plainText(const Runs& runs) {
+    std::string out;
+    for (const Run& run : runs)
+        out += run.text;
+    return out;
+}
+
+std::string idOf(std::string_view prefix, std::string_view name) {
+    constexpr char hex[] = "0123456789abcdef";
+    std::string id(prefix);
+    id += '-';
+    for (const char c : name) {
+        if (isNameCharacter(c)) {
+            id += c;
+            continue;
+        }
+        const auto byte = static_cast<unsigned char>(c);
+        id += '.';
+        id += hex[byte >> 4U];
+        id += hex[byte & 15U];
+    }
+    return id;
+}
+
+std::string titleOf(const PlainVector& vector, std::optional<double> referred, bool isSum,
+                    const Sketch& sketch) {
+    std::string text(wordsForSum(isSum));
+    text += vector.name;
+    if (vector.hasMagnitude) {
+        const Origin origin = vector.foundMagnitude ? Origin::computed : Origin::typed;
+        text.append(", ").append(shownForceWithUnit(vector.magnitude, sketch, origin));
+    }
+    if (referred) {
+        const std::string words = directionWords(referred, sketch);
+        const bool isAngle = !words.empty() && isDigit(words.front());
+        text.append(!vector.hasMagnitude ? ", " : isAngle ? " at " : " ").append(words);
+    } else if (vector.hasMagnitude && vector.magnitude == 0) {
+        text += ", no direction";
+    }
+    return text;
+}
+
+std::string figureTitle(const Sketch& sketch) {
+    return sketch.title.empty() ? "Concurrent forces" : sketch.title;
+}
+
+std::string figureDescription(const Sketch& sketch, const Solved& solved, std::size_t solution) {
+    const Vectors vectors = vectorsOf(sketch, solved, solution);
+    const bool answered = solution < solved.solutions.size();
+    std::string text = std::to_string(vectors.forces.size()) +
+                       (vectors.forces.size() == 1 ? " force acts" : " forces act") + " on one point. ";
+    constexpr std::size_t most = 24;
+    for (std::size_t i = 0; i < vectors.forces.size() && i < most; ++i) {
+        const auto referred = answered ? solved.solutions[solution].forces[i].direction
+                                       : referredDirection(sketch.forces[i].direction, sketch);
+        listVector(text, vectors.forces[i], referred, false, sketch);
+    }
+    const auto referred =
+        answered ? solved.solutions[solution].sum.direction : referredDirection(sketch.sum.direction, sketch);
+    if (isEquilibrium(sketch))
+        text += "Their sum is zero. ";
+    else if (vectors.sum.complete())
+        listVector(text, vectors.sum, referred, true, sketch);
+    text += solved.message;
+    while (!text.empty() && text.back() == ' ')
+        text.pop_back();
+    return text;
+}
+
+} // namespace tailpoint

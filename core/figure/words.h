@@ -1,0 +1,39 @@
+// What stands on the figure, as runs of text: symbols italic with real subscripts, units and digits upright.
+#pragma once
+
+#include "core/construct/vectors.h"
+#include "core/figure/display_list.h"
+#include "core/sketch/shown.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace tailpoint {
+
+using Runs = std::vector<Run>;
+
+/// "F12" -> F with subscript 12, "F_a" -> F with subscript a; anything else as it is. Italic.
+Runs nameRuns(std::string_view name);
+/// "P = 340 N".
+Runs valueRuns(std::string_view name, std::string_view value);
+Runs plainRuns(std::string_view text);
+/// "+x" with an italic x; other axes upright.
+Runs axisRuns(const Reference& reference);
+
+/// ASCII minus signs as U+2212.
+std::string withMinus(std::string_view text);
+std::string plainText(const Runs& runs);
+
+/// An XML name made of `prefix` and a force's name, different for different names.
+std::string idOf(std::string_view prefix, std::string_view name);
+
+/// "Force P, 340 N at 25.0° counter-clockwise from +x".
+std::string titleOf(const PlainVector& vector, std::optional<double> referred, bool isSum,
+                    const Sketch& sketch);
+
+/// Title and text alternative of the whole figure.
+std::string figureTitle(const Sketch& sketch);
+std::string figureDescription(const Sketch& sketch, const Solved& solved, std::size_t solution);
+
+} // namespace tailpoint

@@ -1,0 +1,46 @@
+#include "ui/render/render.h"
+
+#include <QBuffer>
+#include <QPageSize>
+#include <QPdfWriter>
+#include <algorithm>
+#include <cmath>
+
+namespace tailpoint {
+
+QImage toImage(const DisplayList& list, const Theme& theme, double scale) {
+    const int width = std::max(1, static_cast<int>(std::lround(list.width * scale)));
+    const int height = std::max(1, static_cast<int>(std::lround(list.height * scale)));
+    QImage image(width, height, QImage::Format_ARGB32_Premultiplied);
+    if (image.isNull())
+        return image;
+    const int dotsPerMetre = qRound(scale * 72 / 0.0254);
+    image.setDotsPerMeterX(dotsPerMetre);
+    image.setDotsPerMeterY(dotsPerMetre);
+    image.fill(theme.sheet);
+    QPainter painter(&image);
+    painter.scale(scale, scale);
+    paint(painter, list, theme);
+    return image;
+}
+
+QByteArray toPdf(const DisplayList& list, const Theme& theme) {
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    QPdfWriter writer(&buffer);
+    constexpr int resolution = 1200;
+    writer.setResolution(resolution);
+    writer.setPageSize(
+        QPageSize(QSizeF(list.width, list.height), QPageSize::Point, {}, QPageSize::ExactMatch));
+    writer.setPageMargins({0, 0, 0, 0});
+    writer.setTitle(QString::fromStdString(list.title));
+    writer.setCreator(QStringLiteral("Tailpoint"));
+    QPainter painter(&writer);
+    painter.scale(resolution / 72.0, resolution / 72.0);
+    paint(painter, list, theme);
+    painter.end();
+    return bytes;
+}
+
+} // namespace tailpoint

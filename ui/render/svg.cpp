@@ -1,0 +1,249 @@
+// SVG 1.1 from the display list. Presentation attributes only: every reader and editor understands them.
+#include "ui/render/dashes.h"
+#include "ui/render/fonts.h"
+#include "ui/render/render.h"
+
+#include <QXmlStreamReader>
+#include <QXmlStreamWriter>
+#include <charconv>
+#include <cmath>
+#include <numbers>
+
+namespace tailpoint {
+namespace {
+
+/// At most four decimals, no exponent, never "-0".
+QString number(double value) {
+    const double rounded = std::round(value * 1e4) / 1e4;
+    char text[64];
+    const auto end =
+        std::to_chars(text, text + sizeof text, rounded == 0 ? 0.0 : rounded, std::chars_format::fixed);
+    return QString::fromLatin1(text, static_cast<qsizetype>(end.ptr - text));
+}
+
+/// Without the characters that XML 1.0 can't hold.
+QString xmlText(const std::string& text) {
+    QString out;
+    for (const char32_t c : QString::fromStdString(text).toUcs4()) {
+        const bool allowed = c == 0x9 || c == 0xA || c == 0xD || (c >= 0x20 && c < 0xD800) ||
+                             (c >= 0xE000 && c < 0xFFFE) || (c >= 0x10000 && c <= 0x10FFFF);
+        out += QString::fromUcs4(allowed ? &c : U"\uFFFD", 1);
+    }
+    return out;
+}
+
+/// A JSON text in which characters that XML can't hold are escaped as \uXXXX.
+QString xmlJson(const QByteArray& json) {
+    QString out;
+    for (const QChar c : QString::fromUtf8(json)) {
+        const ushort u = c.unicode();
+        if (u == 0xFFFE || u == 0xFFFF)
+            out += QStringLiteral("\\u%1").arg(u, 4, 16, QLatin1Char('0'));
+        else
+            out += c;
+    }
+    return out;
+}
+
+class Writer {
+public:
+    Writer(QByteArray& bytes, const DisplayList& list, const Theme& theme)
+        : m_xml(&bytes), m_list(list), m_theme(theme) {
+        m_xml.setAutoFormatting(true);
+        m_xml.setAutoFormattingIndent(1);
+    }
+
+    void write(const QByteArray& sketchJson) {
+        m_xml.writeStartDocument();
+        m_xml.writeStartElement(QStringLiteral("svg"));
+        m_xml.writeDefaultNamespace(QStringLiteral("http://www.w3.org/2000/svg"));
+        attribute("version", QStringLiteral("1.1"));
+        attribute("width", number(m_list.width) + QStringLiteral("pt"));
+        attribute("height", number(m_list.height) + QStringLiteral("pt"));
+        attribute("viewBox", QStringLiteral("0 0 %1 %2").arg(number(m_list.width), number(m_list.height)));
+        attribute("role", QStringLiteral("img"));
+        attribute("aria-labelledby", QStringLiteral("title desc"));
+        textElement("title", "title", m_list.title);
+        textElement("desc", "desc", m_list.description);
+        if (!sketchJson.isEmpty())
+            m_xml.writeTextElement(QStringLiteral("metadata"), xmlJson(sketchJson));
+        for (const Group& group : m_list.groups)
+            write(group);
+        m_xml.writeEndElement();
+        m_xml.writeEndDocument();
+    }
+
+    void operator()(const Path& path) {
+        if (path.points.size() == 2) {
+            start("line", path.role);
+            attribute("x1", path.points[0].x);
+            attribute("y1", path.points[0].y);
+            attribute("x2", path.points[1].x);
+            attribute("y2", path.points[1].y);
+        } else {
+            start(path.closed ? "polygon" : "polyline", path.role);
+            attribute("points", pointList(path.points));
+        }
+        paintOf(path.role, path.filled ? std::optional(path.role) : std::nullopt, path.width, path.dash);
+        m_xml.writeEndElement();
+    }
+
+    void operator()(const Arc& arc) {
+        if (std::abs(arc.sweepDegrees) >= 360) {
+            circle(arc.role, arc.centre, arc.radius);
+        } else {
+            start("path", arc.role);
+            attribute("d", arcData(arc));
+        }
+        paintOf(arc.role, std::nullopt, arc.width, arc.dash);
+        m_xml.writeEndElement();
+    }
+
+    void operator()(const Disc& disc) {
+        circle(disc.role, disc.centre, disc.radius);
+        paintOf(disc.role, disc.filledWithSheet ? Role::sheet : disc.role, disc.width, Dash::solid);
+        m_xml.writeEndElement();
+    }
+
+    void operator()(const Text& text) {
+        if (text.halo)
+            halo(text.box);
+        start("text", text.role);
+        attribute("x", text.box.left);
+        attribute("y", text.baseline.y);
+        attribute("font-family", QString::fromLatin1(text.face == Face::serif ? serifStack() : sansStack()));
+        attribute("font-size", text.size);
+        attribute("fill", m_theme.colour(text.ink).name());
+        m_xml.setAutoFormatting(false); // spaces inside a text count
+        double shift = 0;
+        for (const Run& run : text.runs)
+            tspan(text, run, shift);
+        m_xml.writeEndElement();
+        m_xml.setAutoFormatting(true);
+    }
+
+private:
+    void attribute(const char* name, const QString& value) {
+        m_xml.writeAttribute(QString::fromLatin1(name), value);
+    }
+    void attribute(const char* name, double value) { attribute(name, number(value)); }
+    void start(const char* name, Role role) {
+        m_xml.writeStartElement(QString::fromLatin1(name));
+        attribute("class", className(role));
+    }
+    static QString className(Role role) {
+        const std::string_view name = nameOf(role);
+        return QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size()));
+    }
+    void textElement(const char* name, const char* id, const std::string& text) {
+        m_xml.writeStartElement(QString::fromLatin1(name));
+        if (id)
+            attribute("id", QString::fromLatin1(id));
+        m_xml.writeCharacters(xmlText(text));
+        m_xml.writeEndElement();
+    }
+
+    void write(const Group& group) {
+        start("g", group.role);
+        if (!group.id.empty())
+            attribute("id", xmlText(group.id));
+        if (!group.title.empty())
+            textElement("title", nullptr, group.title);
+        for (const Item& item : group.items)
+            std::visit(*this, item);
+        m_xml.writeEndElement();
+    }
+
+    void paintOf(Role stroke, std::optional<Role> fill, double width, Dash dash) {
+        attribute("fill", fill ? m_theme.colour(*fill).name() : QStringLiteral("none"));
+        if (width <= 0)
+            return;
+        attribute("stroke", m_theme.colour(stroke).name());
+        attribute("stroke-width", width);
+        QString pattern;
+        for (const double part : patternOf(dash))
+            pattern += (pattern.isEmpty() ? QString() : QStringLiteral(" ")) + number(part * width);
+        if (!pattern.isEmpty())
+            attribute("stroke-dasharray", pattern);
+    }
+
+    void circle(Role role, Point centre, double radius) {
+        start("circle", role);
+        attribute("cx", centre.x);
+        attribute("cy", centre.y);
+        attribute("r", radius);
+    }
+
+    void halo(const Box& box) {
+        start("rect", Role::halo);
+        attribute("x", box.left - 1);
+        attribute("y", box.top - 1);
+        attribute("width", box.width + 2);
+        attribute("height", box.height + 2);
+        attribute("fill", m_theme.colour(Role::halo).name());
+        m_xml.writeEndElement();
+    }
+
+    void tspan(const Text& text, const Run& run, double& shift) {
+        start("tspan", text.role);
+        if (run.italic)
+            attribute("font-style", QStringLiteral("italic"));
+        if (run.bold)
+            attribute("font-weight", QStringLiteral("bold"));
+        if (run.script != Script::normal)
+            attribute("font-size", sizeOf(run, text.size));
+        const double wanted = shiftOf(run, text.size);
+        if (wanted != shift)
+            attribute("dy", wanted - shift);
+        shift = wanted;
+        m_xml.writeCharacters(xmlText(run.text));
+        m_xml.writeEndElement();
+    }
+
+    static QString pointList(const std::vector<Point>& points) {
+        QString out;
+        for (const Point p : points)
+            out += (out.isEmpty() ? QString() : QStringLiteral(" ")) + number(p.x) + QLatin1Char(',') +
+                   number(p.y);
+        return out;
+    }
+
+    static QString arcData(const Arc& arc) {
+        const auto at = [&](double degrees) {
+            const double t = degrees * std::numbers::pi / 180;
+            return number(arc.centre.x + arc.radius * std::cos(t)) + QLatin1Char(' ') +
+                   number(arc.centre.y - arc.radius * std::sin(t));
+        };
+        return QStringLiteral("M%1 A%2 %2 0 %3 %4 %5")
+            .arg(at(arc.startDegrees), number(arc.radius),
+                 QString::number(std::abs(arc.sweepDegrees) > 180 ? 1 : 0),
+                 QString::number(arc.sweepDegrees < 0 ? 1 : 0), at(arc.startDegrees + arc.sweepDegrees));
+    }
+
+    QXmlStreamWriter m_xml;
+    const DisplayList& m_list;
+    const Theme& m_theme;
+};
+
+} // namespace
+
+QByteArray toSvg(const DisplayList& list, const Theme& theme, const QByteArray& sketchJson) {
+    QByteArray bytes;
+    Writer(bytes, list, theme).write(sketchJson);
+    return bytes;
+}
+
+QByteArray sketchJsonFromSvg(const QByteArray& svg) {
+    QXmlStreamReader reader(svg);
+    while (!reader.atEnd()) {
+        if (reader.readNext() != QXmlStreamReader::StartElement || reader.name() != QLatin1String("metadata"))
+            continue;
+        const QString text = reader.readElementText(QXmlStreamReader::IncludeChildElements);
+        const qsizetype begin = text.indexOf(QLatin1Char('{')), end = text.lastIndexOf(QLatin1Char('}'));
+        if (begin >= 0 && end > begin)
+            return text.mid(begin, end - begin + 1).toUtf8();
+    }
+    return {};
+}
+
+} // namespace tailpoint
