@@ -114,6 +114,7 @@ public:
         attribute("font-family", QString::fromLatin1(text.face == Face::serif ? serifStack() : sansStack()));
         attribute("font-size", text.size);
         attribute("fill", m_theme.colour(text.ink).name());
+        m_xml.writeAttribute(QStringLiteral("xml:space"), QStringLiteral("preserve"));
         m_xml.setAutoFormatting(false); // spaces inside a text count
         double shift = 0;
         for (const Run& run : text.runs)
