@@ -1,41 +1,149 @@
 #include "core/solve/solve.h"
 
-#include "core/sketch/shown.h"
-#include "core/solve/kernel.h"
+#include "core/solve/answer.h"
+#include "core/solve/smallest.h"
+#include "core/solve/words.h"
+
+#include <algorithm>
 
 namespace tailpoint {
 namespace {
 
+using kernel::Outcome;
+using kernel::Root;
+using kernel::Roots;
 using kernel::Vec;
 
 Eigen::Vector2d toDouble(Vec v) {
-    return {static_cast<double>(v.x), static_cast<double>(v.y)};
+    return {static_cast<double>(v.x) + 0.0, static_cast<double>(v.y) + 0.0};
 }
 
-SolvedForce asGiven(const Force& force, const CosSin& unit, const Sketch& sketch) {
-    SolvedForce solved;
-    solved.name = force.name;
-    solved.magnitude = *force.magnitude.value;
-    solved.direction = referredDirection(force.direction, sketch);
-    solved.unit = toDouble(kernel::along(unit));
-    solved.vector = toDouble(solved.magnitude * kernel::along(unit));
-    return solved;
-}
-
-SolvedForce resultantOf(const kernel::VectorSum& sum, const Sketch& sketch) {
-    SolvedForce solved;
-    solved.name = sketch.sum.name;
-    solved.magnitudeFound = solved.directionFound = true;
-    const Vec v = sum.value();
-    const long double size = kernel::length(v);
-    if (size <= 4 * static_cast<long double>(sum.count()) * kernel::kUnitRoundoff * sum.magnitudes()) {
-        return solved;
+Solved unsolved(const Sketch& sketch, const Question& question) {
+    Solved solved;
+    solved.unknowns = unknownWords(sketch, question);
+    for (std::size_t i = 0; i < std::min<std::size_t>(2, question.unknowns.size()); ++i) {
+        solved.unknownVectors[i] = question.unknowns[i].index;
     }
-    solved.magnitude = static_cast<double>(size);
-    solved.direction = referredDirection(v.x, v.y, sketch);
-    solved.vector = toDouble(v);
-    solved.unit = toDouble((1 / size) * v);
+    solved.knownSum = toDouble(question.forces.value());
     return solved;
+}
+
+void close(Solved& solved, const Sketch& sketch, const Question& question) {
+    solved.family = Family::closePolygon;
+    solved.status = Status::unique;
+    const Root root{kernel::close(question.target()), {}};
+    solved.solutions.push_back(answered(givenPart(sketch, question), sketch, question, root));
+    if (root.first.magnitude == 0) {
+        solved.message = closesAlready(sketch, question);
+    }
+}
+
+Family familyOf(const Question& question) {
+    const bool firstCircle = question.unknowns[0].direction;
+    const bool secondCircle = question.unknowns[1].direction;
+    if (firstCircle != secondCircle) {
+        return Family::magnitudeAndDirection;
+    }
+    return firstCircle ? Family::twoDirections : Family::twoMagnitudes;
+}
+
+bool isAgainst(const Sketch& sketch, const UnknownVector& unknown, const kernel::Found& found) {
+    return found.magnitude < 0 && !vectorAt(sketch, unknown.index).lineOfActionOnly;
+}
+
+// Names of the vectors that would have to act against their given sense.
+std::vector<std::string> againstSense(const Sketch& sketch, const Question& question, const Root& root) {
+    std::vector<std::string> names;
+    if (isAgainst(sketch, question.unknowns[0], root.first)) {
+        names.push_back(vectorAt(sketch, question.unknowns[0].index).name);
+    }
+    if (isAgainst(sketch, question.unknowns[1], root.second)) {
+        names.push_back(vectorAt(sketch, question.unknowns[1].index).name);
+    }
+    return names;
+}
+
+// Counter-clockwise angle from `from` to the found vector as it acts, rounded so that equal ones compare
+// equal.
+double turnFrom(Vec from, const kernel::Found& found, int index) {
+    const Vec acting = (signOf(index) * (found.magnitude < 0 ? -1.0L : 1.0L)) * found.unit;
+    return static_cast<double>(std::atan2(kernel::cross(from, acting), kernel::dot(from, acting)));
+}
+
+// The closing side as it is drawn: the known forces' sum where the sum S is to be found, else S minus them.
+Vec closingSide(const Question& question) {
+    const Vec gap = question.target().vector;
+    return question.find(kSumIndex) == nullptr ? gap : -gap;
+}
+
+bool comesFirst(const Question& question, const Root& a, const Root& b) {
+    constexpr double kSameTurn = 1e-12;
+    const Vec side = closingSide(question);
+    const double difference = turnFrom(side, a.first, question.unknowns[0].index) -
+                              turnFrom(side, b.first, question.unknowns[0].index);
+    if (std::fabs(difference) > kSameTurn) {
+        return difference > 0;
+    }
+    return turnFrom(side, a.second, question.unknowns[1].index) >
+           turnFrom(side, b.second, question.unknowns[1].index);
+}
+
+void putInOrder(Roots& roots, const Question& question) {
+    if (roots.count == 2 && comesFirst(question, roots.root[1], roots.root[0])) {
+        std::swap(roots.root[0], roots.root[1]);
+    }
+}
+
+Status statusOf(Outcome outcome, std::size_t admissible) {
+    if (outcome == Outcome::endless) {
+        return Status::endless;
+    }
+    return admissible == 0 ? Status::none : admissible == 1 ? Status::unique : Status::two;
+}
+
+void merge(std::vector<std::string>& names, const std::vector<std::string>& more) {
+    for (const std::string& name : more) {
+        if (std::find(names.begin(), names.end(), name) == names.end()) {
+            names.push_back(name);
+        }
+    }
+}
+
+// Sorts the roots into answers and those lost to a sense; returns the names that lost them.
+std::vector<std::string> sortOut(Solved& solved, const Sketch& sketch, const Question& question,
+                                 const Roots& roots) {
+    std::vector<std::string> lost;
+    const Solution given = givenPart(sketch, question);
+    for (int i = 0; i < roots.count; ++i) {
+        const Root& root = roots.root[static_cast<std::size_t>(i)];
+        const std::vector<std::string> names = againstSense(sketch, question, root);
+        merge(lost, names);
+        (names.empty() ? solved.solutions : solved.reversed)
+            .push_back(answered(given, sketch, question, root));
+    }
+    return lost;
+}
+
+std::string bothZeroWords(const Sketch& sketch, const Question& question, const Roots& roots) {
+    const bool zero = roots.outcome == Outcome::one && roots.root[0].first.magnitude == 0 &&
+                      roots.root[0].second.magnitude == 0;
+    return zero ? bothZero(sketch, question) : "";
+}
+
+void meetTwo(Solved& solved, const Sketch& sketch, const Question& question) {
+    solved.family = familyOf(question);
+    Roots roots = meet(sideOf(sketch, question, question.unknowns[0]),
+                       sideOf(sketch, question, question.unknowns[1]), question.target());
+    putInOrder(roots, question);
+    const std::vector<std::string> lost = sortOut(solved, sketch, question, roots);
+    const std::size_t count = solved.solutions.size();
+    solved.status = statusOf(roots.outcome, count);
+    solved.tangent = roots.outcome == Outcome::tangent && count == 1;
+    const bool countStands = solved.reversed.empty();
+    solved.message =
+        joined({countStands ? outcomeWords(sketch, question, roots.outcome) : "",
+                bothZeroWords(sketch, question, roots), reversedWords(count, solved.reversed.size(), lost),
+                turnedWords(sketch, solved.solutions), sensitivityWords(sketch, question, roots)});
 }
 
 } // namespace
@@ -59,29 +167,21 @@ std::string_view nameOf(Status status) {
 }
 
 Solved solve(const Sketch& sketch) {
-    Solved solved;
-    kernel::VectorSum sum;
-    Solution solution;
-    for (const Force& force : sketch.forces) {
-        const auto unit = unitVector(force.direction, sketch);
-        if (!unit || !force.magnitude.value) {
-            solved.message = "Too many unknowns: give every force a magnitude and a direction.";
-            return solved;
-        }
-        const double magnitude = *force.magnitude.value;
-        sum.add(static_cast<long double>(magnitude) * kernel::along(*unit), magnitude);
-        solution.forces.push_back(asGiven(force, *unit, sketch));
+    const Question question = questionOf(sketch);
+    Solved solved = unsolved(sketch, question);
+    if (sketch.smallest) {
+        solveSmallest(solved, sketch, question);
+    } else if (question.scalars > 2) {
+        solved.message = tooManyUnknowns(sketch, question);
+    } else if (question.scalars < 2) {
+        solved.status = Status::overdetermined;
+        solved.family = question.scalars == 0 ? Family::check : Family::unclear;
+        solved.message = tooFewUnknowns(sketch, question);
+    } else if (question.unknowns.size() == 1) {
+        close(solved, sketch, question);
+    } else {
+        meetTwo(solved, sketch, question);
     }
-    solution.sum = resultantOf(sum, sketch);
-    solved.status = Status::unique;
-    solved.family = Family::closePolygon;
-    solved.unknowns = {"magnitude of " + sketch.sum.name, "direction of " + sketch.sum.name};
-    solved.unknownVectors = {kSumIndex, kNoVector};
-    solved.knownSum = toDouble(sum.value());
-    if (!solution.sum.direction) {
-        solved.message = "The forces balance: " + sketch.sum.name + " is zero and has no direction.";
-    }
-    solved.solutions.push_back(std::move(solution));
     return solved;
 }
 
@@ -90,8 +190,9 @@ SolvedForce equilibrant(const SolvedForce& sum, const Sketch& sketch) {
     opposite.name = "equilibrant";
     opposite.vector = Eigen::Vector2d(0, 0) - sum.vector;
     opposite.unit = Eigen::Vector2d(0, 0) - sum.unit;
-    opposite.direction =
-        sum.direction ? referredDirection(opposite.unit.x(), opposite.unit.y(), sketch) : std::nullopt;
+    if (sum.direction) {
+        opposite.direction = halfTurned(*sum.direction, sketch.angleUnit);
+    }
     return opposite;
 }
 

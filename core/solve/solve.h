@@ -61,8 +61,20 @@ inline constexpr int kNoVector = -2;
 
 /// Solves the sketch. Precondition: firstFault(sketch) is empty. Never throws but for memory, never yields a
 /// NaN or an infinity.
-/// Resultant: relative error of the magnitude at most 8u + kappa * 2^-58, u = 2^-53,
-/// kappa = sum|F| / |R|; |R| <= 4 n u sum|F| is a zero resultant with no direction.
+///
+/// Errors, with u = 2^-53 and kappa the condition (how far a relative change of the inputs moves the answer):
+/// relative 8u + kappa * 2^-58 where kappa is finite; for the resultant kappa = sum|F| / |R|. Near tangency
+/// and near parallelism the bound is backward: the answer is exact for inputs moved by kTangentBand of the
+/// scale (core/solve/kernel.h). |R| <= 4 n u sum|F| is a zero resultant with no direction.
+///
+/// A vector given as zero has no direction to find. 'either' matters only where a magnitude is to be found.
+/// Two answers: that one first whose first unknown vector lies farther counter-clockwise of the closing side;
+/// where both lie alike (its direction is given), the second unknown vector decides. The closing side is the
+/// sum minus the known forces, or, where the sum has something to find, the known forces' sum.
+///
+/// `smallest` a force: that force is perpendicular to the sum's line; where the foot lies behind the common
+/// point, the sum comes out turned and the message says so. `smallest` the sum: perpendicular to the force's
+/// line; where that would turn the force round, the force is zero and the other root stands in `reversed`.
 Solved solve(const Sketch& sketch);
 
 /// The force that would hold the given forces in equilibrium: -R.
