@@ -42,6 +42,10 @@ bool isUnassignedForUse(char32_t c) {
            (c & 0xFFFE) == 0xFFFE;
 }
 
+bool isPrintable(char32_t c) {
+    return !isControl(c) && !isInvisible(c) && !isUnassignedForUse(c);
+}
+
 } // namespace
 
 std::optional<char32_t> nextCodePoint(std::string_view& text) {
@@ -71,12 +75,27 @@ std::optional<std::size_t> printableLength(std::string_view text) {
     std::size_t length = 0;
     while (!text.empty()) {
         const std::optional<char32_t> c = nextCodePoint(text);
-        if (!c || isControl(*c) || isInvisible(*c) || isUnassignedForUse(*c)) {
+        if (!c || !isPrintable(*c)) {
             return std::nullopt;
         }
         ++length;
     }
     return length;
+}
+
+std::string oneLine(std::string_view text, std::size_t most) {
+    constexpr std::string_view kReplacement = "\xEF\xBF\xBD";
+    std::string line;
+    for (std::size_t taken = 0; !text.empty(); ++taken) {
+        if (taken == most)
+            return line + "...";
+        const std::string_view before = text;
+        const std::optional<char32_t> c = nextCodePoint(text);
+        if (!c)
+            text.remove_prefix(1);
+        line += c && isPrintable(*c) ? before.substr(0, before.size() - text.size()) : kReplacement;
+    }
+    return line;
 }
 
 } // namespace tailpoint

@@ -72,7 +72,7 @@ std::optional<std::u32string> codePoints(std::string_view text) {
 }
 
 std::string quoted(std::string_view text) {
-    return "'" + std::string(text) + "'";
+    return "'" + oneLine(text) + "'";
 }
 
 TypedError unreadable(std::string_view text, std::string_view example) {
