@@ -1,0 +1,184 @@
+#include "core/explain/blackboard.h"
+
+#include <cmath>
+
+namespace tailpoint::explaining {
+
+namespace {
+
+/// The first of `choices` that no vector of the sketch is called by.
+std::string freeName(const Sketch& sketch, std::initializer_list<std::string_view> choices) {
+    const auto taken = [&](std::string_view name) {
+        if (sketch.sum.name == name)
+            return true;
+        for (const Force& force : sketch.forces)
+            if (force.name == name)
+                return true;
+        return false;
+    };
+    for (std::string_view choice : choices)
+        if (!taken(choice))
+            return std::string(choice);
+    return std::string(*(choices.end() - 1)) + "′";
+}
+
+/// "25.0°" -> "25.0", "°"; "0.44 rad" -> "0.44", "rad".
+std::pair<std::string, std::string> splitUnit(std::string shown) {
+    if (shown.ends_with("°"))
+        return {shown.substr(0, shown.size() - std::string_view("°").size()), "°"};
+    const auto space = shown.rfind(' ');
+    if (space == std::string::npos)
+        return {std::move(shown), {}};
+    return {shown.substr(0, space), shown.substr(space + 1)};
+}
+
+std::string directionSub(const Formula& size) {
+    return size.text + size.sub;
+}
+
+} // namespace
+
+Blackboard::Blackboard(const Sketch& theSketch, const Solved& theSolved, const Construction& theConstruction,
+                       std::size_t theSolution, const ExplainOptions& theOptions)
+    : sketch(theSketch), solved(theSolved), construction(theConstruction), options(theOptions),
+      solution(theSolution) {
+    alpha = symbol(freeName(sketch, {"α", "λ", "ξ"}));
+    beta = symbol(freeName(sketch, {"β", "μ", "η"}));
+    gamma = symbol(freeName(sketch, {"γ", "ν", "ζ"}));
+    phi = symbol(freeName(sketch, {"φ", "ω", "χ"}));
+    thetaLetter = freeName(sketch, {"θ", "δ", "ε"});
+    psiLetter = freeName(sketch, {"ψ", "κ", "τ"});
+    knownName = freeName(sketch, {"K", "L", "M"});
+    worked.steps.reserve(13);
+    if (solution < solved.solutions.size()) {
+        const Solution& found = solved.solutions[solution];
+        forces.reserve(found.forces.size());
+        for (std::size_t i = 0; i < found.forces.size(); ++i)
+            forces.push_back(arrowOf(found.forces[i], sketch.forces[i], static_cast<int>(i)));
+        sum = arrowOf(found.sum, sketch.sum, kSumIndex);
+        return;
+    }
+    for (std::size_t i = 0; i < sketch.forces.size(); ++i)
+        forces.push_back(arrowOf(SolvedForce{}, sketch.forces[i], static_cast<int>(i)));
+    sum = arrowOf(SolvedForce{}, sketch.sum, kSumIndex);
+}
+
+Arrow Blackboard::madeArrow(std::string name, const Eigen::Vector2d& v) const {
+    Arrow arrow;
+    arrow.vector = vectorOf(name);
+    arrow.size = magnitudeSymbol(name);
+    arrow.theta = symbol(thetaLetter, directionSub(arrow.size));
+    arrow.name = std::move(name);
+    arrow.v = v;
+    arrow.magnitude = std::hypot(v.x(), v.y());
+    arrow.direction =
+        referredDirection(static_cast<long double>(v.x()), static_cast<long double>(v.y()), sketch);
+    arrow.sizeNumber = force(arrow.magnitude);
+    if (arrow.direction)
+        arrow.directionNumber = angleInUnit(*arrow.direction);
+    return arrow;
+}
+
+Arrow Blackboard::arrowOf(const SolvedForce& found, const Force& given, int index) const {
+    Arrow arrow;
+    arrow.name = given.name;
+    arrow.index = index;
+    arrow.vector = vectorOf(given.name);
+    arrow.size = magnitudeSymbol(given.name);
+    arrow.theta = symbol(thetaLetter, directionSub(arrow.size));
+    arrow.sizeGiven = isGiven(given.magnitude);
+    arrow.directionGiven = isGiven(given.direction);
+    arrow.magnitude = arrow.sizeGiven ? *given.magnitude.value : found.magnitude;
+    arrow.v = found.vector;
+    arrow.turned = found.turned;
+    arrow.direction = found.direction;
+    if (!arrow.direction && arrow.directionGiven)
+        arrow.direction = referredDirection(given.direction, sketch);
+    const bool typedAngle = std::holds_alternative<AngleForm>(given.direction.form) && !found.turned;
+    arrow.sizeNumber = force(arrow.magnitude, arrow.sizeGiven ? Origin::typed : Origin::computed);
+    if (arrow.direction)
+        arrow.directionNumber = angleInUnit(*arrow.direction, typedAngle ? Origin::typed : Origin::computed);
+    return arrow;
+}
+
+Formula Blackboard::numberOf(double value, std::string shown) const {
+    auto [digits, unit] = splitUnit(std::move(shown));
+    Formula made = number(value, std::move(digits), std::move(unit));
+    if (options.handRounding)
+        made.value = shownValue(made);
+    return made;
+}
+
+Formula Blackboard::force(double value, Origin origin) const {
+    return numberOf(value, shownForceWithUnit(value, sketch, origin));
+}
+
+Formula Blackboard::angle(double radians) const {
+    return angleInUnit(fromRadians(radians, sketch.angleUnit));
+}
+
+Formula Blackboard::angleInUnit(double value, Origin origin) const {
+    return numberOf(value, shownAngle(value, sketch, origin));
+}
+
+Formula Blackboard::halfTurn() const {
+    switch (sketch.angleUnit) {
+    case AngleUnit::deg:
+        return number(180, "180", "°");
+    case AngleUnit::gon:
+        return number(200, "200", "gon");
+    case AngleUnit::rad:
+        break;
+    }
+    return number(half(), "π", "rad");
+}
+
+Formula Blackboard::fullTurn() const {
+    switch (sketch.angleUnit) {
+    case AngleUnit::deg:
+        return number(360, "360", "°");
+    case AngleUnit::gon:
+        return number(400, "400", "gon");
+    case AngleUnit::rad:
+        break;
+    }
+    return number(2 * half(), "2π", "rad");
+}
+
+Formula Blackboard::settle(Working& working, double full, Quantity quantity) const {
+    if (options.handRounding && working.substituted)
+        if (const auto carried = evaluate(*working.substituted))
+            full = quantity == Quantity::angle ? fromRadians(*carried, sketch.angleUnit) : *carried;
+    Formula value = quantity == Quantity::angle ? angleInUnit(full) : force(full);
+    working.value = value;
+    return value;
+}
+
+Step& Blackboard::step(std::string key, std::string title, Stage stage, Law law) {
+    Step& made = worked.steps.emplace_back();
+    made.key = std::move(key);
+    made.title = std::move(title);
+    made.stage = static_cast<int>(stage);
+    made.law = law;
+    return made;
+}
+
+double radiansOf(const Formula& angle) {
+    return evaluate(angle).value_or(0);
+}
+
+FigurePart part(FigurePart::Kind kind, int vector, int other) {
+    return {kind, vector, other};
+}
+FigurePart arrowPart(int vector) {
+    return {FigurePart::Kind::vector, vector, kNoVector};
+}
+
+std::string listed(const std::vector<std::string>& items) {
+    std::string out;
+    for (std::size_t i = 0; i < items.size(); ++i)
+        out.append(i == 0 ? "" : i + 1 == items.size() ? " and " : ", ").append(items[i]);
+    return out;
+}
+
+} // namespace tailpoint::explaining

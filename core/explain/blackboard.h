@@ -1,0 +1,76 @@
+// What a lecturer has before him while he writes: the vectors of the question with the numbers he carries.
+// Internal to explain/.
+#pragma once
+
+#include "core/explain/explain.h"
+#include "core/sketch/shown.h"
+
+namespace tailpoint::explaining {
+
+/// A vector of the question as it stands in the answer explained.
+struct Arrow {
+    std::string name;
+    int index = kNoVector;       ///< kNoVector: known forces added up beforehand, or a partial sum
+    Formula vector, size, theta; ///< symbols: bold, light, direction in the sheet's reference
+    double magnitude = 0;
+    Eigen::Vector2d v{0, 0};
+    std::optional<double> direction; ///< as the sheet says it
+    bool sizeGiven = false, directionGiven = false;
+    bool turned = false;                 ///< acts in the other sense of its line of action
+    Formula sizeNumber, directionNumber; ///< as carried
+};
+
+enum class Quantity { force, angle };
+
+class Blackboard {
+public:
+    Blackboard(const Sketch& sketch, const Solved& solved, const Construction& construction,
+               std::size_t solution, const ExplainOptions& options);
+
+    const Sketch& sketch;
+    const Solved& solved;
+    const Construction& construction;
+    const ExplainOptions& options;
+    std::size_t solution;
+
+    std::vector<Arrow> forces; ///< in the sketch's order
+    Arrow sum;
+    const Arrow& at(int index) const {
+        return index == kSumIndex ? sum : forces[static_cast<std::size_t>(index)];
+    }
+    Arrow& at(int index) { return index == kSumIndex ? sum : forces[static_cast<std::size_t>(index)]; }
+
+    // Symbols free of the forces' names.
+    Formula alpha, beta, gamma; ///< of the triangle: opposite to its first, second, third side
+    Formula phi;                ///< between the tails
+    std::string thetaLetter, psiLetter, knownName;
+
+    /// A vector that is not in the sketch: known forces added up, a partial sum.
+    Arrow madeArrow(std::string name, const Eigen::Vector2d& v) const;
+    Arrow arrowOf(const SolvedForce& solvedForce, const Force& given, int index) const;
+
+    // Numbers with units, rounded once. In hand rounding the value behind is the shown one.
+    Formula force(double value, Origin origin = Origin::computed) const;
+    Formula angle(double radians) const;
+    Formula angleInUnit(double value, Origin origin = Origin::computed) const;
+    Formula halfTurn() const;
+    Formula fullTurn() const;
+    double half() const { return turnIn(sketch.angleUnit) / 2; }
+
+    /// Completes a working: the value is `full`, or with hand rounding what the substitution gives, rounded.
+    /// Returns the number to carry on with.
+    Formula settle(Working& working, double full, Quantity quantity) const;
+
+    Worked worked;
+    Step& step(std::string key, std::string title, Stage stage, Law law = Law::none);
+
+private:
+    Formula numberOf(double value, std::string shown) const;
+};
+
+double radiansOf(const Formula& angle); ///< of a carried angle
+FigurePart arrowPart(int vector);
+FigurePart part(FigurePart::Kind kind, int vector = kNoVector, int other = kNoVector);
+std::string listed(const std::vector<std::string>& items); ///< "P, Q and S"
+
+} // namespace tailpoint::explaining

@@ -1,0 +1,106 @@
+// The worked solution of a question: steps chosen by the question, with the numbers that drew its figure.
+//
+// How to use it:
+//   const Worked worked = explain(sketch, solved, construction, solution);
+//   report --as text   toText(worked)                     (ASCII minus, as in every report)
+//   report --as json   for (step : worked.steps) fieldsOf(step): title, law, formula, substitution, result
+//   report --as html   toHtml(handout)                    core/explain/handout.h
+//   report --as latex  toLatex(handout)                   core/explain/handout.h
+//   panel, lecture     the trees themselves: Step::reasoning, workings, table, notes
+#pragma once
+
+#include "core/construct/construct.h"
+#include "core/explain/prose.h"
+
+namespace tailpoint {
+
+enum class Law { none, cosines, sines, components };
+std::string_view nameOf(Law law); ///< "none", "cosines", "sines", "components"
+
+/// What of the figure a step speaks of. `vector` indexes the sketch's forces, or is kSumIndex.
+struct FigurePart {
+    enum class Kind {
+        vector,        ///< the arrow
+        direction,     ///< the arc from the reference axis to `vector`
+        tails,         ///< the angle between the tails of `vector` and `other`
+        opposite,      ///< the triangle's angle opposite to the side of `vector`
+        parallelogram, ///< its two copied sides and its interior angles
+        triangle,
+        polygon,
+        locus, ///< line of action or circle of possible tips of `vector`
+        axis
+    };
+    Kind kind = Kind::vector;
+    int vector = kNoVector;
+    int other = kNoVector;
+    bool operator==(const FigurePart&) const = default;
+};
+
+/// One line of calculation: subject = general = substituted = value. Without a subject the lines stand for
+/// themselves (an inequality, an implication). `subject` may be a relation's left side such as R².
+struct Working {
+    std::optional<Formula> subject, general, substituted, value;
+    bool operator==(const Working&) const = default;
+};
+
+/// Component table: one row a force, numbers aligned at the right; the last row is the sum where `hasTotal`.
+struct Table {
+    std::vector<Formula> head;
+    std::vector<std::vector<Formula>> rows;
+    bool hasTotal = true;
+    bool operator==(const Table&) const = default;
+};
+
+struct Step {
+    std::string key;   ///< stable name: "given", "count", "estimate", "tails", "cosines", "sines", ...
+    std::string title; ///< plain text, no formula
+    std::vector<Prose> reasoning;
+    Law law = Law::none;
+    std::vector<Working> workings;
+    std::optional<Table> table;
+    std::vector<Prose>
+        conclusion;           ///< what the numbers say: comparison with the estimate, which root, and why
+    std::vector<Prose> notes; ///< the usual traps, set in the margin
+    std::vector<FigurePart> parts;
+    int stage = 0; ///< of the figure: see Stage
+    bool operator==(const Step&) const = default;
+};
+
+/// What a figure shows by the time of a step: the given vectors; with the angle between their tails; with the
+/// construction (parallelogram, polygon or loci); the force triangle alone; with the magnitude found; with
+/// the direction found; everything. Numbers of FigureOptions::stage.
+enum class Stage { given, tails, construction, triangle, sum, direction, everything };
+
+struct Worked {
+    std::vector<Step> steps;
+    Prose answer; ///< one sentence: magnitude, unit, direction, sense, axis; or why there is none
+    bool operator==(const Worked&) const = default;
+};
+
+struct ExplainOptions {
+    bool handRounding = false;   ///< carry intermediates rounded to the shown digits, and say what it costs
+    bool parallelograms = false; ///< more than two forces: add two at a time instead of by a component table
+    std::optional<double>
+        division; ///< force units in one division of the sheet: how long the answer measures
+};
+
+/// Precondition: `solved` and `construction` belong to `sketch`, and to `solution` where there is one.
+/// A question without an answer is explained too: which quantity to fix or to free, or why the loci don't
+/// meet. Under 0.1 ms for two forces.
+Worked explain(const Sketch& sketch, const Solved& solved, const Construction& construction,
+               std::size_t solution = 0, const ExplainOptions& options = {});
+
+/// A step in the words of a report; several workings are joined by "; ".
+struct StepFields {
+    std::string title, law, formula, substitution, result;
+};
+StepFields fieldsOf(const Step& step, Minus minus = Minus::ascii);
+
+/// A working as relations ready to be set: "R = √(…)", "= √(…)", "= 520 N".
+std::vector<Formula> linesOf(const Working& working);
+
+/// The whole solution as plain text, wrapped at `width` columns.
+std::string toText(const Worked& worked, Minus minus = Minus::ascii, std::size_t width = 96);
+std::string toText(const Step& step, Minus minus = Minus::ascii, std::size_t width = 96);
+
+} // namespace tailpoint

@@ -1,0 +1,121 @@
+// explain/: the worked solution, as a good lecturer writes it, from the very numbers that drew the figure.
+// A formula is a small tree; plain text, LaTeX, MathML and the painted form all come from the same tree.
+// Numbers are formatted where a tree is built (core/sketch/shown.h) and nowhere later.
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace tailpoint {
+
+enum class FormulaKind {
+    number, ///< text: digits as shown; sub: unit ("N", "°", "rad", ...); value: the full number behind them
+    symbol, ///< text: letter or name; sub: subscript; bold: a vector
+    words,  ///< upright text within a formula: "or"
+    negative, ///< parts[0] with a minus in front
+    sum,      ///< parts; a negative part is set with a minus
+    product,  ///< parts
+    fraction, ///< parts[0] over parts[1]
+    power,    ///< parts[0] raised to parts[1]
+    root,     ///< square root of parts[0]
+    function, ///< text: sin, cos, tan, arcsin, arccos, arctan; parts[0] the argument
+    absolute, ///< |parts[0]|
+    relation  ///< parts, between each two of them one of `relations`
+};
+
+enum class Relation { equal, approximately, less, lessOrEqual, greater, greaterOrEqual, implies };
+
+/// Value type. Build with the functions below; they keep the number of parts right.
+struct Formula {
+    FormulaKind kind = FormulaKind::words;
+    bool bold = false;
+    double value = 0;
+    std::string text, sub;
+    std::vector<Formula> parts;
+    std::vector<Relation> relations;
+
+    bool operator==(const Formula&) const = default;
+};
+
+/// `shown` has an ASCII minus and may have an exponent ("1.23e8").
+Formula number(double value, std::string shown, std::string unit = {});
+Formula count(int value); ///< a plain whole number
+/// The number that the shown digits stand for by themselves ("π" and multiples of it: the full value).
+double shownValue(const Formula& number);
+Formula symbol(std::string base, std::string sub = {});
+Formula vectorSymbol(std::string base, std::string sub = {});
+Formula inWords(std::string text);
+Formula negative(Formula part);
+Formula over(Formula numerator, Formula denominator);
+Formula power(Formula base, int exponent);
+Formula root(Formula radicand);
+Formula apply(std::string function, Formula argument);
+Formula absolute(Formula part);
+
+template <class... Parts>
+Formula withParts(FormulaKind kind, Parts&&... parts) {
+    Formula whole;
+    whole.kind = kind;
+    whole.parts.reserve(sizeof...(parts));
+    (whole.parts.push_back(std::forward<Parts>(parts)), ...);
+    return whole;
+}
+template <class... Parts>
+Formula sum(Parts&&... parts) {
+    return withParts(FormulaKind::sum, std::forward<Parts>(parts)...);
+}
+template <class... Parts>
+Formula product(Parts&&... parts) {
+    return withParts(FormulaKind::product, std::forward<Parts>(parts)...);
+}
+Formula related(Formula left, Relation relation, Formula right);
+Formula related(Formula a, Relation first, Formula b, Relation second, Formula c);
+Formula equal(Formula left, Formula right);
+Formula equal(Formula a, Formula b, Formula c);
+Formula sumOf(std::vector<Formula> parts); ///< a single part stays as it is
+
+/// A force's name as a symbol: "F1" is F with subscript 1, "T_AB" is T with subscript AB, else the name.
+Formula magnitudeSymbol(std::string_view name);
+Formula vectorOf(std::string_view name);
+/// "R", 'x' -> R with subscript x; "F1", 'x' -> F with subscript 1x.
+Formula componentSymbol(std::string_view name, char axis);
+
+/// Identifies a symbol whatever its place: "P", "F_1", "*R" for the vector.
+std::string keyOf(const Formula& symbol);
+
+/// Whether parts[index] of `parent` is set in parentheses when fractions and roots are drawn as such.
+bool isFenced(const Formula& parent, std::size_t index);
+
+/// What stands between parts[index] and parts[index + 1] of a product.
+enum class Joint { none, space, dot };
+Joint jointAfter(const Formula& product, std::size_t index);
+
+/// "1.23e8" -> {"1.23", "8"}; the exponent is empty for a positional number.
+std::pair<std::string_view, std::string_view> splitExponent(std::string_view shown);
+
+enum class Minus { ascii, typographic }; ///< '-' as in files and reports, or U+2212
+
+/// One line of Unicode text: "R = √(P² + Q² - 2PQ cos γ)". Vectors in mathematical bold italics.
+std::string toText(const Formula& formula, Minus minus = Minus::typographic);
+void appendText(std::string& out, const Formula& formula, Minus minus);
+
+/// For math mode with amsmath; any name comes out compilable with pdflatex.
+std::string toLatex(const Formula& formula);
+void appendLatex(std::string& out, const Formula& formula);
+/// Running text with LaTeX's special characters escaped.
+std::string latexEscaped(std::string_view text);
+
+/// MathML Core, presentation only: a whole <math> element, `block` set on its own line.
+std::string toMathml(const Formula& formula, bool block = false);
+std::string xmlEscaped(std::string_view text);
+
+/// Value of a tree, with the full value behind each shown number; angles in radians. Empty for words,
+/// relations, unknown symbols and where the arithmetic is undefined. `lookUp` gives the value of a symbol.
+using SymbolLookup = std::function<std::optional<double>(const Formula& symbol)>;
+std::optional<double> evaluate(const Formula& formula, const SymbolLookup& lookUp = {});
+
+} // namespace tailpoint

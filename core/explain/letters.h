@@ -1,0 +1,28 @@
+// Letters of formulas: mathematical alphabets of Unicode, subscripts, relation signs.
+#pragma once
+
+#include "core/explain/formula.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace tailpoint {
+
+enum class MathLetters { italic, boldItalic };
+
+/// Latin and Greek letters as the mathematical alphabet of that style (U+1D434 ...), digits of the bold style
+/// bold (U+1D7CE ...); other characters as they are, in the bold style with an arrow (U+20D7) after them.
+/// Source: The Unicode Standard, block Mathematical Alphanumeric Symbols.
+void appendMathLetters(std::string& out, std::string_view text, MathLetters style);
+
+/// Appends "12" as "₁₂" and says true; leaves `out` alone where `sub` is not digits only.
+bool appendSubscriptDigits(std::string& out, std::string_view sub);
+
+std::string_view signOf(Relation relation);
+
+/// Unicode code points of UTF-8; a stray byte counts as itself.
+std::vector<char32_t> codePoints(std::string_view utf8);
+void appendUtf8(std::string& out, char32_t c);
+
+} // namespace tailpoint

@@ -1,0 +1,254 @@
+// One vector unknown: the component table, and from its sums the vector that closes the polygon.
+#include "core/explain/components.h"
+#include "core/explain/families.h"
+
+#include <cmath>
+
+namespace tailpoint::explaining {
+
+namespace {
+
+constexpr std::size_t kMostRows = 40;   ///< of a table; beyond, the first half of them and the rest summed up
+constexpr std::size_t kMostWritten = 6; ///< terms of a written sum
+
+using Arrows = std::vector<const Arrow*>;
+
+Arrows knownForces(const Blackboard& board) {
+    Arrows known;
+    for (const Arrow& arrow : board.forces)
+        if (arrow.sizeGiven && arrow.directionGiven)
+            known.push_back(&arrow);
+    return known;
+}
+
+double scaleOf(const Arrows& arrows) {
+    double scale = 0;
+    for (const Arrow* arrow : arrows)
+        scale += arrow->magnitude;
+    return scale;
+}
+
+/// The angle from +x as the table shows it; no working is written.
+Formula absoluteNumber(const Blackboard& board, const Arrow& arrow) {
+    if (isPlainReference(board.sketch))
+        return arrow.directionNumber;
+    const double axis = board.sketch.reference.axisDegrees / 360 * turnIn(board.sketch.angleUnit);
+    const double sign = board.sketch.reference.sense == Sense::ccw ? 1 : -1;
+    return board.angleInUnit(normalized(axis + sign * arrow.directionNumber.value, board.sketch.angleUnit));
+}
+
+struct Sums {
+    Formula x, y; ///< carried
+};
+
+struct TableWriter {
+    Blackboard& board;
+    const Arrows& arrows;
+    double scale;
+    Eigen::Vector2d carried{0, 0};
+    Table table{};
+
+    void row(const Arrow& arrow) {
+        if (!arrow.direction)
+            return;
+        const Formula angle = absoluteNumber(board, arrow);
+        const Formula x = component(arrow, angle, 'x'), y = component(arrow, angle, 'y');
+        carried += Eigen::Vector2d(x.value, y.value);
+        table.rows.push_back({arrow.vector, arrow.sizeNumber, angle, x, y});
+    }
+
+    Formula component(const Arrow& arrow, const Formula& angle, char axis) const {
+        double value = axis == 'x' ? arrow.v.x() : arrow.v.y();
+        if (board.options.handRounding)
+            value = arrow.sizeNumber.value *
+                    (axis == 'x' ? std::cos(radiansOf(angle)) : std::sin(radiansOf(angle)));
+        return componentNumber(board, value, arrow.magnitude);
+    }
+
+    void rest(std::size_t from) {
+        Eigen::Vector2d total(0, 0);
+        for (std::size_t i = from; i < arrows.size(); ++i)
+            total += arrows[i]->v;
+        carried += total;
+        table.rows.push_back({inWords("the other " + std::to_string(arrows.size() - from)), inWords(""),
+                              inWords(""), componentNumber(board, total.x(), scale),
+                              componentNumber(board, total.y(), scale)});
+    }
+};
+
+Sums writeComponentTable(Blackboard& board, Step& step, const Arrows& arrows, const Formula& totalName,
+                         const Eigen::Vector2d& total) {
+    TableWriter writer{board, arrows, scaleOf(arrows)};
+    const bool plain = isPlainReference(board.sketch);
+    writer.table.head = {inWords("force"), inWords("magnitude"), inWords(plain ? "direction" : "from +x"),
+                         inWords("x"), inWords("y")};
+    const std::size_t shown = arrows.size() <= kMostRows ? arrows.size() : kMostRows / 2;
+    for (std::size_t i = 0; i < shown; ++i)
+        writer.row(*arrows[i]);
+    if (shown < arrows.size())
+        writer.rest(shown);
+    const Eigen::Vector2d sums = board.options.handRounding ? writer.carried : total;
+    Sums result{componentNumber(board, sums.x(), writer.scale),
+                componentNumber(board, sums.y(), writer.scale)};
+    writer.table.rows.push_back({totalName, inWords(""), inWords(""), result.x, result.y});
+    step.table = std::move(writer.table);
+    return result;
+}
+
+void explainTable(Blackboard& board, Step& step) {
+    step.reasoning.push_back(
+        say("Resolve each force along the sheet's x and y: x = magnitude times cosine, y = "
+            "magnitude times sine of its angle from +x, signs included. Then add each column."));
+    if (!isPlainReference(board.sketch))
+        step.reasoning.push_back(
+            say("The sheet measures from {}, {}; in the table all angles are turned to +x, "
+                "counter-clockwise.",
+                inWords(axisName(board.sketch.reference)),
+                inWords(board.sketch.reference.sense == Sense::ccw ? "counter-clockwise" : "clockwise")));
+    step.notes.push_back(say("Magnitudes don't add up, components do, each with its sign."));
+}
+
+void writeManyEstimate(Blackboard& board, const Arrows& arrows) {
+    Step& step =
+        board.step("estimate", "Sketch to scale, and estimate before computing", Stage::construction);
+    step.parts = {part(FigurePart::Kind::polygon)};
+    step.reasoning.push_back(
+        say("Set tip to tail, the forces make a polygon, in any order; the vector sought closes "
+            "it. Its length and its direction can be read from a sketch to scale."));
+    if (&board.sum == sought(board))
+        step.workings.push_back(
+            {{}, {}, {}, related(board.sum.size, Relation::lessOrEqual, board.force(scaleOf(arrows)))});
+    if (step.workings.empty())
+        return;
+    step.conclusion.push_back(say("It can't be longer than all the forces laid in one line."));
+}
+
+Formula columnSum(const Arrows& arrows, char axis) {
+    std::vector<Formula> terms;
+    for (const Arrow* arrow : arrows)
+        if (arrow->direction)
+            terms.push_back(componentSymbol(arrow->name, axis));
+    return sumOf(std::move(terms));
+}
+
+Formula columnNumbers(const Table& table, std::size_t column) {
+    std::vector<Formula> terms;
+    for (std::size_t row = 0; row + 1 < table.rows.size(); ++row)
+        terms.push_back(table.rows[row][column]);
+    return sumOf(std::move(terms));
+}
+
+/// R_x = P_x + Q_x + ... where the terms are few enough to be written.
+void writeColumn(Step& step, const Formula& subject, const Arrows& arrows, char axis, const Formula& value) {
+    Working working{subject, {}, {}, value};
+    if (arrows.size() <= kMostWritten) {
+        working.general = columnSum(arrows, axis);
+        working.substituted = columnNumbers(*step.table, axis == 'x' ? 3 : 4);
+    }
+    step.workings.push_back(std::move(working));
+}
+
+/// The sum asked for: its components are the column sums.
+void writeSumByTable(Blackboard& board, const Arrows& arrows) {
+    Step& step = board.step("components", "Component table", Stage::construction, Law::components);
+    explainTable(board, step);
+    const Sums sums = writeComponentTable(board, step, arrows, board.sum.vector, board.sum.v);
+    const Formula x = componentSymbol(board.sum.name, 'x'), y = componentSymbol(board.sum.name, 'y');
+    writeColumn(step, x, arrows, 'x', sums.x);
+    writeColumn(step, y, arrows, 'y', sums.y);
+    if (board.sum.direction)
+        return writePolar(board, board.sum, {x, sums.x}, {y, sums.y});
+    step.conclusion.push_back(
+        say("Both sums are zero: the forces hold one another in equilibrium, and {} has no "
+            "direction.",
+            board.sum.vector));
+}
+
+/// X_x = S_x − K_x, or −K_x where the sum is zero.
+Term writeMissingComponent(Blackboard& board, Step& step, const Arrow& missing, const Formula& known,
+                           char axis) {
+    const bool rest = isEquilibrium(board.sketch);
+    const double total = axis == 'x' ? board.sum.v.x() : board.sum.v.y();
+    const Formula totalNumber = componentNumber(board, total, board.sum.magnitude);
+    const Formula knownSymbol = componentSymbol(board.knownName, axis);
+    Formula subject = componentSymbol(missing.name, axis);
+    Working working{subject, {}, {}, {}};
+    working.general =
+        rest ? negative(knownSymbol) : sum(componentSymbol(board.sum.name, axis), negative(knownSymbol));
+    working.substituted = rest ? negative(known) : sum(totalNumber, negative(known));
+    Formula value = board.settle(working, axis == 'x' ? missing.v.x() : missing.v.y(), Quantity::force);
+    step.workings.push_back(std::move(working));
+    return {std::move(subject), std::move(value)};
+}
+
+void writeTotalComponents(Blackboard& board, Step& step) {
+    if (isEquilibrium(board.sketch))
+        return;
+    const Term angle = writeAbsolute(board, step, board.sum);
+    for (char axis : {'x', 'y'}) {
+        const Expression e = componentOf(board.sum, angle, axis);
+        Working working{componentSymbol(board.sum.name, axis), e.general, e.numbers, {}};
+        board.settle(working, axis == 'x' ? board.sum.v.x() : board.sum.v.y(), Quantity::force);
+        step.workings.push_back(std::move(working));
+    }
+}
+
+void writeMissingByTable(Blackboard& board, const Arrows& arrows, Arrow& missing) {
+    const Arrow known = board.madeArrow(board.knownName, board.solved.knownSum);
+    Step& table =
+        board.step("components", "Component table of the known forces", Stage::construction, Law::components);
+    explainTable(board, table);
+    const Sums sums = writeComponentTable(board, table, arrows, known.vector, known.v);
+    writeColumn(table, componentSymbol(known.name, 'x'), arrows, 'x', sums.x);
+    writeColumn(table, componentSymbol(known.name, 'y'), arrows, 'y', sums.y);
+    table.conclusion.push_back(say("{} stands for the known forces added up.", known.vector));
+    Step& step = board.step("missing", "Components of the missing force", Stage::sum, Law::components);
+    step.parts = {arrowPart(missing.index)};
+    step.reasoning.push_back(say("The missing force makes up the difference: {}.",
+                                 equal(missing.vector, isEquilibrium(board.sketch)
+                                                           ? negative(known.vector)
+                                                           : sum(board.sum.vector, negative(known.vector)))));
+    writeTotalComponents(board, step);
+    const Term x = writeMissingComponent(board, step, missing, sums.x, 'x');
+    const Term y = writeMissingComponent(board, step, missing, sums.y, 'y');
+    if (missing.direction)
+        writePolar(board, missing, x, y);
+}
+
+} // namespace
+
+Arrow* sought(Blackboard& board) {
+    const int index = board.solved.unknownVectors[0];
+    return index == kNoVector ? nullptr : &board.at(index);
+}
+
+Arrow addKnown(Blackboard& board) {
+    const Arrows arrows = knownForces(board);
+    Arrow known = board.madeArrow(board.knownName, board.solved.knownSum);
+    Step& step = board.step("known", "Add up the known forces", Stage::construction, Law::components);
+    explainTable(board, step);
+    const Sums sums = writeComponentTable(board, step, arrows, known.vector, known.v);
+    const Formula x = componentSymbol(known.name, 'x'), y = componentSymbol(known.name, 'y');
+    writeColumn(step, x, arrows, 'x', sums.x);
+    writeColumn(step, y, arrows, 'y', sums.y);
+    step.conclusion.push_back(say("From here on the single force {} stands for them.", known.vector));
+    writePolar(board, known, {x, sums.x}, {y, sums.y});
+    return known;
+}
+
+void writeTable(Blackboard& board) {
+    const Arrows arrows = knownForces(board);
+    writeGiven(board);
+    writeCount(board);
+    writeManyEstimate(board, arrows);
+    Arrow* missing = sought(board);
+    if (missing == nullptr || missing == &board.sum)
+        writeSumByTable(board, arrows);
+    else
+        writeMissingByTable(board, arrows, *missing);
+    writeAnswer(board);
+    writeCheck(board);
+    writeRoundingCost(board);
+}
+
+} // namespace tailpoint::explaining

@@ -1,0 +1,177 @@
+// A worked solution as plain text, and as the fields of a report.
+#include "core/explain/explain.h"
+#include "core/explain/letters.h"
+
+#include <algorithm>
+#include <array>
+
+namespace tailpoint {
+
+namespace {
+
+/// Characters as a terminal counts them: a combining arrow takes no room.
+std::size_t columns(std::string_view text) {
+    std::size_t n = 0;
+    for (char32_t c : codePoints(text))
+        n += c == 0x20D7 ? 0 : 1;
+    return n;
+}
+
+/// Greedy filling; lines after the first start with `indent` spaces.
+void appendWrapped(std::string& out, std::string_view text, std::size_t indent, std::size_t width) {
+    out.append(indent, ' ');
+    std::size_t at = indent;
+    bool first = true;
+    while (!text.empty()) {
+        const auto end = std::min(text.find(' '), text.size());
+        const std::string_view word = text.substr(0, end);
+        text.remove_prefix(std::min(end + 1, text.size()));
+        const std::size_t wide = columns(word);
+        if (!first && at + 1 + wide > width) {
+            out.append("\n").append(indent, ' ');
+            at = indent;
+        } else if (!first) {
+            out += ' ';
+            ++at;
+        }
+        out += word;
+        at += wide;
+        first = false;
+    }
+    out += '\n';
+}
+
+void appendJoined(std::string& out, std::string_view text) {
+    if (text.empty())
+        return;
+    if (!out.empty())
+        out += "; ";
+    out += text;
+}
+
+std::string side(const std::optional<Formula>& subject, const Formula& formula, Minus minus) {
+    std::string out;
+    if (subject) {
+        appendText(out, *subject, minus);
+        out += " = ";
+    }
+    appendText(out, formula, minus);
+    return out;
+}
+
+void appendTable(std::string& out, const Table& table, Minus minus) {
+    std::vector<std::vector<std::string>> cells;
+    const auto texts = [minus](const std::vector<Formula>& row) {
+        std::vector<std::string> line;
+        for (const Formula& cell : row)
+            line.push_back(toText(cell, minus));
+        return line;
+    };
+    cells.push_back(texts(table.head));
+    for (const auto& row : table.rows)
+        cells.push_back(texts(row));
+    std::vector<std::size_t> widths(table.head.size(), 0);
+    for (const auto& row : cells)
+        for (std::size_t c = 0; c < row.size(); ++c)
+            widths[c] = std::max(widths[c], columns(row[c]));
+    std::size_t whole = 0;
+    for (std::size_t w : widths)
+        whole += w + 3;
+    for (std::size_t r = 0; r < cells.size(); ++r) {
+        if (r == 1 || (table.hasTotal && r + 1 == cells.size()))
+            out.append("     ").append(whole - 3, '-').append("\n");
+        out += "     ";
+        for (std::size_t c = 0; c < cells[r].size(); ++c) {
+            const std::size_t pad = widths[c] - columns(cells[r][c]);
+            out.append(c == 0 ? 0 : pad, ' ').append(cells[r][c]);
+            if (c + 1 < cells[r].size())
+                out.append(c == 0 ? pad : 0, ' ').append("   ");
+        }
+        out += '\n';
+    }
+}
+
+void appendWorking(std::string& out, const Working& working, Minus minus) {
+    const std::string subject = working.subject ? toText(*working.subject, minus) : std::string();
+    bool first = true;
+    for (const auto* part : {&working.general, &working.substituted, &working.value}) {
+        if (!*part)
+            continue;
+        out += "     ";
+        if (working.subject) {
+            if (first)
+                out += subject;
+            else
+                out.append(columns(subject), ' ');
+            out += " = ";
+        }
+        appendText(out, **part, minus);
+        out += '\n';
+        first = false;
+    }
+}
+
+} // namespace
+
+std::string_view nameOf(Law law) {
+    static constexpr std::array<std::string_view, 4> names{"none", "cosines", "sines", "components"};
+    return names[static_cast<std::size_t>(law)];
+}
+
+std::vector<Formula> linesOf(const Working& working) {
+    std::vector<Formula> lines;
+    for (const auto* part : {&working.general, &working.substituted, &working.value}) {
+        if (!*part)
+            continue;
+        if (!working.subject)
+            lines.push_back(**part);
+        else if (lines.empty())
+            lines.push_back(equal(*working.subject, **part));
+        else
+            lines.push_back(equal(inWords({}), **part));
+    }
+    return lines;
+}
+
+StepFields fieldsOf(const Step& step, Minus minus) {
+    StepFields fields;
+    fields.title = step.title;
+    fields.law = nameOf(step.law);
+    for (const Working& working : step.workings) {
+        if (working.general)
+            appendJoined(fields.formula, side(working.subject, *working.general, minus));
+        if (working.substituted)
+            appendJoined(fields.substitution, side(working.subject, *working.substituted, minus));
+        if (working.value)
+            appendJoined(fields.result, side(working.subject, *working.value, minus));
+    }
+    return fields;
+}
+
+std::string toText(const Step& step, Minus minus, std::size_t width) {
+    std::string out;
+    for (const Prose& prose : step.reasoning)
+        appendWrapped(out, toText(prose, minus), 3, width);
+    for (const Working& working : step.workings)
+        appendWorking(out, working, minus);
+    if (step.table)
+        appendTable(out, *step.table, minus);
+    for (const Prose& prose : step.conclusion)
+        appendWrapped(out, toText(prose, minus), 3, width);
+    for (const Prose& prose : step.notes)
+        appendWrapped(out, "| " + toText(prose, minus), 3, width);
+    return out;
+}
+
+std::string toText(const Worked& worked, Minus minus, std::size_t width) {
+    std::string out;
+    for (std::size_t i = 0; i < worked.steps.size(); ++i) {
+        const std::string head = std::to_string(i + 1);
+        out.append(i == 0 ? "" : "\n").append(head.size() < 2 ? " " : "").append(head).append(" ");
+        out.append(worked.steps[i].title).append("\n");
+        out += toText(worked.steps[i], minus, width);
+    }
+    return out;
+}
+
+} // namespace tailpoint
