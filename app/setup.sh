@@ -80,7 +80,7 @@ install_missing() {
     rm -f "$log"
 }
 
-build_folder="$root/build/release"
+build_folder="$root/build/release" # a script may take another
 
 # A build folder that was copied here from another place cannot be used: CMake refuses it.
 drop_foreign_build() {
@@ -95,7 +95,7 @@ configure() {
     command -v cmake >/dev/null || fail "cmake was not found; install cmake 3.22 or newer and call again."
     command -v ccache >/dev/null && launcher=ccache
     log=$(mktemp)
-    if ! (cd "$root" && cmake --preset release "-DCMAKE_CXX_COMPILER_LAUNCHER=$launcher" "$@") >"$log" 2>&1 </dev/null; then
+    if ! (cd "$root" && cmake --preset release -B "$build_folder" "-DCMAKE_CXX_COMPILER_LAUNCHER=$launcher" "$@") >"$log" 2>&1 </dev/null; then
         cat "$log" >&2
         rm -f "$log"
         fail "CMake could not configure the build; its own words stand above."

@@ -1,3 +1,197 @@
-int main() {
+// One frame of a drag, from the mouse event to the painted window of 1600 x 1000, against plain widgets that
+// paint the same strokes and texts from ready material. The canvas alone; the whole window with its panel
+// beside.
+#include "core/figure/compose.h"
+#include "tests/benchmarks/plain_sheet.h"
+#include "ui/canvas/canvas.h"
+#include "ui/document/sketch_document.h"
+#include "ui/render/render.h"
+#include "ui/window/main_window.h"
+
+#include <QApplication>
+#include <QElapsedTimer>
+#include <QMouseEvent>
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdio>
+
+using namespace tailpoint;
+
+namespace {
+
+constexpr QSize kSize(1600, 1000);
+constexpr int kFrames = 400;
+constexpr int kWarmUp = 40;
+
+class PaintCounter : public QObject {
+public:
+    explicit PaintCounter(QWidget& watched) : m_watched(watched) { watched.installEventFilter(this); }
+    bool eventFilter(QObject*, QEvent* event) override {
+        m_painted += event->type() == QEvent::Paint ? 1 : 0;
+        return false;
+    }
+    /// Runs the event loop until the widget has painted once more. False: it did not want to.
+    bool waitForOne() {
+        const int before = m_painted;
+        QElapsedTimer patience;
+        patience.start();
+        while (m_painted == before && patience.elapsed() < 1000)
+            QCoreApplication::processEvents();
+        return m_painted != before;
+    }
+
+private:
+    QWidget& m_watched;
+    int m_painted = 0;
+};
+
+double median(std::vector<double> values) {
+    std::sort(values.begin(), values.end());
+    return values.empty() ? 0 : values[values.size() / 2];
+}
+
+double percentile95(std::vector<double> values) {
+    std::sort(values.begin(), values.end());
+    return values.empty() ? 0 : values[values.size() * 95 / 100];
+}
+
+void send(Canvas& canvas, QEvent::Type type, QPointF at, Qt::MouseButtons buttons) {
+    const Qt::MouseButton button = type == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton;
+    QMouseEvent event(type, at, canvas.mapToGlobal(at), button, buttons, Qt::AltModifier);
+    QCoreApplication::sendEvent(&canvas, &event);
+}
+
+/// A drag of the tip of the first force round a small loop, one step a frame.
+class Drag {
+public:
+    explicit Drag(Canvas& canvas, const SketchDocument& document) : m_canvas(canvas) {
+        const auto& tip = document.result().solved.solutions.at(0).forces.at(0).vector;
+        const Point at = canvas.view().toSheet(tip);
+        m_start = QPointF(at.x, at.y) * canvas.pixelsPerPoint();
+        send(m_canvas, QEvent::MouseButtonPress, m_start, Qt::LeftButton);
+    }
+    ~Drag() { send(m_canvas, QEvent::MouseButtonRelease, m_start, Qt::NoButton); }
+    void moveTo(int frame) {
+        const double turn = 2 * M_PI * frame / 97;
+        send(m_canvas, QEvent::MouseMove, m_start + 60 * QPointF(std::cos(turn) - 1.3, std::sin(turn)),
+             Qt::LeftButton);
+    }
+
+private:
+    Canvas& m_canvas;
+    QPointF m_start;
+};
+
+struct Stage {
+    SketchDocument document;
+    Canvas canvas{document};
+    bench::PlainSheet cached{true}, uncached{false};
+
+    Stage() {
+        document.open(QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json"));
+        canvas.setAnimated(false);
+        for (QWidget* widget : std::array<QWidget*, 3>{&canvas, &cached, &uncached}) {
+            widget->resize(kSize);
+            widget->move(0, 0);
+        }
+    }
+};
+
+struct Times {
+    std::vector<double> canvas, cached, uncached;
+};
+
+double timed(const std::function<void()>& action) {
+    QElapsedTimer timer;
+    timer.start();
+    action();
+    return static_cast<double>(timer.nsecsElapsed()) / 1e6;
+}
+
+/// Frame by frame: the canvas first, then the plain sheets with what it has just drawn.
+Times measure(Stage& stage) {
+    Times times;
+    PaintCounter canvasPaints(stage.canvas), cachedPaints(stage.cached), uncachedPaints(stage.uncached);
+    Drag drag(stage.canvas, stage.document);
+    const Theme& theme = themeOf(ThemeName::paper);
+    for (int frame = 0; frame < kFrames + kWarmUp; ++frame) {
+        const double canvas = timed([&] {
+            drag.moveTo(frame);
+            canvasPaints.waitForOne();
+        });
+        const DisplayList& list = stage.canvas.figure().list;
+        const double scale = stage.canvas.pixelsPerPoint();
+        const auto background = bench::strokesOf(list, theme, scale, stage.canvas.logicalDpiY(), true);
+        const auto foreground = bench::strokesOf(list, theme, scale, stage.canvas.logicalDpiY(), false);
+        const double cached = timed([&] {
+            stage.cached.show(background, foreground, theme.sheet);
+            cachedPaints.waitForOne();
+        });
+        const double uncached = timed([&] {
+            stage.uncached.show(background, foreground, theme.sheet);
+            uncachedPaints.waitForOne();
+        });
+        if (frame < kWarmUp)
+            continue;
+        times.canvas.push_back(canvas);
+        times.cached.push_back(cached);
+        times.uncached.push_back(uncached);
+    }
+    return times;
+}
+
+/// The same drag in the whole window, its canvas as large.
+std::vector<double> measureWindow() {
+    MainWindow window;
+    window.openPath(QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json"));
+    auto* canvas = window.findChild<Canvas*>(QStringLiteral("canvas"));
+    if (canvas == nullptr)
+        return {};
+    canvas->setAnimated(false);
+    window.resize(kSize + QSize(400, 100));
+    window.show();
+    QCoreApplication::processEvents();
+    window.resize(window.size() + kSize - canvas->size());
+    QCoreApplication::processEvents();
+    std::vector<double> times;
+    PaintCounter paints(*canvas);
+    Drag drag(*canvas, window.document());
+    for (int frame = 0; frame < kFrames; ++frame)
+        times.push_back(timed([&] {
+            drag.moveTo(frame);
+            paints.waitForOne();
+            QCoreApplication::processEvents(); // the panel's own frame
+        }));
+    return {times.begin() + kWarmUp, times.end()};
+}
+
+void printRow(const char* name, const std::vector<double>& times, double floor) {
+    std::printf("%-58s %7.3f ms %7.3f ms %8.2f\n", name, median(times), percentile95(times),
+                floor > 0 ? median(times) / floor : 0.0);
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    QApplication application(argc, argv);
+    Times times;
+    {
+        Stage stage;
+        stage.canvas.show();
+        stage.cached.QWidget::show();
+        stage.uncached.QWidget::show();
+        QCoreApplication::processEvents();
+        times = measure(stage);
+    }
+    std::printf("A frame of a drag at 1600 x 1000, %d frames interleaved (goal: at most 1.5)\n", kFrames);
+    std::printf("%-58s %10s %10s %8s\n", "", "median", "95 %", "ratio");
+    const double floor = median(times.uncached);
+    printRow("floor: plain widget, every stroke painted", times.uncached, 0);
+    printRow("floor with its background kept in a pixmap", times.cached, floor);
+    printRow("canvas, mouse event to painted", times.canvas, floor);
+    std::printf("%-58s %31.2f\n", "canvas against the floor with the pixmap",
+                median(times.canvas) / median(times.cached));
+    printRow("whole window with its panel", measureWindow(), floor);
     return 0;
 }

@@ -1,3 +1,16 @@
-int main() {
-    return 0;
+// Our window up to its first paint, by the same steps as the program's main.
+#include "tests/benchmarks/first_paint.h"
+#include "ui/window/main_window.h"
+
+#include <QApplication>
+
+int main(int argc, char** argv) {
+    QApplication application(argc, argv);
+    tailpoint::MainWindow window;
+    window.resize(1366, 768);
+    if (argc > 1 && !window.openPath(QString::fromLocal8Bit(argv[1])))
+        return 2;
+    tailpoint::bench::quitAfterFirstPaint(window);
+    window.show();
+    return QApplication::exec();
 }
