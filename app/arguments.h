@@ -1,0 +1,35 @@
+// What stands behind a verb: options that the verb knows, and names of files.
+#pragma once
+
+#include <QMap>
+#include <QString>
+#include <QStringList>
+#include <optional>
+#include <variant>
+
+namespace tailpoint {
+
+/// An option and the values it takes. Empty `values`: any; `flag`: none.
+struct Option {
+    QString name; ///< "--as", "-o"
+    QStringList values;
+    bool flag = false;
+};
+
+struct Arguments {
+    QStringList files;
+    QMap<QString, QString> options;
+    bool help = false;
+    QString value(const QString& option, const QString& otherwise = {}) const {
+        return options.value(option, otherwise);
+    }
+};
+
+/// "--as json" or "--as=json"; "--" ends the options. A fault is one line with the mend.
+std::variant<Arguments, QString> parseArguments(const QStringList& given, const QList<Option>& known);
+
+/// Whole number in [least, most], or a positive number; empty: it isn't.
+std::optional<int> wholeNumber(const QString& text, int least, int most);
+std::optional<double> positiveNumber(const QString& text, double most);
+
+} // namespace tailpoint

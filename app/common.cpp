@@ -1,0 +1,62 @@
+#include "app/common.h"
+
+#include "app/verbs.h"
+
+#include <QCoreApplication>
+
+#include <cstdio>
+
+namespace tailpoint {
+
+namespace {
+
+/// Names and texts from outside keep the one line one line.
+QString onOneLine(QString text) {
+    for (QChar& c : text)
+        if (c.category() == QChar::Other_Control || c == QChar::LineSeparator ||
+            c == QChar::ParagraphSeparator)
+            c = QLatin1Char(' ');
+    return text;
+}
+
+QString nameFor(const QString& file) {
+    return file == QLatin1String("-") ? QStringLiteral("standard input") : file;
+}
+
+} // namespace
+
+int complain(const QString& line) {
+    const QByteArray bytes = ("tailpoint: " + onOneLine(line) + '\n').toUtf8();
+    std::fwrite(bytes.constData(), 1, static_cast<std::size_t>(bytes.size()), stderr);
+    return kBad;
+}
+
+QStringList wordsBehindVerb(int argc, char** argv) {
+    QStringList words;
+    for (int i = 2; i < argc; ++i)
+        words << QString::fromLocal8Bit(argv[i]);
+    return words;
+}
+
+void silenceQt() {
+    qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
+}
+
+std::variant<Result, int> readQuestion(const Arguments& arguments, const QString& verb) {
+    if (arguments.files.size() != 1)
+        return complain(QStringLiteral("%1 wants one FILE; see tailpoint %1 --help").arg(verb));
+    const QString& file = arguments.files.front();
+    const auto bytes = readBytes(file);
+    if (const auto* error = std::get_if<FileError>(&bytes))
+        return complain(nameFor(file) + ": " + error->line());
+    const auto sketch = readSketch(std::get<QByteArray>(bytes));
+    if (const auto* error = std::get_if<FileError>(&sketch))
+        return complain(nameFor(file) + ": " + error->line());
+    return resultOf(std::get<Sketch>(sketch));
+}
+
+int exitStatus(Status status) {
+    return status == Status::unique || status == Status::two ? kDone : kNoAnswer;
+}
+
+} // namespace tailpoint

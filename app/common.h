@@ -1,0 +1,23 @@
+// What the verbs share: reading the sketch, saying what is wrong, the exit status.
+#pragma once
+
+#include "app/arguments.h"
+#include "ui/document/report.h"
+
+namespace tailpoint {
+
+/// One line on standard error; control characters become spaces. Returns kBad.
+int complain(const QString& line);
+
+/// The words behind the verb, as text. Call once an application object stands.
+QStringList wordsBehindVerb(int argc, char** argv);
+
+/// Qt's own remarks would be more lines on standard error than the one that is promised.
+void silenceQt();
+
+/// The one FILE of a verb, read and solved; or the exit status, with its line already said.
+std::variant<Result, int> readQuestion(const Arguments& arguments, const QString& verb);
+
+int exitStatus(Status status);
+
+} // namespace tailpoint

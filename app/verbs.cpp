@@ -1,0 +1,33 @@
+#include "app/verbs.h"
+
+#include <array>
+
+namespace tailpoint {
+
+const Verb* verbNamed(const QString& name) {
+    static const std::array verbs{Verb{"report", runReport}, Verb{"figure", runFigure}};
+    for (const Verb& verb : verbs)
+        if (name == QLatin1String(verb.name))
+            return &verb;
+    return nullptr;
+}
+
+QString generalHelp() {
+    return QStringLiteral(R"(Tailpoint sketches concurrent planar forces and says what they amount to.
+
+Usage:
+  tailpoint [FILE]                              opens the window
+  tailpoint report FILE [--as text|json] [-o OUT]
+                                                values and answers
+  tailpoint figure FILE -o OUT.svg|OUT.pdf|OUT.png [options]
+                                                the figure
+  tailpoint VERB --help                         more about a verb
+  tailpoint --version
+
+FILE may be '-' (standard input) for a verb. Verbs need no display.
+Exit status: 0 done (one answer or two); 1 the question has none, endlessly many, or too few or too many
+unknowns; 2 bad input or usage, with one line on standard error.
+)");
+}
+
+} // namespace tailpoint

@@ -1,0 +1,24 @@
+// app/: the command line. A verb reads a sketch, writes what was asked and says how it went.
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+namespace tailpoint {
+
+inline constexpr int kDone = 0;     ///< one answer or two
+inline constexpr int kNoAnswer = 1; ///< none, endlessly many, too few or too many unknowns
+inline constexpr int kBad = 2;      ///< bad input or usage: one line on standard error
+
+/// A verb of the command line; `run` gets what stands behind it.
+struct Verb {
+    const char* name;
+    int (*run)(int argc, char** argv);
+};
+const Verb* verbNamed(const QString& name); ///< nullptr: no verb
+QString generalHelp();
+
+int runReport(int argc, char** argv);
+int runFigure(int argc, char** argv);
+
+} // namespace tailpoint
