@@ -126,11 +126,10 @@ PlainSheet::PlainSheet(bool cached) : m_cached(cached) {
     setAttribute(Qt::WA_OpaquePaintEvent);
 }
 
-void PlainSheet::show(const Strokes& background, const Strokes& foreground, const QColor& sheet) {
-    m_background = &background;
-    m_foreground = &foreground;
+void PlainSheet::take(const Strokes& background, const Strokes& foreground, const QColor& sheet) {
+    m_background = background;
+    m_foreground = foreground;
     m_sheet = sheet;
-    update();
 }
 
 void PlainSheet::paintEvent(QPaintEvent*) {
@@ -139,15 +138,15 @@ void PlainSheet::paintEvent(QPaintEvent*) {
         m_layer = QPixmap(size());
         m_layer.fill(m_sheet);
         QPainter under(&m_layer);
-        draw(under, *m_background);
+        draw(under, m_background);
     }
     if (m_cached) {
         painter.drawPixmap(0, 0, m_layer);
     } else {
         painter.fillRect(rect(), m_sheet);
-        draw(painter, *m_background);
+        draw(painter, m_background);
     }
-    draw(painter, *m_foreground);
+    draw(painter, m_foreground);
 }
 
 } // namespace tailpoint::bench

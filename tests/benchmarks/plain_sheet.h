@@ -42,15 +42,14 @@ Strokes strokesOf(const DisplayList& list, const Theme& theme, double pixelsPerP
 class PlainSheet : public QWidget {
 public:
     explicit PlainSheet(bool cached);
-    void show(const Strokes& background, const Strokes& foreground, const QColor& sheet);
+    void take(const Strokes& background, const Strokes& foreground, const QColor& sheet);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
     bool m_cached;
-    const Strokes* m_background = nullptr;
-    const Strokes* m_foreground = nullptr;
+    Strokes m_background, m_foreground;
     QColor m_sheet;
     QPixmap m_layer;
 };
