@@ -103,13 +103,18 @@ configure() {
     rm -f "$log"
 }
 
-# Builds the given targets (all without any). Compiler output appears only where something is wrong.
+# Builds the given targets (all without any): progress at a terminal, else words only where something is wrong.
 build() {
-    local targets=()
+    local targets=() log status=0
     [ $# -eq 0 ] || targets=(--target "$@")
     export CCACHE_BASEDIR="$root" CCACHE_NOHASHDIR=1
-    local quiet=(-- --quiet)
-    [ ! -t 2 ] || quiet=()
-    cmake --build "$build_folder" --parallel "$(nproc)" ${targets[@]+"${targets[@]}"} ${quiet[@]+"${quiet[@]}"} >&2 </dev/null ||
-        fail "The build failed; the compiler's words stand above."
+    local call=(cmake --build "$build_folder" --parallel "$(nproc)" ${targets[@]+"${targets[@]}"})
+    if [ -t 2 ]; then
+        "${call[@]}" >&2 </dev/null || status=1
+    else
+        log=$(mktemp)
+        "${call[@]}" >"$log" 2>&1 </dev/null || { status=1 && cat "$log" >&2; }
+        rm -f "$log"
+    fi
+    [ $status = 0 ] || fail "The build failed; the compiler's words stand above."
 }
