@@ -1,5 +1,6 @@
 #include "ui/canvas/canvas.h"
 
+#include "ui/canvas/accessible.h"
 #include "ui/canvas/canvas_p.h"
 #include "ui/canvas/words.h"
 
@@ -42,10 +43,46 @@ void Canvas::Private::documentChanged() {
     if (forceAt(scene.sketch(), lit) == nullptr) {
         lit = kNoVector;
     }
+    announce();
+}
+
+/// Tells assistive technology, once for all changes of one turn of the event loop.
+void Canvas::Private::announce() {
+    if (!QAccessible::isActive() || announcing) {
+        return;
+    }
+    announcing = true;
+    QMetaObject::invokeMethod(
+        &q,
+        [this] {
+            announcing = false;
+            const auto count = scene.sketch().forces.size();
+            if (count != announced) {
+                announced = count;
+                QAccessibleEvent event(&q, QAccessible::ObjectReorder);
+                QAccessible::updateAccessibility(&event);
+            }
+            if (selected != kNoVector) {
+                QAccessibleEvent event(&q, QAccessible::NameChanged);
+                event.setChild(childOfVector(q, selected));
+                QAccessible::updateAccessibility(&event);
+            }
+        },
+        Qt::QueuedConnection);
+}
+
+void Canvas::Private::documentReplaced() {
+    gesture.reset(); // its sketch is gone: nothing to take back
+    scene.setSteady(false);
+    editor.leave();
+    q.select(kNoVector);
+    lit = kNoVector;
+    q.fit();
 }
 
 Canvas::Canvas(SketchDocument& document, QWidget* parent)
     : QWidget(parent), d(std::make_unique<Private>(*this, document)) {
+    installAccessibleCanvas();
     setObjectName(QStringLiteral("canvas"));
     setAttribute(Qt::WA_OpaquePaintEvent);
     setMouseTracking(true);
@@ -55,6 +92,7 @@ Canvas::Canvas(SketchDocument& document, QWidget* parent)
     d->clock.setStartValue(0.0);
     d->clock.setEndValue(1.0);
     connect(&document, &SketchDocument::changed, this, [this] { d->documentChanged(); });
+    connect(&document, &SketchDocument::replaced, this, [this] { d->documentReplaced(); });
     connect(&d->clock, &QVariantAnimation::valueChanged, this, qOverload<>(&QWidget::update));
     connect(&d->clock, &QVariantAnimation::finished, this, [this] { d->glide.stop(); });
 }
@@ -88,6 +126,22 @@ const Figure& Canvas::figure() const {
 FigureOptions Canvas::figureOptions() const {
     return d->scene.options();
 }
+SketchDocument& Canvas::document() const {
+    return d->scene.document();
+}
+
+QRect Canvas::vectorRect(int vector) const {
+    const std::vector<DrawnVector> drawn = drawnVectors(d->scene);
+    const DrawnVector* at = drawnOf(drawn, vector);
+    if (at == nullptr) {
+        return {};
+    }
+    const SheetView& sheet = d->scene.sheet();
+    const QRectF box = QRectF(sheet.toPixels(at->tail), sheet.toPixels(at->tip)).normalized();
+    return box.adjusted(-kTipReach, -kTipReach, kTipReach, kTipReach).toAlignedRect();
+}
+
+bool Canvas::isGliding() const { return d->glide.running(); }
 QSize Canvas::sizeHint() const {
     return {966, 670};
 }
@@ -175,6 +229,11 @@ void Canvas::select(int vector) {
         d->selected = to;
         d->nudges.end();
         update();
+        if (QAccessible::isActive() && hasFocus() && to != kNoVector) {
+            QAccessibleEvent event(this, QAccessible::Focus);
+            event.setChild(childOfVector(*this, to));
+            QAccessible::updateAccessibility(&event);
+        }
         emit selectionChanged(to);
     }
 }

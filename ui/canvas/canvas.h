@@ -44,6 +44,22 @@ public:
     void editReference();
     void editFigures();
 
+    /// The one way of changing a vector without a pointer: keys and assistive technology take it. What is to
+    /// be found stays, and hint() says why. Steps close in time are one undo step. `way` +1 is larger, or
+    /// counter-clockwise as seen; `fine` is one shown digit.
+    void nudgeMagnitude(int vector, int way, bool fine = false);
+    void nudgeDirection(int vector, int way, bool fine = false);
+    /// Sets a given quantity to the shown digits: sheet's force unit; its angle unit, from its axis in its
+    /// sense.
+    bool setMagnitude(int vector, double magnitude);
+    bool setDirection(int vector, double referred);
+
+    SketchDocument& document() const;
+    /// Where a vector stands, in the widget's pixels; empty where it isn't drawn.
+    QRect vectorRect(int vector) const;
+
+    bool isGliding() const; ///< labels are on their way to where they belong
+
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
 

@@ -62,7 +62,7 @@ QRectF fieldBox(const Scene& scene, Cell cell, int vector) {
             return *box;
         }
     }
-    const std::vector<DrawnVector> drawn = drawnVectors(scene.result());
+    const std::vector<DrawnVector> drawn = drawnVectors(scene);
     const DrawnVector* at = drawnOf(drawn, vector);
     const QPointF middle =
         at != nullptr ? scene.sheet().toPixels(Eigen::Vector2d((at->tail + at->tip) / 2)) : QPointF(60, 30);
@@ -160,11 +160,11 @@ void Canvas::removeSelected() {
 std::unique_ptr<QMenu> Canvas::Private::menuFor(int vector) {
     auto menu = std::make_unique<QMenu>();
     const Force& force = *forceAt(scene.sketch(), vector);
-    const auto toggle = [&](const QString& text, bool on, auto change) {
+    const auto toggle = [&](const QString& text, bool on, auto turn) {
         QAction* action = menu->addAction(text);
         action->setCheckable(true);
         action->setChecked(on);
-        connect(action, &QAction::triggered, &q, [this, vector, on, change] { (this->*change)(vector, on); });
+        connect(action, &QAction::triggered, &q, [this, vector, on, turn] { (this->*turn)(vector, on); });
     };
     toggle(tr("Magnitude to find"), !isGiven(force.magnitude), &Private::setMagnitudeGiven);
     toggle(tr("Direction to find"), !isGiven(force.direction), &Private::setDirectionGiven);

@@ -45,39 +45,6 @@ bool Canvas::focusNextPrevChild(bool next) {
     return QWidget::focusNextPrevChild(next);
 }
 
-void Canvas::Private::nudgeMagnitude(int vector, int way, bool fine) {
-    const Sketch& sketch = scene.sketch();
-    const Force& was = *forceAt(sketch, vector);
-    if (!was.magnitude.value) {
-        return say(whyNotDragged(sketch, vector));
-    }
-    const SnapField field{scene.sheet().pixelsPerUnit(), divisionOf(scene.sheet().view()), {}, true};
-    const double digit = lastDigitOfMagnitude(*was.magnitude.value, sketch);
-    const double step = fine || !snapping ? digit : std::max(digit, magnitudeStep(field));
-    const double to = nextMultiple(*was.magnitude.value, step, way);
-    if (to > 0) {
-        Sketch after = sketch;
-        setShownMagnitude(*forceAt(after, vector), to, after);
-        edit(after, tr("Change %1").arg(words::name(was)), nudges.next(vector, true));
-    }
-}
-
-void Canvas::Private::nudgeDirection(int vector, int way, bool fine) {
-    const Sketch& sketch = scene.sketch();
-    const Force& was = *forceAt(sketch, vector);
-    const std::optional<double> now = referredDirection(was.direction, sketch);
-    if (!now) {
-        return say(whyNotDragged(sketch, vector));
-    }
-    // the finest round tier, as far out as one could wish: 1 degree, 1 gon
-    const double step =
-        fine || !snapping ? lastDigitOfAngle(sketch) : angleStep({1, 1, {}, true}, 1e9, sketch.angleUnit);
-    const int turn = sketch.reference.sense == Sense::ccw ? way : -way;
-    Sketch after = sketch;
-    setShownDirection(*forceAt(after, vector), nextMultiple(*now, step, turn), after);
-    edit(after, tr("Turn %1").arg(words::name(was)), nudges.next(vector, false));
-}
-
 /// Left and Right turn the selected force counter-clockwise and clockwise, Up and Down change its magnitude;
 /// with nothing selected they move the sheet.
 bool Canvas::Private::arrowKey(QKeyEvent* event) {
@@ -104,9 +71,9 @@ bool Canvas::Private::arrowKey(QKeyEvent* event) {
         scene.panBy(pan);
         refresh();
     } else if (turn != 0) {
-        nudgeDirection(selected, turn, fine);
+        q.nudgeDirection(selected, turn, fine);
     } else {
-        nudgeMagnitude(selected, size, fine);
+        q.nudgeMagnitude(selected, size, fine);
     }
     return true;
 }

@@ -189,8 +189,7 @@ void Canvas::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void Canvas::mouseReleaseEvent(QMouseEvent* event) {
-    const bool ends = event->button() == Qt::LeftButton || event->button() == Qt::MiddleButton;
-    if (d->gesture && ends) {
+    if (d->gesture && event->button() == d->button) {
         d->pointer = event->position();
         d->end(true);
     }

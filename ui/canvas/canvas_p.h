@@ -25,6 +25,8 @@ public:
     void say(const QString& text);
     void refresh(); ///< something that is composed changed
     void documentChanged();
+    void documentReplaced();
+    void announce();
 
     // canvas_mouse.cpp
     std::unique_ptr<Gesture> gestureFor(const Hit& hit, QPointF at);
@@ -42,11 +44,11 @@ public:
     bool forceKey(QKeyEvent* event);
     bool arrowKey(QKeyEvent* event);
     bool step(int by); ///< to the next or previous vector; false past the ends
-    void nudgeMagnitude(int vector, int way, bool fine);
-    void nudgeDirection(int vector, int way, bool fine);
 
     // canvas_edit.cpp
     void openEditor(Cell cell, int vector);
+    template <class Change>
+    bool change(int vector, const QString& text, quint64 token, Change change);
     void setMagnitudeGiven(int vector, bool given);
     void setDirectionGiven(int vector, bool given);
     bool edit(const Sketch& after, const QString& text, quint64 token = 0);
@@ -65,9 +67,12 @@ public:
     int lit = kNoVector;
     bool spaceHeld = false;
     bool focusShown = false; ///< the focus came by key: say where it is
+    bool announcing = false;
+    std::size_t announced = 0; ///< forces, when last told
     Hit hover;
     QPointF pointer;
     std::unique_ptr<Gesture> gesture;
+    Qt::MouseButton button = Qt::NoButton; ///< that holds the gesture
     NudgeToken nudges;
     LabelEditor editor;
     StaticLayer layer;

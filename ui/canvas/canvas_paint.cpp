@@ -16,7 +16,7 @@ const DisplayList& Canvas::Private::listNow() {
 }
 
 void Canvas::Private::paintUnder(QPainter& painter) {
-    const std::vector<DrawnVector> drawn = drawnVectors(scene.result());
+    const std::vector<DrawnVector> drawn = drawnVectors(scene);
     for (const int vector : {lit, selected}) {
         const DrawnVector* at = vector == kNoVector ? nullptr : drawnOf(drawn, vector);
         if (at != nullptr) {

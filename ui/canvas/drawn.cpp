@@ -1,6 +1,7 @@
 #include "ui/canvas/drawn.h"
 
-#include "ui/canvas/force_edits.h"
+#include "core/figure/drawing.h"
+#include "ui/canvas/scene.h"
 
 #include <algorithm>
 
@@ -8,50 +9,41 @@ namespace tailpoint {
 
 namespace {
 
-/// Without an answer only what is wholly given can be drawn.
-std::optional<Eigen::Vector2d> givenVector(const Force& force, const Sketch& sketch) {
-    const std::optional<CosSin> unit = unitVector(force.direction, sketch);
-    if (!unit || !force.magnitude.value) {
-        return std::nullopt;
+/// The vectors' indices in the order in which they are drawn.
+std::vector<int> indices(const Sketch& sketch) {
+    std::vector<int> all(sketch.forces.size() + 1, kSumIndex);
+    for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
+        all[i] = static_cast<int>(i);
     }
-    const auto m = static_cast<long double>(*force.magnitude.value);
-    return Eigen::Vector2d(static_cast<double>(m * unit->cos), static_cast<double>(m * unit->sin));
-}
-
-std::optional<Eigen::Vector2d> shownVector(const Result& result, int vector) {
-    if (result.chosen < result.solved.solutions.size()) {
-        return solvedAt(result.solved.solutions[result.chosen], vector)->vector;
-    }
-    return givenVector(*forceAt(result.sketch, vector), result.sketch);
+    return all;
 }
 
 void addGhosts(std::vector<DrawnVector>& drawn, const Result& result) {
-    for (std::size_t i = 0; i < result.solved.solutions.size(); ++i) {
-        if (i == result.chosen) {
-            continue;
-        }
-        for (const int vector : result.solved.unknownVectors) {
-            if (const SolvedForce* other =
-                    vector == kNoVector ? nullptr : solvedAt(result.solved.solutions[i], vector)) {
-                drawn.push_back({vector, {0, 0}, other->vector, true});
-            }
+    if (result.solved.solutions.size() < 2) {
+        return;
+    }
+    const Vectors other = vectorsOf(result.sketch, result.solved, 1 - result.chosen);
+    for (const int vector : indices(result.sketch)) {
+        if (other.at(vector).found() && other.at(vector).complete()) {
+            drawn.push_back({vector, {0, 0}, other.at(vector).vector, true});
         }
     }
 }
 
 } // namespace
 
-std::vector<DrawnVector> drawnVectors(const Result& result) {
+std::vector<DrawnVector> drawnVectors(const Scene& scene) {
+    const Result& result = scene.result();
+    const View& view = scene.sheet().view();
+    const FigureOptions options = scene.options();
+    const Drawing drawing(result.sketch, result.solved, result.construction, view, options, scene.measure());
     std::vector<DrawnVector> drawn;
-    const auto add = [&](int vector) {
-        if (const std::optional<Eigen::Vector2d> tip = shownVector(result, vector)) {
-            drawn.push_back({vector, {0, 0}, *tip, false});
+    for (const int vector : indices(result.sketch)) {
+        if (drawing.isDrawn(drawing.vectors.at(vector))) {
+            const Ends ends = endsOf(drawing, vector);
+            drawn.push_back({vector, view.toSketch(ends.tail), view.toSketch(ends.tip), false});
         }
-    };
-    for (std::size_t i = 0; i < result.sketch.forces.size(); ++i) {
-        add(static_cast<int>(i));
     }
-    add(kSumIndex);
     addGhosts(drawn, result);
     return drawn;
 }

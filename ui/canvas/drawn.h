@@ -1,14 +1,16 @@
 // Where the vectors stand on the sheet: what can be hit, dragged and lit.
 #pragma once
 
-#include "ui/document/sketch_document.h"
+#include "core/solve/solve.h"
 
 #include <Eigen/Core>
 #include <vector>
 
 namespace tailpoint {
 
-/// One arrow in sketch coordinates. Ghosts are the other answer.
+class Scene;
+
+/// One arrow in sketch coordinates, where the construction puts it. Ghosts are the other answer.
 struct DrawnVector {
     int vector = kNoVector;
     Eigen::Vector2d tail{0, 0}, tip{0, 0};
@@ -16,7 +18,7 @@ struct DrawnVector {
 };
 
 /// Every vector that is drawn, in the sketch's order, the sum last, then the ghosts.
-std::vector<DrawnVector> drawnVectors(const Result& result);
+std::vector<DrawnVector> drawnVectors(const Scene& scene);
 
 /// The one with this index; null where it isn't drawn.
 const DrawnVector* drawnOf(const std::vector<DrawnVector>& drawn, int vector);

@@ -71,7 +71,7 @@ void ForceGesture::readBack(const Catch& caught) {
     if (const Force* force = forceAt(sketch, m_vector)) {
         m_feedback.readout = words::tr("%1  %2").arg(words::name(*force), words::both(*force, sketch));
     }
-    const std::vector<DrawnVector> drawn = drawnVectors(m_stage.scene.result());
+    const std::vector<DrawnVector> drawn = drawnVectors(m_stage.scene);
     if (const DrawnVector* mine = drawnOf(drawn, m_vector)) {
         m_feedback.tail = mine->tail;
         m_feedback.tip = mine->tip;

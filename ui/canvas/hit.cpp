@@ -1,12 +1,16 @@
 #include "ui/canvas/hit.h"
 
 #include <QLineF>
+#include <algorithm>
 #include <array>
 #include <optional>
+#include <string_view>
 
 namespace tailpoint {
 
 namespace {
+
+constexpr double kLeastArrow = 2; // pixels; what is shorter has no tip of its own to take
 
 /// Distance from a point to the piece a-b.
 double distanceTo(QPointF p, QPointF a, QPointF b) {
@@ -16,28 +20,45 @@ double distanceTo(QPointF p, QPointF a, QPointF b) {
     return QLineF(p, a + t * along).length();
 }
 
-/// The cell that a text of the figure stands for.
-Cell cellOf(const Group& group, std::size_t text) {
+/// A text of the figure that can be typed into.
+struct Target {
+    Cell cell = Cell::none;
+    int vector = kNoVector;
+};
+
+/// The vector whose arrow carries this id in the figure.
+int vectorWithId(const DisplayList& list, std::string_view id) {
+    const auto at =
+        std::find_if(list.groups.begin(), list.groups.end(), [&](const Group& g) { return g.id == id; });
+    return at == list.groups.end() ? kNoVector : at->vector;
+}
+
+/// `count`: the how-manieth text of the group. The title block's come in reading order; the arc from the axis
+/// to a force carries the force's id behind "direction-".
+Target targetOf(const DisplayList& list, const Group& group, std::size_t count) {
     constexpr std::array titleBlock{Cell::title, Cell::scale, Cell::reference, Cell::figures};
+    constexpr std::string_view direction = "direction-";
     if (group.role == Role::titleblock) {
-        return text < titleBlock.size() ? titleBlock[text] : Cell::none;
+        return {count < titleBlock.size() ? titleBlock[count] : Cell::none, kNoVector};
     }
-    if (group.vector == kNoVector || text > 0) {
-        return Cell::none;
+    if (group.id.starts_with(direction)) {
+        return {Cell::direction, vectorWithId(list, std::string_view(group.id).substr(direction.size()))};
     }
-    return group.role == Role::arc ? Cell::direction : Cell::magnitude;
+    const bool arrow = group.role == Role::given || group.role == Role::sum;
+    return {arrow && group.vector != kNoVector ? Cell::magnitude : Cell::none, group.vector};
 }
 
 /// Calls `take(cell, vector, box in pixels)` for every text that can be typed into.
 template <class Take>
 void forEachLabel(const Scene& scene, Take take) {
-    for (const Group& group : scene.figure().list.groups) {
-        std::size_t texts = 0;
+    const DisplayList& list = scene.figure().list;
+    for (const Group& group : list.groups) {
+        std::size_t count = 0;
         for (const Item& item : group.items) {
             const Text* text = std::get_if<Text>(&item);
-            const Cell cell = text != nullptr ? cellOf(group, texts++) : Cell::none;
-            if (cell != Cell::none) {
-                take(cell, group.vector, scene.sheet().toPixels(text->box));
+            const Target target = text != nullptr ? targetOf(list, group, count++) : Target{};
+            if (target.cell != Cell::none) {
+                take(target.cell, target.vector, scene.sheet().toPixels(text->box).adjusted(-4, -4, 4, 4));
             }
         }
     }
@@ -52,8 +73,10 @@ void nearestTip(Hit& best, const Scene& scene, const std::vector<DrawnVector>& d
         best.kind = Hit::Kind::commonPoint;
     }
     for (const DrawnVector& d : drawn) {
-        const double away = QLineF(at, sheet.toPixels(d.tip)).length();
-        if (!d.ghost && away <= least) {
+        const QPointF tip = sheet.toPixels(d.tip);
+        const double away = QLineF(at, tip).length();
+        const bool lies = QLineF(sheet.toPixels(d.tail), tip).length() < kLeastArrow;
+        if (!d.ghost && !lies && away <= least) {
             least = away;
             best = {Hit::Kind::tip, d.vector, d, Cell::none, {}};
         }
@@ -75,7 +98,7 @@ void nearestBody(Hit& best, const Scene& scene, const std::vector<DrawnVector>& 
 } // namespace
 
 Hit hitTest(const Scene& scene, QPointF at) {
-    const std::vector<DrawnVector> drawn = drawnVectors(scene.result());
+    const std::vector<DrawnVector> drawn = drawnVectors(scene);
     Hit hit;
     nearestTip(hit, scene, drawn, at);
     if (hit.kind == Hit::Kind::nothing) {

@@ -92,7 +92,7 @@ bool Scene::leavesSheet() const {
         const Point p = view.toSheet(v);
         return !(p.x >= kEdge && p.y >= kEdge && p.x <= view.width - kEdge && p.y <= view.height - kEdge);
     };
-    const std::vector<DrawnVector> drawn = drawnVectors(result());
+    const std::vector<DrawnVector> drawn = drawnVectors(*this);
     return std::any_of(drawn.begin(), drawn.end(),
                        [&](const DrawnVector& d) { return outside(d.tail) || outside(d.tip); });
 }

@@ -17,6 +17,7 @@ public:
     const Sketch& sketch() const { return m_document.sketch(); }
 
     const SheetView& sheet() const { return m_sheet; }
+    const TextMeasure& measure() const { return m_measure; }
     FigureOptions options() const;
     const Figure& figure() const;
     /// Something changed: the next figure() composes anew.

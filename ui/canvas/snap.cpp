@@ -106,6 +106,10 @@ double magnitudeStep(const SnapField& field) {
     return 10 * decade;
 }
 
+double finestAngleStep(AngleUnit unit) {
+    return tiers(unit).front();
+}
+
 double angleStep(const SnapField& field, double magnitude, AngleUnit unit) {
     const auto steps = tiers(unit);
     const auto fits = [&](double step) { return arcPixels(field, magnitude, step, unit) >= kFinestStep; };

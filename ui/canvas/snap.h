@@ -30,6 +30,7 @@ double magnitudeStep(const SnapField& field);
 /// The finest of the tiers (1, 5, 15 degrees; 1, 5, 25 gon; the same parts of a turn as degrees in radians)
 /// that is at least kFinestStep pixels apart at this magnitude.
 double angleStep(const SnapField& field, double magnitude, AngleUnit unit);
+double finestAngleStep(AngleUnit unit);
 inline constexpr double kFinestStep = 4;  ///< pixels
 inline constexpr double kLineCatch = 6;   ///< pixels across a line
 inline constexpr double kOriginCatch = 6; ///< pixels: nearer to the tail a drag makes nothing

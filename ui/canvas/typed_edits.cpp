@@ -187,12 +187,9 @@ QString typedDirection(const Sketch& sketch, int vector) {
 
 QString typedReference(const Sketch& sketch) {
     const QString sense = sketch.reference.sense == Sense::ccw ? QStringLiteral("ccw") : QStringLiteral("cw");
-    const Reference& r = sketch.reference;
-    const QString axis = r.axisDegrees == 0     ? QStringLiteral("+x")
-                         : r.axisDegrees == 90  ? QStringLiteral("+y")
-                         : r.axisDegrees == 180 ? QStringLiteral("-x")
-                         : r.axisDegrees == 270 ? QStringLiteral("-y")
-                                                : QString::fromStdString(shortest(r.axisDegrees));
+    const QString named = QString::fromStdString(axisName(sketch.reference));
+    const bool along = named.size() == 2; // "+x" and its like, not "35.0° axis"
+    const QString axis = along ? named : QString::fromStdString(shortest(sketch.reference.axisDegrees));
     return QStringLiteral("%1 %2").arg(axis, sense);
 }
 

@@ -136,6 +136,7 @@ void SketchDocument::replace(const Sketch& sketch, const QString& path) {
     m_result.chosen = 0;
     m_undo.clear();
     set(sketch);
+    emit replaced();
     emit fileChanged();
 }
 

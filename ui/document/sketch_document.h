@@ -60,6 +60,7 @@ public:
 signals:
     void changed();     ///< sketch or chosen answer; result() is new
     void fileChanged(); ///< path or modified mark
+    void replaced();    ///< another sketch altogether, after changed(): views fit it anew
 
 private:
     friend class EditCommand;

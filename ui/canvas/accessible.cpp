@@ -1,0 +1,97 @@
+#include "ui/canvas/accessible.h"
+
+#include "ui/canvas/accessible_vector.h"
+#include "ui/document/sketch_document.h"
+
+#include <mutex>
+
+namespace tailpoint {
+
+namespace {
+
+QAccessibleInterface* makeAccessible(const QString&, QObject* object) {
+    auto* canvas = qobject_cast<Canvas*>(object);
+    return canvas != nullptr ? new AccessibleCanvas(canvas) : nullptr;
+}
+
+} // namespace
+
+void installAccessibleCanvas() {
+    static std::once_flag once;
+    std::call_once(once, [] { QAccessible::installFactory(makeAccessible); });
+}
+
+int vectorOfChild(const Canvas& canvas, int index) {
+    const auto forces = static_cast<int>(canvas.document().sketch().forces.size());
+    return index == forces ? kSumIndex : index >= 0 && index < forces ? index : kNoVector;
+}
+
+int childOfVector(const Canvas& canvas, int vector) {
+    return vector == kSumIndex ? static_cast<int>(canvas.document().sketch().forces.size()) : vector;
+}
+
+AccessibleCanvas::AccessibleCanvas(Canvas* canvas) : QAccessibleWidget(canvas, QAccessible::Canvas) {}
+
+AccessibleCanvas::~AccessibleCanvas() {
+    for (const QAccessible::Id id : m_ids) {
+        QAccessible::deleteAccessibleInterface(id);
+    }
+}
+
+Canvas* AccessibleCanvas::canvas() const {
+    return static_cast<Canvas*>(widget());
+}
+
+int AccessibleCanvas::vectors() const {
+    return canvas() != nullptr ? static_cast<int>(canvas()->document().sketch().forces.size()) + 1 : 0;
+}
+
+int AccessibleCanvas::childCount() const {
+    return vectors() + QAccessibleWidget::childCount();
+}
+
+QAccessibleInterface* AccessibleCanvas::child(int index) const {
+    if (index >= vectors()) {
+        return QAccessibleWidget::child(index - vectors());
+    }
+    while (index >= 0 && m_ids.size() <= static_cast<std::size_t>(index)) {
+        const auto next = static_cast<int>(m_ids.size());
+        m_ids.push_back(QAccessible::registerAccessibleInterface(new AccessibleVector(canvas(), next)));
+    }
+    return index >= 0 ? QAccessible::accessibleInterface(m_ids[static_cast<std::size_t>(index)]) : nullptr;
+}
+
+int AccessibleCanvas::indexOfChild(const QAccessibleInterface* child) const {
+    for (std::size_t i = 0; i < m_ids.size(); ++i) {
+        if (QAccessible::accessibleInterface(m_ids[i]) == child) {
+            return static_cast<int>(i);
+        }
+    }
+    const int widget = QAccessibleWidget::indexOfChild(child);
+    return widget < 0 ? -1 : widget + vectors();
+}
+
+QAccessibleInterface* AccessibleCanvas::childAt(int x, int y) const {
+    for (int i = vectors() - 1; i >= 0; --i) {
+        QAccessibleInterface* at = child(i);
+        if (at->rect().contains(x, y)) {
+            return at;
+        }
+    }
+    return QAccessibleWidget::childAt(x, y);
+}
+
+QAccessibleInterface* AccessibleCanvas::focusChild() const {
+    const int selected = canvas() != nullptr && canvas()->hasFocus() ? canvas()->selected() : kNoVector;
+    return selected == kNoVector ? QAccessibleWidget::focusChild()
+                                 : child(childOfVector(*canvas(), selected));
+}
+
+QString AccessibleCanvas::text(QAccessible::Text what) const {
+    if (what == QAccessible::Description && canvas() != nullptr) {
+        return QString::fromStdString(canvas()->figure().list.description);
+    }
+    return QAccessibleWidget::text(what);
+}
+
+} // namespace tailpoint

@@ -1,0 +1,41 @@
+// The sheet for assistive technology: the canvas holds the vectors, each a group of two values with actions.
+//
+//   canvas "Sheet"  -  "Force P, 340 N at 25.0°"  -  "Magnitude of P"  (value, increase, decrease)
+//                                                 -  "Direction of P"  (value, increase, decrease)
+#pragma once
+
+#include "ui/canvas/canvas.h"
+
+#include <QAccessibleWidget>
+#include <QPointer>
+#include <vector>
+
+namespace tailpoint {
+
+/// Once, before the first canvas is asked for its interface.
+void installAccessibleCanvas();
+
+/// Children are the forces in the sketch's order, then the sum, then the canvas's child widgets.
+class AccessibleCanvas : public QAccessibleWidget {
+public:
+    explicit AccessibleCanvas(Canvas* canvas);
+    ~AccessibleCanvas() override;
+
+    int childCount() const override;
+    QAccessibleInterface* child(int index) const override;
+    int indexOfChild(const QAccessibleInterface* child) const override;
+    QAccessibleInterface* childAt(int x, int y) const override;
+    QAccessibleInterface* focusChild() const override;
+    QString text(QAccessible::Text what) const override;
+
+private:
+    int vectors() const;
+    Canvas* canvas() const;
+    mutable std::vector<QAccessible::Id> m_ids; ///< of those asked for so far, by index
+};
+
+/// The vector that a child of the canvas stands for, and back.
+int vectorOfChild(const Canvas& canvas, int index);
+int childOfVector(const Canvas& canvas, int vector);
+
+} // namespace tailpoint
