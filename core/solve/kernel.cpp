@@ -2,11 +2,12 @@
 
 #include <Eigen/LU>
 #include <algorithm>
+#include <optional>
 
 namespace tailpoint::kernel {
 namespace {
 
-// A magnitude that inputs moved by a few u could bring to zero is zero.
+// A length within the band is zero.
 long double settled(long double magnitude, long double band) {
     return std::fabs(magnitude) <= band ? 0.0L : magnitude;
 }
@@ -33,12 +34,37 @@ Roots onParallelLines(const Line& first, const Line& second, const Target& targe
     return withoutRoots(dot(first.unit, target.vector) > 0 ? Outcome::endless : Outcome::against);
 }
 
+// A target that lies on one of the lines, within the band, leaves nothing for the other: no sense is decided
+// by rounding noise.
+std::optional<Root> alongOneLine(const Line& first, const Line& second, const Target& target) {
+    const long double band = kTangentBand * target.scale;
+    const long double offFirst = std::fabs(cross(first.unit, target.vector));
+    const long double offSecond = std::fabs(cross(second.unit, target.vector));
+    if (std::fmin(offFirst, offSecond) > band) {
+        return std::nullopt;
+    }
+    if (offFirst <= offSecond) {
+        return Root{{first.unit, dot(first.unit, target.vector)}, {second.unit, 0}};
+    }
+    return Root{{first.unit, 0}, {second.unit, dot(second.unit, target.vector)}};
+}
+
 Roots touching(const Line& line, const Circle& circle, long double along, long double across,
                const Target& target) {
     const Vec left = leftOf(line.unit);
     const Found onLine{line.unit, settled(along, kTangentBand * target.scale)};
     const Found onCircle{across < 0 ? -left : left, circle.magnitude};
     return {Outcome::tangent, 1, {Root{onLine, onCircle}, Root{}}, 0};
+}
+
+// The root of smaller size by the product of both, so that nothing cancels. Near tangency `half` carries the
+// error of a small difference; there only both roots from the same `half` close the polygon.
+long double smallerRoot(long double along, long double half, long double r, long double size) {
+    constexpr long double kNearTangency = 0x1p-8L;
+    if (half < kNearTangency * r) {
+        return along >= 0 ? along - half : along + half;
+    }
+    return (size - r) * ((size + r) / (along >= 0 ? along + half : along - half));
 }
 
 Roots swapped(Roots roots) {
@@ -102,8 +128,8 @@ Roots meet(const Line& first, const Line& second, const Target& target) {
     lines << first.unit.x, second.unit.x, first.unit.y, second.unit.y;
     const Eigen::Matrix<long double, 2, 1> right{target.vector.x, target.vector.y};
     const Eigen::Matrix<long double, 2, 1> magnitudes = lines.fullPivLu().solve(right);
-    const long double band = kTangentBand * target.scale / sine;
-    const Root root{{first.unit, settled(magnitudes[0], band)}, {second.unit, settled(magnitudes[1], band)}};
+    const Root root = alongOneLine(first, second, target)
+                          .value_or(Root{{first.unit, magnitudes[0]}, {second.unit, magnitudes[1]}});
     return {Outcome::one, 1, {root, Root{}}, sine};
 }
 
@@ -119,15 +145,17 @@ Roots meet(const Line& first, const Circle& second, const Target& target) {
         return touching(first, second, along, across, target);
     }
     const long double half = std::sqrt(spare * (r + std::fabs(across)));
-    // The root of larger size by adding, the other by the product of both: nothing cancels.
     const long double size = length(target.vector);
     const long double large = along >= 0 ? along + half : along - half;
-    const long double small = (size - r) * ((size + r) / large);
-    const long double band = kTangentBand * target.scale * (r / half);
+    const long double small = smallerRoot(along, half, r, size);
     const Vec left = (across / r) * leftOf(first.unit);
     const Vec forward = (half / r) * first.unit;
-    const Root far{{first.unit, settled(along >= 0 ? large : small, band)}, {left - forward, r}};
-    const Root near{{first.unit, settled(along >= 0 ? small : large, band)}, {left + forward, r}};
+    Root far{{first.unit, along >= 0 ? large : small}, {left - forward, r}};
+    Root near{{first.unit, along >= 0 ? small : large}, {left + forward, r}};
+    if (std::fabs(size - r) <= kTangentBand * target.scale) {
+        // The circle goes through the line's tail: nothing is left along the line.
+        (along >= 0 ? near : far) = Root{{first.unit, 0}, {(1 / size) * target.vector, r}};
+    }
     return {Outcome::two, 2, {far, near}, half / r};
 }
 

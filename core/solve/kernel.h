@@ -140,9 +140,10 @@ struct Target {
 
 /// One wholly unknown vector. Zero target: magnitude 0 (and the unit vector +x, which means nothing).
 Found close(const Target& target);
-/// Two magnitudes to find. Magnitudes within kTangentBand * scale / sine of zero are zero.
+/// Two magnitudes to find. Where the target lies on one line, within the band, the other magnitude is zero.
 Roots meet(const Line& first, const Line& second, const Target& target);
-/// One magnitude, the other's direction to find. Root 0 lies farther along the line than root 1.
+/// One magnitude, the other's direction to find. Root 0 lies farther along the line than root 1. A magnitude
+/// is zero where the target is as long, within the band, as the circle is wide.
 Roots meet(const Line& first, const Circle& second, const Target& target);
 Roots meet(const Circle& first, const Line& second, const Target& target);
 /// Two directions to find. In root 0 the first vector lies counter-clockwise of the target.

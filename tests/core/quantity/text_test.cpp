@@ -1,0 +1,43 @@
+#include "core/quantity/text.h"
+
+#include <gtest/gtest.h>
+
+#include <string>
+
+namespace tailpoint {
+namespace {
+
+TEST(PrintableText, IsCountedInCharactersNotBytes) {
+    EXPECT_EQ(printableLength(""), 0u);
+    EXPECT_EQ(printableLength("P"), 1u);
+    EXPECT_EQ(printableLength("T1 left"), 7u);
+    EXPECT_EQ(printableLength("Größe"), 5u);
+    EXPECT_EQ(printableLength("Σα∥→"), 4u);
+    EXPECT_EQ(printableLength("\U0001D439"), 1u);
+}
+
+TEST(PrintableText, HasNoControlsAndNoHiddenMarks) {
+    for (const char* text : {"\n", "a\tb", "\x7F", "\u0085", "\u200B", "\u202E", "\u2028", "\uFEFF", "\u00AD",
+                             "\uE000", "\uFFFE", "\uFDD0", "\U000E0041", "\U0010FFFF"}) {
+        EXPECT_FALSE(printableLength(text)) << text;
+    }
+    EXPECT_FALSE(printableLength(std::string_view("a\0b", 3)));
+}
+
+TEST(PrintableText, IsSoundUtf8) {
+    for (const char* text : {"\x80", "\xC0\x80", "\xC3", "\xE0\x80\x80", "\xED\xA0\x80", "\xF4\x90\x80\x80",
+                             "\xF8\x88\x80\x80\x80", "a\xFF", "\xE2\x82"}) {
+        EXPECT_FALSE(printableLength(text));
+    }
+}
+
+TEST(CodePoints, AreTakenOneByOneAndStopAtDamage) {
+    std::string_view text = "aé\xFF";
+    EXPECT_EQ(nextCodePoint(text), U'a');
+    EXPECT_EQ(nextCodePoint(text), U'é');
+    EXPECT_FALSE(nextCodePoint(text));
+    EXPECT_EQ(text.size(), 1u);
+}
+
+} // namespace
+} // namespace tailpoint

@@ -1,0 +1,257 @@
+#include "core/quantity/typed.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+namespace tailpoint {
+namespace {
+
+template <class T>
+std::string messageOf(const Typed<T>& typed) {
+    const auto* error = std::get_if<TypedError>(&typed);
+    return error != nullptr ? error->message : "";
+}
+
+struct NumberRow {
+    const char* text;
+    double value;
+};
+
+TEST(TypedNumbers, AreReadAsWritten) {
+    const NumberRow table[] = {{"340", 340},
+                               {"  340 ", 340},
+                               {"+5", 5},
+                               {"-3.6", -3.6},
+                               {"- 3.6", -3.6},
+                               {"\u22123,6", -3.6},
+                               {"1.5", 1.5},
+                               {"1,5", 1.5},
+                               {".5", 0.5},
+                               {",5", 0.5},
+                               {"5.", 5},
+                               {"1e3", 1000},
+                               {"1.5E-3", 0.0015},
+                               {"1.5e\u22123", 0.0015},
+                               {"1,234", 1.234},
+                               {"1.234", 1.234},
+                               {"12 345", 12345},
+                               {"1 234 567,891", 1234567.891},
+                               {"12\u00A0345", 12345},
+                               {"12\u202F345.5", 12345.5},
+                               {"12\u2009345", 12345},
+                               {"6.974 951 5", 6.9749515},
+                               {"2.675", 2.675},
+                               {"1e150", 1e150},
+                               {"1e-150", 1e-150},
+                               {"007", 7}};
+    for (const NumberRow& row : table) {
+        const Typed<double> typed = parseNumber(row.text);
+        ASSERT_EQ(messageOf(typed), "") << row.text;
+        EXPECT_EQ(std::get<double>(typed), row.value) << row.text;
+    }
+}
+
+TEST(TypedNumbers, NeverComeOutAsMinusZero) {
+    for (const char* text : {"-0", "\u22120,0", "0", "-0e5"}) {
+        EXPECT_FALSE(std::signbit(std::get<double>(parseNumber(text)))) << text;
+    }
+}
+
+TEST(TypedNumbers, AreRefusedWithAReasonWhenTheyCouldMeanTwoThings) {
+    struct Row {
+        const char* text;
+        const char* reason;
+    };
+    const Row table[] = {{"", "can't be read"},
+                         {"   ", "can't be read"},
+                         {".", "can't be read"},
+                         {"-", "can't be read"},
+                         {"abc", "can't be read"},
+                         {"nan", "can't be read"},
+                         {"inf", "can't be read"},
+                         {"-inf", "can't be read"},
+                         {"1,234.5", "both '.' and ','"},
+                         {"1.234,5", "both '.' and ','"},
+                         {"1.2.3", "two decimal marks"},
+                         {"1..2", "two decimal marks"},
+                         {"1,2,3", "two decimal marks"},
+                         {"1 23", "groups of three"},
+                         {"1234 567", "groups of three"},
+                         {"1 234 56", "groups of three"},
+                         {"1.234 5678", "groups of three"},
+                         {"1.23 456", "groups of three"},
+                         {"1e999", "too large"},
+                         {"-1e999", "too large"},
+                         {"1e-999", "too small"},
+                         {"12x", "left over"},
+                         {"12 N", "left over"},
+                         {"1e", "left over"},
+                         {"1e+", "left over"},
+                         {"0x10", "left over"},
+                         {"1-2", "left over"},
+                         {"1  234", "left over"},
+                         {"\xFF\xFE", "UTF-8"},
+                         {"\u0661", "can't be read"}};
+    for (const Row& row : table) {
+        const std::string message = messageOf(parseNumber(row.text));
+        EXPECT_NE(message.find(row.reason), std::string::npos)
+            << "'" << row.text << "' gave '" << message << "'";
+        EXPECT_EQ(message.find('\n'), std::string::npos) << row.text;
+    }
+}
+
+TEST(TypedNumbers, WithManyDigitsAreReadInFull) {
+    EXPECT_EQ(std::get<double>(parseNumber("0.1000000000000000055511151231257827021181583404541015625")),
+              0.1);
+    EXPECT_EQ(std::get<double>(parseNumber(std::string(300, '9') + ".5")), 1e300);
+    EXPECT_NE(messageOf(parseNumber(std::string(400, '9'))).find("too large"), std::string::npos);
+}
+
+struct MagnitudeRow {
+    const char* text;
+    ForceUnit sheet;
+    double value;
+    std::optional<double> plusMinus;
+};
+
+TEST(TypedMagnitudes, AreConvertedToTheUnitOfTheSheet) {
+    const MagnitudeRow table[] = {{"340", ForceUnit::N, 340, {}},
+                                  {"340 N", ForceUnit::N, 340, {}},
+                                  {"340N", ForceUnit::N, 340, {}},
+                                  {"1.2 kN", ForceUnit::N, 1200, {}},
+                                  {"1,2kN", ForceUnit::N, 1200, {}},
+                                  {"75 lbf", ForceUnit::lbf, 75, {}},
+                                  {"75 lb", ForceUnit::lbf, 75, {}},
+                                  {"2 kip", ForceUnit::lbf, 2000, {}},
+                                  {"1 lbf", ForceUnit::N, 4.4482216152605, {}},
+                                  {"1 kgf", ForceUnit::N, 9.80665, {}},
+                                  {"0", ForceUnit::kN, 0, {}},
+                                  {"1.5e3 N", ForceUnit::kN, 1.5, {}},
+                                  {"340 +- 5", ForceUnit::N, 340, 5},
+                                  {"340 \u00B1 5", ForceUnit::N, 340, 5},
+                                  {"340\u00B15N", ForceUnit::N, 340, 5},
+                                  {"340 +/- 5 N", ForceUnit::N, 340, 5},
+                                  {"340 +\u2212 5", ForceUnit::N, 340, 5},
+                                  {"1.2 \u00B1 0.1 kN", ForceUnit::N, 1200, 100},
+                                  {"1.2 kN \u00B1 0.1", ForceUnit::N, 1200, 100},
+                                  {"1.2 kN \u00B1 50 N", ForceUnit::N, 1200, 50}};
+    for (const MagnitudeRow& row : table) {
+        const Typed<TypedMagnitude> typed = parseMagnitude(row.text, row.sheet);
+        ASSERT_EQ(messageOf(typed), "") << row.text;
+        EXPECT_EQ(std::get<TypedMagnitude>(typed).value, row.value) << row.text;
+        EXPECT_EQ(std::get<TypedMagnitude>(typed).plusMinus, row.plusMinus) << row.text;
+    }
+}
+
+TEST(TypedMagnitudes, AreRefusedWithTheMend) {
+    struct Row {
+        const char* text;
+        const char* reason;
+    };
+    const Row table[] = {{"-5", "turn the direction round"},
+                         {"-5 kN", "turn the direction round"},
+                         {"340 X", "no unit"},
+                         {"340 newton", "no unit"},
+                         {"340 kn", "no unit"},
+                         {"340 N N", "left over"},
+                         {"340 +- 0", "tolerance"},
+                         {"340 +- -5", "tolerance"},
+                         {"340 +- ", "can't be read"},
+                         {"340 +-5%", "left over"},
+                         {"N", "can't be read"},
+                         {"1.2.3 kN", "two decimal marks"},
+                         {"340 +- 5 +- 6", "left over"},
+                         {"12 345 6 N", "groups of three"}};
+    for (const Row& row : table) {
+        const std::string message = messageOf(parseMagnitude(row.text, ForceUnit::N));
+        EXPECT_NE(message.find(row.reason), std::string::npos)
+            << "'" << row.text << "' gave '" << message << "'";
+    }
+}
+
+TypedDirection directionFrom(const char* text, AngleUnit sheet = AngleUnit::deg) {
+    const Typed<TypedDirection> typed = parseDirection(text, sheet);
+    EXPECT_EQ(messageOf(typed), "") << text;
+    return messageOf(typed).empty() ? std::get<TypedDirection>(typed) : TypedDirection{};
+}
+
+TEST(TypedDirections, CanBeAnglesInAnyUnit) {
+    EXPECT_EQ(directionFrom("25").angle, 25);
+    EXPECT_EQ(directionFrom("25°").angle, 25);
+    EXPECT_EQ(directionFrom("25 °").angle, 25);
+    EXPECT_EQ(directionFrom("25 deg").angle, 25);
+    EXPECT_EQ(directionFrom("25 degrees").angle, 25);
+    EXPECT_EQ(directionFrom("\u221240").angle, -40);
+    EXPECT_EQ(directionFrom("0.4", AngleUnit::rad).angle, 0.4);
+    EXPECT_EQ(directionFrom("0.4 rad", AngleUnit::rad).angle, 0.4);
+    EXPECT_EQ(directionFrom("27.8 gon", AngleUnit::gon).angle, 27.8);
+    EXPECT_EQ(directionFrom("100 gon").angle, 90);
+    EXPECT_EQ(directionFrom("45 deg", AngleUnit::gon).angle, 50);
+    EXPECT_NEAR(directionFrom("1 rad").angle, 57.29577951308232, 1e-14);
+    EXPECT_EQ(directionFrom("25").form, TypedDirection::Form::angle);
+}
+
+TEST(TypedDirections, CanCarryATolerance) {
+    EXPECT_EQ(directionFrom("25 ± 0.5").plusMinus, 0.5);
+    EXPECT_EQ(directionFrom("25° +- 0.5°").plusMinus, 0.5);
+    EXPECT_EQ(directionFrom("50 gon ± 10").plusMinus, 9);
+    EXPECT_EQ(directionFrom("3:4 ± 1").plusMinus, 1);
+    EXPECT_EQ(directionFrom("N30E +- 2").plusMinus, 2);
+    EXPECT_FALSE(directionFrom("25").plusMinus);
+}
+
+TEST(TypedDirections, CanBeSlopes) {
+    for (const char* text : {"3:-4", "3 : -4", "3 :\u22124", " 3: -4 "}) {
+        const TypedDirection slope = directionFrom(text);
+        EXPECT_EQ(slope.form, TypedDirection::Form::slope) << text;
+        EXPECT_EQ(slope.run, 3) << text;
+        EXPECT_EQ(slope.rise, -4) << text;
+    }
+    EXPECT_EQ(directionFrom("-1,5:0").run, -1.5);
+}
+
+struct BearingRow {
+    const char* text;
+    char from;
+    double degrees;
+    char toward;
+};
+
+TEST(TypedDirections, CanBeBearings) {
+    const BearingRow table[] = {
+        {"N30E", 'N', 30, 'E'},    {"n30e", 'N', 30, 'E'}, {"S 12.5 W", 'S', 12.5, 'W'},
+        {"N30°E", 'N', 30, 'E'},   {"N 0 W", 'N', 0, 'W'}, {"S90E", 'S', 90, 'E'},
+        {"N", 'N', 0, 'E'},        {"S", 'S', 0, 'E'},     {"E", 'N', 90, 'E'},
+        {"w", 'N', 90, 'W'},       {"NE", 'N', 45, 'E'},   {"S W", 'S', 45, 'W'},
+        {"N12,5E", 'N', 12.5, 'E'}};
+    for (const BearingRow& row : table) {
+        const TypedDirection bearing = directionFrom(row.text);
+        EXPECT_EQ(bearing.form, TypedDirection::Form::bearing) << row.text;
+        EXPECT_EQ(bearing.from, row.from) << row.text;
+        EXPECT_EQ(bearing.degrees, row.degrees) << row.text;
+        EXPECT_EQ(bearing.toward, row.toward) << row.text;
+    }
+}
+
+TEST(TypedDirections, AreRefusedWithTheMend) {
+    struct Row {
+        const char* text;
+        const char* reason;
+    };
+    const Row table[] = {{"", "can't be read"},     {"25 x", "no unit"},     {"25 grad", "no unit"},
+                         {"0:0", "points nowhere"}, {"3:", "can't be read"}, {":4", "can't be read"},
+                         {"3:4:5", "left over"},    {"N120E", "no bearing"}, {"N30", "no bearing"},
+                         {"N30N", "no bearing"},    {"E30N", "left over"},   {"NN", "no bearing"},
+                         {"N30EE", "left over"},    {"25 ± 0", "tolerance"}, {"25 deg deg", "left over"},
+                         {"25° :4", "left over"},   {"1e999", "too large"},  {"3:1e999", "too large"},
+                         {"north", "left over"}};
+    for (const Row& row : table) {
+        const std::string message = messageOf(parseDirection(row.text, AngleUnit::deg));
+        EXPECT_NE(message.find(row.reason), std::string::npos)
+            << "'" << row.text << "' gave '" << message << "'";
+    }
+}
+
+} // namespace
+} // namespace tailpoint

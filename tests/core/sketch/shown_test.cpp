@@ -1,0 +1,72 @@
+#include "core/sketch/shown.h"
+
+#include "tests/support/sketches.h"
+
+#include <gtest/gtest.h>
+
+namespace tailpoint::testing {
+namespace {
+
+Sketch sheet(AngleUnit unit = AngleUnit::deg, double axis = 0, Sense sense = Sense::ccw) {
+    Sketch made = emptySketch();
+    made.angleUnit = unit;
+    made.reference = {axis, sense};
+    return made;
+}
+
+TEST(ShownForces, HaveTheSheetsFiguresAndUnit) {
+    Sketch made = sheet();
+    EXPECT_EQ(shownForceWithUnit(520.37, made), "520 N");
+    made.figures = 4;
+    made.forceUnit = ForceUnit::kip;
+    EXPECT_EQ(shownForceWithUnit(520.37, made), "520.4 kip");
+    EXPECT_EQ(shownForce(0, made), "0");
+    EXPECT_EQ(shownForce(2.675, sheet(), Origin::typed), "2.68");
+}
+
+TEST(ShownAngles, HaveTheSheetsDecimalsAndUnit) {
+    EXPECT_EQ(shownAngle(-3.604, sheet()), "-3.6°");
+    EXPECT_EQ(shownAngle(-0.01, sheet()), "0.0°");
+    EXPECT_EQ(shownAngle(0.4363, sheet(AngleUnit::rad)), "0.436 rad");
+    EXPECT_EQ(shownAngle(27.78, sheet(AngleUnit::gon)), "27.8 gon");
+    EXPECT_EQ(shownAngleFromRadians(1.1344640137963142, sheet()), "65.0°");
+}
+
+TEST(GivenDirections, AreShownInTheFormTheyWereGivenIn) {
+    EXPECT_EQ(shownAsGiven(force("P", 1, 25).direction, sheet()), "25.0°");
+    EXPECT_EQ(shownAsGiven(slope("P", 1, 3, -4).direction, sheet()), "3 : -4");
+    EXPECT_EQ(shownAsGiven(bearing("P", 1, 'N', 30, 'E').direction, sheet()), "N30°E");
+    EXPECT_EQ(shownAsGiven(force("P", 1, kToFind).direction, sheet()), "to find");
+}
+
+TEST(AxisNames, AreTheAxesOrTheirAngle) {
+    EXPECT_EQ(axisName({0, Sense::ccw}), "+x");
+    EXPECT_EQ(axisName({90, Sense::ccw}), "+y");
+    EXPECT_EQ(axisName({180, Sense::ccw}), "-x");
+    EXPECT_EQ(axisName({270, Sense::ccw}), "-y");
+    EXPECT_EQ(axisName({-90, Sense::ccw}), "-y");
+    EXPECT_EQ(axisName({35, Sense::ccw}), "35.0° axis");
+    EXPECT_EQ(referenceWords({90, Sense::cw}), "from +y, clockwise");
+}
+
+TEST(DirectionWords, SayTheTurnFromTheAxisAsItIsSeen) {
+    EXPECT_EQ(directionWords(-3.604, sheet()), "3.6° clockwise from +x");
+    EXPECT_EQ(directionWords(12.94, sheet()), "12.9° counter-clockwise from +x");
+    EXPECT_EQ(directionWords(12.94, sheet(AngleUnit::deg, 90, Sense::cw)), "12.9° clockwise from +y");
+    EXPECT_EQ(directionWords(-12.94, sheet(AngleUnit::deg, 90, Sense::cw)),
+              "12.9° counter-clockwise from +y");
+    EXPECT_EQ(directionWords(0.0, sheet()), "along +x");
+    EXPECT_EQ(directionWords(180.0, sheet()), "opposite to +x");
+    EXPECT_EQ(directionWords(200.0, sheet(AngleUnit::gon)), "opposite to +x");
+    EXPECT_EQ(directionWords(std::nullopt, sheet()), "no direction");
+}
+
+TEST(DirectionWords, DoNotCallASmallAngleNone) {
+    EXPECT_EQ(directionWords(0.04, sheet()), "less than 0.1° counter-clockwise from +x");
+    EXPECT_EQ(directionWords(-0.0004, sheet(AngleUnit::rad)), "less than 0.001 rad clockwise from +x");
+    EXPECT_EQ(directionWords(1e-15, sheet()), "along +x");
+    EXPECT_EQ(directionWords(-179.99999999999997, sheet()), "opposite to +x");
+}
+
+} // namespace
+} // namespace tailpoint::testing
