@@ -71,12 +71,12 @@ std::optional<std::u32string> codePoints(std::string_view text) {
     return points;
 }
 
-std::string quoted(std::string_view text) {
+std::string inQuotes(std::string_view text) {
     return "'" + oneLine(text) + "'";
 }
 
 TypedError unreadable(std::string_view text, std::string_view example) {
-    return {quoted(text) + " can't be read; type " + std::string(example)};
+    return {inQuotes(text) + " can't be read; type " + std::string(example)};
 }
 
 // One run of digits, possibly in groups parted by single spaces. False where the groups are no threes.
@@ -154,7 +154,7 @@ Typed<double> valueOf(const std::string& plain, std::string_view text) {
     const auto read = std::from_chars(plain.data(), plain.data() + plain.size(), value);
     const bool huge = plain.find("e-") == std::string::npos;
     if (read.ec == std::errc::result_out_of_range) {
-        return TypedError{quoted(text) + (huge ? " is too large for a number; type a smaller one"
+        return TypedError{inQuotes(text) + (huge ? " is too large for a number; type a smaller one"
                                                : " is too small for a number; type 0 or a larger one")};
     }
     return value + 0.0;
@@ -173,12 +173,12 @@ Typed<double> takeNumber(Reader& reader, std::string_view text) {
         return unreadable(text, "a number such as 340 or 1.5");
     }
     if (isMark(reader.peek()) && (isDigit(reader.peek(1)) || isMark(reader.peek(1)))) {
-        return TypedError{quoted(text) +
+        return TypedError{inQuotes(text) +
                           (reader.peek() == mark ? " has two decimal marks" : " has both '.' and ','") +
                           "; type one decimal mark and no other, as in 1234.5"};
     }
     if (!groupsBeforeMark(whole.groups) || !groupsAfterMark(part.groups)) {
-        return TypedError{quoted(text) + " has spaces that don't part groups of three; leave them out"};
+        return TypedError{inQuotes(text) + " has spaces that don't part groups of three; leave them out"};
     }
     plain += whole.digits + "." + part.digits + takeExponent(reader);
     return valueOf(plain, text);
@@ -210,7 +210,7 @@ bool failed(const Typed<T>& typed) {
 }
 
 TypedError leftOver(std::string_view text, std::string_view word, std::string_view units) {
-    return {quoted(text) + " ends in " + (word.empty() ? "something" : quoted(word)) +
+    return {inQuotes(text) + " ends in " + (word.empty() ? "something" : inQuotes(word)) +
             " that is no unit; use " + std::string(units)};
 }
 
@@ -288,11 +288,11 @@ double convertAngle(double value, AngleUnit from, AngleUnit to) {
 }
 
 TypedError badTolerance(std::string_view text) {
-    return {quoted(text) + " has a tolerance that is not above 0; type one such as 5 or leave it out"};
+    return {inQuotes(text) + " has a tolerance that is not above 0; type one such as 5 or leave it out"};
 }
 
 TypedError restIsLeft(std::string_view text, std::string_view example) {
-    return {quoted(text) + " has something left over at its end; type " + std::string(example)};
+    return {inQuotes(text) + " has something left over at its end; type " + std::string(example)};
 }
 
 using MaybeTolerance = Typed<std::optional<double>>;
@@ -340,7 +340,7 @@ bool isCompassLetter(char32_t c) {
 }
 
 TypedError badBearing(std::string_view text) {
-    return {quoted(text) + " is no bearing; type N or S, 0 to 90 degrees, E or W, as in N30E"};
+    return {inQuotes(text) + " is no bearing; type N or S, 0 to 90 degrees, E or W, as in N30E"};
 }
 
 Typed<TypedDirection> takeBearing(Reader& reader, std::string_view text, AngleUnit sheet) {
@@ -385,7 +385,7 @@ Typed<TypedDirection> takeSlope(Reader& reader, double run, std::string_view tex
     slope.run = run;
     slope.rise = std::get<double>(rise);
     if (slope.run == 0 && slope.rise == 0) {
-        return TypedError{quoted(text) + " points nowhere; give run or rise a value other than 0"};
+        return TypedError{inQuotes(text) + " points nowhere; give run or rise a value other than 0"};
     }
     return finished(reader, slope, sheet, sheet, text);
 }
@@ -445,7 +445,7 @@ Typed<TypedMagnitude> parseMagnitude(std::string_view text, ForceUnit sheet) {
         return restIsLeft(text, "a magnitude such as 340, 1.2 kN or 340 +- 5");
     }
     if (value.value < 0) {
-        return TypedError{quoted(text) + " is negative; turn the direction round instead"};
+        return TypedError{inQuotes(text) + " is negative; turn the direction round instead"};
     }
     if (tolerance && !(tolerance->value > 0)) {
         return badTolerance(text);

@@ -67,7 +67,7 @@ std::string_view wordFor(Kind kind) {
 }
 
 /// For messages: shortened, on one line.
-std::string quoted(std::string_view text) {
+std::string inQuotes(std::string_view text) {
     std::size_t end = std::min<std::size_t>(text.size(), 40);
     while (end < text.size() && end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80)
         --end;
@@ -173,7 +173,7 @@ BearingForm readBearing(const At& at) {
     const auto typed = parseDirection(text, AngleUnit::deg);
     const auto* direction = std::get_if<TypedDirection>(&typed);
     if (!direction || direction->form != TypedDirection::Form::bearing)
-        at.refuse(quoted(text) + " is no bearing; write N or S, 0 to 90 degrees, E or W, as \"N30E\"");
+        at.refuse(inQuotes(text) + " is no bearing; write N or S, 0 to 90 degrees, E or W, as \"N30E\"");
     return {direction->from, direction->degrees, direction->toward};
 }
 
@@ -207,7 +207,7 @@ bool readEither(const At& force) {
     if (!sense || sense->is(Kind::null))
         return false;
     if (textIn(*sense, "write \"either\", or leave it out") != "either")
-        sense->refuse(quoted(sense->value.text) + " is no sense here; write \"either\", or leave it out");
+        sense->refuse(inQuotes(sense->value.text) + " is no sense here; write \"either\", or leave it out");
     return true;
 }
 
@@ -268,9 +268,9 @@ void readUnits(const At& at, Sketch& sketch) {
         forceUnitFrom(textIn(force, "write one of \"N\", \"kN\", \"lbf\", \"kip\", \"kgf\""));
     const auto angleUnit = angleUnitFrom(textIn(angle, "write one of \"deg\", \"rad\", \"gon\""));
     if (!forceUnit)
-        force.refuse(quoted(force.value.text) + " is no known unit; write one of N, kN, lbf, kip, kgf");
+        force.refuse(inQuotes(force.value.text) + " is no known unit; write one of N, kN, lbf, kip, kgf");
     if (!angleUnit)
-        angle.refuse(quoted(angle.value.text) + " is no known unit; write one of deg, rad, gon");
+        angle.refuse(inQuotes(angle.value.text) + " is no known unit; write one of deg, rad, gon");
     sketch.forceUnit = *forceUnit;
     sketch.angleUnit = *angleUnit;
 }
@@ -282,13 +282,13 @@ double readAxis(const At& at) {
     for (const auto& [known, degrees] : kNamedAxes)
         if (name == known)
             return degrees;
-    at.refuse(quoted(name) + " is no axis; write \"+x\", \"-x\", \"+y\", \"-y\", or a number of degrees");
+    at.refuse(inQuotes(name) + " is no axis; write \"+x\", \"-x\", \"+y\", \"-y\", or a number of degrees");
 }
 
 Sense readSense(const At& at) {
     const std::string& word = textIn(at, "write \"ccw\" or \"cw\"");
     if (word != "ccw" && word != "cw")
-        at.refuse(quoted(word) + " is no sense; write \"ccw\" or \"cw\"");
+        at.refuse(inQuotes(word) + " is no sense; write \"ccw\" or \"cw\"");
     return word == "ccw" ? Sense::ccw : Sense::cw;
 }
 
