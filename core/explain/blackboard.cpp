@@ -32,6 +32,18 @@ std::pair<std::string, std::string> splitUnit(std::string shown) {
     return {shown.substr(0, space), shown.substr(space + 1)};
 }
 
+/// A vector without an answer: what is given of it.
+SolvedForce asGiven(const Force& force, const Sketch& sketch) {
+    SolvedForce given;
+    const auto unit = unitVector(force.direction, sketch);
+    if (!unit || !force.magnitude.value)
+        return given;
+    given.magnitude = *force.magnitude.value;
+    given.vector =
+        given.magnitude * Eigen::Vector2d(static_cast<double>(unit->cos), static_cast<double>(unit->sin));
+    return given;
+}
+
 std::string directionSub(const Formula& size) {
     return size.text + size.sub;
 }
@@ -49,7 +61,7 @@ Blackboard::Blackboard(const Sketch& theSketch, const Solved& theSolved, const C
     thetaLetter = freeName(sketch, {"θ", "δ", "ε"});
     psiLetter = freeName(sketch, {"ψ", "κ", "τ"});
     knownName = freeName(sketch, {"K", "L", "M"});
-    worked.steps.reserve(13);
+    worked.steps.reserve(24);
     if (solution < solved.solutions.size()) {
         const Solution& found = solved.solutions[solution];
         forces.reserve(found.forces.size());
@@ -59,8 +71,8 @@ Blackboard::Blackboard(const Sketch& theSketch, const Solved& theSolved, const C
         return;
     }
     for (std::size_t i = 0; i < sketch.forces.size(); ++i)
-        forces.push_back(arrowOf(SolvedForce{}, sketch.forces[i], static_cast<int>(i)));
-    sum = arrowOf(SolvedForce{}, sketch.sum, kSumIndex);
+        forces.push_back(arrowOf(asGiven(sketch.forces[i], sketch), sketch.forces[i], static_cast<int>(i)));
+    sum = arrowOf(asGiven(sketch.sum, sketch), sketch.sum, kSumIndex);
 }
 
 Arrow Blackboard::madeArrow(std::string name, const Eigen::Vector2d& v) const {
@@ -121,6 +133,10 @@ Formula Blackboard::angleInUnit(double value, Origin origin) const {
     return numberOf(value, shownAngle(value, sketch, origin));
 }
 
+Formula Blackboard::axisWords() const {
+    return inWords(withMinusSigns(axisName(sketch.reference)));
+}
+
 Formula Blackboard::halfTurn() const {
     switch (sketch.angleUnit) {
     case AngleUnit::deg:
@@ -154,13 +170,35 @@ Formula Blackboard::settle(Working& working, double full, Quantity quantity) con
     return value;
 }
 
+bool Blackboard::hasStep(std::string_view key) const {
+    for (const Step& made : worked.steps)
+        if (made.key == key)
+            return true;
+    return false;
+}
+
 Step& Blackboard::step(std::string key, std::string title, Stage stage, Law law) {
     Step& made = worked.steps.emplace_back();
     made.key = std::move(key);
     made.title = std::move(title);
-    made.stage = static_cast<int>(stage);
+    made.stage = stage;
     made.law = law;
     return made;
+}
+
+std::string withMinusSigns(std::string_view text) {
+    std::string out;
+    out.reserve(text.size() + 8);
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool opens = i == 0 || text[i - 1] == ' ' || text[i - 1] == '(';
+        const char next = i + 1 < text.size() ? text[i + 1] : ' ';
+        const bool counts = (next >= '0' && next <= '9') || next == 'x' || next == 'y';
+        if (text[i] == '-' && opens && counts)
+            out += "−";
+        else
+            out += text[i];
+    }
+    return out;
 }
 
 double radiansOf(const Formula& angle) {

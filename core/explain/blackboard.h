@@ -53,6 +53,7 @@ public:
     Formula force(double value, Origin origin = Origin::computed) const;
     Formula angle(double radians) const;
     Formula angleInUnit(double value, Origin origin = Origin::computed) const;
+    Formula axisWords() const; ///< "+x"
     Formula halfTurn() const;
     Formula fullTurn() const;
     double half() const { return turnIn(sketch.angleUnit) / 2; }
@@ -62,12 +63,15 @@ public:
     Formula settle(Working& working, double full, Quantity quantity) const;
 
     Worked worked;
+    bool hasStep(std::string_view key) const;
     Step& step(std::string key, std::string title, Stage stage, Law law = Law::none);
 
 private:
     Formula numberOf(double value, std::string shown) const;
 };
 
+/// Hyphens that stand for a minus ("-3.6°", "-x") as U+2212.
+std::string withMinusSigns(std::string_view text);
 double radiansOf(const Formula& angle); ///< of a carried angle
 FigurePart arrowPart(int vector);
 FigurePart part(FigurePart::Kind kind, int vector = kNoVector, int other = kNoVector);

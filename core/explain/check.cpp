@@ -98,10 +98,11 @@ void writeSumCheck(Blackboard& board, Step& step, const Formula& x, const Formul
     step.conclusion.push_back(say(same ? "The same magnitude, and {} {}: the direction found agrees."
                                        : "The same magnitude but for the rounding, and {} {}, as found.",
                                   r.vector, inWords("lies " + quadrantWords(r.v))));
-    step.conclusion.push_back(
-        say("That the angles of the triangle add up to {} would be no check, since the third of "
-            "them comes from the other two.",
-            board.halfTurn()));
+    if (board.hasStep("cosines"))
+        step.conclusion.push_back(
+            say("That the angles of the triangle add up to {} would be no check, since the third of "
+                "them comes from the other two.",
+                board.halfTurn()));
     if (!board.options.handRounding)
         remarkOnRoundedAnswer(board, step, x, y);
 }
@@ -182,14 +183,15 @@ void writeWrittenCheck(Blackboard& board, Step& step) {
 } // namespace
 
 void writeCheck(Blackboard& board) {
-    Step& step = board.step("check", "Check by components", Stage::everything, Law::components);
-    const bool many = board.forces.size() > kMostWritten;
+    Step& step = board.step("check", "Check by components", Stage::all, Law::components);
+    const bool byTable = sumAsked(board) && board.forces.size() > 2;
+    const bool many = byTable || board.forces.size() > kMostWritten;
     for (const Arrow& arrow : board.forces)
         if (!many)
             step.parts.push_back(arrowPart(arrow.index));
     if (!many)
         writeWrittenCheck(board, step);
-    else if (sumAsked(board))
+    else if (byTable)
         writeTurnedCheck(board, step);
     else
         writeClosing(board, step);

@@ -17,6 +17,10 @@ std::string formWords(const Direction& direction, const Sketch& sketch) {
 
 /// "P = 340 N at θ_P = 25.0°"; what is to be found is said so.
 void appendGiven(Prose& prose, const Blackboard& board, const Arrow& arrow, const Force& given) {
+    if (!arrow.sizeGiven && !arrow.directionGiven) {
+        append(prose, say("{}: {} and {} to find", arrow.vector, arrow.size, arrow.theta));
+        return;
+    }
     if (arrow.sizeGiven)
         append(prose, say("{}: {}", arrow.vector, equal(arrow.size, arrow.sizeNumber)));
     else
@@ -44,8 +48,7 @@ void writeForces(Blackboard& board, Step& step) {
     for (std::size_t i = 0; i < board.forces.size(); ++i) {
         Prose line;
         appendGiven(line, board, board.forces[i], board.sketch.forces[i]);
-        append(line, {});
-        std::get<std::string>(line.pieces.emplace_back(std::string())) = ".";
+        line.pieces.emplace_back(std::string("."));
         step.reasoning.push_back(std::move(line));
     }
 }
@@ -61,10 +64,6 @@ Formula vectorEquation(const Blackboard& board) {
     return sumOf(std::move(terms));
 }
 
-bool sumWhollyUnknown(const Blackboard& board) {
-    return !board.sum.sizeGiven && !board.sum.directionGiven;
-}
-
 void writeSought(Blackboard& board, Step& step) {
     if (isEquilibrium(board.sketch)) {
         step.reasoning.push_back(say("They are to hold one another in equilibrium: their sum is zero."));
@@ -75,9 +74,8 @@ void writeSought(Blackboard& board, Step& step) {
         step.reasoning.push_back(say("To find: the resultant {}, its magnitude {} and its direction {}.",
                                      board.sum.vector, board.sum.size, board.sum.theta));
     } else {
-        Prose line = say("Their resultant:");
+        Prose line = say("Their resultant");
         appendGiven(line, board, board.sum, board.sketch.sum);
-        append(line, {});
         line.pieces.emplace_back(std::string("."));
         step.reasoning.push_back(std::move(line));
     }
@@ -86,8 +84,12 @@ void writeSought(Blackboard& board, Step& step) {
 
 } // namespace
 
+bool sumWhollyUnknown(const Blackboard& board) {
+    return !board.sum.sizeGiven && !board.sum.directionGiven;
+}
+
 void writeGiven(Blackboard& board) {
-    Step& step = board.step("given", "Given and to find", Stage::given);
+    Step& step = board.step("given", "Given and to find", Stage::directions);
     for (const Arrow& arrow : board.forces)
         if (arrow.index < static_cast<int>(kMostListed))
             step.parts.push_back(arrowPart(arrow.index));
@@ -95,20 +97,21 @@ void writeGiven(Blackboard& board) {
     writeForces(board, step);
     writeSought(board, step);
     const std::string turn = board.sketch.reference.sense == Sense::ccw ? "counter-clockwise" : "clockwise";
-    step.conclusion.push_back(say("Angles are measured from {}, {} being positive.",
-                                  inWords(axisName(board.sketch.reference)), inWords(turn)));
+    step.conclusion.push_back(
+        say("Angles are measured from {}, {} being positive.", board.axisWords(), inWords(turn)));
     step.conclusion.push_back(
         say("Taken for granted: the body may be treated as a particle, and all forces lie in "
             "one plane and meet in one point."));
 }
 
 void writeCount(Blackboard& board) {
-    Step& step = board.step("count", "Count the unknowns", Stage::given);
+    Step& step = board.step("count", "Count the unknowns", Stage::directions);
     step.reasoning.push_back(
         say("In a plane the vector equation stands for two scalar equations, one along each "
             "of two axes."));
-    std::string unknowns = "Unknown: " + listed(board.solved.unknowns) + ".";
-    step.reasoning.push_back(say(unknowns));
+    step.reasoning.push_back(say(board.solved.unknowns.empty()
+                                     ? "Nothing is unknown."
+                                     : "Unknown: " + listed(board.solved.unknowns) + "."));
     switch (board.solved.family) {
     case Family::closePolygon:
         step.reasoning.push_back(
@@ -130,7 +133,20 @@ void writeCount(Blackboard& board) {
             say("Two directions of known magnitudes: a circle meets a circle, in no point, in "
                 "one or in two."));
         break;
-    default:
+    case Family::smallestForce:
+        step.reasoning.push_back(
+            say("That is one unknown too many for two equations; that {} is to be as small as can be "
+                "makes up for it.",
+                magnitudeSymbol(*board.sketch.smallest)));
+        break;
+    case Family::smallestSum:
+        step.reasoning.push_back(
+            say("That is one unknown too many for two equations; that {} is to be as small as can be "
+                "makes up for it.",
+                magnitudeSymbol(*board.sketch.smallest)));
+        break;
+    case Family::check:
+    case Family::unclear:
         break;
     }
 }
@@ -139,40 +155,42 @@ namespace {
 
 /// "R = 520 N, 3.6° clockwise from +x" of one vector, as far as it was asked for.
 void appendFound(Prose& prose, const Blackboard& board, const Arrow& arrow) {
+    if (!prose.pieces.empty())
+        prose.pieces.emplace_back(std::string(";"));
     const bool noDirection = !arrow.direction;
     if (noDirection && !arrow.sizeGiven) {
-        append(prose, say("{}: it has no direction.", equal(arrow.size, arrow.sizeNumber)));
+        append(prose, say("{}: it has no direction", equal(arrow.size, arrow.sizeNumber)));
         return;
     }
     const std::string way = directionWords(arrow.directionNumber.value, board.sketch);
     if (!arrow.sizeGiven && !arrow.directionGiven)
-        append(prose, say("{}, {}.", equal(arrow.size, arrow.sizeNumber), inWords(way)));
+        append(prose, say("{}, {}", equal(arrow.size, arrow.sizeNumber), inWords(withMinusSigns(way))));
     else if (!arrow.sizeGiven)
         append(prose,
-               say("{}{}.", equal(arrow.size, arrow.sizeNumber),
+               say("{}{}", equal(arrow.size, arrow.sizeNumber),
                    inWords(arrow.turned ? ", in the other sense of its line: " + way : std::string())));
     else if (!arrow.directionGiven)
-        append(prose, say("{} acts {}.", arrow.vector, inWords(way)));
+        append(prose, say("{} acts {}", arrow.vector, inWords(withMinusSigns(way))));
 }
 
 } // namespace
 
 void writeAnswer(Blackboard& board) {
-    Step& step = board.step("answer", "Answer", Stage::everything);
+    Step& step = board.step("answer", "Answer", Stage::all);
     Prose answer;
-    if (sumWhollyUnknown(board)) {
-        appendFound(answer, board, board.sum);
-        step.parts.push_back(arrowPart(kSumIndex));
-    } else {
-        for (const Arrow& arrow : board.forces)
-            if (!arrow.sizeGiven || !arrow.directionGiven) {
-                appendFound(answer, board, arrow);
-                step.parts.push_back(arrowPart(arrow.index));
-            }
-        if (!board.sum.sizeGiven || (!board.sum.directionGiven && board.sum.magnitude > 0))
-            appendFound(answer, board, board.sum);
-    }
+    const auto add = [&](const Arrow& arrow) {
+        if (arrow.sizeGiven && (arrow.directionGiven || arrow.magnitude == 0))
+            return;
+        appendFound(answer, board, arrow);
+        step.parts.push_back(arrowPart(arrow.index));
+    };
+    for (const Arrow& arrow : board.forces)
+        add(arrow);
+    add(board.sum);
+    answer.pieces.emplace_back(std::string("."));
     step.reasoning.push_back(answer);
+    if (!board.solved.message.empty())
+        step.conclusion.push_back(say(withMinusSigns(board.solved.message)));
     board.worked.answer = std::move(answer);
 }
 
@@ -204,7 +222,7 @@ void appendCost(Blackboard& board, Step& step, const Cost& cost) {
 void writeRoundingCost(Blackboard& board) {
     if (!board.options.handRounding || board.solution >= board.solved.solutions.size())
         return;
-    Step& step = board.step("rounding", "What the rounding by hand costs", Stage::everything);
+    Step& step = board.step("rounding", "What the rounding by hand costs", Stage::all);
     const Solution& full = board.solved.solutions[board.solution];
     const auto compare = [&](const Arrow& arrow, const SolvedForce& solved) {
         if (solved.magnitudeFound)

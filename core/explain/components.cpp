@@ -56,7 +56,7 @@ Formula componentNumber(const Blackboard& board, double value, double scale) {
 namespace {
 
 void writePythagoras(Blackboard& board, Arrow& arrow, const Term& x, const Term& y) {
-    Step& step = board.step("magnitude", "Magnitude from the components", Stage::sum, Law::components);
+    Step& step = board.step("magnitude", "Magnitude from the components", Stage::magnitudes, Law::components);
     step.parts = {arrowPart(arrow.index)};
     step.reasoning.push_back(
         say("The components stand at right angles to each other, so the magnitude follows "
@@ -102,13 +102,16 @@ Term writeAbsoluteDirection(Blackboard& board, Step& step, const Arrow& arrow, c
         step.workings.push_back({target, {}, {}, value});
         return {std::move(target), value};
     }
-    Working working{board.alpha,
+    const bool first = arrow.v.x() > 0 && arrow.v.y() > 0; // there the acute angle is the answer itself
+    Working working{first ? target : board.phi,
                     apply("arctan", over(absolute(y.symbol), absolute(x.symbol))),
                     apply("arctan", over(sizeWithoutSign(y.number), sizeWithoutSign(x.number))),
                     {}};
     const double acute = std::atan2(std::abs(arrow.v.y()), std::abs(arrow.v.x()));
-    const Term alpha{board.alpha, board.settle(working, fromRadians(acute, unit), Quantity::angle)};
+    const Term alpha{board.phi, board.settle(working, fromRadians(acute, unit), Quantity::angle)};
     step.workings.push_back(std::move(working));
+    if (first)
+        return {std::move(target), alpha.number};
     return writeQuadrant(board, step, std::move(target), alpha, arrow.v, full);
 }
 
@@ -142,7 +145,7 @@ void writePolar(Blackboard& board, Arrow& arrow, const Term& x, const Term& y) {
     if (!arrow.direction)
         return;
     Step& step =
-        board.step("direction", "Direction, its quadrant from the signs", Stage::direction, Law::components);
+        board.step("direction", "Direction, its quadrant from the signs", Stage::all, Law::components);
     step.parts = {part(FigurePart::Kind::direction, arrow.index), part(FigurePart::Kind::axis)};
     step.reasoning.push_back(say(
         "{} and {}: {} lies {}.", signWords(x, quiet(arrow.v.x(), arrow.magnitude)),

@@ -21,12 +21,32 @@ bool isProper(const Blackboard& board) {
     return std::abs(cross) > 1e-13 * board.forces[0].magnitude * board.forces[1].magnitude;
 }
 
+void writeClosing(Blackboard& board) {
+    if (isResultantOfTwo(board))
+        return isProper(board) ? explaining::writeTwoForces(board) : explaining::writeFlat(board);
+    if (board.solved.unknownVectors[0] == kSumIndex || !explaining::writeMissing(board))
+        explaining::writeTable(board);
+}
+
 void write(Blackboard& board) {
     if (board.solution >= board.solved.solutions.size())
         return explaining::writeWithoutAnswer(board);
-    if (isResultantOfTwo(board))
-        return isProper(board) ? explaining::writeTwoForces(board) : explaining::writeFlat(board);
-    explaining::writeTable(board);
+    switch (board.solved.family) {
+    case Family::closePolygon:
+        return writeClosing(board);
+    case Family::twoMagnitudes:
+        return explaining::writeLines(board);
+    case Family::magnitudeAndDirection:
+        return explaining::writeAmbiguous(board);
+    case Family::twoDirections:
+        return explaining::writeSides(board);
+    case Family::smallestForce:
+    case Family::smallestSum:
+        return explaining::writeSmallest(board);
+    case Family::check:
+    case Family::unclear:
+        return explaining::writeWithoutAnswer(board);
+    }
 }
 
 } // namespace

@@ -51,25 +51,34 @@ struct Table {
     bool operator==(const Table&) const = default;
 };
 
+/// What a figure shows by the time of a step; the numbers of FigureOptions::stage.
+enum class Stage {
+    given = 0,    ///< the given vectors
+    directions,   ///< with their angles from the axis
+    between,      ///< with the angle between their tails
+    construction, ///< parallelogram, polygon or loci
+    interior,     ///< with the interior angles
+    found,        ///< the vectors sought, named
+    magnitudes,   ///< with their magnitudes
+    triangle,     ///< with the angles of the force triangle
+    all           ///< with their directions
+};
+
 struct Step {
     std::string key;   ///< stable name: "given", "count", "estimate", "tails", "cosines", "sines", ...
     std::string title; ///< plain text, no formula
     std::vector<Prose> reasoning;
     Law law = Law::none;
+    std::optional<Table> table; ///< set before the workings
     std::vector<Working> workings;
-    std::optional<Table> table;
     std::vector<Prose>
         conclusion;           ///< what the numbers say: comparison with the estimate, which root, and why
     std::vector<Prose> notes; ///< the usual traps, set in the margin
     std::vector<FigurePart> parts;
-    int stage = 0; ///< of the figure: see Stage
+    Stage stage = Stage::given;
+    bool triangleAlone = false; ///< the figure is the force triangle by itself
     bool operator==(const Step&) const = default;
 };
-
-/// What a figure shows by the time of a step: the given vectors; with the angle between their tails; with the
-/// construction (parallelogram, polygon or loci); the force triangle alone; with the magnitude found; with
-/// the direction found; everything. Numbers of FigureOptions::stage.
-enum class Stage { given, tails, construction, triangle, sum, direction, everything };
 
 struct Worked {
     std::vector<Step> steps;

@@ -8,18 +8,30 @@ namespace tailpoint::explaining {
 // Shared first and last steps.
 void writeGiven(Blackboard& board);
 void writeCount(Blackboard& board);
+void writeSenses(Blackboard& board); ///< lines of action found in the other sense; else nothing
 void writeAnswer(Blackboard& board);
 void writeCheck(Blackboard& board);        ///< by components, independent of the triangle
 void writeRoundingCost(Blackboard& board); ///< nothing but with hand rounding
 
 /// The vector of the first unknown; null where there is none.
 Arrow* sought(Blackboard& board);
-/// Component table of the known forces, and the one force K that stands for them.
-Arrow addKnown(Blackboard& board);
+/// Component table of the known forces, and the one vector K that stands for them; `fromSum`: K is the given
+/// sum less the known forces.
+Arrow addKnown(Blackboard& board, bool fromSum);
+/// All given: the components of the forces' sum beside those that the sum is to have.
+void writeComparison(Blackboard& board);
+/// Whether the sum is asked for whole.
+bool sumWhollyUnknown(const Blackboard& board);
 
 // Kinds of question.
-void writeTwoForces(Blackboard& board);     ///< resultant of two forces: parallelogram and triangle
-void writeFlat(Blackboard& board);          ///< everything along one line, or nothing to add
+void writeTwoForces(Blackboard& board); ///< resultant of two forces: parallelogram and triangle
+void writeFlat(Blackboard& board);      ///< everything along one line, or nothing to add
+bool writeMissing(Blackboard& board);   ///< one force unknown beside two known vectors; false: more of them
+void writeLines(Blackboard& board);     ///< two magnitudes: oblique components, Lami
+void writeAmbiguous(Blackboard& board); ///< a magnitude and a direction
+void writeSides(Blackboard& board);     ///< two directions
+void writeSmallest(Blackboard& board);  ///< smallest force, smallest sum
+void writeAlongOneLine(Blackboard& board);  ///< any question whose triangle is flat
 void writeTable(Blackboard& board);         ///< one vector unknown, by the component table
 void writeWithoutAnswer(Blackboard& board); ///< none, endless, too few or too many unknowns
 

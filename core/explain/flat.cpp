@@ -51,7 +51,8 @@ void writeAlongLine(Blackboard& board) {
     const Arrow &p = board.forces[0], &q = board.forces[1];
     const bool opposed = p.v.dot(q.v) < 0;
     const Line line = lineOf(board);
-    Step& step = board.step("line", opposed ? "Opposed on one line" : "Side by side on one line", Stage::sum);
+    Step& step =
+        board.step("line", opposed ? "Opposed on one line" : "Side by side on one line", Stage::magnitudes);
     step.parts = {arrowPart(0), arrowPart(1), arrowPart(kSumIndex)};
     step.reasoning.push_back(
         say("{} and {} act along the same line{}: the parallelogram is flat, and neither law of "
@@ -78,6 +79,17 @@ void writeAlongLine(Blackboard& board) {
 }
 
 } // namespace
+
+void writeAlongOneLine(Blackboard& board) {
+    Step& step = board.step("line", "No triangle to solve", Stage::magnitudes);
+    step.reasoning.push_back(
+        say("The vectors of this question lie along one line, or one of them vanishes: the triangle "
+            "is flat and no law of it is needed. Along that line components add with their signs, "
+            "and across it there is nothing."));
+    writeAnswer(board);
+    writeCheck(board);
+    writeRoundingCost(board);
+}
 
 void writeFlat(Blackboard& board) {
     writeGiven(board);

@@ -20,7 +20,7 @@ public:
         case FormulaKind::symbol:
             return writeSymbol(f);
         case FormulaKind::words:
-            return put(f.text);
+            return putWords(f.text);
         case FormulaKind::negative:
             putMinus();
             return part(f, 0, isFenced(f, 0));
@@ -31,7 +31,7 @@ public:
         case FormulaKind::fraction:
             part(f, 0, needsFenceAbove(f.parts[0]));
             put(isAtom(f.parts[0]) && isAtom(f.parts[1]) ? "/" : " / ");
-            return part(f, 1, !isAtom(f.parts[1]));
+            return part(f, 1, !isAtom(f.parts[1]) && f.parts[1].kind != FormulaKind::function);
         case FormulaKind::power:
             return writePower(f);
         case FormulaKind::root:
@@ -54,6 +54,18 @@ public:
 private:
     void put(std::string_view text) { m_out.append(text); }
     void putMinus() { put(m_minus == Minus::ascii ? "-" : "−"); }
+
+    void putWords(std::string_view words) {
+        static constexpr std::string_view sign = "−";
+        while (m_minus == Minus::ascii) {
+            const auto at = words.find(sign);
+            if (at == std::string_view::npos)
+                break;
+            put(words.substr(0, at)), put("-");
+            words.remove_prefix(at + sign.size());
+        }
+        put(words);
+    }
 
     /// May stand beside a slash or under a root sign as it is.
     static bool isAtom(const Formula& f) {

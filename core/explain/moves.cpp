@@ -175,9 +175,9 @@ Term thetaOf(const Arrow& arrow) {
 
 std::string quadrantWords(const Eigen::Vector2d& v) {
     if (v.y() == 0)
-        return v.x() > 0 ? "on the axis +x" : "on the axis -x";
+        return v.x() > 0 ? "on the axis +x" : "on the axis −x";
     if (v.x() == 0)
-        return v.y() > 0 ? "on the axis +y" : "on the axis -y";
+        return v.y() > 0 ? "on the axis +y" : "on the axis −y";
     if (v.y() > 0)
         return v.x() > 0 ? "in the first quadrant" : "in the second quadrant";
     return v.x() > 0 ? "in the fourth quadrant" : "in the third quadrant";

@@ -51,7 +51,7 @@ void append(Prose& prose, const Prose& more) {
 std::string toText(const Prose& prose, Minus minus) {
     std::string out;
     visitPieces(
-        prose, [&](const std::string& words) { out += words; },
+        prose, [&](const std::string& words) { appendText(out, inWords(words), minus); },
         [&](const Formula& formula) { appendText(out, formula, minus); });
     return out;
 }

@@ -32,7 +32,7 @@ Opening openingOf(const Arrow& p, const Arrow& q) {
 
 void writeEstimate(Blackboard& board) {
     const Arrow &p = board.forces[0], &q = board.forces[1], &r = board.sum;
-    Step& step = board.step("estimate", "Sketch to scale, and estimate before computing", Stage::given);
+    Step& step = board.step("estimate", "Sketch to scale, and estimate before computing", Stage::directions);
     step.parts = {arrowPart(0), arrowPart(1)};
     step.reasoning.push_back(
         say("Drawn to scale, {} can be no shorter than the difference of the two magnitudes "
@@ -68,12 +68,12 @@ void writeEstimate(Blackboard& board) {
 
 Term writeTailsStep(Blackboard& board) {
     const Arrow &p = board.forces[0], &q = board.forces[1];
-    Step& step = board.step("tails", "Angle between the tails", Stage::tails);
+    Step& step = board.step("tails", "Angle between the tails", Stage::between);
     step.parts = {part(FigurePart::Kind::tails, 0, 1), part(FigurePart::Kind::direction, 0),
                   part(FigurePart::Kind::direction, 1)};
     step.reasoning.push_back(say("Both directions are measured from {}, so the angle {} between {} and {} is "
                                  "their difference, each with its sign.",
-                                 inWords(axisName(board.sketch.reference)), board.phi, p.vector, q.vector));
+                                 board.axisWords(), board.phi, p.vector, q.vector));
     const double gap = std::abs(p.directionNumber.value - q.directionNumber.value);
     if (gap > board.half())
         step.reasoning.push_back(
@@ -91,7 +91,7 @@ Term writeTailsStep(Blackboard& board) {
 
 Term writeParallelogram(Blackboard& board, const Term& phi) {
     const Arrow &p = board.forces[0], &q = board.forces[1];
-    Step& step = board.step("parallelogram", "Complete the parallelogram", Stage::construction);
+    Step& step = board.step("parallelogram", "Complete the parallelogram", Stage::interior);
     step.parts = {part(FigurePart::Kind::parallelogram), part(FigurePart::Kind::opposite, kSumIndex)};
     step.reasoning.push_back(
         say("Through each tip draw the parallel to the other force; {} is the diagonal from "
@@ -116,7 +116,8 @@ Term writeParallelogram(Blackboard& board, const Term& phi) {
 
 void writeTriangle(Blackboard& board, const Pair& pair) {
     const Arrow& r = board.sum;
-    Step& step = board.step("triangle", "Keep one half: the force triangle", Stage::triangle);
+    Step& step = board.step("triangle", "Keep one half: the force triangle", Stage::found);
+    step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::triangle)};
     step.reasoning.push_back(
         say("Keep the half in which {} starts at the common point and {} follows at its tip: "
@@ -132,7 +133,8 @@ void writeTriangle(Blackboard& board, const Pair& pair) {
 void writeChoice(Blackboard& board, const Pair& pair) {
     const Arrow& r = board.sum;
     const Formula &p = board.forces[0].size, &q = board.forces[1].size;
-    Step& step = board.step("choice", "Which law?", Stage::triangle);
+    Step& step = board.step("choice", "Which law?", Stage::found);
+    step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::triangle)};
     step.reasoning.push_back(
         say("Two sides and the angle between them: the law of cosines gives the third side. "
@@ -148,7 +150,7 @@ void writeChoice(Blackboard& board, const Pair& pair) {
 
 Term writeCosines(Blackboard& board, const Term& phi, const Term& gamma) {
     const Arrow &p = board.forces[0], &q = board.forces[1], &r = board.sum;
-    Step& step = board.step("cosines", "Law of cosines for the magnitude", Stage::sum, Law::cosines);
+    Step& step = board.step("cosines", "Law of cosines for the magnitude", Stage::magnitudes, Law::cosines);
     step.parts = {part(FigurePart::Kind::triangle), arrowPart(kSumIndex),
                   part(FigurePart::Kind::opposite, kSumIndex)};
     step.reasoning.push_back(
@@ -173,7 +175,7 @@ Term writeCosines(Blackboard& board, const Term& phi, const Term& gamma) {
 }
 
 Term writeHalving(Blackboard& board, const Pair& pair, const Term& phi) {
-    Step& step = board.step("halving", "Equal forces: the diagonal halves the angle", Stage::sum);
+    Step& step = board.step("halving", "Equal forces: the diagonal halves the angle", Stage::triangle);
     step.parts = {part(FigurePart::Kind::opposite, pair.small.index)};
     step.reasoning.push_back(
         say("The triangle has two equal sides, so the angles opposite to them are equal, and "
@@ -188,8 +190,8 @@ Term writeHalving(Blackboard& board, const Pair& pair, const Term& phi) {
 
 Term writeSines(Blackboard& board, const Pair& pair, const Term& gamma) {
     const Arrow& r = board.sum;
-    Step& step =
-        board.step("sines", "Law of sines for the angle beside the greater force", Stage::sum, Law::sines);
+    Step& step = board.step("sines", "Law of sines for the angle beside the greater force", Stage::triangle,
+                            Law::sines);
     step.parts = {part(FigurePart::Kind::opposite, pair.small.index), arrowPart(pair.small.index)};
     step.reasoning.push_back(say("Now the pair {}, {} is whole. Seek {}, opposite to the smaller force {}.",
                                  r.size, gamma.symbol, pair.oppositeSmall, pair.small.vector));
@@ -216,7 +218,7 @@ Term writeSines(Blackboard& board, const Pair& pair, const Term& gamma) {
 
 void writeDirection(Blackboard& board, const Pair& pair, const Term& beside) {
     Arrow& r = board.sum;
-    Step& step = board.step("direction", "Refer the direction to the axis", Stage::direction);
+    Step& step = board.step("direction", "Refer the direction to the axis", Stage::all);
     step.parts = {part(FigurePart::Kind::direction, kSumIndex), part(FigurePart::Kind::axis)};
     const Turn turn = writeTurn(board, step, r.theta, thetaOf(pair.great), beside, r.direction.value_or(0));
     r.directionNumber = turn.number;
@@ -230,7 +232,7 @@ void writeDirection(Blackboard& board, const Pair& pair, const Term& beside) {
     step.conclusion.push_back(say("{} lies {}.", r.vector, inWords(quadrantWords(r.v))));
     step.notes.push_back(
         say("The question asks for the angle from {}. {} alone would answer another question.",
-            inWords(axisName(board.sketch.reference)), beside.number));
+            board.axisWords(), beside.number));
 }
 
 } // namespace

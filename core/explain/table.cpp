@@ -13,6 +13,13 @@ constexpr std::size_t kMostWritten = 6; ///< terms of a written sum
 
 using Arrows = std::vector<const Arrow*>;
 
+/// A row of the table: a vector, or what it takes away.
+struct Entry {
+    const Arrow* arrow;
+    int sign = 1;
+};
+using Entries = std::vector<Entry>;
+
 Arrows knownForces(const Blackboard& board) {
     Arrows known;
     for (const Arrow& arrow : board.forces)
@@ -21,10 +28,18 @@ Arrows knownForces(const Blackboard& board) {
     return known;
 }
 
-double scaleOf(const Arrows& arrows) {
-    double scale = 0;
+Entries entriesOf(const Arrows& arrows, int sign = 1) {
+    Entries entries;
     for (const Arrow* arrow : arrows)
-        scale += arrow->magnitude;
+        if (arrow->direction)
+            entries.push_back({arrow, sign});
+    return entries;
+}
+
+double scaleOf(const Entries& entries) {
+    double scale = 0;
+    for (const Entry& entry : entries)
+        scale += entry.arrow->magnitude;
     return scale;
 }
 
@@ -43,49 +58,50 @@ struct Sums {
 
 struct TableWriter {
     Blackboard& board;
-    const Arrows& arrows;
+    const Entries& entries;
     double scale;
     Eigen::Vector2d carried{0, 0};
     Table table{};
 
-    void row(const Arrow& arrow) {
-        if (!arrow.direction)
-            return;
+    void row(const Entry& entry) {
+        const Arrow& arrow = *entry.arrow;
         const Formula angle = absoluteNumber(board, arrow);
-        const Formula x = component(arrow, angle, 'x'), y = component(arrow, angle, 'y');
+        const Formula x = component(entry, angle, 'x'), y = component(entry, angle, 'y');
         carried += Eigen::Vector2d(x.value, y.value);
-        table.rows.push_back({arrow.vector, arrow.sizeNumber, angle, x, y});
+        table.rows.push_back(
+            {entry.sign < 0 ? negative(arrow.vector) : arrow.vector, arrow.sizeNumber, angle, x, y});
     }
 
-    Formula component(const Arrow& arrow, const Formula& angle, char axis) const {
+    Formula component(const Entry& entry, const Formula& angle, char axis) const {
+        const Arrow& arrow = *entry.arrow;
         double value = axis == 'x' ? arrow.v.x() : arrow.v.y();
         if (board.options.handRounding)
             value = arrow.sizeNumber.value *
                     (axis == 'x' ? std::cos(radiansOf(angle)) : std::sin(radiansOf(angle)));
-        return componentNumber(board, value, arrow.magnitude);
+        return componentNumber(board, entry.sign * value, arrow.magnitude);
     }
 
     void rest(std::size_t from) {
         Eigen::Vector2d total(0, 0);
-        for (std::size_t i = from; i < arrows.size(); ++i)
-            total += arrows[i]->v;
+        for (std::size_t i = from; i < entries.size(); ++i)
+            total += entries[i].sign * entries[i].arrow->v;
         carried += total;
-        table.rows.push_back({inWords("the other " + std::to_string(arrows.size() - from)), inWords(""),
+        table.rows.push_back({inWords("the other " + std::to_string(entries.size() - from)), inWords(""),
                               inWords(""), componentNumber(board, total.x(), scale),
                               componentNumber(board, total.y(), scale)});
     }
 };
 
-Sums writeComponentTable(Blackboard& board, Step& step, const Arrows& arrows, const Formula& totalName,
+Sums writeComponentTable(Blackboard& board, Step& step, const Entries& entries, const Formula& totalName,
                          const Eigen::Vector2d& total) {
-    TableWriter writer{board, arrows, scaleOf(arrows)};
+    TableWriter writer{board, entries, scaleOf(entries)};
     const bool plain = isPlainReference(board.sketch);
     writer.table.head = {inWords("force"), inWords("magnitude"), inWords(plain ? "direction" : "from +x"),
                          inWords("x"), inWords("y")};
-    const std::size_t shown = arrows.size() <= kMostRows ? arrows.size() : kMostRows / 2;
+    const std::size_t shown = entries.size() <= kMostRows ? entries.size() : kMostRows / 2;
     for (std::size_t i = 0; i < shown; ++i)
-        writer.row(*arrows[i]);
-    if (shown < arrows.size())
+        writer.row(entries[i]);
+    if (shown < entries.size())
         writer.rest(shown);
     const Eigen::Vector2d sums = board.options.handRounding ? writer.carried : total;
     Sums result{componentNumber(board, sums.x(), writer.scale),
@@ -103,7 +119,7 @@ void explainTable(Blackboard& board, Step& step) {
         step.reasoning.push_back(
             say("The sheet measures from {}, {}; in the table all angles are turned to +x, "
                 "counter-clockwise.",
-                inWords(axisName(board.sketch.reference)),
+                board.axisWords(),
                 inWords(board.sketch.reference.sense == Sense::ccw ? "counter-clockwise" : "clockwise")));
     step.notes.push_back(say("Magnitudes don't add up, components do, each with its sign."));
 }
@@ -117,17 +133,21 @@ void writeManyEstimate(Blackboard& board, const Arrows& arrows) {
             "it. Its length and its direction can be read from a sketch to scale."));
     if (&board.sum == sought(board))
         step.workings.push_back(
-            {{}, {}, {}, related(board.sum.size, Relation::lessOrEqual, board.force(scaleOf(arrows)))});
+            {{},
+             {},
+             {},
+             related(board.sum.size, Relation::lessOrEqual, board.force(scaleOf(entriesOf(arrows))))});
     if (step.workings.empty())
         return;
     step.conclusion.push_back(say("It can't be longer than all the forces laid in one line."));
 }
 
-Formula columnSum(const Arrows& arrows, char axis) {
+Formula columnSum(const Entries& entries, char axis) {
     std::vector<Formula> terms;
-    for (const Arrow* arrow : arrows)
-        if (arrow->direction)
-            terms.push_back(componentSymbol(arrow->name, axis));
+    for (const Entry& entry : entries) {
+        Formula term = componentSymbol(entry.arrow->name, axis);
+        terms.push_back(entry.sign < 0 ? negative(std::move(term)) : std::move(term));
+    }
     return sumOf(std::move(terms));
 }
 
@@ -139,10 +159,11 @@ Formula columnNumbers(const Table& table, std::size_t column) {
 }
 
 /// R_x = P_x + Q_x + ... where the terms are few enough to be written.
-void writeColumn(Step& step, const Formula& subject, const Arrows& arrows, char axis, const Formula& value) {
+void writeColumn(Step& step, const Formula& subject, const Entries& entries, char axis,
+                 const Formula& value) {
     Working working{subject, {}, {}, value};
-    if (arrows.size() <= kMostWritten) {
-        working.general = columnSum(arrows, axis);
+    if (entries.size() <= kMostWritten) {
+        working.general = columnSum(entries, axis);
         working.substituted = columnNumbers(*step.table, axis == 'x' ? 3 : 4);
     }
     step.workings.push_back(std::move(working));
@@ -152,10 +173,11 @@ void writeColumn(Step& step, const Formula& subject, const Arrows& arrows, char 
 void writeSumByTable(Blackboard& board, const Arrows& arrows) {
     Step& step = board.step("components", "Component table", Stage::construction, Law::components);
     explainTable(board, step);
-    const Sums sums = writeComponentTable(board, step, arrows, board.sum.vector, board.sum.v);
+    const Entries entries = entriesOf(arrows);
+    const Sums sums = writeComponentTable(board, step, entries, board.sum.vector, board.sum.v);
     const Formula x = componentSymbol(board.sum.name, 'x'), y = componentSymbol(board.sum.name, 'y');
-    writeColumn(step, x, arrows, 'x', sums.x);
-    writeColumn(step, y, arrows, 'y', sums.y);
+    writeColumn(step, x, entries, 'x', sums.x);
+    writeColumn(step, y, entries, 'y', sums.y);
     if (board.sum.direction)
         return writePolar(board, board.sum, {x, sums.x}, {y, sums.y});
     step.conclusion.push_back(
@@ -198,11 +220,12 @@ void writeMissingByTable(Blackboard& board, const Arrows& arrows, Arrow& missing
     Step& table =
         board.step("components", "Component table of the known forces", Stage::construction, Law::components);
     explainTable(board, table);
-    const Sums sums = writeComponentTable(board, table, arrows, known.vector, known.v);
-    writeColumn(table, componentSymbol(known.name, 'x'), arrows, 'x', sums.x);
-    writeColumn(table, componentSymbol(known.name, 'y'), arrows, 'y', sums.y);
+    const Entries entries = entriesOf(arrows);
+    const Sums sums = writeComponentTable(board, table, entries, known.vector, known.v);
+    writeColumn(table, componentSymbol(known.name, 'x'), entries, 'x', sums.x);
+    writeColumn(table, componentSymbol(known.name, 'y'), entries, 'y', sums.y);
     table.conclusion.push_back(say("{} stands for the known forces added up.", known.vector));
-    Step& step = board.step("missing", "Components of the missing force", Stage::sum, Law::components);
+    Step& step = board.step("missing", "Components of the missing force", Stage::magnitudes, Law::components);
     step.parts = {arrowPart(missing.index)};
     step.reasoning.push_back(say("The missing force makes up the difference: {}.",
                                  equal(missing.vector, isEquilibrium(board.sketch)
@@ -222,18 +245,40 @@ Arrow* sought(Blackboard& board) {
     return index == kNoVector ? nullptr : &board.at(index);
 }
 
-Arrow addKnown(Blackboard& board) {
-    const Arrows arrows = knownForces(board);
-    Arrow known = board.madeArrow(board.knownName, board.solved.knownSum);
-    Step& step = board.step("known", "Add up the known forces", Stage::construction, Law::components);
+Arrow addKnown(Blackboard& board, bool fromSum) {
+    Entries entries = entriesOf(knownForces(board), fromSum ? -1 : 1);
+    if (fromSum)
+        entries.insert(entries.begin(), {&board.sum, 1});
+    Eigen::Vector2d total =
+        fromSum ? Eigen::Vector2d(board.sum.v - board.solved.knownSum) : board.solved.knownSum;
+    Arrow known = board.madeArrow(board.knownName, total);
+    Step& step = board.step("known", fromSum ? "What the known vectors leave" : "Add up the known forces",
+                            Stage::construction, Law::components);
     explainTable(board, step);
-    const Sums sums = writeComponentTable(board, step, arrows, known.vector, known.v);
+    const Sums sums = writeComponentTable(board, step, entries, known.vector, known.v);
     const Formula x = componentSymbol(known.name, 'x'), y = componentSymbol(known.name, 'y');
-    writeColumn(step, x, arrows, 'x', sums.x);
-    writeColumn(step, y, arrows, 'y', sums.y);
-    step.conclusion.push_back(say("From here on the single force {} stands for them.", known.vector));
-    writePolar(board, known, {x, sums.x}, {y, sums.y});
+    writeColumn(step, x, entries, 'x', sums.x);
+    writeColumn(step, y, entries, 'y', sums.y);
+    step.conclusion.push_back(say(fromSum ? "{} is what the forces sought must amount to."
+                                          : "From here on the single force {} stands for them.",
+                                  known.vector));
+    if (known.magnitude > 0)
+        writePolar(board, known, {x, sums.x}, {y, sums.y});
     return known;
+}
+
+void writeComparison(Blackboard& board) {
+    const Entries entries = entriesOf(knownForces(board));
+    Step& step = board.step("components", "Both sides by components", Stage::all, Law::components);
+    explainTable(board, step);
+    Eigen::Vector2d total(0, 0);
+    for (const Entry& entry : entries)
+        total += entry.arrow->v;
+    const Sums sums = writeComponentTable(board, step, entries, inWords("ΣF"), total);
+    const double scale = scaleOf(entries) + board.sum.magnitude;
+    step.conclusion.push_back(
+        say("The forces amount to {} along x and {} along y; their sum is to have {} and {}.", sums.x, sums.y,
+            componentNumber(board, board.sum.v.x(), scale), componentNumber(board, board.sum.v.y(), scale)));
 }
 
 void writeTable(Blackboard& board) {

@@ -3,12 +3,26 @@
 
 namespace tailpoint::explaining {
 
+namespace {
+
+bool isGivenThroughout(const Blackboard& board) {
+    for (const Arrow& arrow : board.forces)
+        if (!arrow.sizeGiven || !arrow.directionGiven)
+            return false;
+    return board.solved.family == Family::check && board.sum.sizeGiven &&
+           (board.sum.directionGiven || isEquilibrium(board.sketch));
+}
+
+} // namespace
+
 void writeWithoutAnswer(Blackboard& board) {
     writeGiven(board);
     writeCount(board);
-    Step& step = board.step("answer", "Answer", Stage::construction);
-    step.reasoning.push_back(say(board.solved.message));
-    board.worked.answer = say(board.solved.message);
+    if (isGivenThroughout(board))
+        writeComparison(board);
+    Step& step = board.step("answer", "Answer", Stage::all);
+    step.reasoning.push_back(say(withMinusSigns(board.solved.message)));
+    board.worked.answer = step.reasoning.back();
 }
 
 } // namespace tailpoint::explaining

@@ -17,19 +17,38 @@ std::size_t columns(std::string_view text) {
     return n;
 }
 
+/// "N" after "340": a number keeps its unit beside it.
+bool isUnit(std::string_view word, std::string_view before) {
+    while (!word.empty() && std::string_view(".,;:)").find(word.back()) != std::string_view::npos)
+        word.remove_suffix(1);
+    const bool unit = forceUnitFrom(word) || word == "rad" || word == "gon";
+    return unit && !before.empty() && before.back() >= '0' && before.back() <= '9';
+}
+
+/// The next word, with the unit that belongs to it.
+std::string_view takeWord(std::string_view& text) {
+    auto end = std::min(text.find(' '), text.size());
+    if (end < text.size()) {
+        const auto next = std::min(text.find(' ', end + 1), text.size());
+        if (isUnit(text.substr(end + 1, next - end - 1), text.substr(0, end)))
+            end = next;
+    }
+    const std::string_view word = text.substr(0, end);
+    text.remove_prefix(std::min(end + 1, text.size()));
+    return word;
+}
+
 /// Greedy filling; lines after the first start with `indent` spaces.
-void appendWrapped(std::string& out, std::string_view text, std::size_t indent, std::size_t width) {
-    out.append(indent, ' ');
-    std::size_t at = indent;
+void appendWrapped(std::string& out, std::string_view text, const std::string& indent, std::size_t width) {
+    out += indent;
+    std::size_t at = indent.size();
     bool first = true;
     while (!text.empty()) {
-        const auto end = std::min(text.find(' '), text.size());
-        const std::string_view word = text.substr(0, end);
-        text.remove_prefix(std::min(end + 1, text.size()));
+        const std::string_view word = takeWord(text);
         const std::size_t wide = columns(word);
         if (!first && at + 1 + wide > width) {
-            out.append("\n").append(indent, ' ');
-            at = indent;
+            out.append("\n").append(indent);
+            at = indent.size();
         } else if (!first) {
             out += ' ';
             ++at;
@@ -151,15 +170,15 @@ StepFields fieldsOf(const Step& step, Minus minus) {
 std::string toText(const Step& step, Minus minus, std::size_t width) {
     std::string out;
     for (const Prose& prose : step.reasoning)
-        appendWrapped(out, toText(prose, minus), 3, width);
-    for (const Working& working : step.workings)
-        appendWorking(out, working, minus);
+        appendWrapped(out, toText(prose, minus), "   ", width);
     if (step.table)
         appendTable(out, *step.table, minus);
+    for (const Working& working : step.workings)
+        appendWorking(out, working, minus);
     for (const Prose& prose : step.conclusion)
-        appendWrapped(out, toText(prose, minus), 3, width);
+        appendWrapped(out, toText(prose, minus), "   ", width);
     for (const Prose& prose : step.notes)
-        appendWrapped(out, "| " + toText(prose, minus), 3, width);
+        appendWrapped(out, toText(prose, minus), "   | ", width);
     return out;
 }
 
