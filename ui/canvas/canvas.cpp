@@ -141,7 +141,9 @@ QRect Canvas::vectorRect(int vector) const {
     return box.adjusted(-kTipReach, -kTipReach, kTipReach, kTipReach).toAlignedRect();
 }
 
-bool Canvas::isGliding() const { return d->glide.running(); }
+bool Canvas::isGliding() const {
+    return d->glide.running();
+}
 QSize Canvas::sizeHint() const {
     return {966, 670};
 }

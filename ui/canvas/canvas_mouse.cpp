@@ -12,15 +12,6 @@ namespace tailpoint {
 
 namespace {
 
-bool canDragTip(const Sketch& sketch, int vector) {
-    const Force* force = forceAt(sketch, vector);
-    return isGiven(force->magnitude) || isGiven(force->direction);
-}
-
-bool canDragBody(const Sketch& sketch, int vector) {
-    return isGiven(forceAt(sketch, vector)->direction);
-}
-
 double wheelFactor(const QWheelEvent& event) {
     constexpr double kPerNotch = 0.18, kPerPixel = 0.004; // in powers of e
     const double by = event.pixelDelta().isNull() ? event.angleDelta().y() / 120.0 * kPerNotch
@@ -35,12 +26,12 @@ std::unique_ptr<Gesture> Canvas::Private::gestureFor(const Hit& hit, QPointF at)
     case Hit::Kind::commonPoint:
         return std::make_unique<NewGesture>(stage(), at);
     case Hit::Kind::tip:
-        if (canDragTip(scene.sketch(), hit.vector)) {
+        if (tipCanMove(scene.sketch(), hit.vector)) {
             return std::make_unique<TipGesture>(stage(), hit.drawn, at);
         }
         return std::make_unique<ExplainGesture>(stage(), hit.vector, at);
     case Hit::Kind::body:
-        if (canDragBody(scene.sketch(), hit.vector)) {
+        if (bodyCanTurn(scene.sketch(), hit.vector)) {
             return std::make_unique<BodyGesture>(stage(), hit.drawn, at);
         }
         return std::make_unique<ExplainGesture>(stage(), hit.vector, at);
@@ -106,9 +97,9 @@ void Canvas::Private::showCursor() {
     case Hit::Kind::commonPoint:
         return q.setCursor(Qt::CrossCursor);
     case Hit::Kind::tip:
-        return q.setCursor(canDragTip(scene.sketch(), hover.vector) ? Qt::SizeAllCursor : Qt::ArrowCursor);
+        return q.setCursor(tipCanMove(scene.sketch(), hover.vector) ? Qt::SizeAllCursor : Qt::ArrowCursor);
     case Hit::Kind::body:
-        return q.setCursor(canDragBody(scene.sketch(), hover.vector) ? Qt::OpenHandCursor : Qt::ArrowCursor);
+        return q.setCursor(bodyCanTurn(scene.sketch(), hover.vector) ? Qt::OpenHandCursor : Qt::ArrowCursor);
     case Hit::Kind::otherAnswer:
         return q.setCursor(Qt::PointingHandCursor);
     case Hit::Kind::label:
@@ -122,7 +113,7 @@ void Canvas::Private::showCursor() {
 void Canvas::Private::sayHover() {
     const Force* force = forceAt(scene.sketch(), hover.vector);
     const QString name = force != nullptr ? words::name(*force) : QString();
-    const bool fixed = force != nullptr && !canDragTip(scene.sketch(), hover.vector);
+    const bool fixed = force != nullptr && !tipCanMove(scene.sketch(), hover.vector);
     switch (hover.kind) {
     case Hit::Kind::commonPoint:
         return say(tr("Drag from the common point to draw a new force."));
@@ -133,7 +124,7 @@ void Canvas::Private::sayHover() {
                        "snapping off.")
                         .arg(name));
     case Hit::Kind::body:
-        return say(canDragBody(scene.sketch(), hover.vector)
+        return say(bodyCanTurn(scene.sketch(), hover.vector)
                        ? tr("Drag to turn %1; its magnitude stays.").arg(name)
                        : whyNotDragged(scene.sketch(), hover.vector));
     case Hit::Kind::otherAnswer:
@@ -162,6 +153,7 @@ void Canvas::mousePressEvent(QMouseEvent* event) {
     if (d->gesture) {
         return; // a second button during a drag means nothing
     }
+    d->button = event->button();
     const bool pans =
         event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && d->spaceHeld);
     if (pans) {
@@ -179,6 +171,9 @@ void Canvas::mousePressEvent(QMouseEvent* event) {
 void Canvas::mouseMoveEvent(QMouseEvent* event) {
     d->pointer = event->position();
     d->readPointer(d->pointer);
+    if (d->gesture && !event->buttons().testFlag(d->button)) {
+        d->end(true); // the release went elsewhere, to a menu or another window
+    }
     if (d->gesture) {
         d->gesture->move({d->pointer, event->modifiers()});
         d->showCursor();

@@ -50,6 +50,16 @@ const SolvedForce* solvedAt(const Solution& solution, int vector) {
     return inside ? &solution.forces[static_cast<std::size_t>(vector)] : nullptr;
 }
 
+bool tipCanMove(const Sketch& sketch, int vector) {
+    const Force* force = forceAt(sketch, vector);
+    return force != nullptr && (isGiven(force->magnitude) || isGiven(force->direction));
+}
+
+bool bodyCanTurn(const Sketch& sketch, int vector) {
+    const Force* force = forceAt(sketch, vector);
+    return force != nullptr && isGiven(force->direction);
+}
+
 Polar polarOf(const Eigen::Vector2d& v, const Sketch& sketch) {
     return {std::hypot(v.x(), v.y()), referredDirection(v.x(), v.y(), sketch).value_or(0)};
 }

@@ -11,6 +11,9 @@ const Force* forceAt(const Sketch& sketch, int vector);
 Force* forceAt(Sketch& sketch, int vector);
 /// The same in an answer.
 const SolvedForce* solvedAt(const Solution& solution, int vector);
+/// Is there something given that a drag of its tip, of its body, changes?
+bool tipCanMove(const Sketch& sketch, int vector);
+bool bodyCanTurn(const Sketch& sketch, int vector);
 
 /// Magnitude and direction of one vector.
 struct Polar {

@@ -51,6 +51,14 @@ bool ForceGesture::begins(const Pointer& pointer) {
     return m_moved;
 }
 
+bool ForceGesture::isHome(const Pointer& pointer) const {
+    return QLineF(m_press, pointer.at).length() < (field(pointer).on ? kHomeCatch : 0.5);
+}
+
+bool ForceGesture::isNothing(const Eigen::Vector2d& v) const {
+    return std::hypot(v.x(), v.y()) * m_field.pixelsPerUnit < kOriginCatch;
+}
+
 void ForceGesture::apply(const Sketch& after, const Catch& caught, const QString& text) {
     if (const auto fault = m_stage.scene.document().edit(after, text, m_token)) {
         m_stage.say(QString::fromStdString(fault->message));
@@ -90,26 +98,21 @@ void TipGesture::move(const Pointer& pointer) {
     if (!begins(pointer)) {
         return;
     }
-    const SheetView& sheet = stage().scene.sheet();
     const Force& was = *forceAt(before(), vector());
-    const Eigen::Vector2d v = sheet.toSketch(pointer.at - m_grip) - m_drawn.tail;
-    const SnapField snapping = field(pointer);
-    const double away = QLineF(press(), pointer.at).length();
-    if (away < (snapping.on ? kHomeCatch : 0.5)) {
-        applyNothing(words::tr("%1  as it was").arg(words::name(was)));
-        return;
+    const Eigen::Vector2d v = stage().scene.sheet().toSketch(pointer.at - m_grip) - m_drawn.tail;
+    if (isHome(pointer)) {
+        return applyNothing(words::tr("%1  as it was").arg(words::name(was)));
+    }
+    if (isNothing(v)) {
+        return applyNothing(words::tr("%1  no length: as it was").arg(words::name(was)));
     }
     const bool holdDirection = pointer.keys.testFlag(Qt::ShiftModifier) || !isGiven(was.direction);
     const bool holdMagnitude = pointer.keys.testFlag(Qt::ControlModifier) || !isGiven(was.magnitude);
-    const Snapped to =
-        snap(held(v, holdDirection, holdMagnitude), snapping, before(), !holdMagnitude, !holdDirection);
-    if (to.polar.magnitude * sheet.pixelsPerUnit() < kOriginCatch) {
-        applyNothing(words::tr("%1  no length: as it was").arg(words::name(was)));
-        return;
-    }
+    const Polar polar = held(v, holdDirection, holdMagnitude);
+    const Snapped to = snap(polar, field(pointer), before(), !holdMagnitude, !holdDirection);
     Sketch after = before();
     Force& force = *forceAt(after, vector());
-    if (!holdMagnitude) {
+    if (!holdMagnitude && to.polar.magnitude > 0) {
         setShownMagnitude(force, to.polar.magnitude, after);
     }
     if (!holdDirection) {
@@ -140,19 +143,17 @@ void BodyGesture::move(const Pointer& pointer) {
     const SheetView& sheet = stage().scene.sheet();
     const Eigen::Vector2d from = sheet.toSketch(press()) - m_drawn.tail;
     const Eigen::Vector2d to = sheet.toSketch(pointer.at) - m_drawn.tail;
-    if (!begins(pointer) || std::hypot(to.x(), to.y()) * sheet.pixelsPerUnit() < kOriginCatch) {
+    if (!begins(pointer) || isNothing(to)) {
         return; // so near to the tail the pointer has no direction worth following
     }
     const Force& was = *forceAt(before(), vector());
-    const SnapField snapping = field(pointer);
-    if (QLineF(press(), pointer.at).length() < (snapping.on ? kHomeCatch : 0.5)) {
-        applyNothing(words::tr("%1  as it was").arg(words::name(was)));
-        return;
+    if (isHome(pointer)) {
+        return applyNothing(words::tr("%1  as it was").arg(words::name(was)));
     }
     const double turn = std::atan2(crossOf(from, to), from.dot(to));
     Polar polar = polarOf(turnedBy(m_drawn.tip - m_drawn.tail, turn), before());
     polar.magnitude = m_start.magnitude;
-    const Snapped snapped = snap(polar, snapping, before(), false, true);
+    const Snapped snapped = snap(polar, field(pointer), before(), false, true);
     Sketch after = before();
     setShownDirection(*forceAt(after, vector()), snapped.polar.referred, after);
     apply(after, snapped.caught, words::tr("Turn %1").arg(words::name(was)));
@@ -165,11 +166,10 @@ void NewGesture::move(const Pointer& pointer) {
     if (!begins(pointer)) {
         return;
     }
-    const SheetView& sheet = stage().scene.sheet();
-    const Snapped to = snap(polarOf(sheet.toSketch(pointer.at), before()), field(pointer), before());
-    if (to.polar.magnitude * sheet.pixelsPerUnit() < kOriginCatch) {
-        applyNothing(words::tr("no length: nothing is drawn"));
-        return;
+    const Eigen::Vector2d v = stage().scene.sheet().toSketch(pointer.at);
+    const Snapped to = snap(polarOf(v, before()), field(pointer), before());
+    if (isNothing(v) || !(to.polar.magnitude > 0)) {
+        return applyNothing(words::tr("no length: nothing is drawn"));
     }
     const QString name = QString::fromStdString(nextForceName(before()));
     apply(withForce(before(), to.polar), to.caught, words::tr("Draw %1").arg(name));

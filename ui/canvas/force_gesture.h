@@ -22,6 +22,8 @@ protected:
     SnapField field(const Pointer& pointer) const; ///< Alt turns snapping off
     bool begins(const Pointer& pointer);           ///< true once the press has become a drag
     bool moved() const { return m_moved; }
+    bool isHome(const Pointer& pointer) const;      ///< back where the drag began
+    bool isNothing(const Eigen::Vector2d& v) const; ///< so short that it is no force
 
     void apply(const Sketch& after, const Catch& caught, const QString& text);
     /// As it was before the drag; `words` stand in the readout.

@@ -1,8 +1,11 @@
 #include "ui/canvas/hit.h"
 
+#include "ui/canvas/force_edits.h"
+
 #include <QLineF>
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <optional>
 #include <string_view>
 
@@ -64,20 +67,23 @@ void forEachLabel(const Scene& scene, Take take) {
     }
 }
 
+/// What follows from the rest stands a pixel further off than it is: where it lies on something that can be
+/// dragged, as the resultant of one force does, the latter is taken.
+constexpr double kFoundIsFurther = 1;
+
 void nearestTip(Hit& best, const Scene& scene, const std::vector<DrawnVector>& drawn, QPointF at) {
     const SheetView& sheet = scene.sheet();
-    double least = kTipReach;
-    const double toPoint = QLineF(at, sheet.toPixels(Eigen::Vector2d(0, 0))).length();
-    if (toPoint <= least) {
-        least = toPoint;
+    double least = QLineF(at, sheet.toPixels(Eigen::Vector2d(0, 0))).length();
+    if (least <= kTipReach) {
         best.kind = Hit::Kind::commonPoint;
     }
     for (const DrawnVector& d : drawn) {
         const QPointF tip = sheet.toPixels(d.tip);
         const double away = QLineF(at, tip).length();
+        const double rank = away + (tipCanMove(scene.sketch(), d.vector) ? 0 : kFoundIsFurther);
         const bool lies = QLineF(sheet.toPixels(d.tail), tip).length() < kLeastArrow;
-        if (!d.ghost && !lies && away <= least) {
-            least = away;
+        if (!d.ghost && !lies && away <= kTipReach && rank < least) {
+            least = rank;
             best = {Hit::Kind::tip, d.vector, d, Cell::none, {}};
         }
     }
@@ -85,11 +91,12 @@ void nearestTip(Hit& best, const Scene& scene, const std::vector<DrawnVector>& d
 
 void nearestBody(Hit& best, const Scene& scene, const std::vector<DrawnVector>& drawn, QPointF at) {
     const SheetView& sheet = scene.sheet();
-    double least = kBodyReach;
+    double least = HUGE_VAL;
     for (const DrawnVector& d : drawn) {
         const double away = distanceTo(at, sheet.toPixels(d.tail), sheet.toPixels(d.tip));
-        if (away < least) {
-            least = away;
+        const double rank = away + (d.ghost || bodyCanTurn(scene.sketch(), d.vector) ? 0 : kFoundIsFurther);
+        if (away <= kBodyReach && rank < least) {
+            least = rank;
             best = {d.ghost ? Hit::Kind::otherAnswer : Hit::Kind::body, d.vector, d, Cell::none, {}};
         }
     }

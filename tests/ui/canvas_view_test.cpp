@@ -1,0 +1,197 @@
+// Zoom, pan and fit; what is painted, and how often it is composed.
+#include "tests/ui/canvas_fixture.h"
+#include "ui/canvas/glide.h"
+#include "ui/canvas/overlay.h"
+
+namespace tailpoint {
+
+TEST_F(CanvasTest, TheWheelZoomsAboutThePointer) {
+    const QPointF at(300, 200);
+    const double ppp = canvas.pixelsPerPoint();
+    const auto under = [&] { return canvas.view().toSketch({at.x() / ppp, at.y() / ppp}); };
+    const Eigen::Vector2d before = under();
+    const double scale = canvas.view().scale;
+    wheel(at, 120);
+    EXPECT_GT(canvas.view().scale, scale);
+    EXPECT_NEAR((under() - before).norm(), 0, 1e-9 * before.norm());
+    wheel(at, -240);
+    EXPECT_LT(canvas.view().scale, scale);
+    EXPECT_NEAR((under() - before).norm(), 0, 1e-9 * before.norm());
+}
+
+TEST_F(CanvasTest, TheZoomStaysWithinBounds) {
+    const double fitted = canvas.view().scale;
+    for (int i = 0; i < 300; ++i) {
+        wheel({300, 200}, 120);
+    }
+    EXPECT_LE(canvas.view().scale, fitted * 401);
+    settle();
+    for (int i = 0; i < 600; ++i) {
+        wheel({300, 200}, -120);
+    }
+    EXPECT_GE(canvas.view().scale, fitted / 51);
+    settle();
+}
+
+TEST_F(CanvasTest, KeysZoomAndFit) {
+    const View fitted = canvas.view();
+    key(Qt::Key_Plus);
+    EXPECT_GT(canvas.view().scale, fitted.scale);
+    key(Qt::Key_Minus);
+    key(Qt::Key_Minus);
+    EXPECT_LT(canvas.view().scale, fitted.scale);
+    key(Qt::Key_0);
+    EXPECT_EQ(canvas.view(), fitted);
+    key(Qt::Key_Plus);
+    key(Qt::Key_Home);
+    EXPECT_EQ(canvas.view(), fitted);
+}
+
+TEST_F(CanvasTest, TheMiddleButtonPans) {
+    const QPointF before = common();
+    mouse(QEvent::MouseButtonPress, {500, 300}, {}, Qt::MiddleButton);
+    mouse(QEvent::MouseMove, {540, 330}, {}, Qt::MiddleButton);
+    mouse(QEvent::MouseButtonRelease, {540, 330}, {}, Qt::MiddleButton);
+    EXPECT_NEAR(QLineF(common(), before + QPointF(40, 30)).length(), 0, 1e-9);
+    EXPECT_EQ(document.sketch(), raft());
+}
+
+TEST_F(CanvasTest, SpaceAndTheLeftButtonPanEvenOverATip) {
+    const QPointF before = common(), tip = tipOf(0);
+    QTest::keyPress(&canvas, Qt::Key_Space);
+    drag(tip, tip + QPointF(-25, 15));
+    QTest::keyRelease(&canvas, Qt::Key_Space);
+    EXPECT_NEAR(QLineF(common(), before + QPointF(-25, 15)).length(), 0, 1e-9);
+    EXPECT_EQ(document.sketch(), raft());
+    drag(tipOf(0), polar(300, 50));
+    EXPECT_DOUBLE_EQ(magnitude(0), 300);
+}
+
+TEST_F(CanvasTest, AViewThatSomebodyChoseIsKeptWhenValuesChange) {
+    wheel({300, 200}, 360);
+    const View chosen = canvas.view();
+    Sketch larger = raft();
+    larger.forces[0].magnitude.value = 3400;
+    document.edit(larger, QStringLiteral("Change P"));
+    EXPECT_EQ(canvas.view(), chosen);
+}
+
+TEST_F(CanvasTest, AFittedViewFollowsAFigureThatLeavesTheSheet) {
+    const View before = canvas.view();
+    Sketch larger = raft();
+    larger.forces[0].magnitude.value = 3400;
+    document.edit(larger, QStringLiteral("Change P"));
+    EXPECT_LT(canvas.view().scale, before.scale);
+    document.undoStack().undo();
+    EXPECT_GT(canvas.view().scale, before.scale / 2);
+}
+
+TEST_F(CanvasTest, TheSheetIsAsLargeAsTheWidget) {
+    canvas.resize(700, 500);
+    settle();
+    EXPECT_DOUBLE_EQ(canvas.view().width * canvas.pixelsPerPoint(), 700);
+    EXPECT_DOUBLE_EQ(canvas.view().height * canvas.pixelsPerPoint(), 500);
+    EXPECT_TRUE(canvas.rect().contains(tipOf(0).toPoint()));
+}
+
+TEST_F(CanvasTest, TheConstructionIsToldAndDrawn) {
+    QSignalSpy changed(&canvas, &Canvas::constructionChanged);
+    const DisplayList before = canvas.figure().list;
+    canvas.setConstruction(ConstructionKind::triangle);
+    EXPECT_EQ(changed.count(), 1);
+    const DisplayList triangle = canvas.figure().list;
+    EXPECT_FALSE(triangle == before);
+    canvas.setOtherOrder(true);
+    EXPECT_EQ(changed.count(), 2);
+    EXPECT_FALSE(canvas.figure().list == triangle);
+}
+
+TEST_F(CanvasTest, AThemeChangesColoursAndNothingElse) {
+    const DisplayList before = canvas.figure().list;
+    const QImage paper = canvas.grab().toImage();
+    canvas.setTheme(ThemeName::slate);
+    const QImage slate = canvas.grab().toImage();
+    EXPECT_NE(paper.pixelColor(3, 3), slate.pixelColor(3, 3));
+    EXPECT_EQ(slate.pixelColor(3, 3), themeOf(ThemeName::slate).sheet);
+    EXPECT_TRUE(canvas.figure().list == before);
+}
+
+TEST_F(CanvasTest, ThePointersPlaceIsReadAsAForce) {
+    QSignalSpy readouts(&canvas, &Canvas::pointerReadout);
+    hover(polar(212, 61.3));
+    ASSERT_EQ(readouts.count(), 1);
+    EXPECT_EQ(readouts.last().at(0).toString(), QStringLiteral("212 N at 61.3°"));
+    hover(polar(212, -61.3));
+    EXPECT_EQ(readouts.last().at(0).toString(), QStringLiteral("212 N at \u221261.3°"));
+    QEvent leave(QEvent::Leave);
+    QCoreApplication::sendEvent(&canvas, &leave);
+    EXPECT_TRUE(readouts.last().at(0).toString().isEmpty());
+}
+
+TEST_F(CanvasTest, HoveringSaysWhatADragWouldDo) {
+    QSignalSpy hints(&canvas, &Canvas::hint);
+    hover(tipOf(0));
+    EXPECT_EQ(canvas.cursor().shape(), Qt::SizeAllCursor);
+    EXPECT_TRUE(hints.last().at(0).toString().contains(QStringLiteral("Shift")));
+    hover(polar(200, 25));
+    EXPECT_EQ(canvas.cursor().shape(), Qt::OpenHandCursor);
+    hover(common());
+    EXPECT_EQ(canvas.cursor().shape(), Qt::CrossCursor);
+}
+
+TEST(CanvasReadout, StaysInsideTheSheetAndOffTheTipWhereverThePointerIs) {
+    const QRectF bounds(4, 4, 952, 652);
+    const QSizeF size(170, 42);
+    const QPointF tail(480, 330);
+    for (int x = 0; x <= 960; x += 12) {
+        for (int y = 0; y <= 660; y += 11) {
+            const QPointF tip(x, y);
+            const QRectF place = readoutPlace(size, tip, tail, tip, bounds);
+            ASSERT_TRUE(bounds.contains(place)) << x << " " << y;
+            ASSERT_FALSE(place.contains(tip)) << x << " " << y;
+        }
+    }
+}
+
+TEST_F(CanvasTest, WhatIsPaintedAfterADragIsWhatTheSheetAloneWouldShow) {
+    canvas.setAnimated(true);
+    drag(tipOf(0), polar(260, -12));
+    canvas.select(kNoVector);
+    hover({2, 2});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !canvas.isGliding(); }));
+    const QImage arrived = canvas.grab().toImage();
+    Canvas fresh(document);
+    fresh.resize(canvas.size());
+    fresh.show();
+    fresh.fit();
+    canvas.fit();
+    EXPECT_EQ(canvas.grab().toImage(), fresh.grab().toImage());
+    EXPECT_EQ(canvas.figure().list, fresh.figure().list);
+    EXPECT_FALSE(arrived.isNull());
+}
+
+TEST(CanvasGlide, LabelsMoveFromWhereTheyWereToWhereTheyBelong) {
+    Text label;
+    label.runs = {{"P", true, false, Script::normal}};
+    label.baseline = {100, 50};
+    label.box = {90, 40, 20, 12};
+    Group group;
+    group.id = "force-P";
+    group.items = {label};
+    DisplayList from, to;
+    from.groups = {group};
+    label.baseline = {140, 90};
+    label.box = {130, 80, 20, 12};
+    group.items = {label};
+    to.groups = {group};
+    Glide glide;
+    ASSERT_TRUE(glide.start(from, to));
+    EXPECT_TRUE(glide.at(0) == from);
+    EXPECT_TRUE(glide.at(1) == to);
+    const Text half = std::get<Text>(glide.at(0.5).groups[0].items[0]);
+    EXPECT_GT(half.baseline.x, 100);
+    EXPECT_LT(half.baseline.x, 140);
+    EXPECT_FALSE(Glide().start(to, to));
+}
+
+} // namespace tailpoint
