@@ -1,0 +1,254 @@
+#include "ui/panel/given_edits.h"
+
+#include "core/quantity/decimals.h"
+#include "core/quantity/typed.h"
+#include "core/sketch/shown.h"
+#include "ui/document/sketch_document.h"
+#include "ui/panel/symbols.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace tailpoint {
+
+namespace {
+
+struct Given {
+    Q_DECLARE_TR_FUNCTIONS(Given)
+};
+
+bool meansToFind(const QString& typed) {
+    return typed.isEmpty() || typed == QLatin1String("?");
+}
+
+Outcome checked(Sketch sketch, const QString& understood) {
+    sketch = settled(std::move(sketch));
+    if (const auto fault = firstFault(sketch)) {
+        return Refused{text(fault->message)};
+    }
+    return Taken{std::move(sketch), understood};
+}
+
+Outcome named(const Sketch& sketch, int vector, const QString& typed) {
+    Sketch after = sketch;
+    Force& force = vectorOf(after, vector);
+    if (after.smallest == force.name) {
+        after.smallest = typed.toStdString();
+    }
+    force.name = typed.toStdString();
+    return checked(std::move(after), {});
+}
+
+bool hasUnit(const QString& typed) {
+    return std::any_of(typed.begin(), typed.end(),
+                       [](QChar c) { return c.isLetter() && c != u'e' && c != u'E'; });
+}
+
+Outcome magnitudeTyped(const Sketch& sketch, int vector, const QString& typed) {
+    Sketch after = sketch;
+    if (meansToFind(typed)) {
+        vectorOf(after, vector).magnitude = {};
+        return checked(std::move(after), {});
+    }
+    const auto read = parseMagnitude(typed.toStdString(), sketch.forceUnit);
+    if (const auto* error = std::get_if<TypedError>(&read)) {
+        return Refused{text(error->message)};
+    }
+    const auto& magnitude = std::get<TypedMagnitude>(read);
+    vectorOf(after, vector).magnitude = {magnitude.value, magnitude.plusMinus};
+    const QString echo = onScreen(shownForceWithUnit(magnitude.value, sketch, Origin::typed));
+    const bool converted = hasUnit(typed) && !typed.endsWith(text(symbolOf(sketch.forceUnit)));
+    return checked(std::move(after), converted ? Given::tr("%1 = %2").arg(typed, echo) : QString());
+}
+
+Direction directionFrom(const TypedDirection& typed) {
+    switch (typed.form) {
+    case TypedDirection::Form::slope:
+        return {SlopeForm{typed.run, typed.rise}, typed.plusMinus};
+    case TypedDirection::Form::bearing:
+        return {BearingForm{typed.from, typed.degrees, typed.toward}, typed.plusMinus};
+    case TypedDirection::Form::angle:
+        break;
+    }
+    return {AngleForm{typed.angle}, typed.plusMinus};
+}
+
+QString directionUnderstood(const QString& typed, const Direction& direction, const Sketch& sketch) {
+    const bool plain = std::holds_alternative<AngleForm>(direction.form) && !hasUnit(typed);
+    const auto referred = referredDirection(direction, sketch);
+    if (plain || !referred) {
+        return {};
+    }
+    return Given::tr("%1 = %2").arg(typed, onScreen(directionWords(referred, sketch)));
+}
+
+Outcome directionTyped(const Sketch& sketch, int vector, const QString& typed) {
+    Sketch after = sketch;
+    if (meansToFind(typed)) {
+        vectorOf(after, vector).direction = {};
+        return checked(std::move(after), {});
+    }
+    const auto read = parseDirection(typed.toStdString(), sketch.angleUnit);
+    if (const auto* error = std::get_if<TypedError>(&read)) {
+        return Refused{text(error->message)};
+    }
+    const Direction direction = directionFrom(std::get<TypedDirection>(read));
+    vectorOf(after, vector).direction = direction;
+    return checked(std::move(after), directionUnderstood(typed, direction, sketch));
+}
+
+std::string withTolerance(std::string value, std::optional<double> plusMinus) {
+    return plusMinus ? value + " ± " + shortest(*plusMinus) : value;
+}
+
+std::string directionInFull(const Direction& direction) {
+    if (const auto* angle = std::get_if<AngleForm>(&direction.form)) {
+        return shortest(angle->value);
+    }
+    if (const auto* slope = std::get_if<SlopeForm>(&direction.form)) {
+        return shortest(slope->run) + ":" + shortest(slope->rise);
+    }
+    if (const auto* bearing = std::get_if<BearingForm>(&direction.form)) {
+        return bearing->from + shortest(bearing->degrees) + bearing->toward;
+    }
+    return {};
+}
+
+double plainMagnitude(const Sketch& sketch) {
+    double greatest = 0;
+    for (const Force& force : sketch.forces) {
+        greatest = std::max(greatest, force.magnitude.value.value_or(0));
+    }
+    return greatest > 0 ? greatest : 100;
+}
+
+const SolvedForce* foundVector(const Result& result, int vector) {
+    if (result.chosen >= result.solved.solutions.size()) {
+        return nullptr;
+    }
+    const Solution& solution = result.solved.solutions[result.chosen];
+    if (vector == kSumIndex) {
+        return &solution.sum;
+    }
+    const auto index = static_cast<std::size_t>(vector);
+    return index < solution.forces.size() ? &solution.forces[index] : nullptr;
+}
+
+Magnitude magnitudeFor(const Result& result, int vector) {
+    const SolvedForce* found = foundVector(result, vector);
+    const Sketch& sketch = result.sketch;
+    const double value = found ? found->magnitude : plainMagnitude(sketch);
+    return {roundedToFigures(value, sketch.figures), {}};
+}
+
+Direction directionFor(const Result& result, int vector) {
+    const SolvedForce* found = foundVector(result, vector);
+    const double value = found ? found->direction.value_or(0) : 0;
+    const int decimals = result.sketch.angleDecimals + (result.sketch.angleUnit == AngleUnit::rad ? 2 : 0);
+    return {AngleForm{roundedToDecimals(value, decimals)}, {}};
+}
+
+} // namespace
+
+bool hasVector(const Sketch& sketch, int vector) {
+    return vector == kSumIndex || (vector >= 0 && static_cast<std::size_t>(vector) < sketch.forces.size());
+}
+
+const Force& vectorOf(const Sketch& sketch, int vector) {
+    return vector == kSumIndex ? sketch.sum : sketch.forces.at(static_cast<std::size_t>(vector));
+}
+
+Force& vectorOf(Sketch& sketch, int vector) {
+    return vector == kSumIndex ? sketch.sum : sketch.forces.at(static_cast<std::size_t>(vector));
+}
+
+Outcome typedInto(const Sketch& sketch, int vector, Cell cell, const QString& typed) {
+    const QString trimmed = typed.trimmed();
+    switch (cell) {
+    case Cell::name:
+        return named(sketch, vector, trimmed);
+    case Cell::magnitude:
+        return magnitudeTyped(sketch, vector, trimmed);
+    case Cell::direction:
+        break;
+    }
+    return directionTyped(sketch, vector, trimmed);
+}
+
+QString editedText(const Sketch& sketch, int vector, Cell cell) {
+    const Force& force = vectorOf(sketch, vector);
+    if (cell == Cell::name) {
+        return text(force.name);
+    }
+    if (isToFind(sketch, vector, cell)) {
+        return {};
+    }
+    return text(cell == Cell::magnitude
+                    ? withTolerance(shortest(*force.magnitude.value), force.magnitude.plusMinus)
+                    : withTolerance(directionInFull(force.direction), force.direction.plusMinus));
+}
+
+bool isToFind(const Sketch& sketch, int vector, Cell cell) {
+    const Force& force = vectorOf(sketch, vector);
+    return (cell == Cell::magnitude && !isGiven(force.magnitude)) ||
+           (cell == Cell::direction && !isGiven(force.direction));
+}
+
+Sketch toggled(const Result& result, int vector, Cell cell) {
+    Sketch after = result.sketch;
+    Force& force = vectorOf(after, vector);
+    const bool toFind = isToFind(after, vector, cell);
+    if (cell == Cell::magnitude) {
+        force.magnitude = toFind ? magnitudeFor(result, vector) : Magnitude{};
+    } else if (cell == Cell::direction) {
+        force.direction = toFind ? directionFor(result, vector) : Direction{};
+    }
+    return settled(std::move(after));
+}
+
+Sketch withForceAdded(const Sketch& sketch, bool toFind) {
+    Sketch after = sketch;
+    Force force;
+    force.name = nextForceName(sketch);
+    if (!toFind) {
+        force.magnitude.value = roundedToFigures(plainMagnitude(sketch), sketch.figures);
+        force.direction.form = AngleForm{0};
+    }
+    after.forces.push_back(std::move(force));
+    return after;
+}
+
+Sketch withForcesRemoved(const Sketch& sketch, const std::vector<int>& forces) {
+    Sketch after = sketch;
+    after.forces.clear();
+    for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
+        if (std::find(forces.begin(), forces.end(), static_cast<int>(i)) == forces.end()) {
+            after.forces.push_back(sketch.forces[i]);
+        }
+    }
+    return settled(std::move(after));
+}
+
+QString asLines(const Sketch& sketch, const std::vector<int>& vectors) {
+    QString lines;
+    for (int vector : vectors) {
+        const auto field = [&](Cell cell) {
+            return isToFind(sketch, vector, cell) ? QStringLiteral("?") : editedText(sketch, vector, cell);
+        };
+        lines += field(Cell::name) + u'\t' + field(Cell::magnitude) + u'\t' + field(Cell::direction) + u'\n';
+    }
+    return lines;
+}
+
+Sketch settled(Sketch sketch) {
+    if (sketch.smallest && firstFault(sketch)) {
+        Sketch plain = sketch;
+        plain.smallest.reset();
+        if (!firstFault(plain)) {
+            return plain;
+        }
+    }
+    return sketch;
+}
+
+} // namespace tailpoint

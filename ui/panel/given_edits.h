@@ -1,0 +1,57 @@
+// What typing into the table of given values does to a sketch. Pure: a sketch in, a sketch or a reason out.
+#pragma once
+
+#include "core/solve/solve.h"
+
+#include <QString>
+#include <variant>
+
+namespace tailpoint {
+
+struct Result;
+
+/// `vector` below is an index into the sketch's forces, or kSumIndex.
+enum class Cell { name, magnitude, direction };
+
+/// The sketch after an edit. `understood` says what was read where the text was converted ("75 lbf = 334 N").
+struct Taken {
+    Sketch sketch;
+    QString understood;
+};
+/// One line: what is wrong, and the mend.
+struct Refused {
+    QString message;
+};
+using Outcome = std::variant<Taken, Refused>;
+
+const Force& vectorOf(const Sketch& sketch, int vector);
+Force& vectorOf(Sketch& sketch, int vector);
+bool hasVector(const Sketch& sketch, int vector);
+
+/// A typed text put into a cell. "?" and an empty text make a magnitude or a direction one to find.
+Outcome typedInto(const Sketch& sketch, int vector, Cell cell, const QString& text);
+
+/// What stands in the field when a cell is opened: the value as it is kept, in full ("" for one to find).
+QString editedText(const Sketch& sketch, int vector, Cell cell);
+
+bool isToFind(const Sketch& sketch, int vector, Cell cell);
+
+/// given -> to find, to find -> given. A value that becomes given is the one found, to the shown digits, or a
+/// plain start (the greatest given magnitude; along the axis) where nothing was found.
+Sketch toggled(const Result& result, int vector, Cell cell);
+
+/// One more force, both values to find where `toFind`, else in a plain start along the axis.
+Sketch withForceAdded(const Sketch& sketch, bool toFind = false);
+Sketch withForcesRemoved(const Sketch& sketch, const std::vector<int>& forces);
+
+/// Lines of "name magnitude direction", fields apart by tabs or spaces. All lines or none: a reason names the
+/// line.
+Outcome withLinesAdded(const Sketch& sketch, const QString& lines);
+/// The same way out: one line a vector, tabs between, values in full in the sheet's units, "?" for one to
+/// find.
+QString asLines(const Sketch& sketch, const std::vector<int>& vectors);
+
+/// Drops a question for the smallest force that the sketch no longer asks.
+Sketch settled(Sketch sketch);
+
+} // namespace tailpoint

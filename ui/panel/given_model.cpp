@@ -1,0 +1,267 @@
+#include "ui/panel/given_model.h"
+
+#include "core/quantity/decimals.h"
+#include "core/sketch/shown.h"
+#include "ui/document/sketch_document.h"
+#include "ui/panel/symbols.h"
+
+#include <algorithm>
+
+namespace tailpoint {
+
+namespace {
+
+int forcesOf(const SketchDocument& document) {
+    return static_cast<int>(document.sketch().forces.size());
+}
+
+QString withTolerance(QString shown, std::optional<double> plusMinus) {
+    return plusMinus ? shown + QStringLiteral(" ± ") + text(shortest(*plusMinus)) : shown;
+}
+
+} // namespace
+
+GivenModel::GivenModel(SketchDocument& document, QObject* parent)
+    : QAbstractTableModel(parent), m_document(document), m_forces(forcesOf(document)) {}
+
+int GivenModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : m_forces + 1;
+}
+
+int GivenModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : Columns;
+}
+
+int GivenModel::vectorAt(int row) const {
+    return row == m_forces ? kSumIndex : row;
+}
+
+int GivenModel::rowOf(int vector) const {
+    return vector == kSumIndex ? m_forces : vector;
+}
+
+std::optional<Cell> GivenModel::cellAt(int column) {
+    switch (column) {
+    case Name:
+        return Cell::name;
+    case MagnitudeColumn:
+        return Cell::magnitude;
+    case DirectionColumn:
+        return Cell::direction;
+    default:
+        return std::nullopt;
+    }
+}
+
+Qt::ItemFlags GivenModel::flags(const QModelIndex& index) const {
+    const Qt::ItemFlags plain = QAbstractTableModel::flags(index);
+    return cellAt(index.column()) ? plain | Qt::ItemIsEditable : plain;
+}
+
+QVariant GivenModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) {
+        return QAbstractTableModel::headerData(section, orientation, role);
+    }
+    const QString headers[Columns]{tr("Name"), tr("Magnitude"), tr("Direction"), tr("Note")};
+    return section >= 0 && section < Columns ? headers[section] : QVariant();
+}
+
+bool GivenModel::isStale() const {
+    return m_forces != forcesOf(m_document);
+}
+
+void GivenModel::refresh() {
+    dropStrayDrafts();
+    if (isStale()) {
+        beginResetModel();
+        m_forces = forcesOf(m_document);
+        endResetModel();
+        return;
+    }
+    emit dataChanged(index(0, 0), index(m_forces, Columns - 1));
+}
+
+QString GivenModel::noteOf(int vector) const {
+    const Sketch& sketch = m_document.sketch();
+    const Force& force = vectorOf(sketch, vector);
+    if (sketch.smallest == force.name) {
+        return tr("smallest");
+    }
+    if (force.lineOfActionOnly) {
+        return tr("either sense");
+    }
+    return vector == kSumIndex ? isEquilibrium(sketch) ? tr("\u03a3F = 0") : tr("sum") : QString();
+}
+
+QVariant GivenModel::shown(int vector, int column) const {
+    const Sketch& sketch = m_document.sketch();
+    const Force& force = vectorOf(sketch, vector);
+    if (column == Name) {
+        return text(force.name);
+    }
+    if (column == Note) {
+        return noteOf(vector);
+    }
+    if (column == DirectionColumn && vector == kSumIndex && isEquilibrium(sketch) &&
+        !isGiven(force.direction)) {
+        return QStringLiteral("\u2013");
+    }
+    if (isToFind(sketch, vector, *cellAt(column))) {
+        return tr("to find");
+    }
+    return column == MagnitudeColumn
+               ? withTolerance(onScreen(shownForce(*force.magnitude.value, sketch, Origin::typed)),
+                               force.magnitude.plusMinus)
+               : withTolerance(onScreen(shownAsGiven(force.direction, sketch)), force.direction.plusMinus);
+}
+
+GivenModel::DraftKey GivenModel::keyAt(const QModelIndex& index) const {
+    return {vectorOf(m_document.sketch(), vectorAt(index.row())).name, index.column()};
+}
+
+const GivenModel::Draft* GivenModel::draftAt(const QModelIndex& index) const {
+    if (m_drafts.empty()) {
+        return nullptr;
+    }
+    const auto draft = m_drafts.find(keyAt(index));
+    return draft == m_drafts.end() ? nullptr : &draft->second;
+}
+
+bool GivenModel::shownInFull(int vector, Cell cell) const {
+    const Sketch& sketch = m_document.sketch();
+    const Force& force = vectorOf(sketch, vector);
+    if (cell == Cell::magnitude && force.magnitude.value) {
+        return roundedToFigures(*force.magnitude.value, sketch.figures) == *force.magnitude.value;
+    }
+    const auto* angle = std::get_if<AngleForm>(&force.direction.form);
+    return cell != Cell::direction || !angle ||
+           roundedToDecimals(angle->value, sketch.angleDecimals) == angle->value;
+}
+
+QString GivenModel::accessible(const QModelIndex& index) const {
+    const int vector = vectorAt(index.row());
+    const QString name = text(vectorOf(m_document.sketch(), vector).name);
+    const QString what = headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString();
+    const QString value = index.data().toString();
+    const auto cell = cellAt(index.column());
+    if (cell == Cell::name) {
+        return vector == kSumIndex ? tr("Sum %1").arg(name) : tr("Force %1").arg(name);
+    }
+    if (const Draft* draft = draftAt(index)) {
+        return tr("%1 of %2: %3, not taken: %4").arg(what, name, draft->text, draft->message);
+    }
+    return tr("%1 of %2: %3").arg(what, name, value);
+}
+
+QVariant GivenModel::data(const QModelIndex& index, int role) const {
+    const int vector = index.isValid() ? vectorAt(index.row()) : kNoVector;
+    const Sketch& sketch = m_document.sketch();
+    if (!index.isValid() || !hasVector(sketch, vector)) {
+        return {};
+    }
+    const auto cell = cellAt(index.column());
+    const Draft* draft = draftAt(index);
+    switch (role) {
+    case Qt::DisplayRole:
+        return draft ? QVariant(draft->text) : shown(vector, index.column());
+    case Qt::EditRole:
+        return draft  ? QVariant(draft->text)
+               : cell ? QVariant(editedText(sketch, vector, *cell))
+                      : QVariant();
+    case Qt::TextAlignmentRole:
+        return QVariant::fromValue((index.column() == Name ? Qt::AlignLeft : Qt::AlignRight) |
+                                   Qt::AlignVCenter);
+    case Qt::AccessibleTextRole:
+        return accessible(index);
+    case Qt::ToolTipRole:
+        return cell && *cell != Cell::name && !shownInFull(vector, *cell)
+                   ? tr("kept as %1").arg(editedText(sketch, vector, *cell))
+                   : QVariant();
+    case ToFindRole:
+        return !draft && cell && isToFind(sketch, vector, *cell) &&
+               shown(vector, index.column()) == tr("to find");
+    case SymbolRole:
+        return index.column() == Name;
+    case QuietRole:
+        return index.column() == Note;
+    case SumRole:
+        return vector == kSumIndex;
+    case FaultRole:
+        return draft ? draft->message : QString();
+    default:
+        return {};
+    }
+}
+
+QString GivenModel::lines(const std::vector<int>& vectors) const {
+    return asLines(m_document.sketch(), vectors);
+}
+
+Outcome GivenModel::tried(const QModelIndex& index, const QString& typed) const {
+    return typedInto(m_document.sketch(), vectorAt(index.row()), *cellAt(index.column()), typed);
+}
+
+bool GivenModel::setData(const QModelIndex& index, const QVariant& value, int role) {
+    const auto cell = cellAt(index.column());
+    if (role != Qt::EditRole || !cell || !hasVector(m_document.sketch(), vectorAt(index.row()))) {
+        return false;
+    }
+    const QString typed = value.toString();
+    const bool draft = draftAt(index) != nullptr;
+    if (!draft && typed == editedText(m_document.sketch(), vectorAt(index.row()), *cell)) {
+        return true; // nothing was changed: no undo step, and a value kept in full stays so
+    }
+    const Outcome outcome = tried(index, typed);
+    if (const auto* reason = std::get_if<Refused>(&outcome)) {
+        keepDraft(index, typed, reason->message);
+        return false;
+    }
+    const auto& accepted = std::get<Taken>(outcome);
+    m_drafts.erase(keyAt(index));
+    const QString steps[]{tr("Rename"), tr("Type a magnitude"), tr("Type a direction")};
+    if (const auto fault = m_document.edit(accepted.sketch, steps[static_cast<int>(*cell)])) {
+        keepDraft(index, typed, text(fault->message));
+        return false;
+    }
+    emit dataChanged(index, index);
+    emit taken(index, accepted.understood);
+    return true;
+}
+
+void GivenModel::keepDraft(const QModelIndex& index, const QString& typed, const QString& message) {
+    m_drafts.insert_or_assign(keyAt(index), Draft{typed, message});
+    emit dataChanged(index, index);
+    emit refused(index, message);
+}
+
+void GivenModel::discardDraft(const QModelIndex& index) {
+    if (m_drafts.erase(keyAt(index)) > 0) {
+        emit dataChanged(index, index);
+    }
+}
+
+/// A draft goes when the vector that it was typed for does.
+void GivenModel::dropStrayDrafts() {
+    const Sketch& sketch = m_document.sketch();
+    std::erase_if(m_drafts, [&](const auto& draft) {
+        const auto isNamed = [&](const Force& force) { return force.name == draft.first.first; };
+        return !isNamed(sketch.sum) && std::none_of(sketch.forces.begin(), sketch.forces.end(), isNamed);
+    });
+}
+
+void GivenModel::toggle(const QModelIndex& index) {
+    const auto cell = index.isValid() ? cellAt(index.column()) : std::nullopt;
+    if (!cell || *cell == Cell::name) {
+        return;
+    }
+    m_drafts.erase(keyAt(index));
+    const Sketch after = toggled(m_document.result(), vectorAt(index.row()), *cell);
+    const bool toFind = isToFind(after, vectorAt(index.row()), *cell);
+    if (const auto fault = m_document.edit(after, toFind ? tr("Ask for a value") : tr("Give a value"))) {
+        emit refused(index, text(fault->message));
+        return;
+    }
+    emit dataChanged(index, index);
+}
+
+} // namespace tailpoint

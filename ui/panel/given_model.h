@@ -1,0 +1,79 @@
+// The table of given values: one row a force and the sum last. Reads the document, keeps no number of it;
+// what it does keep is a typed text that could not be taken, so that it is not lost.
+#pragma once
+
+#include "ui/panel/given_edits.h"
+
+#include <QAbstractTableModel>
+#include <map>
+
+namespace tailpoint {
+
+class SketchDocument;
+
+/// Roles beside Qt's own.
+enum PanelRole {
+    ToFindRole = Qt::UserRole + 1, ///< bool: the cell is one to find
+    SymbolRole,                    ///< bool: set as a symbol, serif italic
+    QuietRole,                     ///< bool: secondary text
+    FaultRole,  ///< QString: why the cell's typed text was not taken; empty where all is well
+    SumRole,    ///< bool: belongs to the sum
+    HeadingRole ///< bool: a heading row
+};
+
+class GivenModel : public QAbstractTableModel {
+    Q_OBJECT
+public:
+    enum Column { Name, MagnitudeColumn, DirectionColumn, Note, Columns };
+
+    explicit GivenModel(SketchDocument& document, QObject* parent = nullptr);
+
+    int rowCount(const QModelIndex& parent = {}) const override;
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
+    bool setData(const QModelIndex& index, const QVariant& value, int role = Qt::EditRole) override;
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+    Qt::ItemFlags flags(const QModelIndex& index) const override;
+
+    /// Row <-> vector of the sketch: the sum stands last.
+    int vectorAt(int row) const;
+    int rowOf(int vector) const;
+    static std::optional<Cell> cellAt(int column);
+
+    /// Brings the rows up to the document. Call after it changed; cheap where only numbers did.
+    void refresh();
+    /// The rows no longer fit the document: refresh at once.
+    bool isStale() const;
+
+    /// What typing this would do, without doing it.
+    Outcome tried(const QModelIndex& index, const QString& typed) const;
+    void toggle(const QModelIndex& index);
+    /// Vectors as lines of tab-separated fields, as they can be pasted again.
+    QString lines(const std::vector<int>& vectors) const;
+    void discardDraft(const QModelIndex& index);
+
+signals:
+    void refused(const QModelIndex& index, const QString& message);
+    void taken(const QModelIndex& index, const QString& understood);
+
+private:
+    struct Draft {
+        QString text, message;
+    };
+    using DraftKey = std::pair<std::string, int>; ///< name of the vector, column: rows may move
+
+    DraftKey keyAt(const QModelIndex& index) const;
+    const Draft* draftAt(const QModelIndex& index) const;
+    QVariant shown(int vector, int column) const;
+    QString noteOf(int vector) const;
+    QString accessible(const QModelIndex& index) const;
+    bool shownInFull(int vector, Cell cell) const;
+    void keepDraft(const QModelIndex& index, const QString& text, const QString& message);
+    void dropStrayDrafts();
+
+    SketchDocument& m_document;
+    int m_forces = 0;
+    std::map<DraftKey, Draft> m_drafts;
+};
+
+} // namespace tailpoint

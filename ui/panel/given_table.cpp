@@ -1,0 +1,120 @@
+#include "ui/panel/given_view.h"
+
+#include "ui/document/sketch_document.h"
+
+#include <QClipboard>
+#include <QContextMenuEvent>
+#include <QGuiApplication>
+#include <QKeyEvent>
+#include <QLineEdit>
+
+namespace tailpoint {
+
+QWidget* GivenDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&,
+                                     const QModelIndex& index) const {
+    auto* field = new QLineEdit(parent);
+    field->setObjectName(QStringLiteral("cellField"));
+    field->setFrame(false);
+    field->setAutoFillBackground(true);
+    field->setAlignment(Qt::Alignment(index.data(Qt::TextAlignmentRole).toInt()));
+    field->setAccessibleName(index.model()->headerData(index.column(), Qt::Horizontal).toString());
+    if (index.column() != GivenModel::Name) {
+        field->setPlaceholderText(tr("to find"));
+    }
+    const QPersistentModelIndex cell(index);
+    field->setProperty("cell", QVariant::fromValue(cell));
+    connect(field, &QLineEdit::textEdited, this,
+            [this, cell](const QString& text) { emit typing(cell, text); });
+    return field;
+}
+
+void GivenDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {
+    auto* field = qobject_cast<QLineEdit*>(editor);
+    if (field && !field->isModified()) {
+        field->setText(index.data(Qt::EditRole).toString());
+    }
+}
+
+void GivenDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
+                                         const QModelIndex&) const {
+    editor->setGeometry(option.rect.adjusted(1, 1, -1, -2));
+}
+
+/// Enter on a text that can't be taken keeps the field open, with the reason said.
+bool GivenDelegate::staysOpen(QLineEdit* field) {
+    const auto cell = field->property("cell").value<QPersistentModelIndex>();
+    const auto* model = cell.isValid() ? qobject_cast<const GivenModel*>(cell.model()) : nullptr;
+    if (!model || !std::holds_alternative<Refused>(model->tried(cell, field->text()))) {
+        return false;
+    }
+    emit typing(cell, field->text());
+    return true;
+}
+
+bool GivenDelegate::eventFilter(QObject* editor, QEvent* event) {
+    auto* field = qobject_cast<QLineEdit*>(editor);
+    if (field && event->type() == QEvent::KeyPress) {
+        const int key = static_cast<QKeyEvent*>(event)->key();
+        if ((key == Qt::Key_Return || key == Qt::Key_Enter) && staysOpen(field)) {
+            return true;
+        }
+    }
+    return PanelDelegate::eventFilter(editor, event);
+}
+
+GivenTable::GivenTable(GivenModel& model, GivenDelegate* delegate, QWidget* parent)
+    : PanelTable(delegate, parent), m_model(model) {
+    setObjectName(QStringLiteral("givenTable"));
+    setAccessibleName(tr("Given"));
+    setEditTriggers(DoubleClicked | SelectedClicked | EditKeyPressed | AnyKeyPressed);
+    setShares({20, 27, 31, 22});
+    setModel(&model);
+}
+
+QString GivenTable::selectedText() const {
+    std::vector<int> vectors;
+    for (int row : chosenRows()) {
+        vectors.push_back(m_model.vectorAt(row));
+    }
+    return m_model.lines(vectors);
+}
+
+void GivenTable::keyPressEvent(QKeyEvent* event) {
+    if (event->matches(QKeySequence::Paste)) {
+        emit pasted(QGuiApplication::clipboard()->text());
+    } else if (event->text() == QLatin1String("?")) {
+        m_model.toggle(currentIndex());
+    } else if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) {
+        emit removal(chosenRows());
+    } else if (event->key() == Qt::Key_Insert) {
+        emit addition();
+    } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        edit(currentIndex());
+    } else if (event->key() == Qt::Key_Escape) {
+        m_model.discardDraft(currentIndex());
+    } else {
+        PanelTable::keyPressEvent(event);
+    }
+}
+
+void GivenTable::contextMenuEvent(QContextMenuEvent* event) {
+    const bool mouse = event->reason() == QContextMenuEvent::Mouse;
+    const QModelIndex index = mouse ? indexAt(event->pos()) : currentIndex();
+    const QPoint place = mouse ? event->pos() : visualRect(index).bottomLeft();
+    emit menuAsked(index, viewport()->mapToGlobal(place));
+}
+
+/// Tab from an open field goes to the next field, past the notes.
+QModelIndex GivenTable::moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) {
+    const QModelIndex here = currentIndex();
+    const bool next = action == MoveNext, previous = action == MovePrevious;
+    if (!here.isValid() || (!next && !previous)) {
+        return PanelTable::moveCursor(action, modifiers);
+    }
+    const int fields = GivenModel::Note;
+    const int place = here.row() * fields + std::min(here.column(), fields - 1) + (next ? 1 : -1);
+    const int last = m_model.rowCount() * fields - 1;
+    return place < 0 || place > last ? here : m_model.index(place / fields, place % fields);
+}
+
+} // namespace tailpoint

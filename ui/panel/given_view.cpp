@@ -1,0 +1,181 @@
+#include "ui/panel/given_view.h"
+
+#include "ui/document/sketch_document.h"
+#include "ui/panel/panel_parts.h"
+#include "ui/panel/symbols.h"
+
+#include <QAction>
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QLabel>
+#include <QMenu>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace tailpoint {
+
+GivenView::GivenView(SketchDocument& document, QWidget* parent)
+    : QWidget(parent), m_document(document), m_model(new GivenModel(document, this)),
+      m_delegate(new GivenDelegate), m_table(new GivenTable(*m_model, m_delegate)),
+      m_line(quietLabel(QStringLiteral("givenLine"))) {
+    auto* add = linkButton(tr("+ Add force"), QStringLiteral("addRow"));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    column->addWidget(m_table);
+    column->addWidget(m_line);
+    column->addWidget(add, 0, Qt::AlignLeft);
+    m_line->setWordWrap(true);
+    m_line->setMargin(4);
+    m_line->hide();
+    connect(add, &QPushButton::clicked, this, &GivenView::addForce);
+    connect(m_delegate, &GivenDelegate::typing, this, &GivenView::onTyping);
+    connect(m_model, &GivenModel::refused, this, [this](const QModelIndex& cell) { sayCell(cell); });
+    connect(m_model, &GivenModel::taken, this,
+            [this](const QModelIndex&, const QString& understood) { say(understood, false); });
+    connect(m_table, &GivenTable::pasted, this, &GivenView::paste);
+    connect(m_table, &GivenTable::removal, this, &GivenView::removeChosen);
+    connect(m_table, &GivenTable::addition, this, &GivenView::addForce);
+    connect(m_table, &GivenTable::menuAsked, this, &GivenView::showMenu);
+    connect(m_table->selectionModel(), &QItemSelectionModel::selectionChanged, this, &GivenView::onSelection);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [this](const QModelIndex& cell) { sayCell(cell); });
+}
+
+void GivenView::setTheme(const Theme& theme) {
+    m_table->setTheme(theme);
+}
+
+void GivenView::refresh() {
+    m_model->refresh();
+}
+
+void GivenView::say(const QString& line, bool fault) {
+    m_line->setForegroundRole(fault ? QPalette::BrightText : QPalette::PlaceholderText);
+    m_line->setText(fault ? QStringLiteral("\u25b2 ") + line : line);
+    m_line->setVisible(!line.isEmpty());
+}
+
+/// The reason of a cell whose text was not taken, else nothing.
+void GivenView::sayCell(const QModelIndex& cell) {
+    const QString fault = cell.data(FaultRole).toString();
+    say(fault, !fault.isEmpty());
+}
+
+/// Echoes what is understood while it is typed, and why it is not.
+void GivenView::onTyping(const QModelIndex& cell, const QString& typed) {
+    const Outcome outcome = m_model->tried(cell, typed);
+    if (const auto* reason = std::get_if<Refused>(&outcome)) {
+        say(reason->message, true);
+        return;
+    }
+    say(std::get<Taken>(outcome).understood, false);
+}
+
+void GivenView::apply(const Sketch& after, const QString& step) {
+    if (const auto fault = m_document.edit(after, step)) {
+        say(text(fault->message), true);
+    }
+}
+
+void GivenView::addForce() {
+    apply(withForceAdded(m_document.sketch()), tr("Add a force"));
+    edit(static_cast<int>(m_document.sketch().forces.size()) - 1, Cell::magnitude);
+}
+
+void GivenView::removeChosen() {
+    std::vector<int> forces;
+    for (int row : m_table->chosenRows()) {
+        if (m_model->vectorAt(row) != kSumIndex) {
+            forces.push_back(row);
+        }
+    }
+    if (forces.empty()) {
+        say(tr("The sum stays: make its magnitude and direction to find with ?"), false);
+        return;
+    }
+    apply(withForcesRemoved(m_document.sketch(), forces),
+          forces.size() == 1 ? tr("Delete a force") : tr("Delete %1 forces").arg(forces.size()));
+}
+
+void GivenView::paste(const QString& lines) {
+    const Outcome outcome = withLinesAdded(m_document.sketch(), lines);
+    if (const auto* reason = std::get_if<Refused>(&outcome)) {
+        say(reason->message, true);
+        return;
+    }
+    const auto& accepted = std::get<Taken>(outcome);
+    apply(accepted.sketch, tr("Paste forces"));
+    say(accepted.understood, false);
+}
+
+void GivenView::toggleCurrent() {
+    m_model->toggle(m_table->currentIndex());
+}
+
+void GivenView::select(int vector) {
+    m_following = true;
+    if (vector == kNoVector || !hasVector(m_document.sketch(), vector)) {
+        m_table->clearSelection();
+    } else {
+        const int column = std::max(0, m_table->currentIndex().column());
+        const QModelIndex cell = m_model->index(m_model->rowOf(vector), column);
+        m_table->selectionModel()->setCurrentIndex(cell, QItemSelectionModel::ClearAndSelect |
+                                                             QItemSelectionModel::Rows);
+    }
+    m_following = false;
+}
+
+void GivenView::edit(int vector, Cell cell) {
+    const QModelIndex index = m_model->index(m_model->rowOf(vector), static_cast<int>(cell));
+    m_table->setFocus(Qt::OtherFocusReason);
+    m_table->setCurrentIndex(index);
+    m_table->edit(index);
+}
+
+void GivenView::onSelection() {
+    if (m_following) {
+        return;
+    }
+    const auto rows = m_table->selectionModel()->selectedRows();
+    emit selected(rows.size() == 1 ? m_model->vectorAt(rows.front().row()) : kNoVector);
+}
+
+void GivenView::setEitherSense(int vector, bool either) {
+    Sketch after = m_document.sketch();
+    vectorOf(after, vector).lineOfActionOnly = either;
+    apply(after, either ? tr("Take the line of action only") : tr("Keep the sense"));
+}
+
+void GivenView::showMenu(const QModelIndex& index, const QPoint& place) {
+    QMenu menu(this);
+    menu.setObjectName(QStringLiteral("givenMenu"));
+    if (index.isValid()) {
+        const int vector = m_model->vectorAt(index.row());
+        const auto cell = GivenModel::cellAt(index.column());
+        if (cell && *cell != Cell::name) {
+            const bool toFind = isToFind(m_document.sketch(), vector, *cell);
+            menu.addAction(toFind ? tr("Make it given\t?") : tr("Make it one to find\t?"), this,
+                           [this, index] { m_model->toggle(index); });
+        }
+        if (cell) {
+            menu.addAction(*cell == Cell::name ? tr("Rename\tF2") : tr("Type a value\tF2"), this,
+                           [this, vector, cell] { edit(vector, *cell); });
+        }
+        auto* either = menu.addAction(tr("Line of action only, either sense"), this,
+                                      [this, vector](bool on) { setEitherSense(vector, on); });
+        either->setCheckable(true);
+        either->setChecked(vectorOf(m_document.sketch(), vector).lineOfActionOnly);
+        menu.addSeparator();
+        if (vector != kSumIndex) {
+            menu.addAction(tr("Delete\tDel"), this, &GivenView::removeChosen);
+        }
+        menu.addAction(tr("Copy\tCtrl+C"), this,
+                       [this] { QGuiApplication::clipboard()->setText(m_table->selectedText()); });
+    }
+    menu.addAction(tr("Paste lines of name, magnitude, direction\tCtrl+V"), this,
+                   [this] { paste(QGuiApplication::clipboard()->text()); });
+    menu.exec(place);
+}
+
+} // namespace tailpoint

@@ -1,0 +1,94 @@
+// Given: the table, one quiet line under it, and a button for one more force.
+#pragma once
+
+#include "ui/panel/given_model.h"
+#include "ui/panel/panel_table.h"
+
+class QLabel;
+class QLineEdit;
+
+namespace tailpoint {
+
+/// The field that opens over a cell. Keeps what is being typed whatever the document does meanwhile.
+class GivenDelegate : public PanelDelegate {
+    Q_OBJECT
+public:
+    using PanelDelegate::PanelDelegate;
+    QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
+                          const QModelIndex& index) const override;
+    void setEditorData(QWidget* editor, const QModelIndex& index) const override;
+    void updateEditorGeometry(QWidget* editor, const QStyleOptionViewItem& option,
+                              const QModelIndex& index) const override;
+
+signals:
+    void typing(const QModelIndex& index, const QString& text) const;
+
+protected:
+    bool eventFilter(QObject* editor, QEvent* event) override;
+
+private:
+    bool staysOpen(QLineEdit* field);
+};
+
+class GivenTable : public PanelTable {
+    Q_OBJECT
+public:
+    GivenTable(GivenModel& model, GivenDelegate* delegate, QWidget* parent = nullptr);
+    QString selectedText() const override;
+
+signals:
+    void pasted(const QString& lines);
+    void removal(const QList<int>& rows);
+    void addition();
+    void menuAsked(const QModelIndex& index, const QPoint& globalPlace);
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
+    QModelIndex moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) override;
+
+private:
+    GivenModel& m_model;
+};
+
+class GivenView : public QWidget {
+    Q_OBJECT
+public:
+    explicit GivenView(SketchDocument& document, QWidget* parent = nullptr);
+    void setTheme(const Theme& theme);
+    void refresh();
+    bool isStale() const { return m_model->isStale(); }
+
+    void select(int vector);
+    /// Opens the field of a cell, with the keyboard in it.
+    void edit(int vector, Cell cell);
+
+    // Each is one undo step; what could not be done is said in the line.
+    void addForce();
+    void removeChosen();
+    void paste(const QString& lines);
+    void toggleCurrent();
+
+    QTableView* table() const { return m_table; }
+
+signals:
+    void selected(int vector); ///< kNoVector: nothing, or more than one
+
+private:
+    void say(const QString& line, bool fault);
+    void sayCell(const QModelIndex& index);
+    void onTyping(const QModelIndex& index, const QString& typed);
+    void onSelection();
+    void showMenu(const QModelIndex& index, const QPoint& place);
+    void setEitherSense(int vector, bool either);
+    void apply(const Sketch& after, const QString& step);
+
+    SketchDocument& m_document;
+    GivenModel* m_model;
+    GivenDelegate* m_delegate;
+    GivenTable* m_table;
+    QLabel* m_line;
+    bool m_following = false; ///< the selection comes from outside
+};
+
+} // namespace tailpoint

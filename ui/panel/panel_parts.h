@@ -1,0 +1,48 @@
+// Small parts that the panel is made of.
+#pragma once
+
+#include <QLabel>
+#include <QPushButton>
+#include <QWidget>
+
+namespace tailpoint {
+
+/// A hairline across the panel.
+class Rule : public QWidget {
+    Q_OBJECT
+public:
+    explicit Rule(QWidget* parent = nullptr);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+};
+
+/// A value that can be selected and copied, by mouse and keyboard; shows where the keyboard is.
+class ValueLabel : public QLabel {
+    Q_OBJECT
+public:
+    explicit ValueLabel(const QString& objectName, QWidget* parent = nullptr);
+    /// Sets the text only where it differs, so that a selection outlives a repaint.
+    void show(const QString& richText);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+};
+
+/// A flat button of text alone, at least 24 px high.
+class LinkButton : public QPushButton {
+    Q_OBJECT
+public:
+    using QPushButton::QPushButton;
+    QSize sizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+};
+
+/// "GIVEN": small and spaced.
+QLabel* headingLabel(const QString& title);
+QLabel* quietLabel(const QString& objectName);
+LinkButton* linkButton(const QString& title, const QString& objectName);
+
+} // namespace tailpoint

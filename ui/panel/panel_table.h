@@ -1,0 +1,69 @@
+// A table as a drafting sheet has it: hairlines under the rows, no frame, no header, as high as its rows.
+#pragma once
+
+#include "ui/style/theme.h"
+
+#include <QStyledItemDelegate>
+#include <QTableView>
+
+namespace tailpoint {
+
+inline constexpr int kRowHeight = 30; ///< logical pixels; a target of 24 or more (WCAG 2.2, 2.5.8)
+
+/// Paints a cell by the PanelRoles of its model.
+class PanelDelegate : public QStyledItemDelegate {
+    Q_OBJECT
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+    void setTheme(const Theme& theme) { m_theme = &theme; }
+    const Theme& theme() const { return *m_theme; }
+
+    void paint(QPainter* painter, const QStyleOptionViewItem& option,
+               const QModelIndex& index) const override;
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+
+private:
+    QColor inkOf(const QModelIndex& index) const;
+    void paintText(QPainter& painter, const QRect& rect, const QModelIndex& index) const;
+    void paintFault(QPainter& painter, const QRect& rect) const;
+    const Theme* m_theme = &themeOf(ThemeName::paper);
+};
+
+class PanelTable : public QTableView {
+    Q_OBJECT
+public:
+    explicit PanelTable(PanelDelegate* delegate, QWidget* parent = nullptr);
+    void setModel(QAbstractItemModel* model) override;
+    void setTheme(const Theme& theme);
+
+    /// Widths of the columns as shares of the table's width.
+    void setShares(const QList<int>& shares);
+    /// The most rows shown at once; beyond it the table scrolls.
+    void setMostRows(int rows);
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+    /// The selected rows as lines of tab-separated fields, as shown.
+    virtual QString selectedText() const;
+
+    /// Rows that hold a selected or the current cell, from above.
+    QList<int> chosenRows() const;
+
+signals:
+    void left(); ///< the keyboard went elsewhere
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+
+private:
+    void fitHeight();
+    PanelDelegate* m_delegate;
+    QList<int> m_shares;
+    int m_mostRows = 12;
+};
+
+} // namespace tailpoint

@@ -1,0 +1,119 @@
+// Lines of "name magnitude direction", as they come from a spreadsheet or a note.
+#include "ui/panel/given_edits.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <set>
+
+namespace tailpoint {
+
+namespace {
+
+struct Lines {
+    Q_DECLARE_TR_FUNCTIONS(Lines)
+};
+
+struct Fields {
+    QString name, magnitude, direction;
+};
+using Read = std::variant<Force, Refused>;
+
+/// A sheet with the same units and axis and one force on it: each line is read by itself, however many there
+/// are.
+Sketch bareSheet(const Sketch& sketch) {
+    Sketch bare = sketch;
+    bare.forces.assign(1, Force{});
+    bare.forces[0].name.assign(1, 'P');
+    bare.sum = emptySketch().sum;
+    bare.smallest.reset();
+    return bare;
+}
+
+Read readFields(Sketch sheet, const Fields& fields) {
+    sheet.sum.name.assign(
+        1, fields.name == QLatin1String("R") ? 'S' : 'R'); // names are compared where all are known
+    const std::pair<Cell, QString> cells[]{
+        {Cell::magnitude, fields.magnitude}, {Cell::direction, fields.direction}, {Cell::name, fields.name}};
+    for (const auto& [cell, typed] : cells) {
+        Outcome outcome = typedInto(sheet, 0, cell, typed);
+        if (auto* refused = std::get_if<Refused>(&outcome)) {
+            return std::move(*refused);
+        }
+        sheet = std::move(std::get<Taken>(outcome).sketch);
+    }
+    return sheet.forces[0];
+}
+
+/// A unit or a grouping may put spaces inside a field: the first split whose fields both read is taken, and
+/// where none reads the plain one is, so that its reason is the one that is told.
+Read readSpaced(const Sketch& sheet, const QStringList& parts) {
+    const auto split = [&](qsizetype at) {
+        return readFields(sheet, {parts[0], parts.mid(1, at - 1).join(u' '), parts.mid(at).join(u' ')});
+    };
+    Read plain = split(2);
+    for (qsizetype at = 3; at < parts.size() && std::holds_alternative<Refused>(plain); ++at) {
+        Read other = split(at);
+        if (std::holds_alternative<Force>(other)) {
+            return other;
+        }
+    }
+    return plain;
+}
+
+Read readLine(const Sketch& sheet, const QString& line) {
+    const bool tabs = line.contains(u'\t');
+    const QStringList parts = tabs ? line.split(u'\t') : line.simplified().split(u' ');
+    if (parts.size() < 3 || (tabs && parts.size() > 3)) {
+        return Refused{
+            Lines::tr("expected a name, a magnitude and a direction, with tabs or spaces between")};
+    }
+    return tabs ? readFields(sheet, {parts[0], parts[1], parts[2]}) : readSpaced(sheet, parts);
+}
+
+Refused atLine(int number, const QString& message) {
+    return {Lines::tr("Line %1: %2").arg(number).arg(message)};
+}
+
+Outcome finished(Sketch after, std::size_t before) {
+    const std::size_t added = after.forces.size() - before;
+    if (added == 0) {
+        return Refused{Lines::tr("Nothing to paste: copy lines of name, magnitude and direction first")};
+    }
+    if (const auto fault = firstFault(after)) {
+        return Refused{QString::fromStdString(fault->message)};
+    }
+    return Taken{std::move(after),
+                 added == 1 ? Lines::tr("1 force added") : Lines::tr("%1 forces added").arg(added)};
+}
+
+} // namespace
+
+Outcome withLinesAdded(const Sketch& sketch, const QString& lines) {
+    const Sketch sheet = bareSheet(sketch);
+    Sketch after = sketch;
+    std::set<std::string> names{sketch.sum.name};
+    for (const Force& force : sketch.forces) {
+        names.insert(force.name);
+    }
+    int number = 0;
+    for (const QString& line :
+         QString(lines).replace(QLatin1String("\r\n"), QLatin1String("\n")).split(u'\n')) {
+        ++number;
+        if (line.trimmed().isEmpty()) {
+            continue;
+        }
+        Read read = readLine(sheet, line.trimmed());
+        if (auto* refused = std::get_if<Refused>(&read)) {
+            return atLine(number, refused->message);
+        }
+        Force& force = std::get<Force>(read);
+        if (!names.insert(force.name).second) {
+            const QString name = QString::fromStdString(force.name);
+            return atLine(number, Lines::tr("the name %1 is taken; give this force another").arg(name));
+        }
+        after.forces.push_back(std::move(force));
+    }
+    return finished(std::move(after), sketch.forces.size());
+}
+
+} // namespace tailpoint

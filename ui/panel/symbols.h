@@ -1,0 +1,29 @@
+// Names, numbers and units as the panel sets them: symbols in serif italic with a real subscript, digits and
+// units upright, U+2212 for the minus.
+#pragma once
+
+#include <QString>
+#include <string>
+#include <string_view>
+
+namespace tailpoint {
+
+/// A symbol in two parts: "F12" is F with subscript 12; a name without trailing digits has no subscript.
+struct Symbol {
+    QString letters, subscript;
+};
+Symbol symbolOf(std::string_view name);
+
+/// Rich text for labels. `name` is escaped.
+QString symbolHtml(std::string_view name);
+/// The same with a further subscript in words or letters: R_x.
+QString symbolHtml(std::string_view name, const QString& subscript);
+
+/// A shown value (ASCII) as the window writes it: '-' becomes U+2212.
+QString onScreen(std::string_view shown);
+QString onScreen(const QString& shown);
+
+/// Core's text as it is.
+QString text(std::string_view utf8);
+
+} // namespace tailpoint
