@@ -1,0 +1,80 @@
+#include "ui/panel/figures_model.h"
+
+#include "ui/panel/given_model.h"
+
+namespace tailpoint {
+
+FiguresModel::FiguresModel(SketchDocument& document, int columns, QObject* parent)
+    : QAbstractTableModel(parent), m_document(document), m_columns(columns) {}
+
+int FiguresModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : m_columns;
+}
+
+QVariant FiguresModel::data(const QModelIndex& index, int role) const {
+    if (!index.isValid()) {
+        return {};
+    }
+    const FigureRow row = rowAt(index.row());
+    const bool label = index.column() == 0;
+    switch (role) {
+    case Qt::DisplayRole: // values stand at the right: the last column holds the last value
+        return label ? row.label : row.values.value(index.column() - m_columns + row.values.size());
+    case Qt::TextAlignmentRole:
+        return QVariant::fromValue((label ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+    case SymbolRole:
+        return label && row.symbol;
+    case QuietRole:
+    case HeadingRole:
+        return row.heading;
+    case SumRole:
+        return row.sum;
+    default:
+        return {};
+    }
+}
+
+VectorsModel::VectorsModel(SketchDocument& document, QObject* parent) : FiguresModel(document, 5, parent) {}
+
+int VectorsModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : m_rows;
+}
+
+FigureRow VectorsModel::rowAt(int row) const {
+    const int forces = static_cast<int>(m_document.sketch().forces.size());
+    return row == 0 ? vectorHeading() : vectorRow(m_document.result(), row > forces ? kSumIndex : row - 1);
+}
+
+void VectorsModel::refresh() {
+    const bool answered = !m_document.result().solved.solutions.empty();
+    const int rows = answered ? static_cast<int>(m_document.sketch().forces.size()) + 2 : 0;
+    if (rows != m_rows) {
+        beginResetModel();
+        m_rows = rows;
+        endResetModel();
+    } else if (rows > 0) {
+        emit dataChanged(index(0, 0), index(rows - 1, columnCount() - 1));
+    }
+}
+
+AnglesModel::AnglesModel(SketchDocument& document, QObject* parent) : FiguresModel(document, 3, parent) {}
+
+int AnglesModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(m_shown.size());
+}
+
+void AnglesModel::refresh() {
+    QList<FigureRow> rows = angleRows(m_document.result());
+    if (rows.size() != m_shown.size()) {
+        beginResetModel();
+        m_shown = std::move(rows);
+        endResetModel();
+        return;
+    }
+    m_shown = std::move(rows);
+    if (!m_shown.isEmpty()) {
+        emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
+    }
+}
+
+} // namespace tailpoint

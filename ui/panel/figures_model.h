@@ -1,0 +1,56 @@
+// Read-only tables under Solution.
+#pragma once
+
+#include "ui/panel/answer_text.h"
+
+#include <QAbstractTableModel>
+
+namespace tailpoint {
+
+/// Rows of a few figures. `refresh` tells the view what changed: numbers alone, or the rows themselves.
+class FiguresModel : public QAbstractTableModel {
+    Q_OBJECT
+public:
+    FiguresModel(SketchDocument& document, int columns, QObject* parent = nullptr);
+    int columnCount(const QModelIndex& parent = {}) const override;
+    QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
+
+protected:
+    virtual FigureRow rowAt(int row) const = 0;
+    SketchDocument& m_document;
+
+private:
+    int m_columns;
+};
+
+/// Magnitude, direction and components of every vector; rows are made when they are looked at.
+class VectorsModel : public FiguresModel {
+    Q_OBJECT
+public:
+    explicit VectorsModel(SketchDocument& document, QObject* parent = nullptr);
+    int rowCount(const QModelIndex& parent = {}) const override;
+    void refresh();
+
+protected:
+    FigureRow rowAt(int row) const override;
+
+private:
+    int m_rows = 0;
+};
+
+/// Parallelogram and force triangle.
+class AnglesModel : public FiguresModel {
+    Q_OBJECT
+public:
+    explicit AnglesModel(SketchDocument& document, QObject* parent = nullptr);
+    int rowCount(const QModelIndex& parent = {}) const override;
+    void refresh();
+
+protected:
+    FigureRow rowAt(int row) const override { return m_shown.value(row); }
+
+private:
+    QList<FigureRow> m_shown; ///< as last shown
+};
+
+} // namespace tailpoint

@@ -1,0 +1,150 @@
+#include "ui/panel/find_view.h"
+
+#include "ui/panel/answer_text.h"
+#include "ui/panel/sheet_edits.h"
+#include "ui/panel/symbols.h"
+#include "ui/style/theme.h"
+
+#include <QVBoxLayout>
+
+namespace tailpoint {
+
+namespace {
+
+constexpr int kMostMends = 6;
+
+QFont largeFont(const QFont& around) {
+    QFont font = serifFont();
+    font.setPointSizeF(around.pointSizeF() * 2.1);
+    return font;
+}
+
+} // namespace
+
+FindView::FindView(SketchDocument& document, QWidget* parent)
+    : QWidget(parent), m_document(document), m_sentence(new ValueLabel(QStringLiteral("question"))),
+      m_answer(new ValueLabel(QStringLiteral("answer"))),
+      m_detail(new ValueLabel(QStringLiteral("answerDetail"))),
+      m_message(new ValueLabel(QStringLiteral("findMessage"))),
+      m_other(linkButton({}, QStringLiteral("otherAnswer"))), m_mends(new QVBoxLayout) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    m_answer->setFont(largeFont(font()));
+    m_answer->setForegroundRole(QPalette::Link);
+    m_answer->setAccessibleDescription(tr("Answer"));
+    m_sentence->setForegroundRole(QPalette::PlaceholderText);
+    m_message->setForegroundRole(QPalette::BrightText);
+    for (QWidget* widget : {static_cast<QWidget*>(m_sentence), static_cast<QWidget*>(m_answer),
+                            static_cast<QWidget*>(m_detail), static_cast<QWidget*>(m_message)}) {
+        column->addWidget(widget);
+    }
+    m_mends->setSpacing(0);
+    column->addLayout(m_mends);
+    column->addWidget(m_other, 0, Qt::AlignLeft);
+    connect(m_other, &QPushButton::clicked, this,
+            [this] { m_document.choose(1 - m_document.result().chosen); });
+}
+
+void FindView::refresh() {
+    const Result& result = m_document.result();
+    const AnswerText answer = answerText(result);
+    m_sentence->show(htmlOf(question(result.sketch)));
+    m_answer->show(answer.large);
+    m_detail->show(answer.detail);
+    m_message->show(onScreen(result.solved.message).toHtmlEscaped());
+    m_other->setVisible(result.solved.solutions.size() == 2);
+    m_other->setText(tr("Answer %1 of 2 \u2013 show the other").arg(result.chosen + 1));
+    showMends(mends());
+}
+
+void FindView::apply(const Sketch& after, const QString& step) const {
+    if (const auto fault = m_document.edit(after, step)) {
+        m_message->show(text(fault->message).toHtmlEscaped());
+    }
+}
+
+/// Too many unknowns: one click opens the field of one of them.
+void FindView::addFixes(QList<Mend>& list) const {
+    const Sketch& sketch = m_document.sketch();
+    for (int vector = kSumIndex; hasVector(sketch, vector) && list.size() < kMostMends; ++vector) {
+        for (Cell cell : {Cell::magnitude, Cell::direction}) {
+            if (isToFind(sketch, vector, cell)) {
+                const QString name = text(vectorOf(sketch, vector).name);
+                list << Mend{
+                    cell == Cell::magnitude ? tr("Give the magnitude of %1").arg(name)
+                                            : tr("Give the direction of %1").arg(name),
+                    [this, vector, cell] { emit const_cast<FindView*>(this)->cellWanted(vector, cell); }};
+            }
+        }
+    }
+}
+
+/// Nothing to find: one click frees a vector.
+void FindView::addFrees(QList<Mend>& list) const {
+    list << Mend{tr("Find the resultant"),
+                 [this] { apply(askingResultant(m_document.result()), tr("Ask for the resultant")); }};
+    const int forces = static_cast<int>(m_document.sketch().forces.size());
+    for (int vector = std::max(0, forces - 2); vector < forces; ++vector) {
+        const QString name = text(vectorOf(m_document.sketch(), vector).name);
+        list << Mend{tr("Find %1").arg(name), [this, vector, name] {
+                         Sketch after = m_document.sketch();
+                         vectorOf(after, vector).magnitude = {};
+                         vectorOf(after, vector).direction = {};
+                         apply(settled(std::move(after)), tr("Ask for %1").arg(name));
+                     }};
+    }
+}
+
+/// An answer was lost to a sense: one click admits the other one.
+void FindView::addTurns(QList<Mend>& list) const {
+    if (m_document.result().solved.reversed.empty()) {
+        return;
+    }
+    const Solution& lost = m_document.result().solved.reversed.front();
+    for (int vector = kSumIndex; vector < static_cast<int>(lost.forces.size()); ++vector) {
+        const SolvedForce& each =
+            vector == kSumIndex ? lost.sum : lost.forces[static_cast<std::size_t>(vector)];
+        if (each.turned && list.size() < kMostMends) {
+            list << Mend{tr("Let %1 act either way along its line").arg(text(each.name)), [this, vector] {
+                             Sketch after = m_document.sketch();
+                             vectorOf(after, vector).lineOfActionOnly = true;
+                             apply(after, tr("Take the line of action only"));
+                         }};
+        }
+    }
+}
+
+QList<FindView::Mend> FindView::mends() const {
+    QList<Mend> list;
+    if (m_document.result().solved.status == Status::underdetermined) {
+        addFixes(list);
+    } else if (m_document.result().solved.status == Status::overdetermined) {
+        addFrees(list);
+    }
+    addTurns(list);
+    return list;
+}
+
+void FindView::showMends(const QList<Mend>& list) {
+    m_made.clear();
+    while (m_buttons.size() < list.size()) {
+        const qsizetype place = m_buttons.size();
+        auto* button = linkButton({}, QStringLiteral("mend%1").arg(place));
+        connect(button, &QPushButton::clicked, this, [this, place] {
+            const auto make = m_made.value(place); // a copy: making it fills the list anew
+            make();
+        });
+        m_mends->addWidget(button, 0, Qt::AlignLeft);
+        m_buttons << button;
+    }
+    for (qsizetype i = 0; i < m_buttons.size(); ++i) {
+        m_buttons[i]->setVisible(i < list.size());
+        if (i < list.size()) {
+            m_buttons[i]->setText(list[i].title);
+            m_made << list[i].make;
+        }
+    }
+}
+
+} // namespace tailpoint

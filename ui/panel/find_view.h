@@ -1,0 +1,46 @@
+// Find: the question as a sentence, the answer as the largest thing in the panel, and what to do where there
+// is none.
+#pragma once
+
+#include "ui/panel/given_edits.h"
+#include "ui/panel/panel_parts.h"
+
+#include <functional>
+
+class QVBoxLayout;
+
+namespace tailpoint {
+
+class SketchDocument;
+
+class FindView : public QWidget {
+    Q_OBJECT
+public:
+    explicit FindView(SketchDocument& document, QWidget* parent = nullptr);
+    void refresh();
+
+signals:
+    void cellWanted(int vector, tailpoint::Cell cell); ///< a value should be typed there
+
+private:
+    /// A mend that one click makes.
+    struct Mend {
+        QString title;
+        std::function<void()> make;
+    };
+    QList<Mend> mends() const;
+    void addFixes(QList<Mend>& list) const;
+    void addFrees(QList<Mend>& list) const;
+    void addTurns(QList<Mend>& list) const;
+    void showMends(const QList<Mend>& list);
+    void apply(const Sketch& after, const QString& step) const;
+
+    SketchDocument& m_document;
+    ValueLabel *m_sentence, *m_answer, *m_detail, *m_message;
+    LinkButton* m_other;
+    QVBoxLayout* m_mends;
+    QList<LinkButton*> m_buttons; ///< kept and filled anew
+    QList<std::function<void()>> m_made;
+};
+
+} // namespace tailpoint

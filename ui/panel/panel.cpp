@@ -1,0 +1,166 @@
+#include "ui/panel/panel.h"
+
+#include "core/explain/caution.h"
+#include "core/sketch/shown.h"
+#include "ui/panel/figures_model.h"
+#include "ui/panel/find_view.h"
+#include "ui/panel/given_view.h"
+#include "ui/panel/symbols.h"
+#include "ui/style/palette.h"
+
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+namespace tailpoint {
+
+namespace {
+
+constexpr int kFrame = 16;  // milliseconds: at most one refresh a frame at 60 Hz
+constexpr int kMargin = 18; // left and right of the panel's text
+
+} // namespace
+
+Panel::Panel(SketchDocument& document, QWidget* parent)
+    : QScrollArea(parent), m_document(document), m_given(new GivenView(document)),
+      m_find(new FindView(document)), m_reference(quietLabel(QStringLiteral("reference"))),
+      m_carried(quietLabel(QStringLiteral("carried"))), m_vectors(new VectorsModel(document, this)),
+      m_angles(new AnglesModel(document, this)), m_vectorTable(new PanelTable(new PanelDelegate)),
+      m_angleTable(new PanelTable(new PanelDelegate)), m_check(new ValueLabel(QStringLiteral("check"))),
+      m_caution(new ValueLabel(QStringLiteral("caution"))), m_column(nullptr) {
+    setObjectName(QStringLiteral("panel"));
+    setFrameShape(QFrame::NoFrame);
+    setWidgetResizable(true);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setFocusPolicy(Qt::NoFocus);
+    build();
+    connectParts();
+    refresh();
+}
+
+void Panel::build() {
+    auto* content = new QWidget;
+    content->setObjectName(QStringLiteral("panelContent"));
+    content->setBackgroundRole(QPalette::Base);
+    content->setAutoFillBackground(true);
+    m_column = new QVBoxLayout(content);
+    m_column->setContentsMargins(kMargin, 14, kMargin, 14);
+    m_column->setSpacing(8);
+    m_vectorTable->setObjectName(QStringLiteral("vectorTable"));
+    m_vectorTable->setAccessibleName(tr("Forces and components"));
+    m_vectorTable->setShares({16, 21, 21, 21, 21});
+    m_vectorTable->setModel(m_vectors);
+    m_angleTable->setObjectName(QStringLiteral("angleTable"));
+    m_angleTable->setAccessibleName(tr("Parallelogram and force triangle"));
+    m_angleTable->setShares({40, 28, 32});
+    m_angleTable->setMostRows(20);
+    m_angleTable->setModel(m_angles);
+    m_carried->setText(tr("full precision carried"));
+    m_caution->setForegroundRole(QPalette::BrightText);
+    addSection(tr("Given"), m_reference, {m_given});
+    addSection(tr("Find"), nullptr, {m_find});
+    addSection(tr("Solution"), m_carried, {m_vectorTable, m_angleTable});
+    addSection(tr("Check"), nullptr, {m_check});
+    m_column->addWidget(m_caution);
+    m_column->addStretch(1);
+    setWidget(content);
+}
+
+void Panel::addSection(const QString& title, QLabel* aside, QList<QWidget*> contents) {
+    const bool first = m_column->count() == 0, answered = title == tr("Solution") || title == tr("Check");
+    auto* head = new QWidget;
+    auto* line = new QHBoxLayout(head);
+    line->setContentsMargins(0, first ? 0 : 2, 0, 0);
+    line->addWidget(headingLabel(title));
+    line->addStretch(1);
+    if (aside) {
+        line->addWidget(aside);
+    }
+    auto* rule = new Rule;
+    rule->setVisible(!first);
+    for (QWidget* part : QList<QWidget*>{rule, head} + contents) {
+        m_column->addWidget(part);
+        if (answered) {
+            m_answered << part;
+        }
+    }
+    if (first) {
+        m_column->removeWidget(rule);
+        rule->deleteLater();
+    }
+}
+
+void Panel::connectParts() {
+    m_frame.setSingleShot(true);
+    connect(&m_frame, &QTimer::timeout, this, &Panel::refresh);
+    connect(&m_document, &SketchDocument::changed, this, &Panel::documentChanged);
+    connect(m_given, &GivenView::selected, this, &Panel::selected);
+    connect(m_find, &FindView::cellWanted, this, &Panel::edit);
+}
+
+/// Numbers wait for the next frame; a table whose rows no longer fit the document does not.
+void Panel::documentChanged() {
+    if (m_given->isStale()) {
+        refresh();
+    } else if (!m_frame.isActive()) {
+        const qint64 since = m_sinceRefresh.isValid() ? m_sinceRefresh.elapsed() : kFrame;
+        m_frame.start(static_cast<int>(std::max<qint64>(0, kFrame - since)));
+    }
+}
+
+void Panel::refresh() {
+    m_frame.stop();
+    m_sinceRefresh.start();
+    const Sketch& sketch = m_document.sketch();
+    m_given->refresh();
+    m_find->refresh();
+    refreshSolution();
+    m_reference->setText(
+        QStringLiteral("%1 \u00b7 %2")
+            .arg(text(symbolOf(sketch.forceUnit)), onScreen(referenceWords(sketch.reference))));
+    m_caution->show(needsCaution(sketch) ? text(cautionLine()).toHtmlEscaped() : QString());
+}
+
+void Panel::refreshSolution() {
+    const Result& result = m_document.result();
+    const bool answered = !result.solved.solutions.empty();
+    m_vectors->refresh();
+    m_angles->refresh();
+    for (QWidget* part : std::as_const(m_answered)) {
+        part->setVisible(answered);
+    }
+    m_check->show(checkText(result));
+}
+
+void Panel::setTheme(ThemeName name) {
+    const Theme& theme = themeOf(name);
+    setPalette(paletteOf(theme));
+    m_given->setTheme(theme);
+    m_vectorTable->setTheme(theme);
+    m_angleTable->setTheme(theme);
+}
+
+void Panel::select(int vector) {
+    m_given->select(vector);
+}
+
+void Panel::edit(int vector, Cell cell) {
+    m_given->edit(vector, cell);
+}
+
+void Panel::addForce() {
+    m_given->addForce();
+}
+
+void Panel::paste(const QString& lines) {
+    m_given->paste(lines);
+}
+
+void Panel::takeFocus() {
+    m_given->table()->setFocus(Qt::TabFocusReason);
+}
+
+QSize Panel::sizeHint() const {
+    return {400, 600};
+}
+
+} // namespace tailpoint

@@ -1,0 +1,67 @@
+// panel/: Given, Find, Solution, Check beside the sheet. Reads SketchDocument::result() once a frame at most
+// and keeps no number of it; what is typed becomes an edit of the document.
+#pragma once
+
+#include "ui/panel/given_edits.h"
+#include "ui/style/theme.h"
+
+#include <QElapsedTimer>
+#include <QScrollArea>
+#include <QTimer>
+
+class QLabel;
+class QVBoxLayout;
+
+namespace tailpoint {
+
+class AnglesModel;
+class FindView;
+class GivenView;
+class PanelTable;
+class SketchDocument;
+class ValueLabel;
+class VectorsModel;
+
+class Panel : public QScrollArea {
+    Q_OBJECT
+public:
+    explicit Panel(SketchDocument& document, QWidget* parent = nullptr);
+
+    void setTheme(ThemeName name);
+    /// Follows the canvas: an index into forces, kSumIndex, or kNoVector.
+    void select(int vector);
+    /// Opens the field of a cell, with the keyboard in it.
+    void edit(int vector, Cell cell);
+    void addForce();
+    void paste(const QString& lines);
+    /// Puts the keyboard into the table of given values.
+    void takeFocus();
+
+    QSize sizeHint() const override;
+
+signals:
+    void selected(int vector); ///< a row was chosen; kNoVector: none or several
+
+private:
+    void build();
+    void addSection(const QString& title, QLabel* aside, QList<QWidget*> contents);
+    void connectParts();
+    void documentChanged();
+    void refresh();
+    void refreshSolution();
+
+    SketchDocument& m_document;
+    GivenView* m_given;
+    FindView* m_find;
+    QLabel *m_reference, *m_carried;
+    VectorsModel* m_vectors;
+    AnglesModel* m_angles;
+    PanelTable *m_vectorTable, *m_angleTable;
+    ValueLabel *m_check, *m_caution;
+    QList<QWidget*> m_answered; ///< shown only where there is an answer
+    QVBoxLayout* m_column;
+    QTimer m_frame;
+    QElapsedTimer m_sinceRefresh;
+};
+
+} // namespace tailpoint
