@@ -21,7 +21,8 @@ struct Answers {
 
 const Solution* shownSolution(const Result& result) {
     const auto& solutions = result.solved.solutions;
-    return result.chosen < solutions.size() ? &solutions[result.chosen] : nullptr;
+    const bool any = !result.sketch.forces.empty() && result.chosen < solutions.size();
+    return any ? &solutions[result.chosen] : nullptr;
 }
 
 QString force(double value, const Sketch& sketch) {
@@ -39,7 +40,7 @@ QString components(const SolvedForce& found, const Sketch& sketch) {
 }
 
 QString largeLine(const SolvedForce& found, const Sketch& sketch) {
-    const QString name = symbolHtml(found.name);
+    const QString name = symbolInSerif(found.name);
     if (found.magnitudeFound) {
         return joined(Answers::tr("%1 = %2").arg(name, force(found.magnitude, sketch)));
     }
@@ -104,7 +105,7 @@ QString sumLine(const QString& axis, Part part, const Solution& solution, const 
 }
 
 FigureRow heading(const QString& label, const QList<QString>& values) {
-    return {label, values, true, false, false};
+    return {{{label.toStdString(), false}}, values, true};
 }
 
 QString angleOrNone(std::optional<double> radians, const Sketch& sketch) {
@@ -113,33 +114,39 @@ QString angleOrNone(std::optional<double> radians, const Sketch& sketch) {
 
 void addParallelogram(QList<FigureRow>& rows, const Parallelogram& shape, const Sketch& sketch) {
     rows << heading(Answers::tr("Parallelogram"), {Answers::tr("interior angle")});
-    const QString corners[]{Answers::tr("common point"), Answers::tr("tip of %1").arg(text(shape.first)),
-                            Answers::tr("tip of %1").arg(text(sketch.sum.name)),
-                            Answers::tr("tip of %1").arg(text(shape.second))};
+    const Words tip{Answers::tr("tip of ").toStdString(), false};
+    const Sentence corners[]{{{Answers::tr("common point").toStdString(), false}},
+                             {tip, {shape.first, true}},
+                             {tip, {sketch.sum.name, true}},
+                             {tip, {shape.second, true}}};
     for (std::size_t i = 0; i < 4; ++i) {
-        rows << FigureRow{corners[i], {angleOrNone(shape.interior[i], sketch)}, false, false, false};
+        rows << FigureRow{corners[i], {angleOrNone(shape.interior[i], sketch)}};
     }
     if (shape.shape != Shape::proper) {
-        rows << FigureRow{text(wordsFor(shape.shape)), {}, false, false, false};
+        rows << FigureRow{{{std::string(wordsFor(shape.shape)), false}}, {}};
     }
+}
+
+/// "K adds up A, B, C": vectors, so no equation of magnitudes.
+Sentence knownsAddedUp(const std::vector<std::string>& knowns) {
+    Sentence sentence{{"K", true}, {Answers::tr(" adds up ").toStdString(), false}};
+    for (const std::string& name : knowns) {
+        if (sentence.size() > 2) {
+            sentence.push_back({", ", false});
+        }
+        sentence.push_back({name, true});
+    }
+    return sentence;
 }
 
 void addTriangle(QList<FigureRow>& rows, const ForceTriangle& triangle, const Sketch& sketch) {
     rows << heading(Answers::tr("Force triangle"), {Answers::tr("side"), Answers::tr("opposite angle")});
     for (std::size_t i = 0; i < 3; ++i) {
-        rows << FigureRow{text(triangle.names[i]),
-                          {force(triangle.sides[i], sketch), angleOrNone(triangle.opposite[i], sketch)},
-                          false,
-                          true,
-                          triangle.names[i] == sketch.sum.name};
+        rows << FigureRow{{{triangle.names[i], true}},
+                          {force(triangle.sides[i], sketch), angleOrNone(triangle.opposite[i], sketch)}};
     }
     if (!triangle.knowns.empty()) {
-        QStringList names;
-        for (const std::string& name : triangle.knowns) {
-            names << text(name);
-        }
-        rows << FigureRow{
-            Answers::tr("K = %1").arg(names.join(QStringLiteral(" + "))), {}, false, false, false};
+        rows << FigureRow{knownsAddedUp(triangle.knowns), {}};
     }
 }
 
@@ -148,10 +155,15 @@ QString plainText(const QString& html) {
 }
 
 QString asLine(const FigureRow& row) {
-    return row.label + (row.values.isEmpty() ? QString() : u'\t' + row.values.join(u'\t')) + u'\n';
+    return text(plain(row.label)) + (row.values.isEmpty() ? QString() : u'\t' + row.values.join(u'\t')) +
+           u'\n';
 }
 
 } // namespace
+
+bool hasAnswer(const Result& result) {
+    return shownSolution(result) != nullptr;
+}
 
 QString htmlOf(const Sentence& sentence) {
     QString html;
@@ -220,13 +232,10 @@ FigureRow vectorRow(const Result& result, int vector) {
     const SolvedForce& each =
         vector == kSumIndex ? solution->sum : solution->forces.at(static_cast<std::size_t>(vector));
     const Force& given = vectorOf(sketch, vector);
-    return {text(each.name),
+    return {{{each.name, true}},
             {onScreen(shownMagnitude(each, given, sketch)),
              each.direction ? onScreen(shownDirection(each, given, sketch)) : QStringLiteral("\u2013"),
-             force(each.vector.x(), sketch), force(each.vector.y(), sketch)},
-            false,
-            true,
-            vector == kSumIndex};
+             force(each.vector.x(), sketch), force(each.vector.y(), sketch)}};
 }
 
 QList<FigureRow> angleRows(const Result& result) {

@@ -9,6 +9,9 @@
 
 namespace tailpoint {
 
+/// There is something to say: at least one force, and a solution.
+bool hasAnswer(const Result& result);
+
 QString htmlOf(const Sentence& sentence);
 
 /// The quantities that were found, greatest first in size: "R = 520 N".
@@ -27,11 +30,11 @@ int agreeingDigits(const Solution& solution);
 /// Everything that the panel shows, as plain text.
 QString valuesAsText(const Result& result);
 
-/// A row of the tables under Solution. Symbols are names that are set as such.
+/// A row of the tables under Solution.
 struct FigureRow {
-    QString label;
+    Sentence label;
     QList<QString> values;
-    bool heading = false, symbol = false, sum = false;
+    bool heading = false;
 };
 /// Every vector's magnitude, direction and components: the heading, then one row a vector, the sum last.
 FigureRow vectorHeading();

@@ -1,6 +1,7 @@
 #include "ui/panel/figures_model.h"
 
-#include "ui/panel/given_model.h"
+#include "ui/panel/panel_table.h"
+#include "ui/panel/symbols.h"
 
 namespace tailpoint {
 
@@ -19,16 +20,15 @@ QVariant FiguresModel::data(const QModelIndex& index, int role) const {
     const bool label = index.column() == 0;
     switch (role) {
     case Qt::DisplayRole: // values stand at the right: the last column holds the last value
-        return label ? row.label : row.values.value(index.column() - m_columns + row.values.size());
+        return label ? onScreen(plain(row.label))
+                     : row.values.value(index.column() - m_columns + row.values.size());
     case Qt::TextAlignmentRole:
         return QVariant::fromValue((label ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
-    case SymbolRole:
-        return label && row.symbol;
+    case SentenceRole:
+        return label ? QVariant::fromValue(row.label) : QVariant();
     case QuietRole:
     case HeadingRole:
         return row.heading;
-    case SumRole:
-        return row.sum;
     default:
         return {};
     }
@@ -46,8 +46,8 @@ FigureRow VectorsModel::rowAt(int row) const {
 }
 
 void VectorsModel::refresh() {
-    const bool answered = !m_document.result().solved.solutions.empty();
-    const int rows = answered ? static_cast<int>(m_document.sketch().forces.size()) + 2 : 0;
+    const int rows =
+        hasAnswer(m_document.result()) ? static_cast<int>(m_document.sketch().forces.size()) + 2 : 0;
     if (rows != m_rows) {
         beginResetModel();
         m_rows = rows;

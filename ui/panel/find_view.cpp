@@ -68,12 +68,12 @@ void FindView::apply(const Sketch& after, const QString& step) const {
 void FindView::addFixes(QList<Mend>& list) const {
     const Sketch& sketch = m_document.sketch();
     for (int vector = kSumIndex; hasVector(sketch, vector) && list.size() < kMostMends; ++vector) {
-        for (Cell cell : {Cell::magnitude, Cell::direction}) {
+        for (Entry cell : {Entry::magnitude, Entry::direction}) {
             if (isToFind(sketch, vector, cell)) {
                 const QString name = text(vectorOf(sketch, vector).name);
                 list << Mend{
-                    cell == Cell::magnitude ? tr("Give the magnitude of %1").arg(name)
-                                            : tr("Give the direction of %1").arg(name),
+                    cell == Entry::magnitude ? tr("Give the magnitude of %1").arg(name)
+                                             : tr("Give the direction of %1").arg(name),
                     [this, vector, cell] { emit const_cast<FindView*>(this)->cellWanted(vector, cell); }};
             }
         }

@@ -20,7 +20,7 @@ public:
     void refresh();
 
 signals:
-    void cellWanted(int vector, tailpoint::Cell cell); ///< a value should be typed there
+    void cellWanted(int vector, tailpoint::Entry cell); ///< a value should be typed there
 
 private:
     /// A mend that one click makes.

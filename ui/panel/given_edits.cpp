@@ -24,7 +24,7 @@ bool meansToFind(const QString& typed) {
 Outcome checked(Sketch sketch, const QString& understood) {
     sketch = settled(std::move(sketch));
     if (const auto fault = firstFault(sketch)) {
-        return Refused{text(fault->message)};
+        return NotTaken{text(fault->message)};
     }
     return Taken{std::move(sketch), understood};
 }
@@ -52,7 +52,7 @@ Outcome magnitudeTyped(const Sketch& sketch, int vector, const QString& typed) {
     }
     const auto read = parseMagnitude(typed.toStdString(), sketch.forceUnit);
     if (const auto* error = std::get_if<TypedError>(&read)) {
-        return Refused{text(error->message)};
+        return NotTaken{text(error->message)};
     }
     const auto& magnitude = std::get<TypedMagnitude>(read);
     vectorOf(after, vector).magnitude = {magnitude.value, magnitude.plusMinus};
@@ -90,7 +90,7 @@ Outcome directionTyped(const Sketch& sketch, int vector, const QString& typed) {
     }
     const auto read = parseDirection(typed.toStdString(), sketch.angleUnit);
     if (const auto* error = std::get_if<TypedError>(&read)) {
-        return Refused{text(error->message)};
+        return NotTaken{text(error->message)};
     }
     const Direction direction = directionFrom(std::get<TypedDirection>(read));
     vectorOf(after, vector).direction = direction;
@@ -162,45 +162,45 @@ Force& vectorOf(Sketch& sketch, int vector) {
     return vector == kSumIndex ? sketch.sum : sketch.forces.at(static_cast<std::size_t>(vector));
 }
 
-Outcome typedInto(const Sketch& sketch, int vector, Cell cell, const QString& typed) {
+Outcome typedInto(const Sketch& sketch, int vector, Entry cell, const QString& typed) {
     const QString trimmed = typed.trimmed();
     switch (cell) {
-    case Cell::name:
+    case Entry::name:
         return named(sketch, vector, trimmed);
-    case Cell::magnitude:
+    case Entry::magnitude:
         return magnitudeTyped(sketch, vector, trimmed);
-    case Cell::direction:
+    case Entry::direction:
         break;
     }
     return directionTyped(sketch, vector, trimmed);
 }
 
-QString editedText(const Sketch& sketch, int vector, Cell cell) {
+QString editedText(const Sketch& sketch, int vector, Entry cell) {
     const Force& force = vectorOf(sketch, vector);
-    if (cell == Cell::name) {
+    if (cell == Entry::name) {
         return text(force.name);
     }
     if (isToFind(sketch, vector, cell)) {
         return {};
     }
-    return text(cell == Cell::magnitude
+    return text(cell == Entry::magnitude
                     ? withTolerance(shortest(*force.magnitude.value), force.magnitude.plusMinus)
                     : withTolerance(directionInFull(force.direction), force.direction.plusMinus));
 }
 
-bool isToFind(const Sketch& sketch, int vector, Cell cell) {
+bool isToFind(const Sketch& sketch, int vector, Entry cell) {
     const Force& force = vectorOf(sketch, vector);
-    return (cell == Cell::magnitude && !isGiven(force.magnitude)) ||
-           (cell == Cell::direction && !isGiven(force.direction));
+    return (cell == Entry::magnitude && !isGiven(force.magnitude)) ||
+           (cell == Entry::direction && !isGiven(force.direction));
 }
 
-Sketch toggled(const Result& result, int vector, Cell cell) {
+Sketch toggled(const Result& result, int vector, Entry cell) {
     Sketch after = result.sketch;
     Force& force = vectorOf(after, vector);
     const bool toFind = isToFind(after, vector, cell);
-    if (cell == Cell::magnitude) {
+    if (cell == Entry::magnitude) {
         force.magnitude = toFind ? magnitudeFor(result, vector) : Magnitude{};
-    } else if (cell == Cell::direction) {
+    } else if (cell == Entry::direction) {
         force.direction = toFind ? directionFor(result, vector) : Direction{};
     }
     return settled(std::move(after));
@@ -232,10 +232,11 @@ Sketch withForcesRemoved(const Sketch& sketch, const std::vector<int>& forces) {
 QString asLines(const Sketch& sketch, const std::vector<int>& vectors) {
     QString lines;
     for (int vector : vectors) {
-        const auto field = [&](Cell cell) {
+        const auto field = [&](Entry cell) {
             return isToFind(sketch, vector, cell) ? QStringLiteral("?") : editedText(sketch, vector, cell);
         };
-        lines += field(Cell::name) + u'\t' + field(Cell::magnitude) + u'\t' + field(Cell::direction) + u'\n';
+        lines +=
+            field(Entry::name) + u'\t' + field(Entry::magnitude) + u'\t' + field(Entry::direction) + u'\n';
     }
     return lines;
 }

@@ -11,7 +11,7 @@ namespace tailpoint {
 struct Result;
 
 /// `vector` below is an index into the sketch's forces, or kSumIndex.
-enum class Cell { name, magnitude, direction };
+enum class Entry { name, magnitude, direction };
 
 /// The sketch after an edit. `understood` says what was read where the text was converted ("75 lbf = 334 N").
 struct Taken {
@@ -19,26 +19,26 @@ struct Taken {
     QString understood;
 };
 /// One line: what is wrong, and the mend.
-struct Refused {
+struct NotTaken {
     QString message;
 };
-using Outcome = std::variant<Taken, Refused>;
+using Outcome = std::variant<Taken, NotTaken>;
 
 const Force& vectorOf(const Sketch& sketch, int vector);
 Force& vectorOf(Sketch& sketch, int vector);
 bool hasVector(const Sketch& sketch, int vector);
 
 /// A typed text put into a cell. "?" and an empty text make a magnitude or a direction one to find.
-Outcome typedInto(const Sketch& sketch, int vector, Cell cell, const QString& text);
+Outcome typedInto(const Sketch& sketch, int vector, Entry cell, const QString& text);
 
 /// What stands in the field when a cell is opened: the value as it is kept, in full ("" for one to find).
-QString editedText(const Sketch& sketch, int vector, Cell cell);
+QString editedText(const Sketch& sketch, int vector, Entry cell);
 
-bool isToFind(const Sketch& sketch, int vector, Cell cell);
+bool isToFind(const Sketch& sketch, int vector, Entry cell);
 
 /// given -> to find, to find -> given. A value that becomes given is the one found, to the shown digits, or a
 /// plain start (the greatest given magnitude; along the axis) where nothing was found.
-Sketch toggled(const Result& result, int vector, Cell cell);
+Sketch toggled(const Result& result, int vector, Entry cell);
 
 /// One more force, both values to find where `toFind`, else in a plain start along the axis.
 Sketch withForceAdded(const Sketch& sketch, bool toFind = false);

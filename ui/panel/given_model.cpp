@@ -1,8 +1,10 @@
 #include "ui/panel/given_model.h"
 
+#include "core/explain/question.h"
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
 #include "ui/document/sketch_document.h"
+#include "ui/panel/panel_table.h"
 #include "ui/panel/symbols.h"
 
 #include <algorithm>
@@ -40,14 +42,14 @@ int GivenModel::rowOf(int vector) const {
     return vector == kSumIndex ? m_forces : vector;
 }
 
-std::optional<Cell> GivenModel::cellAt(int column) {
+std::optional<Entry> GivenModel::cellAt(int column) {
     switch (column) {
     case Name:
-        return Cell::name;
+        return Entry::name;
     case MagnitudeColumn:
-        return Cell::magnitude;
+        return Entry::magnitude;
     case DirectionColumn:
-        return Cell::direction;
+        return Entry::direction;
     default:
         return std::nullopt;
     }
@@ -127,14 +129,14 @@ const GivenModel::Draft* GivenModel::draftAt(const QModelIndex& index) const {
     return draft == m_drafts.end() ? nullptr : &draft->second;
 }
 
-bool GivenModel::shownInFull(int vector, Cell cell) const {
+bool GivenModel::shownInFull(int vector, Entry cell) const {
     const Sketch& sketch = m_document.sketch();
     const Force& force = vectorOf(sketch, vector);
-    if (cell == Cell::magnitude && force.magnitude.value) {
+    if (cell == Entry::magnitude && force.magnitude.value) {
         return roundedToFigures(*force.magnitude.value, sketch.figures) == *force.magnitude.value;
     }
     const auto* angle = std::get_if<AngleForm>(&force.direction.form);
-    return cell != Cell::direction || !angle ||
+    return cell != Entry::direction || !angle ||
            roundedToDecimals(angle->value, sketch.angleDecimals) == angle->value;
 }
 
@@ -144,7 +146,7 @@ QString GivenModel::accessible(const QModelIndex& index) const {
     const QString what = headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString();
     const QString value = index.data().toString();
     const auto cell = cellAt(index.column());
-    if (cell == Cell::name) {
+    if (cell == Entry::name) {
         return vector == kSumIndex ? tr("Sum %1").arg(name) : tr("Force %1").arg(name);
     }
     if (const Draft* draft = draftAt(index)) {
@@ -174,18 +176,18 @@ QVariant GivenModel::data(const QModelIndex& index, int role) const {
     case Qt::AccessibleTextRole:
         return accessible(index);
     case Qt::ToolTipRole:
-        return cell && *cell != Cell::name && !shownInFull(vector, *cell)
+        return cell && *cell != Entry::name && !shownInFull(vector, *cell)
                    ? tr("kept as %1").arg(editedText(sketch, vector, *cell))
                    : QVariant();
     case ToFindRole:
         return !draft && cell && isToFind(sketch, vector, *cell) &&
                shown(vector, index.column()) == tr("to find");
-    case SymbolRole:
-        return index.column() == Name;
+    case SentenceRole:
+        return index.column() == Name && !draft
+                   ? QVariant::fromValue(Sentence{{vectorOf(sketch, vector).name, true}})
+                   : QVariant();
     case QuietRole:
         return index.column() == Note;
-    case SumRole:
-        return vector == kSumIndex;
     case FaultRole:
         return draft ? draft->message : QString();
     default:
@@ -212,7 +214,7 @@ bool GivenModel::setData(const QModelIndex& index, const QVariant& value, int ro
         return true; // nothing was changed: no undo step, and a value kept in full stays so
     }
     const Outcome outcome = tried(index, typed);
-    if (const auto* reason = std::get_if<Refused>(&outcome)) {
+    if (const auto* reason = std::get_if<NotTaken>(&outcome)) {
         keepDraft(index, typed, reason->message);
         return false;
     }
@@ -251,7 +253,7 @@ void GivenModel::dropStrayDrafts() {
 
 void GivenModel::toggle(const QModelIndex& index) {
     const auto cell = index.isValid() ? cellAt(index.column()) : std::nullopt;
-    if (!cell || *cell == Cell::name) {
+    if (!cell || *cell == Entry::name) {
         return;
     }
     m_drafts.erase(keyAt(index));

@@ -11,16 +11,6 @@ namespace tailpoint {
 
 class SketchDocument;
 
-/// Roles beside Qt's own.
-enum PanelRole {
-    ToFindRole = Qt::UserRole + 1, ///< bool: the cell is one to find
-    SymbolRole,                    ///< bool: set as a symbol, serif italic
-    QuietRole,                     ///< bool: secondary text
-    FaultRole,  ///< QString: why the cell's typed text was not taken; empty where all is well
-    SumRole,    ///< bool: belongs to the sum
-    HeadingRole ///< bool: a heading row
-};
-
 class GivenModel : public QAbstractTableModel {
     Q_OBJECT
 public:
@@ -38,7 +28,7 @@ public:
     /// Row <-> vector of the sketch: the sum stands last.
     int vectorAt(int row) const;
     int rowOf(int vector) const;
-    static std::optional<Cell> cellAt(int column);
+    static std::optional<Entry> cellAt(int column);
 
     /// Brings the rows up to the document. Call after it changed; cheap where only numbers did.
     void refresh();
@@ -67,7 +57,7 @@ private:
     QVariant shown(int vector, int column) const;
     QString noteOf(int vector) const;
     QString accessible(const QModelIndex& index) const;
-    bool shownInFull(int vector, Cell cell) const;
+    bool shownInFull(int vector, Entry cell) const;
     void keepDraft(const QModelIndex& index, const QString& text, const QString& message);
     void dropStrayDrafts();
 

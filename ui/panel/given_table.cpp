@@ -44,7 +44,7 @@ void GivenDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionView
 bool GivenDelegate::staysOpen(QLineEdit* field) {
     const auto cell = field->property("cell").value<QPersistentModelIndex>();
     const auto* model = cell.isValid() ? qobject_cast<const GivenModel*>(cell.model()) : nullptr;
-    if (!model || !std::holds_alternative<Refused>(model->tried(cell, field->text()))) {
+    if (!model || !std::holds_alternative<NotTaken>(model->tried(cell, field->text()))) {
         return false;
     }
     emit typing(cell, field->text());
@@ -63,7 +63,7 @@ bool GivenDelegate::eventFilter(QObject* editor, QEvent* event) {
 }
 
 GivenTable::GivenTable(GivenModel& model, GivenDelegate* delegate, QWidget* parent)
-    : PanelTable(delegate, parent), m_model(model) {
+    : PanelTable(delegate, kRowHeight, parent), m_model(model) {
     setObjectName(QStringLiteral("givenTable"));
     setAccessibleName(tr("Given"));
     setEditTriggers(DoubleClicked | SelectedClicked | EditKeyPressed | AnyKeyPressed);

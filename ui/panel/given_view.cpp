@@ -16,7 +16,7 @@ namespace tailpoint {
 
 GivenView::GivenView(SketchDocument& document, QWidget* parent)
     : QWidget(parent), m_document(document), m_model(new GivenModel(document, this)),
-      m_delegate(new GivenDelegate), m_table(new GivenTable(*m_model, m_delegate)),
+      m_delegate(new GivenDelegate(Rules::everyRow)), m_table(new GivenTable(*m_model, m_delegate)),
       m_line(quietLabel(QStringLiteral("givenLine"))) {
     auto* add = linkButton(tr("+ Add force"), QStringLiteral("addRow"));
     auto* column = new QVBoxLayout(this);
@@ -65,7 +65,7 @@ void GivenView::sayCell(const QModelIndex& cell) {
 /// Echoes what is understood while it is typed, and why it is not.
 void GivenView::onTyping(const QModelIndex& cell, const QString& typed) {
     const Outcome outcome = m_model->tried(cell, typed);
-    if (const auto* reason = std::get_if<Refused>(&outcome)) {
+    if (const auto* reason = std::get_if<NotTaken>(&outcome)) {
         say(reason->message, true);
         return;
     }
@@ -80,7 +80,7 @@ void GivenView::apply(const Sketch& after, const QString& step) {
 
 void GivenView::addForce() {
     apply(withForceAdded(m_document.sketch()), tr("Add a force"));
-    edit(static_cast<int>(m_document.sketch().forces.size()) - 1, Cell::magnitude);
+    edit(static_cast<int>(m_document.sketch().forces.size()) - 1, Entry::magnitude);
 }
 
 void GivenView::removeChosen() {
@@ -100,7 +100,7 @@ void GivenView::removeChosen() {
 
 void GivenView::paste(const QString& lines) {
     const Outcome outcome = withLinesAdded(m_document.sketch(), lines);
-    if (const auto* reason = std::get_if<Refused>(&outcome)) {
+    if (const auto* reason = std::get_if<NotTaken>(&outcome)) {
         say(reason->message, true);
         return;
     }
@@ -126,7 +126,7 @@ void GivenView::select(int vector) {
     m_following = false;
 }
 
-void GivenView::edit(int vector, Cell cell) {
+void GivenView::edit(int vector, Entry cell) {
     const QModelIndex index = m_model->index(m_model->rowOf(vector), static_cast<int>(cell));
     m_table->setFocus(Qt::OtherFocusReason);
     m_table->setCurrentIndex(index);
@@ -153,13 +153,13 @@ void GivenView::showMenu(const QModelIndex& index, const QPoint& place) {
     if (index.isValid()) {
         const int vector = m_model->vectorAt(index.row());
         const auto cell = GivenModel::cellAt(index.column());
-        if (cell && *cell != Cell::name) {
+        if (cell && *cell != Entry::name) {
             const bool toFind = isToFind(m_document.sketch(), vector, *cell);
             menu.addAction(toFind ? tr("Make it given\t?") : tr("Make it one to find\t?"), this,
                            [this, index] { m_model->toggle(index); });
         }
         if (cell) {
-            menu.addAction(*cell == Cell::name ? tr("Rename\tF2") : tr("Type a value\tF2"), this,
+            menu.addAction(*cell == Entry::name ? tr("Rename\tF2") : tr("Type a value\tF2"), this,
                            [this, vector, cell] { edit(vector, *cell); });
         }
         auto* either = menu.addAction(tr("Line of action only, either sense"), this,

@@ -61,7 +61,7 @@ public:
 
     void select(int vector);
     /// Opens the field of a cell, with the keyboard in it.
-    void edit(int vector, Cell cell);
+    void edit(int vector, Entry cell);
 
     // Each is one undo step; what could not be done is said in the line.
     void addForce();

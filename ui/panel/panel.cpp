@@ -6,7 +6,6 @@
 #include "ui/panel/find_view.h"
 #include "ui/panel/given_view.h"
 #include "ui/panel/symbols.h"
-#include "ui/style/palette.h"
 
 #include <QHBoxLayout>
 #include <QVBoxLayout>
@@ -24,9 +23,11 @@ Panel::Panel(SketchDocument& document, QWidget* parent)
     : QScrollArea(parent), m_document(document), m_given(new GivenView(document)),
       m_find(new FindView(document)), m_reference(quietLabel(QStringLiteral("reference"))),
       m_carried(quietLabel(QStringLiteral("carried"))), m_vectors(new VectorsModel(document, this)),
-      m_angles(new AnglesModel(document, this)), m_vectorTable(new PanelTable(new PanelDelegate)),
-      m_angleTable(new PanelTable(new PanelDelegate)), m_check(new ValueLabel(QStringLiteral("check"))),
-      m_caution(new ValueLabel(QStringLiteral("caution"))), m_column(nullptr) {
+      m_angles(new AnglesModel(document, this)),
+      m_vectorTable(new PanelTable(new PanelDelegate(Rules::headings), kReadOnlyRowHeight)),
+      m_angleTable(new PanelTable(new PanelDelegate(Rules::headings), kReadOnlyRowHeight)),
+      m_check(new ValueLabel(QStringLiteral("check"))), m_caution(new ValueLabel(QStringLiteral("caution"))),
+      m_column(nullptr) {
     setObjectName(QStringLiteral("panel"));
     setFrameShape(QFrame::NoFrame);
     setWidgetResizable(true);
@@ -47,7 +48,7 @@ void Panel::build() {
     m_column->setSpacing(8);
     m_vectorTable->setObjectName(QStringLiteral("vectorTable"));
     m_vectorTable->setAccessibleName(tr("Forces and components"));
-    m_vectorTable->setShares({16, 21, 21, 21, 21});
+    m_vectorTable->setShares({14, 23, 21, 21, 21});
     m_vectorTable->setModel(m_vectors);
     m_angleTable->setObjectName(QStringLiteral("angleTable"));
     m_angleTable->setAccessibleName(tr("Parallelogram and force triangle"));
@@ -122,7 +123,7 @@ void Panel::refresh() {
 
 void Panel::refreshSolution() {
     const Result& result = m_document.result();
-    const bool answered = !result.solved.solutions.empty();
+    const bool answered = hasAnswer(result);
     m_vectors->refresh();
     m_angles->refresh();
     for (QWidget* part : std::as_const(m_answered)) {
@@ -133,7 +134,6 @@ void Panel::refreshSolution() {
 
 void Panel::setTheme(ThemeName name) {
     const Theme& theme = themeOf(name);
-    setPalette(paletteOf(theme));
     m_given->setTheme(theme);
     m_vectorTable->setTheme(theme);
     m_angleTable->setTheme(theme);
@@ -143,7 +143,7 @@ void Panel::select(int vector) {
     m_given->select(vector);
 }
 
-void Panel::edit(int vector, Cell cell) {
+void Panel::edit(int vector, Entry cell) {
     m_given->edit(vector, cell);
 }
 

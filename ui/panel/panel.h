@@ -31,7 +31,7 @@ public:
     /// Follows the canvas: an index into forces, kSumIndex, or kNoVector.
     void select(int vector);
     /// Opens the field of a cell, with the keyboard in it.
-    void edit(int vector, Cell cell);
+    void edit(int vector, Entry cell);
     void addForce();
     void paste(const QString& lines);
     /// Puts the keyboard into the table of given values.

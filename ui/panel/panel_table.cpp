@@ -1,6 +1,6 @@
 #include "ui/panel/panel_table.h"
 
-#include "ui/panel/given_model.h"
+#include "core/explain/question.h"
 #include "ui/panel/symbols.h"
 
 #include <QClipboard>
@@ -10,6 +10,7 @@
 #include <QPainter>
 #include <QWheelEvent>
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 namespace tailpoint {
@@ -48,30 +49,44 @@ void drawTabular(QPainter& painter, QRectF rect, Qt::Alignment alignment, const 
     }
 }
 
-/// A symbol with its subscript, upright digits; the baseline is the row's.
-void drawSymbol(QPainter& painter, const QRect& rect, const QString& name) {
-    const Symbol symbol = symbolOf(name.toStdString());
-    const QFont around = painter.font();
+/// One symbol from `x` on; returns where it ends.
+double drawSymbol(QPainter& painter, double x, double baseline, const QFont& around,
+                  const std::string& name) {
+    const Symbol symbol = symbolOf(name);
     const QFont font = symbolFont(around);
-    const QFontMetricsF metrics(around);
-    const double baseline = rect.center().y() + (metrics.ascent() - metrics.descent()) / 2;
     painter.setFont(font);
-    const double width = QFontMetricsF(font).horizontalAdvance(symbol.letters);
-    painter.drawText(QPointF(rect.left(), baseline), symbol.letters);
+    painter.drawText(QPointF(x, baseline), symbol.letters);
+    x += QFontMetricsF(font).horizontalAdvance(symbol.letters);
     if (!symbol.subscript.isEmpty()) {
         QFont small = font;
         small.setItalic(false);
         small.setPointSizeF(font.pointSizeF() * 0.7);
         painter.setFont(small);
-        painter.drawText(QPointF(rect.left() + width + 1, baseline + metrics.descent()), symbol.subscript);
+        painter.drawText(QPointF(x + 1, baseline + QFontMetricsF(around).descent()), symbol.subscript);
+        x += QFontMetricsF(small).horizontalAdvance(symbol.subscript) + 1;
+    }
+    return x + 1;
+}
+
+/// Words and symbols on the row's baseline.
+void drawSentence(QPainter& painter, const QRectF& rect, const Sentence& sentence) {
+    const QFont around = painter.font();
+    const QFontMetricsF metrics(around);
+    const double baseline = std::round(rect.center().y() + (metrics.ascent() - metrics.descent()) / 2);
+    double x = rect.left();
+    for (const Words& words : sentence) {
+        if (words.symbol) {
+            x = drawSymbol(painter, x, baseline, around, words.text);
+        } else {
+            painter.setFont(around);
+            const QString shown = onScreen(words.text);
+            painter.drawText(QPointF(x, baseline), shown);
+            x += metrics.horizontalAdvance(shown);
+        }
     }
 }
 
 } // namespace
-
-QSize PanelDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
-    return {QStyledItemDelegate::sizeHint(option, index).width(), kRowHeight};
-}
 
 QColor PanelDelegate::inkOf(const QModelIndex& index) const {
     if (!index.data(FaultRole).toString().isEmpty()) {
@@ -99,8 +114,9 @@ void PanelDelegate::paintText(QPainter& painter, const QRect& rect, const QModel
     const Qt::Alignment alignment(index.data(Qt::TextAlignmentRole).toInt());
     const QRect inner = rect.adjusted(kPadding, 0, -kPadding, 0);
     painter.setPen(inkOf(index));
-    if (index.data(SymbolRole).toBool()) {
-        drawSymbol(painter, inner, shown);
+    painter.setClipRect(rect);
+    if (const QVariant sentence = index.data(SentenceRole); sentence.isValid()) {
+        drawSentence(painter, inner, sentence.value<Sentence>());
         return;
     }
     const QString fitting = painter.fontMetrics().elidedText(shown, Qt::ElideRight, inner.width());
@@ -120,8 +136,10 @@ void PanelDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     if (option.state & QStyle::State_Selected) {
         painter->fillRect(option.rect, m_theme->accentGround);
     }
-    painter->setPen(QPen(m_theme->hairline, 1));
-    painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
+    if (heading || m_rules == Rules::everyRow) {
+        painter->fillRect(QRect(option.rect.left(), option.rect.bottom(), option.rect.width(), 1),
+                          m_theme->hairline);
+    }
     QFont font = option.font;
     if (heading) {
         font.setPointSizeF(font.pointSizeF() * 0.9);
@@ -141,7 +159,8 @@ void PanelDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     painter->restore();
 }
 
-PanelTable::PanelTable(PanelDelegate* delegate, QWidget* parent) : QTableView(parent), m_delegate(delegate) {
+PanelTable::PanelTable(PanelDelegate* delegate, int rowHeight, QWidget* parent)
+    : QTableView(parent), m_delegate(delegate), m_rowHeight(rowHeight) {
     delegate->setParent(this);
     setItemDelegate(delegate);
     setFrameShape(QFrame::NoFrame);
@@ -156,7 +175,8 @@ PanelTable::PanelTable(PanelDelegate* delegate, QWidget* parent) : QTableView(pa
     horizontalHeader()->hide();
     horizontalHeader()->setMinimumSectionSize(20);
     verticalHeader()->hide();
-    verticalHeader()->setDefaultSectionSize(kRowHeight);
+    verticalHeader()->setMinimumSectionSize(rowHeight);
+    verticalHeader()->setDefaultSectionSize(rowHeight);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     viewport()->setAutoFillBackground(false);
 }
@@ -189,11 +209,11 @@ void PanelTable::fitHeight() {
 
 QSize PanelTable::sizeHint() const {
     const int rows = model() ? std::min(model()->rowCount(), m_mostRows) : 0;
-    return {320, rows * kRowHeight};
+    return {320, rows * m_rowHeight};
 }
 
 QSize PanelTable::minimumSizeHint() const {
-    return {220, kRowHeight};
+    return {220, m_rowHeight};
 }
 
 void PanelTable::resizeEvent(QResizeEvent* event) {
@@ -223,10 +243,6 @@ void PanelTable::focusInEvent(QFocusEvent* event) {
         selectionModel()->setCurrentIndex(model()->index(0, 0), QItemSelectionModel::NoUpdate);
     }
     viewport()->update();
-}
-
-void PanelTable::paintEvent(QPaintEvent* event) {
-    QTableView::paintEvent(event);
 }
 
 QList<int> PanelTable::chosenRows() const {

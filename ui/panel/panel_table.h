@@ -8,31 +8,44 @@
 
 namespace tailpoint {
 
-inline constexpr int kRowHeight = 30; ///< logical pixels; a target of 24 or more (WCAG 2.2, 2.5.8)
+/// What the cells of a panel's model are, beside Qt's own roles.
+enum PanelRole {
+    ToFindRole = Qt::UserRole + 1, ///< bool: the value is one to find
+    SentenceRole,                  ///< Sentence: words and symbols
+    QuietRole,                     ///< bool: secondary text
+    FaultRole,                     ///< QString: why a typed text was not taken; empty where all is well
+    HeadingRole                    ///< bool: a heading row
+};
+
+/// Under which rows a hairline stands.
+enum class Rules { everyRow, headings };
+
+inline constexpr int kRowHeight = 30,
+                     kReadOnlyRowHeight = 26; ///< logical pixels; 24 or more (WCAG 2.2, 2.5.8)
 
 /// Paints a cell by the PanelRoles of its model.
 class PanelDelegate : public QStyledItemDelegate {
     Q_OBJECT
 public:
-    using QStyledItemDelegate::QStyledItemDelegate;
+    explicit PanelDelegate(Rules rules) : m_rules(rules) {}
     void setTheme(const Theme& theme) { m_theme = &theme; }
     const Theme& theme() const { return *m_theme; }
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override;
-    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
 
 private:
     QColor inkOf(const QModelIndex& index) const;
     void paintText(QPainter& painter, const QRect& rect, const QModelIndex& index) const;
     void paintFault(QPainter& painter, const QRect& rect) const;
+    Rules m_rules;
     const Theme* m_theme = &themeOf(ThemeName::paper);
 };
 
 class PanelTable : public QTableView {
     Q_OBJECT
 public:
-    explicit PanelTable(PanelDelegate* delegate, QWidget* parent = nullptr);
+    PanelTable(PanelDelegate* delegate, int rowHeight, QWidget* parent = nullptr);
     void setModel(QAbstractItemModel* model) override;
     void setTheme(const Theme& theme);
 
@@ -49,21 +62,17 @@ public:
     /// Rows that hold a selected or the current cell, from above.
     QList<int> chosenRows() const;
 
-signals:
-    void left(); ///< the keyboard went elsewhere
-
 protected:
     void resizeEvent(QResizeEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
-    void paintEvent(QPaintEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
 
 private:
     void fitHeight();
     PanelDelegate* m_delegate;
     QList<int> m_shares;
-    int m_mostRows = 12;
+    int m_mostRows = 12, m_rowHeight;
 };
 
 } // namespace tailpoint

@@ -16,7 +16,7 @@ struct Lines {
 struct Fields {
     QString name, magnitude, direction;
 };
-using Read = std::variant<Force, Refused>;
+using Read = std::variant<Force, NotTaken>;
 
 /// A sheet with the same units and axis and one force on it: each line is read by itself, however many there
 /// are.
@@ -32,11 +32,12 @@ Sketch bareSheet(const Sketch& sketch) {
 Read readFields(Sketch sheet, const Fields& fields) {
     sheet.sum.name.assign(
         1, fields.name == QLatin1String("R") ? 'S' : 'R'); // names are compared where all are known
-    const std::pair<Cell, QString> cells[]{
-        {Cell::magnitude, fields.magnitude}, {Cell::direction, fields.direction}, {Cell::name, fields.name}};
+    const std::pair<Entry, QString> cells[]{{Entry::magnitude, fields.magnitude},
+                                            {Entry::direction, fields.direction},
+                                            {Entry::name, fields.name}};
     for (const auto& [cell, typed] : cells) {
         Outcome outcome = typedInto(sheet, 0, cell, typed);
-        if (auto* refused = std::get_if<Refused>(&outcome)) {
+        if (auto* refused = std::get_if<NotTaken>(&outcome)) {
             return std::move(*refused);
         }
         sheet = std::move(std::get<Taken>(outcome).sketch);
@@ -51,7 +52,7 @@ Read readSpaced(const Sketch& sheet, const QStringList& parts) {
         return readFields(sheet, {parts[0], parts.mid(1, at - 1).join(u' '), parts.mid(at).join(u' ')});
     };
     Read plain = split(2);
-    for (qsizetype at = 3; at < parts.size() && std::holds_alternative<Refused>(plain); ++at) {
+    for (qsizetype at = 3; at < parts.size() && std::holds_alternative<NotTaken>(plain); ++at) {
         Read other = split(at);
         if (std::holds_alternative<Force>(other)) {
             return other;
@@ -64,23 +65,23 @@ Read readLine(const Sketch& sheet, const QString& line) {
     const bool tabs = line.contains(u'\t');
     const QStringList parts = tabs ? line.split(u'\t') : line.simplified().split(u' ');
     if (parts.size() < 3 || (tabs && parts.size() > 3)) {
-        return Refused{
+        return NotTaken{
             Lines::tr("expected a name, a magnitude and a direction, with tabs or spaces between")};
     }
     return tabs ? readFields(sheet, {parts[0], parts[1], parts[2]}) : readSpaced(sheet, parts);
 }
 
-Refused atLine(int number, const QString& message) {
+NotTaken atLine(int number, const QString& message) {
     return {Lines::tr("Line %1: %2").arg(number).arg(message)};
 }
 
 Outcome finished(Sketch after, std::size_t before) {
     const std::size_t added = after.forces.size() - before;
     if (added == 0) {
-        return Refused{Lines::tr("Nothing to paste: copy lines of name, magnitude and direction first")};
+        return NotTaken{Lines::tr("Nothing to paste: copy lines of name, magnitude and direction first")};
     }
     if (const auto fault = firstFault(after)) {
-        return Refused{QString::fromStdString(fault->message)};
+        return NotTaken{QString::fromStdString(fault->message)};
     }
     return Taken{std::move(after),
                  added == 1 ? Lines::tr("1 force added") : Lines::tr("%1 forces added").arg(added)};
@@ -103,7 +104,7 @@ Outcome withLinesAdded(const Sketch& sketch, const QString& lines) {
             continue;
         }
         Read read = readLine(sheet, line.trimmed());
-        if (auto* refused = std::get_if<Refused>(&read)) {
+        if (auto* refused = std::get_if<NotTaken>(&read)) {
             return atLine(number, refused->message);
         }
         Force& force = std::get<Force>(read);

@@ -52,7 +52,7 @@ Sketch withAnglesFrom(const Sketch& before, Sketch after) {
 }
 
 void makeGiven(Result& result, int vector) {
-    for (Cell cell : {Cell::magnitude, Cell::direction}) {
+    for (Entry cell : {Entry::magnitude, Entry::direction}) {
         if (isToFind(result.sketch, vector, cell)) {
             result.sketch = toggled(result, vector, cell);
         }

@@ -38,13 +38,25 @@ QString symbolHtml(std::string_view name, const QString& subscript) {
     return italic(symbol.letters) + lowered(symbol.subscript + subscript);
 }
 
+QString symbolInSerif(std::string_view name) {
+    const Symbol symbol = symbolOf(name);
+    return QStringLiteral("<i>%1</i>").arg(symbol.letters.toHtmlEscaped()) + lowered(symbol.subscript);
+}
+
 QString onScreen(std::string_view shown) {
     return onScreen(text(shown));
 }
 
 QString onScreen(const QString& shown) {
-    QString minus = shown;
-    return minus.replace(u'-', QChar(0x2212));
+    QString out = shown;
+    for (qsizetype i = 0; i < out.size(); ++i) {
+        const bool inWord = i > 0 && out[i - 1].isLetterOrNumber();
+        const bool exponent = i > 1 && out[i - 1] == u'e' && out[i - 2].isDigit();
+        if (out[i] == u'-' && (!inWord || exponent)) {
+            out[i] = QChar(0x2212);
+        }
+    }
+    return out;
 }
 
 QString text(std::string_view utf8) {

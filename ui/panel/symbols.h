@@ -18,8 +18,10 @@ Symbol symbolOf(std::string_view name);
 QString symbolHtml(std::string_view name);
 /// The same with a further subscript in words or letters: R_x.
 QString symbolHtml(std::string_view name, const QString& subscript);
+/// The same within a text that is set in the serif font already.
+QString symbolInSerif(std::string_view name);
 
-/// A shown value (ASCII) as the window writes it: '-' becomes U+2212.
+/// Shown values and words (ASCII) as the window writes them: a sign '-' becomes U+2212, a hyphen stays.
 QString onScreen(std::string_view shown);
 QString onScreen(const QString& shown);
 

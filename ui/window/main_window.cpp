@@ -1,17 +1,164 @@
 #include "ui/window/main_window.h"
 
+#include "ui/canvas/canvas.h"
 #include "ui/document/sketch_document.h"
+#include "ui/panel/panel.h"
+#include "ui/panel/panel_parts.h"
+#include "ui/style/palette.h"
+#include "ui/window/bar.h"
+#include "ui/window/edit_menu.h"
+#include "ui/window/file_menu.h"
+#include "ui/window/help_menu.h"
+#include "ui/window/icons.h"
+#include "ui/window/lines.h"
+#include "ui/window/question_menu.h"
+#include "ui/window/settings.h"
+#include "ui/window/sheet_menu.h"
+#include "ui/window/stylesheet.h"
+
+#include <QApplication>
+#include <QCloseEvent>
+#include <QFileInfo>
+#include <QMenuBar>
+#include <QMimeData>
+#include <QSplitter>
+#include <QUrl>
+#include <QVBoxLayout>
 
 namespace tailpoint {
 
+namespace {
+
+constexpr QSize kFirstSize{1280, 760};
+constexpr int kPanelWidth = 400;
+
+QString droppedFile(const QMimeData* data) {
+    const QList<QUrl> urls = data->urls();
+    return urls.size() == 1 && urls.front().isLocalFile() ? urls.front().toLocalFile() : QString();
+}
+
+} // namespace
+
 class MainWindow::Private {
 public:
-    explicit Private(MainWindow* window) : document(window) {}
+    explicit Private(MainWindow& owner);
+    void lay();
+    void fillBar();
+    void connectParts();
+    void restore();
+    void showTitle();
+
+    MainWindow& window;
+    Settings settings;
     SketchDocument document;
+    Canvas* canvas;
+    Panel* panel;
+    Bar* bar;
+    Notice* notice;
+    HintLine* hints;
+    QSplitter* splitter;
+    FileMenu* files;
+    EditMenu* edits;
+    SheetMenu* sheet;
 };
 
-MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), d(std::make_unique<Private>(this)) {
+MainWindow::Private::Private(MainWindow& owner)
+    : window(owner), canvas(new Canvas(document)), panel(new Panel(document)), bar(new Bar),
+      notice(new Notice), hints(new HintLine), splitter(new QSplitter(Qt::Horizontal)) {
+    canvas->setConstruction(constructionFrom(settings.construction()));
+    canvas->setOtherOrder(settings.otherOrder());
+    canvas->setSnapping(settings.snapping());
+    const Parts parts{window, document, *canvas, *panel, *notice, *hints, settings};
+    QMenuBar* menus = window.menuBar();
+    files = new FileMenu(parts, menus->addMenu(tr("&File")));
+    edits = new EditMenu(parts, menus->addMenu(tr("&Edit")));
+    sheet = new SheetMenu(parts, menus->addMenu(tr("&Sheet")));
+    new QuestionMenu(parts, menus->addMenu(tr("&Question"))); // belongs to its menu
+    addHelp(menus->addMenu(tr("&Help")), &window);
+}
+
+void MainWindow::Private::lay() {
+    splitter->addWidget(canvas);
+    splitter->addWidget(panel);
+    splitter->setStretchFactor(0, 1);
+    splitter->setHandleWidth(1);
+    splitter->setChildrenCollapsible(false);
+    splitter->setObjectName(QStringLiteral("splitter"));
+    panel->setMinimumWidth(300);
+    canvas->setMinimumWidth(280);
+    auto* all = new QWidget;
+    auto* column = new QVBoxLayout(all);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    for (QWidget* part : QList<QWidget*>{bar, notice, new Rule, splitter, new Rule, hints}) {
+        column->addWidget(part);
+    }
+    column->setStretchFactor(splitter, 1);
+    window.setCentralWidget(all);
+}
+
+void MainWindow::Private::fillBar() {
+    bar->addAction(edits->addForce, QStringLiteral("add-force"));
+    bar->addSeparator();
+    bar->addAction(sheet->parallelogram, QStringLiteral("parallelogram"));
+    bar->addAction(sheet->triangle, QStringLiteral("triangle"));
+    bar->addAction(sheet->polygon, QStringLiteral("polygon"));
+    bar->addAction(sheet->swapOrder, QStringLiteral("swap-order"));
+    bar->addSeparator();
+    bar->addAction(sheet->snap, QStringLiteral("snap"));
+    bar->addAction(sheet->fit, QStringLiteral("fit"));
+}
+
+void MainWindow::Private::connectParts() {
+    QObject::connect(&document, &SketchDocument::fileChanged, &window, [this] { showTitle(); });
+    QObject::connect(canvas, &Canvas::selectionChanged, panel, &Panel::select);
+    QObject::connect(panel, &Panel::selected, canvas, &Canvas::select);
+    QObject::connect(canvas, &Canvas::pointerReadout, hints, &HintLine::setReadout);
+    QObject::connect(canvas, &Canvas::hint, hints, &HintLine::setHint);
+    QObject::connect(canvas, &Canvas::snappingChanged, &window,
+                     [this](bool on) { settings.setSnapping(on); });
+    QObject::connect(canvas, &Canvas::constructionChanged, &window, [this] {
+        settings.setConstruction(nameOf(canvas->construction()));
+        settings.setOtherOrder(canvas->otherOrder());
+    });
+    QObject::connect(sheet, &SheetMenu::themeChosen, &window, [this](ThemeName name) {
+        settings.setTheme(name);
+        window.setTheme(name);
+    });
+}
+
+void MainWindow::Private::restore() {
+    if (!window.restoreGeometry(settings.geometry())) {
+        window.resize(kFirstSize);
+    }
+    if (!splitter->restoreState(settings.splitter())) {
+        splitter->setSizes({window.width() - kPanelWidth, kPanelWidth});
+    }
+}
+
+void MainWindow::Private::showTitle() {
+    const QString path = document.path();
+    const QString name = path.isEmpty() ? MainWindow::tr("Unsaved sketch") : QFileInfo(path).fileName();
+    window.setWindowTitle(MainWindow::tr("%1[*] \u2013 Tailpoint").arg(name));
+    window.setWindowModified(document.isModified());
+}
+
+MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), d(std::make_unique<Private>(*this)) {
     setObjectName(QStringLiteral("mainWindow"));
+    setAcceptDrops(true);
+    setMinimumSize(640, 400);
+    d->lay();
+    d->fillBar();
+    d->connectParts();
+    setTheme(d->settings.theme());
+    d->restore();
+    if (d->settings.hasBegun()) {
+        d->files->startEmpty();
+    } else {
+        d->files->welcome();
+    }
+    d->showTitle();
+    d->canvas->setFocus();
 }
 
 MainWindow::~MainWindow() = default;
@@ -19,9 +166,55 @@ MainWindow::~MainWindow() = default;
 SketchDocument& MainWindow::document() {
     return d->document;
 }
+Canvas& MainWindow::canvas() {
+    return *d->canvas;
+}
+Panel& MainWindow::panel() {
+    return *d->panel;
+}
 
 bool MainWindow::openPath(const QString& path) {
-    return !d->document.open(path);
+    return d->files->open(path);
+}
+bool MainWindow::saveTo(const QString& path) {
+    return d->files->saveTo(path);
+}
+bool MainWindow::exportTo(const QString& path) {
+    return d->files->exportTo(path);
+}
+
+void MainWindow::setTheme(ThemeName name) {
+    const Theme& theme = themeOf(name);
+    QApplication::setPalette(paletteOf(theme)); // dialogs and menus too
+    setStyleSheet(styleSheetOf(theme));
+    d->bar->setTheme(theme);
+    d->notice->setTheme(theme);
+    d->canvas->setTheme(name);
+    d->panel->setTheme(name);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (!d->files->mayLoseChanges()) {
+        event->ignore();
+        return;
+    }
+    d->settings.setGeometry(saveGeometry());
+    d->settings.setSplitter(d->splitter->saveState());
+    event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    if (!droppedFile(event->mimeData()).isEmpty()) {
+        event->acceptProposedAction();
+    }
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    const QString path = droppedFile(event->mimeData());
+    if (!path.isEmpty()) {
+        event->acceptProposedAction();
+        d->files->openAsked(path);
+    }
 }
 
 } // namespace tailpoint

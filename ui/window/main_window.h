@@ -1,16 +1,19 @@
 // window/: menus, bar, hint line and files around the canvas and the panel. Holds no number of the sketch.
 #pragma once
 
+#include "ui/style/theme.h"
+
 #include <QMainWindow>
 #include <memory>
 
 namespace tailpoint {
 
 class Canvas;
+class Panel;
 class SketchDocument;
 
-/// The program's window. Starts on the welcome sketch of the resources, or on an empty sheet where there is
-/// none.
+/// The program's window. Starts on the welcome sketch of the resources until somebody has opened or saved one
+/// of their own, afterwards on an empty sheet.
 class MainWindow : public QMainWindow {
     Q_OBJECT
 public:
@@ -20,8 +23,19 @@ public:
     /// Opens a sketch (JSON, or SVG that carries one). False: it could not be read; the open sketch stays and
     /// the window says why in one line. Asks nothing: unsaved changes are the caller's to settle.
     bool openPath(const QString& path);
+    /// The same for saving and for the figure (ending svg, pdf or png). False: said in one line.
+    bool saveTo(const QString& path);
+    bool exportTo(const QString& path);
 
     SketchDocument& document();
+    Canvas& canvas();
+    Panel& panel();
+    void setTheme(ThemeName name);
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
 
 private:
     class Private;

@@ -1,0 +1,328 @@
+// The panel as a person drives it: typing, keys, pasting, and what it says.
+#include "panel_support.h"
+
+#include "ui/panel/given_model.h"
+#include "ui/panel/panel.h"
+
+#include <QAbstractItemView>
+#include <QApplication>
+#include <QClipboard>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+
+namespace tailpoint::test {
+namespace {
+
+class PanelTest : public ::testing::Test {
+protected:
+    void SetUp() override {
+        document.replace(raft(), {});
+        panel.resize(400, 700);
+        panel.show();
+        table = child<QTableView>(panel, "givenTable");
+        settle();
+    }
+
+    /// Waits until the frame's refresh has come.
+    void settle() {
+        auto* model = table->model();
+        bool told = false;
+        const auto seen = QObject::connect(model, &QAbstractItemModel::dataChanged, [&] { told = true; });
+        emit document.changed();
+        EXPECT_TRUE(waitFor([&] { return told; }));
+        QObject::disconnect(seen);
+    }
+    void goTo(int row, int column) {
+        table->setFocus();
+        table->setCurrentIndex(table->model()->index(row, column));
+    }
+    QLineEdit* field() { return table->viewport()->findChild<QLineEdit*>(QStringLiteral("cellField")); }
+    /// Types into a cell as somebody would: the first key opens the field.
+    void type(int row, int column, const QString& text, Qt::Key end = Qt::Key_Return) {
+        goTo(row, column);
+        QTest::keyClick(table, Qt::Key_F2);
+        ASSERT_TRUE(field());
+        field()->selectAll();
+        QTest::keyClicks(field(), text);
+        QTest::keyClick(field(), end);
+        QCoreApplication::processEvents();
+    }
+    const Force& force(int index) { return document.sketch().forces.at(static_cast<std::size_t>(index)); }
+
+    SketchDocument document;
+    Panel panel{document};
+    QTableView* table = nullptr;
+};
+
+TEST_F(PanelTest, TypingAMagnitudeChangesTheDocumentInOneUndoStep) {
+    type(0, GivenModel::MagnitudeColumn, QStringLiteral("360"));
+    EXPECT_EQ(force(0).magnitude.value, 360);
+    EXPECT_EQ(document.undoStack().count(), 1);
+    document.undoStack().undo();
+    EXPECT_EQ(document.sketch(), raft());
+}
+
+TEST_F(PanelTest, TheFirstKeyOpensTheFieldAndReplacesWhatStoodThere) {
+    goTo(1, GivenModel::MagnitudeColumn);
+    QTest::keyClick(table, '4');
+    ASSERT_TRUE(field());
+    QTest::keyClicks(field(), QStringLiteral("10"));
+    QTest::keyClick(field(), Qt::Key_Return);
+    EXPECT_EQ(force(1).magnitude.value, 410);
+}
+
+TEST_F(PanelTest, TheFieldOpensWithTheValueAsItIsKept) {
+    Sketch sketch = raft();
+    sketch.forces[0].magnitude.value = 340.125;
+    document.edit(sketch, QStringLiteral("exact"));
+    settle();
+    EXPECT_EQ(cellText(panel, "givenTable", 0, GivenModel::MagnitudeColumn), QStringLiteral("340"));
+    goTo(0, GivenModel::MagnitudeColumn);
+    QTest::keyClick(table, Qt::Key_F2);
+    ASSERT_TRUE(field());
+    EXPECT_EQ(field()->text(), QStringLiteral("340.125"));
+    QTest::keyClick(field(), Qt::Key_Return);
+    EXPECT_EQ(document.undoStack().count(), 1) << "nothing was changed, so no step";
+}
+
+TEST_F(PanelTest, UnitsSlopesBearingsAndCommasAreTaken) {
+    type(0, GivenModel::MagnitudeColumn, QStringLiteral("1,2 kN"));
+    EXPECT_EQ(force(0).magnitude.value, 1200);
+    EXPECT_EQ(plainOf(panel, "givenLine"), QStringLiteral("1,2 kN = 1200 N"));
+    type(0, GivenModel::DirectionColumn, QStringLiteral("3:4"));
+    EXPECT_EQ(force(0).direction.form, Direction{SlopeForm({3, 4})}.form);
+    EXPECT_EQ(plainOf(panel, "givenLine"), QStringLiteral("3:4 = 53.1° counter-clockwise from +x"));
+    type(1, GivenModel::DirectionColumn, QStringLiteral("N30E"));
+    EXPECT_EQ(force(1).direction.form, (Direction{BearingForm{'N', 30, 'E'}}.form));
+    EXPECT_EQ(document.undoStack().count(), 3);
+}
+
+TEST_F(PanelTest, EnterOnABadTextKeepsTheFieldOpenAndSaysWhy) {
+    goTo(0, GivenModel::MagnitudeColumn);
+    QTest::keyClick(table, Qt::Key_F2);
+    ASSERT_TRUE(field());
+    field()->selectAll();
+    QTest::keyClicks(field(), QStringLiteral("3.4.0"));
+    QTest::keyClick(field(), Qt::Key_Return);
+    ASSERT_TRUE(field());
+    EXPECT_EQ(field()->text(), QStringLiteral("3.4.0"));
+    EXPECT_TRUE(child<QLabel>(panel, "givenLine")->isVisible());
+    EXPECT_FALSE(plainOf(panel, "givenLine").isEmpty());
+    EXPECT_EQ(document.sketch(), raft());
+    EXPECT_EQ(document.undoStack().count(), 0);
+}
+
+TEST_F(PanelTest, ABadTextThatIsLeftStaysInItsCellUntilItIsMended) {
+    type(0, GivenModel::MagnitudeColumn, QStringLiteral("34o"), Qt::Key_Tab);
+    EXPECT_EQ(cellText(panel, "givenTable", 0, GivenModel::MagnitudeColumn), QStringLiteral("34o"));
+    EXPECT_EQ(document.sketch(), raft());
+    Sketch other = raft();
+    other.forces.insert(other.forces.begin(), other.forces[1]);
+    other.forces[0].name.assign(1, 'S');
+    document.edit(other, QStringLiteral("one more"));
+    settle();
+    EXPECT_EQ(cellText(panel, "givenTable", 1, GivenModel::MagnitudeColumn), QStringLiteral("34o"))
+        << "it goes with its force when rows move";
+    type(1, GivenModel::MagnitudeColumn, QStringLiteral("345"));
+    EXPECT_EQ(force(1).magnitude.value, 345);
+    EXPECT_EQ(cellText(panel, "givenTable", 1, GivenModel::MagnitudeColumn), QStringLiteral("345"));
+}
+
+TEST_F(PanelTest, TypingIsNotDisturbedByAChangeFromElsewhere) {
+    goTo(0, GivenModel::MagnitudeColumn);
+    QTest::keyClick(table, Qt::Key_F2);
+    ASSERT_TRUE(field());
+    field()->selectAll();
+    QTest::keyClicks(field(), QStringLiteral("36"));
+    Sketch other = raft();
+    other.forces[1].magnitude.value = 300;
+    document.edit(other, QStringLiteral("elsewhere"));
+    settle();
+    ASSERT_TRUE(field());
+    EXPECT_EQ(field()->text(), QStringLiteral("36"));
+}
+
+TEST_F(PanelTest, AQuestionMarkTogglesBetweenGivenAndToFind) {
+    goTo(2, GivenModel::MagnitudeColumn);
+    QTest::keyClicks(table, QStringLiteral("?"));
+    EXPECT_EQ(document.sketch().sum.magnitude.value, 520) << "the found value, to the shown digits";
+    goTo(0, GivenModel::MagnitudeColumn);
+    QTest::keyClicks(table, QStringLiteral("?"));
+    EXPECT_FALSE(isGiven(force(0).magnitude));
+    settle();
+    EXPECT_EQ(cellText(panel, "givenTable", 0, GivenModel::MagnitudeColumn), QStringLiteral("to find"));
+    EXPECT_EQ(document.undoStack().count(), 2);
+    type(0, GivenModel::DirectionColumn, QStringLiteral("?"));
+    EXPECT_FALSE(isGiven(force(0).direction));
+}
+
+TEST_F(PanelTest, ZeroInTheSumIsEquilibriumAndSaysSo) {
+    type(2, GivenModel::MagnitudeColumn, QStringLiteral("0"));
+    settle();
+    EXPECT_TRUE(isEquilibrium(document.sketch()));
+    EXPECT_EQ(cellText(panel, "givenTable", 2, GivenModel::Note), QStringLiteral("ΣF = 0"));
+}
+
+TEST_F(PanelTest, PastedLinesAreOneUndoStep) {
+    QApplication::clipboard()->setText(QStringLiteral("S 120 90\nT\t0.2 kN\t-75"));
+    goTo(0, 0);
+    QTest::keySequence(table, QKeySequence::Paste);
+    ASSERT_EQ(document.sketch().forces.size(), 4u);
+    EXPECT_EQ(force(3).magnitude.value, 200);
+    EXPECT_EQ(document.undoStack().count(), 1);
+    EXPECT_EQ(table->model()->rowCount(), 5);
+    QApplication::clipboard()->setText(QStringLiteral("U 1 1\nV x 1"));
+    QTest::keySequence(table, QKeySequence::Paste);
+    EXPECT_EQ(document.sketch().forces.size(), 4u);
+    EXPECT_TRUE(plainOf(panel, "givenLine").contains(QStringLiteral("Line 2")));
+}
+
+TEST_F(PanelTest, SelectedRowsAreCopiedAsTabSeparatedValues) {
+    goTo(0, 0);
+    table->selectRow(1);
+    QTest::keySequence(table, QKeySequence::Copy);
+    EXPECT_EQ(QApplication::clipboard()->text(), QStringLiteral("Q\t275\t-40\n"));
+}
+
+TEST_F(PanelTest, RowsAreAddedAndDeleted) {
+    QTest::mouseClick(child<QPushButton>(panel, "addRow"), Qt::LeftButton);
+    ASSERT_EQ(document.sketch().forces.size(), 3u);
+    ASSERT_TRUE(field()) << "its magnitude waits to be typed";
+    QTest::keyClick(field(), Qt::Key_Escape);
+    goTo(0, 0);
+    table->selectRow(0);
+    QTest::keyClick(table, Qt::Key_Delete);
+    ASSERT_EQ(document.sketch().forces.size(), 2u);
+    EXPECT_EQ(force(0).name, "Q");
+    EXPECT_EQ(document.undoStack().count(), 2);
+    table->selectRow(2);
+    QTest::keyClick(table, Qt::Key_Delete);
+    EXPECT_EQ(document.sketch().forces.size(), 2u) << "the sum stays";
+}
+
+TEST_F(PanelTest, SaysTheQuestionAndTheAnswerInWords) {
+    EXPECT_EQ(plainOf(panel, "answer"), QStringLiteral("R = 520 N"));
+    const QString detail = plainOf(panel, "answerDetail");
+    EXPECT_TRUE(detail.startsWith(QStringLiteral("3.6° clockwise from +x"))) << detail.toStdString();
+    EXPECT_TRUE(detail.contains(QStringLiteral("519 N")) && detail.contains(QStringLiteral("−33.1 N")));
+    EXPECT_TRUE(plainOf(panel, "question").contains(QStringLiteral("R")));
+    EXPECT_EQ(plainOf(panel, "reference"), QStringLiteral("N · from +x, counter-clockwise"));
+    EXPECT_TRUE(plainOf(panel, "check").contains(QStringLiteral("308 + 211 = 519 N")));
+    EXPECT_TRUE(plainOf(panel, "check").contains(QStringLiteral("144 − 177 = −33.1 N")));
+}
+
+TEST_F(PanelTest, ListsComponentsInteriorAnglesSidesAndOppositeAngles) {
+    EXPECT_EQ(cellText(panel, "vectorTable", 3, 0), QStringLiteral("R"));
+    EXPECT_EQ(cellText(panel, "vectorTable", 3, 1), QStringLiteral("520 N"));
+    EXPECT_EQ(cellText(panel, "vectorTable", 3, 4), QStringLiteral("−33.1 N"));
+    EXPECT_EQ(cellText(panel, "angleTable", 1, 2), QStringLiteral("65.0°"));
+    EXPECT_EQ(cellText(panel, "angleTable", 2, 2), QStringLiteral("115.0°"));
+    EXPECT_EQ(cellText(panel, "angleTable", 6, 1), QStringLiteral("340 N"));
+}
+
+TEST_F(PanelTest, FollowsAnEditWithinAFrameAndKeepsItsWidgets) {
+    const QList<QWidget*> before = panel.findChildren<QWidget*>();
+    for (int step = 1; step <= 20; ++step) {
+        Sketch sketch = raft();
+        sketch.forces[0].magnitude.value = 340 + step;
+        document.edit(sketch, QStringLiteral("drag"), 7);
+    }
+    settle();
+    EXPECT_EQ(cellText(panel, "givenTable", 0, GivenModel::MagnitudeColumn), QStringLiteral("360"));
+    EXPECT_TRUE(plainOf(panel, "answer").startsWith(QStringLiteral("R = 53")));
+    EXPECT_EQ(panel.findChildren<QWidget*>(), before);
+}
+
+TEST_F(PanelTest, RefreshesOnceHoweverManyEditsAFrameBrings) {
+    int refreshes = 0;
+    QObject::connect(table->model(), &QAbstractItemModel::dataChanged, [&] { ++refreshes; });
+    for (int step = 1; step <= 50; ++step) {
+        Sketch sketch = raft();
+        sketch.forces[0].magnitude.value = 340 + step;
+        document.edit(sketch, QStringLiteral("drag"), 7);
+    }
+    EXPECT_TRUE(waitFor([&] { return refreshes > 0; }));
+    EXPECT_EQ(refreshes, 1);
+}
+
+TEST_F(PanelTest, OffersTheOtherOfTwoAnswers) {
+    Sketch sketch = raft(); // line of P at 40, a pull Q of 200 N, R = 260 N along +x: line meets circle twice
+    sketch.forces[0].magnitude = {};
+    sketch.forces[0].direction.form = AngleForm{40};
+    sketch.forces[1].magnitude.value = 200;
+    sketch.forces[1].direction = {};
+    sketch.sum.magnitude.value = 260;
+    sketch.sum.direction.form = AngleForm{0};
+    document.edit(sketch, QStringLiteral("two"));
+    settle();
+    ASSERT_EQ(document.result().solved.status, Status::two);
+    auto* other = child<QPushButton>(panel, "otherAnswer");
+    EXPECT_TRUE(other->isVisible());
+    EXPECT_TRUE(other->text().startsWith(QStringLiteral("Answer 1 of 2")));
+    const QString first = plainOf(panel, "answer");
+    QTest::mouseClick(other, Qt::LeftButton);
+    settle();
+    EXPECT_EQ(document.result().chosen, 1u);
+    EXPECT_NE(plainOf(panel, "answer"), first);
+}
+
+TEST_F(PanelTest, TooManyUnknownsOfferTheFieldToTypeIn) {
+    Sketch sketch = raft();
+    sketch.forces[0].magnitude = {};
+    document.edit(sketch, QStringLiteral("three unknowns"));
+    settle();
+    ASSERT_EQ(document.result().solved.status, Status::underdetermined);
+    EXPECT_FALSE(plainOf(panel, "findMessage").isEmpty());
+    EXPECT_FALSE(child<QLabel>(panel, "answer")->isVisible());
+    QPushButton* mend = nullptr;
+    for (QPushButton* button : panel.findChildren<QPushButton*>()) {
+        mend = button->text() == QStringLiteral("Give the magnitude of P") ? button : mend;
+    }
+    ASSERT_TRUE(mend);
+    QTest::mouseClick(mend, Qt::LeftButton);
+    ASSERT_TRUE(field());
+    QTest::keyClicks(field(), QStringLiteral("340"));
+    QTest::keyClick(field(), Qt::Key_Return);
+    EXPECT_EQ(document.result().solved.status, Status::unique);
+}
+
+TEST_F(PanelTest, NothingToFindOffersToFreeTheResultant) {
+    Sketch sketch = raft();
+    sketch.sum.magnitude.value = 500;
+    sketch.sum.direction.form = AngleForm{0};
+    document.edit(sketch, QStringLiteral("all given"));
+    settle();
+    ASSERT_EQ(document.result().solved.status, Status::overdetermined);
+    auto* mend = child<QPushButton>(panel, "mend0");
+    ASSERT_TRUE(mend && mend->isVisible());
+    QTest::mouseClick(mend, Qt::LeftButton);
+    EXPECT_EQ(document.result().solved.status, Status::unique);
+}
+
+TEST_F(PanelTest, SelectingARowSelectsItsForceAndTheOtherWayRound) {
+    int told = kNoVector;
+    QObject::connect(&panel, &Panel::selected, [&](int vector) { told = vector; });
+    table->setFocus();
+    table->selectRow(1);
+    EXPECT_EQ(told, 1);
+    table->selectRow(2);
+    EXPECT_EQ(told, kSumIndex);
+    told = kNoVector;
+    panel.select(0);
+    EXPECT_EQ(table->selectionModel()->selectedRows().size(), 1);
+    EXPECT_EQ(table->selectionModel()->selectedRows().front().row(), 0);
+    EXPECT_EQ(told, kNoVector) << "following says nothing back";
+}
+
+TEST_F(PanelTest, EveryCellSaysInWordsWhatItIs) {
+    const auto words = [&](int row, int column) {
+        return table->model()->index(row, column).data(Qt::AccessibleTextRole).toString();
+    };
+    EXPECT_EQ(words(0, GivenModel::MagnitudeColumn), QStringLiteral("Magnitude of P: 340"));
+    EXPECT_EQ(words(2, GivenModel::DirectionColumn), QStringLiteral("Direction of R: to find"));
+    EXPECT_EQ(words(2, GivenModel::Name), QStringLiteral("Sum R"));
+}
+
+} // namespace
+} // namespace tailpoint::test

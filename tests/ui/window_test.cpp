@@ -1,0 +1,292 @@
+// The window: files, the question before changes are lost, units, themes, what is remembered.
+#include "panel_support.h"
+
+#include "ui/canvas/canvas.h"
+#include "ui/panel/panel.h"
+#include "ui/window/main_window.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QClipboard>
+#include <QDropEvent>
+#include <QFile>
+#include <QMenu>
+#include <QMessageBox>
+#include <QMimeData>
+#include <QPushButton>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTimer>
+
+namespace tailpoint::test {
+namespace {
+
+class WindowTest : public ::testing::Test {
+protected:
+    void SetUp() override {
+        ASSERT_TRUE(folder.isValid());
+        QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, folder.path());
+        open();
+    }
+    void open() {
+        window = std::make_unique<MainWindow>();
+        window->resize(1200, 760);
+        window->show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
+    }
+    void trigger(const char* name) {
+        auto* action = child<QAction>(*window, name);
+        ASSERT_TRUE(action);
+        ASSERT_TRUE(action->isEnabled()) << name;
+        action->trigger();
+    }
+    template <class T>
+    T* child(QWidget& parent, const char* name) {
+        auto* found = parent.findChild<T*>(QLatin1String(name));
+        EXPECT_NE(found, nullptr) << name;
+        return found;
+    }
+    void change() {
+        Sketch sketch = window->document().sketch();
+        sketch.forces.at(0).magnitude.value = 360;
+        ASSERT_FALSE(window->document().edit(sketch, QStringLiteral("change")));
+    }
+    /// Answers the next question with one of its buttons.
+    void answerNext(QMessageBox::StandardButton button, bool& asked) {
+        auto* timer = new QTimer(window.get());
+        QObject::connect(timer, &QTimer::timeout, window.get(), [timer, button, &asked] {
+            if (auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget())) {
+                asked = true;
+                timer->deleteLater();
+                box->button(button)->click();
+            }
+        });
+        timer->start(5);
+    }
+    QString file(const char* name) const { return folder.filePath(QLatin1String(name)); }
+    QString notice() { return child<QLabel>(*window, "noticeText")->text(); }
+
+    QTemporaryDir folder;
+    std::unique_ptr<MainWindow> window;
+};
+
+TEST_F(WindowTest, TheFirstStartShowsTheRaftWithItsAnswer) {
+    EXPECT_EQ(window->document().sketch().title, "Survey raft on two tow lines");
+    EXPECT_TRUE(window->document().path().isEmpty());
+    EXPECT_FALSE(window->isWindowModified());
+    EXPECT_EQ(plainOf(window->panel(), "answer"), QStringLiteral("R = 520 N"));
+    EXPECT_FALSE(child<QLabel>(*window, "hint")->text().isEmpty());
+}
+
+TEST_F(WindowTest, ASketchComesBackFromItsFile) {
+    change();
+    EXPECT_TRUE(window->isWindowModified());
+    const Sketch kept = window->document().sketch();
+    ASSERT_TRUE(window->saveTo(file("raft.json")));
+    EXPECT_FALSE(window->isWindowModified());
+    EXPECT_TRUE(window->windowTitle().startsWith(QStringLiteral("raft.json[*]")));
+    trigger("fileNew");
+    EXPECT_TRUE(window->document().sketch().forces.empty());
+    ASSERT_TRUE(window->openPath(file("raft.json")));
+    EXPECT_EQ(window->document().sketch(), kept);
+}
+
+TEST_F(WindowTest, AnExportedFigureOpensAsTheSketchAgain) {
+    change();
+    const Sketch kept = window->document().sketch();
+    ASSERT_TRUE(window->exportTo(file("raft.svg")));
+    ASSERT_TRUE(window->exportTo(file("raft.pdf")));
+    ASSERT_TRUE(window->exportTo(file("raft.png")));
+    EXPECT_FALSE(window->exportTo(file("raft.doc")));
+    EXPECT_FALSE(QFile::exists(file("raft.doc")));
+    ASSERT_TRUE(window->openPath(file("raft.svg")));
+    EXPECT_EQ(window->document().sketch(), kept);
+}
+
+TEST_F(WindowTest, AFileThatCantBeReadNeverReplacesTheSketch) {
+    change();
+    const Sketch kept = window->document().sketch();
+    QFile bad(file("bad.json"));
+    ASSERT_TRUE(bad.open(QIODevice::WriteOnly));
+    bad.write("{ \"format\": \"tailpoint-sketch\", \"version\": 1, \"forces\": [ { \"name\": \"P\", ");
+    bad.close();
+    for (const char* name : {"bad.json", "missing.json", "."}) {
+        EXPECT_FALSE(window->openPath(file(name))) << name;
+        EXPECT_FALSE(notice().isEmpty()) << name;
+        EXPECT_TRUE(child<QWidget>(*window, "notice")->isVisible()) << name;
+        EXPECT_EQ(window->document().sketch(), kept) << name;
+    }
+    EXPECT_EQ(window->document().undoStack().count(), 1) << "nor its undo steps";
+}
+
+TEST_F(WindowTest, AsksBeforeChangesAreLostAndStaysOnCancel) {
+    change();
+    bool asked = false;
+    answerNext(QMessageBox::Cancel, asked);
+    EXPECT_FALSE(window->close());
+    EXPECT_TRUE(asked);
+    EXPECT_TRUE(window->isVisible());
+    asked = false;
+    answerNext(QMessageBox::Discard, asked);
+    EXPECT_TRUE(window->close());
+    EXPECT_TRUE(asked);
+}
+
+TEST_F(WindowTest, SavesWhenAskedToBeforeItCloses) {
+    change();
+    ASSERT_TRUE(window->saveTo(file("raft.json")));
+    Sketch sketch = window->document().sketch();
+    sketch.forces[0].magnitude.value = 375;
+    window->document().edit(sketch, QStringLiteral("again"));
+    bool asked = false;
+    answerNext(QMessageBox::Save, asked);
+    EXPECT_TRUE(window->close());
+    EXPECT_TRUE(asked);
+    open();
+    ASSERT_TRUE(window->openPath(file("raft.json")));
+    EXPECT_EQ(window->document().sketch().forces[0].magnitude.value, 375);
+}
+
+TEST_F(WindowTest, NothingIsAskedWhereNothingWasChanged) {
+    EXPECT_TRUE(window->close());
+}
+
+TEST_F(WindowTest, UndoTakesTheModifiedMarkAway) {
+    change();
+    EXPECT_TRUE(window->isWindowModified());
+    trigger("undo");
+    EXPECT_FALSE(window->isWindowModified());
+    trigger("redo");
+    EXPECT_TRUE(window->isWindowModified());
+}
+
+TEST_F(WindowTest, AChangeOfUnitKeepsTheForcesInOneStep) {
+    trigger("unit-kN");
+    EXPECT_EQ(window->document().sketch().forceUnit, ForceUnit::kN);
+    EXPECT_DOUBLE_EQ(*window->document().sketch().forces[0].magnitude.value, 0.34);
+    EXPECT_EQ(window->document().undoStack().count(), 1);
+    ASSERT_TRUE(
+        waitFor([&] { return plainOf(window->panel(), "answer") == QStringLiteral("R = 0.520 kN"); }));
+    EXPECT_TRUE(plainOf(window->panel(), "reference").startsWith(QStringLiteral("kN")));
+}
+
+TEST_F(WindowTest, TheNumbersAreKeptInsteadWhereThatIsChosen) {
+    trigger("keepForces"); // on by default: now off
+    trigger("unit-lbf");
+    EXPECT_EQ(*window->document().sketch().forces[0].magnitude.value, 340);
+}
+
+TEST_F(WindowTest, TheAxisChangesTheAnglesAndNotTheForces) {
+    trigger("axis-+y");
+    trigger("sense-cw");
+    EXPECT_EQ(window->document().sketch().forces[0].direction.form, Direction{AngleForm{65}}.form);
+    ASSERT_TRUE(waitFor([&] {
+        return plainOf(window->panel(), "answerDetail").startsWith(QStringLiteral("93.6° clockwise from +y"));
+    }));
+}
+
+TEST_F(WindowTest, ThemeUnitsAndConstructionAreRemembered) {
+    trigger("theme-slate");
+    trigger("unit-lbf");
+    trigger("kindTriangle");
+    bool asked = false;
+    answerNext(QMessageBox::Discard, asked);
+    ASSERT_TRUE(window->close());
+    open();
+    EXPECT_EQ(window->canvas().theme(), ThemeName::slate);
+    EXPECT_EQ(window->canvas().construction(), ConstructionKind::triangle);
+    trigger("fileNew");
+    EXPECT_EQ(window->document().sketch().forceUnit, ForceUnit::lbf);
+}
+
+TEST_F(WindowTest, DamagedSettingsAreNoReasonNotToStart) {
+    {
+        QSettings settings(QStringLiteral("Tailpoint"), QStringLiteral("Tailpoint"));
+        settings.setValue(QStringLiteral("window/geometry"), QStringLiteral("x"));
+        settings.setValue(QStringLiteral("window/theme"), 7);
+        settings.setValue(QStringLiteral("sheet/figures"), -40);
+        settings.setValue(QStringLiteral("sheet/forceUnit"), QStringLiteral("stone"));
+        settings.setValue(QStringLiteral("files/recent"), 3);
+    }
+    open();
+    trigger("fileNew");
+    EXPECT_EQ(window->document().sketch().figures, 3);
+    EXPECT_EQ(window->document().sketch().forceUnit, ForceUnit::N);
+}
+
+TEST_F(WindowTest, RecentFilesAreListedNewestFirst) {
+    ASSERT_TRUE(window->saveTo(file("one.json")));
+    ASSERT_TRUE(window->saveTo(file("two.json")));
+    auto* menu = child<QMenu>(*window, "recentMenu");
+    emit menu->aboutToShow();
+    ASSERT_GE(menu->actions().size(), 2);
+    EXPECT_EQ(menu->actions()[0]->text(), QStringLiteral("two.json"));
+    menu->actions()[1]->trigger();
+    EXPECT_TRUE(window->document().path().endsWith(QStringLiteral("one.json")));
+}
+
+TEST_F(WindowTest, AFileDroppedOnTheWindowIsOpened) {
+    change();
+    ASSERT_TRUE(window->saveTo(file("dropped.json")));
+    const Sketch kept = window->document().sketch();
+    trigger("fileNew");
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(file("dropped.json"))});
+    QDropEvent drop(QPointF(300, 300), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(window.get(), &drop);
+    EXPECT_EQ(window->document().sketch(), kept);
+}
+
+TEST_F(WindowTest, TheFigureGoesToTheClipboardThreeWays) {
+    trigger("copyFigure");
+    const QMimeData* data = QApplication::clipboard()->mimeData();
+    EXPECT_TRUE(data->data(QStringLiteral("image/svg+xml")).contains("<svg"));
+    EXPECT_TRUE(data->hasImage());
+    EXPECT_TRUE(data->text().contains(QStringLiteral("R = 520 N")));
+}
+
+TEST_F(WindowTest, TheValuesGoToTheClipboardAsText) {
+    trigger("copyValues");
+    const QString all = QApplication::clipboard()->text();
+    for (const char* part : {"R = 520 N", "3.6° clockwise from +x", "308 N", "115.0°", "15 digits"}) {
+        EXPECT_TRUE(all.contains(QString::fromUtf8(part))) << part << " in\n" << all.toStdString();
+    }
+}
+
+TEST_F(WindowTest, SelectionIsOneOnSheetAndPanel) {
+    window->canvas().select(1);
+    auto* table = child<QTableView>(*window, "givenTable");
+    ASSERT_EQ(table->selectionModel()->selectedRows().size(), 1);
+    EXPECT_EQ(table->selectionModel()->selectedRows()[0].row(), 1);
+    table->selectRow(0);
+    EXPECT_EQ(window->canvas().selected(), 0);
+}
+
+TEST_F(WindowTest, EveryCommandOfEveryMenuHasANameAndEveryControlAnAccessibleOne) {
+    for (QAction* menu : window->findChildren<QAction*>()) {
+        EXPECT_FALSE(!menu->isSeparator() && menu->text().isEmpty()) << menu->objectName().toStdString();
+    }
+    for (QAbstractButton* button : window->findChildren<QAbstractButton*>()) {
+        if (button->isVisible()) {
+            EXPECT_FALSE(button->text().isEmpty() && button->accessibleName().isEmpty())
+                << button->objectName().toStdString();
+            EXPECT_GE(button->height(), 24) << button->objectName().toStdString();
+            EXPECT_GE(button->width(), 24) << button->objectName().toStdString();
+        }
+    }
+}
+
+TEST_F(WindowTest, TheBarKeepsAllItsButtonsInANarrowWindow) {
+    window->resize(640, 480);
+    ASSERT_TRUE(waitFor([&] { return window->width() <= 640; }));
+    auto* bar = child<QWidget>(*window, "bar");
+    for (const char* name : {"addForceButton", "kindParallelogramButton", "kindTriangleButton",
+                             "kindPolygonButton", "swapOrderButton", "snapButton", "fitButton"}) {
+        auto* button = child<QAbstractButton>(*window, name);
+        EXPECT_LE(button->geometry().right(), bar->width()) << name;
+    }
+}
+
+} // namespace
+} // namespace tailpoint::test

@@ -1,0 +1,58 @@
+#include "ui/window/edit_menu.h"
+
+#include "ui/canvas/canvas.h"
+#include "ui/document/sketch_document.h"
+#include "ui/panel/answer_text.h"
+#include "ui/panel/panel.h"
+#include "ui/window/figure_output.h"
+#include "ui/window/lines.h"
+#include "ui/window/menu_tools.h"
+
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QMimeData>
+
+namespace tailpoint {
+
+EditMenu::EditMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(parts) {
+    QAction* undo = m_parts.document.undoStack().createUndoAction(menu, tr("&Undo"));
+    undo->setObjectName(QStringLiteral("undo"));
+    undo->setShortcut(QKeySequence::Undo);
+    QAction* redo = m_parts.document.undoStack().createRedoAction(menu, tr("&Redo"));
+    redo->setObjectName(QStringLiteral("redo"));
+    redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
+    menu->addActions({undo, redo});
+    menu->addSeparator();
+    addForce = addCommand(menu, {"addForce", tr("&Add force"), QKeySequence(Qt::CTRL | Qt::Key_Return)},
+                          [this] { m_parts.canvas.addForce(); });
+    addForce->setToolTip(tr("Add a force"));
+    addCommand(menu, {"pasteForces", tr("&Paste forces"), QKeySequence::Paste}, [this] { paste(); });
+    menu->addSeparator();
+    addCommand(
+        menu, {"copyFigure", tr("Copy &figure"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C)}, [this] {
+            QGuiApplication::clipboard()->setMimeData(figureForClipboard(m_parts.document, m_parts.canvas));
+            m_parts.hints.setHint(tr("The figure is on the clipboard as SVG, PNG and text."));
+        });
+    addCommand(menu, {"copyValues", tr("Copy &values"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V)},
+               [this] {
+                   QGuiApplication::clipboard()->setText(valuesAsText(m_parts.document.result()));
+                   m_parts.hints.setHint(tr("The values are on the clipboard as text."));
+               });
+    menu->addSeparator();
+    addCommand(menu, {"switchPane", tr("Go to &sheet or table"), QKeySequence(Qt::Key_F6)},
+               [this] { switchPane(); });
+}
+
+void EditMenu::paste() {
+    m_parts.panel.paste(QGuiApplication::clipboard()->text());
+}
+
+void EditMenu::switchPane() {
+    if (m_parts.canvas.hasFocus()) {
+        m_parts.panel.takeFocus();
+    } else {
+        m_parts.canvas.setFocus(Qt::TabFocusReason);
+    }
+}
+
+} // namespace tailpoint

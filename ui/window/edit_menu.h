@@ -1,0 +1,25 @@
+// Edit: undo, forces in and out, values and figure to the clipboard.
+#pragma once
+
+#include "ui/window/parts.h"
+
+#include <QObject>
+
+class QAction;
+class QMenu;
+
+namespace tailpoint {
+
+class EditMenu : public QObject {
+    Q_OBJECT
+public:
+    EditMenu(const Parts& parts, QMenu* menu);
+    QAction* addForce; ///< for the bar
+
+private:
+    void paste();
+    void switchPane();
+    Parts m_parts;
+};
+
+} // namespace tailpoint

@@ -1,0 +1,209 @@
+#include "ui/window/file_menu.h"
+
+#include "ui/canvas/canvas.h"
+#include "ui/document/sketch_document.h"
+#include "ui/window/figure_output.h"
+#include "ui/window/lines.h"
+#include "ui/window/menu_tools.h"
+#include "ui/window/settings.h"
+
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMainWindow>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QRegularExpression>
+
+namespace tailpoint {
+
+namespace {
+
+QString folderOf(const QString& path) {
+    return path.isEmpty() ? QString() : QFileInfo(path).absolutePath() + u'/';
+}
+
+} // namespace
+
+FileMenu::FileMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(parts) {
+    addCommand(menu, {"fileNew", tr("&New"), QKeySequence::New}, [this] {
+        if (mayLoseChanges()) {
+            startEmpty();
+        }
+    });
+    addCommand(menu, {"fileOpen", tr("&Open…"), QKeySequence::Open}, [this] { chooseAndOpen(); });
+    QMenu* recent = menu->addMenu(tr("Open &recent"));
+    recent->setObjectName(QStringLiteral("recentMenu"));
+    connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(recent); });
+    connect(menu, &QMenu::aboutToShow, recent,
+            [this, recent] { recent->setEnabled(!m_parts.settings.recentFiles().isEmpty()); });
+    menu->addSeparator();
+    addCommand(menu, {"fileSave", tr("&Save"), QKeySequence::Save}, [this] { save(); });
+    addCommand(menu, {"fileSaveAs", tr("Save &as…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)},
+               [this] { chooseAndSave(); });
+    menu->addSeparator();
+    addCommand(menu, {"fileExport", tr("&Export figure…"), QKeySequence(Qt::CTRL | Qt::Key_E)},
+               [this] { chooseAndExport(); });
+    addCommand(menu, {"fileWelcome", tr("Open the &welcome sketch")}, [this] {
+        if (mayLoseChanges()) {
+            welcome();
+        }
+    });
+    menu->addSeparator();
+    addCommand(menu, {"fileQuit", tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q)},
+               [this] { m_parts.window.close(); });
+}
+
+void FileMenu::startEmpty() {
+    m_parts.document.replace(m_parts.settings.newSketch(), {});
+    m_parts.canvas.fit();
+    m_parts.hints.setHint(
+        tr("Drag from the common point to draw a force, or paste lines of name, magnitude and "
+           "direction."));
+}
+
+void FileMenu::welcome() {
+    QFile file(QStringLiteral(":/samples/survey-raft.json"));
+    const auto read = file.open(QIODevice::ReadOnly) ? readSketch(file.readAll()) : FileError{};
+    const auto* sketch = std::get_if<Sketch>(&read);
+    if (!sketch) {
+        startEmpty();
+        return;
+    }
+    m_parts.document.replace(*sketch, {});
+    m_parts.canvas.fit();
+    m_parts.hints.setHint(
+        tr("Drag a tip to change a force: Shift holds its direction, Ctrl its magnitude. Or type into "
+           "the table."));
+}
+
+bool FileMenu::open(const QString& path) {
+    if (const auto error = m_parts.document.open(path)) {
+        m_parts.notice.say(tr("%1 was not opened. %2").arg(QFileInfo(path).fileName(), error->line()));
+        return false;
+    }
+    m_parts.notice.say({});
+    m_parts.canvas.fit();
+    m_parts.settings.setBegun();
+    m_parts.settings.addRecent(path);
+    return true;
+}
+
+void FileMenu::openAsked(const QString& path) {
+    if (mayLoseChanges()) {
+        open(path);
+    }
+}
+
+void FileMenu::chooseAndOpen() {
+    const QString path =
+        QFileDialog::getOpenFileName(&m_parts.window, tr("Open a sketch"), folderOf(m_parts.document.path()),
+                                     tr("Sketches (*.json *.svg);;All files (*)"));
+    if (!path.isEmpty()) {
+        openAsked(path);
+    }
+}
+
+bool FileMenu::saveTo(const QString& path) {
+    if (const auto error = m_parts.document.save(path)) {
+        m_parts.notice.say(tr("%1 was not saved. %2").arg(QFileInfo(path).fileName(), error->line()));
+        return false;
+    }
+    m_parts.notice.say({});
+    m_parts.settings.setBegun();
+    m_parts.settings.addRecent(path);
+    return true;
+}
+
+bool FileMenu::save() {
+    return m_parts.document.path().isEmpty() ? chooseAndSave() : saveTo(m_parts.document.path());
+}
+
+QString FileMenu::suggestedName(const QString& ending) const {
+    const QString path = m_parts.document.path();
+    if (!path.isEmpty()) {
+        return folderOf(path) + QFileInfo(path).completeBaseName() + ending;
+    }
+    QString title = QString::fromStdString(m_parts.document.sketch().title).simplified();
+    title.remove(
+        QRegularExpression(QStringLiteral("[^\\w .-]"), QRegularExpression::UseUnicodePropertiesOption));
+    return (title.isEmpty() ? tr("sketch") : title) + ending;
+}
+
+bool FileMenu::chooseAndSave() {
+    QString path =
+        QFileDialog::getSaveFileName(&m_parts.window, tr("Save the sketch"),
+                                     suggestedName(QStringLiteral(".json")), tr("Sketches (*.json)"));
+    if (path.isEmpty()) {
+        return false;
+    }
+    if (QFileInfo(path).suffix().isEmpty()) {
+        path += QStringLiteral(".json");
+    }
+    return saveTo(path);
+}
+
+void FileMenu::chooseAndExport() {
+    QString kind;
+    QString path = QFileDialog::getSaveFileName(
+        &m_parts.window, tr("Export the figure"), suggestedName(QStringLiteral(".svg")),
+        tr("SVG, opens as a sketch again (*.svg);;PDF (*.pdf);;PNG (*.png)"), &kind);
+    if (path.isEmpty()) {
+        return;
+    }
+    if (QFileInfo(path).suffix().isEmpty()) {
+        path += kind.contains(QLatin1String("pdf"))   ? QStringLiteral(".pdf")
+                : kind.contains(QLatin1String("png")) ? QStringLiteral(".png")
+                                                      : QStringLiteral(".svg");
+    }
+    exportTo(path);
+}
+
+bool FileMenu::exportTo(const QString& path) {
+    const auto bytes = figureBytes(m_parts.document, m_parts.canvas, QFileInfo(path).suffix().toLower());
+    if (!bytes) {
+        m_parts.notice.say(tr("The figure was not exported: the name must end in .svg, .pdf or .png"));
+        return false;
+    }
+    if (const auto error = saveBytes(path, *bytes)) {
+        m_parts.notice.say(tr("The figure was not exported. %1").arg(error->line()));
+        return false;
+    }
+    m_parts.notice.say({});
+    m_parts.hints.setHint(tr("The figure is in %1").arg(path));
+    return true;
+}
+
+void FileMenu::fillRecent(QMenu* menu) {
+    menu->clear();
+    for (const QString& path : m_parts.settings.recentFiles()) {
+        QAction* action =
+            menu->addAction(QFileInfo(path).fileName(), this, [this, path] { openAsked(path); });
+        action->setToolTip(path);
+    }
+    menu->setToolTipsVisible(true);
+    menu->addSeparator();
+    menu->addAction(tr("Clear the list"), this, [this] { m_parts.settings.clearRecent(); });
+}
+
+bool FileMenu::mayLoseChanges() {
+    if (!m_parts.document.isModified()) {
+        return true;
+    }
+    QMessageBox box(QMessageBox::NoIcon, tr("Unsaved changes"),
+                    tr("The sketch has changes that are not saved."),
+                    QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, &m_parts.window);
+    box.setObjectName(QStringLiteral("unsavedQuestion"));
+    box.setDefaultButton(QMessageBox::Save);
+    box.button(QMessageBox::Discard)->setText(tr("&Don't save"));
+    switch (box.exec()) {
+    case QMessageBox::Save:
+        return save();
+    case QMessageBox::Discard:
+        return true;
+    default:
+        return false;
+    }
+}
+
+} // namespace tailpoint

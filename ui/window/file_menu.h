@@ -1,0 +1,42 @@
+// File: new, open, save, recent files, export, and the question before unsaved changes are lost.
+#pragma once
+
+#include "ui/window/parts.h"
+
+#include <QObject>
+
+class QMenu;
+
+namespace tailpoint {
+
+class FileMenu : public QObject {
+    Q_OBJECT
+public:
+    FileMenu(const Parts& parts, QMenu* menu);
+
+    /// Opens without asking. False: the open sketch stays, and the notice says why.
+    bool open(const QString& path);
+    bool saveTo(const QString& path);
+    /// A figure as it is seen; the ending of `path` decides: svg, pdf or png.
+    bool exportTo(const QString& path);
+    /// The welcome sketch of the resources, without a path of its own.
+    void welcome();
+    void startEmpty();
+
+    /// Saved, given up, or nothing to lose: true. False: stay.
+    bool mayLoseChanges();
+    /// Asks where that is needed, then opens.
+    void openAsked(const QString& path);
+
+private:
+    void chooseAndOpen();
+    bool save();
+    bool chooseAndSave();
+    void chooseAndExport();
+    void fillRecent(QMenu* menu);
+    QString suggestedName(const QString& ending) const;
+
+    Parts m_parts;
+};
+
+} // namespace tailpoint

@@ -1,0 +1,113 @@
+#include "ui/window/help_menu.h"
+
+#include "core/explain/caution.h"
+#include "ui/panel/symbols.h"
+#include "ui/window/menu_tools.h"
+
+#include <QCoreApplication>
+#include <QDialog>
+#include <QDialogButtonBox>
+#include <QLabel>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace tailpoint {
+
+namespace {
+
+struct Help {
+    Q_DECLARE_TR_FUNCTIONS(Help)
+};
+
+using Line = std::pair<QString, QString>; ///< key or gesture, what it does
+
+QString section(const QString& title, const QList<Line>& lines) {
+    QString rows;
+    for (const auto& [keys, does] : lines) {
+        rows +=
+            QStringLiteral(
+                "<tr><td style=\"padding:2px 18px 2px 0;white-space:nowrap\"><b>%1</b></td><td>%2</td></tr>")
+                .arg(keys.toHtmlEscaped(), does.toHtmlEscaped());
+    }
+    return QStringLiteral("<h3>%1</h3><table>%2</table>").arg(title, rows);
+}
+
+QString keysPage() {
+    return section(Help::tr("On the sheet"),
+                   {{Help::tr("drag from the common point"), Help::tr("draws a new force")},
+                    {Help::tr("drag a tip"),
+                     Help::tr("changes a force; Shift holds its direction, Ctrl its magnitude")},
+                    {Help::tr("drag a shaft"), Help::tr("turns a force")},
+                    {Help::tr("Alt while dragging"), Help::tr("no snapping; Escape takes the drag back")},
+                    {Help::tr("double-click a label"), Help::tr("opens it for an exact value")},
+                    {Help::tr("wheel, Ctrl and + or −"),
+                     Help::tr("zooms; middle drag or Space drag moves the sheet")},
+                    {Help::tr("Tab"), Help::tr("takes the next force")},
+                    {Help::tr("arrows"),
+                     Help::tr("turn and stretch the selected force; with Shift by the last digit")},
+                    {Help::tr("Enter, Shift+Enter, F2"), Help::tr("type magnitude, direction, name")},
+                    {Help::tr("Insert, Delete"), Help::tr("adds and deletes a force")},
+                    {Help::tr("N"), Help::tr("takes the other answer")}}) +
+           section(
+               Help::tr("In the table of given values"),
+               {{Help::tr("type"),
+                 Help::tr("340, 1.2 kN, 75 lbf; 25, 0.4 rad, 3:4 (run to rise), N30E; ± for a tolerance")},
+                {Help::tr("?"), Help::tr("makes a value one to find, or given again")},
+                {Help::tr("Ctrl+V"), Help::tr("adds forces from lines of name, magnitude and direction")},
+                {Help::tr("Ctrl+C"), Help::tr("copies the selected rows")},
+                {Help::tr("Delete"), Help::tr("deletes the selected forces")}}) +
+           section(Help::tr("Anywhere"),
+                   {{Help::tr("Ctrl+Z, Ctrl+Shift+Z"), Help::tr("undo, redo")},
+                    {Help::tr("F6"), Help::tr("goes from the sheet to the table and back")},
+                    {Help::tr("Ctrl+0"), Help::tr("fits the figure to the sheet")},
+                    {Help::tr("Ctrl+Shift+C, Ctrl+Shift+V"), Help::tr("copy the figure, copy the values")}});
+}
+
+QString aboutPage() {
+    return QStringLiteral("<h2>Tailpoint</h2><p>%1</p><p>%2</p><p>%3</p>")
+        .arg(Help::tr("Version %1").arg(QCoreApplication::applicationVersion()).toHtmlEscaped(),
+             Help::tr("Sketch forces that meet at one point, ask for any two of their magnitudes and "
+                      "directions, and "
+                      "see how the answer comes about.")
+                 .toHtmlEscaped(),
+             text(cautionLine()).toHtmlEscaped());
+}
+
+/// Made when it is asked for, gone when it is closed; the window stays usable beside it.
+void showPage(QWidget* window, const QString& title, const QString& html, const QString& name) {
+    auto* dialog = new QDialog(window);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setObjectName(name);
+    dialog->setWindowTitle(title);
+    auto* page = new QLabel(html);
+    page->setTextFormat(Qt::RichText);
+    page->setWordWrap(true);
+    page->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    page->setMargin(16);
+    page->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    auto* area = new QScrollArea;
+    area->setFrameShape(QFrame::NoFrame);
+    area->setWidgetResizable(true);
+    area->setWidget(page);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    QObject::connect(buttons, &QDialogButtonBox::rejected, dialog, &QDialog::close);
+    auto* column = new QVBoxLayout(dialog);
+    column->addWidget(area);
+    column->addWidget(buttons);
+    const int width = qMin(620, window->width() - 40);
+    dialog->resize(width, qMin(page->heightForWidth(width - 40) + 90, window->height() - 40));
+    dialog->show();
+}
+
+} // namespace
+
+void addHelp(QMenu* menu, QWidget* window) {
+    addCommand(menu, {"helpKeys", Help::tr("&Keys and gestures"), QKeySequence(Qt::Key_F1)}, [window] {
+        showPage(window, Help::tr("Keys and gestures"), keysPage(), QStringLiteral("keysPage"));
+    });
+    addCommand(menu, {"helpAbout", Help::tr("&About Tailpoint")}, [window] {
+        showPage(window, Help::tr("About Tailpoint"), aboutPage(), QStringLiteral("aboutPage"));
+    });
+}
+
+} // namespace tailpoint

@@ -1,0 +1,84 @@
+#include "ui/window/lines.h"
+
+#include "ui/window/icons.h"
+
+#include <QAccessible>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QToolButton>
+
+namespace tailpoint {
+
+namespace {
+
+QLabel* lineLabel(const QString& name) {
+    auto* label = new QLabel;
+    label->setObjectName(name);
+    label->setTextFormat(Qt::PlainText);
+    return label;
+}
+
+} // namespace
+
+HintLine::HintLine(QWidget* parent)
+    : QWidget(parent), m_hint(lineLabel(QStringLiteral("hint"))),
+      m_readout(lineLabel(QStringLiteral("readout"))) {
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(14, 4, 18, 5);
+    row->addWidget(m_hint, 1);
+    row->addWidget(m_readout);
+    m_hint->setSizePolicy(QSizePolicy::Ignored,
+                          QSizePolicy::Preferred); // a long hint never widens the window
+    m_hint->setForegroundRole(QPalette::PlaceholderText);
+    m_readout->setForegroundRole(QPalette::PlaceholderText);
+    m_readout->setAlignment(Qt::AlignRight);
+}
+
+void HintLine::setHint(const QString& hint) {
+    if (m_hint->text() != hint) {
+        m_hint->setText(hint);
+        m_hint->setToolTip(hint);
+    }
+}
+
+void HintLine::setReadout(const QString& readout) {
+    m_readout->setText(readout);
+}
+
+Notice::Notice(QWidget* parent)
+    : QWidget(parent), m_mark(new QLabel), m_line(lineLabel(QStringLiteral("noticeText"))),
+      m_close(new QToolButton) {
+    setObjectName(QStringLiteral("notice"));
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(14, 4, 8, 4);
+    row->setSpacing(8);
+    row->addWidget(m_mark);
+    row->addWidget(m_line, 1);
+    row->addWidget(m_close);
+    m_line->setWordWrap(true);
+    m_line->setForegroundRole(QPalette::BrightText);
+    m_line->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    m_close->setObjectName(QStringLiteral("noticeClose"));
+    m_close->setAccessibleName(tr("Dismiss"));
+    m_close->setToolTip(tr("Dismiss"));
+    m_close->setAutoRaise(true);
+    m_close->setMinimumSize(26, 26);
+    connect(m_close, &QToolButton::clicked, this, &QWidget::hide);
+    hide();
+}
+
+void Notice::say(const QString& line) {
+    m_line->setText(line);
+    setVisible(!line.isEmpty());
+    if (isVisible()) {
+        QAccessibleEvent event(m_line, QAccessible::Alert);
+        QAccessible::updateAccessibility(&event);
+    }
+}
+
+void Notice::setTheme(const Theme& theme) {
+    m_mark->setPixmap(tintedIcon(QStringLiteral("caution"), theme.warning, 18, devicePixelRatioF()));
+    m_close->setIcon(QIcon(tintedIcon(QStringLiteral("close"), theme.ink, 16, devicePixelRatioF())));
+}
+
+} // namespace tailpoint

@@ -1,0 +1,25 @@
+// What the menus work on. The window owns all of it.
+#pragma once
+
+class QMainWindow;
+
+namespace tailpoint {
+
+class Canvas;
+class HintLine;
+class Notice;
+class Panel;
+class Settings;
+class SketchDocument;
+
+struct Parts {
+    QMainWindow& window;
+    SketchDocument& document;
+    Canvas& canvas;
+    Panel& panel;
+    Notice& notice;
+    HintLine& hints;
+    Settings& settings;
+};
+
+} // namespace tailpoint

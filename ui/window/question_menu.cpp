@@ -1,0 +1,67 @@
+#include "ui/window/question_menu.h"
+
+#include "ui/canvas/canvas.h"
+#include "ui/document/sketch_document.h"
+#include "ui/panel/given_edits.h"
+#include "ui/panel/sheet_edits.h"
+#include "ui/panel/symbols.h"
+#include "ui/window/lines.h"
+#include "ui/window/menu_tools.h"
+
+namespace tailpoint {
+
+QuestionMenu::QuestionMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(parts) {
+    addCommand(menu, {"askResultant", tr("Find the &resultant")},
+               [this] { apply(askingResultant(m_parts.document.result()), tr("Ask for the resultant")); });
+    addCommand(menu, {"askEquilibrant", tr("Find one more force that &balances")}, [this] {
+        apply(askingEquilibrant(m_parts.document.result()), tr("Ask for the equilibrant"));
+    });
+    m_components = addCommand(menu, {"askComponents", {}}, [this] {
+        if (const auto after = askingComponents(m_parts.document.result())) {
+            apply(*after, tr("Ask for two components"));
+        }
+    });
+    m_smallest = addCommand(menu, {"askSmallest", {}}, [this] { askSmallest(); });
+    menu->addSeparator();
+    m_other =
+        addCommand(menu, {"otherAnswer", tr("Take the &other answer"), QKeySequence(Qt::CTRL | Qt::Key_T)},
+                   [this] { m_parts.canvas.takeOtherAnswer(); });
+    connect(menu, &QMenu::aboutToShow, this, &QuestionMenu::prepare);
+    connect(&m_parts.document, &SketchDocument::changed, m_other,
+            [this] { m_other->setEnabled(m_parts.document.result().solved.solutions.size() == 2); });
+    prepare();
+}
+
+void QuestionMenu::apply(const Sketch& after, const QString& step) {
+    if (const auto fault = m_parts.document.edit(after, step)) {
+        m_parts.notice.say(text(fault->message));
+    }
+}
+
+void QuestionMenu::askSmallest() {
+    const int vector = m_parts.canvas.selected();
+    if (const auto after = askingSmallest(m_parts.document.result(), vector)) {
+        apply(*after, tr("Ask for the smallest force"));
+    }
+}
+
+/// Says what a command would do now, and leaves out of reach what can't be asked.
+void QuestionMenu::prepare() {
+    const Result& result = m_parts.document.result();
+    const auto nameOf = [&](int vector) { return text(vectorOf(result.sketch, vector).name); };
+    const bool two = askingComponents(result).has_value();
+    m_components->setEnabled(two);
+    m_components->setText(
+        two ? tr("&Resolve %1 along the lines of %2 and %3").arg(nameOf(kSumIndex), nameOf(0), nameOf(1))
+            : tr("Resolve the resultant along two lines"));
+    const int selected = m_parts.canvas.selected();
+    const bool smallest = askingSmallest(result, selected).has_value();
+    m_smallest->setEnabled(smallest);
+    m_smallest->setText(
+        smallest
+            ? tr("Find the &smallest %1 that keeps %2 on its line").arg(nameOf(selected), nameOf(kSumIndex))
+            : tr("Find the smallest force (select it first)"));
+    m_other->setEnabled(result.solved.solutions.size() == 2);
+}
+
+} // namespace tailpoint

@@ -1,0 +1,29 @@
+// Question: what is asked of the forces on the sheet. Each command is one undo step.
+#pragma once
+
+#include "ui/window/parts.h"
+
+#include <QObject>
+
+class QAction;
+class QMenu;
+
+namespace tailpoint {
+
+struct Sketch;
+
+class QuestionMenu : public QObject {
+    Q_OBJECT
+public:
+    QuestionMenu(const Parts& parts, QMenu* menu);
+
+private:
+    void prepare();
+    void apply(const Sketch& after, const QString& step);
+    void askSmallest();
+
+    Parts m_parts;
+    QAction *m_components, *m_smallest, *m_other;
+};
+
+} // namespace tailpoint

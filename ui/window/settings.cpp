@@ -1,0 +1,127 @@
+#include "ui/window/settings.h"
+
+#include <QFileInfo>
+#include <QSettings>
+
+namespace tailpoint {
+
+namespace {
+
+QSettings file() {
+    return QSettings(QStringLiteral("Tailpoint"), QStringLiteral("Tailpoint"));
+}
+
+template <class T>
+T read(const char* key, const T& otherwise) {
+    return file().value(QLatin1String(key), QVariant::fromValue(otherwise)).template value<T>();
+}
+
+template <class T>
+void write(const char* key, const T& value) {
+    file().setValue(QLatin1String(key), QVariant::fromValue(value));
+}
+
+int within(int value, int least, int most, int otherwise) {
+    return value >= least && value <= most ? value : otherwise;
+}
+
+QString fromView(std::string_view view) {
+    return QString::fromUtf8(view.data(), static_cast<qsizetype>(view.size()));
+}
+
+} // namespace
+
+QByteArray Settings::geometry() const {
+    return read("window/geometry", QByteArray());
+}
+void Settings::setGeometry(const QByteArray& geometry) {
+    write("window/geometry", geometry);
+}
+QByteArray Settings::splitter() const {
+    return read("window/splitter", QByteArray());
+}
+void Settings::setSplitter(const QByteArray& state) {
+    write("window/splitter", state);
+}
+
+ThemeName Settings::theme() const {
+    return themeFrom(read("window/theme", QString())).value_or(ThemeName::paper);
+}
+void Settings::setTheme(ThemeName theme) {
+    write("window/theme", nameOf(theme));
+}
+
+Sketch Settings::newSketch() const {
+    Sketch sketch = emptySketch();
+    const std::string force = read("sheet/forceUnit", QString()).toStdString();
+    const std::string angle = read("sheet/angleUnit", QString()).toStdString();
+    sketch.forceUnit = forceUnitFrom(force).value_or(sketch.forceUnit);
+    sketch.angleUnit = angleUnitFrom(angle).value_or(sketch.angleUnit);
+    sketch.figures = within(read("sheet/figures", sketch.figures), 1, 12, sketch.figures);
+    sketch.angleDecimals =
+        within(read("sheet/angleDecimals", sketch.angleDecimals), 0, 8, sketch.angleDecimals);
+    return sketch;
+}
+
+void Settings::rememberSheet(const Sketch& sketch) {
+    write("sheet/forceUnit", fromView(symbolOf(sketch.forceUnit)));
+    write("sheet/angleUnit", fromView(nameOf(sketch.angleUnit)));
+    write("sheet/figures", sketch.figures);
+    write("sheet/angleDecimals", sketch.angleDecimals);
+}
+
+bool Settings::snapping() const {
+    return read("sheet/snapping", true);
+}
+void Settings::setSnapping(bool on) {
+    write("sheet/snapping", on);
+}
+QString Settings::construction() const {
+    return read("sheet/construction", QStringLiteral("parallelogram"));
+}
+void Settings::setConstruction(const QString& name) {
+    write("sheet/construction", name);
+}
+bool Settings::otherOrder() const {
+    return read("sheet/otherOrder", false);
+}
+void Settings::setOtherOrder(bool other) {
+    write("sheet/otherOrder", other);
+}
+bool Settings::keepsForces() const {
+    return read("sheet/keepsForces", true);
+}
+void Settings::setKeepsForces(bool keeps) {
+    write("sheet/keepsForces", keeps);
+}
+
+QStringList Settings::recentFiles() const {
+    return read("files/recent", QStringList()).mid(0, kMostRecent);
+}
+
+void Settings::addRecent(const QString& path) {
+    QStringList files = recentFiles();
+    const QString whole = QFileInfo(path).absoluteFilePath();
+    files.removeAll(whole);
+    files.prepend(whole);
+    write("files/recent", QStringList(files.mid(0, kMostRecent)));
+}
+
+void Settings::dropRecent(const QString& path) {
+    QStringList files = recentFiles();
+    files.removeAll(path);
+    write("files/recent", files);
+}
+
+void Settings::clearRecent() {
+    write("files/recent", QStringList());
+}
+
+bool Settings::hasBegun() const {
+    return read("begun", false);
+}
+void Settings::setBegun() {
+    write("begun", true);
+}
+
+} // namespace tailpoint

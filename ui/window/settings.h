@@ -1,0 +1,51 @@
+// What is remembered from one start to the next. Values of sketches are not among it: only how a new one
+// begins.
+#pragma once
+
+#include "core/sketch/sketch.h"
+#include "ui/style/theme.h"
+
+#include <QByteArray>
+#include <QStringList>
+
+namespace tailpoint {
+
+/// Reads and writes the user's settings file at once; holds nothing. Unknown or damaged entries read as
+/// defaults.
+class Settings {
+public:
+    QByteArray geometry() const;
+    void setGeometry(const QByteArray& geometry);
+    QByteArray splitter() const;
+    void setSplitter(const QByteArray& state);
+
+    ThemeName theme() const;
+    void setTheme(ThemeName theme);
+
+    /// An empty sketch with the units, axis and digits used last.
+    Sketch newSketch() const;
+    void rememberSheet(const Sketch& sketch);
+
+    bool snapping() const;
+    void setSnapping(bool on);
+    /// "parallelogram", "triangle", "polygon", "none"
+    QString construction() const;
+    void setConstruction(const QString& name);
+    bool otherOrder() const;
+    void setOtherOrder(bool other);
+    /// A change of unit or axis keeps the forces (true) or the numbers.
+    bool keepsForces() const;
+    void setKeepsForces(bool keeps);
+
+    static constexpr int kMostRecent = 8;
+    QStringList recentFiles() const;
+    void addRecent(const QString& path);
+    void dropRecent(const QString& path);
+    void clearRecent();
+
+    /// Somebody has opened or saved a sketch of their own: no welcome any more.
+    bool hasBegun() const;
+    void setBegun();
+};
+
+} // namespace tailpoint

@@ -1,0 +1,235 @@
+#include "ui/window/sheet_menu.h"
+
+#include "core/sketch/shown.h"
+#include "ui/canvas/canvas.h"
+#include "ui/document/sketch_document.h"
+#include "ui/panel/sheet_edits.h"
+#include "ui/panel/symbols.h"
+#include "ui/window/lines.h"
+#include "ui/window/menu_tools.h"
+#include "ui/window/settings.h"
+
+namespace tailpoint {
+
+namespace {
+
+Numbers numbersOf(const Settings& settings) {
+    return settings.keepsForces() ? Numbers::convert : Numbers::keep;
+}
+
+} // namespace
+
+QString nameOf(ConstructionKind kind) {
+    switch (kind) {
+    case ConstructionKind::triangle:
+        return QStringLiteral("triangle");
+    case ConstructionKind::polygon:
+        return QStringLiteral("polygon");
+    case ConstructionKind::none:
+        return QStringLiteral("none");
+    case ConstructionKind::parallelogram:
+        break;
+    }
+    return QStringLiteral("parallelogram");
+}
+
+ConstructionKind constructionFrom(const QString& name) {
+    for (ConstructionKind kind :
+         {ConstructionKind::triangle, ConstructionKind::polygon, ConstructionKind::none}) {
+        if (name == nameOf(kind)) {
+            return kind;
+        }
+    }
+    return ConstructionKind::parallelogram;
+}
+
+SheetMenu::SheetMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(parts) {
+    addUnits(menu);
+    addAxis(menu);
+    addDigits(menu);
+    addSwitch(menu, {"keepForces", tr("Units and axis &keep the forces")}, [this](bool on) {
+        m_parts.settings.setKeepsForces(on);
+    })->setChecked(m_parts.settings.keepsForces());
+    addCommand(menu, {"sheetTitle", tr("Edit the &title…")}, [this] { m_parts.canvas.editTitle(); });
+    menu->addSeparator();
+    addConstruction(menu);
+    menu->addSeparator();
+    addView(menu);
+    menu->addSeparator();
+    addThemes(menu);
+    connect(&m_parts.canvas, &Canvas::constructionChanged, this, &SheetMenu::showConstruction);
+    connect(&m_parts.document, &SketchDocument::changed, this, &SheetMenu::showConstruction);
+    showConstruction();
+}
+
+QAction* SheetMenu::addChoice(QMenu* menu, QActionGroup* group, const QString& name, const QString& title,
+                              std::function<bool()> chosen, std::function<void()> choose) {
+    QAction* action = menu->addAction(title, this, std::move(choose));
+    action->setObjectName(name);
+    action->setCheckable(true);
+    group->addAction(action);
+    connect(menu, &QMenu::aboutToShow, action,
+            [action, is = std::move(chosen)] { action->setChecked(is()); });
+    return action;
+}
+
+void SheetMenu::apply(const Sketch& after, const QString& step) {
+    if (const auto fault = m_parts.document.edit(after, step)) {
+        m_parts.notice.say(text(fault->message));
+        return;
+    }
+    m_parts.settings.rememberSheet(m_parts.document.sketch());
+}
+
+void SheetMenu::addUnits(QMenu* menu) {
+    QMenu* forces = menu->addMenu(tr("&Force unit"));
+    auto* forceGroup = new QActionGroup(forces);
+    for (ForceUnit unit : kForceUnits) {
+        const QString symbol = text(symbolOf(unit));
+        addChoice(
+            forces, forceGroup, QStringLiteral("unit-") + symbol, symbol,
+            [this, unit] { return m_parts.document.sketch().forceUnit == unit; },
+            [this, unit, symbol] {
+                apply(withForceUnit(m_parts.document.sketch(), unit, numbersOf(m_parts.settings)),
+                      tr("Forces in %1").arg(symbol));
+                m_parts.canvas.fit();
+            });
+    }
+    QMenu* angles = menu->addMenu(tr("&Angle unit"));
+    auto* angleGroup = new QActionGroup(angles);
+    const QString titles[]{tr("degrees"), tr("radians"), tr("gon")};
+    for (AngleUnit unit : kAngleUnits) {
+        const QString title = titles[static_cast<int>(unit)];
+        addChoice(
+            angles, angleGroup, QStringLiteral("angle-") + text(nameOf(unit)), title,
+            [this, unit] { return m_parts.document.sketch().angleUnit == unit; },
+            [this, unit, title] {
+                apply(withAngleUnit(m_parts.document.sketch(), unit, numbersOf(m_parts.settings)),
+                      tr("Angles in %1").arg(title));
+            });
+    }
+}
+
+void SheetMenu::setReference(const Reference& reference) {
+    apply(withReference(m_parts.document.sketch(), reference, numbersOf(m_parts.settings)),
+          tr("Change the axis"));
+}
+
+void SheetMenu::addAxis(QMenu* menu) {
+    QMenu* axes = menu->addMenu(tr("&Reference axis"));
+    auto* axisGroup = new QActionGroup(axes);
+    for (double degrees : {0.0, 90.0, 180.0, 270.0}) {
+        const QString title = onScreen(axisName({degrees, Sense::ccw}));
+        const QString name = QStringLiteral("axis-") + text(axisName({degrees, Sense::ccw}));
+        addChoice(
+            axes, axisGroup, name, title,
+            [this, degrees] { return m_parts.document.sketch().reference.axisDegrees == degrees; },
+            [this, degrees] {
+                setReference({degrees, m_parts.document.sketch().reference.sense});
+            });
+    }
+    addCommand(axes, {"axisOther", tr("Another axis…")}, [this] { m_parts.canvas.editReference(); });
+    axes->addSeparator();
+    auto* senseGroup = new QActionGroup(axes);
+    for (Sense sense : {Sense::ccw, Sense::cw}) {
+        const bool ccw = sense == Sense::ccw;
+        addChoice(
+            axes, senseGroup, ccw ? QStringLiteral("sense-ccw") : QStringLiteral("sense-cw"),
+            ccw ? tr("counter-clockwise") : tr("clockwise"),
+            [this, sense] { return m_parts.document.sketch().reference.sense == sense; },
+            [this, sense] {
+                setReference({m_parts.document.sketch().reference.axisDegrees, sense});
+            });
+    }
+}
+
+void SheetMenu::addDigits(QMenu* menu) {
+    QMenu* figures = menu->addMenu(tr("&Significant figures"));
+    auto* figureGroup = new QActionGroup(figures);
+    for (int count = 2; count <= 6; ++count) {
+        addChoice(
+            figures, figureGroup, QStringLiteral("figures-%1").arg(count), QString::number(count),
+            [this, count] { return m_parts.document.sketch().figures == count; },
+            [this, count] {
+                Sketch after = m_parts.document.sketch();
+                after.figures = count;
+                apply(after, tr("Show %1 figures").arg(count));
+            });
+    }
+    QMenu* decimals = menu->addMenu(tr("&Decimals of angles"));
+    auto* decimalGroup = new QActionGroup(decimals);
+    for (int count = 0; count <= 4; ++count) {
+        addChoice(
+            decimals, decimalGroup, QStringLiteral("decimals-%1").arg(count), QString::number(count),
+            [this, count] { return m_parts.document.sketch().angleDecimals == count; },
+            [this, count] {
+                Sketch after = m_parts.document.sketch();
+                after.angleDecimals = count;
+                apply(after, tr("Show angles with %1 decimals").arg(count));
+            });
+    }
+}
+
+QAction* SheetMenu::addKind(QMenu* menu, QActionGroup* group, const char* name, const QString& title,
+                            ConstructionKind kind) {
+    QAction* action = addSwitch(menu, {name, title}, [this, kind](bool on) {
+        // pressed once more, the construction goes: the given forces alone
+        m_parts.canvas.setConstruction(on ? kind : ConstructionKind::none);
+    });
+    group->addAction(action);
+    return action;
+}
+
+void SheetMenu::addConstruction(QMenu* menu) {
+    auto* group = new QActionGroup(menu);
+    group->setExclusionPolicy(QActionGroup::ExclusionPolicy::ExclusiveOptional);
+    parallelogram =
+        addKind(menu, group, "kindParallelogram", tr("&Parallelogram"), ConstructionKind::parallelogram);
+    triangle = addKind(menu, group, "kindTriangle", tr("&Triangle"), ConstructionKind::triangle);
+    polygon = addKind(menu, group, "kindPolygon", tr("Po&lygon"), ConstructionKind::polygon);
+    swapOrder = addSwitch(menu, {"swapOrder", tr("S&wap order")},
+                          [this](bool on) { m_parts.canvas.setOtherOrder(on); });
+    snap = addSwitch(menu, {"snap", tr("S&nap")}, [this](bool on) { m_parts.canvas.setSnapping(on); });
+    snap->setChecked(m_parts.canvas.snapping());
+    connect(&m_parts.canvas, &Canvas::snappingChanged, snap, &QAction::setChecked);
+    parallelogram->setToolTip(tr("Complete the parallelogram"));
+    triangle->setToolTip(tr("Force triangle, tip to tail"));
+    polygon->setToolTip(tr("Force polygon, tip to tail"));
+    swapOrder->setToolTip(tr("Draw the triangle in the other order"));
+    snap->setToolTip(tr("Snap to round magnitudes, round angles and other lines (Alt: not now)"));
+}
+
+/// Follows the canvas: which construction is on, and whether the order means anything.
+void SheetMenu::showConstruction() {
+    const ConstructionKind kind = m_parts.canvas.construction();
+    parallelogram->setChecked(kind == ConstructionKind::parallelogram);
+    triangle->setChecked(kind == ConstructionKind::triangle);
+    polygon->setChecked(kind == ConstructionKind::polygon);
+    swapOrder->setEnabled(kind == ConstructionKind::triangle);
+    swapOrder->setChecked(m_parts.canvas.otherOrder());
+}
+
+void SheetMenu::addView(QMenu* menu) {
+    fit = addCommand(menu, {"fit", tr("F&it"), QKeySequence(Qt::CTRL | Qt::Key_0)},
+                     [this] { m_parts.canvas.fit(); });
+    fit->setToolTip(tr("Fit the figure to the sheet"));
+    addCommand(menu, {"zoomIn", tr("&Zoom in"), QKeySequence::ZoomIn}, [this] { m_parts.canvas.zoomIn(); });
+    addCommand(menu, {"zoomOut", tr("Zoom &out"), QKeySequence::ZoomOut},
+               [this] { m_parts.canvas.zoomOut(); });
+}
+
+void SheetMenu::addThemes(QMenu* menu) {
+    QMenu* themes = menu->addMenu(tr("The&me"));
+    auto* group = new QActionGroup(themes);
+    const std::pair<ThemeName, QString> names[]{{ThemeName::paper, tr("Paper")},
+                                                {ThemeName::slate, tr("Slate")},
+                                                {ThemeName::contrast, tr("High contrast")}};
+    for (const auto& [theme, title] : names) {
+        addChoice(
+            themes, group, QStringLiteral("theme-") + nameOf(theme), title,
+            [this, name = theme] { return m_parts.canvas.theme() == name; },
+            [this, name = theme] { emit themeChosen(name); });
+    }
+}
+
+} // namespace tailpoint

@@ -1,0 +1,51 @@
+// Sheet: units, axis, digits, construction, view and theme.
+#pragma once
+
+#include "ui/style/theme.h"
+#include "ui/window/parts.h"
+
+#include "core/figure/compose.h"
+
+#include <QObject>
+#include <functional>
+
+class QAction;
+class QActionGroup;
+class QMenu;
+
+namespace tailpoint {
+
+class SheetMenu : public QObject {
+    Q_OBJECT
+public:
+    SheetMenu(const Parts& parts, QMenu* menu);
+
+    // For the bar, which shows the same commands.
+    QAction *parallelogram, *triangle, *polygon, *swapOrder, *snap, *fit;
+
+signals:
+    void themeChosen(tailpoint::ThemeName name);
+
+private:
+    void addUnits(QMenu* menu);
+    void addAxis(QMenu* menu);
+    void addDigits(QMenu* menu);
+    void addConstruction(QMenu* menu);
+    void addView(QMenu* menu);
+    void addThemes(QMenu* menu);
+    /// One choice of several; `chosen` says whether it is the present one, asked whenever the menu opens.
+    QAction* addChoice(QMenu* menu, QActionGroup* group, const QString& name, const QString& title,
+                       std::function<bool()> chosen, std::function<void()> choose);
+    QAction* addKind(QMenu* menu, QActionGroup* group, const char* name, const QString& title,
+                     ConstructionKind kind);
+    void apply(const Sketch& after, const QString& step);
+    void showConstruction();
+    void setReference(const Reference& reference);
+
+    Parts m_parts;
+};
+
+QString nameOf(ConstructionKind kind);
+ConstructionKind constructionFrom(const QString& name); ///< parallelogram for a name that is none
+
+} // namespace tailpoint

@@ -1,0 +1,39 @@
+#include "ui/window/stylesheet.h"
+
+namespace tailpoint {
+
+QString styleSheetOf(const Theme& theme) {
+    QString sheet = QStringLiteral(R"(
+QMenuBar { background: @bar; color: @ink; padding: 2px 6px; border: none; border-bottom: 1px solid @hairline; }
+QMenuBar::item { background: transparent; padding: 4px 9px; border-radius: 3px; }
+QMenuBar::item:selected { background: @accent; }
+QMenu { background: @panel; color: @ink; border: 1px solid @hairline; padding: 4px 0; }
+QMenu::item { padding: 5px 28px 5px 26px; }
+QMenu::item:selected { background: @accent; }
+QMenu::item:disabled { color: @quiet; }
+QMenu::separator { height: 1px; background: @hairline; margin: 4px 0; }
+QMenu::indicator { width: 14px; height: 14px; left: 6px; }
+QToolTip { background: @panel; color: @ink; border: 1px solid @hairline; padding: 3px; }
+QSplitter::handle { background: @hairline; }
+QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }
+QScrollBar::handle:vertical { background: @hairline; border-radius: 3px; min-height: 28px; margin: 2px; }
+QScrollBar::handle:vertical:hover { background: @construction; }
+QScrollBar::add-line, QScrollBar::sub-line { height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+QLineEdit#cellField { background: @panel; color: @ink; border: none; border-bottom: 2px solid @given; padding: 0 5px; }
+)");
+    const std::pair<const char*, QColor> colours[]{{"@bar", theme.bar},
+                                                   {"@ink", theme.ink},
+                                                   {"@hairline", theme.hairline},
+                                                   {"@accent", theme.accentGround},
+                                                   {"@panel", theme.panel},
+                                                   {"@quiet", theme.quietInk},
+                                                   {"@construction", theme.construction},
+                                                   {"@given", theme.given}};
+    for (const auto& [name, colour] : colours) {
+        sheet.replace(QLatin1String(name), colour.name());
+    }
+    return sheet;
+}
+
+} // namespace tailpoint
