@@ -45,10 +45,10 @@ TEST(TypedIntoACell, ADirectionIsAnAngleASlopeOrABearing) {
             .forces[1]
             .direction.form;
     };
-    EXPECT_EQ(form("-35.5"), decltype(form(""))(AngleForm{-35.5}));
-    EXPECT_EQ(form("\u221235,5"), decltype(form(""))(AngleForm{-35.5}));
-    EXPECT_EQ(form("3:4"), decltype(form(""))(SlopeForm{3, 4}));
-    EXPECT_EQ(form("N30E"), decltype(form(""))(BearingForm{'N', 30, 'E'}));
+    EXPECT_EQ(form("-35.5"), (Form{AngleForm{-35.5}}));
+    EXPECT_EQ(form("\u221235,5"), (Form{AngleForm{-35.5}}));
+    EXPECT_EQ(form("3:4"), (Form{SlopeForm{3, 4}}));
+    EXPECT_EQ(form("N30E"), (Form{BearingForm{'N', 30, 'E'}}));
 }
 
 TEST(TypedIntoACell, AQuestionMarkOrNothingMakesItOneToFind) {
@@ -82,7 +82,7 @@ TEST(Toggling, GivesTheFoundValueToTheShownDigitsAndTakesItBack) {
     result = resultOf(toggled(result, kSumIndex, Entry::magnitude));
     EXPECT_EQ(result.sketch.sum.magnitude.value, 520);
     result = resultOf(toggled(result, kSumIndex, Entry::direction));
-    EXPECT_EQ(result.sketch.sum.direction.form, Direction{AngleForm{-3.6}}.form);
+    EXPECT_EQ(result.sketch.sum.direction.form, (Form{AngleForm{-3.6}}));
     result = resultOf(toggled(result, kSumIndex, Entry::magnitude));
     EXPECT_FALSE(isGiven(result.sketch.sum.magnitude));
 }
@@ -94,9 +94,9 @@ TEST(PastedLines, TabsAndSpacesAndUnitsAreRead) {
     EXPECT_EQ(after.forces[2].name, "S");
     EXPECT_DOUBLE_EQ(*after.forces[2].magnitude.value, 1200);
     EXPECT_DOUBLE_EQ(*after.forces[3].magnitude.value, 250);
-    EXPECT_EQ(after.forces[3].direction.form, Direction{AngleForm{-15}}.form);
+    EXPECT_EQ(after.forces[3].direction.form, (Form{AngleForm{-15}}));
     EXPECT_DOUBLE_EQ(*after.forces[4].magnitude.value, 1250);
-    EXPECT_EQ(after.forces[4].direction.form, (Direction{BearingForm{'N', 30, 'E'}}.form));
+    EXPECT_EQ(after.forces[4].direction.form, (Form{BearingForm{'N', 30, 'E'}}));
     EXPECT_FALSE(isGiven(after.forces[5].magnitude));
 }
 
@@ -169,9 +169,9 @@ TEST(Axis, AChangeKeepsTheForcesWhereTheyAre) {
         }
     }
     const Sketch north = withReference(raft(), {90, Sense::cw}, Numbers::convert);
-    EXPECT_EQ(north.forces[0].direction.form, Direction{AngleForm{65}}.form);
+    EXPECT_EQ(north.forces[0].direction.form, (Form{AngleForm{65}}));
     EXPECT_EQ(withReference(raft(), {90, Sense::cw}, Numbers::keep).forces[0].direction.form,
-              Direction{AngleForm{25}}.form);
+              (Form{AngleForm{25}}));
 }
 
 TEST(Questions, TheEquilibrantIsOneMoreForceAgainstTheResultant) {

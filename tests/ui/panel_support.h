@@ -12,6 +12,12 @@
 
 #include <functional>
 #include <gtest/gtest.h>
+#include <ostream>
+
+/// Texts in failures as they read, not as bytes.
+inline void PrintTo(const QString& text, std::ostream* out) {
+    *out << '"' << text.toStdString() << '"';
+}
 
 namespace tailpoint::test {
 
@@ -29,6 +35,9 @@ inline Sketch raft() {
     sketch.forces = {p, q};
     return sketch;
 }
+
+/// A form of direction, to compare with.
+using Form = decltype(Direction::form);
 
 inline bool waitFor(const std::function<bool()>& condition, int milliseconds = 5000) {
     QElapsedTimer timer;

@@ -39,9 +39,13 @@ Outcome named(const Sketch& sketch, int vector, const QString& typed) {
     return checked(std::move(after), {});
 }
 
-bool hasUnit(const QString& typed) {
-    return std::any_of(typed.begin(), typed.end(),
-                       [](QChar c) { return c.isLetter() && c != u'e' && c != u'E'; });
+/// The letters at the end: a unit, if there is one.
+QString lastWord(const QString& typed) {
+    qsizetype from = typed.size();
+    while (from > 0 && typed[from - 1].isLetter()) {
+        --from;
+    }
+    return typed.mid(from);
 }
 
 Outcome magnitudeTyped(const Sketch& sketch, int vector, const QString& typed) {
@@ -57,7 +61,8 @@ Outcome magnitudeTyped(const Sketch& sketch, int vector, const QString& typed) {
     const auto& magnitude = std::get<TypedMagnitude>(read);
     vectorOf(after, vector).magnitude = {magnitude.value, magnitude.plusMinus};
     const QString echo = onScreen(shownForceWithUnit(magnitude.value, sketch, Origin::typed));
-    const bool converted = hasUnit(typed) && !typed.endsWith(text(symbolOf(sketch.forceUnit)));
+    const QString unit = lastWord(typed);
+    const bool converted = !unit.isEmpty() && unit != text(symbolOf(sketch.forceUnit));
     return checked(std::move(after), converted ? Given::tr("%1 = %2").arg(typed, echo) : QString());
 }
 
@@ -74,7 +79,7 @@ Direction directionFrom(const TypedDirection& typed) {
 }
 
 QString directionUnderstood(const QString& typed, const Direction& direction, const Sketch& sketch) {
-    const bool plain = std::holds_alternative<AngleForm>(direction.form) && !hasUnit(typed);
+    const bool plain = std::holds_alternative<AngleForm>(direction.form) && lastWord(typed).isEmpty();
     const auto referred = referredDirection(direction, sketch);
     if (plain || !referred) {
         return {};
@@ -122,27 +127,32 @@ double plainMagnitude(const Sketch& sketch) {
     return greatest > 0 ? greatest : 100;
 }
 
-const SolvedForce* foundVector(const Result& result, int vector) {
-    if (result.chosen >= result.solved.solutions.size()) {
-        return nullptr;
+SolvedForce vectorIn(const Solution& solution, int vector) {
+    return vector == kSumIndex ? solution.sum : solution.forces.at(static_cast<std::size_t>(vector));
+}
+
+/// As found; where nothing was, as the vector would have to be to close the polygon of the others.
+std::optional<SolvedForce> foundVector(const Result& result, int vector) {
+    if (result.chosen < result.solved.solutions.size()) {
+        return vectorIn(result.solved.solutions[result.chosen], vector);
     }
-    const Solution& solution = result.solved.solutions[result.chosen];
-    if (vector == kSumIndex) {
-        return &solution.sum;
-    }
-    const auto index = static_cast<std::size_t>(vector);
-    return index < solution.forces.size() ? &solution.forces[index] : nullptr;
+    Sketch open = result.sketch;
+    open.smallest.reset();
+    vectorOf(open, vector).magnitude = {};
+    vectorOf(open, vector).direction = {};
+    const Solved solved = solve(open);
+    return solved.solutions.size() == 1 ? std::optional(vectorIn(solved.solutions[0], vector)) : std::nullopt;
 }
 
 Magnitude magnitudeFor(const Result& result, int vector) {
-    const SolvedForce* found = foundVector(result, vector);
+    const auto found = foundVector(result, vector);
     const Sketch& sketch = result.sketch;
     const double value = found ? found->magnitude : plainMagnitude(sketch);
     return {roundedToFigures(value, sketch.figures), {}};
 }
 
 Direction directionFor(const Result& result, int vector) {
-    const SolvedForce* found = foundVector(result, vector);
+    const auto found = foundVector(result, vector);
     const double value = found ? found->direction.value_or(0) : 0;
     const int decimals = result.sketch.angleDecimals + (result.sketch.angleUnit == AngleUnit::rad ? 2 : 0);
     return {AngleForm{roundedToDecimals(value, decimals)}, {}};

@@ -36,8 +36,9 @@ QString editedText(const Sketch& sketch, int vector, Entry cell);
 
 bool isToFind(const Sketch& sketch, int vector, Entry cell);
 
-/// given -> to find, to find -> given. A value that becomes given is the one found, to the shown digits, or a
-/// plain start (the greatest given magnitude; along the axis) where nothing was found.
+/// given -> to find, to find -> given. A value that becomes given is the one found, to the shown digits;
+/// where nothing was found the one that would close the polygon of the others, else a plain start (the
+/// greatest given magnitude; along the axis).
 Sketch toggled(const Result& result, int vector, Entry cell);
 
 /// One more force, both values to find where `toFind`, else in a plain start along the axis.

@@ -55,7 +55,11 @@ bool GivenDelegate::eventFilter(QObject* editor, QEvent* event) {
     auto* field = qobject_cast<QLineEdit*>(editor);
     if (field && event->type() == QEvent::KeyPress) {
         const int key = static_cast<QKeyEvent*>(event)->key();
-        if ((key == Qt::Key_Return || key == Qt::Key_Enter) && staysOpen(field)) {
+        if (key == Qt::Key_Return || key == Qt::Key_Enter) {
+            if (!staysOpen(field)) {
+                emit commitData(field);
+                emit closeEditor(field);
+            }
             return true;
         }
     }
@@ -79,6 +83,29 @@ QString GivenTable::selectedText() const {
     return m_model.lines(vectors);
 }
 
+/// A field that was closed waits, hidden, for its deletion.
+QLineEdit* GivenTable::openField() const {
+    for (auto* field : viewport()->findChildren<QLineEdit*>(QStringLiteral("cellField"))) {
+        if (!field->isHidden()) {
+            return field;
+        }
+    }
+    return nullptr;
+}
+
+void GivenTable::finishTyping() {
+    if (QLineEdit* field = openField()) {
+        emit itemDelegate()->commitData(field);
+        emit itemDelegate()->closeEditor(field);
+    }
+}
+
+void GivenTable::dropTyping() {
+    if (QLineEdit* field = openField()) {
+        emit itemDelegate()->closeEditor(field, QAbstractItemDelegate::RevertModelCache);
+    }
+}
+
 void GivenTable::keyPressEvent(QKeyEvent* event) {
     if (event->matches(QKeySequence::Paste)) {
         emit pasted(QGuiApplication::clipboard()->text());
@@ -89,7 +116,9 @@ void GivenTable::keyPressEvent(QKeyEvent* event) {
     } else if (event->key() == Qt::Key_Insert) {
         emit addition();
     } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-        edit(currentIndex());
+        if (currentIndex().flags().testFlag(Qt::ItemIsEditable)) {
+            edit(currentIndex());
+        }
     } else if (event->key() == Qt::Key_Escape) {
         m_model.discardDraft(currentIndex());
     } else {

@@ -35,6 +35,10 @@ class GivenTable : public PanelTable {
 public:
     GivenTable(GivenModel& model, GivenDelegate* delegate, QWidget* parent = nullptr);
     QString selectedText() const override;
+    /// Takes what is typed in an open field, or keeps it in its cell with the reason.
+    void finishTyping();
+    /// Closes an open field and forgets what is in it.
+    void dropTyping();
 
 signals:
     void pasted(const QString& lines);
@@ -48,6 +52,7 @@ protected:
     QModelIndex moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) override;
 
 private:
+    QLineEdit* openField() const;
     GivenModel& m_model;
 };
 
@@ -69,7 +74,7 @@ public:
     void paste(const QString& lines);
     void toggleCurrent();
 
-    QTableView* table() const { return m_table; }
+    GivenTable* table() const { return m_table; }
 
 signals:
     void selected(int vector); ///< kNoVector: nothing, or more than one

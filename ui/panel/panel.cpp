@@ -38,6 +38,11 @@ Panel::Panel(SketchDocument& document, QWidget* parent)
     refresh();
 }
 
+/// A field that loses the keyboard because it goes must not write any more.
+Panel::~Panel() {
+    m_given->table()->dropTyping();
+}
+
 void Panel::build() {
     auto* content = new QWidget;
     content->setObjectName(QStringLiteral("panelContent"));
@@ -157,6 +162,10 @@ void Panel::paste(const QString& lines) {
 
 void Panel::takeFocus() {
     m_given->table()->setFocus(Qt::TabFocusReason);
+}
+
+void Panel::finishTyping() {
+    m_given->table()->finishTyping();
 }
 
 QSize Panel::sizeHint() const {

@@ -26,6 +26,7 @@ class Panel : public QScrollArea {
     Q_OBJECT
 public:
     explicit Panel(SketchDocument& document, QWidget* parent = nullptr);
+    ~Panel() override;
 
     void setTheme(ThemeName name);
     /// Follows the canvas: an index into forces, kSumIndex, or kNoVector.
@@ -36,6 +37,8 @@ public:
     void paste(const QString& lines);
     /// Puts the keyboard into the table of given values.
     void takeFocus();
+    /// Takes what is typed in an open field, as before saving or closing.
+    void finishTyping();
 
     QSize sizeHint() const override;
 

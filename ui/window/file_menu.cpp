@@ -2,6 +2,7 @@
 
 #include "ui/canvas/canvas.h"
 #include "ui/document/sketch_document.h"
+#include "ui/panel/panel.h"
 #include "ui/window/figure_output.h"
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
@@ -105,6 +106,7 @@ void FileMenu::chooseAndOpen() {
 }
 
 bool FileMenu::saveTo(const QString& path) {
+    m_parts.panel.finishTyping();
     if (const auto error = m_parts.document.save(path)) {
         m_parts.notice.say(tr("%1 was not saved. %2").arg(QFileInfo(path).fileName(), error->line()));
         return false;
@@ -187,6 +189,7 @@ void FileMenu::fillRecent(QMenu* menu) {
 }
 
 bool FileMenu::mayLoseChanges() {
+    m_parts.panel.finishTyping();
     if (!m_parts.document.isModified()) {
         return true;
     }

@@ -161,7 +161,10 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), d(std::make_uniqu
     d->canvas->setFocus();
 }
 
-MainWindow::~MainWindow() = default;
+/// Sheet and panel read the document: they go before it.
+MainWindow::~MainWindow() {
+    delete takeCentralWidget();
+}
 
 SketchDocument& MainWindow::document() {
     return d->document;
