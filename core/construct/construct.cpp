@@ -32,12 +32,14 @@ Shape shapeOf(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
 struct Side {
     std::string name;
     Eigen::Vector2d vector;
+    int index = kNoVector;
 };
 
 /// `closing` runs from the tail of `first` to the tip of `second`.
 ForceTriangle triangleOf(const Side& first, const Side& second, const Side& closing) {
     ForceTriangle triangle;
     triangle.names = {first.name, second.name, closing.name};
+    triangle.vectors = {first.index, second.index, closing.index};
     triangle.corners = {Eigen::Vector2d(0, 0), first.vector, closing.vector};
     triangle.sides = {std::hypot(first.vector.x(), first.vector.y()),
                       std::hypot(second.vector.x(), second.vector.y()),
@@ -80,56 +82,70 @@ struct Reduction {
     std::vector<std::string> knowns;
 };
 
-Eigen::Vector2d sumOf(const Vectors& vectors, const std::vector<std::size_t>& which) {
-    Eigen::Vector2d sum(0, 0);
-    for (const std::size_t i : which)
-        sum += vectors.forces[i].vector;
-    return sum;
-}
-
-Side sideOf(const PlainVector& vector) {
-    return {vector.name, vector.vector};
+Side sideOf(const Vectors& vectors, int index) {
+    return {vectors.at(index).name, vectors.at(index).vector, index};
 }
 
 /// Two forces and their sum, or three forces in equilibrium: every side has its own name.
 std::optional<Reduction> plainReduction(const Vectors& vectors, bool equilibrium) {
-    const auto& f = vectors.forces;
-    if (f.size() == 2 && !equilibrium)
-        return Reduction{sideOf(f[0]), sideOf(f[1]), sideOf(vectors.sum), {}};
-    if (f.size() == 3 && equilibrium)
-        return Reduction{sideOf(f[0]), sideOf(f[1]), {f[2].name, -f[2].vector}, {}};
+    if (vectors.forces.size() == 2 && !equilibrium)
+        return Reduction{sideOf(vectors, 0), sideOf(vectors, 1), sideOf(vectors, kSumIndex), {}};
+    if (vectors.forces.size() == 3 && equilibrium) {
+        Side closing = sideOf(vectors, 2);
+        closing.vector = -closing.vector;
+        return Reduction{sideOf(vectors, 0), sideOf(vectors, 1), closing, {}};
+    }
     return std::nullopt;
 }
 
-/// Known forces added up to one side K; the vectors with unknowns (one or two) are the others.
+/// First of K, K1, K2, ... that is no vector's name.
+std::string freeName(const Vectors& vectors) {
+    std::string name = "K";
+    const auto isTaken = [&] {
+        return name == vectors.sum.name || std::any_of(vectors.forces.begin(), vectors.forces.end(),
+                                                       [&](const PlainVector& f) { return f.name == name; });
+    };
+    for (int i = 1; isTaken(); ++i)
+        name = "K" + std::to_string(i);
+    return name;
+}
+
+/// The known forces as one side: by its own name where there is one only.
+Side knownSide(const Vectors& vectors, const std::vector<int>& known) {
+    if (known.size() == 1)
+        return sideOf(vectors, known.front());
+    Side side{freeName(vectors), {0, 0}};
+    for (const int index : known)
+        side.vector += vectors.at(index).vector;
+    return side;
+}
+
+/// Known forces added up to one side K; the vectors with unknowns (one or two) are the other sides.
 std::optional<Reduction> knownsReduction(const Vectors& vectors, const Solved& solved, bool equilibrium) {
-    std::vector<std::size_t> unknown, known;
-    for (std::size_t i = 0; i < vectors.forces.size(); ++i)
-        (vectors.isUnknown(solved, static_cast<int>(i)) ? unknown : known).push_back(i);
-    const bool sumUnknown = vectors.isUnknown(solved, kSumIndex);
-    if (known.empty() || unknown.empty() || unknown.size() > 2)
+    std::vector<int> unknown, known;
+    for (int i = 0; i < static_cast<int>(vectors.forces.size()); ++i)
+        (Vectors::isUnknown(solved, i) ? unknown : known).push_back(i);
+    const bool sumUnknown = Vectors::isUnknown(solved, kSumIndex);
+    if (known.empty() || unknown.empty() || unknown.size() > 2 || (unknown.size() == 2 && sumUnknown))
         return std::nullopt;
+    if (unknown.size() == 1 && equilibrium)
+        return std::nullopt; // K and its counterpart: no triangle
 
     Reduction out;
-    for (const std::size_t i : known)
-        out.knowns.push_back(vectors.forces[i].name);
-    const Side k{known.size() == 1 ? out.knowns.front() : "K", sumOf(vectors, known)};
-    const Side u = sideOf(vectors.forces[unknown[0]]);
+    for (const int index : known)
+        out.knowns.push_back(vectors.at(index).name);
+    const Side k = knownSide(vectors, known), u = sideOf(vectors, unknown[0]);
     if (unknown.size() == 1) {
-        if (equilibrium)
-            return std::nullopt; // K and U alone: no triangle
         out.first = k;
         out.second = u;
-        out.closing = sideOf(vectors.sum);
-    } else if (!sumUnknown) {
-        // U + V = S - K. In equilibrium the closing side is K turned round.
+        out.closing = sideOf(vectors, kSumIndex);
+    } else { // U + V = S - K
         out.first = u;
-        out.second = sideOf(vectors.forces[unknown[1]]);
-        out.closing = {equilibrium ? k.name : "K", u.vector + out.second.vector};
+        out.second = sideOf(vectors, unknown[1]);
+        out.closing = equilibrium ? k : Side{freeName(vectors), {0, 0}};
+        out.closing.vector = u.vector + out.second.vector;
         if (!equilibrium)
             out.knowns.push_back(vectors.sum.name);
-    } else {
-        return std::nullopt;
     }
     if (out.knowns.size() == 1)
         out.knowns.clear();

@@ -1,26 +1,11 @@
-// Forces, the sum, the common point, the other answer, the highlight and the note.
+// Forces, the sum, the other answer, the points and the highlight.
 #include "core/figure/drawing.h"
 
 #include <algorithm>
+#include <numeric>
 
 namespace tailpoint {
 namespace {
-
-bool isMoved(const Drawing& d, int index, Eigen::Vector2d& tail) {
-    if (d.kind() != ConstructionKind::triangle || !d.shows(stages::construction))
-        return false;
-    const ForceTriangle& t = d.options.otherOrder ? *d.construction.otherTriangle : *d.construction.triangle;
-    const std::string& name = d.vectors.at(index).name;
-    if (name == t.names[1]) {
-        tail = t.corners[1];
-        return true;
-    }
-    if (name == t.names[2] && index != kSumIndex) { // the third force in equilibrium closes the triangle
-        tail = t.corners[2];
-        return true;
-    }
-    return false;
-}
 
 Runs labelOf(const Drawing& d, const PlainVector& vector) {
     const bool shown =
@@ -31,55 +16,109 @@ Runs labelOf(const Drawing& d, const PlainVector& vector) {
     return valueRuns(vector.name, shownForceWithUnit(vector.magnitude, d.sketch, origin));
 }
 
-/// The side with more room: away from the middle of the other vectors.
-double sideOfShaft(const Drawing& d, int index) {
-    const Eigen::Vector2d own = d.vectors.at(index).unit;
-    double turn = 0;
-    const auto weigh = [&](const PlainVector& other, int i) {
-        if (i != index && d.isDrawn(other))
-            turn += (own.x() * other.unit.y() - own.y() * other.unit.x() > 0 ? 1 : -1);
-    };
-    for (std::size_t i = 0; i < d.vectors.forces.size(); ++i)
-        weigh(d.vectors.forces[i], static_cast<int>(i));
-    weigh(d.vectors.sum, kSumIndex);
-    if (turn != 0)
-        return turn > 0 ? -1 : 1;
-    return own.x() >= 0 ? (index == kSumIndex ? -1 : 1) : -1;
+/// The side of a shaft at the common point that has more room before the next stroke.
+double roomierSide(const Drawing& d, double degrees) {
+    double left = 360, right = 360;
+    for (const double ray : d.rays) {
+        const double turn = turned(ray - degrees);
+        if (turn > 1e-6 && turn < 360 - 1e-6) {
+            left = std::min(left, turn);
+            right = std::min(right, 360 - turn);
+        }
+    }
+    return left + 1e-6 >= right ? 1 : -1;
+}
+
+/// Away from the middle of the triangle.
+double outerSide(const Drawing& d, const Ends& ends) {
+    Eigen::Vector2d middle(0, 0);
+    for (const Eigen::Vector2d& corner : d.triangle()->corners)
+        middle += corner / 3;
+    const Point m = d.view.toSheet(middle);
+    return dot(m - ends.tail, leftOf(unitFrom(ends.tail, ends.tip))) > 0 ? -1 : 1;
+}
+
+double sideOfShaft(const Drawing& d, int index, const Ends& ends) {
+    return d.sideOf(index) < 3 ? outerSide(d, ends) : roomierSide(d, degreesOf(d.vectors.at(index).unit));
 }
 
 void drawVector(Drawing& d, int index) {
     const PlainVector& vector = d.vectors.at(index);
-    if (!d.isDrawn(vector))
-        return;
     const bool isSum = index == kSumIndex;
     const Role role = isSum ? Role::sum : Role::given;
-    const Ends ends = endsOf(d, index);
+    const bool isZero = vector.complete() && vector.magnitude == 0 &&
+                        (!vector.found() || d.shows(stages::found)) &&
+                        !(isSum && (isEquilibrium(d.sketch) || d.vectors.forces.empty()));
+    if (!isZero && !d.isDrawn(index))
+        return;
     Group& g = d.add(role, d.idOfVector(index), titleOf(vector, d.referred(index), isSum, d.sketch), index);
-    const Style& style = d.options.style;
-    addArrow(g.items, role, ends.tail, ends.tip, d.weight(isSum ? style.sumWidth : style.givenWidth),
+    const Ends ends = d.endsOf(index);
+    g.ends = {ends.tail, ends.tip};
+    addArrow(g.items, role, ends.tail, ends.tip, d.weight(isSum ? d.style.sumWidth : d.style.givenWidth),
              isSum ? Head::open : Head::filled);
-    d.ask(Shaft{ends.tail, ends.tip}, role, style.labelSize, labelOf(d, vector), nameRuns(vector.name));
-    d.labels.back().side = sideOfShaft(d, index);
+    if (!isSum && d.vectors.forces.size() > kMostLabelled)
+        return;
+    if (isZero)
+        d.ask(Spot{ends.tail, 4 * d.factor}, role, d.style.labelSize, labelOf(d, vector),
+              nameRuns(vector.name));
+    else
+        d.ask(Shaft{ends.tail, ends.tip, sideOfShaft(d, index, ends)}, role, d.style.labelSize,
+              labelOf(d, vector), nameRuns(vector.name));
+}
+
+/// The sum, then the longest first: of arrows on one line each stays to be seen.
+std::vector<int> paintingOrder(const Drawing& d) {
+    std::vector<int> order(d.vectors.forces.size());
+    std::iota(order.begin(), order.end(), 0);
+    std::stable_sort(order.begin(), order.end(),
+                     [&](int a, int b) { return d.vectors.at(a).magnitude > d.vectors.at(b).magnitude; });
+    order.insert(order.begin(), kSumIndex);
+    return order;
+}
+
+void drawGhost(Drawing& d, const Vectors& vectors, const Construction& other, int index) {
+    const PlainVector& v = vectors.at(index);
+    if (!v.found() || !d.isDrawn(v))
+        return;
+    Eigen::Vector2d tail(0, 0);
+    if (d.isMoved(index) && other.triangle)
+        tail = (d.options.otherOrder ? other.otherTriangle : other.triangle)->corners[d.sideOf(index)];
+    const Role role = index == kSumIndex ? Role::sum : Role::given;
+    Group& g = d.add(role, "other-" + d.idOfVector(index), "The other answer: " + v.name, index);
+    const Point from = d.view.toSheet(tail), to = d.view.toSheet(tail + v.vector);
+    g.ends = {from, to};
+    addArrow(g.items, role, from, to, d.weight(d.style.constructionWidth), Head::open, Dash::dotted);
+    auto& request =
+        d.ask(Shaft{from, to, 1}, role, 0.85 * d.style.angleSize, labelOf(d, v), nameRuns(v.name));
+    request.optional = true;
 }
 
 } // namespace
 
-Ends endsOf(const Drawing& d, int index) {
-    Eigen::Vector2d tail(0, 0);
-    isMoved(d, index, tail);
-    return {d.view.toSheet(tail), d.view.toSheet(tail + d.vectors.at(index).vector)};
-}
-
 void drawVectors(Drawing& d) {
-    for (std::size_t i = 0; i < d.vectors.forces.size(); ++i)
-        drawVector(d, static_cast<int>(i));
-    drawVector(d, kSumIndex);
+    for (const int index : paintingOrder(d))
+        drawVector(d, index);
 }
 
-void drawPoint(Drawing& d) {
+void drawPoints(Drawing& d) {
+    if (d.shows(stages::construction) && !d.construction.meetings.empty() && d.shows(stages::found)) {
+        Group& g = d.add(Role::point, "meeting-points", "Where the loci meet");
+        for (const Eigen::Vector2d& at : d.construction.meetings) {
+            Disc mark;
+            mark.centre = d.view.toSheet(at);
+            mark.radius = 2.6 * d.factor;
+            mark.width = 1 * d.factor;
+            g.items.emplace_back(mark);
+        }
+    }
+    double shortest = 1e300;
+    d.forEachVector([&](int index) {
+        if (d.isDrawn(index))
+            shortest = std::min(shortest, d.vectors.at(index).magnitude * d.view.scale);
+    });
     Disc ring;
     ring.centre = d.common();
-    ring.radius = 3.2 * d.factor;
+    ring.radius = std::clamp(shortest / 4, 1.6 * d.factor, 3.2 * d.factor);
     ring.width = 1.2 * d.factor;
     d.add(Role::point, "point", "Common point").items.emplace_back(ring);
 }
@@ -88,45 +127,20 @@ void drawHighlight(Drawing& d) {
     const int index = d.options.highlighted;
     if (index != kSumIndex && (index < 0 || index >= static_cast<int>(d.vectors.forces.size())))
         return;
-    if (!d.isDrawn(d.vectors.at(index)))
+    if (!d.isDrawn(index))
         return;
-    const Ends ends = endsOf(d, index);
+    const Ends ends = d.endsOf(index);
     d.add(Role::highlight, "highlight", "", index)
         .items.emplace_back(line(Role::highlight, ends.tail, ends.tip, 9 * d.factor));
 }
 
 void drawOtherAnswer(Drawing& d) {
-    if (d.solved.solutions.size() < 2 || !d.shows(stages::found))
+    if (d.solved.solutions.size() < 2 || !d.shows(stages::found) || d.options.solution > 1)
         return;
-    const std::size_t other = d.options.solution == 0 ? 1 : 0;
+    const std::size_t other = 1 - d.options.solution;
     const Vectors vectors = vectorsOf(d.sketch, d.solved, other);
-    const auto ghost = [&](int index) {
-        const PlainVector& v = vectors.at(index);
-        if (!v.found() || !d.isDrawn(v))
-            return;
-        const Role role = index == kSumIndex ? Role::sum : Role::given;
-        Group& g = d.add(role, "other-" + d.idOfVector(index), "The other answer: " + v.name, index);
-        addArrow(g.items, role, d.common(), d.view.toSheet(v.vector),
-                 d.weight(d.options.style.constructionWidth), Head::open, Dash::dotted);
-    };
-    for (std::size_t i = 0; i < vectors.forces.size(); ++i)
-        ghost(static_cast<int>(i));
-    ghost(kSumIndex);
-}
-
-void drawNote(Drawing& d) {
-    if (d.solved.message.empty() || d.solved.status == Status::unique)
-        return;
-    Group& g = d.add(Role::label, "note", "");
-    Text text;
-    text.baseline = {16 * d.factor, d.view.height - 16 * d.factor};
-    text.anchor = Anchor::start;
-    text.face = Face::sans;
-    text.size = 10 * d.factor;
-    text.runs = plainRuns(withMinus(d.solved.message));
-    const TextExtent e = d.measure.measure(text.runs, text.face, text.size);
-    text.box = {text.baseline.x, text.baseline.y - e.ascent, e.width, e.ascent + e.descent};
-    g.items.emplace_back(text);
+    const Construction construction = construct(d.sketch, d.solved, other);
+    d.forEachVector([&](int index) { drawGhost(d, vectors, construction, index); });
 }
 
 } // namespace tailpoint

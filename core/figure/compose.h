@@ -32,14 +32,15 @@ struct Style {
     double factor = 1; ///< multiplies every weight and size below
     double givenWidth = 2.0, sumWidth = 2.8, constructionWidth = 1.0, arcWidth = 0.85, axisWidth = 0.85,
            gridWidth = 0.5, locusWidth = 0.9;
-    double labelSize = 13, angleSize = 11, titleSize = 9.5;
+    double labelSize = 14, angleSize = 11.5;
 };
 
 struct FigureOptions {
     ConstructionKind construction = ConstructionKind::parallelogram;
     bool otherOrder = false; ///< triangle in the other order
+    bool alone = false;      ///< the force triangle without anything that is no part of it
     bool grid = true, titleBlock = true, angles = true, values = true;
-    int stage = -1;              ///< 0 given forces ... ; -1: everything
+    int stage = -1;              ///< one of `stages`; -1: everything
     int highlighted = kNoVector; ///< vector under the pointer or selected
     std::size_t solution = 0;    ///< which of two answers is drawn solid
     Style style;

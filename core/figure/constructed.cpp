@@ -1,31 +1,156 @@
-// Dashed lines of the construction, and the loci.
+// The construction's thin lines, and the loci.
 #include "core/figure/drawing.h"
+
+#include <algorithm>
 
 namespace tailpoint {
 namespace {
 
+/// Dashes beyond the sheet cost time and show nothing.
+void addDashed(Drawing& d, Group& group, Role role, Point a, Point b, double width, Dash dash) {
+    if (clip(grown(d.sheet, 20), a, b))
+        group.items.emplace_back(line(role, a, b, width, dash));
+}
+
+bool waitsForAnswer(const Drawing& d) {
+    return !d.shows(stages::found) && std::any_of(d.vectors.forces.begin(), d.vectors.forces.end(),
+                                                  [](const PlainVector& f) { return f.found(); });
+}
+
 void drawParallelogram(Drawing& d) {
     const Parallelogram& p = *d.construction.parallelogram;
-    for (const PlainVector& force : d.vectors.forces)
-        if (force.found() && !d.shows(stages::found))
-            return;
+    if (p.shape != Shape::proper || waitsForAnswer(d))
+        return;
     Group& g = d.add(Role::construction, "parallelogram", "Parallelogram on " + p.first + " and " + p.second);
-    const double width = d.weight(d.options.style.constructionWidth);
     const Point far = d.view.toSheet(p.corners[2]);
     for (const std::size_t corner : {1U, 3U})
-        g.items.emplace_back(
-            line(Role::construction, d.view.toSheet(p.corners[corner]), far, width, Dash::dashed));
+        addDashed(d, g, Role::construction, d.view.toSheet(p.corners[corner]), far,
+                  d.weight(d.style.constructionWidth), Dash::dashed);
 }
 
 void drawPolygon(Drawing& d) {
     const ForcePolygon& polygon = d.construction.polygon;
-    if (polygon.names.size() < 2)
+    if (polygon.names.size() < 2 || waitsForAnswer(d))
         return;
-    Group& g = d.add(Role::construction, "polygon", "Force polygon, tip to tail");
-    for (std::size_t i = 1; i < polygon.names.size(); ++i)
-        addArrow(g.items, Role::construction, d.view.toSheet(polygon.corners[i]),
-                 d.view.toSheet(polygon.corners[i + 1]), d.weight(d.options.style.constructionWidth),
-                 Head::small, Dash::dashed);
+    const bool named = polygon.names.size() <= kMostChainNames;
+    for (std::size_t i = 1; i < polygon.names.size(); ++i) {
+        const Point from = d.view.toSheet(polygon.corners[i]), to = d.view.toSheet(polygon.corners[i + 1]);
+        Group& g = d.add(Role::construction, idOf("polygon", polygon.names[i]),
+                         polygon.names[i] + ", drawn on tip to tail");
+        addArrow(g.items, Role::construction, from, to, d.weight(d.style.constructionWidth), Head::small,
+                 Dash::dashed);
+        if (named)
+            d.ask(Shaft{from, to, 1}, Role::label, 0.9 * d.style.angleSize, nameRuns(polygon.names[i]))
+                .optional = true;
+    }
+}
+
+Run boldName(const Run& run) {
+    Run out = run;
+    out.bold = out.italic;
+    return out;
+}
+
+void append(Runs& runs, std::string_view between, std::string_view name) {
+    if (!between.empty())
+        runs.push_back(plainRuns(between).front());
+    for (const Run& run : nameRuns(name))
+        runs.push_back(boldName(run));
+}
+
+/// "K = A + B", vectors in bold.
+Runs knownsRuns(const Drawing& d, const ForceTriangle& t, const std::string& name) {
+    Runs runs;
+    append(runs, "", name);
+    const bool fromSum = t.knowns.back() == d.vectors.sum.name;
+    if (fromSum)
+        append(runs, " = ", d.vectors.sum.name);
+    for (std::size_t i = 0; i + (fromSum ? 1 : 0) < t.knowns.size(); ++i)
+        append(runs, fromSum ? " \u2212 " : i == 0 ? " = " : " + ", t.knowns[i]);
+    return runs;
+}
+
+/// The side that stands for several known forces.
+void drawKnownSide(Drawing& d, const ForceTriangle& t, std::size_t side) {
+    Eigen::Vector2d tail = side == 1 ? t.corners[1] : Eigen::Vector2d(0, 0);
+    Eigen::Vector2d tip = side == 0 ? t.corners[1] : t.corners[2];
+    if (side == 2 && isEquilibrium(d.sketch))
+        std::swap(tail, tip); // the closing side is the known sum turned round
+    const Point from = d.view.toSheet(tail), to = d.view.toSheet(tip);
+    Group& g = d.add(Role::construction, idOf("knowns", t.names[side]), "Known forces added up");
+    addArrow(g.items, Role::construction, from, to, d.weight(1.3 * d.style.constructionWidth), Head::small,
+             Dash::dashed);
+    Runs brief;
+    append(brief, "", t.names[side]);
+    d.ask(Shaft{from, to, 1}, Role::label, d.style.angleSize, knownsRuns(d, t, t.names[side]), brief);
+}
+
+/// Where a moved force was: at the common point.
+void drawHome(Drawing& d, int index) {
+    if (!d.isMoved(index) || !d.isDrawn(index) || d.options.alone)
+        return;
+    const PlainVector& v = d.vectors.at(index);
+    Group& g = d.add(Role::construction, idOf("home", v.name), v.name + " at the common point");
+    addDashed(d, g, Role::construction, d.common(), d.view.toSheet(v.vector),
+              d.weight(d.style.constructionWidth), Dash::dashed);
+}
+
+void drawTriangle(Drawing& d) {
+    const ForceTriangle& t = *d.triangle();
+    d.forEachVector([&](int index) { drawHome(d, index); });
+    if (waitsForAnswer(d))
+        return;
+    for (std::size_t side = 0; side < 3; ++side)
+        if (t.vectors[side] == kNoVector && t.sides[side] > 0)
+            drawKnownSide(d, t, side);
+}
+
+Runs locusName(std::string_view kind, std::string_view name) {
+    Runs runs = plainRuns(kind);
+    for (Run& run : nameRuns(name))
+        runs.push_back(std::move(run));
+    return runs;
+}
+
+void drawLine(Drawing& d, const LineLocus& ray, const std::string& id, const std::string& name) {
+    const Point through = d.view.toSheet(ray.through), unit{ray.unit.x(), -ray.unit.y()};
+    const double far = d.sheet.width + d.sheet.height + length(through - d.common());
+    const Point a = ray.ray ? through : through - far * unit, b = through + far * unit;
+    const auto parts = visibleParts(a, b, d.sheet, d.reserved);
+    if (parts.empty())
+        return;
+    Group& g = d.add(Role::locus, id, "Line of action of " + name);
+    for (const auto& part : parts)
+        g.items.emplace_back(line(Role::locus, a + part[0] * (b - a), a + part[1] * (b - a),
+                                  d.weight(d.style.locusWidth), Dash::chainTwoDots));
+    const Point from = a + parts.back()[0] * (b - a), to = a + parts.back()[1] * (b - a);
+    d.ask(Shaft{from, to, 1}, Role::label, 0.85 * d.style.angleSize, locusName("line of action of ", name))
+        .optional = true;
+}
+
+void drawCircle(Drawing& d, const CircleLocus& circle, const std::string& id, const std::string& name) {
+    const Point centre = d.view.toSheet(circle.centre);
+    const double radius = circle.radius * d.view.scale;
+    const auto arcs = visibleArcs(centre, radius, d.sheet, d.reserved);
+    if (arcs.empty())
+        return;
+    Group& g = d.add(Role::locus, id, "Circle of possible tips of " + name);
+    for (const auto& visible : arcs) {
+        Arc arc;
+        arc.role = Role::locus;
+        arc.centre = centre;
+        arc.radius = radius;
+        arc.startDegrees = visible[0];
+        arc.sweepDegrees = visible[1];
+        arc.width = d.weight(d.style.locusWidth);
+        arc.dash = Dash::chainTwoDots;
+        g.items.emplace_back(arc);
+    }
+    Sector where{centre, radius, arcs.front()[0], arcs.front()[1]};
+    for (const double at : {0.125, 0.375, 0.625, 0.875})
+        where.splits.push_back(where.startDegrees + at * where.sweepDegrees);
+    d.ask(where, Role::label, 0.85 * d.style.angleSize, locusName("circle of possible tips of ", name))
+        .optional = true;
 }
 
 } // namespace
@@ -33,42 +158,24 @@ void drawPolygon(Drawing& d) {
 void drawConstruction(Drawing& d) {
     if (!d.shows(stages::construction))
         return;
-    if (d.kind() == ConstructionKind::parallelogram)
+    if (d.triangle())
+        drawTriangle(d);
+    else if (d.kind() == ConstructionKind::parallelogram)
         drawParallelogram(d);
     else if (d.kind() == ConstructionKind::polygon)
         drawPolygon(d);
 }
 
 void drawLoci(Drawing& d) {
-    if (!d.shows(stages::construction) || d.construction.loci.empty())
+    if (!d.shows(stages::construction) || (d.options.alone && d.triangle()))
         return;
-    const double width = d.weight(d.options.style.locusWidth);
     for (const Locus& locus : d.construction.loci) {
-        if (const auto* ray = std::get_if<LineLocus>(&locus)) {
-            Point a = d.view.toSheet(ray->through);
-            const Point unit{ray->unit.x(), -ray->unit.y()};
-            const double far = d.view.width + d.view.height + length(a - d.common());
-            Point b = a + far * unit;
-            if (!ray->ray)
-                a = a - far * unit;
-            if (!clip({0, 0, d.view.width, d.view.height}, a, b))
-                continue;
-            d.add(Role::locus, "locus-" + d.idOfVector(ray->vector),
-                  "Line of action of " + d.vectors.at(ray->vector).name)
-                .items.emplace_back(line(Role::locus, a, b, width, Dash::chainTwoDots));
-        } else {
-            const auto& circle = std::get<CircleLocus>(locus);
-            Group& g = d.add(Role::locus, "locus-" + d.idOfVector(circle.vector),
-                             "Circle of possible tips of " + d.vectors.at(circle.vector).name);
-            Arc arc;
-            arc.role = Role::locus;
-            arc.centre = d.view.toSheet(circle.centre);
-            arc.radius = circle.radius * d.view.scale;
-            arc.sweepDegrees = 360;
-            arc.width = width;
-            arc.dash = Dash::chainTwoDots;
-            g.items.emplace_back(arc);
-        }
+        const int vector = std::visit([](const auto& l) { return l.vector; }, locus);
+        const std::string id = "locus-" + d.idOfVector(vector), name = d.vectors.at(vector).name;
+        if (const auto* ray = std::get_if<LineLocus>(&locus))
+            drawLine(d, *ray, id, name);
+        else
+            drawCircle(d, std::get<CircleLocus>(locus), id, name);
     }
 }
 

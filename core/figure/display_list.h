@@ -3,6 +3,8 @@
 // The flip from sketch coordinates (y up) happens in View and nowhere else.
 #pragma once
 
+#include <array>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -83,6 +85,8 @@ struct Run {
 };
 enum class Anchor { start, middle, end };
 
+inline constexpr double kHaloPad = 1; ///< points
+
 /// One label: one `<text>` in SVG. `ink` is the role whose colour the text takes.
 struct Text {
     Role role = Role::label;
@@ -93,7 +97,7 @@ struct Text {
     double size = 12;
     std::vector<Run> runs;
     Box box;           ///< exact extent, as measured
-    bool halo = false; ///< a rectangle of the sheet's colour behind
+    bool halo = false; ///< a rectangle of the sheet's colour behind, kHaloPad larger on every side
     bool operator==(const Text&) const = default;
 };
 
@@ -105,6 +109,7 @@ struct Group {
     std::string id;    ///< "force-P", "sum", "arc-PQ"; unique, an XML name
     std::string title; ///< reads as words: "Force P, 340 N at 25.0° counter-clockwise from +x"
     int vector = -2;   ///< index into the sketch's forces, kSumIndex for the sum, kNoVector for neither
+    std::optional<std::array<Point, 2>> ends{}; ///< tail and exact tip, where the group is an arrow
     std::vector<Item> items;
     bool operator==(const Group&) const = default;
 };

@@ -1,16 +1,36 @@
 #include "core/figure/drawing.h"
 
+#include <algorithm>
+#include <numbers>
+
 namespace tailpoint {
+namespace {
+
+/// Rays closer to a leg than this bound no place for a label.
+constexpr double kSameRay = 0.2;
+
+} // namespace
+
+double degreesOf(const Eigen::Vector2d& vector) {
+    return std::atan2(vector.y(), vector.x()) * 180 / std::numbers::pi;
+}
 
 Drawing::Drawing(const Sketch& sketch_, const Solved& solved_, const Construction& construction_,
                  const View& view_, const FigureOptions& options_, const TextMeasure& measure_)
     : sketch(sketch_), solved(solved_), construction(construction_), view(view_), options(options_),
-      measure(measure_), vectors(vectorsOf(sketch_, solved_, options_.solution)),
-      stage(options_.stage < 0 ? stages::all : options_.stage), factor(options_.style.factor) {
+      measure(measure_), style(options_.style), vectors(vectorsOf(sketch_, solved_, options_.solution)),
+      stage(options_.stage < 0 ? stages::all : options_.stage),
+      factor(options_.style.factor), sheet{0, 0, view_.width, view_.height} {
     figure.list.width = view.width;
     figure.list.height = view.height;
     figure.list.title = figureTitle(sketch);
     figure.list.description = figureDescription(sketch, solved, options.solution);
+    if (!options.alone)
+        rays.push_back(axisDegrees());
+    forEachVector([&](int index) {
+        if (isDrawn(index) && (!isMoved(index) || !options.alone))
+            rays.push_back(degreesOf(vectors.at(index).unit));
+    });
 }
 
 Group& Drawing::add(Role role, std::string id, std::string title, int vector) {
@@ -22,22 +42,25 @@ Group& Drawing::add(Role role, std::string id, std::string title, int vector) {
     return group;
 }
 
-void Drawing::ask(Anchoring anchor, Role ink, double size, std::vector<Run> full, std::vector<Run> brief,
-                  bool optional) {
+LabelRequest& Drawing::ask(Anchoring anchor, Role ink, double size, Runs full, Runs brief) {
     LabelRequest request;
     request.group = figure.list.groups.size() - 1;
     request.id = figure.list.groups.back().id;
-    request.anchor = anchor;
+    request.anchor = std::move(anchor);
     request.ink = ink;
     request.size = size * factor;
+    if (full != brief)
+        request.brief = std::move(brief);
     request.full = std::move(full);
-    request.brief = std::move(brief);
-    request.optional = optional;
-    labels.push_back(std::move(request));
+    return labels.emplace_back(std::move(request));
 }
 
 bool Drawing::isDrawn(const PlainVector& vector) const {
     return vector.complete() && vector.magnitude > 0 && (!vector.found() || shows(stages::found));
+}
+
+bool Drawing::isDrawn(int index) const {
+    return isDrawn(vectors.at(index)) && (!options.alone || !triangle() || sideOf(index) < 3);
 }
 
 std::optional<double> Drawing::referred(int index) const {
@@ -65,6 +88,46 @@ ConstructionKind Drawing::kind() const {
         break;
     }
     return ConstructionKind::polygon;
+}
+
+const ForceTriangle* Drawing::triangle() const {
+    if (kind() != ConstructionKind::triangle || !shows(stages::construction))
+        return nullptr;
+    return options.otherOrder ? &*construction.otherTriangle : &*construction.triangle;
+}
+
+std::size_t Drawing::sideOf(int index) const {
+    const ForceTriangle* t = triangle();
+    if (!t)
+        return 3;
+    return static_cast<std::size_t>(std::find(t->vectors.begin(), t->vectors.end(), index) -
+                                    t->vectors.begin());
+}
+
+bool Drawing::isMoved(int index) const {
+    const std::size_t side = sideOf(index);
+    return side == 1 || (side == 2 && index != kSumIndex);
+}
+
+Ends Drawing::endsOf(int index) const {
+    Eigen::Vector2d tail(0, 0);
+    if (isMoved(index))
+        tail = triangle()->corners[sideOf(index)];
+    return {view.toSheet(tail), view.toSheet(tail + vectors.at(index).vector)};
+}
+
+std::vector<double> Drawing::raysInside(double startDegrees, double sweepDegrees) const {
+    const double sense = sweepDegrees < 0 ? -1 : 1;
+    std::vector<double> turns;
+    for (const double ray : rays) {
+        const double turn = turned(sense * (ray - startDegrees));
+        if (turn > kSameRay && turn < std::abs(sweepDegrees) - kSameRay)
+            turns.push_back(turn);
+    }
+    std::sort(turns.begin(), turns.end());
+    for (double& turn : turns)
+        turn = startDegrees + sense * turn;
+    return turns;
 }
 
 } // namespace tailpoint

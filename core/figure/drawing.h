@@ -8,6 +8,11 @@
 
 namespace tailpoint {
 
+/// Tail and tip on the sheet.
+struct Ends {
+    Point tail, tip;
+};
+
 struct Drawing {
     const Sketch& sketch;
     const Solved& solved;
@@ -15,57 +20,79 @@ struct Drawing {
     const View& view;
     const FigureOptions& options;
     const TextMeasure& measure;
+    const Style& style;
     Vectors vectors;
     int stage;
     double factor;
+    Box sheet;
     Figure figure{};
     std::vector<LabelRequest> labels{};
+    std::vector<Box> reserved{}; ///< title block and note: long lines stop before them
+    double innerReach = 0;       ///< how far the angle at the common point and its value take room, points
+    std::vector<double> rays{};  ///< directions of the strokes from the common point, degrees as drawn
 
     Drawing(const Sketch& sketch_, const Solved& solved_, const Construction& construction_,
             const View& view_, const FigureOptions& options_, const TextMeasure& measure_);
 
     Group& add(Role role, std::string id, std::string title, int vector = kNoVector);
     /// Asks for a label on the group added last.
-    void ask(Anchoring anchor, Role ink, double size, std::vector<Run> full, std::vector<Run> brief = {},
-             bool optional = false);
+    LabelRequest& ask(Anchoring anchor, Role ink, double size, Runs full, Runs brief = {});
 
     bool answered() const { return options.solution < solved.solutions.size(); }
     bool shows(int from) const { return stage >= from; }
     /// Is this vector drawn as an arrow at the present stage?
     bool isDrawn(const PlainVector& vector) const;
+    /// The same for a vector of the sketch; a triangle that stands alone leaves out what is no side of it.
+    bool isDrawn(int index) const;
     /// Direction as the sheet says it, of a force or the sum.
     std::optional<double> referred(int index) const;
     std::string idOfVector(int index) const;
     Point common() const { return view.origin; }
     double weight(double points) const { return points * factor; }
+    double axisDegrees() const { return sketch.reference.axisDegrees; }
+
     ConstructionKind kind() const; ///< the construction that can be drawn
+    /// The force triangle, if it is drawn at this stage.
+    const ForceTriangle* triangle() const;
+    /// Side of the triangle that is this vector; 3 where none is.
+    std::size_t sideOf(int index) const;
+    bool isMoved(int index) const; ///< away from the common point
+    Ends endsOf(int index) const;
+    /// Calls `take(index)` for every force, then for the sum.
+    template <class Take>
+    void forEachVector(Take take) const {
+        for (std::size_t i = 0; i < vectors.forces.size(); ++i)
+            take(static_cast<int>(i));
+        take(kSumIndex);
+    }
+    /// Rays from the common point strictly inside a sector, in the order of its sweep.
+    std::vector<double> raysInside(double startDegrees, double sweepDegrees) const;
 };
 
+/// Beyond these numbers of forces their axis arcs, their chain's names and their labels are left out.
+inline constexpr std::size_t kMostAxisArcs = 6, kMostChainNames = 8, kMostLabelled = 40;
+
 // Parts of the figure, in painting order.
+void reserveRoom(Drawing& drawing); ///< before everything: title block and note
 void drawSheet(Drawing& drawing);
 void drawAxis(Drawing& drawing);
 void drawHighlight(Drawing& drawing);
 void drawLoci(Drawing& drawing);
 void drawConstruction(Drawing& drawing);
-void drawAngles(Drawing& drawing);
 void drawOtherAnswer(Drawing& drawing);
 void drawVectors(Drawing& drawing);
-void drawPoint(Drawing& drawing);
+void drawAngles(Drawing& drawing);
+void drawPoints(Drawing& drawing);
 void drawNote(Drawing& drawing);
 void drawTitleBlock(Drawing& drawing);
 
-/// Extent of the title block for a sheet of this width; needs the measured title. Right bottom corner.
-struct BlockSize {
-    double width, height, cells[3];
-};
-BlockSize titleBlockSize(const Sketch& sketch, double division, double sheetWidth, double factor,
-                         const TextMeasure* measure);
-Box titleBlockBox(const BlockSize& size, double sheetWidth, double sheetHeight, double factor);
+/// Direction of a vector as drawn, degrees counter-clockwise from the right.
+double degreesOf(const Eigen::Vector2d& vector);
 
-/// Where the vector is drawn: tail and tip on the sheet (tip-to-tail constructions move it).
-struct Ends {
-    Point tail, tip;
-};
-Ends endsOf(const Drawing& drawing, int index);
+/// Room that title block and note take of a sheet, for fitting; estimated from the lengths of their texts.
+Box titleBlockBox(const Sketch& sketch, const View& view, double factor, const TextMeasure* measure);
+std::vector<std::string> noteLines(const Sketch& sketch, const Solved& solved,
+                                   const Construction& construction, const FigureOptions& options,
+                                   double room, double size, const TextMeasure* measure);
 
 } // namespace tailpoint

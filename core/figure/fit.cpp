@@ -1,70 +1,200 @@
+// A view that shows the whole construction, with room for labels, title block and note.
 #include "core/figure/drawing.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace tailpoint {
 namespace {
 
-struct Reach {
-    double left = 0, right = 0, down = 0, up = 0;
-    void take(const Eigen::Vector2d& p) {
-        left = std::min(left, p.x());
-        right = std::max(right, p.x());
-        down = std::min(down, p.y());
-        up = std::max(up, p.y());
+/// Room for labels around the drawing, points.
+constexpr double kSideMargin = 58, kUpMargin = 40;
+/// A division is a multiple of this length, so that the scale can be said and measured.
+constexpr double kScaleStep = 72 / 25.4 * 1.25;
+constexpr double kEmptyDivision = 15 * kScaleStep / 50; ///< points per unit on a sheet with nothing to fit
+
+using Points = std::vector<Eigen::Vector2d>;
+
+struct Content {
+    Points points;
+    std::vector<std::pair<Eigen::Vector2d, Eigen::Vector2d>> strokes;
+    void stroke(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
+        points.push_back(a);
+        points.push_back(b);
+        strokes.emplace_back(a, b);
     }
 };
 
-Reach reachOf(const Sketch& sketch, const Solved& solved, const Construction& construction,
-              const FigureOptions& options) {
-    Reach reach;
-    for (std::size_t s = 0; s < std::max<std::size_t>(1, solved.solutions.size()); ++s) {
-        const Vectors vectors = vectorsOf(sketch, solved, s);
-        for (const PlainVector& v : vectors.forces)
-            if (v.complete())
-                reach.take(v.vector);
-        if (vectors.sum.complete())
-            reach.take(vectors.sum.vector);
-    }
-    if (options.construction != ConstructionKind::none)
-        for (const Eigen::Vector2d& corner : construction.polygon.corners)
-            reach.take(corner);
-    if (options.construction != ConstructionKind::none && construction.parallelogram)
-        for (const Eigen::Vector2d& corner : construction.parallelogram->corners)
-            reach.take(corner);
-    return reach;
+void takeVectors(Content& content, const Vectors& vectors) {
+    const Eigen::Vector2d origin(0, 0);
+    for (const PlainVector& force : vectors.forces)
+        if (force.complete())
+            content.stroke(origin, force.vector);
+    if (vectors.sum.complete())
+        content.stroke(origin, vectors.sum.vector);
 }
 
-/// Down to a scale at which a division is a multiple of 1.25 mm, so that it can be said and measured.
+void takeConstruction(Content& content, const Construction& construction, ConstructionKind kind) {
+    if (kind == ConstructionKind::none)
+        return;
+    if (kind == ConstructionKind::parallelogram && construction.parallelogram) {
+        const auto& c = construction.parallelogram->corners;
+        content.stroke(c[1], c[2]);
+        content.stroke(c[3], c[2]);
+        return;
+    }
+    const auto& corners = construction.polygon.corners;
+    for (std::size_t i = 0; i + 1 < corners.size(); ++i)
+        content.stroke(corners[i], corners[i + 1]);
+    for (const auto* t : {&construction.triangle, &construction.otherTriangle})
+        if (kind == ConstructionKind::triangle && *t)
+            for (std::size_t i = 0; i < 3; ++i)
+                content.stroke((*t)->corners[i], (*t)->corners[(i + 1) % 3]);
+}
+
+void takeLoci(Content& content, const Construction& construction) {
+    for (const Locus& locus : construction.loci) {
+        if (const auto* ray = std::get_if<LineLocus>(&locus)) {
+            content.points.push_back(ray->through);
+            continue;
+        }
+        const auto& circle = std::get<CircleLocus>(locus);
+        for (const Eigen::Vector2d& way : {Eigen::Vector2d(1, 0), Eigen::Vector2d(0, 1)}) {
+            content.points.push_back(circle.centre + circle.radius * way);
+            content.points.push_back(circle.centre - circle.radius * way);
+        }
+    }
+}
+
+struct Bounds {
+    double left = 0, right = 0, down = 0, up = 0;
+};
+
+Bounds boundsOf(const Points& points) {
+    Bounds b; // the common point belongs to it
+    for (const Eigen::Vector2d& p : points) {
+        b.left = std::min(b.left, p.x());
+        b.right = std::max(b.right, p.x());
+        b.down = std::min(b.down, p.y());
+        b.up = std::max(b.up, p.y());
+    }
+    return b;
+}
+
+/// Down to a scale at which a division is a multiple of kScaleStep.
 double niceScale(double most, double width, double height) {
-    View view{width, height, {0, 0}, most};
-    const double division = divisionOf(view);
-    const double step = 72 / 25.4 * 1.25;
-    const double points = std::floor(division * most / step * (1 + 1e-9)) * step;
-    return points > 0 ? points / division : most;
+    const double division = divisionOf({width, height, {0, 0}, most});
+    const double points = std::floor(division * most / kScaleStep * (1 + 1e-9)) * kScaleStep;
+    return points > 0 && std::isfinite(points / division) ? points / division : most;
+}
+
+/// Points that the arcs at the common point need to the right, up, left and down of it.
+using ArcRoom = std::array<double, 4>;
+
+ArcRoom arcRoomOf(const Sketch& sketch, const Vectors& vectors, const FigureOptions& options) {
+    ArcRoom room{};
+    const std::size_t arcs = vectors.forces.size() + 1;
+    if (!options.angles || vectors.forces.size() > kMostAxisArcs)
+        return room;
+    const double reach = (62 + 13 * static_cast<double>(arcs)) * options.style.factor;
+    const auto consider = [&](const PlainVector& v) {
+        if (!v.complete() || v.magnitude == 0)
+            return;
+        const double turn = turned(degreesOf(v.unit) - sketch.reference.axisDegrees);
+        const double sense = turn > 180 ? -1 : 1, sweep = turn > 180 ? 360 - turn : turn;
+        for (std::size_t way = 0; way < 4; ++way)
+            if (turned(sense * (90.0 * static_cast<double>(way) - sketch.reference.axisDegrees)) < sweep)
+                room[way] = reach;
+    };
+    for (const PlainVector& force : vectors.forces)
+        consider(force);
+    consider(vectors.sum);
+    return room;
+}
+
+/// Greatest scale at which max(low * scale, lowRoom) + max(high * scale, highRoom) fits `room`.
+double scaleFor(double low, double high, double lowRoom, double highRoom, double room) {
+    const double both = room / (low + high);
+    if (low * both >= lowRoom && high * both >= highRoom)
+        return both;
+    const double lowFixed = (room - lowRoom) / high, highFixed = (room - highRoom) / low;
+    if (low * both < lowRoom && low * lowFixed <= lowRoom)
+        return std::max(lowFixed, both / 3);
+    return std::max(highFixed, both / 3);
+}
+
+/// Fits the bounds and the arcs into a part of the sheet.
+View viewInto(const Box& room, const Bounds& b, const ArcRoom& arcs, double width, double height) {
+    double scale = kEmptyDivision;
+    if (b.right - b.left > 0 || b.up - b.down > 0) {
+        const double x =
+            b.right - b.left > 0 ? scaleFor(-b.left, b.right, arcs[2], arcs[0], room.width) : 1e300;
+        const double y = b.up - b.down > 0 ? scaleFor(b.up, -b.down, arcs[1], arcs[3], room.height) : 1e300;
+        scale = niceScale(std::min(x, y), width, height);
+    }
+    const auto middle = [](double from, double size, double low, double high) {
+        return from + (size - low - high) / 2 + low;
+    };
+    View view{width, height, {}, scale};
+    view.origin.x =
+        middle(room.left, room.width, std::max(-b.left * scale, arcs[2]), std::max(b.right * scale, arcs[0]));
+    view.origin.y =
+        middle(room.top, room.height, std::max(b.up * scale, arcs[1]), std::max(-b.down * scale, arcs[3]));
+    return view;
+}
+
+bool isClear(const View& view, const Content& content, const Box& box) {
+    return std::none_of(content.strokes.begin(), content.strokes.end(), [&](const auto& stroke) {
+        return meets(box, view.toSheet(stroke.first), view.toSheet(stroke.second));
+    });
+}
+
+Box roomOf(double width, double height, double f) {
+    const double x = std::min(kSideMargin * f, 0.16 * width), y = std::min(kUpMargin * f, 0.14 * height);
+    return {x, y, width - 2 * x, height - 2 * y};
 }
 
 } // namespace
 
 View fittedView(const Sketch& sketch, const Solved& solved, const Construction& construction,
                 const FigureOptions& options, double width, double height) {
-    const Reach r = reachOf(sketch, solved, construction, options);
+    width = std::max(width, 1.0);
+    height = std::max(height, 1.0);
+    Content content;
+    for (std::size_t s = 0; s < std::max<std::size_t>(1, solved.solutions.size()); ++s)
+        takeVectors(content, vectorsOf(sketch, solved, s));
+    takeConstruction(content, construction, options.construction);
+    takeLoci(content, construction);
+    const Bounds bounds = boundsOf(content.points);
+
     const double f = options.style.factor;
-    const double margin = std::min(62 * f, 0.16 * std::min(width, height));
-    const double strip = options.titleBlock ? std::min(46 * f, 0.2 * height) : 0;
-    const double roomX = std::max(width - 2 * margin, 1.0),
-                 roomY = std::max(height - 2 * margin - strip, 1.0);
-    const double spanX = r.right - r.left, spanY = r.up - r.down;
-    double scale = 1;
-    if (spanX > 0 || spanY > 0)
-        scale =
-            niceScale(std::min(spanX > 0 ? roomX / spanX : HUGE_VAL, spanY > 0 ? roomY / spanY : HUGE_VAL),
-                      width, height);
-    View view{width, height, {}, scale};
-    view.origin.x = margin + (roomX - spanX * scale) / 2 - r.left * scale;
-    view.origin.y = margin + (roomY - spanY * scale) / 2 + r.up * scale;
-    return view;
+    // Values stand out to the margin as labels do: of the arcs' room the margin is already there.
+    ArcRoom arcs = arcRoomOf(sketch, vectorsOf(sketch, solved, options.solution), options);
+    for (std::size_t way = 0; way < 4; ++way)
+        arcs[way] = std::clamp(arcs[way] - (way % 2 == 0 ? kSideMargin : kUpMargin) * f, 0.0,
+                               0.3 * std::min(width, height));
+    const Box all = roomOf(width, height, f);
+    View best = viewInto(all, bounds, arcs, width, height);
+    const Box block = titleBlockBox(sketch, best, f, nullptr);
+    const auto lines =
+        noteLines(sketch, solved, construction, options, std::max(block.left, 0.3 * width), 10 * f, nullptr);
+    const double noteHeight = static_cast<double>(lines.size()) * 14.5 * f + (lines.empty() ? 0 : 10 * f);
+    const bool blockClear = !options.titleBlock || isClear(best, content, grown(block, 16 * f));
+    if (blockClear && lines.empty())
+        return best;
+
+    // Title block or note would be drawn over: keep a strip below free, or a column if that leaves more.
+    const double strip = std::max(options.titleBlock ? block.height : 0, noteHeight);
+    Box above = all;
+    above.height = std::max(all.height - strip, 0.3 * height);
+    best = viewInto(above, bounds, arcs, width, height);
+    if (lines.empty()) {
+        Box beside = all;
+        beside.width = std::max(all.width - block.width, 0.3 * width);
+        const View other = viewInto(beside, bounds, arcs, width, height);
+        if (other.scale > best.scale)
+            best = other;
+    }
+    return best;
 }
 
 } // namespace tailpoint

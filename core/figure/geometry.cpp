@@ -8,29 +8,8 @@ namespace {
 
 constexpr double kDegree = std::numbers::pi / 180;
 
-/// Is this direction swept by the arc?
-bool sweeps(double startDegrees, double sweepDegrees, double degrees) {
-    if (std::abs(sweepDegrees) >= 360)
-        return true;
-    const double from = sweepDegrees >= 0 ? startDegrees : startDegrees + sweepDegrees;
-    return turned(degrees - from) <= std::abs(sweepDegrees);
-}
-
-/// Does the arc cross the vertical (or, with x and y exchanged, horizontal) edge at `offset` from the centre?
-bool crossesEdge(double offset, double low, double high, double radius, bool vertical, double start,
-                 double sweep) {
-    const double square = radius * radius - offset * offset;
-    if (square < 0)
-        return false;
-    const double other = std::sqrt(square);
-    for (const double along : {other, -other}) {
-        if (along < low || along > high)
-            continue;
-        const Point p = vertical ? Point{offset, along} : Point{along, offset};
-        if (sweeps(start, sweep, degreesOf(p)))
-            return true;
-    }
-    return false;
+double cross(Point a, Point b) {
+    return a.x * b.y - a.y * b.x;
 }
 
 } // namespace
@@ -81,22 +60,47 @@ bool meets(const Box& box, Point a, Point b) {
     if (std::max(a.x, b.x) < box.left || std::min(a.x, b.x) > box.right() || std::max(a.y, b.y) < box.top ||
         std::min(a.y, b.y) > box.bottom())
         return false;
-    return clip(box, a, b);
+    const Point d = b - a, toMiddle{box.left + box.width / 2 - a.x, box.top + box.height / 2 - a.y};
+    return 2 * std::abs(cross(d, toMiddle)) <= std::abs(d.y) * box.width + std::abs(d.x) * box.height;
 }
 
-bool meets(const Box& box, Point centre, double radius, double startDegrees, double sweepDegrees) {
-    const double left = box.left - centre.x, right = box.right() - centre.x;
-    const double top = box.top - centre.y, bottom = box.bottom() - centre.y;
-    const double nearX = std::max({left, -right, 0.0}), nearY = std::max({top, -bottom, 0.0});
-    const double farX = std::max(-left, right), farY = std::max(-top, bottom);
-    if (nearX * nearX + nearY * nearY > radius * radius || farX * farX + farY * farY < radius * radius)
+ArcShape::ArcShape(Point centre, double radius, double startDegrees, double sweepDegrees)
+    : m_centre(centre), m_radius(radius), m_full(std::abs(sweepDegrees) >= 360),
+      m_wide(std::abs(sweepDegrees) > 180) {
+    m_from = onCircle({0, 0}, radius, startDegrees);
+    m_to = onCircle({0, 0}, radius, startDegrees + sweepDegrees);
+    if (sweepDegrees < 0)
+        std::swap(m_from, m_to);
+}
+
+/// y points down: a negative cross product is a counter-clockwise turn as seen.
+bool ArcShape::sweeps(Point offset) const {
+    const bool afterFrom = cross(m_from, offset) <= 0, beforeTo = cross(offset, m_to) <= 0;
+    return m_full || (m_wide ? afterFrom || beforeTo : afterFrom && beforeTo);
+}
+
+/// At the edge `offset` from the centre, from `low` to `high` along it.
+bool ArcShape::crossesEdge(double offset, double low, double high, bool vertical) const {
+    const double square = m_radius * m_radius - offset * offset;
+    if (square < 0)
         return false;
-    if (contains(box, onCircle(centre, radius, startDegrees)))
-        return true;
-    return crossesEdge(left, top, bottom, radius, true, startDegrees, sweepDegrees) ||
-           crossesEdge(right, top, bottom, radius, true, startDegrees, sweepDegrees) ||
-           crossesEdge(top, left, right, radius, false, startDegrees, sweepDegrees) ||
-           crossesEdge(bottom, left, right, radius, false, startDegrees, sweepDegrees);
+    const double root = std::sqrt(square);
+    for (const double along : {root, -root})
+        if (along >= low && along <= high && sweeps(vertical ? Point{offset, along} : Point{along, offset}))
+            return true;
+    return false;
+}
+
+bool ArcShape::meets(const Box& box) const {
+    const double left = box.left - m_centre.x, right = box.right() - m_centre.x;
+    const double top = box.top - m_centre.y, bottom = box.bottom() - m_centre.y;
+    const double nearX = std::max({left, -right, 0.0}), nearY = std::max({top, -bottom, 0.0});
+    const double farX = std::max(-left, right), farY = std::max(-top, bottom), square = m_radius * m_radius;
+    if (nearX * nearX + nearY * nearY > square || farX * farX + farY * farY < square)
+        return false;
+    return contains(box, m_centre + m_from) || crossesEdge(left, top, bottom, true) ||
+           crossesEdge(right, top, bottom, true) || crossesEdge(top, left, right, false) ||
+           crossesEdge(bottom, left, right, false);
 }
 
 } // namespace tailpoint

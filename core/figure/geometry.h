@@ -58,8 +58,23 @@ inline bool inside(const Box& inner, const Box& outer) {
 
 /// Does the segment touch the box?
 bool meets(const Box& box, Point a, Point b);
-/// Does the arc (degrees counter-clockwise as seen) touch the box?
-bool meets(const Box& box, Point centre, double radius, double startDegrees, double sweepDegrees);
+
+/// An arc in a form that is quick to test: its ends as directions instead of angles.
+class ArcShape {
+public:
+    /// Degrees counter-clockwise as seen; a sweep of 360 or more is the circle.
+    ArcShape(Point centre, double radius, double startDegrees, double sweepDegrees);
+    bool meets(const Box& box) const;
+    Point centre() const { return m_centre; }
+    double radius() const { return m_radius; }
+
+private:
+    bool sweeps(Point offset) const;
+    bool crossesEdge(double offset, double low, double high, bool vertical) const;
+    Point m_centre, m_from, m_to; ///< ends as seen from the centre, counter-clockwise from m_from to m_to
+    double m_radius;
+    bool m_full, m_wide; ///< wide: more than a half turn
+};
 
 /// The part of a segment inside a box; false where there is none.
 bool clip(const Box& box, Point& a, Point& b);

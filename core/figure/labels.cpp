@@ -1,82 +1,35 @@
 #include "core/figure/labels.h"
 
 #include <algorithm>
-#include <array>
+#include <numeric>
 
 namespace tailpoint {
 namespace {
 
-/// Air between a label and any stroke or other label, points.
-constexpr double kAir = 2;
+/// Air between a label and any stroke or other label: must be there, and had better be there.
+constexpr double kAir = 2, kComfort = 5;
+constexpr double kGap = 4.5; ///< between a label and its own stroke
 
-struct Extent {
-    double width, height, ascent;
-};
+/// What a worse kind of place costs, far above any cost of a place beside its thing.
+constexpr double kLedCost = 10, kBriefCost = 100, kLostCost = 1000;
+
+/// Unit vectors all round, counter-clockwise from the right; every other ring uses those halfway between.
+constexpr int kDirections = 16;
+const std::array<Point, 2 * kDirections> kWays = [] {
+    std::array<Point, 2 * kDirections> ways;
+    for (std::size_t i = 0; i < ways.size(); ++i)
+        ways[i] = onCircle({0, 0}, 1, 180.0 / kDirections * static_cast<double>(i));
+    return ways;
+}();
 
 Extent extentOf(const std::vector<Run>& runs, double size, const TextMeasure& measure) {
     const TextExtent e = measure.measure(runs, Face::serif, size);
     return {e.width, e.ascent + e.descent, e.ascent};
 }
 
-/// Middles of the places beside a shaft, best first; continuous in the shaft's ends.
-void shaftPlaces(std::vector<Point>& places, const Shaft& shaft, double side, const Extent& e, double gap) {
-    const Point unit = unitFrom(shaft.tail, shaft.tip), normal = leftOf(unit);
-    const double size = length(shaft.tip - shaft.tail);
-    const double off = reach(e.width, e.height, normal) + gap;
-    for (const double at : {0.5, 0.62, 0.38, 0.76, 0.26})
-        for (const double s : {side, -side})
-            places.push_back(shaft.tail + (at * size) * unit + (s * off) * normal);
-    places.push_back(shaft.tip + (reach(e.width, e.height, unit) + gap) * unit);
-    for (const double s : {side, -side}) {
-        const Point slant = unitFrom({0, 0}, unit + s * normal);
-        places.push_back(shaft.tip + (reach(e.width, e.height, slant) + gap) * slant);
-        places.push_back(shaft.tip + (s * (off + gap)) * normal);
-    }
-    for (const double at : {0.9, 0.12})
-        for (const double s : {side, -side})
-            places.push_back(shaft.tail + (at * size) * unit + (s * (off + gap)) * normal);
-}
-
-/// Inside the arc on the bisector, then outside it, then along it.
-void sectorPlaces(std::vector<Point>& places, const Sector& sector, const Extent& e, double gap) {
-    for (const double at : {0.5, 0.35, 0.65}) {
-        const double degrees = sector.startDegrees + at * sector.sweepDegrees;
-        const Point unit = onCircle({0, 0}, 1, degrees);
-        const double r = reach(e.width, e.height, unit);
-        places.push_back(sector.centre + (sector.radius + r + gap) * unit);
-        places.push_back(sector.centre + (sector.radius - r - gap) * unit);
-        places.push_back(sector.centre + (sector.radius + r + 4 * gap) * unit);
-    }
-    for (const double at : {0.0, 1.0}) {
-        const double degrees = sector.startDegrees + at * sector.sweepDegrees;
-        const double outward = (at > 0 ? 1 : -1) * (sector.sweepDegrees < 0 ? -1 : 1);
-        const Point unit = onCircle({0, 0}, 1, degrees), normal = outward * leftOf(unit);
-        const double r = reach(e.width, e.height, normal);
-        for (const double along : {0.0, 1.0, -1.0})
-            places.push_back(sector.centre + (sector.radius + along * e.width / 2) * unit +
-                             (r + gap) * normal);
-    }
-}
-
-void spotPlaces(std::vector<Point>& places, const Spot& spot, const Extent& e, double gap) {
-    for (const int eighth : {1, 7, 3, 5, 0, 2, 6, 4}) {
-        const Point unit = onCircle({0, 0}, 1, 45.0 * eighth);
-        places.push_back(spot.at + (spot.clearance + reach(e.width, e.height, unit) + gap) * unit);
-    }
-}
-
-/// Where a leader takes hold of the labelled thing.
-Point gripOf(const Anchoring& anchor) {
-    if (const auto* shaft = std::get_if<Shaft>(&anchor))
-        return 0.5 * (shaft->tail + shaft->tip);
-    if (const auto* sector = std::get_if<Sector>(&anchor))
-        return onCircle(sector->centre, sector->radius, sector->startDegrees + 0.5 * sector->sweepDegrees);
-    return std::get<Spot>(anchor).at;
-}
-
 /// End of the leader at the box: the point of its rim nearest to the grip, a little outside.
 Point rimOf(const Box& box, Point grip) {
-    const Box rim = grown(box, 1.2);
+    const Box rim = grown(box, 1.6);
     return {std::clamp(grip.x, rim.left, rim.right()), std::clamp(grip.y, rim.top, rim.bottom())};
 }
 
@@ -86,90 +39,122 @@ public:
         : m_obstacles(obstacles), m_measure(measure), m_previous(previous), m_factor(factor) {}
 
     std::optional<Placed> place(const LabelRequest& request) {
-        const int held = heldBy(request.id);
-        for (const auto* runs : {&request.full, &request.brief}) {
-            if (runs->empty())
-                continue;
-            if (auto placed = beside(request, *runs, held))
-                return placed;
-            if (request.optional)
-                continue;
-            if (auto placed = led(request, *runs))
-                return placed;
+        const auto it = m_previous.find(request.id);
+        m_held = it == m_previous.end() ? -1 : it->second;
+        if (auto placed = placeRuns(request, request.full))
+            return placed;
+        if (request.brief.empty() || request.optional)
+            return std::nullopt;
+        auto placed = placeRuns(request, request.brief);
+        if (placed) {
+            placed->shortened = true;
+            placed->cost += kBriefCost;
         }
-        return std::nullopt;
-    }
-
-private:
-    int heldBy(const std::string& id) const {
-        const auto it = m_previous.find(id);
-        return it == m_previous.end() ? -1 : it->second;
-    }
-
-    std::optional<Placed> beside(const LabelRequest& request, const std::vector<Run>& runs, int held) {
-        const Extent e = extentOf(runs, request.size, m_measure);
-        m_places.clear();
-        const double gap = 4.5 * m_factor;
-        if (const auto* shaft = std::get_if<Shaft>(&request.anchor))
-            shaftPlaces(m_places, *shaft, request.side, e, gap);
-        else if (const auto* sector = std::get_if<Sector>(&request.anchor))
-            sectorPlaces(m_places, *sector, e, 0.8 * gap);
-        else
-            spotPlaces(m_places, std::get<Spot>(request.anchor), e, 0.5 * gap);
-        if (held >= 0 && held < static_cast<int>(m_places.size()) && isFree(e, held))
-            return finish(request, runs, e, held);
-        for (int i = 0; i < static_cast<int>(m_places.size()); ++i)
-            if (isFree(e, i))
-                return finish(request, runs, e, i);
-        return std::nullopt;
-    }
-
-    bool isFree(const Extent& e, int candidate) const {
-        const Point middle = m_places[static_cast<std::size_t>(candidate)];
-        return m_obstacles.isFree(grown(boxAround(middle, e.width, e.height), kAir * m_factor));
-    }
-
-    /// Rings of places further and further out; the leader must not cross a label.
-    std::optional<Placed> led(const LabelRequest& request, const std::vector<Run>& runs) {
-        const Extent e = extentOf(runs, request.size, m_measure);
-        const Point grip = gripOf(request.anchor);
-        m_places.clear();
-        for (double ring = 22; ring < 420; ring += 12)
-            for (int k = 0; k < 24; ++k) {
-                const Point unit = onCircle({0, 0}, 1, 15.0 * ((k % 2 == 0 ? k : -k - 1) / 2) + 45);
-                const double away = ring * m_factor + reach(e.width, e.height, unit);
-                m_places.push_back(grip + away * unit);
-                const int i = static_cast<int>(m_places.size()) - 1;
-                const Box box = boxAround(m_places.back(), e.width, e.height);
-                if (!isFree(e, i) || m_obstacles.crossesBox(grip, rimOf(box, grip)))
-                    continue;
-                return finishLed(request, runs, e, box, grip);
-            }
-        return std::nullopt;
-    }
-
-    std::optional<Placed> finishLed(const LabelRequest& request, const std::vector<Run>& runs,
-                                    const Extent& e, const Box& box, Point grip) {
-        Placed placed = *finish(request, runs, e, static_cast<int>(m_places.size()) - 1);
-        Path leader;
-        leader.role = Role::leader;
-        leader.points = {grip, rimOf(box, grip)};
-        leader.width = 0.6 * m_factor;
-        m_obstacles.addSegment(leader.points[0], leader.points[1], leader.width / 2);
-        placed.leader = leader;
-        placed.candidate = -1;
         return placed;
     }
 
-    std::optional<Placed> finish(const LabelRequest& request, const std::vector<Run>& runs, const Extent& e,
-                                 int candidate) {
+private:
+    std::optional<Placed> placeRuns(const LabelRequest& request, const std::vector<Run>& runs) {
+        m_request = &request;
+        m_runs = &runs;
+        m_extent = extentOf(runs, request.size, m_measure);
+        listGrips(m_grips, request.anchor);
+        if (m_held >= kLedFrom)
+            if (auto held = ledAt(m_held - kLedFrom))
+                return finishLed(*held);
+        if (auto placed = beside())
+            return placed;
+        return request.optional ? std::nullopt : led();
+    }
+
+    std::optional<Placed> beside() {
+        listPlaces(m_places, m_request->anchor, m_extent, kGap * m_factor);
+        if (m_held >= 0 && m_held < static_cast<int>(m_places.size()) && isFree(placeAt(m_held), kAir))
+            return finish(placeAt(m_held), m_held, 0);
+        int best = -1;
+        double least = 1e8;
+        for (int i = 0; i < static_cast<int>(m_places.size()); ++i) {
+            if (costAt(i) >= least || !isFree(placeAt(i), kAir))
+                continue;
+            const double cost = costAt(i) + (isFree(placeAt(i), kComfort) ? 0 : 0.5);
+            if (cost < least) {
+                least = cost;
+                best = i;
+            }
+        }
+        return best < 0 ? std::nullopt : std::optional(finish(placeAt(best), best, least));
+    }
+
+    Point placeAt(int i) const { return m_places[static_cast<std::size_t>(i)].middle; }
+    double costAt(int i) const { return m_places[static_cast<std::size_t>(i)].cost; }
+
+    bool isFree(Point middle, double air) const {
+        return m_obstacles.isFree(grown(boxAround(middle, m_extent.width, m_extent.height), air * m_factor));
+    }
+
+    static constexpr int kRings = 28;
+
+    struct Led {
+        Point middle, grip;
+        int number;
+        double cost;
+    };
+
+    /// Places around the thing: rings of directions, further and further out, for each grip.
+    std::optional<Led> ledAt(int number, double most = 1e9) const {
+        const int ring = number / kDirections % kRings, direction = number % kDirections;
+        const auto grip = static_cast<std::size_t>(number / kDirections / kRings);
+        if (grip >= m_grips.size())
+            return std::nullopt;
+        const Point unit = kWays[static_cast<std::size_t>(2 * direction + ring % 2)], from = m_grips[grip].at;
+        const double away = (14 + 13 * ring) * m_factor, ahead = dot(unit, m_grips[grip].outward);
+        Led led{from + (away + reach(m_extent.width, m_extent.height, unit)) * unit, from, number, 0};
+        // Outward, but not so that the leader seems to lengthen the arrow.
+        led.cost = 0.25 * ring + 0.2 * static_cast<double>(grip) + 0.6 * (1 - ahead) + (ahead > 0.97 ? 1 : 0);
+        if (led.cost >= most || !isFree(led.middle, kAir))
+            return std::nullopt;
+        const Point rim = rimOf(boxAround(led.middle, m_extent.width, m_extent.height), from);
+        if (m_obstacles.crossesText(from, rim))
+            return std::nullopt;
+        led.cost += 0.9 * m_obstacles.strokesCrossed(from + 0.08 * (rim - from), rim);
+        return led;
+    }
+
+    std::optional<Placed> led() {
+        std::optional<Led> best;
+        const int grips = static_cast<int>(m_grips.size());
+        for (int ring = 0; ring < kRings; ++ring) {
+            if (best && 0.25 * ring >= best->cost)
+                break;
+            for (int grip = 0; grip < grips; ++grip)
+                for (int direction = 0; direction < kDirections; ++direction) {
+                    const auto led =
+                        ledAt((grip * kRings + ring) * kDirections + direction, best ? best->cost : 1e9);
+                    if (led && (!best || led->cost < best->cost))
+                        best = led;
+                }
+        }
+        return best ? std::optional(finishLed(*best)) : std::nullopt;
+    }
+
+    Placed finishLed(const Led& led) {
+        Placed placed = finish(led.middle, kLedFrom + led.number, kLedCost + led.cost);
+        Path leader;
+        leader.role = Role::leader;
+        leader.points = {led.grip, rimOf(placed.text.box, led.grip)};
+        leader.width = 0.6 * m_factor;
+        m_obstacles.addLeader(leader.points[0], leader.points[1], leader.width);
+        placed.leader = leader;
+        return placed;
+    }
+
+    Placed finish(Point middle, int candidate, double cost) {
         Placed placed;
-        placed.text = textAround(m_places[static_cast<std::size_t>(candidate)], runs, request.ink,
-                                 request.size, Face::serif, m_measure);
+        placed.text = textAround(middle, *m_runs, m_request->ink, m_request->size, Face::serif, m_measure);
         placed.text.halo = true;
         placed.candidate = candidate;
-        placed.shortened = &runs == &request.brief;
-        m_obstacles.addBox(boxAround(m_places[static_cast<std::size_t>(candidate)], e.width, e.height));
+        placed.cost = cost;
+        m_obstacles.addLabel(placed.text.box);
         return placed;
     }
 
@@ -177,45 +162,34 @@ private:
     const TextMeasure& m_measure;
     const Placement& m_previous;
     double m_factor;
-    std::vector<Point> m_places;
+    int m_held = -1;
+    const LabelRequest* m_request = nullptr;
+    const std::vector<Run>* m_runs = nullptr;
+    Extent m_extent;
+    std::vector<Place> m_places;
+    std::vector<Grip> m_grips;
 };
 
+using Labels = std::vector<std::optional<Placed>>;
+
+double costOf(const Labels& labels, const std::vector<LabelRequest>& requests) {
+    double cost = 0;
+    for (std::size_t i = 0; i < labels.size(); ++i)
+        cost += labels[i] ? labels[i]->cost : requests[i].optional ? 1 : kLostCost;
+    return cost;
+}
+
+/// Those that stand badly go first next time.
+std::vector<std::size_t> reordered(const std::vector<std::size_t>& order, const Labels& labels,
+                                   const std::vector<LabelRequest>& requests) {
+    std::vector<std::size_t> next = order;
+    std::stable_partition(next.begin(), next.end(), [&](std::size_t i) {
+        return labels[i] ? labels[i]->cost >= kLedCost : !requests[i].optional;
+    });
+    return next;
+}
+
 } // namespace
-
-void Obstacles::add(const Item& item) {
-    if (const auto* path = std::get_if<Path>(&item)) {
-        for (std::size_t i = 0; i + 1 < path->points.size(); ++i)
-            addSegment(path->points[i], path->points[i + 1], path->width / 2);
-        if (path->closed && path->points.size() > 2)
-            addSegment(path->points.back(), path->points.front(), path->width / 2);
-    } else if (const auto* arc = std::get_if<Arc>(&item)) {
-        m_curves.push_back({arc->centre, arc->radius, arc->startDegrees, arc->sweepDegrees, arc->width / 2});
-    } else if (const auto* disc = std::get_if<Disc>(&item)) {
-        addBox(boxAround(disc->centre, 2 * disc->radius + disc->width, 2 * disc->radius + disc->width));
-    } else {
-        addBox(std::get<Text>(item).box);
-    }
-}
-
-bool Obstacles::isFree(const Box& box) const {
-    if (!inside(box, m_sheet))
-        return false;
-    for (const Box& other : m_boxes)
-        if (overlap(box, other))
-            return false;
-    for (const Segment& s : m_segments)
-        if (meets(grown(box, s.half), s.a, s.b))
-            return false;
-    for (const Curve& c : m_curves)
-        if (meets(grown(box, c.half), c.centre, c.radius, c.start, c.sweep))
-            return false;
-    return true;
-}
-
-bool Obstacles::crossesBox(Point a, Point b) const {
-    return std::any_of(m_boxes.begin(), m_boxes.end(),
-                       [&](const Box& box) { return meets(grown(box, 1), a, b); });
-}
 
 Text textAround(Point middle, const std::vector<Run>& runs, Role ink, double size, Face face,
                 const TextMeasure& measure) {
@@ -231,15 +205,33 @@ Text textAround(Point middle, const std::vector<Run>& runs, Role ink, double siz
     return text;
 }
 
-std::vector<std::optional<Placed>> placeLabels(const std::vector<LabelRequest>& requests,
-                                               Obstacles& obstacles, const TextMeasure& measure,
-                                               const Placement& previous, double factor) {
+Labels placeLabels(const std::vector<LabelRequest>& requests, Obstacles& obstacles,
+                   const TextMeasure& measure, const Placement& previous, double factor) {
     Placer placer(obstacles, measure, previous, factor);
-    std::vector<std::optional<Placed>> out;
-    out.reserve(requests.size());
-    for (const LabelRequest& request : requests)
-        out.push_back(placer.place(request));
-    return out;
+    const Obstacles::Mark start = obstacles.mark();
+    std::vector<std::size_t> order(requests.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    Labels best;
+    double least = 0;
+    constexpr int most = 4; // rounds; a fifth hardly ever finds more
+    for (int round = 0; round < most; ++round) {
+        obstacles.backTo(start);
+        Labels labels(requests.size());
+        for (const std::size_t i : order)
+            labels[i] = placer.place(requests[i]);
+        const double cost = costOf(labels, requests);
+        const auto next = reordered(order, labels, requests);
+        // Leaders alone are worth one more try, names without values and lost labels all of them.
+        const bool done = next == order || cost < kLedCost || (round > 0 && least < kBriefCost);
+        if (round == 0 || cost < least) {
+            least = cost;
+            best = std::move(labels);
+        }
+        if (done)
+            break;
+        order = next;
+    }
+    return best;
 }
 
 } // namespace tailpoint

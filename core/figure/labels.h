@@ -1,55 +1,16 @@
-// Where labels stand. A label is put only where it meets no stroke, no other label and not the sheet's edge;
-// where its full text finds no such place it is shortened, then led by a leader line, then left to the key
-// table.
+// Where labels stand. A label is put only where it touches no stroke, no other label and not the sheet's
+// edge. Where its full text finds no such place beside its thing, the rule is, in this order: the full text
+// at the end of a leader line; the short text (the name alone) beside its thing; the short text at a leader;
+// left to the key.
 #pragma once
 
 #include "core/figure/compose.h"
-#include "core/figure/geometry.h"
+#include "core/figure/obstacles.h"
+#include "core/figure/places.h"
 
 #include <optional>
 
 namespace tailpoint {
-
-/// Everything that a label must keep clear of.
-class Obstacles {
-public:
-    explicit Obstacles(const Box& sheet) : m_sheet(sheet) {}
-    void add(const Item& item);
-    void addBox(const Box& box) { m_boxes.push_back(box); }
-    void addSegment(Point a, Point b, double half) { m_segments.push_back({a, b, half}); }
-    bool isFree(const Box& box) const;
-    /// Does a leader from a to b cross a label?
-    bool crossesBox(Point a, Point b) const;
-    const Box& sheet() const { return m_sheet; }
-
-private:
-    struct Segment {
-        Point a, b;
-        double half;
-    };
-    struct Curve {
-        Point centre;
-        double radius, start, sweep, half;
-    };
-    Box m_sheet;
-    std::vector<Segment> m_segments;
-    std::vector<Curve> m_curves;
-    std::vector<Box> m_boxes;
-};
-
-/// What a label belongs to.
-struct Shaft {
-    Point tail, tip;
-};
-struct Sector {
-    Point centre;
-    double radius, startDegrees, sweepDegrees;
-};
-struct Spot {
-    Point at;
-    double clearance;
-};
-using Anchoring = std::variant<Shaft, Sector, Spot>;
 
 struct LabelRequest {
     std::size_t group = 0; ///< index into DisplayList::groups
@@ -58,18 +19,20 @@ struct LabelRequest {
     Role ink = Role::label;
     double size = 12;
     std::vector<Run> full, brief; ///< brief: what is left when the full text has no room; may be empty
-    double side = 1;              ///< shafts: preferred side, +1 left as seen from tail to tip
     bool optional = false;        ///< left out rather than led by a leader
 };
 
 struct Placed {
     Text text;
     std::optional<Path> leader;
-    int candidate = -1;
+    int candidate = -1; ///< number of the place; from kLedFrom on it has a leader
     bool shortened = false;
+    double cost = 0;
 };
+inline constexpr int kLedFrom = 1000;
 
-/// Places the labels in order; an empty entry found no place. Deterministic.
+/// Places the labels; an empty entry found no place. Deterministic: a function of its arguments alone. A
+/// label in `previous` keeps its place as long as that is free.
 std::vector<std::optional<Placed>> placeLabels(const std::vector<LabelRequest>& requests,
                                                Obstacles& obstacles, const TextMeasure& measure,
                                                const Placement& previous, double factor);

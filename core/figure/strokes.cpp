@@ -82,8 +82,8 @@ void addArc(std::vector<Item>& items, Role role, Point centre, double radius, do
     arc.sweepDegrees = sweepDegrees;
     arc.width = width;
     const double span = std::abs(sweepDegrees) * std::numbers::pi / 180 * radius;
-    const double size = std::min(2 * kMillimetre * std::max(1.0, width / 0.85), radius / 3);
-    if (!head || span < 1.6 * size) {
+    const double size = std::min({2 * kMillimetre * std::max(1.0, width / 0.85), radius / 3, 0.7 * span});
+    if (!head || size < 2 * width) {
         items.emplace_back(arc);
         return;
     }

@@ -1,12 +1,15 @@
-// The fonts of a figure, made once: looking a font up by its family costs more than drawing with it.
+// The fonts of a figure and the extents of its words, found once: looking a font up by its family, or shaping
+// a word, costs more than drawing it.
 #pragma once
 
 #include "core/figure/display_list.h"
 
 #include <QFont>
-#include <QPaintDevice>
+#include <QPainter>
 #include <array>
-#include <vector>
+#include <optional>
+#include <string>
+#include <unordered_map>
 
 namespace tailpoint {
 
@@ -21,20 +24,22 @@ inline double shiftOf(const Run& run, double size) {
     return run.script == Script::sub ? kSubDrop * size : run.script == Script::super ? -kSuperRise * size : 0;
 }
 
+/// Qt 6.4 rounds every font to whole pixels. So each face is kept at one size, and the painter is scaled: the
+/// drawn width is the measured one at every zoom.
 class FontShelf {
 public:
-    /// `size` in the painter's units on a device of this logical resolution.
-    const QFont& font(const Run& run, Face face, double size, int dotsPerInch);
+    static constexpr int kSize = 64; ///< pixels
+    const QFont& font(const Run& run, Face face);
+    /// Of a run at size 1.
+    const TextExtent& extent(const Run& run, Face face);
+    /// One for each thread that paints or measures.
     static FontShelf& ofThread();
 
 private:
-    struct Entry {
-        unsigned style;
-        int dotsPerInch;
-        double size;
-        QFont font;
-    };
-    std::vector<Entry> m_entries;
+    TextExtent measured(const Run& run, Face face);
+    std::array<std::optional<QFont>, 8> m_fonts;
+    std::unordered_map<std::string, TextExtent> m_extents;
+    std::string m_key;
 };
 
 } // namespace tailpoint

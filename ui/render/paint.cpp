@@ -2,7 +2,6 @@
 #include "ui/render/fonts.h"
 #include "ui/render/render.h"
 
-#include <QFontMetricsF>
 #include <QPainterPath>
 #include <QVarLengthArray>
 #include <QVector>
@@ -38,9 +37,7 @@ bool isBackground(Role role) {
 
 class Brushwork {
 public:
-    Brushwork(QPainter& painter, const Theme& theme)
-        : m_painter(painter), m_theme(theme),
-          m_dots(painter.device() ? painter.device()->logicalDpiY() : 72) {
+    Brushwork(QPainter& painter, const Theme& theme) : m_painter(painter), m_theme(theme) {
         m_pen.setCapStyle(Qt::FlatCap);
         m_pen.setJoinStyle(Qt::MiterJoin);
         m_pen.setMiterLimit(10);
@@ -81,20 +78,25 @@ public:
 
     void operator()(const Text& text) {
         if (text.halo)
-            m_painter.fillRect(
-                QRectF(text.box.left - 1, text.box.top - 1, text.box.width + 2, text.box.height + 2),
-                m_theme.colour(Role::halo));
-        double x = text.box.left;
+            m_painter.fillRect(QRectF(text.box.left, text.box.top, text.box.width, text.box.height)
+                                   .marginsAdded({kHaloPad, kHaloPad, kHaloPad, kHaloPad}),
+                               m_theme.colour(Role::halo));
         m_pen.setColor(m_theme.colour(text.ink));
         m_pen.setStyle(Qt::SolidLine);
         m_painter.setPen(m_pen);
+        const QTransform before = m_painter.worldTransform();
+        FontShelf& shelf = FontShelf::ofThread();
+        double x = text.box.left;
         for (const Run& run : text.runs) {
-            m_painter.setFont(FontShelf::ofThread().font(run, text.face, sizeOf(run, text.size), m_dots));
-            const QString words = QString::fromStdString(run.text);
-            m_painter.drawText(QPointF(x, text.baseline.y + shiftOf(run, text.size)), words);
+            const double size = sizeOf(run, text.size), scale = size / FontShelf::kSize;
+            m_painter.setTransform(
+                QTransform(scale, 0, 0, scale, x, text.baseline.y + shiftOf(run, text.size)) * before);
+            m_painter.setFont(shelf.font(run, text.face));
+            m_painter.drawText(QPointF(0, 0), QString::fromStdString(run.text));
             if (&run != &text.runs.back())
-                x += QFontMetricsF(m_painter.font(), m_painter.device()).horizontalAdvance(words);
+                x += size * shelf.extent(run, text.face).width;
         }
+        m_painter.setTransform(before);
     }
 
 private:
@@ -124,7 +126,6 @@ private:
 
     QPainter& m_painter;
     const Theme& m_theme;
-    int m_dots;
     QPen m_pen;
     QPainterPath m_path;
     QVarLengthArray<QPointF, 16> m_points;

@@ -7,21 +7,14 @@
 #include <QByteArray>
 #include <QImage>
 #include <QPainter>
-#include <memory>
 
 namespace tailpoint {
 
 /// Measures with the fonts that paint: advance widths, and the height of the very letters. Needs a
-/// QGuiApplication. Remembers what it has measured, so keep one; not for two threads at once.
+/// QGuiApplication.
 class QtTextMeasure : public TextMeasure {
 public:
-    QtTextMeasure();
-    ~QtTextMeasure() override;
     TextExtent measure(const std::vector<Run>& runs, Face face, double size) const override;
-
-private:
-    struct Cache;
-    std::unique_ptr<Cache> m_cache;
 };
 
 /// Sheet, grid, axis and title block hardly ever change: the canvas caches them.

@@ -109,8 +109,9 @@ public:
         if (text.halo)
             halo(text.box);
         start("text", text.role);
-        attribute("x", text.box.left);
+        attribute("x", text.baseline.x);
         attribute("y", text.baseline.y);
+        attribute("text-anchor", anchorName(text.anchor));
         attribute("font-family", QString::fromLatin1(text.face == Face::serif ? serifStack() : sansStack()));
         attribute("font-size", text.size);
         attribute("fill", m_theme.colour(text.ink).name());
@@ -131,6 +132,11 @@ private:
     void start(const char* name, Role role) {
         m_xml.writeStartElement(QString::fromLatin1(name));
         attribute("class", className(role));
+    }
+    static QString anchorName(Anchor anchor) {
+        return anchor == Anchor::start    ? QStringLiteral("start")
+               : anchor == Anchor::middle ? QStringLiteral("middle")
+                                          : QStringLiteral("end");
     }
     static QString className(Role role) {
         const std::string_view name = nameOf(role);
@@ -177,10 +183,10 @@ private:
 
     void halo(const Box& box) {
         start("rect", Role::halo);
-        attribute("x", box.left - 1);
-        attribute("y", box.top - 1);
-        attribute("width", box.width + 2);
-        attribute("height", box.height + 2);
+        attribute("x", box.left - kHaloPad);
+        attribute("y", box.top - kHaloPad);
+        attribute("width", box.width + 2 * kHaloPad);
+        attribute("height", box.height + 2 * kHaloPad);
         attribute("fill", m_theme.colour(Role::halo).name());
         m_xml.writeEndElement();
     }

@@ -1,0 +1,160 @@
+#include "core/figure/obstacles.h"
+
+#include <algorithm>
+
+namespace tailpoint {
+namespace {
+
+constexpr double kCell = 24; ///< points; about a label's half width
+
+Box boundsOfPoints(const std::vector<Point>& points) {
+    double left = points.front().x, right = left, top = points.front().y, bottom = top;
+    for (const Point p : points) {
+        left = std::min(left, p.x);
+        right = std::max(right, p.x);
+        top = std::min(top, p.y);
+        bottom = std::max(bottom, p.y);
+    }
+    return {left, top, right - left, bottom - top};
+}
+
+double cross(Point a, Point b) {
+    return a.x * b.y - a.y * b.x;
+}
+
+bool segmentsCross(Point a, Point b, Point c, Point d) {
+    const double one = cross(b - a, c - a), two = cross(b - a, d - a);
+    const double three = cross(d - c, a - c), four = cross(d - c, b - c);
+    return (one > 0) != (two > 0) && (three > 0) != (four > 0);
+}
+
+int cellsAlong(double length) {
+    return std::clamp(static_cast<int>(std::ceil(length / kCell)), 1, 400);
+}
+
+} // namespace
+
+Obstacles::Obstacles(const Box& sheet, const Box& room)
+    : m_sheet(sheet), m_room(room), m_columns(cellsAlong(sheet.width)), m_rows(cellsAlong(sheet.height)) {}
+
+void Obstacles::add(const Item& item) {
+    if (const auto* path = std::get_if<Path>(&item)) {
+        if (path->filled) {
+            m_strokes.emplace_back(Block{boundsOfPoints(path->points)});
+            return;
+        }
+        for (std::size_t i = 0; i + 1 < path->points.size(); ++i)
+            m_strokes.emplace_back(Segment{path->points[i], path->points[i + 1], path->width / 2});
+        if (path->closed && path->points.size() > 2)
+            m_strokes.emplace_back(Segment{path->points.back(), path->points.front(), path->width / 2});
+    } else if (const auto* arc = std::get_if<Arc>(&item)) {
+        m_strokes.emplace_back(
+            Curve{ArcShape(arc->centre, arc->radius, arc->startDegrees, arc->sweepDegrees), arc->width / 2});
+    } else if (const auto* disc = std::get_if<Disc>(&item)) {
+        const double across = 2 * disc->radius + disc->width;
+        m_strokes.emplace_back(Block{boxAround(disc->centre, across, across)});
+    } else {
+        m_texts.push_back(std::get<Text>(item).box);
+    }
+}
+
+bool Obstacles::touches(const Stroke& stroke, const Box& box) {
+    if (const auto* s = std::get_if<Segment>(&stroke))
+        return meets(grown(box, s->half), s->a, s->b);
+    if (const auto* c = std::get_if<Curve>(&stroke))
+        return c->arc.meets(grown(box, c->half));
+    return overlap(box, std::get<Block>(stroke).box);
+}
+
+Box Obstacles::boundsOf(const Stroke& stroke) {
+    if (const auto* s = std::get_if<Segment>(&stroke))
+        return grown(boundsOfPoints({s->a, s->b}), s->half);
+    if (const auto* c = std::get_if<Curve>(&stroke))
+        return boxAround(c->arc.centre(), 2 * (c->arc.radius() + c->half), 2 * (c->arc.radius() + c->half));
+    return std::get<Block>(stroke).box;
+}
+
+Obstacles::Range Obstacles::cellsOf(const Box& box) const {
+    const auto at = [](double offset, int most) {
+        return static_cast<int>(std::clamp(std::floor(offset / kCell), 0.0, static_cast<double>(most - 1)));
+    };
+    return {at(box.left - m_sheet.left, m_columns), at(box.right() - m_sheet.left, m_columns),
+            at(box.top - m_sheet.top, m_rows), at(box.bottom() - m_sheet.top, m_rows)};
+}
+
+Box Obstacles::cellBox(int column, int row) const {
+    return {m_sheet.left + kCell * column, m_sheet.top + kCell * row, kCell, kCell};
+}
+
+std::size_t Obstacles::cellAt(int column, int row) const {
+    return static_cast<std::size_t>(row) * static_cast<std::size_t>(m_columns) +
+           static_cast<std::size_t>(column);
+}
+
+void Obstacles::settle() {
+    std::vector<std::pair<std::size_t, unsigned>> members; // cell, stroke
+    members.reserve(8 * m_strokes.size());
+    for (unsigned i = 0; i < m_strokes.size(); ++i) {
+        const Box bounds = boundsOf(m_strokes[i]);
+        if (!overlap(bounds, grown(m_sheet, 1)))
+            continue;
+        const Range cells = cellsOf(bounds);
+        const bool small = cells.left == cells.right && cells.top == cells.bottom;
+        for (int row = cells.top; row <= cells.bottom; ++row)
+            for (int column = cells.left; column <= cells.right; ++column)
+                if (small || touches(m_strokes[i], cellBox(column, row)))
+                    members.emplace_back(cellAt(column, row), i);
+    }
+    m_first.assign(cellAt(0, m_rows) + 1, 0);
+    for (const auto& [cell, stroke] : members)
+        ++m_first[cell + 1];
+    for (std::size_t cell = 0; cell + 1 < m_first.size(); ++cell)
+        m_first[cell + 1] += m_first[cell];
+    m_members.resize(members.size());
+    std::vector<unsigned> next(m_first.begin(), m_first.end() - 1);
+    for (const auto& [cell, stroke] : members)
+        m_members[next[cell]++] = stroke;
+}
+
+bool Obstacles::isFree(const Box& box) const {
+    if (!inside(box, m_room))
+        return false;
+    const auto overlaps = [&](const Box& other) { return overlap(box, other); };
+    if (std::any_of(m_texts.begin(), m_texts.end(), overlaps) ||
+        std::any_of(m_labels.begin(), m_labels.end(), overlaps) ||
+        std::any_of(m_leaders.begin(), m_leaders.end(),
+                    [&](const Segment& s) { return meets(grown(box, s.half), s.a, s.b); }))
+        return false;
+    const Range cells = cellsOf(box);
+    for (int row = cells.top; row <= cells.bottom; ++row)
+        for (int column = cells.left; column <= cells.right; ++column) {
+            const std::size_t cell = cellAt(column, row);
+            for (unsigned i = m_first[cell]; i < m_first[cell + 1]; ++i)
+                if (touches(m_strokes[m_members[i]], box))
+                    return false;
+        }
+    return true;
+}
+
+bool Obstacles::crossesText(Point a, Point b) const {
+    const auto crosses = [&](const Box& box) { return meets(grown(box, 1.5), a, b); };
+    return std::any_of(m_labels.begin(), m_labels.end(), crosses) ||
+           std::any_of(m_texts.begin(), m_texts.end(), crosses);
+}
+
+int Obstacles::strokesCrossed(Point a, Point b) const {
+    int count = 0;
+    for (const Stroke& stroke : m_strokes)
+        if (const auto* s = std::get_if<Segment>(&stroke))
+            count += segmentsCross(a, b, s->a, s->b) ? 1 : 0;
+    for (const Segment& leader : m_leaders)
+        count += segmentsCross(a, b, leader.a, leader.b) ? 2 : 0;
+    return count;
+}
+
+void Obstacles::backTo(Mark mark) {
+    m_labels.resize(mark.labels);
+    m_leaders.resize(mark.leaders);
+}
+
+} // namespace tailpoint

@@ -1,0 +1,74 @@
+// What a label must keep clear of, as the plain shapes that are drawn, found through a coarse grid of cells.
+#pragma once
+
+#include "core/figure/geometry.h"
+
+#include <span>
+#include <vector>
+
+namespace tailpoint {
+
+class Obstacles {
+public:
+    /// `sheet` as drawn; labels may stand in `room`.
+    Obstacles(const Box& sheet, const Box& room);
+
+    /// A stroke with its width, a head's box, or a text's box.
+    void add(const Item& item);
+    /// Call once after the last add(); labels and leaders may still come.
+    void settle();
+    void addLabel(const Box& box) { m_labels.push_back(box); }
+    void addLeader(Point a, Point b, double width) { m_leaders.push_back({a, b, width / 2}); }
+
+    /// Does the box stand in the room and touch nothing?
+    bool isFree(const Box& box) const;
+    /// Would a leader from a to b run through a text?
+    bool crossesText(Point a, Point b) const;
+    /// How many strokes and leaders it would cross.
+    int strokesCrossed(Point a, Point b) const;
+
+    struct Mark {
+        std::size_t labels, leaders;
+    };
+    Mark mark() const { return {m_labels.size(), m_leaders.size()}; }
+    void backTo(Mark mark); ///< forgets labels and leaders added since
+
+private:
+    struct Segment {
+        Point a, b;
+        double half;
+    };
+    struct Curve {
+        ArcShape arc;
+        double half;
+    };
+    struct Block { ///< a head or a ring
+        Box box;
+    };
+    using Stroke = std::variant<Segment, Curve, Block>;
+    struct Range { ///< of cells, ends included
+        int left, right, top, bottom;
+    };
+
+    static bool touches(const Stroke& stroke, const Box& box);
+    static Box boundsOf(const Stroke& stroke);
+    Range cellsOf(const Box& box) const;
+    Box cellBox(int column, int row) const;
+    std::size_t cellAt(int column, int row) const;
+
+    Box m_sheet, m_room;
+    int m_columns, m_rows;
+    std::vector<Stroke> m_strokes;
+    std::vector<unsigned> m_first;   ///< of each cell in m_members, one more at the end
+    std::vector<unsigned> m_members; ///< indices into m_strokes, cell by cell
+    std::vector<Box> m_texts, m_labels;
+    std::vector<Segment> m_leaders;
+};
+
+/// The parts of a segment inside `room` and outside all of `out`, as parameters along it from 0 to 1.
+std::vector<std::array<double, 2>> visibleParts(Point a, Point b, const Box& room, std::span<const Box> out);
+/// The same for a full circle: start and sweep in degrees.
+std::vector<std::array<double, 2>> visibleArcs(Point centre, double radius, const Box& room,
+                                               std::span<const Box> out);
+
+} // namespace tailpoint
