@@ -72,6 +72,11 @@ struct Drawing {
 /// Beyond these numbers of forces their axis arcs, their chain's names and their labels are left out.
 inline constexpr std::size_t kMostAxisArcs = 6, kMostChainNames = 8, kMostLabelled = 40;
 
+/// Where a vector is drawn: hits and drags go by it too.
+inline Ends endsOf(const Drawing& drawing, int index) {
+    return drawing.endsOf(index);
+}
+
 // Parts of the figure, in painting order.
 void reserveRoom(Drawing& drawing); ///< before everything: title block and note
 void drawSheet(Drawing& drawing);
