@@ -1,6 +1,7 @@
 #include "ui/document/report.h"
 
 #include "core/explain/caution.h"
+#include "core/explain/explain.h"
 #include "core/explain/question.h"
 #include "core/sketch/shown.h"
 #include "ui/document/json_text.h"
@@ -47,7 +48,23 @@ JsonValue triangleJson(const ForceTriangle& triangle, const Sketch& sketch) {
     return out;
 }
 
-JsonValue solutionJson(const Sketch& sketch, const Solution& solution, const Construction& construction) {
+JsonValue stepsJson(const Worked& worked) {
+    std::vector<JsonValue> steps;
+    for (const Step& step : worked.steps) {
+        const StepFields fields = fieldsOf(step);
+        steps.push_back(jsonObject({{"title", jsonText(fields.title)},
+                                    {"law", jsonText(fields.law)},
+                                    {"formula", jsonText(fields.formula)},
+                                    {"substitution", jsonText(fields.substitution)},
+                                    {"result", jsonText(fields.result)}}));
+    }
+    return jsonList(std::move(steps));
+}
+
+JsonValue solutionJson(const Answer& answer) {
+    const Sketch& sketch = answer.sketch;
+    const Solution& solution = answer.solution();
+    const Construction construction = construct(sketch, answer.solved, answer.index);
     std::vector<JsonValue> forces;
     for (std::size_t i = 0; i < solution.forces.size(); ++i)
         forces.push_back(vectorJson(solution.forces[i], sketch.forces[i], sketch));
@@ -56,14 +73,14 @@ JsonValue solutionJson(const Sketch& sketch, const Solution& solution, const Con
     if (construction.triangle)
         out.members.push_back({"triangle", triangleJson(*construction.triangle, sketch)});
     out.members.push_back({"residual", jsonNumber(solution.residual)});
-    out.members.push_back({"steps", jsonList({})});
+    out.members.push_back({"steps", stepsJson(explain(sketch, answer.solved, construction, answer.index))});
     return out;
 }
 
-JsonValue solutionsJson(const Sketch& sketch, const Solved& solved) {
+JsonValue solutionsJson(const std::vector<Answer>& answers) {
     std::vector<JsonValue> out;
-    for (std::size_t i = 0; i < solved.solutions.size(); ++i)
-        out.push_back(solutionJson(sketch, solved.solutions[i], construct(sketch, solved, i)));
+    for (const Answer& answer : answers)
+        out.push_back(solutionJson(answer));
     return jsonList(std::move(out));
 }
 
@@ -89,8 +106,8 @@ QByteArray reportJson(const Result& result) {
                     {"units", jsonObject({{"force", jsonText(std::string(symbolOf(sketch.forceUnit)))},
                                           {"angle", jsonText(std::string(nameOf(sketch.angleUnit)))}})},
                     {"reference", referenceJson(sketch.reference)},
-                    {"solutions", solutionsJson(sketch, solved)},
-                    {"reversed", solutionsJson(sketch, withReversedOnly(solved))}});
+                    {"solutions", solutionsJson(answersOf(sketch, solved))},
+                    {"reversed", solutionsJson(reversedAnswersOf(sketch, solved))}});
     if (needsCaution(sketch))
         report.members.push_back({"caution", jsonText(std::string(cautionLine()))});
     return QByteArray::fromStdString(prettyJson(report));

@@ -1,11 +1,13 @@
 #include "ui/document/report.h"
 
 #include "core/explain/caution.h"
+#include "core/explain/explain.h"
 #include "core/explain/question.h"
 #include "core/sketch/shown.h"
 #include "ui/document/report_values.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace tailpoint {
 
@@ -143,17 +145,22 @@ std::string triangleText(const ForceTriangle& triangle, const Sketch& sketch) {
     return out;
 }
 
+/// Digits to which the equation holds, told up to what a double carries.
+std::string agreement(double residual, double scale) {
+    constexpr int kMostDigits = 15;
+    const double digits = std::floor(-std::log10(residual / scale));
+    return digits >= kMostDigits ? "15 digits or more" : std::to_string(static_cast<int>(digits)) + " digits";
+}
+
 std::string checkText(const Solution& solution, const Sketch& sketch) {
     double scale = solution.sum.magnitude;
     for (const SolvedForce& force : solution.forces)
         scale = std::max(scale, force.magnitude);
-    std::string text = "Put back into the equation, the components of the forces and of " + solution.sum.name;
-    text += solution.residual == 0
-                ? " agree exactly."
-                : " differ by " + significant(solution.residual, 2) + " " +
-                      std::string(symbolOf(sketch.forceUnit)) + ", " +
-                      significant(solution.residual / scale, 2) + " of the greatest force.";
-    return heading("Check") + paragraph(text);
+    const std::string sides = isEquilibrium(sketch)
+                                  ? "the components of all forces add up to zero"
+                                  : "the components of the forces and of " + solution.sum.name + " agree";
+    const std::string how = solution.residual == 0 ? "exactly" : "to " + agreement(solution.residual, scale);
+    return heading("Check") + paragraph("Put back into the equation, " + sides + ' ' + how + '.');
 }
 
 std::string answersText(const Sketch& sketch, const Solution& solution) {
@@ -166,24 +173,31 @@ std::string answersText(const Sketch& sketch, const Solution& solution) {
     return out;
 }
 
-std::string solutionText(const Sketch& sketch, const Solution& solution, const Construction& construction,
-                         const std::string& title) {
-    std::string out = heading(title) + answersText(sketch, solution) + componentsText(solution, sketch);
+std::string solutionText(const Answer& answer, const std::string& title) {
+    const Sketch& sketch = answer.sketch;
+    const Construction construction = construct(sketch, answer.solved, answer.index);
+    std::string out = heading(title) + answersText(sketch, answer.solution());
+    out += componentsText(answer.solution(), sketch);
     if (construction.parallelogram)
         out += parallelogramText(*construction.parallelogram, sketch);
     if (construction.triangle)
         out += triangleText(*construction.triangle, sketch);
-    return out + checkText(solution, sketch);
+    out += checkText(answer.solution(), sketch) + heading("Worked solution");
+    return out + toText(explain(sketch, answer.solved, construction, answer.index), Minus::ascii, kColumns);
 }
 
-std::string solutionsText(const Sketch& sketch, const Solved& solved, const std::string& title) {
-    const std::size_t count = solved.solutions.size();
+std::string solutionsText(const std::vector<Answer>& answers, const std::string& title) {
     std::string out;
-    for (std::size_t i = 0; i < count; ++i)
-        out += solutionText(
-            sketch, solved.solutions[i], construct(sketch, solved, i),
-            count == 1 ? title : title + ' ' + std::to_string(i + 1) + " of " + std::to_string(count));
+    for (std::size_t i = 0; i < answers.size(); ++i) {
+        const std::string which = std::to_string(i + 1) + " of " + std::to_string(answers.size());
+        out += solutionText(answers[i], answers.size() == 1 ? title : title + ' ' + which);
+    }
     return out;
+}
+
+std::string unansweredText(const Result& result) {
+    return heading("Worked solution") +
+           toText(explain(result.sketch, result.solved, result.construction), Minus::ascii, kColumns);
 }
 
 } // namespace
@@ -194,8 +208,10 @@ QByteArray reportText(const Result& result) {
     out += heading("Find") + paragraph(plain(question(sketch)));
     if (!result.solved.message.empty())
         out += heading("Note") + paragraph(result.solved.message);
-    out += solutionsText(sketch, result.solved, "Answer");
-    out += solutionsText(sketch, withReversedOnly(result.solved), "In the other sense");
+    out += solutionsText(answersOf(sketch, result.solved), "Answer");
+    out += solutionsText(reversedAnswersOf(sketch, result.solved), "In the other sense");
+    if (result.solved.solutions.empty())
+        out += unansweredText(result);
     if (needsCaution(sketch))
         out += heading("Caution") + paragraph(std::string(cautionLine()));
     return QByteArray::fromStdString(out);

@@ -2,7 +2,39 @@
 
 #include "core/sketch/shown.h"
 
+#include <algorithm>
+
 namespace tailpoint {
+
+namespace {
+
+double distance(const Solution& a, const Solution& b) {
+    double largest = (a.sum.vector - b.sum.vector).norm();
+    for (std::size_t i = 0; i < a.forces.size(); ++i)
+        largest = std::max(largest, (a.forces[i].vector - b.forces[i].vector).norm());
+    return largest;
+}
+
+/// Where the freer question has no such answer, the root stands as it was found.
+Answer withSenseLeftOpen(const Sketch& sketch, const Solved& solved, const Solution& lost) {
+    Answer answer{sketch, {}, 0};
+    for (std::size_t i = 0; i < lost.forces.size(); ++i)
+        answer.sketch.forces[i].lineOfActionOnly |= lost.forces[i].turned;
+    answer.sketch.sum.lineOfActionOnly |= lost.sum.turned;
+    answer.solved = solve(answer.sketch);
+    const auto& found = answer.solved.solutions;
+    const auto same =
+        std::find_if(found.begin(), found.end(), [&](const Solution& s) { return distance(s, lost) == 0; });
+    if (same != found.end()) {
+        answer.index = static_cast<std::size_t>(same - found.begin());
+        return answer;
+    }
+    answer = {sketch, solved, 0};
+    answer.solved.solutions = {lost};
+    return answer;
+}
+
+} // namespace
 
 std::string shownMagnitude(const SolvedForce& solved, const Force& given, const Sketch& sketch) {
     const bool typed = given.magnitude.value == solved.magnitude;
@@ -17,11 +49,18 @@ std::string shownDirection(const SolvedForce& solved, const Force& given, const 
     return shownAngle(*solved.direction, sketch, typed ? Origin::typed : Origin::computed);
 }
 
-Solved withReversedOnly(const Solved& solved) {
-    Solved reversed = solved;
-    reversed.solutions = std::move(reversed.reversed);
-    reversed.reversed.clear();
-    return reversed;
+std::vector<Answer> answersOf(const Sketch& sketch, const Solved& solved) {
+    std::vector<Answer> answers;
+    for (std::size_t i = 0; i < solved.solutions.size(); ++i)
+        answers.push_back({sketch, solved, i});
+    return answers;
+}
+
+std::vector<Answer> reversedAnswersOf(const Sketch& sketch, const Solved& solved) {
+    std::vector<Answer> answers;
+    for (const Solution& lost : solved.reversed)
+        answers.push_back(withSenseLeftOpen(sketch, solved, lost));
+    return answers;
 }
 
 } // namespace tailpoint

@@ -4,6 +4,7 @@
 #include "core/solve/solve.h"
 
 #include <string>
+#include <vector>
 
 namespace tailpoint {
 
@@ -12,7 +13,16 @@ std::string shownMagnitude(const SolvedForce& solved, const Force& given, const 
 /// "-3.6°", or "no direction".
 std::string shownDirection(const SolvedForce& solved, const Force& given, const Sketch& sketch);
 
-/// The same question with the roots that were lost to a sense as its answers.
-Solved withReversedOnly(const Solved& solved);
+/// An answer with the question that it answers.
+struct Answer {
+    Sketch sketch;
+    Solved solved;
+    std::size_t index = 0; ///< into solved.solutions
+    const Solution& solution() const { return solved.solutions[index]; }
+};
+std::vector<Answer> answersOf(const Sketch& sketch, const Solved& solved);
+
+/// The roots that were lost to a sense, each as an answer to the question in which that sense is left open.
+std::vector<Answer> reversedAnswersOf(const Sketch& sketch, const Solved& solved);
 
 } // namespace tailpoint

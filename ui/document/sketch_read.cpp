@@ -385,8 +385,11 @@ std::variant<Sketch, FileError> readJson(std::string_view text) {
     const auto& root = std::get<JsonValue>(parsed);
     try {
         Sketch sketch = readFile({root, {}});
-        if (const auto fault = firstFault(sketch))
-            return located(text, fault->place, offsetOf(root, fault->place), fault->message);
+        if (const auto fault = firstFault(sketch)) {
+            const std::string path =
+                fault->place == "angleDecimals" ? "decimals" : fault->place; // its key in files
+            return located(text, path, offsetOf(root, path), fault->message);
+        }
         return sketch;
     } catch (const Refusal& refusal) {
         return located(text, refusal.path, refusal.offset, refusal.message);

@@ -1,0 +1,191 @@
+// Bad input of every kind: status 2, one line that names the file, the place and the mend, and no file made.
+#include "tests/whole/verbs/driver.h"
+
+#include <QDir>
+#include <linux/capability.h>
+#include <sys/prctl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+namespace tailpoint::whole {
+namespace {
+
+const QByteArray kP = force("P", "340", "25");
+
+/// One bad file a row, and what its line must name: the place and the mend.
+struct Bad {
+    const char* name;
+    QByteArray bytes;
+    QStringList parts;
+};
+void PrintTo(const Bad& bad, std::ostream* out) {
+    *out << bad.name;
+}
+
+class BadInput : public Verbs, public testing::WithParamInterface<Bad> {};
+
+TEST_P(BadInput, IsRefusedByReportOnOneLineThatNamesFilePlaceAndMend) {
+    const QString file = put(QStringLiteral("bad.json"), GetParam().bytes);
+    const Ran ran =
+        run({QStringLiteral("report"), file, QStringLiteral("-o"), path(QStringLiteral("out.txt"))});
+    expectRefused(ran, QStringList{file} + GetParam().parts);
+    EXPECT_EQ(everything(), QStringList{QStringLiteral("bad.json")});
+}
+
+TEST_P(BadInput, IsRefusedByFigureAndLeavesAnOlderFigureAlone) {
+    const QString file = put(QStringLiteral("bad.json"), GetParam().bytes);
+    put(QStringLiteral("out.svg"), "older");
+    const Ran ran =
+        run({QStringLiteral("figure"), file, QStringLiteral("-o"), path(QStringLiteral("out.svg"))});
+    expectRefused(ran, QStringList{file} + GetParam().parts);
+    EXPECT_EQ(bytesOf(path(QStringLiteral("out.svg"))), "older");
+    EXPECT_EQ(everything().size(), 2);
+}
+
+QStringList parts(const char* place, const char* mend) {
+    return {QString::fromUtf8(place), QString::fromUtf8(mend)};
+}
+
+const Bad kBad[] = {
+    {"NotJson", "raft: 340 N", parts("line 1, column 1", "double quotes")},
+    {"Empty", "", parts("line 1, column 1", "a sketch begins with {")},
+    {"BrokenOff", "{\n  \"format\": \"tailpoint-sketch\",\n", parts("line 3, column 1", "} is missing")},
+    {"WrongType", sketch(force("P", "[340]", "25")), parts("forces[0].magnitude", "write a number")},
+    {"MissingKey", sketch(kP + R"(, {"name": "Q", "direction": 25})"),
+     parts("forces[1].magnitude", "is missing")},
+    {"UnknownUnit",
+     R"({"format": "tailpoint-sketch", "version": 1, "units": {"force": "stone", "angle": "deg"}, "forces": []})",
+     parts("units.force", "N, kN, lbf, kip, kgf")},
+    {"NumberAsText", sketch(kP + "," + force("Q", "1", "2") + "," + force("S", "\"340\"", "25")),
+     parts("forces[2].magnitude", "write the number without quotes")},
+    {"NotANumber", sketch(force("P", "NaN", "25")), parts("line 1, column 125", "finite number")},
+    {"OutOfRange", sketch(force("P", "1e999", "25")), parts("line 1, column 125", "1e150")},
+    {"NegativeMagnitude", sketch(force("P", "-340", "25")),
+     parts("forces[0].magnitude", "turn the direction round instead")},
+    {"TwoForcesOfOneName", sketch(kP + "," + kP), parts("forces[1].name", "unique")},
+    {"KeyTwice", sketch(R"({"name": "P", "magnitude": 1, "magnitude": 2, "direction": 0})"),
+     parts("line 1, column", "take one out")},
+    {"NewerVersion", R"({"format": "tailpoint-sketch", "version": 9})", parts("version", "update Tailpoint")},
+    {"OtherFormat", R"({"format": "shopping-list"})", parts("format", "open a sketch")},
+    {"NotUtf8", "{\"title\": \"caf\xE9\"}", parts("line 1, column 15", "save it as UTF-8")},
+    {"DeepNesting", QByteArray(200'000, '['), parts("line 1, column", "nested deeper")},
+    {"NewlineInAName", sketch(force("P\\nQ", "1", "2")), parts("forces[0].name", "printed")},
+    {"NewlineInAUnit",
+     R"({"format": "tailpoint-sketch", "version": 1, "units": {"force": "N\nm", "angle": "deg"}, "forces": []})",
+     parts("units.force", "no known unit")},
+    {"OnlyAPicture", "<?xml version=\"1.0\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\"/>",
+     parts("line 1, column 1", "only a picture")},
+    {"BrokenMarkup", "<svg><metadata>", parts("line 1, column 1", "only a picture")},
+};
+
+INSTANTIATE_TEST_SUITE_P(Verbs, BadInput, testing::ValuesIn(kBad),
+                         [](const auto& row) { return std::string(row.param.name); });
+
+class BadFiles : public Verbs {
+protected:
+    void expectBothRefuse(const QString& file, const QStringList& parts,
+                          const std::function<void()>& inChild = nullptr) {
+        expectRefused(run({QStringLiteral("report"), file}, {}, inChild), QStringList{file} + parts);
+        const QString out = path(QStringLiteral("out.svg"));
+        expectRefused(run({QStringLiteral("figure"), file, QStringLiteral("-o"), out}, {}, inChild),
+                      QStringList{file} + parts);
+        EXPECT_FALSE(QFile::exists(out));
+    }
+};
+
+TEST_F(BadFiles, AFileThatIsNotThere) {
+    expectBothRefuse(path(QStringLiteral("none.json")), {QStringLiteral("does not exist")});
+}
+
+TEST_F(BadFiles, AFolder) {
+    expectBothRefuse(m_folder.path(), {QStringLiteral("is a folder; name a file in it")});
+}
+
+TEST_F(BadFiles, AFileOf200MegaBytes) {
+    QFile huge(path(QStringLiteral("huge.json")));
+    ASSERT_TRUE(huge.open(QIODevice::WriteOnly));
+    ASSERT_TRUE(huge.resize(200'000'000));
+    huge.close();
+    expectBothRefuse(huge.fileName(), {QStringLiteral("larger than 16 MiB")});
+}
+
+/// Root reads everything; without this capability it is bound by permissions like anybody.
+void giveUpReadingEverything() {
+    ::prctl(PR_CAPBSET_DROP, CAP_DAC_OVERRIDE);
+    ::prctl(PR_CAPBSET_DROP, CAP_DAC_READ_SEARCH);
+}
+
+TEST_F(BadFiles, AFileWithoutPermission) {
+    const QString file = put(QStringLiteral("closed.json"), sketch(kP));
+    ASSERT_EQ(::chmod(qPrintable(file), 0), 0);
+    expectBothRefuse(file, {QStringLiteral("no permission; change the permissions")},
+                     giveUpReadingEverything);
+}
+
+TEST_F(BadFiles, ANameWithANewlineStaysOnTheOneLine) {
+    expectRefused(run({QStringLiteral("report"), path(QStringLiteral("two\nlines.json"))}),
+                  {QStringLiteral("two lines.json")});
+}
+
+TEST_F(BadFiles, StandardInputIsNamedInWords) {
+    expectRefused(run({QStringLiteral("report"), QStringLiteral("-")}, "{"),
+                  {QStringLiteral("standard input"), QStringLiteral("line 1, column 2")});
+}
+
+/// One wrong call a row.
+struct Usage {
+    const char* name;
+    QStringList arguments;
+    QString part;
+};
+void PrintTo(const Usage& usage, std::ostream* out) {
+    *out << usage.name;
+}
+
+class WrongUsage : public Verbs, public testing::WithParamInterface<Usage> {};
+
+TEST_P(WrongUsage, IsRefusedOnOneLineWithTheMendAndMakesNoFile) {
+    QStringList arguments = GetParam().arguments;
+    const QString file = put(QStringLiteral("good.json"), sketch(kP));
+    arguments.replaceInStrings(QStringLiteral("GOOD"), file)
+        .replaceInStrings(QStringLiteral("FOLDER"), m_folder.path());
+    expectRefused(run(arguments), {GetParam().part});
+    EXPECT_EQ(everything(), QStringList{QStringLiteral("good.json")});
+}
+
+QStringList call(const char* words) {
+    return QString::fromLatin1(words).split(QLatin1Char(' '));
+}
+
+const Usage kUsages[] = {
+    {"ReportWithoutAFile", call("report"), QStringLiteral("wants one FILE")},
+    {"ReportOfTwoFiles", call("report GOOD GOOD"), QStringLiteral("wants one FILE")},
+    {"ReportInAnUnknownForm", call("report GOOD --as sheet"), QStringLiteral("text, json")},
+    {"ReportWithAnUnknownOption", call("report GOOD --colour red"), QStringLiteral("--as")},
+    {"ReportWithoutTheValue", call("report GOOD --as"), QStringLiteral("wants a value")},
+    {"ReportTwice", call("report GOOD --as text --as json"), QStringLiteral("twice")},
+    {"ReportOntoAFolder", call("report GOOD -o FOLDER"), QStringLiteral("is a folder")},
+    {"ReportIntoNoFolder", call("report GOOD -o FOLDER/no/out.txt"), QStringLiteral("folder does not exist")},
+    {"FigureWithoutOut", call("figure GOOD"), QStringLiteral("-o is missing")},
+    {"FigureInAnUnknownForm", call("figure GOOD -o FOLDER/a.bmp"), QStringLiteral(".svg, .pdf")},
+    {"FigureWithoutAForm", call("figure GOOD -o FOLDER/a"), QStringLiteral(".svg, .pdf")},
+    {"FigureWithAnUnknownTheme", call("figure GOOD -o FOLDER/a.svg --theme neon"),
+     QStringLiteral("paper, slate, contrast")},
+    {"FigureWithAnUnknownConstruction", call("figure GOOD -o FOLDER/a.svg --construction cube"),
+     QStringLiteral("parallelogram, triangle, polygon")},
+    {"FigureAtANegativeStage", call("figure GOOD -o FOLDER/a.svg --stage -1"), QStringLiteral("--stage")},
+    {"FigureAtHalfAStage", call("figure GOOD -o FOLDER/a.svg --stage 1.5"), QStringLiteral("--stage")},
+    {"FigureOfNoWidth", call("figure GOOD -o FOLDER/a.svg --width 0"), QStringLiteral("--width")},
+    {"FigureOfEndlessWidth", call("figure GOOD -o FOLDER/a.svg --width inf"), QStringLiteral("--width")},
+    {"FigureOfASecondAnswerThatIsNotThere", call("figure GOOD -o FOLDER/a.svg --solution 2"),
+     QStringLiteral("no second answer")},
+    {"FigureIntoNoFolder", call("figure GOOD -o FOLDER/no/a.svg"), QStringLiteral("folder does not exist")},
+    {"AnUnknownVerb", call("reprot GOOD"), QStringLiteral("tailpoint --help")},
+    {"NoDisplayForTheWindow", call("GOOD"), QStringLiteral("no display")},
+};
+
+INSTANTIATE_TEST_SUITE_P(Verbs, WrongUsage, testing::ValuesIn(kUsages),
+                         [](const auto& row) { return std::string(row.param.name); });
+
+} // namespace
+} // namespace tailpoint::whole
