@@ -75,7 +75,7 @@ public:
     Qt::MouseButton button = Qt::NoButton; ///< that holds the gesture
     NudgeToken nudges;
     LabelEditor editor;
-    StaticLayer layer;
+    StaticLayer below{StaticLayer::Part::below}, above{StaticLayer::Part::above};
     Glide glide;
     DisplayList gliding;
     QVariantAnimation clock;

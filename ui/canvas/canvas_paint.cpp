@@ -17,12 +17,17 @@ const DisplayList& Canvas::Private::listNow() {
 
 void Canvas::Private::paintUnder(QPainter& painter) {
     const std::vector<DrawnVector> drawn = drawnVectors(scene);
-    for (const int vector : {lit, selected}) {
-        const DrawnVector* at = vector == kNoVector ? nullptr : drawnOf(drawn, vector);
-        if (at != nullptr) {
-            paintBand(painter, scene.sheet(), *at, themeOf(theme));
+    const Theme& look = themeOf(theme);
+    const auto band = [&](int vector, const QColor& colour) {
+        if (const DrawnVector* at = vector == kNoVector ? nullptr : drawnOf(drawn, vector)) {
+            paintBand(painter, scene.sheet(), *at, colour);
         }
+    };
+    if (!gesture && hover.kind == Hit::Kind::body && bodyCanTurn(scene.sketch(), hover.vector)) {
+        band(hover.vector, look.grid);
     }
+    band(lit, look.highlight);
+    band(selected, look.highlight);
 }
 
 void Canvas::Private::paintOver(QPainter& painter) {
@@ -35,7 +40,7 @@ void Canvas::Private::paintOver(QPainter& painter) {
         const QRectF bounds = QRectF(q.rect()).adjusted(4, 4, -4, -4);
         const QRectF place = readoutPlace(readoutSize(*feedback, q.font()), pointer, tail, tip, bounds);
         paintReadout(painter, place, *feedback, look, q.font());
-    } else if (hover.kind == Hit::Kind::tip || hover.kind == Hit::Kind::body) {
+    } else if (hover.kind == Hit::Kind::tip && tipCanMove(scene.sketch(), hover.vector)) {
         paintHandle(painter, scene.sheet(), hover.drawn, look);
     }
     if (q.hasFocus() && focusShown) {
@@ -50,12 +55,13 @@ void Canvas::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     const DisplayList& list = d->listNow();
     const Theme& look = themeOf(d->theme);
-    d->layer.paint(painter, list, look, size(), pixelsPerPoint(), devicePixelRatioF());
+    d->below.paint(painter, list, look, pixelsPerPoint(), devicePixelRatioF());
     d->paintUnder(painter);
     painter.save();
     painter.scale(pixelsPerPoint(), pixelsPerPoint());
     paint(painter, list, look, Layer::foreground);
     painter.restore();
+    d->above.paint(painter, list, look, pixelsPerPoint(), devicePixelRatioF());
     d->paintOver(painter);
 }
 

@@ -76,8 +76,10 @@ void ForceGesture::applyNothing(const QString& text) {
 void ForceGesture::readBack(const Catch& caught) {
     const Sketch& sketch = m_stage.scene.sketch();
     m_feedback.caught = caught;
+    m_feedback.name.clear();
     if (const Force* force = forceAt(sketch, m_vector)) {
-        m_feedback.readout = words::tr("%1  %2").arg(words::name(*force), words::both(*force, sketch));
+        m_feedback.name = words::name(*force);
+        m_feedback.readout = words::both(*force, sketch);
     }
     const std::vector<DrawnVector> drawn = drawnVectors(m_stage.scene);
     if (const DrawnVector* mine = drawnOf(drawn, m_vector)) {
@@ -101,10 +103,10 @@ void TipGesture::move(const Pointer& pointer) {
     const Force& was = *forceAt(before(), vector());
     const Eigen::Vector2d v = stage().scene.sheet().toSketch(pointer.at - m_grip) - m_drawn.tail;
     if (isHome(pointer)) {
-        return applyNothing(words::tr("%1  as it was").arg(words::name(was)));
+        return applyNothing(words::tr("as it was"));
     }
     if (isNothing(v)) {
-        return applyNothing(words::tr("%1  no length: as it was").arg(words::name(was)));
+        return applyNothing(words::tr("no length: as it was"));
     }
     const bool holdDirection = pointer.keys.testFlag(Qt::ShiftModifier) || !isGiven(was.direction);
     const bool holdMagnitude = pointer.keys.testFlag(Qt::ControlModifier) || !isGiven(was.magnitude);
@@ -148,7 +150,7 @@ void BodyGesture::move(const Pointer& pointer) {
     }
     const Force& was = *forceAt(before(), vector());
     if (isHome(pointer)) {
-        return applyNothing(words::tr("%1  as it was").arg(words::name(was)));
+        return applyNothing(words::tr("as it was"));
     }
     const double turn = std::atan2(crossOf(from, to), from.dot(to));
     Polar polar = polarOf(turnedBy(m_drawn.tip - m_drawn.tail, turn), before());

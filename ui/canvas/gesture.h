@@ -25,7 +25,8 @@ struct Stage {
 
 /// What is shown beside the pointer and on the sheet while a force is dragged.
 struct Feedback {
-    QString readout; ///< "P  340 N at 25.0°"
+    QString name;    ///< "P"; may be empty
+    QString readout; ///< "340 N at 25.0°"
     Catch caught;
     Eigen::Vector2d tail{0, 0}, tip{0, 0}; ///< sketch coordinates
 };

@@ -13,10 +13,21 @@ constexpr double kPad = 7;
 constexpr double kOffset = 18; // from the pointer to the readout's nearest corner
 constexpr double kClear = 10;  // kept free around the tip
 
+QFont symbol(const QFont& font) {
+    QFont serif = serifFont();
+    serif.setItalic(true);
+    serif.setPointSizeF(font.pointSizeF() * 1.12);
+    return serif;
+}
+
 QFont smaller(const QFont& font) {
     QFont small = font;
     small.setPointSizeF(font.pointSizeF() * 0.88);
     return small;
+}
+
+double nameWidth(const Feedback& feedback, const QFont& font) {
+    return feedback.name.isEmpty() ? 0 : QFontMetricsF(symbol(font)).horizontalAdvance(feedback.name) + kPad;
 }
 
 /// How much of the segment a-b lies inside the box, 0..1, by sampling.
@@ -37,8 +48,8 @@ QRectF movedInside(QRectF box, const QRectF& bounds) {
 
 } // namespace
 
-void paintBand(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Theme& theme) {
-    painter.setPen(QPen(theme.highlight, 13, Qt::SolidLine, Qt::RoundCap));
+void paintBand(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const QColor& colour) {
+    painter.setPen(QPen(colour, 13, Qt::SolidLine, Qt::RoundCap));
     painter.drawLine(sheet.toPixels(drawn.tail), sheet.toPixels(drawn.tip));
 }
 
@@ -74,8 +85,8 @@ void paintCatch(QPainter& painter, const SheetView& sheet, const Feedback& feedb
 QSizeF readoutSize(const Feedback& feedback, const QFont& font) {
     const QFontMetricsF large(font), small(smaller(font));
     const double second = feedback.caught.words.isEmpty() ? 0 : small.height();
-    const double width =
-        std::max(large.horizontalAdvance(feedback.readout), small.horizontalAdvance(feedback.caught.words));
+    const double first = nameWidth(feedback, font) + large.horizontalAdvance(feedback.readout);
+    const double width = std::max(first, small.horizontalAdvance(feedback.caught.words));
     return {std::ceil(width + 2 * kPad), std::ceil(large.height() + second + kPad)};
 }
 
@@ -108,8 +119,10 @@ void paintReadout(QPainter& painter, const QRectF& place, const Feedback& feedba
     const double x = place.left() + kPad;
     double y = place.top() + kPad / 2 + large.ascent();
     painter.setPen(theme.ink);
+    painter.setFont(symbol(font));
+    painter.drawText(QPointF(x, y), feedback.name);
     painter.setFont(font);
-    painter.drawText(QPointF(x, y), feedback.readout);
+    painter.drawText(QPointF(x + nameWidth(feedback, font), y), feedback.readout);
     if (!feedback.caught.words.isEmpty()) {
         y += large.descent() + small.ascent();
         painter.setPen(theme.quietInk);

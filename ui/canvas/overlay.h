@@ -9,8 +9,8 @@
 
 namespace tailpoint {
 
-/// Below the figure: a band of the highlight's colour under a vector.
-void paintBand(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Theme& theme);
+/// Below the figure: a band under a vector.
+void paintBand(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const QColor& colour);
 /// Above it: the ring on a tip that can be dragged.
 void paintHandle(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Theme& theme);
 /// The quiet mark of what a drag caught: the ray, the circle.

@@ -1,5 +1,5 @@
-// Sheet, grid, axis and title block as a pixmap at the device pixel ratio: painted again only when they
-// change.
+// Parts of the figure that hardly ever change, as pixmaps at the device pixel ratio, painted again only when
+// they do: sheet, grid and axis below the vectors, the title block above them.
 #pragma once
 
 #include "core/figure/display_list.h"
@@ -12,18 +12,26 @@ namespace tailpoint {
 
 class StaticLayer {
 public:
-    void paint(QPainter& painter, const DisplayList& list, const Theme& theme, QSize pixels,
-               double pixelsPerPoint, double devicePixelRatio);
+    enum class Part { below, above };
+    explicit StaticLayer(Part part) : m_part(part) {}
+
+    /// In logical pixels, onto a sheet as large as `list` says.
+    void paint(QPainter& painter, const DisplayList& list, const Theme& theme, double pixelsPerPoint,
+               double devicePixelRatio);
     /// How often the layer was painted anew, for tests.
     int renewals() const { return m_renewals; }
 
 private:
-    bool holds(const std::vector<Group>& groups, ThemeName theme, QSize device, double scale) const;
+    bool takes(const Group& group) const;
+    bool holds(const DisplayList& list, ThemeName theme, double scale, double ratio) const;
+    void renew(const DisplayList& list, const Theme& theme, double scale, double ratio);
 
+    Part m_part;
     QPixmap m_pixmap;
-    std::vector<Group> m_groups;
+    DisplayList m_list; ///< what the pixmap shows
+    QPointF m_corner;   ///< where it lies, logical pixels
     ThemeName m_theme = ThemeName::paper;
-    double m_scale = 0;
+    double m_scale = 0, m_ratio = 0;
     int m_renewals = 0;
 };
 
