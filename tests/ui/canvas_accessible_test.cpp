@@ -1,5 +1,6 @@
 // The sheet as assistive technology meets it.
 #include "tests/ui/canvas_fixture.h"
+#include "ui/panel/given_edits.h"
 
 #include <QAccessible>
 
@@ -92,7 +93,7 @@ TEST_F(CanvasAccessible, AForceIsSelectedAndDeletedByAction) {
 TEST_F(CanvasAccessible, AChildOutlivesItsForceAsInvalid) {
     QAccessibleInterface* resultant = vector(2);
     QAccessibleInterface* value = resultant->child(0);
-    document.edit(withoutForce(document.sketch(), 0), QStringLiteral("Delete P"));
+    document.edit(withForcesRemoved(document.sketch(), {0}), QStringLiteral("Delete P"));
     EXPECT_FALSE(resultant->isValid());
     EXPECT_FALSE(value->isValid());
     EXPECT_TRUE(resultant->text(QAccessible::Name).isEmpty());

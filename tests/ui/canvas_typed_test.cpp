@@ -127,7 +127,12 @@ TEST_F(CanvasTyped, TheTitleBlockIsTypedIntoCellByCell) {
     ASSERT_EQ(editor()->text(), QStringLiteral("+x ccw"));
     type("-y cw");
     EXPECT_EQ(document.sketch().reference, (Reference{270, Sense::cw}));
+    EXPECT_DOUBLE_EQ(angle(0), -115) << "P stays where it is and is measured from the new axis";
     EXPECT_EQ(steps(), 3);
+    canvas.setKeepsForces(false);
+    canvas.editReference();
+    type("+x ccw");
+    EXPECT_DOUBLE_EQ(angle(0), -115) << "now the number stays";
 }
 
 TEST_F(CanvasTyped, TheTitleBlockRefusesWhatItCannotMean) {
@@ -181,6 +186,20 @@ TEST_F(CanvasTyped, TypingAMagnitudeThatWasToBeFoundGivesIt) {
     EXPECT_DOUBLE_EQ(magnitude(0), 310);
 }
 
+TEST_F(CanvasTyped, AQuestionMarkAsksForTheValue) {
+    canvas.editMagnitude(0);
+    type("?");
+    EXPECT_FALSE(isGiven(force(0).magnitude));
+}
+
+TEST_F(CanvasTyped, WhatWasConvertedIsSaid) {
+    QSignalSpy hints(&canvas, &Canvas::hint);
+    canvas.editMagnitude(0);
+    type("75 lbf");
+    ASSERT_FALSE(hints.isEmpty());
+    EXPECT_TRUE(hints.last().at(0).toString().contains(QStringLiteral("334 N")));
+}
+
 TEST(CanvasTypedEdits, TheAxisIsReadInManyWritings) {
     struct Case {
         const char* text;
@@ -189,9 +208,9 @@ TEST(CanvasTypedEdits, TheAxisIsReadInManyWritings) {
     for (const Case& c : {Case{"+y", {90, Sense::ccw}}, Case{"-x, clockwise", {180, Sense::cw}},
                           Case{"−y", {270, Sense::ccw}}, Case{"35° cw", {35, Sense::cw}},
                           Case{"cw", {0, Sense::cw}}, Case{"from x, ccw", {0, Sense::ccw}}}) {
-        const Edited edited = withTypedReference(raft(), QString::fromUtf8(c.text));
-        ASSERT_TRUE(std::holds_alternative<Sketch>(edited)) << c.text;
-        EXPECT_EQ(std::get<Sketch>(edited).reference, c.reference) << c.text;
+        const Outcome read = withTypedReference(raft(), QString::fromUtf8(c.text), Numbers::keep);
+        ASSERT_TRUE(std::holds_alternative<Taken>(read)) << c.text;
+        EXPECT_EQ(std::get<Taken>(read).sketch.reference, c.reference) << c.text;
     }
 }
 

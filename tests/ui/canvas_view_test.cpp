@@ -112,9 +112,9 @@ QColor commonestColour(const QImage& image) {
     for (int y = 0; y < image.height(); ++y)
         for (int x = 0; x < image.width(); ++x)
             ++count[image.pixel(x, y)];
-    return std::max_element(count.begin(), count.end(), [](const auto& a, const auto& b) {
-               return a.second < b.second;
-           })->first;
+    return std::max_element(count.begin(), count.end(),
+                            [](const auto& a, const auto& b) { return a.second < b.second; })
+        ->first;
 }
 
 TEST_F(CanvasTest, AThemeChangesColoursAndNothingElse) {

@@ -202,6 +202,10 @@ void Canvas::setAnimated(bool on) {
     d->animated = on;
 }
 
+void Canvas::setKeepsForces(bool keeps) {
+    d->keepsForces = keeps;
+}
+
 void Canvas::fit() {
     d->scene.fit();
     d->refresh();

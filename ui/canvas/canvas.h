@@ -70,6 +70,10 @@ public slots:
     void setTheme(tailpoint::ThemeName name);
     void setAnimated(bool on); ///< labels glide to their places at the end of a drag; on by default
 
+    /// A new axis typed into the title block leaves the forces where they are and says their angles anew (the
+    /// default), or keeps the numbers.
+    void setKeepsForces(bool keeps);
+
     void fit();
     void zoomIn();
     void zoomOut();

@@ -9,25 +9,22 @@ namespace tailpoint {
 
 namespace {
 
-const SolvedForce* answerOf(const Result& result, int vector) {
-    const bool solved = result.chosen < result.solved.solutions.size();
-    return solved ? solvedAt(result.solved.solutions[result.chosen], vector) : nullptr;
-}
-
 /// What a field asks for: its first text, its name, the step's name, and what becomes of the typed text.
 struct Question {
     QString text, name, step;
-    std::function<Edited(const Sketch&, const QString&)> answer;
+    std::function<Outcome(const Sketch&, const QString&)> answer;
 };
 
-Question titleBlockQuestion(const Sketch& sketch, Cell cell) {
+Question titleBlockQuestion(const Sketch& sketch, Cell cell, Numbers numbers) {
     switch (cell) {
     case Cell::figures:
         return {QString::number(sketch.figures), Canvas::tr("Significant figures"),
                 Canvas::tr("Change figures"), withTypedFigures};
     case Cell::reference:
         return {typedReference(sketch), Canvas::tr("Reference axis and sense"), Canvas::tr("Change the axis"),
-                withTypedReference};
+                [numbers](const Sketch& now, const QString& text) {
+                    return withTypedReference(now, text, numbers);
+                }};
     default:
         return {QString::fromStdString(sketch.title), Canvas::tr("Title"), Canvas::tr("Change the title"),
                 withTypedTitle};
@@ -36,7 +33,7 @@ Question titleBlockQuestion(const Sketch& sketch, Cell cell) {
 
 Question forceQuestion(const Sketch& sketch, Cell cell, int vector) {
     const QString name = words::name(*forceAt(sketch, vector));
-    const auto with = [vector](Edited (*typed)(const Sketch&, int, const QString&)) {
+    const auto with = [vector](Outcome (*typed)(const Sketch&, int, const QString&)) {
         return [vector, typed](const Sketch& now, const QString& text) { return typed(now, vector, text); };
     };
     switch (cell) {
@@ -108,14 +105,19 @@ void Canvas::Private::openEditor(Cell cell, int vector) {
         return;
     }
     const Question question =
-        isForceCell(cell) ? forceQuestion(sketch, cell, vector) : titleBlockQuestion(sketch, cell);
+        isForceCell(cell) ? forceQuestion(sketch, cell, vector)
+                          : titleBlockQuestion(sketch, cell, keepsForces ? Numbers::convert : Numbers::keep);
     const auto take = [this, question](const QString& text) -> std::optional<QString> {
-        const Edited edited = question.answer(scene.sketch(), text);
-        if (const Refused* refused = std::get_if<Refused>(&edited)) {
+        const Outcome outcome = question.answer(scene.sketch(), text);
+        if (const NotTaken* refused = std::get_if<NotTaken>(&outcome)) {
             return refused->message;
         }
-        if (const auto fault = scene.document().edit(std::get<Sketch>(edited), question.step)) {
+        const Taken& taken = std::get<Taken>(outcome);
+        if (const auto fault = scene.document().edit(taken.sketch, question.step)) {
             return QString::fromStdString(fault->message);
+        }
+        if (!taken.understood.isEmpty()) {
+            say(taken.understood);
         }
         return std::nullopt;
     };
@@ -123,16 +125,11 @@ void Canvas::Private::openEditor(Cell cell, int vector) {
     editor.open(fieldBox(scene, cell, vector), question.text, question.name, themeOf(theme), take);
 }
 
-void Canvas::Private::setMagnitudeGiven(int vector, bool given) {
+void Canvas::Private::toggle(int vector, Entry quantity) {
     const QString name = words::name(*forceAt(scene.sketch(), vector));
-    edit(withMagnitudeGiven(scene.sketch(), vector, given, answerOf(scene.result(), vector)),
-         given ? tr("Magnitude of %1 given").arg(name) : tr("Magnitude of %1 to find").arg(name));
-}
-
-void Canvas::Private::setDirectionGiven(int vector, bool given) {
-    const QString name = words::name(*forceAt(scene.sketch(), vector));
-    edit(withDirectionGiven(scene.sketch(), vector, given, answerOf(scene.result(), vector)),
-         given ? tr("Direction of %1 given").arg(name) : tr("Direction of %1 to find").arg(name));
+    const QString step = quantity == Entry::magnitude ? tr("Magnitude of %1: given or to find")
+                                                      : tr("Direction of %1: given or to find");
+    edit(toggled(scene.result(), vector, quantity), step.arg(name));
 }
 
 void Canvas::addForce() {
@@ -152,7 +149,7 @@ void Canvas::removeSelected() {
     if (d->selected == kSumIndex) {
         d->say(tr("%1 is what the forces amount to; it can't be deleted.").arg(words::name(*force)));
     } else if (force != nullptr && !d->gesture) {
-        d->edit(withoutForce(sketch, d->selected), tr("Delete %1").arg(words::name(*force)));
+        d->edit(withForcesRemoved(sketch, {d->selected}), tr("Delete %1").arg(words::name(*force)));
         select(kNoVector);
     }
 }
@@ -160,14 +157,13 @@ void Canvas::removeSelected() {
 std::unique_ptr<QMenu> Canvas::Private::menuFor(int vector) {
     auto menu = std::make_unique<QMenu>();
     const Force& force = *forceAt(scene.sketch(), vector);
-    const auto toggle = [&](const QString& text, bool on, auto turn) {
-        QAction* action = menu->addAction(text);
+    const auto question = [&](const QString& text, Entry quantity) {
+        QAction* action = menu->addAction(text, &q, [this, vector, quantity] { toggle(vector, quantity); });
         action->setCheckable(true);
-        action->setChecked(on);
-        connect(action, &QAction::triggered, &q, [this, vector, on, turn] { (this->*turn)(vector, on); });
+        action->setChecked(isToFind(scene.sketch(), vector, quantity));
     };
-    toggle(tr("Magnitude to find"), !isGiven(force.magnitude), &Private::setMagnitudeGiven);
-    toggle(tr("Direction to find"), !isGiven(force.direction), &Private::setDirectionGiven);
+    question(tr("Magnitude to find"), Entry::magnitude);
+    question(tr("Direction to find"), Entry::direction);
     menu->addSeparator();
     menu->addAction(tr("Type the magnitude…"), &q, [this, vector] { openEditor(Cell::magnitude, vector); });
     menu->addAction(tr("Type the direction…"), &q, [this, vector] { openEditor(Cell::direction, vector); });

@@ -49,8 +49,7 @@ public:
     void openEditor(Cell cell, int vector);
     template <class Change>
     bool change(int vector, const QString& text, quint64 token, Change change);
-    void setMagnitudeGiven(int vector, bool given);
-    void setDirectionGiven(int vector, bool given);
+    void toggle(int vector, Entry quantity); ///< given or to find
     bool edit(const Sketch& after, const QString& text, quint64 token = 0);
 
     // canvas_paint.cpp
@@ -63,6 +62,7 @@ public:
     ThemeName theme = ThemeName::paper;
     bool snapping = true;
     bool animated = true;
+    bool keepsForces = true;
     int selected = kNoVector;
     int lit = kNoVector;
     bool spaceHeld = false;

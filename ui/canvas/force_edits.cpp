@@ -18,15 +18,6 @@ BearingForm bearingAt(double degrees, int decimals) {
     return bearing;
 }
 
-/// A value in the middle of what the sheet's other forces carry, for a quantity given for the first time.
-double middlingMagnitude(const Sketch& sketch) {
-    double most = 0;
-    for (const Force& force : sketch.forces) {
-        most = std::max(most, force.magnitude.value.value_or(0));
-    }
-    return most > 0 ? most : 100;
-}
-
 } // namespace
 
 const Force* forceAt(const Sketch& sketch, int vector) {
@@ -88,8 +79,8 @@ double lastDigitOfAngle(const Sketch& sketch) {
 }
 
 double lastDigitOfMagnitude(double magnitude, const Sketch& sketch) {
-    const double size = magnitude > 0 ? magnitude : middlingMagnitude(sketch);
-    return std::pow(10.0, std::floor(std::log10(size)) - (sketch.figures - 1));
+    const double decade = magnitude > 0 ? std::floor(std::log10(magnitude)) : 0;
+    return std::pow(10.0, decade - (sketch.figures - 1));
 }
 
 void setShownMagnitude(Force& force, double magnitude, const Sketch& sketch) {
@@ -114,45 +105,6 @@ Sketch withForce(const Sketch& sketch, const Polar& polar) {
     setShownMagnitude(force, polar.magnitude, sketch);
     setShownDirection(force, polar.referred, sketch);
     after.forces.push_back(std::move(force));
-    return after;
-}
-
-Sketch withoutForce(const Sketch& sketch, int vector) {
-    const Force* gone = forceAt(sketch, vector);
-    if (gone == nullptr || vector == kSumIndex) {
-        return sketch;
-    }
-    Sketch after = sketch;
-    if (after.smallest == gone->name) {
-        after.smallest.reset();
-    }
-    after.forces.erase(after.forces.begin() + vector);
-    return after;
-}
-
-Sketch withMagnitudeGiven(const Sketch& sketch, int vector, bool given, const SolvedForce* answer) {
-    Sketch after = sketch;
-    Force* force = forceAt(after, vector);
-    if (force == nullptr || isGiven(force->magnitude) == given) {
-        return after;
-    }
-    force->magnitude = {};
-    if (given) {
-        setShownMagnitude(*force, answer != nullptr ? answer->magnitude : middlingMagnitude(sketch), sketch);
-    }
-    return after;
-}
-
-Sketch withDirectionGiven(const Sketch& sketch, int vector, bool given, const SolvedForce* answer) {
-    Sketch after = sketch;
-    Force* force = forceAt(after, vector);
-    if (force == nullptr || isGiven(force->direction) == given) {
-        return after;
-    }
-    force->direction = {};
-    if (given) {
-        setShownDirection(*force, answer != nullptr ? answer->direction.value_or(0) : 0, sketch);
-    }
     return after;
 }
 

@@ -42,12 +42,5 @@ void setShownDirection(Force& force, double referred, const Sketch& sketch);
 
 /// The sketch with one more force, named by nextForceName.
 Sketch withForce(const Sketch& sketch, const Polar& polar);
-/// Without one force; a question for its smallest value goes with it. The sum can't be removed.
-Sketch withoutForce(const Sketch& sketch, int vector);
-
-/// Puts a quantity to find, or gives it again at its shown answer (`answer` may be null: then a value that
-/// draws).
-Sketch withMagnitudeGiven(const Sketch& sketch, int vector, bool given, const SolvedForce* answer);
-Sketch withDirectionGiven(const Sketch& sketch, int vector, bool given, const SolvedForce* answer);
 
 } // namespace tailpoint

@@ -13,10 +13,6 @@ namespace tailpoint {
 
 namespace {
 
-Refused refused(const TypedError& error) {
-    return {QString::fromStdString(error.message)};
-}
-
 std::string utf8(const QString& text) {
     return text.trimmed().toStdString();
 }
@@ -30,28 +26,6 @@ std::pair<QString, QString> splitAtDirection(const QString& text) {
     }
     const qsizetype length = at.match(text, found).capturedLength();
     return {text.left(found), text.mid(found + length)};
-}
-
-Direction directionFrom(const TypedDirection& typed) {
-    Direction direction;
-    direction.plusMinus = typed.plusMinus;
-    switch (typed.form) {
-    case TypedDirection::Form::angle:
-        direction.form = AngleForm{typed.angle};
-        break;
-    case TypedDirection::Form::slope:
-        direction.form = SlopeForm{typed.run, typed.rise};
-        break;
-    case TypedDirection::Form::bearing:
-        direction.form = BearingForm{typed.from, typed.degrees, typed.toward};
-        break;
-    }
-    return direction;
-}
-
-QString withTolerance(const QString& text, const std::optional<double>& plusMinus) {
-    return plusMinus ? QStringLiteral("%1 ± %2").arg(text, QString::fromStdString(shortest(*plusMinus)))
-                     : text;
 }
 
 std::optional<double> axisFrom(const QString& text) {
@@ -84,105 +58,71 @@ std::optional<Sense> senseFrom(const QString& text) {
 
 } // namespace
 
-Edited withTypedMagnitude(const Sketch& sketch, int vector, const QString& text) {
+Outcome withTypedMagnitude(const Sketch& sketch, int vector, const QString& text) {
     const auto [size, direction] = splitAtDirection(text.trimmed());
-    const Typed<TypedMagnitude> typed = parseMagnitude(utf8(size), sketch.forceUnit);
-    if (const TypedError* error = std::get_if<TypedError>(&typed)) {
-        return refused(*error);
-    }
-    Sketch after = sketch;
-    const TypedMagnitude& magnitude = std::get<TypedMagnitude>(typed);
-    forceAt(after, vector)->magnitude = {magnitude.value, magnitude.plusMinus};
-    return direction.isEmpty() ? Edited(after) : withTypedDirection(after, vector, direction);
+    Outcome magnitude = typedInto(sketch, vector, Entry::magnitude, size);
+    const Taken* taken = std::get_if<Taken>(&magnitude);
+    return taken == nullptr || direction.isEmpty() ? magnitude
+                                                   : withTypedDirection(taken->sketch, vector, direction);
 }
 
-Edited withTypedDirection(const Sketch& sketch, int vector, const QString& text) {
-    const Typed<TypedDirection> typed = parseDirection(utf8(text), sketch.angleUnit);
-    if (const TypedError* error = std::get_if<TypedError>(&typed)) {
-        return refused(*error);
-    }
-    Sketch after = sketch;
-    forceAt(after, vector)->direction = directionFrom(std::get<TypedDirection>(typed));
-    return after;
+Outcome withTypedDirection(const Sketch& sketch, int vector, const QString& text) {
+    return typedInto(sketch, vector, Entry::direction, text);
 }
 
-Edited withTypedName(const Sketch& sketch, int vector, const QString& text) {
-    Sketch after = sketch;
-    Force& force = *forceAt(after, vector);
-    const std::string old = force.name;
-    force.name = utf8(text);
-    if (after.smallest == old) {
-        after.smallest = force.name;
-    }
-    if (const std::optional<SketchFault> fault = firstFault(after)) {
-        return Refused{QString::fromStdString(fault->message)};
-    }
-    return after;
+Outcome withTypedName(const Sketch& sketch, int vector, const QString& text) {
+    return typedInto(sketch, vector, Entry::name, text);
 }
 
-Edited withTypedTitle(const Sketch& sketch, const QString& text) {
+Outcome withTypedTitle(const Sketch& sketch, const QString& text) {
     Sketch after = sketch;
     after.title = utf8(text.simplified());
-    return after;
+    return Taken{after, {}};
 }
 
-Edited withTypedFigures(const Sketch& sketch, const QString& text) {
+Outcome withTypedFigures(const Sketch& sketch, const QString& text) {
     static const QRegularExpression number(QStringLiteral("^\\s*(\\d{1,3})\\b"));
     const QRegularExpressionMatch match = number.match(text);
     const int figures = match.hasMatch() ? match.captured(1).toInt() : 0;
     if (figures < 1 || figures > kMostFigures) {
-        return Refused{words::tr("Type a number of figures from 1 to %1.").arg(kMostFigures)};
+        return NotTaken{words::tr("Type a number of figures from 1 to %1.").arg(kMostFigures)};
     }
     Sketch after = sketch;
     after.figures = figures;
-    return after;
+    return Taken{after, {}};
 }
 
-Edited withTypedReference(const Sketch& sketch, const QString& text) {
-    Sketch after = sketch;
+Outcome withTypedReference(const Sketch& sketch, const QString& text, Numbers numbers) {
+    Reference reference = sketch.reference;
     QStringList parts = text.toLower()
                             .remove(QLatin1String("from "))
                             .split(QRegularExpression(QStringLiteral("[,\\s]+")), Qt::SkipEmptyParts);
     if (!parts.isEmpty()) {
         if (const std::optional<Sense> sense = senseFrom(parts.last())) {
-            after.reference.sense = *sense;
+            reference.sense = *sense;
             parts.removeLast();
         }
     }
     const std::optional<double> axis = parts.size() == 1 ? axisFrom(parts.first()) : std::nullopt;
     if (!axis && !parts.isEmpty()) {
-        return Refused{words::tr("Type an axis such as +x, -y or 35 (degrees), then ccw or cw.")};
+        return NotTaken{words::tr("Type an axis such as +x, -y or 35 (degrees), then ccw or cw.")};
     }
-    after.reference.axisDegrees = axis.value_or(sketch.reference.axisDegrees);
-    return after;
+    reference.axisDegrees = axis.value_or(sketch.reference.axisDegrees);
+    return Taken{withReference(sketch, reference, numbers), {}};
 }
 
 QString typedMagnitude(const Sketch& sketch, int vector) {
-    const Magnitude& magnitude = forceAt(sketch, vector)->magnitude;
-    if (!magnitude.value) {
-        return {};
-    }
-    const QString number = QString::fromStdString(shortest(*magnitude.value));
-    const QString unit = QString::fromUtf8(symbolOf(sketch.forceUnit).data());
-    return QStringLiteral("%1 %2").arg(withTolerance(number, magnitude.plusMinus), unit);
+    const QString value = editedText(sketch, vector, Entry::magnitude);
+    const std::string_view unit = symbolOf(sketch.forceUnit);
+    return value.isEmpty() ? value
+                           : value + QChar::Space + QString::fromUtf8(unit.data(), qsizetype(unit.size()));
 }
 
 QString typedDirection(const Sketch& sketch, int vector) {
-    const Direction& direction = forceAt(sketch, vector)->direction;
-    QString text;
-    if (const AngleForm* angle = std::get_if<AngleForm>(&direction.form)) {
-        const QString number = QString::fromStdString(shortest(angle->value));
-        text = sketch.angleUnit == AngleUnit::deg ? number + QChar(0x00B0) : number;
-    } else if (const SlopeForm* slope = std::get_if<SlopeForm>(&direction.form)) {
-        text = QStringLiteral("%1 : %2").arg(QString::fromStdString(shortest(slope->run)),
-                                             QString::fromStdString(shortest(slope->rise)));
-    } else if (const BearingForm* bearing = std::get_if<BearingForm>(&direction.form)) {
-        text = QStringLiteral("%1%2%3")
-                   .arg(QLatin1Char(bearing->from))
-                   .arg(QString::fromStdString(shortest(bearing->degrees)))
-                   .arg(QLatin1Char(bearing->toward));
-    }
-    return text.isEmpty() ? text : withTolerance(text, direction.plusMinus);
+    const QString value = editedText(sketch, vector, Entry::direction);
+    const bool degrees = std::holds_alternative<AngleForm>(forceAt(sketch, vector)->direction.form) &&
+                         sketch.angleUnit == AngleUnit::deg;
+    return degrees ? value + QChar(0x00B0) : value;
 }
 
 QString typedReference(const Sketch& sketch) {

@@ -68,6 +68,7 @@ MainWindow::Private::Private(MainWindow& owner)
     canvas->setConstruction(constructionFrom(settings.construction()));
     canvas->setOtherOrder(settings.otherOrder());
     canvas->setSnapping(settings.snapping());
+    canvas->setKeepsForces(settings.keepsForces());
     const Parts parts{window, document, *canvas, *panel, *notice, *hints, settings};
     QMenuBar* menus = window.menuBar();
     files = new FileMenu(parts, menus->addMenu(tr("&File")));

@@ -49,6 +49,7 @@ SheetMenu::SheetMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(p
     addDigits(menu);
     addSwitch(menu, {"keepForces", tr("Units and axis &keep the forces")}, [this](bool on) {
         m_parts.settings.setKeepsForces(on);
+        m_parts.canvas.setKeepsForces(on);
     })->setChecked(m_parts.settings.keepsForces());
     addCommand(menu, {"sheetTitle", tr("Edit the &title…")}, [this] { m_parts.canvas.editTitle(); });
     menu->addSeparator();
