@@ -2,6 +2,8 @@
 #include "tests/ui/canvas_fixture.h"
 #include "ui/canvas/glide.h"
 #include "ui/canvas/overlay.h"
+#include "ui/canvas/static_layer.h"
+#include "ui/render/render.h"
 
 namespace tailpoint {
 
@@ -179,6 +181,60 @@ TEST_F(CanvasTest, WhatIsPaintedAfterADragIsWhatTheSheetAloneWouldShow) {
     EXPECT_EQ(canvas.grab().toImage(), fresh.grab().toImage());
     EXPECT_EQ(canvas.figure().list, fresh.figure().list);
     EXPECT_FALSE(arrived.isNull());
+}
+
+TEST_F(CanvasTest, WhileDraggingALabelKeepsItsSideAndOnReleaseTheSheetDecides) {
+    // Round a full turn and back: at every stop the placement of the frame before is held where it still
+    // fits.
+    press(tipOf(0));
+    Placement last = canvas.figure().placement;
+    int kept = 0, changed = 0;
+    for (int degrees = 26; degrees < 66; ++degrees) {
+        move(polar(340, degrees));
+        const Placement now = canvas.figure().placement;
+        for (const auto& [id, place] : now) {
+            const auto before = last.find(id);
+            (before != last.end() && before->second == place ? kept : changed) += 1;
+        }
+        last = now;
+    }
+    EXPECT_GT(kept, 10 * changed);
+    release(polar(340, 65));
+    const Result& r = document.result();
+    const QtTextMeasure measure;
+    const Figure alone =
+        compose(r.sketch, r.solved, r.construction, canvas.view(), canvas.figureOptions(), measure);
+    EXPECT_EQ(canvas.figure().list, alone.list);
+}
+
+TEST_F(CanvasTest, TheStaticLayersArePaintedAgainOnlyWhenTheyChange) {
+    StaticLayer below(StaticLayer::Part::below), above(StaticLayer::Part::above);
+    QImage image(canvas.size(), QImage::Format_RGB32);
+    QPainter painter(&image);
+    const auto frame = [&](ThemeName theme) {
+        const DisplayList& list = canvas.figure().list;
+        below.paint(painter, list, themeOf(theme), canvas.pixelsPerPoint(), 1);
+        above.paint(painter, list, themeOf(theme), canvas.pixelsPerPoint(), 1);
+    };
+    press(tipOf(0));
+    for (int i = 1; i < 20; ++i) {
+        move(polar(300, 20 + i));
+        frame(ThemeName::paper);
+    }
+    release(polar(300, 40));
+    EXPECT_EQ(below.renewals(), 1);
+    EXPECT_EQ(above.renewals(), 1);
+    Sketch titled = document.sketch();
+    titled.title = "Raft at slack water";
+    document.edit(titled, QStringLiteral("Title"));
+    frame(ThemeName::paper);
+    EXPECT_EQ(below.renewals(), 1);
+    EXPECT_EQ(above.renewals(), 2);
+    frame(ThemeName::slate);
+    EXPECT_EQ(below.renewals(), 2);
+    canvas.zoomIn();
+    frame(ThemeName::slate);
+    EXPECT_EQ(below.renewals(), 3);
 }
 
 TEST(CanvasGlide, LabelsMoveFromWhereTheyWereToWhereTheyBelong) {

@@ -224,10 +224,12 @@ void Canvas::contextMenuEvent(QContextMenuEvent* event) {
     const bool byKey = event->reason() == QContextMenuEvent::Keyboard;
     const int vector = byKey ? d->selected : hitTest(d->scene, event->pos()).vector;
     select(vector);
+    const QPoint at =
+        byKey && vector != kNoVector ? mapToGlobal(vectorRect(vector).center()) : event->globalPos();
     QMenu* menu = (vector == kNoVector ? d->sheetMenu() : d->menuFor(vector)).release();
     menu->setParent(this, menu->windowFlags());
     menu->setAttribute(Qt::WA_DeleteOnClose);
-    menu->popup(event->globalPos());
+    menu->popup(at);
 }
 
 } // namespace tailpoint
