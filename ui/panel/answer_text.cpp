@@ -113,15 +113,15 @@ QString angleOrNone(std::optional<double> radians, const Sketch& sketch) {
 }
 
 void addParallelogram(QList<FigureRow>& rows, const Parallelogram& shape, const Sketch& sketch) {
-    rows << heading(Answers::tr("Parallelogram"), {Answers::tr("interior angle")});
-    const Words tip{Answers::tr("tip of ").toStdString(), false};
-    const Sentence corners[]{{{Answers::tr("common point").toStdString(), false}},
-                             {tip, {shape.first, true}},
-                             {tip, {sketch.sum.name, true}},
-                             {tip, {shape.second, true}}};
-    for (std::size_t i = 0; i < 4; ++i) {
-        rows << FigureRow{corners[i], {angleOrNone(shape.interior[i], sketch)}};
-    }
+    rows << heading(Answers::tr("Parallelogram"), {Answers::tr("interior angles")});
+    const auto words = [](const QString& part) { return Words{part.toStdString(), false}; };
+    const Sentence near{words(Answers::tr("common point, tip of ")), {sketch.sum.name, true}};
+    const Sentence far{words(Answers::tr("tips of ")),
+                       {shape.first, true},
+                       words(Answers::tr(" and ")),
+                       {shape.second, true}};
+    rows << FigureRow{near, {angleOrNone(shape.interior[0], sketch)}}; // opposite angles are equal
+    rows << FigureRow{far, {angleOrNone(shape.interior[1], sketch)}};
     if (shape.shape != Shape::proper) {
         rows << FigureRow{{{std::string(wordsFor(shape.shape)), false}}, {}};
     }

@@ -31,17 +31,18 @@ FindView::FindView(SketchDocument& document, QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
     m_answer->setFont(largeFont(font()));
-    m_answer->setForegroundRole(QPalette::Link);
+    m_answer->setForegroundRole(QPalette::LinkVisited);
     m_answer->setAccessibleDescription(tr("Answer"));
     m_sentence->setForegroundRole(QPalette::PlaceholderText);
-    m_message->setForegroundRole(QPalette::BrightText);
     for (QWidget* widget : {static_cast<QWidget*>(m_sentence), static_cast<QWidget*>(m_answer),
                             static_cast<QWidget*>(m_detail), static_cast<QWidget*>(m_message)}) {
         column->addWidget(widget);
     }
     m_mends->setSpacing(0);
+    m_other->setFlush();
+    m_mends->addWidget(m_other, 0, Qt::AlignLeft);
     column->addLayout(m_mends);
-    column->addWidget(m_other, 0, Qt::AlignLeft);
+    column->addSpacing(4);
     connect(m_other, &QPushButton::clicked, this,
             [this] { m_document.choose(1 - m_document.result().chosen); });
 }
@@ -52,7 +53,9 @@ void FindView::refresh() {
     m_sentence->show(htmlOf(question(result.sketch)));
     m_answer->show(answer.large);
     m_detail->show(answer.detail);
-    m_message->show(onScreen(result.solved.message).toHtmlEscaped());
+    m_message->setForegroundRole(answer.large.isEmpty() ? QPalette::BrightText : QPalette::WindowText);
+    m_message->show(result.sketch.forces.empty() ? QString() // the question says it
+                                                 : onScreen(result.solved.message).toHtmlEscaped());
     m_other->setVisible(result.solved.solutions.size() == 2);
     m_other->setText(tr("Answer %1 of 2 \u2013 show the other").arg(result.chosen + 1));
     showMends(mends());
@@ -131,6 +134,7 @@ void FindView::showMends(const QList<Mend>& list) {
     while (m_buttons.size() < list.size()) {
         const qsizetype place = m_buttons.size();
         auto* button = linkButton({}, QStringLiteral("mend%1").arg(place));
+        button->setFlush();
         connect(button, &QPushButton::clicked, this, [this, place] {
             const auto make = m_made.value(place); // a copy: making it fills the list anew
             make();

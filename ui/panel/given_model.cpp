@@ -236,6 +236,12 @@ void GivenModel::keepDraft(const QModelIndex& index, const QString& typed, const
     emit refused(index, message);
 }
 
+QString GivenModel::waitingFault() const {
+    return m_drafts.empty()
+               ? QString()
+               : tr("%1: %2").arg(text(m_drafts.begin()->first.first), m_drafts.begin()->second.message);
+}
+
 void GivenModel::discardDraft(const QModelIndex& index) {
     if (m_drafts.erase(keyAt(index)) > 0) {
         emit dataChanged(index, index);

@@ -41,6 +41,8 @@ public:
     /// Vectors as lines of tab-separated fields, as they can be pasted again.
     QString lines(const std::vector<int>& vectors) const;
     void discardDraft(const QModelIndex& index);
+    /// "P: ..." of the first text that still waits to be mended; empty where there is none.
+    QString waitingFault() const;
 
 signals:
     void refused(const QModelIndex& index, const QString& message);

@@ -17,17 +17,24 @@ namespace tailpoint {
 GivenView::GivenView(SketchDocument& document, QWidget* parent)
     : QWidget(parent), m_document(document), m_model(new GivenModel(document, this)),
       m_delegate(new GivenDelegate(Rules::everyRow)), m_table(new GivenTable(*m_model, m_delegate)),
-      m_line(quietLabel(QStringLiteral("givenLine"))) {
+      m_line(quietLabel(QStringLiteral("givenLine"))), m_fault(quietLabel(QStringLiteral("givenFault"))) {
     auto* add = linkButton(tr("+ Add force"), QStringLiteral("addRow"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2);
     column->addWidget(m_table);
-    column->addWidget(m_line);
-    column->addWidget(add, 0, Qt::AlignLeft);
+    column->addWidget(m_fault);
+    m_fault->setWordWrap(true);
+    m_fault->setForegroundRole(QPalette::BrightText);
+    m_fault->setContentsMargins(8, 3, 8, 0);
+    m_fault->hide();
+    auto* foot = new QHBoxLayout; // the line stands beside the button: nothing moves when it speaks
+    foot->addWidget(add, 0, Qt::AlignTop);
+    foot->addWidget(m_line, 1);
+    column->addLayout(foot);
     m_line->setWordWrap(true);
-    m_line->setMargin(4);
-    m_line->hide();
+    m_line->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    m_line->setContentsMargins(0, 5, 8, 0);
     connect(add, &QPushButton::clicked, this, &GivenView::addForce);
     connect(m_delegate, &GivenDelegate::typing, this, &GivenView::onTyping);
     connect(m_model, &GivenModel::refused, this, [this](const QModelIndex& cell) { sayCell(cell); });
@@ -51,14 +58,15 @@ void GivenView::refresh() {
 }
 
 void GivenView::say(const QString& line, bool fault) {
-    m_line->setForegroundRole(fault ? QPalette::BrightText : QPalette::PlaceholderText);
-    m_line->setText(fault ? QStringLiteral("\u25b2 ") + line : line);
-    m_line->setVisible(!line.isEmpty());
+    m_line->setText(fault ? QString() : line);
+    m_fault->setText(QStringLiteral("\u25b2 ") + line);
+    m_fault->setVisible(fault);
 }
 
-/// The reason of a cell whose text was not taken, else nothing.
+/// The reason of a cell whose text was not taken, else that of any other that still waits to be mended.
 void GivenView::sayCell(const QModelIndex& cell) {
-    const QString fault = cell.data(FaultRole).toString();
+    const QString own = cell.data(FaultRole).toString();
+    const QString fault = own.isEmpty() ? m_model->waitingFault() : own;
     say(fault, !fault.isEmpty());
 }
 

@@ -92,7 +92,7 @@ private:
     GivenModel* m_model;
     GivenDelegate* m_delegate;
     GivenTable* m_table;
-    QLabel* m_line;
+    QLabel *m_line, *m_fault; ///< what was understood; why not
     bool m_following = false; ///< the selection comes from outside
 };
 

@@ -36,21 +36,19 @@ void ValueLabel::paintEvent(QPaintEvent* event) {
 }
 
 QSize LinkButton::sizeHint() const {
-    const QFontMetrics metrics(font());
-    return {metrics.horizontalAdvance(text()) + 12, qMax(26, metrics.height() + 8)};
+    return {fontMetrics().horizontalAdvance(text()) + 2 * m_padding, qMax(26, fontMetrics().height() + 8)};
 }
 
 void LinkButton::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    if (underMouse() || isDown() || hasFocus()) {
-        painter.setPen(hasFocus() ? QPen(palette().color(QPalette::Text), 1) : QPen(Qt::NoPen));
-        painter.setBrush(underMouse() || isDown() ? palette().brush(QPalette::Highlight)
-                                                  : QBrush(Qt::NoBrush));
-        painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 3, 3);
+    const QRect words = rect().adjusted(m_padding, 0, 0, 0);
+    painter.setPen(palette().color(QPalette::Link));
+    painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft, text());
+    if (hasFocus() || underMouse()) {
+        const int below = words.center().y() + fontMetrics().ascent() / 2 + 3;
+        painter.fillRect(words.left(), below, fontMetrics().horizontalAdvance(text()), hasFocus() ? 2 : 1,
+                         palette().color(QPalette::Link));
     }
-    painter.setPen(palette().color(QPalette::WindowText));
-    painter.drawText(rect().adjusted(6, 0, -6, 0), Qt::AlignVCenter | Qt::AlignLeft, text());
 }
 
 QLabel* headingLabel(const QString& title) {

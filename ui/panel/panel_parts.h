@@ -29,15 +29,20 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 };
 
-/// A flat button of text alone, at least 24 px high.
+/// Text to press, underlined under the pointer and the keyboard; at least 24 px high.
 class LinkButton : public QPushButton {
     Q_OBJECT
 public:
     using QPushButton::QPushButton;
+    /// The words begin where the button does: among lines of text, not under a table.
+    void setFlush() { m_padding = 0; }
     QSize sizeHint() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+
+private:
+    int m_padding = 8; ///< as beside a cell's text
 };
 
 /// "GIVEN": small and spaced.

@@ -99,10 +99,14 @@ QColor PanelDelegate::inkOf(const QModelIndex& index) const {
 }
 
 /// A cell whose text was not taken: a wavy line under it, so that the mark does not hang on colour.
-void PanelDelegate::paintFault(QPainter& painter, const QRect& rect) const {
+void PanelDelegate::paintFault(QPainter& painter, const QRect& rect, const QModelIndex& index) const {
     QPolygonF wave;
-    const double y = rect.bottom() - 4;
-    for (int x = rect.left() + kPadding; x <= rect.right() - kPadding; x += 3) {
+    const double y = rect.bottom() - 5;
+    const int width = std::min(painter.fontMetrics().horizontalAdvance(index.data().toString()) + 2,
+                               rect.width() - 2 * kPadding);
+    const bool right = index.column() > 0;
+    const int from = right ? rect.right() - kPadding - width : rect.left() + kPadding;
+    for (int x = from; x <= from + width; x += 3) {
         wave << QPointF(x, y + ((x / 3) % 2 == 0 ? 0 : 2));
     }
     painter.setPen(QPen(m_theme->warning, 1));
@@ -148,7 +152,7 @@ void PanelDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     painter->setRenderHint(QPainter::Antialiasing);
     paintText(*painter, option.rect, index);
     if (!index.data(FaultRole).toString().isEmpty()) {
-        paintFault(*painter, option.rect);
+        paintFault(*painter, option.rect, index);
     }
     const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
     if (view && view->hasFocus() && view->currentIndex() == index) {

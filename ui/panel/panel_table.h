@@ -37,7 +37,7 @@ public:
 private:
     QColor inkOf(const QModelIndex& index) const;
     void paintText(QPainter& painter, const QRect& rect, const QModelIndex& index) const;
-    void paintFault(QPainter& painter, const QRect& rect) const;
+    void paintFault(QPainter& painter, const QRect& rect, const QModelIndex& index) const;
     Rules m_rules;
     const Theme* m_theme = &themeOf(ThemeName::paper);
 };

@@ -1,5 +1,6 @@
 #include "ui/window/bar.h"
 
+#include "ui/style/palette.h"
 #include "ui/window/icons.h"
 
 #include <QAction>
@@ -61,7 +62,7 @@ QSize BarButton::sizeHint() const {
 void BarButton::paintEvent(QPaintEvent*) {
     if (m_icon.isNull() || m_icon.devicePixelRatio() != devicePixelRatioF()) {
         m_icon = tintedIcon(m_iconName, m_theme->ink, kIcon, devicePixelRatioF());
-        m_disabledIcon = tintedIcon(m_iconName, m_theme->construction, kIcon, devicePixelRatioF());
+        m_disabledIcon = tintedIcon(m_iconName, disabledInk(*m_theme), kIcon, devicePixelRatioF());
     }
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
@@ -77,7 +78,7 @@ void BarButton::paintEvent(QPaintEvent*) {
     const QPixmap& icon = isEnabled() ? m_icon : m_disabledIcon;
     painter.drawPixmap(QPointF(kPadding, (height() - kIcon) / 2.0), icon);
     if (!m_compact) {
-        painter.setPen(isEnabled() ? m_theme->ink : m_theme->quietInk);
+        painter.setPen(isEnabled() ? m_theme->ink : disabledInk(*m_theme));
         painter.drawText(rect().adjusted(kPadding + kIcon + kGap, 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft,
                          words());
     }

@@ -73,6 +73,10 @@ void FileMenu::welcome() {
     }
     m_parts.document.replace(*sketch, {});
     m_parts.canvas.fit();
+    hintAtDragging();
+}
+
+void FileMenu::hintAtDragging() {
     m_parts.hints.setHint(
         tr("Drag a tip to change a force: Shift holds its direction, Ctrl its magnitude. Or type into "
            "the table."));
@@ -80,11 +84,12 @@ void FileMenu::welcome() {
 
 bool FileMenu::open(const QString& path) {
     if (const auto error = m_parts.document.open(path)) {
-        m_parts.notice.say(tr("%1 was not opened. %2").arg(QFileInfo(path).fileName(), error->line()));
+        m_parts.notice.say(tr("Not opened \u2013 %1: %2").arg(QFileInfo(path).fileName(), error->line()));
         return false;
     }
     m_parts.notice.say({});
     m_parts.canvas.fit();
+    hintAtDragging();
     m_parts.settings.setBegun();
     m_parts.settings.addRecent(path);
     return true;
@@ -108,7 +113,7 @@ void FileMenu::chooseAndOpen() {
 bool FileMenu::saveTo(const QString& path) {
     m_parts.panel.finishTyping();
     if (const auto error = m_parts.document.save(path)) {
-        m_parts.notice.say(tr("%1 was not saved. %2").arg(QFileInfo(path).fileName(), error->line()));
+        m_parts.notice.say(tr("Not saved \u2013 %1: %2").arg(QFileInfo(path).fileName(), error->line()));
         return false;
     }
     m_parts.notice.say({});
@@ -164,11 +169,11 @@ void FileMenu::chooseAndExport() {
 bool FileMenu::exportTo(const QString& path) {
     const auto bytes = figureBytes(m_parts.document, m_parts.canvas, QFileInfo(path).suffix().toLower());
     if (!bytes) {
-        m_parts.notice.say(tr("The figure was not exported: the name must end in .svg, .pdf or .png"));
+        m_parts.notice.say(tr("Not exported \u2013 the name must end in .svg, .pdf or .png"));
         return false;
     }
     if (const auto error = saveBytes(path, *bytes)) {
-        m_parts.notice.say(tr("The figure was not exported. %1").arg(error->line()));
+        m_parts.notice.say(tr("Not exported \u2013 %1: %2").arg(QFileInfo(path).fileName(), error->line()));
         return false;
     }
     m_parts.notice.say({});

@@ -34,6 +34,7 @@ private:
     bool chooseAndSave();
     void chooseAndExport();
     void fillRecent(QMenu* menu);
+    void hintAtDragging();
     QString suggestedName(const QString& ending) const;
 
     Parts m_parts;

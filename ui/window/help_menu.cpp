@@ -21,19 +21,21 @@ struct Help {
 
 using Line = std::pair<QString, QString>; ///< key or gesture, what it does
 
+/// All rows of one table, so that the columns stand under one another.
 QString section(const QString& title, const QList<Line>& lines) {
-    QString rows;
+    QString rows =
+        QStringLiteral("<tr><td colspan=\"2\" style=\"padding:12px 0 4px 0\"><b>%1</b></td></tr>").arg(title);
     for (const auto& [keys, does] : lines) {
-        rows +=
-            QStringLiteral(
-                "<tr><td style=\"padding:2px 18px 2px 0;white-space:nowrap\"><b>%1</b></td><td>%2</td></tr>")
-                .arg(keys.toHtmlEscaped(), does.toHtmlEscaped());
+        rows += QStringLiteral("<tr><td width=\"215\" style=\"padding:3px 16px 3px 0\">%1</td>"
+                               "<td style=\"padding:3px 0\">%2</td></tr>")
+                    .arg(keys.toHtmlEscaped(), does.toHtmlEscaped());
     }
-    return QStringLiteral("<h3>%1</h3><table>%2</table>").arg(title, rows);
+    return rows;
 }
 
 QString keysPage() {
-    return section(Help::tr("On the sheet"),
+    return QStringLiteral("<table>") +
+           section(Help::tr("On the sheet"),
                    {{Help::tr("drag from the common point"), Help::tr("draws a new force")},
                     {Help::tr("drag a tip"),
                      Help::tr("changes a force; Shift holds its direction, Ctrl its magnitude")},
@@ -60,7 +62,8 @@ QString keysPage() {
                    {{Help::tr("Ctrl+Z, Ctrl+Shift+Z"), Help::tr("undo, redo")},
                     {Help::tr("F6"), Help::tr("goes from the sheet to the table and back")},
                     {Help::tr("Ctrl+0"), Help::tr("fits the figure to the sheet")},
-                    {Help::tr("Ctrl+Shift+C, Ctrl+Shift+V"), Help::tr("copy the figure, copy the values")}});
+                    {Help::tr("Ctrl+Shift+C, Ctrl+Shift+V"), Help::tr("copy the figure, copy the values")}}) +
+           QStringLiteral("</table>");
 }
 
 QString aboutPage() {

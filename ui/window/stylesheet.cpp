@@ -1,5 +1,7 @@
 #include "ui/window/stylesheet.h"
 
+#include "ui/style/palette.h"
+
 namespace tailpoint {
 
 QString styleSheetOf(const Theme& theme) {
@@ -10,7 +12,7 @@ QMenuBar::item:selected { background: @accent; }
 QMenu { background: @panel; color: @ink; border: 1px solid @hairline; padding: 4px 0; }
 QMenu::item { padding: 5px 28px 5px 26px; }
 QMenu::item:selected { background: @accent; }
-QMenu::item:disabled { color: @quiet; }
+QMenu::item:disabled { color: @disabled; }
 QMenu::separator { height: 1px; background: @hairline; margin: 4px 0; }
 QMenu::indicator { width: 14px; height: 14px; left: 6px; }
 QToolTip { background: @panel; color: @ink; border: 1px solid @hairline; padding: 3px; }
@@ -20,6 +22,11 @@ QScrollBar::handle:vertical { background: @hairline; border-radius: 3px; min-hei
 QScrollBar::handle:vertical:hover { background: @construction; }
 QScrollBar::add-line, QScrollBar::sub-line { height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+QPushButton { background: @panel; color: @ink; border: 1px solid @hairline; border-radius: 4px; padding: 4px 14px; min-height: 18px; min-width: 52px; }
+QPushButton:hover, QPushButton:pressed { background: @accent; }
+QPushButton:default { border-color: @given; }
+QPushButton:focus { border: 2px solid @ink; padding: 3px 13px; }
+QDialogButtonBox, QMessageBox { dialogbuttonbox-buttons-have-icons: 0; }
 QLineEdit#cellField { background: @panel; color: @ink; border: none; border-bottom: 2px solid @given; padding: 0 5px; }
 )");
     const std::pair<const char*, QColor> colours[]{{"@bar", theme.bar},
@@ -27,7 +34,7 @@ QLineEdit#cellField { background: @panel; color: @ink; border: none; border-bott
                                                    {"@hairline", theme.hairline},
                                                    {"@accent", theme.accentGround},
                                                    {"@panel", theme.panel},
-                                                   {"@quiet", theme.quietInk},
+                                                   {"@disabled", disabledInk(theme)},
                                                    {"@construction", theme.construction},
                                                    {"@given", theme.given}};
     for (const auto& [name, colour] : colours) {
