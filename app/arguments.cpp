@@ -16,6 +16,7 @@ QString names(const QList<Option>& known) {
     QStringList out;
     for (const Option& option : known)
         out << option.name;
+    out << QStringLiteral("--help");
     return out.join(QStringLiteral(", "));
 }
 
@@ -27,7 +28,7 @@ std::optional<QString> takeOption(const QStringList& given, qsizetype& at, const
     const QString name = given[at].left(equals);
     const Option* option = optionNamed(name, known);
     if (!option)
-        return QStringLiteral("%1 is no option here; use one of %2, --help").arg(name, names(known));
+        return QStringLiteral("%1 is no option here; use one of %2").arg(name, names(known));
     if (out.options.contains(name))
         return QStringLiteral("%1 stands twice; take one out").arg(name);
     if (option->flag && equals >= 0)

@@ -169,6 +169,16 @@ TEST_F(PanelTest, AQuestionMarkTogglesBetweenGivenAndToFind) {
     EXPECT_FALSE(isGiven(force(0).direction));
 }
 
+TEST_F(PanelTest, SpaceTogglesInACellAndBlanksInAFieldChangeNothing) {
+    goTo(0, GivenModel::MagnitudeColumn);
+    QTest::keyClick(table, Qt::Key_Space);
+    EXPECT_FALSE(field());
+    EXPECT_FALSE(force(0).magnitude.value);
+    document.undoStack().undo();
+    type(0, GivenModel::MagnitudeColumn, QStringLiteral("  "));
+    EXPECT_EQ(document.sketch(), raft());
+}
+
 TEST_F(PanelTest, ZeroInTheSumIsEquilibriumAndSaysSo) {
     type(2, GivenModel::MagnitudeColumn, QStringLiteral("0"));
     settle();

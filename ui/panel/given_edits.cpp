@@ -174,6 +174,9 @@ Force& vectorOf(Sketch& sketch, int vector) {
 
 Outcome typedInto(const Sketch& sketch, int vector, Entry cell, const QString& typed) {
     const QString trimmed = typed.trimmed();
+    if (trimmed.isEmpty() && !typed.isEmpty()) {
+        return Taken{sketch, {}}; // blanks alone say nothing: what stood there stays
+    }
     switch (cell) {
     case Entry::name:
         return named(sketch, vector, trimmed);

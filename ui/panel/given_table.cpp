@@ -71,7 +71,7 @@ GivenTable::GivenTable(GivenModel& model, GivenDelegate* delegate, QWidget* pare
     setObjectName(QStringLiteral("givenTable"));
     setAccessibleName(tr("Given"));
     setEditTriggers(DoubleClicked | SelectedClicked | EditKeyPressed | AnyKeyPressed);
-    setShares({20, 27, 31, 22});
+    setShares({16, 25, 30, 29});
     setModel(&model);
 }
 
@@ -109,7 +109,7 @@ void GivenTable::dropTyping() {
 void GivenTable::keyPressEvent(QKeyEvent* event) {
     if (event->matches(QKeySequence::Paste)) {
         emit pasted(QGuiApplication::clipboard()->text());
-    } else if (event->text() == QLatin1String("?")) {
+    } else if (event->text() == QLatin1String("?") || event->key() == Qt::Key_Space) {
         m_model.toggle(currentIndex());
     } else if (event->key() == Qt::Key_Delete || event->key() == Qt::Key_Backspace) {
         emit removal(chosenRows());

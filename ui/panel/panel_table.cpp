@@ -113,6 +113,18 @@ void PanelDelegate::paintFault(QPainter& painter, const QRect& rect, const QMode
     painter.drawPolyline(wave);
 }
 
+/// A number with many figures is set smaller, down to three fifths, rather than cut.
+static void narrowTo(QPainter& painter, const QString& shown, int width) {
+    const int wanted = painter.fontMetrics().horizontalAdvance(shown);
+    if (wanted <= width || wanted == 0) {
+        return;
+    }
+    QFont font = painter.font();
+    const double size = font.pointSizeF() > 0 ? font.pointSizeF() : font.pixelSize() * 0.75;
+    font.setPointSizeF(size * std::max(0.6, 0.97 * width / wanted));
+    painter.setFont(font);
+}
+
 void PanelDelegate::paintText(QPainter& painter, const QRect& rect, const QModelIndex& index) const {
     const QString shown = index.data().toString();
     const Qt::Alignment alignment(index.data(Qt::TextAlignmentRole).toInt());
@@ -123,6 +135,7 @@ void PanelDelegate::paintText(QPainter& painter, const QRect& rect, const QModel
         drawSentence(painter, inner, sentence.value<Sentence>());
         return;
     }
+    narrowTo(painter, shown, inner.width());
     const QString fitting = painter.fontMetrics().elidedText(shown, Qt::ElideRight, inner.width());
     drawTabular(painter, inner, alignment, fitting);
     if (index.data(ToFindRole).toBool()) { // a blank to be filled in: the mark beside the colour

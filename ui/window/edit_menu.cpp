@@ -26,6 +26,7 @@ EditMenu::EditMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(par
     addForce = addCommand(menu, {"addForce", tr("&Add force"), QKeySequence(Qt::CTRL | Qt::Key_Return)},
                           [this] { m_parts.canvas.addForce(); });
     addForce->setToolTip(tr("Add a force"));
+    addCommand(menu, {"deleteForce", tr("&Delete force")}, [this] { m_parts.canvas.removeSelected(); });
     addCommand(menu, {"pasteForces", tr("&Paste forces"), QKeySequence::Paste}, [this] { paste(); });
     menu->addSeparator();
     addCommand(

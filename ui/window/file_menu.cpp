@@ -3,6 +3,7 @@
 #include "ui/canvas/canvas.h"
 #include "ui/document/sketch_document.h"
 #include "ui/panel/panel.h"
+#include "ui/panel/symbols.h"
 #include "ui/window/figure_output.h"
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
@@ -22,6 +23,17 @@ namespace {
 
 QString folderOf(const QString& path) {
     return path.isEmpty() ? QString() : QFileInfo(path).absolutePath() + u'/';
+}
+
+/// Why `path` can't be opened, found out without touching the open sketch.
+std::optional<FileError> unreadable(const QString& path) {
+    const auto bytes = readBytes(path);
+    if (const auto* error = std::get_if<FileError>(&bytes)) {
+        return *error;
+    }
+    const auto sketch = readSketch(std::get<QByteArray>(bytes));
+    const auto* error = std::get_if<FileError>(&sketch);
+    return error ? std::optional(*error) : std::nullopt;
 }
 
 } // namespace
@@ -82,9 +94,13 @@ void FileMenu::hintAtDragging() {
            "the table."));
 }
 
+void FileMenu::sayNotOpened(const QString& path, const FileError& error) {
+    m_parts.notice.say(tr("Not opened \u2013 %1: %2").arg(QFileInfo(path).fileName(), error.line()));
+}
+
 bool FileMenu::open(const QString& path) {
     if (const auto error = m_parts.document.open(path)) {
-        m_parts.notice.say(tr("Not opened \u2013 %1: %2").arg(QFileInfo(path).fileName(), error->line()));
+        sayNotOpened(path, *error);
         return false;
     }
     m_parts.notice.say({});
@@ -95,8 +111,11 @@ bool FileMenu::open(const QString& path) {
     return true;
 }
 
+/// Nobody is asked to give up changes for a file that can't be opened.
 void FileMenu::openAsked(const QString& path) {
-    if (mayLoseChanges()) {
+    if (const auto error = unreadable(path)) {
+        sayNotOpened(path, *error);
+    } else if (mayLoseChanges()) {
         open(path);
     }
 }
@@ -198,8 +217,10 @@ bool FileMenu::mayLoseChanges() {
     if (!m_parts.document.isModified()) {
         return true;
     }
+    const QString title = text(m_parts.document.sketch().title);
     QMessageBox box(QMessageBox::NoIcon, tr("Unsaved changes"),
-                    tr("The sketch has changes that are not saved."),
+                    title.isEmpty() ? tr("The sketch has changes that are not saved.")
+                                    : tr("\u201c%1\u201d has changes that are not saved.").arg(title),
                     QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, &m_parts.window);
     box.setObjectName(QStringLiteral("unsavedQuestion"));
     box.setDefaultButton(QMessageBox::Save);

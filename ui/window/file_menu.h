@@ -1,6 +1,7 @@
 // File: new, open, save, recent files, export, and the question before unsaved changes are lost.
 #pragma once
 
+#include "ui/document/sketch_json.h"
 #include "ui/window/parts.h"
 
 #include <QObject>
@@ -29,6 +30,7 @@ public:
     void openAsked(const QString& path);
 
 private:
+    void sayNotOpened(const QString& path, const FileError& error);
     void chooseAndOpen();
     bool save();
     bool chooseAndSave();

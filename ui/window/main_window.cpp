@@ -21,6 +21,7 @@
 #include <QFileInfo>
 #include <QMenuBar>
 #include <QMimeData>
+#include <QScreen>
 #include <QSplitter>
 #include <QUrl>
 #include <QVBoxLayout>
@@ -130,7 +131,8 @@ void MainWindow::Private::connectParts() {
 
 void MainWindow::Private::restore() {
     if (!window.restoreGeometry(settings.geometry())) {
-        window.resize(kFirstSize);
+        constexpr QSize kFrame(16, 64); // the title bar and borders that a window manager adds
+        window.resize(kFirstSize.boundedTo(window.screen()->availableSize() - kFrame));
     }
     if (!splitter->restoreState(settings.splitter())) {
         splitter->setSizes({window.width() - kPanelWidth, kPanelWidth});
