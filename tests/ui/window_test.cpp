@@ -2,12 +2,14 @@
 #include "panel_support.h"
 
 #include "ui/canvas/canvas.h"
+#include "ui/document/recovery.h"
 #include "ui/panel/panel.h"
 #include "ui/window/main_window.h"
 
 #include <QAction>
 #include <QApplication>
 #include <QClipboard>
+#include <QDir>
 #include <QDropEvent>
 #include <QFile>
 #include <QMenu>
@@ -27,6 +29,7 @@ protected:
     void SetUp() override {
         ASSERT_TRUE(folder.isValid());
         QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, folder.path());
+        qputenv("XDG_STATE_HOME", folder.filePath(QStringLiteral("state")).toUtf8());
         open();
     }
     void open() {
@@ -255,6 +258,32 @@ TEST_F(WindowTest, TheValuesGoToTheClipboardAsText) {
     for (const char* part : {"R = 520 N", "3.6° clockwise from +x", "308 N", "115.0°", "15 digits"}) {
         EXPECT_TRUE(all.contains(QString::fromUtf8(part))) << part << " in\n" << all.toStdString();
     }
+}
+
+TEST_F(WindowTest, WorkThatACrashLeftIsOfferedAgain) {
+    Sketch lost = raft();
+    lost.title = "Lost and found";
+    const QString left = recoveryFolder();
+    ASSERT_TRUE(QDir().mkpath(left));
+    QFile copy;
+    {
+        SketchDocument other;
+        Autosave autosave(other, left);
+        ASSERT_FALSE(other.edit(lost, QStringLiteral("work")));
+        autosave.flush();
+        ASSERT_TRUE(QFile::copy(autosave.file(), left + QStringLiteral("/copy")));
+        copy.setFileName(autosave.file());
+    } // closed in order: its copy goes
+    ASSERT_TRUE(QFile::rename(left + QStringLiteral("/copy"), copy.fileName()));
+    window.reset();
+    open();
+    auto* offer = child<QPushButton>(*window, "noticeOffer0");
+    ASSERT_TRUE(waitFor([&] { return offer->isVisible(); }));
+    EXPECT_TRUE(notice().contains(QStringLiteral("Lost and found"))) << notice().toStdString();
+    QTest::mouseClick(offer, Qt::LeftButton);
+    EXPECT_EQ(window->document().sketch(), lost);
+    EXPECT_TRUE(window->isWindowModified());
+    EXPECT_FALSE(QFile::exists(copy.fileName()));
 }
 
 TEST_F(WindowTest, SelectionIsOneOnSheetAndPanel) {

@@ -236,6 +236,11 @@ void GivenModel::keepDraft(const QModelIndex& index, const QString& typed, const
     emit refused(index, message);
 }
 
+void GivenModel::forgetDrafts() {
+    m_drafts.clear();
+    emit dataChanged(index(0, 0), index(m_forces, Columns - 1));
+}
+
 QString GivenModel::waitingFault() const {
     return m_drafts.empty()
                ? QString()

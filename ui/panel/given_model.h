@@ -41,6 +41,7 @@ public:
     /// Vectors as lines of tab-separated fields, as they can be pasted again.
     QString lines(const std::vector<int>& vectors) const;
     void discardDraft(const QModelIndex& index);
+    void forgetDrafts();
     /// "P: ..." of the first text that still waits to be mended; empty where there is none.
     QString waitingFault() const;
 

@@ -57,6 +57,11 @@ void GivenView::refresh() {
     m_model->refresh();
 }
 
+void GivenView::forgetDrafts() {
+    m_model->forgetDrafts();
+    say({}, false);
+}
+
 void GivenView::say(const QString& line, bool fault) {
     m_line->setText(fault ? QString() : line);
     m_fault->setText(QStringLiteral("\u25b2 ") + line);

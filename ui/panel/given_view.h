@@ -62,6 +62,7 @@ public:
     explicit GivenView(SketchDocument& document, QWidget* parent = nullptr);
     void setTheme(const Theme& theme);
     void refresh();
+    void forgetDrafts(); ///< another sketch altogether
     bool isStale() const { return m_model->isStale(); }
 
     void select(int vector);

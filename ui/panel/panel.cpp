@@ -99,6 +99,7 @@ void Panel::connectParts() {
     m_frame.setSingleShot(true);
     connect(&m_frame, &QTimer::timeout, this, &Panel::refresh);
     connect(&m_document, &SketchDocument::changed, this, &Panel::documentChanged);
+    connect(&m_document, &SketchDocument::replaced, m_given, &GivenView::forgetDrafts);
     connect(m_given, &GivenView::selected, this, &Panel::selected);
     connect(m_find, &FindView::cellWanted, this, &Panel::edit);
 }

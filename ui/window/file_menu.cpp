@@ -106,6 +106,9 @@ bool FileMenu::open(const QString& path) {
     m_parts.notice.say({});
     m_parts.canvas.fit();
     hintAtDragging();
+    if (const QString& reason = m_parts.document.readOnlyReason(); !reason.isEmpty()) {
+        m_parts.notice.say(tr("%1 %2").arg(QFileInfo(path).fileName(), reason));
+    }
     m_parts.settings.setBegun();
     m_parts.settings.addRecent(path);
     return true;
@@ -163,8 +166,13 @@ bool FileMenu::chooseAndSave() {
     if (path.isEmpty()) {
         return false;
     }
-    if (QFileInfo(path).suffix().isEmpty()) {
+    const QString ending = QFileInfo(path).suffix().toLower();
+    if (ending.isEmpty()) {
         path += QStringLiteral(".json");
+    } else if (figureBytes(m_parts.document, m_parts.canvas, ending)) {
+        m_parts.notice.say(
+            tr("Not saved \u2013 a sketch ends in .json; for .%1 use Export figure").arg(ending));
+        return false;
     }
     return saveTo(path);
 }

@@ -1,5 +1,6 @@
 #include "ui/window/lines.h"
 
+#include "ui/panel/panel_parts.h"
 #include "ui/window/icons.h"
 
 #include <QAccessible>
@@ -54,6 +55,16 @@ Notice::Notice(QWidget* parent)
     row->setSpacing(8);
     row->addWidget(m_mark);
     row->addWidget(m_line, 1);
+    for (int i = 0; i < 2; ++i) {
+        auto* offer = linkButton({}, QStringLiteral("noticeOffer%1").arg(i));
+        connect(offer, &QPushButton::clicked, this, [this, i] {
+            const auto take = m_offered.at(i).take; // a copy: taking it may say something else
+            hide();
+            take();
+        });
+        m_offers << offer;
+        row->addWidget(offer);
+    }
     row->addWidget(m_close);
     m_line->setWordWrap(true);
     m_line->setForegroundRole(QPalette::BrightText);
@@ -67,8 +78,14 @@ Notice::Notice(QWidget* parent)
     hide();
 }
 
-void Notice::say(const QString& line) {
+void Notice::ask(const QString& line, const QList<Offer>& offers) {
     m_line->setText(line);
+    m_offered = offers;
+    for (qsizetype i = 0; i < m_offers.size(); ++i) {
+        m_offers[i]->setVisible(i < offers.size());
+        m_offers[i]->setText(i < offers.size() ? offers[i].title : QString());
+        m_offers[i]->updateGeometry();
+    }
     setVisible(!line.isEmpty());
     if (isVisible()) {
         QAccessibleEvent event(m_line, QAccessible::Alert);

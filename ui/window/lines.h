@@ -4,12 +4,16 @@
 
 #include "ui/style/theme.h"
 
+#include <QList>
 #include <QWidget>
+#include <functional>
 
 class QLabel;
 class QToolButton;
 
 namespace tailpoint {
+
+class LinkButton;
 
 /// One line of what to do, and the pointer's value at the right.
 class HintLine : public QWidget {
@@ -25,16 +29,26 @@ private:
     QLabel *m_hint, *m_readout;
 };
 
-/// Says what could not be done, until it is dismissed or something else is said. Never takes the focus.
+/// Says what could not be done, or offers something, until it is dismissed or something else is said. Never
+/// takes the focus.
 class Notice : public QWidget {
     Q_OBJECT
 public:
+    struct Offer {
+        QString title;
+        std::function<void()> take;
+    };
+
     explicit Notice(QWidget* parent = nullptr);
-    void say(const QString& line);
+    void say(const QString& line) { ask(line, {}); }
+    /// At most two offers; taking one closes the notice first.
+    void ask(const QString& line, const QList<Offer>& offers);
     void setTheme(const Theme& theme);
 
 private:
     QLabel *m_mark, *m_line;
+    QList<LinkButton*> m_offers;
+    QList<Offer> m_offered;
     QToolButton* m_close;
 };
 

@@ -12,6 +12,7 @@
 #include "ui/window/icons.h"
 #include "ui/window/lines.h"
 #include "ui/window/question_menu.h"
+#include "ui/window/safekeeping.h"
 #include "ui/window/settings.h"
 #include "ui/window/sheet_menu.h"
 #include "ui/window/stylesheet.h"
@@ -23,8 +24,10 @@
 #include <QMimeData>
 #include <QScreen>
 #include <QSplitter>
+#include <QTimer>
 #include <QUrl>
 #include <QVBoxLayout>
+#include <utility>
 
 namespace tailpoint {
 
@@ -32,6 +35,7 @@ namespace {
 
 constexpr QSize kFirstSize{1280, 760};
 constexpr int kPanelWidth = 400;
+constexpr int kAfterFirstPaint = 100; // milliseconds
 
 QString droppedFile(const QMimeData* data) {
     const QList<QUrl> urls = data->urls();
@@ -61,6 +65,10 @@ public:
     FileMenu* files;
     EditMenu* edits;
     SheetMenu* sheet;
+    std::unique_ptr<Safekeeping> safekeeping; ///< after the first paint
+    bool shown = false;
+
+    Parts parts() { return {window, document, *canvas, *panel, *notice, *hints, settings}; }
 };
 
 MainWindow::Private::Private(MainWindow& owner)
@@ -70,12 +78,11 @@ MainWindow::Private::Private(MainWindow& owner)
     canvas->setOtherOrder(settings.otherOrder());
     canvas->setSnapping(settings.snapping());
     canvas->setKeepsForces(settings.keepsForces());
-    const Parts parts{window, document, *canvas, *panel, *notice, *hints, settings};
     QMenuBar* menus = window.menuBar();
-    files = new FileMenu(parts, menus->addMenu(tr("&File")));
-    edits = new EditMenu(parts, menus->addMenu(tr("&Edit")));
-    sheet = new SheetMenu(parts, menus->addMenu(tr("&Sheet")));
-    new QuestionMenu(parts, menus->addMenu(tr("&Question"))); // belongs to its menu
+    files = new FileMenu(parts(), menus->addMenu(tr("&File")));
+    edits = new EditMenu(parts(), menus->addMenu(tr("&Edit")));
+    sheet = new SheetMenu(parts(), menus->addMenu(tr("&Sheet")));
+    new QuestionMenu(parts(), menus->addMenu(tr("&Question"))); // belongs to its menu
     addHelp(menus->addMenu(tr("&Help")), &window);
 }
 
@@ -166,6 +173,7 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), d(std::make_uniqu
 
 /// Sheet and panel read the document: they go before it.
 MainWindow::~MainWindow() {
+    d->safekeeping.reset();
     delete takeCentralWidget();
 }
 
@@ -197,6 +205,17 @@ void MainWindow::setTheme(ThemeName name) {
     d->notice->setTheme(theme);
     d->canvas->setTheme(name);
     d->panel->setTheme(name);
+}
+
+/// The first paint comes before this timer's turn.
+void MainWindow::showEvent(QShowEvent* event) {
+    QMainWindow::showEvent(event);
+    if (!std::exchange(d->shown, true)) {
+        QTimer::singleShot(kAfterFirstPaint, this, [this] {
+            d->safekeeping =
+                std::make_unique<Safekeeping>(d->parts(), [this] { return d->files->mayLoseChanges(); });
+        });
+    }
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -1,0 +1,29 @@
+// Unsaved work: kept on the disk while the window is open, offered again after a crash.
+#pragma once
+
+#include "ui/window/parts.h"
+
+#include <QObject>
+#include <functional>
+#include <memory>
+
+namespace tailpoint {
+
+class Autosave;
+
+/// Made after the first paint: looking for what a crash left must not delay the window.
+class Safekeeping : public QObject {
+    Q_OBJECT
+public:
+    /// `mayLoseChanges` asks about what is open before it is replaced.
+    Safekeeping(const Parts& parts, std::function<bool()> mayLoseChanges);
+    ~Safekeeping() override;
+
+private:
+    void offerNext();
+    Parts m_parts;
+    std::function<bool()> m_mayLoseChanges;
+    std::unique_ptr<Autosave> m_autosave;
+};
+
+} // namespace tailpoint
