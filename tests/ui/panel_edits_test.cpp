@@ -52,10 +52,14 @@ TEST(TypedIntoACell, ADirectionIsAnAngleASlopeOrABearing) {
 }
 
 TEST(TypedIntoACell, AQuestionMarkOrNothingMakesItOneToFind) {
-    for (const char* typed : {"?", "", "  "}) {
+    for (const char* typed : {"?", ""}) {
         const Sketch after = taken(typedInto(raft(), 0, Entry::magnitude, QString::fromUtf8(typed)));
         EXPECT_FALSE(isGiven(after.forces[0].magnitude)) << '"' << typed << '"';
     }
+}
+
+TEST(TypedIntoACell, BlanksAloneLeaveTheValue) {
+    EXPECT_EQ(taken(typedInto(raft(), 0, Entry::magnitude, QStringLiteral("  "))), raft());
 }
 
 TEST(TypedIntoACell, WhatCantBeReadIsRefusedWithAReason) {
