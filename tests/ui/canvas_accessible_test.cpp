@@ -102,4 +102,19 @@ TEST_F(CanvasAccessible, AChildOutlivesItsForceAsInvalid) {
     EXPECT_TRUE(resultant->isValid());
 }
 
+TEST_F(CanvasAccessible, WhatHasNoAnswerAndWhatHasNoDirectionIsNamedInWords) {
+    Sketch sketch = raft();
+    sketch.forces[1].direction = {};
+    sketch.forces[1].magnitude = {};
+    open(sketch);
+    EXPECT_EQ(vector(1)->text(QAccessible::Name),
+              QStringLiteral("Force Q, magnitude to find, direction to find"));
+    sketch.forces[1] = forceOf("Q", 340, -155);
+    open(sketch);
+    EXPECT_EQ(vector(2)->text(QAccessible::Name), QStringLiteral("Resultant R, 0 N, no direction"));
+    sketch.sum.magnitude.value = 0;
+    open(sketch);
+    EXPECT_EQ(vector(2)->text(QAccessible::Name), QStringLiteral("Sum of the forces: zero"));
+}
+
 } // namespace tailpoint

@@ -1,6 +1,8 @@
 // What is to be found: it can't be dragged, it follows live, and of two answers either can be taken.
 #include "tests/ui/canvas_fixture.h"
 
+#include <QLineEdit>
+
 namespace tailpoint {
 
 /// R = 400 N at 10 degrees of P (magnitude to find, at 40 degrees) and Q (320 N, direction to find): two
@@ -78,6 +80,23 @@ TEST_F(CanvasUnknown, AClickOnTheOtherAnswerTakesIt) {
     EXPECT_FALSE(canvas.figure().list == before);
     click(pixel(answer(0, 1) * 0.6));
     EXPECT_EQ(document.result().chosen, 0u);
+}
+
+TEST_F(CanvasUnknown, AClickOnTheOtherAnswersLabelTakesItToo) {
+    for (const Group& group : canvas.figure().list.groups) {
+        for (const Item& item : group.items) {
+            const Text* text = std::get_if<Text>(&item);
+            if (text != nullptr && group.id.starts_with("other-")) {
+                const QPointF at(text->box.left + text->box.width / 2, text->box.top + text->box.height / 2);
+                const std::size_t before = document.result().chosen;
+                click(at * canvas.pixelsPerPoint());
+                EXPECT_EQ(document.result().chosen, 1 - before);
+                EXPECT_FALSE(canvas.findChild<QLineEdit*>(QStringLiteral("labelEditor"))->isVisible());
+                return;
+            }
+        }
+    }
+    FAIL() << "the other answer has no label";
 }
 
 TEST_F(CanvasUnknown, ADragOnTheOtherAnswerTakesNothing) {

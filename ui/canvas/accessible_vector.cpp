@@ -37,11 +37,23 @@ QString directionText(const Canvas& canvas, int vector) {
                              : words::tr("no direction");
 }
 
+/// "Force P, 340 N at 25.0°", "Force Q, 320 N, direction to find", "Sum of the forces: zero".
 QString vectorName(const Canvas& canvas, int vector) {
-    const Force& force = *forceAt(canvas.document().sketch(), vector);
-    const QString kind =
-        vector == kSumIndex ? words::tr("Resultant %1, %2 at %3") : words::tr("Force %1, %2 at %3");
-    return kind.arg(words::name(force), magnitudeText(canvas, vector), directionText(canvas, vector));
+    const Sketch& sketch = canvas.document().sketch();
+    if (vector == kSumIndex && isEquilibrium(sketch)) {
+        return words::tr("Sum of the forces: zero");
+    }
+    const Force& force = *forceAt(sketch, vector);
+    const SolvedForce* answer = answerOf(canvas, vector);
+    const bool hasMagnitude = answer != nullptr || isGiven(force.magnitude);
+    const bool hasDirection = answer != nullptr ? answer->direction.has_value() : isGiven(force.direction);
+    const QString kind = vector == kSumIndex ? words::tr("Resultant %1") : words::tr("Force %1");
+    const QString size = hasMagnitude ? magnitudeText(canvas, vector) : words::tr("magnitude to find");
+    const QString way = hasDirection        ? directionText(canvas, vector)
+                        : answer != nullptr ? words::tr("no direction")
+                                            : words::tr("direction to find");
+    const QString format = hasMagnitude && hasDirection ? words::tr("%1, %2 at %3") : words::tr("%1, %2, %3");
+    return format.arg(kind.arg(words::name(force)), size, way);
 }
 
 QRect onScreen(const Canvas& canvas, int vector) {

@@ -165,24 +165,26 @@ std::unique_ptr<QMenu> Canvas::Private::menuFor(int vector) {
     question(tr("Magnitude to find"), Entry::magnitude);
     question(tr("Direction to find"), Entry::direction);
     menu->addSeparator();
-    menu->addAction(tr("Type the magnitude…"), &q, [this, vector] { openEditor(Cell::magnitude, vector); });
-    menu->addAction(tr("Type the direction…"), &q, [this, vector] { openEditor(Cell::direction, vector); });
-    menu->addAction(tr("Rename…"), &q, [this, vector] { openEditor(Cell::name, vector); });
+    menu->addAction(tr("Type the magnitude…\tEnter"), &q,
+                    [this, vector] { openEditor(Cell::magnitude, vector); });
+    menu->addAction(tr("Type the direction…\tShift+Enter"), &q,
+                    [this, vector] { openEditor(Cell::direction, vector); });
+    menu->addAction(tr("Rename…\tF2"), &q, [this, vector] { openEditor(Cell::name, vector); });
     if (scene.result().solved.solutions.size() == 2) {
         menu->addSeparator();
-        menu->addAction(tr("Take the other answer"), &q, [this] { q.takeOtherAnswer(); });
+        menu->addAction(tr("Take the other answer\tN"), &q, [this] { q.takeOtherAnswer(); });
     }
     if (vector != kSumIndex) {
         menu->addSeparator();
-        menu->addAction(tr("Delete %1").arg(words::name(force)), &q, [this] { q.removeSelected(); });
+        menu->addAction(tr("Delete %1\tDel").arg(words::name(force)), &q, [this] { q.removeSelected(); });
     }
     return menu;
 }
 
 std::unique_ptr<QMenu> Canvas::Private::sheetMenu() {
     auto menu = std::make_unique<QMenu>();
-    menu->addAction(tr("Add a force"), &q, [this] { q.addForce(); });
-    menu->addAction(tr("Fit to the sheet"), &q, [this] { q.fit(); });
+    menu->addAction(tr("Add a force\tInsert"), &q, [this] { q.addForce(); });
+    menu->addAction(tr("Fit to the sheet\tHome"), &q, [this] { q.fit(); });
     QAction* snap = menu->addAction(tr("Snapping"));
     snap->setCheckable(true);
     snap->setChecked(snapping);

@@ -192,7 +192,9 @@ void Canvas::mouseReleaseEvent(QMouseEvent* event) {
 
 void Canvas::mouseDoubleClickEvent(QMouseEvent* event) {
     const Hit hit = hitLabel(d->scene, event->position());
-    if (event->button() == Qt::LeftButton && hit.cell != Cell::none && hit.cell != Cell::scale) {
+    const bool typed =
+        hit.kind == Hit::Kind::label || (hit.kind == Hit::Kind::cell && hit.cell != Cell::scale);
+    if (event->button() == Qt::LeftButton && typed) {
         d->openEditor(hit.cell, hit.vector);
     } else {
         mousePressEvent(event);

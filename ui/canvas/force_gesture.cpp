@@ -79,7 +79,7 @@ void ForceGesture::readBack(const Catch& caught) {
     m_feedback.name.clear();
     if (const Force* force = forceAt(sketch, m_vector)) {
         m_feedback.name = words::name(*force);
-        m_feedback.readout = words::both(*force, sketch);
+        m_feedback.readout = words::given(*force, sketch);
     }
     const std::vector<DrawnVector> drawn = drawnVectors(m_stage.scene);
     if (const DrawnVector* mine = drawnOf(drawn, m_vector)) {

@@ -40,12 +40,15 @@ int vectorWithId(const DisplayList& list, std::string_view id) {
 /// to a force carries the force's id behind "direction-".
 Target targetOf(const DisplayList& list, const Group& group, std::size_t count) {
     constexpr std::array titleBlock{Cell::title, Cell::scale, Cell::reference, Cell::figures};
-    constexpr std::string_view direction = "direction-";
+    constexpr std::string_view direction = "direction-", other = "other-";
     if (group.role == Role::titleblock) {
         return {count < titleBlock.size() ? titleBlock[count] : Cell::none, kNoVector};
     }
     if (group.id.starts_with(direction)) {
         return {Cell::direction, vectorWithId(list, std::string_view(group.id).substr(direction.size()))};
+    }
+    if (group.id.starts_with(other)) {
+        return {Cell::otherAnswer, group.vector};
     }
     const bool arrow = group.role == Role::given || group.role == Role::sum;
     return {arrow && group.vector != kNoVector ? Cell::magnitude : Cell::none, group.vector};
@@ -121,7 +124,10 @@ Hit hitLabel(const Scene& scene, QPointF at) {
     Hit hit;
     forEachLabel(scene, [&](Cell cell, int vector, const QRectF& box) {
         if (box.contains(at)) {
-            hit = {vector == kNoVector ? Hit::Kind::cell : Hit::Kind::label, vector, {}, cell, box};
+            const Hit::Kind kind = cell == Cell::otherAnswer ? Hit::Kind::otherAnswer
+                                   : vector == kNoVector     ? Hit::Kind::cell
+                                                             : Hit::Kind::label;
+            hit = {kind, vector, {}, cell, box};
         }
     });
     return hit;

@@ -10,7 +10,7 @@
 namespace tailpoint {
 
 /// Parts of the sheet that can be typed into.
-enum class Cell { none, magnitude, direction, name, title, scale, reference, figures };
+enum class Cell { none, magnitude, direction, name, title, scale, reference, figures, otherAnswer };
 
 struct Hit {
     enum class Kind { nothing, commonPoint, tip, body, label, cell, otherAnswer };

@@ -30,6 +30,7 @@ QPalette notePalette(const Theme& theme) {
 
 LabelEditor::LabelEditor(QWidget* sheet) : QLineEdit(sheet), m_note(new QLabel(sheet)) {
     setObjectName(QStringLiteral("labelEditor"));
+    setTextMargins(3, 0, 3, 0);
     m_note->setObjectName(QStringLiteral("labelEditorNote"));
     m_note->setMargin(4);
     m_note->setAutoFillBackground(true);
@@ -70,7 +71,7 @@ void LabelEditor::place(const QRectF& over) {
 }
 
 void LabelEditor::widen() {
-    const int needed = fontMetrics().horizontalAdvance(text()) + 28;
+    const int needed = fontMetrics().horizontalAdvance(text()) + 34;
     if (needed > width()) {
         const int most = parentWidget()->width() - 4;
         resize(std::min(needed, most), height());

@@ -24,8 +24,12 @@ QString words::direction(const Force& force, const Sketch& sketch) {
     return shown(shownAsGiven(force.direction, sketch));
 }
 
-QString words::both(const Force& force, const Sketch& sketch) {
-    return tr("%1 at %2").arg(magnitude(force, sketch), direction(force, sketch));
+QString words::given(const Force& force, const Sketch& sketch) {
+    if (!isGiven(force.direction)) {
+        return magnitude(force, sketch);
+    }
+    return isGiven(force.magnitude) ? tr("%1 at %2").arg(magnitude(force, sketch), direction(force, sketch))
+                                    : direction(force, sketch);
 }
 
 QString words::place(double magnitude, double referred, const Sketch& sketch) {

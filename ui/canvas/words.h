@@ -19,8 +19,8 @@ public:
     static QString magnitude(const Force& force, const Sketch& sketch);
     /// "25.0°", "N30°E", "3 : 4", "to find".
     static QString direction(const Force& force, const Sketch& sketch);
-    /// "340 N at 25.0°"
-    static QString both(const Force& force, const Sketch& sketch);
+    /// What is given of both: "340 N at 25.0°", "340 N", "25.0°".
+    static QString given(const Force& force, const Sketch& sketch);
     /// A place on the sheet as the force that would reach it: "212 N at 61.3°"; "0 N" at the common point.
     static QString place(double magnitude, double referred, const Sketch& sketch);
 };
