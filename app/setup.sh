@@ -107,7 +107,7 @@ configure() {
 build() {
     local targets=() log status=0
     [ $# -eq 0 ] || targets=(--target "$@")
-    export CCACHE_BASEDIR="$root" CCACHE_NOHASHDIR=1
+    export CCACHE_BASEDIR="$root" CCACHE_NOHASHDIR=1 CCACHE_SLOPPINESS=pch_defines,time_macros
     local call=(cmake --build "$build_folder" --parallel "$(nproc)" ${targets[@]+"${targets[@]}"})
     if [ -t 2 ]; then
         "${call[@]}" >&2 </dev/null || status=1

@@ -1,0 +1,92 @@
+// A real mouse on the real sheet, judged by the saved file and the screen.
+#include "tests/whole/window/raft_fixture.h"
+
+using namespace whole;
+
+namespace {
+
+TEST_F(OnTheRaft, ADraggedTipIsInTheTitleTheFileAndOnTheScreen) {
+    const double degrees = 50, newtons = 280;
+    const QPointF target = placeAt(commonPoint(), degrees, newtons * pixelsPerNewton());
+    ASSERT_TRUE(drag(m_raft.p.tip, target, QStringLiteral("alt")));
+    EXPECT_TRUE(becomesModified(true)) << m_program->title().toStdString();
+
+    const QJsonObject sketch = saved();
+    const QJsonObject p = force(sketch, 0), q = force(sketch, 1);
+    EXPECT_NEAR(number(p, "magnitude"), newtons, 8);
+    EXPECT_NEAR(number(p, "direction"), degrees, 1);
+    EXPECT_EQ(number(q, "magnitude"), 275);
+    EXPECT_EQ(number(q, "direction"), -40);
+    EXPECT_EQ(sketch[QStringLiteral("title")].toString(), QStringLiteral("Survey raft on two tow lines"));
+
+    ASSERT_TRUE(moveTo(emptyPlace())); // a handle is drawn round a tip under the pointer
+    const QImage seen = settledScreen();
+    const Arrow drawn = followed(seen, commonPoint(), number(p, "direction"), kGiven);
+    EXPECT_NEAR(drawn.length(), number(p, "magnitude") * pixelsPerNewton(), 6) << keep(seen);
+}
+
+TEST_F(OnTheRaft, ThePanelFollowsTheDragBeforeTheButtonIsReleased) {
+    const QImage before = settledScreen();
+    ASSERT_TRUE(dragAndHold(m_raft.p.tip, placeAt(commonPoint(), 60, 250 * pixelsPerNewton())));
+    const QImage during =
+        screenWhere([&](const QImage& now) { return changedPixels(before, now, panel()) > 100; });
+    EXPECT_FALSE(during.isNull()) << "the panel stands still while the tip moves" << keep(screen());
+    EXPECT_TRUE(release());
+}
+
+TEST_F(OnTheRaft, ADragIsTakenBackByOneUndoAndComesAgainByRedo) {
+    ASSERT_TRUE(drag(m_raft.p.tip, placeAt(commonPoint(), 60, 200 * pixelsPerNewton())));
+    ASSERT_TRUE(becomesModified(true));
+    ASSERT_TRUE(key(QStringLiteral("ctrl+z")));
+    EXPECT_TRUE(becomesModified(false)) << "one undo step for the whole drag";
+    const QImage seen = settledScreen();
+    const auto raft = findRaft(seen, m_program->sheet());
+    ASSERT_TRUE(raft) << keep(seen);
+    EXPECT_NEAR(raft->p.length(), m_raft.p.length(), 3);
+    ASSERT_TRUE(key(QStringLiteral("ctrl+shift+z")));
+    EXPECT_TRUE(becomesModified(true));
+}
+
+TEST_F(OnTheRaft, EscapeTakesBackTheDragInProgress) {
+    ASSERT_TRUE(dragAndHold(m_raft.p.tip, placeAt(commonPoint(), 70, 250 * pixelsPerNewton())));
+    ASSERT_TRUE(eventually([&] { return !findRaft(screen(), m_program->sheet()); }))
+        << "the arrow follows the mouse";
+    ASSERT_TRUE(key(QStringLiteral("Escape")));
+    const QImage seen = settledScreen();
+    EXPECT_TRUE(findRaft(seen, m_program->sheet())) << keep(seen);
+    ASSERT_TRUE(release());
+    EXPECT_TRUE(findRaft(settledScreen(), m_program->sheet()));
+    EXPECT_FALSE(isModified());
+}
+
+TEST_F(OnTheRaft, ADragFromTheCommonPointDrawsANewForce) {
+    ASSERT_TRUE(
+        drag(commonPoint(), placeAt(commonPoint(), 110, 150 * pixelsPerNewton()), QStringLiteral("alt")));
+    ASSERT_TRUE(becomesModified(true));
+    const QJsonObject sketch = saved();
+    ASSERT_EQ(sketch[QStringLiteral("forces")].toArray().size(), 3);
+    const QJsonObject added = force(sketch, 2);
+    EXPECT_EQ(added[QStringLiteral("name")].toString(), QStringLiteral("S"));
+    EXPECT_NEAR(number(added, "magnitude"), 150, 6);
+    EXPECT_NEAR(number(added, "direction"), 110, 1.5);
+}
+
+TEST_F(OnTheRaft, ShiftHoldsTheDirectionOfADraggedTip) {
+    ASSERT_TRUE(
+        drag(m_raft.q.tip, placeAt(commonPoint(), -60, 200 * pixelsPerNewton()), QStringLiteral("shift")));
+    ASSERT_TRUE(becomesModified(true));
+    const QJsonObject q = force(saved(), 1);
+    EXPECT_EQ(number(q, "direction"), -40);
+    EXPECT_NE(number(q, "magnitude"), 275);
+}
+
+TEST_F(OnTheRaft, CtrlHoldsTheMagnitudeOfADraggedTip) {
+    ASSERT_TRUE(
+        drag(m_raft.q.tip, placeAt(commonPoint(), -60, 200 * pixelsPerNewton()), QStringLiteral("ctrl")));
+    ASSERT_TRUE(becomesModified(true));
+    const QJsonObject q = force(saved(), 1);
+    EXPECT_EQ(number(q, "magnitude"), 275);
+    EXPECT_NEAR(number(q, "direction"), -60, 3);
+}
+
+} // namespace

@@ -1,0 +1,55 @@
+#pragma once
+
+#include <QByteArray>
+#include <QJsonObject>
+#include <QPointF>
+#include <QProcess>
+#include <QRect>
+#include <QStringList>
+#include <QTemporaryDir>
+
+namespace whole {
+
+/// The built program with a home of its own, so that tests neither see nor leave settings.
+class Program {
+public:
+    explicit Program(const QStringList& arguments = {});
+    ~Program();
+
+    /// Its visible main window; 0 when none appeared in time.
+    qlonglong window() const { return m_window; }
+    QString title() const;
+    QRect frame() const; ///< of the main window on the screen
+    /// The sheet's part of the window: without bars, panel and hint line, on the safe side.
+    QRect sheet() const;
+    /// Whether a window (a dialog) of this title is to be seen.
+    bool shows(const QString& title) const;
+    bool isRunning() { return m_process.state() == QProcess::Running; }
+    /// What it wrote on standard error so far.
+    QByteArray complaints() { return m_process.readAllStandardError(); }
+    int waitForEnd(); ///< its exit status, or -1
+
+private:
+    QTemporaryDir m_home;
+    QProcess m_process;
+    qlonglong m_window = 0;
+};
+
+/// The hand of a person, by xdotool. Screen coordinates. False: xdotool failed.
+bool moveTo(QPointF place);
+bool press();
+bool release();
+bool click(QPointF place);
+/// Presses, moves in small steps, releases: as a hand does.
+bool drag(QPointF from, QPointF to, const QString& heldKey = {});
+bool key(const QString& name); ///< "ctrl+s", "Tab", "Up"
+bool type(const QString& text);
+
+/// Presses, moves and keeps the button down.
+bool dragAndHold(QPointF from, QPointF to);
+
+QJsonObject readJson(const QString& path);
+/// A copy of a sample in `folder`; its path.
+QString copyOfSample(const QString& name, const QTemporaryDir& folder);
+
+} // namespace whole
