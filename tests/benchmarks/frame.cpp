@@ -152,8 +152,8 @@ Times measure(Stage& stage) {
         before = stage.document.sketch();
         const DisplayList& list = stage.canvas.figure().list;
         const double scale = stage.canvas.pixelsPerPoint();
-        const auto background = bench::strokesOf(list, theme, scale, stage.canvas.logicalDpiY(), true);
-        const auto foreground = bench::strokesOf(list, theme, scale, stage.canvas.logicalDpiY(), false);
+        const auto background = bench::strokesOf(list, theme, scale, true);
+        const auto foreground = bench::strokesOf(list, theme, scale, false);
         stage.cached.take(background, foreground, theme.sheet);
         const Frame cached = timed([&] {
             stage.cached.update();

@@ -5,6 +5,7 @@
 
 #include <QFontMetricsF>
 #include <QPainter>
+#include <algorithm>
 
 namespace tailpoint::bench {
 
@@ -17,8 +18,7 @@ bool isBackground(Role role) {
 /// Turns the items of a display list into raw material once, outside the timing.
 class Baker {
 public:
-    Baker(Strokes& into, const Theme& theme, double scale, int dots)
-        : m_into(into), m_theme(theme), m_scale(scale), m_dots(dots) {}
+    Baker(Strokes& into, const Theme& theme, double scale) : m_into(into), m_theme(theme), m_scale(scale) {}
 
     void operator()(const Path& path) {
         Strokes::Shape shape{pen(path.role, path.width, path.dash), Qt::NoBrush, {}, {}, path.closed};
@@ -53,8 +53,8 @@ public:
         halo = text.halo ? QRectF(m_scale * halo.topLeft(), m_scale * halo.size()) : QRectF();
         double x = m_scale * text.box.left;
         for (const Run& run : text.runs) {
-            const QFont& font =
-                FontShelf::ofThread().font(run, text.face, m_scale * sizeOf(run, text.size), m_dots);
+            QFont font = FontShelf::ofThread().font(run, text.face);
+            font.setPixelSize(std::max(1, qRound(m_scale * sizeOf(run, text.size))));
             const QString words = QString::fromStdString(run.text);
             const QPointF place(x, m_scale * (text.baseline.y + shiftOf(run, text.size)));
             m_into.items.emplace_back(Strokes::Words{place, font, m_theme.colour(text.ink), words, halo,
@@ -80,7 +80,6 @@ private:
     Strokes& m_into;
     const Theme& m_theme;
     double m_scale;
-    int m_dots;
 };
 
 void draw(QPainter& painter, const Strokes::Shape& shape) {
@@ -111,10 +110,9 @@ void draw(QPainter& painter, const Strokes& strokes) {
 
 } // namespace
 
-Strokes strokesOf(const DisplayList& list, const Theme& theme, double pixelsPerPoint, int dotsPerInch,
-                  bool background) {
+Strokes strokesOf(const DisplayList& list, const Theme& theme, double pixelsPerPoint, bool background) {
     Strokes strokes;
-    Baker baker(strokes, theme, pixelsPerPoint, dotsPerInch);
+    Baker baker(strokes, theme, pixelsPerPoint);
     for (const Group& group : list.groups)
         if (isBackground(group.role) == background)
             for (const Item& item : group.items)

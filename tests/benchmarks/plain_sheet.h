@@ -34,8 +34,7 @@ struct Strokes {
 
 /// The strokes of `list` at this many pixels a point: those of the background (sheet, grid, axis, title
 /// block) or the others.
-Strokes strokesOf(const DisplayList& list, const Theme& theme, double pixelsPerPoint, int dotsPerInch,
-                  bool background);
+Strokes strokesOf(const DisplayList& list, const Theme& theme, double pixelsPerPoint, bool background);
 
 /// The floor of a frame: a plain widget that paints ready strokes and texts, and nothing else. `cached` keeps
 /// the background in a pixmap; else it is painted anew like the rest.

@@ -1,6 +1,8 @@
 #include "tests/whole/window/x_server.h"
 
+#include <QFile>
 #include <QGuiApplication>
+#include <QTemporaryDir>
 #include <gtest/gtest.h>
 #include <memory>
 
@@ -10,6 +12,8 @@ namespace {
 class ScreenOfItsOwn : public testing::Environment {
 public:
     void SetUp() override {
+        if (qEnvironmentVariableIsEmpty("XDG_RUNTIME_DIR"))
+            qputenv("XDG_RUNTIME_DIR", QFile::encodeName(m_runtime.path()));
         m_server = std::make_unique<whole::XServer>(1366, 768);
         ASSERT_FALSE(m_server->display().empty()) << "Xvfb did not start";
         qputenv("DISPLAY", QByteArray::fromStdString(m_server->display()));
@@ -25,6 +29,7 @@ public:
     }
 
 private:
+    QTemporaryDir m_runtime; ///< Qt asks for one
     std::unique_ptr<whole::XServer> m_server;
     std::unique_ptr<QGuiApplication> m_application;
 };

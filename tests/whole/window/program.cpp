@@ -103,9 +103,14 @@ QRect Program::sheet() const {
 }
 
 bool Program::shows(const QString& title) const {
-    return !xdotool(
-                {QStringLiteral("search"), QStringLiteral("--onlyvisible"), QStringLiteral("--name"), title})
+    return !xdotool({QStringLiteral("search"), QStringLiteral("--onlyvisible"), QStringLiteral("--name"),
+                     u'^' + title + u'$'})
                 .isEmpty();
+}
+
+bool Program::asks(const QString& title) const {
+    return shows(title) &&
+           xdotool({QStringLiteral("getwindowfocus"), QStringLiteral("getwindowname")}) == title;
 }
 
 int Program::waitForEnd() {

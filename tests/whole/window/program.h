@@ -22,7 +22,8 @@ public:
     QRect frame() const; ///< of the main window on the screen
     /// The sheet's part of the window: without bars, panel and hint line, on the safe side.
     QRect sheet() const;
-    /// Whether a window (a dialog) of this title is to be seen.
+    /// Whether a dialog of this title is to be seen and has the keys.
+    bool asks(const QString& title) const;
     bool shows(const QString& title) const;
     bool isRunning() { return m_process.state() == QProcess::Running; }
     /// What it wrote on standard error so far.

@@ -49,9 +49,9 @@ TEST_F(OnTheRaft, ABadFileChosenInTheDialogLeavesTheOpenSketch) {
     ASSERT_TRUE(bad.open(QIODevice::WriteOnly) && bad.write("340 N") == 5);
     bad.close();
     ASSERT_TRUE(key(QStringLiteral("ctrl+o")));
-    ASSERT_TRUE(eventually([&] { return m_program->shows(QStringLiteral("^Open a sketch$")); }));
+    ASSERT_TRUE(eventually([&] { return m_program->asks(QStringLiteral("Open a sketch")); }));
     ASSERT_TRUE(type(path) && key(QStringLiteral("Return")));
-    ASSERT_TRUE(eventually([&] { return !m_program->shows(QStringLiteral("^Open a sketch$")); }));
+    ASSERT_TRUE(eventually([&] { return !m_program->shows(QStringLiteral("Open a sketch")); }));
     const QImage seen = settledScreen();
     EXPECT_TRUE(findRaft(seen, m_program->sheet())) << keep(seen);
     EXPECT_TRUE(m_program->title().contains(QStringLiteral("survey-raft.json")));
