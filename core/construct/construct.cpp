@@ -86,16 +86,20 @@ Side sideOf(const Vectors& vectors, int index) {
     return {vectors.at(index).name, vectors.at(index).vector, index};
 }
 
-/// Two forces and their sum, or three forces in equilibrium: every side has its own name.
-std::optional<Reduction> plainReduction(const Vectors& vectors, bool equilibrium) {
+/// Two forces and their sum, or three forces in equilibrium: every side has its own name. In equilibrium the two
+/// with an unknown come first, so that the triangle is drawn as their loci are; a single unknown one closes it.
+std::optional<Reduction> plainReduction(const Vectors& vectors, const Solved& solved, bool equilibrium) {
     if (vectors.forces.size() == 2 && !equilibrium)
         return Reduction{sideOf(vectors, 0), sideOf(vectors, 1), sideOf(vectors, kSumIndex), {}};
-    if (vectors.forces.size() == 3 && equilibrium) {
-        Side closing = sideOf(vectors, 2);
-        closing.vector = -closing.vector;
-        return Reduction{sideOf(vectors, 0), sideOf(vectors, 1), closing, {}};
-    }
-    return std::nullopt;
+    if (vectors.forces.size() != 3 || !equilibrium)
+        return std::nullopt;
+    std::array<int, 3> order{0, 1, 2};
+    const auto isUnknown = [&](int i) { return Vectors::isUnknown(solved, i); };
+    const bool two = std::count_if(order.begin(), order.end(), isUnknown) == 2;
+    std::stable_partition(order.begin(), order.end(), [&](int i) { return isUnknown(i) == two; });
+    Side closing = sideOf(vectors, order[2]);
+    closing.vector = -closing.vector;
+    return Reduction{sideOf(vectors, order[0]), sideOf(vectors, order[1]), closing, {}};
 }
 
 /// First of K, K1, K2, ... that is no vector's name.
@@ -154,7 +158,7 @@ std::optional<Reduction> knownsReduction(const Vectors& vectors, const Solved& s
 
 std::optional<Reduction> reductionOf(const Vectors& vectors, const Solved& solved, const Sketch& sketch) {
     const bool equilibrium = isEquilibrium(sketch);
-    if (auto plain = plainReduction(vectors, equilibrium))
+    if (auto plain = plainReduction(vectors, solved, equilibrium))
         return plain;
     return knownsReduction(vectors, solved, equilibrium);
 }

@@ -1,4 +1,4 @@
-// Arcs: directions from the axis, the angle between the tails, interior angles.
+// The angle between the tails, interior angles, and the square of the smallest force.
 #include "core/figure/drawing.h"
 
 #include <algorithm>
@@ -9,20 +9,10 @@ namespace tailpoint {
 namespace {
 
 constexpr double kRightAngle = 1e-9; ///< radians; closer than this to 90 degrees it gets the square mark
-constexpr double kLeastSpan = 9;     ///< an arc shorter than this is hardly seen, points
 
 Extent extentOf(const Drawing& d, const Runs& runs) {
     const TextExtent e = d.measure.measure(runs, Face::serif, d.style.angleSize * d.factor);
     return {e.width, e.ascent + e.descent, e.ascent};
-}
-
-double radiansOf(double degrees) {
-    return std::abs(degrees) * std::numbers::pi / 180;
-}
-
-/// A narrow angle gets a wider arc, so that there is an arc to see.
-double widened(double radius, double sweepDegrees, double factor) {
-    return std::max(radius, std::min(kLeastSpan / std::max(radiansOf(sweepDegrees), 1e-9), 80.0) * factor);
 }
 
 /// The widest part of a sector between neighbouring strokes: bisector and half of it, degrees.
@@ -182,84 +172,22 @@ void drawTriangleAngles(Drawing& d) {
     }
 }
 
-struct AxisArc {
-    int index;
-    double sweep; ///< degrees as drawn, from the axis
-};
-
-std::vector<AxisArc> axisArcs(const Drawing& d) {
-    std::vector<AxisArc> arcs;
-    d.forEachVector([&](int index) {
-        const PlainVector& v = d.vectors.at(index);
-        if (!d.isDrawn(index) || (index != kSumIndex && d.vectors.forces.size() > kMostAxisArcs) ||
-            (v.foundDirection && !d.shows(stages::all)) || d.isMoved(index))
-            return;
-        const double turn = turned(degreesOf(v.unit) - d.axisDegrees());
-        const double sweep = turn > 180 + 1e-9 ? turn - 360 : turn;
-        if (std::abs(sweep) > 1e-6)
-            arcs.push_back({index, sweep});
-    });
-    // Forces in one direction share an arc.
-    for (std::size_t i = 0; i < arcs.size(); ++i)
-        arcs.erase(std::remove_if(arcs.begin() + static_cast<std::ptrdiff_t>(i) + 1, arcs.end(),
-                                  [&](const AxisArc& a) { return std::abs(a.sweep - arcs[i].sweep) < 1e-7; }),
-                   arcs.end());
-    // The widest innermost: a narrow angle needs a far arc to be seen.
-    std::stable_sort(arcs.begin(), arcs.end(), [](const AxisArc& a, const AxisArc& b) {
-        return std::abs(a.sweep) > std::abs(b.sweep);
-    });
-    return arcs;
-}
-
-/// A short force is led out to the arc by a thin line.
-void addExtension(Drawing& d, Group& group, int index, double degrees, double radius) {
-    const double size = d.vectors.at(index).magnitude * d.view.scale;
-    if (size >= radius)
+/// The smallest force or sum stands at right angles to the line that it reaches.
+void drawFoot(Drawing& d) {
+    const bool smallest =
+        d.solved.family == Family::smallestForce || d.solved.family == Family::smallestSum;
+    if (!smallest || !d.answered() || !d.shows(stages::found) || d.triangle())
         return;
-    const double from = size + 2.5 * d.factor, to = radius + 4 * d.factor;
-    if (to > from)
-        group.items.emplace_back(line(Role::arc, onCircle(d.common(), from, degrees),
-                                      onCircle(d.common(), to, degrees), d.weight(0.6 * d.style.arcWidth)));
-}
-
-void addAxisArc(Drawing& d, const AxisArc& arc, double radius) {
-    const auto referred = d.referred(arc.index);
-    if (!referred)
+    const int force = d.solved.unknownVectors[0] == kSumIndex ? d.solved.unknownVectors[1]
+                                                              : d.solved.unknownVectors[0];
+    if (force == kNoVector || !d.isDrawn(force) || !d.isDrawn(kSumIndex))
         return;
-    const std::string name = d.vectors.at(arc.index).name;
-    Group& g = d.add(Role::arc, "direction-" + d.idOfVector(arc.index),
-                     "Direction of " + name + ", " + directionWords(referred, d.sketch), arc.index);
-    addExtension(d, g, arc.index, d.axisDegrees() + arc.sweep, radius);
-    addArc(g.items, Role::arc, d.common(), radius, d.axisDegrees(), arc.sweep, d.weight(d.style.arcWidth),
-           true);
-    if (!d.options.values)
-        return;
-    Sector sector{d.common(), radius, d.axisDegrees(), arc.sweep};
-    sector.splits = d.raysInside(sector.startDegrees, sector.sweepDegrees);
-    d.ask(std::move(sector), arc.index == kSumIndex ? Role::sum : Role::label, d.style.angleSize,
-          plainRuns(shownAngle(std::abs(*referred), d.sketch)));
-}
-
-void drawAxisArcs(Drawing& d) {
-    const auto arcs = axisArcs(d);
-    double longest = 0;
-    d.forEachVector([&](int index) {
-        if (d.isDrawn(index))
-            longest = std::max(longest, d.vectors.at(index).magnitude * d.view.scale);
-    });
-    // Arcs to either side of the axis never meet, but two ends at one radius would look like one arc.
-    const double first = std::max(58 * d.factor, std::min(d.innerReach, 0.4 * longest));
-    const double rows = std::max(1.0, 0.5 * static_cast<double>(arcs.size()));
-    const double step = std::clamp((0.8 * longest - first) / rows, 14 * d.factor, 25 * d.factor);
-    std::array<double, 2> next{first, first};
-    for (const AxisArc& arc : arcs) {
-        double& own = next[arc.sweep > 0 ? 0 : 1];
-        double& other = next[arc.sweep > 0 ? 1 : 0];
-        own = std::max(own, widened(0, arc.sweep, d.factor));
-        addAxisArc(d, arc, own);
-        other = std::max(other, own + step / 2);
-        own += step;
-    }
+    const Eigen::Vector2d u = -d.vectors.sum.unit, v = -d.vectors.at(force).unit;
+    const double legs =
+        d.view.scale * std::min(d.vectors.sum.magnitude, d.vectors.at(force).magnitude);
+    addSquare(d.add(Role::arc, "right-angle", "Right angle").items, Role::arc,
+              d.view.toSheet(d.vectors.sum.vector), {u.x(), -u.y()}, {v.x(), -v.y()},
+              std::min(9 * d.factor, 0.4 * legs), d.weight(d.style.arcWidth));
 }
 
 } // namespace
@@ -271,8 +199,7 @@ void drawAngles(Drawing& d) {
         drawTriangleAngles(d);
     else if (d.construction.parallelogram && d.shows(stages::between))
         drawParallelogramAngles(d);
-    if (d.shows(stages::directions) && !(d.options.alone && d.triangle()))
-        drawAxisArcs(d);
+    drawFoot(d);
 }
 
 } // namespace tailpoint

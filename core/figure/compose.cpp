@@ -46,6 +46,7 @@ Figure compose(const Sketch& sketch, const Solved& solved, const Construction& c
     drawConstruction(drawing);
     drawOtherAnswer(drawing);
     drawAngles(drawing);
+    drawDirections(drawing);
     drawVectors(drawing);
     drawPoints(drawing);
     drawNote(drawing);

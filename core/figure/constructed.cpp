@@ -153,6 +153,31 @@ void drawCircle(Drawing& d, const CircleLocus& circle, const std::string& id, co
         .optional = true;
 }
 
+/// In the triangle's other order two unknown forces change places: each takes its locus to where it is drawn.
+Locus placed(const Drawing& d, Locus locus) {
+    const auto [u, v] = d.solved.unknownVectors;
+    if (!d.triangle() || !d.options.otherOrder || u < 0 || v < 0)
+        return locus;
+    const Eigen::Vector2d whole = d.triangle()->corners[2];
+    if (auto* ray = std::get_if<LineLocus>(&locus)) {
+        ray->through = whole - ray->through;
+        ray->unit = -ray->unit;
+    } else {
+        auto& circle = std::get<CircleLocus>(locus);
+        circle.centre = whole - circle.centre;
+    }
+    return locus;
+}
+
+void drawLocus(Drawing& d, const Locus& locus) {
+    const int vector = std::visit([](const auto& l) { return l.vector; }, locus);
+    const std::string id = "locus-" + d.idOfVector(vector), name = d.vectors.at(vector).name;
+    if (const auto* ray = std::get_if<LineLocus>(&locus))
+        drawLine(d, *ray, id, name);
+    else
+        drawCircle(d, std::get<CircleLocus>(locus), id, name);
+}
+
 } // namespace
 
 void drawConstruction(Drawing& d) {
@@ -169,14 +194,8 @@ void drawConstruction(Drawing& d) {
 void drawLoci(Drawing& d) {
     if (!d.shows(stages::construction) || (d.options.alone && d.triangle()))
         return;
-    for (const Locus& locus : d.construction.loci) {
-        const int vector = std::visit([](const auto& l) { return l.vector; }, locus);
-        const std::string id = "locus-" + d.idOfVector(vector), name = d.vectors.at(vector).name;
-        if (const auto* ray = std::get_if<LineLocus>(&locus))
-            drawLine(d, *ray, id, name);
-        else
-            drawCircle(d, std::get<CircleLocus>(locus), id, name);
-    }
+    for (const Locus& locus : d.construction.loci)
+        drawLocus(d, placed(d, locus));
 }
 
 } // namespace tailpoint

@@ -86,10 +86,16 @@ void drawLoci(Drawing& drawing);
 void drawConstruction(Drawing& drawing);
 void drawOtherAnswer(Drawing& drawing);
 void drawVectors(Drawing& drawing);
-void drawAngles(Drawing& drawing);
+void drawAngles(Drawing& drawing);     ///< before the directions: these go outside of them
+void drawDirections(Drawing& drawing);
 void drawPoints(Drawing& drawing);
 void drawNote(Drawing& drawing);
 void drawTitleBlock(Drawing& drawing);
+
+/// An arc shorter than this is hardly seen, points.
+inline constexpr double kLeastSpan = 9;
+/// A narrow angle gets a wider arc, so that there is an arc to see.
+double widened(double radius, double sweepDegrees, double factor);
 
 /// Direction of a vector as drawn, degrees counter-clockwise from the right.
 double degreesOf(const Eigen::Vector2d& vector);

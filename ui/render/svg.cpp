@@ -65,8 +65,11 @@ public:
         attribute("aria-labelledby", QStringLiteral("title desc"));
         textElement("title", "title", m_list.title);
         textElement("desc", "desc", m_list.description);
-        if (!sketchJson.isEmpty())
-            m_xml.writeTextElement(QStringLiteral("metadata"), xmlJson(sketchJson));
+        if (!sketchJson.isEmpty()) {
+            m_xml.writeStartElement(QStringLiteral("metadata"));
+            m_xml.writeCDATA(xmlJson(sketchJson));
+            m_xml.writeEndElement();
+        }
         for (const Group& group : m_list.groups)
             write(group);
         m_xml.writeEndElement();
@@ -74,7 +77,9 @@ public:
     }
 
     void operator()(const Path& path) {
-        if (path.points.size() == 2) {
+        if (isRectangle(path)) {
+            rectangle(path.role, path.points[0], path.points[2]);
+        } else if (path.points.size() == 2) {
             start("line", path.role);
             attribute("x1", path.points[0].x);
             attribute("y1", path.points[0].y);
@@ -156,8 +161,11 @@ private:
             attribute("id", xmlText(group.id));
         if (!group.title.empty())
             textElement("title", nullptr, group.title);
-        for (const Item& item : group.items)
-            std::visit(*this, item);
+        if (group.role == Role::grid)
+            grid(group);
+        else
+            for (const Item& item : group.items)
+                std::visit(*this, item);
         m_xml.writeEndElement();
     }
 
@@ -181,13 +189,40 @@ private:
         attribute("r", radius);
     }
 
+    static bool isRectangle(const Path& path) {
+        const auto& p = path.points;
+        return path.closed && p.size() == 4 && p[0].y == p[1].y && p[1].x == p[2].x && p[2].y == p[3].y &&
+               p[3].x == p[0].x && p[0].x < p[2].x && p[0].y < p[2].y;
+    }
+
+    void rectangle(Role role, Point topLeft, Point bottomRight) {
+        start("rect", role);
+        attribute("x", topLeft.x);
+        attribute("y", topLeft.y);
+        attribute("width", bottomRight.x - topLeft.x);
+        attribute("height", bottomRight.y - topLeft.y);
+    }
+
     void halo(const Box& box) {
-        start("rect", Role::halo);
-        attribute("x", box.left - kHaloPad);
-        attribute("y", box.top - kHaloPad);
-        attribute("width", box.width + 2 * kHaloPad);
-        attribute("height", box.height + 2 * kHaloPad);
+        rectangle(Role::halo, {box.left - kHaloPad, box.top - kHaloPad},
+                  {box.right() + kHaloPad, box.bottom() + kHaloPad});
         attribute("fill", m_theme.colour(Role::halo).name());
+        m_xml.writeEndElement();
+    }
+
+    /// All lines of the grid as one path.
+    void grid(const Group& group) {
+        QString data;
+        double width = 0;
+        for (const Item& item : group.items)
+            if (const auto* path = std::get_if<Path>(&item)) {
+                width = path->width;
+                data += QLatin1Char('M') + pointPair(path->points.front()) + QLatin1Char('L') +
+                        pointPair(path->points.back());
+            }
+        start("path", group.role);
+        attribute("d", data);
+        paintOf(group.role, std::nullopt, width, Dash::solid);
         m_xml.writeEndElement();
     }
 
@@ -207,11 +242,12 @@ private:
         m_xml.writeEndElement();
     }
 
+    static QString pointPair(Point p) { return number(p.x) + QLatin1Char(',') + number(p.y); }
+
     static QString pointList(const std::vector<Point>& points) {
         QString out;
         for (const Point p : points)
-            out += (out.isEmpty() ? QString() : QStringLiteral(" ")) + number(p.x) + QLatin1Char(',') +
-                   number(p.y);
+            out += (out.isEmpty() ? QString() : QStringLiteral(" ")) + pointPair(p);
         return out;
     }
 
