@@ -87,6 +87,19 @@ TEST_F(CanvasTest, CtrlHoldsTheMagnitude) {
     EXPECT_DOUBLE_EQ(angle(0), 40);
 }
 
+TEST_F(CanvasTest, AKeyThatIsHeldOrLetGoDuringADragCountsAtOnce) {
+    press(tipOf(0));
+    move(polar(250, 40));
+    EXPECT_DOUBLE_EQ(magnitude(0), 250);
+    QTest::keyPress(&canvas, Qt::Key_Control);
+    EXPECT_DOUBLE_EQ(magnitude(0), 340);
+    EXPECT_DOUBLE_EQ(angle(0), 40);
+    QTest::keyRelease(&canvas, Qt::Key_Control);
+    EXPECT_DOUBLE_EQ(magnitude(0), 250);
+    release(polar(250, 40));
+    EXPECT_EQ(steps(), 1);
+}
+
 TEST_F(CanvasTest, ADragSetsTheShownDigitsWithoutSnappingToo) {
     drag(tipOf(0), polar(287.3, 47.77), Qt::AltModifier);
     EXPECT_DOUBLE_EQ(magnitude(0), roundedToFigures(magnitude(0), 3));

@@ -137,7 +137,26 @@ bool Canvas::Private::sheetKey(QKeyEvent* event) {
     return false;
 }
 
+/// A modifier that comes or goes during a drag counts at once, not with the next move.
+bool Canvas::Private::holdKey(QKeyEvent* event, bool pressed) {
+    const Qt::KeyboardModifier which = event->key() == Qt::Key_Shift     ? Qt::ShiftModifier
+                                       : event->key() == Qt::Key_Control ? Qt::ControlModifier
+                                       : event->key() == Qt::Key_Alt     ? Qt::AltModifier
+                                                                         : Qt::NoModifier;
+    if (!gesture || which == Qt::NoModifier) {
+        return false;
+    }
+    Qt::KeyboardModifiers keys = event->modifiers();
+    keys.setFlag(which, pressed);
+    gesture->move({pointer, keys});
+    q.update();
+    return true;
+}
+
 void Canvas::keyPressEvent(QKeyEvent* event) {
+    if (d->holdKey(event, true)) {
+        return;
+    }
     if (event->key() == Qt::Key_Escape) {
         if (d->gesture) {
             return d->end(false);
@@ -160,7 +179,7 @@ void Canvas::keyReleaseEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) {
         d->spaceHeld = false;
         d->showCursor();
-    } else {
+    } else if (!d->holdKey(event, false)) {
         QWidget::keyReleaseEvent(event);
     }
 }

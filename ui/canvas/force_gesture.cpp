@@ -34,25 +34,27 @@ Polar startOf(const Sketch& sketch, const DrawnVector& drawn) {
 
 ForceGesture::ForceGesture(Stage stage, int vector, QPointF press)
     : m_stage(std::move(stage)), m_vector(vector), m_press(press), m_before(m_stage.scene.sketch()),
-      m_token(SketchDocument::newGesture()) {
+      m_token(SketchDocument::newGesture()), m_snapping(m_stage.snapping) {
     const SheetView& sheet = m_stage.scene.sheet();
-    m_field = {sheet.pixelsPerUnit(), divisionOf(sheet.view()), snapLines(m_before, vector),
-               m_stage.snapping};
-}
-
-SnapField ForceGesture::field(const Pointer& pointer) const {
-    SnapField field = m_field;
-    field.on = field.on && !pointer.keys.testFlag(Qt::AltModifier);
-    return field;
+    m_field = {sheet.pixelsPerUnit(), divisionOf(sheet.view()), snapLines(m_before, vector), m_snapping};
 }
 
 bool ForceGesture::begins(const Pointer& pointer) {
-    m_moved = m_moved || QLineF(m_press, pointer.at).length() >= kDragStart;
+    m_field.on = m_snapping && !pointer.keys.testFlag(Qt::AltModifier);
+    if (!m_moved && QLineF(m_press, pointer.at).length() >= kDragStart) {
+        m_moved = true;
+        m_stage.say(help());
+    }
     return m_moved;
 }
 
+QString ForceGesture::help() const {
+    return words::tr(
+        "Shift holds the direction, Ctrl the magnitude. Alt turns snapping off, Esc takes the drag back.");
+}
+
 bool ForceGesture::isHome(const Pointer& pointer) const {
-    return QLineF(m_press, pointer.at).length() < (field(pointer).on ? kHomeCatch : 0.5);
+    return QLineF(m_press, pointer.at).length() < (m_field.on ? kHomeCatch : 0.5);
 }
 
 bool ForceGesture::isNothing(const Eigen::Vector2d& v) const {
@@ -111,7 +113,7 @@ void TipGesture::move(const Pointer& pointer) {
     const bool holdDirection = pointer.keys.testFlag(Qt::ShiftModifier) || !isGiven(was.direction);
     const bool holdMagnitude = pointer.keys.testFlag(Qt::ControlModifier) || !isGiven(was.magnitude);
     const Polar polar = held(v, holdDirection, holdMagnitude);
-    const Snapped to = snap(polar, field(pointer), before(), !holdMagnitude, !holdDirection);
+    const Snapped to = snap(polar, field(), before(), !holdMagnitude, !holdDirection);
     Sketch after = before();
     Force& force = *forceAt(after, vector());
     if (!holdMagnitude && to.polar.magnitude > 0) {
@@ -141,6 +143,10 @@ BodyGesture::BodyGesture(Stage stage, const DrawnVector& drawn, QPointF press)
     : ForceGesture(std::move(stage), drawn.vector, press), m_drawn(drawn), m_start(startOf(before(), drawn)) {
 }
 
+QString BodyGesture::help() const {
+    return words::tr("Alt turns snapping off, Esc takes the drag back.");
+}
+
 void BodyGesture::move(const Pointer& pointer) {
     const SheetView& sheet = stage().scene.sheet();
     const Eigen::Vector2d from = sheet.toSketch(press()) - m_drawn.tail;
@@ -155,7 +161,7 @@ void BodyGesture::move(const Pointer& pointer) {
     const double turn = std::atan2(crossOf(from, to), from.dot(to));
     Polar polar = polarOf(turnedBy(m_drawn.tip - m_drawn.tail, turn), before());
     polar.magnitude = m_start.magnitude;
-    const Snapped snapped = snap(polar, field(pointer), before(), false, true);
+    const Snapped snapped = snap(polar, field(), before(), false, true);
     Sketch after = before();
     setShownDirection(*forceAt(after, vector()), snapped.polar.referred, after);
     apply(after, snapped.caught, words::tr("Turn %1").arg(words::name(was)));
@@ -169,7 +175,7 @@ void NewGesture::move(const Pointer& pointer) {
         return;
     }
     const Eigen::Vector2d v = stage().scene.sheet().toSketch(pointer.at);
-    const Snapped to = snap(polarOf(v, before()), field(pointer), before());
+    const Snapped to = snap(polarOf(v, before()), field(), before());
     if (isNothing(v) || !(to.polar.magnitude > 0)) {
         return applyNothing(words::tr("no length: nothing is drawn"));
     }

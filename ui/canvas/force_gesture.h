@@ -19,8 +19,10 @@ protected:
     const Sketch& before() const { return m_before; }
     const Stage& stage() const { return m_stage; }
     QPointF press() const { return m_press; }
-    SnapField field(const Pointer& pointer) const; ///< Alt turns snapping off
-    bool begins(const Pointer& pointer);           ///< true once the press has become a drag
+    const SnapField& field() const { return m_field; }
+    /// True once the press has become a drag. Alt turns snapping off for this move.
+    bool begins(const Pointer& pointer);
+    virtual QString help() const; ///< the hint line while dragging
     bool moved() const { return m_moved; }
     bool isHome(const Pointer& pointer) const;      ///< back where the drag began
     bool isNothing(const Eigen::Vector2d& v) const; ///< so short that it is no force
@@ -38,6 +40,7 @@ private:
     Sketch m_before;
     SnapField m_field;
     quint64 m_token;
+    bool m_snapping;
     bool m_moved = false;
     Feedback m_feedback;
 };
@@ -62,6 +65,7 @@ public:
     void move(const Pointer& pointer) override;
 
 private:
+    QString help() const override;
     DrawnVector m_drawn;
     Polar m_start;
 };

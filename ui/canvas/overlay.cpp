@@ -49,7 +49,7 @@ QRectF movedInside(QRectF box, const QRectF& bounds) {
 } // namespace
 
 void paintBand(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const QColor& colour) {
-    painter.setPen(QPen(colour, 13, Qt::SolidLine, Qt::RoundCap));
+    painter.setPen(QPen(colour, 11, Qt::SolidLine, Qt::RoundCap));
     painter.drawLine(sheet.toPixels(drawn.tail), sheet.toPixels(drawn.tip));
 }
 

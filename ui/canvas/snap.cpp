@@ -84,7 +84,7 @@ std::vector<SnapLine> snapLines(const Sketch& sketch, int but) {
         line(turn / 4, QT_TRANSLATE_NOOP("tailpoint::Canvas", "at right angles to %1"));
         line(-turn / 4, QT_TRANSLATE_NOOP("tailpoint::Canvas", "at right angles to %1"));
     };
-    for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
+    for (std::size_t i = 0; i < std::min(sketch.forces.size(), kMostLines); ++i) {
         if (static_cast<int>(i) != but) {
             add(sketch.forces[i]);
         }

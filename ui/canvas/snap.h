@@ -22,7 +22,9 @@ struct SnapField {
     bool on = true;
 };
 
-/// The lines of all given directions but that of `but`.
+/// The lines of the given directions but that of `but`; of the first kMostLines forces, since more would
+/// catch everywhere.
+inline constexpr std::size_t kMostLines = 100;
 std::vector<SnapLine> snapLines(const Sketch& sketch, int but);
 
 /// The finest of 1, 2, 5 times a power of ten that is at least kFinestStep pixels apart.
