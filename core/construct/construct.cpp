@@ -213,7 +213,7 @@ Construction construct(const Sketch& sketch, const Solved& solved, std::size_t s
     if (vectors.forcesComplete() && vectors.sum.complete())
         addTriangles(out, vectors, solved, sketch);
     out.loci = lociOf(sketch, solved);
-    out.meetings = meetingsOf(solved);
+    out.meetings = meetingsOf(sketch, solved);
     return out;
 }
 

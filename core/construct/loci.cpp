@@ -62,11 +62,18 @@ bool isMet(const Solved& solved) {
 
 } // namespace
 
+std::array<int, 2> lociOrder(const Sketch& sketch, const Solved& solved) {
+    const auto [u, v] = solved.unknownVectors;
+    const bool circleLast = u >= 0 && v >= 0 && isGiven(forceAt(sketch, u).direction) &&
+                            isGiven(forceAt(sketch, v).magnitude) && !isGiven(forceAt(sketch, v).direction);
+    return circleLast ? std::array{v, u} : std::array{u, v};
+}
+
 std::vector<Locus> lociOf(const Sketch& sketch, const Solved& solved) {
     if (!isMet(solved))
         return unmetLoci(sketch);
     std::vector<Locus> loci;
-    const auto [u, v] = solved.unknownVectors;
+    const auto [u, v] = lociOrder(sketch, solved);
     const bool withSum = u == kSumIndex || v == kSumIndex;
     if (withSum) {
         const int force = u == kSumIndex ? v : u;
@@ -82,11 +89,11 @@ std::vector<Locus> lociOf(const Sketch& sketch, const Solved& solved) {
     return loci;
 }
 
-std::vector<Eigen::Vector2d> meetingsOf(const Solved& solved) {
+std::vector<Eigen::Vector2d> meetingsOf(const Sketch& sketch, const Solved& solved) {
     std::vector<Eigen::Vector2d> out;
     if (!isMet(solved))
         return out;
-    const auto [u, v] = solved.unknownVectors;
+    const auto [u, v] = lociOrder(sketch, solved);
     for (const Solution& answer : solved.solutions) {
         const bool atSum = u == kSumIndex || v == kSumIndex || u == kNoVector;
         out.push_back(atSum ? answer.sum.vector : answer.forces[static_cast<std::size_t>(u)].vector);

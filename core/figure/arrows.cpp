@@ -103,8 +103,7 @@ void drawVectors(Drawing& d) {
 void drawPoints(Drawing& d) {
     if (d.shows(stages::construction) && !d.construction.meetings.empty() && d.shows(stages::found)) {
         Group& g = d.add(Role::point, "meeting-points", "Where the loci meet");
-        const auto [u, v] = d.solved.unknownVectors;
-        const bool changed = d.triangle() && d.options.otherOrder && u >= 0 && v >= 0;
+        const bool changed = d.lociChangePlaces();
         for (const Eigen::Vector2d& at : d.construction.meetings) {
             Disc mark;
             mark.centre = d.view.toSheet(changed ? Eigen::Vector2d(d.triangle()->corners[2] - at) : at);

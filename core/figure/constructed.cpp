@@ -128,13 +128,20 @@ void drawLine(Drawing& d, const LineLocus& ray, const std::string& id, const std
         .optional = true;
 }
 
+/// Round the common point a force with known magnitude has its tip; drawn back from a given tip, its tail.
+std::string circleWords(const Drawing& d, const CircleLocus& circle) {
+    const auto [u, v] = d.solved.unknownVectors;
+    const bool back = u >= 0 && v >= 0 && circle.centre != Eigen::Vector2d(0, 0);
+    return back ? "ircle of possible tails of " : "ircle of possible tips of ";
+}
+
 void drawCircle(Drawing& d, const CircleLocus& circle, const std::string& id, const std::string& name) {
     const Point centre = d.view.toSheet(circle.centre);
     const double radius = circle.radius * d.view.scale;
     const auto arcs = visibleArcs(centre, radius, d.sheet, d.reserved);
     if (arcs.empty())
         return;
-    Group& g = d.add(Role::locus, id, "Circle of possible tips of " + name);
+    Group& g = d.add(Role::locus, id, "C" + circleWords(d, circle) + name);
     for (const auto& visible : arcs) {
         Arc arc;
         arc.role = Role::locus;
@@ -149,14 +156,13 @@ void drawCircle(Drawing& d, const CircleLocus& circle, const std::string& id, co
     Sector where{centre, radius, arcs.front()[0], arcs.front()[1]};
     for (const double at : {0.125, 0.375, 0.625, 0.875})
         where.splits.push_back(where.startDegrees + at * where.sweepDegrees);
-    d.ask(where, Role::label, 0.85 * d.style.angleSize, locusName("circle of possible tips of ", name))
+    d.ask(where, Role::label, 0.85 * d.style.angleSize, locusName("c" + circleWords(d, circle), name))
         .optional = true;
 }
 
-/// In the triangle's other order two unknown forces change places: each takes its locus to where it is drawn.
+/// Two unknown forces may change places in the triangle: each takes its locus to where it is drawn.
 Locus placed(const Drawing& d, Locus locus) {
-    const auto [u, v] = d.solved.unknownVectors;
-    if (!d.triangle() || !d.options.otherOrder || u < 0 || v < 0)
+    if (!d.lociChangePlaces())
         return locus;
     const Eigen::Vector2d whole = d.triangle()->corners[2];
     if (auto* ray = std::get_if<LineLocus>(&locus)) {

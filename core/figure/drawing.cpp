@@ -96,6 +96,14 @@ const ForceTriangle* Drawing::triangle() const {
     return options.otherOrder ? &*construction.otherTriangle : &*construction.triangle;
 }
 
+bool Drawing::lociChangePlaces() const {
+    const auto [u, v] = solved.unknownVectors;
+    if (!triangle() || u < 0 || v < 0 || construction.loci.empty())
+        return false;
+    const int first = std::visit([](const auto& locus) { return locus.vector; }, construction.loci.front());
+    return triangle()->names[0] != vectors.at(first).name;
+}
+
 std::size_t Drawing::sideOf(int index) const {
     const ForceTriangle* t = triangle();
     if (!t)

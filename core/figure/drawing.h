@@ -54,6 +54,8 @@ struct Drawing {
     ConstructionKind kind() const; ///< the construction that can be drawn
     /// The force triangle, if it is drawn at this stage.
     const ForceTriangle* triangle() const;
+    /// The triangle is drawn in the order in which the loci are not: they go with their forces.
+    bool lociChangePlaces() const;
     /// Side of the triangle that is this vector; 3 where none is.
     std::size_t sideOf(int index) const;
     bool isMoved(int index) const; ///< away from the common point
