@@ -18,7 +18,9 @@ Draws the sketch in FILE ('-': standard input). The ending of OUT decides the fo
 
   --construction parallelogram|triangle|polygon
                    what is drawn to the forces; default: parallelogram for two forces, else polygon
-  --stage K        only the first stages: 0 the given forces, then step by step; default: everything
+  --stage K        only what is on the sheet by then: 0 the given forces, 1 their directions, 2 the angle
+                   between them, 3 the construction, 4 its angles, 5 what is found, 6 found magnitudes,
+                   7 the triangle's angles, 8 everything (default)
   --theme paper|slate|contrast
                    default: paper
   --solution 1|2   which of two answers is drawn solid; default: 1

@@ -2,6 +2,7 @@
 #include "app/verbs.h"
 
 #include <QCoreApplication>
+#include <QFileInfo>
 
 namespace tailpoint {
 
@@ -26,6 +27,13 @@ int writeOut(const QByteArray& report, const QString& out) {
     return complain((toStandardOutput ? QStringLiteral("standard output") : out) + ": " + error->line());
 }
 
+/// A slip of the hand that would cost the sketch.
+bool isTheSketchItself(const QString& out, const Arguments& arguments) {
+    const QString sketch = arguments.files.value(0);
+    return !out.isEmpty() && out != QLatin1String("-") && QFileInfo(out).exists() &&
+           QFileInfo(out).canonicalFilePath() == QFileInfo(sketch).canonicalFilePath();
+}
+
 } // namespace
 
 int runReport(int argc, char** argv) {
@@ -39,13 +47,15 @@ int runReport(int argc, char** argv) {
     const auto& arguments = std::get<Arguments>(parsed);
     if (arguments.help)
         return writeOut(kReportHelp, {});
+    const QString out = arguments.value(QStringLiteral("-o"));
+    if (isTheSketchItself(out, arguments))
+        return complain(out + QStringLiteral(": is the sketch itself; write the report to another file"));
     const auto read = readQuestion(arguments, QStringLiteral("report"));
     if (const int* status = std::get_if<int>(&read))
         return *status;
     const auto& result = std::get<Result>(read);
     const bool json = arguments.value(QStringLiteral("--as")) == QLatin1String("json");
-    const int written =
-        writeOut(json ? reportJson(result) : reportText(result), arguments.value(QStringLiteral("-o")));
+    const int written = writeOut(json ? reportJson(result) : reportText(result), out);
     return written == kDone ? exitStatus(result.solved.status) : written;
 }
 

@@ -117,7 +117,9 @@ std::optional<QByteArray> readUpTo(int fd, qint64 most) {
 }
 
 FileError tooLarge() {
-    return {{}, QStringLiteral("is larger than %1 MiB; that is no sketch").arg(kLargestFile / (1024 * 1024))};
+    return {{},
+            QStringLiteral("is larger than %1 MiB, which no sketch is; name another file")
+                .arg(kLargestFile / (1024 * 1024))};
 }
 
 FileError notRead(int error) {

@@ -42,11 +42,22 @@ std::string table(const Rows& rows) {
     return out;
 }
 
+/// Where the word that begins at `at` ends; a unit stays with its number.
+std::size_t wordEnd(const std::string& text, std::size_t at) {
+    std::size_t end = std::min(text.find(' ', at), text.size());
+    if (end == text.size() || end == at || text[end - 1] < '0' || text[end - 1] > '9')
+        return end;
+    const std::string_view next = std::string_view(text).substr(end + 1);
+    const std::string_view word = next.substr(0, next.find_first_of(" .,;:)"));
+    const bool unit = forceUnitFrom(word) || word == nameOf(AngleUnit::rad) || word == nameOf(AngleUnit::gon);
+    return unit ? std::min(text.find(' ', end + 1), text.size()) : end;
+}
+
 /// Broken at spaces, each line behind two spaces.
 std::string paragraph(const std::string& text) {
     std::string out, line;
     for (std::size_t at = 0; at < text.size();) {
-        const std::size_t end = std::min(text.find(' ', at), text.size());
+        const std::size_t end = wordEnd(text, at);
         const std::string word = text.substr(at, end - at);
         if (!line.empty() && widthOf(line) + 1 + widthOf(word) > kColumns - 2) {
             out += "  " + line + '\n';
@@ -67,19 +78,32 @@ std::string titleText(const Sketch& sketch) {
     return title + '\n' + std::string(std::min(widthOf(title), kColumns), '=') + '\n';
 }
 
-std::string tolerance(const std::optional<double>& plusMinus) {
-    return plusMinus ? " +- " + shortest(*plusMinus) : "";
+std::string givenMagnitude(const Force& force, const Sketch& sketch) {
+    const Magnitude& magnitude = force.magnitude;
+    if (!magnitude.value)
+        return "to find";
+    if (!magnitude.plusMinus)
+        return shownForceWithUnit(*magnitude.value, sketch, Origin::typed);
+    return shownForce(*magnitude.value, sketch, Origin::typed) + " \u00B1 " + shortest(*magnitude.plusMinus) +
+           ' ' + std::string(symbolOf(sketch.forceUnit));
+}
+
+std::string_view angleSign(AngleUnit unit) {
+    return unit == AngleUnit::deg ? "\u00B0" : unit == AngleUnit::rad ? " rad" : " gon";
+}
+
+std::string givenDirection(const Force& force, const Sketch& sketch) {
+    if (force.magnitude.value == 0.0 && !isGiven(force.direction))
+        return "no direction";
+    std::string out = shownAsGiven(force.direction, sketch);
+    if (const auto& plusMinus = force.direction.plusMinus)
+        out.append(" \u00B1 ").append(shortest(*plusMinus)).append(angleSign(sketch.angleUnit));
+    return out;
 }
 
 std::vector<std::string> givenRow(const Force& force, const Sketch& sketch) {
-    std::string magnitude = "to find", direction = shownAsGiven(force.direction, sketch);
-    if (force.magnitude.value)
-        magnitude = shownForceWithUnit(*force.magnitude.value, sketch, Origin::typed);
-    if (force.magnitude.value == 0.0 && !isGiven(force.direction))
-        direction = "no direction";
-    const std::string note = force.lineOfActionOnly ? "line of action only" : "";
-    return {force.name, magnitude + tolerance(force.magnitude.plusMinus),
-            direction + tolerance(force.direction.plusMinus), note};
+    return {force.name, givenMagnitude(force, sketch), givenDirection(force, sketch),
+            force.lineOfActionOnly ? "line of action only" : ""};
 }
 
 std::string givenText(const Sketch& sketch) {
@@ -130,19 +154,30 @@ std::string parallelogramText(const Parallelogram& figure, const Sketch& sketch)
     return out + table(rows);
 }
 
+/// The side that stands for several vectors is named after the forces and the sum are: it is the one name
+/// that belongs to none of them.
+std::string knownsText(const ForceTriangle& triangle, const Sketch& sketch) {
+    if (triangle.knowns.empty())
+        return {};
+    std::string names;
+    for (const std::string& name : triangle.knowns)
+        names += (names.empty() ? "" : name == triangle.knowns.back() ? " and " : ", ") + name;
+    const auto isVector = [&](const std::string& name) {
+        return name == sketch.sum.name || std::any_of(sketch.forces.begin(), sketch.forces.end(),
+                                                      [&](const Force& f) { return f.name == name; });
+    };
+    const auto side = std::find_if_not(triangle.names.begin(), triangle.names.end(), isVector);
+    return side == triangle.names.end()
+               ? std::string()
+               : paragraph(*side + " stands for what is known, taken together: " + names + '.');
+}
+
 std::string triangleText(const ForceTriangle& triangle, const Sketch& sketch) {
     Rows rows{{"side", "length", "opposite angle"}};
     for (std::size_t i = 0; i < triangle.names.size(); ++i)
         rows.push_back({triangle.names[i], shownForceWithUnit(triangle.sides[i], sketch),
                         shownOrNone(triangle.opposite[i], sketch)});
-    std::string out = heading("Force triangle") + table(rows);
-    if (!triangle.knowns.empty()) {
-        std::string names;
-        for (const std::string& name : triangle.knowns)
-            names += (names.empty() ? "" : ", ") + name;
-        out += paragraph("K is the sum of the known forces " + names + ".");
-    }
-    return out;
+    return heading("Force triangle") + table(rows) + knownsText(triangle, sketch);
 }
 
 /// Digits to which the equation holds, told up to what a double carries.

@@ -250,11 +250,12 @@ TEST_F(Files, ReadingMoreThan16MiBIsRefusedWithoutReadingIt) {
     ASSERT_TRUE(sparse.open(QIODevice::WriteOnly));
     ASSERT_TRUE(sparse.resize(200LL * 1000 * 1000));
     sparse.close();
-    EXPECT_EQ(refused(path("huge.json")), "is larger than 16 MiB; that is no sketch");
+    EXPECT_EQ(refused(path("huge.json")), "is larger than 16 MiB, which no sketch is; name another file");
 }
 
 TEST_F(Files, ReadingADeviceThatNeverEndsIsRefused) {
-    EXPECT_EQ(refused(QStringLiteral("/dev/zero")), "is larger than 16 MiB; that is no sketch");
+    EXPECT_EQ(refused(QStringLiteral("/dev/zero")),
+              "is larger than 16 MiB, which no sketch is; name another file");
 }
 
 } // namespace

@@ -1,9 +1,13 @@
 // Where a verb's output goes, and what happens when it can't.
 #include "tests/whole/verbs/driver.h"
 
-#include <QProcess>
+#include <QDir>
+#include <QFile>
 #include <fcntl.h>
+#include <linux/capability.h>
+#include <sys/prctl.h>
 #include <sys/resource.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 namespace tailpoint::whole {
@@ -70,6 +74,21 @@ TEST_F(Output, TheTextOfAReportSaysTheAnswerInWords) {
         EXPECT_TRUE(text.contains(part)) << part << " is not in\n" << text.toStdString();
 }
 
+TEST_F(Output, TheTextOfAReportShowsTolerancesAndLinesOfAction) {
+    const QByteArray forces = R"({"name": "P", "magnitude": {"value": 340, "plusMinus": 5},
+        "direction": {"value": 25, "plusMinus": 0.5}, "sense": "either"})";
+    const QByteArray text = run({QStringLiteral("report"), QStringLiteral("-")}, sketch(forces)).out;
+    for (const char* part : {"340 \u00B1 5 N", "25.0\u00B0 \u00B1 0.5\u00B0", "line of action only"})
+        EXPECT_TRUE(text.contains(part)) << part << " is not in\n" << text.toStdString();
+}
+
+TEST_F(Output, TheTextOfAReportNeverPartsANumberFromItsUnit) {
+    const QByteArray forces = force("P", "null", "25") + "," + force("Q", "null", "null");
+    const QByteArray question = sketch(forces, R"(, "sum": {"magnitude": 400, "direction": 10})");
+    const QByteArray text = run({QStringLiteral("report"), QStringLiteral("-")}, question).out;
+    EXPECT_TRUE(text.contains("400 N at 10.0")) << text.toStdString();
+}
+
 TEST_F(Output, AFullDiskBehindStandardOutputIsSaid) {
     const Ran ran = run({QStringLiteral("report"), good()}, {}, [] {
         const int full = ::open("/dev/full", O_WRONLY);
@@ -103,6 +122,53 @@ TEST_F(Output, BeyondAFileSizeLimitTheOlderFileStandsAndTheErrorIsSaid) {
         EXPECT_EQ(bytesOf(file), "older");
     }
     EXPECT_EQ(everything().size(), 5); // the four and the sketch: nothing beside them
+}
+
+/// Root writes everywhere; without this capability it is bound by permissions like anybody.
+void giveUpWritingEverywhere() {
+    ::prctl(PR_CAPBSET_DROP, CAP_DAC_OVERRIDE);
+}
+
+TEST_F(Output, AFileThatMayNotBeWrittenStands) {
+    const QString file = put(QStringLiteral("old.svg"), "older");
+    ASSERT_EQ(::chmod(qPrintable(file), 0444), 0);
+    expectRefused(
+        run({QStringLiteral("figure"), good(), QStringLiteral("-o"), file}, {}, giveUpWritingEverywhere),
+        {file, QStringLiteral("no permission")});
+    EXPECT_EQ(bytesOf(file), "older");
+}
+
+TEST_F(Output, AFolderThatMayNotBeWrittenStaysAsItIs) {
+    ASSERT_TRUE(QDir(m_folder.path()).mkdir(QStringLiteral("shut")));
+    const QString file = path(QStringLiteral("shut/a.svg"));
+    ASSERT_EQ(::chmod(qPrintable(path(QStringLiteral("shut"))), 0555), 0);
+    expectRefused(
+        run({QStringLiteral("figure"), good(), QStringLiteral("-o"), file}, {}, giveUpWritingEverywhere),
+        {file, QStringLiteral("no permission")});
+    EXPECT_TRUE(
+        QDir(path(QStringLiteral("shut"))).isEmpty(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot));
+}
+
+TEST_F(Output, AReportNeverReplacesTheSketchThatItReports) {
+    const QString link = path(QStringLiteral("link.json"));
+    ASSERT_TRUE(QFile::link(good(), link));
+    for (const QString& out : {good(), link})
+        expectRefused(run({QStringLiteral("report"), good(), QStringLiteral("-o"), out}),
+                      {out, QStringLiteral("is the sketch itself")});
+    EXPECT_EQ(bytesOf(good()), kRaft);
+}
+
+TEST_F(Output, TenThousandForcesAreReportedAndDrawn) {
+    QByteArray forces;
+    for (int i = 0; i < 10'000; ++i)
+        forces += (i ? "," : "") + force(("F" + std::to_string(i)).c_str(), QByteArray::number(1 + i % 7),
+                                         QByteArray::number(i * 37 % 360));
+    const QString file = put(QStringLiteral("many.json"), sketch(forces));
+    EXPECT_EQ(run({QStringLiteral("report"), file}).status, 0);
+    EXPECT_EQ(run({QStringLiteral("report"), file, QStringLiteral("--as"), QStringLiteral("json")}).status,
+              0);
+    EXPECT_EQ(
+        run({QStringLiteral("figure"), file, QStringLiteral("-o"), path(QStringLiteral("a.svg"))}).status, 0);
 }
 
 } // namespace
