@@ -49,13 +49,15 @@ QString largeLine(const SolvedForce& found, const Sketch& sketch) {
                : Answers::tr("%1: no direction").arg(name);
 }
 
-QString detailLine(const SolvedForce& found, const Sketch& sketch, bool named) {
-    QString line = onScreen(directionWords(found.direction, sketch)) +
-                   QStringLiteral(" &nbsp;\u00b7&nbsp; ") + components(found, sketch);
+/// Direction in words; the components of a vector that is found alone. Their line is their own, so that
+/// nothing is wrapped anew while a drag makes numbers longer.
+QString detailLine(const SolvedForce& found, const Sketch& sketch, bool alone) {
+    QString line = onScreen(directionWords(found.direction, sketch));
     if (found.turned) {
-        line += QStringLiteral("<br>") + Answers::tr("in the other sense of its line of action");
+        line += Answers::tr(", in the other sense of its line");
     }
-    return named ? symbolHtml(found.name) + QStringLiteral(": ") + line : line;
+    return alone ? line + QStringLiteral("<br>") + components(found, sketch)
+                 : symbolHtml(found.name) + QStringLiteral(": ") + line;
 }
 
 std::vector<const SolvedForce*> foundVectors(const Solution& solution) {
@@ -86,22 +88,44 @@ QString residualHtml(double residual, const Sketch& sketch) {
 
 using Part = double (*)(const Eigen::Vector2d&);
 
-/// "x: 308 + 211 = 519 N"; long sums are counted.
+/// One place for all terms of a sum, a digit beyond the sheet's: what stands there can be added up by hand.
+class SumDigits {
+public:
+    SumDigits(const Solution& solution, Part part, const Sketch& sketch) : m_sketch(sketch) {
+        double greatest = std::fabs(part(solution.sum.vector));
+        for (const SolvedForce& each : solution.forces) {
+            greatest = std::max(greatest, std::fabs(part(each.vector)));
+        }
+        m_decimals = greatest > 0 ? sketch.figures - static_cast<int>(std::floor(std::log10(greatest))) : 0;
+    }
+    QString shown(double value) const {
+        const bool plain = m_decimals <= 12 && m_decimals >= -6;
+        return onScreen(plain ? fixedDecimals(value, std::max(0, m_decimals)) : shownForce(value, m_sketch));
+    }
+
+private:
+    const Sketch& m_sketch;
+    int m_decimals = 0;
+};
+
+/// "x: 308.1 + 210.7 = 518.8 N"; long sums are counted.
 QString sumLine(const QString& axis, Part part, const Solution& solution, const Sketch& sketch) {
+    const SumDigits digits(solution, part, sketch);
     QString terms;
     if (solution.forces.size() > 4) {
         terms = Answers::tr("sum of %1 components").arg(solution.forces.size());
     } else {
         for (const SolvedForce& each : solution.forces) {
-            const QString shown = onScreen(shownForce(std::fabs(part(each.vector)), sketch));
-            const bool minus = part(each.vector) < 0 && shown != QLatin1String("0");
+            const QString shown = digits.shown(std::fabs(part(each.vector)));
+            const bool minus = part(each.vector) < 0;
             const QString sign = terms.isEmpty() ? minus ? QStringLiteral("\u2212") : QString()
                                  : minus ? QStringLiteral(" \u2212 ")
                                                  : QStringLiteral(" + ");
             terms += sign + shown;
         }
     }
-    return Answers::tr("%1: %2 = %3").arg(axis, terms, force(part(solution.sum.vector), sketch));
+    return Answers::tr("%1: %2 = %3 %4")
+        .arg(axis, terms, digits.shown(part(solution.sum.vector)), text(symbolOf(sketch.forceUnit)));
 }
 
 FigureRow heading(const QString& label, const QList<QString>& values) {
@@ -182,7 +206,7 @@ AnswerText answerText(const Result& result) {
     QStringList large, detail;
     for (const SolvedForce* each : found) {
         large << largeLine(*each, result.sketch);
-        detail << detailLine(*each, result.sketch, found.size() > 1);
+        detail << detailLine(*each, result.sketch, found.size() == 1);
     }
     return {large.join(QStringLiteral("<br>")), detail.join(QStringLiteral("<br>"))};
 }

@@ -57,7 +57,7 @@ void Panel::build() {
     m_vectorTable->setModel(m_vectors);
     m_angleTable->setObjectName(QStringLiteral("angleTable"));
     m_angleTable->setAccessibleName(tr("Parallelogram and force triangle"));
-    m_angleTable->setShares({40, 28, 32});
+    m_angleTable->setShares({48, 22, 30});
     m_angleTable->setMostRows(20);
     m_angleTable->setModel(m_angles);
     m_carried->setText(tr("full precision carried"));

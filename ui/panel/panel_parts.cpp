@@ -44,10 +44,10 @@ void LinkButton::paintEvent(QPaintEvent*) {
     const QRect words = rect().adjusted(m_padding, 0, 0, 0);
     painter.setPen(palette().color(QPalette::Link));
     painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft, text());
-    if (hasFocus() || underMouse()) {
+    if (hasFocus() || underMouse() || m_padding == 0) {
         const int below = words.center().y() + fontMetrics().ascent() / 2 + 3;
         painter.fillRect(words.left(), below, fontMetrics().horizontalAdvance(text()), hasFocus() ? 2 : 1,
-                         palette().color(QPalette::Link));
+                         palette().color(hasFocus() || underMouse() ? QPalette::Link : QPalette::Mid));
     }
 }
 

@@ -29,12 +29,12 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 };
 
-/// Text to press, underlined under the pointer and the keyboard; at least 24 px high.
+/// Text to press, underlined plainly under the pointer and the keyboard; at least 24 px high.
 class LinkButton : public QPushButton {
     Q_OBJECT
 public:
     using QPushButton::QPushButton;
-    /// The words begin where the button does: among lines of text, not under a table.
+    /// Among lines of text: the words begin where the button does, with a hairline under them.
     void setFlush() { m_padding = 0; }
     QSize sizeHint() const override;
 

@@ -233,6 +233,9 @@ bool FileMenu::mayLoseChanges() {
     box.setObjectName(QStringLiteral("unsavedQuestion"));
     box.setDefaultButton(QMessageBox::Save);
     box.button(QMessageBox::Discard)->setText(tr("&Don't save"));
+    for (QAbstractButton* button : box.buttons()) {
+        button->setIcon({});
+    }
     switch (box.exec()) {
     case QMessageBox::Save:
         return save();

@@ -54,7 +54,7 @@ QString keysPage() {
                Help::tr("In the table of given values"),
                {{Help::tr("type"),
                  Help::tr("340, 1.2 kN, 75 lbf; 25, 0.4 rad, 3:4 (run to rise), N30E; ± for a tolerance")},
-                {Help::tr("?"), Help::tr("makes a value one to find, or given again")},
+                {Help::tr("? or Space"), Help::tr("makes a value one to find, or given again")},
                 {Help::tr("Ctrl+V"), Help::tr("adds forces from lines of name, magnitude and direction")},
                 {Help::tr("Ctrl+C"), Help::tr("copies the selected rows")},
                 {Help::tr("Delete"), Help::tr("deletes the selected forces")}}) +
@@ -92,7 +92,8 @@ void showPage(QWidget* window, const QString& title, const QString& html, const 
     area->setFrameShape(QFrame::NoFrame);
     area->setWidgetResizable(true);
     area->setWidget(page);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    auto* buttons = new QDialogButtonBox;
+    buttons->addButton(Help::tr("Close"), QDialogButtonBox::RejectRole);
     QObject::connect(buttons, &QDialogButtonBox::rejected, dialog, &QDialog::close);
     auto* column = new QVBoxLayout(dialog);
     column->addWidget(area);

@@ -26,7 +26,6 @@ QPushButton { background: @panel; color: @ink; border: 1px solid @hairline; bord
 QPushButton:hover, QPushButton:pressed { background: @accent; }
 QPushButton:default { border-color: @given; }
 QPushButton:focus { border: 2px solid @ink; padding: 3px 13px; }
-QDialogButtonBox, QMessageBox { dialogbuttonbox-buttons-have-icons: 0; }
 QLineEdit#cellField { background: @panel; color: @ink; border: none; border-bottom: 2px solid @given; padding: 0 5px; }
 )");
     const std::pair<const char*, QColor> colours[]{{"@bar", theme.bar},
