@@ -1,0 +1,145 @@
+#include "core/explain/handout.h"
+
+namespace tailpoint {
+
+namespace {
+
+constexpr std::string_view kStyle = R"(
+@page { margin: 18mm }
+:root { color: #1f2a30; background: #fff }
+body { font: 11pt/1.45 "Helvetica Neue", Arial, "DejaVu Sans", sans-serif; max-width: 46em; margin: 2em auto; padding: 0 1.2em }
+math, .s { font-family: "STIX Two Math", "STIX Math", "STIX", "Latin Modern Math", "Cambria Math", math, serif }
+math { font-size: 1.16em }
+.s { font-style: italic; font-size: 1.1em }
+h1 { font-size: 1.5em; margin: 0 0 .4em }
+h2 { font-size: .8em; letter-spacing: .12em; text-transform: uppercase; color: #4c585f; border-top: 1px solid #d9d3c4; padding-top: 1em; margin: 1.6em 0 .6em }
+h3 { font-size: 1em; margin: 0 0 .3em }
+p { margin: .25em 0 }
+figure { margin: 1em 0; break-inside: avoid }
+figure svg { max-width: 100%; height: auto; max-height: 60vh; display: block; margin: 0 auto }
+ol.steps { list-style: none; padding: 0; margin: 0; counter-reset: step }
+ol.steps > li { counter-increment: step; position: relative; padding-left: 2.3em; margin: 0 0 1.1em }
+ol.steps > li::before { content: counter(step); position: absolute; left: 0; top: .02em; width: 1.5em; height: 1.5em; line-height: 1.5em; text-align: center; border: 1px solid #4c585f; border-radius: 50%; font-size: .85em }
+.working { display: grid; grid-template-columns: max-content 1fr; column-gap: .35em; align-items: baseline; margin: .45em 0 .45em .4em; break-inside: avoid }
+.working > span { overflow-x: auto; padding: .12em 0 }
+.note { border-left: 3px solid #a8730a; padding-left: .7em; margin: .45em 0; color: #6b4600; font-size: .92em }
+.answer { font-size: 1.35em; margin: .2em 0 }
+.caution { border: 1px solid #6b4600; padding: .5em .8em; margin-top: 1.4em; font-size: .92em }
+table { border-collapse: collapse; margin: .5em 0 .5em .4em; break-inside: avoid; font-variant-numeric: tabular-nums }
+th { font-weight: normal; color: #4c585f; border-bottom: 1px solid #1f2a30 }
+th, td { padding: .15em .9em .15em 0; text-align: right }
+th:first-child, td:first-child { text-align: left }
+tr.total td { border-top: 1px solid #1f2a30 }
+h3, .working, .note { break-after: auto }
+h3 { break-after: avoid }
+@media print { body { margin: 0; max-width: none; padding: 0 } .working > span { overflow: visible } }
+)";
+
+void appendParagraph(std::string& out, const Prose& prose, std::string_view cssClass = {}) {
+    out += cssClass.empty() ? "<p>" : "<p class=\"" + std::string(cssClass) + "\">";
+    out += toHtml(prose);
+    out += "</p>\n";
+}
+
+void appendCell(std::string& out, const Formula& cell, std::string_view tag) {
+    out.append("<").append(tag).append(">");
+    out += cell.kind == FormulaKind::words ? xmlEscaped(cell.text) : toMathml(cell);
+    out.append("</").append(tag).append(">");
+}
+
+void appendTable(std::string& out, const Table& table) {
+    out += "<table>\n<thead><tr>";
+    for (const Formula& cell : table.head)
+        appendCell(out, cell, "th");
+    out += "</tr></thead>\n<tbody>\n";
+    for (std::size_t r = 0; r < table.rows.size(); ++r) {
+        out += table.hasTotal && r + 1 == table.rows.size() ? "<tr class=\"total\">" : "<tr>";
+        for (const Formula& cell : table.rows[r])
+            appendCell(out, cell, "td");
+        out += "</tr>\n";
+    }
+    out += "</tbody>\n</table>\n";
+}
+
+/// "= ..." as one formula, so that the relation sign is spaced as a relation.
+std::string afterSign(const Formula& formula) {
+    std::string math = toMathml(formula);
+    return math.insert(std::string_view("<math>").size(), "<mo form=\"infix\">=</mo>");
+}
+
+void appendWorking(std::string& out, const Working& working) {
+    out += "<div class=\"working\">\n";
+    bool first = true;
+    for (const auto* part : {&working.general, &working.substituted, &working.value}) {
+        if (!*part)
+            continue;
+        if (!working.subject) {
+            out += "<span></span><span>" + toMathml(**part) + "</span>\n";
+            continue;
+        }
+        out += "<span>" + (first ? toMathml(*working.subject) : std::string()) + "</span>";
+        out += "<span>" + afterSign(**part) + "</span>\n";
+        first = false;
+    }
+    out += "</div>\n";
+}
+
+void appendStep(std::string& out, const Step& step) {
+    out += "<li>\n<h3>" + xmlEscaped(step.title) + "</h3>\n";
+    for (const Prose& prose : step.reasoning)
+        appendParagraph(out, prose, step.key == "answer" ? "answer" : "");
+    if (step.table)
+        appendTable(out, *step.table);
+    for (const Working& working : step.workings)
+        appendWorking(out, working);
+    for (const Prose& prose : step.conclusion)
+        appendParagraph(out, prose);
+    for (const Prose& prose : step.notes)
+        appendParagraph(out, prose, "note");
+    out += "</li>\n";
+}
+
+std::string questionHtml(const Sentence& sentence) {
+    std::string out;
+    for (const Words& words : sentence)
+        out +=
+            words.symbol ? "<span class=\"s\">" + xmlEscaped(words.text) + "</span>" : xmlEscaped(words.text);
+    return out;
+}
+
+std::string_view withoutXmlHead(std::string_view svg) {
+    const auto start = svg.find("<svg");
+    return start == std::string_view::npos ? std::string_view() : svg.substr(start);
+}
+
+void appendAnswer(std::string& out, const Worked& worked, std::size_t index, std::size_t count) {
+    out += count > 1 ? "<h2>Solution, answer " + std::to_string(index + 1) + " of " + std::to_string(count) +
+                           "</h2>\n"
+                     : "<h2>Solution</h2>\n";
+    out += "<ol class=\"steps\">\n";
+    for (const Step& step : worked.steps)
+        appendStep(out, step);
+    out += "</ol>\n";
+}
+
+} // namespace
+
+std::string toHtml(const Handout& handout) {
+    const std::string title = xmlEscaped(handout.title.empty() ? "Untitled sketch" : handout.title);
+    std::string out = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+                      "<meta name=\"viewport\" content=\"width=device-width\">\n<title>";
+    out += title + "</title>\n<style>";
+    out += kStyle;
+    out +=
+        "</style>\n</head>\n<body>\n<h1>" + title + "</h1>\n<p>" + questionHtml(handout.question) + "</p>\n";
+    if (const auto svg = withoutXmlHead(handout.figure); !svg.empty())
+        out.append("<figure>\n").append(svg).append("\n</figure>\n");
+    for (std::size_t i = 0; handout.solution && i < handout.answers.size(); ++i)
+        appendAnswer(out, handout.answers[i], i, handout.answers.size());
+    if (!handout.caution.empty())
+        out += "<p class=\"caution\">" + xmlEscaped(handout.caution) + "</p>\n";
+    out += "</body>\n</html>\n";
+    return out;
+}
+
+} // namespace tailpoint

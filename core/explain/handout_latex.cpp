@@ -1,0 +1,137 @@
+#include "core/explain/handout.h"
+
+namespace tailpoint {
+
+namespace {
+
+constexpr std::string_view kPreamble = R"(\documentclass[11pt]{article}
+\usepackage[T1]{fontenc}
+\usepackage[utf8]{inputenc}
+\usepackage{amsmath}
+\usepackage{tikz}
+\usetikzlibrary{arrows.meta}
+\setlength{\oddsidemargin}{-5mm}\setlength{\textwidth}{170mm}
+\setlength{\topmargin}{-15mm}\setlength{\textheight}{235mm}
+\setlength{\parindent}{0pt}\setlength{\parskip}{3pt plus 1pt}
+\newcounter{step}
+\newcommand{\step}[1]{\refstepcounter{step}\par\medskip\textbf{\thestep\quad #1}\par\nopagebreak}
+\newcommand{\trap}[1]{\par\smallskip\begin{tabular}{@{\quad}|@{\quad}p{0.85\textwidth}}\small #1\end{tabular}\par}
+)";
+
+constexpr std::size_t kTermsInLine = 3; ///< of a long sum
+
+/// A sum's terms after the first, broken over lines under the first.
+std::string brokenSum(const Formula& formula) {
+    if (formula.kind != FormulaKind::sum || formula.parts.size() <= kTermsInLine)
+        return toLatex(formula);
+    std::string out;
+    for (std::size_t start = 0; start < formula.parts.size(); start += kTermsInLine) {
+        Formula piece;
+        piece.kind = FormulaKind::sum;
+        const std::size_t end = std::min(start + kTermsInLine, formula.parts.size());
+        piece.parts.assign(formula.parts.begin() + static_cast<std::ptrdiff_t>(start),
+                           formula.parts.begin() + static_cast<std::ptrdiff_t>(end));
+        if (start > 0) { // an empty term first, so that the sign of the first one shows
+            out += " \\\\\n  &\\quad {}";
+            piece.parts.insert(piece.parts.begin(), inWords({}));
+        }
+        out += toLatex(piece);
+    }
+    return out;
+}
+
+void appendParagraphs(std::string& out, const std::vector<Prose>& paragraphs) {
+    for (const Prose& prose : paragraphs)
+        out += toLatex(prose) + "\n\n";
+}
+
+void appendRow(std::string& out, const std::vector<Formula>& row) {
+    for (std::size_t c = 0; c < row.size(); ++c) {
+        out += c == 0 ? "" : " & ";
+        const Formula& cell = row[c];
+        if (cell.kind == FormulaKind::words)
+            out += latexEscaped(cell.text);
+        else
+            out += '$' + toLatex(cell) + '$';
+    }
+    out += " \\\\\n";
+}
+
+void appendTable(std::string& out, const Table& table) {
+    out += "\\par\\smallskip\\quad\\begin{tabular}{l" + std::string(table.head.size() - 1, 'r') + "}\n";
+    appendRow(out, table.head);
+    out += "\\hline\n";
+    for (std::size_t r = 0; r < table.rows.size(); ++r) {
+        if (table.hasTotal && r + 1 == table.rows.size())
+            out += "\\hline\n";
+        appendRow(out, table.rows[r]);
+    }
+    out += "\\end{tabular}\\par\n";
+}
+
+void appendWorkings(std::string& out, const std::vector<Working>& workings) {
+    if (workings.empty())
+        return;
+    out += "\\begin{align*}\n";
+    for (std::size_t i = 0; i < workings.size(); ++i)
+        out += (i == 0 ? "  " : " \\\\\n  ") + alignedLatex(workings[i]);
+    out += "\n\\end{align*}\n";
+}
+
+void appendStep(std::string& out, const Step& step) {
+    out += "\\step{" + latexEscaped(step.title) + "}\n";
+    appendParagraphs(out, step.reasoning);
+    if (step.table)
+        appendTable(out, *step.table);
+    appendWorkings(out, step.workings);
+    appendParagraphs(out, step.conclusion);
+    for (const Prose& note : step.notes)
+        out += "\\trap{" + toLatex(note) + "}\n";
+}
+
+std::string questionLatex(const Sentence& sentence) {
+    std::string out;
+    for (const Words& words : sentence)
+        out += words.symbol ? "$" + toLatex(magnitudeSymbol(words.text)) + "$" : latexEscaped(words.text);
+    return out;
+}
+
+} // namespace
+
+std::string alignedLatex(const Working& working) {
+    std::string out;
+    bool first = true;
+    for (const auto* part : {&working.general, &working.substituted, &working.value}) {
+        if (!*part)
+            continue;
+        out += first ? "" : " \\\\\n  ";
+        if (!working.subject)
+            out += "&\\phantom{=}\\;" + toLatex(**part);
+        else
+            out += (first ? toLatex(*working.subject) : std::string()) + " &= " + brokenSum(**part);
+        first = false;
+    }
+    return out;
+}
+
+std::string toLatex(const Handout& handout) {
+    std::string out(kPreamble);
+    out += "\\begin{document}\n{\\Large\\bfseries ";
+    out += latexEscaped(handout.title.empty() ? "Untitled sketch" : handout.title) + "}\n\n\\medskip\n";
+    out += questionLatex(handout.question) + "\n\n";
+    if (!handout.figure.empty())
+        out += "\\begin{center}\n" + handout.figure + "\\end{center}\n\n";
+    for (std::size_t i = 0; handout.solution && i < handout.answers.size(); ++i) {
+        if (handout.answers.size() > 1)
+            out += "\\bigskip{\\large\\bfseries Answer " + std::to_string(i + 1) + " of " +
+                   std::to_string(handout.answers.size()) + "}\\setcounter{step}{0}\n\n";
+        for (const Step& step : handout.answers[i].steps)
+            appendStep(out, step);
+    }
+    if (!handout.caution.empty())
+        out += "\\bigskip\\fbox{\\parbox{0.95\\textwidth}{\\small " + latexEscaped(handout.caution) + "}}\n";
+    out += "\\end{document}\n";
+    return out;
+}
+
+} // namespace tailpoint

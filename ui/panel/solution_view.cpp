@@ -1,0 +1,178 @@
+#include "ui/panel/solution_view.h"
+
+#include "ui/document/sketch_document.h"
+#include "ui/panel/solution_step.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QEvent>
+#include <algorithm>
+
+namespace tailpoint {
+
+namespace {
+
+constexpr int kFrame = 16; ///< milliseconds: refreshed no more often than this
+
+bool speaksOf(const Step& step, const FigurePart& part) {
+    const auto matches = [&](const FigurePart& own) {
+        if (own.kind != part.kind)
+            return false;
+        if (own.kind == FigurePart::Kind::tails)
+            return (own.vector == part.vector && own.other == part.other) ||
+                   (own.vector == part.other && own.other == part.vector);
+        return own.vector == part.vector;
+    };
+    return std::any_of(step.parts.begin(), step.parts.end(), matches);
+}
+
+} // namespace
+
+SolutionView::SolutionView(SketchDocument& document, QWidget* parent)
+    : QWidget(parent), m_document(document), m_theme(&themeOf(ThemeName::paper)) {
+    setObjectName(QStringLiteral("solution"));
+    setAccessibleName(tr("Worked solution"));
+    m_timer.setSingleShot(true);
+    connect(&m_timer, &QTimer::timeout, this, &SolutionView::refresh);
+    connect(&document, &SketchDocument::changed, this, &SolutionView::schedule);
+    refresh();
+}
+
+void SolutionView::schedule() {
+    if (m_timer.isActive())
+        return;
+    const qint64 since = m_last.isValid() ? m_last.elapsed() : kFrame;
+    m_timer.start(static_cast<int>(std::max<qint64>(0, kFrame - since)));
+}
+
+void SolutionView::refresh() {
+    const Result& result = m_document.result();
+    m_worked = explain(result.sketch, result.solved, result.construction, result.chosen, m_options);
+    while (m_steps.size() < m_worked.steps.size())
+        m_steps.push_back(addStep());
+    for (std::size_t i = 0; i < m_worked.steps.size(); ++i)
+        m_steps[i]->show(m_worked.steps[i], static_cast<int>(i) + 1);
+    if (m_lit >= static_cast<int>(m_worked.steps.size()))
+        setLit(-1);
+    relayout();
+    m_last.start();
+}
+
+SolutionStep* SolutionView::addStep() {
+    auto* step = new SolutionStep(this);
+    const int index = static_cast<int>(m_steps.size());
+    step->setObjectName(QStringLiteral("solutionStep%1").arg(index + 1));
+    step->setTheme(*m_theme);
+    connect(step, &SolutionStep::pointed, this, [this, index](bool inside) { point(index, inside); });
+    connect(step, &SolutionStep::foldChanged, this, &SolutionView::relayout);
+    return step;
+}
+
+void SolutionView::relayout() {
+    int y = 0;
+    for (std::size_t i = 0; i < m_steps.size(); ++i) {
+        const bool used = i < m_worked.steps.size();
+        m_steps[i]->setVisible(used);
+        if (!used)
+            continue;
+        const int height = m_steps[i]->layOut(width());
+        m_steps[i]->setGeometry(0, y, width(), height);
+        y += height;
+    }
+    if (y == m_height)
+        return;
+    m_height = y;
+    setMinimumHeight(y);
+    updateGeometry();
+}
+
+void SolutionView::setTheme(ThemeName name) {
+    m_theme = &themeOf(name);
+    for (SolutionStep* step : m_steps)
+        step->setTheme(*m_theme);
+}
+
+void SolutionView::setDivision(double forceUnits) {
+    const std::optional<double> division = forceUnits > 0 ? std::optional(forceUnits) : std::nullopt;
+    if (m_options.division == division)
+        return;
+    m_options.division = division;
+    schedule();
+}
+
+QString SolutionView::carriedWords() const {
+    return m_options.handRounding ? tr("rounded as by hand") : tr("full precision carried");
+}
+
+void SolutionView::setHandRounding(bool on) {
+    if (m_options.handRounding == on)
+        return;
+    m_options.handRounding = on;
+    refresh();
+    emit handRoundingChanged(on);
+}
+
+QString SolutionView::plainText() const {
+    return QString::fromStdString(toText(m_worked, Minus::typographic));
+}
+
+void SolutionView::copy() {
+    QApplication::clipboard()->setText(plainText());
+}
+
+void SolutionView::foldAll() {
+    for (SolutionStep* step : m_steps)
+        step->setUnfolded(false);
+}
+
+void SolutionView::unfoldAll() {
+    for (SolutionStep* step : m_steps)
+        step->setUnfolded(true);
+}
+
+void SolutionView::point(int step, bool inside) {
+    setLit(inside ? step : -1);
+    emit stepPointed(m_lit);
+    emit partsPointed(m_lit < 0 ? std::vector<FigurePart>()
+                                : m_worked.steps[static_cast<std::size_t>(m_lit)].parts);
+}
+
+void SolutionView::setLit(int step) {
+    m_lit = step;
+    for (std::size_t i = 0; i < m_steps.size(); ++i)
+        m_steps[i]->setLit(static_cast<int>(i) == step);
+}
+
+void SolutionView::lightPart(const FigurePart& part) {
+    const auto& steps = m_worked.steps;
+    const auto found =
+        std::find_if(steps.begin(), steps.end(), [&](const Step& step) { return speaksOf(step, part); });
+    setLit(found == steps.end() ? -1 : static_cast<int>(found - steps.begin()));
+    if (m_lit >= 0)
+        emit lit(m_lit);
+}
+
+void SolutionView::lightVector(int vector) {
+    if (vector == kNoVector)
+        return setLit(-1);
+    lightPart({FigurePart::Kind::vector, vector, kNoVector});
+}
+
+QSize SolutionView::sizeHint() const {
+    return {360, m_height};
+}
+QSize SolutionView::minimumSizeHint() const {
+    return {220, m_height};
+}
+
+void SolutionView::resizeEvent(QResizeEvent*) {
+    relayout();
+}
+
+void SolutionView::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange)
+        relayout();
+}
+
+} // namespace tailpoint

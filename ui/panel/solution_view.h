@@ -1,0 +1,77 @@
+// The panel's section Solution: the worked steps of the open sketch, each foldable, lit as the pointer asks.
+// Put it into a scroll area with setWidgetResizable(true); it keeps its own height. Reads the document's
+// result at most once a frame and keeps no number of it.
+#pragma once
+
+#include "core/explain/explain.h"
+#include "ui/style/theme.h"
+
+#include <QElapsedTimer>
+#include <QTimer>
+#include <QWidget>
+#include <vector>
+
+namespace tailpoint {
+
+class SketchDocument;
+class SolutionStep;
+
+/// Object name "solution".
+class SolutionView : public QWidget {
+    Q_OBJECT
+public:
+    explicit SolutionView(SketchDocument& document, QWidget* parent = nullptr);
+
+    void setTheme(ThemeName name);
+    void setDivision(double forceUnits); ///< one division of the sheet, for the check by scale; 0: none
+
+    bool handRounding() const { return m_options.handRounding; }
+    /// "full precision carried" or "rounded as by hand", for the section's heading.
+    QString carriedWords() const;
+
+    const Worked& worked() const { return m_worked; }
+    int litStep() const { return m_lit; } ///< -1: none
+    QString plainText() const;            ///< the whole solution
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+
+public slots:
+    void setHandRounding(bool on);
+    void foldAll();
+    void unfoldAll();
+    /// Lights the first step that speaks of this part of the figure; none does: no step.
+    void lightPart(const tailpoint::FigurePart& part);
+    void lightVector(int vector); ///< the same for an arrow; kNoVector: no step
+    void copy();                  ///< the whole solution as text
+
+signals:
+    /// The pointer or the keyboard is on this step; -1: on none. Its parts are worked().steps[step].parts.
+    void stepPointed(int step);
+    void partsPointed(const std::vector<tailpoint::FigurePart>& parts);
+    void lit(int step); ///< that the canvas lit this one: scroll it into view
+    void handRoundingChanged(bool on);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void schedule();
+    void refresh();
+    void relayout();
+    SolutionStep* addStep();
+    void point(int step, bool inside);
+    void setLit(int step);
+
+    SketchDocument& m_document;
+    ExplainOptions m_options;
+    Worked m_worked;
+    std::vector<SolutionStep*> m_steps; ///< as many as ever were needed; those beyond worked() are hidden
+    const Theme* m_theme;
+    QTimer m_timer;
+    QElapsedTimer m_last;
+    int m_lit = -1, m_height = 0;
+};
+
+} // namespace tailpoint

@@ -1,0 +1,59 @@
+// Formulas painted by Qt from the same trees that give text, LaTeX and MathML: real fraction bars, roots,
+// raised exponents. Laid out once, painted often; a layout depends on nothing but tree, size and resolution.
+#pragma once
+
+#include "core/explain/explain.h"
+
+#include <QFont>
+#include <QPainter>
+#include <QPainterPath>
+#include <QString>
+#include <vector>
+
+namespace tailpoint {
+
+/// How large, and on what: logical pixels, and the device's logical dots per inch.
+struct TypeSize {
+    double pixels = 16;
+    int dotsPerInch = 96;
+    TypeSize scaled(double factor) const { return {pixels * factor, dotsPerInch}; }
+};
+
+/// Something set in type: texts, bars and signs relative to the left end of its baseline, y down.
+struct Setting {
+    struct Text {
+        QPointF at; ///< of the baseline
+        QString text;
+        QFont font;
+    };
+    struct Shape {
+        QPainterPath path;
+        double width = 0; ///< of the pen; 0: filled
+    };
+    double width = 0, ascent = 0, descent = 0;
+    std::vector<Text> texts;
+    std::vector<Shape> shapes;
+
+    double height() const { return ascent + descent; }
+    bool isEmpty() const { return texts.empty() && shapes.empty(); }
+    /// Places `other` with its baseline's left end at `at`, and grows to hold it.
+    void add(const Setting& other, QPointF at);
+
+    /// In the painter's pen colour.
+    void paint(QPainter& painter, QPointF baseline) const;
+};
+
+/// Needs a QGuiApplication.
+Setting setFormula(const Formula& formula, TypeSize size);
+
+/// Lines of calculation, aligned at the relation sign: a part wider than `width` is broken before a plus or a
+/// minus outside parentheses, or set smaller (to 0.6 at the least). The first baseline lies at ascent.
+Setting setWorking(const Working& working, TypeSize size, double width);
+
+/// A paragraph filled to `width`, words in `words`, formulas in the serif of the figure.
+Setting setProse(const Prose& prose, const QFont& words, TypeSize size, double width);
+
+/// A table with rules; numbers to the right. Set smaller where it is wider than `width`.
+Setting setTable(const Table& table, const QFont& words, TypeSize size, double width);
+
+} // namespace tailpoint

@@ -1,0 +1,293 @@
+// Paragraphs, lines of calculation and tables, made of set formulas.
+#include "ui/render/typesetter.h"
+
+#include <QFontMetricsF>
+#include <algorithm>
+
+namespace tailpoint {
+
+namespace {
+
+constexpr double kSmallest = 0.6; // of the size asked for
+constexpr double kLeading = 0.42; // ems between lines of a calculation
+constexpr double kRelationGap = 0.28, kTermGap = 0.22;
+
+/// What may be broken off: the terms of a sum; of anything else the whole.
+std::vector<Setting> breakable(const Typesetter& set, const Formula& f) {
+    if (f.kind == FormulaKind::sum)
+        return set.terms(f);
+    std::vector<Setting> whole;
+    whole.push_back(set.set(f));
+    return whole;
+}
+
+double widest(const std::vector<Setting>& pieces) {
+    double wide = 0;
+    for (const Setting& piece : pieces)
+        wide = std::max(wide, piece.width);
+    return wide;
+}
+
+/// Stacks rows below one another: the first baseline stays where it is.
+class Stack {
+public:
+    explicit Stack(double leading) : m_leading(leading) {}
+    void add(const Setting& row, double x = 0) {
+        if (m_any)
+            m_baseline += m_descent + m_leading + row.ascent;
+        m_out.add(row, {x, m_baseline});
+        m_descent = row.descent;
+        m_any = true;
+    }
+    Setting take() { return std::move(m_out); }
+
+private:
+    Setting m_out;
+    double m_leading, m_baseline = 0, m_descent = 0;
+    bool m_any = false;
+};
+
+void addFilled(Stack& stack, const Typesetter& set, const Setting& head, const std::vector<Setting>& pieces,
+               double indent, double width) {
+    Setting row = head;
+    bool fresh = true;
+    double start = 0;
+    for (const Setting& piece : pieces) {
+        const double gap = fresh ? 0 : kTermGap * set.em();
+        if (!fresh && start + row.width + gap + piece.width > width) {
+            stack.add(row, start);
+            row = Setting();
+            start = indent + set.em();
+            row.add(piece, {0, 0});
+            continue;
+        }
+        row.add(piece, {row.width + gap, 0});
+        fresh = false;
+    }
+    stack.add(row, start);
+}
+
+/// "R =" of the given width, or "=" at its right.
+Setting headOf(const Typesetter& set, const Setting& subject, bool shown) {
+    Setting head;
+    if (shown)
+        head.add(subject, {0, 0});
+    head.width = subject.width + kRelationGap * set.em();
+    head.add(set.sign(Relation::equal), {head.width, 0});
+    head.width += kRelationGap * set.em();
+    return head;
+}
+
+Setting setLines(const Working& working, const Typesetter& set, double width, double& needed) {
+    Stack stack(kLeading * set.em());
+    const Setting subject = working.subject ? set.set(*working.subject) : Setting();
+    bool first = true;
+    for (const auto* part : {&working.general, &working.substituted, &working.value}) {
+        if (!*part)
+            continue;
+        const Setting head = working.subject ? headOf(set, subject, first) : Setting();
+        const auto pieces = breakable(set, **part);
+        needed = std::max(needed, head.width + widest(pieces) + (pieces.size() > 1 ? set.em() : 0));
+        addFilled(stack, set, head, pieces, head.width, width);
+        first = false;
+    }
+    return stack.take();
+}
+
+} // namespace
+
+Setting setWorking(const Working& working, TypeSize size, double width) {
+    double needed = 0;
+    Setting out = setLines(working, Typesetter(size), width, needed);
+    if (needed <= width)
+        return out;
+    const double factor = std::max(kSmallest, width / needed * 0.995);
+    return setLines(working, Typesetter(size.scaled(factor)), width, needed);
+}
+
+namespace {
+
+/// Fills lines with words and formulas.
+class Filler {
+public:
+    Filler(const QFont& words, TypeSize size, double width)
+        : m_font(words), m_metrics(words), m_set(size), m_width(width),
+          m_space(m_metrics.horizontalAdvance(QLatin1Char(' '))) {
+        m_line.ascent = m_metrics.ascent();
+        m_line.descent = m_metrics.descent();
+        m_empty = m_line;
+    }
+
+    void text(const QString& string) {
+        qsizetype at = 0;
+        while (at <= string.size()) {
+            qsizetype end = string.indexOf(QLatin1Char(' '), at);
+            if (end < 0)
+                end = string.size();
+            if (end > at)
+                word(string.mid(at, end - at));
+            if (end < string.size())
+                m_gap = true;
+            at = end + 1;
+        }
+    }
+
+    void formula(const Formula& f) {
+        if (f.kind == FormulaKind::words)
+            return text(QString::fromStdString(f.text));
+        place(m_set.set(f));
+    }
+
+    Setting take() {
+        flush();
+        return m_stack.take();
+    }
+
+private:
+    void word(const QString& string) {
+        Setting set;
+        set.ascent = m_metrics.ascent();
+        set.descent = m_metrics.descent();
+        set.width = m_metrics.horizontalAdvance(string);
+        set.texts.push_back({{0, 0}, string, m_font});
+        place(set);
+    }
+
+    /// Without a gap before it a piece clings to the one before ("R" and ","), across a break too.
+    void place(const Setting& piece) {
+        if (m_gap)
+            settle();
+        m_cluster.add(piece, {m_cluster.width, 0});
+        m_gap = false;
+    }
+
+    void settle() {
+        if (m_cluster.isEmpty())
+            return;
+        const double gap = m_line.isEmpty() ? 0 : m_space;
+        if (!m_line.isEmpty() && m_line.width + gap + m_cluster.width > m_width) {
+            m_stack.add(m_line);
+            m_line = m_empty;
+            m_line.add(m_cluster, {0, 0});
+        } else {
+            m_line.add(m_cluster, {m_line.width + gap, 0});
+        }
+        m_cluster = Setting();
+    }
+
+    void flush() {
+        settle();
+        if (!m_line.isEmpty())
+            m_stack.add(m_line);
+    }
+
+    QFont m_font;
+    QFontMetricsF m_metrics;
+    Typesetter m_set;
+    double m_width, m_space;
+    Setting m_line, m_cluster, m_empty;
+    Stack m_stack{0.0};
+    bool m_gap = false;
+};
+
+} // namespace
+
+Setting setProse(const Prose& prose, const QFont& words, TypeSize size, double width) {
+    Filler filler(words, size, width);
+    for (const Piece& piece : prose.pieces)
+        if (const auto* string = std::get_if<std::string>(&piece))
+            filler.text(QString::fromStdString(*string));
+        else
+            filler.formula(std::get<Formula>(piece));
+    return filler.take();
+}
+
+namespace {
+
+struct Grid {
+    std::vector<std::vector<Setting>> rows;
+    std::vector<double> widths;
+    double gap = 0;
+    double width() const {
+        double all = -gap;
+        for (double w : widths)
+            all += w + gap;
+        return all;
+    }
+};
+
+Setting cellOf(const Formula& cell, const QFont& words, const Typesetter& set) {
+    if (cell.kind != FormulaKind::words)
+        return set.set(cell);
+    Setting out;
+    const QFontMetricsF metrics(words);
+    out.ascent = metrics.ascent();
+    out.descent = metrics.descent();
+    const QString text = QString::fromStdString(cell.text);
+    if (text.isEmpty())
+        return out;
+    out.width = metrics.horizontalAdvance(text);
+    out.texts.push_back({{0, 0}, text, words});
+    return out;
+}
+
+Grid gridOf(const Table& table, const QFont& words, const Typesetter& set) {
+    Grid grid;
+    grid.gap = 1.1 * set.em();
+    grid.widths.assign(table.head.size(), 0);
+    const auto add = [&](const std::vector<Formula>& row) {
+        std::vector<Setting> cells;
+        for (std::size_t c = 0; c < row.size(); ++c) {
+            cells.push_back(cellOf(row[c], words, set));
+            grid.widths[c] = std::max(grid.widths[c], cells.back().width);
+        }
+        grid.rows.push_back(std::move(cells));
+    };
+    add(table.head);
+    for (const auto& row : table.rows)
+        add(row);
+    return grid;
+}
+
+Setting rowOf(const Grid& grid, const std::vector<Setting>& cells) {
+    Setting row;
+    double x = 0;
+    for (std::size_t c = 0; c < cells.size(); ++c) {
+        row.add(cells[c], {c == 0 ? x : x + grid.widths[c] - cells[c].width, 0});
+        x += grid.widths[c] + grid.gap;
+    }
+    row.width = grid.width();
+    return row;
+}
+
+Setting ruleOf(double width, double thickness) {
+    Setting rule;
+    QPainterPath path;
+    path.addRect(0, 0, width, thickness);
+    rule.shapes.push_back({path, 0});
+    rule.width = width;
+    rule.descent = thickness;
+    return rule;
+}
+
+} // namespace
+
+Setting setTable(const Table& table, const QFont& words, TypeSize size, double width) {
+    Grid grid = gridOf(table, words, Typesetter(size));
+    if (grid.width() > width) {
+        const double factor = std::max(kSmallest, width / grid.width());
+        QFont smaller = words;
+        smaller.setPointSizeF(words.pointSizeF() * factor);
+        size = size.scaled(factor);
+        grid = gridOf(table, smaller, Typesetter(size));
+    }
+    Stack stack(0.2 * size.pixels);
+    for (std::size_t r = 0; r < grid.rows.size(); ++r) {
+        if (r == 1 || (table.hasTotal && r + 1 == grid.rows.size()))
+            stack.add(ruleOf(grid.width(), 1));
+        stack.add(rowOf(grid, grid.rows[r]));
+    }
+    return stack.take();
+}
+
+} // namespace tailpoint

@@ -1,0 +1,18 @@
+// The display list as TikZ: named coordinates, real arrows, a style for each role, so that a lecturer can go
+// on with it. Lengths in bp (1/72 inch), y up; at most three decimals.
+#pragma once
+
+#include "core/figure/display_list.h"
+#include "ui/style/theme.h"
+
+#include <QByteArray>
+
+namespace tailpoint {
+
+/// A tikzpicture; needs \usepackage{tikz} and \usetikzlibrary{arrows.meta}.
+QByteArray toTikz(const DisplayList& list, const Theme& theme);
+
+/// The same as a document for pdflatex: one page as large as the figure.
+QByteArray toTikzDocument(const DisplayList& list, const Theme& theme);
+
+} // namespace tailpoint

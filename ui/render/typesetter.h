@@ -1,0 +1,48 @@
+// Sets a formula's parts in type. Internal to render/.
+#pragma once
+
+#include "ui/render/formula.h"
+
+namespace tailpoint {
+
+class Typesetter {
+public:
+    explicit Typesetter(TypeSize size) : m_size(size), m_em(size.pixels) {}
+
+    Setting set(const Formula& formula) const;
+    Setting text(const QString& string, bool italic = false, bool bold = false) const;
+    Setting sign(Relation relation) const;
+
+    /// Terms of a sum, each with its sign in front: where a long sum may be broken.
+    std::vector<Setting> terms(const Formula& sum) const;
+
+    /// Puts `more` to the right, `space` ems off.
+    void append(Setting& out, const Setting& more, double space = 0) const;
+    double em() const { return m_em; }
+    TypeSize size() const { return m_size; }
+
+private:
+    Typesetter script() const;
+    Setting part(const Formula& parent, std::size_t index) const;
+    Setting negative(const Formula& formula) const;
+    Setting number(const Formula& formula) const;
+    Setting powerOfTen(const QString& digits, std::string_view exponent, const Formula& formula) const;
+    Setting symbol(const Formula& formula) const;
+    Setting subscript(std::string_view sub) const;
+    Setting term(const Formula& sum, std::size_t index) const;
+    Setting sum(const Formula& formula) const;
+    Setting product(const Formula& formula) const;
+    Setting fraction(const Formula& formula) const;
+    Setting power(const Formula& formula) const;
+    Setting root(const Formula& formula) const;
+    Setting function(const Formula& formula) const;
+    Setting relation(const Formula& formula) const;
+    Setting parentheses(const Setting& inner) const;
+    Setting bars(const Setting& inner) const;
+    QPainterPath crescent(double top, double bottom, double bulge) const;
+
+    TypeSize m_size;
+    double m_em;
+};
+
+} // namespace tailpoint
