@@ -1,0 +1,285 @@
+// What must hold of every worked solution, over seeded questions of every family.
+#include "core/explain/explain.h"
+#include "core/sketch/shown.h"
+#include "tests/core/explain/questions.h"
+
+#include <cmath>
+#include <gtest/gtest.h>
+#include <map>
+#include <numbers>
+#include <set>
+
+namespace tailpoint {
+namespace {
+
+using namespace testing;
+
+constexpr int kCases = 10'000;
+constexpr std::uint64_t kSeed = 20240611;
+constexpr double kForceSlack = 1e-9; ///< of the sum of all magnitudes: a substitution against its result
+constexpr double kAngleSlack = 2e-7; ///< radians: an inverse sine near a right angle knows no more
+
+struct Case {
+    int number = 0;
+    Sketch sketch;
+    Solved solved;
+    std::size_t solution = 0;
+    Construction construction;
+    double scale = 0;
+
+    std::string name() const { return "seed " + std::to_string(kSeed) + ", case " + std::to_string(number); }
+    Worked worked(bool byHand) const {
+        ExplainOptions options;
+        options.handRounding = byHand;
+        return explain(sketch, solved, construction, solution, options);
+    }
+};
+
+double scaleOf(const Solution& solution) {
+    double scale = solution.sum.magnitude;
+    for (const SolvedForce& force : solution.forces)
+        scale += force.magnitude;
+    return scale;
+}
+
+/// Calls `check` with every case, each with every one of its answers.
+template <class Check>
+void forEachCase(Check check) {
+    Dice dice(kSeed);
+    for (int i = 0; i < kCases && !::testing::Test::HasFailure(); ++i) {
+        Case c;
+        c.number = i;
+        c.sketch = someQuestion(dice, i % kQuestionKinds);
+        c.solved = solve(c.sketch);
+        const std::size_t answers = std::max<std::size_t>(1, c.solved.solutions.size());
+        for (c.solution = 0; c.solution < answers; ++c.solution) {
+            c.construction = construct(c.sketch, c.solved, c.solution);
+            c.scale = c.solved.solutions.empty() ? 1 : scaleOf(c.solved.solutions[c.solution]);
+            check(c);
+        }
+    }
+}
+
+bool isAngle(const Formula& number) {
+    return number.sub == "°" || number.sub == "rad" || number.sub == "gon";
+}
+
+template <class Visit>
+void visitSymbols(const Formula& formula, Visit visit) {
+    if (formula.kind == FormulaKind::symbol)
+        visit(formula);
+    for (const Formula& part : formula.parts)
+        visitSymbols(part, visit);
+}
+
+template <class Visit>
+void visitSymbols(const Prose& prose, Visit visit) {
+    for (const Piece& piece : prose.pieces)
+        if (const auto* formula = std::get_if<Formula>(&piece))
+            visitSymbols(*formula, visit);
+}
+
+TEST(WorkedProperty, EverySubstitutionEvaluatesToItsResult) {
+    int checked = 0;
+    forEachCase([&](const Case& c) {
+        for (const Step& step : c.worked(false).steps)
+            for (const Working& w : step.workings) {
+                if (!w.substituted || !w.value)
+                    continue;
+                ++checked;
+                const auto value = evaluate(*w.substituted), shown = evaluate(*w.value);
+                ASSERT_TRUE(value) << c.name() << ", step " << step.key << ": " << toText(*w.substituted);
+                const double slack = isAngle(*w.value) ? kAngleSlack : kForceSlack * c.scale;
+                ASSERT_NEAR(*value, *shown, slack) << c.name() << ", step " << step.key << ": "
+                                                   << toText(*w.substituted) << " = " << toText(*w.value);
+            }
+    });
+    EXPECT_GT(checked, 10 * kCases);
+}
+
+TEST(WorkedProperty, ByHandEveryResultIsTheRoundedValueOfTheShownNumbers) {
+    int checked = 0;
+    forEachCase([&](const Case& c) {
+        for (const Step& step : c.worked(true).steps)
+            for (const Working& w : step.workings) {
+                if (!w.substituted || !w.value)
+                    continue;
+                const auto value = evaluate(*w.substituted); // values are the shown digits here
+                if (!value)
+                    continue; // the rounded sine exceeds 1: the full angle stands
+                ++checked;
+                const std::string expected = isAngle(*w.value) ? shownAngleFromRadians(*value, c.sketch)
+                                                               : shownForceWithUnit(*value, c.sketch);
+                const std::string got = toText(*w.value, Minus::ascii);
+                // A vanishing component may come out as a hair instead of zero.
+                if (got == "0 N" && std::abs(*value) < 1e-9 * c.scale)
+                    continue;
+                ASSERT_EQ(got, expected)
+                    << c.name() << ", step " << step.key << ": " << toText(*w.substituted);
+            }
+    });
+    EXPECT_GT(checked, 10 * kCases);
+}
+
+/// What each symbol of a solution must show: from Solved and Construction alone.
+using Expected = std::map<std::string, std::string>;
+
+void expectVector(Expected& out, const SolvedForce& f, const Sketch& sketch, const std::string& prime) {
+    Formula size = magnitudeSymbol(f.name);
+    size.text += prime;
+    out[keyOf(size)] = shownForceWithUnit(f.magnitude, sketch);
+    const std::string sub = size.text.substr(0, size.text.size() - prime.size()) + size.sub;
+    if (f.direction)
+        out[keyOf(symbol("θ" + prime, sub))] = shownAngle(*f.direction, sketch);
+}
+
+Expected expectedOf(const Case& c) {
+    Expected out;
+    for (std::size_t i = 0; i < c.solved.solutions.size(); ++i) {
+        const std::string prime = c.solved.solutions.size() < 2 ? "" : i == 0 ? "′" : "″";
+        const Solution& s = c.solved.solutions[i];
+        for (const SolvedForce& f : s.forces)
+            expectVector(out, f, c.sketch, prime);
+        expectVector(out, s.sum, c.sketch, prime);
+        const Construction drawn = construct(c.sketch, c.solved, i);
+        static constexpr const char* angles[] = {"α", "β", "γ"};
+        for (std::size_t a = 0; drawn.triangle && a < 3; ++a)
+            if (drawn.triangle->opposite[a])
+                out[angles[a] + prime] = shownAngleFromRadians(*drawn.triangle->opposite[a], c.sketch);
+    }
+    return out;
+}
+
+TEST(WorkedProperty, EveryResultEqualsTheSolvedValueToTheShownDigit) {
+    int checked = 0;
+    forEachCase([&](const Case& c) {
+        if (c.solved.solutions.empty())
+            return;
+        const Expected expected = expectedOf(c);
+        for (const Step& step : c.worked(false).steps)
+            for (const Working& w : step.workings) {
+                if (!w.subject || !w.value || w.subject->kind != FormulaKind::symbol)
+                    continue;
+                const auto found = expected.find(keyOf(*w.subject));
+                if (found == expected.end())
+                    continue;
+                ++checked;
+                ASSERT_EQ(toText(*w.value, Minus::ascii), found->second)
+                    << c.name() << ", step " << step.key << ": " << toText(*w.subject);
+            }
+    });
+    EXPECT_GT(checked, 4 * kCases);
+}
+
+/// Symbols by the time a reader reaches a place.
+class Reader {
+public:
+    explicit Reader(const Case& c) : m_case(c) {}
+
+    void read(const Step& step) {
+        for (const Prose& prose : step.reasoning)
+            introduce(prose);
+        if (step.table)
+            for (const auto& row : step.table->rows)
+                introduceRow(row);
+        for (const Working& w : step.workings)
+            read(w, step);
+        for (const Prose& prose : step.conclusion)
+            introduce(prose);
+    }
+
+private:
+    void introduce(const Prose& prose) {
+        visitSymbols(prose, [&](const Formula& s) { m_known.insert(keyOf(s)); });
+    }
+    void introduceRow(const std::vector<Formula>& row) {
+        visitSymbols(row.front(), [&](const Formula& s) {
+            m_known.insert(keyOf(componentSymbol(plainName(s), 'x')));
+            m_known.insert(keyOf(componentSymbol(plainName(s), 'y')));
+        });
+    }
+    static std::string plainName(const Formula& vector) {
+        return vector.sub.empty() ? vector.text : vector.text + "_" + vector.sub;
+    }
+    void read(const Working& w, const Step& step) {
+        for (const auto* part : {&w.general, &w.substituted})
+            if (*part)
+                visitSymbols(**part, [&](const Formula& s) {
+                    EXPECT_TRUE(m_known.contains(keyOf(s)) || w.subject == s)
+                        << m_case.name() << ", step " << step.key << ": " << toText(s) << " in "
+                        << toText(**part);
+                });
+        if (w.subject)
+            visitSymbols(*w.subject, [&](const Formula& s) { m_known.insert(keyOf(s)); });
+    }
+
+    const Case& m_case;
+    std::set<std::string> m_known;
+};
+
+TEST(WorkedProperty, EverySymbolIsIntroducedBeforeItIsUsed) {
+    forEachCase([](const Case& c) {
+        Reader reader(c);
+        for (const Step& step : c.worked(false).steps)
+            reader.read(step);
+    });
+}
+
+bool isMagnitudeOf(const Sketch& sketch, const Formula& f) {
+    const Formula& bare = f.kind == FormulaKind::negative ? f.parts[0] : f;
+    if (bare.kind != FormulaKind::symbol || bare.bold)
+        return false;
+    for (const Force& force : sketch.forces)
+        if (magnitudeSymbol(force.name) == bare)
+            return true;
+    return magnitudeSymbol(sketch.sum.name) == bare;
+}
+
+/// A sum of magnitudes alone, as if they were vectors.
+bool addsMagnitudes(const Sketch& sketch, const Formula& f) {
+    if (f.kind != FormulaKind::sum)
+        return false;
+    for (const Formula& part : f.parts)
+        if (!isMagnitudeOf(sketch, part))
+            return false;
+    return true;
+}
+
+void expectVectorsAlone(const Formula& f, const std::string& where) {
+    bool bold = false, light = false;
+    visitSymbols(f, [&](const Formula& s) { (s.bold ? bold : light) = true; });
+    EXPECT_FALSE(bold && light) << where << ": " << toText(f);
+}
+
+TEST(WorkedProperty, NoEquationAddsMagnitudesAsIfTheyWereVectors) {
+    forEachCase([](const Case& c) {
+        for (const Step& step : c.worked(false).steps)
+            for (const Working& w : step.workings) {
+                if (!w.general)
+                    continue;
+                const std::string where = c.name() + ", step " + step.key;
+                if (w.subject) {
+                    EXPECT_FALSE(addsMagnitudes(c.sketch, *w.general)) << where << ": " << toText(*w.general);
+                    EXPECT_FALSE(w.subject->bold) << where;
+                }
+                if (w.general->kind == FormulaKind::relation)
+                    expectVectorsAlone(*w.general, where);
+            }
+    });
+}
+
+TEST(WorkedProperty, EverySolutionEndsInASentenceAndEveryStepHasATitle) {
+    forEachCase([](const Case& c) {
+        const Worked worked = c.worked(c.number % 2 == 0);
+        ASSERT_FALSE(worked.steps.empty()) << c.name();
+        EXPECT_TRUE(toText(worked.answer).ends_with(".")) << c.name() << ": " << toText(worked.answer);
+        for (const Step& step : worked.steps)
+            EXPECT_FALSE(step.title.empty() || step.key.empty()) << c.name();
+        const std::string text = toText(worked);
+        for (const char* bad : {"nan", "inf", "-0 ", "-0.0°", "{}", "  ,"})
+            EXPECT_EQ(text.find(bad), std::string::npos) << c.name() << ": " << bad << "\n" << text;
+    });
+}
+
+} // namespace
+} // namespace tailpoint
