@@ -68,6 +68,9 @@ Blackboard::Blackboard(const Sketch& theSketch, const Solved& theSolved, const C
         for (std::size_t i = 0; i < found.forces.size(); ++i)
             forces.push_back(arrowOf(found.forces[i], sketch.forces[i], static_cast<int>(i)));
         sum = arrowOf(found.sum, sketch.sum, kSumIndex);
+        scale = sum.magnitude;
+        for (const Arrow& arrow : forces)
+            scale += arrow.magnitude;
         return;
     }
     for (std::size_t i = 0; i < sketch.forces.size(); ++i)
@@ -164,7 +167,9 @@ Formula Blackboard::fullTurn() const {
 Formula Blackboard::settle(Working& working, double full, Quantity quantity) const {
     if (options.handRounding && working.substituted)
         if (const auto carried = evaluate(*working.substituted))
-            full = quantity == Quantity::angle ? fromRadians(*carried, sketch.angleUnit) : *carried;
+            full = quantity == Quantity::angle           ? fromRadians(*carried, sketch.angleUnit)
+                   : std::abs(*carried) < kNoise * scale ? 0
+                                                         : *carried;
     Formula value = quantity == Quantity::angle ? angleInUnit(full) : force(full);
     working.value = value;
     return value;

@@ -56,6 +56,9 @@ public:
     Formula axisWords() const; ///< "+x"
     Formula halfTurn() const;
     Formula fullTurn() const;
+    /// Sum of all magnitudes; below kNoise of it a carried force is a true zero that was rounded.
+    double scale = 0;
+    static constexpr double kNoise = 1e-13;
     double half() const { return turnIn(sketch.angleUnit) / 2; }
 
     /// Completes a working: the value is `full`, or with hand rounding what the substitution gives, rounded.

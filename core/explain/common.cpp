@@ -149,6 +149,7 @@ void writeCount(Blackboard& board) {
     case Family::unclear:
         break;
     }
+    writeDirections(board);
 }
 
 namespace {

@@ -17,6 +17,11 @@ double quiet(double value, double scale) {
     return std::abs(value) <= kNoise * scale ? 0 : value;
 }
 
+/// −angle; a zero stays as it is.
+Formula turnedRound(const Formula& angle) {
+    return angle.kind == FormulaKind::number && angle.value == 0 ? angle : negative(angle);
+}
+
 Formula axisAngle(const Blackboard& board) {
     return board.angleInUnit(axisInUnit(board.sketch));
 }
@@ -34,9 +39,12 @@ Term writeAbsolute(Blackboard& board, Step& step, const Arrow& arrow) {
     const bool ccw = board.sketch.reference.sense == Sense::ccw;
     Formula symbolPsi = symbol(board.psiLetter, arrow.theta.sub);
     const Formula axis = axisAngle(board);
-    Formula sumNumbers = ccw ? sum(axis, arrow.directionNumber) : sum(axis, negative(arrow.directionNumber));
-    Formula general = ccw ? sum(axis, arrow.theta) : sum(axis, negative(arrow.theta));
-    Working working{symbolPsi, std::move(general), std::move(sumNumbers), {}};
+    const auto turned = [&](const Formula& angle) {
+        if (axis.value == 0)
+            return ccw ? angle : turnedRound(angle);
+        return ccw ? sum(axis, angle) : sum(axis, negative(angle));
+    };
+    Working working{symbolPsi, turned(arrow.theta), turned(arrow.directionNumber), {}};
     const double full = axisInUnit(board.sketch) + (ccw ? 1 : -1) * arrow.directionNumber.value;
     Formula value = board.settle(working, full, Quantity::angle);
     step.workings.push_back(std::move(working));
@@ -115,11 +123,19 @@ Term writeAbsoluteDirection(Blackboard& board, Step& step, const Arrow& arrow, c
     return writeQuadrant(board, step, std::move(target), alpha, arrow.v, full);
 }
 
-/// θ from ψ where the sheet counts otherwise than from +x, counter-clockwise.
+Formula signWords(const Term& component, double value) {
+    const Relation sign = value < 0 ? Relation::less : value > 0 ? Relation::greater : Relation::equal;
+    return related(component.symbol, sign, count(0));
+}
+
+} // namespace
+
 void writeReferred(Blackboard& board, Step& step, Arrow& arrow, const Term& psi) {
     const bool ccw = board.sketch.reference.sense == Sense::ccw;
     const Formula axis = axisAngle(board);
     const auto difference = [&](const Formula& angle) {
+        if (axis.value == 0)
+            return ccw ? sum(angle) : sum(turnedRound(angle));
         return ccw ? sum(angle, negative(axis)) : sum(axis, negative(angle));
     };
     Working working{arrow.theta, difference(psi.symbol), difference(psi.number), {}};
@@ -132,13 +148,6 @@ void writeReferred(Blackboard& board, Step& step, Arrow& arrow, const Term& psi)
     arrow.directionNumber = board.settle(working, arrow.direction.value_or(0), Quantity::angle);
     step.workings.push_back(std::move(working));
 }
-
-Formula signWords(const Term& component, double value) {
-    const Relation sign = value < 0 ? Relation::less : value > 0 ? Relation::greater : Relation::equal;
-    return related(component.symbol, sign, count(0));
-}
-
-} // namespace
 
 void writePolar(Blackboard& board, Arrow& arrow, const Term& x, const Term& y) {
     writePythagoras(board, arrow, x, y);

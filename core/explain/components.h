@@ -12,6 +12,9 @@ bool isPlainReference(const Sketch& sketch);
 /// ψ = axis ± θ the first time. Precondition: the arrow has a direction.
 Term writeAbsolute(Blackboard& board, Step& step, const Arrow& arrow);
 
+/// θ from ψ: θ = ψ − axis or axis − ψ, with a full turn where needed. Sets the arrow's carried direction.
+void writeReferred(Blackboard& board, Step& step, Arrow& arrow, const Term& psi);
+
 /// F cos θ (axis 'x') or F sin θ ('y'), in symbols and in numbers.
 struct Expression {
     Formula general, numbers;

@@ -7,7 +7,8 @@ namespace tailpoint::explaining {
 
 // Shared first and last steps.
 void writeGiven(Blackboard& board);
-void writeCount(Blackboard& board);
+void writeCount(Blackboard& board); ///< and the directions, where they need words
+void writeDirections(Blackboard& board);
 void writeSenses(Blackboard& board); ///< lines of action found in the other sense; else nothing
 void writeAnswer(Blackboard& board);
 void writeCheck(Blackboard& board);        ///< by components, independent of the triangle
