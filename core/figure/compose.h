@@ -27,6 +27,9 @@ inline constexpr int all = 8;        ///< directions of the found vectors
 /// A construction that the sketch doesn't allow (a parallelogram of five forces) gives way to the polygon.
 enum class ConstructionKind { none, parallelogram, triangle, polygon };
 
+/// What is drawn where `asked` was asked for: a polygon where there is no parallelogram or no one triangle.
+ConstructionKind drawnKind(ConstructionKind asked, const Construction& construction);
+
 /// Sizes in points; a lecture view or a small figure scales them together.
 struct Style {
     double factor = 1; ///< multiplies every weight and size below

@@ -76,8 +76,8 @@ std::string Drawing::idOfVector(int index) const {
     return index == kSumIndex ? "sum" : idOf("force", vectors.at(index).name);
 }
 
-ConstructionKind Drawing::kind() const {
-    switch (options.construction) {
+ConstructionKind drawnKind(ConstructionKind asked, const Construction& construction) {
+    switch (asked) {
     case ConstructionKind::none:
         return ConstructionKind::none;
     case ConstructionKind::parallelogram:
@@ -88,6 +88,10 @@ ConstructionKind Drawing::kind() const {
         break;
     }
     return ConstructionKind::polygon;
+}
+
+ConstructionKind Drawing::kind() const {
+    return drawnKind(options.construction, construction);
 }
 
 const ForceTriangle* Drawing::triangle() const {

@@ -77,7 +77,8 @@ Setting Typesetter::text(const QString& string, bool italic, bool bold) const {
     Run run;
     run.italic = italic;
     run.bold = bold;
-    const QFont& font = FontShelf::ofThread().font(run, Face::serif, m_em, m_size.dotsPerInch);
+    QFont font = FontShelf::ofThread().font(run, Face::serif);
+    font.setPointSizeF(m_em * 72 / m_size.dotsPerInch);
     out.width = QFontMetricsF(font).horizontalAdvance(string);
     if (italic) // a slanted letter leans over its advance
         out.width += 0.04 * m_em;

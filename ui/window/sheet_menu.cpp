@@ -202,7 +202,8 @@ void SheetMenu::addConstruction(QMenu* menu) {
 
 /// Follows the canvas: which construction is on, and whether the order means anything.
 void SheetMenu::showConstruction() {
-    const ConstructionKind kind = m_parts.canvas.construction();
+    const ConstructionKind kind =
+        drawnKind(m_parts.canvas.construction(), m_parts.document.result().construction);
     parallelogram->setChecked(kind == ConstructionKind::parallelogram);
     triangle->setChecked(kind == ConstructionKind::triangle);
     polygon->setChecked(kind == ConstructionKind::polygon);
