@@ -5,6 +5,7 @@
 #include "ui/panel/figures_model.h"
 #include "ui/panel/find_view.h"
 #include "ui/panel/given_view.h"
+#include "ui/panel/solution_view.h"
 #include "ui/panel/symbols.h"
 
 #include <QHBoxLayout>
@@ -27,7 +28,7 @@ Panel::Panel(SketchDocument& document, QWidget* parent)
       m_vectorTable(new PanelTable(new PanelDelegate(Rules::headings), kReadOnlyRowHeight)),
       m_angleTable(new PanelTable(new PanelDelegate(Rules::headings), kReadOnlyRowHeight)),
       m_check(new ValueLabel(QStringLiteral("check"))), m_caution(new ValueLabel(QStringLiteral("caution"))),
-      m_column(nullptr) {
+      m_steps(new SolutionView(document)), m_column(nullptr) {
     setObjectName(QStringLiteral("panel"));
     setFrameShape(QFrame::NoFrame);
     setWidgetResizable(true);
@@ -66,6 +67,7 @@ void Panel::build() {
     addSection(tr("Find"), nullptr, {m_find});
     addSection(tr("Solution"), m_carried, {m_vectorTable, m_angleTable});
     addSection(tr("Check"), nullptr, {m_check});
+    addSection(tr("Worked steps"), nullptr, {m_steps});
     m_column->addWidget(m_caution);
     m_column->addStretch(1);
     setWidget(content);
@@ -143,6 +145,7 @@ void Panel::setTheme(ThemeName name) {
     m_given->setTheme(theme);
     m_vectorTable->setTheme(theme);
     m_angleTable->setTheme(theme);
+    m_steps->setTheme(name);
 }
 
 void Panel::select(int vector) {

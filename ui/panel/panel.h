@@ -19,6 +19,7 @@ class FindView;
 class GivenView;
 class PanelTable;
 class SketchDocument;
+class SolutionView;
 class ValueLabel;
 class VectorsModel;
 
@@ -61,6 +62,7 @@ private:
     AnglesModel* m_angles;
     PanelTable *m_vectorTable, *m_angleTable;
     ValueLabel *m_check, *m_caution;
+    SolutionView* m_steps;
     QList<QWidget*> m_answered; ///< shown only where there is an answer
     QVBoxLayout* m_column;
     QTimer m_frame;
