@@ -16,8 +16,8 @@ std::optional<char32_t> nextCodePoint(std::string_view& text);
 /// line-breaking character, a noncharacter or a private-use one.
 std::optional<std::size_t> printableLength(std::string_view text);
 
-/// `text` fit to stand in a message of one line: controls, line breaks, invisible characters and bytes that are
-/// no UTF-8 become U+FFFD; beyond `most` code points it ends in "...".
+/// `text` fit to stand in a message of one line: controls, line breaks, invisible characters and bytes that
+/// are no UTF-8 become U+FFFD; beyond `most` code points it ends in "...".
 std::string oneLine(std::string_view text, std::size_t most = 60);
 
 } // namespace tailpoint

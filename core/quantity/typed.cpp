@@ -155,7 +155,7 @@ Typed<double> valueOf(const std::string& plain, std::string_view text) {
     const bool huge = plain.find("e-") == std::string::npos;
     if (read.ec == std::errc::result_out_of_range) {
         return TypedError{inQuotes(text) + (huge ? " is too large for a number; type a smaller one"
-                                               : " is too small for a number; type 0 or a larger one")};
+                                                 : " is too small for a number; type 0 or a larger one")};
     }
     return value + 0.0;
 }

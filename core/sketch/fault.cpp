@@ -12,7 +12,7 @@ namespace {
 
 using Fault = std::optional<SketchFault>;
 
-Fault magnitudeFault(double value, const std::string& place) {
+Fault magnitudeFault(double value, const char* place) {
     if (!std::isfinite(value)) {
         return SketchFault{place, "is not a finite number; give a number such as 340"};
     }
@@ -26,7 +26,7 @@ Fault magnitudeFault(double value, const std::string& place) {
     return std::nullopt;
 }
 
-Fault toleranceFault(const std::optional<double>& plusMinus, bool given, const std::string& place) {
+Fault toleranceFault(const std::optional<double>& plusMinus, bool given, const char* place) {
     if (!plusMinus) {
         return std::nullopt;
     }
@@ -40,7 +40,7 @@ Fault toleranceFault(const std::optional<double>& plusMinus, bool given, const s
     return std::nullopt;
 }
 
-Fault slopeFault(const SlopeForm& slope, const std::string& place) {
+Fault slopeFault(const SlopeForm& slope, const char* place) {
     for (const double part : {slope.run, slope.rise}) {
         if (!std::isfinite(part) || std::fabs(part) > kLargestMagnitude ||
             (part != 0 && std::fabs(part) < kSmallestMagnitude)) {
@@ -54,7 +54,7 @@ Fault slopeFault(const SlopeForm& slope, const std::string& place) {
     return std::nullopt;
 }
 
-Fault bearingFault(const BearingForm& bearing, const std::string& place) {
+Fault bearingFault(const BearingForm& bearing, const char* place) {
     if ((bearing.from != 'N' && bearing.from != 'S') || (bearing.toward != 'E' && bearing.toward != 'W')) {
         return SketchFault{place, "a bearing goes from N or S toward E or W; give one such as N30E"};
     }
@@ -65,7 +65,7 @@ Fault bearingFault(const BearingForm& bearing, const std::string& place) {
     return std::nullopt;
 }
 
-Fault directionFault(const Direction& direction, const std::string& place) {
+Fault directionFault(const Direction& direction, const char* place) {
     if (const auto* angle = std::get_if<AngleForm>(&direction.form); angle && !std::isfinite(angle->value)) {
         return SketchFault{place, "is not a finite number; give an angle such as 25"};
     }
@@ -78,7 +78,7 @@ Fault directionFault(const Direction& direction, const std::string& place) {
     return std::nullopt;
 }
 
-Fault nameFault(const std::string& name, const std::string& place) {
+Fault nameFault(const std::string& name, const char* place) {
     const std::optional<std::size_t> length = printableLength(name);
     if (!length) {
         return SketchFault{place, "has characters that can't be printed; use letters, digits and signs"};
@@ -93,24 +93,29 @@ Fault nameFault(const std::string& name, const std::string& place) {
     return std::nullopt;
 }
 
-Fault vectorFault(const Force& force, const std::string& place) {
-    if (Fault fault = nameFault(force.name, place + ".name")) {
+// The first fault of a force or the sum, its place relative to that vector.
+Fault vectorFault(const Force& force) {
+    if (Fault fault = nameFault(force.name, ".name")) {
         return fault;
     }
     if (force.magnitude.value) {
-        if (Fault fault = magnitudeFault(*force.magnitude.value, place + ".magnitude")) {
+        if (Fault fault = magnitudeFault(*force.magnitude.value, ".magnitude")) {
             return fault;
         }
     }
-    if (Fault fault = directionFault(force.direction, place + ".direction")) {
+    if (Fault fault = directionFault(force.direction, ".direction")) {
         return fault;
     }
-    if (Fault fault = toleranceFault(force.magnitude.plusMinus, isGiven(force.magnitude),
-                                     place + ".magnitude.plusMinus")) {
+    if (Fault fault =
+            toleranceFault(force.magnitude.plusMinus, isGiven(force.magnitude), ".magnitude.plusMinus")) {
         return fault;
     }
-    return toleranceFault(force.direction.plusMinus, isGiven(force.direction),
-                          place + ".direction.plusMinus");
+    return toleranceFault(force.direction.plusMinus, isGiven(force.direction), ".direction.plusMinus");
+}
+
+Fault within(const std::string& vector, Fault fault) {
+    fault->place = vector + fault->place;
+    return fault;
 }
 
 Fault sheetFault(const Sketch& sketch) {
@@ -141,24 +146,24 @@ Fault forcesFault(const Sketch& sketch) {
     }
     std::unordered_set<std::string_view> names;
     for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
-        if (Fault fault = vectorFault(sketch.forces[i], placeOf(i))) {
-            return fault;
+        if (const Fault fault = vectorFault(sketch.forces[i])) {
+            return within(placeOf(i), fault);
         }
         if (!names.insert(sketch.forces[i].name).second) {
             return SketchFault{placeOf(i) + ".name",
                                "'" + sketch.forces[i].name + "' is taken; names are unique, give another"};
         }
     }
-    if (Fault fault = vectorFault(sketch.sum, "sum")) {
-        return fault;
+    if (const Fault fault = vectorFault(sketch.sum)) {
+        return within("sum", fault);
     }
     if (names.count(sketch.sum.name) != 0) {
         return SketchFault{"sum.name",
                            "'" + sketch.sum.name + "' is the name of a force; give the sum another"};
     }
     if (sketch.smallest && names.count(*sketch.smallest) == 0 && *sketch.smallest != sketch.sum.name) {
-        return SketchFault{"smallest",
-                           "'" + *sketch.smallest + "' is neither a force nor the sum; name one of them"};
+        return SketchFault{"smallest", "'" + oneLine(*sketch.smallest) +
+                                           "' is neither a force nor the sum; name one of them"};
     }
     return std::nullopt;
 }
