@@ -86,8 +86,9 @@ Side sideOf(const Vectors& vectors, int index) {
     return {vectors.at(index).name, vectors.at(index).vector, index};
 }
 
-/// Two forces and their sum, or three forces in equilibrium: every side has its own name. In equilibrium the two
-/// with an unknown come first, so that the triangle is drawn as their loci are; a single unknown one closes it.
+/// Two forces and their sum, or three forces in equilibrium: every side has its own name. In equilibrium the
+/// two with an unknown come first, so that the triangle is drawn as their loci are; a single unknown one
+/// closes it.
 std::optional<Reduction> plainReduction(const Vectors& vectors, const Solved& solved, bool equilibrium) {
     if (vectors.forces.size() == 2 && !equilibrium)
         return Reduction{sideOf(vectors, 0), sideOf(vectors, 1), sideOf(vectors, kSumIndex), {}};

@@ -24,8 +24,8 @@ std::array<double, 2> widestPart(const Sector& sector) {
             best = {(to + from) / 2, std::abs(to - from) / 2};
         from = to;
     };
-    for (const double split : sector.splits)
-        consider(split);
+    for (const Split& split : sector.splits)
+        consider(split.degrees);
     consider(sector.startDegrees + sector.sweepDegrees);
     return best;
 }
@@ -39,9 +39,11 @@ double roomyRadius(const Drawing& d, const Sector& sector, const Extent& e) {
     const double needed = length(furthest) + 5 * d.factor;
     if (needed <= 40 * d.factor)
         return std::max(needed, 26 * d.factor);
-    // It will stand beyond the arc: bring the arc out to where the strokes leave room for it.
+    // It will stand beyond the arc: bring the arc out to where the strokes leave room for it. Without a jump.
     const double gap = 4.5 * d.factor, along = reach(e.width, e.height, unit);
-    return std::clamp(wedgeDistance(bisector, half, e, gap) - along - gap, 28 * d.factor, 64 * d.factor);
+    const double out =
+        std::clamp(wedgeDistance(bisector, half, e, gap) - along - gap, 28 * d.factor, 64 * d.factor);
+    return std::max(out, 80 * d.factor - needed);
 }
 
 /// How far out the value reaches if it stands beyond the arc, between two strokes.
@@ -59,7 +61,7 @@ struct Corner {
     bool atTails = false, doubled = false;
 };
 
-void addInterior(Drawing& d, const Corner& corner, std::vector<double> splits) {
+void addInterior(Drawing& d, const Corner& corner, std::vector<Split> splits) {
     const Runs value = plainRuns(shownAngleFromRadians(corner.radians, d.sketch));
     const Extent extent = extentOf(d, value);
     Sector sector{corner.at, 0, corner.start, corner.sweep, std::move(splits), true};
@@ -102,10 +104,11 @@ Corner cornerBetween(const Drawing& d, const Eigen::Vector2d& at, const Eigen::V
     return corner;
 }
 
-std::vector<double> splitBy(const Corner& corner, double degrees) {
+/// The sum ends at this corner.
+std::vector<Split> splitBy(const Corner& corner, double degrees) {
     const double sense = corner.sweep < 0 ? -1 : 1, turn = turned(sense * (degrees - corner.start));
     if (turn > 0.2 && turn < std::abs(corner.sweep) - 0.2)
-        return {corner.start + sense * turn};
+        return {{corner.start + sense * turn, kSumRay}};
     return {};
 }
 
@@ -135,7 +138,7 @@ void drawParallelogramAngles(Drawing& d) {
         corner.title = (i == 0 ? "Angle between the tails, " : "Interior angle, ") +
                        shownAngleFromRadians(*p.interior[i], d.sketch);
         corner.doubled = i % 2 == 1;
-        std::vector<double> splits;
+        std::vector<Split> splits;
         if (i == 0)
             splits = d.raysInside(corner.start, corner.sweep);
         else if (i == 2 && d.isDrawn(kSumIndex))
@@ -168,23 +171,21 @@ void drawTriangleAngles(Drawing& d) {
         corner.id = idOf("opposite", t.names[side]);
         corner.title =
             "Angle opposite to " + t.names[side] + ", " + shownAngleFromRadians(*t.opposite[side], d.sketch);
-        addInterior(d, corner, at == 0 ? d.raysInside(corner.start, corner.sweep) : std::vector<double>());
+        addInterior(d, corner, at == 0 ? d.raysInside(corner.start, corner.sweep) : std::vector<Split>());
     }
 }
 
 /// The smallest force or sum stands at right angles to the line that it reaches.
 void drawFoot(Drawing& d) {
-    const bool smallest =
-        d.solved.family == Family::smallestForce || d.solved.family == Family::smallestSum;
+    const bool smallest = d.solved.family == Family::smallestForce || d.solved.family == Family::smallestSum;
     if (!smallest || !d.answered() || !d.shows(stages::found) || d.triangle())
         return;
-    const int force = d.solved.unknownVectors[0] == kSumIndex ? d.solved.unknownVectors[1]
-                                                              : d.solved.unknownVectors[0];
+    const int force =
+        d.solved.unknownVectors[0] == kSumIndex ? d.solved.unknownVectors[1] : d.solved.unknownVectors[0];
     if (force == kNoVector || !d.isDrawn(force) || !d.isDrawn(kSumIndex))
         return;
     const Eigen::Vector2d u = -d.vectors.sum.unit, v = -d.vectors.at(force).unit;
-    const double legs =
-        d.view.scale * std::min(d.vectors.sum.magnitude, d.vectors.at(force).magnitude);
+    const double legs = d.view.scale * std::min(d.vectors.sum.magnitude, d.vectors.at(force).magnitude);
     addSquare(d.add(Role::arc, "right-angle", "Right angle").items, Role::arc,
               d.view.toSheet(d.vectors.sum.vector), {u.x(), -u.y()}, {v.x(), -v.y()},
               std::min(9 * d.factor, 0.4 * legs), d.weight(d.style.arcWidth));

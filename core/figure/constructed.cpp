@@ -154,8 +154,8 @@ void drawCircle(Drawing& d, const CircleLocus& circle, const std::string& id, co
         g.items.emplace_back(arc);
     }
     Sector where{centre, radius, arcs.front()[0], arcs.front()[1]};
-    for (const double at : {0.125, 0.375, 0.625, 0.875})
-        where.splits.push_back(where.startDegrees + at * where.sweepDegrees);
+    for (const int eighth : {1, 3, 5, 7}) // its name may stand anywhere along it
+        where.splits.push_back({where.startDegrees + eighth / 8.0 * where.sweepDegrees, eighth});
     d.ask(where, Role::label, 0.85 * d.style.angleSize, locusName("c" + circleWords(d, circle), name))
         .optional = true;
 }

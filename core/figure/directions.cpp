@@ -13,6 +13,7 @@ struct AxisArc {
     double sweep; ///< degrees as drawn, from the axis
 };
 
+/// In the sketch's order, the sum outermost: an order that no drag changes.
 std::vector<AxisArc> axisArcs(const Drawing& d) {
     std::vector<AxisArc> arcs;
     d.forEachVector([&](int index) {
@@ -30,10 +31,6 @@ std::vector<AxisArc> axisArcs(const Drawing& d) {
         arcs.erase(std::remove_if(arcs.begin() + static_cast<std::ptrdiff_t>(i) + 1, arcs.end(),
                                   [&](const AxisArc& a) { return std::abs(a.sweep - arcs[i].sweep) < 1e-7; }),
                    arcs.end());
-    // The widest innermost: a narrow angle needs a far arc to be seen.
-    std::stable_sort(arcs.begin(), arcs.end(), [](const AxisArc& a, const AxisArc& b) {
-        return std::abs(a.sweep) > std::abs(b.sweep);
-    });
     return arcs;
 }
 
@@ -66,6 +63,19 @@ void addAxisArc(Drawing& d, const AxisArc& arc, double radius) {
           plainRuns(shownAngle(std::abs(*referred), d.sketch)));
 }
 
+/// Drawn in as far as title block and note ask for it; 0 where there is no room at all.
+double clearRadius(const Drawing& d, const AxisArc& arc, double wanted) {
+    const auto isClear = [&](double radius) {
+        const ArcShape shape(d.common(), radius, d.axisDegrees(), arc.sweep);
+        return std::none_of(d.reserved.begin(), d.reserved.end(),
+                            [&](const Box& box) { return shape.meets(box); });
+    };
+    for (double radius = wanted; radius > 12 * d.factor; radius -= 7 * d.factor)
+        if (isClear(radius))
+            return radius;
+    return 0;
+}
+
 void drawAxisArcs(Drawing& d) {
     const auto arcs = axisArcs(d);
     double longest = 0;
@@ -82,7 +92,10 @@ void drawAxisArcs(Drawing& d) {
         double& own = next[arc.sweep > 0 ? 0 : 1];
         double& other = next[arc.sweep > 0 ? 1 : 0];
         own = std::max(own, widened(0, arc.sweep, d.factor));
-        addAxisArc(d, arc, own);
+        const double radius = clearRadius(d, arc, own);
+        if (radius == 0)
+            continue;
+        addAxisArc(d, arc, radius);
         other = std::max(other, own + step / 2);
         own += step;
     }
@@ -104,16 +117,16 @@ void drawSlope(Drawing& d, int index) {
     legs.role = Role::arc;
     legs.points = {from, corner, to};
     legs.width = d.weight(d.style.arcWidth);
-    Group& g = d.add(Role::arc, "slope-" + d.idOfVector(index),
-                     "Slope of " + d.vectors.at(index).name + ", " + shownAsGiven(force.direction, d.sketch), index);
+    Group& g =
+        d.add(Role::arc, "slope-" + d.idOfVector(index),
+              "Slope of " + d.vectors.at(index).name + ", " + shownAsGiven(force.direction, d.sketch), index);
     g.items.emplace_back(legs);
     if (!d.options.values)
         return;
     // Outside the triangle: away from the shaft.
     const double sense = (to.x - from.x) * (to.y - from.y) < 0 ? -1 : 1;
     const auto ask = [&](Point a, Point b, double value, const char* which) {
-        d.ask(Shaft{a, b, sense}, Role::label, 0.9 * d.style.angleSize,
-              plainRuns(shortest(std::abs(value))))
+        d.ask(Shaft{a, b, sense}, Role::label, 0.9 * d.style.angleSize, plainRuns(shortest(std::abs(value))))
             .id += which;
     };
     ask(from, corner, slope->run, "-run");

@@ -26,10 +26,13 @@ Drawing::Drawing(const Sketch& sketch_, const Solved& solved_, const Constructio
     figure.list.title = figureTitle(sketch);
     figure.list.description = figureDescription(sketch, solved, options.solution);
     if (!options.alone)
-        rays.push_back(axisDegrees());
+        rays.push_back({axisDegrees(), kAxisRay});
+    if (vectors.forces.size() > kMostLabelled)
+        return;
     forEachVector([&](int index) {
         if (isDrawn(index) && (!isMoved(index) || !options.alone))
-            rays.push_back(degreesOf(vectors.at(index).unit));
+            rays.push_back(
+                {degreesOf(vectors.at(index).unit), index == kSumIndex ? kSumRay : kFirstForceRay + index});
     });
 }
 
@@ -128,18 +131,19 @@ Ends Drawing::endsOf(int index) const {
     return {view.toSheet(tail), view.toSheet(tail + vectors.at(index).vector)};
 }
 
-std::vector<double> Drawing::raysInside(double startDegrees, double sweepDegrees) const {
+std::vector<Split> Drawing::raysInside(double startDegrees, double sweepDegrees) const {
     const double sense = sweepDegrees < 0 ? -1 : 1;
-    std::vector<double> turns;
-    for (const double ray : rays) {
-        const double turn = turned(sense * (ray - startDegrees));
+    std::vector<Split> inside;
+    for (const Split& ray : rays) {
+        const double turn = turned(sense * (ray.degrees - startDegrees));
         if (turn > kSameRay && turn < std::abs(sweepDegrees) - kSameRay)
-            turns.push_back(turn);
+            inside.push_back({turn, ray.ray});
     }
-    std::sort(turns.begin(), turns.end());
-    for (double& turn : turns)
-        turn = startDegrees + sense * turn;
-    return turns;
+    std::sort(inside.begin(), inside.end(),
+              [](const Split& a, const Split& b) { return a.degrees < b.degrees; });
+    for (Split& split : inside)
+        split.degrees = startDegrees + sense * split.degrees;
+    return inside;
 }
 
 } // namespace tailpoint

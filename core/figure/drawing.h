@@ -29,7 +29,7 @@ struct Drawing {
     std::vector<LabelRequest> labels{};
     std::vector<Box> reserved{}; ///< title block and note: long lines stop before them
     double innerReach = 0;       ///< how far the angle at the common point and its value take room, points
-    std::vector<double> rays{};  ///< directions of the strokes from the common point, degrees as drawn
+    std::vector<Split> rays{};   ///< the strokes from the common point, degrees as drawn
 
     Drawing(const Sketch& sketch_, const Solved& solved_, const Construction& construction_,
             const View& view_, const FigureOptions& options_, const TextMeasure& measure_);
@@ -68,8 +68,11 @@ struct Drawing {
         take(kSumIndex);
     }
     /// Rays from the common point strictly inside a sector, in the order of its sweep.
-    std::vector<double> raysInside(double startDegrees, double sweepDegrees) const;
+    std::vector<Split> raysInside(double startDegrees, double sweepDegrees) const;
 };
+
+/// How a stroke at the common point is told from the others: axis, sum, then the forces.
+inline constexpr int kAxisRay = 1, kSumRay = 2, kFirstForceRay = 3;
 
 /// Beyond these numbers of forces their axis arcs, their chain's names and their labels are left out.
 inline constexpr std::size_t kMostAxisArcs = 6, kMostChainNames = 8, kMostLabelled = 40;
@@ -88,7 +91,7 @@ void drawLoci(Drawing& drawing);
 void drawConstruction(Drawing& drawing);
 void drawOtherAnswer(Drawing& drawing);
 void drawVectors(Drawing& drawing);
-void drawAngles(Drawing& drawing);     ///< before the directions: these go outside of them
+void drawAngles(Drawing& drawing); ///< before the directions: these go outside of them
 void drawDirections(Drawing& drawing);
 void drawPoints(Drawing& drawing);
 void drawNote(Drawing& drawing);

@@ -142,7 +142,12 @@ View viewInto(const Box& room, const Bounds& b, const ArcRoom& arcs, double widt
     return view;
 }
 
-bool isClear(const View& view, const Content& content, const Box& box) {
+/// Does the drawing keep clear of the title block, arcs and their values included?
+bool isClear(const View& view, const Content& content, const ArcRoom& arcs, const Box& box) {
+    const double right = arcs[0] > 0 ? arcs[0] : 0, down = arcs[3] > 0 ? arcs[3] : 0;
+    if (std::max(right, down) > 0 && view.origin.x + std::max(right, down) > box.left &&
+        view.origin.y + down > box.top)
+        return false;
     return std::none_of(content.strokes.begin(), content.strokes.end(), [&](const auto& stroke) {
         return meets(box, view.toSheet(stroke.first), view.toSheet(stroke.second));
     });
@@ -168,7 +173,8 @@ View fittedView(const Sketch& sketch, const Solved& solved, const Construction& 
 
     const double f = options.style.factor;
     // Values stand out to the margin as labels do: of the arcs' room the margin is already there.
-    ArcRoom arcs = arcRoomOf(sketch, vectorsOf(sketch, solved, options.solution), options);
+    const ArcRoom wanted = arcRoomOf(sketch, vectorsOf(sketch, solved, options.solution), options);
+    ArcRoom arcs = wanted;
     for (std::size_t way = 0; way < 4; ++way)
         arcs[way] = std::clamp(arcs[way] - (way % 2 == 0 ? kSideMargin : kUpMargin) * f, 0.0,
                                0.3 * std::min(width, height));
@@ -178,7 +184,7 @@ View fittedView(const Sketch& sketch, const Solved& solved, const Construction& 
     const auto lines =
         noteLines(sketch, solved, construction, options, std::max(block.left, 0.3 * width), 10 * f, nullptr);
     const double noteHeight = static_cast<double>(lines.size()) * 14.5 * f + (lines.empty() ? 0 : 10 * f);
-    const bool blockClear = !options.titleBlock || isClear(best, content, grown(block, 16 * f));
+    const bool blockClear = !options.titleBlock || isClear(best, content, wanted, grown(block, 16 * f));
     if (blockClear && lines.empty())
         return best;
 

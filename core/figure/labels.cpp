@@ -69,24 +69,22 @@ private:
 
     std::optional<Placed> beside() {
         listPlaces(m_places, m_request->anchor, m_extent, kGap * m_factor);
-        if (m_held >= 0 && m_held < static_cast<int>(m_places.size()) && isFree(placeAt(m_held), kAir))
-            return finish(placeAt(m_held), m_held, 0);
-        int best = -1;
+        for (const Place& place : m_places)
+            if (place.number == m_held && isFree(place.middle, kAir))
+                return finish(place.middle, place.number, 0);
+        const Place* best = nullptr;
         double least = 1e8;
-        for (int i = 0; i < static_cast<int>(m_places.size()); ++i) {
-            if (costAt(i) >= least || !isFree(placeAt(i), kAir))
+        for (const Place& place : m_places) {
+            if (place.cost >= least || !isFree(place.middle, kAir))
                 continue;
-            const double cost = costAt(i) + (isFree(placeAt(i), kComfort) ? 0 : 0.5);
+            const double cost = place.cost + (isFree(place.middle, kComfort) ? 0 : 0.5);
             if (cost < least) {
                 least = cost;
-                best = i;
+                best = &place;
             }
         }
-        return best < 0 ? std::nullopt : std::optional(finish(placeAt(best), best, least));
+        return best ? std::optional(finish(best->middle, best->number, least)) : std::nullopt;
     }
-
-    Point placeAt(int i) const { return m_places[static_cast<std::size_t>(i)].middle; }
-    double costAt(int i) const { return m_places[static_cast<std::size_t>(i)].cost; }
 
     bool isFree(Point middle, double air) const {
         return m_obstacles.isFree(grown(boxAround(middle, m_extent.width, m_extent.height), air * m_factor));

@@ -29,7 +29,7 @@ struct Placed {
     bool shortened = false;
     double cost = 0;
 };
-inline constexpr int kLedFrom = 1000;
+inline constexpr int kLedFrom = 100'000;
 
 /// Places the labels; an empty entry found no place. Deterministic: a function of its arguments alone. A
 /// label in `previous` keeps its place as long as that is free.

@@ -11,7 +11,8 @@ void listShaft(std::vector<Place>& places, const Shaft& shaft, const Extent& e, 
     const double size = length(shaft.tip - shaft.tail);
     const double off = reach(e.width, e.height, normal) + gap;
     const auto add = [&](double along, double across, double cost) {
-        places.push_back({shaft.tail + along * unit + across * normal, cost});
+        places.push_back(
+            {shaft.tail + along * unit + across * normal, static_cast<int>(places.size()), cost});
     };
     const auto both = [&](double along, double away, double cost) {
         for (const double s : {1.0, -1.0})
@@ -28,9 +29,11 @@ void listShaft(std::vector<Place>& places, const Shaft& shaft, const Extent& e, 
     both(0.15 * size, off, 3);
 }
 
-/// Between two neighbouring rays of the sector.
-void listGap(std::vector<Place>& places, const Sector& sector, double from, double to, const Extent& e,
-             double gap) {
+constexpr int kPlacesInGap = 3, kPlacesAtEnds = 6;
+
+/// Between two neighbouring strokes of the sector; `ray` is the first of them, 0 the leg where it starts.
+void listGap(std::vector<Place>& places, const Sector& sector, double from, double to, int ray,
+             const Extent& e, double gap) {
     const double bisector = (from + to) / 2, wide = std::abs(to - from);
     const Point unit = onCircle({0, 0}, 1, bisector);
     const double along = reach(e.width, e.height, unit);
@@ -39,19 +42,21 @@ void listGap(std::vector<Place>& places, const Sector& sector, double from, doub
     const double beyond = sector.radius + along + gap;
     const double out = std::max(beyond, wedge), away = out - beyond;
     const bool near = away < 5 * gap; // further out it would seem to belong to nothing
-    places.push_back(
-        {sector.centre + out * unit, near ? narrow + (sector.within ? 0.9 : 0) + 0.04 * away : 1e9});
-    const double in = std::min(insideDistance(bisector, sector.radius - gap, e), sector.radius);
-    const bool fits = in > 0 && in >= wedge;
-    places.push_back(
-        {sector.centre + (fits ? in : 0) * unit, fits ? narrow + (sector.within ? 0 : 0.7) : 1e9});
-    places.push_back({sector.centre + (out + 2.5 * gap) * unit, near ? narrow + 1.7 + 0.04 * away : 1e9});
+    int number = kPlacesAtEnds + kPlacesInGap * ray;
+    const auto add = [&](double distance, double cost) {
+        places.push_back({sector.centre + distance * unit, number++, narrow + cost});
+    };
+    add(out, near ? (sector.within ? 0.9 : 0) + 0.04 * away : 1e9);
+    const double in = std::max(insideDistance(bisector, sector.radius - gap, e), 0.0);
+    add(in, in < wedge ? 1.2 : sector.within ? 0 : 0.7);
+    add(out + 2.5 * gap, near ? 1.7 + 0.04 * away : 1e9);
 }
 
 /// Just outside the legs, beside the arc's ends: for angles too narrow to hold their value.
 void listEnds(std::vector<Place>& places, const Sector& sector, const Extent& e, double gap) {
     const double sense = sector.sweepDegrees < 0 ? -1 : 1;
     const double wide = std::abs(sector.sweepDegrees) > 12 ? 2 : 0; // there it would seem to belong elsewhere
+    int number = 0;
     for (const double at : {1.0, 0.0}) {
         const double degrees = sector.startDegrees + at * sector.sweepDegrees;
         const Point unit = onCircle({0, 0}, 1, degrees);
@@ -60,38 +65,40 @@ void listEnds(std::vector<Place>& places, const Sector& sector, const Extent& e,
         const double ahead = reach(e.width, e.height, unit);
         for (const double shift : {0.0, 0.8, -0.8})
             places.push_back({sector.centre + (sector.radius + shift * ahead) * unit + away * normal,
-                              1.6 + wide + 0.4 * std::abs(shift) + (at > 0 ? 0 : 0.1)});
+                              number++, 1.6 + wide + 0.4 * std::abs(shift) + (at > 0 ? 0 : 0.1)});
     }
 }
 
 void listSector(std::vector<Place>& places, const Sector& sector, const Extent& e, double gap) {
     double from = sector.startDegrees;
-    for (const double split : sector.splits) {
-        listGap(places, sector, from, split, e, gap);
-        from = split;
+    int ray = 0;
+    for (const Split& split : sector.splits) {
+        listGap(places, sector, from, split.degrees, ray, e, gap);
+        from = split.degrees;
+        ray = split.ray;
     }
-    listGap(places, sector, from, sector.startDegrees + sector.sweepDegrees, e, gap);
+    listGap(places, sector, from, sector.startDegrees + sector.sweepDegrees, ray, e, gap);
     listEnds(places, sector, e, gap);
 }
 
 void listSpot(std::vector<Place>& places, const Spot& spot, const Extent& e, double gap) {
-    double cost = 0;
     for (const int eighth : {1, 7, 3, 5, 0, 2, 6, 4}) {
         const Point unit = onCircle({0, 0}, 1, 45.0 * eighth);
-        places.push_back({spot.at + (spot.clearance + reach(e.width, e.height, unit) + gap) * unit, cost});
-        cost += 0.2;
+        const int number = static_cast<int>(places.size());
+        places.push_back(
+            {spot.at + (spot.clearance + reach(e.width, e.height, unit) + gap) * unit, number, 0.2 * number});
     }
 }
 
 void listLineEnd(std::vector<Place>& places, const LineEnd& end, const Extent& e, double gap) {
     const Point unit = unitFrom(end.from, end.to), normal = leftOf(unit);
     const double ahead = reach(e.width, e.height, unit), off = reach(e.width, e.height, normal) + gap;
-    places.push_back({end.to + (ahead + gap) * unit, 0});
+    places.push_back({end.to + (ahead + gap) * unit, 0, 0});
     const double size = length(end.to - end.from);
     for (int step = 0; step < 8; ++step)
         for (const double s : {-1.0, 1.0})
             places.push_back({end.to - std::min(ahead + step * 16.0, size) * unit + (s * off) * normal,
-                              1 + 0.5 * step + (s > 0 ? 0.1 : 0)});
+                              static_cast<int>(places.size()), 1 + 0.5 * step + (s > 0 ? 0.1 : 0)});
 }
 
 } // namespace

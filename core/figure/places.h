@@ -14,11 +14,16 @@ struct Shaft {
     Point tail, tip;
     double side = 1; ///< preferred: +1 left as seen from tail to tip, -1 right
 };
-/// At an arc. `splits` are the directions (degrees) of strokes through the corner inside the sector.
+/// A stroke through a corner, inside the sector. `ray` tells it from the others while they move.
+struct Split {
+    double degrees = 0;
+    int ray = 0; ///< 1 or more
+};
+/// At an arc; `splits` in the order of the sweep.
 struct Sector {
     Point centre;
     double radius = 0, startDegrees = 0, sweepDegrees = 0;
-    std::vector<double> splits{};
+    std::vector<Split> splits{};
     bool within = false; ///< rather between corner and arc than beyond the arc
 };
 /// Around a point.
@@ -34,6 +39,7 @@ using Anchoring = std::variant<Shaft, Sector, Spot, LineEnd>;
 
 struct Place {
     Point middle;
+    int number = 0;  ///< the same while the geometry moves
     double cost = 0; ///< 0 is best; about 1 for each step that a person would call worse
 };
 

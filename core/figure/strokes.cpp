@@ -26,7 +26,7 @@ Path openHead(Role role, Point tip, Point unit, double size, double width) {
     const double sine = kOpenSlimness / std::hypot(1, kOpenSlimness);
     const double mitre = std::min(width / 2 / sine, size / 3);
     const Point apex = tip - mitre * unit, back = tip - (size - width / 2) * unit;
-    const double half = kOpenSlimness * (size - mitre);
+    const double half = kOpenSlimness * (size - width / 2 - mitre);
     Path head;
     head.role = role;
     head.points = {apex, back + half * leftOf(unit), back - half * leftOf(unit)};
@@ -67,8 +67,8 @@ void addArrow(std::vector<Item>& items, Role role, Point tail, Point tip, double
     const double heads =
         head == Head::small ? std::min(2 * kMillimetre, 0.4 * size) : headLength(size, width);
     // The shaft stops under the head: where the head is as wide as the shaft, or at the open head's back.
-    const double under = head == Head::open ? heads : heads * (1 - 0.75 * kNotch);
-    items.emplace_back(line(role, tail, tip - under * unit, std::min(width, heads), dash));
+    const double under = head == Head::open ? heads : heads * (1 - 1.25 * kNotch);
+    items.emplace_back(line(role, tail, tip - under * unit, std::min(width, 0.36 * heads), dash));
     addHead(items, role, tip, unit, heads, head, 0.55 * width);
 }
 

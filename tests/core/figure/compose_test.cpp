@@ -1,0 +1,391 @@
+#include "core/figure/words.h"
+#include "tests/core/figure/figure_support.h"
+#include "tests/support/cases.h"
+
+#include <gtest/gtest.h>
+#include <set>
+
+namespace tailpoint::testing {
+namespace {
+
+using Strings = std::vector<std::string>;
+
+Sketch raft() {
+    return sketch({force("P", 340, 25), force("Q", 275, -40)});
+}
+
+Drawn atStage(const Sketch& given, int stage, ConstructionKind kind = ConstructionKind::parallelogram) {
+    FigureOptions options;
+    options.stage = stage;
+    options.construction = kind;
+    return drawn(given, options);
+}
+
+TEST(Figure, NamesAndValuesStandAtTheirVectors) {
+    const Figure figure = drawn(raft()).figure;
+    EXPECT_EQ(textsOf(groupOf(figure, "force-P")), Strings{"P = 340 N"});
+    EXPECT_EQ(textsOf(groupOf(figure, "force-Q")), Strings{"Q = 275 N"});
+    EXPECT_EQ(textsOf(groupOf(figure, "sum")), Strings{"R = 520 N"});
+    EXPECT_EQ(textsOf(groupOf(figure, "axis")), Strings{"+x"});
+}
+
+TEST(Figure, AngleValuesStandAtTheirArcs) {
+    const Figure figure = drawn(raft()).figure;
+    EXPECT_EQ(textsOf(groupOf(figure, "angle-tails")), Strings{"65.0°"});
+    EXPECT_EQ(textsOf(groupOf(figure, "angle-1")), Strings{"115.0°"});
+    EXPECT_EQ(textsOf(groupOf(figure, "angle-2")), Strings{"65.0°"});
+    EXPECT_EQ(textsOf(groupOf(figure, "direction-force-P")), Strings{"25.0°"});
+    EXPECT_EQ(textsOf(groupOf(figure, "direction-force-Q")), Strings{"40.0°"});
+    EXPECT_EQ(textsOf(groupOf(figure, "direction-sum")), Strings{"3.6°"});
+}
+
+TEST(Figure, TitleBlockSaysTitleScaleAxisAndFigures) {
+    Sketch given = raft();
+    given.title = "Survey raft on two tow lines";
+    given.reference = {90, Sense::cw};
+    given.figures = 4;
+    EXPECT_EQ(textsOf(groupOf(drawn(given).figure, "titleblock")),
+              (Strings{"Survey raft on two tow lines", "1 division = 50 N", "from +y, cw", "4 figures"}));
+}
+
+TEST(Figure, ShortensATitleThatIsTooLongForTheBlock) {
+    Sketch given = raft();
+    given.title = std::string(300, 'w');
+    const Drawn d = drawn(given);
+    const std::string title = textsOf(groupOf(d.figure, "titleblock")).at(0);
+    EXPECT_LT(title.size(), 100U);
+    EXPECT_EQ(title.substr(title.size() - 3), "…");
+    EXPECT_EQ(collisions(d.figure.list), Strings{});
+}
+
+TEST(Figure, GroupsReadAsWords) {
+    const Figure figure = drawn(raft()).figure;
+    EXPECT_EQ(groupOf(figure, "force-P")->title, "Force P, 340 N at 25.0° counter-clockwise from +x");
+    EXPECT_EQ(groupOf(figure, "sum")->title, "Resultant R, 520 N at 3.6° clockwise from +x");
+    EXPECT_EQ(
+        figure.list.description,
+        "2 forces act on one point. Force P, 340 N at 25.0° counter-clockwise from +x. Force Q, 275 N at "
+        "40.0° clockwise from +x. Resultant R, 520 N at 3.6° clockwise from +x.");
+}
+
+TEST(Figure, VectorGroupsSayWhoseTheyAreAndWhereTheyEnd) {
+    const Drawn d = drawn(raft());
+    const auto& answer = d.solved.solutions.at(0);
+    for (const auto& [id, index, vector] : {std::tuple{"force-P", 0, answer.forces[0].vector},
+                                            std::tuple{"force-Q", 1, answer.forces[1].vector},
+                                            std::tuple{"sum", kSumIndex, answer.sum.vector}}) {
+        const Group* group = groupOf(d.figure, id);
+        ASSERT_TRUE(group && group->ends);
+        EXPECT_EQ(group->vector, index);
+        EXPECT_EQ(group->ends->at(0), d.view.origin);
+        EXPECT_EQ(group->ends->at(1), d.view.toSheet(vector));
+    }
+    EXPECT_EQ(groupOf(d.figure, "direction-force-Q")->vector, 1);
+}
+
+TEST(Figure, NamesWithDigitsHaveSubscripts) {
+    EXPECT_EQ(nameRuns("F12").size(), 2U);
+    EXPECT_EQ(nameRuns("F12")[1].text, "12");
+    EXPECT_EQ(nameRuns("F12")[1].script, Script::sub);
+    EXPECT_FALSE(nameRuns("F12")[1].italic);
+    EXPECT_TRUE(nameRuns("F12")[0].italic);
+    EXPECT_EQ(nameRuns("F_max")[1].text, "max");
+    EXPECT_EQ(nameRuns("tow").size(), 1U);
+    EXPECT_EQ(nameRuns("12").size(), 1U);
+    EXPECT_EQ(nameRuns("_").size(), 1U);
+    EXPECT_EQ(plainText(nameRuns("line 2")), "line 2");
+}
+
+TEST(Figure, WritesMinusAsMinus) {
+    EXPECT_EQ(withMinus("-3.6°"), "\u22123.6°");
+    EXPECT_EQ(plainText(axisRuns({180, Sense::ccw})), "\u2212x");
+}
+
+TEST(Figure, IdsAreUniqueXmlNamesWhateverTheForcesAreCalled) {
+    const Drawn d =
+        drawn(sketch({force("P", 1, 0), force("P ", 1, 20), force("p", 1, 40), force("é", 1, 60),
+                      force("<&>", 1, 80), force("1.2", 1, 100), force("-", 1, 120), force("P.20", 1, 140)}));
+    std::set<std::string> seen;
+    for (const Group& group : d.figure.list.groups) {
+        EXPECT_TRUE(seen.insert(group.id).second) << group.id;
+        EXPECT_TRUE(std::isalpha(static_cast<unsigned char>(group.id.front()))) << group.id;
+        for (const char c : group.id)
+            EXPECT_TRUE(std::isalnum(static_cast<unsigned char>(c)) || c == '-' || c == '.') << group.id;
+    }
+}
+
+struct AtStage {
+    int stage;
+    std::set<std::string> there, missing;
+};
+
+TEST(Stages, ShowNothingOfALaterStage) {
+    const AtStage table[] = {
+        {stages::given, {"force-P", "force-Q", "axis", "point", "titleblock"}, {"direction-force-P", "sum"}},
+        {stages::directions, {"direction-force-P", "direction-force-Q"}, {"angle-tails"}},
+        {stages::between, {"angle-tails"}, {"parallelogram"}},
+        {stages::construction, {"parallelogram"}, {"angle-1", "sum"}},
+        {stages::interior, {"angle-1", "angle-2", "angle-3"}, {"sum"}},
+        {stages::found, {"sum"}, {"direction-sum"}},
+        {stages::triangle, {"sum"}, {"direction-sum"}},
+        {stages::all, {"direction-sum"}, {}}};
+    std::set<std::string> before;
+    for (const AtStage& row : table) {
+        const Figure figure = atStage(raft(), row.stage).figure;
+        for (const std::string& id : row.there)
+            EXPECT_TRUE(groupOf(figure, id)) << id << " at stage " << row.stage;
+        for (const std::string& id : row.missing)
+            EXPECT_FALSE(groupOf(figure, id)) << id << " at stage " << row.stage;
+        for (const std::string& id : before)
+            EXPECT_TRUE(groupOf(figure, id)) << id << " is gone at stage " << row.stage;
+        before.clear();
+        for (const Group& group : figure.list.groups)
+            before.insert(group.id);
+    }
+}
+
+TEST(Stages, NameTheSumBeforeItsMagnitudeIsKnown) {
+    EXPECT_EQ(textsOf(groupOf(atStage(raft(), stages::found).figure, "sum")), Strings{"R"});
+    EXPECT_EQ(textsOf(groupOf(atStage(raft(), stages::magnitudes).figure, "sum")), Strings{"R = 520 N"});
+}
+
+TEST(Stages, ShowLociBeforeTheFoundVectors) {
+    const Sketch given = sketch({force("A", kToFind, 50), force("B", kToFind, -15)}, force("R", 400, 20));
+    const Figure loci = atStage(given, stages::construction).figure;
+    EXPECT_TRUE(groupOf(loci, "locus-force-A") && groupOf(loci, "locus-force-B") && groupOf(loci, "sum"));
+    EXPECT_FALSE(groupOf(loci, "force-A") || groupOf(loci, "parallelogram") ||
+                 groupOf(loci, "meeting-points"));
+    const Figure found = atStage(given, stages::found).figure;
+    EXPECT_TRUE(groupOf(found, "force-A") && groupOf(found, "parallelogram") &&
+                groupOf(found, "meeting-points"));
+}
+
+TEST(Stages, KeepTheTrianglesOtherAnglesForLast) {
+    const auto kind = ConstructionKind::triangle;
+    EXPECT_TRUE(groupOf(atStage(raft(), stages::interior, kind).figure, "opposite-R"));
+    EXPECT_FALSE(groupOf(atStage(raft(), stages::magnitudes, kind).figure, "opposite-Q"));
+    EXPECT_TRUE(groupOf(atStage(raft(), stages::triangle, kind).figure, "opposite-Q"));
+}
+
+TEST(Triangle, IsDrawnTipToTail) {
+    FigureOptions options;
+    options.construction = ConstructionKind::triangle;
+    for (const bool other : {false, true}) {
+        options.otherOrder = other;
+        const Drawn d = drawn(raft(), options);
+        const auto& first = *groupOf(d.figure, other ? "force-Q" : "force-P")->ends;
+        const auto& second = *groupOf(d.figure, other ? "force-P" : "force-Q")->ends;
+        const auto& sum = *groupOf(d.figure, "sum")->ends;
+        EXPECT_EQ(first[0], d.view.origin);
+        EXPECT_EQ(first[1], second[0]);
+        EXPECT_NEAR(second[1].x, sum[1].x, 1e-9);
+        EXPECT_NEAR(second[1].y, sum[1].y, 1e-9);
+        EXPECT_EQ(textsOf(groupOf(d.figure, "opposite-R")), Strings{"115.0°"});
+        EXPECT_EQ(textsOf(groupOf(d.figure, "opposite-P")).size(), 1U);
+    }
+}
+
+TEST(Triangle, AloneLeavesOutWhatIsNoPartOfIt) {
+    FigureOptions options;
+    options.construction = ConstructionKind::triangle;
+    options.alone = true;
+    const Figure figure = drawn(raft(), options).figure;
+    EXPECT_FALSE(groupOf(figure, "axis") || groupOf(figure, "home-Q") ||
+                 groupOf(figure, "direction-force-P"));
+    EXPECT_TRUE(groupOf(figure, "force-P") && groupOf(figure, "force-Q") && groupOf(figure, "sum"));
+}
+
+TEST(Triangle, NamesTheSideOfTheKnownForces) {
+    FigureOptions options;
+    options.construction = ConstructionKind::triangle;
+    const Figure figure = drawn(sketch({force("A", 120, 75), force("B", 90, 140), force("P", kToFind, 20),
+                                        force("Q", kToFind, -60)},
+                                       force("R", 350, 0)),
+                                options)
+                              .figure;
+    EXPECT_EQ(textsOf(groupOf(figure, "knowns-K")), Strings{"K = R \u2212 A \u2212 B"});
+}
+
+TEST(Polygon, ChainsTheForcesAndTheSumClosesIt) {
+    const Drawn d = drawn(sketch({force("P", 100, 0), force("Q", 80, 60), force("S", 90, 130)}));
+    const Group* last = groupOf(d.figure, "polygon-S");
+    ASSERT_TRUE(last);
+    const Point tip = std::get<Path>(last->items.at(1)).points.front();
+    EXPECT_NEAR(tip.x, groupOf(d.figure, "sum")->ends->at(1).x, 1e-9);
+    EXPECT_NEAR(tip.y, groupOf(d.figure, "sum")->ends->at(1).y, 1e-9);
+}
+
+TEST(RightAngle, HasTheSquareMark) {
+    const Figure figure = drawn(sketch({force("P", 340, 0), force("Q", 275, 90)})).figure;
+    for (const char* id : {"angle-tails", "angle-1", "angle-2", "angle-3"}) {
+        const auto* mark = std::get_if<Path>(&groupOf(figure, id)->items.at(0));
+        ASSERT_TRUE(mark) << id;
+        EXPECT_EQ(mark->points.size(), 3U);
+        EXPECT_FALSE(mark->closed);
+    }
+}
+
+TEST(RightAngle, StandsWhereTheSmallestForceReachesItsLine) {
+    Sketch given = sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}, force("R", kToFind, 0));
+    given.smallest = "Q";
+    EXPECT_TRUE(groupOf(drawn(given).figure, "right-angle"));
+}
+
+TEST(Slope, IsDrawnWithItsRunAndRise) {
+    const Figure figure = drawn(sketch({slope("P", 260, 12, 5), force("Q", 150, -50)})).figure;
+    EXPECT_EQ(textsOf(groupOf(figure, "slope-force-P")), (Strings{"12", "5"}));
+    EXPECT_FALSE(groupOf(figure, "slope-force-Q"));
+}
+
+TEST(TwoAnswers, AreBothDrawnAndTheChosenOneIsSolid) {
+    const Sketch given = sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10));
+    for (const std::size_t chosen : {0U, 1U}) {
+        FigureOptions options;
+        options.solution = chosen;
+        const Drawn d = drawn(given, options);
+        ASSERT_EQ(d.solved.solutions.size(), 2U);
+        EXPECT_EQ(groupOf(d.figure, "force-P")->ends->at(1),
+                  d.view.toSheet(d.solved.solutions[chosen].forces[0].vector));
+        const Group* ghost = groupOf(d.figure, "other-force-P");
+        ASSERT_TRUE(ghost);
+        EXPECT_EQ(ghost->ends->at(1), d.view.toSheet(d.solved.solutions[1 - chosen].forces[0].vector));
+        EXPECT_EQ(std::get<Path>(ghost->items.at(0)).dash, Dash::dotted);
+        EXPECT_EQ(groupOf(d.figure, "meeting-points")->items.size(), 2U);
+    }
+}
+
+TEST(Loci, HaveTheirOwnRoleAndLineType) {
+    const Figure figure =
+        drawn(sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10))).figure;
+    const auto& line = std::get<Path>(groupOf(figure, "locus-force-P")->items.at(0));
+    const auto& circle = std::get<Arc>(groupOf(figure, "locus-force-Q")->items.at(0));
+    EXPECT_EQ(line.role, Role::locus);
+    EXPECT_EQ(line.dash, Dash::chainTwoDots);
+    EXPECT_EQ(circle.dash, Dash::chainTwoDots);
+    EXPECT_EQ(textsOf(groupOf(figure, "locus-force-P")), Strings{"line of action of P"});
+    EXPECT_EQ(textsOf(groupOf(figure, "locus-force-Q")), Strings{"circle of possible tips of Q"});
+}
+
+TEST(Unanswered, DrawsWhatIsGivenAndSaysWhatIsMissing) {
+    const Sketch given = sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}); // four unknowns
+    const Drawn d = drawn(given);
+    ASSERT_TRUE(d.solved.solutions.empty());
+    EXPECT_TRUE(groupOf(d.figure, "force-P"));
+    EXPECT_FALSE(groupOf(d.figure, "sum") || groupOf(d.figure, "force-Q"));
+    std::string note;
+    for (const std::string& line : textsOf(groupOf(d.figure, "note")))
+        note += (note.empty() ? "" : " ") + line;
+    EXPECT_EQ(note, withMinus(d.solved.message));
+    EXPECT_FALSE(note.empty());
+}
+
+TEST(Flat, ParallelogramsSaySo) {
+    const Figure figure = drawn(sketch({force("P", 340, 30), force("Q", 275, 30)})).figure;
+    EXPECT_EQ(textsOf(groupOf(figure, "note")).at(0),
+              "The two forces are parallel: the parallelogram is flat.");
+    EXPECT_FALSE(groupOf(figure, "parallelogram"));
+}
+
+TEST(ZeroForces, AreNamedAtTheCommonPoint) {
+    const Drawn d = drawn(sketch({force("P", 340, 30), force("Q", 0, 90)}));
+    EXPECT_EQ(textsOf(groupOf(d.figure, "force-Q")), Strings{"Q = 0 N"});
+}
+
+TEST(Equilibrium, DrawsNoSumAndSaysSo) {
+    const Figure figure = drawn(balanced({force("P", 300, 0), force("Q", kToFind, kToFind)})).figure;
+    EXPECT_FALSE(groupOf(figure, "sum"));
+    EXPECT_EQ(textsOf(groupOf(figure, "note")).at(0), "Equilibrium: the sum of the forces is zero.");
+}
+
+TEST(Options, LeaveOutGridBlockAnglesAndValues) {
+    FigureOptions options;
+    options.grid = options.titleBlock = options.values = false;
+    const Figure figure = drawn(raft(), options).figure;
+    EXPECT_FALSE(groupOf(figure, "grid") || groupOf(figure, "titleblock"));
+    EXPECT_EQ(textsOf(groupOf(figure, "force-P")), Strings{"P"});
+    EXPECT_TRUE(textsOf(groupOf(figure, "angle-1")).empty());
+    EXPECT_EQ(groupOf(figure, "angle-1")->items.size(), 2U); // equal angles by equal marks instead
+    options.angles = false;
+    EXPECT_FALSE(groupOf(drawn(raft(), options).figure, "direction-force-P"));
+}
+
+TEST(Options, HighlightLiesBehindItsVector) {
+    FigureOptions options;
+    options.highlighted = 1;
+    const Drawn d = drawn(raft(), options);
+    const auto& groups = d.figure.list.groups;
+    const auto at = [&](const std::string& id) { return groupOf(d.figure, id) - groups.data(); };
+    ASSERT_TRUE(groupOf(d.figure, "highlight"));
+    EXPECT_EQ(groupOf(d.figure, "highlight")->vector, 1);
+    EXPECT_LT(at("highlight"), at("force-Q"));
+}
+
+TEST(Style, FactorScalesWeightsAndSizesTogether) {
+    FigureOptions large;
+    large.style.factor = 2;
+    const Figure one = drawn(raft()).figure, two = drawn(raft(), large, 1440, 960).figure;
+    const auto& thin = std::get<Path>(groupOf(one, "force-P")->items.at(0));
+    const auto& thick = std::get<Path>(groupOf(two, "force-P")->items.at(0));
+    EXPECT_DOUBLE_EQ(thick.width, 2 * thin.width);
+    EXPECT_DOUBLE_EQ(std::get<Text>(groupOf(two, "force-P")->items.at(2)).size,
+                     2 * std::get<Text>(groupOf(one, "force-P")->items.at(2)).size);
+}
+
+bool isFinite(Point p) {
+    return std::isfinite(p.x) && std::isfinite(p.y);
+}
+
+bool isFinite(const Item& item) {
+    if (const auto* path = std::get_if<Path>(&item))
+        return std::all_of(path->points.begin(), path->points.end(), [](Point p) { return isFinite(p); }) &&
+               std::isfinite(path->width);
+    if (const auto* arc = std::get_if<Arc>(&item))
+        return isFinite(arc->centre) && std::isfinite(arc->radius) && std::isfinite(arc->startDegrees) &&
+               std::isfinite(arc->sweepDegrees);
+    if (const auto* disc = std::get_if<Disc>(&item))
+        return isFinite(disc->centre) && std::isfinite(disc->radius);
+    const auto& text = std::get<Text>(item);
+    return isFinite(text.baseline) && std::isfinite(text.box.width);
+}
+
+TEST(Figure, HasNoNumberThatIsNone) {
+    constexpr std::uint64_t seed = 31;
+    Dice dice(seed);
+    for (int i = 0; i < 1'500; ++i) {
+        const Kind kind = kindOf(static_cast<std::uint64_t>(i));
+        std::vector<Force> forces;
+        const auto count = dice.whole(6);
+        for (std::uint64_t f = 0; f < count; ++f)
+            forces.push_back(force("F" + std::to_string(f),
+                                   dice.whole(5) == 0 ? (dice.toss() ? std::optional<double>() : 0)
+                                                      : anyMagnitude(dice, kind),
+                                   dice.whole(6) == 0 ? std::optional<double>() : anyDegrees(dice)));
+        FigureOptions options;
+        options.construction = static_cast<ConstructionKind>(dice.whole(4));
+        options.otherOrder = dice.toss();
+        options.stage = static_cast<int>(dice.whole(9)) - 1;
+        const Drawn d = drawn(dice.toss() ? sketch(std::move(forces)) : balanced(std::move(forces)), options);
+        for (const Group& group : d.figure.list.groups)
+            for (const Item& item : group.items)
+                ASSERT_TRUE(isFinite(item)) << group.id << " of seed " << seed << " case " << i;
+    }
+}
+
+TEST(Figure, IsAFunctionOfItsArguments) {
+    const Drawn d = drawn(raft());
+    const Figure again = compose(d.sketch, d.solved, d.construction, d.view, {}, FixedMeasure());
+    EXPECT_EQ(d.figure.list, again.list);
+    EXPECT_EQ(d.figure.placement, again.placement);
+}
+
+TEST(Figure, OfTenThousandForcesStillHasItsSumAndSaysWhatIsLeftOut) {
+    std::vector<Force> forces;
+    for (int i = 0; i < 10'000; ++i)
+        forces.push_back(force("F" + std::to_string(i), 1 + i % 7, 0.036 * i));
+    const Drawn d = drawn(sketch(std::move(forces)));
+    EXPECT_TRUE(groupOf(d.figure, "sum"));
+    EXPECT_EQ(textsOf(groupOf(d.figure, "note")).at(0), "10000 forces: their names are left out.");
+}
+
+} // namespace
+} // namespace tailpoint::testing
