@@ -86,6 +86,8 @@ QString residualHtml(double residual, const Sketch& sketch) {
         .arg(shown.left(mark), onScreen(QString::number(exponent)), unit);
 }
 
+constexpr qsizetype kLongestSum = 28; // characters of a written-out sum, before its last term
+
 using Part = double (*)(const Eigen::Vector2d&);
 
 /// One place for all terms of a sum, a digit beyond the sheet's: what stands there can be added up by hand.
@@ -112,17 +114,16 @@ private:
 QString sumLine(const QString& axis, Part part, const Solution& solution, const Sketch& sketch) {
     const SumDigits digits(solution, part, sketch);
     QString terms;
-    if (solution.forces.size() > 4) {
-        terms = Answers::tr("sum of %1 components").arg(solution.forces.size());
-    } else {
-        for (const SolvedForce& each : solution.forces) {
-            const QString shown = digits.shown(std::fabs(part(each.vector)));
-            const bool minus = part(each.vector) < 0;
-            const QString sign = terms.isEmpty() ? minus ? QStringLiteral("\u2212") : QString()
-                                 : minus ? QStringLiteral(" \u2212 ")
-                                                 : QStringLiteral(" + ");
-            terms += sign + shown;
+    for (const SolvedForce& each : solution.forces) {
+        if (terms.size() > kLongestSum) {
+            terms = Answers::tr("sum of %1 components").arg(solution.forces.size());
+            break;
         }
+        const bool minus = part(each.vector) < 0;
+        const QString sign = terms.isEmpty() ? minus ? QStringLiteral("\u2212") : QString()
+                             : minus ? QStringLiteral(" \u2212 ")
+                                             : QStringLiteral(" + ");
+        terms += sign + digits.shown(std::fabs(part(each.vector)));
     }
     return Answers::tr("%1: %2 = %3 %4")
         .arg(axis, terms, digits.shown(part(solution.sum.vector)), text(symbolOf(sketch.forceUnit)));
@@ -236,9 +237,8 @@ QString checkText(const Result& result) {
             QStringLiteral("x"), [](const Eigen::Vector2d& v) { return v.x(); }, *solution, sketch),
         sumLine(
             QStringLiteral("y"), [](const Eigen::Vector2d& v) { return v.y(); }, *solution, sketch),
-        Answers::tr("The sum by components agrees to %1 digits; residual %2")
-            .arg(agreeingDigits(*solution))
-            .arg(joined(residualHtml(solution->residual, sketch)))};
+        Answers::tr("The sum by components agrees to %1 digits").arg(agreeingDigits(*solution)),
+        Answers::tr("Residual %1").arg(residualHtml(solution->residual, sketch))};
     return lines.join(QStringLiteral("<br>"));
 }
 

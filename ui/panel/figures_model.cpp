@@ -41,11 +41,17 @@ int VectorsModel::rowCount(const QModelIndex& parent) const {
 }
 
 FigureRow VectorsModel::rowAt(int row) const {
-    const int forces = static_cast<int>(m_document.sketch().forces.size());
-    return row == 0 ? vectorHeading() : vectorRow(m_document.result(), row > forces ? kSumIndex : row - 1);
+    if (row != m_lastRow) {
+        const int forces = static_cast<int>(m_document.sketch().forces.size());
+        m_last =
+            row == 0 ? vectorHeading() : vectorRow(m_document.result(), row > forces ? kSumIndex : row - 1);
+        m_lastRow = row;
+    }
+    return m_last;
 }
 
 void VectorsModel::refresh() {
+    m_lastRow = -1;
     const int rows =
         hasAnswer(m_document.result()) ? static_cast<int>(m_document.sketch().forces.size()) + 2 : 0;
     if (rows != m_rows) {

@@ -36,6 +36,8 @@ protected:
 
 private:
     int m_rows = 0;
+    mutable int m_lastRow = -1; ///< a row's cells are asked for one after another: made once
+    mutable FigureRow m_last;
 };
 
 /// Parallelogram and force triangle.

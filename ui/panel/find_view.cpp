@@ -23,16 +23,16 @@ QFont largeFont(const QFont& around) {
 
 FindView::FindView(SketchDocument& document, QWidget* parent)
     : QWidget(parent), m_document(document), m_sentence(new ValueLabel(QStringLiteral("question"))),
-      m_answer(new ValueLabel(QStringLiteral("answer"))),
-      m_detail(new ValueLabel(QStringLiteral("answerDetail"))),
       m_message(new ValueLabel(QStringLiteral("findMessage"))),
+      m_answer(new SteadyLines(QStringLiteral("answer"))),
+      m_detail(new SteadyLines(QStringLiteral("answerDetail"))),
       m_other(linkButton({}, QStringLiteral("otherAnswer"))), m_mends(new QVBoxLayout) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
-    m_answer->setFont(largeFont(font()));
-    m_answer->setForegroundRole(QPalette::LinkVisited);
-    m_answer->setAccessibleDescription(tr("Answer"));
+    m_answer->label()->setFont(largeFont(font()));
+    m_answer->label()->setForegroundRole(QPalette::LinkVisited);
+    m_answer->label()->setAccessibleDescription(tr("Answer"));
     m_sentence->setForegroundRole(QPalette::PlaceholderText);
     for (QWidget* widget : {static_cast<QWidget*>(m_sentence), static_cast<QWidget*>(m_answer),
                             static_cast<QWidget*>(m_detail), static_cast<QWidget*>(m_message)}) {
@@ -53,7 +53,10 @@ void FindView::refresh() {
     m_sentence->show(htmlOf(question(result.sketch)));
     m_answer->show(answer.large);
     m_detail->show(answer.detail);
-    m_message->setForegroundRole(answer.large.isEmpty() ? QPalette::BrightText : QPalette::WindowText);
+    const auto role = answer.large.isEmpty() ? QPalette::BrightText : QPalette::WindowText;
+    if (m_message->foregroundRole() != role) {
+        m_message->setForegroundRole(role);
+    }
     m_message->show(result.sketch.forces.empty() ? QString() // the question says it
                                                  : onScreen(result.solved.message).toHtmlEscaped());
     m_other->setVisible(result.solved.solutions.size() == 2);

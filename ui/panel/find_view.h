@@ -36,7 +36,8 @@ private:
     void apply(const Sketch& after, const QString& step) const;
 
     SketchDocument& m_document;
-    ValueLabel *m_sentence, *m_answer, *m_detail, *m_message;
+    ValueLabel *m_sentence, *m_message;
+    SteadyLines *m_answer, *m_detail;
     LinkButton* m_other;
     QVBoxLayout* m_mends;
     QList<LinkButton*> m_buttons; ///< kept and filled anew

@@ -20,6 +20,7 @@ class GivenView;
 class PanelTable;
 class SketchDocument;
 class SolutionView;
+class SteadyLines;
 class ValueLabel;
 class VectorsModel;
 
@@ -61,7 +62,8 @@ private:
     VectorsModel* m_vectors;
     AnglesModel* m_angles;
     PanelTable *m_vectorTable, *m_angleTable;
-    ValueLabel *m_check, *m_caution;
+    SteadyLines* m_check;
+    ValueLabel* m_caution;
     SolutionView* m_steps;
     QList<QWidget*> m_answered; ///< shown only where there is an answer
     QVBoxLayout* m_column;

@@ -35,6 +35,25 @@ void ValueLabel::paintEvent(QPaintEvent* event) {
     }
 }
 
+SteadyLines::SteadyLines(const QString& objectName, QWidget* parent)
+    : QWidget(parent), m_label(new ValueLabel(objectName, this)) {
+    m_label->setWordWrap(false);
+}
+
+void SteadyLines::show(const QString& richText) {
+    m_label->show(richText);
+    setVisible(!richText.isEmpty());
+    const qsizetype breaks = richText.count(QLatin1String("<br>"));
+    if (breaks != m_breaks) {
+        m_breaks = breaks;
+        setFixedHeight(m_label->sizeHint().height());
+    }
+}
+
+void SteadyLines::resizeEvent(QResizeEvent*) {
+    m_label->setGeometry(rect());
+}
+
 QSize LinkButton::sizeHint() const {
     return {fontMetrics().horizontalAdvance(text()) + 2 * m_padding, qMax(26, fontMetrics().height() + 8)};
 }

@@ -29,6 +29,24 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 };
 
+/// Lines of values whose numbers change with every frame of a drag: as high as the number of lines asks, so
+/// that a new number is painted and nothing is laid out anew. Lines are never wrapped.
+class SteadyLines : public QWidget {
+    Q_OBJECT
+public:
+    explicit SteadyLines(const QString& objectName, QWidget* parent = nullptr);
+    /// Lines are apart by <br>.
+    void show(const QString& richText);
+    QLabel* label() const { return m_label; }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    ValueLabel* m_label;
+    qsizetype m_breaks = -1;
+};
+
 /// Text to press, underlined plainly under the pointer and the keyboard; at least 24 px high.
 class LinkButton : public QPushButton {
     Q_OBJECT

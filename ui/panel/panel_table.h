@@ -5,8 +5,11 @@
 
 #include <QStyledItemDelegate>
 #include <QTableView>
+#include <memory>
 
 namespace tailpoint {
+
+class CellText;
 
 /// What the cells of a panel's model are, beside Qt's own roles.
 enum PanelRole {
@@ -27,7 +30,8 @@ inline constexpr int kRowHeight = 30,
 class PanelDelegate : public QStyledItemDelegate {
     Q_OBJECT
 public:
-    explicit PanelDelegate(Rules rules) : m_rules(rules) {}
+    explicit PanelDelegate(Rules rules);
+    ~PanelDelegate() override;
     void setTheme(const Theme& theme) { m_theme = &theme; }
     const Theme& theme() const { return *m_theme; }
 
@@ -35,11 +39,13 @@ public:
                const QModelIndex& index) const override;
 
 private:
-    QColor inkOf(const QModelIndex& index) const;
-    void paintText(QPainter& painter, const QRect& rect, const QModelIndex& index) const;
-    void paintFault(QPainter& painter, const QRect& rect, const QModelIndex& index) const;
+    const CellText& textFor(const QFont& font) const;
+    void paintText(QPainter& painter, const QRectF& rect, const QFont& font, const QModelIndex& index) const;
+    void paintFault(QPainter& painter, const QRectF& under) const;
+
     Rules m_rules;
     const Theme* m_theme = &themeOf(ThemeName::paper);
+    mutable std::unique_ptr<CellText> m_text; ///< fonts looked up
 };
 
 class PanelTable : public QTableView {

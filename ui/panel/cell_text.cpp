@@ -1,0 +1,101 @@
+#include "ui/panel/cell_text.h"
+
+#include "ui/panel/symbols.h"
+#include "ui/style/theme.h"
+
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace tailpoint {
+
+namespace {
+
+QFont scaled(QFont font, const QFont& from, double factor) {
+    font.setPointSizeF(from.pointSizeF() > 0 ? from.pointSizeF() * factor : from.pixelSize() * 0.75 * factor);
+    return font;
+}
+
+QFont symbolFont(const QFont& around) {
+    QFont font = scaled(serifFont(), around, 1.3);
+    font.setItalic(true);
+    return font;
+}
+
+} // namespace
+
+CellText::CellText(const QFont& around)
+    : m_around(around), m_heading(scaled(around, around, 0.9)), m_symbol(symbolFont(around)),
+      m_subscript(scaled(serifFont(), around, 0.9)), m_metrics(m_around), m_symbolMetrics(m_symbol),
+      m_subscriptMetrics(m_subscript) {
+    double narrowest = m_metrics.horizontalAdvance(u'0');
+    for (char16_t digit = u'0'; digit <= u'9'; ++digit) {
+        const double advance = m_metrics.horizontalAdvance(QChar(digit));
+        m_digit = std::max(m_digit, advance);
+        narrowest = std::min(narrowest, advance);
+    }
+    m_tabular = m_digit - narrowest < 0.01;
+}
+
+double CellText::drawSymbol(QPainter& painter, double x, double baseline, const std::string& name) const {
+    const Symbol symbol = symbolOf(name);
+    painter.setFont(m_symbol);
+    painter.drawText(QPointF(x, baseline), symbol.letters);
+    x += m_symbolMetrics.horizontalAdvance(symbol.letters);
+    if (!symbol.subscript.isEmpty()) {
+        painter.setFont(m_subscript);
+        painter.drawText(QPointF(x + 1, baseline + m_metrics.descent()), symbol.subscript);
+        x += m_subscriptMetrics.horizontalAdvance(symbol.subscript) + 1;
+    }
+    return x + 1;
+}
+
+void CellText::drawSentence(QPainter& painter, const QRectF& rect, const Sentence& sentence) const {
+    const double baseline = std::round(rect.center().y() + (m_metrics.ascent() - m_metrics.descent()) / 2);
+    double x = rect.left();
+    for (const Words& words : sentence) {
+        if (words.symbol) {
+            x = drawSymbol(painter, x, baseline, words.text);
+            continue;
+        }
+        const QString shown = onScreen(words.text);
+        painter.setFont(m_around);
+        painter.drawText(QPointF(x, baseline), shown);
+        x += m_metrics.horizontalAdvance(shown);
+    }
+}
+
+void CellText::drawApart(QPainter& painter, const QRectF& rect, Qt::Alignment alignment,
+                         const QString& shown) const {
+    const auto advanceOf = [&](QChar c) { return c.isDigit() ? m_digit : m_metrics.horizontalAdvance(c); };
+    const double whole = std::accumulate(shown.begin(), shown.end(), 0.0,
+                                         [&](double sum, QChar c) { return sum + advanceOf(c); });
+    double x = alignment & Qt::AlignRight ? rect.right() - whole : rect.left();
+    for (const QChar c : shown) {
+        painter.drawText(QRectF(x, rect.top(), advanceOf(c), rect.height()), Qt::AlignCenter, QString(c));
+        x += advanceOf(c);
+    }
+}
+
+double CellText::drawFigures(QPainter& painter, const QRectF& rect, Qt::Alignment alignment,
+                             const QString& shown) const {
+    const double wanted = width(shown);
+    if (wanted > rect.width()) {
+        const QFont font =
+            scaled(painter.font(), painter.font(), std::max(0.6, 0.97 * rect.width() / wanted));
+        painter.setFont(font);
+        const QFontMetricsF metrics(font);
+        const QString fitting = metrics.elidedText(shown, Qt::ElideRight, rect.width());
+        painter.drawText(rect, static_cast<int>(alignment), fitting);
+        return metrics.horizontalAdvance(fitting);
+    }
+    if (m_tabular) {
+        painter.drawText(rect, static_cast<int>(alignment), shown);
+    } else {
+        drawApart(painter, rect, alignment, shown);
+    }
+    return wanted;
+}
+
+} // namespace tailpoint

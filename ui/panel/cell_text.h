@@ -1,0 +1,41 @@
+// How a cell's words, symbols and figures are set; the fonts are looked up once, not once a cell.
+#pragma once
+
+#include "core/explain/question.h"
+
+#include <QFont>
+#include <QFontMetricsF>
+#include <QRectF>
+
+class QPainter;
+
+namespace tailpoint {
+
+class CellText {
+public:
+    explicit CellText(const QFont& around);
+
+    const QFont& around() const { return m_around; }
+    const QFont& heading() const { return m_heading; }
+    double width(const QString& shown) const { return m_metrics.horizontalAdvance(shown); }
+    double ascent() const { return m_metrics.ascent(); }
+
+    /// Words and symbols from the left, on the row's baseline.
+    void drawSentence(QPainter& painter, const QRectF& rect, const Sentence& sentence) const;
+    /// Figures of one width each, whatever the font's own are: columns of numbers stand under one another.
+    /// Set smaller, down to three fifths, rather than cut; returns the width taken.
+    double drawFigures(QPainter& painter, const QRectF& rect, Qt::Alignment alignment,
+                       const QString& shown) const;
+
+private:
+    double drawSymbol(QPainter& painter, double x, double baseline, const std::string& name) const;
+    void drawApart(QPainter& painter, const QRectF& rect, Qt::Alignment alignment,
+                   const QString& shown) const;
+
+    QFont m_around, m_heading, m_symbol, m_subscript;
+    QFontMetricsF m_metrics, m_symbolMetrics, m_subscriptMetrics;
+    double m_digit = 0;     ///< the widest digit's advance
+    bool m_tabular = false; ///< the font's digits are of one width
+};
+
+} // namespace tailpoint
