@@ -200,6 +200,17 @@ TEST_F(PanelTest, PastedLinesAreOneUndoStep) {
     EXPECT_TRUE(plainOf(panel, "givenFault").contains(QStringLiteral("Line 2")));
 }
 
+TEST_F(PanelTest, LinesPastedIntoAnOpenFieldAreForcesToo) {
+    goTo(0, GivenModel::MagnitudeColumn);
+    QTest::keyClick(table, Qt::Key_F2);
+    ASSERT_TRUE(field());
+    QApplication::clipboard()->setText(QStringLiteral("S 120 90\nT 200 -75\n"));
+    QTest::keySequence(field(), QKeySequence::Paste);
+    EXPECT_EQ(document.sketch().forces.size(), 4u);
+    EXPECT_EQ(force(0).magnitude.value, 340);
+    EXPECT_FALSE(field());
+}
+
 TEST_F(PanelTest, SelectedRowsAreCopiedAsTabSeparatedValues) {
     goTo(0, 0);
     selectRow(1);
@@ -337,6 +348,25 @@ TEST_F(PanelTest, SelectingARowSelectsItsForceAndTheOtherWayRound) {
     EXPECT_EQ(table->selectionModel()->selectedRows().size(), 1);
     EXPECT_EQ(table->selectionModel()->selectedRows().front().row(), 0);
     EXPECT_EQ(told, kNoVector) << "following says nothing back";
+}
+
+TEST_F(PanelTest, ThePointerOnARowPointsAtItsVector) {
+    QList<int> pointed;
+    QObject listener;
+    QObject::connect(&panel, &Panel::pointedAt, &listener, [&](int vector) { pointed << vector; });
+    auto* vectors = child<QTableView>(panel, "vectorTable");
+    const auto moveTo = [](QTableView* view, int row) {
+        QTest::mouseMove(view->viewport(), view->visualRect(view->model()->index(row, 1)).center());
+    };
+    moveTo(table, 0);
+    moveTo(table, 1);
+    moveTo(table, 2);
+    EXPECT_EQ(pointed, (QList<int>{0, 1, kSumIndex}));
+    pointed.clear();
+    moveTo(vectors, 2);
+    moveTo(vectors, 3);
+    EXPECT_EQ(pointed.last(), kSumIndex);
+    EXPECT_TRUE(pointed.contains(1));
 }
 
 TEST_F(PanelTest, EveryCellSaysInWordsWhatItIs) {

@@ -311,6 +311,25 @@ TEST_F(WindowTest, EveryCommandOfEveryMenuHasANameAndEveryControlAnAccessibleOne
     }
 }
 
+TEST_F(WindowTest, TabGoesFromTheBarOverTheSheetIntoThePanel) {
+    QStringList order;
+    for (QWidget* at = window->nextInFocusChain(); at != window.get(); at = at->nextInFocusChain()) {
+        if (at->focusPolicy() & Qt::TabFocus && at->isVisible() && !at->objectName().isEmpty()) {
+            order << at->objectName();
+        }
+    }
+    const QStringList wanted{
+        QStringLiteral("addForceButton"), QStringLiteral("fitButton"),  QStringLiteral("canvas"),
+        QStringLiteral("givenTable"),     QStringLiteral("addRow"),     QStringLiteral("answer"),
+        QStringLiteral("vectorTable"),    QStringLiteral("angleTable"), QStringLiteral("check")};
+    qsizetype last = -1;
+    for (const QString& name : wanted) {
+        const qsizetype place = order.indexOf(name);
+        EXPECT_GT(place, last) << name.toStdString() << " in " << order.join(u' ').toStdString();
+        last = place;
+    }
+}
+
 TEST_F(WindowTest, TheBarKeepsAllItsButtonsInANarrowWindow) {
     window->resize(640, 480);
     ASSERT_TRUE(waitFor([&] { return window->width() <= 640; }));

@@ -1,5 +1,6 @@
 #include "ui/panel/figures_model.h"
 
+#include "ui/panel/answer_text.h"
 #include "ui/panel/panel_table.h"
 #include "ui/panel/symbols.h"
 
@@ -53,7 +54,7 @@ FigureRow VectorsModel::rowAt(int row) const {
 void VectorsModel::refresh() {
     m_lastRow = -1;
     const int rows =
-        hasAnswer(m_document.result()) ? static_cast<int>(m_document.sketch().forces.size()) + 2 : 0;
+        shownSolution(m_document.result()) ? static_cast<int>(m_document.sketch().forces.size()) + 2 : 0;
     if (rows != m_rows) {
         beginResetModel();
         m_rows = rows;

@@ -1,7 +1,7 @@
 // Read-only tables under Solution.
 #pragma once
 
-#include "ui/panel/answer_text.h"
+#include "ui/panel/figure_rows.h"
 
 #include <QAbstractTableModel>
 

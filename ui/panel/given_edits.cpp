@@ -119,45 +119,6 @@ std::string directionInFull(const Direction& direction) {
     return {};
 }
 
-double plainMagnitude(const Sketch& sketch) {
-    double greatest = 0;
-    for (const Force& force : sketch.forces) {
-        greatest = std::max(greatest, force.magnitude.value.value_or(0));
-    }
-    return greatest > 0 ? greatest : 100;
-}
-
-SolvedForce vectorIn(const Solution& solution, int vector) {
-    return vector == kSumIndex ? solution.sum : solution.forces.at(static_cast<std::size_t>(vector));
-}
-
-/// As found; where nothing was, as the vector would have to be to close the polygon of the others.
-std::optional<SolvedForce> foundVector(const Result& result, int vector) {
-    if (result.chosen < result.solved.solutions.size()) {
-        return vectorIn(result.solved.solutions[result.chosen], vector);
-    }
-    Sketch open = result.sketch;
-    open.smallest.reset();
-    vectorOf(open, vector).magnitude = {};
-    vectorOf(open, vector).direction = {};
-    const Solved solved = solve(open);
-    return solved.solutions.size() == 1 ? std::optional(vectorIn(solved.solutions[0], vector)) : std::nullopt;
-}
-
-Magnitude magnitudeFor(const Result& result, int vector) {
-    const auto found = foundVector(result, vector);
-    const Sketch& sketch = result.sketch;
-    const double value = found ? found->magnitude : plainMagnitude(sketch);
-    return {roundedToFigures(value, sketch.figures), {}};
-}
-
-Direction directionFor(const Result& result, int vector) {
-    const auto found = foundVector(result, vector);
-    const double value = found ? found->direction.value_or(0) : 0;
-    const int decimals = result.sketch.angleDecimals + (result.sketch.angleUnit == AngleUnit::rad ? 2 : 0);
-    return {AngleForm{roundedToDecimals(value, decimals)}, {}};
-}
-
 } // namespace
 
 bool hasVector(const Sketch& sketch, int vector) {
@@ -205,30 +166,6 @@ bool isToFind(const Sketch& sketch, int vector, Entry cell) {
     const Force& force = vectorOf(sketch, vector);
     return (cell == Entry::magnitude && !isGiven(force.magnitude)) ||
            (cell == Entry::direction && !isGiven(force.direction));
-}
-
-Sketch toggled(const Result& result, int vector, Entry cell) {
-    Sketch after = result.sketch;
-    Force& force = vectorOf(after, vector);
-    const bool toFind = isToFind(after, vector, cell);
-    if (cell == Entry::magnitude) {
-        force.magnitude = toFind ? magnitudeFor(result, vector) : Magnitude{};
-    } else if (cell == Entry::direction) {
-        force.direction = toFind ? directionFor(result, vector) : Direction{};
-    }
-    return settled(std::move(after));
-}
-
-Sketch withForceAdded(const Sketch& sketch, bool toFind) {
-    Sketch after = sketch;
-    Force force;
-    force.name = nextForceName(sketch);
-    if (!toFind) {
-        force.magnitude.value = roundedToFigures(plainMagnitude(sketch), sketch.figures);
-        force.direction.form = AngleForm{0};
-    }
-    after.forces.push_back(std::move(force));
-    return after;
 }
 
 Sketch withForcesRemoved(const Sketch& sketch, const std::vector<int>& forces) {

@@ -7,8 +7,6 @@
 #include "ui/panel/panel_table.h"
 #include "ui/panel/symbols.h"
 
-#include <algorithm>
-
 namespace tailpoint {
 
 namespace {
@@ -73,7 +71,7 @@ bool GivenModel::isStale() const {
 }
 
 void GivenModel::refresh() {
-    dropStrayDrafts();
+    m_drafts.dropStray(m_document.sketch());
     if (isStale()) {
         beginResetModel();
         m_forces = forcesOf(m_document);
@@ -117,16 +115,12 @@ QVariant GivenModel::shown(int vector, int column) const {
                : withTolerance(onScreen(shownAsGiven(force.direction, sketch)), force.direction.plusMinus);
 }
 
-GivenModel::DraftKey GivenModel::keyAt(const QModelIndex& index) const {
-    return {vectorOf(m_document.sketch(), vectorAt(index.row())).name, index.column()};
+const std::string& GivenModel::nameAt(const QModelIndex& index) const {
+    return vectorOf(m_document.sketch(), vectorAt(index.row())).name;
 }
 
-const GivenModel::Draft* GivenModel::draftAt(const QModelIndex& index) const {
-    if (m_drafts.empty()) {
-        return nullptr;
-    }
-    const auto draft = m_drafts.find(keyAt(index));
-    return draft == m_drafts.end() ? nullptr : &draft->second;
+const Draft* GivenModel::draftAt(const QModelIndex& index) const {
+    return m_drafts.find(nameAt(index), index.column());
 }
 
 bool GivenModel::shownInFull(int vector, Entry cell) const {
@@ -219,7 +213,7 @@ bool GivenModel::setData(const QModelIndex& index, const QVariant& value, int ro
         return false;
     }
     const auto& accepted = std::get<Taken>(outcome);
-    m_drafts.erase(keyAt(index));
+    m_drafts.drop(nameAt(index), index.column());
     const QString steps[]{tr("Rename"), tr("Type a magnitude"), tr("Type a direction")};
     if (const auto fault = m_document.edit(accepted.sketch, steps[static_cast<int>(*cell)])) {
         keepDraft(index, typed, text(fault->message));
@@ -231,7 +225,7 @@ bool GivenModel::setData(const QModelIndex& index, const QVariant& value, int ro
 }
 
 void GivenModel::keepDraft(const QModelIndex& index, const QString& typed, const QString& message) {
-    m_drafts.insert_or_assign(keyAt(index), Draft{typed, message});
+    m_drafts.keep(nameAt(index), index.column(), {typed, message});
     emit dataChanged(index, index);
     emit refused(index, message);
 }
@@ -241,25 +235,10 @@ void GivenModel::forgetDrafts() {
     emit dataChanged(index(0, 0), index(m_forces, Columns - 1));
 }
 
-QString GivenModel::waitingFault() const {
-    return m_drafts.empty()
-               ? QString()
-               : tr("%1: %2").arg(text(m_drafts.begin()->first.first), m_drafts.begin()->second.message);
-}
-
 void GivenModel::discardDraft(const QModelIndex& index) {
-    if (m_drafts.erase(keyAt(index)) > 0) {
+    if (m_drafts.drop(nameAt(index), index.column())) {
         emit dataChanged(index, index);
     }
-}
-
-/// A draft goes when the vector that it was typed for does.
-void GivenModel::dropStrayDrafts() {
-    const Sketch& sketch = m_document.sketch();
-    std::erase_if(m_drafts, [&](const auto& draft) {
-        const auto isNamed = [&](const Force& force) { return force.name == draft.first.first; };
-        return !isNamed(sketch.sum) && std::none_of(sketch.forces.begin(), sketch.forces.end(), isNamed);
-    });
 }
 
 void GivenModel::toggle(const QModelIndex& index) {
@@ -267,7 +246,7 @@ void GivenModel::toggle(const QModelIndex& index) {
     if (!cell || *cell == Entry::name) {
         return;
     }
-    m_drafts.erase(keyAt(index));
+    m_drafts.drop(nameAt(index), index.column());
     const Sketch after = toggled(m_document.result(), vectorAt(index.row()), *cell);
     const bool toFind = isToFind(after, vectorAt(index.row()), *cell);
     if (const auto fault = m_document.edit(after, toFind ? tr("Ask for a value") : tr("Give a value"))) {

@@ -2,10 +2,10 @@
 // what it does keep is a typed text that could not be taken, so that it is not lost.
 #pragma once
 
+#include "ui/panel/drafts.h"
 #include "ui/panel/given_edits.h"
 
 #include <QAbstractTableModel>
-#include <map>
 
 namespace tailpoint {
 
@@ -43,30 +43,24 @@ public:
     void discardDraft(const QModelIndex& index);
     void forgetDrafts();
     /// "P: ..." of the first text that still waits to be mended; empty where there is none.
-    QString waitingFault() const;
+    QString waitingFault() const { return m_drafts.firstFault(); }
 
 signals:
     void refused(const QModelIndex& index, const QString& message);
     void taken(const QModelIndex& index, const QString& understood);
 
 private:
-    struct Draft {
-        QString text, message;
-    };
-    using DraftKey = std::pair<std::string, int>; ///< name of the vector, column: rows may move
-
-    DraftKey keyAt(const QModelIndex& index) const;
+    const std::string& nameAt(const QModelIndex& index) const;
     const Draft* draftAt(const QModelIndex& index) const;
     QVariant shown(int vector, int column) const;
     QString noteOf(int vector) const;
     QString accessible(const QModelIndex& index) const;
     bool shownInFull(int vector, Entry cell) const;
     void keepDraft(const QModelIndex& index, const QString& text, const QString& message);
-    void dropStrayDrafts();
 
     SketchDocument& m_document;
     int m_forces = 0;
-    std::map<DraftKey, Draft> m_drafts;
+    Drafts m_drafts;
 };
 
 } // namespace tailpoint

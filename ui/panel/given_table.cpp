@@ -51,19 +51,29 @@ bool GivenDelegate::staysOpen(QLineEdit* field) {
     return true;
 }
 
+/// Enter ends the typing; lines from a spreadsheet are forces, not a value.
+bool GivenDelegate::keyTaken(QLineEdit* field, const QKeyEvent& key) {
+    if (key.key() == Qt::Key_Return || key.key() == Qt::Key_Enter) {
+        if (!staysOpen(field)) {
+            emit commitData(field);
+            emit closeEditor(field);
+        }
+        return true;
+    }
+    const QString lines = key.matches(QKeySequence::Paste) ? QGuiApplication::clipboard()->text() : QString();
+    if (!lines.trimmed().contains(u'\n') && !lines.contains(u'\t')) {
+        return false;
+    }
+    emit closeEditor(field, RevertModelCache);
+    emit linesPasted(lines);
+    return true;
+}
+
 bool GivenDelegate::eventFilter(QObject* editor, QEvent* event) {
     auto* field = qobject_cast<QLineEdit*>(editor);
-    if (field && event->type() == QEvent::KeyPress) {
-        const int key = static_cast<QKeyEvent*>(event)->key();
-        if (key == Qt::Key_Return || key == Qt::Key_Enter) {
-            if (!staysOpen(field)) {
-                emit commitData(field);
-                emit closeEditor(field);
-            }
-            return true;
-        }
-    }
-    return PanelDelegate::eventFilter(editor, event);
+    const bool taken =
+        field && event->type() == QEvent::KeyPress && keyTaken(field, *static_cast<QKeyEvent*>(event));
+    return taken || PanelDelegate::eventFilter(editor, event);
 }
 
 GivenTable::GivenTable(GivenModel& model, GivenDelegate* delegate, QWidget* parent)

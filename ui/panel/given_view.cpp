@@ -40,6 +40,9 @@ GivenView::GivenView(SketchDocument& document, QWidget* parent)
     connect(m_model, &GivenModel::refused, this, [this](const QModelIndex& cell) { sayCell(cell); });
     connect(m_model, &GivenModel::taken, this,
             [this](const QModelIndex&, const QString& understood) { say(understood, false); });
+    connect(m_delegate, &GivenDelegate::linesPasted, this, &GivenView::paste);
+    connect(m_table, &GivenTable::pointedAt, this,
+            [this](int row) { emit pointedAt(row < 0 ? kNoVector : m_model->vectorAt(row)); });
     connect(m_table, &GivenTable::pasted, this, &GivenView::paste);
     connect(m_table, &GivenTable::removal, this, &GivenView::removeChosen);
     connect(m_table, &GivenTable::addition, this, &GivenView::addForce);

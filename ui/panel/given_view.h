@@ -5,6 +5,7 @@
 #include "ui/panel/panel_table.h"
 
 class QLabel;
+class QKeyEvent;
 class QLineEdit;
 
 namespace tailpoint {
@@ -22,12 +23,14 @@ public:
 
 signals:
     void typing(const QModelIndex& index, const QString& text) const;
+    void linesPasted(const QString& lines); ///< more than one value was pasted into a field
 
 protected:
     bool eventFilter(QObject* editor, QEvent* event) override;
 
 private:
     bool staysOpen(QLineEdit* field);
+    bool keyTaken(QLineEdit* field, const QKeyEvent& key);
 };
 
 class GivenTable : public PanelTable {
@@ -79,6 +82,7 @@ public:
 
 signals:
     void selected(int vector); ///< kNoVector: nothing, or more than one
+    void pointedAt(int vector);
 
 private:
     void say(const QString& line, bool fault);

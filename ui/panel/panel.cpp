@@ -2,6 +2,8 @@
 
 #include "core/explain/caution.h"
 #include "core/sketch/shown.h"
+#include "ui/panel/answer_text.h"
+#include "ui/panel/check_text.h"
 #include "ui/panel/figures_model.h"
 #include "ui/panel/find_view.h"
 #include "ui/panel/given_view.h"
@@ -103,6 +105,11 @@ void Panel::connectParts() {
     connect(&m_document, &SketchDocument::changed, this, &Panel::documentChanged);
     connect(&m_document, &SketchDocument::replaced, m_given, &GivenView::forgetDrafts);
     connect(m_given, &GivenView::selected, this, &Panel::selected);
+    connect(m_given, &GivenView::pointedAt, this, &Panel::pointedAt);
+    connect(m_vectorTable, &PanelTable::pointedAt, this, [this](int row) {
+        const int forces = static_cast<int>(m_document.sketch().forces.size());
+        emit pointedAt(row < 1 ? kNoVector : row > forces ? kSumIndex : row - 1); // row 0 is the heading
+    });
     connect(m_find, &FindView::cellWanted, this, &Panel::edit);
 }
 
@@ -131,7 +138,7 @@ void Panel::refresh() {
 
 void Panel::refreshSolution() {
     const Result& result = m_document.result();
-    const bool answered = hasAnswer(result);
+    const bool answered = shownSolution(result) != nullptr;
     m_vectors->refresh();
     m_angles->refresh();
     for (QWidget* part : std::as_const(m_answered)) {

@@ -45,7 +45,8 @@ public:
     QSize sizeHint() const override;
 
 signals:
-    void selected(int vector); ///< a row was chosen; kNoVector: none or several
+    void selected(int vector);  ///< a row was chosen; kNoVector: none or several
+    void pointedAt(int vector); ///< the pointer stands on its row; kNoVector: on none
 
 private:
     void build();

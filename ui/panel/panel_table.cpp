@@ -110,6 +110,10 @@ PanelTable::PanelTable(PanelDelegate* delegate, int rowHeight, QWidget* parent)
     verticalHeader()->setDefaultSectionSize(rowHeight);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     viewport()->setAutoFillBackground(false);
+    setMouseTracking(true);
+    connect(this, &QAbstractItemView::entered, this,
+            [this](const QModelIndex& index) { emit pointedAt(index.row()); });
+    connect(this, &QAbstractItemView::viewportEntered, this, [this] { emit pointedAt(-1); });
 }
 
 void PanelTable::setModel(QAbstractItemModel* model) {
@@ -166,6 +170,11 @@ void PanelTable::wheelEvent(QWheelEvent* event) {
         return;
     }
     QTableView::wheelEvent(event);
+}
+
+void PanelTable::leaveEvent(QEvent* event) {
+    QTableView::leaveEvent(event);
+    emit pointedAt(-1);
 }
 
 void PanelTable::focusInEvent(QFocusEvent* event) {

@@ -68,11 +68,15 @@ public:
     /// Rows that hold a selected or the current cell, from above.
     QList<int> chosenRows() const;
 
+signals:
+    void pointedAt(int row); ///< the pointer came to another row; -1: to none
+
 protected:
     void resizeEvent(QResizeEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
+    void leaveEvent(QEvent* event) override;
 
 private:
     void fitHeight();

@@ -122,6 +122,7 @@ void MainWindow::Private::connectParts() {
     QObject::connect(&document, &SketchDocument::fileChanged, &window, [this] { showTitle(); });
     QObject::connect(canvas, &Canvas::selectionChanged, panel, &Panel::select);
     QObject::connect(panel, &Panel::selected, canvas, &Canvas::select);
+    QObject::connect(panel, &Panel::pointedAt, canvas, &Canvas::highlight);
     QObject::connect(canvas, &Canvas::pointerReadout, hints, &HintLine::setReadout);
     QObject::connect(canvas, &Canvas::hint, hints, &HintLine::setHint);
     QObject::connect(canvas, &Canvas::snappingChanged, &window,
@@ -212,6 +213,7 @@ void MainWindow::showEvent(QShowEvent* event) {
     QMainWindow::showEvent(event);
     if (!std::exchange(d->shown, true)) {
         QTimer::singleShot(kAfterFirstPaint, this, [this] {
+            setWindowIcon(QIcon(tintedIcon(QStringLiteral("tailpoint"), Qt::black, 128, 1)));
             d->safekeeping =
                 std::make_unique<Safekeeping>(d->parts(), [this] { return d->files->mayLoseChanges(); });
         });

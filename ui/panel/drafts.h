@@ -1,0 +1,31 @@
+// Typed texts that could not be taken: kept where they were typed until they are mended or given up.
+#pragma once
+
+#include "core/sketch/sketch.h"
+
+#include <QString>
+#include <map>
+
+namespace tailpoint {
+
+struct Draft {
+    QString text, message;
+};
+
+/// Kept by the vector's name and the column: rows may move.
+class Drafts {
+public:
+    const Draft* find(const std::string& vector, int column) const;
+    void keep(const std::string& vector, int column, Draft draft);
+    bool drop(const std::string& vector, int column); ///< true: there was one
+    void clear() { m_drafts.clear(); }
+    /// A draft goes when the vector that it was typed for does.
+    void dropStray(const Sketch& sketch);
+    /// "P: ..." of the first that still waits; empty where none does.
+    QString firstFault() const;
+
+private:
+    std::map<std::pair<std::string, int>, Draft> m_drafts;
+};
+
+} // namespace tailpoint
