@@ -103,7 +103,7 @@ QString checkText(const Result& result) {
             QStringLiteral("y"), [](const Eigen::Vector2d& v) { return v.y(); }, *solution, sketch),
         Check::tr("The sum by components agrees to %1 digits").arg(agreeingDigits(*solution)),
         Check::tr("Residual %1").arg(residualHtml(solution->residual, sketch))};
-    return lines.join(QStringLiteral("<br>"));
+    return QStringLiteral("<div style=\"line-height:125%\">%1</div>").arg(lines.join(QStringLiteral("<br>")));
 }
 
 } // namespace tailpoint

@@ -63,20 +63,19 @@ void Panel::build() {
     m_angleTable->setShares({48, 22, 30});
     m_angleTable->setMostRows(20);
     m_angleTable->setModel(m_angles);
-    m_carried->setText(tr("full precision carried"));
     m_caution->setForegroundRole(QPalette::BrightText);
     addSection(tr("Given"), m_reference, {m_given});
     addSection(tr("Find"), nullptr, {m_find});
-    addSection(tr("Solution"), m_carried, {m_vectorTable, m_angleTable});
-    addSection(tr("Check"), nullptr, {m_check});
-    addSection(tr("Worked steps"), nullptr, {m_steps});
+    addSection(tr("Values"), nullptr, {m_vectorTable, m_angleTable}, Shown::answered);
+    addSection(tr("Check"), nullptr, {m_check}, Shown::answered);
+    addSection(tr("Solution"), m_carried, {m_steps});
     m_column->addWidget(m_caution);
     m_column->addStretch(1);
     setWidget(content);
 }
 
-void Panel::addSection(const QString& title, QLabel* aside, QList<QWidget*> contents) {
-    const bool first = m_column->count() == 0, answered = title == tr("Solution") || title == tr("Check");
+void Panel::addSection(const QString& title, QLabel* aside, QList<QWidget*> contents, Shown shown) {
+    const bool first = m_column->count() == 0;
     auto* head = new QWidget;
     auto* line = new QHBoxLayout(head);
     line->setContentsMargins(0, first ? 0 : 2, 0, 0);
@@ -89,7 +88,7 @@ void Panel::addSection(const QString& title, QLabel* aside, QList<QWidget*> cont
     rule->setVisible(!first);
     for (QWidget* part : QList<QWidget*>{rule, head} + contents) {
         m_column->addWidget(part);
-        if (answered) {
+        if (shown == Shown::answered) {
             m_answered << part;
         }
     }
@@ -110,6 +109,8 @@ void Panel::connectParts() {
         const int forces = static_cast<int>(m_document.sketch().forces.size());
         emit pointedAt(row < 1 ? kNoVector : row > forces ? kSumIndex : row - 1); // row 0 is the heading
     });
+    connect(m_steps, &SolutionView::handRoundingChanged, this,
+            [this] { m_carried->setText(m_steps->carriedWords()); });
     connect(m_find, &FindView::cellWanted, this, &Panel::edit);
 }
 
@@ -145,6 +146,7 @@ void Panel::refreshSolution() {
         part->setVisible(answered);
     }
     m_check->show(checkText(result));
+    m_carried->setText(m_steps->carriedWords());
 }
 
 void Panel::setTheme(ThemeName name) {

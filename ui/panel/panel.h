@@ -50,7 +50,9 @@ signals:
 
 private:
     void build();
-    void addSection(const QString& title, QLabel* aside, QList<QWidget*> contents);
+    enum class Shown { always, answered };
+    void addSection(const QString& title, QLabel* aside, QList<QWidget*> contents,
+                    Shown shown = Shown::always);
     void connectParts();
     void documentChanged();
     void refresh();

@@ -38,6 +38,7 @@ void ValueLabel::paintEvent(QPaintEvent* event) {
 SteadyLines::SteadyLines(const QString& objectName, QWidget* parent)
     : QWidget(parent), m_label(new ValueLabel(objectName, this)) {
     m_label->setWordWrap(false);
+    m_label->setFocusPolicy(Qt::StrongFocus); // values can be copied without a mouse
 }
 
 void SteadyLines::show(const QString& richText) {

@@ -158,8 +158,8 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), d(std::make_uniqu
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
     setMinimumSize(640, 400);
+    d->fillBar(); // first: Tab goes from the bar to the sheet and on to the panel
     d->lay();
-    d->fillBar();
     d->connectParts();
     setTheme(d->settings.theme());
     d->restore();
