@@ -43,6 +43,7 @@ struct FigureOptions {
     bool otherOrder = false; ///< triangle in the other order
     bool alone = false;      ///< the force triangle without anything that is no part of it
     bool grid = true, titleBlock = true, angles = true, values = true;
+    bool note = true;            ///< at the sheet's foot, in words: what the answer is, or why there is none
     int stage = -1;              ///< one of `stages`; -1: everything
     int highlighted = kNoVector; ///< vector under the pointer or selected
     std::size_t solution = 0;    ///< which of two answers is drawn solid

@@ -78,6 +78,8 @@ std::vector<std::string> noteLines(const Sketch& sketch, const Solved& solved,
                                    const Construction& construction, const FigureOptions& options,
                                    double room, double size, const TextMeasure* measure) {
     std::vector<std::string> lines;
+    if (!options.note)
+        return lines;
     if (isEquilibrium(sketch) && !solved.solutions.empty())
         lines.emplace_back("Equilibrium: the sum of the forces is zero.");
     if (construction.parallelogram && options.construction == ConstructionKind::parallelogram &&

@@ -210,8 +210,8 @@ bool failed(const Typed<T>& typed) {
 }
 
 TypedError leftOver(std::string_view text, std::string_view word, std::string_view units) {
-    return {inQuotes(text) + " ends in " + (word.empty() ? "something" : inQuotes(word)) +
-            " that is no unit; use " + std::string(units)};
+    return {inQuotes(text) + ": " + (word.empty() ? "its end" : inQuotes(word)) +
+            " is not a unit known here; use " + std::string(units)};
 }
 
 constexpr std::string_view kForceUnitWords = "N, kN, lbf (or lb), kip, kgf";

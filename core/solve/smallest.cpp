@@ -81,8 +81,8 @@ std::string misfitWords(const Misfit& misfit, const Sketch& sketch, bool ofSum) 
                                          " and the magnitude of one force are to be found"
                                    : "The smallest " + name + " is found when " + name +
                                          " and the magnitude of " + sketch.sum.name + " are to be found";
-    const std::string free = misfit.free.empty() ? "" : "free " + listed(misfit.free);
-    const std::string fix = misfit.fix.empty() ? "" : "fix " + listed(misfit.fix);
+    const std::string free = misfit.free.empty() ? "" : "free " + listed(withArticles(misfit.free));
+    const std::string fix = misfit.fix.empty() ? "" : "fix " + listed(withArticles(misfit.fix));
     return rule + ": " + free + (free.empty() || fix.empty() ? "" : ", and ") + fix + ".";
 }
 

@@ -30,9 +30,11 @@ std::string oneOf(std::vector<std::string> words) {
     if (words.size() > kMostListed) {
         const std::size_t more = words.size() - kMostListed;
         words.resize(kMostListed);
+        words = withArticles(words);
         words.push_back(std::to_string(more) + " more");
+        return listed(words, "or");
     }
-    return listed(words, "or");
+    return listed(withArticles(words), "or");
 }
 
 std::string shown(long double value, const Sketch& sketch) {
@@ -165,20 +167,21 @@ std::string apartWords(const Sketch& sketch, const Question& question) {
 std::string endlessWords(const Force& first, const Force& second, bool lines, bool withSum) {
     if (lines) {
         return "Endlessly many answers: " + first.name + " and " + second.name +
-               " act along parallel lines, so that one magnitude fixes the other and none is fixed. Give " +
-               magnitudeOf(first) + " or " + magnitudeOf(second) + ".";
+               " act along parallel lines, so that one magnitude fixes the other and none is fixed. Give "
+               "the " +
+               magnitudeOf(first) + " or the " + magnitudeOf(second) + ".";
     }
     return "Endlessly many answers: " + first.name + " and " + second.name +
            " are equal and nothing else acts, so any " +
-           (withSum ? "common direction" : "two opposite directions") + " will do. Give " +
-           directionOfWords(first) + " or " + directionOfWords(second) + ".";
+           (withSum ? "common direction" : "two opposite directions") + " will do. Give the " +
+           directionOfWords(first) + " or the " + directionOfWords(second) + ".";
 }
 
 std::string touchOrCross(const Force& first, const Force& second, bool firstLine, bool secondLine,
                          bool touch) {
     const std::string count = touch ? "One answer (tangent): " : "Two answers: ";
     if (!firstLine && !secondLine) {
-        return count + "the circles of possible tips of " + first.name + " and " + second.name +
+        return count + "the circle of " + first.name + " and the circle of " + second.name +
                (touch ? " touch." : " cross twice.");
     }
     const Force& line = firstLine ? first : second;
@@ -188,6 +191,13 @@ std::string touchOrCross(const Force& first, const Force& second, bool firstLine
 }
 
 } // namespace
+
+std::vector<std::string> withArticles(std::vector<std::string> words) {
+    for (std::string& word : words) {
+        word.insert(0, "the ");
+    }
+    return words;
+}
 
 std::string magnitudeOf(const Force& force) {
     return "magnitude of " + force.name;
@@ -230,16 +240,16 @@ std::string joined(std::initializer_list<std::string> sentences) {
 
 std::string tooManyUnknowns(const Sketch& sketch, const Question& question) {
     return capital(numberWord(question.scalars)) + " unknowns, and a plane gives two equations: fix " +
-           numberWord(question.scalars - 2) + " of " + oneOf(unknownWords(sketch, question)) + ".";
+           numberWord(question.scalars - 2) + " of these: " + oneOf(unknownWords(sketch, question)) + ".";
 }
 
 std::string tooFewUnknowns(const Sketch& sketch, const Question& question) {
     if (question.scalars == 0) {
         return joined({checkWords(sketch, question),
-                       "To ask something, free two of " + oneOf(givenWords(sketch, kNoVector)) + "."});
+                       "To ask something, free two of these: " + oneOf(givenWords(sketch, kNoVector)) + "."});
     }
     const std::string unknown = unknownWords(sketch, question).front();
-    return joined({"One unknown only, " + unknown + ", and a plane gives two equations: free one more, " +
+    return joined({"One unknown only, the " + unknown + ", and a plane gives two equations: free one more, " +
                        oneOf(givenWords(sketch, question.unknowns.front().index)) + ".",
                    closesWithOne(sketch, question)});
 }

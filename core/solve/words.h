@@ -7,6 +7,7 @@ namespace tailpoint {
 
 std::string magnitudeOf(const Force& force); ///< "magnitude of P"
 std::string directionOfWords(const Force& force);
+std::vector<std::string> withArticles(std::vector<std::string> words); ///< "the magnitude of P"
 /// All that is to be found, in the order of the unknown vectors.
 std::vector<std::string> unknownWords(const Sketch& sketch, const Question& question);
 

@@ -1,6 +1,6 @@
 // The sheet as assistive technology meets it.
 #include "tests/ui/canvas_fixture.h"
-#include "ui/panel/given_edits.h"
+#include "ui/document/given_edits.h"
 
 #include <QAccessible>
 

@@ -148,6 +148,16 @@ TEST_F(CanvasTest, EscapeTakesBackTheDragInProgress) {
     EXPECT_EQ(document.sketch(), raft()) << "the rest of the drag goes on";
 }
 
+TEST_F(CanvasTest, NothingStaysLitWhereAForceHasGone) {
+    drag(common(), polar(150, 130));
+    move(tipOf(2));
+    EXPECT_EQ(canvas.cursor().shape(), Qt::SizeAllCursor);
+    document.undoStack().undo(); // the pointer rests
+    settle();
+    EXPECT_EQ(document.sketch(), raft());
+    EXPECT_EQ(canvas.cursor().shape(), Qt::ArrowCursor);
+}
+
 TEST_F(CanvasTest, EscapeTakesBackANewForce) {
     press(common());
     move(polar(200, 130));

@@ -2,8 +2,8 @@
 #include "panel_support.h"
 
 #include "core/quantity/decimals.h"
-#include "ui/panel/given_edits.h"
-#include "ui/panel/sheet_edits.h"
+#include "ui/document/given_edits.h"
+#include "ui/document/sheet_edits.h"
 
 namespace tailpoint::test {
 namespace {

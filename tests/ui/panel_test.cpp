@@ -88,7 +88,7 @@ TEST_F(PanelTest, TheFieldOpensWithTheValueAsItIsKept) {
     sketch.forces[0].magnitude.value = 340.125;
     document.edit(sketch, QStringLiteral("exact"));
     settle();
-    EXPECT_EQ(cellText(panel, "givenTable", 0, GivenModel::MagnitudeColumn), QStringLiteral("340"));
+    EXPECT_EQ(cellText(panel, "givenTable", 0, GivenModel::MagnitudeColumn), QStringLiteral("340 N"));
     goTo(0, GivenModel::MagnitudeColumn);
     QTest::keyClick(table, Qt::Key_F2);
     ASSERT_TRUE(field());
@@ -138,7 +138,7 @@ TEST_F(PanelTest, ABadTextThatIsLeftStaysInItsCellUntilItIsMended) {
         << "it goes with its force when rows move";
     type(1, GivenModel::MagnitudeColumn, QStringLiteral("345"));
     EXPECT_EQ(force(1).magnitude.value, 345);
-    EXPECT_EQ(cellText(panel, "givenTable", 1, GivenModel::MagnitudeColumn), QStringLiteral("345"));
+    EXPECT_EQ(cellText(panel, "givenTable", 1, GivenModel::MagnitudeColumn), QStringLiteral("345 N"));
 }
 
 TEST_F(PanelTest, TypingIsNotDisturbedByAChangeFromElsewhere) {
@@ -262,7 +262,7 @@ TEST_F(PanelTest, FollowsAnEditWithinAFrameAndKeepsItsWidgets) {
         document.edit(sketch, QStringLiteral("drag"), 7);
     }
     settle();
-    EXPECT_EQ(cellText(panel, "givenTable", 0, GivenModel::MagnitudeColumn), QStringLiteral("360"));
+    EXPECT_EQ(cellText(panel, "givenTable", 0, GivenModel::MagnitudeColumn), QStringLiteral("360 N"));
     EXPECT_TRUE(plainOf(panel, "answer").startsWith(QStringLiteral("R = 53")));
     EXPECT_EQ(panel.findChildren<QWidget*>(), before);
 }
@@ -373,7 +373,7 @@ TEST_F(PanelTest, EveryCellSaysInWordsWhatItIs) {
     const auto words = [&](int row, int column) {
         return table->model()->index(row, column).data(Qt::AccessibleTextRole).toString();
     };
-    EXPECT_EQ(words(0, GivenModel::MagnitudeColumn), QStringLiteral("Magnitude of P: 340"));
+    EXPECT_EQ(words(0, GivenModel::MagnitudeColumn), QStringLiteral("Magnitude of P: 340 N"));
     EXPECT_EQ(words(2, GivenModel::DirectionColumn), QStringLiteral("Direction of R: to find"));
     EXPECT_EQ(words(2, GivenModel::Name), QStringLiteral("Sum R"));
 }

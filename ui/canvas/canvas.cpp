@@ -43,6 +43,10 @@ void Canvas::Private::documentChanged() {
     if (forceAt(scene.sketch(), lit) == nullptr) {
         lit = kNoVector;
     }
+    if (!gesture) { // what was under a pointer at rest may have gone
+        hover = pointerInside ? hitTest(scene, pointer) : Hit{};
+        showCursor();
+    }
     announce();
 }
 

@@ -170,6 +170,7 @@ void Canvas::mousePressEvent(QMouseEvent* event) {
 
 void Canvas::mouseMoveEvent(QMouseEvent* event) {
     d->pointer = event->position();
+    d->pointerInside = true;
     d->readPointer(d->pointer);
     if (d->gesture && !event->buttons().testFlag(d->button)) {
         d->end(true); // the release went elsewhere, to a menu or another window
@@ -212,6 +213,7 @@ void Canvas::wheelEvent(QWheelEvent* event) {
 }
 
 void Canvas::leaveEvent(QEvent*) {
+    d->pointerInside = false;
     if (!d->gesture) {
         d->hover = {};
         update();

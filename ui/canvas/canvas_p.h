@@ -72,6 +72,7 @@ public:
     std::size_t announced = 0; ///< forces, when last told
     Hit hover;
     QPointF pointer;
+    bool pointerInside = false;
     std::unique_ptr<Gesture> gesture;
     Qt::MouseButton button = Qt::NoButton; ///< that holds the gesture
     NudgeToken nudges;

@@ -38,7 +38,9 @@ void Canvas::Private::paintOver(QPainter& painter) {
         const QPointF tail = scene.sheet().toPixels(feedback->tail),
                       tip = scene.sheet().toPixels(feedback->tip);
         const QRectF bounds = QRectF(q.rect()).adjusted(4, 4, -4, -4);
-        const QRectF place = readoutPlace(readoutSize(*feedback, q.font()), pointer, tail, tip, bounds);
+        const std::optional<QRectF> label = labelBox(scene, Cell::magnitude, gesture->vector());
+        const QRectF place = readoutPlace(readoutSize(*feedback, q.font()), pointer, tail, tip, bounds,
+                                          label.value_or(QRectF()));
         paintReadout(painter, place, *feedback, look, q.font());
     } else if (hover.kind == Hit::Kind::tip && tipCanMove(scene.sketch(), hover.vector)) {
         paintHandle(painter, scene.sheet(), hover.drawn, look);

@@ -90,7 +90,8 @@ QSizeF readoutSize(const Feedback& feedback, const QFont& font) {
     return {std::ceil(width + 2 * kPad), std::ceil(large.height() + second + kPad)};
 }
 
-QRectF readoutPlace(QSizeF size, QPointF pointer, QPointF tail, QPointF tip, const QRectF& bounds) {
+QRectF readoutPlace(QSizeF size, QPointF pointer, QPointF tail, QPointF tip, const QRectF& bounds,
+                    const QRectF& label) {
     const QRectF tipBox(tip.x() - kClear, tip.y() - kClear, 2 * kClear, 2 * kClear);
     const double w = size.width(), h = size.height();
     const std::array<QPointF, 4> corners{QPointF(kOffset, -kOffset - h), QPointF(kOffset, kOffset),
@@ -100,7 +101,8 @@ QRectF readoutPlace(QSizeF size, QPointF pointer, QPointF tail, QPointF tip, con
     for (std::size_t i = 0; i < corners.size(); ++i) {
         const QRectF wanted(pointer + corners[i], size);
         const QRectF box = movedInside(wanted, bounds);
-        const double cost = (box.intersects(tipBox) ? 100 : 0) + 20 * covered(box, tail, tip) +
+        const double cost = (box.intersects(tipBox) ? 100 : 0) + (box.intersects(label) ? 50 : 0) +
+                            20 * covered(box, tail, tip) +
                             QLineF(box.topLeft(), wanted.topLeft()).length() / 10 + 0.01 * double(i);
         if (cost < least) {
             least = cost;

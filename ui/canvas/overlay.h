@@ -21,7 +21,8 @@ void paintReadout(QPainter& painter, const QRectF& place, const Feedback& feedba
 
 QSizeF readoutSize(const Feedback& feedback, const QFont& font);
 /// Beside the pointer: inside `bounds` whatever the pointer does, off the tip, away from the shaft if there
-/// is room.
-QRectF readoutPlace(QSizeF size, QPointF pointer, QPointF tail, QPointF tip, const QRectF& bounds);
+/// is room, and off the force's own label.
+QRectF readoutPlace(QSizeF size, QPointF pointer, QPointF tail, QPointF tip, const QRectF& bounds,
+                    const QRectF& label = {});
 
 } // namespace tailpoint

@@ -16,6 +16,7 @@ constexpr double kLeastZoom = 0.02;
 FigureOptions Scene::options() const {
     FigureOptions options = m_options;
     options.solution = result().chosen;
+    options.note = result().solved.solutions.empty(); // an answer is told by the panel already
     return options;
 }
 

@@ -2,8 +2,8 @@
 // decides what a cell means; here it is only cut to the sheet's labels.
 #pragma once
 
-#include "ui/panel/given_edits.h"
-#include "ui/panel/sheet_edits.h"
+#include "ui/document/given_edits.h"
+#include "ui/document/sheet_edits.h"
 
 #include <QString>
 

@@ -25,6 +25,7 @@ public:
     void redo() override { m_document.set(m_after); }
     void undo() override { m_document.set(m_before); }
     quint64 gesture() const { return m_gesture; }
+    const Sketch& after() const { return m_after; }
 
 private:
     SketchDocument& m_document;
@@ -86,8 +87,38 @@ std::optional<SketchFault> SketchDocument::edit(const Sketch& after, const QStri
         return std::nullopt;
     if (auto fault = firstFault(after))
         return fault;
+    keepRedo(gesture);
+    const int before = m_undo.index();
     m_undo.push(new EditCommand(*this, after, text, gesture));
+    if (m_undo.index() < before) // the gesture is back where it began: its step is gone
+        bringBackRedo();
     return std::nullopt;
+}
+
+void SketchDocument::keepRedo(quint64 gesture) {
+    if (gesture != 0 && gesture == m_redo.gesture)
+        return;
+    m_redo = {gesture, {}, m_undo.cleanIndex()};
+    for (int i = m_undo.index(); gesture != 0 && i < m_undo.count(); ++i)
+        if (const auto* step = dynamic_cast<const EditCommand*>(m_undo.command(i)))
+            m_redo.steps.push_back({step->after(), step->text(), step->gesture()});
+}
+
+/// The steps are pushed anew, from the sketch that they began with, and taken back one by one.
+void SketchDocument::bringBackRedo() {
+    if (m_redo.steps.empty() || m_undo.canRedo())
+        return;
+    const Result now = m_result;
+    const int here = m_undo.index();
+    m_quiet = true;
+    for (const Redo::Step& step : m_redo.steps) {
+        m_undo.push(new EditCommand(*this, step.after, step.text, step.gesture));
+        if (m_undo.index() == m_redo.clean)
+            m_undo.setClean();
+    }
+    m_undo.setIndex(here);
+    m_quiet = false;
+    m_result = now;
 }
 
 quint64 SketchDocument::newGesture() {
@@ -107,6 +138,7 @@ void SketchDocument::cancelGesture(quint64 gesture) {
     edit->undo();
     edit->setObsolete(true);
     m_undo.undo();
+    bringBackRedo();
 }
 
 void SketchDocument::choose(std::size_t solution) {
@@ -118,6 +150,10 @@ void SketchDocument::choose(std::size_t solution) {
 }
 
 void SketchDocument::set(const Sketch& sketch) {
+    if (m_quiet) {
+        m_result.sketch = sketch;
+        return;
+    }
     m_result = resultOf(sketch, m_result.chosen);
     emit changed();
 }
@@ -135,6 +171,7 @@ void SketchDocument::replace(const Sketch& sketch, const QString& path) {
     }
     m_result.chosen = 0;
     m_undo.clear();
+    m_redo = {};
     set(sketch);
     emit replaced();
     emit fileChanged();

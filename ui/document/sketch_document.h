@@ -12,6 +12,7 @@
 #include <QUndoStack>
 
 #include <memory>
+#include <vector>
 
 namespace tailpoint {
 
@@ -65,10 +66,26 @@ signals:
 private:
     friend class EditCommand;
     void set(const Sketch& sketch);
+    void keepRedo(quint64 gesture);
+    void bringBackRedo();
     void take(const QString& path, std::unique_ptr<QLockFile> lock, const QString& readOnly);
+
+    /// What could be redone before a gesture began; its first edit makes the stack forget it.
+    struct Redo {
+        struct Step {
+            Sketch after;
+            QString text;
+            quint64 gesture;
+        };
+        quint64 gesture = 0;
+        std::vector<Step> steps;
+        int clean = -1; ///< the saved state's place on the stack
+    };
 
     Result m_result;
     QUndoStack m_undo;
+    Redo m_redo;
+    bool m_quiet = false; ///< steps go back on the stack; the sketch stays as it is
     QString m_path;
     std::unique_ptr<QLockFile> m_lock; ///< held while the file is open here
     QString m_readOnly;

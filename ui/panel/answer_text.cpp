@@ -3,7 +3,7 @@
 #include "core/sketch/shown.h"
 #include "ui/panel/check_text.h"
 #include "ui/panel/figure_rows.h"
-#include "ui/panel/symbols.h"
+#include "ui/style/symbols.h"
 
 #include <QCoreApplication>
 #include <QTextDocumentFragment>

@@ -1,6 +1,6 @@
 #include "ui/panel/cell_text.h"
 
-#include "ui/panel/symbols.h"
+#include "ui/style/symbols.h"
 #include "ui/style/theme.h"
 
 #include <QPainter>

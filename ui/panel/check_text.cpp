@@ -3,7 +3,7 @@
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
 #include "ui/panel/answer_text.h"
-#include "ui/panel/symbols.h"
+#include "ui/style/symbols.h"
 
 #include <QCoreApplication>
 #include <QStringList>

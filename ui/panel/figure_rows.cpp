@@ -1,10 +1,10 @@
 #include "ui/panel/figure_rows.h"
 
 #include "core/sketch/shown.h"
+#include "ui/document/given_edits.h"
 #include "ui/document/report_values.h"
 #include "ui/panel/answer_text.h"
-#include "ui/panel/given_edits.h"
-#include "ui/panel/symbols.h"
+#include "ui/style/symbols.h"
 
 #include <QCoreApplication>
 

@@ -2,7 +2,7 @@
 
 #include "ui/panel/answer_text.h"
 #include "ui/panel/panel_table.h"
-#include "ui/panel/symbols.h"
+#include "ui/style/symbols.h"
 
 namespace tailpoint {
 

@@ -1,8 +1,8 @@
 #include "ui/panel/find_view.h"
 
+#include "ui/document/sheet_edits.h"
 #include "ui/panel/answer_text.h"
-#include "ui/panel/sheet_edits.h"
-#include "ui/panel/symbols.h"
+#include "ui/style/symbols.h"
 #include "ui/style/theme.h"
 
 #include <QVBoxLayout>

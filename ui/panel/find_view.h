@@ -2,7 +2,7 @@
 // is none.
 #pragma once
 
-#include "ui/panel/given_edits.h"
+#include "ui/document/given_edits.h"
 #include "ui/panel/panel_parts.h"
 
 #include <functional>

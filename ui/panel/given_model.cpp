@@ -5,7 +5,7 @@
 #include "core/sketch/shown.h"
 #include "ui/document/sketch_document.h"
 #include "ui/panel/panel_table.h"
-#include "ui/panel/symbols.h"
+#include "ui/style/symbols.h"
 
 namespace tailpoint {
 
@@ -17,6 +17,10 @@ int forcesOf(const SketchDocument& document) {
 
 QString withTolerance(QString shown, std::optional<double> plusMinus) {
     return plusMinus ? shown + QStringLiteral(" ± ") + text(shortest(*plusMinus)) : shown;
+}
+
+QString withUnit(const QString& shown, const Sketch& sketch) {
+    return shown + QLatin1Char(' ') + text(symbolOf(sketch.forceUnit));
 }
 
 } // namespace
@@ -110,8 +114,9 @@ QVariant GivenModel::shown(int vector, int column) const {
         return tr("to find");
     }
     return column == MagnitudeColumn
-               ? withTolerance(onScreen(shownForce(*force.magnitude.value, sketch, Origin::typed)),
-                               force.magnitude.plusMinus)
+               ? withUnit(withTolerance(onScreen(shownForce(*force.magnitude.value, sketch, Origin::typed)),
+                                        force.magnitude.plusMinus),
+                          sketch)
                : withTolerance(onScreen(shownAsGiven(force.direction, sketch)), force.direction.plusMinus);
 }
 

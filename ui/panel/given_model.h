@@ -2,8 +2,8 @@
 // what it does keep is a typed text that could not be taken, so that it is not lost.
 #pragma once
 
+#include "ui/document/given_edits.h"
 #include "ui/panel/drafts.h"
-#include "ui/panel/given_edits.h"
 
 #include <QAbstractTableModel>
 

@@ -1,7 +1,7 @@
 // given -> to find and back, and the plain values that a new force begins with.
 #include "core/quantity/decimals.h"
+#include "ui/document/given_edits.h"
 #include "ui/document/sketch_document.h"
-#include "ui/panel/given_edits.h"
 
 #include <algorithm>
 

@@ -2,7 +2,7 @@
 
 #include "ui/document/sketch_document.h"
 #include "ui/panel/panel_parts.h"
-#include "ui/panel/symbols.h"
+#include "ui/style/symbols.h"
 
 #include <QAction>
 #include <QClipboard>
@@ -22,6 +22,7 @@ GivenView::GivenView(SketchDocument& document, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2);
+    column->addWidget(new ColumnHeads(*m_table, GivenModel::Note));
     column->addWidget(m_table);
     column->addWidget(m_fault);
     m_fault->setWordWrap(true);

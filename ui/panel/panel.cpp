@@ -8,7 +8,7 @@
 #include "ui/panel/find_view.h"
 #include "ui/panel/given_view.h"
 #include "ui/panel/solution_view.h"
-#include "ui/panel/symbols.h"
+#include "ui/style/symbols.h"
 
 #include <QHBoxLayout>
 #include <QVBoxLayout>

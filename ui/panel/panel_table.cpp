@@ -90,6 +90,29 @@ void PanelDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     painter->restore();
 }
 
+ColumnHeads::ColumnHeads(PanelTable& table, int columns) : m_table(table), m_columns(columns) {
+    QFont small = font();
+    small.setPointSizeF(small.pointSizeF() * 0.9);
+    setFont(small);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+}
+
+QSize ColumnHeads::sizeHint() const {
+    return {100, fontMetrics().height() + 4};
+}
+
+void ColumnHeads::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setPen(palette().color(QPalette::PlaceholderText));
+    for (int column = 0; column < m_columns; ++column) {
+        const QRect place(m_table.columnViewportPosition(column) + kPadding, 0,
+                          m_table.columnWidth(column) - 2 * kPadding, height());
+        const QVariant side = m_table.model()->index(0, column).data(Qt::TextAlignmentRole);
+        const QString name = m_table.model()->headerData(column, Qt::Horizontal).toString();
+        painter.drawText(place, side.toInt() | Qt::AlignBottom, column == 0 ? name : name.toLower());
+    }
+}
+
 PanelTable::PanelTable(PanelDelegate* delegate, int rowHeight, QWidget* parent)
     : QTableView(parent), m_delegate(delegate), m_rowHeight(rowHeight) {
     delegate->setParent(this);

@@ -48,6 +48,23 @@ private:
     mutable std::unique_ptr<CellText> m_text; ///< fonts looked up
 };
 
+class PanelTable;
+
+/// The names of a table's columns, small and quiet above it, each where its column stands.
+class ColumnHeads : public QWidget {
+    Q_OBJECT
+public:
+    explicit ColumnHeads(PanelTable& table, int columns);
+    QSize sizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    PanelTable& m_table;
+    int m_columns; ///< named; those after them need no name
+};
+
 class PanelTable : public QTableView {
     Q_OBJECT
 public:

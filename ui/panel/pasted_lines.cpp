@@ -1,5 +1,5 @@
 // Lines of "name magnitude direction", as they come from a spreadsheet or a note.
-#include "ui/panel/given_edits.h"
+#include "ui/document/given_edits.h"
 
 #include <QCoreApplication>
 #include <QStringList>

@@ -3,7 +3,7 @@
 #include "ui/canvas/canvas.h"
 #include "ui/document/sketch_document.h"
 #include "ui/panel/panel.h"
-#include "ui/panel/symbols.h"
+#include "ui/style/symbols.h"
 #include "ui/window/figure_output.h"
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"

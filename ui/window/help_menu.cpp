@@ -1,7 +1,7 @@
 #include "ui/window/help_menu.h"
 
 #include "core/explain/caution.h"
-#include "ui/panel/symbols.h"
+#include "ui/style/symbols.h"
 #include "ui/window/menu_tools.h"
 
 #include <QCoreApplication>

@@ -2,9 +2,9 @@
 
 #include "ui/canvas/canvas.h"
 #include "ui/document/sketch_document.h"
-#include "ui/panel/given_edits.h"
-#include "ui/panel/sheet_edits.h"
-#include "ui/panel/symbols.h"
+#include "ui/document/given_edits.h"
+#include "ui/document/sheet_edits.h"
+#include "ui/style/symbols.h"
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
 

@@ -151,9 +151,9 @@ TEST(TypedMagnitudes, AreRefusedWithTheMend) {
     };
     const Row table[] = {{"-5", "turn the direction round"},
                          {"-5 kN", "turn the direction round"},
-                         {"340 X", "no unit"},
-                         {"340 newton", "no unit"},
-                         {"340 kn", "no unit"},
+                         {"340 X", "is not a unit"},
+                         {"340 newton", "is not a unit"},
+                         {"340 kn", "is not a unit"},
                          {"340 N N", "left over"},
                          {"340 +- 0", "tolerance"},
                          {"340 +- -5", "tolerance"},
@@ -239,12 +239,12 @@ TEST(TypedDirections, AreRefusedWithTheMend) {
         const char* text;
         const char* reason;
     };
-    const Row table[] = {{"", "can't be read"},     {"25 x", "no unit"},     {"25 grad", "no unit"},
-                         {"0:0", "points nowhere"}, {"3:", "can't be read"}, {":4", "can't be read"},
-                         {"3:4:5", "left over"},    {"N120E", "no bearing"}, {"N30", "no bearing"},
-                         {"N30N", "no bearing"},    {"E30N", "left over"},   {"NN", "no bearing"},
-                         {"N30EE", "left over"},    {"25 ± 0", "tolerance"}, {"25 deg deg", "left over"},
-                         {"25° :4", "left over"},   {"1e999", "too large"},  {"3:1e999", "too large"},
+    const Row table[] = {{"", "can't be read"},     {"25 x", "is not a unit"}, {"25 grad", "is not a unit"},
+                         {"0:0", "points nowhere"}, {"3:", "can't be read"},   {":4", "can't be read"},
+                         {"3:4:5", "left over"},    {"N120E", "no bearing"},   {"N30", "no bearing"},
+                         {"N30N", "no bearing"},    {"E30N", "left over"},     {"NN", "no bearing"},
+                         {"N30EE", "left over"},    {"25 ± 0", "tolerance"},   {"25 deg deg", "left over"},
+                         {"25° :4", "left over"},   {"1e999", "too large"},    {"3:1e999", "too large"},
                          {"north", "left over"}};
     for (const Row& row : table) {
         const std::string message = messageOf(parseDirection(row.text, AngleUnit::deg));

@@ -17,15 +17,13 @@ void expectSaid(const Sketch& sketch, Status status, const std::string& message)
 
 TEST(TooManyUnknowns, AreListedToFix) {
     const Sketch three = sketch({force("P", kToFind, 25), force("Q", 4, kToFind)}, force("R", kToFind, 0));
-    expectSaid(
-        three, Status::underdetermined,
-        "Three unknowns, and a plane gives two equations: fix one of magnitude of P, direction of Q or "
-        "magnitude of R.");
+    expectSaid(three, Status::underdetermined,
+               "Three unknowns, and a plane gives two equations: fix one of these: the magnitude of P, the "
+               "direction of Q or the magnitude of R.");
     const Sketch four = sketch({force("P", kToFind, kToFind)});
     expectSaid(four, Status::underdetermined,
-               "Four unknowns, and a plane gives two equations: fix two of magnitude of P, direction of P, "
-               "magnitude "
-               "of R or direction of R.");
+               "Four unknowns, and a plane gives two equations: fix two of these: the magnitude of P, the "
+               "direction of P, the magnitude of R or the direction of R.");
     EXPECT_EQ(solve(four).unknowns.size(), 4u);
     EXPECT_EQ(solve(four).family, Family::unclear);
 }
@@ -36,23 +34,22 @@ TEST(TooManyUnknowns, AreNotListedWithoutEnd) {
         many.forces.push_back(force("F" + std::to_string(i), kToFind, kToFind));
     }
     const Solved result = solve(many);
-    EXPECT_EQ(result.message,
-              "102 unknowns, and a plane gives two equations: fix 100 of magnitude of F0, direction "
-              "of F0, magnitude of F1, direction of F1, magnitude of F2, direction of F2 or 96 more.");
+    EXPECT_EQ(result.message, "102 unknowns, and a plane gives two equations: fix 100 of these: the "
+                              "magnitude of F0, the direction of F0, the magnitude of F1, the direction of "
+                              "F1, the magnitude of F2, the direction of F2 or 96 more.");
 }
 
 TEST(OneUnknown, IsToldWhatToFreeAndWhetherItCanHold) {
     const Sketch cannot = sketch({force("P", kToFind, 25), force("Q", 4, 4)}, force("R", 5, 20));
-    expectSaid(
-        cannot, Status::overdetermined,
-        "One unknown only, magnitude of P, and a plane gives two equations: free one more, direction of P, "
-        "magnitude of R, direction of R, magnitude of Q or direction of Q. No magnitude of P makes the "
-        "equation hold.");
+    expectSaid(cannot, Status::overdetermined,
+               "One unknown only, the magnitude of P, and a plane gives two equations: free one more, the "
+               "direction of P, the magnitude of R, the direction of R, the magnitude of Q or the direction "
+               "of Q. No magnitude of P makes the equation hold.");
     const Sketch holds = balanced({force("P", kToFind, 25), force("Q", 4, 205)});
     expectSaid(
         holds, Status::overdetermined,
-        "One unknown only, magnitude of P, and a plane gives two equations: free one more, direction of P, "
-        "magnitude of Q or direction of Q. It happens to hold with P = 4.00 N.");
+        "One unknown only, the magnitude of P, and a plane gives two equations: free one more, the direction "
+        "of P, the magnitude of Q or the direction of Q. It happens to hold with P = 4.00 N.");
     const Sketch against = balanced({force("P", kToFind, 25), force("Q", 4, 25)});
     EXPECT_NE(solve(against).message.find("No magnitude of P"), std::string::npos);
     const Sketch turns = balanced({force("P", 4, kToFind), force("Q", 4, 90)});
@@ -65,10 +62,10 @@ TEST(NoUnknown, IsToldWhetherTheEquationHolds) {
     expectSaid(
         balanced({force("P", 340, 25), force("Q", 340, 205)}), Status::overdetermined,
         "Everything is given, and the equation holds: the forces balance, ΣF = 0. To ask something, free two "
-        "of magnitude of P, direction of P, magnitude of Q or direction of Q.");
+        "of these: the magnitude of P, the direction of P, the magnitude of Q or the direction of Q.");
     const std::string free =
-        " To ask something, free two of magnitude of R, direction of R, magnitude of P, direction "
-        "of P, magnitude of Q or direction of Q.";
+        " To ask something, free two of these: the magnitude of R, the direction of R, the magnitude of P, "
+        "the direction of P, the magnitude of Q or the direction of Q.";
     const std::vector<Force> raft{force("P", 340, 25), force("Q", 275, -40)};
     expectSaid(
         sketch(raft, force("R", 520, -3.6)), Status::overdetermined,
@@ -132,28 +129,26 @@ TEST(NoAnswerInAGivenSense, NamesTheForcesThatWouldHaveToTurn) {
 }
 
 TEST(EndlesslyMany, IsToldWhatToGive) {
-    expectSaid(
-        sketch({force("P", kToFind, 25), force("Q", kToFind, 205)}, force("R", 520, 25)), Status::endless,
-        "Endlessly many answers: P and Q act along parallel lines, so that one magnitude fixes the other and "
-        "none is fixed. Give magnitude of P or magnitude of Q.");
+    expectSaid(sketch({force("P", kToFind, 25), force("Q", kToFind, 205)}, force("R", 520, 25)),
+               Status::endless,
+               "Endlessly many answers: P and Q act along parallel lines, so that one magnitude fixes the "
+               "other and none is fixed. Give the magnitude of P or the magnitude of Q.");
     expectSaid(balanced({force("P", 600, kToFind), force("Q", 600, kToFind)}), Status::endless,
                "Endlessly many answers: P and Q are equal and nothing else acts, so any two opposite "
-               "directions will "
-               "do. Give direction of P or direction of Q.");
-    expectSaid(
-        sketch({force("P", 600, kToFind)}, force("R", 600, kToFind)), Status::endless,
-        "Endlessly many answers: P and R are equal and nothing else acts, so any common direction will do. "
-        "Give direction of P or direction of R.");
+               "directions will do. Give the direction of P or the direction of Q.");
+    expectSaid(sketch({force("P", 600, kToFind)}, force("R", 600, kToFind)), Status::endless,
+               "Endlessly many answers: P and R are equal and nothing else acts, so any common direction "
+               "will do. Give the direction of P or the direction of R.");
 }
 
 TEST(TwoAnswers, AreToldByTheirLoci) {
     EXPECT_EQ(solve(sketch({force("P", 3, kToFind), force("Q", 4, kToFind)}, force("R", 5, 0))).message,
-              "Two answers: the circles of possible tips of P and Q cross twice.");
+              "Two answers: the circle of P and the circle of Q cross twice.");
     EXPECT_EQ(solve(sketch({force("K", 8, 0), force("Q", 6, kToFind)}, force("R", kToFind, 35))).message,
               "Two answers: the circle of possible tips of Q cuts the line of action of R twice.");
     EXPECT_EQ(
         solve(sketch({force("P", 200, kToFind), force("Q", 600, kToFind)}, force("R", 800, 10))).message,
-        "One answer (tangent): the circles of possible tips of P and Q touch.");
+        "One answer (tangent): the circle of P and the circle of Q touch.");
 }
 
 TEST(NearlyParallelLines, AreToldHowFarATenthOfADegreeMovesTheAnswer) {
@@ -189,31 +184,29 @@ TEST(NearTangency, IsToldToo) {
 }
 
 TEST(TheSmallest, IsToldWhatItNeeds) {
-    expectSaid(
-        smallest(sketch({force("P", 5, 0), force("Q", 3, 60)}, force("R", kToFind, 0)), "Q"),
-        Status::overdetermined,
-        "The smallest Q is found when Q and the magnitude of R are to be found: free magnitude of Q and "
-        "direction of Q.");
-    expectSaid(smallest(sketch({force("P", 5, 0), force("Q", kToFind, kToFind)}), "Q"),
-               Status::underdetermined,
-               "The smallest Q is found when Q and the magnitude of R are to be found: fix direction of R.");
-    expectSaid(smallest(sketch({force("P", 5, 0), force("Q", kToFind, kToFind)}, force("R", 5, 0)), "Q"),
+    expectSaid(smallest(sketch({force("P", 5, 0), force("Q", 3, 60)}, force("R", kToFind, 0)), "Q"),
                Status::overdetermined,
-               "The smallest Q is found when Q and the magnitude of R are to be found: free magnitude of R.");
+               "The smallest Q is found when Q and the magnitude of R are to be found: free the magnitude of "
+               "Q and the direction of Q.");
+    expectSaid(
+        smallest(sketch({force("P", 5, 0), force("Q", kToFind, kToFind)}), "Q"), Status::underdetermined,
+        "The smallest Q is found when Q and the magnitude of R are to be found: fix the direction of R.");
+    expectSaid(
+        smallest(sketch({force("P", 5, 0), force("Q", kToFind, kToFind)}, force("R", 5, 0)), "Q"),
+        Status::overdetermined,
+        "The smallest Q is found when Q and the magnitude of R are to be found: free the magnitude of R.");
     expectSaid(smallest(sketch({force("P", 5, 0)}), "R"), Status::overdetermined,
                "The smallest R is found when R and the magnitude of one force are to be found: free "
-               "magnitude of one "
-               "force.");
+               "the magnitude of one force.");
     expectSaid(smallest(sketch({force("P", kToFind, 0), force("Q", kToFind, kToFind)}), "R"),
                Status::underdetermined,
-               "The smallest R is found when R and the magnitude of one force are to be found: fix magnitude "
-               "of Q and "
-               "direction of Q.");
+               "The smallest R is found when R and the magnitude of one force are to be found: fix the "
+               "magnitude of Q and the direction of Q.");
     expectSaid(
         smallest(sketch({force("P", kToFind, kToFind), force("Q", 5, 20)}, force("R", 5, kToFind)), "P"),
         Status::underdetermined,
-        "The smallest P is found when P and the magnitude of R are to be found: free magnitude of R, and fix "
-        "direction of R.");
+        "The smallest P is found when P and the magnitude of R are to be found: free the magnitude of R, and "
+        "fix the direction of R.");
 }
 
 } // namespace

@@ -105,6 +105,44 @@ TEST_F(Document, ACancelledGestureRestoresTheSketchAndLeavesNoStep) {
     EXPECT_EQ(p(), 345);
 }
 
+TEST_F(Document, ACancelledGestureLeavesWhatCouldBeRedone) {
+    edit(350);
+    edit(360);
+    edit(370);
+    document.undoStack().setIndex(1);
+    const quint64 gesture = SketchDocument::newGesture();
+    edit(500, gesture);
+    edit(510, gesture);
+    const QSignalSpy changed(&document, &SketchDocument::changed);
+    document.cancelGesture(gesture);
+    EXPECT_EQ(p(), 350);
+    EXPECT_EQ(changed.count(), 1);
+    EXPECT_EQ(steps(), 3);
+    document.undoStack().redo();
+    EXPECT_EQ(p(), 360);
+    document.undoStack().redo();
+    EXPECT_EQ(p(), 370);
+    document.undoStack().setIndex(0);
+    EXPECT_EQ(p(), 340);
+}
+
+TEST_F(Document, AGestureThatComesBackToItsStartLeavesWhatCouldBeRedone) {
+    edit(350);
+    ASSERT_FALSE(document.save(path("a.json")));
+    document.undoStack().undo();
+    const quint64 gesture = SketchDocument::newGesture();
+    edit(500, gesture);
+    edit(340, gesture);
+    EXPECT_EQ(p(), 340);
+    edit(600, gesture);
+    document.cancelGesture(gesture);
+    EXPECT_EQ(steps(), 1);
+    EXPECT_TRUE(document.isModified());
+    document.undoStack().redo();
+    EXPECT_EQ(p(), 350);
+    EXPECT_FALSE(document.isModified()) << "the saved state is known again";
+}
+
 TEST_F(Document, ACancelledGestureAfterSavingLeavesTheFileUnmodified) {
     ASSERT_FALSE(document.save(path("a.json")));
     const quint64 gesture = SketchDocument::newGesture();

@@ -1,10 +1,10 @@
-#include "ui/panel/given_edits.h"
+#include "ui/document/given_edits.h"
 
 #include "core/quantity/decimals.h"
 #include "core/quantity/typed.h"
 #include "core/sketch/shown.h"
 #include "ui/document/sketch_document.h"
-#include "ui/panel/symbols.h"
+#include "ui/style/symbols.h"
 
 #include <QCoreApplication>
 #include <algorithm>

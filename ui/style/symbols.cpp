@@ -1,4 +1,4 @@
-#include "ui/panel/symbols.h"
+#include "ui/style/symbols.h"
 
 #include "ui/style/theme.h"
 

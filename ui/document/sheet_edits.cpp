@@ -1,8 +1,8 @@
-#include "ui/panel/sheet_edits.h"
+#include "ui/document/sheet_edits.h"
 
 #include "core/quantity/decimals.h"
+#include "ui/document/given_edits.h"
 #include "ui/document/sketch_document.h"
-#include "ui/panel/given_edits.h"
 
 #include <cmath>
 
