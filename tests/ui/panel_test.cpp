@@ -369,6 +369,27 @@ TEST_F(PanelTest, ThePointerOnARowPointsAtItsVector) {
     EXPECT_TRUE(pointed.contains(1));
 }
 
+TEST_F(PanelTest, ASectionFoldsByPointerAndKeyAndStaysFolded) {
+    auto* check = panel.findChild<QWidget*>(QStringLiteral("check"));
+    auto* fold = panel.findChild<QAbstractButton*>(QStringLiteral("fold-check"));
+    ASSERT_TRUE(check && fold);
+    const QSignalSpy changed(&panel, &Panel::foldingChanged);
+    QTest::mouseClick(fold, Qt::LeftButton);
+    EXPECT_FALSE(check->isVisibleTo(&panel));
+    EXPECT_EQ(panel.folded(), QStringList(QStringLiteral("check")));
+    Sketch sketch = raft();
+    sketch.forces[0].magnitude.value = 350;
+    document.edit(sketch, QStringLiteral("drag"));
+    settle();
+    EXPECT_FALSE(check->isVisibleTo(&panel)) << "new numbers unfold nothing";
+    QTest::keyClick(fold, Qt::Key_Right);
+    EXPECT_TRUE(check->isVisibleTo(&panel));
+    EXPECT_EQ(changed.count(), 2);
+    panel.setFolded({QStringLiteral("values"), QStringLiteral("solution")});
+    EXPECT_EQ(panel.folded().size(), 2);
+    EXPECT_FALSE(panel.findChild<QWidget*>(QStringLiteral("vectorTable"))->isVisibleTo(&panel));
+}
+
 TEST_F(PanelTest, EveryCellSaysInWordsWhatItIs) {
     const auto words = [&](int row, int column) {
         return table->model()->index(row, column).data(Qt::AccessibleTextRole).toString();

@@ -66,35 +66,78 @@ void Panel::build() {
     m_caution->setForegroundRole(QPalette::BrightText);
     addSection(tr("Given"), m_reference, {m_given});
     addSection(tr("Find"), nullptr, {m_find});
-    addSection(tr("Values"), nullptr, {m_vectorTable, m_angleTable}, Shown::answered);
-    addSection(tr("Check"), nullptr, {m_check}, Shown::answered);
-    addSection(tr("Solution"), m_carried, {m_steps});
+    addSection(tr("Values"), nullptr, {m_vectorTable, m_angleTable}, QStringLiteral("values"),
+               Shown::answered);
+    addSection(tr("Check"), nullptr, {m_check}, QStringLiteral("check"), Shown::answered);
+    addSection(tr("Solution"), m_carried, {m_steps}, QStringLiteral("solution"));
     m_column->addWidget(m_caution);
     m_column->addStretch(1);
     setWidget(content);
 }
 
-void Panel::addSection(const QString& title, QLabel* aside, QList<QWidget*> contents, Shown shown) {
-    const bool first = m_column->count() == 0;
-    auto* head = new QWidget;
-    auto* line = new QHBoxLayout(head);
+void Panel::addSection(const QString& title, QLabel* aside, QList<QWidget*> contents, const QString& name,
+                       Shown shown) {
+    const bool first = m_sections.isEmpty();
+    Section section{name, shown, first ? nullptr : new Rule, new QWidget, new QWidget, nullptr};
+    auto* line = new QHBoxLayout(section.head);
     line->setContentsMargins(0, first ? 0 : 2, 0, 0);
-    line->addWidget(headingLabel(title));
+    if (name.isEmpty()) {
+        line->addWidget(headingLabel(title));
+    } else {
+        section.fold = new SectionHead(title);
+        section.fold->setObjectName(QStringLiteral("fold-") + name);
+        line->addWidget(section.fold);
+        connect(section.fold, &SectionHead::toggled, this, [this] {
+            showSections();
+            emit foldingChanged();
+        });
+    }
     line->addStretch(1);
     if (aside) {
         line->addWidget(aside);
     }
-    auto* rule = new Rule;
-    rule->setVisible(!first);
-    for (QWidget* part : QList<QWidget*>{rule, head} + contents) {
-        m_column->addWidget(part);
-        if (shown == Shown::answered) {
-            m_answered << part;
+    auto* body = new QVBoxLayout(section.body);
+    body->setContentsMargins(0, 0, 0, 0);
+    body->setSpacing(m_column->spacing());
+    for (QWidget* part : contents) {
+        body->addWidget(part);
+    }
+    if (section.rule != nullptr) {
+        m_column->addWidget(section.rule);
+    }
+    m_column->addWidget(section.head);
+    m_column->addWidget(section.body);
+    m_sections << section;
+}
+
+/// An answer's sections are there only with an answer; what is folded shows its heading alone.
+void Panel::showSections() {
+    const bool answered = shownSolution(m_document.result()) != nullptr;
+    for (const Section& section : std::as_const(m_sections)) {
+        const bool there = answered || section.shown == Shown::always;
+        if (section.rule != nullptr) {
+            section.rule->setVisible(there);
+        }
+        section.head->setVisible(there);
+        section.body->setVisible(there && (section.fold == nullptr || section.fold->isChecked()));
+    }
+}
+
+QStringList Panel::folded() const {
+    QStringList names;
+    for (const Section& section : m_sections) {
+        if (section.fold != nullptr && !section.fold->isChecked()) {
+            names << section.name;
         }
     }
-    if (first) {
-        m_column->removeWidget(rule);
-        rule->deleteLater();
+    return names;
+}
+
+void Panel::setFolded(const QStringList& names) {
+    for (const Section& section : std::as_const(m_sections)) {
+        if (section.fold != nullptr) {
+            section.fold->setChecked(!names.contains(section.name));
+        }
     }
 }
 
@@ -139,12 +182,9 @@ void Panel::refresh() {
 
 void Panel::refreshSolution() {
     const Result& result = m_document.result();
-    const bool answered = shownSolution(result) != nullptr;
     m_vectors->refresh();
     m_angles->refresh();
-    for (QWidget* part : std::as_const(m_answered)) {
-        part->setVisible(answered);
-    }
+    showSections();
     m_check->show(checkText(result));
     m_carried->setText(m_steps->carriedWords());
 }

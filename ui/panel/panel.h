@@ -18,6 +18,7 @@ class AnglesModel;
 class FindView;
 class GivenView;
 class PanelTable;
+class SectionHead;
 class SketchDocument;
 class SolutionView;
 class SteadyLines;
@@ -42,17 +43,24 @@ public:
     /// Takes what is typed in an open field, as before saving or closing.
     void finishTyping();
 
+    /// Names of the sections that are folded ("values", "check", "solution").
+    QStringList folded() const;
+    void setFolded(const QStringList& names);
+
     QSize sizeHint() const override;
 
 signals:
+    void foldingChanged();
     void selected(int vector);  ///< a row was chosen; kNoVector: none or several
     void pointedAt(int vector); ///< the pointer stands on its row; kNoVector: on none
 
 private:
     void build();
     enum class Shown { always, answered };
-    void addSection(const QString& title, QLabel* aside, QList<QWidget*> contents,
+    /// Without a name it can't be folded.
+    void addSection(const QString& title, QLabel* aside, QList<QWidget*> contents, const QString& name = {},
                     Shown shown = Shown::always);
+    void showSections();
     void connectParts();
     void documentChanged();
     void refresh();
@@ -68,7 +76,13 @@ private:
     SteadyLines* m_check;
     ValueLabel* m_caution;
     SolutionView* m_steps;
-    QList<QWidget*> m_answered; ///< shown only where there is an answer
+    struct Section {
+        QString name;
+        Shown shown = Shown::always;
+        QWidget *rule = nullptr, *head = nullptr, *body = nullptr;
+        SectionHead* fold = nullptr;
+    };
+    QList<Section> m_sections;
     QVBoxLayout* m_column;
     QTimer m_frame;
     QElapsedTimer m_sinceRefresh;

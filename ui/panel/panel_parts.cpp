@@ -1,5 +1,6 @@
 #include "ui/panel/panel_parts.h"
 
+#include <QKeyEvent>
 #include <QPainter>
 
 namespace tailpoint {
@@ -71,14 +72,67 @@ void LinkButton::paintEvent(QPaintEvent*) {
     }
 }
 
-QLabel* headingLabel(const QString& title) {
-    auto* label = new QLabel(title);
-    QFont font = label->font();
+namespace {
+
+QFont headingFont(QFont font) {
     font.setPointSizeF(font.pointSizeF() * 0.88);
     font.setCapitalization(QFont::AllUppercase);
     font.setLetterSpacing(QFont::PercentageSpacing, 112);
     font.setWeight(QFont::DemiBold);
-    label->setFont(font);
+    return font;
+}
+
+constexpr int kMark = 8; // pixels of the fold mark
+
+} // namespace
+
+SectionHead::SectionHead(const QString& title) {
+    setText(title);
+    setAccessibleName(title);
+    setFont(headingFont(font()));
+    setCheckable(true);
+    setChecked(true);
+    setCursor(Qt::PointingHandCursor);
+    setFocusPolicy(Qt::TabFocus);
+    setToolTip(tr("Fold or unfold"));
+}
+
+QSize SectionHead::sizeHint() const {
+    return {fontMetrics().horizontalAdvance(text()) + 3 * kMark, qMax(24, fontMetrics().height() + 6)};
+}
+
+void SectionHead::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const bool at = underMouse() || hasFocus();
+    painter.setPen(palette().color(at ? QPalette::Text : QPalette::PlaceholderText));
+    painter.drawText(rect(), Qt::AlignVCenter | Qt::AlignLeft, text());
+    const QPointF middle(fontMetrics().horizontalAdvance(text()) + 1.5 * kMark, rect().center().y() + 1);
+    const double r = kMark / 2.0;
+    painter.setPen(QPen(painter.pen().color(), 1.2));
+    painter.drawPolyline(isChecked() ? QPolygonF{middle + QPointF(-r, -r / 2), middle + QPointF(0, r / 2),
+                                                 middle + QPointF(r, -r / 2)}
+                                     : QPolygonF{middle + QPointF(-r / 2, -r), middle + QPointF(r / 2, 0),
+                                                 middle + QPointF(-r / 2, r)});
+    if (hasFocus()) {
+        painter.setPen(QPen(palette().color(QPalette::Text), 1, Qt::DotLine));
+        painter.drawRect(rect().adjusted(0, 0, -1, -1));
+    }
+}
+
+void SectionHead::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Left || event->key() == Qt::Key_Right) {
+        setChecked(event->key() == Qt::Key_Right);
+    } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        click();
+    } else {
+        QAbstractButton::keyPressEvent(event);
+    }
+}
+
+QLabel* headingLabel(const QString& title) {
+    auto* label = new QLabel(title);
+    label->setFont(headingFont(label->font()));
     label->setForegroundRole(QPalette::PlaceholderText);
     return label;
 }

@@ -1,6 +1,7 @@
 // Small parts that the panel is made of.
 #pragma once
 
+#include <QAbstractButton>
 #include <QLabel>
 #include <QPushButton>
 #include <QWidget>
@@ -61,6 +62,18 @@ protected:
 
 private:
     int m_padding = 8; ///< as beside a cell's text
+};
+
+/// A section's heading that folds what is under it; the mark at its right says which way it stands.
+class SectionHead : public QAbstractButton {
+    Q_OBJECT
+public:
+    explicit SectionHead(const QString& title);
+    QSize sizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
 };
 
 /// "GIVEN": small and spaced.

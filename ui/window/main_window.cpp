@@ -78,6 +78,7 @@ MainWindow::Private::Private(MainWindow& owner)
     canvas->setOtherOrder(settings.otherOrder());
     canvas->setSnapping(settings.snapping());
     canvas->setKeepsForces(settings.keepsForces());
+    panel->setFolded(settings.folded());
     QMenuBar* menus = window.menuBar();
     files = new FileMenu(parts(), menus->addMenu(tr("&File")));
     edits = new EditMenu(parts(), menus->addMenu(tr("&Edit")));
@@ -131,6 +132,7 @@ void MainWindow::Private::connectParts() {
         settings.setConstruction(nameOf(canvas->construction()));
         settings.setOtherOrder(canvas->otherOrder());
     });
+    QObject::connect(panel, &Panel::foldingChanged, &window, [this] { settings.setFolded(panel->folded()); });
     QObject::connect(sheet, &SheetMenu::themeChosen, &window, [this](ThemeName name) {
         settings.setTheme(name);
         window.setTheme(name);

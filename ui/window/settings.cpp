@@ -95,6 +95,13 @@ void Settings::setKeepsForces(bool keeps) {
     write("sheet/keepsForces", keeps);
 }
 
+QStringList Settings::folded() const {
+    return read("panel/folded", QStringList());
+}
+void Settings::setFolded(const QStringList& names) {
+    write("panel/folded", names);
+}
+
 QStringList Settings::recentFiles() const {
     return read("files/recent", QStringList()).mid(0, kMostRecent);
 }

@@ -37,6 +37,10 @@ public:
     bool keepsForces() const;
     void setKeepsForces(bool keeps);
 
+    /// Sections of the panel that are folded.
+    QStringList folded() const;
+    void setFolded(const QStringList& names);
+
     static constexpr int kMostRecent = 8;
     QStringList recentFiles() const;
     void addRecent(const QString& path);
