@@ -2,6 +2,7 @@
 #include "app/verbs.h"
 #include "core/figure/compose.h"
 #include "ui/render/render.h"
+#include "ui/render/tikz.h"
 
 #include <QBuffer>
 #include <QFileInfo>
@@ -12,7 +13,7 @@ namespace tailpoint {
 namespace {
 
 constexpr const char* kFigureHelp =
-    R"(Usage: tailpoint figure FILE -o OUT.svg|OUT.pdf|OUT.png [options]
+    R"(Usage: tailpoint figure FILE -o OUT.svg|OUT.pdf|OUT.png|OUT.tex [options]
 
 Draws the sketch in FILE ('-': standard input). The ending of OUT decides the form.
 
@@ -28,7 +29,8 @@ Draws the sketch in FILE ('-': standard input). The ending of OUT decides the fo
                    size of the sheet in points of 1/72 inch; default: 720 and 480
   --scale S        pixels of a PNG in one point; default: 2
 
-An SVG carries the sketch and opens as one again.
+An SVG carries the sketch and opens as one again. A .tex is a document for pdflatex (amsmath, tikz); its
+tikzpicture can be taken out.
 Exit status: 0 one answer or two; 1 none, endlessly many, too few or too many unknowns (what is given is
 drawn); 2 bad input.
 )";
@@ -87,10 +89,12 @@ std::optional<QString> takeOut(const Arguments& arguments, Wanted& wanted) {
     wanted.out = arguments.value(QStringLiteral("-o"));
     wanted.form = QFileInfo(wanted.out).suffix().toLower();
     if (wanted.out.isEmpty())
-        return QStringLiteral("-o is missing; name a file that ends in .svg, .pdf or .png");
-    if (!QStringList{QStringLiteral("svg"), QStringLiteral("pdf"), QStringLiteral("png")}.contains(
-            wanted.form))
-        return QStringLiteral("-o %1: the ending says no form; name a file that ends in .svg, .pdf or .png")
+        return QStringLiteral("-o is missing; name a file that ends in .svg, .pdf, .png or .tex");
+    if (!QStringList{QStringLiteral("svg"), QStringLiteral("pdf"), QStringLiteral("png"),
+                     QStringLiteral("tex")}
+             .contains(wanted.form))
+        return QStringLiteral(
+                   "-o %1: the ending says no form; name a file that ends in .svg, .pdf, .png or .tex")
             .arg(wanted.out);
     return std::nullopt;
 }
@@ -127,6 +131,8 @@ QByteArray draw(const Result& result, const Wanted& wanted) {
             .list;
     if (wanted.form == QLatin1String("svg"))
         return toSvg(list, *wanted.theme, writeSketch(result.sketch));
+    if (wanted.form == QLatin1String("tex"))
+        return toTikzDocument(list, *wanted.theme);
     return wanted.form == QLatin1String("pdf") ? toPdf(list, *wanted.theme) : pngOf(list, wanted);
 }
 

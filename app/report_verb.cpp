@@ -1,23 +1,39 @@
 #include "app/common.h"
 #include "app/verbs.h"
+#include "ui/handout/handout_document.h"
 
-#include <QCoreApplication>
 #include <QFileInfo>
+#include <QGuiApplication>
+#include <memory>
 
 namespace tailpoint {
 
 namespace {
 
 constexpr const char* kReportHelp =
-    R"(Usage: tailpoint report FILE [--as text|json] [-o OUT]
+    R"(Usage: tailpoint report FILE [--as text|json|html|latex] [--rounding full|hand] [-o OUT]
 
-Values of the sketch in FILE ('-': standard input): what is given, what was found, the triangle.
+Values and worked solution of the sketch in FILE ('-': standard input): what is given, what is found, and how.
 
   --as text|json   plain text for people (default) or JSON for scripts
+  --as html        a handout in one file: statement, figure, worked solution; prints on A4 and Letter
+  --as latex       the same for pdflatex (amsmath, tikz)
+  --rounding full|hand
+                   carry full values and round what is shown (default), or carry the rounded values as on
+                   paper and say what that costs in the answer
+  --no-solution    html and latex: statement and figure of what is given, as an exercise
   -o OUT           write to this file instead of standard output
 
 Exit status: 0 one answer or two; 1 none, endlessly many, too few or too many unknowns; 2 bad input.
 )";
+
+QList<Option> reportOptions() {
+    const auto words = [](const char* text) { return QString::fromLatin1(text).split(QLatin1Char('|')); };
+    return {{QStringLiteral("--as"), words("text|json|html|latex")},
+            {QStringLiteral("--rounding"), words("full|hand")},
+            {QStringLiteral("--no-solution"), {}, true},
+            {QStringLiteral("-o"), {}}};
+}
 
 int writeOut(const QByteArray& report, const QString& out) {
     const bool toStandardOutput = out.isEmpty() || out == QLatin1String("-");
@@ -34,29 +50,62 @@ bool isTheSketchItself(const QString& out, const Arguments& arguments) {
            QFileInfo(out).canonicalFilePath() == QFileInfo(sketch).canonicalFilePath();
 }
 
-} // namespace
+QByteArray reportAs(const QString& form, const Result& result, const Arguments& arguments) {
+    const bool byHand = arguments.value(QStringLiteral("--rounding")) == QLatin1String("hand");
+    HandoutChoice choice;
+    choice.handRounding = byHand;
+    choice.solution = !arguments.options.contains(QStringLiteral("--no-solution"));
+    if (form == QLatin1String("html"))
+        return handoutHtml(result, choice);
+    if (form == QLatin1String("latex"))
+        return handoutLatex(result, choice);
+    ExplainOptions options;
+    options.handRounding = byHand;
+    return form == QLatin1String("json") ? reportJson(result, options) : reportText(result, options);
+}
 
-int runReport(int argc, char** argv) {
-    const QCoreApplication application(argc, argv);
-    const auto parsed =
-        parseArguments(wordsBehindVerb(argc, argv),
-                       {{QStringLiteral("--as"), {QStringLiteral("text"), QStringLiteral("json")}},
-                        {QStringLiteral("-o"), {}}});
-    if (const auto* fault = std::get_if<QString>(&parsed))
-        return complain(QStringLiteral("report: ") + *fault);
-    const auto& arguments = std::get<Arguments>(parsed);
-    if (arguments.help)
-        return writeOut(kReportHelp, {});
-    const QString out = arguments.value(QStringLiteral("-o"));
+/// What is wrong with the options together; empty: nothing.
+QString clash(const QString& form, const Arguments& arguments) {
+    const bool handout = form == QLatin1String("html") || form == QLatin1String("latex");
+    return arguments.options.contains(QStringLiteral("--no-solution")) && !handout
+               ? QStringLiteral("--no-solution goes with --as html or --as latex; take it out")
+               : QString();
+}
+
+int report(const Arguments& arguments) {
+    const QString out = arguments.value(QStringLiteral("-o")),
+                  form = arguments.value(QStringLiteral("--as"), QStringLiteral("text"));
+    if (const QString fault = clash(form, arguments); !fault.isEmpty())
+        return complain(QStringLiteral("report: ") + fault);
     if (isTheSketchItself(out, arguments))
         return complain(out + QStringLiteral(": is the sketch itself; write the report to another file"));
     const auto read = readQuestion(arguments, QStringLiteral("report"));
     if (const int* status = std::get_if<int>(&read))
         return *status;
     const auto& result = std::get<Result>(read);
-    const bool json = arguments.value(QStringLiteral("--as")) == QLatin1String("json");
-    const int written = writeOut(json ? reportJson(result) : reportText(result), out);
+    const int written = writeOut(reportAs(form, result, arguments), out);
     return written == kDone ? exitStatus(result.solved.status) : written;
+}
+
+/// Fonts, which a figure needs, cost a start several times that of the bare text.
+std::unique_ptr<QCoreApplication> applicationFor(int& argc, char** argv) {
+    for (int i = 2; i < argc; ++i)
+        for (const char* form : {"html", "latex", "--as=html", "--as=latex"})
+            if (qstrcmp(argv[i], form) == 0)
+                return std::make_unique<QGuiApplication>(argc, argv);
+    return std::make_unique<QCoreApplication>(argc, argv);
+}
+
+} // namespace
+
+int runReport(int argc, char** argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen"); // a verb needs no display server
+    const auto application = applicationFor(argc, argv);
+    const auto parsed = parseArguments(wordsBehindVerb(argc, argv), reportOptions());
+    if (const auto* fault = std::get_if<QString>(&parsed))
+        return complain(QStringLiteral("report: ") + *fault);
+    const auto& arguments = std::get<Arguments>(parsed);
+    return arguments.help ? writeOut(kReportHelp, {}) : report(arguments);
 }
 
 } // namespace tailpoint

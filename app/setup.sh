@@ -11,7 +11,8 @@ build_packages=(
 test_packages=(
     libgtest-dev libboost-dev
     xvfb xdotool dbus at-spi2-core
-    librsvg2-bin poppler-utils libxml2-utils
+    librsvg2-bin poppler-utils libxml2-utils chromium
+    texlive-latex-base texlive-latex-recommended texlive-pictures
 )
 
 say() { printf '%s\n' "$*" >&2; }

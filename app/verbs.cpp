@@ -17,9 +17,9 @@ QString generalHelp() {
 
 Usage:
   tailpoint [FILE]                              opens the window
-  tailpoint report FILE [--as text|json] [-o OUT]
-                                                values and answers
-  tailpoint figure FILE -o OUT.svg|OUT.pdf|OUT.png [options]
+  tailpoint report FILE [--as text|json|html|latex] [--rounding full|hand] [-o OUT]
+                                                values and worked solution
+  tailpoint figure FILE -o OUT.svg|OUT.pdf|OUT.png|OUT.tex [options]
                                                 the figure
   tailpoint VERB --help                         more about a verb
   tailpoint --version

@@ -115,10 +115,10 @@ void writeReach(Blackboard& board, const Ambiguous& q, const Term& angle) {
                 v, k, q.at(q.u).vector, q.at(q.u).vector));
     else if (board.solved.solutions.size() < 2)
         step.conclusion.push_back(
-            say("{} reaches beyond {} = {} and is no smaller than {}: one triangle.", v, d, value, k));
+            say("{} reaches beyond {} and is no smaller than {}: one triangle.", v, equal(d, value), k));
     else
         step.conclusion.push_back(
-            say("{} reaches beyond {} = {} but is smaller than {}: two triangles.", v, d, value, k));
+            say("{} reaches beyond {} but is smaller than {}: two triangles.", v, equal(d, value), k));
 }
 
 /// The inverse sine and its second value; returns the acute one.
@@ -150,8 +150,8 @@ void writeDecision(Blackboard& board, const Ambiguous& q, const Term& angle, con
         step.conclusion.push_back(say("The sine is 1: both angles fall together in the right angle."));
         return;
     }
-    step.conclusion.push_back(say("The inverse sine has two angles: {} and {} = {}.", acute.number,
-                                  sum(board.halfTurn(), negative(acute.number)), second));
+    step.conclusion.push_back(say("The inverse sine has two angles: {} and {}.", acute.number,
+                                  equal(sum(board.halfTurn(), negative(acute.number)), second)));
     if (inBothSenses(board, q)) {
         step.conclusion.push_back(
             say("{} is no smaller than {}, so {} is acute, in either sense of {}: {} drops out.",
@@ -160,9 +160,9 @@ void writeDecision(Blackboard& board, const Ambiguous& q, const Term& angle, con
     }
     if (board.solved.solutions.size() > 1) {
         step.conclusion.push_back(
-            say("Each of them with {} = {} stays below {} and leaves a third angle: both are "
+            say("Each of them with {} stays below {} and leaves a third angle: both are "
                 "answers, and both are carried on.",
-                angle.symbol, angle.number, board.halfTurn()));
+                equal(angle.symbol, angle.number), board.halfTurn()));
         return;
     }
     const bool isAcute = q.triangle().opposite(q.k) <= std::numbers::pi / 2;

@@ -115,7 +115,8 @@ void writeScale(Blackboard& board, Step& step) {
         const double divisions = found->magnitude / *board.options.division;
         step.conclusion.push_back(say("On the sheet {} measures {} divisions of {}.", found->vector,
                                       number(divisions, significant(divisions, 3)),
-                                      board.force(*board.options.division)));
+                                      number(*board.options.division, shortest(*board.options.division),
+                                             std::string(symbolOf(board.sketch.forceUnit)))));
     }
     step.conclusion.push_back(
         say("Ruler and protractor on a sketch to scale give the same to about two figures."));

@@ -4,6 +4,8 @@
 #include "core/explain/formula.h"
 #include "core/explain/letters.h"
 
+#include <algorithm>
+
 namespace tailpoint {
 
 namespace {
@@ -33,7 +35,7 @@ public:
         case FormulaKind::root:
             return wrapped("msqrt", [&] { write(f.parts[0]); });
         case FormulaKind::function:
-            return row([&] { element("mi", f.text), op("\u2061"), part(f, 0); });
+            return row([&] { writeFunction(f); });
         case FormulaKind::absolute:
             return row([&] { fence("|"), write(f.parts[0]), fence("|"); });
         case FormulaKind::relation:
@@ -51,6 +53,15 @@ private:
         put("<mo fence=\"true\" stretchy=\"true\">"), put(sign), put("</mo>");
     }
 
+    /// Round what fits a line they stay as they are: browsers stretch them, and their spacing, for a digit.
+    void paren(std::string_view sign, bool tall) {
+        put(tall ? "<mo>" : "<mo stretchy=\"false\">"), put(sign), put("</mo>");
+    }
+    static bool isTall(const Formula& f) {
+        return f.kind == FormulaKind::fraction || f.kind == FormulaKind::root ||
+               std::any_of(f.parts.begin(), f.parts.end(), isTall);
+    }
+
     template <class Content>
     void wrapped(std::string_view name, Content content) {
         put("<"), put(name), put(">");
@@ -66,10 +77,21 @@ private:
         wrapped(name, [&] { part(f, 0), write(f.parts[1]); });
     }
 
+    /// MathML Core gives the signs for 'applied to' and 'times' no width of their own.
+    void thinSpace() { put("<mspace width=\"0.17em\"/>"); }
+
+    void writeFunction(const Formula& f) {
+        element("mi", f.text), op("\u2061");
+        if (!isFenced(f, 0))
+            thinSpace();
+        part(f, 0);
+    }
+
     void part(const Formula& parent, std::size_t index) {
         if (!isFenced(parent, index))
             return write(parent.parts[index]);
-        row([&] { op("("), write(parent.parts[index]), op(")"); });
+        const bool tall = isTall(parent.parts[index]);
+        row([&] { paren("(", tall), write(parent.parts[index]), paren(")", tall); });
     }
 
     void writeNumber(const Formula& f) {
@@ -136,8 +158,11 @@ private:
     void writeProduct(const Formula& f) {
         for (std::size_t i = 0; i < f.parts.size(); ++i) {
             part(f, i);
-            if (i + 1 < f.parts.size())
-                op(jointAfter(f, i) == Joint::dot ? "·" : "\u2062");
+            if (i + 1 == f.parts.size())
+                break;
+            op(jointAfter(f, i) == Joint::dot ? "·" : "\u2062");
+            if (jointAfter(f, i) == Joint::space)
+                thinSpace();
         }
     }
 

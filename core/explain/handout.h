@@ -1,12 +1,14 @@
 // The worked solution as a document to hand out: one self-contained HTML file, or LaTeX.
 //
-//   Handout handout{sketch.title, question(sketch), svgOrTikz, answers, caution};
+//   Handout handout{sketch.title, statement(sketch), question(sketch), svgOrTikz, answers, caution};
 //   toHtml(handout)    figure: the figure's SVG document (its XML head is dropped), set into the page
 //   toLatex(handout)   figure: a tikzpicture
+//   partsOf(handout)   the solution in the order in which it is set, for any other output
 #pragma once
 
 #include "core/explain/explain.h"
 #include "core/explain/question.h"
+#include "core/explain/statement.h"
 
 #include <string>
 #include <vector>
@@ -15,14 +17,30 @@ namespace tailpoint {
 
 struct Handout {
     std::string title;           ///< empty: "Untitled sketch"
-    Sentence question;           ///< the statement in words
+    Statement given;             ///< what is given, in words
+    Sentence question;           ///< what is to be found
     std::string figure;          ///< empty: none
     std::vector<Worked> answers; ///< one, or one for each of two answers; shared steps are told once
     std::string caution;         ///< empty: none
     bool solution = true;        ///< false: statement and figure alone
 };
 
-/// HTML 5, UTF-8, MathML, no script, nothing from the network; prints on A4 and Letter.
+/// A run of steps under one heading.
+struct HandoutPart {
+    std::string heading;            ///< "Solution", "Answer 2 of 2"
+    std::vector<const Step*> steps; ///< of the handout's answers; they live as long as it does
+    std::size_t first = 1;          ///< number of the first step: numbers run through
+};
+
+/// The steps that all answers share stand once, under "Solution"; then each answer's own. Empty without the
+/// solution.
+std::vector<HandoutPart> partsOf(const Handout& handout);
+
+/// "Untitled sketch" where the title is empty.
+std::string titleOf(const Handout& handout);
+
+/// HTML 5, UTF-8, well-formed as XML too, MathML, no script, nothing from the network; prints on A4 and
+/// Letter.
 std::string toHtml(const Handout& handout);
 
 /// A whole document for pdflatex with amsmath and tikz.

@@ -9,7 +9,8 @@ constexpr std::string_view kStyle = R"(
 :root { color: #1f2a30; background: #fff }
 body { font: 11pt/1.45 "Helvetica Neue", Arial, "DejaVu Sans", sans-serif; max-width: 46em; margin: 2em auto; padding: 0 1.2em }
 math, .s { font-family: "STIX Two Math", "STIX Math", "STIX", "Latin Modern Math", "Cambria Math", math, serif }
-math { font-size: 1.16em }
+math { font-size: 1.12em }
+.working math { math-style: normal }
 .s { font-style: italic; font-size: 1.1em }
 h1 { font-size: 1.5em; margin: 0 0 .4em }
 h2 { font-size: .8em; letter-spacing: .12em; text-transform: uppercase; color: #4c585f; border-top: 1px solid #d9d3c4; padding-top: 1em; margin: 1.6em 0 .6em }
@@ -18,20 +19,19 @@ p { margin: .25em 0 }
 figure { margin: 1em 0; break-inside: avoid }
 figure svg { max-width: 100%; height: auto; max-height: 60vh; display: block; margin: 0 auto }
 ol.steps { list-style: none; padding: 0; margin: 0; counter-reset: step }
-ol.steps > li { counter-increment: step; position: relative; padding-left: 2.3em; margin: 0 0 1.1em }
+ol.steps > li { counter-increment: step; position: relative; padding-left: 2.3em; margin: 0 0 1.1em; break-inside: avoid }
 ol.steps > li::before { content: counter(step); position: absolute; left: 0; top: .02em; width: 1.5em; height: 1.5em; line-height: 1.5em; text-align: center; border: 1px solid #4c585f; border-radius: 50%; font-size: .85em }
 .working { display: grid; grid-template-columns: max-content 1fr; column-gap: .35em; align-items: baseline; margin: .45em 0 .45em .4em; break-inside: avoid }
 .working > span { overflow-x: auto; padding: .12em 0 }
 .note { border-left: 3px solid #a8730a; padding-left: .7em; margin: .45em 0; color: #6b4600; font-size: .92em }
-.answer { font-size: 1.35em; margin: .2em 0 }
+.answer { font-size: 1.25em; margin: .2em 0 }
 .caution { border: 1px solid #6b4600; padding: .5em .8em; margin-top: 1.4em; font-size: .92em }
 table { border-collapse: collapse; margin: .5em 0 .5em .4em; break-inside: avoid; font-variant-numeric: tabular-nums }
 th { font-weight: normal; color: #4c585f; border-bottom: 1px solid #1f2a30 }
 th, td { padding: .15em .9em .15em 0; text-align: right }
 th:first-child, td:first-child { text-align: left }
 tr.total td { border-top: 1px solid #1f2a30 }
-h3, .working, .note { break-after: auto }
-h3 { break-after: avoid }
+h2, h3 { break-after: avoid }
 @media print { body { margin: 0; max-width: none; padding: 0 } .working > span { overflow: visible } }
 )";
 
@@ -112,30 +112,35 @@ std::string_view withoutXmlHead(std::string_view svg) {
     return start == std::string_view::npos ? std::string_view() : svg.substr(start);
 }
 
-void appendAnswer(std::string& out, const Worked& worked, std::size_t index, std::size_t count) {
-    out += count > 1 ? "<h2>Solution, answer " + std::to_string(index + 1) + " of " + std::to_string(count) +
-                           "</h2>\n"
-                     : "<h2>Solution</h2>\n";
-    out += "<ol class=\"steps\">\n";
-    for (const Step& step : worked.steps)
-        appendStep(out, step);
+void appendSteps(std::string& out, const HandoutPart& steps) {
+    out += "<h2>" + xmlEscaped(steps.heading) + "</h2>\n<ol class=\"steps\" style=\"counter-reset: step " +
+           std::to_string(steps.first - 1) + "\">\n";
+    for (const Step* step : steps.steps)
+        appendStep(out, *step);
     out += "</ol>\n";
+}
+
+void appendStatement(std::string& out, const Handout& handout) {
+    if (!handout.given.sentence.pieces.empty())
+        appendParagraph(out, handout.given.sentence, "statement");
+    if (handout.given.table)
+        appendTable(out, *handout.given.table);
+    out += "<p class=\"statement\">" + questionHtml(handout.question) + "</p>\n";
 }
 
 } // namespace
 
 std::string toHtml(const Handout& handout) {
-    const std::string title = xmlEscaped(handout.title.empty() ? "Untitled sketch" : handout.title);
-    std::string out = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
-                      "<meta name=\"viewport\" content=\"width=device-width\">\n<title>";
-    out += title + "</title>\n<style>";
-    out += kStyle;
-    out +=
-        "</style>\n</head>\n<body>\n<h1>" + title + "</h1>\n<p>" + questionHtml(handout.question) + "</p>\n";
+    const std::string title = xmlEscaped(titleOf(handout));
+    std::string out = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
+                      "<meta name=\"viewport\" content=\"width=device-width\"/>\n<title>";
+    out.append(title).append("</title>\n<style>").append(kStyle).append("</style>\n</head>\n<body>\n<h1>");
+    out.append(title).append("</h1>\n");
+    appendStatement(out, handout);
     if (const auto svg = withoutXmlHead(handout.figure); !svg.empty())
         out.append("<figure>\n").append(svg).append("\n</figure>\n");
-    for (std::size_t i = 0; handout.solution && i < handout.answers.size(); ++i)
-        appendAnswer(out, handout.answers[i], i, handout.answers.size());
+    for (const HandoutPart& part : partsOf(handout))
+        appendSteps(out, part);
     if (!handout.caution.empty())
         out += "<p class=\"caution\">" + xmlEscaped(handout.caution) + "</p>\n";
     out += "</body>\n</html>\n";

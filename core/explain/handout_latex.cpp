@@ -4,7 +4,7 @@ namespace tailpoint {
 
 namespace {
 
-constexpr std::string_view kPreamble = R"(\documentclass[11pt]{article}
+constexpr std::string_view kPreamble = R"(\documentclass[11pt,fleqn]{article}
 \usepackage[T1]{fontenc}
 \usepackage[utf8]{inputenc}
 \usepackage{amsmath}
@@ -12,9 +12,12 @@ constexpr std::string_view kPreamble = R"(\documentclass[11pt]{article}
 \usetikzlibrary{arrows.meta}
 \setlength{\oddsidemargin}{-5mm}\setlength{\textwidth}{170mm}
 \setlength{\topmargin}{-15mm}\setlength{\textheight}{235mm}
+\setlength{\mathindent}{2em}\setlength{\abovedisplayskip}{4pt plus 2pt}\setlength{\belowdisplayskip}{4pt plus 2pt}
+\allowdisplaybreaks[1]
 \setlength{\parindent}{0pt}\setlength{\parskip}{3pt plus 1pt}
 \newcounter{step}
-\newcommand{\step}[1]{\refstepcounter{step}\par\medskip\textbf{\thestep\quad #1}\par\nopagebreak}
+\newcommand{\heading}[2]{\par\bigskip{\large\bfseries #1\par}\setcounter{step}{#2}}
+\newcommand{\step}[1]{\filbreak\refstepcounter{step}\medskip\textbf{\thestep\quad #1}\par\nopagebreak}
 \newcommand{\trap}[1]{\par\smallskip\begin{tabular}{@{\quad}|@{\quad}p{0.85\textwidth}}\small #1\end{tabular}\par}
 )";
 
@@ -72,6 +75,8 @@ void appendTable(std::string& out, const Table& table) {
 void appendWorkings(std::string& out, const std::vector<Working>& workings) {
     if (workings.empty())
         return;
+    while (out.ends_with("\n\n")) // an empty line would make a paragraph of its own before the display
+        out.pop_back();
     out += "\\begin{align*}\n";
     for (std::size_t i = 0; i < workings.size(); ++i)
         out += (i == 0 ? "  " : " \\\\\n  ") + alignedLatex(workings[i]);
@@ -96,6 +101,14 @@ std::string questionLatex(const Sentence& sentence) {
     return out;
 }
 
+void appendStatement(std::string& out, const Handout& handout) {
+    if (!handout.given.sentence.pieces.empty())
+        out += toLatex(handout.given.sentence) + "\n\n";
+    if (handout.given.table)
+        appendTable(out, *handout.given.table);
+    out += questionLatex(handout.question) + "\n\n";
+}
+
 } // namespace
 
 std::string alignedLatex(const Working& working) {
@@ -116,17 +129,15 @@ std::string alignedLatex(const Working& working) {
 
 std::string toLatex(const Handout& handout) {
     std::string out(kPreamble);
-    out += "\\begin{document}\n{\\Large\\bfseries ";
-    out += latexEscaped(handout.title.empty() ? "Untitled sketch" : handout.title) + "}\n\n\\medskip\n";
-    out += questionLatex(handout.question) + "\n\n";
+    out +=
+        "\\begin{document}\n{\\Large\\bfseries " + latexEscaped(titleOf(handout)) + "\\par}\n\n\\medskip\n";
+    appendStatement(out, handout);
     if (!handout.figure.empty())
         out += "\\begin{center}\n" + handout.figure + "\\end{center}\n\n";
-    for (std::size_t i = 0; handout.solution && i < handout.answers.size(); ++i) {
-        if (handout.answers.size() > 1)
-            out += "\\bigskip{\\large\\bfseries Answer " + std::to_string(i + 1) + " of " +
-                   std::to_string(handout.answers.size()) + "}\\setcounter{step}{0}\n\n";
-        for (const Step& step : handout.answers[i].steps)
-            appendStep(out, step);
+    for (const HandoutPart& part : partsOf(handout)) {
+        out += "\\heading{" + latexEscaped(part.heading) + "}{" + std::to_string(part.first - 1) + "}\n";
+        for (const Step* step : part.steps)
+            appendStep(out, *step);
     }
     if (!handout.caution.empty())
         out += "\\bigskip\\fbox{\\parbox{0.95\\textwidth}{\\small " + latexEscaped(handout.caution) + "}}\n";

@@ -61,6 +61,10 @@ std::string toLatex(const Prose& prose) {
     visitPieces(
         prose, [&](const std::string& words) { out += latexEscaped(words); },
         [&](const Formula& formula) {
+            if (formula.kind == FormulaKind::words) { // running text, not mathematics
+                out += latexEscaped(formula.text);
+                return;
+            }
             out += '$';
             appendLatex(out, formula);
             out += '$';
@@ -72,7 +76,9 @@ std::string toHtml(const Prose& prose) {
     std::string out;
     visitPieces(
         prose, [&](const std::string& words) { out += xmlEscaped(words); },
-        [&](const Formula& formula) { out += toMathml(formula); });
+        [&](const Formula& formula) {
+            out += formula.kind == FormulaKind::words ? xmlEscaped(formula.text) : toMathml(formula);
+        });
     return out;
 }
 

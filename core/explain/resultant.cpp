@@ -52,13 +52,13 @@ void writeEstimate(Blackboard& board) {
     const Opening opening = openingOf(p, q);
     if (opening == Opening::right)
         step.conclusion.push_back(
-            say("The forces look square to each other: then {} is {} = {}.", r.size, square, value));
+            say("The forces look square to each other: then {} is {}.", r.size, equal(square, value)));
     else
         step.conclusion.push_back(
             say(opening == Opening::acute
-                    ? "The angle between the tails looks acute, so {} is greater than {} = {}."
-                    : "The angle between the tails looks obtuse, so {} is smaller than {} = {}.",
-                r.size, square, value));
+                    ? "The angle between the tails looks acute, so {} is greater than {}."
+                    : "The angle between the tails looks obtuse, so {} is smaller than {}.",
+                r.size, equal(square, value)));
     if (p.magnitude == q.magnitude)
         step.conclusion.push_back(say("The forces are equal, so {} lies midway between them.", r.vector));
     else
@@ -168,9 +168,9 @@ Term writeCosines(Blackboard& board, const Term& phi, const Term& gamma) {
                                                                                 : "gon")));
     if (openingOf(p, q) != Opening::right)
         step.notes.push_back(
-            say("The angle in the triangle is {} = {}, not {} = {} between the tails. With {} the "
-                "last sign would be a plus.",
-                gamma.symbol, gamma.number, phi.symbol, phi.number, phi.symbol));
+            say("The angle in the triangle is {}, not {} between the tails. With {} the last sign "
+                "would be a plus.",
+                equal(gamma.symbol, gamma.number), equal(phi.symbol, phi.number), phi.symbol));
     return size;
 }
 
@@ -205,10 +205,10 @@ Term writeSines(Blackboard& board, const Pair& pair, const Term& gamma) {
         writeSinesForAngle(board, step, pair.oppositeSmall, sizeOf(pair.small), sizeOf(r), gamma, rad);
     const Formula second = board.angle(3.14159265358979323846 - radiansOf(found.number));
     step.conclusion.push_back(
-        say("The inverse sine also allows {} = {}. The greater side lies opposite to the "
+        say("The inverse sine also allows {}. The greater side lies opposite to the "
             "greater angle, and {} is smaller than {}: {} is smaller than {} and so acute. {} "
             "drops out.",
-            sum(board.halfTurn(), negative(found.symbol)), second, pair.small.size, pair.great.size,
+            equal(sum(board.halfTurn(), negative(found.symbol)), second), pair.small.size, pair.great.size,
             pair.oppositeSmall, pair.oppositeGreat, second));
     step.notes.push_back(
         say("The inverse sine has two values; the calculator shows only the acute one. Opposite to "

@@ -1,6 +1,7 @@
 // The report of a sketch: values and words, as JSON for scripts and as plain text for people.
 #pragma once
 
+#include "core/explain/explain.h"
 #include "ui/document/sketch_document.h"
 
 #include <QByteArray>
@@ -11,9 +12,9 @@ inline constexpr int kReportVersion = 1;
 
 /// resources/report.schema.json says what is in it. Numbers are full doubles in the sheet's units, directions
 /// from its axis in its sense in (-half turn, half turn], x and y along the sheet's axes.
-QByteArray reportJson(const Result& result);
+QByteArray reportJson(const Result& result, const ExplainOptions& options = {});
 
 /// UTF-8, at most about 80 columns, every answer in turn.
-QByteArray reportText(const Result& result);
+QByteArray reportText(const Result& result, const ExplainOptions& options = {});
 
 } // namespace tailpoint

@@ -61,7 +61,7 @@ JsonValue stepsJson(const Worked& worked) {
     return jsonList(std::move(steps));
 }
 
-JsonValue solutionJson(const Answer& answer) {
+JsonValue solutionJson(const Answer& answer, const ExplainOptions& options) {
     const Sketch& sketch = answer.sketch;
     const Solution& solution = answer.solution();
     const Construction construction = construct(sketch, answer.solved, answer.index);
@@ -73,14 +73,15 @@ JsonValue solutionJson(const Answer& answer) {
     if (construction.triangle)
         out.members.push_back({"triangle", triangleJson(*construction.triangle, sketch)});
     out.members.push_back({"residual", jsonNumber(solution.residual)});
-    out.members.push_back({"steps", stepsJson(explain(sketch, answer.solved, construction, answer.index))});
+    out.members.push_back(
+        {"steps", stepsJson(explain(sketch, answer.solved, construction, answer.index, options))});
     return out;
 }
 
-JsonValue solutionsJson(const std::vector<Answer>& answers) {
+JsonValue solutionsJson(const std::vector<Answer>& answers, const ExplainOptions& options) {
     std::vector<JsonValue> out;
     for (const Answer& answer : answers)
-        out.push_back(solutionJson(answer));
+        out.push_back(solutionJson(answer, options));
     return jsonList(std::move(out));
 }
 
@@ -92,7 +93,7 @@ JsonValue referenceJson(const Reference& reference) {
 
 } // namespace
 
-QByteArray reportJson(const Result& result) {
+QByteArray reportJson(const Result& result, const ExplainOptions& options) {
     const Sketch& sketch = result.sketch;
     const Solved& solved = result.solved;
     JsonValue report =
@@ -106,8 +107,8 @@ QByteArray reportJson(const Result& result) {
                     {"units", jsonObject({{"force", jsonText(std::string(symbolOf(sketch.forceUnit)))},
                                           {"angle", jsonText(std::string(nameOf(sketch.angleUnit)))}})},
                     {"reference", referenceJson(sketch.reference)},
-                    {"solutions", solutionsJson(answersOf(sketch, solved))},
-                    {"reversed", solutionsJson(reversedAnswersOf(sketch, solved))}});
+                    {"solutions", solutionsJson(answersOf(sketch, solved), options)},
+                    {"reversed", solutionsJson(reversedAnswersOf(sketch, solved), options)}});
     if (needsCaution(sketch))
         report.members.push_back({"caution", jsonText(std::string(cautionLine()))});
     return QByteArray::fromStdString(prettyJson(report));

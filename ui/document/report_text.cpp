@@ -208,7 +208,7 @@ std::string answersText(const Sketch& sketch, const Solution& solution) {
     return out;
 }
 
-std::string solutionText(const Answer& answer, const std::string& title) {
+std::string solutionText(const Answer& answer, const std::string& title, const ExplainOptions& options) {
     const Sketch& sketch = answer.sketch;
     const Construction construction = construct(sketch, answer.solved, answer.index);
     std::string out = heading(title) + answersText(sketch, answer.solution());
@@ -218,14 +218,16 @@ std::string solutionText(const Answer& answer, const std::string& title) {
     if (construction.triangle)
         out += triangleText(*construction.triangle, sketch);
     out += checkText(answer.solution(), sketch) + heading("Worked solution");
-    return out + toText(explain(sketch, answer.solved, construction, answer.index), Minus::ascii, kColumns);
+    return out + toText(explain(sketch, answer.solved, construction, answer.index, options), Minus::ascii,
+                        kColumns);
 }
 
-std::string solutionsText(const std::vector<Answer>& answers, const std::string& title) {
+std::string solutionsText(const std::vector<Answer>& answers, const std::string& title,
+                          const ExplainOptions& options) {
     std::string out;
     for (std::size_t i = 0; i < answers.size(); ++i) {
         const std::string which = std::to_string(i + 1) + " of " + std::to_string(answers.size());
-        out += solutionText(answers[i], answers.size() == 1 ? title : title + ' ' + which);
+        out += solutionText(answers[i], answers.size() == 1 ? title : title + ' ' + which, options);
     }
     return out;
 }
@@ -237,14 +239,14 @@ std::string unansweredText(const Result& result) {
 
 } // namespace
 
-QByteArray reportText(const Result& result) {
+QByteArray reportText(const Result& result, const ExplainOptions& options) {
     const Sketch& sketch = result.sketch;
     std::string out = titleText(sketch) + givenText(sketch);
     out += heading("Find") + paragraph(plain(question(sketch)));
     if (!result.solved.message.empty())
         out += heading("Note") + paragraph(result.solved.message);
-    out += solutionsText(answersOf(sketch, result.solved), "Answer");
-    out += solutionsText(reversedAnswersOf(sketch, result.solved), "In the other sense");
+    out += solutionsText(answersOf(sketch, result.solved), "Answer", options);
+    out += solutionsText(reversedAnswersOf(sketch, result.solved), "In the other sense", options);
     if (result.solved.solutions.empty())
         out += unansweredText(result);
     if (needsCaution(sketch))

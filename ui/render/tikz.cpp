@@ -14,6 +14,8 @@ namespace tailpoint {
 namespace {
 
 constexpr double kFar = 5000; ///< TeX's lengths end at 16383 pt: what lies farther out is left away
+constexpr double kShortest =
+    0.05; ///< of an arrow: a shorter one can't be seen, and TeX divides by its length
 constexpr double kTextSize = 10;
 
 double distance(Point a, Point b) {
@@ -114,8 +116,9 @@ private:
         return std::abs(p.x) < kFar && std::abs(p.y) < kFar && std::isfinite(p.x) && std::isfinite(p.y);
     }
 
-    /// A coordinate's name: letters, digits and hyphens of the group's id.
-    std::string coordinate(const std::string& id, const char* what, Point p) {
+    /// A coordinate's name from the group's id, in which a full stop would ask for an anchor.
+    std::string coordinate(std::string id, const char* what, Point p) {
+        std::replace(id.begin(), id.end(), '.', '+');
         const std::string name = id + "-" + what;
         m_out += "\\coordinate (" + name + ") at " + at(p) + ";\n";
         return "(" + name + ")";
@@ -152,6 +155,8 @@ private:
         const auto head = headOf(next, shaft->points[0]);
         if (!head || !isNear(shaft->points[0]) || !isNear(head->tip))
             return false;
+        if (distance(shaft->points[0], head->tip) < kShortest)
+            return true;
         const std::string tail = coordinate(group.id, "tail", shaft->points[0]);
         const std::string tip = coordinate(group.id, "tip", head->tip);
         m_out += "\\draw[" + pen(shaft->role, shaft->width, shaft->dash) +

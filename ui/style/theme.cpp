@@ -96,6 +96,15 @@ const Theme& themeOf(ThemeName name) {
     return themes[static_cast<int>(name)];
 }
 
+const Theme& printTheme() {
+    static const Theme theme = [] {
+        Theme t = paper();
+        t.sheet = t.panel = t.bar = Qt::white;
+        return t;
+    }();
+    return theme;
+}
+
 std::optional<ThemeName> themeFrom(const QString& name) {
     for (const ThemeName theme : {ThemeName::paper, ThemeName::slate, ThemeName::contrast})
         if (name == nameOf(theme))

@@ -22,6 +22,7 @@ struct Theme {
 };
 
 const Theme& themeOf(ThemeName name);
+const Theme& printTheme(); ///< Paper's inks on white: for pages that are printed
 std::optional<ThemeName> themeFrom(const QString& name); ///< "paper", "slate", "contrast"
 QString nameOf(ThemeName name);
 

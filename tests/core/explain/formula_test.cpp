@@ -61,20 +61,23 @@ std::vector<Row> rows() {
          "<mrow><mi>𝑹</mi><mo>=</mo><mrow><mi>𝑷</mi><mo>+</mo><mi>𝑸</mi></mrow></mrow>"},
         {"a negative number is fenced in a sum", sum(degrees(25, "25.0"), negative(degrees(-40, "-40.0"))),
          "25.0° − (−40.0°)", "25.0^{\\circ} - \\left(-40.0^{\\circ}\\right)",
-         "<mrow><mrow><mn>25.0</mn><mtext>°</mtext></mrow><mo>−</mo><mrow><mo>(</mo><mrow><mo>−</"
+         "<mrow><mrow><mn>25.0</mn><mtext>°</mtext></mrow><mo>−</mo><mrow><mo "
+         "stretchy=\"false\">(</mo><mrow><mo>−</"
          "mo><mn>40.0</mn>"
-         "<mtext>°</mtext></mrow><mo>)</mo></mrow></mrow>"},
+         "<mtext>°</mtext></mrow><mo stretchy=\"false\">)</mo></mrow></mrow>"},
         {"a product of letters closes up", product(count(2), p(), q(), apply("cos", gammaSymbol())),
          "2PQ cos γ", "2 P Q\\,\\cos \\gamma",
          "<mrow><mrow><mn>2</mn></mrow><mo>\u2062</mo><mi>P</mi><mo>\u2062</mo><mi>Q</mi><mo>\u2062</"
-         "mo><mrow><mi>cos"
-         "</mi><mo>\u2061</mo><mi>γ</mi></mrow></mrow>"},
+         "mo><mspace width=\"0.17em\"/><mrow><mi>cos"
+         "</mi><mo>\u2061</mo><mspace width=\"0.17em\"/><mi>γ</mi></mrow></mrow>"},
         {"numbers with units are fenced", product(count(2), newtons(340, "340"), newtons(275, "275")),
          "2(340 N)(275 N)", "2 \\left(340\\,\\mathrm{N}\\right) \\left(275\\,\\mathrm{N}\\right)",
-         "<mrow><mrow><mn>2</mn></mrow><mo>\u2062</mo><mrow><mo>(</mo><mrow><mn>340</mn><mtext>\u00A0N</"
+         "<mrow><mrow><mn>2</mn></mrow><mo>\u2062</mo><mrow><mo "
+         "stretchy=\"false\">(</mo><mrow><mn>340</mn><mtext>\u00A0N</"
          "mtext></mrow>"
-         "<mo>)</mo></mrow><mo>\u2062</mo><mrow><mo>(</mo><mrow><mn>275</mn><mtext>\u00A0N</mtext></"
-         "mrow><mo>)</mo>"
+         "<mo stretchy=\"false\">)</mo></mrow><mo>\u2062</mo><mrow><mo "
+         "stretchy=\"false\">(</mo><mrow><mn>275</mn><mtext>\u00A0N</mtext></"
+         "mrow><mo stretchy=\"false\">)</mo>"
          "</mrow></mrow>"},
         {"a number times an angle takes a dot", product(count(2), degrees(65, "65.0")), "2·65.0°",
          "2 \\cdot 65.0^{\\circ}",
@@ -83,7 +86,8 @@ std::vector<Row> rows() {
          "Tow·Line", "\\text{\\itshape Tow} \\cdot \\text{\\itshape Line}",
          "<mrow><mi>𝑇𝑜𝑤</mi><mo>·</mo><mi>𝐿𝑖𝑛𝑒</mi></mrow>"},
         {"a fraction", over(apply("sin", gammaSymbol()), q()), "sin γ / Q", "\\frac{\\sin \\gamma}{Q}",
-         "<mfrac><mrow><mi>sin</mi><mo>\u2061</mo><mi>γ</mi></mrow><mi>Q</mi></mfrac>"},
+         "<mfrac><mrow><mi>sin</mi><mo>\u2061</mo><mspace "
+         "width=\"0.17em\"/><mi>γ</mi></mrow><mi>Q</mi></mfrac>"},
         {"a sum over a product", over(sum(p(), q()), product(count(2), p(), q())), "(P + Q) / (2PQ)",
          "\\frac{P + Q}{2 P Q}",
          "<mfrac><mrow><mi>P</mi><mo>+</mo><mi>Q</mi></mrow><mrow><mrow><mn>2</mn></mrow><mo>\u2062</"
@@ -91,13 +95,15 @@ std::vector<Row> rows() {
          "\u2062</mo><mi>Q</mi></mrow></mfrac>"},
         {"a product that ends in a function, over", over(product(p(), apply("sin", gammaSymbol())), q()),
          "(P sin γ) / Q", "\\frac{P\\,\\sin \\gamma}{Q}",
-         "<mfrac><mrow><mi>P</mi><mo>\u2062</mo><mrow><mi>sin</mi><mo>\u2061</mo><mi>γ</mi></mrow></"
+         "<mfrac><mrow><mi>P</mi><mo>\u2062</mo><mspace "
+         "width=\"0.17em\"/><mrow><mi>sin</mi><mo>\u2061</mo><mspace width=\"0.17em\"/><mi>γ</mi></mrow></"
          "mrow><mi>Q</mi>"
          "</mfrac>"},
         {"a square", power(p(), 2), "P²", "P^{2}", "<msup><mi>P</mi><mrow><mn>2</mn></mrow></msup>"},
         {"a square of a quantity", power(newtons(340, "340"), 2), "(340 N)²",
          "\\left(340\\,\\mathrm{N}\\right)^{2}",
-         "<msup><mrow><mo>(</mo><mrow><mn>340</mn><mtext>\u00A0N</mtext></mrow><mo>)</mo></mrow><mrow><mn>2</"
+         "<msup><mrow><mo stretchy=\"false\">(</mo><mrow><mn>340</mn><mtext>\u00A0N</mtext></mrow><mo "
+         "stretchy=\"false\">)</mo></mrow><mrow><mn>2</"
          "mn></mrow>"
          "</msup>"},
         {"a root", root(sum(power(p(), 2), power(q(), 2))), "√(P² + Q²)", "\\sqrt{P^{2} + Q^{2}}",
@@ -106,8 +112,9 @@ std::vector<Row> rows() {
          "</msup></mrow></msqrt>"},
         {"a function of a negative angle", apply("cos", degrees(-40, "-40.0")), "cos(−40.0°)",
          "\\cos\\left(-40.0^{\\circ}\\right)",
-         "<mrow><mi>cos</mi><mo>\u2061</mo><mrow><mo>(</mo><mrow><mo>−</mo><mn>40.0</mn><mtext>°</mtext></"
-         "mrow><mo>)"
+         "<mrow><mi>cos</mi><mo>\u2061</mo><mrow><mo "
+         "stretchy=\"false\">(</mo><mrow><mo>−</mo><mn>40.0</mn><mtext>°</mtext></"
+         "mrow><mo stretchy=\"false\">)"
          "</mo></mrow></mrow>"},
         {"an inverse function of a fraction", apply("arcsin", over(p(), q())), "arcsin(P/Q)",
          "\\arcsin\\left(\\frac{P}{Q}\\right)",
@@ -125,8 +132,9 @@ std::vector<Row> rows() {
          "</mrow></mrow>"},
         {"a sum taken away", sum(count(1), negative(sum(p(), q()))), "1 − (P + Q)",
          "1 - \\left(P + Q\\right)",
-         "<mrow><mrow><mn>1</mn></mrow><mo>−</mo><mrow><mo>(</mo><mrow><mi>P</mi><mo>+</mo><mi>Q</mi></"
-         "mrow><mo>)</mo>"
+         "<mrow><mrow><mn>1</mn></mrow><mo>−</mo><mrow><mo "
+         "stretchy=\"false\">(</mo><mrow><mi>P</mi><mo>+</mo><mi>Q</mi></"
+         "mrow><mo stretchy=\"false\">)</mo>"
          "</mrow></mrow>"},
         {"words", related(p(), Relation::less, inWords("R & Q")), "P < R & Q", "P < \\text{R \\& Q}",
          "<mrow><mi>P</mi><mo>&lt;</mo><mtext>R &amp; Q</mtext></mrow>"},
@@ -192,6 +200,9 @@ TEST(Prose, SetsFormulasIntoWords) {
     EXPECT_EQ(toText(prose), "The angle γ is 115.0°, not less.");
     EXPECT_EQ(toLatex(prose), "The angle $\\gamma$ is $115.0^{\\circ}$, not less.");
     EXPECT_EQ(toHtml(say("{} < 1", p())), "<math><mi>P</mi></math> &lt; 1");
+    EXPECT_EQ(toHtml(say("{} turns {}.", p(), inWords("left & up"))),
+              "<math><mi>P</mi></math> turns left &amp; up.");
+    EXPECT_EQ(toLatex(say("{} turns {}.", p(), inWords("left & up"))), "$P$ turns left \\& up.");
 }
 
 TEST(Prose, JoinsWithASpace) {

@@ -1,0 +1,119 @@
+#include "core/explain/statement.h"
+
+#include "core/explain/blackboard.h"
+#include "core/sketch/shown.h"
+
+namespace tailpoint {
+
+namespace {
+
+using explaining::withMinusSigns;
+
+constexpr std::size_t kMostInSentence = 6; ///< forces; beyond, a table
+
+std::string_view angleSign(AngleUnit unit) {
+    return unit == AngleUnit::deg ? "°" : unit == AngleUnit::rad ? " rad" : " gon";
+}
+
+std::string sizeWords(const Force& force, const Sketch& sketch) {
+    if (!force.magnitude.plusMinus)
+        return shownForceWithUnit(*force.magnitude.value, sketch, Origin::typed);
+    return shownForce(*force.magnitude.value, sketch, Origin::typed) + " ± " +
+           shortest(*force.magnitude.plusMinus) + ' ' + std::string(symbolOf(sketch.forceUnit));
+}
+
+/// "25.0°", "3 : 4 (run : rise)", "N30°E".
+std::string wayWords(const Direction& direction, const Sketch& sketch) {
+    std::string out = shownAsGiven(direction, sketch);
+    if (std::holds_alternative<SlopeForm>(direction.form))
+        out += " (run : rise)";
+    if (direction.plusMinus)
+        out.append(" ± ").append(shortest(*direction.plusMinus)).append(angleSign(sketch.angleUnit));
+    return withMinusSigns(out);
+}
+
+std::string_view preposition(const Force& force) {
+    if (force.lineOfActionOnly)
+        return " along the line at ";
+    return std::holds_alternative<SlopeForm>(force.direction.form) ? " along " : " at ";
+}
+
+Prose inSentence(const Force& force, const Sketch& sketch) {
+    Prose out;
+    if (force.magnitude.value)
+        out = say("{}", equal(magnitudeSymbol(force.name), inWords(sizeWords(force, sketch))));
+    else
+        out = say("{}, of unknown magnitude,", vectorOf(force.name));
+    if (isGiven(force.direction))
+        appendPieces(out, std::string(preposition(force)) + wayWords(force.direction, sketch), {});
+    else if (force.magnitude.value != 0.0)
+        appendPieces(out, " in an unknown direction", {});
+    if (force.lineOfActionOnly)
+        appendPieces(out, " in either sense", {});
+    return out;
+}
+
+/// Forces of which something is given.
+std::vector<const Force*> stated(const Sketch& sketch) {
+    std::vector<const Force*> out;
+    for (const Force& force : sketch.forces)
+        if (isGiven(force.magnitude) || isGiven(force.direction))
+            out.push_back(&force);
+    return out;
+}
+
+bool isLong(const Prose& item) {
+    return toText(item).find(',') != std::string::npos;
+}
+
+Prose listed(const std::vector<Prose>& items) {
+    const bool semicolons = std::any_of(items.begin(), items.end(), isLong);
+    Prose out = say(items.size() == 1 ? "Given is" : "Given are");
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (i > 0)
+            appendPieces(out, i + 1 == items.size() ? " and" : semicolons ? ";" : ",", {});
+        append(out, items[i]);
+    }
+    return out;
+}
+
+Table tableOf(const std::vector<const Force*>& forces, const Sketch& sketch) {
+    Table table;
+    table.hasTotal = false;
+    table.head = {inWords("force"), inWords("magnitude"), inWords("direction")};
+    for (const Force* force : forces)
+        table.rows.push_back(
+            {vectorOf(force->name), inWords(force->magnitude.value ? sizeWords(*force, sketch) : "to find"),
+             inWords(isGiven(force->direction) ? wayWords(force->direction, sketch) +
+                                                     (force->lineOfActionOnly ? ", either sense" : "")
+                     : force->magnitude.value == 0.0 ? "none"
+                                                     : "to find")});
+    return table;
+}
+
+std::string axisWords(const Sketch& sketch) {
+    return "ngles are measured from " + withMinusSigns(axisName(sketch.reference)) + ", " +
+           (sketch.reference.sense == Sense::ccw ? "counter-clockwise" : "clockwise") + " being positive.";
+}
+
+} // namespace
+
+Statement statement(const Sketch& sketch) {
+    Statement out;
+    const auto forces = stated(sketch);
+    if (forces.empty())
+        return out;
+    if (forces.size() > kMostInSentence) {
+        out.sentence = say("Given are the forces of the table. A" + axisWords(sketch));
+        out.table = tableOf(forces, sketch);
+        return out;
+    }
+    std::vector<Prose> items;
+    for (const Force* force : forces)
+        items.push_back(inSentence(*force, sketch));
+    out.sentence = listed(items);
+    appendPieces(out.sentence, ". A" + axisWords(sketch), {});
+    return out;
+}
+
+} // namespace tailpoint

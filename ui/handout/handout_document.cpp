@@ -1,0 +1,81 @@
+#include "ui/handout/handout_document.h"
+
+#include "core/explain/caution.h"
+#include "ui/render/render.h"
+#include "ui/render/tikz.h"
+
+namespace tailpoint {
+
+namespace {
+
+FigureOptions optionsOf(const Result& result, const HandoutChoice& choice) {
+    FigureOptions options;
+    options.construction = choice.construction.value_or(
+        result.construction.parallelogram ? ConstructionKind::parallelogram : ConstructionKind::polygon);
+    options.otherOrder = choice.otherOrder;
+    options.solution = result.chosen;
+    if (!choice.solution)
+        options.stage = stages::directions;
+    return options;
+}
+
+View viewOf(const Result& result, const HandoutChoice& choice, double width, double height) {
+    return fittedView(result.sketch, result.solved, result.construction, optionsOf(result, choice), width,
+                      height);
+}
+
+/// Each answer in its turn; where there is none, why.
+std::vector<Worked> workedAnswers(const Result& result, const ExplainOptions& options) {
+    std::vector<Worked> answers;
+    const std::size_t count = std::max<std::size_t>(1, result.solved.solutions.size());
+    for (std::size_t i = 0; i < count; ++i)
+        answers.push_back(
+            explain(result.sketch, result.solved, construct(result.sketch, result.solved, i), i, options));
+    return answers;
+}
+
+/// `figureText` makes the output's own form of the figure.
+template <class FigureText>
+Handout handoutWith(const Result& result, const HandoutChoice& choice, FigureText figureText) {
+    const DisplayList figure = handoutFigure(result, choice, kHandoutWidth, kHandoutFigureHeight);
+    const View view = viewOf(result, choice, kHandoutWidth, kHandoutFigureHeight);
+    Handout handout = handoutOf(result, choice, divisionOf(view));
+    handout.figure = figureText(figure).toStdString();
+    return handout;
+}
+
+} // namespace
+
+DisplayList handoutFigure(const Result& result, const HandoutChoice& choice, double width, double height) {
+    return compose(result.sketch, result.solved, result.construction, viewOf(result, choice, width, height),
+                   optionsOf(result, choice), QtTextMeasure{})
+        .list;
+}
+
+Handout handoutOf(const Result& result, const HandoutChoice& choice, double division) {
+    ExplainOptions options;
+    options.handRounding = choice.handRounding;
+    if (division > 0)
+        options.division = division;
+    Handout handout;
+    handout.title = result.sketch.title;
+    handout.given = statement(result.sketch);
+    handout.question = question(result.sketch);
+    handout.answers = workedAnswers(result, options);
+    handout.solution = choice.solution;
+    if (needsCaution(result.sketch))
+        handout.caution = cautionLine();
+    return handout;
+}
+
+QByteArray handoutHtml(const Result& result, const HandoutChoice& choice) {
+    return QByteArray::fromStdString(toHtml(handoutWith(
+        result, choice, [](const DisplayList& figure) { return toSvg(figure, printTheme(), {}); })));
+}
+
+QByteArray handoutLatex(const Result& result, const HandoutChoice& choice) {
+    return QByteArray::fromStdString(toLatex(
+        handoutWith(result, choice, [](const DisplayList& figure) { return toTikz(figure, printTheme()); })));
+}
+
+} // namespace tailpoint
