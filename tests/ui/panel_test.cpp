@@ -369,6 +369,22 @@ TEST_F(PanelTest, ThePointerOnARowPointsAtItsVector) {
     EXPECT_TRUE(pointed.contains(1));
 }
 
+TEST_F(PanelTest, NoLineOfTheAnswerIsCut) {
+    for (const bool smallest : {false, true, false}) {
+        Sketch sketch = raft();
+        if (smallest) { // as many lines, with a symbol before each
+            sketch.forces[1] = {"Q", {}, {}, false, {}};
+            sketch.sum.direction.form = AngleForm{0};
+            sketch.smallest = "Q";
+        }
+        document.edit(sketch, QStringLiteral("another question"));
+        settle();
+        const auto* detail = panel.findChild<QLabel*>(QStringLiteral("answerDetail"));
+        ASSERT_TRUE(detail);
+        EXPECT_GE(detail->height(), detail->sizeHint().height());
+    }
+}
+
 TEST_F(PanelTest, ASectionFoldsByPointerAndKeyAndStaysFolded) {
     auto* check = panel.findChild<QWidget*>(QStringLiteral("check"));
     auto* fold = panel.findChild<QAbstractButton*>(QStringLiteral("fold-check"));

@@ -5,6 +5,7 @@
 #include "ui/style/symbols.h"
 #include "ui/style/theme.h"
 
+#include <QRegularExpression>
 #include <QVBoxLayout>
 
 namespace tailpoint {
@@ -17,6 +18,13 @@ QFont largeFont(const QFont& around) {
     QFont font = serifFont();
     font.setPointSizeF(around.pointSizeF() * 2.1);
     return font;
+}
+
+/// A line breaks between words, never inside "R = 400 N".
+QString keptTogether(QString html) {
+    static const QRegularExpression unit(QStringLiteral("(\\d) (?=[A-Za-z]+\\b)(?!at\\b|and\\b|so\\b)"));
+    html.replace(QStringLiteral(" = "), QStringLiteral("&nbsp;=&nbsp;"));
+    return html.replace(unit, QStringLiteral("\\1&nbsp;"));
 }
 
 } // namespace
@@ -50,7 +58,7 @@ FindView::FindView(SketchDocument& document, QWidget* parent)
 void FindView::refresh() {
     const Result& result = m_document.result();
     const AnswerText answer = answerText(result);
-    m_sentence->show(htmlOf(question(result.sketch)));
+    m_sentence->show(keptTogether(htmlOf(question(result.sketch))));
     m_answer->show(answer.large);
     m_detail->show(answer.detail);
     const auto role = answer.large.isEmpty() ? QPalette::BrightText : QPalette::WindowText;

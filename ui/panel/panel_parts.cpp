@@ -45,9 +45,9 @@ SteadyLines::SteadyLines(const QString& objectName, QWidget* parent)
 void SteadyLines::show(const QString& richText) {
     m_label->show(richText);
     setVisible(!richText.isEmpty());
-    const qsizetype breaks = richText.count(QLatin1String("<br>"));
-    if (breaks != m_breaks) {
-        m_breaks = breaks;
+    const qsizetype tags = richText.count(QLatin1Char('<')); // numbers come and go, lines and symbols stay
+    if (tags != m_tags) {
+        m_tags = tags;
         setFixedHeight(m_label->sizeHint().height());
     }
 }

@@ -30,8 +30,8 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 };
 
-/// Lines of values whose numbers change with every frame of a drag: as high as the number of lines asks, so
-/// that a new number is painted and nothing is laid out anew. Lines are never wrapped.
+/// Lines of values whose numbers change with every frame of a drag: as high as the lines and their symbols
+/// ask, so that a new number is painted and nothing is laid out anew. Lines are never wrapped.
 class SteadyLines : public QWidget {
     Q_OBJECT
 public:
@@ -45,7 +45,7 @@ protected:
 
 private:
     ValueLabel* m_label;
-    qsizetype m_breaks = -1;
+    qsizetype m_tags = -1;
 };
 
 /// Text to press, underlined plainly under the pointer and the keyboard; at least 24 px high.
