@@ -29,4 +29,11 @@ double divisionOf(const View& view) {
                 return division;
 }
 
+std::optional<double> scaleOfDivision(double division) {
+    View view;
+    view.scale = kLeastDivision / division;
+    const bool usable = std::isfinite(view.scale) && view.scale > 0 && divisionOf(view) == division;
+    return usable ? std::optional(view.scale) : std::nullopt;
+}
+
 } // namespace tailpoint

@@ -5,6 +5,8 @@
 
 #include <Eigen/Core>
 
+#include <optional>
+
 namespace tailpoint {
 
 struct View {
@@ -21,5 +23,8 @@ struct View {
 
 /// Force units in one grid division at this view: 1, 2 or 5 times a power of ten (written exactly).
 double divisionOf(const View& view);
+/// The scale at which one division is this many force units and one centimetre wide; nothing where no
+/// division is (it is not 1, 2 or 5 times a power of ten).
+std::optional<double> scaleOfDivision(double division);
 
 } // namespace tailpoint

@@ -147,10 +147,28 @@ TEST_F(CanvasTyped, TheTitleBlockRefusesWhatItCannotMean) {
     EXPECT_EQ(document.sketch(), raft());
 }
 
-TEST_F(CanvasTyped, TheScaleIsNotTyped) {
-    QSignalSpy hints(&canvas, &Canvas::hint);
+TEST_F(CanvasTyped, TheScaleIsTypedAndChangesNothingButTheView) {
     doubleClick(textAt(QStringLiteral("1 division = 50 N")));
-    EXPECT_FALSE(editor()->isOpen());
+    ASSERT_TRUE(editor()->isOpen());
+    EXPECT_EQ(editor()->text(), QStringLiteral("50 N"));
+    const Point common = canvas.view().origin;
+    type("0.1 kN");
+    EXPECT_DOUBLE_EQ(divisionOf(canvas.view()), 100);
+    EXPECT_DOUBLE_EQ(canvas.view().origin.x, common.x);
+    EXPECT_DOUBLE_EQ(canvas.view().origin.y, common.y);
+    EXPECT_EQ(document.sketch(), raft());
+    EXPECT_EQ(steps(), 0);
+}
+
+TEST_F(CanvasTyped, AScaleThatNoSheetHasIsRefusedWithTheMend) {
+    for (const char* bad : {"30", "-50", "0", "wide", "50 m"}) {
+        doubleClick(textAt(QStringLiteral("1 division = 50 N")));
+        type(bad);
+        EXPECT_TRUE(editor()->isOpen()) << bad;
+        EXPECT_FALSE(editor()->complaint().isEmpty()) << bad;
+        EXPECT_DOUBLE_EQ(divisionOf(canvas.view()), 50) << bad;
+        QTest::keyClick(editor(), Qt::Key_Escape);
+    }
 }
 
 TEST_F(CanvasTyped, ANameIsTypedAndAForceAskedForItsSmallestValueKeepsTheQuestion) {

@@ -1,5 +1,7 @@
 // Edits that are no drag: typed values, given or to find, one more force, one less. And the menus that offer
 // them.
+#include "core/quantity/decimals.h"
+#include "core/quantity/typed.h"
 #include "ui/canvas/canvas_p.h"
 #include "ui/canvas/words.h"
 
@@ -99,7 +101,38 @@ bool Canvas::Private::edit(const Sketch& after, const QString& text, quint64 tok
     return true;
 }
 
+/// The scale is no part of the sketch: it is how closely one looks at it.
+std::optional<QString> Canvas::Private::takeScale(const QString& text) {
+    const Sketch& sketch = scene.sketch();
+    const Typed<TypedMagnitude> typed = parseMagnitude(text.trimmed().toStdString(), sketch.forceUnit);
+    if (const auto* error = std::get_if<TypedError>(&typed)) {
+        return QString::fromStdString(error->message);
+    }
+    const double division = std::get<TypedMagnitude>(typed).value;
+    const std::optional<double> scale = scaleOfDivision(division);
+    if (!scale) {
+        return tr("A division is 1, 2 or 5 times a power of ten, such as 20 or 50.");
+    }
+    const View& now = scene.sheet().view();
+    scene.zoomAbout(scene.sheet().toPixels(now.origin), *scale / now.scale);
+    refresh();
+    return divisionOf(scene.sheet().view()) == division
+               ? std::nullopt
+               : std::optional(tr("The sheet can't be drawn at that scale; nearest to it is shown."));
+}
+
+void Canvas::Private::openScaleEditor() {
+    const double division = divisionOf(scene.sheet().view());
+    const QString now = QString::fromStdString(shortest(division)) + QLatin1Char(' ') +
+                        QString::fromUtf8(symbolOf(scene.sketch().forceUnit).data());
+    editor.open(fieldBox(scene, Cell::scale, kNoVector), now, tr("Force of one division"), themeOf(theme),
+                [this](const QString& text) { return takeScale(text); });
+}
+
 void Canvas::Private::openEditor(Cell cell, int vector) {
+    if (cell == Cell::scale) {
+        return openScaleEditor();
+    }
     const Sketch& sketch = scene.sketch();
     if (isForceCell(cell) && forceAt(sketch, vector) == nullptr) {
         return;

@@ -104,7 +104,7 @@ void Canvas::Private::showCursor() {
         return q.setCursor(Qt::PointingHandCursor);
     case Hit::Kind::label:
     case Hit::Kind::cell:
-        return q.setCursor(hover.cell == Cell::scale ? Qt::ArrowCursor : Qt::IBeamCursor);
+        return q.setCursor(Qt::IBeamCursor);
     case Hit::Kind::nothing:
         return q.unsetCursor();
     }
@@ -132,8 +132,9 @@ void Canvas::Private::sayHover() {
     case Hit::Kind::label:
         return say(tr("Double-click to type an exact value."));
     case Hit::Kind::cell:
-        return say(hover.cell == Cell::scale ? tr("The scale follows the zoom: turn the wheel.")
-                                             : tr("Double-click to change this cell."));
+        return say(hover.cell == Cell::scale
+                       ? tr("Turn the wheel to zoom, or double-click to type the scale.")
+                       : tr("Double-click to change this cell."));
     case Hit::Kind::nothing:
         return say(scene.sketch().forces.empty()
                        ? tr("Drag from the common point to draw a force.")
@@ -193,8 +194,7 @@ void Canvas::mouseReleaseEvent(QMouseEvent* event) {
 
 void Canvas::mouseDoubleClickEvent(QMouseEvent* event) {
     const Hit hit = hitLabel(d->scene, event->position());
-    const bool typed =
-        hit.kind == Hit::Kind::label || (hit.kind == Hit::Kind::cell && hit.cell != Cell::scale);
+    const bool typed = hit.kind == Hit::Kind::label || hit.kind == Hit::Kind::cell;
     if (event->button() == Qt::LeftButton && typed) {
         d->openEditor(hit.cell, hit.vector);
     } else {
