@@ -33,16 +33,19 @@ bool hasWordBeginningWith(const std::string& text, std::string_view start) {
 
 } // namespace
 
-bool needsCaution(const Sketch& sketch) {
+bool titleAsksCaution(const Sketch& sketch) {
     const std::string title = lowered(sketch.title);
     return std::any_of(kSceneWords.begin(), kSceneWords.end(),
                        [&](std::string_view word) { return hasWordBeginningWith(title, word); });
 }
 
+bool needsCaution(const Sketch& sketch) {
+    return sketch.caution || titleAsksCaution(sketch);
+}
+
 std::string_view cautionLine() {
     return "A sketch check, not a design: rated loads, sling angles, dynamic effects and factors of safety "
-           "follow "
-           "local codes and the maker's data, and a licensed engineer or a competent person decides.";
+           "follow local codes and the maker's data, and a licensed engineer or a competent person decides.";
 }
 
 } // namespace tailpoint

@@ -7,9 +7,12 @@
 
 namespace tailpoint {
 
+/// The sketch asks for it, or its title does.
+bool needsCaution(const Sketch& sketch);
+
 /// The title speaks of lifting or anchoring: a word of it is, or begins with, one such as lift, hoist, sling,
 /// crane, anchor, moor, shackle, rigging. (A sketch of this version holds no limits and no utilisations.)
-bool needsCaution(const Sketch& sketch);
+bool titleAsksCaution(const Sketch& sketch);
 
 /// One short line.
 std::string_view cautionLine();

@@ -1,4 +1,5 @@
 // Sheet, grid, axis, the note, and the room that title block and note take.
+#include "core/explain/caution.h"
 #include "core/figure/drawing.h"
 
 #include <algorithm>
@@ -93,6 +94,8 @@ std::vector<std::string> noteLines(const Sketch& sketch, const Solved& solved,
     if (sketch.forces.size() > kMostLabelled)
         lines.push_back(std::to_string(sketch.forces.size()) + " forces: their names are left out.");
     wrap(lines, withMinus(solved.message), room, size, measure);
+    if (needsCaution(sketch))
+        wrap(lines, std::string(cautionLine()), room, size, measure);
     return lines;
 }
 

@@ -81,6 +81,7 @@ struct Sketch {
     std::vector<Force> forces;
     Force sum; ///< R: usually both to find; {magnitude 0, direction to find} is equilibrium
     std::optional<std::string> smallest; ///< name of the force (or the sum) asked to be smallest
+    bool caution = false;                ///< lifting, anchoring or the like: the caution is asked for
     std::string carried;                 ///< unknown top-level keys, as in Force
     bool operator==(const Sketch&) const = default;
 };

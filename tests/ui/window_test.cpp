@@ -107,6 +107,26 @@ TEST_F(WindowTest, AnExportedFigureOpensAsTheSketchAgain) {
     EXPECT_EQ(window->document().sketch(), kept);
 }
 
+TEST_F(WindowTest, TheCautionIsSwitchedOnAndATitleThatAsksForItKeepsItOn) {
+    auto* action = child<QAction>(*window, "caution");
+    auto* menu = qobject_cast<QMenu*>(action->parent());
+    ASSERT_TRUE(menu);
+    emit menu->aboutToShow();
+    EXPECT_FALSE(action->isChecked());
+    action->trigger();
+    EXPECT_TRUE(window->document().sketch().caution);
+    const auto* line = child<QWidget>(*window, "caution-line");
+    EXPECT_TRUE(QTest::qWaitFor([&] { return line->isVisibleTo(window.get()); })) << "with the next frame";
+    window->document().undoStack().undo();
+    EXPECT_FALSE(window->document().sketch().caution);
+    Sketch sling = window->document().sketch();
+    sling.title = "Sling under the survey buoy";
+    window->document().edit(sling, QStringLiteral("title"));
+    emit menu->aboutToShow();
+    EXPECT_TRUE(action->isChecked());
+    EXPECT_FALSE(action->isEnabled());
+}
+
 TEST_F(WindowTest, AFileThatCantBeReadNeverReplacesTheSketch) {
     change();
     const Sketch kept = window->document().sketch();

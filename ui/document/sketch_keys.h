@@ -11,8 +11,9 @@ namespace tailpoint {
 
 inline constexpr std::string_view kSketchFormat = "tailpoint-sketch";
 
-inline constexpr std::array<std::string_view, 10> kSketchKeys{
-    "format", "version", "title", "units", "reference", "figures", "decimals", "forces", "sum", "smallest"};
+inline constexpr std::array<std::string_view, 11> kSketchKeys{"format",    "version",  "title",    "units",
+                                                              "reference", "figures",  "decimals", "forces",
+                                                              "sum",       "smallest", "caution"};
 inline constexpr std::array<std::string_view, 4> kForceKeys{"name", "magnitude", "direction", "sense"};
 inline constexpr std::array<std::string_view, 2> kUnitKeys{"force", "angle"};
 inline constexpr std::array<std::string_view, 2> kReferenceKeys{"axis", "sense"};

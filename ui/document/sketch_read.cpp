@@ -90,6 +90,12 @@ int integerIn(const At& at) {
     return static_cast<int>(value);
 }
 
+bool truthIn(const At& at) {
+    if (!at.is(Kind::boolean))
+        refuseKind(at, "write true or false without quotes");
+    return at.value.truth;
+}
+
 const std::string& textIn(const At& at, std::string_view mend) {
     if (!at.is(Kind::string))
         refuseKind(at, mend);
@@ -342,6 +348,8 @@ Sketch readFile(const At& file) {
     sketch.sum = readSum(file.maybe("sum"), sketch.forces);
     if (const auto smallest = file.maybe("smallest"); smallest && !smallest->is(Kind::null))
         sketch.smallest = textIn(*smallest, "write the name of a force or of the sum in double quotes");
+    if (const auto caution = file.maybe("caution"); caution && !caution->is(Kind::null))
+        sketch.caution = truthIn(*caution);
     sketch.carried = carriedByFile(file);
     return sketch;
 }

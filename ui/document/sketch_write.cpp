@@ -120,6 +120,8 @@ QByteArray writeSketch(const Sketch& sketch) {
     out += "  \"sum\": " + forceText(sketch.sum, sketch.sum.magnitude.value != 0.0);
     if (sketch.smallest)
         out += ",\n  \"smallest\": " + jsonString(*sketch.smallest);
+    if (sketch.caution)
+        out += ",\n  \"caution\": true";
     out += carried.own(kSketchKeys, ",\n  ") + "\n}\n";
     return QByteArray::fromStdString(out);
 }

@@ -29,7 +29,7 @@ Panel::Panel(SketchDocument& document, QWidget* parent)
       m_angles(new AnglesModel(document, this)),
       m_vectorTable(new PanelTable(new PanelDelegate(Rules::headings), kReadOnlyRowHeight)),
       m_angleTable(new PanelTable(new PanelDelegate(Rules::headings), kReadOnlyRowHeight)),
-      m_check(new SteadyLines(QStringLiteral("check"))), m_caution(new ValueLabel(QStringLiteral("caution"))),
+      m_check(new SteadyLines(QStringLiteral("check"))), m_caution(new ValueLabel(QStringLiteral("caution-line"))),
       m_steps(new SolutionView(document)), m_column(nullptr) {
     setObjectName(QStringLiteral("panel"));
     setFrameShape(QFrame::NoFrame);

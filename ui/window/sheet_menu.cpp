@@ -1,9 +1,10 @@
 #include "ui/window/sheet_menu.h"
 
+#include "core/explain/caution.h"
 #include "core/sketch/shown.h"
 #include "ui/canvas/canvas.h"
-#include "ui/document/sketch_document.h"
 #include "ui/document/sheet_edits.h"
+#include "ui/document/sketch_document.h"
 #include "ui/style/symbols.h"
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
@@ -52,6 +53,7 @@ SheetMenu::SheetMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(p
         m_parts.canvas.setKeepsForces(on);
     })->setChecked(m_parts.settings.keepsForces());
     addCommand(menu, {"sheetTitle", tr("Edit the &title…")}, [this] { m_parts.canvas.editTitle(); });
+    addCaution(menu);
     menu->addSeparator();
     addConstruction(menu);
     menu->addSeparator();
@@ -61,6 +63,21 @@ SheetMenu::SheetMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(p
     connect(&m_parts.canvas, &Canvas::constructionChanged, this, &SheetMenu::showConstruction);
     connect(&m_parts.document, &SketchDocument::changed, this, &SheetMenu::showConstruction);
     showConstruction();
+}
+
+/// A title that speaks of lifting or anchoring asks for the caution by itself: then it can't be switched off.
+void SheetMenu::addCaution(QMenu* menu) {
+    QAction* caution =
+        addSwitch(menu, {"caution", tr("&Lifting or anchoring: show the caution")}, [this](bool on) {
+            Sketch after = m_parts.document.sketch();
+            after.caution = on;
+            m_parts.document.edit(after, on ? tr("Show the caution") : tr("Leave out the caution"));
+        });
+    connect(menu, &QMenu::aboutToShow, caution, [this, caution] {
+        const Sketch& sketch = m_parts.document.sketch();
+        caution->setChecked(needsCaution(sketch));
+        caution->setEnabled(!titleAsksCaution(sketch));
+    });
 }
 
 QAction* SheetMenu::addChoice(QMenu* menu, QActionGroup* group, const QString& name, const QString& title,

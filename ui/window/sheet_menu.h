@@ -32,6 +32,7 @@ private:
     void addDigits(QMenu* menu);
     void addConstruction(QMenu* menu);
     void addView(QMenu* menu);
+    void addCaution(QMenu* menu);
     void addThemes(QMenu* menu);
     /// One choice of several; `chosen` says whether it is the present one, asked whenever the menu opens.
     QAction* addChoice(QMenu* menu, QActionGroup* group, const QString& name, const QString& title,

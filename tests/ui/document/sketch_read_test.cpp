@@ -126,6 +126,13 @@ TEST(ReadingASketch, EitherSenseIsALineOfActionAlone) {
     EXPECT_TRUE(sketch.sum.lineOfActionOnly);
 }
 
+TEST(ReadingASketch, TheCautionIsTrueOrNotAskedFor) {
+    EXPECT_TRUE(read(sketchWith(kForceP, R"(, "caution": true)")).caution);
+    EXPECT_FALSE(read(sketchWith(kForceP, R"(, "caution": false)")).caution);
+    EXPECT_FALSE(read(sketchWith(kForceP)).caution);
+    expectIn("caution (line 1, column", refusal(sketchWith(kForceP, R"(, "caution": "yes")")));
+}
+
 TEST(ReadingASketch, SmallestNamesAForceOrTheSumAndNullIsAsAbsent) {
     EXPECT_EQ(read(sketchWith(kForceP, R"(, "smallest": "P")")).smallest, "P");
     EXPECT_EQ(read(sketchWith(kForceP, R"(, "smallest": "R")")).smallest, "R");

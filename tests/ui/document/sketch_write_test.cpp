@@ -113,6 +113,7 @@ public:
             sketch.sum.lineOfActionOnly = below(4) == 0;
         if (below(3) == 0)
             sketch.smallest = sketch.sum.name;
+        sketch.caution = sketch.forces.size() % 3 == 0;
         if (below(3) == 0)
             sketch.carried = R"({"units": {"m": 1}, "note": "x"})";
         return sketch;

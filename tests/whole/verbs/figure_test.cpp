@@ -58,6 +58,18 @@ Seen look(const QByteArray& svg) {
     return seen;
 }
 
+TEST_F(Figure, CarriesTheCautionWhereTheSketchOrItsTitleAsksForIt) {
+    const auto cautions = [&](const char* extra) {
+        const QByteArray from =
+            sketch(force("P", "340", "25") + "," + force("Q", "275", "-40"), QByteArray(extra));
+        return look(draw("caution.svg", {}, from)).texts.join(QLatin1Char(' ')).contains(
+            QLatin1String("licensed engineer"));
+    };
+    EXPECT_TRUE(cautions(R"(, "title": "Sling under the survey buoy")"));
+    EXPECT_TRUE(cautions(R"(, "caution": true)"));
+    EXPECT_FALSE(cautions(R"(, "title": "Survey raft")"));
+}
+
 TEST_F(Figure, AnSvgIsWellFormedAndItsClassesAreTheRoles) {
     const Seen seen = look(draw("a.svg"));
     EXPECT_TRUE(seen.wellFormed);
