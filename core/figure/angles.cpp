@@ -67,7 +67,7 @@ void addInterior(Drawing& d, const Corner& corner, std::vector<Split> splits) {
     Sector sector{corner.at, 0, corner.start, corner.sweep, std::move(splits), true};
     double radius = widened(roomyRadius(d, sector, extent), corner.sweep, d.factor);
     radius = std::min(radius, 0.42 * corner.shorter);
-    if (radius < 6 * d.factor)
+    if (radius < 6 * d.factor || d.runsUnder(ArcShape(corner.at, radius, corner.start, corner.sweep)))
         return;
     sector.radius = radius;
     if (corner.at == d.common())

@@ -37,7 +37,7 @@ void settleLabels(Drawing& d, const Placement& previous) {
 
 Figure compose(const Sketch& sketch, const Solved& solved, const Construction& construction, const View& view,
                const FigureOptions& options, const TextMeasure& measure, const Placement& previous) {
-    Drawing drawing(sketch, solved, construction, view, options, measure);
+    Drawing drawing(sketch, solved, construction, view, options, measure, previous);
     reserveRoom(drawing);
     drawSheet(drawing);
     drawAxis(drawing);

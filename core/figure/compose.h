@@ -50,9 +50,9 @@ struct FigureOptions {
     Style style;
 };
 
-/// Where each label stood last time: the side it took. Given back while dragging so that labels are steady;
-/// left empty for release and export, so that the figure is a function of the sketch alone.
-using Placement = std::map<std::string, int>; ///< group id -> candidate
+/// Where each label stood last time, and in which row each direction's arc. Given back while dragging so that
+/// both are steady; left empty for release and export, so that the figure is a function of the sketch alone.
+using Placement = std::map<std::string, int>; ///< label's id -> place; "row of ID" -> row
 
 struct Figure {
     DisplayList list;
@@ -63,8 +63,9 @@ Figure compose(const Sketch& sketch, const Solved& solved, const Construction& c
                const FigureOptions& options, const TextMeasure& measure, const Placement& previous = {});
 
 /// A view that shows the whole construction with room for labels and title block on a sheet of this size
-/// (points).
+/// (points). Without a measure the lengths of title block and note are estimated.
 View fittedView(const Sketch& sketch, const Solved& solved, const Construction& construction,
-                const FigureOptions& options, double width, double height);
+                const FigureOptions& options, double width, double height,
+                const TextMeasure* measure = nullptr);
 
 } // namespace tailpoint

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <numbers>
+#include <numeric>
 
 namespace tailpoint {
 namespace {
@@ -63,17 +64,42 @@ void addAxisArc(Drawing& d, const AxisArc& arc, double radius) {
           plainRuns(shownAngle(std::abs(*referred), d.sketch)));
 }
 
+std::string rowKey(const Drawing& d, const AxisArc& arc) {
+    return "row of " + d.idOfVector(arc.index);
+}
+
 /// Drawn in as far as title block and note ask for it; 0 where there is no room at all.
 double clearRadius(const Drawing& d, const AxisArc& arc, double wanted) {
     const auto isClear = [&](double radius) {
-        const ArcShape shape(d.common(), radius, d.axisDegrees(), arc.sweep);
-        return std::none_of(d.reserved.begin(), d.reserved.end(),
-                            [&](const Box& box) { return shape.meets(box); });
+        const double degrees = d.axisDegrees() + arc.sweep, past = radius + 6 * d.factor;
+        return !d.runsUnder(ArcShape(d.common(), radius, d.axisDegrees(), arc.sweep)) &&
+               !d.runsUnder(d.common(), onCircle(d.common(), past, degrees));
     };
     for (double radius = wanted; radius > 12 * d.factor; radius -= 7 * d.factor)
         if (isClear(radius))
             return radius;
     return 0;
+}
+
+/// Rows from the inside out, in half steps: arcs on one side of the axis are a whole step apart, else half a
+/// step (two ends at one radius would look like one arc). An arc in `previous` keeps its row if it can.
+std::vector<int> rowsOf(const Drawing& d, const std::vector<AxisArc>& arcs) {
+    std::vector<int> rows(arcs.size(), -1);
+    const auto fits = [&](std::size_t i, int row) {
+        for (std::size_t j = 0; j < arcs.size(); ++j)
+            if (rows[j] >= 0 &&
+                std::abs(rows[j] - row) < ((arcs[i].sweep > 0) == (arcs[j].sweep > 0) ? 2 : 1))
+                return false;
+        return true;
+    };
+    for (std::size_t i = 0; i < arcs.size(); ++i)
+        if (const auto held = d.previous.find(rowKey(d, arcs[i])); held != d.previous.end())
+            rows[i] = fits(i, held->second) ? held->second : -1;
+    for (std::size_t i = 0; i < arcs.size(); ++i)
+        for (int row = 0; rows[i] < 0; ++row)
+            if (fits(i, row))
+                rows[i] = row;
+    return rows;
 }
 
 void drawAxisArcs(Drawing& d) {
@@ -83,19 +109,24 @@ void drawAxisArcs(Drawing& d) {
         if (d.isDrawn(index))
             longest = std::max(longest, d.vectors.at(index).magnitude * d.view.scale);
     });
-    // Arcs to either side of the axis never meet, but two ends at one radius would look like one arc.
     const double first = std::max(58 * d.factor, std::min(d.innerReach, 0.4 * longest));
-    const double rows = std::max(1.0, 0.5 * static_cast<double>(arcs.size()));
-    const double step = std::clamp((0.8 * longest - first) / rows, 14 * d.factor, 25 * d.factor);
+    const double count = 0.5 * static_cast<double>(d.vectors.forces.size() + 1); // which no drag changes
+    const double step = std::clamp((0.8 * longest - first) / count, 14 * d.factor, 25 * d.factor);
+    const auto rows = rowsOf(d, arcs);
+    std::vector<std::size_t> order(arcs.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return rows[a] < rows[b]; });
     std::array<double, 2> next{first, first};
-    for (const AxisArc& arc : arcs) {
+    for (const std::size_t i : order) {
+        const AxisArc& arc = arcs[i];
         double& own = next[arc.sweep > 0 ? 0 : 1];
         double& other = next[arc.sweep > 0 ? 1 : 0];
-        own = std::max(own, widened(0, arc.sweep, d.factor));
-        const double radius = clearRadius(d, arc, own);
-        if (radius == 0)
+        d.figure.placement[rowKey(d, arc)] = rows[i];
+        own = std::max({own, first + rows[i] * step / 2, widened(0, arc.sweep, d.factor)});
+        if (const double radius = clearRadius(d, arc, own); radius > 0)
+            addAxisArc(d, arc, radius);
+        else
             continue;
-        addAxisArc(d, arc, radius);
         other = std::max(other, own + step / 2);
         own += step;
     }
@@ -137,7 +168,9 @@ void drawSlope(Drawing& d, int index) {
 
 double widened(double radius, double sweepDegrees, double factor) {
     const double span = std::max(std::abs(sweepDegrees) * std::numbers::pi / 180, 1e-9);
-    return std::max(radius, std::min(kLeastSpan / span, 80.0) * factor);
+    // An arc that shrinks to nothing leaves its place little by little, so that the others don't jump.
+    const double most = 58 + 22 * std::clamp((std::abs(sweepDegrees) - 0.5) / 3, 0.0, 1.0);
+    return std::max(radius, std::min(kLeastSpan / span, most) * factor);
 }
 
 void drawDirections(Drawing& d) {

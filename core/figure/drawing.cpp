@@ -16,9 +16,11 @@ double degreesOf(const Eigen::Vector2d& vector) {
 }
 
 Drawing::Drawing(const Sketch& sketch_, const Solved& solved_, const Construction& construction_,
-                 const View& view_, const FigureOptions& options_, const TextMeasure& measure_)
+                 const View& view_, const FigureOptions& options_, const TextMeasure& measure_,
+                 const Placement& previous_)
     : sketch(sketch_), solved(solved_), construction(construction_), view(view_), options(options_),
-      measure(measure_), style(options_.style), vectors(vectorsOf(sketch_, solved_, options_.solution)),
+      measure(measure_), previous(previous_), style(options_.style),
+      vectors(vectorsOf(sketch_, solved_, options_.solution)),
       stage(options_.stage < 0 ? stages::all : options_.stage),
       factor(options_.style.factor), sheet{0, 0, view_.width, view_.height} {
     figure.list.width = view.width;
@@ -34,6 +36,14 @@ Drawing::Drawing(const Sketch& sketch_, const Solved& solved_, const Constructio
             rays.push_back(
                 {degreesOf(vectors.at(index).unit), index == kSumIndex ? kSumRay : kFirstForceRay + index});
     });
+}
+
+bool Drawing::runsUnder(Point a, Point b) const {
+    return std::any_of(reserved.begin(), reserved.end(), [&](const Box& box) { return meets(box, a, b); });
+}
+
+bool Drawing::runsUnder(const ArcShape& arc) const {
+    return std::any_of(reserved.begin(), reserved.end(), [&](const Box& box) { return arc.meets(box); });
 }
 
 Group& Drawing::add(Role role, std::string id, std::string title, int vector) {

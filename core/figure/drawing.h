@@ -13,6 +13,8 @@ struct Ends {
     Point tail, tip;
 };
 
+inline const Placement kNoPlacement{};
+
 struct Drawing {
     const Sketch& sketch;
     const Solved& solved;
@@ -20,6 +22,7 @@ struct Drawing {
     const View& view;
     const FigureOptions& options;
     const TextMeasure& measure;
+    const Placement& previous;
     const Style& style;
     Vectors vectors;
     int stage;
@@ -28,11 +31,15 @@ struct Drawing {
     Figure figure{};
     std::vector<LabelRequest> labels{};
     std::vector<Box> reserved{}; ///< title block and note: long lines stop before them
-    double innerReach = 0;       ///< how far the angle at the common point and its value take room, points
-    std::vector<Split> rays{};   ///< the strokes from the common point, degrees as drawn
+    /// Would a stroke run under title block or note?
+    bool runsUnder(Point a, Point b) const;
+    bool runsUnder(const ArcShape& arc) const;
+    double innerReach = 0;     ///< how far the angle at the common point and its value take room, points
+    std::vector<Split> rays{}; ///< the strokes from the common point, degrees as drawn
 
     Drawing(const Sketch& sketch_, const Solved& solved_, const Construction& construction_,
-            const View& view_, const FigureOptions& options_, const TextMeasure& measure_);
+            const View& view_, const FigureOptions& options_, const TextMeasure& measure_,
+            const Placement& previous_ = kNoPlacement);
 
     Group& add(Role role, std::string id, std::string title, int vector = kNoVector);
     /// Asks for a label on the group added last.
@@ -105,8 +112,16 @@ double widened(double radius, double sweepDegrees, double factor);
 /// Direction of a vector as drawn, degrees counter-clockwise from the right.
 double degreesOf(const Eigen::Vector2d& vector);
 
-/// Room that title block and note take of a sheet, for fitting; estimated from the lengths of their texts.
-Box titleBlockBox(const Sketch& sketch, const View& view, double factor, const TextMeasure* measure);
+/// Room that title block and note take of a sheet; estimated from the lengths of their texts where there is
+/// no measure. No title block on a sheet that is too small for it.
+std::optional<Box> titleBlockBox(const Sketch& sketch, const View& view, const FigureOptions& options,
+                                 const TextMeasure* measure);
+/// Where the note stands: beside the title block, or above it where that leaves too little.
+struct NoteRoom {
+    double width = 0, bottom = 0; ///< bottom: baseline of the last line
+    bool beside = true;
+};
+NoteRoom roomForNote(const View& view, const std::optional<Box>& block, double factor);
 std::vector<std::string> noteLines(const Sketch& sketch, const Solved& solved,
                                    const Construction& construction, const FigureOptions& options,
                                    double room, double size, const TextMeasure* measure);

@@ -158,10 +158,48 @@ Box roomOf(double width, double height, double f) {
     return {x, y, width - 2 * x, height - 2 * y};
 }
 
+/// Title block and note, as they will stand at this scale.
+std::vector<Box> bandOf(const Sketch& sketch, const Solved& solved, const Construction& construction,
+                        const FigureOptions& options, const View& view, const TextMeasure* measure) {
+    std::vector<Box> band;
+    const auto block = titleBlockBox(sketch, view, options, measure);
+    if (block)
+        band.push_back(*block);
+    const double f = options.style.factor;
+    const NoteRoom note = roomForNote(view, block, f);
+    const auto lines = noteLines(sketch, solved, construction, options, note.width, 10 * f, measure);
+    const double noteHeight = 14.5 * f * static_cast<double>(lines.size());
+    if (!lines.empty())
+        band.push_back({0, note.bottom - noteHeight, note.width + 14 * f, noteHeight + 3 * f});
+    return band;
+}
+
+/// The largest drawing above all of these boxes, or to the left of them.
+template <class Clear>
+View viewBeside(const std::vector<Box>& boxes, const Box& all, const Bounds& bounds, const ArcRoom& arcs,
+                const View& sheet, const Clear& clear) {
+    double top = sheet.height, left = sheet.width;
+    for (const Box& box : boxes) {
+        top = std::min(top, box.top);
+        left = std::min(left, box.left);
+    }
+    Box above = all, beside = all;
+    above.height = std::max(top - all.top, 0.2 * sheet.height);
+    beside.width = left - all.left;
+    View best = viewInto(above, bounds, arcs, sheet.width, sheet.height);
+    if (!clear(best)) // the arcs do without their room
+        best = viewInto(above, bounds, {}, sheet.width, sheet.height);
+    if (beside.width > 0.2 * sheet.width)
+        if (const View other = viewInto(beside, bounds, arcs, sheet.width, sheet.height);
+            other.scale > best.scale && clear(other))
+            best = other;
+    return best;
+}
+
 } // namespace
 
 View fittedView(const Sketch& sketch, const Solved& solved, const Construction& construction,
-                const FigureOptions& options, double width, double height) {
+                const FigureOptions& options, double width, double height, const TextMeasure* measure) {
     width = std::max(width, 1.0);
     height = std::max(height, 1.0);
     Content content;
@@ -180,25 +218,20 @@ View fittedView(const Sketch& sketch, const Solved& solved, const Construction& 
                                0.3 * std::min(width, height));
     const Box all = roomOf(width, height, f);
     View best = viewInto(all, bounds, arcs, width, height);
-    const Box block = titleBlockBox(sketch, best, f, nullptr);
-    const auto lines =
-        noteLines(sketch, solved, construction, options, std::max(block.left, 0.3 * width), 10 * f, nullptr);
-    const double noteHeight = static_cast<double>(lines.size()) * 14.5 * f + (lines.empty() ? 0 : 10 * f);
-    const bool blockClear = !options.titleBlock || isClear(best, content, wanted, grown(block, 16 * f));
-    if (blockClear && lines.empty())
-        return best;
-
-    // Title block or note would be drawn over: keep a strip below free, or a column if that leaves more.
-    const double strip = std::max(options.titleBlock ? block.height : 0, noteHeight);
-    Box above = all;
-    above.height = std::max(all.height - strip, 0.3 * height);
-    best = viewInto(above, bounds, arcs, width, height);
-    if (lines.empty()) {
-        Box beside = all;
-        beside.width = std::max(all.width - block.width, 0.3 * width);
-        const View other = viewInto(beside, bounds, arcs, width, height);
-        if (other.scale > best.scale)
-            best = other;
+    // Title block and note must not be drawn over. They depend on the scale, so the drawing that keeps clear
+    // of those that it has is looked for in a few turns.
+    std::vector<Box> below;
+    constexpr int turns = 3;
+    for (int turn = 0; turn < turns; ++turn) {
+        for (const Box& box : bandOf(sketch, solved, construction, options, best, measure))
+            below.push_back(grown(box, 12 * f));
+        const auto clear = [&](const View& view) {
+            return std::all_of(below.begin(), below.end(),
+                               [&](const Box& box) { return isClear(view, content, wanted, box); });
+        };
+        if (clear(best))
+            break;
+        best = viewBeside(below, all, bounds, arcs, best, clear);
     }
     return best;
 }

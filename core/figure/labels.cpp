@@ -12,6 +12,7 @@ constexpr double kGap = 4.5; ///< between a label and its own stroke
 
 /// What a worse kind of place costs, far above any cost of a place beside its thing.
 constexpr double kLedCost = 10, kBriefCost = 100, kLostCost = 1000;
+constexpr double kWayCost = 0.02; ///< of a point's way from the place that it had, while dragging
 
 /// Unit vectors all round, counter-clockwise from the right; every other ring uses those halfway between.
 constexpr int kDirections = 16;
@@ -38,30 +39,81 @@ public:
     Placer(Obstacles& obstacles, const TextMeasure& measure, const Placement& previous, double factor)
         : m_obstacles(obstacles), m_measure(measure), m_previous(previous), m_factor(factor) {}
 
+    /// Where it stood last time, with the text that it had; empty if it can't stand there any more.
+    std::optional<Placed> keep(const LabelRequest& request) {
+        hold(request);
+        if (m_held < 0)
+            return std::nullopt;
+        const bool brief = m_held >= kBriefFrom;
+        return brief && request.brief.empty()
+                   ? std::nullopt
+                   : keepRuns(request, brief ? request.brief : request.full, brief);
+    }
+
     std::optional<Placed> place(const LabelRequest& request) {
-        const auto it = m_previous.find(request.id);
-        m_held = it == m_previous.end() ? -1 : it->second;
+        hold(request);
         if (auto placed = placeRuns(request, request.full))
             return placed;
         if (request.brief.empty() || request.optional)
             return std::nullopt;
         auto placed = placeRuns(request, request.brief);
-        if (placed) {
-            placed->shortened = true;
-            placed->cost += kBriefCost;
-        }
+        if (placed)
+            markBrief(*placed);
         return placed;
     }
 
 private:
-    std::optional<Placed> placeRuns(const LabelRequest& request, const std::vector<Run>& runs) {
+    void hold(const LabelRequest& request) {
+        const auto it = m_previous.find(request.id);
+        m_held = it == m_previous.end() ? -1 : it->second;
+    }
+
+    void prepare(const LabelRequest& request, const std::vector<Run>& runs) {
         m_request = &request;
         m_runs = &runs;
         m_extent = extentOf(runs, request.size, m_measure);
         listGrips(m_grips, request.anchor);
-        if (m_held >= kLedFrom)
-            if (auto held = ledAt(m_held - kLedFrom))
-                return finishLed(*held);
+        m_was = m_held < 0 ? std::nullopt : middleAt(m_held % kBriefFrom);
+    }
+
+    static void markBrief(Placed& placed) {
+        placed.shortened = true;
+        placed.candidate += kBriefFrom;
+        placed.cost += kBriefCost;
+    }
+
+    std::optional<Placed> keepRuns(const LabelRequest& request, const std::vector<Run>& runs, bool brief) {
+        prepare(request, runs);
+        const int number = m_held % kBriefFrom;
+        std::optional<Placed> placed;
+        if (number >= kLedFrom) {
+            if (const auto led = ledAt(number - kLedFrom))
+                placed = finishLed(*led);
+        } else if (m_was && isFree(*m_was, kAir)) {
+            placed = finish(*m_was, number, 0);
+        }
+        if (placed && brief)
+            markBrief(*placed);
+        return placed;
+    }
+
+    std::optional<Point> middleAt(int number) {
+        if (number >= kLedFrom) {
+            const auto led = ledThere(number - kLedFrom);
+            return led ? std::optional(led->middle) : std::nullopt;
+        }
+        listPlaces(m_places, m_request->anchor, m_extent, kGap * m_factor);
+        for (const Place& place : m_places)
+            if (place.number == number)
+                return place.middle;
+        return std::nullopt;
+    }
+
+    /// While dragging a label that must move goes as near as it can.
+    double costOfWay(Point middle) const { return m_was ? kWayCost * length(middle - *m_was) / m_factor : 0; }
+
+    std::optional<Placed> placeRuns(const LabelRequest& request, const std::vector<Run>& runs) {
+        prepare(request, runs);
         if (auto placed = beside())
             return placed;
         return request.optional ? std::nullopt : led();
@@ -69,15 +121,13 @@ private:
 
     std::optional<Placed> beside() {
         listPlaces(m_places, m_request->anchor, m_extent, kGap * m_factor);
-        for (const Place& place : m_places)
-            if (place.number == m_held && isFree(place.middle, kAir))
-                return finish(place.middle, place.number, 0);
         const Place* best = nullptr;
         double least = 1e8;
         for (const Place& place : m_places) {
             if (place.cost >= least || !isFree(place.middle, kAir))
                 continue;
-            const double cost = place.cost + (isFree(place.middle, kComfort) ? 0 : 0.5);
+            const double cost =
+                place.cost + (isFree(place.middle, kComfort) ? 0 : 0.5) + costOfWay(place.middle);
             if (cost < least) {
                 least = cost;
                 best = &place;
@@ -99,7 +149,7 @@ private:
     };
 
     /// Places around the thing: rings of directions, further and further out, for each grip.
-    std::optional<Led> ledAt(int number, double most = 1e9) const {
+    std::optional<Led> ledThere(int number) const {
         const int ring = number / kDirections % kRings, direction = number % kDirections;
         const auto grip = static_cast<std::size_t>(number / kDirections / kRings);
         if (grip >= m_grips.size())
@@ -108,13 +158,19 @@ private:
         const double away = (14 + 13 * ring) * m_factor, ahead = dot(unit, m_grips[grip].outward);
         Led led{from + (away + reach(m_extent.width, m_extent.height, unit)) * unit, from, number, 0};
         // Outward, but not so that the leader seems to lengthen the arrow.
-        led.cost = 0.25 * ring + 0.2 * static_cast<double>(grip) + 0.6 * (1 - ahead) + (ahead > 0.97 ? 1 : 0);
-        if (led.cost >= most || !isFree(led.middle, kAir))
+        led.cost = 0.25 * ring + 0.2 * static_cast<double>(grip) + 0.6 * (1 - ahead) +
+                   (ahead > 0.97 ? 1 : 0) + costOfWay(led.middle);
+        return led;
+    }
+
+    std::optional<Led> ledAt(int number, double most = 1e9) const {
+        auto led = ledThere(number);
+        if (!led || led->cost >= most || !isFree(led->middle, kAir))
             return std::nullopt;
-        const Point rim = rimOf(boxAround(led.middle, m_extent.width, m_extent.height), from);
-        if (m_obstacles.crossesText(from, rim))
+        const Point rim = rimOf(boxAround(led->middle, m_extent.width, m_extent.height), led->grip);
+        if (m_obstacles.crossesText(led->grip, rim))
             return std::nullopt;
-        led.cost += 0.9 * m_obstacles.strokesCrossed(from + 0.08 * (rim - from), rim);
+        led->cost += 0.9 * m_obstacles.strokesCrossed(led->grip + 0.08 * (rim - led->grip), rim);
         return led;
     }
 
@@ -161,6 +217,7 @@ private:
     const Placement& m_previous;
     double m_factor;
     int m_held = -1;
+    std::optional<Point> m_was; ///< middle of the held place as it is now
     const LabelRequest* m_request = nullptr;
     const std::vector<Run>* m_runs = nullptr;
     Extent m_extent;
@@ -206,22 +263,25 @@ Text textAround(Point middle, const std::vector<Run>& runs, Role ink, double siz
 Labels placeLabels(const std::vector<LabelRequest>& requests, Obstacles& obstacles,
                    const TextMeasure& measure, const Placement& previous, double factor) {
     Placer placer(obstacles, measure, previous, factor);
+    Labels kept(requests.size());
+    std::vector<std::size_t> order;
+    for (std::size_t i = 0; i < requests.size(); ++i)
+        if (!(kept[i] = previous.empty() ? std::nullopt : placer.keep(requests[i])))
+            order.push_back(i);
     const Obstacles::Mark start = obstacles.mark();
-    std::vector<std::size_t> order(requests.size());
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    Labels best;
-    double least = 0;
+    Labels best = kept;
+    double least = 1e300;
     constexpr int most = 4; // rounds; a fifth hardly ever finds more
     for (int round = 0; round < most; ++round) {
         obstacles.backTo(start);
-        Labels labels(requests.size());
+        Labels labels = kept;
         for (const std::size_t i : order)
             labels[i] = placer.place(requests[i]);
         const double cost = costOf(labels, requests);
         const auto next = reordered(order, labels, requests);
         // Leaders alone are worth one more try, names without values and lost labels all of them.
         const bool done = next == order || cost < kLedCost || (round > 0 && least < kBriefCost);
-        if (round == 0 || cost < least) {
+        if (cost < least) {
             least = cost;
             best = std::move(labels);
         }

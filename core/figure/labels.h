@@ -25,14 +25,16 @@ struct LabelRequest {
 struct Placed {
     Text text;
     std::optional<Path> leader;
-    int candidate = -1; ///< number of the place; from kLedFrom on it has a leader
+    int candidate = -1; ///< number of the place; from kLedFrom on it has a leader, from kBriefFrom on it is
+                        ///< shortened
     bool shortened = false;
     double cost = 0;
 };
-inline constexpr int kLedFrom = 100'000;
+inline constexpr int kLedFrom = 100'000, kBriefFrom = 1'000'000;
 
 /// Places the labels; an empty entry found no place. Deterministic: a function of its arguments alone. A
-/// label in `previous` keeps its place as long as that is free.
+/// label in `previous` keeps its place as long as that is free, and takes its turn before the others; if it
+/// must move it goes as near as it can.
 std::vector<std::optional<Placed>> placeLabels(const std::vector<LabelRequest>& requests,
                                                Obstacles& obstacles, const TextMeasure& measure,
                                                const Placement& previous, double factor);

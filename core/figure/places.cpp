@@ -40,16 +40,16 @@ void listGap(std::vector<Place>& places, const Sector& sector, double from, doub
     const double wedge = wedgeDistance(bisector, wide / 2, e, gap);
     const double narrow = 0.8 * (1 - wide / std::max(std::abs(sector.sweepDegrees), 1e-9));
     const double beyond = sector.radius + along + gap;
-    const double out = std::max(beyond, wedge), away = out - beyond;
-    const bool near = away < 5 * gap; // further out it would seem to belong to nothing
+    // Not further out than this: it would seem to belong to nothing. Whether it is free there is seen later.
+    const double out = std::min(std::max(beyond, wedge), beyond + 5 * gap), away = out - beyond;
     int number = kPlacesAtEnds + kPlacesInGap * ray;
     const auto add = [&](double distance, double cost) {
         places.push_back({sector.centre + distance * unit, number++, narrow + cost});
     };
-    add(out, near ? (sector.within ? 0.9 : 0) + 0.04 * away : 1e9);
+    add(out, (sector.within ? 0.9 : 0) + 0.04 * away);
     const double in = std::max(insideDistance(bisector, sector.radius - gap, e), 0.0);
     add(in, in < wedge ? 1.2 : sector.within ? 0 : 0.7);
-    add(out + 2.5 * gap, near ? 1.7 + 0.04 * away : 1e9);
+    add(out + 2.5 * gap, 1.7 + 0.04 * away);
 }
 
 /// Just outside the legs, beside the arc's ends: for angles too narrow to hold their value.

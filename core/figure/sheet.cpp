@@ -8,6 +8,7 @@ namespace tailpoint {
 namespace {
 
 constexpr double kNoteSize = 10, kNoteInset = 14, kNoteLeading = 1.45;
+constexpr double kLeastNote = 130; ///< a narrower note goes above the title block
 
 void addGridLine(Group& grid, Point a, Point b, double width) {
     grid.items.emplace_back(line(Role::grid, a, b, width));
@@ -37,26 +38,21 @@ void wrap(std::vector<std::string>& lines, const std::string& text, double room,
         lines.push_back(current);
 }
 
-double noteRoom(double sheetWidth, const std::optional<Box>& block, double factor) {
-    const double right = block ? block->left - 12 * factor : sheetWidth - kNoteInset * factor;
-    return std::max(right - kNoteInset * factor, 0.3 * sheetWidth);
-}
-
 std::optional<Box> blockOf(const Drawing& d) {
-    return d.options.titleBlock ? std::optional(titleBlockBox(d.sketch, d.view, d.factor, &d.measure))
-                                : std::nullopt;
+    return titleBlockBox(d.sketch, d.view, d.options, &d.measure);
 }
 
 std::vector<std::string> linesOf(const Drawing& d) {
     return noteLines(d.sketch, d.solved, d.construction, d.options,
-                     noteRoom(d.view.width, blockOf(d), d.factor), kNoteSize * d.factor, &d.measure);
+                     roomForNote(d.view, blockOf(d), d.factor).width, kNoteSize * d.factor, &d.measure);
 }
 
 std::vector<Text> noteTexts(const Drawing& d) {
     const auto lines = linesOf(d);
     const double size = kNoteSize * d.factor, leading = kNoteLeading * size;
     std::vector<Text> texts;
-    double y = d.view.height - kNoteInset * d.factor - leading * static_cast<double>(lines.size() - 1);
+    double y =
+        roomForNote(d.view, blockOf(d), d.factor).bottom - leading * static_cast<double>(lines.size() - 1);
     for (const std::string& words : lines) {
         Text text;
         text.baseline = {kNoteInset * d.factor, y};
@@ -75,6 +71,16 @@ std::vector<Text> noteTexts(const Drawing& d) {
 
 } // namespace
 
+NoteRoom roomForNote(const View& view, const std::optional<Box>& block, double factor) {
+    const double inset = kNoteInset * factor, width = view.width - 2 * inset, bottom = view.height - inset;
+    if (!block)
+        return {width, bottom, true};
+    const double beside = block->left - 12 * factor - inset;
+    if (beside >= std::max(0.3 * view.width, kLeastNote * factor))
+        return {beside, bottom, true};
+    return {width, block->top - 0.7 * inset, false};
+}
+
 std::vector<std::string> noteLines(const Sketch& sketch, const Solved& solved,
                                    const Construction& construction, const FigureOptions& options,
                                    double room, double size, const TextMeasure* measure) {
@@ -82,7 +88,7 @@ std::vector<std::string> noteLines(const Sketch& sketch, const Solved& solved,
     if (!options.note)
         return lines;
     if (isEquilibrium(sketch) && !solved.solutions.empty())
-        lines.emplace_back("Equilibrium: the sum of the forces is zero.");
+        wrap(lines, "Equilibrium: the sum of the forces is zero.", room, size, measure);
     if (construction.parallelogram && options.construction == ConstructionKind::parallelogram &&
         construction.shape != Shape::proper && !isEquilibrium(sketch)) {
         std::string words(wordsFor(construction.shape));
@@ -92,7 +98,8 @@ std::vector<std::string> noteLines(const Sketch& sketch, const Solved& solved,
         wrap(lines, words + ".", room, size, measure);
     }
     if (sketch.forces.size() > kMostLabelled)
-        lines.push_back(std::to_string(sketch.forces.size()) + " forces: their names are left out.");
+        wrap(lines, std::to_string(sketch.forces.size()) + " forces: their names are left out.", room, size,
+             measure);
     wrap(lines, withMinus(solved.message), room, size, measure);
     if (needsCaution(sketch))
         wrap(lines, std::string(cautionLine()), room, size, measure);
@@ -150,6 +157,8 @@ void drawAxis(Drawing& d) {
     Group& g = d.add(Role::axis, "axis", "Reference axis " + axisName(d.sketch.reference));
     Point end = to, start = from;
     for (const auto& part : parts) {
+        if ((part[1] - part[0]) * length(to - from) < 8 * d.factor)
+            continue; // a crumb beside title block or note
         start = from + part[0] * (to - from);
         end = from + part[1] * (to - from);
         if (&part == &parts.back()) {

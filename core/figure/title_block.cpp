@@ -7,6 +7,7 @@ namespace tailpoint {
 namespace {
 
 constexpr double kTextSize = 9.5, kPad = 7, kInset = 10, kLeastWidth = 230;
+constexpr double kMostOfHeight = 0.3; ///< a sheet on which it would take more has none
 
 struct Layout {
     Box box;
@@ -101,12 +102,17 @@ Path frameOf(Role role, const Box& box, bool filled, double width) {
 
 } // namespace
 
-Box titleBlockBox(const Sketch& sketch, const View& view, double factor, const TextMeasure* measure) {
-    return layoutOf(sketch, view, factor, measure).box;
+std::optional<Box> titleBlockBox(const Sketch& sketch, const View& view, const FigureOptions& options,
+                                 const TextMeasure* measure) {
+    if (!options.titleBlock)
+        return std::nullopt;
+    const Box box = layoutOf(sketch, view, options.style.factor, measure).box;
+    const bool fits = box.left > 0 && box.height < kMostOfHeight * view.height;
+    return fits ? std::optional(box) : std::nullopt;
 }
 
 void drawTitleBlock(Drawing& d) {
-    if (!d.options.titleBlock)
+    if (!titleBlockBox(d.sketch, d.view, d.options, &d.measure))
         return;
     const Layout layout = layoutOf(d.sketch, d.view, d.factor, &d.measure);
     const Box& box = layout.box;

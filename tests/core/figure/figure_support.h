@@ -40,12 +40,13 @@ struct Drawn {
 
 inline Drawn drawn(const Sketch& sketch, const FigureOptions& options = {}, double width = 720,
                    double height = 480) {
+    const FixedMeasure measure;
     Drawn out;
     out.sketch = sketch;
     out.solved = solve(sketch);
     out.construction = construct(sketch, out.solved, options.solution);
-    out.view = fittedView(sketch, out.solved, out.construction, options, width, height);
-    out.figure = compose(sketch, out.solved, out.construction, out.view, options, FixedMeasure());
+    out.view = fittedView(sketch, out.solved, out.construction, options, width, height, &measure);
+    out.figure = compose(sketch, out.solved, out.construction, out.view, options, measure);
     return out;
 }
 

@@ -1,0 +1,142 @@
+// Labels are steady while something is dragged. A label may leave its place for one cause alone: the place
+// that it had is taken, by a stroke, another label, the title block or the sheet's edge, within the air that
+// a label wants and what a frame moves; or it was shortened or led away and there is room again.
+#include "tests/core/figure/figure_support.h"
+
+#include <gtest/gtest.h>
+
+namespace tailpoint::testing {
+namespace {
+
+const Text* labelOf(const Group& group) {
+    for (const Item& item : group.items)
+        if (const auto* text = std::get_if<Text>(&item))
+            return text;
+    return nullptr;
+}
+
+const Path* leaderOf(const Group& group) {
+    for (const Item& item : group.items)
+        if (const auto* path = std::get_if<Path>(&item); path && path->role == Role::leader)
+            return path;
+    return nullptr;
+}
+
+/// How much room the label would still have had where it was, in the new frame: its box from everything, its
+/// leader from other texts.
+double roomFor(const Group& before, const DisplayList& list) {
+    const Box& box = labelOf(before)->box;
+    const Path* leader = leaderOf(before);
+    constexpr double rim = 2; // of the sheet
+    double least = std::min({box.left, box.top, list.width - box.right(), list.height - box.bottom()}) - rim;
+    for (const Group& group : list.groups)
+        for (const Item& item : group.items) {
+            const auto* path = std::get_if<Path>(&item);
+            const auto* text = std::get_if<Text>(&item);
+            const bool own = group.id == before.id && (text || (path && path->role == Role::leader));
+            if (own || isGround(group, item))
+                continue;
+            least = std::min(least, clearance(box, item));
+            if (leader && text)
+                least = std::min(least, distanceTo(text->box, leader->points[0], leader->points[1]));
+        }
+    return least;
+}
+
+struct Jumps {
+    int all = 0, withoutCause = 0;
+    std::string where;
+};
+
+constexpr double kAir = 2;    ///< what a label wants to every side
+constexpr double kMotion = 3; ///< no stroke moves further in a frame of these drags
+constexpr double kSeen = 10;  ///< a label that moves so far in one frame is seen to jump
+
+double movedBy(const Text* before, const Text* now) {
+    return before && now
+               ? std::hypot(before->box.left + before->box.width / 2 - now->box.left - now->box.width / 2,
+                            before->box.top + before->box.height / 2 - now->box.top - now->box.height / 2)
+               : 0;
+}
+
+bool hasCause(const Group& before, const Group& now, const DisplayList& list) {
+    const bool mended = textOf(*labelOf(now)).size() > textOf(*labelOf(before)).size() ||
+                        (leaderOf(before) && !leaderOf(now));
+    return mended || roomFor(before, list) <= kAir + kMotion;
+}
+
+/// Drags through the frames, each placed with the one before it in mind.
+template <class Frame>
+Jumps dragged(int frames, Frame sketchOf) {
+    const View view{900, 700, {420, 360}, 0.5}; // frozen during a drag; all of it stays on the sheet
+    Jumps jumps;
+    Figure before;
+    for (int i = 0; i < frames; ++i) {
+        const Sketch given = sketchOf(i);
+        const Solved solved = solve(given);
+        const Construction built = construct(given, solved);
+        const Figure now = compose(given, solved, built, view, {}, FixedMeasure(), before.placement);
+        for (const Group& group : now.list.groups) {
+            const Group* was = groupOf(before, group.id);
+            if (!was || !labelOf(*was) || !labelOf(group) || !now.placement.contains(group.id) ||
+                !before.placement.contains(group.id))
+                continue;
+            const int from = before.placement.at(group.id), to = now.placement.at(group.id);
+            if (movedBy(labelOf(*was), labelOf(group)) < kSeen)
+                continue;
+            ++jumps.all;
+            if (!hasCause(*was, group, now.list)) {
+                ++jumps.withoutCause;
+                jumps.where += "\n  " + group.id + " at frame " + std::to_string(i) + ": place " +
+                               std::to_string(from) + " to " + std::to_string(to);
+            }
+        }
+        before = now;
+    }
+    return jumps;
+}
+
+TEST(Drag, OfAMagnitudeMovesNoLabelWithoutACause) {
+    const Jumps jumps = dragged(1'000, [](int i) {
+        return sketch({force("P", std::round(80 + 0.4 * i), 35), force("Q", 275, -40), force("S", 150, 120)});
+    });
+    EXPECT_EQ(jumps.withoutCause, 0) << jumps.where;
+    EXPECT_LT(jumps.all, 40);
+}
+
+/// From Q's near side until all but opposite to Q: every angle opens or closes.
+TEST(Drag, OfADirectionMovesNoLabelWithoutACause) {
+    const Jumps jumps = dragged(1'000, [](int i) {
+        return sketch({force("P", 340, 0.5 + 0.139 * i), force("Q", 275, -40)});
+    });
+    EXPECT_EQ(jumps.withoutCause, 0) << jumps.where;
+    EXPECT_LT(jumps.all, 60);
+}
+
+TEST(Drag, OfOneForceAmongFourMovesNoLabelWithoutACause) {
+    const Jumps jumps = dragged(1'000, [](int i) {
+        return sketch({force("P", 340, -170 + 0.34 * i), force("Q", 275, -40), force("S", 150, 120),
+                       force("T", 90, 20)});
+    });
+    EXPECT_EQ(jumps.withoutCause, 0) << jumps.where;
+    EXPECT_LT(jumps.all, 150);
+}
+
+TEST(Drag, OfAnUnknownsPartnerMovesNoLabelWithoutACause) {
+    const Jumps jumps = dragged(1'000, [](int i) {
+        return sketch({force("P", kToFind, 60), force("Q", 260, kToFind)},
+                      force("R", std::round(200 + 0.2 * i), 10));
+    });
+    EXPECT_EQ(jumps.withoutCause, 0) << jumps.where;
+    EXPECT_LT(jumps.all, 60);
+}
+
+TEST(Drag, StandingStillMovesNothing) {
+    const Drawn d = drawn(sketch({force("P", 340, 25), force("Q", 275, -40), force("S", 150, 120)}));
+    const Figure again =
+        compose(d.sketch, d.solved, d.construction, d.view, {}, FixedMeasure(), d.figure.placement);
+    EXPECT_EQ(again.list, d.figure.list);
+}
+
+} // namespace
+} // namespace tailpoint::testing
