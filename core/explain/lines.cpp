@@ -36,7 +36,7 @@ void writeEstimate(Blackboard& board, const Lines& q) {
 }
 
 std::array<Term, 3> writeAngles(Blackboard& board, const Lines& q) {
-    Step& step = board.step("angles", "The angles of the force triangle", Stage::triangle);
+    Step& step = board.step("angles", "The angles of the force triangle", Stage::found);
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::triangle)};
     step.reasoning.push_back(namedAngles(board, q.triangle()));

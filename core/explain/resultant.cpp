@@ -151,6 +151,7 @@ void writeChoice(Blackboard& board, const Pair& pair) {
 Term writeCosines(Blackboard& board, const Term& phi, const Term& gamma) {
     const Arrow &p = board.forces[0], &q = board.forces[1], &r = board.sum;
     Step& step = board.step("cosines", "Law of cosines for the magnitude", Stage::magnitudes, Law::cosines);
+    step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::triangle), arrowPart(kSumIndex),
                   part(FigurePart::Kind::opposite, kSumIndex)};
     step.reasoning.push_back(
@@ -176,6 +177,7 @@ Term writeCosines(Blackboard& board, const Term& phi, const Term& gamma) {
 
 Term writeHalving(Blackboard& board, const Pair& pair, const Term& phi) {
     Step& step = board.step("halving", "Equal forces: the diagonal halves the angle", Stage::triangle);
+    step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::opposite, pair.small.index)};
     step.reasoning.push_back(
         say("The triangle has two equal sides, so the angles opposite to them are equal, and "
@@ -192,6 +194,7 @@ Term writeSines(Blackboard& board, const Pair& pair, const Term& gamma) {
     const Arrow& r = board.sum;
     Step& step = board.step("sines", "Law of sines for the angle beside the greater force", Stage::triangle,
                             Law::sines);
+    step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::opposite, pair.small.index), arrowPart(pair.small.index)};
     step.reasoning.push_back(say("Now the pair {}, {} is whole. Seek {}, opposite to the smaller force {}.",
                                  r.size, gamma.symbol, pair.oppositeSmall, pair.small.vector));

@@ -11,7 +11,7 @@ namespace {
 constexpr double kRightAngle = 1e-9; ///< radians; closer than this to 90 degrees it gets the square mark
 
 Extent extentOf(const Drawing& d, const Runs& runs) {
-    const TextExtent e = d.measure.measure(runs, Face::serif, d.style.angleSize * d.factor);
+    const TextExtent e = d.measure.measure(runs, Face::serif, d.sizeOf(Face::serif, d.style.angleSize));
     return {e.width, e.ascent + e.descent, e.ascent};
 }
 

@@ -7,9 +7,8 @@
 namespace tailpoint {
 namespace {
 
-Runs labelOf(const Drawing& d, const PlainVector& vector) {
-    const bool shown =
-        vector.hasMagnitude && d.options.values && (!vector.foundMagnitude || d.shows(stages::magnitudes));
+Runs labelOf(const Drawing& d, const PlainVector& vector, bool found) {
+    const bool shown = vector.hasMagnitude && d.options.values && (!vector.foundMagnitude || found);
     if (!shown)
         return nameRuns(vector.name);
     const Origin origin = vector.foundMagnitude ? Origin::computed : Origin::typed;
@@ -59,11 +58,11 @@ void drawVector(Drawing& d, int index) {
     if (!isSum && d.vectors.forces.size() > kMostLabelled)
         return;
     if (isZero)
-        d.ask(Spot{ends.tail, 4 * d.factor}, role, d.style.labelSize, labelOf(d, vector),
-              nameRuns(vector.name));
+        d.ask(Spot{ends.tail, 4 * d.factor}, role, d.style.labelSize,
+              labelOf(d, vector, d.shows(stages::magnitudes)), nameRuns(vector.name));
     else
         d.ask(Shaft{ends.tail, ends.tip, sideOfShaft(d, index, ends)}, role, d.style.labelSize,
-              labelOf(d, vector), nameRuns(vector.name));
+              labelOf(d, vector, d.shows(stages::magnitudes)), nameRuns(vector.name));
 }
 
 /// The sum, then the longest first: of arrows on one line each stays to be seen.
@@ -88,8 +87,8 @@ void drawGhost(Drawing& d, const Vectors& vectors, const Construction& other, in
     const Point from = d.view.toSheet(tail), to = d.view.toSheet(tail + v.vector);
     g.ends = {from, to};
     addArrow(g.items, role, from, to, d.weight(d.style.constructionWidth), Head::open, Dash::dotted);
-    auto& request =
-        d.ask(Shaft{from, to, 1}, role, 0.85 * d.style.angleSize, labelOf(d, v), nameRuns(v.name));
+    auto& request = d.ask(Shaft{from, to, 1}, role, 0.85 * d.style.angleSize,
+                          labelOf(d, v, d.showsOther(stages::magnitudes)), nameRuns(v.name));
     request.optional = true;
 }
 
@@ -108,7 +107,7 @@ void drawPoints(Drawing& d) {
             Disc mark;
             mark.centre = d.view.toSheet(changed ? Eigen::Vector2d(d.triangle()->corners[2] - at) : at);
             mark.radius = 2.6 * d.factor;
-            mark.width = 1 * d.factor;
+            mark.width = d.weight(1);
             g.items.emplace_back(mark);
         }
     }
@@ -120,7 +119,7 @@ void drawPoints(Drawing& d) {
     Disc ring;
     ring.centre = d.common();
     ring.radius = std::clamp(shortest / 4, 1.6 * d.factor, 3.2 * d.factor);
-    ring.width = 1.2 * d.factor;
+    ring.width = d.weight(1.2);
     d.add(Role::point, "point", "Common point").items.emplace_back(ring);
 }
 
@@ -136,7 +135,7 @@ void drawHighlight(Drawing& d) {
 }
 
 void drawOtherAnswer(Drawing& d) {
-    if (d.solved.solutions.size() < 2 || !d.shows(stages::found) || d.options.solution > 1)
+    if (d.solved.solutions.size() < 2 || !d.showsOther(stages::found) || d.options.solution > 1)
         return;
     const std::size_t other = 1 - d.options.solution;
     const Vectors vectors = vectorsOf(d.sketch, d.solved, other);

@@ -36,6 +36,9 @@ struct Style {
     double givenWidth = 2.0, sumWidth = 2.8, constructionWidth = 1.0, arcWidth = 0.85, axisWidth = 0.85,
            gridWidth = 0.5, locusWidth = 0.9;
     double labelSize = 14, angleSize = 11.5;
+    /// No text is set smaller than this, whatever `factor` says, points: for the last row of a room.
+    double leastSerif = 0, leastSans = 0;
+    double leastStroke = 0; ///< the same for strokes, the grid apart
 };
 
 struct FigureOptions {
@@ -43,8 +46,9 @@ struct FigureOptions {
     bool otherOrder = false; ///< triangle in the other order
     bool alone = false;      ///< the force triangle without anything that is no part of it
     bool grid = true, titleBlock = true, angles = true, values = true;
-    bool note = true;            ///< at the sheet's foot, in words: what the answer is, or why there is none
-    int stage = -1;              ///< one of `stages`; -1: everything
+    bool note = true;    ///< at the sheet's foot, in words: what the answer is, or why there is none
+    int stage = -1;      ///< one of `stages`; -1: everything
+    int otherStage = -1; ///< how much of the other of two answers is drawn; -1: as much as of this one
     int highlighted = kNoVector; ///< vector under the pointer or selected
     std::size_t solution = 0;    ///< which of two answers is drawn solid
     Style style;

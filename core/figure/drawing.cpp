@@ -61,7 +61,7 @@ LabelRequest& Drawing::ask(Anchoring anchor, Role ink, double size, Runs full, R
     request.id = figure.list.groups.back().id;
     request.anchor = std::move(anchor);
     request.ink = ink;
-    request.size = size * factor;
+    request.size = sizeOf(Face::serif, size);
     if (full != brief)
         request.brief = std::move(brief);
     request.full = std::move(full);

@@ -6,6 +6,8 @@
 #include "core/figure/strokes.h"
 #include "core/figure/words.h"
 
+#include <algorithm>
+
 namespace tailpoint {
 
 /// Tail and tip on the sheet.
@@ -47,6 +49,9 @@ struct Drawing {
 
     bool answered() const { return options.solution < solved.solutions.size(); }
     bool shows(int from) const { return stage >= from; }
+    bool showsOther(int from) const {
+        return shows(from) && (options.otherStage < 0 || options.otherStage >= from);
+    }
     /// Is this vector drawn as an arrow at the present stage?
     bool isDrawn(const PlainVector& vector) const;
     /// The same for a vector of the sketch; a triangle that stands alone leaves out what is no side of it.
@@ -55,7 +60,10 @@ struct Drawing {
     std::optional<double> referred(int index) const;
     std::string idOfVector(int index) const;
     Point common() const { return view.origin; }
-    double weight(double points) const { return points * factor; }
+    double weight(double points) const { return std::max(points * factor, style.leastStroke); }
+    double sizeOf(Face face, double points) const {
+        return std::max(points * factor, face == Face::serif ? style.leastSerif : style.leastSans);
+    }
     double axisDegrees() const { return sketch.reference.axisDegrees; }
 
     ConstructionKind kind() const; ///< the construction that can be drawn

@@ -165,10 +165,10 @@ std::vector<Box> bandOf(const Sketch& sketch, const Solved& solved, const Constr
     const auto block = titleBlockBox(sketch, view, options, measure);
     if (block)
         band.push_back(*block);
-    const double f = options.style.factor;
+    const double f = options.style.factor, size = std::max(10 * f, options.style.leastSans);
     const NoteRoom note = roomForNote(view, block, f);
-    const auto lines = noteLines(sketch, solved, construction, options, note.width, 10 * f, measure);
-    const double noteHeight = 14.5 * f * static_cast<double>(lines.size());
+    const auto lines = noteLines(sketch, solved, construction, options, note.width, size, measure);
+    const double noteHeight = 1.45 * size * static_cast<double>(lines.size());
     if (!lines.empty())
         band.push_back({0, note.bottom - noteHeight, note.width + 14 * f, noteHeight + 3 * f});
     return band;

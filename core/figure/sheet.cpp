@@ -44,12 +44,13 @@ std::optional<Box> blockOf(const Drawing& d) {
 
 std::vector<std::string> linesOf(const Drawing& d) {
     return noteLines(d.sketch, d.solved, d.construction, d.options,
-                     roomForNote(d.view, blockOf(d), d.factor).width, kNoteSize * d.factor, &d.measure);
+                     roomForNote(d.view, blockOf(d), d.factor).width, d.sizeOf(Face::sans, kNoteSize),
+                     &d.measure);
 }
 
 std::vector<Text> noteTexts(const Drawing& d) {
     const auto lines = linesOf(d);
-    const double size = kNoteSize * d.factor, leading = kNoteLeading * size;
+    const double size = d.sizeOf(Face::sans, kNoteSize), leading = kNoteLeading * size;
     std::vector<Text> texts;
     double y =
         roomForNote(d.view, blockOf(d), d.factor).bottom - leading * static_cast<double>(lines.size() - 1);
@@ -129,7 +130,7 @@ void drawSheet(Drawing& d) {
     ground.closed = ground.filled = true;
     ground.width = 0;
     d.add(Role::sheet, "sheet", "").items.emplace_back(ground);
-    const double step = divisionOf(d.view) * d.view.scale, width = d.weight(d.style.gridWidth);
+    const double step = divisionOf(d.view) * d.view.scale, width = d.style.gridWidth * d.factor;
     if (!d.options.grid || !(step > 4))
         return;
     Group& grid = d.add(Role::grid, "grid", "");
@@ -143,7 +144,7 @@ void drawSheet(Drawing& d) {
 void drawAxis(Drawing& d) {
     if (d.options.alone && d.triangle())
         return;
-    const double size = d.style.labelSize * d.factor;
+    const double size = d.sizeOf(Face::serif, d.style.labelSize);
     const Runs name = axisRuns(d.sketch.reference);
     const TextExtent e = d.measure.measure(name, Face::serif, size);
     const Point unit = onCircle({0, 0}, 1, d.axisDegrees());

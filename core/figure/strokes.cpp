@@ -64,8 +64,9 @@ void addArrow(std::vector<Item>& items, Role role, Point tail, Point tip, double
     if (!(size > 0))
         return;
     const Point unit = unitFrom(tail, tip);
-    const double heads =
-        head == Head::small ? std::min(2 * kMillimetre, 0.4 * size) : headLength(size, width);
+    const double heads = head == Head::small
+                             ? std::min(2 * kMillimetre * std::max(1.0, width / 1.3), 0.4 * size)
+                             : headLength(size, width);
     // The shaft stops under the head: where the head is as wide as the shaft, or at the open head's back.
     const double under = head == Head::open ? heads : heads * (1 - 1.25 * kNotch);
     items.emplace_back(line(role, tail, tip - under * unit, std::min(width, 0.36 * heads), dash));

@@ -41,9 +41,10 @@ double widthOf(const Runs& runs, double size, const TextMeasure* measure) {
     return 0.6 * size * static_cast<double>(runs.front().text.size());
 }
 
-Layout layoutOf(const Sketch& sketch, const View& view, double factor, const TextMeasure* measure) {
+Layout layoutOf(const Sketch& sketch, const View& view, const Style& style, const TextMeasure* measure) {
+    const double factor = style.factor;
     Layout out;
-    out.size = kTextSize * factor;
+    out.size = std::max(kTextSize * factor, style.leastSans);
     out.pad = kPad * factor;
     out.words = {scaleWords(sketch, divisionOf(view)), axisWords(sketch), figuresWords(sketch)};
     double cells = 0;
@@ -106,7 +107,7 @@ std::optional<Box> titleBlockBox(const Sketch& sketch, const View& view, const F
                                  const TextMeasure* measure) {
     if (!options.titleBlock)
         return std::nullopt;
-    const Box box = layoutOf(sketch, view, options.style.factor, measure).box;
+    const Box box = layoutOf(sketch, view, options.style, measure).box;
     const bool fits = box.left > 0 && box.height < kMostOfHeight * view.height;
     return fits ? std::optional(box) : std::nullopt;
 }
@@ -114,9 +115,9 @@ std::optional<Box> titleBlockBox(const Sketch& sketch, const View& view, const F
 void drawTitleBlock(Drawing& d) {
     if (!titleBlockBox(d.sketch, d.view, d.options, &d.measure))
         return;
-    const Layout layout = layoutOf(d.sketch, d.view, d.factor, &d.measure);
+    const Layout layout = layoutOf(d.sketch, d.view, d.style, &d.measure);
     const Box& box = layout.box;
-    const double outer = d.weight(d.style.arcWidth), inner = outer / 2;
+    const double outer = d.weight(d.style.arcWidth), inner = std::max(outer / 2, d.style.leastStroke);
     const double middle = box.top + box.height / 2, lift = 0.35 * layout.size;
     Group& g = d.add(Role::titleblock, "titleblock", "Title block");
     g.items.emplace_back(frameOf(Role::sheet, box, true, 0));

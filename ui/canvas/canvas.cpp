@@ -29,6 +29,7 @@ void Canvas::Private::say(const QString& text) {
 void Canvas::Private::refresh() {
     scene.touch();
     glide.stop();
+    reveal.stop();
     q.update();
 }
 
@@ -92,13 +93,16 @@ Canvas::Canvas(SketchDocument& document, QWidget* parent)
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Sheet"));
-    d->clock.setDuration(Glide::kMilliseconds);
     d->clock.setStartValue(0.0);
     d->clock.setEndValue(1.0);
     connect(&document, &SketchDocument::changed, this, [this] { d->documentChanged(); });
     connect(&document, &SketchDocument::replaced, this, [this] { d->documentReplaced(); });
     connect(&d->clock, &QVariantAnimation::valueChanged, this, qOverload<>(&QWidget::update));
-    connect(&d->clock, &QVariantAnimation::finished, this, [this] { d->glide.stop(); });
+    connect(&d->clock, &QVariantAnimation::finished, this, [this] {
+        d->glide.stop();
+        d->reveal.stop();
+        update();
+    });
 }
 
 Canvas::~Canvas() = default;
@@ -147,6 +151,12 @@ QRect Canvas::vectorRect(int vector) const {
 
 bool Canvas::isGliding() const {
     return d->glide.running();
+}
+bool Canvas::isRevealing() const {
+    return d->reveal.running();
+}
+bool Canvas::isDragging() const {
+    return d->gesture != nullptr;
 }
 QSize Canvas::sizeHint() const {
     return {966, 670};
@@ -204,6 +214,21 @@ void Canvas::setTheme(ThemeName name) {
 
 void Canvas::setAnimated(bool on) {
     d->animated = on;
+}
+
+void Canvas::setStaged(bool on) {
+    d->staged = on;
+}
+
+void Canvas::setFigure(const FigureOptions& options, bool moves) {
+    const DisplayList before = moves ? d->scene.figure().list : DisplayList();
+    d->scene.setOptions(options);
+    d->hover = {};
+    d->refresh();
+    if (moves && d->reveal.start(before, d->scene.figure().list)) {
+        d->clock.setDuration(Reveal::kMilliseconds);
+        d->clock.start();
+    }
 }
 
 void Canvas::setKeepsForces(bool keeps) {

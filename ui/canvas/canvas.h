@@ -58,7 +58,9 @@ public:
     /// Where a vector stands, in the widget's pixels; empty where it isn't drawn.
     QRect vectorRect(int vector) const;
 
-    bool isGliding() const; ///< labels are on their way to where they belong
+    bool isGliding() const;   ///< labels are on their way to where they belong
+    bool isRevealing() const; ///< new parts are drawing themselves
+    bool isDragging() const;
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
@@ -68,6 +70,11 @@ public slots:
     void setOtherOrder(bool other);
     void setSnapping(bool on);
     void setTheme(tailpoint::ThemeName name);
+    /// On a stage the figure is shown as it is told, and a hand may drag what is given, and nothing else: no
+    /// keys, no typing, no menus, no zoom. Every other press is a click.
+    void setStaged(bool on);
+    /// The figure on a stage; with `moves` its new parts draw themselves. The answer drawn is the document's.
+    void setFigure(const tailpoint::FigureOptions& options, bool moves);
     void setAnimated(bool on); ///< labels glide to their places at the end of a drag; on by default
 
     /// A new axis typed into the title block leaves the forces where they are and says their angles anew (the
@@ -91,6 +98,7 @@ signals:
     pointerReadout(const QString& text); ///< the pointer's place as a force, "212 N at 61.3°"; empty outside
     void hint(const QString& text);      ///< one line of what to do, or why something can't be done
     void constructionChanged();          ///< kind or order
+    void clicked();                      ///< on a stage: pressed and released without a drag
     void snappingChanged(bool on);
 
 protected:

@@ -37,6 +37,9 @@ bool Canvas::Private::step(int by) {
 
 /// Tab goes through the vectors and then on to the next widget: nobody is trapped on the sheet.
 bool Canvas::focusNextPrevChild(bool next) {
+    if (d->staged) {
+        return QWidget::focusNextPrevChild(next);
+    }
     d->focusShown = true;
     if (d->gesture || (hasFocus() && d->step(next ? 1 : -1))) {
         return true;
@@ -161,10 +164,13 @@ void Canvas::keyPressEvent(QKeyEvent* event) {
         if (d->gesture) {
             return d->end(false);
         }
-        if (d->selected != kNoVector) {
+        if (!d->staged && d->selected != kNoVector) {
             return select(kNoVector);
         }
         return QWidget::keyPressEvent(event);
+    }
+    if (d->staged) {
+        return event->setAccepted(d->gesture != nullptr); // the rest is its owner's
     }
     const bool commands =
         event->modifiers().testFlag(Qt::ControlModifier) || event->modifiers().testFlag(Qt::AltModifier);
@@ -176,7 +182,7 @@ void Canvas::keyPressEvent(QKeyEvent* event) {
 }
 
 void Canvas::keyReleaseEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) {
+    if (event->key() == Qt::Key_Space && !event->isAutoRepeat() && !d->staged) {
         d->spaceHeld = false;
         d->showCursor();
     } else if (!d->holdKey(event, false)) {

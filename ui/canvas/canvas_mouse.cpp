@@ -45,8 +45,31 @@ std::unique_ptr<Gesture> Canvas::Private::gestureFor(const Hit& hit, QPointF at)
     return nullptr;
 }
 
+/// What is given may be dragged; any other press waits for its release, which makes it a click.
+void Canvas::Private::pressOnStage(QMouseEvent* event) {
+    if (event->button() != Qt::LeftButton) {
+        return event->ignore();
+    }
+    button = event->button();
+    const Hit hit = hitTest(scene, pointer);
+    const bool tip = hit.kind == Hit::Kind::tip && tipCanMove(scene.sketch(), hit.vector);
+    const bool body = hit.kind == Hit::Kind::body && bodyCanTurn(scene.sketch(), hit.vector);
+    begin(tip || body ? gestureFor(hit, pointer) : nullptr);
+}
+
+void Canvas::Private::releaseOnStage() {
+    const bool dragged = gesture && gesture->feedback() != nullptr;
+    if (gesture) {
+        end(true);
+    }
+    if (!dragged) {
+        emit q.clicked();
+    }
+}
+
 void Canvas::Private::begin(std::unique_ptr<Gesture> next) {
     glide.stop();
+    reveal.stop();
     gesture = std::move(next);
     scene.setSteady(gesture != nullptr);
     showCursor();
@@ -68,6 +91,7 @@ void Canvas::Private::end(bool keep) {
     scene.keepInSheet();
     refresh();
     if (animated && keep && scene.sheet().view() == view && glide.start(before, scene.figure().list)) {
+        clock.setDuration(Glide::kMilliseconds);
         clock.start();
     }
     hoverAt(pointer);
@@ -92,6 +116,10 @@ void Canvas::Private::showCursor() {
     if (spaceHeld) {
         q.setCursor(Qt::OpenHandCursor);
         return;
+    }
+    const bool dragged = hover.kind == Hit::Kind::tip || hover.kind == Hit::Kind::body;
+    if (staged && !dragged) {
+        return q.unsetCursor();
     }
     switch (hover.kind) {
     case Hit::Kind::commonPoint:
@@ -154,6 +182,9 @@ void Canvas::mousePressEvent(QMouseEvent* event) {
     if (d->gesture) {
         return; // a second button during a drag means nothing
     }
+    if (d->staged) {
+        return d->pressOnStage(event);
+    }
     d->button = event->button();
     const bool pans =
         event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && d->spaceHeld);
@@ -186,13 +217,18 @@ void Canvas::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void Canvas::mouseReleaseEvent(QMouseEvent* event) {
-    if (d->gesture && event->button() == d->button) {
-        d->pointer = event->position();
+    d->pointer = event->position();
+    if (d->staged && event->button() == Qt::LeftButton) {
+        d->releaseOnStage();
+    } else if (d->gesture && event->button() == d->button) {
         d->end(true);
     }
 }
 
 void Canvas::mouseDoubleClickEvent(QMouseEvent* event) {
+    if (d->staged) {
+        return mousePressEvent(event);
+    }
     const Hit hit = hitLabel(d->scene, event->position());
     const bool typed = hit.kind == Hit::Kind::label || hit.kind == Hit::Kind::cell;
     if (event->button() == Qt::LeftButton && typed) {
@@ -204,7 +240,7 @@ void Canvas::mouseDoubleClickEvent(QMouseEvent* event) {
 
 void Canvas::wheelEvent(QWheelEvent* event) {
     event->accept();
-    if (!d->gesture) { // the scale is frozen during a drag
+    if (!d->gesture && !d->staged) { // the scale is frozen during a drag
         d->editor.leave();
         d->scene.zoomAbout(event->position(), wheelFactor(*event));
         d->refresh();
@@ -222,7 +258,7 @@ void Canvas::leaveEvent(QEvent*) {
 }
 
 void Canvas::contextMenuEvent(QContextMenuEvent* event) {
-    if (d->gesture) {
+    if (d->gesture || d->staged) {
         return;
     }
     const bool byKey = event->reason() == QContextMenuEvent::Keyboard;

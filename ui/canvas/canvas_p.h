@@ -7,6 +7,7 @@
 #include "ui/canvas/hit.h"
 #include "ui/canvas/label_editor.h"
 #include "ui/canvas/nudge.h"
+#include "ui/canvas/reveal.h"
 #include "ui/canvas/scene.h"
 #include "ui/canvas/static_layer.h"
 #include "ui/canvas/typed_edits.h"
@@ -30,6 +31,8 @@ public:
 
     // canvas_mouse.cpp
     std::unique_ptr<Gesture> gestureFor(const Hit& hit, QPointF at);
+    void pressOnStage(QMouseEvent* event);
+    void releaseOnStage();
     void begin(std::unique_ptr<Gesture> gesture);
     void end(bool keep);
     void hoverAt(QPointF at);
@@ -63,6 +66,7 @@ public:
     Canvas& q;
     Scene scene;
     ThemeName theme = ThemeName::paper;
+    bool staged = false;
     bool snapping = true;
     bool animated = true;
     bool keepsForces = true;
@@ -81,7 +85,8 @@ public:
     LabelEditor editor;
     StaticLayer below{StaticLayer::Part::below}, above{StaticLayer::Part::above};
     Glide glide;
-    DisplayList gliding;
+    Reveal reveal;
+    DisplayList moving; ///< what is painted while glide or reveal runs
     QVariantAnimation clock;
 };
 

@@ -8,11 +8,12 @@
 namespace tailpoint {
 
 const DisplayList& Canvas::Private::listNow() {
-    if (!glide.running()) {
+    if (!glide.running() && !reveal.running()) {
         return scene.figure().list;
     }
-    gliding = glide.at(clock.currentValue().toDouble());
-    return gliding;
+    const double part = clock.currentValue().toDouble();
+    moving = glide.running() ? glide.at(part) : reveal.at(part);
+    return moving;
 }
 
 void Canvas::Private::paintUnder(QPainter& painter) {
@@ -33,7 +34,7 @@ void Canvas::Private::paintUnder(QPainter& painter) {
 void Canvas::Private::paintOver(QPainter& painter) {
     const Theme& look = themeOf(theme);
     const Feedback* feedback = gesture ? gesture->feedback() : nullptr;
-    if (feedback != nullptr) {
+    if (feedback != nullptr && scene.options().values) {
         paintCatch(painter, scene.sheet(), *feedback, look);
         const QPointF tail = scene.sheet().toPixels(feedback->tail),
                       tip = scene.sheet().toPixels(feedback->tip);
@@ -43,7 +44,7 @@ void Canvas::Private::paintOver(QPainter& painter) {
                                           label.value_or(QRectF()));
         paintReadout(painter, place, *feedback, look, q.font());
     } else if (hover.kind == Hit::Kind::tip && tipCanMove(scene.sketch(), hover.vector)) {
-        paintHandle(painter, scene.sheet(), hover.drawn, look);
+        paintHandle(painter, scene.sheet(), hover.drawn, look, scene.options().style.factor);
     }
     if (q.hasFocus() && focusShown) {
         painter.setPen(QPen(look.given, 2));

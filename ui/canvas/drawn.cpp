@@ -44,7 +44,9 @@ std::vector<DrawnVector> drawnVectors(const Scene& scene) {
             drawn.push_back({vector, view.toSketch(ends.tail), view.toSketch(ends.tip), false});
         }
     }
-    addGhosts(drawn, result);
+    if (drawing.showsOther(stages::found)) {
+        addGhosts(drawn, result);
+    }
     return drawn;
 }
 

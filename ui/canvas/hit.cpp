@@ -74,10 +74,16 @@ void forEachLabel(const Scene& scene, Take take) {
 /// dragged, as the resultant of one force does, the latter is taken.
 constexpr double kFoundIsFurther = 1;
 
+/// A large figure has large heads and thick shafts.
+double reachOf(const Scene& scene, double pixels) {
+    return pixels * std::max(1.0, scene.options().style.factor / 1.5);
+}
+
 void nearestTip(Hit& best, const Scene& scene, const std::vector<DrawnVector>& drawn, QPointF at) {
     const SheetView& sheet = scene.sheet();
+    const double reach = reachOf(scene, kTipReach);
     double least = QLineF(at, sheet.toPixels(Eigen::Vector2d(0, 0))).length();
-    if (least <= kTipReach) {
+    if (least <= reach) {
         best.kind = Hit::Kind::commonPoint;
     }
     for (const DrawnVector& d : drawn) {
@@ -85,7 +91,7 @@ void nearestTip(Hit& best, const Scene& scene, const std::vector<DrawnVector>& d
         const double away = QLineF(at, tip).length();
         const double rank = away + (tipCanMove(scene.sketch(), d.vector) ? 0 : kFoundIsFurther);
         const bool lies = QLineF(sheet.toPixels(d.tail), tip).length() < kLeastArrow;
-        if (!d.ghost && !lies && away <= kTipReach && rank < least) {
+        if (!d.ghost && !lies && away <= reach && rank < least) {
             least = rank;
             best = {Hit::Kind::tip, d.vector, d, Cell::none, {}};
         }
@@ -94,11 +100,12 @@ void nearestTip(Hit& best, const Scene& scene, const std::vector<DrawnVector>& d
 
 void nearestBody(Hit& best, const Scene& scene, const std::vector<DrawnVector>& drawn, QPointF at) {
     const SheetView& sheet = scene.sheet();
+    const double reach = reachOf(scene, kBodyReach);
     double least = HUGE_VAL;
     for (const DrawnVector& d : drawn) {
         const double away = distanceTo(at, sheet.toPixels(d.tail), sheet.toPixels(d.tip));
         const double rank = away + (d.ghost || bodyCanTurn(scene.sketch(), d.vector) ? 0 : kFoundIsFurther);
-        if (away <= kBodyReach && rank < least) {
+        if (away <= reach && rank < least) {
             least = rank;
             best = {d.ghost ? Hit::Kind::otherAnswer : Hit::Kind::body, d.vector, d, Cell::none, {}};
         }

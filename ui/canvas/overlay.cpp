@@ -53,10 +53,12 @@ void paintBand(QPainter& painter, const SheetView& sheet, const DrawnVector& dra
     painter.drawLine(sheet.toPixels(drawn.tail), sheet.toPixels(drawn.tip));
 }
 
-void paintHandle(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Theme& theme) {
-    painter.setPen(QPen(theme.colour(drawn.vector == kSumIndex ? Role::sum : Role::given), 1.2));
+void paintHandle(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Theme& theme,
+                 double factor) {
+    factor = std::max(1.0, factor);
+    painter.setPen(QPen(theme.colour(drawn.vector == kSumIndex ? Role::sum : Role::given), 1.2 * factor));
     painter.setBrush(Qt::NoBrush);
-    painter.drawEllipse(sheet.toPixels(drawn.tip), 9, 9);
+    painter.drawEllipse(sheet.toPixels(drawn.tip), 9 * factor, 9 * factor);
 }
 
 void paintCatch(QPainter& painter, const SheetView& sheet, const Feedback& feedback, const Theme& theme) {

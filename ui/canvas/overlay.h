@@ -12,7 +12,8 @@ namespace tailpoint {
 /// Below the figure: a band under a vector.
 void paintBand(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const QColor& colour);
 /// Above it: the ring on a tip that can be dragged.
-void paintHandle(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Theme& theme);
+void paintHandle(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Theme& theme,
+                 double factor = 1);
 /// The quiet mark of what a drag caught: the ray, the circle.
 void paintCatch(QPainter& painter, const SheetView& sheet, const Feedback& feedback, const Theme& theme);
 /// The readout beside the pointer.

@@ -26,6 +26,11 @@ public:
     void setConstruction(ConstructionKind kind);
     void setOtherOrder(bool other);
     void setHighlighted(int vector);
+    /// All of it but the answer, which is the document's; the view stays.
+    void setOptions(const FigureOptions& options) {
+        m_options = options;
+        touch();
+    }
     /// While steady, labels keep the side they are on if they can.
     void setSteady(bool steady) { m_steady = steady; }
 

@@ -199,7 +199,10 @@ Setting Typesetter::product(const Formula& f) const {
 
 Setting Typesetter::fraction(const Formula& f) const {
     const Typesetter inner(m_size.scaled(0.94));
-    const Setting above = inner.set(f.parts[0]), below = inner.set(f.parts[1]);
+    return over(inner.set(f.parts[0]), inner.set(f.parts[1]));
+}
+
+Setting Typesetter::over(const Setting& above, const Setting& below) const {
     Setting out;
     const double wide = std::max(above.width, below.width) + 0.24 * m_em;
     const double bar = -kAxis * m_em;
@@ -218,7 +221,10 @@ Setting Typesetter::power(const Formula& f) const {
 }
 
 Setting Typesetter::root(const Formula& f) const {
-    const Setting inner = set(f.parts[0]);
+    return rootOver(set(f.parts[0]));
+}
+
+Setting Typesetter::rootOver(const Setting& inner) const {
     const double top = -(inner.ascent + kGap * m_em * 0.6), bottom = inner.descent;
     const double hook = 0.62 * m_em, line = kRule * m_em;
     Setting out;

@@ -50,8 +50,13 @@ Setting setFormula(const Formula& formula, TypeSize size);
 /// minus outside parentheses, or set smaller (to 0.6 at the least). The first baseline lies at ascent.
 Setting setWorking(const Working& working, TypeSize size, double width);
 
-/// A paragraph filled to `width`, words in `words`, formulas in the serif of the figure.
-Setting setProse(const Prose& prose, const QFont& words, TypeSize size, double width);
+/// The same line by line (symbols, substitution, result), each with its head, never smaller than `size`: what
+/// is wider than `width` is broken, under roots and in fractions too. For lines that appear one by one.
+std::vector<Setting> setWorkingByLine(const Working& working, TypeSize size, double width);
+
+/// A paragraph filled to `width`, words in `words`, formulas in the serif of the figure. `lineHeight` in ems
+/// of `size`; 0: the font's own.
+Setting setProse(const Prose& prose, const QFont& words, TypeSize size, double width, double lineHeight = 0);
 
 /// A table with rules; numbers to the right. Set smaller where it is wider than `width`.
 Setting setTable(const Table& table, const QFont& words, TypeSize size, double width);

@@ -110,11 +110,15 @@ namespace {
 /// Fills lines with words and formulas.
 class Filler {
 public:
-    Filler(const QFont& words, TypeSize size, double width)
+    Filler(const QFont& words, TypeSize size, double width, double lineHeight)
         : m_font(words), m_metrics(words), m_set(size), m_width(width),
           m_space(m_metrics.horizontalAdvance(QLatin1Char(' '))) {
-        m_line.ascent = m_metrics.ascent();
-        m_line.descent = m_metrics.descent();
+        constexpr double kAbove = 0.74; // of a line of its own height
+        m_line.ascent = lineHeight > 0 ? std::min(kAbove * lineHeight * size.pixels, m_metrics.ascent())
+                                       : m_metrics.ascent();
+        m_line.descent = lineHeight > 0
+                             ? std::min((1 - kAbove) * lineHeight * size.pixels, m_metrics.descent())
+                             : m_metrics.descent();
         m_empty = m_line;
     }
 
@@ -146,8 +150,8 @@ public:
 private:
     void word(const QString& string) {
         Setting set;
-        set.ascent = m_metrics.ascent();
-        set.descent = m_metrics.descent();
+        set.ascent = m_empty.ascent;
+        set.descent = m_empty.descent;
         set.width = m_metrics.horizontalAdvance(string);
         set.texts.push_back({{0, 0}, string, m_font});
         place(set);
@@ -192,8 +196,8 @@ private:
 
 } // namespace
 
-Setting setProse(const Prose& prose, const QFont& words, TypeSize size, double width) {
-    Filler filler(words, size, width);
+Setting setProse(const Prose& prose, const QFont& words, TypeSize size, double width, double lineHeight) {
+    Filler filler(words, size, width, lineHeight);
     for (const Piece& piece : prose.pieces)
         if (const auto* string = std::get_if<std::string>(&piece))
             filler.text(QString::fromStdString(*string));

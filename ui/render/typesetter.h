@@ -18,6 +18,10 @@ public:
 
     /// Puts `more` to the right, `space` ems off.
     void append(Setting& out, const Setting& more, double space = 0) const;
+    /// Broken into lines where it is wider than `room`: sums before a sign, also under roots, in fractions
+    /// and in arguments; products before a factor.
+    Setting broken(const Formula& formula, double room) const;
+
     double em() const { return m_em; }
     TypeSize size() const { return m_size; }
 
@@ -33,8 +37,10 @@ private:
     Setting sum(const Formula& formula) const;
     Setting product(const Formula& formula) const;
     Setting fraction(const Formula& formula) const;
+    Setting over(const Setting& above, const Setting& below) const;
     Setting power(const Formula& formula) const;
     Setting root(const Formula& formula) const;
+    Setting rootOver(const Setting& radicand) const;
     Setting function(const Formula& formula) const;
     Setting relation(const Formula& formula) const;
     Setting parentheses(const Setting& inner) const;

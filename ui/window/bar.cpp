@@ -93,13 +93,21 @@ Bar::Bar(QWidget* parent) : QWidget(parent), m_row(new QHBoxLayout(this)) {
 
 BarButton* Bar::addAction(QAction* action, const QString& iconName) {
     auto* button = new BarButton(action, iconName);
-    m_row->insertWidget(m_row->count() - 1, button);
+    m_row->insertWidget(m_row->count() - 1 - m_atEnd, button);
     m_buttons << button;
     return button;
 }
 
+BarButton* Bar::addActionAtEnd(QAction* action, const QString& iconName) {
+    auto* button = new BarButton(action, iconName);
+    m_row->addWidget(button);
+    m_buttons << button;
+    m_atEnd += 1;
+    return button;
+}
+
 void Bar::addSeparator() {
-    m_row->insertWidget(m_row->count() - 1, new Divider);
+    m_row->insertWidget(m_row->count() - 1 - m_atEnd, new Divider);
 }
 
 void Bar::setTheme(const Theme& theme) {

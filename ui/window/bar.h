@@ -35,6 +35,7 @@ class Bar : public QWidget {
 public:
     explicit Bar(QWidget* parent = nullptr);
     BarButton* addAction(QAction* action, const QString& iconName);
+    BarButton* addActionAtEnd(QAction* action, const QString& iconName); ///< at the right
     void addSeparator();
     void setTheme(const Theme& theme);
     QSize minimumSizeHint() const override;
@@ -45,6 +46,7 @@ protected:
 private:
     QHBoxLayout* m_row;
     QList<BarButton*> m_buttons;
+    int m_atEnd = 0; ///< buttons to the right of the stretch
 };
 
 } // namespace tailpoint

@@ -16,6 +16,7 @@
 #include "ui/window/settings.h"
 #include "ui/window/sheet_menu.h"
 #include "ui/window/stylesheet.h"
+#include "ui/window/teach_menu.h"
 
 #include <QApplication>
 #include <QCloseEvent>
@@ -65,6 +66,7 @@ public:
     FileMenu* files;
     EditMenu* edits;
     SheetMenu* sheet;
+    TeachMenu* teach;
     std::unique_ptr<Safekeeping> safekeeping; ///< after the first paint
     bool shown = false;
 
@@ -84,6 +86,7 @@ MainWindow::Private::Private(MainWindow& owner)
     edits = new EditMenu(parts(), menus->addMenu(tr("&Edit")));
     sheet = new SheetMenu(parts(), menus->addMenu(tr("&Sheet")));
     new QuestionMenu(parts(), menus->addMenu(tr("&Question"))); // belongs to its menu
+    teach = new TeachMenu(parts(), menus->addMenu(tr("&Teach")));
     addHelp(menus->addMenu(tr("&Help")), &window);
 }
 
@@ -117,6 +120,7 @@ void MainWindow::Private::fillBar() {
     bar->addSeparator();
     bar->addAction(sheet->snap, QStringLiteral("snap"));
     bar->addAction(sheet->fit, QStringLiteral("fit"));
+    bar->addActionAtEnd(teach->lecture, QStringLiteral("lecture"));
 }
 
 void MainWindow::Private::connectParts() {

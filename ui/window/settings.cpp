@@ -102,6 +102,19 @@ void Settings::setFolded(const QStringList& names) {
     write("panel/folded", names);
 }
 
+ThemeName Settings::lectureTheme() const {
+    return themeFrom(read("lecture/theme", QString())).value_or(ThemeName::slate);
+}
+void Settings::setLectureTheme(ThemeName theme) {
+    write("lecture/theme", nameOf(theme));
+}
+bool Settings::lectureMoves() const {
+    return read("lecture/moves", true);
+}
+void Settings::setLectureMoves(bool on) {
+    write("lecture/moves", on);
+}
+
 QStringList Settings::recentFiles() const {
     return read("files/recent", QStringList()).mid(0, kMostRecent);
 }

@@ -41,6 +41,12 @@ public:
     QStringList folded() const;
     void setFolded(const QStringList& names);
 
+    /// The lecture view's own look, and whether new parts draw themselves.
+    ThemeName lectureTheme() const;
+    void setLectureTheme(ThemeName theme);
+    bool lectureMoves() const;
+    void setLectureMoves(bool on);
+
     static constexpr int kMostRecent = 8;
     QStringList recentFiles() const;
     void addRecent(const QString& path);

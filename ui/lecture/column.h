@@ -1,0 +1,80 @@
+// The left third: title, a few words and the formulas, large; lines that do not fit scroll under the title.
+#pragma once
+
+#include "ui/lecture/measures.h"
+#include "ui/lecture/plan.h"
+#include "ui/render/formula.h"
+#include "ui/style/theme.h"
+
+#include <QVariantAnimation>
+#include <QWidget>
+
+namespace tailpoint {
+
+class LectureColumn : public QWidget {
+    Q_OBJECT
+public:
+    explicit LectureColumn(QWidget* parent);
+
+    void setMeasures(const Measures& measures);
+    void setTheme(const Theme& theme);
+    void setMoves(bool on);
+    /// The sum's symbol: results of its magnitude and direction take its colour.
+    void setSum(const std::string& name) { m_sum = name; }
+
+    /// The stop as far as `beat`; `notes` adds its margin notes.
+    void show(const Stop& stop, std::size_t beat, bool notes);
+    /// The title alone, for asking what comes next.
+    void showTitle(const QString& title);
+
+    void scrollBy(double pixels);
+    /// What is to be read now, for assistive technology.
+    QString plainText() const;
+
+    /// As laid out, for the tests: sizes of text in pixels, and what would leave the column.
+    double leastCapital() const;
+    double widest() const;
+    bool lastIsVisible() const;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+
+private:
+    enum class Ink { plain, sum, note };
+    struct Block {
+        Setting setting;
+        double x = 0, top = 0;
+        Ink ink = Ink::plain;
+        bool isNewest = false;
+    };
+    void relayout();
+    void layTitle();
+    void layBody(double scale, std::size_t beat, std::vector<Block>& out) const;
+    void add(std::vector<Block>& out, Setting setting, double& y, double x, Ink ink, bool newest) const;
+    void layWorking(std::vector<Block>& out, const Line& line, double& y, double scale, bool newest) const;
+    bool isOfSum(const Working& working) const;
+    double bodyTop() const { return m_titleHeight; }
+    double bodyRoom() const { return height() - m_titleHeight; }
+    double heightOf(const std::vector<Block>& blocks) const;
+    double furthest() const;
+    double wanted() const; ///< scrolled so that the newest lines are seen
+
+    Measures m_measures;
+    const Theme* m_theme;
+    std::string m_sum;
+    Stop m_stop;
+    std::size_t m_beat = 0;
+    bool m_notes = false, m_titleOnly = false;
+    QString m_title;
+    std::vector<std::pair<QString, QPointF>> m_titleLines;
+    QFont m_titleFont;
+    double m_titleHeight = 0;
+    std::vector<Block> m_blocks;
+    double m_scroll = 0;
+    QVariantAnimation m_slide;
+    bool m_moves = true;
+};
+
+} // namespace tailpoint

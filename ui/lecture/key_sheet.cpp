@@ -1,0 +1,110 @@
+#include "ui/lecture/key_sheet.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+#include <algorithm>
+#include <utility>
+
+namespace tailpoint {
+
+namespace {
+
+using Row = std::pair<QString, QString>;
+
+QList<Row> rows() {
+    const auto tr = [](const char* words) { return KeySheet::tr(words); };
+    return {{tr("Space, →, Page Down, click"), tr("next line, then next step")},
+            {tr("Backspace, ←, Page Up"), tr("one line back")},
+            {tr("↓, ↑"), tr("next and previous step, whole")},
+            {tr("Home, End"), tr("the given forces; the answer")},
+            {tr("B or ."), tr("blank the sheet, and back")},
+            {tr("N"), tr("hide the numbers: ask the room")},
+            {tr("T"), tr("only the title of the next step")},
+            {tr("drag a tip"), tr("what if? All of it follows")},
+            {tr("U"), tr("back to the plan")},
+            {tr("Ctrl+Z, Ctrl+Y"), tr("take a change back, and again")},
+            {tr("O"), tr("the other answer, where there are two")},
+            {tr("M"), tr("margin notes of the step")},
+            {tr("wheel, Ctrl+↑, Ctrl+↓"), tr("scroll the lines")},
+            {tr("C"), tr("colours: Slate, Paper, high contrast")},
+            {tr("A"), tr("movement on and off")},
+            {tr("Escape"), tr("back to the window")}};
+}
+
+constexpr double kRow = 1.62, kPad = 1.6, kGap = 1.4; ///< ems
+
+QFont fontOf(double pixels, int dotsPerInch, bool bold) {
+    QFont font = sansFont();
+    font.setHintingPreference(QFont::PreferNoHinting);
+    font.setPointSizeF(pixels * 72 / dotsPerInch);
+    font.setWeight(bold ? QFont::DemiBold : QFont::Normal);
+    return font;
+}
+
+QSizeF columnsOf(double pixels, int dotsPerInch) {
+    const QFontMetricsF keys(fontOf(pixels, dotsPerInch, true)), words(fontOf(pixels, dotsPerInch, false));
+    QSizeF wide;
+    for (const auto& [key, does] : rows())
+        wide = wide.expandedTo({keys.horizontalAdvance(key), words.horizontalAdvance(does)});
+    return wide;
+}
+
+QSizeF sizeOf(double pixels, int dotsPerInch) {
+    const QSizeF columns = columnsOf(pixels, dotsPerInch);
+    return {columns.width() + columns.height() + (kGap + 2 * kPad) * pixels,
+            (kRow * static_cast<double>(rows().size()) + 2 * kPad) * pixels};
+}
+
+} // namespace
+
+KeySheet::KeySheet(QWidget* parent) : QWidget(parent), m_theme(&themeOf(ThemeName::slate)) {
+    setObjectName(QStringLiteral("keySheet"));
+    setAttribute(Qt::WA_TransparentForMouseEvents);
+    setAccessibleName(tr("Keys of the lecture"));
+    QStringList lines;
+    for (const auto& [key, does] : rows())
+        lines << key + QStringLiteral(": ") + does;
+    setAccessibleDescription(lines.join(u'\n'));
+    hide();
+}
+
+void KeySheet::setTheme(const Theme& theme) {
+    m_theme = &theme;
+    update();
+}
+
+/// The lecturer reads it, not the last row: it may be smaller than what stands on the sheet.
+void KeySheet::place(const Measures& measures) {
+    const QSizeF room(0.96 * measures.width, 0.96 * measures.height);
+    m_size = measures.sans;
+    QSizeF size = sizeOf(m_size, logicalDpiY());
+    const double shrink = std::min({1.0, room.width() / size.width(), room.height() / size.height()});
+    m_size *= 0.99 * shrink;
+    size = sizeOf(m_size, logicalDpiY());
+    m_fits = size.width() <= room.width() && size.height() <= room.height();
+    setGeometry(
+        QRectF(QPointF((measures.width - size.width()) / 2, (measures.height - size.height()) / 2), size)
+            .toAlignedRect());
+    update();
+}
+
+void KeySheet::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(m_theme->quietInk, 2));
+    painter.setBrush(m_theme->panel);
+    painter.drawRect(QRectF(rect()).adjusted(1, 1, -1, -1));
+    const double keysWide = columnsOf(m_size, logicalDpiY()).width();
+    double y = (kPad + 1.1) * m_size;
+    for (const auto& [key, does] : rows()) {
+        painter.setPen(m_theme->ink);
+        painter.setFont(fontOf(m_size, logicalDpiY(), true));
+        painter.drawText(QPointF(kPad * m_size, y), key);
+        painter.setPen(m_theme->quietInk);
+        painter.setFont(fontOf(m_size, logicalDpiY(), false));
+        painter.drawText(QPointF((kPad + kGap) * m_size + keysWide, y), does);
+        y += kRow * m_size;
+    }
+}
+
+} // namespace tailpoint

@@ -1,0 +1,134 @@
+// The lecture's keys. Presenter remotes send Page Up, Page Down, '.' and Escape.
+#include "ui/canvas/canvas.h"
+#include "ui/lecture/column.h"
+#include "ui/lecture/key_sheet.h"
+#include "ui/lecture/lecture_view.h"
+
+#include <QKeyEvent>
+
+namespace tailpoint {
+
+namespace {
+
+ThemeName after(ThemeName name) {
+    switch (name) {
+    case ThemeName::slate:
+        return ThemeName::paper;
+    case ThemeName::paper:
+        return ThemeName::contrast;
+    case ThemeName::contrast:
+        break;
+    }
+    return ThemeName::slate;
+}
+
+} // namespace
+
+bool LectureView::moveKey(QKeyEvent* event) {
+    const bool shift = event->modifiers().testFlag(Qt::ShiftModifier);
+    switch (event->key()) {
+    case Qt::Key_Space:
+        shift ? previous() : next();
+        return true;
+    case Qt::Key_Right:
+    case Qt::Key_PageDown:
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+        next();
+        return true;
+    case Qt::Key_Left:
+    case Qt::Key_PageUp:
+    case Qt::Key_Backspace:
+        previous();
+        return true;
+    case Qt::Key_Down:
+        nextStop();
+        return true;
+    case Qt::Key_Up:
+        previousStop();
+        return true;
+    case Qt::Key_Home:
+        leaveCover();
+        goTo(0, true);
+        return true;
+    case Qt::Key_End:
+        leaveCover();
+        goTo(m_stops.size() - 1, true);
+        return true;
+    default:
+        return false;
+    }
+}
+
+/// What is seen of it.
+bool LectureView::showKey(QKeyEvent* event) {
+    switch (event->key()) {
+    case Qt::Key_B:
+    case Qt::Key_Period:
+        m_blank = !m_blank;
+        m_cover->setVisible(m_blank);
+        m_cover->raise();
+        return true;
+    case Qt::Key_N:
+        m_hushed = !m_hushed;
+        show(false);
+        return true;
+    case Qt::Key_T:
+        m_peeks = !m_peeks;
+        show(false);
+        return true;
+    case Qt::Key_M:
+        m_notes = !m_notes;
+        show(false);
+        return true;
+    case Qt::Key_O:
+        takeOther();
+        return true;
+    case Qt::Key_C:
+        setTheme(after(m_theme));
+        emit themeChosen(m_theme);
+        return true;
+    case Qt::Key_A:
+        setMoves(!m_moves);
+        emit movesChosen(m_moves);
+        return true;
+    case Qt::Key_F1:
+    case Qt::Key_Question:
+        m_keys->setVisible(!m_keys->isVisible());
+        m_keys->raise();
+        return true;
+    default:
+        return false;
+    }
+}
+
+/// What was tried for a question from the room, and the way back.
+bool LectureView::changeKey(QKeyEvent* event) {
+    const bool control = event->modifiers().testFlag(Qt::ControlModifier);
+    if (event->key() == Qt::Key_U || (control && event->key() == Qt::Key_0)) {
+        backToPlan();
+    } else if (event->matches(QKeySequence::Undo)) {
+        m_document.undoStack().undo();
+    } else if (event->matches(QKeySequence::Redo) || (control && event->key() == Qt::Key_Y)) {
+        m_document.undoStack().redo();
+    } else if (control && (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down)) {
+        m_column->scrollBy((event->key() == Qt::Key_Up ? -3 : 3) * m_measures.serif);
+    } else {
+        return false;
+    }
+    return true;
+}
+
+void LectureView::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape) {
+        if (!leaveCover())
+            end();
+        return;
+    }
+    const bool commands =
+        event->modifiers().testFlag(Qt::ControlModifier) || event->modifiers().testFlag(Qt::AltModifier);
+    if (!changeKey(event) && (commands || (!moveKey(event) && !showKey(event))))
+        QWidget::keyPressEvent(event);
+}
+
+} // namespace tailpoint

@@ -1,0 +1,306 @@
+#include "ui/lecture/lecture_view.h"
+
+#include "ui/canvas/canvas.h"
+#include "ui/lecture/column.h"
+#include "ui/lecture/key_sheet.h"
+#include "ui/lecture/progress.h"
+#include "ui/lecture/screens.h"
+
+#include <QCloseEvent>
+#include <QGuiApplication>
+#include <QPainter>
+#include <QScreen>
+#include <QTimer>
+#include <QWindow>
+#include <algorithm>
+
+namespace tailpoint {
+
+LectureView::LectureView(ThemeName theme, bool moves)
+    : QWidget(nullptr, Qt::Window), m_theme(theme), m_moves(moves), m_canvas(new Canvas(m_document, this)),
+      m_column(new LectureColumn(this)), m_progress(new LectureProgress(this)), m_keys(new KeySheet(this)),
+      m_cover(new QWidget(this)) {
+    setObjectName(QStringLiteral("lecture"));
+    setAttribute(Qt::WA_QuitOnClose, false); // the program ends with its window
+    setAttribute(Qt::WA_OpaquePaintEvent);
+    m_cover->setAutoFillBackground(true);
+    m_cover->setAttribute(Qt::WA_TransparentForMouseEvents);
+    m_cover->hide();
+    m_canvas->setStaged(true);
+    connect(m_canvas, &Canvas::clicked, this, &LectureView::click);
+    connect(&m_document, &SketchDocument::changed, this, &LectureView::replan);
+    connect(qGuiApp, &QGuiApplication::screenRemoved, this, &LectureView::screenGone);
+    setMoves(moves);
+    setTheme(theme);
+}
+
+/// The canvas reads the document: it goes first.
+LectureView::~LectureView() {
+    m_document.disconnect(this);
+    delete m_canvas;
+}
+
+void LectureView::begin(const Result& result, ConstructionKind construction, const ExplainOptions& options,
+                        QScreen* screen) {
+    const bool same = !m_stops.empty() && result.sketch == m_plan && result.chosen == m_planned;
+    const std::string key = same ? m_stops[m_stop].step.key : std::string();
+    const std::size_t stop = same ? m_stop : 0, beat = same ? m_beat : 0;
+    m_plan = result.sketch;
+    m_planned = result.chosen;
+    m_figure.construction =
+        construction == ConstructionKind::none ? ConstructionKind::parallelogram : construction;
+    m_options = options;
+    m_blank = m_hushed = m_peeks = m_other = false;
+    m_cover->hide();
+    m_keys->hide();
+    takeScreen(screen);
+    m_replanning = true; // below, at once
+    m_document.replace(m_plan, QString());
+    m_document.choose(m_planned);
+    m_replanning = false;
+    m_stops = planOf(m_document.result(), m_figure, m_options);
+    m_column->setSum(m_plan.sum.name);
+    m_stop = std::min(stop, m_stops.size() - 1);
+    m_beat = std::min(beat, m_stops[m_stop].lastBeat());
+    show(false);
+    m_canvas->fit();
+    m_canvas->setFocus();
+}
+
+bool LectureView::isChanged() const {
+    return !(m_document.sketch() == m_plan);
+}
+
+/// Without a window manager nobody else makes it as large as the screen.
+void LectureView::takeScreen(QScreen* screen) {
+    create();
+    if (windowHandle()->screen() != screen)
+        windowHandle()->setScreen(screen);
+    setGeometry(screen->geometry());
+    showFullScreen();
+    raise();
+    activateWindow();
+}
+
+/// The projector was unplugged: on with the lecture on what is left.
+void LectureView::screenGone(QScreen* screen) {
+    if (!isVisible())
+        return;
+    const bool ours = windowHandle() == nullptr || windowHandle()->screen() == screen ||
+                      !QGuiApplication::screenAt(geometry().center());
+    if (ours)
+        QTimer::singleShot(0, this, [this] {
+            if (isVisible() && QGuiApplication::primaryScreen() != nullptr)
+                takeScreen(QGuiApplication::primaryScreen());
+        });
+}
+
+void LectureView::setTheme(ThemeName name) {
+    m_theme = name;
+    const Theme& theme = themeOf(name);
+    m_canvas->setTheme(name);
+    m_column->setTheme(theme);
+    m_progress->setTheme(theme);
+    m_keys->setTheme(theme);
+    QPalette ground = m_cover->palette();
+    ground.setColor(QPalette::Window, theme.sheet);
+    m_cover->setPalette(ground);
+    update();
+}
+
+void LectureView::setMoves(bool on) {
+    m_moves = on;
+    m_canvas->setAnimated(on);
+    m_column->setMoves(on);
+}
+
+FigureOptions LectureView::figureNow() const {
+    FigureOptions options = m_stops[m_stop].figureAt(m_beat);
+    options.style = m_figure.style;
+    options.values = !m_hushed;
+    if (m_other)
+        options.otherStage = -1;
+    return options;
+}
+
+/// Brings sheet, column and line to where the lecture stands.
+void LectureView::show(bool moves) {
+    const Stop& stop = m_stops[m_stop];
+    const std::size_t answer = m_other ? 1 - stop.solution : stop.solution;
+    m_replanning = true; // which of two answers is drawn is no change of the sketch
+    m_document.choose(answer);
+    m_replanning = false;
+    m_canvas->setFigure(figureNow(), moves && m_moves);
+    Stop shown = stop;
+    if (m_hushed)
+        shown.step = hushed(shown.step);
+    const bool peeks = m_peeks && m_stop + 1 < m_stops.size();
+    if (peeks)
+        m_column->showTitle(QString::fromStdString(m_stops[m_stop + 1].step.title));
+    else
+        m_column->show(shown, m_beat, m_notes);
+    const double lines = static_cast<double>(stop.beats.size());
+    m_progress->show(m_stop, m_stops.size(), static_cast<double>(m_beat + 1) / lines, isChanged());
+    const QString title = QString::fromStdString(stop.step.title);
+    setWindowTitle(tr("Lecture \u2013 %1 of %2: %3").arg(m_stop + 1).arg(m_stops.size()).arg(title));
+    setAccessibleName(windowTitle());
+    m_column->setAccessibleName(m_column->plainText());
+}
+
+/// A changed sketch may have other steps: the lecture stays at the one of the same kind.
+void LectureView::replan() {
+    if (m_replanning || m_stops.empty())
+        return;
+    const Stop old = m_stops[m_stop];
+    m_stops = planOf(m_document.result(), m_figure, m_options);
+    std::size_t best = std::min(m_stop, m_stops.size() - 1);
+    std::size_t least = m_stops.size() + 1;
+    for (std::size_t i = 0; i < m_stops.size(); ++i) {
+        const std::size_t away = i > m_stop ? i - m_stop : m_stop - i;
+        if (m_stops[i].step.key == old.step.key && away < least) {
+            least = away;
+            best = i;
+        }
+    }
+    const bool whole = m_beat == old.lastBeat();
+    m_stop = best;
+    m_beat = whole ? m_stops[best].lastBeat() : std::min(m_beat, m_stops[best].lastBeat());
+    show(false);
+}
+
+bool LectureView::leaveCover() {
+    const bool covered = m_blank || m_keys->isVisible();
+    m_blank = false;
+    m_cover->hide();
+    m_keys->hide();
+    return covered;
+}
+
+void LectureView::next() {
+    if (leaveCover())
+        return;
+    if (m_peeks) {
+        m_peeks = false;
+        return goTo(m_stop + 1, false);
+    }
+    if (m_beat < m_stops[m_stop].lastBeat()) {
+        ++m_beat;
+        show(true);
+    } else {
+        goTo(m_stop + 1, false);
+    }
+}
+
+void LectureView::previous() {
+    if (leaveCover())
+        return;
+    if (m_peeks) {
+        m_peeks = false;
+        show(false);
+    } else if (m_beat > 0) {
+        --m_beat;
+        show(false);
+    } else if (m_stop > 0) {
+        goTo(m_stop - 1, true);
+    }
+}
+
+void LectureView::nextStop() {
+    if (leaveCover())
+        return;
+    m_peeks = false;
+    if (m_beat < m_stops[m_stop].lastBeat())
+        goTo(m_stop, true);
+    else
+        goTo(m_stop + 1, true);
+}
+
+void LectureView::previousStop() {
+    if (leaveCover())
+        return;
+    m_peeks = false;
+    if (m_stop > 0)
+        goTo(m_stop - 1, true);
+    else
+        goTo(0, true);
+}
+
+void LectureView::goTo(std::size_t stop, bool whole) {
+    m_peeks = false;
+    const bool forward = stop >= m_stop;
+    if (stop >= m_stops.size())
+        return show(false);
+    if (stop != m_stop)
+        m_other = false;
+    m_stop = stop;
+    m_beat = whole ? m_stops[stop].lastBeat() : 0;
+    show(forward);
+}
+
+void LectureView::takeOther() {
+    if (m_document.result().solved.solutions.size() == 2) {
+        m_other = !m_other;
+        show(false);
+    }
+}
+
+void LectureView::backToPlan() {
+    if (!isChanged())
+        return;
+    m_document.replace(m_plan, QString());
+    m_canvas->fit();
+}
+
+void LectureView::click() {
+    next();
+}
+
+/// Beside the sheet a press counts as on it.
+void LectureView::mousePressEvent(QMouseEvent* event) {
+    event->accept();
+}
+
+void LectureView::mouseReleaseEvent(QMouseEvent* event) {
+    if (event->button() == Qt::LeftButton)
+        next();
+    else if (event->button() == Qt::RightButton)
+        previous();
+}
+
+void LectureView::resizeEvent(QResizeEvent*) {
+    m_measures = measuresOf(size());
+    m_figure.style = m_measures.figure(logicalDpiY() / 72.0);
+    const int column = qRound(m_measures.column);
+    m_progress->setMeasures(m_measures);
+    const int foot = m_progress->heightNeeded();
+    m_column->setGeometry(0, 0, column, height() - foot);
+    m_column->setMeasures(m_measures);
+    m_progress->setGeometry(0, height() - foot, column, foot);
+    m_canvas->setGeometry(column, 0, width() - column, height());
+    QFont readout = sansFont();
+    readout.setPointSizeF(m_measures.sans * 72 / logicalDpiY());
+    m_canvas->setFont(readout);
+    m_keys->place(m_measures);
+    m_cover->setGeometry(rect());
+    if (!m_stops.empty()) {
+        show(false);
+        m_canvas->fit();
+    }
+}
+
+void LectureView::paintEvent(QPaintEvent*) {
+    QPainter(this).fillRect(rect(), themeOf(m_theme).sheet);
+}
+
+void LectureView::end() {
+    hide();
+    emit ended();
+}
+
+/// A window manager's close button is Escape.
+void LectureView::closeEvent(QCloseEvent* event) {
+    event->ignore();
+    end();
+}
+
+} // namespace tailpoint

@@ -1,0 +1,106 @@
+// The lecture: full screen, step by step, the same figure and formulas as in the window. It speaks from a
+// document of its own, a copy taken when it begins: what is tried before a room never reaches the open
+// sketch, its undo stack or its file, and the plan is always there to go back to.
+#pragma once
+
+#include "ui/lecture/measures.h"
+#include "ui/lecture/plan.h"
+#include "ui/style/theme.h"
+
+#include <QWidget>
+#include <memory>
+
+class QScreen;
+
+namespace tailpoint {
+
+class Canvas;
+class LectureColumn;
+class LectureProgress;
+class KeySheet;
+
+/// A window of its own; hidden until begin(). Object name "lecture".
+class LectureView : public QWidget {
+    Q_OBJECT
+public:
+    explicit LectureView(ThemeName theme, bool moves);
+    ~LectureView() override;
+
+    /// Takes a copy of the sketch and shows it on `screen`. The same sketch as last time goes on where it
+    /// was.
+    void begin(const Result& result, ConstructionKind construction, const ExplainOptions& options,
+               QScreen* screen);
+
+    // Where it stands.
+    const std::vector<Stop>& stops() const { return m_stops; }
+    std::size_t stop() const { return m_stop; }
+    std::size_t beat() const { return m_beat; }
+    bool isBlank() const { return m_blank; }
+    bool hidesNumbers() const { return m_hushed; }
+    bool showsNextTitle() const { return m_peeks; }
+    bool isChanged() const; ///< the sketch is not the plan's any more
+    ThemeName theme() const { return m_theme; }
+    bool moves() const { return m_moves; }
+    Canvas& canvas() { return *m_canvas; }
+    LectureColumn& column() { return *m_column; }
+    SketchDocument& document() { return m_document; }
+    const Measures& measures() const { return m_measures; }
+
+public slots:
+    void next();
+    void previous();
+    void nextStop();     ///< whole
+    void previousStop(); ///< whole
+    void goTo(std::size_t stop, bool whole);
+    void backToPlan();
+    void setTheme(tailpoint::ThemeName name);
+    void setMoves(bool on);
+
+signals:
+    void themeChosen(tailpoint::ThemeName name);
+    void movesChosen(bool on);
+    void ended(); ///< Escape: hidden, the window is to have the keys again
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void closeEvent(QCloseEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+    bool focusNextPrevChild(bool) override { return false; }
+
+private:
+    bool moveKey(QKeyEvent* event);
+    bool showKey(QKeyEvent* event);
+    bool changeKey(QKeyEvent* event);
+    void click();
+    bool leaveCover(); ///< what covers the sheet goes first; true where something did
+    void replan();     ///< the sketch changed: the same step of the new solution
+    void show(bool moves);
+    void takeOther();
+    void end();
+    void takeScreen(QScreen* screen);
+    void screenGone(QScreen* screen);
+    FigureOptions figureNow() const;
+
+    SketchDocument m_document;
+    Sketch m_plan;
+    std::size_t m_planned = 0; ///< the answer that was chosen in the window
+    FigureOptions m_figure;
+    ExplainOptions m_options;
+    std::vector<Stop> m_stops;
+    std::size_t m_stop = 0, m_beat = 0;
+    bool m_blank = false, m_hushed = false, m_peeks = false, m_notes = false, m_other = false;
+    bool m_replanning = false;
+    ThemeName m_theme;
+    bool m_moves;
+    Measures m_measures;
+    Canvas* m_canvas;
+    LectureColumn* m_column;
+    LectureProgress* m_progress;
+    KeySheet* m_keys;
+    QWidget* m_cover; ///< blank
+};
+
+} // namespace tailpoint

@@ -1,0 +1,181 @@
+#include "ui/lecture/plan.h"
+
+#include "core/explain/question.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace tailpoint {
+
+namespace {
+
+struct Words {
+    Q_DECLARE_TR_FUNCTIONS(tailpoint::Lecture)
+};
+
+constexpr int kFewLines = 6; ///< of all workings of a step together
+
+int partsOf(const Working& working) {
+    return (working.general ? 1 : 0) + (working.substituted ? 1 : 0) + (working.value ? 1 : 0);
+}
+
+bool isQuiet(const Step& step) {
+    return step.key == "given" || step.key == "question" || step.key == "end";
+}
+
+/// A result stands on the sheet no sooner than it is read out: before, the figure shows the construction that
+/// leads to it.
+int stageBefore(int after, int previous) {
+    switch (after) {
+    case stages::interior:
+        return stages::construction;
+    case stages::magnitudes:
+        return std::max(previous, stages::found);
+    case stages::between:
+    case stages::triangle:
+    case stages::all:
+        return previous;
+    default:
+        return after;
+    }
+}
+
+/// The half that is kept begins with the greater force.
+bool keepsOtherOrder(const Result& result) {
+    const auto& solved = result.solved;
+    if (solved.family != Family::closePolygon || solved.unknownVectors[0] != kSumIndex ||
+        solved.solutions.empty() || result.sketch.forces.size() != 2)
+        return false;
+    const auto& forces = solved.solutions.front().forces;
+    return forces[1].magnitude > forces[0].magnitude;
+}
+
+class Planner {
+public:
+    Planner(const Result& result, const FigureOptions& figure) : m_result(result), m_figure(figure) {}
+
+    void add(const Step& step, std::size_t solution, int otherStage = -1) {
+        Stop stop{step, solution, beatsOf(step), 0, m_figure, m_figure};
+        stop.resultBeat = resultBeatOf(stop);
+        stop.after.stage = static_cast<int>(step.stage);
+        stop.after.otherStage = otherStage;
+        if (step.triangleAlone && m_result.construction.triangle) {
+            stop.after.construction = ConstructionKind::triangle;
+            stop.after.alone = true;
+            stop.after.otherOrder = keepsOtherOrder(m_result);
+        }
+        stop.before = stop.after;
+        stop.before.stage = std::min(stop.after.stage, stageBefore(stop.after.stage, m_previous));
+        m_previous = stop.after.stage;
+        m_stops.push_back(std::move(stop));
+    }
+    std::vector<Stop> take() { return std::move(m_stops); }
+
+private:
+    static std::size_t resultBeatOf(const Stop& stop) {
+        for (std::size_t i = stop.beats.size(); i-- > 0;)
+            for (const Line& line : stop.beats[i])
+                if (line.kind == Line::Kind::working || line.kind == Line::Kind::table)
+                    return isQuiet(stop.step) ? 0 : i;
+        return 0;
+    }
+
+    const Result& m_result;
+    const FigureOptions& m_figure;
+    std::vector<Stop> m_stops;
+    int m_previous = stages::given;
+};
+
+/// The title and what is asked, beside the bare given forces.
+Step opening(const Sketch& sketch) {
+    Step step;
+    step.key = "question";
+    step.title = sketch.title.empty() ? Words::tr("Forces on a point").toStdString() : sketch.title;
+    Prose asked;
+    for (const auto& words : question(sketch))
+        if (words.symbol)
+            asked.pieces.emplace_back(magnitudeSymbol(words.text));
+        else
+            asked.pieces.emplace_back(words.text);
+    step.reasoning.push_back(std::move(asked));
+    step.stage = Stage::given;
+    return step;
+}
+
+Step closing(std::vector<Prose> answers) {
+    Step step;
+    step.key = "end";
+    step.title = (answers.size() > 1 ? Words::tr("Both answers") : Words::tr("The answer")).toStdString();
+    step.reasoning = std::move(answers);
+    step.stage = Stage::all;
+    return step;
+}
+
+/// What of the other answer may be seen beside a step of this one.
+int otherStageFor(const Step& step) {
+    return step.key == "first" ? stages::found : -1;
+}
+
+void addTitle(Step& step, std::size_t solution) {
+    step.title += (solution == 0 ? Words::tr(": the first") : Words::tr(": the second")).toStdString();
+}
+
+} // namespace
+
+std::vector<Beat> beatsOf(const Step& step) {
+    std::vector<Beat> beats(1);
+    const auto next = [&]() -> Beat& { return isQuiet(step) ? beats.front() : beats.emplace_back(); };
+    for (std::size_t i = 0; i < step.reasoning.size(); ++i)
+        beats.front().push_back({Line::Kind::reasoning, i, 0});
+    if (step.table)
+        next().push_back({Line::Kind::table, 0, 0});
+    int all = 0;
+    for (const Working& working : step.workings)
+        all += partsOf(working);
+    for (std::size_t i = 0; i < step.workings.size(); ++i) {
+        const int parts = partsOf(step.workings[i]);
+        for (int part = all <= kFewLines && !isQuiet(step) ? 1 : parts; part <= parts; ++part)
+            next().push_back({Line::Kind::working, i, part});
+    }
+    if (!step.conclusion.empty()) {
+        Beat& last = beats.emplace_back();
+        for (std::size_t i = 0; i < step.conclusion.size(); ++i)
+            last.push_back({Line::Kind::conclusion, i, 0});
+    }
+    return beats;
+}
+
+std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, const ExplainOptions& options) {
+    Planner plan(result, figure);
+    plan.add(opening(result.sketch), result.chosen);
+    const std::size_t answers = result.solved.solutions.size();
+    const bool both = answers == 2;
+    const auto workedOf = [&](std::size_t solution) {
+        const Construction construction = solution == result.chosen
+                                              ? result.construction
+                                              : construct(result.sketch, result.solved, solution);
+        return explain(result.sketch, result.solved, construction, solution, options);
+    };
+    const Worked first = workedOf(both ? 0 : result.chosen);
+    std::vector<Prose> said{first.answer};
+    for (Step step : first.steps) {
+        const std::size_t solution = !both ? result.chosen : step.key == "second" ? 1 : 0;
+        if (both && (step.key == "answer" || step.key == "check"))
+            addTitle(step, 0);
+        plan.add(step, solution, both ? otherStageFor(step) : -1);
+    }
+    if (both) {
+        const Worked second = workedOf(1);
+        said.push_back(second.answer);
+        for (Step step : second.steps)
+            if (step.key == "answer" || step.key == "check") {
+                addTitle(step, 1);
+                plan.add(step, 1);
+            }
+    }
+    if (answers > 0)
+        plan.add(closing(std::move(said)), both ? 0 : result.chosen);
+    return plan.take();
+}
+
+} // namespace tailpoint

@@ -1,0 +1,46 @@
+// lecture/: the worked solution revealed step by step on a full screen, with the same figure and formulas as
+// everywhere. Here the plan: which stops a lecture makes, what each shows of the figure, and in which order
+// its lines appear. No widget, no number of its own.
+#pragma once
+
+#include "core/explain/explain.h"
+#include "core/figure/compose.h"
+#include "ui/document/sketch_document.h"
+
+#include <vector>
+
+namespace tailpoint {
+
+/// What one press adds to the lines of a stop.
+struct Line {
+    enum class Kind { reasoning, table, working, conclusion };
+    Kind kind = Kind::reasoning;
+    std::size_t index = 0; ///< which of the step's, by kind
+    int parts = 0;         ///< of a working: how many of symbols, substitution, result stand by now
+    bool operator==(const Line&) const = default;
+};
+using Beat = std::vector<Line>;
+
+struct Stop {
+    Step step;
+    std::size_t solution = 0; ///< the answer it speaks of
+    std::vector<Beat> beats;  ///< at least one
+    std::size_t resultBeat = 0;
+    FigureOptions before, after; ///< what the sheet shows before the result is read out, and from then on
+
+    std::size_t lastBeat() const { return beats.size() - 1; }
+    const FigureOptions& figureAt(std::size_t beat) const { return beat < resultBeat ? before : after; }
+};
+
+/// From the bare given forces through every step to the answer; where there are two answers, both are walked.
+/// `figure` is what doesn't change on the way: construction, style.
+std::vector<Stop> planOf(const Result& result, const FigureOptions& figure,
+                         const ExplainOptions& options = {});
+
+/// Lines by working where they are few; otherwise a working at once, so that nobody presses forever.
+std::vector<Beat> beatsOf(const Step& step);
+
+/// The step without its numbers, for asking the room first: symbols stay, values become "?".
+Step hushed(const Step& step);
+
+} // namespace tailpoint

@@ -1,0 +1,70 @@
+#include "ui/lecture/progress.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+#include <cmath>
+
+namespace tailpoint {
+
+LectureProgress::LectureProgress(QWidget* parent) : QWidget(parent), m_theme(&themeOf(ThemeName::slate)) {
+    setObjectName(QStringLiteral("lectureProgress"));
+    setAttribute(Qt::WA_OpaquePaintEvent);
+}
+
+void LectureProgress::setMeasures(const Measures& measures) {
+    m_measures = measures;
+    update();
+}
+
+void LectureProgress::setTheme(const Theme& theme) {
+    m_theme = &theme;
+    update();
+}
+
+void LectureProgress::show(std::size_t stop, std::size_t stops, double part, bool changed) {
+    m_stop = stop;
+    m_stops = stops;
+    m_part = part;
+    m_changed = changed;
+    setAccessibleName(tr("Step %1 of %2").arg(stop + 1).arg(stops));
+    update();
+}
+
+QFont LectureProgress::font() const {
+    QFont font = sansFont();
+    font.setHintingPreference(QFont::PreferNoHinting);
+    font.setPointSizeF(m_measures.sans * 72 / logicalDpiY());
+    return font;
+}
+
+QString LectureProgress::text() const {
+    return m_changed ? tr("U: back to the plan") : tr("F1 keys");
+}
+
+int LectureProgress::heightNeeded() const {
+    return static_cast<int>(std::ceil(2.6 * m_measures.sans));
+}
+
+double LectureProgress::capital() const {
+    return QFontMetricsF(font()).tightBoundingRect(QStringLiteral("E")).height();
+}
+
+void LectureProgress::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.fillRect(rect(), m_theme->panel);
+    const double left = m_measures.margin, wide = m_measures.textWidth(), thick = m_measures.height / 360;
+    const double top = 0.5 * m_measures.sans;
+    painter.fillRect(QRectF(left, top, wide, thick), m_theme->hairline);
+    const double done = (static_cast<double>(m_stop) + m_part) / static_cast<double>(m_stops);
+    painter.fillRect(QRectF(left, top, wide * done, thick), m_theme->quietInk);
+    painter.setFont(font());
+    painter.setPen(m_theme->quietInk);
+    const double base = top + thick + 1.35 * m_measures.sans;
+    painter.drawText(QPointF(left, base), QStringLiteral("%1 / %2").arg(m_stop + 1).arg(m_stops));
+    if (m_changed)
+        painter.setPen(m_theme->warning);
+    const double room = QFontMetricsF(font()).horizontalAdvance(text());
+    painter.drawText(QPointF(left + wide - room, base), text());
+}
+
+} // namespace tailpoint

@@ -1,0 +1,35 @@
+// The quiet line at the foot of the column: how far, and where the keys are told.
+#pragma once
+
+#include "ui/lecture/measures.h"
+#include "ui/style/theme.h"
+
+#include <QWidget>
+
+namespace tailpoint {
+
+class LectureProgress : public QWidget {
+    Q_OBJECT
+public:
+    explicit LectureProgress(QWidget* parent);
+    void setMeasures(const Measures& measures);
+    void setTheme(const Theme& theme);
+    /// `part`: how much of the stop's lines stand. `changed`: the sheet is not the plan's.
+    void show(std::size_t stop, std::size_t stops, double part, bool changed);
+    QString text() const;
+    int heightNeeded() const;
+    double capital() const;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    QFont font() const;
+    Measures m_measures;
+    const Theme* m_theme;
+    std::size_t m_stop = 0, m_stops = 1;
+    double m_part = 1;
+    bool m_changed = false;
+};
+
+} // namespace tailpoint

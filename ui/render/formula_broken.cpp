@@ -1,0 +1,129 @@
+// Formulas too wide for their room, broken by the trade's rule: before a sign or a factor, never within a
+// number.
+#include "ui/render/typesetter.h"
+
+#include <algorithm>
+
+namespace tailpoint {
+
+namespace {
+
+constexpr double kLeading = 0.3, kGap = 0.22, kIndent = 1.0; // ems
+
+/// Pieces filled into rows; the first baseline stays where it is. Later rows stand to the right by `indent`.
+Setting filled(const Typesetter& set, const std::vector<Setting>& pieces, double gap, double room) {
+    const double indent = kIndent * set.em();
+    Setting out, row;
+    double baseline = 0, start = 0, descent = 0;
+    bool any = false;
+    const auto flush = [&] {
+        if (any)
+            baseline += descent + kLeading * set.em() + row.ascent;
+        out.add(row, {start, baseline});
+        descent = row.descent;
+        any = true;
+    };
+    for (const Setting& piece : pieces) {
+        if (!row.isEmpty() && start + row.width + gap + piece.width > room) {
+            flush();
+            row = Setting();
+            start = indent;
+        }
+        set.append(row, piece, row.isEmpty() ? 0 : gap / set.em());
+    }
+    flush();
+    return out;
+}
+
+} // namespace
+
+Setting Typesetter::broken(const Formula& f, double room) const {
+    Setting whole = set(f);
+    if (whole.width <= room)
+        return whole;
+    switch (f.kind) {
+    case FormulaKind::sum: {
+        std::vector<Setting> pieces;
+        for (std::size_t i = 0; i < f.parts.size(); ++i) {
+            Setting one = term(f, i);
+            if (one.width > room - kIndent * m_em && f.parts[i].kind == FormulaKind::negative &&
+                f.parts[i].parts[0].kind == FormulaKind::product) {
+                // the minus stays with the first factor
+                Setting minus = text(QStringLiteral("\u2212"));
+                append(minus, broken(f.parts[i].parts[0], room - (kIndent + 1) * m_em), kGap);
+                one = std::move(minus);
+            } else if (one.width > room - kIndent * m_em && i == 0) {
+                one = broken(f.parts[0], room);
+            }
+            pieces.push_back(std::move(one));
+        }
+        return filled(*this, pieces, kGap * m_em, room);
+    }
+    case FormulaKind::root:
+        return rootOver(broken(f.parts[0], room - 0.8 * m_em));
+    case FormulaKind::fraction: {
+        const Typesetter inner(m_size.scaled(0.94));
+        const double within = room - 0.3 * m_em;
+        return over(inner.broken(f.parts[0], within), inner.broken(f.parts[1], within));
+    }
+    case FormulaKind::function: {
+        Setting out = text(QString::fromStdString(f.text));
+        const double rest = room - out.width - 0.7 * m_em;
+        const Setting argument = broken(f.parts[0], rest);
+        append(out, isFenced(f, 0) ? parentheses(argument) : argument, isFenced(f, 0) ? 0 : 0.167);
+        return out;
+    }
+    case FormulaKind::relation: {
+        std::vector<Setting> pieces;
+        for (std::size_t i = 0; i < f.parts.size(); ++i) {
+            Setting piece;
+            if (i > 0) {
+                piece = sign(f.relations[i - 1]);
+                piece.width += 0.28 * m_em;
+            }
+            append(piece, broken(f.parts[i], room - piece.width - kIndent * m_em));
+            pieces.push_back(std::move(piece));
+        }
+        return filled(*this, pieces, 0.28 * m_em, room);
+    }
+    case FormulaKind::product: {
+        std::vector<Setting> pieces;
+        for (std::size_t i = 0; i < f.parts.size(); ++i) {
+            Setting piece = part(f, i);
+            if (i + 1 < f.parts.size() && jointAfter(f, i) == Joint::dot)
+                append(piece, text(QStringLiteral("\u00b7")), 0.06);
+            pieces.push_back(std::move(piece));
+        }
+        return filled(*this, pieces, 0.1 * m_em, room);
+    }
+    default:
+        return whole;
+    }
+}
+
+std::vector<Setting> setWorkingByLine(const Working& working, TypeSize size, double width) {
+    constexpr double kRelationGap = 0.28;
+    const Typesetter set(size);
+    std::vector<Setting> lines;
+    const Setting subject = working.subject ? set.set(*working.subject) : Setting();
+    // A long subject on a narrow sheet: the lines below it begin further to the left.
+    const double deepest = 0.3 * width;
+    for (const auto* part : {&working.general, &working.substituted, &working.value}) {
+        if (!*part)
+            continue;
+        Setting line;
+        if (working.subject) {
+            if (lines.empty())
+                line.add(subject, {0, 0});
+            const double at = lines.empty() ? subject.width : std::min(subject.width, deepest);
+            line.width = at + kRelationGap * set.em();
+            line.add(set.sign(Relation::equal), {line.width, 0});
+            line.width += kRelationGap * set.em();
+        }
+        line.add(set.broken(**part, width - line.width), {line.width, 0});
+        lines.push_back(std::move(line));
+    }
+    return lines;
+}
+
+} // namespace tailpoint

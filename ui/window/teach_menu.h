@@ -1,0 +1,30 @@
+// The menu Teach: the lecture view, built when it is first asked for.
+#pragma once
+
+#include "ui/window/parts.h"
+
+#include <QObject>
+#include <memory>
+
+class QAction;
+class QMenu;
+
+namespace tailpoint {
+
+class LectureView;
+
+class TeachMenu : public QObject {
+    Q_OBJECT
+public:
+    TeachMenu(const Parts& parts, QMenu* menu);
+    ~TeachMenu() override;
+
+    QAction* lecture;
+    void beginLecture();
+
+private:
+    Parts m_parts;
+    std::unique_ptr<LectureView> m_view;
+};
+
+} // namespace tailpoint
