@@ -38,8 +38,8 @@ std::vector<Worked> workedAnswers(const Result& result, const ExplainOptions& op
 template <class FigureText>
 Handout handoutWith(const Result& result, const HandoutChoice& choice, FigureText figureText) {
     const DisplayList figure = handoutFigure(result, choice, kHandoutWidth, kHandoutFigureHeight);
-    const View view = viewOf(result, choice, kHandoutWidth, kHandoutFigureHeight);
-    Handout handout = handoutOf(result, choice, divisionOf(view));
+    Handout handout =
+        handoutOf(result, choice, handoutDivision(result, choice, kHandoutWidth, kHandoutFigureHeight));
     handout.figure = figureText(figure).toStdString();
     return handout;
 }
@@ -47,9 +47,17 @@ Handout handoutWith(const Result& result, const HandoutChoice& choice, FigureTex
 } // namespace
 
 DisplayList handoutFigure(const Result& result, const HandoutChoice& choice, double width, double height) {
-    return compose(result.sketch, result.solved, result.construction, viewOf(result, choice, width, height),
-                   optionsOf(result, choice), QtTextMeasure{})
-        .list;
+    DisplayList figure = compose(result.sketch, result.solved, result.construction,
+                                 viewOf(result, choice, width, height), optionsOf(result, choice),
+                                 QtTextMeasure{})
+                             .list;
+    if (!choice.solution) // what is read aloud gives nothing away either
+        figure.description = plain(question(result.sketch));
+    return figure;
+}
+
+double handoutDivision(const Result& result, const HandoutChoice& choice, double width, double height) {
+    return divisionOf(viewOf(result, choice, width, height));
 }
 
 Handout handoutOf(const Result& result, const HandoutChoice& choice, double division) {

@@ -20,6 +20,9 @@ struct HandoutChoice {
 /// The figure for a column of `width` points. Without the solution: the given forces and their directions.
 DisplayList handoutFigure(const Result& result, const HandoutChoice& choice, double width, double height);
 
+/// Force units in one division of that figure.
+double handoutDivision(const Result& result, const HandoutChoice& choice, double width, double height);
+
 /// Everything but the figure's own form. `division`: force units in one division of the figure.
 Handout handoutOf(const Result& result, const HandoutChoice& choice, double division);
 

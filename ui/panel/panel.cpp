@@ -221,6 +221,14 @@ void Panel::finishTyping() {
     m_given->table()->finishTyping();
 }
 
+bool Panel::handRounding() const {
+    return m_steps->handRounding();
+}
+
+void Panel::setHandRounding(bool on) {
+    m_steps->setHandRounding(on);
+}
+
 QSize Panel::sizeHint() const {
     return {400, 600};
 }

@@ -47,6 +47,9 @@ public:
     QStringList folded() const;
     void setFolded(const QStringList& names);
 
+    bool handRounding() const;
+    void setHandRounding(bool on);
+
     QSize sizeHint() const override;
 
 signals:

@@ -276,6 +276,8 @@ Setting ruleOf(double width, double thickness) {
 
 } // namespace
 
+constexpr double kHairline = 0.06; ///< of the size; a pixel at the least
+
 Setting setTable(const Table& table, const QFont& words, TypeSize size, double width) {
     Grid grid = gridOf(table, words, Typesetter(size));
     if (grid.width() > width) {
@@ -288,7 +290,7 @@ Setting setTable(const Table& table, const QFont& words, TypeSize size, double w
     Stack stack(0.2 * size.pixels);
     for (std::size_t r = 0; r < grid.rows.size(); ++r) {
         if (r == 1 || (table.hasTotal && r + 1 == grid.rows.size()))
-            stack.add(ruleOf(grid.width(), 1));
+            stack.add(ruleOf(grid.width(), std::max(1.0, kHairline * size.pixels)));
         stack.add(rowOf(grid, grid.rows[r]));
     }
     return stack.take();

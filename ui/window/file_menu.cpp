@@ -5,6 +5,7 @@
 #include "ui/panel/panel.h"
 #include "ui/style/symbols.h"
 #include "ui/window/figure_output.h"
+#include "ui/window/handout_dialog.h"
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
 #include "ui/window/settings.h"
@@ -14,6 +15,8 @@
 #include <QFileInfo>
 #include <QMainWindow>
 #include <QMessageBox>
+#include <QPrintDialog>
+#include <QPrinter>
 #include <QPushButton>
 #include <QRegularExpression>
 
@@ -57,6 +60,11 @@ FileMenu::FileMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(par
     menu->addSeparator();
     addCommand(menu, {"fileExport", tr("&Export figure…"), QKeySequence(Qt::CTRL | Qt::Key_E)},
                [this] { chooseAndExport(); });
+    handOut = addCommand(menu, {"fileHandout", tr("Make &handout…"), QKeySequence(Qt::CTRL | Qt::Key_H)},
+                         [this] { makeHandout(); });
+    handOut->setIconText(tr("Hand out"));
+    handOut->setToolTip(tr("Make a handout: question, figure and worked solution"));
+    addCommand(menu, {"filePrint", tr("&Print…"), QKeySequence::Print}, [this] { print(); });
     addCommand(menu, {"fileWelcome", tr("Open the &welcome sketch")}, [this] {
         if (mayLoseChanges()) {
             welcome();
@@ -206,6 +214,36 @@ bool FileMenu::exportTo(const QString& path) {
     m_parts.notice.say({});
     m_parts.hints.setHint(tr("The figure is in %1").arg(path));
     return true;
+}
+
+/// Built on first use: a start does not pay for it.
+void FileMenu::makeHandout() {
+    m_parts.panel.finishTyping();
+    auto* dialog = m_parts.window.findChild<HandoutDialog*>();
+    if (!dialog) {
+        dialog = new HandoutDialog(m_parts);
+        connect(dialog, &HandoutDialog::said, &m_parts.hints, &HintLine::setHint);
+    }
+    dialog->ask(suggestedName({}));
+}
+
+/// Whole, as the panel rounds; the printer's own dialog has the paper.
+void FileMenu::print() {
+    m_parts.panel.finishTyping();
+    QPrinter printer(QPrinter::HighResolution);
+    QPrintDialog dialog(&printer, &m_parts.window);
+    dialog.setObjectName(QStringLiteral("printDialog"));
+    if (dialog.exec() != QDialog::Accepted) {
+        return;
+    }
+    HandoutChoice choice = handoutChoiceOf(m_parts);
+    choice.handRounding = m_parts.panel.handRounding();
+    printer.setFullPage(true);
+    printer.setResolution(HandoutPages::resolution());
+    printer.setDocName(text(m_parts.document.sketch().title));
+    if (!paintHandout(printer, m_parts.document.result(), choice)) {
+        m_parts.notice.say(tr("Not printed \u2013 the printer did not take the pages"));
+    }
 }
 
 void FileMenu::fillRecent(QMenu* menu) {

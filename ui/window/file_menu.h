@@ -6,6 +6,7 @@
 
 #include <QObject>
 
+class QAction;
 class QMenu;
 
 namespace tailpoint {
@@ -24,6 +25,8 @@ public:
     void welcome();
     void startEmpty();
 
+    QAction* handOut; ///< Make handout…
+
     /// Saved, given up, or nothing to lose: true. False: stay.
     bool mayLoseChanges();
     /// Asks where that is needed, then opens.
@@ -35,6 +38,8 @@ private:
     bool save();
     bool chooseAndSave();
     void chooseAndExport();
+    void makeHandout();
+    void print();
     void fillRecent(QMenu* menu);
     void hintAtDragging();
     QString suggestedName(const QString& ending) const;

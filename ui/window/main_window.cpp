@@ -81,6 +81,7 @@ MainWindow::Private::Private(MainWindow& owner)
     canvas->setSnapping(settings.snapping());
     canvas->setKeepsForces(settings.keepsForces());
     panel->setFolded(settings.folded());
+    panel->setHandRounding(settings.handRounding());
     QMenuBar* menus = window.menuBar();
     files = new FileMenu(parts(), menus->addMenu(tr("&File")));
     edits = new EditMenu(parts(), menus->addMenu(tr("&Edit")));
@@ -121,6 +122,7 @@ void MainWindow::Private::fillBar() {
     bar->addAction(sheet->snap, QStringLiteral("snap"));
     bar->addAction(sheet->fit, QStringLiteral("fit"));
     bar->addActionAtEnd(teach->lecture, QStringLiteral("lecture"));
+    bar->addActionAtEnd(files->handOut, QStringLiteral("hand-out"));
 }
 
 void MainWindow::Private::connectParts() {

@@ -1,12 +1,14 @@
 #include "ui/window/question_menu.h"
 
 #include "ui/canvas/canvas.h"
-#include "ui/document/sketch_document.h"
 #include "ui/document/given_edits.h"
 #include "ui/document/sheet_edits.h"
+#include "ui/document/sketch_document.h"
+#include "ui/panel/panel.h"
 #include "ui/style/symbols.h"
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
+#include "ui/window/settings.h"
 
 namespace tailpoint {
 
@@ -26,6 +28,13 @@ QuestionMenu::QuestionMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_p
     m_other =
         addCommand(menu, {"otherAnswer", tr("Take the &other answer"), QKeySequence(Qt::CTRL | Qt::Key_T)},
                    [this] { m_parts.canvas.takeOtherAnswer(); });
+    menu->addSeparator();
+    QAction* byHand =
+        addSwitch(menu, {"handRounding", tr("&Round by hand in the solution")}, [this](bool on) {
+            m_parts.panel.setHandRounding(on);
+            m_parts.settings.setHandRounding(on);
+        });
+    byHand->setChecked(m_parts.settings.handRounding());
     connect(menu, &QMenu::aboutToShow, this, &QuestionMenu::prepare);
     connect(&m_parts.document, &SketchDocument::changed, m_other,
             [this] { m_other->setEnabled(m_parts.document.result().solved.solutions.size() == 2); });

@@ -1,6 +1,7 @@
 #include "ui/window/settings.h"
 
 #include <QFileInfo>
+#include <QLocale>
 #include <QSettings>
 
 namespace tailpoint {
@@ -113,6 +114,33 @@ bool Settings::lectureMoves() const {
 }
 void Settings::setLectureMoves(bool on) {
     write("lecture/moves", on);
+}
+
+bool Settings::handRounding() const {
+    return read("question/handRounding", false);
+}
+void Settings::setHandRounding(bool on) {
+    write("question/handRounding", on);
+}
+
+QString Settings::handoutForm() const {
+    return read("handout/form", QStringLiteral("html"));
+}
+void Settings::setHandoutForm(const QString& form) {
+    write("handout/form", form);
+}
+bool Settings::handoutSolution() const {
+    return read("handout/solution", true);
+}
+void Settings::setHandoutSolution(bool with) {
+    write("handout/solution", with);
+}
+QString Settings::handoutPaper() const {
+    const bool letter = QLocale().measurementSystem() == QLocale::ImperialUSSystem;
+    return read("handout/paper", letter ? QStringLiteral("Letter") : QStringLiteral("A4"));
+}
+void Settings::setHandoutPaper(const QString& name) {
+    write("handout/paper", name);
 }
 
 QStringList Settings::recentFiles() const {

@@ -47,6 +47,18 @@ public:
     bool lectureMoves() const;
     void setLectureMoves(bool on);
 
+    /// The solution carries the shown, rounded numbers.
+    bool handRounding() const;
+    void setHandRounding(bool on);
+
+    /// How the last handout was made.
+    QString handoutForm() const; ///< "html", "pdf", "latex"
+    void setHandoutForm(const QString& form);
+    bool handoutSolution() const;
+    void setHandoutSolution(bool with);
+    QString handoutPaper() const; ///< "A4", "Letter"; at first as the country has it
+    void setHandoutPaper(const QString& name);
+
     static constexpr int kMostRecent = 8;
     QStringList recentFiles() const;
     void addRecent(const QString& path);

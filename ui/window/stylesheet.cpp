@@ -26,6 +26,11 @@ QPushButton { background: @panel; color: @ink; border: 1px solid @hairline; bord
 QPushButton:hover, QPushButton:pressed { background: @accent; }
 QPushButton:default { border-color: @given; }
 QPushButton:focus { border: 2px solid @ink; padding: 3px 13px; }
+QCheckBox::indicator { width: 12px; height: 12px; border: 1px solid @construction; border-radius: 2px; background: @panel; }
+QCheckBox::indicator:checked { background: @given; border-color: @given; }
+QCheckBox::indicator:disabled { border-color: @hairline; }
+QCheckBox::indicator:checked:disabled { background: @hairline; }
+QCheckBox:focus { text-decoration: underline; }
 QLineEdit#cellField { background: @panel; color: @ink; border: none; border-bottom: 2px solid @given; padding: 0 5px; }
 )");
     const std::pair<const char*, QColor> colours[]{{"@bar", theme.bar},

@@ -1,0 +1,65 @@
+// The handout on pages: laid out once for a paper, then painted page by page on a printer, a PDF or an image.
+// A step stays on one page wherever it fits on one.
+#pragma once
+
+#include "core/explain/handout.h"
+#include "core/figure/display_list.h"
+#include "ui/handout/handout_document.h"
+#include "ui/render/formula.h"
+
+#include <QPageSize>
+#include <QSizeF>
+
+class QPagedPaintDevice;
+
+namespace tailpoint {
+
+class HandoutPages {
+public:
+    /// `paper` in points.
+    HandoutPages(const Handout& handout, DisplayList figure, QSizeF paper);
+    HandoutPages(const HandoutPages&) = delete; // pages point at their blocks
+    HandoutPages& operator=(const HandoutPages&) = delete;
+
+    int count() const { return static_cast<int>(m_pages.size()); }
+    /// Page `index` (0 ...), its paper's top left at the painter's origin, on a device of resolution().
+    void paint(QPainter& painter, int index) const;
+    /// Dots per inch that the fonts were measured for; a device must have the same.
+    static int resolution();
+
+    enum class Ink { plain, quiet, note, caution, figure };
+    struct Block {
+        Setting setting;
+        double x = 0, before = 0; ///< from the column's left; above it
+        Ink ink = Ink::plain;
+        double height = 0;
+        int number = 0;    ///< of the step that begins here
+        bool rule = false; ///< a hairline above
+        double inset = 0;  ///< of a page-wide box round it
+    };
+    /// What is kept together.
+    using Kept = std::vector<Block>;
+
+private:
+    struct Placed {
+        const Block* block;
+        double y; ///< of its upper edge on the page
+    };
+    void flow();
+    void paintBlock(QPainter& painter, const Placed& placed) const;
+    void paintFoot(QPainter& painter, int index) const;
+
+    DisplayList m_figure;
+    QString m_title;
+    double m_width, m_height, m_left; ///< page and its left margin, in the layout's units
+    std::vector<Kept> m_groups;
+    std::vector<std::vector<Placed>> m_pages;
+};
+
+/// Every page. False: the device could not be written.
+bool paintHandout(QPagedPaintDevice& device, const Result& result, const HandoutChoice& choice);
+
+/// Empty where it could not be made.
+QByteArray handoutPdf(const Result& result, const HandoutChoice& choice, QPageSize::PageSizeId paper);
+
+} // namespace tailpoint
