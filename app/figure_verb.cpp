@@ -1,10 +1,8 @@
 #include "app/common.h"
 #include "app/verbs.h"
-#include "core/figure/compose.h"
-#include "ui/render/render.h"
-#include "ui/render/tikz.h"
+#include "core/quantity/typed.h"
+#include "ui/handout/figure_job.h"
 
-#include <QBuffer>
 #include <QFileInfo>
 #include <QGuiApplication>
 
@@ -19,15 +17,22 @@ Draws the sketch in FILE ('-': standard input). The ending of OUT decides the fo
 
   --construction parallelogram|triangle|polygon
                    what is drawn to the forces; default: parallelogram for two forces, else polygon
-  --stage K        only what is on the sheet by then: 0 the given forces, 1 their directions, 2 the angle
+  --stage K|all    only what is on the sheet by then: 0 the given forces, 1 their directions, 2 the angle
                    between them, 3 the construction, 4 its angles, 5 what is found, 6 found magnitudes,
-                   7 the triangle's angles, 8 everything (default)
+                   7 the triangle's angles, 8 everything (default); all: OUT-0 to OUT-8, or a PDF of 9 pages
   --theme paper|slate|contrast
                    default: paper
   --solution 1|2   which of two answers is drawn solid; default: 1
   --width PT --height PT
                    size of the sheet in points of 1/72 inch; default: 720 and 480
-  --scale S        pixels of a PNG in one point; default: 2
+  --paper free|a4|a4-landscape|letter|letter-landscape
+                   a page with margins instead of a sheet of that size
+  --per-cm FORCE   true scale: so much force in one centimetre ("50" or "0.05 kN"), with a bar to check it
+  --scale S, --dpi D, --pixels W
+                   of a PNG: pixels in one point (default 2), dots per inch, or its width in pixels
+  --transparent    nothing behind the figure
+  --values shown|hidden, --names shown|hidden, --given-only
+                   for exercises; a figure that hides something does not carry the sketch
 
 An SVG carries the sketch and opens as one again. A .tex is a document for pdflatex (amsmath, tikz); its
 tikzpicture can be taken out.
@@ -47,15 +52,21 @@ QList<Option> figureOptions() {
             {QStringLiteral("--solution"), words("1|2")},
             {QStringLiteral("--width"), {}},
             {QStringLiteral("--height"), {}},
-            {QStringLiteral("--scale"), {}}};
+            {QStringLiteral("--scale"), {}},
+            {QStringLiteral("--paper"), words("free|a4|a4-landscape|letter|letter-landscape")},
+            {QStringLiteral("--per-cm"), {}},
+            {QStringLiteral("--dpi"), {}},
+            {QStringLiteral("--pixels"), {}},
+            {QStringLiteral("--transparent"), {}, true},
+            {QStringLiteral("--values"), words("shown|hidden")},
+            {QStringLiteral("--names"), words("shown|hidden")},
+            {QStringLiteral("--given-only"), {}, true}};
 }
 
 /// What was asked for, checked before the sketch is read.
 struct Wanted {
-    QString out, form;
-    FigureOptions options;
-    const Theme* theme = nullptr;
-    double width = 720, height = 480, scale = 2;
+    QString out;
+    FigureJob job;
 };
 
 std::optional<ConstructionKind> constructionNamed(const QString& name) {
@@ -77,79 +88,119 @@ std::optional<QString> takeSize(const Arguments& arguments, const char* name, do
     return std::nullopt;
 }
 
-std::optional<QString> takeSizes(const Arguments& arguments, Wanted& wanted) {
-    if (auto fault = takeSize(arguments, "--width", kLargestSheet, wanted.width))
+std::optional<QString> takeSizes(const Arguments& arguments, FigureJob& job) {
+    if (auto fault = takeSize(arguments, "--width", kLargestSheet, job.width))
         return fault;
-    if (auto fault = takeSize(arguments, "--height", kLargestSheet, wanted.height))
+    if (auto fault = takeSize(arguments, "--height", kLargestSheet, job.height))
         return fault;
-    return takeSize(arguments, "--scale", 20, wanted.scale);
+    job.pixelsPerPoint = 2;
+    if (auto fault = takeSize(arguments, "--scale", 20, job.pixelsPerPoint))
+        return fault;
+    double dpi = job.pixelsPerPoint * 72;
+    if (auto fault = takeSize(arguments, "--dpi", 2400, dpi))
+        return fault;
+    job.pixelsPerPoint = dpi / 72;
+    if (const QString pixels = arguments.value(QStringLiteral("--pixels")); !pixels.isNull()) {
+        job.pixelWidth = wholeNumber(pixels, 1, 20'000);
+        if (!job.pixelWidth)
+            return QStringLiteral("--pixels wants a whole number from 1 to 20000");
+    }
+    return std::nullopt;
 }
 
 std::optional<QString> takeOut(const Arguments& arguments, Wanted& wanted) {
     wanted.out = arguments.value(QStringLiteral("-o"));
-    wanted.form = QFileInfo(wanted.out).suffix().toLower();
     if (wanted.out.isEmpty())
         return QStringLiteral("-o is missing; name a file that ends in .svg, .pdf, .png or .tex");
-    if (!QStringList{QStringLiteral("svg"), QStringLiteral("pdf"), QStringLiteral("png"),
-                     QStringLiteral("tex")}
-             .contains(wanted.form))
+    const auto form = figureFormFrom(QFileInfo(wanted.out).suffix().toLower());
+    if (!form)
         return QStringLiteral(
                    "-o %1: the ending says no form; name a file that ends in .svg, .pdf, .png or .tex")
             .arg(wanted.out);
+    wanted.job.form = *form;
     return std::nullopt;
+}
+
+std::optional<QString> takeStage(const Arguments& arguments, FigureJob& job) {
+    const QString stage = arguments.value(QStringLiteral("--stage"));
+    job.allStages = stage == QLatin1String("all");
+    if (stage.isNull() || job.allStages)
+        return std::nullopt;
+    const auto number = wholeNumber(stage, 0, kLastStage);
+    if (!number)
+        return QStringLiteral("--stage wants a whole number from 0 to %1, or all").arg(kLastStage);
+    job.options.stage = *number;
+    return std::nullopt;
+}
+
+void takeParts(const Arguments& arguments, FigureJob& job) {
+    const auto hidden = [&](const char* option) {
+        return arguments.value(QString::fromLatin1(option)) == QLatin1String("hidden");
+    };
+    const QStringList papers{QStringLiteral("free"), QStringLiteral("a4"), QStringLiteral("a4-landscape"),
+                             QStringLiteral("letter"), QStringLiteral("letter-landscape")};
+    job.paper =
+        static_cast<FigurePaper>(papers.indexOf(arguments.value(QStringLiteral("--paper"), papers.front())));
+    job.options.values = !hidden("--values");
+    job.names = !hidden("--names");
+    job.givenOnly = arguments.options.contains(QStringLiteral("--given-only"));
+    job.transparent = arguments.options.contains(QStringLiteral("--transparent"));
+    job.theme = *themeFrom(arguments.value(QStringLiteral("--theme"), QStringLiteral("paper")));
+    job.options.solution = arguments.value(QStringLiteral("--solution")) == QLatin1String("2") ? 1 : 0;
 }
 
 std::variant<Wanted, QString> wantedBy(const Arguments& arguments) {
     Wanted wanted;
     if (auto fault = takeOut(arguments, wanted))
         return *fault;
-    if (auto fault = takeSizes(arguments, wanted))
+    if (auto fault = takeSizes(arguments, wanted.job))
         return *fault;
-    if (const QString stage = arguments.value(QStringLiteral("--stage")); !stage.isNull()) {
-        const auto number = wholeNumber(stage, 0, kLastStage);
-        if (!number)
-            return QStringLiteral("--stage wants a whole number from 0 to %1").arg(kLastStage);
-        wanted.options.stage = *number;
-    }
-    wanted.theme = &themeOf(*themeFrom(arguments.value(QStringLiteral("--theme"), QStringLiteral("paper"))));
-    wanted.options.solution = arguments.value(QStringLiteral("--solution")) == QLatin1String("2") ? 1 : 0;
+    if (auto fault = takeStage(arguments, wanted.job))
+        return *fault;
+    takeParts(arguments, wanted.job);
     return wanted;
 }
 
-QByteArray pngOf(const DisplayList& list, const Wanted& wanted) {
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    buffer.open(QIODevice::WriteOnly);
-    return toImage(list, *wanted.theme, wanted.scale).save(&buffer, "PNG") ? bytes : QByteArray();
+/// In the sketch's unit, so it waits for the sketch.
+std::optional<QString> takeTrueScale(const Arguments& arguments, const Sketch& sketch, FigureJob& job) {
+    const QString typed = arguments.value(QStringLiteral("--per-cm"));
+    if (typed.isNull())
+        return std::nullopt;
+    const auto force = parseMagnitude(typed.toStdString(), sketch.forceUnit);
+    if (const auto* error = std::get_if<TypedError>(&force))
+        return QStringLiteral("--per-cm: ") + QString::fromStdString(error->message);
+    if (!(std::get<TypedMagnitude>(force).value > 0))
+        return QStringLiteral("--per-cm wants a force above 0");
+    job.unitsPerCm = std::get<TypedMagnitude>(force).value;
+    return std::nullopt;
 }
 
-QByteArray draw(const Result& result, const Wanted& wanted) {
-    const View view = fittedView(result.sketch, result.solved, result.construction, wanted.options,
-                                 wanted.width, wanted.height);
-    const DisplayList list =
-        compose(result.sketch, result.solved, result.construction, view, wanted.options, QtTextMeasure{})
-            .list;
-    if (wanted.form == QLatin1String("svg"))
-        return toSvg(list, *wanted.theme, writeSketch(result.sketch));
-    if (wanted.form == QLatin1String("tex"))
-        return toTikzDocument(list, *wanted.theme);
-    return wanted.form == QLatin1String("pdf") ? toPdf(list, *wanted.theme) : pngOf(list, wanted);
+/// "raft.svg" and "-3" to "raft-3.svg".
+QString withSuffix(const QString& path, const QString& suffix) {
+    const qsizetype ending = path.lastIndexOf(QLatin1Char('.'));
+    return path.left(ending) + suffix + path.mid(ending);
 }
 
 int drawTo(Result result, Wanted wanted, const Arguments& arguments) {
-    if (wanted.options.solution >= result.solved.solutions.size() && wanted.options.solution > 0)
+    FigureJob& job = wanted.job;
+    if (job.options.solution >= result.solved.solutions.size() && job.options.solution > 0)
         return complain(
             QStringLiteral("figure: --solution 2: the question has no second answer; leave it out"));
-    result = resultOf(result.sketch, wanted.options.solution);
-    wanted.options.construction =
+    result = resultOf(result.sketch, job.options.solution);
+    job.options.construction =
         constructionNamed(arguments.value(QStringLiteral("--construction")))
             .value_or(result.construction.parallelogram ? ConstructionKind::parallelogram
                                                         : ConstructionKind::polygon);
-    const QByteArray bytes = draw(result, wanted);
-    if (bytes.isEmpty())
-        return complain(wanted.out + ": the figure is too large to draw; take a smaller --scale or sheet");
-    if (const auto error = saveBytes(wanted.out, bytes))
-        return complain(wanted.out + ": " + error->line());
+    if (const auto fault = takeTrueScale(arguments, result.sketch, job))
+        return complain(QStringLiteral("figure: ") + *fault);
+    const auto files = figureFiles(result, job);
+    if (const auto* fault = std::get_if<FigureFault>(&files))
+        return complain(wanted.out + ": " + *fault);
+    for (const FigureFile& file : std::get<std::vector<FigureFile>>(files)) {
+        const QString path = withSuffix(wanted.out, file.suffix);
+        if (const auto error = saveBytes(path, file.bytes))
+            return complain(path + ": " + error->line());
+    }
     return exitStatus(result.solved.status);
 }
 

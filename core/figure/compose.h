@@ -46,7 +46,8 @@ struct FigureOptions {
     bool otherOrder = false; ///< triangle in the other order
     bool alone = false;      ///< the force triangle without anything that is no part of it
     bool grid = true, titleBlock = true, angles = true, values = true;
-    bool note = true;    ///< at the sheet's foot, in words: what the answer is, or why there is none
+    bool note = true;    ///< at the sheet's foot, in words: what the answer is, or why there is none. A
+                         ///< caution stands there whatever is asked
     int stage = -1;      ///< one of `stages`; -1: everything
     int otherStage = -1; ///< how much of the other of two answers is drawn; -1: as much as of this one
     int highlighted = kNoVector; ///< vector under the pointer or selected

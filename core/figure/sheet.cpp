@@ -70,6 +70,28 @@ std::vector<Text> noteTexts(const Drawing& d) {
     return texts;
 }
 
+/// What the answer is, or why there is none.
+std::vector<std::string> answerLines(const Sketch& sketch, const Solved& solved,
+                                     const Construction& construction, const FigureOptions& options,
+                                     double room, double size, const TextMeasure* measure) {
+    std::vector<std::string> lines;
+    if (isEquilibrium(sketch) && !solved.solutions.empty())
+        wrap(lines, "Equilibrium: the sum of the forces is zero.", room, size, measure);
+    if (construction.parallelogram && options.construction == ConstructionKind::parallelogram &&
+        construction.shape != Shape::proper && !isEquilibrium(sketch)) {
+        std::string words(wordsFor(construction.shape));
+        words.front() = 'T';
+        if (construction.shape == Shape::zeroForce)
+            words.replace(0, 1, "A");
+        wrap(lines, words + ".", room, size, measure);
+    }
+    if (sketch.forces.size() > kMostLabelled)
+        wrap(lines, std::to_string(sketch.forces.size()) + " forces: their names are left out.", room, size,
+             measure);
+    wrap(lines, withMinus(solved.message), room, size, measure);
+    return lines;
+}
+
 } // namespace
 
 NoteRoom roomForNote(const View& view, const std::optional<Box>& block, double factor) {
@@ -85,23 +107,9 @@ NoteRoom roomForNote(const View& view, const std::optional<Box>& block, double f
 std::vector<std::string> noteLines(const Sketch& sketch, const Solved& solved,
                                    const Construction& construction, const FigureOptions& options,
                                    double room, double size, const TextMeasure* measure) {
-    std::vector<std::string> lines;
-    if (!options.note)
-        return lines;
-    if (isEquilibrium(sketch) && !solved.solutions.empty())
-        wrap(lines, "Equilibrium: the sum of the forces is zero.", room, size, measure);
-    if (construction.parallelogram && options.construction == ConstructionKind::parallelogram &&
-        construction.shape != Shape::proper && !isEquilibrium(sketch)) {
-        std::string words(wordsFor(construction.shape));
-        words.front() = 'T';
-        if (construction.shape == Shape::zeroForce)
-            words.replace(0, 1, "A");
-        wrap(lines, words + ".", room, size, measure);
-    }
-    if (sketch.forces.size() > kMostLabelled)
-        wrap(lines, std::to_string(sketch.forces.size()) + " forces: their names are left out.", room, size,
-             measure);
-    wrap(lines, withMinus(solved.message), room, size, measure);
+    std::vector<std::string> lines =
+        options.note ? answerLines(sketch, solved, construction, options, room, size, measure)
+                     : std::vector<std::string>{};
     if (needsCaution(sketch))
         wrap(lines, std::string(cautionLine()), room, size, measure);
     return lines;

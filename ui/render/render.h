@@ -28,8 +28,12 @@ QByteArray toSvg(const DisplayList& list, const Theme& theme, const QByteArray& 
 /// The sketch's JSON from a SVG of ours; empty where there is none. Reads <metadata> and nothing else.
 QByteArray sketchJsonFromSvg(const QByteArray& svg);
 
-QImage toImage(const DisplayList& list, const Theme& theme, double scale);
+/// `scale`: pixels a point. `transparent`: nothing behind the figure.
+QImage toImage(const DisplayList& list, const Theme& theme, double scale, bool transparent = false);
 /// One page that fits the figure, vectors, fonts embedded.
 QByteArray toPdf(const DisplayList& list, const Theme& theme);
+/// A page a figure, each of this size in points, the figure's top left corner at `at`.
+QByteArray toPdf(const std::vector<DisplayList>& lists, const Theme& theme, double pageWidth,
+                 double pageHeight, Point at);
 
 } // namespace tailpoint

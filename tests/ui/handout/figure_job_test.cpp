@@ -1,0 +1,103 @@
+#include "ui/handout/figure_job.h"
+
+#include <QImage>
+
+#include <gtest/gtest.h>
+
+namespace tailpoint {
+namespace {
+
+Result raft() {
+    Sketch sketch = emptySketch();
+    sketch.title = "Survey raft on two tow lines";
+    sketch.forces = {{"P", {340, {}}, {AngleForm{25}, {}}, false, {}},
+                     {"Q", {275, {}}, {AngleForm{-40}, {}}, false, {}}};
+    return resultOf(sketch);
+}
+
+std::vector<DisplayList> drawn(const FigureJob& job, const Result& result = raft()) {
+    const auto lists = figuresOf(result, job);
+    EXPECT_TRUE(std::holds_alternative<std::vector<DisplayList>>(lists));
+    return std::get<std::vector<DisplayList>>(lists);
+}
+
+const Group* groupOf(const DisplayList& list, const std::string& id) {
+    for (const Group& group : list.groups)
+        if (group.id == id)
+            return &group;
+    return nullptr;
+}
+
+TEST(FigureJobs, NothingStandsBehindATransparentFigure) {
+    FigureJob job;
+    job.form = FigureForm::png;
+    job.transparent = true;
+    const auto files = std::get<std::vector<FigureFile>>(figureFiles(raft(), job));
+    const QImage image = QImage::fromData(files.at(0).bytes);
+    ASSERT_FALSE(image.isNull());
+    EXPECT_EQ(qAlpha(image.pixel(1, 1)), 0);
+    job.transparent = false;
+    const auto opaque = std::get<std::vector<FigureFile>>(figureFiles(raft(), job));
+    EXPECT_EQ(qAlpha(QImage::fromData(opaque.at(0).bytes).pixel(1, 1)), 255);
+}
+
+TEST(FigureJobs, AtTrueScaleAnArrowIsAsLongAsItsForceSays) {
+    FigureJob job;
+    job.paper = FigurePaper::a4Landscape;
+    for (const double unitsPerCm : {25.0, 40.0, 100.0}) {
+        job.unitsPerCm = unitsPerCm;
+        const auto lists = drawn(job);
+        const Group* force = groupOf(lists.at(0), "force-P");
+        ASSERT_TRUE(force && force->ends);
+        const auto [tail, tip] = *force->ends;
+        EXPECT_NEAR(std::hypot(tip.x - tail.x, tip.y - tail.y), 340 / unitsPerCm * 72 / 2.54, 1e-9);
+        ASSERT_TRUE(groupOf(lists.at(0), "scale-bar"));
+    }
+}
+
+TEST(FigureJobs, EveryThingStaysBetweenTheMarginsOnEveryPaper) {
+    for (int paper = 0; paper < 5; ++paper) {
+        FigureJob job;
+        job.paper = static_cast<FigurePaper>(paper);
+        const PageRoom room = roomOf(job);
+        const auto lists = drawn(job);
+        EXPECT_NEAR(lists.at(0).width, room.width, 1e-9);
+        EXPECT_LE(room.left + room.width, room.pageWidth);
+        EXPECT_LE(room.top + lists.at(0).height, room.pageHeight);
+    }
+}
+
+TEST(FigureJobs, WithoutNamesTheValuesStandWhereTheyStood) {
+    FigureJob job;
+    const DisplayList named = drawn(job).at(0);
+    job.names = false;
+    const DisplayList bare = drawn(job).at(0);
+    ASSERT_EQ(named.groups.size(), bare.groups.size());
+    int kept = 0;
+    for (std::size_t i = 0; i < named.groups.size(); ++i)
+        for (const Item& item : bare.groups[i].items)
+            if (const auto* text = std::get_if<Text>(&item); text && text->face == Face::serif) {
+                const bool stood = std::any_of(
+                    named.groups[i].items.begin(), named.groups[i].items.end(), [&](const Item& was) {
+                        const auto* old = std::get_if<Text>(&was);
+                        return old && old->baseline == text->baseline && old->anchor == text->anchor;
+                    });
+                EXPECT_TRUE(stood) << named.groups[i].id;
+                ++kept;
+            }
+    EXPECT_GE(kept, 8); // three magnitudes, three directions, the interior angles
+}
+
+TEST(FigureJobs, AllStagesGrowAndEndWithTheWholeFigure) {
+    FigureJob job;
+    job.allStages = true;
+    const auto lists = drawn(job);
+    ASSERT_EQ(lists.size(), std::size_t(kFigureStages));
+    for (std::size_t i = 1; i < lists.size(); ++i)
+        EXPECT_GE(lists[i].groups.size(), lists[i - 1].groups.size()) << i;
+    job.allStages = false;
+    EXPECT_EQ(lists.back(), drawn(job).at(0));
+}
+
+} // namespace
+} // namespace tailpoint

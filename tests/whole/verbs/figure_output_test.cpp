@@ -1,0 +1,167 @@
+// The figure verb's outputs for the page and the class: paper, true scale, pixels, hidden parts, all stages.
+#include "tests/whole/verbs/driver.h"
+
+#include <QFileInfo>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QXmlStreamReader>
+#include <QtEndian>
+#include <cmath>
+
+namespace tailpoint::whole {
+namespace {
+
+const QByteArray kRaft = sketch(force("Port", "340", "25") + "," + force("Lee", "275", "-40"),
+                                R"(, "title": "Raft on two lines")");
+
+class FigureOutput : public Verbs {
+protected:
+    Ran draw(const char* name, const QStringList& options, const QByteArray& from = kRaft) {
+        return run(QStringList{QStringLiteral("figure"), QStringLiteral("-"), QStringLiteral("-o"),
+                               path(QString::fromLatin1(name))} +
+                       options,
+                   from);
+    }
+    QByteArray svg(const QStringList& options, const QByteArray& from = kRaft) {
+        const Ran ran = draw("out.svg", options, from);
+        EXPECT_EQ(ran.status, 0) << ran.err.toStdString();
+        return bytesOf(path(QStringLiteral("out.svg")));
+    }
+    static QStringList words(const char* line) { return QString::fromLatin1(line).split(QLatin1Char(' ')); }
+    QByteArray pdfInfo(const char* name) {
+        return QByteArray::fromStdString(
+            output(QStringLiteral("pdfinfo"), {path(QString::fromLatin1(name))}).toStdString());
+    }
+    static QString output(const QString& program, const QStringList& arguments) {
+        QProcess process;
+        process.start(program, arguments);
+        EXPECT_TRUE(process.waitForFinished()) << program.toStdString();
+        return QString::fromUtf8(process.readAllStandardOutput());
+    }
+};
+
+/// The word at `offset` of a PNG's chunk (ISO/IEC 15948: big-endian, behind the chunk's name).
+quint32 wordAt(const QByteArray& png, const char* chunk, int offset) {
+    const qsizetype at = png.indexOf(chunk);
+    return at < 0 ? 0 : qFromBigEndian<quint32>(png.constData() + at + 4 + offset);
+}
+
+/// The longest stroke of a group, points.
+double longestStroke(const QByteArray& svg, const QString& id) {
+    QXmlStreamReader reader(svg);
+    double longest = 0;
+    bool inside = false;
+    while (!reader.atEnd()) {
+        reader.readNext();
+        const auto attributes = reader.attributes();
+        if (reader.isStartElement() && attributes.value(QLatin1String("id")) == id)
+            inside = true;
+        else if (reader.isEndElement() && reader.name() == QLatin1String("g"))
+            inside = false;
+        if (!inside || !reader.isStartElement())
+            continue;
+        static const QRegularExpression number(QStringLiteral("-?[0-9.]+"));
+        QList<double> values;
+        for (const char* name : {"d", "points"}) {
+            auto found = number.globalMatch(attributes.value(QLatin1String(name)).toString());
+            while (found.hasNext())
+                values << found.next().captured().toDouble();
+        }
+        for (const char* name : {"x1", "y1", "x2", "y2"})
+            if (attributes.hasAttribute(QLatin1String(name)))
+                values << attributes.value(QLatin1String(name)).toDouble();
+        for (qsizetype i = 0; i + 3 < values.size(); i += 2)
+            longest = std::max(longest, std::hypot(values[i + 2] - values[i], values[i + 3] - values[i + 1]));
+    }
+    return longest;
+}
+
+TEST_F(FigureOutput, TrueScaleMakesTheBarTenCentimetresLong) {
+    const QByteArray figure = svg(words("--paper a4-landscape --per-cm 50"));
+    // ISO 80000-3: 1 in = 25.4 mm; SVG's viewBox is in points of 1/72 in.
+    EXPECT_NEAR(longestStroke(figure, QStringLiteral("scale-bar")), 10 * 72 / 2.54, 0.01);
+    EXPECT_TRUE(figure.contains("1 cm = 50.0 N")) << figure.right(900).toStdString();
+    EXPECT_TRUE(figure.contains("1 division = 50 N"));
+}
+
+TEST_F(FigureOutput, AScaleTooLargeForThePaperIsRefusedWithOneThatFits) {
+    const Ran ran = draw("out.svg", words("--paper a4 --per-cm 5"));
+    EXPECT_EQ(ran.status, 2);
+    EXPECT_TRUE(ran.err.contains("1 cm = 5.00 N"));
+    const auto fits = QRegularExpression(QStringLiteral("take 1 cm = ([0-9.]+) N"))
+                          .match(QString::fromUtf8(ran.err))
+                          .captured(1);
+    ASSERT_FALSE(fits.isEmpty()) << ran.err.toStdString();
+    EXPECT_EQ(draw("out.svg", words("--paper a4 --per-cm") << fits).status, 0);
+    EXPECT_EQ(draw("out.svg", words("--per-cm 0")).status, 2);
+    EXPECT_EQ(draw("out.svg", words("--per-cm wide")).status, 2);
+}
+
+TEST_F(FigureOutput, PagesAreOfTheAskedPaper) {
+    struct Row {
+        const char *paper, *size;
+    };
+    // ISO 216 and ANSI/ASME Y14.1, in whole points as Qt writes them.
+    for (const Row& row : {Row{"a4", "595 x 842"}, Row{"a4-landscape", "842 x 595"},
+                           Row{"letter", "612 x 792"}, Row{"letter-landscape", "792 x 612"}}) {
+        EXPECT_EQ(draw("page.pdf", {QStringLiteral("--paper"), QString::fromLatin1(row.paper)}).status, 0);
+        EXPECT_TRUE(pdfInfo("page.pdf").contains(row.size)) << pdfInfo("page.pdf").toStdString();
+    }
+}
+
+TEST_F(FigureOutput, AllStagesAreFilesOrPagesAndNothingComesBeforeItsTurn) {
+    EXPECT_EQ(draw("stage.svg", words("--stage all")).status, 0);
+    for (int stage = 0; stage < 9; ++stage) {
+        const QByteArray bytes = bytesOf(path(QStringLiteral("stage-%1.svg").arg(stage)));
+        ASSERT_FALSE(bytes.isEmpty()) << stage;
+        EXPECT_EQ(bytes.contains(">520 N<") || bytes.contains("520 N</tspan>"), stage >= 6) << stage;
+    }
+    EXPECT_FALSE(QFileInfo::exists(path(QStringLiteral("stage-9.svg"))));
+    EXPECT_EQ(draw("stages.pdf", words("--stage all")).status, 0);
+    EXPECT_TRUE(pdfInfo("stages.pdf").contains("Pages:           9")) << pdfInfo("stages.pdf").toStdString();
+}
+
+TEST_F(FigureOutput, PixelsAndDotsPerInchAreAsAsked) {
+    EXPECT_EQ(draw("wide.png", words("--pixels 1500")).status, 0);
+    EXPECT_EQ(wordAt(bytesOf(path(QStringLiteral("wide.png"))), "IHDR", 0), 1500u);
+    EXPECT_EQ(draw("dots.png", words("--dpi 144")).status, 0);
+    const QByteArray dots = bytesOf(path(QStringLiteral("dots.png")));
+    EXPECT_EQ(wordAt(dots, "IHDR", 0), 1440u);
+    EXPECT_EQ(wordAt(dots, "pHYs", 0), quint32(qRound(144 / 0.0254)));
+    EXPECT_EQ(draw("bad.png", words("--pixels 0")).status, 2);
+}
+
+TEST_F(FigureOutput, WhatIsHiddenIsNowhereInTheFile) {
+    const QByteArray values = svg(words("--values hidden"));
+    for (const char* hidden : {"340", "275", "520", "25.0", "115"})
+        EXPECT_FALSE(QString::fromUtf8(values).contains(
+            QRegularExpression(QStringLiteral("[>, ]%1[ <°]").arg(QLatin1String(hidden)))))
+            << hidden;
+    EXPECT_TRUE(values.contains("Port"));
+    EXPECT_FALSE(values.contains("<metadata"));
+
+    const QByteArray names = svg(words("--names hidden"));
+    EXPECT_FALSE(names.contains("Port"));
+    EXPECT_FALSE(names.contains("Lee"));
+    EXPECT_TRUE(names.contains("340 N"));
+
+    const QByteArray given = svg(words("--given-only"));
+    EXPECT_FALSE(given.contains("520"));
+    EXPECT_FALSE(given.contains("115.0"));
+    EXPECT_TRUE(given.contains("340 N"));
+    EXPECT_TRUE(given.contains("25.0"));
+}
+
+TEST_F(FigureOutput, TheNoteThatNamesAnAnswerIsHiddenTooAndTheCautionIsNot) {
+    const QByteArray two =
+        sketch(R"({"name": "P", "magnitude": null, "direction": 40},
+                  {"name": "Q", "magnitude": 260, "direction": null})",
+               R"(, "sum": {"name": "R", "magnitude": 400, "direction": 10}, "caution": true)");
+    EXPECT_TRUE(svg({}, two).contains("Two answers"));
+    const QByteArray hidden = svg(words("--values hidden"), two);
+    EXPECT_FALSE(hidden.contains("Two answers"));
+    EXPECT_TRUE(hidden.contains("licensed engineer"));
+}
+
+} // namespace
+} // namespace tailpoint::whole

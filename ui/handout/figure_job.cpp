@@ -1,0 +1,187 @@
+#include "ui/handout/figure_job.h"
+
+#include "core/sketch/shown.h"
+#include "ui/handout/figure_parts.h"
+#include "ui/render/render.h"
+#include "ui/render/tikz.h"
+
+#include <QBuffer>
+#include <cmath>
+
+namespace tailpoint {
+
+namespace {
+
+constexpr double kPointsPerCm = 72 / 2.54;
+constexpr double kMargin = 36;  // points on every side of a page
+constexpr double kBarRoom = 34; // points under a figure at true scale, for the bar
+constexpr double kMostPixels = 20'000;
+
+/// The least 1, 2 or 5 times a power of ten that is not below.
+double roundUp(double value) {
+    View view;
+    view.scale = kPointsPerCm / value;
+    return divisionOf(view);
+}
+
+/// The same view at another scale, about the middle of the sheet.
+View scaledAbout(const View& view, double scale) {
+    const Point middle{view.width / 2, view.height / 2};
+    const Eigen::Vector2d at = view.toSketch(middle);
+    View scaled = view;
+    scaled.scale = scale;
+    scaled.origin = {middle.x - scale * at.x(), middle.y + scale * at.y()};
+    return scaled;
+}
+
+bool hides(const FigureJob& job) {
+    return !job.names || !job.options.values || job.givenOnly;
+}
+
+FigureOptions optionsFor(const FigureJob& job, int stage) {
+    FigureOptions options = job.options;
+    options.highlighted = kNoVector;
+    if (stage >= 0)
+        options.stage = stage;
+    options.note = options.note && !hides(job); // it names the answer
+    if (job.givenOnly)
+        options.stage = options.stage < 0 ? stages::directions : std::min(options.stage, +stages::directions);
+    return options;
+}
+
+std::variant<View, FigureFault> viewFor(const Result& result, const FigureJob& job, double height) {
+    const PageRoom room = roomOf(job);
+    if (job.view && job.paper == FigurePaper::free && !job.unitsPerCm)
+        return *job.view;
+    const View fitted =
+        fittedView(result.sketch, result.solved, result.construction, job.options, room.width, height);
+    if (!job.unitsPerCm)
+        return fitted;
+    const double scale = kPointsPerCm / *job.unitsPerCm;
+    if (scale <= fitted.scale * (1 + 1e-9))
+        return scaledAbout(fitted, scale);
+    const double least = roundUp(kPointsPerCm / fitted.scale);
+    return QStringLiteral("at 1 cm = %1 the figure is larger than the paper; take 1 cm = %2 or more")
+        .arg(QString::fromStdString(shownForceWithUnit(*job.unitsPerCm, result.sketch)),
+             QString::fromStdString(shownForceWithUnit(least, result.sketch)));
+}
+
+QByteArray pngOf(const DisplayList& list, const FigureJob& job) {
+    const double scale = job.pixelWidth ? *job.pixelWidth / list.width : job.pixelsPerPoint;
+    if (list.width * scale > kMostPixels || list.height * scale > kMostPixels)
+        return {};
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    return toImage(list, themeOf(job.theme), scale, job.transparent).save(&buffer, "PNG") ? bytes
+                                                                                          : QByteArray();
+}
+
+QByteArray bytesOf(const Result& result, const FigureJob& job, const DisplayList& list) {
+    const Theme& theme = themeOf(job.theme);
+    switch (job.form) {
+    case FigureForm::svg:
+        return toSvg(list, theme, hides(job) ? QByteArray() : writeSketch(result.sketch));
+    case FigureForm::tex:
+        return toTikzDocument(list, theme);
+    case FigureForm::png:
+        return pngOf(list, job);
+    case FigureForm::pdf:
+        break;
+    }
+    const PageRoom room = roomOf(job);
+    return toPdf({list}, theme, room.pageWidth, room.pageHeight, {room.left, room.top});
+}
+
+} // namespace
+
+std::optional<FigureForm> figureFormFrom(const QString& ending) {
+    for (const FigureForm form : {FigureForm::svg, FigureForm::pdf, FigureForm::png, FigureForm::tex})
+        if (ending == endingOf(form))
+            return form;
+    return std::nullopt;
+}
+
+QString endingOf(FigureForm form) {
+    switch (form) {
+    case FigureForm::svg:
+        return QStringLiteral("svg");
+    case FigureForm::pdf:
+        return QStringLiteral("pdf");
+    case FigureForm::png:
+        return QStringLiteral("png");
+    case FigureForm::tex:
+        break;
+    }
+    return QStringLiteral("tex");
+}
+
+PageRoom roomOf(const FigureJob& job) {
+    // ISO 216: A4 is 210 mm by 297 mm; Letter is 8.5 in by 11 in (ANSI/ASME Y14.1, size A).
+    constexpr double a4Width = 210 / 25.4 * 72, a4Height = 297 / 25.4 * 72;
+    const auto page = [](double width, double height) {
+        return PageRoom{width, height, kMargin, kMargin, width - 2 * kMargin, height - 2 * kMargin};
+    };
+    switch (job.paper) {
+    case FigurePaper::a4:
+        return page(a4Width, a4Height);
+    case FigurePaper::a4Landscape:
+        return page(a4Height, a4Width);
+    case FigurePaper::letter:
+        return page(612, 792);
+    case FigurePaper::letterLandscape:
+        return page(792, 612);
+    case FigurePaper::free:
+        break;
+    }
+    const double width = job.view ? job.view->width : job.width;
+    const double height = job.view ? job.view->height : job.height;
+    return {width, height, 0, 0, width, height};
+}
+
+std::variant<std::vector<DisplayList>, FigureFault> figuresOf(const Result& result, const FigureJob& job) {
+    const PageRoom room = roomOf(job);
+    const auto view = viewFor(result, job, room.height - (job.unitsPerCm ? kBarRoom : 0));
+    if (const auto* fault = std::get_if<FigureFault>(&view))
+        return *fault;
+    const QtTextMeasure measure;
+    std::vector<DisplayList> lists;
+    for (int stage = job.allStages ? 0 : -1; stage < (job.allStages ? kFigureStages : 0); ++stage) {
+        DisplayList list = compose(result.sketch, result.solved, result.construction, std::get<View>(view),
+                                   optionsFor(job, stage), measure)
+                               .list;
+        if (job.unitsPerCm)
+            addScaleBar(list, kBarRoom, *job.unitsPerCm, result.sketch, measure);
+        if (!job.names)
+            leaveOutNames(list, measure);
+        if (hides(job))
+            leaveOutWords(list, job.names);
+        if (job.transparent)
+            leaveOutSheet(list);
+        lists.push_back(std::move(list));
+    }
+    return lists;
+}
+
+std::variant<std::vector<FigureFile>, FigureFault> figureFiles(const Result& result, const FigureJob& job) {
+    const auto drawn = figuresOf(result, job);
+    if (const auto* fault = std::get_if<FigureFault>(&drawn))
+        return *fault;
+    const auto& lists = std::get<std::vector<DisplayList>>(drawn);
+    std::vector<FigureFile> files;
+    if (job.form == FigureForm::pdf) {
+        const PageRoom room = roomOf(job);
+        files.push_back(
+            {{}, toPdf(lists, themeOf(job.theme), room.pageWidth, room.pageHeight, {room.left, room.top})});
+        return files;
+    }
+    for (std::size_t i = 0; i < lists.size(); ++i)
+        files.push_back(
+            {job.allStages ? QStringLiteral("-%1").arg(i) : QString(), bytesOf(result, job, lists[i])});
+    for (const FigureFile& file : files)
+        if (file.bytes.isEmpty())
+            return QStringLiteral("the figure is too large to draw; take fewer pixels or a smaller sheet");
+    return files;
+}
+
+} // namespace tailpoint

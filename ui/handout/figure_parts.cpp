@@ -1,0 +1,137 @@
+#include "ui/handout/figure_parts.h"
+
+#include "core/sketch/shown.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace tailpoint {
+
+namespace {
+
+constexpr double kPointsPerCm = 72 / 2.54;
+constexpr double kBarInset = 14, kTick = 4, kBarText = 9;
+constexpr int kMostCm = 10;
+
+Path stroke(std::vector<Point> points) {
+    Path path;
+    path.role = Role::axis;
+    path.points = std::move(points);
+    path.width = 0.7;
+    return path;
+}
+
+bool isNameRun(const Run& run) {
+    return run.italic || run.script == Script::sub;
+}
+
+/// "P = 340 N" to "340 N"; "P" and "circle of possible tips of P" to nothing.
+std::vector<Run> valueOf(const std::vector<Run>& runs) {
+    std::vector<Run> value;
+    bool behind = false;
+    for (const Run& run : runs) {
+        if (behind) {
+            value.push_back(run);
+            continue;
+        }
+        const auto equals = run.text.find("= ");
+        if (!isNameRun(run) && equals != std::string::npos) {
+            behind = true;
+            Run rest = run;
+            rest.text.erase(0, equals + 2);
+            if (!rest.text.empty())
+                value.push_back(rest);
+        }
+    }
+    return value;
+}
+
+bool hasName(const Text& text) {
+    return text.face == Face::serif && std::any_of(text.runs.begin(), text.runs.end(), isNameRun);
+}
+
+void setBox(Text& text, const TextMeasure& measure) {
+    const TextExtent e = measure.measure(text.runs, text.face, text.size);
+    const double before = text.anchor == Anchor::start    ? 0
+                          : text.anchor == Anchor::middle ? e.width / 2
+                                                          : e.width;
+    text.box = {text.baseline.x - before, text.baseline.y - e.ascent, e.width, e.ascent + e.descent};
+}
+
+void leaveOutName(Group& group, const TextMeasure& measure) {
+    bool gone = false;
+    for (Item& item : group.items) {
+        auto* text = std::get_if<Text>(&item);
+        if (text && hasName(*text)) {
+            text->runs = valueOf(text->runs);
+            gone = gone || text->runs.empty();
+            setBox(*text, measure);
+        }
+    }
+    const auto left = [&](const Item& item) {
+        if (const auto* text = std::get_if<Text>(&item))
+            return text->runs.empty();
+        const auto* path = std::get_if<Path>(&item);
+        return gone && path && path->role == Role::leader;
+    };
+    std::erase_if(group.items, left);
+}
+
+} // namespace
+
+void addScaleBar(DisplayList& list, double room, double unitsPerCm, const Sketch& sketch,
+                 const TextMeasure& measure) {
+    const int most = static_cast<int>((list.width - 2 * kBarInset) / kPointsPerCm);
+    const int cm = std::clamp(most, 1, kMostCm);
+    const double y = list.height + room - kBarInset, left = kBarInset;
+    list.height += room;
+    for (Group& group : list.groups)
+        if (group.role == Role::sheet && !group.items.empty())
+            if (auto* ground = std::get_if<Path>(&group.items.front()))
+                ground->points = {{0, 0}, {list.width, 0}, {list.width, list.height}, {0, list.height}};
+    Group bar;
+    bar.role = Role::axis;
+    bar.id = "scale-bar";
+    bar.title = "Bar of " + std::to_string(cm) + " cm to check the scale with a ruler";
+    bar.items.emplace_back(stroke({{left, y}, {left + cm * kPointsPerCm, y}}));
+    for (int i = 0; i <= cm; ++i)
+        bar.items.emplace_back(stroke({{left + i * kPointsPerCm, y - kTick}, {left + i * kPointsPerCm, y}}));
+    Text text;
+    text.anchor = Anchor::start;
+    text.face = Face::sans;
+    text.size = kBarText;
+    text.baseline = {left, y - kTick - 4};
+    text.runs = {
+        {std::to_string(cm) + " cm on the ruler.  1 cm = " + shownForceWithUnit(unitsPerCm, sketch)}};
+    setBox(text, measure);
+    bar.items.emplace_back(std::move(text));
+    list.groups.push_back(std::move(bar));
+}
+
+void leaveOutNames(DisplayList& list, const TextMeasure& measure) {
+    for (Group& group : list.groups)
+        if (group.role != Role::axis && group.role != Role::titleblock)
+            leaveOutName(group, measure);
+}
+
+void leaveOutWords(DisplayList& list, bool names) {
+    list.description = "A figure to be completed: some of its names or values are left out.";
+    for (Group& group : list.groups) {
+        if (group.title.empty() || group.role == Role::axis || group.role == Role::titleblock)
+            continue;
+        const std::size_t comma = group.title.find(',');
+        if (!names)
+            group.id = std::string(nameOf(group.role)) + "-" + std::to_string(&group - list.groups.data());
+        group.title = names ? group.title.substr(0, comma) : std::string(nameOf(group.role));
+    }
+}
+
+void leaveOutSheet(DisplayList& list) {
+    std::erase_if(list.groups, [](const Group& group) { return group.role == Role::sheet; });
+    for (Group& group : list.groups)
+        for (Item& item : group.items)
+            if (auto* text = std::get_if<Text>(&item))
+                text->halo = false;
+}
+
+} // namespace tailpoint
