@@ -17,6 +17,7 @@ constexpr double kPngScale = 300.0 / 72.0; // pixels a point: 300 dots an inch
 DisplayList figureOf(const SketchDocument& document, const Canvas& canvas) {
     FigureOptions options = canvas.figureOptions();
     options.highlighted = kNoVector;
+    options.note = true; // nothing beside the figure tells the answer there
     const Result& result = document.result();
     const QtTextMeasure measure;
     return compose(result.sketch, result.solved, result.construction, canvas.view(), options, measure).list;

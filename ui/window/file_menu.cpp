@@ -4,6 +4,7 @@
 #include "ui/document/sketch_document.h"
 #include "ui/panel/panel.h"
 #include "ui/style/symbols.h"
+#include "ui/window/export_dialog.h"
 #include "ui/window/figure_output.h"
 #include "ui/window/handout_dialog.h"
 #include "ui/window/lines.h"
@@ -185,20 +186,15 @@ bool FileMenu::chooseAndSave() {
     return saveTo(path);
 }
 
+/// Built on first use: a start does not pay for it.
 void FileMenu::chooseAndExport() {
-    QString kind;
-    QString path = QFileDialog::getSaveFileName(
-        &m_parts.window, tr("Export the figure"), suggestedName(QStringLiteral(".svg")),
-        tr("SVG, opens as a sketch again (*.svg);;PDF (*.pdf);;PNG (*.png)"), &kind);
-    if (path.isEmpty()) {
-        return;
+    m_parts.panel.finishTyping();
+    auto* dialog = m_parts.window.findChild<ExportDialog*>();
+    if (!dialog) {
+        dialog = new ExportDialog(m_parts);
+        connect(dialog, &ExportDialog::said, &m_parts.hints, &HintLine::setHint);
     }
-    if (QFileInfo(path).suffix().isEmpty()) {
-        path += kind.contains(QLatin1String("pdf"))   ? QStringLiteral(".pdf")
-                : kind.contains(QLatin1String("png")) ? QStringLiteral(".png")
-                                                      : QStringLiteral(".svg");
-    }
-    exportTo(path);
+    dialog->ask(suggestedName({}));
 }
 
 bool FileMenu::exportTo(const QString& path) {

@@ -123,6 +123,13 @@ void Settings::setHandRounding(bool on) {
     write("question/handRounding", on);
 }
 
+QVariantMap Settings::exportChoices() const {
+    return read("export/choices", QVariantMap());
+}
+void Settings::setExportChoices(const QVariantMap& choices) {
+    write("export/choices", choices);
+}
+
 QString Settings::handoutForm() const {
     return read("handout/form", QStringLiteral("html"));
 }

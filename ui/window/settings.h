@@ -7,6 +7,7 @@
 
 #include <QByteArray>
 #include <QStringList>
+#include <QVariantMap>
 
 namespace tailpoint {
 
@@ -51,6 +52,9 @@ public:
     bool handRounding() const;
     void setHandRounding(bool on);
 
+    /// How the last figure was exported; names as the dialog writes them.
+    QVariantMap exportChoices() const;
+    void setExportChoices(const QVariantMap& choices);
     /// How the last handout was made.
     QString handoutForm() const; ///< "html", "pdf", "latex"
     void setHandoutForm(const QString& form);

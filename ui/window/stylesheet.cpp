@@ -27,10 +27,12 @@ QPushButton:hover, QPushButton:pressed { background: @accent; }
 QPushButton:default { border-color: @given; }
 QPushButton:focus { border: 2px solid @ink; padding: 3px 13px; }
 QCheckBox::indicator { width: 12px; height: 12px; border: 1px solid @construction; border-radius: 2px; background: @panel; }
-QCheckBox::indicator:checked { background: @given; border-color: @given; }
+QCheckBox::indicator:checked { background: @given; border-color: @given; image: url(:/icons/tick-@tick.svg); }
 QCheckBox::indicator:disabled { border-color: @hairline; }
 QCheckBox::indicator:checked:disabled { background: @hairline; }
 QCheckBox:focus { text-decoration: underline; }
+QDialog QLineEdit { background: @panel; color: @ink; border: 1px solid @construction; border-radius: 3px; padding: 3px 6px; }
+QDialog QLineEdit:focus { border-color: @given; }
 QLineEdit#cellField { background: @panel; color: @ink; border: none; border-bottom: 2px solid @given; padding: 0 5px; }
 )");
     const std::pair<const char*, QColor> colours[]{{"@bar", theme.bar},
@@ -41,6 +43,8 @@ QLineEdit#cellField { background: @panel; color: @ink; border: none; border-bott
                                                    {"@disabled", disabledInk(theme)},
                                                    {"@construction", theme.construction},
                                                    {"@given", theme.given}};
+    sheet.replace(QLatin1String("@tick"),
+                  theme.given.lightnessF() < 0.5F ? QStringLiteral("light") : QStringLiteral("dark"));
     for (const auto& [name, colour] : colours) {
         sheet.replace(QLatin1String(name), colour.name());
     }

@@ -1,0 +1,172 @@
+// Export figure: what its choices do, where it goes, what is remembered, and its printed pages.
+#include "ui/canvas/canvas.h"
+#include "ui/window/export_dialog.h"
+#include "ui/window/main_window.h"
+
+#include <QAction>
+#include <QCheckBox>
+#include <QClipboard>
+#include <QComboBox>
+#include <QDir>
+#include <QFile>
+#include <QImage>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMimeData>
+#include <QPrinter>
+#include <QPushButton>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace tailpoint::test {
+namespace {
+
+class ExportWindow : public ::testing::Test {
+protected:
+    void SetUp() override {
+        ASSERT_TRUE(folder.isValid());
+        QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, folder.path());
+        qputenv("XDG_STATE_HOME", folder.filePath(QStringLiteral("state")).toUtf8());
+        open();
+    }
+    void open() {
+        window.reset();
+        window = std::make_unique<MainWindow>();
+        window->resize(1200, 760);
+        window->show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
+    }
+    ExportDialog& ask() {
+        window->findChild<QAction*>(QStringLiteral("fileExport"))->trigger();
+        auto* dialog = window->findChild<ExportDialog*>();
+        EXPECT_TRUE(dialog && dialog->isVisible());
+        return *dialog;
+    }
+    template <class T>
+    T* part(ExportDialog& dialog, const char* name) {
+        auto* found = dialog.findChild<T*>(QLatin1String(name));
+        EXPECT_NE(found, nullptr) << name;
+        return found;
+    }
+    void choose(ExportDialog& dialog, const char* box, const QVariant& data) {
+        auto* combo = part<QComboBox>(dialog, box);
+        combo->setCurrentIndex(combo->findData(data));
+        QCoreApplication::processEvents();
+    }
+    QString fault(ExportDialog& dialog) { return part<QLabel>(dialog, "exportFault")->text(); }
+    QString file(const char* name) const { return folder.filePath(QLatin1String(name)); }
+    static QByteArray bytesOf(const QString& path) {
+        QFile in(path);
+        EXPECT_TRUE(in.open(QIODevice::ReadOnly)) << path.toStdString();
+        return in.readAll();
+    }
+
+    QTemporaryDir folder;
+    std::unique_ptr<MainWindow> window;
+};
+
+TEST_F(ExportWindow, SavesInTheChosenFormAndTheEndingDecides) {
+    ExportDialog& dialog = ask();
+    choose(dialog, "exportForm", QStringLiteral("pdf"));
+    EXPECT_TRUE(dialog.saveTo(file("raft")));
+    EXPECT_TRUE(bytesOf(file("raft.pdf")).startsWith("%PDF"));
+    EXPECT_TRUE(dialog.saveTo(file("raft.svg")));
+    EXPECT_TRUE(bytesOf(file("raft.svg")).contains("<metadata"));
+    EXPECT_TRUE(dialog.saveTo(file("raft.tex")));
+    EXPECT_TRUE(bytesOf(file("raft.tex")).contains("tikzpicture"));
+    EXPECT_FALSE(dialog.saveTo(file("raft.doc")));
+    EXPECT_FALSE(fault(dialog).isEmpty());
+    EXPECT_FALSE(QFile::exists(file("raft.doc")));
+}
+
+TEST_F(ExportWindow, AFolderThatCantBeWrittenIsSaidInTheDialog) {
+    ExportDialog& dialog = ask();
+    EXPECT_FALSE(dialog.saveTo(file("no/such/folder/raft.svg")));
+    EXPECT_TRUE(fault(dialog).contains(QStringLiteral("raft.svg")));
+    EXPECT_TRUE(dialog.isVisible());
+}
+
+TEST_F(ExportWindow, ThePreviewFollowsTheChoices) {
+    ExportDialog& dialog = ask();
+    auto* preview = part<QWidget>(dialog, "exportPreview");
+    QCoreApplication::processEvents();
+    const QImage paper = preview->grab().toImage();
+    choose(dialog, "exportTheme", 1);
+    const QImage slate = preview->grab().toImage();
+    EXPECT_NE(paper, slate);
+    part<QCheckBox>(dialog, "exportGiven")->setChecked(true);
+    QCoreApplication::processEvents();
+    EXPECT_NE(preview->grab().toImage(), slate);
+}
+
+TEST_F(ExportWindow, TrueScaleIsTypedAndAnImpossibleOneIsRefusedBeforeAnythingIsWritten) {
+    ExportDialog& dialog = ask();
+    choose(dialog, "exportPaper", int(FigurePaper::a4));
+    auto* field = part<QLineEdit>(dialog, "exportPerCm");
+    const auto type = [&](const char* text) {
+        field->clear();
+        QTest::keyClicks(field, QLatin1String(text));
+        QCoreApplication::processEvents();
+    };
+    type("0.05 kN");
+    EXPECT_TRUE(part<QCheckBox>(dialog, "exportTrueScale")->isChecked());
+    EXPECT_EQ(fault(dialog), QString());
+    EXPECT_EQ(dialog.job().unitsPerCm, 50);
+    for (const char* bad : {"2", "wide", "0"}) {
+        type(bad);
+        EXPECT_FALSE(fault(dialog).isEmpty()) << bad;
+        EXPECT_FALSE(part<QPushButton>(dialog, "exportSave")->isEnabled()) << bad;
+    }
+    type("50");
+    EXPECT_TRUE(part<QPushButton>(dialog, "exportSave")->isEnabled());
+}
+
+TEST_F(ExportWindow, FormAndPaperAreRememberedWhatIsHiddenIsNot) {
+    {
+        ExportDialog& dialog = ask();
+        choose(dialog, "exportForm", QStringLiteral("png"));
+        choose(dialog, "exportPaper", int(FigurePaper::letter));
+        choose(dialog, "exportDots", 600);
+        part<QCheckBox>(dialog, "exportValues")->setChecked(false);
+        EXPECT_TRUE(dialog.saveTo(file("a.png")));
+    }
+    open();
+    ExportDialog& dialog = ask();
+    const FigureJob job = dialog.job();
+    EXPECT_EQ(job.form, FigureForm::png);
+    EXPECT_EQ(job.paper, FigurePaper::letter);
+    EXPECT_DOUBLE_EQ(job.pixelsPerPoint, 600 / 72.0);
+    EXPECT_TRUE(job.options.values);
+}
+
+TEST_F(ExportWindow, TheClipboardTakesPictureAndWordsButNothingThatIsHidden) {
+    ExportDialog& dialog = ask();
+    dialog.copy();
+    const QMimeData* mime = QGuiApplication::clipboard()->mimeData();
+    EXPECT_TRUE(mime->hasImage());
+    EXPECT_TRUE(mime->data(QStringLiteral("image/svg+xml")).contains("<svg"));
+    EXPECT_TRUE(mime->text().contains(QStringLiteral("520 N")));
+    part<QCheckBox>(dialog, "exportValues")->setChecked(false);
+    dialog.copy();
+    mime = QGuiApplication::clipboard()->mimeData();
+    EXPECT_TRUE(mime->hasImage());
+    EXPECT_FALSE(mime->text().contains(QStringLiteral("520 N")));
+    EXPECT_FALSE(mime->data(QStringLiteral("image/svg+xml")).contains("520 N"));
+}
+
+TEST_F(ExportWindow, AllStagesArePagesOfThePrinter) {
+    ExportDialog& dialog = ask();
+    choose(dialog, "exportStage", -2);
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    printer.setOutputFileName(file("print.pdf"));
+    printer.setFullPage(true);
+    EXPECT_TRUE(dialog.paintOn(printer));
+    const QByteArray pdf = bytesOf(file("print.pdf"));
+    EXPECT_EQ(pdf.count("/Type /Page\n"), kFigureStages);
+}
+
+} // namespace
+} // namespace tailpoint::test

@@ -1,0 +1,76 @@
+// Export figure: form, paper, true scale, what is shown; a live preview; then a file, the clipboard or the
+// printer. Choices are remembered; what goes wrong is said in the dialog.
+#pragma once
+
+#include "ui/handout/figure_job.h"
+#include "ui/window/parts.h"
+
+#include <QDialog>
+#include <QTimer>
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QPrinter;
+class QPushButton;
+
+namespace tailpoint {
+
+/// The figure as the job draws it, as large as there is room; with all stages the last one.
+class FigurePreview : public QWidget {
+    Q_OBJECT
+public:
+    explicit FigurePreview(QWidget* parent = nullptr);
+    void show(std::vector<DisplayList> lists, const FigureJob& job);
+    QSize sizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    std::vector<DisplayList> m_lists;
+    FigureJob m_job;
+};
+
+class ExportDialog : public QDialog {
+    Q_OBJECT
+public:
+    explicit ExportDialog(const Parts& parts);
+
+    /// Opens on the choices made last. `name`: the proposed file without its ending.
+    void ask(const QString& name);
+    /// The ending of `path` decides; without one the chosen form's is put on. False: the dialog says why.
+    bool saveTo(QString path);
+    void copy();
+    /// Paints the pages as chosen; the printer's paper takes the place of the dialog's. False: refused.
+    bool paintOn(QPrinter& printer);
+
+    FigureJob job() const;
+
+signals:
+    void said(const QString& hint); ///< what was done
+
+private:
+    void build();
+    void addRows(class QFormLayout* rows);
+    void takeChoices();
+    void remember();
+    void refresh();
+    void chooseAndSave();
+    void preview();
+    void complain(const QString& line);
+    std::optional<double> unitsPerCm(QString& fault) const;
+
+    Parts m_parts;
+    QString m_name;
+    FigurePreview* m_preview;
+    QComboBox *m_form, *m_paper, *m_dots, *m_theme, *m_stage;
+    QCheckBox *m_trueScale, *m_values, *m_names, *m_given, *m_transparent;
+    QLineEdit* m_perCm;
+    QLabel* m_fault;
+    QPushButton *m_save, *m_copy, *m_print;
+    QTimer m_soon; ///< one preview for several choices that change at once
+};
+
+} // namespace tailpoint
