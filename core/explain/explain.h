@@ -10,31 +10,13 @@
 #pragma once
 
 #include "core/construct/construct.h"
+#include "core/explain/figure_part.h"
 #include "core/explain/prose.h"
 
 namespace tailpoint {
 
 enum class Law { none, cosines, sines, components };
 std::string_view nameOf(Law law); ///< "none", "cosines", "sines", "components"
-
-/// What of the figure a step speaks of. `vector` indexes the sketch's forces, or is kSumIndex.
-struct FigurePart {
-    enum class Kind {
-        vector,        ///< the arrow
-        direction,     ///< the arc from the reference axis to `vector`
-        tails,         ///< the angle between the tails of `vector` and `other`
-        opposite,      ///< the triangle's angle opposite to the side of `vector`
-        parallelogram, ///< its two copied sides and its interior angles
-        triangle,
-        polygon,
-        locus, ///< line of action or circle of possible tips of `vector`
-        axis
-    };
-    Kind kind = Kind::vector;
-    int vector = kNoVector;
-    int other = kNoVector;
-    bool operator==(const FigurePart&) const = default;
-};
 
 /// One line of calculation: subject = general = substituted = value. Without a subject the lines stand for
 /// themselves (an inequality, an implication). `subject` may be a relation's left side such as R².

@@ -280,6 +280,13 @@ void Canvas::highlight(int vector) {
     }
 }
 
+void Canvas::lightParts(const std::vector<FigurePart>& parts) {
+    if (parts != d->litParts) {
+        d->litParts = parts;
+        update();
+    }
+}
+
 bool Canvas::event(QEvent* event) {
     switch (event->type()) {
     case QEvent::ShortcutOverride: {

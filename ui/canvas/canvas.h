@@ -3,6 +3,7 @@
 // SketchDocument::result() or from the figure.
 #pragma once
 
+#include "core/explain/figure_part.h"
 #include "core/figure/compose.h"
 #include "ui/style/theme.h"
 
@@ -91,14 +92,18 @@ public slots:
 
     void select(int vector);
     void highlight(int vector); ///< lights a vector without selecting it, as the panel's pointer does
+    /// Lights what a step of the solution speaks of; empty: nothing.
+    void lightParts(const std::vector<tailpoint::FigurePart>& parts);
 
 signals:
     void selectionChanged(int vector);
     void
     pointerReadout(const QString& text); ///< the pointer's place as a force, "212 N at 61.3°"; empty outside
-    void hint(const QString& text);      ///< one line of what to do, or why something can't be done
-    void constructionChanged();          ///< kind or order
-    void clicked();                      ///< on a stage: pressed and released without a drag
+    /// The pointer stands on an arrow, an angle, a side or a locus; empty: on none. Not during a drag.
+    void partPointed(const std::optional<tailpoint::FigurePart>& part);
+    void hint(const QString& text); ///< one line of what to do, or why something can't be done
+    void constructionChanged();     ///< kind or order
+    void clicked();                 ///< on a stage: pressed and released without a drag
     void snappingChanged(bool on);
 
 protected:

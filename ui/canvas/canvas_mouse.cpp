@@ -1,5 +1,6 @@
 // The pointer: which gesture a press begins, what hovering shows, the wheel.
 #include "ui/canvas/canvas_p.h"
+#include "ui/canvas/lit_parts.h"
 #include "ui/canvas/words.h"
 
 #include <QContextMenuEvent>
@@ -105,7 +106,17 @@ void Canvas::Private::hoverAt(QPointF at) {
         sayHover();
         q.update();
     }
+    if (!staged) {
+        tellPart(partAt(scene, at));
+    }
     showCursor();
+}
+
+void Canvas::Private::tellPart(const std::optional<FigurePart>& part) {
+    if (part != pointed) {
+        pointed = part;
+        emit q.partPointed(part);
+    }
 }
 
 void Canvas::Private::showCursor() {
@@ -252,6 +263,7 @@ void Canvas::leaveEvent(QEvent*) {
     d->pointerInside = false;
     if (!d->gesture) {
         d->hover = {};
+        d->tellPart({});
         update();
     }
     emit pointerReadout({});

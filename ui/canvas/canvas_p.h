@@ -36,6 +36,7 @@ public:
     void begin(std::unique_ptr<Gesture> gesture);
     void end(bool keep);
     void hoverAt(QPointF at);
+    void tellPart(const std::optional<FigurePart>& part);
     void showCursor();
     void sayHover();
     void readPointer(QPointF at);
@@ -72,6 +73,8 @@ public:
     bool keepsForces = true;
     int selected = kNoVector;
     int lit = kNoVector;
+    std::vector<FigurePart> litParts;  ///< by a step of the solution
+    std::optional<FigurePart> pointed; ///< last told
     bool spaceHeld = false;
     bool focusShown = false; ///< the focus came by key: say where it is
     bool announcing = false;

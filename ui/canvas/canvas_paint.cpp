@@ -1,5 +1,6 @@
 // Painting: static layer, what lies under the figure, the figure, what belongs to the hand.
 #include "ui/canvas/canvas_p.h"
+#include "ui/canvas/lit_parts.h"
 #include "ui/canvas/overlay.h"
 
 #include <QPaintEvent>
@@ -26,6 +27,9 @@ void Canvas::Private::paintUnder(QPainter& painter) {
     };
     if (!gesture && hover.kind == Hit::Kind::body && bodyCanTurn(scene.sketch(), hover.vector)) {
         band(hover.vector, look.grid);
+    }
+    for (const FigurePart& part : litParts) {
+        paintLit(painter, scene, part, look.highlight);
     }
     band(lit, look.highlight);
     band(selected, look.highlight);

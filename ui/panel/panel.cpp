@@ -18,6 +18,7 @@ namespace tailpoint {
 namespace {
 
 constexpr int kFrame = 16;  // milliseconds: at most one refresh a frame at 60 Hz
+constexpr int kRest = 300;  // milliseconds that a pointer rests before anything is scrolled for it
 constexpr int kMargin = 18; // left and right of the panel's text
 
 } // namespace
@@ -152,6 +153,10 @@ void Panel::connectParts() {
         const int forces = static_cast<int>(m_document.sketch().forces.size());
         emit pointedAt(row < 1 ? kNoVector : row > forces ? kSumIndex : row - 1); // row 0 is the heading
     });
+    connect(m_steps, &SolutionView::partsPointed, this, &Panel::partsPointed);
+    m_rest.setSingleShot(true);
+    m_rest.setInterval(kRest);
+    connect(&m_rest, &QTimer::timeout, this, &Panel::showLitStep);
     connect(m_steps, &SolutionView::handRoundingChanged, this,
             [this] { m_carried->setText(m_steps->carriedWords()); });
     connect(m_find, &FindView::cellWanted, this, &Panel::edit);
@@ -227,6 +232,23 @@ bool Panel::handRounding() const {
 
 void Panel::setHandRounding(bool on) {
     m_steps->setHandRounding(on);
+}
+
+void Panel::lightPart(const std::optional<FigurePart>& part) {
+    m_rest.stop();
+    m_steps->lightPart(part);
+    if (m_steps->litStep() >= 0) {
+        m_rest.start();
+    }
+}
+
+void Panel::showLitStep() {
+    if (!m_steps->visibleRegion().isEmpty() && m_steps->litStep() >= 0) {
+        const QRect step = m_steps->stepRect(m_steps->litStep());
+        const QPoint top = m_steps->mapTo(widget(), step.topLeft());
+        ensureVisible(top.x(), top.y() + std::min(step.height(), viewport()->height() - 16), 0, 8);
+        ensureVisible(top.x(), top.y(), 0, 8);
+    }
 }
 
 QSize Panel::sizeHint() const {

@@ -2,6 +2,7 @@
 // and keeps no number of it; what is typed becomes an edit of the document.
 #pragma once
 
+#include "core/explain/figure_part.h"
 #include "ui/document/given_edits.h"
 #include "ui/style/theme.h"
 
@@ -49,6 +50,9 @@ public:
 
     bool handRounding() const;
     void setHandRounding(bool on);
+    /// The pointer stands on this part of the sheet: the step that speaks of it is lit. It is scrolled to only if
+    /// somebody is reading the solution, and once the pointer rests.
+    void lightPart(const std::optional<FigurePart>& part);
 
     QSize sizeHint() const override;
 
@@ -56,6 +60,8 @@ signals:
     void foldingChanged();
     void selected(int vector);  ///< a row was chosen; kNoVector: none or several
     void pointedAt(int vector); ///< the pointer stands on its row; kNoVector: on none
+    /// What the step under the pointer speaks of; empty: no step.
+    void partsPointed(const std::vector<tailpoint::FigurePart>& parts);
 
 private:
     void build();
@@ -68,6 +74,7 @@ private:
     void documentChanged();
     void refresh();
     void refreshSolution();
+    void showLitStep();
 
     SketchDocument& m_document;
     GivenView* m_given;
@@ -87,7 +94,7 @@ private:
     };
     QList<Section> m_sections;
     QVBoxLayout* m_column;
-    QTimer m_frame;
+    QTimer m_frame, m_rest; ///< m_rest: the pointer rests on a part of the sheet
     QElapsedTimer m_sinceRefresh;
 };
 

@@ -143,19 +143,23 @@ void SolutionView::setLit(int step) {
         m_steps[i]->setLit(static_cast<int>(i) == step);
 }
 
-void SolutionView::lightPart(const FigurePart& part) {
+QRect SolutionView::stepRect(int step) const {
+    return m_steps[static_cast<std::size_t>(step)]->geometry();
+}
+
+void SolutionView::lightPart(const std::optional<FigurePart>& part) {
+    if (!part)
+        return setLit(-1);
     const auto& steps = m_worked.steps;
     const auto found =
-        std::find_if(steps.begin(), steps.end(), [&](const Step& step) { return speaksOf(step, part); });
+        std::find_if(steps.begin(), steps.end(), [&](const Step& step) { return speaksOf(step, *part); });
     setLit(found == steps.end() ? -1 : static_cast<int>(found - steps.begin()));
-    if (m_lit >= 0)
-        emit lit(m_lit);
 }
 
 void SolutionView::lightVector(int vector) {
     if (vector == kNoVector)
         return setLit(-1);
-    lightPart({FigurePart::Kind::vector, vector, kNoVector});
+    lightPart(FigurePart{FigurePart::Kind::vector, vector, kNoVector});
 }
 
 QSize SolutionView::sizeHint() const {

@@ -31,6 +31,7 @@ public:
 
     const Worked& worked() const { return m_worked; }
     int litStep() const { return m_lit; } ///< -1: none
+    QRect stepRect(int step) const;       ///< in this widget
     QString plainText() const;            ///< the whole solution
 
     QSize sizeHint() const override;
@@ -41,7 +42,7 @@ public slots:
     void foldAll();
     void unfoldAll();
     /// Lights the first step that speaks of this part of the figure; none does: no step.
-    void lightPart(const tailpoint::FigurePart& part);
+    void lightPart(const std::optional<tailpoint::FigurePart>& part);
     void lightVector(int vector); ///< the same for an arrow; kNoVector: no step
     void copy();                  ///< the whole solution as text
 
@@ -49,7 +50,6 @@ signals:
     /// The pointer or the keyboard is on this step; -1: on none. Its parts are worked().steps[step].parts.
     void stepPointed(int step);
     void partsPointed(const std::vector<tailpoint::FigurePart>& parts);
-    void lit(int step); ///< that the canvas lit this one: scroll it into view
     void handRoundingChanged(bool on);
 
 protected:

@@ -130,6 +130,8 @@ void MainWindow::Private::connectParts() {
     QObject::connect(canvas, &Canvas::selectionChanged, panel, &Panel::select);
     QObject::connect(panel, &Panel::selected, canvas, &Canvas::select);
     QObject::connect(panel, &Panel::pointedAt, canvas, &Canvas::highlight);
+    QObject::connect(panel, &Panel::partsPointed, canvas, &Canvas::lightParts);
+    QObject::connect(canvas, &Canvas::partPointed, panel, &Panel::lightPart);
     QObject::connect(canvas, &Canvas::pointerReadout, hints, &HintLine::setReadout);
     QObject::connect(canvas, &Canvas::hint, hints, &HintLine::setHint);
     QObject::connect(canvas, &Canvas::snappingChanged, &window,

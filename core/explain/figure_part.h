@@ -1,0 +1,27 @@
+// What of the figure a step speaks of: the word between the solution and the sheet.
+#pragma once
+
+#include "core/solve/solve.h"
+
+namespace tailpoint {
+
+/// What of the figure a step speaks of. `vector` indexes the sketch's forces, or is kSumIndex.
+struct FigurePart {
+    enum class Kind {
+        vector,        ///< the arrow
+        direction,     ///< the arc from the reference axis to `vector`
+        tails,         ///< the angle between the tails of `vector` and `other`
+        opposite,      ///< the triangle's angle opposite to the side of `vector`
+        parallelogram, ///< its two copied sides and its interior angles
+        triangle,
+        polygon,
+        locus, ///< line of action or circle of possible tips of `vector`
+        axis
+    };
+    Kind kind = Kind::vector;
+    int vector = kNoVector;
+    int other = kNoVector;
+    bool operator==(const FigurePart&) const = default;
+};
+
+} // namespace tailpoint

@@ -1,0 +1,292 @@
+#include "ui/canvas/lit_parts.h"
+
+#include "core/figure/words.h"
+#include "ui/canvas/drawn.h"
+#include "ui/canvas/hit.h"
+#include "ui/canvas/overlay.h"
+
+#include <QLineF>
+#include <QPainterPath>
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace tailpoint {
+
+namespace {
+
+constexpr double kWedge = 46, kSide = 9, kReach = 6; ///< pixels
+
+using Kind = FigurePart::Kind;
+using Vector = Eigen::Vector2d;
+
+double degrees(const Vector& v) {
+    return std::atan2(v.y(), v.x()) * 180 / std::numbers::pi;
+}
+
+/// (-180, 180]
+double turned(double angle) {
+    angle = std::remainder(angle, 360.0);
+    return angle <= -180 ? angle + 360 : angle;
+}
+
+class Lighter {
+public:
+    Lighter(QPainter& painter, const Scene& scene, QColor colour)
+        : m_painter(painter), m_scene(scene), m_sheet(scene.sheet()),
+          m_construction(scene.result().construction), m_drawn(drawnVectors(scene)),
+          m_colour(std::move(colour)) {}
+
+    void light(const FigurePart& part) {
+        switch (part.kind) {
+        case Kind::vector:
+            if (const DrawnVector* drawn = drawnOf(m_drawn, part.vector))
+                paintBand(m_painter, m_sheet, *drawn, m_colour);
+            return;
+        case Kind::direction:
+            return direction(part.vector);
+        case Kind::tails:
+            return tails(part.vector, part.other);
+        case Kind::opposite:
+            for (const ForceTriangle* triangle : triangles())
+                opposite(*triangle, part.vector);
+            return;
+        case Kind::parallelogram:
+            if (m_construction.parallelogram)
+                chain({m_construction.parallelogram->corners.begin(),
+                       m_construction.parallelogram->corners.end()},
+                      true);
+            return;
+        case Kind::triangle:
+            if (const auto drawn = triangles(); !drawn.empty())
+                chain({drawn.front()->corners.begin(), drawn.front()->corners.end()}, true);
+            return;
+        case Kind::polygon:
+            return chain(m_construction.polygon.corners, false);
+        case Kind::locus:
+            return locus(part.vector);
+        case Kind::axis:
+            return axis();
+        }
+    }
+
+private:
+    void wedge(const Vector& at, double from, double sweep) {
+        const QPointF centre = m_sheet.toPixels(at);
+        QPainterPath path(centre);
+        path.arcTo(QRectF(centre.x() - kWedge, centre.y() - kWedge, 2 * kWedge, 2 * kWedge), from, sweep);
+        path.closeSubpath();
+        m_painter.fillPath(path, m_colour);
+    }
+
+    void wedge(const Vector& at, const Vector& u, const Vector& v) {
+        if (u.norm() > 0 && v.norm() > 0)
+            wedge(at, degrees(u), turned(degrees(v) - degrees(u)));
+    }
+
+    void direction(int vector) {
+        const DrawnVector* drawn = drawnOf(m_drawn, vector);
+        if (drawn == nullptr || drawn->tip == drawn->tail)
+            return;
+        const double from = m_scene.sketch().reference.axisDegrees;
+        wedge(drawn->tail, from, turned(degrees(drawn->tip - drawn->tail) - from));
+    }
+
+    /// In the parallelogram at the common point; in the triangle where it is an angle of it.
+    void tails(int a, int b) {
+        const DrawnVector *one = drawnOf(m_drawn, a), *two = drawnOf(m_drawn, b);
+        if (one == nullptr || two == nullptr)
+            return;
+        if (one->tail == two->tail)
+            return wedge(one->tail, one->tip - one->tail, two->tip - two->tail);
+        if (a != kSumIndex && b != kSumIndex)
+            return;
+        for (const ForceTriangle* triangle : triangles())
+            for (const int vector : triangle->vectors)
+                if (vector != a && vector != b)
+                    opposite(*triangle, vector);
+    }
+
+    void opposite(const ForceTriangle& triangle, int vector) {
+        for (std::size_t side = 0; side < 3; ++side) {
+            if (triangle.vectors[side] != vector || !triangle.opposite[side])
+                continue;
+            const std::size_t at = ForceTriangle::cornerOpposite(side);
+            const Vector& corner = triangle.corners[at];
+            wedge(corner, triangle.corners[(at + 1) % 3] - corner, triangle.corners[(at + 2) % 3] - corner);
+        }
+    }
+
+    /// Those that can be seen: both halves of a parallelogram, or the one that is drawn.
+    std::vector<const ForceTriangle*> triangles() const {
+        const FigureOptions options = m_scene.options();
+        const bool halves =
+            drawnKind(options.construction, m_construction) == ConstructionKind::parallelogram;
+        std::vector<const ForceTriangle*> out;
+        if (m_construction.triangle && (halves || !options.otherOrder))
+            out.push_back(&*m_construction.triangle);
+        if (m_construction.otherTriangle && (halves || options.otherOrder))
+            out.push_back(&*m_construction.otherTriangle);
+        return out;
+    }
+
+    void stroke(const QPainterPath& path) {
+        m_painter.setBrush(Qt::NoBrush);
+        m_painter.setPen(QPen(m_colour, kSide, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        m_painter.drawPath(path);
+    }
+
+    void chain(const std::vector<Vector>& corners, bool closed) {
+        if (corners.size() < 2)
+            return;
+        QPainterPath path(m_sheet.toPixels(corners.front()));
+        for (std::size_t i = 1; i < corners.size(); ++i)
+            path.lineTo(m_sheet.toPixels(corners[i]));
+        if (closed)
+            path.closeSubpath();
+        stroke(path);
+    }
+
+    void locus(int vector) {
+        for (const Locus& locus : m_construction.loci)
+            if (const auto* line = std::get_if<LineLocus>(&locus); line != nullptr && line->vector == vector)
+                lineOf(*line);
+            else if (const auto* circle = std::get_if<CircleLocus>(&locus);
+                     circle != nullptr && circle->vector == vector)
+                circleOf(*circle);
+    }
+
+    void lineOf(const LineLocus& line) {
+        const double far = 4000 / m_sheet.pixelsPerUnit(); // pixels: beyond any sheet
+        QPainterPath path(m_sheet.toPixels(Vector(line.through - (line.ray ? 0 : far) * line.unit)));
+        path.lineTo(m_sheet.toPixels(Vector(line.through + far * line.unit)));
+        stroke(path);
+    }
+
+    void circleOf(const CircleLocus& circle) {
+        const double radius = circle.radius * m_sheet.pixelsPerUnit();
+        QPainterPath path;
+        path.addEllipse(m_sheet.toPixels(circle.centre), radius, radius);
+        stroke(path);
+    }
+
+    void axis() {
+        for (const Group& group : m_scene.figure().list.groups)
+            if (group.id == "axis")
+                for (const Item& item : group.items)
+                    if (const Path* path = std::get_if<Path>(&item);
+                        path != nullptr && path->points.size() == 2) {
+                        QPainterPath line(m_sheet.toPixels(path->points[0]));
+                        line.lineTo(m_sheet.toPixels(path->points[1]));
+                        stroke(line);
+                    }
+    }
+
+    QPainter& m_painter;
+    const Scene& m_scene;
+    const SheetView& m_sheet;
+    const Construction& m_construction;
+    std::vector<DrawnVector> m_drawn;
+    QColor m_colour;
+};
+
+/// The vector whose arrow carries this id.
+int vectorWithId(const DisplayList& list, std::string_view id) {
+    for (const Group& group : list.groups)
+        if (group.id == id)
+            return group.vector;
+    return kNoVector;
+}
+
+std::optional<FigurePart> oppositePart(const Scene& scene, std::string_view id) {
+    const auto& triangle = scene.result().construction.triangle;
+    for (std::size_t side = 0; triangle && side < 3; ++side)
+        if (triangle->vectors[side] != kNoVector && id == idOf("opposite", triangle->names[side]))
+            return FigurePart{Kind::opposite, triangle->vectors[side], kNoVector};
+    return std::nullopt;
+}
+
+/// What a group of arcs or lines stands for.
+std::optional<FigurePart> partOf(const Scene& scene, const Group& group) {
+    const std::string_view id = group.id;
+    const auto behind = [&](std::string_view prefix) {
+        return vectorWithId(scene.figure().list, id.substr(prefix.size()));
+    };
+    if (id.starts_with("direction-"))
+        return FigurePart{Kind::direction, behind("direction-"), kNoVector};
+    if (id == "angle-tails" || id == "angle-2")
+        return FigurePart{Kind::tails, 0, 1};
+    if (id == "angle-1" || id == "angle-3")
+        return FigurePart{Kind::opposite, kSumIndex, kNoVector};
+    if (id.starts_with("opposite-"))
+        return oppositePart(scene, id);
+    if (id == "parallelogram")
+        return FigurePart{Kind::parallelogram, kNoVector, kNoVector};
+    if (id.starts_with("polygon-"))
+        return FigurePart{scene.result().construction.triangle ? Kind::triangle : Kind::polygon, kNoVector,
+                          kNoVector};
+    if (id.starts_with("locus-"))
+        return FigurePart{Kind::locus, behind("locus-"), kNoVector};
+    return std::nullopt;
+}
+
+double distanceTo(const Arc& arc, QPointF at, const SheetView& sheet) {
+    const QPointF centre = sheet.toPixels(arc.centre);
+    const QLineF from(centre, at);
+    const double sense = arc.sweepDegrees < 0 ? -1 : 1;
+    double turn = std::fmod(sense * (from.angle() - arc.startDegrees), 360.0);
+    turn = turn < 0 ? turn + 360 : turn;
+    return turn <= std::abs(arc.sweepDegrees) ? std::abs(from.length() - arc.radius * sheet.pixelsPerPoint())
+                                              : HUGE_VAL;
+}
+
+double distanceTo(const Path& path, QPointF at, const SheetView& sheet) {
+    double least = HUGE_VAL;
+    const std::size_t n = path.points.size();
+    for (std::size_t i = 0; i + (path.closed ? 0 : 1) < n; ++i) {
+        const QPointF a = sheet.toPixels(path.points[i]),
+                      along = sheet.toPixels(path.points[(i + 1) % n]) - a;
+        const double square = QPointF::dotProduct(along, along);
+        const double t = square > 0 ? std::clamp(QPointF::dotProduct(at - a, along) / square, 0.0, 1.0) : 0;
+        least = std::min(least, QLineF(at, a + t * along).length());
+    }
+    return least;
+}
+
+double distanceTo(const Item& item, QPointF at, const SheetView& sheet) {
+    if (const Arc* arc = std::get_if<Arc>(&item))
+        return distanceTo(*arc, at, sheet);
+    if (const Path* path = std::get_if<Path>(&item))
+        return distanceTo(*path, at, sheet);
+    const Text* text = std::get_if<Text>(&item);
+    return text != nullptr && sheet.toPixels(text->box).contains(at) ? 0 : HUGE_VAL;
+}
+
+} // namespace
+
+void paintLit(QPainter& painter, const Scene& scene, const FigurePart& part, const QColor& colour) {
+    Lighter(painter, scene, colour).light(part);
+}
+
+std::optional<FigurePart> partAt(const Scene& scene, QPointF at) {
+    const Hit hit = hitTest(scene, at);
+    if (hit.vector != kNoVector && hit.kind != Hit::Kind::otherAnswer)
+        return FigurePart{hit.cell == Cell::direction ? Kind::direction : Kind::vector, hit.vector,
+                          kNoVector};
+    std::optional<FigurePart> best;
+    double least = kReach;
+    for (const bool angles : {true, false}) {
+        for (const Group& group : scene.figure().list.groups)
+            for (const Item& item : group.items)
+                if ((group.role == Role::arc) == angles && distanceTo(item, at, scene.sheet()) < least)
+                    if (const auto part = partOf(scene, group)) {
+                        least = distanceTo(item, at, scene.sheet());
+                        best = part;
+                    }
+        if (best)
+            break;
+    }
+    return best;
+}
+
+} // namespace tailpoint
