@@ -211,8 +211,8 @@ void writeRest(Blackboard& board, const Ambiguous& q, Answer& answer, Term angle
             .number;
     const Turn turn = writeSideDirection(board, step, t, q.v, primed(v.theta, answer.prime), q.k, third);
     step.reasoning.push_back(say(
-        "{} leaves the third angle, the law of sines the magnitude, and from {} the direction "
-        "of {} is reached by turning {}.",
+        "The sum of {} gives the third angle, the law of sines the magnitude; from {} the direction of {} is "
+        "reached by turning {}.",
         board.halfTurn(), q.at(q.k).vector, v.vector, inWords(std::string(wayOf(turn.sign, board.sketch)))));
     answer.board.at(u.index).sizeNumber = size;
     answer.board.at(v.index).directionNumber = turn.number;

@@ -179,6 +179,8 @@ void writeWrittenCheck(Blackboard& board, Step& step) {
         writeBalance(board, step);
     else if (board.sum.direction)
         writeSumCheck(board, step, x, y);
+    else
+        step.conclusion.push_back(say("Both components vanish, and with them the resultant."));
 }
 
 } // namespace

@@ -29,11 +29,12 @@ void appendGiven(Prose& prose, const Blackboard& board, const Arrow& arrow, cons
         append(prose, say("in the direction {}, to find", arrow.theta));
         return;
     }
-    const bool angle = std::holds_alternative<AngleForm>(given.direction.form);
-    if (angle && !arrow.turned)
+    const auto* angle = std::get_if<AngleForm>(&given.direction.form);
+    if (angle && !arrow.turned && angle->value == arrow.direction)
         append(prose, say("at {}", equal(arrow.theta, arrow.directionNumber)));
     else
-        append(prose, say("along {}", inWords(formWords(given.direction, board.sketch))));
+        append(prose, say(std::holds_alternative<SlopeForm>(given.direction.form) ? "along {}" : "at {}",
+                          inWords(withMinusSigns(formWords(given.direction, board.sketch)))));
     if (given.lineOfActionOnly)
         append(prose, say("(line of action alone: either sense will do)"));
 }
@@ -104,14 +105,36 @@ void writeGiven(Blackboard& board) {
             "one plane and meet in one point."));
 }
 
+namespace {
+
+/// "magnitude of R" -> "Unknown: the magnitude of R." with the vector's symbol.
+Prose unknownsTold(const std::vector<std::string>& unknowns) {
+    if (unknowns.empty())
+        return say("Nothing is unknown.");
+    Prose out = say(unknowns.size() == 1 ? "Unknown is" : "Unknown are");
+    for (std::size_t i = 0; i < unknowns.size(); ++i) {
+        if (i > 0)
+            appendPieces(out, i + 1 < unknowns.size() ? "," : " and", {});
+        const std::string_view of = " of ";
+        const std::size_t at = unknowns[i].find(of);
+        if (at == std::string::npos)
+            append(out, say(unknowns[i]));
+        else
+            append(out, say("the " + unknowns[i].substr(0, at + of.size()) + "{}",
+                            vectorOf(unknowns[i].substr(at + of.size()))));
+    }
+    appendPieces(out, ".", {});
+    return out;
+}
+
+} // namespace
+
 void writeCount(Blackboard& board) {
     Step& step = board.step("count", "Count the unknowns", Stage::directions);
     step.reasoning.push_back(
         say("In a plane the vector equation stands for two scalar equations, one along each "
             "of two axes."));
-    step.reasoning.push_back(say(board.solved.unknowns.empty()
-                                     ? "Nothing is unknown."
-                                     : "Unknown: " + listed(board.solved.unknowns) + "."));
+    step.reasoning.push_back(unknownsTold(board.solved.unknowns));
     switch (board.solved.family) {
     case Family::closePolygon:
         step.reasoning.push_back(

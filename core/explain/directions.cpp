@@ -2,6 +2,8 @@
 #include "core/explain/components.h"
 #include "core/explain/families.h"
 
+#include <algorithm>
+
 #include <cmath>
 
 namespace tailpoint::explaining {
@@ -93,6 +95,29 @@ struct Writer {
                                         : board.sketch.forces[static_cast<std::size_t>(arrow.index)];
     }
 
+    /// How the forms at hand become angles, and nothing of other forms.
+    void introduce(const std::vector<Arrow*>& arrows) {
+        const auto any = [&](auto isForm) {
+            return std::any_of(arrows.begin(), arrows.end(),
+                               [&](const Arrow* a) { return isForm(formOf(*a).direction.form); });
+        };
+        const bool slopes = any([](const auto& f) { return std::holds_alternative<SlopeForm>(f); });
+        const bool bearings = any([](const auto& f) { return std::holds_alternative<BearingForm>(f); });
+        if (slopes)
+            step.reasoning.push_back(say("A slope counts its run to the right and its rise upwards."));
+        if (bearings)
+            step.reasoning.push_back(say("A bearing counts from north or south, north being +y."));
+        if ((slopes || bearings) && !isPlainReference(board.sketch))
+            step.reasoning.push_back(say("The angle {} counts counter-clockwise from +x; from it follows the "
+                                         "one that the sheet asks for.",
+                                         symbol(board.psiLetter)));
+        if (any([](const auto& f) { return std::holds_alternative<AngleForm>(f); }))
+            step.reasoning.push_back(say(
+                "Beyond {} an angle says the same as the way round the other side, a full turn of {} less "
+                "or more.",
+                board.halfTurn(), board.fullTurn()));
+    }
+
     void write(Arrow& arrow) {
         const auto& form = formOf(arrow).direction.form;
         step.parts.push_back(part(FigurePart::Kind::direction, arrow.index));
@@ -125,11 +150,10 @@ void writeDirections(Blackboard& board) {
     if (arrows.empty() || arrows.size() > most)
         return;
     Step& step = board.step("directions", "Directions as the sheet measures them", Stage::directions);
-    step.reasoning.push_back(
-        say("Slopes count run to the right and rise upwards, bearings from north, which is +y. "
-            "Turned to angles:"));
+    Writer writer{board, step};
+    writer.introduce(arrows);
     for (Arrow* arrow : arrows)
-        Writer{board, step}.write(*arrow);
+        writer.write(*arrow);
 }
 
 } // namespace tailpoint::explaining

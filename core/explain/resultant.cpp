@@ -54,11 +54,10 @@ void writeEstimate(Blackboard& board) {
         step.conclusion.push_back(
             say("The forces look square to each other: then {} is {}.", r.size, equal(square, value)));
     else
-        step.conclusion.push_back(
-            say(opening == Opening::acute
-                    ? "The angle between the tails looks acute, so {} is greater than {}."
-                    : "The angle between the tails looks obtuse, so {} is smaller than {}.",
-                r.size, equal(square, value)));
+        step.conclusion.push_back(say(
+            opening == Opening::acute ? "The angle between the tails looks acute, so {} is greater than {}."
+                                      : "The angle between the tails looks obtuse, so {} is smaller than {}.",
+            r.size, equal(square, value)));
     if (p.magnitude == q.magnitude)
         step.conclusion.push_back(say("The forces are equal, so {} lies midway between them.", r.vector));
     else
@@ -155,13 +154,17 @@ Term writeCosines(Blackboard& board, const Term& phi, const Term& gamma) {
     step.parts = {part(FigurePart::Kind::triangle), arrowPart(kSumIndex),
                   part(FigurePart::Kind::opposite, kSumIndex)};
     step.reasoning.push_back(
-        say("Take the root, put in the numbers with their units, and round only at the end."));
+        say(board.options.handRounding
+                ? "Take the root, put in the numbers with their units, and round as on paper."
+                : "Take the root, put in the numbers with their units, and round only at the end."));
     Term size = writeCosinesForSide(board, step, r.size, sizeOf(p), sizeOf(q), gamma, r.magnitude);
     board.sum.sizeNumber = size.number;
     step.conclusion.push_back(say("As estimated, {} lies between {} and {}.", size.number,
                                   board.force(std::abs(p.magnitude - q.magnitude)),
                                   board.force(p.magnitude + q.magnitude)));
-    if (!board.options.handRounding)
+    if (board.options.handRounding)
+        step.conclusion.push_back(say("Carried on is the rounded value, {}.", size.number));
+    else
         step.conclusion.push_back(say("The full value is carried on; only what is shown is rounded."));
     step.notes.push_back(say("Is the calculator set to {}?",
                              inWords(board.sketch.angleUnit == AngleUnit::deg   ? "degrees, not radians"

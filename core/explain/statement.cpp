@@ -43,7 +43,7 @@ Prose inSentence(const Force& force, const Sketch& sketch) {
     if (force.magnitude.value)
         out = say("{}", equal(magnitudeSymbol(force.name), inWords(sizeWords(force, sketch))));
     else
-        out = say("{}, of unknown magnitude,", vectorOf(force.name));
+        out = say("{} of unknown magnitude", vectorOf(force.name));
     if (isGiven(force.direction))
         appendPieces(out, std::string(preposition(force)) + wayWords(force.direction, sketch), {});
     else if (force.magnitude.value != 0.0)
@@ -62,16 +62,11 @@ std::vector<const Force*> stated(const Sketch& sketch) {
     return out;
 }
 
-bool isLong(const Prose& item) {
-    return toText(item).find(',') != std::string::npos;
-}
-
 Prose listed(const std::vector<Prose>& items) {
-    const bool semicolons = std::any_of(items.begin(), items.end(), isLong);
     Prose out = say(items.size() == 1 ? "Given is" : "Given are");
     for (std::size_t i = 0; i < items.size(); ++i) {
         if (i > 0)
-            appendPieces(out, i + 1 == items.size() ? " and" : semicolons ? ";" : ",", {});
+            appendPieces(out, i + 1 == items.size() ? " and" : ",", {});
         append(out, items[i]);
     }
     return out;

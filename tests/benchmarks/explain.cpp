@@ -1,0 +1,90 @@
+// What the worked solution costs: explain(), and its text, LaTeX and MathML, against solving the same
+// question. The budget of a question of two forces is 0.1 ms.
+#include "core/explain/handout.h"
+#include "tests/benchmarks/ratios.h"
+
+using namespace tailpoint;
+
+namespace {
+
+Force forceOf(const char* name, std::optional<double> magnitude, std::optional<double> degrees) {
+    Force force;
+    force.name = name;
+    force.magnitude.value = magnitude;
+    if (degrees)
+        force.direction.form = AngleForm{*degrees};
+    return force;
+}
+
+Sketch raft() {
+    Sketch sketch = emptySketch();
+    sketch.forces = {forceOf("P", 340, 25), forceOf("Q", 275, -40)};
+    return sketch;
+}
+
+Sketch twoAnswers() {
+    Sketch sketch = emptySketch();
+    sketch.forces = {forceOf("P", {}, 40), forceOf("Q", 260, {})};
+    sketch.sum = forceOf("R", 400, 10);
+    return sketch;
+}
+
+Sketch fiveForces() {
+    Sketch sketch = raft();
+    sketch.forces.push_back(forceOf("S", 160, 118));
+    sketch.forces.push_back(forceOf("T", 210, -152.5));
+    sketch.forces.push_back(forceOf("U", 95, 90));
+    return sketch;
+}
+
+/// The floor: the numbers alone.
+void solveAndConstruct(benchmark::State& state, const Sketch& sketch) {
+    for (auto _ : state) {
+        const Solved solved = solve(sketch);
+        benchmark::DoNotOptimize(construct(sketch, solved));
+    }
+}
+
+template <class Make>
+void worked(benchmark::State& state, const Sketch& sketch, Make make) {
+    const Solved solved = solve(sketch);
+    const Construction construction = construct(sketch, solved);
+    for (auto _ : state)
+        benchmark::DoNotOptimize(make(explain(sketch, solved, construction)));
+}
+
+std::string latexOf(Worked worked) {
+    Handout handout;
+    handout.answers.push_back(std::move(worked));
+    return toLatex(handout);
+}
+
+std::string htmlOf(Worked worked) {
+    Handout handout;
+    handout.answers.push_back(std::move(worked));
+    return toHtml(handout);
+}
+
+void registerRow(const std::string& row, const Sketch& sketch) {
+    const auto add = [&](const char* what, auto make) {
+        benchmark::RegisterBenchmark((row + "/" + what).c_str(), [sketch, make](benchmark::State& state) {
+            worked(state, sketch, make);
+        });
+    };
+    benchmark::RegisterBenchmark((row + "/floor").c_str(),
+                                 [sketch](benchmark::State& state) { solveAndConstruct(state, sketch); });
+    add("explain", [](Worked made) { return made; });
+    add("explain, as text", [](const Worked& made) { return toText(made); });
+    add("explain, as LaTeX", latexOf);
+    add("explain, as HTML", htmlOf);
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    registerRow("raft", raft());
+    registerRow("two answers", twoAnswers());
+    registerRow("five forces", fiveForces());
+    return bench::runRatios(argc, argv,
+                            "Worked solution, against solving and constructing the same question");
+}

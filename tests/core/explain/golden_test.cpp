@@ -1,0 +1,117 @@
+// Whole solutions of a dozen questions, each read by eye for its mechanics and its English before it was
+// kept. TAILPOINT_WRITE_GOLDEN=1 writes them anew: read the difference before you keep it.
+#include "core/explain/explain.h"
+#include "core/explain/question.h"
+#include "core/explain/statement.h"
+#include "tests/support/sketches.h"
+
+#include <algorithm>
+#include <cstdlib>
+#include <fstream>
+#include <gtest/gtest.h>
+#include <sstream>
+
+namespace tailpoint {
+namespace {
+
+using namespace testing;
+
+struct Golden {
+    const char* file;
+    Sketch sketch;
+    ExplainOptions options;
+    std::size_t solution = 0;
+};
+
+Sketch bearings() {
+    Sketch s = emptySketch();
+    s.forceUnit = ForceUnit::kip;
+    s.reference = {90, Sense::cw};
+    s.forces = {bearing("A", 1.2, 'N', 35, 'E'), slope("B", 0.9, -4, 3)};
+    return s;
+}
+
+Sketch gons() {
+    Sketch s = sketch({force("P", 5, 20), force("Q", 7, 140)});
+    s.forceUnit = ForceUnit::kN;
+    s.angleUnit = AngleUnit::gon;
+    return s;
+}
+
+ExplainOptions byHand() {
+    ExplainOptions options;
+    options.handRounding = true;
+    return options;
+}
+
+std::vector<Golden> goldens() {
+    const Sketch raft = sketch({force("P", 340, 25), force("Q", 275, -40)});
+    const Sketch two = sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10));
+    const Sketch five = sketch({force("P", 340, 25), force("Q", 275, -40), force("S", 160, 118),
+                                force("T", 210, -152.5), force("U", 95, 90)});
+    return {
+        {"raft", raft, {}},
+        {"raft-by-hand", raft, byHand()},
+        {"equal-forces", sketch({force("F1", 200, 70), force("F2", 200, 110)}), {}},
+        {"obtuse-across-the-axis", sketch({force("P", 120, 170), force("Q", 200, -60)}), {}},
+        {"two-answers-first", two, {}},
+        {"two-answers-second", two, {}, 1},
+        {"oblique-components",
+         sketch({force("A", kToFind, 50), force("B", kToFind, -15)}, force("R", 400, 20)),
+         {}},
+        {"ring-at-rest",
+         balanced({force("P", 500, 270), force("A", kToFind, 150), force("B", kToFind, 45)}),
+         {}},
+        {"smallest-force",
+         smallest(sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}, force("R", kToFind, 0)), "Q"),
+         {}},
+        {"two-directions",
+         sketch({force("P", 300, kToFind), force("Q", 400, kToFind)}, force("R", 500, 0)),
+         {}},
+        {"missing-force",
+         sketch({force("P", 700, 195), force("X", kToFind, kToFind)}, force("R", 500, 90)),
+         {}},
+        {"five-forces", five, {}},
+        {"opposite", sketch({force("P", 250, 30), force("Q", 250, -150)}), {}},
+        {"parallel", sketch({force("P", 30, 20), force("Q", 50, 20)}), {}},
+        {"too-weak", sketch({force("P", kToFind, 40), force("Q", 150, kToFind)}, force("R", 400, 10)), {}},
+        {"too-few-given", sketch({force("P", kToFind, 40), force("Q", kToFind, kToFind)}), {}},
+        {"bearings-and-slopes", bearings(), {}},
+        {"gon", gons(), {}},
+    };
+}
+
+std::string textOf(const Golden& golden) {
+    const Solved solved = solve(golden.sketch);
+    const Construction construction = construct(golden.sketch, solved, golden.solution);
+    std::string text =
+        toText(statement(golden.sketch).sentence) + "\n" + plain(question(golden.sketch)) + "\n\n";
+    return text + toText(explain(golden.sketch, solved, construction, golden.solution, golden.options),
+                         Minus::typographic);
+}
+
+class GoldenText : public ::testing::TestWithParam<std::size_t> {};
+
+TEST_P(GoldenText, IsAsItWasRead) {
+    const Golden golden = goldens()[GetParam()];
+    const std::string path =
+        std::string(TAILPOINT_SOURCE) + "/tests/core/explain/golden/" + golden.file + ".txt";
+    const std::string text = textOf(golden);
+    if (std::getenv("TAILPOINT_WRITE_GOLDEN") != nullptr)
+        std::ofstream(path) << text;
+    std::ifstream in(path);
+    ASSERT_TRUE(in) << path;
+    std::ostringstream kept;
+    kept << in.rdbuf();
+    EXPECT_EQ(text, kept.str());
+}
+
+INSTANTIATE_TEST_SUITE_P(Explain, GoldenText, ::testing::Range<std::size_t>(0, goldens().size()),
+                         [](const auto& row) {
+                             std::string name = goldens()[row.param].file;
+                             std::replace(name.begin(), name.end(), '-', '_');
+                             return name;
+                         });
+
+} // namespace
+} // namespace tailpoint
