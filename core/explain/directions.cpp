@@ -113,7 +113,7 @@ struct Writer {
                                          symbol(board.psiLetter)));
         if (any([](const auto& f) { return std::holds_alternative<AngleForm>(f); }))
             step.reasoning.push_back(say(
-                "Beyond {} an angle says the same as the way round the other side, a full turn of {} less "
+                "Beyond half a turn, {}, the same direction is told by an angle a full turn of {} less "
                 "or more.",
                 board.halfTurn(), board.fullTurn()));
     }
