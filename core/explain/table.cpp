@@ -225,7 +225,7 @@ void writeMissingByTable(Blackboard& board, const Arrows& arrows, Arrow& missing
     writeColumn(table, componentSymbol(known.name, 'x'), entries, 'x', sums.x);
     writeColumn(table, componentSymbol(known.name, 'y'), entries, 'y', sums.y);
     table.conclusion.push_back(say("{} stands for the known forces added up.", known.vector));
-    Step& step = board.step("missing", "Components of the missing force", Stage::magnitudes, Law::components);
+    Step& step = board.step("missing", "Components of the missing force", Stage::found, Law::components);
     step.parts = {arrowPart(missing.index)};
     step.reasoning.push_back(say("The missing force makes up the difference: {}.",
                                  equal(missing.vector, isEquilibrium(board.sketch)

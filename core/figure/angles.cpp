@@ -86,7 +86,7 @@ void addInterior(Drawing& d, const Corner& corner, std::vector<Split> splits) {
             addArc(g.items, Role::arc, corner.at, radius + 3 * d.factor, corner.start, corner.sweep, width,
                    false);
     }
-    if (d.options.values)
+    if (d.isSaid(plainText(value)))
         d.ask(std::move(sector), Role::label, d.style.angleSize, value);
 }
 
@@ -196,6 +196,8 @@ void drawFoot(Drawing& d) {
 void drawAngles(Drawing& d) {
     if (!d.options.angles)
         return;
+    if (!d.options.interior)
+        return drawFoot(d);
     if (d.triangle())
         drawTriangleAngles(d);
     else if (d.construction.parallelogram && d.shows(stages::between))

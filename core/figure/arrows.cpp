@@ -8,11 +8,11 @@ namespace tailpoint {
 namespace {
 
 Runs labelOf(const Drawing& d, const PlainVector& vector, bool found) {
-    const bool shown = vector.hasMagnitude && d.options.values && (!vector.foundMagnitude || found);
-    if (!shown)
+    if (!vector.hasMagnitude || (vector.foundMagnitude && !found))
         return nameRuns(vector.name);
     const Origin origin = vector.foundMagnitude ? Origin::computed : Origin::typed;
-    return valueRuns(vector.name, shownForceWithUnit(vector.magnitude, d.sketch, origin));
+    const std::string value = shownForceWithUnit(vector.magnitude, d.sketch, origin);
+    return d.isSaid(value) ? valueRuns(vector.name, value) : nameRuns(vector.name);
 }
 
 /// The side of a shaft at the common point that has more room before the next stroke.
@@ -87,7 +87,12 @@ void drawGhost(Drawing& d, const Vectors& vectors, const Construction& other, in
     const Point from = d.view.toSheet(tail), to = d.view.toSheet(tail + v.vector);
     g.ends = {from, to};
     addArrow(g.items, role, from, to, d.weight(d.style.constructionWidth), Head::open, Dash::dotted);
-    auto& request = d.ask(Shaft{from, to, 1}, role, 0.85 * d.style.angleSize,
+    // Where both answers lie on one line the shorter covers the longer: the label goes to what is seen of it.
+    const PlainVector& solid = d.vectors.at(index);
+    const bool covers =
+        d.isDrawn(solid) && solid.magnitude < v.magnitude && solid.unit.dot(v.unit) > 1 - 1e-9;
+    const double hidden = covers ? solid.magnitude / v.magnitude : 0;
+    auto& request = d.ask(Shaft{from + hidden * (to - from), to, 1}, role, 0.85 * d.style.angleSize,
                           labelOf(d, v, d.showsOther(stages::magnitudes)), nameRuns(v.name));
     request.optional = true;
 }

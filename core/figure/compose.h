@@ -7,6 +7,7 @@
 
 #include <map>
 #include <string>
+#include <vector>
 
 namespace tailpoint {
 
@@ -46,10 +47,13 @@ struct FigureOptions {
     bool otherOrder = false; ///< triangle in the other order
     bool alone = false;      ///< the force triangle without anything that is no part of it
     bool grid = true, titleBlock = true, angles = true, values = true;
-    bool note = true;    ///< at the sheet's foot, in words: what the answer is, or why there is none. A
-                         ///< caution stands there whatever is asked
-    int stage = -1;      ///< one of `stages`; -1: everything
-    int otherStage = -1; ///< how much of the other of two answers is drawn; -1: as much as of this one
+    bool interior = true; ///< angles between the strokes; false: only those from the axis
+    bool note = true;     ///< at the sheet's foot, in words: what the answer is, or why there is none. A
+                          ///< caution stands there whatever is asked
+    int stage = -1;       ///< one of `stages`; -1: everything
+    int otherStage = -1;  ///< how much of the other of two answers is drawn; -1: as much as of this one
+    /// Values that are not to be read yet, as shown, without their sign ("520 N", "36.0°"): the stroke stays.
+    std::vector<std::string> unsaid{};
     int highlighted = kNoVector; ///< vector under the pointer or selected
     std::size_t solution = 0;    ///< which of two answers is drawn solid
     Style style;

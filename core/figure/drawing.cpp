@@ -85,6 +85,15 @@ std::optional<double> Drawing::referred(int index) const {
     return referredDirection(force.direction, sketch);
 }
 
+bool Drawing::isSaid(std::string_view shown) const {
+    if (!options.values)
+        return false;
+    for (const std::string_view sign : {"-", "\u2212"})
+        if (shown.starts_with(sign))
+            shown.remove_prefix(sign.size());
+    return std::find(options.unsaid.begin(), options.unsaid.end(), shown) == options.unsaid.end();
+}
+
 std::string Drawing::idOfVector(int index) const {
     return index == kSumIndex ? "sum" : idOf("force", vectors.at(index).name);
 }

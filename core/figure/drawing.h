@@ -59,6 +59,7 @@ struct Drawing {
     /// Direction as the sheet says it, of a force or the sum.
     std::optional<double> referred(int index) const;
     std::string idOfVector(int index) const;
+    bool isSaid(std::string_view shown) const; ///< may this value stand on the sheet?
     Point common() const { return view.origin; }
     double weight(double points) const { return std::max(points * factor, style.leastStroke); }
     double sizeOf(Face face, double points) const {

@@ -53,7 +53,7 @@ Path line(Role role, Point a, Point b, double width, Dash dash) {
 void addHead(std::vector<Item>& items, Role role, Point tip, Point unit, double size, Head head,
              double width) {
     if (head == Head::open)
-        items.emplace_back(openHead(role, tip, unit, size, std::min(width, size / 6)));
+        items.emplace_back(openHead(role, tip, unit, size, std::min(width, size / 5)));
     else
         items.emplace_back(filledHead(role, tip, unit, size));
 }
@@ -70,7 +70,7 @@ void addArrow(std::vector<Item>& items, Role role, Point tail, Point tip, double
     // The shaft stops under the head: where the head is as wide as the shaft, or at the open head's back.
     const double under = head == Head::open ? heads : heads * (1 - 1.25 * kNotch);
     items.emplace_back(line(role, tail, tip - under * unit, std::min(width, 0.36 * heads), dash));
-    addHead(items, role, tip, unit, heads, head, 0.55 * width);
+    addHead(items, role, tip, unit, heads, head, dash == Dash::solid ? 0.55 * width : width);
 }
 
 void addArc(std::vector<Item>& items, Role role, Point centre, double radius, double startDegrees,

@@ -14,7 +14,7 @@ namespace {
 constexpr std::array kScales{1.35, 1.25, 1.15, 1.08, 1.0}; ///< of the least size: the largest that fits
 constexpr double kTitle = 1.22;                            ///< of the least size
 constexpr double kFormula = 1.07; ///< of the words: what stands over and under a fraction bar is 0.94 of it
-constexpr double kScript = 0.8;   ///< of the least size: what is smaller is a subscript or an exponent
+constexpr double kScript = 0.8;   ///< of the size of a line: what is smaller is a subscript or an exponent
 constexpr double kAir = 0.35;     ///< ems between the title and the first line
 constexpr double kLineHeight = 1.28;
 constexpr int kTitleLines = 3;
@@ -160,10 +160,12 @@ bool LectureColumn::isOfSum(const Working& working) const {
 }
 
 void LectureColumn::layWorking(std::vector<Block>& out, const Line& line, double& y, double scale,
-                               bool newest) const {
+                               bool newest, bool& broken) const {
     const Working& working = m_stop.step.workings[line.index];
     const TypeSize size{scale * kFormula * m_measures.serif, logicalDpiY()};
-    const auto rows = setWorkingByLine(working, size, m_measures.textWidth());
+    bool isBroken = false;
+    const auto rows = setWorkingByLine(working, size, m_measures.textWidth(), &isBroken);
+    broken = broken || isBroken;
     for (int i = 0; i < line.parts && i < static_cast<int>(rows.size()); ++i) {
         const bool last = i + 1 == static_cast<int>(rows.size());
         const Ink ink = last && working.value && isOfSum(working) ? Ink::sum : Ink::plain;
@@ -173,8 +175,8 @@ void LectureColumn::layWorking(std::vector<Block>& out, const Line& line, double
     }
 }
 
-/// Everything up to `beat`, from the top of the body.
-void LectureColumn::layBody(double scale, std::size_t beat, std::vector<Block>& out) const {
+/// Everything up to `beat`, from the top of the body. False: a formula had to be broken.
+bool LectureColumn::layBody(double scale, std::size_t beat, std::vector<Block>& out) const {
     const Step& step = m_stop.step;
     const double em = scale * m_measures.serif, room = m_measures.textWidth();
     const TypeSize size{em, logicalDpiY()};
@@ -182,6 +184,7 @@ void LectureColumn::layBody(double scale, std::size_t beat, std::vector<Block>& 
     words.setHintingPreference(QFont::PreferNoHinting);
     words.setPointSizeF(points(em, logicalDpiY()));
     double y = kAir * em;
+    bool broken = false;
     std::vector<int> parts(step.workings.size(), 0);
     std::vector<bool> newest(step.workings.size(), false);
     const auto prose = [&](const Prose& text, Ink ink, bool isNew, double before) {
@@ -193,7 +196,7 @@ void LectureColumn::layBody(double scale, std::size_t beat, std::vector<Block>& 
     const auto flushWorkings = [&] {
         for (std::size_t i = 0; i < parts.size(); ++i)
             if (parts[i] > 0)
-                layWorking(out, {Line::Kind::working, i, parts[i]}, y, scale, newest[i]);
+                layWorking(out, {Line::Kind::working, i, parts[i]}, y, scale, newest[i], broken);
         parts.assign(parts.size(), 0);
     };
     for (std::size_t b = 0; b <= beat && b < m_stop.beats.size(); ++b)
@@ -211,7 +214,7 @@ void LectureColumn::layBody(double scale, std::size_t beat, std::vector<Block>& 
                 y += 0.6 * em;
                 add(out, setTable(narrowed(*step.table, words, size, room), words, size, room), y,
                     m_measures.margin, Ink::plain, isNew);
-            } else if (line.kind == Line::Kind::conclusion) {
+            } else if (line.kind == Line::Kind::conclusion && line.index < step.conclusion.size()) {
                 flushWorkings();
                 prose(step.conclusion[line.index], Ink::plain, isNew, line.index == 0 ? 0.6 : 0.3);
             }
@@ -220,6 +223,7 @@ void LectureColumn::layBody(double scale, std::size_t beat, std::vector<Block>& 
     if (m_notes)
         for (const Prose& note : step.notes)
             prose(note, Ink::note, true, 0.6);
+    return !broken;
 }
 
 double LectureColumn::heightOf(const std::vector<Block>& blocks) const {
@@ -236,11 +240,12 @@ void LectureColumn::relayout() {
     // The size is that of the whole step, so that nothing changes its place while lines come.
     for (const double scale : kScales) {
         std::vector<Block> whole;
-        layBody(scale, m_stop.lastBeat(), whole);
+        const bool unbroken = layBody(scale, m_stop.lastBeat(), whole);
         double wide = 0;
         for (const Block& block : whole)
             wide = std::max(wide, block.x + block.setting.width);
-        const bool fits = heightOf(whole) <= bodyRoom() && wide <= m_measures.margin + m_measures.textWidth();
+        const bool fits =
+            unbroken && heightOf(whole) <= bodyRoom() && wide <= m_measures.margin + m_measures.textWidth();
         if (!fits && scale != kScales.back())
             continue;
         layBody(scale, m_beat, m_blocks);
@@ -284,7 +289,8 @@ QString LectureColumn::plainText() const {
             if (line.kind == Line::Kind::reasoning)
                 text = toText(m_stop.step.reasoning[line.index]);
             else if (line.kind == Line::Kind::conclusion)
-                text = toText(m_stop.step.conclusion[line.index]);
+                text = line.index < m_stop.step.conclusion.size() ? toText(m_stop.step.conclusion[line.index])
+                                                                  : std::string();
             else if (line.kind == Line::Kind::working) {
                 const auto relations = linesOf(m_stop.step.workings[line.index]);
                 const auto at = static_cast<std::size_t>(line.parts - 1);
@@ -337,13 +343,16 @@ void LectureColumn::wheelEvent(QWheelEvent* event) {
 
 double LectureColumn::leastCapital() const {
     double least = QFontMetricsF(m_titleFont).tightBoundingRect(QStringLiteral("E")).height();
-    for (const Block& block : m_blocks)
+    for (const Block& block : m_blocks) {
+        double largest = 0;
+        for (const Setting::Text& text : block.setting.texts)
+            largest = std::max(largest, text.font.pointSizeF());
         for (const Setting::Text& text : block.setting.texts) {
             // subscripts and exponents are small by their nature: the letter that they belong to counts
-            const bool script = text.font.pointSizeF() < kScript * points(m_measures.serif, logicalDpiY());
-            if (!script)
+            if (text.font.pointSizeF() >= kScript * largest)
                 least = std::min(least, text.font.pointSizeF() * logicalDpiY() / 72 * capitalOf(text.font));
         }
+    }
     return least;
 }
 
@@ -356,9 +365,19 @@ double LectureColumn::widest() const {
     return wide;
 }
 
-bool LectureColumn::lastIsVisible() const {
-    return m_blocks.empty() ||
-           m_blocks.back().top + m_blocks.back().setting.height() - m_scroll <= bodyRoom() + 1;
+bool LectureColumn::newestIsSeen() const {
+    const Block* first = nullptr;
+    for (const Block& block : m_blocks)
+        if (block.isNewest) {
+            first = &block;
+            break;
+        }
+    if (first == nullptr)
+        return true;
+    const Block& last = m_blocks.back();
+    const bool whole = last.top + last.setting.height() - m_scroll <= bodyRoom() + 1;
+    const bool fromItsBeginning = first->top - m_scroll <= 1.5 * kAir * m_measures.serif;
+    return first->top >= m_scroll && (whole || fromItsBeginning);
 }
 
 } // namespace tailpoint

@@ -34,7 +34,7 @@ public:
     /// As laid out, for the tests: sizes of text in pixels, and what would leave the column.
     double leastCapital() const;
     double widest() const;
-    bool lastIsVisible() const;
+    bool newestIsSeen() const; ///< whole, or from its beginning where it is higher than the column
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -51,9 +51,10 @@ private:
     };
     void relayout();
     void layTitle();
-    void layBody(double scale, std::size_t beat, std::vector<Block>& out) const;
+    bool layBody(double scale, std::size_t beat, std::vector<Block>& out) const;
     void add(std::vector<Block>& out, Setting setting, double& y, double x, Ink ink, bool newest) const;
-    void layWorking(std::vector<Block>& out, const Line& line, double& y, double scale, bool newest) const;
+    void layWorking(std::vector<Block>& out, const Line& line, double& y, double scale, bool newest,
+                    bool& broken) const;
     bool isOfSum(const Working& working) const;
     double bodyTop() const { return m_titleHeight; }
     double bodyRoom() const { return height() - m_titleHeight; }

@@ -24,7 +24,7 @@ QList<Row> rows() {
             {tr("U"), tr("back to the plan")},
             {tr("Ctrl+Z, Ctrl+Y"), tr("take a change back, and again")},
             {tr("O"), tr("the other answer, where there are two")},
-            {tr("M"), tr("margin notes of the step")},
+            {tr("M"), tr("more words: reasons in full, margin notes")},
             {tr("wheel, Ctrl+↑, Ctrl+↓"), tr("scroll the lines")},
             {tr("C"), tr("colours: Slate, Paper, high contrast")},
             {tr("A"), tr("movement on and off")},

@@ -132,6 +132,8 @@ void LectureView::show(bool moves) {
     m_replanning = false;
     m_canvas->setFigure(figureNow(), moves && m_moves);
     Stop shown = stop;
+    if (!m_notes)
+        shown.step = shortened(shown.step);
     if (m_hushed)
         shown.step = hushed(shown.step);
     const bool peeks = m_peeks && m_stop + 1 < m_stops.size();

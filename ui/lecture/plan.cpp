@@ -1,6 +1,7 @@
 #include "ui/lecture/plan.h"
 
 #include "core/explain/question.h"
+#include "ui/lecture/said.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -23,6 +24,24 @@ bool isQuiet(const Step& step) {
     return step.key == "given" || step.key == "question" || step.key == "end";
 }
 
+bool isAnswer(const Step& step) {
+    return step.key == "answer" || step.key == "check" || step.key == "end" || step.key == "rounding";
+}
+
+bool isOneOfTwo(const Step& step) {
+    return step.key == "first" || step.key == "second";
+}
+
+/// From the triangle's angles to the axis: both must be seen.
+bool isReferral(const Step& step) {
+    return step.key == "direction" || step.key == "directions" || (isOneOfTwo(step) && step.law == Law::none);
+}
+
+/// Carries on in the triangle that has stood alone.
+bool staysInTriangle(const Step& step) {
+    return step.triangleAlone || step.key == "rest" || (isOneOfTwo(step) && step.law == Law::sines);
+}
+
 /// A result stands on the sheet no sooner than it is read out: before, the figure shows the construction that
 /// leads to it.
 int stageBefore(int after, int previous) {
@@ -31,6 +50,7 @@ int stageBefore(int after, int previous) {
         return stages::construction;
     case stages::magnitudes:
         return std::max(previous, stages::found);
+    case stages::directions:
     case stages::between:
     case stages::triangle:
     case stages::all:
@@ -52,19 +72,26 @@ bool keepsOtherOrder(const Result& result) {
 
 class Planner {
 public:
-    Planner(const Result& result, const FigureOptions& figure) : m_result(result), m_figure(figure) {}
+    Planner(const Result& result, const FigureOptions& figure)
+        : m_result(result), m_figure(figure), m_solution(result.chosen) {}
 
     void add(const Step& step, std::size_t solution, int otherStage = -1) {
-        Stop stop{step, solution, beatsOf(step), 0, m_figure, m_figure};
+        Stop stop{step, solution, beatsOf(step), 0, m_figure, m_figure, {}};
         stop.resultBeat = resultBeatOf(stop);
         stop.after.stage = static_cast<int>(step.stage);
         stop.after.otherStage = otherStage;
-        if (step.triangleAlone && m_result.construction.triangle) {
+        m_triangle = m_triangle || (step.triangleAlone && m_result.construction.triangle);
+        if (m_triangle && (staysInTriangle(step) || isReferral(step))) {
             stop.after.construction = ConstructionKind::triangle;
-            stop.after.alone = true;
+            stop.after.alone = !isReferral(step);
             stop.after.otherOrder = keepsOtherOrder(m_result);
         }
+        // The answer stands on its figure without the angles that led to it.
+        stop.after.interior = !isAnswer(step);
         stop.before = stop.after;
+        if (solution != m_solution)
+            m_previous = std::min(m_previous, stages::found); // of this answer nothing has been worked out
+        m_solution = solution;
         stop.before.stage = std::min(stop.after.stage, stageBefore(stop.after.stage, m_previous));
         m_previous = stop.after.stage;
         m_stops.push_back(std::move(stop));
@@ -84,7 +111,18 @@ private:
     const FigureOptions& m_figure;
     std::vector<Stop> m_stops;
     int m_previous = stages::given;
+    std::size_t m_solution;
+    bool m_triangle = false; ///< it has stood alone
 };
+
+/// Bearings and slopes are turned into angles from the axis.
+bool isReferringBearings(const Step& step) {
+    return step.key == "directions" && step.stage == Stage::directions;
+}
+
+bool refersDirections(const Worked& worked) {
+    return std::any_of(worked.steps.begin(), worked.steps.end(), isReferringBearings);
+}
 
 /// The title and what is asked, beside the bare given forces.
 Step opening(const Sketch& sketch) {
@@ -111,9 +149,9 @@ Step closing(std::vector<Prose> answers) {
     return step;
 }
 
-/// What of the other answer may be seen beside a step of this one.
+/// While one of two answers is spoken of, the other is not on the sheet.
 int otherStageFor(const Step& step) {
-    return step.key == "first" ? stages::found : -1;
+    return isOneOfTwo(step) || isAnswer(step) ? stages::given : -1;
 }
 
 void addTitle(Step& step, std::size_t solution) {
@@ -158,7 +196,11 @@ std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, cons
     };
     const Worked first = workedOf(both ? 0 : result.chosen);
     std::vector<Prose> said{first.answer};
+    bool referred = !refersDirections(first);
     for (Step step : first.steps) {
+        referred = referred || isReferringBearings(step);
+        if (!referred)
+            step.stage = Stage::given;
         const std::size_t solution = !both ? result.chosen : step.key == "second" ? 1 : 0;
         if (both && (step.key == "answer" || step.key == "check"))
             addTitle(step, 0);
@@ -170,12 +212,14 @@ std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, cons
         for (Step step : second.steps)
             if (step.key == "answer" || step.key == "check") {
                 addTitle(step, 1);
-                plan.add(step, 1);
+                plan.add(step, 1, otherStageFor(step));
             }
     }
     if (answers > 0)
         plan.add(closing(std::move(said)), both ? 0 : result.chosen);
-    return plan.take();
+    std::vector<Stop> stops = plan.take();
+    markUnsaid(stops);
+    return stops;
 }
 
 } // namespace tailpoint

@@ -28,8 +28,14 @@ struct Stop {
     std::size_t resultBeat = 0;
     FigureOptions before, after; ///< what the sheet shows before the result is read out, and from then on
 
+    std::vector<std::vector<std::string>> unsaid; ///< by beat: later results, which the sheet keeps to itself
+
     std::size_t lastBeat() const { return beats.size() - 1; }
-    const FigureOptions& figureAt(std::size_t beat) const { return beat < resultBeat ? before : after; }
+    FigureOptions figureAt(std::size_t beat) const {
+        FigureOptions options = beat < resultBeat ? before : after;
+        options.unsaid = unsaid[beat];
+        return options;
+    }
 };
 
 /// From the bare given forces through every step to the answer; where there are two answers, both are walked.
@@ -39,6 +45,9 @@ std::vector<Stop> planOf(const Result& result, const FigureOptions& figure,
 
 /// Lines by working where they are few; otherwise a working at once, so that nobody presses forever.
 std::vector<Beat> beatsOf(const Step& step);
+
+/// The step with its reasons in few words: of a long paragraph the first sentences, of a check the verdict.
+Step shortened(const Step& step);
 
 /// The step without its numbers, for asking the room first: symbols stay, values become "?".
 Step hushed(const Step& step);

@@ -52,7 +52,8 @@ Setting setWorking(const Working& working, TypeSize size, double width);
 
 /// The same line by line (symbols, substitution, result), each with its head, never smaller than `size`: what
 /// is wider than `width` is broken, under roots and in fractions too. For lines that appear one by one.
-std::vector<Setting> setWorkingByLine(const Working& working, TypeSize size, double width);
+std::vector<Setting> setWorkingByLine(const Working& working, TypeSize size, double width,
+                                      bool* broken = nullptr);
 
 /// A paragraph filled to `width`, words in `words`, formulas in the serif of the figure. `lineHeight` in ems
 /// of `size`; 0: the font's own.

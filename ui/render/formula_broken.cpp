@@ -37,6 +37,19 @@ Setting filled(const Typesetter& set, const std::vector<Setting>& pieces, double
 
 } // namespace
 
+/// A term that is too wide by itself: its sign stays with its first factor.
+Setting Typesetter::brokenTerm(const Formula& sum, std::size_t i, double room) const {
+    const Formula& whole = sum.parts[i];
+    const bool minus = i > 0 && whole.kind == FormulaKind::negative;
+    const Formula& inner = minus ? whole.parts[0] : whole;
+    const bool fenced = minus ? isFenced(whole, 0) : isFenced(sum, i);
+    Setting out = i == 0 ? Setting() : text(minus ? QStringLiteral("\u2212") : QStringLiteral("+"));
+    const double gap = out.isEmpty() ? 0 : kGap, fence = fenced ? 0.7 * m_em : 0;
+    const Setting rest = broken(inner, room - out.width - gap * m_em - fence);
+    append(out, fenced ? parentheses(rest) : rest, gap);
+    return out;
+}
+
 Setting Typesetter::broken(const Formula& f, double room) const {
     Setting whole = set(f);
     if (whole.width <= room)
@@ -46,15 +59,8 @@ Setting Typesetter::broken(const Formula& f, double room) const {
         std::vector<Setting> pieces;
         for (std::size_t i = 0; i < f.parts.size(); ++i) {
             Setting one = term(f, i);
-            if (one.width > room - kIndent * m_em && f.parts[i].kind == FormulaKind::negative &&
-                f.parts[i].parts[0].kind == FormulaKind::product) {
-                // the minus stays with the first factor
-                Setting minus = text(QStringLiteral("\u2212"));
-                append(minus, broken(f.parts[i].parts[0], room - (kIndent + 1) * m_em), kGap);
-                one = std::move(minus);
-            } else if (one.width > room - kIndent * m_em && i == 0) {
-                one = broken(f.parts[0], room);
-            }
+            if (const double within = room - (i == 0 ? 0 : kIndent * m_em); one.width > within)
+                one = brokenTerm(f, i, within);
             pieces.push_back(std::move(one));
         }
         return filled(*this, pieces, kGap * m_em, room);
@@ -101,7 +107,7 @@ Setting Typesetter::broken(const Formula& f, double room) const {
     }
 }
 
-std::vector<Setting> setWorkingByLine(const Working& working, TypeSize size, double width) {
+std::vector<Setting> setWorkingByLine(const Working& working, TypeSize size, double width, bool* broken) {
     constexpr double kRelationGap = 0.28;
     const Typesetter set(size);
     std::vector<Setting> lines;
@@ -120,7 +126,10 @@ std::vector<Setting> setWorkingByLine(const Working& working, TypeSize size, dou
             line.add(set.sign(Relation::equal), {line.width, 0});
             line.width += kRelationGap * set.em();
         }
-        line.add(set.broken(**part, width - line.width), {line.width, 0});
+        const double room = width - line.width;
+        if (broken != nullptr && set.set(**part).width > room)
+            *broken = true;
+        line.add(set.broken(**part, room), {line.width, 0});
         lines.push_back(std::move(line));
     }
     return lines;

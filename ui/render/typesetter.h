@@ -21,6 +21,7 @@ public:
     /// Broken into lines where it is wider than `room`: sums before a sign, also under roots, in fractions
     /// and in arguments; products before a factor.
     Setting broken(const Formula& formula, double room) const;
+    Setting brokenTerm(const Formula& sum, std::size_t index, double room) const;
 
     double em() const { return m_em; }
     TypeSize size() const { return m_size; }

@@ -1,0 +1,209 @@
+#include "tests/ui/lecture/lecture_support.h"
+
+#include <algorithm>
+
+namespace tailpoint {
+namespace {
+
+bool speaksOfArrow(const DisplayList& list, int vector) {
+    return std::any_of(list.groups.begin(), list.groups.end(), [&](const Group& g) {
+        return g.vector == vector && g.ends && (g.role == Role::given || g.role == Role::sum);
+    });
+}
+
+std::size_t stopNamed(const std::vector<Stop>& stops, const std::string& key) {
+    const auto at =
+        std::find_if(stops.begin(), stops.end(), [&](const Stop& s) { return s.step.key == key; });
+    EXPECT_NE(at, stops.end()) << key;
+    return static_cast<std::size_t>(at - stops.begin());
+}
+
+TEST(LecturePlan, BeginsWithTheBareGivenForcesAndEndsWithTheAnswer) {
+    for (const Sample& sample : allSamples()) {
+        SCOPED_TRACE(sample.name);
+        const auto stops = planOf(sample.result, {});
+        ASSERT_GE(stops.size(), 2U);
+        const Figure first = figureOf(sample.result, stops.front(), 0);
+        for (const Group& group : first.list.groups) {
+            EXPECT_NE(group.role, Role::arc) << group.id;
+            EXPECT_NE(group.role, Role::construction) << group.id;
+            EXPECT_NE(group.role, Role::locus) << group.id;
+        }
+        if (sample.result.solved.solutions.empty())
+            continue;
+        EXPECT_EQ(stops.back().step.key, "end");
+        EXPECT_EQ(stops.back().step.reasoning.size(), sample.result.solved.solutions.size());
+        EXPECT_EQ(stops.back().after.stage, stages::all);
+    }
+}
+
+/// No result of a later step, and none of this step before it is read out, unless it was said or given
+/// before.
+TEST(LecturePlan, NothingOfALaterStepIsOnTheSheetBeforeItsTurn) {
+    int looked = 0;
+    for (const Sample& sample : allSamples()) {
+        const auto stops = planOf(sample.result, {});
+        Numbers said;
+        const Figure bare = figureOf(sample.result, stops.front(), 0);
+        said.merge(numbersOn(bare.list)); // what is given stands there from the first
+        for (std::size_t s = 0; s < stops.size(); ++s)
+            for (std::size_t beat = 0; beat < stops[s].beats.size(); ++beat) {
+                addNumbers(said, stops[s], beat);
+                Numbers later = beat < stops[s].resultBeat ? resultsOf(stops[s].step) : Numbers();
+                for (std::size_t after = s + 1; after < stops.size(); ++after)
+                    later.merge(resultsOf(stops[after].step));
+                const Numbers seen = numbersOn(figureOf(sample.result, stops[s], beat).list);
+                Numbers early;
+                for (const std::string& number : seen)
+                    if (later.contains(number) && !said.contains(number))
+                        early.insert(number);
+                EXPECT_TRUE(early.empty()) << sample.name << ", step '" << stops[s].step.title << "', line "
+                                           << beat << " shows too early: " << listed(early);
+                ++looked;
+            }
+    }
+    EXPECT_GT(looked, 300);
+}
+
+TEST(LecturePlan, TheResultantsMagnitudeStandsOnTheSheetWithItsResultAndItsDirectionAfterIt) {
+    const Result raft = sampleNamed("survey-raft.json");
+    const auto stops = planOf(raft, {});
+    const std::size_t cosines = stopNamed(stops, "cosines"), direction = stopNamed(stops, "direction");
+    for (std::size_t s = 0; s < stops.size(); ++s)
+        for (std::size_t beat = 0; beat < stops[s].beats.size(); ++beat) {
+            const Numbers seen = numbersOn(figureOf(raft, stops[s], beat).list);
+            const bool found = s > cosines || (s == cosines && beat >= stops[s].resultBeat);
+            const bool referred = s > direction || (s == direction && beat >= stops[s].resultBeat);
+            EXPECT_EQ(seen.contains("520 N"), found) << stops[s].step.title << " " << beat;
+            EXPECT_EQ(seen.contains("3.6°"), referred) << stops[s].step.title << " " << beat;
+        }
+}
+
+TEST(LecturePlan, TheForceTriangleStandsAloneWhileItIsSolved) {
+    const Result raft = sampleNamed("survey-raft.json");
+    const auto stops = planOf(raft, {});
+    for (const char* key : {"triangle", "choice", "cosines", "sines"}) {
+        const Stop& stop = stops[stopNamed(stops, key)];
+        EXPECT_TRUE(stop.before.alone && stop.after.alone) << key;
+        const Figure figure = figureOf(raft, stop, stop.lastBeat());
+        for (const Group& group : figure.list.groups) {
+            EXPECT_NE(group.role, Role::axis) << key;
+            EXPECT_NE(group.id, "parallelogram") << key;
+        }
+    }
+}
+
+/// The step says which force begins; the figure begins with the same.
+TEST(LecturePlan, TheHalfThatIsKeptBeginsWithTheGreaterForce) {
+    Sketch sketch = sampleNamed("survey-raft.json").sketch;
+    for (const bool swapped : {false, true}) {
+        if (swapped)
+            std::swap(sketch.forces[0].magnitude, sketch.forces[1].magnitude);
+        const Result result = resultOf(sketch);
+        const auto stops = planOf(result, {});
+        const Figure figure = figureOf(result, stops[stopNamed(stops, "triangle")], 0);
+        for (const Group& group : figure.list.groups)
+            if (group.vector == (swapped ? 1 : 0) && group.ends && group.role == Role::given) {
+                const Group& sum = *std::find_if(figure.list.groups.begin(), figure.list.groups.end(),
+                                                 [](const Group& g) { return g.id == "sum"; });
+                EXPECT_EQ((*group.ends)[0], (*sum.ends)[0]);
+            }
+    }
+}
+
+TEST(LecturePlan, BothAnswersAreWalkedEachWithItsOwnFigure) {
+    const Result both = sampleNamed("two-answers.json");
+    ASSERT_EQ(both.solved.solutions.size(), 2U);
+    const auto stops = planOf(both, {});
+    const Stop &first = stops[stopNamed(stops, "first")], &second = stops[stopNamed(stops, "second")];
+    EXPECT_EQ(first.solution, 0U);
+    EXPECT_EQ(second.solution, 1U);
+    const Numbers one = numbersOn(figureOf(both, first, first.lastBeat()).list);
+    const Numbers two = numbersOn(figureOf(both, second, second.lastBeat()).list);
+    EXPECT_TRUE(one.contains("180 N")) << listed(one);
+    EXPECT_FALSE(one.contains("513 N")) << listed(one);
+    EXPECT_TRUE(two.contains("513 N")) << listed(two);
+    const auto answers =
+        std::count_if(stops.begin(), stops.end(), [](const Stop& s) { return s.step.key == "answer"; });
+    EXPECT_EQ(answers, 2);
+}
+
+TEST(LecturePlan, LinesComeOneByOneAndNoneIsLeftOut) {
+    for (const Sample& sample : allSamples())
+        for (const Stop& stop : planOf(sample.result, {})) {
+            SCOPED_TRACE(sample.name + ": " + stop.step.title);
+            std::vector<int> parts(stop.step.workings.size(), 0);
+            std::size_t reasons = 0, conclusions = 0, tables = 0;
+            for (const Beat& beat : stop.beats) {
+                EXPECT_FALSE(beat.empty());
+                for (const Line& line : beat) {
+                    reasons += line.kind == Line::Kind::reasoning ? 1 : 0;
+                    conclusions += line.kind == Line::Kind::conclusion ? 1 : 0;
+                    tables += line.kind == Line::Kind::table ? 1 : 0;
+                    if (line.kind == Line::Kind::working) {
+                        EXPECT_GT(line.parts, parts[line.index]);
+                        parts[line.index] = line.parts;
+                    }
+                }
+            }
+            EXPECT_EQ(reasons, stop.step.reasoning.size());
+            EXPECT_EQ(conclusions, stop.step.conclusion.size());
+            EXPECT_EQ(tables, stop.step.table ? 1U : 0U);
+            for (std::size_t i = 0; i < parts.size(); ++i)
+                EXPECT_EQ(parts[i], static_cast<int>(linesOf(stop.step.workings[i]).size()));
+        }
+}
+
+TEST(LecturePlan, HushedNoNumberWithAUnitIsSaidButPartsOfTheTurn) {
+    const Numbers turn{"180°", "360°", "90°", "200 gon", "400 gon", "100 gon"};
+    int hidden = 0;
+    for (const Sample& sample : allSamples())
+        for (const Stop& stop : planOf(sample.result, {})) {
+            Stop quiet = stop;
+            quiet.step = hushed(stop.step);
+            Numbers before, after;
+            for (std::size_t beat = 0; beat < stop.beats.size(); ++beat) {
+                addNumbers(before, stop, beat);
+                addNumbers(after, quiet, beat);
+            }
+            for (const std::string& number : after)
+                EXPECT_TRUE(turn.contains(number))
+                    << sample.name << ", " << stop.step.title << ": " << number;
+            hidden += static_cast<int>(before.size());
+        }
+    EXPECT_GT(hidden, 300);
+}
+
+TEST(LecturePlan, ShortenedParagraphsEndWithASentenceAndBeginAsTheyDid) {
+    int cut = 0;
+    for (const Sample& sample : allSamples())
+        for (const Stop& stop : planOf(sample.result, {})) {
+            const Step brief = shortened(stop.step);
+            ASSERT_EQ(brief.reasoning.size(), stop.step.reasoning.size());
+            EXPECT_EQ(brief.workings, stop.step.workings);
+            for (std::size_t i = 0; i < brief.reasoning.size(); ++i) {
+                const std::string whole = toText(stop.step.reasoning[i]), some = toText(brief.reasoning[i]);
+                EXPECT_TRUE(whole.starts_with(some)) << some;
+                if (some != whole) {
+                    EXPECT_EQ(some.back(), '.') << some;
+                    ++cut;
+                }
+            }
+        }
+    EXPECT_GT(cut, 5);
+}
+
+TEST(LecturePlan, ArrowsToFindAreNotDrawnBeforeTheyAreFound) {
+    for (const Sample& sample : allSamples()) {
+        const Figure bare = figureOf(sample.result, planOf(sample.result, {}).front(), 0);
+        for (std::size_t i = 0; i < sample.result.sketch.forces.size(); ++i) {
+            const Force& force = sample.result.sketch.forces[i];
+            if (!isGiven(force.magnitude) || !isGiven(force.direction)) {
+                EXPECT_FALSE(speaksOfArrow(bare.list, static_cast<int>(i))) << sample.name << force.name;
+            }
+        }
+    }
+}
+
+} // namespace
+} // namespace tailpoint

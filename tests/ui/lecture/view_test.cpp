@@ -1,0 +1,463 @@
+#include "core/sketch/shown.h"
+#include "tests/ui/lecture/lecture_support.h"
+#include "ui/canvas/canvas.h"
+#include "ui/lecture/column.h"
+#include "ui/lecture/key_sheet.h"
+#include "ui/lecture/lecture_view.h"
+#include "ui/lecture/progress.h"
+#include "ui/lecture/screens.h"
+
+#include <QGuiApplication>
+#include <QScreen>
+#include <QSignalSpy>
+#include <QTest>
+#include <cmath>
+#include <numbers>
+
+namespace tailpoint {
+namespace {
+
+constexpr QSize kRooms[]{{1920, 1080}, {1366, 768}, {1024, 768}, {3840, 2160}};
+
+class LectureTest : public ::testing::Test {
+protected:
+    void open(const Result& result, QSize size = {1920, 1080}) {
+        view.begin(result, ConstructionKind::parallelogram, {}, QGuiApplication::primaryScreen());
+        resize(size);
+    }
+    void open(const char* sample) { open(sampleNamed(sample)); }
+    void resize(QSize size) {
+        view.showNormal(); // the screen of the offscreen platform is small
+        view.resize(size);
+        QCoreApplication::processEvents();
+    }
+    void key(Qt::Key which, Qt::KeyboardModifiers modifiers = {}) {
+        QTest::keyClick(&view.canvas(), which, modifiers);
+    }
+    const Stop& now() const { return view.stops()[view.stop()]; }
+    std::string keyNow() const { return now().step.key; }
+    void goTo(const std::string& wanted, bool whole = true) {
+        for (std::size_t i = 0; i < view.stops().size(); ++i)
+            if (view.stops()[i].step.key == wanted)
+                return view.goTo(i, whole);
+        FAIL() << wanted;
+    }
+    const DisplayList& list() { return view.canvas().figure().list; }
+    double pixel() { return view.canvas().pixelsPerPoint(); }
+    QPoint tipOf(int vector) {
+        for (const Group& group : list().groups)
+            if (group.vector == vector && group.ends && !group.id.starts_with("other"))
+                return (QPointF((*group.ends)[1].x, (*group.ends)[1].y) * pixel()).toPoint();
+        return {};
+    }
+    void drag(QPoint from, QPoint to) {
+        QTest::mousePress(&view.canvas(), Qt::LeftButton, {}, from);
+        for (int i = 1; i <= 6; ++i) {
+            QMouseEvent move(QEvent::MouseMove, from + (to - from) * i / 6.0,
+                             view.canvas().mapToGlobal(from + (to - from) * i / 6.0), Qt::NoButton,
+                             Qt::LeftButton, {});
+            QCoreApplication::sendEvent(&view.canvas(), &move);
+        }
+        QTest::mouseRelease(&view.canvas(), Qt::LeftButton, {}, to);
+    }
+
+    LectureView view{ThemeName::slate, false};
+};
+
+QFont fontOf(const Run& run, Face face) {
+    QFont font = face == Face::serif ? serifFont() : sansFont();
+    font.setItalic(run.italic);
+    font.setBold(run.bold);
+    return font;
+}
+
+/// An arrow hardly longer than its head is drawn thinner, or there would be nothing but a blot.
+bool isTooShortForItsWeight(const Group& group, double height) {
+    constexpr double kPart = 1.0 / 25;
+    return group.ends && std::hypot((*group.ends)[1].x - (*group.ends)[0].x,
+                                    (*group.ends)[1].y - (*group.ends)[0].y) < kPart * height;
+}
+
+/// The least capital of a figure, and the least strokes of arrows and of everything else, pixels.
+struct Sizes {
+    double capital = 1e9, arrow = 1e9, arc = 1e9, thin = 1e9;
+};
+
+Sizes sizesOf(const DisplayList& list, double pixel) {
+    Sizes sizes;
+    for (const Group& group : list.groups)
+        for (const Item& item : group.items) {
+            if (const auto* text = std::get_if<Text>(&item)) {
+                for (const Run& run : text->runs)
+                    if (run.script == Script::normal)
+                        sizes.capital =
+                            std::min(sizes.capital, text->size * pixel * capitalOf(fontOf(run, text->face)));
+            } else if (const auto* arc = std::get_if<Arc>(&item)) {
+                double& least = arc->role == Role::locus ? sizes.thin : sizes.arc;
+                least = std::min(least, arc->width * pixel);
+            } else if (const auto* path = std::get_if<Path>(&item);
+                       path && path->width > 0 && !isTooShortForItsWeight(group, list.height)) {
+                const bool shaft = !path->closed && path->dash == Dash::solid && path->points.size() == 2;
+                const bool vector = path->role == Role::given || path->role == Role::sum;
+                double& least = vector && shaft ? sizes.arrow : sizes.thin;
+                if (path->role != Role::grid)
+                    least = std::min(least, path->width * pixel);
+            }
+        }
+    return sizes;
+}
+
+TEST_F(LectureTest, IsLegibleFromTheLastRowAtEveryStepOfEverySample) {
+    for (const Sample& sample : allSamples())
+        for (const QSize room : kRooms) {
+            open(sample.result, room);
+            const double h = room.height();
+            for (std::size_t s = 0; s < view.stops().size(); ++s) {
+                view.goTo(s, true);
+                SCOPED_TRACE(sample.name + ", " + now().step.title + ", " + std::to_string(room.width()));
+                const Sizes sizes = sizesOf(list(), pixel());
+                EXPECT_GE(sizes.capital, h / 40);
+                EXPECT_GE(sizes.arrow, h / 360);
+                EXPECT_GE(sizes.arc, h / 360 * 0.999);
+                EXPECT_GE(sizes.thin, h / 540 * 0.999);
+                EXPECT_GE(view.column().leastCapital(), h / 40);
+            }
+            EXPECT_GE(view.findChild<LectureProgress*>()->capital(), h / 40);
+        }
+}
+
+TEST_F(LectureTest, EveryLineOfEverySampleFitsTheColumnAndTheNewestIsSeen) {
+    for (const Sample& sample : allSamples())
+        for (const QSize room : kRooms) {
+            open(sample.result, room);
+            const double right = view.measures().margin + view.measures().textWidth() + 1;
+            for (std::size_t s = 0; s < view.stops().size(); ++s)
+                for (std::size_t beat = 0; beat < view.stops()[s].beats.size(); ++beat) {
+                    if (beat == 0)
+                        view.goTo(s, false);
+                    else
+                        view.next();
+                    ASSERT_EQ(view.beat(), beat);
+                    SCOPED_TRACE(sample.name + ", " + now().step.title + ", " + std::to_string(room.width()) +
+                                 ", line " + std::to_string(beat));
+                    EXPECT_LE(view.column().widest(), right);
+                    EXPECT_TRUE(view.column().newestIsSeen());
+                }
+        }
+}
+
+TEST_F(LectureTest, TheFigureTakesTwoThirdsAndTheWordsTheLeftThird) {
+    open("survey-raft.json");
+    for (const QSize room : kRooms) {
+        resize(room);
+        const double part = view.column().width() / static_cast<double>(room.width());
+        EXPECT_GE(part, 0.33);
+        EXPECT_LE(part, 0.43);
+        EXPECT_EQ(view.canvas().geometry().right() + 1, room.width());
+        EXPECT_EQ(view.canvas().height(), room.height());
+    }
+}
+
+TEST_F(LectureTest, EveryKeyOfAPresenterGoesOnOrBack) {
+    open("survey-raft.json");
+    for (const Qt::Key forward : {Qt::Key_Space, Qt::Key_Right, Qt::Key_PageDown, Qt::Key_Return}) {
+        view.goTo(4, false);
+        key(forward);
+        EXPECT_EQ(view.stop(), 4U);
+        EXPECT_EQ(view.beat(), 1U) << forward;
+    }
+    for (const Qt::Key back : {Qt::Key_Backspace, Qt::Key_Left, Qt::Key_PageUp}) {
+        view.goTo(4, false);
+        view.next();
+        key(back);
+        EXPECT_EQ(view.beat(), 0U) << back;
+        key(back);
+        EXPECT_EQ(view.stop(), 3U);
+        EXPECT_EQ(view.beat(), now().lastBeat()) << "a step gone back to stands whole";
+    }
+    view.goTo(4, false);
+    view.next();
+    key(Qt::Key_Space, Qt::ShiftModifier);
+    EXPECT_EQ(view.beat(), 0U);
+    key(Qt::Key_Down);
+    EXPECT_EQ(view.beat(), now().lastBeat());
+    key(Qt::Key_Down);
+    EXPECT_EQ(view.stop(), 5U);
+    EXPECT_EQ(view.beat(), now().lastBeat());
+    key(Qt::Key_Up);
+    EXPECT_EQ(view.stop(), 4U);
+    key(Qt::Key_End);
+    EXPECT_EQ(view.stop() + 1, view.stops().size());
+    key(Qt::Key_Space);
+    EXPECT_EQ(view.stop() + 1, view.stops().size()) << "nothing comes after the answer";
+    key(Qt::Key_Home);
+    EXPECT_EQ(view.stop(), 0U);
+    key(Qt::Key_Left);
+    EXPECT_EQ(view.stop(), 0U);
+}
+
+TEST_F(LectureTest, AClickOnTheSheetOrBesideItGoesOn) {
+    open("survey-raft.json");
+    QTest::mouseClick(&view.canvas(), Qt::LeftButton, {}, {8, 8});
+    EXPECT_EQ(view.stop(), 1U);
+    view.goTo(0, true);
+    QTest::mouseClick(&view.canvas(), Qt::LeftButton, {}, tipOf(0));
+    EXPECT_EQ(view.stop(), 1U) << "a press on a tip that is no drag is a click";
+    view.goTo(0, true);
+    QTest::mouseClick(&view.column(), Qt::LeftButton, {}, {50, 500});
+    EXPECT_EQ(view.stop(), 1U);
+}
+
+TEST_F(LectureTest, WalkingThroughTakesEveryLineOnce) {
+    open("two-answers.json");
+    std::size_t presses = 0, lines = 0;
+    for (const Stop& stop : view.stops())
+        lines += stop.beats.size();
+    while (view.stop() + 1 < view.stops().size() || view.beat() < now().lastBeat()) {
+        key(Qt::Key_PageDown);
+        ASSERT_LE(++presses, lines);
+    }
+    EXPECT_EQ(presses, lines - 1);
+    EXPECT_EQ(keyNow(), "end");
+}
+
+TEST_F(LectureTest, TheAnswerOfTheStopIsDrawn) {
+    open("two-answers.json");
+    goTo("first");
+    EXPECT_EQ(view.document().result().chosen, 0U);
+    goTo("second");
+    EXPECT_EQ(view.document().result().chosen, 1U);
+    goTo("end");
+    key(Qt::Key_O);
+    EXPECT_EQ(view.document().result().chosen, 1U);
+    key(Qt::Key_O);
+    EXPECT_EQ(view.document().result().chosen, 0U);
+    EXPECT_FALSE(view.isChanged());
+}
+
+TEST_F(LectureTest, ADraggedTipTakesEverythingAlongAndUGoesBackToThePlan) {
+    open("survey-raft.json");
+    goTo("cosines");
+    const Sketch plan = view.document().sketch();
+    const std::string before = view.column().plainText().toStdString();
+    const QPoint tip = tipOf(0);
+    drag(tip, tip + QPoint(-120, -60));
+    EXPECT_TRUE(view.isChanged());
+    EXPECT_EQ(keyNow(), "cosines");
+    EXPECT_NE(view.column().plainText().toStdString(), before);
+    const double solved = view.document().result().solved.solutions.at(0).sum.magnitude;
+    const std::string shown = shownForceWithUnit(solved, view.document().sketch());
+    EXPECT_TRUE(numbersOn(list()).contains(shown)) << shown;
+    EXPECT_NE(view.column().plainText().toStdString().find(shown), std::string::npos) << shown;
+    key(Qt::Key_U);
+    EXPECT_EQ(view.document().sketch(), plan);
+    EXPECT_FALSE(view.isChanged());
+    EXPECT_EQ(keyNow(), "cosines");
+    EXPECT_EQ(view.column().plainText().toStdString(), before);
+}
+
+TEST_F(LectureTest, CtrlZTakesOneChangeBackAndCtrl0All) {
+    open("survey-raft.json");
+    const Sketch plan = view.document().sketch();
+    drag(tipOf(0), tipOf(0) + QPoint(-100, 20));
+    const Sketch once = view.document().sketch();
+    drag(tipOf(1), tipOf(1) + QPoint(-60, 40));
+    EXPECT_NE(view.document().sketch(), once);
+    key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(view.document().sketch(), once);
+    key(Qt::Key_Y, Qt::ControlModifier);
+    EXPECT_NE(view.document().sketch(), once);
+    key(Qt::Key_0, Qt::ControlModifier);
+    EXPECT_EQ(view.document().sketch(), plan);
+}
+
+TEST_F(LectureTest, TheOpenSketchIsNeverTouched) {
+    SketchDocument document;
+    ASSERT_FALSE(document.open(QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json")));
+    const Sketch before = document.sketch();
+    open(document.result());
+    drag(tipOf(0), tipOf(0) + QPoint(-100, 20));
+    EXPECT_TRUE(view.isChanged());
+    EXPECT_EQ(document.sketch(), before);
+    EXPECT_EQ(document.undoStack().count(), 0);
+}
+
+TEST_F(LectureTest, NothingButGivenTipsCanBeMovedAndNothingTyped) {
+    open("survey-raft.json");
+    goTo("end");
+    const Sketch plan = view.document().sketch();
+    const QPoint common =
+        (QPointF(view.canvas().view().origin.x, view.canvas().view().origin.y) * pixel()).toPoint();
+    drag(common, common + QPoint(-100, -100));
+    drag(tipOf(kSumIndex), tipOf(kSumIndex) + QPoint(0, 90));
+    for (const Qt::Key typed : {Qt::Key_Delete, Qt::Key_Insert, Qt::Key_F2, Qt::Key_Tab})
+        key(typed);
+    QTest::mouseDClick(&view.canvas(), Qt::LeftButton, {},
+                       QPoint(view.canvas().width() - 60, view.canvas().height() - 60));
+    EXPECT_EQ(view.document().sketch(), plan);
+    EXPECT_EQ(view.canvas().selected(), kNoVector);
+}
+
+TEST_F(LectureTest, EscapeDuringADragTakesTheDragBackAndStays) {
+    open("survey-raft.json");
+    const Sketch plan = view.document().sketch();
+    const QPoint tip = tipOf(0), to = tip + QPoint(-90, 10);
+    QTest::mousePress(&view.canvas(), Qt::LeftButton, {}, tip);
+    QMouseEvent move(QEvent::MouseMove, to, view.canvas().mapToGlobal(to), Qt::NoButton, Qt::LeftButton, {});
+    QCoreApplication::sendEvent(&view.canvas(), &move);
+    EXPECT_TRUE(view.isChanged());
+    key(Qt::Key_Escape);
+    EXPECT_EQ(view.document().sketch(), plan);
+    EXPECT_TRUE(view.isVisible());
+    QTest::mouseRelease(&view.canvas(), Qt::LeftButton, {}, to);
+}
+
+TEST_F(LectureTest, NHidesTheNumbersOfSheetAndColumn) {
+    open("survey-raft.json");
+    goTo("cosines");
+    ASSERT_FALSE(numbersOn(list()).empty());
+    key(Qt::Key_N);
+    EXPECT_TRUE(numbersOn(list()).empty()) << listed(numbersOn(list()));
+    EXPECT_FALSE(view.column().plainText().contains(QStringLiteral("520")));
+    key(Qt::Key_Space); // and stays hidden on the way
+    EXPECT_TRUE(view.hidesNumbers());
+    key(Qt::Key_N);
+    EXPECT_FALSE(numbersOn(list()).empty());
+}
+
+TEST_F(LectureTest, BAndTheFullStopBlankAndTheNextKeyOnlyUncovers) {
+    open("survey-raft.json");
+    for (const Qt::Key blank : {Qt::Key_B, Qt::Key_Period}) {
+        view.goTo(2, true);
+        key(blank);
+        EXPECT_TRUE(view.isBlank());
+        const QImage seen = view.grab().toImage();
+        const QRgb sheet = themeOf(ThemeName::slate).sheet.rgb();
+        for (int y = 5; y < seen.height(); y += 37)
+            for (int x = 5; x < seen.width(); x += 41)
+                ASSERT_EQ(seen.pixel(x, y), sheet) << x << ", " << y;
+        key(Qt::Key_PageDown);
+        EXPECT_FALSE(view.isBlank());
+        EXPECT_EQ(view.stop(), 2U);
+        key(blank);
+        key(blank);
+        EXPECT_FALSE(view.isBlank());
+    }
+}
+
+TEST_F(LectureTest, TShowsTheTitleOfTheNextStepAlone) {
+    open("survey-raft.json");
+    view.goTo(4, true);
+    const QString next = QString::fromStdString(view.stops()[5].step.title);
+    key(Qt::Key_T);
+    EXPECT_EQ(view.column().plainText(), next);
+    EXPECT_EQ(view.stop(), 4U);
+    key(Qt::Key_T);
+    EXPECT_NE(view.column().plainText(), next);
+    key(Qt::Key_T);
+    key(Qt::Key_Space);
+    EXPECT_EQ(view.stop(), 5U);
+    EXPECT_EQ(view.beat(), 0U);
+    EXPECT_FALSE(view.showsNextTitle());
+}
+
+TEST_F(LectureTest, NewPartsDrawThemselvesUnlessMovementIsOff) {
+    open("survey-raft.json");
+    goTo("tails");
+    view.setMoves(true);
+    goTo("parallelogram", false);
+    EXPECT_TRUE(view.canvas().isRevealing());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !view.canvas().isRevealing(); }, 5000));
+    QSignalSpy told(&view, &LectureView::movesChosen);
+    key(Qt::Key_A);
+    ASSERT_EQ(told.count(), 1);
+    EXPECT_FALSE(told.at(0).at(0).toBool());
+    goTo("tails");
+    goTo("parallelogram", false);
+    EXPECT_FALSE(view.canvas().isRevealing());
+}
+
+TEST_F(LectureTest, CChangesTheThemeAndSlateIsTheFirst) {
+    open("survey-raft.json");
+    EXPECT_EQ(view.theme(), ThemeName::slate);
+    QSignalSpy told(&view, &LectureView::themeChosen);
+    key(Qt::Key_C);
+    EXPECT_EQ(view.theme(), ThemeName::paper);
+    key(Qt::Key_C);
+    EXPECT_EQ(view.canvas().theme(), ThemeName::contrast);
+    key(Qt::Key_C);
+    EXPECT_EQ(view.theme(), ThemeName::slate);
+    EXPECT_EQ(told.count(), 3);
+}
+
+TEST_F(LectureTest, EscapeClosesTheKeysFirstThenTheLectureAndTheSameSketchGoesOnWhereItWas) {
+    open("survey-raft.json");
+    goTo("choice");
+    const std::size_t stop = view.stop();
+    QSignalSpy ended(&view, &LectureView::ended);
+    key(Qt::Key_F1);
+    ASSERT_TRUE(view.findChild<KeySheet*>()->isVisible());
+    EXPECT_TRUE(view.findChild<KeySheet*>()->fits());
+    key(Qt::Key_Escape);
+    EXPECT_FALSE(view.findChild<KeySheet*>()->isVisible());
+    EXPECT_EQ(ended.count(), 0);
+    key(Qt::Key_Escape);
+    EXPECT_EQ(ended.count(), 1);
+    EXPECT_FALSE(view.isVisible());
+    open("survey-raft.json");
+    EXPECT_EQ(view.stop(), stop);
+    open("five-forces.json");
+    EXPECT_EQ(view.stop(), 0U) << "another sketch begins at its beginning";
+}
+
+TEST_F(LectureTest, AChangeIsForgottenWithTheLecture) {
+    open("survey-raft.json");
+    drag(tipOf(0), tipOf(0) + QPoint(-100, 20));
+    ASSERT_TRUE(view.isChanged());
+    key(Qt::Key_Escape);
+    open("survey-raft.json");
+    EXPECT_FALSE(view.isChanged());
+    EXPECT_EQ(view.document().sketch(), sampleNamed("survey-raft.json").sketch);
+}
+
+TEST_F(LectureTest, OneScreenIsTakenWhereThereIsNoOther) {
+    QScreen* own = QGuiApplication::primaryScreen();
+    if (QGuiApplication::screens().size() == 1) {
+        EXPECT_EQ(screenForLecture(own), own);
+    } else {
+        EXPECT_NE(screenForLecture(own), own);
+    }
+    EXPECT_NE(screenForLecture(nullptr), nullptr);
+}
+
+TEST_F(LectureTest, AnyKeysInAnyOrderKeepItWhole) {
+    constexpr Qt::Key kKeys[]{Qt::Key_Space, Qt::Key_Left, Qt::Key_Down, Qt::Key_Up,
+                              Qt::Key_Home,  Qt::Key_End,  Qt::Key_B,    Qt::Key_N,
+                              Qt::Key_T,     Qt::Key_M,    Qt::Key_O,    Qt::Key_U,
+                              Qt::Key_C,     Qt::Key_A,    Qt::Key_F1,   Qt::Key_Right};
+    unsigned state = 20240607; // fixed
+    const auto random = [&](unsigned below) {
+        state = state * 1664525U + 1013904223U;
+        return (state >> 16) % below;
+    };
+    for (const Sample& sample : allSamples()) {
+        open(sample.result, {1366, 768});
+        SCOPED_TRACE(sample.name);
+        for (int i = 0; i < 60; ++i) {
+            key(kKeys[random(16)]);
+            if (random(6) == 0) {
+                const QPoint from = tipOf(static_cast<int>(random(2)));
+                drag(from,
+                     from + QPoint(static_cast<int>(random(300)) - 150, static_cast<int>(random(300)) - 150));
+            }
+            ASSERT_LT(view.stop(), view.stops().size());
+            ASSERT_LT(view.beat(), now().beats.size());
+            ASSERT_TRUE(view.isVisible());
+        }
+        view.backToPlan();
+        EXPECT_EQ(view.document().sketch(), sample.result.sketch);
+    }
+}
+
+} // namespace
+} // namespace tailpoint

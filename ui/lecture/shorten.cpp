@@ -1,0 +1,59 @@
+// A lecturer speaks; the sheet says in few words what is spoken of.
+#include "ui/lecture/plan.h"
+
+namespace tailpoint {
+
+namespace {
+
+constexpr std::size_t kShort = 160; ///< letters of a paragraph, about five lines of the column
+
+std::size_t lettersOf(const std::string& text) {
+    std::size_t count = 0;
+    for (const char c : text)
+        count += (static_cast<unsigned char>(c) & 0xC0U) != 0x80U ? 1 : 0;
+    return count;
+}
+
+/// Where a sentence ends: piece, and letters of its text that belong to it.
+struct End {
+    std::size_t piece = 0, at = 0;
+};
+
+/// As many whole sentences as stay short; at least one.
+Prose shortened(const Prose& prose) {
+    std::size_t letters = 0;
+    std::vector<std::pair<End, std::size_t>> ends;
+    for (std::size_t i = 0; i < prose.pieces.size(); ++i) {
+        const auto* text = std::get_if<std::string>(&prose.pieces[i]);
+        if (text == nullptr) {
+            letters += lettersOf(toText(std::get<Formula>(prose.pieces[i])));
+            continue;
+        }
+        for (std::size_t at = text->find(". "); at != std::string::npos; at = text->find(". ", at + 1))
+            ends.push_back({{i, at + 1}, letters + lettersOf(text->substr(0, at + 1))});
+        letters += lettersOf(*text);
+    }
+    if (letters <= kShort || ends.empty())
+        return prose;
+    End cut = ends.front().first;
+    for (const auto& [end, length] : ends)
+        if (length <= kShort)
+            cut = end;
+    Prose out;
+    out.pieces.assign(prose.pieces.begin(), prose.pieces.begin() + static_cast<std::ptrdiff_t>(cut.piece));
+    out.pieces.emplace_back(std::get<std::string>(prose.pieces[cut.piece]).substr(0, cut.at));
+    return out;
+}
+
+} // namespace
+
+Step shortened(const Step& step) {
+    Step out = step;
+    for (Prose& prose : out.reasoning)
+        prose = shortened(prose);
+    if (out.key == "check" && out.conclusion.size() > 1)
+        out.conclusion.resize(1);
+    return out;
+}
+
+} // namespace tailpoint
