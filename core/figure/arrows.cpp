@@ -108,7 +108,10 @@ void drawPoints(Drawing& d) {
     if (d.shows(stages::construction) && !d.construction.meetings.empty() && d.shows(stages::found)) {
         Group& g = d.add(Role::point, "meeting-points", "Where the loci meet");
         const bool changed = d.lociChangePlaces();
-        for (const Eigen::Vector2d& at : d.construction.meetings) {
+        for (std::size_t i = 0; i < d.construction.meetings.size(); ++i) {
+            if (i != d.options.solution && !d.showsOther(stages::found))
+                continue;
+            const Eigen::Vector2d& at = d.construction.meetings[i];
             Disc mark;
             mark.centre = d.view.toSheet(changed ? Eigen::Vector2d(d.triangle()->corners[2] - at) : at);
             mark.radius = 2.6 * d.factor;

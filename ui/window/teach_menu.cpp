@@ -4,6 +4,7 @@
 #include "ui/document/sketch_document.h"
 #include "ui/lecture/lecture_view.h"
 #include "ui/lecture/screens.h"
+#include "ui/panel/panel.h"
 #include "ui/window/menu_tools.h"
 #include "ui/window/settings.h"
 
@@ -34,7 +35,9 @@ void TeachMenu::beginLecture() {
             m_parts.window.raise();
         });
     }
-    m_view->begin(m_parts.document.result(), m_parts.canvas.construction(), {},
+    ExplainOptions options;
+    options.handRounding = m_parts.panel.handRounding(); // the same numbers as beside the sheet
+    m_view->begin(m_parts.document.result(), m_parts.canvas.construction(), options,
                   screenForLecture(m_parts.window.screen()));
 }
 

@@ -156,6 +156,10 @@ bool type(const QString& text) {
     return succeeds({QStringLiteral("type"), QStringLiteral("--delay"), QStringLiteral("20"), text});
 }
 
+QString focusedTitle() {
+    return xdotool({QStringLiteral("getwindowfocus"), QStringLiteral("getwindowname")});
+}
+
 QJsonObject readJson(const QString& path) {
     QFile file(path);
     return file.open(QIODevice::ReadOnly) ? QJsonDocument::fromJson(file.readAll()).object() : QJsonObject();

@@ -49,6 +49,9 @@ bool type(const QString& text);
 /// Presses, moves and keeps the button down.
 bool dragAndHold(QPointF from, QPointF to);
 
+/// Title of the window that has the keys.
+QString focusedTitle();
+
 QJsonObject readJson(const QString& path);
 /// A copy of a sample in `folder`; its path.
 QString copyOfSample(const QString& name, const QTemporaryDir& folder);

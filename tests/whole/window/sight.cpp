@@ -103,8 +103,9 @@ Arrow followed(const QImage& image, QPointF tail, double degrees, const QColor& 
     return {tail, placeAt(tail, degrees, last)};
 }
 
-std::optional<Raft> findRaft(const QImage& image, const QRect& region, double pDegrees, double qDegrees) {
-    const auto start = leftmost(image, region, kGiven);
+std::optional<Raft> findRaft(const QImage& image, const QRect& region, double pDegrees, double qDegrees,
+                             const QColor& colour) {
+    const auto start = leftmost(image, region, colour);
     if (!start)
         return {};
     // The shafts start at the rim of the ring. Both can be followed from a few radii; the middle one is the
@@ -113,7 +114,7 @@ std::optional<Raft> findRaft(const QImage& image, const QRect& region, double pD
     std::vector<Raft> found;
     for (double radius = 0; radius <= kLargestRing; radius += 0.5) {
         const QPointF tail = placeAt(*start, steeper, -radius);
-        const Raft raft{followed(image, tail, pDegrees, kGiven), followed(image, tail, qDegrees, kGiven)};
+        const Raft raft{followed(image, tail, pDegrees, colour), followed(image, tail, qDegrees, colour)};
         if (std::min(raft.p.length(), raft.q.length()) >= kShortestArrow)
             found.push_back(raft);
     }

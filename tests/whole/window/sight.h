@@ -39,7 +39,7 @@ struct Raft {
     Arrow p, q;
 };
 std::optional<Raft> findRaft(const QImage& image, const QRect& region, double pDegrees = 25,
-                             double qDegrees = -40);
+                             double qDegrees = -40, const QColor& colour = kGiven);
 
 /// A point on the screen at `degrees` and `length` pixels from `tail`.
 QPointF placeAt(QPointF tail, double degrees, double length);

@@ -21,4 +21,8 @@ private:
     std::string m_display;
 };
 
+/// The screen of the tests: another one of this size, and back to the usual one. No program may be open.
+void takeScreen(int width, int height);
+void takeUsualScreen();
+
 } // namespace whole
