@@ -32,9 +32,15 @@ bool isOneOfTwo(const Step& step) {
     return step.key == "first" || step.key == "second";
 }
 
-/// From the triangle's angles to the axis: both must be seen.
+/// From the triangle's angle at the common point to the axis: both must be seen. A force that the triangle
+/// moves away from there is referred where it acts, without the angles that led to it.
 bool isReferral(const Step& step) {
     return step.key == "direction" || step.key == "directions" || (isOneOfTwo(step) && step.law == Law::none);
+}
+bool isReferralOfSum(const Step& step) {
+    return isReferral(step) && std::any_of(step.parts.begin(), step.parts.end(), [](const FigurePart& part) {
+               return part.kind == FigurePart::Kind::direction && part.vector == kSumIndex;
+           });
 }
 
 /// Carries on in the triangle that has stood alone.
@@ -81,13 +87,13 @@ public:
         stop.after.stage = static_cast<int>(step.stage);
         stop.after.otherStage = otherStage;
         m_triangle = m_triangle || (step.triangleAlone && m_result.construction.triangle);
-        if (m_triangle && (staysInTriangle(step) || isReferral(step))) {
+        if (m_triangle && (staysInTriangle(step) || isReferralOfSum(step))) {
             stop.after.construction = ConstructionKind::triangle;
             stop.after.alone = !isReferral(step);
             stop.after.otherOrder = keepsOtherOrder(m_result);
         }
         // The answer stands on its figure without the angles that led to it.
-        stop.after.interior = !isAnswer(step);
+        stop.after.interior = !isAnswer(step) && (!m_triangle || !isReferral(step) || isReferralOfSum(step));
         stop.before = stop.after;
         if (solution != m_solution)
             m_previous = std::min(m_previous, stages::found); // of this answer nothing has been worked out
@@ -149,9 +155,11 @@ Step closing(std::vector<Prose> answers) {
     return step;
 }
 
-/// While one of two answers is spoken of, the other is not on the sheet.
-int otherStageFor(const Step& step) {
-    return isOneOfTwo(step) || isAnswer(step) ? stages::given : -1;
+/// The other of two answers is on the sheet where both are spoken of: where the line meets the circle twice,
+/// and at the end.
+int otherStageFor(const Step& step, Family family) {
+    const bool both = step.key == "end" || (step.key == "sines" && family == Family::magnitudeAndDirection);
+    return both ? -1 : stages::given;
 }
 
 void addTitle(Step& step, std::size_t solution) {
@@ -204,7 +212,7 @@ std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, cons
         const std::size_t solution = !both ? result.chosen : step.key == "second" ? 1 : 0;
         if (both && (step.key == "answer" || step.key == "check"))
             addTitle(step, 0);
-        plan.add(step, solution, both ? otherStageFor(step) : -1);
+        plan.add(step, solution, both ? otherStageFor(step, result.solved.family) : -1);
     }
     if (both) {
         const Worked second = workedOf(1);
@@ -212,7 +220,7 @@ std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, cons
         for (Step step : second.steps)
             if (step.key == "answer" || step.key == "check") {
                 addTitle(step, 1);
-                plan.add(step, 1, otherStageFor(step));
+                plan.add(step, 1, otherStageFor(step, result.solved.family));
             }
     }
     if (answers > 0)
