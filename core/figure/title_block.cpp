@@ -51,8 +51,17 @@ Layout layoutOf(const Sketch& sketch, const View& view, const Style& style, cons
     for (std::size_t i = 0; i < 3; ++i)
         cells += out.cells[i] = widthOf(plainRuns(out.words[i]), out.size, measure) + 2 * out.pad;
     const double title = widthOf(boldRuns(figureTitle(sketch)), out.size, measure) + 2 * out.pad;
+    const double room = view.width - 2 * kInset * factor;
+    if (cells > room && style.leastSans <= 0) { // a narrow sheet: smaller rather than cut
+        const double less = room / cells;
+        out.size *= less;
+        out.pad *= less;
+        for (double& cell : out.cells)
+            cell *= less;
+        cells = room;
+    }
     const double most = std::max(cells, 0.5 * view.width);
-    const double width = std::clamp(std::max(title, kLeastWidth * factor), cells, most);
+    const double width = std::clamp(std::max(title, std::min(kLeastWidth * factor, most)), cells, most);
     for (double& cell : out.cells)
         cell += (width - cells) / 3;
     const double height = 2 * (out.size + 1.3 * out.pad), inset = kInset * factor;

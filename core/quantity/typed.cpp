@@ -469,6 +469,9 @@ Typed<TypedDirection> parseDirection(std::string_view text, AngleUnit sheet) {
     if (isCompassLetter(reader.peek())) {
         return takeBearing(reader, text, sheet);
     }
+    if (std::none_of(points->begin(), points->end(), isDigit)) {
+        return unreadable(text, "a direction such as 25, 3:4 or N30E");
+    }
     return takeAngleOrSlope(reader, text, sheet);
 }
 

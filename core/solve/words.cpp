@@ -26,6 +26,14 @@ std::string capital(std::string text) {
     return text;
 }
 
+/// An apposition ends with a comma, unless another mark follows.
+std::string withoutComma(std::string words) {
+    if (!words.empty() && words.back() == ',') {
+        words.pop_back();
+    }
+    return words;
+}
+
 std::string oneOf(std::vector<std::string> words) {
     if (words.size() > kMostListed) {
         const std::size_t more = words.size() - kMostListed;
@@ -150,8 +158,9 @@ std::string apartWords(const Sketch& sketch, const Question& question) {
         }
         const long double excess = 2 * std::max({a, b, size}) - (a + b + size);
         return "No answer: " + equals(first, sketch) + " and " + equals(second, sketch) +
-               " close no triangle with " + closingWords(sketch, question) + "; the longest is " +
-               shown(excess, sketch) + " longer than the other two together. Shorten it or lengthen another.";
+               " close no triangle with " + withoutComma(closingWords(sketch, question)) +
+               "; the longest is " + shown(excess, sketch) +
+               " longer than the other two together. Shorten it or lengthen another.";
     }
     const bool lineFirst = std::holds_alternative<Line>(one);
     const Line& line = std::get<Line>(lineFirst ? one : other);

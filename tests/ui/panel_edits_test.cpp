@@ -39,6 +39,27 @@ TEST(TypedIntoACell, AConvertedMagnitudeIsEchoedAndAPlainOneIsNot) {
         std::get<Taken>(typedInto(raft(), 0, Entry::magnitude, QStringLiteral("340"))).understood.isEmpty());
 }
 
+TEST(TypedIntoACell, ACommaThatLooksLikeGroupingIsEchoed) {
+    const auto said = [](const char* typed) {
+        return std::get<Taken>(typedInto(raft(), 0, Entry::magnitude, QString::fromUtf8(typed))).understood;
+    };
+    EXPECT_EQ(said("2,500"), QStringLiteral("2,500 = 2.50 N: a comma is the decimal mark"));
+    EXPECT_EQ(said("2,5"), QString());
+    EXPECT_EQ(said("2.500"), QString());
+    EXPECT_EQ(said("0,2501"), QString());
+}
+
+TEST(PastedLines, AHeadingLineIsPassedOverAndAGroupingCommaIsTold) {
+    const Outcome pasted =
+        withLinesAdded(raft(), QStringLiteral("Force\tMagnitude\tDirection\nA\t1,200\t30\nB\t90\t10\n"));
+    EXPECT_EQ(taken(pasted).forces.size(), 4u);
+    EXPECT_EQ(taken(pasted).forces[2].magnitude.value, 1.2);
+    EXPECT_EQ(std::get<Taken>(pasted).understood,
+              QStringLiteral("2 forces added (1,200 = 1.20 N: a comma is the decimal mark)"));
+    EXPECT_TRUE(reason(withLinesAdded(raft(), QStringLiteral("A\t1\t2\nForce\tx\ty")))
+                    .startsWith(QStringLiteral("Line 2")));
+}
+
 TEST(TypedIntoACell, ADirectionIsAnAngleASlopeOrABearing) {
     const auto form = [](const char* typed) {
         return taken(typedInto(raft(), 1, Entry::direction, QString::fromUtf8(typed)))

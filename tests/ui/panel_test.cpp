@@ -369,6 +369,67 @@ TEST_F(PanelTest, ThePointerOnARowPointsAtItsVector) {
     EXPECT_TRUE(pointed.contains(1));
 }
 
+TEST_F(PanelTest, AfterTabTheNextFieldIsReplacedByWhatIsTyped) {
+    type(0, GivenModel::MagnitudeColumn, QStringLiteral("300"), Qt::Key_Tab);
+    ASSERT_TRUE(field());
+    settle(); // the numbers come anew while the field is open
+    QTest::keyClicks(field(), QStringLiteral("35"));
+    QTest::keyClick(field(), Qt::Key_Return);
+    EXPECT_EQ(force(0).magnitude.value, 300);
+    EXPECT_EQ(force(0).direction.form, (Form{AngleForm{35}}));
+}
+
+TEST_F(PanelTest, ToFindAndBackBringsTheFormerValue) {
+    goTo(1, GivenModel::MagnitudeColumn);
+    QTest::keyClick(table, Qt::Key_Space);
+    EXPECT_FALSE(isGiven(force(1).magnitude));
+    QTest::keyClick(table, Qt::Key_Space);
+    EXPECT_EQ(force(1).magnitude.value, 275);
+    goTo(1, GivenModel::DirectionColumn);
+    QTest::keyClick(table, Qt::Key_Space);
+    QTest::keyClick(table, Qt::Key_Space);
+    EXPECT_EQ(document.sketch(), raft());
+}
+
+TEST_F(PanelTest, AnUndoTakesABadTextAlongAndEscapeItsReason) {
+    type(0, GivenModel::MagnitudeColumn, QStringLiteral("360"));
+    type(0, GivenModel::MagnitudeColumn, QStringLiteral("n"), Qt::Key_Tab);
+    if (field()) {
+        QTest::keyClick(field(), Qt::Key_Escape);
+    }
+    EXPECT_EQ(cellText(panel, "givenTable", 0, GivenModel::MagnitudeColumn), QStringLiteral("n"));
+    document.undoStack().undo();
+    settle();
+    EXPECT_EQ(cellText(panel, "givenTable", 0, GivenModel::MagnitudeColumn), QStringLiteral("340 N"));
+    EXPECT_FALSE(child<QLabel>(panel, "givenFault")->isVisibleTo(&panel));
+
+    type(1, GivenModel::MagnitudeColumn, QStringLiteral("n"), Qt::Key_Tab);
+    if (field()) {
+        QTest::keyClick(field(), Qt::Key_Escape);
+    }
+    goTo(1, GivenModel::MagnitudeColumn);
+    QTest::keyClick(table, Qt::Key_Escape);
+    EXPECT_EQ(cellText(panel, "givenTable", 1, GivenModel::MagnitudeColumn), QStringLiteral("275 N"));
+    EXPECT_FALSE(child<QLabel>(panel, "givenFault")->isVisibleTo(&panel));
+}
+
+TEST_F(PanelTest, TheTableIsBroughtIntoSightBeforeAKeyActsOnIt) {
+    panel.resize(400, 300);
+    settle();
+    panel.ensureVisible(0, panel.widget()->height());
+    panel.takeFocus();
+    const QPoint top = table->mapTo(panel.viewport(), QPoint(0, 0));
+    EXPECT_GE(top.y() + table->visualRect(table->currentIndex()).bottom(), 0);
+    EXPECT_LT(top.y(), panel.viewport()->height());
+}
+
+TEST_F(PanelTest, AnEmptySketchShowsNoSolutionOfNothing) {
+    document.replace(emptySketch(), QString());
+    settle();
+    EXPECT_FALSE(child<QWidget>(panel, "fold-solution")->isVisibleTo(&panel));
+    EXPECT_FALSE(child<QWidget>(panel, "solution")->isVisibleTo(&panel));
+}
+
 TEST_F(PanelTest, NoLineOfTheAnswerIsCut) {
     for (const bool smallest : {false, true, false}) {
         Sketch sketch = raft();

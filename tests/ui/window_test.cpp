@@ -127,6 +127,23 @@ TEST_F(WindowTest, TheCautionIsSwitchedOnAndATitleThatAsksForItKeepsItOn) {
     EXPECT_FALSE(action->isEnabled());
 }
 
+TEST_F(WindowTest, AValueTypedOnTheSheetByKeyLeavesTheForceSelected) {
+    Canvas& canvas = window->canvas();
+    canvas.setFocus(Qt::TabFocusReason);
+    canvas.select(1);
+    QTest::keyClick(&canvas, Qt::Key_Return);
+    auto* editor = child<QLineEdit>(canvas, "labelEditor");
+    ASSERT_TRUE(editor->isVisible());
+    QTest::keyClicks(editor, QStringLiteral("150"));
+    QTest::keyClick(editor, Qt::Key_Return);
+    QTest::qWait(40); // the panel follows with the next frame
+    EXPECT_EQ(window->document().sketch().forces[1].magnitude.value, 150);
+    EXPECT_EQ(canvas.selected(), 1);
+    EXPECT_TRUE(canvas.hasFocus());
+    QTest::keyClick(&canvas, Qt::Key_Up);
+    EXPECT_GT(window->document().sketch().forces[1].magnitude.value, 150);
+}
+
 TEST_F(WindowTest, AFileThatCantBeReadNeverReplacesTheSketch) {
     change();
     const Sketch kept = window->document().sketch();

@@ -162,7 +162,7 @@ void Canvas::Private::toggle(int vector, Entry quantity) {
     const QString name = words::name(*forceAt(scene.sketch(), vector));
     const QString step = quantity == Entry::magnitude ? tr("Magnitude of %1: given or to find")
                                                       : tr("Direction of %1: given or to find");
-    edit(toggled(scene.result(), vector, quantity), step.arg(name));
+    edit(toggled(scene.document(), vector, quantity), step.arg(name));
 }
 
 void Canvas::addForce() {

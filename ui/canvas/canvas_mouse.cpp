@@ -207,6 +207,9 @@ void Canvas::mousePressEvent(QMouseEvent* event) {
         if (hit.kind != Hit::Kind::otherAnswer) {
             select(hit.vector);
         }
+        if (hit.kind == Hit::Kind::nothing) {
+            d->say(tr("Drag from the common point, the small ring, to draw a new force."));
+        }
         d->begin(d->gestureFor(hit, d->pointer));
     }
 }

@@ -121,11 +121,10 @@ void LabelEditor::close() {
     m_take = nullptr;
     m_note->hide();
     setAccessibleDescription({});
-    const bool hadFocus = hasFocus();
-    hide();
-    if (hadFocus) {
+    if (hasFocus()) { // before it hides: else Qt moves the focus on, as Tab would, and the selection with it
         parentWidget()->setFocus(Qt::OtherFocusReason);
     }
+    hide();
     emit closed();
 }
 

@@ -93,6 +93,14 @@ bool Scene::leavesSheet() const {
         const Point p = view.toSheet(v);
         return !(p.x >= kEdge && p.y >= kEdge && p.x <= view.width - kEdge && p.y <= view.height - kEdge);
     };
+    for (const Locus& locus : result().construction.loci) {
+        if (const auto* circle = std::get_if<CircleLocus>(&locus)) {
+            const Eigen::Vector2d reach(circle->radius, circle->radius);
+            if (outside(circle->centre - reach) || outside(circle->centre + reach)) {
+                return true;
+            }
+        }
+    }
     const std::vector<DrawnVector> drawn = drawnVectors(*this);
     return std::any_of(drawn.begin(), drawn.end(),
                        [&](const DrawnVector& d) { return outside(d.tail) || outside(d.tip); });

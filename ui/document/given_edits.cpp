@@ -7,6 +7,7 @@
 #include "ui/style/symbols.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 #include <algorithm>
 
 namespace tailpoint {
@@ -48,6 +49,12 @@ QString lastWord(const QString& typed) {
     return typed.mid(from);
 }
 
+/// "2,500": some write so for two thousand five hundred.
+bool looksGrouped(const QString& typed) {
+    static const QRegularExpression grouped(QStringLiteral("^[^.,]*\\d,\\d{3}(?![\\d.,])"));
+    return typed.contains(grouped);
+}
+
 Outcome magnitudeTyped(const Sketch& sketch, int vector, const QString& typed) {
     Sketch after = sketch;
     if (meansToFind(typed)) {
@@ -63,6 +70,9 @@ Outcome magnitudeTyped(const Sketch& sketch, int vector, const QString& typed) {
     const QString echo = onScreen(shownForceWithUnit(magnitude.value, sketch, Origin::typed));
     const QString unit = lastWord(typed);
     const bool converted = !unit.isEmpty() && unit != text(symbolOf(sketch.forceUnit));
+    if (looksGrouped(typed)) {
+        return checked(std::move(after), Given::tr("%1 = %2: a comma is the decimal mark").arg(typed, echo));
+    }
     return checked(std::move(after), converted ? Given::tr("%1 = %2").arg(typed, echo) : QString());
 }
 

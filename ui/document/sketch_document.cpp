@@ -26,6 +26,7 @@ public:
     void undo() override { m_document.set(m_before); }
     quint64 gesture() const { return m_gesture; }
     const Sketch& after() const { return m_after; }
+    const Sketch& before() const { return m_before; }
 
 private:
     SketchDocument& m_document;
@@ -139,6 +140,15 @@ void SketchDocument::cancelGesture(quint64 gesture) {
     edit->setObsolete(true);
     m_undo.undo();
     bringBackRedo();
+}
+
+const Sketch* SketchDocument::lastWhere(const std::function<bool(const Sketch&)>& is) const {
+    for (int i = m_undo.index() - 1; i >= 0; --i) {
+        const auto* step = dynamic_cast<const EditCommand*>(m_undo.command(i));
+        if (step && is(step->before()))
+            return &step->before();
+    }
+    return nullptr;
 }
 
 void SketchDocument::choose(std::size_t solution) {

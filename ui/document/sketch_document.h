@@ -11,6 +11,7 @@
 #include <QString>
 #include <QUndoStack>
 
+#include <functional>
 #include <memory>
 #include <vector>
 
@@ -45,6 +46,9 @@ public:
     static quint64 newGesture();
     /// Takes back a gesture in progress without leaving a step.
     void cancelGesture(quint64 gesture);
+
+    /// The latest sketch on the way here, by undo steps, of which `is` holds; null: there was none.
+    const Sketch* lastWhere(const std::function<bool(const Sketch&)>& is) const;
 
     void choose(std::size_t solution);
 

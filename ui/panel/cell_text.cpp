@@ -38,8 +38,7 @@ CellText::CellText(const QFont& around)
     m_tabular = m_digit - narrowest < 0.01;
 }
 
-double CellText::drawSymbol(QPainter& painter, double x, double baseline, const std::string& name) const {
-    const Symbol symbol = symbolOf(name);
+double CellText::drawSymbol(QPainter& painter, double x, double baseline, const Symbol& symbol) const {
     painter.setFont(m_symbol);
     painter.drawText(QPointF(x, baseline), symbol.letters);
     x += m_symbolMetrics.horizontalAdvance(symbol.letters);
@@ -56,7 +55,10 @@ void CellText::drawSentence(QPainter& painter, const QRectF& rect, const Sentenc
     double x = rect.left();
     for (const Words& words : sentence) {
         if (words.symbol) {
-            x = drawSymbol(painter, x, baseline, words.text);
+            const Symbol symbol = symbolOf(words.text);
+            const double room = rect.right() - x - m_subscriptMetrics.horizontalAdvance(symbol.subscript) - 2;
+            const QString letters = m_symbolMetrics.elidedText(symbol.letters, Qt::ElideMiddle, room);
+            x = drawSymbol(painter, x, baseline, {letters, symbol.subscript});
             continue;
         }
         const QString shown = onScreen(words.text);

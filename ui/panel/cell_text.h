@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/explain/question.h"
+#include "ui/style/symbols.h"
 
 #include <QFont>
 #include <QFontMetricsF>
@@ -28,7 +29,7 @@ public:
                        const QString& shown) const;
 
 private:
-    double drawSymbol(QPainter& painter, double x, double baseline, const std::string& name) const;
+    double drawSymbol(QPainter& painter, double x, double baseline, const Symbol& symbol) const;
     void drawApart(QPainter& painter, const QRectF& rect, Qt::Alignment alignment,
                    const QString& shown) const;
 

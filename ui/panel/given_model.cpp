@@ -175,9 +175,14 @@ QVariant GivenModel::data(const QModelIndex& index, int role) const {
     case Qt::AccessibleTextRole:
         return accessible(index);
     case Qt::ToolTipRole:
-        return cell && *cell != Entry::name && !shownInFull(vector, *cell)
-                   ? tr("kept as %1").arg(editedText(sketch, vector, *cell))
-                   : QVariant();
+        if (!cell) {
+            return {};
+        }
+        if (*cell == Entry::name) {
+            return text(vectorOf(sketch, vector).name);
+        }
+        return shownInFull(vector, *cell) ? tr("Type a value; Space makes it given or one to find")
+                                          : tr("kept as %1").arg(editedText(sketch, vector, *cell));
     case ToFindRole:
         return !draft && cell && isToFind(sketch, vector, *cell) &&
                shown(vector, index.column()) == tr("to find");
@@ -252,7 +257,7 @@ void GivenModel::toggle(const QModelIndex& index) {
         return;
     }
     m_drafts.drop(nameAt(index), index.column());
-    const Sketch after = toggled(m_document.result(), vectorAt(index.row()), *cell);
+    const Sketch after = toggled(m_document, vectorAt(index.row()), *cell);
     const bool toFind = isToFind(after, vectorAt(index.row()), *cell);
     if (const auto fault = m_document.edit(after, toFind ? tr("Ask for a value") : tr("Give a value"))) {
         emit refused(index, text(fault->message));

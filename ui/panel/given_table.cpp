@@ -30,8 +30,11 @@ QWidget* GivenDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem
 
 void GivenDelegate::setEditorData(QWidget* editor, const QModelIndex& index) const {
     auto* field = qobject_cast<QLineEdit*>(editor);
-    if (field && !field->isModified()) {
-        field->setText(index.data(Qt::EditRole).toString());
+    const QString text = index.data(Qt::EditRole).toString();
+    if (field && !field->isModified() &&
+        field->text() != text) { // the same text again would drop the selection
+        field->setText(text);
+        field->selectAll(); // what is typed now takes its place
     }
 }
 
@@ -81,7 +84,7 @@ GivenTable::GivenTable(GivenModel& model, GivenDelegate* delegate, QWidget* pare
     setObjectName(QStringLiteral("givenTable"));
     setAccessibleName(tr("Given"));
     setEditTriggers(DoubleClicked | SelectedClicked | EditKeyPressed | AnyKeyPressed);
-    setShares({16, 25, 30, 29});
+    setShares({24, 26, 28, 22});
     setModel(&model);
 }
 
@@ -117,6 +120,7 @@ void GivenTable::dropTyping() {
 }
 
 void GivenTable::keyPressEvent(QKeyEvent* event) {
+    emit keyed();
     if (event->matches(QKeySequence::Paste)) {
         emit pasted(QGuiApplication::clipboard()->text());
     } else if (event->text() == QLatin1String("?") || event->key() == Qt::Key_Space) {
@@ -131,6 +135,7 @@ void GivenTable::keyPressEvent(QKeyEvent* event) {
         }
     } else if (event->key() == Qt::Key_Escape) {
         m_model.discardDraft(currentIndex());
+        emit draftDropped();
     } else {
         PanelTable::keyPressEvent(event);
     }

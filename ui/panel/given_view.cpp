@@ -50,7 +50,18 @@ GivenView::GivenView(SketchDocument& document, QWidget* parent)
     connect(m_table, &GivenTable::menuAsked, this, &GivenView::showMenu);
     connect(m_table->selectionModel(), &QItemSelectionModel::selectionChanged, this, &GivenView::onSelection);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this,
-            [this](const QModelIndex& cell) { sayCell(cell); });
+            [this](const QModelIndex& cell) {
+                sayCell(cell);
+                emit cellUsed();
+            });
+    connect(m_table, &GivenTable::keyed, this, &GivenView::cellUsed);
+    connect(m_table, &GivenTable::draftDropped, this, [this] { sayCell(m_table->currentIndex()); });
+    // What waits to be mended was typed into a sketch that an undo has left.
+    connect(&document.undoStack(), &QUndoStack::indexChanged, this, [this](int index) {
+        if (index < std::exchange(m_steps, index)) {
+            forgetDrafts();
+        }
+    });
 }
 
 void GivenView::setTheme(const Theme& theme) {

@@ -48,6 +48,8 @@ signals:
     void removal(const QList<int>& rows);
     void addition();
     void menuAsked(const QModelIndex& index, const QPoint& globalPlace);
+    void keyed();        ///< a key arrived: its cell should be seen
+    void draftDropped(); ///< by Escape
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -83,6 +85,7 @@ public:
 signals:
     void selected(int vector); ///< kNoVector: nothing, or more than one
     void pointedAt(int vector);
+    void cellUsed(); ///< another cell is current, or a key arrived at it
 
 private:
     void say(const QString& line, bool fault);
@@ -98,6 +101,7 @@ private:
     GivenDelegate* m_delegate;
     GivenTable* m_table;
     QLabel *m_line, *m_fault; ///< what was understood; why not
+    int m_steps = 0;          ///< of the undo stack, when last told
     bool m_following = false; ///< the selection comes from outside
 };
 

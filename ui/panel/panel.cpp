@@ -11,6 +11,7 @@
 #include "ui/style/symbols.h"
 
 #include <QHBoxLayout>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 namespace tailpoint {
@@ -30,8 +31,9 @@ Panel::Panel(SketchDocument& document, QWidget* parent)
       m_angles(new AnglesModel(document, this)),
       m_vectorTable(new PanelTable(new PanelDelegate(Rules::headings), kReadOnlyRowHeight)),
       m_angleTable(new PanelTable(new PanelDelegate(Rules::headings), kReadOnlyRowHeight)),
-      m_check(new SteadyLines(QStringLiteral("check"))), m_caution(new ValueLabel(QStringLiteral("caution-line"))),
-      m_steps(new SolutionView(document)), m_column(nullptr) {
+      m_check(new SteadyLines(QStringLiteral("check"))),
+      m_caution(new ValueLabel(QStringLiteral("caution-line"))), m_steps(new SolutionView(document)),
+      m_column(nullptr) {
     setObjectName(QStringLiteral("panel"));
     setFrameShape(QFrame::NoFrame);
     setWidgetResizable(true);
@@ -115,7 +117,9 @@ void Panel::addSection(const QString& title, QLabel* aside, QList<QWidget*> cont
 void Panel::showSections() {
     const bool answered = shownSolution(m_document.result()) != nullptr;
     for (const Section& section : std::as_const(m_sections)) {
-        const bool there = answered || section.shown == Shown::always;
+        const bool there = section.name == QLatin1String("solution")
+                               ? !m_document.sketch().forces.empty()
+                               : answered || section.shown == Shown::always;
         if (section.rule != nullptr) {
             section.rule->setVisible(there);
         }
@@ -147,6 +151,8 @@ void Panel::connectParts() {
     connect(&m_frame, &QTimer::timeout, this, &Panel::refresh);
     connect(&m_document, &SketchDocument::changed, this, &Panel::documentChanged);
     connect(&m_document, &SketchDocument::replaced, m_given, &GivenView::forgetDrafts);
+    connect(&m_document, &SketchDocument::replaced, this, [this] { verticalScrollBar()->setValue(0); });
+    connect(m_given, &GivenView::cellUsed, this, &Panel::showCell);
     connect(m_given, &GivenView::selected, this, &Panel::selected);
     connect(m_given, &GivenView::pointedAt, this, &Panel::pointedAt);
     connect(m_vectorTable, &PanelTable::pointedAt, this, [this](int row) {
@@ -220,6 +226,15 @@ void Panel::paste(const QString& lines) {
 
 void Panel::takeFocus() {
     m_given->table()->setFocus(Qt::TabFocusReason);
+    showCell();
+}
+
+/// Nobody types out of sight.
+void Panel::showCell() {
+    const GivenTable* table = m_given->table();
+    const QRect cell = table->visualRect(table->currentIndex());
+    const QPoint at = table->viewport()->mapTo(widget(), cell.center());
+    ensureVisible(at.x(), at.y(), 0, cell.height() / 2 + 12);
 }
 
 void Panel::finishTyping() {

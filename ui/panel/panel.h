@@ -70,6 +70,7 @@ private:
     void addSection(const QString& title, QLabel* aside, QList<QWidget*> contents, const QString& name = {},
                     Shown shown = Shown::always);
     void showSections();
+    void showCell();
     void connectParts();
     void documentChanged();
     void refresh();

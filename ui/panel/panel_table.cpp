@@ -68,6 +68,24 @@ void PanelDelegate::paintText(QPainter& painter, const QRectF& rect, const QFont
     }
 }
 
+namespace {
+
+/// A note in the first column of a row that holds nothing else has the whole row.
+QRect withEmptyRest(QRect cell, const QStyleOptionViewItem& option, const QModelIndex& index) {
+    if (index.column() != 0 || option.widget == nullptr) {
+        return cell;
+    }
+    for (int column = 1; column < index.model()->columnCount(); ++column) {
+        if (!index.siblingAtColumn(column).data().toString().isEmpty()) {
+            return cell;
+        }
+    }
+    cell.setRight(option.widget->width());
+    return cell;
+}
+
+} // namespace
+
 void PanelDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
                           const QModelIndex& index) const {
     const QRect& cell = option.rect;
@@ -79,8 +97,9 @@ void PanelDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     if (m_rules == Rules::everyRow || index.data(HeadingRole).toBool()) {
         painter->fillRect(QRect(cell.left(), cell.bottom(), cell.width(), 1), m_theme->hairline);
     }
-    painter->setClipRect(cell);
-    paintText(*painter, QRectF(cell).adjusted(kPadding, 0, -kPadding, 0), option.font, index);
+    const QRect room = withEmptyRest(cell, option, index);
+    painter->setClipRect(room);
+    paintText(*painter, QRectF(room).adjusted(kPadding, 0, -kPadding, 0), option.font, index);
     const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
     if (view && view->hasFocus() && view->currentIndex() == index) {
         painter->setPen(QPen(m_theme->given, 2));

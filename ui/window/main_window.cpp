@@ -153,7 +153,8 @@ void MainWindow::Private::restore() {
         window.resize(kFirstSize.boundedTo(window.screen()->availableSize() - kFrame));
     }
     if (!splitter->restoreState(settings.splitter())) {
-        splitter->setSizes({window.width() - kPanelWidth, kPanelWidth});
+        const int panelWidth = std::clamp(window.width() * 2 / 5, panel->minimumWidth(), kPanelWidth);
+        splitter->setSizes({window.width() - panelWidth, panelWidth});
     }
 }
 

@@ -61,7 +61,7 @@ void QuestionMenu::prepare() {
     const bool two = askingComponents(result).has_value();
     m_components->setEnabled(two);
     m_components->setText(
-        two ? tr("&Resolve %1 along the lines of %2 and %3").arg(nameOf(kSumIndex), nameOf(0), nameOf(1))
+        two ? tr("Resol&ve %1 along the lines of %2 and %3").arg(nameOf(kSumIndex), nameOf(0), nameOf(1))
             : tr("Resolve the resultant along two lines"));
     const int selected = m_parts.canvas.selected();
     const bool smallest = askingSmallest(result, selected).has_value();

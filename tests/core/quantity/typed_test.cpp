@@ -239,13 +239,16 @@ TEST(TypedDirections, AreRefusedWithTheMend) {
         const char* text;
         const char* reason;
     };
-    const Row table[] = {{"", "can't be read"},     {"25 x", "is not a unit"}, {"25 grad", "is not a unit"},
-                         {"0:0", "points nowhere"}, {"3:", "can't be read"},   {":4", "can't be read"},
-                         {"3:4:5", "left over"},    {"N120E", "no bearing"},   {"N30", "no bearing"},
-                         {"N30N", "no bearing"},    {"E30N", "left over"},     {"NN", "no bearing"},
-                         {"N30EE", "left over"},    {"25 ± 0", "tolerance"},   {"25 deg deg", "left over"},
-                         {"25° :4", "left over"},   {"1e999", "too large"},    {"3:1e999", "too large"},
-                         {"north", "left over"}};
+    const Row table[] = {{"", "can't be read"},        {"25 x", "is not a unit"},
+                         {"25 grad", "is not a unit"}, {"0:0", "points nowhere"},
+                         {"3:", "can't be read"},      {":4", "can't be read"},
+                         {"3:4:5", "left over"},       {"N120E", "no bearing"},
+                         {"N30", "no bearing"},        {"N30N", "no bearing"},
+                         {"E30N", "left over"},        {"NN", "no bearing"},
+                         {"N30EE", "left over"},       {"25 ± 0", "tolerance"},
+                         {"25 deg deg", "left over"},  {"25° :4", "left over"},
+                         {"1e999", "too large"},       {"3:1e999", "too large"},
+                         {"north", "left over"},       {"abc", "N30E"}};
     for (const Row& row : table) {
         const std::string message = messageOf(parseDirection(row.text, AngleUnit::deg));
         EXPECT_NE(message.find(row.reason), std::string::npos)

@@ -141,6 +141,15 @@ TEST(EndlesslyMany, IsToldWhatToGive) {
                "will do. Give the direction of P or the direction of R.");
 }
 
+TEST(NoTriangle, IsToldWithoutAStrayComma) {
+    const std::string message =
+        solve(sketch({force("A", 500, 0), force("P", 10, kToFind), force("Q", 10, kToFind)},
+                     force("R", 20, 90)))
+            .message;
+    EXPECT_NE(message.find("close no triangle with"), std::string::npos) << message;
+    EXPECT_EQ(message.find(",;"), std::string::npos) << message;
+}
+
 TEST(TwoAnswers, AreToldByTheirLoci) {
     EXPECT_EQ(solve(sketch({force("P", 3, kToFind), force("Q", 4, kToFind)}, force("R", 5, 0))).message,
               "Two answers: the circle of P and the circle of Q cross twice.");

@@ -62,6 +62,30 @@ Sketch toggled(const Result& result, int vector, Entry cell) {
     return settled(std::move(after));
 }
 
+Sketch toggled(const SketchDocument& document, int vector, Entry cell) {
+    const Result& result = document.result();
+    Sketch after = toggled(result, vector, cell);
+    if (!result.solved.solutions.empty() || !isToFind(result.sketch, vector, cell)) {
+        return after;
+    }
+    const std::string& name = vectorOf(after, vector).name;
+    const auto stood = [&](const Sketch& sketch) {
+        return hasVector(sketch, vector) && vectorOf(sketch, vector).name == name &&
+               !isToFind(sketch, vector, cell) && sketch.forceUnit == after.forceUnit &&
+               sketch.angleUnit == after.angleUnit && sketch.reference == after.reference;
+    };
+    if (const Sketch* former = document.lastWhere(stood)) {
+        const Force& was = vectorOf(*former, vector);
+        if (cell == Entry::magnitude) {
+            vectorOf(after, vector).magnitude = was.magnitude;
+        } else {
+            vectorOf(after, vector).direction = was.direction;
+        }
+        after = settled(std::move(after));
+    }
+    return after;
+}
+
 Sketch withForceAdded(const Sketch& sketch, bool toFind) {
     Sketch after = sketch;
     Force force;

@@ -16,7 +16,12 @@ struct Lines {
 struct Fields {
     QString name, magnitude, direction;
 };
-using Read = std::variant<Force, NotTaken>;
+/// A force, and what is worth saying about how it was read.
+struct Pasted {
+    Force force;
+    QString understood;
+};
+using Read = std::variant<Pasted, NotTaken>;
 
 /// A sheet with the same units and axis and one force on it: each line is read by itself, however many there
 /// are.
@@ -35,14 +40,17 @@ Read readFields(Sketch sheet, const Fields& fields) {
     const std::pair<Entry, QString> cells[]{{Entry::magnitude, fields.magnitude},
                                             {Entry::direction, fields.direction},
                                             {Entry::name, fields.name}};
+    QString understood;
     for (const auto& [cell, typed] : cells) {
         Outcome outcome = typedInto(sheet, 0, cell, typed);
         if (auto* refused = std::get_if<NotTaken>(&outcome)) {
             return std::move(*refused);
         }
-        sheet = std::move(std::get<Taken>(outcome).sketch);
+        auto& taken = std::get<Taken>(outcome);
+        sheet = std::move(taken.sketch);
+        understood = understood.isEmpty() && cell == Entry::magnitude ? taken.understood : understood;
     }
-    return sheet.forces[0];
+    return Pasted{sheet.forces[0], understood};
 }
 
 /// A unit or a grouping may put spaces inside a field: the first split whose fields both read is taken, and
@@ -54,7 +62,7 @@ Read readSpaced(const Sketch& sheet, const QStringList& parts) {
     Read plain = split(2);
     for (qsizetype at = 3; at < parts.size() && std::holds_alternative<NotTaken>(plain); ++at) {
         Read other = split(at);
-        if (std::holds_alternative<Force>(other)) {
+        if (std::holds_alternative<Pasted>(other)) {
             return other;
         }
     }
@@ -75,7 +83,12 @@ NotTaken atLine(int number, const QString& message) {
     return {Lines::tr("Line %1: %2").arg(number).arg(message)};
 }
 
-Outcome finished(Sketch after, std::size_t before) {
+/// The names of a table's columns, above it: no field of them has a digit or asks for a value.
+bool isHeading(const QString& line) {
+    return std::none_of(line.begin(), line.end(), [](QChar c) { return c.isDigit() || c == u'?'; });
+}
+
+Outcome finished(Sketch after, std::size_t before, const QString& understood) {
     const std::size_t added = after.forces.size() - before;
     if (added == 0) {
         return NotTaken{Lines::tr("Nothing to paste: copy lines of name, magnitude and direction first")};
@@ -83,8 +96,9 @@ Outcome finished(Sketch after, std::size_t before) {
     if (const auto fault = firstFault(after)) {
         return NotTaken{QString::fromStdString(fault->message)};
     }
+    const QString count = added == 1 ? Lines::tr("1 force added") : Lines::tr("%1 forces added").arg(added);
     return Taken{std::move(after),
-                 added == 1 ? Lines::tr("1 force added") : Lines::tr("%1 forces added").arg(added)};
+                 understood.isEmpty() ? count : Lines::tr("%1 (%2)").arg(count, understood)};
 }
 
 } // namespace
@@ -97,24 +111,26 @@ Outcome withLinesAdded(const Sketch& sketch, const QString& lines) {
         names.insert(force.name);
     }
     int number = 0;
+    QString understood;
     for (const QString& line :
          QString(lines).replace(QLatin1String("\r\n"), QLatin1String("\n")).split(u'\n')) {
         ++number;
-        if (line.trimmed().isEmpty()) {
+        if (line.trimmed().isEmpty() || (number == 1 && isHeading(line))) {
             continue;
         }
         Read read = readLine(sheet, line.trimmed());
         if (auto* refused = std::get_if<NotTaken>(&read)) {
             return atLine(number, refused->message);
         }
-        Force& force = std::get<Force>(read);
+        auto& [force, said] = std::get<Pasted>(read);
+        understood = understood.isEmpty() ? said : understood;
         if (!names.insert(force.name).second) {
             const QString name = QString::fromStdString(force.name);
             return atLine(number, Lines::tr("the name %1 is taken; give this force another").arg(name));
         }
         after.forces.push_back(std::move(force));
     }
-    return finished(std::move(after), sketch.forces.size());
+    return finished(std::move(after), sketch.forces.size(), understood);
 }
 
 } // namespace tailpoint
