@@ -124,9 +124,12 @@ void ColumnHeads::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setPen(palette().color(QPalette::PlaceholderText));
     for (int column = 0; column < m_columns; ++column) {
-        const QRect place(m_table.columnViewportPosition(column) + kPadding, 0,
-                          m_table.columnWidth(column) - 2 * kPadding, height());
+        QRect place(m_table.columnViewportPosition(column) + kPadding, 0,
+                    m_table.columnWidth(column) - 2 * kPadding, height());
         const QVariant side = m_table.model()->index(0, column).data(Qt::TextAlignmentRole);
+        if (side.toInt() & Qt::AlignRight) {
+            place.setLeft(place.left() - 2 * kPadding); // a long name in a narrow panel: over the gap
+        }
         const QString name = m_table.model()->headerData(column, Qt::Horizontal).toString();
         painter.drawText(place, side.toInt() | Qt::AlignBottom, column == 0 ? name : name.toLower());
     }
