@@ -54,15 +54,15 @@ void drawVector(Drawing& d, int index) {
     const Ends ends = d.endsOf(index);
     g.ends = {ends.tail, ends.tip};
     addArrow(g.items, role, ends.tail, ends.tip, d.weight(isSum ? d.style.sumWidth : d.style.givenWidth),
-             isSum ? Head::open : Head::filled);
+             isSum            ? Head::open
+             : vector.found() ? Head::hollow
+                              : Head::filled);
     if (!isSum && d.vectors.forces.size() > kMostLabelled)
         return;
-    if (isZero)
-        d.ask(Spot{ends.tail, 4 * d.factor}, role, d.style.labelSize,
-              labelOf(d, vector, d.shows(stages::magnitudes)), nameRuns(vector.name));
-    else
-        d.ask(Shaft{ends.tail, ends.tip, sideOfShaft(d, index, ends)}, role, d.style.labelSize,
-              labelOf(d, vector, d.shows(stages::magnitudes)), nameRuns(vector.name));
+    const Runs full = labelOf(d, vector, d.shows(stages::magnitudes)), brief = nameRuns(vector.name);
+    const Anchoring at = isZero ? Anchoring(Spot{ends.tail, 4 * d.factor})
+                                : Anchoring(Shaft{ends.tail, ends.tip, sideOfShaft(d, index, ends)});
+    d.pin(d.ask(at, role, d.style.labelSize, full, brief), d.forceAt(index).label);
 }
 
 /// The sum, then the longest first: of arrows on one line each stays to be seen.

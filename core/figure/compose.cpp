@@ -19,18 +19,42 @@ Obstacles obstaclesOf(const Drawing& d) {
     return obstacles;
 }
 
+/// A row for each label that lost its value, or all but a letter, or everything.
+std::vector<Runs> keyRows(const std::vector<LabelRequest>& requests,
+                          const std::vector<std::optional<Placed>>& placed) {
+    std::vector<Runs> rows;
+    for (std::size_t i = 0; i < requests.size(); ++i) {
+        if (requests[i].optional || (placed[i] && !placed[i]->shortened))
+            continue;
+        Runs& row = rows.emplace_back();
+        if (placed[i] && placed[i]->letter) {
+            row = plainRuns(*placed[i]->letter + std::string("  "));
+            row.front().bold = true;
+        }
+        row.insert(row.end(), requests[i].full.begin(), requests[i].full.end());
+    }
+    return rows;
+}
+
 void settleLabels(Drawing& d, const Placement& previous) {
     Obstacles obstacles = obstaclesOf(d);
+    std::erase_if(d.labels, [&](LabelRequest& request) {
+        return !keepSeen(request.anchor, d.sheet, d.reserved, d.factor);
+    });
     auto placed = placeLabels(d.labels, obstacles, d.measure, previous, d.factor);
     for (std::size_t i = 0; i < placed.size(); ++i) {
         if (!placed[i])
             continue;
         Group& group = d.figure.list.groups[d.labels[i].group];
-        if (placed[i]->leader)
+        if (placed[i]->leader) {
+            placed[i]->leader->width = d.weight(0.6); // a room's least stroke; labels keep more air than that
             group.items.emplace_back(std::move(*placed[i]->leader));
+        }
         group.items.emplace_back(std::move(placed[i]->text));
         d.figure.placement[d.labels[i].id] = placed[i]->candidate;
+        d.figure.homes[d.labels[i].id] = d.labels[i].home;
     }
+    drawKey(d, keyRows(d.labels, placed), obstacles);
 }
 
 } // namespace

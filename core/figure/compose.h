@@ -66,6 +66,8 @@ using Placement = std::map<std::string, int>; ///< label's id -> place; "row of 
 struct Figure {
     DisplayList list;
     Placement placement;
+    std::map<std::string, Point>
+        homes; ///< by label's id: the middle of what it belongs to; pins count from it
 };
 
 Figure compose(const Sketch& sketch, const Solved& solved, const Construction& construction, const View& view,

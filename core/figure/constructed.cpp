@@ -112,6 +112,27 @@ Runs locusName(std::string_view kind, std::string_view name) {
     return runs;
 }
 
+/// What is given of a vector with one unknown: ", 260 N" or ", at 40.0\u00B0".
+std::string givenPart(const Drawing& d, int vector) {
+    const PlainVector& v = d.vectors.at(vector);
+    if (v.hasMagnitude)
+        return ", " + shownForceWithUnit(v.magnitude, d.sketch, Origin::typed);
+    const auto referred = d.referred(vector);
+    return referred ? ", " + withMinus(shownAngle(*referred, d.sketch)) : "";
+}
+
+/// Where there is no answer no arrow carries what is given of the vector: the name of its locus does.
+void askForLocus(Drawing& d, Anchoring where, int vector, Runs name) {
+    Runs full = name;
+    const bool waits = !d.answered() && d.options.values;
+    if (waits)
+        for (Run& run : plainRuns(givenPart(d, vector)))
+            full.push_back(std::move(run));
+    d.ask(std::move(where), Role::label, (waits ? 1 : 0.85) * d.style.angleSize, std::move(full),
+          std::move(name))
+        .optional = !waits;
+}
+
 void drawLine(Drawing& d, const LineLocus& ray, const std::string& id, const std::string& name) {
     const Point through = d.view.toSheet(ray.through), unit{ray.unit.x(), -ray.unit.y()};
     const double far = d.sheet.width + d.sheet.height + length(through - d.common());
@@ -124,8 +145,7 @@ void drawLine(Drawing& d, const LineLocus& ray, const std::string& id, const std
         g.items.emplace_back(line(Role::locus, a + part[0] * (b - a), a + part[1] * (b - a),
                                   d.weight(d.style.locusWidth), Dash::chainTwoDots));
     const Point from = a + parts.back()[0] * (b - a), to = a + parts.back()[1] * (b - a);
-    d.ask(Shaft{from, to, 1}, Role::label, 0.85 * d.style.angleSize, locusName("line of action of ", name))
-        .optional = true;
+    askForLocus(d, Shaft{from, to, 1}, ray.vector, locusName("line of action of ", name));
 }
 
 /// Round the common point a force with known magnitude has its tip; drawn back from a given tip, its tail.
@@ -156,8 +176,7 @@ void drawCircle(Drawing& d, const CircleLocus& circle, const std::string& id, co
     Sector where{centre, radius, arcs.front()[0], arcs.front()[1]};
     for (const int eighth : {1, 3, 5, 7}) // its name may stand anywhere along it
         where.splits.push_back({where.startDegrees + eighth / 8.0 * where.sweepDegrees, eighth});
-    d.ask(where, Role::label, 0.85 * d.style.angleSize, locusName("c" + circleWords(d, circle), name))
-        .optional = true;
+    askForLocus(d, std::move(where), circle.vector, locusName("c" + circleWords(d, circle), name));
 }
 
 /// Two unknown forces may change places in the triangle: each takes its locus to where it is drawn.

@@ -60,8 +60,9 @@ void addAxisArc(Drawing& d, const AxisArc& arc, double radius) {
         return;
     Sector sector{d.common(), radius, d.axisDegrees(), arc.sweep};
     sector.splits = d.raysInside(sector.startDegrees, sector.sweepDegrees);
-    d.ask(std::move(sector), arc.index == kSumIndex ? Role::sum : Role::label, d.style.angleSize,
-          plainRuns(shownAngle(std::abs(*referred), d.sketch)));
+    LabelRequest& label = d.ask(std::move(sector), arc.index == kSumIndex ? Role::sum : Role::label,
+                                d.style.angleSize, plainRuns(shownAngle(std::abs(*referred), d.sketch)));
+    d.pin(label, d.forceAt(arc.index).directionLabel);
 }
 
 std::string rowKey(const Drawing& d, const AxisArc& arc) {

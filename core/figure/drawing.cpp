@@ -59,6 +59,7 @@ LabelRequest& Drawing::ask(Anchoring anchor, Role ink, double size, Runs full, R
     LabelRequest request;
     request.group = figure.list.groups.size() - 1;
     request.id = figure.list.groups.back().id;
+    request.home = homeOf(anchor);
     request.anchor = std::move(anchor);
     request.ink = ink;
     request.size = sizeOf(Face::serif, size);
@@ -122,12 +123,17 @@ const ForceTriangle* Drawing::triangle() const {
     return options.otherOrder ? &*construction.otherTriangle : &*construction.triangle;
 }
 
-bool Drawing::lociChangePlaces() const {
+bool lociChangePlaces(const ForceTriangle& drawn, const Solved& solved, const Construction& construction,
+                      const Vectors& vectors) {
     const auto [u, v] = solved.unknownVectors;
-    if (!triangle() || u < 0 || v < 0 || construction.loci.empty())
+    if (u < 0 || v < 0 || construction.loci.empty())
         return false;
     const int first = std::visit([](const auto& locus) { return locus.vector; }, construction.loci.front());
-    return triangle()->names[0] != vectors.at(first).name;
+    return drawn.names[0] != vectors.at(first).name;
+}
+
+bool Drawing::lociChangePlaces() const {
+    return triangle() && tailpoint::lociChangePlaces(*triangle(), solved, construction, vectors);
 }
 
 std::size_t Drawing::sideOf(int index) const {

@@ -47,6 +47,15 @@ struct Drawing {
     /// Asks for a label on the group added last.
     LabelRequest& ask(Anchoring anchor, Role ink, double size, Runs full, Runs brief = {});
 
+    /// Puts the label asked for last where it was put by hand.
+    void pin(LabelRequest& request, const std::optional<LabelPin>& at) const {
+        if (at)
+            request.pinned = request.home + factor * Point{at->right, -at->up};
+    }
+    const Force& forceAt(int index) const {
+        return index == kSumIndex ? sketch.sum : sketch.forces[static_cast<std::size_t>(index)];
+    }
+
     bool answered() const { return options.solution < solved.solutions.size(); }
     bool shows(int from) const { return stage >= from; }
     bool showsOther(int from) const {
@@ -93,6 +102,10 @@ inline constexpr int kAxisRay = 1, kSumRay = 2, kFirstForceRay = 3;
 /// Beyond these numbers of forces their axis arcs, their chain's names and their labels are left out.
 inline constexpr std::size_t kMostAxisArcs = 6, kMostChainNames = 8, kMostLabelled = 40;
 
+/// Two unknown forces stand in the drawn triangle in the order in which their loci do not.
+bool lociChangePlaces(const ForceTriangle& drawn, const Solved& solved, const Construction& construction,
+                      const Vectors& vectors);
+
 /// Where a vector is drawn: hits and drags go by it too.
 inline Ends endsOf(const Drawing& drawing, int index) {
     return drawing.endsOf(index);
@@ -112,6 +125,8 @@ void drawDirections(Drawing& drawing);
 void drawPoints(Drawing& drawing);
 void drawNote(Drawing& drawing);
 void drawTitleBlock(Drawing& drawing);
+/// After the labels, where these left room.
+void drawKey(Drawing& drawing, std::vector<Runs> rows, const Obstacles& obstacles);
 
 /// An arc shorter than this is hardly seen, points.
 inline constexpr double kLeastSpan = 9;

@@ -51,18 +51,31 @@ void takeConstruction(Content& content, const Construction& construction, Constr
                 content.stroke((*t)->corners[i], (*t)->corners[(i + 1) % 3]);
 }
 
-void takeLoci(Content& content, const Construction& construction) {
+/// `whole`: where the triangle ends, if the loci go with their forces to the other end of it.
+void takeLoci(Content& content, const Construction& construction, const Eigen::Vector2d* whole) {
+    const auto placed = [&](const Eigen::Vector2d& at) { return whole ? Eigen::Vector2d(*whole - at) : at; };
     for (const Locus& locus : construction.loci) {
         if (const auto* ray = std::get_if<LineLocus>(&locus)) {
-            content.points.push_back(ray->through);
+            content.points.push_back(placed(ray->through));
             continue;
         }
         const auto& circle = std::get<CircleLocus>(locus);
+        const Eigen::Vector2d centre = placed(circle.centre);
         for (const Eigen::Vector2d& way : {Eigen::Vector2d(1, 0), Eigen::Vector2d(0, 1)}) {
-            content.points.push_back(circle.centre + circle.radius * way);
-            content.points.push_back(circle.centre - circle.radius * way);
+            content.points.push_back(centre + circle.radius * way);
+            content.points.push_back(centre - circle.radius * way);
         }
     }
+}
+
+const Eigen::Vector2d* endOfChanged(const Sketch& sketch, const Solved& solved,
+                                    const Construction& construction, const FigureOptions& options) {
+    if (options.construction != ConstructionKind::triangle || !construction.triangle)
+        return nullptr;
+    const ForceTriangle& t = options.otherOrder ? *construction.otherTriangle : *construction.triangle;
+    const bool changed =
+        lociChangePlaces(t, solved, construction, vectorsOf(sketch, solved, options.solution));
+    return changed ? &t.corners[2] : nullptr;
 }
 
 struct Bounds {
@@ -206,7 +219,7 @@ View fittedView(const Sketch& sketch, const Solved& solved, const Construction& 
     for (std::size_t s = 0; s < std::max<std::size_t>(1, solved.solutions.size()); ++s)
         takeVectors(content, vectorsOf(sketch, solved, s));
     takeConstruction(content, construction, options.construction);
-    takeLoci(content, construction);
+    takeLoci(content, construction, endOfChanged(sketch, solved, construction, options));
     const Bounds bounds = boundsOf(content.points);
 
     const double f = options.style.factor;

@@ -10,6 +10,8 @@ namespace {
 constexpr double kAir = 2, kComfort = 5;
 constexpr double kGap = 4.5; ///< between a label and its own stroke
 
+constexpr double kFarPin = 40; ///< points from the middle of its thing; a pinned label further off is led
+
 /// What a worse kind of place costs, far above any cost of a place beside its thing.
 constexpr double kLedCost = 10, kBriefCost = 100, kLostCost = 1000;
 constexpr double kWayCost = 0.02; ///< of a point's way from the place that it had, while dragging
@@ -42,12 +44,28 @@ public:
     /// Where it stood last time, with the text that it had; empty if it can't stand there any more.
     std::optional<Placed> keep(const LabelRequest& request) {
         hold(request);
-        if (m_held < 0)
+        if (m_held < 0 || m_held >= kLetterFrom)
             return std::nullopt;
         const bool brief = m_held >= kBriefFrom;
         return brief && request.brief.empty()
                    ? std::nullopt
                    : keepRuns(request, brief ? request.brief : request.full, brief);
+    }
+
+    /// Where it was put by hand. It may lie over strokes, on its halo, but not over another text; far from
+    /// its thing it is led to it.
+    std::optional<Placed> pin(const LabelRequest& request) {
+        m_held = -1;
+        prepare(request, request.full);
+        const Box box = boxAround(*request.pinned, m_extent.width, m_extent.height);
+        if (!m_obstacles.isRoom(grown(box, kHaloPad)))
+            return std::nullopt;
+        Placed placed = finish(*request.pinned, kPinned, 0);
+        const Point rim = rimOf(box, request.home);
+        if (!m_obstacles.isOnSheet(request.home) || length(rim - request.home) < kFarPin * m_factor)
+            return placed;
+        lead(placed, request.home);
+        return placed;
     }
 
     std::optional<Placed> place(const LabelRequest& request) {
@@ -62,6 +80,19 @@ public:
         return placed;
     }
 
+    /// The letter alone, beside its thing or led to it.
+    std::optional<Placed> placeLetter(const LabelRequest& request, char letter) {
+        m_held = -1;
+        const std::vector<Run> runs{{std::string(1, letter), false, true}};
+        auto placed = placeRuns(request, runs);
+        if (placed) {
+            placed->shortened = true;
+            placed->letter = letter;
+            placed->candidate += kLetterFrom;
+        }
+        return placed;
+    }
+
 private:
     void hold(const LabelRequest& request) {
         const auto it = m_previous.find(request.id);
@@ -73,6 +104,7 @@ private:
         m_runs = &runs;
         m_extent = extentOf(runs, request.size, m_measure);
         listGrips(m_grips, request.anchor);
+        std::erase_if(m_grips, [&](const Grip& grip) { return !m_obstacles.isOnSheet(grip.at); });
         m_was = m_held < 0 ? std::nullopt : middleAt(m_held % kBriefFrom);
     }
 
@@ -193,13 +225,17 @@ private:
 
     Placed finishLed(const Led& led) {
         Placed placed = finish(led.middle, kLedFrom + led.number, kLedCost + led.cost);
+        lead(placed, led.grip);
+        return placed;
+    }
+
+    void lead(Placed& placed, Point grip) {
         Path leader;
         leader.role = Role::leader;
-        leader.points = {led.grip, rimOf(placed.text.box, led.grip)};
+        leader.points = {grip, rimOf(placed.text.box, grip)};
         leader.width = 0.6 * m_factor;
         m_obstacles.addLeader(leader.points[0], leader.points[1], leader.width);
         placed.leader = leader;
-        return placed;
     }
 
     Placed finish(Point middle, int candidate, double cost) {
@@ -244,6 +280,20 @@ std::vector<std::size_t> reordered(const std::vector<std::size_t>& order, const 
     return next;
 }
 
+void addTo(Obstacles& obstacles, const Placed& placed) {
+    obstacles.addLabel(placed.text.box);
+    if (placed.leader)
+        obstacles.addLeader(placed.leader->points[0], placed.leader->points[1], placed.leader->width);
+}
+
+/// Key letters for those that found no place at all.
+void addLetters(Labels& labels, const std::vector<LabelRequest>& requests, Placer& placer) {
+    char letter = 'a';
+    for (std::size_t i = 0; i < labels.size() && letter <= 'z'; ++i)
+        if (!labels[i] && !requests[i].optional)
+            labels[i] = placer.placeLetter(requests[i], letter++);
+}
+
 } // namespace
 
 Text textAround(Point middle, const std::vector<Run>& runs, Role ink, double size, Face face,
@@ -263,12 +313,16 @@ Text textAround(Point middle, const std::vector<Run>& runs, Role ink, double siz
 Labels placeLabels(const std::vector<LabelRequest>& requests, Obstacles& obstacles,
                    const TextMeasure& measure, const Placement& previous, double factor) {
     Placer placer(obstacles, measure, previous, factor);
+    const Obstacles::Mark none = obstacles.mark();
     Labels kept(requests.size());
     std::vector<std::size_t> order;
     for (std::size_t i = 0; i < requests.size(); ++i)
-        if (!(kept[i] = previous.empty() ? std::nullopt : placer.keep(requests[i])))
+        if (requests[i].pinned)
+            kept[i] = placer.pin(requests[i]);
+    for (std::size_t i = 0; i < requests.size(); ++i)
+        if (!kept[i] && !(kept[i] = previous.empty() ? std::nullopt : placer.keep(requests[i])))
             order.push_back(i);
-    const Obstacles::Mark start = obstacles.mark();
+    const Obstacles::Mark start = obstacles.mark(); // what was kept stays
     Labels best = kept;
     double least = 1e300;
     constexpr int most = 4; // rounds; a fifth hardly ever finds more
@@ -289,6 +343,11 @@ Labels placeLabels(const std::vector<LabelRequest>& requests, Obstacles& obstacl
             break;
         order = next;
     }
+    obstacles.backTo(none);
+    for (const auto& placed : best)
+        if (placed)
+            addTo(obstacles, *placed);
+    addLetters(best, requests, placer);
     return best;
 }
 

@@ -1,7 +1,8 @@
 // Where labels stand. A label is put only where it touches no stroke, no other label and not the sheet's
 // edge. Where its full text finds no such place beside its thing, the rule is, in this order: the full text
 // at the end of a leader line; the short text (the name alone) beside its thing; the short text at a leader;
-// left to the key.
+// a key letter in the same way. What the short text or the letter stands for is told in the key, a small
+// table.
 #pragma once
 
 #include "core/figure/compose.h"
@@ -9,6 +10,7 @@
 #include "core/figure/places.h"
 
 #include <optional>
+#include <span>
 
 namespace tailpoint {
 
@@ -18,19 +20,22 @@ struct LabelRequest {
     Anchoring anchor;
     Role ink = Role::label;
     double size = 12;
-    std::vector<Run> full, brief; ///< brief: what is left when the full text has no room; may be empty
-    bool optional = false;        ///< left out rather than led by a leader
+    std::vector<Run> full, brief;  ///< brief: what is left when the full text has no room; may be empty
+    bool optional = false;         ///< left out rather than led by a leader
+    Point home{};                  ///< middle of what it belongs to
+    std::optional<Point> pinned{}; ///< its middle, put there by hand: where the sheet and other texts let it
 };
 
 struct Placed {
     Text text;
     std::optional<Path> leader;
     int candidate = -1; ///< number of the place; from kLedFrom on it has a leader, from kBriefFrom on it is
-                        ///< shortened
+                        ///< shortened, from kLetterFrom on a key letter
     bool shortened = false;
+    std::optional<char> letter{}; ///< what stands there instead of the text; the key tells what it means
     double cost = 0;
 };
-inline constexpr int kLedFrom = 100'000, kBriefFrom = 1'000'000;
+inline constexpr int kLedFrom = 100'000, kBriefFrom = 1'000'000, kLetterFrom = 2'000'000, kPinned = 3'000'000;
 
 /// Places the labels; an empty entry found no place. Deterministic: a function of its arguments alone. A
 /// label in `previous` keeps its place as long as that is free, and takes its turn before the others; if it
@@ -38,6 +43,13 @@ inline constexpr int kLedFrom = 100'000, kBriefFrom = 1'000'000;
 std::vector<std::optional<Placed>> placeLabels(const std::vector<LabelRequest>& requests,
                                                Obstacles& obstacles, const TextMeasure& measure,
                                                const Placement& previous, double factor);
+
+/// Middle of what a label belongs to: of a shaft or an arc, a point itself.
+Point homeOf(const Anchoring& anchor);
+
+/// Cuts what a label belongs to down to the part that is seen on the sheet and beside `covers` (title block,
+/// note). False: next to nothing is seen, and there is no label.
+bool keepSeen(Anchoring& anchor, const Box& sheet, std::span<const Box> covers, double factor);
 
 /// A text whose measured box has its middle here.
 Text textAround(Point middle, const std::vector<Run>& runs, Role ink, double size, Face face,

@@ -116,14 +116,15 @@ void Obstacles::settle() {
         m_members[next[cell]++] = stroke;
 }
 
-bool Obstacles::isFree(const Box& box) const {
-    if (!inside(box, m_room))
-        return false;
+bool Obstacles::isRoom(const Box& box) const {
     const auto overlaps = [&](const Box& other) { return overlap(box, other); };
-    if (std::any_of(m_texts.begin(), m_texts.end(), overlaps) ||
-        std::any_of(m_labels.begin(), m_labels.end(), overlaps) ||
-        std::any_of(m_leaders.begin(), m_leaders.end(),
-                    [&](const Segment& s) { return meets(grown(box, s.half), s.a, s.b); }))
+    return inside(box, m_room) && std::none_of(m_texts.begin(), m_texts.end(), overlaps) &&
+           std::none_of(m_labels.begin(), m_labels.end(), overlaps);
+}
+
+bool Obstacles::isFree(const Box& box) const {
+    if (!isRoom(box) || std::any_of(m_leaders.begin(), m_leaders.end(),
+                                    [&](const Segment& s) { return meets(grown(box, s.half), s.a, s.b); }))
         return false;
     const Range cells = cellsOf(box);
     for (int row = cells.top; row <= cells.bottom; ++row)

@@ -20,6 +20,9 @@ public:
     void addLabel(const Box& box) { m_labels.push_back(box); }
     void addLeader(Point a, Point b, double width) { m_leaders.push_back({a, b, width / 2}); }
 
+    bool isOnSheet(Point p) const { return contains(m_sheet, p); }
+    /// Does the box stand in the room, clear of all texts? Strokes may run behind it.
+    bool isRoom(const Box& box) const;
     /// Does the box stand in the room and touch nothing?
     bool isFree(const Box& box) const;
     /// Would a leader from a to b run through a text?

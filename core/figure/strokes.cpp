@@ -7,9 +7,10 @@ namespace tailpoint {
 namespace {
 
 constexpr double kMillimetre = 72 / 25.4;
-constexpr double kSlimness = 0.26;     ///< half the head's back by its length
-constexpr double kOpenSlimness = 0.30; ///< the sum's head is a little fuller
-constexpr double kNotch = 0.24;        ///< depth of the notch by the head's length
+constexpr double kSlimness = 0.26;       ///< half the head's back by its length
+constexpr double kOpenSlimness = 0.30;   ///< the sum's head is a little fuller
+constexpr double kHollowSlimness = 0.42; ///< so that there is sheet to see in it
+constexpr double kNotch = 0.24;          ///< depth of the notch by the head's length
 
 Path filledHead(Role role, Point tip, Point unit, double size) {
     const Point back = tip - size * unit, side = (kSlimness * size) * leftOf(unit);
@@ -18,6 +19,20 @@ Path filledHead(Role role, Point tip, Point unit, double size) {
     head.points = {tip, back + side, tip - ((1 - kNotch) * size) * unit, back - side};
     head.closed = head.filled = true;
     head.width = 0;
+    return head;
+}
+
+/// The notched head in outline, drawn inside the filled one as the open head is.
+Path hollowHead(Role role, Point tip, Point unit, double size, double width) {
+    const double sine = kHollowSlimness / std::hypot(1, kHollowSlimness);
+    const double mitre = std::min(width / 2 / sine, size / 3), room = size - mitre - width / 2;
+    const Point apex = tip - mitre * unit, back = apex - room * unit;
+    const Point side = (kHollowSlimness * room) * leftOf(unit);
+    Path head;
+    head.role = role;
+    head.points = {apex, back + side, apex - ((1 - kNotch) * room) * unit, back - side};
+    head.closed = true;
+    head.width = width;
     return head;
 }
 
@@ -54,6 +69,8 @@ void addHead(std::vector<Item>& items, Role role, Point tip, Point unit, double 
              double width) {
     if (head == Head::open)
         items.emplace_back(openHead(role, tip, unit, size, std::min(width, size / 5)));
+    else if (head == Head::hollow)
+        items.emplace_back(hollowHead(role, tip, unit, size, std::min(0.8 * width, size / 10)));
     else
         items.emplace_back(filledHead(role, tip, unit, size));
 }
@@ -68,7 +85,9 @@ void addArrow(std::vector<Item>& items, Role role, Point tail, Point tip, double
                              ? std::min(2 * kMillimetre * std::max(1.0, width / 1.3), 0.4 * size)
                              : headLength(size, width);
     // The shaft stops under the head: where the head is as wide as the shaft, or at the open head's back.
-    const double under = head == Head::open ? heads : heads * (1 - 1.25 * kNotch);
+    const double under = head == Head::open     ? heads
+                         : head == Head::hollow ? heads * (1 - kNotch)
+                                                : heads * (1 - 1.25 * kNotch);
     items.emplace_back(line(role, tail, tip - under * unit, std::min(width, 0.36 * heads), dash));
     addHead(items, role, tip, unit, heads, head, dash == Dash::solid ? 0.55 * width : width);
 }

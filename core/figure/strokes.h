@@ -9,6 +9,7 @@ namespace tailpoint {
 enum class Head {
     filled, ///< slim, notched back: given forces
     open,   ///< outline: the sum
+    hollow, ///< the notched head in outline: forces that were found
     small   ///< filled, for construction and arcs
 };
 

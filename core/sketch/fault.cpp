@@ -93,6 +93,13 @@ Fault nameFault(const std::string& name, const char* place) {
     return std::nullopt;
 }
 
+Fault pinFault(const std::optional<LabelPin>& pin, const char* place) {
+    const bool fits = !pin || (std::abs(pin->right) <= kFurthestPin && std::abs(pin->up) <= kFurthestPin);
+    return fits ? Fault()
+                : Fault(SketchFault{place, "is further than 10000 points away; take it out, and "
+                                           "the label finds its own place"});
+}
+
 // The first fault of a force or the sum, its place relative to that vector.
 Fault vectorFault(const Force& force) {
     if (Fault fault = nameFault(force.name, ".name")) {
@@ -110,7 +117,14 @@ Fault vectorFault(const Force& force) {
             toleranceFault(force.magnitude.plusMinus, isGiven(force.magnitude), ".magnitude.plusMinus")) {
         return fault;
     }
-    return toleranceFault(force.direction.plusMinus, isGiven(force.direction), ".direction.plusMinus");
+    if (Fault fault =
+            toleranceFault(force.direction.plusMinus, isGiven(force.direction), ".direction.plusMinus")) {
+        return fault;
+    }
+    if (Fault fault = pinFault(force.label, ".label")) {
+        return fault;
+    }
+    return pinFault(force.directionLabel, ".directionLabel");
 }
 
 Fault within(const std::string& vector, Fault fault) {

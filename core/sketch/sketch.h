@@ -53,6 +53,13 @@ struct Magnitude {
     bool operator==(const Magnitude&) const = default;
 };
 
+/// Where a label stands, from the middle of what it belongs to: points on paper to the right and up, at the
+/// figure's normal size.
+struct LabelPin {
+    double right = 0, up = 0;
+    bool operator==(const LabelPin&) const = default;
+};
+
 /// A force with its tail at the common point (or the sum of them all).
 struct Force {
     std::string name; ///< 1..16 printable characters, unique in the sketch
@@ -60,9 +67,11 @@ struct Force {
     Direction direction;
     bool lineOfActionOnly = false; ///< `"sense": "either"`: both senses admissible
     std::string carried; ///< keys of the file this version doesn't know: canonical JSON object text, or empty
+    std::optional<LabelPin> label{}, directionLabel{}; ///< put there by hand; empty: found anew
     bool operator==(const Force&) const = default;
 };
 
+inline constexpr double kFurthestPin = 10'000; ///< points, either way
 inline constexpr std::size_t kMostForces = 10'000;
 inline constexpr std::size_t kLongestName = 16; ///< code points
 inline constexpr int kMostFigures = 12;

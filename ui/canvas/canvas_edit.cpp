@@ -3,6 +3,7 @@
 #include "core/quantity/decimals.h"
 #include "core/quantity/typed.h"
 #include "ui/canvas/canvas_p.h"
+#include "ui/canvas/label_gesture.h"
 #include "ui/canvas/words.h"
 
 #include <QMenu>
@@ -203,6 +204,12 @@ std::unique_ptr<QMenu> Canvas::Private::menuFor(int vector) {
     menu->addAction(tr("Type the direction…\tShift+Enter"), &q,
                     [this, vector] { openEditor(Cell::direction, vector); });
     menu->addAction(tr("Rename…\tF2"), &q, [this, vector] { openEditor(Cell::name, vector); });
+    if (hasPins(scene.sketch(), vector)) {
+        menu->addAction(tr("Let the label find its own place"), &q, [this, vector] {
+            scene.document().edit(withoutPins(scene.sketch(), vector),
+                                  tr("Let the label find its own place"));
+        });
+    }
     if (scene.result().solved.solutions.size() == 2) {
         menu->addSeparator();
         menu->addAction(tr("Take the other answer\tN"), &q, [this] { q.takeOtherAnswer(); });

@@ -1,5 +1,6 @@
 // The pointer: which gesture a press begins, what hovering shows, the wheel.
 #include "ui/canvas/canvas_p.h"
+#include "ui/canvas/label_gesture.h"
 #include "ui/canvas/lit_parts.h"
 #include "ui/canvas/words.h"
 
@@ -39,6 +40,10 @@ std::unique_ptr<Gesture> Canvas::Private::gestureFor(const Hit& hit, QPointF at)
     case Hit::Kind::otherAnswer:
         return std::make_unique<ChooseGesture>(stage(), at);
     case Hit::Kind::label:
+        if (labelCanMove(hit)) {
+            return std::make_unique<LabelGesture>(stage(), hit, at);
+        }
+        break;
     case Hit::Kind::cell:
     case Hit::Kind::nothing:
         break;
@@ -169,7 +174,7 @@ void Canvas::Private::sayHover() {
     case Hit::Kind::otherAnswer:
         return say(tr("Click to take the other answer (N)."));
     case Hit::Kind::label:
-        return say(tr("Double-click to type an exact value."));
+        return say(tr("Double-click to type an exact value, drag to put the label elsewhere."));
     case Hit::Kind::cell:
         return say(hover.cell == Cell::scale
                        ? tr("Turn the wheel to zoom, or double-click to type the scale.")

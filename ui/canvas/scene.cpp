@@ -84,7 +84,7 @@ void Scene::keepInSheet() {
 View Scene::fitted() const {
     const Result& r = result();
     return fittedView(r.sketch, r.solved, r.construction, options(), m_sheet.view().width,
-                      m_sheet.view().height);
+                      m_sheet.view().height, &m_measure);
 }
 
 bool Scene::leavesSheet() const {

@@ -14,7 +14,8 @@ inline constexpr std::string_view kSketchFormat = "tailpoint-sketch";
 inline constexpr std::array<std::string_view, 11> kSketchKeys{"format",    "version",  "title",    "units",
                                                               "reference", "figures",  "decimals", "forces",
                                                               "sum",       "smallest", "caution"};
-inline constexpr std::array<std::string_view, 4> kForceKeys{"name", "magnitude", "direction", "sense"};
+inline constexpr std::array<std::string_view, 6> kForceKeys{"name",  "magnitude", "direction",
+                                                            "sense", "label",     "directionLabel"};
 inline constexpr std::array<std::string_view, 2> kUnitKeys{"force", "angle"};
 inline constexpr std::array<std::string_view, 2> kReferenceKeys{"axis", "sense"};
 inline constexpr std::array<std::string_view, 2> kMagnitudeKeys{"value", "plusMinus"};

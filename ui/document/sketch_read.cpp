@@ -225,6 +225,25 @@ std::string carriedBy(const At& force) {
     return carried.text();
 }
 
+/// Two numbers: points to the right and up.
+std::optional<LabelPin> readPin(const At& force, std::string_view key) {
+    const auto at = force.maybe(key);
+    if (!at || at->is(Kind::null))
+        return std::nullopt;
+    constexpr const char* mend = "write points to the right and up, as [12, -8]";
+    if (!at->is(Kind::array))
+        refuseKind(*at, mend);
+    if (at->value.items.size() != 2)
+        at->refuse(std::string("has not two numbers; ") + mend);
+    const double right = numberIn({at->value.items[0], at->path + "[0]"});
+    return LabelPin{right, numberIn({at->value.items[1], at->path + "[1]"})};
+}
+
+void readPins(const At& at, Force& force) {
+    force.label = readPin(at, "label");
+    force.directionLabel = readPin(at, "directionLabel");
+}
+
 Force readForce(const At& at) {
     requireObject(at, "write a force, as {\"name\": \"P\", \"magnitude\": 340, \"direction\": 25}");
     Force force;
@@ -232,6 +251,7 @@ Force readForce(const At& at) {
     force.magnitude = readMagnitude(at.require("magnitude", "write a number, or null if it is to be found"));
     force.direction = readDirection(at.require("direction", "write a number, or null if it is to be found"));
     force.lineOfActionOnly = readEither(at);
+    readPins(at, force);
     force.carried = carriedBy(at);
     return force;
 }
@@ -251,6 +271,7 @@ Force readSum(const std::optional<At>& at, const std::vector<Force>& forces) {
     else if (sum.magnitude.value != 0.0)
         at->require("direction", "write a number, or null if it is to be found (only a zero sum needs none)");
     sum.lineOfActionOnly = readEither(*at);
+    readPins(*at, sum);
     sum.carried = carriedBy(*at);
     return sum;
 }

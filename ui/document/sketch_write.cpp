@@ -70,6 +70,11 @@ std::string directionText(const Direction& direction, const std::string& extra) 
     return tolerance.empty() && extra.empty() ? value : "{ \"value\": " + value + tolerance + extra + " }";
 }
 
+std::string pinText(const char* key, const std::optional<LabelPin>& pin) {
+    return pin ? ", \"" + std::string(key) + "\": [" + shortest(pin->right) + ", " + shortest(pin->up) + "]"
+               : "";
+}
+
 std::string forceText(const Force& force, bool directionNeeded = true) {
     const Carried carried(force.carried);
     const std::string extra = carried.inside("direction");
@@ -79,6 +84,7 @@ std::string forceText(const Force& force, bool directionNeeded = true) {
         out += ", \"direction\": " + directionText(force.direction, extra);
     if (force.lineOfActionOnly)
         out += ", \"sense\": \"either\"";
+    out += pinText("label", force.label) + pinText("directionLabel", force.directionLabel);
     return out + carried.own(kForceKeys, ", ") + " }";
 }
 

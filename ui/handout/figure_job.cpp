@@ -53,8 +53,9 @@ std::variant<View, FigureFault> viewFor(const Result& result, const FigureJob& j
     const PageRoom room = roomOf(job);
     if (job.view && job.paper == FigurePaper::free && !job.unitsPerCm)
         return *job.view;
-    const View fitted =
-        fittedView(result.sketch, result.solved, result.construction, job.options, room.width, height);
+    const QtTextMeasure measure;
+    const View fitted = fittedView(result.sketch, result.solved, result.construction, job.options, room.width,
+                                   height, &measure);
     if (!job.unitsPerCm)
         return fitted;
     const double scale = kPointsPerCm / *job.unitsPerCm;

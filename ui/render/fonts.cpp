@@ -34,7 +34,7 @@ const QFont& FontShelf::font(const Run& run, Face face) {
     return *place;
 }
 
-const TextExtent& FontShelf::extent(const Run& run, Face face) {
+const RunExtent& FontShelf::extent(const Run& run, Face face) {
     m_key.assign(1, static_cast<char>('0' + styleOf(run, face)));
     m_key += run.text;
     if (const auto it = m_extents.find(m_key); it != m_extents.end())
@@ -45,12 +45,18 @@ const TextExtent& FontShelf::extent(const Run& run, Face face) {
     return m_extents.emplace(m_key, measured(run, face)).first->second;
 }
 
-TextExtent FontShelf::measured(const Run& run, Face face) {
+RunExtent FontShelf::measured(const Run& run, Face face) {
     const QFontMetricsF metrics(font(run, face));
     const QString text = QString::fromStdString(run.text);
     const QRectF tight = metrics.tightBoundingRect(text);
-    return {metrics.horizontalAdvance(text) / kSize, roundedUp(-tight.top() / kSize),
-            roundedUp(tight.bottom() / kSize)};
+    const double advance = metrics.horizontalAdvance(text) / kSize;
+    RunExtent out;
+    out.width = advance;
+    out.ascent = roundedUp(-tight.top() / kSize);
+    out.descent = roundedUp(tight.bottom() / kSize);
+    out.before = std::max(0.0, -tight.left() / kSize);
+    out.after = std::max(0.0, tight.right() / kSize - advance);
+    return out;
 }
 
 FontShelf& FontShelf::ofThread() {

@@ -24,6 +24,11 @@ inline double shiftOf(const Run& run, double size) {
     return run.script == Script::sub ? kSubDrop * size : run.script == Script::super ? -kSuperRise * size : 0;
 }
 
+/// Advance and heights, and how far the ink leans out before the first letter and after the last.
+struct RunExtent : TextExtent {
+    double before = 0, after = 0;
+};
+
 /// Qt 6.4 rounds every font to whole pixels. So each face is kept at one size, and the painter is scaled: the
 /// drawn width is the measured one at every zoom.
 class FontShelf {
@@ -31,14 +36,14 @@ public:
     static constexpr int kSize = 64; ///< pixels
     const QFont& font(const Run& run, Face face);
     /// Of a run at size 1.
-    const TextExtent& extent(const Run& run, Face face);
+    const RunExtent& extent(const Run& run, Face face);
     /// One for each thread that paints or measures.
     static FontShelf& ofThread();
 
 private:
-    TextExtent measured(const Run& run, Face face);
+    RunExtent measured(const Run& run, Face face);
     std::array<std::optional<QFont>, 8> m_fonts;
-    std::unordered_map<std::string, TextExtent> m_extents;
+    std::unordered_map<std::string, RunExtent> m_extents;
     std::string m_key;
 };
 

@@ -7,13 +7,19 @@ namespace tailpoint {
 
 TextExtent QtTextMeasure::measure(const std::vector<Run>& runs, Face face, double size) const {
     TextExtent out;
+    double lean = 0;
     for (const Run& run : runs) {
-        const TextExtent& one = FontShelf::ofThread().extent(run, face);
+        const RunExtent& one = FontShelf::ofThread().extent(run, face);
         const double own = sizeOf(run, size), shift = shiftOf(run, size);
         out.width += own * one.width;
         out.ascent = std::max(out.ascent, own * one.ascent - shift);
         out.descent = std::max(out.descent, own * one.descent + shift);
+        if (&run == &runs.front())
+            lean = std::max(lean, own * one.before);
+        if (&run == &runs.back())
+            lean = std::max(lean, own * one.after);
     }
+    out.width += 2 * lean; // the same on both sides, so that the middle stays the middle
     return out;
 }
 

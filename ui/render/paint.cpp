@@ -86,7 +86,7 @@ public:
         m_painter.setPen(m_pen);
         const QTransform before = m_painter.worldTransform();
         FontShelf& shelf = FontShelf::ofThread();
-        double x = text.box.left;
+        double x = startOf(text, shelf);
         for (const Run& run : text.runs) {
             const double size = sizeOf(run, text.size), scale = size / FontShelf::kSize;
             m_painter.setTransform(
@@ -100,6 +100,14 @@ public:
     }
 
 private:
+    static double startOf(const Text& text, FontShelf& shelf) {
+        double width = 0;
+        for (const Run& run : text.runs)
+            width += sizeOf(run, text.size) * shelf.extent(run, text.face).width;
+        const double part = text.anchor == Anchor::start ? 0 : text.anchor == Anchor::middle ? 0.5 : 1;
+        return text.baseline.x - part * width;
+    }
+
     static QPointF at(Point p) { return {p.x, p.y}; }
 
     void stroke(Role role, double width, Dash dash) {

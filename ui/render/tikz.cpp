@@ -1,6 +1,7 @@
 #include "ui/render/tikz.h"
 
 #include "core/explain/formula.h"
+#include "core/figure/geometry.h"
 #include "core/quantity/decimals.h"
 #include "ui/render/dashes.h"
 
@@ -19,8 +20,30 @@ constexpr double kShortest =
 constexpr double kTextSize = 10;
 
 double distance(Point a, Point b) {
-    return std::hypot(a.x - b.x, a.y - b.y);
+    return length(b - a);
 }
+
+/// The figure's arrowhead as a tip of TikZ: the very polygon, so that head and shaft follow a moved
+/// coordinate. The outline of an open one is drawn inside, its mitre ends at the tip.
+constexpr const char* kHead =
+    R"(\pgfdeclarearrow{name=tailpoint, defaults={length=10bp, width=5bp, inset=2bp},%
+ parameters={\the\pgfarrowlength,\the\pgfarrowwidth,\the\pgfarrowinset,%
+  \the\pgfarrowlinewidth,\ifpgfarrowopen o\fi},%
+ setup code={\pgfutil@tempdima=0pt\ifpgfarrowopen\pgfmathsetlength\pgfutil@tempdima{%
+   \pgfarrowlinewidth*veclen(\pgfarrowlength,\pgfarrowwidth/2)/\pgfarrowwidth}\fi%
+  \pgfmathsetlength\pgfutil@tempdimb{-\pgfarrowlength-\pgfutil@tempdima}%
+  \pgfarrowssettipend{0pt}\pgfarrowssetbackend{\pgfutil@tempdimb}%
+  \advance\pgfutil@tempdimb by\ifpgfarrowopen1\else1.25\fi\pgfarrowinset%
+  \pgfarrowssetlineend{\pgfutil@tempdimb}%
+  \pgfarrowssave\pgfutil@tempdima\pgfarrowssavethe\pgfarrowlength\pgfarrowssavethe\pgfarrowwidth%
+  \pgfarrowssavethe\pgfarrowinset\pgfarrowssavethe\pgfarrowlinewidth},%
+ drawing code={\pgfsetdash{}{0pt}\pgfsetmiterjoin\pgfsetlinewidth{\pgfarrowlinewidth}%
+  \pgftransformxshift{-\pgfutil@tempdima}\pgfpathmoveto{\pgfpointorigin}%
+  \pgfpathlineto{\pgfpoint{-\pgfarrowlength}{.5\pgfarrowwidth}}%
+  \pgfpathlineto{\pgfpoint{-\pgfarrowlength+\pgfarrowinset}{0pt}}%
+  \pgfpathlineto{\pgfpoint{-\pgfarrowlength}{-.5\pgfarrowwidth}}\pgfpathclose%
+  \ifpgfarrowopen\pgfusepathqstroke\else\pgfusepathqfill\fi}}%
+)";
 
 /// "12.5": at most three decimals, none of them a trailing zero.
 std::string decimal(double value) {
@@ -42,7 +65,18 @@ struct Head {
     Point tip;
     double length = 0, width = 0, inset = 0;
     bool open = false;
+    double weight = 0; ///< of an open head's outline
 };
+
+/// A label is no wider than it was measured, whatever the document's fonts.
+constexpr const char* kFit = "\\def\\tpfit#1#2{\\setbox0=\\hbox{#2}\\ifdim\\wd0>#1\\relax"
+                             "\\resizebox{#1}{\\height}{\\box0}\\else\\box0\\fi}%\n";
+
+/// How far an outline's mitre reaches beyond its corner at the tip.
+double apexOf(const Head& head) {
+    const double half = head.width / 2;
+    return head.open && half > 0 ? head.weight / 2 * std::hypot(head.length, half) / half : 0;
+}
 
 std::optional<Head> headOf(const Item& item, Point from) {
     const auto* path = std::get_if<Path>(&item);
@@ -54,7 +88,7 @@ std::optional<Head> headOf(const Item& item, Point from) {
     const std::size_t t = static_cast<std::size_t>(far - p.begin()), n = p.size();
     const Point left = p[(t + 1) % n], right = p[(t + n - 1) % n];
     const Point middle{(left.x + right.x) / 2, (left.y + right.y) / 2};
-    Head head{*far, distance(*far, middle), distance(left, right), 0, !path->filled};
+    Head head{*far, distance(*far, middle), distance(left, right), 0, !path->filled, path->width};
     if (n == 4)
         head.inset = std::max(0.0, head.length - distance(*far, p[(t + 2) % n]));
     return head;
@@ -73,16 +107,16 @@ public:
         m_out += "\\begin{scope}\n\\clip (0,0) rectangle (" + corner + ");\n";
         for (const Group& group : m_list.groups)
             write(group);
-        m_out += "\\end{scope}\n\\end{tikzpicture}\n";
+        m_out += "\\end{scope}\n\\end{tikzpicture}%\n";
         return std::move(m_out);
     }
 
-    /// Colours of the roles in use, for before the picture.
+    /// Colours of the roles in use, for before the picture. A line's end would be a space beside it.
     std::string colours() const {
         std::string out;
         for (const Role role : roles()) {
             const std::string hex = m_theme.colour(role).name().mid(1).toUpper().toStdString();
-            out += "\\definecolor{tp-" + std::string(nameOf(role)) + "}{HTML}{" + hex + "}\n";
+            out += "\\definecolor{tp-" + std::string(nameOf(role)) + "}{HTML}{" + hex + "}%\n";
         }
         return out;
     }
@@ -158,10 +192,12 @@ private:
         if (distance(shaft->points[0], head->tip) < kShortest)
             return true;
         const std::string tail = coordinate(group.id, "tail", shaft->points[0]);
-        const std::string tip = coordinate(group.id, "tip", head->tip);
+        const std::string tip =
+            coordinate(group.id, "tip", head->tip + apexOf(*head) * unitFrom(shaft->points[0], head->tip));
         m_out += "\\draw[" + pen(shaft->role, shaft->width, shaft->dash) +
-                 ", -{Stealth[length=" + decimal(head->length) + "bp, width=" + decimal(head->width) +
-                 "bp, inset=" + decimal(head->inset) + "bp" + (head->open ? ", open" : "") + "]}] " + tail +
+                 ", -{tailpoint[length=" + decimal(head->length) + "bp, width=" + decimal(head->width) +
+                 "bp, inset=" + decimal(head->inset) + "bp" +
+                 (head->open ? ", open, line width=" + decimal(head->weight) + "bp" : "") + "]}] " + tail +
                  " -- " + tip + ";\n";
         return true;
     }
@@ -208,14 +244,15 @@ private:
         if (text.halo)
             m_out += "\\path[fill=tp-sheet] " + at({text.box.left, text.box.bottom()}) + " rectangle " +
                      at({text.box.right(), text.box.top}) + ";\n";
+        const double scale = text.size * 1.00375 / kTextSize;
         static constexpr std::string_view anchors[] = {"base west", "base", "base east"};
         m_out += "\\node[text=tp-" + std::string(nameOf(text.ink)) +
                  ", inner sep=0, anchor=" + std::string(anchors[static_cast<std::size_t>(text.anchor)]) +
-                 ", scale=" + decimal(text.size * 1.00375 / kTextSize) + "] at " + at(text.baseline) + " {" +
-                 (text.face == Face::sans ? "\\sffamily " : "");
+                 ", scale=" + decimal(scale) + "] at " + at(text.baseline) + " {\\tpfit{" +
+                 decimal(text.box.width / scale) + "bp}{" + (text.face == Face::sans ? "\\sffamily " : "");
         for (const Run& run : text.runs)
             write(run);
-        m_out += "};\n";
+        m_out += "}};\n";
     }
 
     void write(const Run& run) {
@@ -243,7 +280,8 @@ private:
 QByteArray toTikz(const DisplayList& list, const Theme& theme) {
     TikzWriter writer(list, theme);
     const std::string colours = writer.colours();
-    return QByteArray::fromStdString("\\begingroup\n" + colours + writer.picture() + "\\endgroup\n");
+    const std::string head = "\\makeatletter%\n" + std::string(kHead) + "\\makeatother%\n" + kFit;
+    return QByteArray::fromStdString("\\begingroup%\n" + head + colours + writer.picture() + "\\endgroup%\n");
 }
 
 QByteArray toTikzDocument(const DisplayList& list, const Theme& theme) {
@@ -251,15 +289,12 @@ QByteArray toTikzDocument(const DisplayList& list, const Theme& theme) {
     std::string out = "% pdflatex makes one page of " + width + " by " + height + " of this.\n";
     out += "\\documentclass{article}\n\\usepackage[T1]{fontenc}\n\\usepackage[utf8]{inputenc}\n"
            "\\usepackage{amsmath}\n\\usepackage{tikz}\n\\usetikzlibrary{arrows.meta}\n";
-    out += "\\pdfpagewidth=" + width + " \\pdfpageheight=" + height + "\n";
-    out += "\\hoffset=-1in \\voffset=-1in \\topmargin=0pt \\headheight=0pt \\headsep=0pt\n"
-           "\\oddsidemargin=0pt \\textwidth=" +
-           width + " \\textheight=" + height +
-           "\n"
-           "\\parindent=0pt \\topskip=0pt "
-           "\\pagestyle{empty}\n\\begin{document}\n\\vbox{}\\vskip-\\baselineskip\n";
+    out += "\\paperwidth=" + width + " \\paperheight=" + height + "\n";
+    // Shipped out as one box at the page's corner: no line or paragraph moves it.
+    out += "\\hoffset=-1in \\voffset=-1in\n\\begin{document}\n"
+           "\\pdfpagewidth=\\paperwidth \\pdfpageheight=\\paperheight\n\\setbox0=\\hbox{%\n";
     out += toTikz(list, theme).toStdString();
-    out += "\\end{document}\n";
+    out += "}\n\\shipout\\box0\n\\end{document}\n";
     return QByteArray::fromStdString(out);
 }
 

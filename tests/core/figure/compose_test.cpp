@@ -254,6 +254,24 @@ TEST(TwoAnswers, AreBothDrawnAndTheChosenOneIsSolid) {
     }
 }
 
+/// Each force of the other answer is drawn at its own place in the triangle, not at the common point.
+TEST(TwoAnswers, OfATriangleAreTwoTrianglesOnOneSum) {
+    const Sketch given = sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10));
+    for (const bool otherOrder : {false, true}) {
+        FigureOptions options;
+        options.construction = ConstructionKind::triangle;
+        options.otherOrder = otherOrder;
+        const Drawn d = drawn(given, options);
+        const Group* first = groupOf(d.figure, otherOrder ? "other-force-Q" : "other-force-P");
+        const Group* second = groupOf(d.figure, otherOrder ? "other-force-P" : "other-force-Q");
+        ASSERT_TRUE(first && second);
+        const auto near = [](Point a, Point b) { return std::hypot(a.x - b.x, a.y - b.y) < 1e-9; };
+        EXPECT_TRUE(near((*first->ends)[0], d.view.origin));
+        EXPECT_TRUE(near((*first->ends)[1], (*second->ends)[0]));
+        EXPECT_TRUE(near((*second->ends)[1], (*groupOf(d.figure, "sum")->ends)[1]));
+    }
+}
+
 TEST(Loci, HaveTheirOwnRoleAndLineType) {
     const Figure figure =
         drawn(sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10))).figure;
@@ -277,6 +295,25 @@ TEST(Unanswered, DrawsWhatIsGivenAndSaysWhatIsMissing) {
         note += (note.empty() ? "" : " ") + line;
     EXPECT_EQ(note, withMinus(d.solved.message));
     EXPECT_FALSE(note.empty());
+}
+
+/// What is given of a vector with one unknown stands at its locus where no arrow can carry it.
+TEST(Unanswered, SaysWhatIsGivenOfAForceWithOneUnknown) {
+    const Drawn d = drawn(sketch({force("P", kToFind, 60), force("Q", 100, kToFind)}, force("R", 280, -50)));
+    ASSERT_TRUE(d.solved.solutions.empty());
+    EXPECT_EQ(textsOf(groupOf(d.figure, "locus-force-P")), Strings{"line of action of P, 60.0°"});
+    EXPECT_EQ(textsOf(groupOf(d.figure, "locus-force-Q")), Strings{"circle of possible tips of Q, 100 N"});
+}
+
+TEST(Found, ForcesHaveTheHeadInOutlineAndGivenOnesFilled) {
+    const Figure figure =
+        drawn(sketch({force("P", 300, 40), force("Q", kToFind, kToFind)}, force("R", 400, 10))).figure;
+    const auto headOf = [&](const char* id) { return std::get<Path>(groupOf(figure, id)->items.at(1)); };
+    EXPECT_TRUE(headOf("force-P").filled);
+    EXPECT_FALSE(headOf("force-Q").filled);
+    EXPECT_TRUE(headOf("force-Q").closed);
+    EXPECT_EQ(headOf("force-Q").points.size(), 4U); // notched: not the sum's plain triangle
+    EXPECT_EQ(headOf("sum").points.size(), 3U);
 }
 
 TEST(Flat, ParallelogramsSaySo) {

@@ -147,6 +147,10 @@ private:
                 BearingForm{below(2) ? 'N' : 'S', static_cast<double>(below(901)) / 10, below(2) ? 'E' : 'W'},
                 tolerance()};
         force.lineOfActionOnly = below(4) == 0;
+        if (below(4) == 0)
+            force.label = LabelPin{-40.5, 12};
+        if (below(4) == 0)
+            force.directionLabel = LabelPin{0, 1e-3};
         if (below(3) == 0)
             force.carried = R"({"magnitude": {"by": "scale"}, "direction": {"by": "eye"}, "n": 2})";
         return force;

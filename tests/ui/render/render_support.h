@@ -12,10 +12,11 @@ namespace tailpoint::testing {
 
 inline DisplayList listOf(const Sketch& sketch, const FigureOptions& options = {}, double width = 720,
                           double height = 480) {
+    const QtTextMeasure measure;
     const Solved solved = solve(sketch);
     const Construction construction = construct(sketch, solved, options.solution);
-    const View view = fittedView(sketch, solved, construction, options, width, height);
-    return compose(sketch, solved, construction, view, options, QtTextMeasure()).list;
+    const View view = fittedView(sketch, solved, construction, options, width, height, &measure);
+    return compose(sketch, solved, construction, view, options, measure).list;
 }
 
 inline Sketch raft() {

@@ -1,0 +1,246 @@
+// One list, many outputs: the figure is rendered as SVG, PDF and TikZ, read back from what other programs
+// made of it (pdftocairo, pdflatex), and its strokes must lie where the list has them, within half a point.
+#include "tests/core/figure/any_figure.h"
+#include "tests/ui/render/read_paths.h"
+#include "tests/ui/render/render_support.h"
+#include "ui/document/sketch_json.h"
+#include "ui/render/tikz.h"
+
+#include <QFile>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+#include <map>
+
+namespace tailpoint::testing {
+namespace {
+
+constexpr double kTolerance = 0.5;        ///< points
+constexpr double kStray = kTolerance + 1; ///< samples of the list are two points apart
+constexpr int kPatienceMs = 60'000;
+
+struct Named {
+    const char* name;
+    Sketch sketch;
+    FigureOptions options;
+};
+
+std::vector<Named> figures() {
+    FigureOptions triangle, polygon;
+    triangle.construction = ConstructionKind::triangle;
+    polygon.construction = ConstructionKind::polygon;
+    const Sketch two = sketch({force("P", kToFind, 60), force("Q", 260, kToFind)}, force("R", 280, 10));
+    return {
+        {"two forces", raft(), {}},
+        {"right angle", sketch({force("P", 340, 110), force("Q", 275, 20)}), {}},
+        {"two answers", two, {}},
+        {"two answers as triangles", two, triangle},
+        {"five forces",
+         sketch({force("F1", 220, 15), slope("F2", 300, 3, 4), force("F3", 180, 140), force("F4", 260, -150),
+                 force("F5", 12, -60)}),
+         polygon},
+        {"no answer", sketch({force("P", kToFind, 60), force("Q", 100, kToFind)}, force("R", 280, -50)), {}}};
+}
+
+/// What a program wrote to standard output; empty where it failed.
+QByteArray outputOf(const QString& program, const QStringList& arguments, const QString& folder) {
+    QProcess process;
+    process.setWorkingDirectory(folder);
+    process.start(program, arguments);
+    const bool done = process.waitForFinished(kPatienceMs) && process.exitStatus() == QProcess::NormalExit &&
+                      process.exitCode() == 0;
+    EXPECT_TRUE(done) << program.toStdString() << ": " << process.errorString().toStdString() << "\n"
+                      << process.readAllStandardError().toStdString();
+    return done ? process.readAllStandardOutput() : QByteArray();
+}
+
+QByteArray svgOfPdf(const QTemporaryDir& folder, const QString& name) {
+    return outputOf(QStringLiteral("pdftocairo"), {QStringLiteral("-svg"), name, QStringLiteral("-")},
+                    folder.path());
+}
+
+void put(const QString& path, const QByteArray& bytes) {
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    ASSERT_EQ(file.write(bytes), bytes.size());
+}
+
+// ---- What the list says
+
+/// A point of a stroke, and the colour that must be there.
+struct Sample {
+    Point at;
+    QColor colour;
+    std::string of;
+};
+
+bool isHead(const Path& path) {
+    return path.closed && path.role != Role::sheet && path.role != Role::titleblock;
+}
+
+void sampleLine(std::vector<Sample>& out, Point a, Point b, const QColor& colour, const std::string& id) {
+    const int steps = std::max(1, static_cast<int>(length(b - a) / 2));
+    for (int i = 0; i <= steps; ++i)
+        out.push_back({a + (static_cast<double>(i) / steps) * (b - a), colour, id});
+}
+
+void sampleArc(std::vector<Sample>& out, const Arc& arc, const QColor& colour, const std::string& id) {
+    const int steps = std::max(2, static_cast<int>(std::abs(arc.sweepDegrees) / 180 * M_PI * arc.radius / 2));
+    for (int i = 0; i <= steps; ++i)
+        out.push_back(
+            {onCircle(arc.centre, arc.radius, arc.startDegrees + arc.sweepDegrees * i / steps), colour, id});
+}
+
+/// Every open stroke, frame and ring, and of every head its corners: tip, wings and notch.
+std::vector<Sample> samplesOf(const DisplayList& list, const Theme& theme) {
+    std::vector<Sample> out;
+    const Box sheet{0, 0, list.width, list.height};
+    for (const Group& group : list.groups) {
+        if (group.role == Role::sheet)
+            continue;
+        for (const Item& item : group.items) {
+            if (const auto* arc = std::get_if<Arc>(&item))
+                sampleArc(out, *arc, theme.colour(arc->role), group.id);
+            if (const auto* disc = std::get_if<Disc>(&item))
+                sampleArc(out, {disc->role, disc->centre, disc->radius, 0, 360}, theme.colour(disc->role),
+                          group.id);
+            const auto* path = std::get_if<Path>(&item);
+            if (!path || path->role == Role::sheet)
+                continue;
+            const auto& p = path->points;
+            const QColor colour = theme.colour(path->role);
+            if (isHead(*path)) {
+                for (const Point corner : p)
+                    out.push_back({corner, colour, group.id + "'s head"});
+                continue;
+            }
+            for (std::size_t i = 0; i + 1 < p.size() + (path->closed ? 1 : 0); ++i)
+                sampleLine(out, p[i], p[(i + 1) % p.size()], colour, group.id);
+        }
+    }
+    std::erase_if(out, [&](const Sample& s) { return !contains(sheet, s.at); });
+    return out;
+}
+
+// ---- What the output has
+
+bool alike(const QColor& a, const QColor& b) {
+    return a.isValid() && std::abs(a.red() - b.red()) < 3 && std::abs(a.green() - b.green()) < 3 &&
+           std::abs(a.blue() - b.blue()) < 3;
+}
+
+double distance(Point p, Point a, Point b) {
+    const Point d = b - a;
+    const double square = dot(d, d), t = square > 0 ? std::clamp(dot(p - a, d) / square, 0.0, 1.0) : 0;
+    return length(p - (a + t * d));
+}
+
+/// To the nearest line, or edge of a filled shape, of that colour; a thick line's ink counts to its middle.
+double distanceTo(const std::vector<Trace>& traces, const Sample& sample) {
+    double least = 1e9;
+    for (const Trace& trace : traces)
+        if (alike(trace.stroke, sample.colour) || alike(trace.fill, sample.colour))
+            for (std::size_t i = 0; i + 1 < trace.points.size(); ++i)
+                least = std::min(least, distance(sample.at, trace.points[i], trace.points[i + 1]));
+    return least;
+}
+
+/// Everything that the list says is there; and nothing else is.
+void expectSame(const DisplayList& list, const Theme& theme, const QByteArray& svg, const std::string& name) {
+    const auto traces = tracesOf(svg);
+    const auto samples = samplesOf(list, theme);
+    ASSERT_GT(samples.size(), 200U) << name;
+    std::map<std::string, double> worst;
+    for (const Sample& sample : samples)
+        worst[sample.of] = std::max(worst[sample.of], distanceTo(traces, sample));
+    for (const auto& [id, away] : worst)
+        EXPECT_LE(away, kTolerance) << name << ": " << id;
+    const Box sheet{0, 0, list.width, list.height};
+    double stray = 0;
+    for (const Trace& trace : traces)
+        if (trace.stroke.isValid() && !trace.fill.isValid() && trace.points.size() < 400)
+            for (const Point p : trace.points) {
+                double least = 1e9;
+                for (const Sample& sample : samples)
+                    if (alike(trace.stroke, sample.colour))
+                        least = std::min(least, length(p - sample.at));
+                if (contains(sheet, p))
+                    stray = std::max(stray, least);
+            }
+    EXPECT_LE(stray, kStray) << name << " has strokes that the list has not";
+}
+
+/// Words of a PDF with their boxes, as pdftotext finds them.
+std::vector<std::pair<QString, Box>> wordsOf(const QTemporaryDir& folder, const QString& pdf) {
+    static const QRegularExpression word(QStringLiteral(
+        "<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\">([^<]*)<"));
+    const QString html = QString::fromUtf8(outputOf(
+        QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), pdf, QStringLiteral("-")}, folder.path()));
+    std::vector<std::pair<QString, Box>> out;
+    for (auto it = word.globalMatch(html); it.hasNext();) {
+        const auto m = it.next();
+        const auto n = [&](int i) { return m.captured(i).toDouble(); };
+        out.push_back({m.captured(5), {n(1), n(2), n(3) - n(1), n(4) - n(2)}});
+    }
+    return out;
+}
+
+/// Every word stands within the measured box of a label, sideways; and at its height.
+void expectWordsInBoxes(const DisplayList& list, const std::vector<std::pair<QString, Box>>& words,
+                        const std::string& name) {
+    std::size_t texts = 0;
+    for (const Group& group : list.groups)
+        for (const Item& item : group.items)
+            texts += std::holds_alternative<Text>(item) ? 1 : 0;
+    EXPECT_GE(words.size(), texts) << name;
+    for (const auto& [word, box] : words) {
+        const double middle = box.top + box.height / 2;
+        bool inside = false;
+        for (const Group& group : list.groups)
+            for (const Item& item : group.items)
+                if (const auto* text = std::get_if<Text>(&item))
+                    inside =
+                        inside || (box.left > text->box.left - 1 && box.right() < text->box.right() + 1 &&
+                                   middle > text->box.top - 3 && middle < text->box.bottom() + 3);
+        EXPECT_TRUE(inside) << name << ": " << word.toStdString() << " from " << box.left << " to "
+                            << box.right();
+    }
+}
+
+class Outputs : public ::testing::TestWithParam<std::size_t> {
+protected:
+    Named figure() const { return figures().at(GetParam()); }
+    DisplayList list() const { return listOf(figure().sketch, figure().options); }
+    const Theme& theme() const { return themeOf(GetParam() % 2 == 0 ? ThemeName::paper : ThemeName::slate); }
+    QTemporaryDir m_folder;
+};
+
+TEST_P(Outputs, SvgHasTheGeometryOfTheList) {
+    expectSame(list(), theme(), toSvg(list(), theme(), writeSketch(figure().sketch)), "SVG");
+}
+
+TEST_P(Outputs, PdfHasTheGeometryOfTheList) {
+    put(m_folder.filePath(QStringLiteral("figure.pdf")), toPdf(list(), theme()));
+    expectSame(list(), theme(), svgOfPdf(m_folder, QStringLiteral("figure.pdf")), "PDF");
+    expectWordsInBoxes(list(), wordsOf(m_folder, QStringLiteral("figure.pdf")), "PDF");
+}
+
+TEST_P(Outputs, TikzHasTheGeometryOfTheListOncePdflatexHasSetIt) {
+    put(m_folder.filePath(QStringLiteral("figure.tex")), toTikzDocument(list(), theme()));
+    outputOf(QStringLiteral("pdflatex"),
+             {QStringLiteral("-halt-on-error"), QStringLiteral("-interaction=nonstopmode"),
+              QStringLiteral("-no-shell-escape"), QStringLiteral("figure.tex")},
+             m_folder.path());
+    expectSame(list(), theme(), svgOfPdf(m_folder, QStringLiteral("figure.pdf")), "TikZ");
+    expectWordsInBoxes(list(), wordsOf(m_folder, QStringLiteral("figure.pdf")), "TikZ");
+}
+
+INSTANTIATE_TEST_SUITE_P(Figures, Outputs, ::testing::Range<std::size_t>(0, figures().size()),
+                         [](const auto& instance) {
+                             std::string name = figures().at(instance.param).name;
+                             std::replace(name.begin(), name.end(), ' ', '_');
+                             return name;
+                         });
+
+} // namespace
+} // namespace tailpoint::testing

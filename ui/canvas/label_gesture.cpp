@@ -1,0 +1,97 @@
+#include "ui/canvas/label_gesture.h"
+
+#include "ui/canvas/force_edits.h"
+#include "ui/canvas/words.h"
+
+#include <QLineF>
+#include <algorithm>
+#include <cmath>
+
+namespace tailpoint {
+
+namespace {
+
+/// The group of the arrow, or of its direction's arc.
+const Group* groupOf(const DisplayList& list, int vector, bool ofDirection) {
+    const auto isIt = [&](const Group& group) {
+        const bool arrow = group.role == Role::given || group.role == Role::sum;
+        return group.vector == vector &&
+               (ofDirection ? group.id.starts_with("direction-") : arrow && !group.id.starts_with("other-"));
+    };
+    const auto at = std::find_if(list.groups.begin(), list.groups.end(), isIt);
+    return at == list.groups.end() ? nullptr : &*at;
+}
+
+double rounded(double points) {
+    constexpr double step = 0.5;
+    return std::clamp(std::round(points / step) * step, -kFurthestPin, kFurthestPin);
+}
+
+/// Where the label stands now, as a pin would say it.
+std::optional<LabelPin> pinAsItStands(const Scene& scene, int vector, bool ofDirection) {
+    const Figure& figure = scene.figure();
+    const Group* group = groupOf(figure.list, vector, ofDirection);
+    const auto home = group ? figure.homes.find(group->id) : figure.homes.end();
+    if (home == figure.homes.end())
+        return std::nullopt;
+    const double factor = scene.options().style.factor;
+    for (const Item& item : group->items)
+        if (const auto* text = std::get_if<Text>(&item)) {
+            const Box& box = text->box;
+            return LabelPin{(box.left + box.width / 2 - home->second.x) / factor,
+                            (home->second.y - box.top - box.height / 2) / factor};
+        }
+    return std::nullopt;
+}
+
+} // namespace
+
+LabelGesture::LabelGesture(Stage stage, const Hit& label, QPointF press)
+    : m_stage(std::move(stage)), m_vector(label.vector), m_ofDirection(label.cell == Cell::direction),
+      m_press(press), m_before(m_stage.scene.sketch()),
+      m_start(pinAsItStands(m_stage.scene, m_vector, m_ofDirection)), m_token(SketchDocument::newGesture()) {}
+
+void LabelGesture::move(const Pointer& pointer) {
+    if (!m_start || (!m_moved && QLineF(m_press, pointer.at).length() < kDragStart))
+        return;
+    m_moved = true;
+    Sketch after = m_before;
+    Force* force = forceAt(after, m_vector);
+    const double points = m_stage.scene.sheet().pixelsPerPoint() * m_stage.scene.options().style.factor;
+    const QPointF by = (pointer.at - m_press) / points;
+    (m_ofDirection ? force->directionLabel : force->label) =
+        LabelPin{rounded(m_start->right + by.x()), rounded(m_start->up - by.y())};
+    if (const auto fault = m_stage.scene.document().edit(
+            after, words::tr("Put the label of %1 elsewhere").arg(words::name(*force)), m_token))
+        m_stage.say(QString::fromStdString(fault->message));
+    else
+        m_stage.say(words::tr("The label stays where you put it; the arrow's menu frees it again."));
+}
+
+void LabelGesture::cancel() {
+    m_stage.scene.document().cancelGesture(m_token);
+}
+
+Qt::CursorShape LabelGesture::cursor() const {
+    return m_moved ? Qt::ClosedHandCursor : Qt::IBeamCursor;
+}
+
+bool labelCanMove(const Hit& label) {
+    return label.kind == Hit::Kind::label && (label.cell == Cell::magnitude || label.cell == Cell::direction);
+}
+
+bool hasPins(const Sketch& sketch, int vector) {
+    const Force* force = forceAt(sketch, vector);
+    return force != nullptr && (force->label || force->directionLabel);
+}
+
+Sketch withoutPins(const Sketch& sketch, int vector) {
+    Sketch after = sketch;
+    if (Force* force = forceAt(after, vector)) {
+        force->label.reset();
+        force->directionLabel.reset();
+    }
+    return after;
+}
+
+} // namespace tailpoint

@@ -1,0 +1,35 @@
+// A label put elsewhere by hand: it stays there, at the same offset from the middle of its arrow or arc.
+#pragma once
+
+#include "ui/canvas/gesture.h"
+#include "ui/canvas/hit.h"
+
+namespace tailpoint {
+
+/// One undo step, taken back by cancel(). A press that doesn't move is a click and changes nothing.
+class LabelGesture : public Gesture {
+public:
+    LabelGesture(Stage stage, const Hit& label, QPointF press);
+    void move(const Pointer& pointer) override;
+    void cancel() override;
+    Qt::CursorShape cursor() const override;
+    int vector() const override { return m_vector; }
+
+private:
+    Stage m_stage;
+    int m_vector;
+    bool m_ofDirection;
+    QPointF m_press;
+    Sketch m_before;
+    std::optional<LabelPin> m_start; ///< where it stood at the press
+    quint64 m_token;
+    bool m_moved = false;
+};
+
+/// Can this label be put elsewhere? Those of arrows and of their directions can.
+bool labelCanMove(const Hit& label);
+/// Labels of this vector that were put somewhere by hand find their own places again.
+Sketch withoutPins(const Sketch& sketch, int vector);
+bool hasPins(const Sketch& sketch, int vector);
+
+} // namespace tailpoint
