@@ -72,48 +72,7 @@ bool LectureView::isChanged() const {
 }
 
 /// Without a window manager nobody else makes it as large as the screen.
-void LectureView::takeScreen(QScreen* screen) {
-    create();
-    if (windowHandle()->screen() != screen)
-        windowHandle()->setScreen(screen);
-    setGeometry(screen->geometry());
-    showFullScreen();
-    raise();
-    activateWindow();
-}
-
 /// The projector was unplugged: on with the lecture on what is left.
-void LectureView::screenGone(QScreen* screen) {
-    if (!isVisible())
-        return;
-    const bool ours = windowHandle() == nullptr || windowHandle()->screen() == screen ||
-                      !QGuiApplication::screenAt(geometry().center());
-    if (ours)
-        QTimer::singleShot(0, this, [this] {
-            if (isVisible() && QGuiApplication::primaryScreen() != nullptr)
-                takeScreen(QGuiApplication::primaryScreen());
-        });
-}
-
-void LectureView::setTheme(ThemeName name) {
-    m_theme = name;
-    const Theme& theme = themeOf(name);
-    m_canvas->setTheme(name);
-    m_column->setTheme(theme);
-    m_progress->setTheme(theme);
-    m_keys->setTheme(theme);
-    QPalette ground = m_cover->palette();
-    ground.setColor(QPalette::Window, theme.sheet);
-    m_cover->setPalette(ground);
-    update();
-}
-
-void LectureView::setMoves(bool on) {
-    m_moves = on;
-    m_canvas->setAnimated(on);
-    m_column->setMoves(on);
-}
-
 FigureOptions LectureView::figureNow() const {
     FigureOptions options = m_stops[m_stop].figureAt(m_beat);
     options.style = m_figure.style;
@@ -269,40 +228,6 @@ void LectureView::mouseReleaseEvent(QMouseEvent* event) {
         previous();
 }
 
-void LectureView::resizeEvent(QResizeEvent*) {
-    m_measures = measuresOf(size());
-    m_figure.style = m_measures.figure(logicalDpiY() / 72.0);
-    const int column = qRound(m_measures.column);
-    m_progress->setMeasures(m_measures);
-    const int foot = m_progress->heightNeeded();
-    m_column->setGeometry(0, 0, column, height() - foot);
-    m_column->setMeasures(m_measures);
-    m_progress->setGeometry(0, height() - foot, column, foot);
-    m_canvas->setGeometry(column, 0, width() - column, height());
-    QFont readout = sansFont();
-    readout.setPointSizeF(m_measures.sans * 72 / logicalDpiY());
-    m_canvas->setFont(readout);
-    m_keys->place(m_measures);
-    m_cover->setGeometry(rect());
-    if (!m_stops.empty()) {
-        show(false);
-        m_canvas->fit();
-    }
-}
-
-void LectureView::paintEvent(QPaintEvent*) {
-    QPainter(this).fillRect(rect(), themeOf(m_theme).sheet);
-}
-
-void LectureView::end() {
-    hide();
-    emit ended();
-}
-
 /// A window manager's close button is Escape.
-void LectureView::closeEvent(QCloseEvent* event) {
-    event->ignore();
-    end();
-}
 
 } // namespace tailpoint
