@@ -21,6 +21,8 @@ Values and worked solution of the sketch in FILE ('-': standard input): what is 
   --rounding full|hand
                    carry full values and round what is shown (default), or carry the rounded values as on
                    paper and say what that costs in the answer
+  --adding table|parallelograms
+                   a resultant of more than two forces by a component table (default) or two at a time
   --no-solution    html and latex: statement and figure of what is given, as an exercise
   -o OUT           write to this file instead of standard output
 
@@ -31,6 +33,7 @@ QList<Option> reportOptions() {
     const auto words = [](const char* text) { return QString::fromLatin1(text).split(QLatin1Char('|')); };
     return {{QStringLiteral("--as"), words("text|json|html|latex")},
             {QStringLiteral("--rounding"), words("full|hand")},
+            {QStringLiteral("--adding"), words("table|parallelograms")},
             {QStringLiteral("--no-solution"), {}, true},
             {QStringLiteral("-o"), {}}};
 }
@@ -52,8 +55,10 @@ bool isTheSketchItself(const QString& out, const Arguments& arguments) {
 
 QByteArray reportAs(const QString& form, const Result& result, const Arguments& arguments) {
     const bool byHand = arguments.value(QStringLiteral("--rounding")) == QLatin1String("hand");
+    const bool pairs = arguments.value(QStringLiteral("--adding")) == QLatin1String("parallelograms");
     HandoutChoice choice;
     choice.handRounding = byHand;
+    choice.parallelograms = pairs;
     choice.solution = !arguments.options.contains(QStringLiteral("--no-solution"));
     if (form == QLatin1String("html"))
         return handoutHtml(result, choice);
@@ -61,6 +66,7 @@ QByteArray reportAs(const QString& form, const Result& result, const Arguments& 
         return handoutLatex(result, choice);
     ExplainOptions options;
     options.handRounding = byHand;
+    options.parallelograms = pairs;
     return form == QLatin1String("json") ? reportJson(result, options) : reportText(result, options);
 }
 

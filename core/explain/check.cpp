@@ -187,7 +187,7 @@ void writeWrittenCheck(Blackboard& board, Step& step) {
 
 void writeCheck(Blackboard& board) {
     Step& step = board.step("check", "Check by components", Stage::all, Law::components);
-    const bool byTable = sumAsked(board) && board.forces.size() > 2;
+    const bool byTable = sumAsked(board) && board.forces.size() > 2 && !board.hasStep("pair1");
     const bool many = byTable || board.forces.size() > kMostWritten;
     for (const Arrow& arrow : board.forces)
         if (!many)

@@ -70,7 +70,8 @@ struct Worked {
 
 struct ExplainOptions {
     bool handRounding = false;   ///< carry intermediates rounded to the shown digits, and say what it costs
-    bool parallelograms = false; ///< more than two forces: add two at a time instead of by a component table
+    bool parallelograms = false; ///< a resultant of three to six forces: two at a time instead of a component
+                                 ///< table, where no two are in line on the way
     std::optional<double>
         division; ///< force units in one division of the sheet: how long the answer measures
 };

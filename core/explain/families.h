@@ -32,8 +32,11 @@ void writeLines(Blackboard& board);     ///< two magnitudes: oblique components,
 void writeAmbiguous(Blackboard& board); ///< a magnitude and a direction
 void writeSides(Blackboard& board);     ///< two directions
 void writeSmallest(Blackboard& board);  ///< smallest force, smallest sum
-void writeAlongOneLine(Blackboard& board);  ///< any question whose triangle is flat
-void writeTable(Blackboard& board);         ///< one vector unknown, by the component table
+void writeAlongOneLine(Blackboard& board);    ///< any question whose triangle is flat
+void writeTable(Blackboard& board);           ///< one vector unknown, by the component table
+void writePolygonEstimate(Blackboard& board); ///< how long the resultant of many can be
+bool canPair(const Blackboard& board);      ///< a resultant of few forces, no two of them in line on the way
+void writePairs(Blackboard& board);         ///< the same resultant, parallelogram by parallelogram
 void writeWithoutAnswer(Blackboard& board); ///< none, endless, too few or too many unknowns
 
 } // namespace tailpoint::explaining

@@ -296,4 +296,8 @@ void writeTable(Blackboard& board) {
     writeRoundingCost(board);
 }
 
+void writePolygonEstimate(Blackboard& board) {
+    writeManyEstimate(board, knownForces(board));
+}
+
 } // namespace tailpoint::explaining

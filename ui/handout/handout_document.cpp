@@ -47,10 +47,10 @@ Handout handoutWith(const Result& result, const HandoutChoice& choice, FigureTex
 } // namespace
 
 DisplayList handoutFigure(const Result& result, const HandoutChoice& choice, double width, double height) {
-    DisplayList figure = compose(result.sketch, result.solved, result.construction,
-                                 viewOf(result, choice, width, height), optionsOf(result, choice),
-                                 QtTextMeasure{})
-                             .list;
+    DisplayList figure =
+        compose(result.sketch, result.solved, result.construction, viewOf(result, choice, width, height),
+                optionsOf(result, choice), QtTextMeasure{})
+            .list;
     if (!choice.solution) // what is read aloud gives nothing away either
         figure.description = plain(question(result.sketch));
     return figure;
@@ -63,6 +63,7 @@ double handoutDivision(const Result& result, const HandoutChoice& choice, double
 Handout handoutOf(const Result& result, const HandoutChoice& choice, double division) {
     ExplainOptions options;
     options.handRounding = choice.handRounding;
+    options.parallelograms = choice.parallelograms;
     if (division > 0)
         options.division = division;
     Handout handout;

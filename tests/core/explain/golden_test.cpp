@@ -44,6 +44,12 @@ ExplainOptions byHand() {
     return options;
 }
 
+ExplainOptions parallelograms() {
+    ExplainOptions options;
+    options.parallelograms = true;
+    return options;
+}
+
 std::vector<Golden> goldens() {
     const Sketch raft = sketch({force("P", 340, 25), force("Q", 275, -40)});
     const Sketch two = sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10));
@@ -72,6 +78,8 @@ std::vector<Golden> goldens() {
          sketch({force("P", 700, 195), force("X", kToFind, kToFind)}, force("R", 500, 90)),
          {}},
         {"five-forces", five, {}},
+        {"three-by-parallelograms", sketch({force("P", 30, 0), force("Q", 40, 90), force("S", 20, 200)}),
+         parallelograms()},
         {"opposite", sketch({force("P", 250, 30), force("Q", 250, -150)}), {}},
         {"parallel", sketch({force("P", 30, 20), force("Q", 50, 20)}), {}},
         {"too-weak", sketch({force("P", kToFind, 40), force("Q", 150, kToFind)}, force("R", 400, 10)), {}},

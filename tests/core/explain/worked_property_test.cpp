@@ -97,6 +97,31 @@ TEST(WorkedProperty, EverySubstitutionEvaluatesToItsResult) {
     EXPECT_GT(checked, 5 * kCases);
 }
 
+TEST(WorkedProperty, ParallelogramByParallelogramLeadsToTheSameResultant) {
+    int paired = 0;
+    forEachCase([&](const Case& c) {
+        if (c.number % kQuestionKinds != 1 || c.solved.solutions.empty())
+            return;
+        ExplainOptions options;
+        options.parallelograms = true;
+        const Worked worked = explain(c.sketch, c.solved, c.construction, c.solution, options);
+        EXPECT_EQ(toText(worked.answer), toText(c.worked(false).answer)) << c.name();
+        for (const Step& step : worked.steps) {
+            paired += step.key.starts_with("pair") ? 1 : 0;
+            for (const Working& w : step.workings) {
+                if (!w.substituted || !w.value)
+                    continue;
+                const auto value = evaluate(*w.substituted), shown = evaluate(*w.value);
+                ASSERT_TRUE(value) << c.name() << ", step " << step.key << ": " << toText(*w.substituted);
+                const double slack = isAngle(*w.value) ? 1e-5 : kForceSlack * c.scale;
+                ASSERT_NEAR(*value, *shown, slack) << c.name() << ", step " << step.key << ": "
+                                                   << toText(*w.substituted) << " = " << toText(*w.value);
+            }
+        }
+    });
+    EXPECT_GT(paired, kCases / 10);
+}
+
 TEST(WorkedProperty, ByHandEveryResultIsTheRoundedValueOfTheShownNumbers) {
     int checked = 0;
     forEachCase([&](const Case& c) {

@@ -185,6 +185,18 @@ TEST(Handout, RoundedByHandCarriesShownNumbersAndSaysWhatThatCosts) {
         {QStringLiteral("--rounding"), QStringLiteral("full, hand")});
 }
 
+TEST(Handout, AddsTwoAtATimeWhereThatIsAsked) {
+    const QByteArray three =
+        sketch(force("P", "30", "0") + "," + force("Q", "40", "90") + "," + force("S", "20", "200"));
+    const QStringList pairs{QStringLiteral("--adding"), QStringLiteral("parallelograms")};
+    for (const char* form : {"text", "html", "latex"}) {
+        const QByteArray paired = handout(three, form, pairs).out, table = handout(three, form).out;
+        EXPECT_TRUE(paired.contains("The last parallelogram gives the resultant")) << form;
+        EXPECT_FALSE(paired.contains("Component table")) << form;
+        EXPECT_TRUE(table.contains("Component table")) << form;
+    }
+}
+
 TEST(Handout, CarriesTheCautionWhereALiftingSceneIsNamed) {
     QByteArray lifting = kRaft;
     lifting.replace(R"("version": 1)", R"("version": 1, "title": "Lifting a mast")");

@@ -1,0 +1,97 @@
+// More than two forces, parallelogram by parallelogram: each partial sum takes the next force.
+#include "core/explain/families.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace tailpoint::explaining {
+
+namespace {
+
+constexpr std::size_t kMostPaired = 6; ///< forces; beyond, the component table is the shorter way
+
+/// The two open a proper angle, and leave something to go on with.
+bool isProperPair(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
+    const double cross = a.x() * b.y() - a.y() * b.x();
+    return std::abs(cross) > 1e-9 * a.norm() * b.norm() && (a + b).norm() > 1e-9 * (a.norm() + b.norm());
+}
+
+std::string partialName(const Blackboard& board, std::size_t index) {
+    std::string name = board.knownName + std::to_string(index);
+    const auto taken = [&](const Arrow& arrow) { return arrow.name == name; };
+    while (std::any_of(board.forces.begin(), board.forces.end(), taken) || taken(board.sum))
+        name += "′";
+    return name;
+}
+
+Formula numbered(const Formula& letter, std::size_t index) {
+    return symbol(letter.text, std::to_string(index));
+}
+
+/// Adds `next` to `partial`; `made` comes out with its magnitude and direction carried.
+void writePair(Blackboard& board, const Arrow& partial, const Arrow& next, Arrow& made, std::size_t index) {
+    const bool last = made.index == kSumIndex;
+    Step& step = board.step("pair" + std::to_string(index),
+                            last ? "The last parallelogram gives the resultant"
+                                 : "Parallelogram " + std::to_string(index) + ": two vectors become one",
+                            last ? Stage::all : Stage::construction, Law::cosines);
+    for (const Arrow* arrow : {&partial, &next, static_cast<const Arrow*>(&made)})
+        if (arrow->index != kNoVector)
+            step.parts.push_back(arrowPart(arrow->index));
+    step.reasoning.push_back(say(
+        "Add {} and {}: the angle between the tails, its supplement in the triangle, the law of cosines for "
+        "the magnitude of {}, the law of sines for the angle beside the greater of the two, and that angle "
+        "turned off from it.",
+        partial.vector, next.vector, made.vector));
+    const Term phi = writeTails(board, step, partial, next, numbered(board.phi, index));
+    const double inner = std::abs(signedAngle(partial.v, -next.v).value_or(0));
+    const Term gamma = writeSupplement(board, step, numbered(board.gamma, index), phi, inner);
+    made.sizeNumber =
+        writeCosinesForSide(board, step, made.size, sizeOf(partial), sizeOf(next), gamma, made.magnitude)
+            .number;
+    const bool first = partial.magnitude >= next.magnitude;
+    const Arrow &great = first ? partial : next, &small = first ? next : partial;
+    const double beside = std::abs(signedAngle(great.v, made.v).value_or(0));
+    const Term angle = writeSinesForAngle(board, step, numbered(board.alpha, index), sizeOf(small),
+                                          sizeOf(made), gamma, beside);
+    const Turn turn = writeTurn(board, step, made.theta, thetaOf(great), angle, made.direction.value_or(0));
+    made.directionNumber = turn.number;
+    step.conclusion.push_back(
+        say("{} lies opposite to the smaller side, so it is acute; from {} towards {} one "
+            "turns {}.",
+            angle.symbol, great.vector, made.vector, inWords(std::string(wayOf(turn.sign, board.sketch)))));
+}
+
+} // namespace
+
+bool canPair(const Blackboard& board) {
+    const std::size_t n = board.forces.size();
+    if (n < 3 || n > kMostPaired || !board.sum.direction)
+        return false;
+    Eigen::Vector2d partial = board.forces[0].v;
+    for (std::size_t i = 1; i < n; ++i) {
+        if (!isProperPair(partial, board.forces[i].v))
+            return false;
+        partial += board.forces[i].v;
+    }
+    return true;
+}
+
+void writePairs(Blackboard& board) {
+    writeGiven(board);
+    writeCount(board);
+    writePolygonEstimate(board);
+    Arrow partial = board.forces[0];
+    for (std::size_t i = 1; i < board.forces.size(); ++i) {
+        const bool last = i + 1 == board.forces.size();
+        Arrow made = last ? board.sum : board.madeArrow(partialName(board, i), partial.v + board.forces[i].v);
+        writePair(board, partial, board.forces[i], made, i);
+        partial = std::move(made);
+    }
+    board.sum = partial;
+    writeAnswer(board);
+    writeCheck(board);
+    writeRoundingCost(board);
+}
+
+} // namespace tailpoint::explaining
