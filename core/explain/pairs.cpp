@@ -28,6 +28,8 @@ Formula numbered(const Formula& letter, std::size_t index) {
     return symbol(letter.text, std::to_string(index));
 }
 
+constexpr double kEqualSides = 1e-12; // relative: a partial sum that is equal but for its last bits
+
 /// Adds `next` to `partial`; `made` comes out with its magnitude and direction carried.
 void writePair(Blackboard& board, const Arrow& partial, const Arrow& next, Arrow& made, std::size_t index) {
     const bool last = made.index == kSumIndex;
@@ -56,10 +58,11 @@ void writePair(Blackboard& board, const Arrow& partial, const Arrow& next, Arrow
                                           sizeOf(made), gamma, beside);
     const Turn turn = writeTurn(board, step, made.theta, thetaOf(great), angle, made.direction.value_or(0));
     made.directionNumber = turn.number;
-    step.conclusion.push_back(
-        say("{} lies opposite to the smaller side, so it is acute; from {} towards {} one "
-            "turns {}.",
-            angle.symbol, great.vector, made.vector, inWords(std::string(wayOf(turn.sign, board.sketch)))));
+    const bool equal = great.magnitude - small.magnitude <= kEqualSides * great.magnitude;
+    step.conclusion.push_back(say(
+        equal ? "{} lies opposite to one of two equal sides, so it is acute; from {} towards {} one turns {}."
+              : "{} lies opposite to the smaller side, so it is acute; from {} towards {} one turns {}.",
+        angle.symbol, great.vector, made.vector, inWords(std::string(wayOf(turn.sign, board.sketch)))));
 }
 
 } // namespace

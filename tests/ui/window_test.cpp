@@ -4,6 +4,7 @@
 #include "ui/canvas/canvas.h"
 #include "ui/document/recovery.h"
 #include "ui/panel/panel.h"
+#include "ui/panel/solution_view.h"
 #include "ui/window/main_window.h"
 
 #include <QAction>
@@ -142,6 +143,21 @@ TEST_F(WindowTest, AValueTypedOnTheSheetByKeyLeavesTheForceSelected) {
     EXPECT_TRUE(canvas.hasFocus());
     QTest::keyClick(&canvas, Qt::Key_Up);
     EXPECT_GT(window->document().sketch().forces[1].magnitude.value, 150);
+}
+
+TEST_F(WindowTest, TheSolutionMeasuresTheAnswerOnTheSheetAsItIs) {
+    auto* solution = child<SolutionView>(*window, "solution");
+    const auto measured = [&](double division) {
+        return solution->plainText().contains(QStringLiteral("divisions of %1 N").arg(division));
+    };
+    EXPECT_TRUE(QTest::qWaitFor([&] { return measured(divisionOf(window->canvas().view())); }))
+        << solution->plainText().toStdString();
+    const double before = divisionOf(window->canvas().view());
+    for (int i = 0; i < 8; ++i) {
+        window->canvas().zoomOut();
+    }
+    ASSERT_NE(divisionOf(window->canvas().view()), before);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return measured(divisionOf(window->canvas().view())); }));
 }
 
 TEST_F(WindowTest, AFileThatCantBeReadNeverReplacesTheSketch) {

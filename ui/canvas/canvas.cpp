@@ -31,6 +31,10 @@ void Canvas::Private::refresh() {
     glide.stop();
     reveal.stop();
     q.update();
+    const double now = divisionOf(scene.sheet().view());
+    if (now != std::exchange(toldDivision, now)) {
+        emit q.divisionChanged(now);
+    }
 }
 
 void Canvas::Private::documentChanged() {

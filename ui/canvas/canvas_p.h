@@ -82,6 +82,7 @@ public:
     Hit hover;
     QPointF pointer;
     bool pointerInside = false;
+    double toldDivision = 0; ///< of the sheet, when last told
     std::unique_ptr<Gesture> gesture;
     Qt::MouseButton button = Qt::NoButton; ///< that holds the gesture
     NudgeToken nudges;

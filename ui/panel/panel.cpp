@@ -208,6 +208,10 @@ void Panel::setTheme(ThemeName name) {
     m_steps->setTheme(name);
 }
 
+void Panel::setDivision(double forceUnits) {
+    m_steps->setDivision(forceUnits);
+}
+
 void Panel::select(int vector) {
     m_given->select(vector);
 }

@@ -39,6 +39,8 @@ public:
     void edit(int vector, Entry cell);
     void addForce();
     void paste(const QString& lines);
+    /// One division of the sheet, for the solution's check by scale.
+    void setDivision(double forceUnits);
     /// Puts the keyboard into the table of given values.
     void takeFocus();
     /// Takes what is typed in an open field, as before saving or closing.

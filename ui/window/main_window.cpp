@@ -132,6 +132,7 @@ void MainWindow::Private::connectParts() {
     QObject::connect(panel, &Panel::pointedAt, canvas, &Canvas::highlight);
     QObject::connect(panel, &Panel::partsPointed, canvas, &Canvas::lightParts);
     QObject::connect(canvas, &Canvas::partPointed, panel, &Panel::lightPart);
+    QObject::connect(canvas, &Canvas::divisionChanged, panel, &Panel::setDivision);
     QObject::connect(canvas, &Canvas::pointerReadout, hints, &HintLine::setReadout);
     QObject::connect(canvas, &Canvas::hint, hints, &HintLine::setHint);
     QObject::connect(canvas, &Canvas::snappingChanged, &window,
