@@ -160,6 +160,23 @@ TEST_F(WindowTest, TheSolutionMeasuresTheAnswerOnTheSheetAsItIs) {
     EXPECT_TRUE(QTest::qWaitFor([&] { return measured(divisionOf(window->canvas().view())); }));
 }
 
+TEST_F(WindowTest, SeveralForcesAreAddedByParallelogramsWhereThatIsAskedForAndItIsRemembered) {
+    Sketch three = window->document().sketch();
+    three.forces.push_back({"S", {160, {}}, {AngleForm{118}, {}}, false, {}});
+    window->document().edit(three, QStringLiteral("three"));
+    const auto says = [&](const char* words) {
+        return child<SolutionView>(*window, "solution")->plainText().contains(QLatin1String(words));
+    };
+    EXPECT_TRUE(QTest::qWaitFor([&] { return says("Component table"); }));
+    trigger("byParallelograms");
+    EXPECT_TRUE(QTest::qWaitFor([&] { return says("The last parallelogram") && !says("Component table"); }));
+    window->document().undoStack().setClean();
+    window.reset();
+    open();
+    EXPECT_TRUE(child<QAction>(*window, "byParallelograms")->isChecked());
+    EXPECT_TRUE(window->panel().byParallelograms());
+}
+
 TEST_F(WindowTest, AFileThatCantBeReadNeverReplacesTheSketch) {
     change();
     const Sketch kept = window->document().sketch();

@@ -249,6 +249,14 @@ bool Panel::handRounding() const {
     return m_steps->handRounding();
 }
 
+bool Panel::byParallelograms() const {
+    return m_steps->byParallelograms();
+}
+
+void Panel::setByParallelograms(bool on) {
+    m_steps->setByParallelograms(on);
+}
+
 void Panel::setHandRounding(bool on) {
     m_steps->setHandRounding(on);
 }

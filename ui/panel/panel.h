@@ -52,8 +52,10 @@ public:
 
     bool handRounding() const;
     void setHandRounding(bool on);
-    /// The pointer stands on this part of the sheet: the step that speaks of it is lit. It is scrolled to only if
-    /// somebody is reading the solution, and once the pointer rests.
+    bool byParallelograms() const;
+    void setByParallelograms(bool on); ///< more than two forces: two at a time
+    /// The pointer stands on this part of the sheet: the step that speaks of it is lit. It is scrolled to
+    /// only if somebody is reading the solution, and once the pointer rests.
     void lightPart(const std::optional<FigurePart>& part);
 
     QSize sizeHint() const override;

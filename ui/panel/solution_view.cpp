@@ -104,6 +104,13 @@ QString SolutionView::carriedWords() const {
     return m_options.handRounding ? tr("rounded as by hand") : tr("full precision carried");
 }
 
+void SolutionView::setByParallelograms(bool on) {
+    if (m_options.parallelograms != on) {
+        m_options.parallelograms = on;
+        schedule();
+    }
+}
+
 void SolutionView::setHandRounding(bool on) {
     if (m_options.handRounding == on)
         return;

@@ -234,6 +234,7 @@ void FileMenu::print() {
     }
     HandoutChoice choice = handoutChoiceOf(m_parts);
     choice.handRounding = m_parts.panel.handRounding();
+    choice.parallelograms = m_parts.panel.byParallelograms();
     printer.setFullPage(true);
     printer.setResolution(HandoutPages::resolution());
     printer.setDocName(text(m_parts.document.sketch().title));

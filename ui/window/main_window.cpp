@@ -82,6 +82,7 @@ MainWindow::Private::Private(MainWindow& owner)
     canvas->setKeepsForces(settings.keepsForces());
     panel->setFolded(settings.folded());
     panel->setHandRounding(settings.handRounding());
+    panel->setByParallelograms(settings.byParallelograms());
     QMenuBar* menus = window.menuBar();
     files = new FileMenu(parts(), menus->addMenu(tr("&File")));
     edits = new EditMenu(parts(), menus->addMenu(tr("&Edit")));

@@ -30,11 +30,17 @@ QuestionMenu::QuestionMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_p
                    [this] { m_parts.canvas.takeOtherAnswer(); });
     menu->addSeparator();
     QAction* byHand =
-        addSwitch(menu, {"handRounding", tr("&Round by hand in the solution")}, [this](bool on) {
+        addSwitch(menu, {"handRounding", tr("Round by &hand in the solution")}, [this](bool on) {
             m_parts.panel.setHandRounding(on);
             m_parts.settings.setHandRounding(on);
         });
     byHand->setChecked(m_parts.settings.handRounding());
+    addSwitch(menu, {"byParallelograms", tr("Add several forces &parallelogram by parallelogram")},
+              [this](bool on) {
+                  m_parts.panel.setByParallelograms(on);
+                  m_parts.settings.setByParallelograms(on);
+              })
+        ->setChecked(m_parts.settings.byParallelograms());
     connect(menu, &QMenu::aboutToShow, this, &QuestionMenu::prepare);
     connect(&m_parts.document, &SketchDocument::changed, m_other,
             [this] { m_other->setEnabled(m_parts.document.result().solved.solutions.size() == 2); });

@@ -119,6 +119,12 @@ void Settings::setLectureMoves(bool on) {
 bool Settings::handRounding() const {
     return read("question/handRounding", false);
 }
+bool Settings::byParallelograms() const {
+    return read("question/parallelograms", false);
+}
+void Settings::setByParallelograms(bool on) {
+    write("question/parallelograms", on);
+}
 void Settings::setHandRounding(bool on) {
     write("question/handRounding", on);
 }

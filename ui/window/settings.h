@@ -51,6 +51,8 @@ public:
     /// The solution carries the shown, rounded numbers.
     bool handRounding() const;
     void setHandRounding(bool on);
+    bool byParallelograms() const;
+    void setByParallelograms(bool on);
 
     /// How the last figure was exported; names as the dialog writes them.
     QVariantMap exportChoices() const;
