@@ -25,7 +25,7 @@ TEST(GivenDirections, ComeBackAsTypedBroughtIntoOneTurn) {
 TEST(Directions, AreReportedFromTheReferenceAxisAndComponentsAlongTheSheet) {
     Sketch made = sketch({bearing("P", 10, 'N', 30, 'E')});
     made.reference = {90, Sense::cw};
-    const SolvedForce& sum = solve(made).solutions.at(0).sum;
+    const SolvedForce sum = solve(made).solutions.at(0).sum;
     EXPECT_NEAR(*sum.direction, 30, 1e-14);
     EXPECT_NEAR(sum.vector.x(), 5, 1e-15);
     EXPECT_NEAR(sum.vector.y(), 5 * std::sqrt(3.0), 1e-14);
@@ -119,7 +119,7 @@ TEST(TenThousandForces, AreAddedUpRight) {
         x += *each.magnitude.value * unit.cos;
         y += *each.magnitude.value * unit.sin;
     }
-    const SolvedForce& sum = solve(many).solutions.at(0).sum;
+    const SolvedForce sum = solve(many).solutions.at(0).sum;
     EXPECT_NEAR(sum.magnitude, static_cast<double>(std::hypot(x, y)), 1e-11);
     many.forces[17].magnitude.value.reset();
     many.forces[9000].direction.form = ToFind{};
