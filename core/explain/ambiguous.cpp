@@ -218,13 +218,23 @@ void writeRest(Blackboard& board, const Ambiguous& q, Answer& answer, Term angle
     answer.board.at(v.index).directionNumber = turn.number;
 }
 
+/// The answer's board speaks of what was found in the answer's own symbols.
+void primeSymbols(Answer& answer, const Ambiguous& q) {
+    Arrow &u = answer.board.at(q.at(q.u).index), &v = answer.board.at(q.at(q.v).index);
+    u.size = primed(u.size, answer.prime);
+    v.theta = primed(v.theta, answer.prime);
+}
+
 /// From here on the board speaks of the answer chosen, in its own symbols.
 void carryOver(Blackboard& board, const Answer& answer, const Ambiguous& q) {
-    Arrow &u = board.at(q.at(q.u).index), &v = board.at(q.at(q.v).index);
-    u.sizeNumber = answer.board.at(u.index).sizeNumber;
-    u.size = primed(u.size, answer.prime);
-    v.directionNumber = answer.board.at(v.index).directionNumber;
-    v.theta = primed(v.theta, answer.prime);
+    for (const int index : {q.at(q.u).index, q.at(q.v).index}) {
+        const Arrow& found = answer.board.at(index);
+        Arrow& arrow = board.at(index);
+        arrow.sizeNumber = found.sizeNumber;
+        arrow.size = found.size;
+        arrow.directionNumber = found.directionNumber;
+        arrow.theta = found.theta;
+    }
 }
 
 } // namespace
@@ -243,16 +253,16 @@ void writeAmbiguous(Blackboard& board) {
     writeReach(board, q, angle);
     const Term acute = writeCandidates(board, q, angle);
     writeDecision(board, q, angle, acute);
-    std::optional<Answer> chosen;
+    std::optional<Answer> chosen, other;
     for (std::size_t i = 0; i < board.solved.solutions.size(); ++i) {
         Answer answer = answerOf(board, q, i);
         settleTriangle(answer);
         writeRest(board, q, answer, angle, acute);
-        if (i == board.solution)
-            chosen.emplace(std::move(answer));
+        primeSymbols(answer, q);
+        (i == board.solution ? chosen : other).emplace(std::move(answer));
     }
     carryOver(board, *chosen, q);
-    writeAnswer(board);
+    writeAnswer(board, other ? &other->board : nullptr);
     writeCheck(board);
     writeRoundingCost(board);
 }

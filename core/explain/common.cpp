@@ -197,25 +197,40 @@ void appendFound(Prose& prose, const Blackboard& board, const Arrow& arrow) {
         append(prose, say("{} acts {}", arrow.vector, inWords(withMinusSigns(way))));
 }
 
+bool wasSought(const Arrow& arrow) {
+    return !arrow.sizeGiven || (!arrow.directionGiven && arrow.magnitude != 0);
+}
+
+/// "P = 180 N; Q acts 10.3° clockwise from +x." of all that was asked for.
+Prose foundOn(const Blackboard& board) {
+    Prose found;
+    for (const Arrow& arrow : board.forces)
+        if (wasSought(arrow))
+            appendFound(found, board, arrow);
+    if (wasSought(board.sum))
+        appendFound(found, board, board.sum);
+    found.pieces.emplace_back(std::string("."));
+    return found;
+}
+
 } // namespace
 
-void writeAnswer(Blackboard& board) {
+void writeAnswer(Blackboard& board, const Blackboard* other) {
     Step& step = board.step("answer", "Answer", Stage::all);
-    Prose answer;
-    const auto add = [&](const Arrow& arrow) {
-        if (arrow.sizeGiven && (arrow.directionGiven || arrow.magnitude == 0))
-            return;
-        appendFound(answer, board, arrow);
-        step.parts.push_back(arrowPart(arrow.index));
-    };
     for (const Arrow& arrow : board.forces)
-        add(arrow);
-    add(board.sum);
-    answer.pieces.emplace_back(std::string("."));
-    step.reasoning.push_back(answer);
+        if (wasSought(arrow))
+            step.parts.push_back(arrowPart(arrow.index));
+    if (wasSought(board.sum))
+        step.parts.push_back(arrowPart(kSumIndex));
+    board.worked.answer = foundOn(board);
+    step.reasoning.push_back(board.worked.answer);
+    if (other) {
+        Prose also = say("The other answer holds as well:");
+        append(also, foundOn(*other));
+        step.conclusion.push_back(std::move(also));
+    }
     if (!board.solved.message.empty())
         step.conclusion.push_back(say(withMinusSigns(board.solved.message)));
-    board.worked.answer = std::move(answer);
 }
 
 namespace {

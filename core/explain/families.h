@@ -10,7 +10,8 @@ void writeGiven(Blackboard& board);
 void writeCount(Blackboard& board); ///< and the directions, where they need words
 void writeDirections(Blackboard& board);
 void writeSenses(Blackboard& board); ///< lines of action found in the other sense; else nothing
-void writeAnswer(Blackboard& board);
+/// `other`: the board of the other answer, where both hold.
+void writeAnswer(Blackboard& board, const Blackboard* other = nullptr);
 void writeCheck(Blackboard& board);        ///< by components, independent of the triangle
 void writeRoundingCost(Blackboard& board); ///< nothing but with hand rounding
 
@@ -38,5 +39,6 @@ void writePolygonEstimate(Blackboard& board); ///< how long the resultant of man
 bool canPair(const Blackboard& board);      ///< a resultant of few forces, no two of them in line on the way
 void writePairs(Blackboard& board);         ///< the same resultant, parallelogram by parallelogram
 void writeWithoutAnswer(Blackboard& board); ///< none, endless, too few or too many unknowns
+void writeWhyNone(Blackboard& board);       ///< two unknowns that no triangle joins: the drawing that fails
 
 } // namespace tailpoint::explaining

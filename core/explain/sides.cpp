@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <optional>
 
 namespace tailpoint::explaining {
 
@@ -83,6 +84,7 @@ void writeWay(Blackboard& board, Step& step, const Sides& q, std::size_t target,
     const Turn turn =
         writeSideDirection(board, step, mirrored, target, theta, q.question.known, q.angles[third]);
     arrow.directionNumber = turn.number;
+    arrow.theta = theta;
 }
 
 Triangle triangleIn(const Blackboard& board, const Sides& q) {
@@ -94,15 +96,16 @@ Triangle triangleIn(const Blackboard& board, const Sides& q) {
 }
 
 /// From here on the board speaks of the answer chosen, in its own symbols.
-void carryOver(Blackboard& board, const Blackboard& answer, const Sides& q, const char* prime) {
+void carryOver(Blackboard& board, const Blackboard& answer, const Sides& q) {
     for (std::size_t target : q.question.sought) {
         Arrow& arrow = board.at(q.at(target).index);
         arrow.directionNumber = answer.at(arrow.index).directionNumber;
-        arrow.theta.text += prime;
+        arrow.theta = answer.at(arrow.index).theta;
     }
 }
 
-void writeWays(Blackboard& board, const Sides& q, std::size_t index) {
+/// Returns the answer's own board, with what was found in its symbols.
+Blackboard writeWays(Blackboard& board, const Sides& q, std::size_t index) {
     const bool both = board.solved.solutions.size() > 1;
     Blackboard answer(board.sketch, board.solved, board.construction, index, board.options);
     const Triangle mirrored = triangleIn(answer, q);
@@ -126,8 +129,7 @@ void writeWays(Blackboard& board, const Sides& q, std::size_t index) {
         step.parts.push_back(part(FigurePart::Kind::direction, q.at(target).index));
         writeWay(board, step, q, target, prime, answer, mirrored);
     }
-    if (index == board.solution)
-        carryOver(board, answer, q, prime);
+    return answer;
 }
 
 } // namespace
@@ -144,9 +146,11 @@ void writeSides(Blackboard& board) {
     writeEstimate(board, q);
     writeGreatest(board, q);
     writeSecond(board, q);
+    std::optional<Blackboard> chosen, other;
     for (std::size_t i = 0; i < board.solved.solutions.size(); ++i)
-        writeWays(board, q, i);
-    writeAnswer(board);
+        (i == board.solution ? chosen : other).emplace(writeWays(board, q, i));
+    carryOver(board, *chosen, q);
+    writeAnswer(board, other ? &*other : nullptr);
     writeCheck(board);
     writeRoundingCost(board);
 }

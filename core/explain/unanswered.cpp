@@ -20,6 +20,8 @@ void writeWithoutAnswer(Blackboard& board) {
     writeCount(board);
     if (isGivenThroughout(board))
         writeComparison(board);
+    if (board.solved.status == Status::none)
+        writeWhyNone(board);
     Step& step = board.step("answer", "Answer", Stage::all);
     step.reasoning.push_back(say(withMinusSigns(board.solved.message)));
     board.worked.answer = step.reasoning.back();
