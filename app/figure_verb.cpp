@@ -1,5 +1,6 @@
 #include "app/common.h"
 #include "app/verbs.h"
+#include "core/construct/pairs.h"
 #include "core/quantity/typed.h"
 #include "ui/handout/figure_job.h"
 
@@ -17,6 +18,8 @@ Draws the sketch in FILE ('-': standard input). The ending of OUT decides the fo
 
   --construction parallelogram|triangle|polygon
                    what is drawn to the forces; default: parallelogram for two forces, else polygon
+  --pairs K|all    of several forces the parallelograms two at a time: the Kth alone, or all of them
+  --marks          marks on the parallel sides of the parallelogram
   --stage K|all    only what is on the sheet by then: 0 the given forces, 1 their directions, 2 the angle
                    between them, 3 the construction, 4 its angles, 5 what is found, 6 found magnitudes,
                    7 the triangle's angles, 8 everything (default); all: OUT-0 to OUT-8, or a PDF of 9 pages
@@ -47,6 +50,8 @@ QList<Option> figureOptions() {
     const auto words = [](const char* text) { return QString::fromLatin1(text).split(QLatin1Char('|')); };
     return {{QStringLiteral("-o"), {}},
             {QStringLiteral("--construction"), words("parallelogram|triangle|polygon")},
+            {QStringLiteral("--pairs"), {}},
+            {QStringLiteral("--marks"), {}, true},
             {QStringLiteral("--stage"), {}},
             {QStringLiteral("--theme"), words("paper|slate|contrast")},
             {QStringLiteral("--solution"), words("1|2")},
@@ -133,6 +138,43 @@ std::optional<QString> takeStage(const Arguments& arguments, FigureJob& job) {
     return std::nullopt;
 }
 
+std::optional<QString> takePairs(const Arguments& arguments, FigureJob& job) {
+    const QString pairs = arguments.value(QStringLiteral("--pairs"));
+    if (pairs.isNull())
+        return std::nullopt;
+    const auto number = pairs == QLatin1String("all")
+                            ? std::optional<int>(kAllPairs)
+                            : wholeNumber(pairs, 1, static_cast<int>(kMostPaired) - 1);
+    if (!number)
+        return QStringLiteral("--pairs wants a whole number from 1 to %1, or all").arg(kMostPaired - 1);
+    job.options.pair = *number;
+    return std::nullopt;
+}
+
+/// Which construction, and whether the sketch has it.
+std::optional<QString> takeConstruction(const Arguments& arguments, const Result& result, FigureJob& job) {
+    const QString named = arguments.value(QStringLiteral("--construction"));
+    const bool pairs = job.options.pair != kNoPairs;
+    if (pairs && !named.isNull() && named != QLatin1String("parallelogram"))
+        return QStringLiteral("--pairs goes with --construction parallelogram; leave one of them out");
+    job.options.construction = constructionNamed(named).value_or(pairs || result.construction.parallelogram
+                                                                     ? ConstructionKind::parallelogram
+                                                                     : ConstructionKind::polygon);
+    if (!pairs)
+        return std::nullopt;
+    const auto count = static_cast<int>(pairsOf(result.sketch, result.solved, job.options.solution).size());
+    if (count == 0)
+        return QStringLiteral(
+                   "--pairs: goes with the resultant of 3 to %1 forces, no two in line on the way; "
+                   "leave it out")
+            .arg(kMostPaired);
+    if (job.options.pair > count)
+        return QStringLiteral("--pairs %1: there are %2 parallelograms; take 1 to %2, or all")
+            .arg(job.options.pair)
+            .arg(count);
+    return std::nullopt;
+}
+
 void takeParts(const Arguments& arguments, FigureJob& job) {
     const auto hidden = [&](const char* option) {
         return arguments.value(QString::fromLatin1(option)) == QLatin1String("hidden");
@@ -142,6 +184,7 @@ void takeParts(const Arguments& arguments, FigureJob& job) {
     job.paper =
         static_cast<FigurePaper>(papers.indexOf(arguments.value(QStringLiteral("--paper"), papers.front())));
     job.options.values = !hidden("--values");
+    job.options.parallelMarks = arguments.options.contains(QStringLiteral("--marks"));
     job.names = !hidden("--names");
     job.givenOnly = arguments.options.contains(QStringLiteral("--given-only"));
     job.transparent = arguments.options.contains(QStringLiteral("--transparent"));
@@ -156,6 +199,8 @@ std::variant<Wanted, QString> wantedBy(const Arguments& arguments) {
     if (auto fault = takeSizes(arguments, wanted.job))
         return *fault;
     if (auto fault = takeStage(arguments, wanted.job))
+        return *fault;
+    if (auto fault = takePairs(arguments, wanted.job))
         return *fault;
     takeParts(arguments, wanted.job);
     return wanted;
@@ -187,10 +232,8 @@ int drawTo(Result result, Wanted wanted, const Arguments& arguments) {
         return complain(
             QStringLiteral("figure: --solution 2: the question has no second answer; leave it out"));
     result = resultOf(result.sketch, job.options.solution);
-    job.options.construction =
-        constructionNamed(arguments.value(QStringLiteral("--construction")))
-            .value_or(result.construction.parallelogram ? ConstructionKind::parallelogram
-                                                        : ConstructionKind::polygon);
+    if (const auto fault = takeConstruction(arguments, result, job))
+        return complain(QStringLiteral("figure: ") + *fault);
     if (const auto fault = takeTrueScale(arguments, result.sketch, job))
         return complain(QStringLiteral("figure: ") + *fault);
     const auto files = figureFiles(result, job);

@@ -1,6 +1,7 @@
 #include "core/construct/construct.h"
 
 #include "core/construct/loci.h"
+#include "core/construct/parallelogram.h"
 #include "core/construct/vectors.h"
 
 #include <algorithm>
@@ -48,18 +49,6 @@ ForceTriangle triangleOf(const Side& first, const Side& second, const Side& clos
                          angleBetween(first.vector, closing.vector),
                          angleBetween(-first.vector, second.vector)};
     return triangle;
-}
-
-Parallelogram parallelogramOf(const PlainVector& a, const PlainVector& b, const Eigen::Vector2d& far) {
-    Parallelogram out;
-    out.first = a.name;
-    out.second = b.name;
-    out.corners = {Eigen::Vector2d(0, 0), a.vector, far, b.vector};
-    out.shape = shapeOf(a.vector, b.vector);
-    const auto tails = angleBetween(a.vector, b.vector);
-    const auto sides = angleBetween(-a.vector, b.vector);
-    out.interior = {tails, sides, tails, sides};
-    return out;
 }
 
 ForcePolygon polygonOf(const Vectors& vectors) {
@@ -183,6 +172,18 @@ void addTriangles(Construction& out, const Vectors& vectors, const Solved& solve
 }
 
 } // namespace
+
+Parallelogram parallelogramOf(const PlainVector& a, const PlainVector& b, const Eigen::Vector2d& far) {
+    Parallelogram out;
+    out.first = a.name;
+    out.second = b.name;
+    out.corners = {Eigen::Vector2d(0, 0), a.vector, far, b.vector};
+    out.shape = shapeOf(a.vector, b.vector);
+    const auto tails = angleBetween(a.vector, b.vector);
+    const auto sides = angleBetween(-a.vector, b.vector);
+    out.interior = {tails, sides, tails, sides};
+    return out;
+}
 
 std::string_view wordsFor(Shape shape) {
     switch (shape) {

@@ -24,9 +24,8 @@ bool isProper(const Blackboard& board) {
 void writeClosing(Blackboard& board) {
     if (isResultantOfTwo(board))
         return isProper(board) ? explaining::writeTwoForces(board) : explaining::writeFlat(board);
-    if (board.options.parallelograms && board.solved.unknownVectors[0] == kSumIndex &&
-        explaining::canPair(board))
-        return explaining::writePairs(board);
+    if (board.options.parallelograms && explaining::writePairs(board))
+        return;
     if (board.solved.unknownVectors[0] == kSumIndex || !explaining::writeMissing(board))
         explaining::writeTable(board);
 }

@@ -59,6 +59,7 @@ struct Step {
     std::vector<FigurePart> parts;
     Stage stage = Stage::given;
     bool triangleAlone = false; ///< the figure is the force triangle by itself
+    int pair = 0; ///< which of the successive parallelograms (pairsOf) the figure shows, from 1; 0: none
     bool operator==(const Step&) const = default;
 };
 

@@ -36,8 +36,7 @@ void writeSmallest(Blackboard& board);  ///< smallest force, smallest sum
 void writeAlongOneLine(Blackboard& board);    ///< any question whose triangle is flat
 void writeTable(Blackboard& board);           ///< one vector unknown, by the component table
 void writePolygonEstimate(Blackboard& board); ///< how long the resultant of many can be
-bool canPair(const Blackboard& board);      ///< a resultant of few forces, no two of them in line on the way
-void writePairs(Blackboard& board);         ///< the same resultant, parallelogram by parallelogram
+bool writePairs(Blackboard& board);         ///< the same, parallelogram by parallelogram; false: it can't be
 void writeWithoutAnswer(Blackboard& board); ///< none, endless, too few or too many unknowns
 void writeWhyNone(Blackboard& board);       ///< two unknowns that no triangle joins: the drawing that fails
 

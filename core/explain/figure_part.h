@@ -12,7 +12,8 @@ struct FigurePart {
         direction,     ///< the arc from the reference axis to `vector`
         tails,         ///< the angle between the tails of `vector` and `other`
         opposite,      ///< the triangle's angle opposite to the side of `vector`
-        parallelogram, ///< its two copied sides and its interior angles
+        parallelogram, ///< its two copied sides and its interior angles; of several (pairsOf), the one that
+                       ///< adds the force `vector`
         triangle,
         polygon,
         locus, ///< line of action or circle of possible tips of `vector`

@@ -1,28 +1,12 @@
 // More than two forces, parallelogram by parallelogram: each partial sum takes the next force.
+#include "core/construct/pairs.h"
 #include "core/explain/families.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace tailpoint::explaining {
 
 namespace {
-
-constexpr std::size_t kMostPaired = 6; ///< forces; beyond, the component table is the shorter way
-
-/// The two open a proper angle, and leave something to go on with.
-bool isProperPair(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
-    const double cross = a.x() * b.y() - a.y() * b.x();
-    return std::abs(cross) > 1e-9 * a.norm() * b.norm() && (a + b).norm() > 1e-9 * (a.norm() + b.norm());
-}
-
-std::string partialName(const Blackboard& board, std::size_t index) {
-    std::string name = board.knownName + std::to_string(index);
-    const auto taken = [&](const Arrow& arrow) { return arrow.name == name; };
-    while (std::any_of(board.forces.begin(), board.forces.end(), taken) || taken(board.sum))
-        name += "′";
-    return name;
-}
 
 Formula numbered(const Formula& letter, std::size_t index) {
     return symbol(letter.text, std::to_string(index));
@@ -40,6 +24,8 @@ void writePair(Blackboard& board, const Arrow& partial, const Arrow& next, Arrow
     for (const Arrow* arrow : {&partial, &next, static_cast<const Arrow*>(&made)})
         if (arrow->index != kNoVector)
             step.parts.push_back(arrowPart(arrow->index));
+    step.parts.push_back(part(FigurePart::Kind::parallelogram, next.index));
+    step.pair = static_cast<int>(index);
     step.reasoning.push_back(say(
         "Add {} and {}: the angle between the tails, its supplement in the triangle, the law of cosines for "
         "the magnitude of {}, the law of sines for the angle beside the greater of the two, and that angle "
@@ -67,27 +53,17 @@ void writePair(Blackboard& board, const Arrow& partial, const Arrow& next, Arrow
 
 } // namespace
 
-bool canPair(const Blackboard& board) {
-    const std::size_t n = board.forces.size();
-    if (n < 3 || n > kMostPaired || !board.sum.direction)
+bool writePairs(Blackboard& board) {
+    const std::vector<Parallelogram> pairs = pairsOf(board.sketch, board.solved, board.solution);
+    if (pairs.empty())
         return false;
-    Eigen::Vector2d partial = board.forces[0].v;
-    for (std::size_t i = 1; i < n; ++i) {
-        if (!isProperPair(partial, board.forces[i].v))
-            return false;
-        partial += board.forces[i].v;
-    }
-    return true;
-}
-
-void writePairs(Blackboard& board) {
     writeGiven(board);
     writeCount(board);
     writePolygonEstimate(board);
     Arrow partial = board.forces[0];
     for (std::size_t i = 1; i < board.forces.size(); ++i) {
         const bool last = i + 1 == board.forces.size();
-        Arrow made = last ? board.sum : board.madeArrow(partialName(board, i), partial.v + board.forces[i].v);
+        Arrow made = last ? board.sum : board.madeArrow(pairs[i].first, pairs[i].corners[1]);
         writePair(board, partial, board.forces[i], made, i);
         partial = std::move(made);
     }
@@ -95,6 +71,7 @@ void writePairs(Blackboard& board) {
     writeAnswer(board);
     writeCheck(board);
     writeRoundingCost(board);
+    return true;
 }
 
 } // namespace tailpoint::explaining

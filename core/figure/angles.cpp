@@ -147,6 +147,25 @@ void drawParallelogramAngles(Drawing& d) {
     }
 }
 
+/// Of one parallelogram among several: where the tails meet, and its supplement at the first tip.
+void drawPairAngles(Drawing& d) {
+    const auto [first, last] = d.drawnPairs();
+    if (last != first + 1 || !d.shows(stages::construction))
+        return; // of several at once the angles would hide the figure
+    const Parallelogram& p = d.pairs[first];
+    for (const std::size_t i : {0U, 1U}) {
+        if (!p.interior[i])
+            continue;
+        Corner corner =
+            cornerBetween(d, p.corners[i], p.corners[(i + 3) % 4], p.corners[(i + 1) % 4], *p.interior[i]);
+        corner.id = i == 0 ? "pair-tails" : "pair-inner";
+        corner.title = (i == 0 ? "Angle between the tails of " + p.first + " and " + p.second + ", "
+                               : "Interior angle, ") +
+                       shownAngleFromRadians(*p.interior[i], d.sketch);
+        addInterior(d, corner, i == 0 ? d.raysInside(corner.start, corner.sweep) : std::vector<Split>());
+    }
+}
+
 bool hasGivenDirection(const Drawing& d, int vector) {
     return vector == kNoVector || !d.vectors.at(vector).foundDirection;
 }
@@ -200,6 +219,8 @@ void drawAngles(Drawing& d) {
         return drawFoot(d);
     if (d.triangle())
         drawTriangleAngles(d);
+    else if (!d.pairs.empty())
+        drawPairAngles(d);
     else if (d.construction.parallelogram && d.shows(stages::between))
         drawParallelogramAngles(d);
     drawFoot(d);

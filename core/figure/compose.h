@@ -42,10 +42,14 @@ struct Style {
     double leastStroke = 0; ///< the same for strokes, the grid apart
 };
 
+inline constexpr int kNoPairs = -1, kAllPairs = 0;
+
 struct FigureOptions {
     ConstructionKind construction = ConstructionKind::parallelogram;
     bool otherOrder = false; ///< triangle in the other order
-    bool alone = false;      ///< the force triangle without anything that is no part of it
+    int pair = kNoPairs;     ///< a parallelogram of several forces: two at a time, the nth of pairsOf() alone
+    bool parallelMarks = false; ///< on the sides of a parallelogram: one on the first pair, two on the second
+    bool alone = false;         ///< the force triangle without anything that is no part of it
     bool grid = true, titleBlock = true, angles = true, values = true;
     bool interior = true; ///< angles between the strokes; false: only those from the axis
     bool note = true;     ///< at the sheet's foot, in words: what the answer is, or why there is none. A

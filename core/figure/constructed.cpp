@@ -17,15 +17,36 @@ bool waitsForAnswer(const Drawing& d) {
                                                   [](const PlainVector& f) { return f.found(); });
 }
 
-void drawParallelogram(Drawing& d) {
-    const Parallelogram& p = *d.construction.parallelogram;
-    if (p.shape != Shape::proper || waitsForAnswer(d))
-        return;
-    Group& g = d.add(Role::construction, "parallelogram", "Parallelogram on " + p.first + " and " + p.second);
+/// Each side and its copy get the same marks; a side too short for them, none.
+void markSides(const Drawing& d, Group& group, const Parallelogram& p) {
+    const double size = 6 * d.factor;
+    for (std::size_t i = 0; i < 4; ++i) { // 0-1 and 3-2 are the first force, 0-3 and 1-2 the second
+        const bool first = i % 2 == 0;
+        const Point from = d.view.toSheet(p.corners[i == 0 || i == 3 ? 0 : i == 1 ? 1 : 3]);
+        const Point to = d.view.toSheet(p.corners[i == 0 ? 1 : i == 3 ? 3 : 2]);
+        const Point along = to - from;
+        if (length(along) < 5 * size)
+            continue;
+        addParallelMarks(group.items, Role::construction, from + 0.5 * along, (1 / length(along)) * along,
+                         first ? 1 : 2, size, d.weight(d.style.constructionWidth));
+    }
+}
+
+void drawCopiedSides(Drawing& d, const Parallelogram& p, std::string id) {
+    Group& g = d.add(Role::construction, std::move(id), "Parallelogram on " + p.first + " and " + p.second);
     const Point far = d.view.toSheet(p.corners[2]);
     for (const std::size_t corner : {1U, 3U})
         addDashed(d, g, Role::construction, d.view.toSheet(p.corners[corner]), far,
                   d.weight(d.style.constructionWidth), Dash::dashed);
+    if (d.options.parallelMarks)
+        markSides(d, g, p);
+}
+
+void drawParallelogram(Drawing& d) {
+    const Parallelogram& p = *d.construction.parallelogram;
+    if (p.shape != Shape::proper || waitsForAnswer(d))
+        return;
+    drawCopiedSides(d, p, "parallelogram");
 }
 
 void drawPolygon(Drawing& d) {
@@ -83,6 +104,31 @@ void drawKnownSide(Drawing& d, const ForceTriangle& t, std::size_t side) {
     Runs brief;
     append(brief, "", t.names[side]);
     d.ask(Shaft{from, to, 1}, Role::label, d.style.angleSize, knownsRuns(d, t, t.names[side]), brief);
+}
+
+/// The sum so far, on which the next parallelogram stands.
+void drawPartialSum(Drawing& d, const Parallelogram& next) {
+    const double size = std::hypot(next.corners[1].x(), next.corners[1].y());
+    const std::string value = withMinus(shownForceWithUnit(size, d.sketch));
+    const Point tip = d.view.toSheet(next.corners[1]);
+    Group& g =
+        d.add(Role::construction, idOf("partial", next.first), next.first + ", the sum so far, " + value);
+    addArrow(g.items, Role::construction, d.common(), tip, d.weight(1.3 * d.style.constructionWidth),
+             Head::small, Dash::solid);
+    Runs name = nameRuns(next.first);
+    if (d.isSaid(value))
+        d.ask(Shaft{d.common(), tip, 1}, Role::label, d.style.angleSize, valueRuns(next.first, value), name);
+    else
+        d.ask(Shaft{d.common(), tip, 1}, Role::label, d.style.angleSize, name);
+}
+
+/// One after the other: the sum so far and the next force make a parallelogram, its diagonal the next sum.
+void drawPairs(Drawing& d) {
+    const auto [first, last] = d.drawnPairs();
+    for (std::size_t i = first; i < last; ++i)
+        drawCopiedSides(d, d.pairs[i], "pair-" + std::to_string(i + 1));
+    for (std::size_t i = std::max<std::size_t>(first, 1); i < std::min(last + 1, d.pairs.size()); ++i)
+        drawPartialSum(d, d.pairs[i]);
 }
 
 /// Where a moved force was: at the common point.
@@ -212,6 +258,8 @@ void drawConstruction(Drawing& d) {
         drawTriangle(d);
     else if (d.kind() == ConstructionKind::parallelogram)
         drawParallelogram(d);
+    else if (!d.pairs.empty())
+        drawPairs(d);
     else if (d.kind() == ConstructionKind::polygon)
         drawPolygon(d);
 }

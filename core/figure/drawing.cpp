@@ -27,6 +27,8 @@ Drawing::Drawing(const Sketch& sketch_, const Solved& solved_, const Constructio
     figure.list.height = view.height;
     figure.list.title = figureTitle(sketch);
     figure.list.description = figureDescription(sketch, solved, options.solution);
+    if (options.pair != kNoPairs && options.construction == ConstructionKind::parallelogram)
+        pairs = pairsOf(sketch, solved, options.solution);
     if (!options.alone)
         rays.push_back({axisDegrees(), kAxisRay});
     if (vectors.forces.size() > kMostLabelled)
@@ -84,6 +86,13 @@ std::optional<double> Drawing::referred(int index) const {
     }
     const Force& force = index == kSumIndex ? sketch.sum : sketch.forces[static_cast<std::size_t>(index)];
     return referredDirection(force.direction, sketch);
+}
+
+std::array<std::size_t, 2> Drawing::drawnPairs() const {
+    if (options.pair == kAllPairs)
+        return {0, pairs.size()};
+    const auto one = static_cast<std::size_t>(options.pair) - 1; // kNoPairs: beyond them all
+    return one < pairs.size() ? std::array{one, one + 1} : std::array<std::size_t, 2>{0, 0};
 }
 
 bool Drawing::isSaid(std::string_view shown) const {

@@ -2,6 +2,7 @@
 // far.
 #pragma once
 
+#include "core/construct/pairs.h"
 #include "core/figure/labels.h"
 #include "core/figure/strokes.h"
 #include "core/figure/words.h"
@@ -36,8 +37,9 @@ struct Drawing {
     /// Would a stroke run under title block or note?
     bool runsUnder(Point a, Point b) const;
     bool runsUnder(const ArcShape& arc) const;
-    double innerReach = 0;     ///< how far the angle at the common point and its value take room, points
-    std::vector<Split> rays{}; ///< the strokes from the common point, degrees as drawn
+    double innerReach = 0; ///< how far the angle at the common point and its value take room, points
+    std::vector<Parallelogram> pairs{}; ///< two at a time, where that is what is drawn
+    std::vector<Split> rays{};          ///< the strokes from the common point, degrees as drawn
 
     Drawing(const Sketch& sketch_, const Solved& solved_, const Construction& construction_,
             const View& view_, const FigureOptions& options_, const TextMeasure& measure_,
@@ -67,6 +69,8 @@ struct Drawing {
     bool isDrawn(int index) const;
     /// Direction as the sheet says it, of a force or the sum.
     std::optional<double> referred(int index) const;
+    /// The successive parallelograms that are drawn: [first, last), indices into `pairs`.
+    std::array<std::size_t, 2> drawnPairs() const;
     std::string idOfVector(int index) const;
     bool isSaid(std::string_view shown) const; ///< may this value stand on the sheet?
     Point common() const { return view.origin; }

@@ -116,6 +116,21 @@ void addArc(std::vector<Item>& items, Role role, Point centre, double radius, do
     addHead(items, role, tip, unitFrom(back, tip), size, Head::small, width);
 }
 
+void addParallelMarks(std::vector<Item>& items, Role role, Point at, Point unit, int count, double size,
+                      double width) {
+    constexpr double opening =
+        0.55; // half the chevron's height by its length: a right angle or a little more
+    for (int i = 0; i < count; ++i) {
+        const Point tip = at + (0.5 * size + (i - (count - 1) / 2.0) * 0.75 * size) * unit;
+        const Point back = tip - size * unit, side = (opening * size) * leftOf(unit);
+        Path mark;
+        mark.role = role;
+        mark.points = {back + side, tip, back - side};
+        mark.width = width;
+        items.emplace_back(std::move(mark));
+    }
+}
+
 void addSquare(std::vector<Item>& items, Role role, Point corner, Point u, Point v, double size,
                double width) {
     Path path;

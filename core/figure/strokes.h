@@ -31,6 +31,10 @@ Path line(Role role, Point a, Point b, double width, Dash dash = Dash::solid);
 void addArc(std::vector<Item>& items, Role role, Point centre, double radius, double startDegrees,
             double sweepDegrees, double width, bool head);
 
+/// `count` marks of parallelism, open chevrons along `unit` about `at`.
+void addParallelMarks(std::vector<Item>& items, Role role, Point at, Point unit, int count, double size,
+                      double width);
+
 /// The square mark of a right angle between two unit vectors.
 void addSquare(std::vector<Item>& items, Role role, Point corner, Point u, Point v, double size,
                double width);

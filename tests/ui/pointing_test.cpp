@@ -128,6 +128,30 @@ TEST_F(Pointing, APartThatIsNotThereLightsNothingWhateverTheQuestion) {
     }
 }
 
+TEST_F(Pointing, OfSeveralParallelogramsTheOneOfTheStepIsLitAndLightsIt) {
+    Sketch three = emptySketch();
+    three.forces = {forceOf("P", 300, 0), forceOf("Q", 400, 90), forceOf("S", 350, 200)};
+    open(three);
+    panel.setByParallelograms(true);
+    canvas.setByParallelograms(true);
+    const auto hasPairs = [this] {
+        const auto& steps = solution->worked().steps;
+        return std::any_of(steps.begin(), steps.end(), [](const Step& s) { return s.key == "pair2"; });
+    };
+    ASSERT_TRUE(QTest::qWaitFor(hasPairs));
+    canvas.lightParts({{Kind::parallelogram, 1, kNoVector}});
+    const int first = lightOnSheet();
+    EXPECT_GT(first, 2000);
+    canvas.lightParts({{Kind::parallelogram, 2, kNoVector}});
+    EXPECT_NE(lightOnSheet(), first);
+    canvas.lightParts({{Kind::parallelogram, 3, kNoVector}});
+    EXPECT_EQ(lightOnSheet(), 0) << "there is no third";
+    hover(pixel(300, 250)); // the copy of Q
+    EXPECT_EQ(litKey(), QStringLiteral("pair1"));
+    hover(pixel(-178.9, 80.3)); // half-way up the copy of K1, from the tip of S
+    EXPECT_EQ(litKey(), QStringLiteral("pair2"));
+}
+
 TEST_F(Pointing, AnAngleOnTheSheetLightsTheStepThatFindsIt) {
     hover(label("65.0°"));
     EXPECT_EQ(litKey(), QStringLiteral("tails"));

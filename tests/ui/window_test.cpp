@@ -160,6 +160,16 @@ TEST_F(WindowTest, TheSolutionMeasuresTheAnswerOnTheSheetAsItIs) {
     EXPECT_TRUE(QTest::qWaitFor([&] { return measured(divisionOf(window->canvas().view())); }));
 }
 
+TEST_F(WindowTest, TheAnswerIsMeasuredFromTheStartWhateverTheSheetRemembers) {
+    window.reset();
+    QSettings(QStringLiteral("Tailpoint"), QStringLiteral("Tailpoint"))
+        .setValue("sheet/construction", "polygon");
+    open();
+    auto* solution = child<SolutionView>(*window, "solution");
+    EXPECT_TRUE(
+        QTest::qWaitFor([&] { return solution->plainText().contains(QLatin1String("divisions of")); }));
+}
+
 TEST_F(WindowTest, SeveralForcesAreAddedByParallelogramsWhereThatIsAskedForAndItIsRemembered) {
     Sketch three = window->document().sketch();
     three.forces.push_back({"S", {160, {}}, {AngleForm{118}, {}}, false, {}});
@@ -168,13 +178,34 @@ TEST_F(WindowTest, SeveralForcesAreAddedByParallelogramsWhereThatIsAskedForAndIt
         return child<SolutionView>(*window, "solution")->plainText().contains(QLatin1String(words));
     };
     EXPECT_TRUE(QTest::qWaitFor([&] { return says("Component table"); }));
+    EXPECT_TRUE(child<QAction>(*window, "kindPolygon")->isChecked());
     trigger("byParallelograms");
+    EXPECT_TRUE(child<QAction>(*window, "kindParallelogram")->isChecked()) << "the bar says what is drawn";
     EXPECT_TRUE(QTest::qWaitFor([&] { return says("The last parallelogram") && !says("Component table"); }));
     window->document().undoStack().setClean();
     window.reset();
     open();
     EXPECT_TRUE(child<QAction>(*window, "byParallelograms")->isChecked());
     EXPECT_TRUE(window->panel().byParallelograms());
+}
+
+TEST_F(WindowTest, MarksOnParallelSidesAreDrawnIfAskedAndRemembered) {
+    const auto strokes = [this] {
+        for (const Group& group : window->canvas().figure().list.groups)
+            if (group.id == "parallelogram")
+                return group.items.size();
+        return std::size_t(0);
+    };
+    EXPECT_EQ(strokes(), 2U);
+    trigger("parallelMarks");
+    EXPECT_EQ(strokes(), 8U);
+    trigger("kindTriangle");
+    EXPECT_FALSE(child<QAction>(*window, "parallelMarks")->isEnabled());
+    trigger("kindParallelogram");
+    window.reset();
+    open();
+    EXPECT_TRUE(child<QAction>(*window, "parallelMarks")->isChecked());
+    EXPECT_EQ(strokes(), 8U);
 }
 
 TEST_F(WindowTest, AFileThatCantBeReadNeverReplacesTheSketch) {

@@ -114,6 +114,12 @@ Canvas::~Canvas() = default;
 ConstructionKind Canvas::construction() const {
     return d->scene.options().construction;
 }
+ConstructionKind Canvas::drawnConstruction() const {
+    return d->scene.drawnConstruction();
+}
+bool Canvas::parallelMarks() const {
+    return d->scene.options().parallelMarks;
+}
 bool Canvas::otherOrder() const {
     return d->scene.options().otherOrder;
 }
@@ -202,6 +208,17 @@ void Canvas::setOtherOrder(bool other) {
         d->refresh();
         emit constructionChanged();
     }
+}
+
+void Canvas::setParallelMarks(bool on) {
+    d->scene.setParallelMarks(on);
+    d->refresh();
+}
+
+void Canvas::setByParallelograms(bool on) {
+    d->scene.setByParallelograms(on);
+    d->refresh();
+    emit constructionChanged();
 }
 
 void Canvas::setSnapping(bool on) {

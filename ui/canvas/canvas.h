@@ -24,6 +24,8 @@ public:
 
     ConstructionKind construction() const;
     bool otherOrder() const;
+    ConstructionKind drawnConstruction() const; ///< what the sketch makes of what was asked for
+    bool parallelMarks() const;
     bool snapping() const;
     ThemeName theme() const;
     int selected() const;
@@ -69,6 +71,8 @@ public:
 public slots:
     void setConstruction(tailpoint::ConstructionKind kind);
     void setOtherOrder(bool other);
+    void setParallelMarks(bool on);    ///< on the sides of the parallelogram
+    void setByParallelograms(bool on); ///< of several forces: two at a time instead of a polygon
     void setSnapping(bool on);
     void setTheme(tailpoint::ThemeName name);
     /// On a stage the figure is shown as it is told, and a hand may drag what is given, and nothing else: no

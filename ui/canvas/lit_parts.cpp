@@ -1,5 +1,6 @@
 #include "ui/canvas/lit_parts.h"
 
+#include "core/construct/pairs.h"
 #include "core/figure/words.h"
 #include "ui/canvas/drawn.h"
 #include "ui/canvas/hit.h"
@@ -9,6 +10,7 @@
 #include <QPainterPath>
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 #include <numbers>
 
 namespace tailpoint {
@@ -52,11 +54,7 @@ public:
                 opposite(*triangle, part.vector);
             return;
         case Kind::parallelogram:
-            if (m_construction.parallelogram)
-                chain({m_construction.parallelogram->corners.begin(),
-                       m_construction.parallelogram->corners.end()},
-                      true);
-            return;
+            return parallelogram(part.vector);
         case Kind::triangle:
             if (const auto drawn = triangles(); !drawn.empty())
                 chain({drawn.front()->corners.begin(), drawn.front()->corners.end()}, true);
@@ -115,6 +113,20 @@ private:
             const Vector& corner = triangle.corners[at];
             wedge(corner, triangle.corners[(at + 1) % 3] - corner, triangle.corners[(at + 2) % 3] - corner);
         }
+    }
+
+    /// Of two forces; of more, the one that adds this force to the sum so far.
+    void parallelogram(int vector) {
+        const auto outline = [this](const Parallelogram& p) {
+            chain({p.corners.begin(), p.corners.end()}, true);
+        };
+        if (m_construction.parallelogram)
+            return outline(*m_construction.parallelogram);
+        const Result& r = m_scene.result();
+        const auto pairs = pairsOf(r.sketch, r.solved, r.chosen);
+        if (m_scene.options().pair != kNoPairs && vector >= 1 &&
+            static_cast<std::size_t>(vector) <= pairs.size())
+            outline(pairs[static_cast<std::size_t>(vector) - 1]);
     }
 
     /// Those that can be seen: both halves of a parallelogram, or the one that is drawn.
@@ -222,6 +234,9 @@ std::optional<FigurePart> partOf(const Scene& scene, const Group& group) {
         return oppositePart(scene, id);
     if (id == "parallelogram")
         return FigurePart{Kind::parallelogram, kNoVector, kNoVector};
+    if (id.starts_with("pair-"))
+        return FigurePart{Kind::parallelogram, std::atoi(group.id.c_str() + std::string_view("pair-").size()),
+                          kNoVector};
     if (id.starts_with("polygon-"))
         return FigurePart{scene.result().construction.triangle ? Kind::triangle : Kind::polygon, kNoVector,
                           kNoVector};

@@ -1,5 +1,6 @@
 #include "ui/canvas/scene.h"
 
+#include "core/construct/pairs.h"
 #include "ui/canvas/drawn.h"
 
 #include <algorithm>
@@ -31,6 +32,14 @@ const Figure& Scene::figure() const {
     return m_figure;
 }
 
+ConstructionKind Scene::drawnConstruction() const {
+    const Result& r = result();
+    const bool pairs = m_options.pair != kNoPairs &&
+                       m_options.construction == ConstructionKind::parallelogram &&
+                       !pairsOf(r.sketch, r.solved, r.chosen).empty();
+    return pairs ? ConstructionKind::parallelogram : drawnKind(m_options.construction, r.construction);
+}
+
 void Scene::setConstruction(ConstructionKind kind) {
     m_options.construction = kind;
     keepInSheet();
@@ -39,6 +48,16 @@ void Scene::setConstruction(ConstructionKind kind) {
 void Scene::setOtherOrder(bool other) {
     m_options.otherOrder = other;
     keepInSheet();
+}
+
+void Scene::setByParallelograms(bool on) {
+    m_options.pair = on ? kAllPairs : kNoPairs;
+    touch();
+}
+
+void Scene::setParallelMarks(bool on) {
+    m_options.parallelMarks = on;
+    touch();
 }
 
 void Scene::setHighlighted(int vector) {

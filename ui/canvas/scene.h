@@ -23,8 +23,12 @@ public:
     /// Something changed: the next figure() composes anew.
     void touch() { m_stale = true; }
 
+    /// A parallelogram where two forces have one, or several have one after the other and that is wanted.
+    ConstructionKind drawnConstruction() const;
     void setConstruction(ConstructionKind kind);
     void setOtherOrder(bool other);
+    void setByParallelograms(bool on);
+    void setParallelMarks(bool on);
     void setHighlighted(int vector);
     /// All of it but the answer, which is the document's; the view stays.
     void setOptions(const FigureOptions& options) {

@@ -10,9 +10,12 @@ namespace {
 
 FigureOptions optionsOf(const Result& result, const HandoutChoice& choice) {
     FigureOptions options;
-    options.construction = choice.construction.value_or(
-        result.construction.parallelogram ? ConstructionKind::parallelogram : ConstructionKind::polygon);
+    const bool pairs = choice.parallelograms || result.construction.parallelogram;
+    options.construction =
+        choice.construction.value_or(pairs ? ConstructionKind::parallelogram : ConstructionKind::polygon);
+    options.pair = choice.parallelograms ? kAllPairs : kNoPairs;
     options.otherOrder = choice.otherOrder;
+    options.parallelMarks = choice.parallelMarks;
     options.solution = result.chosen;
     if (!choice.solution)
         options.stage = stages::directions;

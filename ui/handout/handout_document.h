@@ -16,6 +16,7 @@ struct HandoutChoice {
     /// As it is seen in the window; empty: a parallelogram for two forces, else a polygon.
     std::optional<ConstructionKind> construction;
     bool otherOrder = false;
+    bool parallelMarks = false;
 };
 
 /// The figure for a column of `width` points. Without the solution: the given forces and their directions.

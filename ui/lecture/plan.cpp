@@ -86,6 +86,10 @@ public:
         stop.resultBeat = resultBeatOf(stop);
         stop.after.stage = static_cast<int>(step.stage);
         stop.after.otherStage = otherStage;
+        m_pair = step.pair > 0 ? step.pair : m_pair;
+        stop.after.pair = m_pair; // the last of them stays, under the answer
+        if (m_pair != kNoPairs)
+            stop.after.construction = ConstructionKind::parallelogram;
         m_triangle = m_triangle || (step.triangleAlone && m_result.construction.triangle);
         if (m_triangle && (staysInTriangle(step) || isReferralOfSum(step))) {
             stop.after.construction = ConstructionKind::triangle;
@@ -119,6 +123,7 @@ private:
     int m_previous = stages::given;
     std::size_t m_solution;
     bool m_triangle = false; ///< it has stood alone
+    int m_pair = kNoPairs;   ///< which of the successive parallelograms is drawn
 };
 
 /// Bearings and slopes are turned into angles from the axis.

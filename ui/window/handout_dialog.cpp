@@ -45,6 +45,7 @@ HandoutChoice handoutChoiceOf(const Parts& parts) {
     HandoutChoice choice;
     choice.construction = parts.canvas.construction();
     choice.otherOrder = parts.canvas.otherOrder();
+    choice.parallelMarks = parts.canvas.parallelMarks();
     return choice;
 }
 

@@ -78,11 +78,13 @@ MainWindow::Private::Private(MainWindow& owner)
       notice(new Notice), hints(new HintLine), splitter(new QSplitter(Qt::Horizontal)) {
     canvas->setConstruction(constructionFrom(settings.construction()));
     canvas->setOtherOrder(settings.otherOrder());
+    canvas->setParallelMarks(settings.parallelMarks());
     canvas->setSnapping(settings.snapping());
     canvas->setKeepsForces(settings.keepsForces());
     panel->setFolded(settings.folded());
     panel->setHandRounding(settings.handRounding());
     panel->setByParallelograms(settings.byParallelograms());
+    canvas->setByParallelograms(settings.byParallelograms());
     QMenuBar* menus = window.menuBar();
     files = new FileMenu(parts(), menus->addMenu(tr("&File")));
     edits = new EditMenu(parts(), menus->addMenu(tr("&Edit")));
@@ -134,6 +136,7 @@ void MainWindow::Private::connectParts() {
     QObject::connect(panel, &Panel::partsPointed, canvas, &Canvas::lightParts);
     QObject::connect(canvas, &Canvas::partPointed, panel, &Panel::lightPart);
     QObject::connect(canvas, &Canvas::divisionChanged, panel, &Panel::setDivision);
+    panel->setDivision(divisionOf(canvas->view())); // what it told before anybody listened
     QObject::connect(canvas, &Canvas::pointerReadout, hints, &HintLine::setReadout);
     QObject::connect(canvas, &Canvas::hint, hints, &HintLine::setHint);
     QObject::connect(canvas, &Canvas::snappingChanged, &window,

@@ -38,6 +38,7 @@ QuestionMenu::QuestionMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_p
     addSwitch(menu, {"byParallelograms", tr("Add several forces &parallelogram by parallelogram")},
               [this](bool on) {
                   m_parts.panel.setByParallelograms(on);
+                  m_parts.canvas.setByParallelograms(on);
                   m_parts.settings.setByParallelograms(on);
               })
         ->setChecked(m_parts.settings.byParallelograms());

@@ -83,6 +83,12 @@ QString Settings::construction() const {
 void Settings::setConstruction(const QString& name) {
     write("sheet/construction", name);
 }
+bool Settings::parallelMarks() const {
+    return read("sheet/parallelMarks", false);
+}
+void Settings::setParallelMarks(bool on) {
+    write("sheet/parallelMarks", on);
+}
 bool Settings::otherOrder() const {
     return read("sheet/otherOrder", false);
 }

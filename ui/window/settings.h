@@ -32,6 +32,8 @@ public:
     /// "parallelogram", "triangle", "polygon", "none"
     QString construction() const;
     void setConstruction(const QString& name);
+    bool parallelMarks() const;
+    void setParallelMarks(bool on);
     bool otherOrder() const;
     void setOtherOrder(bool other);
     /// A change of unit or axis keeps the forces (true) or the numbers.

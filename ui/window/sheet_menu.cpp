@@ -207,6 +207,11 @@ void SheetMenu::addConstruction(QMenu* menu) {
     polygon = addKind(menu, group, "kindPolygon", tr("Po&lygon"), ConstructionKind::polygon);
     swapOrder = addSwitch(menu, {"swapOrder", tr("S&wap order")},
                           [this](bool on) { m_parts.canvas.setOtherOrder(on); });
+    marks = addSwitch(menu, {"parallelMarks", tr("Marks on pa&rallel sides")}, [this](bool on) {
+        m_parts.canvas.setParallelMarks(on);
+        m_parts.settings.setParallelMarks(on);
+    });
+    marks->setChecked(m_parts.canvas.parallelMarks());
     snap = addSwitch(menu, {"snap", tr("S&nap")}, [this](bool on) { m_parts.canvas.setSnapping(on); });
     snap->setChecked(m_parts.canvas.snapping());
     connect(&m_parts.canvas, &Canvas::snappingChanged, snap, &QAction::setChecked);
@@ -219,11 +224,11 @@ void SheetMenu::addConstruction(QMenu* menu) {
 
 /// Follows the canvas: which construction is on, and whether the order means anything.
 void SheetMenu::showConstruction() {
-    const ConstructionKind kind =
-        drawnKind(m_parts.canvas.construction(), m_parts.document.result().construction);
+    const ConstructionKind kind = m_parts.canvas.drawnConstruction();
     parallelogram->setChecked(kind == ConstructionKind::parallelogram);
     triangle->setChecked(kind == ConstructionKind::triangle);
     polygon->setChecked(kind == ConstructionKind::polygon);
+    marks->setEnabled(kind == ConstructionKind::parallelogram);
     swapOrder->setEnabled(kind == ConstructionKind::triangle);
     swapOrder->setChecked(m_parts.canvas.otherOrder());
 }

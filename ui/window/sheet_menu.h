@@ -21,7 +21,7 @@ public:
     SheetMenu(const Parts& parts, QMenu* menu);
 
     // For the bar, which shows the same commands.
-    QAction *parallelogram, *triangle, *polygon, *swapOrder, *snap, *fit;
+    QAction *parallelogram, *triangle, *polygon, *swapOrder, *marks, *snap, *fit;
 
 signals:
     void themeChosen(tailpoint::ThemeName name);

@@ -41,8 +41,13 @@ TEST(LecturePlan, BeginsWithTheBareGivenForcesAndEndsWithTheAnswer) {
 /// before.
 TEST(LecturePlan, NothingOfALaterStepIsOnTheSheetBeforeItsTurn) {
     int looked = 0;
-    for (const Sample& sample : allSamples()) {
-        const auto stops = planOf(sample.result, {});
+    auto samples = allSamples();
+    Sample inPairs = {"five forces two at a time", sampleNamed("five-forces.json")};
+    samples.push_back(inPairs);
+    for (const Sample& sample : samples) {
+        ExplainOptions options;
+        options.parallelograms = sample.name == inPairs.name;
+        const auto stops = planOf(sample.result, {}, options);
         Numbers said;
         const Figure bare = figureOf(sample.result, stops.front(), 0);
         said.merge(numbersOn(bare.list)); // what is given stands there from the first
@@ -63,6 +68,22 @@ TEST(LecturePlan, NothingOfALaterStepIsOnTheSheetBeforeItsTurn) {
             }
     }
     EXPECT_GT(looked, 300);
+}
+
+TEST(LecturePlan, EachOfSeveralParallelogramsIsOnTheSheetInItsTurn) {
+    const Result five = sampleNamed("five-forces.json");
+    ExplainOptions options;
+    options.parallelograms = true;
+    const auto stops = planOf(five, {}, options);
+    for (int pair = 1; pair <= 4; ++pair) {
+        const Stop& stop = stops[stopNamed(stops, "pair" + std::to_string(pair))];
+        const Figure figure = figureOf(five, stop, 0);
+        for (int other = 1; other <= 4; ++other)
+            EXPECT_EQ(std::any_of(figure.list.groups.begin(), figure.list.groups.end(),
+                                  [&](const Group& g) { return g.id == "pair-" + std::to_string(other); }),
+                      other == pair);
+    }
+    EXPECT_EQ(stops.back().after.pair, 4);
 }
 
 TEST(LecturePlan, TheResultantsMagnitudeStandsOnTheSheetWithItsResultAndItsDirectionAfterIt) {

@@ -121,6 +121,28 @@ TEST_F(FigureOutput, AllStagesAreFilesOrPagesAndNothingComesBeforeItsTurn) {
     EXPECT_TRUE(pdfInfo("stages.pdf").contains("Pages:           9")) << pdfInfo("stages.pdf").toStdString();
 }
 
+TEST_F(FigureOutput, SeveralForcesAreAddedTwoAtATimeIfAsked) {
+    const QByteArray three =
+        sketch(force("P", "30", "0") + "," + force("Q", "40", "90") + "," + force("S", "20", "200"));
+    EXPECT_FALSE(svg({}, three).contains("id=\"pair-1\""));
+    const QByteArray all = svg(words("--pairs all"), three), second = svg(words("--pairs 2 --marks"), three);
+    EXPECT_TRUE(all.contains("id=\"pair-1\"") && all.contains("id=\"pair-2\""));
+    EXPECT_TRUE(all.contains("<title>K1, the sum so far, 50.0 N</title>"));
+    EXPECT_TRUE(!second.contains("id=\"pair-1\"") && second.contains("id=\"pair-2\""));
+    EXPECT_GT(second.size(), all.size() / 2);
+    for (const auto& [options, words_] : std::vector<std::pair<const char*, const char*>>{
+             {"--pairs 3", "there are 2 parallelograms"},
+             {"--pairs 0", "a whole number from 1 to 5"},
+             {"--pairs all --construction polygon", "leave one of them out"}}) {
+        const Ran ran = draw("bad.svg", words(options), three);
+        EXPECT_EQ(ran.status, 2) << options;
+        EXPECT_TRUE(ran.err.contains(words_)) << ran.err.toStdString();
+        EXPECT_EQ(ran.err.count('\n'), 1);
+        EXPECT_FALSE(QFileInfo::exists(path(QStringLiteral("bad.svg"))));
+    }
+    EXPECT_EQ(draw("bad.svg", words("--pairs all")).status, 2) << "two forces have one parallelogram";
+}
+
 TEST_F(FigureOutput, PixelsAndDotsPerInchAreAsAsked) {
     EXPECT_EQ(draw("wide.png", words("--pixels 1500")).status, 0);
     EXPECT_EQ(wordAt(bytesOf(path(QStringLiteral("wide.png"))), "IHDR", 0), 1500u);
