@@ -15,42 +15,58 @@ Extent extentOf(const Drawing& d, const Runs& runs) {
     return {e.width, e.ascent + e.descent, e.ascent};
 }
 
-/// The widest part of a sector between neighbouring strokes: bisector and half of it, degrees.
-std::array<double, 2> widestPart(const Sector& sector) {
-    std::array<double, 2> best{sector.startDegrees, 0};
+/// Between two neighbouring strokes of a sector, degrees.
+struct Part {
+    double bisector = 0, half = 0;
+};
+
+std::vector<Part> partsOf(const Sector& sector) {
+    std::vector<Part> parts;
     double from = sector.startDegrees;
-    const auto consider = [&](double to) {
-        if (std::abs(to - from) / 2 > best[1])
-            best = {(to + from) / 2, std::abs(to - from) / 2};
+    const auto add = [&](double to) {
+        parts.push_back({(to + from) / 2, std::abs(to - from) / 2});
         from = to;
     };
-    for (const Split& split : sector.splits)
-        consider(split.degrees);
-    consider(sector.startDegrees + sector.sweepDegrees);
-    return best;
+    for (const double split : sector.splits)
+        add(split);
+    add(sector.startDegrees + sector.sweepDegrees);
+    return parts;
+}
+
+/// What the widest part asks for. While another becomes the widest it goes over without a jump.
+template <class Wanted>
+double askedByWidest(const Sector& sector, Wanted wanted) {
+    const auto parts = partsOf(sector);
+    double widest = 0, sum = 0, weights = 0;
+    for (const Part& part : parts)
+        widest = std::max(widest, part.half);
+    for (const Part& part : parts)
+        if (const double weight = std::pow(part.half / widest, 12); weight > 1e-4) {
+            sum += weight * wanted(part);
+            weights += weight;
+        }
+    return weights > 0 ? sum / weights : 0;
 }
 
 /// The radius at which the value finds room between corner and arc, within limits.
-double roomyRadius(const Drawing& d, const Sector& sector, const Extent& e) {
-    const auto [bisector, half] = widestPart(sector);
-    const double near = wedgeDistance(bisector, half, e, 3.5 * d.factor);
-    const Point unit = onCircle({0, 0}, 1, bisector);
+double roomyRadius(const Drawing& d, const Part& part, const Extent& e) {
+    const double near = wedgeDistance(part.bisector, part.half, e, 3.5 * d.factor);
+    const Point unit = onCircle({0, 0}, 1, part.bisector);
     const Point furthest{near * std::abs(unit.x) + e.width / 2, near * std::abs(unit.y) + e.height / 2};
     const double needed = length(furthest) + 5 * d.factor;
     if (needed <= 40 * d.factor)
         return std::max(needed, 26 * d.factor);
     // It will stand beyond the arc: bring the arc out to where the strokes leave room for it. Without a jump.
     const double gap = 4.5 * d.factor, along = reach(e.width, e.height, unit);
-    const double out =
-        std::clamp(wedgeDistance(bisector, half, e, gap) - along - gap, 28 * d.factor, 64 * d.factor);
+    const double out = std::clamp(wedgeDistance(part.bisector, part.half, e, gap) - along - gap,
+                                  28 * d.factor, 64 * d.factor);
     return std::max(out, 80 * d.factor - needed);
 }
 
 /// How far out the value reaches if it stands beyond the arc, between two strokes.
-double reachBeyond(const Drawing& d, const Sector& sector, const Extent& e) {
-    const auto [bisector, half] = widestPart(sector);
-    const double along = reach(e.width, e.height, onCircle({0, 0}, 1, bisector)), gap = 4.5 * d.factor;
-    return std::max(sector.radius + along + gap, wedgeDistance(bisector, half, e, gap)) + along + gap;
+double reachBeyond(const Drawing& d, double radius, const Part& part, const Extent& e) {
+    const double along = reach(e.width, e.height, onCircle({0, 0}, 1, part.bisector)), gap = 4.5 * d.factor;
+    return std::max(radius + along + gap, wedgeDistance(part.bisector, part.half, e, gap)) + along + gap;
 }
 
 struct Corner {
@@ -61,17 +77,21 @@ struct Corner {
     bool atTails = false, doubled = false;
 };
 
-void addInterior(Drawing& d, const Corner& corner, std::vector<Split> splits) {
+void addInterior(Drawing& d, const Corner& corner, std::vector<double> splits) {
     const Runs value = plainRuns(shownAngleFromRadians(corner.radians, d.sketch));
     const Extent extent = extentOf(d, value);
     Sector sector{corner.at, 0, corner.start, corner.sweep, std::move(splits), true};
-    double radius = widened(roomyRadius(d, sector, extent), corner.sweep, d.factor);
+    const double roomy =
+        askedByWidest(sector, [&](const Part& part) { return roomyRadius(d, part, extent); });
+    double radius = widened(roomy, corner.sweep, d.factor);
     radius = std::min(radius, 0.42 * corner.shorter);
     if (radius < 6 * d.factor || d.runsUnder(ArcShape(corner.at, radius, corner.start, corner.sweep)))
         return;
     sector.radius = radius;
     if (corner.at == d.common())
-        d.innerReach = std::min(reachBeyond(d, sector, extent), 120 * d.factor);
+        d.innerReach = askedByWidest(sector, [&](const Part& part) {
+            return std::min(reachBeyond(d, radius, part, extent), 120 * d.factor);
+        });
     Group& g = d.add(Role::arc, corner.id, corner.title);
     const double width = d.weight(d.style.arcWidth);
     if (std::abs(corner.radians - std::numbers::pi / 2) < kRightAngle) {
@@ -105,10 +125,10 @@ Corner cornerBetween(const Drawing& d, const Eigen::Vector2d& at, const Eigen::V
 }
 
 /// The sum ends at this corner.
-std::vector<Split> splitBy(const Corner& corner, double degrees) {
+std::vector<double> splitBy(const Corner& corner, double degrees) {
     const double sense = corner.sweep < 0 ? -1 : 1, turn = turned(sense * (degrees - corner.start));
     if (turn > 0.2 && turn < std::abs(corner.sweep) - 0.2)
-        return {{corner.start + sense * turn, kSumRay}};
+        return {corner.start + sense * turn};
     return {};
 }
 
@@ -138,9 +158,9 @@ void drawParallelogramAngles(Drawing& d) {
         corner.title = (i == 0 ? "Angle between the tails, " : "Interior angle, ") +
                        shownAngleFromRadians(*p.interior[i], d.sketch);
         corner.doubled = i % 2 == 1;
-        std::vector<Split> splits;
+        std::vector<double> splits;
         if (i == 0)
-            splits = d.raysInside(corner.start, corner.sweep);
+            splits = d.raysInside(corner.start, corner.sweep, 30 * d.factor);
         else if (i == 2 && d.isDrawn(kSumIndex))
             splits = splitBy(corner, degreesOf(d.vectors.sum.unit) + 180);
         addInterior(d, corner, std::move(splits));
@@ -162,7 +182,8 @@ void drawPairAngles(Drawing& d) {
         corner.title = (i == 0 ? "Angle between the tails of " + p.first + " and " + p.second + ", "
                                : "Interior angle, ") +
                        shownAngleFromRadians(*p.interior[i], d.sketch);
-        addInterior(d, corner, i == 0 ? d.raysInside(corner.start, corner.sweep) : std::vector<Split>());
+        addInterior(d, corner,
+                    i == 0 ? d.raysInside(corner.start, corner.sweep, 30 * d.factor) : std::vector<double>());
     }
 }
 
@@ -190,7 +211,9 @@ void drawTriangleAngles(Drawing& d) {
         corner.id = idOf("opposite", t.names[side]);
         corner.title =
             "Angle opposite to " + t.names[side] + ", " + shownAngleFromRadians(*t.opposite[side], d.sketch);
-        addInterior(d, corner, at == 0 ? d.raysInside(corner.start, corner.sweep) : std::vector<Split>());
+        addInterior(d, corner,
+                    at == 0 ? d.raysInside(corner.start, corner.sweep, 30 * d.factor)
+                            : std::vector<double>());
     }
 }
 

@@ -18,7 +18,7 @@ Runs labelOf(const Drawing& d, const PlainVector& vector, bool found) {
 /// The side of a shaft at the common point that has more room before the next stroke.
 double roomierSide(const Drawing& d, double degrees) {
     double left = 360, right = 360;
-    for (const Split& ray : d.rays) {
+    for (const Ray& ray : d.rays) {
         const double turn = turned(ray.degrees - degrees);
         if (turn > 1e-6 && turn < 360 - 1e-6) {
             left = std::min(left, turn);

@@ -11,10 +11,10 @@ bool isGround(Role role) {
 
 Obstacles obstaclesOf(const Drawing& d) {
     Obstacles obstacles(d.sheet, grown(d.sheet, -2 * d.factor));
-    for (const Group& group : d.figure.list.groups)
-        if (!isGround(group.role))
-            for (const Item& item : group.items)
-                obstacles.add(item);
+    for (std::size_t i = 0; i < d.figure.list.groups.size(); ++i)
+        if (!isGround(d.figure.list.groups[i].role))
+            for (const Item& item : d.figure.list.groups[i].items)
+                obstacles.add(item, static_cast<int>(i));
     obstacles.settle();
     return obstacles;
 }

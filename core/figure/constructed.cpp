@@ -220,8 +220,7 @@ void drawCircle(Drawing& d, const CircleLocus& circle, const std::string& id, co
         g.items.emplace_back(arc);
     }
     Sector where{centre, radius, arcs.front()[0], arcs.front()[1]};
-    for (const int eighth : {1, 3, 5, 7}) // its name may stand anywhere along it
-        where.splits.push_back({where.startDegrees + eighth / 8.0 * where.sweepDegrees, eighth});
+    where.angle = false;
     askForLocus(d, std::move(where), circle.vector, locusName("c" + circleWords(d, circle), name));
 }
 

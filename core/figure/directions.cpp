@@ -14,7 +14,8 @@ struct AxisArc {
     double sweep; ///< degrees as drawn, from the axis
 };
 
-/// In the sketch's order, the sum outermost: an order that no drag changes.
+/// The narrowest first, and so innermost: inside of its arc each value has the room beside its own force,
+/// where no narrower angle reaches. While dragging they keep their rows.
 std::vector<AxisArc> axisArcs(const Drawing& d) {
     std::vector<AxisArc> arcs;
     d.forEachVector([&](int index) {
@@ -32,6 +33,9 @@ std::vector<AxisArc> axisArcs(const Drawing& d) {
         arcs.erase(std::remove_if(arcs.begin() + static_cast<std::ptrdiff_t>(i) + 1, arcs.end(),
                                   [&](const AxisArc& a) { return std::abs(a.sweep - arcs[i].sweep) < 1e-7; }),
                    arcs.end());
+    std::stable_sort(arcs.begin(), arcs.end(), [](const AxisArc& a, const AxisArc& b) {
+        return std::abs(a.sweep) > std::abs(b.sweep) + 1e-7;
+    });
     return arcs;
 }
 
@@ -59,7 +63,7 @@ void addAxisArc(Drawing& d, const AxisArc& arc, double radius) {
     if (!d.options.values)
         return;
     Sector sector{d.common(), radius, d.axisDegrees(), arc.sweep};
-    sector.splits = d.raysInside(sector.startDegrees, sector.sweepDegrees);
+    sector.splits = d.raysInside(sector.startDegrees, sector.sweepDegrees, radius);
     LabelRequest& label = d.ask(std::move(sector), arc.index == kSumIndex ? Role::sum : Role::label,
                                 d.style.angleSize, plainRuns(shownAngle(std::abs(*referred), d.sketch)));
     d.pin(label, d.forceAt(arc.index).directionLabel);

@@ -30,13 +30,12 @@ Drawing::Drawing(const Sketch& sketch_, const Solved& solved_, const Constructio
     if (options.pair != kNoPairs && options.construction == ConstructionKind::parallelogram)
         pairs = pairsOf(sketch, solved, options.solution);
     if (!options.alone)
-        rays.push_back({axisDegrees(), kAxisRay});
+        rays.push_back({axisDegrees(), sheet.width + sheet.height});
     if (vectors.forces.size() > kMostLabelled)
         return;
     forEachVector([&](int index) {
         if (isDrawn(index) && (!isMoved(index) || !options.alone))
-            rays.push_back(
-                {degreesOf(vectors.at(index).unit), index == kSumIndex ? kSumRay : kFirstForceRay + index});
+            rays.push_back({degreesOf(vectors.at(index).unit), vectors.at(index).magnitude * view.scale});
     });
 }
 
@@ -165,18 +164,17 @@ Ends Drawing::endsOf(int index) const {
     return {view.toSheet(tail), view.toSheet(tail + vectors.at(index).vector)};
 }
 
-std::vector<Split> Drawing::raysInside(double startDegrees, double sweepDegrees) const {
+std::vector<double> Drawing::raysInside(double startDegrees, double sweepDegrees, double radius) const {
     const double sense = sweepDegrees < 0 ? -1 : 1;
-    std::vector<Split> inside;
-    for (const Split& ray : rays) {
+    std::vector<double> inside;
+    for (const Ray& ray : rays) {
         const double turn = turned(sense * (ray.degrees - startDegrees));
-        if (turn > kSameRay && turn < std::abs(sweepDegrees) - kSameRay)
-            inside.push_back({turn, ray.ray});
+        if (ray.length >= radius && turn > kSameRay && turn < std::abs(sweepDegrees) - kSameRay)
+            inside.push_back(turn);
     }
-    std::sort(inside.begin(), inside.end(),
-              [](const Split& a, const Split& b) { return a.degrees < b.degrees; });
-    for (Split& split : inside)
-        split.degrees = startDegrees + sense * split.degrees;
+    std::sort(inside.begin(), inside.end());
+    for (double& split : inside)
+        split = startDegrees + sense * split;
     return inside;
 }
 

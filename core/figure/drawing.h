@@ -16,6 +16,11 @@ struct Ends {
     Point tail, tip;
 };
 
+/// From the common point.
+struct Ray {
+    double degrees = 0, length = 0; ///< as drawn, points
+};
+
 inline const Placement kNoPlacement{};
 
 struct Drawing {
@@ -39,7 +44,7 @@ struct Drawing {
     bool runsUnder(const ArcShape& arc) const;
     double innerReach = 0; ///< how far the angle at the common point and its value take room, points
     std::vector<Parallelogram> pairs{}; ///< two at a time, where that is what is drawn
-    std::vector<Split> rays{};          ///< the strokes from the common point, degrees as drawn
+    std::vector<Ray> rays{};            ///< the strokes from the common point
 
     Drawing(const Sketch& sketch_, const Solved& solved_, const Construction& construction_,
             const View& view_, const FigureOptions& options_, const TextMeasure& measure_,
@@ -96,12 +101,10 @@ struct Drawing {
             take(static_cast<int>(i));
         take(kSumIndex);
     }
-    /// Rays from the common point strictly inside a sector, in the order of its sweep.
-    std::vector<Split> raysInside(double startDegrees, double sweepDegrees) const;
+    /// Rays from the common point strictly inside a sector that are as long as `radius`: degrees in the order
+    /// of its sweep.
+    std::vector<double> raysInside(double startDegrees, double sweepDegrees, double radius) const;
 };
-
-/// How a stroke at the common point is told from the others: axis, sum, then the forces.
-inline constexpr int kAxisRay = 1, kSumRay = 2, kFirstForceRay = 3;
 
 /// Beyond these numbers of forces their axis arcs, their chain's names and their labels are left out.
 inline constexpr std::size_t kMostAxisArcs = 6, kMostChainNames = 8, kMostLabelled = 40;

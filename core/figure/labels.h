@@ -52,7 +52,6 @@ Point homeOf(const Anchoring& anchor);
 bool keepSeen(Anchoring& anchor, const Box& sheet, std::span<const Box> covers, double factor);
 
 /// A text whose measured box has its middle here.
-Text textAround(Point middle, const std::vector<Run>& runs, Role ink, double size, Face face,
-                const TextMeasure& measure);
+Text textAround(Point middle, const std::vector<Run>& runs, Role ink, double size, const Extent& extent);
 
 } // namespace tailpoint

@@ -37,7 +37,12 @@ int cellsAlong(double length) {
 Obstacles::Obstacles(const Box& sheet, const Box& room)
     : m_sheet(sheet), m_room(room), m_columns(cellsAlong(sheet.width)), m_rows(cellsAlong(sheet.height)) {}
 
-void Obstacles::add(const Item& item) {
+void Obstacles::add(const Item& item, int owner) {
+    addStrokes(item);
+    m_owners.resize(m_strokes.size(), owner);
+}
+
+void Obstacles::addStrokes(const Item& item) {
     if (const auto* path = std::get_if<Path>(&item)) {
         if (path->filled) {
             m_strokes.emplace_back(Block{boundsOfPoints(path->points)});
@@ -92,6 +97,10 @@ std::size_t Obstacles::cellAt(int column, int row) const {
 }
 
 void Obstacles::settle() {
+    m_straight.clear();
+    for (const Stroke& stroke : m_strokes)
+        if (const auto* segment = std::get_if<Segment>(&stroke))
+            m_straight.push_back(*segment);
     std::vector<std::pair<std::size_t, unsigned>> members; // cell, stroke
     members.reserve(8 * m_strokes.size());
     for (unsigned i = 0; i < m_strokes.size(); ++i) {
@@ -122,35 +131,68 @@ bool Obstacles::isRoom(const Box& box) const {
            std::none_of(m_labels.begin(), m_labels.end(), overlaps);
 }
 
-bool Obstacles::isFree(const Box& box) const {
-    if (!isRoom(box) || std::any_of(m_leaders.begin(), m_leaders.end(),
-                                    [&](const Segment& s) { return meets(grown(box, s.half), s.a, s.b); }))
-        return false;
+bool Obstacles::touchesStroke(const Box& box, int but) const {
     const Range cells = cellsOf(box);
     for (int row = cells.top; row <= cells.bottom; ++row)
         for (int column = cells.left; column <= cells.right; ++column) {
             const std::size_t cell = cellAt(column, row);
             for (unsigned i = m_first[cell]; i < m_first[cell + 1]; ++i)
-                if (touches(m_strokes[m_members[i]], box))
-                    return false;
+                if ((but < 0 || m_owners[m_members[i]] != but) && touches(m_strokes[m_members[i]], box))
+                    return true;
         }
-    return true;
+    return false;
 }
 
+bool Obstacles::isClear(const Box& box) const {
+    return inside(box, m_room) &&
+           std::none_of(m_texts.begin(), m_texts.end(),
+                        [&](const Box& other) { return overlap(box, other); }) &&
+           !touchesStroke(box, -1);
+}
+
+bool Obstacles::isVacant(const Box& box) const {
+    return std::none_of(m_labels.begin(), m_labels.end(),
+                        [&](const Box& other) { return overlap(box, other); }) &&
+           std::none_of(m_leaders.begin(), m_leaders.end(),
+                        [&](const Segment& s) { return meets(grown(box, s.half), s.a, s.b); });
+}
+
+bool Obstacles::isQuiet(const Box& box, int owner) const {
+    return !touchesStroke(box, owner);
+}
+
+namespace {
+
+bool crossesAny(const std::vector<Box>& boxes, Point a, Point b) {
+    return std::any_of(boxes.begin(), boxes.end(),
+                       [&](const Box& box) { return meets(grown(box, 1.5), a, b); });
+}
+
+} // namespace
+
 bool Obstacles::crossesText(Point a, Point b) const {
-    const auto crosses = [&](const Box& box) { return meets(grown(box, 1.5), a, b); };
-    return std::any_of(m_labels.begin(), m_labels.end(), crosses) ||
-           std::any_of(m_texts.begin(), m_texts.end(), crosses);
+    return crossesAny(m_texts, a, b);
+}
+
+bool Obstacles::crossesLabel(Point a, Point b) const {
+    return crossesAny(m_labels, a, b);
 }
 
 int Obstacles::strokesCrossed(Point a, Point b) const {
+    const Point along = b - a;
     int count = 0;
-    for (const Stroke& stroke : m_strokes)
-        if (const auto* s = std::get_if<Segment>(&stroke))
-            count += segmentsCross(a, b, s->a, s->b) ? 1 : 0;
-    for (const Segment& leader : m_leaders)
-        count += segmentsCross(a, b, leader.a, leader.b) ? 2 : 0;
+    for (const Segment& s : m_straight) {
+        const bool left = cross(along, s.a - a) > 0;
+        if (left != (cross(along, s.b - a) > 0) && segmentsCross(a, b, s.a, s.b))
+            ++count;
+    }
     return count;
+}
+
+int Obstacles::leadersCrossed(Point a, Point b) const {
+    return static_cast<int>(std::count_if(m_leaders.begin(), m_leaders.end(), [&](const Segment& leader) {
+        return segmentsCross(a, b, leader.a, leader.b);
+    }));
 }
 
 void Obstacles::backTo(Mark mark) {

@@ -13,8 +13,8 @@ public:
     /// `sheet` as drawn; labels may stand in `room`.
     Obstacles(const Box& sheet, const Box& room);
 
-    /// A stroke with its width, a head's box, or a text's box.
-    void add(const Item& item);
+    /// A stroke with its width, a head's box, or a text's box. `owner`: whose it is.
+    void add(const Item& item, int owner = -1);
     /// Call once after the last add(); labels and leaders may still come.
     void settle();
     void addLabel(const Box& box) { m_labels.push_back(box); }
@@ -24,11 +24,19 @@ public:
     /// Does the box stand in the room, clear of all texts? Strokes may run behind it.
     bool isRoom(const Box& box) const;
     /// Does the box stand in the room and touch nothing?
-    bool isFree(const Box& box) const;
-    /// Would a leader from a to b run through a text?
+    bool isFree(const Box& box) const { return isVacant(box) && isClear(box); }
+    /// The part of it that placing labels does not change: the room, strokes, and texts that don't move.
+    bool isClear(const Box& box) const;
+    /// The other part: labels and leaders.
+    bool isVacant(const Box& box) const;
+    /// Does the box keep clear of all strokes but the owner's?
+    bool isQuiet(const Box& box, int owner) const;
+    /// Would a leader from a to b run through a text that doesn't move; how many strokes would it cross?
     bool crossesText(Point a, Point b) const;
-    /// How many strokes and leaders it would cross.
     int strokesCrossed(Point a, Point b) const;
+    /// The same for labels and leaders.
+    bool crossesLabel(Point a, Point b) const;
+    int leadersCrossed(Point a, Point b) const;
 
     struct Mark {
         std::size_t labels, leaders;
@@ -53,7 +61,9 @@ private:
         int left, right, top, bottom;
     };
 
+    void addStrokes(const Item& item);
     static bool touches(const Stroke& stroke, const Box& box);
+    bool touchesStroke(const Box& box, int but) const;
     static Box boundsOf(const Stroke& stroke);
     Range cellsOf(const Box& box) const;
     Box cellBox(int column, int row) const;
@@ -62,6 +72,8 @@ private:
     Box m_sheet, m_room;
     int m_columns, m_rows;
     std::vector<Stroke> m_strokes;
+    std::vector<Segment> m_straight; ///< the straight ones of them
+    std::vector<int> m_owners;       ///< of the strokes
     std::vector<unsigned> m_first;   ///< of each cell in m_members, one more at the end
     std::vector<unsigned> m_members; ///< indices into m_strokes, cell by cell
     std::vector<Box> m_texts, m_labels;

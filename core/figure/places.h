@@ -1,9 +1,15 @@
 // Where a label could stand: places as continuous functions of what it belongs to, each with what it costs.
-// A place keeps its number while the geometry moves, so that a label can be held to it.
+// A place has a number that stays the same while the geometry moves, so that a label can be held to it: the
+// rail it is on (which side of a shaft, how far from an arc) and how far along. A label that has to move
+// slides along its rail before it takes another.
+//
+// The value of an angle stands between the legs of its own angle, and no other arc is nearer to it than its
+// own; else it is led to its arc. Without a leader it never stands in another angle's wedge.
 #pragma once
 
 #include "core/figure/geometry.h"
 
+#include <optional>
 #include <variant>
 #include <vector>
 
@@ -14,17 +20,13 @@ struct Shaft {
     Point tail, tip;
     double side = 1; ///< preferred: +1 left as seen from tail to tip, -1 right
 };
-/// A stroke through a corner, inside the sector. `ray` tells it from the others while they move.
-struct Split {
-    double degrees = 0;
-    int ray = 0; ///< 1 or more
-};
-/// At an arc; `splits` in the order of the sweep.
+/// At an arc. `splits`: strokes through its centre and inside of it, degrees in the order of the sweep.
 struct Sector {
     Point centre;
     double radius = 0, startDegrees = 0, sweepDegrees = 0;
-    std::vector<Split> splits{};
+    std::vector<double> splits{};
     bool within = false; ///< rather between corner and arc than beyond the arc
+    bool angle = true;   ///< false: no angle but a circle that has a name
 };
 /// Around a point.
 struct Spot {
@@ -47,8 +49,15 @@ struct Extent {
     double width = 0, height = 0, ascent = 0;
 };
 
-/// `gap`: wanted distance between the text and its stroke, points.
+/// Best first. `gap`: wanted distance between the text and its stroke, points.
 void listPlaces(std::vector<Place>& places, const Anchoring& anchor, const Extent& text, double gap);
+/// Only those that are best if they are free; the others cost no less than what is returned.
+double listFirstPlaces(std::vector<Place>& places, const Anchoring& anchor, const Extent& text, double gap);
+/// The place of this number as the geometry is now; empty where there is none.
+std::optional<Point> placeOf(const Anchoring& anchor, const Extent& text, double gap, int number);
+/// Where a label can slide to from there, nearest first; their cost is not told.
+void listSlides(std::vector<Place>& places, const Anchoring& anchor, const Extent& text, double gap,
+                int number);
 
 /// Where a leader may take hold, and the way that leads out of the drawing there (zero where none does).
 struct Grip {
@@ -59,7 +68,13 @@ void listGrips(std::vector<Grip>& grips, const Anchoring& anchor); ///< best fir
 /// Least distance from the corner, along the bisector, at which the text lies between two rays `half` degrees
 /// to either side of it; 0 for half turns and more.
 double wedgeDistance(double bisectorDegrees, double half, const Extent& text, double air);
-/// Greatest distance at which the whole text lies inside a circle about the corner; negative where it can't.
-double insideDistance(double bisectorDegrees, double radius, const Extent& text);
+/// Greatest distance in direction `unit` at which the whole text lies inside a circle about the corner;
+/// negative where it can't.
+double insideDistance(Point unit, double radius, const Extent& text);
+
+/// Does the whole box stand between the legs of the angle?
+bool standsBetweenLegs(const Box& box, const Sector& sector);
+/// How far the box is from the arc, points; 0 where it touches.
+double gapToArc(const Box& box, const Sector& sector);
 
 } // namespace tailpoint

@@ -52,11 +52,21 @@ constexpr double kAir = 2;    ///< what a label wants to every side
 constexpr double kMotion = 3; ///< no stroke moves further in a frame of these drags
 constexpr double kSeen = 10;  ///< a label that moves so far in one frame is seen to jump
 
-double movedBy(const Text* before, const Text* now) {
-    return before && now
-               ? std::hypot(before->box.left + before->box.width / 2 - now->box.left - now->box.width / 2,
-                            before->box.top + before->box.height / 2 - now->box.top - now->box.height / 2)
-               : 0;
+Point middleOf(const Text& text) {
+    return {text.box.left + text.box.width / 2, text.box.top + text.box.height / 2};
+}
+
+double apart(Point a, Point b) {
+    return std::hypot(a.x - b.x, a.y - b.y);
+}
+
+/// How far a label moved: on the sheet, or beside its thing where that itself moved further (an arc that
+/// gives way to another takes its value along).
+double movedBy(const Figure& before, const Figure& now, const Group& was, const Group& is) {
+    const Point from = middleOf(*labelOf(was)), to = middleOf(*labelOf(is));
+    const Point home = before.homes.at(was.id), here = now.homes.at(is.id);
+    return std::min(apart(from, to),
+                    apart({from.x - home.x, from.y - home.y}, {to.x - here.x, to.y - here.y}));
 }
 
 bool hasCause(const Group& before, const Group& now, const DisplayList& list) {
@@ -82,7 +92,7 @@ Jumps dragged(int frames, Frame sketchOf) {
                 !before.placement.contains(group.id))
                 continue;
             const int from = before.placement.at(group.id), to = now.placement.at(group.id);
-            if (movedBy(labelOf(*was), labelOf(group)) < kSeen)
+            if (movedBy(before, now, *was, group) < kSeen)
                 continue;
             ++jumps.all;
             if (!hasCause(*was, group, now.list)) {

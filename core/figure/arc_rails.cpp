@@ -1,0 +1,229 @@
+// Rails along an arc: beyond it, between it and its corner, and further out.
+#include "core/figure/rails.h"
+
+#include <algorithm>
+#include <numbers>
+
+namespace tailpoint {
+namespace {
+
+constexpr double kDegree = std::numbers::pi / 180;
+
+enum ArcRail { beyondArc, insideArc, furtherOut, kArcRails };
+
+/// Between two neighbouring strokes of the sector: parts of the sweep from 0 to 1.
+struct Gap {
+    double from = 0, to = 1;
+};
+
+double partOf(const Sector& sector, double degrees) {
+    return (degrees - sector.startDegrees) / sector.sweepDegrees;
+}
+
+Gap gapAround(const Sector& sector, double part) {
+    Gap gap;
+    for (const double split : sector.splits) {
+        const double at = partOf(sector, split);
+        (at <= part ? gap.from : gap.to) = at;
+        if (at > part)
+            break;
+    }
+    return gap;
+}
+
+/// One side of a gap: the ray, and how far the text reaches towards it.
+struct Side {
+    double part = 0, reach = 0;
+};
+
+struct Sides {
+    std::array<Side, 2> side;
+};
+
+Sides sidesOf(const Sector& sector, const Gap& gap, const Extent& e) {
+    const auto sideAt = [&](double part) {
+        const Point ray = onCircle({0, 0}, 1, sector.startDegrees + part * sector.sweepDegrees);
+        return Side{part, reach(e.width, e.height, leftOf(ray))};
+    };
+    return {{sideAt(gap.from), sideAt(gap.to)}};
+}
+
+/// Distance from the corner at which the text keeps its gap from the strokes to both sides.
+double clearDistance(const Sector& sector, const Sides& sides, double part, double air) {
+    double least = 0;
+    for (const Side& side : sides.side) {
+        const double off = std::abs(side.part - part) * std::abs(sector.sweepDegrees);
+        if (off < 90)
+            least = std::max(least, (side.reach + air) / std::max(std::sin(off * kDegree), 1e-9));
+    }
+    return least;
+}
+
+/// Along one direction: distances from the corner of the places on the rails.
+struct Along {
+    Point unit;
+    double out = 0, in = 0, clear = 0, away = 0; ///< away: how much further than just beyond the arc
+    double onRail(int rail, double gap) const {
+        return rail == beyondArc ? out : rail == insideArc ? in : out + 2.5 * gap;
+    }
+};
+
+Along alongAt(const Sector& sector, const Sides& sides, double part, const Extent& e, double gap) {
+    Along d;
+    d.unit = onCircle({0, 0}, 1, sector.startDegrees + part * sector.sweepDegrees);
+    const double justBeyond = sector.radius + reach(e.width, e.height, d.unit) + gap;
+    d.clear = sector.angle ? clearDistance(sector, sides, part, gap) : 0;
+    // Not further out than this: it would seem to belong to nothing.
+    d.out = std::min(std::max(justBeyond, d.clear), justBeyond + 5 * gap);
+    d.away = d.out - justBeyond;
+    d.in = std::max(insideDistance(d.unit, sector.radius - gap, e), 0.0);
+    return d;
+}
+
+void addAt(std::vector<Place>& places, const Sector& sector, const Sides& sides, double part, const Extent& e,
+           double gap, double cost) {
+    const int position = static_cast<int>(std::lround(part * kPositions));
+    if (position <= 0 || position >= kPositions)
+        return;
+    const Along d = alongAt(sector, sides, static_cast<double>(position) / kPositions, e, gap);
+    const auto add = [&](ArcRail rail, double more) {
+        places.push_back(
+            {sector.centre + d.onRail(rail, gap) * d.unit, rail * kRail + position, cost + more});
+    };
+    add(beyondArc, (sector.within ? 0.9 : 0) + 0.04 * d.away);
+    add(insideArc, d.in < d.clear ? 1.2 : sector.within ? 0 : 0.7);
+    add(furtherOut, 1.7 + 0.04 * d.away);
+}
+
+constexpr double kOffMiddle = 0.2;
+
+double narrowness(const Gap& gap) {
+    return 0.8 * (1 - (gap.to - gap.from));
+}
+
+/// From the middle of the gap outwards.
+void listGap(std::vector<Place>& places, const Sector& sector, const Gap& between, const Extent& e,
+             double gap) {
+    const Sides sides = sidesOf(sector, between, e);
+    const double middle = (between.from + between.to) / 2, half = (between.to - between.from) / 2;
+    const double cost = narrowness(between);
+    const double step = std::max(2 * gap / std::max(lengthOfArc(sector), 1e-9), 1.0 / 36);
+    addAt(places, sector, sides, middle, e, gap, cost);
+    for (double off = step; off < half; off += step)
+        for (const double side : {1.0, -1.0})
+            addAt(places, sector, sides, middle + side * off, e, gap, cost + kOffMiddle + 0.5 * off / half);
+}
+
+template <class Take>
+void forEachGap(const Sector& sector, Take take) {
+    Gap between{0, 0};
+    for (const double split : sector.splits) {
+        between = {between.to, partOf(sector, split)};
+        take(between);
+    }
+    take(Gap{between.to, 1});
+}
+
+/// The name of a circle may stand anywhere along it.
+void listCircle(std::vector<Place>& places, const Sector& circle, const Extent& e, double gap) {
+    constexpr int steps = 48;
+    const Sides sides = sidesOf(circle, {}, e);
+    for (const int quarter : {1, 2, 3})
+        addAt(places, circle, sides, 0.25 * quarter, e, gap, 0.1 * quarter);
+    for (int i = 1; i < steps; ++i)
+        if (i % (steps / 4) != 0)
+            addAt(places, circle, sides, static_cast<double>(i) / steps, e, gap, 0.5);
+}
+
+double cross(Point a, Point b) {
+    return a.x * b.y - a.y * b.x;
+}
+
+std::array<Point, 4> cornersOf(const Box& box) {
+    return {Point{box.left, box.top}, Point{box.right(), box.top}, Point{box.left, box.bottom()},
+            Point{box.right(), box.bottom()}};
+}
+
+} // namespace
+
+double lengthOfArc(const Sector& sector) {
+    return sector.radius * std::abs(sector.sweepDegrees) * kDegree;
+}
+
+std::optional<Point> besideArc(const Sector& sector, const Extent& e, double gap, int number) {
+    const int rail = number / kRail, position = number % kRail;
+    if (rail < 0 || rail >= kArcRails || position <= 0 || position >= kPositions)
+        return std::nullopt;
+    const double part = static_cast<double>(position) / kPositions;
+    const Along d = alongAt(sector, sidesOf(sector, gapAround(sector, part), e), part, e, gap);
+    return sector.centre + d.onRail(rail, gap) * d.unit;
+}
+
+void listSector(std::vector<Place>& places, const Sector& sector, const Extent& e, double gap) {
+    if (!sector.angle)
+        return listCircle(places, sector, e, gap);
+    forEachGap(sector, [&](const Gap& between) { listGap(places, sector, between, e, gap); });
+}
+
+double listSectorFirst(std::vector<Place>& places, const Sector& sector, const Extent& e, double gap) {
+    double rest = 1e9;
+    forEachGap(sector, [&](const Gap& between) {
+        addAt(places, sector, sidesOf(sector, between, e), (between.from + between.to) / 2, e, gap,
+              narrowness(between));
+        rest = std::min(rest, narrowness(between) + kOffMiddle);
+    });
+    return rest;
+}
+
+double wedgeDistance(double bisectorDegrees, double half, const Extent& text, double air) {
+    if (half >= 90)
+        return 0;
+    double least = 0;
+    for (const double side : {1.0, -1.0}) {
+        const Point normal = onCircle({0, 0}, 1, bisectorDegrees + side * half - side * 90);
+        const double sine = std::sin(half * kDegree);
+        least = std::max(least, (reach(text.width, text.height, normal) + air) / std::max(sine, 1e-9));
+    }
+    return least;
+}
+
+double insideDistance(Point unit, double radius, const Extent& text) {
+    const double along = reach(text.width, text.height, unit); // to the corner furthest along the bisector
+    const double square = (text.width * text.width + text.height * text.height) / 4;
+    const double rest = along * along - square + radius * radius;
+    return radius > 0 && rest > 0 ? std::sqrt(rest) - along : -1;
+}
+
+bool standsBetweenLegs(const Box& box, const Sector& sector) {
+    const double sense = sector.sweepDegrees < 0 ? -1 : 1;
+    const Point from = onCircle({0, 0}, 1, sector.startDegrees);
+    const Point to = onCircle({0, 0}, 1, sector.startDegrees + sector.sweepDegrees);
+    const bool wide = std::abs(sector.sweepDegrees) > 180;
+    const auto between = [&](Point corner) { // y points down
+        const Point p = corner - sector.centre;
+        const bool past = sense * cross(from, p) <= 0, before = sense * cross(p, to) <= 0;
+        return wide ? past || before : past && before;
+    };
+    const auto corners = cornersOf(box);
+    return std::all_of(corners.begin(), corners.end(), between);
+}
+
+double gapToArc(const Box& box, const Sector& sector) {
+    const Point middle{box.left + box.width / 2, box.top + box.height / 2};
+    const Point offset = middle - sector.centre, unit = unitFrom(sector.centre, middle);
+    const double turn =
+        turned((sector.sweepDegrees < 0 ? -1 : 1) * (degreesOf(offset) - sector.startDegrees));
+    if (turn <= std::abs(sector.sweepDegrees))
+        return std::max(0.0, std::abs(length(offset) - sector.radius) - reach(box.width, box.height, unit));
+    double least = 1e300;
+    for (const double part : {0.0, 1.0}) {
+        const Point end =
+            onCircle(sector.centre, sector.radius, sector.startDegrees + part * sector.sweepDegrees);
+        const Point away = end - middle;
+        least = std::min(least, std::hypot(std::max(0.0, std::abs(away.x) - box.width / 2),
+                                           std::max(0.0, std::abs(away.y) - box.height / 2)));
+    }
+    return least;
+}
+
+} // namespace tailpoint

@@ -1,0 +1,83 @@
+// The places of one label with one of its texts, and which of them is best as the sheet is now. What strokes
+// have to say of a place is asked once; only labels and leaders come and go.
+#pragma once
+
+#include "core/figure/labels.h"
+
+#include <array>
+
+namespace tailpoint {
+
+/// Air between a label and any stroke or other label: must be there, and had better be there.
+inline constexpr double kAir = 2, kComfort = 5;
+inline constexpr double kGap = 4.5; ///< between a label and its own stroke
+
+/// What all labels of a figure share.
+struct Surroundings {
+    const Obstacles& obstacles;
+    std::vector<const Sector*> angles; ///< whose values are asked for
+    double factor;
+};
+
+struct Choice {
+    Point middle;
+    int number = 0;
+    double cost = 0;
+    std::optional<Point> grip{}; ///< of its leader
+};
+
+class Choices {
+public:
+    Choices(const LabelRequest& request, const std::vector<Run>& runs, const Surroundings& around,
+            const TextMeasure& measure);
+
+    const Extent& extent() const { return m_extent; }
+    const std::vector<Run>& runs() const { return *m_runs; }
+    std::optional<Point> middleOf(int number) const;
+    std::optional<Choice> held(int number); ///< that very place, if it is free
+    std::optional<Choice> slid(int number); ///< the nearest free one on its rail
+    /// The best ones beside the thing, and led to it. `was`: while dragging a label goes as near as it can to
+    /// where it was.
+    std::optional<Choice> beside(const std::optional<Point>& was);
+    std::optional<Choice> led(const std::optional<Point>& was);
+
+private:
+    struct Verdict {
+        bool known = false, allowed = false, quiet = false;
+        double cost = 0;
+    };
+    enum class Listed { none, first, all };
+
+    Box boxAt(Point middle, double air) const;
+    bool isInWedge(const Box& box) const;
+    bool isAtOwnArc(const Box& box) const;
+    bool isInSmallerAngle(Point middle) const;
+    bool isOffOthers(Point middle) const;
+    const Verdict& verdict(std::size_t place);
+    double costOfWay(Point middle, const std::optional<Point>& was) const;
+    void prepareGrips();
+    Point ringed(int number, Point& grip) const;
+    double costOfRing(int number) const;
+    bool isRingClear(int number, const Box& box, Point grip);
+    int strokesCrossed(int number, Point from, Point to);
+    std::optional<Choice> ledAt(int number, const std::optional<Point>& was, double most);
+    std::optional<Choice> bestOfListed(const std::optional<Point>& was);
+
+    const LabelRequest* m_request;
+    const std::vector<Run>* m_runs;
+    const Surroundings* m_around;
+    const Sector* m_angle = nullptr;
+    Extent m_extent;
+    Listed m_listed = Listed::none;
+    double m_restFrom = 0; ///< least cost of the places that are not listed yet
+    std::vector<Place> m_places, m_slides;
+    std::vector<Verdict> m_verdicts;
+    bool m_gripped = false;
+    std::vector<Grip> m_grips;
+    std::vector<signed char> m_crossed; ///< by number: strokes crossed; see choices.cpp
+};
+
+/// End of the leader at the box: the point of its rim nearest to the grip, a little outside.
+Point rimOf(const Box& box, Point grip);
+
+} // namespace tailpoint
