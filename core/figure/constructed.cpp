@@ -38,7 +38,9 @@ void drawCopiedSides(Drawing& d, const Parallelogram& p, std::string id) {
     for (const std::size_t corner : {1U, 3U})
         addDashed(d, g, Role::construction, d.view.toSheet(p.corners[corner]), far,
                   d.weight(d.style.constructionWidth), Dash::dashed);
-    if (d.options.parallelMarks)
+    const auto [first, last] = d.drawnPairs();
+    if (d.options.parallelMarks &&
+        last - first < 2) // of several at once the same marks would tie what isn't parallel
         markSides(d, g, p);
 }
 

@@ -373,10 +373,11 @@ bool ExportDialog::paintOn(QPrinter& printer) {
     painter.scale(printer.resolution() / 72.0, printer.resolution() / 72.0);
     painter.translate(kMargin, kMargin);
     const auto& lists = std::get<std::vector<DisplayList>>(drawn);
+    const Theme& theme = now.theme == ThemeName::paper ? printTheme() : themeOf(now.theme);
     for (std::size_t i = 0; i < lists.size(); ++i) {
         if (i > 0)
             printer.newPage();
-        paint(painter, lists[i], themeOf(now.theme));
+        paint(painter, lists[i], theme);
     }
     return true;
 }

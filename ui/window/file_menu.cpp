@@ -240,7 +240,11 @@ void FileMenu::print() {
     printer.setDocName(text(m_parts.document.sketch().title));
     if (!paintHandout(printer, m_parts.document.result(), choice)) {
         m_parts.notice.say(tr("Not printed \u2013 the printer did not take the pages"));
+        return;
     }
+    m_parts.hints.setHint(printer.outputFileName().isEmpty()
+                              ? tr("Sent to %1").arg(printer.printerName())
+                              : tr("Printed to %1").arg(printer.outputFileName()));
 }
 
 void FileMenu::fillRecent(QMenu* menu) {

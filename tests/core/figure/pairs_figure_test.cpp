@@ -106,6 +106,15 @@ TEST(ParallelMarks, AreOneOnTheFirstSidesAndTwoOnTheOthersAndOnlyIfAsked) {
     EXPECT_EQ(collisions(figure.list), std::vector<std::string>{});
 }
 
+TEST(ParallelMarks, StandOnOneOfSeveralParallelogramsButNotOnAllAtOnce) {
+    FigureOptions options;
+    options.parallelMarks = true;
+    options.pair = 2;
+    EXPECT_EQ(marksOf(groupOf(drawn(three(), options).figure, "pair-2")), 6);
+    options.pair = kAllPairs;
+    EXPECT_EQ(marksOf(groupOf(drawn(three(), options).figure, "pair-2")), 0);
+}
+
 TEST(ParallelMarks, PointAlongTheirSides) {
     FigureOptions options;
     options.parallelMarks = true;

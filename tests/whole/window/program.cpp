@@ -43,6 +43,8 @@ QProcessEnvironment homeIn(const QString& folder) {
         QFile::setPermissions(path, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
         environment.insert(entry.key(), path);
     }
+    environment.insert(QStringLiteral("CUPS_SERVER"),
+                       folder + QStringLiteral("/none")); // no printer of this machine
     environment.insert(QStringLiteral("LC_ALL"), QStringLiteral("C.UTF-8"));
     environment.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("xcb"));
     environment.remove(QStringLiteral("WAYLAND_DISPLAY"));
@@ -61,6 +63,7 @@ qlonglong visibleWindowOf(qint64 pid) {
 
 Program::Program(const QStringList& arguments) {
     m_process.setProcessEnvironment(homeIn(m_home.path()));
+    m_process.setWorkingDirectory(m_home.path());
     m_process.start(QStringLiteral(TAILPOINT_BINARY), arguments);
     if (!m_process.waitForStarted())
         return;

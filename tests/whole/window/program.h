@@ -19,7 +19,8 @@ public:
     /// Its visible main window; 0 when none appeared in time.
     qlonglong window() const { return m_window; }
     QString title() const;
-    QRect frame() const; ///< of the main window on the screen
+    QString home() const { return m_home.path(); } ///< its home folder, and where it was started
+    QRect frame() const;                           ///< of the main window on the screen
     /// The sheet's part of the window: without bars, panel and hint line, on the safe side.
     QRect sheet() const;
     /// Whether a dialog of this title is to be seen and has the keys.
