@@ -59,25 +59,45 @@ double clearDistance(const Sector& sector, const Sides& sides, double part, doub
     return least;
 }
 
-/// Along one direction: distances from the corner of the places on the rails.
-struct Along {
-    Point unit;
-    double out = 0, in = 0, clear = 0, away = 0; ///< away: how much further than just beyond the arc
-    double onRail(int rail, double gap) const {
-        return rail == beyondArc ? out : rail == insideArc ? in : out + 2.5 * gap;
-    }
+/// The nearest part at which a text at this distance keeps its gap to both sides; the middle where there is
+/// none.
+double pushedFromSides(const Sector& sector, const Sides& sides, double part, double distance, double air) {
+    const auto room = [&](const Side& side) {
+        const double sine = (side.reach + air) / std::max(distance, 1e-9);
+        return (sine < 1 ? std::asin(sine) / kDegree : 90) / std::abs(sector.sweepDegrees);
+    };
+    const double low = sides.side[0].part + room(sides.side[0]),
+                 high = sides.side[1].part - room(sides.side[1]);
+    return low <= high ? std::clamp(part, low, high) : (sides.side[0].part + sides.side[1].part) / 2;
+}
+
+struct Spotted {
+    Point middle;
+    double away = 0;  ///< how much further out than asked
+    bool fits = true; ///< the sides leave room
 };
 
-Along alongAt(const Sector& sector, const Sides& sides, double part, const Extent& e, double gap) {
-    Along d;
-    d.unit = onCircle({0, 0}, 1, sector.startDegrees + part * sector.sweepDegrees);
-    const double justBeyond = sector.radius + reach(e.width, e.height, d.unit) + gap;
-    d.clear = sector.angle ? clearDistance(sector, sides, part, gap) : 0;
+/// On a rail: along it as far from the sides as they ask for, and only then further out.
+Spotted spotOn(const Sector& sector, const Sides& sides, int rail, double part, const Extent& e, double gap) {
+    const auto unitAt = [&](double at) {
+        return onCircle({0, 0}, 1, sector.startDegrees + at * sector.sweepDegrees);
+    };
+    const auto wanted = [&](Point unit) {
+        if (rail == insideArc)
+            return std::max(insideDistance(unit, sector.radius - gap, e), 0.0);
+        return sector.radius + reach(e.width, e.height, unit) + gap + (rail == furtherOut ? 2.5 * gap : 0);
+    };
+    Point unit = unitAt(part);
+    if (!sector.angle)
+        return {sector.centre + wanted(unit) * unit, 0, true};
+    const double pushed = pushedFromSides(sector, sides, part, wanted(unit), gap);
+    unit = unitAt(pushed);
+    const double distance = wanted(unit), clear = clearDistance(sector, sides, pushed, gap);
+    if (rail == insideArc)
+        return {sector.centre + distance * unit, 0, distance >= clear - 1e-9};
     // Not further out than this: it would seem to belong to nothing.
-    d.out = std::min(std::max(justBeyond, d.clear), justBeyond + 5 * gap);
-    d.away = d.out - justBeyond;
-    d.in = std::max(insideDistance(d.unit, sector.radius - gap, e), 0.0);
-    return d;
+    const double away = std::clamp(clear - distance, 0.0, 5 * gap);
+    return {sector.centre + (distance + away) * unit, away, true};
 }
 
 void addAt(std::vector<Place>& places, const Sector& sector, const Sides& sides, double part, const Extent& e,
@@ -85,14 +105,14 @@ void addAt(std::vector<Place>& places, const Sector& sector, const Sides& sides,
     const int position = static_cast<int>(std::lround(part * kPositions));
     if (position <= 0 || position >= kPositions)
         return;
-    const Along d = alongAt(sector, sides, static_cast<double>(position) / kPositions, e, gap);
     const auto add = [&](ArcRail rail, double more) {
+        const Spotted spot = spotOn(sector, sides, rail, static_cast<double>(position) / kPositions, e, gap);
         places.push_back(
-            {sector.centre + d.onRail(rail, gap) * d.unit, rail * kRail + position, cost + more});
+            {spot.middle, rail * kRail + position, cost + more + 0.04 * spot.away + (spot.fits ? 0 : 0.5)});
     };
-    add(beyondArc, (sector.within ? 0.9 : 0) + 0.04 * d.away);
-    add(insideArc, d.in < d.clear ? 1.2 : sector.within ? 0 : 0.7);
-    add(furtherOut, 1.7 + 0.04 * d.away);
+    add(beyondArc, sector.within ? 0.9 : 0);
+    add(insideArc, sector.within ? 0 : 0.7);
+    add(furtherOut, 1.7);
 }
 
 constexpr double kOffMiddle = 0.2;
@@ -128,11 +148,14 @@ void forEachGap(const Sector& sector, Take take) {
 void listCircle(std::vector<Place>& places, const Sector& circle, const Extent& e, double gap) {
     constexpr int steps = 48;
     const Sides sides = sidesOf(circle, {}, e);
-    for (const int quarter : {1, 2, 3})
-        addAt(places, circle, sides, 0.25 * quarter, e, gap, 0.1 * quarter);
+    double cost = 0;
+    for (const double quarter : {0.25, 0.75, 0.5}) { // above, below, to the left of a whole one
+        addAt(places, circle, sides, quarter, e, gap, cost);
+        cost += 0.1;
+    }
     for (int i = 1; i < steps; ++i)
         if (i % (steps / 4) != 0)
-            addAt(places, circle, sides, static_cast<double>(i) / steps, e, gap, 0.5);
+            addAt(places, circle, sides, static_cast<double>(i) / steps, e, gap, 0.9);
 }
 
 double cross(Point a, Point b) {
@@ -155,8 +178,7 @@ std::optional<Point> besideArc(const Sector& sector, const Extent& e, double gap
     if (rail < 0 || rail >= kArcRails || position <= 0 || position >= kPositions)
         return std::nullopt;
     const double part = static_cast<double>(position) / kPositions;
-    const Along d = alongAt(sector, sidesOf(sector, gapAround(sector, part), e), part, e, gap);
-    return sector.centre + d.onRail(rail, gap) * d.unit;
+    return spotOn(sector, sidesOf(sector, gapAround(sector, part), e), rail, part, e, gap).middle;
 }
 
 void listSector(std::vector<Place>& places, const Sector& sector, const Extent& e, double gap) {

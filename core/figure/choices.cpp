@@ -5,29 +5,10 @@
 namespace tailpoint {
 namespace {
 
+constexpr double kUneasy = 1;     ///< nearer to another stroke than kComfort
+constexpr double kAtOther = 0.8;  ///< at another angle
+constexpr double kNearOther = 14; ///< points from its arc
 constexpr double kWayCost = 0.02; ///< of a point's way from the place that it had, while dragging
-
-/// Unit vectors all round, counter-clockwise from the right; every other ring uses those halfway between.
-constexpr int kRings = 28, kDirections = 16;
-constexpr double kRingCost = 0.25;
-const std::array<Point, 2 * kDirections> kWays = [] {
-    std::array<Point, 2 * kDirections> ways;
-    for (std::size_t i = 0; i < ways.size(); ++i)
-        ways[i] = onCircle({0, 0}, 1, 180.0 / kDirections * static_cast<double>(i));
-    return ways;
-}();
-
-/// In place of the number of strokes that a leader crosses.
-constexpr signed char kUnknown = -3, kNotCounted = -2, kNotClear = -1;
-constexpr double kStrokeCrossed = 0.9, kLeaderCrossed = 1.8;
-
-int ringOf(int number) {
-    return number / kDirections % kRings;
-}
-
-Point wayOf(int number) {
-    return kWays[static_cast<std::size_t>(2 * (number % kDirections) + ringOf(number) % 2)];
-}
 
 } // namespace
 
@@ -63,12 +44,17 @@ bool Choices::isAtOwnArc(const Box& box) const {
                         [&](const Sector* other) { return other != m_angle && gapToArc(box, *other) < own; });
 }
 
-/// Between legs that are the legs of a smaller angle too it could be taken for that angle's value.
-bool Choices::isInSmallerAngle(Point middle) const {
+/// It could be taken for another angle's value: at that one's arc, or beside it between that one's legs. A
+/// wider angle at the same corner is no matter.
+bool Choices::isAtOther(Point middle) const {
+    const Box spot{middle.x, middle.y, 0, 0};
     return std::any_of(m_around->angles.begin(), m_around->angles.end(), [&](const Sector* other) {
-        return other != m_angle && length(other->centre - m_angle->centre) < 1e-6 &&
-               std::abs(other->sweepDegrees) < std::abs(m_angle->sweepDegrees) &&
-               standsBetweenLegs({middle.x, middle.y, 0, 0}, *other);
+        const bool sameCorner = length(other->centre - m_angle->centre) < 1e-6;
+        if (other == m_angle ||
+            (sameCorner && std::abs(other->sweepDegrees) >= std::abs(m_angle->sweepDegrees)))
+            return false;
+        return standsBetweenLegs(spot, *other) &&
+               (sameCorner || gapToArc(boxAt(middle, 0), *other) < kNearOther * m_around->factor);
     });
 }
 
@@ -85,8 +71,8 @@ const Choices::Verdict& Choices::verdict(std::size_t i) {
     v.allowed = m_around->obstacles.isClear(boxAt(place.middle, kAir)) && isInWedge(boxAt(place.middle, 0)) &&
                 isAtOwnArc(boxAt(place.middle, 0));
     if (v.allowed)
-        v.cost = place.cost + (isOffOthers(place.middle) ? 0 : 0.5) +
-                 (m_angle && isInSmallerAngle(place.middle) ? 0.5 : 0);
+        v.cost = place.cost + (isOffOthers(place.middle) ? 0 : kUneasy) +
+                 (m_angle && isAtOther(place.middle) ? kAtOther : 0);
     return v;
 }
 
@@ -126,7 +112,7 @@ std::optional<Choice> Choices::bestOfListed(const std::optional<Point>& was) {
 
 std::optional<Choice> Choices::slid(int number) {
     if (number >= kLedFrom)
-        return std::nullopt;
+        return swung(number - kLedFrom);
     listSlides(m_slides, m_request->anchor, m_extent, kGap * m_around->factor, number);
     for (const Place& place : m_slides)
         if (m_around->obstacles.isFree(boxAt(place.middle, kAir)) && isInWedge(boxAt(place.middle, 0)))
@@ -134,99 +120,21 @@ std::optional<Choice> Choices::slid(int number) {
     return std::nullopt;
 }
 
-std::optional<Point> Choices::middleOf(int number) const {
+std::optional<Point> Choices::middleOf(int number) {
     if (number < kLedFrom)
         return placeOf(m_request->anchor, m_extent, kGap * m_around->factor, number);
-    return std::nullopt;
+    return ledMiddle(number - kLedFrom);
 }
 
 std::optional<Choice> Choices::held(int number) {
-    if (number < kLedFrom) {
-        const auto middle = middleOf(number);
-        if (!middle || !m_around->obstacles.isFree(boxAt(*middle, kAir)) || !isInWedge(boxAt(*middle, 0)))
-            return std::nullopt;
-        return Choice{*middle, number, 0, {}};
-    }
-    prepareGrips();
-    const int ring = number - kLedFrom;
-    return ring < static_cast<int>(m_crossed.size()) ? ledAt(ring, std::nullopt, 1e9) : std::nullopt;
-}
-
-void Choices::prepareGrips() {
-    if (m_gripped)
-        return;
-    m_gripped = true;
-    listGrips(m_grips, m_request->anchor);
-    std::erase_if(m_grips, [&](const Grip& grip) { return !m_around->obstacles.isOnSheet(grip.at); });
-    m_crossed.assign(m_grips.size() * kRings * kDirections, kUnknown);
-}
-
-/// Places around the thing: rings of directions, further and further out, for each grip.
-Point Choices::ringed(int number, Point& grip) const {
-    const Point unit = wayOf(number);
-    grip = m_grips[static_cast<std::size_t>(number / kDirections / kRings)].at;
-    const double away = (14 + 13 * ringOf(number)) * m_around->factor;
-    return grip + (away + reach(m_extent.width, m_extent.height, unit)) * unit;
-}
-
-/// Outward, but not so that the leader seems to lengthen the arrow.
-double Choices::costOfRing(int number) const {
-    const int grip = number / kDirections / kRings;
-    const double ahead = dot(wayOf(number), m_grips[static_cast<std::size_t>(grip)].outward);
-    return kRingCost * ringOf(number) + 0.2 * grip + 0.6 * (1 - ahead) + (!m_angle && ahead > 0.97 ? 1 : 0);
-}
-
-/// Do strokes and texts leave room there for the label and its leader?
-bool Choices::isRingClear(int number, const Box& box, Point grip) {
-    signed char& crossed = m_crossed[static_cast<std::size_t>(number)];
-    if (crossed == kUnknown)
-        crossed = m_around->obstacles.isClear(grown(box, kAir * m_around->factor)) &&
-                          !m_around->obstacles.crossesText(grip, rimOf(box, grip))
-                      ? kNotCounted
-                      : kNotClear;
-    return crossed != kNotClear;
-}
-
-int Choices::strokesCrossed(int number, Point from, Point to) {
-    signed char& crossed = m_crossed[static_cast<std::size_t>(number)];
-    if (crossed < 0)
-        crossed = static_cast<signed char>(std::min(m_around->obstacles.strokesCrossed(from, to), 100));
-    return crossed;
-}
-
-/// At that place of the rings, if it is free and costs less than `most`.
-std::optional<Choice> Choices::ledAt(int number, const std::optional<Point>& was, double most) {
-    double cost = costOfRing(number);
-    if (cost >= most || m_crossed[static_cast<std::size_t>(number)] == kNotClear)
+    const auto middle = middleOf(number);
+    if (!middle)
         return std::nullopt;
-    Point grip;
-    const Point middle = ringed(number, grip);
-    cost += costOfWay(middle, was);
-    const Box box = boxAt(middle, 0);
-    const Obstacles& obstacles = m_around->obstacles;
-    if (cost >= most || !isRingClear(number, box, grip) || !obstacles.isVacant(boxAt(middle, kAir)))
+    if (number >= kLedFrom)
+        return ledAt(number - kLedFrom, 0, std::nullopt, 1e9);
+    if (!m_around->obstacles.isFree(boxAt(*middle, kAir)) || !isInWedge(boxAt(*middle, 0)))
         return std::nullopt;
-    const Point rim = rimOf(box, grip), from = grip + 0.08 * (rim - grip);
-    if (obstacles.crossesLabel(grip, rim))
-        return std::nullopt;
-    cost += kLeaderCrossed * obstacles.leadersCrossed(from, rim);
-    if (cost < most)
-        cost += kStrokeCrossed * strokesCrossed(number, from, rim);
-    return cost < most ? std::optional(Choice{middle, kLedFrom + number, cost, grip}) : std::nullopt;
-}
-
-std::optional<Choice> Choices::led(const std::optional<Point>& was) {
-    prepareGrips();
-    std::optional<Choice> best;
-    const int grips = static_cast<int>(m_grips.size());
-    for (int ring = 0; ring < kRings && !(best && kRingCost * ring >= best->cost); ++ring)
-        for (int grip = 0; grip < grips; ++grip)
-            for (int direction = 0; direction < kDirections; ++direction) {
-                const int number = (grip * kRings + ring) * kDirections + direction;
-                if (auto choice = ledAt(number, was, best ? best->cost : 1e9))
-                    best = choice;
-            }
-    return best;
+    return Choice{*middle, number, 0, {}};
 }
 
 } // namespace tailpoint

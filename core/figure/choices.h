@@ -9,7 +9,7 @@
 namespace tailpoint {
 
 /// Air between a label and any stroke or other label: must be there, and had better be there.
-inline constexpr double kAir = 2, kComfort = 5;
+inline constexpr double kAir = 2, kComfort = 6;
 inline constexpr double kGap = 4.5; ///< between a label and its own stroke
 
 /// What all labels of a figure share.
@@ -33,7 +33,7 @@ public:
 
     const Extent& extent() const { return m_extent; }
     const std::vector<Run>& runs() const { return *m_runs; }
-    std::optional<Point> middleOf(int number) const;
+    std::optional<Point> middleOf(int number);
     std::optional<Choice> held(int number); ///< that very place, if it is free
     std::optional<Choice> slid(int number); ///< the nearest free one on its rail
     /// The best ones beside the thing, and led to it. `was`: while dragging a label goes as near as it can to
@@ -43,24 +43,30 @@ public:
 
 private:
     struct Verdict {
-        bool known = false, allowed = false, quiet = false;
+        bool known = false, allowed = false;
         double cost = 0;
     };
     enum class Listed { none, first, all };
+    struct Turn {                   ///< a way out from a grip
+        int number;                 ///< of the place on the first ring
+        std::array<double, 2> cost; ///< on even and on odd rings, which lie a little further round
+    };
 
     Box boxAt(Point middle, double air) const;
     bool isInWedge(const Box& box) const;
     bool isAtOwnArc(const Box& box) const;
-    bool isInSmallerAngle(Point middle) const;
+    bool isAtOther(Point middle) const;
     bool isOffOthers(Point middle) const;
     const Verdict& verdict(std::size_t place);
     double costOfWay(Point middle, const std::optional<Point>& was) const;
     void prepareGrips();
     Point ringed(int number, Point& grip) const;
-    double costOfRing(int number) const;
-    bool isRingClear(int number, const Box& box, Point grip);
-    int strokesCrossed(int number, Point from, Point to);
-    std::optional<Choice> ledAt(int number, const std::optional<Point>& was, double most);
+    double costOfTurn(int number) const;
+    bool isRingClear(signed char& crossed, const Box& box, Point grip) const;
+    signed char& crossedAt(int number);
+    std::optional<Point> ledMiddle(int number);
+    std::optional<Choice> swung(int number);
+    std::optional<Choice> ledAt(int number, double cost, const std::optional<Point>& was, double most);
     std::optional<Choice> bestOfListed(const std::optional<Point>& was);
 
     const LabelRequest* m_request;
@@ -74,7 +80,9 @@ private:
     std::vector<Verdict> m_verdicts;
     bool m_gripped = false;
     std::vector<Grip> m_grips;
-    std::vector<signed char> m_crossed; ///< by number: strokes crossed; see choices.cpp
+    std::vector<Turn> m_turns;
+    std::vector<signed char> m_crossed; ///< by coarse place: strokes crossed; see led_choices.cpp
+    signed char m_crossedFine = 0;
 };
 
 /// End of the leader at the box: the point of its rim nearest to the grip, a little outside.

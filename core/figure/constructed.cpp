@@ -192,7 +192,10 @@ void drawLine(Drawing& d, const LineLocus& ray, const std::string& id, const std
     for (const auto& part : parts)
         g.items.emplace_back(line(Role::locus, a + part[0] * (b - a), a + part[1] * (b - a),
                                   d.weight(d.style.locusWidth), Dash::chainTwoDots));
-    const Point from = a + parts.back()[0] * (b - a), to = a + parts.back()[1] * (b - a);
+    const auto longest = *std::max_element(parts.begin(), parts.end(), [](const auto& one, const auto& two) {
+        return one[1] - one[0] < two[1] - two[0];
+    });
+    const Point from = a + longest[0] * (b - a), to = a + longest[1] * (b - a);
     askForLocus(d, Shaft{from, to, 1}, ray.vector, locusName("line of action of ", name));
 }
 

@@ -20,7 +20,7 @@ inline double dot(Point a, Point b) {
     return a.x * b.x + a.y * b.y;
 }
 inline double length(Point p) {
-    return std::hypot(p.x, p.y);
+    return std::sqrt(dot(p, p)); // points of a sheet: far from overflow
 }
 inline Point leftOf(Point unit) {
     return {unit.y, -unit.x};

@@ -161,6 +161,14 @@ double costOf(const Labels& labels, const std::vector<LabelRequest>& requests) {
     return cost;
 }
 
+/// Does every label that must be there stand there with its full text?
+bool areWhole(const Labels& labels, const std::vector<LabelRequest>& requests) {
+    for (std::size_t i = 0; i < labels.size(); ++i)
+        if (labels[i] ? labels[i]->shortened : !requests[i].optional)
+            return false;
+    return true;
+}
+
 /// Those that stand badly go first next time.
 std::vector<std::size_t> reordered(const std::vector<std::size_t>& order, const Labels& labels,
                                    const std::vector<LabelRequest>& requests) {
@@ -226,12 +234,11 @@ Labels placeLabels(const std::vector<LabelRequest>& requests, Obstacles& obstacl
         const double cost = costOf(labels, requests);
         const auto next = reordered(order, labels, requests);
         // Leaders alone are worth one more try, names without values and lost labels all of them.
-        const bool done = next == order || cost < kLedCost || (round > 0 && least < kBriefCost);
         if (cost < least) {
             least = cost;
             best = std::move(labels);
         }
-        if (done)
+        if (next == order || least < kLedCost || (round > 0 && areWhole(best, requests)))
             break;
         order = next;
     }

@@ -60,6 +60,7 @@ void Obstacles::addStrokes(const Item& item) {
         m_strokes.emplace_back(Block{boxAround(disc->centre, across, across)});
     } else {
         m_texts.push_back(std::get<Text>(item).box);
+        m_strokes.emplace_back(Block{m_texts.back()});
     }
 }
 
@@ -79,9 +80,32 @@ Box Obstacles::boundsOf(const Stroke& stroke) {
     return std::get<Block>(stroke).box;
 }
 
+Obstacles::Ready Obstacles::readyOf(const Stroke& stroke, int owner) {
+    const Box bounds = boundsOf(stroke);
+    Ready ready{bounds.left, bounds.top, bounds.right(), bounds.bottom(), {}, {}, 0, owner, false};
+    if (const auto* s = std::get_if<Segment>(&stroke)) {
+        ready.from = s->a;
+        ready.along = s->b - s->a;
+        ready.width = 2 * s->half;
+        ready.straight = true;
+    }
+    return ready;
+}
+
+bool Obstacles::touchesReady(unsigned stroke, const Box& box) const {
+    const Ready& s = m_ready[stroke];
+    if (s.isOff(box))
+        return false;
+    if (!s.straight)
+        return touches(m_strokes[stroke], box);
+    const Point toMiddle{box.left + box.width / 2 - s.from.x, box.top + box.height / 2 - s.from.y};
+    return 2 * std::abs(cross(s.along, toMiddle)) <=
+           std::abs(s.along.y) * (box.width + s.width) + std::abs(s.along.x) * (box.height + s.width);
+}
+
 Obstacles::Range Obstacles::cellsOf(const Box& box) const {
-    const auto at = [](double offset, int most) {
-        return static_cast<int>(std::clamp(std::floor(offset / kCell), 0.0, static_cast<double>(most - 1)));
+    const auto at = [](double offset, int most) { // no floor: below zero it is the first cell anyway
+        return static_cast<int>(std::clamp(offset * (1 / kCell), 0.0, static_cast<double>(most - 1)));
     };
     return {at(box.left - m_sheet.left, m_columns), at(box.right() - m_sheet.left, m_columns),
             at(box.top - m_sheet.top, m_rows), at(box.bottom() - m_sheet.top, m_rows)};
@@ -97,10 +121,10 @@ std::size_t Obstacles::cellAt(int column, int row) const {
 }
 
 void Obstacles::settle() {
-    m_straight.clear();
-    for (const Stroke& stroke : m_strokes)
-        if (const auto* segment = std::get_if<Segment>(&stroke))
-            m_straight.push_back(*segment);
+    m_ready.clear();
+    m_ready.reserve(m_strokes.size());
+    for (std::size_t i = 0; i < m_strokes.size(); ++i)
+        m_ready.push_back(readyOf(m_strokes[i], m_owners[i]));
     std::vector<std::pair<std::size_t, unsigned>> members; // cell, stroke
     members.reserve(8 * m_strokes.size());
     for (unsigned i = 0; i < m_strokes.size(); ++i) {
@@ -137,17 +161,14 @@ bool Obstacles::touchesStroke(const Box& box, int but) const {
         for (int column = cells.left; column <= cells.right; ++column) {
             const std::size_t cell = cellAt(column, row);
             for (unsigned i = m_first[cell]; i < m_first[cell + 1]; ++i)
-                if ((but < 0 || m_owners[m_members[i]] != but) && touches(m_strokes[m_members[i]], box))
+                if ((but < 0 || m_ready[m_members[i]].owner != but) && touchesReady(m_members[i], box))
                     return true;
         }
     return false;
 }
 
 bool Obstacles::isClear(const Box& box) const {
-    return inside(box, m_room) &&
-           std::none_of(m_texts.begin(), m_texts.end(),
-                        [&](const Box& other) { return overlap(box, other); }) &&
-           !touchesStroke(box, -1);
+    return inside(box, m_room) && !touchesStroke(box, -1);
 }
 
 bool Obstacles::isVacant(const Box& box) const {
@@ -181,9 +202,12 @@ bool Obstacles::crossesLabel(Point a, Point b) const {
 int Obstacles::strokesCrossed(Point a, Point b) const {
     const Point along = b - a;
     int count = 0;
-    for (const Segment& s : m_straight) {
-        const bool left = cross(along, s.a - a) > 0;
-        if (left != (cross(along, s.b - a) > 0) && segmentsCross(a, b, s.a, s.b))
+    for (const Ready& s : m_ready) {
+        if (!s.straight)
+            continue;
+        const Point to = s.from - a;
+        const double one = cross(along, to), other = cross(along, to + s.along);
+        if ((one > 0) != (other > 0) && (cross(s.along, to) < 0) != (cross(s.along, along - to) > 0))
             ++count;
     }
     return count;

@@ -53,16 +53,30 @@ private:
         ArcShape arc;
         double half;
     };
-    struct Block { ///< a head or a ring
+    struct Block { ///< a head, a ring or a text
         Box box;
     };
     using Stroke = std::variant<Segment, Curve, Block>;
+    /// A stroke ready for the many tests: where it can be at all, and for a straight one its line.
+    struct Ready {
+        double left, top, right, bottom;
+        Point from, along;
+        double width;
+        int owner;
+        bool straight;
+        bool isOff(const Box& box) const {
+            return box.left > right || box.top > bottom || box.left + box.width < left ||
+                   box.top + box.height < top;
+        }
+    };
     struct Range { ///< of cells, ends included
         int left, right, top, bottom;
     };
 
     void addStrokes(const Item& item);
     static bool touches(const Stroke& stroke, const Box& box);
+    static Ready readyOf(const Stroke& stroke, int owner);
+    bool touchesReady(unsigned stroke, const Box& box) const;
     bool touchesStroke(const Box& box, int but) const;
     static Box boundsOf(const Stroke& stroke);
     Range cellsOf(const Box& box) const;
@@ -72,7 +86,7 @@ private:
     Box m_sheet, m_room;
     int m_columns, m_rows;
     std::vector<Stroke> m_strokes;
-    std::vector<Segment> m_straight; ///< the straight ones of them
+    std::vector<Ready> m_ready;      ///< the strokes again, after settle()
     std::vector<int> m_owners;       ///< of the strokes
     std::vector<unsigned> m_first;   ///< of each cell in m_members, one more at the end
     std::vector<unsigned> m_members; ///< indices into m_strokes, cell by cell

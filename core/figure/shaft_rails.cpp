@@ -8,13 +8,30 @@ namespace {
 
 enum ShaftRail { nearLeft, nearRight, farLeft, farRight, aroundTip, kShaftRails };
 
-constexpr double kOtherSide = 1.2; ///< than the preferred one
+constexpr double kOtherSide = 1.2, kFurther = 1.6; ///< than the preferred side, near the shaft
 constexpr int kBeforeTail =
     kRail / 2 - kPositions / 2; ///< position of the tail; the tip is kPositions further
 
-double alongOf(int number, double size) {
-    return (number % kRail - kBeforeTail) * size / kPositions;
-}
+/// What all places beside a shaft have in common.
+struct Frame {
+    Point tail, unit, off; ///< off: from the shaft's line to the middle of a text on its left
+    double size, gap;
+    Frame(const Shaft& shaft, const Extent& e, double wantedGap)
+        : tail(shaft.tail), unit(unitFrom(shaft.tail, shaft.tip)), size(length(shaft.tip - shaft.tail)),
+          gap(wantedGap) {
+        const Point normal = leftOf(unit);
+        off = (reach(e.width, e.height, normal) + gap) * normal;
+        further = off + 0.6 * gap * normal;
+    }
+    Point on(int rail, int position) const {
+        const Point away = rail >= farLeft ? further : off, foot = tail + alongOf(position) * unit;
+        return rail == nearLeft || rail == farLeft ? foot + away : foot - away;
+    }
+    double alongOf(int position) const { return (position - kBeforeTail) * size / kPositions; }
+
+private:
+    Point further;
+};
 
 /// Straight ahead of the tip, and as far round it as no text comes over the shaft.
 constexpr double kTipSweep = 240;
@@ -43,21 +60,18 @@ void listTip(std::vector<Place>& places, const Shaft& shaft, const Extent& e, do
 }
 
 /// From the middle outwards to both ends, and beyond the tip as far as the text still touches its line.
-void listRail(std::vector<Place>& places, const Shaft& shaft, const Extent& e, double gap, int rail,
-              double cost) {
-    const double size = length(shaft.tip - shaft.tail);
-    const double ahead = reach(e.width, e.height, unitFrom(shaft.tail, shaft.tip));
-    const double step = std::max(1.8 * gap, size / 40), middle = size / 2;
+void listRail(std::vector<Place>& places, const Frame& frame, const Extent& e, int rail, double cost) {
+    const double size = frame.size, ahead = reach(e.width, e.height, frame.unit);
+    const double step = std::max(1.8 * frame.gap, size / 40), middle = size / 2;
     const double last = size + 0.6 * ahead, first = std::min(0.12 * size, middle);
-    const double slope = 3 / std::max(size, 20 * gap); // a short arrow's label is soon beyond its tip
+    const double slope = 3 / std::max(size, 20 * frame.gap); // a short arrow's label is soon beyond its tip
     const auto add = [&](double along) {
         const int position = kBeforeTail + static_cast<int>(std::lround(along / size * kPositions));
         if (position < 0 || position >= kRail)
             return;
-        const int number = rail * kRail + position;
         const double crowded = 4 * std::max(0.0, 0.3 - along / size); // all shafts meet there
-        if (const auto at = besideShaft(shaft, e, gap, number))
-            places.push_back({*at, number, cost + slope * std::abs(along - middle) + crowded});
+        places.push_back({frame.on(rail, position), rail * kRail + position,
+                          cost + slope * std::abs(along - middle) + crowded});
     };
     add(middle);
     for (double off = step; middle + off < last || middle - off > first; off += step) {
@@ -71,37 +85,34 @@ void listRail(std::vector<Place>& places, const Shaft& shaft, const Extent& e, d
 } // namespace
 
 std::optional<Point> besideShaft(const Shaft& shaft, const Extent& e, double gap, int number) {
-    const Point unit = unitFrom(shaft.tail, shaft.tip), normal = leftOf(unit);
     const int rail = number / kRail;
     if (rail == aroundTip)
         return besideTip(shaft, e, gap, number);
     if (rail < 0 || rail >= kShaftRails)
         return std::nullopt;
-    const double away = reach(e.width, e.height, normal) + (rail >= farLeft ? 1.6 : 1) * gap;
-    const bool left = rail == nearLeft || rail == farLeft;
-    return shaft.tail + alongOf(number, length(shaft.tip - shaft.tail)) * unit +
-           (left ? away : -away) * normal;
+    return Frame(shaft, e, gap).on(rail, number % kRail);
 }
 
 void listShaft(std::vector<Place>& places, const Shaft& shaft, const Extent& e, double gap) {
     const int preferred = shaft.side > 0 ? nearLeft : nearRight,
               other = shaft.side > 0 ? nearRight : nearLeft;
-    if (length(shaft.tip - shaft.tail) < 1e-6)
+    const Frame frame(shaft, e, gap);
+    if (frame.size < 1e-6)
         return;
-    listRail(places, shaft, e, gap, preferred, 0);
-    listRail(places, shaft, e, gap, other, kOtherSide);
-    listRail(places, shaft, e, gap, preferred + farLeft, 1.6);
-    listRail(places, shaft, e, gap, other + farLeft, 1.6 + kOtherSide);
+    listRail(places, frame, e, preferred, 0);
+    listRail(places, frame, e, other, kOtherSide);
+    listRail(places, frame, e, preferred + farLeft, kFurther);
+    listRail(places, frame, e, other + farLeft, kFurther + kOtherSide);
     listTip(places, shaft, e, gap);
 }
 
 double listShaftFirst(std::vector<Place>& places, const Shaft& shaft, const Extent& e, double gap) {
-    if (length(shaft.tip - shaft.tail) < 1e-6)
+    const Frame frame(shaft, e, gap);
+    if (frame.size < 1e-6)
         return 1e9;
-    const int rail = shaft.side > 0 ? nearLeft : nearRight, middle = kBeforeTail + kPositions / 2;
-    for (const int number : {rail * kRail + middle, (1 - rail) * kRail + middle})
-        places.push_back(
-            {*besideShaft(shaft, e, gap, number), number, number / kRail == rail ? 0 : kOtherSide});
+    const int preferred = shaft.side > 0 ? nearLeft : nearRight, middle = kBeforeTail + kPositions / 2;
+    for (const int rail : {preferred, 1 - preferred})
+        places.push_back({frame.on(rail, middle), rail * kRail + middle, rail == preferred ? 0 : kOtherSide});
     return 0;
 }
 

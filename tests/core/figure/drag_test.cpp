@@ -111,7 +111,7 @@ TEST(Drag, OfAMagnitudeMovesNoLabelWithoutACause) {
         return sketch({force("P", std::round(80 + 0.4 * i), 35), force("Q", 275, -40), force("S", 150, 120)});
     });
     EXPECT_EQ(jumps.withoutCause, 0) << jumps.where;
-    EXPECT_LT(jumps.all, 40);
+    EXPECT_LT(jumps.all, 20);
 }
 
 /// From Q's near side until all but opposite to Q: every angle opens or closes.
@@ -120,7 +120,7 @@ TEST(Drag, OfADirectionMovesNoLabelWithoutACause) {
         return sketch({force("P", 340, 0.5 + 0.139 * i), force("Q", 275, -40)});
     });
     EXPECT_EQ(jumps.withoutCause, 0) << jumps.where;
-    EXPECT_LT(jumps.all, 60);
+    EXPECT_LT(jumps.all, 40);
 }
 
 TEST(Drag, OfOneForceAmongFourMovesNoLabelWithoutACause) {
@@ -129,7 +129,7 @@ TEST(Drag, OfOneForceAmongFourMovesNoLabelWithoutACause) {
                        force("T", 90, 20)});
     });
     EXPECT_EQ(jumps.withoutCause, 0) << jumps.where;
-    EXPECT_LT(jumps.all, 150);
+    EXPECT_LT(jumps.all, 75);
 }
 
 TEST(Drag, OfAnUnknownsPartnerMovesNoLabelWithoutACause) {
@@ -138,7 +138,7 @@ TEST(Drag, OfAnUnknownsPartnerMovesNoLabelWithoutACause) {
                       force("R", std::round(200 + 0.2 * i), 10));
     });
     EXPECT_EQ(jumps.withoutCause, 0) << jumps.where;
-    EXPECT_LT(jumps.all, 60);
+    EXPECT_LT(jumps.all, 30);
 }
 
 TEST(Drag, StandingStillMovesNothing) {

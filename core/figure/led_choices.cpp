@@ -1,0 +1,203 @@
+// Places at the end of a leader: rings around its grip.
+#include "core/figure/choices.h"
+
+#include <algorithm>
+#include <numbers>
+
+namespace tailpoint {
+namespace {
+
+/// A led label's place: one of the directions all round its grip, on one of the rings further and further
+/// out. A label in a drag takes any of them, else only a few directions on a few rings: on every other of
+/// these rings those halfway between.
+constexpr int kDirections = 512, kRings = 160, kEachDirection = 32, kEachRing = 8;
+constexpr int kOfGrip = kDirections * kRings;
+constexpr int kTurns = kDirections / kEachDirection, kSteps = kRings / kEachRing;
+constexpr double kFirstRing = 12, kRingGrowth = 1.02304; ///< points from grip to label, and ring by ring
+constexpr double kAwayCost = 0.02;                       ///< of a point
+const std::array<Point, kDirections> kWays = [] {
+    std::array<Point, kDirections> ways;
+    for (std::size_t i = 0; i < ways.size(); ++i)
+        ways[i] = onCircle({0, 0}, 1, 360.0 / kDirections * static_cast<double>(i));
+    return ways;
+}();
+const std::array<double, kRings> kAways = [] {
+    std::array<double, kRings> aways;
+    for (std::size_t i = 0; i < aways.size(); ++i)
+        aways[i] = kFirstRing * std::pow(kRingGrowth, static_cast<double>(i));
+    return aways;
+}();
+
+int gripOf(int number) {
+    return number / kOfGrip;
+}
+
+int ringOf(int number) {
+    return number % kOfGrip / kDirections;
+}
+
+/// How much further round the coarse directions of this ring lie.
+int shiftOf(int ring) {
+    return ring / kEachRing % 2 * (kEachDirection / 2);
+}
+
+bool isCoarse(int number) {
+    const int ring = ringOf(number);
+    return ring % kEachRing == 0 && (number % kDirections - shiftOf(ring)) % kEachDirection == 0;
+}
+
+double costOfAway(int ring) {
+    return kAwayCost * (kAways[static_cast<std::size_t>(ring)] - kFirstRing);
+}
+
+Point wayOf(int number) {
+    return kWays[static_cast<std::size_t>(number % kDirections)];
+}
+
+constexpr double kGoodEnough = 3; ///< no other grip is tried for less
+
+/// In place of the number of strokes that a leader crosses.
+constexpr signed char kUnknown = -3, kNotCounted = -2, kNotClear = -1;
+constexpr double kStrokeCrossed = 0.9, kLeaderCrossed = 1.8;
+
+} // namespace
+
+std::optional<Point> Choices::ledMiddle(int number) {
+    prepareGrips();
+    if (gripOf(number) >= static_cast<int>(m_grips.size()))
+        return std::nullopt;
+    Point grip;
+    return ringed(number, grip);
+}
+
+/// A led label that has to move goes to the nearest place around, on its own leader.
+std::optional<Choice> Choices::swung(int number) {
+    prepareGrips();
+    if (gripOf(number) >= static_cast<int>(m_grips.size()))
+        return std::nullopt;
+    constexpr int furthest = 9;
+    constexpr double step = 3, kFarSwing = 70; // points; further out it looks for another place
+    const int ring = ringOf(number), direction = number % kDirections;
+    const double away = kAways[static_cast<std::size_t>(ring)];
+    const double reached = away + m_extent.width / 2 / m_around->factor;
+    const int outward = std::max(1, static_cast<int>(std::lround(step / (away * (kRingGrowth - 1)))));
+    const int round =
+        std::max(1, static_cast<int>(std::lround(step * kDirections / (2 * std::numbers::pi * reached))));
+    const auto at = [&](int out, int turn) -> std::optional<Choice> {
+        const int to = ring + out * outward;
+        if (to < 0 || to >= kRings || (out >= 0 && kAways[static_cast<std::size_t>(to)] > kFarSwing))
+            return std::nullopt;
+        const int turned = (direction + turn * round + kDirections) % kDirections;
+        const int there = gripOf(number) * kOfGrip + to * kDirections + turned;
+        return ledAt(there, costOfAway(to) + costOfTurn(there), std::nullopt, 1e9);
+    };
+    std::optional<Choice> best;
+    const auto consider = [&](int out, int turn) {
+        if (const auto choice = at(out, turn); choice && (!best || choice->cost < best->cost))
+            best = choice;
+    };
+    for (int far = 1; far <= furthest && !best; ++far)
+        for (int i = -far; i <= far; ++i) {
+            consider(i, far);
+            consider(i, -far);
+            consider(far, i);
+            consider(-far, i);
+        }
+    return best;
+}
+
+void Choices::prepareGrips() {
+    if (m_gripped)
+        return;
+    m_gripped = true;
+    listGrips(m_grips, m_request->anchor);
+    std::erase_if(m_grips, [&](const Grip& grip) { return !m_around->obstacles.isOnSheet(grip.at); });
+    m_crossed.assign(m_grips.size() * kTurns * kSteps, kUnknown);
+    for (int grip = 0; grip < static_cast<int>(m_grips.size()); ++grip) {
+        for (int turn = 0; turn < kTurns; ++turn) {
+            const int number = grip * kOfGrip + turn * kEachDirection;
+            m_turns.push_back({number, {costOfTurn(number), costOfTurn(number + kEachDirection / 2)}});
+        }
+        std::sort(m_turns.end() - kTurns, m_turns.end(), [](const Turn& a, const Turn& b) {
+            return a.cost[0] < b.cost[0] || (a.cost[0] == b.cost[0] && a.number < b.number);
+        });
+    }
+}
+
+/// Where the strokes that a leader crosses are remembered; only for the coarse places.
+signed char& Choices::crossedAt(int number) {
+    if (isCoarse(number))
+        return m_crossed[static_cast<std::size_t>((gripOf(number) * kSteps + ringOf(number) / kEachRing) *
+                                                      kTurns +
+                                                  number % kDirections / kEachDirection)];
+    m_crossedFine = kUnknown;
+    return m_crossedFine;
+}
+
+/// Places around the thing: rings of directions, further and further out, for each grip.
+Point Choices::ringed(int number, Point& grip) const {
+    const Point unit = wayOf(number);
+    grip = m_grips[static_cast<std::size_t>(gripOf(number))].at;
+    const double away = kAways[static_cast<std::size_t>(ringOf(number))] * m_around->factor;
+    return grip + (away + reach(m_extent.width, m_extent.height, unit)) * unit;
+}
+
+/// Outward, but not so that the leader seems to lengthen the arrow.
+double Choices::costOfTurn(int number) const {
+    const int grip = gripOf(number);
+    const double ahead = dot(wayOf(number), m_grips[static_cast<std::size_t>(grip)].outward);
+    return 0.2 * grip + 0.6 * (1 - ahead) + (!m_angle && ahead > 0.97 ? 1 : 0);
+}
+
+/// Do strokes and texts leave room there for the label and its leader?
+bool Choices::isRingClear(signed char& crossed, const Box& box, Point grip) const {
+    if (crossed == kUnknown)
+        crossed = m_around->obstacles.isClear(grown(box, kAir * m_around->factor)) &&
+                          !m_around->obstacles.crossesText(grip, rimOf(box, grip))
+                      ? kNotCounted
+                      : kNotClear;
+    return crossed != kNotClear;
+}
+
+/// At that place of the rings, if it is free and costs less than `most`. `cost`: of its ring and direction.
+std::optional<Choice> Choices::ledAt(int number, double cost, const std::optional<Point>& was, double most) {
+    signed char& crossed = crossedAt(number);
+    if (crossed == kNotClear)
+        return std::nullopt;
+    Point grip;
+    const Point middle = ringed(number, grip);
+    cost += costOfWay(middle, was);
+    const Box box = boxAt(middle, 0);
+    const Obstacles& obstacles = m_around->obstacles;
+    if (cost >= most || !isRingClear(crossed, box, grip) || !obstacles.isVacant(boxAt(middle, kAir)))
+        return std::nullopt;
+    const Point rim = rimOf(box, grip), from = grip + 0.08 * (rim - grip);
+    if (obstacles.crossesLabel(grip, rim))
+        return std::nullopt;
+    cost += kLeaderCrossed * obstacles.leadersCrossed(from, rim);
+    if (cost < most && crossed == kNotCounted)
+        crossed = static_cast<signed char>(std::min(obstacles.strokesCrossed(from, rim), 100));
+    cost += kStrokeCrossed * std::max<int>(crossed, 0);
+    return cost < most ? std::optional(Choice{middle, kLedFrom + number, cost, grip}) : std::nullopt;
+}
+
+std::optional<Choice> Choices::led(const std::optional<Point>& was) {
+    prepareGrips();
+    std::optional<Choice> best;
+    const auto isWorse = [&](double cost) { return best && cost >= best->cost; };
+    for (std::size_t first = 0; first < m_turns.size() && !(best && best->cost < kGoodEnough);
+         first += kTurns)
+        for (int ring = 0; ring < kRings && !isWorse(costOfAway(ring)); ring += kEachRing)
+            for (std::size_t i = first; i < first + kTurns; ++i) {
+                const int shift = shiftOf(ring);
+                const double cost = costOfAway(ring) + m_turns[i].cost[shift > 0 ? 1 : 0];
+                if (isWorse(cost))
+                    continue;
+                const int number = m_turns[i].number + ring * kDirections + shift;
+                if (auto choice = ledAt(number, cost, was, best ? best->cost : 1e9))
+                    best = choice;
+            }
+    return best;
+}
+
+} // namespace tailpoint
