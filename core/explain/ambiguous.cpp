@@ -81,6 +81,7 @@ Term writeKnownAngle(Blackboard& board, const Ambiguous& q) {
     Step& step = board.step("angle", "The angle that is known", Stage::interior);
     step.parts = {part(FigurePart::Kind::tails, q.at(q.k).index, q.at(q.u).index)};
     step.reasoning.push_back(namedAngles(board, q.triangle()));
+    nameAngles(step, board, q.triangle());
     step.reasoning.push_back(say(
         "The directions of {} and {} are known, and with them the angle {} between these two "
         "sides{}.",
@@ -190,6 +191,10 @@ void writeRest(Blackboard& board, const Ambiguous& q, Answer& answer, Term angle
                             Stage::all, Law::sines);
     const Arrow &u = *t.side[q.u], &v = *t.side[q.v];
     step.parts = {arrowPart(u.index), arrowPart(v.index)};
+    const bool isObtuse = t.opposite(q.k) > std::numbers::pi / 2 + 1e-12;
+    const auto name = [&](std::size_t side, const Formula& symbol) {
+        step.angles.push_back(named(part(FigurePart::Kind::opposite, t.side[side]->index), symbol));
+    };
     const bool otherSense = std::abs(t.opposite(q.v) - q.triangle().opposite(q.v)) > 1e-9;
     if (otherSense) {
         step.reasoning.push_back(
@@ -198,14 +203,17 @@ void writeRest(Blackboard& board, const Ambiguous& q, Answer& answer, Term angle
                 u.vector));
         angle = writeSupplement(board, step, primed(angle.symbol, answer.prime), angle, t.opposite(q.v));
     }
+    name(q.v, angle.symbol);
     Term atK{primed(acute.symbol, answer.prime), acute.number};
-    if (t.opposite(q.k) > std::numbers::pi / 2 + 1e-12)
+    if (isObtuse)
         atK = writeSupplement(board, step, primed(acute.symbol, both ? answer.prime : "′"), acute,
                               t.opposite(q.k));
     else if (both)
         step.workings.push_back({atK.symbol, {}, {}, acute.number});
     const Term third =
         writeThird(board, step, primed(angleSymbol(board, q.u), answer.prime), angle, atK, t.opposite(q.u));
+    name(q.k, atK.symbol);
+    name(q.u, third.symbol);
     const Formula size =
         writeSinesForSide(board, step, primed(u.size, answer.prime), third, sizeOf(v), angle, u.magnitude)
             .number;

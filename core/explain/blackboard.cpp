@@ -213,6 +213,10 @@ double radiansOf(const Formula& angle) {
 FigurePart part(FigurePart::Kind kind, int vector, int other) {
     return {kind, vector, other};
 }
+
+AngleName named(FigurePart angle, const Formula& symbol) {
+    return {angle, symbol.text, symbol.sub};
+}
 FigurePart arrowPart(int vector) {
     return {FigurePart::Kind::vector, vector, kNoVector};
 }

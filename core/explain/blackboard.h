@@ -78,6 +78,7 @@ std::string withMinusSigns(std::string_view text);
 double radiansOf(const Formula& angle); ///< of a carried angle
 FigurePart arrowPart(int vector);
 FigurePart part(FigurePart::Kind kind, int vector = kNoVector, int other = kNoVector);
+AngleName named(FigurePart angle, const Formula& symbol);
 std::string listed(const std::vector<std::string>& items); ///< "P, Q and S"
 
 } // namespace tailpoint::explaining

@@ -57,6 +57,7 @@ struct Step {
         conclusion;           ///< what the numbers say: comparison with the estimate, which root, and why
     std::vector<Prose> notes; ///< the usual traps, set in the margin
     std::vector<FigurePart> parts;
+    std::vector<AngleName> angles; ///< that the step gives a symbol
     Stage stage = Stage::given;
     bool triangleAlone = false; ///< the figure is the force triangle by itself
     int pair = 0; ///< which of the successive parallelograms (pairsOf) the figure shows, from 1; 0: none

@@ -3,6 +3,8 @@
 
 #include "core/solve/solve.h"
 
+#include <string>
+
 namespace tailpoint {
 
 /// What of the figure a step speaks of. `vector` indexes the sketch's forces, or is kSumIndex.
@@ -23,6 +25,14 @@ struct FigurePart {
     int vector = kNoVector;
     int other = kNoVector;
     bool operator==(const FigurePart&) const = default;
+};
+
+/// What an angle of the figure is called from a step on: "γ", "α′", "φ" with the subscript Q. `part` is tails
+/// or opposite.
+struct AngleName {
+    FigurePart part;
+    std::string letter, sub{};
+    bool operator==(const AngleName&) const = default;
 };
 
 } // namespace tailpoint

@@ -40,6 +40,7 @@ std::array<Term, 3> writeAngles(Blackboard& board, const Lines& q) {
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::triangle)};
     step.reasoning.push_back(namedAngles(board, q.triangle()));
+    nameAngles(step, board, q.triangle());
     step.reasoning.push_back(
         say("All three directions are known, and so are the angles: where two tails meet it is "
             "the difference of the directions, where a tip meets a tail the supplement of it."));
@@ -120,6 +121,7 @@ std::array<Term, 3> writeFacingAngles(Blackboard& board, const Lines& q) {
     for (std::size_t i = 0; i < 3; ++i) {
         const auto [a, b] = Triangle::others(i);
         step.parts.push_back(part(FigurePart::Kind::tails, q.at(a).index, q.at(b).index));
+        step.angles.push_back(named(step.parts.back(), facing(board, q, i)));
         angles[i] = writeTails(board, step, q.at(a), q.at(b), facing(board, q, i));
     }
     step.conclusion.push_back(

@@ -58,6 +58,7 @@ Term writeIncluded(Blackboard& board, const Missing& m) {
     Step& step = board.step("included", "The angle between the known sides", Stage::interior);
     step.parts = {part(FigurePart::Kind::tails, a.index, b.index)};
     step.reasoning.push_back(namedAngles(board, m.triangle()));
+    nameAngles(step, board, m.triangle());
     const Formula& symbol = angleSymbol(board, m.x);
     step.reasoning.push_back(
         own ? say("{} and {} both start at the common point, so the angle {} between them in "

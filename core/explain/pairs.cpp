@@ -34,6 +34,9 @@ void writePair(Blackboard& board, const Arrow& partial, const Arrow& next, Arrow
     const Term phi = writeTails(board, step, partial, next, numbered(board.phi, index));
     const double inner = std::abs(signedAngle(partial.v, -next.v).value_or(0));
     const Term gamma = writeSupplement(board, step, numbered(board.gamma, index), phi, inner);
+    const auto pair = static_cast<int>(index); // the figure knows the parallelogram by its number
+    step.angles = {named(part(FigurePart::Kind::tails, kNoVector, pair), phi.symbol),
+                   named(part(FigurePart::Kind::opposite, kNoVector, pair), gamma.symbol)};
     made.sizeNumber =
         writeCosinesForSide(board, step, made.size, sizeOf(partial), sizeOf(next), gamma, made.magnitude)
             .number;

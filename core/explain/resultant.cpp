@@ -70,6 +70,7 @@ Term writeTailsStep(Blackboard& board) {
     Step& step = board.step("tails", "Angle between the tails", Stage::between);
     step.parts = {part(FigurePart::Kind::tails, 0, 1), part(FigurePart::Kind::direction, 0),
                   part(FigurePart::Kind::direction, 1)};
+    step.angles = {named(part(FigurePart::Kind::tails, 0, 1), board.phi)};
     step.reasoning.push_back(say("Both directions are measured from {}, so the angle {} between {} and {} is "
                                  "their difference, each with its sign.",
                                  board.axisWords(), board.phi, p.vector, q.vector));
@@ -92,6 +93,7 @@ Term writeParallelogram(Blackboard& board, const Term& phi) {
     const Arrow &p = board.forces[0], &q = board.forces[1];
     Step& step = board.step("parallelogram", "Complete the parallelogram", Stage::interior);
     step.parts = {part(FigurePart::Kind::parallelogram), part(FigurePart::Kind::opposite, kSumIndex)};
+    step.angles = {named(part(FigurePart::Kind::opposite, kSumIndex), board.gamma)};
     step.reasoning.push_back(
         say("Through each tip draw the parallel to the other force; {} is the diagonal from "
             "the common point. Opposite interior angles are equal, neighbouring ones make {}, "
@@ -118,6 +120,8 @@ void writeTriangle(Blackboard& board, const Pair& pair) {
     Step& step = board.step("triangle", "Keep one half: the force triangle", Stage::found);
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::triangle)};
+    step.angles = {named(part(FigurePart::Kind::opposite, pair.small.index), pair.oppositeSmall),
+                   named(part(FigurePart::Kind::opposite, pair.great.index), pair.oppositeGreat)};
     step.reasoning.push_back(
         say("Keep the half in which {} starts at the common point and {} follows at its tip: "
             "it holds the angle {} between {} and {}, and that one leads to the direction "
@@ -226,6 +230,7 @@ void writeDirection(Blackboard& board, const Pair& pair, const Term& beside) {
     Arrow& r = board.sum;
     Step& step = board.step("direction", "Refer the direction to the axis", Stage::all);
     step.parts = {part(FigurePart::Kind::direction, kSumIndex), part(FigurePart::Kind::axis)};
+    step.angles = {named(part(FigurePart::Kind::opposite, pair.small.index), beside.symbol)};
     const Turn turn = writeTurn(board, step, r.theta, thetaOf(pair.great), beside, r.direction.value_or(0));
     r.directionNumber = turn.number;
     step.reasoning.push_back(

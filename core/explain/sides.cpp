@@ -46,6 +46,7 @@ void writeGreatest(Blackboard& board, Sides& q) {
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::opposite, q.at(i).index)};
     step.reasoning.push_back(namedAngles(board, q.triangle()));
+    nameAngles(step, board, q.triangle());
     step.reasoning.push_back(
         say("Three sides and no angle: only the law of cosines can start. Take the greatest angle "
             "first, {}, opposite to {}; if any angle is obtuse it is this one, and the cosine "

@@ -56,6 +56,7 @@ void writeWhy(Blackboard& board, const Right& q) {
 Term writeAngle(Blackboard& board, const Right& q) {
     Step& step = board.step("angle", "The angle beside the right one", Stage::interior);
     step.parts = {part(FigurePart::Kind::tails, q.known().index, q.at(q.line).index)};
+    step.angles = {named(part(FigurePart::Kind::opposite, q.at(q.leg).index), angleSymbol(board, q.leg))};
     step.reasoning.push_back(say("Between the sides {} and {} lies {}, from their directions.",
                                  q.known().vector, q.at(q.line).vector, angleSymbol(board, q.leg)));
     Term angle = writeAngleFromDirections(board, step, q.triangle(), q.leg);

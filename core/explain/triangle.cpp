@@ -156,4 +156,12 @@ Prose namedAngles(const Blackboard& board, const Triangle& triangle) {
                triangle.side[2]->size);
 }
 
+void nameAngles(Step& step, const Blackboard& board, const Triangle& triangle, const std::string& prime) {
+    for (std::size_t i = 0; i < 3; ++i) {
+        step.angles.push_back(
+            named(part(FigurePart::Kind::opposite, triangle.side[i]->index), angleSymbol(board, i)));
+        step.angles.back().letter += prime;
+    }
+}
+
 } // namespace tailpoint::explaining

@@ -48,5 +48,7 @@ Turn writeSideDirection(Blackboard& board, Step& step, const Triangle& triangle,
 
 /// "In the triangle of K, P and Q the angle α lies opposite to K, ...".
 Prose namedAngles(const Blackboard& board, const Triangle& triangle);
+/// The same for the figure; with a prime in one of two answers.
+void nameAngles(Step& step, const Blackboard& board, const Triangle& triangle, const std::string& prime = {});
 
 } // namespace tailpoint::explaining

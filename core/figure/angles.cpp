@@ -1,127 +1,14 @@
 // The angle between the tails, interior angles, and the square of the smallest force.
-#include "core/figure/drawing.h"
+#include "core/figure/corner.h"
 
 #include <algorithm>
-#include <array>
 #include <numbers>
 
 namespace tailpoint {
 namespace {
 
-constexpr double kRightAngle = 1e-9; ///< radians; closer than this to 90 degrees it gets the square mark
-
-Extent extentOf(const Drawing& d, const Runs& runs) {
-    const TextExtent e = d.measure.measure(runs, Face::serif, d.sizeOf(Face::serif, d.style.angleSize));
-    return {e.width, e.ascent + e.descent, e.ascent};
-}
-
-/// Between two neighbouring strokes of a sector, degrees.
-struct Part {
-    double bisector = 0, half = 0;
-};
-
-std::vector<Part> partsOf(const Sector& sector) {
-    std::vector<Part> parts;
-    double from = sector.startDegrees;
-    const auto add = [&](double to) {
-        parts.push_back({(to + from) / 2, std::abs(to - from) / 2});
-        from = to;
-    };
-    for (const double split : sector.splits)
-        add(split);
-    add(sector.startDegrees + sector.sweepDegrees);
-    return parts;
-}
-
-/// What the widest part asks for. While another becomes the widest it goes over without a jump.
-template <class Wanted>
-double askedByWidest(const Sector& sector, Wanted wanted) {
-    const auto parts = partsOf(sector);
-    double widest = 0, sum = 0, weights = 0;
-    for (const Part& part : parts)
-        widest = std::max(widest, part.half);
-    for (const Part& part : parts)
-        if (const double weight = std::pow(part.half / widest, 12); weight > 1e-4) {
-            sum += weight * wanted(part);
-            weights += weight;
-        }
-    return weights > 0 ? sum / weights : 0;
-}
-
-/// The radius at which the value finds room between corner and arc, within limits.
-double roomyRadius(const Drawing& d, const Part& part, const Extent& e) {
-    const double near = wedgeDistance(part.bisector, part.half, e, 3.5 * d.factor);
-    const Point unit = onCircle({0, 0}, 1, part.bisector);
-    const Point furthest{near * std::abs(unit.x) + e.width / 2, near * std::abs(unit.y) + e.height / 2};
-    const double needed = length(furthest) + 5 * d.factor;
-    if (needed <= 40 * d.factor)
-        return std::max(needed, 26 * d.factor);
-    // It will stand beyond the arc: bring the arc out to where the strokes leave room for it. Without a jump.
-    const double gap = 4.5 * d.factor, along = reach(e.width, e.height, unit);
-    const double out = std::clamp(wedgeDistance(part.bisector, part.half, e, gap) - along - gap,
-                                  28 * d.factor, 64 * d.factor);
-    return std::max(out, 80 * d.factor - needed);
-}
-
-/// How far out the value reaches if it stands beyond the arc, between two strokes.
-double reachBeyond(const Drawing& d, double radius, const Part& part, const Extent& e) {
-    const double along = reach(e.width, e.height, onCircle({0, 0}, 1, part.bisector)), gap = 4.5 * d.factor;
-    return std::max(radius + along + gap, wedgeDistance(part.bisector, part.half, e, gap)) + along + gap;
-}
-
-struct Corner {
-    std::string id, title;
-    Point at;
-    double start, sweep, radians; ///< sweep in degrees as drawn, -180..180
-    double shorter;               ///< length of the shorter leg, points
-    bool atTails = false, doubled = false;
-};
-
-void addInterior(Drawing& d, const Corner& corner, std::vector<double> splits) {
-    const Runs value = plainRuns(shownAngleFromRadians(corner.radians, d.sketch));
-    const Extent extent = extentOf(d, value);
-    Sector sector{corner.at, 0, corner.start, corner.sweep, std::move(splits), true};
-    const double roomy =
-        askedByWidest(sector, [&](const Part& part) { return roomyRadius(d, part, extent); });
-    double radius = widened(roomy, corner.sweep, d.factor);
-    radius = std::min(radius, 0.42 * corner.shorter);
-    if (radius < 6 * d.factor || d.runsUnder(ArcShape(corner.at, radius, corner.start, corner.sweep)))
-        return;
-    sector.radius = radius;
-    if (corner.at == d.common())
-        d.innerReach = askedByWidest(sector, [&](const Part& part) {
-            return std::min(reachBeyond(d, radius, part, extent), 120 * d.factor);
-        });
-    Group& g = d.add(Role::arc, corner.id, corner.title);
-    const double width = d.weight(d.style.arcWidth);
-    if (std::abs(corner.radians - std::numbers::pi / 2) < kRightAngle) {
-        const Point u = onCircle({0, 0}, 1, corner.start),
-                    v = onCircle({0, 0}, 1, corner.start + corner.sweep);
-        addSquare(g.items, Role::arc, corner.at, u, v, std::min(11 * d.factor, radius), width);
-        sector.radius = std::min(16 * d.factor, radius);
-    } else {
-        addArc(g.items, Role::arc, corner.at, radius, corner.start, corner.sweep, width, false);
-        // Without values, equal angles are told by equal marks.
-        if (corner.doubled && !d.options.values)
-            addArc(g.items, Role::arc, corner.at, radius + 3 * d.factor, corner.start, corner.sweep, width,
-                   false);
-    }
-    if (d.isSaid(plainText(value)))
-        d.ask(std::move(sector), Role::label, d.style.angleSize, value);
-}
-
-Corner cornerBetween(const Drawing& d, const Eigen::Vector2d& at, const Eigen::Vector2d& u,
-                     const Eigen::Vector2d& v, double radians) {
-    Corner corner;
-    corner.at = d.view.toSheet(at);
-    const Point toU = d.view.toSheet(u) - corner.at, toV = d.view.toSheet(v) - corner.at;
-    corner.shorter = std::min(length(toU), length(toV));
-    corner.start = degreesOf(toU);
-    corner.sweep = turned(degreesOf(toV) - corner.start);
-    if (corner.sweep > 180)
-        corner.sweep -= 360;
-    corner.radians = radians;
-    return corner;
+bool asksForSmallest(const Drawing& d) {
+    return d.solved.family == Family::smallestForce || d.solved.family == Family::smallestSum;
 }
 
 /// The sum ends at this corner.
@@ -150,7 +37,12 @@ void drawParallelogramAngles(Drawing& d) {
         return;
     const bool whole = d.kind() == ConstructionKind::parallelogram && d.shows(stages::construction);
     for (std::size_t i = 0; i < 4; ++i) {
-        if (!p.interior[i] || !d.shows(stageOfCorner(d, i)) || (i > 0 && !whole))
+        const AngleName* name =
+            d.nameOf(i % 2 == 0 ? FigurePart{FigurePart::Kind::tails, 0, 1}
+                                : FigurePart{FigurePart::Kind::opposite, kSumIndex, kNoVector});
+        const bool due = d.shows(stageOfCorner(d, i));
+        const bool seen = due || (name && d.isDrawn(0) && d.isDrawn(1));
+        if (!p.interior[i] || !seen || (i > 0 && !whole))
             continue;
         Corner corner =
             cornerBetween(d, p.corners[i], p.corners[(i + 3) % 4], p.corners[(i + 1) % 4], *p.interior[i]);
@@ -158,12 +50,16 @@ void drawParallelogramAngles(Drawing& d) {
         corner.title = (i == 0 ? "Angle between the tails, " : "Interior angle, ") +
                        shownAngleFromRadians(*p.interior[i], d.sketch);
         corner.doubled = i % 2 == 1;
+        corner.name = name;
+        corner.isDue = due;
+        corner.isCopy = name && i > 1;
+        corner.beyondAxisArcs = name && i == 0 && d.options.axisAngles && !d.isDrawn(kSumIndex);
         std::vector<double> splits;
         if (i == 0)
-            splits = d.raysInside(corner.start, corner.sweep, 30 * d.factor);
+            splits = d.raysInside(corner.start, corner.sweep, kRaysAt * d.factor);
         else if (i == 2 && d.isDrawn(kSumIndex))
             splits = splitBy(corner, degreesOf(d.vectors.sum.unit) + 180);
-        addInterior(d, corner, std::move(splits));
+        addCorner(d, corner, std::move(splits));
     }
 }
 
@@ -182,8 +78,11 @@ void drawPairAngles(Drawing& d) {
         corner.title = (i == 0 ? "Angle between the tails of " + p.first + " and " + p.second + ", "
                                : "Interior angle, ") +
                        shownAngleFromRadians(*p.interior[i], d.sketch);
-        addInterior(d, corner,
-                    i == 0 ? d.raysInside(corner.start, corner.sweep, 30 * d.factor) : std::vector<double>());
+        corner.name = d.nameOf({i == 0 ? FigurePart::Kind::tails : FigurePart::Kind::opposite, kNoVector,
+                                static_cast<int>(last)});
+        addCorner(d, corner,
+                  i == 0 ? d.raysInside(corner.start, corner.sweep, kRaysAt * d.factor)
+                         : std::vector<double>());
     }
 }
 
@@ -195,32 +94,42 @@ bool isFound(const Drawing& d, int vector) {
     return vector != kNoVector && d.vectors.at(vector).found();
 }
 
+bool isSeen(const Drawing& d, int vector) {
+    return vector == kNoVector || d.isDrawn(vector);
+}
+
 void drawTriangleAngles(Drawing& d) {
     const ForceTriangle& t = *d.triangle();
     for (std::size_t side = 0; side < 3; ++side) {
         const std::size_t at = ForceTriangle::cornerOpposite(side);
         const int one = t.vectors[(side + 1) % 3], two = t.vectors[(side + 2) % 3];
+        if (!t.opposite[side] || *t.opposite[side] == 0 || std::numbers::pi - *t.opposite[side] < 1e-9)
+            continue;
         int from = stages::triangle;
         if (hasGivenDirection(d, one) && hasGivenDirection(d, two))
             from = isFound(d, one) || isFound(d, two) ? stages::found : stages::interior;
-        if (!t.opposite[side] || !d.shows(from) || *t.opposite[side] == 0 ||
-            std::numbers::pi - *t.opposite[side] < 1e-9)
+        else if (asksForSmallest(d) && isRight(*t.opposite[side]))
+            from = stages::found;
+        const AngleName* name = d.nameOf({FigurePart::Kind::opposite, t.vectors[side], kNoVector});
+        const bool due = d.shows(from);
+        if (!due && !(name && isSeen(d, one) && isSeen(d, two)))
             continue;
         Corner corner = cornerBetween(d, t.corners[at], t.corners[(at + 1) % 3], t.corners[(at + 2) % 3],
                                       *t.opposite[side]);
         corner.id = idOf("opposite", t.names[side]);
+        corner.name = name;
+        corner.isDue = due;
         corner.title =
             "Angle opposite to " + t.names[side] + ", " + shownAngleFromRadians(*t.opposite[side], d.sketch);
-        addInterior(d, corner,
-                    at == 0 ? d.raysInside(corner.start, corner.sweep, 30 * d.factor)
-                            : std::vector<double>());
+        addCorner(d, corner,
+                  at == 0 ? d.raysInside(corner.start, corner.sweep, kRaysAt * d.factor)
+                          : std::vector<double>());
     }
 }
 
 /// The smallest force or sum stands at right angles to the line that it reaches.
 void drawFoot(Drawing& d) {
-    const bool smallest = d.solved.family == Family::smallestForce || d.solved.family == Family::smallestSum;
-    if (!smallest || !d.answered() || !d.shows(stages::found) || d.triangle())
+    if (!asksForSmallest(d) || !d.answered() || !d.shows(stages::found) || d.triangle())
         return;
     const int force =
         d.solved.unknownVectors[0] == kSumIndex ? d.solved.unknownVectors[1] : d.solved.unknownVectors[0];
@@ -244,8 +153,9 @@ void drawAngles(Drawing& d) {
         drawTriangleAngles(d);
     else if (!d.pairs.empty())
         drawPairAngles(d);
-    else if (d.construction.parallelogram && d.shows(stages::between))
+    else if (d.construction.parallelogram && (d.shows(stages::between) || !d.options.names.empty()))
         drawParallelogramAngles(d);
+    drawNamedAngles(d);
     drawFoot(d);
 }
 

@@ -56,7 +56,8 @@ void drawVector(Drawing& d, int index) {
     addArrow(g.items, role, ends.tail, ends.tip, d.weight(isSum ? d.style.sumWidth : d.style.givenWidth),
              isSum            ? Head::open
              : vector.found() ? Head::hollow
-                              : Head::filled);
+                              : Head::filled,
+             Dash::solid, std::max(d.style.leastArrow, d.style.leastStroke));
     if (!isSum && d.vectors.forces.size() > kMostLabelled)
         return;
     const Runs full = labelOf(d, vector, d.shows(stages::magnitudes)), brief = nameRuns(vector.name);
@@ -86,7 +87,8 @@ void drawGhost(Drawing& d, const Vectors& vectors, const Construction& other, in
     Group& g = d.add(role, "other-" + d.idOfVector(index), "The other answer: " + v.name, index);
     const Point from = d.view.toSheet(tail), to = d.view.toSheet(tail + v.vector);
     g.ends = {from, to};
-    addArrow(g.items, role, from, to, d.weight(d.style.constructionWidth), Head::open, Dash::dotted);
+    addArrow(g.items, role, from, to, d.weight(d.style.constructionWidth), Head::open, Dash::dotted,
+             d.style.leastStroke);
     // Where both answers lie on one line the shorter covers the longer: the label goes to what is seen of it.
     const PlainVector& solid = d.vectors.at(index);
     const bool covers =

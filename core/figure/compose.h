@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/construct/construct.h"
+#include "core/explain/figure_part.h"
 #include "core/figure/display_list.h"
 #include "core/figure/view.h"
 
@@ -40,6 +41,7 @@ struct Style {
     /// No text is set smaller than this, whatever `factor` says, points: for the last row of a room.
     double leastSerif = 0, leastSans = 0;
     double leastStroke = 0; ///< the same for strokes, the grid apart
+    double leastArrow = 0;  ///< the same for the shafts of forces and sum
 };
 
 inline constexpr int kNoPairs = -1, kAllPairs = 0;
@@ -59,6 +61,11 @@ struct FigureOptions {
     int otherStage = -1;  ///< how much of the other of two answers is drawn; -1: as much as of this one
     /// Values that are not to be read yet, as shown, without their sign ("520 N", "36.0°"): the stroke stays.
     std::vector<std::string> unsaid{};
+    /// Symbols of angles; the last for an angle counts. An angle with a symbol is drawn as soon as both its
+    /// sides are seen, its value stands beside the symbol from its stage on.
+    std::vector<AngleName> names{};
+    bool onlyNamed = false;      ///< of the interior angles those with a symbol
+    bool axisAngles = true;      ///< the angles of the vectors from the axis
     int highlighted = kNoVector; ///< vector under the pointer or selected
     std::size_t solution = 0;    ///< which of two answers is drawn solid
     Style style;

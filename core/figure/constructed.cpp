@@ -61,7 +61,7 @@ void drawPolygon(Drawing& d) {
         Group& g = d.add(Role::construction, idOf("polygon", polygon.names[i]),
                          polygon.names[i] + ", drawn on tip to tail");
         addArrow(g.items, Role::construction, from, to, d.weight(d.style.constructionWidth), Head::small,
-                 Dash::dashed);
+                 Dash::dashed, d.style.leastStroke);
         if (named)
             d.ask(Shaft{from, to, 1}, Role::label, 0.9 * d.style.angleSize, nameRuns(polygon.names[i]))
                 .optional = true;
@@ -102,7 +102,7 @@ void drawKnownSide(Drawing& d, const ForceTriangle& t, std::size_t side) {
     const Point from = d.view.toSheet(tail), to = d.view.toSheet(tip);
     Group& g = d.add(Role::construction, idOf("knowns", t.names[side]), "Known forces added up");
     addArrow(g.items, Role::construction, from, to, d.weight(1.3 * d.style.constructionWidth), Head::small,
-             Dash::dashed);
+             Dash::dashed, d.style.leastStroke);
     Runs brief;
     append(brief, "", t.names[side]);
     d.ask(Shaft{from, to, 1}, Role::label, d.style.angleSize, knownsRuns(d, t, t.names[side]), brief);

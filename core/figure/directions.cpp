@@ -181,7 +181,8 @@ double widened(double radius, double sweepDegrees, double factor) {
 void drawDirections(Drawing& d) {
     if (!d.options.angles || !d.shows(stages::directions) || (d.options.alone && d.triangle()))
         return;
-    drawAxisArcs(d);
+    if (d.options.axisAngles)
+        drawAxisArcs(d);
     if (d.vectors.forces.size() <= kMostAxisArcs)
         d.forEachVector([&](int index) { drawSlope(d, index); });
 }

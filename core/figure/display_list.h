@@ -77,10 +77,12 @@ struct Disc { ///< ring of the common point, circles of possible tips are full A
 
 enum class Face { serif, sans };
 enum class Script { normal, sub, super };
+inline constexpr double kScriptPart = 0.72;
 struct Run {
     std::string text; ///< UTF-8
     bool italic = false, bold = false;
     Script script = Script::normal;
+    double part = kScriptPart; ///< size of a sub- or superscript by the size of the text
     bool operator==(const Run&) const = default;
 };
 enum class Anchor { start, middle, end };

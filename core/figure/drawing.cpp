@@ -8,6 +8,8 @@ namespace {
 
 /// Rays closer to a leg than this bound no place for a label.
 constexpr double kSameRay = 0.2;
+/// Size of a subscript by its text's, where nothing may be set smaller than a least size.
+constexpr double kScriptInRoom = 0.85;
 
 } // namespace
 
@@ -64,10 +66,31 @@ LabelRequest& Drawing::ask(Anchoring anchor, Role ink, double size, Runs full, R
     request.anchor = std::move(anchor);
     request.ink = ink;
     request.size = sizeOf(Face::serif, size);
+    const auto isScript = [](const Run& run) { return run.script != Script::normal; };
+    if (std::any_of(full.begin(), full.end(), isScript)) // larger, so that what is least is still a subscript
+        request.size = std::max(request.size, style.leastSerif / kScriptInRoom);
     if (full != brief)
-        request.brief = std::move(brief);
-    request.full = std::move(full);
+        request.brief = legible(std::move(brief), request.size);
+    request.full = legible(std::move(full), request.size);
     return labels.emplace_back(std::move(request));
+}
+
+const AngleName* Drawing::nameOf(const FigurePart& angle) const {
+    const auto is = [&](const FigurePart& other) {
+        return other == angle || (angle.kind == FigurePart::Kind::tails && other.kind == angle.kind &&
+                                  other.vector == angle.other && other.other == angle.vector);
+    };
+    for (auto name = options.names.rbegin(); name != options.names.rend(); ++name)
+        if (is(name->part))
+            return &*name;
+    return nullptr;
+}
+
+Runs Drawing::legible(Runs runs, double size) const {
+    const double least = std::min(style.leastSerif / size, 1.0);
+    for (Run& run : runs)
+        run.part = std::max(kScriptPart, least);
+    return runs;
 }
 
 bool Drawing::isDrawn(const PlainVector& vector) const {

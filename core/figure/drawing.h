@@ -83,6 +83,10 @@ struct Drawing {
     double sizeOf(Face face, double points) const {
         return std::max(points * factor, face == Face::serif ? style.leastSerif : style.leastSans);
     }
+    /// Symbol of an angle; null where it has none.
+    const AngleName* nameOf(const FigurePart& angle) const;
+    /// Subscripts no smaller than the least size, in a text of this size.
+    Runs legible(Runs runs, double size) const;
     double axisDegrees() const { return sketch.reference.axisDegrees; }
 
     ConstructionKind kind() const; ///< the construction that can be drawn

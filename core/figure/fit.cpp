@@ -51,6 +51,15 @@ void takeConstruction(Content& content, const Construction& construction, Constr
                 content.stroke((*t)->corners[i], (*t)->corners[(i + 1) % 3]);
 }
 
+/// The force triangle stands alone, without the other answer's.
+const ForceTriangle* aloneIn(const Solved& solved, const Construction& construction,
+                             const FigureOptions& options) {
+    const bool both = solved.solutions.size() > 1 && options.otherStage < 0;
+    if (!options.alone || both || drawnKind(options.construction, construction) != ConstructionKind::triangle)
+        return nullptr;
+    return options.otherOrder ? &*construction.otherTriangle : &*construction.triangle;
+}
+
 /// `whole`: where the triangle ends, if the loci go with their forces to the other end of it.
 void takeLoci(Content& content, const Construction& construction, const Eigen::Vector2d* whole) {
     const auto placed = [&](const Eigen::Vector2d& at) { return whole ? Eigen::Vector2d(*whole - at) : at; };
@@ -76,6 +85,19 @@ const Eigen::Vector2d* endOfChanged(const Sketch& sketch, const Solved& solved,
     const bool changed =
         lociChangePlaces(t, solved, construction, vectorsOf(sketch, solved, options.solution));
     return changed ? &t.corners[2] : nullptr;
+}
+
+void takeAll(Content& content, const Sketch& sketch, const Solved& solved, const Construction& construction,
+             const FigureOptions& options) {
+    if (const ForceTriangle* t = aloneIn(solved, construction, options)) {
+        for (std::size_t i = 0; i < 3; ++i)
+            content.stroke(t->corners[i], t->corners[(i + 1) % 3]);
+        return;
+    }
+    for (std::size_t s = 0; s < std::max<std::size_t>(1, solved.solutions.size()); ++s)
+        takeVectors(content, vectorsOf(sketch, solved, s));
+    takeConstruction(content, construction, options.construction);
+    takeLoci(content, construction, endOfChanged(sketch, solved, construction, options));
 }
 
 struct Bounds {
@@ -216,15 +238,14 @@ View fittedView(const Sketch& sketch, const Solved& solved, const Construction& 
     width = std::max(width, 1.0);
     height = std::max(height, 1.0);
     Content content;
-    for (std::size_t s = 0; s < std::max<std::size_t>(1, solved.solutions.size()); ++s)
-        takeVectors(content, vectorsOf(sketch, solved, s));
-    takeConstruction(content, construction, options.construction);
-    takeLoci(content, construction, endOfChanged(sketch, solved, construction, options));
+    takeAll(content, sketch, solved, construction, options);
     const Bounds bounds = boundsOf(content.points);
 
     const double f = options.style.factor;
     // Values stand out to the margin as labels do: of the arcs' room the margin is already there.
-    const ArcRoom wanted = arcRoomOf(sketch, vectorsOf(sketch, solved, options.solution), options);
+    const ArcRoom wanted = aloneIn(solved, construction, options)
+                               ? ArcRoom{}
+                               : arcRoomOf(sketch, vectorsOf(sketch, solved, options.solution), options);
     ArcRoom arcs = wanted;
     for (std::size_t way = 0; way < 4; ++way)
         arcs[way] = std::clamp(arcs[way] - (way % 2 == 0 ? kSideMargin : kUpMargin) * f, 0.0,

@@ -17,8 +17,10 @@ Table tableOf(const Drawing& d, std::vector<Runs> rows) {
     Table table;
     table.rows = std::move(rows);
     table.size = d.sizeOf(Face::serif, kSize);
-    for (const Runs& row : table.rows)
+    for (Runs& row : table.rows) {
+        row = d.legible(std::move(row), table.size);
         table.width = std::max(table.width, d.measure.measure(row, Face::serif, table.size).width);
+    }
     table.width += 2 * kPad * d.factor;
     table.height = (static_cast<double>(table.rows.size()) * kLeading) * table.size + kPad * d.factor;
     return table;

@@ -14,28 +14,13 @@ void addGridLine(Group& grid, Point a, Point b, double width) {
     grid.items.emplace_back(line(Role::grid, a, b, width));
 }
 
-/// Breaks a sentence into lines no wider than `room`.
 void wrap(std::vector<std::string>& lines, const std::string& text, double room, double size,
           const TextMeasure* measure) {
-    const auto widthOf = [&](const std::string& words) {
+    const auto more = wrapped(text, room, [&](const std::string& words) {
         return measure ? measure->measure(plainRuns(words), Face::sans, size).width
                        : 0.6 * size * static_cast<double>(words.size());
-    };
-    std::string current;
-    for (std::size_t at = 0; at < text.size();) {
-        const std::size_t end = std::min(text.find(' ', at), text.size());
-        const std::string word = text.substr(at, end - at);
-        const std::string longer = current.empty() ? word : current + " " + word;
-        if (!current.empty() && widthOf(longer) > room) {
-            lines.push_back(current);
-            current = word;
-        } else {
-            current = longer;
-        }
-        at = end + 1;
-    }
-    if (!current.empty())
-        lines.push_back(current);
+    });
+    lines.insert(lines.end(), more.begin(), more.end());
 }
 
 std::optional<Box> blockOf(const Drawing& d) {

@@ -10,6 +10,8 @@ constexpr double kMillimetre = 72 / 25.4;
 constexpr double kSlimness = 0.26;       ///< half the head's back by its length
 constexpr double kOpenSlimness = 0.30;   ///< the sum's head is a little fuller
 constexpr double kHollowSlimness = 0.42; ///< so that there is sheet to see in it
+constexpr double kShaftOfHead = 0.36;    ///< most of a shaft's width by its head's length
+constexpr double kMostOfArrow = 0.7;     ///< that a head may take of an arrow that can't be drawn thinner
 constexpr double kNotch = 0.24;          ///< depth of the notch by the head's length
 
 Path filledHead(Role role, Point tip, Point unit, double size) {
@@ -65,31 +67,34 @@ Path line(Role role, Point a, Point b, double width, Dash dash) {
     return path;
 }
 
-void addHead(std::vector<Item>& items, Role role, Point tip, Point unit, double size, Head head,
-             double width) {
+void addHead(std::vector<Item>& items, Role role, Point tip, Point unit, double size, Head head, double width,
+             double least) {
+    const auto outline = [&](double wanted, double most) { return std::min(wanted, std::max(most, least)); };
     if (head == Head::open)
-        items.emplace_back(openHead(role, tip, unit, size, std::min(width, size / 5)));
+        items.emplace_back(openHead(role, tip, unit, size, outline(width, size / 5)));
     else if (head == Head::hollow)
-        items.emplace_back(hollowHead(role, tip, unit, size, std::min(0.8 * width, size / 10)));
+        items.emplace_back(hollowHead(role, tip, unit, size, outline(0.8 * width, size / 10)));
     else
         items.emplace_back(filledHead(role, tip, unit, size));
 }
 
-void addArrow(std::vector<Item>& items, Role role, Point tail, Point tip, double width, Head head,
-              Dash dash) {
+void addArrow(std::vector<Item>& items, Role role, Point tail, Point tip, double width, Head head, Dash dash,
+              double least) {
     const double size = length(tip - tail);
     if (!(size > 0))
         return;
     const Point unit = unitFrom(tail, tip);
-    const double heads = head == Head::small
+    const double usual = head == Head::small
                              ? std::min(2 * kMillimetre * std::max(1.0, width / 1.3), 0.4 * size)
                              : headLength(size, width);
+    const double shaft = std::min(width, std::max(kShaftOfHead * usual, least));
+    const double heads = std::max(usual, std::min(shaft / kShaftOfHead, kMostOfArrow * size));
     // The shaft stops under the head: where the head is as wide as the shaft, or at the open head's back.
     const double under = head == Head::open     ? heads
                          : head == Head::hollow ? heads * (1 - kNotch)
                                                 : heads * (1 - 1.25 * kNotch);
-    items.emplace_back(line(role, tail, tip - under * unit, std::min(width, 0.36 * heads), dash));
-    addHead(items, role, tip, unit, heads, head, dash == Dash::solid ? 0.55 * width : width);
+    items.emplace_back(line(role, tail, tip - under * unit, shaft, dash));
+    addHead(items, role, tip, unit, heads, head, dash == Dash::solid ? 0.55 * width : width, least);
 }
 
 void addArc(std::vector<Item>& items, Role role, Point centre, double radius, double startDegrees,

@@ -17,13 +17,14 @@ enum class Head {
 /// arrow.
 double headLength(double length, double width);
 
-/// Shaft and head from `tail` to exactly `tip`. Nothing where they coincide.
+/// Shaft and head from `tail` to exactly `tip`. Nothing where they coincide. A short arrow is drawn thinner,
+/// but not under `least`: rather its head takes more of it.
 void addArrow(std::vector<Item>& items, Role role, Point tail, Point tip, double width, Head head,
-              Dash dash = Dash::solid);
+              Dash dash = Dash::solid, double least = 0);
 
-/// The head alone, `size` long, its tip exactly at `tip`.
-void addHead(std::vector<Item>& items, Role role, Point tip, Point unit, double size, Head head,
-             double width);
+/// The head alone, `size` long, its tip exactly at `tip`; no outline is thinner than `least`.
+void addHead(std::vector<Item>& items, Role role, Point tip, Point unit, double size, Head head, double width,
+             double least = 0);
 
 Path line(Role role, Point a, Point b, double width, Dash dash = Dash::solid);
 

@@ -8,11 +8,22 @@ namespace {
 
 constexpr double kTextSize = 9.5, kPad = 7, kInset = 10, kLeastWidth = 230;
 constexpr double kMostOfHeight = 0.3; ///< a sheet on which it would take more has none
+constexpr double kMostInRoom = 0.5;   ///< the same where it can't be set smaller
+constexpr double kBoundless = 1e300;
 
+struct Cell {
+    std::string words;
+    bool bold = false;
+    double width = 0;
+};
+struct Row {
+    std::vector<Cell> cells;
+    double height = 0, lift = 0; ///< lift: of the baseline over the row's foot
+    bool ruled = true;           ///< a line above it
+};
 struct Layout {
     Box box;
-    std::array<double, 3> cells{}; ///< widths
-    std::array<std::string, 3> words{};
+    std::vector<Row> rows;
     double size = kTextSize, pad = kPad;
 };
 
@@ -41,32 +52,31 @@ double widthOf(const Runs& runs, double size, const TextMeasure* measure) {
     return 0.6 * size * static_cast<double>(runs.front().text.size());
 }
 
-Layout layoutOf(const Sketch& sketch, const View& view, const Style& style, const TextMeasure* measure) {
-    const double factor = style.factor;
-    Layout out;
-    out.size = std::max(kTextSize * factor, style.leastSans);
-    out.pad = kPad * factor;
-    out.words = {scaleWords(sketch, divisionOf(view)), axisWords(sketch), figuresWords(sketch)};
-    double cells = 0;
-    for (std::size_t i = 0; i < 3; ++i)
-        cells += out.cells[i] = widthOf(plainRuns(out.words[i]), out.size, measure) + 2 * out.pad;
-    const double title = widthOf(boldRuns(figureTitle(sketch)), out.size, measure) + 2 * out.pad;
-    const double room = view.width - 2 * kInset * factor;
-    if (cells > room && style.leastSans <= 0) { // a narrow sheet: smaller rather than cut
-        const double less = room / cells;
-        out.size *= less;
-        out.pad *= less;
-        for (double& cell : out.cells)
-            cell *= less;
-        cells = room;
+/// What stands side by side under the title.
+using Arrangement = std::vector<std::vector<std::string>>;
+
+double widthOf(const Arrangement& rows, double size, double pad, const TextMeasure* measure) {
+    double widest = 0;
+    for (const auto& row : rows) {
+        double width = 0;
+        for (const std::string& words : row)
+            width += widthOf(plainRuns(words), size, measure) + 2 * pad;
+        widest = std::max(widest, width);
     }
-    const double most = std::max(cells, 0.5 * view.width);
-    const double width = std::clamp(std::max(title, std::min(kLeastWidth * factor, most)), cells, most);
-    for (double& cell : out.cells)
-        cell += (width - cells) / 3;
-    const double height = 2 * (out.size + 1.3 * out.pad), inset = kInset * factor;
-    out.box = {view.width - inset - width, view.height - inset - height, width, height};
-    return out;
+    return widest;
+}
+
+/// All in one row; where that is too wide and nothing may be set smaller, in two or in three.
+Arrangement arranged(const Sketch& sketch, const View& view, double size, double pad, double room,
+                     const TextMeasure* measure) {
+    const std::string scale = scaleWords(sketch, divisionOf(view)), axis = axisWords(sketch),
+                      figures = figuresWords(sketch);
+    const std::array<Arrangement, 3> ways{
+        {{{scale, axis, figures}}, {{scale}, {axis, figures}}, {{scale}, {axis}, {figures}}}};
+    for (const Arrangement& rows : ways)
+        if (widthOf(rows, size, pad, measure) <= room)
+            return rows;
+    return ways.back();
 }
 
 /// One UTF-8 character less.
@@ -78,12 +88,71 @@ void dropLast(std::string& text) {
 }
 
 /// As much of the title as fits, with an ellipsis where it doesn't.
-std::string fittedTitle(std::string title, double room, double size, const TextMeasure& measure) {
-    if (widthOf(boldRuns(title), size, &measure) <= room)
+std::string fittedTitle(std::string title, double room, double size, const TextMeasure* measure) {
+    if (widthOf(boldRuns(title), size, measure) <= room)
         return title;
-    while (!title.empty() && widthOf(boldRuns(title + "\u2026"), size, &measure) > room)
+    while (!title.empty() && widthOf(boldRuns(title + "\u2026"), size, measure) > room)
         dropLast(title);
     return title.empty() ? title : title + "\u2026";
+}
+
+/// In a room the whole title stands, in several lines where it must.
+std::vector<std::string> titleLines(const Sketch& sketch, const Style& style, double room, double size,
+                                    const TextMeasure* measure) {
+    const std::string title = figureTitle(sketch);
+    if (style.leastSans <= 0)
+        return {measure ? fittedTitle(title, room, size, measure) : title};
+    return wrapped(title, room,
+                   [&](const std::string& words) { return widthOf(boldRuns(words), size, measure); });
+}
+
+void addTitle(Layout& out, const std::vector<std::string>& lines, double width) {
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const double above = (i == 0 ? 0.65 : 0.1) * out.pad,
+                     below = (i + 1 == lines.size() ? 0.65 : 0.1) * out.pad;
+        out.rows.push_back(
+            {{{lines[i], true, width}}, out.size + above + below, below + 0.15 * out.size, false});
+    }
+}
+
+void addCells(Layout& out, const Arrangement& rows, double width, const TextMeasure* measure) {
+    for (const auto& words : rows) {
+        Row row{{}, out.size + 1.3 * out.pad, 0.65 * out.pad + 0.15 * out.size, true};
+        double taken = 0;
+        for (const std::string& cell : words) {
+            row.cells.push_back({cell, false, widthOf(plainRuns(cell), out.size, measure) + 2 * out.pad});
+            taken += row.cells.back().width;
+        }
+        for (Cell& cell : row.cells)
+            cell.width += (width - taken) / static_cast<double>(row.cells.size());
+        out.rows.push_back(std::move(row));
+    }
+}
+
+Layout layoutOf(const Sketch& sketch, const View& view, const Style& style, const TextMeasure* measure) {
+    const double factor = style.factor, room = view.width - 2 * kInset * factor;
+    Layout out;
+    out.size = std::max(kTextSize * factor, style.leastSans);
+    out.pad = kPad * factor;
+    const bool shrinks = style.leastSans <= 0; // a narrow sheet: smaller rather than cut
+    const Arrangement rows = arranged(sketch, view, out.size, out.pad, shrinks ? kBoundless : room, measure);
+    double cells = widthOf(rows, out.size, out.pad, measure);
+    const double title = widthOf(boldRuns(figureTitle(sketch)), out.size, measure) + 2 * out.pad;
+    if (cells > room && shrinks) {
+        out.size *= room / cells;
+        out.pad *= room / cells;
+        cells = room;
+    }
+    const double most = std::max(cells, 0.5 * view.width);
+    const double width = std::clamp(std::max(title, std::min(kLeastWidth * factor, most)), cells, most);
+    addTitle(out, titleLines(sketch, style, width - 2 * out.pad, out.size, measure), width);
+    addCells(out, rows, width, measure);
+    double height = 0;
+    for (const Row& row : out.rows)
+        height += row.height;
+    const double inset = kInset * factor;
+    out.box = {view.width - inset - width, view.height - inset - height, width, height};
+    return out;
 }
 
 Text cellText(Point baseline, Runs runs, double size, const TextMeasure& measure) {
@@ -117,7 +186,8 @@ std::optional<Box> titleBlockBox(const Sketch& sketch, const View& view, const F
     if (!options.titleBlock)
         return std::nullopt;
     const Box box = layoutOf(sketch, view, options.style, measure).box;
-    const bool fits = box.left > 0 && box.height < kMostOfHeight * view.height;
+    const double most = options.style.leastSans > 0 ? kMostInRoom : kMostOfHeight;
+    const bool fits = box.left > 0 && box.height < most * view.height;
     return fits ? std::optional(box) : std::nullopt;
 }
 
@@ -127,21 +197,24 @@ void drawTitleBlock(Drawing& d) {
     const Layout layout = layoutOf(d.sketch, d.view, d.style, &d.measure);
     const Box& box = layout.box;
     const double outer = d.weight(d.style.arcWidth), inner = std::max(outer / 2, d.style.leastStroke);
-    const double middle = box.top + box.height / 2, lift = 0.35 * layout.size;
     Group& g = d.add(Role::titleblock, "titleblock", "Title block");
     g.items.emplace_back(frameOf(Role::sheet, box, true, 0));
     g.items.emplace_back(frameOf(Role::titleblock, box, false, outer));
-    g.items.emplace_back(line(Role::titleblock, {box.left, middle}, {box.right(), middle}, inner));
-    const auto title = fittedTitle(figureTitle(d.sketch), box.width - 2 * layout.pad, layout.size, d.measure);
-    g.items.emplace_back(cellText({box.left + layout.pad, box.top + box.height / 4 + lift}, boldRuns(title),
-                                  layout.size, d.measure));
-    double left = box.left;
-    for (std::size_t i = 0; i < 3; ++i) {
-        if (i > 0)
-            g.items.emplace_back(line(Role::titleblock, {left, middle}, {left, box.bottom()}, inner));
-        g.items.emplace_back(cellText({left + layout.pad, middle + box.height / 4 + lift},
-                                      plainRuns(layout.words[i]), layout.size, d.measure));
-        left += layout.cells[i];
+    double top = box.top;
+    for (const Row& row : layout.rows) {
+        const double foot = top + row.height;
+        if (row.ruled)
+            g.items.emplace_back(line(Role::titleblock, {box.left, top}, {box.right(), top}, inner));
+        double left = box.left;
+        for (const Cell& cell : row.cells) {
+            if (left > box.left)
+                g.items.emplace_back(line(Role::titleblock, {left, top}, {left, foot}, inner));
+            g.items.emplace_back(cellText({left + layout.pad, foot - row.lift},
+                                          cell.bold ? boldRuns(cell.words) : plainRuns(cell.words),
+                                          layout.size, d.measure));
+            left += cell.width;
+        }
+        top = foot;
     }
 }
 

@@ -34,6 +34,27 @@ void listVector(std::string& text, const PlainVector& vector, std::optional<doub
 
 } // namespace
 
+std::vector<std::string> wrapped(const std::string& text, double room,
+                                 const std::function<double(const std::string&)>& widthOf) {
+    std::vector<std::string> lines;
+    std::string current;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t end = std::min(text.find(' ', at), text.size());
+        const std::string word = text.substr(at, end - at);
+        const std::string longer = current.empty() ? word : current + " " + word;
+        if (!current.empty() && widthOf(longer) > room) {
+            lines.push_back(current);
+            current = word;
+        } else {
+            current = longer;
+        }
+        at = end + 1;
+    }
+    if (!current.empty())
+        lines.push_back(current);
+    return lines;
+}
+
 Runs nameRuns(std::string_view name) {
     std::size_t split = name.size();
     while (split > 0 && isDigit(name[split - 1]))

@@ -5,6 +5,7 @@
 #include "core/figure/display_list.h"
 #include "core/sketch/shown.h"
 
+#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -20,6 +21,10 @@ Runs valueRuns(std::string_view name, std::string_view value);
 Runs plainRuns(std::string_view text);
 /// "+x" with an italic x; other axes upright.
 Runs axisRuns(const Reference& reference);
+
+/// Breaks a sentence at its spaces into lines no wider than `room`, as `widthOf` measures.
+std::vector<std::string> wrapped(const std::string& text, double room,
+                                 const std::function<double(const std::string&)>& widthOf);
 
 /// ASCII minus signs as U+2212.
 std::string withMinus(std::string_view text);

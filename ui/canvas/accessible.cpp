@@ -1,8 +1,10 @@
 #include "ui/canvas/accessible.h"
 
 #include "ui/canvas/accessible_vector.h"
+#include "ui/canvas/seen_words.h"
 #include "ui/document/sketch_document.h"
 
+#include <algorithm>
 #include <mutex>
 
 namespace tailpoint {
@@ -22,11 +24,21 @@ void installAccessibleCanvas() {
 }
 
 int vectorOfChild(const Canvas& canvas, int index) {
+    if (canvas.isStaged()) {
+        const std::vector<int> seen = vectorsSeen(canvas);
+        const auto at = static_cast<std::size_t>(index);
+        return index >= 0 && at < seen.size() ? seen[at] : kNoVector;
+    }
     const auto forces = static_cast<int>(canvas.document().sketch().forces.size());
     return index == forces ? kSumIndex : index >= 0 && index < forces ? index : kNoVector;
 }
 
 int childOfVector(const Canvas& canvas, int vector) {
+    if (canvas.isStaged()) {
+        const std::vector<int> seen = vectorsSeen(canvas);
+        const auto at = std::find(seen.begin(), seen.end(), vector);
+        return at == seen.end() ? -1 : static_cast<int>(at - seen.begin());
+    }
     return vector == kSumIndex ? static_cast<int>(canvas.document().sketch().forces.size()) : vector;
 }
 
@@ -43,6 +55,9 @@ Canvas* AccessibleCanvas::canvas() const {
 }
 
 int AccessibleCanvas::vectors() const {
+    if (canvas() != nullptr && canvas()->isStaged()) {
+        return static_cast<int>(vectorsSeen(*canvas()).size());
+    }
     return canvas() != nullptr ? static_cast<int>(canvas()->document().sketch().forces.size()) + 1 : 0;
 }
 
@@ -89,7 +104,8 @@ QAccessibleInterface* AccessibleCanvas::focusChild() const {
 
 QString AccessibleCanvas::text(QAccessible::Text what) const {
     if (what == QAccessible::Description && canvas() != nullptr) {
-        return QString::fromStdString(canvas()->figure().list.description);
+        return canvas()->isStaged() ? wordsSeen(*canvas())
+                                    : QString::fromStdString(canvas()->figure().list.description);
     }
     return QAccessibleWidget::text(what);
 }

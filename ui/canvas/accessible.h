@@ -15,7 +15,8 @@ namespace tailpoint {
 /// Once, before the first canvas is asked for its interface.
 void installAccessibleCanvas();
 
-/// Children are the forces in the sketch's order, then the sum, then the canvas's child widgets.
+/// On a stage nothing can be read but what is seen: the children are the vectors that are drawn.
+/// Otherwise children are the forces in the sketch's order, then the sum, then the canvas's child widgets.
 class AccessibleCanvas : public QAccessibleWidget {
 public:
     explicit AccessibleCanvas(Canvas* canvas);

@@ -3,6 +3,7 @@
 #include "core/sketch/shown.h"
 #include "ui/canvas/accessible.h"
 #include "ui/canvas/force_edits.h"
+#include "ui/canvas/seen_words.h"
 #include "ui/canvas/words.h"
 #include "ui/document/sketch_document.h"
 
@@ -89,8 +90,13 @@ QAccessibleInterface* AccessibleVector::parent() const {
     return QAccessible::queryAccessibleInterface(m_canvas);
 }
 
+/// On a stage nothing is typed.
+int AccessibleVector::childCount() const {
+    return m_canvas && m_canvas->isStaged() ? 0 : 2;
+}
+
 QAccessibleInterface* AccessibleVector::child(int index) const {
-    if (index < 0 || index > 1) {
+    if (index < 0 || index >= childCount()) {
         return nullptr;
     }
     QAccessible::Id& id = m_ids[static_cast<std::size_t>(index)];
@@ -109,7 +115,7 @@ QString AccessibleVector::text(QAccessible::Text what) const {
     if (what != QAccessible::Name || !isValid()) {
         return {};
     }
-    return vectorName(*m_canvas, vector());
+    return m_canvas->isStaged() ? wordsSeen(*m_canvas, vector()) : vectorName(*m_canvas, vector());
 }
 
 QRect AccessibleVector::rect() const {
@@ -137,6 +143,9 @@ QString AccessibleVector::deleteAction() {
 }
 
 QStringList AccessibleVector::actionNames() const {
+    if (m_canvas && m_canvas->isStaged()) {
+        return {};
+    }
     QStringList names{setFocusAction()};
     if (vector() >= 0) {
         names << deleteAction();
@@ -145,7 +154,7 @@ QStringList AccessibleVector::actionNames() const {
 }
 
 void AccessibleVector::doAction(const QString& name) {
-    if (!isValid()) {
+    if (!isValid() || m_canvas->isStaged()) {
         return;
     }
     m_canvas->select(vector());

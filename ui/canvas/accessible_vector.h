@@ -21,7 +21,7 @@ public:
     bool isValid() const override;
     QObject* object() const override { return nullptr; }
     QAccessibleInterface* parent() const override;
-    int childCount() const override { return 2; }
+    int childCount() const override;
     QAccessibleInterface* child(int index) const override;
     int indexOfChild(const QAccessibleInterface* child) const override;
     QAccessibleInterface* childAt(int, int) const override { return nullptr; }

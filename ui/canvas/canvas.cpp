@@ -237,6 +237,10 @@ void Canvas::setAnimated(bool on) {
     d->animated = on;
 }
 
+bool Canvas::isStaged() const {
+    return d->staged;
+}
+
 void Canvas::setStaged(bool on) {
     d->staged = on;
 }
@@ -244,6 +248,8 @@ void Canvas::setStaged(bool on) {
 void Canvas::setFigure(const FigureOptions& options, bool moves) {
     const DisplayList before = moves ? d->scene.figure().list : DisplayList();
     d->scene.setOptions(options);
+    if (!d->gesture) // the view stands while a hand drags
+        d->scene.frame();
     d->hover = {};
     d->refresh();
     if (moves && d->reveal.start(before, d->scene.figure().list)) {

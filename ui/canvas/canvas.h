@@ -78,6 +78,7 @@ public slots:
     /// On a stage the figure is shown as it is told, and a hand may drag what is given, and nothing else: no
     /// keys, no typing, no menus, no zoom. Every other press is a click.
     void setStaged(bool on);
+    bool isStaged() const;
     /// The figure on a stage; with `moves` its new parts draw themselves. The answer drawn is the document's.
     void setFigure(const tailpoint::FigureOptions& options, bool moves);
     void setAnimated(bool on); ///< labels glide to their places at the end of a drag; on by default

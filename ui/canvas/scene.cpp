@@ -93,6 +93,16 @@ void Scene::fit() {
     touch();
 }
 
+void Scene::frame() {
+    constexpr double kCloser = 1.25;
+    const double now = m_sheet.view().scale, wanted = m_options.alone ? fitted().scale : now;
+    const bool comes = m_options.alone && (m_close ? wanted != now : wanted > kCloser * now);
+    if (comes || (m_close && !m_options.alone)) {
+        fit();
+        m_close = m_options.alone;
+    }
+}
+
 void Scene::keepInSheet() {
     touch();
     if (m_fitted && (leavesSheet() || fitted().scale > kSmall * m_sheet.view().scale)) {

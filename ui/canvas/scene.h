@@ -42,6 +42,8 @@ public:
     void zoomAbout(QPointF pixel, double factor);
     void panBy(QPointF pixels);
     void fit();
+    /// A triangle that stands alone comes closer where that makes it much larger; what follows goes back.
+    void frame();
     /// After a change that no hand on the sheet made: fits anew if the view was fitted and the figure has
     /// left the sheet or become small on it.
     void keepInSheet();
@@ -55,6 +57,7 @@ private:
     QtTextMeasure m_measure;
     FigureOptions m_options;
     bool m_steady = false;
+    bool m_close = false; ///< to a triangle that stands alone
     bool m_fitted = true; ///< nobody zoomed or panned since the last fit
     mutable bool m_stale = true;
     mutable Figure m_figure;

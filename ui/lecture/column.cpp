@@ -34,20 +34,37 @@ void LectureColumn::setMoves(bool on) {
     m_moves = on;
 }
 
-void LectureColumn::show(const Stop& stop, std::size_t beat, bool notes) {
+void LectureColumn::show(const Stop& stop, std::size_t beat, bool notes, From from) {
     const bool same =
         !m_titleOnly && stop.step.key == m_stop.step.key && stop.step.title == m_stop.step.title;
+    const bool stays =
+        same && beat == m_beat && notes == m_notes && from == m_from; // what changed is a value
     m_stop = stop;
     m_beat = beat;
     m_notes = notes;
     m_titleOnly = false;
     m_title = QString::fromStdString(stop.step.title);
+    m_from = from;
     m_slide.stop();
     if (!same)
         m_scroll = 0;
     relayout();
-    const double to = wanted();
-    if (same && m_moves && to != m_scroll && isVisible()) {
+    m_first = from == From::newest ? newestPlace() : 0;
+    const double to = stays                  ? nearestPlace(m_target)
+                      : from == From::newest ? m_first
+                      : from == From::end    ? lastPlace()
+                                             : 0;
+    if (same)
+        scrollTo(to);
+    else
+        m_scroll = m_target = to;
+    update();
+}
+
+void LectureColumn::scrollTo(double to) {
+    m_slide.stop();
+    m_target = to;
+    if (m_moves && to != m_scroll && isVisible()) {
         m_slide.setStartValue(m_scroll);
         m_slide.setEndValue(to);
         m_slide.start();
@@ -61,18 +78,23 @@ void LectureColumn::showTitle(const QString& title) {
     m_titleOnly = true;
     m_title = title;
     m_slide.stop();
-    m_scroll = 0;
+    m_scroll = m_target = m_first = 0;
     relayout();
     update();
 }
 
-/// Everything up to `beat`, from the top of the body. False: a formula had to be broken.
-/// The newest lines at the bottom, but never their beginning out of sight; no line is cut by the title.
-/// How far the lines can be pushed up: until the last of them stands under the title.
+/// By whole lines; as far as the last page.
 void LectureColumn::scrollBy(double pixels) {
-    m_slide.stop();
-    m_scroll = std::clamp(m_scroll + pixels, 0.0, furthest());
-    update();
+    double to = place();
+    for (const Block& block : m_blocks) {
+        if (pixels > 0 && topOf(block) >= place() + pixels) {
+            to = topOf(block);
+            break;
+        }
+        if (pixels < 0 && topOf(block) <= std::max(0.0, place() + pixels))
+            to = topOf(block);
+    }
+    scrollTo(std::clamp(to, 0.0, lastPlace()));
 }
 
 QString LectureColumn::plainText() const {
@@ -110,7 +132,10 @@ void LectureColumn::paintEvent(QPaintEvent*) {
     const QRectF body(0, bodyTop(), width(), bodyRoom());
     painter.setClipRect(body);
     painter.translate(0, bodyTop() - m_scroll);
+    const bool still = m_slide.state() != QAbstractAnimation::Running;
     for (const Block& block : m_blocks) {
+        if (still && !isWhole(block, m_scroll) && block.setting.height() < bodyRoom())
+            continue; // no half line at the edge
         if (block.ink == Ink::note)
             painter.fillRect(QRectF(block.x - 0.6 * m_measures.serif, block.top, m_measures.height / 300,
                                     block.setting.height()),
@@ -125,11 +150,24 @@ void LectureColumn::paintEvent(QPaintEvent*) {
     if (m_scroll > 0.5) // lines have gone under the title
         painter.fillRect(QRectF(m_measures.margin, bodyTop() - 1, m_measures.textWidth(), 1),
                          m_theme->hairline);
+    if (hasMore())
+        paintMore(painter);
+}
+
+/// At the foot: more lines follow.
+void LectureColumn::paintMore(QPainter& painter) const {
+    const double size = m_measures.height / 60, x = m_measures.margin + m_measures.textWidth() - size;
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(m_theme->quietInk);
+    painter.drawPolygon(QPolygonF(
+        {{x - size, height() - 1.2 * size}, {x + size, height() - 1.2 * size}, {x, height() - 0.2 * size}}));
 }
 
 void LectureColumn::resizeEvent(QResizeEvent*) {
     relayout();
-    m_scroll = wanted();
+    m_first = m_from == From::newest ? newestPlace() : 0;
+    m_slide.stop();
+    m_scroll = m_target = m_from == From::end ? lastPlace() : m_first;
 }
 
 void LectureColumn::wheelEvent(QWheelEvent* event) {

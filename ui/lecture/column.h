@@ -8,6 +8,7 @@
 
 #include <QVariantAnimation>
 #include <QWidget>
+#include <set>
 
 namespace tailpoint {
 
@@ -22,8 +23,14 @@ public:
     /// The sum's symbol: results of its magnitude and direction take its colour.
     void setSum(const std::string& name) { m_sum = name; }
 
+    /// Where reading begins: at the newest lines, at the top, or at the end of what stands.
+    enum class From { newest, top, end };
     /// The stop as far as `beat`; `notes` adds its margin notes.
-    void show(const Stop& stop, std::size_t beat, bool notes);
+    void show(const Stop& stop, std::size_t beat, bool notes, From from = From::newest);
+    /// What doesn't fit is read page by page; false where there is no more, or nothing before.
+    bool pageOn();
+    bool pageBack();
+    bool hasMore() const;
     /// The title alone, for asking what comes next.
     void showTitle(const QString& title);
 
@@ -34,7 +41,8 @@ public:
     /// As laid out, for the tests: sizes of text in pixels, and what would leave the column.
     double leastCapital() const;
     double widest() const;
-    bool newestIsSeen() const; ///< whole, or from its beginning where it is higher than the column
+    std::set<std::size_t> linesSeen() const;   ///< whole, on the page that is shown
+    std::set<std::size_t> newestLines() const; ///< that came with the last press
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -59,8 +67,16 @@ private:
     double bodyTop() const { return m_titleHeight; }
     double bodyRoom() const { return height() - m_titleHeight; }
     double heightOf(const std::vector<Block>& blocks) const;
-    double furthest() const;
-    double wanted() const; ///< scrolled so that the newest lines are seen
+    bool endsInACrumb(const std::vector<Block>& blocks) const;
+    // Places are how far the lines have gone up, pixels; always so that a line stands at the top.
+    double newestPlace() const;
+    double lastPlace() const;
+    double nearestPlace(double wanted) const;
+    double topOf(const Block& block) const;
+    double place() const { return m_target; }
+    bool isWhole(const Block& block, double scroll) const;
+    void scrollTo(double to);
+    void paintMore(QPainter& painter) const;
 
     Measures m_measures;
     const Theme* m_theme;
@@ -73,7 +89,9 @@ private:
     QFont m_titleFont;
     double m_titleHeight = 0;
     std::vector<Block> m_blocks;
-    double m_scroll = 0;
+    double m_scroll = 0, m_target = 0; ///< now, and where it slides to
+    double m_first = 0;                ///< where reading began
+    From m_from = From::newest;
     QVariantAnimation m_slide;
     bool m_moves = true;
 };

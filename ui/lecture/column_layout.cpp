@@ -5,18 +5,22 @@
 #include <QTextLayout>
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <span>
 
 namespace tailpoint {
 
 namespace {
 
-constexpr std::array kScales{1.35, 1.25, 1.15, 1.08, 1.0}; ///< of the least size: the largest that fits
-constexpr double kTitle = 1.22;                            ///< of the least size
+/// Of the least size: the largest that fits. What is more is read page by page. Even the least of them leaves
+/// a subscript, which is no smaller than the least size, smaller than its letter.
+constexpr std::array kScales{1.35, 1.25, 1.16, 1.08, 1.03};
+constexpr std::array kFewWords{1.9, 1.7, 1.5, 1.35, 1.25, 1.16, 1.08, 1.03}; ///< the question, the answer
+constexpr double kTitle = 1.22;                                              ///< of the least size
 constexpr double kFormula = 1.07; ///< of the words: what stands over and under a fraction bar is 0.94 of it
-constexpr double kScript = 0.8;   ///< of the size of a line: what is smaller is a subscript or an exponent
 constexpr double kAir = 0.35;     ///< ems between the title and the first line
 constexpr double kLineHeight = 1.28;
-constexpr int kTitleLines = 3;
+constexpr int kTitleLines = 2; ///< rather smaller than more
 
 /// Sizes of fonts are in points here: Qt 6.4 rounds pixels.
 double points(double pixels, int dotsPerInch) {
@@ -103,7 +107,7 @@ bool LectureColumn::isOfSum(const Working& working) const {
 void LectureColumn::layWorking(std::vector<Block>& out, const Line& line, double& y, double scale,
                                bool newest, bool& broken) const {
     const Working& working = m_stop.step.workings[line.index];
-    const TypeSize size{scale * kFormula * m_measures.serif, logicalDpiY()};
+    const TypeSize size{scale * kFormula * m_measures.serif, logicalDpiY(), m_measures.serif};
     bool isBroken = false;
     const auto rows = setWorkingByLine(working, size, m_measures.textWidth(), &isBroken);
     broken = broken || isBroken;
@@ -119,7 +123,7 @@ void LectureColumn::layWorking(std::vector<Block>& out, const Line& line, double
 bool LectureColumn::layBody(double scale, std::size_t beat, std::vector<Block>& out) const {
     const Step& step = m_stop.step;
     const double em = scale * m_measures.serif, room = m_measures.textWidth();
-    const TypeSize size{em, logicalDpiY()};
+    const TypeSize size{em, logicalDpiY(), m_measures.serif};
     QFont words = serifFont();
     words.setHintingPreference(QFont::PreferNoHinting);
     words.setPointSizeF(points(em, logicalDpiY()));
@@ -130,8 +134,8 @@ bool LectureColumn::layBody(double scale, std::size_t beat, std::vector<Block>& 
     const auto prose = [&](const Prose& text, Ink ink, bool isNew, double before) {
         y += before * em;
         const double indent = ink == Ink::note ? 0.6 * em : 0;
-        add(out, setProse(text, words, size, room - indent, kLineHeight), y, m_measures.margin + indent, ink,
-            isNew);
+        for (Setting& line : setProseLines(text, words, size, room - indent, kLineHeight))
+            add(out, std::move(line), y, m_measures.margin + indent, ink, isNew);
     };
     const auto flushWorkings = [&] {
         for (std::size_t i = 0; i < parts.size(); ++i)
@@ -151,9 +155,12 @@ bool LectureColumn::layBody(double scale, std::size_t beat, std::vector<Block>& 
             if (line.kind == Line::Kind::reasoning) {
                 prose(step.reasoning[line.index], Ink::plain, isNew, line.index == 0 ? 0 : 0.3);
             } else if (line.kind == Line::Kind::table) {
-                y += 0.6 * em;
-                add(out, setTable(narrowed(*step.table, words, size, room), words, size, room), y,
-                    m_measures.margin, Ink::plain, isNew);
+                y += (0.6 - kTableLeading) * em;
+                for (Setting& row :
+                     setTableRows(narrowed(*step.table, words, size, room), words, size, room)) {
+                    y += kTableLeading * em;
+                    add(out, std::move(row), y, m_measures.margin, Ink::plain, isNew);
+                }
             } else if (line.kind == Line::Kind::conclusion && line.index < step.conclusion.size()) {
                 flushWorkings();
                 prose(step.conclusion[line.index], Ink::plain, isNew, line.index == 0 ? 0.6 : 0.3);
@@ -170,6 +177,19 @@ double LectureColumn::heightOf(const std::vector<Block>& blocks) const {
     return blocks.empty() ? 0 : blocks.back().top + blocks.back().setting.height() + 0.4 * m_measures.serif;
 }
 
+/// A paragraph's last line has next to nothing in it.
+bool LectureColumn::endsInACrumb(const std::vector<Block>& blocks) const {
+    constexpr double kCrumb = 0.25;
+    for (std::size_t i = 1; i < blocks.size(); ++i) {
+        const bool continues = blocks[i].top <= blocks[i - 1].top + blocks[i - 1].setting.height() + 0.5;
+        const bool last =
+            i + 1 == blocks.size() || blocks[i + 1].top > blocks[i].top + blocks[i].setting.height() + 0.5;
+        if (continues && last && blocks[i].setting.width < kCrumb * m_measures.textWidth())
+            return true;
+    }
+    return false;
+}
+
 void LectureColumn::relayout() {
     if (m_measures.height <= 0)
         return;
@@ -177,52 +197,97 @@ void LectureColumn::relayout() {
     m_blocks.clear();
     if (m_titleOnly || m_stop.beats.empty())
         return;
+    const std::string& key = m_stop.step.key;
+    const bool few = key == "question" || key == "answer" || key == "end";
+    const std::span<const double> scales = few ? std::span<const double>(kFewWords) : kScales;
     // The size is that of the whole step, so that nothing changes its place while lines come.
-    for (const double scale : kScales) {
+    for (const double scale : scales) {
         std::vector<Block> whole;
         const bool unbroken = layBody(scale, m_stop.lastBeat(), whole);
         double wide = 0;
         for (const Block& block : whole)
             wide = std::max(wide, block.x + block.setting.width);
-        const bool fits =
-            unbroken && heightOf(whole) <= bodyRoom() && wide <= m_measures.margin + m_measures.textWidth();
-        if (!fits && scale != kScales.back())
+        const bool fits = unbroken && heightOf(whole) <= bodyRoom() &&
+                          wide <= m_measures.margin + m_measures.textWidth() && !(few && endsInACrumb(whole));
+        if (!fits && scale != scales.back())
             continue;
         layBody(scale, m_beat, m_blocks);
         break;
     }
-    m_scroll = std::clamp(m_scroll, 0.0, furthest());
 }
 
-double LectureColumn::wanted() const {
+/// How far down the newest lines ask the reader to go: to their end, but never past their beginning.
+double LectureColumn::newestPlace() const {
     const double over = heightOf(m_blocks) - bodyRoom();
     if (over <= 0)
         return 0;
-    for (const Block& block : m_blocks) {
-        const double above = block.top - kAir * m_measures.serif;
-        if (block.isNewest || above >= over)
-            return std::max(0.0, above);
-    }
+    for (const Block& block : m_blocks)
+        if (block.isNewest || topOf(block) >= over)
+            return topOf(block);
     return over;
 }
 
-double LectureColumn::furthest() const {
-    const bool over = heightOf(m_blocks) > bodyRoom();
-    return over ? std::max(wanted(), m_blocks.back().top - kAir * m_measures.serif) : 0;
+double LectureColumn::lastPlace() const {
+    const double over = heightOf(m_blocks) - bodyRoom();
+    if (over <= 0)
+        return 0;
+    for (const Block& block : m_blocks)
+        if (topOf(block) >= over)
+            return topOf(block);
+    return m_blocks.empty() ? 0 : topOf(m_blocks.back());
+}
+
+double LectureColumn::nearestPlace(double wanted) const {
+    double best = 0;
+    for (const Block& block : m_blocks)
+        if (std::abs(topOf(block) - wanted) < std::abs(best - wanted))
+            best = topOf(block);
+    return std::clamp(best, 0.0, std::max(lastPlace(), 0.0));
+}
+
+double LectureColumn::topOf(const Block& block) const {
+    return std::max(0.0, block.top - kAir * m_measures.serif);
+}
+
+bool LectureColumn::isWhole(const Block& block, double scroll) const {
+    return block.top >= scroll - 0.5 && block.top + block.setting.height() <= scroll + bodyRoom() + 0.5;
+}
+
+bool LectureColumn::hasMore() const {
+    return !m_blocks.empty() && place() < lastPlace() - 0.5;
+}
+
+bool LectureColumn::pageOn() {
+    if (!hasMore())
+        return false;
+    const double from = place();
+    for (const Block& block : m_blocks)
+        if (topOf(block) > from + 0.5 && !isWhole(block, from)) {
+            scrollTo(std::min(topOf(block), lastPlace()));
+            return true;
+        }
+    return false;
+}
+
+bool LectureColumn::pageBack() {
+    const double from = place();
+    if (from <= m_first + 0.5)
+        return false;
+    double to = from;
+    for (const Block& block : m_blocks)
+        if (topOf(block) < from - 0.5 && topOf(block) >= from - bodyRoom()) {
+            to = topOf(block);
+            break;
+        }
+    scrollTo(std::max(to < from ? to : m_first, m_first));
+    return true;
 }
 
 double LectureColumn::leastCapital() const {
     double least = QFontMetricsF(m_titleFont).tightBoundingRect(QStringLiteral("E")).height();
-    for (const Block& block : m_blocks) {
-        double largest = 0;
+    for (const Block& block : m_blocks)
         for (const Setting::Text& text : block.setting.texts)
-            largest = std::max(largest, text.font.pointSizeF());
-        for (const Setting::Text& text : block.setting.texts) {
-            // subscripts and exponents are small by their nature: the letter that they belong to counts
-            if (text.font.pointSizeF() >= kScript * largest)
-                least = std::min(least, text.font.pointSizeF() * logicalDpiY() / 72 * capitalOf(text.font));
-        }
-    }
+            least = std::min(least, text.font.pointSizeF() * logicalDpiY() / 72 * capitalOf(text.font));
     return least;
 }
 
@@ -235,19 +300,20 @@ double LectureColumn::widest() const {
     return wide;
 }
 
-bool LectureColumn::newestIsSeen() const {
-    const Block* first = nullptr;
-    for (const Block& block : m_blocks)
-        if (block.isNewest) {
-            first = &block;
-            break;
-        }
-    if (first == nullptr)
-        return true;
-    const Block& last = m_blocks.back();
-    const bool whole = last.top + last.setting.height() - m_scroll <= bodyRoom() + 1;
-    const bool fromItsBeginning = first->top - m_scroll <= 1.5 * kAir * m_measures.serif;
-    return first->top >= m_scroll && (whole || fromItsBeginning);
+std::set<std::size_t> LectureColumn::linesSeen() const {
+    std::set<std::size_t> seen;
+    for (std::size_t i = 0; i < m_blocks.size(); ++i)
+        if (isWhole(m_blocks[i], place()))
+            seen.insert(i);
+    return seen;
+}
+
+std::set<std::size_t> LectureColumn::newestLines() const {
+    std::set<std::size_t> newest;
+    for (std::size_t i = 0; i < m_blocks.size(); ++i)
+        if (m_blocks[i].isNewest)
+            newest.insert(i);
+    return newest;
 }
 
 } // namespace tailpoint

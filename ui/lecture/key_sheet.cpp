@@ -13,25 +13,25 @@ using Row = std::pair<QString, QString>;
 
 QList<Row> rows() {
     const auto tr = [](const char* words) { return KeySheet::tr(words); };
-    return {{tr("Space, →, Page Down, click"), tr("next line, then next step")},
-            {tr("Backspace, ←, Page Up"), tr("one line back")},
-            {tr("↓, ↑"), tr("next and previous step, whole")},
-            {tr("Home, End"), tr("the given forces; the answer")},
-            {tr("B or ."), tr("blank the sheet, and back")},
-            {tr("N"), tr("hide the numbers: ask the room")},
-            {tr("T"), tr("only the title of the next step")},
-            {tr("drag a tip"), tr("what if? All of it follows")},
+    return {{tr("Space, →, PgDn, click"), tr("next line, next step")},
+            {tr("Backspace, ←, PgUp"), tr("one line back")},
+            {tr("↓, ↑"), tr("step by step, whole")},
+            {tr("Home, End"), tr("to the beginning, to the answer")},
+            {tr("B or ."), tr("blank the sheet")},
+            {tr("N"), tr("hide the numbers")},
+            {tr("T"), tr("the next title alone")},
+            {tr("drag a tip"), tr("try it: all follows")},
             {tr("U"), tr("back to the plan")},
-            {tr("Ctrl+Z, Ctrl+Y"), tr("take a change back, and again")},
-            {tr("O"), tr("the other answer, where there are two")},
-            {tr("M"), tr("more words: reasons in full, margin notes")},
+            {tr("Ctrl+Z, Ctrl+Y"), tr("change back, and again")},
+            {tr("O"), tr("the other of two answers")},
+            {tr("M"), tr("more words, margin notes")},
             {tr("wheel, Ctrl+↑, Ctrl+↓"), tr("scroll the lines")},
-            {tr("C"), tr("colours: Slate, Paper, high contrast")},
+            {tr("C"), tr("colours")},
             {tr("A"), tr("movement on and off")},
             {tr("Escape"), tr("back to the window")}};
 }
 
-constexpr double kRow = 1.62, kPad = 1.6, kGap = 1.4; ///< ems
+constexpr double kRow = 1.45, kPad = 1.1, kGap = 1.2; ///< ems
 
 QFont fontOf(double pixels, int dotsPerInch, bool bold) {
     QFont font = sansFont();
@@ -73,19 +73,25 @@ void KeySheet::setTheme(const Theme& theme) {
     update();
 }
 
-/// The lecturer reads it, not the last row: it may be smaller than what stands on the sheet.
+/// As large as everything else that is written; smaller only on a screen on which it would not fit.
 void KeySheet::place(const Measures& measures) {
-    const QSizeF room(0.96 * measures.width, 0.96 * measures.height);
+    const QSizeF room(0.98 * measures.width, 0.98 * measures.height);
     m_size = measures.sans;
     QSizeF size = sizeOf(m_size, logicalDpiY());
     const double shrink = std::min({1.0, room.width() / size.width(), room.height() / size.height()});
-    m_size *= 0.99 * shrink;
+    m_size *= shrink < 1 ? 0.99 * shrink : 1;
     size = sizeOf(m_size, logicalDpiY());
     m_fits = size.width() <= room.width() && size.height() <= room.height();
     setGeometry(
         QRectF(QPointF((measures.width - size.width()) / 2, (measures.height - size.height()) / 2), size)
             .toAlignedRect());
     update();
+}
+
+double KeySheet::capital() const {
+    return QFontMetricsF(fontOf(m_size, logicalDpiY(), false))
+        .tightBoundingRect(QStringLiteral("E"))
+        .height();
 }
 
 void KeySheet::paintEvent(QPaintEvent*) {

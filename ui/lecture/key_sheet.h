@@ -16,6 +16,7 @@ public:
     /// Over its parent's middle; as large as fits.
     void place(const Measures& measures);
     bool fits() const { return m_fits; }
+    double capital() const; ///< height of a capital letter, pixels
 
 protected:
     void paintEvent(QPaintEvent* event) override;

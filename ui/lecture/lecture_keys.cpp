@@ -62,6 +62,8 @@ bool LectureView::moveKey(QKeyEvent* event) {
 
 /// What is seen of it.
 bool LectureView::showKey(QKeyEvent* event) {
+    if (event->isAutoRepeat()) // a key held down would flicker
+        return true;
     switch (event->key()) {
     case Qt::Key_B:
     case Qt::Key_Period:
@@ -74,7 +76,7 @@ bool LectureView::showKey(QKeyEvent* event) {
         show(false);
         return true;
     case Qt::Key_T:
-        m_peeks = !m_peeks;
+        m_peeks = !m_peeks && m_stop + 1 < m_stops.size();
         show(false);
         return true;
     case Qt::Key_M:
@@ -121,7 +123,7 @@ bool LectureView::changeKey(QKeyEvent* event) {
 
 void LectureView::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape) {
-        if (!leaveCover())
+        if (!event->isAutoRepeat() && !leaveCover())
             end();
         return;
     }

@@ -24,7 +24,6 @@ LectureView::LectureView(ThemeName theme, bool moves)
     setAttribute(Qt::WA_QuitOnClose, false); // the program ends with its window
     setAttribute(Qt::WA_OpaquePaintEvent);
     m_cover->setAutoFillBackground(true);
-    m_cover->setAttribute(Qt::WA_TransparentForMouseEvents);
     m_cover->hide();
     m_canvas->setStaged(true);
     connect(m_canvas, &Canvas::clicked, this, &LectureView::click);
@@ -62,6 +61,7 @@ void LectureView::begin(const Result& result, ConstructionKind construction, con
     m_column->setSum(m_plan.sum.name);
     m_stop = std::min(stop, m_stops.size() - 1);
     m_beat = std::min(beat, m_stops[m_stop].lastBeat());
+    anchor();
     show(false);
     m_canvas->fit();
     m_canvas->setFocus();
@@ -71,8 +71,6 @@ bool LectureView::isChanged() const {
     return !(m_document.sketch() == m_plan);
 }
 
-/// Without a window manager nobody else makes it as large as the screen.
-/// The projector was unplugged: on with the lecture on what is left.
 FigureOptions LectureView::figureNow() const {
     FigureOptions options = m_stops[m_stop].figureAt(m_beat);
     options.style = m_figure.style;
@@ -99,34 +97,13 @@ void LectureView::show(bool moves) {
     if (peeks)
         m_column->showTitle(QString::fromStdString(m_stops[m_stop + 1].step.title));
     else
-        m_column->show(shown, m_beat, m_notes);
+        m_column->show(shown, m_beat, m_notes, m_from);
     const double lines = static_cast<double>(stop.beats.size());
     m_progress->show(m_stop, m_stops.size(), static_cast<double>(m_beat + 1) / lines, isChanged());
     const QString title = QString::fromStdString(stop.step.title);
     setWindowTitle(tr("Lecture \u2013 %1 of %2: %3").arg(m_stop + 1).arg(m_stops.size()).arg(title));
     setAccessibleName(windowTitle());
     m_column->setAccessibleName(m_column->plainText());
-}
-
-/// A changed sketch may have other steps: the lecture stays at the one of the same kind.
-void LectureView::replan() {
-    if (m_replanning || m_stops.empty())
-        return;
-    const Stop old = m_stops[m_stop];
-    m_stops = planOf(m_document.result(), m_figure, m_options);
-    std::size_t best = std::min(m_stop, m_stops.size() - 1);
-    std::size_t least = m_stops.size() + 1;
-    for (std::size_t i = 0; i < m_stops.size(); ++i) {
-        const std::size_t away = i > m_stop ? i - m_stop : m_stop - i;
-        if (m_stops[i].step.key == old.step.key && away < least) {
-            least = away;
-            best = i;
-        }
-    }
-    const bool whole = m_beat == old.lastBeat();
-    m_stop = best;
-    m_beat = whole ? m_stops[best].lastBeat() : std::min(m_beat, m_stops[best].lastBeat());
-    show(false);
 }
 
 bool LectureView::leaveCover() {
@@ -144,8 +121,12 @@ void LectureView::next() {
         m_peeks = false;
         return goTo(m_stop + 1, false);
     }
+    if (m_column->pageOn())
+        return;
     if (m_beat < m_stops[m_stop].lastBeat()) {
         ++m_beat;
+        m_from = LectureColumn::From::newest;
+        anchor();
         show(true);
     } else {
         goTo(m_stop + 1, false);
@@ -158,11 +139,15 @@ void LectureView::previous() {
     if (m_peeks) {
         m_peeks = false;
         show(false);
+    } else if (m_column->pageBack()) {
+        return;
     } else if (m_beat > 0) {
         --m_beat;
+        m_from = LectureColumn::From::newest;
+        anchor();
         show(false);
     } else if (m_stop > 0) {
-        goTo(m_stop - 1, true);
+        goTo(m_stop - 1, true, LectureColumn::From::end);
     }
 }
 
@@ -187,6 +172,10 @@ void LectureView::previousStop() {
 }
 
 void LectureView::goTo(std::size_t stop, bool whole) {
+    goTo(stop, whole, whole ? LectureColumn::From::top : LectureColumn::From::newest);
+}
+
+void LectureView::goTo(std::size_t stop, bool whole, LectureColumn::From from) {
     m_peeks = false;
     const bool forward = stop >= m_stop;
     if (stop >= m_stops.size())
@@ -195,6 +184,8 @@ void LectureView::goTo(std::size_t stop, bool whole) {
         m_other = false;
     m_stop = stop;
     m_beat = whole ? m_stops[stop].lastBeat() : 0;
+    m_from = from;
+    anchor();
     show(forward);
 }
 
@@ -227,7 +218,5 @@ void LectureView::mouseReleaseEvent(QMouseEvent* event) {
     else if (event->button() == Qt::RightButton)
         previous();
 }
-
-/// A window manager's close button is Escape.
 
 } // namespace tailpoint

@@ -3,19 +3,20 @@
 // sketch, its undo stack or its file, and the plan is always there to go back to.
 #pragma once
 
+#include "ui/lecture/column.h"
 #include "ui/lecture/measures.h"
 #include "ui/lecture/plan.h"
 #include "ui/style/theme.h"
 
 #include <QWidget>
 #include <memory>
+#include <optional>
 
 class QScreen;
 
 namespace tailpoint {
 
 class Canvas;
-class LectureColumn;
 class LectureProgress;
 class KeySheet;
 
@@ -74,9 +75,12 @@ private:
     bool moveKey(QKeyEvent* event);
     bool showKey(QKeyEvent* event);
     bool changeKey(QKeyEvent* event);
+    void goTo(std::size_t stop, bool whole, LectureColumn::From from);
     void click();
     bool leaveCover(); ///< what covers the sheet goes first; true where something did
     void replan();     ///< the sketch changed: the same step of the new solution
+    void anchor();
+    std::optional<std::size_t> stopNamed(const std::string& key, std::size_t index) const;
     void show(bool moves);
     void takeOther();
     void end();
@@ -91,6 +95,10 @@ private:
     ExplainOptions m_options;
     std::vector<Stop> m_stops;
     std::size_t m_stop = 0, m_beat = 0;
+    std::vector<std::string> m_walked; ///< keys of the steps up to here, when it last went on or back
+    std::size_t m_walkedBeat = 0;
+    bool m_walkedWhole = false;
+    LectureColumn::From m_from = LectureColumn::From::newest;
     bool m_blank = false, m_hushed = false, m_peeks = false, m_notes = false, m_other = false;
     bool m_replanning = false;
     ThemeName m_theme;

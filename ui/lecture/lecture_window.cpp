@@ -16,6 +16,7 @@
 
 namespace tailpoint {
 
+/// Without a window manager nobody else makes it as large as the screen.
 void LectureView::takeScreen(QScreen* screen) {
     create();
     if (windowHandle()->screen() != screen)
@@ -26,6 +27,7 @@ void LectureView::takeScreen(QScreen* screen) {
     activateWindow();
 }
 
+/// The projector was unplugged: on with the lecture on what is left.
 void LectureView::screenGone(QScreen* screen) {
     if (!isVisible())
         return;
@@ -87,6 +89,7 @@ void LectureView::end() {
     emit ended();
 }
 
+/// A window manager's close button is Escape.
 void LectureView::closeEvent(QCloseEvent* event) {
     event->ignore();
     end();

@@ -42,6 +42,7 @@ Style Measures::figure(double pixelsPerPoint) const {
     style.factor = kThinStroke * screen / kLeaders;
     const auto wide = [&](double part) { return part * screen / style.factor; };
     style.leastStroke = kThinStroke * screen;
+    style.leastArrow = kStroke * screen;
     style.leastSerif = serif / pixelsPerPoint;
     style.leastSans = sans / pixelsPerPoint;
     style.angleSize = style.leastSerif / style.factor;

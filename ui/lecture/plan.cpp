@@ -43,6 +43,14 @@ bool isReferralOfSum(const Step& step) {
            });
 }
 
+bool asksForSmallest(const Solved& solved) {
+    return solved.family == Family::smallestForce || solved.family == Family::smallestSum;
+}
+
+bool isRoundThePoint(const AngleName& name) {
+    return name.part.kind == FigurePart::Kind::tails && name.part.vector != kNoVector;
+}
+
 /// Carries on in the triangle that has stood alone.
 bool staysInTriangle(const Step& step) {
     return step.triangleAlone || step.key == "rest" || (isOneOfTwo(step) && step.law == Law::sines);
@@ -96,6 +104,15 @@ public:
             stop.after.alone = !isReferral(step);
             stop.after.otherOrder = keepsOtherOrder(m_result);
         }
+        m_names.insert(m_names.end(), step.angles.begin(), step.angles.end());
+        stop.after.names = m_names;
+        stop.after.axisAngles = hasRoomForAxisAngles(step);
+        if (speaksRoundThePoint() && !isAnswer(step))
+            stop.after.construction = ConstructionKind::none;
+        if (isReferral(step) && !step.angles.empty()) { // of the triangle's angles the one that is turned off
+            stop.after.names = step.angles;
+            stop.after.onlyNamed = true;
+        }
         // The answer stands on its figure without the angles that led to it.
         stop.after.interior = !isAnswer(step) && (!m_triangle || !isReferral(step) || isReferralOfSum(step));
         stop.before = stop.after;
@@ -109,6 +126,20 @@ public:
     std::vector<Stop> take() { return std::move(m_stops); }
 
 private:
+    /// The parallelogram's own angles want the room; three angles round the point leave none.
+    bool hasRoomForAxisAngles(const Step& step) const {
+        if (isAnswer(step))
+            return true;
+        if (step.key == "parallelogram" || (step.key == "angle" && asksForSmallest(m_result.solved)))
+            return false;
+        return !speaksRoundThePoint();
+    }
+    /// Three forces in equilibrium, by the angles between them.
+    bool speaksRoundThePoint() const {
+        return !m_result.construction.parallelogram &&
+               std::any_of(m_names.begin(), m_names.end(), isRoundThePoint);
+    }
+
     static std::size_t resultBeatOf(const Stop& stop) {
         for (std::size_t i = stop.beats.size(); i-- > 0;)
             for (const Line& line : stop.beats[i])
@@ -122,8 +153,9 @@ private:
     std::vector<Stop> m_stops;
     int m_previous = stages::given;
     std::size_t m_solution;
-    bool m_triangle = false; ///< it has stood alone
-    int m_pair = kNoPairs;   ///< which of the successive parallelograms is drawn
+    std::vector<AngleName> m_names; ///< so far
+    bool m_triangle = false;        ///< it has stood alone
+    int m_pair = kNoPairs;          ///< which of the successive parallelograms is drawn
 };
 
 /// Bearings and slopes are turned into angles from the axis.

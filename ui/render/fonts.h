@@ -13,15 +13,18 @@
 
 namespace tailpoint {
 
-/// Size of a subscript or superscript, and how far its baseline moves, by the size of the text.
-inline constexpr double kScriptSize = 0.72, kSubDrop = 0.18, kSuperRise = 0.36;
+/// How far the baseline of a subscript or superscript moves, by the size of the text.
+inline constexpr double kSubDrop = 0.18, kSuperRise = 0.36;
 
 inline double sizeOf(const Run& run, double size) {
-    return run.script == Script::normal ? size : kScriptSize * size;
+    return run.script == Script::normal ? size : run.part * size;
 }
-/// Downward, points.
+/// Downward, points. A larger subscript hangs lower, or it would pass for a letter of the line.
 inline double shiftOf(const Run& run, double size) {
-    return run.script == Script::sub ? kSubDrop * size : run.script == Script::super ? -kSuperRise * size : 0;
+    const double lower = 0.6 * (run.part - kScriptPart);
+    return run.script == Script::sub     ? (kSubDrop + lower) * size
+           : run.script == Script::super ? -kSuperRise * size
+                                         : 0;
 }
 
 /// Advance and heights, and how far the ink leans out before the first letter and after the last.

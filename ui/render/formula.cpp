@@ -94,8 +94,17 @@ void Typesetter::append(Setting& out, const Setting& more, double space) const {
     out.add(more, {out.width + space * m_em, 0});
 }
 
+double Typesetter::scriptPart() const {
+    return std::max(kScript, std::min(m_size.least / m_em, 1.0));
+}
+
 Typesetter Typesetter::script() const {
-    return Typesetter(m_size.scaled(kScript));
+    return Typesetter(m_size.scaled(scriptPart()));
+}
+
+/// A larger subscript hangs lower, or it would pass for a letter of the line.
+double Typesetter::drop() const {
+    return (kDrop + 0.6 * (scriptPart() - kScript)) * m_em;
 }
 
 Setting Typesetter::part(const Formula& parent, std::size_t index) const {
@@ -140,7 +149,7 @@ Setting Typesetter::symbol(const Formula& f) const {
     if (!primes.isEmpty())
         append(out, text(primes), 0.03);
     if (!f.sub.empty())
-        out.add(script().subscript(f.sub), {right - 0.03 * m_em, kDrop * m_em});
+        out.add(script().subscript(f.sub), {right - 0.03 * m_em, drop()});
     return out;
 }
 

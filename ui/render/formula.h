@@ -16,7 +16,8 @@ namespace tailpoint {
 struct TypeSize {
     double pixels = 16;
     int dotsPerInch = 96;
-    TypeSize scaled(double factor) const { return {pixels * factor, dotsPerInch}; }
+    double least = 0; ///< subscripts and exponents are set no smaller, pixels
+    TypeSize scaled(double factor) const { return {pixels * factor, dotsPerInch, least}; }
 };
 
 /// Something set in type: texts, bars and signs relative to the left end of its baseline, y down.
@@ -59,7 +60,14 @@ std::vector<Setting> setWorkingByLine(const Working& working, TypeSize size, dou
 /// of `size`; 0: the font's own.
 Setting setProse(const Prose& prose, const QFont& words, TypeSize size, double width, double lineHeight = 0);
 
+/// The same line by line, each to be put right under the one before.
+std::vector<Setting> setProseLines(const Prose& prose, const QFont& words, TypeSize size, double width,
+                                   double lineHeight = 0);
+
 /// A table with rules; numbers to the right. Set smaller where it is wider than `width`.
 Setting setTable(const Table& table, const QFont& words, TypeSize size, double width);
+/// The same row by row, rules among them; kTableLeading of the size between two.
+std::vector<Setting> setTableRows(const Table& table, const QFont& words, TypeSize size, double width);
+inline constexpr double kTableLeading = 0.2;
 
 } // namespace tailpoint

@@ -36,13 +36,16 @@ public:
         if (m_any)
             m_baseline += m_descent + m_leading + row.ascent;
         m_out.add(row, {x, m_baseline});
+        m_rows.emplace_back().add(row, {x, 0});
         m_descent = row.descent;
         m_any = true;
     }
     Setting take() { return std::move(m_out); }
+    std::vector<Setting> takeRows() { return std::move(m_rows); }
 
 private:
     Setting m_out;
+    std::vector<Setting> m_rows;
     double m_leading, m_baseline = 0, m_descent = 0;
     bool m_any = false;
 };
@@ -146,6 +149,10 @@ public:
         flush();
         return m_stack.take();
     }
+    std::vector<Setting> takeLines() {
+        flush();
+        return m_stack.takeRows();
+    }
 
 private:
     void word(const QString& string) {
@@ -196,14 +203,27 @@ private:
 
 } // namespace
 
-Setting setProse(const Prose& prose, const QFont& words, TypeSize size, double width, double lineHeight) {
+namespace {
+
+Filler filled(const Prose& prose, const QFont& words, TypeSize size, double width, double lineHeight) {
     Filler filler(words, size, width, lineHeight);
     for (const Piece& piece : prose.pieces)
         if (const auto* string = std::get_if<std::string>(&piece))
             filler.text(QString::fromStdString(*string));
         else
             filler.formula(std::get<Formula>(piece));
-    return filler.take();
+    return filler;
+}
+
+} // namespace
+
+Setting setProse(const Prose& prose, const QFont& words, TypeSize size, double width, double lineHeight) {
+    return filled(prose, words, size, width, lineHeight).take();
+}
+
+std::vector<Setting> setProseLines(const Prose& prose, const QFont& words, TypeSize size, double width,
+                                   double lineHeight) {
+    return filled(prose, words, size, width, lineHeight).takeLines();
 }
 
 namespace {
@@ -278,7 +298,9 @@ Setting ruleOf(double width, double thickness) {
 
 constexpr double kHairline = 0.06; ///< of the size; a pixel at the least
 
-Setting setTable(const Table& table, const QFont& words, TypeSize size, double width) {
+namespace {
+
+Stack tableOf(const Table& table, const QFont& words, TypeSize size, double width) {
     Grid grid = gridOf(table, words, Typesetter(size));
     if (grid.width() > width) {
         const double factor = std::max(kSmallest, width / grid.width());
@@ -287,13 +309,23 @@ Setting setTable(const Table& table, const QFont& words, TypeSize size, double w
         size = size.scaled(factor);
         grid = gridOf(table, smaller, Typesetter(size));
     }
-    Stack stack(0.2 * size.pixels);
+    Stack stack(kTableLeading * size.pixels);
     for (std::size_t r = 0; r < grid.rows.size(); ++r) {
         if (r == 1 || (table.hasTotal && r + 1 == grid.rows.size()))
             stack.add(ruleOf(grid.width(), std::max(1.0, kHairline * size.pixels)));
         stack.add(rowOf(grid, grid.rows[r]));
     }
-    return stack.take();
+    return stack;
+}
+
+} // namespace
+
+Setting setTable(const Table& table, const QFont& words, TypeSize size, double width) {
+    return tableOf(table, words, size, width).take();
+}
+
+std::vector<Setting> setTableRows(const Table& table, const QFont& words, TypeSize size, double width) {
+    return tableOf(table, words, size, width).takeRows();
 }
 
 } // namespace tailpoint

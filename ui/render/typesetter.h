@@ -28,6 +28,8 @@ public:
 
 private:
     Typesetter script() const;
+    double scriptPart() const;
+    double drop() const;
     Setting part(const Formula& parent, std::size_t index) const;
     Setting negative(const Formula& formula) const;
     Setting number(const Formula& formula) const;

@@ -115,8 +115,9 @@ ThemeName Settings::lectureTheme() const {
 void Settings::setLectureTheme(ThemeName theme) {
     write("lecture/theme", nameOf(theme));
 }
-bool Settings::lectureMoves() const {
-    return read("lecture/moves", true);
+std::optional<bool> Settings::lectureMoves() const {
+    const QVariant chosen = file().value(QStringLiteral("lecture/moves"));
+    return chosen.isValid() ? std::optional(chosen.toBool()) : std::nullopt;
 }
 void Settings::setLectureMoves(bool on) {
     write("lecture/moves", on);

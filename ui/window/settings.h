@@ -8,6 +8,7 @@
 #include <QByteArray>
 #include <QStringList>
 #include <QVariantMap>
+#include <optional>
 
 namespace tailpoint {
 
@@ -47,7 +48,7 @@ public:
     /// The lecture view's own look, and whether new parts draw themselves.
     ThemeName lectureTheme() const;
     void setLectureTheme(ThemeName theme);
-    bool lectureMoves() const;
+    std::optional<bool> lectureMoves() const; ///< empty: nobody chose
     void setLectureMoves(bool on);
 
     /// The solution carries the shown, rounded numbers.

@@ -3,6 +3,7 @@
 #include "ui/canvas/canvas.h"
 #include "ui/document/sketch_document.h"
 #include "ui/lecture/lecture_view.h"
+#include "ui/lecture/movement.h"
 #include "ui/lecture/screens.h"
 #include "ui/panel/panel.h"
 #include "ui/window/menu_tools.h"
@@ -25,7 +26,8 @@ TeachMenu::~TeachMenu() = default;
 void TeachMenu::beginLecture() {
     if (!m_view) {
         Settings& settings = m_parts.settings;
-        m_view = std::make_unique<LectureView>(settings.lectureTheme(), settings.lectureMoves());
+        const auto chosen = settings.lectureMoves();
+        m_view = std::make_unique<LectureView>(settings.lectureTheme(), chosen ? *chosen : desktopMoves());
         connect(m_view.get(), &LectureView::themeChosen, this,
                 [this](ThemeName name) { m_parts.settings.setLectureTheme(name); });
         connect(m_view.get(), &LectureView::movesChosen, this,

@@ -6,6 +6,7 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QProxyStyle>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
@@ -70,6 +71,29 @@ TEST_F(LectureOfWindow, ItsColoursAndItsMovementAreRememberedAndTheWindowKeepsIt
     ASSERT_NE(view, nullptr);
     EXPECT_EQ(view->theme(), ThemeName::paper);
     EXPECT_FALSE(view->moves());
+}
+
+/// As styles of a desktop do whose animations are off.
+class StillStyle : public QProxyStyle {
+public:
+    int styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
+                  QStyleHintReturn* more) const override {
+        return hint == SH_Widget_Animation_Duration ? 0 : QProxyStyle::styleHint(hint, option, widget, more);
+    }
+};
+
+TEST_F(LectureOfWindow, ItMovesAsTheDesktopDoesUnlessThePersonChose) {
+    const QString before = QApplication::style()->name();
+    QApplication::setStyle(new StillStyle);
+    LectureView* view = begin();
+    ASSERT_NE(view, nullptr);
+    EXPECT_FALSE(view->moves());
+    QTest::keyClick(&view->canvas(), Qt::Key_A);
+    open();
+    view = begin();
+    ASSERT_NE(view, nullptr);
+    EXPECT_TRUE(view->moves()) << "chosen";
+    QApplication::setStyle(before);
 }
 
 TEST_F(LectureOfWindow, FollowsTheSketchThatIsOpenWhenItBegins) {

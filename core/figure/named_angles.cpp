@@ -1,0 +1,116 @@
+#include "core/figure/corner.h"
+
+#include <algorithm>
+#include <numbers>
+
+namespace tailpoint {
+namespace {
+
+constexpr double kRay = 96;         ///< length of a direction's stub, points by the figure's factor
+constexpr double kSameAngle = 1e-6; ///< radians
+constexpr double kSamePoint = 1e-9; ///< of the vector's magnitude
+constexpr double kSameLine = 1e-9;  ///< sine
+
+/// The end of a drawn vector from which a line of action runs; the other end.
+std::optional<Eigen::Vector2d> farEnd(const Drawing& d, int vector, const Eigen::Vector2d& from) {
+    const Eigen::Vector2d tip = d.vectors.at(vector).vector;
+    const double slack = kSamePoint * tip.norm();
+    if ((from - tip).norm() <= slack)
+        return Eigen::Vector2d(0, 0);
+    return from.norm() <= slack ? std::optional(tip) : std::nullopt;
+}
+
+/// Between a vector that is drawn and the line of action of one that is not yet.
+void drawAtLocus(Drawing& d, const LineLocus& line, const ForceTriangle& t, std::size_t side) {
+    const AngleName* name = d.nameOf({FigurePart::Kind::opposite, t.vectors[side], kNoVector});
+    const int one = t.vectors[(side + 1) % 3], two = t.vectors[(side + 2) % 3];
+    if (!name || !t.opposite[side] || (one != line.vector && two != line.vector))
+        return;
+    const int known = one == line.vector ? two : one;
+    if (known == kNoVector || !d.isDrawn(known))
+        return;
+    const auto far = farEnd(d, known, line.through);
+    if (!far)
+        return;
+    Corner corner =
+        cornerBetween(d, line.through, *far, d.construction.meetings[d.options.solution], *t.opposite[side]);
+    if (std::abs(std::abs(corner.sweep) * std::numbers::pi / 180 - corner.radians) > kSameAngle)
+        return;
+    corner.id = idOf("opposite", t.names[side]);
+    corner.title =
+        "Angle opposite to " + t.names[side] + ", " + shownAngleFromRadians(corner.radians, d.sketch);
+    corner.name = name;
+    corner.isDue = d.shows(stages::interior);
+    const bool atCommon = corner.at == d.common();
+    addCorner(d, corner,
+              atCommon ? d.raysInside(corner.start, corner.sweep, kRaysAt * d.factor)
+                       : std::vector<double>());
+}
+
+void drawAtLoci(Drawing& d) {
+    if (!d.construction.triangle || d.triangle() || !d.shows(stages::construction) ||
+        d.options.solution >= d.construction.meetings.size())
+        return;
+    for (const Locus& locus : d.construction.loci)
+        if (const auto* line = std::get_if<LineLocus>(&locus); line && !d.isDrawn(line->vector))
+            for (std::size_t side = 0; side < 3; ++side)
+                drawAtLocus(d, *line, *d.construction.triangle, side);
+}
+
+bool lociShow(const Drawing& d, int vector) {
+    const Eigen::Vector2d& unit = d.vectors.at(vector).unit;
+    return std::any_of(d.construction.loci.begin(), d.construction.loci.end(), [&](const Locus& locus) {
+        const auto* line = std::get_if<LineLocus>(&locus);
+        return line && line->through.norm() == 0 && line->vector == vector && line->unit.dot(unit) > 0 &&
+               std::abs(line->unit.x() * unit.y() - line->unit.y() * unit.x()) < kSameLine;
+    });
+}
+
+/// A stub in the direction of a vector that is not drawn yet.
+void drawRay(Drawing& d, int vector) {
+    const std::string id = "ray-" + d.idOfVector(vector);
+    const auto& groups = d.figure.list.groups;
+    if (d.isDrawn(vector) || lociShow(d, vector) ||
+        std::any_of(groups.begin(), groups.end(), [&](const Group& g) { return g.id == id; }))
+        return;
+    const Eigen::Vector2d& unit = d.vectors.at(vector).unit;
+    const Point tip = d.common() + kRay * d.factor * Point{unit.x(), -unit.y()};
+    Group& g = d.add(Role::construction, id, "Direction of " + d.vectors.at(vector).name);
+    g.items.emplace_back(
+        line(Role::construction, d.common(), tip, d.weight(d.style.constructionWidth), Dash::dashed));
+    d.ask(LineEnd{d.common(), tip}, Role::label, d.style.angleSize, nameRuns(d.vectors.at(vector).name))
+        .optional = true;
+}
+
+void drawBetween(Drawing& d, const AngleName& name) {
+    const PlainVector &a = d.vectors.at(name.part.vector), &b = d.vectors.at(name.part.other);
+    if (!a.hasDirection || !b.hasDirection)
+        return;
+    for (const int vector : {name.part.vector, name.part.other})
+        drawRay(d, vector);
+    const double reach = 2 * kRay * d.factor / d.view.scale;
+    const double radians =
+        std::abs(std::atan2(a.unit.x() * b.unit.y() - a.unit.y() * b.unit.x(), a.unit.dot(b.unit)));
+    Corner corner = cornerBetween(d, {0, 0}, reach * a.unit, reach * b.unit, radians);
+    corner.id = "angle-" + d.idOfVector(name.part.vector) + "-" + d.idOfVector(name.part.other);
+    corner.title = "Angle between the tails, " + shownAngleFromRadians(radians, d.sketch);
+    corner.name = &name;
+    corner.isDue = d.shows(stages::interior);
+    addCorner(d, corner, d.raysInside(corner.start, corner.sweep, kRaysAt * d.factor));
+}
+
+} // namespace
+
+void drawNamedAngles(Drawing& d) {
+    if (d.options.names.empty())
+        return;
+    drawAtLoci(d);
+    if (d.construction.parallelogram || d.triangle())
+        return; // these have their own
+    for (const AngleName& name : d.options.names)
+        if (name.part.kind == FigurePart::Kind::tails && name.part.vector != kNoVector &&
+            d.nameOf(name.part) == &name)
+            drawBetween(d, name);
+}
+
+} // namespace tailpoint
