@@ -119,6 +119,7 @@ void drawTriangleAngles(Drawing& d) {
         corner.id = idOf("opposite", t.names[side]);
         corner.name = name;
         corner.isDue = due;
+        corner.beyondAxisArcs = name && at == 0 && d.options.onlyNamed && !d.options.alone;
         corner.title =
             "Angle opposite to " + t.names[side] + ", " + shownAngleFromRadians(*t.opposite[side], d.sketch);
         addCorner(d, corner,

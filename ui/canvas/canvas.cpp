@@ -246,10 +246,16 @@ void Canvas::setStaged(bool on) {
 }
 
 void Canvas::setFigure(const FigureOptions& options, bool moves) {
-    const DisplayList before = moves ? d->scene.figure().list : DisplayList();
+    const FigureOptions old = d->scene.options();
     d->scene.setOptions(options);
     if (!d->gesture) // the view stands while a hand drags
         d->scene.frame();
+    DisplayList before;
+    if (moves) { // as it was, in the view that it has now: only what is new moves
+        d->scene.setOptions(old);
+        before = d->scene.figure().list;
+        d->scene.setOptions(options);
+    }
     d->hover = {};
     d->refresh();
     if (moves && d->reveal.start(before, d->scene.figure().list)) {

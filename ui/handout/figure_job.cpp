@@ -1,5 +1,6 @@
 #include "ui/handout/figure_job.h"
 
+#include "core/explain/explain.h"
 #include "core/sketch/shown.h"
 #include "ui/handout/figure_parts.h"
 #include "ui/render/render.h"
@@ -36,6 +37,24 @@ View scaledAbout(const View& view, double scale) {
 
 bool hides(const FigureJob& job) {
     return !job.names || !job.options.values || job.givenOnly;
+}
+
+/// The symbols that the worked solution has given to angles by this stage. Three angles round one point would
+/// want the room of those from the axis.
+std::vector<AngleName> namesBy(int stage, const Result& result, std::size_t solution) {
+    if (solution >= result.solved.solutions.size())
+        return {};
+    const Construction construction =
+        solution == result.chosen ? result.construction : construct(result.sketch, result.solved, solution);
+    const std::string_view others = solution == 0 ? "second" : "first";
+    std::vector<AngleName> names;
+    for (const Step& step : explain(result.sketch, result.solved, construction, solution).steps)
+        for (const AngleName& name : step.angles) {
+            const bool between = name.part.kind == FigurePart::Kind::tails && !construction.parallelogram;
+            if (static_cast<int>(step.stage) <= stage && step.key != others && !between)
+                names.push_back(name);
+        }
+    return names;
 }
 
 FigureOptions optionsFor(const FigureJob& job, int stage) {
@@ -148,9 +167,13 @@ std::variant<std::vector<DisplayList>, FigureFault> figuresOf(const Result& resu
     const QtTextMeasure measure;
     std::vector<DisplayList> lists;
     for (int stage = job.allStages ? 0 : -1; stage < (job.allStages ? kFigureStages : 0); ++stage) {
-        DisplayList list = compose(result.sketch, result.solved, result.construction, std::get<View>(view),
-                                   optionsFor(job, stage), measure)
-                               .list;
+        FigureOptions options = optionsFor(job, stage);
+        const bool isOnTheWay = options.stage >= 0 && options.stage < stages::all;
+        if (isOnTheWay && !hides(job))
+            options.names = namesBy(options.stage, result, options.solution);
+        DisplayList list =
+            compose(result.sketch, result.solved, result.construction, std::get<View>(view), options, measure)
+                .list;
         if (job.unitsPerCm)
             addScaleBar(list, kBarRoom, *job.unitsPerCm, result.sketch, measure);
         if (!job.names)

@@ -17,8 +17,10 @@ namespace {
 constexpr std::array kScales{1.35, 1.25, 1.16, 1.08, 1.03};
 constexpr std::array kFewWords{1.9, 1.7, 1.5, 1.35, 1.25, 1.16, 1.08, 1.03}; ///< the question, the answer
 constexpr double kTitle = 1.22;                                              ///< of the least size
-constexpr double kFormula = 1.07; ///< of the words: what stands over and under a fraction bar is 0.94 of it
-constexpr double kAir = 0.35;     ///< ems between the title and the first line
+/// Formulas by the words; and at the least by the least size: what stands over and under a fraction bar is
+/// 0.94 of it.
+constexpr double kFormula = 1.03, kLeastFormula = 1.07;
+constexpr double kAir = 0.35; ///< ems between the title and the first line
 constexpr double kLineHeight = 1.28;
 constexpr int kTitleLines = 2; ///< rather smaller than more
 
@@ -107,7 +109,8 @@ bool LectureColumn::isOfSum(const Working& working) const {
 void LectureColumn::layWorking(std::vector<Block>& out, const Line& line, double& y, double scale,
                                bool newest, bool& broken) const {
     const Working& working = m_stop.step.workings[line.index];
-    const TypeSize size{scale * kFormula * m_measures.serif, logicalDpiY(), m_measures.serif};
+    const double em = std::max(scale * kFormula, kLeastFormula) * m_measures.serif;
+    const TypeSize size{em, logicalDpiY(), m_measures.serif};
     bool isBroken = false;
     const auto rows = setWorkingByLine(working, size, m_measures.textWidth(), &isBroken);
     broken = broken || isBroken;

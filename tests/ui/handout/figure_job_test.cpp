@@ -88,6 +88,34 @@ TEST(FigureJobs, WithoutNamesTheValuesStandWhereTheyStood) {
     EXPECT_GE(kept, 8); // three magnitudes, three directions, the interior angles
 }
 
+std::string textsOf(const DisplayList& list) {
+    std::string all;
+    for (const Group& group : list.groups)
+        for (const Item& item : group.items)
+            if (const auto* text = std::get_if<Text>(&item)) {
+                for (const Run& run : text->runs)
+                    all += run.text;
+                all += "; ";
+            }
+    return all;
+}
+
+/// As the worked solution calls them by then: φ between the tails, γ at the tips.
+TEST(FigureJobs, AnglesOfAStageCarryTheSymbolsOfTheSolution) {
+    FigureJob job;
+    const auto at = [&](int stage) {
+        job.options.stage = stage;
+        return textsOf(drawn(job).at(0));
+    };
+    EXPECT_EQ(at(stages::directions).find("φ"), std::string::npos);
+    EXPECT_NE(at(stages::between).find("φ = 65.0°"), std::string::npos) << at(stages::between);
+    EXPECT_EQ(at(stages::between).find("γ"), std::string::npos);
+    EXPECT_NE(at(stages::interior).find("γ = 115.0°"), std::string::npos) << at(stages::interior);
+    EXPECT_EQ(at(-1).find("γ"), std::string::npos) << "the whole figure stands without the solution";
+    job.names = false;
+    EXPECT_EQ(at(stages::interior).find("γ"), std::string::npos) << "nor one that hides its names";
+}
+
 TEST(FigureJobs, AllStagesGrowAndEndWithTheWholeFigure) {
     FigureJob job;
     job.allStages = true;

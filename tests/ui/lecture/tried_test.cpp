@@ -158,7 +158,11 @@ TEST_F(LectureTried, TheTriangleOfOneOfTwoAnswersComesCloserAndWhatFollowsGoesBa
     EXPECT_GT(view.canvas().view().scale, 1.2 * far);
     for (const int vector : {0, 1, kSumIndex})
         EXPECT_TRUE(view.canvas().rect().contains(tipOf(vector)));
+    EXPECT_FALSE(view.canvas().isRevealing());
+    view.setMoves(true);
     goTo("second");
+    EXPECT_TRUE(view.canvas().isRevealing());
+    view.setMoves(false);
     for (const int vector : {0, 1, kSumIndex})
         EXPECT_TRUE(view.canvas().rect().contains(tipOf(vector)));
     goTo("answer");
