@@ -67,16 +67,16 @@ TEST_F(CanvasTest, LeftIsCounterClockwiseAsSeenOnEverySheet) {
 TEST(CanvasNudge, AStepEndsWithAPauseOrAnotherQuantity) {
     qint64 now = 0;
     NudgeToken token([&] { return now; });
-    const quint64 first = token.next(0, true);
+    const quint64 first = token.next(0, Nudged::magnitude);
     now += 600;
-    EXPECT_EQ(token.next(0, true), first);
+    EXPECT_EQ(token.next(0, Nudged::magnitude), first);
     now += 601;
-    const quint64 second = token.next(0, true);
+    const quint64 second = token.next(0, Nudged::magnitude);
     EXPECT_NE(second, first);
-    EXPECT_NE(token.next(0, false), second);
-    const quint64 third = token.next(1, false);
+    EXPECT_NE(token.next(0, Nudged::direction), second);
+    const quint64 third = token.next(1, Nudged::direction);
     token.end();
-    EXPECT_NE(token.next(1, false), third);
+    EXPECT_NE(token.next(1, Nudged::direction), third);
 }
 
 TEST(CanvasNudge, AStepGoesToTheNextMultiple) {

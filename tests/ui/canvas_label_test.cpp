@@ -83,7 +83,7 @@ TEST_F(CanvasLabel, FindsItsOwnPlaceAgainByTheMenu) {
     int found = 0;
     for (QMenu* menu : canvas.findChildren<QMenu*>())
         for (QAction* action : menu->actions())
-            if (action->text() == QStringLiteral("Let the label find its own place")) {
+            if (action->text().startsWith(QStringLiteral("Let the label find its own place"))) {
                 ++found;
                 action->trigger();
             }
@@ -91,6 +91,58 @@ TEST_F(CanvasLabel, FindsItsOwnPlaceAgainByTheMenu) {
     EXPECT_EQ(found, 1);
     EXPECT_EQ(document.sketch(), raft());
     EXPECT_LT(between(labelOf("force-P"), from), kPixel);
+}
+
+TEST_F(CanvasLabel, IsPutElsewhereByKeysInOneStep) {
+    const QPointF from = labelOf("force-P");
+    canvas.select(0);
+    key(Qt::Key_Left, Qt::ControlModifier);
+    key(Qt::Key_Left, Qt::ControlModifier);
+    key(Qt::Key_Up, Qt::ControlModifier);
+    const double points = canvas.pixelsPerPoint();
+    EXPECT_LT(between(labelOf("force-P"), from + QPointF(-8, -4) * points), kPixel);
+    EXPECT_EQ(steps(), 1);
+    EXPECT_EQ(magnitude(0), 340); // the arrow stays
+    EXPECT_EQ(angle(0), 25);
+    key(Qt::Key_Down, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_LT(between(labelOf("force-P"), from + QPointF(-8, -3.5) * points), kPixel);
+    document.undoStack().undo();
+    EXPECT_EQ(document.sketch(), raft());
+    EXPECT_LT(between(labelOf("force-P"), from), kPixel);
+}
+
+TEST_F(CanvasLabel, OfADirectionIsPutElsewhereByAltAndArrowsInAStepOfItsOwn) {
+    const QPointF from = labelOf("direction-force-P");
+    canvas.select(0);
+    key(Qt::Key_Right, Qt::ControlModifier);
+    key(Qt::Key_Right, Qt::AltModifier);
+    EXPECT_TRUE(force(0).label);
+    ASSERT_TRUE(force(0).directionLabel);
+    EXPECT_LT(between(labelOf("direction-force-P"), from + QPointF(4, 0) * canvas.pixelsPerPoint()), kPixel);
+    EXPECT_EQ(steps(), 2);
+}
+
+TEST_F(CanvasLabel, IsFreedByCtrlAndBackspaceInOneStep) {
+    canvas.select(kSumIndex);
+    key(Qt::Key_Up, Qt::ControlModifier);
+    ASSERT_TRUE(document.sketch().sum.label);
+    key(Qt::Key_Backspace, Qt::ControlModifier);
+    EXPECT_EQ(document.sketch(), raft());
+    EXPECT_EQ(document.sketch().forces.size(), 2U); // Backspace alone would delete
+    EXPECT_EQ(steps(), 2);
+    document.undoStack().undo();
+    EXPECT_TRUE(document.sketch().sum.label);
+}
+
+TEST_F(CanvasLabel, StaysWhereItIsWhenNothingIsSelectedOrNothingIsPinned) {
+    QSignalSpy hints(&canvas, &Canvas::hint);
+    key(Qt::Key_Left, Qt::ControlModifier);
+    EXPECT_EQ(document.sketch(), raft());
+    canvas.select(1);
+    key(Qt::Key_Backspace, Qt::ControlModifier);
+    EXPECT_EQ(document.sketch(), raft());
+    EXPECT_EQ(steps(), 0);
+    EXPECT_GE(hints.count(), 1);
 }
 
 } // namespace tailpoint

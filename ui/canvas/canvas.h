@@ -52,6 +52,9 @@ public:
     /// counter-clockwise as seen; `fine` is one shown digit.
     void nudgeMagnitude(int vector, int way, bool fine = false);
     void nudgeDirection(int vector, int way, bool fine = false);
+    /// Puts the label of a vector, or of its direction, elsewhere: so many points to the right and up.
+    bool nudgeLabel(int vector, bool ofDirection, QPointF by);
+    void freeLabels(int vector); ///< both find their own places again
     /// Sets a given quantity to the shown digits: sheet's force unit; its angle unit, from its axis in its
     /// sense.
     bool setMagnitude(int vector, double magnitude);

@@ -205,10 +205,8 @@ std::unique_ptr<QMenu> Canvas::Private::menuFor(int vector) {
                     [this, vector] { openEditor(Cell::direction, vector); });
     menu->addAction(tr("Rename…\tF2"), &q, [this, vector] { openEditor(Cell::name, vector); });
     if (hasPins(scene.sketch(), vector)) {
-        menu->addAction(tr("Let the label find its own place"), &q, [this, vector] {
-            scene.document().edit(withoutPins(scene.sketch(), vector),
-                                  tr("Let the label find its own place"));
-        });
+        menu->addAction(tr("Let the label find its own place\tCtrl+Backspace"), &q,
+                        [this, vector] { q.freeLabels(vector); });
     }
     if (scene.result().solved.solutions.size() == 2) {
         menu->addSeparator();

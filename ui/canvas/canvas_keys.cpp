@@ -8,6 +8,7 @@ namespace tailpoint {
 
 namespace {
 
+constexpr double kLabelStep = 4, kFineLabelStep = 0.5; // points
 constexpr double kPanStep = 40; // pixels an arrow key moves the sheet where nothing is selected
 
 /// The vectors in the order in which Tab takes them: forces, then the sum.
@@ -79,6 +80,31 @@ bool Canvas::Private::arrowKey(QKeyEvent* event) {
         q.nudgeMagnitude(selected, size, fine);
     }
     return true;
+}
+
+/// Ctrl and arrows put the selected force's label elsewhere, Alt and arrows that of its direction; Ctrl and
+/// Backspace lets both find their own places.
+bool Canvas::Private::labelKey(QKeyEvent* event) {
+    const bool control = event->modifiers().testFlag(Qt::ControlModifier);
+    const bool alt = event->modifiers().testFlag(Qt::AltModifier);
+    if (selected == kNoVector || control == alt) {
+        return false;
+    }
+    const double step = event->modifiers().testFlag(Qt::ShiftModifier) ? kFineLabelStep : kLabelStep;
+    switch (event->key()) {
+    case Qt::Key_Left:
+        return q.nudgeLabel(selected, alt, {-step, 0}), true;
+    case Qt::Key_Right:
+        return q.nudgeLabel(selected, alt, {step, 0}), true;
+    case Qt::Key_Up:
+        return q.nudgeLabel(selected, alt, {0, step}), true;
+    case Qt::Key_Down:
+        return q.nudgeLabel(selected, alt, {0, -step}), true;
+    case Qt::Key_Backspace:
+        return control ? (q.freeLabels(selected), true) : false;
+    default:
+        return false;
+    }
 }
 
 bool Canvas::Private::forceKey(QKeyEvent* event) {
@@ -174,8 +200,8 @@ void Canvas::keyPressEvent(QKeyEvent* event) {
     }
     const bool commands =
         event->modifiers().testFlag(Qt::ControlModifier) || event->modifiers().testFlag(Qt::AltModifier);
-    const bool taken =
-        d->gesture || d->sheetKey(event) || (!commands && (d->arrowKey(event) || d->forceKey(event)));
+    const bool taken = d->gesture || d->sheetKey(event) || (commands && d->labelKey(event)) ||
+                       (!commands && (d->arrowKey(event) || d->forceKey(event)));
     if (!taken) {
         QWidget::keyPressEvent(event);
     }

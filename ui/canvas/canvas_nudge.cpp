@@ -1,5 +1,6 @@
 // Changing a vector without a pointer.
 #include "ui/canvas/canvas_p.h"
+#include "ui/canvas/label_gesture.h"
 #include "ui/canvas/words.h"
 
 #include <cmath>
@@ -33,7 +34,7 @@ void Canvas::nudgeMagnitude(int vector, int way, bool fine) {
     const double step = fine || !d->snapping ? digit : std::max(digit, round);
     const double to = nextMultiple(*was->magnitude.value, step, way);
     if (to > 0) {
-        d->change(vector, tr("Change %1"), d->nudges.next(vector, true),
+        d->change(vector, tr("Change %1"), d->nudges.next(vector, Nudged::magnitude),
                   [&](Force& force, const Sketch& now) { setShownMagnitude(force, to, now); });
     }
 }
@@ -50,7 +51,7 @@ void Canvas::nudgeDirection(int vector, int way, bool fine) {
     }
     const double step = fine || !d->snapping ? lastDigitOfAngle(sketch) : finestAngleStep(sketch.angleUnit);
     const double to = nextMultiple(*now, step, sketch.reference.sense == Sense::ccw ? way : -way);
-    d->change(vector, tr("Turn %1"), d->nudges.next(vector, false),
+    d->change(vector, tr("Turn %1"), d->nudges.next(vector, Nudged::direction),
               [&](Force& force, const Sketch& sheet) { setShownDirection(force, to, sheet); });
 }
 
@@ -59,7 +60,7 @@ bool Canvas::setMagnitude(int vector, double magnitude) {
     const bool takes =
         was != nullptr && isGiven(was->magnitude) && magnitude >= 0 && std::isfinite(magnitude);
     return takes &&
-           d->change(vector, tr("Change %1"), d->nudges.next(vector, true),
+           d->change(vector, tr("Change %1"), d->nudges.next(vector, Nudged::magnitude),
                      [&](Force& force, const Sketch& now) { setShownMagnitude(force, magnitude, now); });
 }
 
@@ -67,8 +68,42 @@ bool Canvas::setDirection(int vector, double referred) {
     const Force* was = forceAt(d->scene.sketch(), vector);
     const bool takes = was != nullptr && isGiven(was->direction) && std::isfinite(referred);
     return takes &&
-           d->change(vector, tr("Turn %1"), d->nudges.next(vector, false),
+           d->change(vector, tr("Turn %1"), d->nudges.next(vector, Nudged::direction),
                      [&](Force& force, const Sketch& now) { setShownDirection(force, referred, now); });
+}
+
+/// From where it was put, or from where it stands by itself.
+bool Canvas::nudgeLabel(int vector, bool ofDirection, QPointF by) {
+    const Sketch& sketch = d->scene.sketch();
+    const Force* was = forceAt(sketch, vector);
+    if (was == nullptr) {
+        return false;
+    }
+    std::optional<LabelPin> pin = ofDirection ? was->directionLabel : was->label;
+    if (!pin) {
+        pin = pinAsItStands(d->scene, vector, ofDirection);
+    }
+    if (!pin) {
+        d->say(ofDirection ? tr("The direction of %1 has no label on the sheet.").arg(words::name(*was))
+                           : tr("%1 has no label on the sheet.").arg(words::name(*was)));
+        return false;
+    }
+    const Sketch after = withPin(sketch, vector, ofDirection, {pin->right + by.x(), pin->up + by.y()});
+    const Nudged what = ofDirection ? Nudged::directionLabel : Nudged::label;
+    const bool taken = d->edit(after, tr("Put the label of %1 elsewhere").arg(words::name(*was)),
+                               d->nudges.next(vector, what));
+    if (taken) {
+        d->say(tr("The label stays where you put it; Ctrl+Backspace frees it again."));
+    }
+    return taken;
+}
+
+void Canvas::freeLabels(int vector) {
+    if (hasPins(d->scene.sketch(), vector)) {
+        d->edit(withoutPins(d->scene.sketch(), vector), tr("Let the label find its own place"));
+    } else if (const Force* force = forceAt(d->scene.sketch(), vector)) {
+        d->say(tr("The label of %1 has found its own place already.").arg(words::name(*force)));
+    }
 }
 
 } // namespace tailpoint

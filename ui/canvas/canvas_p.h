@@ -47,6 +47,7 @@ public:
     bool sheetKey(QKeyEvent* event);
     bool forceKey(QKeyEvent* event);
     bool arrowKey(QKeyEvent* event);
+    bool labelKey(QKeyEvent* event);
     bool holdKey(QKeyEvent* event, bool pressed);
     bool step(int by); ///< to the next or previous vector; false past the ends
 

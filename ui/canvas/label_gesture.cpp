@@ -27,7 +27,8 @@ double rounded(double points) {
     return std::clamp(std::round(points / step) * step, -kFurthestPin, kFurthestPin);
 }
 
-/// Where the label stands now, as a pin would say it.
+} // namespace
+
 std::optional<LabelPin> pinAsItStands(const Scene& scene, int vector, bool ofDirection) {
     const Figure& figure = scene.figure();
     const Group* group = groupOf(figure.list, vector, ofDirection);
@@ -44,7 +45,12 @@ std::optional<LabelPin> pinAsItStands(const Scene& scene, int vector, bool ofDir
     return std::nullopt;
 }
 
-} // namespace
+Sketch withPin(const Sketch& sketch, int vector, bool ofDirection, LabelPin pin) {
+    Sketch after = sketch;
+    if (Force* force = forceAt(after, vector))
+        (ofDirection ? force->directionLabel : force->label) = LabelPin{rounded(pin.right), rounded(pin.up)};
+    return after;
+}
 
 LabelGesture::LabelGesture(Stage stage, const Hit& label, QPointF press)
     : m_stage(std::move(stage)), m_vector(label.vector), m_ofDirection(label.cell == Cell::direction),
@@ -55,14 +61,13 @@ void LabelGesture::move(const Pointer& pointer) {
     if (!m_start || (!m_moved && QLineF(m_press, pointer.at).length() < kDragStart))
         return;
     m_moved = true;
-    Sketch after = m_before;
-    Force* force = forceAt(after, m_vector);
     const double points = m_stage.scene.sheet().pixelsPerPoint() * m_stage.scene.options().style.factor;
     const QPointF by = (pointer.at - m_press) / points;
-    (m_ofDirection ? force->directionLabel : force->label) =
-        LabelPin{rounded(m_start->right + by.x()), rounded(m_start->up - by.y())};
-    if (const auto fault = m_stage.scene.document().edit(
-            after, words::tr("Put the label of %1 elsewhere").arg(words::name(*force)), m_token))
+    const Sketch after =
+        withPin(m_before, m_vector, m_ofDirection, {m_start->right + by.x(), m_start->up - by.y()});
+    const QString step =
+        words::tr("Put the label of %1 elsewhere").arg(words::name(*forceAt(m_before, m_vector)));
+    if (const auto fault = m_stage.scene.document().edit(after, step, m_token))
         m_stage.say(QString::fromStdString(fault->message));
     else
         m_stage.say(words::tr("The label stays where you put it; the arrow's menu frees it again."));

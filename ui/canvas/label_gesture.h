@@ -26,6 +26,10 @@ private:
     bool m_moved = false;
 };
 
+/// Where the label stands now, as a pin would say it; of the arrow or of its direction.
+std::optional<LabelPin> pinAsItStands(const Scene& scene, int vector, bool ofDirection);
+/// With the label put there, to the half point and not too far.
+Sketch withPin(const Sketch& sketch, int vector, bool ofDirection, LabelPin pin);
 /// Can this label be put elsewhere? Those of arrows and of their directions can.
 bool labelCanMove(const Hit& label);
 /// Labels of this vector that were put somewhere by hand find their own places again.

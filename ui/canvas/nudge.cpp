@@ -20,16 +20,15 @@ NudgeToken::NudgeToken(Clock clock) : m_clock(std::move(clock)) {
     }
 }
 
-quint64 NudgeToken::next(int vector, bool magnitude) {
+quint64 NudgeToken::next(int vector, Nudged what) {
     const qint64 now = m_clock();
-    const bool goesOn =
-        m_token != 0 && vector == m_vector && magnitude == m_magnitude && now - m_last <= kPause;
+    const bool goesOn = m_token != 0 && vector == m_vector && what == m_what && now - m_last <= kPause;
     if (!goesOn) {
         m_token = SketchDocument::newGesture();
     }
     m_last = now;
     m_vector = vector;
-    m_magnitude = magnitude;
+    m_what = what;
     return m_token;
 }
 

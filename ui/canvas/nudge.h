@@ -13,6 +13,9 @@ namespace tailpoint {
 /// The next multiple of `step` above (+1) or below (-1) `value`.
 double nextMultiple(double value, double step, int way);
 
+/// What a press changes.
+enum class Nudged { magnitude, direction, label, directionLabel };
+
 /// Presses that follow one another within kPause on the same quantity share a token.
 class NudgeToken {
 public:
@@ -20,7 +23,7 @@ public:
     static constexpr qint64 kPause = 600;
 
     explicit NudgeToken(Clock clock = {});
-    quint64 next(int vector, bool magnitude);
+    quint64 next(int vector, Nudged what);
     /// Something else happened: the next press begins a new step.
     void end() { m_token = 0; }
 
@@ -29,7 +32,7 @@ private:
     quint64 m_token = 0;
     qint64 m_last = 0;
     int m_vector = kNoVector;
-    bool m_magnitude = false;
+    Nudged m_what = Nudged::magnitude;
 };
 
 } // namespace tailpoint

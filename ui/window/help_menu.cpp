@@ -35,21 +35,25 @@ QString section(const QString& title, const QList<Line>& lines) {
 
 QString keysPage() {
     return QStringLiteral("<table>") +
-           section(Help::tr("On the sheet"),
-                   {{Help::tr("drag from the common point"), Help::tr("draws a new force")},
-                    {Help::tr("drag a tip"),
-                     Help::tr("changes a force; Shift holds its direction, Ctrl its magnitude")},
-                    {Help::tr("drag a shaft"), Help::tr("turns a force")},
-                    {Help::tr("Alt while dragging"), Help::tr("no snapping; Escape takes the drag back")},
-                    {Help::tr("double-click a label"), Help::tr("opens it for an exact value")},
-                    {Help::tr("wheel, Ctrl and + or −"),
-                     Help::tr("zooms; middle drag or Space drag moves the sheet")},
-                    {Help::tr("Tab"), Help::tr("takes the next force")},
-                    {Help::tr("arrows"),
-                     Help::tr("turn and stretch the selected force; with Shift by the last digit")},
-                    {Help::tr("Enter, Shift+Enter, F2"), Help::tr("type magnitude, direction, name")},
-                    {Help::tr("Insert, Delete"), Help::tr("adds and deletes a force")},
-                    {Help::tr("N"), Help::tr("takes the other answer")}}) +
+           section(
+               Help::tr("On the sheet"),
+               {{Help::tr("drag from the common point"), Help::tr("draws a new force")},
+                {Help::tr("drag a tip"),
+                 Help::tr("changes a force; Shift holds its direction, Ctrl its magnitude")},
+                {Help::tr("drag a shaft"), Help::tr("turns a force")},
+                {Help::tr("Alt while dragging"), Help::tr("no snapping; Escape takes the drag back")},
+                {Help::tr("double-click a label"), Help::tr("opens it for an exact value")},
+                {Help::tr("wheel, Ctrl and + or −"),
+                 Help::tr("zooms; middle drag or Space drag moves the sheet")},
+                {Help::tr("Tab"), Help::tr("takes the next force")},
+                {Help::tr("arrows"),
+                 Help::tr("turn and stretch the selected force; with Shift by the last digit")},
+                {Help::tr("Ctrl+arrows, Alt+arrows"),
+                 Help::tr("put its label, or that of its direction, elsewhere; with Shift by half a point. "
+                          "Ctrl+Backspace lets them find their own places")},
+                {Help::tr("Enter, Shift+Enter, F2"), Help::tr("type magnitude, direction, name")},
+                {Help::tr("Insert, Delete"), Help::tr("adds and deletes a force")},
+                {Help::tr("N"), Help::tr("takes the other answer")}}) +
            section(
                Help::tr("In the table of given values"),
                {{Help::tr("type"),
