@@ -2,6 +2,7 @@
 #include "core/explain/families.h"
 #include "core/explain/triangle.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <numbers>
@@ -38,6 +39,19 @@ Formula primed(Formula symbol, const std::string& prime) {
     return symbol;
 }
 
+/// The numbers that were carried on `from`, as far as they belong to both.
+void takeCarried(Blackboard& to, const Blackboard& from) {
+    const auto take = [](Arrow& arrow, const Arrow& carried) {
+        if (arrow.sizeGiven)
+            arrow.sizeNumber = carried.sizeNumber;
+        if (arrow.directionGiven && arrow.turned == carried.turned)
+            arrow.directionNumber = carried.directionNumber;
+    };
+    for (std::size_t i = 0; i < to.forces.size(); ++i)
+        take(to.forces[i], from.forces[i]);
+    take(to.sum, from.sum);
+}
+
 Answer answerOf(const Blackboard& board, const Ambiguous& q, std::size_t index) {
     const bool both = board.solved.solutions.size() > 1;
     Answer answer{Blackboard(board.sketch, board.solved, board.construction, index, board.options),
@@ -45,6 +59,7 @@ Answer answerOf(const Blackboard& board, const Ambiguous& q, std::size_t index) 
                   !both        ? ""
                   : index == 0 ? "′"
                                : "″"};
+    takeCarried(answer.board, board);
     return answer;
 }
 
@@ -177,6 +192,18 @@ void writeDecision(Blackboard& board, const Ambiguous& q, const Term& angle, con
         say("The calculator shows only the acute angle. Look for the other one, and decide."));
 }
 
+/// The direction of the line's other sense, half a turn on.
+void writeTurned(Blackboard& board, Step& step, const Ambiguous& q, Answer& answer) {
+    const Arrow& drawn = q.at(q.u);
+    Arrow& u = answer.board.at(drawn.index);
+    const Formula half = drawn.directionNumber.value > 0 ? negative(board.halfTurn()) : board.halfTurn();
+    Working working{
+        primed(u.theta, answer.prime), sum(drawn.theta, half), sum(drawn.directionNumber, half), {}};
+    u.directionNumber = board.settle(working, u.direction.value_or(0), Quantity::angle);
+    u.theta = *working.subject;
+    step.workings.push_back(std::move(working));
+}
+
 /// Third angle, magnitude and direction of one answer.
 void writeRest(Blackboard& board, const Ambiguous& q, Answer& answer, Term angle, const Term& acute) {
     const Triangle& t = answer.triangle;
@@ -202,6 +229,7 @@ void writeRest(Blackboard& board, const Ambiguous& q, Answer& answer, Term angle
                 "supplement.",
                 u.vector));
         angle = writeSupplement(board, step, primed(angle.symbol, answer.prime), angle, t.opposite(q.v));
+        writeTurned(board, step, q, answer);
     }
     name(q.v, angle.symbol);
     Term atK{primed(acute.symbol, answer.prime), acute.number};
@@ -247,13 +275,31 @@ void carryOver(Blackboard& board, const Answer& answer, const Ambiguous& q) {
 
 } // namespace
 
-void writeAmbiguous(Blackboard& board) {
+namespace {
+
+/// Of two answers the one on which both build: that in the sense drawn, where they differ in sense.
+std::size_t baseOf(const Blackboard& board) {
+    const auto& answers = board.solved.solutions;
+    const auto isTurned = [](const Solution& answer) {
+        return answer.sum.turned || std::any_of(answer.forces.begin(), answer.forces.end(),
+                                                [](const SolvedForce& force) { return force.turned; });
+    };
+    if (answers.size() < 2)
+        return board.solution;
+    return isTurned(answers[0]) && !isTurned(answers[1]) ? 1 : 0;
+}
+
+/// All of it on the board of one answer, the other told beside it; `chosen` ends it.
+void writeBoth(Blackboard& board, Blackboard& ending) {
     writeGiven(board);
     writeCount(board);
     Ambiguous q;
     buildQuestion(board, q.question);
-    if (q.triangle().isFlat())
-        return writeAlongOneLine(board);
+    if (q.triangle().isFlat()) {
+        writeAlongOneLine(board);
+        ending.worked = std::move(board.worked);
+        return;
+    }
     assign(q);
     writeSenses(board);
     writeEstimate(board, q);
@@ -267,12 +313,25 @@ void writeAmbiguous(Blackboard& board) {
         settleTriangle(answer);
         writeRest(board, q, answer, angle, acute);
         primeSymbols(answer, q);
-        (i == board.solution ? chosen : other).emplace(std::move(answer));
+        (i == ending.solution ? chosen : other).emplace(std::move(answer));
     }
-    carryOver(board, *chosen, q);
-    writeAnswer(board, other ? &other->board : nullptr);
-    writeCheck(board);
-    writeRoundingCost(board);
+    if (&board != &ending)
+        ending.worked = std::move(board.worked);
+    takeCarried(ending, board);
+    carryOver(ending, *chosen, q);
+    writeAnswer(ending, other ? &other->board : nullptr);
+    writeCheck(ending);
+    writeRoundingCost(ending);
+}
+
+} // namespace
+
+void writeAmbiguous(Blackboard& board) {
+    const std::size_t base = baseOf(board);
+    if (base == board.solution)
+        return writeBoth(board, board);
+    Blackboard first(board.sketch, board.solved, board.construction, base, board.options);
+    writeBoth(first, board);
 }
 
 } // namespace tailpoint::explaining

@@ -22,16 +22,6 @@ std::string freeName(const Sketch& sketch, std::initializer_list<std::string_vie
     return std::string(*(choices.end() - 1)) + "′";
 }
 
-/// "25.0°" -> "25.0", "°"; "0.44 rad" -> "0.44", "rad".
-std::pair<std::string, std::string> splitUnit(std::string shown) {
-    if (shown.ends_with("°"))
-        return {shown.substr(0, shown.size() - std::string_view("°").size()), "°"};
-    const auto space = shown.rfind(' ');
-    if (space == std::string::npos)
-        return {std::move(shown), {}};
-    return {shown.substr(0, space), shown.substr(space + 1)};
-}
-
 /// A vector without an answer: what is given of it.
 SolvedForce asGiven(const Force& force, const Sketch& sketch) {
     SolvedForce given;
@@ -117,8 +107,7 @@ Arrow Blackboard::arrowOf(const SolvedForce& found, const Force& given, int inde
 }
 
 Formula Blackboard::numberOf(double value, std::string shown) const {
-    auto [digits, unit] = splitUnit(std::move(shown));
-    Formula made = number(value, std::move(digits), std::move(unit));
+    Formula made = numberWithUnit(value, shown);
     if (options.handRounding)
         made.value = shownValue(made);
     return made;

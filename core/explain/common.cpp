@@ -177,6 +177,16 @@ void writeCount(Blackboard& board) {
 
 namespace {
 
+/// "3.6° clockwise from +x", the angle as a number.
+Prose wayOf(const Blackboard& board, const Arrow& arrow) {
+    const double value = arrow.directionNumber.value;
+    const std::string words = withMinusSigns(directionWords(value, board.sketch)),
+                      size = shownAngle(std::abs(value), board.sketch);
+    if (!words.starts_with(size))
+        return say(words);
+    return say("{}" + words.substr(size.size()), numberWithUnit(std::abs(value), size));
+}
+
 /// "R = 520 N, 3.6° clockwise from +x" of one vector, as far as it was asked for.
 void appendFound(Prose& prose, const Blackboard& board, const Arrow& arrow) {
     if (!prose.pieces.empty())
@@ -186,15 +196,19 @@ void appendFound(Prose& prose, const Blackboard& board, const Arrow& arrow) {
         append(prose, say("{}: it has no direction", equal(arrow.size, arrow.sizeNumber)));
         return;
     }
-    const std::string way = directionWords(arrow.directionNumber.value, board.sketch);
-    if (!arrow.sizeGiven && !arrow.directionGiven)
-        append(prose, say("{}, {}", equal(arrow.size, arrow.sizeNumber), inWords(withMinusSigns(way))));
-    else if (!arrow.sizeGiven)
-        append(prose,
-               say("{}{}", equal(arrow.size, arrow.sizeNumber),
-                   inWords(arrow.turned ? ", in the other sense of its line: " + way : std::string())));
-    else if (!arrow.directionGiven)
-        append(prose, say("{} acts {}", arrow.vector, inWords(withMinusSigns(way))));
+    if (!arrow.sizeGiven && !arrow.directionGiven) {
+        append(prose, say("{},", equal(arrow.size, arrow.sizeNumber)));
+        append(prose, wayOf(board, arrow));
+    } else if (!arrow.sizeGiven) {
+        append(prose, say("{}", equal(arrow.size, arrow.sizeNumber)));
+        if (arrow.turned) {
+            prose.pieces.emplace_back(std::string(", in the other sense of its line:"));
+            append(prose, wayOf(board, arrow));
+        }
+    } else if (!arrow.directionGiven) {
+        append(prose, say("{} acts", arrow.vector));
+        append(prose, wayOf(board, arrow));
+    }
 }
 
 bool wasSought(const Arrow& arrow) {

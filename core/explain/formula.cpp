@@ -99,6 +99,16 @@ Formula number(double value, std::string shown, std::string unit) {
     return formula;
 }
 
+Formula numberWithUnit(double value, std::string_view shown) {
+    constexpr std::string_view degree = "°";
+    if (shown.ends_with(degree))
+        return number(value, std::string(shown.substr(0, shown.size() - degree.size())), std::string(degree));
+    const auto space = shown.rfind(' ');
+    if (space == std::string_view::npos)
+        return number(value, std::string(shown));
+    return number(value, std::string(shown.substr(0, space)), std::string(shown.substr(space + 1)));
+}
+
 Formula count(int value) {
     return number(value, std::to_string(value));
 }

@@ -43,6 +43,8 @@ struct Formula {
 
 /// `shown` has an ASCII minus and may have an exponent ("1.23e8").
 Formula number(double value, std::string shown, std::string unit = {});
+/// `shown` with its unit behind: "25.0°", "340 N".
+Formula numberWithUnit(double value, std::string_view shown);
 Formula count(int value); ///< a plain whole number
 /// The number that the shown digits stand for by themselves ("π" and multiples of it: the full value).
 double shownValue(const Formula& number);

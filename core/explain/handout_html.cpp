@@ -99,14 +99,6 @@ void appendStep(std::string& out, const Step& step) {
     out += "</li>\n";
 }
 
-std::string questionHtml(const Sentence& sentence) {
-    std::string out;
-    for (const Words& words : sentence)
-        out +=
-            words.symbol ? "<span class=\"s\">" + xmlEscaped(words.text) + "</span>" : xmlEscaped(words.text);
-    return out;
-}
-
 std::string_view withoutXmlHead(std::string_view svg) {
     const auto start = svg.find("<svg");
     return start == std::string_view::npos ? std::string_view() : svg.substr(start);
@@ -125,7 +117,7 @@ void appendStatement(std::string& out, const Handout& handout) {
         appendParagraph(out, handout.given.sentence, "statement");
     if (handout.given.table)
         appendTable(out, *handout.given.table);
-    out += "<p class=\"statement\">" + questionHtml(handout.question) + "</p>\n";
+    out += "<p class=\"statement\">" + toHtml(proseOf(handout.question)) + "</p>\n";
 }
 
 } // namespace

@@ -94,19 +94,12 @@ void appendStep(std::string& out, const Step& step) {
         out += "\\trap{" + toLatex(note) + "}\n";
 }
 
-std::string questionLatex(const Sentence& sentence) {
-    std::string out;
-    for (const Words& words : sentence)
-        out += words.symbol ? "$" + toLatex(magnitudeSymbol(words.text)) + "$" : latexEscaped(words.text);
-    return out;
-}
-
 void appendStatement(std::string& out, const Handout& handout) {
     if (!handout.given.sentence.pieces.empty())
         out += toLatex(handout.given.sentence) + "\n\n";
     if (handout.given.table)
         appendTable(out, *handout.given.table);
-    out += questionLatex(handout.question) + "\n\n";
+    out += toLatex(proseOf(handout.question)) + "\n\n";
 }
 
 } // namespace

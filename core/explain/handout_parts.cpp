@@ -11,11 +11,16 @@ bool isSame(const Step& a, const Step& b) {
     return a.key == b.key && a.title == b.title && toText(a) == toText(b);
 }
 
-bool isShared(const Step& step, const std::vector<Worked>& answers) {
-    return std::all_of(answers.begin(), answers.end(), [&](const Worked& worked) {
-        return std::any_of(worked.steps.begin(), worked.steps.end(),
-                           [&](const Step& other) { return isSame(step, other); });
-    });
+/// How many steps all answers begin with: what comes after one that differs builds on it.
+std::size_t sharedSteps(const std::vector<Worked>& answers) {
+    std::size_t count = 0;
+    const auto& first = answers.front().steps;
+    const auto sharesNext = [&](const Worked& worked) {
+        return count < worked.steps.size() && isSame(first[count], worked.steps[count]);
+    };
+    while (count < first.size() && std::all_of(answers.begin(), answers.end(), sharesNext))
+        ++count;
+    return count;
 }
 
 void add(std::vector<HandoutPart>& parts, HandoutPart part) {
@@ -47,16 +52,15 @@ std::vector<HandoutPart> partsOf(const Handout& handout) {
         add(parts, everyStep(answers.front()));
         return parts;
     }
+    const std::size_t count = sharedSteps(answers);
     HandoutPart shared{"Solution", {}, 1};
-    for (const Step& step : answers.front().steps)
-        if (isShared(step, answers))
-            shared.steps.push_back(&step);
+    for (std::size_t i = 0; i < count; ++i)
+        shared.steps.push_back(&answers.front().steps[i]);
     add(parts, std::move(shared));
     for (std::size_t i = 0; i < answers.size(); ++i) {
         HandoutPart own{"Answer " + std::to_string(i + 1) + " of " + std::to_string(answers.size()), {}, 1};
-        for (const Step& step : answers[i].steps)
-            if (!isShared(step, answers))
-                own.steps.push_back(&step);
+        for (std::size_t at = count; at < answers[i].steps.size(); ++at)
+            own.steps.push_back(&answers[i].steps[at]);
         add(parts, std::move(own));
     }
     return parts;

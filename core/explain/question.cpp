@@ -9,12 +9,20 @@ namespace tailpoint {
 namespace {
 
 constexpr std::size_t kMostListed = 5; ///< longer lists are counted
+constexpr std::string_view kIs = " = ";
 
 Words word(std::string text) {
-    return {std::move(text), false};
+    return {std::move(text), false, false};
 }
 Words symbol(std::string name) {
-    return {std::move(name), true};
+    return {std::move(name), true, false};
+}
+Words quantity(std::string shown) {
+    return {std::move(shown), false, true};
+}
+
+bool isPlain(const Words& words) {
+    return !words.symbol && !words.quantity;
 }
 
 void append(Sentence& sentence, const Sentence& more) {
@@ -46,11 +54,11 @@ Sentence forcesOf(const Sketch& sketch) {
 }
 
 /// " at 10.0°", " along the line at slope 3 : 4".
-std::string directionPhrase(const Direction& direction, const Sketch& sketch, bool line) {
-    std::string out = line ? " along the line at " : " at ";
-    if (std::holds_alternative<SlopeForm>(direction.form))
-        out += "slope ";
-    return out += shownAsGiven(direction, sketch);
+Sentence directionPhrase(const Direction& direction, const Sketch& sketch, bool line) {
+    const std::string at = line ? " along the line at " : " at ", way = shownAsGiven(direction, sketch);
+    if (std::holds_alternative<AngleForm>(direction.form))
+        return {word(at), quantity(way)};
+    return {word(at + (std::holds_alternative<SlopeForm>(direction.form) ? "slope " : "") + way)};
 }
 
 /// "R = 400 N at 10.0°", "R = 400 N", "R acts at 10.0°"; empty where the sum says nothing.
@@ -58,13 +66,13 @@ Sentence sumStated(const Sketch& sketch) {
     const Force& sum = sketch.sum;
     Sentence out;
     if (isGiven(sum.magnitude))
-        out = {symbol(sum.name),
-               word(" = " + shownForceWithUnit(*sum.magnitude.value, sketch, Origin::typed))};
+        out = {symbol(sum.name), word(std::string(kIs)),
+               quantity(shownForceWithUnit(*sum.magnitude.value, sketch, Origin::typed))};
     if (!isGiven(sum.direction))
         return out;
     if (out.empty())
         out = {symbol(sum.name), word(" acts")};
-    out.push_back(word(directionPhrase(sum.direction, sketch, sum.lineOfActionOnly)));
+    append(out, directionPhrase(sum.direction, sketch, sum.lineOfActionOnly));
     return out;
 }
 
@@ -130,8 +138,8 @@ Sentence aboutSmallest(const Sketch& sketch) {
     }
     Sentence out{word("Find the smallest force "), symbol(*sketch.smallest)};
     if (isGiven(sketch.sum.direction)) {
-        append(out, {word(" that puts "), symbol(sketch.sum.name),
-                     word(directionPhrase(sketch.sum.direction, sketch, sketch.sum.lineOfActionOnly))});
+        append(out, {word(" that puts "), symbol(sketch.sum.name)});
+        append(out, directionPhrase(sketch.sum.direction, sketch, sketch.sum.lineOfActionOnly));
     }
     return out;
 }
@@ -190,12 +198,31 @@ Sentence question(const Sketch& sketch) {
     sentence.push_back(word("."));
     Sentence joined;
     for (const Words& words : sentence) {
-        if (!joined.empty() && !joined.back().symbol && !words.symbol)
+        if (!joined.empty() && isPlain(joined.back()) && isPlain(words) && words.text != kIs)
             joined.back().text += words.text;
         else
             joined.push_back(words);
     }
     return joined;
+}
+
+Prose proseOf(const Sentence& sentence) {
+    Prose prose;
+    const auto quantityFormula = [](const Words& words) { return numberWithUnit(0, words.text); };
+    for (std::size_t i = 0; i < sentence.size(); ++i) {
+        const Words& words = sentence[i];
+        const bool equation = words.symbol && i + 2 < sentence.size() && sentence[i + 1].text == kIs;
+        if (equation) {
+            prose.pieces.emplace_back(equal(magnitudeSymbol(words.text), quantityFormula(sentence[i + 2])));
+            i += 2;
+        } else if (words.symbol)
+            prose.pieces.emplace_back(magnitudeSymbol(words.text));
+        else if (words.quantity)
+            prose.pieces.emplace_back(quantityFormula(words));
+        else
+            prose.pieces.emplace_back(words.text);
+    }
+    return prose;
 }
 
 std::string plain(const Sentence& sentence) {

@@ -2,6 +2,7 @@
 // Here the question itself, as panel, report and handout put it.
 #pragma once
 
+#include "core/explain/prose.h"
 #include "core/solve/solve.h"
 
 #include <string>
@@ -9,10 +10,10 @@
 
 namespace tailpoint {
 
-/// A piece of a sentence; symbols are set in italics.
+/// A piece of a sentence; symbols are set in italics, quantities ("400 N") as numbers are.
 struct Words {
     std::string text; ///< UTF-8, ASCII minus
-    bool symbol = false;
+    bool symbol = false, quantity = false;
     bool operator==(const Words&) const = default;
 };
 using Sentence = std::vector<Words>;
@@ -21,6 +22,9 @@ using Sentence = std::vector<Words>;
 /// leaves to find, whether it can be answered or not; with nothing to find it asks whether the equation
 /// holds. Long lists of forces are counted ("the resultant R of the 5 forces").
 Sentence question(const Sketch& sketch);
+
+/// The same with its symbols and quantities as formulas: "R = 400 N" is one.
+Prose proseOf(const Sentence& sentence);
 
 /// The sentence's text alone.
 std::string plain(const Sentence& sentence);

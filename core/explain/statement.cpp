@@ -38,6 +38,16 @@ std::string_view preposition(const Force& force) {
     return std::holds_alternative<SlopeForm>(force.direction.form) ? " along " : " at ";
 }
 
+/// " at 25.0°", an angle as a number.
+void appendWay(Prose& out, const Force& force, const Sketch& sketch) {
+    const std::string at(preposition(force));
+    const auto* angle = std::get_if<AngleForm>(&force.direction.form);
+    if (angle && !force.direction.plusMinus)
+        appendPieces(out, at + "{}", {numberWithUnit(angle->value, shownAsGiven(force.direction, sketch))});
+    else
+        appendPieces(out, at + wayWords(force.direction, sketch), {});
+}
+
 Prose inSentence(const Force& force, const Sketch& sketch) {
     Prose out;
     if (force.magnitude.value)
@@ -45,7 +55,7 @@ Prose inSentence(const Force& force, const Sketch& sketch) {
     else
         out = say("{} of unknown magnitude", vectorOf(force.name));
     if (isGiven(force.direction))
-        appendPieces(out, std::string(preposition(force)) + wayWords(force.direction, sketch), {});
+        appendWay(out, force, sketch);
     else if (force.magnitude.value != 0.0)
         appendPieces(out, " in an unknown direction", {});
     if (force.lineOfActionOnly)

@@ -196,9 +196,10 @@ TEST(HandoutPagesTest, KeepAllInkWithinTheMarginsOfEveryPaper) {
     for (const QString& name : QDir(QStringLiteral(TAILPOINT_SAMPLES)).entryList({QStringLiteral("*.json")}))
         for (const Paper& paper : kPapers) {
             const Result result = resultOf(sampled(name.toUtf8().constData()));
-            const HandoutPages pages(handoutOf(result, {}, 50),
-                                     handoutFigure(result, {}, kHandoutWidth, kHandoutFigureHeight),
-                                     {paper.width, paper.height});
+            const HandoutPages pages(
+                handoutOf(result, {}, 50),
+                handoutFigure(result, {}, kHandoutWidth, handoutFigureHeight(result, {})),
+                {paper.width, paper.height});
             ASSERT_GE(pages.count(), 1) << name.toStdString();
             EXPECT_LE(pages.count(), 7) << name.toStdString();
             const double scale = HandoutPages::resolution() / 72.0;
@@ -221,9 +222,9 @@ TEST(HandoutPagesTest, KeepAllInkWithinTheMarginsOfEveryPaper) {
 
 TEST(HandoutPagesTest, KeepEachStepWholeWhereItFitsOnAPage) {
     const Result result = resultOf(sampled("survey-raft.json"));
-    const auto groups = handoutGroups(handoutOf(result, {}, 50),
-                                      handoutFigure(result, {}, kHandoutWidth, kHandoutFigureHeight),
-                                      kHandoutWidth * unitsInPoint());
+    const auto groups = handoutGroups(
+        handoutOf(result, {}, 50), handoutFigure(result, {}, kHandoutWidth, handoutFigureHeight(result, {})),
+        kHandoutWidth * unitsInPoint());
     int numbers = 0;
     for (const auto& group : groups)
         for (const auto& block : group)
@@ -243,7 +244,8 @@ TEST(HandoutPagesTest, BreakALongTableOverPages) {
     }
     const Result result = resultOf(sketch);
     const HandoutPages pages(handoutOf(result, {}, 50),
-                             handoutFigure(result, {}, kHandoutWidth, kHandoutFigureHeight), {595, 842});
+                             handoutFigure(result, {}, kHandoutWidth, handoutFigureHeight(result, {})),
+                             {595, 842});
     EXPECT_GT(pages.count(), 4);
 }
 

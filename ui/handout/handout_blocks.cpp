@@ -113,16 +113,6 @@ private:
     std::vector<Kept> m_groups;
 };
 
-Prose proseOf(const Sentence& sentence) {
-    Prose prose;
-    for (const Words& words : sentence)
-        if (words.symbol)
-            prose.pieces.emplace_back(magnitudeSymbol(words.text));
-        else
-            prose.pieces.emplace_back(words.text);
-    return prose;
-}
-
 } // namespace
 
 int handoutResolution() {

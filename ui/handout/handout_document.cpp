@@ -40,9 +40,9 @@ std::vector<Worked> workedAnswers(const Result& result, const ExplainOptions& op
 /// `figureText` makes the output's own form of the figure.
 template <class FigureText>
 Handout handoutWith(const Result& result, const HandoutChoice& choice, FigureText figureText) {
-    const DisplayList figure = handoutFigure(result, choice, kHandoutWidth, kHandoutFigureHeight);
-    Handout handout =
-        handoutOf(result, choice, handoutDivision(result, choice, kHandoutWidth, kHandoutFigureHeight));
+    const double height = handoutFigureHeight(result, choice);
+    const DisplayList figure = handoutFigure(result, choice, kHandoutWidth, height);
+    Handout handout = handoutOf(result, choice, handoutDivision(result, choice, kHandoutWidth, height));
     handout.figure = figureText(figure).toStdString();
     return handout;
 }
@@ -57,6 +57,16 @@ DisplayList handoutFigure(const Result& result, const HandoutChoice& choice, dou
     if (!choice.solution) // what is read aloud gives nothing away either
         figure.description = plain(question(result.sketch));
     return figure;
+}
+
+double handoutFigureHeight(const Result& result, const HandoutChoice& choice) {
+    constexpr double step = 30, enough = 0.97; // of the scale that the most height would give
+    const auto scaleAt = [&](double height) { return viewOf(result, choice, kHandoutWidth, height).scale; };
+    const double most = scaleAt(kMostFigureHeight);
+    double height = kLeastFigureHeight;
+    while (height < kMostFigureHeight && scaleAt(height) < enough * most)
+        height += step;
+    return std::min(height, kMostFigureHeight);
 }
 
 double handoutDivision(const Result& result, const HandoutChoice& choice, double width, double height) {

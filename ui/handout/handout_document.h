@@ -33,6 +33,9 @@ QByteArray handoutHtml(const Result& result, const HandoutChoice& choice);
 QByteArray handoutLatex(const Result& result, const HandoutChoice& choice);
 
 /// A handout's column on the page, points; fits A4 and Letter.
-inline constexpr double kHandoutWidth = 480, kHandoutFigureHeight = 310;
+inline constexpr double kHandoutWidth = 480;
+/// As high as the figure needs to fill the column's width, within limits.
+double handoutFigureHeight(const Result& result, const HandoutChoice& choice);
+inline constexpr double kLeastFigureHeight = 310, kMostFigureHeight = 400;
 
 } // namespace tailpoint

@@ -13,6 +13,16 @@ namespace {
 
 constexpr double kMargin = 54, kFoot = 30; ///< points: round the text; the page's number from the lower edge
 
+constexpr double kMostEmpty = 0.3; ///< of a page's height, to keep a step whole
+
+/// Height of a step's title with its first two blocks: less than that is not begun at the foot of a page.
+double headOf(const HandoutPages::Kept& group) {
+    double height = 0;
+    for (std::size_t i = 0; i < std::min<std::size_t>(3, group.size()); ++i)
+        height += group[i].before + group[i].height;
+    return height;
+}
+
 } // namespace
 
 int HandoutPages::resolution() {
@@ -27,8 +37,8 @@ HandoutPages::HandoutPages(const Handout& handout, DisplayList figure, QSizeF pa
     flow();
 }
 
-/// Groups one below the other; one that no longer fits begins a page, one that fits on no page is broken
-/// between its blocks.
+/// Groups one below the other; one that no longer fits begins a page. One that fits on no page, or would
+/// leave much of this one empty, is broken between its blocks.
 void HandoutPages::flow() {
     const double top = kMargin * unitsInPoint(), bottom = m_height - kMargin * unitsInPoint();
     double y = top;
@@ -37,7 +47,9 @@ void HandoutPages::flow() {
         double height = 0;
         for (const Block& block : group)
             height += block.before + block.height;
-        if (y > top && y + height > bottom && height - group.front().before <= bottom - top) {
+        const bool fitsAlone = height - group.front().before <= bottom - top,
+                   leavesMuch = bottom - y > kMostEmpty * (bottom - top) && y + headOf(group) <= bottom;
+        if (y > top && y + height > bottom && fitsAlone && !leavesMuch) {
             m_pages.emplace_back();
             y = top;
         }
@@ -104,8 +116,9 @@ void HandoutPages::paintFoot(QPainter& painter, int index) const {
 }
 
 bool paintHandout(QPagedPaintDevice& device, const Result& result, const HandoutChoice& choice) {
-    const DisplayList figure = handoutFigure(result, choice, kHandoutWidth, kHandoutFigureHeight);
-    const double division = handoutDivision(result, choice, kHandoutWidth, kHandoutFigureHeight);
+    const double height = handoutFigureHeight(result, choice);
+    const DisplayList figure = handoutFigure(result, choice, kHandoutWidth, height);
+    const double division = handoutDivision(result, choice, kHandoutWidth, height);
     const HandoutPages pages(handoutOf(result, choice, division), figure,
                              device.pageLayout().fullRectPoints().size());
     QPainter painter;

@@ -172,13 +172,7 @@ Step opening(const Sketch& sketch) {
     Step step;
     step.key = "question";
     step.title = sketch.title.empty() ? Words::tr("Forces on a point").toStdString() : sketch.title;
-    Prose asked;
-    for (const auto& words : question(sketch))
-        if (words.symbol)
-            asked.pieces.emplace_back(magnitudeSymbol(words.text));
-        else
-            asked.pieces.emplace_back(words.text);
-    step.reasoning.push_back(std::move(asked));
+    step.reasoning.push_back(proseOf(question(sketch)));
     step.stage = Stage::given;
     return step;
 }
