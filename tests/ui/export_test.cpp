@@ -1,7 +1,8 @@
 // Export figure: what its choices do, where it goes, what is remembered, and its printed pages.
+#include "window_fixture.h"
+
 #include "ui/canvas/canvas.h"
 #include "ui/window/export_dialog.h"
-#include "ui/window/main_window.h"
 
 #include <QAction>
 #include <QCheckBox>
@@ -23,32 +24,12 @@
 namespace tailpoint::test {
 namespace {
 
-class ExportWindow : public ::testing::Test {
+class ExportWindow : public OpenWindow {
 protected:
-    void SetUp() override {
-        ASSERT_TRUE(folder.isValid());
-        QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, folder.path());
-        qputenv("XDG_STATE_HOME", folder.filePath(QStringLiteral("state")).toUtf8());
-        open();
-    }
-    void open() {
-        window.reset();
-        window = std::make_unique<MainWindow>();
-        window->resize(1200, 760);
-        window->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
-    }
-    ExportDialog& ask() {
-        window->findChild<QAction*>(QStringLiteral("fileExport"))->trigger();
-        auto* dialog = window->findChild<ExportDialog*>();
-        EXPECT_TRUE(dialog && dialog->isVisible());
-        return *dialog;
-    }
+    ExportDialog& ask() { return OpenWindow::ask<ExportDialog>("fileExport"); }
     template <class T>
-    T* part(ExportDialog& dialog, const char* name) {
-        auto* found = dialog.findChild<T*>(QLatin1String(name));
-        EXPECT_NE(found, nullptr) << name;
-        return found;
+    static T* part(ExportDialog& dialog, const char* name) {
+        return child<T>(dialog, name);
     }
     void choose(ExportDialog& dialog, const char* box, const QVariant& data) {
         auto* combo = part<QComboBox>(dialog, box);
@@ -56,15 +37,6 @@ protected:
         QCoreApplication::processEvents();
     }
     QString fault(ExportDialog& dialog) { return part<QLabel>(dialog, "exportFault")->text(); }
-    QString file(const char* name) const { return folder.filePath(QLatin1String(name)); }
-    static QByteArray bytesOf(const QString& path) {
-        QFile in(path);
-        EXPECT_TRUE(in.open(QIODevice::ReadOnly)) << path.toStdString();
-        return in.readAll();
-    }
-
-    QTemporaryDir folder;
-    std::unique_ptr<MainWindow> window;
 };
 
 TEST_F(ExportWindow, SavesInTheChosenFormAndTheEndingDecides) {
@@ -79,6 +51,16 @@ TEST_F(ExportWindow, SavesInTheChosenFormAndTheEndingDecides) {
     EXPECT_FALSE(dialog.saveTo(file("raft.doc")));
     EXPECT_FALSE(fault(dialog).isEmpty());
     EXPECT_FALSE(QFile::exists(file("raft.doc")));
+}
+
+TEST_F(ExportWindow, ASavedSvgOpensAsTheSketchAgain) {
+    change();
+    const Sketch kept = window->document().sketch();
+    ASSERT_TRUE(ask().saveTo(file("raft.svg")));
+    window->document().undoStack().setClean();
+    trigger("fileNew");
+    ASSERT_TRUE(window->openPath(file("raft.svg")));
+    EXPECT_EQ(window->document().sketch(), kept);
 }
 
 TEST_F(ExportWindow, AFolderThatCantBeWrittenIsSaidInTheDialog) {

@@ -1,9 +1,10 @@
 // Make handout: what its choices do, where it goes, what is remembered, and its pages.
+#include "window_fixture.h"
+
 #include "ui/canvas/canvas.h"
 #include "ui/handout/handout_blocks.h"
 #include "ui/panel/panel.h"
 #include "ui/window/handout_dialog.h"
-#include "ui/window/main_window.h"
 
 #include <QAction>
 #include <QCheckBox>
@@ -24,45 +25,17 @@
 namespace tailpoint::test {
 namespace {
 
-class HandoutWindow : public ::testing::Test {
+class HandoutWindow : public OpenWindow {
 protected:
-    void SetUp() override {
-        ASSERT_TRUE(folder.isValid());
-        QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, folder.path());
-        qputenv("XDG_STATE_HOME", folder.filePath(QStringLiteral("state")).toUtf8());
-        open();
-    }
-    void open() {
-        window.reset();
-        window = std::make_unique<MainWindow>();
-        window->resize(1200, 760);
-        window->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
-    }
-    HandoutDialog& ask() {
-        window->findChild<QAction*>(QStringLiteral("fileHandout"))->trigger();
-        auto* dialog = window->findChild<HandoutDialog*>();
-        EXPECT_TRUE(dialog && dialog->isVisible());
-        return *dialog;
-    }
+    HandoutDialog& ask() { return OpenWindow::ask<HandoutDialog>("fileHandout"); }
     template <class T>
-    T* part(HandoutDialog& dialog, const char* name) {
-        auto* found = dialog.findChild<T*>(QLatin1String(name));
-        EXPECT_NE(found, nullptr) << name;
-        return found;
+    static T* part(HandoutDialog& dialog, const char* name) {
+        return child<T>(dialog, name);
     }
     void choose(HandoutDialog& dialog, const char* box, const char* data) {
         auto* combo = part<QComboBox>(dialog, box);
         combo->setCurrentIndex(combo->findData(QLatin1String(data)));
     }
-    QString file(const char* name) const { return folder.filePath(QLatin1String(name)); }
-    static QByteArray bytesOf(const QString& path) {
-        QFile in(path);
-        return in.open(QIODevice::ReadOnly) ? in.readAll() : QByteArray();
-    }
-
-    QTemporaryDir folder;
-    std::unique_ptr<MainWindow> window;
 };
 
 TEST_F(HandoutWindow, IsBuiltOnFirstUseOnly) {

@@ -5,7 +5,7 @@
 #include "ui/document/recovery.h"
 #include "ui/panel/panel.h"
 #include "ui/panel/solution_view.h"
-#include "ui/window/main_window.h"
+#include "window_fixture.h"
 
 #include <QAction>
 #include <QApplication>
@@ -25,37 +25,8 @@
 namespace tailpoint::test {
 namespace {
 
-class WindowTest : public ::testing::Test {
+class WindowTest : public OpenWindow {
 protected:
-    void SetUp() override {
-        ASSERT_TRUE(folder.isValid());
-        QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, folder.path());
-        qputenv("XDG_STATE_HOME", folder.filePath(QStringLiteral("state")).toUtf8());
-        open();
-    }
-    void open() {
-        window = std::make_unique<MainWindow>();
-        window->resize(1200, 760);
-        window->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
-    }
-    void trigger(const char* name) {
-        auto* action = child<QAction>(*window, name);
-        ASSERT_TRUE(action);
-        ASSERT_TRUE(action->isEnabled()) << name;
-        action->trigger();
-    }
-    template <class T>
-    T* child(QWidget& parent, const char* name) {
-        auto* found = parent.findChild<T*>(QLatin1String(name));
-        EXPECT_NE(found, nullptr) << name;
-        return found;
-    }
-    void change() {
-        Sketch sketch = window->document().sketch();
-        sketch.forces.at(0).magnitude.value = 360;
-        ASSERT_FALSE(window->document().edit(sketch, QStringLiteral("change")));
-    }
     /// Answers the next question with one of its buttons.
     void answerNext(QMessageBox::StandardButton button, bool& asked) {
         auto* timer = new QTimer(window.get());
@@ -68,11 +39,7 @@ protected:
         });
         timer->start(5);
     }
-    QString file(const char* name) const { return folder.filePath(QLatin1String(name)); }
     QString notice() { return child<QLabel>(*window, "noticeText")->text(); }
-
-    QTemporaryDir folder;
-    std::unique_ptr<MainWindow> window;
 };
 
 TEST_F(WindowTest, TheFirstStartShowsTheRaftWithItsAnswer) {
@@ -93,18 +60,6 @@ TEST_F(WindowTest, ASketchComesBackFromItsFile) {
     trigger("fileNew");
     EXPECT_TRUE(window->document().sketch().forces.empty());
     ASSERT_TRUE(window->openPath(file("raft.json")));
-    EXPECT_EQ(window->document().sketch(), kept);
-}
-
-TEST_F(WindowTest, AnExportedFigureOpensAsTheSketchAgain) {
-    change();
-    const Sketch kept = window->document().sketch();
-    ASSERT_TRUE(window->exportTo(file("raft.svg")));
-    ASSERT_TRUE(window->exportTo(file("raft.pdf")));
-    ASSERT_TRUE(window->exportTo(file("raft.png")));
-    EXPECT_FALSE(window->exportTo(file("raft.doc")));
-    EXPECT_FALSE(QFile::exists(file("raft.doc")));
-    ASSERT_TRUE(window->openPath(file("raft.svg")));
     EXPECT_EQ(window->document().sketch(), kept);
 }
 

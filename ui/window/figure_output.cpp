@@ -2,59 +2,40 @@
 
 #include "ui/canvas/canvas.h"
 #include "ui/document/sketch_document.h"
+#include "ui/handout/figure_job.h"
 #include "ui/panel/answer_text.h"
-#include "ui/render/render.h"
 
-#include <QBuffer>
+#include <QImage>
 #include <QMimeData>
 
 namespace tailpoint {
 
 namespace {
 
-constexpr double kPngScale = 300.0 / 72.0; // pixels a point: 300 dots an inch
-
-DisplayList figureOf(const SketchDocument& document, const Canvas& canvas) {
-    FigureOptions options = canvas.figureOptions();
-    options.highlighted = kNoVector;
-    options.note = true; // nothing beside the figure tells the answer there
-    const Result& result = document.result();
-    const QtTextMeasure measure;
-    return compose(result.sketch, result.solved, result.construction, canvas.view(), options, measure).list;
+FigureJob jobFor(const Canvas& canvas, FigureForm form) {
+    FigureJob job;
+    job.form = form;
+    job.options = canvas.figureOptions();
+    job.options.note = true; // nothing beside the figure tells the answer there
+    job.theme = canvas.theme();
+    job.view = canvas.view();
+    job.width = canvas.view().width;
+    job.height = canvas.view().height;
+    return job;
 }
 
-QByteArray pngOf(const QImage& image) {
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    buffer.open(QIODevice::WriteOnly);
-    image.save(&buffer, "PNG");
-    return bytes;
+QByteArray bytesOf(const SketchDocument& document, const Canvas& canvas, FigureForm form) {
+    const auto files = figureFiles(document.result(), jobFor(canvas, form));
+    const auto* made = std::get_if<std::vector<FigureFile>>(&files);
+    return made == nullptr || made->empty() ? QByteArray() : made->front().bytes;
 }
 
 } // namespace
 
-std::optional<QByteArray> figureBytes(const SketchDocument& document, const Canvas& canvas,
-                                      const QString& kind) {
-    const Theme& theme = themeOf(canvas.theme());
-    const DisplayList figure = figureOf(document, canvas);
-    if (kind == QLatin1String("svg")) {
-        return toSvg(figure, theme, writeSketch(document.sketch()));
-    }
-    if (kind == QLatin1String("pdf")) {
-        return toPdf(figure, theme);
-    }
-    if (kind == QLatin1String("png")) {
-        return pngOf(toImage(figure, theme, kPngScale));
-    }
-    return std::nullopt;
-}
-
 QMimeData* figureForClipboard(const SketchDocument& document, const Canvas& canvas) {
-    const Theme& theme = themeOf(canvas.theme());
-    const DisplayList figure = figureOf(document, canvas);
     auto* data = new QMimeData;
-    data->setData(QStringLiteral("image/svg+xml"), toSvg(figure, theme, writeSketch(document.sketch())));
-    data->setImageData(toImage(figure, theme, kPngScale));
+    data->setData(QStringLiteral("image/svg+xml"), bytesOf(document, canvas, FigureForm::svg));
+    data->setImageData(QImage::fromData(bytesOf(document, canvas, FigureForm::png)));
     data->setText(valuesAsText(document.result()));
     return data;
 }

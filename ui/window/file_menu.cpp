@@ -5,7 +5,6 @@
 #include "ui/panel/panel.h"
 #include "ui/style/symbols.h"
 #include "ui/window/export_dialog.h"
-#include "ui/window/figure_output.h"
 #include "ui/window/handout_dialog.h"
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
@@ -178,7 +177,7 @@ bool FileMenu::chooseAndSave() {
     const QString ending = QFileInfo(path).suffix().toLower();
     if (ending.isEmpty()) {
         path += QStringLiteral(".json");
-    } else if (figureBytes(m_parts.document, m_parts.canvas, ending)) {
+    } else if (figureFormFrom(ending)) {
         m_parts.notice.say(
             tr("Not saved \u2013 a sketch ends in .json; for .%1 use Export figure").arg(ending));
         return false;
@@ -195,21 +194,6 @@ void FileMenu::chooseAndExport() {
         connect(dialog, &ExportDialog::said, &m_parts.hints, &HintLine::setHint);
     }
     dialog->ask(suggestedName({}));
-}
-
-bool FileMenu::exportTo(const QString& path) {
-    const auto bytes = figureBytes(m_parts.document, m_parts.canvas, QFileInfo(path).suffix().toLower());
-    if (!bytes) {
-        m_parts.notice.say(tr("Not exported \u2013 the name must end in .svg, .pdf or .png"));
-        return false;
-    }
-    if (const auto error = saveBytes(path, *bytes)) {
-        m_parts.notice.say(tr("Not exported \u2013 %1: %2").arg(QFileInfo(path).fileName(), error->line()));
-        return false;
-    }
-    m_parts.notice.say({});
-    m_parts.hints.setHint(tr("The figure is in %1").arg(path));
-    return true;
 }
 
 /// Built on first use: a start does not pay for it.

@@ -19,8 +19,6 @@ public:
     /// Opens without asking. False: the open sketch stays, and the notice says why.
     bool open(const QString& path);
     bool saveTo(const QString& path);
-    /// A figure as it is seen; the ending of `path` decides: svg, pdf or png.
-    bool exportTo(const QString& path);
     /// The welcome sketch of the resources, without a path of its own.
     void welcome();
     void startEmpty();

@@ -210,10 +210,6 @@ bool MainWindow::openPath(const QString& path) {
 bool MainWindow::saveTo(const QString& path) {
     return d->files->saveTo(path);
 }
-bool MainWindow::exportTo(const QString& path) {
-    return d->files->exportTo(path);
-}
-
 void MainWindow::setTheme(ThemeName name) {
     const Theme& theme = themeOf(name);
     QApplication::setPalette(paletteOf(theme)); // dialogs and menus too

@@ -23,9 +23,8 @@ public:
     /// Opens a sketch (JSON, or SVG that carries one). False: it could not be read; the open sketch stays and
     /// the window says why in one line. Asks nothing: unsaved changes are the caller's to settle.
     bool openPath(const QString& path);
-    /// The same for saving and for the figure (ending svg, pdf or png). False: said in one line.
+    /// The same for saving.
     bool saveTo(const QString& path);
-    bool exportTo(const QString& path);
 
     SketchDocument& document();
     Canvas& canvas();
