@@ -20,6 +20,8 @@ figure { margin: 1em 0; break-inside: avoid }
 figure svg { max-width: 100%; height: auto; max-height: 60vh; display: block; margin: 0 auto }
 ol.steps { list-style: none; padding: 0; margin: 0; counter-reset: step }
 ol.steps > li { counter-increment: step; position: relative; padding-left: 2.3em; margin: 0 0 1.1em; break-inside: avoid }
+ol.steps > li.long { break-inside: auto }
+p { orphans: 2; widows: 2 }
 ol.steps > li::before { content: counter(step); position: absolute; left: 0; top: .02em; width: 1.5em; height: 1.5em; line-height: 1.5em; text-align: center; border: 1px solid #4c585f; border-radius: 50%; font-size: .85em }
 .working { display: grid; grid-template-columns: max-content 1fr; column-gap: .35em; align-items: baseline; margin: .45em 0 .45em .4em; break-inside: avoid }
 .working > span { overflow-x: auto; padding: .12em 0 }
@@ -84,8 +86,12 @@ void appendWorking(std::string& out, const Working& working) {
     out += "</div>\n";
 }
 
+constexpr std::size_t kLongStep = 4; ///< workings
+
 void appendStep(std::string& out, const Step& step) {
-    out += "<li>\n<h3>" + xmlEscaped(step.title) + "</h3>\n";
+    // Kept whole, a long step would leave up to half a printed page empty.
+    out += step.workings.size() >= kLongStep ? "<li class=\"long\">\n" : "<li>\n";
+    out += "<h3>" + xmlEscaped(step.title) + "</h3>\n";
     for (const Prose& prose : step.reasoning)
         appendParagraph(out, prose, step.key == "answer" ? "answer" : "");
     if (step.table)
