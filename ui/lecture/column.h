@@ -50,6 +50,7 @@ protected:
     void wheelEvent(QWheelEvent* event) override;
 
 private:
+    static constexpr double kAir = 0.35; ///< ems between the title and the first line
     enum class Ink { plain, sum, note };
     struct Block {
         Setting setting;

@@ -20,7 +20,6 @@ constexpr double kTitle = 1.22;                                              ///
 /// Formulas by the words; and at the least by the least size: what stands over and under a fraction bar is
 /// 0.94 of it.
 constexpr double kFormula = 1.03, kLeastFormula = 1.07;
-constexpr double kAir = 0.35; ///< ems between the title and the first line
 constexpr double kLineHeight = 1.28;
 constexpr int kTitleLines = 2; ///< rather smaller than more
 
@@ -46,6 +45,18 @@ double widestOf(const std::vector<QString>& lines, const QFont& font) {
     for (const QString& line : lines)
         wide = std::max(wide, QFontMetricsF(font).horizontalAdvance(line));
     return wide;
+}
+
+/// Lines of a paragraph. Where next to nothing would be left for the last one, the others are set narrower.
+std::vector<Setting> balanced(const Prose& text, const QFont& words, TypeSize size, double room) {
+    constexpr double kCrumb = 0.2;
+    const auto lines = setProseLines(text, words, size, room, kLineHeight);
+    for (const double part : {1.0, 0.94, 0.88, 0.82}) {
+        auto narrower = setProseLines(text, words, size, part * room, kLineHeight);
+        if (narrower.size() == lines.size() && (lines.size() < 2 || narrower.back().width >= kCrumb * room))
+            return narrower;
+    }
+    return lines;
 }
 
 /// Magnitudes and directions stand on the figure: where the table is too wide they are left to it.
@@ -137,7 +148,7 @@ bool LectureColumn::layBody(double scale, std::size_t beat, std::vector<Block>& 
     const auto prose = [&](const Prose& text, Ink ink, bool isNew, double before) {
         y += before * em;
         const double indent = ink == Ink::note ? 0.6 * em : 0;
-        for (Setting& line : setProseLines(text, words, size, room - indent, kLineHeight))
+        for (Setting& line : balanced(text, words, size, room - indent))
             add(out, std::move(line), y, m_measures.margin + indent, ink, isNew);
     };
     const auto flushWorkings = [&] {
@@ -217,106 +228,6 @@ void LectureColumn::relayout() {
         layBody(scale, m_beat, m_blocks);
         break;
     }
-}
-
-/// How far down the newest lines ask the reader to go: to their end, but never past their beginning.
-double LectureColumn::newestPlace() const {
-    const double over = heightOf(m_blocks) - bodyRoom();
-    if (over <= 0)
-        return 0;
-    for (const Block& block : m_blocks)
-        if (block.isNewest || topOf(block) >= over)
-            return topOf(block);
-    return over;
-}
-
-double LectureColumn::lastPlace() const {
-    const double over = heightOf(m_blocks) - bodyRoom();
-    if (over <= 0)
-        return 0;
-    for (const Block& block : m_blocks)
-        if (topOf(block) >= over)
-            return topOf(block);
-    return m_blocks.empty() ? 0 : topOf(m_blocks.back());
-}
-
-double LectureColumn::nearestPlace(double wanted) const {
-    double best = 0;
-    for (const Block& block : m_blocks)
-        if (std::abs(topOf(block) - wanted) < std::abs(best - wanted))
-            best = topOf(block);
-    return std::clamp(best, 0.0, std::max(lastPlace(), 0.0));
-}
-
-double LectureColumn::topOf(const Block& block) const {
-    return std::max(0.0, block.top - kAir * m_measures.serif);
-}
-
-bool LectureColumn::isWhole(const Block& block, double scroll) const {
-    return block.top >= scroll - 0.5 && block.top + block.setting.height() <= scroll + bodyRoom() + 0.5;
-}
-
-bool LectureColumn::hasMore() const {
-    return !m_blocks.empty() && place() < lastPlace() - 0.5;
-}
-
-bool LectureColumn::pageOn() {
-    if (!hasMore())
-        return false;
-    const double from = place();
-    for (const Block& block : m_blocks)
-        if (topOf(block) > from + 0.5 && !isWhole(block, from)) {
-            scrollTo(std::min(topOf(block), lastPlace()));
-            return true;
-        }
-    return false;
-}
-
-bool LectureColumn::pageBack() {
-    const double from = place();
-    if (from <= m_first + 0.5)
-        return false;
-    double to = from;
-    for (const Block& block : m_blocks)
-        if (topOf(block) < from - 0.5 && topOf(block) >= from - bodyRoom()) {
-            to = topOf(block);
-            break;
-        }
-    scrollTo(std::max(to < from ? to : m_first, m_first));
-    return true;
-}
-
-double LectureColumn::leastCapital() const {
-    double least = QFontMetricsF(m_titleFont).tightBoundingRect(QStringLiteral("E")).height();
-    for (const Block& block : m_blocks)
-        for (const Setting::Text& text : block.setting.texts)
-            least = std::min(least, text.font.pointSizeF() * logicalDpiY() / 72 * capitalOf(text.font));
-    return least;
-}
-
-double LectureColumn::widest() const {
-    double wide = 0;
-    for (const auto& [line, at] : m_titleLines)
-        wide = std::max(wide, at.x() + QFontMetricsF(m_titleFont).horizontalAdvance(line));
-    for (const Block& block : m_blocks)
-        wide = std::max(wide, block.x + block.setting.width);
-    return wide;
-}
-
-std::set<std::size_t> LectureColumn::linesSeen() const {
-    std::set<std::size_t> seen;
-    for (std::size_t i = 0; i < m_blocks.size(); ++i)
-        if (isWhole(m_blocks[i], place()))
-            seen.insert(i);
-    return seen;
-}
-
-std::set<std::size_t> LectureColumn::newestLines() const {
-    std::set<std::size_t> newest;
-    for (std::size_t i = 0; i < m_blocks.size(); ++i)
-        if (m_blocks[i].isNewest)
-            newest.insert(i);
-    return newest;
 }
 
 } // namespace tailpoint

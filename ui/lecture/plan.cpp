@@ -1,6 +1,6 @@
 #include "ui/lecture/plan.h"
 
-#include "core/explain/question.h"
+#include "ui/lecture/ends.h"
 #include "ui/lecture/said.h"
 
 #include <QCoreApplication>
@@ -51,9 +51,14 @@ bool isRoundThePoint(const AngleName& name) {
     return name.part.kind == FigurePart::Kind::tails && name.part.vector != kNoVector;
 }
 
+/// Two known sides tip to tail, for the angle between them, are the beginning of the triangle.
+bool standsAlone(const Step& step) {
+    return step.triangleAlone || step.key == "included";
+}
+
 /// Carries on in the triangle that has stood alone.
 bool staysInTriangle(const Step& step) {
-    return step.triangleAlone || step.key == "rest" || (isOneOfTwo(step) && step.law == Law::sines);
+    return standsAlone(step) || step.key == "rest" || (isOneOfTwo(step) && step.law == Law::sines);
 }
 
 /// A result stands on the sheet no sooner than it is read out: before, the figure shows the construction that
@@ -87,7 +92,9 @@ bool keepsOtherOrder(const Result& result) {
 class Planner {
 public:
     Planner(const Result& result, const FigureOptions& figure)
-        : m_result(result), m_figure(figure), m_solution(result.chosen) {}
+        : m_result(result), m_figure(figure), m_solution(result.chosen) {
+        m_figure.note = false; // it tells the answer, or why there is none; the last steps say it in words
+    }
 
     void add(const Step& step, std::size_t solution, int otherStage = -1) {
         Stop stop{step, solution, beatsOf(step), 0, m_figure, m_figure, {}};
@@ -98,7 +105,7 @@ public:
         stop.after.pair = m_pair; // the last of them stays, under the answer
         if (m_pair != kNoPairs)
             stop.after.construction = ConstructionKind::parallelogram;
-        m_triangle = m_triangle || (step.triangleAlone && m_result.construction.triangle);
+        m_triangle = m_triangle || (standsAlone(step) && m_result.construction.triangle);
         if (m_triangle && (staysInTriangle(step) || isReferralOfSum(step))) {
             stop.after.construction = ConstructionKind::triangle;
             stop.after.alone = !isReferral(step);
@@ -123,9 +130,23 @@ public:
         m_previous = stop.after.stage;
         m_stops.push_back(std::move(stop));
     }
-    std::vector<Stop> take() { return std::move(m_stops); }
+    std::vector<Stop> take() {
+        keepGrowing();
+        return std::move(m_stops);
+    }
 
 private:
+    /// What a later step doesn't show yet is not shown before it: known forces that are added up on the way
+    /// have a magnitude and a direction of their own, and a step for each.
+    void keepGrowing() {
+        int least = stages::all;
+        for (auto stop = m_stops.rbegin(); stop != m_stops.rend(); ++stop) {
+            least = std::min(least, stop->after.stage);
+            stop->after.stage = least;
+            stop->before.stage = std::min(stop->before.stage, least);
+        }
+    }
+
     /// The parallelogram's own angles want the room; three angles round the point leave none.
     bool hasRoomForAxisAngles(const Step& step) const {
         if (isAnswer(step))
@@ -149,7 +170,7 @@ private:
     }
 
     const Result& m_result;
-    const FigureOptions& m_figure;
+    FigureOptions m_figure;
     std::vector<Stop> m_stops;
     int m_previous = stages::given;
     std::size_t m_solution;
@@ -165,25 +186,6 @@ bool isReferringBearings(const Step& step) {
 
 bool refersDirections(const Worked& worked) {
     return std::any_of(worked.steps.begin(), worked.steps.end(), isReferringBearings);
-}
-
-/// The title and what is asked, beside the bare given forces.
-Step opening(const Sketch& sketch) {
-    Step step;
-    step.key = "question";
-    step.title = sketch.title.empty() ? Words::tr("Forces on a point").toStdString() : sketch.title;
-    step.reasoning.push_back(proseOf(question(sketch)));
-    step.stage = Stage::given;
-    return step;
-}
-
-Step closing(std::vector<Prose> answers) {
-    Step step;
-    step.key = "end";
-    step.title = (answers.size() > 1 ? Words::tr("Both answers") : Words::tr("The answer")).toStdString();
-    step.reasoning = std::move(answers);
-    step.stage = Stage::all;
-    return step;
 }
 
 /// The other of two answers is on the sheet where both are spoken of: where the line meets the circle twice,

@@ -214,6 +214,47 @@ TEST(LecturePlan, ShortenedParagraphsEndWithASentenceAndBeginAsTheyDid) {
     EXPECT_GT(cut, 5);
 }
 
+TEST(LecturePlan, WhyThereIsNoAnswerIsNotToldByTheFigure) {
+    int looked = 0;
+    for (const Sample& sample : allSamples()) {
+        const std::string message = sample.result.solved.message.substr(0, 24);
+        if (message.empty())
+            continue;
+        for (const Stop& stop : planOf(sample.result, {}))
+            for (const Group& group : figureOf(sample.result, stop, stop.lastBeat()).list.groups)
+                for (const Item& item : group.items)
+                    if (const auto* text = std::get_if<Text>(&item)) {
+                        EXPECT_EQ(textOf(*text).find(message), std::string::npos)
+                            << sample.name << ", " << stop.step.title;
+                        ++looked;
+                    }
+    }
+    EXPECT_GT(looked, 100);
+}
+
+/// Nothing is drawn and taken back again: it would have been too early.
+TEST(LecturePlan, TheFigureOnlyGrows) {
+    for (const Sample& sample : allSamples()) {
+        int stage = 0;
+        for (const Stop& stop : planOf(sample.result, {})) {
+            EXPECT_LE(stage, stop.after.stage) << sample.name << ", " << stop.step.title;
+            EXPECT_LE(stop.before.stage, stop.after.stage) << sample.name << ", " << stop.step.title;
+            stage = stop.after.stage;
+        }
+    }
+    const Result known = sampleNamed("ring-of-known-pulls.json");
+    for (const Stop& stop : planOf(known, {}))
+        if (stop.step.key == "magnitude" || stop.step.key == "direction") {
+            EXPECT_FALSE(speaksOfArrow(figureOf(known, stop, stop.lastBeat()).list, 2)) << "of K alone";
+        }
+}
+
+TEST(LecturePlan, TheQuestionIsSetWithTrueMinusSigns) {
+    const std::string asked =
+        toText(planOf(sampleNamed("all-given.json"), {}).front().step.reasoning.front());
+    EXPECT_NE(asked.find("\u22123.6°"), std::string::npos) << asked;
+}
+
 TEST(LecturePlan, ArrowsToFindAreNotDrawnBeforeTheyAreFound) {
     for (const Sample& sample : allSamples()) {
         const Figure bare = figureOf(sample.result, planOf(sample.result, {}).front(), 0);

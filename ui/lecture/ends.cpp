@@ -1,0 +1,35 @@
+#include "ui/lecture/ends.h"
+
+#include "core/explain/question.h"
+
+#include <QCoreApplication>
+
+namespace tailpoint {
+
+namespace {
+
+struct Told {
+    Q_DECLARE_TR_FUNCTIONS(tailpoint::Lecture)
+};
+
+} // namespace
+
+Step opening(const Sketch& sketch) {
+    Step step;
+    step.key = "question";
+    step.title = sketch.title.empty() ? Told::tr("Forces on a point").toStdString() : sketch.title;
+    step.reasoning.push_back(proseOf(question(sketch)));
+    step.stage = Stage::given;
+    return step;
+}
+
+Step closing(std::vector<Prose> answers) {
+    Step step;
+    step.key = "end";
+    step.title = (answers.size() > 1 ? Told::tr("Both answers") : Told::tr("The answer")).toStdString();
+    step.reasoning = std::move(answers);
+    step.stage = Stage::all;
+    return step;
+}
+
+} // namespace tailpoint

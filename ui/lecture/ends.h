@@ -1,0 +1,13 @@
+// How a lecture begins and ends.
+#pragma once
+
+#include "core/explain/explain.h"
+
+namespace tailpoint {
+
+/// The title and what is asked, beside the bare given forces.
+Step opening(const Sketch& sketch);
+/// The answer, or both.
+Step closing(std::vector<Prose> answers);
+
+} // namespace tailpoint
