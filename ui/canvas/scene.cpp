@@ -17,7 +17,7 @@ constexpr double kLeastZoom = 0.02;
 FigureOptions Scene::options() const {
     FigureOptions options = m_options;
     options.solution = result().chosen;
-    options.note = result().solved.solutions.empty(); // an answer is told by the panel already
+    options.note = m_options.note && result().solved.solutions.empty(); // the panel tells an answer already
     return options;
 }
 

@@ -71,6 +71,7 @@ void LectureColumn::scrollTo(double to) {
     } else {
         m_scroll = to;
     }
+    emit turned();
     update();
 }
 
@@ -150,17 +151,6 @@ void LectureColumn::paintEvent(QPaintEvent*) {
     if (m_scroll > 0.5) // lines have gone under the title
         painter.fillRect(QRectF(m_measures.margin, bodyTop() - 1, m_measures.textWidth(), 1),
                          m_theme->hairline);
-    if (hasMore())
-        paintMore(painter);
-}
-
-/// At the foot: more lines follow.
-void LectureColumn::paintMore(QPainter& painter) const {
-    const double size = m_measures.height / 60, x = m_measures.margin + m_measures.textWidth() - size;
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(m_theme->quietInk);
-    painter.drawPolygon(QPolygonF(
-        {{x - size, height() - 1.2 * size}, {x + size, height() - 1.2 * size}, {x, height() - 0.2 * size}}));
 }
 
 void LectureColumn::resizeEvent(QResizeEvent*) {

@@ -44,6 +44,9 @@ public:
     std::set<std::size_t> linesSeen() const;   ///< whole, on the page that is shown
     std::set<std::size_t> newestLines() const; ///< that came with the last press
 
+signals:
+    void turned(); ///< to another page
+
 protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
@@ -77,7 +80,6 @@ private:
     double place() const { return m_target; }
     bool isWhole(const Block& block, double scroll) const;
     void scrollTo(double to);
-    void paintMore(QPainter& painter) const;
 
     Measures m_measures;
     const Theme* m_theme;

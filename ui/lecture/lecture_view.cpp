@@ -26,6 +26,7 @@ LectureView::LectureView(ThemeName theme, bool moves)
     m_cover->setAutoFillBackground(true);
     m_cover->hide();
     m_canvas->setStaged(true);
+    connect(m_column, &LectureColumn::turned, this, [this] { m_progress->setMore(m_column->hasMore()); });
     connect(m_canvas, &Canvas::clicked, this, &LectureView::click);
     connect(&m_document, &SketchDocument::changed, this, &LectureView::replan);
     connect(qGuiApp, &QGuiApplication::screenRemoved, this, &LectureView::screenGone);
@@ -99,6 +100,7 @@ void LectureView::show(bool moves) {
     else
         m_column->show(shown, m_beat, m_notes, m_from);
     const double lines = static_cast<double>(stop.beats.size());
+    m_progress->setMore(m_column->hasMore());
     m_progress->show(m_stop, m_stops.size(), static_cast<double>(m_beat + 1) / lines, isChanged());
     const QString title = QString::fromStdString(stop.step.title);
     setWindowTitle(tr("Lecture \u2013 %1 of %2: %3").arg(m_stop + 1).arg(m_stops.size()).arg(title));

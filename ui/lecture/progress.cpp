@@ -30,6 +30,13 @@ void LectureProgress::show(std::size_t stop, std::size_t stops, double part, boo
     update();
 }
 
+void LectureProgress::setMore(bool more) {
+    if (more != m_more) {
+        m_more = more;
+        update();
+    }
+}
+
 QFont LectureProgress::font() const {
     QFont font = sansFont();
     font.setHintingPreference(QFont::PreferNoHinting);
@@ -65,6 +72,13 @@ void LectureProgress::paintEvent(QPaintEvent*) {
         painter.setPen(m_theme->warning);
     const double room = QFontMetricsF(font()).horizontalAdvance(text());
     painter.drawText(QPointF(left + wide - room, base), text());
+    if (m_more) {
+        const double size = m_measures.height / 60, x = left + wide / 2;
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(m_theme->ink);
+        painter.drawPolygon(QPolygonF({{x - size, base - size}, {x + size, base - size}, {x, base}}));
+    }
 }
 
 } // namespace tailpoint

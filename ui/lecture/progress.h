@@ -16,6 +16,8 @@ public:
     void setTheme(const Theme& theme);
     /// `part`: how much of the stop's lines stand. `changed`: the sheet is not the plan's.
     void show(std::size_t stop, std::size_t stops, double part, bool changed);
+    void setMore(bool more); ///< lines of this stop follow on another page: a mark says so
+    bool more() const { return m_more; }
     QString text() const;
     int heightNeeded() const;
     double capital() const;
@@ -29,7 +31,7 @@ private:
     const Theme* m_theme;
     std::size_t m_stop = 0, m_stops = 1;
     double m_part = 1;
-    bool m_changed = false;
+    bool m_changed = false, m_more = false;
 };
 
 } // namespace tailpoint

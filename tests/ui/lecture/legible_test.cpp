@@ -244,6 +244,7 @@ TEST_F(LegibleTest, AStepTakenWholeBeginsAtItsBeginning) {
     while (view.stop() + 1 < view.stops().size()) {
         key(Qt::Key_Down);
         EXPECT_TRUE(view.column().linesSeen().contains(0)) << now().step.title;
+        EXPECT_EQ(view.findChild<LectureProgress*>()->more(), view.column().hasMore());
         long_ += view.column().hasMore() ? 1 : 0;
     }
     EXPECT_GT(long_, 2);

@@ -89,6 +89,16 @@ TEST_F(LectureUnseen, TheResultantIsNoPartOfTheSheetBeforeItIsDrawn) {
               QStringLiteral("Resultant R = 520 N. Direction of R, 3.6° clockwise from +x"));
 }
 
+TEST_F(LectureUnseen, WhyThereIsNoAnswerIsToldByTheLastStepsWordsAndNotByTheSheet) {
+    for (const char* sample : {"no-answer.json", "lines-that-never-meet.json", "too-few-given.json"}) {
+        open(sample);
+        const QString message = QString::fromStdString(view.document().result().solved.message).left(24);
+        ASSERT_FALSE(message.isEmpty());
+        walk([&] { EXPECT_FALSE(readAll(view.canvas()).contains(message)) << sample; });
+        EXPECT_TRUE(view.column().plainText().contains(message.left(10))) << sample;
+    }
+}
+
 TEST_F(LectureUnseen, HushedItReadsNoNumberEither) {
     open("survey-raft.json");
     key(Qt::Key_N);
