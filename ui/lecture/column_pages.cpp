@@ -37,7 +37,7 @@ double LectureColumn::nearestPlace(double wanted) const {
 }
 
 double LectureColumn::topOf(const Block& block) const {
-    return std::max(0.0, block.top - kAir * m_measures.serif);
+    return &block == &m_blocks.front() ? 0 : std::max(0.0, block.top - kAir * m_measures.serif);
 }
 
 bool LectureColumn::isWhole(const Block& block, double scroll) const {

@@ -21,7 +21,7 @@ inline double sizeOf(const Run& run, double size) {
 }
 /// Downward, points. A larger subscript hangs lower, or it would pass for a letter of the line.
 inline double shiftOf(const Run& run, double size) {
-    const double lower = 0.6 * (run.part - kScriptPart);
+    const double lower = 0.4 * (run.part - kScriptPart);
     return run.script == Script::sub     ? (kSubDrop + lower) * size
            : run.script == Script::super ? -kSuperRise * size
                                          : 0;

@@ -104,7 +104,7 @@ Typesetter Typesetter::script() const {
 
 /// A larger subscript hangs lower, or it would pass for a letter of the line.
 double Typesetter::drop() const {
-    return (kDrop + 0.6 * (scriptPart() - kScript)) * m_em;
+    return (kDrop + 0.4 * (scriptPart() - kScript)) * m_em;
 }
 
 Setting Typesetter::part(const Formula& parent, std::size_t index) const {

@@ -139,6 +139,35 @@ TEST_F(OnTheLecture, ATipDraggedForAQuestionGoesBackToThePlanAndLeavesTheSketchA
     EXPECT_FALSE(m_program->title().contains(u'*'));
 }
 
+TEST_F(OnTheLecture, ABlankSheetIsNotDraggedUnderItsCover) {
+    begin("survey-raft.json");
+    pressed(QStringLiteral("End"));
+    moveTo({4, 4});
+    const QImage plan = settledScreen();
+    const auto raft = findRaft(plan, kFigure, 25, -40, kSlateGiven);
+    ASSERT_TRUE(raft);
+    pressed(QStringLiteral("b"));
+    ASSERT_TRUE(drag(raft->p.tip, raft->p.tip + QPointF(-140, -90)));
+    moveTo({4, 4});
+    EXPECT_TRUE(eventually([&] { return settledScreen() == plan; })) << "a press uncovers, and nothing else";
+    EXPECT_EQ(at(), steps());
+}
+
+/// A step that is longer than the column is read to its end by the key that goes on.
+TEST_F(OnTheLecture, ALongStepIsReadPageByPageByTheRemotesKey) {
+    begin("five-forces.json");
+    pressed(QStringLiteral("Down"));
+    ASSERT_EQ(at(), 2);
+    const QImage first = settledScreen();
+    const QImage second = pressed(QStringLiteral("Next"));
+    ASSERT_EQ(at(), 2) << "the rest of what is given";
+    EXPECT_EQ(changedPixels(first, second, kFigure), 0);
+    EXPECT_EQ(pressed(QStringLiteral("Prior")), first);
+    pressed(QStringLiteral("Next"));
+    pressed(QStringLiteral("Next"));
+    EXPECT_EQ(at(), 3);
+}
+
 TEST_F(OnTheLecture, TheSheetIsBlankedAndComesBack) {
     begin("two-answers.json");
     pressed(QStringLiteral("End"));
