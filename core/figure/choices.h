@@ -4,6 +4,7 @@
 
 #include "core/figure/labels.h"
 
+#include <algorithm>
 #include <array>
 
 namespace tailpoint {
@@ -16,6 +17,7 @@ inline constexpr double kGap = 4.5; ///< between a label and its own stroke
 struct Surroundings {
     const Obstacles& obstacles;
     std::vector<const Sector*> angles; ///< whose values are asked for
+    std::vector<const Shaft*> arrows;  ///< whose labels are
     double factor;
 };
 
@@ -50,6 +52,7 @@ private:
     struct Turn {                   ///< a way out from a grip
         int number;                 ///< of the place on the first ring
         std::array<double, 2> cost; ///< on even and on odd rings, which lie a little further round
+        double least() const { return std::min(cost[0], cost[1]); }
     };
 
     Box boxAt(Point middle, double air) const;
@@ -57,6 +60,7 @@ private:
     bool isAtOwnArc(const Box& box) const;
     bool isAtOther(Point middle) const;
     bool isOffOthers(Point middle) const;
+    double nearerToOwn(const Box& box) const;
     const Verdict& verdict(std::size_t place);
     double costOfWay(Point middle, const std::optional<Point>& was) const;
     void prepareGrips();
@@ -73,6 +77,7 @@ private:
     const std::vector<Run>* m_runs;
     const Surroundings* m_around;
     const Sector* m_angle = nullptr;
+    const Shaft* m_arrow = nullptr;
     Extent m_extent;
     Listed m_listed = Listed::none;
     double m_restFrom = 0; ///< least cost of the places that are not listed yet
@@ -84,6 +89,9 @@ private:
     std::vector<signed char> m_crossed; ///< by coarse place: strokes crossed; see led_choices.cpp
     signed char m_crossedFine = 0;
 };
+
+/// Is it the label of a force or the sum as an arrow?
+bool isArrow(const LabelRequest& request);
 
 /// End of the leader at the box: the point of its rim nearest to the grip, a little outside.
 Point rimOf(const Box& box, Point grip);

@@ -52,7 +52,7 @@ struct FigureOptions {
     int pair = kNoPairs;     ///< a parallelogram of several forces: two at a time, the nth of pairsOf() alone
     bool parallelMarks = false; ///< on the sides of a parallelogram: one on the first pair, two on the
                                 ///< second; not where several parallelograms stand at once
-    bool alone = false; ///< the force triangle without anything that is no part of it
+    bool alone = false;         ///< the force triangle without anything that is no part of it
     bool grid = true, titleBlock = true, angles = true, values = true;
     bool interior = true; ///< angles between the strokes; false: only those from the axis
     bool note = true;     ///< at the sheet's foot, in words: what the answer is, or why there is none. A

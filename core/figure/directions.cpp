@@ -9,6 +9,8 @@
 namespace tailpoint {
 namespace {
 
+constexpr double kBroughtOut = 40; ///< points
+
 struct AxisArc {
     int index;
     double sweep; ///< degrees as drawn, from the axis
@@ -50,6 +52,11 @@ void addExtension(Drawing& d, Group& group, int index, double degrees, double ra
                                       onCircle(d.common(), to, degrees), d.weight(0.6 * d.style.arcWidth)));
 }
 
+Runs valueRunsOf(const Drawing& d, const AxisArc& arc) {
+    const auto referred = d.referred(arc.index);
+    return referred ? plainRuns(shownAngle(std::abs(*referred), d.sketch)) : Runs();
+}
+
 void addAxisArc(Drawing& d, const AxisArc& arc, double radius) {
     const auto referred = d.referred(arc.index);
     if (!referred)
@@ -65,8 +72,23 @@ void addAxisArc(Drawing& d, const AxisArc& arc, double radius) {
     Sector sector{d.common(), radius, d.axisDegrees(), arc.sweep};
     sector.splits = d.raysInside(sector.startDegrees, sector.sweepDegrees, radius);
     LabelRequest& label = d.ask(std::move(sector), arc.index == kSumIndex ? Role::sum : Role::label,
-                                d.style.angleSize, plainRuns(shownAngle(std::abs(*referred), d.sketch)));
+                                d.style.angleSize, valueRunsOf(d, arc));
     d.pin(label, d.forceAt(arc.index).directionLabel);
+}
+
+/// A narrow angle's arc is brought out to where its value fits between the legs, if that is not far; little
+/// by little back again where it is, so that no drag makes it jump.
+double broughtOut(const Drawing& d, const AxisArc& arc, double radius, double longest) {
+    if (!d.options.values || std::abs(arc.sweep) >= 90)
+        return radius;
+    const TextExtent t =
+        d.measure.measure(valueRunsOf(d, arc), Face::serif, d.sizeOf(Face::serif, d.style.angleSize));
+    const Extent e{t.width, t.ascent + t.descent, t.ascent};
+    const double bisector = d.axisDegrees() + arc.sweep / 2, gap = 4.2 * d.factor;
+    const double along = reach(e.width, e.height, onCircle({0, 0}, 1, bisector));
+    const double most = std::clamp(0.7 * longest - radius, 0.0, kBroughtOut * d.factor);
+    const double more = wedgeDistance(bisector, std::abs(arc.sweep) / 2, e, gap) - along - gap - radius;
+    return radius + std::clamp(more <= most ? more : 2 * most - more, 0.0, most);
 }
 
 std::string rowKey(const Drawing& d, const AxisArc& arc) {
@@ -87,22 +109,23 @@ double clearRadius(const Drawing& d, const AxisArc& arc, double wanted) {
 }
 
 /// Rows from the inside out, in half steps: arcs on one side of the axis are a whole step apart, else half a
-/// step (two ends at one radius would look like one arc). An arc in `previous` keeps its row if it can.
+/// step (two ends at one radius would look like one arc). An arc in `previous` keeps its row if it can: one
+/// that turns over to the other side of the axis may come as near as half a step to the others there.
 std::vector<int> rowsOf(const Drawing& d, const std::vector<AxisArc>& arcs) {
     std::vector<int> rows(arcs.size(), -1);
-    const auto fits = [&](std::size_t i, int row) {
+    const auto fits = [&](std::size_t i, int row, int sameSide) {
         for (std::size_t j = 0; j < arcs.size(); ++j)
             if (rows[j] >= 0 &&
-                std::abs(rows[j] - row) < ((arcs[i].sweep > 0) == (arcs[j].sweep > 0) ? 2 : 1))
+                std::abs(rows[j] - row) < ((arcs[i].sweep > 0) == (arcs[j].sweep > 0) ? sameSide : 1))
                 return false;
         return true;
     };
     for (std::size_t i = 0; i < arcs.size(); ++i)
         if (const auto held = d.previous.find(rowKey(d, arcs[i])); held != d.previous.end())
-            rows[i] = fits(i, held->second) ? held->second : -1;
+            rows[i] = fits(i, held->second, 1) ? held->second : -1;
     for (std::size_t i = 0; i < arcs.size(); ++i)
         for (int row = 0; rows[i] < 0; ++row)
-            if (fits(i, row))
+            if (fits(i, row, 2))
                 rows[i] = row;
     return rows;
 }
@@ -121,19 +144,20 @@ void drawAxisArcs(Drawing& d) {
     std::vector<std::size_t> order(arcs.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
     std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return rows[a] < rows[b]; });
-    std::array<double, 2> next{first, first};
+    double radius = first;
+    int row = 0;
     for (const std::size_t i : order) {
         const AxisArc& arc = arcs[i];
-        double& own = next[arc.sweep > 0 ? 0 : 1];
-        double& other = next[arc.sweep > 0 ? 1 : 0];
         d.figure.placement[rowKey(d, arc)] = rows[i];
-        own = std::max({own, first + rows[i] * step / 2, widened(0, arc.sweep, d.factor)});
-        if (const double radius = clearRadius(d, arc, own); radius > 0)
-            addAxisArc(d, arc, radius);
-        else
+        const double inRow = std::max(first + rows[i] * step / 2, radius + (rows[i] - row) * step / 2);
+        const double wanted = std::max(inRow, widened(0, arc.sweep, d.factor));
+        const double out = broughtOut(d, arc, wanted, longest);
+        const double clear = clearRadius(d, arc, out);
+        if (clear <= 0)
             continue;
-        other = std::max(other, own + step / 2);
-        own += step;
+        addAxisArc(d, arc, clear);
+        radius = out;
+        row = rows[i];
     }
 }
 

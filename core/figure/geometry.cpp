@@ -64,6 +64,22 @@ bool meets(const Box& box, Point a, Point b) {
     return 2 * std::abs(cross(d, toMiddle)) <= std::abs(d.y) * box.width + std::abs(d.x) * box.height;
 }
 
+double distanceBetween(const Box& box, Point a, Point b) {
+    if (meets(box, a, b))
+        return 0;
+    const auto toBox = [&](Point p) {
+        return length({std::max({box.left - p.x, p.x - box.right(), 0.0}),
+                       std::max({box.top - p.y, p.y - box.bottom(), 0.0})});
+    };
+    const Point along = b - a;
+    const double square = std::max(dot(along, along), 1e-300);
+    const auto toSegment = [&](Point p) {
+        return length(p - a - std::clamp(dot(p - a, along) / square, 0.0, 1.0) * along);
+    };
+    return std::min({toBox(a), toBox(b), toSegment({box.left, box.top}), toSegment({box.right(), box.top}),
+                     toSegment({box.left, box.bottom()}), toSegment({box.right(), box.bottom()})});
+}
+
 ArcShape::ArcShape(Point centre, double radius, double startDegrees, double sweepDegrees)
     : m_centre(centre), m_radius(radius), m_full(std::abs(sweepDegrees) >= 360),
       m_wide(std::abs(sweepDegrees) > 180) {

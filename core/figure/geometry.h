@@ -59,6 +59,9 @@ inline bool inside(const Box& inner, const Box& outer) {
 /// Does the segment touch the box?
 bool meets(const Box& box, Point a, Point b);
 
+/// Least distance between the box and the segment; 0 where they touch.
+double distanceBetween(const Box& box, Point a, Point b);
+
 /// An arc in a form that is quick to test: its ends as directions instead of angles.
 class ArcShape {
 public:

@@ -16,11 +16,13 @@ public:
     Placer(const std::vector<LabelRequest>& requests, Obstacles& obstacles, const TextMeasure& measure,
            const Placement& previous, double factor)
         : m_requests(requests), m_obstacles(obstacles), m_measure(measure),
-          m_previous(previous), m_around{obstacles, {}, factor}, m_full(requests.size()),
+          m_previous(previous), m_around{obstacles, {}, {}, factor}, m_full(requests.size()),
           m_brief(requests.size()) {
         for (const LabelRequest& request : requests)
             if (const auto* sector = std::get_if<Sector>(&request.anchor); sector && sector->angle)
                 m_around.angles.push_back(sector);
+            else if (isArrow(request))
+                m_around.arrows.push_back(&std::get<Shaft>(request.anchor));
     }
 
     /// Where it stood last time, with the text that it had; empty if it can't stand there any more.

@@ -76,7 +76,7 @@ std::optional<Choice> Choices::swung(int number) {
     if (gripOf(number) >= static_cast<int>(m_grips.size()))
         return std::nullopt;
     constexpr int furthest = 9;
-    constexpr double step = 3, kFarSwing = 70; // points; further out it looks for another place
+    constexpr double step = 3, kFarSwing = 90; // points; further out it looks for another place
     const int ring = ringOf(number), direction = number % kDirections;
     const double away = kAways[static_cast<std::size_t>(ring)];
     const double reached = away + m_extent.width / 2 / m_around->factor;
@@ -119,7 +119,7 @@ void Choices::prepareGrips() {
             m_turns.push_back({number, {costOfTurn(number), costOfTurn(number + kEachDirection / 2)}});
         }
         std::sort(m_turns.end() - kTurns, m_turns.end(), [](const Turn& a, const Turn& b) {
-            return a.cost[0] < b.cost[0] || (a.cost[0] == b.cost[0] && a.number < b.number);
+            return a.least() < b.least() || (a.least() == b.least() && a.number < b.number);
         });
     }
 }
@@ -189,6 +189,8 @@ std::optional<Choice> Choices::led(const std::optional<Point>& was) {
          first += kTurns)
         for (int ring = 0; ring < kRings && !isWorse(costOfAway(ring)); ring += kEachRing)
             for (std::size_t i = first; i < first + kTurns; ++i) {
+                if (isWorse(costOfAway(ring) + m_turns[i].least()))
+                    break;
                 const int shift = shiftOf(ring);
                 const double cost = costOfAway(ring) + m_turns[i].cost[shift > 0 ? 1 : 0];
                 if (isWorse(cost))

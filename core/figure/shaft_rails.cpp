@@ -6,9 +6,19 @@
 namespace tailpoint {
 namespace {
 
-enum ShaftRail { nearLeft, nearRight, farLeft, farRight, aroundTip, kShaftRails };
+enum ShaftRail {
+    nearLeft,
+    nearRight,
+    farLeft,
+    farRight,
+    furthestLeft,
+    furthestRight,
+    aroundTip,
+    offTip,
+    kShaftRails
+};
 
-constexpr double kOtherSide = 1.2, kFurther = 1.6; ///< than the preferred side, near the shaft
+constexpr double kOtherSide = 1.2, kFurther = 1.6, kTip = 1.5; ///< than the preferred side, near the shaft
 constexpr int kBeforeTail =
     kRail / 2 - kPositions / 2; ///< position of the tail; the tip is kPositions further
 
@@ -21,16 +31,17 @@ struct Frame {
           gap(wantedGap) {
         const Point normal = leftOf(unit);
         off = (reach(e.width, e.height, normal) + gap) * normal;
-        further = off + 0.6 * gap * normal;
+        aside = gap * normal;
     }
     Point on(int rail, int position) const {
-        const Point away = rail >= farLeft ? further : off, foot = tail + alongOf(position) * unit;
-        return rail == nearLeft || rail == farLeft ? foot + away : foot - away;
+        const Point foot = tail + alongOf(position) * unit;
+        const Point away = off + (rail >= furthestLeft ? 1.5 : rail >= farLeft ? 0.6 : 0) * aside;
+        return rail % 2 == nearLeft ? foot + away : foot - away;
     }
     double alongOf(int position) const { return (position - kBeforeTail) * size / kPositions; }
 
 private:
-    Point further;
+    Point aside;
 };
 
 /// Straight ahead of the tip, and as far round it as no text comes over the shaft.
@@ -47,15 +58,16 @@ Point besideTip(const Shaft& shaft, const Extent& e, double gap, int number) {
     return shaft.tip + away * unit;
 }
 
-void listTip(std::vector<Place>& places, const Shaft& shaft, const Extent& e, double gap) {
+void listTip(std::vector<Place>& places, const Shaft& shaft, const Extent& e, double gap, int rail,
+             double cost) {
     constexpr int steps = 8; // to either side
     for (int i = 0; i <= steps; ++i)
         for (const int side : {1, -1}) {
             if (i == 0 && side < 0)
                 continue;
-            const int number = aroundTip * kRail + kPositions / 2 + side * i * (kPositions / 2 - 1) / steps;
+            const int number = rail * kRail + kPositions / 2 + side * i * (kPositions / 2 - 1) / steps;
             const double other = side == (shaft.side > 0 ? 1 : -1) || i == 0 ? 0 : 0.4;
-            places.push_back({besideTip(shaft, e, gap, number), number, 1.5 + 0.12 * i + other});
+            places.push_back({besideTip(shaft, e, gap, number), number, cost + 0.12 * i + other});
         }
 }
 
@@ -86,8 +98,8 @@ void listRail(std::vector<Place>& places, const Frame& frame, const Extent& e, i
 
 std::optional<Point> besideShaft(const Shaft& shaft, const Extent& e, double gap, int number) {
     const int rail = number / kRail;
-    if (rail == aroundTip)
-        return besideTip(shaft, e, gap, number);
+    if (rail == aroundTip || rail == offTip)
+        return besideTip(shaft, e, (rail == offTip ? 2.4 : 1) * gap, number);
     if (rail < 0 || rail >= kShaftRails)
         return std::nullopt;
     return Frame(shaft, e, gap).on(rail, number % kRail);
@@ -103,7 +115,10 @@ void listShaft(std::vector<Place>& places, const Shaft& shaft, const Extent& e, 
     listRail(places, frame, e, other, kOtherSide);
     listRail(places, frame, e, preferred + farLeft, kFurther);
     listRail(places, frame, e, other + farLeft, kFurther + kOtherSide);
-    listTip(places, shaft, e, gap);
+    listRail(places, frame, e, preferred + furthestLeft, 2 * kFurther);
+    listRail(places, frame, e, other + furthestLeft, 2 * kFurther + kOtherSide);
+    listTip(places, shaft, e, gap, aroundTip, kTip);
+    listTip(places, shaft, e, 2.4 * gap, offTip, kTip + kFurther);
 }
 
 double listShaftFirst(std::vector<Place>& places, const Shaft& shaft, const Extent& e, double gap) {

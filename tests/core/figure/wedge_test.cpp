@@ -1,5 +1,6 @@
-// An angle's value stands between the legs of its own angle, with its own arc nearest to it; else a leader
-// ties it to its arc. Told from the drawn arcs alone, by a geometry of the tests' own.
+// An angle's value stands between the legs of its own angle; else a leader ties it to its arc. An arrow's
+// label is not nearer to another arrow than to its own, or is led. Told from what is drawn alone, by a
+// geometry of the tests' own.
 #include "tests/core/figure/any_figure.h"
 
 #include <gtest/gtest.h>
@@ -106,6 +107,40 @@ TEST_P(Angles, HaveTheirValuesBetweenTheirLegsOrLedToTheirArcs) {
         }
     }
     EXPECT_GT(inside, 2 * led);
+}
+
+std::vector<const Group*> arrowsOf(const DisplayList& list) {
+    std::vector<const Group*> arrows;
+    for (const Group& group : list.groups)
+        if ((group.role == Role::given || group.role == Role::sum) && group.ends &&
+            !group.id.starts_with("other-"))
+            arrows.push_back(&group);
+    return arrows;
+}
+
+double distanceTo(const Box& box, const Group& arrow) {
+    return testing::distanceTo(box, arrow.ends->front(), arrow.ends->back());
+}
+
+TEST_P(Angles, AndArrowsHaveTheirLabelsNearestToThemselvesOrLedToThem) {
+    int beside = 0;
+    for (std::uint64_t i = GetParam(); i < kFigures; i += kShares) {
+        const AnyFigure any = anyFigure(kSeed, i);
+        const Drawn d = drawn(any.sketch, any.options, any.width, any.height);
+        const auto arrows = arrowsOf(d.figure.list);
+        for (const Group* own : arrows) {
+            const Text* label = textIn(*own);
+            if (!label || leaderIn(*own))
+                continue;
+            ++beside;
+            for (const Group* other : arrows)
+                EXPECT_GT(distanceTo(label->box, *other),
+                          distanceTo(label->box, *own) - 1.01 * any.options.style.factor)
+                    << "seed " << kSeed << " case " << i << ": " << textOf(*label) << " is nearer to "
+                    << other->id;
+        }
+    }
+    EXPECT_GT(beside, 8'000);
 }
 
 INSTANTIATE_TEST_SUITE_P(ShareOfTenThousand, Angles, ::testing::Range<std::uint64_t>(0, kShares));
