@@ -5,9 +5,11 @@
 namespace tailpoint {
 namespace {
 
-constexpr double kUneasy = 1;     ///< nearer to another stroke than kComfort
-constexpr double kAtOther = 0.8;  ///< at another angle, at another arrow
-constexpr double kNotOwn = -1;    ///< points; so much nearer to another arrow it needs a leader
+constexpr double kUneasy = 0.5, kUneasyAtShaft = 1; ///< nearer to another stroke than kComfort
+constexpr double kAtOther = 0.8;                    ///< at another angle, at another arrow
+/// Points: so much nearer to another arrow than to its own a label needs a leader; and less near than so much
+/// a name is left out that may be.
+constexpr double kNotOwn = -1, kOptional = 0.5;
 constexpr double kNearOther = 14; ///< points from its arc
 constexpr double kWayCost = 0.02; ///< of a point's way from the place that it had, while dragging
 
@@ -30,8 +32,7 @@ Choices::Choices(const LabelRequest& request, const std::vector<Run>& runs, cons
     m_extent = {e.width, e.ascent + e.descent, e.ascent};
     if (const auto* sector = std::get_if<Sector>(&request.anchor); sector && sector->angle)
         m_angle = sector;
-    if (isArrow(request))
-        m_arrow = &std::get<Shaft>(request.anchor);
+    m_shaft = std::get_if<Shaft>(&request.anchor);
 }
 
 Box Choices::boxAt(Point middle, double air) const {
@@ -68,11 +69,11 @@ bool Choices::isAtOther(Point middle) const {
 
 /// How much nearer it is to its own arrow than to any other, points; told up to one.
 double Choices::nearerToOwn(const Box& box) const {
-    const double own = distanceBetween(box, m_arrow->tail, m_arrow->tip), enough = own + m_around->factor;
+    const double own = distanceBetween(box, m_shaft->tail, m_shaft->tip), enough = own + m_around->factor;
     double other = enough;
     const Box near = grown(box, enough); // who isn't in there doesn't matter
     for (const Shaft* arrow : m_around->arrows)
-        if (arrow != m_arrow && meets(near, arrow->tail, arrow->tip))
+        if (arrow != m_shaft && meets(near, arrow->tail, arrow->tip))
             other = std::min(other, distanceBetween(box, arrow->tail, arrow->tip));
     return other - own;
 }
@@ -89,11 +90,14 @@ const Choices::Verdict& Choices::verdict(std::size_t i) {
     v.known = true;
     v.allowed = m_around->obstacles.isClear(boxAt(place.middle, kAir)) && isInWedge(boxAt(place.middle, 0)) &&
                 isAtOwnArc(boxAt(place.middle, 0));
-    const double nearer = v.allowed && m_arrow ? nearerToOwn(boxAt(place.middle, 0)) / m_around->factor : 1e9;
-    if (nearer < kNotOwn)
+    const double nearer = v.allowed && m_shaft ? nearerToOwn(boxAt(place.middle, 0)) / m_around->factor : 1e9;
+    if (nearer < (m_request->optional ? kOptional : kNotOwn))
         v.allowed = false;
     if (v.allowed)
-        v.cost = place.cost + (isOffOthers(place.middle) ? 0 : kUneasy) +
+        v.cost = place.cost +
+                 (isOffOthers(place.middle) ? 0
+                  : m_shaft                 ? kUneasyAtShaft
+                                            : kUneasy) +
                  (m_angle && isAtOther(place.middle) ? kAtOther : 0) + (nearer < 1 ? kAtOther : 0);
     return v;
 }

@@ -77,7 +77,7 @@ private:
     const std::vector<Run>* m_runs;
     const Surroundings* m_around;
     const Sector* m_angle = nullptr;
-    const Shaft* m_arrow = nullptr;
+    const Shaft* m_shaft = nullptr;
     Extent m_extent;
     Listed m_listed = Listed::none;
     double m_restFrom = 0; ///< least cost of the places that are not listed yet
