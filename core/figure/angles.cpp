@@ -53,6 +53,7 @@ void drawParallelogramAngles(Drawing& d) {
         corner.name = name;
         corner.isDue = due;
         corner.isCopy = name && i > 1;
+        corner.isRepeated = !name && i > 1;
         corner.beyondAxisArcs = name && i == 0 && d.options.axisAngles && !d.isDrawn(kSumIndex);
         std::vector<double> splits;
         if (i == 0)

@@ -11,10 +11,13 @@ bool isGround(Role role) {
 
 Obstacles obstaclesOf(const Drawing& d) {
     Obstacles obstacles(d.sheet, grown(d.sheet, -2 * d.factor));
-    for (std::size_t i = 0; i < d.figure.list.groups.size(); ++i)
-        if (!isGround(d.figure.list.groups[i].role))
+    for (std::size_t i = 0; i < d.figure.list.groups.size(); ++i) {
+        const Role role = d.figure.list.groups[i].role;
+        const int weight = role == Role::given || role == Role::sum ? 3 : 1;
+        if (!isGround(role))
             for (const Item& item : d.figure.list.groups[i].items)
-                obstacles.add(item, static_cast<int>(i));
+                obstacles.add(item, static_cast<int>(i), weight);
+    }
     obstacles.settle();
     return obstacles;
 }

@@ -99,7 +99,8 @@ void askForValue(Drawing& d, const Corner& corner, Sector sector) {
     const bool said = corner.isDue && d.isSaid(shownAngleFromRadians(corner.radians, d.sketch));
     if (said)
         d.ask(std::move(sector), Role::label, d.style.angleSize, fullRuns(d, corner),
-              corner.name ? runsOf(*corner.name) : Runs());
+              corner.name ? runsOf(*corner.name) : Runs())
+            .optional = corner.isRepeated;
     else if (corner.name)
         d.ask(std::move(sector), Role::label, d.style.angleSize, runsOf(*corner.name));
 }

@@ -14,8 +14,9 @@ struct Corner {
     const AngleName* name = nullptr;
     bool isDue = true; ///< its value may stand by now
     bool beyondAxisArcs =
-        false;           ///< where there is room: inside, the arcs from the axis would split its wedge
-    bool isCopy = false; ///< an equal angle beside it has the value: the symbol is enough
+        false;               ///< where there is room: inside, the arcs from the axis would split its wedge
+    bool isRepeated = false; ///< the opposite corner says its value too: left out rather than led by a leader
+    bool isCopy = false;     ///< an equal angle beside it has the value: the symbol is enough
 };
 
 /// Strokes that end nearer to the corner than this split no wedge, points by the figure's factor.

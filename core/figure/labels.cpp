@@ -171,11 +171,13 @@ bool areWhole(const Labels& labels, const std::vector<LabelRequest>& requests) {
     return true;
 }
 
-/// Those that stand badly go first next time.
+/// Those that stand badly go first next time; the axis' name has but one good place and goes before them.
 std::vector<std::size_t> reordered(const std::vector<std::size_t>& order, const Labels& labels,
                                    const std::vector<LabelRequest>& requests) {
     std::vector<std::size_t> next = order;
     std::stable_partition(next.begin(), next.end(), [&](std::size_t i) {
+        if (std::holds_alternative<LineEnd>(requests[i].anchor))
+            return true;
         return labels[i] ? labels[i]->cost >= kLedCost : !requests[i].optional;
     });
     return next;

@@ -14,7 +14,7 @@ constexpr int kDirections = 512, kRings = 160, kEachDirection = 32, kEachRing = 
 constexpr int kOfGrip = kDirections * kRings;
 constexpr int kTurns = kDirections / kEachDirection, kSteps = kRings / kEachRing;
 constexpr double kFirstRing = 12, kRingGrowth = 1.02304; ///< points from grip to label, and ring by ring
-constexpr double kAwayCost = 0.02;                       ///< of a point
+constexpr double kAwayCost = 0.03;                       ///< of a point
 const std::array<Point, kDirections> kWays = [] {
     std::array<Point, kDirections> ways;
     for (std::size_t i = 0; i < ways.size(); ++i)
@@ -58,7 +58,7 @@ constexpr double kGoodEnough = 3; ///< no other grip is tried for less
 
 /// In place of the number of strokes that a leader crosses.
 constexpr signed char kUnknown = -3, kNotCounted = -2, kNotClear = -1;
-constexpr double kStrokeCrossed = 0.9, kLeaderCrossed = 1.8;
+constexpr double kStrokeCrossed = 0.6, kLeaderCrossed = 1.8;
 
 } // namespace
 

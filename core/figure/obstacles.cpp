@@ -37,9 +37,10 @@ int cellsAlong(double length) {
 Obstacles::Obstacles(const Box& sheet, const Box& room)
     : m_sheet(sheet), m_room(room), m_columns(cellsAlong(sheet.width)), m_rows(cellsAlong(sheet.height)) {}
 
-void Obstacles::add(const Item& item, int owner) {
+void Obstacles::add(const Item& item, int owner, int weight) {
     addStrokes(item);
     m_owners.resize(m_strokes.size(), owner);
+    m_weights.resize(m_strokes.size(), weight);
 }
 
 void Obstacles::addStrokes(const Item& item) {
@@ -80,9 +81,9 @@ Box Obstacles::boundsOf(const Stroke& stroke) {
     return std::get<Block>(stroke).box;
 }
 
-Obstacles::Ready Obstacles::readyOf(const Stroke& stroke, int owner) {
+Obstacles::Ready Obstacles::readyOf(const Stroke& stroke, int owner, int weight) {
     const Box bounds = boundsOf(stroke);
-    Ready ready{bounds.left, bounds.top, bounds.right(), bounds.bottom(), {}, {}, 0, owner, false};
+    Ready ready{bounds.left, bounds.top, bounds.right(), bounds.bottom(), {}, {}, 0, owner, weight, false};
     if (const auto* s = std::get_if<Segment>(&stroke)) {
         ready.from = s->a;
         ready.along = s->b - s->a;
@@ -124,7 +125,7 @@ void Obstacles::settle() {
     m_ready.clear();
     m_ready.reserve(m_strokes.size());
     for (std::size_t i = 0; i < m_strokes.size(); ++i)
-        m_ready.push_back(readyOf(m_strokes[i], m_owners[i]));
+        m_ready.push_back(readyOf(m_strokes[i], m_owners[i], m_weights[i]));
     std::vector<std::pair<std::size_t, unsigned>> members; // cell, stroke
     members.reserve(8 * m_strokes.size());
     for (unsigned i = 0; i < m_strokes.size(); ++i) {
@@ -208,7 +209,7 @@ int Obstacles::strokesCrossed(Point a, Point b) const {
         const Point to = s.from - a;
         const double one = cross(along, to), other = cross(along, to + s.along);
         if ((one > 0) != (other > 0) && (cross(s.along, to) < 0) != (cross(s.along, along - to) > 0))
-            ++count;
+            count += s.weight;
     }
     return count;
 }

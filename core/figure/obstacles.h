@@ -13,8 +13,9 @@ public:
     /// `sheet` as drawn; labels may stand in `room`.
     Obstacles(const Box& sheet, const Box& room);
 
-    /// A stroke with its width, a head's box, or a text's box. `owner`: whose it is.
-    void add(const Item& item, int owner = -1);
+    /// A stroke with its width, a head's box, or a text's box. `owner`: whose it is; `weight`: how much worse
+    /// it is to cross than a thin line.
+    void add(const Item& item, int owner = -1, int weight = 1);
     /// Call once after the last add(); labels and leaders may still come.
     void settle();
     void addLabel(const Box& box) { m_labels.push_back(box); }
@@ -31,7 +32,8 @@ public:
     bool isVacant(const Box& box) const;
     /// Does the box keep clear of all strokes but the owner's?
     bool isQuiet(const Box& box, int owner) const;
-    /// Would a leader from a to b run through a text that doesn't move; how many strokes would it cross?
+    /// Would a leader from a to b run through a text that doesn't move; how many strokes would it cross, by
+    /// weight?
     bool crossesText(Point a, Point b) const;
     int strokesCrossed(Point a, Point b) const;
     /// The same for labels and leaders.
@@ -62,7 +64,7 @@ private:
         double left, top, right, bottom;
         Point from, along;
         double width;
-        int owner;
+        int owner, weight;
         bool straight;
         bool isOff(const Box& box) const {
             return box.left > right || box.top > bottom || box.left + box.width < left ||
@@ -75,7 +77,7 @@ private:
 
     void addStrokes(const Item& item);
     static bool touches(const Stroke& stroke, const Box& box);
-    static Ready readyOf(const Stroke& stroke, int owner);
+    static Ready readyOf(const Stroke& stroke, int owner, int weight);
     bool touchesReady(unsigned stroke, const Box& box) const;
     bool touchesStroke(const Box& box, int but) const;
     static Box boundsOf(const Stroke& stroke);
@@ -86,10 +88,10 @@ private:
     Box m_sheet, m_room;
     int m_columns, m_rows;
     std::vector<Stroke> m_strokes;
-    std::vector<Ready> m_ready;      ///< the strokes again, after settle()
-    std::vector<int> m_owners;       ///< of the strokes
-    std::vector<unsigned> m_first;   ///< of each cell in m_members, one more at the end
-    std::vector<unsigned> m_members; ///< indices into m_strokes, cell by cell
+    std::vector<Ready> m_ready;           ///< the strokes again, after settle()
+    std::vector<int> m_owners, m_weights; ///< of the strokes
+    std::vector<unsigned> m_first;        ///< of each cell in m_members, one more at the end
+    std::vector<unsigned> m_members;      ///< indices into m_strokes, cell by cell
     std::vector<Box> m_texts, m_labels;
     std::vector<Segment> m_leaders;
 };
