@@ -106,7 +106,7 @@ Arrow Blackboard::arrowOf(const SolvedForce& found, const Force& given, int inde
     return arrow;
 }
 
-Formula Blackboard::numberOf(double value, std::string shown) const {
+Formula Blackboard::numberOf(double value, std::string_view shown) const {
     Formula made = numberWithUnit(value, shown);
     if (options.handRounding)
         made.value = shownValue(made);

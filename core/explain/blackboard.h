@@ -70,7 +70,7 @@ public:
     Step& step(std::string key, std::string title, Stage stage, Law law = Law::none);
 
 private:
-    Formula numberOf(double value, std::string shown) const;
+    Formula numberOf(double value, std::string_view shown) const;
 };
 
 /// Hyphens that stand for a minus ("-3.6°", "-x") as U+2212.

@@ -157,11 +157,6 @@ void writeCount(Blackboard& board) {
                 "one or in two."));
         break;
     case Family::smallestForce:
-        step.reasoning.push_back(
-            say("That is one unknown too many for two equations; that {} is to be as small as can be "
-                "makes up for it.",
-                magnitudeSymbol(*board.sketch.smallest)));
-        break;
     case Family::smallestSum:
         step.reasoning.push_back(
             say("That is one unknown too many for two equations; that {} is to be as small as can be "
@@ -260,8 +255,7 @@ void appendCost(Blackboard& board, Step& step, const Cost& cost) {
     const Formula& symbol = cost.ofSize ? cost.arrow.size : cost.arrow.theta;
     const Formula full = cost.ofSize ? board.force(cost.full) : board.angleInUnit(cost.full);
     const double gap = std::abs(cost.carried.value - cost.full);
-    const Formula off =
-        cost.ofSize ? number(gap, significant(gap, 2), full.sub) : number(gap, significant(gap, 2), full.sub);
+    const Formula off = number(gap, significant(gap, 2), full.sub);
     step.reasoning.push_back(
         say(full.text == cost.carried.text
                 ? "{} by hand and {} with full values show the same digits; the rounding moved it by {}."

@@ -14,7 +14,7 @@ struct FileError {
     QString line() const; ///< "place: message"
 };
 
-inline constexpr qint64 kLargestFile = 16 * 1024 * 1024; ///< bytes; a sketch of 10,000 forces has about 1 MiB
+inline constexpr qint64 kLargestFile = qint64{16} * 1024 * 1024; ///< bytes; a sketch of 10,000 forces has about 1 MiB
 
 /// Reads a whole file ("-": standard input): folders, missing permission, sizes above kLargestFile are
 /// refused in words.
