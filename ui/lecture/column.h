@@ -60,12 +60,14 @@ private:
         double x = 0, top = 0;
         Ink ink = Ink::plain;
         bool isNewest = false;
+        bool begins = true; ///< a paragraph, a line of calculation with its subject: good to have at the top
     };
     void relayout();
     void layTitle();
     bool layBody(double scale, std::size_t beat, std::vector<Block>& out) const;
-    void add(std::vector<Block>& out, Setting setting, double& y, double x, Ink ink, bool newest) const;
-    void layWorking(std::vector<Block>& out, const Line& line, double& y, double scale, bool newest,
+    void add(std::vector<Block>& out, Setting setting, double& y, double x, Ink ink, bool newest,
+             bool begins = true) const;
+    void layWorking(std::vector<Block>& out, const Line& line, double& y, double scale, int seen,
                     bool& broken) const;
     bool isOfSum(const Working& working) const;
     double bodyTop() const { return m_titleHeight; }

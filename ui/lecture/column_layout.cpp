@@ -100,13 +100,13 @@ void LectureColumn::layTitle() {
     m_titleHeight = y - leading + metrics.descent() + 0.35 * m_measures.margin;
 }
 
-void LectureColumn::add(std::vector<Block>& out, Setting setting, double& y, double x, Ink ink,
-                        bool newest) const {
+void LectureColumn::add(std::vector<Block>& out, Setting setting, double& y, double x, Ink ink, bool newest,
+                        bool begins) const {
     if (setting.isEmpty())
         return;
     const double top = y;
     y += setting.height();
-    out.push_back({std::move(setting), x, top, ink, newest});
+    out.push_back({std::move(setting), x, top, ink, newest, begins});
 }
 
 bool LectureColumn::isOfSum(const Working& working) const {
@@ -117,8 +117,8 @@ bool LectureColumn::isOfSum(const Working& working) const {
            (keyOf(subject) == keyOf(magnitudeSymbol(m_sum)) || subject.sub == m_sum);
 }
 
-void LectureColumn::layWorking(std::vector<Block>& out, const Line& line, double& y, double scale,
-                               bool newest, bool& broken) const {
+void LectureColumn::layWorking(std::vector<Block>& out, const Line& line, double& y, double scale, int seen,
+                               bool& broken) const {
     const Working& working = m_stop.step.workings[line.index];
     const double em = std::max(scale * kFormula, kLeastFormula) * m_measures.serif;
     const TypeSize size{em, logicalDpiY(), m_measures.serif};
@@ -129,8 +129,7 @@ void LectureColumn::layWorking(std::vector<Block>& out, const Line& line, double
         const bool last = i + 1 == static_cast<int>(rows.size());
         const Ink ink = last && working.value && isOfSum(working) ? Ink::sum : Ink::plain;
         y += (i == 0 ? 0.55 : 0.4) * size.pixels;
-        add(out, rows[static_cast<std::size_t>(i)], y, m_measures.margin, ink,
-            newest && (i + 1 == line.parts));
+        add(out, rows[static_cast<std::size_t>(i)], y, m_measures.margin, ink, i >= seen, i == 0);
     }
 }
 
@@ -144,24 +143,27 @@ bool LectureColumn::layBody(double scale, std::size_t beat, std::vector<Block>& 
     double y = kAir * em;
     bool broken = false;
     std::vector<int> parts(step.workings.size(), 0);
-    std::vector<bool> newest(step.workings.size(), false);
+    std::vector<int> seen(step.workings.size(), 0); ///< of the parts, before this press
     const auto prose = [&](const Prose& text, Ink ink, bool isNew, double before) {
         y += before * em;
         const double indent = ink == Ink::note ? 0.6 * em : 0;
-        for (Setting& line : balanced(text, words, size, room - indent))
-            add(out, std::move(line), y, m_measures.margin + indent, ink, isNew);
+        bool begins = true;
+        for (Setting& line : balanced(text, words, size, room - indent)) {
+            add(out, std::move(line), y, m_measures.margin + indent, ink, isNew, begins);
+            begins = false;
+        }
     };
     const auto flushWorkings = [&] {
         for (std::size_t i = 0; i < parts.size(); ++i)
             if (parts[i] > 0)
-                layWorking(out, {Line::Kind::working, i, parts[i]}, y, scale, newest[i], broken);
+                layWorking(out, {Line::Kind::working, i, parts[i]}, y, scale, seen[i], broken);
         parts.assign(parts.size(), 0);
     };
     for (std::size_t b = 0; b <= beat && b < m_stop.beats.size(); ++b)
         for (const Line& line : m_stop.beats[b])
             if (line.kind == Line::Kind::working) {
+                seen[line.index] = b == beat ? parts[line.index] : line.parts;
                 parts[line.index] = line.parts;
-                newest[line.index] = b == beat;
             }
     for (std::size_t b = 0; b <= beat && b < m_stop.beats.size(); ++b)
         for (const Line& line : m_stop.beats[b]) {

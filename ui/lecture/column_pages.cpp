@@ -13,7 +13,7 @@ double LectureColumn::newestPlace() const {
     if (over <= 0)
         return 0;
     for (const Block& block : m_blocks)
-        if (block.isNewest || topOf(block) >= over)
+        if (block.isNewest || (block.begins && topOf(block) >= over))
             return topOf(block);
     return over;
 }
