@@ -51,6 +51,7 @@ private:
     enum class Listed { none, first, all };
     struct Turn {                   ///< a way out from a grip
         int number;                 ///< of the place on the first ring
+        std::size_t turn;           ///< which of the coarse directions
         std::array<double, 2> cost; ///< on even and on odd rings, which lie a little further round
         double least() const { return std::min(cost[0], cost[1]); }
     };
@@ -71,6 +72,8 @@ private:
     std::optional<Point> ledMiddle(int number);
     std::optional<Choice> swung(int number);
     std::optional<Choice> ledAt(int number, double cost, const std::optional<Point>& was, double most);
+    std::optional<Choice> ledAt(int number, signed char& crossed, double cost,
+                                const std::optional<Point>& was, double most);
     std::optional<Choice> bestOfListed(const std::optional<Point>& was);
 
     const LabelRequest* m_request;

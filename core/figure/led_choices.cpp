@@ -116,7 +116,9 @@ void Choices::prepareGrips() {
     for (int grip = 0; grip < static_cast<int>(m_grips.size()); ++grip) {
         for (int turn = 0; turn < kTurns; ++turn) {
             const int number = grip * kOfGrip + turn * kEachDirection;
-            m_turns.push_back({number, {costOfTurn(number), costOfTurn(number + kEachDirection / 2)}});
+            m_turns.push_back({number,
+                               static_cast<std::size_t>(turn),
+                               {costOfTurn(number), costOfTurn(number + kEachDirection / 2)}});
         }
         std::sort(m_turns.end() - kTurns, m_turns.end(), [](const Turn& a, const Turn& b) {
             return a.least() < b.least() || (a.least() == b.least() && a.number < b.number);
@@ -161,7 +163,11 @@ bool Choices::isRingClear(signed char& crossed, const Box& box, Point grip) cons
 
 /// At that place of the rings, if it is free and costs less than `most`. `cost`: of its ring and direction.
 std::optional<Choice> Choices::ledAt(int number, double cost, const std::optional<Point>& was, double most) {
-    signed char& crossed = crossedAt(number);
+    return ledAt(number, crossedAt(number), cost, was, most);
+}
+
+std::optional<Choice> Choices::ledAt(int number, signed char& crossed, double cost,
+                                     const std::optional<Point>& was, double most) {
     if (crossed == kNotClear)
         return std::nullopt;
     Point grip;
@@ -196,7 +202,11 @@ std::optional<Choice> Choices::led(const std::optional<Point>& was) {
                 if (isWorse(cost))
                     continue;
                 const int number = m_turns[i].number + ring * kDirections + shift;
-                if (auto choice = ledAt(number, cost, was, best ? best->cost : 1e9))
+                signed char& crossed = m_crossed[static_cast<std::size_t>(
+                    first * kSteps + (ring / kEachRing) * kTurns + m_turns[i].turn)];
+                if (crossed == kNotClear)
+                    continue;
+                if (auto choice = ledAt(number, crossed, cost, was, best ? best->cost : 1e9))
                     best = choice;
             }
     return best;
