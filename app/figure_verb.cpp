@@ -162,6 +162,8 @@ std::optional<QString> takeConstruction(const Arguments& arguments, const Result
                                                                      : ConstructionKind::polygon);
     if (!pairs)
         return std::nullopt;
+    if (job.options.pair == kAllPairs && job.options.parallelMarks)
+        return QStringLiteral("--marks goes with one parallelogram, --pairs 1 say; leave one of them out");
     const auto count = static_cast<int>(pairsOf(result.sketch, result.solved, job.options.solution).size());
     if (count == 0)
         return QStringLiteral(

@@ -242,10 +242,12 @@ void writeRest(Blackboard& board, const Ambiguous& q, Answer& answer, Term angle
         writeThird(board, step, primed(angleSymbol(board, q.u), answer.prime), angle, atK, t.opposite(q.u));
     name(q.k, atK.symbol);
     name(q.u, third.symbol);
+    remarkOnRounding(board, step, Quantity::angle);
     const Formula size =
         writeSinesForSide(board, step, primed(u.size, answer.prime), third, sizeOf(v), angle, u.magnitude)
             .number;
     const Turn turn = writeSideDirection(board, step, t, q.v, primed(v.theta, answer.prime), q.k, third);
+    remarkOnRounding(board, step, Quantity::angle);
     step.reasoning.push_back(say(
         "The sum of {} gives the third angle, the law of sines the magnitude; from {} the direction of {} is "
         "reached by turning {}.",

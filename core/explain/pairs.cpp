@@ -46,6 +46,7 @@ void writePair(Blackboard& board, const Arrow& partial, const Arrow& next, Arrow
     const Term angle = writeSinesForAngle(board, step, numbered(board.alpha, index), sizeOf(small),
                                           sizeOf(made), gamma, beside);
     const Turn turn = writeTurn(board, step, made.theta, thetaOf(great), angle, made.direction.value_or(0));
+    remarkOnRounding(board, step, Quantity::angle);
     made.directionNumber = turn.number;
     const bool equal = great.magnitude - small.magnitude <= kEqualSides * great.magnitude;
     step.conclusion.push_back(say(

@@ -70,6 +70,7 @@ void writeSecond(Blackboard& board, Sides& q) {
     const std::size_t last = q.bySize[2];
     q.angles[last] = writeThird(board, step, angleSymbol(board, last), q.angles[greatest], q.angles[i],
                                 q.triangle().opposite(last));
+    remarkOnRounding(board, step, Quantity::angle);
     step.notes.push_back(
         say("Started with a smaller angle, the inverse sine could hide an obtuse one. That is why the "
             "greatest angle comes first."));
@@ -84,6 +85,7 @@ void writeWay(Blackboard& board, Step& step, const Sides& q, std::size_t target,
     const std::size_t third = 3 - target - q.question.known;
     const Turn turn =
         writeSideDirection(board, step, mirrored, target, theta, q.question.known, q.angles[third]);
+    remarkOnRounding(board, step, Quantity::angle);
     arrow.directionNumber = turn.number;
     arrow.theta = theta;
 }

@@ -42,12 +42,12 @@ ConstructionKind Scene::drawnConstruction() const {
 
 void Scene::setConstruction(ConstructionKind kind) {
     m_options.construction = kind;
-    keepInSheet();
+    fitAgain();
 }
 
 void Scene::setOtherOrder(bool other) {
     m_options.otherOrder = other;
-    keepInSheet();
+    fitAgain();
 }
 
 void Scene::setByParallelograms(bool on) {
@@ -101,6 +101,12 @@ void Scene::frame() {
         fit();
         m_close = m_options.alone;
     }
+}
+
+void Scene::fitAgain() {
+    touch();
+    if (m_fitted)
+        fit();
 }
 
 void Scene::keepInSheet() {

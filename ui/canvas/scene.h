@@ -49,6 +49,7 @@ public:
     void keepInSheet();
 
 private:
+    void fitAgain(); ///< another construction, another place for it; a view that somebody chose stays
     View fitted() const;
     bool leavesSheet() const;
 

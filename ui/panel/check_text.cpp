@@ -35,7 +35,8 @@ constexpr qsizetype kLongestSum = 28; // characters of a written-out sum, before
 
 using Part = double (*)(const Eigen::Vector2d&);
 
-/// One place for all terms of a sum, a digit beyond the sheet's: what stands there can be added up by hand.
+/// One place for all terms of a sum, a digit beyond the sheet's, and up to two more where what stands there
+/// could not be added up by hand.
 class SumDigits {
 public:
     SumDigits(const Solution& solution, Part part, const Sketch& sketch) : m_sketch(sketch) {
@@ -44,15 +45,30 @@ public:
             greatest = std::max(greatest, std::fabs(part(each.vector)));
         }
         m_decimals = greatest > 0 ? sketch.figures - static_cast<int>(std::floor(std::log10(greatest))) : 0;
+        for (int more = 0; more <= 2 && !m_addsUp; ++more) {
+            m_addsUp = addsUp(solution, part, m_decimals + more);
+            m_decimals += m_addsUp ? more : 0;
+        }
     }
+    bool addsUp() const { return m_addsUp; } ///< the terms as shown make the sum as shown
     QString shown(double value) const {
         const bool plain = m_decimals <= 12 && m_decimals >= -6;
         return onScreen(plain ? fixedDecimals(value, std::max(0, m_decimals)) : shownForce(value, m_sketch));
     }
 
 private:
+    static bool addsUp(const Solution& solution, Part part, int decimals) {
+        const double place = std::pow(10.0, std::max(0, decimals));
+        double sum = 0;
+        for (const SolvedForce& each : solution.forces) {
+            sum += std::nearbyint(part(each.vector) * place);
+        }
+        return sum == std::nearbyint(part(solution.sum.vector) * place);
+    }
+
     const Sketch& m_sketch;
     int m_decimals = 0;
+    bool m_addsUp = false;
 };
 
 /// "x: 308.1 + 210.7 = 518.8 N"; long sums are counted.
@@ -70,8 +86,9 @@ QString sumLine(const QString& axis, Part part, const Solution& solution, const 
                                              : QStringLiteral(" + ");
         terms += sign + digits.shown(std::fabs(part(each.vector)));
     }
-    return Check::tr("%1: %2 = %3 %4")
-        .arg(axis, terms, digits.shown(part(solution.sum.vector)), text(symbolOf(sketch.forceUnit)));
+    const QString equals = digits.addsUp() ? QStringLiteral("=") : QStringLiteral("\u2248");
+    return Check::tr("%1: %2 %3 %4 %5")
+        .arg(axis, terms, equals, digits.shown(part(solution.sum.vector)), text(symbolOf(sketch.forceUnit)));
 }
 
 } // namespace

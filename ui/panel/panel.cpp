@@ -264,7 +264,8 @@ void Panel::setHandRounding(bool on) {
 void Panel::lightPart(const std::optional<FigurePart>& part) {
     m_rest.stop();
     m_steps->lightPart(part);
-    if (m_steps->litStep() >= 0) {
+    // A hand rests on arrows all the time while it draws: nothing is scrolled for these.
+    if (m_steps->litStep() >= 0 && part->kind != FigurePart::Kind::vector) {
         m_rest.start();
     }
 }

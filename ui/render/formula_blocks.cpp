@@ -100,12 +100,14 @@ Setting setLines(const Working& working, const Typesetter& set, double width, do
 } // namespace
 
 Setting setWorking(const Working& working, TypeSize size, double width) {
-    double needed = 0;
+    double needed = 0, factor = 1;
     Setting out = setLines(working, Typesetter(size), width, needed);
-    if (needed <= width)
-        return out;
-    const double factor = std::max(kSmallest, width / needed * 0.995);
-    return setLines(working, Typesetter(size.scaled(factor)), width, needed);
+    while (needed > width && factor > kSmallest) { // hinted glyphs don't narrow in proportion: ask again
+        factor = std::max(kSmallest, factor * std::min(0.99, width / needed));
+        needed = 0;
+        out = setLines(working, Typesetter(size.scaled(factor)), width, needed);
+    }
+    return out;
 }
 
 namespace {
@@ -302,11 +304,13 @@ namespace {
 
 Stack tableOf(const Table& table, const QFont& words, TypeSize size, double width) {
     Grid grid = gridOf(table, words, Typesetter(size));
-    if (grid.width() > width) {
-        const double factor = std::max(kSmallest, width / grid.width());
+    const TypeSize whole = size;
+    double factor = 1;
+    while (grid.width() > width && factor > kSmallest) {
+        factor = std::max(kSmallest, factor * std::min(0.99, width / grid.width()));
         QFont smaller = words;
         smaller.setPointSizeF(words.pointSizeF() * factor);
-        size = size.scaled(factor);
+        size = whole.scaled(factor);
         grid = gridOf(table, smaller, Typesetter(size));
     }
     Stack stack(kTableLeading * size.pixels);

@@ -228,7 +228,8 @@ void SheetMenu::showConstruction() {
     parallelogram->setChecked(kind == ConstructionKind::parallelogram);
     triangle->setChecked(kind == ConstructionKind::triangle);
     polygon->setChecked(kind == ConstructionKind::polygon);
-    marks->setEnabled(kind == ConstructionKind::parallelogram);
+    marks->setEnabled(kind == ConstructionKind::parallelogram &&
+                      m_parts.document.result().construction.parallelogram);
     swapOrder->setEnabled(kind == ConstructionKind::triangle);
     swapOrder->setChecked(m_parts.canvas.otherOrder());
 }

@@ -32,7 +32,10 @@ QByteArray bodyOf(const QByteArray& page) {
 const QByteArray kMeasure = R"(<script>
 const found = [];
 for (const main of document.querySelectorAll("main")) {
-  const column = main.getBoundingClientRect(), one = {name: main.id, formulas: 0, empty: [], wide: []};
+  const column = main.getBoundingClientRect(), one = {name: main.id, formulas: 0, empty: [], wide: [], scrolled: []};
+  for (const box of main.querySelectorAll("*")) // a scroll bar of a line's height hides what stands there
+    if (getComputedStyle(box).overflowY !== "visible" && box.scrollHeight > box.clientHeight && box.closest("svg") === null)
+      one.scrolled.push([box.className, box.scrollHeight, box.clientHeight, box.textContent.slice(0, 40)]);
   for (const math of main.querySelectorAll("math")) {
     const box = math.getBoundingClientRect();
     ++one.formulas;
@@ -114,6 +117,7 @@ TEST_F(Browser, SetsEveryFormulaOfEverySampleWithinTheColumnAndComplainsOfNothin
         EXPECT_GT(page[QLatin1String("formulas")].toInt(), 3) << name;
         EXPECT_EQ(text(page[QLatin1String("empty")]), "[]") << name;
         EXPECT_EQ(text(page[QLatin1String("wide")]), "[]") << name;
+        EXPECT_EQ(text(page[QLatin1String("scrolled")]), "[]") << name;
         EXPECT_TRUE(page[QLatin1String("figure")].toBool()) << name;
     }
 }

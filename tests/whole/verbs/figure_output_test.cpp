@@ -133,6 +133,7 @@ TEST_F(FigureOutput, SeveralForcesAreAddedTwoAtATimeIfAsked) {
     for (const auto& [options, words_] : std::vector<std::pair<const char*, const char*>>{
              {"--pairs 3", "there are 2 parallelograms"},
              {"--pairs 0", "a whole number from 1 to 5"},
+             {"--pairs all --marks", "goes with one parallelogram"},
              {"--pairs all --construction polygon", "leave one of them out"}}) {
         const Ran ran = draw("bad.svg", words(options), three);
         EXPECT_EQ(ran.status, 2) << options;
