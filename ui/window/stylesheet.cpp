@@ -23,7 +23,7 @@ QScrollBar::handle:vertical:hover { background: @construction; }
 QScrollBar::add-line, QScrollBar::sub-line { height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QPushButton { background: @panel; color: @ink; border: 1px solid @hairline; border-radius: 4px; padding: 4px 14px; min-height: 18px; min-width: 52px; }
-QPrintDialog QPushButton { padding: 3px 4px; min-width: 0; }
+QPrintDialog QPushButton#properties { padding: 4px 6px; min-width: 76px; }
 QPushButton:hover, QPushButton:pressed { background: @accent; }
 QPushButton:default { border-color: @given; }
 QPushButton:focus { border: 2px solid @ink; padding: 3px 13px; }
