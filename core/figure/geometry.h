@@ -3,6 +3,7 @@
 
 #include "core/figure/display_list.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace tailpoint {
@@ -57,7 +58,14 @@ inline bool inside(const Box& inner, const Box& outer) {
 }
 
 /// Does the segment touch the box?
-bool meets(const Box& box, Point a, Point b);
+inline bool meets(const Box& box, Point a, Point b) {
+    if (std::max(a.x, b.x) < box.left || std::min(a.x, b.x) > box.right() || std::max(a.y, b.y) < box.top ||
+        std::min(a.y, b.y) > box.bottom())
+        return false;
+    const Point d = b - a, toMiddle{box.left + box.width / 2 - a.x, box.top + box.height / 2 - a.y};
+    return 2 * std::abs(d.x * toMiddle.y - d.y * toMiddle.x) <=
+           std::abs(d.y) * box.width + std::abs(d.x) * box.height;
+}
 
 /// Least distance between the box and the segment; 0 where they touch.
 double distanceBetween(const Box& box, Point a, Point b);

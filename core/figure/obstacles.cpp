@@ -5,8 +5,6 @@
 namespace tailpoint {
 namespace {
 
-constexpr double kCell = 24; ///< points; about a label's half width
-
 Box boundsOfPoints(const std::vector<Point>& points) {
     double left = points.front().x, right = left, top = points.front().y, bottom = top;
     for (const Point p : points) {
@@ -93,32 +91,8 @@ Obstacles::Ready Obstacles::readyOf(const Stroke& stroke, int owner, int weight)
     return ready;
 }
 
-bool Obstacles::touchesReady(unsigned stroke, const Box& box) const {
-    const Ready& s = m_ready[stroke];
-    if (s.isOff(box))
-        return false;
-    if (!s.straight)
-        return touches(m_strokes[stroke], box);
-    const Point toMiddle{box.left + box.width / 2 - s.from.x, box.top + box.height / 2 - s.from.y};
-    return 2 * std::abs(cross(s.along, toMiddle)) <=
-           std::abs(s.along.y) * (box.width + s.width) + std::abs(s.along.x) * (box.height + s.width);
-}
-
-Obstacles::Range Obstacles::cellsOf(const Box& box) const {
-    const auto at = [](double offset, int most) { // no floor: below zero it is the first cell anyway
-        return static_cast<int>(std::clamp(offset * (1 / kCell), 0.0, static_cast<double>(most - 1)));
-    };
-    return {at(box.left - m_sheet.left, m_columns), at(box.right() - m_sheet.left, m_columns),
-            at(box.top - m_sheet.top, m_rows), at(box.bottom() - m_sheet.top, m_rows)};
-}
-
 Box Obstacles::cellBox(int column, int row) const {
     return {m_sheet.left + kCell * column, m_sheet.top + kCell * row, kCell, kCell};
-}
-
-std::size_t Obstacles::cellAt(int column, int row) const {
-    return static_cast<std::size_t>(row) * static_cast<std::size_t>(m_columns) +
-           static_cast<std::size_t>(column);
 }
 
 void Obstacles::settle() {
@@ -154,29 +128,6 @@ bool Obstacles::isRoom(const Box& box) const {
     const auto overlaps = [&](const Box& other) { return overlap(box, other); };
     return inside(box, m_room) && std::none_of(m_texts.begin(), m_texts.end(), overlaps) &&
            std::none_of(m_labels.begin(), m_labels.end(), overlaps);
-}
-
-bool Obstacles::touchesStroke(const Box& box, int but) const {
-    const Range cells = cellsOf(box);
-    for (int row = cells.top; row <= cells.bottom; ++row)
-        for (int column = cells.left; column <= cells.right; ++column) {
-            const std::size_t cell = cellAt(column, row);
-            for (unsigned i = m_first[cell]; i < m_first[cell + 1]; ++i)
-                if ((but < 0 || m_ready[m_members[i]].owner != but) && touchesReady(m_members[i], box))
-                    return true;
-        }
-    return false;
-}
-
-bool Obstacles::isClear(const Box& box) const {
-    return inside(box, m_room) && !touchesStroke(box, -1);
-}
-
-bool Obstacles::isVacant(const Box& box) const {
-    return std::none_of(m_labels.begin(), m_labels.end(),
-                        [&](const Box& other) { return overlap(box, other); }) &&
-           std::none_of(m_leaders.begin(), m_leaders.end(),
-                        [&](const Segment& s) { return meets(grown(box, s.half), s.a, s.b); });
 }
 
 bool Obstacles::isQuiet(const Box& box, int owner) const {
