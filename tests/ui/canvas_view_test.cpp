@@ -150,6 +150,11 @@ TEST_F(CanvasTest, HoveringSaysWhatADragWouldDo) {
     EXPECT_EQ(canvas.cursor().shape(), Qt::OpenHandCursor);
     hover(common());
     EXPECT_EQ(canvas.cursor().shape(), Qt::CrossCursor);
+    const QString ofThePoint = hints.last().at(0).toString();
+    QEvent leave(QEvent::Leave);
+    QCoreApplication::sendEvent(&canvas, &leave);
+    EXPECT_NE(hints.last().at(0).toString(), ofThePoint) << "gone from the sheet, gone from the hint line";
+    EXPECT_TRUE(hints.last().at(0).toString().contains(QStringLiteral("Drag a tip")));
 }
 
 TEST(CanvasReadout, StaysInsideTheSheetAndOffTheTipWhereverThePointerIs) {

@@ -270,8 +270,12 @@ void Canvas::wheelEvent(QWheelEvent* event) {
 void Canvas::leaveEvent(QEvent*) {
     d->pointerInside = false;
     if (!d->gesture) {
+        const bool spoke = d->hover.kind != Hit::Kind::nothing;
         d->hover = {};
         d->tellPart({});
+        if (spoke && !d->staged) {
+            d->sayHover(); // what was said of a thing goes with it
+        }
         update();
     }
     emit pointerReadout({});
