@@ -54,7 +54,7 @@ Point wayOf(int number) {
     return kWays[static_cast<std::size_t>(number % kDirections)];
 }
 
-constexpr double kGoodEnough = 3; ///< no other grip is tried for less
+constexpr double kGoodEnough = 4; ///< no other grip is tried for less
 
 /// In place of the number of strokes that a leader crosses.
 constexpr signed char kUnknown = -3, kNotCounted = -2, kNotClear = -1;

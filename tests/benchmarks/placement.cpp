@@ -80,6 +80,7 @@ int main(int argc, char** argv) {
     registerRow("12 forces all round", testing::drawn(sketchOf(12, 360)));
     registerRow("12 forces in a fan", testing::drawn(sketchOf(12, 40)));
     registerRow("12 forces in a fan of 20 degrees", testing::drawn(sketchOf(12, 20)));
+    registerRow("12 forces in a fan of 8 degrees", testing::drawn(sketchOf(12, 8)));
     return bench::runRatios(argc, argv,
                             "A figure with its labels placed, against testing its texts once (goal: 1 ms)");
 }
