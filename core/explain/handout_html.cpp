@@ -23,7 +23,7 @@ ol.steps > li { counter-increment: step; position: relative; padding-left: 2.3em
 ol.steps > li.long { break-inside: auto }
 p { orphans: 2; widows: 2 }
 ol.steps > li::before { content: counter(step); position: absolute; left: 0; top: .02em; width: 1.5em; height: 1.5em; line-height: 1.5em; text-align: center; border: 1px solid #4c585f; border-radius: 50%; font-size: .85em }
-.working { display: grid; grid-template-columns: max-content 1fr; column-gap: .35em; align-items: baseline; margin: 0 0 0 .4em; padding: .55em 0; overflow-x: auto; overflow-y: hidden; break-inside: avoid }
+.working { display: grid; grid-template-columns: max-content 1fr; column-gap: .35em; align-items: baseline; margin: -.25em 0 -.25em .4em; padding: .8em 0; overflow-x: auto; overflow-y: hidden; break-inside: avoid }
 .working > span { padding: .12em 0 }
 p math { margin: 0 .06em 0 .03em }
 .note { border-left: 3px solid #a8730a; padding-left: .7em; margin: .45em 0; color: #6b4600; font-size: .92em }
