@@ -31,6 +31,11 @@ int stageOfCorner(const Drawing& d, std::size_t corner) {
     return directionsGiven ? stages::found : stages::triangle;
 }
 
+/// Between the sides that meet at corner i. Precondition: it has an angle.
+Corner cornerOf(const Drawing& d, const Parallelogram& p, std::size_t i) {
+    return cornerBetween(d, p.corners[i], p.corners[(i + 3) % 4], p.corners[(i + 1) % 4], *p.interior[i]);
+}
+
 void drawParallelogramAngles(Drawing& d) {
     const Parallelogram& p = *d.construction.parallelogram;
     if (p.shape != Shape::proper)
@@ -44,8 +49,7 @@ void drawParallelogramAngles(Drawing& d) {
         const bool seen = due || (name && d.isDrawn(0) && d.isDrawn(1));
         if (!p.interior[i] || !seen || (i > 0 && !whole))
             continue;
-        Corner corner =
-            cornerBetween(d, p.corners[i], p.corners[(i + 3) % 4], p.corners[(i + 1) % 4], *p.interior[i]);
+        Corner corner = cornerOf(d, p, i);
         corner.id = i == 0 ? "angle-tails" : "angle-" + std::to_string(i);
         corner.title = (i == 0 ? "Angle between the tails, " : "Interior angle, ") +
                        shownAngleFromRadians(*p.interior[i], d.sketch);
@@ -73,8 +77,7 @@ void drawPairAngles(Drawing& d) {
     for (const std::size_t i : {0U, 1U}) {
         if (!p.interior[i])
             continue;
-        Corner corner =
-            cornerBetween(d, p.corners[i], p.corners[(i + 3) % 4], p.corners[(i + 1) % 4], *p.interior[i]);
+        Corner corner = cornerOf(d, p, i);
         corner.id = i == 0 ? "pair-tails" : "pair-inner";
         corner.title = (i == 0 ? "Angle between the tails of " + p.first + " and " + p.second + ", "
                                : "Interior angle, ") +

@@ -8,20 +8,6 @@
 namespace tailpoint::testing {
 namespace {
 
-const Text* labelOf(const Group& group) {
-    for (const Item& item : group.items)
-        if (const auto* text = std::get_if<Text>(&item))
-            return text;
-    return nullptr;
-}
-
-const Path* leaderOf(const Group& group) {
-    for (const Item& item : group.items)
-        if (const auto* path = std::get_if<Path>(&item); path && path->role == Role::leader)
-            return path;
-    return nullptr;
-}
-
 /// How much room the label would still have had where it was, in the new frame: its box from everything, its
 /// leader from other texts.
 double roomFor(const Group& before, const DisplayList& list) {

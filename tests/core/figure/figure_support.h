@@ -72,6 +72,21 @@ inline std::vector<std::string> textsOf(const Group* group) {
     return out;
 }
 
+/// The group's label and the leader to it; null where there is none.
+inline const Text* labelOf(const Group& group) {
+    for (const Item& item : group.items)
+        if (const auto* text = std::get_if<Text>(&item))
+            return text;
+    return nullptr;
+}
+
+inline const Path* leaderOf(const Group& group) {
+    for (const Item& item : group.items)
+        if (const auto* path = std::get_if<Path>(&item); path && path->role == Role::leader)
+            return path;
+    return nullptr;
+}
+
 /// Least distance between a point and a box; 0 inside.
 inline double distanceTo(const Box& box, Point p) {
     const double x = std::max({box.left - p.x, p.x - box.right(), 0.0});

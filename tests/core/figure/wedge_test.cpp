@@ -49,20 +49,6 @@ bool isAngle(const Group& group) {
            group.id.starts_with("opposite-");
 }
 
-const Text* textIn(const Group& group) {
-    for (const Item& item : group.items)
-        if (const auto* text = std::get_if<Text>(&item))
-            return text;
-    return nullptr;
-}
-
-const Path* leaderIn(const Group& group) {
-    for (const Item& item : group.items)
-        if (const auto* path = std::get_if<Path>(&item); path && path->role == Role::leader)
-            return path;
-    return nullptr;
-}
-
 constexpr double kSlack = 0.05; ///< degrees; a head's chord is a little shorter than its arc
 
 bool standsIn(const Wedge& wedge, const Box& box) {
@@ -90,11 +76,11 @@ TEST_P(Angles, HaveTheirValuesBetweenTheirLegsOrLedToTheirArcs) {
         const AnyFigure any = anyFigure(kSeed, i);
         const Drawn d = drawn(any.sketch, any.options, any.width, any.height);
         for (const Group& group : d.figure.list.groups) {
-            const Text* value = textIn(group);
+            const Text* value = labelOf(group);
             const auto wedge = wedgeOf(group);
             if (!isAngle(group) || !value || !wedge)
                 continue;
-            if (const Path* leader = leaderIn(group)) {
+            if (const Path* leader = leaderOf(group)) {
                 ++led;
                 EXPECT_TRUE(wedge->radius == 0 || isOnArc(*wedge, leader->points[0]))
                     << "seed " << kSeed << " case " << i << ": the leader of " << group.id
@@ -129,8 +115,8 @@ TEST_P(Angles, AndArrowsHaveTheirLabelsNearestToThemselvesOrLedToThem) {
         const Drawn d = drawn(any.sketch, any.options, any.width, any.height);
         const auto arrows = arrowsOf(d.figure.list);
         for (const Group* own : arrows) {
-            const Text* label = textIn(*own);
-            if (!label || leaderIn(*own))
+            const Text* label = labelOf(*own);
+            if (!label || leaderOf(*own))
                 continue;
             ++beside;
             for (const Group* other : arrows)

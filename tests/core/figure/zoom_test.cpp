@@ -36,13 +36,6 @@ double distanceToSeen(const DisplayList& list, const Group& group, const Box& bo
     return least;
 }
 
-const Path* leaderOf(const Group& group) {
-    for (const Item& item : group.items)
-        if (const auto* path = std::get_if<Path>(&item); path && path->role == Role::leader)
-            return path;
-    return nullptr;
-}
-
 TEST(Zoom, LabelsStandAtWhatIsSeenOrAreLedToIt) {
     constexpr std::uint64_t seed = 77;
     int labels = 0;

@@ -51,6 +51,14 @@ protected:
         EXPECT_FALSE(changed.isNull()) << "nothing came of " << name.toStdString();
         return settledScreen();
     }
+    /// Begins on the raft and goes to the end: the screen as planned, and its arrows.
+    std::optional<Raft> raftAtTheEnd(QImage& plan) {
+        begin("survey-raft.json");
+        pressed(QStringLiteral("End"));
+        moveTo({4, 4});
+        plan = settledScreen();
+        return findRaft(plan, kFigure, 25, -40, kSlateGiven);
+    }
     void keep(const QImage& image, const QString& name) const {
         image.save(QString::fromStdString(testing::TempDir()) + QStringLiteral("tailpoint-lecture-") + name +
                    QStringLiteral(".png"));
@@ -122,11 +130,8 @@ TEST_F(OnTheLecture, EscapeComesBackToTheWindowAsItWas) {
 }
 
 TEST_F(OnTheLecture, ATipDraggedForAQuestionGoesBackToThePlanAndLeavesTheSketchAlone) {
-    begin("survey-raft.json");
-    pressed(QStringLiteral("End"));
-    moveTo({4, 4});
-    const QImage plan = settledScreen();
-    const auto raft = findRaft(plan, kFigure, 25, -40, kSlateGiven);
+    QImage plan;
+    const auto raft = raftAtTheEnd(plan);
     ASSERT_TRUE(raft);
     ASSERT_TRUE(drag(raft->p.tip, raft->p.tip + QPointF(-140, -90)));
     moveTo({4, 4});
@@ -140,11 +145,8 @@ TEST_F(OnTheLecture, ATipDraggedForAQuestionGoesBackToThePlanAndLeavesTheSketchA
 }
 
 TEST_F(OnTheLecture, ABlankSheetIsNotDraggedUnderItsCover) {
-    begin("survey-raft.json");
-    pressed(QStringLiteral("End"));
-    moveTo({4, 4});
-    const QImage plan = settledScreen();
-    const auto raft = findRaft(plan, kFigure, 25, -40, kSlateGiven);
+    QImage plan;
+    const auto raft = raftAtTheEnd(plan);
     ASSERT_TRUE(raft);
     pressed(QStringLiteral("b"));
     ASSERT_TRUE(drag(raft->p.tip, raft->p.tip + QPointF(-140, -90)));
