@@ -20,11 +20,6 @@ bool isArrow(const LabelRequest& request) {
            std::holds_alternative<Shaft>(request.anchor);
 }
 
-Point rimOf(const Box& box, Point grip) {
-    const Box rim = grown(box, 1.6);
-    return {std::clamp(grip.x, rim.left, rim.right()), std::clamp(grip.y, rim.top, rim.bottom())};
-}
-
 Choices::Choices(const LabelRequest& request, const std::vector<Run>& runs, const Surroundings& around,
                  const TextMeasure& measure)
     : m_request(&request), m_runs(&runs), m_around(&around) {
@@ -33,10 +28,6 @@ Choices::Choices(const LabelRequest& request, const std::vector<Run>& runs, cons
     if (const auto* sector = std::get_if<Sector>(&request.anchor); sector && sector->angle)
         m_angle = sector;
     m_shaft = std::get_if<Shaft>(&request.anchor);
-}
-
-Box Choices::boxAt(Point middle, double air) const {
-    return grown(boxAround(middle, m_extent.width, m_extent.height), air * m_around->factor);
 }
 
 /// Without a leader an angle's value stands between its own legs.
@@ -67,14 +58,17 @@ bool Choices::isAtOther(Point middle) const {
     });
 }
 
-/// How much nearer it is to its own arrow than to any other, points; told up to one.
-double Choices::nearerToOwn(const Box& box) const {
-    const double own = distanceBetween(box, m_shaft->tail, m_shaft->tip), enough = own + m_around->factor;
-    double other = enough;
-    const Box near = grown(box, enough); // who isn't in there doesn't matter
-    for (const Shaft* arrow : m_around->arrows)
-        if (arrow != m_shaft && meets(near, arrow->tail, arrow->tip))
+/// How much nearer it is to its own arrow than to any other, points; told up to one, and not further down
+/// than `least`.
+double Choices::nearerToOwn(const Box& box, double least) const {
+    const double own = distanceBetween(box, m_shaft->tail, m_shaft->tip);
+    double other = own + m_around->factor;
+    for (const Shaft* arrow : m_around->arrows) {
+        if (other - own < least)
+            break;
+        if (arrow != m_shaft && meets(grown(box, other), arrow->tail, arrow->tip)) // no other is nearer
             other = std::min(other, distanceBetween(box, arrow->tail, arrow->tip));
+    }
     return other - own;
 }
 
@@ -90,8 +84,12 @@ const Choices::Verdict& Choices::verdict(std::size_t i) {
     v.known = true;
     v.allowed = m_around->obstacles.isClear(boxAt(place.middle, kAir)) && isInWedge(boxAt(place.middle, 0)) &&
                 isAtOwnArc(boxAt(place.middle, 0));
-    const double nearer = v.allowed && m_shaft ? nearerToOwn(boxAt(place.middle, 0)) / m_around->factor : 1e9;
-    if (nearer < (m_request->optional ? kOptional : kNotOwn))
+    const double least = m_request->optional ? kOptional : kNotOwn;
+    const double nearer =
+        v.allowed && m_shaft
+            ? nearerToOwn(boxAt(place.middle, 0), least * m_around->factor) / m_around->factor
+            : 1e9;
+    if (nearer < least)
         v.allowed = false;
     if (v.allowed)
         v.cost = place.cost +
@@ -127,10 +125,11 @@ std::optional<Choice> Choices::bestOfListed(const std::optional<Point>& was) {
         const Place& place = m_places[i];
         if (best && place.cost >= best->cost)
             break; // they come in the order of their cost
-        if (!verdict(i).allowed)
+        if ((m_verdicts[i].known && !m_verdicts[i].allowed) ||
+            !m_around->obstacles.isVacant(boxAt(place.middle, kAir)) || !verdict(i).allowed)
             continue;
         const double cost = m_verdicts[i].cost + costOfWay(place.middle, was);
-        if ((!best || cost < best->cost) && m_around->obstacles.isVacant(boxAt(place.middle, kAir)))
+        if (!best || cost < best->cost)
             best = Choice{place.middle, place.number, cost, {}};
     }
     return best;

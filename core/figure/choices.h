@@ -53,15 +53,24 @@ private:
         int number;                 ///< of the place on the first ring
         std::size_t turn;           ///< which of the coarse directions
         std::array<double, 2> cost; ///< on even and on odd rings, which lie a little further round
+        std::array<Point, 2> way;
+        std::array<double, 2> reach; ///< of the label, that way
         double least() const { return std::min(cost[0], cost[1]); }
     };
+    struct Led { ///< a place at the end of a leader
+        int number = 0;
+        Point grip, middle, rim;
+        Box box;
+    };
 
-    Box boxAt(Point middle, double air) const;
+    Box boxAt(Point middle, double air) const {
+        return grown(boxAround(middle, m_extent.width, m_extent.height), air * m_around->factor);
+    }
     bool isInWedge(const Box& box) const;
     bool isAtOwnArc(const Box& box) const;
     bool isAtOther(Point middle) const;
     bool isOffOthers(Point middle) const;
-    double nearerToOwn(const Box& box) const;
+    double nearerToOwn(const Box& box, double least) const;
     const Verdict& verdict(std::size_t place);
     double costOfWay(Point middle, const std::optional<Point>& was) const;
     void prepareGrips();
@@ -72,8 +81,14 @@ private:
     std::optional<Point> ledMiddle(int number);
     std::optional<Choice> swung(int number);
     std::optional<Choice> ledAt(int number, double cost, const std::optional<Point>& was, double most);
-    std::optional<Choice> ledAt(int number, signed char& crossed, double cost,
-                                const std::optional<Point>& was, double most);
+    Led ledPlace(int number) const;
+    Led ledPlace(int number, Point grip, Point middle) const;
+    std::optional<Choice> choiceAt(const Led& led, signed char& crossed, double cost, double most) const;
+    bool isShutBy(const Edges& label, const Turn& turn, std::size_t odd, const Led& led) const;
+    void gatherQuarters(Point grip);
+    void ledFrom(std::size_t first, const std::optional<Point>& was, std::optional<Choice>& best);
+    void ledAlong(const Turn& turn, std::size_t odd, signed char* crossed, const std::optional<Point>& was,
+                  std::optional<Choice>& best);
     std::optional<Choice> bestOfListed(const std::optional<Point>& was);
 
     const LabelRequest* m_request;
@@ -89,7 +104,8 @@ private:
     bool m_gripped = false;
     std::vector<Grip> m_grips;
     std::vector<Turn> m_turns;
-    std::vector<signed char> m_crossed; ///< by coarse place: strokes crossed; see led_choices.cpp
+    std::array<std::vector<Edges>, 4> m_quarters; ///< right and left of the grip in question, down and up
+    std::vector<signed char> m_crossed;           ///< by coarse place: strokes crossed; see led_choices.cpp
     signed char m_crossedFine = 0;
 };
 
@@ -97,6 +113,9 @@ private:
 bool isArrow(const LabelRequest& request);
 
 /// End of the leader at the box: the point of its rim nearest to the grip, a little outside.
-Point rimOf(const Box& box, Point grip);
+inline Point rimOf(const Box& box, Point grip) {
+    const Box rim = grown(box, 1.6);
+    return {std::clamp(grip.x, rim.left, rim.right()), std::clamp(grip.y, rim.top, rim.bottom())};
+}
 
 } // namespace tailpoint

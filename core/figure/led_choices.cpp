@@ -115,10 +115,14 @@ void Choices::prepareGrips() {
     m_crossed.assign(m_grips.size() * kTurns * kSteps, kUnknown);
     for (int grip = 0; grip < static_cast<int>(m_grips.size()); ++grip) {
         for (int turn = 0; turn < kTurns; ++turn) {
-            const int number = grip * kOfGrip + turn * kEachDirection;
+            const int number = grip * kOfGrip + turn * kEachDirection, further = number + kEachDirection / 2;
+            const Point way = wayOf(number), onward = wayOf(further);
             m_turns.push_back({number,
                                static_cast<std::size_t>(turn),
-                               {costOfTurn(number), costOfTurn(number + kEachDirection / 2)}});
+                               {costOfTurn(number), costOfTurn(further)},
+                               {way, onward},
+                               {reach(m_extent.width, m_extent.height, way),
+                                reach(m_extent.width, m_extent.height, onward)}});
         }
         std::sort(m_turns.end() - kTurns, m_turns.end(), [](const Turn& a, const Turn& b) {
             return a.least() < b.least() || (a.least() == b.least() && a.number < b.number);
@@ -161,55 +165,111 @@ bool Choices::isRingClear(signed char& crossed, const Box& box, Point grip) cons
     return crossed != kNotClear;
 }
 
-/// At that place of the rings, if it is free and costs less than `most`. `cost`: of its ring and direction.
-std::optional<Choice> Choices::ledAt(int number, double cost, const std::optional<Point>& was, double most) {
-    return ledAt(number, crossedAt(number), cost, was, most);
-}
-
-std::optional<Choice> Choices::ledAt(int number, signed char& crossed, double cost,
-                                     const std::optional<Point>& was, double most) {
-    if (crossed == kNotClear)
-        return std::nullopt;
+Choices::Led Choices::ledPlace(int number) const {
     Point grip;
     const Point middle = ringed(number, grip);
-    cost += costOfWay(middle, was);
+    return ledPlace(number, grip, middle);
+}
+
+Choices::Led Choices::ledPlace(int number, Point grip, Point middle) const {
     const Box box = boxAt(middle, 0);
+    return {number, grip, middle, rimOf(box, grip), box};
+}
+
+/// At that place of the rings, if it is free and costs less than `most`. `cost`: of its ring and direction.
+std::optional<Choice> Choices::ledAt(int number, double cost, const std::optional<Point>& was, double most) {
+    signed char& crossed = crossedAt(number);
+    if (crossed == kNotClear)
+        return std::nullopt;
+    const Led led = ledPlace(number);
+    const std::vector<Edges>& labels = m_around->obstacles.labels();
+    if (labelCrossed(labels, led.grip, led.rim) ||
+        !m_around->obstacles.isVacant(labels, boxAt(led.middle, kAir)))
+        return std::nullopt;
+    return choiceAt(led, crossed, cost + costOfWay(led.middle, was), most);
+}
+
+/// The same for one that is known to be clear of labels. In a crowd few get that far.
+std::optional<Choice> Choices::choiceAt(const Led& led, signed char& crossed, double cost,
+                                        double most) const {
     const Obstacles& obstacles = m_around->obstacles;
-    if (cost >= most || !isRingClear(crossed, box, grip) || !obstacles.isVacant(boxAt(middle, kAir)))
+    if (cost >= most || !isRingClear(crossed, led.box, led.grip))
         return std::nullopt;
-    const Point rim = rimOf(box, grip), from = grip + 0.08 * (rim - grip);
-    if (obstacles.crossesLabel(grip, rim))
-        return std::nullopt;
-    cost += kLeaderCrossed * obstacles.leadersCrossed(from, rim);
+    const Point from = led.grip + 0.08 * (led.rim - led.grip);
+    cost += kLeaderCrossed * obstacles.leadersCrossed(from, led.rim);
     if (cost < most && crossed == kNotCounted)
-        crossed = static_cast<signed char>(std::min(obstacles.strokesCrossed(from, rim), 100));
+        crossed = static_cast<signed char>(std::min(obstacles.strokesCrossed(from, led.rim), 100));
     cost += kStrokeCrossed * std::max<int>(crossed, 0);
-    return cost < most ? std::optional(Choice{middle, kLedFrom + number, cost, grip}) : std::nullopt;
+    return cost < most ? std::optional(Choice{led.middle, kLedFrom + led.number, cost, led.grip})
+                       : std::nullopt;
+}
+
+/// Further out in the same direction leaders turn steadily, and grow. So where this one runs into that label,
+/// and so does as much of the last one, all between them do.
+bool Choices::isShutBy(const Edges& label, const Turn& turn, std::size_t odd, const Led& led) const {
+    const double furthest = kAways[(kSteps - 2 + odd) * kEachRing] * m_around->factor;
+    const Box last = boxAt(led.grip + (furthest + turn.reach[odd]) * turn.way[odd], 0);
+    const Point way = led.rim - led.grip, lastWay = rimOf(last, led.grip) - led.grip;
+    const double part = std::sqrt(dot(way, way) / std::max(dot(lastWay, lastWay), 1e-9));
+    return label.crossedBy(led.grip, led.grip + part * lastWay);
 }
 
 std::optional<Choice> Choices::led(const std::optional<Point>& was) {
     prepareGrips();
     std::optional<Choice> best;
-    const auto isWorse = [&](double cost) { return best && cost >= best->cost; };
     for (std::size_t first = 0; first < m_turns.size() && !(best && best->cost < kGoodEnough);
          first += kTurns)
-        for (int ring = 0; ring < kRings && !isWorse(costOfAway(ring)); ring += kEachRing)
-            for (std::size_t i = first; i < first + kTurns; ++i) {
-                if (isWorse(costOfAway(ring) + m_turns[i].least()))
-                    break;
-                const int shift = shiftOf(ring);
-                const double cost = costOfAway(ring) + m_turns[i].cost[shift > 0 ? 1 : 0];
-                if (isWorse(cost))
-                    continue;
-                const int number = m_turns[i].number + ring * kDirections + shift;
-                signed char& crossed = m_crossed[static_cast<std::size_t>(
-                    first * kSteps + (ring / kEachRing) * kTurns + m_turns[i].turn)];
-                if (crossed == kNotClear)
-                    continue;
-                if (auto choice = ledAt(number, crossed, cost, was, best ? best->cost : 1e9))
-                    best = choice;
-            }
+        ledFrom(first, was, best);
     return best;
+}
+
+/// The labels that can be in the way to each quarter of the sheet about a grip.
+void Choices::gatherQuarters(Point grip) {
+    const double beside = 2 + kAir * m_around->factor, far = 1e5;
+    const double left = grip.x - m_extent.width / 2 - beside, right = grip.x + m_extent.width / 2 + beside;
+    const double top = grip.y - m_extent.height / 2 - beside, bottom = grip.y + m_extent.height / 2 + beside;
+    for (std::size_t quarter = 0; quarter < m_quarters.size(); ++quarter)
+        m_around->obstacles.listLabels(
+            {quarter % 2 ? right - far : left, quarter < 2 ? top : bottom - far, far, far},
+            m_quarters[quarter]);
+}
+
+/// From one grip; `first` of its turns.
+void Choices::ledFrom(std::size_t first, const std::optional<Point>& was, std::optional<Choice>& best) {
+    gatherQuarters(m_grips[first / kTurns].at);
+    for (std::size_t i = first; i < first + kTurns; ++i)
+        for (const std::size_t odd : {0U, 1U})
+            ledAlong(m_turns[i], odd, &m_crossed[first * kSteps + m_turns[i].turn], was, best);
+}
+
+/// On one way out, on even or on odd rings. `crossed`: of the first ring of all.
+void Choices::ledAlong(const Turn& turn, std::size_t odd, signed char* crossed,
+                       const std::optional<Point>& was, std::optional<Choice>& best) {
+    const Obstacles& obstacles = m_around->obstacles;
+    const Point grip = m_grips[static_cast<std::size_t>(gripOf(turn.number))].at, way = turn.way[odd];
+    const std::vector<Edges>& near = m_quarters[(way.x < 0 ? 1U : 0U) + (way.y < 0 ? 2U : 0U)];
+    for (std::size_t step = odd; step < kSteps; step += 2) {
+        const int ring = static_cast<int>(step) * kEachRing;
+        const double cost = costOfAway(ring) + turn.cost[odd];
+        if (best && cost >= best->cost)
+            return;
+        signed char& there = crossed[step * kTurns];
+        if (there == kNotClear)
+            continue;
+        const double away = kAways[static_cast<std::size_t>(ring)] * m_around->factor;
+        const Led led = ledPlace(turn.number + ring * kDirections + shiftOf(ring), grip,
+                                 grip + (away + turn.reach[odd]) * way);
+        if (obstacles.hasLeft(led.box, way))
+            return;
+        if (const Edges* label = labelCrossed(near, led.grip, led.rim)) {
+            if (isShutBy(*label, turn, odd, led))
+                return;
+        } else if (obstacles.isVacant(near, boxAt(led.middle, kAir))) {
+            if (auto choice =
+                    choiceAt(led, there, cost + costOfWay(led.middle, was), best ? best->cost : 1e9))
+                best = choice;
+        }
+    }
 }
 
 } // namespace tailpoint

@@ -41,6 +41,11 @@ void Obstacles::add(const Item& item, int owner, int weight) {
     m_weights.resize(m_strokes.size(), weight);
 }
 
+void Obstacles::addLeader(Point a, Point b, double width) {
+    const Box bounds = grown(boundsOfPoints({a, b}), width / 2);
+    m_leaders.push_back({a, b, width / 2, {bounds.left, bounds.top, bounds.right(), bounds.bottom()}});
+}
+
 void Obstacles::addStrokes(const Item& item) {
     if (const auto* path = std::get_if<Path>(&item)) {
         if (path->filled) {
@@ -125,30 +130,37 @@ void Obstacles::settle() {
 }
 
 bool Obstacles::isRoom(const Box& box) const {
-    const auto overlaps = [&](const Box& other) { return overlap(box, other); };
-    return inside(box, m_room) && std::none_of(m_texts.begin(), m_texts.end(), overlaps) &&
-           std::none_of(m_labels.begin(), m_labels.end(), overlaps);
+    return inside(box, m_room) &&
+           std::none_of(m_texts.begin(), m_texts.end(),
+                        [&](const Box& text) { return overlap(box, text); }) &&
+           std::none_of(m_labels.begin(), m_labels.end(),
+                        [&](const Edges& label) { return label.overlaps(box); });
 }
 
 bool Obstacles::isQuiet(const Box& box, int owner) const {
     return !touchesStroke(box, owner);
 }
 
-namespace {
-
-bool crossesAny(const std::vector<Box>& boxes, Point a, Point b) {
-    return std::any_of(boxes.begin(), boxes.end(),
-                       [&](const Box& box) { return meets(grown(box, 1.5), a, b); });
-}
-
-} // namespace
-
 bool Obstacles::crossesText(Point a, Point b) const {
-    return crossesAny(m_texts, a, b);
+    return std::any_of(m_texts.begin(), m_texts.end(),
+                       [&](const Box& box) { return meets(grown(box, kLeaderAir), a, b); });
 }
 
-bool Obstacles::crossesLabel(Point a, Point b) const {
-    return crossesAny(m_labels, a, b);
+const Edges* labelCrossed(const std::vector<Edges>& labels, Point a, Point b) {
+    const double left = std::min(a.x, b.x) - kLeaderAir, right = std::max(a.x, b.x) + kLeaderAir;
+    const double top = std::min(a.y, b.y) - kLeaderAir, bottom = std::max(a.y, b.y) + kLeaderAir;
+    for (const Edges& label : labels)
+        if (left <= label.right && right >= label.left && top <= label.bottom && bottom >= label.top &&
+            label.crossedBy(a, b))
+            return &label;
+    return nullptr;
+}
+
+void Obstacles::listLabels(const Box& area, std::vector<Edges>& labels) const {
+    labels.clear();
+    for (const Edges& label : m_labels)
+        if (label.overlaps(area))
+            labels.push_back(label);
 }
 
 int Obstacles::strokesCrossed(Point a, Point b) const {
@@ -166,7 +178,7 @@ int Obstacles::strokesCrossed(Point a, Point b) const {
 }
 
 int Obstacles::leadersCrossed(Point a, Point b) const {
-    return static_cast<int>(std::count_if(m_leaders.begin(), m_leaders.end(), [&](const Segment& leader) {
+    return static_cast<int>(std::count_if(m_leaders.begin(), m_leaders.end(), [&](const Leader& leader) {
         return segmentsCross(a, b, leader.a, leader.b);
     }));
 }

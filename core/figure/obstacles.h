@@ -12,6 +12,26 @@ namespace tailpoint {
 
 inline constexpr double kCell = 24; ///< points; about a label's half width
 
+/// A leader keeps so far from texts, points.
+inline constexpr double kLeaderAir = 1.5;
+
+/// The edges of a label's box, as the many tests want them.
+struct Edges {
+    double left, top, right, bottom;
+    bool overlaps(const Box& box) const {
+        return box.left < right && left < box.right() && box.top < bottom && top < box.bottom();
+    }
+    /// Does a leader from a to b come too near?
+    bool crossedBy(Point a, Point b) const {
+        return meets({left - kLeaderAir, top - kLeaderAir, right - left + 2 * kLeaderAir,
+                      bottom - top + 2 * kLeaderAir},
+                     a, b);
+    }
+};
+
+/// The first of these labels that a leader from a to b comes too near to.
+const Edges* labelCrossed(const std::vector<Edges>& labels, Point a, Point b);
+
 class Obstacles {
 public:
     /// `sheet` as drawn; labels may stand in `room`.
@@ -22,10 +42,12 @@ public:
     void add(const Item& item, int owner = -1, int weight = 1);
     /// Call once after the last add(); labels and leaders may still come.
     void settle();
-    void addLabel(const Box& box) { m_labels.push_back(box); }
-    void addLeader(Point a, Point b, double width) { m_leaders.push_back({a, b, width / 2}); }
+    void addLabel(const Box& box) { m_labels.push_back({box.left, box.top, box.right(), box.bottom()}); }
+    void addLeader(Point a, Point b, double width);
 
     bool isOnSheet(Point p) const { return contains(m_sheet, p); }
+    /// Has a box on its way in that direction left the room for good?
+    bool hasLeft(const Box& box, Point way) const;
     /// Does the box stand in the room, clear of all texts? Strokes may run behind it.
     bool isRoom(const Box& box) const;
     /// Does the box stand in the room and touch nothing?
@@ -33,16 +55,18 @@ public:
     /// The part of it that placing labels does not change: the room, strokes, and texts that don't move.
     bool isClear(const Box& box) const;
     /// The other part: labels and leaders.
-    bool isVacant(const Box& box) const;
+    bool isVacant(const Box& box) const { return isVacant(m_labels, box); }
+    /// The same where only those labels can be in the way.
+    bool isVacant(const std::vector<Edges>& labels, const Box& box) const;
+    const std::vector<Edges>& labels() const { return m_labels; }
+    void listLabels(const Box& area, std::vector<Edges>& labels) const; ///< those in that area
     /// Does the box keep clear of all strokes but the owner's?
     bool isQuiet(const Box& box, int owner) const;
     /// Would a leader from a to b run through a text that doesn't move; how many strokes would it cross, by
     /// weight?
     bool crossesText(Point a, Point b) const;
     int strokesCrossed(Point a, Point b) const;
-    /// The same for labels and leaders.
-    bool crossesLabel(Point a, Point b) const;
-    int leadersCrossed(Point a, Point b) const;
+    int leadersCrossed(Point a, Point b) const; ///< the same for leaders
 
     struct Mark {
         std::size_t labels, leaders;
@@ -54,6 +78,11 @@ private:
     struct Segment {
         Point a, b;
         double half;
+    };
+    struct Leader {
+        Point a, b;
+        double half;
+        Edges bounds;
     };
     struct Curve {
         ArcShape arc;
@@ -96,8 +125,9 @@ private:
     std::vector<int> m_owners, m_weights; ///< of the strokes
     std::vector<unsigned> m_first;        ///< of each cell in m_members, one more at the end
     std::vector<unsigned> m_members;      ///< indices into m_strokes, cell by cell
-    std::vector<Box> m_texts, m_labels;
-    std::vector<Segment> m_leaders;
+    std::vector<Box> m_texts;
+    std::vector<Edges> m_labels;
+    std::vector<Leader> m_leaders;
 };
 
 // Asked thousands of times a figure, so within reach of those who ask.
@@ -142,11 +172,17 @@ inline bool Obstacles::isClear(const Box& box) const {
     return inside(box, m_room) && !touchesStroke(box, -1);
 }
 
-inline bool Obstacles::isVacant(const Box& box) const {
-    return std::none_of(m_labels.begin(), m_labels.end(),
-                        [&](const Box& other) { return overlap(box, other); }) &&
-           std::none_of(m_leaders.begin(), m_leaders.end(),
-                        [&](const Segment& s) { return meets(grown(box, s.half), s.a, s.b); });
+inline bool Obstacles::hasLeft(const Box& box, Point way) const {
+    return (way.x >= 0 ? box.right() > m_room.right() : box.left < m_room.left) ||
+           (way.y >= 0 ? box.bottom() > m_room.bottom() : box.top < m_room.top);
+}
+
+inline bool Obstacles::isVacant(const std::vector<Edges>& labels, const Box& box) const {
+    return std::none_of(labels.begin(), labels.end(),
+                        [&](const Edges& label) { return label.overlaps(box); }) &&
+           std::none_of(m_leaders.begin(), m_leaders.end(), [&](const Leader& leader) {
+               return leader.bounds.overlaps(box) && meets(grown(box, leader.half), leader.a, leader.b);
+           });
 }
 
 /// The parts of a segment inside `room` and outside all of `out`, as parameters along it from 0 to 1.

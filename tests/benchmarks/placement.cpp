@@ -6,6 +6,8 @@
 #include "tests/benchmarks/ratios.h"
 #include "tests/core/figure/figure_support.h"
 
+#include <array>
+
 using namespace tailpoint;
 
 namespace {
@@ -16,6 +18,16 @@ Sketch sketchOf(int count, double spread) {
     for (int i = 0; i < count; ++i)
         forces.push_back(testing::force("F" + std::to_string(i + 1), 100 + 37 * (i % 11),
                                         -170 + spread * ((i * 5) % count) / count));
+    return testing::sketch(std::move(forces));
+}
+
+/// Small ones among large ones in one fan: of 600 seeded fans and stars of twelve the one that took longest.
+Sketch tinyAndHuge() {
+    constexpr std::array<double, 12> sizes{1942, 4729, 240, 169, 1993, 516, 408, 1659, 3660, 261, 1829, 142};
+    std::vector<Force> forces;
+    for (std::size_t i = 0; i < sizes.size(); ++i)
+        forces.push_back(
+            testing::force("F" + std::to_string(i + 1), sizes[i], -39.1 + 2.5 * static_cast<double>(i)));
     return testing::sketch(std::move(forces));
 }
 
@@ -81,6 +93,7 @@ int main(int argc, char** argv) {
     registerRow("12 forces in a fan", testing::drawn(sketchOf(12, 40)));
     registerRow("12 forces in a fan of 20 degrees", testing::drawn(sketchOf(12, 20)));
     registerRow("12 forces in a fan of 8 degrees", testing::drawn(sketchOf(12, 8)));
+    registerRow("12 forces, 1 to 33", testing::drawn(tinyAndHuge(), {}, 900, 600));
     return bench::runRatios(argc, argv,
                             "A figure with its labels placed, against testing its texts once (goal: 1 ms)");
 }
