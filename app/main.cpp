@@ -3,6 +3,7 @@
 #include "ui/window/main_window.h"
 
 #include <QApplication>
+#include <QFileInfo>
 
 namespace {
 
@@ -22,23 +23,50 @@ bool hasDisplay(int argc, char** argv) {
            qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
 }
 
+/// What the words ask of the window; the fault, if any.
+std::variant<Arguments, QString> windowArguments(const QStringList& words) {
+    auto parsed = parseArguments(words, {});
+    const auto* arguments = std::get_if<Arguments>(&parsed);
+    if (arguments && arguments->files.size() > 1)
+        return QStringLiteral("'%1' is no verb, and the window opens one FILE; see tailpoint --help")
+            .arg(arguments->files[0]);
+    return parsed;
+}
+
+/// A window was asked for where none can be: first what would be wrong with a display too.
+int sayThereIsNoDisplay(const Arguments& arguments) {
+    if (const QString word = arguments.files.value(0); !word.isEmpty()) {
+        const bool couldBeFile = QFileInfo::exists(word) || word.contains(QLatin1Char('.')) ||
+                                 word.contains(QLatin1Char('/')) || word == QLatin1String("-");
+        if (!couldBeFile)
+            return complain(QStringLiteral("'%1' is no verb and no file; see tailpoint --help").arg(word));
+        const auto read = readQuestion(arguments, QString());
+        if (const int* status = std::get_if<int>(&read))
+            return *status;
+    }
+    return complain(
+        QStringLiteral("there is no display for the window; use a verb (tailpoint --help lists them)"));
+}
+
 int openWindow(int argc, char** argv) {
-    if (!hasDisplay(argc, argv))
-        return complain(
-            QStringLiteral("there is no display for the window; use a verb (tailpoint --help lists them)"));
+    const bool canOpen = hasDisplay(argc, argv);
+    if (!canOpen) {
+        silenceQt();
+        qputenv("QT_QPA_PLATFORM", "offscreen"); // only to take Qt's own options out of the words
+    }
     QApplication application(argc, argv);
-    const QStringList words = application.arguments().mid(1);
-    const auto parsed = parseArguments(words, {});
+    const auto parsed = windowArguments(application.arguments().mid(1));
     if (const auto* fault = std::get_if<QString>(&parsed))
         return complain(*fault);
-    const QStringList files = std::get<Arguments>(parsed).files;
-    if (files.size() > 1)
-        return complain(QStringLiteral("'%1' is no verb, and the window opens one FILE; see tailpoint --help")
-                            .arg(files[0]));
+    const auto& arguments = std::get<Arguments>(parsed);
+    if (arguments.help)
+        return print(generalHelp());
+    if (!canOpen)
+        return sayThereIsNoDisplay(arguments);
     MainWindow window;
     window.show();
-    if (!files.isEmpty())
-        window.openPath(files[0]);
+    if (!arguments.files.isEmpty())
+        window.openPath(arguments.files[0]);
     return application.exec();
 }
 

@@ -181,6 +181,12 @@ const Usage kUsages[] = {
      QStringLiteral("no second answer")},
     {"FigureIntoNoFolder", call("figure GOOD -o FOLDER/no/a.svg"), QStringLiteral("folder does not exist")},
     {"AnUnknownVerb", call("reprot GOOD"), QStringLiteral("tailpoint --help")},
+    {"AnUnknownVerbBeforeAFile", call("figur GOOD"), QStringLiteral("'figur' is no verb")},
+    {"AnUnknownVerbAlone", call("figur"), QStringLiteral("'figur' is no verb and no file")},
+    {"AWindowOnAFileThatIsNotThere", call("FOLDER/none.json"),
+     QStringLiteral("none.json: does not exist; check the name")},
+    {"AWindowWithAnUnknownOption", call("--nope GOOD"), QStringLiteral("--nope is no option here")},
+    {"AWindowOnTwoFiles", call("GOOD GOOD"), QStringLiteral("the window opens one FILE")},
     {"NoDisplayForTheWindow", call("GOOD"), QStringLiteral("no display")},
 };
 
