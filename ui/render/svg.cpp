@@ -3,7 +3,6 @@
 #include "ui/render/fonts.h"
 #include "ui/render/render.h"
 
-#include <QXmlStreamReader>
 #include <QXmlStreamWriter>
 #include <charconv>
 #include <cmath>
@@ -274,19 +273,6 @@ QByteArray toSvg(const DisplayList& list, const Theme& theme, const QByteArray& 
     QByteArray bytes;
     Writer(bytes, list, theme).write(sketchJson);
     return bytes;
-}
-
-QByteArray sketchJsonFromSvg(const QByteArray& svg) {
-    QXmlStreamReader reader(svg);
-    while (!reader.atEnd()) {
-        if (reader.readNext() != QXmlStreamReader::StartElement || reader.name() != QLatin1String("metadata"))
-            continue;
-        const QString text = reader.readElementText(QXmlStreamReader::IncludeChildElements);
-        const qsizetype begin = text.indexOf(QLatin1Char('{')), end = text.lastIndexOf(QLatin1Char('}'));
-        if (begin >= 0 && end > begin)
-            return text.mid(begin, end - begin + 1).toUtf8();
-    }
-    return {};
 }
 
 } // namespace tailpoint

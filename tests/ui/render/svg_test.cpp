@@ -173,6 +173,38 @@ TEST(Svg, FindsTheSketchAlsoAfterAnEditorHasWrappedTheMetadata) {
     EXPECT_EQ(std::get<Sketch>(back), raft());
 }
 
+TEST(Svg, FindsTheSketchBesideMetadataOfOthers) {
+    const QByteArray json = QString::fromUtf8(writeSketch(raft())).toHtmlEscaped().toUtf8();
+    const QByteArray own = "<metadata>" + json + "</metadata>";
+    const QByteArray shapes[] = {
+        "<metadata>{a palette}</metadata>" + own, own + "<metadata>{a palette}</metadata>",
+        "<metadata><p>{before}</p>" + json + "<p>{behind}</p></metadata>",
+        "<metadata><kept>" + json + "</kept></metadata>", "<u:g><u:metadata>" + json + "</u:metadata></u:g>"};
+    for (const QByteArray& shape : shapes) {
+        const auto back = readSketch(sketchJsonFromSvg("<svg>" + shape + "</svg>"));
+        ASSERT_TRUE(std::holds_alternative<Sketch>(back)) << shape.toStdString();
+        EXPECT_EQ(std::get<Sketch>(back), raft());
+    }
+}
+
+TEST(Svg, MarkupMadeToExhaustIsNoSketchAndCostsNothing) {
+    const auto many = [](const QByteArray& part) { return part.repeated(200'000); };
+    QByteArray attributes;
+    for (int i = 0; i < 300'000; ++i)
+        attributes += " a" + QByteArray::number(i) + "=\"1\"";
+    const QByteArray own = "<metadata>" + writeSketch(raft()) + "</metadata>";
+    const QByteArray bombs[] = {"<svg>" + many("<g>") + own,
+                                "<svg><metadata>" + many("<g>"),
+                                "<svg" + attributes + ">" + own + "</svg>",
+                                "<!DOCTYPE svg [<!-- ' --> ]><svg" + attributes + ">" + own + "</svg>",
+                                "<svg>" + many("<metadata>") + "</svg>",
+                                "<!DOCTYPE svg [<!ENTITY a \"" + QByteArray(4000, 'a') + "\"><!ENTITY b \"" +
+                                    QByteArray("&a;").repeated(1000) + "\">]><svg><metadata>{" +
+                                    QByteArray("&b;").repeated(1000) + "}</metadata></svg>"};
+    for (const QByteArray& bomb : bombs)
+        EXPECT_TRUE(sketchJsonFromSvg(bomb).isEmpty()) << bomb.left(40).toStdString();
+}
+
 TEST(Svg, WithoutMetadataOrWithoutXmlHasNoSketch) {
     EXPECT_TRUE(sketchJsonFromSvg(toSvg(listOf(raft()), themeOf(ThemeName::paper), {})).isEmpty());
     EXPECT_TRUE(sketchJsonFromSvg("<svg><metadata>words</metadata></svg>").isEmpty());
