@@ -32,7 +32,7 @@ Draws the sketch in FILE ('-': standard input). The ending of OUT decides the fo
                    a page with margins instead of a sheet of that size
   --per-cm FORCE   true scale: so much force in one centimetre ("50" or "0.05 kN"), with a bar to check it
   --scale S, --dpi D, --pixels W
-                   of a PNG: pixels in one point (default 2), dots per inch, or its width in pixels
+                   one of them, of a PNG: pixels in one point (default 2), dots per inch, or its width in pixels
   --transparent    nothing behind the figure
   --values shown|hidden, --names shown|hidden, --given-only
                    for exercises; a figure that hides something does not carry the sketch
@@ -43,7 +43,6 @@ Exit status: 0 one answer or two; 1 none, endlessly many, too few or too many un
 drawn); 2 bad input.
 )";
 
-constexpr int kLastStage = 99;
 constexpr double kLargestSheet = 14'400; ///< points; beyond it PDF readers give up
 
 QList<Option> figureOptions() {
@@ -131,9 +130,9 @@ std::optional<QString> takeStage(const Arguments& arguments, FigureJob& job) {
     job.allStages = stage == QLatin1String("all");
     if (stage.isNull() || job.allStages)
         return std::nullopt;
-    const auto number = wholeNumber(stage, 0, kLastStage);
+    const auto number = wholeNumber(stage, 0, stages::all);
     if (!number)
-        return QStringLiteral("--stage wants a whole number from 0 to %1, or all").arg(kLastStage);
+        return QStringLiteral("--stage wants a whole number from 0 to %1, or all").arg(stages::all);
     job.options.stage = *number;
     return std::nullopt;
 }
@@ -194,9 +193,44 @@ void takeParts(const Arguments& arguments, FigureJob& job) {
     job.options.solution = arguments.value(QStringLiteral("--solution")) == QLatin1String("2") ? 1 : 0;
 }
 
+/// Options that would have no say where they stand.
+std::optional<QString> clashOf(const Arguments& arguments, FigureForm form) {
+    const auto given = [&](const char* option) {
+        return arguments.options.contains(QString::fromLatin1(option));
+    };
+    static constexpr const char* sizes[] = {"--scale", "--dpi", "--pixels"};
+    const char* first = nullptr;
+    for (const char* size : sizes) {
+        if (!given(size))
+            continue;
+        if (form != FigureForm::png)
+            return QStringLiteral("%1 goes with a .png; leave it out").arg(QLatin1String(size));
+        if (first)
+            return QStringLiteral("%1 and %2 both set the pixels; leave one of them out")
+                .arg(QLatin1String(first), QLatin1String(size));
+        first = size;
+    }
+    const QString paper = arguments.value(QStringLiteral("--paper"), QStringLiteral("free"));
+    for (const char* side : {"--width", "--height"})
+        if (given(side) && paper != QLatin1String("free"))
+            return QStringLiteral("--paper %1 has a size of its own; leave %2 out")
+                .arg(paper, QLatin1String(side));
+    return std::nullopt;
+}
+
+/// Hidden values leave no sketch in the file: a slip of the hand that would cost it.
+bool wouldCostTheSketch(const Wanted& wanted, const Arguments& arguments) {
+    const FigureJob& job = wanted.job;
+    const QString sketch = QFileInfo(arguments.files.value(0)).canonicalFilePath();
+    return carriesNoSketch(job) && !job.allStages && !sketch.isEmpty() &&
+           QFileInfo(wanted.out).canonicalFilePath() == sketch;
+}
+
 std::variant<Wanted, QString> wantedBy(const Arguments& arguments) {
     Wanted wanted;
     if (auto fault = takeOut(arguments, wanted))
+        return *fault;
+    if (auto fault = clashOf(arguments, wanted.job.form))
         return *fault;
     if (auto fault = takeSizes(arguments, wanted.job))
         return *fault;
@@ -205,6 +239,10 @@ std::variant<Wanted, QString> wantedBy(const Arguments& arguments) {
     if (auto fault = takePairs(arguments, wanted.job))
         return *fault;
     takeParts(arguments, wanted.job);
+    if (wouldCostTheSketch(wanted, arguments))
+        return QStringLiteral(
+                   "-o %1: is the sketch itself, and this figure would not carry it; name another file")
+            .arg(wanted.out);
     return wanted;
 }
 
@@ -213,6 +251,8 @@ std::optional<QString> takeTrueScale(const Arguments& arguments, const Sketch& s
     const QString typed = arguments.value(QStringLiteral("--per-cm"));
     if (typed.isNull())
         return std::nullopt;
+    if (typed.trimmed().startsWith(QLatin1Char('-')) || typed.trimmed().startsWith(QChar(0x2212)))
+        return QStringLiteral("--per-cm wants a force above 0");
     const auto force = parseMagnitude(typed.toStdString(), sketch.forceUnit);
     if (const auto* error = std::get_if<TypedError>(&force))
         return QStringLiteral("--per-cm: ") + QString::fromStdString(error->message);

@@ -35,10 +35,6 @@ View scaledAbout(const View& view, double scale) {
     return scaled;
 }
 
-bool hides(const FigureJob& job) {
-    return !job.names || !job.options.values || job.givenOnly;
-}
-
 /// The symbols that the worked solution has given to angles by this stage. Three angles round one point would
 /// want the room of those from the axis.
 std::vector<AngleName> namesBy(int stage, const Result& result, std::size_t solution) {
@@ -62,7 +58,7 @@ FigureOptions optionsFor(const FigureJob& job, int stage) {
     options.highlighted = kNoVector;
     if (stage >= 0)
         options.stage = stage;
-    options.note = options.note && !hides(job); // it names the answer
+    options.note = options.note && !carriesNoSketch(job); // it names the answer
     if (job.givenOnly)
         options.stage = options.stage < 0 ? stages::directions : std::min(options.stage, +stages::directions);
     return options;
@@ -90,18 +86,20 @@ QByteArray pngOf(const DisplayList& list, const FigureJob& job) {
     const double scale = job.pixelWidth ? *job.pixelWidth / list.width : job.pixelsPerPoint;
     if (list.width * scale > kMostPixels || list.height * scale > kMostPixels)
         return {};
+    QImage image = toImage(list, themeOf(job.theme), scale, job.transparent);
+    image.setText(QStringLiteral("Title"), QString::fromStdString(list.title));
+    image.setText(QStringLiteral("Description"), QString::fromStdString(list.description));
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
-    return toImage(list, themeOf(job.theme), scale, job.transparent).save(&buffer, "PNG") ? bytes
-                                                                                          : QByteArray();
+    return image.save(&buffer, "PNG") ? bytes : QByteArray();
 }
 
 QByteArray bytesOf(const Result& result, const FigureJob& job, const DisplayList& list) {
     const Theme& theme = themeOf(job.theme);
     switch (job.form) {
     case FigureForm::svg:
-        return toSvg(list, theme, hides(job) ? QByteArray() : writeSketch(result.sketch));
+        return toSvg(list, theme, carriesNoSketch(job) ? QByteArray() : writeSketch(result.sketch));
     case FigureForm::tex:
         return toTikzDocument(list, theme);
     case FigureForm::png:
@@ -114,6 +112,10 @@ QByteArray bytesOf(const Result& result, const FigureJob& job, const DisplayList
 }
 
 } // namespace
+
+bool carriesNoSketch(const FigureJob& job) {
+    return !job.names || !job.options.values || job.givenOnly;
+}
 
 std::optional<FigureForm> figureFormFrom(const QString& ending) {
     for (const FigureForm form : {FigureForm::svg, FigureForm::pdf, FigureForm::png, FigureForm::tex})
@@ -169,7 +171,7 @@ std::variant<std::vector<DisplayList>, FigureFault> figuresOf(const Result& resu
     for (int stage = job.allStages ? 0 : -1; stage < (job.allStages ? kFigureStages : 0); ++stage) {
         FigureOptions options = optionsFor(job, stage);
         const bool isOnTheWay = options.stage >= 0 && options.stage < stages::all;
-        if (isOnTheWay && !hides(job))
+        if (isOnTheWay && !carriesNoSketch(job))
             options.names = namesBy(options.stage, result, options.solution);
         DisplayList list =
             compose(result.sketch, result.solved, result.construction, std::get<View>(view), options, measure)
@@ -178,7 +180,7 @@ std::variant<std::vector<DisplayList>, FigureFault> figuresOf(const Result& resu
             addScaleBar(list, kBarRoom, *job.unitsPerCm, result.sketch, measure);
         if (!job.names)
             leaveOutNames(list, measure);
-        if (hides(job))
+        if (carriesNoSketch(job))
             leaveOutWords(list, job.names);
         if (job.transparent)
             leaveOutSheet(list);

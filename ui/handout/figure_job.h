@@ -38,6 +38,9 @@ struct FigureJob {
     bool allStages = false;             ///< one page or file each
 };
 
+/// Names or values are hidden: then no form of the figure tells them, nor an SVG's metadata.
+bool carriesNoSketch(const FigureJob& job);
+
 /// The figure of one stage; with `allStages` there are kFigureStages of them.
 inline constexpr int kFigureStages = stages::all + 1;
 

@@ -2,6 +2,7 @@
 #include "tests/whole/verbs/driver.h"
 
 #include <QFileInfo>
+#include <QImage>
 #include <QProcess>
 #include <QRegularExpression>
 #include <QXmlStreamReader>
@@ -152,6 +153,31 @@ TEST_F(FigureOutput, PixelsAndDotsPerInchAreAsAsked) {
     EXPECT_EQ(wordAt(dots, "IHDR", 0), 1440u);
     EXPECT_EQ(wordAt(dots, "pHYs", 0), quint32(qRound(144 / 0.0254)));
     EXPECT_EQ(draw("bad.png", words("--pixels 0")).status, 2);
+}
+
+TEST_F(FigureOutput, APngSaysInWordsWhatItShowsAndNothingThatItHides) {
+    EXPECT_EQ(draw("said.png", {}).status, 0);
+    const QImage said = QImage::fromData(bytesOf(path(QStringLiteral("said.png"))));
+    EXPECT_FALSE(said.text(QStringLiteral("Title")).isEmpty());
+    EXPECT_TRUE(said.text(QStringLiteral("Description")).contains(QStringLiteral("340 N at 25.0°")));
+    EXPECT_EQ(draw("hidden.png", words("--values hidden")).status, 0);
+    const QImage hidden = QImage::fromData(bytesOf(path(QStringLiteral("hidden.png"))));
+    EXPECT_FALSE(hidden.text(QStringLiteral("Description")).contains(QStringLiteral("340")));
+}
+
+TEST_F(FigureOutput, AFigureThatCannotCarryTheSketchIsNotWrittenOverIt) {
+    const QByteArray whole = svg({});
+    const QString file = put(QStringLiteral("own.svg"), whole);
+    expectRefused(run(QStringList{QStringLiteral("figure"), file, QStringLiteral("-o"), file} +
+                      words("--values hidden")),
+                  {QStringLiteral("is the sketch itself"), QStringLiteral("name another file")});
+    EXPECT_EQ(bytesOf(file), whole);
+    EXPECT_EQ(
+        run(QStringList{QStringLiteral("figure"), file, QStringLiteral("-o"), file} + words("--theme slate"))
+            .status,
+        0);
+    EXPECT_NE(bytesOf(file), whole);
+    EXPECT_EQ(run({QStringLiteral("report"), file}).status, 0);
 }
 
 TEST_F(FigureOutput, WhatIsHiddenIsNowhereInTheFile) {

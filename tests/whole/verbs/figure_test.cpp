@@ -62,8 +62,9 @@ TEST_F(Figure, CarriesTheCautionWhereTheSketchOrItsTitleAsksForIt) {
     const auto cautions = [&](const char* extra) {
         const QByteArray from =
             sketch(force("P", "340", "25") + "," + force("Q", "275", "-40"), QByteArray(extra));
-        return look(draw("caution.svg", {}, from)).texts.join(QLatin1Char(' ')).contains(
-            QLatin1String("licensed engineer"));
+        return look(draw("caution.svg", {}, from))
+            .texts.join(QLatin1Char(' '))
+            .contains(QLatin1String("licensed engineer"));
     };
     EXPECT_TRUE(cautions(R"(, "title": "Sling under the survey buoy")"));
     EXPECT_TRUE(cautions(R"(, "caution": true)"));
@@ -123,7 +124,7 @@ TEST_F(Figure, AStageShowsItsPartsAndNoLaterOnes) {
     EXPECT_TRUE(given.classes.contains(QLatin1String("given")));
     EXPECT_FALSE(given.classes.contains(QLatin1String("sum")));
     EXPECT_FALSE(given.classes.contains(QLatin1String("construction")));
-    EXPECT_TRUE(look(draw("9.svg", with("--stage", "9"))).classes.contains(QLatin1String("sum")));
+    EXPECT_TRUE(look(draw("8.svg", with("--stage", "8"))).classes.contains(QLatin1String("sum")));
 }
 
 TEST_F(Figure, EveryThemeDrawsAndDiffers) {
