@@ -105,22 +105,84 @@ TEST_F(ExportWindow, TrueScaleIsTypedAndAnImpossibleOneIsRefusedBeforeAnythingIs
     EXPECT_TRUE(part<QPushButton>(dialog, "exportSave")->isEnabled());
 }
 
-TEST_F(ExportWindow, FormAndPaperAreRememberedWhatIsHiddenIsNot) {
+TEST_F(ExportWindow, ChoicesAreRememberedAndWhatIsLeftOutAgainIsSaid) {
     {
         ExportDialog& dialog = ask();
+        EXPECT_FALSE(part<QLabel>(dialog, "exportLeftOut")->isVisible());
         choose(dialog, "exportForm", QStringLiteral("png"));
         choose(dialog, "exportPaper", int(FigurePaper::letter));
-        choose(dialog, "exportDots", 600);
+        choose(dialog, "exportTheme", int(ThemeName::contrast));
+        part<QComboBox>(dialog, "exportSize")->setEditText(QStringLiteral("1234 px"));
+        part<QCheckBox>(dialog, "exportTransparent")->setChecked(true);
         part<QCheckBox>(dialog, "exportValues")->setChecked(false);
+        part<QCheckBox>(dialog, "exportNames")->setChecked(false);
         EXPECT_TRUE(dialog.saveTo(file("a.png")));
+        EXPECT_EQ(QImage(file("a.png")).width(), 1234);
     }
     open();
     ExportDialog& dialog = ask();
     const FigureJob job = dialog.job();
     EXPECT_EQ(job.form, FigureForm::png);
     EXPECT_EQ(job.paper, FigurePaper::letter);
-    EXPECT_DOUBLE_EQ(job.pixelsPerPoint, 600 / 72.0);
-    EXPECT_TRUE(job.options.values);
+    EXPECT_EQ(job.theme, ThemeName::contrast);
+    EXPECT_EQ(job.pixelWidth, 1234);
+    EXPECT_TRUE(job.transparent);
+    EXPECT_FALSE(job.options.values);
+    EXPECT_FALSE(job.names);
+    auto* told = part<QLabel>(dialog, "exportLeftOut");
+    EXPECT_TRUE(told->isVisible());
+    EXPECT_EQ(told->text(), QStringLiteral("As last time, without values and names."));
+    part<QCheckBox>(dialog, "exportNames")->click();
+    EXPECT_FALSE(told->isVisible());
+}
+
+TEST_F(ExportWindow, AScaleIsRememberedWhereTheSketchFitsThePaperAtIt) {
+    const auto exportAt = [&](const char* scale) {
+        ExportDialog& dialog = ask();
+        choose(dialog, "exportPaper", int(FigurePaper::a4));
+        auto* field = part<QLineEdit>(dialog, "exportPerCm");
+        field->clear();
+        QTest::keyClicks(field, QLatin1String(scale));
+        QCoreApplication::processEvents();
+        EXPECT_TRUE(dialog.saveTo(file("a.svg"))) << fault(dialog).toStdString();
+    };
+    exportAt("60 N");
+    open();
+    EXPECT_EQ(ask().job().unitsPerCm, 60);
+    Sketch sketch = window->document().sketch();
+    for (Force& force : sketch.forces)
+        force.magnitude.value = 100 * force.magnitude.value.value_or(1);
+    ASSERT_FALSE(window->document().edit(sketch, QStringLiteral("a hundred times as much")));
+    ExportDialog& dialog = ask();
+    EXPECT_FALSE(part<QCheckBox>(dialog, "exportTrueScale")->isChecked());
+    EXPECT_EQ(fault(dialog), QString());
+    window->document().undoStack().setClean();
+}
+
+TEST_F(ExportWindow, APngsSizeIsTyped) {
+    ExportDialog& dialog = ask();
+    choose(dialog, "exportForm", QStringLiteral("png"));
+    const auto type = [&](const char* text) {
+        part<QComboBox>(dialog, "exportSize")->setEditText(QLatin1String(text));
+        QCoreApplication::processEvents();
+    };
+    for (const char* text : {"96", "96 dpi", "96 dots per inch"}) {
+        type(text);
+        EXPECT_DOUBLE_EQ(dialog.job().pixelsPerPoint, 96 / 72.0) << text;
+        EXPECT_FALSE(dialog.job().pixelWidth) << text;
+        EXPECT_EQ(fault(dialog), QString()) << text;
+    }
+    for (const char* text : {"800 px", "800 pixels", "800 Pixels wide"}) {
+        type(text);
+        EXPECT_EQ(dialog.job().pixelWidth, 800) << text;
+    }
+    for (const char* bad : {"", "large", "0 px", "30000 px", "5 dpi", "300 dpi, please"}) {
+        type(bad);
+        EXPECT_FALSE(fault(dialog).isEmpty()) << bad;
+        EXPECT_FALSE(part<QPushButton>(dialog, "exportSave")->isEnabled()) << bad;
+    }
+    choose(dialog, "exportForm", QStringLiteral("svg"));
+    EXPECT_TRUE(part<QPushButton>(dialog, "exportSave")->isEnabled());
 }
 
 TEST_F(ExportWindow, TheClipboardTakesPictureAndWordsButNothingThatIsHidden) {

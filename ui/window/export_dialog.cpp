@@ -3,32 +3,23 @@
 #include "core/quantity/decimals.h"
 #include "core/quantity/typed.h"
 #include "ui/canvas/canvas.h"
-#include "ui/document/files.h"
-#include "ui/panel/answer_text.h"
-#include "ui/render/render.h"
+#include "ui/window/figure_output.h"
+#include "ui/window/figure_preview.h"
+#include "ui/window/png_size.h"
 #include "ui/window/settings.h"
 
 #include <QCheckBox>
-#include <QClipboard>
 #include <QComboBox>
 #include <QDialogButtonBox>
-#include <QFileDialog>
-#include <QFileInfo>
 #include <QFormLayout>
-#include <QGuiApplication>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMainWindow>
-#include <QMimeData>
-#include <QPrintPreviewDialog>
-#include <QPrinter>
 #include <QPushButton>
 
 namespace tailpoint {
 
 namespace {
-
-constexpr double kMargin = 36; // points round the figure on a printed page
 
 void choose(QComboBox* box, const QVariant& data) {
     box->setCurrentIndex(std::max(0, box->findData(data)));
@@ -48,49 +39,7 @@ QCheckBox* checkOf(const char* name, const QString& title) {
     return box;
 }
 
-QString withSuffix(const QString& path, const QString& suffix) {
-    const qsizetype ending = path.lastIndexOf(QLatin1Char('.'));
-    return path.left(ending) + suffix + path.mid(ending);
-}
-
 } // namespace
-
-FigurePreview::FigurePreview(QWidget* parent) : QWidget(parent) {
-    setObjectName(QStringLiteral("exportPreview"));
-    setAccessibleName(tr("Preview of the figure"));
-    setMinimumSize(320, 240);
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
-}
-
-void FigurePreview::show(std::vector<DisplayList> lists, const FigureJob& job) {
-    m_lists = std::move(lists);
-    m_job = job;
-    update();
-}
-
-QSize FigurePreview::sizeHint() const {
-    return {520, 400};
-}
-
-void FigurePreview::paintEvent(QPaintEvent*) {
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    if (m_lists.empty())
-        return;
-    const PageRoom room = roomOf(m_job);
-    const double scale = std::min((width() - 2) / room.pageWidth, (height() - 2) / room.pageHeight);
-    painter.translate((width() - scale * room.pageWidth) / 2, (height() - scale * room.pageHeight) / 2);
-    painter.scale(scale, scale);
-    const QRectF page(0, 0, room.pageWidth, room.pageHeight);
-    const Theme& theme = themeOf(m_job.theme);
-    // Behind a transparent figure of a dark theme stands a dark slide, most likely.
-    painter.fillRect(page, m_job.transparent ? theme.sheet : QColor(Qt::white));
-    painter.setPen(QPen(palette().color(QPalette::Mid), 0));
-    painter.drawRect(page);
-    painter.setClipRect(page);
-    painter.translate(room.left, room.top);
-    paint(painter, m_lists.back(), theme);
-}
 
 ExportDialog::ExportDialog(const Parts& parts)
     : QDialog(&parts.window), m_parts(parts), m_preview(new FigurePreview),
@@ -104,9 +53,7 @@ ExportDialog::ExportDialog(const Parts& parts)
                                       {tr("A4, across"), int(FigurePaper::a4Landscape)},
                                       {tr("Letter, upright"), int(FigurePaper::letter)},
                                       {tr("Letter, across"), int(FigurePaper::letterLandscape)}})),
-      m_dots(comboOf(
-          "exportDots",
-          {{tr("150 dots per inch"), 150}, {tr("300 dots per inch"), 300}, {tr("600 dots per inch"), 600}})),
+      m_size(comboOf("exportSize", {})),
       m_theme(comboOf("exportTheme", {{tr("Paper"), int(ThemeName::paper)},
                                       {tr("Slate"), int(ThemeName::slate)},
                                       {tr("High contrast"), int(ThemeName::contrast)}})),
@@ -124,8 +71,8 @@ ExportDialog::ExportDialog(const Parts& parts)
       m_values(checkOf("exportValues", tr("&Values"))), m_names(checkOf("exportNames", tr("&Names"))),
       m_given(checkOf("exportGiven", tr("&Given forces only"))),
       m_transparent(checkOf("exportTransparent", tr("Nothing &behind it"))), m_perCm(new QLineEdit),
-      m_fault(new QLabel), m_save(new QPushButton(tr("&Save as…"))), m_copy(new QPushButton(tr("&Copy"))),
-      m_print(new QPushButton(tr("&Print…"))) {
+      m_fault(new QLabel), m_leftOut(new QLabel), m_save(new QPushButton(tr("&Save as…"))),
+      m_copy(new QPushButton(tr("&Copy"))), m_print(new QPushButton(tr("&Print…"))) {
     setObjectName(QStringLiteral("exportDialog"));
     setWindowTitle(tr("Export figure"));
     build();
@@ -146,12 +93,16 @@ void ExportDialog::addRows(QFormLayout* rows) {
     rows->addRow(tr("&Form"), m_form);
     rows->addRow(tr("S&heet"), m_paper);
     rows->addRow(QString(), scale);
-    rows->addRow(tr("&Resolution"), m_dots);
+    m_size->setEditable(true);
+    m_size->setInsertPolicy(QComboBox::NoInsert);
+    m_size->addItems(usualPngSizes());
+    rows->addRow(tr("Si&ze"), m_size);
     rows->addRow(tr("Th&eme"), m_theme);
     rows->addRow(QString(), m_transparent);
     rows->addRow(tr("St&age"), m_stage);
     rows->addRow(tr("Show"), shown);
     rows->addRow(QString(), m_given);
+    rows->addRow(m_leftOut);
     rows->addRow(m_fault);
 }
 
@@ -159,6 +110,8 @@ void ExportDialog::build() {
     m_fault->setObjectName(QStringLiteral("exportFault"));
     m_fault->setForegroundRole(QPalette::BrightText);
     m_fault->setWordWrap(true);
+    m_leftOut->setObjectName(QStringLiteral("exportLeftOut"));
+    m_leftOut->setWordWrap(true);
     auto* rows = new QFormLayout;
     rows->setHorizontalSpacing(14);
     rows->setVerticalSpacing(9);
@@ -188,10 +141,14 @@ void ExportDialog::build() {
     m_soon.setInterval(0);
     connect(&m_soon, &QTimer::timeout, this, &ExportDialog::refresh);
     const auto again = [this] { m_soon.start(); };
-    for (QComboBox* box : {m_form, m_paper, m_dots, m_theme, m_stage})
+    for (QComboBox* box : {m_form, m_paper, m_theme, m_stage})
         connect(box, &QComboBox::currentIndexChanged, this, again);
+    connect(m_size, &QComboBox::currentTextChanged, this, again);
     for (QCheckBox* box : {m_trueScale, m_values, m_names, m_given, m_transparent})
         connect(box, &QCheckBox::toggled, this, again);
+    connect(m_stage, &QComboBox::activated, m_leftOut, &QWidget::hide); // seen now
+    for (QCheckBox* box : {m_values, m_names, m_given})
+        connect(box, &QCheckBox::clicked, m_leftOut, &QWidget::hide);
     connect(m_perCm, &QLineEdit::textEdited, this, [this, again] {
         m_trueScale->setChecked(true);
         again();
@@ -211,28 +168,63 @@ void ExportDialog::ask(const QString& name) {
 
 void ExportDialog::takeChoices() {
     const QVariantMap last = m_parts.settings.exportChoices();
+    const auto isOn = [&](const char* key, bool usual) {
+        return last.value(QLatin1String(key), usual).toBool();
+    };
     choose(m_form, last.value(QStringLiteral("form"), QStringLiteral("svg")));
     choose(m_paper, last.value(QStringLiteral("paper"), -1));
-    choose(m_dots, last.value(QStringLiteral("dots"), 300));
+    m_size->setEditText(last.value(QStringLiteral("size"), usualPngSizes().at(1)).toString());
     choose(m_theme, last.value(QStringLiteral("theme"), int(m_parts.canvas.theme())));
-    m_transparent->setChecked(last.value(QStringLiteral("transparent"), false).toBool());
-    // What is left out is chosen for one figure, not for all that come after.
-    choose(m_stage, -1);
-    m_values->setChecked(true);
-    m_names->setChecked(true);
-    m_given->setChecked(false);
+    choose(m_stage, last.value(QStringLiteral("stage"), -1));
+    m_transparent->setChecked(isOn("transparent", false));
+    m_values->setChecked(isOn("values", true));
+    m_names->setChecked(isOn("names", true));
+    m_given->setChecked(isOn("given", false));
+    takeScale(last.value(QStringLiteral("scale")).toString());
+    tellLeftOut();
+}
+
+/// A scale of last time is taken where this sketch fits the paper at it, too. Empty: none was asked for.
+void ExportDialog::takeScale(const QString& last) {
+    m_perCm->setText(last);
+    m_trueScale->setChecked(!last.isEmpty());
+    QString fault;
+    unitsPerCm(fault);
+    if (!last.isEmpty() && fault.isEmpty() &&
+        std::holds_alternative<std::vector<DisplayList>>(figuresOf(m_parts.document.result(), job())))
+        return;
     m_trueScale->setChecked(false);
-    const Sketch& sketch = m_parts.document.sketch();
     m_perCm->setText(QString::fromStdString(shortest(divisionOf(m_parts.canvas.view())) + ' ' +
-                                            std::string(symbolOf(sketch.forceUnit))));
+                                            std::string(symbolOf(m_parts.document.sketch().forceUnit))));
+}
+
+/// What was left out last time is left out again; nobody should hand that out without having seen it.
+void ExportDialog::tellLeftOut() {
+    QStringList parts;
+    if (!m_values->isChecked())
+        parts << tr("values");
+    if (!m_names->isChecked())
+        parts << tr("names");
+    if (m_given->isChecked())
+        parts << tr("all but the given forces");
+    else if (m_stage->currentData().toInt() >= 0)
+        parts << tr("later stages");
+    m_leftOut->setText(tr("As last time, without %1.").arg(parts.join(tr(" and "))));
+    m_leftOut->setVisible(!parts.isEmpty());
 }
 
 void ExportDialog::remember() {
-    m_parts.settings.setExportChoices({{QStringLiteral("form"), m_form->currentData()},
-                                       {QStringLiteral("paper"), m_paper->currentData()},
-                                       {QStringLiteral("dots"), m_dots->currentData()},
-                                       {QStringLiteral("theme"), m_theme->currentData()},
-                                       {QStringLiteral("transparent"), m_transparent->isChecked()}});
+    m_parts.settings.setExportChoices(
+        {{QStringLiteral("form"), m_form->currentData()},
+         {QStringLiteral("paper"), m_paper->currentData()},
+         {QStringLiteral("size"), m_size->currentText()},
+         {QStringLiteral("theme"), m_theme->currentData()},
+         {QStringLiteral("stage"), m_stage->currentData()},
+         {QStringLiteral("transparent"), m_transparent->isChecked()},
+         {QStringLiteral("values"), m_values->isChecked()},
+         {QStringLiteral("names"), m_names->isChecked()},
+         {QStringLiteral("given"), m_given->isChecked()},
+         {QStringLiteral("scale"), m_trueScale->isChecked() ? m_perCm->text() : QString()}});
 }
 
 std::optional<double> ExportDialog::unitsPerCm(QString& fault) const {
@@ -251,17 +243,18 @@ std::optional<double> ExportDialog::unitsPerCm(QString& fault) const {
 }
 
 FigureJob ExportDialog::job() const {
-    FigureJob job;
+    FigureJob job = figureAsSeen(m_parts.canvas);
     job.form = figureFormFrom(m_form->currentData().toString()).value_or(FigureForm::svg);
-    job.options = m_parts.canvas.figureOptions();
-    job.options.note = true; // nothing beside the figure tells the answer there
     job.options.values = m_values->isChecked();
     job.theme = static_cast<ThemeName>(m_theme->currentData().toInt());
     const int paper = m_paper->currentData().toInt();
     job.paper = paper < 0 ? FigurePaper::free : static_cast<FigurePaper>(paper);
-    if (paper < 0)
-        job.view = m_parts.canvas.view();
-    job.pixelsPerPoint = m_dots->currentData().toInt() / 72.0;
+    if (paper >= 0)
+        job.view.reset();
+    if (const auto size = pngSizeFrom(m_size->currentText())) {
+        job.pixelsPerPoint = size->dotsPerInch / 72;
+        job.pixelWidth = size->pixelWidth;
+    }
     job.transparent = m_transparent->isChecked();
     job.names = m_names->isChecked();
     job.givenOnly = m_given->isChecked();
@@ -277,7 +270,9 @@ void ExportDialog::refresh() {
     QString fault;
     unitsPerCm(fault);
     const FigureJob now = job();
-    m_dots->setEnabled(now.form == FigureForm::png);
+    m_size->setEnabled(now.form == FigureForm::png);
+    if (now.form == FigureForm::png && !pngSizeFrom(m_size->currentText()))
+        fault = tr("A PNG's size is read like 300 dots per inch or 1920 pixels wide.");
     m_stage->setEnabled(!now.givenOnly);
     auto drawn = figuresOf(m_parts.document.result(), now);
     if (auto* lists = std::get_if<std::vector<DisplayList>>(&drawn))
@@ -293,104 +288,6 @@ void ExportDialog::refresh() {
 
 void ExportDialog::complain(const QString& line) {
     m_fault->setText(line);
-}
-
-void ExportDialog::chooseAndSave() {
-    const QString ending = m_form->currentData().toString();
-    const QString path = QFileDialog::getSaveFileName(this, tr("Save the figure"), m_name + u'.' + ending,
-                                                      tr("%1 (*.%2)").arg(ending.toUpper(), ending));
-    if (!path.isEmpty() && saveTo(path))
-        accept();
-}
-
-bool ExportDialog::saveTo(QString path) {
-    if (QFileInfo(path).suffix().isEmpty())
-        path += u'.' + m_form->currentData().toString();
-    const auto form = figureFormFrom(QFileInfo(path).suffix().toLower());
-    if (!form) {
-        complain(tr("The name must end in .svg, .pdf, .png or .tex."));
-        return false;
-    }
-    choose(m_form, endingOf(*form));
-    const auto files = figureFiles(m_parts.document.result(), job());
-    if (const auto* fault = std::get_if<FigureFault>(&files)) {
-        complain(*fault);
-        return false;
-    }
-    for (const FigureFile& file : std::get<std::vector<FigureFile>>(files)) {
-        const QString name = withSuffix(path, file.suffix);
-        if (const auto error = saveBytes(name, file.bytes)) {
-            complain(QFileInfo(name).fileName() + QStringLiteral(": ") + error->line());
-            return false;
-        }
-    }
-    remember();
-    const bool several = std::get<std::vector<FigureFile>>(files).size() > 1;
-    emit said(
-        several ? tr("The figures are in %1 and those beside it").arg(withSuffix(path, QStringLiteral("-0")))
-                : tr("The figure is in %1").arg(path));
-    return true;
-}
-
-/// SVG, PNG and the values as text, at once: who pastes takes what suits.
-void ExportDialog::copy() {
-    FigureJob now = job();
-    now.allStages = false;
-    auto* mime = new QMimeData;
-    const auto put = [&](FigureForm form, const auto& take) {
-        now.form = form;
-        const auto files = figureFiles(m_parts.document.result(), now);
-        if (const auto* made = std::get_if<std::vector<FigureFile>>(&files))
-            take(made->front().bytes);
-    };
-    put(FigureForm::svg,
-        [&](const QByteArray& bytes) { mime->setData(QStringLiteral("image/svg+xml"), bytes); });
-    put(FigureForm::png, [&](const QByteArray& bytes) { mime->setImageData(QImage::fromData(bytes)); });
-    if (now.options.values && now.names && !now.givenOnly)
-        mime->setText(valuesAsText(m_parts.document.result()));
-    QGuiApplication::clipboard()->setMimeData(mime);
-    remember();
-    emit said(tr("The figure is on the clipboard."));
-}
-
-bool ExportDialog::paintOn(QPrinter& printer) {
-    FigureJob now = job();
-    const QRectF page = printer.pageLayout().fullRect(QPageLayout::Point);
-    now.paper = FigurePaper::free;
-    now.view.reset();
-    now.width = page.width() - 2 * kMargin;
-    now.height = page.height() - 2 * kMargin;
-    if (now.theme == ThemeName::paper)
-        now.transparent = true; // the paper is the sheet
-    const auto drawn = figuresOf(m_parts.document.result(), now);
-    if (const auto* fault = std::get_if<FigureFault>(&drawn)) {
-        complain(*fault);
-        return false;
-    }
-    QPainter painter(&printer);
-    if (!painter.isActive())
-        return false;
-    painter.scale(printer.resolution() / 72.0, printer.resolution() / 72.0);
-    painter.translate(kMargin, kMargin);
-    const auto& lists = std::get<std::vector<DisplayList>>(drawn);
-    const Theme& theme = now.theme == ThemeName::paper ? printTheme() : themeOf(now.theme);
-    for (std::size_t i = 0; i < lists.size(); ++i) {
-        if (i > 0)
-            printer.newPage();
-        paint(painter, lists[i], theme);
-    }
-    return true;
-}
-
-void ExportDialog::preview() {
-    QPrinter printer(QPrinter::HighResolution);
-    printer.setFullPage(true);
-    printer.setPageOrientation(QPageLayout::Landscape);
-    QPrintPreviewDialog dialog(&printer, this);
-    dialog.setObjectName(QStringLiteral("figurePrintPreview"));
-    connect(&dialog, &QPrintPreviewDialog::paintRequested, this, [this](QPrinter* on) { paintOn(*on); });
-    if (dialog.exec() == QDialog::Accepted)
-        remember();
 }
 
 } // namespace tailpoint

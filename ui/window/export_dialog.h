@@ -17,21 +17,7 @@ class QPushButton;
 
 namespace tailpoint {
 
-/// The figure as the job draws it, as large as there is room; with all stages the last one.
-class FigurePreview : public QWidget {
-    Q_OBJECT
-public:
-    explicit FigurePreview(QWidget* parent = nullptr);
-    void show(std::vector<DisplayList> lists, const FigureJob& job);
-    QSize sizeHint() const override;
-
-protected:
-    void paintEvent(QPaintEvent* event) override;
-
-private:
-    std::vector<DisplayList> m_lists;
-    FigureJob m_job;
-};
+class FigurePreview;
 
 class ExportDialog : public QDialog {
     Q_OBJECT
@@ -55,6 +41,8 @@ private:
     void build();
     void addRows(class QFormLayout* rows);
     void takeChoices();
+    void takeScale(const QString& last);
+    void tellLeftOut();
     void remember();
     void refresh();
     void chooseAndSave();
@@ -65,10 +53,10 @@ private:
     Parts m_parts;
     QString m_name;
     FigurePreview* m_preview;
-    QComboBox *m_form, *m_paper, *m_dots, *m_theme, *m_stage;
+    QComboBox *m_form, *m_paper, *m_size, *m_theme, *m_stage;
     QCheckBox *m_trueScale, *m_values, *m_names, *m_given, *m_transparent;
     QLineEdit* m_perCm;
-    QLabel* m_fault;
+    QLabel *m_fault, *m_leftOut;
     QPushButton *m_save, *m_copy, *m_print;
     QTimer m_soon; ///< one preview for several choices that change at once
 };

@@ -1,8 +1,6 @@
 #include "ui/window/figure_output.h"
 
 #include "ui/canvas/canvas.h"
-#include "ui/document/sketch_document.h"
-#include "ui/handout/figure_job.h"
 #include "ui/panel/answer_text.h"
 
 #include <QImage>
@@ -12,31 +10,31 @@ namespace tailpoint {
 
 namespace {
 
-FigureJob jobFor(const Canvas& canvas, FigureForm form) {
-    FigureJob job;
+QByteArray bytesOf(const Result& result, FigureJob& job, FigureForm form) {
     job.form = form;
-    job.options = canvas.figureOptions();
-    job.options.note = true; // nothing beside the figure tells the answer there
-    job.theme = canvas.theme();
-    job.view = canvas.view();
-    job.width = canvas.view().width;
-    job.height = canvas.view().height;
-    return job;
-}
-
-QByteArray bytesOf(const SketchDocument& document, const Canvas& canvas, FigureForm form) {
-    const auto files = figureFiles(document.result(), jobFor(canvas, form));
+    const auto files = figureFiles(result, job);
     const auto* made = std::get_if<std::vector<FigureFile>>(&files);
     return made == nullptr || made->empty() ? QByteArray() : made->front().bytes;
 }
 
 } // namespace
 
-QMimeData* figureForClipboard(const SketchDocument& document, const Canvas& canvas) {
+FigureJob figureAsSeen(const Canvas& canvas) {
+    FigureJob job;
+    job.options = canvas.figureOptions();
+    job.options.note = true; // nothing beside the figure tells the answer there
+    job.theme = canvas.theme();
+    job.view = canvas.view();
+    return job;
+}
+
+QMimeData* figureForClipboard(const Result& result, FigureJob job) {
+    job.allStages = false;
     auto* data = new QMimeData;
-    data->setData(QStringLiteral("image/svg+xml"), bytesOf(document, canvas, FigureForm::svg));
-    data->setImageData(QImage::fromData(bytesOf(document, canvas, FigureForm::png)));
-    data->setText(valuesAsText(document.result()));
+    data->setData(QStringLiteral("image/svg+xml"), bytesOf(result, job, FigureForm::svg));
+    data->setImageData(QImage::fromData(bytesOf(result, job, FigureForm::png)));
+    if (!carriesNoSketch(job))
+        data->setText(valuesAsText(result));
     return data;
 }
 

@@ -1,0 +1,113 @@
+// What the export dialog makes of its choices: files, the clipboard, printed pages.
+#include "ui/document/files.h"
+#include "ui/render/render.h"
+#include "ui/window/export_dialog.h"
+#include "ui/window/figure_output.h"
+
+#include <QClipboard>
+#include <QComboBox>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QGuiApplication>
+#include <QMimeData>
+#include <QPainter>
+#include <QPrintPreviewDialog>
+#include <QPrinter>
+
+namespace tailpoint {
+
+namespace {
+
+constexpr double kMargin = 36; // points round the figure on a printed page
+
+QString withSuffix(const QString& path, const QString& suffix) {
+    const qsizetype ending = path.lastIndexOf(QLatin1Char('.'));
+    return path.left(ending) + suffix + path.mid(ending);
+}
+
+} // namespace
+
+void ExportDialog::chooseAndSave() {
+    const QString ending = m_form->currentData().toString();
+    const QString path = QFileDialog::getSaveFileName(this, tr("Save the figure"), m_name + u'.' + ending,
+                                                      tr("%1 (*.%2)").arg(ending.toUpper(), ending));
+    if (!path.isEmpty() && saveTo(path))
+        accept();
+}
+
+bool ExportDialog::saveTo(QString path) {
+    if (QFileInfo(path).suffix().isEmpty())
+        path += u'.' + m_form->currentData().toString();
+    const auto form = figureFormFrom(QFileInfo(path).suffix().toLower());
+    if (!form) {
+        complain(tr("The name must end in .svg, .pdf, .png or .tex."));
+        return false;
+    }
+    m_form->setCurrentIndex(m_form->findData(endingOf(*form)));
+    const auto files = figureFiles(m_parts.document.result(), job());
+    if (const auto* fault = std::get_if<FigureFault>(&files)) {
+        complain(*fault);
+        return false;
+    }
+    for (const FigureFile& file : std::get<std::vector<FigureFile>>(files)) {
+        const QString name = withSuffix(path, file.suffix);
+        if (const auto error = saveBytes(name, file.bytes)) {
+            complain(QFileInfo(name).fileName() + QStringLiteral(": ") + error->line());
+            return false;
+        }
+    }
+    remember();
+    const bool several = std::get<std::vector<FigureFile>>(files).size() > 1;
+    emit said(
+        several ? tr("The figures are in %1 and those beside it").arg(withSuffix(path, QStringLiteral("-0")))
+                : tr("The figure is in %1").arg(path));
+    return true;
+}
+
+void ExportDialog::copy() {
+    QGuiApplication::clipboard()->setMimeData(figureForClipboard(m_parts.document.result(), job()));
+    remember();
+    emit said(tr("The figure is on the clipboard."));
+}
+
+bool ExportDialog::paintOn(QPrinter& printer) {
+    FigureJob now = job();
+    const QRectF page = printer.pageLayout().fullRect(QPageLayout::Point);
+    now.paper = FigurePaper::free;
+    now.view.reset();
+    now.width = page.width() - 2 * kMargin;
+    now.height = page.height() - 2 * kMargin;
+    if (now.theme == ThemeName::paper)
+        now.transparent = true; // the paper is the sheet
+    const auto drawn = figuresOf(m_parts.document.result(), now);
+    if (const auto* fault = std::get_if<FigureFault>(&drawn)) {
+        complain(*fault);
+        return false;
+    }
+    QPainter painter(&printer);
+    if (!painter.isActive())
+        return false;
+    painter.scale(printer.resolution() / 72.0, printer.resolution() / 72.0);
+    painter.translate(kMargin, kMargin);
+    const auto& lists = std::get<std::vector<DisplayList>>(drawn);
+    const Theme& theme = now.theme == ThemeName::paper ? printTheme() : themeOf(now.theme);
+    for (std::size_t i = 0; i < lists.size(); ++i) {
+        if (i > 0)
+            printer.newPage();
+        paint(painter, lists[i], theme);
+    }
+    return true;
+}
+
+void ExportDialog::preview() {
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setFullPage(true);
+    printer.setPageOrientation(QPageLayout::Landscape);
+    QPrintPreviewDialog dialog(&printer, this);
+    dialog.setObjectName(QStringLiteral("figurePrintPreview"));
+    connect(&dialog, &QPrintPreviewDialog::paintRequested, this, [this](QPrinter* on) { paintOn(*on); });
+    if (dialog.exec() == QDialog::Accepted)
+        remember();
+}
+
+} // namespace tailpoint
