@@ -96,7 +96,7 @@ void ExportDialog::addRows(QFormLayout* rows) {
     m_size->setEditable(true);
     m_size->setInsertPolicy(QComboBox::NoInsert);
     m_size->addItems(usualPngSizes());
-    rows->addRow(tr("Si&ze"), m_size);
+    rows->addRow(tr("PNG si&ze"), m_size);
     rows->addRow(tr("Th&eme"), m_theme);
     rows->addRow(QString(), m_transparent);
     rows->addRow(tr("St&age"), m_stage);
