@@ -77,21 +77,23 @@ struct Spotted {
     bool fits = true; ///< the sides leave room
 };
 
-/// On a rail: along it as far from the sides as they ask for, and only then further out.
-Spotted spotOn(const Sector& sector, const Sides& sides, int rail, double part, const Extent& e, double gap) {
-    const auto unitAt = [&](double at) {
-        return onCircle({0, 0}, 1, sector.startDegrees + at * sector.sweepDegrees);
-    };
-    const auto wanted = [&](Point unit) {
+Point unitAt(const Sector& sector, double part) {
+    return onCircle({0, 0}, 1, sector.startDegrees + part * sector.sweepDegrees);
+}
+
+/// On a rail: along it as far from the sides as they ask for, and only then further out. `unit`: at `part`.
+Spotted spotOn(const Sector& sector, const Sides& sides, int rail, double part, Point unit, const Extent& e,
+               double gap) {
+    const auto wanted = [&](Point way) {
         if (rail == insideArc)
-            return std::max(insideDistance(unit, sector.radius - gap, e), 0.0);
-        return sector.radius + reach(e.width, e.height, unit) + gap + (rail == furtherOut ? 2.5 * gap : 0);
+            return std::max(insideDistance(way, sector.radius - gap, e), 0.0);
+        return sector.radius + reach(e.width, e.height, way) + gap + (rail == furtherOut ? 2.5 * gap : 0);
     };
-    Point unit = unitAt(part);
     if (!sector.angle)
         return {sector.centre + wanted(unit) * unit, 0, true};
     const double pushed = pushedFromSides(sector, sides, part, wanted(unit), gap);
-    unit = unitAt(pushed);
+    if (pushed != part)
+        unit = unitAt(sector, pushed);
     const double distance = wanted(unit), clear = clearDistance(sector, sides, pushed, gap);
     if (rail == insideArc)
         return {sector.centre + distance * unit, 0, distance >= clear - 1e-9};
@@ -105,8 +107,10 @@ void addAt(std::vector<Place>& places, const Sector& sector, const Sides& sides,
     const int position = static_cast<int>(std::lround(part * kPositions));
     if (position <= 0 || position >= kPositions)
         return;
+    const double at = static_cast<double>(position) / kPositions;
+    const Point unit = unitAt(sector, at);
     const auto add = [&](ArcRail rail, double more) {
-        const Spotted spot = spotOn(sector, sides, rail, static_cast<double>(position) / kPositions, e, gap);
+        const Spotted spot = spotOn(sector, sides, rail, at, unit, e, gap);
         places.push_back(
             {spot.middle, rail * kRail + position, cost + more + 0.04 * spot.away + (spot.fits ? 0 : 0.5)});
     };
@@ -178,7 +182,8 @@ std::optional<Point> besideArc(const Sector& sector, const Extent& e, double gap
     if (rail < 0 || rail >= kArcRails || position <= 0 || position >= kPositions)
         return std::nullopt;
     const double part = static_cast<double>(position) / kPositions;
-    return spotOn(sector, sidesOf(sector, gapAround(sector, part), e), rail, part, e, gap).middle;
+    const Sides sides = sidesOf(sector, gapAround(sector, part), e);
+    return spotOn(sector, sides, rail, part, unitAt(sector, part), e, gap).middle;
 }
 
 void listSector(std::vector<Place>& places, const Sector& sector, const Extent& e, double gap) {

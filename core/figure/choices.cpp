@@ -13,6 +13,12 @@ constexpr double kNotOwn = -1, kOptional = 0.5;
 constexpr double kNearOther = 14; ///< points from its arc
 constexpr double kWayCost = 0.02; ///< of a point's way from the place that it had, while dragging
 
+/// Told quickly, by its whole circle: can the box be nearer to the arc than this?
+bool canBeNearer(const Sector& arc, const Box& box, double distance) {
+    const Point middle{box.left + box.width / 2, box.top + box.height / 2};
+    return std::abs(length(middle - arc.centre) - arc.radius) - (box.width + box.height) / 2 < distance;
+}
+
 } // namespace
 
 bool isArrow(const LabelRequest& request) {
@@ -40,8 +46,9 @@ bool Choices::isAtOwnArc(const Box& box) const {
     if (!m_angle)
         return true;
     const double own = gapToArc(box, *m_angle);
-    return std::none_of(m_around->angles.begin(), m_around->angles.end(),
-                        [&](const Sector* other) { return other != m_angle && gapToArc(box, *other) < own; });
+    return std::none_of(m_around->angles.begin(), m_around->angles.end(), [&](const Sector* other) {
+        return other != m_angle && canBeNearer(*other, box, own) && gapToArc(box, *other) < own;
+    });
 }
 
 /// It could be taken for another angle's value: at that one's arc, or beside it between that one's legs. A
@@ -53,8 +60,9 @@ bool Choices::isAtOther(Point middle) const {
         if (other == m_angle ||
             (sameCorner && std::abs(other->sweepDegrees) >= std::abs(m_angle->sweepDegrees)))
             return false;
-        return standsBetweenLegs(spot, *other) &&
-               (sameCorner || gapToArc(boxAt(middle, 0), *other) < kNearOther * m_around->factor);
+        const double near = kNearOther * m_around->factor;
+        return (sameCorner || canBeNearer(*other, boxAt(middle, 0), near)) &&
+               standsBetweenLegs(spot, *other) && (sameCorner || gapToArc(boxAt(middle, 0), *other) < near);
     });
 }
 

@@ -9,15 +9,18 @@
 namespace tailpoint {
 namespace {
 
-constexpr double kBroughtOut = 40; ///< points
+constexpr double kBroughtOut = 40;                 ///< points
+constexpr double kLeastStep = 14, kRoomyStep = 42; ///< points from an arc to the next one on its side
+constexpr double kValueRoom = 20;                  ///< beyond the outermost arc, points
+constexpr double kOnOneSide = 0.75;                ///< of the arcs, where the sheet is narrow
 
 struct AxisArc {
     int index;
     double sweep; ///< degrees as drawn, from the axis
 };
 
-/// The narrowest first, and so innermost: inside of its arc each value has the room beside its own force,
-/// where no narrower angle reaches. While dragging they keep their rows.
+/// The widest first, and so innermost: beyond its arc each value has the room beside its own force, where no
+/// narrower angle reaches. While dragging they keep their rows.
 std::vector<AxisArc> axisArcs(const Drawing& d) {
     std::vector<AxisArc> arcs;
     d.forEachVector([&](int index) {
@@ -130,6 +133,20 @@ std::vector<int> rowsOf(const Drawing& d, const std::vector<AxisArc>& arcs) {
     return rows;
 }
 
+/// From the common point to where the axis leaves the sheet: all arcs begin there.
+double roomAlongAxis(const Drawing& d) {
+    Point from = d.common(), to = onCircle(from, d.sheet.width + d.sheet.height, d.axisDegrees());
+    return contains(d.sheet, from) && clip(d.sheet, from, to) ? length(to - d.common()) : 0;
+}
+
+/// Wide enough for a value between an arc and the next one on its side, where the sheet is.
+double stepOfRows(const Drawing& d, double first, double longest) {
+    const double arcs = static_cast<double>(d.vectors.forces.size() + 1); // which no drag changes
+    const double byLength = (0.8 * longest - first) / (0.5 * arcs);
+    const double byRoom = (roomAlongAxis(d) - kValueRoom * d.factor - first) / (kOnOneSide * arcs);
+    return std::clamp(std::min(byLength, byRoom), kLeastStep * d.factor, kRoomyStep * d.factor);
+}
+
 void drawAxisArcs(Drawing& d) {
     const auto arcs = axisArcs(d);
     double longest = 0;
@@ -138,8 +155,7 @@ void drawAxisArcs(Drawing& d) {
             longest = std::max(longest, d.vectors.at(index).magnitude * d.view.scale);
     });
     const double first = std::max(58 * d.factor, std::min(d.innerReach, 0.4 * longest));
-    const double count = 0.5 * static_cast<double>(d.vectors.forces.size() + 1); // which no drag changes
-    const double step = std::clamp((0.8 * longest - first) / count, 14 * d.factor, 25 * d.factor);
+    const double step = stepOfRows(d, first, longest);
     const auto rows = rowsOf(d, arcs);
     std::vector<std::size_t> order(arcs.size());
     std::iota(order.begin(), order.end(), std::size_t{0});

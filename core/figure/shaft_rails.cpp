@@ -47,10 +47,10 @@ private:
 /// Straight ahead of the tip, and as far round it as no text comes over the shaft.
 constexpr double kTipSweep = 240;
 
-Point besideTip(const Shaft& shaft, const Extent& e, double gap, int number) {
+/// `ahead`: the shaft's direction, degrees.
+Point besideTip(const Shaft& shaft, double ahead, const Extent& e, double gap, int number) {
     const double turn = (number % kRail - kPositions / 2) * kTipSweep / kPositions;
-    const Point along = shaft.tip - shaft.tail;
-    const Point unit = onCircle({0, 0}, 1, degreesOf(along) + turn);
+    const Point unit = onCircle({0, 0}, 1, ahead + turn);
     // The box, grown by the gap, has the tip on its rim.
     const double x = std::abs(unit.x), y = std::abs(unit.y);
     const double away =
@@ -61,13 +61,14 @@ Point besideTip(const Shaft& shaft, const Extent& e, double gap, int number) {
 void listTip(std::vector<Place>& places, const Shaft& shaft, const Extent& e, double gap, int rail,
              double cost) {
     constexpr int steps = 8; // to either side
+    const double ahead = degreesOf(shaft.tip - shaft.tail);
     for (int i = 0; i <= steps; ++i)
         for (const int side : {1, -1}) {
             if (i == 0 && side < 0)
                 continue;
             const int number = rail * kRail + kPositions / 2 + side * i * (kPositions / 2 - 1) / steps;
             const double other = side == (shaft.side > 0 ? 1 : -1) || i == 0 ? 0 : 0.4;
-            places.push_back({besideTip(shaft, e, gap, number), number, cost + 0.12 * i + other});
+            places.push_back({besideTip(shaft, ahead, e, gap, number), number, cost + 0.12 * i + other});
         }
 }
 
@@ -99,7 +100,8 @@ void listRail(std::vector<Place>& places, const Frame& frame, const Extent& e, i
 std::optional<Point> besideShaft(const Shaft& shaft, const Extent& e, double gap, int number) {
     const int rail = number / kRail;
     if (rail == aroundTip || rail == offTip)
-        return besideTip(shaft, e, (rail == offTip ? 2.4 : 1) * gap, number);
+        return besideTip(shaft, degreesOf(shaft.tip - shaft.tail), e, (rail == offTip ? 2.4 : 1) * gap,
+                         number);
     if (rail < 0 || rail >= kShaftRails)
         return std::nullopt;
     return Frame(shaft, e, gap).on(rail, number % kRail);
