@@ -9,7 +9,7 @@ constexpr std::string_view kPreamble = R"(\documentclass[11pt,fleqn]{article}
 \usepackage[utf8]{inputenc}
 \usepackage{amsmath}
 \usepackage{tikz}
-\usetikzlibrary{arrows.meta}
+\usetikzlibrary{angles,arrows.meta,calc}
 \setlength{\oddsidemargin}{-5mm}\setlength{\textwidth}{170mm}
 \setlength{\topmargin}{-15mm}\setlength{\textheight}{235mm}
 \setlength{\mathindent}{2em}\setlength{\abovedisplayskip}{4pt plus 2pt}\setlength{\belowdisplayskip}{4pt plus 2pt}

@@ -2,8 +2,8 @@
 
 #include "core/explain/formula.h"
 #include "core/figure/geometry.h"
-#include "core/quantity/decimals.h"
 #include "ui/render/dashes.h"
+#include "ui/render/tikz_points.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,14 +14,7 @@ namespace tailpoint {
 
 namespace {
 
-constexpr double kFar = 5000; ///< TeX's lengths end at 16383 pt: what lies farther out is left away
-constexpr double kShortest =
-    0.05; ///< of an arrow: a shorter one can't be seen, and TeX divides by its length
 constexpr double kTextSize = 10;
-
-double distance(Point a, Point b) {
-    return length(b - a);
-}
 
 /// The figure's arrowhead as a tip of TikZ: the very polygon, so that head and shaft follow a moved
 /// coordinate. The outline of an open one is drawn inside, its mitre ends at the tip.
@@ -45,66 +38,36 @@ constexpr const char* kHead =
   \ifpgfarrowopen\pgfusepathqstroke\else\pgfusepathqfill\fi}}%
 )";
 
-/// "12.5": at most three decimals, none of them a trailing zero.
-std::string decimal(double value) {
-    std::string out = fixedDecimals(value, 3);
-    out.erase(out.find_last_not_of('0') + 1);
-    if (out.ends_with('.'))
-        out.pop_back();
-    return out;
-}
-
 std::string oneLine(std::string text) {
     std::replace_if(
         text.begin(), text.end(), [](unsigned char c) { return c < 0x20; }, ' ');
     return text;
 }
 
-/// A head's polygon: tip, wing, notch or back, wing; read back to lengths.
-struct Head {
-    Point tip;
-    double length = 0, width = 0, inset = 0;
-    bool open = false;
-    double weight = 0; ///< of an open head's outline
-};
-
 /// A label is no wider than it was measured, whatever the document's fonts.
 constexpr const char* kFit = "\\def\\tpfit#1#2{\\setbox0=\\hbox{#2}\\ifdim\\wd0>#1\\relax"
                              "\\resizebox{#1}{\\height}{\\box0}\\else\\box0\\fi}%\n";
 
-/// How far an outline's mitre reaches beyond its corner at the tip.
-double apexOf(const Head& head) {
-    const double half = head.width / 2;
-    return head.open && half > 0 ? head.weight / 2 * std::hypot(head.length, half) / half : 0;
-}
-
-std::optional<Head> headOf(const Item& item, Point from) {
-    const auto* path = std::get_if<Path>(&item);
-    if (path == nullptr || !path->closed || path->points.size() < 3 || path->points.size() > 4)
-        return std::nullopt;
-    const auto& p = path->points;
-    const auto far = std::max_element(
-        p.begin(), p.end(), [&](Point a, Point b) { return distance(a, from) < distance(b, from); });
-    const std::size_t t = static_cast<std::size_t>(far - p.begin()), n = p.size();
-    const Point left = p[(t + 1) % n], right = p[(t + n - 1) % n];
-    const Point middle{(left.x + right.x) / 2, (left.y + right.y) / 2};
-    Head head{*far, distance(*far, middle), distance(left, right), 0, !path->filled, path->width};
-    if (n == 4)
-        head.inset = std::max(0.0, head.length - distance(*far, p[(t + 2) % n]));
-    return head;
+/// Ground on which the figure stands: nothing of it follows a coordinate.
+bool isGround(const Group& group) {
+    return group.role == Role::sheet || group.role == Role::grid || group.role == Role::axis ||
+           group.role == Role::titleblock;
 }
 
 class TikzWriter {
 public:
-    TikzWriter(const DisplayList& list, const Theme& theme) : m_list(list), m_theme(theme) {}
+    TikzWriter(const DisplayList& list, const Theme& theme)
+        : m_list(list), m_theme(theme), m_points(arrowsOf(list), list.height) {}
 
     std::string picture() {
         m_out = "\\begin{tikzpicture}[x=1bp, y=1bp, line join=miter,\n";
         writeStyles();
         m_out += "]\n";
-        const std::string corner = decimal(m_list.width) + "," + decimal(m_list.height);
+        const std::string corner = tikzNumber(m_list.width) + "," + tikzNumber(m_list.height);
         m_out += "\\path[use as bounding box] (0,0) rectangle (" + corner + ");\n";
         m_out += "\\begin{scope}\n\\clip (0,0) rectangle (" + corner + ");\n";
+        if (const std::string points = m_points.definitions(); !points.empty())
+            m_out += "% Named points: move the tip of a force, and what hangs on it follows\n" + points;
         for (const Group& group : m_list.groups)
             write(group);
         m_out += "\\end{scope}\n\\end{tikzpicture}%\n";
@@ -144,67 +107,120 @@ private:
         }
     }
 
-    std::string at(Point p) const { return "(" + decimal(p.x) + "," + decimal(m_list.height - p.y) + ")"; }
-
-    bool isNear(Point p) const {
-        return std::abs(p.x) < kFar && std::abs(p.y) < kFar && std::isfinite(p.x) && std::isfinite(p.y);
+    /// By its name, or by numbers; those count from what the group hangs on, where it hangs on something.
+    std::string at(Point p) {
+        if (m_isGround)
+            return m_points.numbers(p);
+        if (const std::string name = m_points.nameAt(p); !name.empty())
+            return "(" + name + ")";
+        if (m_hook.empty())
+            return m_points.numbers(p);
+        m_isShifted = true;
+        return fromTo(m_origin, p);
     }
 
-    /// A coordinate's name from the group's id, in which a full stop would ask for an anchor.
-    std::string coordinate(std::string id, const char* what, Point p) {
-        std::replace(id.begin(), id.end(), '.', '+');
-        const std::string name = id + "-" + what;
-        m_out += "\\coordinate (" + name + ") at " + at(p) + ";\n";
-        return "(" + name + ")";
+    static std::string fromTo(Point origin, Point p) {
+        return "(" + tikzNumber(p.x - origin.x) + "," + tikzNumber(origin.y - p.y) + ")";
+    }
+
+    /// Among the options of what `at` has been asked for since the last call.
+    std::string shift() {
+        return std::exchange(m_isShifted, false) ? ", shift={(" + m_hook + ")}" : std::string();
     }
 
     std::string pen(Role role, double width, Dash dash) const {
         std::string out(nameOf(role));
-        out += ", line width=" + decimal(width) + "bp";
+        out += ", line width=" + tikzNumber(width) + "bp";
         const auto pattern = patternOf(dash);
         if (pattern.empty())
             return out;
         out += ", dash pattern=";
         for (std::size_t i = 0; i < pattern.size(); ++i)
             out += std::string(i > 0 ? " " : "") + (i % 2 == 0 ? "on " : "off ") +
-                   decimal(pattern[i] * width) + "bp";
+                   tikzNumber(pattern[i] * width) + "bp";
         return out;
     }
 
     void write(const Group& group) {
         m_out += "% " + oneLine(group.title.empty() ? group.id : group.title) + "\n";
-        const auto& items = group.items;
-        for (std::size_t i = 0; i < items.size(); ++i)
-            if (i + 1 < items.size() && writeArrow(group, items[i], items[i + 1]))
-                ++i;
-            else
-                std::visit([&](const auto& item) { write(item); }, items[i]);
+        enter(group);
+        int arrows = 0;
+        for (std::size_t i = 0; i < group.items.size(); ++i) {
+            const auto arrow = arrowAt(group, i, arrows);
+            if (!arrow) {
+                std::visit([&](const auto& item) { write(item); }, group.items[i]);
+                continue;
+            }
+            ++i; // its head
+            if (isTooShort(*arrow))
+                continue;
+            write(*arrow);
+            ++arrows;
+        }
     }
 
-    /// A shaft and the head on it, as one arrow from tail to tip. False: something else.
-    bool writeArrow(const Group& group, const Item& item, const Item& next) {
-        const auto* shaft = std::get_if<Path>(&item);
-        if (shaft == nullptr || shaft->closed || shaft->points.size() != 2 || group.vector == kNoArrow)
-            return false;
-        const auto head = headOf(next, shaft->points[0]);
-        if (!head || !isNear(shaft->points[0]) || !isNear(head->tip))
-            return false;
-        if (distance(shaft->points[0], head->tip) < kShortest)
-            return true;
-        const std::string tail = coordinate(group.id, "tail", shaft->points[0]);
-        const std::string tip =
-            coordinate(group.id, "tip", head->tip + apexOf(*head) * unitFrom(shaft->points[0], head->tip));
-        m_out += "\\draw[" + pen(shaft->role, shaft->width, shaft->dash) +
-                 ", -{tailpoint[length=" + decimal(head->length) + "bp, width=" + decimal(head->width) +
-                 "bp, inset=" + decimal(head->inset) + "bp" +
-                 (head->open ? ", open, line width=" + decimal(head->weight) + "bp" : "") + "]}] " + tail +
-                 " -- " + tip + ";\n";
-        return true;
+    /// Finds what the group's labels and strokes hang on, and gives its labels their coordinates.
+    void enter(const Group& group) {
+        m_isGround = isGround(group);
+        m_hook.clear();
+        m_labels.clear();
+        if (m_isGround)
+            return;
+        const auto arrows = arrowsOf(group);
+        if (arrows.empty())
+            hangOnCentre(group);
+        for (const Item& item : group.items)
+            if (const auto* text = std::get_if<Text>(&item))
+                addLabel(group, *text, arrows.empty() ? nullptr : &arrows.front());
+        if (!m_labels.empty() && !arrows.empty())
+            m_hook = m_labels.begin()->second; // a leader goes with its label
+    }
+
+    void hangOnCentre(const Group& group) {
+        for (const Item& item : group.items)
+            if (const auto* arc = std::get_if<Arc>(&item); arc && m_hook.empty()) {
+                m_hook = m_points.nameAt(arc->centre);
+                m_origin = arc->centre;
+            }
+    }
+
+    void addLabel(const Group& group, const Text& text, const TikzArrow* arrow) {
+        std::string name = tikzName(group.id) + "-label";
+        if (!m_labels.empty())
+            name += "-" + std::to_string(m_labels.size() + 1);
+        std::string where = m_points.numbers(text.baseline);
+        if (arrow)
+            where = beside(*arrow, text.baseline);
+        else if (!m_hook.empty())
+            where = "($(" + m_hook + ") + " + fromTo(m_origin, text.baseline) + "$)";
+        m_out += "\\coordinate (" + name + ") at " + where + ";\n";
+        if (m_labels.empty() && arrow)
+            m_origin = text.baseline;
+        m_labels.emplace_back(&text, name);
+    }
+
+    /// So far along the arrow, and so far off it.
+    static std::string beside(const TikzArrow& arrow, Point p) {
+        const Point way = arrow.tip - arrow.tail;
+        const double part = std::clamp(dot(p - arrow.tail, way) / dot(way, way), 0.0, 1.0);
+        const double shown = std::round(part * 100) / 100;
+        const std::string name = tikzName(arrow.id);
+        return "($(" + name + "-tail)!" + tikzNumber(shown) + "!(" + name + "-tip) + " +
+               fromTo(arrow.tail + shown * way, p) + "$)";
+    }
+
+    void write(const TikzArrow& arrow) {
+        const std::string name = tikzName(arrow.id);
+        const TikzHead& head = arrow.head;
+        m_out += "\\draw[" + pen(arrow.role, arrow.shaft.width, arrow.shaft.dash) +
+                 ", -{tailpoint[length=" + tikzNumber(head.length) + "bp, width=" + tikzNumber(head.width) +
+                 "bp, inset=" + tikzNumber(head.inset) + "bp" +
+                 (head.open ? ", open, line width=" + tikzNumber(head.weight) + "bp" : "") + "]}] (" + name +
+                 "-tail) -- (" + name + "-tip);\n";
     }
 
     void write(const Path& path) {
-        if (path.points.size() < 2 ||
-            !std::all_of(path.points.begin(), path.points.end(), [&](Point p) { return isNear(p); }))
+        if (path.points.size() < 2 || !std::all_of(path.points.begin(), path.points.end(), isNearForTikz))
             return;
         const std::string name(nameOf(path.role));
         std::string options;
@@ -213,43 +229,65 @@ private:
                 "fill=tp-" + name + (path.width > 0 ? ", " + pen(path.role, path.width, path.dash) : "");
         else
             options = pen(path.role, path.width, path.dash);
-        m_out += (path.filled && path.width <= 0 ? "\\path[" : "\\draw[") + options + "]";
+        std::string points;
         for (std::size_t i = 0; i < path.points.size(); ++i)
-            m_out += (i > 0 ? " -- " : " ") + at(path.points[i]);
+            points += (i > 0 ? " -- " : " ") + at(path.points[i]);
+        m_out += (path.filled && path.width <= 0 ? "\\path[" : "\\draw[") + options + shift() + "]" + points;
         m_out += path.closed ? " -- cycle;\n" : ";\n";
     }
 
+    /// An arc from one named point to another about a third, which follows all of them. False: it isn't.
+    bool writeAngle(const Arc& arc) {
+        const std::string vertex = m_points.nameAt(arc.centre);
+        const double end = arc.startDegrees + arc.sweepDegrees;
+        const std::string from = m_points.nameTowards(arc.centre, std::min(arc.startDegrees, end)),
+                          to = m_points.nameTowards(arc.centre, std::max(arc.startDegrees, end));
+        if (vertex.empty() || from.empty() || to.empty())
+            return false;
+        m_out += "\\pic[" + pen(arc.role, arc.width, arc.dash) + ", angle radius=" + tikzNumber(arc.radius) +
+                 "bp] {angle=" + from + "--" + vertex + "--" + to + "};\n";
+        return true;
+    }
+
     void write(const Arc& arc) {
-        if (!isNear(arc.centre) || arc.radius > kFar)
+        if (!isNearForTikz(arc.centre) || arc.radius > kTikzFar)
             return;
-        const std::string options = "\\draw[" + pen(arc.role, arc.width, arc.dash) + "] " + at(arc.centre);
+        if (writeAngle(arc))
+            return;
+        const std::string centre = at(arc.centre);
+        const std::string options = "\\draw[" + pen(arc.role, arc.width, arc.dash) + shift() + "] " + centre;
         if (std::abs(arc.sweepDegrees) >= 360) {
-            m_out += options + " circle[radius=" + decimal(arc.radius) + "];\n";
+            m_out += options + " circle[radius=" + tikzNumber(arc.radius) + "];\n";
             return;
         }
-        const std::string start = decimal(arc.startDegrees),
-                          end = decimal(arc.startDegrees + arc.sweepDegrees);
-        const std::string radius = decimal(arc.radius);
+        const std::string start = tikzNumber(arc.startDegrees),
+                          end = tikzNumber(arc.startDegrees + arc.sweepDegrees);
+        const std::string radius = tikzNumber(arc.radius);
         m_out += options + " ++(" + start + ":" + radius + ") arc[start angle=" + start +
                  ", end angle=" + end + ", radius=" + radius + "];\n";
     }
 
     void write(const Disc& disc) {
+        const std::string centre = at(disc.centre);
         m_out += "\\draw[" + pen(disc.role, disc.width, Dash::solid) + ", fill=tp-" +
-                 std::string(disc.filledWithSheet ? "sheet" : nameOf(disc.role)) + "] " + at(disc.centre) +
-                 " circle[radius=" + decimal(disc.radius) + "];\n";
+                 std::string(disc.filledWithSheet ? "sheet" : nameOf(disc.role)) + shift() + "] " + centre +
+                 " circle[radius=" + tikzNumber(disc.radius) + "];\n";
     }
 
     void write(const Text& text) {
+        const std::string label = labelOf(text);
+        const Point origin = label.empty() ? Point{0, m_list.height} : text.baseline;
         if (text.halo)
-            m_out += "\\path[fill=tp-sheet] " + at({text.box.left, text.box.bottom()}) + " rectangle " +
-                     at({text.box.right(), text.box.top}) + ";\n";
+            m_out += "\\path[fill=tp-sheet" + (label.empty() ? "" : ", shift={(" + label + ")}") + "] " +
+                     fromTo(origin, {text.box.left, text.box.bottom()}) + " rectangle " +
+                     fromTo(origin, {text.box.right(), text.box.top}) + ";\n";
         const double scale = text.size * 1.00375 / kTextSize;
         static constexpr std::string_view anchors[] = {"base west", "base", "base east"};
         m_out += "\\node[text=tp-" + std::string(nameOf(text.ink)) +
                  ", inner sep=0, anchor=" + std::string(anchors[static_cast<std::size_t>(text.anchor)]) +
-                 ", scale=" + decimal(scale) + "] at " + at(text.baseline) + " {\\tpfit{" +
-                 decimal(text.box.width / scale) + "bp}{" + (text.face == Face::sans ? "\\sffamily " : "");
+                 ", scale=" + tikzNumber(scale) + "] at " +
+                 (label.empty() ? m_points.numbers(text.baseline) : "(" + label + ")") + " {\\tpfit{" +
+                 tikzNumber(text.box.width / scale) + "bp}{" + (text.face == Face::sans ? "\\sffamily " : "");
         for (const Run& run : text.runs)
             write(run);
         m_out += "}};\n";
@@ -268,11 +306,22 @@ private:
         m_out += text;
     }
 
-    static constexpr int kNoArrow = -2; ///< Group::vector where the group is no vector
+    /// Empty: none, as of texts of the ground.
+    std::string labelOf(const Text& text) const {
+        const auto it = std::find_if(m_labels.begin(), m_labels.end(),
+                                     [&](const auto& label) { return label.first == &text; });
+        return it == m_labels.end() ? std::string() : it->second;
+    }
 
     const DisplayList& m_list;
     const Theme& m_theme;
+    TikzPoints m_points;
     std::string m_out;
+    // Of the group being written:
+    bool m_isGround = false, m_isShifted = false;
+    std::string m_hook; ///< the coordinate that it hangs on; empty: none
+    Point m_origin;     ///< and where that lies
+    std::vector<std::pair<const Text*, std::string>> m_labels;
 };
 
 } // namespace
@@ -285,14 +334,15 @@ QByteArray toTikz(const DisplayList& list, const Theme& theme) {
 }
 
 QByteArray toTikzDocument(const DisplayList& list, const Theme& theme) {
-    const std::string width = decimal(list.width) + "bp", height = decimal(list.height) + "bp";
-    std::string out = "% pdflatex makes one page of " + width + " by " + height + " of this.\n";
+    const std::string width = tikzNumber(list.width) + "bp", height = tikzNumber(list.height) + "bp";
+    std::string out = "% pdflatex or lualatex makes one page of " + width + " by " + height + " of this.\n";
     out += "\\documentclass{article}\n\\usepackage[T1]{fontenc}\n\\usepackage[utf8]{inputenc}\n"
-           "\\usepackage{amsmath}\n\\usepackage{tikz}\n\\usetikzlibrary{arrows.meta}\n";
+           "\\usepackage{amsmath}\n\\usepackage{tikz}\n\\usetikzlibrary{angles,arrows.meta,calc}\n";
     out += "\\paperwidth=" + width + " \\paperheight=" + height + "\n";
     // Shipped out as one box at the page's corner: no line or paragraph moves it.
     out += "\\hoffset=-1in \\voffset=-1in\n\\begin{document}\n"
-           "\\pdfpagewidth=\\paperwidth \\pdfpageheight=\\paperheight\n\\setbox0=\\hbox{%\n";
+           "\\ifdefined\\pdfpagewidth \\pdfpagewidth=\\paperwidth \\pdfpageheight=\\paperheight\n"
+           "\\else \\pagewidth=\\paperwidth \\pageheight=\\paperheight \\fi % lualatex\n\\setbox0=\\hbox{%\n";
     out += toTikz(list, theme).toStdString();
     out += "}\n\\shipout\\box0\n\\end{document}\n";
     return QByteArray::fromStdString(out);

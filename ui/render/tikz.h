@@ -9,7 +9,7 @@
 
 namespace tailpoint {
 
-/// A tikzpicture; needs \usepackage{tikz} and \usetikzlibrary{arrows.meta}.
+/// A tikzpicture; needs \usepackage{amsmath,tikz} and \usetikzlibrary{angles,arrows.meta,calc}.
 QByteArray toTikz(const DisplayList& list, const Theme& theme);
 
 /// The same as a document for pdflatex: one page as large as the figure.
