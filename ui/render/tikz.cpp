@@ -86,7 +86,7 @@ public:
 
 private:
     std::vector<Role> roles() const {
-        std::map<Role, bool> used{{Role::sheet, true}, {Role::label, true}};
+        std::map<Role, bool> used{{Role::sheet, true}, {Role::label, true}, {Role::halo, true}};
         for (const Group& group : m_list.groups)
             for (const Item& item : group.items)
                 std::visit([&](const auto& i) { used[i.role] = true; }, item);
@@ -277,10 +277,11 @@ private:
     void write(const Text& text) {
         const std::string label = labelOf(text);
         const Point origin = label.empty() ? Point{0, m_list.height} : text.baseline;
+        const Box& box = text.box;
         if (text.halo)
-            m_out += "\\path[fill=tp-sheet" + (label.empty() ? "" : ", shift={(" + label + ")}") + "] " +
-                     fromTo(origin, {text.box.left, text.box.bottom()}) + " rectangle " +
-                     fromTo(origin, {text.box.right(), text.box.top}) + ";\n";
+            m_out += "\\path[fill=tp-halo" + (label.empty() ? "" : ", shift={(" + label + ")}") + "] " +
+                     fromTo(origin, {box.left - kHaloPad, box.bottom() + kHaloPad}) + " rectangle " +
+                     fromTo(origin, {box.right() + kHaloPad, box.top - kHaloPad}) + ";\n";
         const double scale = text.size * 1.00375 / kTextSize;
         static constexpr std::string_view anchors[] = {"base west", "base", "base east"};
         m_out += "\\node[text=tp-" + std::string(nameOf(text.ink)) +

@@ -4,6 +4,7 @@
 #include "tests/ui/render/read_paths.h"
 #include "tests/ui/render/render_support.h"
 #include "ui/document/sketch_json.h"
+#include "ui/render/dashes.h"
 #include "ui/render/tikz.h"
 
 #include <QFile>
@@ -26,7 +27,9 @@ struct Named {
 };
 
 std::vector<Named> figures() {
-    FigureOptions triangle, polygon;
+    FigureOptions triangle, polygon, marks, pairs;
+    marks.parallelMarks = true;
+    pairs.pair = kAllPairs;
     triangle.construction = ConstructionKind::triangle;
     polygon.construction = ConstructionKind::polygon;
     const Sketch two = sketch({force("P", kToFind, 60), force("Q", 260, kToFind)}, force("R", 280, 10));
@@ -39,7 +42,11 @@ std::vector<Named> figures() {
          sketch({force("F1", 220, 15), slope("F2", 300, 3, 4), force("F3", 180, 140), force("F4", 260, -150),
                  force("F5", 12, -60)}),
          polygon},
-        {"no answer", sketch({force("P", kToFind, 60), force("Q", 100, kToFind)}, force("R", 280, -50)), {}}};
+        {"no answer", sketch({force("P", kToFind, 60), force("Q", 100, kToFind)}, force("R", 280, -50)), {}},
+        {"parallel marks", sketch({force("P", 300, 130), force("Q", 275, 20)}), marks},
+        {"two at a time", sketch({force("F_1", 300, 0), force("F_2", 200, 70), force("F_3", 150, 160)}),
+         pairs},
+        {"a small force and a great one", sketch({force("P", 500, 25), force("Q", 10, 30)}), {}}};
 }
 
 /// What a program wrote to standard output; empty where it failed.
@@ -67,28 +74,50 @@ void put(const QString& path, const QByteArray& bytes) {
 
 // ---- What the list says
 
-/// A point of a stroke, and the colour that must be there.
+/// A point of a stroke or a filled shape, and the colour that must be there; of a stroke its weight and
+/// dashes too.
 struct Sample {
     Point at;
     QColor colour;
     std::string of;
+    double width = 0; ///< 0: of no stroke
+    std::vector<double> dash;
 };
+
+/// What all samples of one stroke have in common.
+Sample sampleOf(const std::string& id, const QColor& colour, double width, Dash dash) {
+    Sample sample{{}, colour, id, width, {}};
+    for (const double part : patternOf(dash))
+        sample.dash.push_back(part * width);
+    return sample;
+}
 
 bool isHead(const Path& path) {
     return path.closed && path.role != Role::sheet && path.role != Role::titleblock;
 }
 
-void sampleLine(std::vector<Sample>& out, Point a, Point b, const QColor& colour, const std::string& id) {
+void sampleLine(std::vector<Sample>& out, Point a, Point b, Sample sample) {
     const int steps = std::max(1, static_cast<int>(length(b - a) / 2));
-    for (int i = 0; i <= steps; ++i)
-        out.push_back({a + (static_cast<double>(i) / steps) * (b - a), colour, id});
+    for (int i = 0; i <= steps; ++i) {
+        sample.at = a + (static_cast<double>(i) / steps) * (b - a);
+        out.push_back(sample);
+    }
 }
 
-void sampleArc(std::vector<Sample>& out, const Arc& arc, const QColor& colour, const std::string& id) {
+void sampleArc(std::vector<Sample>& out, const Arc& arc, Sample sample) {
     const int steps = std::max(2, static_cast<int>(std::abs(arc.sweepDegrees) / 180 * M_PI * arc.radius / 2));
-    for (int i = 0; i <= steps; ++i)
-        out.push_back(
-            {onCircle(arc.centre, arc.radius, arc.startDegrees + arc.sweepDegrees * i / steps), colour, id});
+    for (int i = 0; i <= steps; ++i) {
+        sample.at = onCircle(arc.centre, arc.radius, arc.startDegrees + arc.sweepDegrees * i / steps);
+        out.push_back(sample);
+    }
+}
+
+/// The corners of the rectangle behind a label.
+void sampleHalo(std::vector<Sample>& out, const Text& text, const QColor& colour, const std::string& id) {
+    const double left = text.box.left - kHaloPad, right = text.box.right() + kHaloPad,
+                 top = text.box.top - kHaloPad, bottom = text.box.bottom() + kHaloPad;
+    for (const Point corner : {Point{left, top}, {right, top}, {right, bottom}, {left, bottom}})
+        out.push_back({corner, colour, id + "'s halo", 0, {}});
 }
 
 /// Every open stroke, frame and ring, and of every head its corners: tip, wings and notch.
@@ -100,10 +129,12 @@ std::vector<Sample> samplesOf(const DisplayList& list, const Theme& theme) {
             continue;
         for (const Item& item : group.items) {
             if (const auto* arc = std::get_if<Arc>(&item))
-                sampleArc(out, *arc, theme.colour(arc->role), group.id);
+                sampleArc(out, *arc, sampleOf(group.id, theme.colour(arc->role), arc->width, arc->dash));
             if (const auto* disc = std::get_if<Disc>(&item))
-                sampleArc(out, {disc->role, disc->centre, disc->radius, 0, 360}, theme.colour(disc->role),
-                          group.id);
+                sampleArc(out, {disc->role, disc->centre, disc->radius, 0, 360},
+                          sampleOf(group.id, theme.colour(disc->role), disc->width, Dash::solid));
+            if (const auto* text = std::get_if<Text>(&item); text && text->halo)
+                sampleHalo(out, *text, theme.colour(Role::halo), group.id);
             const auto* path = std::get_if<Path>(&item);
             if (!path || path->role == Role::sheet)
                 continue;
@@ -111,11 +142,12 @@ std::vector<Sample> samplesOf(const DisplayList& list, const Theme& theme) {
             const QColor colour = theme.colour(path->role);
             if (isHead(*path)) {
                 for (const Point corner : p)
-                    out.push_back({corner, colour, group.id + "'s head"});
+                    out.push_back({corner, colour, group.id + "'s head", 0, {}});
                 continue;
             }
             for (std::size_t i = 0; i + 1 < p.size() + (path->closed ? 1 : 0); ++i)
-                sampleLine(out, p[i], p[(i + 1) % p.size()], colour, group.id);
+                sampleLine(out, p[i], p[(i + 1) % p.size()],
+                           sampleOf(group.id, colour, path->width, path->dash));
         }
     }
     std::erase_if(out, [&](const Sample& s) { return !contains(sheet, s.at); });
@@ -135,11 +167,22 @@ double distance(Point p, Point a, Point b) {
     return length(p - (a + t * d));
 }
 
-/// To the nearest line, or edge of a filled shape, of that colour; a thick line's ink counts to its middle.
+constexpr double kSameWeight = 0.06; ///< points, of a stroke's width
+constexpr double kSameDash = 0.1;    ///< points, of a dash or a gap
+
+bool isOfStyle(const Trace& trace, const Sample& sample) {
+    return std::abs(trace.width - sample.width) < kSameWeight &&
+           std::equal(trace.dash.begin(), trace.dash.end(), sample.dash.begin(), sample.dash.end(),
+                      [](double a, double b) { return std::abs(a - b) < kSameDash; });
+}
+
+/// To the nearest line of that colour, weight and dash, or edge of a filled shape; a thick line's ink counts
+/// to its middle.
 double distanceTo(const std::vector<Trace>& traces, const Sample& sample) {
     double least = 1e9;
     for (const Trace& trace : traces)
-        if (alike(trace.stroke, sample.colour) || alike(trace.fill, sample.colour))
+        if (sample.width > 0 ? alike(trace.stroke, sample.colour) && isOfStyle(trace, sample)
+                             : alike(trace.stroke, sample.colour) || alike(trace.fill, sample.colour))
             for (std::size_t i = 0; i + 1 < trace.points.size(); ++i)
                 least = std::min(least, distance(sample.at, trace.points[i], trace.points[i + 1]));
     return least;
@@ -211,7 +254,10 @@ class Outputs : public ::testing::TestWithParam<std::size_t> {
 protected:
     Named figure() const { return figures().at(GetParam()); }
     DisplayList list() const { return listOf(figure().sketch, figure().options); }
-    const Theme& theme() const { return themeOf(GetParam() % 2 == 0 ? ThemeName::paper : ThemeName::slate); }
+    const Theme& theme() const {
+        constexpr ThemeName themes[] = {ThemeName::paper, ThemeName::slate, ThemeName::contrast};
+        return themeOf(themes[GetParam() % 3]);
+    }
     QTemporaryDir m_folder;
 };
 

@@ -153,8 +153,10 @@ std::vector<Trace> tracesOf(const QByteArray& svg) {
             Trace& trace = out.emplace_back();
             trace.stroke = colourOf(a.value(QStringLiteral("stroke")));
             trace.fill = colourOf(a.value(QStringLiteral("fill")));
-            trace.width =
-                a.value(QStringLiteral("stroke-width")).toDouble() * std::sqrt(std::abs(t.determinant()));
+            const double scale = std::sqrt(std::abs(t.determinant()));
+            trace.width = a.value(QStringLiteral("stroke-width")).toDouble() * scale;
+            for (const double part : numbersOf(a.value(QStringLiteral("stroke-dasharray"))))
+                trace.dash.push_back(part * scale);
             for (const QPointF p : polygon)
                 trace.points.push_back({p.x(), p.y()});
         }

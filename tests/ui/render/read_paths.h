@@ -13,6 +13,7 @@ struct Trace {
     std::vector<Point> points; ///< curves as short chords; points of 1/72 inch, y down
     QColor stroke, fill;       ///< invalid: none
     double width = 0;          ///< of the stroke
+    std::vector<double> dash;  ///< lengths of dash and gap, points; empty: solid
 };
 
 /// Paths, lines, circles, rectangles and polygons outside <defs>, with all transforms applied.

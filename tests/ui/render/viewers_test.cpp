@@ -78,6 +78,13 @@ protected:
         return QImage(path("chromium.png"));
     }
 
+    QImage byPoppler(const QByteArray& pdf) const {
+        put("figure.pdf", pdf);
+        run("pdftoppm", {QStringLiteral("-r"), QStringLiteral("144"), QStringLiteral("-png"),
+                         QStringLiteral("-singlefile"), path("figure.pdf"), path("pdf")});
+        return QImage(path("pdf.png"));
+    }
+
     QTemporaryDir m_folder;
 };
 
@@ -111,6 +118,9 @@ Difference between(const QImage& a, const QImage& b) {
 /// in its own way, the mean alone counts.
 constexpr double kMean = 0.35, kMost = 14, kMeanWithTexts = 0.8;
 
+/// Poppler's painter bends the coverage of edges by a power, so thin lines come out lighter all over.
+constexpr double kMeanOfPoppler = 0.45;
+
 DisplayList withoutTexts(DisplayList list) {
     for (Group& group : list.groups)
         std::erase_if(group.items, [](const Item& item) { return std::holds_alternative<Text>(item); });
@@ -124,7 +134,7 @@ QByteArray svgOf(const DisplayList& list, ThemeName theme) {
 TEST_F(Viewers, ShowTheSameFigureAsQt) {
     const Sketch two = sketch({force("P", kToFind, 60), force("Q", 260, kToFind)}, force("R", 280, 10));
     for (const Sketch& given : {raft(), two})
-        for (const ThemeName theme : {ThemeName::paper, ThemeName::slate}) {
+        for (const ThemeName theme : {ThemeName::paper, ThemeName::slate, ThemeName::contrast}) {
             const DisplayList list = listOf(given);
             const QByteArray svg = svgOf(list, theme), strokes = svgOf(withoutTexts(list), theme);
             const QImage qt = byQt(strokes);
@@ -137,6 +147,26 @@ TEST_F(Viewers, ShowTheSameFigureAsQt) {
             const QImage whole = byQt(svg);
             EXPECT_LT(between(whole, byLibrsvg(svg)).mean, kMeanWithTexts);
             EXPECT_LT(between(whole, byChromium(svg)).mean, kMeanWithTexts);
+        }
+}
+
+/// What the screen and a PNG are painted with, and the PDF.
+TEST_F(Viewers, ShowTheSameFigureAsTheScreenAndThePdf) {
+    const Sketch two = sketch({force("P", kToFind, 60), force("Q", 260, kToFind)}, force("R", 280, 10));
+    for (const Sketch& given : {raft(), two})
+        for (const ThemeName name : {ThemeName::paper, ThemeName::slate, ThemeName::contrast}) {
+            const Theme& theme = themeOf(name);
+            const DisplayList list = listOf(given), strokes = withoutTexts(list);
+            const double scale = kWidth / list.width;
+            const QImage screen = toImage(strokes, theme, scale), whole = toImage(list, theme, scale);
+            const Difference svg = between(screen, byQt(svgOf(strokes, name))),
+                             pdf = between(screen, byPoppler(toPdf(strokes, theme)));
+            EXPECT_LT(svg.mean, kMean);
+            EXPECT_LT(svg.most, kMost);
+            EXPECT_LT(pdf.mean, kMeanOfPoppler);
+            EXPECT_LT(pdf.most, kMost);
+            EXPECT_LT(between(whole, byQt(svgOf(list, name))).mean, kMeanWithTexts);
+            EXPECT_LT(between(whole, byPoppler(toPdf(list, theme))).mean, kMeanWithTexts);
         }
 }
 
