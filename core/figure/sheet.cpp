@@ -14,10 +14,18 @@ void addGridLine(Group& grid, Point a, Point b, double width) {
     grid.items.emplace_back(line(Role::grid, a, b, width));
 }
 
-void wrap(std::vector<std::string>& lines, const std::string& text, double room, double size,
-          const TextMeasure* measure) {
+/// One after the other, each broken into lines of the note.
+struct NoteLines {
+    const Sketch& sketch;
+    double room, size;
+    const TextMeasure* measure;
+    std::vector<std::string> lines{};
+    void add(const std::string& text);
+};
+
+void NoteLines::add(const std::string& text) {
     const auto more = wrapped(text, room, [&](const std::string& words) {
-        return measure ? measure->measure(plainRuns(words), Face::sans, size).width
+        return measure ? measure->measure(proseRuns(words, sketch), Face::sans, size).width
                        : 0.6 * size * static_cast<double>(words.size());
     });
     lines.insert(lines.end(), more.begin(), more.end());
@@ -45,7 +53,7 @@ std::vector<Text> noteTexts(const Drawing& d) {
         text.anchor = Anchor::start;
         text.face = Face::sans;
         text.size = size;
-        text.runs = plainRuns(words);
+        text.runs = proseRuns(words, d.sketch);
         text.halo = true;
         const TextExtent e = d.measure.measure(text.runs, text.face, size);
         text.box = {text.baseline.x, y - e.ascent, e.width, e.ascent + e.descent};
@@ -56,25 +64,22 @@ std::vector<Text> noteTexts(const Drawing& d) {
 }
 
 /// What the answer is, or why there is none.
-std::vector<std::string> answerLines(const Sketch& sketch, const Solved& solved,
-                                     const Construction& construction, const FigureOptions& options,
-                                     double room, double size, const TextMeasure* measure) {
-    std::vector<std::string> lines;
+void addAnswer(NoteLines& note, const Solved& solved, const Construction& construction,
+               const FigureOptions& options) {
+    const Sketch& sketch = note.sketch;
     if (isEquilibrium(sketch) && !solved.solutions.empty())
-        wrap(lines, "Equilibrium: the sum of the forces is zero.", room, size, measure);
+        note.add("Equilibrium: the sum of the forces is zero.");
     if (construction.parallelogram && options.construction == ConstructionKind::parallelogram &&
         construction.shape != Shape::proper && !isEquilibrium(sketch)) {
         std::string words(wordsFor(construction.shape));
         words.front() = 'T';
         if (construction.shape == Shape::zeroForce)
             words.replace(0, 1, "A");
-        wrap(lines, words + ".", room, size, measure);
+        note.add(words + ".");
     }
     if (sketch.forces.size() > kMostLabelled)
-        wrap(lines, std::to_string(sketch.forces.size()) + " forces: their names are left out.", room, size,
-             measure);
-    wrap(lines, withMinus(solved.message), room, size, measure);
-    return lines;
+        note.add(std::to_string(sketch.forces.size()) + " forces: their names are left out.");
+    note.add(withMinus(solved.message));
 }
 
 } // namespace
@@ -92,12 +97,12 @@ NoteRoom roomForNote(const View& view, const std::optional<Box>& block, double f
 std::vector<std::string> noteLines(const Sketch& sketch, const Solved& solved,
                                    const Construction& construction, const FigureOptions& options,
                                    double room, double size, const TextMeasure* measure) {
-    std::vector<std::string> lines =
-        options.note ? answerLines(sketch, solved, construction, options, room, size, measure)
-                     : std::vector<std::string>{};
+    NoteLines note{sketch, room, size, measure};
+    if (options.note)
+        addAnswer(note, solved, construction, options);
     if (needsCaution(sketch))
-        wrap(lines, std::string(cautionLine()), room, size, measure);
-    return lines;
+        note.add(std::string(cautionLine()));
+    return std::move(note.lines);
 }
 
 void reserveRoom(Drawing& d) {

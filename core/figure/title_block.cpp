@@ -49,7 +49,7 @@ Runs boldRuns(std::string_view words) {
 double widthOf(const Runs& runs, double size, const TextMeasure* measure) {
     if (measure)
         return measure->measure(runs, Face::sans, size).width;
-    return 0.6 * size * static_cast<double>(runs.front().text.size());
+    return 0.6 * size * static_cast<double>(plainText(runs).size());
 }
 
 /// What stands side by side under the title.
@@ -60,7 +60,7 @@ double widthOf(const Arrangement& rows, double size, double pad, const TextMeasu
     for (const auto& row : rows) {
         double width = 0;
         for (const std::string& words : row)
-            width += widthOf(plainRuns(words), size, measure) + 2 * pad;
+            width += widthOf(axisInWords(words), size, measure) + 2 * pad;
         widest = std::max(widest, width);
     }
     return widest;
@@ -120,7 +120,7 @@ void addCells(Layout& out, const Arrangement& rows, double width, const TextMeas
         Row row{{}, out.size + 1.3 * out.pad, 0.65 * out.pad + 0.15 * out.size, true};
         double taken = 0;
         for (const std::string& cell : words) {
-            row.cells.push_back({cell, false, widthOf(plainRuns(cell), out.size, measure) + 2 * out.pad});
+            row.cells.push_back({cell, false, widthOf(axisInWords(cell), out.size, measure) + 2 * out.pad});
             taken += row.cells.back().width;
         }
         for (Cell& cell : row.cells)
@@ -210,7 +210,7 @@ void drawTitleBlock(Drawing& d) {
             if (left > box.left)
                 g.items.emplace_back(line(Role::titleblock, {left, top}, {left, foot}, inner));
             g.items.emplace_back(cellText({left + layout.pad, foot - row.lift},
-                                          cell.bold ? boldRuns(cell.words) : plainRuns(cell.words),
+                                          cell.bold ? boldRuns(cell.words) : axisInWords(cell.words),
                                           layout.size, d.measure));
             left += cell.width;
         }

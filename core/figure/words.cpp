@@ -18,6 +18,47 @@ Run italic(std::string_view text, Script script = Script::normal) {
     return run;
 }
 
+bool isLetter(char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
+
+/// Part of a word, so that a name does not end or begin there. Of what is not ASCII only primes and quotation
+/// marks (U+20xx) end one.
+bool isInWord(std::string_view text, std::size_t at) {
+    if (at >= text.size())
+        return false;
+    const char c = text[at];
+    const bool ascii = static_cast<unsigned char>(c) < 0x80;
+    return ascii ? isLetter(c) || isDigit(c) || c == '_' : !text.substr(at).starts_with("\xe2\x80");
+}
+
+/// 'A boat', not 'A = 340 N'.
+bool isArticle(std::string_view text, std::size_t at) {
+    const bool begins = at == 0 || (at > 1 && text.substr(at - 2, 2) == ". ");
+    const std::string_view rest = text.substr(at);
+    return begins && rest.size() > 2 && rest.starts_with("A ") && isLetter(rest[2]);
+}
+
+bool isUnit(std::string_view text, std::size_t at, std::string_view name, const Sketch& sketch) {
+    return at > 1 && text[at - 1] == ' ' && isDigit(text[at - 2]) && name == symbolOf(sketch.forceUnit);
+}
+
+/// The longest of the names that stands there.
+std::string_view nameAt(std::string_view text, std::size_t at, const Sketch& sketch) {
+    if ((at > 0 && isInWord(text, at - 1)) || isArticle(text, at))
+        return {};
+    std::string_view longest;
+    const auto consider = [&](std::string_view name) {
+        if (name.size() > longest.size() && text.substr(at).starts_with(name) &&
+            !isInWord(text, at + name.size()) && !isUnit(text, at, name, sketch))
+            longest = name;
+    };
+    for (const Force& force : sketch.forces)
+        consider(force.name);
+    consider(sketch.sum.name);
+    return longest;
+}
+
 bool isNameCharacter(char c) {
     return std::isalnum(static_cast<unsigned char>(c)) != 0 && static_cast<unsigned char>(c) < 0x80;
 }
@@ -74,6 +115,40 @@ Runs plainRuns(std::string_view text) {
     return {run};
 }
 
+Runs proseRuns(std::string_view text, const Sketch& sketch) {
+    Runs runs;
+    std::size_t from = 0;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::string_view name = nameAt(text, at, sketch);
+        if (name.empty()) {
+            ++at;
+            continue;
+        }
+        if (at > from)
+            runs.push_back(plainRuns(text.substr(from, at - from)).front());
+        for (Run& run : nameRuns(name))
+            runs.push_back(std::move(run));
+        from = at += name.size();
+    }
+    if (from < text.size() || runs.empty())
+        runs.push_back(plainRuns(text.substr(from)).front());
+    return runs;
+}
+
+Runs axisInWords(std::string_view words) {
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        const bool sign = words[i - 1] == '+' || (i > 2 && words.substr(i - 3, 3) == "\u2212");
+        if (!sign || (words[i] != 'x' && words[i] != 'y') || isInWord(words, i + 1))
+            continue;
+        Runs runs = plainRuns(words.substr(0, i));
+        runs.push_back(italic(words.substr(i, 1)));
+        if (i + 1 < words.size())
+            runs.push_back(plainRuns(words.substr(i + 1)).front());
+        return runs;
+    }
+    return plainRuns(words);
+}
+
 Runs valueRuns(std::string_view name, std::string_view value) {
     Runs runs = nameRuns(name);
     runs.push_back(plainRuns(std::string(" = ").append(withMinus(value))).front());
@@ -91,11 +166,14 @@ Runs axisRuns(const Reference& reference) {
 
 std::string withMinus(std::string_view text) {
     std::string out;
-    for (const char c : text) {
-        if (c == '-')
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        // In a word it is a hyphen: 'counter-clockwise'; but not in 1.2e-7.
+        const bool inWord = i > 0 && (isLetter(text[i - 1]) || isDigit(text[i - 1]));
+        const bool exponent = i > 1 && text[i - 1] == 'e' && isDigit(text[i - 2]);
+        if (text[i] == '-' && (!inWord || exponent))
             out += "\u2212";
         else
-            out += c;
+            out += text[i];
     }
     return out;
 }

@@ -19,6 +19,11 @@ Runs nameRuns(std::string_view name);
 /// "P = 340 N".
 Runs valueRuns(std::string_view name, std::string_view value);
 Runs plainRuns(std::string_view text);
+/// A sentence with the sketch's names set as symbols. Not a name there: a unit behind its number, and an 'A'
+/// that begins a sentence as its article.
+Runs proseRuns(std::string_view text, const Sketch& sketch);
+/// Words in which an axis is named: 'from +x', its letter italic.
+Runs axisInWords(std::string_view words);
 /// "+x" with an italic x; other axes upright.
 Runs axisRuns(const Reference& reference);
 

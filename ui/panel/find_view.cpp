@@ -1,5 +1,6 @@
 #include "ui/panel/find_view.h"
 
+#include "core/figure/words.h"
 #include "ui/document/sheet_edits.h"
 #include "ui/panel/answer_text.h"
 #include "ui/style/symbols.h"
@@ -25,6 +26,18 @@ QString keptTogether(QString html) {
     static const QRegularExpression unit(QStringLiteral("(\\d) (?=[A-Za-z]+\\b)(?!at\\b|and\\b|so\\b)"));
     html.replace(QStringLiteral(" = "), QStringLiteral("&nbsp;=&nbsp;"));
     return html.replace(unit, QStringLiteral("\\1&nbsp;"));
+}
+
+/// The solver's words, with the names in them as symbols.
+QString messageHtml(const Result& result) {
+    QString html;
+    for (const Run& run : proseRuns(withMinus(result.solved.message), result.sketch)) {
+        const QString words = text(run.text).toHtmlEscaped();
+        html += run.italic                  ? symbolHtml(run.text)
+                : run.script == Script::sub ? QStringLiteral("<sub>%1</sub>").arg(words)
+                                            : words;
+    }
+    return html;
 }
 
 } // namespace
@@ -66,7 +79,7 @@ void FindView::refresh() {
         m_message->setForegroundRole(role);
     }
     m_message->show(result.sketch.forces.empty() ? QString() // the question says it
-                                                 : onScreen(result.solved.message).toHtmlEscaped());
+                                                 : messageHtml(result));
     m_other->setVisible(result.solved.solutions.size() == 2);
     m_other->setText(tr("Answer %1 of 2 \u2013 show the other").arg(result.chosen + 1));
     showMends(mends());

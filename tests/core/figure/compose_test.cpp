@@ -96,8 +96,43 @@ TEST(Figure, NamesWithDigitsHaveSubscripts) {
     EXPECT_EQ(plainText(nameRuns("line 2")), "line 2");
 }
 
+/// What of it is italic, and what stands lower.
+std::string symbolsOf(const Runs& runs) {
+    std::string out;
+    for (const Run& run : runs)
+        if (run.italic || run.script == Script::sub)
+            out += (run.script == Script::sub ? "_" : out.empty() ? "" : " ") + run.text;
+    return out;
+}
+
+TEST(Figure, SentencesSetNamesAsSymbols) {
+    const Sketch some = sketch({force("P", 340, 25), force("F1", 275, -40), force("A", 100, 90)});
+    const auto symbols = [&](std::string_view text) {
+        const Runs runs = proseRuns(text, some);
+        EXPECT_EQ(plainText(runs), text);
+        return symbolsOf(runs);
+    };
+    EXPECT_EQ(symbols("the circle of possible tips of P cuts the line of F1 twice."), "P F_1");
+    EXPECT_EQ(symbols("P = 340 N, F1, and R."), "P F_1 R");
+    EXPECT_EQ(symbols("P\u2019s tip; (P)"), "P P");
+    EXPECT_EQ(symbols("Pull F12 on PP and T_P"), "");
+    EXPECT_EQ(symbols("A force of zero. A line. A = 100 N and A."), "A A");
+    EXPECT_EQ(symbols(""), "");
+    const Sketch unit = sketch({force("N", 340, 25), force("Q", 275, -40)});
+    EXPECT_EQ(symbolsOf(proseRuns("N = 340 N, as N is", unit)), "N N");
+}
+
+TEST(Figure, AnAxisInWordsHasAnItalicLetter) {
+    EXPECT_EQ(symbolsOf(axisInWords("from +x, ccw")), "x");
+    EXPECT_EQ(symbolsOf(axisInWords("from \u2212y, cw")), "y");
+    EXPECT_EQ(symbolsOf(axisInWords("from north, cw")), "");
+    EXPECT_EQ(plainText(axisInWords("from +x, ccw")), "from +x, ccw");
+}
+
 TEST(Figure, WritesMinusAsMinus) {
     EXPECT_EQ(withMinus("-3.6°"), "\u22123.6°");
+    EXPECT_EQ(withMinus("at -3.6\u00b0 counter-clockwise, -1.2e-7 N"),
+              "at \u22123.6\u00b0 counter-clockwise, \u22121.2e\u22127 N");
     EXPECT_EQ(plainText(axisRuns({180, Sense::ccw})), "\u2212x");
 }
 
