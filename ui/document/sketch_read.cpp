@@ -433,6 +433,23 @@ bool isWideText(const QByteArray& bytes) {
     return bytes.startsWith("\xFF\xFE") || bytes.startsWith("\xFE\xFF");
 }
 
+/// Files that a sketch is taken for, by their first bytes, and what is to be done.
+const char* otherThanSketch(const QByteArray& bytes) {
+    static constexpr struct {
+        std::string_view begin;
+        const char* line;
+    } kinds[] = {
+        {"%PDF-", "is a PDF, which carries no sketch; open the sketch it was made from, or its SVG"},
+        {"\x89PNG", "is a PNG, which carries no sketch; open the sketch it was made from, or its SVG"},
+        {"% pdflatex", "is TikZ, which carries no sketch; open the sketch it was made from, or its SVG"},
+        {"\x1F\x8B", "is compressed; unpack it first, by gunzip say"},
+        {"PK\x03\x04", "is compressed; unpack it first, by unzip say"}};
+    for (const auto& kind : kinds)
+        if (viewOf(bytes).starts_with(kind.begin))
+            return kind.line;
+    return nullptr;
+}
+
 } // namespace
 
 bool isPicture(const QByteArray& bytes) {
@@ -445,6 +462,8 @@ std::variant<Sketch, FileError> readSketch(const QByteArray& bytes) {
     const std::string_view text = viewOf(bytes);
     if (isWideText(bytes))
         return located(text, {}, 0, "the file is UTF-16; save it as UTF-8");
+    if (const char* line = otherThanSketch(bytes))
+        return located(text, {}, 0, line);
     if (!isPicture(bytes))
         return readJson(text);
     const QByteArray json = sketchJsonFromSvg(bytes);

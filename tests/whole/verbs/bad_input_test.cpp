@@ -75,6 +75,9 @@ const Bad kBad[] = {
      parts("units.force", "no known unit")},
     {"OnlyAPicture", "<?xml version=\"1.0\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\"/>",
      parts("line 1, column 1", "only a picture")},
+    {"APdf", "%PDF-1.4\n%\xE2\xE3\n", parts("is a PDF, which carries no sketch", "or its SVG")},
+    {"APng", "\x89PNG\r\n\x1A\n", parts("is a PNG, which carries no sketch", "or its SVG")},
+    {"ACompressedSvg", "\x1F\x8B\x08", parts("is compressed", "unpack it first")},
     {"BrokenMarkup", "<svg><metadata>", parts("line 1, column 1", "only a picture")},
 };
 
@@ -95,6 +98,15 @@ protected:
 
 TEST_F(BadFiles, AFileThatIsNotThere) {
     expectBothRefuse(path(QStringLiteral("none.json")), {QStringLiteral("does not exist")});
+}
+
+TEST_F(BadFiles, AFigureInAFormThatCarriesNoSketch) {
+    const QString good = put(QStringLiteral("good.json"), sketch(kP));
+    for (const char* form : {"pdf", "png", "tex"}) {
+        const QString figure = path(QStringLiteral("figure.") + QLatin1String(form));
+        ASSERT_EQ(run({QStringLiteral("figure"), good, QStringLiteral("-o"), figure}).status, 0);
+        expectBothRefuse(figure, {QStringLiteral("carries no sketch; open the sketch it was made from")});
+    }
 }
 
 TEST_F(BadFiles, AFolder) {
