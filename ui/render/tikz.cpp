@@ -219,8 +219,32 @@ private:
                  "-tail) -- (" + name + "-tip);\n";
     }
 
+    /// The mark of parallel sides: a chevron whose point lies on a side, with which it goes. False: it is
+    /// none.
+    bool writeMark(const Path& path) {
+        const auto& p = path.points;
+        if (m_isGround || path.role != Role::construction || path.closed || p.size() != 3)
+            return false;
+        const auto side = m_points.sideThrough(p[1], p[1] - 0.5 * (p[0] + p[2]));
+        if (!side)
+            return false;
+        const Point way = side->end - side->start, unit = unitFrom(side->start, side->end);
+        const double part = std::round(dot(p[1] - side->start, unit) / length(way) * 100) / 100;
+        m_out += "\\path (" + side->from + ") -- pic[pos=" + tikzNumber(part) +
+                 ", sloped, allow upside down]{code={\\draw[" + pen(path.role, path.width, path.dash) + "]";
+        for (std::size_t i = 0; i < p.size(); ++i) {
+            const Point off = p[i] - (side->start + part * way);
+            m_out += (i > 0 ? " -- (" : " (") + tikzNumber(dot(off, unit)) + "," +
+                     tikzNumber(off.x * unit.y - off.y * unit.x) + ")";
+        }
+        m_out += ";}} (" + side->to + ");\n";
+        return true;
+    }
+
     void write(const Path& path) {
         if (path.points.size() < 2 || !std::all_of(path.points.begin(), path.points.end(), isNearForTikz))
+            return;
+        if (writeMark(path))
             return;
         const std::string name(nameOf(path.role));
         std::string options;

@@ -76,6 +76,23 @@ std::string TikzPoints::nameTowards(Point from, double degrees) const {
     return {};
 }
 
+std::optional<TikzPoints::Side> TikzPoints::sideThrough(Point p, Point direction) const {
+    for (const Named& a : m_named)
+        for (const Named& b : m_named) {
+            const Point way = b.at - a.at;
+            const double far = length(way);
+            if (far < 1)
+                continue;
+            const Point unit = (1 / far) * way;
+            const double along = dot(p - a.at, unit);
+            const bool isThere = along > 0 && along < far && isSame(a.at + along * unit, p) &&
+                                 length((1 / length(direction)) * direction - unit) < kSameDirection;
+            if (isThere)
+                return Side{a.name, b.name, a.at, b.at};
+        }
+    return std::nullopt;
+}
+
 std::string TikzPoints::numbers(Point p) const {
     return "(" + tikzNumber(p.x) + "," + tikzNumber(m_height - p.y) + ")";
 }
@@ -92,10 +109,15 @@ void TikzPoints::defineTail(const TikzArrow& arrow) {
     define(tikzName(arrow.id) + "-tail", arrow.tail, there.empty() ? numbers(arrow.tail) : "(" + there + ")");
 }
 
-/// Its tip is what a lecturer moves: it hangs on nothing.
+/// Its tip is what a lecturer moves: it hangs on nothing, but in a chain on its own tail.
 void TikzPoints::defineForce(const TikzArrow& arrow) {
     defineTail(arrow);
-    define(tikzName(arrow.id) + "-tip", arrow.tip, numbers(arrow.tip));
+    const std::string name = tikzName(arrow.id);
+    const Point way = arrow.tip - arrow.tail;
+    const bool isInChain = !isSame(arrow.tail, m_named.front().at);
+    define(name + "-tip", arrow.tip,
+           isInChain ? "($(" + name + "-tail) + (" + tikzNumber(way.x) + "," + tikzNumber(-way.y) + ")$)"
+                     : numbers(arrow.tip));
     m_forces.push_back(arrow);
 }
 

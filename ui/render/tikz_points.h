@@ -4,6 +4,7 @@
 
 #include "ui/render/tikz_arrows.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -24,6 +25,13 @@ public:
     /// Of a coordinate in that direction as seen from there, in degrees; empty: none is, or an angle can't
     /// name it.
     std::string nameTowards(Point from, double degrees) const;
+    /// Two named coordinates with this place between them, the line through them in this direction; empty:
+    /// none.
+    struct Side {
+        std::string from, to;
+        Point start, end;
+    };
+    std::optional<Side> sideThrough(Point p, Point direction) const;
     /// "(12.5,3)", y up.
     std::string numbers(Point p) const;
 

@@ -356,6 +356,34 @@ TEST_F(MovedTikz, TheParallelogramAndTheLabelsFollowTheTipOfAForce) {
     EXPECT_LT(length(half - 0.5 * by), kTolerance) << half.x << " " << half.y;
 }
 
+/// How many marks of parallel sides have their points on this side.
+int marksOn(const std::vector<Trace>& traces, const QColor& colour, Point a, Point b) {
+    return static_cast<int>(std::count_if(traces.begin(), traces.end(), [&](const Trace& trace) {
+        return alike(trace.stroke, colour) && trace.dash.empty() && trace.points.size() == 3 &&
+               distance(trace.points[1], a, b) < kTolerance;
+    }));
+}
+
+TEST_F(MovedTikz, MarksOfParallelSidesStayOnTheirSides) {
+    const Theme& theme = themeOf(ThemeName::paper);
+    FigureOptions options;
+    options.parallelMarks = true;
+    const DisplayList list = listOf(raft(), options);
+    const auto ends = [&](const char* id) {
+        return *std::find_if(list.groups.begin(), list.groups.end(), [&](const Group& g) {
+                    return g.id == id;
+                })->ends;
+    };
+    const Point by{-80, -20}, tail = ends("sum")[0];
+    const Point p = ends("force-P")[1] + by, q = ends("force-Q")[1], r = ends("sum")[1] + by;
+    const auto traces = tracesOfMoved(toTikzDocument(list, theme), "force-P-tip", by);
+    const QColor colour = theme.colour(Role::construction);
+    EXPECT_EQ(marksOn(traces, colour, tail, p), 1);
+    EXPECT_EQ(marksOn(traces, colour, q, r), 1);
+    EXPECT_EQ(marksOn(traces, colour, tail, q), 2);
+    EXPECT_EQ(marksOn(traces, colour, p, r), 2);
+}
+
 /// Of the polygon of five: the copy of Q keeps its length and direction, and the chain behind goes with it.
 TEST_F(MovedTikz, ThePolygonFollowsTheTipOfAForce) {
     const Named five = figures().at(4);
