@@ -26,6 +26,7 @@ struct Choice {
     int number = 0;
     double cost = 0;
     std::optional<Point> grip{}; ///< of its leader
+    int crossed = 0;             ///< weight of the strokes that it crosses
 };
 
 class Choices {

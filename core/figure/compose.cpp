@@ -13,7 +13,7 @@ Obstacles obstaclesOf(const Drawing& d) {
     Obstacles obstacles(d.sheet, grown(d.sheet, -2 * d.factor));
     for (std::size_t i = 0; i < d.figure.list.groups.size(); ++i) {
         const Role role = d.figure.list.groups[i].role;
-        const int weight = role == Role::given || role == Role::sum ? 3 : 1;
+        const int weight = role == Role::given || role == Role::sum ? kArrowWeight : 1;
         if (!isGround(role))
             for (const Item& item : d.figure.list.groups[i].items)
                 obstacles.add(item, static_cast<int>(i), weight);

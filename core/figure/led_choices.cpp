@@ -54,7 +54,8 @@ Point wayOf(int number) {
     return kWays[static_cast<std::size_t>(number % kDirections)];
 }
 
-constexpr double kGoodEnough = 4; ///< no other grip is tried for less
+/// No other grip is tried for a leader that costs less, and crosses no arrow.
+constexpr double kGoodEnough = 4;
 
 /// In place of the number of strokes that a leader crosses.
 constexpr signed char kUnknown = -3, kNotCounted = -2, kNotClear = -1;
@@ -112,6 +113,7 @@ void Choices::prepareGrips() {
     m_gripped = true;
     listGrips(m_grips, m_request->anchor);
     std::erase_if(m_grips, [&](const Grip& grip) { return !m_around->obstacles.isOnSheet(grip.at); });
+    m_turns.reserve(m_grips.size() * kTurns);
     m_crossed.assign(m_grips.size() * kTurns * kSteps, kUnknown);
     for (int grip = 0; grip < static_cast<int>(m_grips.size()); ++grip) {
         for (int turn = 0; turn < kTurns; ++turn) {
@@ -200,7 +202,7 @@ std::optional<Choice> Choices::choiceAt(const Led& led, signed char& crossed, do
     if (cost < most && crossed == kNotCounted)
         crossed = static_cast<signed char>(std::min(obstacles.strokesCrossed(from, led.rim), 100));
     cost += kStrokeCrossed * std::max<int>(crossed, 0);
-    return cost < most ? std::optional(Choice{led.middle, kLedFrom + led.number, cost, led.grip})
+    return cost < most ? std::optional(Choice{led.middle, kLedFrom + led.number, cost, led.grip, crossed})
                        : std::nullopt;
 }
 
@@ -217,8 +219,10 @@ bool Choices::isShutBy(const Edges& label, const Turn& turn, std::size_t odd, co
 std::optional<Choice> Choices::led(const std::optional<Point>& was) {
     prepareGrips();
     std::optional<Choice> best;
-    for (std::size_t first = 0; first < m_turns.size() && !(best && best->cost < kGoodEnough);
-         first += kTurns)
+    const auto isGood = [](const Choice& choice) {
+        return choice.cost < kGoodEnough && choice.crossed < kArrowWeight;
+    };
+    for (std::size_t first = 0; first < m_turns.size() && !(best && isGood(*best)); first += kTurns)
         ledFrom(first, was, best);
     return best;
 }

@@ -15,6 +15,9 @@ inline constexpr double kCell = 24; ///< points; about a label's half width
 /// A leader keeps so far from texts, points.
 inline constexpr double kLeaderAir = 1.5;
 
+/// How much worse an arrow is to cross for a leader than a thin line.
+inline constexpr int kArrowWeight = 4;
+
 /// The edges of a label's box, as the many tests want them.
 struct Edges {
     double left, top, right, bottom;

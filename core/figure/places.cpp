@@ -45,6 +45,8 @@ double gapAt(const Anchoring& anchor, double gap) {
                                                  : (std::holds_alternative<Spot>(anchor) ? 0.6 : 0.9) * gap;
 }
 
+constexpr std::size_t kUsualPlaces = 256;
+
 void sortByCost(std::vector<Place>& places) {
     std::sort(places.begin(), places.end(), [](const Place& a, const Place& b) {
         return a.cost < b.cost || (a.cost == b.cost && a.number < b.number);
@@ -56,6 +58,7 @@ void sortByCost(std::vector<Place>& places) {
 void listPlaces(std::vector<Place>& places, const Anchoring& anchor, const Extent& text, double wanted) {
     const double gap = gapAt(anchor, wanted);
     places.clear();
+    places.reserve(kUsualPlaces);
     if (const auto* shaft = std::get_if<Shaft>(&anchor))
         listShaft(places, *shaft, text, gap);
     else if (const auto* sector = std::get_if<Sector>(&anchor))
