@@ -114,6 +114,7 @@ Statement statement(const Sketch& sketch) {
         return out;
     }
     std::vector<Prose> items;
+    items.reserve(forces.size());
     for (const Force* force : forces)
         items.push_back(inSentence(*force, sketch));
     out.sentence = listed(items);

@@ -82,6 +82,7 @@ void appendTable(std::string& out, const Table& table, Minus minus) {
     std::vector<std::vector<std::string>> cells;
     const auto texts = [minus](const std::vector<Formula>& row) {
         std::vector<std::string> line;
+        line.reserve(row.size());
         for (const Formula& cell : row)
             line.push_back(toText(cell, minus));
         return line;

@@ -10,6 +10,7 @@
 
 class QCheckBox;
 class QComboBox;
+class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QPrinter;
@@ -39,7 +40,7 @@ signals:
 
 private:
     void build();
-    void addRows(class QFormLayout* rows);
+    void addRows(QFormLayout* rows);
     void takeChoices();
     void takeScale(const QString& last);
     void tellLeftOut();
