@@ -1,4 +1,5 @@
 #include "app/common.h"
+#include "app/display.h"
 #include "app/verbs.h"
 #include "ui/window/main_window.h"
 
@@ -12,15 +13,6 @@ using namespace tailpoint;
 int print(const QString& text) {
     const auto error = writeStandardOutput(text.toUtf8());
     return error ? complain(QStringLiteral("standard output: ") + error->line()) : kDone;
-}
-
-/// Qt would end the process with an abort where there is no display.
-bool hasDisplay(int argc, char** argv) {
-    for (int i = 1; i < argc; ++i)
-        if (qstrcmp(argv[i], "-platform") == 0 || qstrcmp(argv[i], "--platform") == 0)
-            return true;
-    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
-           qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
 }
 
 /// What the words ask of the window; the fault, if any.

@@ -134,6 +134,14 @@ TEST_F(BadFiles, AFileWithoutPermission) {
                      giveUpReadingEverything);
 }
 
+/// A display that was left behind, as in a terminal that outlived its session.
+TEST_F(BadFiles, ADisplayThatNobodyServes) {
+    const QString good = put(QStringLiteral("good.json"), sketch(kP));
+    for (const char* display : {":9973", ":9973.0", ":", ":x"})
+        expectRefused(run({good}, {}, nullptr, QString::fromLatin1(display)),
+                      {QStringLiteral("no display for the window")});
+}
+
 TEST_F(BadFiles, ANameWithANewlineStaysOnTheOneLine) {
     expectRefused(run({QStringLiteral("report"), path(QStringLiteral("two\nlines.json"))}),
                   {QStringLiteral("two lines.json")});

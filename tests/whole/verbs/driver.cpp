@@ -21,9 +21,13 @@ QProcessEnvironment withoutDisplay() {
 
 } // namespace
 
-Ran run(const QStringList& arguments, const QByteArray& standardInput, const std::function<void()>& inChild) {
+Ran run(const QStringList& arguments, const QByteArray& standardInput, const std::function<void()>& inChild,
+        const QString& display) {
     QProcess process;
-    process.setProcessEnvironment(withoutDisplay());
+    QProcessEnvironment environment = withoutDisplay();
+    if (!display.isNull())
+        environment.insert(QStringLiteral("DISPLAY"), display);
+    process.setProcessEnvironment(environment);
     if (inChild)
         process.setChildProcessModifier(inChild);
     process.start(QStringLiteral(TAILPOINT_BINARY), arguments);

@@ -17,9 +17,10 @@ struct Ran {
     QByteArray out, err;
 };
 
-/// Runs with no display server in the environment. `inChild` is called between fork and exec.
+/// Runs with no display server in the environment, or with this name of one. `inChild` is called between fork
+/// and exec.
 Ran run(const QStringList& arguments, const QByteArray& standardInput = {},
-        const std::function<void()>& inChild = nullptr);
+        const std::function<void()>& inChild = nullptr, const QString& display = {});
 
 /// `report - --as json` of a sketch; the parsed report, empty where it is no JSON.
 QJsonObject reportOf(const QByteArray& sketch, int expectedStatus);
