@@ -37,8 +37,8 @@ Draws the sketch in FILE ('-': standard input). The ending of OUT decides the fo
   --values shown|hidden, --names shown|hidden, --given-only
                    for exercises; a figure that hides something does not carry the sketch
 
-An SVG carries the sketch and opens as one again. A .tex is a document for pdflatex (amsmath, tikz); its
-tikzpicture can be taken out.
+An SVG carries the sketch and opens as one again. A .tex is a document for pdflatex or lualatex (amsmath,
+tikz) in which the figure follows the named tips of its forces; its tikzpicture can be taken out.
 Exit status: 0 one answer or two; 1 none, endlessly many, too few or too many unknowns (what is given is
 drawn); 2 bad input.
 )";

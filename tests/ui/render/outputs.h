@@ -12,6 +12,9 @@
 #include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
+#include <algorithm>
+#include <cmath>
+#include <gtest/gtest.h>
 #include <map>
 
 namespace tailpoint::testing {

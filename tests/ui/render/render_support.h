@@ -7,6 +7,7 @@
 
 #include <QXmlStreamReader>
 #include <QtTest>
+#include <gtest/gtest.h>
 
 namespace tailpoint::testing {
 
