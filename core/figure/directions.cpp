@@ -9,7 +9,7 @@
 namespace tailpoint {
 namespace {
 
-constexpr double kBroughtOut = 40;                 ///< points
+constexpr double kBroughtOut = 20, kOutermostOut = 150, kOutPerDegree = 40; ///< points
 constexpr double kLeastStep = 14, kRoomyStep = 42; ///< points from an arc to the next one on its side
 constexpr double kValueRoom = 20;                  ///< beyond the outermost arc, points
 constexpr double kOnOneSide = 0.75;                ///< of the arcs, where the sheet is narrow
@@ -79,19 +79,25 @@ void addAxisArc(Drawing& d, const AxisArc& arc, double radius) {
     d.pin(label, d.forceAt(arc.index).directionLabel);
 }
 
-/// A narrow angle's arc is brought out to where its value fits between the legs, if that is not far; little
-/// by little back again where it is, so that no drag makes it jump.
-double broughtOut(const Drawing& d, const AxisArc& arc, double radius, double longest) {
+/// A narrow angle's arc is brought out to where its value fits between the legs, if that is not far. So that
+/// no drag makes it jump it goes out, and back again where that is too far, by so much a degree at most. The
+/// outermost pushes no other and goes further.
+double broughtOut(const Drawing& d, const AxisArc& arc, double radius, double longest, double furthest) {
     if (!d.options.values || std::abs(arc.sweep) >= 90)
         return radius;
     const TextExtent t =
         d.measure.measure(valueRunsOf(d, arc), Face::serif, d.sizeOf(Face::serif, d.style.angleSize));
     const Extent e{t.width, t.ascent + t.descent, t.ascent};
-    const double bisector = d.axisDegrees() + arc.sweep / 2, gap = 4.2 * d.factor;
-    const double along = reach(e.width, e.height, onCircle({0, 0}, 1, bisector));
-    const double most = std::clamp(0.7 * longest - radius, 0.0, kBroughtOut * d.factor);
-    const double more = wedgeDistance(bisector, std::abs(arc.sweep) / 2, e, gap) - along - gap - radius;
-    return radius + std::clamp(more <= most ? more : 2 * most - more, 0.0, most);
+    const double half = std::abs(arc.sweep) / 2, bisector = d.axisDegrees() + arc.sweep / 2;
+    const double gap = 4.2 * d.factor, along = reach(e.width, e.height, onCircle({0, 0}, 1, bisector));
+    const double most = std::clamp(0.7 * longest - radius, 0.0, furthest * d.factor);
+    const double distance = wedgeDistance(bisector, half, e, gap);
+    // The angle at which its value fits at the furthest: distances go by the sine of half of it.
+    const double sine = distance * std::sin(half * std::numbers::pi / 180) / (radius + most + along + gap);
+    const double narrowest = 2 * std::asin(std::min(sine, 1.0)) * 180 / std::numbers::pi;
+    const double past = std::abs(arc.sweep) - narrowest;
+    const double wanted = past > 0 ? distance - along - gap - radius : 0;
+    return radius + std::clamp(std::max(wanted, most - kOutPerDegree * d.factor * std::abs(past)), 0.0, most);
 }
 
 std::string rowKey(const Drawing& d, const AxisArc& arc) {
@@ -167,7 +173,8 @@ void drawAxisArcs(Drawing& d) {
         d.figure.placement[rowKey(d, arc)] = rows[i];
         const double inRow = std::max(first + rows[i] * step / 2, radius + (rows[i] - row) * step / 2);
         const double wanted = std::max(inRow, widened(0, arc.sweep, d.factor));
-        const double out = broughtOut(d, arc, wanted, longest);
+        const double out =
+            broughtOut(d, arc, wanted, longest, i == order.back() ? kOutermostOut : kBroughtOut);
         const double clear = clearRadius(d, arc, out);
         if (clear <= 0)
             continue;

@@ -23,6 +23,33 @@ TEST(DirectionArcs, NearlyEqualOnesHaveTheirValuesAtTheirOwnArcs) {
               0);
 }
 
+TEST(DirectionArcs, OfANarrowAngleIsBroughtOutToWhereItsValueFits) {
+    const Drawn d = drawn(sketch({force("P", 340, 25), force("Q", 275, -43)}));
+    EXPECT_EQ(textsOf(groupOf(d.figure, "direction-sum")), std::vector<std::string>{"4.9°"});
+    EXPECT_EQ(ledDirections(d.figure), 0);
+}
+
+/// A tenth of a degree a frame; nothing of the narrow angle moves further than 5 points for it.
+TEST(DirectionArcs, OfANarrowAngleGoesOutAndBackSteadily) {
+    const View view{1000, 700, {120, 360}, 1.35};
+    double before = 0, most = 0, furthest = 0;
+    for (int i = 0; i < 120; ++i) {
+        const Sketch given = sketch({force("P", 340, 14 - 0.1 * i)}, force("R", 340, kToFind));
+        const Solved solved = solve(given);
+        const Construction built = construct(given, solved);
+        const Figure now = compose(given, solved, built, view, {}, FixedMeasure());
+        double radius = 0;
+        for (const Item& item : groupOf(now, "direction-force-P")->items)
+            if (const auto* arc = std::get_if<Arc>(&item))
+                radius = arc->radius;
+        most = std::max(most, before > 0 ? std::abs(radius - before) : 0);
+        furthest = std::max(furthest, radius);
+        before = radius;
+    }
+    EXPECT_LT(most, 5);
+    EXPECT_GT(furthest, 180);
+}
+
 TEST(DirectionArcs, AreLedNoMoreOftenThanOneInEight) {
     int values = 0, led = 0;
     for (std::uint64_t i = 0; i < 2'000; ++i) {
