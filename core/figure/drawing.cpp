@@ -53,7 +53,7 @@ Group& Drawing::add(Role role, std::string id, std::string title, int vector) {
     Group& group = figure.list.groups.emplace_back();
     group.role = role;
     group.id = std::move(id);
-    group.title = std::move(title);
+    group.title = spoken(title);
     group.vector = vector;
     return group;
 }

@@ -50,6 +50,7 @@ struct Drawing {
             const View& view_, const FigureOptions& options_, const TextMeasure& measure_,
             const Placement& previous_ = kNoPlacement);
 
+    /// `title` is read out: see spoken().
     Group& add(Role role, std::string id, std::string title, int vector = kNoVector);
     /// Asks for a label on the group added last.
     LabelRequest& ask(Anchoring anchor, Role ink, double size, Runs full, Runs brief = {});

@@ -178,6 +178,15 @@ std::string withMinus(std::string_view text) {
     return out;
 }
 
+std::string spoken(std::string_view text) {
+    std::string out;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool within = text[i] == '_' && i > 0 && text[i - 1] != ' ' && isInWord(text, i + 1);
+        out += within ? std::string_view(" sub ") : text.substr(i, 1);
+    }
+    return out;
+}
+
 std::string plainText(const Runs& runs) {
     std::string out;
     for (const Run& run : runs)
@@ -244,7 +253,7 @@ std::string figureDescription(const Sketch& sketch, const Solved& solved, std::s
     text += solved.message;
     while (!text.empty() && text.back() == ' ')
         text.pop_back();
-    return text;
+    return spoken(text);
 }
 
 } // namespace tailpoint

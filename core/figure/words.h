@@ -27,6 +27,9 @@ Runs axisInWords(std::string_view words);
 /// "+x" with an italic x; other axes upright.
 Runs axisRuns(const Reference& reference);
 
+/// As it is read out: "Force F_max" is "Force F sub max".
+std::string spoken(std::string_view text);
+
 /// Breaks a sentence at its spaces into lines no wider than `room`, as `widthOf` measures.
 std::vector<std::string> wrapped(const std::string& text, double room,
                                  const std::function<double(const std::string&)>& widthOf);

@@ -314,6 +314,7 @@ TEST_F(WindowTest, TheValuesGoToTheClipboardAsText) {
     for (const char* part : {"R = 520 N", "3.6° clockwise from +x", "308 N", "115.0°", "15 digits"}) {
         EXPECT_TRUE(all.contains(QString::fromUtf8(part))) << part << " in\n" << all.toStdString();
     }
+    EXPECT_TRUE(all.contains(QString::fromUtf8(" \u00b7 10\u207b\u00b9"))) << all.toStdString(); // 10^-1...
 }
 
 TEST_F(WindowTest, WorkThatACrashLeftIsOfferedAgain) {

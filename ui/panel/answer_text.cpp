@@ -6,6 +6,7 @@
 #include "ui/style/symbols.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 #include <QTextDocumentFragment>
 
 namespace tailpoint {
@@ -55,8 +56,22 @@ std::vector<const SolvedForce*> foundVectors(const Solution& solution) {
     return found;
 }
 
+/// "10<sup>-14</sup>" in letters that stand raised in plain text, too.
+QString withRaisedDigits(QString html) {
+    static const QRegularExpression raised(QStringLiteral("<sup>([0-9\u2212]+)</sup>"));
+    static const QString digits =
+        QStringLiteral("\u2070\u00b9\u00b2\u00b3\u2074\u2075\u2076\u2077\u2078\u2079");
+    for (auto match = raised.match(html); match.hasMatch(); match = raised.match(html)) {
+        QString exponent;
+        for (const QChar c : match.captured(1))
+            exponent += c.isDigit() ? digits[c.digitValue()] : QChar(0x207b);
+        html.replace(match.capturedStart(), match.capturedLength(), exponent);
+    }
+    return html;
+}
+
 QString plainText(const QString& html) {
-    return QTextDocumentFragment::fromHtml(html).toPlainText();
+    return QTextDocumentFragment::fromHtml(withRaisedDigits(html)).toPlainText();
 }
 
 QString asLine(const FigureRow& row) {

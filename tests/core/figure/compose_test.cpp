@@ -122,6 +122,16 @@ TEST(Figure, SentencesSetNamesAsSymbols) {
     EXPECT_EQ(symbolsOf(proseRuns("N = 340 N, as N is", unit)), "N N");
 }
 
+TEST(Figure, TitlesReadSubscriptsOut) {
+    const Drawn d = drawn(sketch({force("F_max", 340, 25), force("F2", 275, -40)}));
+    const Group* group = groupOf(d.figure, idOf("force", "F_max"));
+    ASSERT_TRUE(group);
+    EXPECT_EQ(group->title, "Force F sub max, 340 N at 25.0\u00b0 counter-clockwise from +x");
+    EXPECT_NE(d.figure.list.description.find("Force F sub max, 340 N"), std::string::npos);
+    EXPECT_NE(d.figure.list.description.find("Force F2, 275 N"), std::string::npos);
+    EXPECT_EQ(spoken("_ and a_"), "_ and a_");
+}
+
 TEST(Figure, AnAxisInWordsHasAnItalicLetter) {
     EXPECT_EQ(symbolsOf(axisInWords("from +x, ccw")), "x");
     EXPECT_EQ(symbolsOf(axisInWords("from \u2212y, cw")), "y");
