@@ -116,7 +116,7 @@ void addCorner(Drawing& d, const Corner& corner, std::vector<double> splits) {
         return;
     const Extent extent =
         extentOf(d, d.legible(fullRuns(d, corner), d.sizeOf(Face::serif, d.style.angleSize)));
-    Sector sector{corner.at, 0, corner.start, corner.sweep, std::move(splits), true};
+    Sector sector{corner.at, 0, corner.start, corner.sweep, std::move(splits)};
     const double outer = std::min(1.12 * kBeyondAxisArcs * d.factor, 0.85 * corner.shorter);
     const bool outside = corner.beyondAxisArcs && outer >= kBeyondAxisArcs * d.factor;
     const double roomy =
@@ -126,6 +126,7 @@ void addCorner(Drawing& d, const Corner& corner, std::vector<double> splits) {
     if (radius < 6 * d.factor || d.runsUnder(ArcShape(corner.at, radius, corner.start, corner.sweep)))
         return;
     sector.radius = radius;
+    sector.within = !outside; // within it the other values stand
     if (corner.at == d.common() && !outside)
         d.innerReach = askedByWidest(sector, [&](const Part& part) {
             return std::min(reachBeyond(d, radius, part, extent), 120 * d.factor);

@@ -50,6 +50,21 @@ TEST(DirectionArcs, OfANarrowAngleGoesOutAndBackSteadily) {
     EXPECT_GT(furthest, 180);
 }
 
+/// So that it is not taken for the value of one of the arcs within.
+TEST(DirectionArcs, HaveTheNamedAnglesValueBeyondItsArcWhereThatRunsOutsideThem) {
+    FigureOptions options;
+    options.stage = stages::directions;
+    options.names = {{{FigurePart::Kind::tails, 0, 1}, "φ"}};
+    const Drawn d = drawn(sketch({force("P", 340, 25), force("Q", 275, -40)}), options);
+    const Group* tails = groupOf(d.figure, "angle-tails");
+    ASSERT_TRUE(tails && labelOf(*tails));
+    for (const Item& item : tails->items)
+        if (const auto* arc = std::get_if<Arc>(&item)) {
+            EXPECT_GT(arc->radius, 100);
+            EXPECT_GT(distanceTo(labelOf(*tails)->box, arc->centre), arc->radius);
+        }
+}
+
 TEST(DirectionArcs, AreLedNoMoreOftenThanOneInEight) {
     int values = 0, led = 0;
     for (std::uint64_t i = 0; i < 2'000; ++i) {
