@@ -31,7 +31,7 @@ void Safekeeping::offerNext() {
     if (found.isEmpty()) {
         return;
     }
-    const Recovery newest = found.front();
+    const Recovery& newest = found.front();
     const QString when = QLocale().toString(newest.saved.toLocalTime(), QLocale::ShortFormat);
     const auto bringBack = [this, newest] {
         if (m_mayLoseChanges()) {
