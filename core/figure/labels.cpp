@@ -229,7 +229,7 @@ Labels placeLabels(const std::vector<LabelRequest>& requests, Obstacles& obstacl
     const Obstacles::Mark start = obstacles.mark(); // what was kept stays
     Labels best = kept;
     double least = 1e300;
-    constexpr int most = 4; // rounds; a fifth hardly ever finds more
+    constexpr int most = 4; // rounds; a fifth hardly ever finds more, nor does one after a third in vain
     for (int round = 0; round < most; ++round) {
         obstacles.backTo(start);
         Labels labels = kept;
@@ -238,11 +238,13 @@ Labels placeLabels(const std::vector<LabelRequest>& requests, Obstacles& obstacl
         const double cost = costOf(labels, requests);
         const auto next = reordered(order, labels, requests);
         // Leaders alone are worth one more try, names without values and lost labels all of them.
-        if (cost < least) {
+        const bool better = cost < least;
+        if (better) {
             least = cost;
             best = std::move(labels);
         }
-        if (next == order || least < kLedCost || (round > 0 && areWhole(best, requests)))
+        if (next == order || least < kLedCost || (round > 0 && areWhole(best, requests)) ||
+            (round > 1 && !better))
             break;
         order = next;
     }
