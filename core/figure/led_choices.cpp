@@ -134,10 +134,11 @@ void Choices::prepareGrips() {
 
 /// Where the strokes that a leader crosses are remembered; only for the coarse places.
 signed char& Choices::crossedAt(int number) {
-    if (isCoarse(number))
-        return m_crossed[static_cast<std::size_t>((gripOf(number) * kSteps + ringOf(number) / kEachRing) *
-                                                      kTurns +
-                                                  number % kDirections / kEachDirection)];
+    if (isCoarse(number)) {
+        const int ring = gripOf(number) * kSteps + ringOf(number) / kEachRing;
+        const int place = ring * kTurns + number % kDirections / kEachDirection;
+        return m_crossed[static_cast<std::size_t>(place)];
+    }
     m_crossedFine = kUnknown;
     return m_crossedFine;
 }

@@ -28,13 +28,15 @@ Point besideEnd(const LineEnd& end, const Extent& e, double gap, int number) {
     const double ahead = reach(e.width, e.height, unit), off = reach(e.width, e.height, normal) + gap;
     if (number == 0)
         return end.to + (ahead + gap) * unit;
-    const double back = std::min(ahead + (number - 1) / 2 * 16.0, length(end.to - end.from));
+    const int pair = (number - 1) / 2; // on both sides alike
+    const double back = std::min(ahead + pair * 16.0, length(end.to - end.from));
     return end.to - back * unit + (number % 2 == 0 ? off : -off) * normal;
 }
 
 void listLineEnd(std::vector<Place>& places, const LineEnd& end, const Extent& e, double gap) {
     for (int number = 0; number <= 2 * kEndSteps; ++number) {
-        const double cost = number == 0 ? 0 : 1 + 0.5 * ((number - 1) / 2) + (number % 2 == 0 ? 0.1 : 0);
+        const int pair = (number - 1) / 2;
+        const double cost = number == 0 ? 0 : 1 + 0.5 * pair + (number % 2 == 0 ? 0.1 : 0);
         places.push_back({besideEnd(end, e, gap, number), number, cost});
     }
 }

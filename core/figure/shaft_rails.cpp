@@ -49,7 +49,8 @@ constexpr double kTipSweep = 240;
 
 /// `ahead`: the shaft's direction, degrees.
 Point besideTip(const Shaft& shaft, double ahead, const Extent& e, double gap, int number) {
-    const double turn = (number % kRail - kPositions / 2) * kTipSweep / kPositions;
+    const int fromAhead = number % kRail - kPositions / 2;
+    const double turn = fromAhead * kTipSweep / kPositions;
     const Point unit = onCircle({0, 0}, 1, ahead + turn);
     // The box, grown by the gap, has the tip on its rim.
     const double x = std::abs(unit.x), y = std::abs(unit.y);

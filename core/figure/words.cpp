@@ -82,7 +82,8 @@ std::vector<std::string> wrapped(const std::string& text, double room,
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t end = std::min(text.find(' ', at), text.size());
         const std::string word = text.substr(at, end - at);
-        const std::string longer = current.empty() ? word : current + " " + word;
+        std::string longer = current;
+        longer.append(current.empty() ? "" : " ").append(word);
         if (!current.empty() && widthOf(longer) > room) {
             lines.push_back(current);
             current = word;
