@@ -2,6 +2,7 @@
 #include "app/verbs.h"
 #include "core/construct/pairs.h"
 #include "core/quantity/typed.h"
+#include "ui/document/files.h"
 #include "ui/handout/figure_job.h"
 
 #include <QFileInfo>
@@ -221,9 +222,7 @@ std::optional<QString> clashOf(const Arguments& arguments, FigureForm form) {
 /// Hidden values leave no sketch in the file: a slip of the hand that would cost it.
 bool wouldCostTheSketch(const Wanted& wanted, const Arguments& arguments) {
     const FigureJob& job = wanted.job;
-    const QString sketch = QFileInfo(arguments.files.value(0)).canonicalFilePath();
-    return carriesNoSketch(job) && !job.allStages && !sketch.isEmpty() &&
-           QFileInfo(wanted.out).canonicalFilePath() == sketch;
+    return carriesNoSketch(job) && !job.allStages && isSameFile(wanted.out, arguments.files.value(0));
 }
 
 std::variant<Wanted, QString> wantedBy(const Arguments& arguments) {

@@ -1,8 +1,8 @@
 #include "app/common.h"
 #include "app/verbs.h"
+#include "ui/document/files.h"
 #include "ui/handout/handout_document.h"
 
-#include <QFileInfo>
 #include <QGuiApplication>
 #include <memory>
 
@@ -46,13 +46,6 @@ int writeOut(const QByteArray& report, const QString& out) {
     return complain((toStandardOutput ? QStringLiteral("standard output") : out) + ": " + error->line());
 }
 
-/// A slip of the hand that would cost the sketch.
-bool isTheSketchItself(const QString& out, const Arguments& arguments) {
-    const QString sketch = arguments.files.value(0);
-    return !out.isEmpty() && out != QLatin1String("-") && QFileInfo(out).exists() &&
-           QFileInfo(out).canonicalFilePath() == QFileInfo(sketch).canonicalFilePath();
-}
-
 QByteArray reportAs(const QString& form, const Result& result, const Arguments& arguments) {
     const bool byHand = arguments.value(QStringLiteral("--rounding")) == QLatin1String("hand");
     const bool pairs = arguments.value(QStringLiteral("--adding")) == QLatin1String("parallelograms");
@@ -83,7 +76,7 @@ int report(const Arguments& arguments) {
                   form = arguments.value(QStringLiteral("--as"), QStringLiteral("text"));
     if (const QString fault = clash(form, arguments); !fault.isEmpty())
         return complain(QStringLiteral("report: ") + fault);
-    if (isTheSketchItself(out, arguments))
+    if (out != QLatin1String("-") && isSameFile(out, arguments.files.value(0))) // a slip that would cost it
         return complain(out + QStringLiteral(": is the sketch itself; write the report to another file"));
     const auto read = readQuestion(arguments, QStringLiteral("report"));
     if (const int* status = std::get_if<int>(&read))

@@ -180,21 +180,6 @@ Step& Blackboard::step(std::string key, std::string title, Stage stage, Law law)
     return made;
 }
 
-std::string withMinusSigns(std::string_view text) {
-    std::string out;
-    out.reserve(text.size() + 8);
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        const bool opens = i == 0 || text[i - 1] == ' ' || text[i - 1] == '(';
-        const char next = i + 1 < text.size() ? text[i + 1] : ' ';
-        const bool counts = (next >= '0' && next <= '9') || next == 'x' || next == 'y';
-        if (text[i] == '-' && opens && counts)
-            out += "−";
-        else
-            out += text[i];
-    }
-    return out;
-}
-
 double radiansOf(const Formula& angle) {
     return evaluate(angle).value_or(0);
 }

@@ -73,8 +73,6 @@ private:
     Formula numberOf(double value, std::string_view shown) const;
 };
 
-/// Hyphens that stand for a minus ("-3.6°", "-x") as U+2212.
-std::string withMinusSigns(std::string_view text);
 double radiansOf(const Formula& angle); ///< of a carried angle
 FigurePart arrowPart(int vector);
 FigurePart part(FigurePart::Kind kind, int vector = kNoVector, int other = kNoVector);

@@ -7,7 +7,6 @@ namespace tailpoint {
 
 namespace {
 
-using explaining::withMinusSigns;
 
 constexpr std::size_t kMostInSentence = 6; ///< forces; beyond, a table
 

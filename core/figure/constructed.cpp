@@ -111,7 +111,7 @@ void drawKnownSide(Drawing& d, const ForceTriangle& t, std::size_t side) {
 /// The sum so far, on which the next parallelogram stands.
 void drawPartialSum(Drawing& d, const Parallelogram& next) {
     const double size = std::hypot(next.corners[1].x(), next.corners[1].y());
-    const std::string value = withMinus(shownForceWithUnit(size, d.sketch));
+    const std::string value = withMinusSigns(shownForceWithUnit(size, d.sketch));
     const Point tip = d.view.toSheet(next.corners[1]);
     Group& g =
         d.add(Role::construction, idOf("partial", next.first), next.first + ", the sum so far, " + value);
@@ -166,7 +166,7 @@ std::string givenPart(const Drawing& d, int vector) {
     if (v.hasMagnitude)
         return ", " + shownForceWithUnit(v.magnitude, d.sketch, Origin::typed);
     const auto referred = d.referred(vector);
-    return referred ? ", " + withMinus(shownAngle(*referred, d.sketch)) : "";
+    return referred ? ", " + withMinusSigns(shownAngle(*referred, d.sketch)) : "";
 }
 
 /// Where there is no answer no arrow carries what is given of the vector: the name of its locus does.

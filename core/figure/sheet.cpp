@@ -79,7 +79,7 @@ void addAnswer(NoteLines& note, const Solved& solved, const Construction& constr
     }
     if (sketch.forces.size() > kMostLabelled)
         note.add(std::to_string(sketch.forces.size()) + " forces: their names are left out.");
-    note.add(withMinus(solved.message));
+    note.add(withMinusSigns(solved.message));
 }
 
 } // namespace

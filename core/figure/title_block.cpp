@@ -28,11 +28,12 @@ struct Layout {
 };
 
 std::string scaleWords(const Sketch& sketch, double division) {
-    return "1 division = " + withMinus(shortest(division)) + " " + std::string(symbolOf(sketch.forceUnit));
+    return "1 division = " + withMinusSigns(shortest(division)) + " " +
+           std::string(symbolOf(sketch.forceUnit));
 }
 
 std::string axisWords(const Sketch& sketch) {
-    return "from " + withMinus(axisName(sketch.reference)) +
+    return "from " + withMinusSigns(axisName(sketch.reference)) +
            (sketch.reference.sense == Sense::ccw ? ", ccw" : ", cw");
 }
 

@@ -152,31 +152,17 @@ Runs axisInWords(std::string_view words) {
 
 Runs valueRuns(std::string_view name, std::string_view value) {
     Runs runs = nameRuns(name);
-    runs.push_back(plainRuns(std::string(" = ").append(withMinus(value))).front());
+    runs.push_back(plainRuns(std::string(" = ").append(withMinusSigns(value))).front());
     return runs;
 }
 
 Runs axisRuns(const Reference& reference) {
-    const std::string name = withMinus(axisName(reference));
+    const std::string name = withMinusSigns(axisName(reference));
     if (name.empty() || (name.back() != 'x' && name.back() != 'y') || name.size() > 4)
         return plainRuns(name);
     Runs runs = plainRuns(std::string_view(name).substr(0, name.size() - 1));
     runs.push_back(italic(std::string_view(name).substr(name.size() - 1)));
     return runs;
-}
-
-std::string withMinus(std::string_view text) {
-    std::string out;
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        // In a word it is a hyphen: 'counter-clockwise'; but not in 1.2e-7.
-        const bool inWord = i > 0 && (isLetter(text[i - 1]) || isDigit(text[i - 1]));
-        const bool exponent = i > 1 && text[i - 1] == 'e' && isDigit(text[i - 2]);
-        if (text[i] == '-' && (!inWord || exponent))
-            out += "\u2212";
-        else
-            out += text[i];
-    }
-    return out;
 }
 
 std::string spoken(std::string_view text) {

@@ -34,8 +34,6 @@ std::string spoken(std::string_view text);
 std::vector<std::string> wrapped(const std::string& text, double room,
                                  const std::function<double(const std::string&)>& widthOf);
 
-/// ASCII minus signs as U+2212.
-std::string withMinus(std::string_view text);
 std::string plainText(const Runs& runs);
 
 /// An XML name made of `prefix` and a force's name, different for different names.

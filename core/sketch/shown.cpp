@@ -109,4 +109,21 @@ std::string directionWords(std::optional<double> referred, const Sketch& sketch)
     return (looksLikeZero(size) ? "less than " + smallestShownAngle(sketch) : size) + turn + axis;
 }
 
+std::string withMinusSigns(std::string_view text) {
+    const auto isDigit = [&](std::size_t i) { return i < text.size() && text[i] >= '0' && text[i] <= '9'; };
+    std::string out;
+    out.reserve(text.size() + 8);
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const bool opens = i == 0 || text[i - 1] == ' ' || text[i - 1] == '(';
+        const bool exponent = i > 1 && text[i - 1] == 'e' && isDigit(i - 2);
+        const char next = i + 1 < text.size() ? text[i + 1] : ' ';
+        const bool counts = isDigit(i + 1) || next == '.' || next == 'x' || next == 'y';
+        if (text[i] == '-' && (opens || exponent) && counts)
+            out += "\u2212";
+        else
+            out += text[i];
+    }
+    return out;
+}
+
 } // namespace tailpoint

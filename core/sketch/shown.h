@@ -24,6 +24,9 @@ std::string shownAsGiven(const Direction& direction, const Sketch& sketch);
 
 /// "+x", "-y", "35.0° axis".
 std::string axisName(const Reference& reference);
+
+/// Hyphens that stand for a minus ("-3.6°", "-x", "1.2e-7") as U+2212; those in words stay.
+std::string withMinusSigns(std::string_view text);
 /// "from +x, counter-clockwise".
 std::string referenceWords(const Reference& reference);
 

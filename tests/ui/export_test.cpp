@@ -63,6 +63,21 @@ TEST_F(ExportWindow, ASavedSvgOpensAsTheSketchAgain) {
     EXPECT_EQ(window->document().sketch(), kept);
 }
 
+TEST_F(ExportWindow, AFigureThatHidesSomethingDoesNotReplaceTheOnlySketch) {
+    ASSERT_TRUE(ask().saveTo(file("raft.svg")));
+    ASSERT_TRUE(window->openPath(file("raft.svg")));
+    const QByteArray whole = bytesOf(file("raft.svg"));
+    ExportDialog& dialog = ask();
+    part<QCheckBox>(dialog, "exportValues")->setChecked(false);
+    EXPECT_FALSE(dialog.saveTo(file("raft.svg")));
+    EXPECT_TRUE(fault(dialog).contains(QStringLiteral("raft.svg carries a sketch")));
+    EXPECT_EQ(bytesOf(file("raft.svg")), whole);
+    EXPECT_TRUE(dialog.saveTo(file("exercise.svg")));
+    EXPECT_TRUE(dialog.saveTo(file("exercise.svg"))); // no sketch in it
+    ASSERT_TRUE(window->saveTo(file("raft.json")));
+    EXPECT_TRUE(dialog.saveTo(file("raft.svg")));
+}
+
 TEST_F(ExportWindow, AFolderThatCantBeWrittenIsSaidInTheDialog) {
     ExportDialog& dialog = ask();
     EXPECT_FALSE(dialog.saveTo(file("no/such/folder/raft.svg")));

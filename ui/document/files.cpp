@@ -273,6 +273,11 @@ std::variant<QByteArray, FileError> readBytes(const QString& path) {
     return readFrom(file.get());
 }
 
+bool isSameFile(const QString& one, const QString& other) {
+    const QString real = QFileInfo(one).canonicalFilePath(); // empty where there is none
+    return !real.isEmpty() && real == QFileInfo(other).canonicalFilePath();
+}
+
 std::optional<FileError> saveBytes(const QString& path, const QByteArray& bytes) {
     const QString target = linkTarget(path);
     struct stat old {};

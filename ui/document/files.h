@@ -14,7 +14,8 @@ struct FileError {
     QString line() const; ///< "place: message"
 };
 
-inline constexpr qint64 kLargestFile = qint64{16} * 1024 * 1024; ///< bytes; a sketch of 10,000 forces has about 1 MiB
+inline constexpr qint64 kLargestFile =
+    qint64{16} * 1024 * 1024; ///< bytes; a sketch of 10,000 forces has about 1 MiB
 
 /// Reads a whole file ("-": standard input): folders, missing permission, sizes above kLargestFile are
 /// refused in words.
@@ -24,6 +25,9 @@ std::variant<QByteArray, FileError> readBytes(const QString& path);
 /// Links are followed; the permissions of a file that is replaced are kept; devices and pipes are written to
 /// directly.
 std::optional<FileError> saveBytes(const QString& path, const QByteArray& bytes);
+
+/// Do both names lead to one file that is there?
+bool isSameFile(const QString& one, const QString& other);
 
 /// Writes everything to standard output; a closed pipe or a full disk is said.
 std::optional<FileError> writeStandardOutput(const QByteArray& bytes);

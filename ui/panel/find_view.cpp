@@ -31,7 +31,7 @@ QString keptTogether(QString html) {
 /// The solver's words, with the names in them as symbols.
 QString messageHtml(const Result& result) {
     QString html;
-    for (const Run& run : proseRuns(withMinus(result.solved.message), result.sketch)) {
+    for (const Run& run : proseRuns(withMinusSigns(result.solved.message), result.sketch)) {
         const QString words = text(run.text).toHtmlEscaped();
         html += run.italic                  ? symbolHtml(run.text)
                 : run.script == Script::sub ? QStringLiteral("<sub>%1</sub>").arg(words)

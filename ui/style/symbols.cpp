@@ -1,5 +1,6 @@
 #include "ui/style/symbols.h"
 
+#include "core/sketch/shown.h"
 #include "ui/style/theme.h"
 
 namespace tailpoint {
@@ -44,19 +45,11 @@ QString symbolInSerif(std::string_view name) {
 }
 
 QString onScreen(std::string_view shown) {
-    return onScreen(text(shown));
+    return text(withMinusSigns(shown));
 }
 
 QString onScreen(const QString& shown) {
-    QString out = shown;
-    for (qsizetype i = 0; i < out.size(); ++i) {
-        const bool inWord = i > 0 && out[i - 1].isLetterOrNumber();
-        const bool exponent = i > 1 && out[i - 1] == u'e' && out[i - 2].isDigit();
-        if (out[i] == u'-' && (!inWord || exponent)) {
-            out[i] = QChar(0x2212);
-        }
-    }
-    return out;
+    return onScreen(shown.toStdString());
 }
 
 QString text(std::string_view utf8) {

@@ -1,5 +1,6 @@
 // What the export dialog makes of its choices: files, the clipboard, printed pages.
 #include "ui/document/files.h"
+#include "ui/document/sketch_json.h"
 #include "ui/render/render.h"
 #include "ui/window/export_dialog.h"
 #include "ui/window/figure_output.h"
@@ -25,6 +26,13 @@ QString withSuffix(const QString& path, const QString& suffix) {
     return path.left(ending) + suffix + path.mid(ending);
 }
 
+/// A sketch that was opened out of a picture may have no other place.
+bool holdsSketch(const QString& path) {
+    const auto bytes = readBytes(path);
+    const auto* found = std::get_if<QByteArray>(&bytes);
+    return found != nullptr && std::holds_alternative<Sketch>(readSketch(*found));
+}
+
 } // namespace
 
 void ExportDialog::chooseAndSave() {
@@ -44,7 +52,15 @@ bool ExportDialog::saveTo(QString path) {
         return false;
     }
     m_form->setCurrentIndex(m_form->findData(endingOf(*form)));
-    const auto files = figureFiles(m_parts.document.result(), job());
+    const FigureJob wanted = job();
+    if (carriesNoSketch(wanted) && m_parts.document.path().isEmpty() && holdsSketch(path)) {
+        complain(
+            tr("%1 carries a sketch, and this figure would not. Save the sketch first, or choose another "
+               "name.")
+                .arg(QFileInfo(path).fileName()));
+        return false;
+    }
+    const auto files = figureFiles(m_parts.document.result(), wanted);
     if (const auto* fault = std::get_if<FigureFault>(&files)) {
         complain(*fault);
         return false;

@@ -140,8 +140,8 @@ TEST(Figure, AnAxisInWordsHasAnItalicLetter) {
 }
 
 TEST(Figure, WritesMinusAsMinus) {
-    EXPECT_EQ(withMinus("-3.6°"), "\u22123.6°");
-    EXPECT_EQ(withMinus("at -3.6\u00b0 counter-clockwise, -1.2e-7 N"),
+    EXPECT_EQ(withMinusSigns("-3.6°"), "\u22123.6°");
+    EXPECT_EQ(withMinusSigns("at -3.6\u00b0 counter-clockwise, -1.2e-7 N"),
               "at \u22123.6\u00b0 counter-clockwise, \u22121.2e\u22127 N");
     EXPECT_EQ(plainText(axisRuns({180, Sense::ccw})), "\u2212x");
 }
@@ -338,7 +338,7 @@ TEST(Unanswered, DrawsWhatIsGivenAndSaysWhatIsMissing) {
     std::string note;
     for (const std::string& line : textsOf(groupOf(d.figure, "note")))
         note += (note.empty() ? "" : " ") + line;
-    EXPECT_EQ(note, withMinus(d.solved.message));
+    EXPECT_EQ(note, withMinusSigns(d.solved.message));
     EXPECT_FALSE(note.empty());
 }
 
