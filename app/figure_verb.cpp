@@ -267,12 +267,12 @@ QString withSuffix(const QString& path, const QString& suffix) {
     return path.left(ending) + suffix + path.mid(ending);
 }
 
-int drawTo(Result result, Wanted wanted, const Arguments& arguments) {
+int drawTo(const Result& question, Wanted wanted, const Arguments& arguments) {
     FigureJob& job = wanted.job;
-    if (job.options.solution >= result.solved.solutions.size() && job.options.solution > 0)
+    if (job.options.solution >= question.solved.solutions.size() && job.options.solution > 0)
         return complain(
             QStringLiteral("figure: --solution 2: the question has no second answer; leave it out"));
-    result = resultOf(result.sketch, job.options.solution);
+    const Result result = resultOf(question.sketch, job.options.solution);
     if (const auto fault = takeConstruction(arguments, result, job))
         return complain(QStringLiteral("figure: ") + *fault);
     if (const auto fault = takeTrueScale(arguments, result.sketch, job))

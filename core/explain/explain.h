@@ -76,6 +76,7 @@ struct ExplainOptions {
                                  ///< table, where no two are in line on the way
     std::optional<double>
         division; ///< force units in one division of the sheet: how long the answer measures
+    bool operator==(const ExplainOptions&) const = default;
 };
 
 /// Precondition: `solved` and `construction` belong to `sketch`, and to `solution` where there is one.

@@ -98,7 +98,7 @@ TEST_F(CanvasAccessible, AChildOutlivesItsForceAsInvalid) {
     EXPECT_FALSE(value->isValid());
     EXPECT_TRUE(resultant->text(QAccessible::Name).isEmpty());
     EXPECT_TRUE(value->state().invalid);
-    document.undoStack().undo();
+    document.undo();
     EXPECT_TRUE(resultant->isValid());
 }
 

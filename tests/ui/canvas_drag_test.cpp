@@ -125,7 +125,7 @@ TEST_F(CanvasTest, UndoTakesBackTheWholeDragAndRedoBringsItAgain) {
     const Sketch after = document.sketch();
     key(Qt::Key_Z, Qt::ControlModifier);
     EXPECT_EQ(document.sketch(), raft());
-    document.undoStack().redo();
+    document.redo();
     EXPECT_EQ(document.sketch(), after);
 }
 
@@ -152,7 +152,7 @@ TEST_F(CanvasTest, NothingStaysLitWhereAForceHasGone) {
     drag(common(), polar(150, 130));
     move(tipOf(2));
     EXPECT_EQ(canvas.cursor().shape(), Qt::SizeAllCursor);
-    document.undoStack().undo(); // the pointer rests
+    document.undo(); // the pointer rests
     settle();
     EXPECT_EQ(document.sketch(), raft());
     EXPECT_EQ(canvas.cursor().shape(), Qt::ArrowCursor);

@@ -100,7 +100,8 @@ protected:
     const Force& force(std::size_t i) const { return document.sketch().forces.at(i); }
     double magnitude(std::size_t i) const { return force(i).magnitude.value.value(); }
     double angle(std::size_t i) const { return std::get<AngleForm>(force(i).direction.form).value; }
-    int steps() { return document.undoStack().count(); }
+    /// Undo steps, with the one under way.
+    int steps() const { return document.history().count() + (document.isPreviewing() ? 1 : 0); }
     double solvedSum() const {
         return document.result().solved.solutions.at(document.result().chosen).sum.magnitude;
     }

@@ -16,7 +16,7 @@ TEST_F(CanvasTest, DeleteRemovesTheSelectedForceAndUndoBringsItBack) {
     EXPECT_EQ(canvas.selected(), kNoVector);
     EXPECT_FALSE(canvas.figure().list == before);
     EXPECT_EQ(steps(), 1);
-    document.undoStack().undo();
+    document.undo();
     EXPECT_EQ(document.sketch(), raft());
 }
 
@@ -64,19 +64,52 @@ TEST_F(CanvasTest, LeftIsCounterClockwiseAsSeenOnEverySheet) {
     EXPECT_GT(document.result().solved.solutions[0].forces[0].vector.y(), before);
 }
 
-TEST(CanvasNudge, AStepEndsWithAPauseOrAnotherQuantity) {
-    qint64 now = 0;
-    NudgeToken token([&] { return now; });
-    const quint64 first = token.next(0, Nudged::magnitude);
-    now += 600;
-    EXPECT_EQ(token.next(0, Nudged::magnitude), first);
-    now += 601;
-    const quint64 second = token.next(0, Nudged::magnitude);
-    EXPECT_NE(second, first);
-    EXPECT_NE(token.next(0, Nudged::direction), second);
-    const quint64 third = token.next(1, Nudged::direction);
-    token.end();
-    EXPECT_NE(token.next(1, Nudged::direction), third);
+TEST_F(CanvasTest, PressesInARowAreCommittedAsOneStepAfterAPause) {
+    canvas.select(0);
+    for (int i = 0; i < 3; ++i)
+        key(Qt::Key_Left);
+    EXPECT_EQ(document.history().count(), 0);
+    EXPECT_EQ(document.undoText(), QStringLiteral("Turn P"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !document.isPreviewing(); }));
+    EXPECT_EQ(document.history().count(), 1);
+    key(Qt::Key_Left);
+    EXPECT_EQ(steps(), 2);
+    document.undo();
+    EXPECT_DOUBLE_EQ(angle(0), 28);
+    document.undo();
+    EXPECT_EQ(document.sketch(), raft());
+}
+
+TEST_F(CanvasTest, AHeldKeyIsOneStepThatItsReleaseCommits) {
+    canvas.select(0);
+    const auto send = [&](QEvent::Type type, bool again) {
+        QKeyEvent event(type, Qt::Key_Up, Qt::NoModifier, QString(), again);
+        QCoreApplication::sendEvent(&canvas, &event);
+    };
+    send(QEvent::KeyPress, false);
+    for (int i = 0; i < 5; ++i) {
+        send(QEvent::KeyRelease, true); // as X11 repeats a key
+        send(QEvent::KeyPress, true);
+    }
+    EXPECT_TRUE(document.isPreviewing());
+    EXPECT_GT(magnitude(0), 340);
+    send(QEvent::KeyRelease, false);
+    EXPECT_FALSE(document.isPreviewing());
+    EXPECT_EQ(document.history().count(), 1);
+    document.undo();
+    EXPECT_EQ(document.sketch(), raft());
+}
+
+TEST_F(CanvasTest, AnotherForceOrAPressOfTheMouseEndsTheStepOfTheKeys) {
+    canvas.select(0);
+    key(Qt::Key_Left);
+    canvas.select(1);
+    EXPECT_FALSE(document.isPreviewing());
+    key(Qt::Key_Left);
+    press(QPointF(5, 5));
+    release(QPointF(5, 5));
+    EXPECT_FALSE(document.isPreviewing());
+    EXPECT_EQ(document.history().count(), 2);
 }
 
 TEST(CanvasNudge, AStepGoesToTheNextMultiple) {

@@ -45,7 +45,7 @@ TEST_F(CanvasLabel, IsTakenBackByUndoAndByEscape) {
     const QPointF from = labelOf("sum");
     drag(from, from + QPointF(20, 50));
     EXPECT_TRUE(document.sketch().sum.label);
-    document.undoStack().undo();
+    document.undo();
     EXPECT_EQ(document.sketch(), raft());
     EXPECT_LT(between(labelOf("sum"), from), kPixel);
     press(from);
@@ -106,7 +106,7 @@ TEST_F(CanvasLabel, IsPutElsewhereByKeysInOneStep) {
     EXPECT_EQ(angle(0), 25);
     key(Qt::Key_Down, Qt::ControlModifier | Qt::ShiftModifier);
     EXPECT_LT(between(labelOf("force-P"), from + QPointF(-8, -3.5) * points), kPixel);
-    document.undoStack().undo();
+    document.undo();
     EXPECT_EQ(document.sketch(), raft());
     EXPECT_LT(between(labelOf("force-P"), from), kPixel);
 }
@@ -130,7 +130,7 @@ TEST_F(CanvasLabel, IsFreedByCtrlAndBackspaceInOneStep) {
     EXPECT_EQ(document.sketch(), raft());
     EXPECT_EQ(document.sketch().forces.size(), 2U); // Backspace alone would delete
     EXPECT_EQ(steps(), 2);
-    document.undoStack().undo();
+    document.undo();
     EXPECT_TRUE(document.sketch().sum.label);
 }
 

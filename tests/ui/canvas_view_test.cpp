@@ -84,7 +84,7 @@ TEST_F(CanvasTest, AFittedViewFollowsAFigureThatLeavesTheSheet) {
     larger.forces[0].magnitude.value = 3400;
     document.edit(larger, QStringLiteral("Change P"));
     EXPECT_LT(canvas.view().scale, before.scale);
-    document.undoStack().undo();
+    document.undo();
     EXPECT_GT(canvas.view().scale, before.scale / 2);
 }
 

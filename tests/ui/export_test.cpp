@@ -57,7 +57,7 @@ TEST_F(ExportWindow, ASavedSvgOpensAsTheSketchAgain) {
     change();
     const Sketch kept = window->document().sketch();
     ASSERT_TRUE(ask().saveTo(file("raft.svg")));
-    window->document().undoStack().setClean();
+    ASSERT_TRUE(window->saveTo(file("kept.json")));
     trigger("fileNew");
     ASSERT_TRUE(window->openPath(file("raft.svg")));
     EXPECT_EQ(window->document().sketch(), kept);
@@ -171,7 +171,7 @@ TEST_F(ExportWindow, AScaleIsRememberedWhereTheSketchFitsThePaperAtIt) {
     ExportDialog& dialog = ask();
     EXPECT_FALSE(part<QCheckBox>(dialog, "exportTrueScale")->isChecked());
     EXPECT_EQ(fault(dialog), QString());
-    window->document().undoStack().setClean();
+    window->document().undo();
 }
 
 TEST_F(ExportWindow, APngsSizeIsTyped) {

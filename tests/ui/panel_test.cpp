@@ -69,8 +69,8 @@ protected:
 TEST_F(PanelTest, TypingAMagnitudeChangesTheDocumentInOneUndoStep) {
     type(0, GivenModel::MagnitudeColumn, QStringLiteral("360"));
     EXPECT_EQ(force(0).magnitude.value, 360);
-    EXPECT_EQ(document.undoStack().count(), 1);
-    document.undoStack().undo();
+    EXPECT_EQ(document.history().count(), 1);
+    document.undo();
     EXPECT_EQ(document.sketch(), raft());
 }
 
@@ -94,7 +94,7 @@ TEST_F(PanelTest, TheFieldOpensWithTheValueAsItIsKept) {
     ASSERT_TRUE(field());
     EXPECT_EQ(field()->text(), QStringLiteral("340.125"));
     QTest::keyClick(field(), Qt::Key_Return);
-    EXPECT_EQ(document.undoStack().count(), 1) << "nothing was changed, so no step";
+    EXPECT_EQ(document.history().count(), 1) << "nothing was changed, so no step";
 }
 
 TEST_F(PanelTest, UnitsSlopesBearingsAndCommasAreTaken) {
@@ -106,7 +106,7 @@ TEST_F(PanelTest, UnitsSlopesBearingsAndCommasAreTaken) {
     EXPECT_EQ(plainOf(panel, "givenLine"), QStringLiteral("3:4 = 53.1° counter-clockwise from +x"));
     type(1, GivenModel::DirectionColumn, QStringLiteral("N30E"));
     EXPECT_EQ(force(1).direction.form, (Form{BearingForm{'N', 30, 'E'}}));
-    EXPECT_EQ(document.undoStack().count(), 3);
+    EXPECT_EQ(document.history().count(), 3);
 }
 
 TEST_F(PanelTest, EnterOnABadTextKeepsTheFieldOpenAndSaysWhy) {
@@ -121,7 +121,7 @@ TEST_F(PanelTest, EnterOnABadTextKeepsTheFieldOpenAndSaysWhy) {
     EXPECT_TRUE(child<QLabel>(panel, "givenFault")->isVisible());
     EXPECT_TRUE(plainOf(panel, "givenFault").contains(QStringLiteral("3.4.0")));
     EXPECT_EQ(document.sketch(), raft());
-    EXPECT_EQ(document.undoStack().count(), 0);
+    EXPECT_EQ(document.history().count(), 0);
 }
 
 TEST_F(PanelTest, ABadTextThatIsLeftStaysInItsCellUntilItIsMended) {
@@ -164,7 +164,7 @@ TEST_F(PanelTest, AQuestionMarkTogglesBetweenGivenAndToFind) {
     EXPECT_FALSE(isGiven(force(0).magnitude));
     settle();
     EXPECT_EQ(cellText(panel, "givenTable", 0, GivenModel::MagnitudeColumn), QStringLiteral("to find"));
-    EXPECT_EQ(document.undoStack().count(), 2);
+    EXPECT_EQ(document.history().count(), 2);
     type(0, GivenModel::DirectionColumn, QStringLiteral("?"));
     EXPECT_FALSE(isGiven(force(0).direction));
 }
@@ -174,7 +174,7 @@ TEST_F(PanelTest, SpaceTogglesInACellAndBlanksInAFieldChangeNothing) {
     QTest::keyClick(table, Qt::Key_Space);
     EXPECT_FALSE(field());
     EXPECT_FALSE(force(0).magnitude.value);
-    document.undoStack().undo();
+    document.undo();
     type(0, GivenModel::MagnitudeColumn, QStringLiteral("  "));
     EXPECT_EQ(document.sketch(), raft());
 }
@@ -192,7 +192,7 @@ TEST_F(PanelTest, PastedLinesAreOneUndoStep) {
     QTest::keySequence(table, QKeySequence::Paste);
     ASSERT_EQ(document.sketch().forces.size(), 4u);
     EXPECT_EQ(force(3).magnitude.value, 200);
-    EXPECT_EQ(document.undoStack().count(), 1);
+    EXPECT_EQ(document.history().count(), 1);
     EXPECT_EQ(table->model()->rowCount(), 5);
     QApplication::clipboard()->setText(QStringLiteral("U 1 1\nV x 1"));
     QTest::keySequence(table, QKeySequence::Paste);
@@ -228,7 +228,7 @@ TEST_F(PanelTest, RowsAreAddedAndDeleted) {
     QTest::keyClick(table, Qt::Key_Delete);
     ASSERT_EQ(document.sketch().forces.size(), 2u);
     EXPECT_EQ(force(0).name, "Q");
-    EXPECT_EQ(document.undoStack().count(), 2);
+    EXPECT_EQ(document.history().count(), 2);
     selectRow(2);
     QTest::keyClick(table, Qt::Key_Delete);
     EXPECT_EQ(document.sketch().forces.size(), 2u) << "the sum stays";
@@ -398,7 +398,7 @@ TEST_F(PanelTest, AnUndoTakesABadTextAlongAndEscapeItsReason) {
         QTest::keyClick(field(), Qt::Key_Escape);
     }
     EXPECT_EQ(cellText(panel, "givenTable", 0, GivenModel::MagnitudeColumn), QStringLiteral("n"));
-    document.undoStack().undo();
+    document.undo();
     settle();
     EXPECT_EQ(cellText(panel, "givenTable", 0, GivenModel::MagnitudeColumn), QStringLiteral("340 N"));
     EXPECT_FALSE(child<QLabel>(panel, "givenFault")->isVisibleTo(&panel));

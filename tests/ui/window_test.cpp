@@ -73,7 +73,7 @@ TEST_F(WindowTest, TheCautionIsSwitchedOnAndATitleThatAsksForItKeepsItOn) {
     EXPECT_TRUE(window->document().sketch().caution);
     const auto* line = child<QWidget>(*window, "caution-line");
     EXPECT_TRUE(QTest::qWaitFor([&] { return line->isVisibleTo(window.get()); })) << "with the next frame";
-    window->document().undoStack().undo();
+    window->document().undo();
     EXPECT_FALSE(window->document().sketch().caution);
     Sketch sling = window->document().sketch();
     sling.title = "Sling under the survey buoy";
@@ -137,7 +137,7 @@ TEST_F(WindowTest, SeveralForcesAreAddedByParallelogramsWhereThatIsAskedForAndIt
     trigger("byParallelograms");
     EXPECT_TRUE(child<QAction>(*window, "kindParallelogram")->isChecked()) << "the bar says what is drawn";
     EXPECT_TRUE(QTest::qWaitFor([&] { return says("The last parallelogram") && !says("Component table"); }));
-    window->document().undoStack().setClean();
+    window->document().undo();
     window.reset();
     open();
     EXPECT_TRUE(child<QAction>(*window, "byParallelograms")->isChecked());
@@ -176,7 +176,7 @@ TEST_F(WindowTest, AFileThatCantBeReadNeverReplacesTheSketch) {
         EXPECT_TRUE(child<QWidget>(*window, "notice")->isVisible()) << name;
         EXPECT_EQ(window->document().sketch(), kept) << name;
     }
-    EXPECT_EQ(window->document().undoStack().count(), 1) << "nor its undo steps";
+    EXPECT_EQ(window->document().history().count(), 1) << "nor its undo steps";
 }
 
 TEST_F(WindowTest, AsksBeforeChangesAreLostAndStaysOnCancel) {
@@ -224,7 +224,7 @@ TEST_F(WindowTest, AChangeOfUnitKeepsTheForcesInOneStep) {
     trigger("unit-kN");
     EXPECT_EQ(window->document().sketch().forceUnit, ForceUnit::kN);
     EXPECT_DOUBLE_EQ(*window->document().sketch().forces[0].magnitude.value, 0.34);
-    EXPECT_EQ(window->document().undoStack().count(), 1);
+    EXPECT_EQ(window->document().history().count(), 1);
     ASSERT_TRUE(
         waitFor([&] { return plainOf(window->panel(), "answer") == QStringLiteral("R = 0.520 kN"); }));
     EXPECT_TRUE(plainOf(window->panel(), "reference").startsWith(QStringLiteral("kN")));

@@ -16,7 +16,7 @@ constexpr double kZoomStep = 1.25;
 }
 
 Canvas::Private::Private(Canvas& canvas, SketchDocument& document)
-    : q(canvas), scene(document), editor(&canvas) {}
+    : q(canvas), scene(document), nudges(document), editor(&canvas) {}
 
 Stage Canvas::Private::stage() {
     return {scene, snapping, [this](const QString& text) { say(text); }};
@@ -80,6 +80,16 @@ void Canvas::Private::announce() {
         Qt::QueuedConnection);
 }
 
+/// By an undo or a save in the middle of a drag, say: the hand holds nothing any more.
+void Canvas::Private::previewEnded() {
+    if (gesture && gesture->previews()) {
+        gesture.reset();
+        scene.setSteady(false);
+        refresh();
+        hoverAt(pointer);
+    }
+}
+
 void Canvas::Private::documentReplaced() {
     gesture.reset(); // its sketch is gone: nothing to take back
     scene.setSteady(false);
@@ -101,6 +111,7 @@ Canvas::Canvas(SketchDocument& document, QWidget* parent)
     d->clock.setEndValue(1.0);
     connect(&document, &SketchDocument::changed, this, [this] { d->documentChanged(); });
     connect(&document, &SketchDocument::replaced, this, [this] { d->documentReplaced(); });
+    connect(&document, &SketchDocument::previewEnded, this, [this] { d->previewEnded(); });
     connect(&d->clock, &QVariantAnimation::valueChanged, this, qOverload<>(&QWidget::update));
     connect(&d->clock, &QVariantAnimation::finished, this, [this] {
         d->glide.stop();

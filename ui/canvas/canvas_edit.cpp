@@ -94,12 +94,19 @@ double freeDirection(const Sketch& sketch) {
 
 } // namespace
 
-bool Canvas::Private::edit(const Sketch& after, const QString& text, quint64 token) {
-    if (const std::optional<SketchFault> fault = scene.document().edit(after, text, token)) {
+bool Canvas::Private::taken(const std::optional<SketchFault>& fault) {
+    if (fault) {
         say(QString::fromStdString(fault->message));
-        return false;
     }
-    return true;
+    return !fault;
+}
+
+bool Canvas::Private::edit(const Sketch& after, const QString& text) {
+    return taken(scene.document().edit(after, text));
+}
+
+bool Canvas::Private::nudge(int vector, Nudged what, const Sketch& after, const QString& text) {
+    return taken(nudges.take(vector, what, after, text));
 }
 
 /// The scale is no part of the sketch: it is how closely one looks at it.

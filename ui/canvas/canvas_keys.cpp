@@ -156,11 +156,11 @@ bool Canvas::Private::sheetKey(QKeyEvent* event) {
         break;
     }
     if (event->matches(QKeySequence::Undo)) {
-        scene.document().undoStack().undo();
+        scene.document().undo();
         return true;
     }
     if (event->matches(QKeySequence::Redo)) {
-        scene.document().undoStack().redo();
+        scene.document().redo();
         return true;
     }
     return false;
@@ -186,6 +186,7 @@ void Canvas::keyPressEvent(QKeyEvent* event) {
     if (d->holdKey(event, true)) {
         return;
     }
+    d->nudges.keyPressed(event->isAutoRepeat());
     if (event->key() == Qt::Key_Escape) {
         if (d->gesture) {
             return d->end(false);
@@ -208,6 +209,9 @@ void Canvas::keyPressEvent(QKeyEvent* event) {
 }
 
 void Canvas::keyReleaseEvent(QKeyEvent* event) {
+    if (!event->isAutoRepeat()) {
+        d->nudges.keyReleased();
+    }
     if (event->key() == Qt::Key_Space && !event->isAutoRepeat() && !d->staged) {
         d->spaceHeld = false;
         d->showCursor();

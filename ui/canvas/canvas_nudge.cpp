@@ -9,14 +9,14 @@ namespace tailpoint {
 
 /// Edits one vector: `change(force, sketch)` on a copy.
 template <class Change>
-bool Canvas::Private::change(int vector, const QString& text, quint64 token, Change change) {
+bool Canvas::Private::change(int vector, const QString& text, Nudged what, Change change) {
     Sketch after = scene.sketch();
     Force* force = forceAt(after, vector);
     if (force == nullptr || gesture) {
         return false;
     }
     change(*force, after);
-    return edit(after, text.arg(words::name(*force)), token);
+    return nudge(vector, what, after, text.arg(words::name(*force)));
 }
 
 void Canvas::nudgeMagnitude(int vector, int way, bool fine) {
@@ -34,7 +34,7 @@ void Canvas::nudgeMagnitude(int vector, int way, bool fine) {
     const double step = fine || !d->snapping ? digit : std::max(digit, round);
     const double to = nextMultiple(*was->magnitude.value, step, way);
     if (to > 0) {
-        d->change(vector, tr("Change %1"), d->nudges.next(vector, Nudged::magnitude),
+        d->change(vector, tr("Change %1"), Nudged::magnitude,
                   [&](Force& force, const Sketch& now) { setShownMagnitude(force, to, now); });
     }
 }
@@ -51,7 +51,7 @@ void Canvas::nudgeDirection(int vector, int way, bool fine) {
     }
     const double step = fine || !d->snapping ? lastDigitOfAngle(sketch) : finestAngleStep(sketch.angleUnit);
     const double to = nextMultiple(*now, step, sketch.reference.sense == Sense::ccw ? way : -way);
-    d->change(vector, tr("Turn %1"), d->nudges.next(vector, Nudged::direction),
+    d->change(vector, tr("Turn %1"), Nudged::direction,
               [&](Force& force, const Sketch& sheet) { setShownDirection(force, to, sheet); });
 }
 
@@ -60,16 +60,16 @@ bool Canvas::setMagnitude(int vector, double magnitude) {
     const bool takes =
         was != nullptr && isGiven(was->magnitude) && magnitude >= 0 && std::isfinite(magnitude);
     return takes &&
-           d->change(vector, tr("Change %1"), d->nudges.next(vector, Nudged::magnitude),
+           d->change(vector, tr("Change %1"), Nudged::magnitude,
                      [&](Force& force, const Sketch& now) { setShownMagnitude(force, magnitude, now); });
 }
 
 bool Canvas::setDirection(int vector, double referred) {
     const Force* was = forceAt(d->scene.sketch(), vector);
     const bool takes = was != nullptr && isGiven(was->direction) && std::isfinite(referred);
-    return takes &&
-           d->change(vector, tr("Turn %1"), d->nudges.next(vector, Nudged::direction),
-                     [&](Force& force, const Sketch& now) { setShownDirection(force, referred, now); });
+    return takes && d->change(vector, tr("Turn %1"), Nudged::direction, [&](Force& force, const Sketch& now) {
+        setShownDirection(force, referred, now);
+    });
 }
 
 /// From where it was put, or from where it stands by itself.
@@ -90,8 +90,8 @@ bool Canvas::nudgeLabel(int vector, bool ofDirection, QPointF by) {
     }
     const Sketch after = withPin(sketch, vector, ofDirection, {pin->right + by.x(), pin->up + by.y()});
     const Nudged what = ofDirection ? Nudged::directionLabel : Nudged::label;
-    const bool taken = d->edit(after, tr("Put the label of %1 elsewhere").arg(words::name(*was)),
-                               d->nudges.next(vector, what));
+    const bool taken =
+        d->nudge(vector, what, after, tr("Put the label of %1 elsewhere").arg(words::name(*was)));
     if (taken) {
         d->say(tr("The label stays where you put it; Ctrl+Backspace frees it again."));
     }

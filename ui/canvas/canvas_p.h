@@ -27,6 +27,7 @@ public:
     void refresh(); ///< something that is composed changed
     void documentChanged();
     void documentReplaced();
+    void previewEnded();
     void announce();
 
     // canvas_mouse.cpp
@@ -56,9 +57,11 @@ public:
     void openScaleEditor();
     std::optional<QString> takeScale(const QString& text); ///< why not
     template <class Change>
-    bool change(int vector, const QString& text, quint64 token, Change change);
+    bool change(int vector, const QString& text, Nudged what, Change change);
     void toggle(int vector, Entry quantity); ///< given or to find
-    bool edit(const Sketch& after, const QString& text, quint64 token = 0);
+    bool edit(const Sketch& after, const QString& text);
+    bool nudge(int vector, Nudged what, const Sketch& after, const QString& text);
+    bool taken(const std::optional<SketchFault>& fault); ///< else says why not
 
     // canvas_paint.cpp
     void paintUnder(QPainter& painter);
@@ -86,7 +89,7 @@ public:
     double toldDivision = 0; ///< of the sheet, when last told
     std::unique_ptr<Gesture> gesture;
     Qt::MouseButton button = Qt::NoButton; ///< that holds the gesture
-    NudgeToken nudges;
+    Nudges nudges;
     LabelEditor editor;
     StaticLayer below{StaticLayer::Part::below}, above{StaticLayer::Part::above};
     Glide glide;

@@ -9,6 +9,16 @@ namespace tailpoint {
 
 namespace {
 
+/// A force by its index, the sum by kSumIndex; null beyond them. `all` is a sketch or a solution.
+template <class All>
+auto at(All& all, int vector) -> decltype(&all.sum) {
+    if (vector == kSumIndex) {
+        return &all.sum;
+    }
+    const bool inside = vector >= 0 && static_cast<std::size_t>(vector) < all.forces.size();
+    return inside ? &all.forces[static_cast<std::size_t>(vector)] : nullptr;
+}
+
 BearingForm bearingAt(double degrees, int decimals) {
     const double a = normalized(degrees, AngleUnit::deg);
     BearingForm bearing;
@@ -21,24 +31,15 @@ BearingForm bearingAt(double degrees, int decimals) {
 } // namespace
 
 const Force* forceAt(const Sketch& sketch, int vector) {
-    if (vector == kSumIndex) {
-        return &sketch.sum;
-    }
-    const bool inside = vector >= 0 && static_cast<std::size_t>(vector) < sketch.forces.size();
-    return inside ? &sketch.forces[static_cast<std::size_t>(vector)] : nullptr;
+    return at(sketch, vector);
 }
 
 Force* forceAt(Sketch& sketch, int vector) {
-    return const_cast<Force*>(
-        forceAt(static_cast<const Sketch&>(sketch), vector)); // the sketch is ours to change
+    return at(sketch, vector);
 }
 
 const SolvedForce* solvedAt(const Solution& solution, int vector) {
-    if (vector == kSumIndex) {
-        return &solution.sum;
-    }
-    const bool inside = vector >= 0 && static_cast<std::size_t>(vector) < solution.forces.size();
-    return inside ? &solution.forces[static_cast<std::size_t>(vector)] : nullptr;
+    return at(solution, vector);
 }
 
 bool tipCanMove(const Sketch& sketch, int vector) {

@@ -34,7 +34,7 @@ Polar startOf(const Sketch& sketch, const DrawnVector& drawn) {
 
 ForceGesture::ForceGesture(Stage stage, int vector, QPointF press)
     : m_stage(std::move(stage)), m_vector(vector), m_press(press), m_before(m_stage.scene.sketch()),
-      m_token(SketchDocument::newGesture()), m_snapping(m_stage.snapping) {
+      m_snapping(m_stage.snapping) {
     const SheetView& sheet = m_stage.scene.sheet();
     m_field = {sheet.pixelsPerUnit(), divisionOf(sheet.view()), snapLines(m_before, vector), m_snapping};
 }
@@ -62,7 +62,7 @@ bool ForceGesture::isNothing(const Eigen::Vector2d& v) const {
 }
 
 void ForceGesture::apply(const Sketch& after, const Catch& caught, const QString& text) {
-    if (const auto fault = m_stage.scene.document().edit(after, text, m_token)) {
+    if (const auto fault = m_stage.scene.document().preview(after, text)) {
         m_stage.say(QString::fromStdString(fault->message));
         return;
     }
@@ -70,7 +70,7 @@ void ForceGesture::apply(const Sketch& after, const Catch& caught, const QString
 }
 
 void ForceGesture::applyNothing(const QString& text) {
-    m_stage.scene.document().edit(m_before, QString(), m_token);
+    m_stage.scene.document().preview(m_before, QString());
     readBack({});
     m_feedback.readout = text;
 }
@@ -90,8 +90,12 @@ void ForceGesture::readBack(const Catch& caught) {
     }
 }
 
+void ForceGesture::finish() {
+    m_stage.scene.document().commit();
+}
+
 void ForceGesture::cancel() {
-    m_stage.scene.document().cancelGesture(m_token);
+    m_stage.scene.document().cancel();
 }
 
 TipGesture::TipGesture(Stage stage, const DrawnVector& drawn, QPointF press)

@@ -9,7 +9,9 @@ namespace tailpoint {
 /// What the three have in common: the sketch before, the frozen scale and snap lines, one step for all moves.
 class ForceGesture : public Gesture {
 public:
+    void finish() override;
     void cancel() override;
+    bool previews() const override { return m_moved; }
     const Feedback* feedback() const override { return m_moved ? &m_feedback : nullptr; }
     int vector() const override { return m_vector; }
     Qt::CursorShape cursor() const override { return Qt::ClosedHandCursor; }
@@ -39,7 +41,6 @@ private:
     QPointF m_press;
     Sketch m_before;
     SnapField m_field;
-    quint64 m_token;
     bool m_snapping;
     bool m_moved = false;
     Feedback m_feedback;

@@ -37,6 +37,8 @@ public:
     virtual void move(const Pointer& pointer) = 0;
     virtual void finish() {}
     virtual void cancel() {}
+    /// It has begun to preview: it is over once the document says that the preview is.
+    virtual bool previews() const { return false; }
     virtual Qt::CursorShape cursor() const { return Qt::ArrowCursor; }
     virtual const Feedback* feedback() const { return nullptr; }
     /// The vector under the hand, kNoVector for none.

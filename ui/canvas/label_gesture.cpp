@@ -55,7 +55,7 @@ Sketch withPin(const Sketch& sketch, int vector, bool ofDirection, LabelPin pin)
 LabelGesture::LabelGesture(Stage stage, const Hit& label, QPointF press)
     : m_stage(std::move(stage)), m_vector(label.vector), m_ofDirection(label.cell == Cell::direction),
       m_press(press), m_before(m_stage.scene.sketch()),
-      m_start(pinAsItStands(m_stage.scene, m_vector, m_ofDirection)), m_token(SketchDocument::newGesture()) {}
+      m_start(pinAsItStands(m_stage.scene, m_vector, m_ofDirection)) {}
 
 void LabelGesture::move(const Pointer& pointer) {
     if (!m_start || (!m_moved && QLineF(m_press, pointer.at).length() < kDragStart))
@@ -67,14 +67,18 @@ void LabelGesture::move(const Pointer& pointer) {
         withPin(m_before, m_vector, m_ofDirection, {m_start->right + by.x(), m_start->up - by.y()});
     const QString step =
         words::tr("Put the label of %1 elsewhere").arg(words::name(*forceAt(m_before, m_vector)));
-    if (const auto fault = m_stage.scene.document().edit(after, step, m_token))
+    if (const auto fault = m_stage.scene.document().preview(after, step))
         m_stage.say(QString::fromStdString(fault->message));
     else
         m_stage.say(words::tr("The label stays where you put it; the arrow's menu frees it again."));
 }
 
+void LabelGesture::finish() {
+    m_stage.scene.document().commit();
+}
+
 void LabelGesture::cancel() {
-    m_stage.scene.document().cancelGesture(m_token);
+    m_stage.scene.document().cancel();
 }
 
 Qt::CursorShape LabelGesture::cursor() const {

@@ -11,7 +11,9 @@ class LabelGesture : public Gesture {
 public:
     LabelGesture(Stage stage, const Hit& label, QPointF press);
     void move(const Pointer& pointer) override;
+    void finish() override;
     void cancel() override;
+    bool previews() const override { return m_moved; }
     Qt::CursorShape cursor() const override;
     int vector() const override { return m_vector; }
 
@@ -22,7 +24,6 @@ private:
     QPointF m_press;
     Sketch m_before;
     std::optional<LabelPin> m_start; ///< where it stood at the press
-    quint64 m_token;
     bool m_moved = false;
 };
 

@@ -1,7 +1,5 @@
 #include "ui/canvas/nudge.h"
 
-#include "ui/document/sketch_document.h"
-
 #include <cmath>
 
 namespace tailpoint {
@@ -12,24 +10,38 @@ double nextMultiple(double value, double step, int way) {
     return way > 0 ? (std::floor(count + kNear) + 1) * step : (std::ceil(count - kNear) - 1) * step;
 }
 
-NudgeToken::NudgeToken(Clock clock) : m_clock(std::move(clock)) {
-    if (!m_clock) {
-        QElapsedTimer timer;
-        timer.start();
-        m_clock = [timer] { return timer.elapsed(); };
-    }
+Nudges::Nudges(SketchDocument& document) : m_document(document) {
+    m_pause.setSingleShot(true);
+    m_pause.setInterval(kPause);
+    connect(&m_pause, &QTimer::timeout, this, &Nudges::end);
+    connect(&m_document, &SketchDocument::previewEnded, this, [this] {
+        m_pause.stop();
+        m_underWay = m_held = false;
+    });
 }
 
-quint64 NudgeToken::next(int vector, Nudged what) {
-    const qint64 now = m_clock();
-    const bool goesOn = m_token != 0 && vector == m_vector && what == m_what && now - m_last <= kPause;
-    if (!goesOn) {
-        m_token = SketchDocument::newGesture();
-    }
-    m_last = now;
+std::optional<SketchFault> Nudges::take(int vector, Nudged what, const Sketch& after, const QString& step) {
+    if (vector != m_vector || what != m_what)
+        end();
+    if (!m_underWay)
+        m_document.commit(); // of whatever else was previewed
+    if (auto fault = m_document.preview(after, step))
+        return fault;
+    m_underWay = true;
     m_vector = vector;
     m_what = what;
-    return m_token;
+    m_pause.start();
+    return std::nullopt;
+}
+
+void Nudges::end() {
+    if (m_underWay)
+        m_document.commit();
+}
+
+void Nudges::keyReleased() {
+    if (m_held)
+        end();
 }
 
 } // namespace tailpoint

@@ -1,12 +1,11 @@
-// Steps from the keyboard and from assistive technology: which value comes next, and which steps are one undo
-// step.
+// Steps from the keyboard and from assistive technology: which value comes next, and which of them are one
+// undo step.
 #pragma once
 
 #include "ui/canvas/force_edits.h"
+#include "ui/document/sketch_document.h"
 
-#include <QElapsedTimer>
-#include <QtGlobal>
-#include <functional>
+#include <QTimer>
 
 namespace tailpoint {
 
@@ -16,21 +15,23 @@ double nextMultiple(double value, double step, int way);
 /// What a press changes.
 enum class Nudged { magnitude, direction, label, directionLabel };
 
-/// Presses that follow one another within kPause on the same quantity share a token.
-class NudgeToken {
+/// Presses that follow one another on the same quantity are previewed, and become one undo step once a held
+/// key comes up, kPause after the last, or when anything else begins.
+class Nudges : public QObject {
 public:
-    using Clock = std::function<qint64()>; ///< milliseconds, never going back
-    static constexpr qint64 kPause = 600;
+    static constexpr int kPause = 600; ///< milliseconds
 
-    explicit NudgeToken(Clock clock = {});
-    quint64 next(int vector, Nudged what);
-    /// Something else happened: the next press begins a new step.
-    void end() { m_token = 0; }
+    explicit Nudges(SketchDocument& document);
+    std::optional<SketchFault> take(int vector, Nudged what, const Sketch& after, const QString& step);
+    void end();                                               ///< commits what is under way
+    void keyPressed(bool again) { m_held = m_held || again; } ///< `again`: the keyboard repeats a held key
+    void keyReleased();
 
 private:
-    Clock m_clock;
-    quint64 m_token = 0;
-    qint64 m_last = 0;
+    SketchDocument& m_document;
+    QTimer m_pause;
+    bool m_underWay = false;
+    bool m_held = false;
     int m_vector = kNoVector;
     Nudged m_what = Nudged::magnitude;
 };

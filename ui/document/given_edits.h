@@ -8,9 +8,8 @@
 
 namespace tailpoint {
 
+class Result;
 class SketchDocument;
-
-struct Result;
 
 /// `vector` below is an index into the sketch's forces, or kSumIndex.
 enum class Entry { name, magnitude, direction };
@@ -42,7 +41,9 @@ bool isToFind(const Sketch& sketch, int vector, Entry cell);
 /// where nothing was found the one that would close the polygon of the others, else a plain start (the
 /// greatest given magnitude; along the axis).
 Sketch toggled(const Result& result, int vector, Entry cell);
-/// The same; where nothing was found, what stood there before it was made one to find comes back.
+/// The same done to a sketch on its way from the one that was solved.
+Sketch toggled(Sketch sketch, const Result& result, int vector, Entry cell);
+/// As the first; where nothing was found, what stood there before it was made one to find comes back.
 Sketch toggled(const SketchDocument& document, int vector, Entry cell);
 
 /// One more force, both values to find where `toFind`, else in a plain start along the axis.

@@ -51,7 +51,10 @@ Direction directionFor(const Result& result, int vector) {
 } // namespace
 
 Sketch toggled(const Result& result, int vector, Entry cell) {
-    Sketch after = result.sketch;
+    return toggled(result.sketch, result, vector, cell);
+}
+
+Sketch toggled(Sketch after, const Result& result, int vector, Entry cell) {
     Force& force = vectorOf(after, vector);
     const bool toFind = isToFind(after, vector, cell);
     if (cell == Entry::magnitude) {

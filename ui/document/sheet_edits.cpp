@@ -51,23 +51,30 @@ Sketch withAnglesFrom(const Sketch& before, Sketch after) {
     });
 }
 
-void makeGiven(Result& result, int vector) {
+/// `sketch` with one vector given as `result` found it.
+Sketch withGiven(Sketch sketch, const Result& result, int vector) {
     for (Entry cell : {Entry::magnitude, Entry::direction}) {
-        if (isToFind(result.sketch, vector, cell)) {
-            result.sketch = toggled(result, vector, cell);
+        if (isToFind(sketch, vector, cell)) {
+            sketch = toggled(std::move(sketch), result, vector, cell);
         }
     }
+    return sketch;
 }
 
 /// All forces given as found; as they are where nothing was found.
-Result withForcesGiven(Result result) {
-    result.sketch.smallest.reset();
+Sketch withForcesGiven(const Result& result) {
+    Sketch sketch = result.sketch;
+    sketch.smallest.reset();
     if (!result.solved.solutions.empty()) {
-        for (std::size_t i = 0; i < result.sketch.forces.size(); ++i) {
-            makeGiven(result, static_cast<int>(i));
+        for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
+            sketch = withGiven(std::move(sketch), result, static_cast<int>(i));
         }
     }
-    return result;
+    return sketch;
+}
+
+Sketch withAllGiven(const Result& result) {
+    return withGiven(withForcesGiven(result), result, kSumIndex);
 }
 
 bool sumHasDirection(const Result& result) {
@@ -114,14 +121,14 @@ Sketch withReference(const Sketch& sketch, Reference reference, Numbers numbers)
 }
 
 Sketch askingResultant(const Result& result) {
-    Sketch after = withForcesGiven(result).sketch;
+    Sketch after = withForcesGiven(result);
     after.sum.magnitude = {};
     after.sum.direction = {};
     return settled(std::move(after));
 }
 
 Sketch askingEquilibrant(const Result& result) {
-    Sketch after = withForceAdded(withForcesGiven(result).sketch, true);
+    Sketch after = withForceAdded(withForcesGiven(result), true);
     after.sum.magnitude = {0.0, {}};
     after.sum.direction = {};
     return settled(std::move(after));
@@ -131,20 +138,17 @@ std::optional<Sketch> askingComponents(const Result& result) {
     if (result.sketch.forces.size() < 2 || !sumHasDirection(result)) {
         return std::nullopt;
     }
-    Result given = withForcesGiven(result);
-    makeGiven(given, kSumIndex);
-    given.sketch.forces[0].magnitude = {};
-    given.sketch.forces[1].magnitude = {};
-    return settled(std::move(given.sketch));
+    Sketch after = withAllGiven(result);
+    after.forces[0].magnitude = {};
+    after.forces[1].magnitude = {};
+    return settled(std::move(after));
 }
 
 std::optional<Sketch> askingSmallest(const Result& result, int vector) {
     if (vector < 0 || !hasVector(result.sketch, vector) || !sumHasDirection(result)) {
         return std::nullopt;
     }
-    Result given = withForcesGiven(result);
-    makeGiven(given, kSumIndex);
-    Sketch& after = given.sketch;
+    Sketch after = withAllGiven(result);
     after.sum.magnitude = {};
     Force& force = vectorOf(after, vector);
     force.magnitude = {};

@@ -7,7 +7,7 @@
 
 namespace tailpoint {
 
-struct Result;
+class Result;
 
 /// What a change of unit does to the numbers: `convert` keeps the physical force, `keep` keeps the numbers.
 enum class Numbers { convert, keep };

@@ -2,36 +2,22 @@
 
 #include <QFileInfo>
 #include <QUndoCommand>
+#include <utility>
 
 namespace tailpoint {
 
-/// Holds the sketch before and after. Steps of one gesture become one.
+/// Holds what was before and after.
 class EditCommand : public QUndoCommand {
 public:
-    EditCommand(SketchDocument& document, const Sketch& after, const QString& text, quint64 gesture)
-        : QUndoCommand(text), m_document(document), m_before(document.sketch()), m_after(after),
-          m_gesture(gesture) {}
-
-    int id() const override { return m_gesture == 0 ? -1 : 1; }
-    bool mergeWith(const QUndoCommand* later) override {
-        const auto* next = dynamic_cast<const EditCommand*>(later);
-        if (!next || next->m_gesture != m_gesture)
-            return false;
-        m_after = next->m_after;
-        setText(next->text());
-        setObsolete(m_after == m_before); // a drag that came back to its start leaves no step
-        return true;
-    }
-    void redo() override { m_document.set(m_after); }
-    void undo() override { m_document.set(m_before); }
-    quint64 gesture() const { return m_gesture; }
-    const Sketch& after() const { return m_after; }
-    const Sketch& before() const { return m_before; }
+    EditCommand(SketchDocument& document, Content before, Content after, const QString& text)
+        : QUndoCommand(text), m_document(document), m_before(std::move(before)), m_after(std::move(after)) {}
+    void redo() override { m_document.show(m_after); }
+    void undo() override { m_document.show(m_before); }
+    const Content& before() const { return m_before; }
 
 private:
     SketchDocument& m_document;
-    Sketch m_before, m_after;
-    quint64 m_gesture;
+    Content m_before, m_after;
 };
 
 namespace {
@@ -67,104 +53,117 @@ Lock lockFor(const QString& path) {
 
 } // namespace
 
-Result resultOf(const Sketch& sketch, std::size_t chosen) {
-    Result result{sketch, solve(sketch), chosen, {}};
-    if (result.chosen >= result.solved.solutions.size())
-        result.chosen = 0;
-    result.construction = construct(result.sketch, result.solved, result.chosen);
-    return result;
-}
-
-SketchDocument::SketchDocument(QObject* parent) : QObject(parent), m_result(resultOf(emptySketch())) {
+SketchDocument::SketchDocument(QObject* parent)
+    : QObject(parent), m_shown(std::make_shared<const Result>(emptySketch())) {
     connect(&m_undo, &QUndoStack::cleanChanged, this, &SketchDocument::fileChanged);
+    connect(&m_undo, &QUndoStack::indexChanged, this, &SketchDocument::historyChanged);
 }
 
 SketchDocument::~SketchDocument() {
     m_undo.disconnect(this);
 }
 
-std::optional<SketchFault> SketchDocument::edit(const Sketch& after, const QString& text, quint64 gesture) {
+std::optional<SketchFault> SketchDocument::edit(const Sketch& after, const QString& step) {
     if (after == sketch())
         return std::nullopt;
     if (auto fault = firstFault(after))
         return fault;
-    keepRedo(gesture);
-    const int before = m_undo.index();
-    m_undo.push(new EditCommand(*this, after, text, gesture));
-    if (m_undo.index() < before) // the gesture is back where it began: its step is gone
-        bringBackRedo();
+    commit();
+    m_undo.push(new EditCommand(*this, content(), {after}, step));
     return std::nullopt;
 }
 
-void SketchDocument::keepRedo(quint64 gesture) {
-    if (gesture != 0 && gesture == m_redo.gesture)
-        return;
-    m_redo = {gesture, {}, m_undo.cleanIndex()};
-    for (int i = m_undo.index(); gesture != 0 && i < m_undo.count(); ++i)
-        if (const auto* step = dynamic_cast<const EditCommand*>(m_undo.command(i)))
-            m_redo.steps.push_back({step->after(), step->text(), step->gesture()});
-}
-
-/// The steps are pushed anew, from the sketch that they began with, and taken back one by one.
-void SketchDocument::bringBackRedo() {
-    if (m_redo.steps.empty() || m_undo.canRedo())
-        return;
-    const Result now = m_result;
-    const int here = m_undo.index();
-    m_quiet = true;
-    for (const Redo::Step& step : m_redo.steps) {
-        m_undo.push(new EditCommand(*this, step.after, step.text, step.gesture));
-        if (m_undo.index() == m_redo.clean)
-            m_undo.setClean();
+std::optional<SketchFault> SketchDocument::preview(const Sketch& sketch, const QString& step) {
+    if (auto fault = firstFault(sketch))
+        return fault;
+    const bool changed = previewChanges();
+    if (!m_preview)
+        m_preview = Preview{content(), {}};
+    m_preview->step = step;
+    show({sketch});
+    if (previewChanges() != changed) {
+        emit historyChanged();
+        emit fileChanged();
     }
-    m_undo.setIndex(here);
-    m_quiet = false;
-    m_result = now;
+    return std::nullopt;
 }
 
-quint64 SketchDocument::newGesture() {
-    static quint64 last = 0; // a token, unique in the process; the GUI thread alone asks for it
-    return ++last;
+void SketchDocument::commit() {
+    if (!m_preview)
+        return;
+    const Preview done = *std::exchange(m_preview, std::nullopt);
+    if (const Content now = content(); !(now == done.before))
+        m_undo.push(new EditCommand(*this, done.before, now, done.step)); // shows what is shown already
+    endPreview();
 }
 
-void SketchDocument::cancelGesture(quint64 gesture) {
-    if (gesture == 0 || m_undo.index() == 0)
+void SketchDocument::cancel() {
+    if (!m_preview)
         return;
-    // The stack owns its commands and hands them out const; obsolete ones are dropped by undo() without being
-    // undone.
-    auto* top = const_cast<QUndoCommand*>(m_undo.command(m_undo.index() - 1));
-    auto* edit = dynamic_cast<EditCommand*>(top);
-    if (!edit || edit->gesture() != gesture)
-        return;
-    edit->undo();
-    edit->setObsolete(true);
+    const Preview dropped = *std::exchange(m_preview, std::nullopt);
+    show(dropped.before);
+    endPreview();
+}
+
+void SketchDocument::endPreview() {
+    emit historyChanged();
+    emit fileChanged();
+    emit previewEnded();
+}
+
+bool SketchDocument::isModified() const {
+    return !m_undo.isClean() || previewChanges();
+}
+
+void SketchDocument::undo() {
+    commit();
     m_undo.undo();
-    bringBackRedo();
+}
+
+void SketchDocument::redo() {
+    commit();
+    m_undo.redo();
+}
+
+bool SketchDocument::canUndo() const {
+    return previewChanges() || m_undo.canUndo();
+}
+
+bool SketchDocument::canRedo() const {
+    return !previewChanges() && m_undo.canRedo();
+}
+
+QString SketchDocument::undoText() const {
+    return previewChanges() ? m_preview->step : m_undo.undoText();
+}
+
+QString SketchDocument::redoText() const {
+    return previewChanges() ? QString() : m_undo.redoText();
 }
 
 const Sketch* SketchDocument::lastWhere(const std::function<bool(const Sketch&)>& is) const {
+    if (m_preview && is(m_preview->before.sketch))
+        return &m_preview->before.sketch;
     for (int i = m_undo.index() - 1; i >= 0; --i) {
         const auto* step = dynamic_cast<const EditCommand*>(m_undo.command(i));
-        if (step && is(step->before()))
-            return &step->before();
+        if (step && is(step->before().sketch))
+            return &step->before().sketch;
     }
     return nullptr;
 }
 
 void SketchDocument::choose(std::size_t solution) {
-    if (solution == m_result.chosen || solution >= m_result.solved.solutions.size())
+    if (solution == m_shown->chosen || solution >= m_shown->solved.solutions.size())
         return;
-    m_result.chosen = solution;
-    m_result.construction = construct(m_result.sketch, m_result.solved, solution);
+    m_shown = std::make_shared<const Result>(sketch(), solution);
     emit changed();
 }
 
-void SketchDocument::set(const Sketch& sketch) {
-    if (m_quiet) {
-        m_result.sketch = sketch;
+/// Showing what is shown changes nothing and says nothing.
+void SketchDocument::show(const Content& content) {
+    if (content.sketch == sketch())
         return;
-    }
-    m_result = resultOf(sketch, m_result.chosen);
+    m_shown = std::make_shared<const Result>(content.sketch, m_shown->chosen);
     emit changed();
 }
 
@@ -179,20 +178,23 @@ void SketchDocument::replace(const Sketch& sketch, const QString& path) {
         Lock lock = path.isEmpty() ? Lock{} : lockFor(path);
         take(path, std::move(lock.file), lock.readOnly);
     }
-    m_result.chosen = 0;
+    m_preview.reset();
     m_undo.clear();
-    m_redo = {};
-    set(sketch);
+    m_shown = std::make_shared<const Result>(sketch);
+    emit changed();
+    emit previewEnded();
     emit replaced();
+    emit historyChanged();
     emit fileChanged();
 }
 
 void SketchDocument::restore(const Sketch& sketch, const QString& path) {
     replace(sketch, path);
-    m_undo.resetClean();
+    m_undo.resetClean(); // says fileChanged() itself
 }
 
 std::optional<FileError> SketchDocument::open(const QString& path) {
+    commit();
     auto bytes = readBytes(path);
     if (auto* error = std::get_if<FileError>(&bytes))
         return *error;
@@ -209,6 +211,7 @@ std::optional<FileError> SketchDocument::open(const QString& path) {
 }
 
 std::optional<FileError> SketchDocument::save(const QString& path) {
+    commit();
     const QString absolute = QFileInfo(path).absoluteFilePath();
     const bool sameFile = absolute == m_path;
     Lock lock = sameFile ? Lock{} : lockFor(absolute);

@@ -1,9 +1,8 @@
-// document/: the open sketch, its undo stack and its file. The one place where a sketch changes:
-// mouse, keys, panel and assistive technology all call edit().
+// document/: the open sketch, its undo steps and its file. The one place where a sketch changes: mouse, keys,
+// panel and assistive technology all call edit(), or preview() and then commit() or cancel().
 #pragma once
 
-#include "core/construct/construct.h"
-#include "core/solve/solve.h"
+#include "ui/document/result.h"
 #include "ui/document/sketch_json.h"
 
 #include <QLockFile>
@@ -13,20 +12,14 @@
 
 #include <functional>
 #include <memory>
-#include <vector>
 
 namespace tailpoint {
 
-/// Everything that follows from one sketch. Views read it and keep nothing.
-struct Result {
+/// What undo goes through. A second value beside the sketch is one more member here.
+struct Content {
     Sketch sketch;
-    Solved solved;
-    std::size_t chosen = 0; ///< which of two answers is shown
-    Construction construction;
+    bool operator==(const Content&) const = default;
 };
-
-/// Solved and constructed as a whole. `chosen` beyond the answers becomes 0.
-Result resultOf(const Sketch& sketch, std::size_t chosen = 0);
 
 class SketchDocument : public QObject {
     Q_OBJECT
@@ -34,18 +27,33 @@ public:
     explicit SketchDocument(QObject* parent = nullptr);
     ~SketchDocument() override;
 
-    const Result& result() const { return m_result; }
-    const Sketch& sketch() const { return m_result.sketch; }
-    QUndoStack& undoStack() { return m_undo; }
-    bool isModified() const { return !m_undo.isClean(); }
-    QString path() const { return m_path; } ///< empty: not yet saved
+    /// What is shown at this moment, previews included. The reference is good until the next change; who
+    /// needs it longer takes the snapshot.
+    const Result& result() const { return *m_shown; }
+    Snapshot snapshot() const { return m_shown; }
+    const Sketch& sketch() const { return m_shown->sketch; }
 
-    /// One undo step a gesture: edits with the same non-zero `gesture` merge; one that ends where it began
-    /// leaves no step. A sketch with a fault is refused and said in the return value.
-    std::optional<SketchFault> edit(const Sketch& after, const QString& text, quint64 gesture = 0);
-    static quint64 newGesture();
-    /// Takes back a gesture in progress without leaving a step.
-    void cancelGesture(quint64 gesture);
+    /// One undo step; none where nothing changes. What is previewed is committed first. A sketch with a fault
+    /// is refused and said in the return value.
+    std::optional<SketchFault> edit(const Sketch& after, const QString& step);
+
+    /// A gesture under way: every view follows, no undo step is made. `step` names the step that commit()
+    /// will make. A sketch with a fault is refused; what was previewed before it stays.
+    std::optional<SketchFault> preview(const Sketch& sketch, const QString& step);
+    void commit(); ///< the gesture's one step; none where it came back to its start, or nothing is previewed
+    void cancel(); ///< as it was before the gesture; what could be redone still can
+    bool isPreviewing() const { return m_preview.has_value(); }
+
+    /// Undo and redo commit first what is previewed. history() is there to be read and listened to.
+    void undo();
+    void redo();
+    bool canUndo() const;
+    bool canRedo() const;
+    QString undoText() const; ///< of the step that undo() takes back
+    QString redoText() const;
+    const QUndoStack& history() const { return m_undo; }
+    bool isModified() const;
+    QString path() const { return m_path; } ///< empty: not yet saved
 
     /// The latest sketch on the way here, by undo steps, of which `is` holds; null: there was none.
     const Sketch* lastWhere(const std::function<bool(const Sketch&)>& is) const;
@@ -55,6 +63,7 @@ public:
     void replace(const Sketch& sketch, const QString& path); ///< new or opened: clears the undo stack
     /// A sketch brought back after a crash: as replace, but modified until it is saved.
     void restore(const Sketch& sketch, const QString& path);
+    /// Both commit first what is previewed.
     std::optional<FileError> open(const QString& path); ///< on error the open sketch stays
     std::optional<FileError> save(const QString& path); ///< on error it stays modified
 
@@ -63,33 +72,27 @@ public:
     QString readOnlyReason() const { return m_readOnly; }
 
 signals:
-    void changed();     ///< sketch or chosen answer; result() is new
-    void fileChanged(); ///< path or modified mark
-    void replaced();    ///< another sketch altogether, after changed(): views fit it anew
+    void changed();        ///< sketch or chosen answer; result() is new
+    void fileChanged();    ///< path or modified mark
+    void replaced();       ///< another sketch altogether, after changed(): views fit it anew
+    void previewEnded();   ///< committed, cancelled or replaced: a gesture that made it is over
+    void historyChanged(); ///< what can be undone or redone
 
 private:
     friend class EditCommand;
-    void set(const Sketch& sketch);
-    void keepRedo(quint64 gesture);
-    void bringBackRedo();
+    struct Preview {
+        Content before;
+        QString step;
+    };
+    Content content() const { return {sketch()}; }
+    void show(const Content& content);
+    bool previewChanges() const { return m_preview && !(m_preview->before == content()); }
+    void endPreview();
     void take(const QString& path, std::unique_ptr<QLockFile> lock, const QString& readOnly);
 
-    /// What could be redone before a gesture began; its first edit makes the stack forget it.
-    struct Redo {
-        struct Step {
-            Sketch after;
-            QString text;
-            quint64 gesture;
-        };
-        quint64 gesture = 0;
-        std::vector<Step> steps;
-        int clean = -1; ///< the saved state's place on the stack
-    };
-
-    Result m_result;
+    Snapshot m_shown;
     QUndoStack m_undo;
-    Redo m_redo;
-    bool m_quiet = false; ///< steps go back on the stack; the sketch stays as it is
+    std::optional<Preview> m_preview;
     QString m_path;
     std::unique_ptr<QLockFile> m_lock; ///< held while the file is open here
     QString m_readOnly;

@@ -40,11 +40,11 @@ View scaledAbout(const View& view, double scale) {
 std::vector<AngleName> namesBy(int stage, const Result& result, std::size_t solution) {
     if (solution >= result.solved.solutions.size())
         return {};
-    const Construction construction =
-        solution == result.chosen ? result.construction : construct(result.sketch, result.solved, solution);
+    const Construction construction = result.constructionOf(solution);
+    const auto worked = result.worked({}, solution);
     const std::string_view others = solution == 0 ? "second" : "first";
     std::vector<AngleName> names;
-    for (const Step& step : explain(result.sketch, result.solved, construction, solution).steps)
+    for (const Step& step : worked->steps)
         for (const AngleName& name : step.angles) {
             const bool between = name.part.kind == FigurePart::Kind::tails && !construction.parallelogram;
             if (static_cast<int>(step.stage) <= stage && step.key != others && !between)

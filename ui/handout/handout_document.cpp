@@ -32,8 +32,7 @@ std::vector<Worked> workedAnswers(const Result& result, const ExplainOptions& op
     std::vector<Worked> answers;
     const std::size_t count = std::max<std::size_t>(1, result.solved.solutions.size());
     for (std::size_t i = 0; i < count; ++i)
-        answers.push_back(
-            explain(result.sketch, result.solved, construct(result.sketch, result.solved, i), i, options));
+        answers.push_back(*result.worked(options, i));
     return answers;
 }
 

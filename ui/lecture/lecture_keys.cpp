@@ -110,9 +110,9 @@ bool LectureView::changeKey(QKeyEvent* event) {
     if (event->key() == Qt::Key_U || (control && event->key() == Qt::Key_0)) {
         backToPlan();
     } else if (event->matches(QKeySequence::Undo)) {
-        m_document.undoStack().undo();
+        m_document.undo();
     } else if (event->matches(QKeySequence::Redo) || (control && event->key() == Qt::Key_Y)) {
-        m_document.undoStack().redo();
+        m_document.redo();
     } else if (control && (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down)) {
         m_column->scrollBy((event->key() == Qt::Key_Up ? -3 : 3) * m_measures.serif);
     } else {

@@ -229,13 +229,8 @@ std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, cons
     plan.add(opening(result.sketch), result.chosen);
     const std::size_t answers = result.solved.solutions.size();
     const bool both = answers == 2;
-    const auto workedOf = [&](std::size_t solution) {
-        const Construction construction = solution == result.chosen
-                                              ? result.construction
-                                              : construct(result.sketch, result.solved, solution);
-        return explain(result.sketch, result.solved, construction, solution, options);
-    };
-    const Worked first = workedOf(both ? 0 : result.chosen);
+    const auto worked = result.worked(options, both ? 0 : result.chosen);
+    const Worked& first = *worked;
     std::vector<Prose> said{first.answer};
     bool referred = !refersDirections(first);
     for (Step step : first.steps) {
@@ -248,9 +243,9 @@ std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, cons
         plan.add(step, solution, both ? otherStageFor(step, result.solved.family) : -1);
     }
     if (both) {
-        const Worked second = workedOf(1);
-        said.push_back(second.answer);
-        for (Step step : second.steps)
+        const auto second = result.worked(options, 1);
+        said.push_back(second->answer);
+        for (Step step : second->steps)
             if (step.key == "answer" || step.key == "check") {
                 addTitle(step, 1);
                 plan.add(step, 1, otherStageFor(step, result.solved.family));

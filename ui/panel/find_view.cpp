@@ -92,16 +92,15 @@ void FindView::apply(const Sketch& after, const QString& step) const {
 }
 
 /// Too many unknowns: one click opens the field of one of them.
-void FindView::addFixes(QList<Mend>& list) const {
+void FindView::addFixes(QList<Mend>& list) {
     const Sketch& sketch = m_document.sketch();
     for (int vector = kSumIndex; hasVector(sketch, vector) && list.size() < kMostMends; ++vector) {
         for (Entry cell : {Entry::magnitude, Entry::direction}) {
             if (isToFind(sketch, vector, cell)) {
                 const QString name = text(vectorOf(sketch, vector).name);
-                list << Mend{
-                    cell == Entry::magnitude ? tr("Give the magnitude of %1").arg(name)
-                                             : tr("Give the direction of %1").arg(name),
-                    [this, vector, cell] { emit const_cast<FindView*>(this)->cellWanted(vector, cell); }};
+                list << Mend{cell == Entry::magnitude ? tr("Give the magnitude of %1").arg(name)
+                                                      : tr("Give the direction of %1").arg(name),
+                             [this, vector, cell] { emit cellWanted(vector, cell); }};
             }
         }
     }
@@ -142,7 +141,7 @@ void FindView::addTurns(QList<Mend>& list) const {
     }
 }
 
-QList<FindView::Mend> FindView::mends() const {
+QList<FindView::Mend> FindView::mends() {
     QList<Mend> list;
     if (m_document.result().solved.status == Status::underdetermined) {
         addFixes(list);

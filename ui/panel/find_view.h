@@ -28,8 +28,8 @@ private:
         QString title;
         std::function<void()> make;
     };
-    QList<Mend> mends() const;
-    void addFixes(QList<Mend>& list) const;
+    QList<Mend> mends();
+    void addFixes(QList<Mend>& list);
     void addFrees(QList<Mend>& list) const;
     void addTurns(QList<Mend>& list) const;
     void showMends(const QList<Mend>& list);

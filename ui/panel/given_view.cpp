@@ -57,7 +57,7 @@ GivenView::GivenView(SketchDocument& document, QWidget* parent)
     connect(m_table, &GivenTable::keyed, this, &GivenView::cellUsed);
     connect(m_table, &GivenTable::draftDropped, this, [this] { sayCell(m_table->currentIndex()); });
     // What waits to be mended was typed into a sketch that an undo has left.
-    connect(&document.undoStack(), &QUndoStack::indexChanged, this, [this](int index) {
+    connect(&document.history(), &QUndoStack::indexChanged, this, [this](int index) {
         if (index < std::exchange(m_steps, index)) {
             forgetDrafts();
         }

@@ -46,13 +46,12 @@ void SolutionView::schedule() {
 }
 
 void SolutionView::refresh() {
-    const Result& result = m_document.result();
-    m_worked = explain(result.sketch, result.solved, result.construction, result.chosen, m_options);
-    while (m_steps.size() < m_worked.steps.size())
+    m_worked = m_document.result().worked(m_options);
+    while (m_steps.size() < m_worked->steps.size())
         m_steps.push_back(addStep());
-    for (std::size_t i = 0; i < m_worked.steps.size(); ++i)
-        m_steps[i]->show(m_worked.steps[i], static_cast<int>(i) + 1);
-    if (m_lit >= static_cast<int>(m_worked.steps.size()))
+    for (std::size_t i = 0; i < m_worked->steps.size(); ++i)
+        m_steps[i]->show(m_worked->steps[i], static_cast<int>(i) + 1);
+    if (m_lit >= static_cast<int>(m_worked->steps.size()))
         setLit(-1);
     relayout();
     m_last.start();
@@ -71,7 +70,7 @@ SolutionStep* SolutionView::addStep() {
 void SolutionView::relayout() {
     int y = 0;
     for (std::size_t i = 0; i < m_steps.size(); ++i) {
-        const bool used = i < m_worked.steps.size();
+        const bool used = i < m_worked->steps.size();
         m_steps[i]->setVisible(used);
         if (!used)
             continue;
@@ -120,7 +119,7 @@ void SolutionView::setHandRounding(bool on) {
 }
 
 QString SolutionView::plainText() const {
-    return QString::fromStdString(toText(m_worked, Minus::typographic));
+    return QString::fromStdString(toText(*m_worked, Minus::typographic));
 }
 
 void SolutionView::copy() {
@@ -141,7 +140,7 @@ void SolutionView::point(int step, bool inside) {
     setLit(inside ? step : -1);
     emit stepPointed(m_lit);
     emit partsPointed(m_lit < 0 ? std::vector<FigurePart>()
-                                : m_worked.steps[static_cast<std::size_t>(m_lit)].parts);
+                                : m_worked->steps[static_cast<std::size_t>(m_lit)].parts);
 }
 
 void SolutionView::setLit(int step) {
@@ -157,7 +156,7 @@ QRect SolutionView::stepRect(int step) const {
 void SolutionView::lightPart(const std::optional<FigurePart>& part) {
     if (!part)
         return setLit(-1);
-    const auto& steps = m_worked.steps;
+    const auto& steps = m_worked->steps;
     const auto found =
         std::find_if(steps.begin(), steps.end(), [&](const Step& step) { return speaksOf(step, *part); });
     setLit(found == steps.end() ? -1 : static_cast<int>(found - steps.begin()));

@@ -31,7 +31,7 @@ public:
     /// "full precision carried" or "rounded as by hand", for the section's heading.
     QString carriedWords() const;
 
-    const Worked& worked() const { return m_worked; }
+    const Worked& worked() const { return *m_worked; }
     int litStep() const { return m_lit; } ///< -1: none
     QRect stepRect(int step) const;       ///< in this widget
     QString plainText() const;            ///< the whole solution
@@ -68,7 +68,7 @@ private:
 
     SketchDocument& m_document;
     ExplainOptions m_options;
-    Worked m_worked;
+    std::shared_ptr<const Worked> m_worked = std::make_shared<const Worked>();
     std::vector<SolutionStep*> m_steps; ///< as many as ever were needed; those beyond worked() are hidden
     const Theme* m_theme;
     QTimer m_timer;

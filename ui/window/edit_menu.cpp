@@ -15,13 +15,12 @@
 namespace tailpoint {
 
 EditMenu::EditMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(parts) {
-    QAction* undo = m_parts.document.undoStack().createUndoAction(menu, tr("&Undo"));
-    undo->setObjectName(QStringLiteral("undo"));
-    undo->setShortcut(QKeySequence::Undo);
-    QAction* redo = m_parts.document.undoStack().createRedoAction(menu, tr("&Redo"));
-    redo->setObjectName(QStringLiteral("redo"));
-    redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
-    menu->addActions({undo, redo});
+    m_undo = addCommand(menu, {"undo", tr("&Undo"), QKeySequence::Undo}, [this] { m_parts.document.undo(); });
+    m_redo = addCommand(menu, {"redo", tr("&Redo")}, [this] { m_parts.document.redo(); });
+    m_redo->setShortcuts(
+        {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
+    connect(&m_parts.document, &SketchDocument::historyChanged, this, &EditMenu::nameSteps);
+    nameSteps();
     menu->addSeparator();
     addForce = addCommand(menu, {"addForce", tr("&Add force"), QKeySequence(Qt::CTRL | Qt::Key_Return)},
                           [this] { m_parts.canvas.addForce(); });
@@ -43,6 +42,15 @@ EditMenu::EditMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(par
     menu->addSeparator();
     addCommand(menu, {"switchPane", tr("Go to &sheet or table"), QKeySequence(Qt::Key_F6)},
                [this] { switchPane(); });
+}
+
+/// "Undo Turn P"; grey where there is nothing to undo.
+void EditMenu::nameSteps() {
+    const SketchDocument& document = m_parts.document;
+    m_undo->setText(tr("&Undo %1").arg(document.undoText()).trimmed());
+    m_undo->setEnabled(document.canUndo());
+    m_redo->setText(tr("&Redo %1").arg(document.redoText()).trimmed());
+    m_redo->setEnabled(document.canRedo());
 }
 
 void EditMenu::paste() {

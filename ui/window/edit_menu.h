@@ -17,9 +17,11 @@ public:
     QAction* addForce; ///< for the bar
 
 private:
+    void nameSteps();
     void paste();
     void switchPane();
     Parts m_parts;
+    QAction *m_undo, *m_redo;
 };
 
 } // namespace tailpoint

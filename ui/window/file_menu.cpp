@@ -75,6 +75,12 @@ FileMenu::FileMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(par
                [this] { m_parts.window.close(); });
 }
 
+/// What is being typed and what a hand still holds belong to the sketch before anything is done with it.
+void FileMenu::finishEdits() {
+    m_parts.panel.finishTyping();
+    m_parts.document.commit();
+}
+
 void FileMenu::startEmpty() {
     m_parts.document.replace(m_parts.settings.newSketch(), {});
     m_parts.canvas.fit();
@@ -141,7 +147,7 @@ void FileMenu::chooseAndOpen() {
 }
 
 bool FileMenu::saveTo(const QString& path) {
-    m_parts.panel.finishTyping();
+    finishEdits();
     if (const auto error = m_parts.document.save(path)) {
         m_parts.notice.say(tr("Not saved \u2013 %1: %2").arg(QFileInfo(path).fileName(), error->line()));
         return false;
@@ -187,7 +193,7 @@ bool FileMenu::chooseAndSave() {
 
 /// Built on first use: a start does not pay for it.
 void FileMenu::chooseAndExport() {
-    m_parts.panel.finishTyping();
+    finishEdits();
     auto* dialog = m_parts.window.findChild<ExportDialog*>();
     if (!dialog) {
         dialog = new ExportDialog(m_parts);
@@ -198,7 +204,7 @@ void FileMenu::chooseAndExport() {
 
 /// Built on first use: a start does not pay for it.
 void FileMenu::makeHandout() {
-    m_parts.panel.finishTyping();
+    finishEdits();
     auto* dialog = m_parts.window.findChild<HandoutDialog*>();
     if (!dialog) {
         dialog = new HandoutDialog(m_parts);
@@ -209,7 +215,7 @@ void FileMenu::makeHandout() {
 
 /// Whole, as the panel rounds; the printer's own dialog has the paper.
 void FileMenu::print() {
-    m_parts.panel.finishTyping();
+    finishEdits();
     QPrinter printer(QPrinter::HighResolution);
     QPrintDialog dialog(&printer, &m_parts.window);
     dialog.setObjectName(QStringLiteral("printDialog"));
@@ -244,7 +250,7 @@ void FileMenu::fillRecent(QMenu* menu) {
 }
 
 bool FileMenu::mayLoseChanges() {
-    m_parts.panel.finishTyping();
+    finishEdits();
     if (!m_parts.document.isModified()) {
         return true;
     }

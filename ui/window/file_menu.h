@@ -31,6 +31,7 @@ public:
     void openAsked(const QString& path);
 
 private:
+    void finishEdits();
     void sayNotOpened(const QString& path, const FileError& error);
     void chooseAndOpen();
     bool save();

@@ -1,4 +1,5 @@
 // The open sketch: every change is one undo step, a gesture is one, and files are never lost.
+#include "core/explain/explain.h"
 #include "ui/document/sketch_document.h"
 
 #include <gtest/gtest.h>
@@ -29,10 +30,11 @@ protected:
         return sketch;
     }
     double p() const { return *document.sketch().forces[0].magnitude.value; }
-    void edit(double magnitude, quint64 gesture = 0) {
-        EXPECT_FALSE(document.edit(withP(magnitude), QStringLiteral("Change P"), gesture));
+    void edit(double magnitude) { EXPECT_FALSE(document.edit(withP(magnitude), QStringLiteral("Change P"))); }
+    void preview(double magnitude) {
+        EXPECT_FALSE(document.preview(withP(magnitude), QStringLiteral("Drag P")));
     }
-    int steps() { return document.undoStack().count(); }
+    int steps() const { return document.history().count(); }
     QString path(const char* name) const { return m_folder.filePath(QString::fromLatin1(name)); }
 
     QTemporaryDir m_folder;
@@ -43,10 +45,10 @@ TEST_F(Document, AnEditIsOneStepThatUndoAndRedoWalk) {
     edit(400);
     EXPECT_EQ(steps(), 1);
     EXPECT_TRUE(document.isModified());
-    document.undoStack().undo();
+    document.undo();
     EXPECT_EQ(p(), 340);
     EXPECT_FALSE(document.isModified());
-    document.undoStack().redo();
+    document.redo();
     EXPECT_EQ(p(), 400);
 }
 
@@ -58,31 +60,136 @@ TEST_F(Document, EveryChangeIsSolvedAndConstructedOnceAndSaidOnce) {
     EXPECT_TRUE(document.result().construction.parallelogram);
 }
 
+TEST_F(Document, APreviewIsSeenByEveryViewAndMakesNoStep) {
+    const QSignalSpy changed(&document, &SketchDocument::changed);
+    preview(350);
+    preview(360);
+    EXPECT_EQ(changed.count(), 2);
+    EXPECT_EQ(document.result().solved.solutions.at(0).forces.at(0).magnitude, 360);
+    EXPECT_TRUE(document.isPreviewing());
+    EXPECT_TRUE(document.isModified());
+    EXPECT_EQ(steps(), 0);
+}
+
 TEST_F(Document, AGestureIsOneStepHoweverManyMovesItHas) {
-    const quint64 gesture = SketchDocument::newGesture();
     for (double magnitude : {350.0, 360.0, 370.0})
-        edit(magnitude, gesture);
+        preview(magnitude);
+    const QSignalSpy changed(&document, &SketchDocument::changed);
+    const QSignalSpy ended(&document, &SketchDocument::previewEnded);
+    document.commit();
+    EXPECT_EQ(changed.count(), 0) << "it was shown already";
+    EXPECT_EQ(ended.count(), 1);
     EXPECT_EQ(steps(), 1);
-    document.undoStack().undo();
+    EXPECT_EQ(document.undoText(), QStringLiteral("Drag P"));
+    document.commit();
+    EXPECT_EQ(steps(), 1);
+    document.undo();
     EXPECT_EQ(p(), 340);
+    EXPECT_FALSE(document.isModified());
 }
 
 TEST_F(Document, TwoGesturesAreTwoSteps) {
-    edit(350, SketchDocument::newGesture());
-    edit(360, SketchDocument::newGesture());
+    preview(350);
+    document.commit();
+    preview(360);
+    document.commit();
     EXPECT_EQ(steps(), 2);
 }
 
 TEST_F(Document, AGestureThatComesBackToItsStartLeavesNoStep) {
-    const quint64 gesture = SketchDocument::newGesture();
-    edit(350, gesture);
-    edit(340, gesture);
+    preview(350);
+    preview(340);
+    EXPECT_FALSE(document.isModified());
+    EXPECT_FALSE(document.canUndo());
+    document.commit();
     EXPECT_EQ(steps(), 0);
     EXPECT_FALSE(document.isModified());
-    edit(355, gesture);
-    EXPECT_EQ(steps(), 1);
-    document.undoStack().undo();
+}
+
+TEST_F(Document, UndoTakesBackAGestureThatIsUnderWayAndRedoBringsItBack) {
+    edit(345);
+    preview(350);
+    EXPECT_TRUE(document.canUndo());
+    EXPECT_FALSE(document.canRedo());
+    EXPECT_EQ(document.undoText(), QStringLiteral("Drag P"));
+    document.undo();
+    EXPECT_EQ(p(), 345);
+    EXPECT_FALSE(document.isPreviewing());
+    document.redo();
+    EXPECT_EQ(p(), 350);
+}
+
+TEST_F(Document, AnEditDuringAGestureKeepsBothAsSteps) {
+    preview(350);
+    Sketch after = document.sketch();
+    after.forces[1].magnitude.value = 300;
+    EXPECT_FALSE(document.edit(after, QStringLiteral("Change Q")));
+    EXPECT_EQ(steps(), 2);
+    document.undo();
+    EXPECT_EQ(p(), 350);
+    EXPECT_EQ(document.sketch().forces[1].magnitude.value, 275);
+    document.undo();
     EXPECT_EQ(p(), 340);
+}
+
+TEST_F(Document, SavingKeepsWhatAGestureShows) {
+    preview(350);
+    ASSERT_FALSE(document.save(path("a.json")));
+    EXPECT_FALSE(document.isPreviewing());
+    EXPECT_FALSE(document.isModified());
+    SketchDocument other;
+    ASSERT_FALSE(other.open(path("a.json")));
+    EXPECT_EQ(other.sketch().forces[0].magnitude.value, 350);
+    preview(360);
+    document.commit();
+    document.undo();
+    EXPECT_EQ(p(), 350);
+    EXPECT_FALSE(document.isModified());
+}
+
+TEST_F(Document, AFaultyPreviewIsRefusedAndWhatWasSeenBeforeItStays) {
+    preview(350);
+    const auto fault = document.preview(withP(-1), QStringLiteral("Drag P"));
+    ASSERT_TRUE(fault);
+    EXPECT_EQ(fault->place, "forces[0].magnitude");
+    EXPECT_EQ(p(), 350);
+    document.commit();
+    EXPECT_EQ(steps(), 1);
+}
+
+TEST_F(Document, ASnapshotOutlivesWhatFollowsIt) {
+    const Snapshot kept = document.snapshot();
+    const auto worked = kept->worked();
+    EXPECT_EQ(kept->worked(), worked) << "made once";
+    EXPECT_EQ(document.result().worked(), worked) << "every view gets the same one";
+    ExplainOptions hand;
+    hand.handRounding = true;
+    EXPECT_NE(kept->worked(hand), worked);
+    edit(400);
+    document.replace(emptySketch(), {});
+    EXPECT_EQ(kept->sketch, raft());
+    EXPECT_EQ(kept->worked(), worked);
+    EXPECT_EQ(*worked, explain(kept->sketch, kept->solved, kept->construction, 0));
+}
+
+TEST_F(Document, AnotherSketchEndsAGesture) {
+    preview(350);
+    const QSignalSpy ended(&document, &SketchDocument::previewEnded);
+    document.replace(raft(), {});
+    EXPECT_FALSE(document.isPreviewing());
+    EXPECT_EQ(ended.count(), 1);
+    document.commit();
+    document.cancel();
+    EXPECT_EQ(p(), 340);
+    EXPECT_EQ(steps(), 0);
+}
+
+TEST_F(Document, WhatStoodBeforeAGestureIsFoundAgainWhileItLasts) {
+    preview(350);
+    const auto is340 = [](const Sketch& sketch) { return sketch.forces[0].magnitude.value == 340; };
+    ASSERT_TRUE(document.lastWhere(is340));
+    document.commit();
+    ASSERT_TRUE(document.lastWhere(is340));
 }
 
 TEST_F(Document, AnEditThatChangesNothingLeavesNoStep) {
@@ -92,16 +199,16 @@ TEST_F(Document, AnEditThatChangesNothingLeavesNoStep) {
 
 TEST_F(Document, ACancelledGestureRestoresTheSketchAndLeavesNoStep) {
     edit(345);
-    const quint64 gesture = SketchDocument::newGesture();
-    edit(350, gesture);
-    edit(360, gesture);
+    preview(350);
+    preview(360);
     const QSignalSpy changed(&document, &SketchDocument::changed);
-    document.cancelGesture(gesture);
+    const QSignalSpy ended(&document, &SketchDocument::previewEnded);
+    document.cancel();
     EXPECT_EQ(p(), 345);
     EXPECT_EQ(changed.count(), 1);
+    EXPECT_EQ(ended.count(), 1);
     EXPECT_EQ(steps(), 1);
-    document.cancelGesture(gesture);
-    document.cancelGesture(0);
+    document.cancel();
     EXPECT_EQ(p(), 345);
 }
 
@@ -109,58 +216,45 @@ TEST_F(Document, ACancelledGestureLeavesWhatCouldBeRedone) {
     edit(350);
     edit(360);
     edit(370);
-    document.undoStack().setIndex(1);
-    const quint64 gesture = SketchDocument::newGesture();
-    edit(500, gesture);
-    edit(510, gesture);
+    document.undo();
+    document.undo();
+    preview(500);
+    preview(510);
     const QSignalSpy changed(&document, &SketchDocument::changed);
-    document.cancelGesture(gesture);
+    document.cancel();
     EXPECT_EQ(p(), 350);
     EXPECT_EQ(changed.count(), 1);
     EXPECT_EQ(steps(), 3);
-    document.undoStack().redo();
+    document.redo();
     EXPECT_EQ(p(), 360);
-    document.undoStack().redo();
+    document.redo();
     EXPECT_EQ(p(), 370);
-    document.undoStack().setIndex(0);
-    EXPECT_EQ(p(), 340);
 }
 
 TEST_F(Document, AGestureThatComesBackToItsStartLeavesWhatCouldBeRedone) {
     edit(350);
     ASSERT_FALSE(document.save(path("a.json")));
-    document.undoStack().undo();
-    const quint64 gesture = SketchDocument::newGesture();
-    edit(500, gesture);
-    edit(340, gesture);
+    document.undo();
+    preview(500);
+    preview(340);
+    document.commit();
     EXPECT_EQ(p(), 340);
-    edit(600, gesture);
-    document.cancelGesture(gesture);
     EXPECT_EQ(steps(), 1);
     EXPECT_TRUE(document.isModified());
-    document.undoStack().redo();
+    document.redo();
     EXPECT_EQ(p(), 350);
     EXPECT_FALSE(document.isModified()) << "the saved state is known again";
 }
 
 TEST_F(Document, ACancelledGestureAfterSavingLeavesTheFileUnmodified) {
     ASSERT_FALSE(document.save(path("a.json")));
-    const quint64 gesture = SketchDocument::newGesture();
-    edit(350, gesture);
+    const QSignalSpy told(&document, &SketchDocument::fileChanged);
+    preview(350);
     EXPECT_TRUE(document.isModified());
-    document.cancelGesture(gesture);
+    EXPECT_EQ(told.count(), 1);
+    document.cancel();
     EXPECT_FALSE(document.isModified());
-}
-
-TEST_F(Document, AfterSavingTheSameGestureBeginsANewStep) {
-    const quint64 gesture = SketchDocument::newGesture();
-    edit(350, gesture);
-    ASSERT_FALSE(document.save(path("a.json")));
-    edit(360, gesture);
-    EXPECT_EQ(steps(), 2);
-    document.undoStack().undo();
-    EXPECT_EQ(p(), 350);
-    EXPECT_FALSE(document.isModified());
+    EXPECT_EQ(told.count(), 2);
 }
 
 TEST_F(Document, AFaultyEditIsRefusedWithItsPlaceAndChangesNothing) {

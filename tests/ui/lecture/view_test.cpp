@@ -141,7 +141,7 @@ TEST_F(LectureTest, TheOpenSketchIsNeverTouched) {
     drag(tipOf(0), tipOf(0) + QPoint(-100, 20));
     EXPECT_TRUE(view.isChanged());
     EXPECT_EQ(document.sketch(), before);
-    EXPECT_EQ(document.undoStack().count(), 0);
+    EXPECT_EQ(document.history().count(), 0);
 }
 
 TEST_F(LectureTest, NothingButGivenTipsCanBeMovedAndNothingTyped) {

@@ -50,6 +50,33 @@ TEST_F(OnTheRaft, ADragIsTakenBackByOneUndoAndComesAgainByRedo) {
     EXPECT_TRUE(becomesModified(true));
 }
 
+TEST_F(OnTheRaft, SavingWhileTheButtonIsDownKeepsWhatIsSeenAndUndoTakesItBack) {
+    ASSERT_TRUE(dragAndHold(m_raft.p.tip, placeAt(commonPoint(), 60, 250 * pixelsPerNewton())));
+    ASSERT_TRUE(becomesModified(true));
+    const QJsonObject during = force(saved(), 0);
+    EXPECT_NEAR(number(during, "direction"), 60, 1);
+    EXPECT_NEAR(number(during, "magnitude"), 250, 8);
+    ASSERT_TRUE(moveTo(placeAt(commonPoint(), 80, 150 * pixelsPerNewton())));
+    ASSERT_TRUE(release());
+    EXPECT_FALSE(isModified()) << "the drag ended with the save";
+    ASSERT_TRUE(key(QStringLiteral("ctrl+z")));
+    ASSERT_TRUE(becomesModified(true));
+    const QJsonObject after = force(saved(), 0);
+    EXPECT_EQ(number(after, "direction"), 25);
+    EXPECT_EQ(number(after, "magnitude"), 340);
+}
+
+TEST_F(OnTheRaft, UndoWhileTheButtonIsDownTakesTheDragBack) {
+    ASSERT_TRUE(dragAndHold(m_raft.p.tip, placeAt(commonPoint(), 60, 250 * pixelsPerNewton())));
+    ASSERT_TRUE(becomesModified(true));
+    ASSERT_TRUE(key(QStringLiteral("ctrl+z")));
+    ASSERT_TRUE(becomesModified(false));
+    ASSERT_TRUE(moveTo(placeAt(commonPoint(), 80, 150 * pixelsPerNewton())));
+    ASSERT_TRUE(release());
+    EXPECT_FALSE(isModified());
+    EXPECT_TRUE(findRaft(settledScreen(), m_program->sheet()));
+}
+
 TEST_F(OnTheRaft, EscapeTakesBackTheDragInProgress) {
     ASSERT_TRUE(dragAndHold(m_raft.p.tip, placeAt(commonPoint(), 70, 250 * pixelsPerNewton())));
     ASSERT_TRUE(eventually([&] { return !findRaft(screen(), m_program->sheet()); }))

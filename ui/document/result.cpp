@@ -1,0 +1,73 @@
+#include "ui/document/result.h"
+
+#include "core/explain/explain.h"
+
+#include <algorithm>
+#include <deque>
+#include <mutex>
+
+namespace tailpoint {
+
+namespace {
+
+std::size_t withinAnswers(std::size_t chosen, const Solved& solved) {
+    return chosen < solved.solutions.size() ? chosen : 0;
+}
+
+} // namespace
+
+/// Panel, handout and lecture ask with options of their own, and zooming changes the panel's: a few suffice.
+class Result::Memory {
+public:
+    template <class Make>
+    std::shared_ptr<const Worked> find(const ExplainOptions& options, std::size_t solution, Make make) {
+        const std::lock_guard guard(m_mutex);
+        const auto known = std::find_if(m_kept.begin(), m_kept.end(), [&](const Kept& kept) {
+            return kept.solution == solution && kept.options == options;
+        });
+        if (known != m_kept.end())
+            return known->worked;
+        m_kept.push_front({options, solution, std::make_shared<const Worked>(make())});
+        if (m_kept.size() > kMost)
+            m_kept.pop_back();
+        return m_kept.front().worked;
+    }
+
+private:
+    static constexpr std::size_t kMost = 4;
+    struct Kept {
+        ExplainOptions options;
+        std::size_t solution;
+        std::shared_ptr<const Worked> worked;
+    };
+    std::mutex m_mutex;
+    std::deque<Kept> m_kept;
+};
+
+Result::Result(const Sketch& given, std::size_t wanted)
+    : sketch(given), solved(solve(sketch)), chosen(withinAnswers(wanted, solved)),
+      construction(construct(sketch, solved, chosen)), m_memory(std::make_shared<Memory>()) {}
+
+Construction Result::constructionOf(std::size_t solution) const {
+    return solution == chosen ? construction : construct(sketch, solved, solution);
+}
+
+std::shared_ptr<const Worked> Result::worked(const ExplainOptions& options, std::size_t solution) const {
+    return m_memory->find(options, solution, [&] {
+        return explain(sketch, solved, constructionOf(solution), solution, options);
+    });
+}
+
+std::shared_ptr<const Worked> Result::worked(const ExplainOptions& options) const {
+    return worked(options, chosen);
+}
+
+std::shared_ptr<const Worked> Result::worked() const {
+    return worked(ExplainOptions{});
+}
+
+Result resultOf(const Sketch& sketch, std::size_t chosen) {
+    return Result(sketch, chosen);
+}
+
+} // namespace tailpoint

@@ -1,0 +1,44 @@
+// Everything that follows from one sketch, made as a whole and never changed.
+#pragma once
+
+#include "core/construct/construct.h"
+#include "core/solve/solve.h"
+
+#include <memory>
+
+namespace tailpoint {
+
+struct ExplainOptions; // core/explain/explain.h
+struct Worked;
+
+/// An immutable snapshot: whoever is handed one may keep it as long as he likes, on any thread. Copies share
+/// what was made on demand.
+class Result {
+public:
+    /// Solved and constructed here. `chosen` beyond the answers becomes 0.
+    explicit Result(const Sketch& sketch, std::size_t chosen = 0);
+
+    const Sketch sketch;
+    const Solved solved;
+    const std::size_t chosen;        ///< which of two answers is shown
+    const Construction construction; ///< of the chosen answer
+
+    /// The construction of any answer.
+    Construction constructionOf(std::size_t solution) const;
+
+    /// The worked solution of an answer (of `chosen` without one): made when it is first asked for, then kept
+    /// for whoever asks next; the few last asked for are remembered.
+    std::shared_ptr<const Worked> worked(const ExplainOptions& options, std::size_t solution) const;
+    std::shared_ptr<const Worked> worked(const ExplainOptions& options) const;
+    std::shared_ptr<const Worked> worked() const;
+
+private:
+    class Memory;
+    std::shared_ptr<Memory> m_memory;
+};
+
+using Snapshot = std::shared_ptr<const Result>;
+
+Result resultOf(const Sketch& sketch, std::size_t chosen = 0);
+
+} // namespace tailpoint
