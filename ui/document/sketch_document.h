@@ -4,9 +4,9 @@
 
 #include "core/construct/construct.h"
 #include "core/solve/solve.h"
+#include "ui/document/open_file.h"
 #include "ui/document/sketch_json.h"
 
-#include <QLockFile>
 #include <QObject>
 #include <QString>
 #include <QUndoStack>
@@ -38,7 +38,8 @@ public:
     const Sketch& sketch() const { return m_result.sketch; }
     QUndoStack& undoStack() { return m_undo; }
     bool isModified() const { return !m_undo.isClean(); }
-    QString path() const { return m_path; } ///< empty: not yet saved
+    QString path() const { return m_file.path(); } ///< empty: not yet saved
+    OpenFile& file() { return m_file; }            ///< its lock, and what became of it on the disk
 
     /// One undo step a gesture: edits with the same non-zero `gesture` merge; one that ends where it began
     /// leaves no step. A sketch with a fault is refused and said in the return value.
@@ -53,14 +54,15 @@ public:
     void choose(std::size_t solution);
 
     void replace(const Sketch& sketch, const QString& path); ///< new or opened: clears the undo stack
-    /// A sketch brought back after a crash: as replace, but modified until it is saved.
-    void restore(const Sketch& sketch, const QString& path);
+    /// A sketch brought back after a crash: as replace, but modified until it is saved. `known`: digest of
+    /// the bytes that the file had when the sketch was at work.
+    void restore(const Sketch& sketch, const QString& path, const QByteArray& known = {});
     std::optional<FileError> open(const QString& path); ///< on error the open sketch stays
     std::optional<FileError> save(const QString& path); ///< on error it stays modified
+    /// Takes what stands in the file now, as one step that can be undone; on error the open sketch stays.
+    std::optional<FileError> reload();
 
-    /// Why saving under the present name is refused ("is open in another Tailpoint window ..."); empty: it
-    /// isn't.
-    QString readOnlyReason() const { return m_readOnly; }
+    QString readOnlyReason() const { return m_file.readOnlyReason(); } ///< see OpenFile
 
 signals:
     void changed();     ///< sketch or chosen answer; result() is new
@@ -72,7 +74,6 @@ private:
     void set(const Sketch& sketch);
     void keepRedo(quint64 gesture);
     void bringBackRedo();
-    void take(const QString& path, std::unique_ptr<QLockFile> lock, const QString& readOnly);
 
     /// What could be redone before a gesture began; its first edit makes the stack forget it.
     struct Redo {
@@ -90,9 +91,7 @@ private:
     QUndoStack m_undo;
     Redo m_redo;
     bool m_quiet = false; ///< steps go back on the stack; the sketch stays as it is
-    QString m_path;
-    std::unique_ptr<QLockFile> m_lock; ///< held while the file is open here
-    QString m_readOnly;
+    OpenFile m_file;
 };
 
 } // namespace tailpoint
