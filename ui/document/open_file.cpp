@@ -49,6 +49,12 @@ QByteArray stampOf(const QString& path) {
     return {reinterpret_cast<const char*>(parts), sizeof parts};
 }
 
+/// Written so lately that another writing in the same tick of the clock would have the same stamp.
+bool isFresh(const QString& path) {
+    constexpr qint64 kTickMs = 2000; // the coarsest file system's
+    return QFileInfo(path).lastModified().msecsTo(QDateTime::currentDateTime()) < kTickMs;
+}
+
 QByteArray digestOfFile(const QString& path) {
     const auto read = readBytes(path);
     const auto* bytes = std::get_if<QByteArray>(&read);
@@ -85,7 +91,7 @@ OpenFile::Now OpenFile::now() {
         return Now::same;
     if (digestOfFile(m_path) != m_known)
         return Now::changed;
-    m_seen = stamp;
+    m_seen = isFresh(m_path) ? QByteArray() : stamp;
     return Now::same;
 }
 

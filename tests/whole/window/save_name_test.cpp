@@ -24,9 +24,10 @@ protected:
     bool becomesAsked(const char* title) {
         return eventually([&] { return m_program->asks(QLatin1String(title)); });
     }
-    /// Into the file dialog of this title, whose name is selected.
+    /// Into the file dialog of this title.
     bool name(const char* dialog, const QString& typed) {
-        return becomesAsked(dialog) && type(m_folder.filePath(typed)) && key(QStringLiteral("Return"));
+        return becomesAsked(dialog) && key(QStringLiteral("ctrl+a")) && type(m_folder.filePath(typed)) &&
+               key(QStringLiteral("Return"));
     }
     /// The save dialog has been answered: a question is there, or the dialog is gone and the file written.
     bool asksAfter(const char* dialog, const char* question) {
