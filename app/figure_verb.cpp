@@ -219,10 +219,11 @@ std::optional<QString> clashOf(const Arguments& arguments, FigureForm form) {
     return std::nullopt;
 }
 
-/// Hidden values leave no sketch in the file: a slip of the hand that would cost it.
-bool wouldCostTheSketch(const Wanted& wanted, const Arguments& arguments) {
-    const FigureJob& job = wanted.job;
-    return carriesNoSketch(job) && !job.allStages && isSameFile(wanted.out, arguments.files.value(0));
+/// What is written there would be no sketch any more: a slip of the hand that would cost it. Empty: none.
+QString lostSketch(const Wanted& wanted, const Arguments& arguments) {
+    return losesSketch(wanted.job)
+               ? replacedInput(figureNames(wanted.out, wanted.job), arguments.files.value(0))
+               : QString();
 }
 
 std::variant<Wanted, QString> wantedBy(const Arguments& arguments) {
@@ -238,10 +239,10 @@ std::variant<Wanted, QString> wantedBy(const Arguments& arguments) {
     if (auto fault = takePairs(arguments, wanted.job))
         return *fault;
     takeParts(arguments, wanted.job);
-    if (wouldCostTheSketch(wanted, arguments))
+    if (const QString lost = lostSketch(wanted, arguments); !lost.isEmpty())
         return QStringLiteral(
                    "-o %1: is the sketch itself, and this figure would not carry it; name another file")
-            .arg(wanted.out);
+            .arg(lost);
     return wanted;
 }
 
@@ -259,12 +260,6 @@ std::optional<QString> takeTrueScale(const Arguments& arguments, const Sketch& s
         return QStringLiteral("--per-cm wants a force above 0");
     job.unitsPerCm = std::get<TypedMagnitude>(force).value;
     return std::nullopt;
-}
-
-/// "raft.svg" and "-3" to "raft-3.svg".
-QString withSuffix(const QString& path, const QString& suffix) {
-    const qsizetype ending = path.lastIndexOf(QLatin1Char('.'));
-    return path.left(ending) + suffix + path.mid(ending);
 }
 
 int drawTo(const Result& question, Wanted wanted, const Arguments& arguments) {

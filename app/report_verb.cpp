@@ -38,6 +38,10 @@ QList<Option> reportOptions() {
             {QStringLiteral("-o"), {}}};
 }
 
+QString nameFor(const QString& out) {
+    return out == QLatin1String("-") ? QStringLiteral("standard output") : out;
+}
+
 int writeOut(const QByteArray& report, const QString& out) {
     const bool toStandardOutput = out.isEmpty() || out == QLatin1String("-");
     const auto error = toStandardOutput ? writeStandardOutput(report) : saveBytes(out, report);
@@ -76,8 +80,10 @@ int report(const Arguments& arguments) {
                   form = arguments.value(QStringLiteral("--as"), QStringLiteral("text"));
     if (const QString fault = clash(form, arguments); !fault.isEmpty())
         return complain(QStringLiteral("report: ") + fault);
-    if (out != QLatin1String("-") && isSameFile(out, arguments.files.value(0))) // a slip that would cost it
-        return complain(out + QStringLiteral(": is the sketch itself; write the report to another file"));
+    const QString target = out.isEmpty() ? QStringLiteral("-") : out;
+    if (isSameFile(target, arguments.files.value(0))) // a slip that would cost it
+        return complain(nameFor(target) +
+                        QStringLiteral(": is the sketch itself; write the report to another file"));
     const auto read = readQuestion(arguments, QStringLiteral("report"));
     if (const int* status = std::get_if<int>(&read))
         return *status;

@@ -12,7 +12,7 @@ math, .s { font-family: "STIX Two Math", "STIX Math", "STIX", "Latin Modern Math
 math { font-size: 1.12em }
 .working math { math-style: normal }
 .s { font-style: italic; font-size: 1.1em }
-h1 { font-size: 1.5em; margin: 0 0 .4em }
+h1 { font-size: 1.5em; margin: 0 0 .4em; overflow-wrap: anywhere }
 h2 { font-size: .8em; letter-spacing: .12em; text-transform: uppercase; color: #4c585f; border-top: 1px solid #d9d3c4; padding-top: 1em; margin: 1.6em 0 .6em }
 h3 { font-size: 1em; margin: 0 0 .3em }
 p { margin: .25em 0 }

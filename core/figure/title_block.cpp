@@ -10,6 +10,7 @@ constexpr double kTextSize = 9.5, kPad = 7, kInset = 10, kLeastWidth = 230;
 constexpr double kMostOfHeight = 0.3; ///< a sheet on which it would take more has none
 constexpr double kMostInRoom = 0.5;   ///< the same where it can't be set smaller
 constexpr double kBoundless = 1e300;
+constexpr std::size_t kMostTitleLines = 4;
 
 struct Cell {
     std::string words;
@@ -80,31 +81,50 @@ Arrangement arranged(const Sketch& sketch, const View& view, double size, double
     return ways.back();
 }
 
-/// One UTF-8 character less.
-void dropLast(std::string& text) {
-    while (!text.empty() && (static_cast<unsigned char>(text.back()) & 0xC0U) == 0x80U)
-        text.pop_back();
-    if (!text.empty())
-        text.pop_back();
+/// Where the characters of a UTF-8 text begin.
+std::vector<std::size_t> beginnings(const std::string& text) {
+    std::vector<std::size_t> begin;
+    for (std::size_t i = 0; i < text.size(); ++i)
+        if ((static_cast<unsigned char>(text[i]) & 0xC0U) != 0x80U)
+            begin.push_back(i);
+    return begin;
 }
 
-/// As much of the title as fits, with an ellipsis where it doesn't.
-std::string fittedTitle(std::string title, double room, double size, const TextMeasure* measure) {
-    if (widthOf(boldRuns(title), size, measure) <= room)
+/// As much of the title as fits, with an ellipsis where it doesn't; found by halves, since each measure takes
+/// as long as the text.
+std::string fittedTitle(const std::string& title, double room, double size, const TextMeasure* measure) {
+    const auto fits = [&](const std::string& words) {
+        return widthOf(boldRuns(words), size, measure) <= room;
+    };
+    if (fits(title))
         return title;
-    while (!title.empty() && widthOf(boldRuns(title + "\u2026"), size, measure) > room)
-        dropLast(title);
-    return title.empty() ? title : title + "\u2026";
+    const auto begin = beginnings(title);
+    const auto cut = [&](std::size_t count) { return title.substr(0, begin[count]) + "\u2026"; };
+    std::size_t most = 0, over = begin.size(); // characters that fit, and that don't
+    while (over - most > 1) {
+        const std::size_t middle = (most + over) / 2;
+        (fits(cut(middle)) ? most : over) = middle;
+    }
+    return most == 0 ? std::string() : cut(most);
 }
 
-/// In a room the whole title stands, in several lines where it must.
+/// In a room the whole title stands, in several lines where it must; of a very long one as much as leaves the
+/// block its other rows.
 std::vector<std::string> titleLines(const Sketch& sketch, const Style& style, double room, double size,
                                     const TextMeasure* measure) {
     const std::string title = figureTitle(sketch);
     if (style.leastSans <= 0)
         return {measure ? fittedTitle(title, room, size, measure) : title};
-    return wrapped(title, room,
-                   [&](const std::string& words) { return widthOf(boldRuns(words), size, measure); });
+    auto lines = wrapped(title, room,
+                         [&](const std::string& words) { return widthOf(boldRuns(words), size, measure); });
+    if (lines.size() > kMostTitleLines) {
+        for (std::size_t i = kMostTitleLines; i < lines.size(); ++i)
+            lines[kMostTitleLines - 1] += ' ' + lines[i];
+        lines.resize(kMostTitleLines);
+    }
+    for (std::string& line : lines) // a long word too
+        line = fittedTitle(line, room, size, measure);
+    return lines;
 }
 
 void addTitle(Layout& out, const std::vector<std::string>& lines, double width) {

@@ -3,6 +3,7 @@
 
 #include "core/quantity/decimals.h"
 #include "core/quantity/text.h"
+#include "core/sketch/title.h"
 
 #include <cmath>
 #include <unordered_set>
@@ -132,9 +133,21 @@ Fault within(const std::string& vector, Fault fault) {
     return fault;
 }
 
-Fault sheetFault(const Sketch& sketch) {
-    if (!printableLength(sketch.title)) {
+Fault titleFault(const std::string& title) {
+    const std::optional<std::size_t> length = printableLength(title);
+    if (!length) {
         return SketchFault{"title", "has characters that can't be printed; take them out"};
+    }
+    if (*length > kLongestTitle) {
+        return SketchFault{"title", "a title has up to 500 characters, this one has " +
+                                        std::to_string(*length) + "; shorten it"};
+    }
+    return std::nullopt;
+}
+
+Fault sheetFault(const Sketch& sketch) {
+    if (Fault fault = titleFault(sketch.title)) {
+        return fault;
     }
     if (!std::isfinite(sketch.reference.axisDegrees)) {
         return SketchFault{"reference.axis", "is not a finite number; give degrees or +x, -x, +y, -y"};

@@ -193,6 +193,27 @@ TEST(HandoutPagesTest, KeepAllInkWithinTheMarginsOfEveryPaper) {
         }
 }
 
+TEST(HandoutPagesTest, BreakTheLongestTitleWithinTheMarginsWhateverItIsMadeOf) {
+    for (const QString& title : {QString(500, u'W'), QStringLiteral("word ").repeated(100).trimmed()}) {
+        Sketch sketch = sampled("survey-raft.json");
+        sketch.title = title.toStdString();
+        const Result result = resultOf(sketch);
+        const HandoutPages pages(handoutOf(result, {}, 50),
+                                 handoutFigure(result, {}, kHandoutWidth, handoutFigureHeight(result, {})),
+                                 {595, 842});
+        const double scale = HandoutPages::resolution() / 72.0;
+        QImage page(qRound(595 * scale), qRound(842 * scale), QImage::Format_RGB32);
+        page.fill(Qt::white);
+        QPainter painter(&page);
+        pages.paint(painter, 0);
+        painter.end();
+        const QRect ink = inkOf(page);
+        EXPECT_GE(ink.left(), qRound(50 * scale));
+        EXPECT_LE(ink.right(), page.width() - qRound(50 * scale));
+        EXPECT_LE(ink.bottom(), page.height() - qRound(24 * scale));
+    }
+}
+
 TEST(HandoutPagesTest, KeepEachStepWholeWhereItFitsOnAPage) {
     const Result result = resultOf(sampled("survey-raft.json"));
     const auto groups = handoutGroups(

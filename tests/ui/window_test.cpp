@@ -340,7 +340,7 @@ TEST_F(WindowTest, WorkThatACrashLeftIsOfferedAgain) {
     QTest::mouseClick(offer, Qt::LeftButton);
     EXPECT_EQ(window->document().sketch(), lost);
     EXPECT_TRUE(window->isWindowModified());
-    EXPECT_FALSE(QFile::exists(copy.fileName()));
+    EXPECT_TRUE(waitFor([&] { return !QFile::exists(copy.fileName()); })) << "its successor is there";
 }
 
 TEST_F(WindowTest, SelectionIsOneOnSheetAndPanel) {

@@ -143,15 +143,12 @@ std::variant<QByteArray, FileError> readFrom(int fd) {
     return *bytes;
 }
 
-/// What a name stands for in the end, links followed, whether it exists or not.
-QString linkTarget(QString path) {
-    for (int hop = 0; hop < 40; ++hop) {
-        const QFileInfo info(path);
-        if (!info.isSymLink())
-            break;
-        path = info.symLinkTarget();
-    }
-    return QFileInfo(path).absoluteFilePath();
+/// Empty: none, or no plain file.
+std::optional<struct stat> plainFile(const QString& path, int standard) {
+    struct stat info {};
+    const int failed =
+        path == QLatin1String("-") ? ::fstat(standard, &info) : ::stat(encoded(path).constData(), &info);
+    return failed == 0 && S_ISREG(info.st_mode) ? std::optional(info) : std::nullopt;
 }
 
 /// A file beside the target that goes away again unless it was renamed into its place.
@@ -273,13 +270,31 @@ std::variant<QByteArray, FileError> readBytes(const QString& path) {
     return readFrom(file.get());
 }
 
-bool isSameFile(const QString& one, const QString& other) {
-    const QString real = QFileInfo(one).canonicalFilePath(); // empty where there is none
-    return !real.isEmpty() && real == QFileInfo(other).canonicalFilePath();
+QString finalPath(const QString& path) {
+    if (const QString real = QFileInfo(path).canonicalFilePath(); !real.isEmpty())
+        return real;
+    QString target = path; // links to nothing
+    for (int hop = 0; hop < 40 && QFileInfo(target).isSymLink(); ++hop)
+        target = QFileInfo(target).symLinkTarget();
+    const QFileInfo info(target);
+    const QString folder = QFileInfo(info.absolutePath()).canonicalFilePath();
+    return folder.isEmpty() ? info.absoluteFilePath() : QDir(folder).filePath(info.fileName());
+}
+
+bool isSameFile(const QString& output, const QString& input) {
+    const auto one = plainFile(output, STDOUT_FILENO), other = plainFile(input, STDIN_FILENO);
+    return one && other && one->st_dev == other->st_dev && one->st_ino == other->st_ino;
+}
+
+QString replacedInput(const QStringList& outputs, const QString& input) {
+    for (const QString& output : outputs)
+        if (isSameFile(output, input))
+            return output;
+    return {};
 }
 
 std::optional<FileError> saveBytes(const QString& path, const QByteArray& bytes) {
-    const QString target = linkTarget(path);
+    const QString target = finalPath(path);
     struct stat old {};
     const bool exists = ::stat(encoded(target).constData(), &old) == 0;
     if (!exists)

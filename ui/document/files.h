@@ -3,6 +3,7 @@
 
 #include <QByteArray>
 #include <QString>
+#include <QStringList>
 #include <optional>
 #include <variant>
 
@@ -26,8 +27,14 @@ std::variant<QByteArray, FileError> readBytes(const QString& path);
 /// directly.
 std::optional<FileError> saveBytes(const QString& path, const QByteArray& bytes);
 
-/// Do both names lead to one file that is there?
-bool isSameFile(const QString& one, const QString& other);
+/// What a name leads to in the end, links followed; absolute, whether it is there or not.
+QString finalPath(const QString& path);
+
+/// Is `output` the very file that is read as `input`: by another name, through a link, or as what stands
+/// behind standard output and input ("-")? No, where it is no plain file.
+bool isSameFile(const QString& output, const QString& input);
+/// The first of the files to be written that is the input itself; empty: none is, nothing is lost.
+QString replacedInput(const QStringList& outputs, const QString& input);
 
 /// Writes everything to standard output; a closed pipe or a full disk is said.
 std::optional<FileError> writeStandardOutput(const QByteArray& bytes);

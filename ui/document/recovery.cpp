@@ -24,12 +24,14 @@ std::unique_ptr<QLockFile> lockFor(const QString& copy) {
     return lock->tryLock(0) ? std::move(lock) : nullptr;
 }
 
-QByteArray snapshotText(const Sketch& sketch, const QString& path, const QDateTime& now) {
+QByteArray snapshotText(const Sketch& sketch, const QString& path, const QByteArray& known) {
+    const QDateTime now = QDateTime::currentDateTimeUtc();
     return QByteArray::fromStdString(
         prettyJson(jsonObject({{"format", jsonText(std::string(kRecoveryFormat))},
                                {"version", jsonNumber(1)},
                                {"path", jsonText(path.toStdString())},
                                {"saved", jsonText(now.toString(Qt::ISODateWithMs).toStdString())},
+                               {"known", jsonText(known.toHex().toStdString())},
                                {"sketch", jsonText(writeSketch(sketch).toStdString())}})));
 }
 
@@ -53,10 +55,20 @@ std::optional<Recovery> readCopy(const QString& file) {
     return Recovery{
         file, QString::fromStdString(textUnder(*object, "path")),
         QDateTime::fromString(QString::fromStdString(textUnder(*object, "saved")), Qt::ISODateWithMs),
+        QByteArray::fromHex(QByteArray::fromStdString(textUnder(*object, "known"))),
         std::get<Sketch>(sketch)};
 }
 
 } // namespace
+
+struct Autosave::Left {
+    QString file;
+    std::unique_ptr<QLockFile> lock; ///< other windows don't offer it meanwhile
+    void discard() {
+        QFile::remove(file);
+        lock.reset();
+    }
+};
 
 QString recoveryFolder() {
     const QString stated = qEnvironmentVariable("XDG_STATE_HOME");
@@ -98,17 +110,32 @@ void Autosave::writeSnapshot() {
         QDir().mkpath(QFileInfo(m_file).absolutePath());
         m_lock = lockFor(m_file);
     }
-    m_pool.start([file = m_file, path = m_document.path(), sketch = m_document.sketch()] {
-        saveBytes(file, snapshotText(sketch, path, QDateTime::currentDateTimeUtc()));
+    m_pool.start([file = m_file, path = m_document.path(), sketch = m_document.sketch(),
+                  known = m_document.file().known(), left = m_left] {
+        if (saveBytes(file, snapshotText(sketch, path, known)))
+            return; // what there was stays
+        for (const auto& copy : left)
+            copy->discard();
     });
+}
+
+void Autosave::takeOver(const Recovery& left) {
+    m_left.push_back(std::make_shared<Left>(Left{left.file, lockFor(left.file)}));
+    m_timer.stop();
+    writeSnapshot();
 }
 
 void Autosave::removeCopy() {
     m_timer.stop();
-    if (!m_lock)
+    if (!m_lock && m_left.empty())
         return;
-    m_pool.start([file = m_file] { QFile::remove(file); });
+    m_pool.start([file = m_file, left = std::move(m_left)] {
+        QFile::remove(file);
+        for (const auto& copy : left)
+            copy->discard();
+    });
     m_pool.waitForDone(); // the lock may go only after the copy
+    m_left.clear();
     m_lock.reset();
 }
 

@@ -8,8 +8,19 @@
 #include <QLockFile>
 #include <QThreadPool>
 #include <QTimer>
+#include <memory>
+#include <vector>
 
 namespace tailpoint {
+
+/// A copy whose owner is gone.
+struct Recovery {
+    QString file;     ///< of the copy
+    QString path;     ///< of the sketch; empty: it never had one
+    QDateTime saved;  ///< UTC
+    QByteArray known; ///< digest of the bytes that stood under `path` at work; empty: not known
+    Sketch sketch;
+};
 
 /// $XDG_STATE_HOME/tailpoint/recovery; a relative or absent XDG_STATE_HOME counts as ~/.local/state.
 QString recoveryFolder();
@@ -23,12 +34,17 @@ public:
                       QObject* parent = nullptr);
     ~Autosave() override; ///< in order: the copy goes
 
+    /// What a crash left is the open sketch from now on, and is copied at once. Its old copy goes when the
+    /// new one or the saved file is on the disk, not before: there is always one.
+    void takeOver(const Recovery& left);
+
     /// Writes what is pending and waits for the disk.
     void flush();
     QString file() const { return m_file; }
     static constexpr int kDelayMs = 2000; ///< between a change and its copy
 
 private:
+    struct Left; ///< a copy that was taken over, and its lock
     void schedule();
     void writeSnapshot();
     void removeCopy();
@@ -36,17 +52,11 @@ private:
     SketchDocument& m_document;
     QString m_file;
     std::unique_ptr<QLockFile> m_lock; ///< says to other windows that this copy's owner lives
+    std::vector<std::shared_ptr<Left>> m_left;
     QTimer m_timer;
     QThreadPool m_pool; ///< one thread: copies are written and removed in order
 };
 
-/// A copy whose owner is gone.
-struct Recovery {
-    QString file;    ///< of the copy
-    QString path;    ///< of the sketch; empty: it never had one
-    QDateTime saved; ///< UTC
-    Sketch sketch;
-};
 QList<Recovery>
 findRecoveries(const QString& folder = recoveryFolder()); ///< newest first; unreadable ones are left alone
 void discard(const Recovery& recovery);

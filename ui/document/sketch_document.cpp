@@ -20,39 +20,6 @@ private:
     Content m_before, m_after;
 };
 
-namespace {
-
-QString lockPathOf(const QString& path) {
-    const QFileInfo info(path);
-    return info.absolutePath() + QStringLiteral("/.") + info.fileName() + QStringLiteral(".tailpoint-lock");
-}
-
-struct Lock {
-    std::unique_ptr<QLockFile> file; ///< empty: not held
-    QString readOnly;
-};
-
-QString holderWords(const QLockFile& lock) {
-    qint64 process = 0;
-    QString host, application;
-    lock.getLockInfo(&process, &host, &application);
-    return QStringLiteral("is open in another Tailpoint window (process %1 on %2); save under another name")
-        .arg(QString::number(process), host.isEmpty() ? QStringLiteral("this machine") : host);
-}
-
-/// A file in a folder that can't be written has no lock, and needs none.
-Lock lockFor(const QString& path) {
-    auto lock = std::make_unique<QLockFile>(lockPathOf(path));
-    lock->setStaleLockTime(0); // a lock goes stale with its process, not with the clock
-    if (lock->tryLock(100))
-        return {std::move(lock), {}};
-    if (lock->error() == QLockFile::LockFailedError)
-        return {nullptr, holderWords(*lock)};
-    return {};
-}
-
-} // namespace
-
 SketchDocument::SketchDocument(QObject* parent)
     : QObject(parent), m_shown(std::make_shared<const Result>(emptySketch())) {
     connect(&m_undo, &QUndoStack::cleanChanged, this, &SketchDocument::fileChanged);
@@ -167,17 +134,8 @@ void SketchDocument::show(const Content& content) {
     emit changed();
 }
 
-void SketchDocument::take(const QString& path, std::unique_ptr<QLockFile> lock, const QString& readOnly) {
-    m_path = path;
-    m_lock = std::move(lock);
-    m_readOnly = readOnly;
-}
-
 void SketchDocument::replace(const Sketch& sketch, const QString& path) {
-    if (path != m_path || path.isEmpty()) {
-        Lock lock = path.isEmpty() ? Lock{} : lockFor(path);
-        take(path, std::move(lock.file), lock.readOnly);
-    }
+    m_file.take(path);
     m_preview.reset();
     m_undo.clear();
     m_shown = std::make_shared<const Result>(sketch);
@@ -188,8 +146,9 @@ void SketchDocument::replace(const Sketch& sketch, const QString& path) {
     emit fileChanged();
 }
 
-void SketchDocument::restore(const Sketch& sketch, const QString& path) {
+void SketchDocument::restore(const Sketch& sketch, const QString& path, const QByteArray& known) {
     replace(sketch, path);
+    m_file.know(known);
     m_undo.resetClean(); // says fileChanged() itself
 }
 
@@ -207,20 +166,29 @@ std::optional<FileError> SketchDocument::open(const QString& path) {
     if (!picture)
         sweepStaleTemporaries(QFileInfo(absolute).absolutePath());
     replace(std::get<Sketch>(read), picture || path == QLatin1String("-") ? QString() : absolute);
+    m_file.know(digestOf(std::get<QByteArray>(bytes)));
+    return std::nullopt;
+}
+
+std::optional<FileError> SketchDocument::reload() {
+    auto bytes = readBytes(path());
+    if (auto* error = std::get_if<FileError>(&bytes))
+        return *error;
+    auto read = readSketch(std::get<QByteArray>(bytes));
+    if (auto* error = std::get_if<FileError>(&read))
+        return *error;
+    edit(std::get<Sketch>(read), QStringLiteral("Reload the file"));
+    m_file.know(digestOf(std::get<QByteArray>(bytes)));
+    m_undo.setClean();
+    emit fileChanged();
     return std::nullopt;
 }
 
 std::optional<FileError> SketchDocument::save(const QString& path) {
     commit();
     const QString absolute = QFileInfo(path).absoluteFilePath();
-    const bool sameFile = absolute == m_path;
-    Lock lock = sameFile ? Lock{} : lockFor(absolute);
-    if (const QString& refused = sameFile ? m_readOnly : lock.readOnly; !refused.isEmpty())
-        return FileError{{}, refused};
-    if (auto error = saveBytes(absolute, writeSketch(sketch())))
+    if (auto error = m_file.save(absolute, writeSketch(sketch())))
         return error;
-    if (!sameFile)
-        take(absolute, std::move(lock.file), {});
     sweepStaleTemporaries(QFileInfo(absolute).absolutePath());
     m_undo.setClean();
     emit fileChanged();

@@ -2,10 +2,10 @@
 // panel and assistive technology all call edit(), or preview() and then commit() or cancel().
 #pragma once
 
+#include "ui/document/open_file.h"
 #include "ui/document/result.h"
 #include "ui/document/sketch_json.h"
 
-#include <QLockFile>
 #include <QObject>
 #include <QString>
 #include <QUndoStack>
@@ -53,7 +53,8 @@ public:
     QString redoText() const;
     const QUndoStack& history() const { return m_undo; }
     bool isModified() const;
-    QString path() const { return m_path; } ///< empty: not yet saved
+    QString path() const { return m_file.path(); } ///< empty: not yet saved
+    OpenFile& file() { return m_file; }            ///< its lock, and what became of it on the disk
 
     /// The latest sketch on the way here, by undo steps, of which `is` holds; null: there was none.
     const Sketch* lastWhere(const std::function<bool(const Sketch&)>& is) const;
@@ -61,15 +62,16 @@ public:
     void choose(std::size_t solution);
 
     void replace(const Sketch& sketch, const QString& path); ///< new or opened: clears the undo stack
-    /// A sketch brought back after a crash: as replace, but modified until it is saved.
-    void restore(const Sketch& sketch, const QString& path);
+    /// A sketch brought back after a crash: as replace, but modified until it is saved. `known`: digest of
+    /// the bytes that the file had when the sketch was at work.
+    void restore(const Sketch& sketch, const QString& path, const QByteArray& known = {});
     /// Both commit first what is previewed.
     std::optional<FileError> open(const QString& path); ///< on error the open sketch stays
     std::optional<FileError> save(const QString& path); ///< on error it stays modified
+    /// Takes what stands in the file now, as one step that can be undone; on error the open sketch stays.
+    std::optional<FileError> reload();
 
-    /// Why saving under the present name is refused ("is open in another Tailpoint window ..."); empty: it
-    /// isn't.
-    QString readOnlyReason() const { return m_readOnly; }
+    QString readOnlyReason() const { return m_file.readOnlyReason(); } ///< see OpenFile
 
 signals:
     void changed();        ///< sketch or chosen answer; result() is new
@@ -88,14 +90,11 @@ private:
     void show(const Content& content);
     bool previewChanges() const { return m_preview && !(m_preview->before == content()); }
     void endPreview();
-    void take(const QString& path, std::unique_ptr<QLockFile> lock, const QString& readOnly);
 
     Snapshot m_shown;
     QUndoStack m_undo;
     std::optional<Preview> m_preview;
-    QString m_path;
-    std::unique_ptr<QLockFile> m_lock; ///< held while the file is open here
-    QString m_readOnly;
+    OpenFile m_file;
 };
 
 } // namespace tailpoint

@@ -111,10 +111,24 @@ QByteArray bytesOf(const Result& result, const FigureJob& job, const DisplayList
     return toPdf({list}, theme, room.pageWidth, room.pageHeight, {room.left, room.top});
 }
 
+/// One a file: a form that has pages has one file.
+QStringList suffixesOf(const FigureJob& job) {
+    if (!job.allStages || job.form == FigureForm::pdf)
+        return {QString()};
+    QStringList suffixes;
+    for (int stage = 0; stage < kFigureStages; ++stage)
+        suffixes << QStringLiteral("-%1").arg(stage);
+    return suffixes;
+}
+
 } // namespace
 
 bool carriesNoSketch(const FigureJob& job) {
     return !job.names || !job.options.values || job.givenOnly;
+}
+
+bool losesSketch(const FigureJob& job) {
+    return carriesNoSketch(job) || job.form != FigureForm::svg;
 }
 
 std::optional<FigureForm> figureFormFrom(const QString& ending) {
@@ -189,6 +203,18 @@ std::variant<std::vector<DisplayList>, FigureFault> figuresOf(const Result& resu
     return lists;
 }
 
+QString withSuffix(const QString& path, const QString& suffix) {
+    const qsizetype ending = path.lastIndexOf(QLatin1Char('.'));
+    return path.left(ending) + suffix + path.mid(ending);
+}
+
+QStringList figureNames(const QString& path, const FigureJob& job) {
+    QStringList names;
+    for (const QString& suffix : suffixesOf(job))
+        names << withSuffix(path, suffix);
+    return names;
+}
+
 std::variant<std::vector<FigureFile>, FigureFault> figureFiles(const Result& result, const FigureJob& job) {
     const auto drawn = figuresOf(result, job);
     if (const auto* fault = std::get_if<FigureFault>(&drawn))
@@ -201,9 +227,9 @@ std::variant<std::vector<FigureFile>, FigureFault> figureFiles(const Result& res
             {{}, toPdf(lists, themeOf(job.theme), room.pageWidth, room.pageHeight, {room.left, room.top})});
         return files;
     }
+    const QStringList suffixes = suffixesOf(job);
     for (std::size_t i = 0; i < lists.size(); ++i)
-        files.push_back(
-            {job.allStages ? QStringLiteral("-%1").arg(i) : QString(), bytesOf(result, job, lists[i])});
+        files.push_back({suffixes[static_cast<qsizetype>(i)], bytesOf(result, job, lists[i])});
     for (const FigureFile& file : files)
         if (file.bytes.isEmpty())
             return QStringLiteral("the figure is too large to draw; take fewer pixels or a smaller sheet");

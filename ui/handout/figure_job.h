@@ -8,6 +8,7 @@
 
 #include <QByteArray>
 #include <QString>
+#include <QStringList>
 #include <variant>
 #include <vector>
 
@@ -40,6 +41,8 @@ struct FigureJob {
 
 /// Names or values are hidden: then no form of the figure tells them, nor an SVG's metadata.
 bool carriesNoSketch(const FigureJob& job);
+/// What the job writes can't be opened as the sketch again: it hides something, or its form carries none.
+bool losesSketch(const FigureJob& job);
 
 /// The figure of one stage; with `allStages` there are kFigureStages of them.
 inline constexpr int kFigureStages = stages::all + 1;
@@ -54,6 +57,10 @@ struct FigureFile {
     QString suffix; ///< put before the ending: "", or "-1", "-2", ... of the stages
     QByteArray bytes;
 };
+/// "raft.svg" and "-3" to "raft-3.svg".
+QString withSuffix(const QString& path, const QString& suffix);
+/// The names of all files that figureFiles() is written to where `path` was named.
+QStringList figureNames(const QString& path, const FigureJob& job);
 /// One file, or one a stage where the form has no pages. An SVG that hides something carries no sketch.
 std::variant<std::vector<FigureFile>, FigureFault> figureFiles(const Result& result, const FigureJob& job);
 

@@ -3,6 +3,8 @@
 #include <QFontMetricsF>
 #include <QGuiApplication>
 #include <QScreen>
+#include <QTextLayout>
+#include <QTextOption>
 
 namespace tailpoint {
 
@@ -14,6 +16,7 @@ using Ink = HandoutPages::Ink;
 
 // Points.
 constexpr double kText = 10, kMath = 11.4, kAlone = 12.4, kNote = 9.2; ///< sizes
+constexpr double kTitle = 16;
 constexpr double kIndent = 22, kInset = 6;
 
 class GroupWriter {
@@ -131,10 +134,35 @@ QFont handoutFont(double points, int weight) {
     return font;
 }
 
+namespace {
+
+/// Words wider than the column are broken anywhere: each piece but the last fills a line.
+std::string brokenWords(const std::string& text, const QFont& font, double width) {
+    QStringList pieces;
+    for (const QString& word : QString::fromStdString(text).split(QLatin1Char(' '))) {
+        QTextLayout layout(word, font);
+        QTextOption option;
+        option.setWrapMode(QTextOption::WrapAnywhere);
+        layout.setTextOption(option);
+        layout.beginLayout();
+        for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+            line.setLineWidth(width);
+            pieces << word.mid(line.textStart(), line.textLength());
+        }
+        layout.endLayout();
+    }
+    return pieces.join(QLatin1Char(' ')).toStdString();
+}
+
+} // namespace
+
 std::vector<Kept> handoutGroups(const Handout& handout, const DisplayList& figure, double width) {
     GroupWriter out(width);
     out.begin(0);
-    out.prose(say(titleOf(handout)), 16, 0, 0, QFont::DemiBold);
+    constexpr double kAllButALeaningLetter = 0.98;
+    const QFont bold = handoutFont(kTitle, QFont::DemiBold);
+    const std::string title = brokenWords(titleOf(handout), bold, kAllButALeaningLetter * width);
+    out.prose(say(title), kTitle, 0, 0, QFont::DemiBold);
     if (!handout.given.sentence.pieces.empty())
         out.prose(handout.given.sentence, kText, 0, 6);
     if (handout.given.table)

@@ -56,18 +56,22 @@ void SteadyLines::resizeEvent(QResizeEvent*) {
     m_label->setGeometry(rect());
 }
 
+int LinkButton::wordsWidth() const {
+    return fontMetrics().size(Qt::TextSingleLine | Qt::TextShowMnemonic, text()).width();
+}
+
 QSize LinkButton::sizeHint() const {
-    return {fontMetrics().horizontalAdvance(text()) + 2 * m_padding, qMax(26, fontMetrics().height() + 8)};
+    return {wordsWidth() + 2 * m_padding, qMax(26, fontMetrics().height() + 8)};
 }
 
 void LinkButton::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     const QRect words = rect().adjusted(m_padding, 0, 0, 0);
     painter.setPen(palette().color(QPalette::Link));
-    painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft, text());
+    painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft | Qt::TextShowMnemonic, text());
     if (hasFocus() || underMouse() || m_padding == 0) {
         const int below = words.center().y() + fontMetrics().ascent() / 2 + 3;
-        painter.fillRect(words.left(), below, fontMetrics().horizontalAdvance(text()), hasFocus() ? 2 : 1,
+        painter.fillRect(words.left(), below, wordsWidth(), hasFocus() ? 2 : 1,
                          palette().color(hasFocus() || underMouse() ? QPalette::Link : QPalette::Mid));
     }
 }

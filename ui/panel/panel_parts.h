@@ -48,7 +48,8 @@ private:
     qsizetype m_tags = -1;
 };
 
-/// Text to press, underlined plainly under the pointer and the keyboard; at least 24 px high.
+/// Text to press, underlined plainly under the pointer and the keyboard; at least 24 px high. The letter
+/// behind an & is its access key, as on every button.
 class LinkButton : public QPushButton {
     Q_OBJECT
 public:
@@ -61,6 +62,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    int wordsWidth() const;
     int m_padding = 8; ///< as beside a cell's text
 };
 

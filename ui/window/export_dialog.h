@@ -27,7 +27,8 @@ public:
 
     /// Opens on the choices made last. `name`: the proposed file without its ending.
     void ask(const QString& name);
-    /// The ending of `path` decides; without one the chosen form's is put on. False: the dialog says why.
+    /// The ending of `path` decides; without one the chosen form's is put on. Replaces what is there unasked:
+    /// see askSaveName(). False: the dialog says why.
     bool saveTo(QString path);
     void copy();
     /// Paints the pages as chosen; the printer's paper takes the place of the dialog's. False: refused.
@@ -47,6 +48,7 @@ private:
     void remember();
     void refresh();
     void chooseAndSave();
+    QString lostSketch(const QStringList& names, const FigureJob& wanted) const;
     void preview();
     void complain(const QString& line);
     std::optional<double> unitsPerCm(QString& fault) const;

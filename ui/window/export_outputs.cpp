@@ -4,10 +4,10 @@
 #include "ui/render/render.h"
 #include "ui/window/export_dialog.h"
 #include "ui/window/figure_output.h"
+#include "ui/window/save_name.h"
 
 #include <QClipboard>
 #include <QComboBox>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QGuiApplication>
 #include <QMimeData>
@@ -21,11 +21,6 @@ namespace {
 
 constexpr double kMargin = 36; // points round the figure on a printed page
 
-QString withSuffix(const QString& path, const QString& suffix) {
-    const qsizetype ending = path.lastIndexOf(QLatin1Char('.'));
-    return path.left(ending) + suffix + path.mid(ending);
-}
-
 /// A sketch that was opened out of a picture may have no other place.
 bool holdsSketch(const QString& path) {
     const auto bytes = readBytes(path);
@@ -37,14 +32,34 @@ bool holdsSketch(const QString& path) {
 
 void ExportDialog::chooseAndSave() {
     const QString ending = m_form->currentData().toString();
-    const QString path = QFileDialog::getSaveFileName(this, tr("Save the figure"), m_name + u'.' + ending,
-                                                      tr("%1 (*.%2)").arg(ending.toUpper(), ending));
-    if (!path.isEmpty() && saveTo(path))
+    SaveName save{tr("Save the figure"), m_name + u'.' + ending,
+                  tr("%1 (*.%2)").arg(ending.toUpper(), ending), ending};
+    save.files = [this](const QString& name) {
+        const auto form = figureFormFrom(endingMeantBy(name));
+        FigureJob named = job();
+        named.form = form.value_or(named.form);
+        return form ? figureNames(name, named) : QStringList(); // no form: saveTo() says so
+    };
+    const auto name = askSaveName(this, save);
+    if (name && saveTo(*name))
         accept();
 }
 
+/// The file whose only sketch would be gone; empty: none.
+QString ExportDialog::lostSketch(const QStringList& names, const FigureJob& wanted) const {
+    if (!losesSketch(wanted))
+        return {};
+    const QString path = m_parts.document.path();
+    if (!path.isEmpty())
+        return replacedInput(names, path);
+    for (const QString& name : names)
+        if (holdsSketch(name))
+            return name;
+    return {};
+}
+
 bool ExportDialog::saveTo(QString path) {
-    if (QFileInfo(path).suffix().isEmpty())
+    if (endingMeantBy(path).isEmpty())
         path += u'.' + m_form->currentData().toString();
     const auto form = figureFormFrom(QFileInfo(path).suffix().toLower());
     if (!form) {
@@ -53,11 +68,11 @@ bool ExportDialog::saveTo(QString path) {
     }
     m_form->setCurrentIndex(m_form->findData(endingOf(*form)));
     const FigureJob wanted = job();
-    if (carriesNoSketch(wanted) && m_parts.document.path().isEmpty() && holdsSketch(path)) {
+    if (const QString lost = lostSketch(figureNames(path, wanted), wanted); !lost.isEmpty()) {
         complain(
             tr("%1 carries a sketch, and this figure would not. Save the sketch first, or choose another "
                "name.")
-                .arg(QFileInfo(path).fileName()));
+                .arg(QFileInfo(lost).fileName()));
         return false;
     }
     const auto files = figureFiles(m_parts.document.result(), wanted);

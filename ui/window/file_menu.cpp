@@ -4,10 +4,12 @@
 #include "ui/document/sketch_document.h"
 #include "ui/panel/panel.h"
 #include "ui/style/symbols.h"
+#include "ui/window/changed_file.h"
 #include "ui/window/export_dialog.h"
 #include "ui/window/handout_dialog.h"
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
+#include "ui/window/save_name.h"
 #include "ui/window/settings.h"
 
 #include <QFile>
@@ -23,6 +25,8 @@
 namespace tailpoint {
 
 namespace {
+
+constexpr int kTitleInQuestion = 420; // pixels: a long title is no reason for a wide question
 
 QString folderOf(const QString& path) {
     return path.isEmpty() ? QString() : QFileInfo(path).absolutePath() + u'/';
@@ -41,7 +45,8 @@ std::optional<FileError> unreadable(const QString& path) {
 
 } // namespace
 
-FileMenu::FileMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(parts) {
+FileMenu::FileMenu(const Parts& parts, QMenu* menu)
+    : QObject(menu), m_parts(parts), m_changed(new ChangedFile(parts, [this] { return saveBeside(); })) {
     addCommand(menu, {"fileNew", tr("&New"), QKeySequence::New}, [this] {
         if (mayLoseChanges()) {
             startEmpty();
@@ -159,7 +164,22 @@ bool FileMenu::saveTo(const QString& path) {
 }
 
 bool FileMenu::save() {
-    return m_parts.document.path().isEmpty() ? chooseAndSave() : saveTo(m_parts.document.path());
+    if (m_parts.document.path().isEmpty())
+        return chooseAndSave();
+    const ChangedFile::Answer answer = m_changed->mayBeSaved();
+    if (answer != ChangedFile::Answer::save)
+        return answer == ChangedFile::Answer::settled;
+    return saveTo(m_parts.document.path());
+}
+
+/// Under the first free name beside the file.
+bool FileMenu::saveBeside() {
+    const QString name = suggestedName({});
+    int number = 2;
+    const auto numbered = [&] { return QStringLiteral("%1-%2.json").arg(name).arg(number); };
+    while (QFileInfo::exists(numbered()))
+        ++number;
+    return chooseAndSave(numbered());
 }
 
 QString FileMenu::suggestedName(const QString& ending) const {
@@ -170,25 +190,33 @@ QString FileMenu::suggestedName(const QString& ending) const {
     QString title = QString::fromStdString(m_parts.document.sketch().title).simplified();
     title.remove(
         QRegularExpression(QStringLiteral("[^\\w .-]"), QRegularExpression::UseUnicodePropertiesOption));
+    constexpr qsizetype longest = 60; // letters; a file system has room for 255 bytes
+    title = title.left(longest).trimmed();
     return (title.isEmpty() ? tr("sketch") : title) + ending;
 }
 
 bool FileMenu::chooseAndSave() {
-    QString path =
-        QFileDialog::getSaveFileName(&m_parts.window, tr("Save the sketch"),
-                                     suggestedName(QStringLiteral(".json")), tr("Sketches (*.json)"));
-    if (path.isEmpty()) {
+    return chooseAndSave(suggestedName(QStringLiteral(".json")));
+}
+
+bool FileMenu::chooseAndSave(const QString& proposed) {
+    const QStringList others =
+        QStringLiteral("svg pdf png tex html htm").split(QLatin1Char(' ')); // of figures and handouts
+    SaveName save{tr("Save the sketch"), proposed, tr("Sketches (*.json)"), QStringLiteral("json")};
+    save.endings = others + QStringList{save.ending};
+    save.files = [&](const QString& name) {
+        return others.contains(endingMeantBy(name)) ? QStringList() : QStringList{name};
+    };
+    const auto name = askSaveName(&m_parts.window, save);
+    if (!name)
+        return false;
+    if (const QString ending = endingMeantBy(*name); others.contains(ending)) {
+        m_parts.notice.say(tr("Not saved \u2013 a sketch ends in .json; for .%1 use %2")
+                               .arg(ending, ending.startsWith(QLatin1String("htm")) ? tr("Make handout")
+                                                                                    : tr("Export figure")));
         return false;
     }
-    const QString ending = QFileInfo(path).suffix().toLower();
-    if (ending.isEmpty()) {
-        path += QStringLiteral(".json");
-    } else if (figureFormFrom(ending)) {
-        m_parts.notice.say(
-            tr("Not saved \u2013 a sketch ends in .json; for .%1 use Export figure").arg(ending));
-        return false;
-    }
-    return saveTo(path);
+    return saveTo(*name);
 }
 
 /// Built on first use: a start does not pay for it.
@@ -220,6 +248,10 @@ void FileMenu::print() {
     QPrintDialog dialog(&printer, &m_parts.window);
     dialog.setObjectName(QStringLiteral("printDialog"));
     if (dialog.exec() != QDialog::Accepted) {
+        return;
+    }
+    if (const QString file = printer.outputFileName(); isSameFile(file, m_parts.document.path())) {
+        m_parts.notice.say(tr("Not printed \u2013 %1 is the sketch itself").arg(QFileInfo(file).fileName()));
         return;
     }
     HandoutChoice choice = handoutChoiceOf(m_parts);
@@ -254,7 +286,8 @@ bool FileMenu::mayLoseChanges() {
     if (!m_parts.document.isModified()) {
         return true;
     }
-    const QString title = text(m_parts.document.sketch().title);
+    const QString title = m_parts.window.fontMetrics().elidedText(text(m_parts.document.sketch().title),
+                                                                  Qt::ElideRight, kTitleInQuestion);
     QMessageBox box(QMessageBox::NoIcon, tr("Unsaved changes"),
                     title.isEmpty() ? tr("The sketch has changes that are not saved.")
                                     : tr("\u201c%1\u201d has changes that are not saved.").arg(title),

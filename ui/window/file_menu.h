@@ -11,6 +11,8 @@ class QMenu;
 
 namespace tailpoint {
 
+class ChangedFile;
+
 class FileMenu : public QObject {
     Q_OBJECT
 public:
@@ -18,7 +20,7 @@ public:
 
     /// Opens without asking. False: the open sketch stays, and the notice says why.
     bool open(const QString& path);
-    bool saveTo(const QString& path);
+    bool saveTo(const QString& path); ///< without asking
     /// The welcome sketch of the resources, without a path of its own.
     void welcome();
     void startEmpty();
@@ -36,6 +38,8 @@ private:
     void chooseAndOpen();
     bool save();
     bool chooseAndSave();
+    bool chooseAndSave(const QString& proposed);
+    bool saveBeside();
     void chooseAndExport();
     void makeHandout();
     void print();
@@ -44,6 +48,7 @@ private:
     QString suggestedName(const QString& ending) const;
 
     Parts m_parts;
+    ChangedFile* m_changed; ///< belongs to the window
 };
 
 } // namespace tailpoint

@@ -3,13 +3,13 @@
 #include "ui/canvas/canvas.h"
 #include "ui/document/files.h"
 #include "ui/panel/panel.h"
+#include "ui/window/save_name.h"
 #include "ui/window/settings.h"
 
 #include <QCheckBox>
 #include <QClipboard>
 #include <QComboBox>
 #include <QDialogButtonBox>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QFormLayout>
 #include <QGuiApplication>
@@ -155,20 +155,28 @@ void HandoutDialog::chooseAndSave() {
     const QString filter = form() == QLatin1String("html")    ? tr("HTML (*.html)")
                            : form() == QLatin1String("latex") ? tr("LaTeX (*.tex)")
                                                               : tr("PDF (*.pdf)");
-    const QString path =
-        QFileDialog::getSaveFileName(this, tr("Save the handout"), m_name + endingOf(form()), filter);
-    if (!path.isEmpty() && saveTo(path)) {
+    const QString ending = endingOf(form()).mid(1);
+    SaveName save{tr("Save the handout"), m_name + u'.' + ending, filter, ending};
+    save.files = [](const QString& name) { // no form: saveTo() says so
+        return formOfEnding(endingMeantBy(name)).isEmpty() ? QStringList() : QStringList{name};
+    };
+    const auto name = askSaveName(this, save);
+    if (name && saveTo(*name)) {
         accept();
     }
 }
 
 bool HandoutDialog::saveTo(QString path) {
-    if (QFileInfo(path).suffix().isEmpty()) {
+    if (endingMeantBy(path).isEmpty()) {
         path += endingOf(form());
     }
     const QString wanted = formOfEnding(QFileInfo(path).suffix().toLower());
     if (wanted.isEmpty()) {
         complain(tr("The name must end in .html, .pdf or .tex."));
+        return false;
+    }
+    if (isSameFile(path, m_parts.document.path())) {
+        complain(tr("%1 is the sketch itself. Choose another name.").arg(QFileInfo(path).fileName()));
         return false;
     }
     if (const auto error = saveBytes(path, bytesFor(wanted))) {

@@ -24,8 +24,8 @@ public:
 
     /// Opens on the choices made last. `name`: the proposed file without its ending.
     void ask(const QString& name);
-    /// The ending of `path` decides (html, htm, pdf, tex); without one the chosen form's is put on. False:
-    /// the dialog says why.
+    /// The ending of `path` decides (html, htm, pdf, tex); without one the chosen form's is put on.
+    /// Replaces what is there unasked: see askSaveName(). False: the dialog says why.
     bool saveTo(QString path);
     void copy();
 

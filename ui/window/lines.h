@@ -43,6 +43,7 @@ public:
     void say(const QString& line) { ask(line, {}); }
     /// At most two offers; taking one closes the notice first.
     void ask(const QString& line, const QList<Offer>& offers);
+    bool isAsking() const { return !isHidden() && !m_offered.isEmpty(); } ///< an offer is to be seen
     void setTheme(const Theme& theme);
 
 private:

@@ -11,8 +11,37 @@ namespace tailpoint {
 namespace {
 
 QString nameOf(const Recovery& recovery) {
-    return recovery.path.isEmpty() ? QString::fromStdString(recovery.sketch.title)
-                                   : QFileInfo(recovery.path).fileName();
+    constexpr qsizetype longest = 60;
+    const QString title = QString::fromStdString(recovery.sketch.title);
+    if (!recovery.path.isEmpty())
+        return QFileInfo(recovery.path).fileName();
+    return title.size() <= longest ? title : title.left(longest) + QChar(0x2026);
+}
+
+QString timeWords(const QDateTime& when) {
+    return QLocale().toString(when.toLocalTime(), QLocale::ShortFormat);
+}
+
+/// What stands under the copy's name on the disk, against the copy; empty: nothing to compare.
+QString comparedWithFile(const Recovery& recovery) {
+    if (recovery.path.isEmpty())
+        return {};
+    const QDateTime written = QFileInfo(recovery.path).lastModified();
+    if (!written.isValid())
+        return Safekeeping::tr(" The file itself is not there any more.");
+    return written > recovery.saved
+               ? Safekeeping::tr(" The file itself is newer: %1.").arg(timeWords(written))
+               : Safekeeping::tr(" It is newer than the file, which is of %1.").arg(timeWords(written));
+}
+
+/// Copies that say nothing of the file they belong to: whatever is older than they are was known.
+QByteArray knownBytes(const Recovery& recovery) {
+    const QFileInfo file(recovery.path);
+    if (!recovery.known.isEmpty() || recovery.path.isEmpty() || !file.exists())
+        return recovery.known;
+    const auto bytes = readBytes(recovery.path);
+    const bool isNewer = file.lastModified() > recovery.saved || !std::holds_alternative<QByteArray>(bytes);
+    return digestOf(isNewer ? QByteArray() : std::get<QByteArray>(bytes));
 }
 
 } // namespace
@@ -32,11 +61,10 @@ void Safekeeping::offerNext() {
         return;
     }
     const Recovery& newest = found.front();
-    const QString when = QLocale().toString(newest.saved.toLocalTime(), QLocale::ShortFormat);
     const auto bringBack = [this, newest] {
         if (m_mayLoseChanges()) {
-            m_parts.document.restore(newest.sketch, newest.path);
-            discard(newest);
+            m_parts.document.restore(newest.sketch, newest.path, knownBytes(newest));
+            m_autosave->takeOver(newest);
         }
         offerNext();
     };
@@ -44,8 +72,9 @@ void Safekeeping::offerNext() {
         discard(newest);
         offerNext();
     };
-    m_parts.notice.ask(tr("Work that was not saved: %1, %2.").arg(nameOf(newest), when),
-                       {{tr("Bring it back"), bringBack}, {tr("Throw it away"), throwAway}});
+    const QString line = tr("Work that was not saved: %1, %2.").arg(nameOf(newest), timeWords(newest.saved)) +
+                         comparedWithFile(newest);
+    m_parts.notice.ask(line, {{tr("&Bring it back"), bringBack}, {tr("Throw it &away"), throwAway}});
 }
 
 } // namespace tailpoint

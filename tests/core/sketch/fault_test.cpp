@@ -82,6 +82,7 @@ const Row kRows[] = {
     {"sum.name", "1 to 16 characters", [](Sketch& s) { s.sum.name = ""; }},
     {"smallest", "'Z' is neither a force nor the sum", [](Sketch& s) { s.smallest = "Z"; }},
     {"title", "printed", [](Sketch& s) { s.title = "a\x01"; }},
+    {"title", "up to 500 characters, this one has 501", [](Sketch& s) { s.title.assign(501, 'a'); }},
     {"reference.axis", "finite", [](Sketch& s) { s.reference.axisDegrees = kInfinite; }},
     {"figures", "1 to 12", [](Sketch& s) { s.figures = 0; }},
     {"figures", "1 to 12", [](Sketch& s) { s.figures = 13; }},

@@ -76,6 +76,57 @@ TEST_F(Recovering, AfterACrashTheVerySketchAndItsPathAreFound) {
     EXPECT_TRUE(findRecoveries(folder()).isEmpty());
 }
 
+/// What a crash left, as findRecoveries() gives it.
+Recovery leftBehind(const Sketch& sketch, const QString& folder) {
+    SketchDocument lost;
+    Autosave autosave(lost, folder);
+    EXPECT_FALSE(lost.edit(sketch, QStringLiteral("work")));
+    autosave.flush();
+    const QString copy = autosave.file(), aside = copy + QStringLiteral(".aside");
+    EXPECT_TRUE(QFile::copy(copy, aside));
+    EXPECT_FALSE(lost.save(folder + QStringLiteral("/saved"))); // its copy goes
+    EXPECT_TRUE(QFile::rename(aside, copy));
+    return {copy, {}, QDateTime::currentDateTimeUtc(), {}, sketch};
+}
+
+TEST_F(Recovering, ACopyThatIsTakenOverGoesOnceItsSuccessorIsOnTheDisk) {
+    Sketch sketch = document.sketch();
+    sketch.title = "Lost and found";
+    const Recovery left = leftBehind(sketch, folder());
+    Autosave autosave(document, folder());
+    document.restore(left.sketch, left.path);
+    autosave.takeOver(left);
+    autosave.flush();
+    EXPECT_TRUE(QFileInfo::exists(autosave.file()));
+    EXPECT_FALSE(QFileInfo::exists(left.file));
+}
+
+TEST_F(Recovering, ACopyThatIsTakenOverStaysWhereNoSuccessorCanBeWrittenAndGoesWithTheSavedFile) {
+    Sketch sketch = document.sketch();
+    sketch.title = "Lost and found";
+    const Recovery left = leftBehind(sketch, folder());
+    Autosave autosave(document, folder());
+    ASSERT_TRUE(QDir().mkpath(autosave.file())); // a folder stands in its way
+    document.restore(left.sketch, left.path);
+    autosave.takeOver(left);
+    change();
+    autosave.flush();
+    EXPECT_TRUE(QFileInfo::exists(left.file));
+    EXPECT_TRUE(findRecoveries(folder()).isEmpty()) << "no other window offers it";
+    ASSERT_FALSE(document.save(m_folder.filePath(QStringLiteral("a.json"))));
+    EXPECT_FALSE(QFileInfo::exists(left.file));
+}
+
+TEST_F(Recovering, ACopyKnowsTheFileThatItBelongsTo) {
+    const QString path = m_folder.filePath(QStringLiteral("a.json"));
+    ASSERT_FALSE(document.save(path));
+    Autosave autosave(document, folder());
+    change();
+    autosave.flush();
+    const auto copy = readBytes(autosave.file());
+    EXPECT_TRUE(std::get<QByteArray>(copy).contains(document.file().known().toHex()));
+}
+
 TEST_F(Recovering, ARelativeStateFolderIsIgnored) {
     const QByteArray before = qgetenv("XDG_STATE_HOME");
     qputenv("XDG_STATE_HOME", "state");

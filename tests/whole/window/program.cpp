@@ -61,9 +61,10 @@ qlonglong visibleWindowOf(qint64 pid) {
 
 } // namespace
 
-Program::Program(const QStringList& arguments) {
-    m_process.setProcessEnvironment(homeIn(m_home.path()));
-    m_process.setWorkingDirectory(m_home.path());
+Program::Program(const QStringList& arguments, const QString& home)
+    : m_homePath(home.isEmpty() ? m_home.path() : home) {
+    m_process.setProcessEnvironment(homeIn(m_homePath));
+    m_process.setWorkingDirectory(m_homePath);
     m_process.start(QStringLiteral(TAILPOINT_BINARY), arguments);
     if (!m_process.waitForStarted())
         return;
@@ -114,6 +115,11 @@ bool Program::shows(const QString& title) const {
 bool Program::asks(const QString& title) const {
     return shows(title) &&
            xdotool({QStringLiteral("getwindowfocus"), QStringLiteral("getwindowname")}) == title;
+}
+
+void Program::kill() {
+    m_process.kill(); // SIGKILL
+    m_process.waitForFinished();
 }
 
 int Program::waitForEnd() {

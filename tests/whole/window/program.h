@@ -13,13 +13,14 @@ namespace whole {
 /// The built program with a home of its own, so that tests neither see nor leave settings.
 class Program {
 public:
-    explicit Program(const QStringList& arguments = {});
+    /// `home`: of a program before it, which must outlive this one; empty: a new one.
+    explicit Program(const QStringList& arguments = {}, const QString& home = {});
     ~Program();
 
     /// Its visible main window; 0 when none appeared in time.
     qlonglong window() const { return m_window; }
     QString title() const;
-    QString home() const { return m_home.path(); } ///< its home folder, and where it was started
+    QString home() const { return m_homePath; } ///< its home folder, and where it was started
     QRect frame() const;                           ///< of the main window on the screen
     /// The sheet's part of the window: without bars, panel and hint line, on the safe side.
     QRect sheet() const;
@@ -30,9 +31,12 @@ public:
     /// What it wrote on standard error so far.
     QByteArray complaints() { return m_process.readAllStandardError(); }
     int waitForEnd(); ///< its exit status, or -1
+    /// As the power cut does: nothing is asked, nothing is tidied up.
+    void kill();
 
 private:
     QTemporaryDir m_home;
+    QString m_homePath;
     QProcess m_process;
     qlonglong m_window = 0;
 };

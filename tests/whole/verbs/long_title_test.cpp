@@ -1,0 +1,47 @@
+// The longest title is drawn and handed out in every form; a longer one is refused in one line.
+#include "tests/whole/verbs/driver.h"
+
+namespace tailpoint::whole {
+namespace {
+
+class LongTitle : public Verbs {
+protected:
+    QString titled(const QByteArray& title) const {
+        return put(QStringLiteral("titled.json"),
+                   sketch(force("P", "340", "25") + "," + force("Q", "275", "-40"),
+                          R"(, "title": ")" + title + '"'));
+    }
+};
+
+constexpr int kLongest = 500; // the schema's maxLength
+
+TEST_F(LongTitle, OfFiveHundredCharactersIsTakenByEveryOutput) {
+    // Words, one word, and characters of three bytes that are twice as wide.
+    for (const QByteArray& title : {QByteArray("word ").repeated(100).chopped(1) + "s",
+                                    QByteArray(kLongest, 'W'), QByteArray("\u6CE2").repeated(kLongest)}) {
+        const QString file = titled(title);
+        for (const char* out : {"a.svg", "a.pdf", "a.png", "a.tex"}) {
+            const Ran ran =
+                run({QStringLiteral("figure"), file, QStringLiteral("-o"), path(QLatin1String(out))});
+            EXPECT_EQ(ran.status, 0) << out << ran.err.toStdString();
+        }
+        for (const char* form : {"text", "json", "html", "latex"})
+            EXPECT_TRUE(run({QStringLiteral("report"), file, QStringLiteral("--as"), QLatin1String(form)})
+                            .out.contains(title))
+                << form << " says it whole";
+    }
+}
+
+TEST_F(LongTitle, OfMoreIsRefusedInOneLine) {
+    const QString file = titled(QByteArray(kLongest + 1, 'W'));
+    expectRefused(run({QStringLiteral("report"), file}),
+                  {file, QStringLiteral("title"), QStringLiteral("up to 500 characters"),
+                   QStringLiteral("501"), QStringLiteral("shorten it")});
+    const QString enormous = titled(QByteArray(1'000'000, 'W'));
+    expectRefused(
+        run({QStringLiteral("figure"), enormous, QStringLiteral("-o"), path(QStringLiteral("a.svg"))}),
+        {enormous, QStringLiteral("title"), QStringLiteral("shorten it")});
+}
+
+} // namespace
+} // namespace tailpoint::whole

@@ -1,0 +1,92 @@
+// Names typed without their ending into the real dialogs: nothing that is there is replaced unasked.
+#include "tests/whole/window/raft_fixture.h"
+
+#include <QDir>
+#include <QFile>
+
+using namespace whole;
+
+namespace {
+
+const QByteArray kKept = "somebody's work";
+
+class Saving : public OnTheRaft {
+protected:
+    QString put(const QString& name) {
+        QFile file(m_folder.filePath(name));
+        EXPECT_TRUE(file.open(QIODevice::WriteOnly) && file.write(kKept) == kKept.size());
+        return file.fileName();
+    }
+    static QByteArray bytesOf(const QString& path) {
+        QFile file(path);
+        return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+    }
+    bool becomesAsked(const char* title) {
+        return eventually([&] { return m_program->asks(QLatin1String(title)); });
+    }
+    /// Into the file dialog of this title.
+    bool name(const char* dialog, const QString& typed) {
+        return becomesAsked(dialog) && key(QStringLiteral("ctrl+a")) && type(m_folder.filePath(typed)) &&
+               key(QStringLiteral("Return"));
+    }
+    /// The save dialog has been answered: a question is there, or the dialog is gone and the file written.
+    bool asksAfter(const char* dialog, const char* question) {
+        eventually([&] {
+            return m_program->asks(QLatin1String(question)) || !m_program->shows(QLatin1String(dialog));
+        });
+        return m_program->asks(QLatin1String(question));
+    }
+};
+
+TEST_F(Saving, SaveAsWithoutTheEndingAsksBeforeItReplacesTheFileThatHasIt) {
+    const QString other = put(QStringLiteral("other.json"));
+    ASSERT_TRUE(key(QStringLiteral("ctrl+shift+s")));
+    ASSERT_TRUE(name("Save the sketch", QStringLiteral("other")));
+    EXPECT_TRUE(asksAfter("Save the sketch", "Replace the file?"));
+    ASSERT_EQ(bytesOf(other), kKept);
+    ASSERT_TRUE(key(QStringLiteral("Return"))); // the safe one: another name
+    ASSERT_TRUE(name("Save the sketch", QStringLiteral("v1.2")));
+    EXPECT_TRUE(eventually([&] { return m_program->title().startsWith(QStringLiteral("v1.2.json")); }))
+        << m_program->title().toStdString();
+    EXPECT_EQ(bytesOf(other), kKept);
+    EXPECT_FALSE(QFile::exists(m_folder.filePath(QStringLiteral("v1.2"))));
+
+    ASSERT_TRUE(key(QStringLiteral("ctrl+shift+s")));
+    ASSERT_TRUE(name("Save the sketch", QStringLiteral("other.json")));
+    ASSERT_TRUE(becomesAsked("Replace the file?"));
+    ASSERT_TRUE(key(QStringLiteral("alt+r")));
+    EXPECT_TRUE(eventually([&] { return m_program->title().startsWith(QStringLiteral("other.json")); }));
+    EXPECT_EQ(readJson(other)[QStringLiteral("forces")].toArray().size(), 2) << "asked once, and replaced";
+}
+
+TEST_F(Saving, AllStagesAskOnceForEveryFileThatIsThere) {
+    QStringList files;
+    for (int stage = 0; stage <= 8; ++stage)
+        files << put(QStringLiteral("k-%1.svg").arg(stage));
+    ASSERT_TRUE(key(QStringLiteral("ctrl+e")));
+    ASSERT_TRUE(becomesAsked("Export figure"));
+    ASSERT_TRUE(key(QStringLiteral("alt+a")) && key(QStringLiteral("Down"))); // Stage: all of them
+    ASSERT_TRUE(key(QStringLiteral("alt+s")));
+    ASSERT_TRUE(name("Save the figure", QStringLiteral("k")));
+    EXPECT_TRUE(asksAfter("Save the figure", "Replace the files?"));
+    for (const QString& file : files)
+        EXPECT_EQ(bytesOf(file), kKept) << file.toStdString();
+    ASSERT_TRUE(key(QStringLiteral("alt+r")));
+    EXPECT_TRUE(eventually([&] { return !m_program->shows(QStringLiteral("Export figure")); }));
+    for (const QString& file : files)
+        EXPECT_TRUE(bytesOf(file).contains("</svg>")) << file.toStdString();
+}
+
+TEST_F(Saving, AHandoutWithoutTheEndingAsksBeforeItReplacesTheFileThatHasIt) {
+    const QString sheet = put(QStringLiteral("sheet.html"));
+    ASSERT_TRUE(key(QStringLiteral("ctrl+h")));
+    ASSERT_TRUE(becomesAsked("Make handout"));
+    ASSERT_TRUE(key(QStringLiteral("Return")));
+    ASSERT_TRUE(name("Save the handout", QStringLiteral("sheet")));
+    EXPECT_TRUE(asksAfter("Save the handout", "Replace the file?"));
+    ASSERT_TRUE(key(QStringLiteral("Escape")));
+    EXPECT_TRUE(eventually([&] { return m_program->asks(QStringLiteral("Make handout")); }));
+    EXPECT_EQ(bytesOf(sheet), kKept);
+}
+
+} // namespace

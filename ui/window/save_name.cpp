@@ -1,0 +1,112 @@
+#include "ui/window/save_name.h"
+
+#include <QAbstractButton>
+#include <QCoreApplication>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QRegularExpression>
+
+namespace tailpoint {
+
+namespace {
+
+struct Asked {
+    Q_DECLARE_TR_FUNCTIONS(SaveName)
+};
+
+enum class Replace { yes, otherName, no };
+
+QString completed(const QString& typed, const SaveName& save) {
+    const QString meant = endingMeantBy(typed);
+    const bool stands = save.endings.isEmpty() ? !meant.isEmpty() : save.endings.contains(meant);
+    return stands ? typed : typed + u'.' + save.ending;
+}
+
+QStringList thoseThere(const QStringList& names) {
+    QStringList there;
+    for (const QString& name : names)
+        if (QFileInfo(name).exists() && !QFileInfo(name).isDir()) // a folder is refused when it is written to
+            there << name;
+    return there;
+}
+
+/// "a, b … z" of many.
+QString listed(const QStringList& paths) {
+    QStringList names;
+    for (const QString& path : paths)
+        names << QFileInfo(path).fileName();
+    if (names.size() <= 3)
+        return names.join(QStringLiteral(", "));
+    return QStringLiteral("%1, %2 \u2026 %3").arg(names[0], names[1], names.last());
+}
+
+Replace askToReplace(QWidget* parent, const QStringList& there, qsizetype count) {
+    QMessageBox box(QMessageBox::NoIcon,
+                    there.size() == 1 ? Asked::tr("Replace the file?") : Asked::tr("Replace the files?"),
+                    replaceQuestion(there, count), QMessageBox::NoButton, parent);
+    box.setObjectName(QStringLiteral("replaceQuestion"));
+    box.setTextFormat(Qt::PlainText);
+    auto* replace = box.addButton(Asked::tr("&Replace"), QMessageBox::DestructiveRole);
+    auto* other = box.addButton(Asked::tr("Choose another &name"), QMessageBox::AcceptRole);
+    auto* cancel = box.addButton(QMessageBox::Cancel);
+    replace->setObjectName(QStringLiteral("replaceFiles"));
+    other->setObjectName(QStringLiteral("chooseAnotherName"));
+    cancel->setIcon({});
+    box.setDefaultButton(other);
+    box.setEscapeButton(cancel);
+    box.exec();
+    if (box.clickedButton() == replace)
+        return Replace::yes;
+    return box.clickedButton() == other ? Replace::otherName : Replace::no;
+}
+
+/// The toolkit's own question would be about the name before its ending.
+std::optional<QString> askForName(QWidget* parent, const SaveName& save, const QString& proposed) {
+    const QFileInfo info(proposed);
+    QFileDialog dialog(parent, save.title, info.isAbsolute() ? info.absolutePath() : QString(), save.filter);
+    dialog.setObjectName(QStringLiteral("saveName"));
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setFileMode(QFileDialog::AnyFile);
+    dialog.setOption(QFileDialog::DontConfirmOverwrite);
+    dialog.selectFile(info.fileName());
+    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty())
+        return std::nullopt;
+    return dialog.selectedFiles().front();
+}
+
+} // namespace
+
+QString endingMeantBy(const QString& path) {
+    static const QRegularExpression ending(QStringLiteral("^[a-z][a-z0-9]{1,3}$"));
+    const QString last = QFileInfo(path).suffix().toLower();
+    return ending.match(last).hasMatch() ? last : QString();
+}
+
+QString replaceQuestion(const QStringList& there, qsizetype count) {
+    if (there.size() == 1)
+        return Asked::tr("%1 is there already. Replace it?").arg(listed(there));
+    const QString how = there.size() == count
+                            ? Asked::tr("%1 files are").arg(there.size())
+                            : Asked::tr("%1 of the %2 files are").arg(there.size()).arg(count);
+    return Asked::tr("%1 there already: %2. Replace them?").arg(how, listed(there));
+}
+
+std::optional<QString> askSaveName(QWidget* parent, const SaveName& save) {
+    QString proposed = save.proposed;
+    for (;;) {
+        const auto typed = askForName(parent, save, proposed);
+        if (!typed)
+            return std::nullopt;
+        const QString name = completed(*typed, save);
+        const QStringList files = save.files ? save.files(name) : QStringList{name};
+        const QStringList there = thoseThere(files);
+        const Replace answer = there.isEmpty() ? Replace::yes : askToReplace(parent, there, files.size());
+        if (answer != Replace::otherName)
+            return answer == Replace::yes ? std::optional(name) : std::nullopt;
+        proposed = name;
+    }
+}
+
+} // namespace tailpoint
