@@ -150,6 +150,17 @@ double toRadians(double value, AngleUnit unit) {
     return static_cast<double>(static_cast<long double>(value) * ((kPi / 2) / quarterIn(unit)));
 }
 
+double convert(double value, AngleUnit from, AngleUnit to) {
+    if (from == to) {
+        return value;
+    }
+    if (from != AngleUnit::rad && to != AngleUnit::rad) {
+        return static_cast<double>(static_cast<long double>(value) * (to == AngleUnit::gon ? 10 : 9) /
+                                   (to == AngleUnit::gon ? 9 : 10));
+    }
+    return to == AngleUnit::rad ? toRadians(value, from) : fromRadians(value, to);
+}
+
 double turnIn(AngleUnit unit) {
     switch (unit) {
     case AngleUnit::rad:

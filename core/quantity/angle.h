@@ -41,6 +41,8 @@ inline constexpr double kAngleErrorUlp = 4;
 /// `radians` expressed in `unit`, rounded once.
 double fromRadians(double radians, AngleUnit unit);
 double toRadians(double value, AngleUnit unit);
+/// `value` in `from`, expressed in `to`. Unchanged bit for bit when the units are the same.
+double convert(double value, AngleUnit from, AngleUnit to);
 
 /// Full turn in `unit`: 360, 2*pi, 400.
 double turnIn(AngleUnit unit);

@@ -1,188 +1,15 @@
 #include "core/quantity/typed.h"
 
 #include "core/quantity/angle.h"
-#include "core/quantity/decimals.h"
-#include "core/quantity/text.h"
+#include "core/quantity/typed_number.h"
 
-#include <charconv>
-#include <cmath>
-#include <vector>
+#include <algorithm>
 
 namespace tailpoint {
+
+using namespace typing;
+
 namespace {
-
-constexpr char32_t kMinusSign = 0x2212, kPlusMinusSign = 0xB1, kDegreeSign = 0xB0;
-
-bool isSpace(char32_t c) {
-    return c == ' ' || c == '\t' || c == 0xA0 || (c >= 0x2000 && c <= 0x200A) || c == 0x202F;
-}
-bool isDigit(char32_t c) {
-    return c >= '0' && c <= '9';
-}
-bool isLetter(char32_t c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-}
-bool isMark(char32_t c) {
-    return c == '.' || c == ',';
-}
-bool isSign(char32_t c) {
-    return c == '+' || c == '-' || c == kMinusSign;
-}
-
-// A text as code points with a reading position. Beyond the end it reads as 0.
-class Reader {
-public:
-    explicit Reader(std::u32string text) : text_(std::move(text)) {}
-    char32_t peek(std::size_t ahead = 0) const { return at_ + ahead < text_.size() ? text_[at_ + ahead] : 0; }
-    char32_t take() { return at_ < text_.size() ? text_[at_++] : 0; }
-    bool atEnd() const { return at_ >= text_.size(); }
-    void skipSpaces() {
-        while (isSpace(peek())) {
-            ++at_;
-        }
-    }
-    bool takeIf(char32_t c) {
-        const bool hit = peek() == c;
-        at_ += hit ? 1 : 0;
-        return hit;
-    }
-    std::string takeLetters() {
-        std::string word;
-        while (isLetter(peek())) {
-            word += static_cast<char>(take());
-        }
-        return word;
-    }
-
-private:
-    std::u32string text_;
-    std::size_t at_ = 0;
-};
-
-std::optional<std::u32string> codePoints(std::string_view text) {
-    std::u32string points;
-    while (!text.empty()) {
-        const std::optional<char32_t> c = nextCodePoint(text);
-        if (!c || *c == 0) {
-            return std::nullopt;
-        }
-        points += *c;
-    }
-    return points;
-}
-
-std::string inQuotes(std::string_view text) {
-    return "'" + oneLine(text) + "'";
-}
-
-TypedError unreadable(std::string_view text, std::string_view example) {
-    return {inQuotes(text) + " can't be read; type " + std::string(example)};
-}
-
-// One run of digits, possibly in groups parted by single spaces. False where the groups are no threes.
-struct DigitRun {
-    std::string digits;
-    std::vector<std::size_t> groups;
-};
-
-DigitRun takeDigits(Reader& reader) {
-    DigitRun run;
-    while (isDigit(reader.peek())) {
-        std::size_t length = 0;
-        while (isDigit(reader.peek())) {
-            run.digits += static_cast<char>(reader.take());
-            ++length;
-        }
-        run.groups.push_back(length);
-        if (!isSpace(reader.peek()) || !isDigit(reader.peek(1))) {
-            break;
-        }
-        reader.take();
-    }
-    return run;
-}
-
-bool groupsBeforeMark(const std::vector<std::size_t>& groups) {
-    for (std::size_t i = 1; i < groups.size(); ++i) {
-        if (groups[i] != 3) {
-            return false;
-        }
-    }
-    return groups.size() < 2 || groups.front() <= 3;
-}
-
-bool groupsAfterMark(const std::vector<std::size_t>& groups) {
-    for (std::size_t i = 0; i + 1 < groups.size(); ++i) {
-        if (groups[i] != 3) {
-            return false;
-        }
-    }
-    return groups.size() < 2 || groups.back() <= 3;
-}
-
-std::string takeSign(Reader& reader) {
-    if (!isSign(reader.peek())) {
-        return "";
-    }
-    const bool negative = reader.take() != '+';
-    reader.skipSpaces();
-    return negative ? "-" : "";
-}
-
-// "e3", "E-5"; left alone where no digit follows, so that a unit may begin with e.
-std::string takeExponent(Reader& reader) {
-    if (reader.peek() != 'e' && reader.peek() != 'E') {
-        return "";
-    }
-    const std::size_t sign = isSign(reader.peek(1)) ? 1 : 0;
-    if (!isDigit(reader.peek(1 + sign))) {
-        return "";
-    }
-    reader.take();
-    std::string exponent = "e";
-    if (sign != 0) {
-        exponent += reader.take() == '+' ? "" : "-";
-    }
-    while (isDigit(reader.peek())) {
-        exponent += static_cast<char>(reader.take());
-    }
-    return exponent;
-}
-
-Typed<double> valueOf(const std::string& plain, std::string_view text) {
-    double value = 0;
-    const auto read = std::from_chars(plain.data(), plain.data() + plain.size(), value);
-    const bool huge = plain.find("e-") == std::string::npos;
-    if (read.ec == std::errc::result_out_of_range) {
-        return TypedError{inQuotes(text) + (huge ? " is too large for a number; type a smaller one"
-                                                 : " is too small for a number; type 0 or a larger one")};
-    }
-    return value + 0.0;
-}
-
-Typed<double> takeNumber(Reader& reader, std::string_view text) {
-    reader.skipSpaces();
-    std::string plain = takeSign(reader);
-    const DigitRun whole = takeDigits(reader);
-    DigitRun part;
-    const char32_t mark = isMark(reader.peek()) ? reader.take() : 0;
-    if (mark != 0) {
-        part = takeDigits(reader);
-    }
-    if (whole.digits.empty() && part.digits.empty()) {
-        return unreadable(text, "a number such as 340 or 1.5");
-    }
-    if (isMark(reader.peek()) && (isDigit(reader.peek(1)) || isMark(reader.peek(1)))) {
-        return TypedError{inQuotes(text) +
-                          (reader.peek() == mark ? " has two decimal marks" : " has both '.' and ','") +
-                          "; type one decimal mark and no other, as in 1234.5"};
-    }
-    if (!groupsBeforeMark(whole.groups) || !groupsAfterMark(part.groups)) {
-        return TypedError{inQuotes(text) + " has spaces that don't part groups of three; leave them out"};
-    }
-    plain += whole.digits + "." + part.digits + takeExponent(reader);
-    return valueOf(plain, text);
-}
 
 // Skips "+-", "+/-" or the sign; false (and nothing skipped) where none stands there.
 bool takePlusMinus(Reader& reader) {
@@ -202,11 +29,6 @@ bool takePlusMinus(Reader& reader) {
         reader.take();
     }
     return true;
-}
-
-template <class T>
-bool failed(const Typed<T>& typed) {
-    return std::holds_alternative<TypedError>(typed);
 }
 
 TypedError leftOver(std::string_view text, std::string_view word, std::string_view units) {
@@ -276,17 +98,6 @@ Typed<AngleParts> takeAngle(Reader& reader, std::string_view text) {
     return AngleParts{std::get<double>(number), unit};
 }
 
-double convertAngle(double value, AngleUnit from, AngleUnit to) {
-    if (from == to) {
-        return value;
-    }
-    if (from != AngleUnit::rad && to != AngleUnit::rad) {
-        return static_cast<double>(static_cast<long double>(value) * (to == AngleUnit::gon ? 10 : 9) /
-                                   (to == AngleUnit::gon ? 9 : 10));
-    }
-    return to == AngleUnit::rad ? toRadians(value, from) : fromRadians(value, to);
-}
-
 TypedError badTolerance(std::string_view text) {
     return {inQuotes(text) + " has a tolerance that is not above 0; type one such as 5 or leave it out"};
 }
@@ -310,7 +121,7 @@ MaybeTolerance takeAngleTolerance(Reader& reader, std::string_view text, AngleUn
     if (!(value > 0)) {
         return badTolerance(text);
     }
-    return std::optional<double>{convertAngle(value, unit.value_or(unspoken), sheet)};
+    return std::optional<double>{convert(value, unit.value_or(unspoken), sheet)};
 }
 
 constexpr std::string_view kDirectionExamples =
@@ -401,7 +212,7 @@ Typed<TypedDirection> takeAngleOrSlope(Reader& reader, std::string_view text, An
         return takeSlope(reader, value, text, sheet);
     }
     TypedDirection angle;
-    angle.angle = convertAngle(value, unit.value_or(sheet), sheet);
+    angle.angle = convert(value, unit.value_or(sheet), sheet);
     return finished(reader, angle, unit.value_or(sheet), sheet, text);
 }
 

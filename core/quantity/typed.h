@@ -7,20 +7,26 @@
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 namespace tailpoint {
 
 /// Why a typed text was not taken: one short line, with the mend.
 struct TypedError {
     std::string message;
+    /// Where a number in it reads two ways: the whole text with the one and with the other in its place.
+    std::vector<std::string> readings{};
 };
 
 template <class T>
 using Typed = std::variant<T, TypedError>;
 
-/// A finite decimal. One decimal mark, '.' or ','; '-', U+2212 or '+' in front; spaces, no-break and narrow
-/// spaces as grouping in threes only; exponent allowed (1.5e3). Refused: two different marks, a repeated
-/// mark, grouping not in threes, nan, inf, overflow, anything left over.
+/// A finite decimal. '-', U+2212 or '+' in front; exponent allowed (1.5e3).
+/// Marks: a point alone is the decimal mark. A comma alone is one too (1,5; 0,125; 1234,567), but for one
+/// that might part thousands, between one to three digits and exactly three (1,234): refused, with both
+/// readings. Several commas part groups of three (1,234,567); of two sorts the one parts groups of three
+/// before the other, which is the decimal mark (1,234.5; 1.234,5). Spaces, no-break and narrow ones too, part
+/// groups of three. Refused: any other marks or spaces, nan, inf, overflow, anything left over.
 Typed<double> parseNumber(std::string_view text);
 
 /// A magnitude with optional unit ("340", "1.2 kN", "75 lbf"), converted to `sheet`; with optional tolerance

@@ -3,6 +3,7 @@
 
 #include "core/quantity/decimals.h"
 #include "core/quantity/text.h"
+#include "core/sketch/shown.h"
 #include "core/sketch/title.h"
 
 #include <cmath>
@@ -27,7 +28,7 @@ Fault magnitudeFault(double value, const char* place) {
     return std::nullopt;
 }
 
-Fault toleranceFault(const std::optional<double>& plusMinus, bool given, const char* place) {
+Fault toleranceFault(const std::optional<double>& plusMinus, bool given, double largest, const char* place) {
     if (!plusMinus) {
         return std::nullopt;
     }
@@ -35,8 +36,12 @@ Fault toleranceFault(const std::optional<double>& plusMinus, bool given, const c
         return SketchFault{place,
                            "a tolerance needs a given value; give the value or leave the tolerance out"};
     }
-    if (!std::isfinite(*plusMinus) || *plusMinus <= 0 || *plusMinus > kLargestMagnitude) {
+    if (!std::isfinite(*plusMinus) || *plusMinus <= 0) {
         return SketchFault{place, "a tolerance is a number above 0; give one such as 5 or leave it out"};
+    }
+    if (*plusMinus > largest) {
+        return SketchFault{place, shortest(*plusMinus) + " is more than " + shortest(largest) +
+                                      "; give a smaller one or leave it out"};
     }
     return std::nullopt;
 }
@@ -66,9 +71,20 @@ Fault bearingFault(const BearingForm& bearing, const char* place) {
     return std::nullopt;
 }
 
-Fault directionFault(const Direction& direction, const char* place) {
-    if (const auto* angle = std::get_if<AngleForm>(&direction.form); angle && !std::isfinite(angle->value)) {
+Fault angleFault(double angle, const char* place) {
+    if (!std::isfinite(angle)) {
         return SketchFault{place, "is not a finite number; give an angle such as 25"};
+    }
+    if (std::fabs(angle) > kLargestAngle) {
+        return SketchFault{place,
+                           shortest(angle) + " is beyond 1e10 either way; give an angle within a full turn"};
+    }
+    return std::nullopt;
+}
+
+Fault directionFault(const Direction& direction, const char* place) {
+    if (const auto* angle = std::get_if<AngleForm>(&direction.form)) {
+        return angleFault(angle->value, place);
     }
     if (const auto* slope = std::get_if<SlopeForm>(&direction.form)) {
         return slopeFault(*slope, place);
@@ -101,8 +117,34 @@ Fault pinFault(const std::optional<LabelPin>& pin, const char* place) {
                                            "the label finds its own place"});
 }
 
+// A value in a unit of its own and the same in the sheet's, which the sketch is solved with.
+Fault typedFault(const Force& force, const Sketch& sketch) {
+    const auto& size = force.magnitude.typed;
+    if (size && force.magnitude != magnitudeOf(*size, sketch.forceUnit)) {
+        return SketchFault{".magnitude.unit", shownAsTyped(*size) + " is not the value beside it in " +
+                                                  std::string(symbolOf(sketch.forceUnit)) +
+                                                  "; leave one of them out"};
+    }
+    const auto* angle = std::get_if<AngleForm>(&force.direction.form);
+    if (angle && angle->typed && force.direction != directionOf(*angle->typed, sketch.angleUnit)) {
+        return SketchFault{".direction.unit",
+                           shownAsTyped(*angle->typed) + " is not the value beside it in " +
+                               std::string(nameOf(sketch.angleUnit)) + "; leave one of them out"};
+    }
+    return std::nullopt;
+}
+
+Fault tolerancesFault(const Force& force) {
+    if (Fault fault = toleranceFault(force.magnitude.plusMinus, isGiven(force.magnitude), kLargestMagnitude,
+                                     ".magnitude.plusMinus")) {
+        return fault;
+    }
+    return toleranceFault(force.direction.plusMinus, isGiven(force.direction), kLargestAngle,
+                          ".direction.plusMinus");
+}
+
 // The first fault of a force or the sum, its place relative to that vector.
-Fault vectorFault(const Force& force) {
+Fault vectorFault(const Force& force, const Sketch& sketch) {
     if (Fault fault = nameFault(force.name, ".name")) {
         return fault;
     }
@@ -114,12 +156,10 @@ Fault vectorFault(const Force& force) {
     if (Fault fault = directionFault(force.direction, ".direction")) {
         return fault;
     }
-    if (Fault fault =
-            toleranceFault(force.magnitude.plusMinus, isGiven(force.magnitude), ".magnitude.plusMinus")) {
+    if (Fault fault = tolerancesFault(force)) {
         return fault;
     }
-    if (Fault fault =
-            toleranceFault(force.direction.plusMinus, isGiven(force.direction), ".direction.plusMinus")) {
+    if (Fault fault = typedFault(force, sketch)) {
         return fault;
     }
     if (Fault fault = pinFault(force.label, ".label")) {
@@ -152,6 +192,11 @@ Fault sheetFault(const Sketch& sketch) {
     if (!std::isfinite(sketch.reference.axisDegrees)) {
         return SketchFault{"reference.axis", "is not a finite number; give degrees or +x, -x, +y, -y"};
     }
+    if (std::fabs(sketch.reference.axisDegrees) > kLargestAngle) {
+        return SketchFault{"reference.axis",
+                           shortest(sketch.reference.axisDegrees) +
+                               " is beyond 1e10 either way; give degrees within a full turn"};
+    }
     if (sketch.figures < 1 || sketch.figures > kMostFigures) {
         return SketchFault{"figures", std::to_string(sketch.figures) + " is outside 1 to 12; 3 is usual"};
     }
@@ -173,7 +218,7 @@ Fault forcesFault(const Sketch& sketch) {
     }
     std::unordered_set<std::string_view> names;
     for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
-        if (const Fault fault = vectorFault(sketch.forces[i])) {
+        if (const Fault fault = vectorFault(sketch.forces[i], sketch)) {
             return within(placeOf(i), fault);
         }
         if (!names.insert(sketch.forces[i].name).second) {
@@ -181,7 +226,7 @@ Fault forcesFault(const Sketch& sketch) {
                                "'" + sketch.forces[i].name + "' is taken; names are unique, give another"};
         }
     }
-    if (const Fault fault = vectorFault(sketch.sum)) {
+    if (const Fault fault = vectorFault(sketch.sum, sketch)) {
         return within("sum", fault);
     }
     if (names.count(sketch.sum.name) != 0) {

@@ -9,10 +9,6 @@ constexpr int kRadianDecimalsMore = 2; // a radian is some 57 times a degree
 // Within this many degrees of the axis a direction is called along or opposite to it.
 constexpr double kAlongAxisDegrees = 1e-9;
 
-int decimalsOf(const Sketch& sketch) {
-    return sketch.angleDecimals + (sketch.angleUnit == AngleUnit::rad ? kRadianDecimalsMore : 0);
-}
-
 std::string withAngleUnit(const std::string& number, AngleUnit unit) {
     switch (unit) {
     case AngleUnit::rad:
@@ -30,7 +26,7 @@ std::string shownBearing(const BearingForm& bearing) {
 }
 
 std::string smallestShownAngle(const Sketch& sketch) {
-    const int decimals = decimalsOf(sketch);
+    const int decimals = shownAngleDecimals(sketch);
     return withAngleUnit(fixedDecimals(std::pow(10.0, -decimals), decimals), sketch.angleUnit);
 }
 
@@ -48,8 +44,16 @@ std::string shownForceWithUnit(double value, const Sketch& sketch, Origin origin
     return shownForce(value, sketch, origin) + " " + std::string(symbolOf(sketch.forceUnit));
 }
 
+int shownAngleDecimals(const Sketch& sketch) {
+    return sketch.angleDecimals + (sketch.angleUnit == AngleUnit::rad ? kRadianDecimalsMore : 0);
+}
+
+double roundedAsShown(double angle, const Sketch& sketch) {
+    return roundedToDecimals(angle, shownAngleDecimals(sketch));
+}
+
 std::string shownAngle(double value, const Sketch& sketch, Origin origin) {
-    return withAngleUnit(fixedDecimals(value, decimalsOf(sketch), origin), sketch.angleUnit);
+    return withAngleUnit(fixedDecimals(value, shownAngleDecimals(sketch), origin), sketch.angleUnit);
 }
 
 std::string shownAngleFromRadians(double radians, const Sketch& sketch) {

@@ -14,13 +14,22 @@ namespace tailpoint {
 std::string shownForce(double value, const Sketch& sketch, Origin origin = Origin::computed);
 std::string shownForceWithUnit(double value, const Sketch& sketch, Origin origin = Origin::computed);
 
-/// "-3.6°", "0.44 rad", "27.8 gon": `value` in the sheet's angle unit, to its decimals (radians: two more).
+/// Decimals of an angle on this sheet, wherever one is shown, typed or dragged: those asked for, two more in
+/// radians. And the angle to that many.
+int shownAngleDecimals(const Sketch& sketch);
+double roundedAsShown(double angle, const Sketch& sketch);
+
+/// "-3.6°", "0.44 rad", "27.8 gon": `value` in the sheet's angle unit, to its decimals.
 std::string shownAngle(double value, const Sketch& sketch, Origin origin = Origin::computed);
 /// The same for an angle in radians (computed).
 std::string shownAngleFromRadians(double radians, const Sketch& sketch);
 
 /// A direction as given: "25.0°", "3 : 4", "N30°E" — or "to find".
 std::string shownAsGiven(const Direction& direction, const Sketch& sketch);
+
+/// "850 kgf", "27.8 ± 0.5 gon": in full, in its own unit.
+std::string shownAsTyped(const TypedForce& typed);
+std::string shownAsTyped(const TypedAngle& typed);
 
 /// "+x", "-y", "35.0° axis".
 std::string axisName(const Reference& reference);

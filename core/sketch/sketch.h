@@ -26,8 +26,25 @@ struct Reference {
 struct ToFind {
     bool operator==(const ToFind&) const = default;
 };
+/// A value that a file states in a unit of its own (`"unit"` beside it), as it stands there. It goes as soon
+/// as the value is changed; the value itself is always in the sheet's unit.
+struct TypedAngle {
+    double value = 0;
+    AngleUnit unit = AngleUnit::deg;
+    std::optional<double> plusMinus; ///< in the same unit
+    bool operator==(const TypedAngle&) const = default;
+};
+struct TypedForce {
+    double value = 0;
+    ForceUnit unit = ForceUnit::N;
+    std::optional<double> plusMinus;
+    bool operator==(const TypedForce&) const = default;
+};
+
 struct AngleForm {
-    double value = 0; ///< in the sheet's angle unit, from the reference axis in its sense; any finite number
+    double value =
+        0; ///< in the sheet's angle unit, from the reference axis in its sense; within kLargestAngle
+    std::optional<TypedAngle> typed{}; ///< then value and tolerance are those of directionOf
     bool operator==(const AngleForm&) const = default;
 };
 struct SlopeForm {
@@ -50,8 +67,13 @@ struct Direction {
 struct Magnitude {
     std::optional<double> value; ///< sheet's force unit, >= 0; empty: to find
     std::optional<double> plusMinus;
+    std::optional<TypedForce> typed{}; ///< then value and tolerance are those of magnitudeOf
     bool operator==(const Magnitude&) const = default;
 };
+
+/// A value in a unit of its own, converted into the sheet's.
+Magnitude magnitudeOf(const TypedForce& typed, ForceUnit sheet);
+Direction directionOf(const TypedAngle& typed, AngleUnit sheet);
 
 /// Where a label stands, from the middle of what it belongs to: points on paper to the right and up, at the
 /// figure's normal size.
@@ -79,6 +101,9 @@ inline constexpr int kMostAngleDecimals = 8;
 /// Magnitudes are 0 or within these, in the sheet's unit: no square or product of two leaves the range of
 /// double.
 inline constexpr double kSmallestMagnitude = 1e-150, kLargestMagnitude = 1e150;
+/// Angles and their tolerances, in the sheet's unit, either way: beyond it a double no longer tells a
+/// direction to the last digit that is shown, and the number fills a line.
+inline constexpr double kLargestAngle = 1e10;
 
 struct Sketch {
     std::string title;

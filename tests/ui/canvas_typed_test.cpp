@@ -161,7 +161,7 @@ TEST_F(CanvasTyped, TheScaleIsTypedAndChangesNothingButTheView) {
 }
 
 TEST_F(CanvasTyped, AScaleThatNoSheetHasIsRefusedWithTheMend) {
-    for (const char* bad : {"30", "-50", "0", "wide", "50 m"}) {
+    for (const char* bad : {"30", "-50", "0", "wide", "50 m", "1,000"}) {
         doubleClick(textAt(QStringLiteral("1 division = 50 N")));
         type(bad);
         EXPECT_TRUE(editor()->isOpen()) << bad;

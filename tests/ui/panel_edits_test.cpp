@@ -39,25 +39,60 @@ TEST(TypedIntoACell, AConvertedMagnitudeIsEchoedAndAPlainOneIsNot) {
         std::get<Taken>(typedInto(raft(), 0, Entry::magnitude, QStringLiteral("340"))).understood.isEmpty());
 }
 
-TEST(TypedIntoACell, ACommaThatLooksLikeGroupingIsEchoed) {
+TEST(TypedIntoACell, AGroupedNumberIsEchoedInFullAndAPlainOneIsNot) {
     const auto said = [](const char* typed) {
         return std::get<Taken>(typedInto(raft(), 0, Entry::magnitude, QString::fromUtf8(typed))).understood;
     };
-    EXPECT_EQ(said("2,500"), QStringLiteral("2,500 = 2.50 N: a comma is the decimal mark"));
+    EXPECT_EQ(said("1,234,567"), QStringLiteral("1,234,567 = 1234567 N"));
+    EXPECT_EQ(said("1.234,5"), QStringLiteral("1.234,5 = 1234.5 N"));
+    EXPECT_EQ(said("1,234.5 kN"), QStringLiteral("1,234.5 kN = 1234500 N"));
     EXPECT_EQ(said("2,5"), QString());
     EXPECT_EQ(said("2.500"), QString());
     EXPECT_EQ(said("0,2501"), QString());
 }
 
-TEST(PastedLines, AHeadingLineIsPassedOverAndAGroupingCommaIsTold) {
-    const Outcome pasted =
-        withLinesAdded(raft(), QStringLiteral("Force\tMagnitude\tDirection\nA\t1,200\t30\nB\t90\t10\n"));
+TEST(TypedIntoACell, ACommaThatMayPartThousandsIsRefusedWithBothReadings) {
+    for (const Entry cell : {Entry::magnitude, Entry::direction}) {
+        const Outcome outcome = typedInto(raft(), 0, cell, QStringLiteral("2,500"));
+        EXPECT_EQ(reason(outcome), QStringLiteral("2,500 may be 2.500 or 2500: write one of these"));
+        EXPECT_EQ(std::get<NotTaken>(outcome).readings,
+                  (QStringList{QStringLiteral("2.500"), QStringLiteral("2500")}));
+    }
+    EXPECT_TRUE(
+        std::get<NotTaken>(typedInto(raft(), 0, Entry::magnitude, QStringLiteral("x"))).readings.isEmpty());
+}
+
+TEST(TypedIntoACell, AnAngleOfManyDigitsIsRefusedInAShortLine) {
+    for (const QString& typed :
+         {QStringLiteral("1e300"), QString(300, u'9'), QString(200, u'9') + QStringLiteral(" gon")})
+        EXPECT_LT(reason(typedInto(raft(), 0, Entry::direction, typed)).size(), 100) << typed.toStdString();
+}
+
+TEST(PastedLines, AHeadingLineIsPassedOverAndACommaThatMayPartThousandsIsRefused) {
+    const QString heading = QStringLiteral("Force\tMagnitude\tDirection\n");
+    const Outcome pasted = withLinesAdded(raft(), heading + QStringLiteral("A\t1200\t30\nB\t90\t10\n"));
     EXPECT_EQ(taken(pasted).forces.size(), 4u);
-    EXPECT_EQ(taken(pasted).forces[2].magnitude.value, 1.2);
-    EXPECT_EQ(std::get<Taken>(pasted).understood,
-              QStringLiteral("2 forces added (1,200 = 1.20 N: a comma is the decimal mark)"));
+    EXPECT_EQ(taken(pasted).forces[2].magnitude.value, 1200);
+    EXPECT_EQ(reason(withLinesAdded(raft(), heading + QStringLiteral("A\t1,200\t30\nB\t90\t10\n"))),
+              QStringLiteral("Line 2: 1,200 may be 1.200 or 1200: write one of these"));
+    EXPECT_EQ(reason(withLinesAdded(raft(), QStringLiteral("A 90 10\nB 1,200 N 30"))),
+              QStringLiteral("Line 2: 1,200 may be 1.200 or 1200: write one of these"));
     EXPECT_TRUE(reason(withLinesAdded(raft(), QStringLiteral("A\t1\t2\nForce\tx\ty")))
                     .startsWith(QStringLiteral("Line 2")));
+}
+
+TEST(PastedLines, WhoseSpacesPartTheFieldsInTwoWaysAreRefused) {
+    // 250 at N E (north-east), or 250 N at E
+    EXPECT_TRUE(
+        reason(withLinesAdded(raft(), QStringLiteral("A 250 N E"))).contains(QStringLiteral("two ways")));
+    EXPECT_EQ(taken(withLinesAdded(raft(), QStringLiteral("A\t250 N\tE"))).forces[2].direction.form,
+              (Form{BearingForm{'N', 90, 'E'}}));
+    // a fourth column is no part of the angle
+    EXPECT_TRUE(reason(withLinesAdded(raft(), QStringLiteral("A 340 25 100")))
+                    .contains(QStringLiteral("two numbers")));
+    const Sketch after = taken(withLinesAdded(raft(), QStringLiteral("A 1 234 567")));
+    EXPECT_EQ(after.forces[2].magnitude.value, 1234);
+    EXPECT_EQ(after.forces[2].direction.form, (Form{AngleForm{567}}));
 }
 
 TEST(TypedIntoACell, ADirectionIsAnAngleASlopeOrABearing) {

@@ -179,6 +179,21 @@ TEST_F(WindowTest, AFileThatCantBeReadNeverReplacesTheSketch) {
     EXPECT_EQ(window->document().history().count(), 1) << "nor its undo steps";
 }
 
+TEST_F(WindowTest, ASketchWithAKeyThatCouldChangeAVerdictIsNotOpenedAndTheNoticeNamesIt) {
+    change();
+    const Sketch kept = window->document().sketch();
+    QFile limited(file("limited.json"));
+    ASSERT_TRUE(limited.open(QIODevice::WriteOnly));
+    limited.write(R"({"format": "tailpoint-sketch", "version": 1, "units": {"force": "N", "angle": "deg"},
+        "forces": [{"name": "P", "magnitude": 340, "direction": 25, "limit": 300}]})");
+    limited.close();
+    EXPECT_FALSE(window->openPath(file("limited.json")));
+    EXPECT_TRUE(child<QWidget>(*window, "notice")->isVisible());
+    EXPECT_TRUE(notice().contains(QStringLiteral("limit"))) << notice().toStdString();
+    EXPECT_TRUE(notice().contains(QStringLiteral("forces[0]"))) << notice().toStdString();
+    EXPECT_EQ(window->document().sketch(), kept);
+}
+
 TEST_F(WindowTest, AsksBeforeChangesAreLostAndStaysOnCancel) {
     change();
     bool asked = false;

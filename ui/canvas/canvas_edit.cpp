@@ -110,23 +110,24 @@ bool Canvas::Private::nudge(int vector, Nudged what, const Sketch& after, const 
 }
 
 /// The scale is no part of the sketch: it is how closely one looks at it.
-std::optional<QString> Canvas::Private::takeScale(const QString& text) {
+std::optional<NotTaken> Canvas::Private::takeScale(const QString& text) {
     const Sketch& sketch = scene.sketch();
     const Typed<TypedMagnitude> typed = parseMagnitude(text.trimmed().toStdString(), sketch.forceUnit);
     if (const auto* error = std::get_if<TypedError>(&typed)) {
-        return QString::fromStdString(error->message);
+        return notTaken(*error);
     }
     const double division = std::get<TypedMagnitude>(typed).value;
     const std::optional<double> scale = scaleOfDivision(division);
     if (!scale) {
-        return tr("A division is 1, 2 or 5 times a power of ten, such as 20 or 50.");
+        return NotTaken{tr("A division is 1, 2 or 5 times a power of ten, such as 20 or 50.")};
     }
     const View& now = scene.sheet().view();
     scene.zoomAbout(scene.sheet().toPixels(now.origin), *scale / now.scale);
     refresh();
     return divisionOf(scene.sheet().view()) == division
                ? std::nullopt
-               : std::optional(tr("The sheet can't be drawn at that scale; nearest to it is shown."));
+               : std::optional(
+                     NotTaken{tr("The sheet can't be drawn at that scale; nearest to it is shown.")});
 }
 
 void Canvas::Private::openScaleEditor() {
@@ -148,14 +149,14 @@ void Canvas::Private::openEditor(Cell cell, int vector) {
     const Question question =
         isForceCell(cell) ? forceQuestion(sketch, cell, vector)
                           : titleBlockQuestion(sketch, cell, keepsForces ? Numbers::convert : Numbers::keep);
-    const auto take = [this, question](const QString& text) -> std::optional<QString> {
+    const auto take = [this, question](const QString& text) -> std::optional<NotTaken> {
         const Outcome outcome = question.answer(scene.sketch(), text);
         if (const NotTaken* refused = std::get_if<NotTaken>(&outcome)) {
-            return refused->message;
+            return *refused;
         }
         const Taken& taken = std::get<Taken>(outcome);
         if (const auto fault = scene.document().edit(taken.sketch, question.step)) {
-            return QString::fromStdString(fault->message);
+            return NotTaken{QString::fromStdString(fault->message)};
         }
         if (!taken.understood.isEmpty()) {
             say(taken.understood);

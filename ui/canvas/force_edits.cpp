@@ -1,6 +1,7 @@
 #include "ui/canvas/force_edits.h"
 
 #include "core/quantity/decimals.h"
+#include "core/sketch/shown.h"
 
 #include <algorithm>
 #include <cmath>
@@ -71,10 +72,6 @@ double referredFromAbsolute(double degrees, const Sketch& sketch) {
     return normalized(value, sketch.angleUnit);
 }
 
-int shownAngleDecimals(const Sketch& sketch) {
-    return sketch.angleDecimals + (sketch.angleUnit == AngleUnit::rad ? 2 : 0);
-}
-
 double lastDigitOfAngle(const Sketch& sketch) {
     return std::pow(10.0, -shownAngleDecimals(sketch));
 }
@@ -86,6 +83,7 @@ double lastDigitOfMagnitude(double magnitude, const Sketch& sketch) {
 
 void setShownMagnitude(Force& force, double magnitude, const Sketch& sketch) {
     force.magnitude.value = roundedToFigures(magnitude, sketch.figures);
+    force.magnitude.typed.reset();
 }
 
 void setShownDirection(Force& force, double referred, const Sketch& sketch) {
@@ -93,8 +91,7 @@ void setShownDirection(Force& force, double referred, const Sketch& sketch) {
         force.direction.form = bearingAt(absoluteDegrees(referred, sketch), sketch.angleDecimals);
         return;
     }
-    const double shown =
-        roundedToDecimals(normalized(referred, sketch.angleUnit), shownAngleDecimals(sketch));
+    const double shown = roundedAsShown(normalized(referred, sketch.angleUnit), sketch);
     // 180.04 rounds to 180.0, which is written as such, but -180.0 is the same direction.
     force.direction.form = AngleForm{normalized(shown, sketch.angleUnit)};
 }

@@ -28,13 +28,11 @@ Polar polarOf(const Eigen::Vector2d& v, const Sketch& sketch);
 double absoluteDegrees(double referred, const Sketch& sketch);
 double referredFromAbsolute(double degrees, const Sketch& sketch);
 
-/// Decimals of an angle on this sheet: those asked for, two more in radians.
-int shownAngleDecimals(const Sketch& sketch);
 /// The step of the last shown digit.
 double lastDigitOfAngle(const Sketch& sketch);
 double lastDigitOfMagnitude(double magnitude, const Sketch& sketch);
 
-/// Sets a magnitude to the shown digits; the tolerance stays.
+/// Sets a magnitude to the shown digits, in the sheet's unit; the tolerance stays.
 void setShownMagnitude(Force& force, double magnitude, const Sketch& sketch);
 /// Sets a direction to the shown digits. A bearing stays a bearing; a slope becomes an angle, since the run
 /// and rise that somebody measured say nothing any more once the arrow was turned by hand.

@@ -1,5 +1,7 @@
 #include "ui/canvas/label_editor.h"
 
+#include "ui/document/readings.h"
+
 #include <QFocusEvent>
 #include <QKeyEvent>
 #include <algorithm>
@@ -23,6 +25,7 @@ QPalette notePalette(const Theme& theme) {
     QPalette palette;
     palette.setColor(QPalette::Window, theme.panel);
     palette.setColor(QPalette::WindowText, theme.warning);
+    palette.setColor(QPalette::Link, theme.warning);
     return palette;
 }
 
@@ -34,12 +37,17 @@ LabelEditor::LabelEditor(QWidget* sheet) : QLineEdit(sheet), m_note(new QLabel(s
     m_note->setObjectName(QStringLiteral("labelEditorNote"));
     m_note->setMargin(4);
     m_note->setAutoFillBackground(true);
+    m_note->setTextFormat(Qt::RichText);
+    m_note->setTextInteractionFlags(Qt::LinksAccessibleByMouse); // takes no focus from the field
     m_note->hide();
     hide();
     connect(this, &QLineEdit::textChanged, this, [this] {
         m_note->hide();
+        m_readings.clear();
         widen();
     });
+    connect(m_note, &QLabel::linkActivated, this,
+            [this](const QString& which) { takeReading(which.toInt()); });
 }
 
 void LabelEditor::open(const QRectF& over, const QString& text, const QString& what, const Theme& theme,
@@ -79,8 +87,10 @@ void LabelEditor::widen() {
     }
 }
 
-void LabelEditor::complain(const QString& why) {
-    m_note->setText(why);
+void LabelEditor::complain(const NotTaken& why) {
+    m_complaint = why.message;
+    m_readings = why.readings;
+    m_note->setText(withReadings(why));
     m_note->setWordWrap(false);
     QSize size = m_note->sizeHint();
     const int most = parentWidget()->width() - 4;
@@ -96,12 +106,19 @@ void LabelEditor::complain(const QString& why) {
     m_note->setGeometry(box);
     m_note->show();
     m_note->raise();
-    setAccessibleDescription(why);
+    setAccessibleDescription(why.message);
+}
+
+void LabelEditor::takeReading(qsizetype which) {
+    if (which < m_readings.size()) {
+        setText(QString(m_readings[which]));
+        commit();
+    }
 }
 
 bool LabelEditor::commit() {
     if (text() != m_first) {
-        if (const std::optional<QString> why = m_take(text())) {
+        if (const std::optional<NotTaken> why = m_take(text())) {
             complain(*why);
             return false;
         }
@@ -133,6 +150,8 @@ void LabelEditor::keyPressEvent(QKeyEvent* event) {
         leave();
     } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
         commit();
+    } else if (const auto which = readingOf(*event, m_readings)) {
+        takeReading(*which);
     } else {
         QLineEdit::keyPressEvent(event);
     }

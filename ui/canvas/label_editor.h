@@ -1,6 +1,8 @@
-// A small field over a label of the sheet. What isn't taken keeps its text and says why beside it.
+// A small field over a label of the sheet. What isn't taken keeps its text and says why beside it; of a
+// number that reads two ways a click or a key takes the one or the other.
 #pragma once
 
+#include "ui/document/given_edits.h"
 #include "ui/style/theme.h"
 
 #include <QLabel>
@@ -14,7 +16,7 @@ class LabelEditor : public QLineEdit {
     Q_OBJECT
 public:
     /// Tries to take the text; the answer says why not, and is empty when it was taken.
-    using Take = std::function<std::optional<QString>(const QString&)>;
+    using Take = std::function<std::optional<NotTaken>(const QString&)>;
 
     /// Hidden until opened; lives in `sheet`.
     explicit LabelEditor(QWidget* sheet);
@@ -24,7 +26,7 @@ public:
     bool isOpen() const { return m_open; }
     /// Closes without taking anything.
     void leave();
-    QString complaint() const { return m_note->isHidden() ? QString() : m_note->text(); }
+    QString complaint() const { return m_note->isHidden() ? QString() : m_complaint; }
 
 signals:
     void closed();
@@ -36,13 +38,15 @@ protected:
 private:
     bool commit();
     void close();
-    void complain(const QString& why);
+    void complain(const NotTaken& why);
+    void takeReading(qsizetype which);
     void place(const QRectF& over);
     void widen();
 
     QLabel* m_note;
     Take m_take;
-    QString m_first;
+    QString m_first, m_complaint;
+    QStringList m_readings; ///< of the text that was not taken
     bool m_open = false;
 };
 

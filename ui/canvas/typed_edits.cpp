@@ -28,7 +28,21 @@ std::pair<QString, QString> splitAtDirection(const QString& text) {
     return {text.left(found), text.mid(found + length)};
 }
 
-std::optional<double> axisFrom(const QString& text) {
+/// Readings of a part of a text as readings of the whole.
+NotTaken amid(NotTaken refused, const QString& before, const QString& after) {
+    for (QString& reading : refused.readings) {
+        reading = before + reading + after;
+    }
+    return refused;
+}
+
+/// What stands before and after a part of a text.
+std::pair<QString, QString> around(const QString& text, const QString& part) {
+    const qsizetype at = text.indexOf(part);
+    return {text.left(at), text.mid(at + part.size())};
+}
+
+std::optional<double> namedAxis(const QString& text) {
     static const QStringList names{QStringLiteral("+x"), QStringLiteral("+y"), QStringLiteral("-x"),
                                    QStringLiteral("-y")};
     QString plain = text;
@@ -37,13 +51,26 @@ std::optional<double> axisFrom(const QString& text) {
         plain.prepend(QLatin1Char('+'));
     }
     const qsizetype named = names.indexOf(plain);
-    if (named >= 0) {
-        return 90.0 * static_cast<double>(named);
+    return named >= 0 ? std::optional(90.0 * static_cast<double>(named)) : std::nullopt;
+}
+
+NotTaken noAxis() {
+    return {words::tr("Type an axis such as +x, -y or 35 (degrees), then ccw or cw.")};
+}
+
+/// Degrees of an axis, or why not.
+std::variant<double, NotTaken> axisFrom(const QString& text) {
+    if (const auto named = namedAxis(text)) {
+        return *named;
     }
+    QString plain = text;
     plain.remove(QChar(0x00B0));
     const Typed<double> number = parseNumber(utf8(plain));
-    const double* degrees = std::get_if<double>(&number);
-    return degrees != nullptr ? std::optional(*degrees) : std::nullopt;
+    if (const auto* degrees = std::get_if<double>(&number)) {
+        return *degrees;
+    }
+    const auto& error = std::get<TypedError>(number);
+    return error.readings.empty() ? noAxis() : notTaken(error);
 }
 
 std::optional<Sense> senseFrom(const QString& text) {
@@ -59,11 +86,18 @@ std::optional<Sense> senseFrom(const QString& text) {
 } // namespace
 
 Outcome withTypedMagnitude(const Sketch& sketch, int vector, const QString& text) {
-    const auto [size, direction] = splitAtDirection(text.trimmed());
+    const QString whole = text.trimmed();
+    const auto [size, direction] = splitAtDirection(whole);
     Outcome magnitude = typedInto(sketch, vector, Entry::magnitude, size);
-    const Taken* taken = std::get_if<Taken>(&magnitude);
-    return taken == nullptr || direction.isEmpty() ? magnitude
-                                                   : withTypedDirection(taken->sketch, vector, direction);
+    if (direction.isEmpty()) {
+        return magnitude;
+    }
+    if (auto* refused = std::get_if<NotTaken>(&magnitude)) {
+        return amid(std::move(*refused), {}, whole.mid(size.size()));
+    }
+    Outcome both = withTypedDirection(std::get<Taken>(magnitude).sketch, vector, direction);
+    auto* refused = std::get_if<NotTaken>(&both);
+    return refused ? amid(std::move(*refused), whole.left(whole.size() - direction.size()), {}) : both;
 }
 
 Outcome withTypedDirection(const Sketch& sketch, int vector, const QString& text) {
@@ -81,7 +115,8 @@ Outcome withTypedTitle(const Sketch& sketch, const QString& text) {
 }
 
 Outcome withTypedFigures(const Sketch& sketch, const QString& text) {
-    static const QRegularExpression number(QStringLiteral("^\\s*(\\d{1,3})\\b"));
+    static const QRegularExpression number(QStringLiteral("^\\s*(\\d{1,3})\\s*[a-z]*\\s*$"),
+                                           QRegularExpression::CaseInsensitiveOption);
     const QRegularExpressionMatch match = number.match(text);
     const int figures = match.hasMatch() ? match.captured(1).toInt() : 0;
     if (figures < 1 || figures > kMostFigures) {
@@ -93,21 +128,28 @@ Outcome withTypedFigures(const Sketch& sketch, const QString& text) {
 }
 
 Outcome withTypedReference(const Sketch& sketch, const QString& text, Numbers numbers) {
+    // A comma between digits is a decimal mark.
+    static const QRegularExpression apart(QStringLiteral("(?:\\s|,(?!\\d)|(?<!\\d),)+"));
     Reference reference = sketch.reference;
-    QStringList parts = text.toLower()
-                            .remove(QLatin1String("from "))
-                            .split(QRegularExpression(QStringLiteral("[,\\s]+")), Qt::SkipEmptyParts);
+    QString words = text.toLower();
+    QStringList parts = words.remove(QLatin1String("from ")).split(apart, Qt::SkipEmptyParts);
     if (!parts.isEmpty()) {
         if (const std::optional<Sense> sense = senseFrom(parts.last())) {
             reference.sense = *sense;
             parts.removeLast();
         }
     }
-    const std::optional<double> axis = parts.size() == 1 ? axisFrom(parts.first()) : std::nullopt;
-    if (!axis && !parts.isEmpty()) {
-        return NotTaken{words::tr("Type an axis such as +x, -y or 35 (degrees), then ccw or cw.")};
+    if (parts.size() > 1) {
+        return noAxis();
     }
-    reference.axisDegrees = axis.value_or(sketch.reference.axisDegrees);
+    if (!parts.isEmpty()) {
+        auto axis = axisFrom(parts.first());
+        if (auto* refused = std::get_if<NotTaken>(&axis)) {
+            const auto [before, after] = around(words, parts.first());
+            return amid(std::move(*refused), before, after);
+        }
+        reference.axisDegrees = std::get<double>(axis);
+    }
     return Taken{withReference(sketch, reference, numbers), {}};
 }
 

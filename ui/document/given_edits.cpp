@@ -1,6 +1,7 @@
 #include "ui/document/given_edits.h"
 
 #include "core/quantity/decimals.h"
+#include "core/quantity/text.h"
 #include "core/quantity/typed.h"
 #include "core/sketch/shown.h"
 #include "ui/document/sketch_document.h"
@@ -49,10 +50,25 @@ QString lastWord(const QString& typed) {
     return typed.mid(from);
 }
 
-/// "2,500": some write so for two thousand five hundred.
-bool looksGrouped(const QString& typed) {
-    static const QRegularExpression grouped(QStringLiteral("^[^.,]*\\d,\\d{3}(?![\\d.,])"));
+/// "1,234.5", "1,234,567": read one way only, and yet worth saying how.
+bool isGrouped(const QString& typed) {
+    static const QRegularExpression grouped(QStringLiteral("\\d[.,]\\d{3}[.,]\\d"));
     return typed.contains(grouped);
+}
+
+/// For messages: a text of any length in a line.
+QString inShort(const QString& typed) {
+    return text(oneLine(typed.toStdString()));
+}
+
+/// "75 lbf = 334 N"; a grouped number in full. Empty where nothing was converted.
+QString magnitudeUnderstood(const QString& typed, double value, const Sketch& sketch) {
+    const QString unit = lastWord(typed), own = text(symbolOf(sketch.forceUnit));
+    if (isGrouped(typed)) {
+        return Given::tr("%1 = %2 %3").arg(inShort(typed), text(shortest(value)), own);
+    }
+    const QString shown = onScreen(shownForceWithUnit(value, sketch, Origin::typed));
+    return unit.isEmpty() || unit == own ? QString() : Given::tr("%1 = %2").arg(inShort(typed), shown);
 }
 
 Outcome magnitudeTyped(const Sketch& sketch, int vector, const QString& typed) {
@@ -63,17 +79,11 @@ Outcome magnitudeTyped(const Sketch& sketch, int vector, const QString& typed) {
     }
     const auto read = parseMagnitude(typed.toStdString(), sketch.forceUnit);
     if (const auto* error = std::get_if<TypedError>(&read)) {
-        return NotTaken{text(error->message)};
+        return notTaken(*error);
     }
     const auto& magnitude = std::get<TypedMagnitude>(read);
     vectorOf(after, vector).magnitude = {magnitude.value, magnitude.plusMinus};
-    const QString echo = onScreen(shownForceWithUnit(magnitude.value, sketch, Origin::typed));
-    const QString unit = lastWord(typed);
-    const bool converted = !unit.isEmpty() && unit != text(symbolOf(sketch.forceUnit));
-    if (looksGrouped(typed)) {
-        return checked(std::move(after), Given::tr("%1 = %2: a comma is the decimal mark").arg(typed, echo));
-    }
-    return checked(std::move(after), converted ? Given::tr("%1 = %2").arg(typed, echo) : QString());
+    return checked(std::move(after), magnitudeUnderstood(typed, magnitude.value, sketch));
 }
 
 Direction directionFrom(const TypedDirection& typed) {
@@ -89,12 +99,15 @@ Direction directionFrom(const TypedDirection& typed) {
 }
 
 QString directionUnderstood(const QString& typed, const Direction& direction, const Sketch& sketch) {
-    const bool plain = std::holds_alternative<AngleForm>(direction.form) && lastWord(typed).isEmpty();
+    const auto* angle = std::get_if<AngleForm>(&direction.form);
+    if (angle && isGrouped(typed)) {
+        return Given::tr("%1 = %2").arg(inShort(typed), text(shortest(angle->value)));
+    }
     const auto referred = referredDirection(direction, sketch);
-    if (plain || !referred) {
+    if (!referred || (angle && lastWord(typed).isEmpty())) {
         return {};
     }
-    return Given::tr("%1 = %2").arg(typed, onScreen(directionWords(referred, sketch)));
+    return Given::tr("%1 = %2").arg(inShort(typed), onScreen(directionWords(referred, sketch)));
 }
 
 Outcome directionTyped(const Sketch& sketch, int vector, const QString& typed) {
@@ -105,7 +118,7 @@ Outcome directionTyped(const Sketch& sketch, int vector, const QString& typed) {
     }
     const auto read = parseDirection(typed.toStdString(), sketch.angleUnit);
     if (const auto* error = std::get_if<TypedError>(&read)) {
-        return NotTaken{text(error->message)};
+        return notTaken(*error);
     }
     const Direction direction = directionFrom(std::get<TypedDirection>(read));
     vectorOf(after, vector).direction = direction;
@@ -130,6 +143,14 @@ std::string directionInFull(const Direction& direction) {
 }
 
 } // namespace
+
+NotTaken notTaken(const TypedError& error) {
+    NotTaken refused{text(error.message)};
+    for (const std::string& reading : error.readings) {
+        refused.readings.append(text(reading));
+    }
+    return refused;
+}
 
 bool hasVector(const Sketch& sketch, int vector) {
     return vector == kSumIndex || (vector >= 0 && static_cast<std::size_t>(vector) < sketch.forces.size());

@@ -4,12 +4,15 @@
 #include "core/solve/solve.h"
 
 #include <QString>
+#include <QStringList>
 #include <variant>
 
 namespace tailpoint {
 
 class Result;
 class SketchDocument;
+
+struct TypedError;
 
 /// `vector` below is an index into the sketch's forces, or kSumIndex.
 enum class Entry { name, magnitude, direction };
@@ -19,15 +22,19 @@ struct Taken {
     Sketch sketch;
     QString understood;
 };
-/// One line: what is wrong, and the mend.
+/// One line: what is wrong, and the mend. Where a number reads two ways, the whole text in the one and the
+/// other way.
 struct NotTaken {
     QString message;
+    QStringList readings{};
 };
 using Outcome = std::variant<Taken, NotTaken>;
 
 const Force& vectorOf(const Sketch& sketch, int vector);
 Force& vectorOf(Sketch& sketch, int vector);
 bool hasVector(const Sketch& sketch, int vector);
+
+NotTaken notTaken(const TypedError& error);
 
 /// A typed text put into a cell. "?" and an empty text make a magnitude or a direction one to find.
 Outcome typedInto(const Sketch& sketch, int vector, Entry cell, const QString& text);

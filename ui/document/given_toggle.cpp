@@ -1,5 +1,6 @@
 // given -> to find and back, and the plain values that a new force begins with.
 #include "core/quantity/decimals.h"
+#include "core/sketch/shown.h"
 #include "ui/document/given_edits.h"
 #include "ui/document/sketch_document.h"
 
@@ -44,8 +45,7 @@ Magnitude magnitudeFor(const Result& result, int vector) {
 Direction directionFor(const Result& result, int vector) {
     const auto found = foundVector(result, vector);
     const double value = found ? found->direction.value_or(0) : 0;
-    const int decimals = result.sketch.angleDecimals + (result.sketch.angleUnit == AngleUnit::rad ? 2 : 0);
-    return {AngleForm{roundedToDecimals(value, decimals)}, {}};
+    return {AngleForm{roundedAsShown(value, result.sketch)}, {}};
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 #include "ui/document/given_edits.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 #include <QStringList>
 #include <set>
 
@@ -53,20 +54,37 @@ Read readFields(Sketch sheet, const Fields& fields) {
     return Pasted{sheet.forces[0], understood};
 }
 
-/// A unit or a grouping may put spaces inside a field: the first split whose fields both read is taken, and
-/// where none reads the plain one is, so that its reason is the one that is told.
+/// "25 100": two numbers where there is room for one. Spaces part the fields of such a line, so they don't
+/// group the digits of an angle too.
+bool holdsTwoNumbers(const QString& direction) {
+    static const QRegularExpression apart(QStringLiteral("\\d \\d"));
+    return direction.contains(apart);
+}
+
+NotTaken twoSplits() {
+    return {Lines::tr("its fields can be told apart in two ways; put tabs between them")};
+}
+
+/// A unit or a grouping may put spaces inside a field: the only split whose fields all read is taken; where
+/// none does, the reason of the plain one is told.
 Read readSpaced(const Sketch& sheet, const QStringList& parts) {
-    const auto split = [&](qsizetype at) {
-        return readFields(sheet, {parts[0], parts.mid(1, at - 1).join(u' '), parts.mid(at).join(u' ')});
-    };
-    Read plain = split(2);
-    for (qsizetype at = 3; at < parts.size() && std::holds_alternative<NotTaken>(plain); ++at) {
-        Read other = split(at);
-        if (std::holds_alternative<Pasted>(other)) {
-            return other;
+    std::optional<Read> plain, taken;
+    for (qsizetype at = 2; at < parts.size(); ++at) {
+        const QString direction = parts.mid(at).join(u' ');
+        Read read = readFields(sheet, {parts[0], parts.mid(1, at - 1).join(u' '), direction});
+        if (std::holds_alternative<Pasted>(read) && holdsTwoNumbers(direction)) {
+            read = NotTaken{
+                Lines::tr("'%1' holds two numbers; put tabs between the fields").arg(direction.left(40))};
+        }
+        if (std::holds_alternative<NotTaken>(read)) {
+            plain = plain ? plain : std::optional(std::move(read));
+        } else if (taken) {
+            return twoSplits();
+        } else {
+            taken = std::move(read);
         }
     }
-    return plain;
+    return taken ? *taken : *plain;
 }
 
 Read readLine(const Sketch& sheet, const QString& line) {

@@ -101,9 +101,20 @@ std::string givenDirection(const Force& force, const Sketch& sketch) {
     return out;
 }
 
+/// What else is to be said of a given force: nothing, or a unit of its own in the file, or that only its line
+/// is meant.
+std::string givenNote(const Force& force) {
+    std::string note = force.magnitude.typed ? "given as " + shownAsTyped(*force.magnitude.typed) : "";
+    const auto* angle = std::get_if<AngleForm>(&force.direction.form);
+    if (angle && angle->typed)
+        note += (note.empty() ? "given at " : " at ") + shownAsTyped(*angle->typed);
+    if (force.lineOfActionOnly)
+        note += note.empty() ? "line of action only" : ", line of action only";
+    return note;
+}
+
 std::vector<std::string> givenRow(const Force& force, const Sketch& sketch) {
-    return {force.name, givenMagnitude(force, sketch), givenDirection(force, sketch),
-            force.lineOfActionOnly ? "line of action only" : ""};
+    return {force.name, givenMagnitude(force, sketch), givenDirection(force, sketch), givenNote(force)};
 }
 
 std::string givenText(const Sketch& sketch) {

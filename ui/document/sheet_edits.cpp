@@ -41,14 +41,44 @@ double referredAgain(double value, const Sketch& before, const Sketch& after) {
     return normalized(withoutDust(ownAfter * absolute), after.angleUnit);
 }
 
+/// A value that the file states in a unit of its own is converted from there, not from what the sheet made of
+/// it; seen from another axis it is another value.
+void referAgain(Direction& direction, const Sketch& before, const Sketch& after) {
+    auto* angle = std::get_if<AngleForm>(&direction.form);
+    if (angle && angle->typed && before.reference == after.reference) {
+        direction = directionOf(*angle->typed, after.angleUnit);
+        return;
+    }
+    apply(direction.plusMinus, turnIn(after.angleUnit) / turnIn(before.angleUnit));
+    if (angle) {
+        *angle = AngleForm{referredAgain(angle->value, before, after)};
+    }
+}
+
 Sketch withAnglesFrom(const Sketch& before, Sketch after) {
-    const double factor = turnIn(after.angleUnit) / turnIn(before.angleUnit);
-    return eachVector(std::move(after), [&](Force& force) {
-        apply(force.direction.plusMinus, factor);
-        if (auto* angle = std::get_if<AngleForm>(&force.direction.form)) {
-            angle->value = referredAgain(angle->value, before, after);
+    return eachVector(std::move(after), [&](Force& force) { referAgain(force.direction, before, after); });
+}
+
+/// Numbers that stay where the unit changes are no longer those of the file's own unit.
+void keepNumbers(Force& force) {
+    force.magnitude.typed.reset();
+}
+void keepAngles(Force& force) {
+    if (auto* angle = std::get_if<AngleForm>(&force.direction.form)) {
+        angle->typed.reset();
+    }
+}
+
+void convertMagnitude(Magnitude& magnitude, ForceUnit from, ForceUnit to) {
+    if (magnitude.typed) {
+        magnitude = magnitudeOf(*magnitude.typed, to);
+        return;
+    }
+    for (auto* value : {&magnitude.value, &magnitude.plusMinus}) {
+        if (*value) {
+            *value = tidied(convert(**value, from, to));
         }
-    });
+    }
 }
 
 /// `sketch` with one vector given as `result` found it.
@@ -93,23 +123,24 @@ double tidied(double value) {
 Sketch withForceUnit(const Sketch& sketch, ForceUnit unit, Numbers numbers) {
     Sketch after = sketch;
     after.forceUnit = unit;
-    if (numbers == Numbers::keep || unit == sketch.forceUnit) {
+    if (unit == sketch.forceUnit) {
         return after;
     }
-    return eachVector(std::move(after), [&](Force& force) {
-        for (auto* value : {&force.magnitude.value, &force.magnitude.plusMinus}) {
-            if (*value) {
-                *value = tidied(convert(**value, sketch.forceUnit, unit));
-            }
-        }
-    });
+    if (numbers == Numbers::keep) {
+        return eachVector(std::move(after), keepNumbers);
+    }
+    return eachVector(std::move(after),
+                      [&](Force& force) { convertMagnitude(force.magnitude, sketch.forceUnit, unit); });
 }
 
 Sketch withAngleUnit(const Sketch& sketch, AngleUnit unit, Numbers numbers) {
     Sketch after = sketch;
     after.angleUnit = unit;
-    return numbers == Numbers::keep || unit == sketch.angleUnit ? after
-                                                                : withAnglesFrom(sketch, std::move(after));
+    if (unit == sketch.angleUnit) {
+        return after;
+    }
+    return numbers == Numbers::keep ? eachVector(std::move(after), keepAngles)
+                                    : withAnglesFrom(sketch, std::move(after));
 }
 
 Sketch withReference(const Sketch& sketch, Reference reference, Numbers numbers) {

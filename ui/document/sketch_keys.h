@@ -18,8 +18,9 @@ inline constexpr std::array<std::string_view, 6> kForceKeys{"name",  "magnitude"
                                                             "sense", "label",     "directionLabel"};
 inline constexpr std::array<std::string_view, 2> kUnitKeys{"force", "angle"};
 inline constexpr std::array<std::string_view, 2> kReferenceKeys{"axis", "sense"};
-inline constexpr std::array<std::string_view, 2> kMagnitudeKeys{"value", "plusMinus"};
-inline constexpr std::array<std::string_view, 4> kDirectionKeys{"value", "slope", "bearing", "plusMinus"};
+inline constexpr std::array<std::string_view, 3> kMagnitudeKeys{"value", "plusMinus", "unit"};
+inline constexpr std::array<std::string_view, 5> kDirectionKeys{"value", "slope", "bearing", "plusMinus",
+                                                                "unit"};
 
 /// Axes with a name; any other is a number of degrees counter-clockwise from +x.
 inline constexpr std::array<std::pair<std::string_view, double>, 4> kNamedAxes{

@@ -1,5 +1,6 @@
 #include "core/quantity/typed.h"
 #include "ui/document/json_text.h"
+#include "ui/document/refused_keys.h"
 #include "ui/document/sketch_json.h"
 #include "ui/document/sketch_keys.h"
 #include "ui/render/render.h"
@@ -13,6 +14,21 @@ namespace tailpoint {
 namespace {
 
 using Kind = JsonValue::Kind;
+
+/// The units there are, from the table of units, for messages.
+template <class Units, class Name>
+std::string listed(const Units& units, Name name) {
+    std::string list;
+    for (const auto unit : units)
+        list += (list.empty() ? "" : ", ") + std::string(name(unit));
+    return list;
+}
+std::string forceUnitNames() {
+    return listed(kForceUnits, [](ForceUnit unit) { return symbolOf(unit); });
+}
+std::string angleUnitNames() {
+    return listed(kAngleUnits, [](AngleUnit unit) { return nameOf(unit); });
+}
 
 /// Unwinds the reader; never leaves this file.
 struct Refusal {
@@ -107,6 +123,15 @@ void requireObject(const At& at, std::string_view mend) {
         refuseKind(at, mend);
 }
 
+/// A key that looks as if it changed a number or a verdict, and does not, ends the reading.
+void requireHarmlessKeys(const At& at, KeyPlace place) {
+    if (!at.is(Kind::object))
+        return;
+    for (const JsonMember& member : at.value.members)
+        if (auto fault = keyFault(member.key, place))
+            throw Refusal{at.path, std::move(*fault), member.value.offset};
+}
+
 JsonValue unknownKeys(const JsonValue& object, std::span<const std::string_view> known) {
     JsonValue rest;
     rest.kind = Kind::object;
@@ -153,7 +178,22 @@ std::optional<double> plusMinusIn(const At& at, bool given) {
     return value;
 }
 
-Magnitude readMagnitude(const At& at) {
+/// The unit of its own that a value has, if any.
+template <class Unit>
+std::optional<Unit> unitIn(const At& at, bool given, std::optional<Unit> (*read)(std::string_view),
+                           const std::string& units) {
+    const auto unit = at.maybe("unit");
+    if (!unit || unit->is(Kind::null))
+        return std::nullopt;
+    const auto found = read(textIn(*unit, "write one of " + units + " in double quotes"));
+    if (!found)
+        unit->refuse(inQuotes(unit->value.text) + " is no unit known here; write one of " + units);
+    if (!given)
+        unit->refuse("stands beside no number; give the value, or take the unit out");
+    return found;
+}
+
+Magnitude readMagnitude(const At& at, ForceUnit sheet) {
     Magnitude magnitude;
     if (at.is(Kind::null))
         return magnitude;
@@ -161,11 +201,13 @@ Magnitude readMagnitude(const At& at) {
         magnitude.value = numberIn(at, ", or null if it is to be found");
         return magnitude;
     }
+    requireHarmlessKeys(at, KeyPlace::magnitude);
     const At value = at.require("value", "write a number, or null if it is to be found");
     if (!value.is(Kind::null))
         magnitude.value = numberIn(value, ", or null if it is to be found");
     magnitude.plusMinus = plusMinusIn(at, magnitude.value.has_value());
-    return magnitude;
+    const auto unit = unitIn(at, magnitude.value.has_value(), forceUnitFrom, forceUnitNames());
+    return unit ? magnitudeOf({*magnitude.value, *unit, magnitude.plusMinus}, sheet) : magnitude;
 }
 
 SlopeForm readSlope(const At& at) {
@@ -183,7 +225,8 @@ BearingForm readBearing(const At& at) {
     return {direction->from, direction->degrees, direction->toward};
 }
 
-Direction readDirectionObject(const At& at) {
+Direction readDirectionObject(const At& at, AngleUnit sheet) {
+    requireHarmlessKeys(at, KeyPlace::direction);
     const auto value = at.maybe("value"), slope = at.maybe("slope"), bearing = at.maybe("bearing");
     const int forms = (value ? 1 : 0) + (slope ? 1 : 0) + (bearing ? 1 : 0);
     if (forms != 1)
@@ -197,12 +240,14 @@ Direction readDirectionObject(const At& at) {
     else if (!value->is(Kind::null))
         direction.form = AngleForm{numberIn(*value, ", or null if it is to be found")};
     direction.plusMinus = plusMinusIn(at, isGiven(direction));
-    return direction;
+    const auto* angle = std::get_if<AngleForm>(&direction.form);
+    const auto unit = unitIn(at, angle != nullptr, angleUnitFrom, angleUnitNames());
+    return unit ? directionOf({angle->value, *unit, direction.plusMinus}, sheet) : direction;
 }
 
-Direction readDirection(const At& at) {
+Direction readDirection(const At& at, AngleUnit sheet) {
     if (at.is(Kind::object))
-        return readDirectionObject(at);
+        return readDirectionObject(at, sheet);
     if (at.is(Kind::null))
         return {};
     return {AngleForm{numberIn(at, ", a slope or a bearing, or null if it is to be found")}, {}};
@@ -244,30 +289,35 @@ void readPins(const At& at, Force& force) {
     force.directionLabel = readPin(at, "directionLabel");
 }
 
-Force readForce(const At& at) {
+Force readForce(const At& at, const Sketch& sheet) {
     requireObject(at, "write a force, as {\"name\": \"P\", \"magnitude\": 340, \"direction\": 25}");
+    requireHarmlessKeys(at, KeyPlace::force);
     Force force;
     force.name = textIn(at.require("name", "give the force a name"), "write a name in double quotes");
-    force.magnitude = readMagnitude(at.require("magnitude", "write a number, or null if it is to be found"));
-    force.direction = readDirection(at.require("direction", "write a number, or null if it is to be found"));
+    force.magnitude = readMagnitude(at.require("magnitude", "write a number, or null if it is to be found"),
+                                    sheet.forceUnit);
+    force.direction = readDirection(at.require("direction", "write a number, or null if it is to be found"),
+                                    sheet.angleUnit);
     force.lineOfActionOnly = readEither(at);
     readPins(at, force);
     force.carried = carriedBy(at);
     return force;
 }
 
-Force readSum(const std::optional<At>& at, const std::vector<Force>& forces) {
+Force readSum(const std::optional<At>& at, const Sketch& sheet) {
     Force sum;
-    sum.name = defaultSumName(forces);
+    sum.name = defaultSumName(sheet.forces);
     if (!at || at->is(Kind::null))
         return sum;
     requireObject(*at, "write the sum, as {\"name\": \"R\", \"magnitude\": null, \"direction\": null}");
+    requireHarmlessKeys(*at, KeyPlace::force);
     if (const auto name = at->maybe("name"); name && !name->is(Kind::null))
         sum.name = textIn(*name, "write a name in double quotes");
-    sum.magnitude = readMagnitude(at->require("magnitude", "write a number, or null if it is to be found"));
+    sum.magnitude = readMagnitude(at->require("magnitude", "write a number, or null if it is to be found"),
+                                  sheet.forceUnit);
     const auto direction = at->maybe("direction");
     if (direction)
-        sum.direction = readDirection(*direction);
+        sum.direction = readDirection(*direction, sheet.angleUnit);
     else if (sum.magnitude.value != 0.0)
         at->require("direction", "write a number, or null if it is to be found (only a zero sum needs none)");
     sum.lineOfActionOnly = readEither(*at);
@@ -276,28 +326,29 @@ Force readSum(const std::optional<At>& at, const std::vector<Force>& forces) {
     return sum;
 }
 
-std::vector<Force> readForces(const At& at) {
+std::vector<Force> readForces(const At& at, const Sketch& sheet) {
     if (!at.is(Kind::array))
         refuseKind(at,
                    "write a list of forces, as [{\"name\": \"P\", \"magnitude\": 340, \"direction\": 25}]");
     std::vector<Force> forces;
     forces.reserve(at.value.items.size());
     for (const JsonValue& item : at.value.items)
-        forces.push_back(readForce({item, at.path + '[' + std::to_string(forces.size()) + ']'}));
+        forces.push_back(readForce({item, at.path + '[' + std::to_string(forces.size()) + ']'}, sheet));
     return forces;
 }
 
 void readUnits(const At& at, Sketch& sketch) {
     requireObject(at, "write the units, as {\"force\": \"N\", \"angle\": \"deg\"}");
-    const At force = at.require("force", "write one of N, kN, lbf, kip, kgf");
-    const At angle = at.require("angle", "write one of deg, rad, gon");
+    requireHarmlessKeys(at, KeyPlace::units);
+    const At force = at.require("force", "write one of " + forceUnitNames());
+    const At angle = at.require("angle", "write one of " + angleUnitNames());
     const auto forceUnit =
         forceUnitFrom(textIn(force, "write one of \"N\", \"kN\", \"lbf\", \"kip\", \"kgf\""));
     const auto angleUnit = angleUnitFrom(textIn(angle, "write one of \"deg\", \"rad\", \"gon\""));
     if (!forceUnit)
-        force.refuse(inQuotes(force.value.text) + " is no known unit; write one of N, kN, lbf, kip, kgf");
+        force.refuse(inQuotes(force.value.text) + " is no known unit; write one of " + forceUnitNames());
     if (!angleUnit)
-        angle.refuse(inQuotes(angle.value.text) + " is no known unit; write one of deg, rad, gon");
+        angle.refuse(inQuotes(angle.value.text) + " is no known unit; write one of " + angleUnitNames());
     sketch.forceUnit = *forceUnit;
     sketch.angleUnit = *angleUnit;
 }
@@ -324,6 +375,7 @@ Reference readReference(const std::optional<At>& at) {
     if (!at)
         return reference;
     requireObject(*at, "write the reference, as {\"axis\": \"+x\", \"sense\": \"ccw\"}");
+    requireHarmlessKeys(*at, KeyPlace::reference);
     if (const auto axis = at->maybe("axis"))
         reference.axisDegrees = readAxis(*axis);
     if (const auto sense = at->maybe("sense"))
@@ -356,6 +408,7 @@ std::string carriedByFile(const At& file) {
 Sketch readFile(const At& file) {
     requireObject(file, "a sketch is an object and begins with {");
     requireVersion(file);
+    requireHarmlessKeys(file, KeyPlace::sketch);
     Sketch sketch;
     if (const auto title = file.maybe("title"))
         sketch.title = textIn(*title, "write the title in double quotes");
@@ -365,8 +418,8 @@ Sketch readFile(const At& file) {
         sketch.figures = integerIn(*figures);
     if (const auto decimals = file.maybe("decimals"))
         sketch.angleDecimals = integerIn(*decimals);
-    sketch.forces = readForces(file.require("forces", "write \"forces\": [ ... ]"));
-    sketch.sum = readSum(file.maybe("sum"), sketch.forces);
+    sketch.forces = readForces(file.require("forces", "write \"forces\": [ ... ]"), sketch);
+    sketch.sum = readSum(file.maybe("sum"), sketch);
     if (const auto smallest = file.maybe("smallest"); smallest && !smallest->is(Kind::null))
         sketch.smallest = textIn(*smallest, "write the name of a force or of the sum in double quotes");
     if (const auto caution = file.maybe("caution"); caution && !caution->is(Kind::null))

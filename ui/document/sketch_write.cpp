@@ -42,13 +42,27 @@ private:
     JsonValue m_object;
 };
 
+std::string toleranceText(std::optional<double> plusMinus) {
+    return plusMinus ? ", \"plusMinus\": " + shortest(*plusMinus) : "";
+}
+
+/// A value in a unit of its own, as it stood in the file.
+template <class Typed>
+std::string typedText(const Typed& typed, std::string_view unit, const std::string& extra) {
+    return "{ \"value\": " + shortest(typed.value) + toleranceText(typed.plusMinus) +
+           ", \"unit\": " + jsonString(unit) + extra + " }";
+}
+
+std::string valueText(std::optional<double> number, std::optional<double> plusMinus,
+                      const std::string& extra) {
+    const std::string value = number ? shortest(*number) : "null";
+    return !plusMinus && extra.empty() ? value
+                                       : "{ \"value\": " + value + toleranceText(plusMinus) + extra + " }";
+}
+
 std::string magnitudeText(const Magnitude& magnitude, const std::string& extra) {
-    const std::string value = magnitude.value ? shortest(*magnitude.value) : "null";
-    if (!magnitude.plusMinus && extra.empty())
-        return value;
-    const std::string tolerance =
-        magnitude.plusMinus ? ", \"plusMinus\": " + shortest(*magnitude.plusMinus) : "";
-    return "{ \"value\": " + value + tolerance + extra + " }";
+    return magnitude.typed ? typedText(*magnitude.typed, symbolOf(magnitude.typed->unit), extra)
+                           : valueText(magnitude.value, magnitude.plusMinus, extra);
 }
 
 std::string bearingText(const BearingForm& bearing) {
@@ -58,16 +72,16 @@ std::string bearingText(const BearingForm& bearing) {
 }
 
 std::string directionText(const Direction& direction, const std::string& extra) {
-    const std::string tolerance =
-        direction.plusMinus ? ", \"plusMinus\": " + shortest(*direction.plusMinus) : "";
+    const std::string tolerance = toleranceText(direction.plusMinus);
     if (const auto* slope = std::get_if<SlopeForm>(&direction.form))
         return "{ \"slope\": [" + shortest(slope->run) + ", " + shortest(slope->rise) + "]" + tolerance +
                extra + " }";
     if (const auto* bearing = std::get_if<BearingForm>(&direction.form))
         return "{ \"bearing\": " + jsonString(bearingText(*bearing)) + tolerance + extra + " }";
     const auto* angle = std::get_if<AngleForm>(&direction.form);
-    const std::string value = angle ? shortest(angle->value) : "null";
-    return tolerance.empty() && extra.empty() ? value : "{ \"value\": " + value + tolerance + extra + " }";
+    if (angle && angle->typed)
+        return typedText(*angle->typed, nameOf(angle->typed->unit), extra);
+    return valueText(angle ? std::optional(angle->value) : std::nullopt, direction.plusMinus, extra);
 }
 
 std::string pinText(const char* key, const std::optional<LabelPin>& pin) {

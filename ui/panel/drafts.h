@@ -4,12 +4,14 @@
 #include "core/sketch/sketch.h"
 
 #include <QString>
+#include <QStringList>
 #include <map>
 
 namespace tailpoint {
 
 struct Draft {
     QString text, message;
+    QStringList readings{}; ///< of a number in it that reads two ways
 };
 
 /// Kept by the vector's name and the column: rows may move.

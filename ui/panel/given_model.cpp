@@ -94,7 +94,10 @@ QString GivenModel::noteOf(int vector) const {
     if (force.lineOfActionOnly) {
         return tr("either sense");
     }
-    return vector == kSumIndex ? isEquilibrium(sketch) ? tr("\u03a3F = 0") : tr("sum") : QString();
+    if (vector == kSumIndex) {
+        return isEquilibrium(sketch) ? tr("\u03a3F = 0") : tr("sum");
+    }
+    return asTyped(vector, Entry::magnitude);
 }
 
 QVariant GivenModel::shown(int vector, int column) const {
@@ -135,8 +138,37 @@ bool GivenModel::shownInFull(int vector, Entry cell) const {
         return roundedToFigures(*force.magnitude.value, sketch.figures) == *force.magnitude.value;
     }
     const auto* angle = std::get_if<AngleForm>(&force.direction.form);
-    return cell != Entry::direction || !angle ||
-           roundedToDecimals(angle->value, sketch.angleDecimals) == angle->value;
+    return cell != Entry::direction || !angle || roundedAsShown(angle->value, sketch) == angle->value;
+}
+
+/// As it stands in the file, where that has a unit of its own.
+QString GivenModel::asTyped(int vector, Entry cell) const {
+    const Force& force = vectorOf(m_document.sketch(), vector);
+    const auto* angle = std::get_if<AngleForm>(&force.direction.form);
+    if (cell == Entry::magnitude && force.magnitude.typed) {
+        return text(shownAsTyped(*force.magnitude.typed));
+    }
+    return cell == Entry::direction && angle && angle->typed ? text(shownAsTyped(*angle->typed)) : QString();
+}
+
+/// The sheet's unit as it stands behind a number.
+QString GivenModel::unitBehind(Entry cell) const {
+    const Sketch& sketch = m_document.sketch();
+    if (cell == Entry::direction && sketch.angleUnit == AngleUnit::deg) {
+        return QStringLiteral("\u00b0");
+    }
+    return u' ' + text(cell == Entry::magnitude ? symbolOf(sketch.forceUnit) : nameOf(sketch.angleUnit));
+}
+
+/// For the tooltip: what is kept where the cell shows less.
+QString GivenModel::kept(int vector, Entry cell) const {
+    const QString full = onScreen(editedText(m_document.sketch(), vector, cell));
+    const QString typed = onScreen(asTyped(vector, cell));
+    if (!typed.isEmpty()) {
+        return tr("given as %1, kept as %2").arg(typed, full + unitBehind(cell));
+    }
+    return shownInFull(vector, cell) ? tr("Type a value; Space makes it given or one to find")
+                                     : tr("kept as %1").arg(full);
 }
 
 QString GivenModel::accessible(const QModelIndex& index) const {
@@ -151,7 +183,9 @@ QString GivenModel::accessible(const QModelIndex& index) const {
     if (const Draft* draft = draftAt(index)) {
         return tr("%1 of %2: %3, not taken: %4").arg(what, name, draft->text, draft->message);
     }
-    return tr("%1 of %2: %3").arg(what, name, value);
+    const QString typed = cell ? asTyped(vector, *cell) : QString();
+    return typed.isEmpty() ? tr("%1 of %2: %3").arg(what, name, value)
+                           : tr("%1 of %2: %3, given as %4").arg(what, name, value, typed);
 }
 
 QVariant GivenModel::data(const QModelIndex& index, int role) const {
@@ -181,8 +215,7 @@ QVariant GivenModel::data(const QModelIndex& index, int role) const {
         if (*cell == Entry::name) {
             return text(vectorOf(sketch, vector).name);
         }
-        return shownInFull(vector, *cell) ? tr("Type a value; Space makes it given or one to find")
-                                          : tr("kept as %1").arg(editedText(sketch, vector, *cell));
+        return kept(vector, *cell);
     case ToFindRole:
         return !draft && cell && isToFind(sketch, vector, *cell) &&
                shown(vector, index.column()) == tr("to find");
@@ -219,14 +252,14 @@ bool GivenModel::setData(const QModelIndex& index, const QVariant& value, int ro
     }
     const Outcome outcome = tried(index, typed);
     if (const auto* reason = std::get_if<NotTaken>(&outcome)) {
-        keepDraft(index, typed, reason->message);
+        keepDraft(index, typed, *reason);
         return false;
     }
     const auto& accepted = std::get<Taken>(outcome);
     m_drafts.drop(nameAt(index), index.column());
     const QString steps[]{tr("Rename"), tr("Type a magnitude"), tr("Type a direction")};
     if (const auto fault = m_document.edit(accepted.sketch, steps[static_cast<int>(*cell)])) {
-        keepDraft(index, typed, text(fault->message));
+        keepDraft(index, typed, {text(fault->message)});
         return false;
     }
     emit dataChanged(index, index);
@@ -234,10 +267,16 @@ bool GivenModel::setData(const QModelIndex& index, const QVariant& value, int ro
     return true;
 }
 
-void GivenModel::keepDraft(const QModelIndex& index, const QString& typed, const QString& message) {
-    m_drafts.keep(nameAt(index), index.column(), {typed, message});
+void GivenModel::keepDraft(const QModelIndex& index, const QString& typed, const NotTaken& why) {
+    m_drafts.keep(nameAt(index), index.column(), {typed, why.message, why.readings});
     emit dataChanged(index, index);
-    emit refused(index, message);
+    emit refused(index, why.message);
+}
+
+std::optional<NotTaken> GivenModel::whyNotTaken(const QModelIndex& index) const {
+    const bool inside = index.isValid() && hasVector(m_document.sketch(), vectorAt(index.row()));
+    const Draft* draft = inside ? draftAt(index) : nullptr;
+    return draft ? std::optional(NotTaken{draft->message, draft->readings}) : std::nullopt;
 }
 
 void GivenModel::forgetDrafts() {

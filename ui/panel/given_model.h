@@ -42,6 +42,8 @@ public:
     QString lines(const std::vector<int>& vectors) const;
     void discardDraft(const QModelIndex& index);
     void forgetDrafts();
+    /// Why the text that waits in a cell was not taken; empty where none waits.
+    std::optional<NotTaken> whyNotTaken(const QModelIndex& index) const;
     /// "P: ..." of the first text that still waits to be mended; empty where there is none.
     QString waitingFault() const { return m_drafts.firstFault(); }
 
@@ -56,7 +58,10 @@ private:
     QString noteOf(int vector) const;
     QString accessible(const QModelIndex& index) const;
     bool shownInFull(int vector, Entry cell) const;
-    void keepDraft(const QModelIndex& index, const QString& text, const QString& message);
+    QString asTyped(int vector, Entry cell) const;
+    QString unitBehind(Entry cell) const;
+    QString kept(int vector, Entry cell) const;
+    void keepDraft(const QModelIndex& index, const QString& text, const NotTaken& why);
 
     SketchDocument& m_document;
     int m_forces = 0;

@@ -1,5 +1,6 @@
 #include "ui/panel/given_view.h"
 
+#include "ui/document/readings.h"
 #include "ui/document/sketch_document.h"
 #include "ui/panel/panel_parts.h"
 #include "ui/style/symbols.h"
@@ -10,6 +11,7 @@
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
+#include <QShortcut>
 #include <QVBoxLayout>
 
 namespace tailpoint {
@@ -27,6 +29,15 @@ GivenView::GivenView(SketchDocument& document, QWidget* parent)
     column->addWidget(m_fault);
     m_fault->setWordWrap(true);
     m_fault->setForegroundRole(QPalette::BrightText);
+    m_fault->setTextFormat(Qt::RichText);
+    m_fault->setTextInteractionFlags(Qt::LinksAccessibleByMouse); // takes no focus from the field
+    connect(m_fault, &QLabel::linkActivated, this,
+            [this](const QString& which) { takeReading(which.toInt()); });
+    for (const int which : {0, 1}) { // as readingOf() says; a field hands such keys on
+        auto* key = new QShortcut(QKeySequence(Qt::ALT | Qt::Key(Qt::Key_1 + which)), this);
+        key->setContext(Qt::WidgetWithChildrenShortcut);
+        connect(key, &QShortcut::activated, this, [this, which] { takeReading(which); });
+    }
     m_fault->setContentsMargins(8, 3, 8, 0);
     m_fault->hide();
     auto* foot = new QHBoxLayout; // the line stands beside the button: nothing moves when it speaks
@@ -78,15 +89,42 @@ void GivenView::forgetDrafts() {
 }
 
 void GivenView::say(const QString& line, bool fault) {
-    m_line->setText(fault ? QString() : line);
-    m_fault->setText(QStringLiteral("\u25b2 ") + line);
-    m_fault->setVisible(fault);
+    if (fault) {
+        sayWhy({line});
+        return;
+    }
+    m_readings.clear();
+    m_line->setText(line);
+    m_fault->hide();
+}
+
+void GivenView::sayWhy(const NotTaken& why, const QModelIndex& cell) {
+    m_asked = cell;
+    m_readings = why.readings;
+    m_line->clear();
+    m_fault->setText(QStringLiteral("\u25b2 ") + withReadings(why));
+    m_fault->show();
+}
+
+/// The one reading or the other of a number in place of the text that was typed.
+void GivenView::takeReading(qsizetype which) {
+    if (which >= m_readings.size() || !m_asked.isValid()) {
+        return;
+    }
+    const QModelIndex cell = m_asked;
+    const QString reading = m_readings[which];
+    m_table->dropTyping();
+    m_table->setCurrentIndex(cell);
+    m_model->setData(cell, reading);
 }
 
 /// The reason of a cell whose text was not taken, else that of any other that still waits to be mended.
 void GivenView::sayCell(const QModelIndex& cell) {
-    const QString own = cell.data(FaultRole).toString();
-    const QString fault = own.isEmpty() ? m_model->waitingFault() : own;
+    if (const auto why = m_model->whyNotTaken(cell)) {
+        sayWhy(*why, cell);
+        return;
+    }
+    const QString fault = m_model->waitingFault();
     say(fault, !fault.isEmpty());
 }
 
@@ -94,7 +132,7 @@ void GivenView::sayCell(const QModelIndex& cell) {
 void GivenView::onTyping(const QModelIndex& cell, const QString& typed) {
     const Outcome outcome = m_model->tried(cell, typed);
     if (const auto* reason = std::get_if<NotTaken>(&outcome)) {
-        say(reason->message, true);
+        sayWhy(*reason, cell);
         return;
     }
     say(std::get<Taken>(outcome).understood, false);

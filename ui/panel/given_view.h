@@ -89,6 +89,8 @@ signals:
 
 private:
     void say(const QString& line, bool fault);
+    void sayWhy(const NotTaken& why, const QModelIndex& cell = {});
+    void takeReading(qsizetype which);
     void sayCell(const QModelIndex& index);
     void onTyping(const QModelIndex& index, const QString& typed);
     void onSelection();
@@ -100,7 +102,9 @@ private:
     GivenModel* m_model;
     GivenDelegate* m_delegate;
     GivenTable* m_table;
-    QLabel *m_line, *m_fault; ///< what was understood; why not
+    QLabel *m_line, *m_fault;      ///< what was understood; why not
+    QPersistentModelIndex m_asked; ///< the cell whose number reads two ways
+    QStringList m_readings;
     int m_steps = 0;          ///< of the undo stack, when last told
     bool m_following = false; ///< the selection comes from outside
 };

@@ -93,7 +93,7 @@ TEST_F(OpenFiles, ReloadingIsOneStepThatCanBeUndone) {
     EXPECT_EQ(document.sketch().title, "them");
     EXPECT_FALSE(document.isModified());
     EXPECT_EQ(document.file().now(), Now::same);
-    document.undoStack().undo();
+    document.undo();
     EXPECT_EQ(document.sketch().title, "changed here");
     EXPECT_TRUE(document.isModified());
     put(file, "no sketch");

@@ -33,6 +33,8 @@ const QSet<QString>& knownKeywords() {
                                  "maxItems",
                                  "anyOf",
                                  "oneOf",
+                                 "not",
+                                 "propertyNames",
                                  "minimum",
                                  "maximum",
                                  "exclusiveMinimum",
@@ -117,6 +119,8 @@ QString Schema::check(const QJsonValue& value, const QJsonObject& schema, const 
         return said(path, "anyOf");
     if (has("oneOf") && howManyFit(value, the("oneOf").toArray()) != 1)
         return said(path, "oneOf");
+    if (has("not") && check(value, the("not").toObject(), {}).isEmpty())
+        return said(path, "not");
     if (value.isObject())
         return checkObject(value.toObject(), schema, path);
     return value.isArray() ? checkArray(value.toArray(), schema, path) : QString();
@@ -128,6 +132,10 @@ QString Schema::checkObject(const QJsonObject& object, const QJsonObject& schema
             return path + QLatin1String(": required ") + key.toString();
     if (!countKept(object.size(), schema, "minProperties", "maxProperties"))
         return said(path, "number of keys");
+    const QJsonObject names = schema[QLatin1String("propertyNames")].toObject();
+    for (const QString& key : object.keys())
+        if (!check(key, names, path).isEmpty())
+            return path + QLatin1String(": key ") + key;
     const QJsonObject properties = schema[QLatin1String("properties")].toObject();
     for (const QString& key : object.keys()) {
         const QJsonObject inner =

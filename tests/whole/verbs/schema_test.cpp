@@ -46,6 +46,15 @@ TEST(Schemas, RefuseWhatTheProgramRefuses) {
               "$.forces[0].direction: anyOf");
     EXPECT_EQ(faultIn(sketches, sketch(force("P", "1", R"({"slope": [1, 2], "bearing": "N30E"})"))),
               "$.forces[0].direction: anyOf");
+    EXPECT_EQ(faultIn(sketches, sketch(force("P", R"({"value": 850, "unit": "kgf"})", "2"))), "");
+    EXPECT_EQ(faultIn(sketches, sketch(force("P", R"({"value": 850, "unit": "kg"})", "2"))),
+              "$.forces[0].magnitude: anyOf");
+    EXPECT_EQ(faultIn(sketches, sketch(force("P", "1", R"({"value": 2, "unit": "gon"})"))), "");
+    EXPECT_EQ(faultIn(sketches, sketch(force("P", "1", "1e300"))), "$.forces[0].direction: anyOf");
+    EXPECT_EQ(faultIn(sketches, sketch(R"({"name": "P", "magnitude": 1, "direction": 2, "limit": 3})")),
+              "$.forces[0]: key limit");
+    EXPECT_EQ(faultIn(sketches, sketch(force("P", R"({"value": 1, "tolerance": 2})", "2"))),
+              "$.forces[0].magnitude: anyOf");
     EXPECT_EQ(faultIn(sketches, sketch(force("", "1", "2"))), "$.forces[0].name: limits");
     EXPECT_EQ(faultIn(sketches, sketch(R"({"name": "P", "magnitude": 1})")),
               "$.forces[0]: required direction");
