@@ -121,7 +121,7 @@ Sketch askingResultant(const Result& result) {
 }
 
 Sketch askingEquilibrant(const Result& result) {
-    Sketch after = withForceAdded(withForcesGiven(result).sketch, true);
+    Sketch after = withForceToFind(withForcesGiven(result).sketch);
     after.sum.magnitude = {0.0, {}};
     after.sum.direction = {};
     return settled(std::move(after));

@@ -70,6 +70,7 @@ public:
     void forgetDrafts(); ///< another sketch altogether
     bool isStale() const { return m_model->isStale(); }
 
+    void setDivision(double forceUnits) { m_division = forceUnits; } ///< of the sheet
     void select(int vector);
     /// Opens the field of a cell, with the keyboard in it.
     void edit(int vector, Entry cell);
@@ -102,6 +103,7 @@ private:
     GivenTable* m_table;
     QLabel *m_line, *m_fault; ///< what was understood; why not
     int m_steps = 0;          ///< of the undo stack, when last told
+    double m_division = 50;   ///< force units; until a sheet tells it
     bool m_following = false; ///< the selection comes from outside
 };
 
