@@ -1,5 +1,5 @@
 // A view that shows the whole construction, with room for labels, title block and note.
-#include "core/figure/drawing.h"
+#include "core/figure/content.h"
 
 #include <algorithm>
 
@@ -8,119 +8,7 @@ namespace {
 
 /// Room for labels around the drawing, points.
 constexpr double kSideMargin = 58, kUpMargin = 40;
-/// A division is a multiple of this length, so that the scale can be said and measured.
-constexpr double kScaleStep = 72 / 25.4 * 1.25;
 constexpr double kEmptyDivision = 15 * kScaleStep / 50; ///< points per unit on a sheet with nothing to fit
-
-using Points = std::vector<Eigen::Vector2d>;
-
-struct Content {
-    Points points;
-    std::vector<std::pair<Eigen::Vector2d, Eigen::Vector2d>> strokes;
-    void stroke(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
-        points.push_back(a);
-        points.push_back(b);
-        strokes.emplace_back(a, b);
-    }
-};
-
-void takeVectors(Content& content, const Vectors& vectors) {
-    const Eigen::Vector2d origin(0, 0);
-    for (const PlainVector& force : vectors.forces)
-        if (force.complete())
-            content.stroke(origin, force.vector);
-    if (vectors.sum.complete())
-        content.stroke(origin, vectors.sum.vector);
-}
-
-void takeConstruction(Content& content, const Construction& construction, ConstructionKind kind) {
-    if (kind == ConstructionKind::none)
-        return;
-    if (kind == ConstructionKind::parallelogram && construction.parallelogram) {
-        const auto& c = construction.parallelogram->corners;
-        content.stroke(c[1], c[2]);
-        content.stroke(c[3], c[2]);
-        return;
-    }
-    const auto& corners = construction.polygon.corners;
-    for (std::size_t i = 0; i + 1 < corners.size(); ++i)
-        content.stroke(corners[i], corners[i + 1]);
-    for (const auto* t : {&construction.triangle, &construction.otherTriangle})
-        if (kind == ConstructionKind::triangle && *t)
-            for (std::size_t i = 0; i < 3; ++i)
-                content.stroke((*t)->corners[i], (*t)->corners[(i + 1) % 3]);
-}
-
-/// The force triangle stands alone, without the other answer's.
-const ForceTriangle* aloneIn(const Solved& solved, const Construction& construction,
-                             const FigureOptions& options) {
-    const bool both = solved.solutions.size() > 1 && options.otherStage < 0;
-    if (!options.alone || both || drawnKind(options.construction, construction) != ConstructionKind::triangle)
-        return nullptr;
-    return options.otherOrder ? &*construction.otherTriangle : &*construction.triangle;
-}
-
-/// `whole`: where the triangle ends, if the loci go with their forces to the other end of it.
-void takeLoci(Content& content, const Construction& construction, const Eigen::Vector2d* whole) {
-    const auto placed = [&](const Eigen::Vector2d& at) { return whole ? Eigen::Vector2d(*whole - at) : at; };
-    for (const Locus& locus : construction.loci) {
-        if (const auto* ray = std::get_if<LineLocus>(&locus)) {
-            content.points.push_back(placed(ray->through));
-            continue;
-        }
-        const auto& circle = std::get<CircleLocus>(locus);
-        const Eigen::Vector2d centre = placed(circle.centre);
-        for (const Eigen::Vector2d& way : {Eigen::Vector2d(1, 0), Eigen::Vector2d(0, 1)}) {
-            content.points.push_back(centre + circle.radius * way);
-            content.points.push_back(centre - circle.radius * way);
-        }
-    }
-}
-
-const Eigen::Vector2d* endOfChanged(const Sketch& sketch, const Solved& solved,
-                                    const Construction& construction, const FigureOptions& options) {
-    if (options.construction != ConstructionKind::triangle || !construction.triangle)
-        return nullptr;
-    const ForceTriangle& t = options.otherOrder ? *construction.otherTriangle : *construction.triangle;
-    const bool changed =
-        lociChangePlaces(t, solved, construction, vectorsOf(sketch, solved, options.solution));
-    return changed ? &t.corners[2] : nullptr;
-}
-
-void takeAll(Content& content, const Sketch& sketch, const Solved& solved, const Construction& construction,
-             const FigureOptions& options) {
-    if (const ForceTriangle* t = aloneIn(solved, construction, options)) {
-        for (std::size_t i = 0; i < 3; ++i)
-            content.stroke(t->corners[i], t->corners[(i + 1) % 3]);
-        return;
-    }
-    for (std::size_t s = 0; s < std::max<std::size_t>(1, solved.solutions.size()); ++s)
-        takeVectors(content, vectorsOf(sketch, solved, s));
-    takeConstruction(content, construction, options.construction);
-    takeLoci(content, construction, endOfChanged(sketch, solved, construction, options));
-}
-
-struct Bounds {
-    double left = 0, right = 0, down = 0, up = 0;
-};
-
-Bounds boundsOf(const Points& points) {
-    Bounds b; // the common point belongs to it
-    for (const Eigen::Vector2d& p : points) {
-        b.left = std::min(b.left, p.x());
-        b.right = std::max(b.right, p.x());
-        b.down = std::min(b.down, p.y());
-        b.up = std::max(b.up, p.y());
-    }
-    return b;
-}
-
-/// Down to a scale at which a division is a multiple of kScaleStep.
-double niceScale(double most, double width, double height) {
-    const double division = divisionOf({width, height, {0, 0}, most});
-    const double points = std::floor(division * most / kScaleStep * (1 + 1e-9)) * kScaleStep;
-    return points > 0 && std::isfinite(points / division) ? points / division : most;
-}
 
 /// Points that the arcs at the common point need to the right, up, left and down of it.
 using ArcRoom = std::array<double, 4>;
@@ -183,30 +71,12 @@ bool isClear(const View& view, const Content& content, const ArcRoom& arcs, cons
     if (std::max(right, down) > 0 && view.origin.x + std::max(right, down) > box.left &&
         view.origin.y + down > box.top)
         return false;
-    return std::none_of(content.strokes.begin(), content.strokes.end(), [&](const auto& stroke) {
-        return meets(box, view.toSheet(stroke.first), view.toSheet(stroke.second));
-    });
+    return !crosses(content, view, box);
 }
 
 Box roomOf(double width, double height, double f) {
     const double x = std::min(kSideMargin * f, 0.16 * width), y = std::min(kUpMargin * f, 0.14 * height);
     return {x, y, width - 2 * x, height - 2 * y};
-}
-
-/// Title block and note, as they will stand at this scale.
-std::vector<Box> bandOf(const Sketch& sketch, const Solved& solved, const Construction& construction,
-                        const FigureOptions& options, const View& view, const TextMeasure* measure) {
-    std::vector<Box> band;
-    const auto block = titleBlockBox(sketch, view, options, measure);
-    if (block)
-        band.push_back(*block);
-    const double f = options.style.factor, size = std::max(10 * f, options.style.leastSans);
-    const NoteRoom note = roomForNote(view, block, f);
-    const auto lines = noteLines(sketch, solved, construction, options, note.width, size, measure);
-    const double noteHeight = 1.45 * size * static_cast<double>(lines.size());
-    if (!lines.empty())
-        band.push_back({0, note.bottom - noteHeight, note.width + 14 * f, noteHeight + 3 * f});
-    return band;
 }
 
 /// The largest drawing above all of these boxes, or to the left of them.
@@ -237,9 +107,8 @@ View fittedView(const Sketch& sketch, const Solved& solved, const Construction& 
                 const FigureOptions& options, double width, double height, const TextMeasure* measure) {
     width = std::max(width, 1.0);
     height = std::max(height, 1.0);
-    Content content;
-    takeAll(content, sketch, solved, construction, options);
-    const Bounds bounds = boundsOf(content.points);
+    const Content content = contentOf(sketch, solved, construction, options);
+    const Bounds bounds = boundsOf(content);
 
     const double f = options.style.factor;
     // Values stand out to the margin as labels do: of the arcs' room the margin is already there.

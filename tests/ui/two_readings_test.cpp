@@ -61,7 +61,7 @@ TEST_F(GivenField, KeepsTheTextAndNamesBothReadings) {
         EXPECT_EQ(document.sketch(), raft());
         QTest::keyClick(field(), Qt::Key_Escape);
     }
-    EXPECT_EQ(document.undoStack().count(), 0);
+    EXPECT_EQ(document.history().count(), 0);
 }
 
 TEST_F(GivenField, OfATextThatWasLeftKeepsItInItsCell) {
@@ -80,7 +80,7 @@ TEST_F(GivenField, TakesTheOneReadingOrTheOtherByAKey) {
     QTest::keyClick(field(), Qt::Key_2, Qt::AltModifier);
     EXPECT_EQ(force(1).magnitude.value, 1'234'000);
     EXPECT_EQ(force(1).magnitude.plusMinus, 500);
-    EXPECT_EQ(document.undoStack().count(), 2) << "a step each";
+    EXPECT_EQ(document.history().count(), 2) << "a step each";
 }
 
 TEST_F(GivenField, TakesAReadingByAClickAndAfterTheFieldWasLeft) {

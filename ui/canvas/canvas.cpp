@@ -38,7 +38,7 @@ void Canvas::Private::refresh() {
 }
 
 void Canvas::Private::documentChanged() {
-    if (!gesture) {
+    if (!gesture && !ending) {
         scene.keepInSheet();
     }
     refresh();
@@ -84,6 +84,7 @@ void Canvas::Private::announce() {
 void Canvas::Private::previewEnded() {
     if (gesture && gesture->previews()) {
         gesture.reset();
+        edgeClock.stop();
         scene.setSteady(false);
         refresh();
         hoverAt(pointer);
@@ -91,6 +92,7 @@ void Canvas::Private::previewEnded() {
 }
 
 void Canvas::Private::documentReplaced() {
+    edgeClock.stop();
     gesture.reset(); // its sketch is gone: nothing to take back
     scene.setSteady(false);
     editor.leave();
@@ -112,6 +114,9 @@ Canvas::Canvas(SketchDocument& document, QWidget* parent)
     connect(&document, &SketchDocument::changed, this, [this] { d->documentChanged(); });
     connect(&document, &SketchDocument::replaced, this, [this] { d->documentReplaced(); });
     connect(&document, &SketchDocument::previewEnded, this, [this] { d->previewEnded(); });
+    d->edgeClock.setInterval(16); // a frame
+    d->edgeClock.setTimerType(Qt::PreciseTimer);
+    connect(&d->edgeClock, &QTimer::timeout, this, [this] { d->restAtEdge(); });
     connect(&d->clock, &QVariantAnimation::valueChanged, this, qOverload<>(&QWidget::update));
     connect(&d->clock, &QVariantAnimation::finished, this, [this] {
         d->glide.stop();
@@ -235,6 +240,10 @@ void Canvas::setByParallelograms(bool on) {
 void Canvas::setSnapping(bool on) {
     if (on != d->snapping) {
         d->snapping = on;
+        if (d->gesture) {
+            d->gesture->setSnapping(on);
+            d->moveGesture(d->keys);
+        }
         emit snappingChanged(on);
     }
 }
@@ -335,8 +344,8 @@ bool Canvas::event(QEvent* event) {
     switch (event->type()) {
     case QEvent::ShortcutOverride: {
         const int key = static_cast<QKeyEvent*>(event)->key();
-        if (key == Qt::Key_Escape && d->gesture) {
-            event->accept(); // taking back the drag comes before whatever the window does with Escape
+        if (d->gesture && (key == Qt::Key_Escape || key == Qt::Key_S)) {
+            event->accept(); // the drag comes before whatever the window does with Escape, or with Ctrl+S
             return true;
         }
         break;

@@ -5,6 +5,7 @@
 #include "ui/canvas/canvas_p.h"
 #include "ui/canvas/label_gesture.h"
 #include "ui/canvas/words.h"
+#include "ui/document/new_force.h"
 
 #include <QMenu>
 
@@ -67,29 +68,6 @@ QRectF fieldBox(const Scene& scene, Cell cell, int vector) {
     const QPointF middle =
         at != nullptr ? scene.sheet().toPixels(Eigen::Vector2d((at->tail + at->tip) / 2)) : QPointF(60, 30);
     return {middle - QPointF(30, 10), QSizeF(60, 20)};
-}
-
-/// Half way round the widest gap between the given directions, so that a new force covers none.
-double freeDirection(const Sketch& sketch) {
-    const double turn = turnIn(sketch.angleUnit);
-    std::vector<double> taken;
-    for (const Force& force : sketch.forces) {
-        if (const auto at = referredDirection(force.direction, sketch)) {
-            taken.push_back(*at < 0 ? *at + turn : *at);
-        }
-    }
-    if (taken.empty()) {
-        return turn / 12;
-    }
-    std::sort(taken.begin(), taken.end());
-    double widest = turn - taken.back() + taken.front(), from = taken.back();
-    for (std::size_t i = 1; i < taken.size(); ++i) {
-        if (taken[i] - taken[i - 1] > widest) {
-            widest = taken[i] - taken[i - 1];
-            from = taken[i - 1];
-        }
-    }
-    return normalized(from + widest / 2, sketch.angleUnit);
 }
 
 } // namespace
@@ -176,11 +154,8 @@ void Canvas::Private::toggle(int vector, Entry quantity) {
 
 void Canvas::addForce() {
     const Sketch& sketch = d->scene.sketch();
-    const SnapField field{d->scene.sheet().pixelsPerUnit(), divisionOf(d->scene.sheet().view()), {}, true};
-    const Polar polar{4 * field.division, freeDirection(sketch)};
-    const Snapped to = snap(polar, field, sketch);
-    if (d->edit(withForce(sketch, to.polar),
-                tr("Add %1").arg(QString::fromStdString(nextForceName(sketch))))) {
+    const Sketch after = withNewForce(d->scene.result(), divisionOf(d->scene.sheet().view()));
+    if (d->edit(after, tr("Add %1").arg(QString::fromStdString(nextForceName(sketch))))) {
         select(static_cast<int>(d->scene.sketch().forces.size()) - 1);
     }
 }
@@ -230,8 +205,8 @@ std::unique_ptr<QMenu> Canvas::Private::menuFor(int vector) {
 std::unique_ptr<QMenu> Canvas::Private::sheetMenu() {
     auto menu = std::make_unique<QMenu>();
     menu->addAction(tr("Add a force\tInsert"), &q, [this] { q.addForce(); });
-    menu->addAction(tr("Fit to the sheet\tHome"), &q, [this] { q.fit(); });
-    QAction* snap = menu->addAction(tr("Snapping"));
+    menu->addAction(tr("Fit to the sheet\t0"), &q, [this] { q.fit(); });
+    QAction* snap = menu->addAction(tr("Snapping\tS"));
     snap->setCheckable(true);
     snap->setChecked(snapping);
     connect(snap, &QAction::triggered, &q, [this](bool on) { q.setSnapping(on); });

@@ -175,10 +175,24 @@ bool Canvas::Private::holdKey(QKeyEvent* event, bool pressed) {
     if (!gesture || which == Qt::NoModifier) {
         return false;
     }
-    Qt::KeyboardModifiers keys = event->modifiers();
-    keys.setFlag(which, pressed);
-    gesture->move({pointer, keys});
-    q.update();
+    Qt::KeyboardModifiers now = event->modifiers();
+    now.setFlag(which, pressed);
+    moveGesture(now);
+    return true;
+}
+
+/// Snapping on or off for good, in the middle of a drag too and whatever is held then: no window manager
+/// takes a plain letter, as many take Alt and a drag.
+bool Canvas::Private::snapKey(QKeyEvent* event) {
+    const bool plain = (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == Qt::NoModifier;
+    if (event->key() != Qt::Key_S || (!plain && !gesture)) {
+        return false;
+    }
+    if (!event->isAutoRepeat()) {
+        q.setSnapping(!snapping);
+        say(snapping ? tr("Snapping is on: round magnitudes, round angles and other lines. S turns it off.")
+                     : tr("Snapping is off: a drag goes by the last shown digit. S turns it on."));
+    }
     return true;
 }
 
@@ -198,6 +212,9 @@ void Canvas::keyPressEvent(QKeyEvent* event) {
     }
     if (d->staged) {
         return event->setAccepted(d->gesture != nullptr); // the rest is its owner's
+    }
+    if (d->snapKey(event)) {
+        return;
     }
     const bool commands =
         event->modifiers().testFlag(Qt::ControlModifier) || event->modifiers().testFlag(Qt::AltModifier);

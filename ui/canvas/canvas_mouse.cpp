@@ -77,30 +77,38 @@ void Canvas::Private::begin(std::unique_ptr<Gesture> next) {
     glide.stop();
     reveal.stop();
     gesture = std::move(next);
+    beginAtEdge();
     scene.setSteady(gesture != nullptr);
     showCursor();
 }
 
 void Canvas::Private::end(bool keep) {
     const std::unique_ptr<Gesture> ended = std::move(gesture);
+    edgeClock.stop();
+    ending = true;
     if (keep) {
         ended->finish();
     } else {
         ended->cancel();
+        scene.restore(lookBefore);
     }
+    ending = false;
     if (const auto* drawn = dynamic_cast<const NewGesture*>(ended.get()); keep && drawn != nullptr) {
         q.select(drawn->made());
     }
     const DisplayList before = scene.figure().list;
     const View view = scene.sheet().view();
     scene.setSteady(false);
-    scene.keepInSheet();
+    const bool seen = !keep || settle(*ended);
     refresh();
     if (animated && keep && scene.sheet().view() == view && glide.start(before, scene.figure().list)) {
         clock.setDuration(Glide::kMilliseconds);
         clock.start();
     }
     hoverAt(pointer);
+    if (!seen) {
+        say(tr("Part of the figure lies beyond the sheet; 0 fits it."));
+    }
 }
 
 void Canvas::Private::hoverAt(QPointF at) {
@@ -162,11 +170,10 @@ void Canvas::Private::sayHover() {
     case Hit::Kind::commonPoint:
         return say(tr("Drag from the common point to draw a new force."));
     case Hit::Kind::tip:
-        return say(
-            fixed ? whyNotDragged(scene.sketch(), hover.vector)
-                  : tr("Drag the tip to change %1. Shift holds its direction, Ctrl its magnitude, Alt turns "
-                       "snapping off.")
-                        .arg(name));
+        return say(fixed ? whyNotDragged(scene.sketch(), hover.vector)
+                         : tr("Drag the tip to change %1. Shift holds its direction, Ctrl its magnitude, S "
+                              "switches snapping.")
+                               .arg(name));
     case Hit::Kind::body:
         return say(bodyCanTurn(scene.sketch(), hover.vector)
                        ? tr("Drag to turn %1; its magnitude stays.").arg(name)
@@ -227,9 +234,8 @@ void Canvas::mouseMoveEvent(QMouseEvent* event) {
         d->end(true); // the release went elsewhere, to a menu or another window
     }
     if (d->gesture) {
-        d->gesture->move({d->pointer, event->modifiers()});
+        d->moveGesture(event->modifiers());
         d->showCursor();
-        update();
     } else {
         d->hoverAt(d->pointer);
     }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/canvas/canvas.h"
+#include "ui/canvas/edge_scroll.h"
 #include "ui/canvas/force_gesture.h"
 #include "ui/canvas/glide.h"
 #include "ui/canvas/hit.h"
@@ -12,6 +13,8 @@
 #include "ui/canvas/static_layer.h"
 #include "ui/canvas/typed_edits.h"
 
+#include <QElapsedTimer>
+#include <QTimer>
 #include <QVariantAnimation>
 
 class QMenu;
@@ -50,7 +53,15 @@ public:
     bool arrowKey(QKeyEvent* event);
     bool labelKey(QKeyEvent* event);
     bool holdKey(QKeyEvent* event, bool pressed);
+    bool snapKey(QKeyEvent* event);
     bool step(int by); ///< to the next or previous vector; false past the ends
+
+    // canvas_hold.cpp
+    void moveGesture(Qt::KeyboardModifiers keys); ///< to the pointer
+    bool settle(const Gesture& ended); ///< the view after a drag that is kept; false: not all is seen
+    void beginAtEdge();
+    void followEdge(); ///< a drag goes to the sheet's edge, or leaves it
+    void restAtEdge(); ///< and rests there
 
     // canvas_edit.cpp
     void openEditor(Cell cell, int vector);
@@ -88,7 +99,14 @@ public:
     bool pointerInside = false;
     double toldDivision = 0; ///< of the sheet, when last told
     std::unique_ptr<Gesture> gesture;
-    Qt::MouseButton button = Qt::NoButton; ///< that holds the gesture
+    Qt::MouseButton button = Qt::NoButton;    ///< that holds the gesture
+    Qt::KeyboardModifiers keys;               ///< during a gesture, when last heard of
+    Scene::Look lookBefore;                   ///< when the gesture began
+    Scene::Shown shownBefore = Scene::partly; ///< then
+    bool ending = false;                      ///< what a gesture does at its end is still the hand's doing
+    EdgeScroll edge;
+    QTimer edgeClock;
+    QElapsedTimer sinceTick;
     Nudges nudges;
     LabelEditor editor;
     StaticLayer below{StaticLayer::Part::below}, above{StaticLayer::Part::above};

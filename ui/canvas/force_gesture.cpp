@@ -36,10 +36,18 @@ ForceGesture::ForceGesture(Stage stage, int vector, QPointF press)
     : m_stage(std::move(stage)), m_vector(vector), m_press(press), m_before(m_stage.scene.sketch()),
       m_snapping(m_stage.snapping) {
     const SheetView& sheet = m_stage.scene.sheet();
+    m_pressed = sheet.toSketch(press);
     m_field = {sheet.pixelsPerUnit(), divisionOf(sheet.view()), snapLines(m_before, vector), m_snapping};
 }
 
+QPointF ForceGesture::press() const {
+    return m_stage.scene.sheet().toPixels(m_pressed);
+}
+
 bool ForceGesture::begins(const Pointer& pointer) {
+    const SheetView& sheet = m_stage.scene.sheet(); // at the sheet's edge the scale may have stepped out
+    m_field.pixelsPerUnit = sheet.pixelsPerUnit();
+    m_field.division = divisionOf(sheet.view());
     m_field.on = m_snapping && !pointer.keys.testFlag(Qt::AltModifier);
     if (!m_moved && QLineF(m_press, pointer.at).length() >= kDragStart) {
         m_moved = true;
@@ -50,11 +58,11 @@ bool ForceGesture::begins(const Pointer& pointer) {
 
 QString ForceGesture::help() const {
     return words::tr(
-        "Shift holds the direction, Ctrl the magnitude. Alt turns snapping off, Esc takes the drag back.");
+        "Shift holds the direction, Ctrl the magnitude, S switches snapping, Esc takes the drag back.");
 }
 
 bool ForceGesture::isHome(const Pointer& pointer) const {
-    return QLineF(m_press, pointer.at).length() < (m_field.on ? kHomeCatch : 0.5);
+    return QLineF(press(), pointer.at).length() < (m_field.on ? kHomeCatch : 0.5);
 }
 
 bool ForceGesture::isNothing(const Eigen::Vector2d& v) const {
@@ -129,6 +137,11 @@ void TipGesture::move(const Pointer& pointer) {
     apply(after, to.caught, words::tr("Change %1").arg(words::name(was)));
 }
 
+/// Where the magnitude is held the tip goes round a circle, and more sheet doesn't help.
+bool TipGesture::reaches(Qt::KeyboardModifiers keys) const {
+    return moved() && !keys.testFlag(Qt::ControlModifier) && isGiven(forceAt(before(), vector())->magnitude);
+}
+
 Polar TipGesture::held(const Eigen::Vector2d& v, bool direction, bool magnitude) const {
     Polar to = polarOf(v, before());
     if (direction) {
@@ -148,7 +161,7 @@ BodyGesture::BodyGesture(Stage stage, const DrawnVector& drawn, QPointF press)
 }
 
 QString BodyGesture::help() const {
-    return words::tr("Alt turns snapping off, Esc takes the drag back.");
+    return words::tr("S switches snapping, Esc takes the drag back.");
 }
 
 void BodyGesture::move(const Pointer& pointer) {

@@ -6,7 +6,7 @@
 
 namespace tailpoint {
 
-/// What the three have in common: the sketch before, the frozen scale and snap lines, one step for all moves.
+/// What the three have in common: the sketch before, its snap lines, one step for all moves.
 class ForceGesture : public Gesture {
 public:
     void finish() override;
@@ -14,13 +14,14 @@ public:
     bool previews() const override { return m_moved; }
     const Feedback* feedback() const override { return m_moved ? &m_feedback : nullptr; }
     int vector() const override { return m_vector; }
+    void setSnapping(bool on) override { m_snapping = on; }
     Qt::CursorShape cursor() const override { return Qt::ClosedHandCursor; }
 
 protected:
     ForceGesture(Stage stage, int vector, QPointF press);
     const Sketch& before() const { return m_before; }
     const Stage& stage() const { return m_stage; }
-    QPointF press() const { return m_press; }
+    QPointF press() const; ///< the sheet may have moved since
     const SnapField& field() const { return m_field; }
     /// True once the press has become a drag. Alt turns snapping off for this move.
     bool begins(const Pointer& pointer);
@@ -39,6 +40,7 @@ private:
     Stage m_stage;
     int m_vector;
     QPointF m_press;
+    Eigen::Vector2d m_pressed; ///< the same place in the sketch
     Sketch m_before;
     SnapField m_field;
     bool m_snapping;
@@ -51,6 +53,7 @@ class TipGesture : public ForceGesture {
 public:
     TipGesture(Stage stage, const DrawnVector& drawn, QPointF press);
     void move(const Pointer& pointer) override;
+    bool reaches(Qt::KeyboardModifiers keys) const override;
 
 private:
     Polar held(const Eigen::Vector2d& v, bool direction, bool magnitude) const;
@@ -76,6 +79,7 @@ class NewGesture : public ForceGesture {
 public:
     NewGesture(Stage stage, QPointF press);
     void move(const Pointer& pointer) override;
+    bool reaches(Qt::KeyboardModifiers) const override { return moved(); }
     /// The new force's index, kNoVector where nothing was drawn.
     int made() const;
 };

@@ -41,6 +41,9 @@ public:
     virtual bool previews() const { return false; }
     virtual Qt::CursorShape cursor() const { return Qt::ArrowCursor; }
     virtual const Feedback* feedback() const { return nullptr; }
+    virtual void setSnapping(bool) {}
+    /// Held at the sheet's edge it wants more sheet: it is drawing to where the pointer is.
+    virtual bool reaches(Qt::KeyboardModifiers) const { return false; }
     /// The vector under the hand, kNoVector for none.
     virtual int vector() const { return kNoVector; }
 };

@@ -8,8 +8,8 @@
 namespace tailpoint {
 
 namespace {
-constexpr double kEdge = 6;       // points that a tip may come near the edge before the sheet is fitted anew
 constexpr double kSmall = 2.5;    // so many times smaller than it could be is too small
+constexpr double kWaste = 1.6;    // and so many times is too small just to spare the common point a move
 constexpr double kMostZoom = 400; // against the fitted scale; beyond it painting coordinates overflow
 constexpr double kLeastZoom = 0.02;
 } // namespace
@@ -42,12 +42,12 @@ ConstructionKind Scene::drawnConstruction() const {
 
 void Scene::setConstruction(ConstructionKind kind) {
     m_options.construction = kind;
-    fitAgain();
+    keepInSheet();
 }
 
 void Scene::setOtherOrder(bool other) {
     m_options.otherOrder = other;
-    fitAgain();
+    keepInSheet();
 }
 
 void Scene::setByParallelograms(bool on) {
@@ -67,29 +67,32 @@ void Scene::setHighlighted(int vector) {
 
 void Scene::resize(QSizeF pixels, double pixelsPerPoint) {
     m_sheet.resize(pixels, pixelsPerPoint);
-    if (m_fitted) {
+    if (m_steady) {
+        touch(); // never under a hand
+    } else if (m_hold == fittedAlone) {
         fit();
+    } else {
+        keepInSheet();
     }
-    touch();
 }
 
 void Scene::zoomAbout(QPointF pixel, double factor) {
     const double full = fitted().scale;
     const double now = m_sheet.view().scale;
     m_sheet.zoomAbout(pixel, std::clamp(now * factor, full * kLeastZoom, full * kMostZoom) / now);
-    m_fitted = false;
+    m_hold = chosen;
     touch();
 }
 
 void Scene::panBy(QPointF pixels) {
     m_sheet.panBy(pixels);
-    m_fitted = false;
+    m_hold = chosen;
     touch();
 }
 
 void Scene::fit() {
     m_sheet.set(fitted());
-    m_fitted = true;
+    m_hold = fittedAlone;
     touch();
 }
 
@@ -103,17 +106,70 @@ void Scene::frame() {
     }
 }
 
-void Scene::fitAgain() {
-    touch();
-    if (m_fitted)
-        fit();
-}
-
 void Scene::keepInSheet() {
     touch();
-    if (m_fitted && (leavesSheet() || fitted().scale > kSmall * m_sheet.view().scale)) {
+    if (m_hold == chosen) {
+        return;
+    }
+    const View full = fitted();
+    const double now = m_sheet.view().scale;
+    const bool small = m_hold == fittedAlone && full.scale > kSmall * now;
+    if (!small && !leavesSheet()) {
+        return;
+    }
+    const std::optional<double> held = heldScale(seen(), m_sheet.view());
+    if (held && *held * (m_hold == fittedAlone ? kWaste : kSmall) >= full.scale) {
+        setScale(*held);
+    } else {
         fit();
     }
+}
+
+void Scene::restore(const Look& look) {
+    m_sheet.set(look.view);
+    m_hold = look.hold;
+    touch();
+}
+
+void Scene::scrollBy(QPointF pixels) {
+    m_sheet.panBy(pixels);
+    touch();
+}
+
+void Scene::stepOut() {
+    setScale(scaleStepOut(m_sheet.view()));
+}
+
+void Scene::setScale(double scale) {
+    View view = m_sheet.view();
+    view.scale = scale;
+    m_sheet.set(view);
+    touch();
+}
+
+void Scene::holdStill() {
+    m_hold = std::max<int>(m_hold, drawnOn);
+}
+
+bool Scene::stepOutToWhole() {
+    constexpr double kMost = 3; // smaller than so many times is no drawing any more
+    const std::optional<double> held = heldScale(seen(), m_sheet.view());
+    if (!held || *held * kMost < m_sheet.view().scale) {
+        return false;
+    }
+    setScale(std::min(*held, m_sheet.view().scale));
+    return true;
+}
+
+void Scene::bringIn(const std::vector<Eigen::Vector2d>& points) {
+    constexpr double kInside = 24;
+    m_sheet.set(broughtIn(m_sheet.view(), points, kInside));
+    touch();
+}
+
+Seen Scene::seen() const {
+    const Result& r = result();
+    return {r.sketch, r.solved, r.construction, options(), &m_measure};
 }
 
 View Scene::fitted() const {
@@ -122,23 +178,15 @@ View Scene::fitted() const {
                       m_sheet.view().height, &m_measure);
 }
 
-bool Scene::leavesSheet() const {
+Scene::Shown Scene::shown() const {
     const View& view = m_sheet.view();
-    const auto outside = [&](const Eigen::Vector2d& v) {
-        const Point p = view.toSheet(v);
-        return !(p.x >= kEdge && p.y >= kEdge && p.x <= view.width - kEdge && p.y <= view.height - kEdge);
-    };
-    for (const Locus& locus : result().construction.loci) {
-        if (const auto* circle = std::get_if<CircleLocus>(&locus)) {
-            const Eigen::Vector2d reach(circle->radius, circle->radius);
-            if (outside(circle->centre - reach) || outside(circle->centre + reach)) {
-                return true;
-            }
-        }
-    }
-    const std::vector<DrawnVector> drawn = drawnVectors(*this);
-    return std::any_of(drawn.begin(), drawn.end(),
-                       [&](const DrawnVector& d) { return outside(d.tail) || outside(d.tip); });
+    return isWhole(seen(), view) ? clear : isOnSheet(seen(), view) ? all : partly;
+}
+
+/// Where even the fitted figure runs over the title block, nothing is gained by another view.
+bool Scene::leavesSheet() const {
+    const Shown now = shown();
+    return now == partly || (now == all && isWhole(seen(), fitted()));
 }
 
 } // namespace tailpoint

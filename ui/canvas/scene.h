@@ -1,7 +1,7 @@
 // What the canvas shows at this moment: the document's result seen through a view, composed once per change.
 #pragma once
 
-#include "core/figure/compose.h"
+#include "core/figure/hold.h"
 #include "ui/canvas/sheet_view.h"
 #include "ui/document/sketch_document.h"
 #include "ui/render/render.h"
@@ -42,16 +42,42 @@ public:
     void zoomAbout(QPointF pixel, double factor);
     void panBy(QPointF pixels);
     void fit();
+    /// The sheet under a drag that has reached its edge: moves, or steps out about the common point.
+    void scrollBy(QPointF pixels);
+    void stepOut();
     /// A triangle that stands alone comes closer where that makes it much larger; what follows goes back.
     void frame();
-    /// After a change that no hand on the sheet made: fits anew if the view was fitted and the figure has
-    /// left the sheet or become small on it.
+    /// After a change that no hand on the sheet made, where nobody chose the view: the scale goes down as far
+    /// as the figure needs and the common point stays; where that would waste the sheet, or the figure has
+    /// become small on it, it is fitted anew.
     void keepInSheet();
 
+    /// How one looks at the sheet, to come back to.
+    struct Look {
+        View view;
+        int hold = 0;
+    };
+    Look look() const { return {m_sheet.view(), m_hold}; }
+    void restore(const Look& look);
+    /// How much of the figure is to be seen: not all, all, all and off the title block.
+    enum Shown { partly, all, clear };
+    Shown shown() const;
+    /// A hand has drawn: from now on the common point stays, and only fit() fits.
+    void holdStill();
+    /// The scale goes down as far as the figure needs, the common point stays. False, and nothing happens,
+    /// where that would make it much smaller.
+    bool stepOutToWhole();
+    /// Moves the sheet by as little as brings these points (sketch coordinates) onto it.
+    void bringIn(const std::vector<Eigen::Vector2d>& points);
+
 private:
-    void fitAgain(); ///< another construction, another place for it; a view that somebody chose stays
+    /// What a change may do to the view: everything after a fit, no fit of its own once a hand has drawn,
+    /// nothing once somebody zoomed or panned.
+    enum Hold { fittedAlone, drawnOn, chosen };
+    Seen seen() const;
     View fitted() const;
     bool leavesSheet() const;
+    void setScale(double scale); ///< the common point stays
 
     SketchDocument& m_document;
     SheetView m_sheet;
@@ -59,7 +85,7 @@ private:
     FigureOptions m_options;
     bool m_steady = false;
     bool m_close = false; ///< to a triangle that stands alone
-    bool m_fitted = true; ///< nobody zoomed or panned since the last fit
+    int m_hold = fittedAlone;
     mutable bool m_stale = true;
     mutable Figure m_figure;
 };

@@ -14,7 +14,7 @@ struct SnapLine {
     QString words; ///< "along P", "opposite to P", "at right angles to P"
 };
 
-/// Taken at the start of a drag and frozen with the scale.
+/// The lines are taken at the start of a drag; the rest goes with the scale.
 struct SnapField {
     double pixelsPerUnit = 1;
     double division = 50; ///< force units in one division of the grid

@@ -53,8 +53,8 @@ Sketch toggled(Sketch sketch, const Result& result, int vector, Entry cell);
 /// As the first; where nothing was found, what stood there before it was made one to find comes back.
 Sketch toggled(const SketchDocument& document, int vector, Entry cell);
 
-/// One more force, both values to find where `toFind`, else in a plain start along the axis.
-Sketch withForceAdded(const Sketch& sketch, bool toFind = false);
+/// One more force, both values to find.
+Sketch withForceToFind(const Sketch& sketch);
 Sketch withForcesRemoved(const Sketch& sketch, const std::vector<int>& forces);
 
 /// Lines of "name magnitude direction", fields apart by tabs or spaces. All lines or none: a reason names the

@@ -1,4 +1,4 @@
-// given -> to find and back, and the plain values that a new force begins with.
+// given -> to find and back.
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
 #include "ui/document/given_edits.h"
@@ -89,14 +89,10 @@ Sketch toggled(const SketchDocument& document, int vector, Entry cell) {
     return after;
 }
 
-Sketch withForceAdded(const Sketch& sketch, bool toFind) {
+Sketch withForceToFind(const Sketch& sketch) {
     Sketch after = sketch;
     Force force;
     force.name = nextForceName(sketch);
-    if (!toFind) {
-        force.magnitude.value = roundedToFigures(plainMagnitude(sketch), sketch.figures);
-        force.direction.form = AngleForm{0};
-    }
     after.forces.push_back(std::move(force));
     return after;
 }

@@ -159,7 +159,7 @@ Sketch askingResultant(const Result& result) {
 }
 
 Sketch askingEquilibrant(const Result& result) {
-    Sketch after = withForceAdded(withForcesGiven(result), true);
+    Sketch after = withForceToFind(withForcesGiven(result));
     after.sum.magnitude = {0.0, {}};
     after.sum.direction = {};
     return settled(std::move(after));

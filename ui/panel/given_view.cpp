@@ -1,5 +1,6 @@
 #include "ui/panel/given_view.h"
 
+#include "ui/document/new_force.h"
 #include "ui/document/readings.h"
 #include "ui/document/sketch_document.h"
 #include "ui/panel/panel_parts.h"
@@ -145,7 +146,7 @@ void GivenView::apply(const Sketch& after, const QString& step) {
 }
 
 void GivenView::addForce() {
-    apply(withForceAdded(m_document.sketch()), tr("Add a force"));
+    apply(withNewForce(m_document.result(), m_division), tr("Add a force"));
     edit(static_cast<int>(m_document.sketch().forces.size()) - 1, Entry::magnitude);
 }
 

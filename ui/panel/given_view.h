@@ -70,6 +70,7 @@ public:
     void forgetDrafts(); ///< another sketch altogether
     bool isStale() const { return m_model->isStale(); }
 
+    void setDivision(double forceUnits) { m_division = forceUnits; } ///< of the sheet
     void select(int vector);
     /// Opens the field of a cell, with the keyboard in it.
     void edit(int vector, Entry cell);
@@ -106,6 +107,7 @@ private:
     QPersistentModelIndex m_asked; ///< the cell whose number reads two ways
     QStringList m_readings;
     int m_steps = 0;          ///< of the undo stack, when last told
+    double m_division = 50;   ///< force units; until a sheet tells it
     bool m_following = false; ///< the selection comes from outside
 };
 

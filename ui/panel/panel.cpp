@@ -210,6 +210,7 @@ void Panel::setTheme(ThemeName name) {
 
 void Panel::setDivision(double forceUnits) {
     m_steps->setDivision(forceUnits);
+    m_given->setDivision(forceUnits);
 }
 
 void Panel::select(int vector) {

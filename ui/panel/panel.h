@@ -39,7 +39,7 @@ public:
     void edit(int vector, Entry cell);
     void addForce();
     void paste(const QString& lines);
-    /// One division of the sheet, for the solution's check by scale.
+    /// One division of the sheet: for the solution's check by scale, and for the size of a first force.
     void setDivision(double forceUnits);
     /// Puts the keyboard into the table of given values.
     void takeFocus();

@@ -23,16 +23,20 @@ QLabel* lineLabel(const QString& name) {
 
 HintLine::HintLine(QWidget* parent)
     : QWidget(parent), m_hint(lineLabel(QStringLiteral("hint"))),
-      m_readout(lineLabel(QStringLiteral("readout"))) {
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(14, 4, 18, 5);
-    row->addWidget(m_hint, 1);
-    row->addWidget(m_readout);
+      m_readout(lineLabel(QStringLiteral("readout"))), m_row(new QHBoxLayout(this)) {
+    m_row->setContentsMargins(14, 1, 10, 1); // the switch is the tallest
+    m_row->setSpacing(12);
+    m_row->addWidget(m_hint, 1);
+    m_row->addWidget(m_readout);
     m_hint->setSizePolicy(QSizePolicy::Ignored,
                           QSizePolicy::Preferred); // a long hint never widens the window
     m_hint->setForegroundRole(QPalette::PlaceholderText);
     m_readout->setForegroundRole(QPalette::PlaceholderText);
-    m_readout->setAlignment(Qt::AlignRight);
+    m_readout->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+}
+
+void HintLine::addSwitch(QWidget* control) {
+    m_row->addWidget(control);
 }
 
 void HintLine::setHint(const QString& hint) {

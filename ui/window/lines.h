@@ -8,6 +8,7 @@
 #include <QWidget>
 #include <functional>
 
+class QHBoxLayout;
 class QLabel;
 class QToolButton;
 
@@ -15,11 +16,12 @@ namespace tailpoint {
 
 class LinkButton;
 
-/// One line of what to do, and the pointer's value at the right.
+/// One line of what to do, the pointer's value at the right, and a switch at the end.
 class HintLine : public QWidget {
     Q_OBJECT
 public:
     explicit HintLine(QWidget* parent = nullptr);
+    void addSwitch(QWidget* control);
 
 public slots:
     void setHint(const QString& hint);
@@ -27,6 +29,7 @@ public slots:
 
 private:
     QLabel *m_hint, *m_readout;
+    QHBoxLayout* m_row;
 };
 
 /// Says what could not be done, or offers something, until it is dismissed or something else is said. Never

@@ -15,6 +15,7 @@
 #include "ui/window/safekeeping.h"
 #include "ui/window/settings.h"
 #include "ui/window/sheet_menu.h"
+#include "ui/window/snap_switch.h"
 #include "ui/window/stylesheet.h"
 #include "ui/window/teach_menu.h"
 
@@ -62,6 +63,7 @@ public:
     Bar* bar;
     Notice* notice;
     HintLine* hints;
+    SnapSwitch* snap;
     QSplitter* splitter;
     FileMenu* files;
     EditMenu* edits;
@@ -111,6 +113,8 @@ void MainWindow::Private::lay() {
         column->addWidget(part);
     }
     column->setStretchFactor(splitter, 1);
+    snap = new SnapSwitch(sheet->snap);
+    hints->addSwitch(snap);
     window.setCentralWidget(all);
 }
 
@@ -216,6 +220,7 @@ void MainWindow::setTheme(ThemeName name) {
     setStyleSheet(styleSheetOf(theme));
     d->bar->setTheme(theme);
     d->notice->setTheme(theme);
+    d->snap->setTheme(theme);
     d->canvas->setTheme(name);
     d->panel->setTheme(name);
 }

@@ -219,7 +219,8 @@ void SheetMenu::addConstruction(QMenu* menu) {
     triangle->setToolTip(tr("Force triangle, tip to tail"));
     polygon->setToolTip(tr("Force polygon, tip to tail"));
     swapOrder->setToolTip(tr("Draw the triangle in the other order"));
-    snap->setToolTip(tr("Snap to round magnitudes, round angles and other lines (Alt: not now)"));
+    snap->setToolTip(
+        tr("Snap to round magnitudes, round angles and other lines (S on the sheet; Alt: not now)"));
 }
 
 /// Follows the canvas: which construction is on, and whether the order means anything.

@@ -126,7 +126,7 @@ TEST(AUnitOfItsOwn, ComesBackByUndoAndWhereAValueIsGivenAgain) {
     ASSERT_FALSE(document.edit(asked, QStringLiteral("ask")));
     EXPECT_FALSE(writes(document.sketch(), "kgf"));
     EXPECT_TRUE(writes(toggled(document, 0, Entry::magnitude), kMagnitude));
-    document.undoStack().undo();
+    document.undo();
     EXPECT_EQ(document.sketch(), anchored());
 }
 

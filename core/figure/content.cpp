@@ -1,0 +1,126 @@
+#include "core/figure/content.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace tailpoint {
+namespace {
+
+void takeVectors(Content& content, const Vectors& vectors) {
+    const Eigen::Vector2d origin(0, 0);
+    for (const PlainVector& force : vectors.forces)
+        if (force.complete())
+            content.stroke(origin, force.vector);
+    if (vectors.sum.complete())
+        content.stroke(origin, vectors.sum.vector);
+}
+
+void takeConstruction(Content& content, const Construction& construction, ConstructionKind kind) {
+    if (kind == ConstructionKind::none)
+        return;
+    if (kind == ConstructionKind::parallelogram && construction.parallelogram) {
+        const auto& c = construction.parallelogram->corners;
+        content.stroke(c[1], c[2]);
+        content.stroke(c[3], c[2]);
+        return;
+    }
+    const auto& corners = construction.polygon.corners;
+    for (std::size_t i = 0; i + 1 < corners.size(); ++i)
+        content.stroke(corners[i], corners[i + 1]);
+    for (const auto* t : {&construction.triangle, &construction.otherTriangle})
+        if (kind == ConstructionKind::triangle && *t)
+            for (std::size_t i = 0; i < 3; ++i)
+                content.stroke((*t)->corners[i], (*t)->corners[(i + 1) % 3]);
+}
+
+/// `whole`: where the triangle ends, if the loci go with their forces to the other end of it.
+void takeLoci(Content& content, const Construction& construction, const Eigen::Vector2d* whole) {
+    const auto placed = [&](const Eigen::Vector2d& at) { return whole ? Eigen::Vector2d(*whole - at) : at; };
+    for (const Locus& locus : construction.loci) {
+        if (const auto* ray = std::get_if<LineLocus>(&locus)) {
+            content.points.push_back(placed(ray->through));
+            continue;
+        }
+        const auto& circle = std::get<CircleLocus>(locus);
+        const Eigen::Vector2d centre = placed(circle.centre);
+        for (const Eigen::Vector2d& way : {Eigen::Vector2d(1, 0), Eigen::Vector2d(0, 1)}) {
+            content.points.push_back(centre + circle.radius * way);
+            content.points.push_back(centre - circle.radius * way);
+        }
+    }
+}
+
+const Eigen::Vector2d* endOfChanged(const Sketch& sketch, const Solved& solved,
+                                    const Construction& construction, const FigureOptions& options) {
+    if (options.construction != ConstructionKind::triangle || !construction.triangle)
+        return nullptr;
+    const ForceTriangle& t = options.otherOrder ? *construction.otherTriangle : *construction.triangle;
+    const bool changed =
+        lociChangePlaces(t, solved, construction, vectorsOf(sketch, solved, options.solution));
+    return changed ? &t.corners[2] : nullptr;
+}
+
+} // namespace
+
+const ForceTriangle* aloneIn(const Solved& solved, const Construction& construction,
+                             const FigureOptions& options) {
+    const bool both = solved.solutions.size() > 1 && options.otherStage < 0;
+    if (!options.alone || both || drawnKind(options.construction, construction) != ConstructionKind::triangle)
+        return nullptr;
+    return options.otherOrder ? &*construction.otherTriangle : &*construction.triangle;
+}
+
+Content contentOf(const Sketch& sketch, const Solved& solved, const Construction& construction,
+                  const FigureOptions& options) {
+    Content content;
+    if (const ForceTriangle* t = aloneIn(solved, construction, options)) {
+        for (std::size_t i = 0; i < 3; ++i)
+            content.stroke(t->corners[i], t->corners[(i + 1) % 3]);
+        return content;
+    }
+    for (std::size_t s = 0; s < std::max<std::size_t>(1, solved.solutions.size()); ++s)
+        takeVectors(content, vectorsOf(sketch, solved, s));
+    takeConstruction(content, construction, options.construction);
+    takeLoci(content, construction, endOfChanged(sketch, solved, construction, options));
+    return content;
+}
+
+Bounds boundsOf(const Content& content) {
+    Bounds b; // the common point belongs to it
+    for (const Eigen::Vector2d& p : content.points) {
+        b.left = std::min(b.left, p.x());
+        b.right = std::max(b.right, p.x());
+        b.down = std::min(b.down, p.y());
+        b.up = std::max(b.up, p.y());
+    }
+    return b;
+}
+
+double niceScale(double most, double width, double height) {
+    const double division = divisionOf({width, height, {0, 0}, most});
+    const double points = std::floor(division * most / kScaleStep * (1 + 1e-9)) * kScaleStep;
+    return points > 0 && std::isfinite(points / division) ? points / division : most;
+}
+
+std::vector<Box> bandOf(const Sketch& sketch, const Solved& solved, const Construction& construction,
+                        const FigureOptions& options, const View& view, const TextMeasure* measure) {
+    std::vector<Box> band;
+    const auto block = titleBlockBox(sketch, view, options, measure);
+    if (block)
+        band.push_back(*block);
+    const double f = options.style.factor, size = std::max(10 * f, options.style.leastSans);
+    const NoteRoom note = roomForNote(view, block, f);
+    const auto lines = noteLines(sketch, solved, construction, options, note.width, size, measure);
+    const double noteHeight = 1.45 * size * static_cast<double>(lines.size());
+    if (!lines.empty())
+        band.push_back({0, note.bottom - noteHeight, note.width + 14 * f, noteHeight + 3 * f});
+    return band;
+}
+
+bool crosses(const Content& content, const View& view, const Box& box) {
+    return std::any_of(content.strokes.begin(), content.strokes.end(), [&](const auto& stroke) {
+        return meets(box, view.toSheet(stroke.first), view.toSheet(stroke.second));
+    });
+}
+
+} // namespace tailpoint
