@@ -38,6 +38,25 @@ TEST_F(Recovering, AModifiedSketchIsCopiedAndTheCopyGoesWhenItIsSaved) {
     EXPECT_FALSE(QFileInfo::exists(autosave.file()));
 }
 
+TEST_F(Recovering, WhatAHandStillHoldsIsCopiedTooAndLeavesItsCopyWhenItIsTakenBack) {
+    QString copy;
+    {
+        Autosave autosave(document, folder());
+        Sketch seen = document.sketch();
+        seen.title = "in the middle of a gesture";
+        ASSERT_FALSE(document.preview(seen, QStringLiteral("Drag")));
+        autosave.flush();
+        ASSERT_TRUE(QFile::copy(autosave.file(), copy = folder() + QStringLiteral("/left.json")));
+        EXPECT_TRUE(document.isPreviewing()) << "a copy ends no gesture";
+        document.cancel();
+        autosave.flush();
+        EXPECT_FALSE(QFileInfo::exists(autosave.file()));
+    }
+    const QList<Recovery> found = findRecoveries(folder());
+    ASSERT_EQ(found.size(), 1);
+    EXPECT_EQ(found[0].sketch.title, "in the middle of a gesture");
+}
+
 TEST_F(Recovering, TheCopyOfALivingWindowIsNotOffered) {
     Autosave autosave(document, folder());
     change();
