@@ -138,13 +138,12 @@ TEST(TypedIntoACell, ARenamedForceStaysTheOneAskedToBeSmallest) {
 }
 
 TEST(Toggling, GivesTheFoundValueToTheShownDigitsAndTakesItBack) {
-    Result result = resultOf(raft());
-    result = resultOf(toggled(result, kSumIndex, Entry::magnitude));
-    EXPECT_EQ(result.sketch.sum.magnitude.value, 520);
-    result = resultOf(toggled(result, kSumIndex, Entry::direction));
-    EXPECT_EQ(result.sketch.sum.direction.form, (Form{AngleForm{-3.6}}));
-    result = resultOf(toggled(result, kSumIndex, Entry::magnitude));
-    EXPECT_FALSE(isGiven(result.sketch.sum.magnitude));
+    const Sketch magnitude = toggled(resultOf(raft()), kSumIndex, Entry::magnitude);
+    EXPECT_EQ(magnitude.sum.magnitude.value, 520);
+    const Sketch both = toggled(resultOf(magnitude), kSumIndex, Entry::direction);
+    EXPECT_EQ(both.sum.direction.form, (Form{AngleForm{-3.6}}));
+    const Sketch direction = toggled(resultOf(both), kSumIndex, Entry::magnitude);
+    EXPECT_FALSE(isGiven(direction.sum.magnitude));
 }
 
 TEST(PastedLines, TabsAndSpacesAndUnitsAreRead) {

@@ -111,9 +111,7 @@ inline Numbers numbersOn(const DisplayList& list) {
 }
 
 inline Figure figureOf(const Result& result, const Stop& stop, std::size_t beat) {
-    Result shown = result;
-    if (stop.solution != result.chosen)
-        shown = resultOf(result.sketch, stop.solution);
+    const Result shown = resultOf(result.sketch, stop.solution);
     FigureOptions options = stop.figureAt(beat);
     options.solution = stop.solution;
     const View view = fittedView(shown.sketch, shown.solved, shown.construction, options, 900, 700);
