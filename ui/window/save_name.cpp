@@ -43,9 +43,7 @@ QString listed(const QStringList& paths) {
 }
 
 Replace askToReplace(QWidget* parent, const QStringList& there, qsizetype count) {
-    LossQuestion box(parent, "replaceQuestion",
-                     there.size() == 1 ? Asked::tr("Replace the file?") : Asked::tr("Replace the files?"),
-                     replaceQuestion(there, count));
+    LossQuestion box(parent, "replaceQuestion", Asked::tr("Already there"), replaceQuestion(there, count));
     auto* replace = box.add(Asked::tr("&Replace"), QMessageBox::DestructiveRole, "replaceFiles");
     auto* other = box.add(Asked::tr("Choose another &name"), QMessageBox::AcceptRole, "chooseAnotherName");
     const QAbstractButton* answer = box.ask(other);
