@@ -3,13 +3,12 @@
 #include "ui/canvas/canvas.h"
 #include "ui/document/sketch_document.h"
 #include "ui/window/lines.h"
+#include "ui/window/loss_question.h"
 
-#include <QAbstractButton>
 #include <QEvent>
 #include <QFileInfo>
 #include <QLocale>
 #include <QMainWindow>
-#include <QMessageBox>
 #include <QPushButton>
 
 namespace tailpoint {
@@ -65,27 +64,18 @@ ChangedFile::Answer ChangedFile::mayBeSaved() {
     const OpenFile::Now now = m_parts.document.file().now();
     if (now != OpenFile::Now::changed)
         return Answer::save;
-    QMessageBox box(QMessageBox::NoIcon, tr("Changed on the disk"), changeWords(m_parts.document.file()),
-                    QMessageBox::NoButton, &m_parts.window);
-    box.setObjectName(QStringLiteral("changedQuestion"));
-    box.setTextFormat(Qt::PlainText);
+    LossQuestion box(&m_parts.window, "changedQuestion", tr("Changed on the disk"),
+                     changeWords(m_parts.document.file()));
     box.setInformativeText(tr("Saving the open sketch under that name would replace those changes."));
-    auto* reloading = box.addButton(tr("Re&load it"), QMessageBox::ActionRole);
-    auto* replace = box.addButton(tr("&Replace it"), QMessageBox::DestructiveRole);
-    auto* beside = box.addButton(tr("Save &beside it\u2026"), QMessageBox::AcceptRole);
-    auto* cancel = box.addButton(QMessageBox::Cancel);
-    reloading->setObjectName(QStringLiteral("reloadFile"));
-    replace->setObjectName(QStringLiteral("replaceChanged"));
-    beside->setObjectName(QStringLiteral("saveBeside"));
-    cancel->setIcon({});
-    box.setDefaultButton(beside);
-    box.setEscapeButton(cancel);
-    box.exec();
-    if (box.clickedButton() == replace)
+    auto* reloading = box.add(tr("Re&load it"), QMessageBox::ActionRole, "reloadFile");
+    auto* replace = box.add(tr("&Replace it"), QMessageBox::DestructiveRole, "replaceChanged");
+    auto* beside = box.add(tr("Save &beside it\u2026"), QMessageBox::AcceptRole, "saveBeside");
+    const QAbstractButton* answer = box.ask(beside);
+    if (answer == replace)
         return Answer::save;
-    if (box.clickedButton() == beside)
+    if (answer == beside)
         return m_saveBeside() ? Answer::settled : Answer::stay;
-    if (box.clickedButton() == reloading)
+    if (answer == reloading)
         reload();
     return Answer::stay;
 }

@@ -1,10 +1,10 @@
 #include "ui/window/save_name.h"
 
-#include <QAbstractButton>
+#include "ui/window/loss_question.h"
+
 #include <QCoreApplication>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QMessageBox>
 #include <QPushButton>
 #include <QRegularExpression>
 
@@ -43,23 +43,11 @@ QString listed(const QStringList& paths) {
 }
 
 Replace askToReplace(QWidget* parent, const QStringList& there, qsizetype count) {
-    QMessageBox box(QMessageBox::NoIcon,
-                    there.size() == 1 ? Asked::tr("Replace the file?") : Asked::tr("Replace the files?"),
-                    replaceQuestion(there, count), QMessageBox::NoButton, parent);
-    box.setObjectName(QStringLiteral("replaceQuestion"));
-    box.setTextFormat(Qt::PlainText);
-    auto* replace = box.addButton(Asked::tr("&Replace"), QMessageBox::DestructiveRole);
-    auto* other = box.addButton(Asked::tr("Choose another &name"), QMessageBox::AcceptRole);
-    auto* cancel = box.addButton(QMessageBox::Cancel);
-    replace->setObjectName(QStringLiteral("replaceFiles"));
-    other->setObjectName(QStringLiteral("chooseAnotherName"));
-    cancel->setIcon({});
-    box.setDefaultButton(other);
-    box.setEscapeButton(cancel);
-    box.exec();
-    if (box.clickedButton() == replace)
-        return Replace::yes;
-    return box.clickedButton() == other ? Replace::otherName : Replace::no;
+    LossQuestion box(parent, "replaceQuestion", Asked::tr("Already there"), replaceQuestion(there, count));
+    auto* replace = box.add(Asked::tr("&Replace"), QMessageBox::DestructiveRole, "replaceFiles");
+    auto* other = box.add(Asked::tr("Choose another &name"), QMessageBox::AcceptRole, "chooseAnotherName");
+    const QAbstractButton* answer = box.ask(other);
+    return answer == replace ? Replace::yes : answer == other ? Replace::otherName : Replace::no;
 }
 
 /// The toolkit's own question would be about the name before its ending.

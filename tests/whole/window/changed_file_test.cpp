@@ -10,6 +10,10 @@ namespace {
 
 class Shared : public OnTheRaft {
 protected:
+    /// Whatever dialog there was is gone; the keys go to the window again.
+    bool isBack(const char* dialog) {
+        return eventually([&] { return !m_program->shows(QLatin1String(dialog)); }) && m_program->turnTo();
+    }
     /// One step on the first force.
     void change() {
         ASSERT_TRUE(key(QStringLiteral("Tab")) && key(QStringLiteral("Up")));
@@ -44,7 +48,7 @@ TEST_F(Shared, AFileThatAnotherProgramChangedIsNotReplacedUnasked) {
     EXPECT_EQ(onDisk(), theirs);
     ASSERT_TRUE(asksAboutTheChange());
     ASSERT_TRUE(key(QStringLiteral("Escape")));
-    ASSERT_TRUE(eventually([&] { return !m_program->shows(QStringLiteral("Changed on the disk")); }));
+    ASSERT_TRUE(isBack("Changed on the disk"));
     EXPECT_TRUE(isModified());
     EXPECT_EQ(onDisk(), theirs);
 
@@ -63,7 +67,7 @@ TEST_F(Shared, ReloadingTakesWhatStandsThereAndUndoBringsBackWhatWasHere) {
     change();
     changeOnTheDisk();
     ASSERT_TRUE(key(QStringLiteral("ctrl+s")) && asksAboutTheChange() && key(QStringLiteral("alt+l")));
-    ASSERT_TRUE(becomesModified(false));
+    ASSERT_TRUE(becomesModified(false) && isBack("Changed on the disk"));
     EXPECT_EQ(firstMagnitude(), 200);
     ASSERT_TRUE(key(QStringLiteral("ctrl+z")));
     ASSERT_TRUE(becomesModified(true));
@@ -95,6 +99,7 @@ TEST_F(Shared, SavingThroughALinkWritesItsTargetAndLeavesTheLink) {
     ASSERT_TRUE(key(QStringLiteral("ctrl+o")));
     ASSERT_TRUE(eventually([&] { return m_program->asks(QStringLiteral("Open a sketch")); }));
     ASSERT_TRUE(type(link) && key(QStringLiteral("Return")));
+    ASSERT_TRUE(isBack("Open a sketch"));
     ASSERT_TRUE(eventually([&] { return m_program->title().startsWith(QStringLiteral("link.json")); }));
     change();
     saved();

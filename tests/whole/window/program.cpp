@@ -74,7 +74,11 @@ Program::Program(const QStringList& arguments, const QString& home)
         return m_window != 0 || m_process.state() != QProcess::Running;
     });
     if (m_window != 0) // without a window manager nobody else gives it the keys
-        xdotool({QStringLiteral("windowfocus"), QStringLiteral("--sync"), QString::number(m_window)});
+        turnTo();
+}
+
+bool Program::turnTo() const {
+    return succeeds({QStringLiteral("windowfocus"), QStringLiteral("--sync"), QString::number(m_window)});
 }
 
 Program::~Program() {

@@ -21,12 +21,14 @@ public:
     qlonglong window() const { return m_window; }
     QString title() const;
     QString home() const { return m_homePath; } ///< its home folder, and where it was started
-    QRect frame() const;                           ///< of the main window on the screen
+    QRect frame() const;                        ///< of the main window on the screen
     /// The sheet's part of the window: without bars, panel and hint line, on the safe side.
     QRect sheet() const;
     /// Whether a dialog of this title is to be seen and has the keys.
     bool asks(const QString& title) const;
     bool shows(const QString& title) const;
+    /// Gives the main window the keys, as a window manager does once a dialog has gone.
+    bool turnTo() const;
     bool isRunning() { return m_process.state() == QProcess::Running; }
     /// What it wrote on standard error so far.
     QByteArray complaints() { return m_process.readAllStandardError(); }

@@ -29,12 +29,13 @@ protected:
         return becomesAsked(dialog) && key(QStringLiteral("ctrl+a")) && type(m_folder.filePath(typed)) &&
                key(QStringLiteral("Return"));
     }
-    /// The save dialog has been answered: a question is there, or the dialog is gone and the file written.
-    bool asksAfter(const char* dialog, const char* question) {
-        eventually([&] {
-            return m_program->asks(QLatin1String(question)) || !m_program->shows(QLatin1String(dialog));
-        });
-        return m_program->asks(QLatin1String(question));
+    /// A question before this file is touched.
+    bool asksBefore(const QString& file, const char* question) {
+        eventually([&] { return m_program->asks(QLatin1String(question)) || bytesOf(file) != kKept; });
+        return m_program->asks(QLatin1String(question)) && bytesOf(file) == kKept;
+    }
+    bool isGone(const char* dialog) {
+        return eventually([&] { return !m_program->shows(QLatin1String(dialog)); }) && m_program->turnTo();
     }
 };
 
@@ -42,8 +43,7 @@ TEST_F(Saving, SaveAsWithoutTheEndingAsksBeforeItReplacesTheFileThatHasIt) {
     const QString other = put(QStringLiteral("other.json"));
     ASSERT_TRUE(key(QStringLiteral("ctrl+shift+s")));
     ASSERT_TRUE(name("Save the sketch", QStringLiteral("other")));
-    EXPECT_TRUE(asksAfter("Save the sketch", "Replace the file?"));
-    ASSERT_EQ(bytesOf(other), kKept);
+    ASSERT_TRUE(asksBefore(other, "Already there"));
     ASSERT_TRUE(key(QStringLiteral("Return"))); // the safe one: another name
     ASSERT_TRUE(name("Save the sketch", QStringLiteral("v1.2")));
     EXPECT_TRUE(eventually([&] { return m_program->title().startsWith(QStringLiteral("v1.2.json")); }))
@@ -51,9 +51,10 @@ TEST_F(Saving, SaveAsWithoutTheEndingAsksBeforeItReplacesTheFileThatHasIt) {
     EXPECT_EQ(bytesOf(other), kKept);
     EXPECT_FALSE(QFile::exists(m_folder.filePath(QStringLiteral("v1.2"))));
 
+    ASSERT_TRUE(isGone("Save the sketch"));
     ASSERT_TRUE(key(QStringLiteral("ctrl+shift+s")));
     ASSERT_TRUE(name("Save the sketch", QStringLiteral("other.json")));
-    ASSERT_TRUE(becomesAsked("Replace the file?"));
+    ASSERT_TRUE(becomesAsked("Already there"));
     ASSERT_TRUE(key(QStringLiteral("alt+r")));
     EXPECT_TRUE(eventually([&] { return m_program->title().startsWith(QStringLiteral("other.json")); }));
     EXPECT_EQ(readJson(other)[QStringLiteral("forces")].toArray().size(), 2) << "asked once, and replaced";
@@ -68,7 +69,7 @@ TEST_F(Saving, AllStagesAskOnceForEveryFileThatIsThere) {
     ASSERT_TRUE(key(QStringLiteral("alt+a")) && key(QStringLiteral("Down"))); // Stage: all of them
     ASSERT_TRUE(key(QStringLiteral("alt+s")));
     ASSERT_TRUE(name("Save the figure", QStringLiteral("k")));
-    EXPECT_TRUE(asksAfter("Save the figure", "Replace the files?"));
+    ASSERT_TRUE(asksBefore(files.front(), "Already there"));
     for (const QString& file : files)
         EXPECT_EQ(bytesOf(file), kKept) << file.toStdString();
     ASSERT_TRUE(key(QStringLiteral("alt+r")));
@@ -83,9 +84,10 @@ TEST_F(Saving, AHandoutWithoutTheEndingAsksBeforeItReplacesTheFileThatHasIt) {
     ASSERT_TRUE(becomesAsked("Make handout"));
     ASSERT_TRUE(key(QStringLiteral("Return")));
     ASSERT_TRUE(name("Save the handout", QStringLiteral("sheet")));
-    EXPECT_TRUE(asksAfter("Save the handout", "Replace the file?"));
+    ASSERT_TRUE(asksBefore(sheet, "Already there"));
     ASSERT_TRUE(key(QStringLiteral("Escape")));
-    EXPECT_TRUE(eventually([&] { return m_program->asks(QStringLiteral("Make handout")); }));
+    EXPECT_TRUE(isGone("Already there"));
+    EXPECT_TRUE(m_program->shows(QStringLiteral("Make handout")));
     EXPECT_EQ(bytesOf(sheet), kKept);
 }
 

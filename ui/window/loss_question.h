@@ -1,0 +1,19 @@
+// A question before something is lost: its answers are named by verbs, Return takes the safe one, Escape the
+// one that does nothing.
+#pragma once
+
+#include <QMessageBox>
+
+class QPushButton;
+
+namespace tailpoint {
+
+class LossQuestion : public QMessageBox {
+public:
+    LossQuestion(QWidget* parent, const char* name, const QString& title, const QString& text);
+    QPushButton* add(const QString& title, ButtonRole role, const char* name);
+    /// Asks; the answer that was pressed, null for Cancel.
+    QAbstractButton* ask(QPushButton* safe);
+};
+
+} // namespace tailpoint
