@@ -24,7 +24,7 @@ QLabel* lineLabel(const QString& name) {
 HintLine::HintLine(QWidget* parent)
     : QWidget(parent), m_hint(lineLabel(QStringLiteral("hint"))),
       m_readout(lineLabel(QStringLiteral("readout"))), m_row(new QHBoxLayout(this)) {
-    m_row->setContentsMargins(14, 1, 10, 1); // the switch is the tallest
+    m_row->setContentsMargins(14, 0, 10, 0); // the switch is as tall as the line is to be
     m_row->setSpacing(12);
     m_row->addWidget(m_hint, 1);
     m_row->addWidget(m_readout);

@@ -108,15 +108,19 @@ std::optional<Raft> findRaft(const QImage& image, const QRect& region, double pD
     const auto start = leftmost(image, region, colour);
     if (!start)
         return {};
-    // The shafts start at the rim of the ring. Both can be followed from a few radii; the middle one is the
-    // ring's.
-    const double steeper = std::abs(qDegrees) > std::abs(pDegrees) ? qDegrees : pDegrees;
+    // The shafts start at the rim of the ring: the start is on the steeper one, or by a hair on the other.
+    // Both can be followed from a few radii; the middle one is the ring's.
+    const bool pIsSteeper = std::abs(pDegrees) > std::abs(qDegrees);
     std::vector<Raft> found;
-    for (double radius = 0; radius <= kLargestRing; radius += 0.5) {
-        const QPointF tail = placeAt(*start, steeper, -radius);
-        const Raft raft{followed(image, tail, pDegrees, colour), followed(image, tail, qDegrees, colour)};
-        if (std::min(raft.p.length(), raft.q.length()) >= kShortestArrow)
-            found.push_back(raft);
+    for (const double degrees : {pIsSteeper ? pDegrees : qDegrees, pIsSteeper ? qDegrees : pDegrees}) {
+        for (double radius = 0; radius <= kLargestRing; radius += 0.5) {
+            const QPointF tail = placeAt(*start, degrees, -radius);
+            const Raft raft{followed(image, tail, pDegrees, colour), followed(image, tail, qDegrees, colour)};
+            if (std::min(raft.p.length(), raft.q.length()) >= kShortestArrow)
+                found.push_back(raft);
+        }
+        if (!found.empty())
+            break;
     }
     if (found.empty())
         return {};
