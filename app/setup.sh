@@ -15,6 +15,8 @@ test_packages=(
     texlive-latex-base texlive-latex-recommended texlive-pictures
 )
 
+source "$root/app/progress.sh"
+
 say() { printf '%s\n' "$*" >&2; }
 fail() {
     say "$@"
@@ -35,6 +37,7 @@ is_met() {
 # The first alternative that the package lists know, else the first.
 choice() {
     local name
+    [[ $1 == *'|'* ]] || { echo "$1" && return; }
     while read -r name; do
         apt-cache show "$name" >/dev/null 2>&1 && echo "$name" && return
     done < <(alternatives "$1")
@@ -68,12 +71,13 @@ install_missing() {
     if [ "$(id -u)" != 0 ] && ! command -v sudo >/dev/null; then
         fail "Packages are missing and only root can install them; as root: apt-get install ${missing[*]%%|*}"
     fi
-    say "Installing what is missing: ${missing[*]%%|*}"
     log=$(mktemp)
+    say "Refreshing the package lists."
     apt update >"$log" 2>&1 || say "The package lists could not be refreshed; trying with those at hand."
     local chosen=()
     for package in "${missing[@]}"; do chosen+=("$(choice "$package")"); done
-    if ! apt install --no-install-recommends "${chosen[@]}" >>"$log" 2>&1; then
+    say "Installing what is missing: ${chosen[*]}"
+    if ! apt install --no-install-recommends -o APT::Status-Fd=1 "${chosen[@]}" 2>&1 | install_progress "$log"; then
         tail -n 15 "$log" >&2
         rm -f "$log"
         fail "apt-get could not install: ${chosen[*]}"
@@ -104,18 +108,18 @@ configure() {
     rm -f "$log"
 }
 
-# Builds the given targets (all without any): progress at a terminal, else words only where something is wrong.
+# Builds the given targets (all without any): progress, and the compiler's own words where something is wrong.
 build() {
-    local targets=() log status=0
+    local targets=() log failure
     [ $# -eq 0 ] || targets=(--target "$@")
     export CCACHE_BASEDIR="$root" CCACHE_NOHASHDIR=1 CCACHE_SLOPPINESS=pch_defines,time_macros
-    local call=(cmake --build "$build_folder" --parallel "$(nproc)" ${targets[@]+"${targets[@]}"})
-    if [ -t 2 ]; then
-        "${call[@]}" >&2 </dev/null || status=1
-    else
-        log=$(mktemp)
-        "${call[@]}" >"$log" 2>&1 </dev/null || { status=1 && cat "$log" >&2; }
+    log=$(mktemp)
+    if ! NINJA_STATUS='[%f/%t] ' cmake --build "$build_folder" --parallel "$(nproc)" ${targets[@]+"${targets[@]}"} \
+        2>&1 </dev/null | build_progress "$log"; then
+        failed_words "$log" >&2
+        failure=$(first_failure "$log")
         rm -f "$log"
+        fail "The build failed: $failure"
     fi
-    [ $status = 0 ] || fail "The build failed; the compiler's words stand above."
+    rm -f "$log"
 }

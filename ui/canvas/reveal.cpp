@@ -80,10 +80,10 @@ void cut(Path& path, double part) {
     }
 }
 
-/// Nothing, where the item has not begun.
-std::optional<Item> drawnUpTo(Item item, const Group& group, double part) {
+/// Draws the item as far as `part`; false where it has not begun.
+bool drawUpTo(Item& item, const Group& group, double part) {
     if (std::holds_alternative<Text>(item))
-        return part >= kTextsFrom ? std::optional(item) : std::nullopt;
+        return part >= kTextsFrom;
     const double t = std::min(1.0, part / kTextsFrom);
     if (auto* path = std::get_if<Path>(&item)) {
         if (!path->closed)
@@ -91,13 +91,13 @@ std::optional<Item> drawnUpTo(Item item, const Group& group, double part) {
         else if (group.ends) // the head goes with the tip
             shift(item, (t - 1) * ((*group.ends)[1] - (*group.ends)[0]));
         else if (t < 1)
-            return {};
+            return false;
     } else if (auto* arc = std::get_if<Arc>(&item)) {
         arc->sweepDegrees *= t;
     } else if (auto* disc = std::get_if<Disc>(&item)) {
         disc->radius *= t;
     }
-    return item;
+    return true;
 }
 
 } // namespace
@@ -133,8 +133,8 @@ DisplayList Reveal::at(double part) const {
                 shift(item, (1 - part) * news.from);
                 items.push_back(std::move(item));
             } else if (!news.labelOnly || isText) {
-                if (auto drawn = drawnUpTo(std::move(item), m_to.groups[news.group], part))
-                    items.push_back(std::move(*drawn));
+                if (drawUpTo(item, m_to.groups[news.group], part))
+                    items.push_back(std::move(item));
             } else {
                 items.push_back(std::move(item));
             }

@@ -1,9 +1,8 @@
 #include "core/quantity/angle.h"
 
 #include "tests/support/cases.h"
+#include "tests/support/many_digits.h"
 #include "tests/support/oracle.h"
-
-#include <boost/multiprecision/cpp_bin_float.hpp>
 
 #include <gtest/gtest.h>
 

@@ -1,8 +1,7 @@
 #include "core/quantity/decimals.h"
 
 #include "tests/support/cases.h"
-
-#include <boost/multiprecision/cpp_bin_float.hpp>
+#include "tests/support/many_digits.h"
 
 #include <gtest/gtest.h>
 

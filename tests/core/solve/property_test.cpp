@@ -1,7 +1,6 @@
 // Every family against arithmetic of 50 digits: the bounds that core/solve/solve.h states.
+#include "tests/support/many_digits.h"
 #include "tests/support/referee.h"
-
-#include <boost/multiprecision/cpp_bin_float.hpp>
 
 #include <gtest/gtest.h>
 

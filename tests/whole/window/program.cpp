@@ -6,6 +6,7 @@
 #include <QFile>
 #include <QJsonDocument>
 #include <QProcessEnvironment>
+#include <QRegularExpression>
 
 namespace whole {
 
@@ -49,6 +50,14 @@ QProcessEnvironment homeIn(const QString& folder) {
     environment.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("xcb"));
     environment.remove(QStringLiteral("WAYLAND_DISPLAY"));
     return environment;
+}
+
+/// A function key by its code on every keyboard of X ("F1" to "F10" are 67 to 76). Asked by name, xdotool also
+/// presses Alt where the keymap's key type has a level for it, which no hand does.
+QString codeOrName(const QString& key) {
+    static const QRegularExpression function(QStringLiteral("^F([1-9]|10)$"));
+    const auto match = function.match(key);
+    return match.hasMatch() ? QString::number(66 + match.captured(1).toInt()) : key;
 }
 
 /// Of the windows of a process the one with a title: a toolkit keeps hidden helpers too.
@@ -162,7 +171,7 @@ bool drag(QPointF from, QPointF to, const QString& heldKey) {
 }
 
 bool key(const QString& name) {
-    return succeeds({QStringLiteral("key"), name});
+    return succeeds({QStringLiteral("key"), codeOrName(name)});
 }
 
 bool type(const QString& text) {
