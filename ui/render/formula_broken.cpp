@@ -10,9 +10,17 @@ namespace {
 
 constexpr double kLeading = 0.3, kGap = 0.22, kIndent = 1.0; // ems
 
-/// Pieces filled into rows; the first baseline stays where it is. Later rows stand to the right by `indent`.
+/// How far later rows stand to the right: less where a piece would not fit behind it.
+double indentFor(const Typesetter& set, const std::vector<Setting>& pieces, double room) {
+    double widest = 0;
+    for (std::size_t i = 1; i < pieces.size(); ++i)
+        widest = std::max(widest, pieces[i].width);
+    return std::clamp(room - widest, 0.0, kIndent * set.em());
+}
+
+/// Pieces filled into rows; the first baseline stays where it is.
 Setting filled(const Typesetter& set, const std::vector<Setting>& pieces, double gap, double room) {
-    const double indent = kIndent * set.em();
+    const double indent = indentFor(set, pieces, room);
     Setting out, row;
     double baseline = 0, start = 0, descent = 0;
     bool any = false;
