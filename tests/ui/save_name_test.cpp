@@ -6,6 +6,7 @@
 #include "ui/window/handout_dialog.h"
 #include "ui/window/save_name.h"
 
+#include <QAbstractItemView>
 #include <QApplication>
 #include <QComboBox>
 #include <QFileDialog>
@@ -51,6 +52,11 @@ private:
         if (m_typed.isEmpty())
             return void(QTest::keyClick(name, Qt::Key_Escape));
         name->setText(m_typed.takeFirst());
+        // Typing takes the choice from the file in the list; setting the text does not. (Keys would open the
+        // completer's popup, which takes Return.)
+        for (auto* list : dialog->findChildren<QAbstractItemView*>())
+            if (list->selectionModel())
+                list->selectionModel()->clearSelection();
         QTest::keyClick(name, Qt::Key_Return);
     }
     void press(QMessageBox& box) {
