@@ -6,12 +6,12 @@
 #include "ui/window/handout_dialog.h"
 #include "ui/window/save_name.h"
 
-#include <QAbstractItemView>
 #include <QApplication>
 #include <QComboBox>
 #include <QFileDialog>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListView>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QTimer>
@@ -46,17 +46,19 @@ private:
             return press(*box);
         auto* dialog = qobject_cast<QFileDialog*>(modal);
         auto* name = dialog ? dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit")) : nullptr;
-        if (!name || !name->isVisible())
+        auto* list = dialog ? dialog->findChild<QListView*>(QStringLiteral("listView")) : nullptr;
+        if (!name || !name->isVisible() || !list)
             return;
+        const bool isThere = QFileInfo::exists(dialog->directory().filePath(name->text()));
+        if (isThere && !list->selectionModel()->hasSelection())
+            return; // the list has yet to find the proposed file
         m_proposed << name->text();
         if (m_typed.isEmpty())
             return void(QTest::keyClick(name, Qt::Key_Escape));
         name->setText(m_typed.takeFirst());
         // Typing takes the choice from the file in the list; setting the text does not. (Keys would open the
         // completer's popup, which takes Return.)
-        for (auto* list : dialog->findChildren<QAbstractItemView*>())
-            if (list->selectionModel())
-                list->selectionModel()->clearSelection();
+        list->selectionModel()->clearSelection();
         QTest::keyClick(name, Qt::Key_Return);
     }
     void press(QMessageBox& box) {
