@@ -1,4 +1,4 @@
-#include "core/explain/formula.h"
+#include "core/formula/formula.h"
 
 #include <charconv>
 

@@ -1,6 +1,5 @@
 // One tree, four outputs: here text, LaTeX and MathML (the painted form is tested beside the widgets).
-#include "core/explain/formula.h"
-#include "core/explain/prose.h"
+#include "core/formula/formula.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -193,23 +192,6 @@ TEST(Formula, EscapesWhatATypesetterWouldTakeForACommand) {
               "\\ensuremath{\\alpha} \\ensuremath{-} 40\\ensuremath{^{\\circ}} \\texttt{U+2264}");
     EXPECT_EQ(latexEscaped("Ölfaß"), "Ölfaß");
     EXPECT_EQ(xmlEscaped("<a href=\"x\">&"), "&lt;a href=&quot;x&quot;&gt;&amp;");
-}
-
-TEST(Prose, SetsFormulasIntoWords) {
-    const Prose prose = say("The angle {} is {}, not less.", gammaSymbol(), degrees(115, "115.0"));
-    EXPECT_EQ(toText(prose), "The angle γ is 115.0°, not less.");
-    EXPECT_EQ(toLatex(prose), "The angle $\\gamma$ is $115.0^{\\circ}$, not less.");
-    EXPECT_EQ(toHtml(say("{} < 1", p())), "<math><mi>P</mi></math> &lt; 1");
-    EXPECT_EQ(toHtml(say("{} turns {}.", p(), inWords("left & up"))),
-              "<math><mi>P</mi></math> turns left &amp; up.");
-    EXPECT_EQ(toLatex(say("{} turns {}.", p(), inWords("left & up"))), "$P$ turns left \\& up.");
-}
-
-TEST(Prose, JoinsWithASpace) {
-    Prose prose = say("First.");
-    append(prose, say("Then {}.", p()));
-    append(prose, {});
-    EXPECT_EQ(toText(prose), "First. Then P.");
 }
 
 } // namespace

@@ -1,6 +1,6 @@
-// explain/: the worked solution, as a good lecturer writes it, from the very numbers that drew the figure.
-// A formula is a small tree; plain text, LaTeX, MathML and the painted form all come from the same tree.
-// Numbers are formatted where a tree is built (core/sketch/shown.h) and nowhere later.
+// formula/: a formula is a small tree; its value, plain text, LaTeX, MathML and the painted form all come
+// from the same tree. Knows numbers and letters, and nothing of forces. Numbers are formatted where a tree is
+// built (core/sketch/shown.h) and nowhere later.
 #pragma once
 
 #include <functional>
