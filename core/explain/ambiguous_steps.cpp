@@ -106,7 +106,7 @@ Term writeCandidates(Blackboard& board, const Ambiguous& q, const Term& angle) {
 /// Says which of the two angles lead to an answer, and why.
 void writeDecision(Blackboard& board, const Ambiguous& q, const Term& angle, const Term& acute) {
     Step& step = board.worked.steps.back();
-    const Formula second = board.angle(std::numbers::pi - radiansOf(acute.number));
+    const Formula second = board.angleInUnit(board.half() - board.valueOf(acute.number));
     if (board.solved.tangent) {
         step.conclusion.push_back(say("The sine is 1: both angles fall together in the right angle."));
         return;

@@ -155,10 +155,10 @@ Formula Blackboard::fullTurn() const {
 
 Formula Blackboard::settle(Working& working, double full, Quantity quantity) const {
     if (options.handRounding && working.substituted)
-        if (const auto carried = evaluate(*working.substituted))
-            full = quantity == Quantity::angle           ? fromRadians(*carried, sketch.angleUnit)
-                   : std::abs(*carried) < kNoise * scale ? 0
-                                                         : *carried;
+        if (const auto carried = evaluate(*working.substituted, sketch.angleUnit))
+            full = quantity == Quantity::force && std::abs(*carried) < kNoise * scale
+                       ? 0
+                       : static_cast<double>(*carried);
     Formula value = quantity == Quantity::angle ? angleInUnit(full) : force(full);
     working.value = value;
     return value;
@@ -180,8 +180,8 @@ Step& Blackboard::step(std::string key, std::string title, Stage stage, Law law)
     return made;
 }
 
-double radiansOf(const Formula& angle) {
-    return evaluate(angle).value_or(0);
+double Blackboard::valueOf(const Formula& angle) const {
+    return static_cast<double>(evaluate(angle, sketch.angleUnit).value_or(0));
 }
 
 FigurePart part(FigurePart::Kind kind, int vector, int other) {

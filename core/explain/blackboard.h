@@ -59,6 +59,8 @@ public:
     /// Sum of all magnitudes; below kNoise of it a carried force is a true zero that was rounded.
     double scale = 0;
     static constexpr double kNoise = 1e-13;
+    /// Of a carried angle or a sum of some, in the sheet's unit.
+    double valueOf(const Formula& angle) const;
     double half() const { return turnIn(sketch.angleUnit) / 2; }
 
     /// Completes a working: the value is `full`, or with hand rounding what the substitution gives, rounded.
@@ -73,7 +75,6 @@ private:
     Formula numberOf(double value, std::string_view shown) const;
 };
 
-double radiansOf(const Formula& angle); ///< of a carried angle
 FigurePart arrowPart(int vector);
 FigurePart part(FigurePart::Kind kind, int vector = kNoVector, int other = kNoVector);
 AngleName named(FigurePart angle, const Formula& symbol);

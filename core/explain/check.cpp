@@ -51,7 +51,7 @@ Formula writeLeft(Blackboard& board, Step& step, const Terms& angles, char axis)
     const bool wholly = board.solved.family == Family::closePolygon && !board.sum.sizeGiven;
     double full = wholly ? (axis == 'x' ? board.sum.v.x() : board.sum.v.y()) : total;
     if (board.options.handRounding)
-        full = evaluate(*working.substituted).value_or(full);
+        full = static_cast<double>(evaluate(*working.substituted, board.sketch.angleUnit).value_or(full));
     working.value = componentNumber(board, full, scaleOf(board));
     Formula value = *working.value;
     step.workings.push_back(std::move(working));
@@ -63,7 +63,7 @@ void writeRight(Blackboard& board, Step& step, const Term& angle, char axis) {
     Working working{componentSymbol(board.sum.name, axis), std::move(e.general), std::move(e.numbers), {}};
     double full = axis == 'x' ? board.sum.v.x() : board.sum.v.y();
     if (board.options.handRounding)
-        full = evaluate(*working.substituted).value_or(full);
+        full = static_cast<double>(evaluate(*working.substituted, board.sketch.angleUnit).value_or(full));
     working.value = componentNumber(board, full, board.sum.magnitude);
     step.workings.push_back(std::move(working));
 }
@@ -75,7 +75,8 @@ void remarkOnRoundedAnswer(Blackboard& board, Step& step, const Formula& x, cons
     Formula angle = r.directionNumber;
     angle.value = shownValue(angle);
     const double axis = board.sketch.reference.axisDegrees;
-    const double turn = radiansOf(angle) * (board.sketch.reference.sense == Sense::ccw ? 1 : -1) +
+    const double turn = toRadians(board.valueOf(angle), board.sketch.angleUnit) *
+                            (board.sketch.reference.sense == Sense::ccw ? 1 : -1) +
                         toRadians(axis, AngleUnit::deg);
     const Formula roundedX = componentNumber(board, size * std::cos(turn), size);
     const Formula roundedY = componentNumber(board, size * std::sin(turn), size);

@@ -213,7 +213,7 @@ Term writeSines(Blackboard& board, const Pair& pair, const Term& gamma) {
     const double rad = std::abs(signedAngle(pair.great.v, r.v).value_or(0));
     Term found =
         writeSinesForAngle(board, step, pair.oppositeSmall, sizeOf(pair.small), sizeOf(r), gamma, rad);
-    const Formula second = board.angle(3.14159265358979323846 - radiansOf(found.number));
+    const Formula second = board.angleInUnit(board.half() - board.valueOf(found.number));
     step.conclusion.push_back(
         say("The inverse sine also allows {}. The greater side lies opposite to the "
             "greater angle, and {} is smaller than {}: {} is smaller than {} and so acute. {} "

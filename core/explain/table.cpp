@@ -75,9 +75,10 @@ struct TableWriter {
     Formula component(const Entry& entry, const Formula& angle, char axis) const {
         const Arrow& arrow = *entry.arrow;
         double value = axis == 'x' ? arrow.v.x() : arrow.v.y();
-        if (board.options.handRounding)
-            value = arrow.sizeNumber.value *
-                    (axis == 'x' ? std::cos(radiansOf(angle)) : std::sin(radiansOf(angle)));
+        if (board.options.handRounding) {
+            const CosSin unit = cosSin(board.valueOf(angle), board.sketch.angleUnit);
+            value = static_cast<double>(arrow.sizeNumber.value * (axis == 'x' ? unit.cos : unit.sin));
+        }
         return componentNumber(board, entry.sign * value, arrow.magnitude);
     }
 

@@ -140,7 +140,7 @@ Turn writeSideDirection(Blackboard& board, Step& step, const Triangle& triangle,
                         const Formula& theta, std::size_t base, const Term& oppositeThird) {
     Term angle = oppositeThird;
     if (!triangle.isOwnAngle(target, base)) {
-        const double supplement = board.half() - fromRadians(radiansOf(angle.number), board.sketch.angleUnit);
+        const double supplement = board.half() - board.valueOf(angle.number);
         angle.symbol = sum(board.halfTurn(), negative(oppositeThird.symbol));
         angle.number = sum(board.halfTurn(), negative(oppositeThird.number));
         angle.number.value = supplement;

@@ -154,37 +154,6 @@ TEST(Formula, ShowsAnAsciiMinusInReports) {
     EXPECT_EQ(toText(inWords("opposite to −x"), Minus::ascii), "opposite to -x");
 }
 
-TEST(Formula, EvaluatesWithTheFullValuesBehindItsShownDigits) {
-    const Formula cosines = root(sum(power(newtons(340, "340"), 2), power(newtons(275, "275"), 2),
-                                     negative(product(count(2), newtons(340, "340"), newtons(275, "275"),
-                                                      apply("cos", degrees(115, "115.0"))))));
-    EXPECT_NEAR(evaluate(cosines).value(), 519.8602, 1e-4);
-    EXPECT_NEAR(evaluate(sum(degrees(25, "25.0"), negative(degrees(-40, "-40.0")))).value(),
-                65 * std::numbers::pi / 180, 1e-15);
-    EXPECT_EQ(evaluate(over(newtons(1, "1"), newtons(3, "3"))).value(), 1.0 / 3);
-    EXPECT_NEAR(evaluate(apply("arccos", number(-0.5, "-0.5"))).value(), 2 * std::numbers::pi / 3, 1e-15);
-    EXPECT_NEAR(evaluate(apply("sin", number(100, "100", "gon"))).value(), 1, 1e-15);
-}
-
-TEST(Formula, HasNoValueWhereArithmeticHasNone) {
-    EXPECT_FALSE(evaluate(over(count(1), count(0))));
-    EXPECT_FALSE(evaluate(apply("arcsin", number(1.5, "1.5"))));
-    EXPECT_FALSE(evaluate(root(number(-1, "-1"))));
-    EXPECT_FALSE(evaluate(p()));
-    EXPECT_FALSE(evaluate(inWords("or")));
-    EXPECT_FALSE(evaluate(equal(count(1), count(1))));
-}
-
-TEST(Formula, TakesTheValuesOfSymbolsFromALookup) {
-    const auto lookUp = [](const Formula& symbol) -> std::optional<double> {
-        return keyOf(symbol) == "P"      ? std::optional(3.0)
-               : keyOf(symbol) == "F_1x" ? std::optional(4.0)
-                                         : std::nullopt;
-    };
-    EXPECT_EQ(evaluate(root(sum(power(p(), 2), power(componentSymbol("F1", 'x'), 2))), lookUp).value(), 5);
-    EXPECT_FALSE(evaluate(vectorOf("P"), lookUp)) << "a vector is no number";
-}
-
 TEST(Formula, EscapesWhatATypesetterWouldTakeForACommand) {
     EXPECT_EQ(latexEscaped("50% of A_1 & B#2 {~^\\$}"),
               "50\\% of A\\_1 \\& B\\#2 \\{\\textasciitilde{}\\textasciicircum{}\\textbackslash{}\\$\\}");
