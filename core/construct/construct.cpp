@@ -3,6 +3,7 @@
 #include "core/construct/loci.h"
 #include "core/construct/parallelogram.h"
 #include "core/construct/vectors.h"
+#include "core/sketch/things.h"
 
 #include <algorithm>
 #include <cmath>
@@ -92,30 +93,19 @@ std::optional<Reduction> plainReduction(const Vectors& vectors, const Solved& so
     return Reduction{sideOf(vectors, order[0]), sideOf(vectors, order[1]), closing, {}};
 }
 
-/// First of K, K1, K2, ... that is no vector's name.
-std::string freeName(const Vectors& vectors) {
-    std::string name = "K";
-    const auto isTaken = [&] {
-        return name == vectors.sum.name || std::any_of(vectors.forces.begin(), vectors.forces.end(),
-                                                       [&](const PlainVector& f) { return f.name == name; });
-    };
-    for (int i = 1; isTaken(); ++i)
-        name = "K" + std::to_string(i);
-    return name;
-}
-
 /// The known forces as one side: by its own name where there is one only.
-Side knownSide(const Vectors& vectors, const std::vector<int>& known) {
+Side knownSide(const Vectors& vectors, const std::vector<int>& known, const std::string& name) {
     if (known.size() == 1)
         return sideOf(vectors, known.front());
-    Side side{freeName(vectors), {0, 0}};
+    Side side{name, {0, 0}};
     for (const int index : known)
         side.vector += vectors.at(index).vector;
     return side;
 }
 
 /// Known forces added up to one side K; the vectors with unknowns (one or two) are the other sides.
-std::optional<Reduction> knownsReduction(const Vectors& vectors, const Solved& solved, bool equilibrium) {
+std::optional<Reduction> knownsReduction(const Vectors& vectors, const Solved& solved, bool equilibrium,
+                                         const Sketch& sketch) {
     std::vector<int> unknown, known;
     for (int i = 0; i < static_cast<int>(vectors.forces.size()); ++i)
         (Vectors::isUnknown(solved, i) ? unknown : known).push_back(i);
@@ -128,7 +118,8 @@ std::optional<Reduction> knownsReduction(const Vectors& vectors, const Solved& s
     Reduction out;
     for (const int index : known)
         out.knowns.push_back(vectors.at(index).name);
-    const Side k = knownSide(vectors, known), u = sideOf(vectors, unknown[0]);
+    const std::string name = Things(sketch).name(kKnownVector);
+    const Side k = knownSide(vectors, known, name), u = sideOf(vectors, unknown[0]);
     if (unknown.size() == 1) {
         out.first = k;
         out.second = u;
@@ -136,7 +127,7 @@ std::optional<Reduction> knownsReduction(const Vectors& vectors, const Solved& s
     } else { // U + V = S - K
         out.first = u;
         out.second = sideOf(vectors, unknown[1]);
-        out.closing = equilibrium ? k : Side{freeName(vectors), {0, 0}};
+        out.closing = equilibrium ? k : Side{name, {0, 0}};
         out.closing.vector = u.vector + out.second.vector;
         if (!equilibrium)
             out.knowns.push_back(vectors.sum.name);
@@ -150,7 +141,7 @@ std::optional<Reduction> reductionOf(const Vectors& vectors, const Solved& solve
     const bool equilibrium = isEquilibrium(sketch);
     if (auto plain = plainReduction(vectors, solved, equilibrium))
         return plain;
-    return knownsReduction(vectors, solved, equilibrium);
+    return knownsReduction(vectors, solved, equilibrium, sketch);
 }
 
 /// In a sketch that is given throughout, the triangle closes only where the equation holds.

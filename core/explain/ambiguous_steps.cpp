@@ -57,7 +57,7 @@ void writeReach(Blackboard& board, const Ambiguous& q, const Term& angle) {
     step.reasoning.push_back(
         say("Known are two sides and an angle that does not lie between them: the ambiguous case. "
             "The distance of the line from the centre of the circle decides."));
-    const Formula d = symbol("d");
+    const Formula d = board.things.formula({What::distance});
     const double distance = q.at(q.k).magnitude * std::sin(q.triangle().opposite(q.v));
     Working working{d,
                     product(q.at(q.k).size, apply("sin", angle.symbol)),

@@ -1,26 +1,12 @@
 #include "core/explain/blackboard.h"
 
+#include "core/construct/reduction.h"
+
 #include <cmath>
 
 namespace tailpoint::explaining {
 
 namespace {
-
-/// The first of `choices` that no vector of the sketch is called by.
-std::string freeName(const Sketch& sketch, std::initializer_list<std::string_view> choices) {
-    const auto taken = [&](std::string_view name) {
-        if (sketch.sum.name == name)
-            return true;
-        for (const Force& force : sketch.forces)
-            if (force.name == name)
-                return true;
-        return false;
-    };
-    for (std::string_view choice : choices)
-        if (!taken(choice))
-            return std::string(choice);
-    return std::string(*(choices.end() - 1)) + "′";
-}
 
 /// A vector without an answer: what is given of it.
 SolvedForce asGiven(const Force& force, const Sketch& sketch) {
@@ -34,23 +20,15 @@ SolvedForce asGiven(const Force& force, const Sketch& sketch) {
     return given;
 }
 
-std::string directionSub(const Formula& size) {
-    return size.text + size.sub;
-}
-
 } // namespace
 
 Blackboard::Blackboard(const Sketch& theSketch, const Solved& theSolved, const Construction& theConstruction,
                        std::size_t theSolution, const ExplainOptions& theOptions)
     : sketch(theSketch), solved(theSolved), construction(theConstruction), options(theOptions),
-      solution(theSolution) {
-    alpha = symbol(freeName(sketch, {"α", "λ", "ξ"}));
-    beta = symbol(freeName(sketch, {"β", "μ", "η"}));
-    gamma = symbol(freeName(sketch, {"γ", "ν", "ζ"}));
-    phi = symbol(freeName(sketch, {"φ", "ω", "χ"}));
-    thetaLetter = freeName(sketch, {"θ", "δ", "ε"});
-    psiLetter = freeName(sketch, {"ψ", "κ", "τ"});
-    knownName = freeName(sketch, {"K", "L", "M"});
+      solution(theSolution), things(theSketch) {
+    alpha = symbol(things.angleLetter(0));
+    beta = symbol(things.angleLetter(1));
+    gamma = symbol(things.angleLetter(2));
     worked.steps.reserve(24);
     if (solution < solved.solutions.size()) {
         const Solution& found = solved.solutions[solution];
@@ -68,12 +46,18 @@ Blackboard::Blackboard(const Sketch& theSketch, const Solved& theSolved, const C
     sum = arrowOf(asGiven(sketch.sum, sketch), sketch.sum, kSumIndex);
 }
 
-Arrow Blackboard::madeArrow(std::string name, const Eigen::Vector2d& v) const {
+Arrow Blackboard::arrowNamed(VectorId id) const {
     Arrow arrow;
-    arrow.vector = vectorOf(name);
-    arrow.size = magnitudeSymbol(name);
-    arrow.theta = symbol(thetaLetter, directionSub(arrow.size));
-    arrow.name = std::move(name);
+    arrow.id = id;
+    arrow.name = things.name(id);
+    arrow.vector = things.vectorFormula(id);
+    arrow.size = things.formula(magnitudeId(id));
+    arrow.theta = things.formula(directionId(id));
+    return arrow;
+}
+
+Arrow Blackboard::madeArrow(VectorId id, const Eigen::Vector2d& v) const {
+    Arrow arrow = arrowNamed(id);
     arrow.v = v;
     arrow.magnitude = std::hypot(v.x(), v.y());
     arrow.direction =
@@ -85,12 +69,8 @@ Arrow Blackboard::madeArrow(std::string name, const Eigen::Vector2d& v) const {
 }
 
 Arrow Blackboard::arrowOf(const SolvedForce& found, const Force& given, int index) const {
-    Arrow arrow;
-    arrow.name = given.name;
+    Arrow arrow = arrowNamed(vectorId(index));
     arrow.index = index;
-    arrow.vector = vectorOf(given.name);
-    arrow.size = magnitudeSymbol(given.name);
-    arrow.theta = symbol(thetaLetter, directionSub(arrow.size));
     arrow.sizeGiven = isGiven(given.magnitude);
     arrow.directionGiven = isGiven(given.direction);
     arrow.magnitude = arrow.sizeGiven ? *given.magnitude.value : found.magnitude;

@@ -143,10 +143,10 @@ void writeManyEstimate(Blackboard& board, const Arrows& arrows) {
     step.conclusion.push_back(say("It can't be longer than all the forces laid in one line."));
 }
 
-Formula columnSum(const Entries& entries, char axis) {
+Formula columnSum(const Blackboard& board, const Entries& entries, char axis) {
     std::vector<Formula> terms;
     for (const Entry& entry : entries) {
-        Formula term = componentSymbol(entry.arrow->name, axis);
+        Formula term = board.component(*entry.arrow, axis);
         terms.push_back(entry.sign < 0 ? negative(std::move(term)) : std::move(term));
     }
     return sumOf(std::move(terms));
@@ -160,11 +160,11 @@ Formula columnNumbers(const Table& table, std::size_t column) {
 }
 
 /// R_x = P_x + Q_x + ... where the terms are few enough to be written.
-void writeColumn(Step& step, const Formula& subject, const Entries& entries, char axis,
-                 const Formula& value) {
+void writeColumn(const Blackboard& board, Step& step, const Formula& subject, const Entries& entries,
+                 char axis, const Formula& value) {
     Working working{subject, {}, {}, value};
     if (entries.size() <= kMostWritten) {
-        working.general = columnSum(entries, axis);
+        working.general = columnSum(board, entries, axis);
         working.substituted = columnNumbers(*step.table, axis == 'x' ? 3 : 4);
     }
     step.workings.push_back(std::move(working));
@@ -176,9 +176,9 @@ void writeSumByTable(Blackboard& board, const Arrows& arrows) {
     explainTable(board, step);
     const Entries entries = entriesOf(arrows);
     const Sums sums = writeComponentTable(board, step, entries, board.sum.vector, board.sum.v);
-    const Formula x = componentSymbol(board.sum.name, 'x'), y = componentSymbol(board.sum.name, 'y');
-    writeColumn(step, x, entries, 'x', sums.x);
-    writeColumn(step, y, entries, 'y', sums.y);
+    const Formula x = board.component(board.sum, 'x'), y = board.component(board.sum, 'y');
+    writeColumn(board, step, x, entries, 'x', sums.x);
+    writeColumn(board, step, y, entries, 'y', sums.y);
     if (board.sum.direction)
         return writePolar(board, board.sum, {x, sums.x}, {y, sums.y});
     step.conclusion.push_back(
@@ -193,11 +193,11 @@ Term writeMissingComponent(Blackboard& board, Step& step, const Arrow& missing, 
     const bool rest = isEquilibrium(board.sketch);
     const double total = axis == 'x' ? board.sum.v.x() : board.sum.v.y();
     const Formula totalNumber = componentNumber(board, total, board.sum.magnitude);
-    const Formula knownSymbol = componentSymbol(board.knownName, axis);
-    Formula subject = componentSymbol(missing.name, axis);
+    const Formula knownSymbol = board.things.formula({axis == 'x' ? What::x : What::y, kKnownVector});
+    Formula subject = board.component(missing, axis);
     Working working{subject, {}, {}, {}};
     working.general =
-        rest ? negative(knownSymbol) : sum(componentSymbol(board.sum.name, axis), negative(knownSymbol));
+        rest ? negative(knownSymbol) : sum(board.component(board.sum, axis), negative(knownSymbol));
     working.substituted = rest ? negative(known) : sum(totalNumber, negative(known));
     Formula value = board.settle(working, axis == 'x' ? missing.v.x() : missing.v.y(), Quantity::force);
     step.workings.push_back(std::move(working));
@@ -210,21 +210,21 @@ void writeTotalComponents(Blackboard& board, Step& step) {
     const Term angle = writeAbsolute(board, step, board.sum);
     for (char axis : {'x', 'y'}) {
         const Expression e = componentOf(board.sum, angle, axis);
-        Working working{componentSymbol(board.sum.name, axis), e.general, e.numbers, {}};
+        Working working{board.component(board.sum, axis), e.general, e.numbers, {}};
         board.settle(working, axis == 'x' ? board.sum.v.x() : board.sum.v.y(), Quantity::force);
         step.workings.push_back(std::move(working));
     }
 }
 
 void writeMissingByTable(Blackboard& board, const Arrows& arrows, Arrow& missing) {
-    const Arrow known = board.madeArrow(board.knownName, board.solved.knownSum);
+    const Arrow known = board.madeArrow(kKnownVector, board.solved.knownSum);
     Step& table =
         board.step("components", "Component table of the known forces", Stage::construction, Law::components);
     explainTable(board, table);
     const Entries entries = entriesOf(arrows);
     const Sums sums = writeComponentTable(board, table, entries, known.vector, known.v);
-    writeColumn(table, componentSymbol(known.name, 'x'), entries, 'x', sums.x);
-    writeColumn(table, componentSymbol(known.name, 'y'), entries, 'y', sums.y);
+    writeColumn(board, table, board.component(known, 'x'), entries, 'x', sums.x);
+    writeColumn(board, table, board.component(known, 'y'), entries, 'y', sums.y);
     table.conclusion.push_back(say("{} stands for the known forces added up.", known.vector));
     Step& step = board.step("missing", "Components of the missing force", Stage::found, Law::components);
     step.parts = {arrowPart(missing.index)};
@@ -252,14 +252,14 @@ Arrow addKnown(Blackboard& board, bool fromSum) {
         entries.insert(entries.begin(), {&board.sum, 1});
     Eigen::Vector2d total =
         fromSum ? Eigen::Vector2d(board.sum.v - board.solved.knownSum) : board.solved.knownSum;
-    Arrow known = board.madeArrow(board.knownName, total);
+    Arrow known = board.madeArrow(kKnownVector, total);
     Step& step = board.step("known", fromSum ? "What the known vectors leave" : "Add up the known forces",
                             Stage::construction, Law::components);
     explainTable(board, step);
     const Sums sums = writeComponentTable(board, step, entries, known.vector, known.v);
-    const Formula x = componentSymbol(known.name, 'x'), y = componentSymbol(known.name, 'y');
-    writeColumn(step, x, entries, 'x', sums.x);
-    writeColumn(step, y, entries, 'y', sums.y);
+    const Formula x = board.component(known, 'x'), y = board.component(known, 'y');
+    writeColumn(board, step, x, entries, 'x', sums.x);
+    writeColumn(board, step, y, entries, 'y', sums.y);
     step.conclusion.push_back(say(fromSum ? "{} is what the forces sought must amount to."
                                           : "From here on the single force {} stands for them.",
                                   known.vector));

@@ -35,17 +35,18 @@ constexpr VectorId partialVector(std::size_t index) {
 enum class What : std::uint8_t {
     none,
     magnitude, ///< of a vector
-    direction, ///< as the sheet says it: from its axis, in its sense
-    fromX,     ///< psi: counter-clockwise from +x, where the sheet measures otherwise
-    x,         ///< component along the sheet's x
+    direction, ///< as the sheet says it: from its axis, in its sense; `part` 1: as it acts, where that is or
+               ///< may be the other sense of a line of action
+    fromX, ///< psi: counter-clockwise from +x, where the sheet measures otherwise; `part` as above
+    x,     ///< component along the sheet's x
     y,
     between,  ///< phi: angle between the tails of `of` and `with`
     opposite, ///< angle of the force triangle opposite to the side `of`
     acute,    ///< of an arctangent, before the quadrant is decided; with the part kOfInverseSine: what an
            ///< inverse sine gives for the angle opposite to `of`, before it is decided whether that is obtuse
-    square,   ///< of a magnitude, before the root
+    square,   ///< of a magnitude, before the root; of kNobody: of the distance with the same `part`
     ratio,    ///< before its inverse: sine, cosine (of the angle opposite to `of`) or tangent, as `part` says
-    distance, ///< of a circle's centre from the line that cuts it
+    distance, ///< of a circle's centre from the line that cuts it; `part` 1: half the chord that it cuts off
     term,     ///< cosine or sine (as `part` says) of a direction from +x: an unknown's factor in ΣFx or ΣFy
     along,    ///< component along the line on which everything lies
     gap       ///< what a check leaves over: `part` 0 along x, 1 along y

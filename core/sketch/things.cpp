@@ -80,6 +80,13 @@ Symbol Things::symbol(VectorId vector) const {
     return found ? found->symbol : Symbol{m_partialLetter, std::to_string(vector.index)};
 }
 
+Symbol Things::symbolNamed(std::string_view name) const {
+    for (const Named& force : m_forces)
+        if (force.name == name)
+            return force.symbol;
+    return m_sum.name == name ? m_sum.symbol : symbolOfName(name);
+}
+
 std::string Things::subscriptOf(VectorId vector) const {
     const Named* found = find(vector);
     return found ? found->subscript : m_partialLetter + std::to_string(vector.index);

@@ -55,12 +55,16 @@ public:
     Formula formula(const QuantityId& quantity) const;
     Formula vectorFormula(VectorId vector) const; ///< bold
     Thing at(const QuantityId& quantity) const;
+    /// How the vector of that name prints: for texts that hold names. A name of nobody prints as
+    /// symbolOfName().
+    Symbol symbolNamed(std::string_view name) const;
     /// By its plain name. Looks at every vector: for what is typed, not for a loop.
     std::optional<QuantityId> named(std::string_view plain) const;
 
     const std::optional<Sides>& sides() const { return m_sides; }
     /// Of the triangle's angle opposite to side 0, 1, 2.
     const std::string& angleLetter(std::size_t side) const { return m_letters.angle[side]; }
+    const std::string& fromXLetter() const { return m_letters.psi; }
 
 private:
     struct Named {
