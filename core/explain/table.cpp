@@ -246,10 +246,14 @@ Arrow* sought(Blackboard& board) {
     return index == kNoVector ? nullptr : &board.at(index);
 }
 
-Arrow addKnown(Blackboard& board, bool fromSum) {
-    Entries entries = entriesOf(knownForces(board), fromSum ? -1 : 1);
-    if (fromSum)
-        entries.insert(entries.begin(), {&board.sum, 1});
+Arrow addKnown(Blackboard& board, const Reduction& reduction) {
+    Entries entries;
+    bool fromSum = false;
+    for (const auto& [vector, sign] : reduction.known) {
+        fromSum = fromSum || vector == kSumVector;
+        if (const Arrow& arrow = board.at(indexOf(vector)); arrow.direction)
+            entries.push_back({&arrow, sign});
+    }
     Eigen::Vector2d total =
         fromSum ? Eigen::Vector2d(board.sum.v - board.solved.knownSum) : board.solved.knownSum;
     Arrow known = board.madeArrow(kKnownVector, total);
