@@ -2,7 +2,9 @@
 
 #include "core/construct/loci.h"
 #include "core/construct/parallelogram.h"
+#include "core/construct/reduction.h"
 #include "core/construct/vectors.h"
+#include "core/sketch/things.h"
 
 #include <algorithm>
 #include <cmath>
@@ -65,110 +67,65 @@ ForcePolygon polygonOf(const Vectors& vectors) {
     return polygon;
 }
 
-/// The equation's vectors brought to three sides that close: first + second = closing.
-struct Reduction {
-    Side first, second, closing;
-    std::vector<std::string> knowns;
-};
+Eigen::Vector2d addedUp(const Vectors& vectors, const Reduction& reduction) {
+    Eigen::Vector2d total(0, 0);
+    for (const auto& [vector, sign] : reduction.known)
+        total += sign * vectors.at(indexOf(vector)).vector;
+    return total;
+}
 
-Side sideOf(const Vectors& vectors, int index) {
+Side sideOf(const Vectors& vectors, const Reduction& reduction, std::size_t i, const Sketch& sketch) {
+    const VectorId vector = reduction.side[i];
+    if (vector == kKnownVector)
+        return {Things(sketch).name(vector), addedUp(vectors, reduction)};
+    const int index = indexOf(vector);
     return {vectors.at(index).name, vectors.at(index).vector, index};
 }
 
-/// Two forces and their sum, or three forces in equilibrium: every side has its own name. In equilibrium the
-/// two with an unknown come first, so that the triangle is drawn as their loci are; a single unknown one
-/// closes it.
-std::optional<Reduction> plainReduction(const Vectors& vectors, const Solved& solved, bool equilibrium) {
-    if (vectors.forces.size() == 2 && !equilibrium)
-        return Reduction{sideOf(vectors, 0), sideOf(vectors, 1), sideOf(vectors, kSumIndex), {}};
-    if (vectors.forces.size() != 3 || !equilibrium)
-        return std::nullopt;
-    std::array<int, 3> order{0, 1, 2};
-    const auto isUnknown = [&](int i) { return Vectors::isUnknown(solved, i); };
-    const bool two = std::count_if(order.begin(), order.end(), isUnknown) == 2;
-    std::stable_partition(order.begin(), order.end(), [&](int i) { return isUnknown(i) == two; });
-    Side closing = sideOf(vectors, order[2]);
-    closing.vector = -closing.vector;
-    return Reduction{sideOf(vectors, order[0]), sideOf(vectors, order[1]), closing, {}};
+/// What K adds up, the forces first.
+std::vector<std::string> namesOf(const Vectors& vectors, const Reduction& reduction) {
+    std::vector<std::string> forces, sum;
+    for (const auto& [vector, sign] : reduction.known)
+        (vector == kSumVector ? sum : forces).push_back(vectors.at(indexOf(vector)).name);
+    forces.insert(forces.end(), sum.begin(), sum.end());
+    return forces;
 }
 
-/// First of K, K1, K2, ... that is no vector's name.
-std::string freeName(const Vectors& vectors) {
-    std::string name = "K";
-    const auto isTaken = [&] {
-        return name == vectors.sum.name || std::any_of(vectors.forces.begin(), vectors.forces.end(),
-                                                       [&](const PlainVector& f) { return f.name == name; });
-    };
-    for (int i = 1; isTaken(); ++i)
-        name = "K" + std::to_string(i);
-    return name;
-}
-
-/// The known forces as one side: by its own name where there is one only.
-Side knownSide(const Vectors& vectors, const std::vector<int>& known) {
-    if (known.size() == 1)
-        return sideOf(vectors, known.front());
-    Side side{freeName(vectors), {0, 0}};
-    for (const int index : known)
-        side.vector += vectors.at(index).vector;
-    return side;
-}
-
-/// Known forces added up to one side K; the vectors with unknowns (one or two) are the other sides.
-std::optional<Reduction> knownsReduction(const Vectors& vectors, const Solved& solved, bool equilibrium) {
-    std::vector<int> unknown, known;
-    for (int i = 0; i < static_cast<int>(vectors.forces.size()); ++i)
-        (Vectors::isUnknown(solved, i) ? unknown : known).push_back(i);
-    const bool sumUnknown = Vectors::isUnknown(solved, kSumIndex);
-    if (known.empty() || unknown.empty() || unknown.size() > 2 || (unknown.size() == 2 && sumUnknown))
-        return std::nullopt;
-    if (unknown.size() == 1 && equilibrium)
-        return std::nullopt; // K and its counterpart: no triangle
-
-    Reduction out;
-    for (const int index : known)
-        out.knowns.push_back(vectors.at(index).name);
-    const Side k = knownSide(vectors, known), u = sideOf(vectors, unknown[0]);
-    if (unknown.size() == 1) {
-        out.first = k;
-        out.second = u;
-        out.closing = sideOf(vectors, kSumIndex);
-    } else { // U + V = S - K
-        out.first = u;
-        out.second = sideOf(vectors, unknown[1]);
-        out.closing = equilibrium ? k : Side{freeName(vectors), {0, 0}};
-        out.closing.vector = u.vector + out.second.vector;
-        if (!equilibrium)
-            out.knowns.push_back(vectors.sum.name);
-    }
-    if (out.knowns.size() == 1)
-        out.knowns.clear();
-    return out;
-}
-
-std::optional<Reduction> reductionOf(const Vectors& vectors, const Solved& solved, const Sketch& sketch) {
-    const bool equilibrium = isEquilibrium(sketch);
-    if (auto plain = plainReduction(vectors, solved, equilibrium))
-        return plain;
-    return knownsReduction(vectors, solved, equilibrium);
+/// Three sides in the order in which they are drawn: first + second = closing.
+std::array<Side, 3> sidesOf(const Vectors& vectors, const Reduction& reduction, const Sketch& sketch) {
+    std::array<Side, 3> sides;
+    for (std::size_t i = 0; i < 3; ++i)
+        sides[i] = sideOf(vectors, reduction, i, sketch);
+    // Two forces stand in the sketch's order, whichever is sought: the figure stays when the question
+    // changes.
+    if (!reduction.loop && sides[0].index > sides[1].index && sides[1].index != kNoVector)
+        std::swap(sides[0], sides[1]);
+    if (sides[2].index == kNoVector)
+        sides[2].vector = sides[0].vector + sides[1].vector;
+    else if (reduction.loop)
+        sides[2].vector = -sides[2].vector;
+    return sides;
 }
 
 /// In a sketch that is given throughout, the triangle closes only where the equation holds.
-bool closes(const Reduction& r) {
-    const Eigen::Vector2d gap = r.first.vector + r.second.vector - r.closing.vector;
-    const double scale =
-        std::max({r.first.vector.lpNorm<Eigen::Infinity>(), r.second.vector.lpNorm<Eigen::Infinity>(),
-                  r.closing.vector.lpNorm<Eigen::Infinity>()});
+bool closes(const std::array<Side, 3>& sides) {
+    const Eigen::Vector2d gap = sides[0].vector + sides[1].vector - sides[2].vector;
+    double scale = 0;
+    for (const Side& side : sides)
+        scale = std::max(scale, side.vector.lpNorm<Eigen::Infinity>());
     return gap.lpNorm<Eigen::Infinity>() <= 1e-9 * scale;
 }
 
 void addTriangles(Construction& out, const Vectors& vectors, const Solved& solved, const Sketch& sketch) {
-    const auto reduction = reductionOf(vectors, solved, sketch);
-    if (!reduction || !closes(*reduction))
+    const auto reduction = reductionOf(sketch, solved);
+    if (!reduction || (reduction->addsUp() && reduction->known.empty()))
         return;
-    out.triangle = triangleOf(reduction->first, reduction->second, reduction->closing);
-    out.otherTriangle = triangleOf(reduction->second, reduction->first, reduction->closing);
-    out.triangle->knowns = out.otherTriangle->knowns = reduction->knowns;
+    const std::array<Side, 3> sides = sidesOf(vectors, *reduction, sketch);
+    if (!closes(sides))
+        return;
+    out.triangle = triangleOf(sides[0], sides[1], sides[2]);
+    out.otherTriangle = triangleOf(sides[1], sides[0], sides[2]);
+    out.triangle->knowns = out.otherTriangle->knowns = namesOf(vectors, *reduction);
 }
 
 } // namespace

@@ -30,8 +30,8 @@ struct Parallelogram {
 /// Tip to tail: `first` from corners[0] to corners[1], `second` on to corners[2], sum from corners[0] to
 /// corners[2]. opposite[i] is the angle opposite to side i; the corner where it stands is cornerOpposite(i).
 struct ForceTriangle {
-    std::array<std::string, 3> names; ///< first, second, sum; "K" (K1, ... where that is a force's name) for
-                                      ///< known forces added up beforehand
+    std::array<std::string, 3> names; ///< first, second, sum; for known forces added up the name that Things
+                                      ///< gives them: K, L, M, K1, ...
     std::array<int, 3> vectors{kNoVector, kNoVector,
                                kNoVector}; ///< index into forces or kSumIndex; kNoVector: K
     std::array<Eigen::Vector2d, 3> corners;

@@ -1,6 +1,7 @@
 #include "core/construct/pairs.h"
 
 #include "core/construct/parallelogram.h"
+#include "core/sketch/things.h"
 
 #include <algorithm>
 
@@ -11,15 +12,6 @@ bool isProperPair(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
     const double cross = a.x() * b.y() - a.y() * b.x();
     return std::abs(cross) > kPairBand * a.norm() * b.norm() &&
            (a + b).norm() > kPairBand * (a.norm() + b.norm());
-}
-
-/// "K2", with primes where a vector is called so.
-std::string partialName(const Vectors& vectors, std::size_t index) {
-    std::string name = "K" + std::to_string(index);
-    const auto isTaken = [&](const PlainVector& v) { return v.name == name; };
-    while (std::any_of(vectors.forces.begin(), vectors.forces.end(), isTaken) || isTaken(vectors.sum))
-        name += "\u2032";
-    return name;
 }
 
 bool asksForResultant(const Vectors& vectors, const Solved& solved) {
@@ -39,6 +31,7 @@ std::vector<Parallelogram> pairsOf(const Sketch& sketch, const Solved& solved, s
         return {};
     std::vector<Parallelogram> pairs;
     PlainVector partial = vectors.forces[0];
+    const Things things(sketch);
     for (std::size_t i = 1; i < vectors.forces.size(); ++i) {
         const PlainVector& next = vectors.forces[i];
         if (!isProperPair(partial.vector, next.vector))
@@ -47,7 +40,7 @@ std::vector<Parallelogram> pairsOf(const Sketch& sketch, const Solved& solved, s
         const Eigen::Vector2d far = last ? vectors.sum.vector : Eigen::Vector2d(partial.vector + next.vector);
         pairs.push_back(parallelogramOf(partial, next, far));
         partial.vector = far;
-        partial.name = partialName(vectors, i);
+        partial.name = things.name(partialVector(i));
     }
     return pairs;
 }

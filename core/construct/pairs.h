@@ -9,7 +9,7 @@ namespace tailpoint {
 inline constexpr std::size_t kMostPaired = 6; ///< forces; beyond, the component table is the shorter way
 
 /// Forces 1 and 2, their sum and force 3, and so on; the far corner of the last is the tip of the resultant.
-/// `first` is the sum so far (K1, K2, ... that no vector is called by; the first force at the start),
+/// `first` is the sum so far (by the name that Things gives it; the first force at the start),
 /// `second` the next force. Empty unless the resultant of three to kMostPaired forces is asked for and each
 /// pair opens a proper angle and leaves something to go on with, to kPairBand of their magnitudes.
 std::vector<Parallelogram> pairsOf(const Sketch& sketch, const Solved& solved, std::size_t solution = 0);

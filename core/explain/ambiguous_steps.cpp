@@ -57,7 +57,7 @@ void writeReach(Blackboard& board, const Ambiguous& q, const Term& angle) {
     step.reasoning.push_back(
         say("Known are two sides and an angle that does not lie between them: the ambiguous case. "
             "The distance of the line from the centre of the circle decides."));
-    const Formula d = symbol("d");
+    const Formula d = board.things.formula({What::distance});
     const double distance = q.at(q.k).magnitude * std::sin(q.triangle().opposite(q.v));
     Working working{d,
                     product(q.at(q.k).size, apply("sin", angle.symbol)),
@@ -106,7 +106,7 @@ Term writeCandidates(Blackboard& board, const Ambiguous& q, const Term& angle) {
 /// Says which of the two angles lead to an answer, and why.
 void writeDecision(Blackboard& board, const Ambiguous& q, const Term& angle, const Term& acute) {
     Step& step = board.worked.steps.back();
-    const Formula second = board.angle(std::numbers::pi - radiansOf(acute.number));
+    const Formula second = board.angleInUnit(board.half() - board.valueOf(acute.number));
     if (board.solved.tangent) {
         step.conclusion.push_back(say("The sine is 1: both angles fall together in the right angle."));
         return;

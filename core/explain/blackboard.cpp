@@ -1,26 +1,12 @@
 #include "core/explain/blackboard.h"
 
+#include "core/construct/reduction.h"
+
 #include <cmath>
 
 namespace tailpoint::explaining {
 
 namespace {
-
-/// The first of `choices` that no vector of the sketch is called by.
-std::string freeName(const Sketch& sketch, std::initializer_list<std::string_view> choices) {
-    const auto taken = [&](std::string_view name) {
-        if (sketch.sum.name == name)
-            return true;
-        for (const Force& force : sketch.forces)
-            if (force.name == name)
-                return true;
-        return false;
-    };
-    for (std::string_view choice : choices)
-        if (!taken(choice))
-            return std::string(choice);
-    return std::string(*(choices.end() - 1)) + "′";
-}
 
 /// A vector without an answer: what is given of it.
 SolvedForce asGiven(const Force& force, const Sketch& sketch) {
@@ -34,23 +20,15 @@ SolvedForce asGiven(const Force& force, const Sketch& sketch) {
     return given;
 }
 
-std::string directionSub(const Formula& size) {
-    return size.text + size.sub;
-}
-
 } // namespace
 
 Blackboard::Blackboard(const Sketch& theSketch, const Solved& theSolved, const Construction& theConstruction,
                        std::size_t theSolution, const ExplainOptions& theOptions)
     : sketch(theSketch), solved(theSolved), construction(theConstruction), options(theOptions),
-      solution(theSolution) {
-    alpha = symbol(freeName(sketch, {"α", "λ", "ξ"}));
-    beta = symbol(freeName(sketch, {"β", "μ", "η"}));
-    gamma = symbol(freeName(sketch, {"γ", "ν", "ζ"}));
-    phi = symbol(freeName(sketch, {"φ", "ω", "χ"}));
-    thetaLetter = freeName(sketch, {"θ", "δ", "ε"});
-    psiLetter = freeName(sketch, {"ψ", "κ", "τ"});
-    knownName = freeName(sketch, {"K", "L", "M"});
+      solution(theSolution), things(theSketch) {
+    alpha = symbol(things.angleLetter(0));
+    beta = symbol(things.angleLetter(1));
+    gamma = symbol(things.angleLetter(2));
     worked.steps.reserve(24);
     if (solution < solved.solutions.size()) {
         const Solution& found = solved.solutions[solution];
@@ -68,12 +46,18 @@ Blackboard::Blackboard(const Sketch& theSketch, const Solved& theSolved, const C
     sum = arrowOf(asGiven(sketch.sum, sketch), sketch.sum, kSumIndex);
 }
 
-Arrow Blackboard::madeArrow(std::string name, const Eigen::Vector2d& v) const {
+Arrow Blackboard::arrowNamed(VectorId id) const {
     Arrow arrow;
-    arrow.vector = vectorOf(name);
-    arrow.size = magnitudeSymbol(name);
-    arrow.theta = symbol(thetaLetter, directionSub(arrow.size));
-    arrow.name = std::move(name);
+    arrow.id = id;
+    arrow.name = things.name(id);
+    arrow.vector = things.vectorFormula(id);
+    arrow.size = things.formula(magnitudeId(id));
+    arrow.theta = things.formula(directionId(id));
+    return arrow;
+}
+
+Arrow Blackboard::madeArrow(VectorId id, const Eigen::Vector2d& v) const {
+    Arrow arrow = arrowNamed(id);
     arrow.v = v;
     arrow.magnitude = std::hypot(v.x(), v.y());
     arrow.direction =
@@ -85,12 +69,8 @@ Arrow Blackboard::madeArrow(std::string name, const Eigen::Vector2d& v) const {
 }
 
 Arrow Blackboard::arrowOf(const SolvedForce& found, const Force& given, int index) const {
-    Arrow arrow;
-    arrow.name = given.name;
+    Arrow arrow = arrowNamed(vectorId(index));
     arrow.index = index;
-    arrow.vector = vectorOf(given.name);
-    arrow.size = magnitudeSymbol(given.name);
-    arrow.theta = symbol(thetaLetter, directionSub(arrow.size));
     arrow.sizeGiven = isGiven(given.magnitude);
     arrow.directionGiven = isGiven(given.direction);
     arrow.magnitude = arrow.sizeGiven ? *given.magnitude.value : found.magnitude;
@@ -155,10 +135,10 @@ Formula Blackboard::fullTurn() const {
 
 Formula Blackboard::settle(Working& working, double full, Quantity quantity) const {
     if (options.handRounding && working.substituted)
-        if (const auto carried = evaluate(*working.substituted))
-            full = quantity == Quantity::angle           ? fromRadians(*carried, sketch.angleUnit)
-                   : std::abs(*carried) < kNoise * scale ? 0
-                                                         : *carried;
+        if (const auto carried = evaluate(*working.substituted, sketch.angleUnit))
+            full = quantity == Quantity::force && std::abs(*carried) < kNoise * scale
+                       ? 0
+                       : static_cast<double>(*carried);
     Formula value = quantity == Quantity::angle ? angleInUnit(full) : force(full);
     working.value = value;
     return value;
@@ -180,8 +160,8 @@ Step& Blackboard::step(std::string key, std::string title, Stage stage, Law law)
     return made;
 }
 
-double radiansOf(const Formula& angle) {
-    return evaluate(angle).value_or(0);
+double Blackboard::valueOf(const Formula& angle) const {
+    return static_cast<double>(evaluate(angle, sketch.angleUnit).value_or(0));
 }
 
 FigurePart part(FigurePart::Kind kind, int vector, int other) {

@@ -4,11 +4,13 @@
 
 #include "core/explain/explain.h"
 #include "core/sketch/shown.h"
+#include "core/sketch/things.h"
 
 namespace tailpoint::explaining {
 
 /// A vector of the question as it stands in the answer explained.
 struct Arrow {
+    VectorId id;
     std::string name;
     int index = kNoVector;       ///< kNoVector: known forces added up beforehand, or a partial sum
     Formula vector, size, theta; ///< symbols: bold, light, direction in the sheet's reference
@@ -33,6 +35,7 @@ public:
     const ExplainOptions& options;
     std::size_t solution;
 
+    const Things things;
     std::vector<Arrow> forces; ///< in the sketch's order
     Arrow sum;
     const Arrow& at(int index) const {
@@ -40,13 +43,20 @@ public:
     }
     Arrow& at(int index) { return index == kSumIndex ? sum : forces[static_cast<std::size_t>(index)]; }
 
-    // Symbols free of the forces' names.
-    Formula alpha, beta, gamma; ///< of the triangle: opposite to its first, second, third side
-    Formula phi;                ///< between the tails
-    std::string thetaLetter, psiLetter, knownName;
+    // Symbols of the triangle's angles, opposite to its first, second, third side.
+    Formula alpha, beta, gamma;
+    Formula symbolOf(What what, const Arrow& arrow) const { return things.formula({what, arrow.id}); }
+    /// Of the angle between the tails.
+    Formula between(const Arrow& a, const Arrow& b) const {
+        return things.formula({What::between, a.id, b.id});
+    }
+    Formula component(const Arrow& arrow, char axis) const {
+        return symbolOf(axis == 'x' ? What::x : What::y, arrow);
+    }
 
     /// A vector that is not in the sketch: known forces added up, a partial sum.
-    Arrow madeArrow(std::string name, const Eigen::Vector2d& v) const;
+    Arrow madeArrow(VectorId id, const Eigen::Vector2d& v) const;
+    Arrow arrowNamed(VectorId id) const;
     Arrow arrowOf(const SolvedForce& solvedForce, const Force& given, int index) const;
 
     // Numbers with units, rounded once. In hand rounding the value behind is the shown one.
@@ -59,6 +69,8 @@ public:
     /// Sum of all magnitudes; below kNoise of it a carried force is a true zero that was rounded.
     double scale = 0;
     static constexpr double kNoise = 1e-13;
+    /// Of a carried angle or a sum of some, in the sheet's unit.
+    double valueOf(const Formula& angle) const;
     double half() const { return turnIn(sketch.angleUnit) / 2; }
 
     /// Completes a working: the value is `full`, or with hand rounding what the substitution gives, rounded.
@@ -73,7 +85,6 @@ private:
     Formula numberOf(double value, std::string_view shown) const;
 };
 
-double radiansOf(const Formula& angle); ///< of a carried angle
 FigurePart arrowPart(int vector);
 FigurePart part(FigurePart::Kind kind, int vector = kNoVector, int other = kNoVector);
 AngleName named(FigurePart angle, const Formula& symbol);

@@ -44,14 +44,16 @@ Formula writeLeft(Blackboard& board, Step& step, const Terms& angles, char axis)
         total += axis == 'x' ? arrow.v.x() : arrow.v.y();
     }
     const bool rest = isEquilibrium(board.sketch);
-    Formula subject = rest ? symbol("ΣF", std::string(1, axis)) : componentSymbol(board.sum.name, axis);
+    Formula subject =
+        rest ? board.things.formula({What::gap, {}, {}, 0, static_cast<std::uint8_t>(axis == 'x' ? 0 : 1)})
+             : board.component(board.sum, axis);
     if (general.empty())
         return componentNumber(board, 0, 1);
     Working working{std::move(subject), sumOf(std::move(general)), sumOf(std::move(numbers)), {}};
     const bool wholly = board.solved.family == Family::closePolygon && !board.sum.sizeGiven;
     double full = wholly ? (axis == 'x' ? board.sum.v.x() : board.sum.v.y()) : total;
     if (board.options.handRounding)
-        full = evaluate(*working.substituted).value_or(full);
+        full = static_cast<double>(evaluate(*working.substituted, board.sketch.angleUnit).value_or(full));
     working.value = componentNumber(board, full, scaleOf(board));
     Formula value = *working.value;
     step.workings.push_back(std::move(working));
@@ -60,10 +62,10 @@ Formula writeLeft(Blackboard& board, Step& step, const Terms& angles, char axis)
 
 void writeRight(Blackboard& board, Step& step, const Term& angle, char axis) {
     Expression e = componentOf(board.sum, angle, axis);
-    Working working{componentSymbol(board.sum.name, axis), std::move(e.general), std::move(e.numbers), {}};
+    Working working{board.component(board.sum, axis), std::move(e.general), std::move(e.numbers), {}};
     double full = axis == 'x' ? board.sum.v.x() : board.sum.v.y();
     if (board.options.handRounding)
-        full = evaluate(*working.substituted).value_or(full);
+        full = static_cast<double>(evaluate(*working.substituted, board.sketch.angleUnit).value_or(full));
     working.value = componentNumber(board, full, board.sum.magnitude);
     step.workings.push_back(std::move(working));
 }
@@ -75,7 +77,8 @@ void remarkOnRoundedAnswer(Blackboard& board, Step& step, const Formula& x, cons
     Formula angle = r.directionNumber;
     angle.value = shownValue(angle);
     const double axis = board.sketch.reference.axisDegrees;
-    const double turn = radiansOf(angle) * (board.sketch.reference.sense == Sense::ccw ? 1 : -1) +
+    const double turn = toRadians(board.valueOf(angle), board.sketch.angleUnit) *
+                            (board.sketch.reference.sense == Sense::ccw ? 1 : -1) +
                         toRadians(axis, AngleUnit::deg);
     const Formula roundedX = componentNumber(board, size * std::cos(turn), size);
     const Formula roundedY = componentNumber(board, size * std::sin(turn), size);
@@ -90,7 +93,7 @@ void remarkOnRoundedAnswer(Blackboard& board, Step& step, const Formula& x, cons
 
 void writeSumCheck(Blackboard& board, Step& step, const Formula& x, const Formula& y) {
     const Arrow& r = board.sum;
-    const Formula xs = componentSymbol(r.name, 'x'), ys = componentSymbol(r.name, 'y');
+    const Formula xs = board.component(r, 'x'), ys = board.component(r, 'y');
     Working working{r.size, root(sum(power(xs, 2), power(ys, 2))), root(sum(power(x, 2), power(y, 2))), {}};
     board.settle(working, r.magnitude, Quantity::force);
     const bool same = working.value->text == r.sizeNumber.text;

@@ -107,21 +107,23 @@ void writeGiven(Blackboard& board) {
 
 namespace {
 
-/// "magnitude of R" -> "Unknown: the magnitude of R." with the vector's symbol.
-Prose unknownsTold(const std::vector<std::string>& unknowns) {
+/// "Unknown are the magnitude of R and the direction of R."
+Prose unknownsTold(const Blackboard& board) {
+    std::vector<std::pair<const char*, VectorId>> unknowns;
+    for (const VectorId vector : vectorsToFind(board.sketch)) {
+        const Force& given = vector == kSumVector ? board.sketch.sum : board.sketch.forces[vector.index];
+        if (!isGiven(given.magnitude))
+            unknowns.emplace_back("the magnitude of {}", vector);
+        if (!isGiven(given.direction))
+            unknowns.emplace_back("the direction of {}", vector);
+    }
     if (unknowns.empty())
         return say("Nothing is unknown.");
     Prose out = say(unknowns.size() == 1 ? "Unknown is" : "Unknown are");
     for (std::size_t i = 0; i < unknowns.size(); ++i) {
         if (i > 0)
             appendPieces(out, i + 1 < unknowns.size() ? "," : " and", {});
-        const std::string_view of = " of ";
-        const std::size_t at = unknowns[i].find(of);
-        if (at == std::string::npos)
-            append(out, say(unknowns[i]));
-        else
-            append(out, say("the " + unknowns[i].substr(0, at + of.size()) + "{}",
-                            vectorOf(unknowns[i].substr(at + of.size()))));
+        append(out, say(unknowns[i].first, board.things.vectorFormula(unknowns[i].second)));
     }
     appendPieces(out, ".", {});
     return out;
@@ -134,7 +136,7 @@ void writeCount(Blackboard& board) {
     step.reasoning.push_back(
         say("In a plane the vector equation stands for two scalar equations, one along each "
             "of two axes."));
-    step.reasoning.push_back(unknownsTold(board.solved.unknowns));
+    step.reasoning.push_back(unknownsTold(board));
     switch (board.solved.family) {
     case Family::closePolygon:
         step.reasoning.push_back(
@@ -161,7 +163,7 @@ void writeCount(Blackboard& board) {
         step.reasoning.push_back(
             say("That is one unknown too many for two equations; that {} is to be as small as can be "
                 "makes up for it.",
-                magnitudeSymbol(*board.sketch.smallest)));
+                symbol(board.things.symbolNamed(*board.sketch.smallest), {})));
         break;
     case Family::check:
     case Family::unclear:

@@ -37,7 +37,7 @@ Term writeAbsolute(Blackboard& board, Step& step, const Arrow& arrow) {
     if (isPlainReference(board.sketch))
         return thetaOf(arrow);
     const bool ccw = board.sketch.reference.sense == Sense::ccw;
-    Formula symbolPsi = symbol(board.psiLetter, arrow.theta.sub);
+    Formula symbolPsi = board.symbolOf(What::fromX, arrow);
     const Formula axis = axisAngle(board);
     const auto turned = [&](const Formula& angle) {
         if (axis.value == 0)
@@ -104,19 +104,20 @@ Term writeAbsoluteDirection(Blackboard& board, Step& step, const Arrow& arrow, c
     const double full =
         directionOf(static_cast<long double>(arrow.v.x()), static_cast<long double>(arrow.v.y()), unit)
             .value_or(0);
-    Formula target = isPlainReference(board.sketch) ? arrow.theta : symbol(board.psiLetter, arrow.theta.sub);
+    Formula target = isPlainReference(board.sketch) ? arrow.theta : board.symbolOf(What::fromX, arrow);
     if (quiet(arrow.v.x(), arrow.magnitude) == 0 || quiet(arrow.v.y(), arrow.magnitude) == 0) {
         const Formula value = board.angleInUnit(full);
         step.workings.push_back({target, {}, {}, value});
         return {std::move(target), value};
     }
     const bool first = arrow.v.x() > 0 && arrow.v.y() > 0; // there the acute angle is the answer itself
-    Working working{first ? target : board.phi,
+    Working working{first ? target : board.symbolOf(What::acute, arrow),
                     apply("arctan", over(absolute(y.symbol), absolute(x.symbol))),
                     apply("arctan", over(sizeWithoutSign(y.number), sizeWithoutSign(x.number))),
                     {}};
     const double acute = std::atan2(std::abs(arrow.v.y()), std::abs(arrow.v.x()));
-    const Term alpha{board.phi, board.settle(working, fromRadians(acute, unit), Quantity::angle)};
+    const Term alpha{board.symbolOf(What::acute, arrow),
+                     board.settle(working, fromRadians(acute, unit), Quantity::angle)};
     step.workings.push_back(std::move(working));
     if (first)
         return {std::move(target), alpha.number};

@@ -74,7 +74,7 @@ struct Writer {
         const double full = directionOf(given->cos, given->sin, unit).value_or(0);
         const bool isPlain = isPlainReference(board.sketch);
         Working working{
-            isPlain ? arrow.theta : symbol(board.psiLetter, arrow.theta.sub), {}, std::move(expression), {}};
+            isPlain ? arrow.theta : board.symbolOf(What::fromX, arrow), {}, std::move(expression), {}};
         Formula value = board.settle(working, full, Quantity::angle);
         const Formula subject = *working.subject;
         step.workings.push_back(std::move(working));
@@ -110,12 +110,12 @@ struct Writer {
         if ((slopes || bearings) && !isPlainReference(board.sketch))
             step.reasoning.push_back(say("The angle {} counts counter-clockwise from +x; from it follows the "
                                          "one that the sheet asks for.",
-                                         symbol(board.psiLetter)));
+                                         symbol(board.things.fromXLetter())));
         if (any([](const auto& f) { return std::holds_alternative<AngleForm>(f); }))
-            step.reasoning.push_back(say(
-                "Beyond half a turn, {}, the same direction is told by an angle a full turn of {} less "
-                "or more.",
-                board.halfTurn(), board.fullTurn()));
+            step.reasoning.push_back(
+                say("Beyond half a turn, {}, the same direction is told by an angle a full turn of {} less "
+                    "or more.",
+                    board.halfTurn(), board.fullTurn()));
     }
 
     void write(Arrow& arrow) {

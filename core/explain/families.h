@@ -1,6 +1,7 @@
 // The solutions by kind of question, and the steps that many of them share. Internal to explain/.
 #pragma once
 
+#include "core/construct/reduction.h"
 #include "core/explain/moves.h"
 
 namespace tailpoint::explaining {
@@ -17,9 +18,8 @@ void writeRoundingCost(Blackboard& board); ///< nothing but with hand rounding
 
 /// The vector of the first unknown; null where there is none.
 Arrow* sought(Blackboard& board);
-/// Component table of the known forces, and the one vector K that stands for them; `fromSum`: K is the given
-/// sum less the known forces.
-Arrow addKnown(Blackboard& board, bool fromSum);
+/// Component table of what K adds up, and K itself: the known forces, or the given sum less them.
+Arrow addKnown(Blackboard& board, const Reduction& reduction);
 /// All given: the components of the forces' sum beside those that the sum is to have.
 void writeComparison(Blackboard& board);
 /// Whether the sum is asked for whole.

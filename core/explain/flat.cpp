@@ -41,7 +41,7 @@ Line lineOf(const Blackboard& board) {
     Line line{p.magnitude >= q.magnitude ? p : q, {}, {}};
     for (const Arrow& arrow : board.forces) {
         const bool against = arrow.v.dot(line.along.v) < 0;
-        line.symbols.push_back(componentSymbol(arrow.name, 'u'));
+        line.symbols.push_back(board.symbolOf(What::along, arrow));
         line.numbers.push_back(against ? negative(arrow.sizeNumber) : arrow.sizeNumber);
     }
     return line;
@@ -63,7 +63,7 @@ void writeAlongLine(Blackboard& board) {
             line.along.vector, symbol("u")));
     for (std::size_t i = 0; i < board.forces.size(); ++i)
         step.workings.push_back({line.symbols[i], {}, line.numbers[i], {}});
-    Working working{componentSymbol(board.sum.name, 'u'), sumOf(line.symbols), sumOf(line.numbers), {}};
+    Working working{board.symbolOf(What::along, board.sum), sumOf(line.symbols), sumOf(line.numbers), {}};
     const Formula along = board.settle(working, board.sum.magnitude, Quantity::force);
     step.workings.push_back(std::move(working));
     board.sum.sizeNumber = along;

@@ -107,8 +107,8 @@ void remarkOnComponents(Blackboard& board, const Lines& q) {
 
 /// The angle between the tails of the two sides that are not `i`, named after the force it faces.
 Formula facing(const Blackboard& board, const Lines& q, std::size_t i) {
-    const Formula& size = q.at(i).size;
-    return symbol(board.phi.text, size.text + size.sub);
+    const auto [a, b] = Triangle::others(i);
+    return board.between(q.at(a), q.at(b));
 }
 
 std::array<Term, 3> writeFacingAngles(Blackboard& board, const Lines& q) {

@@ -125,7 +125,7 @@ Term writeSineStep(Blackboard& board, const Missing& m, const Term& included) {
     Term found = writeSinesForAngle(board, step, symbol, sizeOf(m.at(m.small)), sizeOf(x), included,
                                     m.triangle().opposite(m.small));
     step.notes.push_back(say("The inverse sine also allows {}; opposite to the smaller side it never holds.",
-                             board.angle(std::numbers::pi - radiansOf(found.number))));
+                             board.angleInUnit(board.half() - board.valueOf(found.number))));
     return found;
 }
 
@@ -160,7 +160,8 @@ void writeLamiCheck(Blackboard& board, const Missing& m) {
         const double between = tailsBetween(*t.side[a], *t.side[b]);
         const Formula angle = board.angle(between);
         Formula quotient = over(t.side[i]->sizeNumber, apply("sin", angle));
-        const Formula value = board.force(evaluate(quotient).value_or(0));
+        const Formula value =
+            board.force(static_cast<double>(evaluate(quotient, board.sketch.angleUnit).value_or(0)));
         step.workings.push_back({{}, {}, equal(std::move(quotient), value), {}});
     }
 }

@@ -143,7 +143,7 @@ Turn writeTurn(Blackboard& board, Step& step, Formula symbol, const Term& from, 
                double direction) {
     const AngleUnit unit = board.sketch.angleUnit;
     const double start = from.number.value;
-    const double a = inUnit(board, radiansOf(angle.number));
+    const double a = board.valueOf(angle.number);
     const auto missed = [&](double sign) { return std::abs(normalized(start + sign * a - direction, unit)); };
     const int sign = missed(1) <= missed(-1) ? 1 : -1;
     const double raw = start + sign * a;
@@ -201,10 +201,12 @@ void remarkOnRounding(Blackboard& board, Step& step, Quantity quantity) {
     if (board.options.handRounding || step.workings.empty())
         return;
     const Working& working = step.workings.back();
-    const auto shown = working.substituted ? evaluate(asShown(*working.substituted)) : std::nullopt;
+    const auto shown =
+        working.substituted ? evaluate(asShown(*working.substituted), board.sketch.angleUnit) : std::nullopt;
     if (!shown || !working.value)
         return;
-    const Formula other = quantity == Quantity::angle ? board.angle(*shown) : board.force(*shown);
+    const auto value = static_cast<double>(*shown);
+    const Formula other = quantity == Quantity::angle ? board.angleInUnit(value) : board.force(value);
     if (other.text != working.value->text)
         step.conclusion.push_back(
             say("With the rounded numbers shown one would get {}; the full values give {}.", other,

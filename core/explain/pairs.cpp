@@ -8,10 +8,6 @@ namespace tailpoint::explaining {
 
 namespace {
 
-Formula numbered(const Formula& letter, std::size_t index) {
-    return symbol(letter.text, std::to_string(index));
-}
-
 constexpr double kEqualSides = 1e-12; // relative: a partial sum that is equal but for its last bits
 
 /// Adds `next` to `partial`; `made` comes out with its magnitude and direction carried.
@@ -31,9 +27,12 @@ void writePair(Blackboard& board, const Arrow& partial, const Arrow& next, Arrow
         "the magnitude of {}, the law of sines for the angle beside the greater of the two, and that angle "
         "turned off from it.",
         partial.vector, next.vector, made.vector));
-    const Term phi = writeTails(board, step, partial, next, numbered(board.phi, index));
+    const auto number = static_cast<std::uint8_t>(index);
+    const Term phi = writeTails(board, step, partial, next,
+                                board.things.formula({What::between, partial.id, next.id, 0, number}));
     const double inner = std::abs(signedAngle(partial.v, -next.v).value_or(0));
-    const Term gamma = writeSupplement(board, step, numbered(board.gamma, index), phi, inner);
+    const Term gamma = writeSupplement(
+        board, step, board.things.formula({What::opposite, made.id, {}, 0, number}), phi, inner);
     const auto pair = static_cast<int>(index); // the figure knows the parallelogram by its number
     step.angles = {named(part(FigurePart::Kind::tails, kNoVector, pair), phi.symbol),
                    named(part(FigurePart::Kind::opposite, kNoVector, pair), gamma.symbol)};
@@ -43,8 +42,9 @@ void writePair(Blackboard& board, const Arrow& partial, const Arrow& next, Arrow
     const bool first = partial.magnitude >= next.magnitude;
     const Arrow &great = first ? partial : next, &small = first ? next : partial;
     const double beside = std::abs(signedAngle(great.v, made.v).value_or(0));
-    const Term angle = writeSinesForAngle(board, step, numbered(board.alpha, index), sizeOf(small),
-                                          sizeOf(made), gamma, beside);
+    const Term angle =
+        writeSinesForAngle(board, step, board.things.formula({What::opposite, small.id, {}, 0, number}),
+                           sizeOf(small), sizeOf(made), gamma, beside);
     const Turn turn = writeTurn(board, step, made.theta, thetaOf(great), angle, made.direction.value_or(0));
     remarkOnRounding(board, step, Quantity::angle);
     made.directionNumber = turn.number;
@@ -67,7 +67,7 @@ bool writePairs(Blackboard& board) {
     Arrow partial = board.forces[0];
     for (std::size_t i = 1; i < board.forces.size(); ++i) {
         const bool last = i + 1 == board.forces.size();
-        Arrow made = last ? board.sum : board.madeArrow(pairs[i].first, pairs[i].corners[1]);
+        Arrow made = last ? board.sum : board.madeArrow(partialVector(i), pairs[i].corners[1]);
         writePair(board, partial, board.forces[i], made, i);
         partial = std::move(made);
     }

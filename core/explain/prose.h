@@ -1,7 +1,7 @@
 // Running text with formulas set into it.
 #pragma once
 
-#include "core/explain/formula.h"
+#include "core/formula/formula.h"
 
 #include <variant>
 

@@ -1,6 +1,7 @@
 #include "core/explain/question.h"
 
 #include "core/sketch/shown.h"
+#include "core/sketch/things.h"
 
 #include <algorithm>
 
@@ -203,8 +204,20 @@ Sentence question(const Sketch& sketch) {
         else
             joined.push_back(words);
     }
+    const Things things(sketch);
+    for (Words& words : joined)
+        if (words.symbol)
+            words.printed = things.symbolNamed(words.text);
     return joined;
 }
+
+namespace {
+
+Formula printedSymbol(const Words& words) {
+    return symbol(words.printed.base.empty() ? symbolOfName(words.text) : words.printed, {});
+}
+
+} // namespace
 
 Prose proseOf(const Sentence& sentence) {
     Prose prose;
@@ -213,10 +226,10 @@ Prose proseOf(const Sentence& sentence) {
         const Words& words = sentence[i];
         const bool equation = words.symbol && i + 2 < sentence.size() && sentence[i + 1].text == kIs;
         if (equation) {
-            prose.pieces.emplace_back(equal(magnitudeSymbol(words.text), quantityFormula(sentence[i + 2])));
+            prose.pieces.emplace_back(equal(printedSymbol(words), quantityFormula(sentence[i + 2])));
             i += 2;
         } else if (words.symbol)
-            prose.pieces.emplace_back(magnitudeSymbol(words.text));
+            prose.pieces.emplace_back(printedSymbol(words));
         else if (words.quantity)
             prose.pieces.emplace_back(quantityFormula(words));
         else

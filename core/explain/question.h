@@ -14,6 +14,7 @@ namespace tailpoint {
 struct Words {
     std::string text; ///< UTF-8, ASCII minus
     bool symbol = false, quantity = false;
+    Symbol printed{}; ///< of a symbol: how it stands in print where that is not as symbolOfName() has it
     bool operator==(const Words&) const = default;
 };
 using Sentence = std::vector<Words>;

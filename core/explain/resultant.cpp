@@ -70,17 +70,17 @@ Term writeTailsStep(Blackboard& board) {
     Step& step = board.step("tails", "Angle between the tails", Stage::between);
     step.parts = {part(FigurePart::Kind::tails, 0, 1), part(FigurePart::Kind::direction, 0),
                   part(FigurePart::Kind::direction, 1)};
-    step.angles = {named(part(FigurePart::Kind::tails, 0, 1), board.phi)};
+    step.angles = {named(part(FigurePart::Kind::tails, 0, 1), board.between(p, q))};
     step.reasoning.push_back(say("Both directions are measured from {}, so the angle {} between {} and {} is "
                                  "their difference, each with its sign.",
-                                 board.axisWords(), board.phi, p.vector, q.vector));
+                                 board.axisWords(), board.between(p, q), p.vector, q.vector));
     const double gap = std::abs(p.directionNumber.value - q.directionNumber.value);
     if (gap > board.half())
         step.reasoning.push_back(
             say("The difference goes the long way round, beyond {}: the angle between the "
                 "tails is what is left of the full turn.",
                 board.halfTurn()));
-    Term phi = writeTails(board, step, p, q, board.phi);
+    Term phi = writeTails(board, step, p, q, board.between(p, q));
     remarkOnRounding(board, step, Quantity::angle);
     if (p.directionNumber.value * q.directionNumber.value < 0 && gap <= board.half())
         step.notes.push_back(
@@ -213,7 +213,7 @@ Term writeSines(Blackboard& board, const Pair& pair, const Term& gamma) {
     const double rad = std::abs(signedAngle(pair.great.v, r.v).value_or(0));
     Term found =
         writeSinesForAngle(board, step, pair.oppositeSmall, sizeOf(pair.small), sizeOf(r), gamma, rad);
-    const Formula second = board.angle(3.14159265358979323846 - radiansOf(found.number));
+    const Formula second = board.angleInUnit(board.half() - board.valueOf(found.number));
     step.conclusion.push_back(
         say("The inverse sine also allows {}. The greater side lies opposite to the "
             "greater angle, and {} is smaller than {}: {} is smaller than {} and so acute. {} "

@@ -7,7 +7,6 @@ namespace tailpoint {
 
 namespace {
 
-
 constexpr std::size_t kMostInSentence = 6; ///< forces; beyond, a table
 
 std::string_view angleSign(AngleUnit unit) {
@@ -47,12 +46,12 @@ void appendWay(Prose& out, const Force& force, const Sketch& sketch) {
         appendPieces(out, at + wayWords(force.direction, sketch), {});
 }
 
-Prose inSentence(const Force& force, const Sketch& sketch) {
+Prose inSentence(const Force& force, const Sketch& sketch, const Things& things) {
     Prose out;
     if (force.magnitude.value)
-        out = say("{}", equal(magnitudeSymbol(force.name), inWords(sizeWords(force, sketch))));
+        out = say("{}", equal(symbol(things.symbolNamed(force.name), {}), inWords(sizeWords(force, sketch))));
     else
-        out = say("{} of unknown magnitude", vectorOf(force.name));
+        out = say("{} of unknown magnitude", vectorSymbol(things.symbolNamed(force.name)));
     if (isGiven(force.direction))
         appendWay(out, force, sketch);
     else if (force.magnitude.value != 0.0)
@@ -81,13 +80,14 @@ Prose listed(const std::vector<Prose>& items) {
     return out;
 }
 
-Table tableOf(const std::vector<const Force*>& forces, const Sketch& sketch) {
+Table tableOf(const std::vector<const Force*>& forces, const Sketch& sketch, const Things& things) {
     Table table;
     table.hasTotal = false;
     table.head = {inWords("force"), inWords("magnitude"), inWords("direction")};
     for (const Force* force : forces)
         table.rows.push_back(
-            {vectorOf(force->name), inWords(force->magnitude.value ? sizeWords(*force, sketch) : "to find"),
+            {vectorSymbol(things.symbolNamed(force->name)),
+             inWords(force->magnitude.value ? sizeWords(*force, sketch) : "to find"),
              inWords(isGiven(force->direction) ? wayWords(force->direction, sketch) +
                                                      (force->lineOfActionOnly ? ", either sense" : "")
                      : force->magnitude.value == 0.0 ? "none"
@@ -107,15 +107,16 @@ Statement statement(const Sketch& sketch) {
     const auto forces = stated(sketch);
     if (forces.empty())
         return out;
+    const Things things(sketch);
     if (forces.size() > kMostInSentence) {
         out.sentence = say("Given are the forces of the table. A" + axisWords(sketch));
-        out.table = tableOf(forces, sketch);
+        out.table = tableOf(forces, sketch, things);
         return out;
     }
     std::vector<Prose> items;
     items.reserve(forces.size());
     for (const Force* force : forces)
-        items.push_back(inSentence(*force, sketch));
+        items.push_back(inSentence(*force, sketch, things));
     out.sentence = listed(items);
     appendPieces(out.sentence, ". A" + axisWords(sketch), {});
     return out;

@@ -75,9 +75,10 @@ struct TableWriter {
     Formula component(const Entry& entry, const Formula& angle, char axis) const {
         const Arrow& arrow = *entry.arrow;
         double value = axis == 'x' ? arrow.v.x() : arrow.v.y();
-        if (board.options.handRounding)
-            value = arrow.sizeNumber.value *
-                    (axis == 'x' ? std::cos(radiansOf(angle)) : std::sin(radiansOf(angle)));
+        if (board.options.handRounding) {
+            const CosSin unit = cosSin(board.valueOf(angle), board.sketch.angleUnit);
+            value = static_cast<double>(arrow.sizeNumber.value * (axis == 'x' ? unit.cos : unit.sin));
+        }
         return componentNumber(board, entry.sign * value, arrow.magnitude);
     }
 
@@ -142,10 +143,10 @@ void writeManyEstimate(Blackboard& board, const Arrows& arrows) {
     step.conclusion.push_back(say("It can't be longer than all the forces laid in one line."));
 }
 
-Formula columnSum(const Entries& entries, char axis) {
+Formula columnSum(const Blackboard& board, const Entries& entries, char axis) {
     std::vector<Formula> terms;
     for (const Entry& entry : entries) {
-        Formula term = componentSymbol(entry.arrow->name, axis);
+        Formula term = board.component(*entry.arrow, axis);
         terms.push_back(entry.sign < 0 ? negative(std::move(term)) : std::move(term));
     }
     return sumOf(std::move(terms));
@@ -159,11 +160,11 @@ Formula columnNumbers(const Table& table, std::size_t column) {
 }
 
 /// R_x = P_x + Q_x + ... where the terms are few enough to be written.
-void writeColumn(Step& step, const Formula& subject, const Entries& entries, char axis,
-                 const Formula& value) {
+void writeColumn(const Blackboard& board, Step& step, const Formula& subject, const Entries& entries,
+                 char axis, const Formula& value) {
     Working working{subject, {}, {}, value};
     if (entries.size() <= kMostWritten) {
-        working.general = columnSum(entries, axis);
+        working.general = columnSum(board, entries, axis);
         working.substituted = columnNumbers(*step.table, axis == 'x' ? 3 : 4);
     }
     step.workings.push_back(std::move(working));
@@ -175,9 +176,9 @@ void writeSumByTable(Blackboard& board, const Arrows& arrows) {
     explainTable(board, step);
     const Entries entries = entriesOf(arrows);
     const Sums sums = writeComponentTable(board, step, entries, board.sum.vector, board.sum.v);
-    const Formula x = componentSymbol(board.sum.name, 'x'), y = componentSymbol(board.sum.name, 'y');
-    writeColumn(step, x, entries, 'x', sums.x);
-    writeColumn(step, y, entries, 'y', sums.y);
+    const Formula x = board.component(board.sum, 'x'), y = board.component(board.sum, 'y');
+    writeColumn(board, step, x, entries, 'x', sums.x);
+    writeColumn(board, step, y, entries, 'y', sums.y);
     if (board.sum.direction)
         return writePolar(board, board.sum, {x, sums.x}, {y, sums.y});
     step.conclusion.push_back(
@@ -192,11 +193,11 @@ Term writeMissingComponent(Blackboard& board, Step& step, const Arrow& missing, 
     const bool rest = isEquilibrium(board.sketch);
     const double total = axis == 'x' ? board.sum.v.x() : board.sum.v.y();
     const Formula totalNumber = componentNumber(board, total, board.sum.magnitude);
-    const Formula knownSymbol = componentSymbol(board.knownName, axis);
-    Formula subject = componentSymbol(missing.name, axis);
+    const Formula knownSymbol = board.things.formula({axis == 'x' ? What::x : What::y, kKnownVector});
+    Formula subject = board.component(missing, axis);
     Working working{subject, {}, {}, {}};
     working.general =
-        rest ? negative(knownSymbol) : sum(componentSymbol(board.sum.name, axis), negative(knownSymbol));
+        rest ? negative(knownSymbol) : sum(board.component(board.sum, axis), negative(knownSymbol));
     working.substituted = rest ? negative(known) : sum(totalNumber, negative(known));
     Formula value = board.settle(working, axis == 'x' ? missing.v.x() : missing.v.y(), Quantity::force);
     step.workings.push_back(std::move(working));
@@ -209,21 +210,21 @@ void writeTotalComponents(Blackboard& board, Step& step) {
     const Term angle = writeAbsolute(board, step, board.sum);
     for (char axis : {'x', 'y'}) {
         const Expression e = componentOf(board.sum, angle, axis);
-        Working working{componentSymbol(board.sum.name, axis), e.general, e.numbers, {}};
+        Working working{board.component(board.sum, axis), e.general, e.numbers, {}};
         board.settle(working, axis == 'x' ? board.sum.v.x() : board.sum.v.y(), Quantity::force);
         step.workings.push_back(std::move(working));
     }
 }
 
 void writeMissingByTable(Blackboard& board, const Arrows& arrows, Arrow& missing) {
-    const Arrow known = board.madeArrow(board.knownName, board.solved.knownSum);
+    const Arrow known = board.madeArrow(kKnownVector, board.solved.knownSum);
     Step& table =
         board.step("components", "Component table of the known forces", Stage::construction, Law::components);
     explainTable(board, table);
     const Entries entries = entriesOf(arrows);
     const Sums sums = writeComponentTable(board, table, entries, known.vector, known.v);
-    writeColumn(table, componentSymbol(known.name, 'x'), entries, 'x', sums.x);
-    writeColumn(table, componentSymbol(known.name, 'y'), entries, 'y', sums.y);
+    writeColumn(board, table, board.component(known, 'x'), entries, 'x', sums.x);
+    writeColumn(board, table, board.component(known, 'y'), entries, 'y', sums.y);
     table.conclusion.push_back(say("{} stands for the known forces added up.", known.vector));
     Step& step = board.step("missing", "Components of the missing force", Stage::found, Law::components);
     step.parts = {arrowPart(missing.index)};
@@ -245,20 +246,24 @@ Arrow* sought(Blackboard& board) {
     return index == kNoVector ? nullptr : &board.at(index);
 }
 
-Arrow addKnown(Blackboard& board, bool fromSum) {
-    Entries entries = entriesOf(knownForces(board), fromSum ? -1 : 1);
-    if (fromSum)
-        entries.insert(entries.begin(), {&board.sum, 1});
+Arrow addKnown(Blackboard& board, const Reduction& reduction) {
+    Entries entries;
+    bool fromSum = false;
+    for (const auto& [vector, sign] : reduction.known) {
+        fromSum = fromSum || vector == kSumVector;
+        if (const Arrow& arrow = board.at(indexOf(vector)); arrow.direction)
+            entries.push_back({&arrow, sign});
+    }
     Eigen::Vector2d total =
         fromSum ? Eigen::Vector2d(board.sum.v - board.solved.knownSum) : board.solved.knownSum;
-    Arrow known = board.madeArrow(board.knownName, total);
+    Arrow known = board.madeArrow(kKnownVector, total);
     Step& step = board.step("known", fromSum ? "What the known vectors leave" : "Add up the known forces",
                             Stage::construction, Law::components);
     explainTable(board, step);
     const Sums sums = writeComponentTable(board, step, entries, known.vector, known.v);
-    const Formula x = componentSymbol(known.name, 'x'), y = componentSymbol(known.name, 'y');
-    writeColumn(step, x, entries, 'x', sums.x);
-    writeColumn(step, y, entries, 'y', sums.y);
+    const Formula x = board.component(known, 'x'), y = board.component(known, 'y');
+    writeColumn(board, step, x, entries, 'x', sums.x);
+    writeColumn(board, step, y, entries, 'y', sums.y);
     step.conclusion.push_back(say(fromSum ? "{} is what the forces sought must amount to."
                                           : "From here on the single force {} stands for them.",
                                   known.vector));

@@ -1,4 +1,5 @@
 #include "core/explain/triangle.h"
+#include "core/construct/reduction.h"
 #include "core/explain/families.h"
 
 #include <cmath>
@@ -10,78 +11,6 @@ namespace {
 
 constexpr double kFlat = 1e-12;  ///< sine of an angle below which a triangle has no height
 constexpr double kRight = 1e-12; ///< cosine of an angle that counts as right
-
-bool isKnown(const Arrow& arrow) {
-    return arrow.sizeGiven && arrow.directionGiven;
-}
-
-std::vector<const Arrow*> knownForces(const Blackboard& board) {
-    std::vector<const Arrow*> known;
-    for (const Arrow& arrow : board.forces)
-        if (isKnown(arrow))
-            known.push_back(&arrow);
-    return known;
-}
-
-std::vector<const Arrow*> unknownVectors(const Blackboard& board) {
-    std::vector<const Arrow*> unknown;
-    for (int index : board.solved.unknownVectors)
-        if (index != kNoVector)
-            unknown.push_back(&board.at(index));
-    return unknown;
-}
-
-bool sumIs(const Blackboard& board, const Arrow* arrow) {
-    return arrow == &board.sum;
-}
-
-/// Two vectors with unknowns, one or no known vector beside them, or many that become K.
-void buildTwo(Blackboard& board, Question& q, const Arrow& u, const Arrow& v) {
-    const bool sumSought = sumIs(board, &u) || sumIs(board, &v);
-    const auto known = knownForces(board);
-    const bool rest = isEquilibrium(board.sketch);
-    const Arrow* k = known.empty() ? nullptr : known.front();
-    if (sumSought) {
-        const Arrow& force = sumIs(board, &u) ? v : u;
-        if (known.size() != 1)
-            k = &q.made.emplace(addKnown(board, false));
-        q.triangle = {{k, &force, &board.sum}, false};
-        q.known = 0;
-        return;
-    }
-    q.known = 2;
-    if (rest) {
-        if (known.size() != 1)
-            k = &q.made.emplace(addKnown(board, false));
-        q.triangle = {{&u, &v, k}, true};
-        return;
-    }
-    if (!known.empty())
-        k = &q.made.emplace(addKnown(board, true));
-    else
-        k = &board.sum;
-    q.triangle = {{&u, &v, k}, false};
-}
-
-/// One vector wholly unknown beside two known ones.
-bool buildOne(Blackboard& board, Question& q, const Arrow& unknown) {
-    const auto known = knownForces(board);
-    const bool rest = isEquilibrium(board.sketch);
-    if (sumIs(board, &unknown)) {
-        if (known.size() != 2)
-            return false;
-        q.triangle = {{known[0], known[1], &board.sum}, false};
-    } else if (rest) {
-        if (known.size() != 2)
-            return false;
-        q.triangle = {{known[0], known[1], &unknown}, true};
-    } else {
-        if (known.size() != 1)
-            return false;
-        q.triangle = {{known[0], &unknown, &board.sum}, false};
-    }
-    return true;
-}
 
 } // namespace
 
@@ -114,13 +43,19 @@ bool Triangle::isRight() const {
 }
 
 bool buildQuestion(Blackboard& board, Question& question) {
-    const auto unknown = unknownVectors(board);
-    if (unknown.size() == 2)
-        buildTwo(board, question, *unknown[0], *unknown[1]);
-    else if (unknown.size() != 1 || !buildOne(board, question, *unknown[0]))
+    const auto reduction = reductionOf(board.sketch, board.solved);
+    const bool several = reduction && reduction->addsUp();
+    if (!reduction || reduction->sought.empty() || (reduction->sought.size() == 1 && several))
         return false;
-    for (const Arrow* arrow : unknown)
-        question.sought.push_back(question.triangle.indexOf(*arrow));
+    if (several)
+        question.made = addKnown(board, *reduction);
+    question.triangle.loop = reduction->loop;
+    for (std::size_t i = 0; i < 3; ++i) {
+        const VectorId side = reduction->side[i];
+        question.triangle.side[i] = side == kKnownVector ? &*question.made : &board.at(indexOf(side));
+    }
+    question.known = reduction->knownSide();
+    question.sought.assign(reduction->sought.begin(), reduction->sought.end());
     return true;
 }
 
@@ -140,7 +75,7 @@ Turn writeSideDirection(Blackboard& board, Step& step, const Triangle& triangle,
                         const Formula& theta, std::size_t base, const Term& oppositeThird) {
     Term angle = oppositeThird;
     if (!triangle.isOwnAngle(target, base)) {
-        const double supplement = board.half() - fromRadians(radiansOf(angle.number), board.sketch.angleUnit);
+        const double supplement = board.half() - board.valueOf(angle.number);
         angle.symbol = sum(board.halfTurn(), negative(oppositeThird.symbol));
         angle.number = sum(board.halfTurn(), negative(oppositeThird.number));
         angle.number.value = supplement;

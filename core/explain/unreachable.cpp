@@ -85,7 +85,7 @@ void writeDistance(Blackboard& board, const Question& q, std::size_t onLine, std
 
     Step& step = board.step("reach", "Does it reach?", Stage::construction);
     step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
-    const Formula d = symbol("d");
+    const Formula d = board.things.formula({What::distance});
     step.reasoning.push_back(
         say("The distance {} of the line from the centre of the circle decides: a radius {} shorter than "
             "that never touches the line.",

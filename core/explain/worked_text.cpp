@@ -1,6 +1,6 @@
 // A worked solution as plain text, and as the fields of a report.
 #include "core/explain/explain.h"
-#include "core/explain/letters.h"
+#include "core/formula/letters.h"
 
 #include <algorithm>
 #include <array>

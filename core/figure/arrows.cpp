@@ -9,10 +9,10 @@ namespace {
 
 Runs labelOf(const Drawing& d, const PlainVector& vector, bool found) {
     if (!vector.hasMagnitude || (vector.foundMagnitude && !found))
-        return nameRuns(vector.name);
+        return d.nameRuns(vector.name);
     const Origin origin = vector.foundMagnitude ? Origin::computed : Origin::typed;
     const std::string value = shownForceWithUnit(vector.magnitude, d.sketch, origin);
-    return d.isSaid(value) ? valueRuns(vector.name, value) : nameRuns(vector.name);
+    return d.isSaid(value) ? d.valueRuns(vector.name, value) : d.nameRuns(vector.name);
 }
 
 /// The side of a shaft at the common point that has more room before the next stroke.
@@ -60,7 +60,7 @@ void drawVector(Drawing& d, int index) {
              Dash::solid, std::max(d.style.leastArrow, d.style.leastStroke));
     if (!isSum && d.vectors.forces.size() > kMostLabelled)
         return;
-    const Runs full = labelOf(d, vector, d.shows(stages::magnitudes)), brief = nameRuns(vector.name);
+    const Runs full = labelOf(d, vector, d.shows(stages::magnitudes)), brief = d.nameRuns(vector.name);
     const Anchoring at = isZero ? Anchoring(Spot{ends.tail, 4 * d.factor})
                                 : Anchoring(Shaft{ends.tail, ends.tip, sideOfShaft(d, index, ends)});
     d.pin(d.ask(at, role, d.style.labelSize, full, brief), d.forceAt(index).label);
@@ -95,7 +95,7 @@ void drawGhost(Drawing& d, const Vectors& vectors, const Construction& other, in
         d.isDrawn(solid) && solid.magnitude < v.magnitude && solid.unit.dot(v.unit) > 1 - 1e-9;
     const double hidden = covers ? solid.magnitude / v.magnitude : 0;
     auto& request = d.ask(Shaft{from + hidden * (to - from), to, 1}, role, 0.85 * d.style.angleSize,
-                          labelOf(d, v, d.showsOther(stages::magnitudes)), nameRuns(v.name));
+                          labelOf(d, v, d.showsOther(stages::magnitudes)), d.nameRuns(v.name));
     request.optional = true;
 }
 

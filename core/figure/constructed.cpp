@@ -63,7 +63,7 @@ void drawPolygon(Drawing& d) {
         addArrow(g.items, Role::construction, from, to, d.weight(d.style.constructionWidth), Head::small,
                  Dash::dashed, d.style.leastStroke);
         if (named)
-            d.ask(Shaft{from, to, 1}, Role::label, 0.9 * d.style.angleSize, nameRuns(polygon.names[i]))
+            d.ask(Shaft{from, to, 1}, Role::label, 0.9 * d.style.angleSize, d.nameRuns(polygon.names[i]))
                 .optional = true;
     }
 }
@@ -74,22 +74,22 @@ Run boldName(const Run& run) {
     return out;
 }
 
-void append(Runs& runs, std::string_view between, std::string_view name) {
+void append(const Drawing& d, Runs& runs, std::string_view between, std::string_view name) {
     if (!between.empty())
         runs.push_back(plainRuns(between).front());
-    for (const Run& run : nameRuns(name))
+    for (const Run& run : d.nameRuns(name))
         runs.push_back(boldName(run));
 }
 
 /// "K = A + B", vectors in bold.
 Runs knownsRuns(const Drawing& d, const ForceTriangle& t, const std::string& name) {
     Runs runs;
-    append(runs, "", name);
+    append(d, runs, "", name);
     const bool fromSum = t.knowns.back() == d.vectors.sum.name;
     if (fromSum)
-        append(runs, " = ", d.vectors.sum.name);
+        append(d, runs, " = ", d.vectors.sum.name);
     for (std::size_t i = 0; i + (fromSum ? 1 : 0) < t.knowns.size(); ++i)
-        append(runs, fromSum ? " \u2212 " : i == 0 ? " = " : " + ", t.knowns[i]);
+        append(d, runs, fromSum ? " \u2212 " : i == 0 ? " = " : " + ", t.knowns[i]);
     return runs;
 }
 
@@ -104,7 +104,7 @@ void drawKnownSide(Drawing& d, const ForceTriangle& t, std::size_t side) {
     addArrow(g.items, Role::construction, from, to, d.weight(1.3 * d.style.constructionWidth), Head::small,
              Dash::dashed, d.style.leastStroke);
     Runs brief;
-    append(brief, "", t.names[side]);
+    append(d, brief, "", t.names[side]);
     d.ask(Shaft{from, to, 1}, Role::label, d.style.angleSize, knownsRuns(d, t, t.names[side]), brief);
 }
 
@@ -117,9 +117,10 @@ void drawPartialSum(Drawing& d, const Parallelogram& next) {
         d.add(Role::construction, idOf("partial", next.first), next.first + ", the sum so far, " + value);
     addArrow(g.items, Role::construction, d.common(), tip, d.weight(1.3 * d.style.constructionWidth),
              Head::small, Dash::solid);
-    Runs name = nameRuns(next.first);
+    Runs name = d.nameRuns(next.first);
     if (d.isSaid(value))
-        d.ask(Shaft{d.common(), tip, 1}, Role::label, d.style.angleSize, valueRuns(next.first, value), name);
+        d.ask(Shaft{d.common(), tip, 1}, Role::label, d.style.angleSize, d.valueRuns(next.first, value),
+              name);
     else
         d.ask(Shaft{d.common(), tip, 1}, Role::label, d.style.angleSize, name);
 }
@@ -153,9 +154,9 @@ void drawTriangle(Drawing& d) {
             drawKnownSide(d, t, side);
 }
 
-Runs locusName(std::string_view kind, std::string_view name) {
+Runs locusName(const Drawing& d, std::string_view kind, std::string_view name) {
     Runs runs = plainRuns(kind);
-    for (Run& run : nameRuns(name))
+    for (Run& run : d.nameRuns(name))
         runs.push_back(std::move(run));
     return runs;
 }
@@ -196,7 +197,7 @@ void drawLine(Drawing& d, const LineLocus& ray, const std::string& id, const std
         return one[1] - one[0] < two[1] - two[0];
     });
     const Point from = a + longest[0] * (b - a), to = a + longest[1] * (b - a);
-    askForLocus(d, Shaft{from, to, 1}, ray.vector, locusName("line of action of ", name));
+    askForLocus(d, Shaft{from, to, 1}, ray.vector, locusName(d, "line of action of ", name));
 }
 
 /// Round the common point a force with known magnitude has its tip; drawn back from a given tip, its tail.
@@ -226,7 +227,7 @@ void drawCircle(Drawing& d, const CircleLocus& circle, const std::string& id, co
     }
     Sector where{centre, radius, arcs.front()[0], arcs.front()[1]};
     where.angle = false;
-    askForLocus(d, std::move(where), circle.vector, locusName("c" + circleWords(d, circle), name));
+    askForLocus(d, std::move(where), circle.vector, locusName(d, "c" + circleWords(d, circle), name));
 }
 
 /// Two unknown forces may change places in the triangle: each takes its locus to where it is drawn.

@@ -71,16 +71,9 @@ double reachBeyond(const Drawing& d, double radius, const Part& part, const Exte
 }
 
 Runs runsOf(const AngleName& name) {
-    Run letter;
-    letter.text = name.letter;
-    letter.italic = true;
-    Runs runs{letter};
-    if (!name.sub.empty()) {
-        const Runs sub = nameRuns(name.sub);
-        runs.push_back(sub.front());
-        runs.back().script = Script::sub;
+    Runs runs = symbolRuns({name.letter, name.sub});
+    if (!name.sub.empty()) // a vector's name, or a number
         runs.back().italic = !(name.sub.front() >= '0' && name.sub.front() <= '9');
-    }
     return runs;
 }
 

@@ -22,7 +22,7 @@ Drawing::Drawing(const Sketch& sketch_, const Solved& solved_, const Constructio
                  const Placement& previous_)
     : sketch(sketch_), solved(solved_), construction(construction_), view(view_), options(options_),
       measure(measure_), previous(previous_), style(options_.style),
-      vectors(vectorsOf(sketch_, solved_, options_.solution)),
+      vectors(vectorsOf(sketch_, solved_, options_.solution)), things(sketch_),
       stage(options_.stage < 0 ? stages::all : options_.stage),
       factor(options_.style.factor), sheet{0, 0, view_.width, view_.height} {
     figure.list.width = view.width;

@@ -33,6 +33,7 @@ struct Drawing {
     const Placement& previous;
     const Style& style;
     Vectors vectors;
+    Things things;
     int stage;
     double factor;
     Box sheet;
@@ -62,6 +63,12 @@ struct Drawing {
     }
     const Force& forceAt(int index) const {
         return index == kSumIndex ? sketch.sum : sketch.forces[static_cast<std::size_t>(index)];
+    }
+
+    /// How a vector's name stands on the sheet.
+    Runs nameRuns(std::string_view name) const { return symbolRuns(things.symbolNamed(name)); }
+    Runs valueRuns(std::string_view name, std::string_view value) const {
+        return tailpoint::valueRuns(things.symbolNamed(name), value);
     }
 
     bool answered() const { return options.solution < solved.solutions.size(); }

@@ -78,7 +78,7 @@ void drawRay(Drawing& d, int vector) {
     Group& g = d.add(Role::construction, id, "Direction of " + d.vectors.at(vector).name);
     g.items.emplace_back(
         line(Role::construction, d.common(), tip, d.weight(d.style.constructionWidth), Dash::dashed));
-    d.ask(LineEnd{d.common(), tip}, Role::label, d.style.angleSize, nameRuns(d.vectors.at(vector).name))
+    d.ask(LineEnd{d.common(), tip}, Role::label, d.style.angleSize, d.nameRuns(d.vectors.at(vector).name))
         .optional = true;
 }
 

@@ -20,12 +20,15 @@ struct NoteLines {
     double room, size;
     const TextMeasure* measure;
     std::vector<std::string> lines{};
+    std::optional<Things> things{}; ///< made with the first line that is measured
     void add(const std::string& text);
 };
 
 void NoteLines::add(const std::string& text) {
+    if (measure && !things)
+        things.emplace(sketch);
     const auto more = wrapped(text, room, [&](const std::string& words) {
-        return measure ? measure->measure(proseRuns(words, sketch), Face::sans, size).width
+        return measure ? measure->measure(proseRuns(words, sketch, *things), Face::sans, size).width
                        : 0.6 * size * static_cast<double>(words.size());
     });
     lines.insert(lines.end(), more.begin(), more.end());
@@ -53,7 +56,7 @@ std::vector<Text> noteTexts(const Drawing& d) {
         text.anchor = Anchor::start;
         text.face = Face::sans;
         text.size = size;
-        text.runs = proseRuns(words, d.sketch);
+        text.runs = proseRuns(words, d.sketch, d.things);
         text.halo = true;
         const TextExtent e = d.measure.measure(text.runs, text.face, size);
         text.box = {text.baseline.x, y - e.ascent, e.width, e.ascent + e.descent};

@@ -97,17 +97,14 @@ std::vector<std::string> wrapped(const std::string& text, double room,
     return lines;
 }
 
+Runs symbolRuns(const Symbol& symbol) {
+    if (symbol.sub.empty())
+        return {italic(symbol.base)};
+    return {italic(symbol.base), italic(symbol.sub, Script::sub)};
+}
+
 Runs nameRuns(std::string_view name) {
-    std::size_t split = name.size();
-    while (split > 0 && isDigit(name[split - 1]))
-        --split;
-    if (split > 0 && split < name.size() && !isDigit(name[split - 1]) && name[split - 1] != '_' &&
-        name[split - 1] != ' ')
-        return {italic(name.substr(0, split)), italic(name.substr(split), Script::sub)};
-    const std::size_t bar = name.find('_');
-    if (bar != std::string_view::npos && bar > 0 && bar + 1 < name.size())
-        return {italic(name.substr(0, bar)), italic(name.substr(bar + 1), Script::sub)};
-    return {italic(name)};
+    return symbolRuns(symbolOfName(name));
 }
 
 Runs plainRuns(std::string_view text) {
@@ -117,6 +114,10 @@ Runs plainRuns(std::string_view text) {
 }
 
 Runs proseRuns(std::string_view text, const Sketch& sketch) {
+    return proseRuns(text, sketch, Things(sketch));
+}
+
+Runs proseRuns(std::string_view text, const Sketch& sketch, const Things& things) {
     Runs runs;
     std::size_t from = 0;
     for (std::size_t at = 0; at < text.size();) {
@@ -127,7 +128,7 @@ Runs proseRuns(std::string_view text, const Sketch& sketch) {
         }
         if (at > from)
             runs.push_back(plainRuns(text.substr(from, at - from)).front());
-        for (Run& run : nameRuns(name))
+        for (Run& run : symbolRuns(things.symbolNamed(name)))
             runs.push_back(std::move(run));
         from = at += name.size();
     }
@@ -151,7 +152,11 @@ Runs axisInWords(std::string_view words) {
 }
 
 Runs valueRuns(std::string_view name, std::string_view value) {
-    Runs runs = nameRuns(name);
+    return valueRuns(symbolOfName(name), value);
+}
+
+Runs valueRuns(const Symbol& symbol, std::string_view value) {
+    Runs runs = symbolRuns(symbol);
     runs.push_back(plainRuns(std::string(" = ").append(withMinusSigns(value))).front());
     return runs;
 }

@@ -4,6 +4,7 @@
 #include "core/construct/vectors.h"
 #include "core/figure/display_list.h"
 #include "core/sketch/shown.h"
+#include "core/sketch/things.h"
 
 #include <functional>
 #include <string>
@@ -14,14 +15,19 @@ namespace tailpoint {
 
 using Runs = std::vector<Run>;
 
-/// "F12" -> F with subscript 12, "F_a" -> F with subscript a; anything else as it is. Italic.
+/// A symbol of the table of things (core/sketch/things.h). Italic.
+Runs symbolRuns(const Symbol& symbol);
+/// A name by itself: "F12" -> F with subscript 12, "F_a" -> F with subscript a; anything else as it is.
 Runs nameRuns(std::string_view name);
 /// "P = 340 N".
+Runs valueRuns(const Symbol& symbol, std::string_view value);
 Runs valueRuns(std::string_view name, std::string_view value);
 Runs plainRuns(std::string_view text);
 /// A sentence with the sketch's names set as symbols. Not a name there: a unit behind its number, and an 'A'
 /// that begins a sentence as its article.
 Runs proseRuns(std::string_view text, const Sketch& sketch);
+/// The same with the sketch's table of things at hand.
+Runs proseRuns(std::string_view text, const Sketch& sketch, const Things& things);
 /// Words in which an axis is named: 'from +x', its letter italic.
 Runs axisInWords(std::string_view words);
 /// "+x" with an italic x; other axes upright.

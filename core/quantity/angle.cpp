@@ -1,4 +1,5 @@
 #include "core/quantity/angle.h"
+#include "core/quantity/extended_angle.h"
 
 #include <cfloat>
 #include <cmath>
@@ -97,6 +98,16 @@ CosSin cosSin(double value, AngleUnit unit) {
     const long double quarter = quarterIn(unit);
     int quarters = 0;
     const double part = std::remquo(value, static_cast<double>(quarter), &quarters);
+    return withoutSignedZeros(turnedByQuarters(cosSinWithinEighth(part, quarter), quarters));
+}
+
+CosSin cosSinExtended(long double value, AngleUnit unit) {
+    if (unit == AngleUnit::rad) {
+        return {std::cos(value), std::sin(value)};
+    }
+    const long double quarter = quarterIn(unit);
+    int quarters = 0;
+    const long double part = std::remquo(value, quarter, &quarters);
     return withoutSignedZeros(turnedByQuarters(cosSinWithinEighth(part, quarter), quarters));
 }
 

@@ -15,8 +15,8 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::array kRooms{"quantity", "sketch", "solve",    "construct",
-                            "explain",  "mark",   "practice", "figure"};
+constexpr std::array kRooms{"quantity", "formula", "sketch", "solve",    "construct",
+                            "derive",   "explain", "mark",   "practice", "figure"};
 
 std::optional<std::size_t> rankOf(const std::string& room) {
     const auto found = std::find(kRooms.begin(), kRooms.end(), room);

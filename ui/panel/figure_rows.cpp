@@ -7,6 +7,7 @@
 #include "ui/style/symbols.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 namespace tailpoint {
 
@@ -39,9 +40,17 @@ void addParallelogram(QList<FigureRow>& rows, const Parallelogram& shape, const 
     }
 }
 
+/// The side that stands for several vectors.
+std::string nameOfKnown(const ForceTriangle& triangle) {
+    const auto side = std::find(triangle.vectors.begin(), triangle.vectors.end(), kNoVector);
+    return side == triangle.vectors.end()
+               ? std::string()
+               : triangle.names[static_cast<std::size_t>(side - triangle.vectors.begin())];
+}
+
 /// "K adds up A, B, C": vectors, so no equation of magnitudes.
-Sentence knownsAddedUp(const std::vector<std::string>& knowns) {
-    Sentence sentence{{"K", true}, {Figures::tr(" adds up ").toStdString(), false}};
+Sentence knownsAddedUp(const std::string& known, const std::vector<std::string>& knowns) {
+    Sentence sentence{{known, true}, {Figures::tr(" adds up ").toStdString(), false}};
     for (const std::string& name : knowns) {
         if (sentence.size() > 2) {
             sentence.push_back({", ", false});
@@ -58,7 +67,7 @@ void addTriangle(QList<FigureRow>& rows, const ForceTriangle& triangle, const Sk
                           {quantity(triangle.sides[i], sketch), angleOrNone(triangle.opposite[i], sketch)}};
     }
     if (!triangle.knowns.empty()) {
-        rows << FigureRow{knownsAddedUp(triangle.knowns), {}};
+        rows << FigureRow{knownsAddedUp(nameOfKnown(triangle), triangle.knowns), {}};
     }
 }
 

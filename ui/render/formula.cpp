@@ -1,6 +1,6 @@
 #include "ui/render/formula.h"
 
-#include "core/explain/letters.h"
+#include "core/formula/letters.h"
 #include "ui/render/fonts.h"
 #include "ui/render/typesetter.h"
 

@@ -1,7 +1,7 @@
 // The items of a figure in TikZ: arrows, strokes, angles, rings and labels.
 #include "ui/render/tikz_writer.h"
 
-#include "core/explain/formula.h"
+#include "core/formula/formula.h"
 #include "core/figure/geometry.h"
 
 #include <algorithm>

@@ -193,7 +193,7 @@ TEST(ForceTriangle, CallsTheKnownSideSomethingElseWhereAForceIsNamedK) {
     const Construction c = constructed(balanced(
         {force("A", 120, 75), force("B", 90, 140), force("K", kToFind, -30), force("Q", kToFind, -120)}));
     ASSERT_TRUE(c.triangle);
-    EXPECT_EQ(c.triangle->names, (std::array<std::string, 3>{"K", "Q", "K1"}));
+    EXPECT_EQ(c.triangle->names, (std::array<std::string, 3>{"K", "Q", "L"}));
 }
 
 TEST(ForceTriangle, OfAMissingForceHasKnownsMissingOneAndSum) {

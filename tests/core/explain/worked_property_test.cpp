@@ -28,6 +28,11 @@ struct Case {
     double scale = 0;
 
     std::string name() const { return "seed " + std::to_string(kSeed) + ", case " + std::to_string(number); }
+    std::optional<double> valueOf(const Formula& formula) const {
+        const auto value = evaluate(formula, sketch.angleUnit);
+        return value ? std::optional(static_cast<double>(*value)) : std::nullopt;
+    }
+    double inUnit(double radians) const { return fromRadians(radians, sketch.angleUnit); }
     Worked worked(bool byHand) const {
         ExplainOptions options;
         options.handRounding = byHand;
@@ -87,9 +92,9 @@ TEST(WorkedProperty, EverySubstitutionEvaluatesToItsResult) {
                 if (!w.substituted || !w.value)
                     continue;
                 ++checked;
-                const auto value = evaluate(*w.substituted), shown = evaluate(*w.value);
+                const auto value = c.valueOf(*w.substituted), shown = c.valueOf(*w.value);
                 ASSERT_TRUE(value) << c.name() << ", step " << step.key << ": " << toText(*w.substituted);
-                const double slack = isAngle(*w.value) ? kAngleSlack : kForceSlack * c.scale;
+                const double slack = isAngle(*w.value) ? c.inUnit(kAngleSlack) : kForceSlack * c.scale;
                 ASSERT_NEAR(*value, *shown, slack) << c.name() << ", step " << step.key << ": "
                                                    << toText(*w.substituted) << " = " << toText(*w.value);
             }
@@ -111,9 +116,9 @@ TEST(WorkedProperty, ParallelogramByParallelogramLeadsToTheSameResultant) {
             for (const Working& w : step.workings) {
                 if (!w.substituted || !w.value)
                     continue;
-                const auto value = evaluate(*w.substituted), shown = evaluate(*w.value);
+                const auto value = c.valueOf(*w.substituted), shown = c.valueOf(*w.value);
                 ASSERT_TRUE(value) << c.name() << ", step " << step.key << ": " << toText(*w.substituted);
-                const double slack = isAngle(*w.value) ? 1e-5 : kForceSlack * c.scale;
+                const double slack = isAngle(*w.value) ? c.inUnit(1e-5) : kForceSlack * c.scale;
                 ASSERT_NEAR(*value, *shown, slack) << c.name() << ", step " << step.key << ": "
                                                    << toText(*w.substituted) << " = " << toText(*w.value);
             }
@@ -129,12 +134,12 @@ TEST(WorkedProperty, ByHandEveryResultIsTheRoundedValueOfTheShownNumbers) {
             for (const Working& w : step.workings) {
                 if (!w.substituted || !w.value)
                     continue;
-                const auto value = evaluate(*w.substituted); // values are the shown digits here
+                const auto value = c.valueOf(*w.substituted); // values are the shown digits here
                 if (!value)
                     continue; // the rounded sine exceeds 1: the full angle stands
                 ++checked;
-                const std::string expected = isAngle(*w.value) ? shownAngleFromRadians(*value, c.sketch)
-                                                               : shownForceWithUnit(*value, c.sketch);
+                const std::string expected =
+                    isAngle(*w.value) ? shownAngle(*value, c.sketch) : shownForceWithUnit(*value, c.sketch);
                 const std::string got = w.value->text + (w.value->sub == "°" ? "" : " ") + w.value->sub;
                 if (w.value->value == 0 && std::abs(*value) < 1e-9 * c.scale)
                     continue; // a component that vanishes but for its own rounding

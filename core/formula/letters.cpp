@@ -1,4 +1,4 @@
-#include "core/explain/letters.h"
+#include "core/formula/letters.h"
 
 #include <algorithm>
 #include <array>

@@ -1,4 +1,5 @@
-#include "core/explain/formula.h"
+#include "core/formula/formula.h"
+#include "core/formula/letters.h"
 
 #include <charconv>
 
@@ -77,18 +78,6 @@ bool fencedAsArgument(const Formula& child) {
 /// Digits with nothing around them.
 bool isBareNumber(const Formula& product, std::size_t index) {
     return product.parts[index].kind == FormulaKind::number && !isFenced(product, index);
-}
-
-std::pair<std::string, std::string> splitName(std::string_view name) {
-    const auto underscore = name.find('_');
-    if (underscore != std::string_view::npos && underscore > 0 && underscore + 1 < name.size())
-        return {std::string(name.substr(0, underscore)), std::string(name.substr(underscore + 1))};
-    std::size_t letters = name.size();
-    while (letters > 0 && isDigit(name[letters - 1]))
-        --letters;
-    if (letters == 0 || letters == name.size() || name[letters - 1] == ' ')
-        return {std::string(name), {}};
-    return {std::string(name.substr(0, letters)), std::string(name.substr(letters))};
 }
 
 } // namespace
@@ -189,9 +178,37 @@ Formula sumOf(std::vector<Formula> parts) {
     return whole;
 }
 
+Symbol symbolOfName(std::string_view name) {
+    const auto underscore = name.find('_');
+    if (underscore != std::string_view::npos && underscore > 0 && underscore + 1 < name.size())
+        return {std::string(name.substr(0, underscore)), std::string(name.substr(underscore + 1))};
+    std::size_t letters = name.size();
+    while (letters > 0 && isDigit(name[letters - 1]))
+        --letters;
+    if (letters == 0 || letters == name.size() || name[letters - 1] == ' ')
+        return {std::string(name), {}};
+    return {std::string(name.substr(0, letters)), std::string(name.substr(letters))};
+}
+
+std::string inPrint(const Symbol& symbol) {
+    std::string out = symbol.base;
+    if (!appendSubscriptDigits(out, symbol.sub))
+        out.append("_").append(symbol.sub);
+    return out;
+}
+
+Formula symbol(const Symbol& printed, QuantityId id) {
+    Formula formula = symbol(printed.base, printed.sub);
+    formula.id = id;
+    return formula;
+}
+
+Formula vectorSymbol(const Symbol& printed) {
+    return vectorSymbol(printed.base, printed.sub);
+}
+
 Formula magnitudeSymbol(std::string_view name) {
-    auto [base, sub] = splitName(name);
-    return symbol(std::move(base), std::move(sub));
+    return symbol(symbolOfName(name), {});
 }
 
 Formula vectorOf(std::string_view name) {

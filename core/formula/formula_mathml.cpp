@@ -1,8 +1,8 @@
 // MathML Core, presentation: what a browser sets without a script.
 // Source: W3C, 'MathML Core'; letters of vectors from Unicode's bold italic alphabet, since Core knows
 // mathvariant only as "normal".
-#include "core/explain/formula.h"
-#include "core/explain/letters.h"
+#include "core/formula/formula.h"
+#include "core/formula/letters.h"
 
 #include <algorithm>
 

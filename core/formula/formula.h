@@ -1,7 +1,10 @@
-// explain/: the worked solution, as a good lecturer writes it, from the very numbers that drew the figure.
-// A formula is a small tree; plain text, LaTeX, MathML and the painted form all come from the same tree.
-// Numbers are formatted where a tree is built (core/sketch/shown.h) and nowhere later.
+// formula/: a formula is a small tree; its value, plain text, LaTeX, MathML and the painted form all come
+// from the same tree. Knows numbers and letters, and nothing of forces. Numbers are formatted where a tree is
+// built (core/sketch/shown.h) and nowhere later.
 #pragma once
+
+#include "core/formula/ids.h"
+#include "core/quantity/units.h"
 
 #include <functional>
 #include <optional>
@@ -33,6 +36,7 @@ enum class Relation { equal, approximately, less, lessOrEqual, greater, greaterO
 struct Formula {
     FormulaKind kind = FormulaKind::words;
     bool bold = false;
+    QuantityId id{}; ///< the quantity that a symbol stands for, or a whole part such as R² or sin β; or none
     double value = 0;
     std::string text, sub;
     std::vector<Formula> parts;
@@ -80,7 +84,19 @@ Formula equal(Formula left, Formula right);
 Formula equal(Formula a, Formula b, Formula c);
 Formula sumOf(std::vector<Formula> parts); ///< a single part stays as it is
 
-/// A force's name as a symbol: "F1" is F with subscript 1, "T_AB" is T with subscript AB, else the name.
+/// A letter or a name with its subscript, as it stands in print.
+struct Symbol {
+    std::string base, sub;
+    bool operator==(const Symbol&) const = default;
+};
+/// "F1" is F with subscript 1, "T_AB" is T with subscript AB, else the name as it stands.
+Symbol symbolOfName(std::string_view name);
+/// One line of plain text: "F\u2081", "T_AB".
+std::string inPrint(const Symbol& symbol);
+Formula symbol(const Symbol& printed, QuantityId id);
+Formula vectorSymbol(const Symbol& printed);
+
+/// A force's name as a symbol.
 Formula magnitudeSymbol(std::string_view name);
 Formula vectorOf(std::string_view name);
 /// "R", 'x' -> R with subscript x; "F1", 'x' -> F with subscript 1x.
@@ -115,9 +131,17 @@ std::string latexEscaped(std::string_view text);
 std::string toMathml(const Formula& formula, bool block = false);
 std::string xmlEscaped(std::string_view text);
 
-/// Value of a tree, with the full value behind each shown number; angles in radians. Empty for words,
-/// relations, unknown symbols and where the arithmetic is undefined. `lookUp` gives the value of a symbol.
-using SymbolLookup = std::function<std::optional<double>(const Formula& symbol)>;
-std::optional<double> evaluate(const Formula& formula, const SymbolLookup& lookUp = {});
+/// Value of a tree in extended precision, with the full value behind each shown number. Angles are numbers in
+/// `unit`: sine, cosine and tangent reduce them exactly (core/quantity/angle.h), so that 345 sin 30° is
+/// 172.5; inverse functions give them, arcsin and arctan between minus and plus a quarter turn, arccos up to
+/// a half. Empty for words, relations and unknown symbols, and where the arithmetic has no value: a division
+/// by zero, the root of a negative number, arcsin or arccos beyond 1, the tangent of a quarter turn, an
+/// overflow. `lookUp` gives the value of a symbol.
+using SymbolLookup = std::function<std::optional<long double>(const Formula& symbol)>;
+std::optional<long double> evaluate(const Formula& formula, AngleUnit unit, const SymbolLookup& lookUp = {});
+
+/// Whether a relation is true of its values; 'approximately' and 'implies' are nobody's to decide. Empty for
+/// these, for what is no relation, and where a side has no value.
+std::optional<bool> holds(const Formula& relation, AngleUnit unit, const SymbolLookup& lookUp = {});
 
 } // namespace tailpoint

@@ -1,7 +1,7 @@
 // A formula on one line of Unicode text. Fractions become a slash, so that some parts need parentheses which
 // the drawn form does without.
-#include "core/explain/formula.h"
-#include "core/explain/letters.h"
+#include "core/formula/formula.h"
+#include "core/formula/letters.h"
 
 #include <array>
 

@@ -1,7 +1,7 @@
 // Letters of formulas: mathematical alphabets of Unicode, subscripts, relation signs.
 #pragma once
 
-#include "core/explain/formula.h"
+#include "core/formula/formula.h"
 
 #include <string>
 #include <string_view>

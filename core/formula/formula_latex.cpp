@@ -1,7 +1,7 @@
 // LaTeX for amsmath and pdflatex. Letters that pdflatex has no font for come out as their code point, so that
 // a sheet with any name still compiles.
-#include "core/explain/formula.h"
-#include "core/explain/letters.h"
+#include "core/formula/formula.h"
+#include "core/formula/letters.h"
 
 #include <array>
 #include <cctype>

@@ -1,6 +1,5 @@
 // One tree, four outputs: here text, LaTeX and MathML (the painted form is tested beside the widgets).
-#include "core/explain/formula.h"
-#include "core/explain/prose.h"
+#include "core/formula/formula.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -155,37 +154,6 @@ TEST(Formula, ShowsAnAsciiMinusInReports) {
     EXPECT_EQ(toText(inWords("opposite to −x"), Minus::ascii), "opposite to -x");
 }
 
-TEST(Formula, EvaluatesWithTheFullValuesBehindItsShownDigits) {
-    const Formula cosines = root(sum(power(newtons(340, "340"), 2), power(newtons(275, "275"), 2),
-                                     negative(product(count(2), newtons(340, "340"), newtons(275, "275"),
-                                                      apply("cos", degrees(115, "115.0"))))));
-    EXPECT_NEAR(evaluate(cosines).value(), 519.8602, 1e-4);
-    EXPECT_NEAR(evaluate(sum(degrees(25, "25.0"), negative(degrees(-40, "-40.0")))).value(),
-                65 * std::numbers::pi / 180, 1e-15);
-    EXPECT_EQ(evaluate(over(newtons(1, "1"), newtons(3, "3"))).value(), 1.0 / 3);
-    EXPECT_NEAR(evaluate(apply("arccos", number(-0.5, "-0.5"))).value(), 2 * std::numbers::pi / 3, 1e-15);
-    EXPECT_NEAR(evaluate(apply("sin", number(100, "100", "gon"))).value(), 1, 1e-15);
-}
-
-TEST(Formula, HasNoValueWhereArithmeticHasNone) {
-    EXPECT_FALSE(evaluate(over(count(1), count(0))));
-    EXPECT_FALSE(evaluate(apply("arcsin", number(1.5, "1.5"))));
-    EXPECT_FALSE(evaluate(root(number(-1, "-1"))));
-    EXPECT_FALSE(evaluate(p()));
-    EXPECT_FALSE(evaluate(inWords("or")));
-    EXPECT_FALSE(evaluate(equal(count(1), count(1))));
-}
-
-TEST(Formula, TakesTheValuesOfSymbolsFromALookup) {
-    const auto lookUp = [](const Formula& symbol) -> std::optional<double> {
-        return keyOf(symbol) == "P"      ? std::optional(3.0)
-               : keyOf(symbol) == "F_1x" ? std::optional(4.0)
-                                         : std::nullopt;
-    };
-    EXPECT_EQ(evaluate(root(sum(power(p(), 2), power(componentSymbol("F1", 'x'), 2))), lookUp).value(), 5);
-    EXPECT_FALSE(evaluate(vectorOf("P"), lookUp)) << "a vector is no number";
-}
-
 TEST(Formula, EscapesWhatATypesetterWouldTakeForACommand) {
     EXPECT_EQ(latexEscaped("50% of A_1 & B#2 {~^\\$}"),
               "50\\% of A\\_1 \\& B\\#2 \\{\\textasciitilde{}\\textasciicircum{}\\textbackslash{}\\$\\}");
@@ -193,23 +161,6 @@ TEST(Formula, EscapesWhatATypesetterWouldTakeForACommand) {
               "\\ensuremath{\\alpha} \\ensuremath{-} 40\\ensuremath{^{\\circ}} \\texttt{U+2264}");
     EXPECT_EQ(latexEscaped("Ölfaß"), "Ölfaß");
     EXPECT_EQ(xmlEscaped("<a href=\"x\">&"), "&lt;a href=&quot;x&quot;&gt;&amp;");
-}
-
-TEST(Prose, SetsFormulasIntoWords) {
-    const Prose prose = say("The angle {} is {}, not less.", gammaSymbol(), degrees(115, "115.0"));
-    EXPECT_EQ(toText(prose), "The angle γ is 115.0°, not less.");
-    EXPECT_EQ(toLatex(prose), "The angle $\\gamma$ is $115.0^{\\circ}$, not less.");
-    EXPECT_EQ(toHtml(say("{} < 1", p())), "<math><mi>P</mi></math> &lt; 1");
-    EXPECT_EQ(toHtml(say("{} turns {}.", p(), inWords("left & up"))),
-              "<math><mi>P</mi></math> turns left &amp; up.");
-    EXPECT_EQ(toLatex(say("{} turns {}.", p(), inWords("left & up"))), "$P$ turns left \\& up.");
-}
-
-TEST(Prose, JoinsWithASpace) {
-    Prose prose = say("First.");
-    append(prose, say("Then {}.", p()));
-    append(prose, {});
-    EXPECT_EQ(toText(prose), "First. Then P.");
 }
 
 } // namespace

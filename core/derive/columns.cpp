@@ -1,0 +1,199 @@
+// Components along x and y, and what they lead to.
+#include "core/derive/writer.h"
+
+#include "core/quantity/decimals.h"
+
+#include <cmath>
+
+namespace tailpoint::deriving {
+
+namespace {
+
+constexpr double kNoise = 1e-13; ///< of the vector: a component below it is a true zero that was rounded
+
+Formula plainNumber(double value) {
+    return number(value, shortest(value));
+}
+
+bool isNoise(double component, const Eigen::Vector2d& vector) {
+    return std::abs(component) <= kNoise * std::hypot(vector.x(), vector.y());
+}
+
+/// Brought into (-half turn, half turn].
+std::vector<Case> withinATurn(const Writer& w, Formula angle) {
+    Formula less = angle, more = angle;
+    if (angle.kind != FormulaKind::sum)
+        less = more = sum(angle);
+    less.parts.push_back(negative(w.full()));
+    more.parts.push_back(w.full());
+    std::vector<Case> cases;
+    cases.push_back({{above(angle, w.half())}, std::move(less)});
+    cases.push_back({{related(angle, Relation::lessOrEqual, negative(w.half()))}, std::move(more)});
+    cases.push_back({{}, std::move(angle)});
+    return cases;
+}
+
+/// The angle from +x, counter-clockwise, of a slope: an inverse tangent and the quadrant.
+Formula fromSlope(const Writer& w, const SlopeForm& slope) {
+    if (slope.run == 0)
+        return signedBy(slope.rise > 0 ? 1 : -1, w.quarter());
+    if (slope.rise == 0)
+        return slope.run > 0 ? number(0, "0") : w.half();
+    Formula acute =
+        apply("arctan", over(plainNumber(std::abs(slope.rise)), plainNumber(std::abs(slope.run))));
+    if (slope.run > 0)
+        return signedBy(slope.rise > 0 ? 1 : -1, std::move(acute));
+    return slope.rise > 0 ? total({{w.half(), 1}, {std::move(acute), -1}})
+                          : total({{std::move(acute), 1}, {w.half(), -1}});
+}
+
+/// The same of a bearing: so far from north or south, towards east or west.
+Formula fromBearing(const Writer& w, const BearingForm& bearing) {
+    const double inUnit = fromRadians(toRadians(bearing.degrees, AngleUnit::deg), w.chain.unit);
+    Formula angle = w.chain.unit == AngleUnit::deg ? number(bearing.degrees, shortest(bearing.degrees), "°")
+                                                   : plainNumber(inUnit);
+    const bool north = bearing.from == 'N' || bearing.degrees == 90, east = bearing.toward == 'E';
+    if (north)
+        return total({{w.quarter(), 1}, {std::move(angle), east ? -1 : 1}});
+    return east ? total({{std::move(angle), 1}, {w.quarter(), -1}})
+                : total({{w.quarter(), -1}, {std::move(angle), -1}});
+}
+
+} // namespace
+
+Formula Writer::axis() const {
+    const double degrees = normalized(sketch.reference.axisDegrees, AngleUnit::deg);
+    const double inUnit = degrees / 360 * turnIn(chain.unit);
+    return number(inUnit, shortest(inUnit), chain.unit == AngleUnit::deg ? "°" : "");
+}
+
+/// A direction given otherwise than by an angle within half a turn becomes one.
+void Writer::writeGivenWay(VectorId vector) {
+    if (vector.kind != VectorId::Kind::force && vector != kSumVector)
+        return;
+    const Force& given = vector == kSumVector ? sketch.sum : sketch.forces[vector.index];
+    const auto& form = given.direction.form;
+    if (const auto* angle = std::get_if<AngleForm>(&form)) {
+        const double within = normalized(angle->value, chain.unit);
+        const double turns = std::round((angle->value - within) / turnIn(chain.unit));
+        if (angle->value == within)
+            return;
+        Formula whole = std::abs(turns) == 1 ? full() : product(plainNumber(std::abs(turns)), full());
+        line(directionId(vector), LineKind::turn,
+             total({{plainNumber(angle->value), 1}, {std::move(whole), turns > 0 ? -1 : 1}}));
+        return;
+    }
+    const auto* slope = std::get_if<SlopeForm>(&form);
+    const auto* bearing = std::get_if<BearingForm>(&form);
+    if (!slope && !bearing)
+        return;
+    const QuantityId target = isPlain() ? directionId(vector) : QuantityId{What::fromX, vector};
+    line(target, slope ? LineKind::arctangent : LineKind::referral,
+         slope ? fromSlope(*this, *slope) : fromBearing(*this, *bearing));
+    if (!isPlain())
+        referred(vector);
+}
+
+/// θ = ψ − axis, or axis − ψ on a sheet that counts clockwise.
+void Writer::referred(VectorId vector) {
+    QuantityId from = wayId(vector);
+    from.what = What::fromX;
+    line(wayId(vector), LineKind::referral,
+         withinATurn(*this, total({{of(from), sense()}, {axis(), -sense()}})));
+}
+
+Formula Writer::fromX(VectorId vector) {
+    const Formula referredWay = way(vector);
+    if (isPlain())
+        return referredWay;
+    QuantityId from = wayId(vector);
+    from.what = What::fromX;
+    if (!isWritten(from))
+        line(from, LineKind::referral, total({{axis(), 1}, {referredWay, sense()}}));
+    return of(from);
+}
+
+void Writer::writeComponent(const QuantityId& subject, VectorId vector, std::string_view function) {
+    Formula angle = fromX(vector);
+    line(subject, LineKind::component, product(size(vector), apply(std::string(function), std::move(angle))));
+}
+
+Formula Writer::x(VectorId vector) {
+    const Standing as = standing(vector);
+    const QuantityId id{What::x, vector, {}, std::max(as.size.answer, as.way.answer), as.way.part};
+    if (!isWritten(id))
+        writeComponent(id, vector, "cos");
+    return of(id);
+}
+
+Formula Writer::y(VectorId vector) {
+    const Standing as = standing(vector);
+    const QuantityId id{What::y, vector, {}, std::max(as.size.answer, as.way.answer), as.way.part};
+    if (!isWritten(id))
+        writeComponent(id, vector, "sin");
+    return of(id);
+}
+
+void Writer::columnSums(VectorId sumOfThem, const std::vector<Signed>& terms) {
+    std::vector<std::pair<Formula, int>> xs, ys;
+    for (const auto& [part, sign] : terms) {
+        xs.emplace_back(x(part), sign);
+        ys.emplace_back(y(part), sign);
+    }
+    line(own(What::x, sumOfThem), LineKind::columnSum, total(std::move(xs)));
+    line(own(What::y, sumOfThem), LineKind::columnSum, total(std::move(ys)));
+}
+
+void Writer::pythagoras(VectorId vector) {
+    const QuantityId square = own(What::square, vector);
+    line(square, LineKind::pythagoras,
+         sum(power(of(own(What::x, vector)), 2), power(of(own(What::y, vector)), 2)));
+    line(sizeId(vector), LineKind::root, root(of(square)));
+}
+
+void Writer::wayFromComponents(VectorId vector) {
+    const Eigen::Vector2d v = this->vector(vector);
+    const Formula xs = of(own(What::x, vector)), ys = of(own(What::y, vector));
+    QuantityId target = wayId(vector);
+    if (!isPlain())
+        target.what = What::fromX;
+    std::vector<Case> cases;
+    if (isNoise(v.x(), v)) {
+        cases.push_back({{above(ys, zero())}, quarter()});
+        cases.push_back({{}, negative(quarter())});
+    } else if (isNoise(v.y(), v)) {
+        cases.push_back({{above(xs, zero())}, number(0, "0")});
+        cases.push_back({{}, half()});
+    } else {
+        const QuantityId ratio = own(What::ratio, vector, kTangent), acute = own(What::acute, vector);
+        line(ratio, LineKind::ratio, over(absolute(ys), absolute(xs)));
+        line(acute, LineKind::arctangent, apply("arctan", of(ratio)));
+        const Formula a = of(acute);
+        cases.push_back({{above(xs, zero()), above(ys, zero())}, a});
+        cases.push_back({{above(xs, zero())}, negative(a)});
+        cases.push_back({{above(ys, zero())}, total({{half(), 1}, {a, -1}})});
+        cases.push_back({{}, total({{a, 1}, {half(), -1}})});
+    }
+    line(target, LineKind::quadrant, std::move(cases));
+    if (!isPlain())
+        referred(vector);
+}
+
+void Writer::check() {
+    std::array<std::vector<std::pair<Formula, int>>, 2> terms;
+    const auto add = [&](VectorId vector, int sign) {
+        if (solvedVector(vector).magnitude == 0 || !solvedVector(vector).direction)
+            return;
+        const Formula angle = fromX(vector);
+        terms[0].emplace_back(product(size(vector), apply("cos", angle)), sign);
+        terms[1].emplace_back(product(size(vector), apply("sin", angle)), sign);
+    };
+    for (std::size_t i = 0; i < sketch.forces.size(); ++i)
+        add(forceVector(i), 1);
+    add(kSumVector, -1);
+    for (std::uint8_t axisIndex = 0; axisIndex < 2; ++axisIndex)
+        if (!terms[axisIndex].empty())
+            line(own(What::gap, kNobody, axisIndex), LineKind::check, total(std::move(terms[axisIndex])));
+}
+
+} // namespace tailpoint::deriving

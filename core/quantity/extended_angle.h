@@ -1,0 +1,11 @@
+// Sine and cosine of an angle that was itself computed in extended precision: lines of calculation.
+#pragma once
+
+#include "core/quantity/angle.h"
+
+namespace tailpoint {
+
+/// As cosSin() (core/quantity/angle.h), exact reduction and exact values included.
+CosSin cosSinExtended(long double value, AngleUnit unit);
+
+} // namespace tailpoint
