@@ -4,10 +4,11 @@
 // sketch/things.h.
 #pragma once
 
-#include <compare>
 #include <cstddef>
 #include <cstdint>
 #include <functional>
+
+#include <compare> // behind the others: as the first header of the library some preprocessors misread it
 
 namespace tailpoint {
 
