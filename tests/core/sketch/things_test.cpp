@@ -151,7 +151,7 @@ TEST(Things, NeverPrintTwoAlike) {
                           "α", "β0",  "K",   "K1", "L",   "M",  "F1x",  "F_1x",  "F1",   "φ", "ψ_T1",
                           "d", "δ_P", "ε_P", "x",  "P_u", "µ",  "T1_x", "S_(x)", "ΣF_x", "γ", "K_x"};
     Dice dice(20261128);
-    for (int round = 0; round < 3000; ++round) {
+    for (int round = 0; round < 600; ++round) {
         std::vector<std::string> names;
         for (int i = 0; i < 5; ++i) {
             const char* name = pool[dice.whole(std::size(pool))];
