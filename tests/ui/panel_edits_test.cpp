@@ -127,6 +127,21 @@ TEST(TypedIntoACell, WhatCantBeReadIsRefusedWithAReason) {
     EXPECT_FALSE(reason(typedInto(raft(), 0, Entry::name, QString())).isEmpty());
 }
 
+TEST(TypedIntoACell, ANameThatWouldPrintLikeAnotherThingIsRefusedWithTheReason) {
+    const Sketch sketch = taken(typedInto(raft(), 0, Entry::name, QStringLiteral("T1")));
+    for (const char* name : {"T_1", "R_x", "\u03b8_R", "R_y"}) {
+        const QString typed = QString::fromUtf8(name);
+        const QString why = reason(typedInto(sketch, 1, Entry::name, typed));
+        EXPECT_TRUE(why.contains(typed) && why.contains(QStringLiteral("give another name"))) << name;
+    }
+    EXPECT_EQ(taken(typedInto(sketch, 1, Entry::name, QStringLiteral("T_2"))).forces[1].name, "T_2");
+    Sketch alike = sketch; // as a file may hold it: told apart in print, and left alone
+    alike.forces[1].name = "T_1";
+    EXPECT_EQ(taken(typedInto(alike, 1, Entry::name, QStringLiteral("T_1"))), alike);
+    const Sketch pasted = taken(withLinesAdded(sketch, QStringLiteral("R_x\t120\t45\n")));
+    EXPECT_EQ(pasted.forces.back().name, "R_x");
+}
+
 TEST(TypedIntoACell, ARenamedForceStaysTheOneAskedToBeSmallest) {
     Sketch sketch = raft();
     sketch.forces[1].magnitude = {};

@@ -4,6 +4,7 @@
 #include "core/quantity/text.h"
 #include "core/quantity/typed.h"
 #include "core/sketch/shown.h"
+#include "core/sketch/things.h"
 #include "ui/document/sketch_document.h"
 #include "ui/style/symbols.h"
 
@@ -31,14 +32,24 @@ Outcome checked(Sketch sketch, const QString& understood) {
     return Taken{std::move(sketch), understood};
 }
 
+/// A name that is new here must not look like another thing in print; a file may hold such names.
 Outcome named(const Sketch& sketch, int vector, const QString& typed) {
     Sketch after = sketch;
     Force& force = vectorOf(after, vector);
+    const std::string name = typed.toStdString();
+    const bool isNew = name != force.name;
     if (after.smallest == force.name) {
-        after.smallest = typed.toStdString();
+        after.smallest = name;
     }
-    force.name = typed.toStdString();
-    return checked(std::move(after), {});
+    force.name = name;
+    Outcome outcome = checked(std::move(after), {});
+    const VectorId who = vector == kSumIndex ? kSumVector : forceVector(static_cast<std::size_t>(vector));
+    if (isNew && std::holds_alternative<Taken>(outcome)) {
+        if (const auto why = printsLike(sketch, name, who)) {
+            return NotTaken{text(*why)};
+        }
+    }
+    return outcome;
 }
 
 /// The letters at the end: a unit, if there is one.

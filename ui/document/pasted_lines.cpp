@@ -39,8 +39,7 @@ Read readFields(Sketch sheet, const Fields& fields) {
     sheet.sum.name.assign(
         1, fields.name == QLatin1String("R") ? 'S' : 'R'); // names are compared where all are known
     const std::pair<Entry, QString> cells[]{{Entry::magnitude, fields.magnitude},
-                                            {Entry::direction, fields.direction},
-                                            {Entry::name, fields.name}};
+                                            {Entry::direction, fields.direction}};
     QString understood;
     for (const auto& [cell, typed] : cells) {
         Outcome outcome = typedInto(sheet, 0, cell, typed);
@@ -50,6 +49,10 @@ Read readFields(Sketch sheet, const Fields& fields) {
         auto& taken = std::get<Taken>(outcome);
         sheet = std::move(taken.sketch);
         understood = understood.isEmpty() && cell == Entry::magnitude ? taken.understood : understood;
+    }
+    sheet.forces[0].name = fields.name.toStdString();
+    if (const auto fault = firstFault(sheet)) {
+        return NotTaken{QString::fromStdString(fault->message)};
     }
     return Pasted{sheet.forces[0], understood};
 }
