@@ -343,9 +343,11 @@ void Canvas::lightParts(const std::vector<FigurePart>& parts) {
 bool Canvas::event(QEvent* event) {
     switch (event->type()) {
     case QEvent::ShortcutOverride: {
-        const int key = static_cast<QKeyEvent*>(event)->key();
-        if (d->gesture && (key == Qt::Key_Escape || key == Qt::Key_S)) {
-            event->accept(); // the drag comes before whatever the window does with Escape, or with Ctrl+S
+        const auto* pressed = static_cast<QKeyEvent*>(event);
+        const bool snaps = pressed->key() == Qt::Key_S &&
+                           !pressed->modifiers().testFlag(Qt::ControlModifier); // Ctrl+S saves
+        if (d->gesture && (pressed->key() == Qt::Key_Escape || snaps)) {
+            event->accept(); // the drag comes before whatever the window does with Escape
             return true;
         }
         break;

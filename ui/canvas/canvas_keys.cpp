@@ -181,11 +181,12 @@ bool Canvas::Private::holdKey(QKeyEvent* event, bool pressed) {
     return true;
 }
 
-/// Snapping on or off for good, in the middle of a drag too and whatever is held then: no window manager
-/// takes a plain letter, as many take Alt and a drag.
+/// Snapping on or off for good, in the middle of a drag too, with Shift and Alt as well then: no window
+/// manager takes a plain letter, as many take Alt and a drag. Ctrl+S saves.
 bool Canvas::Private::snapKey(QKeyEvent* event) {
-    const bool plain = (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == Qt::NoModifier;
-    if (event->key() != Qt::Key_S || (!plain && !gesture)) {
+    const Qt::KeyboardModifiers others = event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier);
+    const bool meant = others == Qt::NoModifier || (others == Qt::AltModifier && gesture);
+    if (event->key() != Qt::Key_S || !meant) {
         return false;
     }
     if (!event->isAutoRepeat()) {

@@ -18,8 +18,13 @@ protected:
         m_file = copyOfSample(QStringLiteral("survey-raft.json"), m_folder);
         m_program = std::make_unique<Program>(QStringList{m_file});
         ASSERT_NE(m_program->window(), 0) << m_program->complaints().toStdString();
-        const QImage seen = settledScreen();
-        const auto raft = findRaft(seen, m_program->sheet());
+        QImage seen; // a screen may stand still before the window is painted
+        std::optional<Raft> raft;
+        eventually([&] {
+            seen = settledScreen();
+            raft = findRaft(seen, m_program->sheet());
+            return raft.has_value();
+        });
         ASSERT_TRUE(raft) << "no arrows of the raft on the screen" << keep(seen);
         m_raft = *raft;
     }
