@@ -39,13 +39,14 @@ CellText::CellText(const QFont& around)
 }
 
 double CellText::drawSymbol(QPainter& painter, double x, double baseline, const Symbol& symbol) const {
+    const QString letters = text(symbol.base), lowered = text(symbol.sub);
     painter.setFont(m_symbol);
-    painter.drawText(QPointF(x, baseline), symbol.letters);
-    x += m_symbolMetrics.horizontalAdvance(symbol.letters);
-    if (!symbol.subscript.isEmpty()) {
+    painter.drawText(QPointF(x, baseline), letters);
+    x += m_symbolMetrics.horizontalAdvance(letters);
+    if (!lowered.isEmpty()) {
         painter.setFont(m_subscript);
-        painter.drawText(QPointF(x + 1, baseline + m_metrics.descent()), symbol.subscript);
-        x += m_subscriptMetrics.horizontalAdvance(symbol.subscript) + 1;
+        painter.drawText(QPointF(x + 1, baseline + m_metrics.descent()), lowered);
+        x += m_subscriptMetrics.horizontalAdvance(lowered) + 1;
     }
     return x + 1;
 }
@@ -55,10 +56,10 @@ void CellText::drawSentence(QPainter& painter, const QRectF& rect, const Sentenc
     double x = rect.left();
     for (const Words& words : sentence) {
         if (words.symbol) {
-            const Symbol symbol = symbolOf(words.text);
-            const double room = rect.right() - x - m_subscriptMetrics.horizontalAdvance(symbol.subscript) - 2;
-            const QString letters = m_symbolMetrics.elidedText(symbol.letters, Qt::ElideMiddle, room);
-            x = drawSymbol(painter, x, baseline, {letters, symbol.subscript});
+            const Symbol symbol = symbolOfName(words.text);
+            const double room = rect.right() - x - m_subscriptMetrics.horizontalAdvance(text(symbol.sub)) - 2;
+            const QString letters = m_symbolMetrics.elidedText(text(symbol.base), Qt::ElideMiddle, room);
+            x = drawSymbol(painter, x, baseline, {letters.toStdString(), symbol.sub});
             continue;
         }
         const QString shown = onScreen(words.text);

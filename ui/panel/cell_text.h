@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/explain/question.h"
+#include "core/formula/formula.h"
 #include "ui/style/symbols.h"
 
 #include <QFont>

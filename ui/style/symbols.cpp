@@ -1,5 +1,6 @@
 #include "ui/style/symbols.h"
 
+#include "core/formula/formula.h"
 #include "core/sketch/shown.h"
 #include "ui/style/theme.h"
 
@@ -18,30 +19,18 @@ QString lowered(const QString& letters) {
 
 } // namespace
 
-Symbol symbolOf(std::string_view name) {
-    const QString whole = text(name);
-    qsizetype digits = whole.size();
-    while (digits > 0 && whole[digits - 1] >= u'0' && whole[digits - 1] <= u'9') {
-        --digits;
-    }
-    if (digits == 0) {
-        return {whole, {}};
-    }
-    return {whole.left(digits), whole.mid(digits)};
-}
-
 QString symbolHtml(std::string_view name) {
     return symbolHtml(name, {});
 }
 
 QString symbolHtml(std::string_view name, const QString& subscript) {
-    const Symbol symbol = symbolOf(name);
-    return italic(symbol.letters) + lowered(symbol.subscript + subscript);
+    const Symbol symbol = symbolOfName(name);
+    return italic(text(symbol.base)) + lowered(text(symbol.sub) + subscript);
 }
 
 QString symbolInSerif(std::string_view name) {
-    const Symbol symbol = symbolOf(name);
-    return QStringLiteral("<i>%1</i>").arg(symbol.letters.toHtmlEscaped()) + lowered(symbol.subscript);
+    const Symbol symbol = symbolOfName(name);
+    return QStringLiteral("<i>%1</i>").arg(text(symbol.base).toHtmlEscaped()) + lowered(text(symbol.sub));
 }
 
 QString onScreen(std::string_view shown) {

@@ -8,13 +8,8 @@
 
 namespace tailpoint {
 
-/// A symbol in two parts: "F12" is F with subscript 12; a name without trailing digits has no subscript.
-struct Symbol {
-    QString letters, subscript;
-};
-Symbol symbolOf(std::string_view name);
-
-/// Rich text for labels. `name` is escaped.
+/// Rich text for labels, the name in two parts as everywhere (symbolOfName): "F12" is F with subscript 12,
+/// "T_A" T with subscript A. `name` is escaped.
 QString symbolHtml(std::string_view name);
 /// The same with a further subscript in words or letters: R_x.
 QString symbolHtml(std::string_view name, const QString& subscript);

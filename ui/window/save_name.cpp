@@ -59,9 +59,10 @@ std::optional<QString> askForName(QWidget* parent, const SaveName& save, const Q
     dialog.setFileMode(QFileDialog::AnyFile);
     dialog.setOption(QFileDialog::DontConfirmOverwrite);
     dialog.selectFile(info.fileName());
-    if (dialog.exec() != QDialog::Accepted || dialog.selectedFiles().isEmpty())
-        return std::nullopt;
-    return dialog.selectedFiles().front();
+    std::optional<QString>
+        taken; // as it was accepted: the list may choose another file when it loses the keys
+    QObject::connect(&dialog, &QFileDialog::fileSelected, [&](const QString& file) { taken = file; });
+    return dialog.exec() == QDialog::Accepted ? taken : std::nullopt;
 }
 
 } // namespace
