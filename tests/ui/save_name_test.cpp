@@ -11,7 +11,6 @@
 #include <QFileDialog>
 #include <QLabel>
 #include <QLineEdit>
-#include <QListView>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QTimer>
@@ -46,19 +45,16 @@ private:
             return press(*box);
         auto* dialog = qobject_cast<QFileDialog*>(modal);
         auto* name = dialog ? dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit")) : nullptr;
-        auto* list = dialog ? dialog->findChild<QListView*>(QStringLiteral("listView")) : nullptr;
-        if (!name || !name->isVisible() || !list)
+        if (!name || !name->isVisible())
             return;
-        const bool isThere = QFileInfo::exists(dialog->directory().filePath(name->text()));
-        if (isThere && !list->selectionModel()->hasSelection())
-            return; // the list has yet to find the proposed file
+        dialog->activateWindow();
+        name->setFocus();
+        if (!name->hasFocus())
+            return; // without it the dialog writes what is chosen in its list over what is typed
         m_proposed << name->text();
         if (m_typed.isEmpty())
             return void(QTest::keyClick(name, Qt::Key_Escape));
         name->setText(m_typed.takeFirst());
-        // Typing takes the choice from the file in the list; setting the text does not. (Keys would open the
-        // completer's popup, which takes Return.)
-        list->selectionModel()->clearSelection();
         QTest::keyClick(name, Qt::Key_Return);
     }
     void press(QMessageBox& box) {
