@@ -94,10 +94,29 @@ TEST_F(CanvasTest, AHeldKeyIsOneStepThatItsReleaseCommits) {
     EXPECT_TRUE(document.isPreviewing());
     EXPECT_GT(magnitude(0), 340);
     send(QEvent::KeyRelease, false);
-    EXPECT_FALSE(document.isPreviewing());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !document.isPreviewing(); }));
     EXPECT_EQ(document.history().count(), 1);
     document.undo();
     EXPECT_EQ(document.sketch(), raft());
+}
+
+/// Keyboards wait some 660 ms before they repeat a key (X's own default), longer than a pause.
+TEST_F(CanvasTest, NothingIsCommittedWhileAKeyIsDownHoweverLate) {
+    canvas.select(0);
+    QTest::keyPress(&canvas, Qt::Key_Up);
+    EXPECT_FALSE(QTest::qWaitFor([&] { return !document.isPreviewing(); }, Nudges::kPause + 200));
+    EXPECT_EQ(document.history().count(), 0);
+    QTest::keyRelease(&canvas, Qt::Key_Up);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !document.isPreviewing(); }));
+    EXPECT_EQ(document.history().count(), 1);
+}
+
+TEST_F(CanvasTest, LosingTheKeysEndsTheStepOfTheKeys) {
+    canvas.select(0);
+    QTest::keyPress(&canvas, Qt::Key_Up);
+    canvas.clearFocus();
+    EXPECT_FALSE(document.isPreviewing());
+    EXPECT_EQ(document.history().count(), 1);
 }
 
 TEST_F(CanvasTest, AnotherForceOrAPressOfTheMouseEndsTheStepOfTheKeys) {

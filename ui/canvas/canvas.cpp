@@ -366,6 +366,10 @@ bool Canvas::event(QEvent* event) {
         const Qt::FocusReason reason = static_cast<QFocusEvent*>(event)->reason();
         d->focusShown = reason == Qt::TabFocusReason || reason == Qt::BacktabFocusReason;
         d->spaceHeld = false;
+        if (event->type() == QEvent::FocusOut) {
+            d->nudges.keyReleased(); // that goes elsewhere
+            d->nudges.end();
+        }
         update();
         break;
     }

@@ -12,11 +12,10 @@ double nextMultiple(double value, double step, int way) {
 
 Nudges::Nudges(SketchDocument& document) : m_document(document) {
     m_pause.setSingleShot(true);
-    m_pause.setInterval(kPause);
     connect(&m_pause, &QTimer::timeout, this, &Nudges::end);
     connect(&m_document, &SketchDocument::previewEnded, this, [this] {
         m_pause.stop();
-        m_underWay = m_held = false;
+        m_underWay = m_held = false; // m_down stays: the key that ended it may still be down
     });
 }
 
@@ -30,7 +29,10 @@ std::optional<SketchFault> Nudges::take(int vector, Nudged what, const Sketch& a
     m_underWay = true;
     m_vector = vector;
     m_what = what;
-    m_pause.start();
+    if (m_down)
+        m_pause.stop();
+    else
+        m_pause.start(kPause);
     return std::nullopt;
 }
 
@@ -39,9 +41,16 @@ void Nudges::end() {
         m_document.commit();
 }
 
+void Nudges::keyPressed(bool again) {
+    m_down = true;
+    m_held = m_held || again;
+    m_pause.stop();
+}
+
 void Nudges::keyReleased() {
-    if (m_held)
-        end();
+    m_down = false;
+    if (m_underWay)
+        m_pause.start(m_held ? kAfterRelease : kPause);
 }
 
 } // namespace tailpoint

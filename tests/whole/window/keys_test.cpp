@@ -16,6 +16,16 @@ TEST_F(OnTheRaft, TabTakesTheFirstForceAndArrowKeysTurnAndLengthenIt) {
     EXPECT_EQ(number(force(sketch, 1), "magnitude"), 275);
 }
 
+TEST_F(OnTheRaft, AKeyHeldDownIsOneStepThatOneUndoTakesBack) {
+    ASSERT_TRUE(key(QStringLiteral("Tab")));
+    ASSERT_TRUE(holdKey(QStringLiteral("Up"), std::chrono::milliseconds(1500)));
+    ASSERT_TRUE(becomesModified(true));
+    EXPECT_GT(number(force(saved(), 0), "magnitude"), 350) << "the keyboard repeats";
+    ASSERT_TRUE(key(QStringLiteral("ctrl+z")));
+    ASSERT_TRUE(becomesModified(true));
+    EXPECT_EQ(number(force(saved(), 0), "magnitude"), 340);
+}
+
 TEST_F(OnTheRaft, AValueTypedOnTheSheetIsTakenWithItsUnit) {
     ASSERT_TRUE(key(QStringLiteral("Tab")) && key(QStringLiteral("Return")));
     settledScreen();

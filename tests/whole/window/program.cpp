@@ -7,6 +7,7 @@
 #include <QJsonDocument>
 #include <QProcessEnvironment>
 #include <QRegularExpression>
+#include <thread>
 
 namespace whole {
 
@@ -52,8 +53,8 @@ QProcessEnvironment homeIn(const QString& folder) {
     return environment;
 }
 
-/// A function key by its code on every keyboard of X ("F1" to "F10" are 67 to 76). Asked by name, xdotool also
-/// presses Alt where the keymap's key type has a level for it, which no hand does.
+/// A function key by its code on every keyboard of X ("F1" to "F10" are 67 to 76). Asked by name, xdotool
+/// also presses Alt where the keymap's key type has a level for it, which no hand does.
 QString codeOrName(const QString& key) {
     static const QRegularExpression function(QStringLiteral("^F([1-9]|10)$"));
     const auto match = function.match(key);
@@ -172,6 +173,12 @@ bool drag(QPointF from, QPointF to, const QString& heldKey) {
 
 bool key(const QString& name) {
     return succeeds({QStringLiteral("key"), codeOrName(name)});
+}
+
+bool holdKey(const QString& name, std::chrono::milliseconds time) {
+    const bool down = succeeds({QStringLiteral("keydown"), name});
+    std::this_thread::sleep_for(time); // as long as the hand does
+    return succeeds({QStringLiteral("keyup"), name}) && down;
 }
 
 bool type(const QString& text) {

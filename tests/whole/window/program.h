@@ -7,6 +7,7 @@
 #include <QRect>
 #include <QStringList>
 #include <QTemporaryDir>
+#include <chrono>
 
 namespace whole {
 
@@ -50,7 +51,8 @@ bool release();
 bool click(QPointF place);
 /// Presses, moves in small steps, releases: as a hand does.
 bool drag(QPointF from, QPointF to, const QString& heldKey = {});
-bool key(const QString& name); ///< "ctrl+s", "Tab", "Up"
+bool key(const QString& name);                                     ///< "ctrl+s", "Tab", "Up"
+bool holdKey(const QString& name, std::chrono::milliseconds time); ///< down, so long, and up again
 bool type(const QString& text);
 
 /// Presses, moves and keeps the button down.
