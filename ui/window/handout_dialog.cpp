@@ -51,7 +51,7 @@ HandoutChoice handoutChoiceOf(const Parts& parts) {
 
 HandoutDialog::HandoutDialog(const Parts& parts)
     : QDialog(&parts.window), m_parts(parts), m_form(new QComboBox), m_paper(new QComboBox),
-      m_solution(new QCheckBox(tr("With the worked &solution"))),
+      m_solution(new QCheckBox(tr("With the With the worked &solutionworked solution"))),
       m_handRounding(new QCheckBox(tr("&Round by hand, as on paper"))),
       m_paperLabel(new QLabel(tr("&Paper"))), m_fault(new QLabel) {
     setObjectName(QStringLiteral("handoutDialog"));
@@ -76,7 +76,7 @@ void HandoutDialog::build() {
     m_fault->setWordWrap(true);
     m_fault->hide();
     auto* buttons = new QDialogButtonBox;
-    auto* save = buttons->addButton(tr("Save as\u2026"), QDialogButtonBox::AcceptRole);
+    auto* save = buttons->addButton(tr("&Save as\u2026"), QDialogButtonBox::AcceptRole);
     auto* copying = buttons->addButton(tr("&Copy"), QDialogButtonBox::ActionRole);
     buttons->addButton(QDialogButtonBox::Close);
     for (QAbstractButton* button : buttons->buttons()) {
