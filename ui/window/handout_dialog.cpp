@@ -51,7 +51,7 @@ HandoutChoice handoutChoiceOf(const Parts& parts) {
 
 HandoutDialog::HandoutDialog(const Parts& parts)
     : QDialog(&parts.window), m_parts(parts), m_form(new QComboBox), m_paper(new QComboBox),
-      m_solution(new QCheckBox(tr("With the With the worked &solutionworked solution"))),
+      m_solution(new QCheckBox(tr("With the &worked solution"))),
       m_handRounding(new QCheckBox(tr("&Round by hand, as on paper"))),
       m_paperLabel(new QLabel(tr("&Paper"))), m_fault(new QLabel) {
     setObjectName(QStringLiteral("handoutDialog"));
