@@ -55,8 +55,11 @@ as_root() {
     fi
 }
 
+# apt-get takes its status descriptor from dpkg: were that the output itself, the packages' own scripts would have none to write to.
+# It is opened beyond sudo, which closes all but the first three.
 apt() {
-    as_root env DEBIAN_FRONTEND=noninteractive apt-get -y -q -o Dpkg::Use-Pty=0 "$@" </dev/null
+    as_root env DEBIAN_FRONTEND=noninteractive sh -c 'exec apt-get -y -q -o Dpkg::Use-Pty=0 -o APT::Status-Fd=3 "$@" 3>&1' \
+        apt-get "$@" </dev/null
 }
 
 # Installs those of the named packages that are missing; touches nothing when none is.
@@ -77,7 +80,7 @@ install_missing() {
     local chosen=()
     for package in "${missing[@]}"; do chosen+=("$(choice "$package")"); done
     say "Installing what is missing: ${chosen[*]}"
-    if ! apt install --no-install-recommends -o APT::Status-Fd=1 "${chosen[@]}" 2>&1 | install_progress "$log"; then
+    if ! apt install --no-install-recommends "${chosen[@]}" 2>&1 | install_progress "$log"; then
         tail -n 15 "$log" >&2
         rm -f "$log"
         fail "apt-get could not install: ${chosen[*]}"
