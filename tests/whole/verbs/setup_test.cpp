@@ -98,10 +98,13 @@ TEST_F(Setup, InstallingTellsWhatItDoes) {
     standIn("dpkg-query", "exit 1\n");
     standIn("apt-cache", "exit 0\n");
     standIn("sudo", "while [ \"$1\" = -- ] || [ \"$1\" = -n ]; do shift; done; exec \"$@\"\n");
-    standIn("apt-get", "echo Reading package lists...\n"
+    standIn("apt-get", "fd=$(printf '%s\\n' \"$@\" | sed -n 's/^APT::Status-Fd=//p')\n"
+                       "echo Reading package lists...\n"
                        "case \"$*\" in *install*)\n"
-                       "echo 'dlstatus:1:9.55:Retrieving file 1 of 40 (2min 3s remaining)'\n"
-                       "echo 'pmstatus:libeigen3-dev:50.0000:Unpacking libeigen3-dev (all)'\n"
+                       "echo 'dlstatus:1:9.55:Retrieving file 1 of 40 (2min 3s remaining)' >&$fd\n"
+                       "echo 'pmstatus:libeigen3-dev:50.0000:Unpacking libeigen3-dev (all)' >&$fd\n"
+                       "eval \"exec $fd>&-\" # apt-get closes it before dpkg and the packages' scripts\n"
+                       "echo 'Regenerating fonts cache...' || exit 100\n"
                        "esac\n");
     const Ran ran = sourced("install_missing libeigen3-dev 'old-name|new-name'; echo values");
     EXPECT_EQ(ran.status, 0);
