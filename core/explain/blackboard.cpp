@@ -164,17 +164,6 @@ double Blackboard::valueOf(const Formula& angle) const {
     return static_cast<double>(evaluate(angle, sketch.angleUnit).value_or(0));
 }
 
-FigurePart part(FigurePart::Kind kind, int vector, int other) {
-    return {kind, vector, other};
-}
-
-AngleName named(FigurePart angle, const Formula& symbol) {
-    return {angle, symbol.text, symbol.sub};
-}
-FigurePart arrowPart(int vector) {
-    return {FigurePart::Kind::vector, vector, kNoVector};
-}
-
 std::string listed(const std::vector<std::string>& items) {
     std::string out;
     for (std::size_t i = 0; i < items.size(); ++i)

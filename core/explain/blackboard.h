@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/explain/explain.h"
+#include "core/explain/parts.h"
 #include "core/sketch/shown.h"
 #include "core/sketch/things.h"
 
@@ -85,9 +86,6 @@ private:
     Formula numberOf(double value, std::string_view shown) const;
 };
 
-FigurePart arrowPart(int vector);
-FigurePart part(FigurePart::Kind kind, int vector = kNoVector, int other = kNoVector);
-AngleName named(FigurePart angle, const Formula& symbol);
 std::string listed(const std::vector<std::string>& items); ///< "P, Q and S"
 
 } // namespace tailpoint::explaining
