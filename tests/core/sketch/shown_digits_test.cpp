@@ -20,7 +20,7 @@ Sketch sheet(AngleUnit unit = AngleUnit::deg, double axis = 0, Sense sense = Sen
 TEST(ShownDigits, AMagnitudeSetByHandIsTheOneThatIsShown) {
     Force moved = force("P", 340, 25);
     moved.magnitude.plusMinus = 2;
-    moved.magnitude.typed = TypedForce{34, ForceUnit::daN, {}};
+    moved.magnitude.typed = TypedForce{34, ForceUnit::kgf, {}};
     setShownMagnitude(moved, 347.83, sheet());
     EXPECT_EQ(moved.magnitude.value, 348); // three figures
     EXPECT_EQ(moved.magnitude.plusMinus, 2) << "the tolerance stays";
