@@ -27,6 +27,7 @@ inline constexpr double kParallelBand = 16 * kUnitRoundoff;
 /// A sum of n vectors within this times n times the sum of their magnitudes is zero and has no direction.
 inline constexpr double kZeroBand = 4 * kUnitRoundoff;
 
+/// Not Eigen's vector: 0 - x, as every difference here, never makes -0, where Eigen's negative does.
 struct Vec {
     long double x = 0, y = 0;
 };

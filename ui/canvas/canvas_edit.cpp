@@ -13,13 +13,14 @@ namespace tailpoint {
 
 namespace {
 
-/// What a field asks for: its first text, its name, the step's name, and what becomes of the typed text.
-struct Question {
+/// What a label's field holds: its first text, its name, the undo step's name, and what becomes of the typed
+/// text.
+struct LabelField {
     QString text, name, step;
-    std::function<Outcome(const Sketch&, const QString&)> answer;
+    std::function<Outcome(const Sketch&, const QString&)> typed;
 };
 
-Question titleBlockQuestion(const Sketch& sketch, Cell cell, Numbers numbers) {
+LabelField titleBlockField(const Sketch& sketch, Cell cell, Numbers numbers) {
     switch (cell) {
     case Cell::figures:
         return {QString::number(sketch.figures), Canvas::tr("Significant figures"),
@@ -35,7 +36,7 @@ Question titleBlockQuestion(const Sketch& sketch, Cell cell, Numbers numbers) {
     }
 }
 
-Question forceQuestion(const Sketch& sketch, Cell cell, int vector) {
+LabelField forceField(const Sketch& sketch, Cell cell, int vector) {
     const QString name = words::name(*forceAt(sketch, vector));
     const auto with = [vector](Outcome (*typed)(const Sketch&, int, const QString&)) {
         return [vector, typed](const Sketch& now, const QString& text) { return typed(now, vector, text); };
@@ -124,16 +125,16 @@ void Canvas::Private::openEditor(Cell cell, int vector) {
     if (isForceCell(cell) && forceAt(sketch, vector) == nullptr) {
         return;
     }
-    const Question question =
-        isForceCell(cell) ? forceQuestion(sketch, cell, vector)
-                          : titleBlockQuestion(sketch, cell, keepsForces ? Numbers::convert : Numbers::keep);
-    const auto take = [this, question](const QString& text) -> std::optional<NotTaken> {
-        const Outcome outcome = question.answer(scene.sketch(), text);
+    const LabelField field =
+        isForceCell(cell) ? forceField(sketch, cell, vector)
+                          : titleBlockField(sketch, cell, keepsForces ? Numbers::convert : Numbers::keep);
+    const auto take = [this, field](const QString& text) -> std::optional<NotTaken> {
+        const Outcome outcome = field.typed(scene.sketch(), text);
         if (const NotTaken* refused = std::get_if<NotTaken>(&outcome)) {
             return *refused;
         }
         const Taken& taken = std::get<Taken>(outcome);
-        if (const auto fault = scene.document().edit(taken.sketch, question.step)) {
+        if (const auto fault = scene.document().edit(taken.sketch, field.step)) {
             return NotTaken{QString::fromStdString(fault->message)};
         }
         if (!taken.understood.isEmpty()) {
@@ -142,7 +143,7 @@ void Canvas::Private::openEditor(Cell cell, int vector) {
         return std::nullopt;
     };
     q.select(vector);
-    editor.open(fieldBox(scene, cell, vector), question.text, question.name, themeOf(theme), take);
+    editor.open(fieldBox(scene, cell, vector), field.text, field.name, themeOf(theme), take);
 }
 
 void Canvas::Private::toggle(int vector, Entry quantity) {
