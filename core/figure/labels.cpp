@@ -113,6 +113,8 @@ private:
     /// While dragging a label that must move goes as near as it can.
     std::optional<Placed> placeWith(std::size_t i, Choices& choices) {
         const int held = heldBy(i);
+        if (held == kPinned)
+            return choose(m_requests[i], choices, m_requests[i].pinned);
         return choose(m_requests[i], choices, held < 0 ? std::nullopt : choices.middleOf(held % kBriefFrom));
     }
 
