@@ -88,7 +88,7 @@ const Choices::Verdict& Choices::verdict(std::size_t i) {
     Verdict& v = m_verdicts[i];
     if (v.known)
         return v;
-    const Place& place = m_places[i];
+    const Candidate& place = m_places[i];
     v.known = true;
     v.allowed = m_around->obstacles.isClear(boxAt(place.middle, kAir)) && isInWedge(boxAt(place.middle, 0)) &&
                 isAtOwnArc(boxAt(place.middle, 0));
@@ -130,7 +130,7 @@ std::optional<Choice> Choices::beside(const std::optional<Point>& was) {
 std::optional<Choice> Choices::bestOfListed(const std::optional<Point>& was) {
     std::optional<Choice> best;
     for (std::size_t i = 0; i < m_places.size(); ++i) {
-        const Place& place = m_places[i];
+        const Candidate& place = m_places[i];
         if (best && place.cost >= best->cost)
             break; // they come in the order of their cost
         if ((m_verdicts[i].known && !m_verdicts[i].allowed) ||
@@ -138,36 +138,36 @@ std::optional<Choice> Choices::bestOfListed(const std::optional<Point>& was) {
             continue;
         const double cost = m_verdicts[i].cost + costOfWay(place.middle, was);
         if (!best || cost < best->cost)
-            best = Choice{place.middle, place.number, cost, {}};
+            best = Choice{place.middle, place.place, cost, {}};
     }
     return best;
 }
 
-std::optional<Choice> Choices::slid(int number) {
-    if (number >= kLedFrom)
-        return swung(number - kLedFrom);
-    listSlides(m_slides, m_request->anchor, m_extent, kGap * m_around->factor, number);
-    for (const Place& place : m_slides)
+std::optional<Choice> Choices::slid(const Place& from) {
+    if (from.kind == PlaceKind::onLeader)
+        return swung(from);
+    listSlides(m_slides, m_request->anchor, m_extent, kGap * m_around->factor, from);
+    for (const Candidate& place : m_slides)
         if (m_around->obstacles.isFree(boxAt(place.middle, kAir)) && isInWedge(boxAt(place.middle, 0)))
-            return Choice{place.middle, place.number, 0, {}};
+            return Choice{place.middle, place.place, 0, {}};
     return std::nullopt;
 }
 
-std::optional<Point> Choices::middleOf(int number) {
-    if (number < kLedFrom)
-        return placeOf(m_request->anchor, m_extent, kGap * m_around->factor, number);
-    return ledMiddle(number - kLedFrom);
+std::optional<Point> Choices::middleOf(const Place& place) {
+    if (place.kind == PlaceKind::onLeader)
+        return ledMiddle(place);
+    return placeOf(m_request->anchor, m_extent, kGap * m_around->factor, place);
 }
 
-std::optional<Choice> Choices::held(int number) {
-    const auto middle = middleOf(number);
+std::optional<Choice> Choices::held(const Place& place) {
+    const auto middle = middleOf(place);
     if (!middle)
         return std::nullopt;
-    if (number >= kLedFrom)
-        return ledAt(number - kLedFrom, 0, std::nullopt, 1e9);
+    if (place.kind == PlaceKind::onLeader)
+        return ledAt(place, 0, std::nullopt, 1e9);
     if (!m_around->obstacles.isFree(boxAt(*middle, kAir)) || !isInWedge(boxAt(*middle, 0)))
         return std::nullopt;
-    return Choice{*middle, number, 0, {}};
+    return Choice{*middle, place, 0, {}};
 }
 
 } // namespace tailpoint

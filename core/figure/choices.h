@@ -23,7 +23,7 @@ struct Surroundings {
 
 struct Choice {
     Point middle;
-    int number = 0;
+    Place place;
     double cost = 0;
     std::optional<Point> grip{}; ///< of its leader
     int crossed = 0;             ///< weight of the strokes that it crosses
@@ -36,9 +36,9 @@ public:
 
     const Extent& extent() const { return m_extent; }
     const std::vector<Run>& runs() const { return *m_runs; }
-    std::optional<Point> middleOf(int number);
-    std::optional<Choice> held(int number); ///< that very place, if it is free
-    std::optional<Choice> slid(int number); ///< the nearest free one on its rail
+    std::optional<Point> middleOf(const Place& place);
+    std::optional<Choice> held(const Place& place); ///< that very place, if it is free
+    std::optional<Choice> slid(const Place& place); ///< the nearest free one on its rail
     /// The best ones beside the thing, and led to it. `was`: while dragging a label goes as near as it can to
     /// where it was.
     std::optional<Choice> beside(const std::optional<Point>& was);
@@ -50,8 +50,8 @@ private:
         double cost = 0;
     };
     enum class Listed { none, first, all };
-    struct Turn {                   ///< a way out from a grip
-        int number;                 ///< of the place on the first ring
+    struct Turn { ///< a way out from a grip
+        Rail anchor;
         std::size_t turn;           ///< which of the coarse directions
         std::array<double, 2> cost; ///< on even and on odd rings, which lie a little further round
         std::array<Point, 2> way;
@@ -59,7 +59,7 @@ private:
         double least() const { return std::min(cost[0], cost[1]); }
     };
     struct Led { ///< a place at the end of a leader
-        int number = 0;
+        Place place;
         Point grip, middle, rim;
         Box box;
     };
@@ -75,15 +75,16 @@ private:
     const Verdict& verdict(std::size_t place);
     double costOfWay(Point middle, const std::optional<Point>& was) const;
     void prepareGrips();
-    Point ringed(int number, Point& grip) const;
-    double costOfTurn(int number) const;
+    Point ringed(const Place& place, Point& grip) const;
+    double costOfTurn(Rail anchor, int direction) const;
     bool isRingClear(signed char& crossed, const Box& box, Point grip) const;
-    signed char& crossedAt(int number);
-    std::optional<Point> ledMiddle(int number);
-    std::optional<Choice> swung(int number);
-    std::optional<Choice> ledAt(int number, double cost, const std::optional<Point>& was, double most);
-    Led ledPlace(int number) const;
-    Led ledPlace(int number, Point grip, Point middle) const;
+    signed char& crossedAt(const Place& place);
+    std::optional<Point> ledMiddle(const Place& place);
+    std::optional<Choice> swung(const Place& place);
+    std::optional<Choice> ledAt(const Place& place, double cost, const std::optional<Point>& was,
+                                double most);
+    Led ledPlace(const Place& place) const;
+    Led ledPlace(const Place& place, Point grip, Point middle) const;
     std::optional<Choice> choiceAt(const Led& led, signed char& crossed, double cost, double most) const;
     bool isShutBy(const Edges& label, const Turn& turn, std::size_t odd, const Led& led) const;
     void gatherQuarters(Point grip);
@@ -100,7 +101,7 @@ private:
     Extent m_extent;
     Listed m_listed = Listed::none;
     double m_restFrom = 0; ///< least cost of the places that are not listed yet
-    std::vector<Place> m_places, m_slides;
+    std::vector<Candidate> m_places, m_slides;
     std::vector<Verdict> m_verdicts;
     bool m_gripped = false;
     std::vector<Grip> m_grips;

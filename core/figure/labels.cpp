@@ -27,12 +27,12 @@ public:
 
     /// Where it stood last time, with the text that it had; empty if it can't stand there any more.
     std::optional<Placed> keep(std::size_t i) {
-        return again(i, [](Choices& choices, int number) { return choices.held(number); });
+        return again(i, [](Choices& choices, const Place& place) { return choices.held(place); });
     }
 
     /// The nearest place to slide to from there.
     std::optional<Placed> slide(std::size_t i) {
-        return again(i, [](Choices& choices, int number) { return choices.slid(number); });
+        return again(i, [](Choices& choices, const Place& place) { return choices.slid(place); });
     }
 
     /// Where it was put by hand. It may lie over strokes, on its halo, but not over another text; far from
@@ -43,7 +43,7 @@ public:
         const Box box = boxAround(*request.pinned, choices.extent().width, choices.extent().height);
         if (!m_obstacles.isRoom(grown(box, kHaloPad)))
             return std::nullopt;
-        Choice choice{*request.pinned, kPinned, 0, {}};
+        Choice choice{*request.pinned, {PlaceKind::pinned, {}, 0, 0}, 0, {}};
         const Point rim = rimOf(box, request.home);
         if (m_obstacles.isOnSheet(request.home) && length(rim - request.home) >= kFarPin * m_around.factor)
             choice.grip = request.home;
@@ -68,9 +68,8 @@ public:
         Choices choices(m_requests[i], runs, m_around, m_measure);
         auto placed = choose(m_requests[i], choices, {});
         if (placed) {
-            placed->shortened = true;
+            placed->place.text = LabelText::keyLetter;
             placed->letter = letter;
-            placed->candidate += kLetterFrom;
         }
         return placed;
     }
@@ -82,26 +81,27 @@ private:
         return choices ? *choices : choices.emplace(m_requests[i], runs, m_around, m_measure);
     }
 
-    int heldBy(std::size_t i) const {
-        const auto it = m_previous.find(m_requests[i].id);
-        return it == m_previous.end() ? -1 : it->second;
+    const LabelPlace* heldBy(std::size_t i) const {
+        const auto it = m_previous.labels.find(m_requests[i].id);
+        return it == m_previous.labels.end() ? nullptr : &it->second;
     }
 
     static void markBrief(Placed& placed) {
-        placed.shortened = true;
-        placed.candidate += kBriefFrom;
+        placed.place.text = LabelText::abbreviated;
         placed.cost += kBriefCost;
     }
 
     /// Takes up the place of last time, with the text of last time.
     template <class Take>
     std::optional<Placed> again(std::size_t i, Take take) {
-        const int held = heldBy(i);
-        const bool shortened = held >= kBriefFrom;
-        if (held < 0 || held >= kLetterFrom || (shortened && m_requests[i].brief.empty()))
+        const LabelPlace* held = heldBy(i);
+        if (!held || held->place.kind == PlaceKind::pinned || held->text == LabelText::keyLetter)
+            return std::nullopt;
+        const bool shortened = held->text == LabelText::abbreviated;
+        if (shortened && m_requests[i].brief.empty())
             return std::nullopt;
         Choices& choices = shortened ? brief(i) : full(i);
-        const auto choice = take(choices, held % kBriefFrom);
+        const auto choice = take(choices, held->place);
         if (!choice)
             return std::nullopt;
         Placed placed = finish(m_requests[i], choices, *choice);
@@ -112,10 +112,10 @@ private:
 
     /// While dragging a label that must move goes as near as it can.
     std::optional<Placed> placeWith(std::size_t i, Choices& choices) {
-        const int held = heldBy(i);
-        if (held == kPinned)
+        const LabelPlace* held = heldBy(i);
+        if (held && held->place.kind == PlaceKind::pinned)
             return choose(m_requests[i], choices, m_requests[i].pinned);
-        return choose(m_requests[i], choices, held < 0 ? std::nullopt : choices.middleOf(held % kBriefFrom));
+        return choose(m_requests[i], choices, held ? choices.middleOf(held->place) : std::nullopt);
     }
 
     std::optional<Placed> choose(const LabelRequest& request, Choices& choices,
@@ -130,7 +130,7 @@ private:
         Placed placed;
         placed.text = textAround(choice.middle, choices.runs(), request.ink, request.size, choices.extent());
         placed.text.halo = true;
-        placed.candidate = choice.number;
+        placed.place.place = choice.place;
         placed.cost = choice.cost;
         m_obstacles.addLabel(placed.text.box);
         if (choice.grip)
@@ -168,7 +168,7 @@ double costOf(const Labels& labels, const std::vector<LabelRequest>& requests) {
 /// Does every label that must be there stand there with its full text?
 bool areWhole(const Labels& labels, const std::vector<LabelRequest>& requests) {
     for (std::size_t i = 0; i < labels.size(); ++i)
-        if (labels[i] ? labels[i]->shortened : !requests[i].optional)
+        if (labels[i] ? labels[i]->isShortened() : !requests[i].optional)
             return false;
     return true;
 }
@@ -222,11 +222,11 @@ Labels placeLabels(const std::vector<LabelRequest>& requests, Obstacles& obstacl
     for (std::size_t i = 0; i < requests.size(); ++i)
         if (requests[i].pinned)
             kept[i] = placer.pin(i);
-    for (std::size_t i = 0; i < requests.size() && !previous.empty(); ++i)
+    for (std::size_t i = 0; i < requests.size() && !previous.labels.empty(); ++i)
         if (!kept[i])
             kept[i] = placer.keep(i);
     for (std::size_t i = 0; i < requests.size(); ++i)
-        if (!kept[i] && !(kept[i] = previous.empty() ? std::nullopt : placer.slide(i)))
+        if (!kept[i] && !(kept[i] = previous.labels.empty() ? std::nullopt : placer.slide(i)))
             order.push_back(i);
     const Obstacles::Mark start = obstacles.mark(); // what was kept stays
     Labels best = kept;

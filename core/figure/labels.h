@@ -29,13 +29,11 @@ struct LabelRequest {
 struct Placed {
     Text text;
     std::optional<Path> leader;
-    int candidate = -1; ///< number of the place; from kLedFrom on it has a leader, from kBriefFrom on it is
-                        ///< shortened, from kLetterFrom on a key letter
-    bool shortened = false;
+    LabelPlace place;
     std::optional<char> letter{}; ///< what stands there instead of the text; the key tells what it means
     double cost = 0;
+    bool isShortened() const { return place.text != LabelText::full; }
 };
-inline constexpr int kLedFrom = 100'000, kBriefFrom = 1'000'000, kLetterFrom = 2'000'000, kPinned = 3'000'000;
 
 /// Places the labels; an empty entry found no place. Deterministic: a function of its arguments alone. A
 /// label in `previous` keeps its place as long as that is free, and takes its turn before the others; if it

@@ -10,8 +10,7 @@ namespace {
 /// A led label's place: one of the directions all round its grip, on one of the rings further and further
 /// out. A label in a drag takes any of them, else only a few directions on a few rings: on every other of
 /// these rings those halfway between.
-constexpr int kDirections = 512, kRings = 160, kEachDirection = 32, kEachRing = 8;
-constexpr int kOfGrip = kDirections * kRings;
+constexpr int kDirections = kLeaderDirections, kRings = 160, kEachDirection = 32, kEachRing = 8;
 constexpr int kTurns = kDirections / kEachDirection, kSteps = kRings / kEachRing;
 constexpr double kFirstRing = 12, kRingGrowth = 1.02304; ///< points from grip to label, and ring by ring
 constexpr double kAwayCost = 0.03;                       ///< of a point
@@ -28,12 +27,16 @@ const std::array<double, kRings> kAways = [] {
     return aways;
 }();
 
-int gripOf(int number) {
-    return number / kOfGrip;
+std::size_t gripOf(Rail anchor) {
+    return anchor == Rail::firstAnchor ? 0 : 1;
 }
 
-int ringOf(int number) {
-    return number % kOfGrip / kDirections;
+int directionOf(const Place& place) {
+    return static_cast<int>(place.position);
+}
+
+Place placeAt(Rail anchor, int ring, int direction) {
+    return {PlaceKind::onLeader, anchor, static_cast<std::int16_t>(ring), static_cast<double>(direction)};
 }
 
 /// How much further round the coarse directions of this ring lie.
@@ -41,17 +44,16 @@ int shiftOf(int ring) {
     return ring / kEachRing % 2 * (kEachDirection / 2);
 }
 
-bool isCoarse(int number) {
-    const int ring = ringOf(number);
-    return ring % kEachRing == 0 && (number % kDirections - shiftOf(ring)) % kEachDirection == 0;
+bool isCoarse(const Place& place) {
+    return place.ring % kEachRing == 0 && (directionOf(place) - shiftOf(place.ring)) % kEachDirection == 0;
 }
 
 double costOfAway(int ring) {
     return kAwayCost * (kAways[static_cast<std::size_t>(ring)] - kFirstRing);
 }
 
-Point wayOf(int number) {
-    return kWays[static_cast<std::size_t>(number % kDirections)];
+Point wayOf(int direction) {
+    return kWays[static_cast<std::size_t>(direction)];
 }
 
 /// No other grip is tried for a leader that costs less, and crosses no arrow.
@@ -63,22 +65,22 @@ constexpr double kStrokeCrossed = 0.6, kLeaderCrossed = 1.8;
 
 } // namespace
 
-std::optional<Point> Choices::ledMiddle(int number) {
+std::optional<Point> Choices::ledMiddle(const Place& place) {
     prepareGrips();
-    if (gripOf(number) >= static_cast<int>(m_grips.size()))
+    if (gripOf(place.rail) >= m_grips.size())
         return std::nullopt;
     Point grip;
-    return ringed(number, grip);
+    return ringed(place, grip);
 }
 
 /// A led label that has to move goes to the nearest place around, on its own leader.
-std::optional<Choice> Choices::swung(int number) {
+std::optional<Choice> Choices::swung(const Place& place) {
     prepareGrips();
-    if (gripOf(number) >= static_cast<int>(m_grips.size()))
+    if (gripOf(place.rail) >= m_grips.size())
         return std::nullopt;
     constexpr int furthest = 9;
     constexpr double step = 3, kFarSwing = 90; // points; further out it looks for another place
-    const int ring = ringOf(number), direction = number % kDirections;
+    const int ring = place.ring, direction = directionOf(place);
     const double away = kAways[static_cast<std::size_t>(ring)];
     const double reached = away + m_extent.width / 2 / m_around->factor;
     const int outward = std::max(1, static_cast<int>(std::lround(step / (away * (kRingGrowth - 1)))));
@@ -89,8 +91,8 @@ std::optional<Choice> Choices::swung(int number) {
         if (to < 0 || to >= kRings || (out >= 0 && kAways[static_cast<std::size_t>(to)] > kFarSwing))
             return std::nullopt;
         const int turned = (direction + turn * round + kDirections) % kDirections;
-        const int there = gripOf(number) * kOfGrip + to * kDirections + turned;
-        return ledAt(there, costOfAway(to) + costOfTurn(there), std::nullopt, 1e9);
+        return ledAt(placeAt(place.rail, to, turned), costOfAway(to) + costOfTurn(place.rail, turned),
+                     std::nullopt, 1e9);
     };
     std::optional<Choice> best;
     const auto consider = [&](int out, int turn) {
@@ -115,47 +117,48 @@ void Choices::prepareGrips() {
     std::erase_if(m_grips, [&](const Grip& grip) { return !m_around->obstacles.isOnSheet(grip.at); });
     m_turns.reserve(m_grips.size() * kTurns);
     m_crossed.assign(m_grips.size() * kTurns * kSteps, kUnknown);
-    for (int grip = 0; grip < static_cast<int>(m_grips.size()); ++grip) {
+    for (std::size_t grip = 0; grip < m_grips.size(); ++grip) {
+        const Rail anchor = grip == 0 ? Rail::firstAnchor : Rail::secondAnchor;
         for (int turn = 0; turn < kTurns; ++turn) {
-            const int number = grip * kOfGrip + turn * kEachDirection, further = number + kEachDirection / 2;
-            const Point way = wayOf(number), onward = wayOf(further);
-            m_turns.push_back({number,
+            const int direction = turn * kEachDirection, further = direction + kEachDirection / 2;
+            const Point way = wayOf(direction), onward = wayOf(further);
+            m_turns.push_back({anchor,
                                static_cast<std::size_t>(turn),
-                               {costOfTurn(number), costOfTurn(further)},
+                               {costOfTurn(anchor, direction), costOfTurn(anchor, further)},
                                {way, onward},
                                {reach(m_extent.width, m_extent.height, way),
                                 reach(m_extent.width, m_extent.height, onward)}});
         }
         std::sort(m_turns.end() - kTurns, m_turns.end(), [](const Turn& a, const Turn& b) {
-            return a.least() < b.least() || (a.least() == b.least() && a.number < b.number);
+            return a.least() < b.least() || (a.least() == b.least() && a.turn < b.turn);
         });
     }
 }
 
 /// Where the strokes that a leader crosses are remembered; only for the coarse places.
-signed char& Choices::crossedAt(int number) {
-    if (isCoarse(number)) {
-        const int ring = gripOf(number) * kSteps + ringOf(number) / kEachRing;
-        const int place = ring * kTurns + number % kDirections / kEachDirection;
-        return m_crossed[static_cast<std::size_t>(place)];
+signed char& Choices::crossedAt(const Place& place) {
+    if (isCoarse(place)) {
+        const std::size_t ring =
+            gripOf(place.rail) * kSteps + static_cast<std::size_t>(place.ring / kEachRing);
+        return m_crossed[ring * kTurns + static_cast<std::size_t>(directionOf(place) / kEachDirection)];
     }
     m_crossedFine = kUnknown;
     return m_crossedFine;
 }
 
 /// Places around the thing: rings of directions, further and further out, for each grip.
-Point Choices::ringed(int number, Point& grip) const {
-    const Point unit = wayOf(number);
-    grip = m_grips[static_cast<std::size_t>(gripOf(number))].at;
-    const double away = kAways[static_cast<std::size_t>(ringOf(number))] * m_around->factor;
+Point Choices::ringed(const Place& place, Point& grip) const {
+    const Point unit = wayOf(directionOf(place));
+    grip = m_grips[gripOf(place.rail)].at;
+    const double away = kAways[static_cast<std::size_t>(place.ring)] * m_around->factor;
     return grip + (away + reach(m_extent.width, m_extent.height, unit)) * unit;
 }
 
 /// Outward, but not so that the leader seems to lengthen the arrow.
-double Choices::costOfTurn(int number) const {
-    const int grip = gripOf(number);
-    const double ahead = dot(wayOf(number), m_grips[static_cast<std::size_t>(grip)].outward);
-    return 0.2 * grip + 0.6 * (1 - ahead) + (!m_angle && ahead > 0.97 ? 1 : 0);
+double Choices::costOfTurn(Rail anchor, int direction) const {
+    const std::size_t grip = gripOf(anchor);
+    const double ahead = dot(wayOf(direction), m_grips[grip].outward);
+    return 0.2 * static_cast<double>(grip) + 0.6 * (1 - ahead) + (!m_angle && ahead > 0.97 ? 1 : 0);
 }
 
 /// Do strokes and texts leave room there for the label and its leader?
@@ -168,23 +171,24 @@ bool Choices::isRingClear(signed char& crossed, const Box& box, Point grip) cons
     return crossed != kNotClear;
 }
 
-Choices::Led Choices::ledPlace(int number) const {
+Choices::Led Choices::ledPlace(const Place& place) const {
     Point grip;
-    const Point middle = ringed(number, grip);
-    return ledPlace(number, grip, middle);
+    const Point middle = ringed(place, grip);
+    return ledPlace(place, grip, middle);
 }
 
-Choices::Led Choices::ledPlace(int number, Point grip, Point middle) const {
+Choices::Led Choices::ledPlace(const Place& place, Point grip, Point middle) const {
     const Box box = boxAt(middle, 0);
-    return {number, grip, middle, rimOf(box, grip), box};
+    return {place, grip, middle, rimOf(box, grip), box};
 }
 
 /// At that place of the rings, if it is free and costs less than `most`. `cost`: of its ring and direction.
-std::optional<Choice> Choices::ledAt(int number, double cost, const std::optional<Point>& was, double most) {
-    signed char& crossed = crossedAt(number);
+std::optional<Choice> Choices::ledAt(const Place& place, double cost, const std::optional<Point>& was,
+                                     double most) {
+    signed char& crossed = crossedAt(place);
     if (crossed == kNotClear)
         return std::nullopt;
-    const Led led = ledPlace(number);
+    const Led led = ledPlace(place);
     const std::vector<Edges>& labels = m_around->obstacles.labels();
     if (labelCrossed(labels, led.grip, led.rim) ||
         !m_around->obstacles.isVacant(labels, boxAt(led.middle, kAir)))
@@ -203,8 +207,7 @@ std::optional<Choice> Choices::choiceAt(const Led& led, signed char& crossed, do
     if (cost < most && crossed == kNotCounted)
         crossed = static_cast<signed char>(std::min(obstacles.strokesCrossed(from, led.rim), 100));
     cost += kStrokeCrossed * std::max<int>(crossed, 0);
-    return cost < most ? std::optional(Choice{led.middle, kLedFrom + led.number, cost, led.grip, crossed})
-                       : std::nullopt;
+    return cost < most ? std::optional(Choice{led.middle, led.place, cost, led.grip, crossed}) : std::nullopt;
 }
 
 /// Further out in the same direction leaders turn steadily, and grow. So where this one runs into that label,
@@ -251,7 +254,7 @@ void Choices::ledFrom(std::size_t first, const std::optional<Point>& was, std::o
 void Choices::ledAlong(const Turn& turn, std::size_t odd, signed char* crossed,
                        const std::optional<Point>& was, std::optional<Choice>& best) {
     const Obstacles& obstacles = m_around->obstacles;
-    const Point grip = m_grips[static_cast<std::size_t>(gripOf(turn.number))].at, way = turn.way[odd];
+    const Point grip = m_grips[gripOf(turn.anchor)].at, way = turn.way[odd];
     const std::vector<Edges>& near = m_quarters[(way.x < 0 ? 1U : 0U) + (way.y < 0 ? 2U : 0U)];
     for (std::size_t step = odd; step < kSteps; step += 2) {
         const int ring = static_cast<int>(step) * kEachRing;
@@ -262,8 +265,9 @@ void Choices::ledAlong(const Turn& turn, std::size_t odd, signed char* crossed,
         if (there == kNotClear)
             continue;
         const double away = kAways[static_cast<std::size_t>(ring)] * m_around->factor;
-        const Led led = ledPlace(turn.number + ring * kDirections + shiftOf(ring), grip,
-                                 grip + (away + turn.reach[odd]) * way);
+        const Led led =
+            ledPlace(placeAt(turn.anchor, ring, static_cast<int>(turn.turn) * kEachDirection + shiftOf(ring)),
+                     grip, grip + (away + turn.reach[odd]) * way);
         if (obstacles.hasLeft(led.box, way))
             return;
         if (const Edges* label = labelCrossed(near, led.grip, led.rim)) {
