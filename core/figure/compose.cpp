@@ -27,7 +27,7 @@ std::vector<Runs> keyRows(const std::vector<LabelRequest>& requests,
                           const std::vector<std::optional<Placed>>& placed) {
     std::vector<Runs> rows;
     for (std::size_t i = 0; i < requests.size(); ++i) {
-        if (requests[i].optional || (placed[i] && !placed[i]->isShortened()))
+        if (requests[i].optional || (placed[i] && !placed[i]->isAbbreviated()))
             continue;
         Runs& row = rows.emplace_back();
         if (placed[i] && placed[i]->letter) {

@@ -103,9 +103,9 @@ void drawKnownSide(Drawing& d, const ForceTriangle& t, std::size_t side) {
     Group& g = d.add(Role::construction, idOf("knowns", t.names[side]), "Known forces added up");
     addArrow(g.items, Role::construction, from, to, d.weight(1.3 * d.style.constructionWidth), Head::small,
              Dash::dashed, d.style.leastStroke);
-    Runs brief;
-    append(d, brief, "", t.names[side]);
-    d.ask(Shaft{from, to, 1}, Role::label, d.style.angleSize, knownsRuns(d, t, t.names[side]), brief);
+    Runs abbreviation;
+    append(d, abbreviation, "", t.names[side]);
+    d.ask(Shaft{from, to, 1}, Role::label, d.style.angleSize, knownsRuns(d, t, t.names[side]), abbreviation);
 }
 
 /// The sum so far, on which the next parallelogram stands.

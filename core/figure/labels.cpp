@@ -9,7 +9,7 @@ namespace {
 constexpr double kFarPin = 40; ///< points from the middle of its thing; a pinned label further off is led
 
 /// What a worse kind of place costs, far above any cost of a place beside its thing.
-constexpr double kLedCost = 10, kBriefCost = 100, kLostCost = 1000;
+constexpr double kLedCost = 10, kAbbreviationCost = 100, kLostCost = 1000;
 
 class Placer {
 public:
@@ -17,7 +17,7 @@ public:
            const Placement& previous, double factor)
         : m_requests(requests), m_obstacles(obstacles), m_measure(measure),
           m_previous(previous), m_around{obstacles, {}, {}, factor}, m_full(requests.size()),
-          m_brief(requests.size()) {
+          m_abbreviation(requests.size()) {
         for (const LabelRequest& request : requests)
             if (const auto* sector = std::get_if<Sector>(&request.anchor); sector && sector->angle)
                 m_around.angles.push_back(sector);
@@ -54,11 +54,11 @@ public:
         const LabelRequest& request = m_requests[i];
         if (auto placed = placeWith(i, full(i)))
             return placed;
-        if (request.brief.empty() || request.optional)
+        if (request.abbreviation.empty() || request.optional)
             return std::nullopt;
-        auto placed = placeWith(i, brief(i));
+        auto placed = placeWith(i, abbreviation(i));
         if (placed)
-            markBrief(*placed);
+            markAbbreviated(*placed);
         return placed;
     }
 
@@ -76,7 +76,7 @@ public:
 
 private:
     Choices& full(std::size_t i) { return made(m_full[i], i, m_requests[i].full); }
-    Choices& brief(std::size_t i) { return made(m_brief[i], i, m_requests[i].brief); }
+    Choices& abbreviation(std::size_t i) { return made(m_abbreviation[i], i, m_requests[i].abbreviation); }
     Choices& made(std::optional<Choices>& choices, std::size_t i, const std::vector<Run>& runs) {
         return choices ? *choices : choices.emplace(m_requests[i], runs, m_around, m_measure);
     }
@@ -86,9 +86,9 @@ private:
         return it == m_previous.labels.end() ? nullptr : &it->second;
     }
 
-    static void markBrief(Placed& placed) {
+    static void markAbbreviated(Placed& placed) {
         placed.place.text = LabelText::abbreviated;
-        placed.cost += kBriefCost;
+        placed.cost += kAbbreviationCost;
     }
 
     /// Takes up the place of last time, with the text of last time.
@@ -97,16 +97,16 @@ private:
         const LabelPlace* held = heldBy(i);
         if (!held || held->place.kind == PlaceKind::pinned || held->text == LabelText::keyLetter)
             return std::nullopt;
-        const bool shortened = held->text == LabelText::abbreviated;
-        if (shortened && m_requests[i].brief.empty())
+        const bool abbreviated = held->text == LabelText::abbreviated;
+        if (abbreviated && m_requests[i].abbreviation.empty())
             return std::nullopt;
-        Choices& choices = shortened ? brief(i) : full(i);
+        Choices& choices = abbreviated ? abbreviation(i) : full(i);
         const auto choice = take(choices, held->place);
         if (!choice)
             return std::nullopt;
         Placed placed = finish(m_requests[i], choices, *choice);
-        if (shortened)
-            markBrief(placed);
+        if (abbreviated)
+            markAbbreviated(placed);
         return placed;
     }
 
@@ -153,7 +153,7 @@ private:
     const TextMeasure& m_measure;
     const Placement& m_previous;
     Surroundings m_around;
-    std::vector<std::optional<Choices>> m_full, m_brief; ///< by request, made when first asked for
+    std::vector<std::optional<Choices>> m_full, m_abbreviation; ///< by request, made when first asked for
 };
 
 using Labels = std::vector<std::optional<Placed>>;
@@ -168,7 +168,7 @@ double costOf(const Labels& labels, const std::vector<LabelRequest>& requests) {
 /// Does every label that must be there stand there with its full text?
 bool areWhole(const Labels& labels, const std::vector<LabelRequest>& requests) {
     for (std::size_t i = 0; i < labels.size(); ++i)
-        if (labels[i] ? labels[i]->isShortened() : !requests[i].optional)
+        if (labels[i] ? labels[i]->isAbbreviated() : !requests[i].optional)
             return false;
     return true;
 }

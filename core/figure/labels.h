@@ -20,9 +20,10 @@ struct LabelRequest {
     Anchoring anchor;
     Role ink = Role::label;
     double size = 12;
-    std::vector<Run> full, brief;  ///< brief: what is left when the full text has no room; may be empty
-    bool optional = false;         ///< left out rather than led by a leader
-    Point home{};                  ///< middle of what it belongs to
+    std::vector<Run> full,
+        abbreviation;      ///< abbreviation: what is left when the full text has no room; may be empty
+    bool optional = false; ///< left out rather than led by a leader
+    Point home{};          ///< middle of what it belongs to
     std::optional<Point> pinned{}; ///< its middle, put there by hand: where the sheet and other texts let it
 };
 
@@ -32,7 +33,7 @@ struct Placed {
     LabelPlace place;
     std::optional<char> letter{}; ///< what stands there instead of the text; the key tells what it means
     double cost = 0;
-    bool isShortened() const { return place.text != LabelText::full; }
+    bool isAbbreviated() const { return place.text != LabelText::full; }
 };
 
 /// Places the labels; an empty entry found no place. Deterministic: a function of its arguments alone. A

@@ -106,8 +106,8 @@ void listShaft(std::vector<Candidate>& places, const Shaft& shaft, const Extent&
         return;
     double further = 0;
     for (const auto& [left, right] : {std::pair(Rail::left, Rail::right),
-                                     {Rail::farLeft, Rail::farRight},
-                                     {Rail::furthestLeft, Rail::furthestRight}}) {
+                                      {Rail::farLeft, Rail::farRight},
+                                      {Rail::furthestLeft, Rail::furthestRight}}) {
         listRail(places, frame, e, shaft.side > 0 ? left : right, further);
         listRail(places, frame, e, shaft.side > 0 ? right : left, further + kOtherSide);
         further += kFurther;
