@@ -155,7 +155,7 @@ std::optional<Choice> Choices::slid(const Place& from) {
 
 std::optional<Point> Choices::middleOf(const Place& place) {
     if (place.kind == PlaceKind::onLeader)
-        return ledMiddle(place);
+        return leaderMiddle(place);
     return placeOf(m_request->anchor, m_extent, kGap * m_around->factor, place);
 }
 
@@ -164,7 +164,7 @@ std::optional<Choice> Choices::held(const Place& place) {
     if (!middle)
         return std::nullopt;
     if (place.kind == PlaceKind::onLeader)
-        return ledAt(place, 0, std::nullopt, 1e9);
+        return onLeaderAt(place, 0, std::nullopt, 1e9);
     if (!m_around->obstacles.isFree(boxAt(*middle, kAir)) || !isInWedge(boxAt(*middle, 0)))
         return std::nullopt;
     return Choice{*middle, place, 0, {}};

@@ -42,7 +42,7 @@ public:
     /// The best ones beside the thing, and led to it. `was`: while dragging a label goes as near as it can to
     /// where it was.
     std::optional<Choice> beside(const std::optional<Point>& was);
-    std::optional<Choice> led(const std::optional<Point>& was);
+    std::optional<Choice> bestOnLeader(const std::optional<Point>& was);
 
 private:
     struct Verdict {
@@ -58,7 +58,7 @@ private:
         std::array<double, 2> reach; ///< of the label, that way
         double least() const { return std::min(cost[0], cost[1]); }
     };
-    struct Led { ///< a place at the end of a leader
+    struct LeaderCandidate { ///< a place at the end of a leader
         Place place;
         Point grip, middle, rim;
         Box box;
@@ -79,18 +79,20 @@ private:
     double costOfTurn(Rail anchor, int direction) const;
     bool isRingClear(signed char& crossed, const Box& box, Point grip) const;
     signed char& crossedAt(const Place& place);
-    std::optional<Point> ledMiddle(const Place& place);
+    std::optional<Point> leaderMiddle(const Place& place);
     std::optional<Choice> swung(const Place& place);
-    std::optional<Choice> ledAt(const Place& place, double cost, const std::optional<Point>& was,
-                                double most);
-    Led ledPlace(const Place& place) const;
-    Led ledPlace(const Place& place, Point grip, Point middle) const;
-    std::optional<Choice> choiceAt(const Led& led, signed char& crossed, double cost, double most) const;
-    bool isShutBy(const Edges& label, const Turn& turn, std::size_t odd, const Led& led) const;
+    std::optional<Choice> onLeaderAt(const Place& place, double cost, const std::optional<Point>& was,
+                                     double most);
+    LeaderCandidate leaderCandidate(const Place& place) const;
+    LeaderCandidate leaderCandidate(const Place& place, Point grip, Point middle) const;
+    std::optional<Choice> choiceAt(const LeaderCandidate& candidate, signed char& crossed, double cost,
+                                   double most) const;
+    bool isShutBy(const Edges& label, const Turn& turn, std::size_t odd,
+                  const LeaderCandidate& candidate) const;
     void gatherQuarters(Point grip);
-    void ledFrom(std::size_t first, const std::optional<Point>& was, std::optional<Choice>& best);
-    void ledAlong(const Turn& turn, std::size_t odd, signed char* crossed, const std::optional<Point>& was,
-                  std::optional<Choice>& best);
+    void searchRoundAnchor(std::size_t first, const std::optional<Point>& was, std::optional<Choice>& best);
+    void searchAlongDirection(const Turn& turn, std::size_t odd, signed char* crossed,
+                              const std::optional<Point>& was, std::optional<Choice>& best);
     std::optional<Choice> bestOfListed(const std::optional<Point>& was);
 
     const LabelRequest* m_request;

@@ -9,7 +9,7 @@ namespace {
 constexpr double kFarPin = 40; ///< points from the middle of its thing; a pinned label further off is led
 
 /// What a worse kind of place costs, far above any cost of a place beside its thing.
-constexpr double kLedCost = 10, kAbbreviationCost = 100, kLostCost = 1000;
+constexpr double kLeaderCost = 10, kAbbreviationCost = 100, kLostCost = 1000;
 
 class Placer {
 public:
@@ -122,7 +122,7 @@ private:
                                  const std::optional<Point>& was) {
         auto choice = choices.beside(was);
         if (!choice && !request.optional)
-            choice = choices.led(was);
+            choice = choices.bestOnLeader(was);
         return choice ? std::optional(finish(request, choices, *choice)) : std::nullopt;
     }
 
@@ -145,7 +145,7 @@ private:
         leader.width = 0.6 * m_around.factor;
         m_obstacles.addLeader(leader.points[0], leader.points[1], leader.width);
         placed.leader = leader;
-        placed.cost += kLedCost;
+        placed.cost += kLeaderCost;
     }
 
     const std::vector<LabelRequest>& m_requests;
@@ -180,7 +180,7 @@ std::vector<std::size_t> reordered(const std::vector<std::size_t>& order, const 
     std::stable_partition(next.begin(), next.end(), [&](std::size_t i) {
         if (std::holds_alternative<LineEnd>(requests[i].anchor))
             return true;
-        return labels[i] ? labels[i]->cost >= kLedCost : !requests[i].optional;
+        return labels[i] ? labels[i]->cost >= kLeaderCost : !requests[i].optional;
     });
     return next;
 }
@@ -245,7 +245,7 @@ Labels placeLabels(const std::vector<LabelRequest>& requests, Obstacles& obstacl
             least = cost;
             best = std::move(labels);
         }
-        if (next == order || least < kLedCost || (round > 0 && areWhole(best, requests)) ||
+        if (next == order || least < kLeaderCost || (round > 0 && areWhole(best, requests)) ||
             (round > 1 && !better))
             break;
         order = next;

@@ -65,7 +65,7 @@ constexpr double kStrokeCrossed = 0.6, kLeaderCrossed = 1.8;
 
 } // namespace
 
-std::optional<Point> Choices::ledMiddle(const Place& place) {
+std::optional<Point> Choices::leaderMiddle(const Place& place) {
     prepareGrips();
     if (gripOf(place.rail) >= m_grips.size())
         return std::nullopt;
@@ -91,8 +91,8 @@ std::optional<Choice> Choices::swung(const Place& place) {
         if (to < 0 || to >= kRings || (out >= 0 && kAways[static_cast<std::size_t>(to)] > kFarSwing))
             return std::nullopt;
         const int turned = (direction + turn * round + kDirections) % kDirections;
-        return ledAt(placeAt(place.rail, to, turned), costOfAway(to) + costOfTurn(place.rail, turned),
-                     std::nullopt, 1e9);
+        return onLeaderAt(placeAt(place.rail, to, turned), costOfAway(to) + costOfTurn(place.rail, turned),
+                          std::nullopt, 1e9);
     };
     std::optional<Choice> best;
     const auto consider = [&](int out, int turn) {
@@ -171,63 +171,66 @@ bool Choices::isRingClear(signed char& crossed, const Box& box, Point grip) cons
     return crossed != kNotClear;
 }
 
-Choices::Led Choices::ledPlace(const Place& place) const {
+Choices::LeaderCandidate Choices::leaderCandidate(const Place& place) const {
     Point grip;
     const Point middle = ringed(place, grip);
-    return ledPlace(place, grip, middle);
+    return leaderCandidate(place, grip, middle);
 }
 
-Choices::Led Choices::ledPlace(const Place& place, Point grip, Point middle) const {
+Choices::LeaderCandidate Choices::leaderCandidate(const Place& place, Point grip, Point middle) const {
     const Box box = boxAt(middle, 0);
     return {place, grip, middle, rimOf(box, grip), box};
 }
 
 /// At that place of the rings, if it is free and costs less than `most`. `cost`: of its ring and direction.
-std::optional<Choice> Choices::ledAt(const Place& place, double cost, const std::optional<Point>& was,
-                                     double most) {
+std::optional<Choice> Choices::onLeaderAt(const Place& place, double cost, const std::optional<Point>& was,
+                                          double most) {
     signed char& crossed = crossedAt(place);
     if (crossed == kNotClear)
         return std::nullopt;
-    const Led led = ledPlace(place);
+    const LeaderCandidate candidate = leaderCandidate(place);
     const std::vector<Edges>& labels = m_around->obstacles.labels();
-    if (labelCrossed(labels, led.grip, led.rim) ||
-        !m_around->obstacles.isVacant(labels, boxAt(led.middle, kAir)))
+    if (labelCrossed(labels, candidate.grip, candidate.rim) ||
+        !m_around->obstacles.isVacant(labels, boxAt(candidate.middle, kAir)))
         return std::nullopt;
-    return choiceAt(led, crossed, cost + costOfWay(led.middle, was), most);
+    return choiceAt(candidate, crossed, cost + costOfWay(candidate.middle, was), most);
 }
 
 /// The same for one that is known to be clear of labels. In a crowd few get that far.
-std::optional<Choice> Choices::choiceAt(const Led& led, signed char& crossed, double cost,
+std::optional<Choice> Choices::choiceAt(const LeaderCandidate& candidate, signed char& crossed, double cost,
                                         double most) const {
     const Obstacles& obstacles = m_around->obstacles;
-    if (cost >= most || !isRingClear(crossed, led.box, led.grip))
+    if (cost >= most || !isRingClear(crossed, candidate.box, candidate.grip))
         return std::nullopt;
-    const Point from = led.grip + 0.08 * (led.rim - led.grip);
-    cost += kLeaderCrossed * obstacles.leadersCrossed(from, led.rim);
+    const Point from = candidate.grip + 0.08 * (candidate.rim - candidate.grip);
+    cost += kLeaderCrossed * obstacles.leadersCrossed(from, candidate.rim);
     if (cost < most && crossed == kNotCounted)
-        crossed = static_cast<signed char>(std::min(obstacles.strokesCrossed(from, led.rim), 100));
+        crossed = static_cast<signed char>(std::min(obstacles.strokesCrossed(from, candidate.rim), 100));
     cost += kStrokeCrossed * std::max<int>(crossed, 0);
-    return cost < most ? std::optional(Choice{led.middle, led.place, cost, led.grip, crossed}) : std::nullopt;
+    return cost < most
+               ? std::optional(Choice{candidate.middle, candidate.place, cost, candidate.grip, crossed})
+               : std::nullopt;
 }
 
 /// Further out in the same direction leaders turn steadily, and grow. So where this one runs into that label,
 /// and so does as much of the last one, all between them do.
-bool Choices::isShutBy(const Edges& label, const Turn& turn, std::size_t odd, const Led& led) const {
+bool Choices::isShutBy(const Edges& label, const Turn& turn, std::size_t odd,
+                       const LeaderCandidate& candidate) const {
     const double furthest = kAways[(kSteps - 2 + odd) * kEachRing] * m_around->factor;
-    const Box last = boxAt(led.grip + (furthest + turn.reach[odd]) * turn.way[odd], 0);
-    const Point way = led.rim - led.grip, lastWay = rimOf(last, led.grip) - led.grip;
+    const Box last = boxAt(candidate.grip + (furthest + turn.reach[odd]) * turn.way[odd], 0);
+    const Point way = candidate.rim - candidate.grip, lastWay = rimOf(last, candidate.grip) - candidate.grip;
     const double part = std::sqrt(dot(way, way) / std::max(dot(lastWay, lastWay), 1e-9));
-    return label.crossedBy(led.grip, led.grip + part * lastWay);
+    return label.crossedBy(candidate.grip, candidate.grip + part * lastWay);
 }
 
-std::optional<Choice> Choices::led(const std::optional<Point>& was) {
+std::optional<Choice> Choices::bestOnLeader(const std::optional<Point>& was) {
     prepareGrips();
     std::optional<Choice> best;
     const auto isGood = [](const Choice& choice) {
         return choice.cost < kGoodEnough && choice.crossed < kArrowWeight;
     };
     for (std::size_t first = 0; first < m_turns.size() && !(best && isGood(*best)); first += kTurns)
-        ledFrom(first, was, best);
+        searchRoundAnchor(first, was, best);
     return best;
 }
 
@@ -243,16 +246,17 @@ void Choices::gatherQuarters(Point grip) {
 }
 
 /// From one grip; `first` of its turns.
-void Choices::ledFrom(std::size_t first, const std::optional<Point>& was, std::optional<Choice>& best) {
+void Choices::searchRoundAnchor(std::size_t first, const std::optional<Point>& was,
+                                std::optional<Choice>& best) {
     gatherQuarters(m_grips[first / kTurns].at);
     for (std::size_t i = first; i < first + kTurns; ++i)
         for (const std::size_t odd : {0U, 1U})
-            ledAlong(m_turns[i], odd, &m_crossed[first * kSteps + m_turns[i].turn], was, best);
+            searchAlongDirection(m_turns[i], odd, &m_crossed[first * kSteps + m_turns[i].turn], was, best);
 }
 
 /// On one way out, on even or on odd rings. `crossed`: of the first ring of all.
-void Choices::ledAlong(const Turn& turn, std::size_t odd, signed char* crossed,
-                       const std::optional<Point>& was, std::optional<Choice>& best) {
+void Choices::searchAlongDirection(const Turn& turn, std::size_t odd, signed char* crossed,
+                                   const std::optional<Point>& was, std::optional<Choice>& best) {
     const Obstacles& obstacles = m_around->obstacles;
     const Point grip = m_grips[gripOf(turn.anchor)].at, way = turn.way[odd];
     const std::vector<Edges>& near = m_quarters[(way.x < 0 ? 1U : 0U) + (way.y < 0 ? 2U : 0U)];
@@ -265,17 +269,17 @@ void Choices::ledAlong(const Turn& turn, std::size_t odd, signed char* crossed,
         if (there == kNotClear)
             continue;
         const double away = kAways[static_cast<std::size_t>(ring)] * m_around->factor;
-        const Led led =
-            ledPlace(placeAt(turn.anchor, ring, static_cast<int>(turn.turn) * kEachDirection + shiftOf(ring)),
-                     grip, grip + (away + turn.reach[odd]) * way);
-        if (obstacles.hasLeft(led.box, way))
+        const LeaderCandidate candidate = leaderCandidate(
+            placeAt(turn.anchor, ring, static_cast<int>(turn.turn) * kEachDirection + shiftOf(ring)), grip,
+            grip + (away + turn.reach[odd]) * way);
+        if (obstacles.hasLeft(candidate.box, way))
             return;
-        if (const Edges* label = labelCrossed(near, led.grip, led.rim)) {
-            if (isShutBy(*label, turn, odd, led))
+        if (const Edges* label = labelCrossed(near, candidate.grip, candidate.rim)) {
+            if (isShutBy(*label, turn, odd, candidate))
                 return;
-        } else if (obstacles.isVacant(near, boxAt(led.middle, kAir))) {
-            if (auto choice =
-                    choiceAt(led, there, cost + costOfWay(led.middle, was), best ? best->cost : 1e9))
+        } else if (obstacles.isVacant(near, boxAt(candidate.middle, kAir))) {
+            if (auto choice = choiceAt(candidate, there, cost + costOfWay(candidate.middle, was),
+                                       best ? best->cost : 1e9))
                 best = choice;
         }
     }
