@@ -26,8 +26,8 @@ bool isArrow(const LabelRequest& request) {
            std::holds_alternative<Shaft>(request.anchor);
 }
 
-Choices::Choices(const LabelRequest& request, const std::vector<Run>& runs, const Surroundings& around,
-                 const TextMeasure& measure)
+LabelSearch::LabelSearch(const LabelRequest& request, const std::vector<Run>& runs,
+                         const Surroundings& around, const TextMeasure& measure)
     : m_request(&request), m_runs(&runs), m_around(&around) {
     const TextExtent e = measure.measure(runs, Face::serif, request.size);
     m_extent = {e.width, e.ascent + e.descent, e.ascent};
@@ -37,12 +37,12 @@ Choices::Choices(const LabelRequest& request, const std::vector<Run>& runs, cons
 }
 
 /// Without a leader an angle's value stands between its own legs.
-bool Choices::isInWedge(const Box& box) const {
+bool LabelSearch::isInWedge(const Box& box) const {
     return !m_angle || standsBetweenLegs(box, *m_angle);
 }
 
 /// It had better stand at its own arc, too: while dragging it may keep its place when another comes nearer.
-bool Choices::isAtOwnArc(const Box& box) const {
+bool LabelSearch::isAtOwnArc(const Box& box) const {
     if (!m_angle)
         return true;
     const double own = gapToArc(box, *m_angle);
@@ -51,9 +51,9 @@ bool Choices::isAtOwnArc(const Box& box) const {
     });
 }
 
-/// It could be taken for another angle's value: at that one's arc, or beside it between that one's legs. A
-/// wider angle at the same corner is no matter.
-bool Choices::isAtOther(Point middle) const {
+/// It could be taken for another angle's value: at that one's arc, or bestBesideFeature it between that one's
+/// legs. A wider angle at the same corner is no matter.
+bool LabelSearch::isAtOther(Point middle) const {
     const Box spot{middle.x, middle.y, 0, 0};
     return std::any_of(m_around->angles.begin(), m_around->angles.end(), [&](const Sector* other) {
         const bool sameCorner = length(other->centre - m_angle->centre) < 1e-6;
@@ -68,7 +68,7 @@ bool Choices::isAtOther(Point middle) const {
 
 /// How much nearer it is to its own arrow than to any other, points; told up to one, and not further down
 /// than `least`.
-double Choices::nearerToOwn(const Box& box, double least) const {
+double LabelSearch::nearerToOwn(const Box& box, double least) const {
     const double own = distanceBetween(box, m_shaft->tail, m_shaft->tip);
     double other = own + m_around->factor;
     for (const Shaft* arrow : m_around->arrows) {
@@ -80,11 +80,11 @@ double Choices::nearerToOwn(const Box& box, double least) const {
     return other - own;
 }
 
-bool Choices::isOffOthers(Point middle) const {
+bool LabelSearch::isOffOthers(Point middle) const {
     return m_around->obstacles.isQuiet(boxAt(middle, kComfort), static_cast<int>(m_request->group));
 }
 
-const Choices::Verdict& Choices::verdict(std::size_t i) {
+const LabelSearch::Verdict& LabelSearch::verdict(std::size_t i) {
     Verdict& v = m_verdicts[i];
     if (v.known)
         return v;
@@ -108,11 +108,11 @@ const Choices::Verdict& Choices::verdict(std::size_t i) {
     return v;
 }
 
-double Choices::costOfWay(Point middle, const std::optional<Point>& was) const {
+double LabelSearch::costOfWay(Point middle, const std::optional<Point>& was) const {
     return was ? kWayCost * length(middle - *was) / m_around->factor : 0;
 }
 
-std::optional<Choice> Choices::beside(const std::optional<Point>& was) {
+std::optional<ChosenPlace> LabelSearch::bestBesideFeature(const std::optional<Point>& was) {
     if (m_listed == Listed::none) {
         m_restFrom = listFirstPlaces(m_places, m_request->anchor, m_extent, kGap * m_around->factor);
         m_verdicts.assign(m_places.size(), {});
@@ -127,8 +127,8 @@ std::optional<Choice> Choices::beside(const std::optional<Point>& was) {
     return bestOfListed(was);
 }
 
-std::optional<Choice> Choices::bestOfListed(const std::optional<Point>& was) {
-    std::optional<Choice> best;
+std::optional<ChosenPlace> LabelSearch::bestOfListed(const std::optional<Point>& was) {
+    std::optional<ChosenPlace> best;
     for (std::size_t i = 0; i < m_places.size(); ++i) {
         const Candidate& place = m_places[i];
         if (best && place.cost >= best->cost)
@@ -138,28 +138,28 @@ std::optional<Choice> Choices::bestOfListed(const std::optional<Point>& was) {
             continue;
         const double cost = m_verdicts[i].cost + costOfWay(place.middle, was);
         if (!best || cost < best->cost)
-            best = Choice{place.middle, place.place, cost, {}};
+            best = ChosenPlace{place.middle, place.place, cost, {}};
     }
     return best;
 }
 
-std::optional<Choice> Choices::slid(const Place& from) {
+std::optional<ChosenPlace> LabelSearch::slid(const Place& from) {
     if (from.kind == PlaceKind::onLeader)
         return swung(from);
     listSlides(m_slides, m_request->anchor, m_extent, kGap * m_around->factor, from);
     for (const Candidate& place : m_slides)
         if (m_around->obstacles.isFree(boxAt(place.middle, kAir)) && isInWedge(boxAt(place.middle, 0)))
-            return Choice{place.middle, place.place, 0, {}};
+            return ChosenPlace{place.middle, place.place, 0, {}};
     return std::nullopt;
 }
 
-std::optional<Point> Choices::middleOf(const Place& place) {
+std::optional<Point> LabelSearch::middleOf(const Place& place) {
     if (place.kind == PlaceKind::onLeader)
         return leaderMiddle(place);
     return placeOf(m_request->anchor, m_extent, kGap * m_around->factor, place);
 }
 
-std::optional<Choice> Choices::held(const Place& place) {
+std::optional<ChosenPlace> LabelSearch::held(const Place& place) {
     const auto middle = middleOf(place);
     if (!middle)
         return std::nullopt;
@@ -167,7 +167,7 @@ std::optional<Choice> Choices::held(const Place& place) {
         return onLeaderAt(place, 0, std::nullopt, 1e9);
     if (!m_around->obstacles.isFree(boxAt(*middle, kAir)) || !isInWedge(boxAt(*middle, 0)))
         return std::nullopt;
-    return Choice{*middle, place, 0, {}};
+    return ChosenPlace{*middle, place, 0, {}};
 }
 
 } // namespace tailpoint

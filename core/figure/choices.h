@@ -21,7 +21,7 @@ struct Surroundings {
     double factor;
 };
 
-struct Choice {
+struct ChosenPlace {
     Point middle;
     Place place;
     double cost = 0;
@@ -29,20 +29,20 @@ struct Choice {
     int crossed = 0;             ///< weight of the strokes that it crosses
 };
 
-class Choices {
+class LabelSearch {
 public:
-    Choices(const LabelRequest& request, const std::vector<Run>& runs, const Surroundings& around,
-            const TextMeasure& measure);
+    LabelSearch(const LabelRequest& request, const std::vector<Run>& runs, const Surroundings& around,
+                const TextMeasure& measure);
 
     const Extent& extent() const { return m_extent; }
     const std::vector<Run>& runs() const { return *m_runs; }
     std::optional<Point> middleOf(const Place& place);
-    std::optional<Choice> held(const Place& place); ///< that very place, if it is free
-    std::optional<Choice> slid(const Place& place); ///< the nearest free one on its rail
-    /// The best ones beside the thing, and led to it. `was`: while dragging a label goes as near as it can to
-    /// where it was.
-    std::optional<Choice> beside(const std::optional<Point>& was);
-    std::optional<Choice> bestOnLeader(const std::optional<Point>& was);
+    std::optional<ChosenPlace> held(const Place& place); ///< that very place, if it is free
+    std::optional<ChosenPlace> slid(const Place& place); ///< the nearest free one on its rail
+    /// The best ones bestBesideFeature the thing, and led to it. `was`: while dragging a label goes as near
+    /// as it can to where it was.
+    std::optional<ChosenPlace> bestBesideFeature(const std::optional<Point>& was);
+    std::optional<ChosenPlace> bestOnLeader(const std::optional<Point>& was);
 
 private:
     struct Verdict {
@@ -80,20 +80,21 @@ private:
     bool isRingClear(signed char& crossed, const Box& box, Point grip) const;
     signed char& crossedAt(const Place& place);
     std::optional<Point> leaderMiddle(const Place& place);
-    std::optional<Choice> swung(const Place& place);
-    std::optional<Choice> onLeaderAt(const Place& place, double cost, const std::optional<Point>& was,
-                                     double most);
+    std::optional<ChosenPlace> swung(const Place& place);
+    std::optional<ChosenPlace> onLeaderAt(const Place& place, double cost, const std::optional<Point>& was,
+                                          double most);
     LeaderCandidate leaderCandidate(const Place& place) const;
     LeaderCandidate leaderCandidate(const Place& place, Point grip, Point middle) const;
-    std::optional<Choice> choiceAt(const LeaderCandidate& candidate, signed char& crossed, double cost,
-                                   double most) const;
+    std::optional<ChosenPlace> choiceAt(const LeaderCandidate& candidate, signed char& crossed, double cost,
+                                        double most) const;
     bool isShutBy(const Edges& label, const Turn& turn, std::size_t odd,
                   const LeaderCandidate& candidate) const;
     void gatherQuarters(Point grip);
-    void searchRoundAnchor(std::size_t first, const std::optional<Point>& was, std::optional<Choice>& best);
+    void searchRoundAnchor(std::size_t first, const std::optional<Point>& was,
+                           std::optional<ChosenPlace>& best);
     void searchAlongDirection(const Turn& turn, std::size_t odd, signed char* crossed,
-                              const std::optional<Point>& was, std::optional<Choice>& best);
-    std::optional<Choice> bestOfListed(const std::optional<Point>& was);
+                              const std::optional<Point>& was, std::optional<ChosenPlace>& best);
+    std::optional<ChosenPlace> bestOfListed(const std::optional<Point>& was);
 
     const LabelRequest* m_request;
     const std::vector<Run>* m_runs;

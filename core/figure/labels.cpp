@@ -1,4 +1,4 @@
-#include "core/figure/choices.h"
+#include "core/figure/search.h"
 
 #include <algorithm>
 #include <numeric>
@@ -8,7 +8,7 @@ namespace {
 
 constexpr double kFarPin = 40; ///< points from the middle of its thing; a pinned label further off is led
 
-/// What a worse kind of place costs, far above any cost of a place beside its thing.
+/// What a worse kind of place costs, far above any cost of a place bestBesideFeature its thing.
 constexpr double kLeaderCost = 10, kAbbreviationCost = 100, kLostCost = 1000;
 
 class Placer {
@@ -27,27 +27,27 @@ public:
 
     /// Where it stood last time, with the text that it had; empty if it can't stand there any more.
     std::optional<Placed> keep(std::size_t i) {
-        return again(i, [](Choices& choices, const Place& place) { return choices.held(place); });
+        return again(i, [](LabelSearch& search, const Place& place) { return search.held(place); });
     }
 
     /// The nearest place to slide to from there.
     std::optional<Placed> slide(std::size_t i) {
-        return again(i, [](Choices& choices, const Place& place) { return choices.slid(place); });
+        return again(i, [](LabelSearch& search, const Place& place) { return search.slid(place); });
     }
 
     /// Where it was put by hand. It may lie over strokes, on its halo, but not over another text; far from
     /// its thing it is led to it.
     std::optional<Placed> pin(std::size_t i) {
         const LabelRequest& request = m_requests[i];
-        Choices& choices = full(i);
-        const Box box = boxAround(*request.pinned, choices.extent().width, choices.extent().height);
+        LabelSearch& search = full(i);
+        const Box box = boxAround(*request.pinned, search.extent().width, search.extent().height);
         if (!m_obstacles.isRoom(grown(box, kHaloPad)))
             return std::nullopt;
-        Choice choice{*request.pinned, {PlaceKind::pinned, {}, 0, 0}, 0, {}};
+        ChosenPlace choice{*request.pinned, {PlaceKind::pinned, {}, 0, 0}, 0, {}};
         const Point rim = rimOf(box, request.home);
         if (m_obstacles.isOnSheet(request.home) && length(rim - request.home) >= kFarPin * m_around.factor)
             choice.grip = request.home;
-        return finish(request, choices, choice);
+        return finish(request, search, choice);
     }
 
     std::optional<Placed> place(std::size_t i) {
@@ -62,11 +62,11 @@ public:
         return placed;
     }
 
-    /// The letter alone, beside its thing or led to it.
+    /// The letter alone, bestBesideFeature its thing or led to it.
     std::optional<Placed> placeLetter(std::size_t i, char letter) {
         const std::vector<Run> runs{{std::string(1, letter), false, true}};
-        Choices choices(m_requests[i], runs, m_around, m_measure);
-        auto placed = choose(m_requests[i], choices, {});
+        LabelSearch search(m_requests[i], runs, m_around, m_measure);
+        auto placed = choose(m_requests[i], search, {});
         if (placed) {
             placed->place.text = LabelText::keyLetter;
             placed->letter = letter;
@@ -75,10 +75,12 @@ public:
     }
 
 private:
-    Choices& full(std::size_t i) { return made(m_full[i], i, m_requests[i].full); }
-    Choices& abbreviation(std::size_t i) { return made(m_abbreviation[i], i, m_requests[i].abbreviation); }
-    Choices& made(std::optional<Choices>& choices, std::size_t i, const std::vector<Run>& runs) {
-        return choices ? *choices : choices.emplace(m_requests[i], runs, m_around, m_measure);
+    LabelSearch& full(std::size_t i) { return made(m_full[i], i, m_requests[i].full); }
+    LabelSearch& abbreviation(std::size_t i) {
+        return made(m_abbreviation[i], i, m_requests[i].abbreviation);
+    }
+    LabelSearch& made(std::optional<LabelSearch>& search, std::size_t i, const std::vector<Run>& runs) {
+        return search ? *search : search.emplace(m_requests[i], runs, m_around, m_measure);
     }
 
     const LabelPlace* heldBy(std::size_t i) const {
@@ -100,35 +102,35 @@ private:
         const bool abbreviated = held->text == LabelText::abbreviated;
         if (abbreviated && m_requests[i].abbreviation.empty())
             return std::nullopt;
-        Choices& choices = abbreviated ? abbreviation(i) : full(i);
-        const auto choice = take(choices, held->place);
+        LabelSearch& search = abbreviated ? abbreviation(i) : full(i);
+        const auto choice = take(search, held->place);
         if (!choice)
             return std::nullopt;
-        Placed placed = finish(m_requests[i], choices, *choice);
+        Placed placed = finish(m_requests[i], search, *choice);
         if (abbreviated)
             markAbbreviated(placed);
         return placed;
     }
 
     /// While dragging a label that must move goes as near as it can.
-    std::optional<Placed> placeWith(std::size_t i, Choices& choices) {
+    std::optional<Placed> placeWith(std::size_t i, LabelSearch& search) {
         const LabelPlace* held = heldBy(i);
         if (held && held->place.kind == PlaceKind::pinned)
-            return choose(m_requests[i], choices, m_requests[i].pinned);
-        return choose(m_requests[i], choices, held ? choices.middleOf(held->place) : std::nullopt);
+            return choose(m_requests[i], search, m_requests[i].pinned);
+        return choose(m_requests[i], search, held ? search.middleOf(held->place) : std::nullopt);
     }
 
-    std::optional<Placed> choose(const LabelRequest& request, Choices& choices,
+    std::optional<Placed> choose(const LabelRequest& request, LabelSearch& search,
                                  const std::optional<Point>& was) {
-        auto choice = choices.beside(was);
+        auto choice = search.bestBesideFeature(was);
         if (!choice && !request.optional)
-            choice = choices.bestOnLeader(was);
-        return choice ? std::optional(finish(request, choices, *choice)) : std::nullopt;
+            choice = search.bestOnLeader(was);
+        return choice ? std::optional(finish(request, search, *choice)) : std::nullopt;
     }
 
-    Placed finish(const LabelRequest& request, const Choices& choices, const Choice& choice) {
+    Placed finish(const LabelRequest& request, const LabelSearch& search, const ChosenPlace& choice) {
         Placed placed;
-        placed.text = textAround(choice.middle, choices.runs(), request.ink, request.size, choices.extent());
+        placed.text = textAround(choice.middle, search.runs(), request.ink, request.size, search.extent());
         placed.text.halo = true;
         placed.place.place = choice.place;
         placed.cost = choice.cost;
@@ -153,7 +155,7 @@ private:
     const TextMeasure& m_measure;
     const Placement& m_previous;
     Surroundings m_around;
-    std::vector<std::optional<Choices>> m_full, m_abbreviation; ///< by request, made when first asked for
+    std::vector<std::optional<LabelSearch>> m_full, m_abbreviation; ///< by request, made when first asked for
 };
 
 using Labels = std::vector<std::optional<Placed>>;

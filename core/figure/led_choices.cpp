@@ -65,7 +65,7 @@ constexpr double kStrokeCrossed = 0.6, kLeaderCrossed = 1.8;
 
 } // namespace
 
-std::optional<Point> Choices::leaderMiddle(const Place& place) {
+std::optional<Point> LabelSearch::leaderMiddle(const Place& place) {
     prepareGrips();
     if (gripOf(place.rail) >= m_grips.size())
         return std::nullopt;
@@ -74,7 +74,7 @@ std::optional<Point> Choices::leaderMiddle(const Place& place) {
 }
 
 /// A led label that has to move goes to the nearest place around, on its own leader.
-std::optional<Choice> Choices::swung(const Place& place) {
+std::optional<ChosenPlace> LabelSearch::swung(const Place& place) {
     prepareGrips();
     if (gripOf(place.rail) >= m_grips.size())
         return std::nullopt;
@@ -86,7 +86,7 @@ std::optional<Choice> Choices::swung(const Place& place) {
     const int outward = std::max(1, static_cast<int>(std::lround(step / (away * (kRingGrowth - 1)))));
     const int round =
         std::max(1, static_cast<int>(std::lround(step * kDirections / (2 * std::numbers::pi * reached))));
-    const auto at = [&](int out, int turn) -> std::optional<Choice> {
+    const auto at = [&](int out, int turn) -> std::optional<ChosenPlace> {
         const int to = ring + out * outward;
         if (to < 0 || to >= kRings || (out >= 0 && kAways[static_cast<std::size_t>(to)] > kFarSwing))
             return std::nullopt;
@@ -94,7 +94,7 @@ std::optional<Choice> Choices::swung(const Place& place) {
         return onLeaderAt(placeAt(place.rail, to, turned), costOfAway(to) + costOfTurn(place.rail, turned),
                           std::nullopt, 1e9);
     };
-    std::optional<Choice> best;
+    std::optional<ChosenPlace> best;
     const auto consider = [&](int out, int turn) {
         if (const auto choice = at(out, turn); choice && (!best || choice->cost < best->cost))
             best = choice;
@@ -109,7 +109,7 @@ std::optional<Choice> Choices::swung(const Place& place) {
     return best;
 }
 
-void Choices::prepareGrips() {
+void LabelSearch::prepareGrips() {
     if (m_gripped)
         return;
     m_gripped = true;
@@ -136,7 +136,7 @@ void Choices::prepareGrips() {
 }
 
 /// Where the strokes that a leader crosses are remembered; only for the coarse places.
-signed char& Choices::crossedAt(const Place& place) {
+signed char& LabelSearch::crossedAt(const Place& place) {
     if (isCoarse(place)) {
         const std::size_t ring =
             gripOf(place.rail) * kSteps + static_cast<std::size_t>(place.ring / kEachRing);
@@ -147,7 +147,7 @@ signed char& Choices::crossedAt(const Place& place) {
 }
 
 /// Places around the thing: rings of directions, further and further out, for each grip.
-Point Choices::ringed(const Place& place, Point& grip) const {
+Point LabelSearch::ringed(const Place& place, Point& grip) const {
     const Point unit = wayOf(directionOf(place));
     grip = m_grips[gripOf(place.rail)].at;
     const double away = kAways[static_cast<std::size_t>(place.ring)] * m_around->factor;
@@ -155,14 +155,14 @@ Point Choices::ringed(const Place& place, Point& grip) const {
 }
 
 /// Outward, but not so that the leader seems to lengthen the arrow.
-double Choices::costOfTurn(Rail anchor, int direction) const {
+double LabelSearch::costOfTurn(Rail anchor, int direction) const {
     const std::size_t grip = gripOf(anchor);
     const double ahead = dot(wayOf(direction), m_grips[grip].outward);
     return 0.2 * static_cast<double>(grip) + 0.6 * (1 - ahead) + (!m_angle && ahead > 0.97 ? 1 : 0);
 }
 
 /// Do strokes and texts leave room there for the label and its leader?
-bool Choices::isRingClear(signed char& crossed, const Box& box, Point grip) const {
+bool LabelSearch::isRingClear(signed char& crossed, const Box& box, Point grip) const {
     if (crossed == kUnknown)
         crossed = m_around->obstacles.isClear(grown(box, kAir * m_around->factor)) &&
                           !m_around->obstacles.crossesText(grip, rimOf(box, grip))
@@ -171,20 +171,21 @@ bool Choices::isRingClear(signed char& crossed, const Box& box, Point grip) cons
     return crossed != kNotClear;
 }
 
-Choices::LeaderCandidate Choices::leaderCandidate(const Place& place) const {
+LabelSearch::LeaderCandidate LabelSearch::leaderCandidate(const Place& place) const {
     Point grip;
     const Point middle = ringed(place, grip);
     return leaderCandidate(place, grip, middle);
 }
 
-Choices::LeaderCandidate Choices::leaderCandidate(const Place& place, Point grip, Point middle) const {
+LabelSearch::LeaderCandidate LabelSearch::leaderCandidate(const Place& place, Point grip,
+                                                          Point middle) const {
     const Box box = boxAt(middle, 0);
     return {place, grip, middle, rimOf(box, grip), box};
 }
 
 /// At that place of the rings, if it is free and costs less than `most`. `cost`: of its ring and direction.
-std::optional<Choice> Choices::onLeaderAt(const Place& place, double cost, const std::optional<Point>& was,
-                                          double most) {
+std::optional<ChosenPlace> LabelSearch::onLeaderAt(const Place& place, double cost,
+                                                   const std::optional<Point>& was, double most) {
     signed char& crossed = crossedAt(place);
     if (crossed == kNotClear)
         return std::nullopt;
@@ -197,8 +198,8 @@ std::optional<Choice> Choices::onLeaderAt(const Place& place, double cost, const
 }
 
 /// The same for one that is known to be clear of labels. In a crowd few get that far.
-std::optional<Choice> Choices::choiceAt(const LeaderCandidate& candidate, signed char& crossed, double cost,
-                                        double most) const {
+std::optional<ChosenPlace> LabelSearch::choiceAt(const LeaderCandidate& candidate, signed char& crossed,
+                                                 double cost, double most) const {
     const Obstacles& obstacles = m_around->obstacles;
     if (cost >= most || !isRingClear(crossed, candidate.box, candidate.grip))
         return std::nullopt;
@@ -208,14 +209,14 @@ std::optional<Choice> Choices::choiceAt(const LeaderCandidate& candidate, signed
         crossed = static_cast<signed char>(std::min(obstacles.strokesCrossed(from, candidate.rim), 100));
     cost += kStrokeCrossed * std::max<int>(crossed, 0);
     return cost < most
-               ? std::optional(Choice{candidate.middle, candidate.place, cost, candidate.grip, crossed})
+               ? std::optional(ChosenPlace{candidate.middle, candidate.place, cost, candidate.grip, crossed})
                : std::nullopt;
 }
 
 /// Further out in the same direction leaders turn steadily, and grow. So where this one runs into that label,
 /// and so does as much of the last one, all between them do.
-bool Choices::isShutBy(const Edges& label, const Turn& turn, std::size_t odd,
-                       const LeaderCandidate& candidate) const {
+bool LabelSearch::isShutBy(const Edges& label, const Turn& turn, std::size_t odd,
+                           const LeaderCandidate& candidate) const {
     const double furthest = kAways[(kSteps - 2 + odd) * kEachRing] * m_around->factor;
     const Box last = boxAt(candidate.grip + (furthest + turn.reach[odd]) * turn.way[odd], 0);
     const Point way = candidate.rim - candidate.grip, lastWay = rimOf(last, candidate.grip) - candidate.grip;
@@ -223,10 +224,10 @@ bool Choices::isShutBy(const Edges& label, const Turn& turn, std::size_t odd,
     return label.crossedBy(candidate.grip, candidate.grip + part * lastWay);
 }
 
-std::optional<Choice> Choices::bestOnLeader(const std::optional<Point>& was) {
+std::optional<ChosenPlace> LabelSearch::bestOnLeader(const std::optional<Point>& was) {
     prepareGrips();
-    std::optional<Choice> best;
-    const auto isGood = [](const Choice& choice) {
+    std::optional<ChosenPlace> best;
+    const auto isGood = [](const ChosenPlace& choice) {
         return choice.cost < kGoodEnough && choice.crossed < kArrowWeight;
     };
     for (std::size_t first = 0; first < m_turns.size() && !(best && isGood(*best)); first += kTurns)
@@ -235,10 +236,12 @@ std::optional<Choice> Choices::bestOnLeader(const std::optional<Point>& was) {
 }
 
 /// The labels that can be in the way to each quarter of the sheet about a grip.
-void Choices::gatherQuarters(Point grip) {
-    const double beside = 2 + kAir * m_around->factor, far = 1e5;
-    const double left = grip.x - m_extent.width / 2 - beside, right = grip.x + m_extent.width / 2 + beside;
-    const double top = grip.y - m_extent.height / 2 - beside, bottom = grip.y + m_extent.height / 2 + beside;
+void LabelSearch::gatherQuarters(Point grip) {
+    const double bestBesideFeature = 2 + kAir * m_around->factor, far = 1e5;
+    const double left = grip.x - m_extent.width / 2 - bestBesideFeature,
+                 right = grip.x + m_extent.width / 2 + bestBesideFeature;
+    const double top = grip.y - m_extent.height / 2 - bestBesideFeature,
+                 bottom = grip.y + m_extent.height / 2 + bestBesideFeature;
     for (std::size_t quarter = 0; quarter < m_quarters.size(); ++quarter)
         m_around->obstacles.listLabels(
             {quarter % 2 ? right - far : left, quarter < 2 ? top : bottom - far, far, far},
@@ -246,8 +249,8 @@ void Choices::gatherQuarters(Point grip) {
 }
 
 /// From one grip; `first` of its turns.
-void Choices::searchRoundAnchor(std::size_t first, const std::optional<Point>& was,
-                                std::optional<Choice>& best) {
+void LabelSearch::searchRoundAnchor(std::size_t first, const std::optional<Point>& was,
+                                    std::optional<ChosenPlace>& best) {
     gatherQuarters(m_grips[first / kTurns].at);
     for (std::size_t i = first; i < first + kTurns; ++i)
         for (const std::size_t odd : {0U, 1U})
@@ -255,8 +258,8 @@ void Choices::searchRoundAnchor(std::size_t first, const std::optional<Point>& w
 }
 
 /// On one way out, on even or on odd rings. `crossed`: of the first ring of all.
-void Choices::searchAlongDirection(const Turn& turn, std::size_t odd, signed char* crossed,
-                                   const std::optional<Point>& was, std::optional<Choice>& best) {
+void LabelSearch::searchAlongDirection(const Turn& turn, std::size_t odd, signed char* crossed,
+                                       const std::optional<Point>& was, std::optional<ChosenPlace>& best) {
     const Obstacles& obstacles = m_around->obstacles;
     const Point grip = m_grips[gripOf(turn.anchor)].at, way = turn.way[odd];
     const std::vector<Edges>& near = m_quarters[(way.x < 0 ? 1U : 0U) + (way.y < 0 ? 2U : 0U)];
