@@ -84,8 +84,8 @@ bool LabelSearch::isOffOthers(Point middle) const {
     return m_around->obstacles.isQuiet(boxAt(middle, kComfort), static_cast<int>(m_request->group));
 }
 
-const LabelSearch::Verdict& LabelSearch::verdict(std::size_t i) {
-    Verdict& v = m_verdicts[i];
+const LabelSearch::Evaluation& LabelSearch::evaluate(std::size_t i) {
+    Evaluation& v = m_evaluations[i];
     if (v.known)
         return v;
     const Candidate& place = m_places[i];
@@ -113,30 +113,30 @@ double LabelSearch::costOfWay(Point middle, const std::optional<Point>& was) con
 }
 
 std::optional<ChosenPlace> LabelSearch::bestBesideFeature(const std::optional<Point>& was) {
-    if (m_listed == Listed::none) {
+    if (m_generated == Generated::none) {
         m_restFrom = listFirstPlaces(m_places, m_request->anchor, m_extent, kGap * m_around->factor);
-        m_verdicts.assign(m_places.size(), {});
-        m_listed = Listed::first;
+        m_evaluations.assign(m_places.size(), {});
+        m_generated = Generated::first;
     }
-    auto best = bestOfListed(was);
-    if (m_listed == Listed::all || (best && best->cost <= m_restFrom))
+    auto best = bestCandidate(was);
+    if (m_generated == Generated::all || (best && best->cost <= m_restFrom))
         return best;
     listPlaces(m_places, m_request->anchor, m_extent, kGap * m_around->factor);
-    m_verdicts.assign(m_places.size(), {});
-    m_listed = Listed::all;
-    return bestOfListed(was);
+    m_evaluations.assign(m_places.size(), {});
+    m_generated = Generated::all;
+    return bestCandidate(was);
 }
 
-std::optional<ChosenPlace> LabelSearch::bestOfListed(const std::optional<Point>& was) {
+std::optional<ChosenPlace> LabelSearch::bestCandidate(const std::optional<Point>& was) {
     std::optional<ChosenPlace> best;
     for (std::size_t i = 0; i < m_places.size(); ++i) {
         const Candidate& place = m_places[i];
         if (best && place.cost >= best->cost)
             break; // they come in the order of their cost
-        if ((m_verdicts[i].known && !m_verdicts[i].allowed) ||
-            !m_around->obstacles.isVacant(boxAt(place.middle, kAir)) || !verdict(i).allowed)
+        if ((m_evaluations[i].known && !m_evaluations[i].allowed) ||
+            !m_around->obstacles.isVacant(boxAt(place.middle, kAir)) || !evaluate(i).allowed)
             continue;
-        const double cost = m_verdicts[i].cost + costOfWay(place.middle, was);
+        const double cost = m_evaluations[i].cost + costOfWay(place.middle, was);
         if (!best || cost < best->cost)
             best = ChosenPlace{place.middle, place.place, cost, {}};
     }

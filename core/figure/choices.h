@@ -45,11 +45,11 @@ public:
     std::optional<ChosenPlace> bestOnLeader(const std::optional<Point>& was);
 
 private:
-    struct Verdict {
+    struct Evaluation {
         bool known = false, allowed = false;
         double cost = 0;
     };
-    enum class Listed { none, first, all };
+    enum class Generated { none, first, all };
     struct Turn { ///< a way out from a grip
         Rail anchor;
         std::size_t turn;           ///< which of the coarse directions
@@ -72,7 +72,7 @@ private:
     bool isAtOther(Point middle) const;
     bool isOffOthers(Point middle) const;
     double nearerToOwn(const Box& box, double least) const;
-    const Verdict& verdict(std::size_t place);
+    const Evaluation& evaluate(std::size_t place);
     double costOfWay(Point middle, const std::optional<Point>& was) const;
     void prepareGrips();
     Point ringed(const Place& place, Point& grip) const;
@@ -94,7 +94,7 @@ private:
                            std::optional<ChosenPlace>& best);
     void searchAlongDirection(const Turn& turn, std::size_t odd, signed char* crossed,
                               const std::optional<Point>& was, std::optional<ChosenPlace>& best);
-    std::optional<ChosenPlace> bestOfListed(const std::optional<Point>& was);
+    std::optional<ChosenPlace> bestCandidate(const std::optional<Point>& was);
 
     const LabelRequest* m_request;
     const std::vector<Run>* m_runs;
@@ -102,10 +102,10 @@ private:
     const Sector* m_angle = nullptr;
     const Shaft* m_shaft = nullptr;
     Extent m_extent;
-    Listed m_listed = Listed::none;
+    Generated m_generated = Generated::none;
     double m_restFrom = 0; ///< least cost of the places that are not listed yet
     std::vector<Candidate> m_places, m_slides;
-    std::vector<Verdict> m_verdicts;
+    std::vector<Evaluation> m_evaluations;
     bool m_gripped = false;
     std::vector<Grip> m_grips;
     std::vector<Turn> m_turns;
