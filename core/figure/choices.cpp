@@ -143,9 +143,9 @@ std::optional<ChosenPlace> LabelSearch::bestCandidate(const std::optional<Point>
     return best;
 }
 
-std::optional<ChosenPlace> LabelSearch::slid(const Place& from) {
+std::optional<ChosenPlace> LabelSearch::slide(const Place& from) {
     if (from.kind == PlaceKind::onLeader)
-        return swung(from);
+        return moveRoundAnchor(from);
     listSlides(m_slides, m_request->anchor, m_extent, kGap * m_around->factor, from);
     for (const Candidate& place : m_slides)
         if (m_around->obstacles.isFree(boxAt(place.middle, kAir)) && isInWedge(boxAt(place.middle, 0)))
@@ -159,7 +159,7 @@ std::optional<Point> LabelSearch::middleOf(const Place& place) {
     return placeOf(m_request->anchor, m_extent, kGap * m_around->factor, place);
 }
 
-std::optional<ChosenPlace> LabelSearch::held(const Place& place) {
+std::optional<ChosenPlace> LabelSearch::keep(const Place& place) {
     const auto middle = middleOf(place);
     if (!middle)
         return std::nullopt;

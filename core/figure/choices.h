@@ -37,8 +37,8 @@ public:
     const Extent& extent() const { return m_extent; }
     const std::vector<Run>& runs() const { return *m_runs; }
     std::optional<Point> middleOf(const Place& place);
-    std::optional<ChosenPlace> held(const Place& place); ///< that very place, if it is free
-    std::optional<ChosenPlace> slid(const Place& place); ///< the nearest free one on its rail
+    std::optional<ChosenPlace> keep(const Place& place);  ///< that very place, if it is free
+    std::optional<ChosenPlace> slide(const Place& place); ///< the nearest free one on its rail
     /// The best ones bestBesideFeature the thing, and led to it. `was`: while dragging a label goes as near
     /// as it can to where it was.
     std::optional<ChosenPlace> bestBesideFeature(const std::optional<Point>& was);
@@ -80,7 +80,7 @@ private:
     bool isRingClear(signed char& crossed, const Box& box, Point grip) const;
     signed char& crossedAt(const Place& place);
     std::optional<Point> leaderMiddle(const Place& place);
-    std::optional<ChosenPlace> swung(const Place& place);
+    std::optional<ChosenPlace> moveRoundAnchor(const Place& place);
     std::optional<ChosenPlace> onLeaderAt(const Place& place, double cost, const std::optional<Point>& was,
                                           double most);
     LeaderCandidate leaderCandidate(const Place& place) const;

@@ -27,12 +27,12 @@ public:
 
     /// Where it stood last time, with the text that it had; empty if it can't stand there any more.
     std::optional<Placed> keep(std::size_t i) {
-        return again(i, [](LabelSearch& search, const Place& place) { return search.held(place); });
+        return again(i, [](LabelSearch& search, const Place& place) { return search.keep(place); });
     }
 
     /// The nearest place to slide to from there.
     std::optional<Placed> slide(std::size_t i) {
-        return again(i, [](LabelSearch& search, const Place& place) { return search.slid(place); });
+        return again(i, [](LabelSearch& search, const Place& place) { return search.slide(place); });
     }
 
     /// Where it was put by hand. It may lie over strokes, on its halo, but not over another text; far from
@@ -83,7 +83,7 @@ private:
         return search ? *search : search.emplace(m_requests[i], runs, m_around, m_measure);
     }
 
-    const LabelPlace* heldBy(std::size_t i) const {
+    const LabelPlace* previousOf(std::size_t i) const {
         const auto it = m_previous.labels.find(m_requests[i].id);
         return it == m_previous.labels.end() ? nullptr : &it->second;
     }
@@ -96,7 +96,7 @@ private:
     /// Takes up the place of last time, with the text of last time.
     template <class Take>
     std::optional<Placed> again(std::size_t i, Take take) {
-        const LabelPlace* held = heldBy(i);
+        const LabelPlace* held = previousOf(i);
         if (!held || held->place.kind == PlaceKind::pinned || held->text == LabelText::keyLetter)
             return std::nullopt;
         const bool abbreviated = held->text == LabelText::abbreviated;
@@ -114,7 +114,7 @@ private:
 
     /// While dragging a label that must move goes as near as it can.
     std::optional<Placed> placeWith(std::size_t i, LabelSearch& search) {
-        const LabelPlace* held = heldBy(i);
+        const LabelPlace* held = previousOf(i);
         if (held && held->place.kind == PlaceKind::pinned)
             return choose(m_requests[i], search, m_requests[i].pinned);
         return choose(m_requests[i], search, held ? search.middleOf(held->place) : std::nullopt);

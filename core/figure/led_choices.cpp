@@ -74,7 +74,7 @@ std::optional<Point> LabelSearch::leaderMiddle(const Place& place) {
 }
 
 /// A led label that has to move goes to the nearest place around, on its own leader.
-std::optional<ChosenPlace> LabelSearch::swung(const Place& place) {
+std::optional<ChosenPlace> LabelSearch::moveRoundAnchor(const Place& place) {
     prepareGrips();
     if (gripOf(place.rail) >= m_grips.size())
         return std::nullopt;
