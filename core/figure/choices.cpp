@@ -5,11 +5,11 @@
 namespace tailpoint {
 namespace {
 
-constexpr double kUneasy = 0.5, kUneasyAtShaft = 1; ///< nearer to another stroke than kComfort
-constexpr double kAtOther = 0.8;                    ///< at another angle, at another arrow
+constexpr double kCrowdedCost = 0.5, kCrowdedAtShaftCost = 1; ///< nearer to another stroke than kComfort
+constexpr double kAmbiguousCost = 0.8;                        ///< at another angle, at another arrow
 /// Points: so much nearer to another arrow than to its own a label needs a leader; and less near than so much
 /// a name is left out that may be.
-constexpr double kNotOwn = -1, kOptional = 0.5;
+constexpr double kLeastNearerToOwn = -1, kLeastNearerIfOptional = 0.5;
 constexpr double kNearOther = 14; ///< points from its arc
 constexpr double kWayCost = 0.02; ///< of a point's way from the place that it had, while dragging
 
@@ -53,7 +53,7 @@ bool LabelSearch::isAtOwnArc(const Box& box) const {
 
 /// It could be taken for another angle's value: at that one's arc, or bestBesideFeature it between that one's
 /// legs. A wider angle at the same corner is no matter.
-bool LabelSearch::isAtOther(Point middle) const {
+bool LabelSearch::isAmbiguous(Point middle) const {
     const Box spot{middle.x, middle.y, 0, 0};
     return std::any_of(m_around->angles.begin(), m_around->angles.end(), [&](const Sector* other) {
         const bool sameCorner = length(other->centre - m_angle->centre) < 1e-6;
@@ -80,7 +80,7 @@ double LabelSearch::nearerToOwn(const Box& box, double least) const {
     return other - own;
 }
 
-bool LabelSearch::isOffOthers(Point middle) const {
+bool LabelSearch::isUncrowded(Point middle) const {
     return m_around->obstacles.isQuiet(boxAt(middle, kComfort), static_cast<int>(m_request->group));
 }
 
@@ -92,7 +92,7 @@ const LabelSearch::Evaluation& LabelSearch::evaluate(std::size_t i) {
     v.known = true;
     v.allowed = m_around->obstacles.isClear(boxAt(place.middle, kAir)) && isInWedge(boxAt(place.middle, 0)) &&
                 isAtOwnArc(boxAt(place.middle, 0));
-    const double least = m_request->optional ? kOptional : kNotOwn;
+    const double least = m_request->optional ? kLeastNearerIfOptional : kLeastNearerToOwn;
     const double nearer =
         v.allowed && m_shaft
             ? nearerToOwn(boxAt(place.middle, 0), least * m_around->factor) / m_around->factor
@@ -101,10 +101,11 @@ const LabelSearch::Evaluation& LabelSearch::evaluate(std::size_t i) {
         v.allowed = false;
     if (v.allowed)
         v.cost = place.cost +
-                 (isOffOthers(place.middle) ? 0
-                  : m_shaft                 ? kUneasyAtShaft
-                                            : kUneasy) +
-                 (m_angle && isAtOther(place.middle) ? kAtOther : 0) + (nearer < 1 ? kAtOther : 0);
+                 (isUncrowded(place.middle) ? 0
+                  : m_shaft                 ? kCrowdedAtShaftCost
+                                            : kCrowdedCost) +
+                 (m_angle && isAmbiguous(place.middle) ? kAmbiguousCost : 0) +
+                 (nearer < 1 ? kAmbiguousCost : 0);
     return v;
 }
 

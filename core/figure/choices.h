@@ -69,8 +69,8 @@ private:
     }
     bool isInWedge(const Box& box) const;
     bool isAtOwnArc(const Box& box) const;
-    bool isAtOther(Point middle) const;
-    bool isOffOthers(Point middle) const;
+    bool isAmbiguous(Point middle) const;
+    bool isUncrowded(Point middle) const;
     double nearerToOwn(const Box& box, double least) const;
     const Evaluation& evaluate(std::size_t place);
     double costOfWay(Point middle, const std::optional<Point>& was) const;
