@@ -5,8 +5,9 @@
 namespace tailpoint {
 namespace {
 
-constexpr double kCrowdedCost = 0.5, kCrowdedAtShaftCost = 1; ///< nearer to another stroke than kComfort
-constexpr double kAmbiguousCost = 0.8;                        ///< at another angle, at another arrow
+constexpr double kCrowdedCost = 0.5,
+                 kCrowdedAtShaftCost = 1; ///< nearer to another stroke than kGoodClearance
+constexpr double kAmbiguousCost = 0.8;    ///< at another angle, at another arrow
 /// Points: so much nearer to another arrow than to its own a label needs a leader; and less near than so much
 /// a name is left out that may be.
 constexpr double kLeastNearerToOwn = -1, kLeastNearerIfOptional = 0.5;
@@ -81,7 +82,7 @@ double LabelSearch::nearerToOwn(const Box& box, double least) const {
 }
 
 bool LabelSearch::isUncrowded(Point middle) const {
-    return m_around->obstacles.isQuiet(boxAt(middle, kComfort), static_cast<int>(m_request->group));
+    return m_around->obstacles.isQuiet(boxAt(middle, kGoodClearance), static_cast<int>(m_request->group));
 }
 
 const LabelSearch::Evaluation& LabelSearch::evaluate(std::size_t i) {
@@ -90,8 +91,8 @@ const LabelSearch::Evaluation& LabelSearch::evaluate(std::size_t i) {
         return v;
     const Candidate& place = m_places[i];
     v.known = true;
-    v.allowed = m_around->obstacles.isClear(boxAt(place.middle, kAir)) && isInWedge(boxAt(place.middle, 0)) &&
-                isAtOwnArc(boxAt(place.middle, 0));
+    v.allowed = m_around->obstacles.isClear(boxAt(place.middle, kLeastClearance)) &&
+                isInWedge(boxAt(place.middle, 0)) && isAtOwnArc(boxAt(place.middle, 0));
     const double least = m_request->optional ? kLeastNearerIfOptional : kLeastNearerToOwn;
     const double nearer =
         v.allowed && m_shaft
@@ -115,14 +116,14 @@ double LabelSearch::costOfWay(Point middle, const std::optional<Point>& was) con
 
 std::optional<ChosenPlace> LabelSearch::bestBesideFeature(const std::optional<Point>& was) {
     if (m_generated == Generated::none) {
-        m_restFrom = listFirstPlaces(m_places, m_request->anchor, m_extent, kGap * m_around->factor);
+        m_restFrom = listFirstPlaces(m_places, m_request->anchor, m_extent, kLabelOffset * m_around->factor);
         m_evaluations.assign(m_places.size(), {});
         m_generated = Generated::first;
     }
     auto best = bestCandidate(was);
     if (m_generated == Generated::all || (best && best->cost <= m_restFrom))
         return best;
-    listPlaces(m_places, m_request->anchor, m_extent, kGap * m_around->factor);
+    listPlaces(m_places, m_request->anchor, m_extent, kLabelOffset * m_around->factor);
     m_evaluations.assign(m_places.size(), {});
     m_generated = Generated::all;
     return bestCandidate(was);
@@ -135,7 +136,7 @@ std::optional<ChosenPlace> LabelSearch::bestCandidate(const std::optional<Point>
         if (best && place.cost >= best->cost)
             break; // they come in the order of their cost
         if ((m_evaluations[i].known && !m_evaluations[i].allowed) ||
-            !m_around->obstacles.isVacant(boxAt(place.middle, kAir)) || !evaluate(i).allowed)
+            !m_around->obstacles.isVacant(boxAt(place.middle, kLeastClearance)) || !evaluate(i).allowed)
             continue;
         const double cost = m_evaluations[i].cost + costOfWay(place.middle, was);
         if (!best || cost < best->cost)
@@ -147,9 +148,10 @@ std::optional<ChosenPlace> LabelSearch::bestCandidate(const std::optional<Point>
 std::optional<ChosenPlace> LabelSearch::slide(const Place& from) {
     if (from.kind == PlaceKind::onLeader)
         return moveRoundAnchor(from);
-    listSlides(m_slides, m_request->anchor, m_extent, kGap * m_around->factor, from);
+    listSlides(m_slides, m_request->anchor, m_extent, kLabelOffset * m_around->factor, from);
     for (const Candidate& place : m_slides)
-        if (m_around->obstacles.isFree(boxAt(place.middle, kAir)) && isInWedge(boxAt(place.middle, 0)))
+        if (m_around->obstacles.isFree(boxAt(place.middle, kLeastClearance)) &&
+            isInWedge(boxAt(place.middle, 0)))
             return ChosenPlace{place.middle, place.place, 0, {}};
     return std::nullopt;
 }
@@ -157,7 +159,7 @@ std::optional<ChosenPlace> LabelSearch::slide(const Place& from) {
 std::optional<Point> LabelSearch::middleOf(const Place& place) {
     if (place.kind == PlaceKind::onLeader)
         return leaderMiddle(place);
-    return placeOf(m_request->anchor, m_extent, kGap * m_around->factor, place);
+    return placeOf(m_request->anchor, m_extent, kLabelOffset * m_around->factor, place);
 }
 
 std::optional<ChosenPlace> LabelSearch::keep(const Place& place) {
@@ -166,7 +168,7 @@ std::optional<ChosenPlace> LabelSearch::keep(const Place& place) {
         return std::nullopt;
     if (place.kind == PlaceKind::onLeader)
         return onLeaderAt(place, 0, std::nullopt, 1e9);
-    if (!m_around->obstacles.isFree(boxAt(*middle, kAir)) || !isInWedge(boxAt(*middle, 0)))
+    if (!m_around->obstacles.isFree(boxAt(*middle, kLeastClearance)) || !isInWedge(boxAt(*middle, 0)))
         return std::nullopt;
     return ChosenPlace{*middle, place, 0, {}};
 }

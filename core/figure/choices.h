@@ -10,8 +10,8 @@
 namespace tailpoint {
 
 /// Air between a label and any stroke or other label: must be there, and had better be there.
-inline constexpr double kAir = 2, kComfort = 6;
-inline constexpr double kGap = 4.5; ///< between a label and its own stroke
+inline constexpr double kLeastClearance = 2, kGoodClearance = 6;
+inline constexpr double kLabelOffset = 4.5; ///< between a label and its own stroke
 
 /// What all labels of a figure share.
 struct Surroundings {

@@ -164,7 +164,7 @@ double LabelSearch::costOfTurn(Rail anchor, int direction) const {
 /// Do strokes and texts leave room there for the label and its leader?
 bool LabelSearch::isRingClear(signed char& crossed, const Box& box, Point grip) const {
     if (crossed == kUnknown)
-        crossed = m_around->obstacles.isClear(grown(box, kAir * m_around->factor)) &&
+        crossed = m_around->obstacles.isClear(grown(box, kLeastClearance * m_around->factor)) &&
                           !m_around->obstacles.crossesText(grip, rimOf(box, grip))
                       ? kNotCounted
                       : kNotClear;
@@ -192,7 +192,7 @@ std::optional<ChosenPlace> LabelSearch::onLeaderAt(const Place& place, double co
     const LeaderCandidate candidate = leaderCandidate(place);
     const std::vector<Edges>& labels = m_around->obstacles.labels();
     if (labelCrossed(labels, candidate.grip, candidate.rim) ||
-        !m_around->obstacles.isVacant(labels, boxAt(candidate.middle, kAir)))
+        !m_around->obstacles.isVacant(labels, boxAt(candidate.middle, kLeastClearance)))
         return std::nullopt;
     return choiceAt(candidate, crossed, cost + costOfWay(candidate.middle, was), most);
 }
@@ -237,7 +237,7 @@ std::optional<ChosenPlace> LabelSearch::bestOnLeader(const std::optional<Point>&
 
 /// The labels that can be in the way to each quarter of the sheet about a grip.
 void LabelSearch::gatherQuarters(Point grip) {
-    const double bestBesideFeature = 2 + kAir * m_around->factor, far = 1e5;
+    const double bestBesideFeature = 2 + kLeastClearance * m_around->factor, far = 1e5;
     const double left = grip.x - m_extent.width / 2 - bestBesideFeature,
                  right = grip.x + m_extent.width / 2 + bestBesideFeature;
     const double top = grip.y - m_extent.height / 2 - bestBesideFeature,
@@ -280,7 +280,7 @@ void LabelSearch::searchAlongDirection(const Turn& turn, std::size_t odd, signed
         if (const Edges* label = labelCrossed(near, candidate.grip, candidate.rim)) {
             if (isShutBy(*label, turn, odd, candidate))
                 return;
-        } else if (obstacles.isVacant(near, boxAt(candidate.middle, kAir))) {
+        } else if (obstacles.isVacant(near, boxAt(candidate.middle, kLeastClearance))) {
             if (auto choice = choiceAt(candidate, there, cost + costOfWay(candidate.middle, was),
                                        best ? best->cost : 1e9))
                 best = choice;

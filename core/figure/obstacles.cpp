@@ -143,12 +143,12 @@ bool Obstacles::isQuiet(const Box& box, int owner) const {
 
 bool Obstacles::crossesText(Point a, Point b) const {
     return std::any_of(m_texts.begin(), m_texts.end(),
-                       [&](const Box& box) { return meets(grown(box, kLeaderAir), a, b); });
+                       [&](const Box& box) { return meets(grown(box, kLeaderClearance), a, b); });
 }
 
 const Edges* labelCrossed(const std::vector<Edges>& labels, Point a, Point b) {
-    const double left = std::min(a.x, b.x) - kLeaderAir, right = std::max(a.x, b.x) + kLeaderAir;
-    const double top = std::min(a.y, b.y) - kLeaderAir, bottom = std::max(a.y, b.y) + kLeaderAir;
+    const double left = std::min(a.x, b.x) - kLeaderClearance, right = std::max(a.x, b.x) + kLeaderClearance;
+    const double top = std::min(a.y, b.y) - kLeaderClearance, bottom = std::max(a.y, b.y) + kLeaderClearance;
     for (const Edges& label : labels)
         if (left <= label.right && right >= label.left && top <= label.bottom && bottom >= label.top &&
             label.crossedBy(a, b))

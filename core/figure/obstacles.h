@@ -13,7 +13,7 @@ namespace tailpoint {
 inline constexpr double kCell = 24; ///< points; about a label's half width
 
 /// A leader keeps so far from texts, points.
-inline constexpr double kLeaderAir = 1.5;
+inline constexpr double kLeaderClearance = 1.5;
 
 /// How much worse an arrow is to cross for a leader than a thin line.
 inline constexpr int kArrowWeight = 4;
@@ -26,8 +26,8 @@ struct Edges {
     }
     /// Does a leader from a to b come too near?
     bool crossedBy(Point a, Point b) const {
-        return meets({left - kLeaderAir, top - kLeaderAir, right - left + 2 * kLeaderAir,
-                      bottom - top + 2 * kLeaderAir},
+        return meets({left - kLeaderClearance, top - kLeaderClearance, right - left + 2 * kLeaderClearance,
+                      bottom - top + 2 * kLeaderClearance},
                      a, b);
     }
 };
