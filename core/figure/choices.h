@@ -25,8 +25,8 @@ struct ChosenPlace {
     Point middle;
     Place place;
     double cost = 0;
-    std::optional<Point> grip{}; ///< of its leader
-    int crossed = 0;             ///< weight of the strokes that it crosses
+    std::optional<Point> anchorPoint{}; ///< of its leader
+    int crossed = 0;                    ///< weight of the strokes that it crosses
 };
 
 class LabelSearch {
@@ -50,7 +50,7 @@ private:
         double cost = 0;
     };
     enum class Generated { none, first, all };
-    struct Turn { ///< a way out from a grip
+    struct Turn { ///< a way out from a anchorPoint
         Rail anchor;
         std::size_t turn;           ///< which of the coarse directions
         std::array<double, 2> cost; ///< on even and on odd rings, which lie a little further round
@@ -60,7 +60,7 @@ private:
     };
     struct LeaderCandidate { ///< a place at the end of a leader
         Place place;
-        Point grip, middle, rim;
+        Point anchorPoint, middle, rim;
         Box box;
     };
 
@@ -74,22 +74,22 @@ private:
     double nearerToOwn(const Box& box, double least) const;
     const Evaluation& evaluate(std::size_t place);
     double costOfWay(Point middle, const std::optional<Point>& was) const;
-    void prepareGrips();
-    Point ringed(const Place& place, Point& grip) const;
+    void prepareAnchors();
+    Point ringed(const Place& place, Point& anchorPoint) const;
     double costOfTurn(Rail anchor, int direction) const;
-    bool isRingClear(signed char& crossed, const Box& box, Point grip) const;
+    bool isRingClear(signed char& crossed, const Box& box, Point anchorPoint) const;
     signed char& crossedAt(const Place& place);
     std::optional<Point> leaderMiddle(const Place& place);
     std::optional<ChosenPlace> moveRoundAnchor(const Place& place);
     std::optional<ChosenPlace> onLeaderAt(const Place& place, double cost, const std::optional<Point>& was,
                                           double most);
     LeaderCandidate leaderCandidate(const Place& place) const;
-    LeaderCandidate leaderCandidate(const Place& place, Point grip, Point middle) const;
+    LeaderCandidate leaderCandidate(const Place& place, Point anchorPoint, Point middle) const;
     std::optional<ChosenPlace> choiceAt(const LeaderCandidate& candidate, signed char& crossed, double cost,
                                         double most) const;
     bool isShutBy(const Edges& label, const Turn& turn, std::size_t odd,
                   const LeaderCandidate& candidate) const;
-    void gatherQuarters(Point grip);
+    void gatherQuarters(Point anchorPoint);
     void searchRoundAnchor(std::size_t first, const std::optional<Point>& was,
                            std::optional<ChosenPlace>& best);
     void searchAlongDirection(const Turn& turn, std::size_t odd, signed char* crossed,
@@ -106,21 +106,23 @@ private:
     double m_restFrom = 0; ///< least cost of the places that are not listed yet
     std::vector<Candidate> m_places, m_slides;
     std::vector<Evaluation> m_evaluations;
-    bool m_gripped = false;
-    std::vector<Grip> m_grips;
+    bool m_anchorsKnown = false;
+    std::vector<LeaderAnchor> m_anchors;
     std::vector<Turn> m_turns;
-    std::array<std::vector<Edges>, 4> m_quarters; ///< right and left of the grip in question, down and up
-    std::vector<signed char> m_crossed;           ///< by coarse place: strokes crossed; see led_choices.cpp
+    std::array<std::vector<Edges>, 4>
+        m_quarters;                     ///< right and left of the anchorPoint in question, down and up
+    std::vector<signed char> m_crossed; ///< by coarse place: strokes crossed; see led_choices.cpp
     signed char m_crossedFine = 0;
 };
 
 /// Is it the label of a force or the sum as an arrow?
 bool isArrow(const LabelRequest& request);
 
-/// End of the leader at the box: the point of its rim nearest to the grip, a little outside.
-inline Point rimOf(const Box& box, Point grip) {
+/// End of the leader at the box: the point of its rim nearest to the anchorPoint, a little outside.
+inline Point rimOf(const Box& box, Point anchorPoint) {
     const Box rim = grown(box, 1.6);
-    return {std::clamp(grip.x, rim.left, rim.right()), std::clamp(grip.y, rim.top, rim.bottom())};
+    return {std::clamp(anchorPoint.x, rim.left, rim.right()),
+            std::clamp(anchorPoint.y, rim.top, rim.bottom())};
 }
 
 } // namespace tailpoint

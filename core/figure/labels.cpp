@@ -46,7 +46,7 @@ public:
         ChosenPlace choice{*request.pinned, {PlaceKind::pinned, {}, 0, 0}, 0, {}};
         const Point rim = rimOf(box, request.home);
         if (m_obstacles.isOnSheet(request.home) && length(rim - request.home) >= kFarPin * m_around.factor)
-            choice.grip = request.home;
+            choice.anchorPoint = request.home;
         return finish(request, search, choice);
     }
 
@@ -135,15 +135,15 @@ private:
         placed.place.place = choice.place;
         placed.cost = choice.cost;
         m_obstacles.addLabel(placed.text.box);
-        if (choice.grip)
-            lead(placed, *choice.grip);
+        if (choice.anchorPoint)
+            lead(placed, *choice.anchorPoint);
         return placed;
     }
 
-    void lead(Placed& placed, Point grip) {
+    void lead(Placed& placed, Point anchorPoint) {
         Path leader;
         leader.role = Role::leader;
-        leader.points = {grip, rimOf(placed.text.box, grip)};
+        leader.points = {anchorPoint, rimOf(placed.text.box, anchorPoint)};
         leader.width = 0.6 * m_around.factor;
         m_obstacles.addLeader(leader.points[0], leader.points[1], leader.width);
         placed.leader = leader;

@@ -1,4 +1,4 @@
-// Places at the end of a leader: rings around its grip.
+// Places at the end of a leader: rings around its anchorPoint.
 #include "core/figure/choices.h"
 
 #include <algorithm>
@@ -7,13 +7,14 @@
 namespace tailpoint {
 namespace {
 
-/// A led label's place: one of the directions all round its grip, on one of the rings further and further
-/// out. A label in a drag takes any of them, else only a few directions on a few rings: on every other of
-/// these rings those halfway between.
+/// A led label's place: one of the directions all round its anchorPoint, on one of the rings further and
+/// further out. A label in a drag takes any of them, else only a few directions on a few rings: on every
+/// other of these rings those halfway between.
 constexpr int kDirections = kLeaderDirections, kRings = 160, kEachDirection = 32, kEachRing = 8;
 constexpr int kTurns = kDirections / kEachDirection, kSteps = kRings / kEachRing;
-constexpr double kFirstRing = 12, kRingGrowth = 1.02304; ///< points from grip to label, and ring by ring
-constexpr double kAwayCost = 0.03;                       ///< of a point
+constexpr double kFirstRing = 12,
+                 kRingGrowth = 1.02304; ///< points from anchorPoint to label, and ring by ring
+constexpr double kAwayCost = 0.03;      ///< of a point
 const std::array<Point, kDirections> kWays = [] {
     std::array<Point, kDirections> ways;
     for (std::size_t i = 0; i < ways.size(); ++i)
@@ -27,7 +28,7 @@ const std::array<double, kRings> kAways = [] {
     return aways;
 }();
 
-std::size_t gripOf(Rail anchor) {
+std::size_t indexOf(Rail anchor) {
     return anchor == Rail::firstAnchor ? 0 : 1;
 }
 
@@ -56,7 +57,7 @@ Point wayOf(int direction) {
     return kWays[static_cast<std::size_t>(direction)];
 }
 
-/// No other grip is tried for a leader that costs less, and crosses no arrow.
+/// No other anchorPoint is tried for a leader that costs less, and crosses no arrow.
 constexpr double kGoodEnough = 4;
 
 /// In place of the number of strokes that a leader crosses.
@@ -66,17 +67,17 @@ constexpr double kStrokeCrossed = 0.6, kLeaderCrossed = 1.8;
 } // namespace
 
 std::optional<Point> LabelSearch::leaderMiddle(const Place& place) {
-    prepareGrips();
-    if (gripOf(place.rail) >= m_grips.size())
+    prepareAnchors();
+    if (indexOf(place.rail) >= m_anchors.size())
         return std::nullopt;
-    Point grip;
-    return ringed(place, grip);
+    Point anchorPoint;
+    return ringed(place, anchorPoint);
 }
 
 /// A led label that has to move goes to the nearest place around, on its own leader.
 std::optional<ChosenPlace> LabelSearch::moveRoundAnchor(const Place& place) {
-    prepareGrips();
-    if (gripOf(place.rail) >= m_grips.size())
+    prepareAnchors();
+    if (indexOf(place.rail) >= m_anchors.size())
         return std::nullopt;
     constexpr int furthest = 9;
     constexpr double step = 3, kFarSwing = 90; // points; further out it looks for another place
@@ -109,16 +110,18 @@ std::optional<ChosenPlace> LabelSearch::moveRoundAnchor(const Place& place) {
     return best;
 }
 
-void LabelSearch::prepareGrips() {
-    if (m_gripped)
+void LabelSearch::prepareAnchors() {
+    if (m_anchorsKnown)
         return;
-    m_gripped = true;
-    listGrips(m_grips, m_request->anchor);
-    std::erase_if(m_grips, [&](const Grip& grip) { return !m_around->obstacles.isOnSheet(grip.at); });
-    m_turns.reserve(m_grips.size() * kTurns);
-    m_crossed.assign(m_grips.size() * kTurns * kSteps, kUnknown);
-    for (std::size_t grip = 0; grip < m_grips.size(); ++grip) {
-        const Rail anchor = grip == 0 ? Rail::firstAnchor : Rail::secondAnchor;
+    m_anchorsKnown = true;
+    listLeaderAnchors(m_anchors, m_request->anchor);
+    std::erase_if(m_anchors, [&](const LeaderAnchor& anchorPoint) {
+        return !m_around->obstacles.isOnSheet(anchorPoint.at);
+    });
+    m_turns.reserve(m_anchors.size() * kTurns);
+    m_crossed.assign(m_anchors.size() * kTurns * kSteps, kUnknown);
+    for (std::size_t anchorPoint = 0; anchorPoint < m_anchors.size(); ++anchorPoint) {
+        const Rail anchor = anchorPoint == 0 ? Rail::firstAnchor : Rail::secondAnchor;
         for (int turn = 0; turn < kTurns; ++turn) {
             const int direction = turn * kEachDirection, further = direction + kEachDirection / 2;
             const Point way = wayOf(direction), onward = wayOf(further);
@@ -139,48 +142,48 @@ void LabelSearch::prepareGrips() {
 signed char& LabelSearch::crossedAt(const Place& place) {
     if (isCoarse(place)) {
         const std::size_t ring =
-            gripOf(place.rail) * kSteps + static_cast<std::size_t>(place.ring / kEachRing);
+            indexOf(place.rail) * kSteps + static_cast<std::size_t>(place.ring / kEachRing);
         return m_crossed[ring * kTurns + static_cast<std::size_t>(directionOf(place) / kEachDirection)];
     }
     m_crossedFine = kUnknown;
     return m_crossedFine;
 }
 
-/// Places around the thing: rings of directions, further and further out, for each grip.
-Point LabelSearch::ringed(const Place& place, Point& grip) const {
+/// Places around the thing: rings of directions, further and further out, for each anchorPoint.
+Point LabelSearch::ringed(const Place& place, Point& anchorPoint) const {
     const Point unit = wayOf(directionOf(place));
-    grip = m_grips[gripOf(place.rail)].at;
+    anchorPoint = m_anchors[indexOf(place.rail)].at;
     const double away = kAways[static_cast<std::size_t>(place.ring)] * m_around->factor;
-    return grip + (away + reach(m_extent.width, m_extent.height, unit)) * unit;
+    return anchorPoint + (away + reach(m_extent.width, m_extent.height, unit)) * unit;
 }
 
 /// Outward, but not so that the leader seems to lengthen the arrow.
 double LabelSearch::costOfTurn(Rail anchor, int direction) const {
-    const std::size_t grip = gripOf(anchor);
-    const double ahead = dot(wayOf(direction), m_grips[grip].outward);
-    return 0.2 * static_cast<double>(grip) + 0.6 * (1 - ahead) + (!m_angle && ahead > 0.97 ? 1 : 0);
+    const std::size_t anchorPoint = indexOf(anchor);
+    const double ahead = dot(wayOf(direction), m_anchors[anchorPoint].outward);
+    return 0.2 * static_cast<double>(anchorPoint) + 0.6 * (1 - ahead) + (!m_angle && ahead > 0.97 ? 1 : 0);
 }
 
 /// Do strokes and texts leave room there for the label and its leader?
-bool LabelSearch::isRingClear(signed char& crossed, const Box& box, Point grip) const {
+bool LabelSearch::isRingClear(signed char& crossed, const Box& box, Point anchorPoint) const {
     if (crossed == kUnknown)
         crossed = m_around->obstacles.isClear(grown(box, kLeastClearance * m_around->factor)) &&
-                          !m_around->obstacles.crossesText(grip, rimOf(box, grip))
+                          !m_around->obstacles.crossesText(anchorPoint, rimOf(box, anchorPoint))
                       ? kNotCounted
                       : kNotClear;
     return crossed != kNotClear;
 }
 
 LabelSearch::LeaderCandidate LabelSearch::leaderCandidate(const Place& place) const {
-    Point grip;
-    const Point middle = ringed(place, grip);
-    return leaderCandidate(place, grip, middle);
+    Point anchorPoint;
+    const Point middle = ringed(place, anchorPoint);
+    return leaderCandidate(place, anchorPoint, middle);
 }
 
-LabelSearch::LeaderCandidate LabelSearch::leaderCandidate(const Place& place, Point grip,
+LabelSearch::LeaderCandidate LabelSearch::leaderCandidate(const Place& place, Point anchorPoint,
                                                           Point middle) const {
     const Box box = boxAt(middle, 0);
-    return {place, grip, middle, rimOf(box, grip), box};
+    return {place, anchorPoint, middle, rimOf(box, anchorPoint), box};
 }
 
 /// At that place of the rings, if it is free and costs less than `most`. `cost`: of its ring and direction.
@@ -191,7 +194,7 @@ std::optional<ChosenPlace> LabelSearch::onLeaderAt(const Place& place, double co
         return std::nullopt;
     const LeaderCandidate candidate = leaderCandidate(place);
     const std::vector<Edges>& labels = m_around->obstacles.labels();
-    if (labelCrossed(labels, candidate.grip, candidate.rim) ||
+    if (labelCrossed(labels, candidate.anchorPoint, candidate.rim) ||
         !m_around->obstacles.isVacant(labels, boxAt(candidate.middle, kLeastClearance)))
         return std::nullopt;
     return choiceAt(candidate, crossed, cost + costOfWay(candidate.middle, was), most);
@@ -201,16 +204,16 @@ std::optional<ChosenPlace> LabelSearch::onLeaderAt(const Place& place, double co
 std::optional<ChosenPlace> LabelSearch::choiceAt(const LeaderCandidate& candidate, signed char& crossed,
                                                  double cost, double most) const {
     const Obstacles& obstacles = m_around->obstacles;
-    if (cost >= most || !isRingClear(crossed, candidate.box, candidate.grip))
+    if (cost >= most || !isRingClear(crossed, candidate.box, candidate.anchorPoint))
         return std::nullopt;
-    const Point from = candidate.grip + 0.08 * (candidate.rim - candidate.grip);
+    const Point from = candidate.anchorPoint + 0.08 * (candidate.rim - candidate.anchorPoint);
     cost += kLeaderCrossed * obstacles.leadersCrossed(from, candidate.rim);
     if (cost < most && crossed == kNotCounted)
         crossed = static_cast<signed char>(std::min(obstacles.strokesCrossed(from, candidate.rim), 100));
     cost += kStrokeCrossed * std::max<int>(crossed, 0);
-    return cost < most
-               ? std::optional(ChosenPlace{candidate.middle, candidate.place, cost, candidate.grip, crossed})
-               : std::nullopt;
+    return cost < most ? std::optional(ChosenPlace{candidate.middle, candidate.place, cost,
+                                                   candidate.anchorPoint, crossed})
+                       : std::nullopt;
 }
 
 /// Further out in the same direction leaders turn steadily, and grow. So where this one runs into that label,
@@ -218,14 +221,15 @@ std::optional<ChosenPlace> LabelSearch::choiceAt(const LeaderCandidate& candidat
 bool LabelSearch::isShutBy(const Edges& label, const Turn& turn, std::size_t odd,
                            const LeaderCandidate& candidate) const {
     const double furthest = kAways[(kSteps - 2 + odd) * kEachRing] * m_around->factor;
-    const Box last = boxAt(candidate.grip + (furthest + turn.reach[odd]) * turn.way[odd], 0);
-    const Point way = candidate.rim - candidate.grip, lastWay = rimOf(last, candidate.grip) - candidate.grip;
+    const Box last = boxAt(candidate.anchorPoint + (furthest + turn.reach[odd]) * turn.way[odd], 0);
+    const Point way = candidate.rim - candidate.anchorPoint,
+                lastWay = rimOf(last, candidate.anchorPoint) - candidate.anchorPoint;
     const double part = std::sqrt(dot(way, way) / std::max(dot(lastWay, lastWay), 1e-9));
-    return label.crossedBy(candidate.grip, candidate.grip + part * lastWay);
+    return label.crossedBy(candidate.anchorPoint, candidate.anchorPoint + part * lastWay);
 }
 
 std::optional<ChosenPlace> LabelSearch::bestOnLeader(const std::optional<Point>& was) {
-    prepareGrips();
+    prepareAnchors();
     std::optional<ChosenPlace> best;
     const auto isGood = [](const ChosenPlace& choice) {
         return choice.cost < kGoodEnough && choice.crossed < kArrowWeight;
@@ -235,23 +239,23 @@ std::optional<ChosenPlace> LabelSearch::bestOnLeader(const std::optional<Point>&
     return best;
 }
 
-/// The labels that can be in the way to each quarter of the sheet about a grip.
-void LabelSearch::gatherQuarters(Point grip) {
+/// The labels that can be in the way to each quarter of the sheet about a anchorPoint.
+void LabelSearch::gatherQuarters(Point anchorPoint) {
     const double bestBesideFeature = 2 + kLeastClearance * m_around->factor, far = 1e5;
-    const double left = grip.x - m_extent.width / 2 - bestBesideFeature,
-                 right = grip.x + m_extent.width / 2 + bestBesideFeature;
-    const double top = grip.y - m_extent.height / 2 - bestBesideFeature,
-                 bottom = grip.y + m_extent.height / 2 + bestBesideFeature;
+    const double left = anchorPoint.x - m_extent.width / 2 - bestBesideFeature,
+                 right = anchorPoint.x + m_extent.width / 2 + bestBesideFeature;
+    const double top = anchorPoint.y - m_extent.height / 2 - bestBesideFeature,
+                 bottom = anchorPoint.y + m_extent.height / 2 + bestBesideFeature;
     for (std::size_t quarter = 0; quarter < m_quarters.size(); ++quarter)
         m_around->obstacles.listLabels(
             {quarter % 2 ? right - far : left, quarter < 2 ? top : bottom - far, far, far},
             m_quarters[quarter]);
 }
 
-/// From one grip; `first` of its turns.
+/// From one anchorPoint; `first` of its turns.
 void LabelSearch::searchRoundAnchor(std::size_t first, const std::optional<Point>& was,
                                     std::optional<ChosenPlace>& best) {
-    gatherQuarters(m_grips[first / kTurns].at);
+    gatherQuarters(m_anchors[first / kTurns].at);
     for (std::size_t i = first; i < first + kTurns; ++i)
         for (const std::size_t odd : {0U, 1U})
             searchAlongDirection(m_turns[i], odd, &m_crossed[first * kSteps + m_turns[i].turn], was, best);
@@ -261,7 +265,7 @@ void LabelSearch::searchRoundAnchor(std::size_t first, const std::optional<Point
 void LabelSearch::searchAlongDirection(const Turn& turn, std::size_t odd, signed char* crossed,
                                        const std::optional<Point>& was, std::optional<ChosenPlace>& best) {
     const Obstacles& obstacles = m_around->obstacles;
-    const Point grip = m_grips[gripOf(turn.anchor)].at, way = turn.way[odd];
+    const Point anchorPoint = m_anchors[indexOf(turn.anchor)].at, way = turn.way[odd];
     const std::vector<Edges>& near = m_quarters[(way.x < 0 ? 1U : 0U) + (way.y < 0 ? 2U : 0U)];
     for (std::size_t step = odd; step < kSteps; step += 2) {
         const int ring = static_cast<int>(step) * kEachRing;
@@ -273,11 +277,11 @@ void LabelSearch::searchAlongDirection(const Turn& turn, std::size_t odd, signed
             continue;
         const double away = kAways[static_cast<std::size_t>(ring)] * m_around->factor;
         const LeaderCandidate candidate = leaderCandidate(
-            placeAt(turn.anchor, ring, static_cast<int>(turn.turn) * kEachDirection + shiftOf(ring)), grip,
-            grip + (away + turn.reach[odd]) * way);
+            placeAt(turn.anchor, ring, static_cast<int>(turn.turn) * kEachDirection + shiftOf(ring)),
+            anchorPoint, anchorPoint + (away + turn.reach[odd]) * way);
         if (obstacles.hasLeft(candidate.box, way))
             return;
-        if (const Edges* label = labelCrossed(near, candidate.grip, candidate.rim)) {
+        if (const Edges* label = labelCrossed(near, candidate.anchorPoint, candidate.rim)) {
             if (isShutBy(*label, turn, odd, candidate))
                 return;
         } else if (obstacles.isVacant(near, boxAt(candidate.middle, kLeastClearance))) {

@@ -139,7 +139,7 @@ void listSlides(std::vector<Candidate>& places, const Anchoring& anchor, const E
     }
 }
 
-void listGrips(std::vector<Grip>& grips, const Anchoring& anchor) {
+void listLeaderAnchors(std::vector<LeaderAnchor>& grips, const Anchoring& anchor) {
     grips.clear();
     if (const auto* shaft = std::get_if<Shaft>(&anchor)) {
         const Point along = shaft->tip - shaft->tail, unit = unitFrom(shaft->tail, shaft->tip);

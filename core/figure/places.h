@@ -62,10 +62,10 @@ void listSlides(std::vector<Candidate>& places, const Anchoring& anchor, const E
                 const Place& place);
 
 /// Where a leader may take hold, and the way that leads out of the drawing there (zero where none does).
-struct Grip {
+struct LeaderAnchor {
     Point at, outward;
 };
-void listGrips(std::vector<Grip>& grips, const Anchoring& anchor); ///< best first
+void listLeaderAnchors(std::vector<LeaderAnchor>& grips, const Anchoring& anchor); ///< best first
 
 /// Least distance from the corner, along the bisector, at which the text lies between two rays `half` degrees
 /// to either side of it; 0 for half turns and more.
