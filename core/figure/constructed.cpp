@@ -171,7 +171,7 @@ std::string givenPart(const Drawing& d, int vector) {
 }
 
 /// Where there is no answer no arrow carries what is given of the vector: the name of its locus does.
-void askForLocus(Drawing& d, Anchoring where, int vector, Runs name) {
+void askForLocus(Drawing& d, Feature where, int vector, Runs name) {
     Runs full = name;
     const bool waits = !d.answered() && d.options.values;
     if (waits)

@@ -58,7 +58,7 @@ Group& Drawing::add(Role role, std::string id, std::string title, int vector) {
     return group;
 }
 
-LabelRequest& Drawing::ask(Anchoring anchor, Role ink, double size, Runs full, Runs abbreviation) {
+LabelRequest& Drawing::ask(Feature anchor, Role ink, double size, Runs full, Runs abbreviation) {
     LabelRequest request;
     request.group = figure.list.groups.size() - 1;
     request.id = figure.list.groups.back().id;

@@ -17,7 +17,7 @@ namespace tailpoint {
 struct LabelRequest {
     std::size_t group = 0; ///< index into DisplayList::groups
     std::string id;
-    Anchoring anchor;
+    Feature anchor;
     Role ink = Role::label;
     double size = 12;
     std::vector<Run> full,
@@ -44,11 +44,11 @@ std::vector<std::optional<Placed>> placeLabels(const std::vector<LabelRequest>& 
                                                const Placement& previous, double factor);
 
 /// Middle of what a label belongs to: of a shaft or an arc, a point itself.
-Point homeOf(const Anchoring& anchor);
+Point homeOf(const Feature& anchor);
 
 /// Cuts what a label belongs to down to the part that is seen on the sheet and bestBesideFeature `covers`
 /// (title block, note). False: next to nothing is seen, and there is no label.
-bool keepSeen(Anchoring& anchor, const Box& sheet, std::span<const Box> covers, double factor);
+bool keepSeen(Feature& anchor, const Box& sheet, std::span<const Box> covers, double factor);
 
 /// A text whose measured box has its middle here.
 Text textAround(Point middle, const std::vector<Run>& runs, Role ink, double size, const Extent& extent);

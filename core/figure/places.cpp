@@ -47,7 +47,7 @@ void listLineEnd(std::vector<Candidate>& places, const LineEnd& end, const Exten
 }
 
 /// Texts at an arc, at a point and at a line's end stand a little nearer than at a shaft.
-double gapAt(const Anchoring& anchor, double gap) {
+double gapAt(const Feature& anchor, double gap) {
     return std::holds_alternative<Shaft>(anchor) ? gap
                                                  : (std::holds_alternative<Spot>(anchor) ? 0.6 : 0.9) * gap;
 }
@@ -69,7 +69,7 @@ void sortByCost(std::vector<Candidate>& places) {
 
 } // namespace
 
-void listPlaces(std::vector<Candidate>& places, const Anchoring& anchor, const Extent& text, double wanted) {
+void listPlaces(std::vector<Candidate>& places, const Feature& anchor, const Extent& text, double wanted) {
     const double gap = gapAt(anchor, wanted);
     places.clear();
     places.reserve(kUsualPlaces);
@@ -84,7 +84,7 @@ void listPlaces(std::vector<Candidate>& places, const Anchoring& anchor, const E
     sortByCost(places);
 }
 
-double listFirstPlaces(std::vector<Candidate>& places, const Anchoring& anchor, const Extent& text,
+double listFirstPlaces(std::vector<Candidate>& places, const Feature& anchor, const Extent& text,
                        double wanted) {
     const auto* shaft = std::get_if<Shaft>(&anchor);
     const auto* sector = std::get_if<Sector>(&anchor);
@@ -100,7 +100,7 @@ double listFirstPlaces(std::vector<Candidate>& places, const Anchoring& anchor, 
     return rest;
 }
 
-std::optional<Point> placeOf(const Anchoring& anchor, const Extent& text, double wanted, const Place& place) {
+std::optional<Point> placeOf(const Feature& anchor, const Extent& text, double wanted, const Place& place) {
     const double gap = gapAt(anchor, wanted);
     if (const auto* shaft = std::get_if<Shaft>(&anchor))
         return besideShaft(*shaft, text, gap, place);
@@ -115,7 +115,7 @@ std::optional<Point> placeOf(const Anchoring& anchor, const Extent& text, double
                : std::nullopt;
 }
 
-void listSlides(std::vector<Candidate>& places, const Anchoring& anchor, const Extent& text, double wanted,
+void listSlides(std::vector<Candidate>& places, const Feature& anchor, const Extent& text, double wanted,
                 const Place& place) {
     places.clear();
     constexpr double step = 0.4, furthest = 14; // in gaps
@@ -139,7 +139,7 @@ void listSlides(std::vector<Candidate>& places, const Anchoring& anchor, const E
     }
 }
 
-void listLeaderAnchors(std::vector<LeaderAnchor>& grips, const Anchoring& anchor) {
+void listLeaderAnchors(std::vector<LeaderAnchor>& grips, const Feature& anchor) {
     grips.clear();
     if (const auto* shaft = std::get_if<Shaft>(&anchor)) {
         const Point along = shaft->tip - shaft->tail, unit = unitFrom(shaft->tail, shaft->tip);

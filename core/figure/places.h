@@ -38,7 +38,7 @@ struct Spot {
 struct LineEnd {
     Point from, to;
 };
-using Anchoring = std::variant<Shaft, Sector, Spot, LineEnd>;
+using Feature = std::variant<Shaft, Sector, Spot, LineEnd>;
 
 struct Candidate {
     Point middle;
@@ -51,21 +51,20 @@ struct Extent {
 };
 
 /// Best first. `gap`: wanted distance between the text and its stroke, points.
-void listPlaces(std::vector<Candidate>& places, const Anchoring& anchor, const Extent& text, double gap);
+void listPlaces(std::vector<Candidate>& places, const Feature& anchor, const Extent& text, double gap);
 /// Only those that are best if they are free; the others cost no less than what is returned.
-double listFirstPlaces(std::vector<Candidate>& places, const Anchoring& anchor, const Extent& text,
-                       double gap);
+double listFirstPlaces(std::vector<Candidate>& places, const Feature& anchor, const Extent& text, double gap);
 /// That place as the geometry is now; empty where there is none.
-std::optional<Point> placeOf(const Anchoring& anchor, const Extent& text, double gap, const Place& place);
+std::optional<Point> placeOf(const Feature& anchor, const Extent& text, double gap, const Place& place);
 /// Where a label can slide to from there, nearest first; their cost is not told.
-void listSlides(std::vector<Candidate>& places, const Anchoring& anchor, const Extent& text, double gap,
+void listSlides(std::vector<Candidate>& places, const Feature& anchor, const Extent& text, double gap,
                 const Place& place);
 
 /// Where a leader may take hold, and the way that leads out of the drawing there (zero where none does).
 struct LeaderAnchor {
     Point at, outward;
 };
-void listLeaderAnchors(std::vector<LeaderAnchor>& grips, const Anchoring& anchor); ///< best first
+void listLeaderAnchors(std::vector<LeaderAnchor>& grips, const Feature& anchor); ///< best first
 
 /// Least distance from the corner, along the bisector, at which the text lies between two rays `half` degrees
 /// to either side of it; 0 for half turns and more.
