@@ -82,7 +82,8 @@ double LabelSearch::nearerToOwn(const Box& box, double least) const {
 }
 
 bool LabelSearch::isUncrowded(Point middle) const {
-    return m_around->obstacles.isQuiet(boxAt(middle, kGoodClearance), static_cast<int>(m_request->group));
+    return m_around->obstacles.isClearOfOthers(boxAt(middle, kGoodClearance),
+                                               static_cast<int>(m_request->group));
 }
 
 const LabelSearch::Evaluation& LabelSearch::evaluate(std::size_t i) {
@@ -91,7 +92,7 @@ const LabelSearch::Evaluation& LabelSearch::evaluate(std::size_t i) {
         return v;
     const Candidate& place = m_places[i];
     v.known = true;
-    v.allowed = m_around->obstacles.isClear(boxAt(place.middle, kLeastClearance)) &&
+    v.allowed = m_around->obstacles.isClearOfStrokes(boxAt(place.middle, kLeastClearance)) &&
                 isInWedge(boxAt(place.middle, 0)) && isAtOwnArc(boxAt(place.middle, 0));
     const double least = m_request->optional ? kLeastNearerIfOptional : kLeastNearerToOwn;
     const double nearer =
@@ -136,7 +137,8 @@ std::optional<ChosenPlace> LabelSearch::bestCandidate(const std::optional<Point>
         if (best && place.cost >= best->cost)
             break; // they come in the order of their cost
         if ((m_evaluations[i].known && !m_evaluations[i].allowed) ||
-            !m_around->obstacles.isVacant(boxAt(place.middle, kLeastClearance)) || !evaluate(i).allowed)
+            !m_around->obstacles.isClearOfLabels(boxAt(place.middle, kLeastClearance)) ||
+            !evaluate(i).allowed)
             continue;
         const double cost = m_evaluations[i].cost + costOfWay(place.middle, was);
         if (!best || cost < best->cost)

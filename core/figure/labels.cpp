@@ -41,7 +41,7 @@ public:
         const LabelRequest& request = m_requests[i];
         LabelSearch& search = full(i);
         const Box box = boxAround(*request.pinned, search.extent().width, search.extent().height);
-        if (!m_obstacles.isRoom(grown(box, kHaloPad)))
+        if (!m_obstacles.isClearOfTexts(grown(box, kHaloPad)))
             return std::nullopt;
         ChosenPlace choice{*request.pinned, {PlaceKind::pinned, {}, 0, 0}, 0, {}};
         const Point rim = rimOf(box, request.home);

@@ -167,7 +167,7 @@ double LabelSearch::costOfTurn(Rail anchor, int direction) const {
 /// Do strokes and texts leave room there for the label and its leader?
 bool LabelSearch::isRingClear(signed char& crossed, const Box& box, Point anchorPoint) const {
     if (crossed == kUnknown)
-        crossed = m_around->obstacles.isClear(grown(box, kLeastClearance * m_around->factor)) &&
+        crossed = m_around->obstacles.isClearOfStrokes(grown(box, kLeastClearance * m_around->factor)) &&
                           !m_around->obstacles.crossesText(anchorPoint, rimOf(box, anchorPoint))
                       ? kNotCounted
                       : kNotClear;
@@ -195,7 +195,7 @@ std::optional<ChosenPlace> LabelSearch::onLeaderAt(const Place& place, double co
     const LeaderCandidate candidate = leaderCandidate(place);
     const std::vector<Edges>& labels = m_around->obstacles.labels();
     if (labelCrossed(labels, candidate.anchorPoint, candidate.rim) ||
-        !m_around->obstacles.isVacant(labels, boxAt(candidate.middle, kLeastClearance)))
+        !m_around->obstacles.isClearOfLabels(labels, boxAt(candidate.middle, kLeastClearance)))
         return std::nullopt;
     return choiceAt(candidate, crossed, cost + costOfWay(candidate.middle, was), most);
 }
@@ -284,7 +284,7 @@ void LabelSearch::searchAlongDirection(const Turn& turn, std::size_t odd, signed
         if (const Edges* label = labelCrossed(near, candidate.anchorPoint, candidate.rim)) {
             if (isShutBy(*label, turn, odd, candidate))
                 return;
-        } else if (obstacles.isVacant(near, boxAt(candidate.middle, kLeastClearance))) {
+        } else if (obstacles.isClearOfLabels(near, boxAt(candidate.middle, kLeastClearance))) {
             if (auto choice = choiceAt(candidate, there, cost + costOfWay(candidate.middle, was),
                                        best ? best->cost : 1e9))
                 best = choice;

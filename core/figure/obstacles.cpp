@@ -129,7 +129,7 @@ void Obstacles::settle() {
         m_members[next[cell]++] = stroke;
 }
 
-bool Obstacles::isRoom(const Box& box) const {
+bool Obstacles::isClearOfTexts(const Box& box) const {
     return inside(box, m_room) &&
            std::none_of(m_texts.begin(), m_texts.end(),
                         [&](const Box& text) { return overlap(box, text); }) &&
@@ -137,7 +137,7 @@ bool Obstacles::isRoom(const Box& box) const {
                         [&](const Edges& label) { return label.overlaps(box); });
 }
 
-bool Obstacles::isQuiet(const Box& box, int owner) const {
+bool Obstacles::isClearOfOthers(const Box& box, int owner) const {
     return !touchesStroke(box, owner);
 }
 
