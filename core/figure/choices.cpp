@@ -11,8 +11,8 @@ constexpr double kAmbiguousCost = 0.8;    ///< at another angle, at another arro
 /// Points: so much nearer to another arrow than to its own a label needs a leader; and less near than so much
 /// a name is left out that may be.
 constexpr double kLeastNearerToOwn = -1, kLeastNearerIfOptional = 0.5;
-constexpr double kNearOther = 14; ///< points from its arc
-constexpr double kWayCost = 0.02; ///< of a point's way from the place that it had, while dragging
+constexpr double kNearOther = 14;          ///< points from its arc
+constexpr double kDisplacementCost = 0.02; ///< of a point's way from the place that it had, while dragging
 
 /// Told quickly, by its whole circle: can the box be nearer to the arc than this?
 bool canBeNearer(const Sector& arc, const Box& box, double distance) {
@@ -111,26 +111,26 @@ const LabelSearch::Evaluation& LabelSearch::evaluate(std::size_t i) {
     return v;
 }
 
-double LabelSearch::costOfWay(Point middle, const std::optional<Point>& was) const {
-    return was ? kWayCost * length(middle - *was) / m_around->factor : 0;
+double LabelSearch::displacementCost(Point middle, const std::optional<Point>& previousMiddle) const {
+    return previousMiddle ? kDisplacementCost * length(middle - *previousMiddle) / m_around->factor : 0;
 }
 
-std::optional<ChosenPlace> LabelSearch::bestBesideFeature(const std::optional<Point>& was) {
+std::optional<ChosenPlace> LabelSearch::bestBesideFeature(const std::optional<Point>& previousMiddle) {
     if (m_generated == Generated::none) {
         m_restFrom = listFirstPlaces(m_places, m_request->anchor, m_extent, kLabelOffset * m_around->factor);
         m_evaluations.assign(m_places.size(), {});
         m_generated = Generated::first;
     }
-    auto best = bestCandidate(was);
+    auto best = bestCandidate(previousMiddle);
     if (m_generated == Generated::all || (best && best->cost <= m_restFrom))
         return best;
     listPlaces(m_places, m_request->anchor, m_extent, kLabelOffset * m_around->factor);
     m_evaluations.assign(m_places.size(), {});
     m_generated = Generated::all;
-    return bestCandidate(was);
+    return bestCandidate(previousMiddle);
 }
 
-std::optional<ChosenPlace> LabelSearch::bestCandidate(const std::optional<Point>& was) {
+std::optional<ChosenPlace> LabelSearch::bestCandidate(const std::optional<Point>& previousMiddle) {
     std::optional<ChosenPlace> best;
     for (std::size_t i = 0; i < m_places.size(); ++i) {
         const Candidate& place = m_places[i];
@@ -140,7 +140,7 @@ std::optional<ChosenPlace> LabelSearch::bestCandidate(const std::optional<Point>
             !m_around->obstacles.isClearOfLabels(boxAt(place.middle, kLeastClearance)) ||
             !evaluate(i).allowed)
             continue;
-        const double cost = m_evaluations[i].cost + costOfWay(place.middle, was);
+        const double cost = m_evaluations[i].cost + displacementCost(place.middle, previousMiddle);
         if (!best || cost < best->cost)
             best = ChosenPlace{place.middle, place.place, cost, {}};
     }

@@ -39,10 +39,10 @@ public:
     std::optional<Point> middleOf(const Place& place);
     std::optional<ChosenPlace> keep(const Place& place);  ///< that very place, if it is free
     std::optional<ChosenPlace> slide(const Place& place); ///< the nearest free one on its rail
-    /// The best ones bestBesideFeature the thing, and led to it. `was`: while dragging a label goes as near
-    /// as it can to where it was.
-    std::optional<ChosenPlace> bestBesideFeature(const std::optional<Point>& was);
-    std::optional<ChosenPlace> bestOnLeader(const std::optional<Point>& was);
+    /// The best ones bestBesideFeature the thing, and led to it. `previousMiddle`: while dragging a label
+    /// goes as near as it can to where it was.
+    std::optional<ChosenPlace> bestBesideFeature(const std::optional<Point>& previousMiddle);
+    std::optional<ChosenPlace> bestOnLeader(const std::optional<Point>& previousMiddle);
 
 private:
     struct Evaluation {
@@ -73,7 +73,7 @@ private:
     bool isUncrowded(Point middle) const;
     double nearerToOwn(const Box& box, double least) const;
     const Evaluation& evaluate(std::size_t place);
-    double costOfWay(Point middle, const std::optional<Point>& was) const;
+    double displacementCost(Point middle, const std::optional<Point>& previousMiddle) const;
     void prepareAnchors();
     Point ringed(const Place& place, Point& anchorPoint) const;
     double costOfTurn(Rail anchor, int direction) const;
@@ -81,8 +81,8 @@ private:
     signed char& crossedAt(const Place& place);
     std::optional<Point> leaderMiddle(const Place& place);
     std::optional<ChosenPlace> moveRoundAnchor(const Place& place);
-    std::optional<ChosenPlace> onLeaderAt(const Place& place, double cost, const std::optional<Point>& was,
-                                          double most);
+    std::optional<ChosenPlace> onLeaderAt(const Place& place, double cost,
+                                          const std::optional<Point>& previousMiddle, double most);
     LeaderCandidate leaderCandidate(const Place& place) const;
     LeaderCandidate leaderCandidate(const Place& place, Point anchorPoint, Point middle) const;
     std::optional<ChosenPlace> choiceAt(const LeaderCandidate& candidate, signed char& crossed, double cost,
@@ -90,11 +90,11 @@ private:
     bool isShutBy(const Edges& label, const Turn& turn, std::size_t odd,
                   const LeaderCandidate& candidate) const;
     void gatherQuarters(Point anchorPoint);
-    void searchRoundAnchor(std::size_t first, const std::optional<Point>& was,
+    void searchRoundAnchor(std::size_t first, const std::optional<Point>& previousMiddle,
                            std::optional<ChosenPlace>& best);
     void searchAlongDirection(const Turn& turn, std::size_t odd, signed char* crossed,
-                              const std::optional<Point>& was, std::optional<ChosenPlace>& best);
-    std::optional<ChosenPlace> bestCandidate(const std::optional<Point>& was);
+                              const std::optional<Point>& previousMiddle, std::optional<ChosenPlace>& best);
+    std::optional<ChosenPlace> bestCandidate(const std::optional<Point>& previousMiddle);
 
     const LabelRequest* m_request;
     const std::vector<Run>* m_runs;

@@ -121,10 +121,10 @@ private:
     }
 
     std::optional<Placed> choose(const LabelRequest& request, LabelSearch& search,
-                                 const std::optional<Point>& was) {
-        auto choice = search.bestBesideFeature(was);
+                                 const std::optional<Point>& previousMiddle) {
+        auto choice = search.bestBesideFeature(previousMiddle);
         if (!choice && !request.optional)
-            choice = search.bestOnLeader(was);
+            choice = search.bestOnLeader(previousMiddle);
         return choice ? std::optional(finish(request, search, *choice)) : std::nullopt;
     }
 

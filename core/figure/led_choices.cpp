@@ -188,7 +188,7 @@ LabelSearch::LeaderCandidate LabelSearch::leaderCandidate(const Place& place, Po
 
 /// At that place of the rings, if it is free and costs less than `most`. `cost`: of its ring and direction.
 std::optional<ChosenPlace> LabelSearch::onLeaderAt(const Place& place, double cost,
-                                                   const std::optional<Point>& was, double most) {
+                                                   const std::optional<Point>& previousMiddle, double most) {
     signed char& crossed = crossedAt(place);
     if (crossed == kNotClear)
         return std::nullopt;
@@ -197,7 +197,7 @@ std::optional<ChosenPlace> LabelSearch::onLeaderAt(const Place& place, double co
     if (labelCrossed(labels, candidate.anchorPoint, candidate.rim) ||
         !m_around->obstacles.isClearOfLabels(labels, boxAt(candidate.middle, kLeastClearance)))
         return std::nullopt;
-    return choiceAt(candidate, crossed, cost + costOfWay(candidate.middle, was), most);
+    return choiceAt(candidate, crossed, cost + displacementCost(candidate.middle, previousMiddle), most);
 }
 
 /// The same for one that is known to be clear of labels. In a crowd few get that far.
@@ -228,14 +228,14 @@ bool LabelSearch::isShutBy(const Edges& label, const Turn& turn, std::size_t odd
     return label.crossedBy(candidate.anchorPoint, candidate.anchorPoint + part * lastWay);
 }
 
-std::optional<ChosenPlace> LabelSearch::bestOnLeader(const std::optional<Point>& was) {
+std::optional<ChosenPlace> LabelSearch::bestOnLeader(const std::optional<Point>& previousMiddle) {
     prepareAnchors();
     std::optional<ChosenPlace> best;
     const auto isGood = [](const ChosenPlace& choice) {
         return choice.cost < kGoodEnough && choice.crossed < kArrowWeight;
     };
     for (std::size_t first = 0; first < m_turns.size() && !(best && isGood(*best)); first += kTurns)
-        searchRoundAnchor(first, was, best);
+        searchRoundAnchor(first, previousMiddle, best);
     return best;
 }
 
@@ -253,17 +253,19 @@ void LabelSearch::gatherQuarters(Point anchorPoint) {
 }
 
 /// From one anchorPoint; `first` of its turns.
-void LabelSearch::searchRoundAnchor(std::size_t first, const std::optional<Point>& was,
+void LabelSearch::searchRoundAnchor(std::size_t first, const std::optional<Point>& previousMiddle,
                                     std::optional<ChosenPlace>& best) {
     gatherQuarters(m_anchors[first / kTurns].at);
     for (std::size_t i = first; i < first + kTurns; ++i)
         for (const std::size_t odd : {0U, 1U})
-            searchAlongDirection(m_turns[i], odd, &m_crossed[first * kSteps + m_turns[i].turn], was, best);
+            searchAlongDirection(m_turns[i], odd, &m_crossed[first * kSteps + m_turns[i].turn],
+                                 previousMiddle, best);
 }
 
 /// On one way out, on even or on odd rings. `crossed`: of the first ring of all.
 void LabelSearch::searchAlongDirection(const Turn& turn, std::size_t odd, signed char* crossed,
-                                       const std::optional<Point>& was, std::optional<ChosenPlace>& best) {
+                                       const std::optional<Point>& previousMiddle,
+                                       std::optional<ChosenPlace>& best) {
     const Obstacles& obstacles = m_around->obstacles;
     const Point anchorPoint = m_anchors[indexOf(turn.anchor)].at, way = turn.way[odd];
     const std::vector<Edges>& near = m_quarters[(way.x < 0 ? 1U : 0U) + (way.y < 0 ? 2U : 0U)];
@@ -285,8 +287,9 @@ void LabelSearch::searchAlongDirection(const Turn& turn, std::size_t odd, signed
             if (isShutBy(*label, turn, odd, candidate))
                 return;
         } else if (obstacles.isClearOfLabels(near, boxAt(candidate.middle, kLeastClearance))) {
-            if (auto choice = choiceAt(candidate, there, cost + costOfWay(candidate.middle, was),
-                                       best ? best->cost : 1e9))
+            if (auto choice =
+                    choiceAt(candidate, there, cost + displacementCost(candidate.middle, previousMiddle),
+                             best ? best->cost : 1e9))
                 best = choice;
         }
     }
