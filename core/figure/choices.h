@@ -50,7 +50,7 @@ private:
         double cost = 0;
     };
     enum class Generated { none, first, all };
-    struct Turn { ///< a way out from a anchorPoint
+    struct LeaderDirection { ///< a way out from a anchorPoint
         Rail anchor;
         std::size_t turn;           ///< which of the coarse directions
         std::array<double, 2> cost; ///< on even and on odd rings, which lie a little further round
@@ -76,7 +76,7 @@ private:
     double displacementCost(Point middle, const std::optional<Point>& previousMiddle) const;
     void prepareAnchors();
     Point ringed(const Place& place, Point& anchorPoint) const;
-    double costOfTurn(Rail anchor, int direction) const;
+    double costOfDirection(Rail anchor, int direction) const;
     bool isRingClear(signed char& crossed, const Box& box, Point anchorPoint) const;
     signed char& crossedAt(const Place& place);
     std::optional<Point> leaderMiddle(const Place& place);
@@ -87,12 +87,12 @@ private:
     LeaderCandidate leaderCandidate(const Place& place, Point anchorPoint, Point middle) const;
     std::optional<ChosenPlace> choiceAt(const LeaderCandidate& candidate, signed char& crossed, double cost,
                                         double most) const;
-    bool isShutBy(const Edges& label, const Turn& turn, std::size_t odd,
-                  const LeaderCandidate& candidate) const;
+    bool isBlockedBy(const Edges& label, const LeaderDirection& turn, std::size_t odd,
+                     const LeaderCandidate& candidate) const;
     void gatherQuarters(Point anchorPoint);
     void searchRoundAnchor(std::size_t first, const std::optional<Point>& previousMiddle,
                            std::optional<ChosenPlace>& best);
-    void searchAlongDirection(const Turn& turn, std::size_t odd, signed char* crossed,
+    void searchAlongDirection(const LeaderDirection& turn, std::size_t odd, signed char* crossed,
                               const std::optional<Point>& previousMiddle, std::optional<ChosenPlace>& best);
     std::optional<ChosenPlace> bestCandidate(const std::optional<Point>& previousMiddle);
 
@@ -108,7 +108,7 @@ private:
     std::vector<Evaluation> m_evaluations;
     bool m_anchorsKnown = false;
     std::vector<LeaderAnchor> m_anchors;
-    std::vector<Turn> m_turns;
+    std::vector<LeaderDirection> m_directions;
     std::array<std::vector<Edges>, 4>
         m_quarters;                     ///< right and left of the anchorPoint in question, down and up
     std::vector<signed char> m_crossed; ///< by coarse place: strokes crossed; see led_choices.cpp

@@ -9,7 +9,7 @@ namespace {
 constexpr double kFarPin = 40; ///< points from the middle of its thing; a pinned label further off is led
 
 /// What a worse kind of place costs, far above any cost of a place bestBesideFeature its thing.
-constexpr double kLeaderCost = 10, kAbbreviationCost = 100, kLostCost = 1000;
+constexpr double kLeaderCost = 10, kAbbreviationCost = 100, kUnplacedCost = 1000;
 
 class Placer {
 public:
@@ -163,7 +163,7 @@ using Labels = std::vector<std::optional<Placed>>;
 double costOf(const Labels& labels, const std::vector<LabelRequest>& requests) {
     double cost = 0;
     for (std::size_t i = 0; i < labels.size(); ++i)
-        cost += labels[i] ? labels[i]->cost : requests[i].optional ? 1 : kLostCost;
+        cost += labels[i] ? labels[i]->cost : requests[i].optional ? 1 : kUnplacedCost;
     return cost;
 }
 

@@ -92,8 +92,8 @@ std::optional<ChosenPlace> LabelSearch::moveRoundAnchor(const Place& place) {
         if (to < 0 || to >= kRings || (out >= 0 && kAways[static_cast<std::size_t>(to)] > kFarSwing))
             return std::nullopt;
         const int turned = (direction + turn * round + kDirections) % kDirections;
-        return onLeaderAt(placeAt(place.rail, to, turned), costOfAway(to) + costOfTurn(place.rail, turned),
-                          std::nullopt, 1e9);
+        return onLeaderAt(placeAt(place.rail, to, turned),
+                          costOfAway(to) + costOfDirection(place.rail, turned), std::nullopt, 1e9);
     };
     std::optional<ChosenPlace> best;
     const auto consider = [&](int out, int turn) {
@@ -118,23 +118,24 @@ void LabelSearch::prepareAnchors() {
     std::erase_if(m_anchors, [&](const LeaderAnchor& anchorPoint) {
         return !m_around->obstacles.isOnSheet(anchorPoint.at);
     });
-    m_turns.reserve(m_anchors.size() * kTurns);
+    m_directions.reserve(m_anchors.size() * kTurns);
     m_crossed.assign(m_anchors.size() * kTurns * kSteps, kUnknown);
     for (std::size_t anchorPoint = 0; anchorPoint < m_anchors.size(); ++anchorPoint) {
         const Rail anchor = anchorPoint == 0 ? Rail::firstAnchor : Rail::secondAnchor;
         for (int turn = 0; turn < kTurns; ++turn) {
             const int direction = turn * kEachDirection, further = direction + kEachDirection / 2;
             const Point way = wayOf(direction), onward = wayOf(further);
-            m_turns.push_back({anchor,
-                               static_cast<std::size_t>(turn),
-                               {costOfTurn(anchor, direction), costOfTurn(anchor, further)},
-                               {way, onward},
-                               {reach(m_extent.width, m_extent.height, way),
-                                reach(m_extent.width, m_extent.height, onward)}});
+            m_directions.push_back({anchor,
+                                    static_cast<std::size_t>(turn),
+                                    {costOfDirection(anchor, direction), costOfDirection(anchor, further)},
+                                    {way, onward},
+                                    {reach(m_extent.width, m_extent.height, way),
+                                     reach(m_extent.width, m_extent.height, onward)}});
         }
-        std::sort(m_turns.end() - kTurns, m_turns.end(), [](const Turn& a, const Turn& b) {
-            return a.least() < b.least() || (a.least() == b.least() && a.turn < b.turn);
-        });
+        std::sort(m_directions.end() - kTurns, m_directions.end(),
+                  [](const LeaderDirection& a, const LeaderDirection& b) {
+                      return a.least() < b.least() || (a.least() == b.least() && a.turn < b.turn);
+                  });
     }
 }
 
@@ -158,7 +159,7 @@ Point LabelSearch::ringed(const Place& place, Point& anchorPoint) const {
 }
 
 /// Outward, but not so that the leader seems to lengthen the arrow.
-double LabelSearch::costOfTurn(Rail anchor, int direction) const {
+double LabelSearch::costOfDirection(Rail anchor, int direction) const {
     const std::size_t anchorPoint = indexOf(anchor);
     const double ahead = dot(wayOf(direction), m_anchors[anchorPoint].outward);
     return 0.2 * static_cast<double>(anchorPoint) + 0.6 * (1 - ahead) + (!m_angle && ahead > 0.97 ? 1 : 0);
@@ -218,8 +219,8 @@ std::optional<ChosenPlace> LabelSearch::choiceAt(const LeaderCandidate& candidat
 
 /// Further out in the same direction leaders turn steadily, and grow. So where this one runs into that label,
 /// and so does as much of the last one, all between them do.
-bool LabelSearch::isShutBy(const Edges& label, const Turn& turn, std::size_t odd,
-                           const LeaderCandidate& candidate) const {
+bool LabelSearch::isBlockedBy(const Edges& label, const LeaderDirection& turn, std::size_t odd,
+                              const LeaderCandidate& candidate) const {
     const double furthest = kAways[(kSteps - 2 + odd) * kEachRing] * m_around->factor;
     const Box last = boxAt(candidate.anchorPoint + (furthest + turn.reach[odd]) * turn.way[odd], 0);
     const Point way = candidate.rim - candidate.anchorPoint,
@@ -234,7 +235,7 @@ std::optional<ChosenPlace> LabelSearch::bestOnLeader(const std::optional<Point>&
     const auto isGood = [](const ChosenPlace& choice) {
         return choice.cost < kGoodEnough && choice.crossed < kArrowWeight;
     };
-    for (std::size_t first = 0; first < m_turns.size() && !(best && isGood(*best)); first += kTurns)
+    for (std::size_t first = 0; first < m_directions.size() && !(best && isGood(*best)); first += kTurns)
         searchRoundAnchor(first, previousMiddle, best);
     return best;
 }
@@ -258,12 +259,12 @@ void LabelSearch::searchRoundAnchor(std::size_t first, const std::optional<Point
     gatherQuarters(m_anchors[first / kTurns].at);
     for (std::size_t i = first; i < first + kTurns; ++i)
         for (const std::size_t odd : {0U, 1U})
-            searchAlongDirection(m_turns[i], odd, &m_crossed[first * kSteps + m_turns[i].turn],
+            searchAlongDirection(m_directions[i], odd, &m_crossed[first * kSteps + m_directions[i].turn],
                                  previousMiddle, best);
 }
 
 /// On one way out, on even or on odd rings. `crossed`: of the first ring of all.
-void LabelSearch::searchAlongDirection(const Turn& turn, std::size_t odd, signed char* crossed,
+void LabelSearch::searchAlongDirection(const LeaderDirection& turn, std::size_t odd, signed char* crossed,
                                        const std::optional<Point>& previousMiddle,
                                        std::optional<ChosenPlace>& best) {
     const Obstacles& obstacles = m_around->obstacles;
@@ -284,7 +285,7 @@ void LabelSearch::searchAlongDirection(const Turn& turn, std::size_t odd, signed
         if (obstacles.hasLeft(candidate.box, way))
             return;
         if (const Edges* label = labelCrossed(near, candidate.anchorPoint, candidate.rim)) {
-            if (isShutBy(*label, turn, odd, candidate))
+            if (isBlockedBy(*label, turn, odd, candidate))
                 return;
         } else if (obstacles.isClearOfLabels(near, boxAt(candidate.middle, kLeastClearance))) {
             if (auto choice =
