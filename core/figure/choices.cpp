@@ -52,7 +52,7 @@ bool LabelSearch::isAtOwnArc(const Box& box) const {
     });
 }
 
-/// It could be taken for another angle's value: at that one's arc, or bestBesideFeature it between that one's
+/// It could be taken for another angle's value: at that one's arc, or beside it between that one's
 /// legs. A wider angle at the same corner is no matter.
 bool LabelSearch::isAmbiguous(Point middle) const {
     const Box spot{middle.x, middle.y, 0, 0};

@@ -39,7 +39,7 @@ public:
     std::optional<Point> middleOf(const Place& place);
     std::optional<ChosenPlace> keep(const Place& place);  ///< that very place, if it is free
     std::optional<ChosenPlace> slide(const Place& place); ///< the nearest free one on its rail
-    /// The best ones bestBesideFeature the thing, and led to it. `previousMiddle`: while dragging a label
+    /// The best ones beside the thing, and led to it. `previousMiddle`: while dragging a label
     /// goes as near as it can to where it was.
     std::optional<ChosenPlace> bestBesideFeature(const std::optional<Point>& previousMiddle);
     std::optional<ChosenPlace> bestOnLeader(const std::optional<Point>& previousMiddle);
@@ -50,7 +50,7 @@ private:
         double cost = 0;
     };
     enum class Generated { none, first, all };
-    struct LeaderDirection { ///< a way out from a anchorPoint
+    struct LeaderDirection { ///< a way out from a anchor
         Rail anchor;
         std::size_t turn;           ///< which of the coarse directions
         std::array<double, 2> cost; ///< on even and on odd rings, which lie a little further round
@@ -109,16 +109,15 @@ private:
     bool m_anchorsKnown = false;
     std::vector<LeaderAnchor> m_anchors;
     std::vector<LeaderDirection> m_directions;
-    std::array<std::vector<Edges>, 4>
-        m_quarters;                     ///< right and left of the anchorPoint in question, down and up
-    std::vector<signed char> m_crossed; ///< by coarse place: strokes crossed; see led_choices.cpp
+    std::array<std::vector<Edges>, 4> m_quarters; ///< right and left of the anchor in question, down and up
+    std::vector<signed char> m_crossed;           ///< by coarse place: strokes crossed; see led_choices.cpp
     signed char m_crossedFine = 0;
 };
 
 /// Is it the label of a force or the sum as an arrow?
 bool isArrow(const LabelRequest& request);
 
-/// End of the leader at the box: the point of its rim nearest to the anchorPoint, a little outside.
+/// End of the leader at the box: the point of its rim nearest to the anchor, a little outside.
 inline Point rimOf(const Box& box, Point anchorPoint) {
     const Box rim = grown(box, 1.6);
     return {std::clamp(anchorPoint.x, rim.left, rim.right()),

@@ -1,4 +1,4 @@
-#include "core/figure/search.h"
+#include "core/figure/choices.h"
 
 #include <algorithm>
 #include <numeric>
@@ -8,7 +8,7 @@ namespace {
 
 constexpr double kFarPin = 40; ///< points from the middle of its thing; a pinned label further off is led
 
-/// What a worse kind of place costs, far above any cost of a place bestBesideFeature its thing.
+/// What a worse kind of place costs, far above any cost of a place beside its thing.
 constexpr double kLeaderCost = 10, kAbbreviationCost = 100, kUnplacedCost = 1000;
 
 class Placer {
@@ -62,7 +62,7 @@ public:
         return placed;
     }
 
-    /// The letter alone, bestBesideFeature its thing or led to it.
+    /// The letter alone, beside its thing or led to it.
     std::optional<Placed> placeLetter(std::size_t i, char letter) {
         const std::vector<Run> runs{{std::string(1, letter), false, true}};
         LabelSearch search(m_requests[i], runs, m_around, m_measure);

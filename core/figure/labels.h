@@ -1,6 +1,6 @@
 // Where labels stand. A label is put only where it touches no stroke, no other label and not the sheet's
-// edge. Where its full text finds no such place bestBesideFeature its thing, the rule is, in this order: the
-// full text at the end of a leader line; the short text (the name alone) bestBesideFeature its thing; the
+// edge. Where its full text finds no such place beside its thing, the rule is, in this order: the
+// full text at the end of a leader line; the short text (the name alone) beside its thing; the
 // short text at a leader; a key letter in the same way. What the short text or the letter stands for is told
 // in the key, a small table.
 #pragma once
@@ -46,7 +46,7 @@ std::vector<std::optional<Placed>> placeLabels(const std::vector<LabelRequest>& 
 /// Middle of what a label belongs to: of a shaft or an arc, a point itself.
 Point homeOf(const Feature& anchor);
 
-/// Cuts what a label belongs to down to the part that is seen on the sheet and bestBesideFeature `covers`
+/// Cuts what a label belongs to down to the part that is seen on the sheet and beside `covers`
 /// (title block, note). False: next to nothing is seen, and there is no label.
 bool keepSeen(Feature& anchor, const Box& sheet, std::span<const Box> covers, double factor);
 

@@ -1,4 +1,4 @@
-// Places at the end of a leader: rings around its anchorPoint.
+// Places at the end of a leader: rings around its anchor.
 #include "core/figure/choices.h"
 
 #include <algorithm>
@@ -7,13 +7,13 @@
 namespace tailpoint {
 namespace {
 
-/// A led label's place: one of the directions all round its anchorPoint, on one of the rings further and
+/// A led label's place: one of the directions all round its anchor, on one of the rings further and
 /// further out. A label in a drag takes any of them, else only a few directions on a few rings: on every
 /// other of these rings those halfway between.
 constexpr int kDirections = kLeaderDirections, kRings = 160, kEachDirection = 32, kEachRing = 8;
 constexpr int kTurns = kDirections / kEachDirection, kSteps = kRings / kEachRing;
 constexpr double kFirstRing = 12,
-                 kRingGrowth = 1.02304; ///< points from anchorPoint to label, and ring by ring
+                 kRingGrowth = 1.02304; ///< points from anchor to label, and ring by ring
 constexpr double kAwayCost = 0.03;      ///< of a point
 const std::array<Point, kDirections> kWays = [] {
     std::array<Point, kDirections> ways;
@@ -57,7 +57,7 @@ Point wayOf(int direction) {
     return kWays[static_cast<std::size_t>(direction)];
 }
 
-/// No other anchorPoint is tried for a leader that costs less, and crosses no arrow.
+/// No other anchor is tried for a leader that costs less, and crosses no arrow.
 constexpr double kGoodEnough = 4;
 
 /// In place of the number of strokes that a leader crosses.
@@ -150,7 +150,7 @@ signed char& LabelSearch::crossedAt(const Place& place) {
     return m_crossedFine;
 }
 
-/// Places around the thing: rings of directions, further and further out, for each anchorPoint.
+/// Places around the thing: rings of directions, further and further out, for each anchor.
 Point LabelSearch::ringed(const Place& place, Point& anchorPoint) const {
     const Point unit = wayOf(directionOf(place));
     anchorPoint = m_anchors[indexOf(place.rail)].at;
@@ -240,20 +240,20 @@ std::optional<ChosenPlace> LabelSearch::bestOnLeader(const std::optional<Point>&
     return best;
 }
 
-/// The labels that can be in the way to each quarter of the sheet about a anchorPoint.
+/// The labels that can be in the way to each quarter of the sheet about a anchor.
 void LabelSearch::gatherQuarters(Point anchorPoint) {
-    const double bestBesideFeature = 2 + kLeastClearance * m_around->factor, far = 1e5;
-    const double left = anchorPoint.x - m_extent.width / 2 - bestBesideFeature,
-                 right = anchorPoint.x + m_extent.width / 2 + bestBesideFeature;
-    const double top = anchorPoint.y - m_extent.height / 2 - bestBesideFeature,
-                 bottom = anchorPoint.y + m_extent.height / 2 + bestBesideFeature;
+    const double beside = 2 + kLeastClearance * m_around->factor, far = 1e5;
+    const double left = anchorPoint.x - m_extent.width / 2 - beside,
+                 right = anchorPoint.x + m_extent.width / 2 + beside;
+    const double top = anchorPoint.y - m_extent.height / 2 - beside,
+                 bottom = anchorPoint.y + m_extent.height / 2 + beside;
     for (std::size_t quarter = 0; quarter < m_quarters.size(); ++quarter)
         m_around->obstacles.listLabels(
             {quarter % 2 ? right - far : left, quarter < 2 ? top : bottom - far, far, far},
             m_quarters[quarter]);
 }
 
-/// From one anchorPoint; `first` of its turns.
+/// From one anchor; `first` of its turns.
 void LabelSearch::searchRoundAnchor(std::size_t first, const std::optional<Point>& previousMiddle,
                                     std::optional<ChosenPlace>& best) {
     gatherQuarters(m_anchors[first / kTurns].at);

@@ -1,4 +1,4 @@
-// The rails along which labels stand: bestBesideFeature a shaft, and along an arc.
+// The rails along which labels stand: beside a shaft, and along an arc.
 #pragma once
 
 #include "core/figure/places.h"

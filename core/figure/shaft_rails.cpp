@@ -1,4 +1,4 @@
-// Rails bestBesideFeature a shaft: near and further off on both sides, and one around the tip.
+// Rails beside a shaft: near and further off on both sides, and one around the tip.
 #include "core/figure/rails.h"
 
 #include <algorithm>
@@ -12,7 +12,7 @@ bool isLeft(Rail rail) {
     return rail == Rail::left || rail == Rail::farLeft || rail == Rail::furthestLeft;
 }
 
-/// What all places bestBesideFeature a shaft have in common.
+/// What all places beside a shaft have in common.
 struct Frame {
     Point tail, unit, off; ///< off: from the shaft's line to the middle of a text on its left
     double size, gap;

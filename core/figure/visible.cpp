@@ -1,4 +1,4 @@
-// What is left of a long stroke on the sheet bestBesideFeature title block and note.
+// What is left of a long stroke on the sheet beside title block and note.
 #include "core/figure/obstacles.h"
 
 #include <algorithm>
@@ -75,7 +75,7 @@ std::vector<std::array<double, 2>> visibleArcs(Point centre, double radius, cons
         const double next = i + 1 < cuts.size() ? cuts[i + 1] : cuts[0] + 360;
         if (next - cuts[i] < 1e-9 || !isSeen((cuts[i] + next) / 2))
             continue;
-        // Neighbouring pieces are one arc: a corner of a box bestBesideFeature the circle cuts nothing.
+        // Neighbouring pieces are one arc: a corner of a box beside the circle cuts nothing.
         if (!arcs.empty() && std::abs(arcs.back()[0] + arcs.back()[1] - cuts[i]) < 1e-9)
             arcs.back()[1] += next - cuts[i];
         else
