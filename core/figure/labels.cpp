@@ -1,4 +1,4 @@
-#include "core/figure/choices.h"
+#include "core/figure/label_search.h"
 
 #include <algorithm>
 #include <numeric>

@@ -7,7 +7,7 @@
 
 #include "core/figure/compose.h"
 #include "core/figure/obstacles.h"
-#include "core/figure/places.h"
+#include "core/figure/label_candidates.h"
 
 #include <optional>
 #include <span>

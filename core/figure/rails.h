@@ -1,7 +1,7 @@
 // The rails along which labels stand: beside a shaft, and along an arc.
 #pragma once
 
-#include "core/figure/places.h"
+#include "core/figure/label_candidates.h"
 
 namespace tailpoint {
 

@@ -1,5 +1,5 @@
 // Places at the end of a leader: rings around its anchor.
-#include "core/figure/choices.h"
+#include "core/figure/label_search.h"
 
 #include <algorithm>
 #include <numbers>

@@ -1,4 +1,4 @@
-#include "core/figure/places.h"
+#include "core/figure/label_candidates.h"
 
 #include "core/figure/rails.h"
 
