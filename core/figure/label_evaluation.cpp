@@ -1,4 +1,6 @@
-#include "core/figure/label_search.h"
+#include "core/figure/label_evaluation.h"
+
+#include "core/figure/leader_rings.h"
 
 #include <algorithm>
 
@@ -14,6 +16,8 @@ constexpr double kLeastNearerToOwn = -1, kLeastNearerIfOptional = 0.5;
 constexpr double kNearOther = 14;          ///< points from its arc
 constexpr double kDisplacementCost = 0.02; ///< of a point's way from the place that it had, while dragging
 
+constexpr double kStrokeCrossed = 0.6, kLeaderCrossed = 1.8;
+
 /// Told quickly, by its whole circle: can the box be nearer to the arc than this?
 bool canBeNearer(const Sector& arc, const Box& box, double distance) {
     const Point middle{box.left + box.width / 2, box.top + box.height / 2};
@@ -27,8 +31,8 @@ bool isArrow(const LabelRequest& request) {
            std::holds_alternative<Shaft>(request.anchor);
 }
 
-LabelSearch::LabelSearch(const LabelRequest& request, const std::vector<Run>& runs,
-                         const Surroundings& around, const TextMeasure& measure)
+LabelEvaluation::LabelEvaluation(const LabelRequest& request, const std::vector<Run>& runs,
+                                 const Surroundings& around, const TextMeasure& measure)
     : m_request(&request), m_runs(&runs), m_around(&around) {
     const TextExtent e = measure.measure(runs, Face::serif, request.size);
     m_extent = {e.width, e.ascent + e.descent, e.ascent};
@@ -38,12 +42,12 @@ LabelSearch::LabelSearch(const LabelRequest& request, const std::vector<Run>& ru
 }
 
 /// Without a leader an angle's value stands between its own legs.
-bool LabelSearch::isInWedge(const Box& box) const {
+bool LabelEvaluation::isInWedge(const Box& box) const {
     return !m_angle || standsBetweenLegs(box, *m_angle);
 }
 
 /// It had better stand at its own arc, too: while dragging it may keep its place when another comes nearer.
-bool LabelSearch::isAtOwnArc(const Box& box) const {
+bool LabelEvaluation::isAtOwnArc(const Box& box) const {
     if (!m_angle)
         return true;
     const double own = gapToArc(box, *m_angle);
@@ -54,7 +58,7 @@ bool LabelSearch::isAtOwnArc(const Box& box) const {
 
 /// It could be taken for another angle's value: at that one's arc, or beside it between that one's
 /// legs. A wider angle at the same corner is no matter.
-bool LabelSearch::isAmbiguous(Point middle) const {
+bool LabelEvaluation::isAmbiguous(Point middle) const {
     const Box spot{middle.x, middle.y, 0, 0};
     return std::any_of(m_around->angles.begin(), m_around->angles.end(), [&](const Sector* other) {
         const bool sameCorner = length(other->centre - m_angle->centre) < 1e-6;
@@ -69,7 +73,7 @@ bool LabelSearch::isAmbiguous(Point middle) const {
 
 /// How much nearer it is to its own arrow than to any other, points; told up to one, and not further down
 /// than `least`.
-double LabelSearch::nearerToOwn(const Box& box, double least) const {
+double LabelEvaluation::nearerToOwn(const Box& box, double least) const {
     const double own = distanceBetween(box, m_shaft->tail, m_shaft->tip);
     double other = own + m_around->factor;
     for (const Shaft* arrow : m_around->arrows) {
@@ -81,16 +85,13 @@ double LabelSearch::nearerToOwn(const Box& box, double least) const {
     return other - own;
 }
 
-bool LabelSearch::isUncrowded(Point middle) const {
+bool LabelEvaluation::isUncrowded(Point middle) const {
     return m_around->obstacles.isClearOfOthers(boxAt(middle, kGoodClearance),
                                                static_cast<int>(m_request->group));
 }
 
-const LabelSearch::Evaluation& LabelSearch::evaluate(std::size_t i) {
-    Evaluation& v = m_evaluations[i];
-    if (v.known)
-        return v;
-    const Candidate& place = m_places[i];
+LabelEvaluation::Evaluation LabelEvaluation::evaluate(const Candidate& place) const {
+    Evaluation v;
     v.known = true;
     v.allowed = m_around->obstacles.isClearOfStrokes(boxAt(place.middle, kLeastClearance)) &&
                 isInWedge(boxAt(place.middle, 0)) && isAtOwnArc(boxAt(place.middle, 0));
@@ -111,68 +112,45 @@ const LabelSearch::Evaluation& LabelSearch::evaluate(std::size_t i) {
     return v;
 }
 
-double LabelSearch::displacementCost(Point middle, const std::optional<Point>& previousMiddle) const {
+double LabelEvaluation::displacementCost(Point middle, const std::optional<Point>& previousMiddle) const {
     return previousMiddle ? kDisplacementCost * length(middle - *previousMiddle) / m_around->factor : 0;
 }
 
-std::optional<ChosenPlace> LabelSearch::bestBesideFeature(const std::optional<Point>& previousMiddle) {
-    if (m_generated == Generated::none) {
-        m_restFrom = listFirstPlaces(m_places, m_request->anchor, m_extent, kLabelOffset * m_around->factor);
-        m_evaluations.assign(m_places.size(), {});
-        m_generated = Generated::first;
-    }
-    auto best = bestCandidate(previousMiddle);
-    if (m_generated == Generated::all || (best && best->cost <= m_restFrom))
-        return best;
-    listPlaces(m_places, m_request->anchor, m_extent, kLabelOffset * m_around->factor);
-    m_evaluations.assign(m_places.size(), {});
-    m_generated = Generated::all;
-    return bestCandidate(previousMiddle);
+/// Outward, but not so that the leader seems to lengthen the arrow.
+double LabelEvaluation::costOfDirection(const LeaderAnchor& anchor, Rail rail, int direction) const {
+    const double ahead = dot(wayOf(direction), anchor.outward);
+    return 0.2 * static_cast<double>(indexOf(rail)) + 0.6 * (1 - ahead) + (!m_angle && ahead > 0.97 ? 1 : 0);
 }
 
-std::optional<ChosenPlace> LabelSearch::bestCandidate(const std::optional<Point>& previousMiddle) {
-    std::optional<ChosenPlace> best;
-    for (std::size_t i = 0; i < m_places.size(); ++i) {
-        const Candidate& place = m_places[i];
-        if (best && place.cost >= best->cost)
-            break; // they come in the order of their cost
-        if ((m_evaluations[i].known && !m_evaluations[i].allowed) ||
-            !m_around->obstacles.isClearOfLabels(boxAt(place.middle, kLeastClearance)) ||
-            !evaluate(i).allowed)
-            continue;
-        const double cost = m_evaluations[i].cost + displacementCost(place.middle, previousMiddle);
-        if (!best || cost < best->cost)
-            best = ChosenPlace{place.middle, place.place, cost, {}};
-    }
-    return best;
+/// Do strokes and texts leave room there for the label and its leader?
+bool LabelEvaluation::isRingClear(signed char& crossed, const Box& box, Point anchorPoint) const {
+    if (crossed == kUnknown)
+        crossed = m_around->obstacles.isClearOfStrokes(grown(box, kLeastClearance * m_around->factor)) &&
+                          !m_around->obstacles.crossesText(anchorPoint, rimOf(box, anchorPoint))
+                      ? kNotCounted
+                      : kNotClear;
+    return crossed != kNotClear;
 }
 
-std::optional<ChosenPlace> LabelSearch::slide(const Place& from) {
-    if (from.kind == PlaceKind::onLeader)
-        return moveRoundAnchor(from);
-    listSlides(m_slides, m_request->anchor, m_extent, kLabelOffset * m_around->factor, from);
-    for (const Candidate& place : m_slides)
-        if (m_around->obstacles.isFree(boxAt(place.middle, kLeastClearance)) &&
-            isInWedge(boxAt(place.middle, 0)))
-            return ChosenPlace{place.middle, place.place, 0, {}};
-    return std::nullopt;
+LabelEvaluation::LeaderCandidate LabelEvaluation::leaderCandidate(const Place& place, Point anchorPoint,
+                                                                  Point middle) const {
+    const Box box = boxAt(middle, 0);
+    return {place, anchorPoint, middle, rimOf(box, anchorPoint), box};
 }
 
-std::optional<Point> LabelSearch::middleOf(const Place& place) {
-    if (place.kind == PlaceKind::onLeader)
-        return leaderMiddle(place);
-    return placeOf(m_request->anchor, m_extent, kLabelOffset * m_around->factor, place);
-}
-
-std::optional<ChosenPlace> LabelSearch::keep(const Place& place) {
-    const auto middle = middleOf(place);
-    if (!middle)
+std::optional<ChosenPlace> LabelEvaluation::choiceAt(const LeaderCandidate& candidate, signed char& crossed,
+                                                     double cost, double most) const {
+    const Obstacles& obstacles = m_around->obstacles;
+    if (cost >= most || !isRingClear(crossed, candidate.box, candidate.anchorPoint))
         return std::nullopt;
-    if (place.kind == PlaceKind::onLeader)
-        return onLeaderAt(place, 0, std::nullopt, 1e9);
-    if (!m_around->obstacles.isFree(boxAt(*middle, kLeastClearance)) || !isInWedge(boxAt(*middle, 0)))
-        return std::nullopt;
-    return ChosenPlace{*middle, place, 0, {}};
+    const Point from = candidate.anchorPoint + 0.08 * (candidate.rim - candidate.anchorPoint);
+    cost += kLeaderCrossed * obstacles.leadersCrossed(from, candidate.rim);
+    if (cost < most && crossed == kNotCounted)
+        crossed = static_cast<signed char>(std::min(obstacles.strokesCrossed(from, candidate.rim), 100));
+    cost += kStrokeCrossed * std::max<int>(crossed, 0);
+    return cost < most ? std::optional(ChosenPlace{candidate.middle, candidate.place, cost,
+                                                   candidate.anchorPoint, crossed})
+                       : std::nullopt;
 }
 
 } // namespace tailpoint

@@ -1,3 +1,4 @@
+// The passes over all labels: which place is taken, in which order, in which round.
 #include "core/figure/label_search.h"
 
 #include <algorithm>
@@ -193,8 +194,63 @@ void addTo(Obstacles& obstacles, const Placed& placed) {
         obstacles.addLeader(placed.leader->points[0], placed.leader->points[1], placed.leader->width);
 }
 
-/// Key letters for those that found no place at all.
-void addLetters(Labels& labels, const std::vector<LabelRequest>& requests, Placer& placer) {
+// The passes, in the order in which they are made.
+
+/// First, those put there by hand.
+void putPinned(Labels& kept, const std::vector<LabelRequest>& requests, Placer& placer) {
+    for (std::size_t i = 0; i < requests.size(); ++i)
+        if (requests[i].pinned)
+            kept[i] = placer.pin(i);
+}
+
+/// In a drag, those whose places are still free.
+void keepPlaces(Labels& kept, Placer& placer) {
+    for (std::size_t i = 0; i < kept.size(); ++i)
+        if (!kept[i])
+            kept[i] = placer.keep(i);
+}
+
+/// In a drag, those that find a free place near their last one.
+void slideAlongRails(Labels& kept, Placer& placer) {
+    for (std::size_t i = 0; i < kept.size(); ++i)
+        if (!kept[i])
+            kept[i] = placer.slide(i);
+}
+
+/// All others, round after round in a better order; what was kept stays.
+Labels bestOfRounds(const Labels& kept, const std::vector<LabelRequest>& requests, Obstacles& obstacles,
+                    Placer& placer) {
+    std::vector<std::size_t> order;
+    for (std::size_t i = 0; i < kept.size(); ++i)
+        if (!kept[i])
+            order.push_back(i);
+    const Obstacles::Mark start = obstacles.mark();
+    Labels best = kept;
+    double least = 1e300;
+    constexpr int most = 4; // rounds; a fifth hardly ever finds more, nor does one after a third in vain
+    for (int round = 0; round < most; ++round) {
+        obstacles.backTo(start);
+        Labels labels = kept;
+        for (const std::size_t i : order)
+            labels[i] = placer.place(i);
+        const double cost = costOf(labels, requests);
+        const auto next = reordered(order, labels, requests);
+        // Leaders alone are worth one more try, names without values and unplaced labels all of them.
+        const bool better = cost < least;
+        if (better) {
+            least = cost;
+            best = std::move(labels);
+        }
+        if (next == order || least < kLeaderCost || (round > 0 && areWhole(best, requests)) ||
+            (round > 1 && !better))
+            break;
+        order = next;
+    }
+    return best;
+}
+
+/// Last, key letters for those that found no place at all.
+void addKeyLetters(Labels& labels, const std::vector<LabelRequest>& requests, Placer& placer) {
     char letter = 'a';
     for (std::size_t i = 0; i < labels.size() && letter <= 'z'; ++i)
         if (!labels[i] && !requests[i].optional)
@@ -220,43 +276,17 @@ Labels placeLabels(const std::vector<LabelRequest>& requests, Obstacles& obstacl
     Placer placer(requests, obstacles, measure, previous, factor);
     const Obstacles::Mark none = obstacles.mark();
     Labels kept(requests.size());
-    std::vector<std::size_t> order;
-    for (std::size_t i = 0; i < requests.size(); ++i)
-        if (requests[i].pinned)
-            kept[i] = placer.pin(i);
-    for (std::size_t i = 0; i < requests.size() && !previous.labels.empty(); ++i)
-        if (!kept[i])
-            kept[i] = placer.keep(i);
-    for (std::size_t i = 0; i < requests.size(); ++i)
-        if (!kept[i] && !(kept[i] = previous.labels.empty() ? std::nullopt : placer.slide(i)))
-            order.push_back(i);
-    const Obstacles::Mark start = obstacles.mark(); // what was kept stays
-    Labels best = kept;
-    double least = 1e300;
-    constexpr int most = 4; // rounds; a fifth hardly ever finds more, nor does one after a third in vain
-    for (int round = 0; round < most; ++round) {
-        obstacles.backTo(start);
-        Labels labels = kept;
-        for (const std::size_t i : order)
-            labels[i] = placer.place(i);
-        const double cost = costOf(labels, requests);
-        const auto next = reordered(order, labels, requests);
-        // Leaders alone are worth one more try, names without values and lost labels all of them.
-        const bool better = cost < least;
-        if (better) {
-            least = cost;
-            best = std::move(labels);
-        }
-        if (next == order || least < kLeaderCost || (round > 0 && areWhole(best, requests)) ||
-            (round > 1 && !better))
-            break;
-        order = next;
+    putPinned(kept, requests, placer);
+    if (!previous.labels.empty()) {
+        keepPlaces(kept, placer);
+        slideAlongRails(kept, placer);
     }
+    Labels best = bestOfRounds(kept, requests, obstacles, placer);
     obstacles.backTo(none);
     for (const auto& placed : best)
         if (placed)
             addTo(obstacles, *placed);
-    addLetters(best, requests, placer);
+    addKeyLetters(best, requests, placer);
     return best;
 }
 

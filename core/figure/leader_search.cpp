@@ -1,5 +1,6 @@
-// Places at the end of a leader: rings around its anchor.
+// The search for a place at the end of a leader, and for the nearest one in a drag.
 #include "core/figure/label_search.h"
+#include "core/figure/leader_rings.h"
 
 #include <algorithm>
 #include <numbers>
@@ -7,62 +8,8 @@
 namespace tailpoint {
 namespace {
 
-/// A led label's place: one of the directions all round its anchor, on one of the rings further and
-/// further out. A label in a drag takes any of them, else only a few directions on a few rings: on every
-/// other of these rings those halfway between.
-constexpr int kDirections = kLeaderDirections, kRings = 160, kEachDirection = 32, kEachRing = 8;
-constexpr int kTurns = kDirections / kEachDirection, kSteps = kRings / kEachRing;
-constexpr double kFirstRing = 12,
-                 kRingGrowth = 1.02304; ///< points from anchor to label, and ring by ring
-constexpr double kAwayCost = 0.03;      ///< of a point
-const std::array<Point, kDirections> kWays = [] {
-    std::array<Point, kDirections> ways;
-    for (std::size_t i = 0; i < ways.size(); ++i)
-        ways[i] = onCircle({0, 0}, 1, 360.0 / kDirections * static_cast<double>(i));
-    return ways;
-}();
-const std::array<double, kRings> kAways = [] {
-    std::array<double, kRings> aways;
-    for (std::size_t i = 0; i < aways.size(); ++i)
-        aways[i] = kFirstRing * std::pow(kRingGrowth, static_cast<double>(i));
-    return aways;
-}();
-
-std::size_t indexOf(Rail anchor) {
-    return anchor == Rail::firstAnchor ? 0 : 1;
-}
-
-int directionOf(const Place& place) {
-    return static_cast<int>(place.position);
-}
-
-Place placeAt(Rail anchor, int ring, int direction) {
-    return {PlaceKind::onLeader, anchor, static_cast<std::int16_t>(ring), static_cast<double>(direction)};
-}
-
-/// How much further round the coarse directions of this ring lie.
-int shiftOf(int ring) {
-    return ring / kEachRing % 2 * (kEachDirection / 2);
-}
-
-bool isCoarse(const Place& place) {
-    return place.ring % kEachRing == 0 && (directionOf(place) - shiftOf(place.ring)) % kEachDirection == 0;
-}
-
-double costOfAway(int ring) {
-    return kAwayCost * (kAways[static_cast<std::size_t>(ring)] - kFirstRing);
-}
-
-Point wayOf(int direction) {
-    return kWays[static_cast<std::size_t>(direction)];
-}
-
 /// No other anchor is tried for a leader that costs less, and crosses no arrow.
 constexpr double kGoodEnough = 4;
-
-/// In place of the number of strokes that a leader crosses.
-constexpr signed char kUnknown = -3, kNotCounted = -2, kNotClear = -1;
-constexpr double kStrokeCrossed = 0.6, kLeaderCrossed = 1.8;
 
 } // namespace
 
@@ -74,26 +21,28 @@ std::optional<Point> LabelSearch::leaderMiddle(const Place& place) {
     return ringed(place, anchorPoint);
 }
 
-/// A led label that has to move goes to the nearest place around, on its own leader.
+/// A label on a leader that has to move goes to the nearest place around, on its own leader.
 std::optional<ChosenPlace> LabelSearch::moveRoundAnchor(const Place& place) {
     prepareAnchors();
     if (indexOf(place.rail) >= m_anchors.size())
         return std::nullopt;
     constexpr int furthest = 9;
-    constexpr double step = 3, kFarSwing = 90; // points; further out it looks for another place
+    constexpr double step = 3, kFurthestMove = 90; // points; further out it looks for another place
     const int ring = place.ring, direction = directionOf(place);
     const double away = kAways[static_cast<std::size_t>(ring)];
     const double reached = away + m_extent.width / 2 / m_around->factor;
     const int outward = std::max(1, static_cast<int>(std::lround(step / (away * (kRingGrowth - 1)))));
-    const int round =
-        std::max(1, static_cast<int>(std::lround(step * kDirections / (2 * std::numbers::pi * reached))));
+    const int round = std::max(
+        1, static_cast<int>(std::lround(step * kLeaderDirections / (2 * std::numbers::pi * reached))));
     const auto at = [&](int out, int turn) -> std::optional<ChosenPlace> {
         const int to = ring + out * outward;
-        if (to < 0 || to >= kRings || (out >= 0 && kAways[static_cast<std::size_t>(to)] > kFarSwing))
+        if (to < 0 || to >= kRings || (out >= 0 && kAways[static_cast<std::size_t>(to)] > kFurthestMove))
             return std::nullopt;
-        const int turned = (direction + turn * round + kDirections) % kDirections;
+        const int turned = (direction + turn * round + kLeaderDirections) % kLeaderDirections;
         return onLeaderAt(placeAt(place.rail, to, turned),
-                          costOfAway(to) + costOfDirection(place.rail, turned), std::nullopt, 1e9);
+                          costOfAway(to) +
+                              costOfDirection(m_anchors[indexOf(place.rail)], place.rail, turned),
+                          std::nullopt, 1e9);
     };
     std::optional<ChosenPlace> best;
     const auto consider = [&](int out, int turn) {
@@ -120,14 +69,15 @@ void LabelSearch::prepareAnchors() {
     });
     m_directions.reserve(m_anchors.size() * kTurns);
     m_crossed.assign(m_anchors.size() * kTurns * kSteps, kUnknown);
-    for (std::size_t anchorPoint = 0; anchorPoint < m_anchors.size(); ++anchorPoint) {
-        const Rail anchor = anchorPoint == 0 ? Rail::firstAnchor : Rail::secondAnchor;
+    for (std::size_t i = 0; i < m_anchors.size(); ++i) {
+        const Rail anchor = i == 0 ? Rail::firstAnchor : Rail::secondAnchor;
         for (int turn = 0; turn < kTurns; ++turn) {
             const int direction = turn * kEachDirection, further = direction + kEachDirection / 2;
             const Point way = wayOf(direction), onward = wayOf(further);
             m_directions.push_back({anchor,
                                     static_cast<std::size_t>(turn),
-                                    {costOfDirection(anchor, direction), costOfDirection(anchor, further)},
+                                    {costOfDirection(m_anchors[i], anchor, direction),
+                                     costOfDirection(m_anchors[i], anchor, further)},
                                     {way, onward},
                                     {reach(m_extent.width, m_extent.height, way),
                                      reach(m_extent.width, m_extent.height, onward)}});
@@ -158,33 +108,10 @@ Point LabelSearch::ringed(const Place& place, Point& anchorPoint) const {
     return anchorPoint + (away + reach(m_extent.width, m_extent.height, unit)) * unit;
 }
 
-/// Outward, but not so that the leader seems to lengthen the arrow.
-double LabelSearch::costOfDirection(Rail anchor, int direction) const {
-    const std::size_t anchorPoint = indexOf(anchor);
-    const double ahead = dot(wayOf(direction), m_anchors[anchorPoint].outward);
-    return 0.2 * static_cast<double>(anchorPoint) + 0.6 * (1 - ahead) + (!m_angle && ahead > 0.97 ? 1 : 0);
-}
-
-/// Do strokes and texts leave room there for the label and its leader?
-bool LabelSearch::isRingClear(signed char& crossed, const Box& box, Point anchorPoint) const {
-    if (crossed == kUnknown)
-        crossed = m_around->obstacles.isClearOfStrokes(grown(box, kLeastClearance * m_around->factor)) &&
-                          !m_around->obstacles.crossesText(anchorPoint, rimOf(box, anchorPoint))
-                      ? kNotCounted
-                      : kNotClear;
-    return crossed != kNotClear;
-}
-
-LabelSearch::LeaderCandidate LabelSearch::leaderCandidate(const Place& place) const {
+LabelEvaluation::LeaderCandidate LabelSearch::candidateAt(const Place& place) const {
     Point anchorPoint;
     const Point middle = ringed(place, anchorPoint);
     return leaderCandidate(place, anchorPoint, middle);
-}
-
-LabelSearch::LeaderCandidate LabelSearch::leaderCandidate(const Place& place, Point anchorPoint,
-                                                          Point middle) const {
-    const Box box = boxAt(middle, 0);
-    return {place, anchorPoint, middle, rimOf(box, anchorPoint), box};
 }
 
 /// At that place of the rings, if it is free and costs less than `most`. `cost`: of its ring and direction.
@@ -193,28 +120,12 @@ std::optional<ChosenPlace> LabelSearch::onLeaderAt(const Place& place, double co
     signed char& crossed = crossedAt(place);
     if (crossed == kNotClear)
         return std::nullopt;
-    const LeaderCandidate candidate = leaderCandidate(place);
+    const LeaderCandidate candidate = candidateAt(place);
     const std::vector<Edges>& labels = m_around->obstacles.labels();
     if (labelCrossed(labels, candidate.anchorPoint, candidate.rim) ||
         !m_around->obstacles.isClearOfLabels(labels, boxAt(candidate.middle, kLeastClearance)))
         return std::nullopt;
     return choiceAt(candidate, crossed, cost + displacementCost(candidate.middle, previousMiddle), most);
-}
-
-/// The same for one that is known to be clear of labels. In a crowd few get that far.
-std::optional<ChosenPlace> LabelSearch::choiceAt(const LeaderCandidate& candidate, signed char& crossed,
-                                                 double cost, double most) const {
-    const Obstacles& obstacles = m_around->obstacles;
-    if (cost >= most || !isRingClear(crossed, candidate.box, candidate.anchorPoint))
-        return std::nullopt;
-    const Point from = candidate.anchorPoint + 0.08 * (candidate.rim - candidate.anchorPoint);
-    cost += kLeaderCrossed * obstacles.leadersCrossed(from, candidate.rim);
-    if (cost < most && crossed == kNotCounted)
-        crossed = static_cast<signed char>(std::min(obstacles.strokesCrossed(from, candidate.rim), 100));
-    cost += kStrokeCrossed * std::max<int>(crossed, 0);
-    return cost < most ? std::optional(ChosenPlace{candidate.middle, candidate.place, cost,
-                                                   candidate.anchorPoint, crossed})
-                       : std::nullopt;
 }
 
 /// Further out in the same direction leaders turn steadily, and grow. So where this one runs into that label,
@@ -240,7 +151,7 @@ std::optional<ChosenPlace> LabelSearch::bestOnLeader(const std::optional<Point>&
     return best;
 }
 
-/// The labels that can be in the way to each quarter of the sheet about a anchor.
+/// The labels that can be in the way to each quarter of the sheet about an anchor.
 void LabelSearch::gatherQuarters(Point anchorPoint) {
     const double beside = 2 + kLeastClearance * m_around->factor, far = 1e5;
     const double left = anchorPoint.x - m_extent.width / 2 - beside,
