@@ -9,8 +9,6 @@ namespace {
 
 constexpr double kDegree = std::numbers::pi / 180;
 
-enum ArcRail { beyondArc, insideArc, furtherOut, kArcRails };
-
 /// Between two neighbouring strokes of the sector: parts of the sweep from 0 to 1.
 struct Gap {
     double from = 0, to = 1;
@@ -82,12 +80,13 @@ Point unitAt(const Sector& sector, double part) {
 }
 
 /// On a rail: along it as far from the sides as they ask for, and only then further out. `unit`: at `part`.
-Spotted spotOn(const Sector& sector, const Sides& sides, int rail, double part, Point unit, const Extent& e,
-               double gap) {
+Spotted spotOn(const Sector& sector, const Sides& sides, PlaceKind kind, double part, Point unit,
+               const Extent& e, double gap) {
     const auto wanted = [&](Point way) {
-        if (rail == insideArc)
+        if (kind == PlaceKind::inWedge)
             return std::max(insideDistance(way, sector.radius - gap, e), 0.0);
-        return sector.radius + reach(e.width, e.height, way) + gap + (rail == furtherOut ? 2.5 * gap : 0);
+        return sector.radius + reach(e.width, e.height, way) + gap +
+               (kind == PlaceKind::offArc ? 2.5 * gap : 0);
     };
     if (!sector.angle)
         return {sector.centre + wanted(unit) * unit, 0, true};
@@ -95,28 +94,29 @@ Spotted spotOn(const Sector& sector, const Sides& sides, int rail, double part, 
     if (pushed != part)
         unit = unitAt(sector, pushed);
     const double distance = wanted(unit), clear = clearDistance(sector, sides, pushed, gap);
-    if (rail == insideArc)
+    if (kind == PlaceKind::inWedge)
         return {sector.centre + distance * unit, 0, distance >= clear - 1e-9};
     // Not further out than this: it would seem to belong to nothing.
     const double away = std::clamp(clear - distance, 0.0, 5 * gap);
     return {sector.centre + (distance + away) * unit, away, true};
 }
 
-void addAt(std::vector<Place>& places, const Sector& sector, const Sides& sides, double part, const Extent& e,
-           double gap, double cost) {
-    const int position = static_cast<int>(std::lround(part * kPositions));
-    if (position <= 0 || position >= kPositions)
+void addAt(std::vector<Candidate>& places, const Sector& sector, const Sides& sides, double part,
+           const Extent& e, double gap, double cost) {
+    const double position = std::round(part * kRailSteps);
+    if (position <= 0 || position >= kRailSteps)
         return;
-    const double at = static_cast<double>(position) / kPositions;
+    const double at = position / kRailSteps;
     const Point unit = unitAt(sector, at);
-    const auto add = [&](ArcRail rail, double more) {
-        const Spotted spot = spotOn(sector, sides, rail, at, unit, e, gap);
-        places.push_back(
-            {spot.middle, rail * kRail + position, cost + more + 0.04 * spot.away + (spot.fits ? 0 : 0.5)});
+    const auto add = [&](PlaceKind kind, double more) {
+        const Spotted spot = spotOn(sector, sides, kind, at, unit, e, gap);
+        places.push_back({spot.middle,
+                          {kind, Rail::only, 0, position},
+                          cost + more + 0.04 * spot.away + (spot.fits ? 0 : 0.5)});
     };
-    add(beyondArc, sector.within ? 0.9 : 0);
-    add(insideArc, sector.within ? 0 : 0.7);
-    add(furtherOut, 1.7);
+    add(PlaceKind::beyondArc, sector.within ? 0.9 : 0);
+    add(PlaceKind::inWedge, sector.within ? 0 : 0.7);
+    add(PlaceKind::offArc, 1.7);
 }
 
 constexpr double kOffMiddle = 0.2;
@@ -126,7 +126,7 @@ double narrowness(const Gap& gap) {
 }
 
 /// From the middle of the gap outwards.
-void listGap(std::vector<Place>& places, const Sector& sector, const Gap& between, const Extent& e,
+void listGap(std::vector<Candidate>& places, const Sector& sector, const Gap& between, const Extent& e,
              double gap) {
     const Sides sides = sidesOf(sector, between, e);
     const double middle = (between.from + between.to) / 2, half = (between.to - between.from) / 2;
@@ -149,7 +149,7 @@ void forEachGap(const Sector& sector, Take take) {
 }
 
 /// The name of a circle may stand anywhere along it.
-void listCircle(std::vector<Place>& places, const Sector& circle, const Extent& e, double gap) {
+void listCircle(std::vector<Candidate>& places, const Sector& circle, const Extent& e, double gap) {
     constexpr int steps = 48;
     const Sides sides = sidesOf(circle, {}, e);
     double cost = 0;
@@ -162,37 +162,29 @@ void listCircle(std::vector<Place>& places, const Sector& circle, const Extent& 
             addAt(places, circle, sides, static_cast<double>(i) / steps, e, gap, 0.9);
 }
 
-double cross(Point a, Point b) {
-    return a.x * b.y - a.y * b.x;
-}
-
-std::array<Point, 4> cornersOf(const Box& box) {
-    return {Point{box.left, box.top}, Point{box.right(), box.top}, Point{box.left, box.bottom()},
-            Point{box.right(), box.bottom()}};
-}
-
 } // namespace
 
 double lengthOfArc(const Sector& sector) {
     return sector.radius * std::abs(sector.sweepDegrees) * kDegree;
 }
 
-std::optional<Point> besideArc(const Sector& sector, const Extent& e, double gap, int number) {
-    const int rail = number / kRail, position = number % kRail;
-    if (rail < 0 || rail >= kArcRails || position <= 0 || position >= kPositions)
+std::optional<Point> besideArc(const Sector& sector, const Extent& e, double gap, const Place& place) {
+    const bool ofArc = place.kind == PlaceKind::beyondArc || place.kind == PlaceKind::inWedge ||
+                       place.kind == PlaceKind::offArc;
+    if (!ofArc || place.position <= 0 || place.position >= kRailSteps)
         return std::nullopt;
-    const double part = static_cast<double>(position) / kPositions;
+    const double part = place.position / kRailSteps;
     const Sides sides = sidesOf(sector, gapAround(sector, part), e);
-    return spotOn(sector, sides, rail, part, unitAt(sector, part), e, gap).middle;
+    return spotOn(sector, sides, place.kind, part, unitAt(sector, part), e, gap).middle;
 }
 
-void listSector(std::vector<Place>& places, const Sector& sector, const Extent& e, double gap) {
+void listSector(std::vector<Candidate>& places, const Sector& sector, const Extent& e, double gap) {
     if (!sector.angle)
         return listCircle(places, sector, e, gap);
     forEachGap(sector, [&](const Gap& between) { listGap(places, sector, between, e, gap); });
 }
 
-double listSectorFirst(std::vector<Place>& places, const Sector& sector, const Extent& e, double gap) {
+double listSectorFirst(std::vector<Candidate>& places, const Sector& sector, const Extent& e, double gap) {
     double rest = 1e9;
     forEachGap(sector, [&](const Gap& between) {
         addAt(places, sector, sidesOf(sector, between, e), (between.from + between.to) / 2, e, gap,
@@ -200,57 +192,6 @@ double listSectorFirst(std::vector<Place>& places, const Sector& sector, const E
         rest = std::min(rest, narrowness(between) + kOffMiddle);
     });
     return rest;
-}
-
-double wedgeDistance(double bisectorDegrees, double half, const Extent& text, double air) {
-    if (half >= 90)
-        return 0;
-    double least = 0;
-    for (const double side : {1.0, -1.0}) {
-        const Point normal = onCircle({0, 0}, 1, bisectorDegrees + side * half - side * 90);
-        const double sine = std::sin(half * kDegree);
-        least = std::max(least, (reach(text.width, text.height, normal) + air) / std::max(sine, 1e-9));
-    }
-    return least;
-}
-
-double insideDistance(Point unit, double radius, const Extent& text) {
-    const double along = reach(text.width, text.height, unit); // to the corner furthest along the bisector
-    const double square = (text.width * text.width + text.height * text.height) / 4;
-    const double rest = along * along - square + radius * radius;
-    return radius > 0 && rest > 0 ? std::sqrt(rest) - along : -1;
-}
-
-bool standsBetweenLegs(const Box& box, const Sector& sector) {
-    const double sense = sector.sweepDegrees < 0 ? -1 : 1;
-    const Point from = onCircle({0, 0}, 1, sector.startDegrees);
-    const Point to = onCircle({0, 0}, 1, sector.startDegrees + sector.sweepDegrees);
-    const bool wide = std::abs(sector.sweepDegrees) > 180;
-    const auto between = [&](Point corner) { // y points down
-        const Point p = corner - sector.centre;
-        const bool past = sense * cross(from, p) <= 0, before = sense * cross(p, to) <= 0;
-        return wide ? past || before : past && before;
-    };
-    const auto corners = cornersOf(box);
-    return std::all_of(corners.begin(), corners.end(), between);
-}
-
-double gapToArc(const Box& box, const Sector& sector) {
-    const Point middle{box.left + box.width / 2, box.top + box.height / 2};
-    const Point offset = middle - sector.centre, unit = unitFrom(sector.centre, middle);
-    const double turn =
-        turned((sector.sweepDegrees < 0 ? -1 : 1) * (degreesOf(offset) - sector.startDegrees));
-    if (turn <= std::abs(sector.sweepDegrees))
-        return std::max(0.0, std::abs(length(offset) - sector.radius) - reach(box.width, box.height, unit));
-    double least = 1e300;
-    for (const double part : {0.0, 1.0}) {
-        const Point end =
-            onCircle(sector.centre, sector.radius, sector.startDegrees + part * sector.sweepDegrees);
-        const Point away = end - middle;
-        least = std::min(least, std::hypot(std::max(0.0, std::abs(away.x) - box.width / 2),
-                                           std::max(0.0, std::abs(away.y) - box.height / 2)));
-    }
-    return least;
 }
 
 } // namespace tailpoint

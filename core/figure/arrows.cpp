@@ -60,10 +60,10 @@ void drawVector(Drawing& d, int index) {
              Dash::solid, std::max(d.style.leastArrow, d.style.leastStroke));
     if (!isSum && d.vectors.forces.size() > kMostLabelled)
         return;
-    const Runs full = labelOf(d, vector, d.shows(stages::magnitudes)), brief = d.nameRuns(vector.name);
-    const Anchoring at = isZero ? Anchoring(Spot{ends.tail, 4 * d.factor})
-                                : Anchoring(Shaft{ends.tail, ends.tip, sideOfShaft(d, index, ends)});
-    d.pin(d.ask(at, role, d.style.labelSize, full, brief), d.forceAt(index).label);
+    const Runs full = labelOf(d, vector, d.shows(stages::magnitudes)), abbreviation = d.nameRuns(vector.name);
+    const Feature at = isZero ? Feature(Spot{ends.tail, 4 * d.factor})
+                              : Feature(Shaft{ends.tail, ends.tip, sideOfShaft(d, index, ends)});
+    d.pin(d.ask(at, role, d.style.labelSize, full, abbreviation), d.forceAt(index).label);
 }
 
 /// The sum, then the longest first: of arrows on one line each stays to be seen.

@@ -27,7 +27,7 @@ std::vector<Runs> keyRows(const std::vector<LabelRequest>& requests,
                           const std::vector<std::optional<Placed>>& placed) {
     std::vector<Runs> rows;
     for (std::size_t i = 0; i < requests.size(); ++i) {
-        if (requests[i].optional || (placed[i] && !placed[i]->shortened))
+        if (requests[i].optional || (placed[i] && !placed[i]->isAbbreviated()))
             continue;
         Runs& row = rows.emplace_back();
         if (placed[i] && placed[i]->letter) {
@@ -54,7 +54,7 @@ void settleLabels(Drawing& d, const Placement& previous) {
             group.items.emplace_back(std::move(*placed[i]->leader));
         }
         group.items.emplace_back(std::move(placed[i]->text));
-        d.figure.placement[d.labels[i].id] = placed[i]->candidate;
+        d.figure.placement.labels[d.labels[i].id] = placed[i]->place;
         d.figure.homes[d.labels[i].id] = d.labels[i].home;
     }
     drawKey(d, keyRows(d.labels, placed), obstacles);

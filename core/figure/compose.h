@@ -4,6 +4,7 @@
 #include "core/construct/construct.h"
 #include "core/explain/figure_part.h"
 #include "core/figure/display_list.h"
+#include "core/figure/place.h"
 #include "core/figure/view.h"
 
 #include <map>
@@ -70,10 +71,6 @@ struct FigureOptions {
     std::size_t solution = 0;    ///< which of two answers is drawn solid
     Style style;
 };
-
-/// Where each label stood last time, and in which row each direction's arc. Given back while dragging so that
-/// both are steady; left empty for release and export, so that the figure is a function of the sketch alone.
-using Placement = std::map<std::string, int>; ///< label's id -> place; "row of ID" -> row
 
 struct Figure {
     DisplayList list;

@@ -103,9 +103,9 @@ void drawKnownSide(Drawing& d, const ForceTriangle& t, std::size_t side) {
     Group& g = d.add(Role::construction, idOf("knowns", t.names[side]), "Known forces added up");
     addArrow(g.items, Role::construction, from, to, d.weight(1.3 * d.style.constructionWidth), Head::small,
              Dash::dashed, d.style.leastStroke);
-    Runs brief;
-    append(d, brief, "", t.names[side]);
-    d.ask(Shaft{from, to, 1}, Role::label, d.style.angleSize, knownsRuns(d, t, t.names[side]), brief);
+    Runs abbreviation;
+    append(d, abbreviation, "", t.names[side]);
+    d.ask(Shaft{from, to, 1}, Role::label, d.style.angleSize, knownsRuns(d, t, t.names[side]), abbreviation);
 }
 
 /// The sum so far, on which the next parallelogram stands.
@@ -171,7 +171,7 @@ std::string givenPart(const Drawing& d, int vector) {
 }
 
 /// Where there is no answer no arrow carries what is given of the vector: the name of its locus does.
-void askForLocus(Drawing& d, Anchoring where, int vector, Runs name) {
+void askForLocus(Drawing& d, Feature where, int vector, Runs name) {
     Runs full = name;
     const bool waits = !d.answered() && d.options.values;
     if (waits)

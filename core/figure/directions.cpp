@@ -100,10 +100,6 @@ double broughtOut(const Drawing& d, const AxisArc& arc, double radius, double lo
     return radius + std::clamp(std::max(wanted, most - kOutPerDegree * d.factor * std::abs(past)), 0.0, most);
 }
 
-std::string rowKey(const Drawing& d, const AxisArc& arc) {
-    return "row of " + d.idOfVector(arc.index);
-}
-
 /// Drawn in as far as title block and note ask for it; 0 where there is no room at all.
 double clearRadius(const Drawing& d, const AxisArc& arc, double wanted) {
     const auto isClear = [&](double radius) {
@@ -130,7 +126,8 @@ std::vector<int> rowsOf(const Drawing& d, const std::vector<AxisArc>& arcs) {
         return true;
     };
     for (std::size_t i = 0; i < arcs.size(); ++i)
-        if (const auto held = d.previous.find(rowKey(d, arcs[i])); held != d.previous.end())
+        if (const auto held = d.previous.arcRows.find(d.idOfVector(arcs[i].index));
+            held != d.previous.arcRows.end())
             rows[i] = fits(i, held->second, 1) ? held->second : -1;
     for (std::size_t i = 0; i < arcs.size(); ++i)
         for (int row = 0; rows[i] < 0; ++row)
@@ -170,7 +167,7 @@ void drawAxisArcs(Drawing& d) {
     int row = 0;
     for (const std::size_t i : order) {
         const AxisArc& arc = arcs[i];
-        d.figure.placement[rowKey(d, arc)] = rows[i];
+        d.figure.placement.arcRows[d.idOfVector(arc.index)] = rows[i];
         const double inRow = std::max(first + rows[i] * step / 2, radius + (rows[i] - row) * step / 2);
         const double wanted = std::max(inRow, widened(0, arc.sweep, d.factor));
         const double out =

@@ -58,7 +58,7 @@ Group& Drawing::add(Role role, std::string id, std::string title, int vector) {
     return group;
 }
 
-LabelRequest& Drawing::ask(Anchoring anchor, Role ink, double size, Runs full, Runs brief) {
+LabelRequest& Drawing::ask(Feature anchor, Role ink, double size, Runs full, Runs abbreviation) {
     LabelRequest request;
     request.group = figure.list.groups.size() - 1;
     request.id = figure.list.groups.back().id;
@@ -69,8 +69,8 @@ LabelRequest& Drawing::ask(Anchoring anchor, Role ink, double size, Runs full, R
     const auto isScript = [](const Run& run) { return run.script != Script::normal; };
     if (std::any_of(full.begin(), full.end(), isScript)) // larger, so that what is least is still a subscript
         request.size = std::max(request.size, style.leastSerif / kScriptInRoom);
-    if (full != brief)
-        request.brief = legible(std::move(brief), request.size);
+    if (full != abbreviation)
+        request.abbreviation = legible(std::move(abbreviation), request.size);
     request.full = legible(std::move(full), request.size);
     return labels.emplace_back(std::move(request));
 }

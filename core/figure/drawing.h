@@ -54,7 +54,7 @@ struct Drawing {
     /// `title` is read out: see spoken().
     Group& add(Role role, std::string id, std::string title, int vector = kNoVector);
     /// Asks for a label on the group added last.
-    LabelRequest& ask(Anchoring anchor, Role ink, double size, Runs full, Runs brief = {});
+    LabelRequest& ask(Feature anchor, Role ink, double size, Runs full, Runs abbreviation = {});
 
     /// Puts the label asked for last where it was put by hand.
     void pin(LabelRequest& request, const std::optional<LabelPin>& at) const {

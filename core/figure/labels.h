@@ -1,13 +1,14 @@
 // Where labels stand. A label is put only where it touches no stroke, no other label and not the sheet's
-// edge. Where its full text finds no such place beside its thing, the rule is, in this order: the full text
-// at the end of a leader line; the short text (the name alone) beside its thing; the short text at a leader;
-// a key letter in the same way. What the short text or the letter stands for is told in the key, a small
-// table.
+// edge. Where its full text finds no such place beside its feature, the rule is, in this order: the full text
+// at the end of a leader; the abbreviation (the name alone) beside its feature; the abbreviation at a leader;
+// a key letter in the same way. What an abbreviation or a letter stands for is told in the key, a small
+// table. To be read in this order: place.h, label_candidates, label_evaluation, label_search, the passes in
+// labels.cpp.
 #pragma once
 
 #include "core/figure/compose.h"
+#include "core/figure/label_candidates.h"
 #include "core/figure/obstacles.h"
-#include "core/figure/places.h"
 
 #include <optional>
 #include <span>
@@ -17,25 +18,24 @@ namespace tailpoint {
 struct LabelRequest {
     std::size_t group = 0; ///< index into DisplayList::groups
     std::string id;
-    Anchoring anchor;
+    Feature anchor;
     Role ink = Role::label;
     double size = 12;
-    std::vector<Run> full, brief;  ///< brief: what is left when the full text has no room; may be empty
-    bool optional = false;         ///< left out rather than led by a leader
-    Point home{};                  ///< middle of what it belongs to
+    std::vector<Run> full,
+        abbreviation;      ///< abbreviation: what is left when the full text has no room; may be empty
+    bool optional = false; ///< left out rather than led by a leader
+    Point home{};          ///< middle of what it belongs to
     std::optional<Point> pinned{}; ///< its middle, put there by hand: where the sheet and other texts let it
 };
 
 struct Placed {
     Text text;
     std::optional<Path> leader;
-    int candidate = -1; ///< number of the place; from kLedFrom on it has a leader, from kBriefFrom on it is
-                        ///< shortened, from kLetterFrom on a key letter
-    bool shortened = false;
+    LabelPlace place;
     std::optional<char> letter{}; ///< what stands there instead of the text; the key tells what it means
     double cost = 0;
+    bool isAbbreviated() const { return place.text != LabelText::full; }
 };
-inline constexpr int kLedFrom = 100'000, kBriefFrom = 1'000'000, kLetterFrom = 2'000'000, kPinned = 3'000'000;
 
 /// Places the labels; an empty entry found no place. Deterministic: a function of its arguments alone. A
 /// label in `previous` keeps its place as long as that is free, and takes its turn before the others; if it
@@ -45,11 +45,11 @@ std::vector<std::optional<Placed>> placeLabels(const std::vector<LabelRequest>& 
                                                const Placement& previous, double factor);
 
 /// Middle of what a label belongs to: of a shaft or an arc, a point itself.
-Point homeOf(const Anchoring& anchor);
+Point homeOf(const Feature& anchor);
 
-/// Cuts what a label belongs to down to the part that is seen on the sheet and beside `covers` (title block,
-/// note). False: next to nothing is seen, and there is no label.
-bool keepSeen(Anchoring& anchor, const Box& sheet, std::span<const Box> covers, double factor);
+/// Cuts what a label belongs to down to the part that is seen on the sheet and beside `covers`
+/// (title block, note). False: next to nothing is seen, and there is no label.
+bool keepSeen(Feature& anchor, const Box& sheet, std::span<const Box> covers, double factor);
 
 /// A text whose measured box has its middle here.
 Text textAround(Point middle, const std::vector<Run>& runs, Role ink, double size, const Extent& extent);

@@ -129,7 +129,7 @@ void Obstacles::settle() {
         m_members[next[cell]++] = stroke;
 }
 
-bool Obstacles::isRoom(const Box& box) const {
+bool Obstacles::isClearOfTexts(const Box& box) const {
     return inside(box, m_room) &&
            std::none_of(m_texts.begin(), m_texts.end(),
                         [&](const Box& text) { return overlap(box, text); }) &&
@@ -137,18 +137,18 @@ bool Obstacles::isRoom(const Box& box) const {
                         [&](const Edges& label) { return label.overlaps(box); });
 }
 
-bool Obstacles::isQuiet(const Box& box, int owner) const {
+bool Obstacles::isClearOfOthers(const Box& box, int owner) const {
     return !touchesStroke(box, owner);
 }
 
 bool Obstacles::crossesText(Point a, Point b) const {
     return std::any_of(m_texts.begin(), m_texts.end(),
-                       [&](const Box& box) { return meets(grown(box, kLeaderAir), a, b); });
+                       [&](const Box& box) { return meets(grown(box, kLeaderClearance), a, b); });
 }
 
 const Edges* labelCrossed(const std::vector<Edges>& labels, Point a, Point b) {
-    const double left = std::min(a.x, b.x) - kLeaderAir, right = std::max(a.x, b.x) + kLeaderAir;
-    const double top = std::min(a.y, b.y) - kLeaderAir, bottom = std::max(a.y, b.y) + kLeaderAir;
+    const double left = std::min(a.x, b.x) - kLeaderClearance, right = std::max(a.x, b.x) + kLeaderClearance;
+    const double top = std::min(a.y, b.y) - kLeaderClearance, bottom = std::max(a.y, b.y) + kLeaderClearance;
     for (const Edges& label : labels)
         if (left <= label.right && right >= label.left && top <= label.bottom && bottom >= label.top &&
             label.crossedBy(a, b))

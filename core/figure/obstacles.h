@@ -13,7 +13,7 @@ namespace tailpoint {
 inline constexpr double kCell = 24; ///< points; about a label's half width
 
 /// A leader keeps so far from texts, points.
-inline constexpr double kLeaderAir = 1.5;
+inline constexpr double kLeaderClearance = 1.5;
 
 /// How much worse an arrow is to cross for a leader than a thin line.
 inline constexpr int kArrowWeight = 4;
@@ -26,8 +26,8 @@ struct Edges {
     }
     /// Does a leader from a to b come too near?
     bool crossedBy(Point a, Point b) const {
-        return meets({left - kLeaderAir, top - kLeaderAir, right - left + 2 * kLeaderAir,
-                      bottom - top + 2 * kLeaderAir},
+        return meets({left - kLeaderClearance, top - kLeaderClearance, right - left + 2 * kLeaderClearance,
+                      bottom - top + 2 * kLeaderClearance},
                      a, b);
     }
 };
@@ -52,19 +52,19 @@ public:
     /// Has a box on its way in that direction left the room for good?
     bool hasLeft(const Box& box, Point way) const;
     /// Does the box stand in the room, clear of all texts? Strokes may run behind it.
-    bool isRoom(const Box& box) const;
+    bool isClearOfTexts(const Box& box) const;
     /// Does the box stand in the room and touch nothing?
-    bool isFree(const Box& box) const { return isVacant(box) && isClear(box); }
+    bool isFree(const Box& box) const { return isClearOfLabels(box) && isClearOfStrokes(box); }
     /// The part of it that placing labels does not change: the room, strokes, and texts that don't move.
-    bool isClear(const Box& box) const;
+    bool isClearOfStrokes(const Box& box) const;
     /// The other part: labels and leaders.
-    bool isVacant(const Box& box) const { return isVacant(m_labels, box); }
+    bool isClearOfLabels(const Box& box) const { return isClearOfLabels(m_labels, box); }
     /// The same where only those labels can be in the way.
-    bool isVacant(const std::vector<Edges>& labels, const Box& box) const;
+    bool isClearOfLabels(const std::vector<Edges>& labels, const Box& box) const;
     const std::vector<Edges>& labels() const { return m_labels; }
     void listLabels(const Box& area, std::vector<Edges>& labels) const; ///< those in that area
     /// Does the box keep clear of all strokes but the owner's?
-    bool isQuiet(const Box& box, int owner) const;
+    bool isClearOfOthers(const Box& box, int owner) const;
     /// Would a leader from a to b run through a text that doesn't move; how many strokes would it cross, by
     /// weight?
     bool crossesText(Point a, Point b) const;
@@ -171,7 +171,7 @@ inline bool Obstacles::touchesStroke(const Box& box, int but) const {
     return false;
 }
 
-inline bool Obstacles::isClear(const Box& box) const {
+inline bool Obstacles::isClearOfStrokes(const Box& box) const {
     return inside(box, m_room) && !touchesStroke(box, -1);
 }
 
@@ -180,7 +180,7 @@ inline bool Obstacles::hasLeft(const Box& box, Point way) const {
            (way.y >= 0 ? box.bottom() > m_room.bottom() : box.top < m_room.top);
 }
 
-inline bool Obstacles::isVacant(const std::vector<Edges>& labels, const Box& box) const {
+inline bool Obstacles::isClearOfLabels(const std::vector<Edges>& labels, const Box& box) const {
     return std::none_of(labels.begin(), labels.end(),
                         [&](const Edges& label) { return label.overlaps(box); }) &&
            std::none_of(m_leaders.begin(), m_leaders.end(), [&](const Leader& leader) {

@@ -41,7 +41,7 @@ bool keepSeen(const Sector& sector, const Box& sheet, std::span<const Box> cover
 
 } // namespace
 
-Point homeOf(const Anchoring& anchor) {
+Point homeOf(const Feature& anchor) {
     if (const auto* shaft = std::get_if<Shaft>(&anchor))
         return 0.5 * (shaft->tail + shaft->tip);
     if (const auto* sector = std::get_if<Sector>(&anchor))
@@ -51,7 +51,7 @@ Point homeOf(const Anchoring& anchor) {
     return std::get<LineEnd>(anchor).to;
 }
 
-bool keepSeen(Anchoring& anchor, const Box& sheet, std::span<const Box> covers, double factor) {
+bool keepSeen(Feature& anchor, const Box& sheet, std::span<const Box> covers, double factor) {
     if (auto* shaft = std::get_if<Shaft>(&anchor))
         return keepSeen(*shaft, sheet, covers, factor);
     if (const auto* sector = std::get_if<Sector>(&anchor))

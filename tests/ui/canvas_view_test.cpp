@@ -192,11 +192,11 @@ TEST_F(CanvasTest, WhileDraggingALabelKeepsItsSideAndOnReleaseTheSheetDecides) {
     // Round a full turn and back: at every stop the placement of the frame before is held where it still
     // fits.
     press(tipOf(0));
-    Placement last = canvas.figure().placement;
+    std::map<std::string, LabelPlace> last = canvas.figure().placement.labels;
     int kept = 0, changed = 0;
     for (int degrees = 26; degrees < 66; ++degrees) {
         move(polar(340, degrees));
-        const Placement now = canvas.figure().placement;
+        const auto now = canvas.figure().placement.labels;
         for (const auto& [id, place] : now) {
             const auto before = last.find(id);
             (before != last.end() && before->second == place ? kept : changed) += 1;

@@ -61,6 +61,13 @@ bool hasCause(const Group& before, const Group& now, const DisplayList& list) {
     return mended || roomFor(before, list) <= kAir + kMotion;
 }
 
+std::string inWords(const LabelPlace& at) {
+    return "kind " + std::to_string(static_cast<int>(at.place.kind)) + " rail " +
+           std::to_string(static_cast<int>(at.place.rail)) + " ring " + std::to_string(at.place.ring) +
+           " position " + std::to_string(at.place.position) + " text " +
+           std::to_string(static_cast<int>(at.text));
+}
+
 /// Drags through the frames, each placed with the one before it in mind.
 template <class Frame>
 Jumps dragged(int frames, Frame sketchOf) {
@@ -74,17 +81,18 @@ Jumps dragged(int frames, Frame sketchOf) {
         const Figure now = compose(given, solved, built, view, {}, FixedMeasure(), before.placement);
         for (const Group& group : now.list.groups) {
             const Group* was = groupOf(before, group.id);
-            if (!was || !labelOf(*was) || !labelOf(group) || !now.placement.contains(group.id) ||
-                !before.placement.contains(group.id))
+            if (!was || !labelOf(*was) || !labelOf(group) || !now.placement.labels.contains(group.id) ||
+                !before.placement.labels.contains(group.id))
                 continue;
-            const int from = before.placement.at(group.id), to = now.placement.at(group.id);
+            const LabelPlace from = before.placement.labels.at(group.id),
+                             to = now.placement.labels.at(group.id);
             if (movedBy(before, now, *was, group) < kSeen)
                 continue;
             ++jumps.all;
             if (!hasCause(*was, group, now.list)) {
                 ++jumps.withoutCause;
                 jumps.where += "\n  " + group.id + " at frame " + std::to_string(i) + ": place " +
-                               std::to_string(from) + " to " + std::to_string(to);
+                               inWords(from) + " to " + inWords(to);
             }
         }
         before = now;

@@ -48,7 +48,7 @@ TEST(Zoom, LabelsStandAtWhatIsSeenOrAreLedToIt) {
         d.figure = compose(d.sketch, d.solved, d.construction, d.view, any.options, FixedMeasure());
         const double f = any.options.style.factor;
         for (const Group& group : d.figure.list.groups) {
-            if (!d.figure.placement.contains(group.id))
+            if (!d.figure.placement.labels.contains(group.id))
                 continue;
             ++labels;
             for (const Item& item : group.items)

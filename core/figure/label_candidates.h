@@ -1,7 +1,5 @@
 // Where a label could stand: places as continuous functions of what it belongs to, each with what it costs.
-// A place has a number that stays the same while the geometry moves, so that a label can be held to it: the
-// rail it is on (which side of a shaft, how far from an arc) and how far along. A label that has to move
-// slides along its rail before it takes another.
+// A label that has to move slides along its rail before it takes another.
 //
 // The value of an angle stands between the legs of its own angle, and no other arc is nearer to it than its
 // own; else it is led to its arc. Without a leader it never stands in another angle's wedge. The label of an
@@ -10,6 +8,7 @@
 #pragma once
 
 #include "core/figure/geometry.h"
+#include "core/figure/place.h"
 
 #include <optional>
 #include <variant>
@@ -39,11 +38,11 @@ struct Spot {
 struct LineEnd {
     Point from, to;
 };
-using Anchoring = std::variant<Shaft, Sector, Spot, LineEnd>;
+using Feature = std::variant<Shaft, Sector, Spot, LineEnd>;
 
-struct Place {
+struct Candidate {
     Point middle;
-    int number = 0;  ///< the same while the geometry moves
+    Place place;
     double cost = 0; ///< 0 is best; about 1 for each step that a person would call worse
 };
 
@@ -52,20 +51,20 @@ struct Extent {
 };
 
 /// Best first. `gap`: wanted distance between the text and its stroke, points.
-void listPlaces(std::vector<Place>& places, const Anchoring& anchor, const Extent& text, double gap);
+void listPlaces(std::vector<Candidate>& places, const Feature& anchor, const Extent& text, double gap);
 /// Only those that are best if they are free; the others cost no less than what is returned.
-double listFirstPlaces(std::vector<Place>& places, const Anchoring& anchor, const Extent& text, double gap);
-/// The place of this number as the geometry is now; empty where there is none.
-std::optional<Point> placeOf(const Anchoring& anchor, const Extent& text, double gap, int number);
+double listFirstPlaces(std::vector<Candidate>& places, const Feature& anchor, const Extent& text, double gap);
+/// That place as the geometry is now; empty where there is none.
+std::optional<Point> placeOf(const Feature& anchor, const Extent& text, double gap, const Place& place);
 /// Where a label can slide to from there, nearest first; their cost is not told.
-void listSlides(std::vector<Place>& places, const Anchoring& anchor, const Extent& text, double gap,
-                int number);
+void listSlides(std::vector<Candidate>& places, const Feature& anchor, const Extent& text, double gap,
+                const Place& place);
 
 /// Where a leader may take hold, and the way that leads out of the drawing there (zero where none does).
-struct Grip {
+struct LeaderAnchor {
     Point at, outward;
 };
-void listGrips(std::vector<Grip>& grips, const Anchoring& anchor); ///< best first
+void listLeaderAnchors(std::vector<LeaderAnchor>& grips, const Feature& anchor); ///< best first
 
 /// Least distance from the corner, along the bisector, at which the text lies between two rays `half` degrees
 /// to either side of it; 0 for half turns and more.
