@@ -72,6 +72,10 @@ private:
 
 namespace deriving {
 
+void collectGiven(Chain& chain) {
+    GivenOnes(chain).collect();
+}
+
 bool isTurned(const Solution& solution) {
     return solution.sum.turned || std::any_of(solution.forces.begin(), solution.forces.end(),
                                               [](const SolvedForce& force) { return force.turned; });
@@ -125,7 +129,7 @@ Chain chainOf(const Sketch& sketch, const Solved& solved, const Things& things, 
         deriving::writeByParallelograms(writer);
         break;
     }
-    GivenOnes(writer.chain).collect();
+    deriving::collectGiven(writer.chain);
     return std::move(writer.chain);
 }
 

@@ -78,6 +78,13 @@ struct Chain {
     std::vector<Line> lines;       ///< each over given quantities and earlier lines
 };
 
+/// Under which ids the magnitude and the direction of a vector are known in an answer.
+struct Standing {
+    VectorId vector;
+    QuantityId size, way;
+};
+Standing standingOf(const Solved& solved, VectorId vector, std::size_t solution);
+
 /// The ways that lead to the answer, the one that a lecturer would show first in front. A triangle of two
 /// known sides can be begun at either of them. Empty where the question has no answer.
 std::vector<Route> routesOf(const Sketch& sketch, const Solved& solved);
@@ -85,6 +92,16 @@ std::vector<Route> routesOf(const Sketch& sketch, const Solved& solved);
 /// Both answers are in it, each under its number where there are two. Without lines where that way doesn't
 /// lead to the answer. Precondition: `solved` and `things` belong to `sketch`.
 Chain chainOf(const Sketch& sketch, const Solved& solved, const Things& things, Route route);
+
+/// What can be said before anything is found: directions given by a slope, a bearing or the long way round,
+/// as the sheet measures them; the known vectors added up to K; where a circle misses a line the angle at its
+/// centre and its distance. A question without an answer has no other chain.
+Chain groundOf(const Sketch& sketch, const Solved& solved, const Things& things);
+
+/// All vectors of an answer put into ΣFx and ΣFy: what the forces add up to (of a sum that is asked for its
+/// components and its magnitude) and what a given sum is to have. Without that answer: what is given.
+/// Starts from magnitudes and directions, found ones too, under the ids of standingOf().
+Chain checkOf(const Sketch& sketch, const Solved& solved, const Things& things, std::size_t solution);
 
 /// Every given quantity's value as it was typed; a direction as the sheet says it.
 Values givenValues(const Chain& chain, const Sketch& sketch);

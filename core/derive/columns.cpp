@@ -1,7 +1,7 @@
 // Components along x and y, and what they lead to.
 #include "core/derive/writer.h"
 
-#include "core/quantity/decimals.h"
+#include "core/sketch/shown.h"
 
 #include <cmath>
 
@@ -13,6 +13,11 @@ constexpr double kNoise = 1e-13; ///< of the vector: a component below it is a t
 
 Formula plainNumber(double value) {
     return number(value, shortest(value));
+}
+
+/// An angle of the sheet's unit as the sheet shows it.
+Formula shownInUnit(const Writer& w, double angle, Origin origin = Origin::computed) {
+    return numberWithUnit(angle, shownAngle(angle, w.sketch, origin));
 }
 
 bool isNoise(double component, const Eigen::Vector2d& vector) {
@@ -27,7 +32,7 @@ std::vector<Case> withinATurn(const Writer& w, Formula angle) {
     less.parts.push_back(negative(w.full()));
     more.parts.push_back(w.full());
     std::vector<Case> cases;
-    cases.push_back({{above(angle, w.half())}, std::move(less)});
+    cases.push_back({{above(angle, w.seam())}, std::move(less)});
     cases.push_back({{related(angle, Relation::lessOrEqual, negative(w.half()))}, std::move(more)});
     cases.push_back({{}, std::move(angle)});
     return cases;
@@ -38,7 +43,7 @@ Formula fromSlope(const Writer& w, const SlopeForm& slope) {
     if (slope.run == 0)
         return signedBy(slope.rise > 0 ? 1 : -1, w.quarter());
     if (slope.rise == 0)
-        return slope.run > 0 ? number(0, "0") : w.half();
+        return slope.run > 0 ? shownInUnit(w, 0) : w.half();
     Formula acute =
         apply("arctan", over(plainNumber(std::abs(slope.rise)), plainNumber(std::abs(slope.run))));
     if (slope.run > 0)
@@ -51,7 +56,7 @@ Formula fromSlope(const Writer& w, const SlopeForm& slope) {
 Formula fromBearing(const Writer& w, const BearingForm& bearing) {
     const double inUnit = fromRadians(toRadians(bearing.degrees, AngleUnit::deg), w.chain.unit);
     Formula angle = w.chain.unit == AngleUnit::deg ? number(bearing.degrees, shortest(bearing.degrees), "°")
-                                                   : plainNumber(inUnit);
+                                                   : shownInUnit(w, inUnit);
     const bool north = bearing.from == 'N' || bearing.degrees == 90, east = bearing.toward == 'E';
     if (north)
         return total({{w.quarter(), 1}, {std::move(angle), east ? -1 : 1}});
@@ -61,10 +66,22 @@ Formula fromBearing(const Writer& w, const BearingForm& bearing) {
 
 } // namespace
 
+double Writer::axisInUnit() const {
+    const double typed = sketch.reference.axisDegrees;
+    const double degrees = std::abs(typed) <= 360 ? typed : normalized(typed, AngleUnit::deg);
+    return degrees / 360 * turnIn(chain.unit);
+}
+
 Formula Writer::axis() const {
-    const double degrees = normalized(sketch.reference.axisDegrees, AngleUnit::deg);
-    const double inUnit = degrees / 360 * turnIn(chain.unit);
-    return number(inUnit, shortest(inUnit), chain.unit == AngleUnit::deg ? "°" : "");
+    return shownInUnit(*this, axisInUnit());
+}
+
+Formula Writer::turnedBy(const Formula& angle, bool toX) const {
+    if (axisInUnit() == 0)
+        return signedBy(sense(), angle);
+    if (toX || sense() < 0) // θ = axis − ψ on a sheet that counts clockwise
+        return total({{axis(), 1}, {angle, toX ? sense() : -1}});
+    return total({{angle, 1}, {axis(), -1}});
 }
 
 /// A direction given otherwise than by an angle within half a turn becomes one.
@@ -78,9 +95,11 @@ void Writer::writeGivenWay(VectorId vector) {
         const double turns = std::round((angle->value - within) / turnIn(chain.unit));
         if (angle->value == within)
             return;
-        Formula whole = std::abs(turns) == 1 ? full() : product(plainNumber(std::abs(turns)), full());
+        Formula whole =
+            std::abs(turns) == 1 ? full() : product(count(static_cast<int>(std::abs(turns))), full());
         line(directionId(vector), LineKind::turn,
-             total({{plainNumber(angle->value), 1}, {std::move(whole), turns > 0 ? -1 : 1}}));
+             total({{shownInUnit(*this, angle->value, Origin::typed), 1},
+                    {std::move(whole), turns > 0 ? -1 : 1}}));
         return;
     }
     const auto* slope = std::get_if<SlopeForm>(&form);
@@ -98,8 +117,7 @@ void Writer::writeGivenWay(VectorId vector) {
 void Writer::referred(VectorId vector) {
     QuantityId from = wayId(vector);
     from.what = What::fromX;
-    line(wayId(vector), LineKind::referral,
-         withinATurn(*this, total({{of(from), sense()}, {axis(), -sense()}})));
+    line(wayId(vector), LineKind::referral, withinATurn(*this, turnedBy(of(from), false)));
 }
 
 Formula Writer::fromX(VectorId vector) {
@@ -109,7 +127,7 @@ Formula Writer::fromX(VectorId vector) {
     QuantityId from = wayId(vector);
     from.what = What::fromX;
     if (!isWritten(from))
-        line(from, LineKind::referral, total({{axis(), 1}, {referredWay, sense()}}));
+        line(from, LineKind::referral, turnedBy(referredWay, true));
     return of(from);
 }
 
@@ -162,7 +180,7 @@ void Writer::wayFromComponents(VectorId vector) {
         cases.push_back({{above(ys, zero())}, quarter()});
         cases.push_back({{}, negative(quarter())});
     } else if (isNoise(v.y(), v)) {
-        cases.push_back({{above(xs, zero())}, number(0, "0")});
+        cases.push_back({{above(xs, zero())}, shownInUnit(*this, 0)});
         cases.push_back({{}, half()});
     } else {
         const QuantityId ratio = own(What::ratio, vector, kTangent), acute = own(What::acute, vector);

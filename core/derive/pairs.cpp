@@ -8,18 +8,13 @@ namespace tailpoint::deriving {
 
 namespace {
 
-double length(const Writer& w, VectorId vector) {
-    const Eigen::Vector2d v = w.vector(vector);
-    return std::hypot(v.x(), v.y());
-}
-
 /// The `number`th parallelogram: `next` added to the sum so far.
 void writePair(Writer& w, VectorId soFar, VectorId next, VectorId made, std::uint8_t number) {
     const QuantityId phi{What::between, soFar, next, 0, number}, gamma{What::opposite, made, {}, 0, number};
     w.tails(phi, soFar, next, false);
     w.supplement(gamma, phi);
     w.cosinesForSide(w.sizeId(made), soFar, next, gamma);
-    const bool first = length(w, soFar) >= length(w, next);
+    const bool first = w.length(soFar) >= w.length(next);
     const VectorId great = first ? soFar : next, small = first ? next : soFar;
     const QuantityId beside{What::opposite, small, {}, 0, number};
     w.sinesForAngle(beside, small, made, gamma, great);

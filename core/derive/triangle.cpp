@@ -43,20 +43,15 @@ double opposite(const Writer& w, const Reduction& r, std::size_t i) {
         signedAngle(w.vector(r.side[a]), r.isOwnAngle(a, b) ? second : Eigen::Vector2d(-second)).value_or(0));
 }
 
-double length(const Writer& w, VectorId vector) {
-    const Eigen::Vector2d v = w.vector(vector);
-    return std::hypot(v.x(), v.y());
-}
-
 bool isFlat(const Writer& w, const Reduction& r) {
     for (std::size_t i = 0; i < 3; ++i)
-        if (length(w, r.side[i]) == 0 || std::sin(opposite(w, r, i)) < kFlat)
+        if (w.length(r.side[i]) == 0 || std::sin(opposite(w, r, i)) < kFlat)
             return true;
     return false;
 }
 
 bool areEqual(const Writer& w, VectorId a, VectorId b) {
-    return length(w, a) == length(w, b) && a != kKnownVector && b != kKnownVector;
+    return w.length(a) == w.length(b) && a != kKnownVector && b != kKnownVector;
 }
 
 /// The known side at which the triangle is begun: as asked, else the greater.
@@ -64,7 +59,7 @@ std::size_t begunAt(const Writer& w, const Reduction& r, std::size_t sought) {
     const auto [a, b] = Reduction::others(sought);
     if (r.side[a] == w.chain.route.begun || r.side[b] == w.chain.route.begun)
         return r.side[a] == w.chain.route.begun ? a : b;
-    return length(w, r.side[a]) >= length(w, r.side[b]) ? a : b;
+    return w.length(r.side[a]) >= w.length(r.side[b]) ? a : b;
 }
 
 /// Two known sides and the angle between them: the third whole.
@@ -80,8 +75,9 @@ void writeOneVector(const Triangle& t, std::size_t sought) {
     } else {
         t.fromDirections(t.common(sought), sought);
     }
-    const auto [first, second] = Reduction::others(sought);
-    w.cosinesForSide(w.sizeId(target), t.side(first), t.side(second), t.common(sought));
+    const auto [p, q] = Reduction::others(sought); // a resultant is told in the order of its forces
+    w.cosinesForSide(w.sizeId(target), resultant ? t.side(p) : b, resultant ? t.side(q) : o,
+                     t.common(sought));
     if (!equal)
         w.sinesForAngle(t.common(other), o, target, t.common(sought), b);
     else if (resultant)
@@ -186,7 +182,7 @@ void writeTwoDirections(const Triangle& t) {
     Writer& w = t.w;
     std::array<std::size_t, 3> bySize{0, 1, 2};
     std::sort(bySize.begin(), bySize.end(),
-              [&](std::size_t a, std::size_t b) { return length(w, t.side(a)) > length(w, t.side(b)); });
+              [&](std::size_t a, std::size_t b) { return w.length(t.side(a)) > w.length(t.side(b)); });
     const auto [great, middle, small] = bySize;
     const auto [a, b] = Reduction::others(great);
     w.cosinesForAngle(t.common(great), t.side(a), t.side(b), t.side(great));
@@ -228,7 +224,7 @@ void writeSmallest(const Triangle& t) {
 /// Two forces along one line: their components along it, positive in the sense of the greater.
 void writeAlongOneLine(Writer& w) {
     const VectorId p = forceVector(0), q = forceVector(1);
-    const VectorId great = length(w, p) >= length(w, q) ? p : q;
+    const VectorId great = w.length(p) >= w.length(q) ? p : q;
     std::vector<std::pair<Formula, int>> terms;
     for (const VectorId v : {p, q}) {
         const bool against = w.vector(v).dot(w.vector(great)) < 0;
@@ -270,7 +266,7 @@ void writeByTriangle(Writer& w) {
         return;
     if (isFlat(w, *reduction)) {
         if (reduction->side[2] == kSumVector && reduction->sought.size() == 1 && reduction->sought[0] == 2 &&
-            length(w, forceVector(0)) > 0 && length(w, forceVector(1)) > 0)
+            w.length(forceVector(0)) > 0 && w.length(forceVector(1)) > 0)
             writeAlongOneLine(w);
         return;
     }

@@ -2,6 +2,8 @@
 
 #include "core/formula/turns.h"
 
+#include <cmath>
+
 namespace tailpoint::deriving {
 
 namespace {
@@ -10,6 +12,8 @@ bool isPlainReference(const Sketch& sketch) {
     return sketch.reference.sense == Sense::ccw &&
            normalized(sketch.reference.axisDegrees, AngleUnit::deg) == 0;
 }
+
+constexpr double kSeam = 1e-13; ///< of a half turn: what a sum of angles may be off by
 
 Formula atMost(Formula a, Formula b) {
     return related(std::move(a), Relation::lessOrEqual, std::move(b));
@@ -50,6 +54,11 @@ Writer::Writer(const Sketch& sketch_, const Solved& solved_, const Things& thing
 Formula Writer::half() const {
     return halfTurn(chain.unit);
 }
+Formula Writer::seam() const {
+    Formula seam = half();
+    seam.value *= 1 + kSeam;
+    return seam;
+}
 Formula Writer::full() const {
     return fullTurn(chain.unit);
 }
@@ -60,6 +69,15 @@ Formula Writer::quarter() const {
 const SolvedForce& Writer::solvedVector(VectorId vector) const {
     const Solution& answered = solved.solutions[solution];
     return vector == kSumVector ? answered.sum : answered.forces[vector.index];
+}
+
+double Writer::length(VectorId of) const {
+    if (of.kind == VectorId::Kind::force || of == kSumVector) {
+        const Force& given = of == kSumVector ? sketch.sum : sketch.forces[of.index];
+        return given.magnitude.value.value_or(solvedVector(of).magnitude);
+    }
+    const Eigen::Vector2d v = vector(of);
+    return std::hypot(v.x(), v.y());
 }
 
 Eigen::Vector2d Writer::vector(VectorId vector) const {
@@ -176,7 +194,9 @@ void Writer::turn(const QuantityId& subject, Turn turn) {
     const auto add = [&](int sign, std::vector<Formula> when) {
         const Formula& plain = sign > 0 ? up : down;
         std::vector<Formula> within = when;
-        within.push_back(sign > 0 ? atMost(plain, half()) : above(plain, negative(half())));
+        Formula least = negative(half());
+        least.parts[0].value *= 1 - kSeam;
+        within.push_back(sign > 0 ? atMost(plain, seam()) : above(plain, std::move(least)));
         cases.push_back({std::move(within), plain});
         Formula back = plain;
         back.parts.push_back(sign > 0 ? negative(full()) : full());

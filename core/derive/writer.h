@@ -9,13 +9,6 @@
 
 namespace tailpoint::deriving {
 
-/// A vector as it stands in the answer that is written: under which ids its magnitude and direction are
-/// known.
-struct Standing {
-    VectorId vector;
-    QuantityId size, way;
-};
-
 /// A vector in a sum, with its sign.
 using Signed = std::pair<VectorId, int>;
 
@@ -89,17 +82,23 @@ public:
     void check();
 
     Formula half() const;
+    /// A half turn with room for the last bits: a direction on the seam stays the positive half turn.
+    Formula seam() const;
     Formula full() const;
     Formula quarter() const;
     bool isPlain() const { return m_isPlain; }
     int sense() const { return sketch.reference.sense == Sense::ccw ? 1 : -1; }
     const SolvedForce& solvedVector(VectorId vector) const;
+    double length(VectorId vector) const; ///< as typed, where it was
     Eigen::Vector2d
     vector(VectorId vector) const; ///< in the answer that is written; of K and partial sums too
 
 private:
     Standing standing(VectorId vector) const;
     bool isWritten(const QuantityId& quantity) const { return m_written.contains(quantity); }
+    /// What is counted from +x out of an angle from the axis, and the other way round.
+    Formula turnedBy(const Formula& angle, bool toX) const;
+    double axisInUnit() const;
     Formula axis() const;
     void writeGivenWay(VectorId vector);
     void writeComponent(const QuantityId& subject, VectorId vector, std::string_view function);
@@ -129,5 +128,7 @@ void writeSenses(Writer& writer);
 /// Index of the answer on which both of two build: that in the sense drawn, where they differ in sense.
 std::size_t baseAnswer(const Solved& solved);
 bool isTurned(const Solution& solution);
+/// Symbols of quantities that no line before has given.
+void collectGiven(Chain& chain);
 
 } // namespace tailpoint::deriving

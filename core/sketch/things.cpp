@@ -24,6 +24,8 @@ std::uint8_t partOf(VectorId pair) {
     return pair.kind == VectorId::Kind::partial ? static_cast<std::uint8_t>(pair.index) : std::uint8_t{0};
 }
 
+} // namespace
+
 Dimension dimensionOf(What what) {
     switch (what) {
     case What::magnitude:
@@ -48,8 +50,6 @@ Dimension dimensionOf(What what) {
     }
     return Dimension::number;
 }
-
-} // namespace
 
 Things::Things(const Sketch& sketch) : m_sides(sidesOf(sketch)) {
     Naming(*this, sketch).run();

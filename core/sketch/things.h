@@ -23,6 +23,7 @@ namespace tailpoint {
 inline constexpr std::size_t kMostPartials = 6;
 
 enum class Dimension { force, forceSquared, angle, number };
+Dimension dimensionOf(What what);
 
 /// A quantity as the table knows it.
 struct Thing {

@@ -1,0 +1,145 @@
+// What is known before anything is found, and what a check puts together again.
+#include "core/derive/writer.h"
+
+#include <algorithm>
+
+namespace tailpoint {
+
+namespace {
+
+using deriving::Signed;
+using deriving::Writer;
+
+/// A vector without an answer: what is given of it, a line of action as one unit along it.
+SolvedForce asGiven(const Force& force, const Sketch& sketch) {
+    SolvedForce given;
+    given.name = force.name;
+    given.magnitude = force.magnitude.value.value_or(0);
+    const auto unit = unitVector(force.direction, sketch);
+    if (!unit)
+        return given;
+    given.unit = {static_cast<double>(unit->cos), static_cast<double>(unit->sin)};
+    given.vector = force.magnitude.value.value_or(1) * given.unit;
+    given.direction = referredDirection(force.direction, sketch);
+    return given;
+}
+
+/// The same with what is given in place of an answer that there is not.
+Solved withSomeAnswer(const Sketch& sketch, const Solved& solved, std::size_t solution) {
+    Solved out = solved;
+    if (solution < solved.solutions.size())
+        return out;
+    Solution& given = out.solutions.emplace_back();
+    for (const Force& force : sketch.forces)
+        given.forces.push_back(asGiven(force, sketch));
+    given.sum = asGiven(sketch.sum, sketch);
+    return out;
+}
+
+bool isOneTriangle(const std::optional<Reduction>& reduction) {
+    return reduction && !reduction->sought.empty() && (reduction->sought.size() > 1 || !reduction->addsUp());
+}
+
+/// From directions: the angle opposite to the vector on the circle, and how far the line is from its centre.
+void writeReach(Writer& w, const Reduction& r) {
+    const bool firstOnLine =
+        !isGiven(r.side[r.sought[0]] == kSumVector ? w.sketch.sum.magnitude
+                                                   : w.sketch.forces[r.side[r.sought[0]].index].magnitude);
+    const std::size_t onCircle = r.sought[firstOnLine ? 1U : 0U], k = r.knownSide();
+    const auto [a, b] = Reduction::others(onCircle);
+    const QuantityId angle{What::opposite, r.side[onCircle]};
+    w.tails(angle, r.side[a], r.side[b], !r.isOwnAngle(a, b));
+    w.line({What::distance}, LineKind::sinesSide, product(w.size(r.side[k]), apply("sin", w.of(angle))));
+}
+
+bool isLong(const SolvedForce& vector) {
+    return vector.direction && vector.magnitude > 0;
+}
+
+bool isSumAsked(const Sketch& sketch, const Solved& solved) {
+    return solved.family == Family::closePolygon && !isGiven(sketch.sum.magnitude);
+}
+
+void writeSums(Writer& w, const std::vector<Signed>& terms) {
+    std::array<std::vector<std::pair<Formula, int>>, 2> columns;
+    for (const auto& [vector, sign] : terms) {
+        columns[0].emplace_back(w.x(vector), sign);
+        columns[1].emplace_back(w.y(vector), sign);
+    }
+    for (std::uint8_t axis = 0; axis < 2; ++axis)
+        w.line({What::gap, kNobody, {}, 0, axis}, LineKind::check, deriving::total(std::move(columns[axis])));
+}
+
+} // namespace
+
+Standing standingOf(const Solved& solved, VectorId vector, std::size_t solution) {
+    Standing standing{vector, magnitudeId(vector), directionId(vector)};
+    if (solution >= solved.solutions.size() || (vector.kind != VectorId::Kind::force && vector != kSumVector))
+        return standing;
+    const auto in = [&](std::size_t i) -> const SolvedForce& {
+        return vector == kSumVector ? solved.solutions[i].sum : solved.solutions[i].forces[vector.index];
+    };
+    const bool both = solved.solutions.size() > 1;
+    const auto answer = both ? static_cast<std::uint8_t>(solution + 1) : std::uint8_t{0};
+    const SolvedForce& found = in(solution);
+    if (found.magnitudeFound)
+        standing.size.answer = answer;
+    if (found.directionFound)
+        standing.way.answer = answer;
+    if (found.turned) {
+        standing.way.part = 1;
+        standing.way.answer = in(deriving::baseAnswer(solved)).turned ? std::uint8_t{0} : answer;
+    }
+    return standing;
+}
+
+Chain groundOf(const Sketch& sketch, const Solved& solved, const Things& things) {
+    const std::size_t base = solved.solutions.empty() ? 0 : deriving::baseAnswer(solved);
+    const Solved some = withSomeAnswer(sketch, solved, base);
+    Writer w(sketch, some, things, {});
+    w.solution = base;
+    for (std::size_t i = 0; i < sketch.forces.size(); ++i)
+        w.way(forceVector(i));
+    w.way(kSumVector);
+    const auto reduction = reductionOf(sketch, solved);
+    if (isOneTriangle(reduction)) {
+        if (reduction->addsUp())
+            deriving::writeKnown(w, *reduction);
+        if (solved.solutions.empty() && solved.family == Family::magnitudeAndDirection)
+            writeReach(w, *reduction);
+    }
+    deriving::collectGiven(w.chain);
+    return std::move(w.chain);
+}
+
+Chain checkOf(const Sketch& sketch, const Solved& solved, const Things& things, std::size_t solution) {
+    const Solved some = withSomeAnswer(sketch, solved, solution);
+    Writer w(sketch, some, things, {Route::Way::components, kNobody});
+    w.solution = std::min(solution, some.solutions.size() - 1);
+    std::vector<Signed> terms;
+    for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
+        w.stand(standingOf(some, forceVector(i), w.solution));
+        if (isLong(w.solvedVector(forceVector(i))))
+            terms.emplace_back(forceVector(i), 1);
+    }
+    w.stand(standingOf(some, kSumVector, w.solution));
+    for (const auto& [vector, sign] : terms)
+        w.fromX(vector);
+    if (terms.empty()) {
+        return std::move(w.chain);
+    }
+    if (isSumAsked(sketch, solved)) {
+        w.columnSums(kSumVector, terms);
+        w.pythagoras(kSumVector);
+    } else {
+        writeSums(w, terms);
+        if (!isEquilibrium(sketch) && isLong(w.solvedVector(kSumVector))) {
+            w.x(kSumVector);
+            w.y(kSumVector);
+        }
+    }
+    deriving::collectGiven(w.chain);
+    return std::move(w.chain);
+}
+
+} // namespace tailpoint
