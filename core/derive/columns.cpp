@@ -1,7 +1,8 @@
 // Components along x and y, and what they lead to.
 #include "core/derive/writer.h"
 
-#include "core/sketch/shown.h"
+#include "core/formula/turns.h"
+#include "core/quantity/decimals.h"
 
 #include <cmath>
 
@@ -15,9 +16,9 @@ Formula plainNumber(double value) {
     return number(value, shortest(value));
 }
 
-/// An angle of the sheet's unit as the sheet shows it.
-Formula shownInUnit(const Writer& w, double angle, Origin origin = Origin::computed) {
-    return numberWithUnit(angle, shownAngle(angle, w.sketch, origin));
+/// An angle of the sheet's unit with all its digits: what is given is not rounded before a line takes it.
+Formula inFull(const Writer& w, double angle) {
+    return number(angle, shortest(angle), halfTurn(w.chain.unit).sub);
 }
 
 bool isNoise(double component, const Eigen::Vector2d& vector) {
@@ -43,7 +44,7 @@ Formula fromSlope(const Writer& w, const SlopeForm& slope) {
     if (slope.run == 0)
         return signedBy(slope.rise > 0 ? 1 : -1, w.quarter());
     if (slope.rise == 0)
-        return slope.run > 0 ? shownInUnit(w, 0) : w.half();
+        return slope.run > 0 ? inFull(w, 0) : w.half();
     Formula acute =
         apply("arctan", over(plainNumber(std::abs(slope.rise)), plainNumber(std::abs(slope.run))));
     if (slope.run > 0)
@@ -55,8 +56,7 @@ Formula fromSlope(const Writer& w, const SlopeForm& slope) {
 /// The same of a bearing: so far from north or south, towards east or west.
 Formula fromBearing(const Writer& w, const BearingForm& bearing) {
     const double inUnit = fromRadians(toRadians(bearing.degrees, AngleUnit::deg), w.chain.unit);
-    Formula angle = w.chain.unit == AngleUnit::deg ? number(bearing.degrees, shortest(bearing.degrees), "°")
-                                                   : shownInUnit(w, inUnit);
+    Formula angle = inFull(w, w.chain.unit == AngleUnit::deg ? bearing.degrees : inUnit);
     const bool north = bearing.from == 'N' || bearing.degrees == 90, east = bearing.toward == 'E';
     if (north)
         return total({{w.quarter(), 1}, {std::move(angle), east ? -1 : 1}});
@@ -73,7 +73,7 @@ double Writer::axisInUnit() const {
 }
 
 Formula Writer::axis() const {
-    return shownInUnit(*this, axisInUnit());
+    return inFull(*this, axisInUnit());
 }
 
 Formula Writer::turnedBy(const Formula& angle, bool toX) const {
@@ -98,8 +98,7 @@ void Writer::writeGivenWay(VectorId vector) {
         Formula whole =
             std::abs(turns) == 1 ? full() : product(count(static_cast<int>(std::abs(turns))), full());
         line(directionId(vector), LineKind::turn,
-             total({{shownInUnit(*this, angle->value, Origin::typed), 1},
-                    {std::move(whole), turns > 0 ? -1 : 1}}));
+             total({{inFull(*this, angle->value), 1}, {std::move(whole), turns > 0 ? -1 : 1}}));
         return;
     }
     const auto* slope = std::get_if<SlopeForm>(&form);
@@ -180,7 +179,7 @@ void Writer::wayFromComponents(VectorId vector) {
         cases.push_back({{above(ys, zero())}, quarter()});
         cases.push_back({{}, negative(quarter())});
     } else if (isNoise(v.y(), v)) {
-        cases.push_back({{above(xs, zero())}, shownInUnit(*this, 0)});
+        cases.push_back({{above(xs, zero())}, inFull(*this, 0)});
         cases.push_back({{}, half()});
     } else {
         const QuantityId ratio = own(What::ratio, vector, kTangent), acute = own(What::acute, vector);

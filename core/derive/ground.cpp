@@ -1,8 +1,6 @@
 // What is known before anything is found, and what a check puts together again.
 #include "core/derive/writer.h"
 
-#include <algorithm>
-
 namespace tailpoint {
 
 namespace {
@@ -24,11 +22,9 @@ SolvedForce asGiven(const Force& force, const Sketch& sketch) {
     return given;
 }
 
-/// The same with what is given in place of an answer that there is not.
-Solved withSomeAnswer(const Sketch& sketch, const Solved& solved, std::size_t solution) {
+/// What is given in place of an answer that there is not.
+Solved withoutAnswer(const Sketch& sketch, const Solved& solved) {
     Solved out = solved;
-    if (solution < solved.solutions.size())
-        return out;
     Solution& given = out.solutions.emplace_back();
     for (const Force& force : sketch.forces)
         given.forces.push_back(asGiven(force, sketch));
@@ -94,10 +90,10 @@ Standing standingOf(const Solved& solved, VectorId vector, std::size_t solution)
 }
 
 Chain groundOf(const Sketch& sketch, const Solved& solved, const Things& things) {
-    const std::size_t base = solved.solutions.empty() ? 0 : deriving::baseAnswer(solved);
-    const Solved some = withSomeAnswer(sketch, solved, base);
-    Writer w(sketch, some, things, {});
-    w.solution = base;
+    const bool isAnswered = !solved.solutions.empty();
+    const Solved given = isAnswered ? Solved() : withoutAnswer(sketch, solved);
+    Writer w(sketch, isAnswered ? solved : given, things, {});
+    w.solution = isAnswered ? deriving::baseAnswer(solved) : 0;
     for (std::size_t i = 0; i < sketch.forces.size(); ++i)
         w.way(forceVector(i));
     w.way(kSumVector);
@@ -105,7 +101,7 @@ Chain groundOf(const Sketch& sketch, const Solved& solved, const Things& things)
     if (isOneTriangle(reduction)) {
         if (reduction->addsUp())
             deriving::writeKnown(w, *reduction);
-        if (solved.solutions.empty() && solved.family == Family::magnitudeAndDirection)
+        if (!isAnswered && solved.family == Family::magnitudeAndDirection)
             writeReach(w, *reduction);
     }
     deriving::collectGiven(w.chain);
@@ -113,21 +109,21 @@ Chain groundOf(const Sketch& sketch, const Solved& solved, const Things& things)
 }
 
 Chain checkOf(const Sketch& sketch, const Solved& solved, const Things& things, std::size_t solution) {
-    const Solved some = withSomeAnswer(sketch, solved, solution);
-    Writer w(sketch, some, things, {Route::Way::components, kNobody});
-    w.solution = std::min(solution, some.solutions.size() - 1);
+    const bool isAnswered = solution < solved.solutions.size();
+    const Solved given = isAnswered ? Solved() : withoutAnswer(sketch, solved);
+    Writer w(sketch, isAnswered ? solved : given, things, {Route::Way::components, kNobody});
+    w.solution = isAnswered ? solution : w.solved.solutions.size() - 1;
     std::vector<Signed> terms;
     for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
-        w.stand(standingOf(some, forceVector(i), w.solution));
+        w.stand(standingOf(w.solved, forceVector(i), w.solution));
         if (isLong(w.solvedVector(forceVector(i))))
             terms.emplace_back(forceVector(i), 1);
     }
-    w.stand(standingOf(some, kSumVector, w.solution));
+    w.stand(standingOf(w.solved, kSumVector, w.solution));
     for (const auto& [vector, sign] : terms)
         w.fromX(vector);
-    if (terms.empty()) {
+    if (terms.empty())
         return std::move(w.chain);
-    }
     if (isSumAsked(sketch, solved)) {
         w.columnSums(kSumVector, terms);
         w.pythagoras(kSumVector);

@@ -55,6 +55,14 @@ inline Sketch sketch(std::vector<Force> forces, Force sum = force("R", kToFind, 
     return made;
 }
 
+/// Without forces.
+inline Sketch sheet(AngleUnit unit = AngleUnit::deg, double axis = 0, Sense sense = Sense::ccw) {
+    Sketch made = emptySketch();
+    made.angleUnit = unit;
+    made.reference = {axis, sense};
+    return made;
+}
+
 inline Sketch balanced(std::vector<Force> forces) {
     return sketch(std::move(forces), force("R", 0, kToFind));
 }

@@ -106,5 +106,44 @@ TEST(CarriedLines, StandOnPaperAsFormulaNumbersAndResult) {
     EXPECT_NEAR(working.value->value, 519.8601878827717, 1e-9);
 }
 
+/// sin β = 275 sin 115° / R: with 520 N as shown 0.479297..., with 519.860 N 0.479426... (computed outside).
+TEST(CarriedLines, ByHandCarryWhatIsShown) {
+    const Sketch s = sketch({force("P", 340, 25), force("Q", 275, -40)});
+    const Solved solved = solve(s);
+    const Things things(s);
+    const QuantityId sine{What::ratio, forceVector(1)};
+    for (const auto& [byHand, ratio] :
+         {std::pair(true, 0.4792973873751515), std::pair(false, 0.47942629046115964)}) {
+        explaining::Carried carried(s, things, byHand);
+        carried.take(chainOf(s, solved, things, routesOf(s, solved).front()), solvedValues(s, solved));
+        ASSERT_TRUE(carried.value(sine));
+        EXPECT_NEAR(static_cast<double>(*carried.value(sine)), ratio, 1e-12);
+    }
+}
+
+/// The number that its digits say, in every part of a formula but the words.
+void expectInFull(const Formula& formula, const std::string& where) {
+    if (formula.kind == FormulaKind::number) {
+        EXPECT_EQ(shownValue(formula), formula.value) << where << ": " << toText(formula);
+    }
+    for (const Formula& part : formula.parts)
+        expectInFull(part, where);
+}
+
+TEST(ChainFormulas, HoldGivenNumbersWithAllTheirDigits) {
+    Dice dice(kSeed);
+    for (int i = 0; i < 1000 && !::testing::Test::HasFailure(); ++i) {
+        Sketch sketch = someQuestion(dice, i % kQuestionKinds);
+        sketch.reference = {i % 3 == 0 ? 12.3456 : sketch.reference.axisDegrees, sketch.reference.sense};
+        const Solved solved = solve(sketch);
+        const Things things(sketch);
+        for (const Route& route : routesOf(sketch, solved))
+            for (const Line& line : chainOf(sketch, solved, things, route).lines)
+                for (const Case& one : line.cases)
+                    expectInFull(one.formula, "seed " + std::to_string(kSeed) + ", case " +
+                                                  std::to_string(i) + ", " + things.at(line.subject).plain);
+    }
+}
+
 } // namespace
 } // namespace tailpoint

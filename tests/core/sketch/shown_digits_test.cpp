@@ -10,13 +10,6 @@
 namespace tailpoint::testing {
 namespace {
 
-Sketch sheet(AngleUnit unit = AngleUnit::deg, double axis = 0, Sense sense = Sense::ccw) {
-    Sketch made = emptySketch();
-    made.angleUnit = unit;
-    made.reference = {axis, sense};
-    return made;
-}
-
 TEST(ShownDigits, AMagnitudeSetByHandIsTheOneThatIsShown) {
     Force moved = force("P", 340, 25);
     moved.magnitude.plusMinus = 2;

@@ -7,13 +7,6 @@
 namespace tailpoint::testing {
 namespace {
 
-Sketch sheet(AngleUnit unit = AngleUnit::deg, double axis = 0, Sense sense = Sense::ccw) {
-    Sketch made = emptySketch();
-    made.angleUnit = unit;
-    made.reference = {axis, sense};
-    return made;
-}
-
 TEST(ShownForces, HaveTheSheetsFiguresAndUnit) {
     Sketch made = sheet();
     EXPECT_EQ(shownForceWithUnit(520.37, made), "520 N");
