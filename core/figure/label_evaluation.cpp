@@ -132,12 +132,6 @@ bool LabelEvaluation::isRingClear(signed char& crossed, const Box& box, Point an
     return crossed != kNotClear;
 }
 
-LabelEvaluation::LeaderCandidate LabelEvaluation::leaderCandidate(const Place& place, Point anchorPoint,
-                                                                  Point middle) const {
-    const Box box = boxAt(middle, 0);
-    return {place, anchorPoint, middle, rimOf(box, anchorPoint), box};
-}
-
 std::optional<ChosenPlace> LabelEvaluation::choiceAt(const LeaderCandidate& candidate, signed char& crossed,
                                                      double cost, double most) const {
     const Obstacles& obstacles = m_around->obstacles;

@@ -29,6 +29,13 @@ struct ChosenPlace {
     int crossed = 0;                    ///< weight of the strokes that it crosses
 };
 
+/// End of the leader at the box: the point of its rim nearest to the anchor, a little outside.
+inline Point rimOf(const Box& box, Point anchorPoint) {
+    const Box rim = grown(box, 1.6);
+    return {std::clamp(anchorPoint.x, rim.left, rim.right()),
+            std::clamp(anchorPoint.y, rim.top, rim.bottom())};
+}
+
 class LabelEvaluation {
 public:
     LabelEvaluation(const LabelRequest& request, const std::vector<Run>& runs, const Surroundings& around,
@@ -60,7 +67,11 @@ protected:
     double displacementCost(Point middle, const std::optional<Point>& previousMiddle) const;
 
     double costOfDirection(const LeaderAnchor& anchor, Rail rail, int direction) const;
-    LeaderCandidate leaderCandidate(const Place& place, Point anchorPoint, Point middle) const;
+    /// Here, for the loop over all rings calls it.
+    LeaderCandidate leaderCandidate(const Place& place, Point anchorPoint, Point middle) const {
+        const Box box = boxAt(middle, 0);
+        return {place, anchorPoint, middle, rimOf(box, anchorPoint), box};
+    }
     /// One that is known to be clear of labels, if it is free and costs less than `most`; in a crowd few get
     /// that far. `crossed` remembers what strokes say; `cost`: of its ring, direction and displacement.
     std::optional<ChosenPlace> choiceAt(const LeaderCandidate& candidate, signed char& crossed, double cost,
@@ -83,12 +94,5 @@ private:
 
 /// Is it the label of a force or the sum as an arrow?
 bool isArrow(const LabelRequest& request);
-
-/// End of the leader at the box: the point of its rim nearest to the anchor, a little outside.
-inline Point rimOf(const Box& box, Point anchorPoint) {
-    const Box rim = grown(box, 1.6);
-    return {std::clamp(anchorPoint.x, rim.left, rim.right()),
-            std::clamp(anchorPoint.y, rim.top, rim.bottom())};
-}
 
 } // namespace tailpoint
