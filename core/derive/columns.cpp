@@ -186,9 +186,11 @@ void Writer::wayFromComponents(VectorId vector) {
         line(ratio, LineKind::ratio, over(absolute(ys), absolute(xs)));
         line(acute, LineKind::arctangent, apply("arctan", of(ratio)));
         const Formula a = of(acute);
-        cases.push_back({{above(xs, zero()), above(ys, zero())}, a});
+        const Formula upwards =
+            related(ys, Relation::greaterOrEqual, zero()); // rounded by hand it may vanish
+        cases.push_back({{above(xs, zero()), upwards}, a});
         cases.push_back({{above(xs, zero())}, negative(a)});
-        cases.push_back({{above(ys, zero())}, total({{half(), 1}, {a, -1}})});
+        cases.push_back({{upwards}, total({{half(), 1}, {a, -1}})});
         cases.push_back({{}, total({{a, 1}, {half(), -1}})});
     }
     line(target, LineKind::quadrant, std::move(cases));

@@ -1,125 +1,245 @@
-// The whole solution of that family: its steps on the board of one answer, the other told beside it.
-#include "core/explain/ambiguous.h"
+// A magnitude along a known line and a direction of known magnitude: two sides and an angle not between them.
+#include "core/explain/families.h"
 
-#include <algorithm>
-#include <optional>
+#include <cmath>
+#include <numbers>
 
 namespace tailpoint::explaining {
 
 namespace {
 
-void assign(Ambiguous& q) {
-    q.k = q.question.known;
-    const bool firstOnLine = !q.at(q.question.sought[0]).sizeGiven;
-    q.u = q.question.sought[firstOnLine ? 0 : 1];
-    q.v = q.question.sought[firstOnLine ? 1 : 0];
-}
-
-/// The numbers that were carried on `from`, as far as they belong to both.
-void takeCarried(Blackboard& to, const Blackboard& from) {
-    const auto take = [](Arrow& arrow, const Arrow& carried) {
-        if (arrow.sizeGiven)
-            arrow.sizeNumber = carried.sizeNumber;
-        if (arrow.directionGiven && arrow.turned == carried.turned)
-            arrow.directionNumber = carried.directionNumber;
-    };
-    for (std::size_t i = 0; i < to.forces.size(); ++i)
-        take(to.forces[i], from.forces[i]);
-    take(to.sum, from.sum);
-}
-
-Answer answerOf(const Blackboard& board, const Ambiguous& q, std::size_t index) {
-    const bool both = board.solved.solutions.size() > 1;
-    Answer answer{Blackboard(board.sketch, board.solved, board.construction, index, board.options),
-                  q.triangle(),
-                  !both        ? ""
-                  : index == 0 ? "′"
-                               : "″"};
-    takeCarried(answer.board, board);
-    return answer;
-}
-
-/// Points the triangle at the answer's own arrows; after the answer has come to rest.
-void settleTriangle(Answer& answer) {
-    for (const Arrow*& side : answer.triangle.side)
-        if (side->index != kNoVector)
-            side = &answer.board.at(side->index);
-}
-
-/// The answer's board speaks of what was found in the answer's own symbols.
-void primeSymbols(Answer& answer, const Ambiguous& q) {
-    Arrow &u = answer.board.at(q.at(q.u).index), &v = answer.board.at(q.at(q.v).index);
-    u.size = primed(u.size, answer.prime);
-    v.theta = primed(v.theta, answer.prime);
-}
-
-/// From here on the board speaks of the answer chosen, in its own symbols.
-void carryOver(Blackboard& board, const Answer& answer, const Ambiguous& q) {
-    for (const int index : {q.at(q.u).index, q.at(q.v).index}) {
-        const Arrow& found = answer.board.at(index);
-        Arrow& arrow = board.at(index);
-        arrow.sizeNumber = found.sizeNumber;
-        arrow.size = found.size;
-        arrow.directionNumber = found.directionNumber;
-        arrow.theta = found.theta;
+/// k: the known vector; u: on the line; v: on the circle. The angle opposite to v is known from directions.
+struct Ambiguous : Triangle {
+    explicit Ambiguous(const Board& theBoard) : Triangle(theBoard), k(r.knownSide()) {
+        const bool firstOnLine = !sought(0).sizeGiven;
+        u = r.sought[firstOnLine ? 0U : 1U];
+        v = r.sought[firstOnLine ? 1U : 0U];
     }
+
+    std::size_t k, u = 0, v = 0;
+    /// What the inverse sine gives for the angle opposite to k, before it is decided whether that is obtuse.
+    QuantityId acute() const { return {What::acute, r.side[k], {}, 0, kOfInverseSine}; }
+    /// Two answers, one in each sense of the line of action.
+    bool inBothSenses() const { return board.hasTwoAnswers() && side(v).magnitude >= side(k).magnitude; }
+    /// The acute angle is the triangle's own, and needs no letter beside it.
+    bool isDecided() const {
+        return !board.hasTwoAnswers() && board.carried.formulaOf(angle(k)).id == acute();
+    }
+    QuantityId in(std::uint8_t answer, std::size_t i) const {
+        return {What::opposite, r.side[i], {}, answer};
+    }
+};
+
+void writeEstimate(Board& board, const Ambiguous& q) {
+    Step& step = board.step(StepKey::estimate, SENTENCE("solution", "Draw it to scale: a line and a circle"),
+                            Stage::construction);
+    step.parts = {part(FigurePart::Kind::locus, q.side(q.u).index),
+                  part(FigurePart::Kind::locus, q.side(q.v).index)};
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "From one end of {known} runs the line of action of {u}, about the other end a circle of "
+                 "radius {v}: where the line meets the circle, the triangle closes."),
+        "known", q.side(q.k).vector, "u", q.side(q.u).vector, "v", q.side(q.v).size));
+    if (board.solved.tangent)
+        step.conclusion.push_back(
+            board.say(SENTENCE("solution", "Here the line just touches the circle: one answer.")));
+    else if (board.hasTwoAnswers())
+        step.conclusion.push_back(
+            board.say(SENTENCE("solution", "Here the line cuts the circle twice: expect two answers.")));
+    else
+        step.conclusion.push_back(
+            board.say(SENTENCE("solution", "Here one meeting point lies on the side to which {u} points."),
+                      "u", q.side(q.u).vector));
 }
 
-/// Of two answers the one on which both build: that in the sense drawn, where they differ in sense.
-std::size_t baseOf(const Blackboard& board) {
-    const auto& answers = board.solved.solutions;
-    const auto isTurned = [](const Solution& answer) {
-        return answer.sum.turned || std::any_of(answer.forces.begin(), answer.forces.end(),
-                                                [](const SolvedForce& force) { return force.turned; });
-    };
-    if (answers.size() < 2)
-        return board.solution;
-    return isTurned(answers[0]) && !isTurned(answers[1]) ? 1 : 0;
+void writeKnownAngle(Board& board, const Ambiguous& q) {
+    Step& step = board.step(StepKey::angle, SENTENCE("solution", "The angle that is known"), Stage::interior);
+    step.parts = {part(FigurePart::Kind::tails, q.side(q.k).index, q.side(q.u).index)};
+    step.reasoning.push_back(namedAngles(q));
+    nameAngles(step, q);
+    step.reasoning.push_back(board.say(
+        q.r.isOwnAngle(q.k, q.u)
+            ? SENTENCE("solution",
+                       "The directions of {known} and {u} are known, and with them the angle {angle} between "
+                       "these two sides.")
+            : SENTENCE("solution",
+                       "The directions of {known} and {u} are known, and with them the angle {angle} between "
+                       "these two sides, the supplement of the one between their tails."),
+        "known", q.side(q.k).vector, "u", q.side(q.u).vector, "angle", q.symbol(q.v)));
+    board.show(step, q.angle(q.v));
+    board.remarkOnRounding(step);
 }
 
-/// All of it on the board of one answer, the other told beside it; `chosen` ends it.
-void writeBoth(Blackboard& board, Blackboard& ending) {
-    writeGiven(board);
-    writeCount(board);
-    Ambiguous q;
-    buildQuestion(board, q.question);
-    if (q.triangle().isFlat()) {
-        writeAlongOneLine(board);
-        ending.worked = std::move(board.worked);
+Wording reached(const Ambiguous& q) {
+    if (q.board.solved.tangent)
+        return SENTENCE("solution", "{v} equals that distance: the circle touches the line in one point.");
+    if (q.inBothSenses())
+        return SENTENCE("solution",
+                        "{v} is no smaller than {k}: one triangle with {u} in the sense drawn, and one "
+                        "with {u} in the other, since its line of action leaves the sense open.");
+    if (!q.board.hasTwoAnswers())
+        return SENTENCE("solution",
+                        "{v} reaches beyond {distance} and is no smaller than {k}: one triangle.");
+    return SENTENCE("solution", "{v} reaches beyond {distance} but is smaller than {k}: two triangles.");
+}
+
+/// How far the circle's centre is from the line, and so how many triangles.
+void writeReach(Board& board, const Ambiguous& q) {
+    const QuantityId distance{What::distance};
+    Step& step = board.step(StepKey::reach, SENTENCE("solution", "How many triangles?"), Stage::interior);
+    step.reasoning.push_back(board.say(SENTENCE(
+        "solution", "Known are two sides and an angle that does not lie between them: the ambiguous case. "
+                    "The distance of the line from the centre of the circle decides.")));
+    board.show(step, distance);
+    step.conclusion.push_back(board.say(reached(q), "v", q.side(q.v).size, "k", q.side(q.k).size, "u",
+                                        q.side(q.u).vector, "distance",
+                                        equal(board.symbolOf(distance), board.number(distance))));
+}
+
+/// The inverse sine; its second value is the decision's.
+void writeCandidates(Board& board, const Ambiguous& q) {
+    Step& step = board.step(StepKey::sines, SENTENCE("solution", "Law of sines, and its two angles"),
+                            Stage::found, Law::sines);
+    const QuantityId shown = q.isDecided() ? q.angle(q.k) : q.acute();
+    step.triangleAlone = true;
+    step.parts = {part(FigurePart::Kind::opposite, q.side(q.k).index)};
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "{v} and {angle} are a whole pair, so the law of sines starts. The law of cosines can't: "
+                 "it would need the third side or the angle between the known ones."),
+        "v", q.side(q.v).size, "angle", q.symbol(q.v)));
+    step.workings.push_back({{},
+                             equal(over(apply("sin", board.symbolOf(shown)), q.side(q.k).size),
+                                   over(apply("sin", q.symbol(q.v)), q.side(q.v).size)),
+                             {},
+                             {}});
+    board.show(step, shown, {q.acute()});
+}
+
+/// Says which of the two angles lead to an answer, and why.
+void writeDecision(Board& board, const Ambiguous& q) {
+    Step& step = board.worked.steps.back();
+    if (board.solved.tangent) {
+        step.conclusion.push_back(
+            board.say(SENTENCE("solution", "The sine is 1: both angles fall together in the right angle.")));
         return;
     }
-    assign(q);
-    writeSenses(board);
-    writeEstimate(board, q);
-    const Term angle = writeKnownAngle(board, q);
-    writeReach(board, q, angle);
-    const Term acute = writeCandidates(board, q, angle);
-    writeDecision(board, q, angle, acute);
-    std::optional<Answer> chosen, other;
-    for (std::size_t i = 0; i < board.solved.solutions.size(); ++i) {
-        Answer answer = answerOf(board, q, i);
-        settleTriangle(answer);
-        writeRest(board, q, answer, angle, acute);
-        primeSymbols(answer, q);
-        (i == ending.solution ? chosen : other).emplace(std::move(answer));
+    const Formula acute = board.number(q.acute()), second = board.angle(board.half() - acute.value);
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "The inverse sine has two angles: {acute} and {supplement}."), "acute",
+                  acute, "supplement", equal(sum(board.halfTurn(), negative(acute)), second)));
+    if (q.inBothSenses()) {
+        step.conclusion.push_back(board.say(
+            SENTENCE("solution",
+                     "{v} is no smaller than {k}, so {angle} is acute, in either sense of {u}: {second} "
+                     "drops out."),
+            "v", q.side(q.v).size, "k", q.side(q.k).size, "angle", q.symbol(q.k), "u", q.side(q.u).vector,
+            "second", second));
+        return;
     }
-    if (&board != &ending)
-        ending.worked = std::move(board.worked);
-    takeCarried(ending, board);
-    carryOver(ending, *chosen, q);
-    writeAnswer(ending, other ? &other->board : nullptr);
-    writeCheck(ending);
-    writeRoundingCost(ending);
+    if (board.hasTwoAnswers()) {
+        step.conclusion.push_back(board.say(
+            SENTENCE("solution",
+                     "Each of them with {known} stays below {half} and leaves a third angle: both are "
+                     "answers, and both are carried on."),
+            "known", equal(q.symbol(q.v), board.number(q.angle(q.v))), "half", board.halfTurn()));
+        return;
+    }
+    step.conclusion.push_back(
+        q.opposite(q.k) <= std::numbers::pi / 2
+            ? board.say(
+                  SENTENCE("solution",
+                           "The greater side lies opposite to the greater angle, and {k} is no greater than "
+                           "{v}, so {angle} can't be the greater angle: {second} with {known} would leave "
+                           "nothing for the third. {acute} holds."),
+                  "k", q.side(q.k).size, "v", q.side(q.v).size, "angle", q.symbol(q.k), "second", second,
+                  "known", board.number(q.angle(q.v)), "acute", acute)
+            : board.say(SENTENCE("solution",
+                                 "Only the obtuse angle closes the triangle on this side: {second} holds."),
+                        "second", second));
+    step.notes.push_back(board.say(SENTENCE(
+        "solution", "The calculator shows only the acute angle. Look for the other one, and decide.")));
+}
+
+Step& restStep(Board& board, std::uint8_t answer) {
+    switch (answer) {
+    case 0:
+        return board.step(StepKey::rest, SENTENCE("solution", "Third angle, magnitude, direction"),
+                          Stage::all, Law::sines);
+    case 1:
+        return board.step(StepKey::first, SENTENCE("solution", "First answer"), Stage::all, Law::sines);
+    default:
+        return board.step(StepKey::second, SENTENCE("solution", "Second answer"), Stage::all, Law::sines);
+    }
+}
+
+/// The other sense of the line, where this answer has it: the angle's supplement, the direction half a turn
+/// on.
+bool writeOtherSense(Board& board, Step& step, const Ambiguous& q, const Vector& u, std::uint8_t answer) {
+    const QuantityId supplement = q.in(answer, q.v);
+    if (answer == 0 || board.carried.find(supplement) == nullptr)
+        return false;
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "Here {u} acts in the other sense of its line, so the angle between the sides is the "
+                 "supplement."),
+        "u", u.vector));
+    board.show(step, supplement);
+    board.show(step, u.wayId);
+    return true;
+}
+
+/// Third angle, magnitude and direction of one answer.
+void writeRest(Board& board, const Ambiguous& q, std::size_t index) {
+    const auto answer = static_cast<std::uint8_t>(board.hasTwoAnswers() ? index + 1 : 0);
+    const Vector u = board.in(index, q.r.side[q.u]), v = board.in(index, q.r.side[q.v]);
+    Step& step = restStep(board, answer);
+    step.parts = {arrowPart(u.index), arrowPart(v.index)};
+    const bool otherSense = writeOtherSense(board, step, q, u, answer);
+    const QuantityId known = otherSense ? q.in(answer, q.v) : q.angle(q.v), atK = q.in(answer, q.k),
+                     third = q.in(answer, q.u);
+    if (!q.isDecided())
+        board.show(step, atK);
+    board.show(step, third);
+    const auto name = [&](const Vector& opposite, const QuantityId& angle) {
+        step.angles.push_back(named(part(FigurePart::Kind::opposite, opposite.index), board.symbolOf(angle)));
+    };
+    name(v, known);
+    name(q.side(q.k), atK);
+    name(u, third);
+    board.remarkOnRounding(step);
+    board.show(step, u.sizeId);
+    board.show(step, v.wayId);
+    board.remarkOnRounding(step);
+    step.reasoning.push_back(board.say(
+        board.isCounterClockwise(board.signOf(v.wayId))
+            ? SENTENCE(
+                  "solution",
+                  "The sum of {half} gives the third angle, the law of sines the magnitude; from {known} the "
+                  "direction of {v} is reached by turning counter-clockwise.")
+            : SENTENCE(
+                  "solution",
+                  "The sum of {half} gives the third angle, the law of sines the magnitude; from {known} the "
+                  "direction of {v} is reached by turning clockwise."),
+        "half", board.halfTurn(), "known", q.side(q.k).vector, "v", v.vector));
 }
 
 } // namespace
 
-void writeAmbiguous(Blackboard& board) {
-    const std::size_t base = baseOf(board);
-    if (base == board.solution)
-        return writeBoth(board, board);
-    Blackboard first(board.sketch, board.solved, board.construction, base, board.options);
-    writeBoth(first, board);
+void writeAmbiguous(Board& board) {
+    const Ambiguous q(board);
+    writeGiven(board);
+    writeCount(board);
+    writeKnown(board);
+    writeSenses(board);
+    writeEstimate(board, q);
+    writeKnownAngle(board, q);
+    writeReach(board, q);
+    writeCandidates(board, q);
+    writeDecision(board, q);
+    for (std::size_t i = 0; i < board.solved.solutions.size(); ++i)
+        writeRest(board, q, i);
+    writeEnd(board);
 }
 
 } // namespace tailpoint::explaining

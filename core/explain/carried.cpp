@@ -20,6 +20,13 @@ bool isOnTheWayOnly(What what) {
     return what == What::square || what == What::ratio || what == What::term;
 }
 
+constexpr std::size_t kMostTyped = 6; ///< decimals: a number with more was converted from another unit
+
+bool isConverted(const Formula& number) {
+    const auto point = number.text.find('.');
+    return point != std::string::npos && number.text.size() - point > kMostTyped + 1;
+}
+
 Formula withoutSign(Formula number) {
     number.value = std::abs(number.value);
     if (number.text.starts_with('-'))
@@ -41,7 +48,7 @@ int turnSign(const Formula& formula) {
 Carried::Carried(const Sketch& sketch, const Things& things, bool byHand)
     : m_sketch(&sketch), m_things(&things), m_byHand(byHand) {}
 
-void Carried::take(Chain chain, const Overrides& exact) {
+void Carried::take(Chain chain, const Overrides& exact, const std::vector<QuantityId>& within) {
     const std::size_t all = m_lines.size() + chain.lines.size();
     m_lines.reserve(all);
     m_index.reserve(all);
@@ -52,14 +59,21 @@ void Carried::take(Chain chain, const Overrides& exact) {
     for (Line& line : chain.lines) {
         if (m_index.contains(line.subject))
             continue;
-        evaluate(line, exact);
+        for (Case& one : line.cases)
+            one.formula = asOnPaper(std::move(one.formula));
+        evaluate(line, exact,
+                 !isOnTheWayOnly(line.subject.what) &&
+                     std::find(within.begin(), within.end(), line.subject) == within.end());
         m_index.emplace(line.subject, m_lines.size());
         m_lines.push_back(std::move(line));
     }
 }
 
-void Carried::give(const QuantityId& quantity, const Carried& from) {
-    if (const auto full = from.full(quantity))
+void Carried::give(const QuantityId& quantity, const Carried& from, std::optional<double> otherwise) {
+    const auto full = from.full(quantity);
+    if (!full && otherwise)
+        return set(quantity, *otherwise);
+    if (full)
         m_full.set(quantity, *full);
     if (const auto hand = from.m_hand.at(quantity))
         m_hand.set(quantity, *hand);
@@ -71,14 +85,26 @@ void Carried::giveTyped(const QuantityId& quantity) {
     const Force& vector = givenVector(*m_sketch, quantity.of);
     const auto value = quantity.what == What::magnitude ? vector.magnitude.value
                                                         : referredDirection(vector.direction, *m_sketch);
-    if (!value)
-        return;
-    m_full.set(quantity, *value);
+    if (value)
+        set(quantity, *value);
+}
+
+void Carried::set(const QuantityId& quantity, double value) {
+    m_full.set(quantity, value);
     if (m_byHand)
         m_hand.set(quantity, shownValue(number(quantity)));
 }
 
-void Carried::evaluate(const Line& line, const Overrides& exact) {
+/// A number that was converted from another unit has no end: it stands as the sheet shows it.
+Formula Carried::asOnPaper(Formula formula) const {
+    if (formula.kind == FormulaKind::number && !formula.sub.empty() && isConverted(formula))
+        return shown(formula.value, Dimension::angle);
+    for (Formula& part : formula.parts)
+        part = asOnPaper(std::move(part));
+    return formula;
+}
+
+void Carried::evaluate(const Line& line, const Overrides& exact, bool isRounded) {
     const auto [taken, computed] = evaluateLine(line, m_sketch->angleUnit, m_full);
     const auto put =
         std::find_if(exact.begin(), exact.end(), [&](const auto& one) { return one.first == line.subject; });
@@ -95,7 +121,7 @@ void Carried::evaluate(const Line& line, const Overrides& exact) {
         m_taken.back() = byHand;
     if (value)
         m_hand.set(line.subject, *value);
-    if (value && !isOnTheWayOnly(line.subject.what))
+    if (value && isRounded)
         m_hand.set(line.subject, number(line.subject).value);
 }
 
@@ -176,8 +202,10 @@ Formula Carried::inNumbers(const Formula& formula) const {
     if (formula.kind == FormulaKind::symbol)
         return formula.id.what == What::none ? formula : number(formula.id);
     Formula copy = formula;
-    for (Formula& part : copy.parts)
-        part = inNumbers(part);
+    for (Formula& part : copy.parts) {
+        const bool isTakenAway = &part != &copy.parts.front() && part.kind == FormulaKind::negative;
+        part = isTakenAway ? negative(inNumbers(part.parts[0])) : inNumbers(part);
+    }
     if (copy.kind == FormulaKind::absolute && copy.parts[0].kind == FormulaKind::number)
         return withoutSign(std::move(copy.parts[0]));
     if (copy.kind == FormulaKind::negative && copy.parts[0].kind == FormulaKind::number &&

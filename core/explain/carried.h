@@ -16,10 +16,11 @@ public:
     Carried(const Sketch& sketch, const Things& things, bool byHand);
 
     /// Appends the lines that are not here yet. `exact`: the solver's values of what is asked, carried on in
-    /// place of a line's own last digits (not by hand).
-    void take(Chain chain, const Overrides& exact = {});
-    /// A quantity that no line here gives, with its number from elsewhere.
-    void give(const QuantityId& quantity, const Carried& from);
+    /// place of a line's own last digits (not by hand). `within`: told within the lines that take them, so
+    /// that by hand they are not rounded.
+    void take(Chain chain, const Overrides& exact = {}, const std::vector<QuantityId>& within = {});
+    /// A quantity that no line here gives, with its number from elsewhere; `otherwise` where there is none.
+    void give(const QuantityId& quantity, const Carried& from, std::optional<double> otherwise);
 
     const Line* find(const QuantityId& quantity) const;
     /// Of the case taken. Precondition: there is such a line.
@@ -44,7 +45,9 @@ private:
     bool isTyped(const QuantityId& quantity) const;
     double quiet(const QuantityId& quantity, double value) const;
     void giveTyped(const QuantityId& quantity);
-    void evaluate(const Line& line, const Overrides& exact);
+    void set(const QuantityId& quantity, double value);
+    Formula asOnPaper(Formula formula) const;
+    void evaluate(const Line& line, const Overrides& exact, bool isRounded);
     bool isInlined(const QuantityId& quantity, const std::vector<QuantityId>& inlined) const;
     Formula expanded(const Formula& formula, const std::vector<QuantityId>& inlined) const;
     Formula inNumbers(const Formula& formula) const;

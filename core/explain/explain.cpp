@@ -1,50 +1,58 @@
 #include "core/explain/explain.h"
 #include "core/explain/families.h"
 
-#include <cmath>
-
 namespace tailpoint {
 
 namespace {
 
-using explaining::Blackboard;
+using explaining::Board;
 
-bool isResultantOfTwo(const Blackboard& board) {
-    return board.solved.family == Family::closePolygon && board.forces.size() == 2 &&
+bool isResultantOfTwo(const Board& board) {
+    return board.solved.family == Family::closePolygon && board.forces().size() == 2 &&
            board.solved.unknownVectors[0] == kSumIndex;
 }
 
-/// Two forces that open a proper angle.
-bool isProper(const Blackboard& board) {
-    const Eigen::Vector2d &p = board.forces[0].v, &q = board.forces[1].v;
-    const double cross = p.x() * q.y() - p.y() * q.x();
-    return std::abs(cross) > 1e-13 * board.forces[0].magnitude * board.forces[1].magnitude;
+void writeResultantOfTwo(Board& board) {
+    board.follow(Route::Way::triangle);
+    if (board.carried.find({What::opposite, kSumVector}) != nullptr)
+        explaining::writeTwoForces(board);
+    else
+        explaining::writeFlat(board);
 }
 
-void writeClosing(Blackboard& board) {
+void writeClosing(Board& board) {
     if (isResultantOfTwo(board))
-        return isProper(board) ? explaining::writeTwoForces(board) : explaining::writeFlat(board);
-    if (board.options.parallelograms && explaining::writePairs(board))
-        return;
-    if (board.solved.unknownVectors[0] == kSumIndex || !explaining::writeMissing(board))
-        explaining::writeTable(board);
+        return writeResultantOfTwo(board);
+    if (board.options.parallelograms && board.follow(Route::Way::parallelograms))
+        return explaining::writePairs(board);
+    if (board.solved.unknownVectors[0] != kSumIndex && board.follow(Route::Way::triangle))
+        return explaining::writeMissing(board);
+    board.follow(Route::Way::components);
+    explaining::writeTable(board);
 }
 
-void write(Blackboard& board) {
-    if (board.solution >= board.solved.solutions.size())
+void writeByTriangle(Board& board, void (*write)(Board&)) {
+    if (board.follow(Route::Way::triangle))
+        write(board);
+    else
+        explaining::writeAlongOneLine(board);
+}
+
+void write(Board& board) {
+    if (!board.isAnswered())
         return explaining::writeWithoutAnswer(board);
     switch (board.solved.family) {
     case Family::closePolygon:
         return writeClosing(board);
     case Family::twoMagnitudes:
-        return explaining::writeLines(board);
+        return writeByTriangle(board, explaining::writeLines);
     case Family::magnitudeAndDirection:
-        return explaining::writeAmbiguous(board);
+        return writeByTriangle(board, explaining::writeAmbiguous);
     case Family::twoDirections:
-        return explaining::writeSides(board);
+        return writeByTriangle(board, explaining::writeSides);
     case Family::smallestForce:
     case Family::smallestSum:
-        return explaining::writeSmallest(board);
+        return writeByTriangle(board, explaining::writeSmallest);
     case Family::check:
     case Family::unclear:
         return explaining::writeWithoutAnswer(board);
@@ -55,7 +63,7 @@ void write(Blackboard& board) {
 
 Worked explain(const Sketch& sketch, const Solved& solved, const Construction& construction,
                std::size_t solution, const ExplainOptions& options) {
-    Blackboard board(sketch, solved, construction, solution, options);
+    Board board(sketch, solved, construction, solution, options);
     write(board);
     return std::move(board.worked);
 }

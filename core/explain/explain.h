@@ -12,8 +12,11 @@
 #include "core/construct/construct.h"
 #include "core/explain/figure_part.h"
 #include "core/explain/prose.h"
+#include "core/explain/step_key.h"
 
 namespace tailpoint {
+
+class Sentences;
 
 enum class Law { none, cosines, sines, components };
 std::string_view nameOf(Law law); ///< "none", "cosines", "sines", "components"
@@ -47,12 +50,13 @@ enum class Stage {
 };
 
 struct Step {
-    std::string key;   ///< stable name: "given", "count", "estimate", "tails", "cosines", "sines", ...
+    StepKey key = StepKey::given;
     std::string title; ///< plain text, no formula
     std::vector<Prose> reasoning;
     Law law = Law::none;
     std::optional<Table> table; ///< set before the workings
     std::vector<Working> workings;
+    std::vector<QuantityId> lines; ///< of the chain (core/derive) that the workings tell, in their order
     std::vector<Prose>
         conclusion;           ///< what the numbers say: comparison with the estimate, which root, and why
     std::vector<Prose> notes; ///< the usual traps, set in the margin
@@ -76,6 +80,7 @@ struct ExplainOptions {
                                  ///< table, where no two are in line on the way
     std::optional<double>
         division; ///< force units in one division of the sheet: how long the answer measures
+    const Sentences* sentences = nullptr; ///< of another language; null: as they are written here
     bool operator==(const ExplainOptions&) const = default;
 };
 

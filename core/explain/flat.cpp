@@ -1,106 +1,97 @@
 // Questions whose vectors all lie on one line, or of which nothing is left to add: no triangle, no law.
 #include "core/explain/families.h"
 
-#include <cmath>
-
 namespace tailpoint::explaining {
 
 namespace {
 
-/// Signed along the direction of the greater force.
-struct Line {
-    const Arrow& along;
-    std::vector<Formula> symbols, numbers;
-};
-
-bool isZero(const Arrow& arrow) {
-    return arrow.magnitude == 0;
+bool isZero(const Vector& vector) {
+    return vector.magnitude == 0;
 }
 
-void writeOneLeft(Blackboard& board) {
-    const bool first = !isZero(board.forces[0]);
-    const Arrow& rest = first ? board.forces[0] : board.forces[1];
-    const Arrow& gone = first ? board.forces[1] : board.forces[0];
-    Step& step = board.step("line", "Nothing to add", Stage::construction);
+void writeOneLeft(Board& board) {
+    const bool first = !isZero(board.forces()[0]);
+    const Vector &rest = board.forces()[first ? 0U : 1U], &gone = board.forces()[first ? 1U : 0U];
+    Step& step = board.step(StepKey::line, SENTENCE("solution", "Nothing to add"), Stage::construction);
     step.parts = {arrowPart(rest.index)};
     if (isZero(rest)) {
-        step.reasoning.push_back(say("Both forces are zero, and so is their resultant."));
+        step.reasoning.push_back(
+            board.say(SENTENCE("solution", "Both forces are zero, and so is their resultant.")));
         return;
     }
-    step.reasoning.push_back(
-        say("{} is zero: there is no parallelogram, and the resultant is the other force as it "
-            "stands.",
-            gone.vector));
-    step.workings.push_back({{}, equal(board.sum.vector, rest.vector), {}, {}});
-    board.sum.sizeNumber = rest.sizeNumber;
-    board.sum.directionNumber = rest.directionNumber;
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "{gone} is zero: there is no parallelogram, and the resultant is the other force as it "
+                 "stands."),
+        "gone", gone.vector));
+    step.workings.push_back({{}, equal(board.sum().vector, rest.vector), {}, {}});
 }
 
-Line lineOf(const Blackboard& board) {
-    const Arrow &p = board.forces[0], &q = board.forces[1];
-    Line line{p.magnitude >= q.magnitude ? p : q, {}, {}};
-    for (const Arrow& arrow : board.forces) {
-        const bool against = arrow.v.dot(line.along.v) < 0;
-        line.symbols.push_back(board.symbolOf(What::along, arrow));
-        line.numbers.push_back(against ? negative(arrow.sizeNumber) : arrow.sizeNumber);
-    }
-    return line;
+void writeConclusion(const Board& board, Step& step, const Vector& along) {
+    const Vector& sum = board.sum();
+    if (!sum.direction)
+        step.conclusion.push_back(board.say(SENTENCE(
+            "solution", "Equal and opposite: they hold each other, and the resultant is zero. It has no "
+                        "direction.")));
+    else
+        step.conclusion.push_back(board.say(
+            SENTENCE("solution", "It is positive, so {sum} points the way of {along}: {direction}."), "sum",
+            sum.vector, "along", along.vector, "direction", equal(sum.theta, along.wayNumber)));
 }
 
-void writeAlongLine(Blackboard& board) {
-    const Arrow &p = board.forces[0], &q = board.forces[1];
+void writeAlongLine(Board& board) {
+    const Vector &p = board.forces()[0], &q = board.forces()[1];
+    const Vector& along = p.magnitude >= q.magnitude ? p : q;
     const bool opposed = p.v.dot(q.v) < 0;
-    const Line line = lineOf(board);
-    Step& step =
-        board.step("line", opposed ? "Opposed on one line" : "Side by side on one line", Stage::magnitudes);
+    Step& step = board.step(StepKey::line,
+                            opposed ? SENTENCE("solution", "Opposed on one line")
+                                    : SENTENCE("solution", "Side by side on one line"),
+                            Stage::magnitudes);
     step.parts = {arrowPart(0), arrowPart(1), arrowPart(kSumIndex)};
-    step.reasoning.push_back(
-        say("{} and {} act along the same line{}: the parallelogram is flat, and neither law of "
-            "the triangle is needed.",
-            p.vector, q.vector, inWords(opposed ? " in opposite senses" : "")));
-    step.reasoning.push_back(
-        say("Count components along the line as positive in the sense of {}; call that axis {}.",
-            line.along.vector, symbol("u")));
-    for (std::size_t i = 0; i < board.forces.size(); ++i)
-        step.workings.push_back({line.symbols[i], {}, line.numbers[i], {}});
-    Working working{board.symbolOf(What::along, board.sum), sumOf(line.symbols), sumOf(line.numbers), {}};
-    const Formula along = board.settle(working, board.sum.magnitude, Quantity::force);
-    step.workings.push_back(std::move(working));
-    board.sum.sizeNumber = along;
-    if (!board.sum.direction) {
-        step.conclusion.push_back(
-            say("Equal and opposite: they hold each other, and the resultant is zero. It has no "
-                "direction."));
-        return;
+    step.reasoning.push_back(board.say(
+        opposed ? SENTENCE("solution",
+                           "{p} and {q} act along the same line in opposite senses: the parallelogram is "
+                           "flat, and neither law of the triangle is needed.")
+                : SENTENCE("solution",
+                           "{p} and {q} act along the same line: the parallelogram is flat, and neither "
+                           "law of the triangle is needed."),
+        "p", p.vector, "q", q.vector));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "Count components along the line as positive in the sense of {along}; call that axis "
+                 "{axis}."),
+        "along", along.vector, "axis", symbol("u")));
+    for (const VectorId vector : {p.id, q.id}) {
+        const QuantityId component{What::along, vector};
+        step.workings.push_back({board.symbolOf(component), {}, {}, board.number(component)});
+        step.lines.push_back(component);
     }
-    board.sum.directionNumber = line.along.directionNumber;
-    step.conclusion.push_back(say("It is positive, so {} points the way of {}: {}.", board.sum.vector,
-                                  line.along.vector, equal(board.sum.theta, line.along.directionNumber)));
+    board.show(step, {What::along, kSumVector});
+    writeConclusion(board, step, along);
 }
 
 } // namespace
 
-void writeAlongOneLine(Blackboard& board) {
-    Step& step = board.step("line", "No triangle to solve", Stage::magnitudes);
-    step.reasoning.push_back(
-        say("The vectors of this question lie along one line, or one of them vanishes: the triangle "
-            "is flat and no law of it is needed. Along that line components add with their signs, "
-            "and across it there is nothing."));
-    writeAnswer(board);
-    writeCheck(board);
-    writeRoundingCost(board);
-}
-
-void writeFlat(Blackboard& board) {
+void writeAlongOneLine(Board& board) {
     writeGiven(board);
     writeCount(board);
-    if (isZero(board.forces[0]) || isZero(board.forces[1]))
+    writeKnown(board);
+    Step& step = board.step(StepKey::line, SENTENCE("solution", "No triangle to solve"), Stage::magnitudes);
+    step.reasoning.push_back(board.say(SENTENCE(
+        "solution", "The vectors of this question lie along one line, or one of them vanishes: the triangle "
+                    "is flat and no law of it is needed. Along that line components add with their signs, "
+                    "and across it there is nothing.")));
+    writeEnd(board);
+}
+
+void writeFlat(Board& board) {
+    writeGiven(board);
+    writeCount(board);
+    if (isZero(board.forces()[0]) || isZero(board.forces()[1]))
         writeOneLeft(board);
     else
         writeAlongLine(board);
-    writeAnswer(board);
-    writeCheck(board);
-    writeRoundingCost(board);
+    writeEnd(board);
 }
 
 } // namespace tailpoint::explaining

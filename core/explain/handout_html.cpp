@@ -94,7 +94,7 @@ void appendStep(std::string& out, const Step& step) {
     out += step.workings.size() >= kLongStep ? "<li class=\"long\">\n" : "<li>\n";
     out += "<h3>" + xmlEscaped(step.title) + "</h3>\n";
     for (const Prose& prose : step.reasoning)
-        appendParagraph(out, prose, step.key == "answer" ? "answer" : "");
+        appendParagraph(out, prose, step.key == StepKey::answer ? "answer" : "");
     if (step.table)
         appendTable(out, *step.table);
     for (const Working& working : step.workings)

@@ -1,8 +1,5 @@
 // More than two forces, parallelogram by parallelogram: each partial sum takes the next force.
-#include "core/construct/pairs.h"
 #include "core/explain/families.h"
-
-#include <cmath>
 
 namespace tailpoint::explaining {
 
@@ -10,72 +7,87 @@ namespace {
 
 constexpr double kEqualSides = 1e-12; // relative: a partial sum that is equal but for its last bits
 
-/// Adds `next` to `partial`; `made` comes out with its magnitude and direction carried.
-void writePair(Blackboard& board, const Arrow& partial, const Arrow& next, Arrow& made, std::size_t index) {
-    const bool last = made.index == kSumIndex;
-    Step& step = board.step("pair" + std::to_string(index),
-                            last ? "The last parallelogram gives the resultant"
-                                 : "Parallelogram " + std::to_string(index) + ": two vectors become one",
-                            last ? Stage::all : Stage::construction, Law::cosines);
-    for (const Arrow* arrow : {&partial, &next, static_cast<const Arrow*>(&made)})
-        if (arrow->index != kNoVector)
-            step.parts.push_back(arrowPart(arrow->index));
-    step.parts.push_back(part(FigurePart::Kind::parallelogram, next.index));
-    step.pair = static_cast<int>(index);
-    step.reasoning.push_back(say(
-        "Add {} and {}: the angle between the tails, its supplement in the triangle, the law of cosines for "
-        "the magnitude of {}, the law of sines for the angle beside the greater of the two, and that angle "
-        "turned off from it.",
-        partial.vector, next.vector, made.vector));
-    const auto number = static_cast<std::uint8_t>(index);
-    const Term phi = writeTails(board, step, partial, next,
-                                board.things.formula({What::between, partial.id, next.id, 0, number}));
-    const double inner = std::abs(signedAngle(partial.v, -next.v).value_or(0));
-    const Term gamma = writeSupplement(
-        board, step, board.things.formula({What::opposite, made.id, {}, 0, number}), phi, inner);
-    const auto pair = static_cast<int>(index); // the figure knows the parallelogram by its number
-    step.angles = {named(part(FigurePart::Kind::tails, kNoVector, pair), phi.symbol),
-                   named(part(FigurePart::Kind::opposite, kNoVector, pair), gamma.symbol)};
-    made.sizeNumber =
-        writeCosinesForSide(board, step, made.size, sizeOf(partial), sizeOf(next), gamma, made.magnitude)
-            .number;
-    const bool first = partial.magnitude >= next.magnitude;
-    const Arrow &great = first ? partial : next, &small = first ? next : partial;
-    const double beside = std::abs(signedAngle(great.v, made.v).value_or(0));
-    const Term angle =
-        writeSinesForAngle(board, step, board.things.formula({What::opposite, small.id, {}, 0, number}),
-                           sizeOf(small), sizeOf(made), gamma, beside);
-    const Turn turn = writeTurn(board, step, made.theta, thetaOf(great), angle, made.direction.value_or(0));
-    remarkOnRounding(board, step, Quantity::angle);
-    made.directionNumber = turn.number;
-    const bool equal = great.magnitude - small.magnitude <= kEqualSides * great.magnitude;
-    step.conclusion.push_back(say(
-        equal ? "{} lies opposite to one of two equal sides, so it is acute; from {} towards {} one turns {}."
-              : "{} lies opposite to the smaller side, so it is acute; from {} towards {} one turns {}.",
-        angle.symbol, great.vector, made.vector, inWords(std::string(wayOf(turn.sign, board.sketch)))));
+/// `next` is added to the sum so far.
+struct Addition {
+    const Vector &soFar, &next, &made;
+    std::uint8_t number;
+    const Vector& great() const { return soFar.magnitude >= next.magnitude ? soFar : next; }
+    const Vector& small() const { return soFar.magnitude >= next.magnitude ? next : soFar; }
+    QuantityId tails() const { return {What::between, soFar.id, next.id, 0, number}; }
+    QuantityId inner() const { return {What::opposite, made.id, {}, 0, number}; }
+    QuantityId beside() const { return {What::opposite, small().id, {}, 0, number}; }
+};
+
+Step& stepOf(Board& board, const Addition& a) {
+    if (a.made.index == kSumIndex)
+        return board.step(StepKey::pair, SENTENCE("solution", "The last parallelogram gives the resultant"),
+                          Stage::all, Law::cosines);
+    Step& step =
+        board.step(StepKey::pair, SENTENCE("solution", "Parallelogram {number}: two vectors become one"),
+                   Stage::construction, Law::cosines);
+    step.title = toText(board.say(SENTENCE("solution", "Parallelogram {number}: two vectors become one"),
+                                  "number", count(a.number)));
+    return step;
+}
+
+Wording turningTowards(bool equal, bool counterClockwise) {
+    if (equal)
+        return counterClockwise
+                   ? SENTENCE("solution",
+                              "{angle} lies opposite to one of two equal sides, so it is acute; from "
+                              "{great} towards {made} one turns counter-clockwise.")
+                   : SENTENCE("solution",
+                              "{angle} lies opposite to one of two equal sides, so it is acute; from "
+                              "{great} towards {made} one turns clockwise.");
+    return counterClockwise
+               ? SENTENCE("solution",
+                          "{angle} lies opposite to the smaller side, so it is acute; from {great} "
+                          "towards {made} one turns counter-clockwise.")
+               : SENTENCE("solution",
+                          "{angle} lies opposite to the smaller side, so it is acute; from {great} "
+                          "towards {made} one turns clockwise.");
+}
+
+void writePair(Board& board, const Addition& a) {
+    Step& step = stepOf(board, a);
+    step.pair = a.number;
+    for (const Vector* vector : {&a.soFar, &a.next, &a.made})
+        if (vector->index != kNoVector)
+            step.parts.push_back(arrowPart(vector->index));
+    step.parts.push_back(part(FigurePart::Kind::parallelogram, a.next.index));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "Add {first} and {second}: the angle between the tails, its supplement in the triangle, "
+                 "the law of cosines for the magnitude of {made}, the law of sines for the angle beside "
+                 "the greater of the two, and that angle turned off from it."),
+        "first", a.soFar.vector, "second", a.next.vector, "made", a.made.vector));
+    const int number = a.number; // the figure knows the parallelogram by its number
+    step.angles = {named(part(FigurePart::Kind::tails, kNoVector, number), board.symbolOf(a.tails())),
+                   named(part(FigurePart::Kind::opposite, kNoVector, number), board.symbolOf(a.inner()))};
+    for (const QuantityId& line : {a.tails(), a.inner(), a.made.sizeId, a.beside(), a.made.wayId})
+        board.show(step, line);
+    board.remarkOnRounding(step);
+    const double difference = a.great().magnitude - a.small().magnitude;
+    step.conclusion.push_back(board.say(turningTowards(difference <= kEqualSides * a.great().magnitude,
+                                                       board.isCounterClockwise(board.signOf(a.made.wayId))),
+                                        "angle", board.symbolOf(a.beside()), "great", a.great().vector,
+                                        "made", a.made.vector));
 }
 
 } // namespace
 
-bool writePairs(Blackboard& board) {
-    const std::vector<Parallelogram> pairs = pairsOf(board.sketch, board.solved, board.solution);
-    if (pairs.empty())
-        return false;
+void writePairs(Board& board) {
     writeGiven(board);
     writeCount(board);
     writePolygonEstimate(board);
-    Arrow partial = board.forces[0];
-    for (std::size_t i = 1; i < board.forces.size(); ++i) {
-        const bool last = i + 1 == board.forces.size();
-        Arrow made = last ? board.sum : board.madeArrow(partialVector(i), pairs[i].corners[1]);
-        writePair(board, partial, board.forces[i], made, i);
-        partial = std::move(made);
+    const std::size_t forces = board.forces().size();
+    VectorId soFar = forceVector(0);
+    for (std::size_t i = 1; i < forces; ++i) {
+        const VectorId made = i + 1 == forces ? kSumVector : partialVector(i);
+        writePair(board, {board.at(soFar), board.forces()[i], board.at(made), static_cast<std::uint8_t>(i)});
+        soFar = made;
     }
-    board.sum = partial;
-    writeAnswer(board);
-    writeCheck(board);
-    writeRoundingCost(board);
-    return true;
+    writeEnd(board);
 }
 
 } // namespace tailpoint::explaining

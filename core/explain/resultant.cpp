@@ -1,5 +1,6 @@
 // The resultant of two forces: parallelogram, half of it, law of cosines, law of sines.
 #include "core/explain/families.h"
+#include "core/explain/quadrant.h"
 
 #include <cmath>
 
@@ -7,262 +8,319 @@ namespace tailpoint::explaining {
 
 namespace {
 
-/// The two forces by size, and the symbols of the angles opposite to them.
+/// The two forces by size, and the angles opposite to them.
 struct Pair {
-    const Arrow& great;
-    const Arrow& small;
-    Formula oppositeGreat, oppositeSmall;
-    bool equal = false;
-};
+    explicit Pair(const Board& board)
+        : p(board.forces()[0]), q(board.forces()[1]), great(p.magnitude >= q.magnitude ? p : q),
+          small(p.magnitude >= q.magnitude ? q : p), sum(board.sum()) {}
 
-Pair pairOf(const Blackboard& board) {
-    const Arrow &p = board.forces[0], &q = board.forces[1];
-    const bool first = p.magnitude >= q.magnitude;
-    return {first ? p : q, first ? q : p, first ? board.alpha : board.beta, first ? board.beta : board.alpha,
-            p.magnitude == q.magnitude};
-}
+    const Vector &p, &q, &great, &small, &sum;
+    QuantityId phi{What::between, forceVector(0), forceVector(1)}, gamma{What::opposite, kSumVector};
+    QuantityId oppositeGreat() const { return {What::opposite, great.id}; }
+    QuantityId oppositeSmall() const { return {What::opposite, small.id}; }
+    bool equal() const { return p.magnitude == q.magnitude; }
+};
 
 enum class Opening { acute, right, obtuse };
 
-Opening openingOf(const Arrow& p, const Arrow& q) {
-    const double dot = p.v.dot(q.v);
-    const double slack = 8e-16 * p.magnitude * q.magnitude;
+Opening openingOf(const Pair& pair) {
+    const double dot = pair.p.v.dot(pair.q.v);
+    const double slack = 8e-16 * pair.p.magnitude * pair.q.magnitude;
     return dot > slack ? Opening::acute : dot < -slack ? Opening::obtuse : Opening::right;
 }
 
-void writeEstimate(Blackboard& board) {
-    const Arrow &p = board.forces[0], &q = board.forces[1], &r = board.sum;
-    Step& step = board.step("estimate", "Sketch to scale, and estimate before computing", Stage::directions);
-    step.parts = {arrowPart(0), arrowPart(1)};
-    step.reasoning.push_back(
-        say("Drawn to scale, {} can be no shorter than the difference of the two magnitudes "
-            "(forces opposed) and no longer than their sum (forces side by side):",
-            r.vector));
-    const auto bounds = [](Formula low, Formula middle, Formula high) {
-        return related(std::move(low), Relation::lessOrEqual, std::move(middle), Relation::lessOrEqual,
+Working boundsOf(const Board& board, const Pair& pair) {
+    const auto bounds = [&](Formula low, Formula high) {
+        return related(std::move(low), Relation::lessOrEqual, pair.sum.size, Relation::lessOrEqual,
                        std::move(high));
     };
-    step.workings.push_back({{},
-                             bounds(absolute(sum(p.size, negative(q.size))), r.size, sum(p.size, q.size)),
-                             {},
-                             bounds(board.force(std::abs(p.magnitude - q.magnitude)), r.size,
-                                    board.force(p.magnitude + q.magnitude))});
-    const Formula square = root(sum(power(p.size, 2), power(q.size, 2)));
-    const Formula value = board.force(std::hypot(p.magnitude, q.magnitude));
-    const Opening opening = openingOf(p, q);
-    if (opening == Opening::right)
-        step.conclusion.push_back(
-            say("The forces look square to each other: then {} is {}.", r.size, equal(square, value)));
-    else
-        step.conclusion.push_back(say(
-            opening == Opening::acute ? "The angle between the tails looks acute, so {} is greater than {}."
-                                      : "The angle between the tails looks obtuse, so {} is smaller than {}.",
-            r.size, equal(square, value)));
-    if (p.magnitude == q.magnitude)
-        step.conclusion.push_back(say("The forces are equal, so {} lies midway between them.", r.vector));
-    else
-        step.conclusion.push_back(
-            say("{} lies nearer to {}, the greater force.", r.vector, pairOf(board).great.vector));
+    return {{},
+            bounds(absolute(sum(pair.p.size, negative(pair.q.size))), sum(pair.p.size, pair.q.size)),
+            {},
+            bounds(board.force(std::abs(pair.p.magnitude - pair.q.magnitude)),
+                   board.force(pair.p.magnitude + pair.q.magnitude))};
 }
 
-Term writeTailsStep(Blackboard& board) {
-    const Arrow &p = board.forces[0], &q = board.forces[1];
-    Step& step = board.step("tails", "Angle between the tails", Stage::between);
+void writeOpening(const Board& board, Step& step, const Pair& pair) {
+    Formula square = equal(root(sum(power(pair.p.size, 2), power(pair.q.size, 2))),
+                           board.force(std::hypot(pair.p.magnitude, pair.q.magnitude)));
+    const auto wording = [&] {
+        switch (openingOf(pair)) {
+        case Opening::right:
+            return SENTENCE("solution", "The forces look square to each other: then {sum} is {square}.");
+        case Opening::acute:
+            return SENTENCE("solution",
+                            "The angle between the tails looks acute, so {sum} is greater than {square}.");
+        case Opening::obtuse:
+            break;
+        }
+        return SENTENCE("solution",
+                        "The angle between the tails looks obtuse, so {sum} is smaller than {square}.");
+    }();
+    step.conclusion.push_back(board.say(wording, "sum", pair.sum.size, "square", std::move(square)));
+}
+
+void writeEstimate(Board& board, const Pair& pair) {
+    Step& step =
+        board.step(StepKey::estimate, SENTENCE("solution", "Sketch to scale, and estimate before computing"),
+                   Stage::directions);
+    step.parts = {arrowPart(0), arrowPart(1)};
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "Drawn to scale, {sum} can be no shorter than the difference of the two magnitudes "
+                 "(forces opposed) and no longer than their sum (forces side by side):"),
+        "sum", pair.sum.vector));
+    step.workings.push_back(boundsOf(board, pair));
+    writeOpening(board, step, pair);
+    step.conclusion.push_back(
+        pair.equal()
+            ? board.say(SENTENCE("solution", "The forces are equal, so {sum} lies midway between them."),
+                        "sum", pair.sum.vector)
+            : board.say(SENTENCE("solution", "{sum} lies nearer to {great}, the greater force."), "sum",
+                        pair.sum.vector, "great", pair.great.vector));
+}
+
+void writeTailsStep(Board& board, const Pair& pair) {
+    Step& step = board.step(StepKey::tails, SENTENCE("solution", "Angle between the tails"), Stage::between);
     step.parts = {part(FigurePart::Kind::tails, 0, 1), part(FigurePart::Kind::direction, 0),
                   part(FigurePart::Kind::direction, 1)};
-    step.angles = {named(part(FigurePart::Kind::tails, 0, 1), board.between(p, q))};
-    step.reasoning.push_back(say("Both directions are measured from {}, so the angle {} between {} and {} is "
-                                 "their difference, each with its sign.",
-                                 board.axisWords(), board.between(p, q), p.vector, q.vector));
-    const double gap = std::abs(p.directionNumber.value - q.directionNumber.value);
-    if (gap > board.half())
+    step.angles = {named(part(FigurePart::Kind::tails, 0, 1), board.symbolOf(pair.phi))};
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "Both directions are measured from {axis}, so the angle {phi} between {p} and {q} is "
+                 "their difference, each with its sign."),
+        "axis", board.axisWords(), "phi", board.symbolOf(pair.phi), "p", pair.p.vector, "q", pair.q.vector));
+    const double p = pair.p.wayNumber.value, q = pair.q.wayNumber.value;
+    const bool longWay = std::abs(p - q) > board.half();
+    if (longWay)
         step.reasoning.push_back(
-            say("The difference goes the long way round, beyond {}: the angle between the "
-                "tails is what is left of the full turn.",
-                board.halfTurn()));
-    Term phi = writeTails(board, step, p, q, board.between(p, q));
-    remarkOnRounding(board, step, Quantity::angle);
-    if (p.directionNumber.value * q.directionNumber.value < 0 && gap <= board.half())
-        step.notes.push_back(
-            say("The directions lie on either side of the axis. Subtracting a negative angle "
-                "adds it: mind the sign."));
-    return phi;
+            board.say(SENTENCE("solution",
+                               "The difference goes the long way round, beyond {half}: the angle between the "
+                               "tails is what is left of the full turn."),
+                      "half", board.halfTurn()));
+    board.show(step, pair.phi);
+    board.remarkOnRounding(step);
+    if (p * q < 0 && !longWay)
+        step.notes.push_back(board.say(SENTENCE(
+            "solution", "The directions lie on either side of the axis. Subtracting a negative angle "
+                        "adds it: mind the sign.")));
 }
 
-Term writeParallelogram(Blackboard& board, const Term& phi) {
-    const Arrow &p = board.forces[0], &q = board.forces[1];
-    Step& step = board.step("parallelogram", "Complete the parallelogram", Stage::interior);
+void writeParallelogram(Board& board, const Pair& pair) {
+    Step& step = board.step(StepKey::parallelogram, SENTENCE("solution", "Complete the parallelogram"),
+                            Stage::interior);
     step.parts = {part(FigurePart::Kind::parallelogram), part(FigurePart::Kind::opposite, kSumIndex)};
-    step.angles = {named(part(FigurePart::Kind::opposite, kSumIndex), board.gamma)};
+    step.angles = {named(part(FigurePart::Kind::opposite, kSumIndex), board.symbolOf(pair.gamma))};
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "Through each tip draw the parallel to the other force; {sum} is the diagonal from "
+                 "the common point. Opposite interior angles are equal, neighbouring ones make "
+                 "{half}, all four {full}."),
+        "sum", pair.sum.vector, "half", board.halfTurn(), "full", board.fullTurn()));
     step.reasoning.push_back(
-        say("Through each tip draw the parallel to the other force; {} is the diagonal from "
-            "the common point. Opposite interior angles are equal, neighbouring ones make {}, "
-            "all four {}.",
-            board.sum.vector, board.halfTurn(), board.fullTurn()));
-    step.reasoning.push_back(
-        say("So the angle {} at the tips is the supplement of {}:", board.gamma, phi.symbol));
-    const double rad = std::abs(signedAngle(p.v, -q.v).value_or(0));
-    Term gamma = writeSupplement(board, step, board.gamma, phi, rad);
-    remarkOnRounding(board, step, Quantity::angle);
-    if (p.magnitude == q.magnitude)
-        step.notes.push_back(
-            say("The forces are equal, so the parallelogram is a rhombus and its diagonal halves "
-                "{}. With unequal forces it would not.",
-                phi.symbol));
-    else
-        step.notes.push_back(
-            say("The diagonal does not halve {}: it would only if the forces were equal.", phi.symbol));
-    return gamma;
+        board.say(SENTENCE("solution", "So the angle {gamma} at the tips is the supplement of {phi}:"),
+                  "gamma", board.symbolOf(pair.gamma), "phi", board.symbolOf(pair.phi)));
+    board.show(step, pair.gamma);
+    board.remarkOnRounding(step);
+    step.notes.push_back(board.say(
+        pair.equal()
+            ? SENTENCE("solution",
+                       "The forces are equal, so the parallelogram is a rhombus and its diagonal halves "
+                       "{phi}. With unequal forces it would not.")
+            : SENTENCE("solution",
+                       "The diagonal does not halve {phi}: it would only if the forces were equal."),
+        "phi", board.symbolOf(pair.phi)));
 }
 
-void writeTriangle(Blackboard& board, const Pair& pair) {
-    const Arrow& r = board.sum;
-    Step& step = board.step("triangle", "Keep one half: the force triangle", Stage::found);
+void writeTriangle(Board& board, const Pair& pair) {
+    Step& step = board.step(StepKey::triangle, SENTENCE("solution", "Keep one half: the force triangle"),
+                            Stage::found);
+    const Formula opposite = board.symbolOf(pair.oppositeSmall()), gamma = board.symbolOf(pair.gamma),
+                  oppositeGreat = board.symbolOf(pair.oppositeGreat());
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::triangle)};
-    step.angles = {named(part(FigurePart::Kind::opposite, pair.small.index), pair.oppositeSmall),
-                   named(part(FigurePart::Kind::opposite, pair.great.index), pair.oppositeGreat)};
+    step.angles = {named(part(FigurePart::Kind::opposite, pair.small.index), opposite),
+                   named(part(FigurePart::Kind::opposite, pair.great.index), oppositeGreat)};
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "Keep the half in which {great} starts at the common point and {small} follows at its "
+                 "tip: it holds the angle {angle} between {great} and {sum}, and that one leads to "
+                 "the direction asked for."),
+        "great", pair.great.vector, "small", pair.small.vector, "angle", opposite, "sum", pair.sum.vector));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Opposite pairs: {sum} and {gamma}, {small} and {oppositeSmall}, {great} and "
+                             "{oppositeGreat}."),
+        "sum", pair.sum.size, "gamma", gamma, "small", pair.small.size, "oppositeSmall", opposite, "great",
+        pair.great.size, "oppositeGreat", oppositeGreat));
     step.reasoning.push_back(
-        say("Keep the half in which {} starts at the common point and {} follows at its tip: "
-            "it holds the angle {} between {} and {}, and that one leads to the direction "
-            "asked for.",
-            pair.great.vector, pair.small.vector, pair.oppositeSmall, pair.great.vector, r.vector));
-    step.reasoning.push_back(say("Opposite pairs: {} and {}, {} and {}, {} and {}.", r.size, board.gamma,
-                                 pair.small.size, pair.oppositeSmall, pair.great.size, pair.oppositeGreat));
-    step.reasoning.push_back(say("Known are the two sides {} and {} and the angle {} between them.",
-                                 pair.great.size, pair.small.size, board.gamma));
+        board.say(SENTENCE("solution",
+                           "Known are the two sides {great} and {small} and the angle {gamma} between them."),
+                  "great", pair.great.size, "small", pair.small.size, "gamma", gamma));
 }
 
-void writeChoice(Blackboard& board, const Pair& pair) {
-    const Arrow& r = board.sum;
-    const Formula &p = board.forces[0].size, &q = board.forces[1].size;
-    Step& step = board.step("choice", "Which law?", Stage::found);
+void writeChoice(Board& board, const Pair& pair) {
+    Step& step = board.step(StepKey::choice, SENTENCE("solution", "Which law?"), Stage::found);
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::triangle)};
     step.reasoning.push_back(
-        say("Two sides and the angle between them: the law of cosines gives the third side. "
-            "The law of sines can't start, for it needs one whole pair, and of each pair one "
-            "half is missing: {} without {}, {} and {} without {} and {}.",
-            board.gamma, r.size, pair.great.size, pair.small.size, pair.oppositeGreat, pair.oppositeSmall));
-    step.workings.push_back(
-        {power(r.size, 2),
-         sum(power(p, 2), power(q, 2), negative(product(count(2), p, q, apply("cos", board.gamma)))),
-         {},
-         {}});
+        board.say(SENTENCE("solution",
+                           "Two sides and the angle between them: the law of cosines gives the third side. "
+                           "The law of sines can't start, for it needs one whole pair, and of each pair one "
+                           "half is missing: {gamma} without {sum}, {great} and {small} without "
+                           "{oppositeGreat} and {oppositeSmall}."),
+                  "gamma", board.symbolOf(pair.gamma), "sum", pair.sum.size, "great", pair.great.size,
+                  "small", pair.small.size, "oppositeGreat", board.symbolOf(pair.oppositeGreat()),
+                  "oppositeSmall", board.symbolOf(pair.oppositeSmall())));
+    const QuantityId square{What::square, kSumVector};
+    step.workings.push_back({board.symbolOf(square), board.carried.formulaOf(square), {}, {}});
+    step.lines.push_back(square);
 }
 
-Term writeCosines(Blackboard& board, const Term& phi, const Term& gamma) {
-    const Arrow &p = board.forces[0], &q = board.forces[1], &r = board.sum;
-    Step& step = board.step("cosines", "Law of cosines for the magnitude", Stage::magnitudes, Law::cosines);
+Prose calculatorNote(const Board& board) {
+    switch (board.sketch.angleUnit) {
+    case AngleUnit::deg:
+        return board.say(SENTENCE("solution", "Is the calculator set to degrees, not radians?"));
+    case AngleUnit::rad:
+        return board.say(SENTENCE("solution", "Is the calculator set to radians, not degrees?"));
+    case AngleUnit::gon:
+        break;
+    }
+    return board.say(SENTENCE("solution", "Is the calculator set to gon?"));
+}
+
+void writeCosines(Board& board, const Pair& pair) {
+    Step& step = board.step(StepKey::cosines, SENTENCE("solution", "Law of cosines for the magnitude"),
+                            Stage::magnitudes, Law::cosines);
+    const bool byHand = board.options.handRounding;
+    const Formula& size = pair.sum.sizeNumber;
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::triangle), arrowPart(kSumIndex),
                   part(FigurePart::Kind::opposite, kSumIndex)};
-    step.reasoning.push_back(
-        say(board.options.handRounding
-                ? "Take the root, put in the numbers with their units, and round as on paper."
-                : "Take the root, put in the numbers with their units, and round only at the end."));
-    Term size = writeCosinesForSide(board, step, r.size, sizeOf(p), sizeOf(q), gamma, r.magnitude);
-    board.sum.sizeNumber = size.number;
-    step.conclusion.push_back(say("As estimated, {} lies between {} and {}.", size.number,
-                                  board.force(std::abs(p.magnitude - q.magnitude)),
-                                  board.force(p.magnitude + q.magnitude)));
-    if (board.options.handRounding)
-        step.conclusion.push_back(say("Carried on is the rounded value, {}.", size.number));
-    else
-        step.conclusion.push_back(say("The full value is carried on; only what is shown is rounded."));
-    step.notes.push_back(say("Is the calculator set to {}?",
-                             inWords(board.sketch.angleUnit == AngleUnit::deg   ? "degrees, not radians"
-                                     : board.sketch.angleUnit == AngleUnit::rad ? "radians, not degrees"
-                                                                                : "gon")));
-    if (openingOf(p, q) != Opening::right)
-        step.notes.push_back(
-            say("The angle in the triangle is {}, not {} between the tails. With {} the last sign "
-                "would be a plus.",
-                equal(gamma.symbol, gamma.number), equal(phi.symbol, phi.number), phi.symbol));
-    return size;
+    step.reasoning.push_back(board.say(
+        byHand ? SENTENCE("solution",
+                          "Take the root, put in the numbers with their units, and round as on paper.")
+               : SENTENCE("solution",
+                          "Take the root, put in the numbers with their units, and round only at the end.")));
+    board.show(step, pair.sum.sizeId);
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "As estimated, {size} lies between {least} and {most}."), "size", size,
+                  "least", board.force(std::abs(pair.p.magnitude - pair.q.magnitude)), "most",
+                  board.force(pair.p.magnitude + pair.q.magnitude)));
+    step.conclusion.push_back(
+        byHand ? board.say(SENTENCE("solution", "Carried on is the rounded value, {size}."), "size", size)
+               : board.say(
+                     SENTENCE("solution", "The full value is carried on; only what is shown is rounded.")));
+    step.notes.push_back(calculatorNote(board));
+    if (openingOf(pair) != Opening::right)
+        step.notes.push_back(board.say(
+            SENTENCE("solution",
+                     "The angle in the triangle is {inner}, not {outer} between the tails. With {phi} "
+                     "the last sign would be a plus."),
+            "inner", equal(board.symbolOf(pair.gamma), board.number(pair.gamma)), "outer",
+            equal(board.symbolOf(pair.phi), board.number(pair.phi)), "phi", board.symbolOf(pair.phi)));
 }
 
-Term writeHalving(Blackboard& board, const Pair& pair, const Term& phi) {
-    Step& step = board.step("halving", "Equal forces: the diagonal halves the angle", Stage::triangle);
+void writeHalving(Board& board, const Pair& pair) {
+    Step& step =
+        board.step(StepKey::halving, SENTENCE("solution", "Equal forces: the diagonal halves the angle"),
+                   Stage::triangle);
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::opposite, pair.small.index)};
     step.reasoning.push_back(
-        say("The triangle has two equal sides, so the angles opposite to them are equal, and "
-            "{} halves {}. No law of sines is needed.",
-            board.sum.vector, phi.symbol));
-    Working working{pair.oppositeSmall, over(phi.symbol, count(2)), over(phi.number, count(2)), {}};
-    const double half = std::abs(signedAngle(pair.great.v, board.sum.v).value_or(0));
-    Formula value = board.settle(working, fromRadians(half, board.sketch.angleUnit), Quantity::angle);
-    step.workings.push_back(std::move(working));
-    return {pair.oppositeSmall, std::move(value)};
+        board.say(SENTENCE("solution",
+                           "The triangle has two equal sides, so the angles opposite to them are equal, and "
+                           "{sum} halves {phi}. No law of sines is needed."),
+                  "sum", pair.sum.vector, "phi", board.symbolOf(pair.phi)));
+    board.show(step, pair.oppositeSmall());
 }
 
-Term writeSines(Blackboard& board, const Pair& pair, const Term& gamma) {
-    const Arrow& r = board.sum;
-    Step& step = board.step("sines", "Law of sines for the angle beside the greater force", Stage::triangle,
-                            Law::sines);
+void writeSines(Board& board, const Pair& pair) {
+    Step& step = board.step(StepKey::sines,
+                            SENTENCE("solution", "Law of sines for the angle beside the greater force"),
+                            Stage::triangle, Law::sines);
+    const Formula sought = board.symbolOf(pair.oppositeSmall()), gamma = board.symbolOf(pair.gamma);
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::opposite, pair.small.index), arrowPart(pair.small.index)};
-    step.reasoning.push_back(say("Now the pair {}, {} is whole. Seek {}, opposite to the smaller force {}.",
-                                 r.size, gamma.symbol, pair.oppositeSmall, pair.small.vector));
-    step.workings.push_back({{},
-                             equal(over(apply("sin", pair.oppositeSmall), pair.small.size),
-                                   over(apply("sin", gamma.symbol), r.size)),
-                             {},
-                             {}});
-    const double rad = std::abs(signedAngle(pair.great.v, r.v).value_or(0));
-    Term found =
-        writeSinesForAngle(board, step, pair.oppositeSmall, sizeOf(pair.small), sizeOf(r), gamma, rad);
-    const Formula second = board.angleInUnit(board.half() - board.valueOf(found.number));
+    step.reasoning.push_back(board.say(
+        SENTENCE(
+            "solution",
+            "Now the pair {sum}, {gamma} is whole. Seek {angle}, opposite to the smaller force {small}."),
+        "sum", pair.sum.size, "gamma", gamma, "angle", sought, "small", pair.small.vector));
+    step.workings.push_back(
+        {{},
+         equal(over(apply("sin", sought), pair.small.size), over(apply("sin", gamma), pair.sum.size)),
+         {},
+         {}});
+    board.show(step, pair.oppositeSmall());
+    const Formula second = board.angle(board.half() - board.number(pair.oppositeSmall()).value);
     step.conclusion.push_back(
-        say("The inverse sine also allows {}. The greater side lies opposite to the "
-            "greater angle, and {} is smaller than {}: {} is smaller than {} and so acute. {} "
-            "drops out.",
-            equal(sum(board.halfTurn(), negative(found.symbol)), second), pair.small.size, pair.great.size,
-            pair.oppositeSmall, pair.oppositeGreat, second));
-    step.notes.push_back(
-        say("The inverse sine has two values; the calculator shows only the acute one. Opposite to "
-            "the smaller side that is always the right one."));
-    return found;
+        board.say(SENTENCE("solution",
+                           "The inverse sine also allows {supplement}. The greater side lies opposite to the "
+                           "greater angle, and {small} is smaller than {great}: {angle} is smaller than "
+                           "{oppositeGreat} and so acute. {second} drops out."),
+                  "supplement", equal(sum(board.halfTurn(), negative(sought)), second), "small",
+                  pair.small.size, "great", pair.great.size, "angle", sought, "oppositeGreat",
+                  board.symbolOf(pair.oppositeGreat()), "second", second));
+    step.notes.push_back(board.say(SENTENCE(
+        "solution", "The inverse sine has two values; the calculator shows only the acute one. Opposite to "
+                    "the smaller side that is always the right one.")));
 }
 
-void writeDirection(Blackboard& board, const Pair& pair, const Term& beside) {
-    Arrow& r = board.sum;
-    Step& step = board.step("direction", "Refer the direction to the axis", Stage::all);
+/// Which way one turns, and so whether the angle is added: clockwise may be the sheet's own sense.
+Wording turningFrom(bool counterClockwise, bool added) {
+    if (counterClockwise)
+        return added
+                   ? SENTENCE("solution", "{angle} is measured from {great}, not from the axis. From {great} "
+                                          "towards {sum} one turns counter-clockwise, so {angle} is added to "
+                                          "{theta}.")
+                   : SENTENCE("solution", "{angle} is measured from {great}, not from the axis. From {great} "
+                                          "towards {sum} one turns counter-clockwise, so {angle} is "
+                                          "subtracted from {theta}.");
+    return added ? SENTENCE("solution",
+                            "{angle} is measured from {great}, not from the axis. From {great} towards "
+                            "{sum} one turns clockwise, so {angle} is added to {theta}.")
+                 : SENTENCE("solution",
+                            "{angle} is measured from {great}, not from the axis. From {great} towards "
+                            "{sum} one turns clockwise, so {angle} is subtracted from {theta}.");
+}
+
+void writeDirection(Board& board, const Pair& pair) {
+    Step& step =
+        board.step(StepKey::direction, SENTENCE("solution", "Refer the direction to the axis"), Stage::all);
+    const Formula angle = board.symbolOf(pair.oppositeSmall());
     step.parts = {part(FigurePart::Kind::direction, kSumIndex), part(FigurePart::Kind::axis)};
-    step.angles = {named(part(FigurePart::Kind::opposite, pair.small.index), beside.symbol)};
-    const Turn turn = writeTurn(board, step, r.theta, thetaOf(pair.great), beside, r.direction.value_or(0));
-    r.directionNumber = turn.number;
-    step.reasoning.push_back(
-        say("{} is measured from {}, not from the axis. From {} towards {} one turns {}, so "
-            "{} is {} {}.",
-            beside.symbol, pair.great.vector, pair.great.vector, r.vector,
-            inWords(std::string(wayOf(turn.sign, board.sketch))), beside.symbol,
-            inWords(turn.sign > 0 ? "added to" : "subtracted from"), pair.great.theta));
-    remarkOnRounding(board, step, Quantity::angle);
-    step.conclusion.push_back(say("{} lies {}.", r.vector, inWords(quadrantWords(r.v))));
-    step.notes.push_back(
-        say("The question asks for the angle from {}. {} alone would answer another question.",
-            board.axisWords(), beside.number));
+    step.angles = {named(part(FigurePart::Kind::opposite, pair.small.index), angle)};
+    const int sign = board.signOf(pair.sum.wayId);
+    step.reasoning.push_back(board.say(turningFrom(board.isCounterClockwise(sign), sign > 0), "angle", angle,
+                                       "great", pair.great.vector, "sum", pair.sum.vector, "theta",
+                                       pair.great.theta));
+    board.show(step, pair.sum.wayId);
+    board.remarkOnRounding(step);
+    step.conclusion.push_back(liesThere(board, pair.sum));
+    step.notes.push_back(board.say(
+        SENTENCE("solution",
+                 "The question asks for the angle from {axis}. {angle} alone would answer another question."),
+        "axis", board.axisWords(), "angle", board.number(pair.oppositeSmall())));
 }
 
 } // namespace
 
-void writeTwoForces(Blackboard& board) {
-    const Pair pair = pairOf(board);
+void writeTwoForces(Board& board) {
+    const Pair pair(board);
     writeGiven(board);
     writeCount(board);
-    writeEstimate(board);
-    const Term phi = writeTailsStep(board);
-    const Term gamma = writeParallelogram(board, phi);
+    writeEstimate(board, pair);
+    writeTailsStep(board, pair);
+    writeParallelogram(board, pair);
     writeTriangle(board, pair);
     writeChoice(board, pair);
-    writeCosines(board, phi, gamma);
-    const Term beside = pair.equal ? writeHalving(board, pair, phi) : writeSines(board, pair, gamma);
-    writeDirection(board, pair, beside);
-    writeAnswer(board);
-    writeCheck(board);
-    writeRoundingCost(board);
+    writeCosines(board, pair);
+    if (pair.equal())
+        writeHalving(board, pair);
+    else
+        writeSines(board, pair);
+    writeDirection(board, pair);
+    writeEnd(board);
 }
 
 } // namespace tailpoint::explaining

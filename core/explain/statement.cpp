@@ -1,7 +1,7 @@
 #include "core/explain/statement.h"
 
-#include "core/explain/blackboard.h"
 #include "core/sketch/shown.h"
+#include "core/sketch/things.h"
 
 namespace tailpoint {
 

@@ -5,25 +5,25 @@ namespace tailpoint::explaining {
 
 namespace {
 
-bool isGivenThroughout(const Blackboard& board) {
-    for (const Arrow& arrow : board.forces)
-        if (!arrow.sizeGiven || !arrow.directionGiven)
+bool isGivenThroughout(const Board& board) {
+    for (const Vector& force : board.forces())
+        if (!force.sizeGiven || !force.wayGiven)
             return false;
-    return board.solved.family == Family::check && board.sum.sizeGiven &&
-           (board.sum.directionGiven || isEquilibrium(board.sketch));
+    return board.solved.family == Family::check && board.sum().sizeGiven &&
+           (board.sum().wayGiven || isEquilibrium(board.sketch));
 }
 
 } // namespace
 
-void writeWithoutAnswer(Blackboard& board) {
+void writeWithoutAnswer(Board& board) {
     writeGiven(board);
     writeCount(board);
     if (isGivenThroughout(board))
         writeComparison(board);
     if (board.solved.status == Status::none)
         writeWhyNone(board);
-    Step& step = board.step("answer", "Answer", Stage::all);
-    step.reasoning.push_back(say(withMinusSigns(board.solved.message)));
+    Step& step = board.step(StepKey::answer, SENTENCE("solution", "Answer"), Stage::all);
+    step.reasoning.push_back({{withMinusSigns(board.solved.message)}});
     board.worked.answer = step.reasoning.back();
 }
 

@@ -1,6 +1,5 @@
 // Two unknowns that no triangle joins: the drawing is tried, and where it fails is said with numbers.
 #include "core/explain/families.h"
-#include "core/explain/triangle.h"
 
 #include <algorithm>
 #include <array>
@@ -12,133 +11,135 @@ namespace {
 
 constexpr double kAlong = 1e-12; ///< sine of an angle below which two lines count as one direction
 
-/// A vector of which only the direction is given counts as one along it, so that angles can be taken.
-void giveLinesAUnit(Blackboard& board) {
-    for (const int index : board.solved.unknownVectors) {
-        if (index == kNoVector)
-            continue;
-        Arrow& arrow = board.at(index);
-        const Force& given =
-            index == kSumIndex ? board.sketch.sum : board.sketch.forces[static_cast<std::size_t>(index)];
-        if (const auto unit = unitVector(given.direction, board.sketch); unit && !arrow.sizeGiven)
-            arrow.v = {static_cast<double>(unit->cos), static_cast<double>(unit->sin)};
-    }
-}
-
-Step& drawing(Blackboard& board, const Question& q, std::string title) {
-    Step& step = board.step("estimate", std::move(title), Stage::construction);
-    for (const std::size_t i : q.sought)
-        step.parts.push_back(part(FigurePart::Kind::locus, q.triangle.side[i]->index));
+Step& drawing(Board& board, const Triangle& t, const Wording& title) {
+    Step& step = board.step(StepKey::estimate, title, Stage::construction);
+    for (const std::size_t i : t.r.sought)
+        step.parts.push_back(part(FigurePart::Kind::locus, t.side(i).index));
     return step;
 }
 
-void writeParallels(Blackboard& board, const Question& q) {
-    const Arrow &k = *q.triangle.side[q.known], &u = *q.triangle.side[q.sought[0]],
-                &v = *q.triangle.side[q.sought[1]];
-    Step& step = drawing(board, q, "Draw it to scale: two lines");
-    step.reasoning.push_back(
-        say("Draw {} to scale, and through its ends the parallels to the two lines of action: where line "
-            "meets line, the triangle closes.",
-            k.vector));
-    step.conclusion.push_back(
-        std::sin(q.triangle.opposite(q.known)) < kAlong
-            ? say("Here the two lines run side by side and never meet: {} and {} act along one "
-                  "direction, and {} doesn't.",
-                  u.vector, v.vector, k.vector)
-            : say("Here they meet only behind, where {} or {} would have to act against its sense.", u.vector,
-                  v.vector));
+void writeParallels(Board& board, const Triangle& t) {
+    Step& step = drawing(board, t, SENTENCE("solution", "Draw it to scale: two lines"));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "Draw {known} to scale, and through its ends the parallels to the two lines of action: "
+                 "where line meets line, the triangle closes."),
+        "known", t.known().vector));
+    step.conclusion.push_back(board.say(
+        std::sin(t.opposite(t.r.knownSide())) < kAlong
+            ? SENTENCE("solution",
+                       "Here the two lines run side by side and never meet: {u} and {v} act along one "
+                       "direction, and {known} doesn't.")
+            : SENTENCE("solution",
+                       "Here they meet only behind, where {u} or {v} would have to act against its sense."),
+        "u", t.sought(0).vector, "v", t.sought(1).vector, "known", t.known().vector));
 }
 
-void writeThreeSides(Blackboard& board, const Question& q) {
-    std::array<const Arrow*, 3> sides = q.triangle.side;
+void writeThreeSides(Board& board, const Triangle& t) {
+    std::array<const Vector*, 3> sides{&t.side(0), &t.side(1), &t.side(2)};
     std::sort(sides.begin(), sides.end(),
-              [](const Arrow* a, const Arrow* b) { return a->magnitude > b->magnitude; });
+              [](const Vector* a, const Vector* b) { return a->magnitude > b->magnitude; });
     const auto [a, b, c] = sides;
     if (c->magnitude == 0)
         return;
-    Step& step = drawing(board, q, "Does the triangle close?");
-    step.reasoning.push_back(
-        say("Three sides close a triangle only if the greatest is no longer than the other two together. "
-            "Here it is longer:"));
+    Step& step = drawing(board, t, SENTENCE("solution", "Does the triangle close?"));
+    step.reasoning.push_back(board.say(SENTENCE(
+        "solution", "Three sides close a triangle only if the greatest is no longer than the other two "
+                    "together. Here it is longer:")));
     step.workings.push_back(
         {{},
          related(a->size, Relation::greater, sum(b->size, c->size)),
          {},
          related(a->sizeNumber, Relation::greater, board.force(b->magnitude + c->magnitude))});
-    step.conclusion.push_back(
-        say("Circles about the two ends of {}, with the two magnitudes as radii, {}: no point lies on both.",
-            q.triangle.side[q.known]->vector,
-            inWords(a == q.triangle.side[q.known] ? "stay apart" : "lie one inside the other")));
+    step.conclusion.push_back(board.say(
+        a == &t.known()
+            ? SENTENCE("solution", "Circles about the two ends of {known}, with the two magnitudes as "
+                                   "radii, stay apart: no point lies on both.")
+            : SENTENCE("solution", "Circles about the two ends of {known}, with the two magnitudes as "
+                                   "radii, lie one inside the other: no point lies on both."),
+        "known", t.known().vector));
 }
+
+/// A line and a circle about the end of the known vector.
+struct Reach : Triangle {
+    explicit Reach(const Board& theBoard) : Triangle(theBoard) {
+        const bool firstOnLine = !sought(0).sizeGiven;
+        onLine = r.sought[firstOnLine ? 0U : 1U];
+        onCircle = r.sought[firstOnLine ? 1U : 0U];
+    }
+    std::size_t onLine = 0, onCircle = 0;
+    bool isTooShort() const {
+        return side(onCircle).magnitude < known().magnitude * std::sin(opposite(onCircle));
+    }
+};
 
 /// The distance of the line from the centre of the circle, and what falls short of it.
-void writeDistance(Blackboard& board, const Question& q, std::size_t onLine, std::size_t onCircle) {
-    const Triangle& t = q.triangle;
-    const Arrow &k = *t.side[q.known], &u = *t.side[onLine], &v = *t.side[onCircle];
-    Step& angleStep = board.step("angle", "The angle that is known", Stage::construction);
-    angleStep.parts = {part(FigurePart::Kind::tails, k.index, u.index)};
-    angleStep.reasoning.push_back(
-        say("{} is the angle between the sides {} and {}: their directions are known.",
-            angleSymbol(board, onCircle), k.vector, u.vector));
-    const Term angle = writeAngleFromDirections(board, angleStep, t, onCircle);
-    remarkOnRounding(board, angleStep, Quantity::angle);
+void writeDistance(Board& board, const Reach& t) {
+    const Vector &known = t.known(), &u = t.side(t.onLine), &v = t.side(t.onCircle);
+    Step& angle =
+        board.step(StepKey::angle, SENTENCE("solution", "The angle that is known"), Stage::construction);
+    angle.parts = {part(FigurePart::Kind::tails, known.index, u.index)};
+    angle.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "{angle} is the angle between the sides {known} and {u}: their directions are known."),
+        "angle", t.symbol(t.onCircle), "known", known.vector, "u", u.vector));
+    board.show(angle, t.angle(t.onCircle));
+    board.remarkOnRounding(angle);
 
-    Step& step = board.step("reach", "Does it reach?", Stage::construction);
+    const QuantityId distance{What::distance};
+    Step& step = board.step(StepKey::reach, SENTENCE("solution", "Does it reach?"), Stage::construction);
     step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
-    const Formula d = board.things.formula({What::distance});
-    step.reasoning.push_back(
-        say("The distance {} of the line from the centre of the circle decides: a radius {} shorter than "
-            "that never touches the line.",
-            d, v.size));
-    Working working{d,
-                    product(k.size, apply("sin", angle.symbol)),
-                    product(k.sizeNumber, apply("sin", angle.number)),
-                    {}};
-    const Formula value =
-        board.settle(working, k.magnitude * std::sin(t.opposite(onCircle)), Quantity::force);
-    step.workings.push_back(std::move(working));
-    step.conclusion.push_back(
-        say("{} is smaller than {}: the triangle can't close. The least magnitude that would do is {} "
-            "itself, at right angles to {}.",
-            equal(v.size, v.sizeNumber), equal(d, value), value, u.vector));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "The distance {distance} of the line from the centre of the circle decides: a radius {v} "
+                 "shorter than that never touches the line."),
+        "distance", board.symbolOf(distance), "v", v.size));
+    board.show(step, distance);
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution",
+                 "{v} is smaller than {distance}: the triangle can't close. The least magnitude that would "
+                 "do is {least} itself, at right angles to {u}."),
+        "v", equal(v.size, v.sizeNumber), "distance", equal(board.symbolOf(distance), board.number(distance)),
+        "least", board.number(distance), "u", u.vector));
 }
 
-void writeLineAndCircle(Blackboard& board, const Question& q) {
-    const bool firstOnLine = !q.triangle.side[q.sought[0]]->sizeGiven;
-    const std::size_t onLine = q.sought[firstOnLine ? 0 : 1], onCircle = q.sought[firstOnLine ? 1 : 0];
-    const Arrow &k = *q.triangle.side[q.known], &u = *q.triangle.side[onLine],
-                &v = *q.triangle.side[onCircle];
-    if (k.magnitude == 0)
+void writeLineAndCircle(Board& board) {
+    const Reach t(board);
+    if (t.known().magnitude == 0)
         return;
-    const bool tooShort = v.magnitude < k.magnitude * std::sin(q.triangle.opposite(onCircle));
-    Step& step = drawing(board, q, "Draw it to scale: a line and a circle");
-    step.reasoning.push_back(
-        say("From one end of {} runs the line of action of {}, about the other end a circle of radius {}: "
-            "where the line meets the circle, the triangle closes.",
-            k.vector, u.vector, v.size));
+    Step& step = drawing(board, t, SENTENCE("solution", "Draw it to scale: a line and a circle"));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "From one end of {known} runs the line of action of {u}, about the other end a circle of "
+                 "radius {v}: where the line meets the circle, the triangle closes."),
+        "known", t.known().vector, "u", t.side(t.onLine).vector, "v", t.side(t.onCircle).size));
     step.conclusion.push_back(
-        tooShort ? say("Here the line passes the circle by.")
-                 : say("Here they meet only on the side away from which {} points.", u.vector));
-    if (tooShort)
-        writeDistance(board, q, onLine, onCircle);
+        t.isTooShort()
+            ? board.say(SENTENCE("solution", "Here the line passes the circle by."))
+            : board.say(SENTENCE("solution", "Here they meet only on the side away from which {u} points."),
+                        "u", t.side(t.onLine).vector));
+    if (t.isTooShort())
+        writeDistance(board, t);
+}
+
+bool isOneTriangle(const Board& board) {
+    return board.reduction && !board.reduction->sought.empty() &&
+           (board.reduction->sought.size() > 1 || !board.reduction->addsUp());
 }
 
 } // namespace
 
-void writeWhyNone(Blackboard& board) {
-    if (board.solved.unknownVectors[1] == kNoVector)
+void writeWhyNone(Board& board) {
+    if (board.solved.unknownVectors[1] == kNoVector || !isOneTriangle(board))
         return;
-    giveLinesAUnit(board);
-    Question q;
-    if (!buildQuestion(board, q))
-        return;
+    writeKnown(board);
     switch (board.solved.family) {
     case Family::twoMagnitudes:
-        return writeParallels(board, q);
+        return writeParallels(board, Triangle(board));
     case Family::magnitudeAndDirection:
-        return writeLineAndCircle(board, q);
+        return writeLineAndCircle(board);
     case Family::twoDirections:
-        return writeThreeSides(board, q);
+        return writeThreeSides(board, Triangle(board));
     default:
         return;
     }

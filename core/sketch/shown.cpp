@@ -95,22 +95,38 @@ std::string referenceWords(const Reference& reference) {
            (reference.sense == Sense::ccw ? ", counter-clockwise" : ", clockwise");
 }
 
+FromAxis fromAxis(double referred, const Sketch& sketch) {
+    const double degrees = std::fabs(toRadians(referred, sketch.angleUnit)) * (180 / M_PI);
+    if (degrees < kAlongAxisDegrees)
+        return {FromAxis::Way::along};
+    if (degrees > 180 - kAlongAxisDegrees)
+        return {FromAxis::Way::opposite};
+    const bool counterClockwise = (referred > 0) == (sketch.reference.sense == Sense::ccw);
+    FromAxis out{counterClockwise ? FromAxis::Way::counterClockwise : FromAxis::Way::clockwise,
+                 shownAngle(std::fabs(referred), sketch)};
+    out.lessThan = looksLikeZero(out.size);
+    if (out.lessThan)
+        out.size = smallestShownAngle(sketch);
+    return out;
+}
+
 std::string directionWords(std::optional<double> referred, const Sketch& sketch) {
-    if (!referred) {
+    if (!referred)
         return "no direction";
-    }
     const std::string axis = axisName(sketch.reference);
-    const double degrees = std::fabs(toRadians(*referred, sketch.angleUnit)) * (180 / M_PI);
-    if (degrees < kAlongAxisDegrees) {
+    const FromAxis from = fromAxis(*referred, sketch);
+    const std::string size = (from.lessThan ? "less than " : "") + from.size;
+    switch (from.way) {
+    case FromAxis::Way::along:
         return "along " + axis;
-    }
-    if (degrees > 180 - kAlongAxisDegrees) {
+    case FromAxis::Way::opposite:
         return "opposite to " + axis;
+    case FromAxis::Way::counterClockwise:
+        return size + " counter-clockwise from " + axis;
+    case FromAxis::Way::clockwise:
+        break;
     }
-    const bool counterClockwise = (*referred > 0) == (sketch.reference.sense == Sense::ccw);
-    const std::string turn = counterClockwise ? " counter-clockwise from " : " clockwise from ";
-    const std::string size = shownAngle(std::fabs(*referred), sketch);
-    return (looksLikeZero(size) ? "less than " + smallestShownAngle(sketch) : size) + turn + axis;
+    return size + " clockwise from " + axis;
 }
 
 std::string withMinusSigns(std::string_view text) {

@@ -39,6 +39,16 @@ std::string withMinusSigns(std::string_view text);
 /// "from +x, counter-clockwise".
 std::string referenceWords(const Reference& reference);
 
+/// How a direction lies to the sheet's axis.
+struct FromAxis {
+    enum class Way { along, opposite, counterClockwise, clockwise };
+    Way way = Way::along;
+    std::string size{};    ///< "3.6°"; empty on the axis
+    bool lessThan = false; ///< it would show as nothing: `size` is the smallest angle that is shown
+};
+/// `referred` as Sketch says it.
+FromAxis fromAxis(double referred, const Sketch& sketch);
+
 /// "3.6° clockwise from +x", "along +x", "opposite to +x", "no direction". `referred` as Sketch says it.
 std::string directionWords(std::optional<double> referred, const Sketch& sketch);
 

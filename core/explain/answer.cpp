@@ -1,0 +1,137 @@
+// Last steps of every solution: the answer in one sentence, and what rounding by hand costs.
+#include "core/explain/families.h"
+
+#include "core/quantity/decimals.h"
+
+#include <cmath>
+
+namespace tailpoint::explaining {
+
+namespace {
+
+/// "3.6° clockwise from +x", the angle as a number.
+Prose wayTold(const Board& board, const Vector& vector) {
+    const double value = vector.wayNumber.value;
+    const FromAxis from = fromAxis(value, board.sketch);
+    const auto wording = [&] {
+        switch (from.way) {
+        case FromAxis::Way::along:
+            return SENTENCE("solution", "along {axis}");
+        case FromAxis::Way::opposite:
+            return SENTENCE("solution", "opposite to {axis}");
+        case FromAxis::Way::counterClockwise:
+            return from.lessThan ? SENTENCE("solution", "less than {angle} counter-clockwise from {axis}")
+                                 : SENTENCE("solution", "{angle} counter-clockwise from {axis}");
+        case FromAxis::Way::clockwise:
+            break;
+        }
+        return from.lessThan ? SENTENCE("solution", "less than {angle} clockwise from {axis}")
+                             : SENTENCE("solution", "{angle} clockwise from {axis}");
+    }();
+    Formula size = from.size.empty() ? Formula() : numberWithUnit(std::abs(value), from.size);
+    return board.say(wording, "angle", std::move(size), "axis", board.axisWords());
+}
+
+/// "R = 520 N, 3.6° clockwise from +x" of one vector, as far as it was asked for.
+Prose foundOf(const Board& board, const Vector& vector) {
+    const Formula size = equal(vector.size, vector.sizeNumber);
+    if (!vector.direction && !vector.sizeGiven)
+        return board.say(SENTENCE("solution", "{size}: it has no direction"), "size", size);
+    if (vector.sizeGiven)
+        return board.say(SENTENCE("solution", "{vector} acts {way}"), "vector", vector.vector, "way",
+                         wayTold(board, vector));
+    if (!vector.wayGiven)
+        return board.say(SENTENCE("solution", "{size}, {way}"), "size", size, "way", wayTold(board, vector));
+    if (vector.turned)
+        return board.say(SENTENCE("solution", "{size}, in the other sense of its line: {way}"), "size", size,
+                         "way", wayTold(board, vector));
+    return board.say(SENTENCE("solution", "{size}"), "size", size);
+}
+
+bool wasSought(const Vector& vector) {
+    return !vector.sizeGiven || (!vector.wayGiven && vector.magnitude != 0);
+}
+
+/// As an answer has them: forces in the sketch's order, the sum last.
+std::vector<Vector> soughtIn(const Board& board, std::size_t answer) {
+    std::vector<Vector> vectors;
+    for (const Vector& force : board.forces())
+        if (wasSought(force))
+            vectors.push_back(board.in(answer, force.id));
+    if (wasSought(board.sum()))
+        vectors.push_back(board.in(answer, kSumVector));
+    return vectors;
+}
+
+/// "P = 180 N; Q acts 10.3° clockwise from +x" of all that was asked for.
+Prose foundIn(const Board& board, std::size_t answer) {
+    Prose found;
+    bool first = true;
+    for (const Vector& vector : soughtIn(board, answer)) {
+        found = first ? foundOf(board, vector)
+                      : board.say(SENTENCE("list", "{before}; {next}"), "before", std::move(found), "next",
+                                  foundOf(board, vector));
+        first = false;
+    }
+    return found;
+}
+
+} // namespace
+
+void writeAnswer(Board& board) {
+    Step& step = board.step(StepKey::answer, SENTENCE("solution", "Answer"), Stage::all);
+    for (const Vector& vector : soughtIn(board, board.solution))
+        step.parts.push_back(arrowPart(vector.index));
+    board.worked.answer =
+        board.say(SENTENCE("solution", "{found}."), "found", foundIn(board, board.solution));
+    step.reasoning.push_back(board.worked.answer);
+    if (board.hasTwoAnswers())
+        step.conclusion.push_back(board.say(SENTENCE("solution", "The other answer holds as well: {found}."),
+                                            "found", foundIn(board, 1 - board.solution)));
+    if (!board.solved.message.empty())
+        step.conclusion.push_back({{withMinusSigns(board.solved.message)}});
+}
+
+void writeEnd(Board& board) {
+    writeAnswer(board);
+    writeCheck(board);
+    writeRoundingCost(board);
+}
+
+namespace {
+
+/// A quantity that was asked, by hand and with full values.
+void appendCost(const Board& board, Step& step, const Formula& symbol, const Formula& byHand, double full) {
+    const Formula exact = board.carried.shown(full, dimensionOf(symbol.id.what));
+    const double gap = std::abs(byHand.value - full);
+    step.reasoning.push_back(board.say(
+        exact.text == byHand.text ? SENTENCE("solution", "{byHand} by hand and {full} with full values show "
+                                                         "the same digits; the rounding moved it by "
+                                                         "{gap}.")
+                                  : SENTENCE("solution", "{byHand} by hand, but {full} with full values: the "
+                                                         "rounding moved it by {gap} and changed the "
+                                                         "last shown digit."),
+        "byHand", equal(symbol, byHand), "full", exact, "gap", number(gap, significant(gap, 2), exact.sub)));
+}
+
+} // namespace
+
+void writeRoundingCost(Board& board) {
+    if (!board.options.handRounding || !board.isAnswered())
+        return;
+    Step& step =
+        board.step(StepKey::rounding, SENTENCE("solution", "What the rounding by hand costs"), Stage::all);
+    const Solution& full = board.solved.solutions[board.solution];
+    const auto compare = [&](VectorId id, const SolvedForce& solved) {
+        const Vector vector = board.found(id);
+        if (solved.magnitudeFound)
+            appendCost(board, step, vector.size, vector.sizeNumber, solved.magnitude);
+        if (solved.directionFound && solved.direction)
+            appendCost(board, step, vector.theta, vector.wayNumber, *solved.direction);
+    };
+    for (std::size_t i = 0; i < full.forces.size(); ++i)
+        compare(forceVector(i), full.forces[i]);
+    compare(kSumVector, full.sum);
+}
+
+} // namespace tailpoint::explaining

@@ -1,0 +1,252 @@
+#include "core/explain/board.h"
+
+#include "core/formula/turns.h"
+
+#include <cmath>
+
+namespace tailpoint::explaining {
+
+namespace {
+
+/// Without an answer: what is given of a vector, a line of action as one unit along it.
+SolvedForce asGiven(const Force& force, const Sketch& sketch) {
+    SolvedForce given;
+    given.magnitude = force.magnitude.value.value_or(0);
+    const auto unit = unitVector(force.direction, sketch);
+    if (!unit)
+        return given;
+    given.vector = force.magnitude.value.value_or(1) *
+                   Eigen::Vector2d(static_cast<double>(unit->cos), static_cast<double>(unit->sin));
+    return given;
+}
+
+SolvedForce solvedVector(const Board& board, VectorId vector, std::size_t answer) {
+    if (answer >= board.solved.solutions.size())
+        return asGiven(board.given(vector), board.sketch);
+    const Solution& found = board.solved.solutions[answer];
+    return vector == kSumVector ? found.sum : found.forces[vector.index];
+}
+
+double scaleOf(const Solution& found) {
+    double scale = found.sum.magnitude;
+    for (const SolvedForce& force : found.forces)
+        scale += force.magnitude;
+    return scale;
+}
+
+bool isTurned(const Solution& found) {
+    bool any = found.sum.turned;
+    for (const SolvedForce& force : found.forces)
+        any = any || force.turned;
+    return any;
+}
+
+/// Of two answers the one on which both build: that in the sense drawn, where they differ in sense.
+std::size_t baseOf(const Solved& solved, std::size_t solution) {
+    if (solved.solutions.size() < 2)
+        return solution;
+    return isTurned(solved.solutions[0]) && !isTurned(solved.solutions[1]) ? 1 : 0;
+}
+
+} // namespace
+
+Board::Board(const Sketch& theSketch, const Solved& theSolved, const Construction& theConstruction,
+             std::size_t theSolution, const ExplainOptions& theOptions)
+    : Voice(theOptions.sentences), sketch(theSketch), solved(theSolved), construction(theConstruction),
+      options(theOptions), solution(theSolution), things(theSketch),
+      reduction(reductionOf(theSketch, theSolved)), carried(theSketch, things, theOptions.handRounding),
+      m_base(baseOf(theSolved, theSolution)) {
+    if (isAnswered())
+        carried.scale = scaleOf(solved.solutions[m_base]);
+    carried.take(groundOf(sketch, solved, things));
+    worked.steps.reserve(24);
+    makeVectors();
+}
+
+bool Board::follow(Route::Way way) {
+    Chain chain = chainOf(sketch, solved, things, {way, kNobody});
+    if (chain.lines.empty())
+        return false;
+    carried.take(std::move(chain), solvedValues(sketch, solved));
+    makeVectors();
+    return true;
+}
+
+void Board::makeVectors() {
+    const auto common = [&](VectorId vector) {
+        Standing standing = standingOf(solved, vector, m_base);
+        standing.size.answer = standing.way.answer = 0;
+        return vectorOf(standing, m_base);
+    };
+    m_forces.clear();
+    m_forces.reserve(sketch.forces.size());
+    for (std::size_t i = 0; i < sketch.forces.size(); ++i)
+        m_forces.push_back(common(forceVector(i)));
+    m_sum = common(kSumVector);
+    m_known = madeVector(kKnownVector);
+    m_partials.clear();
+    for (std::size_t i = 1; carried.find(magnitudeId(partialVector(i))) != nullptr; ++i)
+        m_partials.push_back(madeVector(partialVector(i)));
+}
+
+Vector Board::vectorOf(const Standing& standing, std::size_t answer) const {
+    const Force& typed = given(standing.vector);
+    const SolvedForce found = solvedVector(*this, standing.vector, answer);
+    Vector out;
+    out.id = standing.vector;
+    out.index = indexOf(standing.vector);
+    out.sizeId = standing.size;
+    out.wayId = standing.way;
+    out.vector = things.vectorFormula(standing.vector);
+    out.size = things.formula(standing.size);
+    out.theta = things.formula(standing.way);
+    out.sizeGiven = isGiven(typed.magnitude);
+    out.wayGiven = isGiven(typed.direction);
+    out.magnitude = typed.magnitude.value.value_or(found.magnitude);
+    out.v = found.vector;
+    out.turned = found.turned;
+    out.direction = found.direction;
+    if (!out.direction && out.wayGiven)
+        out.direction = referredDirection(typed.direction, sketch);
+    const bool typedAngle = std::holds_alternative<AngleForm>(typed.direction.form) && !found.turned;
+    out.sizeNumber = numberOf(standing.size, out.magnitude, out.sizeGiven ? Origin::typed : Origin::computed);
+    if (out.direction)
+        out.wayNumber = numberOf(standing.way, *out.direction, typedAngle ? Origin::typed : Origin::computed);
+    return out;
+}
+
+Vector Board::madeVector(VectorId vector) const {
+    Vector out;
+    out.id = vector;
+    out.sizeId = magnitudeId(vector);
+    out.wayId = directionId(vector);
+    out.vector = things.vectorFormula(vector);
+    out.size = things.formula(out.sizeId);
+    out.theta = things.formula(out.wayId);
+    if (vector == kKnownVector && reduction && reduction->addsUp())
+        for (const auto& [part, sign] : reduction->known)
+            out.v += sign * at(part).v;
+    for (std::size_t i = 0; vector.kind == VectorId::Kind::partial && i <= vector.index; ++i)
+        out.v += m_forces[i].v;
+    out.magnitude = std::hypot(out.v.x(), out.v.y());
+    out.direction =
+        referredDirection(static_cast<long double>(out.v.x()), static_cast<long double>(out.v.y()), sketch);
+    out.sizeNumber = numberOf(out.sizeId, out.magnitude, Origin::computed);
+    if (out.direction)
+        out.wayNumber = numberOf(out.wayId, *out.direction, Origin::computed);
+    return out;
+}
+
+Formula Board::numberOf(const QuantityId& quantity, double fallback, Origin origin) const {
+    if (carried.value(quantity))
+        return carried.number(quantity);
+    Formula made = carried.shown(fallback, dimensionOf(quantity.what), origin);
+    made.id = quantity;
+    return made;
+}
+
+const Vector& Board::at(VectorId vector) const {
+    switch (vector.kind) {
+    case VectorId::Kind::force:
+        return m_forces[vector.index];
+    case VectorId::Kind::partial:
+        return m_partials[vector.index - 1U];
+    case VectorId::Kind::known:
+        return m_known;
+    case VectorId::Kind::sum:
+    case VectorId::Kind::none:
+        break;
+    }
+    return m_sum;
+}
+
+Vector Board::in(std::size_t answer, VectorId vector) const {
+    return vectorOf(standingOf(solved, vector, answer), answer);
+}
+
+const Vector* Board::sought() const {
+    const int index = solved.unknownVectors[0];
+    return index == kNoVector ? nullptr : &at(vectorId(index));
+}
+
+const Force& Board::given(VectorId vector) const {
+    return vector == kSumVector ? sketch.sum : sketch.forces[vector.index];
+}
+
+Formula Board::axisWords() const {
+    return inWords(withMinusSigns(axisName(sketch.reference)));
+}
+
+Formula Board::halfTurn() const {
+    return tailpoint::halfTurn(sketch.angleUnit);
+}
+
+Formula Board::fullTurn() const {
+    return tailpoint::fullTurn(sketch.angleUnit);
+}
+
+void Board::show(Step& step, const QuantityId& line, const std::vector<QuantityId>& inlined) const {
+    step.workings.push_back(carried.working(line, inlined));
+    step.lines.push_back(line);
+}
+
+namespace {
+
+/// The same tree with the shown digits as values.
+Formula asShown(const Formula& formula) {
+    Formula copy = formula;
+    if (copy.kind == FormulaKind::number)
+        copy.value = shownValue(copy);
+    for (Formula& part : copy.parts)
+        part = asShown(part);
+    return copy;
+}
+
+} // namespace
+
+void Board::remarkOnRounding(Step& step) const {
+    if (options.handRounding || step.workings.empty())
+        return;
+    const Working& working = step.workings.back();
+    const auto value =
+        working.substituted ? evaluate(asShown(*working.substituted), sketch.angleUnit) : std::nullopt;
+    if (!value || !working.value)
+        return;
+    Formula other = carried.shown(static_cast<double>(*value), dimensionOf(step.lines.back().what));
+    if (other.text != working.value->text)
+        step.conclusion.push_back(say(
+            SENTENCE("solution",
+                     "With the rounded numbers shown one would get {rounded}; the full values give {full}."),
+            "rounded", std::move(other), "full", *working.value));
+}
+
+bool Board::hasStep(StepKey key) const {
+    for (const Step& made : worked.steps)
+        if (made.key == key)
+            return true;
+    return false;
+}
+
+Step& Board::step(StepKey key, const Wording& title, Stage stage, Law law) {
+    Step& made = worked.steps.emplace_back();
+    made.key = key;
+    made.title = text(title);
+    made.stage = stage;
+    made.law = law;
+    return made;
+}
+
+bool isPlainReference(const Sketch& sketch) {
+    return sketch.reference.sense == Sense::ccw &&
+           normalized(sketch.reference.axisDegrees, AngleUnit::deg) == 0;
+}
+
+double withoutNoise(double component, double scale) {
+    return std::abs(component) <= Carried::kNoise * scale ? 0 : component;
+}
+
+Eigen::Vector2d withoutNoise(const Vector& vector) {
+    return {withoutNoise(vector.v.x(), vector.magnitude), withoutNoise(vector.v.y(), vector.magnitude)};
+}
+
+} // namespace tailpoint::explaining

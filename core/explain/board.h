@@ -1,0 +1,97 @@
+// What a lecturer has before him while he writes: the question, the names of its things, and the lines
+// calculated so far, with the numbers that are carried. Internal to explain/.
+#pragma once
+
+#include "core/construct/reduction.h"
+#include "core/explain/carried.h"
+#include "core/explain/parts.h"
+#include "core/explain/wording.h"
+
+namespace tailpoint::explaining {
+
+/// A vector of the question under the ids that it has in an answer: its symbols, its numbers as carried, and
+/// the solver's values, by which the words are chosen.
+struct Vector {
+    VectorId id;
+    int index = kNoVector; ///< kNoVector: known forces added up beforehand, or a partial sum
+    QuantityId sizeId, wayId;
+    Formula vector, size, theta; ///< symbols: bold, light, direction in the sheet's reference
+    Formula sizeNumber, wayNumber;
+    double magnitude = 0;
+    Eigen::Vector2d v{0, 0};         ///< without an answer a line of action is one unit along it
+    std::optional<double> direction; ///< as the sheet says it
+    bool sizeGiven = false, wayGiven = false;
+    bool turned = false; ///< acts in the other sense of its line of action
+};
+
+class Board : public Voice {
+public:
+    Board(const Sketch& sketch, const Solved& solved, const Construction& construction, std::size_t solution,
+          const ExplainOptions& options);
+
+    const Sketch& sketch;
+    const Solved& solved;
+    const Construction& construction;
+    const ExplainOptions& options;
+    const std::size_t solution; ///< the answer that is explained
+    const Things things;
+    const std::optional<Reduction> reduction;
+    Carried carried; ///< at first what can be said before anything is found
+
+    /// Carries the lines of that way to the answer; false where it doesn't lead there.
+    bool follow(Route::Way way);
+
+    bool isAnswered() const { return solution < solved.solutions.size(); }
+    bool hasTwoAnswers() const { return solved.solutions.size() > 1; }
+    /// As both answers have it, under the question's own symbols.
+    const Vector& at(VectorId vector) const;
+    const Vector& sum() const { return m_sum; }
+    const std::vector<Vector>& forces() const { return m_forces; }
+    /// As one answer has it, in its own symbols.
+    Vector in(std::size_t answer, VectorId vector) const;
+    Vector found(VectorId vector) const { return in(solution, vector); }
+    /// The vector of the first unknown; null where there is none.
+    const Vector* sought() const;
+    const Force& given(VectorId vector) const;
+
+    Formula symbolOf(const QuantityId& quantity) const { return things.formula(quantity); }
+    Formula number(const QuantityId& quantity) const { return carried.number(quantity); }
+    Formula force(double value) const { return carried.shown(value, Dimension::force); }
+    Formula angle(double inUnit) const { return carried.shown(inUnit, Dimension::angle); }
+    Formula axisWords() const; ///< "+x"
+    Formula halfTurn() const;
+    Formula fullTurn() const;
+    double half() const { return turnIn(sketch.angleUnit) / 2; }
+    /// Whether turning by that sign is counter-clockwise on this sheet.
+    bool isCounterClockwise(int sign) const { return (sign > 0) == (sketch.reference.sense == Sense::ccw); }
+    /// By which sign the line of a direction turns its angle off.
+    int signOf(const QuantityId& direction) const { return turnSign(carried.formulaOf(direction)); }
+
+    /// Writes a line into a step. Squares, ratios and what is named in `inlined` stand within it.
+    void show(Step& step, const QuantityId& line, const std::vector<QuantityId>& inlined = {}) const;
+    /// Adds a sentence where the shown numbers alone would give the last line another last digit.
+    void remarkOnRounding(Step& step) const;
+
+    Worked worked;
+    bool hasStep(StepKey key) const;
+    Step& step(StepKey key, const Wording& title, Stage stage, Law law = Law::none);
+
+private:
+    Vector vectorOf(const Standing& standing, std::size_t answer) const;
+    Vector madeVector(VectorId vector) const;
+    Formula numberOf(const QuantityId& quantity, double fallback, Origin origin) const;
+    void makeVectors();
+
+    std::size_t m_base; ///< the answer on which both build
+    std::vector<Vector> m_forces;
+    Vector m_sum, m_known;
+    std::vector<Vector> m_partials; ///< from the sum of the first two
+};
+
+/// Whether directions are already counted counter-clockwise from +x.
+bool isPlainReference(const Sketch& sketch);
+/// A component that is nothing but rounding noise of its vector is zero.
+double withoutNoise(double component, double scale);
+Eigen::Vector2d withoutNoise(const Vector& vector);
+
+} // namespace tailpoint::explaining

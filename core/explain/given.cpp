@@ -1,0 +1,183 @@
+// First steps of every solution: what is given, and how many unknowns there are.
+#include "core/explain/families.h"
+#include "core/explain/listed.h"
+
+namespace tailpoint::explaining {
+
+namespace {
+
+constexpr std::size_t kMostListed = 8; ///< forces told one by one in a sentence
+
+/// "at θ_P = 25.0°", "along run : rise = 3 : 4", "in the direction θ_Q, to find".
+Prose wayTold(const Board& board, const Vector& vector) {
+    const Direction& given = board.given(vector.id).direction;
+    if (!vector.wayGiven)
+        return board.say(SENTENCE("solution", "in the direction {theta}, to find"), "theta", vector.theta);
+    const auto* angle = std::get_if<AngleForm>(&given.form);
+    if (angle && !vector.turned && angle->value == vector.direction)
+        return board.say(SENTENCE("solution", "at {angle}"), "angle", equal(vector.theta, vector.wayNumber));
+    const Formula words = inWords(withMinusSigns(shownAsGiven(given, board.sketch)));
+    if (std::holds_alternative<SlopeForm>(given.form))
+        return board.say(SENTENCE("solution", "along run : rise = {slope}"), "slope", words);
+    return board.say(SENTENCE("solution", "at {angle}"), "angle", words);
+}
+
+/// "P = 340 N at θ_P = 25.0°"; what is to be found is said so.
+Prose described(const Board& board, const Vector& vector) {
+    if (!vector.sizeGiven && !vector.wayGiven)
+        return board.say(SENTENCE("solution", "{size} and {theta} to find"), "size", vector.size, "theta",
+                         vector.theta);
+    const bool eitherSense = board.given(vector.id).lineOfActionOnly && vector.wayGiven;
+    const Prose size =
+        vector.sizeGiven
+            ? board.say(SENTENCE("solution", "{size}"), "size", equal(vector.size, vector.sizeNumber))
+            : board.say(SENTENCE("solution", "{size} to find"), "size", vector.size);
+    return board.say(eitherSense
+                         ? SENTENCE("solution", "{size} {way} (line of action alone: either sense will do)")
+                         : SENTENCE("solution", "{size} {way}"),
+                     "size", size, "way", wayTold(board, vector));
+}
+
+void writeForces(const Board& board, Step& step) {
+    if (board.forces().size() > kMostListed) {
+        step.reasoning.push_back(board.say(
+            SENTENCE("solution",
+                     "{count} forces act through one point; they are listed in the component table."),
+            "count", count(static_cast<int>(board.forces().size()))));
+        return;
+    }
+    for (const Vector& force : board.forces())
+        step.reasoning.push_back(board.say(SENTENCE("solution", "{vector}: {described}."), "vector",
+                                           force.vector, "described", described(board, force)));
+}
+
+Formula vectorEquation(const Board& board) {
+    std::vector<Formula> terms;
+    const std::size_t n = board.forces().size();
+    for (std::size_t i = 0; i < n; ++i)
+        if (n <= kMostListed || i < 2 || i + 1 == n)
+            terms.push_back(board.forces()[i].vector);
+        else if (i == 2)
+            terms.push_back(inWords("…"));
+    return sumOf(std::move(terms));
+}
+
+void writeSought(const Board& board, Step& step) {
+    const Vector& sum = board.sum();
+    if (isEquilibrium(board.sketch)) {
+        step.reasoning.push_back(board.say(
+            SENTENCE("solution", "They are to hold one another in equilibrium: their sum is zero.")));
+        step.workings.push_back({{}, equal(vectorEquation(board), inWords("0")), {}, {}});
+        return;
+    }
+    step.reasoning.push_back(
+        sumWhollyUnknown(board)
+            ? board.say(
+                  SENTENCE("solution",
+                           "To find: the resultant {sum}, its magnitude {size} and its direction {theta}."),
+                  "sum", sum.vector, "size", sum.size, "theta", sum.theta)
+            : board.say(SENTENCE("solution", "Their resultant {sum}: {described}."), "sum", sum.vector,
+                        "described", described(board, sum)));
+    step.workings.push_back({{}, equal(sum.vector, vectorEquation(board)), {}, {}});
+}
+
+} // namespace
+
+bool sumWhollyUnknown(const Board& board) {
+    return !board.sum().sizeGiven && !board.sum().wayGiven;
+}
+
+void writeGiven(Board& board) {
+    Step& step = board.step(StepKey::given, SENTENCE("solution", "Given and to find"), Stage::directions);
+    for (const Vector& force : board.forces())
+        if (force.index < static_cast<int>(kMostListed))
+            step.parts.push_back(arrowPart(force.index));
+    step.parts.push_back(part(FigurePart::Kind::axis));
+    writeForces(board, step);
+    writeSought(board, step);
+    step.conclusion.push_back(board.say(
+        board.isCounterClockwise(1)
+            ? SENTENCE("solution", "Angles are measured from {axis}, counter-clockwise being positive.")
+            : SENTENCE("solution", "Angles are measured from {axis}, clockwise being positive."),
+        "axis", board.axisWords()));
+    step.conclusion.push_back(board.say(SENTENCE(
+        "solution", "Taken for granted: the body may be treated as a particle, and all forces lie in "
+                    "one plane and meet in one point.")));
+}
+
+namespace {
+
+/// "the magnitude of R", "the direction of R".
+std::vector<Prose> unknownsOf(const Board& board) {
+    std::vector<Prose> unknowns;
+    for (const VectorId vector : vectorsToFind(board.sketch)) {
+        const Formula symbol = board.things.vectorFormula(vector);
+        if (!isGiven(board.given(vector).magnitude))
+            unknowns.push_back(
+                board.say(SENTENCE("solution", "the magnitude of {vector}"), "vector", symbol));
+        if (!isGiven(board.given(vector).direction))
+            unknowns.push_back(
+                board.say(SENTENCE("solution", "the direction of {vector}"), "vector", symbol));
+    }
+    return unknowns;
+}
+
+Prose unknownsTold(const Board& board) {
+    std::vector<Prose> unknowns = unknownsOf(board);
+    switch (unknowns.size()) {
+    case 0:
+        return board.say(SENTENCE("solution", "Nothing is unknown."));
+    case 1:
+        return board.say(SENTENCE("solution", "Unknown is {unknown}."), "unknown", std::move(unknowns[0]));
+    default:
+        return board.say(SENTENCE("solution", "Unknown are {unknowns}."), "unknowns",
+                         listed(board, std::move(unknowns)));
+    }
+}
+
+std::optional<Prose> familyTold(const Board& board) {
+    switch (board.solved.family) {
+    case Family::closePolygon:
+        return board.say(SENTENCE("solution",
+                                  "Two unknowns of one vector: it closes the polygon of all the others, and "
+                                  "there is just one such vector."));
+    case Family::twoMagnitudes:
+        return board.say(
+            SENTENCE("solution", "Two magnitudes along known lines: line meets line, in one point unless the "
+                                 "lines are parallel."));
+    case Family::magnitudeAndDirection:
+        return board.say(SENTENCE("solution",
+                                  "A magnitude along a known line and a direction of known magnitude: a line "
+                                  "meets a circle, in no point, in one or in two."));
+    case Family::twoDirections:
+        return board.say(SENTENCE(
+            "solution", "Two directions of known magnitudes: a circle meets a circle, in no point, in "
+                        "one or in two."));
+    case Family::smallestForce:
+    case Family::smallestSum:
+        return board.say(
+            SENTENCE("solution",
+                     "That is one unknown too many for two equations; that {smallest} is to be as "
+                     "small as can be makes up for it."),
+            "smallest", symbol(board.things.symbolNamed(*board.sketch.smallest), {}));
+    case Family::check:
+    case Family::unclear:
+        break;
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+void writeCount(Board& board) {
+    Step& step = board.step(StepKey::count, SENTENCE("solution", "Count the unknowns"), Stage::directions);
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "In a plane the vector equation stands for two scalar equations, one along each "
+                             "of two axes.")));
+    step.reasoning.push_back(unknownsTold(board));
+    if (auto told = familyTold(board))
+        step.reasoning.push_back(std::move(*told));
+    writeDirections(board);
+}
+
+} // namespace tailpoint::explaining

@@ -1,0 +1,168 @@
+// One vector unknown: the component table, and from its sums the vector that closes the polygon.
+#include "core/explain/families.h"
+#include "core/explain/table.h"
+
+namespace tailpoint::explaining {
+
+namespace {
+
+Entries knownForces(const Board& board) {
+    Entries known;
+    for (const Vector& force : board.forces())
+        if (force.sizeGiven && force.wayGiven && force.magnitude > 0)
+            known.emplace_back(force.id, 1);
+    return known;
+}
+
+/// The sum asked for: its components are the column sums.
+void writeSumByTable(Board& board) {
+    const Vector& sum = board.sum();
+    const Entries entries = knownForces(board);
+    const Total total = totalOf(board, sum);
+    Step& step = board.step(StepKey::components, SENTENCE("solution", "Component table"), Stage::construction,
+                            Law::components);
+    writeComponentTable(board, step, board.carried, entries, total);
+    writeColumns(board, step, entries, total);
+    if (sum.direction)
+        return writePolar(board, sum);
+    step.conclusion.push_back(board.say(
+        SENTENCE(
+            "solution",
+            "Both sums are zero: the forces hold one another in equilibrium, and {sum} has no direction."),
+        "sum", sum.vector));
+}
+
+/// Several known forces become K; a single one stands for itself.
+void writeKnownForces(Board& board, const Entries& entries) {
+    if (entries.empty())
+        return;
+    const bool several = board.carried.find({What::x, kKnownVector}) != nullptr;
+    Step& step = board.step(StepKey::components, SENTENCE("solution", "Component table of the known forces"),
+                            Stage::construction, Law::components);
+    if (!several)
+        return writeComponentTable(board, step, board.carried, entries, std::nullopt);
+    const Vector& known = board.at(kKnownVector);
+    const Total total = totalOf(board, known);
+    writeComponentTable(board, step, board.carried, entries, total);
+    writeColumns(board, step, entries, total);
+    step.conclusion.push_back(board.say(SENTENCE("solution", "{known} stands for the known forces added up."),
+                                        "known", known.vector));
+}
+
+/// X = S − K, X = −K where the sum is zero.
+Formula missingEquation(const Board& board, const Vector& missing, const Entries& entries) {
+    std::vector<Formula> terms;
+    if (!isEquilibrium(board.sketch))
+        terms.push_back(board.sum().vector);
+    if (board.carried.find({What::x, kKnownVector}) != nullptr)
+        terms.push_back(negative(board.at(kKnownVector).vector));
+    else if (!entries.empty())
+        terms.push_back(negative(board.at(entries.front().first).vector));
+    return equal(missing.vector, terms.empty() ? inWords("0") : sumOf(std::move(terms)));
+}
+
+void writeTotalComponents(const Board& board, Step& step) {
+    const QuantityId fromX{What::fromX, kSumVector}, x{What::x, kSumVector};
+    if (isEquilibrium(board.sketch) || board.carried.find(x) == nullptr)
+        return;
+    if (!isPlainReference(board.sketch) &&
+        std::holds_alternative<AngleForm>(board.sketch.sum.direction.form)) // else it has been told
+        board.show(step, fromX);
+    board.show(step, x);
+    board.show(step, {What::y, kSumVector});
+}
+
+void writeMissingByTable(Board& board, const Vector& missing) {
+    const Entries entries = knownForces(board);
+    writeKnownForces(board, entries);
+    Step& step = board.step(StepKey::missing, SENTENCE("solution", "Components of the missing force"),
+                            Stage::found, Law::components);
+    step.parts = {arrowPart(missing.index)};
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution", "The missing force makes up the difference: {equation}."), "equation",
+                  missingEquation(board, missing, entries)));
+    writeTotalComponents(board, step);
+    board.show(step, {What::x, missing.id});
+    board.show(step, {What::y, missing.id});
+    if (missing.direction)
+        writePolar(board, missing);
+}
+
+} // namespace
+
+void writePolygonEstimate(Board& board) {
+    Step& step =
+        board.step(StepKey::estimate, SENTENCE("solution", "Sketch to scale, and estimate before computing"),
+                   Stage::construction);
+    step.parts = {part(FigurePart::Kind::polygon)};
+    step.reasoning.push_back(board.say(SENTENCE(
+        "solution", "Set tip to tail, the forces make a polygon, in any order; the vector sought closes "
+                    "it. Its length and its direction can be read from a sketch to scale.")));
+    if (&board.sum() != board.sought())
+        return;
+    double all = 0;
+    for (const auto& [force, sign] : knownForces(board))
+        all += board.at(force).magnitude;
+    step.workings.push_back({{}, {}, {}, related(board.sum().size, Relation::lessOrEqual, board.force(all))});
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "It can't be longer than all the forces laid in one line.")));
+}
+
+void writeTable(Board& board) {
+    writeGiven(board);
+    writeCount(board);
+    writePolygonEstimate(board);
+    const Vector* missing = board.sought();
+    if (missing == nullptr || missing == &board.sum())
+        writeSumByTable(board);
+    else
+        writeMissingByTable(board, *missing);
+    writeEnd(board);
+}
+
+void writeKnown(Board& board) {
+    if (!board.reduction || !board.reduction->addsUp() ||
+        board.carried.find({What::x, kKnownVector}) == nullptr)
+        return;
+    Entries entries;
+    bool fromSum = false;
+    for (const auto& [vector, sign] : board.reduction->known) {
+        fromSum = fromSum || vector == kSumVector;
+        if (board.at(vector).magnitude > 0)
+            entries.emplace_back(vector, sign);
+    }
+    const Vector& known = board.at(kKnownVector);
+    const Total total = totalOf(board, known);
+    Step& step = board.step(StepKey::known,
+                            fromSum ? SENTENCE("solution", "What the known vectors leave")
+                                    : SENTENCE("solution", "Add up the known forces"),
+                            Stage::construction, Law::components);
+    writeComponentTable(board, step, board.carried, entries, total);
+    writeColumns(board, step, entries, total);
+    step.conclusion.push_back(
+        board.say(fromSum ? SENTENCE("solution", "{known} is what the forces sought must amount to.")
+                          : SENTENCE("solution", "From here on the single force {known} stands for them."),
+                  "known", known.vector));
+    if (known.magnitude > 0)
+        writePolar(board, known);
+}
+
+void writeComparison(Board& board) {
+    const Carried lines = checkLines(board, false);
+    const QuantityId x{What::gap, kNobody, {}, 0, 0}, y{What::gap, kNobody, {}, 0, 1};
+    Step& step = board.step(StepKey::components, SENTENCE("solution", "Both sides by components"), Stage::all,
+                            Law::components);
+    writeComponentTable(board, step, lines, knownForces(board), Total{inWords("ΣF"), x, y});
+    const auto asked = [&](What what, double given) {
+        const QuantityId id{what, kSumVector};
+        return lines.value(id) ? lines.number(id)
+                               : lines.shown(withoutNoise(given, lines.scale), Dimension::force);
+    };
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution",
+                 "The forces amount to {x} along x and {y} along y; their sum is to have {sumX} and {sumY}."),
+        "x", lines.number(x), "y", lines.number(y), "sumX", asked(What::x, board.sum().v.x()), "sumY",
+        asked(What::y, board.sum().v.y())));
+}
+
+} // namespace tailpoint::explaining

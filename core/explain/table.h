@@ -1,0 +1,25 @@
+// The component table, and sums of its columns. Internal to explain/.
+#pragma once
+
+#include "core/explain/board.h"
+
+namespace tailpoint::explaining {
+
+/// A vector in a column, with its sign.
+using Entry = std::pair<VectorId, int>;
+using Entries = std::vector<Entry>;
+
+/// What the total row is called, and under which quantities its columns stand.
+struct Total {
+    Formula name;
+    QuantityId x, y;
+};
+Total totalOf(const Board& board, const Vector& vector);
+
+/// Words and rows; the numbers come from `lines`. Without a total where there is nothing to add up.
+void writeComponentTable(const Board& board, Step& step, const Carried& lines, const Entries& entries,
+                         const std::optional<Total>& total);
+/// R_x = P_x + Q_x + … and R_y, written out where the terms are few enough.
+void writeColumns(const Board& board, Step& step, const Entries& entries, const Total& total);
+
+} // namespace tailpoint::explaining

@@ -1,0 +1,75 @@
+// Every sentence of a solution is one whole literal with named places, wrapped in SENTENCE: a translator has
+// it before him as it will be read, and nothing is glued together from halves of sentences.
+//
+//   say(SENTENCE("solution", "{sum} lies nearer to {great}, the greater force."), "sum", r, "great", p)
+//
+// lupdate finds them as QT_TRANSLATE_NOOP's alias: -tr-function-alias QT_TRANSLATE_NOOP+=SENTENCE
+#pragma once
+
+#include "core/explain/prose.h"
+
+namespace tailpoint {
+
+/// A sentence as it is written here; "{name}" is a place. Valid for the whole run: literals only.
+struct Wording {
+    const char* context;
+    const char* text;
+    bool operator==(const Wording&) const = default;
+};
+
+/// The sentences of a language. Whoever passes it on keeps it alive.
+class Sentences {
+public:
+    virtual ~Sentences() = default;
+    /// With the same places; what has no translation comes back as it is.
+    virtual std::string in(const Wording& wording) const = 0;
+};
+
+/// What stands in a place: a formula, or text with formulas.
+struct Place {
+    std::string_view name;
+    Prose content;
+};
+
+/// The pattern with its places filled; a place without content stays as it is written.
+void appendFilled(Prose& prose, std::string_view pattern, std::vector<Place>& places);
+
+/// Says sentences in a language; null: as they are written here.
+class Voice {
+public:
+    explicit Voice(const Sentences* sentences = nullptr) : m_sentences(sentences) {}
+
+    std::string text(const Wording& wording) const {
+        return m_sentences ? m_sentences->in(wording) : std::string(wording.text);
+    }
+    /// Names and what stands there in turn: say(wording, "sum", formula, "forces", prose).
+    template <class... NamesAndContents>
+    Prose say(const Wording& wording, NamesAndContents&&... places) const {
+        std::vector<Place> list;
+        list.reserve(sizeof...(places) / 2);
+        collect(list, std::forward<NamesAndContents>(places)...);
+        Prose prose;
+        fill(prose, wording, list);
+        return prose;
+    }
+
+private:
+    static void collect(std::vector<Place>&) {}
+    template <class Content, class... Rest>
+    static void collect(std::vector<Place>& list, std::string_view name, Content&& content, Rest&&... rest) {
+        Place& place = list.emplace_back();
+        place.name = name;
+        if constexpr (std::is_same_v<std::decay_t<Content>, Prose>)
+            place.content = std::forward<Content>(content);
+        else
+            place.content.pieces.emplace_back(std::forward<Content>(content));
+        collect(list, std::forward<Rest>(rest)...);
+    }
+    void fill(Prose& prose, const Wording& wording, std::vector<Place>& places) const;
+
+    const Sentences* m_sentences;
+};
+
+} // namespace tailpoint
+
+#define SENTENCE(context, text) (::tailpoint::Wording{context, text})
