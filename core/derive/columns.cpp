@@ -3,6 +3,7 @@
 
 #include "core/formula/turns.h"
 #include "core/quantity/decimals.h"
+#include "core/sketch/shown.h"
 
 #include <cmath>
 
@@ -19,6 +20,12 @@ Formula plainNumber(double value) {
 /// An angle of the sheet's unit with all its digits: what is given is not rounded before a line takes it.
 Formula inFull(const Writer& w, double angle) {
     return number(angle, shortest(angle), halfTurn(w.chain.unit).sub);
+}
+
+/// The same as the sheet shows it, where that loses nothing: "270.0°".
+Formula typedAngle(const Writer& w, double angle) {
+    Formula shown = numberWithUnit(angle, shownAngle(angle, w.sketch, Origin::typed));
+    return shownValue(shown) == angle ? shown : inFull(w, angle);
 }
 
 bool isNoise(double component, const Eigen::Vector2d& vector) {
@@ -44,7 +51,7 @@ Formula fromSlope(const Writer& w, const SlopeForm& slope) {
     if (slope.run == 0)
         return signedBy(slope.rise > 0 ? 1 : -1, w.quarter());
     if (slope.rise == 0)
-        return slope.run > 0 ? inFull(w, 0) : w.half();
+        return slope.run > 0 ? typedAngle(w, 0) : w.half();
     Formula acute =
         apply("arctan", over(plainNumber(std::abs(slope.rise)), plainNumber(std::abs(slope.run))));
     if (slope.run > 0)
@@ -73,7 +80,7 @@ double Writer::axisInUnit() const {
 }
 
 Formula Writer::axis() const {
-    return inFull(*this, axisInUnit());
+    return typedAngle(*this, axisInUnit());
 }
 
 Formula Writer::turnedBy(const Formula& angle, bool toX) const {
@@ -98,7 +105,7 @@ void Writer::writeGivenWay(VectorId vector) {
         Formula whole =
             std::abs(turns) == 1 ? full() : product(count(static_cast<int>(std::abs(turns))), full());
         line(directionId(vector), LineKind::turn,
-             total({{inFull(*this, angle->value), 1}, {std::move(whole), turns > 0 ? -1 : 1}}));
+             total({{typedAngle(*this, angle->value), 1}, {std::move(whole), turns > 0 ? -1 : 1}}));
         return;
     }
     const auto* slope = std::get_if<SlopeForm>(&form);
@@ -179,7 +186,7 @@ void Writer::wayFromComponents(VectorId vector) {
         cases.push_back({{above(ys, zero())}, quarter()});
         cases.push_back({{}, negative(quarter())});
     } else if (isNoise(v.y(), v)) {
-        cases.push_back({{above(xs, zero())}, inFull(*this, 0)});
+        cases.push_back({{above(xs, zero())}, typedAngle(*this, 0)});
         cases.push_back({{}, half()});
     } else {
         const QuantityId ratio = own(What::ratio, vector, kTangent), acute = own(What::acute, vector);

@@ -109,7 +109,7 @@ void writeCandidates(Board& board, const Ambiguous& q) {
                  "it would need the third side or the angle between the known ones."),
         "v", q.side(q.v).size, "angle", q.symbol(q.v)));
     step.workings.push_back({{},
-                             equal(over(apply("sin", board.symbolOf(shown)), q.side(q.k).size),
+                             equal(over(apply("sin", q.symbol(q.k)), q.side(q.k).size),
                                    over(apply("sin", q.symbol(q.v)), q.side(q.v).size)),
                              {},
                              {}});

@@ -68,6 +68,16 @@ struct Step {
     bool operator==(const Step&) const = default;
 };
 
+/// Which step of a solution: its key, and which of several parallelograms.
+struct StepPlace {
+    StepKey key = StepKey::given;
+    int pair = 0;
+    bool operator==(const StepPlace&) const = default;
+};
+inline StepPlace placeOf(const Step& step) {
+    return {step.key, step.pair};
+}
+
 struct Worked {
     std::vector<Step> steps;
     Prose answer; ///< one sentence: magnitude, unit, direction, sense, axis; or why there is none

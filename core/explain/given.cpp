@@ -14,8 +14,10 @@ Prose wayTold(const Board& board, const Vector& vector) {
     if (!vector.wayGiven)
         return board.say(SENTENCE("solution", "in the direction {theta}, to find"), "theta", vector.theta);
     const auto* angle = std::get_if<AngleForm>(&given.form);
-    if (angle && !vector.turned && angle->value == vector.direction)
-        return board.say(SENTENCE("solution", "at {angle}"), "angle", equal(vector.theta, vector.wayNumber));
+    if (angle && normalized(angle->value, board.sketch.angleUnit) == angle->value)
+        return board.say(SENTENCE("solution", "at {angle}"), "angle",
+                         equal(board.symbolOf(directionId(vector.id)),
+                               board.carried.shown(angle->value, Dimension::angle, Origin::typed)));
     const Formula words = inWords(withMinusSigns(shownAsGiven(given, board.sketch)));
     if (std::holds_alternative<SlopeForm>(given.form))
         return board.say(SENTENCE("solution", "along run : rise = {slope}"), "slope", words);

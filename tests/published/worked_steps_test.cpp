@@ -2,6 +2,7 @@
 // looked up in the steps of the worked solution. Numbers only; the sources' words are not carried over.
 #include "core/explain/explain.h"
 #include "tests/support/printed.h"
+#include "tests/support/steps.h"
 
 namespace tailpoint::testing {
 namespace {
@@ -49,7 +50,7 @@ Numbers resultsOf(const Step& step) {
 /// Anywhere in the steps of that key.
 bool comesOut(const Worked& worked, const Printed& printed) {
     for (const Step& step : worked.steps)
-        if (step.key == printed.step)
+        if (testing::keyOf(step) == printed.step)
             for (const double value : resultsOf(step))
                 if (agrees(value, printed.value))
                     return true;

@@ -1,5 +1,6 @@
 // Pointing: a step of the solution lights its parts on the sheet, and a part of the sheet its step.
 #include "canvas_fixture.h"
+#include "tests/support/steps.h"
 
 #include "ui/panel/panel.h"
 #include "ui/panel/solution_view.h"
@@ -31,7 +32,7 @@ protected:
     int stepWithKey(const char* key) const {
         const auto& steps = solution->worked().steps;
         for (std::size_t i = 0; i < steps.size(); ++i)
-            if (steps[i].key == key)
+            if (testing::keyOf(steps[i]) == key)
                 return static_cast<int>(i);
         ADD_FAILURE() << "no step " << key;
         return -1;
@@ -59,9 +60,9 @@ protected:
     }
     QString litKey() const {
         const int step = solution->litStep();
-        return step < 0
-                   ? QString()
-                   : QString::fromStdString(solution->worked().steps[static_cast<std::size_t>(step)].key);
+        return step < 0 ? QString()
+                        : QString::fromStdString(
+                              testing::keyOf(solution->worked().steps[static_cast<std::size_t>(step)]));
     }
     /// The middle of a label in the figure, by its text.
     QPointF label(const char* text) const {
@@ -136,7 +137,8 @@ TEST_F(Pointing, OfSeveralParallelogramsTheOneOfTheStepIsLitAndLightsIt) {
     canvas.setByParallelograms(true);
     const auto hasPairs = [this] {
         const auto& steps = solution->worked().steps;
-        return std::any_of(steps.begin(), steps.end(), [](const Step& s) { return s.key == "pair2"; });
+        return std::any_of(steps.begin(), steps.end(),
+                           [](const Step& s) { return testing::keyOf(s) == "pair2"; });
     };
     ASSERT_TRUE(QTest::qWaitFor(hasPairs));
     canvas.lightParts({{Kind::parallelogram, 1, kNoVector}});

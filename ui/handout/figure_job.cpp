@@ -42,7 +42,7 @@ std::vector<AngleName> namesBy(int stage, const Result& result, std::size_t solu
         return {};
     const Construction construction = result.constructionOf(solution);
     const auto worked = result.worked({}, solution);
-    const std::string_view others = solution == 0 ? "second" : "first";
+    const StepKey others = solution == 0 ? StepKey::second : StepKey::first;
     std::vector<AngleName> names;
     for (const Step& step : worked->steps)
         for (const AngleName& name : step.angles) {

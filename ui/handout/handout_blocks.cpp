@@ -61,7 +61,7 @@ public:
     void step(const Step& step, int number) {
         begin(number == 0 ? 4 : 9);
         prose(say(step.title), kText, kIndent, 0, QFont::DemiBold).number = number;
-        const double answer = step.key == "answer" ? 12.5 : kText;
+        const double answer = step.key == StepKey::answer ? 12.5 : kText;
         for (const Prose& text : step.reasoning)
             prose(text, answer, kIndent);
         if (step.table)

@@ -213,8 +213,8 @@ void LectureColumn::relayout() {
     m_blocks.clear();
     if (m_titleOnly || m_stop.beats.empty())
         return;
-    const std::string& key = m_stop.step.key;
-    const bool few = key == "question" || key == "answer" || key == "end";
+    const StepKey key = m_stop.step.key;
+    const bool few = key == StepKey::question || key == StepKey::answer || key == StepKey::end;
     const std::span<const double> scales = few ? std::span<const double>(kFewWords) : kScales;
     // The size is that of the whole step, so that nothing changes its place while lines come.
     for (const double scale : scales) {

@@ -16,7 +16,7 @@ struct Told {
 
 Step opening(const Sketch& sketch) {
     Step step;
-    step.key = "question";
+    step.key = StepKey::question;
     step.title = sketch.title.empty() ? Told::tr("Forces on a point").toStdString() : sketch.title;
     step.reasoning.push_back(proseOf(question(sketch)));
     step.stage = Stage::given;
@@ -25,7 +25,7 @@ Step opening(const Sketch& sketch) {
 
 Step closing(std::vector<Prose> answers) {
     Step step;
-    step.key = "end";
+    step.key = StepKey::end;
     step.title = (answers.size() > 1 ? Told::tr("Both answers") : Told::tr("The answer")).toStdString();
     step.reasoning = std::move(answers);
     step.stage = Stage::all;

@@ -9,17 +9,17 @@ namespace tailpoint {
 void LectureView::anchor() {
     m_walked.clear();
     for (std::size_t i = 0; i <= m_stop; ++i)
-        m_walked.push_back(m_stops[i].step.key);
+        m_walked.push_back(placeOf(m_stops[i].step));
     m_walkedBeat = m_beat;
     m_walkedWhole = m_beat == m_stops[m_stop].lastBeat();
 }
 
-/// Where `key` stands among the steps, nearest to `index`.
-std::optional<std::size_t> LectureView::stopNamed(const std::string& key, std::size_t index) const {
+/// Where `place` stands among the steps, nearest to `index`.
+std::optional<std::size_t> LectureView::stopAt(const StepPlace& place, std::size_t index) const {
     std::optional<std::size_t> best;
     const auto away = [&](std::size_t i) { return i > index ? i - index : index - i; };
     for (std::size_t i = 0; i < m_stops.size(); ++i)
-        if (m_stops[i].step.key == key && (!best || away(i) < away(*best)))
+        if (placeOf(m_stops[i].step) == place && (!best || away(i) < away(*best)))
             best = i;
     return best;
 }
@@ -32,7 +32,7 @@ void LectureView::replan() {
     m_stops = planOf(m_document.result(), m_figure, m_options);
     m_stop = 0;
     for (std::size_t i = m_walked.size(); i-- > 0;)
-        if (const auto at = stopNamed(m_walked[i], i)) {
+        if (const auto at = stopAt(m_walked[i], i)) {
             const bool same = i + 1 == m_walked.size();
             m_stop = *at;
             m_beat = same && !m_walkedWhole ? std::min(m_walkedBeat, m_stops[m_stop].lastBeat())

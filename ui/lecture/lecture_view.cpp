@@ -43,7 +43,6 @@ LectureView::~LectureView() {
 void LectureView::begin(const Result& result, ConstructionKind construction, const ExplainOptions& options,
                         QScreen* screen) {
     const bool same = !m_stops.empty() && result.sketch == m_plan && result.chosen == m_planned;
-    const std::string key = same ? m_stops[m_stop].step.key : std::string();
     const std::size_t stop = same ? m_stop : 0, beat = same ? m_beat : 0;
     m_plan = result.sketch;
     m_planned = result.chosen;

@@ -80,7 +80,7 @@ private:
     bool leaveCover(); ///< what covers the sheet goes first; true where something did
     void replan();     ///< the sketch changed: the same step of the new solution
     void anchor();
-    std::optional<std::size_t> stopNamed(const std::string& key, std::size_t index) const;
+    std::optional<std::size_t> stopAt(const StepPlace& place, std::size_t index) const;
     void show(bool moves);
     void takeOther();
     void end();
@@ -95,7 +95,7 @@ private:
     ExplainOptions m_options;
     std::vector<Stop> m_stops;
     std::size_t m_stop = 0, m_beat = 0;
-    std::vector<std::string> m_walked; ///< keys of the steps up to here, when it last went on or back
+    std::vector<StepPlace> m_walked; ///< the steps up to here, when it last went on or back
     std::size_t m_walkedBeat = 0;
     bool m_walkedWhole = false;
     LectureColumn::From m_from = LectureColumn::From::newest;

@@ -21,21 +21,23 @@ int partsOf(const Working& working) {
 }
 
 bool isQuiet(const Step& step) {
-    return step.key == "given" || step.key == "question" || step.key == "end";
+    return step.key == StepKey::given || step.key == StepKey::question || step.key == StepKey::end;
 }
 
 bool isAnswer(const Step& step) {
-    return step.key == "answer" || step.key == "check" || step.key == "end" || step.key == "rounding";
+    return step.key == StepKey::answer || step.key == StepKey::check || step.key == StepKey::end ||
+           step.key == StepKey::rounding;
 }
 
 bool isOneOfTwo(const Step& step) {
-    return step.key == "first" || step.key == "second";
+    return step.key == StepKey::first || step.key == StepKey::second;
 }
 
 /// From the triangle's angle at the common point to the axis: both must be seen. A force that the triangle
 /// moves away from there is referred where it acts, without the angles that led to it.
 bool isReferral(const Step& step) {
-    return step.key == "direction" || step.key == "directions" || (isOneOfTwo(step) && step.law == Law::none);
+    return step.key == StepKey::direction || step.key == StepKey::directions ||
+           (isOneOfTwo(step) && step.law == Law::none);
 }
 bool isReferralOfSum(const Step& step) {
     return isReferral(step) && std::any_of(step.parts.begin(), step.parts.end(), [](const FigurePart& part) {
@@ -53,12 +55,12 @@ bool isRoundThePoint(const AngleName& name) {
 
 /// Two known sides tip to tail, for the angle between them, are the beginning of the triangle.
 bool standsAlone(const Step& step) {
-    return step.triangleAlone || step.key == "included";
+    return step.triangleAlone || step.key == StepKey::included;
 }
 
 /// Carries on in the triangle that has stood alone.
 bool staysInTriangle(const Step& step) {
-    return standsAlone(step) || step.key == "rest" || (isOneOfTwo(step) && step.law == Law::sines);
+    return standsAlone(step) || step.key == StepKey::rest || (isOneOfTwo(step) && step.law == Law::sines);
 }
 
 /// A result stands on the sheet no sooner than it is read out: before, the figure shows the construction that
@@ -151,7 +153,8 @@ private:
     bool hasRoomForAxisAngles(const Step& step) const {
         if (isAnswer(step))
             return true;
-        if (step.key == "parallelogram" || (step.key == "angle" && asksForSmallest(m_result.solved)))
+        if (step.key == StepKey::parallelogram ||
+            (step.key == StepKey::angle && asksForSmallest(m_result.solved)))
             return false;
         return !speaksRoundThePoint();
     }
@@ -181,7 +184,7 @@ private:
 
 /// Bearings and slopes are turned into angles from the axis.
 bool isReferringBearings(const Step& step) {
-    return step.key == "directions" && step.stage == Stage::directions;
+    return step.key == StepKey::directions && step.stage == Stage::directions;
 }
 
 bool refersDirections(const Worked& worked) {
@@ -191,7 +194,8 @@ bool refersDirections(const Worked& worked) {
 /// The other of two answers is on the sheet where both are spoken of: where the line meets the circle twice,
 /// and at the end.
 int otherStageFor(const Step& step, Family family) {
-    const bool both = step.key == "end" || (step.key == "sines" && family == Family::magnitudeAndDirection);
+    const bool both =
+        step.key == StepKey::end || (step.key == StepKey::sines && family == Family::magnitudeAndDirection);
     return both ? -1 : stages::given;
 }
 
@@ -237,8 +241,8 @@ std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, cons
         referred = referred || isReferringBearings(step);
         if (!referred)
             step.stage = Stage::given;
-        const std::size_t solution = !both ? result.chosen : step.key == "second" ? 1 : 0;
-        if (both && (step.key == "answer" || step.key == "check"))
+        const std::size_t solution = !both ? result.chosen : step.key == StepKey::second ? 1 : 0;
+        if (both && (step.key == StepKey::answer || step.key == StepKey::check))
             addTitle(step, 0);
         plan.add(step, solution, both ? otherStageFor(step, result.solved.family) : -1);
     }
@@ -246,7 +250,7 @@ std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, cons
         const auto second = result.worked(options, 1);
         said.push_back(second->answer);
         for (Step step : second->steps)
-            if (step.key == "answer" || step.key == "check") {
+            if (step.key == StepKey::answer || step.key == StepKey::check) {
                 addTitle(step, 1);
                 plan.add(step, 1, otherStageFor(step, result.solved.family));
             }

@@ -59,7 +59,7 @@ void markUnsaid(std::vector<Stop>& stops) {
     Numbers said, results;
     for (const Stop& stop : stops) {
         results.merge(resultsOf(stop.step));
-        if (stop.step.key == "given") // what is given may be seen from the first
+        if (stop.step.key == StepKey::given) // what is given may be seen from the first
             for (const Prose& prose : stop.step.reasoning)
                 take(said, prose);
     }

@@ -51,7 +51,7 @@ Step shortened(const Step& step) {
     Step out = step;
     for (Prose& prose : out.reasoning)
         prose = shortened(prose);
-    if (out.key == "check" && out.conclusion.size() > 1)
+    if (out.key == StepKey::check && out.conclusion.size() > 1)
         out.conclusion.resize(1);
     return out;
 }

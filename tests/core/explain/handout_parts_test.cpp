@@ -1,5 +1,6 @@
 #include "core/explain/handout.h"
 #include "tests/support/sketches.h"
+#include "tests/support/steps.h"
 
 #include <gtest/gtest.h>
 
@@ -19,7 +20,7 @@ Handout handoutOf(const Sketch& sketch, const ExplainOptions& options = {}) {
 std::vector<std::string> keys(const HandoutPart& part) {
     std::vector<std::string> out;
     for (const Step* step : part.steps)
-        out.push_back(step->key);
+        out.push_back(testing::keyOf(*step));
     return out;
 }
 

@@ -1,6 +1,7 @@
 // A lecture on a window as large as a screen of a room.
 #pragma once
 
+#include "tests/support/steps.h"
 #include "tests/ui/lecture/lecture_support.h"
 #include "ui/canvas/canvas.h"
 #include "ui/lecture/column.h"
@@ -32,10 +33,10 @@ protected:
         QTest::keyClick(&view.canvas(), which, modifiers);
     }
     const Stop& now() const { return view.stops()[view.stop()]; }
-    std::string keyNow() const { return now().step.key; }
+    std::string keyNow() const { return testing::keyOf(now().step); }
     void goTo(const std::string& wanted, bool whole = true) {
         for (std::size_t i = 0; i < view.stops().size(); ++i)
-            if (view.stops()[i].step.key == wanted)
+            if (testing::keyOf(view.stops()[i].step) == wanted)
                 return view.goTo(i, whole);
         FAIL() << wanted;
     }

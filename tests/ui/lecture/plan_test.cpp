@@ -1,3 +1,4 @@
+#include "tests/support/steps.h"
 #include "tests/ui/lecture/lecture_support.h"
 
 #include <algorithm>
@@ -12,8 +13,8 @@ bool speaksOfArrow(const DisplayList& list, int vector) {
 }
 
 std::size_t stopNamed(const std::vector<Stop>& stops, const std::string& key) {
-    const auto at =
-        std::find_if(stops.begin(), stops.end(), [&](const Stop& s) { return s.step.key == key; });
+    const auto at = std::find_if(stops.begin(), stops.end(),
+                                 [&](const Stop& s) { return testing::keyOf(s.step) == key; });
     EXPECT_NE(at, stops.end()) << key;
     return static_cast<std::size_t>(at - stops.begin());
 }
@@ -31,7 +32,7 @@ TEST(LecturePlan, BeginsWithTheBareGivenForcesAndEndsWithTheAnswer) {
         }
         if (sample.result.solved.solutions.empty())
             continue;
-        EXPECT_EQ(stops.back().step.key, "end");
+        EXPECT_EQ(testing::keyOf(stops.back().step), "end");
         EXPECT_EQ(stops.back().step.reasoning.size(), sample.result.solved.solutions.size());
         EXPECT_EQ(stops.back().after.stage, stages::all);
     }
@@ -144,8 +145,8 @@ TEST(LecturePlan, BothAnswersAreWalkedEachWithItsOwnFigure) {
     EXPECT_TRUE(one.contains("180 N")) << listed(one);
     EXPECT_FALSE(one.contains("513 N")) << listed(one);
     EXPECT_TRUE(two.contains("513 N")) << listed(two);
-    const auto answers =
-        std::count_if(stops.begin(), stops.end(), [](const Stop& s) { return s.step.key == "answer"; });
+    const auto answers = std::count_if(stops.begin(), stops.end(),
+                                       [](const Stop& s) { return s.step.key == StepKey::answer; });
     EXPECT_EQ(answers, 2);
 }
 
@@ -244,7 +245,7 @@ TEST(LecturePlan, TheFigureOnlyGrows) {
     }
     const Result known = sampleNamed("ring-of-known-pulls.json");
     for (const Stop& stop : planOf(known, {}))
-        if (stop.step.key == "magnitude" || stop.step.key == "direction") {
+        if (stop.step.key == StepKey::magnitude || stop.step.key == StepKey::direction) {
             EXPECT_FALSE(speaksOfArrow(figureOf(known, stop, stop.lastBeat()).list, 2)) << "of K alone";
         }
 }

@@ -129,7 +129,7 @@ TEST_F(LectureUnseen, AnAngleCarriesItsSymbolFromTheStepThatNamesIt) {
     open("survey-raft.json");
     bool phi = false, gamma = false, beta = false, phiFound = false, gammaFound = false, betaFound = false;
     walk([&] {
-        const std::string& step = now().step.key;
+        const std::string step = keyNow();
         phi = phi || step == "tails";
         gamma = gamma || step == "parallelogram";
         beta = beta || step == "triangle";
