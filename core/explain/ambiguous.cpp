@@ -192,7 +192,7 @@ bool writeOtherSense(Board& board, Step& step, const Ambiguous& q, const Vector&
 /// Third angle, magnitude and direction of one answer.
 void writeRest(Board& board, const Ambiguous& q, std::size_t index) {
     const auto answer = static_cast<std::uint8_t>(board.hasTwoAnswers() ? index + 1 : 0);
-    const Vector u = board.in(index, q.r.side[q.u]), v = board.in(index, q.r.side[q.v]);
+    const Vector &u = board.in(index, q.r.side[q.u]), &v = board.in(index, q.r.side[q.v]);
     Step& step = restStep(board, answer);
     step.parts = {arrowPart(u.index), arrowPart(v.index)};
     const bool otherSense = writeOtherSense(board, step, q, u, answer);

@@ -53,13 +53,13 @@ bool wasSought(const Vector& vector) {
 }
 
 /// As an answer has them: forces in the sketch's order, the sum last.
-std::vector<Vector> soughtIn(const Board& board, std::size_t answer) {
-    std::vector<Vector> vectors;
+std::vector<const Vector*> soughtIn(const Board& board, std::size_t answer) {
+    std::vector<const Vector*> vectors;
     for (const Vector& force : board.forces())
         if (wasSought(force))
-            vectors.push_back(board.in(answer, force.id));
+            vectors.push_back(&board.in(answer, force.id));
     if (wasSought(board.sum()))
-        vectors.push_back(board.in(answer, kSumVector));
+        vectors.push_back(&board.in(answer, kSumVector));
     return vectors;
 }
 
@@ -67,10 +67,10 @@ std::vector<Vector> soughtIn(const Board& board, std::size_t answer) {
 Prose foundIn(const Board& board, std::size_t answer) {
     Prose found;
     bool first = true;
-    for (const Vector& vector : soughtIn(board, answer)) {
-        found = first ? foundOf(board, vector)
+    for (const Vector* vector : soughtIn(board, answer)) {
+        found = first ? foundOf(board, *vector)
                       : board.say(SENTENCE("list", "{before}; {next}"), "before", std::move(found), "next",
-                                  foundOf(board, vector));
+                                  foundOf(board, *vector));
         first = false;
     }
     return found;
@@ -80,8 +80,8 @@ Prose foundIn(const Board& board, std::size_t answer) {
 
 void writeAnswer(Board& board) {
     Step& step = board.step(StepKey::answer, SENTENCE("solution", "Answer"), Stage::all);
-    for (const Vector& vector : soughtIn(board, board.solution))
-        step.parts.push_back(arrowPart(vector.index));
+    for (const Vector* vector : soughtIn(board, board.solution))
+        step.parts.push_back(arrowPart(vector->index));
     board.worked.answer =
         board.say(SENTENCE("solution", "{found}."), "found", foundIn(board, board.solution));
     step.reasoning.push_back(board.worked.answer);
@@ -123,7 +123,7 @@ void writeRoundingCost(Board& board) {
         board.step(StepKey::rounding, SENTENCE("solution", "What the rounding by hand costs"), Stage::all);
     const Solution& full = board.solved.solutions[board.solution];
     const auto compare = [&](VectorId id, const SolvedForce& solved) {
-        const Vector vector = board.found(id);
+        const Vector& vector = board.found(id);
         if (solved.magnitudeFound)
             appendCost(board, step, vector.size, vector.sizeNumber, solved.magnitude);
         if (solved.directionFound && solved.direction)

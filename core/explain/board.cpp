@@ -60,16 +60,16 @@ Board::Board(const Sketch& theSketch, const Solved& theSolved, const Constructio
         carried.scale = scaleOf(solved.solutions[m_base]);
     carried.take(groundOf(sketch, solved, things));
     worked.steps.reserve(24);
-    makeVectors();
+    if (!isAnswered())
+        makeVectors();
 }
 
 bool Board::follow(Route::Way way) {
     Chain chain = chainOf(sketch, solved, things, {way, kNobody});
-    if (chain.lines.empty())
-        return false;
+    const bool leads = !chain.lines.empty();
     carried.take(std::move(chain), solvedValues(sketch, solved));
     makeVectors();
-    return true;
+    return leads;
 }
 
 void Board::makeVectors() {
@@ -83,10 +83,22 @@ void Board::makeVectors() {
     for (std::size_t i = 0; i < sketch.forces.size(); ++i)
         m_forces.push_back(common(forceVector(i)));
     m_sum = common(kSumVector);
-    m_known = madeVector(kKnownVector);
+    if (carried.find({What::x, kKnownVector}) != nullptr)
+        m_known = madeVector(kKnownVector);
     m_partials.clear();
     for (std::size_t i = 1; carried.find(magnitudeId(partialVector(i))) != nullptr; ++i)
         m_partials.push_back(madeVector(partialVector(i)));
+    for (std::size_t answer = 0; answer < 2 && hasTwoAnswers(); ++answer)
+        makeAnswer(answer);
+}
+
+void Board::makeAnswer(std::size_t answer) {
+    std::vector<Vector>& vectors = m_answers[answer];
+    vectors.clear();
+    vectors.reserve(sketch.forces.size() + 1);
+    for (std::size_t i = 0; i < sketch.forces.size(); ++i)
+        vectors.push_back(vectorOf(standingOf(solved, forceVector(i), answer), answer));
+    vectors.push_back(vectorOf(standingOf(solved, kSumVector, answer), answer));
 }
 
 Vector Board::vectorOf(const Standing& standing, std::size_t answer) const {
@@ -160,8 +172,10 @@ const Vector& Board::at(VectorId vector) const {
     return m_sum;
 }
 
-Vector Board::in(std::size_t answer, VectorId vector) const {
-    return vectorOf(standingOf(solved, vector, answer), answer);
+const Vector& Board::in(std::size_t answer, VectorId vector) const {
+    if (!hasTwoAnswers())
+        return at(vector);
+    return vector == kSumVector ? m_answers[answer].back() : m_answers[answer][vector.index];
 }
 
 const Vector* Board::sought() const {

@@ -7,6 +7,8 @@
 #include "core/explain/parts.h"
 #include "core/explain/wording.h"
 
+#include <array>
+
 namespace tailpoint::explaining {
 
 /// A vector of the question under the ids that it has in an answer: its symbols, its numbers as carried, and
@@ -38,7 +40,8 @@ public:
     const std::optional<Reduction> reduction;
     Carried carried; ///< at first what can be said before anything is found
 
-    /// Carries the lines of that way to the answer; false where it doesn't lead there.
+    /// Carries the lines of that way to the answer; false where it doesn't lead there. Where there is an
+    /// answer, its vectors are known from then on.
     bool follow(Route::Way way);
 
     bool isAnswered() const { return solution < solved.solutions.size(); }
@@ -47,9 +50,9 @@ public:
     const Vector& at(VectorId vector) const;
     const Vector& sum() const { return m_sum; }
     const std::vector<Vector>& forces() const { return m_forces; }
-    /// As one answer has it, in its own symbols.
-    Vector in(std::size_t answer, VectorId vector) const;
-    Vector found(VectorId vector) const { return in(solution, vector); }
+    /// A force or the sum as one answer has it, in its own symbols.
+    const Vector& in(std::size_t answer, VectorId vector) const;
+    const Vector& found(VectorId vector) const { return in(solution, vector); }
     /// The vector of the first unknown; null where there is none.
     const Vector* sought() const;
     const Force& given(VectorId vector) const;
@@ -81,11 +84,13 @@ private:
     Vector madeVector(VectorId vector) const;
     Formula numberOf(const QuantityId& quantity, double fallback, Origin origin) const;
     void makeVectors();
+    void makeAnswer(std::size_t answer);
 
     std::size_t m_base; ///< the answer on which both build
     std::vector<Vector> m_forces;
     Vector m_sum, m_known;
-    std::vector<Vector> m_partials; ///< from the sum of the first two
+    std::vector<Vector> m_partials;               ///< from the sum of the first two
+    std::array<std::vector<Vector>, 2> m_answers; ///< where there are two: forces, then the sum
 };
 
 /// Whether directions are already counted counter-clockwise from +x.

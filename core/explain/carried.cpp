@@ -60,7 +60,7 @@ void Carried::take(Chain chain, const Overrides& exact, const std::vector<Quanti
         if (m_index.contains(line.subject))
             continue;
         for (Case& one : line.cases)
-            one.formula = asOnPaper(std::move(one.formula));
+            putOnPaper(one.formula);
         evaluate(line, exact,
                  !isOnTheWayOnly(line.subject.what) &&
                      std::find(within.begin(), within.end(), line.subject) == within.end());
@@ -92,16 +92,15 @@ void Carried::giveTyped(const QuantityId& quantity) {
 void Carried::set(const QuantityId& quantity, double value) {
     m_full.set(quantity, value);
     if (m_byHand)
-        m_hand.set(quantity, shownValue(number(quantity)));
+        m_hand.set(quantity, shownValue(made(quantity)));
 }
 
 /// A number that was converted from another unit has no end: it stands as the sheet shows it.
-Formula Carried::asOnPaper(Formula formula) const {
+void Carried::putOnPaper(Formula& formula) const {
     if (formula.kind == FormulaKind::number && !formula.sub.empty() && isConverted(formula))
-        return shown(formula.value, Dimension::angle);
+        formula = shown(formula.value, Dimension::angle);
     for (Formula& part : formula.parts)
-        part = asOnPaper(std::move(part));
-    return formula;
+        putOnPaper(part);
 }
 
 void Carried::evaluate(const Line& line, const Overrides& exact, bool isRounded) {
@@ -122,7 +121,7 @@ void Carried::evaluate(const Line& line, const Overrides& exact, bool isRounded)
     if (value)
         m_hand.set(line.subject, *value);
     if (value && isRounded)
-        m_hand.set(line.subject, number(line.subject).value);
+        m_hand.set(line.subject, made(line.subject).value);
 }
 
 const Line* Carried::find(const QuantityId& quantity) const {
@@ -173,6 +172,12 @@ Formula Carried::shown(double value, Dimension dimension, Origin origin) const {
 }
 
 Formula Carried::number(const QuantityId& quantity) const {
+    if (const auto known = m_numbers.find(quantity); known != m_numbers.end())
+        return known->second;
+    return m_numbers.emplace(quantity, made(quantity)).first->second;
+}
+
+Formula Carried::made(const QuantityId& quantity) const {
     const Dimension dimension = dimensionOf(quantity.what);
     auto amount = static_cast<double>(value(quantity).value_or(0));
     const Origin origin = isTyped(quantity) ? Origin::typed : Origin::computed;

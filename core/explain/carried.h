@@ -46,7 +46,8 @@ private:
     double quiet(const QuantityId& quantity, double value) const;
     void giveTyped(const QuantityId& quantity);
     void set(const QuantityId& quantity, double value);
-    Formula asOnPaper(Formula formula) const;
+    void putOnPaper(Formula& formula) const;
+    Formula made(const QuantityId& quantity) const;
     void evaluate(const Line& line, const Overrides& exact, bool isRounded);
     bool isInlined(const QuantityId& quantity, const std::vector<QuantityId>& inlined) const;
     Formula expanded(const Formula& formula, const std::vector<QuantityId>& inlined) const;
@@ -59,6 +60,7 @@ private:
     std::vector<std::uint8_t> m_taken;
     std::unordered_map<QuantityId, std::size_t, QuantityHash> m_index;
     Values m_full, m_hand;
+    mutable std::unordered_map<QuantityId, Formula, QuantityHash> m_numbers; ///< as number() gave them
 };
 
 /// No symbol anywhere in it.

@@ -24,18 +24,18 @@ bool sumAsked(const Board& board) {
     return board.solved.family == Family::closePolygon && !board.sum().sizeGiven;
 }
 
-std::vector<Vector> foundForces(const Board& board) {
-    std::vector<Vector> forces;
+std::vector<const Vector*> foundForces(const Board& board) {
+    std::vector<const Vector*> forces;
     forces.reserve(board.forces().size());
     for (const Vector& force : board.forces())
-        forces.push_back(board.found(force.id));
+        forces.push_back(&board.found(force.id));
     return forces;
 }
 
-Eigen::Vector2d total(const std::vector<Vector>& forces) {
+Eigen::Vector2d total(const Board& board) {
     Eigen::Vector2d added(0, 0);
-    for (const Vector& force : forces)
-        added += force.v;
+    for (const Vector* force : foundForces(board))
+        added += force->v;
     return added;
 }
 
@@ -94,7 +94,7 @@ struct Check {
 
 void writeSumCheck(Check& check) {
     Board& board = check.board;
-    const Vector sum = board.found(kSumVector);
+    const Vector& sum = board.found(kSumVector);
     const QuantityId size = magnitudeId(kSumVector), x{What::x, kSumVector}, y{What::y, kSumVector};
     check.components.clear();
     check.show(size);
@@ -113,7 +113,7 @@ void writeSumCheck(Check& check) {
 /// Both sides of the equation along x and y.
 void writeBalance(Check& check) {
     Board& board = check.board;
-    const Vector sum = board.found(kSumVector);
+    const Vector& sum = board.found(kSumVector);
     if (isEquilibrium(board.sketch) || !isLong(sum)) {
         check.step.conclusion.push_back(board.say(
             board.options.handRounding
@@ -135,10 +135,10 @@ void writeWrittenCheck(Board& board, Step& step) {
     Check check{board, step, checkLines(board, true)};
     step.reasoning.push_back(board.say(
         SENTENCE("solution", "Another way, without the triangle: components along the sheet's x and y.")));
-    for (const Vector& force : foundForces(board))
-        if (isLong(force)) {
-            check.showFromX(force);
-            appendComponents(check.components, {force.id, force.sizeId, force.wayId});
+    for (const Vector* force : foundForces(board))
+        if (isLong(*force)) {
+            check.showFromX(*force);
+            appendComponents(check.components, {force->id, force->sizeId, force->wayId});
         }
     const bool asked = sumAsked(board);
     const QuantityId x = asked ? QuantityId{What::x, kSumVector} : QuantityId{What::gap, kNobody, {}, 0, 0};
@@ -160,7 +160,7 @@ void writeTurnedCheck(const Board& board, Step& step) {
     const Vector& sum = board.sum();
     if (!sum.direction)
         return;
-    const Eigen::Vector2d along = sum.v / sum.magnitude, added = total(board.forces());
+    const Eigen::Vector2d along = sum.v / sum.magnitude, added = total(board);
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
                  "Turn the axes so that one lies along {sum}. Added up along it the components must give "
@@ -171,7 +171,7 @@ void writeTurnedCheck(const Board& board, Step& step) {
 
 /// Many forces and no unknown sum: what both sides come to.
 void writeClosing(const Board& board, Step& step) {
-    const Eigen::Vector2d added = total(foundForces(board)), sum = board.found(kSumVector).v;
+    const Eigen::Vector2d added = total(board), sum = board.found(kSumVector).v;
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
                  "Added up, the components of all the forces come to {x} along x and {y} along y; their "
@@ -206,7 +206,7 @@ Carried checkLines(const Board& board, bool inlined) {
     std::vector<QuantityId> within;
     const auto give = [&](VectorId vector) {
         const Standing standing = standingOf(board.solved, vector, board.solution);
-        const Vector found = board.found(vector);
+        const Vector& found = board.found(vector);
         lines.give(standing.size, board.carried, found.magnitude);
         lines.give(standing.way, board.carried, found.direction);
         if (inlined && vector != kSumVector)

@@ -8,7 +8,7 @@ namespace {
 using explaining::Board;
 
 bool isResultantOfTwo(const Board& board) {
-    return board.solved.family == Family::closePolygon && board.forces().size() == 2 &&
+    return board.solved.family == Family::closePolygon && board.sketch.forces.size() == 2 &&
            board.solved.unknownVectors[0] == kSumIndex;
 }
 
