@@ -9,7 +9,7 @@ build_packages=(
     fonts-stix fonts-dejavu-core
 )
 test_packages=(
-    libgtest-dev libboost-dev
+    libgtest-dev libboost-dev qt6-l10n-tools
     xvfb xdotool dbus at-spi2-core
     librsvg2-bin poppler-utils libxml2-utils chromium
     texlive-latex-base texlive-latex-recommended texlive-pictures

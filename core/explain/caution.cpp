@@ -1,4 +1,5 @@
 #include "core/explain/caution.h"
+#include "core/explain/wording.h"
 
 #include <algorithm>
 #include <array>
@@ -44,8 +45,11 @@ bool needsCaution(const Sketch& sketch) {
 }
 
 std::string_view cautionLine() {
-    return "A sketch check, not a design: rated loads, sling angles, dynamic effects and factors of safety "
-           "follow local codes and the maker's data, and a licensed engineer or a competent person decides.";
+    return SENTENCE("caution", "A sketch check, not a design: rated loads, sling angles, dynamic effects and "
+                               "factors of safety "
+                               "follow local codes and the maker's data, and a licensed engineer or a "
+                               "competent person decides.")
+        .text;
 }
 
 } // namespace tailpoint

@@ -1,4 +1,5 @@
 #include "core/explain/handout.h"
+#include "core/explain/wording.h"
 
 #include <algorithm>
 
@@ -30,8 +31,21 @@ void add(std::vector<HandoutPart>& parts, HandoutPart part) {
     parts.push_back(std::move(part));
 }
 
-HandoutPart everyStep(const Worked& worked) {
-    HandoutPart part{"Solution", {}, 1};
+HandoutPart solutionPart(const Handout& handout) {
+    return {Voice(handout.sentences).text(SENTENCE("handout", "Solution")), {}, 1};
+}
+
+HandoutPart answerPart(const Handout& handout, std::size_t answer) {
+    const auto shown = [](std::size_t number) { return count(static_cast<int>(number)); };
+    return {toText(Voice(handout.sentences)
+                       .say(SENTENCE("handout", "Answer {number} of {count}"), "number", shown(answer + 1),
+                            "count", shown(handout.answers.size()))),
+            {},
+            1};
+}
+
+HandoutPart everyStep(const Handout& handout, const Worked& worked) {
+    HandoutPart part = solutionPart(handout);
     for (const Step& step : worked.steps)
         part.steps.push_back(&step);
     return part;
@@ -40,7 +54,8 @@ HandoutPart everyStep(const Worked& worked) {
 } // namespace
 
 std::string titleOf(const Handout& handout) {
-    return handout.title.empty() ? "Untitled sketch" : handout.title;
+    return handout.title.empty() ? Voice(handout.sentences).text(SENTENCE("handout", "Untitled sketch"))
+                                 : handout.title;
 }
 
 std::vector<HandoutPart> partsOf(const Handout& handout) {
@@ -49,16 +64,16 @@ std::vector<HandoutPart> partsOf(const Handout& handout) {
     if (!handout.solution || answers.empty())
         return parts;
     if (answers.size() == 1) {
-        add(parts, everyStep(answers.front()));
+        add(parts, everyStep(handout, answers.front()));
         return parts;
     }
     const std::size_t count = sharedSteps(answers);
-    HandoutPart shared{"Solution", {}, 1};
+    HandoutPart shared = solutionPart(handout);
     for (std::size_t i = 0; i < count; ++i)
         shared.steps.push_back(&answers.front().steps[i]);
     add(parts, std::move(shared));
     for (std::size_t i = 0; i < answers.size(); ++i) {
-        HandoutPart own{"Answer " + std::to_string(i + 1) + " of " + std::to_string(answers.size()), {}, 1};
+        HandoutPart own = answerPart(handout, i);
         for (std::size_t at = count; at < answers[i].steps.size(); ++at)
             own.steps.push_back(&answers[i].steps[at]);
         add(parts, std::move(own));

@@ -2,9 +2,7 @@
 
 namespace tailpoint {
 
-namespace {
-
-void appendString(Prose& prose, std::string_view text) {
+void appendText(Prose& prose, std::string_view text) {
     if (text.empty())
         return;
     if (!prose.pieces.empty())
@@ -14,6 +12,8 @@ void appendString(Prose& prose, std::string_view text) {
         }
     prose.pieces.emplace_back(std::string(text));
 }
+
+namespace {
 
 template <class Text, class Math>
 void visitPieces(const Prose& prose, Text text, Math math) {
@@ -25,28 +25,6 @@ void visitPieces(const Prose& prose, Text text, Math math) {
 }
 
 } // namespace
-
-void appendPieces(Prose& prose, std::string_view pattern, std::vector<Formula> formulas) {
-    for (Formula& formula : formulas) {
-        const auto place = pattern.find("{}");
-        appendString(prose, pattern.substr(0, place));
-        if (place == std::string_view::npos)
-            return;
-        prose.pieces.emplace_back(std::move(formula));
-        pattern.remove_prefix(place + 2);
-    }
-    appendString(prose, pattern);
-}
-
-void append(Prose& prose, const Prose& more) {
-    if (more.pieces.empty())
-        return;
-    if (!prose.pieces.empty())
-        appendString(prose, " ");
-    visitPieces(
-        more, [&](const std::string& words) { appendString(prose, words); },
-        [&](const Formula& formula) { prose.pieces.emplace_back(formula); });
-}
 
 std::string toText(const Prose& prose, Minus minus) {
     std::string out;

@@ -1,5 +1,6 @@
 #include "core/explain/question.h"
 
+#include "core/explain/wording.h"
 #include "core/sketch/shown.h"
 #include "core/sketch/things.h"
 
@@ -15,11 +16,11 @@ constexpr std::string_view kIs = " = ";
 Words word(std::string text) {
     return {std::move(text), false, false};
 }
-Words symbol(std::string name) {
-    return {std::move(name), true, false};
+Sentence symbol(std::string name) {
+    return {{std::move(name), true, false}};
 }
-Words quantity(std::string shown) {
-    return {std::move(shown), false, true};
+Sentence quantity(std::string shown) {
+    return {{std::move(shown), false, true}};
 }
 
 bool isPlain(const Words& words) {
@@ -27,54 +28,104 @@ bool isPlain(const Words& words) {
 }
 
 void append(Sentence& sentence, const Sentence& more) {
-    sentence.insert(sentence.end(), more.begin(), more.end());
-}
-
-std::string counted(std::string before, std::size_t count, std::string_view after) {
-    return before.append(std::to_string(count)).append(after);
-}
-
-/// "P", "P and Q", "P, Q and S".
-Sentence listed(const std::vector<std::string>& names) {
-    Sentence out;
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        if (i > 0)
-            out.push_back(word(i + 1 == names.size() ? " and " : ", "));
-        out.push_back(symbol(names[i]));
+    for (const Words& words : more) {
+        const bool joins = !sentence.empty() && isPlain(sentence.back()) && isPlain(words) &&
+                           sentence.back().text != kIs && words.text != kIs;
+        if (joins)
+            sentence.back().text += words.text;
+        else
+            sentence.push_back(words);
     }
-    return out;
 }
 
-Sentence forcesOf(const Sketch& sketch) {
-    if (sketch.forces.size() > kMostListed)
-        return {word(counted("the ", sketch.forces.size(), " forces"))};
+/// Says sentences of words, as Voice says prose.
+class Asking {
+public:
+    Asking(const Sketch& theSketch, const Sentences* sentences) : sketch(theSketch), m_voice(sentences) {}
+
+    using Places = std::vector<std::pair<std::string_view, Sentence>>;
+    Sentence say(const Wording& wording, const Places& places = {}) const {
+        const std::string pattern = m_voice.text(wording);
+        Sentence out;
+        std::string_view rest = pattern;
+        while (true) {
+            const auto open = rest.find('{'), close = rest.find('}');
+            if (open == std::string_view::npos || close == std::string_view::npos)
+                break;
+            append(out, {word(std::string(rest.substr(0, open)))});
+            const std::string_view name = rest.substr(open + 1, close - open - 1);
+            for (const auto& [place, content] : places)
+                if (place == name)
+                    append(out, content);
+            rest.remove_prefix(close + 1);
+        }
+        append(out, {word(std::string(rest))});
+        std::erase_if(out, [](const Words& words) { return words.text.empty(); });
+        return out;
+    }
+
+    /// "P", "P and Q", "P, Q and S".
+    Sentence listed(std::vector<Sentence> items) const {
+        Sentence out = std::move(items.front());
+        for (std::size_t i = 1; i < items.size(); ++i)
+            out = i + 1 == items.size()
+                      ? say(SENTENCE("list", "{before} and {last}"), {{"before", out}, {"last", items[i]}})
+                      : say(SENTENCE("list", "{before}, {next}"), {{"before", out}, {"next", items[i]}});
+        return out;
+    }
+    Sentence listed(const std::vector<std::string>& names) const {
+        std::vector<Sentence> items;
+        for (const std::string& name : names)
+            items.push_back(symbol(name));
+        return listed(std::move(items));
+    }
+    static Sentence counted(std::size_t count) { return {word(std::to_string(count))}; }
+
+    const Sketch& sketch;
+
+private:
+    Voice m_voice;
+};
+
+Sentence forcesOf(const Asking& ask) {
+    const auto& forces = ask.sketch.forces;
+    if (forces.size() > kMostListed)
+        return ask.say(SENTENCE("question", "the {count} forces"),
+                       {{"count", Asking::counted(forces.size())}});
     std::vector<std::string> names;
-    for (const Force& force : sketch.forces)
+    for (const Force& force : forces)
         names.push_back(force.name);
-    return listed(names);
+    return ask.listed(names);
 }
 
-/// " at 10.0°", " along the line at slope 3 : 4".
-Sentence directionPhrase(const Direction& direction, const Sketch& sketch, bool line) {
-    const std::string at = line ? " along the line at " : " at ", way = shownAsGiven(direction, sketch);
-    if (std::holds_alternative<AngleForm>(direction.form))
-        return {word(at), quantity(way)};
-    return {word(at + (std::holds_alternative<SlopeForm>(direction.form) ? "slope " : "") + way)};
+/// "at 10.0°", "along the line at slope 3 : 4".
+Sentence wayTold(const Asking& ask, const Direction& direction, bool line) {
+    const std::string way = shownAsGiven(direction, ask.sketch);
+    if (std::holds_alternative<SlopeForm>(direction.form))
+        return ask.say(line ? SENTENCE("question", "along the line at slope {slope}")
+                            : SENTENCE("question", "at slope {slope}"),
+                       {{"slope", {word(way)}}});
+    const bool isAngle = std::holds_alternative<AngleForm>(direction.form);
+    return ask.say(line ? SENTENCE("question", "along the line at {angle}")
+                        : SENTENCE("question", "at {angle}"),
+                   {{"angle", isAngle ? quantity(way) : Sentence{word(way)}}});
 }
 
 /// "R = 400 N at 10.0°", "R = 400 N", "R acts at 10.0°"; empty where the sum says nothing.
-Sentence sumStated(const Sketch& sketch) {
-    const Force& sum = sketch.sum;
-    Sentence out;
-    if (isGiven(sum.magnitude))
-        out = {symbol(sum.name), word(std::string(kIs)),
-               quantity(shownForceWithUnit(*sum.magnitude.value, sketch, Origin::typed))};
+Sentence sumStated(const Asking& ask) {
+    const Force& sum = ask.sketch.sum;
+    Sentence size;
+    if (isGiven(sum.magnitude)) {
+        size = symbol(sum.name);
+        append(size, {word(std::string(kIs))});
+        append(size, quantity(shownForceWithUnit(*sum.magnitude.value, ask.sketch, Origin::typed)));
+    }
     if (!isGiven(sum.direction))
-        return out;
-    if (out.empty())
-        out = {symbol(sum.name), word(" acts")};
-    append(out, directionPhrase(sum.direction, sketch, sum.lineOfActionOnly));
-    return out;
+        return size;
+    const Sentence way = wayTold(ask, sum.direction, sum.lineOfActionOnly);
+    if (size.empty())
+        return ask.say(SENTENCE("question", "{sum} acts {way}"), {{"sum", symbol(sum.name)}, {"way", way}});
+    return ask.say(SENTENCE("question", "{size} {way}"), {{"size", size}, {"way", way}});
 }
 
 struct Unknowns {
@@ -102,119 +153,97 @@ Unknowns unknownsOf(const Sketch& sketch) {
 }
 
 /// "the magnitude of P and the direction of Q".
-Sentence unknownsListed(const Unknowns& unknowns) {
+Sentence unknownsListed(const Asking& ask, const Unknowns& unknowns) {
     if (unknowns.count() > kMostListed)
-        return {word(counted("the ", unknowns.count(), " unknown magnitudes and directions"))};
+        return ask.say(SENTENCE("question", "the {count} unknown magnitudes and directions"),
+                       {{"count", Asking::counted(unknowns.count())}});
     std::vector<Sentence> parts;
-    const auto part = [&](const std::vector<std::string>& names, const std::string& what) {
-        if (names.empty())
-            return;
-        Sentence phrase{word(std::string("the ").append(what).append(names.size() > 1 ? "s of " : " of "))};
-        append(phrase, listed(names));
-        parts.push_back(phrase);
-    };
     for (const std::string& name : unknowns.both)
-        parts.push_back({word("the magnitude and direction of "), symbol(name)});
-    part(unknowns.magnitudes, "magnitude");
-    part(unknowns.directions, "direction");
-    Sentence out;
-    for (std::size_t i = 0; i < parts.size(); ++i) {
-        if (i > 0)
-            out.push_back(word(i + 1 == parts.size() ? " and " : ", "));
-        append(out, parts[i]);
-    }
-    return out;
+        parts.push_back(ask.say(SENTENCE("question", "the magnitude and direction of {vector}"),
+                                {{"vector", symbol(name)}}));
+    const auto add = [&](const std::vector<std::string>& names, const Wording& one, const Wording& several) {
+        if (!names.empty())
+            parts.push_back(ask.say(names.size() > 1 ? several : one, {{"vectors", ask.listed(names)}}));
+    };
+    add(unknowns.magnitudes, SENTENCE("question", "the magnitude of {vectors}"),
+        SENTENCE("question", "the magnitudes of {vectors}"));
+    add(unknowns.directions, SENTENCE("question", "the direction of {vectors}"),
+        SENTENCE("question", "the directions of {vectors}"));
+    return ask.listed(std::move(parts));
 }
 
-Sentence aboutSmallest(const Sketch& sketch) {
+Sentence aboutSmallest(const Asking& ask) {
+    const Sketch& sketch = ask.sketch;
     if (*sketch.smallest == sketch.sum.name) {
-        Sentence out{word("Find ")};
-        append(out, unknownsListed([&] {
-                   Unknowns unknowns = unknownsOf(sketch);
-                   std::erase(unknowns.both, sketch.sum.name);
-                   return unknowns;
-               }()));
-        append(out, {word(" that leaves the smallest sum "), symbol(sketch.sum.name)});
-        return out;
+        Unknowns unknowns = unknownsOf(sketch);
+        std::erase(unknowns.both, sketch.sum.name);
+        return ask.say(SENTENCE("question", "Find {unknowns} that leaves the smallest sum {sum}."),
+                       {{"unknowns", unknownsListed(ask, unknowns)}, {"sum", symbol(sketch.sum.name)}});
     }
-    Sentence out{word("Find the smallest force "), symbol(*sketch.smallest)};
-    if (isGiven(sketch.sum.direction)) {
-        append(out, {word(" that puts "), symbol(sketch.sum.name)});
-        append(out, directionPhrase(sketch.sum.direction, sketch, sketch.sum.lineOfActionOnly));
-    }
-    return out;
+    const Sentence smallest = symbol(*sketch.smallest);
+    if (!isGiven(sketch.sum.direction))
+        return ask.say(SENTENCE("question", "Find the smallest force {smallest}."), {{"smallest", smallest}});
+    return ask.say(SENTENCE("question", "Find the smallest force {smallest} that puts {sum} {way}."),
+                   {{"smallest", smallest},
+                    {"sum", symbol(sketch.sum.name)},
+                    {"way", wayTold(ask, sketch.sum.direction, sketch.sum.lineOfActionOnly)}});
 }
 
-Sentence aboutNothing(const Sketch& sketch) {
-    Sentence out{word("Check whether ")};
-    append(out, forcesOf(sketch));
-    if (isEquilibrium(sketch)) {
-        out.push_back(word(sketch.forces.size() == 1 ? " is in equilibrium" : " are in equilibrium"));
-        return out;
-    }
-    out.push_back(word(sketch.forces.size() == 1 ? " makes " : " together make "));
-    append(out, sumStated(sketch));
-    return out;
-}
-
-Sentence aboutResultant(const Sketch& sketch) {
-    Sentence out{word("Find the resultant "), symbol(sketch.sum.name), word(" of ")};
-    append(out, forcesOf(sketch));
-    return out;
+Sentence aboutNothing(const Asking& ask) {
+    const bool one = ask.sketch.forces.size() == 1;
+    if (isEquilibrium(ask.sketch))
+        return ask.say(one ? SENTENCE("question", "Check whether {forces} is in equilibrium.")
+                           : SENTENCE("question", "Check whether {forces} are in equilibrium."),
+                       {{"forces", forcesOf(ask)}});
+    return ask.say(one ? SENTENCE("question", "Check whether {forces} makes {sum}.")
+                       : SENTENCE("question", "Check whether {forces} together make {sum}."),
+                   {{"forces", forcesOf(ask)}, {"sum", sumStated(ask)}});
 }
 
 bool asksForResultant(const Sketch& sketch, const Unknowns& unknowns) {
     return unknowns.count() == 2 && unknowns.both.size() == 1 && unknowns.both.front() == sketch.sum.name;
 }
 
-Sentence aboutUnknowns(const Sketch& sketch, const Unknowns& unknowns) {
-    Sentence out{word("Find ")};
-    append(out, unknownsListed(unknowns));
-    if (isEquilibrium(sketch)) {
-        out.push_back(word(" so that all forces are in equilibrium"));
-        return out;
-    }
-    if (const Sentence stated = sumStated(sketch); !stated.empty()) {
-        out.push_back(word(" so that "));
-        append(out, stated);
-    }
-    return out;
+Sentence aboutUnknowns(const Asking& ask, const Unknowns& unknowns) {
+    const Sentence listed = unknownsListed(ask, unknowns);
+    if (isEquilibrium(ask.sketch))
+        return ask.say(SENTENCE("question", "Find {unknowns} so that all forces are in equilibrium."),
+                       {{"unknowns", listed}});
+    const Sentence stated = sumStated(ask);
+    return ask.say(stated.empty() ? SENTENCE("question", "Find {unknowns}.")
+                                  : SENTENCE("question", "Find {unknowns} so that {sum}."),
+                   {{"unknowns", listed}, {"sum", stated}});
 }
 
-Sentence withoutStop(const Sketch& sketch) {
-    const Unknowns unknowns = unknownsOf(sketch);
-    if (sketch.forces.empty())
-        return {word("No force is given yet")};
-    if (sketch.smallest)
-        return aboutSmallest(sketch);
+Sentence asked(const Asking& ask) {
+    const Unknowns unknowns = unknownsOf(ask.sketch);
+    if (ask.sketch.forces.empty())
+        return ask.say(SENTENCE("question", "No force is given yet."));
+    if (ask.sketch.smallest)
+        return aboutSmallest(ask);
     if (unknowns.count() == 0)
-        return aboutNothing(sketch);
-    return asksForResultant(sketch, unknowns) ? aboutResultant(sketch) : aboutUnknowns(sketch, unknowns);
+        return aboutNothing(ask);
+    if (!asksForResultant(ask.sketch, unknowns))
+        return aboutUnknowns(ask, unknowns);
+    return ask.say(SENTENCE("question", "Find the resultant {sum} of {forces}."),
+                   {{"sum", symbol(ask.sketch.sum.name)}, {"forces", forcesOf(ask)}});
 }
 
 } // namespace
 
-Sentence question(const Sketch& sketch) {
-    Sentence sentence = withoutStop(sketch);
-    sentence.push_back(word("."));
-    Sentence joined;
-    for (const Words& words : sentence) {
-        if (!joined.empty() && isPlain(joined.back()) && isPlain(words) && words.text != kIs)
-            joined.back().text += words.text;
-        else
-            joined.push_back(words);
-    }
+Sentence question(const Sketch& sketch, const Sentences* sentences) {
+    Sentence out = asked(Asking(sketch, sentences));
     const Things things(sketch);
-    for (Words& words : joined)
+    for (Words& words : out)
         if (words.symbol)
             words.printed = things.symbolNamed(words.text);
-    return joined;
+    return out;
 }
 
 namespace {
 
 Formula printedSymbol(const Words& words) {
-    return symbol(words.printed.base.empty() ? symbolOfName(words.text) : words.printed, {});
+    return tailpoint::symbol(words.printed.base.empty() ? symbolOfName(words.text) : words.printed, {});
 }
 
 } // namespace

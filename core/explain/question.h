@@ -10,6 +10,8 @@
 
 namespace tailpoint {
 
+class Sentences;
+
 /// A piece of a sentence; symbols are set in italics, quantities ("400 N") as numbers are.
 struct Words {
     std::string text; ///< UTF-8, ASCII minus
@@ -21,8 +23,9 @@ using Sentence = std::vector<Words>;
 
 /// "Find the magnitude of P and the direction of Q so that R = 400 N at 10.0°." Speaks of what the sketch
 /// leaves to find, whether it can be answered or not; with nothing to find it asks whether the equation
-/// holds. Long lists of forces are counted ("the resultant R of the 5 forces").
-Sentence question(const Sketch& sketch);
+/// holds. Long lists of forces are counted ("the resultant R of the 5 forces"). `sentences`: of another
+/// language.
+Sentence question(const Sketch& sketch, const Sentences* sentences = nullptr);
 
 /// The same with its symbols and quantities as formulas: "R = 400 N" is one.
 Prose proseOf(const Sentence& sentence);

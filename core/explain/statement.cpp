@@ -1,5 +1,6 @@
 #include "core/explain/statement.h"
 
+#include "core/explain/listed.h"
 #include "core/sketch/shown.h"
 #include "core/sketch/things.h"
 
@@ -13,52 +14,55 @@ std::string_view angleSign(AngleUnit unit) {
     return unit == AngleUnit::deg ? "°" : unit == AngleUnit::rad ? " rad" : " gon";
 }
 
-std::string sizeWords(const Force& force, const Sketch& sketch) {
+struct Speaker : Voice {
+    Speaker(const Sketch& theSketch, const Sentences* sentences)
+        : Voice(sentences), sketch(theSketch), things(theSketch) {}
+    const Sketch& sketch;
+    const Things things;
+};
+
+std::string sizeShown(const Force& force, const Sketch& sketch) {
     if (!force.magnitude.plusMinus)
         return shownForceWithUnit(*force.magnitude.value, sketch, Origin::typed);
     return shownForce(*force.magnitude.value, sketch, Origin::typed) + " ± " +
            shortest(*force.magnitude.plusMinus) + ' ' + std::string(symbolOf(sketch.forceUnit));
 }
 
-/// "25.0°", "3 : 4 (run : rise)", "N30°E".
-std::string wayWords(const Direction& direction, const Sketch& sketch) {
-    std::string out = shownAsGiven(direction, sketch);
+/// "25.0°", "3 : 4 (run : rise)", "N30°E"; an angle as a number.
+Prose wayShown(const Speaker& speaker, const Direction& direction) {
+    std::string shown = shownAsGiven(direction, speaker.sketch);
+    const auto* angle = std::get_if<AngleForm>(&direction.form);
+    if (angle && !direction.plusMinus)
+        return {{numberWithUnit(angle->value, shown)}};
+    Prose out{{withMinusSigns(shown)}};
     if (std::holds_alternative<SlopeForm>(direction.form))
-        out += " (run : rise)";
+        out = speaker.say(SENTENCE("statement", "{slope} (run : rise)"), "slope", std::move(out));
     if (direction.plusMinus)
-        out.append(" ± ").append(shortest(*direction.plusMinus)).append(angleSign(sketch.angleUnit));
-    return withMinusSigns(out);
-}
-
-std::string_view preposition(const Force& force) {
-    if (force.lineOfActionOnly)
-        return " along the line at ";
-    return std::holds_alternative<SlopeForm>(force.direction.form) ? " along " : " at ";
-}
-
-/// " at 25.0°", an angle as a number.
-void appendWay(Prose& out, const Force& force, const Sketch& sketch) {
-    const std::string at(preposition(force));
-    const auto* angle = std::get_if<AngleForm>(&force.direction.form);
-    if (angle && !force.direction.plusMinus)
-        appendPieces(out, at + "{}", {numberWithUnit(angle->value, shownAsGiven(force.direction, sketch))});
-    else
-        appendPieces(out, at + wayWords(force.direction, sketch), {});
-}
-
-Prose inSentence(const Force& force, const Sketch& sketch, const Things& things) {
-    Prose out;
-    if (force.magnitude.value)
-        out = say("{}", equal(symbol(things.symbolNamed(force.name), {}), inWords(sizeWords(force, sketch))));
-    else
-        out = say("{} of unknown magnitude", vectorSymbol(things.symbolNamed(force.name)));
-    if (isGiven(force.direction))
-        appendWay(out, force, sketch);
-    else if (force.magnitude.value != 0.0)
-        appendPieces(out, " in an unknown direction", {});
-    if (force.lineOfActionOnly)
-        appendPieces(out, " in either sense", {});
+        out =
+            speaker.say(SENTENCE("statement", "{angle} ± {tolerance}"), "angle", std::move(out), "tolerance",
+                        Prose{{shortest(*direction.plusMinus).append(angleSign(speaker.sketch.angleUnit))}});
     return out;
+}
+
+Wording wayWording(const Force& force) {
+    if (force.lineOfActionOnly)
+        return SENTENCE("statement", "{size} along the line at {angle} in either sense");
+    return std::holds_alternative<SlopeForm>(force.direction.form)
+               ? SENTENCE("statement", "{size} along {angle}")
+               : SENTENCE("statement", "{size} at {angle}");
+}
+
+Prose inSentence(const Speaker& speaker, const Force& force) {
+    const Symbol name = speaker.things.symbolNamed(force.name);
+    const Prose size = force.magnitude.value
+                           ? Prose{{equal(symbol(name, {}), inWords(sizeShown(force, speaker.sketch)))}}
+                           : speaker.say(SENTENCE("statement", "{vector} of unknown magnitude"), "vector",
+                                         vectorSymbol(name));
+    if (isGiven(force.direction))
+        return speaker.say(wayWording(force), "size", size, "angle", wayShown(speaker, force.direction));
+    if (force.magnitude.value == 0.0)
+        return size;
+    return speaker.say(SENTENCE("statement", "{size} in an unknown direction"), "size", size);
 }
 
 /// Forces of which something is given.
@@ -70,55 +74,71 @@ std::vector<const Force*> stated(const Sketch& sketch) {
     return out;
 }
 
-Prose listed(const std::vector<Prose>& items) {
-    Prose out = say(items.size() == 1 ? "Given is" : "Given are");
-    for (std::size_t i = 0; i < items.size(); ++i) {
-        if (i > 0)
-            appendPieces(out, i + 1 == items.size() ? " and" : ",", {});
-        append(out, items[i]);
-    }
-    return out;
+Formula wayCell(const Speaker& speaker, const Force& force) {
+    const auto cell = [](const Prose& prose) { return inWords(toText(prose)); };
+    if (!isGiven(force.direction))
+        return cell(speaker.say(force.magnitude.value == 0.0 ? SENTENCE("table", "none")
+                                                             : SENTENCE("table", "to find")));
+    Prose way = wayShown(speaker, force.direction);
+    if (force.lineOfActionOnly)
+        way = speaker.say(SENTENCE("table", "{angle}, either sense"), "angle", std::move(way));
+    return cell(way);
 }
 
-Table tableOf(const std::vector<const Force*>& forces, const Sketch& sketch, const Things& things) {
+Table tableOf(const Speaker& speaker, const std::vector<const Force*>& forces) {
     Table table;
     table.hasTotal = false;
-    table.head = {inWords("force"), inWords("magnitude"), inWords("direction")};
+    const auto cell = [&](const Wording& wording) { return inWords(speaker.text(wording)); };
+    table.head = {cell(SENTENCE("table", "force")), cell(SENTENCE("table", "magnitude")),
+                  cell(SENTENCE("table", "direction"))};
     for (const Force* force : forces)
-        table.rows.push_back(
-            {vectorSymbol(things.symbolNamed(force->name)),
-             inWords(force->magnitude.value ? sizeWords(*force, sketch) : "to find"),
-             inWords(isGiven(force->direction) ? wayWords(force->direction, sketch) +
-                                                     (force->lineOfActionOnly ? ", either sense" : "")
-                     : force->magnitude.value == 0.0 ? "none"
-                                                     : "to find")});
+        table.rows.push_back({vectorSymbol(speaker.things.symbolNamed(force->name)),
+                              force->magnitude.value ? inWords(sizeShown(*force, speaker.sketch))
+                                                     : cell(SENTENCE("table", "to find")),
+                              wayCell(speaker, *force)});
     return table;
 }
 
-std::string axisWords(const Sketch& sketch) {
-    return "ngles are measured from " + withMinusSigns(axisName(sketch.reference)) + ", " +
-           (sketch.reference.sense == Sense::ccw ? "counter-clockwise" : "clockwise") + " being positive.";
+Wording introduction(bool table, bool counterClockwise) {
+    if (table)
+        return counterClockwise
+                   ? SENTENCE("statement",
+                              "Given are the forces of the table. Angles are measured from {axis}, "
+                              "counter-clockwise being positive.")
+                   : SENTENCE("statement",
+                              "Given are the forces of the table. Angles are measured from {axis}, "
+                              "clockwise being positive.");
+    return counterClockwise
+               ? SENTENCE("statement",
+                          "{given}. Angles are measured from {axis}, counter-clockwise being positive.")
+               : SENTENCE("statement", "{given}. Angles are measured from {axis}, clockwise being positive.");
+}
+
+Prose givenTold(const Speaker& speaker, const std::vector<const Force*>& forces) {
+    std::vector<Prose> items;
+    items.reserve(forces.size());
+    for (const Force* force : forces)
+        items.push_back(inSentence(speaker, *force));
+    const bool one = items.size() == 1;
+    return speaker.say(one ? SENTENCE("statement", "Given is {forces}")
+                           : SENTENCE("statement", "Given are {forces}"),
+                       "forces", explaining::listed(speaker, std::move(items)));
 }
 
 } // namespace
 
-Statement statement(const Sketch& sketch) {
+Statement statement(const Sketch& sketch, const Sentences* sentences) {
     Statement out;
     const auto forces = stated(sketch);
     if (forces.empty())
         return out;
-    const Things things(sketch);
-    if (forces.size() > kMostInSentence) {
-        out.sentence = say("Given are the forces of the table. A" + axisWords(sketch));
-        out.table = tableOf(forces, sketch, things);
-        return out;
-    }
-    std::vector<Prose> items;
-    items.reserve(forces.size());
-    for (const Force* force : forces)
-        items.push_back(inSentence(*force, sketch, things));
-    out.sentence = listed(items);
-    appendPieces(out.sentence, ". A" + axisWords(sketch), {});
+    const Speaker speaker(sketch, sentences);
+    const bool table = forces.size() > kMostInSentence;
+    if (table)
+        out.table = tableOf(speaker, forces);
+    out.sentence = speaker.say(introduction(table, sketch.reference.sense == Sense::ccw), "given",
+                               table ? Prose{} : givenTold(speaker, forces), "axis",
+                               Prose{{withMinusSigns(axisName(sketch.reference))}});
     return out;
 }
 

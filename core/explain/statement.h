@@ -14,6 +14,6 @@ struct Statement {
 
 /// "Given are P = 340 N at 25.0° and Q = 275 N at -40.0°; angles are measured from +x, ...". What the sum is
 /// to be belongs to what is asked: question().
-Statement statement(const Sketch& sketch);
+Statement statement(const Sketch& sketch, const Sentences* sentences = nullptr);
 
 } // namespace tailpoint

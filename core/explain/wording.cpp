@@ -6,17 +6,6 @@ namespace tailpoint {
 
 namespace {
 
-void appendText(Prose& prose, std::string_view text) {
-    if (text.empty())
-        return;
-    if (!prose.pieces.empty())
-        if (auto* last = std::get_if<std::string>(&prose.pieces.back())) {
-            last->append(text);
-            return;
-        }
-    prose.pieces.emplace_back(std::string(text));
-}
-
 void appendContent(Prose& prose, const Prose& content) {
     for (const Piece& piece : content.pieces)
         if (const auto* words = std::get_if<std::string>(&piece))
