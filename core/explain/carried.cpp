@@ -54,8 +54,8 @@ void Carried::take(Chain chain, const Overrides& exact, const std::vector<Quanti
     m_index.reserve(all);
     m_full.reserve(all + chain.given.size());
     for (const QuantityId& given : chain.given)
-        if (!m_full.at(given))
-            giveTyped(given);
+        if (!m_full.at(given) && giveTyped(given))
+            m_quantities.push_back(given);
     for (Line& line : chain.lines) {
         if (m_index.contains(line.subject))
             continue;
@@ -65,6 +65,7 @@ void Carried::take(Chain chain, const Overrides& exact, const std::vector<Quanti
                  !isOnTheWayOnly(line.subject.what) &&
                      std::find(within.begin(), within.end(), line.subject) == within.end());
         m_index.emplace(line.subject, m_lines.size());
+        m_quantities.push_back(line.subject);
         m_lines.push_back(std::move(line));
     }
 }
@@ -79,14 +80,15 @@ void Carried::give(const QuantityId& quantity, const Carried& from, std::optiona
         m_hand.set(quantity, *hand);
 }
 
-void Carried::giveTyped(const QuantityId& quantity) {
+bool Carried::giveTyped(const QuantityId& quantity) {
     if (!isOfSketch(quantity.of))
-        return;
+        return false;
     const Force& vector = givenVector(*m_sketch, quantity.of);
     const auto value = quantity.what == What::magnitude ? vector.magnitude.value
                                                         : referredDirection(vector.direction, *m_sketch);
     if (value)
         set(quantity, *value);
+    return value.has_value();
 }
 
 void Carried::set(const QuantityId& quantity, double value) {

@@ -22,6 +22,8 @@ public:
     /// A quantity that no line here gives, with its number from elsewhere; `otherwise` where there is none.
     void give(const QuantityId& quantity, const Carried& from, std::optional<double> otherwise);
 
+    /// What is given, then the subjects of the lines in their order.
+    const std::vector<QuantityId>& quantities() const { return m_quantities; }
     const Line* find(const QuantityId& quantity) const;
     /// Of the case taken. Precondition: there is such a line.
     const Formula& formulaOf(const QuantityId& quantity) const;
@@ -44,7 +46,7 @@ public:
 private:
     bool isTyped(const QuantityId& quantity) const;
     double quiet(const QuantityId& quantity, double value) const;
-    void giveTyped(const QuantityId& quantity);
+    bool giveTyped(const QuantityId& quantity);
     void set(const QuantityId& quantity, double value);
     void putOnPaper(Formula& formula) const;
     Formula made(const QuantityId& quantity) const;
@@ -56,6 +58,7 @@ private:
     const Sketch* m_sketch;
     const Things* m_things;
     bool m_byHand;
+    std::vector<QuantityId> m_quantities;
     std::vector<Line> m_lines;
     std::vector<std::uint8_t> m_taken;
     std::unordered_map<QuantityId, std::size_t, QuantityHash> m_index;

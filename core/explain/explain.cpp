@@ -7,56 +7,61 @@ namespace {
 
 using explaining::Board;
 
+using Writer = void (*)(Board&);
+
 bool isResultantOfTwo(const Board& board) {
     return board.solved.family == Family::closePolygon && board.sketch.forces.size() == 2 &&
            board.solved.unknownVectors[0] == kSumIndex;
 }
 
-void writeResultantOfTwo(Board& board) {
+Writer followResultantOfTwo(Board& board) {
     board.follow(Route::Way::triangle);
-    if (board.carried.find({What::opposite, kSumVector}) != nullptr)
-        explaining::writeTwoForces(board);
-    else
-        explaining::writeFlat(board);
+    const bool opens = board.carried.find({What::opposite, kSumVector}) != nullptr;
+    return opens ? explaining::writeTwoForces : explaining::writeFlat;
 }
 
-void writeClosing(Board& board) {
+Writer followClosing(Board& board) {
     if (isResultantOfTwo(board))
-        return writeResultantOfTwo(board);
+        return followResultantOfTwo(board);
     if (board.options.parallelograms && board.follow(Route::Way::parallelograms))
-        return explaining::writePairs(board);
+        return explaining::writePairs;
     if (board.solved.unknownVectors[0] != kSumIndex && board.follow(Route::Way::triangle))
-        return explaining::writeMissing(board);
+        return explaining::writeMissing;
     board.follow(Route::Way::components);
-    explaining::writeTable(board);
+    return explaining::writeTable;
 }
 
-void writeByTriangle(Board& board, void (*write)(Board&)) {
-    if (board.follow(Route::Way::triangle))
-        write(board);
-    else
-        explaining::writeAlongOneLine(board);
+Writer followTriangle(Board& board, Writer writer) {
+    return board.follow(Route::Way::triangle) ? writer : explaining::writeAlongOneLine;
 }
 
-void write(Board& board) {
+/// Carries the lines of the way that is told; returns who tells it.
+Writer follow(Board& board) {
     if (!board.isAnswered())
-        return explaining::writeWithoutAnswer(board);
+        return explaining::writeWithoutAnswer;
     switch (board.solved.family) {
     case Family::closePolygon:
-        return writeClosing(board);
+        return followClosing(board);
     case Family::twoMagnitudes:
-        return writeByTriangle(board, explaining::writeLines);
+        return followTriangle(board, explaining::writeLines);
     case Family::magnitudeAndDirection:
-        return writeByTriangle(board, explaining::writeAmbiguous);
+        return followTriangle(board, explaining::writeAmbiguous);
     case Family::twoDirections:
-        return writeByTriangle(board, explaining::writeSides);
+        return followTriangle(board, explaining::writeSides);
     case Family::smallestForce:
     case Family::smallestSum:
-        return writeByTriangle(board, explaining::writeSmallest);
+        return followTriangle(board, explaining::writeSmallest);
     case Family::check:
     case Family::unclear:
-        return explaining::writeWithoutAnswer(board);
+        break;
     }
+    return explaining::writeWithoutAnswer;
+}
+
+/// Those that have a name and a unit; squares, ratios and what a check leaves over are told within lines.
+bool isListed(const QuantityId& quantity) {
+    const Dimension dimension = dimensionOf(quantity.what);
+    return quantity.what != What::gap && (dimension == Dimension::force || dimension == Dimension::angle);
 }
 
 } // namespace
@@ -64,8 +69,25 @@ void write(Board& board) {
 Worked explain(const Sketch& sketch, const Solved& solved, const Construction& construction,
                std::size_t solution, const ExplainOptions& options) {
     Board board(sketch, solved, construction, solution, options);
-    write(board);
+    follow(board)(board);
     return std::move(board.worked);
+}
+
+std::vector<WorkedQuantity> quantitiesOf(const Sketch& sketch, const Solved& solved,
+                                         const Construction& construction, const ExplainOptions& options) {
+    Board board(sketch, solved, construction, 0, options);
+    follow(board);
+    std::vector<WorkedQuantity> quantities;
+    for (const QuantityId& id : board.carried.quantities()) {
+        const auto value = board.carried.value(id);
+        if (!value || !isListed(id))
+            continue;
+        QuantityId common = id;
+        common.answer = 0;
+        quantities.push_back({board.things.at(common).plain, board.things.at(id), static_cast<double>(*value),
+                              board.number(id)});
+    }
+    return quantities;
 }
 
 } // namespace tailpoint

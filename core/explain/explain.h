@@ -13,6 +13,7 @@
 #include "core/explain/figure_part.h"
 #include "core/explain/prose.h"
 #include "core/explain/step_key.h"
+#include "core/sketch/things.h"
 
 namespace tailpoint {
 
@@ -99,6 +100,20 @@ struct ExplainOptions {
 /// meet. Under 0.1 ms for two forces.
 Worked explain(const Sketch& sketch, const Solved& solved, const Construction& construction,
                std::size_t solution = 0, const ExplainOptions& options = {});
+
+/// A quantity of a worked solution: given, asked or on the way.
+struct WorkedQuantity {
+    std::string
+        name; ///< as a script writes it; of two answers the same in both, told apart by thing.id.answer
+    Thing thing;
+    double value = 0; ///< in the sheet's units; with hand rounding the rounded one
+    Formula number;   ///< as it is shown
+};
+/// Every force and every angle that the solution passes through: what is given first, then the lines in their
+/// order, those of both answers where there are two. Without an answer what can be said without one.
+std::vector<WorkedQuantity> quantitiesOf(const Sketch& sketch, const Solved& solved,
+                                         const Construction& construction,
+                                         const ExplainOptions& options = {});
 
 /// A step in the words of a report; several workings are joined by "; ".
 struct StepFields {
