@@ -9,7 +9,7 @@ namespace tailpoint {
 /// One line on standard error; control characters become spaces. Returns kBad.
 int complain(const QString& line);
 
-/// The words behind the verb, as text. Call once an application object stands.
+/// The words behind the verb, as text.
 QStringList wordsBehindVerb(int argc, char** argv);
 
 /// Qt's own remarks would be more lines on standard error than the one that is promised.
