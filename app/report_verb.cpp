@@ -107,7 +107,7 @@ std::unique_ptr<QCoreApplication> applicationFor(const Arguments& arguments, int
 } // namespace
 
 int runReport(int argc, char** argv) {
-    const auto parsed = parseArguments(wordsBehindVerb(argc, argv), reportOptions());
+    const auto parsed = parseArguments(wordsFrom(2, argc, argv), reportOptions());
     if (const auto* fault = std::get_if<QString>(&parsed))
         return complain(QStringLiteral("report: ") + *fault);
     const auto& arguments = std::get<Arguments>(parsed);

@@ -142,6 +142,13 @@ TEST_F(BadFiles, ADisplayThatNobodyServes) {
                       {QStringLiteral("no display for the window")});
 }
 
+TEST_F(BadFiles, AsksNoDisplayForHelpBehindAFile) {
+    const Ran ran = run({put(QStringLiteral("good.json"), sketch(kP)), QStringLiteral("--help")});
+    EXPECT_EQ(ran.status, 0) << ran.err.toStdString();
+    EXPECT_TRUE(ran.out.contains("opens the window")) << ran.out.toStdString();
+    EXPECT_EQ(ran.err.toStdString(), "");
+}
+
 TEST_F(BadFiles, ANameWithANewlineStaysOnTheOneLine) {
     expectRefused(run({QStringLiteral("report"), path(QStringLiteral("two\nlines.json"))}),
                   {QStringLiteral("two lines.json")});
@@ -235,6 +242,8 @@ const Usage kUsages[] = {
     {"AWindowWithAnUnknownOption", call("--nope GOOD"), QStringLiteral("--nope is no option here")},
     {"AWindowOnTwoFiles", call("GOOD GOOD"), QStringLiteral("the window opens one FILE")},
     {"NoDisplayForTheWindow", call("GOOD"), QStringLiteral("no display")},
+    {"NoDisplayThoughThePlatformIsNamed", call("-platform xcb GOOD"), QStringLiteral("no display")},
+    {"APlatformThatIsNotThere", call("GOOD -platform marble"), QStringLiteral("no display")},
 };
 
 INSTANTIATE_TEST_SUITE_P(Verbs, WrongUsage, testing::ValuesIn(kUsages),
