@@ -61,7 +61,4 @@ struct LineColumn {
 };
 LineColumn lineColumn(std::string_view text, std::size_t offset);
 
-/// First byte that is no UTF-8 (RFC 3629: no overlong forms, no surrogates), or npos.
-std::size_t firstNonUtf8(std::string_view text);
-
 } // namespace tailpoint
