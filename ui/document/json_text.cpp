@@ -1,6 +1,5 @@
 #include "ui/document/json_text.h"
 
-#include "core/quantity/decimals.h"
 #include "core/quantity/utf8.h"
 
 #include <algorithm>
@@ -269,107 +268,7 @@ private:
     std::size_t m_values = 0;
 };
 
-void appendCompact(std::string& out, const JsonValue& value) {
-    using Kind = JsonValue::Kind;
-    std::string_view gap;
-    switch (value.kind) {
-    case Kind::null:
-        out += "null";
-        break;
-    case Kind::boolean:
-        out += value.truth ? "true" : "false";
-        break;
-    case Kind::number:
-        out += value.text;
-        break;
-    case Kind::string:
-        out += jsonString(value.text);
-        break;
-    case Kind::array:
-        out += '[';
-        for (const JsonValue& item : value.items) {
-            out += gap, gap = ", ";
-            appendCompact(out, item);
-        }
-        out += ']';
-        break;
-    case Kind::object:
-        out += '{';
-        for (const JsonMember& member : value.members) {
-            out += gap, gap = ", ";
-            out += jsonString(member.key) + ": ";
-            appendCompact(out, member.value);
-        }
-        out += '}';
-        break;
-    }
-}
-
-void appendPretty(std::string& out, const JsonValue& value, std::size_t indent, std::size_t width) {
-    const std::string flat = compactJson(value);
-    const bool isObject = value.kind == JsonValue::Kind::object;
-    if ((!isObject && value.kind != JsonValue::Kind::array) || characterCount(flat) + indent <= width) {
-        out += flat;
-        return;
-    }
-    const std::string margin(indent + 2, ' ');
-    std::string_view gap;
-    out += isObject ? "{" : "[";
-    const auto entry = [&](const JsonValue& inner, const std::string& key) {
-        out += gap, gap = ",";
-        out += '\n' + margin + key;
-        appendPretty(out, inner, indent + 2, width);
-    };
-    for (const JsonMember& member : value.members)
-        entry(member.value, jsonString(member.key) + ": ");
-    for (const JsonValue& item : value.items)
-        entry(item, {});
-    out += '\n' + std::string(indent, ' ') + (isObject ? '}' : ']');
-}
-
 } // namespace
-
-JsonValue jsonNumber(double value) {
-    JsonValue json;
-    json.kind = JsonValue::Kind::number;
-    json.number = value;
-    json.text = shortest(value);
-    return json;
-}
-
-JsonValue jsonText(std::string text) {
-    JsonValue json;
-    json.kind = JsonValue::Kind::string;
-    json.text = std::move(text);
-    return json;
-}
-
-JsonValue jsonTruth(bool truth) {
-    JsonValue json;
-    json.kind = JsonValue::Kind::boolean;
-    json.truth = truth;
-    return json;
-}
-
-JsonValue jsonObject(std::vector<JsonMember> members) {
-    JsonValue json;
-    json.kind = JsonValue::Kind::object;
-    json.members = std::move(members);
-    return json;
-}
-
-JsonValue jsonList(std::vector<JsonValue> items) {
-    JsonValue json;
-    json.kind = JsonValue::Kind::array;
-    json.items = std::move(items);
-    return json;
-}
-
-std::string prettyJson(const JsonValue& value, std::size_t width) {
-    std::string out;
-    appendPretty(out, value, 0, width);
-    return out + '\n';
-}
 
 const JsonValue* JsonValue::find(std::string_view key) const {
     const auto it =
@@ -385,31 +284,6 @@ std::variant<JsonValue, JsonFault> parseJson(std::string_view text) {
     } catch (const JsonFault& fault) {
         return fault;
     }
-}
-
-std::string compactJson(const JsonValue& value) {
-    std::string out;
-    appendCompact(out, value);
-    return out;
-}
-
-std::string jsonString(std::string_view text) {
-    constexpr std::string_view hex = "0123456789abcdef";
-    std::string out = "\"";
-    for (const char c : text) {
-        const auto byte = static_cast<unsigned char>(c);
-        if (c == '"' || c == '\\')
-            out += '\\', out += c;
-        else if (c == '\n')
-            out += "\\n";
-        else if (c == '\t')
-            out += "\\t";
-        else if (byte < 0x20 || byte == 0x7F)
-            out += "\\u00", out += hex[byte >> 4], out += hex[byte & 15];
-        else
-            out += c;
-    }
-    return out + '"';
 }
 
 LineColumn lineColumn(std::string_view text, std::size_t offset) {
