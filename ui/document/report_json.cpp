@@ -81,6 +81,13 @@ JsonValue solutionsJson(const std::vector<Answer>& answers, const ExplainOptions
     return jsonList(std::move(out));
 }
 
+JsonValue codesJson(const std::vector<MessageCode>& codes) {
+    std::vector<JsonValue> items;
+    for (const MessageCode code : codes)
+        items.push_back(jsonText(nameOf(code)));
+    return jsonList(std::move(items));
+}
+
 JsonValue referenceJson(const Reference& reference) {
     return jsonObject({{"axis", jsonText(axisName(reference))},
                        {"degrees", jsonNumber(reference.axisDegrees)},
@@ -97,6 +104,8 @@ QByteArray reportJson(const Result& result, const ExplainOptions& options) {
                                    {"title", jsonText(sketch.title)},
                                    {"status", jsonText(nameOf(solved.status))},
                                    {"message", jsonText(solved.message)},
+                                   {"messageCode", jsonText(nameOf(solved.messageCode))},
+                                   {"remarkCodes", codesJson(solved.remarkCodes)},
                                    {"find", jsonText(plain(question(sketch)))},
                                    {"unknowns", names(solved.unknowns)},
                                    {"units", jsonObject({{"force", jsonText(symbolOf(sketch.forceUnit))},
