@@ -1,15 +1,27 @@
 #include "app/arguments.h"
 
-#include <algorithm>
+#include <QCommandLineParser>
+
+#include <utility>
 
 namespace tailpoint {
 
 namespace {
 
-const Option* optionNamed(const QString& name, const QList<Option>& known) {
-    const auto it =
-        std::find_if(known.begin(), known.end(), [&](const Option& option) { return option.name == name; });
-    return it == known.end() ? nullptr : &*it;
+/// "--as" and "-o" as the parser names them: "as" and "o".
+QString bare(const QString& name) {
+    return name.mid(name.startsWith(QLatin1String("--")) ? 2 : 1);
+}
+
+/// A word of several letters behind a single dash is no option: not a long one with a dash too few, nor
+/// several short ones together ("-help" is neither --help nor -h -e -l -p).
+bool hasDashTooFew(const QString& word) {
+    return word.size() > 2 && !word.startsWith(QLatin1String("--"));
+}
+
+/// Of "--as=json" "--as"; behind a single dash a word is taken as it stands.
+QString optionIn(const QString& word) {
+    return word.startsWith(QLatin1String("--")) ? word.section(QLatin1Char('='), 0, 0) : word;
 }
 
 QString names(const QList<Option>& known) {
@@ -20,51 +32,82 @@ QString names(const QList<Option>& known) {
     return out.join(QStringLiteral(", "));
 }
 
-/// One option at given[at]; moves `at` onto its value. The fault, if any.
-std::optional<QString> takeOption(const QStringList& given, qsizetype& at, const QList<Option>& known,
-                                  Arguments& out) {
-    const qsizetype equals =
-        given[at].startsWith(QLatin1String("--")) ? given[at].indexOf(QLatin1Char('=')) : -1;
-    const QString name = given[at].left(equals);
-    const Option* option = optionNamed(name, known);
-    if (!option)
-        return QStringLiteral("%1 is no option here; use one of %2").arg(name, names(known));
-    if (out.options.contains(name))
-        return QStringLiteral("%1 stands twice; take one out").arg(name);
-    if (option->flag && equals >= 0)
-        return QStringLiteral("%1 takes no value; take it out").arg(name);
-    if (option->flag) {
-        out.options.insert(name, QStringLiteral("yes"));
+/// The words with Qt's parser, one more at a time: so a fault is told of the word that makes it, which the
+/// parser's own words don't name ("Unknown options: e, l, p").
+class Words {
+public:
+    Words(const QStringList& given, const QList<Option>& known) : m_given(given), m_known(known) {
+        m_parser.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
+        m_parser.addOption(QCommandLineOption(QStringList{QStringLiteral("h"), QStringLiteral("help")}));
+        for (const Option& option : known)
+            m_parser.addOption({bare(option.name), {}, option.flag ? QString() : QStringLiteral("value")});
+    }
+
+    std::optional<QString> fault() {
+        for (qsizetype count = 1; count <= m_given.size(); ++count)
+            if (m_given[count - 1].startsWith(QLatin1Char('-')))
+                if (auto fault = faultOfLast(count))
+                    return fault;
+        if (!readFirst(m_given.size()))
+            return QStringLiteral("%1 wants a value behind it").arg(m_given.back());
+        return faultOfValues();
+    }
+
+    /// Precondition: there is no fault.
+    Arguments arguments() const {
+        Arguments out;
+        out.files = m_parser.positionalArguments();
+        out.help = m_parser.isSet(QStringLiteral("help"));
+        for (const Option& option : m_known)
+            if (m_parser.isSet(bare(option.name)))
+                out.options.insert(option.name, m_parser.value(bare(option.name)));
+        return out;
+    }
+
+private:
+    bool readFirst(qsizetype count) {
+        return m_parser.parse(QStringList(QStringLiteral("tailpoint")) + m_given.first(count));
+    }
+
+    /// What the last of the first `count` words does wrong, where it is an option and not the value of one.
+    std::optional<QString> faultOfLast(qsizetype count) {
+        const QString& word = m_given[count - 1];
+        const bool read = readFirst(count);
+        const QStringList found = m_parser.optionNames();
+        const bool isOption = found.size() > std::exchange(m_found, found.size());
+        if (!m_parser.unknownOptionNames().isEmpty() || (isOption && hasDashTooFew(word)))
+            return QStringLiteral("%1 is no option here; use one of %2").arg(optionIn(word), names(m_known));
+        if (isOption && found.count(found.back()) > 1)
+            return QStringLiteral("%1 stands twice; take one out").arg(optionIn(word));
+        if (isOption && !read && word.contains(QLatin1Char('=')))
+            return QStringLiteral("%1 takes no value; take it out").arg(optionIn(word));
         return std::nullopt;
     }
-    if (equals < 0 && at + 1 >= given.size())
-        return QStringLiteral("%1 wants a value behind it").arg(name);
-    const QString value = equals < 0 ? given[++at] : given[at].mid(equals + 1);
-    if (!option->values.isEmpty() && !option->values.contains(value))
-        return QStringLiteral("%1 knows no '%2'; use one of %3")
-            .arg(name, value, option->values.join(QStringLiteral(", ")));
-    out.options.insert(name, value);
-    return std::nullopt;
-}
+
+    std::optional<QString> faultOfValues() const {
+        for (const Option& option : m_known) {
+            const QString value = m_parser.value(bare(option.name));
+            if (m_parser.isSet(bare(option.name)) && !option.values.isEmpty() &&
+                !option.values.contains(value))
+                return QStringLiteral("%1 knows no '%2'; use one of %3")
+                    .arg(option.name, value, option.values.join(QStringLiteral(", ")));
+        }
+        return std::nullopt;
+    }
+
+    QStringList m_given;
+    QList<Option> m_known;
+    QCommandLineParser m_parser;
+    qsizetype m_found = 0; ///< options in the words read so far
+};
 
 } // namespace
 
 std::variant<Arguments, QString> parseArguments(const QStringList& given, const QList<Option>& known) {
-    Arguments out;
-    bool optionsEnded = false;
-    for (qsizetype at = 0; at < given.size(); ++at) {
-        const QString& word = given[at];
-        if (optionsEnded || !word.startsWith(QLatin1Char('-')) || word == QLatin1String("-")) {
-            out.files << word;
-        } else if (word == QLatin1String("--")) {
-            optionsEnded = true;
-        } else if (word == QLatin1String("--help") || word == QLatin1String("-h")) {
-            out.help = true;
-        } else if (auto fault = takeOption(given, at, known, out)) {
-            return *fault;
-        }
-    }
-    return out;
+    Words words(given, known);
+    if (auto fault = words.fault())
+        return *fault;
+    return words.arguments();
 }
 
 std::optional<int> wholeNumber(const QString& text, int least, int most) {

@@ -25,7 +25,9 @@ struct Arguments {
     }
 };
 
-/// "--as json" or "--as=json"; "--" ends the options. A fault is one line with the mend.
+/// "--as json" or "--as=json"; what stands behind an option is its value, with a dash too; "--" ends the
+/// options. No option stands twice, and none of several letters behind a single dash. A fault is one line
+/// with the mend.
 std::variant<Arguments, QString> parseArguments(const QStringList& given, const QList<Option>& known);
 
 /// Whole number in [least, most], or a positive number; empty: it isn't.

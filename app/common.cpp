@@ -31,9 +31,9 @@ int complain(const QString& line) {
     return kBad;
 }
 
-QStringList wordsBehindVerb(int argc, char** argv) {
+QStringList wordsFrom(int first, int argc, char** argv) {
     QStringList words;
-    for (int i = 2; i < argc; ++i)
+    for (int i = first; i < argc; ++i)
         words << QString::fromLocal8Bit(argv[i]);
     return words;
 }

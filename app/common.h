@@ -9,8 +9,8 @@ namespace tailpoint {
 /// One line on standard error; control characters become spaces. Returns kBad.
 int complain(const QString& line);
 
-/// The words behind the verb, as text. Call once an application object stands.
-QStringList wordsBehindVerb(int argc, char** argv);
+/// The words from the `first` on, as text; behind a verb it is 2.
+QStringList wordsFrom(int first, int argc, char** argv);
 
 /// Qt's own remarks would be more lines on standard error than the one that is promised.
 void silenceQt();

@@ -288,7 +288,7 @@ int drawTo(const Result& question, Wanted wanted, const Arguments& arguments) {
 int runFigure(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen"); // a verb needs no display server
     const QGuiApplication application(argc, argv);
-    const auto parsed = parseArguments(wordsBehindVerb(argc, argv), figureOptions());
+    const auto parsed = parseArguments(wordsFrom(2, argc, argv), figureOptions());
     if (const auto* fault = std::get_if<QString>(&parsed))
         return complain(QStringLiteral("figure: ") + *fault);
     const auto& arguments = std::get<Arguments>(parsed);

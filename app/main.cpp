@@ -5,6 +5,7 @@
 
 #include <QApplication>
 #include <QFileInfo>
+#include <memory>
 
 namespace {
 
@@ -25,41 +26,52 @@ std::variant<Arguments, QString> windowArguments(const QStringList& words) {
     return parsed;
 }
 
-/// A window was asked for where none can be: first what would be wrong with a display too.
-int sayThereIsNoDisplay(const Arguments& arguments) {
-    if (const QString word = arguments.files.value(0); !word.isEmpty()) {
-        const bool couldBeFile = QFileInfo::exists(word) || word.contains(QLatin1Char('.')) ||
-                                 word.contains(QLatin1Char('/')) || word == QLatin1String("-");
-        if (!couldBeFile)
-            return complain(QStringLiteral("'%1' is no verb and no file; see tailpoint --help").arg(word));
-        const auto read = readQuestion(arguments, QString());
-        if (const int* status = std::get_if<int>(&read))
-            return *status;
-    }
+/// What is answered without a window: help, or a fault. Empty: the window is wanted.
+std::optional<int> answered(const std::variant<Arguments, QString>& parsed) {
+    if (const auto* fault = std::get_if<QString>(&parsed))
+        return complain(*fault);
+    return std::get<Arguments>(parsed).help ? std::optional(print(generalHelp())) : std::nullopt;
+}
+
+/// What would be wrong with a display too; kDone: nothing.
+int faultOfFile(const Arguments& arguments) {
+    const QString word = arguments.files.value(0);
+    const bool couldBeFile = QFileInfo::exists(word) || word.contains(QLatin1Char('.')) ||
+                             word.contains(QLatin1Char('/')) || word == QLatin1String("-");
+    if (!couldBeFile)
+        return complain(QStringLiteral("'%1' is no verb and no file; see tailpoint --help").arg(word));
+    const auto read = readQuestion(arguments, QString());
+    const int* status = std::get_if<int>(&read);
+    return status ? *status : kDone;
+}
+
+/// A window was asked for where none can be. Qt has taken its own options out of the words by then.
+int answerWithoutDisplay(int argc, char** argv) {
+    const auto parsed = windowArguments(wordsFrom(1, argc, argv));
+    if (const auto status = answered(parsed))
+        return *status;
+    const auto& arguments = std::get<Arguments>(parsed);
+    if (const int fault = arguments.files.isEmpty() ? kDone : faultOfFile(arguments); fault != kDone)
+        return fault;
     return complain(
         QStringLiteral("there is no display for the window; use a verb (tailpoint --help lists them)"));
 }
 
+std::unique_ptr<QApplication> applicationOnDisplay(int& argc, char** argv) {
+    const InsteadOfAborting standing([&] { return answerWithoutDisplay(argc, argv); });
+    return std::make_unique<QApplication>(argc, argv);
+}
+
 int openWindow(int argc, char** argv) {
-    const bool canOpen = hasDisplay(argc, argv);
-    if (!canOpen) {
-        silenceQt();
-        qputenv("QT_QPA_PLATFORM", "offscreen"); // only to take Qt's own options out of the words
-    }
-    QApplication application(argc, argv);
-    const auto parsed = windowArguments(application.arguments().mid(1));
-    if (const auto* fault = std::get_if<QString>(&parsed))
-        return complain(*fault);
-    const auto& arguments = std::get<Arguments>(parsed);
-    if (arguments.help)
-        return print(generalHelp());
-    if (!canOpen)
-        return sayThereIsNoDisplay(arguments);
+    const auto application = applicationOnDisplay(argc, argv);
+    const auto parsed = windowArguments(application->arguments().mid(1));
+    if (const auto status = answered(parsed))
+        return *status;
     MainWindow window;
     window.show();
-    if (!arguments.files.isEmpty())
-        window.openPath(arguments.files[0]);
-    return application.exec();
+    if (const auto& files = std::get<Arguments>(parsed).files; !files.isEmpty())
+        window.openPath(files[0]);
+    return application->exec();
 }
 
 } // namespace

@@ -67,10 +67,14 @@ QByteArray reportAs(const QString& form, const Result& result, const Arguments& 
     return form == QLatin1String("json") ? reportJson(result, options) : reportText(result, options);
 }
 
+bool isHandout(const Arguments& arguments) {
+    const QString form = arguments.value(QStringLiteral("--as"));
+    return form == QLatin1String("html") || form == QLatin1String("latex");
+}
+
 /// What is wrong with the options together; empty: nothing.
-QString clash(const QString& form, const Arguments& arguments) {
-    const bool handout = form == QLatin1String("html") || form == QLatin1String("latex");
-    return arguments.options.contains(QStringLiteral("--no-solution")) && !handout
+QString clash(const Arguments& arguments) {
+    return arguments.options.contains(QStringLiteral("--no-solution")) && !isHandout(arguments)
                ? QStringLiteral("--no-solution goes with --as html or --as latex; take it out")
                : QString();
 }
@@ -78,7 +82,7 @@ QString clash(const QString& form, const Arguments& arguments) {
 int report(const Arguments& arguments) {
     const QString out = arguments.value(QStringLiteral("-o")),
                   form = arguments.value(QStringLiteral("--as"), QStringLiteral("text"));
-    if (const QString fault = clash(form, arguments); !fault.isEmpty())
+    if (const QString fault = clash(arguments); !fault.isEmpty())
         return complain(QStringLiteral("report: ") + fault);
     const QString target = out.isEmpty() ? QStringLiteral("-") : out;
     if (isSameFile(target, arguments.files.value(0))) // a slip that would cost it
@@ -93,24 +97,24 @@ int report(const Arguments& arguments) {
 }
 
 /// Fonts, which a figure needs, cost a start several times that of the bare text.
-std::unique_ptr<QCoreApplication> applicationFor(int& argc, char** argv) {
-    for (int i = 2; i < argc; ++i)
-        for (const char* form : {"html", "latex", "--as=html", "--as=latex"})
-            if (qstrcmp(argv[i], form) == 0)
-                return std::make_unique<QGuiApplication>(argc, argv);
+std::unique_ptr<QCoreApplication> applicationFor(const Arguments& arguments, int& argc, char** argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen"); // a verb needs no display server
+    if (isHandout(arguments))
+        return std::make_unique<QGuiApplication>(argc, argv);
     return std::make_unique<QCoreApplication>(argc, argv);
 }
 
 } // namespace
 
 int runReport(int argc, char** argv) {
-    qputenv("QT_QPA_PLATFORM", "offscreen"); // a verb needs no display server
-    const auto application = applicationFor(argc, argv);
-    const auto parsed = parseArguments(wordsBehindVerb(argc, argv), reportOptions());
+    const auto parsed = parseArguments(wordsFrom(2, argc, argv), reportOptions());
     if (const auto* fault = std::get_if<QString>(&parsed))
         return complain(QStringLiteral("report: ") + *fault);
     const auto& arguments = std::get<Arguments>(parsed);
-    return arguments.help ? writeOut(kReportHelp, {}) : report(arguments);
+    if (arguments.help)
+        return writeOut(kReportHelp, {});
+    const auto application = applicationFor(arguments, argc, argv);
+    return report(arguments);
 }
 
 } // namespace tailpoint

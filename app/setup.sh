@@ -11,7 +11,7 @@ build_packages=(
 test_packages=(
     libgtest-dev libboost-dev qt6-l10n-tools
     xvfb xdotool dbus at-spi2-core
-    librsvg2-bin poppler-utils libxml2-utils chromium
+    librsvg2-bin poppler-utils libxml2-utils python3-jsonschema chromium
     texlive-latex-base texlive-latex-recommended texlive-pictures
 )
 

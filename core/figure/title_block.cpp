@@ -1,5 +1,6 @@
 // The title block: title, scale, axis and sense, figures. Texts in this order.
 #include "core/figure/drawing.h"
+#include "core/quantity/utf8.h"
 
 #include <algorithm>
 
@@ -81,15 +82,6 @@ Arrangement arranged(const Sketch& sketch, const View& view, double size, double
     return ways.back();
 }
 
-/// Where the characters of a UTF-8 text begin.
-std::vector<std::size_t> beginnings(const std::string& text) {
-    std::vector<std::size_t> begin;
-    for (std::size_t i = 0; i < text.size(); ++i)
-        if ((static_cast<unsigned char>(text[i]) & 0xC0U) != 0x80U)
-            begin.push_back(i);
-    return begin;
-}
-
 /// As much of the title as fits, with an ellipsis where it doesn't; found by halves, since each measure takes
 /// as long as the text.
 std::string fittedTitle(const std::string& title, double room, double size, const TextMeasure* measure) {
@@ -98,7 +90,7 @@ std::string fittedTitle(const std::string& title, double room, double size, cons
     };
     if (fits(title))
         return title;
-    const auto begin = beginnings(title);
+    const auto begin = characterBegins(title);
     const auto cut = [&](std::size_t count) { return title.substr(0, begin[count]) + "\u2026"; };
     std::size_t most = 0, over = begin.size(); // characters that fit, and that don't
     while (over - most > 1) {

@@ -1,5 +1,6 @@
 #include "core/formula/formula.h"
 #include "core/formula/letters.h"
+#include "core/quantity/utf8.h"
 
 #include <charconv>
 
@@ -34,11 +35,8 @@ bool isShort(const Formula& f) {
         return isShort(f.parts[0]);
     if (f.kind != FormulaKind::symbol)
         return false;
-    std::size_t characters = 0;
-    for (char c : f.text)
-        characters += (static_cast<unsigned char>(c) & 0xC0U) != 0x80U ? 1 : 0;
     const bool primed = f.text.ends_with("′") || f.text.ends_with("″");
-    return characters == (primed ? 2U : 1U);
+    return characterCount(f.text) == (primed ? 2U : 1U);
 }
 
 bool fencedInProduct(const Formula& parent, const Formula& child) {

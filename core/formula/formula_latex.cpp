@@ -176,7 +176,7 @@ private:
             writeLetters(text.substr(0, text.size() - std::string_view("′").size()));
             return put(twice ? "''" : "'");
         }
-        const std::vector<char32_t> letters = codePoints(text);
+        const std::u32string letters = codePoints(text);
         if (letters.size() == 1)
             if (const auto letter = greek(letters[0]); !letter.empty())
                 return put(letter);

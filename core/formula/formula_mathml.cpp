@@ -125,7 +125,7 @@ private:
         std::string letters;
         if (bold)
             appendMathLetters(letters, text, MathLetters::boldItalic);
-        else if (codePoints(text).size() > 1) // one letter is italic by itself, several are not
+        else if (characterCount(text) > 1) // one letter is italic by itself, several are not
             appendMathLetters(letters, text, MathLetters::italic);
         else
             letters = text;

@@ -1,6 +1,5 @@
 #include "core/formula/letters.h"
 
-#include <algorithm>
 #include <array>
 
 namespace tailpoint {
@@ -25,47 +24,7 @@ char32_t mathLetter(char32_t c, MathLetters style) {
     return 0;
 }
 
-int lengthOf(unsigned char lead) {
-    if (lead < 0x80)
-        return 1;
-    if ((lead & 0xE0U) == 0xC0)
-        return 2;
-    if ((lead & 0xF0U) == 0xE0)
-        return 3;
-    return (lead & 0xF8U) == 0xF0 ? 4 : 1;
-}
-
 } // namespace
-
-void appendUtf8(std::string& out, char32_t c) {
-    const auto put = [&out](char32_t byte) { out += static_cast<char>(static_cast<unsigned char>(byte)); };
-    if (c < 0x80) {
-        put(c);
-    } else if (c < 0x800) {
-        put(0xC0 | (c >> 6)), put(0x80 | (c & 0x3F));
-    } else if (c < 0x10000) {
-        put(0xE0 | (c >> 12)), put(0x80 | ((c >> 6) & 0x3F)), put(0x80 | (c & 0x3F));
-    } else {
-        put(0xF0 | (c >> 18)), put(0x80 | ((c >> 12) & 0x3F)), put(0x80 | ((c >> 6) & 0x3F)),
-            put(0x80 | (c & 0x3F));
-    }
-}
-
-std::vector<char32_t> codePoints(std::string_view utf8) {
-    static constexpr std::array<unsigned char, 5> masks{0, 0xFF, 0x1F, 0x0F, 0x07};
-    std::vector<char32_t> points;
-    points.reserve(utf8.size());
-    for (std::size_t i = 0; i < utf8.size();) {
-        const auto lead = static_cast<unsigned char>(utf8[i]);
-        const auto length = std::min(static_cast<std::size_t>(lengthOf(lead)), utf8.size() - i);
-        char32_t c = lead & masks[length];
-        for (std::size_t k = 1; k < length; ++k)
-            c = (c << 6) | (static_cast<unsigned char>(utf8[i + k]) & 0x3FU);
-        points.push_back(c);
-        i += length;
-    }
-    return points;
-}
 
 void appendMathLetters(std::string& out, std::string_view text, MathLetters style) {
     for (char32_t c : codePoints(text)) {

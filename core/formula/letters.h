@@ -2,10 +2,10 @@
 #pragma once
 
 #include "core/formula/formula.h"
+#include "core/quantity/utf8.h"
 
 #include <string>
 #include <string_view>
-#include <vector>
 
 namespace tailpoint {
 
@@ -20,9 +20,5 @@ void appendMathLetters(std::string& out, std::string_view text, MathLetters styl
 bool appendSubscriptDigits(std::string& out, std::string_view sub);
 
 std::string_view signOf(Relation relation);
-
-/// Unicode code points of UTF-8; a stray byte counts as itself.
-std::vector<char32_t> codePoints(std::string_view utf8);
-void appendUtf8(std::string& out, char32_t c);
 
 } // namespace tailpoint

@@ -219,7 +219,7 @@ Typed<TypedDirection> takeAngleOrSlope(Reader& reader, std::string_view text, An
 } // namespace
 
 Typed<double> parseNumber(std::string_view text) {
-    const std::optional<std::u32string> points = codePoints(text);
+    const std::optional<std::u32string> points = soundCodePoints(text);
     if (!points) {
         return TypedError{"this text is no UTF-8; type a number such as 340 or 1.5"};
     }
@@ -233,7 +233,7 @@ Typed<double> parseNumber(std::string_view text) {
 }
 
 Typed<TypedMagnitude> parseMagnitude(std::string_view text, ForceUnit sheet) {
-    const std::optional<std::u32string> points = codePoints(text);
+    const std::optional<std::u32string> points = soundCodePoints(text);
     if (!points) {
         return TypedError{"this text is no UTF-8; type a magnitude such as 340 or 1.2 kN"};
     }
@@ -271,7 +271,7 @@ Typed<TypedMagnitude> parseMagnitude(std::string_view text, ForceUnit sheet) {
 }
 
 Typed<TypedDirection> parseDirection(std::string_view text, AngleUnit sheet) {
-    const std::optional<std::u32string> points = codePoints(text);
+    const std::optional<std::u32string> points = soundCodePoints(text);
     if (!points) {
         return TypedError{"this text is no UTF-8; type a direction such as 25"};
     }

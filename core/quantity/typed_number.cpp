@@ -1,5 +1,7 @@
 #include "core/quantity/typed_number.h"
 
+#include "core/quantity/text.h"
+
 #include <algorithm>
 #include <charconv>
 

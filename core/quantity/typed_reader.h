@@ -1,7 +1,7 @@
 // A typed text, read character by character. For the parsers of this folder alone.
 #pragma once
 
-#include "core/quantity/text.h"
+#include "core/quantity/utf8.h"
 
 #include <optional>
 #include <string>
@@ -38,7 +38,7 @@ public:
     std::size_t byteOffset() const {
         std::size_t bytes = 0;
         for (std::size_t i = 0; i < at_; ++i) {
-            bytes += text_[i] < 0x80 ? 1 : text_[i] < 0x800 ? 2 : text_[i] < 0x10000 ? 3 : 4;
+            bytes += utf8Length(text_[i]);
         }
         return bytes;
     }
@@ -66,16 +66,9 @@ private:
 };
 
 /// Empty where the text is no UTF-8 or holds a NUL.
-inline std::optional<std::u32string> codePoints(std::string_view text) {
-    std::u32string points;
-    while (!text.empty()) {
-        const std::optional<char32_t> c = nextCodePoint(text);
-        if (!c || *c == 0) {
-            return std::nullopt;
-        }
-        points += *c;
-    }
-    return points;
+inline std::optional<std::u32string> soundCodePoints(std::string_view text) {
+    const bool sound = firstNonUtf8(text) == text.npos && text.find('\0') == text.npos;
+    return sound ? std::optional(codePoints(text)) : std::nullopt;
 }
 
 } // namespace tailpoint::typing

@@ -1,7 +1,7 @@
 #include "core/sketch/naming.h"
 
-#include "core/formula/letters.h"
 #include "core/quantity/text.h"
+#include "core/quantity/utf8.h"
 
 #include <algorithm>
 

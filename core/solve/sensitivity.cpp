@@ -60,76 +60,76 @@ std::optional<Change> worst(const Roots& before, const Roots& less, const Roots&
     return Change{std::max(a.magnitude, b.magnitude), std::max(a.angle, b.angle)};
 }
 
-std::string force(long double value, const Sketch& sketch) {
-    return shownForceWithUnit(static_cast<double>(value), sketch);
-}
 std::string angle(long double radians, const Sketch& sketch) {
     return shownAngleFromRadians(static_cast<double>(radians), sketch);
 }
 
-std::string nearlyParallel(const Sketch& sketch, const Line& first, const Line& second, const Target& target,
-                           const Roots& roots) {
+Sentence nearlyParallel(const Sketch& sketch, const Line& first, const Line& second, const Target& target,
+                        const Roots& roots) {
     const auto turnedBy = [&](long double by) {
         return kernel::meet(first, Line{turned(second.unit, by), second.ray}, target);
     };
     const std::optional<Change> change = worst(roots, turnedBy(-kTurn), turnedBy(kTurn));
     if (!change || roots.sine <= std::sin(kTurn)) {
-        return "The lines of action are nearly parallel: a turn of 0.1° turns the answer round.";
+        return {MessageCode::nearlyParallel,
+                "The lines of action are nearly parallel: a turn of 0.1° turns the answer round."};
     }
-    return "The lines of action are nearly parallel: the answer changes by " +
-           force(change->magnitude, sketch) + " for 0.1°.";
+    return {MessageCode::nearlyParallel, "The lines of action are nearly parallel: the answer changes by " +
+                                             shown(change->magnitude, sketch) + " for 0.1°."};
 }
 
-std::string nearlyTangent(const Sketch& sketch, const Line& line, const Circle& circle,
-                          const Target& target) {
+Sentence nearlyTangent(const Sketch& sketch, const Line& line, const Circle& circle, const Target& target) {
     const auto turnedBy = [&](long double by) {
         return kernel::meet(Line{turned(line.unit, by), line.ray}, circle, target);
     };
     const std::optional<Change> change = worst(turnedBy(0), turnedBy(-kTurn), turnedBy(kTurn));
     if (!change) {
-        return "Line and circle are nearly tangent: a turn of 0.1° leaves no answer.";
+        return {MessageCode::nearlyTangent,
+                "Line and circle are nearly tangent: a turn of 0.1° leaves no answer."};
     }
-    return "Line and circle are nearly tangent: the answer changes by " + force(change->magnitude, sketch) +
-           " and " + angle(change->angle, sketch) + " for 0.1°.";
+    return {MessageCode::nearlyTangent, "Line and circle are nearly tangent: the answer changes by " +
+                                            shown(change->magnitude, sketch) + " and " +
+                                            angle(change->angle, sketch) + " for 0.1°."};
 }
 
-std::string nearlyTangent(const Sketch& sketch, const Circle& first, const Circle& second,
-                          const Target& target) {
+Sentence nearlyTangent(const Sketch& sketch, const Circle& first, const Circle& second,
+                       const Target& target) {
     const auto changedBy = [&](long double part) {
         return kernel::meet(first, second, Target{(1 + part) * target.vector, target.scale});
     };
     const std::optional<Change> change = worst(changedBy(0), changedBy(-kPart), changedBy(kPart));
     const std::string cause = " 0.1 % of the side they close with";
     if (!change) {
-        return "The circles are nearly tangent: a change of" + cause + " leaves no answer.";
+        return {MessageCode::nearlyTangent,
+                "The circles are nearly tangent: a change of" + cause + " leaves no answer."};
     }
-    return "The circles are nearly tangent: the answer changes by " + angle(change->angle, sketch) + " for" +
-           cause + ".";
+    return {MessageCode::nearlyTangent, "The circles are nearly tangent: the answer changes by " +
+                                            angle(change->angle, sketch) + " for" + cause + "."};
 }
 
 } // namespace
 
-std::string sensitivityWords(const Sketch& sketch, const Question& question, const Roots& roots) {
+Sentences sensitivityWords(const Sketch& sketch, const Question& question, const Roots& roots) {
     const bool single = roots.outcome == kernel::Outcome::one || roots.outcome == kernel::Outcome::two;
     const Target target = question.target();
     if (!single || roots.sine >= std::sin(kNearAngle) || roots.sine == 0 ||
         kernel::length(target.vector) == 0) {
-        return "";
+        return {};
     }
     const Side first = sideOf(sketch, question, question.unknowns[0]);
     const Side second = sideOf(sketch, question, question.unknowns[1]);
     const auto* firstLine = std::get_if<Line>(&first);
     const auto* secondLine = std::get_if<Line>(&second);
     if (firstLine != nullptr && secondLine != nullptr) {
-        return nearlyParallel(sketch, *firstLine, *secondLine, target, roots);
+        return {nearlyParallel(sketch, *firstLine, *secondLine, target, roots)};
     }
     if (firstLine != nullptr) {
-        return nearlyTangent(sketch, *firstLine, std::get<Circle>(second), target);
+        return {nearlyTangent(sketch, *firstLine, std::get<Circle>(second), target)};
     }
     if (secondLine != nullptr) {
-        return nearlyTangent(sketch, *secondLine, std::get<Circle>(first), target);
+        return {nearlyTangent(sketch, *secondLine, std::get<Circle>(first), target)};
     }
-    return nearlyTangent(sketch, std::get<Circle>(first), std::get<Circle>(second), target);
+    return {nearlyTangent(sketch, std::get<Circle>(first), std::get<Circle>(second), target)};
 }
 
 } // namespace tailpoint

@@ -75,7 +75,7 @@ Misfit misfitOfSum(const Sketch& sketch, const Question& question) {
     return misfit;
 }
 
-std::string misfitWords(const Misfit& misfit, const Sketch& sketch, bool ofSum) {
+Sentences misfitWords(const Misfit& misfit, const Sketch& sketch, bool ofSum) {
     const std::string& name = *sketch.smallest;
     const std::string rule = ofSum ? "The smallest " + name + " is found when " + name +
                                          " and the magnitude of one force are to be found"
@@ -83,18 +83,21 @@ std::string misfitWords(const Misfit& misfit, const Sketch& sketch, bool ofSum) 
                                          " and the magnitude of " + sketch.sum.name + " are to be found";
     const std::string free = misfit.free.empty() ? "" : "free " + listed(withArticles(misfit.free));
     const std::string fix = misfit.fix.empty() ? "" : "fix " + listed(withArticles(misfit.fix));
-    return rule + ": " + free + (free.empty() || fix.empty() ? "" : ", and ") + fix + ".";
+    return {{MessageCode::smallestNeedsOthers,
+             rule + ": " + free + (free.empty() || fix.empty() ? "" : ", and ") + fix + "."}};
 }
 
-std::string shown(double value, const Sketch& sketch) {
-    return shownForceWithUnit(value, sketch);
+Sentences behindWords(const Sketch& sketch, const Solution& solution, const Target& target) {
+    const std::string smallest = shown(kernel::length(target.vector), sketch);
+    return {{MessageCode::smallestTurnsSum,
+             "The smallest " + *sketch.smallest + " makes " + sketch.sum.name + " point the other way, " +
+                 shownAngle(*solution.sum.direction, sketch) + ". In the given sense of " + sketch.sum.name +
+                 " the smallest is " + smallest + ", which leaves ΣF = 0."}};
 }
 
-std::string behindWords(const Sketch& sketch, const Solution& solution, const Target& target) {
-    const std::string smallest = shown(static_cast<double>(kernel::length(target.vector)), sketch);
-    return "The smallest " + *sketch.smallest + " makes " + sketch.sum.name + " point the other way, " +
-           shownAngle(*solution.sum.direction, sketch) + ". In the given sense of " + sketch.sum.name +
-           " the smallest is " + smallest + ", which leaves ΣF = 0.";
+Sentences notNeededWords(const Sketch& sketch) {
+    return {{MessageCode::smallestNotNeeded, "The other forces lead along " + sketch.sum.name +
+                                                 " already: no " + *sketch.smallest + " is needed."}};
 }
 
 void smallestForce(Solved& solved, const Sketch& sketch, const Question& question) {
@@ -105,20 +108,23 @@ void smallestForce(Solved& solved, const Sketch& sketch, const Question& questio
     const Solution solution =
         answered(givenPart(sketch, question), sketch, question, Root{nearest.second, nearest.first});
     const bool behind = nearest.first.magnitude < 0;
-    const std::string none = nearest.second.magnitude == 0
-                                 ? "The other forces lead along " + sketch.sum.name + " already: no " +
-                                       *sketch.smallest + " is needed."
-                                 : "";
     solved.status = Status::unique;
     solved.solutions.push_back(solution);
-    solved.message = joined({none, behind && line.ray ? behindWords(sketch, solution, target)
-                                                      : turnedWords(sketch, solved.solutions)});
+    say(solved,
+        {nearest.second.magnitude == 0 ? notNeededWords(sketch) : Sentences{},
+         behind && line.ray ? behindWords(sketch, solution, target) : turnedWords(sketch, solved.solutions)});
 }
 
-std::string resistingWords(const Sketch& sketch, const Solution& smaller, const std::string& force) {
-    return "In its given sense any " + force + " makes " + sketch.sum.name + " larger, so " + force +
-           " is zero. A smaller " + sketch.sum.name + ", " + shown(smaller.sum.magnitude, sketch) + ", if " +
-           force + " may act the other way.";
+Sentences resistingWords(const Sketch& sketch, const Solution& smaller, const std::string& force) {
+    return {{MessageCode::smallestSumResisted,
+             "In its given sense any " + force + " makes " + sketch.sum.name + " larger, so " + force +
+                 " is zero. A smaller " + sketch.sum.name + ", " + shown(smaller.sum.magnitude, sketch) +
+                 ", if " + force + " may act the other way."}};
+}
+
+Sentences zeroSumWords(const Sketch& sketch) {
+    return {
+        {MessageCode::smallestSumZero, "ΣF = 0 then: " + sketch.sum.name + " is zero and has no direction."}};
 }
 
 void smallestSum(Solved& solved, const Sketch& sketch, const Question& question) {
@@ -138,10 +144,10 @@ void smallestSum(Solved& solved, const Sketch& sketch, const Question& question)
         solved.solutions.push_back(perpendicular);
     }
     const bool balanced = solved.solutions.front().sum.magnitude == 0;
-    solved.message =
-        joined({balanced ? "ΣF = 0 then: " + sketch.sum.name + " is zero and has no direction." : "",
-                lost ? resistingWords(sketch, perpendicular, vectorAt(sketch, force.index).name) : "",
-                turnedWords(sketch, solved.solutions)});
+    say(solved,
+        {balanced ? zeroSumWords(sketch) : Sentences{},
+         lost ? resistingWords(sketch, perpendicular, vectorAt(sketch, force.index).name) : Sentences{},
+         turnedWords(sketch, solved.solutions)});
 }
 
 } // namespace
@@ -152,7 +158,7 @@ void solveSmallest(Solved& solved, const Sketch& sketch, const Question& questio
     const Misfit misfit = ofSum ? misfitOfSum(sketch, question) : misfitOfForce(sketch, question);
     if (!misfit.free.empty() || !misfit.fix.empty()) {
         solved.status = misfit.fix.empty() ? Status::overdetermined : Status::underdetermined;
-        solved.message = misfitWords(misfit, sketch, ofSum);
+        say(solved, {misfitWords(misfit, sketch, ofSum)});
     } else if (ofSum) {
         smallestSum(solved, sketch, question);
     } else {

@@ -34,7 +34,7 @@ void close(Solved& solved, const Sketch& sketch, const Question& question) {
     const Root root{kernel::close(question.target()), {}};
     solved.solutions.push_back(answered(givenPart(sketch, question), sketch, question, root));
     if (root.first.magnitude == 0) {
-        solved.message = closesAlready(sketch, question);
+        say(solved, {closesAlready(sketch, question)});
     }
 }
 
@@ -124,10 +124,10 @@ std::vector<std::string> sortOut(Solved& solved, const Sketch& sketch, const Que
     return lost;
 }
 
-std::string bothZeroWords(const Sketch& sketch, const Question& question, const Roots& roots) {
+Sentences bothZeroWords(const Sketch& sketch, const Question& question, const Roots& roots) {
     const bool zero = roots.outcome == Outcome::one && roots.root[0].first.magnitude == 0 &&
                       roots.root[0].second.magnitude == 0;
-    return zero ? bothZero(sketch, question) : "";
+    return zero ? bothZero(sketch, question) : Sentences{};
 }
 
 void meetTwo(Solved& solved, const Sketch& sketch, const Question& question) {
@@ -140,10 +140,9 @@ void meetTwo(Solved& solved, const Sketch& sketch, const Question& question) {
     solved.status = statusOf(roots.outcome, count);
     solved.tangent = roots.outcome == Outcome::tangent && count == 1;
     const bool countStands = solved.reversed.empty();
-    solved.message =
-        joined({countStands ? outcomeWords(sketch, question, roots.outcome) : "",
-                bothZeroWords(sketch, question, roots), reversedWords(count, solved.reversed.size(), lost),
-                turnedWords(sketch, solved.solutions), sensitivityWords(sketch, question, roots)});
+    say(solved, {countStands ? outcomeWords(sketch, question, roots.outcome) : Sentences{},
+                 bothZeroWords(sketch, question, roots), reversedWords(count, solved.reversed.size(), lost),
+                 turnedWords(sketch, solved.solutions), sensitivityWords(sketch, question, roots)});
 }
 
 } // namespace
@@ -172,11 +171,11 @@ Solved solve(const Sketch& sketch) {
     if (sketch.smallest) {
         solveSmallest(solved, sketch, question);
     } else if (question.scalars > 2) {
-        solved.message = tooManyUnknowns(sketch, question);
+        say(solved, {tooManyUnknowns(sketch, question)});
     } else if (question.scalars < 2) {
         solved.status = Status::overdetermined;
         solved.family = question.scalars == 0 ? Family::check : Family::unclear;
-        solved.message = tooFewUnknowns(sketch, question);
+        say(solved, {tooFewUnknowns(sketch, question)});
     } else if (question.unknowns.size() == 1) {
         close(solved, sketch, question);
     } else {

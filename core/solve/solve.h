@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/sketch/sketch.h"
+#include "core/solve/message.h"
 
 #include <Eigen/Core>
 #include <array>
@@ -47,9 +48,11 @@ struct Solution {
 struct Solved {
     Status status = Status::underdetermined;
     Family family = Family::unclear;
-    std::string message;             ///< words for every status but a plain unique
-    std::vector<Solution> solutions; ///< 0, 1 or 2, the design's order
-    std::vector<Solution> reversed;  ///< roots lost to a sense
+    std::string message;                         ///< words for every status but a plain unique
+    MessageCode messageCode = MessageCode::none; ///< what it says first
+    std::vector<MessageCode> remarkCodes;        ///< what it says after that, in its order
+    std::vector<Solution> solutions;             ///< 0, 1 or 2, the design's order
+    std::vector<Solution> reversed;              ///< roots lost to a sense
     bool tangent = false;
     std::vector<std::string> unknowns; ///< in words: "magnitude of P", "direction of R"
     std::array<int, 2> unknownVectors{

@@ -1,6 +1,6 @@
 #include "ui/document/json_text.h"
 
-#include "core/quantity/decimals.h"
+#include "core/quantity/utf8.h"
 
 #include <algorithm>
 #include <array>
@@ -20,22 +20,6 @@ bool isDigit(char c) {
 }
 bool isLetter(char c) {
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-}
-
-void appendUtf8(std::string& out, std::uint32_t code) {
-    const auto tail = [&](int shift) { out += static_cast<char>(0x80 | ((code >> shift) & 0x3F)); };
-    if (code < 0x80) {
-        out += static_cast<char>(code);
-    } else if (code < 0x800) {
-        out += static_cast<char>(0xC0 | (code >> 6));
-        tail(0);
-    } else if (code < 0x10000) {
-        out += static_cast<char>(0xE0 | (code >> 12));
-        tail(6), tail(0);
-    } else {
-        out += static_cast<char>(0xF0 | (code >> 18));
-        tail(12), tail(6), tail(0);
-    }
 }
 
 /// Recursive descent over bytes already known to be UTF-8; a JsonFault is thrown and stays inside this file.
@@ -131,10 +115,10 @@ private:
                              : "a key in double quotes is missing here");
             std::string key = parseString();
             if (!seen.insert(key).second)
-                failAt(at, "the key " + jsonString(key.substr(0, 40)) + " stands twice; take one out");
+                failAt(at, "the key " + jsonString(firstCharacters(key, 40)) + " stands twice; take one out");
             skipSpace();
             if (peek() != ':')
-                fail("a colon is missing after the key " + jsonString(key.substr(0, 40)));
+                fail("a colon is missing after the key " + jsonString(firstCharacters(key, 40)));
             ++m_at;
             skipSpace();
             JsonValue member = parseValue(depth + 1);
@@ -209,7 +193,7 @@ private:
         if (word == "NaN" || word == "nan" || word == "Infinity" || word == "inf")
             fail(std::string(word) + " is no finite number; write a number, or null if it is to be found");
         if (!word.empty())
-            fail(jsonString(word.substr(0, 40)) + " is no value; text stands in double quotes");
+            fail(jsonString(firstCharacters(word, 40)) + " is no value; text stands in double quotes");
         if (peek() == '\'')
             fail("text stands in double quotes, not in single ones");
         if (peek() == '+' || peek() == '.')
@@ -284,129 +268,7 @@ private:
     std::size_t m_values = 0;
 };
 
-/// Length of the well-formed UTF-8 sequence that begins `text`, 0 if there is none (RFC 3629, section 4).
-std::size_t sequenceLength(std::string_view text) {
-    const auto byte = [&](std::size_t i) {
-        return static_cast<unsigned char>(i < text.size() ? text[i] : 0);
-    };
-    const unsigned char lead = byte(0);
-    if (lead < 0x80)
-        return 1;
-    const std::size_t length = lead < 0xC2 ? 0 : lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : lead < 0xF5 ? 4 : 0;
-    for (std::size_t i = 1; i < length; ++i)
-        if ((byte(i) & 0xC0) != 0x80)
-            return 0;
-    const bool overlong = (lead == 0xE0 && byte(1) < 0xA0) || (lead == 0xF0 && byte(1) < 0x90);
-    const bool beyond = (lead == 0xED && byte(1) > 0x9F) || (lead == 0xF4 && byte(1) > 0x8F);
-    return overlong || beyond ? 0 : length;
-}
-
-void appendCompact(std::string& out, const JsonValue& value) {
-    using Kind = JsonValue::Kind;
-    std::string_view gap;
-    switch (value.kind) {
-    case Kind::null:
-        out += "null";
-        break;
-    case Kind::boolean:
-        out += value.truth ? "true" : "false";
-        break;
-    case Kind::number:
-        out += value.text;
-        break;
-    case Kind::string:
-        out += jsonString(value.text);
-        break;
-    case Kind::array:
-        out += '[';
-        for (const JsonValue& item : value.items) {
-            out += gap, gap = ", ";
-            appendCompact(out, item);
-        }
-        out += ']';
-        break;
-    case Kind::object:
-        out += '{';
-        for (const JsonMember& member : value.members) {
-            out += gap, gap = ", ";
-            out += jsonString(member.key) + ": ";
-            appendCompact(out, member.value);
-        }
-        out += '}';
-        break;
-    }
-}
-
-std::size_t columns(std::string_view text) {
-    return static_cast<std::size_t>(std::count_if(
-        text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
-}
-
-void appendPretty(std::string& out, const JsonValue& value, std::size_t indent, std::size_t width) {
-    const std::string flat = compactJson(value);
-    const bool isObject = value.kind == JsonValue::Kind::object;
-    if ((!isObject && value.kind != JsonValue::Kind::array) || columns(flat) + indent <= width) {
-        out += flat;
-        return;
-    }
-    const std::string margin(indent + 2, ' ');
-    std::string_view gap;
-    out += isObject ? "{" : "[";
-    const auto entry = [&](const JsonValue& inner, const std::string& key) {
-        out += gap, gap = ",";
-        out += '\n' + margin + key;
-        appendPretty(out, inner, indent + 2, width);
-    };
-    for (const JsonMember& member : value.members)
-        entry(member.value, jsonString(member.key) + ": ");
-    for (const JsonValue& item : value.items)
-        entry(item, {});
-    out += '\n' + std::string(indent, ' ') + (isObject ? '}' : ']');
-}
-
 } // namespace
-
-JsonValue jsonNumber(double value) {
-    JsonValue json;
-    json.kind = JsonValue::Kind::number;
-    json.number = value;
-    json.text = shortest(value);
-    return json;
-}
-
-JsonValue jsonText(std::string text) {
-    JsonValue json;
-    json.kind = JsonValue::Kind::string;
-    json.text = std::move(text);
-    return json;
-}
-
-JsonValue jsonTruth(bool truth) {
-    JsonValue json;
-    json.kind = JsonValue::Kind::boolean;
-    json.truth = truth;
-    return json;
-}
-
-JsonValue jsonObject(std::vector<JsonMember> members) {
-    JsonValue json;
-    json.kind = JsonValue::Kind::object;
-    json.members = std::move(members);
-    return json;
-}
-
-JsonValue jsonList(std::vector<JsonValue> items) {
-    JsonValue json;
-    json.kind = JsonValue::Kind::array;
-    json.items = std::move(items);
-    return json;
-}
-
-std::string prettyJson(const JsonValue& value, std::size_t width) {
-    std::string out;
-    appendPretty(out, value, 0, width);
-    return out + '\n';
-}
 
 const JsonValue* JsonValue::find(std::string_view key) const {
     const auto it =
@@ -424,53 +286,17 @@ std::variant<JsonValue, JsonFault> parseJson(std::string_view text) {
     }
 }
 
-std::string compactJson(const JsonValue& value) {
-    std::string out;
-    appendCompact(out, value);
-    return out;
-}
-
-std::string jsonString(std::string_view text) {
-    constexpr std::string_view hex = "0123456789abcdef";
-    std::string out = "\"";
-    for (const char c : text) {
-        const auto byte = static_cast<unsigned char>(c);
-        if (c == '"' || c == '\\')
-            out += '\\', out += c;
-        else if (c == '\n')
-            out += "\\n";
-        else if (c == '\t')
-            out += "\\t";
-        else if (byte < 0x20 || byte == 0x7F)
-            out += "\\u00", out += hex[byte >> 4], out += hex[byte & 15];
-        else
-            out += c;
-    }
-    return out + '"';
-}
-
 LineColumn lineColumn(std::string_view text, std::size_t offset) {
     LineColumn at;
     if (text.starts_with(kByteOrderMark))
         text.remove_prefix(kByteOrderMark.size()), offset -= std::min(offset, kByteOrderMark.size());
-    for (std::size_t i = 0; i < std::min(offset, text.size()); ++i) {
-        const bool continuation = (static_cast<unsigned char>(text[i]) & 0xC0) == 0x80;
+    offset = std::min(offset, text.size());
+    std::size_t begin = 0;
+    for (std::size_t i = 0; i < offset; ++i)
         if (text[i] == '\n' || (text[i] == '\r' && text.substr(i + 1, 1) != "\n"))
-            ++at.line, at.column = 1;
-        else if (!continuation)
-            ++at.column;
-    }
+            ++at.line, begin = i + 1;
+    at.column = 1 + characterCount(text.substr(begin, offset - begin));
     return at;
-}
-
-std::size_t firstNonUtf8(std::string_view text) {
-    for (std::size_t at = 0; at < text.size();) {
-        const std::size_t length = sequenceLength(text.substr(at));
-        if (length == 0)
-            return at;
-        at += length;
-    }
-    return std::string_view::npos;
 }
 
 } // namespace tailpoint

@@ -2,6 +2,7 @@
 // and refuses what would be lost silently: a key given twice, a number that no double holds.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -10,6 +11,14 @@
 namespace tailpoint {
 
 struct JsonMember;
+
+/// How an object or a list is written.
+enum class JsonLayout {
+    flat,   ///< on one line: {"a": 1}
+    padded, ///< on one line with room: { "a": 1 }
+    lines,  ///< on several lines, indented by two
+    fitting ///< flat where that fits into a line of 100 columns, else on several
+};
 
 struct JsonValue {
     enum class Kind { null, boolean, number, string, array, object };
@@ -20,12 +29,14 @@ struct JsonValue {
     std::vector<JsonValue> items;    ///< array
     std::vector<JsonMember> members; ///< object: in the file's order, keys unique
     std::size_t offset = 0;          ///< byte where the value begins
+    JsonLayout layout = JsonLayout::flat;
 
     const JsonValue* find(std::string_view key) const;
 };
 struct JsonMember {
     std::string key;
     JsonValue value;
+    bool beside = false; ///< in an object on several lines: on the line of the member before
 };
 
 /// Where a text is no JSON, what is wrong and the mend.
@@ -40,17 +51,19 @@ inline constexpr std::size_t kMostValues = 500'000; ///< a sketch of 10,000 forc
 /// One JSON value (RFC 8259) and nothing after it. A UTF-8 byte order mark in front is passed over.
 std::variant<JsonValue, JsonFault> parseJson(std::string_view text);
 
-/// The value on one line, keys in their order, numbers as they were written.
-std::string compactJson(const JsonValue& value);
-/// On several lines, indented by two; an object or a list that fits into `width` columns stays on one.
-std::string prettyJson(const JsonValue& value, std::size_t width = 100);
-
 /// Values to build a tree from. Precondition: `value` is finite.
 JsonValue jsonNumber(double value);
-JsonValue jsonText(std::string text);
+JsonValue jsonNumberOrNull(std::optional<double> value);
+JsonValue jsonText(std::string_view text);
 JsonValue jsonTruth(bool truth);
-JsonValue jsonObject(std::vector<JsonMember> members);
-JsonValue jsonList(std::vector<JsonValue> items);
+JsonValue jsonObject(std::vector<JsonMember> members, JsonLayout layout = JsonLayout::fitting);
+JsonValue jsonList(std::vector<JsonValue> items, JsonLayout layout = JsonLayout::fitting);
+
+/// The value on one line.
+std::string compactJson(const JsonValue& value);
+/// The one way in which JSON is written: keys in their order, numbers as they were read or as shortest()
+/// writes them, objects and lists by their layout, a line break at the end.
+std::string writeJson(const JsonValue& value);
 
 /// In double quotes, escaped; UTF-8 beyond ASCII stands as it is.
 std::string jsonString(std::string_view text);
@@ -60,8 +73,5 @@ struct LineColumn {
     std::size_t line = 1, column = 1;
 };
 LineColumn lineColumn(std::string_view text, std::size_t offset);
-
-/// First byte that is no UTF-8 (RFC 3629: no overlong forms, no surrogates), or npos.
-std::size_t firstNonUtf8(std::string_view text);
 
 } // namespace tailpoint

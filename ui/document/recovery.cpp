@@ -27,12 +27,12 @@ std::unique_ptr<QLockFile> lockFor(const QString& copy) {
 QByteArray snapshotText(const Sketch& sketch, const QString& path, const QByteArray& known) {
     const QDateTime now = QDateTime::currentDateTimeUtc();
     return QByteArray::fromStdString(
-        prettyJson(jsonObject({{"format", jsonText(std::string(kRecoveryFormat))},
-                               {"version", jsonNumber(1)},
-                               {"path", jsonText(path.toStdString())},
-                               {"saved", jsonText(now.toString(Qt::ISODateWithMs).toStdString())},
-                               {"known", jsonText(known.toHex().toStdString())},
-                               {"sketch", jsonText(writeSketch(sketch).toStdString())}})));
+        writeJson(jsonObject({{"format", jsonText(kRecoveryFormat)},
+                              {"version", jsonNumber(1)},
+                              {"path", jsonText(path.toStdString())},
+                              {"saved", jsonText(now.toString(Qt::ISODateWithMs).toStdString())},
+                              {"known", jsonText(known.toHex().toStdString())},
+                              {"sketch", jsonText(writeSketch(sketch).toStdString())}})));
 }
 
 std::string textUnder(const JsonValue& object, std::string_view key) {

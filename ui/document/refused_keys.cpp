@@ -1,5 +1,6 @@
 #include "ui/document/refused_keys.h"
 
+#include "core/quantity/utf8.h"
 #include "ui/document/json_text.h"
 #include "ui/document/sketch_keys.h"
 
@@ -64,7 +65,7 @@ bool isOfAForce(KeyPlace place) {
 }
 
 std::string doesNothing(std::string_view key, std::string_view what) {
-    return jsonString(key.substr(0, 40)) + " could change " + std::string(what) +
+    return jsonString(firstCharacters(key, 40)) + " could change " + std::string(what) +
            " and this version does not act on it";
 }
 

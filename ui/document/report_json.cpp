@@ -11,10 +11,6 @@ namespace tailpoint {
 
 namespace {
 
-JsonValue numberOrNull(std::optional<double> value) {
-    return value ? jsonNumber(*value) : JsonValue{};
-}
-
 JsonValue names(const std::vector<std::string>& texts) {
     std::vector<JsonValue> items;
     for (const std::string& text : texts)
@@ -26,7 +22,7 @@ JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch
     return jsonObject(
         {{"name", jsonText(solved.name)},
          {"magnitude", jsonNumber(solved.magnitude)},
-         {"direction", numberOrNull(solved.direction)},
+         {"direction", jsonNumberOrNull(solved.direction)},
          {"x", jsonNumber(solved.vector.x())},
          {"y", jsonNumber(solved.vector.y())},
          {"text", jsonObject({{"magnitude", jsonText(shownMagnitude(solved, given, sketch))},
@@ -85,6 +81,13 @@ JsonValue solutionsJson(const std::vector<Answer>& answers, const ExplainOptions
     return jsonList(std::move(out));
 }
 
+JsonValue codesJson(const std::vector<MessageCode>& codes) {
+    std::vector<JsonValue> items;
+    for (const MessageCode code : codes)
+        items.push_back(jsonText(nameOf(code)));
+    return jsonList(std::move(items));
+}
+
 JsonValue referenceJson(const Reference& reference) {
     return jsonObject({{"axis", jsonText(axisName(reference))},
                        {"degrees", jsonNumber(reference.axisDegrees)},
@@ -96,22 +99,23 @@ JsonValue referenceJson(const Reference& reference) {
 QByteArray reportJson(const Result& result, const ExplainOptions& options) {
     const Sketch& sketch = result.sketch;
     const Solved& solved = result.solved;
-    JsonValue report =
-        jsonObject({{"format", jsonText("tailpoint-report")},
-                    {"version", jsonNumber(kReportVersion)},
-                    {"title", jsonText(sketch.title)},
-                    {"status", jsonText(std::string(nameOf(solved.status)))},
-                    {"message", jsonText(solved.message)},
-                    {"find", jsonText(plain(question(sketch)))},
-                    {"unknowns", names(solved.unknowns)},
-                    {"units", jsonObject({{"force", jsonText(std::string(symbolOf(sketch.forceUnit)))},
-                                          {"angle", jsonText(std::string(nameOf(sketch.angleUnit)))}})},
-                    {"reference", referenceJson(sketch.reference)},
-                    {"solutions", solutionsJson(answersOf(sketch, solved), options)},
-                    {"reversed", solutionsJson(reversedAnswersOf(sketch, solved), options)}});
+    JsonValue report = jsonObject({{"format", jsonText("tailpoint-report")},
+                                   {"version", jsonNumber(kReportVersion)},
+                                   {"title", jsonText(sketch.title)},
+                                   {"status", jsonText(nameOf(solved.status))},
+                                   {"message", jsonText(solved.message)},
+                                   {"messageCode", jsonText(nameOf(solved.messageCode))},
+                                   {"remarkCodes", codesJson(solved.remarkCodes)},
+                                   {"find", jsonText(plain(question(sketch)))},
+                                   {"unknowns", names(solved.unknowns)},
+                                   {"units", jsonObject({{"force", jsonText(symbolOf(sketch.forceUnit))},
+                                                         {"angle", jsonText(nameOf(sketch.angleUnit))}})},
+                                   {"reference", referenceJson(sketch.reference)},
+                                   {"solutions", solutionsJson(answersOf(sketch, solved), options)},
+                                   {"reversed", solutionsJson(reversedAnswersOf(sketch, solved), options)}});
     if (needsCaution(sketch))
-        report.members.push_back({"caution", jsonText(std::string(cautionLine()))});
-    return QByteArray::fromStdString(prettyJson(report));
+        report.members.push_back({"caution", jsonText(cautionLine())});
+    return QByteArray::fromStdString(writeJson(report));
 }
 
 } // namespace tailpoint

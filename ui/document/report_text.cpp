@@ -3,6 +3,7 @@
 #include "core/explain/caution.h"
 #include "core/explain/explain.h"
 #include "core/explain/question.h"
+#include "core/quantity/utf8.h"
 #include "core/sketch/shown.h"
 #include "ui/document/report_values.h"
 
@@ -15,11 +16,6 @@ namespace {
 
 constexpr std::size_t kColumns = 78;
 
-std::size_t widthOf(std::string_view text) {
-    return static_cast<std::size_t>(std::count_if(
-        text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
-}
-
 /// Rows of cells in columns; the first to the left, numbers to the right.
 using Rows = std::vector<std::vector<std::string>>;
 
@@ -28,13 +24,13 @@ std::string table(const Rows& rows) {
     for (const auto& row : rows)
         for (std::size_t i = 0; i < row.size(); ++i) {
             widths.resize(std::max(widths.size(), i + 1));
-            widths[i] = std::max(widths[i], widthOf(row[i]));
+            widths[i] = std::max(widths[i], characterCount(row[i]));
         }
     std::string out;
     for (const auto& row : rows) {
         std::string line;
         for (std::size_t i = 0; i < row.size(); ++i) {
-            const std::string gap(widths[i] - widthOf(row[i]), ' ');
+            const std::string gap(widths[i] - characterCount(row[i]), ' ');
             line += i == 0 ? "  " + row[i] + gap : "   " + gap + row[i];
         }
         out += line.substr(0, line.find_last_not_of(' ') + 1) + '\n';
@@ -59,7 +55,7 @@ std::string paragraph(const std::string& text) {
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t end = wordEnd(text, at);
         const std::string word = text.substr(at, end - at);
-        if (!line.empty() && widthOf(line) + 1 + widthOf(word) > kColumns - 2) {
+        if (!line.empty() && characterCount(line) + 1 + characterCount(word) > kColumns - 2) {
             out += "  " + line + '\n';
             line.clear();
         }
@@ -75,7 +71,7 @@ std::string heading(const std::string& text) {
 
 std::string titleText(const Sketch& sketch) {
     const std::string title = sketch.title.empty() ? "Untitled sketch" : sketch.title;
-    return title + '\n' + std::string(std::min(widthOf(title), kColumns), '=') + '\n';
+    return title + '\n' + std::string(std::min(characterCount(title), kColumns), '=') + '\n';
 }
 
 std::string givenMagnitude(const Force& force, const Sketch& sketch) {

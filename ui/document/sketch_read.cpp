@@ -1,4 +1,5 @@
 #include "core/quantity/typed.h"
+#include "core/quantity/utf8.h"
 #include "ui/document/json_text.h"
 #include "ui/document/refused_keys.h"
 #include "ui/document/sketch_json.h"
@@ -84,10 +85,8 @@ std::string_view wordFor(Kind kind) {
 
 /// For messages: shortened, on one line.
 std::string inQuotes(std::string_view text) {
-    std::size_t end = std::min<std::size_t>(text.size(), 40);
-    while (end < text.size() && end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80)
-        --end;
-    return jsonString(std::string(text.substr(0, end)) + (end < text.size() ? "..." : ""));
+    const std::string_view shown = firstCharacters(text, 40);
+    return jsonString(std::string(shown) + (shown.size() < text.size() ? "..." : ""));
 }
 
 double numberIn(const At& at, std::string_view otherwise = "") {

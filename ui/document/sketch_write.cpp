@@ -4,10 +4,22 @@
 #include "ui/document/sketch_keys.h"
 
 #include <algorithm>
+#include <span>
 
 namespace tailpoint {
 
 namespace {
+
+using Members = std::vector<JsonMember>;
+
+Members operator+(Members first, const Members& rest) {
+    first.insert(first.end(), rest.begin(), rest.end());
+    return first;
+}
+
+JsonValue padded(Members members) {
+    return jsonObject(std::move(members), JsonLayout::padded);
+}
 
 /// The keys that the file had and this version doesn't know.
 class Carried {
@@ -19,50 +31,45 @@ public:
         if (auto* value = std::get_if<JsonValue>(&parsed))
             m_object = std::move(*value);
     }
-    /// `, "key": value` for each unknown key inside the object under the known key `key`.
-    std::string inside(std::string_view key) const {
+    /// Those inside the object under the known key `key`.
+    Members inside(std::string_view key) const {
         const JsonValue* object = m_object.find(key);
-        return object ? members(*object, {}, ", ") : std::string();
+        return object ? object->members : Members{};
     }
-    /// The same for the object's own unknown keys.
-    template <class Known>
-    std::string own(const Known& known, std::string_view gap) const {
-        return members(m_object, {known.begin(), known.end()}, gap);
+    /// Those of the object itself, of which the `known` keys hold the others.
+    Members own(std::span<const std::string_view> known) const {
+        Members out;
+        for (const JsonMember& member : m_object.members)
+            if (std::find(known.begin(), known.end(), member.key) == known.end())
+                out.push_back(member);
+        return out;
     }
 
 private:
-    static std::string members(const JsonValue& object, const std::vector<std::string_view>& skipped,
-                               std::string_view gap) {
-        std::string out;
-        for (const JsonMember& member : object.members)
-            if (std::find(skipped.begin(), skipped.end(), member.key) == skipped.end())
-                out += std::string(gap) + jsonString(member.key) + ": " + compactJson(member.value);
-        return out;
-    }
     JsonValue m_object;
 };
 
-std::string toleranceText(std::optional<double> plusMinus) {
-    return plusMinus ? ", \"plusMinus\": " + shortest(*plusMinus) : "";
+Members tolerance(std::optional<double> plusMinus) {
+    return plusMinus ? Members{{"plusMinus", jsonNumber(*plusMinus)}} : Members{};
 }
 
 /// A value in a unit of its own, as it stood in the file.
 template <class Typed>
-std::string typedText(const Typed& typed, std::string_view unit, const std::string& extra) {
-    return "{ \"value\": " + shortest(typed.value) + toleranceText(typed.plusMinus) +
-           ", \"unit\": " + jsonString(unit) + extra + " }";
+JsonValue typedJson(const Typed& typed, std::string_view unit, const Members& extra) {
+    return padded(Members{{"value", jsonNumber(typed.value)}} + tolerance(typed.plusMinus) +
+                  Members{{"unit", jsonText(unit)}} + extra);
 }
 
-std::string valueText(std::optional<double> number, std::optional<double> plusMinus,
-                      const std::string& extra) {
-    const std::string value = number ? shortest(*number) : "null";
-    return !plusMinus && extra.empty() ? value
-                                       : "{ \"value\": " + value + toleranceText(plusMinus) + extra + " }";
+JsonValue valueJson(std::optional<double> number, std::optional<double> plusMinus, const Members& extra) {
+    JsonValue value = jsonNumberOrNull(number);
+    return !plusMinus && extra.empty()
+               ? value
+               : padded(Members{{"value", std::move(value)}} + tolerance(plusMinus) + extra);
 }
 
-std::string magnitudeText(const Magnitude& magnitude, const std::string& extra) {
-    return magnitude.typed ? typedText(*magnitude.typed, symbolOf(magnitude.typed->unit), extra)
-                           : valueText(magnitude.value, magnitude.plusMinus, extra);
+JsonValue magnitudeJson(const Magnitude& magnitude, const Members& extra) {
+    return magnitude.typed ? typedJson(*magnitude.typed, symbolOf(magnitude.typed->unit), extra)
+                           : valueJson(magnitude.value, magnitude.plusMinus, extra);
 }
 
 std::string bearingText(const BearingForm& bearing) {
@@ -71,79 +78,95 @@ std::string bearingText(const BearingForm& bearing) {
     return bearing.from + shortest(bearing.degrees) + bearing.toward;
 }
 
-std::string directionText(const Direction& direction, const std::string& extra) {
-    const std::string tolerance = toleranceText(direction.plusMinus);
+JsonValue pairJson(double first, double second) {
+    return jsonList({jsonNumber(first), jsonNumber(second)}, JsonLayout::flat);
+}
+
+JsonValue directionJson(const Direction& direction, const Members& extra) {
+    const Members rest = tolerance(direction.plusMinus) + extra;
     if (const auto* slope = std::get_if<SlopeForm>(&direction.form))
-        return "{ \"slope\": [" + shortest(slope->run) + ", " + shortest(slope->rise) + "]" + tolerance +
-               extra + " }";
+        return padded(Members{{"slope", pairJson(slope->run, slope->rise)}} + rest);
     if (const auto* bearing = std::get_if<BearingForm>(&direction.form))
-        return "{ \"bearing\": " + jsonString(bearingText(*bearing)) + tolerance + extra + " }";
+        return padded(Members{{"bearing", jsonText(bearingText(*bearing))}} + rest);
     const auto* angle = std::get_if<AngleForm>(&direction.form);
     if (angle && angle->typed)
-        return typedText(*angle->typed, nameOf(angle->typed->unit), extra);
-    return valueText(angle ? std::optional(angle->value) : std::nullopt, direction.plusMinus, extra);
+        return typedJson(*angle->typed, nameOf(angle->typed->unit), extra);
+    return valueJson(angle ? std::optional(angle->value) : std::nullopt, direction.plusMinus, extra);
 }
 
-std::string pinText(const char* key, const std::optional<LabelPin>& pin) {
-    return pin ? ", \"" + std::string(key) + "\": [" + shortest(pin->right) + ", " + shortest(pin->up) + "]"
-               : "";
+Members pinMembers(const char* key, const std::optional<LabelPin>& pin) {
+    return pin ? Members{{key, pairJson(pin->right, pin->up)}} : Members{};
 }
 
-std::string forceText(const Force& force, bool directionNeeded = true) {
+JsonValue forceJson(const Force& force, bool directionNeeded = true) {
     const Carried carried(force.carried);
-    const std::string extra = carried.inside("direction");
-    std::string out = "{ \"name\": " + jsonString(force.name);
-    out += ", \"magnitude\": " + magnitudeText(force.magnitude, carried.inside("magnitude"));
+    const Members extra = carried.inside("direction");
+    Members members{{"name", jsonText(force.name)},
+                    {"magnitude", magnitudeJson(force.magnitude, carried.inside("magnitude"))}};
     if (directionNeeded || isGiven(force.direction) || !extra.empty())
-        out += ", \"direction\": " + directionText(force.direction, extra);
+        members.push_back({"direction", directionJson(force.direction, extra)});
     if (force.lineOfActionOnly)
-        out += ", \"sense\": \"either\"";
-    out += pinText("label", force.label) + pinText("directionLabel", force.directionLabel);
-    return out + carried.own(kForceKeys, ", ") + " }";
+        members.push_back({"sense", jsonText("either")});
+    return padded(std::move(members) + pinMembers("label", force.label) +
+                  pinMembers("directionLabel", force.directionLabel) + carried.own(kForceKeys));
 }
 
-std::string axisText(double degrees) {
+JsonValue axisJson(double degrees) {
     for (const auto& [name, value] : kNamedAxes)
         if (degrees == value)
-            return jsonString(name);
-    return shortest(degrees);
+            return jsonText(name);
+    return jsonNumber(degrees);
 }
 
-std::string forcesText(const std::vector<Force>& forces) {
-    std::string out;
+JsonValue forcesJson(const std::vector<Force>& forces) {
+    std::vector<JsonValue> items;
+    items.reserve(forces.size());
     for (const Force& force : forces)
-        out += (out.empty() ? "\n    " : ",\n    ") + forceText(force);
-    return forces.empty() ? "[]" : "[" + out + "\n  ]";
+        items.push_back(forceJson(force));
+    return jsonList(std::move(items), JsonLayout::lines);
 }
 
-std::string headText(const Sketch& sketch, const Carried& carried) {
-    std::string out = "  \"format\": " + jsonString(kSketchFormat);
-    out += ", \"version\": " + std::to_string(kSketchVersion) + ",\n";
-    out += "  \"title\": " + jsonString(sketch.title) + ",\n";
-    out += "  \"units\": { \"force\": " + jsonString(symbolOf(sketch.forceUnit)) +
-           ", \"angle\": " + jsonString(nameOf(sketch.angleUnit)) + carried.inside("units") + " },\n";
-    out += "  \"reference\": { \"axis\": " + axisText(sketch.reference.axisDegrees) + ", \"sense\": \"" +
-           (sketch.reference.sense == Sense::ccw ? "ccw" : "cw") + "\"" + carried.inside("reference") +
-           " },\n";
-    out += "  \"figures\": " + std::to_string(sketch.figures);
+JsonValue unitsJson(const Sketch& sketch, const Members& extra) {
+    return padded(Members{{"force", jsonText(symbolOf(sketch.forceUnit))},
+                          {"angle", jsonText(nameOf(sketch.angleUnit))}} +
+                  extra);
+}
+
+JsonValue referenceJson(const Reference& reference, const Members& extra) {
+    return padded(Members{{"axis", axisJson(reference.axisDegrees)},
+                          {"sense", jsonText(reference.sense == Sense::ccw ? "ccw" : "cw")}} +
+                  extra);
+}
+
+Members head(const Sketch& sketch, const Carried& carried) {
+    constexpr bool beside = true;
+    Members members{{"format", jsonText(kSketchFormat)},
+                    {"version", jsonNumber(kSketchVersion), beside},
+                    {"title", jsonText(sketch.title)},
+                    {"units", unitsJson(sketch, carried.inside("units"))},
+                    {"reference", referenceJson(sketch.reference, carried.inside("reference"))},
+                    {"figures", jsonNumber(sketch.figures)}};
     if (sketch.angleDecimals != Sketch{}.angleDecimals)
-        out += ", \"decimals\": " + std::to_string(sketch.angleDecimals);
-    return out + ",\n";
+        members.push_back({"decimals", jsonNumber(sketch.angleDecimals), beside});
+    return members;
+}
+
+Members question(const Sketch& sketch) {
+    Members members{{"forces", forcesJson(sketch.forces)},
+                    {"sum", forceJson(sketch.sum, sketch.sum.magnitude.value != 0.0)}};
+    if (sketch.smallest)
+        members.push_back({"smallest", jsonText(*sketch.smallest)});
+    if (sketch.caution)
+        members.push_back({"caution", jsonTruth(true)});
+    return members;
 }
 
 } // namespace
 
 QByteArray writeSketch(const Sketch& sketch) {
     const Carried carried(sketch.carried);
-    std::string out = "{\n" + headText(sketch, carried);
-    out += "  \"forces\": " + forcesText(sketch.forces) + ",\n";
-    out += "  \"sum\": " + forceText(sketch.sum, sketch.sum.magnitude.value != 0.0);
-    if (sketch.smallest)
-        out += ",\n  \"smallest\": " + jsonString(*sketch.smallest);
-    if (sketch.caution)
-        out += ",\n  \"caution\": true";
-    out += carried.own(kSketchKeys, ",\n  ") + "\n}\n";
-    return QByteArray::fromStdString(out);
+    return QByteArray::fromStdString(writeJson(
+        jsonObject(head(sketch, carried) + question(sketch) + carried.own(kSketchKeys), JsonLayout::lines)));
 }
 
 } // namespace tailpoint

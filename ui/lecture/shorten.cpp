@@ -1,4 +1,5 @@
 // A lecturer speaks; the sheet says in few words what is spoken of.
+#include "core/quantity/utf8.h"
 #include "ui/lecture/plan.h"
 
 namespace tailpoint {
@@ -6,13 +7,6 @@ namespace tailpoint {
 namespace {
 
 constexpr std::size_t kShort = 160; ///< letters of a paragraph, about five lines of the column
-
-std::size_t lettersOf(const std::string& text) {
-    std::size_t count = 0;
-    for (const char c : text)
-        count += (static_cast<unsigned char>(c) & 0xC0U) != 0x80U ? 1 : 0;
-    return count;
-}
 
 /// Where a sentence ends: piece, and letters of its text that belong to it.
 struct End {
@@ -26,12 +20,12 @@ Prose shortened(const Prose& prose) {
     for (std::size_t i = 0; i < prose.pieces.size(); ++i) {
         const auto* text = std::get_if<std::string>(&prose.pieces[i]);
         if (text == nullptr) {
-            letters += lettersOf(toText(std::get<Formula>(prose.pieces[i])));
+            letters += characterCount(toText(std::get<Formula>(prose.pieces[i])));
             continue;
         }
         for (std::size_t at = text->find(". "); at != std::string::npos; at = text->find(". ", at + 1))
-            ends.push_back({{i, at + 1}, letters + lettersOf(text->substr(0, at + 1))});
-        letters += lettersOf(*text);
+            ends.push_back({{i, at + 1}, letters + characterCount(text->substr(0, at + 1))});
+        letters += characterCount(*text);
     }
     if (letters <= kShort || ends.empty())
         return prose;

@@ -1,6 +1,7 @@
 #include "ui/render/formula.h"
 
 #include "core/formula/letters.h"
+#include "core/quantity/utf8.h"
 #include "ui/render/fonts.h"
 #include "ui/render/typesetter.h"
 
@@ -158,7 +159,7 @@ Setting Typesetter::subscript(std::string_view sub) const {
     const auto digits = std::min(sub.find_first_not_of("0123456789"), sub.size());
     Setting out = text(fromView(sub.substr(0, digits)));
     const std::string_view rest = sub.substr(digits);
-    append(out, text(fromView(rest), codePoints(rest).size() <= 1));
+    append(out, text(fromView(rest), characterCount(rest) <= 1));
     return out;
 }
 

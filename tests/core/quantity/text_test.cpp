@@ -31,12 +31,11 @@ TEST(PrintableText, IsSoundUtf8) {
     }
 }
 
-TEST(CodePoints, AreTakenOneByOneAndStopAtDamage) {
-    std::string_view text = "aé\xFF";
-    EXPECT_EQ(nextCodePoint(text), U'a');
-    EXPECT_EQ(nextCodePoint(text), U'é');
-    EXPECT_FALSE(nextCodePoint(text));
-    EXPECT_EQ(text.size(), 1u);
+TEST(OneLine, ReplacesWhatWouldBreakOrHideIt) {
+    EXPECT_EQ(oneLine("a\nb"), "a\uFFFDb");
+    EXPECT_EQ(oneLine("a\xFF\u202E"), "a\uFFFD\uFFFD");
+    EXPECT_EQ(oneLine("Größe", 4), "Größ...");
+    EXPECT_EQ(oneLine("Größe", 5), "Größe");
 }
 
 } // namespace

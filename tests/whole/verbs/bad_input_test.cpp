@@ -142,6 +142,13 @@ TEST_F(BadFiles, ADisplayThatNobodyServes) {
                       {QStringLiteral("no display for the window")});
 }
 
+TEST_F(BadFiles, AsksNoDisplayForHelpBehindAFile) {
+    const Ran ran = run({put(QStringLiteral("good.json"), sketch(kP)), QStringLiteral("--help")});
+    EXPECT_EQ(ran.status, 0) << ran.err.toStdString();
+    EXPECT_TRUE(ran.out.contains("opens the window")) << ran.out.toStdString();
+    EXPECT_EQ(ran.err.toStdString(), "");
+}
+
 TEST_F(BadFiles, ANameWithANewlineStaysOnTheOneLine) {
     expectRefused(run({QStringLiteral("report"), path(QStringLiteral("two\nlines.json"))}),
                   {QStringLiteral("two lines.json")});
@@ -183,7 +190,21 @@ const Usage kUsages[] = {
     {"ReportInAnUnknownForm", call("report GOOD --as sheet"), QStringLiteral("text, json")},
     {"ReportWithAnUnknownOption", call("report GOOD --colour red"), QStringLiteral("--as")},
     {"ReportWithoutTheValue", call("report GOOD --as"), QStringLiteral("wants a value")},
+    {"ReportWithAnUnknownOptionOfOneLetter", call("report GOOD -x"),
+     QStringLiteral("-x is no option here; use one of --as")},
+    {"ReportWithADashTooFew", call("report GOOD -as json"),
+     QStringLiteral("-as is no option here; use one of --as")},
+    {"ReportWithHelpADashTooFew", call("report GOOD -help"),
+     QStringLiteral("-help is no option here; use one of --as")},
+    {"ReportWithAnOptionForAValue", call("report GOOD --as --no-solution"),
+     QStringLiteral("--as knows no '--no-solution'")},
+    {"ReportWithAValueForAFlag", call("report GOOD --as html --no-solution=yes"),
+     QStringLiteral("--no-solution takes no value")},
+    {"ReportOfAnOptionAsAFile", call("report -- --as"), QStringLiteral("--as: does not exist")},
     {"ReportTwice", call("report GOOD --as text --as json"), QStringLiteral("twice")},
+    {"ReportTwiceInBothForms", call("report GOOD --as=text --as json"), QStringLiteral("--as stands twice")},
+    {"ReportTwiceThroughAFlag", call("report GOOD --no-solution --as html --no-solution"),
+     QStringLiteral("--no-solution stands twice")},
     {"ReportOntoAFolder", call("report GOOD -o FOLDER"), QStringLiteral("is a folder")},
     {"ReportIntoNoFolder", call("report GOOD -o FOLDER/no/out.txt"), QStringLiteral("folder does not exist")},
     {"FigureWithoutOut", call("figure GOOD"), QStringLiteral("-o is missing")},
@@ -221,6 +242,8 @@ const Usage kUsages[] = {
     {"AWindowWithAnUnknownOption", call("--nope GOOD"), QStringLiteral("--nope is no option here")},
     {"AWindowOnTwoFiles", call("GOOD GOOD"), QStringLiteral("the window opens one FILE")},
     {"NoDisplayForTheWindow", call("GOOD"), QStringLiteral("no display")},
+    {"NoDisplayThoughThePlatformIsNamed", call("-platform xcb GOOD"), QStringLiteral("no display")},
+    {"APlatformThatIsNotThere", call("GOOD -platform marble"), QStringLiteral("no display")},
 };
 
 INSTANTIATE_TEST_SUITE_P(Verbs, WrongUsage, testing::ValuesIn(kUsages),

@@ -1,70 +1,100 @@
 // The published schemas say what is read and written: samples and reports keep them, bad sketches don't.
+// The judge is a validator of JSON Schema that knows nothing of ours (Debian's python3-jsonschema).
 #include "tests/whole/verbs/driver.h"
-#include "tests/whole/verbs/schema.h"
 
 #include <QDir>
-#include <QJsonDocument>
+#include <QProcess>
+#include <QStandardPaths>
 
 namespace tailpoint::whole {
 namespace {
 
-QJsonObject parsed(const QByteArray& bytes) {
-    QJsonParseError error;
-    const QJsonObject object = QJsonDocument::fromJson(bytes, &error).object();
-    EXPECT_EQ(error.error, QJsonParseError::NoError) << error.errorString().toStdString();
-    return object;
-}
-Schema schema(const char* name) {
-    return Schema(
-        parsed(bytesOf(QStringLiteral(TAILPOINT_SOURCE "/resources/") + QString::fromLatin1(name))));
-}
-std::string faultIn(const Schema& schema, const QByteArray& text) {
-    return schema.fault(parsed(text)).toStdString();
+/// Debian's own where there is one: the package is installed for it.
+QString python() {
+    const QString name = QStringLiteral("python3");
+    const QString debians = QStandardPaths::findExecutable(name, {QStringLiteral("/usr/bin")});
+    return debians.isEmpty() ? name : debians;
 }
 
-TEST(Schemas, EverySampleKeepsTheSketchsAndItsReportTheReports) {
-    const Schema sketches = schema("sketch.schema.json"), reports = schema("report.schema.json");
+class Schemas : public Verbs {
+protected:
+    /// What breaks the schema, of each text: "$.figures: minimum", path and keyword; empty: it is valid.
+    QStringList faults(const char* schema, const QList<QByteArray>& texts) const {
+        const QString source = QStringLiteral(TAILPOINT_SOURCE);
+        QStringList arguments{source + QStringLiteral("/tests/whole/verbs/validate.py"),
+                              source + QStringLiteral("/resources/") + QString::fromLatin1(schema)};
+        for (qsizetype i = 0; i < texts.size(); ++i)
+            arguments << put(QStringLiteral("%1.json").arg(i), texts[i]);
+        QProcess validator;
+        validator.start(python(), arguments);
+        const bool judged = validator.waitForFinished() && validator.exitStatus() == QProcess::NormalExit &&
+                            validator.exitCode() == 0;
+        EXPECT_TRUE(judged) << validator.readAllStandardError().toStdString();
+        const QString lines = QString::fromUtf8(validator.readAllStandardOutput());
+        EXPECT_EQ(lines.count(QLatin1Char('\n')), texts.size());
+        return lines.split(QLatin1Char('\n'));
+    }
+};
+
+TEST_F(Schemas, EverySampleKeepsTheSketchsAndItsReportTheReports) {
     const QDir folder(QStringLiteral(TAILPOINT_SAMPLES));
     const QStringList names = folder.entryList({QStringLiteral("*.json")});
     ASSERT_FALSE(names.isEmpty());
+    QList<QByteArray> sketches, reports;
     for (const QString& name : names) {
-        const QByteArray text = bytesOf(folder.filePath(name));
-        EXPECT_EQ(faultIn(sketches, text), "") << name.toStdString();
-        const Ran ran = run(
-            {QStringLiteral("report"), QStringLiteral("-"), QStringLiteral("--as"), QStringLiteral("json")},
-            text);
-        EXPECT_EQ(faultIn(reports, ran.out), "") << name.toStdString();
+        sketches << bytesOf(folder.filePath(name));
+        reports << run({QStringLiteral("report"), QStringLiteral("-"), QStringLiteral("--as"),
+                        QStringLiteral("json")},
+                       sketches.back())
+                       .out;
+    }
+    const QStringList ofSketches = faults("sketch.schema.json", sketches),
+                      ofReports = faults("report.schema.json", reports);
+    for (qsizetype i = 0; i < names.size(); ++i) {
+        EXPECT_EQ(ofSketches.value(i).toStdString(), "") << names[i].toStdString();
+        EXPECT_EQ(ofReports.value(i).toStdString(), "") << names[i].toStdString();
     }
 }
 
-TEST(Schemas, RefuseWhatTheProgramRefuses) {
-    const Schema sketches = schema("sketch.schema.json");
-    EXPECT_EQ(faultIn(sketches, sketch(force("P", "1", "2"))), "");
-    EXPECT_EQ(faultIn(sketches, sketch(force("P", "-1", "2"))), "$.forces[0].magnitude: anyOf");
-    EXPECT_EQ(faultIn(sketches, sketch(force("P", "\"1\"", "2"))), "$.forces[0].magnitude: anyOf");
-    EXPECT_EQ(faultIn(sketches, sketch(force("P", "1", R"({"slope": [1]})"))),
-              "$.forces[0].direction: anyOf");
-    EXPECT_EQ(faultIn(sketches, sketch(force("P", "1", R"({"slope": [1, 2], "bearing": "N30E"})"))),
-              "$.forces[0].direction: anyOf");
-    EXPECT_EQ(faultIn(sketches, sketch(force("P", R"({"value": 850, "unit": "kgf"})", "2"))), "");
-    EXPECT_EQ(faultIn(sketches, sketch(force("P", R"({"value": 850, "unit": "kg"})", "2"))),
-              "$.forces[0].magnitude: anyOf");
-    EXPECT_EQ(faultIn(sketches, sketch(force("P", "1", R"({"value": 2, "unit": "gon"})"))), "");
-    EXPECT_EQ(faultIn(sketches, sketch(force("P", "1", "1e300"))), "$.forces[0].direction: anyOf");
-    EXPECT_EQ(faultIn(sketches, sketch(R"({"name": "P", "magnitude": 1, "direction": 2, "limit": 3})")),
-              "$.forces[0]: key limit");
-    EXPECT_EQ(faultIn(sketches, sketch(force("P", R"({"value": 1, "tolerance": 2})", "2"))),
-              "$.forces[0].magnitude: anyOf");
-    EXPECT_EQ(faultIn(sketches, sketch(force("", "1", "2"))), "$.forces[0].name: limits");
-    EXPECT_EQ(faultIn(sketches, sketch(R"({"name": "P", "magnitude": 1})")),
-              "$.forces[0]: required direction");
-    EXPECT_EQ(faultIn(sketches, sketch("", R"(, "figures": 0)")), "$.figures: limits");
-    EXPECT_EQ(faultIn(sketches, R"({"format": "tailpoint-sketch", "version": 2})"), "$: required units");
+/// One sketch a row, and what the schema has against it.
+struct Row {
+    QByteArray sketch;
+    const char* fault;
+};
+
+TEST_F(Schemas, RefuseWhatTheProgramRefuses) {
+    const Row rows[] = {
+        {sketch(force("P", "1", "2")), ""},
+        {sketch(force("P", "-1", "2")), "$.forces[0].magnitude: anyOf"},
+        {sketch(force("P", "\"1\"", "2")), "$.forces[0].magnitude: anyOf"},
+        {sketch(force("P", "1", R"({"slope": [1]})")), "$.forces[0].direction: anyOf"},
+        {sketch(force("P", "1", R"({"slope": [1, 2], "bearing": "N30E"})")), "$.forces[0].direction: anyOf"},
+        {sketch(force("P", R"({"value": 850, "unit": "kgf"})", "2")), ""},
+        {sketch(force("P", R"({"value": 850, "unit": "kg"})", "2")), "$.forces[0].magnitude: anyOf"},
+        {sketch(force("P", "1", R"({"value": 2, "unit": "gon"})")), ""},
+        {sketch(force("P", "1", "1e300")), "$.forces[0].direction: anyOf"},
+        {sketch(R"({"name": "P", "magnitude": 1, "direction": 2, "limit": 3})"),
+         "$.forces[0]: propertyNames"},
+        {sketch(force("P", R"({"value": 1, "tolerance": 2})", "2")), "$.forces[0].magnitude: anyOf"},
+        {sketch(force("", "1", "2")), "$.forces[0].name: minLength"},
+        {sketch(R"({"name": "P", "magnitude": 1})"), "$.forces[0]: required"},
+        {sketch("", R"(, "figures": 0)"), "$.figures: minimum"},
+        {R"({"format": "tailpoint-sketch", "version": 2})", "$.version: const; $: required"}};
+    QList<QByteArray> texts;
+    for (const Row& row : rows)
+        texts << row.sketch;
+    const QStringList found = faults("sketch.schema.json", texts);
+    for (qsizetype i = 0; i < texts.size(); ++i) {
+        EXPECT_EQ(found.value(i).toStdString(), rows[i].fault) << texts[i].toStdString();
+        EXPECT_EQ(run({QStringLiteral("report"), QStringLiteral("-")}, texts[i]).status == 2,
+                  *rows[i].fault != '\0')
+            << texts[i].toStdString();
+    }
 }
 
-TEST(Schemas, LeaveRoomForUnknownKeys) {
+TEST_F(Schemas, LeaveRoomForUnknownKeys) {
     const QByteArray forces = R"({"name": "P", "magnitude": 1, "direction": 2, "note": {}})";
-    EXPECT_EQ(faultIn(schema("sketch.schema.json"), sketch(forces, R"(, "mine": 1)")), "");
+    EXPECT_EQ(faults("sketch.schema.json", {sketch(forces, R"(, "mine": 1)")}).value(0).toStdString(), "");
 }
 
 } // namespace
