@@ -19,6 +19,10 @@ std::size_t withinAnswers(std::size_t chosen, const Solved& solved) {
 /// Panel, handout and lecture ask with options of their own, and zooming changes the panel's: a few suffice.
 class Result::Memory {
 public:
+    const Things& things(const Sketch& sketch) {
+        std::call_once(m_named, [&] { m_things.emplace(sketch); });
+        return *m_things;
+    }
     template <class Make>
     std::shared_ptr<const Worked> find(const ExplainOptions& options, std::size_t solution, Make make) {
         const std::lock_guard guard(m_mutex);
@@ -40,6 +44,8 @@ private:
         std::size_t solution;
         std::shared_ptr<const Worked> worked;
     };
+    std::once_flag m_named;
+    std::optional<Things> m_things;
     std::mutex m_mutex;
     std::deque<Kept> m_kept;
 };
@@ -50,6 +56,10 @@ Result::Result(const Sketch& given, std::size_t wanted)
 
 Construction Result::constructionOf(std::size_t solution) const {
     return solution == chosen ? construction : construct(sketch, solved, solution);
+}
+
+const Things& Result::things() const {
+    return m_memory->things(sketch);
 }
 
 std::shared_ptr<const Worked> Result::worked(const ExplainOptions& options, std::size_t solution) const {

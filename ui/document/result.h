@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/construct/construct.h"
+#include "core/sketch/things.h"
 #include "core/solve/solve.h"
 
 #include <memory>
@@ -25,6 +26,9 @@ public:
 
     /// The construction of any answer.
     Construction constructionOf(std::size_t solution) const;
+
+    /// What its vectors and quantities are called: made when it is first asked for.
+    const Things& things() const;
 
     /// The worked solution of an answer (of `chosen` without one): made when it is first asked for, then kept
     /// for whoever asks next; the few last asked for are remembered.

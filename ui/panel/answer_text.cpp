@@ -17,14 +17,24 @@ struct Answers {
     Q_DECLARE_TR_FUNCTIONS(Answers)
 };
 
-QString components(const SolvedForce& found, const Sketch& sketch) {
-    return symbolHtml(found.name, QStringLiteral("x")) + u' ' + quantity(found.vector.x(), sketch) +
-           QStringLiteral(" &nbsp; ") + symbolHtml(found.name, QStringLiteral("y")) + u' ' +
-           quantity(found.vector.y(), sketch);
+/// One that was found, or the sum.
+struct Found {
+    VectorId id;
+    const SolvedForce& vector;
+};
+
+QString components(const Found& found, const Result& result) {
+    const auto component = [&](What what, double value) {
+        return symbolHtml(result.things().symbol({what, found.id})) + u' ' + quantity(value, result.sketch);
+    };
+    return component(What::x, found.vector.vector.x()) + QStringLiteral(" &nbsp; ") +
+           component(What::y, found.vector.vector.y());
 }
 
-QString largeLine(const SolvedForce& found, const Sketch& sketch) {
-    const QString name = symbolInSerif(found.name);
+QString largeLine(const Found& of, const Result& result) {
+    const SolvedForce& found = of.vector;
+    const Sketch& sketch = result.sketch;
+    const QString name = symbolInSerif(result.things().symbol(of.id));
     if (found.magnitudeFound) {
         return Answers::tr("%1 = %2").arg(name, quantity(found.magnitude, sketch));
     }
@@ -34,24 +44,24 @@ QString largeLine(const SolvedForce& found, const Sketch& sketch) {
 
 /// Direction in words; the components of a vector that is found alone. Their line is their own, so that
 /// nothing is wrapped anew while a drag makes numbers longer.
-QString detailLine(const SolvedForce& found, const Sketch& sketch, bool alone) {
-    QString line = onScreen(directionWords(found.direction, sketch));
-    if (found.turned) {
+QString detailLine(const Found& found, const Result& result, bool alone) {
+    QString line = onScreen(directionWords(found.vector.direction, result.sketch));
+    if (found.vector.turned) {
         line += Answers::tr(", in the other sense of its line");
     }
-    return alone ? line + QStringLiteral("<br>") + components(found, sketch)
-                 : symbolHtml(found.name) + QStringLiteral(": ") + line;
+    return alone ? line + QStringLiteral("<br>") + components(found, result)
+                 : symbolHtml(result.things().symbol(found.id)) + QStringLiteral(": ") + line;
 }
 
-std::vector<const SolvedForce*> foundVectors(const Solution& solution) {
-    std::vector<const SolvedForce*> found;
-    for (const SolvedForce& each : solution.forces) {
-        if (each.magnitudeFound || each.directionFound) {
-            found.push_back(&each);
+std::vector<Found> foundVectors(const Solution& solution) {
+    std::vector<Found> found;
+    for (std::size_t i = 0; i < solution.forces.size(); ++i) {
+        if (solution.forces[i].magnitudeFound || solution.forces[i].directionFound) {
+            found.push_back({forceVector(i), solution.forces[i]});
         }
     }
     if (solution.sum.magnitudeFound || solution.sum.directionFound || found.empty()) {
-        found.push_back(&solution.sum);
+        found.push_back({kSumVector, solution.sum});
     }
     return found;
 }
@@ -91,14 +101,6 @@ QString quantity(double force, const Sketch& sketch) {
     return onScreen(shownForceWithUnit(force, sketch));
 }
 
-QString htmlOf(const Sentence& sentence) {
-    QString html;
-    for (const Words& words : sentence) {
-        html += words.symbol ? symbolHtml(words.text) : onScreen(words.text).toHtmlEscaped();
-    }
-    return html;
-}
-
 AnswerText answerText(const Result& result) {
     const Solution* solution = shownSolution(result);
     if (!solution) {
@@ -106,9 +108,9 @@ AnswerText answerText(const Result& result) {
     }
     const auto found = foundVectors(*solution);
     QStringList large, detail;
-    for (const SolvedForce* each : found) {
-        large << largeLine(*each, result.sketch);
-        detail << detailLine(*each, result.sketch, found.size() == 1);
+    for (const Found& each : found) {
+        large << largeLine(each, result);
+        detail << detailLine(each, result, found.size() == 1);
     }
     return {large.join(QStringLiteral("<br>")), detail.join(QStringLiteral("<br>"))};
 }

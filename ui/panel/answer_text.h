@@ -14,8 +14,6 @@ const Solution* shownSolution(const Result& result);
 /// "520 N", with a true minus.
 QString quantity(double force, const Sketch& sketch);
 
-QString htmlOf(const Sentence& sentence);
-
 /// The quantities that were found: "R = 520 N".
 struct AnswerText {
     QString large;  ///< one line a found vector

@@ -1,7 +1,6 @@
 #include "ui/panel/cell_text.h"
 
 #include "ui/style/symbols.h"
-#include "ui/style/theme.h"
 
 #include <QPainter>
 #include <algorithm>
@@ -10,25 +9,9 @@
 
 namespace tailpoint {
 
-namespace {
-
-QFont scaled(QFont font, const QFont& from, double factor) {
-    font.setPointSizeF(from.pointSizeF() > 0 ? from.pointSizeF() * factor : from.pixelSize() * 0.75 * factor);
-    return font;
-}
-
-QFont symbolFont(const QFont& around) {
-    QFont font = scaled(serifFont(), around, 1.3);
-    font.setItalic(true);
-    return font;
-}
-
-} // namespace
-
 CellText::CellText(const QFont& around)
-    : m_around(around), m_heading(scaled(around, around, 0.9)), m_symbol(symbolFont(around)),
-      m_subscript(scaled(serifFont(), around, 0.9)), m_metrics(m_around), m_symbolMetrics(m_symbol),
-      m_subscriptMetrics(m_subscript) {
+    : m_around(around), m_heading(scaled(around, around, 0.9)), m_metrics(m_around),
+      m_sentence(around, kSymbolInTable) {
     double narrowest = m_metrics.horizontalAdvance(u'0');
     for (char16_t digit = u'0'; digit <= u'9'; ++digit) {
         const double advance = m_metrics.horizontalAdvance(QChar(digit));
@@ -38,35 +21,9 @@ CellText::CellText(const QFont& around)
     m_tabular = m_digit - narrowest < 0.01;
 }
 
-double CellText::drawSymbol(QPainter& painter, double x, double baseline, const Symbol& symbol) const {
-    const QString letters = text(symbol.base), lowered = text(symbol.sub);
-    painter.setFont(m_symbol);
-    painter.drawText(QPointF(x, baseline), letters);
-    x += m_symbolMetrics.horizontalAdvance(letters);
-    if (!lowered.isEmpty()) {
-        painter.setFont(m_subscript);
-        painter.drawText(QPointF(x + 1, baseline + m_metrics.descent()), lowered);
-        x += m_subscriptMetrics.horizontalAdvance(lowered) + 1;
-    }
-    return x + 1;
-}
-
 void CellText::drawSentence(QPainter& painter, const QRectF& rect, const Sentence& sentence) const {
     const double baseline = std::round(rect.center().y() + (m_metrics.ascent() - m_metrics.descent()) / 2);
-    double x = rect.left();
-    for (const Words& words : sentence) {
-        if (words.symbol) {
-            const Symbol symbol = symbolOfName(words.text);
-            const double room = rect.right() - x - m_subscriptMetrics.horizontalAdvance(text(symbol.sub)) - 2;
-            const QString letters = m_symbolMetrics.elidedText(text(symbol.base), Qt::ElideMiddle, room);
-            x = drawSymbol(painter, x, baseline, {letters.toStdString(), symbol.sub});
-            continue;
-        }
-        const QString shown = onScreen(words.text);
-        painter.setFont(m_around);
-        painter.drawText(QPointF(x, baseline), shown);
-        x += m_metrics.horizontalAdvance(shown);
-    }
+    m_sentence.draw(painter, {rect.left(), baseline}, sentence, rect.width());
 }
 
 void CellText::drawApart(QPainter& painter, const QRectF& rect, Qt::Alignment alignment,

@@ -1,9 +1,7 @@
 // How a cell's words, symbols and figures are set; the fonts are looked up once, not once a cell.
 #pragma once
 
-#include "core/explain/question.h"
-#include "core/formula/formula.h"
-#include "ui/style/symbols.h"
+#include "ui/style/painted_sentence.h"
 
 #include <QFont>
 #include <QFontMetricsF>
@@ -12,6 +10,8 @@
 class QPainter;
 
 namespace tailpoint {
+
+inline constexpr double kSymbolInTable = 1.3; ///< its letters beside the cell's own
 
 class CellText {
 public:
@@ -30,12 +30,12 @@ public:
                        const QString& shown) const;
 
 private:
-    double drawSymbol(QPainter& painter, double x, double baseline, const Symbol& symbol) const;
     void drawApart(QPainter& painter, const QRectF& rect, Qt::Alignment alignment,
                    const QString& shown) const;
 
-    QFont m_around, m_heading, m_symbol, m_subscript;
-    QFontMetricsF m_metrics, m_symbolMetrics, m_subscriptMetrics;
+    QFont m_around, m_heading;
+    QFontMetricsF m_metrics;
+    PaintedSentence m_sentence;
     double m_digit = 0;     ///< the widest digit's advance
     bool m_tabular = false; ///< the font's digits are of one width
 };

@@ -1,5 +1,6 @@
 #include "ui/panel/figure_rows.h"
 
+#include "core/construct/reduction.h"
 #include "core/sketch/shown.h"
 #include "ui/document/given_edits.h"
 #include "ui/document/report_values.h"
@@ -25,14 +26,17 @@ QString angleOrNone(std::optional<double> radians, const Sketch& sketch) {
     return radians ? onScreen(shownAngleFromRadians(*radians, sketch)) : QStringLiteral("\u2013");
 }
 
-void addParallelogram(QList<FigureRow>& rows, const Parallelogram& shape, const Sketch& sketch) {
+Words words(const QString& plain) {
+    return {plain.toStdString(), false};
+}
+
+void addParallelogram(QList<FigureRow>& rows, const Parallelogram& shape, const Result& result) {
+    const Sketch& sketch = result.sketch;
+    const Things& things = result.things();
     rows << heading(Figures::tr("Parallelogram"), {Figures::tr("interior angles")});
-    const auto words = [](const QString& part) { return Words{part.toStdString(), false}; };
-    const Sentence near{words(Figures::tr("common point, tip of ")), {sketch.sum.name, true}};
-    const Sentence far{words(Figures::tr("tips of ")),
-                       {shape.first, true},
-                       words(Figures::tr(" and ")),
-                       {shape.second, true}};
+    const Sentence near{words(Figures::tr("common point, tip of ")), symbolWords(things, kSumVector)};
+    const Sentence far{words(Figures::tr("tips of ")), symbolWords(things, shape.first),
+                       words(Figures::tr(" and ")), symbolWords(things, shape.second)};
     rows << FigureRow{near, {angleOrNone(shape.interior[0], sketch)}}; // opposite angles are equal
     rows << FigureRow{far, {angleOrNone(shape.interior[1], sketch)}};
     if (shape.shape != Shape::proper) {
@@ -40,34 +44,33 @@ void addParallelogram(QList<FigureRow>& rows, const Parallelogram& shape, const 
     }
 }
 
-/// The side that stands for several vectors.
-std::string nameOfKnown(const ForceTriangle& triangle) {
-    const auto side = std::find(triangle.vectors.begin(), triangle.vectors.end(), kNoVector);
-    return side == triangle.vectors.end()
-               ? std::string()
-               : triangle.names[static_cast<std::size_t>(side - triangle.vectors.begin())];
-}
-
 /// "K adds up A, B, C": vectors, so no equation of magnitudes.
-Sentence knownsAddedUp(const std::string& known, const std::vector<std::string>& knowns) {
-    Sentence sentence{{known, true}, {Figures::tr(" adds up ").toStdString(), false}};
+Sentence knownsAddedUp(const Things& things, const std::vector<std::string>& knowns) {
+    Sentence sentence{symbolWords(things, kKnownVector), words(Figures::tr(" adds up "))};
     for (const std::string& name : knowns) {
         if (sentence.size() > 2) {
             sentence.push_back({", ", false});
         }
-        sentence.push_back({name, true});
+        sentence.push_back(symbolWords(things, name));
     }
     return sentence;
 }
 
-void addTriangle(QList<FigureRow>& rows, const ForceTriangle& triangle, const Sketch& sketch) {
+/// The side that stands for several vectors has no index.
+VectorId sideOf(const ForceTriangle& triangle, std::size_t side) {
+    return triangle.vectors[side] == kNoVector ? kKnownVector : vectorId(triangle.vectors[side]);
+}
+
+void addTriangle(QList<FigureRow>& rows, const ForceTriangle& triangle, const Result& result) {
+    const Sketch& sketch = result.sketch;
+    const Things& things = result.things();
     rows << heading(Figures::tr("Force triangle"), {Figures::tr("side"), Figures::tr("opposite angle")});
     for (std::size_t i = 0; i < 3; ++i) {
-        rows << FigureRow{{{triangle.names[i], true}},
+        rows << FigureRow{{symbolWords(things, sideOf(triangle, i))},
                           {quantity(triangle.sides[i], sketch), angleOrNone(triangle.opposite[i], sketch)}};
     }
     if (!triangle.knowns.empty()) {
-        rows << FigureRow{knownsAddedUp(nameOfKnown(triangle), triangle.knowns), {}};
+        rows << FigureRow{knownsAddedUp(things, triangle.knowns), {}};
     }
 }
 
@@ -87,7 +90,7 @@ FigureRow vectorRow(const Result& result, int vector) {
     const SolvedForce& each =
         vector == kSumIndex ? solution->sum : solution->forces.at(static_cast<std::size_t>(vector));
     const Force& given = vectorOf(sketch, vector);
-    return {{{each.name, true}},
+    return {{symbolWords(result.things(), vectorId(vector))},
             {onScreen(shownMagnitude(each, given, sketch)),
              each.direction ? onScreen(shownDirection(each, given, sketch)) : QStringLiteral("\u2013"),
              quantity(each.vector.x(), sketch), quantity(each.vector.y(), sketch)}};
@@ -97,10 +100,10 @@ QList<FigureRow> angleRows(const Result& result) {
     QList<FigureRow> rows;
     if (shownSolution(result)) {
         if (result.construction.parallelogram) {
-            addParallelogram(rows, *result.construction.parallelogram, result.sketch);
+            addParallelogram(rows, *result.construction.parallelogram, result);
         }
         if (result.construction.triangle) {
-            addTriangle(rows, *result.construction.triangle, result.sketch);
+            addTriangle(rows, *result.construction.triangle, result);
         }
     }
     return rows;

@@ -1,6 +1,6 @@
 #include "ui/panel/find_view.h"
 
-#include "core/figure/words.h"
+#include "core/sketch/shown.h"
 #include "ui/document/sheet_edits.h"
 #include "ui/panel/answer_text.h"
 #include "ui/style/symbols.h"
@@ -28,16 +28,8 @@ QString keptTogether(QString html) {
     return html.replace(unit, QStringLiteral("\\1&nbsp;"));
 }
 
-/// The solver's words, with the names in them as symbols.
 QString messageHtml(const Result& result) {
-    QString html;
-    for (const Run& run : proseRuns(withMinusSigns(result.solved.message), result.sketch)) {
-        const QString words = text(run.text).toHtmlEscaped();
-        html += run.italic                  ? symbolHtml(run.text)
-                : run.script == Script::sub ? QStringLiteral("<sub>%1</sub>").arg(words)
-                                            : words;
-    }
-    return html;
+    return proseHtml(withMinusSigns(result.solved.message), result.sketch, result.things());
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 #include "ui/panel/given_model.h"
 
+#include "core/construct/reduction.h"
 #include "core/explain/question.h"
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
@@ -213,7 +214,7 @@ QVariant GivenModel::data(const QModelIndex& index, int role) const {
             return {};
         }
         if (*cell == Entry::name) {
-            return text(vectorOf(sketch, vector).name);
+            return symbolHtml(m_document.result().things().symbol(vectorId(vector)));
         }
         return kept(vector, *cell);
     case ToFindRole:
@@ -221,7 +222,8 @@ QVariant GivenModel::data(const QModelIndex& index, int role) const {
                shown(vector, index.column()) == tr("to find");
     case SentenceRole:
         return index.column() == Name && !draft
-                   ? QVariant::fromValue(Sentence{{vectorOf(sketch, vector).name, true}})
+                   ? QVariant::fromValue(
+                         Sentence{symbolWords(m_document.result().things(), vectorId(vector))})
                    : QVariant();
     case QuietRole:
         return index.column() == Note;

@@ -1,6 +1,6 @@
 #include "ui/style/symbols.h"
 
-#include "core/formula/formula.h"
+#include "core/figure/words.h"
 #include "core/sketch/shown.h"
 #include "ui/style/theme.h"
 
@@ -19,18 +19,53 @@ QString lowered(const QString& letters) {
 
 } // namespace
 
-QString symbolHtml(std::string_view name) {
-    return symbolHtml(name, {});
+QString symbolHtml(const Symbol& symbol) {
+    return italic(text(symbol.base)) + lowered(text(symbol.sub));
 }
 
-QString symbolHtml(std::string_view name, const QString& subscript) {
-    const Symbol symbol = symbolOfName(name);
-    return italic(text(symbol.base)) + lowered(text(symbol.sub) + subscript);
-}
-
-QString symbolInSerif(std::string_view name) {
-    const Symbol symbol = symbolOfName(name);
+QString symbolInSerif(const Symbol& symbol) {
     return QStringLiteral("<i>%1</i>").arg(text(symbol.base).toHtmlEscaped()) + lowered(text(symbol.sub));
+}
+
+Words symbolWords(const Things& things, VectorId vector) {
+    return {things.name(vector), true, false, things.symbol(vector)};
+}
+
+Words symbolWords(const Things& things, const std::string& name) {
+    return {name, true, false, things.symbolNamed(name)};
+}
+
+Sentence sentence(const QString& text) {
+    return {{text.toStdString()}};
+}
+
+Sentence sentence(const QString& pattern, const Words& symbol) {
+    Sentence whole;
+    for (const QString& part : pattern.split(QStringLiteral("%1"))) {
+        if (!whole.empty()) {
+            whole.push_back(symbol);
+        }
+        whole.push_back({part.toStdString()});
+    }
+    return whole;
+}
+
+QString htmlOf(const Sentence& sentence) {
+    QString html;
+    for (const Words& words : sentence) {
+        html += words.symbol ? symbolHtml(words.printed) : onScreen(words.text).toHtmlEscaped();
+    }
+    return html;
+}
+
+QString proseHtml(std::string_view prose, const Sketch& sketch, const Things& things) {
+    QString html;
+    for (const Run& run : proseRuns(prose, sketch, things)) {
+        html += run.italic                  ? italic(text(run.text))
+                : run.script == Script::sub ? lowered(text(run.text))
+                                            : text(run.text).toHtmlEscaped();
+    }
+    return html;
 }
 
 QString onScreen(std::string_view shown) {

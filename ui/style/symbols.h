@@ -2,19 +2,30 @@
 // units upright, U+2212 for the minus.
 #pragma once
 
+#include "core/explain/question.h"
+#include "core/sketch/things.h"
+
 #include <QString>
 #include <string>
 #include <string_view>
 
 namespace tailpoint {
 
-/// Rich text for labels, the name in two parts as everywhere (symbolOfName): "F12" is F with subscript 12,
-/// "T_A" T with subscript A. `name` is escaped.
-QString symbolHtml(std::string_view name);
-/// The same with a further subscript in words or letters: R_x.
-QString symbolHtml(std::string_view name, const QString& subscript);
+/// Rich text for labels, tooltips and the hint line. The symbol is one of the table of things
+/// (core/sketch/things.h), so that two vectors never print alike. Escaped.
+QString symbolHtml(const Symbol& symbol);
 /// The same within a text that is set in the serif font already.
-QString symbolInSerif(std::string_view name);
+QString symbolInSerif(const Symbol& symbol);
+
+/// A vector in a sentence: its plain name, and its symbol as the table of things has it.
+Words symbolWords(const Things& things, VectorId vector);
+Words symbolWords(const Things& things, const std::string& name);
+/// A text of the window's, each "%1" of it being the symbol.
+Sentence sentence(const QString& text);
+Sentence sentence(const QString& pattern, const Words& symbol);
+QString htmlOf(const Sentence& sentence);
+/// A sentence of the solver's with the names in it as symbols.
+QString proseHtml(std::string_view prose, const Sketch& sketch, const Things& things);
 
 /// Shown values and words (ASCII) as the window writes them: a sign '-' becomes U+2212, a hyphen stays.
 QString onScreen(std::string_view shown);
