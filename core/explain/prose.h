@@ -14,6 +14,9 @@ struct Prose {
     bool operator==(const Prose&) const = default;
 };
 
+inline Prose inProse(std::string text) {
+    return {{std::move(text)}};
+}
 /// Text right behind the last piece, of which it becomes a part where that is text too.
 void appendText(Prose& prose, std::string_view text);
 

@@ -81,6 +81,42 @@ JsonValue solutionsJson(const std::vector<Answer>& answers, const ExplainOptions
     return jsonList(std::move(out));
 }
 
+std::string_view kindOf(const Thing& thing) {
+    return thing.dimension == Dimension::angle ? "angle" : "force";
+}
+
+std::string_view nameOf(Thing::Role role) {
+    switch (role) {
+    case Thing::Role::given:
+        return "given";
+    case Thing::Role::asked:
+        return "asked";
+    case Thing::Role::onTheWay:
+        break;
+    }
+    return "onTheWay";
+}
+
+JsonValue quantityJson(const WorkedQuantity& quantity) {
+    JsonValue out = jsonObject({{"name", jsonText(quantity.name)},
+                                {"symbol", jsonText(inPrint(quantity.thing.symbol))},
+                                {"kind", jsonText(kindOf(quantity.thing))},
+                                {"role", jsonText(nameOf(quantity.thing.role))},
+                                {"value", jsonNumber(quantity.value)},
+                                {"text", jsonText(toText(quantity.number, Minus::ascii))}});
+    if (quantity.thing.id.answer != 0)
+        out.members.push_back({"answer", jsonNumber(quantity.thing.id.answer)});
+    return out;
+}
+
+JsonValue quantitiesJson(const Result& result, const ExplainOptions& options) {
+    std::vector<JsonValue> items;
+    const Construction construction = construct(result.sketch, result.solved, 0);
+    for (const WorkedQuantity& quantity : quantitiesOf(result.sketch, result.solved, construction, options))
+        items.push_back(quantityJson(quantity));
+    return jsonList(std::move(items));
+}
+
 JsonValue codesJson(const std::vector<MessageCode>& codes) {
     std::vector<JsonValue> items;
     for (const MessageCode code : codes)
@@ -108,6 +144,7 @@ QByteArray reportJson(const Result& result, const ExplainOptions& options) {
                                    {"remarkCodes", codesJson(solved.remarkCodes)},
                                    {"find", jsonText(plain(question(sketch)))},
                                    {"unknowns", names(solved.unknowns)},
+                                   {"quantities", quantitiesJson(result, options)},
                                    {"units", jsonObject({{"force", jsonText(symbolOf(sketch.forceUnit))},
                                                          {"angle", jsonText(nameOf(sketch.angleUnit))}})},
                                    {"reference", referenceJson(sketch.reference)},

@@ -60,7 +60,7 @@ public:
 
     void step(const Step& step, int number) {
         begin(number == 0 ? 4 : 9);
-        prose(say(step.title), kText, kIndent, 0, QFont::DemiBold).number = number;
+        prose(inProse(step.title), kText, kIndent, 0, QFont::DemiBold).number = number;
         const double answer = step.key == StepKey::answer ? 12.5 : kText;
         for (const Prose& text : step.reasoning)
             prose(text, answer, kIndent);
@@ -77,7 +77,7 @@ public:
 
     void heading(const std::string& text) {
         begin(18);
-        Block& block = prose(say(text), 11.5, 0, 0, QFont::DemiBold);
+        Block& block = prose(inProse(text), 11.5, 0, 0, QFont::DemiBold);
         block.rule = true;
     }
 
@@ -92,7 +92,7 @@ public:
     void caution(const std::string& text) {
         begin(16);
         Block& block =
-            add(setProse(say(text), handoutFont(kNote), typeSize(kNote), m_width - 2 * kInset * m_unit),
+            add(setProse(inProse(text), handoutFont(kNote), typeSize(kNote), m_width - 2 * kInset * m_unit),
                 kInset, 0);
         block.ink = Ink::caution;
         block.inset = kInset * m_unit;
@@ -162,7 +162,7 @@ std::vector<Kept> handoutGroups(const Handout& handout, const DisplayList& figur
     constexpr double kAllButALeaningLetter = 0.98;
     const QFont bold = handoutFont(kTitle, QFont::DemiBold);
     const std::string title = brokenWords(titleOf(handout), bold, kAllButALeaningLetter * width);
-    out.prose(say(title), kTitle, 0, 0, QFont::DemiBold);
+    out.prose(inProse(title), kTitle, 0, 0, QFont::DemiBold);
     if (!handout.given.sentence.pieces.empty())
         out.prose(handout.given.sentence, kText, 0, 6);
     if (handout.given.table)

@@ -199,6 +199,46 @@ TEST(Report, TooManyUnknownsAreUnderdeterminedAndNamedInWords) {
     EXPECT_EQ(count(report, "unknowns"), 3);
 }
 
+QJsonObject quantityOf(const QJsonObject& report, const char* name, int answer = 0) {
+    for (const QJsonValue& value : report[QLatin1String("quantities")].toArray()) {
+        const QJsonObject quantity = value.toObject();
+        if (words(quantity, "name") == name &&
+            quantity[QLatin1String("answer")].toInt(0) == answer)
+            return quantity;
+    }
+    ADD_FAILURE() << "no quantity " << name << ", answer " << answer;
+    return {};
+}
+
+TEST(Report, ListsEveryQuantityThatTheSolutionPassesThrough) {
+    const QJsonObject report = reportOf(sketch(force("P", "340", "25") + "," + force("Q", "275", "-40")), 0);
+    const QJsonObject size = quantityOf(report, "R"), way = quantityOf(report, "theta_R"),
+                      inner = quantityOf(report, "gamma"), given = quantityOf(report, "theta_Q");
+    EXPECT_EQ(number(size, "value"), number(sumOf(report), "magnitude"));
+    EXPECT_EQ(words(size, "role"), "asked");
+    EXPECT_EQ(words(size, "kind"), "force");
+    EXPECT_EQ(words(size, "text"), "520 N");
+    EXPECT_EQ(number(way, "value"), number(sumOf(report), "direction"));
+    EXPECT_EQ(words(way, "symbol"), "θ_R");
+    EXPECT_EQ(words(way, "kind"), "angle");
+    EXPECT_NEAR(number(inner, "value"), 115, 1e-12); // 180° − (25° + 40°)
+    EXPECT_EQ(words(inner, "role"), "onTheWay");
+    EXPECT_EQ(number(given, "value"), -40);
+    EXPECT_EQ(words(given, "role"), "given");
+}
+
+TEST(Report, QuantitiesOfTwoAnswersBearTheirAnswer) {
+    const QByteArray forces = force("P", "null", "40") + "," + force("Q", "260", "null");
+    const QJsonObject report = reportOf(sketch(forces, R"(, "sum": {"magnitude": 400, "direction": 10})"), 0);
+    const QJsonArray solutions = report[QLatin1String("solutions")].toArray();
+    for (const int answer : {1, 2}) {
+        const QJsonObject solution = solutions[answer - 1].toObject();
+        const QJsonObject p = solution[QLatin1String("forces")].toArray()[0].toObject();
+        EXPECT_EQ(number(quantityOf(report, "P", answer), "value"), number(p, "magnitude"));
+    }
+    EXPECT_EQ(words(quantityOf(report, "Q"), "role"), "given");
+}
+
 TEST(Report, TooFewUnknownsAreOverdetermined) {
     const QByteArray forces = force("P", "null", "25") + "," + force("Q", "275", "-40");
     const QJsonObject report = reportOf(sketch(forces, R"(, "sum": {"magnitude": 400, "direction": 10})"), 1);
