@@ -20,8 +20,6 @@ public:
     void setMeasures(const Measures& measures);
     void setTheme(const Theme& theme);
     void setMoves(bool on);
-    /// The sum's symbol: results of its magnitude and direction take its colour.
-    void setSum(const std::string& name) { m_sum = name; }
 
     /// Where reading begins: at the newest lines, at the top, or at the end of what stands.
     enum class From { newest, top, end };
@@ -69,7 +67,6 @@ private:
              bool begins = true) const;
     void layWorking(std::vector<Block>& out, const Line& line, double& y, double scale, int seen,
                     bool& broken) const;
-    bool isOfSum(const Working& working) const;
     double bodyTop() const { return m_titleHeight; }
     double bodyRoom() const { return height() - m_titleHeight; }
     double heightOf(const std::vector<Block>& blocks) const;
@@ -85,7 +82,6 @@ private:
 
     Measures m_measures;
     const Theme* m_theme;
-    std::string m_sum;
     Stop m_stop;
     std::size_t m_beat = 0;
     bool m_notes = false, m_titleOnly = false;

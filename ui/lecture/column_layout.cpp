@@ -109,13 +109,24 @@ void LectureColumn::add(std::vector<Block>& out, Setting setting, double& y, dou
     out.push_back({std::move(setting), x, top, ink, newest, begins});
 }
 
-bool LectureColumn::isOfSum(const Working& working) const {
-    if (!working.subject || m_sum.empty())
+namespace {
+
+/// The sum's magnitude or one of its angles.
+bool isOfSum(const Working& working) {
+    if (!working.subject || working.subject->id.of != kSumVector)
         return false;
-    const Formula& subject = *working.subject;
-    return subject.kind == FormulaKind::symbol &&
-           (keyOf(subject) == keyOf(magnitudeSymbol(m_sum)) || subject.sub == m_sum);
+    switch (working.subject->id.what) {
+    case What::magnitude:
+    case What::direction:
+    case What::fromX:
+    case What::acute:
+        return true;
+    default:
+        return false;
+    }
 }
+
+} // namespace
 
 void LectureColumn::layWorking(std::vector<Block>& out, const Line& line, double& y, double scale, int seen,
                                bool& broken) const {

@@ -58,7 +58,6 @@ void LectureView::begin(const Result& result, ConstructionKind construction, con
     m_document.choose(m_planned);
     m_replanning = false;
     m_stops = planOf(m_document.result(), m_figure, m_options);
-    m_column->setSum(m_plan.sum.name);
     m_stop = std::min(stop, m_stops.size() - 1);
     m_beat = std::min(beat, m_stops[m_stop].lastBeat());
     anchor();
