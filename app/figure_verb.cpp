@@ -131,10 +131,11 @@ std::optional<QString> takeStage(const Arguments& arguments, FigureJob& job) {
     job.allStages = stage == QLatin1String("all");
     if (stage.isNull() || job.allStages)
         return std::nullopt;
-    const auto number = wholeNumber(stage, 0, stages::all);
+    constexpr int last = kFigureStages - 1;
+    const auto number = wholeNumber(stage, 0, last);
     if (!number)
-        return QStringLiteral("--stage wants a whole number from 0 to %1, or all").arg(stages::all);
-    job.options.stage = *number;
+        return QStringLiteral("--stage wants a whole number from 0 to %1, or all").arg(last);
+    job.options.stage = static_cast<Stage>(*number);
     return std::nullopt;
 }
 

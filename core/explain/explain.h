@@ -10,6 +10,7 @@
 #pragma once
 
 #include "core/construct/construct.h"
+#include "core/construct/stage.h"
 #include "core/explain/figure_part.h"
 #include "core/explain/prose.h"
 #include "core/explain/step_key.h"
@@ -37,19 +38,6 @@ struct Table {
     bool operator==(const Table&) const = default;
 };
 
-/// What a figure shows by the time of a step; the numbers of FigureOptions::stage.
-enum class Stage {
-    given = 0,    ///< the given vectors
-    directions,   ///< with their angles from the axis
-    between,      ///< with the angle between their tails
-    construction, ///< parallelogram, polygon or loci
-    interior,     ///< with the interior angles
-    found,        ///< the vectors sought, named
-    magnitudes,   ///< with their magnitudes
-    triangle,     ///< with the angles of the force triangle
-    all           ///< with their directions
-};
-
 struct Step {
     StepKey key = StepKey::given;
     std::string title; ///< plain text, no formula
@@ -63,8 +51,8 @@ struct Step {
     std::vector<Prose> notes; ///< the usual traps, set in the margin
     std::vector<FigurePart> parts;
     std::vector<AngleName> angles; ///< that the step gives a symbol
-    Stage stage = Stage::given;
-    bool triangleAlone = false; ///< the figure is the force triangle by itself
+    Stage stage = Stage::given;    ///< of the figure by the time of the step
+    bool triangleAlone = false;    ///< the figure is the force triangle by itself
     int pair = 0; ///< which of the successive parallelograms (pairsOf) the figure shows, from 1; 0: none
     bool operator==(const Step&) const = default;
 };

@@ -19,16 +19,16 @@ std::vector<double> splitBy(const Corner& corner, double degrees) {
     return {};
 }
 
-int stageOfCorner(const Drawing& d, std::size_t corner) {
+Stage stageOfCorner(const Drawing& d, std::size_t corner) {
     const auto& f = d.vectors.forces;
-    const int from = corner == 0 ? stages::between : stages::interior;
+    const Stage from = corner == 0 ? Stage::between : Stage::interior;
     const bool directionsGiven = !f[0].foundDirection && !f[1].foundDirection;
     const bool given = !f[0].found() && !f[1].found();
     if (given)
         return from;
     if (directionsGiven && corner == 0)
-        return stages::found; // nothing to draw the arc at before
-    return directionsGiven ? stages::found : stages::triangle;
+        return Stage::found; // nothing to draw the arc at before
+    return directionsGiven ? Stage::found : Stage::triangle;
 }
 
 /// Between the sides that meet at corner i. Precondition: it has an angle.
@@ -40,7 +40,7 @@ void drawParallelogramAngles(Drawing& d) {
     const Parallelogram& p = *d.construction.parallelogram;
     if (p.shape != Shape::proper)
         return;
-    const bool whole = d.kind() == ConstructionKind::parallelogram && d.shows(stages::construction);
+    const bool whole = d.kind() == ConstructionKind::parallelogram && d.shows(Stage::construction);
     for (std::size_t i = 0; i < 4; ++i) {
         const AngleName* name =
             d.nameOf(i % 2 == 0 ? FigurePart{FigurePart::Kind::tails, 0, 1}
@@ -71,7 +71,7 @@ void drawParallelogramAngles(Drawing& d) {
 /// Of one parallelogram among several: where the tails meet, and its supplement at the first tip.
 void drawPairAngles(Drawing& d) {
     const auto [first, last] = d.drawnPairs();
-    if (last != first + 1 || !d.shows(stages::construction))
+    if (last != first + 1 || !d.shows(Stage::construction))
         return; // of several at once the angles would hide the figure
     const Parallelogram& p = d.pairs[first];
     for (const std::size_t i : {0U, 1U}) {
@@ -109,11 +109,11 @@ void drawTriangleAngles(Drawing& d) {
         const int one = t.vectors[(side + 1) % 3], two = t.vectors[(side + 2) % 3];
         if (!t.opposite[side] || *t.opposite[side] == 0 || std::numbers::pi - *t.opposite[side] < 1e-9)
             continue;
-        int from = stages::triangle;
+        Stage from = Stage::triangle;
         if (hasGivenDirection(d, one) && hasGivenDirection(d, two))
-            from = isFound(d, one) || isFound(d, two) ? stages::found : stages::interior;
+            from = isFound(d, one) || isFound(d, two) ? Stage::found : Stage::interior;
         else if (asksForSmallest(d) && isRight(*t.opposite[side]))
-            from = stages::found;
+            from = Stage::found;
         const AngleName* name = d.nameOf({FigurePart::Kind::opposite, t.vectors[side], kNoVector});
         const bool due = d.shows(from);
         if (!due && !(name && isSeen(d, one) && isSeen(d, two)))
@@ -134,7 +134,7 @@ void drawTriangleAngles(Drawing& d) {
 
 /// The smallest force or sum stands at right angles to the line that it reaches.
 void drawFoot(Drawing& d) {
-    if (!asksForSmallest(d) || !d.answered() || !d.shows(stages::found) || d.triangle())
+    if (!asksForSmallest(d) || !d.answered() || !d.shows(Stage::found) || d.triangle())
         return;
     const int force =
         d.solved.unknownVectors[0] == kSumIndex ? d.solved.unknownVectors[1] : d.solved.unknownVectors[0];
@@ -158,7 +158,7 @@ void drawAngles(Drawing& d) {
         drawTriangleAngles(d);
     else if (!d.pairs.empty())
         drawPairAngles(d);
-    else if (d.construction.parallelogram && (d.shows(stages::between) || !d.options.names.empty()))
+    else if (d.construction.parallelogram && (d.shows(Stage::between) || !d.options.names.empty()))
         drawParallelogramAngles(d);
     drawNamedAngles(d);
     drawFoot(d);

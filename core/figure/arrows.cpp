@@ -46,7 +46,7 @@ void drawVector(Drawing& d, int index) {
     const bool isSum = index == kSumIndex;
     const Role role = isSum ? Role::sum : Role::given;
     const bool isZero = vector.complete() && vector.magnitude == 0 &&
-                        (!vector.found() || d.shows(stages::found)) &&
+                        (!vector.found() || d.shows(Stage::found)) &&
                         !(isSum && (isEquilibrium(d.sketch) || d.vectors.forces.empty()));
     if (!isZero && !d.isDrawn(index))
         return;
@@ -60,7 +60,7 @@ void drawVector(Drawing& d, int index) {
              Dash::solid, std::max(d.style.leastArrow, d.style.leastStroke));
     if (!isSum && d.vectors.forces.size() > kMostLabelled)
         return;
-    const Runs full = labelOf(d, vector, d.shows(stages::magnitudes)), abbreviation = d.nameRuns(vector.name);
+    const Runs full = labelOf(d, vector, d.shows(Stage::magnitudes)), abbreviation = d.nameRuns(vector.name);
     const Feature at = isZero ? Feature(Spot{ends.tail, 4 * d.factor})
                               : Feature(Shaft{ends.tail, ends.tip, sideOfShaft(d, index, ends)});
     d.pin(d.ask(at, role, d.style.labelSize, full, abbreviation), d.forceAt(index).label);
@@ -95,7 +95,7 @@ void drawGhost(Drawing& d, const Vectors& vectors, const Construction& other, in
         d.isDrawn(solid) && solid.magnitude < v.magnitude && solid.unit.dot(v.unit) > 1 - 1e-9;
     const double hidden = covers ? solid.magnitude / v.magnitude : 0;
     auto& request = d.ask(Shaft{from + hidden * (to - from), to, 1}, role, 0.85 * d.style.angleSize,
-                          labelOf(d, v, d.showsOther(stages::magnitudes)), d.nameRuns(v.name));
+                          labelOf(d, v, d.showsOther(Stage::magnitudes)), d.nameRuns(v.name));
     request.optional = true;
 }
 
@@ -107,11 +107,11 @@ void drawVectors(Drawing& d) {
 }
 
 void drawPoints(Drawing& d) {
-    if (d.shows(stages::construction) && !d.construction.meetings.empty() && d.shows(stages::found)) {
+    if (d.shows(Stage::construction) && !d.construction.meetings.empty() && d.shows(Stage::found)) {
         Group& g = d.add(Role::point, "meeting-points", "Where the loci meet");
         const bool changed = d.lociChangePlaces();
         for (std::size_t i = 0; i < d.construction.meetings.size(); ++i) {
-            if (i != d.options.solution && !d.showsOther(stages::found))
+            if (i != d.options.solution && !d.showsOther(Stage::found))
                 continue;
             const Eigen::Vector2d& at = d.construction.meetings[i];
             Disc mark;
@@ -145,7 +145,7 @@ void drawHighlight(Drawing& d) {
 }
 
 void drawOtherAnswer(Drawing& d) {
-    if (d.solved.solutions.size() < 2 || !d.showsOther(stages::found) || d.options.solution > 1)
+    if (d.solved.solutions.size() < 2 || !d.showsOther(Stage::found) || d.options.solution > 1)
         return;
     const std::size_t other = 1 - d.options.solution;
     const Vectors vectors = vectorsOf(d.sketch, d.solved, other);

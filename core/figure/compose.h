@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/construct/construct.h"
+#include "core/construct/stage.h"
 #include "core/explain/figure_part.h"
 #include "core/figure/display_list.h"
 #include "core/figure/place.h"
@@ -12,20 +13,6 @@
 #include <vector>
 
 namespace tailpoint {
-
-/// Stages of a figure, each with all that comes before it. Nothing of a later stage is on the sheet.
-namespace stages {
-inline constexpr int given = 0;      ///< given forces, axis, common point, title block
-inline constexpr int directions = 1; ///< angles of the given forces from the axis
-inline constexpr int between = 2;    ///< the angle between the tails of two forces
-inline constexpr int construction =
-    3; ///< parallelogram, triangle or polygon as far as given; loci, meeting points
-inline constexpr int interior = 4;   ///< interior angles that follow from given directions
-inline constexpr int found = 5;      ///< the found vectors as arrows, named
-inline constexpr int magnitudes = 6; ///< found magnitudes
-inline constexpr int triangle = 7;   ///< the other angles of the force triangle
-inline constexpr int all = 8;        ///< directions of the found vectors
-} // namespace stages
 
 /// A construction that the sketch doesn't allow (a parallelogram of five forces) gives way to the polygon.
 enum class ConstructionKind { none, parallelogram, triangle, polygon };
@@ -58,8 +45,8 @@ struct FigureOptions {
     bool interior = true; ///< angles between the strokes; false: only those from the axis
     bool note = true;     ///< at the sheet's foot, in words: what the answer is, or why there is none. A
                           ///< caution stands there whatever is asked
-    int stage = -1;       ///< one of `stages`; -1: everything
-    int otherStage = -1;  ///< how much of the other of two answers is drawn; -1: as much as of this one
+    Stage stage = Stage::all;
+    Stage otherStage = Stage::all; ///< of the other of two answers no more is drawn than this and `stage`
     /// Values that are not to be read yet, as shown, without their sign ("520 N", "36.0°"): the stroke stays.
     std::vector<std::string> unsaid{};
     /// Symbols of angles; the last for an angle counts. An angle with a symbol is drawn as soon as both its

@@ -13,8 +13,8 @@ void addDashed(Drawing& d, Group& group, Role role, Point a, Point b, double wid
 }
 
 bool waitsForAnswer(const Drawing& d) {
-    return !d.shows(stages::found) && std::any_of(d.vectors.forces.begin(), d.vectors.forces.end(),
-                                                  [](const PlainVector& f) { return f.found(); });
+    return !d.shows(Stage::found) && std::any_of(d.vectors.forces.begin(), d.vectors.forces.end(),
+                                                 [](const PlainVector& f) { return f.found(); });
 }
 
 /// Each side and its copy get the same marks; a side too short for them, none.
@@ -257,7 +257,7 @@ void drawLocus(Drawing& d, const Locus& locus) {
 } // namespace
 
 void drawConstruction(Drawing& d) {
-    if (!d.shows(stages::construction))
+    if (!d.shows(Stage::construction))
         return;
     if (d.triangle())
         drawTriangle(d);
@@ -270,7 +270,7 @@ void drawConstruction(Drawing& d) {
 }
 
 void drawLoci(Drawing& d) {
-    if (!d.shows(stages::construction) || (d.options.alone && d.triangle()))
+    if (!d.shows(Stage::construction) || (d.options.alone && d.triangle()))
         return;
     for (const Locus& locus : d.construction.loci)
         drawLocus(d, placed(d, locus));

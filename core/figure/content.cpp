@@ -64,7 +64,7 @@ const Eigen::Vector2d* endOfChanged(const Sketch& sketch, const Solved& solved,
 
 const ForceTriangle* aloneIn(const Solved& solved, const Construction& construction,
                              const FigureOptions& options) {
-    const bool both = solved.solutions.size() > 1 && options.otherStage < 0;
+    const bool both = solved.solutions.size() > 1 && options.otherStage == Stage::all;
     if (!options.alone || both || drawnKind(options.construction, construction) != ConstructionKind::triangle)
         return nullptr;
     return options.otherOrder ? &*construction.otherTriangle : &*construction.triangle;

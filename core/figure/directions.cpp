@@ -26,7 +26,7 @@ std::vector<AxisArc> axisArcs(const Drawing& d) {
     d.forEachVector([&](int index) {
         const PlainVector& v = d.vectors.at(index);
         if (!d.isDrawn(index) || (index != kSumIndex && d.vectors.forces.size() > kMostAxisArcs) ||
-            (v.foundDirection && !d.shows(stages::all)) || d.isMoved(index))
+            (v.foundDirection && !d.shows(Stage::all)) || d.isMoved(index))
             return;
         const double turn = turned(degreesOf(v.unit) - d.axisDegrees());
         const double sweep = turn > 180 + 1e-9 ? turn - 360 : turn;
@@ -223,7 +223,7 @@ double widened(double radius, double sweepDegrees, double factor) {
 }
 
 void drawDirections(Drawing& d) {
-    if (!d.options.angles || !d.shows(stages::directions) || (d.options.alone && d.triangle()))
+    if (!d.options.angles || !d.shows(Stage::directions) || (d.options.alone && d.triangle()))
         return;
     if (d.options.axisAngles)
         drawAxisArcs(d);

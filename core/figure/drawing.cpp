@@ -22,8 +22,7 @@ Drawing::Drawing(const Sketch& sketch_, const Solved& solved_, const Constructio
                  const Placement& previous_)
     : sketch(sketch_), solved(solved_), construction(construction_), view(view_), options(options_),
       measure(measure_), previous(previous_), style(options_.style),
-      vectors(vectorsOf(sketch_, solved_, options_.solution)), things(sketch_),
-      stage(options_.stage < 0 ? stages::all : options_.stage),
+      vectors(vectorsOf(sketch_, solved_, options_.solution)), things(sketch_), stage(options_.stage),
       factor(options_.style.factor), sheet{0, 0, view_.width, view_.height} {
     figure.list.width = view.width;
     figure.list.height = view.height;
@@ -94,7 +93,7 @@ Runs Drawing::legible(Runs runs, double size) const {
 }
 
 bool Drawing::isDrawn(const PlainVector& vector) const {
-    return vector.complete() && vector.magnitude > 0 && (!vector.found() || shows(stages::found));
+    return vector.complete() && vector.magnitude > 0 && (!vector.found() || shows(Stage::found));
 }
 
 bool Drawing::isDrawn(int index) const {
@@ -149,7 +148,7 @@ ConstructionKind Drawing::kind() const {
 }
 
 const ForceTriangle* Drawing::triangle() const {
-    if (kind() != ConstructionKind::triangle || !shows(stages::construction))
+    if (kind() != ConstructionKind::triangle || !shows(Stage::construction))
         return nullptr;
     return options.otherOrder ? &*construction.otherTriangle : &*construction.triangle;
 }

@@ -34,7 +34,7 @@ struct Drawing {
     const Style& style;
     Vectors vectors;
     Things things;
-    int stage;
+    Stage stage;
     double factor;
     Box sheet;
     Figure figure{};
@@ -72,10 +72,8 @@ struct Drawing {
     }
 
     bool answered() const { return options.solution < solved.solutions.size(); }
-    bool shows(int from) const { return stage >= from; }
-    bool showsOther(int from) const {
-        return shows(from) && (options.otherStage < 0 || options.otherStage >= from);
-    }
+    bool shows(Stage from) const { return stage >= from; }
+    bool showsOther(Stage from) const { return shows(from) && options.otherStage >= from; }
     /// Is this vector drawn as an arrow at the present stage?
     bool isDrawn(const PlainVector& vector) const;
     /// The same for a vector of the sketch; a triangle that stands alone leaves out what is no side of it.

@@ -40,7 +40,7 @@ void drawAtLocus(Drawing& d, const LineLocus& line, const ForceTriangle& t, std:
     corner.title =
         "Angle opposite to " + t.names[side] + ", " + shownAngleFromRadians(corner.radians, d.sketch);
     corner.name = name;
-    corner.isDue = d.shows(stages::interior);
+    corner.isDue = d.shows(Stage::interior);
     const bool atCommon = corner.at == d.common();
     addCorner(d, corner,
               atCommon ? d.raysInside(corner.start, corner.sweep, kRaysAt * d.factor)
@@ -48,7 +48,7 @@ void drawAtLocus(Drawing& d, const LineLocus& line, const ForceTriangle& t, std:
 }
 
 void drawAtLoci(Drawing& d) {
-    if (!d.construction.triangle || d.triangle() || !d.shows(stages::construction) ||
+    if (!d.construction.triangle || d.triangle() || !d.shows(Stage::construction) ||
         d.options.solution >= d.construction.meetings.size())
         return;
     for (const Locus& locus : d.construction.loci)
@@ -95,7 +95,7 @@ void drawBetween(Drawing& d, const AngleName& name) {
     corner.id = "angle-" + d.idOfVector(name.part.vector) + "-" + d.idOfVector(name.part.other);
     corner.title = "Angle between the tails, " + shownAngleFromRadians(radians, d.sketch);
     corner.name = &name;
-    corner.isDue = d.shows(stages::interior);
+    corner.isDue = d.shows(Stage::interior);
     addCorner(d, corner, d.raysInside(corner.start, corner.sweep, kRaysAt * d.factor));
 }
 

@@ -107,12 +107,12 @@ private:
     QPointF m_start;
 };
 
-struct Stage {
+struct Rig {
     SketchDocument document;
     Canvas canvas{document};
     bench::PlainSheet cached{true}, uncached{false};
 
-    Stage() {
+    Rig() {
         document.open(QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json"));
         canvas.setAnimated(false);
         for (QWidget* widget : std::array<QWidget*, 3>{&canvas, &cached, &uncached}) {
@@ -135,10 +135,10 @@ struct Times {
 };
 
 /// Frame by frame: the canvas first, then the plain sheets with what it has just drawn.
-Times measure(Stage& stage) {
+Times measure(Rig& rig) {
     Times times;
-    PaintCounter canvasPaints(stage.canvas), cachedPaints(stage.cached), uncachedPaints(stage.uncached);
-    Drag drag(stage.canvas, stage.document);
+    PaintCounter canvasPaints(rig.canvas), cachedPaints(rig.cached), uncachedPaints(rig.uncached);
+    Drag drag(rig.canvas, rig.document);
     Sketch before;
     const Theme& theme = themeOf(ThemeName::paper);
     for (int frame = 0; frame < kFrames + kWarmUp; ++frame) {
@@ -148,20 +148,20 @@ Times measure(Stage& stage) {
         });
         insist(canvasPaints.lastRegion().boundingRect().contains(QRect(QPoint(0, 0), kSize)),
                "the canvas painted less than all of itself");
-        insist(stage.document.sketch() != before, "the drag did not change the sketch");
-        before = stage.document.sketch();
-        const DisplayList& list = stage.canvas.figure().list;
-        const double scale = stage.canvas.pixelsPerPoint();
+        insist(rig.document.sketch() != before, "the drag did not change the sketch");
+        before = rig.document.sketch();
+        const DisplayList& list = rig.canvas.figure().list;
+        const double scale = rig.canvas.pixelsPerPoint();
         const auto background = bench::strokesOf(list, theme, scale, true);
         const auto foreground = bench::strokesOf(list, theme, scale, false);
-        stage.cached.take(background, foreground, theme.sheet);
+        rig.cached.take(background, foreground, theme.sheet);
         const Frame cached = timed([&] {
-            stage.cached.update();
+            rig.cached.update();
             cachedPaints.waitForOne();
         });
-        stage.uncached.take(background, foreground, theme.sheet);
+        rig.uncached.take(background, foreground, theme.sheet);
         const Frame uncached = timed([&] {
-            stage.uncached.update();
+            rig.uncached.update();
             uncachedPaints.waitForOne();
         });
         if (frame < kWarmUp)
@@ -215,12 +215,12 @@ int main(int argc, char** argv) {
     QApplication application(argc, argv);
     Times times;
     {
-        Stage stage;
-        stage.canvas.show();
-        stage.cached.show();
-        stage.uncached.show();
+        Rig rig;
+        rig.canvas.show();
+        rig.cached.show();
+        rig.uncached.show();
         QCoreApplication::processEvents();
-        times = measure(stage);
+        times = measure(rig);
     }
     std::printf("A frame of a drag at 1600 x 1000, %d frames interleaved (goal: at most 1.5)\n", kFrames);
     std::printf("%-48s %10s %10s %15s %15s\n", "", "wall", "processor", "to floor", "to pixmap floor");

@@ -175,15 +175,15 @@ TEST_F(CanvasHold, AfterScrollingADragStillComesBackToItsStart) {
 TEST_F(CanvasHold, OnlyADragThatDrawsToThePointerAsksForMoreSheet) {
     Scene scene(document);
     scene.resize(QSizeF(960, 660), 1);
-    const Stage stage{scene, true, [](const QString&) {}};
+    const GestureContext context{scene, true, [](const QString&) {}};
     const std::vector<DrawnVector> drawn = drawnVectors(scene);
     const DrawnVector& p = drawn.at(0);
     const QPointF tip = scene.sheet().toPixels(p.tip), away(60, -60);
-    BodyGesture body(stage, p, tip / 2);
+    BodyGesture body(context, p, tip / 2);
     body.move({tip / 2 + away, {}});
     EXPECT_FALSE(body.reaches({}));
     body.cancel();
-    TipGesture held(stage, p, tip);
+    TipGesture held(context, p, tip);
     EXPECT_FALSE(held.reaches({})) << "a press is no drag yet";
     held.move({tip + away, {}});
     EXPECT_TRUE(held.reaches({}));

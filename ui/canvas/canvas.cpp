@@ -18,7 +18,7 @@ constexpr double kZoomStep = 1.25;
 Canvas::Private::Private(Canvas& canvas, SketchDocument& document)
     : q(canvas), scene(document), nudges(document), editor(&canvas) {}
 
-Stage Canvas::Private::stage() {
+GestureContext Canvas::Private::context() {
     return {scene, snapping, [this](const QString& text) { say(text); }};
 }
 

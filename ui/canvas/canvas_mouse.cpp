@@ -26,22 +26,22 @@ double wheelFactor(const QWheelEvent& event) {
 std::unique_ptr<Gesture> Canvas::Private::gestureFor(const Hit& hit, QPointF at) {
     switch (hit.kind) {
     case Hit::Kind::commonPoint:
-        return std::make_unique<NewGesture>(stage(), at);
+        return std::make_unique<NewGesture>(context(), at);
     case Hit::Kind::tip:
         if (tipCanMove(scene.sketch(), hit.vector)) {
-            return std::make_unique<TipGesture>(stage(), hit.drawn, at);
+            return std::make_unique<TipGesture>(context(), hit.drawn, at);
         }
-        return std::make_unique<ExplainGesture>(stage(), hit.vector, at);
+        return std::make_unique<ExplainGesture>(context(), hit.vector, at);
     case Hit::Kind::body:
         if (bodyCanTurn(scene.sketch(), hit.vector)) {
-            return std::make_unique<BodyGesture>(stage(), hit.drawn, at);
+            return std::make_unique<BodyGesture>(context(), hit.drawn, at);
         }
-        return std::make_unique<ExplainGesture>(stage(), hit.vector, at);
+        return std::make_unique<ExplainGesture>(context(), hit.vector, at);
     case Hit::Kind::otherAnswer:
-        return std::make_unique<ChooseGesture>(stage(), at);
+        return std::make_unique<ChooseGesture>(context(), at);
     case Hit::Kind::label:
         if (labelCanMove(hit)) {
-            return std::make_unique<LabelGesture>(stage(), hit, at);
+            return std::make_unique<LabelGesture>(context(), hit, at);
         }
         break;
     case Hit::Kind::cell:
@@ -212,7 +212,7 @@ void Canvas::mousePressEvent(QMouseEvent* event) {
     const bool pans =
         event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && d->spaceHeld);
     if (pans) {
-        return d->begin(std::make_unique<PanGesture>(d->stage(), d->pointer));
+        return d->begin(std::make_unique<PanGesture>(d->context(), d->pointer));
     }
     if (event->button() == Qt::LeftButton) {
         const Hit hit = hitTest(d->scene, d->pointer);

@@ -25,7 +25,7 @@ class Canvas::Private {
 public:
     Private(Canvas& canvas, SketchDocument& document);
 
-    Stage stage();
+    GestureContext context();
     void say(const QString& text);
     void refresh(); ///< something that is composed changed
     void documentChanged();

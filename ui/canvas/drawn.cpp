@@ -44,7 +44,7 @@ std::vector<DrawnVector> drawnVectors(const Scene& scene) {
             drawn.push_back({vector, view.toSketch(ends.tail), view.toSketch(ends.tip), false});
         }
     }
-    if (drawing.showsOther(stages::found)) {
+    if (drawing.showsOther(Stage::found)) {
         addGhosts(drawn, result);
     }
     return drawn;

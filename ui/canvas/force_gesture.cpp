@@ -32,26 +32,26 @@ Polar startOf(const Sketch& sketch, const DrawnVector& drawn) {
 
 } // namespace
 
-ForceGesture::ForceGesture(Stage stage, int vector, QPointF press)
-    : m_stage(std::move(stage)), m_vector(vector), m_press(press), m_before(m_stage.scene.sketch()),
-      m_snapping(m_stage.snapping) {
-    const SheetView& sheet = m_stage.scene.sheet();
+ForceGesture::ForceGesture(GestureContext context, int vector, QPointF press)
+    : m_context(std::move(context)), m_vector(vector), m_press(press), m_before(m_context.scene.sketch()),
+      m_snapping(m_context.snapping) {
+    const SheetView& sheet = m_context.scene.sheet();
     m_pressed = sheet.toSketch(press);
     m_field = {sheet.pixelsPerUnit(), divisionOf(sheet.view()), snapLines(m_before, vector), m_snapping};
 }
 
 QPointF ForceGesture::press() const {
-    return m_stage.scene.sheet().toPixels(m_pressed);
+    return m_context.scene.sheet().toPixels(m_pressed);
 }
 
 bool ForceGesture::begins(const Pointer& pointer) {
-    const SheetView& sheet = m_stage.scene.sheet(); // at the sheet's edge the scale may have stepped out
+    const SheetView& sheet = m_context.scene.sheet(); // at the sheet's edge the scale may have stepped out
     m_field.pixelsPerUnit = sheet.pixelsPerUnit();
     m_field.division = divisionOf(sheet.view());
     m_field.on = m_snapping && !pointer.keys.testFlag(Qt::AltModifier);
     if (!m_moved && QLineF(m_press, pointer.at).length() >= kDragStart) {
         m_moved = true;
-        m_stage.say(help());
+        m_context.say(help());
     }
     return m_moved;
 }
@@ -70,28 +70,28 @@ bool ForceGesture::isNothing(const Eigen::Vector2d& v) const {
 }
 
 void ForceGesture::apply(const Sketch& after, const Catch& caught, const QString& text) {
-    if (const auto fault = m_stage.scene.document().preview(after, text)) {
-        m_stage.say(QString::fromStdString(fault->message));
+    if (const auto fault = m_context.scene.document().preview(after, text)) {
+        m_context.say(QString::fromStdString(fault->message));
         return;
     }
     readBack(caught);
 }
 
 void ForceGesture::applyNothing(const QString& text) {
-    m_stage.scene.document().preview(m_before, QString());
+    m_context.scene.document().preview(m_before, QString());
     readBack({});
     m_feedback.readout = text;
 }
 
 void ForceGesture::readBack(const Catch& caught) {
-    const Sketch& sketch = m_stage.scene.sketch();
+    const Sketch& sketch = m_context.scene.sketch();
     m_feedback.caught = caught;
     m_feedback.name.clear();
     if (const Force* force = forceAt(sketch, m_vector)) {
         m_feedback.name = words::name(*force);
         m_feedback.readout = words::given(*force, sketch);
     }
-    const std::vector<DrawnVector> drawn = drawnVectors(m_stage.scene);
+    const std::vector<DrawnVector> drawn = drawnVectors(m_context.scene);
     if (const DrawnVector* mine = drawnOf(drawn, m_vector)) {
         m_feedback.tail = mine->tail;
         m_feedback.tip = mine->tip;
@@ -99,23 +99,23 @@ void ForceGesture::readBack(const Catch& caught) {
 }
 
 void ForceGesture::finish() {
-    m_stage.scene.document().commit();
+    m_context.scene.document().commit();
 }
 
 void ForceGesture::cancel() {
-    m_stage.scene.document().cancel();
+    m_context.scene.document().cancel();
 }
 
-TipGesture::TipGesture(Stage stage, const DrawnVector& drawn, QPointF press)
-    : ForceGesture(std::move(stage), drawn.vector, press), m_drawn(drawn),
-      m_grip(press - this->stage().scene.sheet().toPixels(drawn.tip)), m_start(startOf(before(), drawn)) {}
+TipGesture::TipGesture(GestureContext context, const DrawnVector& drawn, QPointF press)
+    : ForceGesture(std::move(context), drawn.vector, press), m_drawn(drawn),
+      m_grip(press - this->context().scene.sheet().toPixels(drawn.tip)), m_start(startOf(before(), drawn)) {}
 
 void TipGesture::move(const Pointer& pointer) {
     if (!begins(pointer)) {
         return;
     }
     const Force& was = *forceAt(before(), vector());
-    const Eigen::Vector2d v = stage().scene.sheet().toSketch(pointer.at - m_grip) - m_drawn.tail;
+    const Eigen::Vector2d v = context().scene.sheet().toSketch(pointer.at - m_grip) - m_drawn.tail;
     if (isHome(pointer)) {
         return applyNothing(words::tr("as it was"));
     }
@@ -156,16 +156,16 @@ Polar TipGesture::held(const Eigen::Vector2d& v, bool direction, bool magnitude)
     return to;
 }
 
-BodyGesture::BodyGesture(Stage stage, const DrawnVector& drawn, QPointF press)
-    : ForceGesture(std::move(stage), drawn.vector, press), m_drawn(drawn), m_start(startOf(before(), drawn)) {
-}
+BodyGesture::BodyGesture(GestureContext context, const DrawnVector& drawn, QPointF press)
+    : ForceGesture(std::move(context), drawn.vector, press), m_drawn(drawn),
+      m_start(startOf(before(), drawn)) {}
 
 QString BodyGesture::help() const {
     return words::tr("S switches snapping, Esc takes the drag back.");
 }
 
 void BodyGesture::move(const Pointer& pointer) {
-    const SheetView& sheet = stage().scene.sheet();
+    const SheetView& sheet = context().scene.sheet();
     const Eigen::Vector2d from = sheet.toSketch(press()) - m_drawn.tail;
     const Eigen::Vector2d to = sheet.toSketch(pointer.at) - m_drawn.tail;
     if (!begins(pointer) || isNothing(to)) {
@@ -184,14 +184,14 @@ void BodyGesture::move(const Pointer& pointer) {
     apply(after, snapped.caught, words::tr("Turn %1").arg(words::name(was)));
 }
 
-NewGesture::NewGesture(Stage stage, QPointF press)
-    : ForceGesture(stage, static_cast<int>(stage.scene.sketch().forces.size()), press) {}
+NewGesture::NewGesture(GestureContext context, QPointF press)
+    : ForceGesture(context, static_cast<int>(context.scene.sketch().forces.size()), press) {}
 
 void NewGesture::move(const Pointer& pointer) {
     if (!begins(pointer)) {
         return;
     }
-    const Eigen::Vector2d v = stage().scene.sheet().toSketch(pointer.at);
+    const Eigen::Vector2d v = context().scene.sheet().toSketch(pointer.at);
     const Snapped to = snap(polarOf(v, before()), field(), before());
     if (isNothing(v) || !(to.polar.magnitude > 0)) {
         return applyNothing(words::tr("no length: nothing is drawn"));
@@ -201,7 +201,7 @@ void NewGesture::move(const Pointer& pointer) {
 }
 
 int NewGesture::made() const {
-    return moved() && stage().scene.sketch().forces.size() > before().forces.size() ? vector() : kNoVector;
+    return moved() && context().scene.sketch().forces.size() > before().forces.size() ? vector() : kNoVector;
 }
 
 } // namespace tailpoint

@@ -18,9 +18,9 @@ public:
     Qt::CursorShape cursor() const override { return Qt::ClosedHandCursor; }
 
 protected:
-    ForceGesture(Stage stage, int vector, QPointF press);
+    ForceGesture(GestureContext context, int vector, QPointF press);
     const Sketch& before() const { return m_before; }
-    const Stage& stage() const { return m_stage; }
+    const GestureContext& context() const { return m_context; }
     QPointF press() const; ///< the sheet may have moved since
     const SnapField& field() const { return m_field; }
     /// True once the press has become a drag. Alt turns snapping off for this move.
@@ -37,7 +37,7 @@ protected:
 private:
     void readBack(const Catch& caught);
 
-    Stage m_stage;
+    GestureContext m_context;
     int m_vector;
     QPointF m_press;
     Eigen::Vector2d m_pressed; ///< the same place in the sketch
@@ -51,7 +51,7 @@ private:
 /// Magnitude and direction; Shift holds the direction, Ctrl the magnitude; what is to be found is held too.
 class TipGesture : public ForceGesture {
 public:
-    TipGesture(Stage stage, const DrawnVector& drawn, QPointF press);
+    TipGesture(GestureContext context, const DrawnVector& drawn, QPointF press);
     void move(const Pointer& pointer) override;
     bool reaches(Qt::KeyboardModifiers keys) const override;
 
@@ -65,7 +65,7 @@ private:
 /// Direction alone.
 class BodyGesture : public ForceGesture {
 public:
-    BodyGesture(Stage stage, const DrawnVector& drawn, QPointF press);
+    BodyGesture(GestureContext context, const DrawnVector& drawn, QPointF press);
     void move(const Pointer& pointer) override;
 
 private:
@@ -77,7 +77,7 @@ private:
 /// A new force from the common point.
 class NewGesture : public ForceGesture {
 public:
-    NewGesture(Stage stage, QPointF press);
+    NewGesture(GestureContext context, QPointF press);
     void move(const Pointer& pointer) override;
     bool reaches(Qt::KeyboardModifiers) const override { return moved(); }
     /// The new force's index, kNoVector where nothing was drawn.

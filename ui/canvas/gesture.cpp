@@ -8,14 +8,14 @@
 namespace tailpoint {
 
 void PanGesture::move(const Pointer& pointer) {
-    m_stage.scene.panBy(pointer.at - m_last);
+    m_context.scene.panBy(pointer.at - m_last);
     m_last = pointer.at;
 }
 
 void ExplainGesture::move(const Pointer& pointer) {
     if (!m_said && QLineF(m_press, pointer.at).length() >= kDragStart) {
         m_said = true;
-        m_stage.say(whyNotDragged(m_stage.scene.sketch(), m_vector));
+        m_context.say(whyNotDragged(m_context.scene.sketch(), m_vector));
     }
 }
 
@@ -29,7 +29,7 @@ void ChooseGesture::move(const Pointer& pointer) {
 
 void ChooseGesture::finish() {
     if (!m_moved) {
-        takeOtherAnswer(m_stage.scene.document());
+        takeOtherAnswer(m_context.scene.document());
     }
 }
 

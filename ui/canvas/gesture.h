@@ -17,7 +17,7 @@ struct Pointer {
 };
 
 /// What a gesture works on.
-struct Stage {
+struct GestureContext {
     Scene& scene;
     bool snapping = true;
     std::function<void(const QString&)> say; ///< the hint line
@@ -51,26 +51,26 @@ public:
 /// Moves the sheet under the pointer.
 class PanGesture : public Gesture {
 public:
-    PanGesture(Stage stage, QPointF press) : m_stage(std::move(stage)), m_last(press) {}
+    PanGesture(GestureContext context, QPointF press) : m_context(std::move(context)), m_last(press) {}
     void move(const Pointer& pointer) override;
     Qt::CursorShape cursor() const override { return Qt::ClosedHandCursor; }
 
 private:
-    Stage m_stage;
+    GestureContext m_context;
     QPointF m_last;
 };
 
 /// A drag of something that follows from the rest: nothing moves, the hint line says why.
 class ExplainGesture : public Gesture {
 public:
-    ExplainGesture(Stage stage, int vector, QPointF press)
-        : m_stage(std::move(stage)), m_vector(vector), m_press(press) {}
+    ExplainGesture(GestureContext context, int vector, QPointF press)
+        : m_context(std::move(context)), m_vector(vector), m_press(press) {}
     void move(const Pointer& pointer) override;
     Qt::CursorShape cursor() const override;
     int vector() const override { return m_vector; }
 
 private:
-    Stage m_stage;
+    GestureContext m_context;
     int m_vector;
     QPointF m_press;
     bool m_said = false;
@@ -79,13 +79,13 @@ private:
 /// A click on the other answer; a drag that begins there does nothing.
 class ChooseGesture : public Gesture {
 public:
-    ChooseGesture(Stage stage, QPointF press) : m_stage(std::move(stage)), m_press(press) {}
+    ChooseGesture(GestureContext context, QPointF press) : m_context(std::move(context)), m_press(press) {}
     void move(const Pointer& pointer) override;
     void finish() override;
     Qt::CursorShape cursor() const override { return Qt::PointingHandCursor; }
 
 private:
-    Stage m_stage;
+    GestureContext m_context;
     QPointF m_press;
     bool m_moved = false;
 };

@@ -52,33 +52,33 @@ Sketch withPin(const Sketch& sketch, int vector, bool ofDirection, LabelPin pin)
     return after;
 }
 
-LabelGesture::LabelGesture(Stage stage, const Hit& label, QPointF press)
-    : m_stage(std::move(stage)), m_vector(label.vector), m_ofDirection(label.cell == Cell::direction),
-      m_press(press), m_before(m_stage.scene.sketch()),
-      m_start(pinAsItStands(m_stage.scene, m_vector, m_ofDirection)) {}
+LabelGesture::LabelGesture(GestureContext context, const Hit& label, QPointF press)
+    : m_context(std::move(context)), m_vector(label.vector), m_ofDirection(label.cell == Cell::direction),
+      m_press(press), m_before(m_context.scene.sketch()),
+      m_start(pinAsItStands(m_context.scene, m_vector, m_ofDirection)) {}
 
 void LabelGesture::move(const Pointer& pointer) {
     if (!m_start || (!m_moved && QLineF(m_press, pointer.at).length() < kDragStart))
         return;
     m_moved = true;
-    const double points = m_stage.scene.sheet().pixelsPerPoint() * m_stage.scene.options().style.factor;
+    const double points = m_context.scene.sheet().pixelsPerPoint() * m_context.scene.options().style.factor;
     const QPointF by = (pointer.at - m_press) / points;
     const Sketch after =
         withPin(m_before, m_vector, m_ofDirection, {m_start->right + by.x(), m_start->up - by.y()});
     const QString step =
         words::tr("Put the label of %1 elsewhere").arg(words::name(*forceAt(m_before, m_vector)));
-    if (const auto fault = m_stage.scene.document().preview(after, step))
-        m_stage.say(QString::fromStdString(fault->message));
+    if (const auto fault = m_context.scene.document().preview(after, step))
+        m_context.say(QString::fromStdString(fault->message));
     else
-        m_stage.say(words::tr("The label stays where you put it; the arrow's menu frees it again."));
+        m_context.say(words::tr("The label stays where you put it; the arrow's menu frees it again."));
 }
 
 void LabelGesture::finish() {
-    m_stage.scene.document().commit();
+    m_context.scene.document().commit();
 }
 
 void LabelGesture::cancel() {
-    m_stage.scene.document().cancel();
+    m_context.scene.document().cancel();
 }
 
 Qt::CursorShape LabelGesture::cursor() const {

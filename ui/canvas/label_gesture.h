@@ -9,7 +9,7 @@ namespace tailpoint {
 /// One undo step, taken back by cancel(). A press that doesn't move is a click and changes nothing.
 class LabelGesture : public Gesture {
 public:
-    LabelGesture(Stage stage, const Hit& label, QPointF press);
+    LabelGesture(GestureContext context, const Hit& label, QPointF press);
     void move(const Pointer& pointer) override;
     void finish() override;
     void cancel() override;
@@ -18,7 +18,7 @@ public:
     int vector() const override { return m_vector; }
 
 private:
-    Stage m_stage;
+    GestureContext m_context;
     int m_vector;
     bool m_ofDirection;
     QPointF m_press;

@@ -37,7 +37,7 @@ View scaledAbout(const View& view, double scale) {
 
 /// The symbols that the worked solution has given to angles by this stage. Three angles round one point would
 /// want the room of those from the axis.
-std::vector<AngleName> namesBy(int stage, const Result& result, std::size_t solution) {
+std::vector<AngleName> namesBy(Stage stage, const Result& result, std::size_t solution) {
     if (solution >= result.solved.solutions.size())
         return {};
     const Construction construction = result.constructionOf(solution);
@@ -47,20 +47,19 @@ std::vector<AngleName> namesBy(int stage, const Result& result, std::size_t solu
     for (const Step& step : worked->steps)
         for (const AngleName& name : step.angles) {
             const bool between = name.part.kind == FigurePart::Kind::tails && !construction.parallelogram;
-            if (static_cast<int>(step.stage) <= stage && step.key != others && !between)
+            if (step.stage <= stage && step.key != others && !between)
                 names.push_back(name);
         }
     return names;
 }
 
-FigureOptions optionsFor(const FigureJob& job, int stage) {
+FigureOptions optionsFor(const FigureJob& job, Stage stage) {
     FigureOptions options = job.options;
     options.highlighted = kNoVector;
-    if (stage >= 0)
-        options.stage = stage;
+    options.stage = stage;
     options.note = options.note && !carriesNoSketch(job); // it names the answer
     if (job.givenOnly)
-        options.stage = options.stage < 0 ? stages::directions : std::min(options.stage, +stages::directions);
+        options.stage = std::min(options.stage, Stage::directions);
     return options;
 }
 
@@ -109,6 +108,15 @@ QByteArray bytesOf(const Result& result, const FigureJob& job, const DisplayList
     }
     const PageRoom room = roomOf(job);
     return toPdf({list}, theme, room.pageWidth, room.pageHeight, {room.left, room.top});
+}
+
+std::vector<Stage> stagesOf(const FigureJob& job) {
+    if (!job.allStages)
+        return {job.options.stage};
+    std::vector<Stage> stages;
+    for (int stage = 0; stage < kFigureStages; ++stage)
+        stages.push_back(static_cast<Stage>(stage));
+    return stages;
 }
 
 /// One a file: a form that has pages has one file.
@@ -182,9 +190,9 @@ std::variant<std::vector<DisplayList>, FigureFault> figuresOf(const Result& resu
         return *fault;
     const QtTextMeasure measure;
     std::vector<DisplayList> lists;
-    for (int stage = job.allStages ? 0 : -1; stage < (job.allStages ? kFigureStages : 0); ++stage) {
+    for (const Stage stage : stagesOf(job)) {
         FigureOptions options = optionsFor(job, stage);
-        const bool isOnTheWay = options.stage >= 0 && options.stage < stages::all;
+        const bool isOnTheWay = options.stage < Stage::all;
         if (isOnTheWay && !carriesNoSketch(job))
             options.names = namesBy(options.stage, result, options.solution);
         DisplayList list =

@@ -45,7 +45,7 @@ bool carriesNoSketch(const FigureJob& job);
 bool losesSketch(const FigureJob& job);
 
 /// The figure of one stage; with `allStages` there are kFigureStages of them.
-inline constexpr int kFigureStages = stages::all + 1;
+inline constexpr int kFigureStages = static_cast<int>(Stage::all) + 1;
 
 /// Why it can't be drawn, with the mend: at that scale the figure is larger than the paper.
 using FigureFault = QString;

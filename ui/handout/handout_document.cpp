@@ -18,7 +18,7 @@ FigureOptions optionsOf(const Result& result, const HandoutChoice& choice) {
     options.parallelMarks = choice.parallelMarks;
     options.solution = result.chosen;
     if (!choice.solution)
-        options.stage = stages::directions;
+        options.stage = Stage::directions;
     return options;
 }
 

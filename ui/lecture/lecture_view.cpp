@@ -75,7 +75,7 @@ FigureOptions LectureView::figureNow() const {
     options.style = m_figure.style;
     options.values = !m_hushed;
     if (m_other)
-        options.otherStage = -1;
+        options.otherStage = Stage::all;
     return options;
 }
 

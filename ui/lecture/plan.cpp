@@ -65,16 +65,16 @@ bool staysInTriangle(const Step& step) {
 
 /// A result stands on the sheet no sooner than it is read out: before, the figure shows the construction that
 /// leads to it.
-int stageBefore(int after, int previous) {
+Stage stageBefore(Stage after, Stage previous) {
     switch (after) {
-    case stages::interior:
-        return stages::construction;
-    case stages::magnitudes:
-        return std::max(previous, stages::found);
-    case stages::directions:
-    case stages::between:
-    case stages::triangle:
-    case stages::all:
+    case Stage::interior:
+        return Stage::construction;
+    case Stage::magnitudes:
+        return std::max(previous, Stage::found);
+    case Stage::directions:
+    case Stage::between:
+    case Stage::triangle:
+    case Stage::all:
         return previous;
     default:
         return after;
@@ -98,10 +98,10 @@ public:
         m_figure.note = false; // it tells the answer, or why there is none; the last steps say it in words
     }
 
-    void add(const Step& step, std::size_t solution, int otherStage = -1) {
+    void add(const Step& step, std::size_t solution, Stage otherStage = Stage::all) {
         Stop stop{step, solution, beatsOf(step), 0, m_figure, m_figure, {}};
         stop.resultBeat = resultBeatOf(stop);
-        stop.after.stage = static_cast<int>(step.stage);
+        stop.after.stage = step.stage;
         stop.after.otherStage = otherStage;
         m_pair = step.pair > 0 ? step.pair : m_pair;
         stop.after.pair = m_pair; // the last of them stays, under the answer
@@ -126,7 +126,7 @@ public:
         stop.after.interior = !isAnswer(step) && (!m_triangle || !isReferral(step) || isReferralOfSum(step));
         stop.before = stop.after;
         if (solution != m_solution)
-            m_previous = std::min(m_previous, stages::found); // of this answer nothing has been worked out
+            m_previous = std::min(m_previous, Stage::found); // of this answer nothing has been worked out
         m_solution = solution;
         stop.before.stage = std::min(stop.after.stage, stageBefore(stop.after.stage, m_previous));
         m_previous = stop.after.stage;
@@ -141,7 +141,7 @@ private:
     /// What a later step doesn't show yet is not shown before it: known forces that are added up on the way
     /// have a magnitude and a direction of their own, and a step for each.
     void keepGrowing() {
-        int least = stages::all;
+        Stage least = Stage::all;
         for (auto stop = m_stops.rbegin(); stop != m_stops.rend(); ++stop) {
             least = std::min(least, stop->after.stage);
             stop->after.stage = least;
@@ -175,7 +175,7 @@ private:
     const Result& m_result;
     FigureOptions m_figure;
     std::vector<Stop> m_stops;
-    int m_previous = stages::given;
+    Stage m_previous = Stage::given;
     std::size_t m_solution;
     std::vector<AngleName> m_names; ///< so far
     bool m_triangle = false;        ///< it has stood alone
@@ -193,10 +193,10 @@ bool refersDirections(const Worked& worked) {
 
 /// The other of two answers is on the sheet where both are spoken of: where the line meets the circle twice,
 /// and at the end.
-int otherStageFor(const Step& step, Family family) {
+Stage otherStageFor(const Step& step, Family family) {
     const bool both =
         step.key == StepKey::end || (step.key == StepKey::sines && family == Family::magnitudeAndDirection);
-    return both ? -1 : stages::given;
+    return both ? Stage::all : Stage::given;
 }
 
 void addTitle(Step& step, std::size_t solution) {
@@ -244,7 +244,7 @@ std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, cons
         const std::size_t solution = !both ? result.chosen : step.key == StepKey::second ? 1 : 0;
         if (both && (step.key == StepKey::answer || step.key == StepKey::check))
             addTitle(step, 0);
-        plan.add(step, solution, both ? otherStageFor(step, result.solved.family) : -1);
+        plan.add(step, solution, both ? otherStageFor(step, result.solved.family) : Stage::all);
     }
     if (both) {
         const auto second = result.worked(options, 1);

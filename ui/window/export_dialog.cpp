@@ -33,6 +33,10 @@ QComboBox* comboOf(const char* name, const QList<QPair<QString, QVariant>>& item
     return box;
 }
 
+int at(Stage stage) {
+    return static_cast<int>(stage);
+}
+
 QCheckBox* checkOf(const char* name, const QString& title) {
     auto* box = new QCheckBox(title);
     box->setObjectName(QLatin1String(name));
@@ -59,14 +63,14 @@ ExportDialog::ExportDialog(const Parts& parts)
                                       {tr("High contrast"), int(ThemeName::contrast)}})),
       m_stage(comboOf("exportStage", {{tr("The whole figure"), -1},
                                       {tr("All stages, one page or file each"), -2},
-                                      {tr("Given forces"), stages::given},
-                                      {tr("… with their directions"), stages::directions},
-                                      {tr("… with the angle between the tails"), stages::between},
-                                      {tr("… with the construction"), stages::construction},
-                                      {tr("… with its angles"), stages::interior},
-                                      {tr("… with what is found, named"), stages::found},
-                                      {tr("… with its magnitudes"), stages::magnitudes},
-                                      {tr("… with the triangle's angles"), stages::triangle}})),
+                                      {tr("Given forces"), at(Stage::given)},
+                                      {tr("… with their directions"), at(Stage::directions)},
+                                      {tr("… with the angle between the tails"), at(Stage::between)},
+                                      {tr("… with the construction"), at(Stage::construction)},
+                                      {tr("… with its angles"), at(Stage::interior)},
+                                      {tr("… with what is found, named"), at(Stage::found)},
+                                      {tr("… with its magnitudes"), at(Stage::magnitudes)},
+                                      {tr("… with the triangle's angles"), at(Stage::triangle)}})),
       m_trueScale(checkOf("exportTrueScale", tr("&True scale: 1 cm ="))),
       m_values(checkOf("exportValues", tr("&Values"))), m_names(checkOf("exportNames", tr("&Names"))),
       m_given(checkOf("exportGiven", tr("&Given forces only"))),
@@ -260,7 +264,7 @@ FigureJob ExportDialog::job() const {
     job.givenOnly = m_given->isChecked();
     const int stage = m_stage->currentData().toInt();
     job.allStages = stage == -2;
-    job.options.stage = stage < 0 ? -1 : stage;
+    job.options.stage = stage < 0 ? Stage::all : static_cast<Stage>(stage);
     QString fault;
     job.unitsPerCm = unitsPerCm(fault);
     return job;

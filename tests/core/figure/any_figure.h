@@ -128,7 +128,7 @@ inline AnyFigure anyFigure(std::uint64_t seed, std::uint64_t number) {
     made.options.construction = kinds[dice.whole(3)];
     made.options.otherOrder = dice.toss();
     made.options.alone = dice.whole(6) == 0;
-    made.options.stage = dice.whole(4) == 0 ? static_cast<int>(dice.whole(9)) : -1;
+    made.options.stage = dice.whole(4) == 0 ? static_cast<Stage>(dice.whole(9)) : Stage::all;
     made.options.values = dice.whole(8) != 0;
     if (solve(made.sketch).solutions.size() > 1)
         made.options.solution = dice.whole(2);

@@ -14,7 +14,7 @@ Sketch raft() {
     return sketch({force("P", 340, 25), force("Q", 275, -40)});
 }
 
-Drawn atStage(const Sketch& given, int stage, ConstructionKind kind = ConstructionKind::parallelogram) {
+Drawn atStage(const Sketch& given, Stage stage, ConstructionKind kind = ConstructionKind::parallelogram) {
     FigureOptions options;
     options.stage = stage;
     options.construction = kind;
@@ -160,29 +160,29 @@ TEST(Figure, IdsAreUniqueXmlNamesWhateverTheForcesAreCalled) {
 }
 
 struct AtStage {
-    int stage;
+    Stage stage;
     std::set<std::string> there, missing;
 };
 
 TEST(Stages, ShowNothingOfALaterStage) {
     const AtStage table[] = {
-        {stages::given, {"force-P", "force-Q", "axis", "point", "titleblock"}, {"direction-force-P", "sum"}},
-        {stages::directions, {"direction-force-P", "direction-force-Q"}, {"angle-tails"}},
-        {stages::between, {"angle-tails"}, {"parallelogram"}},
-        {stages::construction, {"parallelogram"}, {"angle-1", "sum"}},
-        {stages::interior, {"angle-1", "angle-2", "angle-3"}, {"sum"}},
-        {stages::found, {"sum"}, {"direction-sum"}},
-        {stages::triangle, {"sum"}, {"direction-sum"}},
-        {stages::all, {"direction-sum"}, {}}};
+        {Stage::given, {"force-P", "force-Q", "axis", "point", "titleblock"}, {"direction-force-P", "sum"}},
+        {Stage::directions, {"direction-force-P", "direction-force-Q"}, {"angle-tails"}},
+        {Stage::between, {"angle-tails"}, {"parallelogram"}},
+        {Stage::construction, {"parallelogram"}, {"angle-1", "sum"}},
+        {Stage::interior, {"angle-1", "angle-2", "angle-3"}, {"sum"}},
+        {Stage::found, {"sum"}, {"direction-sum"}},
+        {Stage::triangle, {"sum"}, {"direction-sum"}},
+        {Stage::all, {"direction-sum"}, {}}};
     std::set<std::string> before;
     for (const AtStage& row : table) {
         const Figure figure = atStage(raft(), row.stage).figure;
         for (const std::string& id : row.there)
-            EXPECT_TRUE(groupOf(figure, id)) << id << " at stage " << row.stage;
+            EXPECT_TRUE(groupOf(figure, id)) << id << " at stage " << static_cast<int>(row.stage);
         for (const std::string& id : row.missing)
-            EXPECT_FALSE(groupOf(figure, id)) << id << " at stage " << row.stage;
+            EXPECT_FALSE(groupOf(figure, id)) << id << " at stage " << static_cast<int>(row.stage);
         for (const std::string& id : before)
-            EXPECT_TRUE(groupOf(figure, id)) << id << " is gone at stage " << row.stage;
+            EXPECT_TRUE(groupOf(figure, id)) << id << " is gone at stage " << static_cast<int>(row.stage);
         before.clear();
         for (const Group& group : figure.list.groups)
             before.insert(group.id);
@@ -190,26 +190,26 @@ TEST(Stages, ShowNothingOfALaterStage) {
 }
 
 TEST(Stages, NameTheSumBeforeItsMagnitudeIsKnown) {
-    EXPECT_EQ(textsOf(groupOf(atStage(raft(), stages::found).figure, "sum")), Strings{"R"});
-    EXPECT_EQ(textsOf(groupOf(atStage(raft(), stages::magnitudes).figure, "sum")), Strings{"R = 520 N"});
+    EXPECT_EQ(textsOf(groupOf(atStage(raft(), Stage::found).figure, "sum")), Strings{"R"});
+    EXPECT_EQ(textsOf(groupOf(atStage(raft(), Stage::magnitudes).figure, "sum")), Strings{"R = 520 N"});
 }
 
 TEST(Stages, ShowLociBeforeTheFoundVectors) {
     const Sketch given = sketch({force("A", kToFind, 50), force("B", kToFind, -15)}, force("R", 400, 20));
-    const Figure loci = atStage(given, stages::construction).figure;
+    const Figure loci = atStage(given, Stage::construction).figure;
     EXPECT_TRUE(groupOf(loci, "locus-force-A") && groupOf(loci, "locus-force-B") && groupOf(loci, "sum"));
     EXPECT_FALSE(groupOf(loci, "force-A") || groupOf(loci, "parallelogram") ||
                  groupOf(loci, "meeting-points"));
-    const Figure found = atStage(given, stages::found).figure;
+    const Figure found = atStage(given, Stage::found).figure;
     EXPECT_TRUE(groupOf(found, "force-A") && groupOf(found, "parallelogram") &&
                 groupOf(found, "meeting-points"));
 }
 
 TEST(Stages, KeepTheTrianglesOtherAnglesForLast) {
     const auto kind = ConstructionKind::triangle;
-    EXPECT_TRUE(groupOf(atStage(raft(), stages::interior, kind).figure, "opposite-R"));
-    EXPECT_FALSE(groupOf(atStage(raft(), stages::magnitudes, kind).figure, "opposite-Q"));
-    EXPECT_TRUE(groupOf(atStage(raft(), stages::triangle, kind).figure, "opposite-Q"));
+    EXPECT_TRUE(groupOf(atStage(raft(), Stage::interior, kind).figure, "opposite-R"));
+    EXPECT_FALSE(groupOf(atStage(raft(), Stage::magnitudes, kind).figure, "opposite-Q"));
+    EXPECT_TRUE(groupOf(atStage(raft(), Stage::triangle, kind).figure, "opposite-Q"));
 }
 
 TEST(Triangle, IsDrawnTipToTail) {
@@ -445,7 +445,7 @@ TEST(Figure, HasNoNumberThatIsNone) {
         FigureOptions options;
         options.construction = static_cast<ConstructionKind>(dice.whole(4));
         options.otherOrder = dice.toss();
-        options.stage = static_cast<int>(dice.whole(9)) - 1;
+        options.stage = static_cast<Stage>(dice.whole(9));
         const Drawn d = drawn(dice.toss() ? sketch(std::move(forces)) : balanced(std::move(forces)), options);
         for (const Group& group : d.figure.list.groups)
             for (const Item& item : group.items)

@@ -53,7 +53,7 @@ TEST(DirectionArcs, OfANarrowAngleGoesOutAndBackSteadily) {
 /// So that it is not taken for the value of one of the arcs within.
 TEST(DirectionArcs, HaveTheNamedAnglesValueBeyondItsArcWhereThatRunsOutsideThem) {
     FigureOptions options;
-    options.stage = stages::directions;
+    options.stage = Stage::directions;
     options.names = {{{FigurePart::Kind::tails, 0, 1}, "φ"}};
     const Drawn d = drawn(sketch({force("P", 340, 25), force("Q", 275, -40)}), options);
     const Group* tails = groupOf(d.figure, "angle-tails");

@@ -13,7 +13,7 @@ Sketch three() {
     return sketch({force("P", 30, 0), force("Q", 40, 90), force("S", 20, 200)});
 }
 
-Figure withPairs(const Sketch& given, int pair, int stage = -1,
+Figure withPairs(const Sketch& given, int pair, Stage stage = Stage::all,
                  ConstructionKind kind = ConstructionKind::parallelogram) {
     FigureOptions options;
     options.construction = kind;
@@ -56,9 +56,9 @@ TEST(PairsFigure, OneAloneHasItsAnglesAndBothItsSums) {
 }
 
 TEST(PairsFigure, WaitForTheirStageAndForTheKindThatWasAsked) {
-    EXPECT_EQ(groupOf(withPairs(three(), kAllPairs, stages::between), "pair-1"), nullptr);
-    EXPECT_NE(groupOf(withPairs(three(), kAllPairs, stages::construction), "pair-1"), nullptr);
-    const Figure polygon = withPairs(three(), kAllPairs, -1, ConstructionKind::polygon);
+    EXPECT_EQ(groupOf(withPairs(three(), kAllPairs, Stage::between), "pair-1"), nullptr);
+    EXPECT_NE(groupOf(withPairs(three(), kAllPairs, Stage::construction), "pair-1"), nullptr);
+    const Figure polygon = withPairs(three(), kAllPairs, Stage::all, ConstructionKind::polygon);
     EXPECT_EQ(groupOf(polygon, "pair-1"), nullptr);
     EXPECT_NE(groupOf(polygon, "polygon-Q"), nullptr);
     // no pairs (two in line): the polygon, as without the wish

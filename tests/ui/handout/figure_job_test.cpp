@@ -103,17 +103,17 @@ std::string textsOf(const DisplayList& list) {
 /// As the worked solution calls them by then: φ between the tails, γ at the tips.
 TEST(FigureJobs, AnglesOfAStageCarryTheSymbolsOfTheSolution) {
     FigureJob job;
-    const auto at = [&](int stage) {
+    const auto at = [&](Stage stage) {
         job.options.stage = stage;
         return textsOf(drawn(job).at(0));
     };
-    EXPECT_EQ(at(stages::directions).find("φ"), std::string::npos);
-    EXPECT_NE(at(stages::between).find("φ = 65.0°"), std::string::npos) << at(stages::between);
-    EXPECT_EQ(at(stages::between).find("γ"), std::string::npos);
-    EXPECT_NE(at(stages::interior).find("γ = 115.0°"), std::string::npos) << at(stages::interior);
-    EXPECT_EQ(at(-1).find("γ"), std::string::npos) << "the whole figure stands without the solution";
+    EXPECT_EQ(at(Stage::directions).find("φ"), std::string::npos);
+    EXPECT_NE(at(Stage::between).find("φ = 65.0°"), std::string::npos) << at(Stage::between);
+    EXPECT_EQ(at(Stage::between).find("γ"), std::string::npos);
+    EXPECT_NE(at(Stage::interior).find("γ = 115.0°"), std::string::npos) << at(Stage::interior);
+    EXPECT_EQ(at(Stage::all).find("γ"), std::string::npos) << "the whole figure stands without the solution";
     job.names = false;
-    EXPECT_EQ(at(stages::interior).find("γ"), std::string::npos) << "nor one that hides its names";
+    EXPECT_EQ(at(Stage::interior).find("γ"), std::string::npos) << "nor one that hides its names";
 }
 
 TEST(FigureJobs, AllStagesGrowAndEndWithTheWholeFigure) {

@@ -34,7 +34,7 @@ TEST(LecturePlan, BeginsWithTheBareGivenForcesAndEndsWithTheAnswer) {
             continue;
         EXPECT_EQ(testing::keyOf(stops.back().step), "end");
         EXPECT_EQ(stops.back().step.reasoning.size(), sample.result.solved.solutions.size());
-        EXPECT_EQ(stops.back().after.stage, stages::all);
+        EXPECT_EQ(stops.back().after.stage, Stage::all);
     }
 }
 
@@ -236,7 +236,7 @@ TEST(LecturePlan, WhyThereIsNoAnswerIsNotToldByTheFigure) {
 /// Nothing is drawn and taken back again: it would have been too early.
 TEST(LecturePlan, TheFigureOnlyGrows) {
     for (const Sample& sample : allSamples()) {
-        int stage = 0;
+        Stage stage = Stage::given;
         for (const Stop& stop : planOf(sample.result, {})) {
             EXPECT_LE(stage, stop.after.stage) << sample.name << ", " << stop.step.title;
             EXPECT_LE(stop.before.stage, stop.after.stage) << sample.name << ", " << stop.step.title;
