@@ -12,12 +12,12 @@ namespace tailpoint {
 class Autosave;
 
 /// Made after the first paint: looking for what a crash left must not delay the window.
-class Safekeeping : public QObject {
+class UnsavedWork : public QObject {
     Q_OBJECT
 public:
     /// `mayLoseChanges` asks about what is open before it is replaced.
-    Safekeeping(const Parts& parts, std::function<bool()> mayLoseChanges);
-    ~Safekeeping() override;
+    UnsavedWork(const Parts& parts, std::function<bool()> mayLoseChanges);
+    ~UnsavedWork() override;
 
 private:
     void offerNext();
