@@ -72,7 +72,7 @@ public:
     std::unique_ptr<UnsavedWork> unsavedWork; ///< after the first paint
     bool shown = false;
 
-    Parts parts() { return {window, document, *canvas, *panel, *notice, *hints, settings}; }
+    WindowParts parts() { return {window, document, *canvas, *panel, *notice, *hints, settings}; }
 };
 
 MainWindow::Private::Private(MainWindow& owner)

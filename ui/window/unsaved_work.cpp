@@ -46,7 +46,7 @@ QByteArray knownBytes(const Recovery& recovery) {
 
 } // namespace
 
-UnsavedWork::UnsavedWork(const Parts& parts, std::function<bool()> mayLoseChanges)
+UnsavedWork::UnsavedWork(const WindowParts& parts, std::function<bool()> mayLoseChanges)
     : m_parts(parts), m_mayLoseChanges(std::move(mayLoseChanges)),
       m_autosave(std::make_unique<Autosave>(parts.document)) {
     offerNext();
