@@ -1,9 +1,10 @@
 // sketch/: what is given, and nothing that was computed. Plain values: comparable, copyable, no ids, no
-// pointers.
+// pointers to be followed.
 #pragma once
 
 #include "core/quantity/angle.h"
 #include "core/quantity/units.h"
+#include "core/sketch/opaque.h"
 
 #include <optional>
 #include <string>
@@ -87,8 +88,8 @@ struct Force {
     std::string name; ///< 1..16 printable characters, unique in the sketch
     Magnitude magnitude;
     Direction direction;
-    bool lineOfActionOnly = false; ///< `"sense": "either"`: both senses admissible
-    std::string carried; ///< keys of the file this version doesn't know: canonical JSON object text, or empty
+    bool lineOfActionOnly = false;                     ///< `"sense": "either"`: both senses admissible
+    Opaque unknownKeys;                                ///< of the file, for who reads and writes it
     std::optional<LabelPin> label{}, directionLabel{}; ///< put there by hand; empty: found anew
     bool operator==(const Force&) const = default;
 };
@@ -116,7 +117,7 @@ struct Sketch {
     Force sum; ///< R: usually both to find; {magnitude 0, direction to find} is equilibrium
     std::optional<std::string> smallest; ///< name of the force (or the sum) asked to be smallest
     bool caution = false;                ///< lifting, anchoring or the like: the caution is asked for
-    std::string carried;                 ///< unknown top-level keys, as in Force
+    Opaque unknownKeys;                  ///< as in Force
     bool operator==(const Sketch&) const = default;
 };
 

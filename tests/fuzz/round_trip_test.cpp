@@ -1,6 +1,7 @@
 // read(write(s)) == s for seeded sketches of every form.
 #include "tests/fuzz/mutations.h"
 #include "ui/document/sketch_json.h"
+#include "ui/document/unknown_keys.h"
 
 #include <gtest/gtest.h>
 
@@ -21,9 +22,12 @@ constexpr std::array<const char*, 14> kNames{"P",      "Q",   "F1",   "bow line"
                                              "\u6CE2", "{}",  "null", "sixteen letters"};
 constexpr std::array<const char*, 6> kTitles{
     "", "Survey raft", "Line\u2014dash & \"quotes\"", "\\n is no break", "</metadata>", "\u6CE2\u6D6E"};
-/// As the reader keeps what it does not know: one line, a space after colon and comma.
-constexpr std::array<const char*, 4> kCarried{"", "", R"({"colour": "red"})",
-                                              R"({"a": [1, 2.5, null, {"b": true}], "z": ""})"};
+constexpr std::array<const char*, 4> kUnknownKeys{"{}", "{}", R"({"colour": "red"})",
+                                                  R"({"a": [1, 2.5, null, {"b": true}], "z": ""})"};
+
+Opaque unknownKeys(Dice& dice, KeyPlace place) {
+    return unknownKeysOf(std::get<JsonValue>(parseJson(dice.oneOf(kUnknownKeys))), place, {});
+}
 
 double someMagnitude(Dice& dice) {
     switch (dice.below(4)) {
@@ -81,7 +85,7 @@ Direction direction(Dice& dice) {
 }
 
 Force force(Dice& dice, const std::string& name) {
-    return {name, magnitude(dice), direction(dice), dice.oneIn(8), dice.oneOf(kCarried)};
+    return {name, magnitude(dice), direction(dice), dice.oneIn(8), unknownKeys(dice, KeyPlace::force)};
 }
 
 std::vector<Force> forces(Dice& dice, std::set<std::string>& names) {
@@ -116,7 +120,7 @@ Sketch sketchOf(std::uint64_t seed) {
     std::set<std::string> names;
     made.forces = forces(dice, names);
     made.sum = sum(dice, made.forces);
-    made.carried = dice.oneOf(kCarried);
+    made.unknownKeys = unknownKeys(dice, KeyPlace::sketch);
     return made;
 }
 

@@ -227,8 +227,8 @@ TEST(CanvasTypedEdits, TheAxisIsReadInManyWritings) {
                           Case{"−y", {270, Sense::ccw}}, Case{"35° cw", {35, Sense::cw}},
                           Case{"cw", {0, Sense::cw}}, Case{"from x, ccw", {0, Sense::ccw}}}) {
         const Outcome read = withTypedReference(raft(), QString::fromUtf8(c.text), Numbers::keep);
-        ASSERT_TRUE(std::holds_alternative<Taken>(read)) << c.text;
-        EXPECT_EQ(std::get<Taken>(read).sketch.reference, c.reference) << c.text;
+        ASSERT_TRUE(std::holds_alternative<Accepted>(read)) << c.text;
+        EXPECT_EQ(std::get<Accepted>(read).sketch.reference, c.reference) << c.text;
     }
 }
 

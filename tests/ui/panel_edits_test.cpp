@@ -9,13 +9,13 @@ namespace tailpoint::test {
 namespace {
 
 Sketch taken(const Outcome& outcome) {
-    const auto* accepted = std::get_if<Taken>(&outcome);
-    EXPECT_TRUE(accepted) << std::get<NotTaken>(outcome).message.toStdString();
+    const auto* accepted = std::get_if<Accepted>(&outcome);
+    EXPECT_TRUE(accepted) << std::get<Refused>(outcome).message.toStdString();
     return accepted ? accepted->sketch : emptySketch();
 }
 
 QString reason(const Outcome& outcome) {
-    const auto* refused = std::get_if<NotTaken>(&outcome);
+    const auto* refused = std::get_if<Refused>(&outcome);
     EXPECT_TRUE(refused);
     return refused ? refused->message : QString();
 }
@@ -34,14 +34,15 @@ TEST(TypedIntoACell, AMagnitudeTakesTheSheetsUnitAPointOrAComma) {
 
 TEST(TypedIntoACell, AConvertedMagnitudeIsEchoedAndAPlainOneIsNot) {
     const Outcome pounds = typedInto(raft(), 0, Entry::magnitude, QStringLiteral("75 lbf"));
-    EXPECT_EQ(std::get<Taken>(pounds).understood, QStringLiteral("75 lbf = 334 N"));
-    EXPECT_TRUE(
-        std::get<Taken>(typedInto(raft(), 0, Entry::magnitude, QStringLiteral("340"))).understood.isEmpty());
+    EXPECT_EQ(std::get<Accepted>(pounds).understood, QStringLiteral("75 lbf = 334 N"));
+    EXPECT_TRUE(std::get<Accepted>(typedInto(raft(), 0, Entry::magnitude, QStringLiteral("340")))
+                    .understood.isEmpty());
 }
 
 TEST(TypedIntoACell, AGroupedNumberIsEchoedInFullAndAPlainOneIsNot) {
     const auto said = [](const char* typed) {
-        return std::get<Taken>(typedInto(raft(), 0, Entry::magnitude, QString::fromUtf8(typed))).understood;
+        return std::get<Accepted>(typedInto(raft(), 0, Entry::magnitude, QString::fromUtf8(typed)))
+            .understood;
     };
     EXPECT_EQ(said("1,234,567"), QStringLiteral("1,234,567 = 1234567 N"));
     EXPECT_EQ(said("1.234,5"), QStringLiteral("1.234,5 = 1234.5 N"));
@@ -55,11 +56,11 @@ TEST(TypedIntoACell, ACommaThatMayPartThousandsIsRefusedWithBothReadings) {
     for (const Entry cell : {Entry::magnitude, Entry::direction}) {
         const Outcome outcome = typedInto(raft(), 0, cell, QStringLiteral("2,500"));
         EXPECT_EQ(reason(outcome), QStringLiteral("2,500 may be 2.500 or 2500: write one of these"));
-        EXPECT_EQ(std::get<NotTaken>(outcome).readings,
+        EXPECT_EQ(std::get<Refused>(outcome).readings,
                   (QStringList{QStringLiteral("2.500"), QStringLiteral("2500")}));
     }
     EXPECT_TRUE(
-        std::get<NotTaken>(typedInto(raft(), 0, Entry::magnitude, QStringLiteral("x"))).readings.isEmpty());
+        std::get<Refused>(typedInto(raft(), 0, Entry::magnitude, QStringLiteral("x"))).readings.isEmpty());
 }
 
 TEST(TypedIntoACell, AnAngleOfManyDigitsIsRefusedInAShortLine) {

@@ -89,16 +89,16 @@ bool Canvas::Private::nudge(int vector, Nudged what, const Sketch& after, const 
 }
 
 /// The scale is no part of the sketch: it is how closely one looks at it.
-std::optional<NotTaken> Canvas::Private::takeScale(const QString& text) {
+std::optional<Refused> Canvas::Private::takeScale(const QString& text) {
     const Sketch& sketch = scene.sketch();
     const Typed<TypedMagnitude> typed = parseMagnitude(text.trimmed().toStdString(), sketch.forceUnit);
     if (const auto* error = std::get_if<TypedError>(&typed)) {
-        return notTaken(*error);
+        return refusedFor(*error);
     }
     const double division = std::get<TypedMagnitude>(typed).value;
     const std::optional<double> scale = scaleOfDivision(division);
     if (!scale) {
-        return NotTaken{tr("A division is 1, 2 or 5 times a power of ten, such as 20 or 50.")};
+        return Refused{tr("A division is 1, 2 or 5 times a power of ten, such as 20 or 50.")};
     }
     const View& now = scene.sheet().view();
     scene.zoomAbout(scene.sheet().toPixels(now.origin), *scale / now.scale);
@@ -106,7 +106,7 @@ std::optional<NotTaken> Canvas::Private::takeScale(const QString& text) {
     return divisionOf(scene.sheet().view()) == division
                ? std::nullopt
                : std::optional(
-                     NotTaken{tr("The sheet can't be drawn at that scale; nearest to it is shown.")});
+                     Refused{tr("The sheet can't be drawn at that scale; nearest to it is shown.")});
 }
 
 void Canvas::Private::openScaleEditor() {
@@ -128,17 +128,17 @@ void Canvas::Private::openEditor(Cell cell, int vector) {
     const LabelField field =
         isForceCell(cell) ? forceField(sketch, cell, vector)
                           : titleBlockField(sketch, cell, keepsForces ? Numbers::convert : Numbers::keep);
-    const auto take = [this, field](const QString& text) -> std::optional<NotTaken> {
+    const auto take = [this, field](const QString& text) -> std::optional<Refused> {
         const Outcome outcome = field.typed(scene.sketch(), text);
-        if (const NotTaken* refused = std::get_if<NotTaken>(&outcome)) {
+        if (const Refused* refused = std::get_if<Refused>(&outcome)) {
             return *refused;
         }
-        const Taken& taken = std::get<Taken>(outcome);
-        if (const auto fault = scene.document().edit(taken.sketch, field.step)) {
-            return NotTaken{QString::fromStdString(fault->message)};
+        const Accepted& accepted = std::get<Accepted>(outcome);
+        if (const auto fault = scene.document().edit(accepted.sketch, field.step)) {
+            return Refused{QString::fromStdString(fault->message)};
         }
-        if (!taken.understood.isEmpty()) {
-            say(taken.understood);
+        if (!accepted.understood.isEmpty()) {
+            say(accepted.understood);
         }
         return std::nullopt;
     };

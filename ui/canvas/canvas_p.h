@@ -66,7 +66,7 @@ public:
     // canvas_edit.cpp
     void openEditor(Cell cell, int vector);
     void openScaleEditor();
-    std::optional<NotTaken> takeScale(const QString& text); ///< why not
+    std::optional<Refused> takeScale(const QString& text); ///< why not
     template <class Change>
     bool change(int vector, const QString& text, Nudged what, Change change);
     void toggle(int vector, Entry quantity); ///< given or to find

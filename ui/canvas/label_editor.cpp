@@ -87,7 +87,7 @@ void LabelEditor::widen() {
     }
 }
 
-void LabelEditor::complain(const NotTaken& why) {
+void LabelEditor::complain(const Refused& why) {
     m_complaint = why.message;
     m_readings = why.readings;
     m_note->setText(withReadings(why));
@@ -118,7 +118,7 @@ void LabelEditor::takeReading(qsizetype which) {
 
 bool LabelEditor::commit() {
     if (text() != m_first) {
-        if (const std::optional<NotTaken> why = m_take(text())) {
+        if (const std::optional<Refused> why = m_take(text())) {
             complain(*why);
             return false;
         }

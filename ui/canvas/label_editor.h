@@ -16,7 +16,7 @@ class LabelEditor : public QLineEdit {
     Q_OBJECT
 public:
     /// Tries to take the text; the answer says why not, and is empty when it was taken.
-    using Take = std::function<std::optional<NotTaken>(const QString&)>;
+    using Take = std::function<std::optional<Refused>(const QString&)>;
 
     /// Hidden until opened; lives in `sheet`.
     explicit LabelEditor(QWidget* sheet);
@@ -38,7 +38,7 @@ protected:
 private:
     bool commit();
     void close();
-    void complain(const NotTaken& why);
+    void complain(const Refused& why);
     void takeReading(qsizetype which);
     void place(const QRectF& over);
     void widen();

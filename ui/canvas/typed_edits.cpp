@@ -29,7 +29,7 @@ std::pair<QString, QString> splitAtDirection(const QString& text) {
 }
 
 /// Readings of a part of a text as readings of the whole.
-NotTaken amid(NotTaken refused, const QString& before, const QString& after) {
+Refused amid(Refused refused, const QString& before, const QString& after) {
     for (QString& reading : refused.readings) {
         reading = before + reading + after;
     }
@@ -54,12 +54,12 @@ std::optional<double> namedAxis(const QString& text) {
     return named >= 0 ? std::optional(90.0 * static_cast<double>(named)) : std::nullopt;
 }
 
-NotTaken noAxis() {
+Refused noAxis() {
     return {words::tr("Type an axis such as +x, -y or 35 (degrees), then ccw or cw.")};
 }
 
 /// Degrees of an axis, or why not.
-std::variant<double, NotTaken> axisFrom(const QString& text) {
+std::variant<double, Refused> axisFrom(const QString& text) {
     if (const auto named = namedAxis(text)) {
         return *named;
     }
@@ -70,7 +70,7 @@ std::variant<double, NotTaken> axisFrom(const QString& text) {
         return *degrees;
     }
     const auto& error = std::get<TypedError>(number);
-    return error.readings.empty() ? noAxis() : notTaken(error);
+    return error.readings.empty() ? noAxis() : refusedFor(error);
 }
 
 std::optional<Sense> senseFrom(const QString& text) {
@@ -92,11 +92,11 @@ Outcome withTypedMagnitude(const Sketch& sketch, int vector, const QString& text
     if (direction.isEmpty()) {
         return magnitude;
     }
-    if (auto* refused = std::get_if<NotTaken>(&magnitude)) {
+    if (auto* refused = std::get_if<Refused>(&magnitude)) {
         return amid(std::move(*refused), {}, whole.mid(size.size()));
     }
-    Outcome both = withTypedDirection(std::get<Taken>(magnitude).sketch, vector, direction);
-    auto* refused = std::get_if<NotTaken>(&both);
+    Outcome both = withTypedDirection(std::get<Accepted>(magnitude).sketch, vector, direction);
+    auto* refused = std::get_if<Refused>(&both);
     return refused ? amid(std::move(*refused), whole.left(whole.size() - direction.size()), {}) : both;
 }
 
@@ -111,7 +111,7 @@ Outcome withTypedName(const Sketch& sketch, int vector, const QString& text) {
 Outcome withTypedTitle(const Sketch& sketch, const QString& text) {
     Sketch after = sketch;
     after.title = utf8(text.simplified());
-    return Taken{after, {}};
+    return Accepted{after, {}};
 }
 
 Outcome withTypedFigures(const Sketch& sketch, const QString& text) {
@@ -120,11 +120,11 @@ Outcome withTypedFigures(const Sketch& sketch, const QString& text) {
     const QRegularExpressionMatch match = number.match(text);
     const int figures = match.hasMatch() ? match.captured(1).toInt() : 0;
     if (figures < 1 || figures > kMostFigures) {
-        return NotTaken{words::tr("Type a number of figures from 1 to %1.").arg(kMostFigures)};
+        return Refused{words::tr("Type a number of figures from 1 to %1.").arg(kMostFigures)};
     }
     Sketch after = sketch;
     after.figures = figures;
-    return Taken{after, {}};
+    return Accepted{after, {}};
 }
 
 Outcome withTypedReference(const Sketch& sketch, const QString& text, Numbers numbers) {
@@ -144,13 +144,13 @@ Outcome withTypedReference(const Sketch& sketch, const QString& text, Numbers nu
     }
     if (!parts.isEmpty()) {
         auto axis = axisFrom(parts.first());
-        if (auto* refused = std::get_if<NotTaken>(&axis)) {
+        if (auto* refused = std::get_if<Refused>(&axis)) {
             const auto [before, after] = around(words, parts.first());
             return amid(std::move(*refused), before, after);
         }
         reference.axisDegrees = std::get<double>(axis);
     }
-    return Taken{withReference(sketch, reference, numbers), {}};
+    return Accepted{withReference(sketch, reference, numbers), {}};
 }
 
 QString typedMagnitude(const Sketch& sketch, int vector) {

@@ -27,9 +27,9 @@ bool meansToFind(const QString& typed) {
 Outcome checked(Sketch sketch, const QString& understood) {
     sketch = settled(std::move(sketch));
     if (const auto fault = firstFault(sketch)) {
-        return NotTaken{text(fault->message)};
+        return Refused{text(fault->message)};
     }
-    return Taken{std::move(sketch), understood};
+    return Accepted{std::move(sketch), understood};
 }
 
 /// A name that is new here must not look like another thing in print; a file may hold such names.
@@ -44,9 +44,9 @@ Outcome named(const Sketch& sketch, int vector, const QString& typed) {
     force.name = name;
     Outcome outcome = checked(std::move(after), {});
     const VectorId who = vector == kSumIndex ? kSumVector : forceVector(static_cast<std::size_t>(vector));
-    if (isNew && std::holds_alternative<Taken>(outcome)) {
+    if (isNew && std::holds_alternative<Accepted>(outcome)) {
         if (const auto why = printsLike(sketch, name, who)) {
-            return NotTaken{text(*why)};
+            return Refused{text(*why)};
         }
     }
     return outcome;
@@ -90,7 +90,7 @@ Outcome magnitudeTyped(const Sketch& sketch, int vector, const QString& typed) {
     }
     const auto read = parseMagnitude(typed.toStdString(), sketch.forceUnit);
     if (const auto* error = std::get_if<TypedError>(&read)) {
-        return notTaken(*error);
+        return refusedFor(*error);
     }
     const auto& magnitude = std::get<TypedMagnitude>(read);
     vectorOf(after, vector).magnitude = {magnitude.value, magnitude.plusMinus};
@@ -129,7 +129,7 @@ Outcome directionTyped(const Sketch& sketch, int vector, const QString& typed) {
     }
     const auto read = parseDirection(typed.toStdString(), sketch.angleUnit);
     if (const auto* error = std::get_if<TypedError>(&read)) {
-        return notTaken(*error);
+        return refusedFor(*error);
     }
     const Direction direction = directionFrom(std::get<TypedDirection>(read));
     vectorOf(after, vector).direction = direction;
@@ -155,8 +155,8 @@ std::string directionInFull(const Direction& direction) {
 
 } // namespace
 
-NotTaken notTaken(const TypedError& error) {
-    NotTaken refused{text(error.message)};
+Refused refusedFor(const TypedError& error) {
+    Refused refused{text(error.message)};
     for (const std::string& reading : error.readings) {
         refused.readings.append(text(reading));
     }
@@ -178,7 +178,7 @@ Force& vectorOf(Sketch& sketch, int vector) {
 Outcome typedInto(const Sketch& sketch, int vector, Entry cell, const QString& typed) {
     const QString trimmed = typed.trimmed();
     if (trimmed.isEmpty() && !typed.isEmpty()) {
-        return Taken{sketch, {}}; // blanks alone say nothing: what stood there stays
+        return Accepted{sketch, {}}; // blanks alone say nothing: what stood there stays
     }
     switch (cell) {
     case Entry::name:

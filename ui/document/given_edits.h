@@ -18,23 +18,23 @@ struct TypedError;
 enum class Entry { name, magnitude, direction };
 
 /// The sketch after an edit. `understood` says what was read where the text was converted ("75 lbf = 334 N").
-struct Taken {
+struct Accepted {
     Sketch sketch;
     QString understood;
 };
 /// One line: what is wrong, and the mend. Where a number reads two ways, the whole text in the one and the
 /// other way.
-struct NotTaken {
+struct Refused {
     QString message;
     QStringList readings{};
 };
-using Outcome = std::variant<Taken, NotTaken>;
+using Outcome = std::variant<Accepted, Refused>;
 
 const Force& vectorOf(const Sketch& sketch, int vector);
 Force& vectorOf(Sketch& sketch, int vector);
 bool hasVector(const Sketch& sketch, int vector);
 
-NotTaken notTaken(const TypedError& error);
+Refused refusedFor(const TypedError& error);
 
 /// A typed text put into a cell. "?" and an empty text make a magnitude or a direction one to find.
 Outcome typedInto(const Sketch& sketch, int vector, Entry cell, const QString& text);

@@ -270,6 +270,15 @@ private:
 
 } // namespace
 
+bool operator==(const JsonValue& a, const JsonValue& b) {
+    return a.kind == b.kind && a.truth == b.truth && a.text == b.text && a.items == b.items &&
+           a.members == b.members;
+}
+
+bool operator==(const JsonMember& a, const JsonMember& b) {
+    return a.key == b.key && a.value == b.value;
+}
+
 const JsonValue* JsonValue::find(std::string_view key) const {
     const auto it =
         std::find_if(members.begin(), members.end(), [&](const JsonMember& m) { return m.key == key; });

@@ -32,11 +32,14 @@ struct JsonValue {
     JsonLayout layout = JsonLayout::flat;
 
     const JsonValue* find(std::string_view key) const;
+    /// The same value, wherever it stood and however it is laid out; numbers by their text.
+    friend bool operator==(const JsonValue& a, const JsonValue& b);
 };
 struct JsonMember {
     std::string key;
     JsonValue value;
     bool beside = false; ///< in an object on several lines: on the line of the member before
+    friend bool operator==(const JsonMember& a, const JsonMember& b);
 };
 
 /// Where a text is no JSON, what is wrong and the mend.
@@ -59,8 +62,6 @@ JsonValue jsonTruth(bool truth);
 JsonValue jsonObject(std::vector<JsonMember> members, JsonLayout layout = JsonLayout::fitting);
 JsonValue jsonList(std::vector<JsonValue> items, JsonLayout layout = JsonLayout::fitting);
 
-/// The value on one line.
-std::string compactJson(const JsonValue& value);
 /// The one way in which JSON is written: keys in their order, numbers as they were read or as shortest()
 /// writes them, objects and lists by their layout, a line break at the end.
 std::string writeJson(const JsonValue& value);

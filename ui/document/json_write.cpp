@@ -138,12 +138,6 @@ JsonValue jsonList(std::vector<JsonValue> items, JsonLayout layout) {
     return json;
 }
 
-std::string compactJson(const JsonValue& value) {
-    std::string out;
-    appendOnALine(out, value);
-    return out;
-}
-
 std::string writeJson(const JsonValue& value) {
     std::string out;
     append(out, value, 0);

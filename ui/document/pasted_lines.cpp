@@ -22,7 +22,7 @@ struct Pasted {
     Force force;
     QString understood;
 };
-using Read = std::variant<Pasted, NotTaken>;
+using Read = std::variant<Pasted, Refused>;
 
 /// A sheet with the same units and axis and one force on it: each line is read by itself, however many there
 /// are.
@@ -43,16 +43,16 @@ Read readFields(Sketch sheet, const Fields& fields) {
     QString understood;
     for (const auto& [cell, typed] : cells) {
         Outcome outcome = typedInto(sheet, 0, cell, typed);
-        if (auto* refused = std::get_if<NotTaken>(&outcome)) {
+        if (auto* refused = std::get_if<Refused>(&outcome)) {
             return std::move(*refused);
         }
-        auto& taken = std::get<Taken>(outcome);
-        sheet = std::move(taken.sketch);
-        understood = understood.isEmpty() && cell == Entry::magnitude ? taken.understood : understood;
+        auto& accepted = std::get<Accepted>(outcome);
+        sheet = std::move(accepted.sketch);
+        understood = understood.isEmpty() && cell == Entry::magnitude ? accepted.understood : understood;
     }
     sheet.forces[0].name = fields.name.toStdString();
     if (const auto fault = firstFault(sheet)) {
-        return NotTaken{QString::fromStdString(fault->message)};
+        return Refused{QString::fromStdString(fault->message)};
     }
     return Pasted{sheet.forces[0], understood};
 }
@@ -64,7 +64,7 @@ bool holdsTwoNumbers(const QString& direction) {
     return direction.contains(apart);
 }
 
-NotTaken twoSplits() {
+Refused twoSplits() {
     return {Lines::tr("its fields can be told apart in two ways; put tabs between them")};
 }
 
@@ -76,10 +76,10 @@ Read readSpaced(const Sketch& sheet, const QStringList& parts) {
         const QString direction = parts.mid(at).join(u' ');
         Read read = readFields(sheet, {parts[0], parts.mid(1, at - 1).join(u' '), direction});
         if (std::holds_alternative<Pasted>(read) && holdsTwoNumbers(direction)) {
-            read = NotTaken{
+            read = Refused{
                 Lines::tr("'%1' holds two numbers; put tabs between the fields").arg(direction.left(40))};
         }
-        if (std::holds_alternative<NotTaken>(read)) {
+        if (std::holds_alternative<Refused>(read)) {
             plain = plain ? plain : std::optional(std::move(read));
         } else if (taken) {
             return twoSplits();
@@ -94,13 +94,13 @@ Read readLine(const Sketch& sheet, const QString& line) {
     const bool tabs = line.contains(u'\t');
     const QStringList parts = tabs ? line.split(u'\t') : line.simplified().split(u' ');
     if (parts.size() < 3 || (tabs && parts.size() > 3)) {
-        return NotTaken{
+        return Refused{
             Lines::tr("expected a name, a magnitude and a direction, with tabs or spaces between")};
     }
     return tabs ? readFields(sheet, {parts[0], parts[1], parts[2]}) : readSpaced(sheet, parts);
 }
 
-NotTaken atLine(int number, const QString& message) {
+Refused atLine(int number, const QString& message) {
     return {Lines::tr("Line %1: %2").arg(number).arg(message)};
 }
 
@@ -112,14 +112,14 @@ bool isHeading(const QString& line) {
 Outcome finished(Sketch after, std::size_t before, const QString& understood) {
     const std::size_t added = after.forces.size() - before;
     if (added == 0) {
-        return NotTaken{Lines::tr("Nothing to paste: copy lines of name, magnitude and direction first")};
+        return Refused{Lines::tr("Nothing to paste: copy lines of name, magnitude and direction first")};
     }
     if (const auto fault = firstFault(after)) {
-        return NotTaken{QString::fromStdString(fault->message)};
+        return Refused{QString::fromStdString(fault->message)};
     }
     const QString count = added == 1 ? Lines::tr("1 force added") : Lines::tr("%1 forces added").arg(added);
-    return Taken{std::move(after),
-                 understood.isEmpty() ? count : Lines::tr("%1 (%2)").arg(count, understood)};
+    return Accepted{std::move(after),
+                    understood.isEmpty() ? count : Lines::tr("%1 (%2)").arg(count, understood)};
 }
 
 } // namespace
@@ -140,7 +140,7 @@ Outcome withLinesAdded(const Sketch& sketch, const QString& lines) {
             continue;
         }
         Read read = readLine(sheet, line.trimmed());
-        if (auto* refused = std::get_if<NotTaken>(&read)) {
+        if (auto* refused = std::get_if<Refused>(&read)) {
             return atLine(number, refused->message);
         }
         auto& [force, said] = std::get<Pasted>(read);

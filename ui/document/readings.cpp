@@ -4,7 +4,7 @@
 
 namespace tailpoint {
 
-QString withReadings(const NotTaken& refused) {
+QString withReadings(const Refused& refused) {
     QString rich = refused.message.toHtmlEscaped();
     for (qsizetype i = 0; i < refused.readings.size(); ++i) {
         const QString reading = refused.readings[i].toHtmlEscaped().replace(u' ', QChar::Nbsp);

@@ -8,7 +8,7 @@ class QKeyEvent;
 namespace tailpoint {
 
 /// The reason as rich text, with the readings behind it, if any, as links "0", "1", ...
-QString withReadings(const NotTaken& refused);
+QString withReadings(const Refused& refused);
 
 /// Alt+1 is the first reading, and so on; empty for any other key and where there is no such reading.
 std::optional<qsizetype> readingOf(const QKeyEvent& key, const QStringList& readings);

@@ -12,8 +12,8 @@ namespace tailpoint {
 inline constexpr int kSketchVersion = 1;
 
 /// Reads a sketch from JSON text or from a SVG that carries one. The place of a fault is a path, a line and a
-/// column: "forces[2].magnitude (line 9, column 31)". Keys that this version doesn't know are kept:
-/// in Sketch::carried and Force::carried, as an object that mirrors the file ({"units": {"mass": "kg"}}).
+/// column: "forces[2].magnitude (line 9, column 31)". Keys that this version doesn't know are kept
+/// (ui/document/unknown_keys.h).
 std::variant<Sketch, FileError> readSketch(const QByteArray& bytes);
 /// The bytes are markup: a picture, whether it carries a sketch or not.
 bool isPicture(const QByteArray& bytes);

@@ -4,11 +4,11 @@
 #include "ui/document/refused_keys.h"
 #include "ui/document/sketch_json.h"
 #include "ui/document/sketch_keys.h"
+#include "ui/document/unknown_keys.h"
 #include "ui/render/render.h"
 
 #include <algorithm>
 #include <charconv>
-#include <span>
 
 namespace tailpoint {
 
@@ -131,42 +131,6 @@ void requireHarmlessKeys(const At& at, KeyPlace place) {
             throw Refusal{at.path, std::move(*fault), member.value.offset};
 }
 
-JsonValue unknownKeys(const JsonValue& object, std::span<const std::string_view> known) {
-    JsonValue rest;
-    rest.kind = Kind::object;
-    for (const JsonMember& member : object.members)
-        if (std::find(known.begin(), known.end(), member.key) == known.end())
-            rest.members.push_back(member);
-    return rest;
-}
-
-/// Unknown keys of an object and of the objects inside it, as text: first those inside known keys, in the
-/// order that is written, then its own.
-class Carried {
-public:
-    void inside(std::string_view key, const std::optional<At>& at, std::span<const std::string_view> known) {
-        if (!at || !at->is(Kind::object))
-            return;
-        JsonValue rest = unknownKeys(at->value, known);
-        if (!rest.members.empty())
-            m_object.members.push_back({std::string(key), std::move(rest)});
-    }
-    void own(const At& at, std::span<const std::string_view> known) {
-        for (JsonMember& member : unknownKeys(at.value, known).members)
-            m_object.members.push_back(std::move(member));
-    }
-    std::string text() const {
-        if (m_object.members.empty())
-            return {};
-        JsonValue object = m_object;
-        object.kind = Kind::object;
-        return compactJson(object);
-    }
-
-private:
-    JsonValue m_object;
-};
-
 std::optional<double> plusMinusIn(const At& at, bool given) {
     const auto plusMinus = at.maybe("plusMinus");
     if (!plusMinus || plusMinus->is(Kind::null))
@@ -261,12 +225,9 @@ bool readEither(const At& force) {
     return true;
 }
 
-std::string carriedBy(const At& force) {
-    Carried carried;
-    carried.inside("magnitude", force.maybe("magnitude"), kMagnitudeKeys);
-    carried.inside("direction", force.maybe("direction"), kDirectionKeys);
-    carried.own(force, kForceKeys);
-    return carried.text();
+Opaque unknownKeysOfForce(const At& force) {
+    return unknownKeysOf(force.value, KeyPlace::force,
+                         {{"magnitude", KeyPlace::magnitude}, {"direction", KeyPlace::direction}});
 }
 
 /// Two numbers: points to the right and up.
@@ -299,7 +260,7 @@ Force readForce(const At& at, const Sketch& sheet) {
                                     sheet.angleUnit);
     force.lineOfActionOnly = readEither(at);
     readPins(at, force);
-    force.carried = carriedBy(at);
+    force.unknownKeys = unknownKeysOfForce(at);
     return force;
 }
 
@@ -321,7 +282,7 @@ Force readSum(const std::optional<At>& at, const Sketch& sheet) {
         at->require("direction", "write a number, or null if it is to be found (only a zero sum needs none)");
     sum.lineOfActionOnly = readEither(*at);
     readPins(*at, sum);
-    sum.carried = carriedBy(*at);
+    sum.unknownKeys = unknownKeysOfForce(*at);
     return sum;
 }
 
@@ -396,12 +357,9 @@ void requireVersion(const At& file) {
         version.refuse("is no version of the format; write 1");
 }
 
-std::string carriedByFile(const At& file) {
-    Carried carried;
-    carried.inside("units", file.maybe("units"), kUnitKeys);
-    carried.inside("reference", file.maybe("reference"), kReferenceKeys);
-    carried.own(file, kSketchKeys);
-    return carried.text();
+Opaque unknownKeysOfFile(const At& file) {
+    return unknownKeysOf(file.value, KeyPlace::sketch,
+                         {{"units", KeyPlace::units}, {"reference", KeyPlace::reference}});
 }
 
 Sketch readFile(const At& file) {
@@ -423,7 +381,7 @@ Sketch readFile(const At& file) {
         sketch.smallest = textIn(*smallest, "write the name of a force or of the sum in double quotes");
     if (const auto caution = file.maybe("caution"); caution && !caution->is(Kind::null))
         sketch.caution = truthIn(*caution);
-    sketch.carried = carriedByFile(file);
+    sketch.unknownKeys = unknownKeysOfFile(file);
     return sketch;
 }
 

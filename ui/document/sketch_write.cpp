@@ -1,16 +1,13 @@
 #include "core/quantity/decimals.h"
-#include "ui/document/json_text.h"
 #include "ui/document/sketch_json.h"
 #include "ui/document/sketch_keys.h"
-
-#include <algorithm>
-#include <span>
+#include "ui/document/unknown_keys.h"
 
 namespace tailpoint {
 
 namespace {
 
-using Members = std::vector<JsonMember>;
+using Members = UnknownKeys::Members;
 
 Members operator+(Members first, const Members& rest) {
     first.insert(first.end(), rest.begin(), rest.end());
@@ -20,34 +17,6 @@ Members operator+(Members first, const Members& rest) {
 JsonValue padded(Members members) {
     return jsonObject(std::move(members), JsonLayout::padded);
 }
-
-/// The keys that the file had and this version doesn't know.
-class Carried {
-public:
-    explicit Carried(const std::string& text) {
-        if (text.empty())
-            return;
-        auto parsed = parseJson(text);
-        if (auto* value = std::get_if<JsonValue>(&parsed))
-            m_object = std::move(*value);
-    }
-    /// Those inside the object under the known key `key`.
-    Members inside(std::string_view key) const {
-        const JsonValue* object = m_object.find(key);
-        return object ? object->members : Members{};
-    }
-    /// Those of the object itself, of which the `known` keys hold the others.
-    Members own(std::span<const std::string_view> known) const {
-        Members out;
-        for (const JsonMember& member : m_object.members)
-            if (std::find(known.begin(), known.end(), member.key) == known.end())
-                out.push_back(member);
-        return out;
-    }
-
-private:
-    JsonValue m_object;
-};
 
 Members tolerance(std::optional<double> plusMinus) {
     return plusMinus ? Members{{"plusMinus", jsonNumber(*plusMinus)}} : Members{};
@@ -99,16 +68,16 @@ Members pinMembers(const char* key, const std::optional<LabelPin>& pin) {
 }
 
 JsonValue forceJson(const Force& force, bool directionNeeded = true) {
-    const Carried carried(force.carried);
-    const Members extra = carried.inside("direction");
+    const UnknownKeys& unknown = unknownKeysIn(force.unknownKeys);
+    const Members extra = unknown.under("direction");
     Members members{{"name", jsonText(force.name)},
-                    {"magnitude", magnitudeJson(force.magnitude, carried.inside("magnitude"))}};
+                    {"magnitude", magnitudeJson(force.magnitude, unknown.under("magnitude"))}};
     if (directionNeeded || isGiven(force.direction) || !extra.empty())
         members.push_back({"direction", directionJson(force.direction, extra)});
     if (force.lineOfActionOnly)
         members.push_back({"sense", jsonText("either")});
     return padded(std::move(members) + pinMembers("label", force.label) +
-                  pinMembers("directionLabel", force.directionLabel) + carried.own(kForceKeys));
+                  pinMembers("directionLabel", force.directionLabel) + unknown.own);
 }
 
 JsonValue axisJson(double degrees) {
@@ -138,13 +107,13 @@ JsonValue referenceJson(const Reference& reference, const Members& extra) {
                   extra);
 }
 
-Members head(const Sketch& sketch, const Carried& carried) {
+Members head(const Sketch& sketch, const UnknownKeys& unknown) {
     constexpr bool beside = true;
     Members members{{"format", jsonText(kSketchFormat)},
                     {"version", jsonNumber(kSketchVersion), beside},
                     {"title", jsonText(sketch.title)},
-                    {"units", unitsJson(sketch, carried.inside("units"))},
-                    {"reference", referenceJson(sketch.reference, carried.inside("reference"))},
+                    {"units", unitsJson(sketch, unknown.under("units"))},
+                    {"reference", referenceJson(sketch.reference, unknown.under("reference"))},
                     {"figures", jsonNumber(sketch.figures)}};
     if (sketch.angleDecimals != Sketch{}.angleDecimals)
         members.push_back({"decimals", jsonNumber(sketch.angleDecimals), beside});
@@ -164,9 +133,9 @@ Members question(const Sketch& sketch) {
 } // namespace
 
 QByteArray writeSketch(const Sketch& sketch) {
-    const Carried carried(sketch.carried);
-    return QByteArray::fromStdString(writeJson(
-        jsonObject(head(sketch, carried) + question(sketch) + carried.own(kSketchKeys), JsonLayout::lines)));
+    const UnknownKeys& unknown = unknownKeysIn(sketch.unknownKeys);
+    return QByteArray::fromStdString(
+        writeJson(jsonObject(head(sketch, unknown) + question(sketch) + unknown.own, JsonLayout::lines)));
 }
 
 } // namespace tailpoint

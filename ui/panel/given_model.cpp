@@ -253,11 +253,11 @@ bool GivenModel::setData(const QModelIndex& index, const QVariant& value, int ro
         return true; // nothing was changed: no undo step, and a value kept in full stays so
     }
     const Outcome outcome = tried(index, typed);
-    if (const auto* reason = std::get_if<NotTaken>(&outcome)) {
+    if (const auto* reason = std::get_if<Refused>(&outcome)) {
         keepDraft(index, typed, *reason);
         return false;
     }
-    const auto& accepted = std::get<Taken>(outcome);
+    const auto& accepted = std::get<Accepted>(outcome);
     m_drafts.drop(nameAt(index), index.column());
     const QString steps[]{tr("Rename"), tr("Type a magnitude"), tr("Type a direction")};
     if (const auto fault = m_document.edit(accepted.sketch, steps[static_cast<int>(*cell)])) {
@@ -269,16 +269,16 @@ bool GivenModel::setData(const QModelIndex& index, const QVariant& value, int ro
     return true;
 }
 
-void GivenModel::keepDraft(const QModelIndex& index, const QString& typed, const NotTaken& why) {
+void GivenModel::keepDraft(const QModelIndex& index, const QString& typed, const Refused& why) {
     m_drafts.keep(nameAt(index), index.column(), {typed, why.message, why.readings});
     emit dataChanged(index, index);
     emit refused(index, why.message);
 }
 
-std::optional<NotTaken> GivenModel::whyNotTaken(const QModelIndex& index) const {
+std::optional<Refused> GivenModel::whyRefused(const QModelIndex& index) const {
     const bool inside = index.isValid() && hasVector(m_document.sketch(), vectorAt(index.row()));
     const Draft* draft = inside ? draftAt(index) : nullptr;
-    return draft ? std::optional(NotTaken{draft->message, draft->readings}) : std::nullopt;
+    return draft ? std::optional(Refused{draft->message, draft->readings}) : std::nullopt;
 }
 
 void GivenModel::forgetDrafts() {

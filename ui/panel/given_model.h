@@ -43,7 +43,7 @@ public:
     void discardDraft(const QModelIndex& index);
     void forgetDrafts();
     /// Why the text that waits in a cell was not taken; empty where none waits.
-    std::optional<NotTaken> whyNotTaken(const QModelIndex& index) const;
+    std::optional<Refused> whyRefused(const QModelIndex& index) const;
     /// "P: ..." of the first text that still waits to be mended; empty where there is none.
     QString waitingFault() const { return m_drafts.firstFault(); }
 
@@ -61,7 +61,7 @@ private:
     QString asTyped(int vector, Entry cell) const;
     QString unitBehind(Entry cell) const;
     QString kept(int vector, Entry cell) const;
-    void keepDraft(const QModelIndex& index, const QString& text, const NotTaken& why);
+    void keepDraft(const QModelIndex& index, const QString& text, const Refused& why);
 
     SketchDocument& m_document;
     int m_forces = 0;

@@ -47,7 +47,7 @@ void GivenDelegate::updateEditorGeometry(QWidget* editor, const QStyleOptionView
 bool GivenDelegate::staysOpen(QLineEdit* field) {
     const auto cell = field->property("cell").value<QPersistentModelIndex>();
     const auto* model = cell.isValid() ? qobject_cast<const GivenModel*>(cell.model()) : nullptr;
-    if (!model || !std::holds_alternative<NotTaken>(model->tried(cell, field->text()))) {
+    if (!model || !std::holds_alternative<Refused>(model->tried(cell, field->text()))) {
         return false;
     }
     emit typing(cell, field->text());

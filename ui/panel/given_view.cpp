@@ -99,7 +99,7 @@ void GivenView::say(const QString& line, bool fault) {
     m_fault->hide();
 }
 
-void GivenView::sayWhy(const NotTaken& why, const QModelIndex& cell) {
+void GivenView::sayWhy(const Refused& why, const QModelIndex& cell) {
     m_asked = cell;
     m_readings = why.readings;
     m_line->clear();
@@ -121,7 +121,7 @@ void GivenView::takeReading(qsizetype which) {
 
 /// The reason of a cell whose text was not taken, else that of any other that still waits to be mended.
 void GivenView::sayCell(const QModelIndex& cell) {
-    if (const auto why = m_model->whyNotTaken(cell)) {
+    if (const auto why = m_model->whyRefused(cell)) {
         sayWhy(*why, cell);
         return;
     }
@@ -132,11 +132,11 @@ void GivenView::sayCell(const QModelIndex& cell) {
 /// Echoes what is understood while it is typed, and why it is not.
 void GivenView::onTyping(const QModelIndex& cell, const QString& typed) {
     const Outcome outcome = m_model->tried(cell, typed);
-    if (const auto* reason = std::get_if<NotTaken>(&outcome)) {
+    if (const auto* reason = std::get_if<Refused>(&outcome)) {
         sayWhy(*reason, cell);
         return;
     }
-    say(std::get<Taken>(outcome).understood, false);
+    say(std::get<Accepted>(outcome).understood, false);
 }
 
 void GivenView::apply(const Sketch& after, const QString& step) {
@@ -167,11 +167,11 @@ void GivenView::removeChosen() {
 
 void GivenView::paste(const QString& lines) {
     const Outcome outcome = withLinesAdded(m_document.sketch(), lines);
-    if (const auto* reason = std::get_if<NotTaken>(&outcome)) {
+    if (const auto* reason = std::get_if<Refused>(&outcome)) {
         say(reason->message, true);
         return;
     }
-    const auto& accepted = std::get<Taken>(outcome);
+    const auto& accepted = std::get<Accepted>(outcome);
     apply(accepted.sketch, tr("Paste forces"));
     say(accepted.understood, false);
 }

@@ -24,7 +24,7 @@ QString changeWords(const OpenFile& file) {
 
 } // namespace
 
-ChangedFile::ChangedFile(const Parts& parts, std::function<bool()> saveBeside)
+ChangedFile::ChangedFile(const WindowParts& parts, std::function<bool()> saveBeside)
     : QObject(&parts.window), m_parts(parts), m_saveBeside(std::move(saveBeside)) {
     parts.window.installEventFilter(this);
 }

@@ -2,7 +2,7 @@
 // saved, so that neither work replaces the other unseen.
 #pragma once
 
-#include "ui/window/parts.h"
+#include "ui/window/window_parts.h"
 
 #include <QObject>
 #include <functional>
@@ -13,7 +13,7 @@ class ChangedFile : public QObject {
     Q_OBJECT
 public:
     /// `saveBeside` asks for another name and saves the open sketch there. True: saved.
-    ChangedFile(const Parts& parts, std::function<bool()> saveBeside);
+    ChangedFile(const WindowParts& parts, std::function<bool()> saveBeside);
 
     /// What to do about saving under the present name.
     enum class Answer { save, settled, stay };
@@ -27,7 +27,7 @@ protected:
 private:
     void tell();
     void reload();
-    Parts m_parts;
+    WindowParts m_parts;
     std::function<bool()> m_saveBeside;
     QByteArray m_told; ///< which change the line was about
 };

@@ -14,7 +14,7 @@
 
 namespace tailpoint {
 
-EditMenu::EditMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(parts) {
+EditMenu::EditMenu(const WindowParts& parts, QMenu* menu) : QObject(menu), m_parts(parts) {
     m_undo = addCommand(menu, {"undo", tr("&Undo"), QKeySequence::Undo}, [this] { m_parts.document.undo(); });
     m_redo = addCommand(menu, {"redo", tr("&Redo")}, [this] { m_parts.document.redo(); });
     m_redo->setShortcuts(

@@ -1,7 +1,7 @@
 // Edit: undo, forces in and out, values and figure to the clipboard.
 #pragma once
 
-#include "ui/window/parts.h"
+#include "ui/window/window_parts.h"
 
 #include <QObject>
 
@@ -13,14 +13,14 @@ namespace tailpoint {
 class EditMenu : public QObject {
     Q_OBJECT
 public:
-    EditMenu(const Parts& parts, QMenu* menu);
+    EditMenu(const WindowParts& parts, QMenu* menu);
     QAction* addForce; ///< for the bar
 
 private:
     void nameSteps();
     void paste();
     void switchPane();
-    Parts m_parts;
+    WindowParts m_parts;
     QAction *m_undo, *m_redo;
 };
 

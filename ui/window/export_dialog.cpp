@@ -45,7 +45,7 @@ QCheckBox* checkOf(const char* name, const QString& title) {
 
 } // namespace
 
-ExportDialog::ExportDialog(const Parts& parts)
+ExportDialog::ExportDialog(const WindowParts& parts)
     : QDialog(&parts.window), m_parts(parts), m_preview(new FigurePreview),
       m_form(comboOf("exportForm", {{tr("SVG (opens as a sketch again)"), QStringLiteral("svg")},
                                     {tr("PDF"), QStringLiteral("pdf")},

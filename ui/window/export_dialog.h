@@ -3,7 +3,7 @@
 #pragma once
 
 #include "ui/handout/figure_job.h"
-#include "ui/window/parts.h"
+#include "ui/window/window_parts.h"
 
 #include <QDialog>
 #include <QTimer>
@@ -23,7 +23,7 @@ class FigurePreview;
 class ExportDialog : public QDialog {
     Q_OBJECT
 public:
-    explicit ExportDialog(const Parts& parts);
+    explicit ExportDialog(const WindowParts& parts);
 
     /// Opens on the choices made last. `name`: the proposed file without its ending.
     void ask(const QString& name);
@@ -53,7 +53,7 @@ private:
     void complain(const QString& line);
     std::optional<double> unitsPerCm(QString& fault) const;
 
-    Parts m_parts;
+    WindowParts m_parts;
     QString m_name;
     FigurePreview* m_preview;
     QComboBox *m_form, *m_paper, *m_size, *m_theme, *m_stage;

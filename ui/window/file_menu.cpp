@@ -45,7 +45,7 @@ std::optional<FileError> unreadable(const QString& path) {
 
 } // namespace
 
-FileMenu::FileMenu(const Parts& parts, QMenu* menu)
+FileMenu::FileMenu(const WindowParts& parts, QMenu* menu)
     : QObject(menu), m_parts(parts), m_changed(new ChangedFile(parts, [this] { return saveBeside(); })) {
     addCommand(menu, {"fileNew", tr("&New"), QKeySequence::New}, [this] {
         if (mayLoseChanges()) {

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "ui/document/sketch_json.h"
-#include "ui/window/parts.h"
+#include "ui/window/window_parts.h"
 
 #include <QObject>
 
@@ -16,7 +16,7 @@ class ChangedFile;
 class FileMenu : public QObject {
     Q_OBJECT
 public:
-    FileMenu(const Parts& parts, QMenu* menu);
+    FileMenu(const WindowParts& parts, QMenu* menu);
 
     /// Opens without asking. False: the open sketch stays, and the notice says why.
     bool open(const QString& path);
@@ -47,7 +47,7 @@ private:
     void hintAtDragging();
     QString suggestedName(const QString& ending) const;
 
-    Parts m_parts;
+    WindowParts m_parts;
     ChangedFile* m_changed; ///< belongs to the window
 };
 

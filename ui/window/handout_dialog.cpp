@@ -41,7 +41,7 @@ void choose(QComboBox* box, const QString& data) {
 
 } // namespace
 
-HandoutChoice handoutChoiceOf(const Parts& parts) {
+HandoutChoice handoutChoiceOf(const WindowParts& parts) {
     HandoutChoice choice;
     choice.construction = parts.canvas.construction();
     choice.otherOrder = parts.canvas.otherOrder();
@@ -49,7 +49,7 @@ HandoutChoice handoutChoiceOf(const Parts& parts) {
     return choice;
 }
 
-HandoutDialog::HandoutDialog(const Parts& parts)
+HandoutDialog::HandoutDialog(const WindowParts& parts)
     : QDialog(&parts.window), m_parts(parts), m_form(new QComboBox), m_paper(new QComboBox),
       m_solution(new QCheckBox(tr("With the &worked solution"))),
       m_handRounding(new QCheckBox(tr("&Round by hand, as on paper"))),

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "ui/handout/handout_pages.h"
-#include "ui/window/parts.h"
+#include "ui/window/window_parts.h"
 
 #include <QDialog>
 
@@ -15,12 +15,12 @@ class QMimeData;
 namespace tailpoint {
 
 /// The question as the window shows it: construction and order of the canvas.
-HandoutChoice handoutChoiceOf(const Parts& parts);
+HandoutChoice handoutChoiceOf(const WindowParts& parts);
 
 class HandoutDialog : public QDialog {
     Q_OBJECT
 public:
-    explicit HandoutDialog(const Parts& parts);
+    explicit HandoutDialog(const WindowParts& parts);
 
     /// Opens on the choices made last. `name`: the proposed file without its ending.
     void ask(const QString& name);
@@ -42,7 +42,7 @@ private:
     QMimeData* forClipboard() const;
     void complain(const QString& line);
 
-    Parts m_parts;
+    WindowParts m_parts;
     QString m_name;
     QComboBox *m_form, *m_paper;
     QCheckBox *m_solution, *m_handRounding;

@@ -12,12 +12,12 @@
 #include "ui/window/icons.h"
 #include "ui/window/lines.h"
 #include "ui/window/question_menu.h"
-#include "ui/window/safekeeping.h"
 #include "ui/window/settings.h"
 #include "ui/window/sheet_menu.h"
 #include "ui/window/snap_switch.h"
 #include "ui/window/stylesheet.h"
 #include "ui/window/teach_menu.h"
+#include "ui/window/unsaved_work.h"
 
 #include <QApplication>
 #include <QCloseEvent>
@@ -69,10 +69,10 @@ public:
     EditMenu* edits;
     SheetMenu* sheet;
     TeachMenu* teach;
-    std::unique_ptr<Safekeeping> safekeeping; ///< after the first paint
+    std::unique_ptr<UnsavedWork> unsavedWork; ///< after the first paint
     bool shown = false;
 
-    Parts parts() { return {window, document, *canvas, *panel, *notice, *hints, settings}; }
+    WindowParts parts() { return {window, document, *canvas, *panel, *notice, *hints, settings}; }
 };
 
 MainWindow::Private::Private(MainWindow& owner)
@@ -194,7 +194,7 @@ MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), d(std::make_uniqu
 
 /// Sheet and panel read the document: they go before it.
 MainWindow::~MainWindow() {
-    d->safekeeping.reset();
+    d->unsavedWork.reset();
     delete takeCentralWidget();
 }
 
@@ -231,8 +231,8 @@ void MainWindow::showEvent(QShowEvent* event) {
     if (!std::exchange(d->shown, true)) {
         QTimer::singleShot(kAfterFirstPaint, this, [this] {
             setWindowIcon(QIcon(tintedIcon(QStringLiteral("tailpoint"), Qt::black, 128, 1)));
-            d->safekeeping =
-                std::make_unique<Safekeeping>(d->parts(), [this] { return d->files->mayLoseChanges(); });
+            d->unsavedWork =
+                std::make_unique<UnsavedWork>(d->parts(), [this] { return d->files->mayLoseChanges(); });
         });
     }
 }

@@ -12,7 +12,7 @@
 
 namespace tailpoint {
 
-QuestionMenu::QuestionMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(parts) {
+QuestionMenu::QuestionMenu(const WindowParts& parts, QMenu* menu) : QObject(menu), m_parts(parts) {
     addCommand(menu, {"askResultant", tr("Find the &resultant")},
                [this] { apply(askingResultant(m_parts.document.result()), tr("Ask for the resultant")); });
     addCommand(menu, {"askEquilibrant", tr("Find one more force that &balances")}, [this] {

@@ -1,7 +1,7 @@
 // Question: what is asked of the forces on the sheet. Each command is one undo step.
 #pragma once
 
-#include "ui/window/parts.h"
+#include "ui/window/window_parts.h"
 
 #include <QObject>
 
@@ -15,14 +15,14 @@ struct Sketch;
 class QuestionMenu : public QObject {
     Q_OBJECT
 public:
-    QuestionMenu(const Parts& parts, QMenu* menu);
+    QuestionMenu(const WindowParts& parts, QMenu* menu);
 
 private:
     void prepare();
     void apply(const Sketch& after, const QString& step);
     void askSmallest();
 
-    Parts m_parts;
+    WindowParts m_parts;
     QAction *m_components, *m_smallest, *m_other;
 };
 

@@ -44,7 +44,7 @@ ConstructionKind constructionFrom(const QString& name) {
     return ConstructionKind::parallelogram;
 }
 
-SheetMenu::SheetMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(parts) {
+SheetMenu::SheetMenu(const WindowParts& parts, QMenu* menu) : QObject(menu), m_parts(parts) {
     addUnits(menu);
     addAxis(menu);
     addDigits(menu);

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "ui/style/theme.h"
-#include "ui/window/parts.h"
+#include "ui/window/window_parts.h"
 
 #include "core/figure/compose.h"
 
@@ -18,7 +18,7 @@ namespace tailpoint {
 class SheetMenu : public QObject {
     Q_OBJECT
 public:
-    SheetMenu(const Parts& parts, QMenu* menu);
+    SheetMenu(const WindowParts& parts, QMenu* menu);
 
     // For the bar, which shows the same commands.
     QAction *parallelogram, *triangle, *polygon, *swapOrder, *marks, *snap, *fit;
@@ -43,7 +43,7 @@ private:
     void showConstruction();
     void setReference(const Reference& reference);
 
-    Parts m_parts;
+    WindowParts m_parts;
 };
 
 QString nameOf(ConstructionKind kind);

@@ -14,7 +14,7 @@
 
 namespace tailpoint {
 
-TeachMenu::TeachMenu(const Parts& parts, QMenu* menu) : QObject(menu), m_parts(parts) {
+TeachMenu::TeachMenu(const WindowParts& parts, QMenu* menu) : QObject(menu), m_parts(parts) {
     lecture = addCommand(menu, {"lecture", tr("&Lecture view"), QKeySequence(Qt::Key_F5)},
                          [this] { beginLecture(); });
     lecture->setIconText(tr("Lecture"));

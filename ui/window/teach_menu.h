@@ -1,7 +1,7 @@
 // The menu Teach: the lecture view, built when it is first asked for.
 #pragma once
 
-#include "ui/window/parts.h"
+#include "ui/window/window_parts.h"
 
 #include <QObject>
 #include <memory>
@@ -16,14 +16,14 @@ class LectureView;
 class TeachMenu : public QObject {
     Q_OBJECT
 public:
-    TeachMenu(const Parts& parts, QMenu* menu);
+    TeachMenu(const WindowParts& parts, QMenu* menu);
     ~TeachMenu() override;
 
     QAction* lecture;
     void beginLecture();
 
 private:
-    Parts m_parts;
+    WindowParts m_parts;
     std::unique_ptr<LectureView> m_view;
 };
 

@@ -39,8 +39,8 @@ bool writes(const Sketch& sketch, const QByteArray& part) {
 }
 Sketch typed(const Sketch& sketch, Entry cell, const char* text) {
     const Outcome outcome = typedInto(sketch, 0, cell, QString::fromUtf8(text));
-    EXPECT_TRUE(std::holds_alternative<Taken>(outcome));
-    return std::get<Taken>(outcome).sketch;
+    EXPECT_TRUE(std::holds_alternative<Accepted>(outcome));
+    return std::get<Accepted>(outcome).sketch;
 }
 
 } // namespace

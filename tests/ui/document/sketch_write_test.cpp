@@ -1,5 +1,6 @@
 // What is written is what was read: values, forms, and keys that this version doesn't know.
 #include "ui/document/sketch_json.h"
+#include "ui/document/unknown_keys.h"
 
 #include <gtest/gtest.h>
 
@@ -91,6 +92,12 @@ TEST(WritingASketch, EscapesWhatTheTitleHolds) {
     EXPECT_EQ(read(writeSketch(sketch)), sketch);
 }
 
+JsonValue parsed(std::string_view text) {
+    const auto result = parseJson(text);
+    EXPECT_TRUE(std::holds_alternative<JsonValue>(result)) << text;
+    return std::get<JsonValue>(result);
+}
+
 /// A sketch with everything that a sketch can have, from a seed.
 class AnySketch {
 public:
@@ -115,7 +122,9 @@ public:
             sketch.smallest = sketch.sum.name;
         sketch.caution = sketch.forces.size() % 3 == 0;
         if (below(3) == 0)
-            sketch.carried = R"({"units": {"m": 1}, "note": "x"})";
+            sketch.unknownKeys =
+                unknownKeysOf(parsed(R"({"units": {"m": 1}, "note": "x"})"), KeyPlace::sketch,
+                              {{"units", KeyPlace::units}, {"reference", KeyPlace::reference}});
         return sketch;
     }
 
@@ -152,7 +161,9 @@ private:
         if (below(4) == 0)
             force.directionLabel = LabelPin{0, 1e-3};
         if (below(3) == 0)
-            force.carried = R"({"magnitude": {"by": "scale"}, "direction": {"by": "eye"}, "n": 2})";
+            force.unknownKeys = unknownKeysOf(
+                parsed(R"({"magnitude": {"by": "scale"}, "direction": {"by": "eye"}, "n": 2})"),
+                KeyPlace::force, {{"magnitude", KeyPlace::magnitude}, {"direction", KeyPlace::direction}});
         return force;
     }
 

@@ -1,7 +1,7 @@
 // Unsaved work: kept on the disk while the window is open, offered again after a crash.
 #pragma once
 
-#include "ui/window/parts.h"
+#include "ui/window/window_parts.h"
 
 #include <QObject>
 #include <functional>
@@ -12,16 +12,16 @@ namespace tailpoint {
 class Autosave;
 
 /// Made after the first paint: looking for what a crash left must not delay the window.
-class Safekeeping : public QObject {
+class UnsavedWork : public QObject {
     Q_OBJECT
 public:
     /// `mayLoseChanges` asks about what is open before it is replaced.
-    Safekeeping(const Parts& parts, std::function<bool()> mayLoseChanges);
-    ~Safekeeping() override;
+    UnsavedWork(const WindowParts& parts, std::function<bool()> mayLoseChanges);
+    ~UnsavedWork() override;
 
 private:
     void offerNext();
-    Parts m_parts;
+    WindowParts m_parts;
     std::function<bool()> m_mayLoseChanges;
     std::unique_ptr<Autosave> m_autosave;
 };

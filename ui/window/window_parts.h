@@ -12,7 +12,7 @@ class Panel;
 class Settings;
 class SketchDocument;
 
-struct Parts {
+struct WindowParts {
     QMainWindow& window;
     SketchDocument& document;
     Canvas& canvas;

@@ -1,4 +1,4 @@
-#include "ui/window/safekeeping.h"
+#include "ui/window/unsaved_work.h"
 
 #include "ui/document/recovery.h"
 #include "ui/window/lines.h"
@@ -28,10 +28,10 @@ QString comparedWithFile(const Recovery& recovery) {
         return {};
     const QDateTime written = QFileInfo(recovery.path).lastModified();
     if (!written.isValid())
-        return Safekeeping::tr(" The file itself is not there any more.");
+        return UnsavedWork::tr(" The file itself is not there any more.");
     return written > recovery.saved
-               ? Safekeeping::tr(" The file itself is newer: %1.").arg(timeWords(written))
-               : Safekeeping::tr(" It is newer than the file, which is of %1.").arg(timeWords(written));
+               ? UnsavedWork::tr(" The file itself is newer: %1.").arg(timeWords(written))
+               : UnsavedWork::tr(" It is newer than the file, which is of %1.").arg(timeWords(written));
 }
 
 /// Copies that say nothing of the file they belong to: whatever is older than they are was known.
@@ -46,16 +46,16 @@ QByteArray knownBytes(const Recovery& recovery) {
 
 } // namespace
 
-Safekeeping::Safekeeping(const Parts& parts, std::function<bool()> mayLoseChanges)
+UnsavedWork::UnsavedWork(const WindowParts& parts, std::function<bool()> mayLoseChanges)
     : m_parts(parts), m_mayLoseChanges(std::move(mayLoseChanges)),
       m_autosave(std::make_unique<Autosave>(parts.document)) {
     offerNext();
 }
 
-Safekeeping::~Safekeeping() = default;
+UnsavedWork::~UnsavedWork() = default;
 
 /// The newest copy whose owner is gone; the next one once this one is settled.
-void Safekeeping::offerNext() {
+void UnsavedWork::offerNext() {
     const QList<Recovery> found = findRecoveries();
     if (found.isEmpty()) {
         return;
