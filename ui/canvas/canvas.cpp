@@ -1,8 +1,10 @@
 #include "ui/canvas/canvas.h"
 
+#include "core/construct/reduction.h"
 #include "ui/canvas/accessible.h"
 #include "ui/canvas/canvas_p.h"
 #include "ui/canvas/words.h"
+#include "ui/style/symbols.h"
 
 #include <QFocusEvent>
 #include <QKeyEvent>
@@ -19,11 +21,19 @@ Canvas::Private::Private(Canvas& canvas, SketchDocument& document)
     : q(canvas), scene(document), nudges(document), editor(&canvas) {}
 
 Stage Canvas::Private::stage() {
-    return {scene, snapping, [this](const QString& text) { say(text); }};
+    return {scene, snapping, [this](const Sentence& sentence) { say(sentence); }};
 }
 
 void Canvas::Private::say(const QString& text) {
-    emit q.hint(text);
+    say(sentence(text));
+}
+
+void Canvas::Private::say(const Sentence& sentence) {
+    emit q.hint(text(plain(sentence)), htmlOf(sentence));
+}
+
+Words Canvas::Private::symbolAt(int vector) const {
+    return symbolWords(scene.result().things(), vectorId(vector));
 }
 
 void Canvas::Private::refresh() {

@@ -6,6 +6,7 @@
 #include "ui/canvas/label_gesture.h"
 #include "ui/canvas/words.h"
 #include "ui/document/new_force.h"
+#include "ui/style/symbols.h"
 
 #include <QMenu>
 
@@ -165,7 +166,7 @@ void Canvas::removeSelected() {
     const Sketch& sketch = d->scene.sketch();
     const Force* force = forceAt(sketch, d->selected);
     if (d->selected == kSumIndex) {
-        d->say(tr("%1 is what the forces amount to; it can't be deleted.").arg(words::name(*force)));
+        d->say(sentence(tr("%1 is what the forces amount to; it can't be deleted."), d->symbolAt(kSumIndex)));
     } else if (force != nullptr && !d->gesture) {
         d->edit(withForcesRemoved(sketch, {d->selected}), tr("Delete %1").arg(words::name(*force)));
         select(kNoVector);

@@ -3,6 +3,7 @@
 #include "ui/canvas/label_gesture.h"
 #include "ui/canvas/lit_parts.h"
 #include "ui/canvas/words.h"
+#include "ui/style/symbols.h"
 
 #include <QContextMenuEvent>
 #include <QMenu>
@@ -164,20 +165,19 @@ void Canvas::Private::showCursor() {
 
 void Canvas::Private::sayHover() {
     const Force* force = forceAt(scene.sketch(), hover.vector);
-    const QString name = force != nullptr ? words::name(*force) : QString();
     const bool fixed = force != nullptr && !tipCanMove(scene.sketch(), hover.vector);
     switch (hover.kind) {
     case Hit::Kind::commonPoint:
         return say(tr("Drag from the common point to draw a new force."));
     case Hit::Kind::tip:
-        return say(fixed ? whyNotDragged(scene.sketch(), hover.vector)
-                         : tr("Drag the tip to change %1. Shift holds its direction, Ctrl its magnitude, S "
-                              "switches snapping.")
-                               .arg(name));
+        return say(fixed ? whyNotDragged(scene.result(), hover.vector)
+                         : sentence(tr("Drag the tip to change %1. Shift holds its direction, Ctrl its "
+                                       "magnitude, S switches snapping."),
+                                    symbolAt(hover.vector)));
     case Hit::Kind::body:
         return say(bodyCanTurn(scene.sketch(), hover.vector)
-                       ? tr("Drag to turn %1; its magnitude stays.").arg(name)
-                       : whyNotDragged(scene.sketch(), hover.vector));
+                       ? sentence(tr("Drag to turn %1; its magnitude stays."), symbolAt(hover.vector))
+                       : whyNotDragged(scene.result(), hover.vector));
     case Hit::Kind::otherAnswer:
         return say(tr("Click to take the other answer (N)."));
     case Hit::Kind::label:

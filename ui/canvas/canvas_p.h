@@ -27,6 +27,8 @@ public:
 
     Stage stage();
     void say(const QString& text);
+    void say(const Sentence& sentence);
+    Words symbolAt(int vector) const;
     void refresh(); ///< something that is composed changed
     void documentChanged();
     void documentReplaced();

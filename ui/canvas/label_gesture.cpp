@@ -2,6 +2,7 @@
 
 #include "ui/canvas/force_edits.h"
 #include "ui/canvas/words.h"
+#include "ui/style/symbols.h"
 
 #include <QLineF>
 #include <algorithm>
@@ -68,9 +69,10 @@ void LabelGesture::move(const Pointer& pointer) {
     const QString step =
         words::tr("Put the label of %1 elsewhere").arg(words::name(*forceAt(m_before, m_vector)));
     if (const auto fault = m_stage.scene.document().preview(after, step))
-        m_stage.say(QString::fromStdString(fault->message));
+        m_stage.say({{fault->message}});
     else
-        m_stage.say(words::tr("The label stays where you put it; the arrow's menu frees it again."));
+        m_stage.say(
+            sentence(words::tr("The label stays where you put it; the arrow's menu frees it again.")));
 }
 
 void LabelGesture::finish() {

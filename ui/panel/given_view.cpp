@@ -102,8 +102,12 @@ void GivenView::say(const QString& line, bool fault) {
 void GivenView::sayWhy(const NotTaken& why, const QModelIndex& cell) {
     m_asked = cell;
     m_readings = why.readings;
+    showFault(withReadings(why));
+}
+
+void GivenView::showFault(const QString& rich) {
     m_line->clear();
-    m_fault->setText(QStringLiteral("\u25b2 ") + withReadings(why));
+    m_fault->setText(QStringLiteral("\u25b2 ") + rich);
     m_fault->show();
 }
 
@@ -125,8 +129,10 @@ void GivenView::sayCell(const QModelIndex& cell) {
         sayWhy(*why, cell);
         return;
     }
-    const QString fault = m_model->waitingFault();
-    say(fault, !fault.isEmpty());
+    say({}, false);
+    if (const Sentence fault = m_model->waitingFault(); !fault.empty()) {
+        showFault(htmlOf(fault));
+    }
 }
 
 /// Echoes what is understood while it is typed, and why it is not.

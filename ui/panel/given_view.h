@@ -91,6 +91,7 @@ signals:
 private:
     void say(const QString& line, bool fault);
     void sayWhy(const NotTaken& why, const QModelIndex& cell = {});
+    void showFault(const QString& rich);
     void takeReading(qsizetype which);
     void sayCell(const QModelIndex& index);
     void onTyping(const QModelIndex& index, const QString& typed);
