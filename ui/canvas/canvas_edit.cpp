@@ -173,25 +173,41 @@ void Canvas::removeSelected() {
     }
 }
 
+/// The sketch may change while the menu is open: what is chosen goes to the vector of that name, if there
+/// still is one.
 std::unique_ptr<QMenu> Canvas::Private::menuFor(int vector) {
     auto menu = std::make_unique<QMenu>();
-    const Force& force = *forceAt(scene.sketch(), vector);
+    const QString name = words::name(*forceAt(scene.sketch(), vector));
+    const auto later = [this, who = name.toStdString()](auto act) {
+        return [this, who, act] {
+            const int now = vectorNamed(scene.sketch(), who);
+            if (now != kNoVector) {
+                act(now);
+            }
+        };
+    };
     const auto question = [&](const QString& text, Entry quantity) {
-        QAction* action = menu->addAction(text, &q, [this, vector, quantity] { toggle(vector, quantity); });
+        QAction* action = menu->addAction(text);
         action->setCheckable(true);
         action->setChecked(isToFind(scene.sketch(), vector, quantity));
+        connect(action, &QAction::triggered, &q, later([this, action, quantity](int now) {
+                    if (isToFind(scene.sketch(), now, quantity) != action->isChecked()) {
+                        toggle(now, quantity);
+                    }
+                }));
     };
     question(tr("Magnitude to find"), Entry::magnitude);
     question(tr("Direction to find"), Entry::direction);
     menu->addSeparator();
-    menu->addAction(tr("Type the magnitude…\tEnter"), &q,
-                    [this, vector] { openEditor(Cell::magnitude, vector); });
-    menu->addAction(tr("Type the direction…\tShift+Enter"), &q,
-                    [this, vector] { openEditor(Cell::direction, vector); });
-    menu->addAction(tr("Rename…\tF2"), &q, [this, vector] { openEditor(Cell::name, vector); });
+    const auto typed = [&](const QString& text, Cell cell) {
+        menu->addAction(text, &q, later([this, cell](int now) { openEditor(cell, now); }));
+    };
+    typed(tr("Type the magnitude…\tEnter"), Cell::magnitude);
+    typed(tr("Type the direction…\tShift+Enter"), Cell::direction);
+    typed(tr("Rename…\tF2"), Cell::name);
     if (hasPins(scene.sketch(), vector)) {
         menu->addAction(tr("Let the label find its own place\tCtrl+Backspace"), &q,
-                        [this, vector] { q.freeLabels(vector); });
+                        later([this](int now) { q.freeLabels(now); }));
     }
     if (scene.result().solved.solutions.size() == 2) {
         menu->addSeparator();
@@ -199,7 +215,10 @@ std::unique_ptr<QMenu> Canvas::Private::menuFor(int vector) {
     }
     if (vector != kSumIndex) {
         menu->addSeparator();
-        menu->addAction(tr("Delete %1\tDel").arg(words::name(force)), &q, [this] { q.removeSelected(); });
+        menu->addAction(tr("Delete %1\tDel").arg(name), &q, later([this](int now) {
+                            q.select(now);
+                            q.removeSelected();
+                        }));
     }
     return menu;
 }

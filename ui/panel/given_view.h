@@ -7,6 +7,7 @@
 class QLabel;
 class QKeyEvent;
 class QLineEdit;
+class QMenu;
 
 namespace tailpoint {
 
@@ -97,7 +98,11 @@ private:
     void onTyping(const QModelIndex& index, const QString& typed);
     void onSelection();
     void showMenu(const QModelIndex& index, const QPoint& place);
+    void addCellActions(QMenu& menu, int vector, std::optional<Entry> cell);
     void setEitherSense(int vector, bool either);
+    void setToFind(int vector, Entry cell, bool toFind);
+    std::vector<std::string> chosenForces() const;
+    void remove(const std::vector<std::string>& names); ///< those that are still there
     void apply(const Sketch& after, const QString& step);
 
     SketchDocument& m_document;
