@@ -41,6 +41,7 @@ void Canvas::Private::refresh() {
     glide.stop();
     reveal.stop();
     q.update();
+    keepEditorOnLabel();
     const double now = divisionOf(scene.sheet().view());
     if (now != std::exchange(toldDivision, now)) {
         emit q.divisionChanged(now);
@@ -390,7 +391,6 @@ bool Canvas::event(QEvent* event) {
 }
 
 void Canvas::resizeEvent(QResizeEvent*) {
-    d->editor.leave();
     d->scene.resize(size(), logicalDpiY() / 72.0);
     d->refresh();
 }

@@ -114,6 +114,7 @@ void Canvas::Private::openScaleEditor() {
     const double division = divisionOf(scene.sheet().view());
     const QString now = QString::fromStdString(shortest(division)) + QLatin1Char(' ') +
                         QString::fromUtf8(symbolOf(scene.sketch().forceUnit).data());
+    edited = Cell::scale;
     editor.open(fieldBox(scene, Cell::scale, kNoVector), now, tr("Force of one division"), themeOf(theme),
                 [this](const QString& text) { return takeScale(text); });
 }
@@ -144,7 +145,17 @@ void Canvas::Private::openEditor(Cell cell, int vector) {
         return std::nullopt;
     };
     q.select(vector);
+    edited = cell;
+    editedName = isForceCell(cell) ? forceAt(sketch, vector)->name : std::string();
     editor.open(fieldBox(scene, cell, vector), field.text, field.name, themeOf(theme), take);
+}
+
+/// The wheel, a resize or a fit moves the label, not the text that is being typed into it.
+void Canvas::Private::keepEditorOnLabel() {
+    if (editor.isOpen()) {
+        const int vector = isForceCell(edited) ? vectorNamed(scene.sketch(), editedName) : kNoVector;
+        editor.follow(fieldBox(scene, edited, vector));
+    }
 }
 
 void Canvas::Private::toggle(int vector, Entry quantity) {

@@ -17,8 +17,8 @@ namespace {
 
 double wheelFactor(const QWheelEvent& event) {
     constexpr double kPerNotch = 0.18, kPerPixel = 0.004; // in powers of e
-    const double by = event.pixelDelta().isNull() ? event.angleDelta().y() / 120.0 * kPerNotch
-                                                  : event.pixelDelta().y() * kPerPixel;
+    const int angle = event.angleDelta().y(); // pixels, where they come too, differ from system to system
+    const double by = angle != 0 ? angle / 120.0 * kPerNotch : event.pixelDelta().y() * kPerPixel;
     return std::exp(std::clamp(by, -1.0, 1.0));
 }
 
@@ -266,7 +266,6 @@ void Canvas::mouseDoubleClickEvent(QMouseEvent* event) {
 void Canvas::wheelEvent(QWheelEvent* event) {
     event->accept();
     if (!d->gesture && !d->staged) { // the scale is frozen during a drag
-        d->editor.leave();
         d->scene.zoomAbout(event->position(), wheelFactor(*event));
         d->refresh();
         d->hoverAt(event->position());

@@ -53,6 +53,7 @@ public:
     bool sheetKey(QKeyEvent* event);
     bool forceKey(QKeyEvent* event);
     bool arrowKey(QKeyEvent* event);
+    void panByKey(QPointF pan);
     bool labelKey(QKeyEvent* event);
     bool holdKey(QKeyEvent* event, bool pressed);
     bool snapKey(QKeyEvent* event);
@@ -67,6 +68,7 @@ public:
 
     // canvas_edit.cpp
     void openEditor(Cell cell, int vector);
+    void keepEditorOnLabel();
     void openScaleEditor();
     std::optional<NotTaken> takeScale(const QString& text); ///< why not
     template <class Change>
@@ -111,6 +113,8 @@ public:
     QElapsedTimer sinceTick;
     Nudges nudges;
     LabelEditor editor;
+    Cell edited = Cell::none; ///< what the editor is open over
+    std::string editedName;   ///< of the force whose it is
     StaticLayer below{StaticLayer::Part::below}, above{StaticLayer::Part::above};
     Glide glide;
     Reveal reveal;
