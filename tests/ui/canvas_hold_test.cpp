@@ -175,7 +175,7 @@ TEST_F(CanvasHold, AfterScrollingADragStillComesBackToItsStart) {
 TEST_F(CanvasHold, OnlyADragThatDrawsToThePointerAsksForMoreSheet) {
     Scene scene(document);
     scene.resize(QSizeF(960, 660), 1);
-    const GestureContext context{scene, true, [](const QString&) {}};
+    const GestureContext context{scene, true, [](const Sentence&) {}};
     const std::vector<DrawnVector> drawn = drawnVectors(scene);
     const DrawnVector& p = drawn.at(0);
     const QPointF tip = scene.sheet().toPixels(p.tip), away(60, -60);

@@ -45,6 +45,26 @@ TEST_F(CanvasTest, ArrowsTurnAndStretchTheSelectedForceInOneStepEach) {
     EXPECT_DOUBLE_EQ(magnitude(0), 340);
 }
 
+TEST_F(CanvasTest, ArrowsMoveTheSheetButNeverTheWholeFigureOffIt) {
+    const QRectF sheet(canvas.rect());
+    for (const Qt::Key way : {Qt::Key_Left, Qt::Key_Right, Qt::Key_Up, Qt::Key_Down}) {
+        canvas.fit();
+        canvas.select(kNoVector);
+        const QPointF before = common();
+        key(way);
+        EXPECT_NE(common(), before);
+        QSignalSpy hints(&canvas, &Canvas::hint);
+        for (int i = 0; i < 100; ++i) {
+            key(way);
+        }
+        const Eigen::Vector2d sum = document.result().solved.solutions[0].sum.vector;
+        EXPECT_TRUE(sheet.contains(common()) || sheet.contains(tipOf(0)) || sheet.contains(tipOf(1)) ||
+                    sheet.contains(pixel(sum)))
+            << "key " << way;
+        EXPECT_FALSE(hints.isEmpty()) << "a key that does nothing says why";
+    }
+}
+
 TEST_F(CanvasTest, ShiftTakesOneShownDigit) {
     canvas.select(1);
     key(Qt::Key_Left, Qt::ShiftModifier);

@@ -4,6 +4,7 @@
 
 #include <QContextMenuEvent>
 #include <QMenu>
+#include <QTimer>
 
 namespace tailpoint {
 
@@ -77,6 +78,48 @@ TEST_F(CanvasMenu, TheSheetOffersAForceTheFitAndSnapping) {
     EXPECT_FALSE(canvas.snapping());
     trigger(QStringLiteral("Add a force"));
     EXPECT_EQ(document.sketch().forces.size(), 3u);
+}
+
+/// While a menu is open somebody else's undo, or a reload, may change the sketch: a timer stands for it.
+TEST_F(CanvasMenu, ActsOnItsOwnForceAfterAnUndoUnderTheOpenMenu) {
+    Sketch grown = raft();
+    grown.forces.insert(grown.forces.begin(), forceOf("S", 100, 90));
+    ASSERT_FALSE(document.edit(grown, QStringLiteral("grow")));
+    openAt(polar(200, 25)); // on P, the second of three
+    QAction* toFind = action(QStringLiteral("Direction to find"));
+    QTimer::singleShot(0, [&] { document.undo(); });
+    ASSERT_TRUE(QTest::qWaitFor([&] { return document.sketch() == raft(); }));
+    toFind->trigger();
+    EXPECT_FALSE(isGiven(force(0).direction)) << "P, the first now";
+    EXPECT_TRUE(isGiven(force(1).direction));
+    trigger(QStringLiteral("Delete P"));
+    ASSERT_EQ(document.sketch().forces.size(), 1u);
+    EXPECT_EQ(force(0).name, "Q");
+}
+
+TEST_F(CanvasMenu, DoesNothingForAForceThatHasGoneUnderIt) {
+    Sketch grown = raft();
+    grown.forces.push_back(forceOf("S", 300, 90));
+    ASSERT_FALSE(document.edit(grown, QStringLiteral("grow")));
+    openAt(polar(200, 90));
+    ASSERT_EQ(canvas.selected(), 2);
+    QTimer::singleShot(0, [&] { document.undo(); });
+    ASSERT_TRUE(QTest::qWaitFor([&] { return document.sketch() == raft(); }));
+    for (const char* words : {"Magnitude to find", "Type the direction", "Rename", "Delete S"}) {
+        trigger(QString::fromLatin1(words));
+    }
+    EXPECT_EQ(document.sketch(), raft());
+    EXPECT_FALSE(canvas.findChild<LabelEditor*>()->isOpen());
+}
+
+TEST_F(CanvasMenu, MakesToFindWhatItSaidAndNotTheContrary) {
+    Sketch asked = raft();
+    asked.forces[0].magnitude = {};
+    openAt(polar(200, 25));
+    QAction* toFind = action(QStringLiteral("Magnitude to find"));
+    ASSERT_FALSE(document.edit(asked, QStringLiteral("ask"))); // is so already, by another way
+    toFind->trigger();
+    EXPECT_FALSE(isGiven(force(0).magnitude));
 }
 
 } // namespace tailpoint

@@ -210,6 +210,44 @@ TEST_F(CanvasTyped, AQuestionMarkAsksForTheValue) {
     EXPECT_FALSE(isGiven(force(0).magnitude));
 }
 
+TEST_F(CanvasTyped, TheWheelMovesTheFieldWithItsLabelAndKeepsWhatIsTyped) {
+    canvas.editMagnitude(0);
+    QTest::keyClicks(editor(), QStringLiteral("36"));
+    const QPoint before = editor()->geometry().center();
+    const double scale = canvas.view().scale;
+    wheel(common(), 120);
+    ASSERT_GT(canvas.view().scale, scale);
+    ASSERT_TRUE(editor()->isOpen());
+    EXPECT_EQ(editor()->text(), QStringLiteral("36"));
+    EXPECT_TRUE(editor()->hasFocus());
+    EXPECT_NE(editor()->geometry().center(), before) << "the label has moved";
+    QTest::keyClicks(editor(), QStringLiteral("5"));
+    QTest::keyClick(editor(), Qt::Key_Return);
+    EXPECT_DOUBLE_EQ(magnitude(0), 365);
+    canvas.editMagnitude(0);
+    const QPoint opened = editor()->geometry().center();
+    wheel(common(), 120);
+    wheel(common(), -120);
+    EXPECT_EQ(editor()->geometry().center(), opened) << "there and back";
+}
+
+TEST_F(CanvasTyped, AResizeMovesTheFieldAndItsComplaintAndKeepsBoth) {
+    canvas.editMagnitude(0);
+    editor()->selectAll();
+    QTest::keyClicks(editor(), QStringLiteral("n"));
+    QTest::keyClick(editor(), Qt::Key_Return);
+    ASSERT_FALSE(editor()->complaint().isEmpty());
+    canvas.resize(520, 400);
+    settle();
+    ASSERT_TRUE(editor()->isOpen());
+    EXPECT_EQ(editor()->text(), QStringLiteral("n"));
+    EXPECT_FALSE(editor()->complaint().isEmpty());
+    auto* note = canvas.findChild<QLabel*>(QStringLiteral("labelEditorNote"));
+    EXPECT_TRUE(canvas.rect().contains(editor()->geometry()));
+    EXPECT_TRUE(canvas.rect().contains(note->geometry()));
+    EXPECT_FALSE(note->geometry().intersects(editor()->geometry()));
+}
+
 TEST_F(CanvasTyped, WhatWasConvertedIsSaid) {
     QSignalSpy hints(&canvas, &Canvas::hint);
     canvas.editMagnitude(0);

@@ -129,6 +129,25 @@ TEST_F(CanvasTest, AThemeChangesColoursAndNothingElse) {
     EXPECT_TRUE(canvas.figure().list == before);
 }
 
+/// Some systems send pixels beside the wheel's angle, some do not, some send pixels alone.
+TEST_F(CanvasTest, TheWheelZoomsWithAndWithoutPixels) {
+    const auto turned = [&](QPoint pixels, QPoint angle) {
+        canvas.fit();
+        const double before = canvas.view().scale;
+        const QPointF at = common();
+        QWheelEvent event(at, canvas.mapToGlobal(at), pixels, angle, Qt::NoButton, {}, Qt::NoScrollPhase,
+                          false);
+        QCoreApplication::sendEvent(&canvas, &event);
+        return canvas.view().scale / before;
+    };
+    const double notch = turned({}, {0, 120});
+    EXPECT_GT(notch, 1.1);
+    EXPECT_DOUBLE_EQ(turned({0, 15}, {0, 120}), notch) << "a notch is a notch";
+    EXPECT_DOUBLE_EQ(turned({3, 0}, {0, 120}), notch) << "pixels to the side alone";
+    EXPECT_GT(turned({0, 15}, {}), 1) << "pixels alone";
+    EXPECT_NEAR(turned({0, -15}, {0, -120}) * notch, 1, 1e-12) << "back again";
+}
+
 TEST_F(CanvasTest, ThePointersPlaceIsReadAsAForce) {
     QSignalSpy readouts(&canvas, &Canvas::pointerReadout);
     hover(polar(212, 61.3));

@@ -413,6 +413,20 @@ TEST_F(PanelTest, AnUndoTakesABadTextAlongAndEscapeItsReason) {
     EXPECT_FALSE(child<QLabel>(panel, "givenFault")->isVisibleTo(&panel));
 }
 
+TEST_F(PanelTest, EscapeInAnOpenFieldTakesAlongWhatWasSaidOfItsText) {
+    goTo(0, GivenModel::MagnitudeColumn);
+    QTest::keyClick(table, Qt::Key_F2);
+    ASSERT_TRUE(field());
+    QTest::keyClicks(field(), QStringLiteral("n"));
+    QTest::keyClick(field(), Qt::Key_Return); // not taken: the field stays open
+    ASSERT_TRUE(field());
+    ASSERT_TRUE(child<QLabel>(panel, "givenFault")->isVisibleTo(&panel));
+    QTest::keyClick(field(), Qt::Key_Escape);
+    EXPECT_TRUE(waitFor([&] { return !field(); }));
+    EXPECT_FALSE(child<QLabel>(panel, "givenFault")->isVisibleTo(&panel));
+    EXPECT_EQ(cellText(panel, "givenTable", 0, GivenModel::MagnitudeColumn), QStringLiteral("340 N"));
+}
+
 TEST_F(PanelTest, TheTableIsBroughtIntoSightBeforeAKeyActsOnIt) {
     panel.resize(400, 300);
     settle();

@@ -6,8 +6,10 @@
 #include "ui/panel/solution_view.h"
 #include "ui/style/theme.h"
 
+#include <QAbstractItemView>
 #include <QEnterEvent>
 #include <QScrollBar>
+#include <QTimer>
 
 namespace tailpoint {
 namespace {
@@ -201,8 +203,11 @@ TEST_F(Pointing, IsToldOnceForAPlaceAndNotDuringADrag) {
 TEST_F(Pointing, ScrollsToTheStepOnlyWhereTheSolutionIsBeingRead) {
     QScrollBar* bar = panel.verticalScrollBar();
     bar->setValue(0);
+    auto* rest = panel.findChild<QTimer*>(QStringLiteral("rest"));
+    ASSERT_NE(rest, nullptr);
+    QSignalSpy rested(rest, &QTimer::timeout);
     hover(label("3.6°"));
-    QTest::qWait(400);
+    ASSERT_TRUE(rested.count() > 0 || rested.wait());
     EXPECT_EQ(bar->value(), 0) << "the table of given values is in use";
     hover(pixel(-250, 100));
     panel.ensureVisible(0, solution->mapTo(panel.widget(), QPoint(0, 0)).y() + 300, 0, 0);
@@ -219,12 +224,18 @@ TEST_F(Pointing, ADragKeepsTheScrollPlaceAndTheFoldedSteps) {
     QScrollBar* bar = panel.verticalScrollBar();
     bar->setValue(bar->maximum() / 2);
     const int place = bar->value();
+    const auto* given = panel.findChild<QAbstractItemView*>(QStringLiteral("givenTable"));
+    ASSERT_NE(given, nullptr);
+    QSignalSpy changes(&document, &SketchDocument::changed);
     press(tipOf(0));
     for (int i = 1; i <= 30; ++i) {
+        QSignalSpy followed(given->model(), &QAbstractItemModel::dataChanged);
+        const auto before = changes.count();
         move(tipOf(0) + QPointF(-2.0 * (i % 5), 1.5 * (i % 7)));
-        QTest::qWait(2);
+        ASSERT_TRUE(changes.count() == before || followed.count() > 0 || followed.wait()) << i;
         EXPECT_EQ(bar->value(), place) << i;
     }
+    EXPECT_GT(changes.count(), 10);
     release(tipOf(0));
     settle();
     EXPECT_EQ(bar->value(), place);

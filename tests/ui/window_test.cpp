@@ -18,6 +18,8 @@
 #include <QMimeData>
 #include <QPushButton>
 #include <QSettings>
+#include <QSignalSpy>
+#include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
@@ -91,8 +93,9 @@ TEST_F(WindowTest, AValueTypedOnTheSheetByKeyLeavesTheForceSelected) {
     auto* editor = child<QLineEdit>(canvas, "labelEditor");
     ASSERT_TRUE(editor->isVisible());
     QTest::keyClicks(editor, QStringLiteral("150"));
+    QSignalSpy followed(child<QTableView>(*window, "givenTable")->model(), &QAbstractItemModel::dataChanged);
     QTest::keyClick(editor, Qt::Key_Return);
-    QTest::qWait(40); // the panel follows with the next frame
+    ASSERT_TRUE(followed.count() > 0 || followed.wait()); // the panel, with the next frame
     EXPECT_EQ(window->document().sketch().forces[1].magnitude.value, 150);
     EXPECT_EQ(canvas.selected(), 1);
     EXPECT_TRUE(canvas.hasFocus());

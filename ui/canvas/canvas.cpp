@@ -1,8 +1,10 @@
 #include "ui/canvas/canvas.h"
 
+#include "core/construct/reduction.h"
 #include "ui/canvas/accessible.h"
 #include "ui/canvas/canvas_p.h"
 #include "ui/canvas/words.h"
+#include "ui/style/symbols.h"
 
 #include <QFocusEvent>
 #include <QKeyEvent>
@@ -19,11 +21,19 @@ Canvas::Private::Private(Canvas& canvas, SketchDocument& document)
     : q(canvas), scene(document), nudges(document), editor(&canvas) {}
 
 GestureContext Canvas::Private::context() {
-    return {scene, snapping, [this](const QString& text) { say(text); }};
+    return {scene, snapping, [this](const Sentence& sentence) { say(sentence); }};
 }
 
 void Canvas::Private::say(const QString& text) {
-    emit q.hint(text);
+    say(sentence(text));
+}
+
+void Canvas::Private::say(const Sentence& sentence) {
+    emit q.hint(text(plain(sentence)), htmlOf(sentence));
+}
+
+Words Canvas::Private::symbolAt(int vector) const {
+    return symbolWords(scene.result().things(), vectorId(vector));
 }
 
 void Canvas::Private::refresh() {
@@ -31,6 +41,7 @@ void Canvas::Private::refresh() {
     glide.stop();
     reveal.stop();
     q.update();
+    keepEditorOnLabel();
     const double now = divisionOf(scene.sheet().view());
     if (now != std::exchange(toldDivision, now)) {
         emit q.divisionChanged(now);
@@ -380,7 +391,6 @@ bool Canvas::event(QEvent* event) {
 }
 
 void Canvas::resizeEvent(QResizeEvent*) {
-    d->editor.leave();
     d->scene.resize(size(), logicalDpiY() / 72.0);
     d->refresh();
 }

@@ -109,7 +109,8 @@ signals:
     pointerReadout(const QString& text); ///< the pointer's place as a force, "212 N at 61.3°"; empty outside
     /// The pointer stands on an arrow, an angle, a side or a locus; empty: on none. Not during a drag.
     void partPointed(const std::optional<tailpoint::FigurePart>& part);
-    void hint(const QString& text);          ///< one line of what to do, or why something can't be done
+    /// One line of what to do, or why something can't be done; `rich` has the names in it as symbols.
+    void hint(const QString& text, const QString& rich);
     void constructionChanged();              ///< kind or order
     void divisionChanged(double forceUnits); ///< what one division of the sheet stands for
     void clicked();                          ///< on a stage: pressed and released without a drag

@@ -6,6 +6,7 @@
 #include "ui/canvas/label_gesture.h"
 #include "ui/canvas/words.h"
 #include "ui/document/new_force.h"
+#include "ui/style/symbols.h"
 
 #include <QMenu>
 
@@ -113,6 +114,7 @@ void Canvas::Private::openScaleEditor() {
     const double division = divisionOf(scene.sheet().view());
     const QString now = QString::fromStdString(shortest(division)) + QLatin1Char(' ') +
                         QString::fromUtf8(symbolOf(scene.sketch().forceUnit).data());
+    edited = Cell::scale;
     editor.open(fieldBox(scene, Cell::scale, kNoVector), now, tr("Force of one division"), themeOf(theme),
                 [this](const QString& text) { return takeScale(text); });
 }
@@ -143,7 +145,17 @@ void Canvas::Private::openEditor(Cell cell, int vector) {
         return std::nullopt;
     };
     q.select(vector);
+    edited = cell;
+    editedName = isForceCell(cell) ? forceAt(sketch, vector)->name : std::string();
     editor.open(fieldBox(scene, cell, vector), field.text, field.name, themeOf(theme), take);
+}
+
+/// The wheel, a resize or a fit moves the label, not the text that is being typed into it.
+void Canvas::Private::keepEditorOnLabel() {
+    if (editor.isOpen()) {
+        const int vector = isForceCell(edited) ? vectorNamed(scene.sketch(), editedName) : kNoVector;
+        editor.follow(fieldBox(scene, edited, vector));
+    }
 }
 
 void Canvas::Private::toggle(int vector, Entry quantity) {
@@ -165,32 +177,48 @@ void Canvas::removeSelected() {
     const Sketch& sketch = d->scene.sketch();
     const Force* force = forceAt(sketch, d->selected);
     if (d->selected == kSumIndex) {
-        d->say(tr("%1 is what the forces amount to; it can't be deleted.").arg(words::name(*force)));
+        d->say(sentence(tr("%1 is what the forces amount to; it can't be deleted."), d->symbolAt(kSumIndex)));
     } else if (force != nullptr && !d->gesture) {
         d->edit(withForcesRemoved(sketch, {d->selected}), tr("Delete %1").arg(words::name(*force)));
         select(kNoVector);
     }
 }
 
+/// The sketch may change while the menu is open: what is chosen goes to the vector of that name, if there
+/// still is one.
 std::unique_ptr<QMenu> Canvas::Private::menuFor(int vector) {
     auto menu = std::make_unique<QMenu>();
-    const Force& force = *forceAt(scene.sketch(), vector);
+    const QString name = words::name(*forceAt(scene.sketch(), vector));
+    const auto later = [this, who = name.toStdString()](auto act) {
+        return [this, who, act] {
+            const int now = vectorNamed(scene.sketch(), who);
+            if (now != kNoVector) {
+                act(now);
+            }
+        };
+    };
     const auto question = [&](const QString& text, Entry quantity) {
-        QAction* action = menu->addAction(text, &q, [this, vector, quantity] { toggle(vector, quantity); });
+        QAction* action = menu->addAction(text);
         action->setCheckable(true);
         action->setChecked(isToFind(scene.sketch(), vector, quantity));
+        connect(action, &QAction::triggered, &q, later([this, action, quantity](int now) {
+                    if (isToFind(scene.sketch(), now, quantity) != action->isChecked()) {
+                        toggle(now, quantity);
+                    }
+                }));
     };
     question(tr("Magnitude to find"), Entry::magnitude);
     question(tr("Direction to find"), Entry::direction);
     menu->addSeparator();
-    menu->addAction(tr("Type the magnitude…\tEnter"), &q,
-                    [this, vector] { openEditor(Cell::magnitude, vector); });
-    menu->addAction(tr("Type the direction…\tShift+Enter"), &q,
-                    [this, vector] { openEditor(Cell::direction, vector); });
-    menu->addAction(tr("Rename…\tF2"), &q, [this, vector] { openEditor(Cell::name, vector); });
+    const auto typed = [&](const QString& text, Cell cell) {
+        menu->addAction(text, &q, later([this, cell](int now) { openEditor(cell, now); }));
+    };
+    typed(tr("Type the magnitude…\tEnter"), Cell::magnitude);
+    typed(tr("Type the direction…\tShift+Enter"), Cell::direction);
+    typed(tr("Rename…\tF2"), Cell::name);
     if (hasPins(scene.sketch(), vector)) {
         menu->addAction(tr("Let the label find its own place\tCtrl+Backspace"), &q,
-                        [this, vector] { q.freeLabels(vector); });
+                        later([this](int now) { q.freeLabels(now); }));
     }
     if (scene.result().solved.solutions.size() == 2) {
         menu->addSeparator();
@@ -198,7 +226,10 @@ std::unique_ptr<QMenu> Canvas::Private::menuFor(int vector) {
     }
     if (vector != kSumIndex) {
         menu->addSeparator();
-        menu->addAction(tr("Delete %1\tDel").arg(words::name(force)), &q, [this] { q.removeSelected(); });
+        menu->addAction(tr("Delete %1\tDel").arg(name), &q, later([this](int now) {
+                            q.select(now);
+                            q.removeSelected();
+                        }));
     }
     return menu;
 }

@@ -49,6 +49,20 @@ bool Canvas::focusNextPrevChild(bool next) {
     return QWidget::focusNextPrevChild(next);
 }
 
+/// The figure can't be lost: what would take the last of it off the sheet is not done.
+void Canvas::Private::panByKey(QPointF pan) {
+    const Scene::Look before = scene.look();
+    const QRectF sheet(q.rect()), inner = sheet.adjusted(kPanStep, kPanStep, -kPanStep, -kPanStep);
+    const QRectF& kept = isSeen(scene, inner) ? inner : sheet;
+    const bool seen = isSeen(scene, kept);
+    scene.panBy(pan);
+    if (seen && !isSeen(scene, kept)) {
+        scene.restore(before);
+        say(tr("No part of the figure would be left on the sheet; 0 fits it."));
+    }
+    refresh();
+}
+
 /// Left and Right turn the selected force counter-clockwise and clockwise, Up and Down change its magnitude;
 /// with nothing selected they move the sheet.
 bool Canvas::Private::arrowKey(QKeyEvent* event) {
@@ -72,8 +86,7 @@ bool Canvas::Private::arrowKey(QKeyEvent* event) {
         return false;
     }
     if (selected == kNoVector) {
-        scene.panBy(pan);
-        refresh();
+        panByKey(pan);
     } else if (turn != 0) {
         q.nudgeDirection(selected, turn, fine);
     } else {

@@ -3,6 +3,7 @@
 #include "ui/canvas/label_gesture.h"
 #include "ui/canvas/lit_parts.h"
 #include "ui/canvas/words.h"
+#include "ui/style/symbols.h"
 
 #include <QContextMenuEvent>
 #include <QMenu>
@@ -16,8 +17,8 @@ namespace {
 
 double wheelFactor(const QWheelEvent& event) {
     constexpr double kPerNotch = 0.18, kPerPixel = 0.004; // in powers of e
-    const double by = event.pixelDelta().isNull() ? event.angleDelta().y() / 120.0 * kPerNotch
-                                                  : event.pixelDelta().y() * kPerPixel;
+    const int angle = event.angleDelta().y(); // pixels, where they come too, differ from system to system
+    const double by = angle != 0 ? angle / 120.0 * kPerNotch : event.pixelDelta().y() * kPerPixel;
     return std::exp(std::clamp(by, -1.0, 1.0));
 }
 
@@ -164,20 +165,19 @@ void Canvas::Private::showCursor() {
 
 void Canvas::Private::sayHover() {
     const Force* force = forceAt(scene.sketch(), hover.vector);
-    const QString name = force != nullptr ? words::name(*force) : QString();
     const bool fixed = force != nullptr && !tipCanMove(scene.sketch(), hover.vector);
     switch (hover.kind) {
     case Hit::Kind::commonPoint:
         return say(tr("Drag from the common point to draw a new force."));
     case Hit::Kind::tip:
-        return say(fixed ? whyNotDragged(scene.sketch(), hover.vector)
-                         : tr("Drag the tip to change %1. Shift holds its direction, Ctrl its magnitude, S "
-                              "switches snapping.")
-                               .arg(name));
+        return say(fixed ? whyNotDragged(scene.result(), hover.vector)
+                         : sentence(tr("Drag the tip to change %1. Shift holds its direction, Ctrl its "
+                                       "magnitude, S switches snapping."),
+                                    symbolAt(hover.vector)));
     case Hit::Kind::body:
         return say(bodyCanTurn(scene.sketch(), hover.vector)
-                       ? tr("Drag to turn %1; its magnitude stays.").arg(name)
-                       : whyNotDragged(scene.sketch(), hover.vector));
+                       ? sentence(tr("Drag to turn %1; its magnitude stays."), symbolAt(hover.vector))
+                       : whyNotDragged(scene.result(), hover.vector));
     case Hit::Kind::otherAnswer:
         return say(tr("Click to take the other answer (N)."));
     case Hit::Kind::label:
@@ -266,7 +266,6 @@ void Canvas::mouseDoubleClickEvent(QMouseEvent* event) {
 void Canvas::wheelEvent(QWheelEvent* event) {
     event->accept();
     if (!d->gesture && !d->staged) { // the scale is frozen during a drag
-        d->editor.leave();
         d->scene.zoomAbout(event->position(), wheelFactor(*event));
         d->refresh();
         d->hoverAt(event->position());

@@ -2,6 +2,7 @@
 #include "ui/canvas/canvas_p.h"
 #include "ui/canvas/label_gesture.h"
 #include "ui/canvas/words.h"
+#include "ui/style/symbols.h"
 
 #include <cmath>
 
@@ -26,7 +27,7 @@ void Canvas::nudgeMagnitude(int vector, int way, bool fine) {
         return;
     }
     if (!isGiven(was->magnitude)) {
-        return d->say(whyNotDragged(sketch, vector));
+        return d->say(whyNotDragged(d->scene.result(), vector));
     }
     const SheetView& sheet = d->scene.sheet();
     const double digit = lastDigitOfMagnitude(*was->magnitude.value, sketch);
@@ -47,7 +48,7 @@ void Canvas::nudgeDirection(int vector, int way, bool fine) {
     }
     const std::optional<double> now = referredDirection(was->direction, sketch);
     if (!now) {
-        return d->say(whyNotDragged(sketch, vector));
+        return d->say(whyNotDragged(d->scene.result(), vector));
     }
     const double step = fine || !d->snapping ? lastDigitOfAngle(sketch) : finestAngleStep(sketch.angleUnit);
     const double to = nextMultiple(*now, step, sketch.reference.sense == Sense::ccw ? way : -way);
@@ -84,8 +85,9 @@ bool Canvas::nudgeLabel(int vector, bool ofDirection, QPointF by) {
         pin = pinAsItStands(d->scene, vector, ofDirection);
     }
     if (!pin) {
-        d->say(ofDirection ? tr("The direction of %1 has no label on the sheet.").arg(words::name(*was))
-                           : tr("%1 has no label on the sheet.").arg(words::name(*was)));
+        d->say(sentence(ofDirection ? tr("The direction of %1 has no label on the sheet.")
+                                    : tr("%1 has no label on the sheet."),
+                        d->symbolAt(vector)));
         return false;
     }
     const Sketch after = withPin(sketch, vector, ofDirection, {pin->right + by.x(), pin->up + by.y()});
@@ -101,8 +103,8 @@ bool Canvas::nudgeLabel(int vector, bool ofDirection, QPointF by) {
 void Canvas::freeLabels(int vector) {
     if (hasPins(d->scene.sketch(), vector)) {
         d->edit(withoutPins(d->scene.sketch(), vector), tr("Let the label find its own place"));
-    } else if (const Force* force = forceAt(d->scene.sketch(), vector)) {
-        d->say(tr("The label of %1 has found its own place already.").arg(words::name(*force)));
+    } else if (forceAt(d->scene.sketch(), vector) != nullptr) {
+        d->say(sentence(tr("The label of %1 has found its own place already."), d->symbolAt(vector)));
     }
 }
 

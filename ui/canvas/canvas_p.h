@@ -27,6 +27,8 @@ public:
 
     GestureContext context();
     void say(const QString& text);
+    void say(const Sentence& sentence);
+    Words symbolAt(int vector) const;
     void refresh(); ///< something that is composed changed
     void documentChanged();
     void documentReplaced();
@@ -51,6 +53,7 @@ public:
     bool sheetKey(QKeyEvent* event);
     bool forceKey(QKeyEvent* event);
     bool arrowKey(QKeyEvent* event);
+    void panByKey(QPointF pan);
     bool labelKey(QKeyEvent* event);
     bool holdKey(QKeyEvent* event, bool pressed);
     bool snapKey(QKeyEvent* event);
@@ -65,6 +68,7 @@ public:
 
     // canvas_edit.cpp
     void openEditor(Cell cell, int vector);
+    void keepEditorOnLabel();
     void openScaleEditor();
     std::optional<Refused> takeScale(const QString& text); ///< why not
     template <class Change>
@@ -109,6 +113,8 @@ public:
     QElapsedTimer sinceTick;
     Nudges nudges;
     LabelEditor editor;
+    Cell edited = Cell::none; ///< what the editor is open over
+    std::string editedName;   ///< of the force whose it is
     StaticLayer below{StaticLayer::Part::below}, above{StaticLayer::Part::above};
     Glide glide;
     Reveal reveal;

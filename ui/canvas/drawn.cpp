@@ -3,7 +3,9 @@
 #include "core/figure/drawing.h"
 #include "ui/canvas/scene.h"
 
+#include <QLineF>
 #include <algorithm>
+#include <iterator>
 
 namespace tailpoint {
 
@@ -48,6 +50,30 @@ std::vector<DrawnVector> drawnVectors(const Scene& scene) {
         addGhosts(drawn, result);
     }
     return drawn;
+}
+
+namespace {
+
+bool crosses(const QRectF& box, const QLineF& line) {
+    const QLineF edges[]{{box.topLeft(), box.topRight()},
+                         {box.topRight(), box.bottomRight()},
+                         {box.bottomRight(), box.bottomLeft()},
+                         {box.bottomLeft(), box.topLeft()}};
+    return std::any_of(std::begin(edges), std::end(edges), [&](const QLineF& edge) {
+        return edge.intersects(line, nullptr) == QLineF::BoundedIntersection;
+    });
+}
+
+} // namespace
+
+bool isSeen(const Scene& scene, const QRectF& pixels) {
+    const SheetView& sheet = scene.sheet();
+    const std::vector<DrawnVector> drawn = drawnVectors(scene);
+    return pixels.contains(sheet.toPixels(sheet.view().origin)) ||
+           std::any_of(drawn.begin(), drawn.end(), [&](const DrawnVector& each) {
+               const QLineF shaft(sheet.toPixels(each.tail), sheet.toPixels(each.tip));
+               return pixels.contains(shaft.p2()) || crosses(pixels, shaft);
+           });
 }
 
 const DrawnVector* drawnOf(const std::vector<DrawnVector>& drawn, int vector) {

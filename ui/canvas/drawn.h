@@ -4,6 +4,7 @@
 #include "core/solve/solve.h"
 
 #include <Eigen/Core>
+#include <QRectF>
 #include <vector>
 
 namespace tailpoint {
@@ -22,5 +23,8 @@ std::vector<DrawnVector> drawnVectors(const Scene& scene);
 
 /// The one with this index; null where it isn't drawn.
 const DrawnVector* drawnOf(const std::vector<DrawnVector>& drawn, int vector);
+
+/// Is the common point or a part of an arrow inside these pixels?
+bool isSeen(const Scene& scene, const QRectF& pixels);
 
 } // namespace tailpoint

@@ -1,7 +1,9 @@
 #include "ui/canvas/force_gesture.h"
 
+#include "core/construct/reduction.h"
 #include "ui/canvas/force_edits.h"
 #include "ui/canvas/words.h"
+#include "ui/style/symbols.h"
 
 #include <QLineF>
 #include <algorithm>
@@ -51,7 +53,7 @@ bool ForceGesture::begins(const Pointer& pointer) {
     m_field.on = m_snapping && !pointer.keys.testFlag(Qt::AltModifier);
     if (!m_moved && QLineF(m_press, pointer.at).length() >= kDragStart) {
         m_moved = true;
-        m_context.say(help());
+        m_context.say(sentence(help()));
     }
     return m_moved;
 }
@@ -71,7 +73,7 @@ bool ForceGesture::isNothing(const Eigen::Vector2d& v) const {
 
 void ForceGesture::apply(const Sketch& after, const Catch& caught, const QString& text) {
     if (const auto fault = m_context.scene.document().preview(after, text)) {
-        m_context.say(QString::fromStdString(fault->message));
+        m_context.say({{fault->message}});
         return;
     }
     readBack(caught);
@@ -88,7 +90,7 @@ void ForceGesture::readBack(const Catch& caught) {
     m_feedback.caught = caught;
     m_feedback.name.clear();
     if (const Force* force = forceAt(sketch, m_vector)) {
-        m_feedback.name = words::name(*force);
+        m_feedback.name = {symbolWords(m_context.scene.result().things(), vectorId(m_vector))};
         m_feedback.readout = words::given(*force, sketch);
     }
     const std::vector<DrawnVector> drawn = drawnVectors(m_context.scene);

@@ -1,7 +1,9 @@
 #include "ui/canvas/gesture.h"
 
+#include "core/construct/reduction.h"
 #include "ui/canvas/force_edits.h"
 #include "ui/canvas/words.h"
+#include "ui/style/symbols.h"
 
 #include <QLineF>
 
@@ -15,7 +17,7 @@ void PanGesture::move(const Pointer& pointer) {
 void ExplainGesture::move(const Pointer& pointer) {
     if (!m_said && QLineF(m_press, pointer.at).length() >= kDragStart) {
         m_said = true;
-        m_context.say(whyNotDragged(m_context.scene.sketch(), m_vector));
+        m_context.say(whyNotDragged(m_context.scene.result(), m_vector));
     }
 }
 
@@ -40,24 +42,28 @@ void takeOtherAnswer(SketchDocument& document) {
     }
 }
 
-QString whyNotDragged(const Sketch& sketch, int vector) {
+namespace {
+
+QString whyNot(const Sketch& sketch, int vector) {
     const Force* force = forceAt(sketch, vector);
-    const QString name = QString::fromStdString(force->name);
     const bool magnitude = isGiven(force->magnitude), direction = isGiven(force->direction);
     if (magnitude && !direction) {
         return words::tr("The direction of %1 is to be found: it follows from the rest. Drag the tip to "
-                         "change the magnitude.")
-            .arg(name);
+                         "change the magnitude.");
     }
     if (direction && !magnitude) {
-        return words::tr("The magnitude of %1 is to be found: it follows from the rest. Drag to turn %1.")
-            .arg(name);
+        return words::tr("The magnitude of %1 is to be found: it follows from the rest. Drag to turn %1.");
     }
     if (vector == kSumIndex) {
-        return words::tr("%1 is to be found: it follows from the forces. Drag one of them instead.")
-            .arg(name);
+        return words::tr("%1 is to be found: it follows from the forces. Drag one of them instead.");
     }
-    return words::tr("%1 is to be found: it follows from the rest. Set it to given to drag it.").arg(name);
+    return words::tr("%1 is to be found: it follows from the rest. Set it to given to drag it.");
+}
+
+} // namespace
+
+Sentence whyNotDragged(const Result& result, int vector) {
+    return sentence(whyNot(result.sketch, vector), symbolWords(result.things(), vectorId(vector)));
 }
 
 } // namespace tailpoint

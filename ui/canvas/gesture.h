@@ -20,12 +20,12 @@ struct Pointer {
 struct GestureContext {
     Scene& scene;
     bool snapping = true;
-    std::function<void(const QString&)> say; ///< the hint line
+    std::function<void(const Sentence&)> say; ///< the hint line
 };
 
 /// What is shown beside the pointer and on the sheet while a force is dragged.
 struct Feedback {
-    QString name;    ///< "P"; may be empty
+    Sentence name;   ///< "P"; may be empty
     QString readout; ///< "340 N at 25.0°"
     Catch caught;
     Eigen::Vector2d tail{0, 0}, tip{0, 0}; ///< sketch coordinates
@@ -93,7 +93,7 @@ private:
 /// Takes the other of two answers, if there are two.
 void takeOtherAnswer(SketchDocument& document);
 /// Why this vector, or the part of it that is to be found, can't be dragged.
-QString whyNotDragged(const Sketch& sketch, int vector);
+Sentence whyNotDragged(const Result& result, int vector);
 
 inline constexpr double kDragStart = 3; ///< pixels; a press that moves less is a click
 

@@ -66,6 +66,13 @@ void LabelEditor::open(const QRectF& over, const QString& text, const QString& w
     setFocus(Qt::OtherFocusReason);
 }
 
+void LabelEditor::follow(const QRectF& over) {
+    if (m_open) {
+        place(over);
+        placeNote();
+    }
+}
+
 void LabelEditor::place(const QRectF& over) {
     const QSize size(std::max(kLeastWidth, int(over.width()) + 24),
                      std::max({kLeastHeight, int(over.height()) + 6, sizeHint().height()}));
@@ -91,6 +98,13 @@ void LabelEditor::complain(const Refused& why) {
     m_complaint = why.message;
     m_readings = why.readings;
     m_note->setText(withReadings(why));
+    placeNote();
+    m_note->show();
+    m_note->raise();
+    setAccessibleDescription(why.message);
+}
+
+void LabelEditor::placeNote() {
     m_note->setWordWrap(false);
     QSize size = m_note->sizeHint();
     const int most = parentWidget()->width() - 4;
@@ -104,9 +118,6 @@ void LabelEditor::complain(const Refused& why) {
     }
     box.moveLeft(std::max(2, std::min(box.left(), parentWidget()->width() - 2 - box.width())));
     m_note->setGeometry(box);
-    m_note->show();
-    m_note->raise();
-    setAccessibleDescription(why.message);
 }
 
 void LabelEditor::takeReading(qsizetype which) {

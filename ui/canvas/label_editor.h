@@ -24,6 +24,8 @@ public:
     /// `what` names the field for assistive technology.
     void open(const QRectF& over, const QString& text, const QString& what, const Theme& theme, Take take);
     bool isOpen() const { return m_open; }
+    /// The label is elsewhere: the field goes along, with what is typed in it. Nothing while it is closed.
+    void follow(const QRectF& over);
     /// Closes without taking anything.
     void leave();
     QString complaint() const { return m_note->isHidden() ? QString() : m_complaint; }
@@ -41,6 +43,7 @@ private:
     void complain(const Refused& why);
     void takeReading(qsizetype which);
     void place(const QRectF& over);
+    void placeNote();
     void widen();
 
     QLabel* m_note;

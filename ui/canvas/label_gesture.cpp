@@ -2,6 +2,7 @@
 
 #include "ui/canvas/force_edits.h"
 #include "ui/canvas/words.h"
+#include "ui/style/symbols.h"
 
 #include <QLineF>
 #include <algorithm>
@@ -68,9 +69,10 @@ void LabelGesture::move(const Pointer& pointer) {
     const QString step =
         words::tr("Put the label of %1 elsewhere").arg(words::name(*forceAt(m_before, m_vector)));
     if (const auto fault = m_context.scene.document().preview(after, step))
-        m_context.say(QString::fromStdString(fault->message));
+        m_context.say({{fault->message}});
     else
-        m_context.say(words::tr("The label stays where you put it; the arrow's menu frees it again."));
+        m_context.say(
+            sentence(words::tr("The label stays where you put it; the arrow's menu frees it again.")));
 }
 
 void LabelGesture::finish() {

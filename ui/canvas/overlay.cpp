@@ -1,5 +1,7 @@
 #include "ui/canvas/overlay.h"
 
+#include "ui/style/painted_sentence.h"
+
 #include <QLineF>
 #include <algorithm>
 #include <array>
@@ -13,12 +15,7 @@ constexpr double kPad = 7;
 constexpr double kOffset = 18; // from the pointer to the readout's nearest corner
 constexpr double kClear = 10;  // kept free around the tip
 
-QFont symbol(const QFont& font) {
-    QFont serif = serifFont();
-    serif.setItalic(true);
-    serif.setPointSizeF(font.pointSizeF() * 1.12);
-    return serif;
-}
+constexpr double kSymbol = 1.12; // its letters beside the readout's
 
 QFont smaller(const QFont& font) {
     QFont small = font;
@@ -27,7 +24,7 @@ QFont smaller(const QFont& font) {
 }
 
 double nameWidth(const Feedback& feedback, const QFont& font) {
-    return feedback.name.isEmpty() ? 0 : QFontMetricsF(symbol(font)).horizontalAdvance(feedback.name) + kPad;
+    return feedback.name.empty() ? 0 : PaintedSentence(font, kSymbol).width(feedback.name) + kPad;
 }
 
 /// How much of the segment a-b lies inside the box, 0..1, by sampling.
@@ -86,9 +83,10 @@ void paintCatch(QPainter& painter, const SheetView& sheet, const Feedback& feedb
 
 QSizeF readoutSize(const Feedback& feedback, const QFont& font) {
     const QFontMetricsF large(font), small(smaller(font));
-    const double second = feedback.caught.words.isEmpty() ? 0 : small.height();
+    const double second = feedback.caught.words.empty() ? 0 : small.height();
     const double first = nameWidth(feedback, font) + large.horizontalAdvance(feedback.readout);
-    const double width = std::max(first, small.horizontalAdvance(feedback.caught.words));
+    const double width =
+        std::max(first, PaintedSentence(smaller(font), kSymbol).width(feedback.caught.words));
     return {std::ceil(width + 2 * kPad), std::ceil(large.height() + second + kPad)};
 }
 
@@ -123,15 +121,13 @@ void paintReadout(QPainter& painter, const QRectF& place, const Feedback& feedba
     const double x = place.left() + kPad;
     double y = place.top() + kPad / 2 + large.ascent();
     painter.setPen(theme.ink);
-    painter.setFont(symbol(font));
-    painter.drawText(QPointF(x, y), feedback.name);
+    PaintedSentence(font, kSymbol).draw(painter, {x, y}, feedback.name);
     painter.setFont(font);
     painter.drawText(QPointF(x + nameWidth(feedback, font), y), feedback.readout);
-    if (!feedback.caught.words.isEmpty()) {
+    if (!feedback.caught.words.empty()) {
         y += large.descent() + small.ascent();
         painter.setPen(theme.quietInk);
-        painter.setFont(smaller(font));
-        painter.drawText(QPointF(x, y), feedback.caught.words);
+        PaintedSentence(smaller(font), kSymbol).draw(painter, {x, y}, feedback.caught.words);
     }
 }
 

@@ -1,5 +1,7 @@
 #include "ui/canvas/snap.h"
 
+#include "ui/style/symbols.h"
+
 #include <QCoreApplication>
 #include <algorithm>
 #include <array>
@@ -10,8 +12,8 @@ namespace tailpoint {
 
 namespace {
 
-QString words(const char* text, const std::string& name) {
-    return QCoreApplication::translate("tailpoint::Canvas", text).arg(QString::fromStdString(name));
+Sentence sentenceOf(const char* text, const Words& symbol) {
+    return sentence(QCoreApplication::translate("tailpoint::Canvas", text), symbol);
 }
 
 std::array<double, 3> tiers(AngleUnit unit) {
@@ -71,13 +73,15 @@ void snapMagnitude(Snapped& to, const SnapField& field) {
 std::vector<SnapLine> snapLines(const Sketch& sketch, int but) {
     std::vector<SnapLine> lines;
     const double turn = turnIn(sketch.angleUnit);
-    const auto add = [&](const Force& force) {
+    const Things things(sketch);
+    const auto add = [&](const Force& force, VectorId id) {
         const std::optional<double> at = referredDirection(force.direction, sketch);
         if (!at) {
             return;
         }
         const auto line = [&](double by, const char* text) {
-            lines.push_back({normalized(*at + by, sketch.angleUnit), words(text, force.name)});
+            lines.push_back(
+                {normalized(*at + by, sketch.angleUnit), sentenceOf(text, symbolWords(things, id))});
         };
         line(0, QT_TRANSLATE_NOOP("tailpoint::Canvas", "along %1"));
         line(turn / 2, QT_TRANSLATE_NOOP("tailpoint::Canvas", "opposite to %1"));
@@ -86,11 +90,11 @@ std::vector<SnapLine> snapLines(const Sketch& sketch, int but) {
     };
     for (std::size_t i = 0; i < std::min(sketch.forces.size(), kMostLines); ++i) {
         if (static_cast<int>(i) != but) {
-            add(sketch.forces[i]);
+            add(sketch.forces[i], forceVector(i));
         }
     }
     if (but != kSumIndex) {
-        add(sketch.sum);
+        add(sketch.sum, kSumVector);
     }
     return lines;
 }

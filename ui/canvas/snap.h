@@ -1,9 +1,9 @@
 // Snapping: where a dragged tip or body comes to rest. Pure arithmetic, no widget.
 #pragma once
 
+#include "core/explain/question.h"
 #include "ui/canvas/force_edits.h"
 
-#include <QString>
 #include <vector>
 
 namespace tailpoint {
@@ -11,7 +11,7 @@ namespace tailpoint {
 /// A direction that a drag may catch: the line of another force, its opposite, its perpendicular.
 struct SnapLine {
     double referred = 0;
-    QString words; ///< "along P", "opposite to P", "at right angles to P"
+    Sentence words; ///< "along P", "opposite to P", "at right angles to P"
 };
 
 /// The lines are taken at the start of a drag; the rest goes with the scale.
@@ -41,7 +41,7 @@ inline constexpr double kOriginCatch = 6; ///< pixels: nearer to the tail a drag
 struct Catch {
     bool direction = false; ///< a line or a multiple of the coarsest tier: mark the ray
     bool magnitude = false; ///< a whole number of divisions: mark the circle
-    QString words;          ///< empty where the readout's own numbers say it
+    Sentence words;         ///< empty where the readout's own numbers say it
 };
 
 struct Snapped {

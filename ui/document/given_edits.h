@@ -33,6 +33,9 @@ using Outcome = std::variant<Accepted, Refused>;
 const Force& vectorOf(const Sketch& sketch, int vector);
 Force& vectorOf(Sketch& sketch, int vector);
 bool hasVector(const Sketch& sketch, int vector);
+/// Who keeps a vector while the sketch may change (a menu, an open field) keeps its name and asks anew:
+/// kNoVector where it has gone.
+int vectorNamed(const Sketch& sketch, const std::string& name);
 
 Refused refusedFor(const TypedError& error);
 

@@ -27,10 +27,12 @@ void Drafts::dropStray(const Sketch& sketch) {
     });
 }
 
-QString Drafts::firstFault() const {
-    return m_drafts.empty() ? QString()
-                            : QString::fromStdString(m_drafts.begin()->first.first) + QStringLiteral(": ") +
-                                  m_drafts.begin()->second.message;
+std::optional<Drafts::Waiting> Drafts::first() const {
+    if (m_drafts.empty()) {
+        return std::nullopt;
+    }
+    const auto& [cell, draft] = *m_drafts.begin();
+    return Waiting{cell.first, draft.message};
 }
 
 } // namespace tailpoint

@@ -6,6 +6,7 @@
 #include <QString>
 #include <QStringList>
 #include <map>
+#include <optional>
 
 namespace tailpoint {
 
@@ -23,8 +24,12 @@ public:
     void clear() { m_drafts.clear(); }
     /// A draft goes when the vector that it was typed for does.
     void dropStray(const Sketch& sketch);
-    /// "P: ..." of the first that still waits; empty where none does.
-    QString firstFault() const;
+    /// The first that still waits, and whose it is.
+    struct Waiting {
+        std::string vector;
+        QString message;
+    };
+    std::optional<Waiting> first() const;
 
 private:
     std::map<std::pair<std::string, int>, Draft> m_drafts;

@@ -1,5 +1,6 @@
 #include "ui/panel/find_view.h"
 
+#include "core/construct/reduction.h"
 #include "core/sketch/shown.h"
 #include "ui/document/sheet_edits.h"
 #include "ui/panel/answer_text.h"
@@ -83,15 +84,19 @@ void FindView::apply(const Sketch& after, const QString& step) const {
     }
 }
 
+Words FindView::symbolOf(int vector) const {
+    return symbolWords(m_document.result().things(), vectorId(vector));
+}
+
 /// Too many unknowns: one click opens the field of one of them.
 void FindView::addFixes(QList<Mend>& list) {
     const Sketch& sketch = m_document.sketch();
     for (int vector = kSumIndex; hasVector(sketch, vector) && list.size() < kMostMends; ++vector) {
         for (Entry cell : {Entry::magnitude, Entry::direction}) {
             if (isToFind(sketch, vector, cell)) {
-                const QString name = text(vectorOf(sketch, vector).name);
-                list << Mend{cell == Entry::magnitude ? tr("Give the magnitude of %1").arg(name)
-                                                      : tr("Give the direction of %1").arg(name),
+                list << Mend{sentence(cell == Entry::magnitude ? tr("Give the magnitude of %1")
+                                                               : tr("Give the direction of %1"),
+                                      symbolOf(vector)),
                              [this, vector, cell] { emit cellWanted(vector, cell); }};
             }
         }
@@ -100,12 +105,12 @@ void FindView::addFixes(QList<Mend>& list) {
 
 /// Nothing to find: one click frees a vector.
 void FindView::addFrees(QList<Mend>& list) const {
-    list << Mend{tr("Find the resultant"),
+    list << Mend{sentence(tr("Find the resultant")),
                  [this] { apply(askingResultant(m_document.result()), tr("Ask for the resultant")); }};
     const int forces = static_cast<int>(m_document.sketch().forces.size());
     for (int vector = std::max(0, forces - 2); vector < forces; ++vector) {
         const QString name = text(vectorOf(m_document.sketch(), vector).name);
-        list << Mend{tr("Find %1").arg(name), [this, vector, name] {
+        list << Mend{sentence(tr("Find %1"), symbolOf(vector)), [this, vector, name] {
                          Sketch after = m_document.sketch();
                          vectorOf(after, vector).magnitude = {};
                          vectorOf(after, vector).direction = {};
@@ -124,7 +129,8 @@ void FindView::addTurns(QList<Mend>& list) const {
         const SolvedForce& each =
             vector == kSumIndex ? lost.sum : lost.forces[static_cast<std::size_t>(vector)];
         if (each.turned && list.size() < kMostMends) {
-            list << Mend{tr("Let %1 act either way along its line").arg(text(each.name)), [this, vector] {
+            list << Mend{sentence(tr("Let %1 act either way along its line"), symbolOf(vector)),
+                         [this, vector] {
                              Sketch after = m_document.sketch();
                              vectorOf(after, vector).lineOfActionOnly = true;
                              apply(after, tr("Take the line of action only"));
@@ -160,7 +166,7 @@ void FindView::showMends(const QList<Mend>& list) {
     for (qsizetype i = 0; i < m_buttons.size(); ++i) {
         m_buttons[i]->setVisible(i < list.size());
         if (i < list.size()) {
-            m_buttons[i]->setText(list[i].title);
+            m_buttons[i]->setSentence(list[i].title);
             m_made << list[i].make;
         }
     }

@@ -25,10 +25,11 @@ signals:
 private:
     /// A mend that one click makes.
     struct Mend {
-        QString title;
+        Sentence title;
         std::function<void()> make;
     };
     QList<Mend> mends();
+    Words symbolOf(int vector) const;
     void addFixes(QList<Mend>& list);
     void addFrees(QList<Mend>& list) const;
     void addTurns(QList<Mend>& list) const;

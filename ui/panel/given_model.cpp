@@ -281,6 +281,16 @@ std::optional<Refused> GivenModel::whyRefused(const QModelIndex& index) const {
     return draft ? std::optional(Refused{draft->message, draft->readings}) : std::nullopt;
 }
 
+Sentence GivenModel::waitingFault() const {
+    const auto waiting = m_drafts.first();
+    if (!waiting) {
+        return {};
+    }
+    Sentence line = sentence(tr("%1: "), symbolWords(m_document.result().things(), waiting->vector));
+    line.push_back({waiting->message.toStdString()});
+    return line;
+}
+
 void GivenModel::forgetDrafts() {
     m_drafts.clear();
     emit dataChanged(index(0, 0), index(m_forces, Columns - 1));

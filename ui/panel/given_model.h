@@ -2,6 +2,7 @@
 // what it does keep is a typed text that could not be taken, so that it is not lost.
 #pragma once
 
+#include "core/explain/question.h"
 #include "ui/document/given_edits.h"
 #include "ui/panel/drafts.h"
 
@@ -45,7 +46,7 @@ public:
     /// Why the text that waits in a cell was not taken; empty where none waits.
     std::optional<Refused> whyRefused(const QModelIndex& index) const;
     /// "P: ..." of the first text that still waits to be mended; empty where there is none.
-    QString waitingFault() const { return m_drafts.firstFault(); }
+    Sentence waitingFault() const;
 
 signals:
     void refused(const QModelIndex& index, const QString& message);

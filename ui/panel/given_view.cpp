@@ -6,11 +6,9 @@
 #include "ui/panel/panel_parts.h"
 #include "ui/style/symbols.h"
 
-#include <QAction>
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QLabel>
-#include <QMenu>
 #include <QPushButton>
 #include <QShortcut>
 #include <QVBoxLayout>
@@ -53,6 +51,12 @@ GivenView::GivenView(SketchDocument& document, QWidget* parent)
     connect(m_model, &GivenModel::refused, this, [this](const QModelIndex& cell) { sayCell(cell); });
     connect(m_model, &GivenModel::taken, this,
             [this](const QModelIndex&, const QString& understood) { say(understood, false); });
+    connect(m_delegate, &GivenDelegate::closeEditor, this,
+            [this](QWidget*, QAbstractItemDelegate::EndEditHint hint) {
+                if (hint == QAbstractItemDelegate::RevertModelCache) { // Escape: what was said of it goes too
+                    sayCell(m_table->currentIndex());
+                }
+            });
     connect(m_delegate, &GivenDelegate::linesPasted, this, &GivenView::paste);
     connect(m_table, &GivenTable::pointedAt, this,
             [this](int row) { emit pointedAt(row < 0 ? kNoVector : m_model->vectorAt(row)); });
@@ -102,8 +106,12 @@ void GivenView::say(const QString& line, bool fault) {
 void GivenView::sayWhy(const Refused& why, const QModelIndex& cell) {
     m_asked = cell;
     m_readings = why.readings;
+    showFault(withReadings(why));
+}
+
+void GivenView::showFault(const QString& rich) {
     m_line->clear();
-    m_fault->setText(QStringLiteral("\u25b2 ") + withReadings(why));
+    m_fault->setText(QStringLiteral("\u25b2 ") + rich);
     m_fault->show();
 }
 
@@ -112,11 +120,13 @@ void GivenView::takeReading(qsizetype which) {
     if (which >= m_readings.size() || !m_asked.isValid()) {
         return;
     }
-    const QModelIndex cell = m_asked;
+    const QPersistentModelIndex cell = m_asked; // closing the field may change the table
     const QString reading = m_readings[which];
     m_table->dropTyping();
-    m_table->setCurrentIndex(cell);
-    m_model->setData(cell, reading);
+    if (cell.isValid()) {
+        m_table->setCurrentIndex(cell);
+        m_model->setData(cell, reading);
+    }
 }
 
 /// The reason of a cell whose text was not taken, else that of any other that still waits to be mended.
@@ -125,8 +135,10 @@ void GivenView::sayCell(const QModelIndex& cell) {
         sayWhy(*why, cell);
         return;
     }
-    const QString fault = m_model->waitingFault();
-    say(fault, !fault.isEmpty());
+    say({}, false);
+    if (const Sentence fault = m_model->waitingFault(); !fault.empty()) {
+        showFault(htmlOf(fault));
+    }
 }
 
 /// Echoes what is understood while it is typed, and why it is not.
@@ -151,18 +163,12 @@ void GivenView::addForce() {
 }
 
 void GivenView::removeChosen() {
-    std::vector<int> forces;
-    for (int row : m_table->chosenRows()) {
-        if (m_model->vectorAt(row) != kSumIndex) {
-            forces.push_back(row);
-        }
-    }
-    if (forces.empty()) {
+    const std::vector<std::string> names = chosenForces();
+    if (names.empty()) {
         say(tr("The sum stays: make its magnitude and direction to find with ?"), false);
         return;
     }
-    apply(withForcesRemoved(m_document.sketch(), forces),
-          forces.size() == 1 ? tr("Delete a force") : tr("Delete %1 forces").arg(forces.size()));
+    remove(names);
 }
 
 void GivenView::paste(const QString& lines) {
@@ -208,41 +214,28 @@ void GivenView::onSelection() {
     emit selected(rows.size() == 1 ? m_model->vectorAt(rows.front().row()) : kNoVector);
 }
 
-void GivenView::setEitherSense(int vector, bool either) {
-    Sketch after = m_document.sketch();
-    vectorOf(after, vector).lineOfActionOnly = either;
-    apply(after, either ? tr("Take the line of action only") : tr("Keep the sense"));
+void GivenView::remove(const std::vector<std::string>& names) {
+    std::vector<int> forces;
+    for (const std::string& name : names) {
+        const int vector = vectorNamed(m_document.sketch(), name);
+        if (vector >= 0) {
+            forces.push_back(vector);
+        }
+    }
+    if (!forces.empty()) {
+        apply(withForcesRemoved(m_document.sketch(), forces),
+              forces.size() == 1 ? tr("Delete a force") : tr("Delete %1 forces").arg(forces.size()));
+    }
 }
 
-void GivenView::showMenu(const QModelIndex& index, const QPoint& place) {
-    QMenu menu(this);
-    menu.setObjectName(QStringLiteral("givenMenu"));
-    if (index.isValid()) {
-        const int vector = m_model->vectorAt(index.row());
-        const auto cell = GivenModel::cellAt(index.column());
-        if (cell && *cell != Entry::name) {
-            const bool toFind = isToFind(m_document.sketch(), vector, *cell);
-            menu.addAction(toFind ? tr("Make it given\t?") : tr("Make it one to find\t?"), this,
-                           [this, index] { m_model->toggle(index); });
+std::vector<std::string> GivenView::chosenForces() const {
+    std::vector<std::string> names;
+    for (const int row : m_table->chosenRows()) {
+        if (m_model->vectorAt(row) != kSumIndex) {
+            names.push_back(vectorOf(m_document.sketch(), m_model->vectorAt(row)).name);
         }
-        if (cell) {
-            menu.addAction(*cell == Entry::name ? tr("Rename\tF2") : tr("Type a value\tF2"), this,
-                           [this, vector, cell] { edit(vector, *cell); });
-        }
-        auto* either = menu.addAction(tr("Line of action only, either sense"), this,
-                                      [this, vector](bool on) { setEitherSense(vector, on); });
-        either->setCheckable(true);
-        either->setChecked(vectorOf(m_document.sketch(), vector).lineOfActionOnly);
-        menu.addSeparator();
-        if (vector != kSumIndex) {
-            menu.addAction(tr("Delete\tDel"), this, &GivenView::removeChosen);
-        }
-        menu.addAction(tr("Copy\tCtrl+C"), this,
-                       [this] { QGuiApplication::clipboard()->setText(m_table->selectedText()); });
     }
-    menu.addAction(tr("Paste lines of name, magnitude, direction\tCtrl+V"), this,
-                   [this] { paste(QGuiApplication::clipboard()->text()); });
-    menu.exec(place);
+    return names;
 }
 
 } // namespace tailpoint

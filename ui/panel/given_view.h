@@ -7,6 +7,7 @@
 class QLabel;
 class QKeyEvent;
 class QLineEdit;
+class QMenu;
 
 namespace tailpoint {
 
@@ -91,12 +92,17 @@ signals:
 private:
     void say(const QString& line, bool fault);
     void sayWhy(const Refused& why, const QModelIndex& cell = {});
+    void showFault(const QString& rich);
     void takeReading(qsizetype which);
     void sayCell(const QModelIndex& index);
     void onTyping(const QModelIndex& index, const QString& typed);
     void onSelection();
     void showMenu(const QModelIndex& index, const QPoint& place);
+    void addCellActions(QMenu& menu, int vector, std::optional<Entry> cell);
     void setEitherSense(int vector, bool either);
+    void setToFind(int vector, Entry cell, bool toFind);
+    std::vector<std::string> chosenForces() const;
+    void remove(const std::vector<std::string>& names); ///< those that are still there
     void apply(const Sketch& after, const QString& step);
 
     SketchDocument& m_document;

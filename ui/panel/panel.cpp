@@ -160,6 +160,7 @@ void Panel::connectParts() {
         emit pointedAt(row < 1 ? kNoVector : row > forces ? kSumIndex : row - 1); // row 0 is the heading
     });
     connect(m_steps, &SolutionView::partsPointed, this, &Panel::partsPointed);
+    m_rest.setObjectName(QStringLiteral("rest"));
     m_rest.setSingleShot(true);
     m_rest.setInterval(kRest);
     connect(&m_rest, &QTimer::timeout, this, &Panel::showLitStep);

@@ -99,7 +99,7 @@ private:
     };
     QList<Section> m_sections;
     QVBoxLayout* m_column;
-    QTimer m_frame, m_rest; ///< m_rest: the pointer rests on a part of the sheet
+    QTimer m_frame, m_rest{this}; ///< m_rest: the pointer rests on a part of the sheet
     QElapsedTimer m_sinceRefresh;
 };
 

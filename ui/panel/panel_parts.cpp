@@ -1,7 +1,11 @@
 #include "ui/panel/panel_parts.h"
 
+#include "ui/panel/cell_text.h"
+#include "ui/style/symbols.h"
+
 #include <QKeyEvent>
 #include <QPainter>
+#include <cmath>
 
 namespace tailpoint {
 
@@ -56,7 +60,17 @@ void SteadyLines::resizeEvent(QResizeEvent*) {
     m_label->setGeometry(rect());
 }
 
+void LinkButton::setSentence(const Sentence& sentence) {
+    m_sentence = sentence;
+    setText(onScreen(plain(sentence)).replace(u'&', QStringLiteral("&&")));
+    updateGeometry();
+    update();
+}
+
 int LinkButton::wordsWidth() const {
+    if (!m_sentence.empty()) {
+        return static_cast<int>(std::ceil(PaintedSentence(font(), kSymbolInTable).width(m_sentence)));
+    }
     return fontMetrics().size(Qt::TextSingleLine | Qt::TextShowMnemonic, text()).width();
 }
 
@@ -64,11 +78,23 @@ QSize LinkButton::sizeHint() const {
     return {wordsWidth() + 2 * m_padding, qMax(26, fontMetrics().height() + 8)};
 }
 
+void LinkButton::paintWords(QPainter& painter, const QRect& room) const {
+    if (m_sentence.empty()) {
+        painter.drawText(room, Qt::AlignVCenter | Qt::AlignLeft | Qt::TextShowMnemonic, text());
+        return;
+    }
+    const QFontMetricsF metrics(font());
+    const double baseline =
+        std::round(QRectF(room).center().y() + (metrics.ascent() - metrics.descent()) / 2);
+    PaintedSentence(font(), kSymbolInTable)
+        .draw(painter, {static_cast<double>(room.left()), baseline}, m_sentence);
+}
+
 void LinkButton::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     const QRect words = rect().adjusted(m_padding, 0, 0, 0);
     painter.setPen(palette().color(QPalette::Link));
-    painter.drawText(words, Qt::AlignVCenter | Qt::AlignLeft | Qt::TextShowMnemonic, text());
+    paintWords(painter, words);
     if (hasFocus() || underMouse() || m_padding == 0) {
         const int below = words.center().y() + fontMetrics().ascent() / 2 + 3;
         painter.fillRect(words.left(), below, wordsWidth(), hasFocus() ? 2 : 1,

@@ -1,6 +1,8 @@
 // Small parts that the panel is made of.
 #pragma once
 
+#include "core/explain/question.h"
+
 #include <QAbstractButton>
 #include <QLabel>
 #include <QPushButton>
@@ -56,6 +58,8 @@ public:
     using QPushButton::QPushButton;
     /// Among lines of text: the words begin where the button does, with a hairline under them.
     void setFlush() { m_padding = 0; }
+    /// Words with symbols among them; text() says them plainly.
+    void setSentence(const Sentence& sentence);
     QSize sizeHint() const override;
 
 protected:
@@ -63,7 +67,9 @@ protected:
 
 private:
     int wordsWidth() const;
-    int m_padding = 8; ///< as beside a cell's text
+    void paintWords(QPainter& painter, const QRect& room) const;
+    int m_padding = 8;   ///< as beside a cell's text
+    Sentence m_sentence; ///< empty: text() as it is
 };
 
 /// A section's heading that folds what is under it; the mark at its right says which way it stands.

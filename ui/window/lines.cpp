@@ -28,8 +28,8 @@ HintLine::HintLine(QWidget* parent)
     m_row->setSpacing(12);
     m_row->addWidget(m_hint, 1);
     m_row->addWidget(m_readout);
-    m_hint->setSizePolicy(QSizePolicy::Ignored,
-                          QSizePolicy::Preferred); // a long hint never widens the window
+    m_hint->setTextFormat(Qt::RichText);
+    m_hint->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored); // no hint makes the window larger
     m_hint->setForegroundRole(QPalette::PlaceholderText);
     m_readout->setForegroundRole(QPalette::PlaceholderText);
     m_readout->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
@@ -40,9 +40,14 @@ void HintLine::addSwitch(QWidget* control) {
 }
 
 void HintLine::setHint(const QString& hint) {
-    if (m_hint->text() != hint) {
-        m_hint->setText(hint);
-        m_hint->setToolTip(hint);
+    setRichHint(hint, hint.toHtmlEscaped());
+}
+
+void HintLine::setRichHint(const QString& hint, const QString& rich) {
+    if (m_hint->text() != rich) {
+        m_hint->setText(rich);
+        m_hint->setAccessibleName(hint);
+        m_hint->setToolTip(rich);
     }
 }
 

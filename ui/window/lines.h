@@ -25,6 +25,7 @@ public:
 
 public slots:
     void setHint(const QString& hint);
+    void setRichHint(const QString& hint, const QString& rich); ///< the same twice, plain and with symbols
     void setReadout(const QString& readout);
 
 private:

@@ -142,7 +142,7 @@ void MainWindow::Private::connectParts() {
     QObject::connect(canvas, &Canvas::divisionChanged, panel, &Panel::setDivision);
     panel->setDivision(divisionOf(canvas->view())); // what it told before anybody listened
     QObject::connect(canvas, &Canvas::pointerReadout, hints, &HintLine::setReadout);
-    QObject::connect(canvas, &Canvas::hint, hints, &HintLine::setHint);
+    QObject::connect(canvas, &Canvas::hint, hints, &HintLine::setRichHint);
     QObject::connect(canvas, &Canvas::snappingChanged, &window,
                      [this](bool on) { settings.setSnapping(on); });
     QObject::connect(canvas, &Canvas::constructionChanged, &window, [this] {

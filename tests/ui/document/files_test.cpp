@@ -14,6 +14,7 @@
 #include <sys/mount.h>
 #include <sys/resource.h>
 #include <sys/stat.h>
+#include <sys/time.h>
 #include <sys/wait.h>
 #include <unistd.h>
 #include <utime.h>
@@ -176,24 +177,19 @@ TEST_F(Files, SavingThatIsKilledAtAnyMomentLeavesAWholeFile) {
     const QByteArray a(50'000, 'a'), b(50'000, 'b');
     ASSERT_FALSE(saveBytes(file, a));
     for (int i = 0; i < kKills; ++i) {
-        int ready[2];
-        ASSERT_EQ(::pipe(ready), 0);
+        const itimerval blow{{0, 0}, {0, std::uniform_int_distribution<suseconds_t>(1, 3000)(random)}};
         const pid_t child = ::fork();
         if (child == 0) {
-            for (bool first = true;; first = false) {
-                saveBytes(file, b);
+            saveBytes(file, b);
+            ::setitimer(ITIMER_REAL, &blow, nullptr); // nobody catches the signal: it ends the process
+            for (;;) {
                 saveBytes(file, a);
-                if (first && ::write(ready[1], "x", 1) != 1)
-                    ::_exit(1);
+                saveBytes(file, b);
             }
         }
-        char go = 0;
-        ASSERT_EQ(::read(ready[0], &go, 1), 1); // it is saving
-        ::usleep(
-            std::uniform_int_distribution<useconds_t>(0, 3000)(random)); // the moment of the blow, not a wait
-        ::kill(child, SIGKILL);
-        ::waitpid(child, nullptr, 0);
-        ::close(ready[0]), ::close(ready[1]);
+        int ended = 0;
+        ASSERT_EQ(::waitpid(child, &ended, 0), child);
+        ASSERT_TRUE(WIFSIGNALED(ended) && WTERMSIG(ended) == SIGALRM);
         const QByteArray now = bytesOf(file);
         ASSERT_TRUE(now == a || now == b)
             << "seed " << kSeed << ", kill " << i << ": " << now.size() << " bytes";
