@@ -57,11 +57,13 @@ ForcePolygon polygonOf(const Vectors& vectors) {
     ForcePolygon polygon;
     Eigen::Vector2d corner(0, 0);
     polygon.corners.push_back(corner);
-    for (const PlainVector& force : vectors.forces) {
+    for (std::size_t i = 0; i < vectors.forces.size(); ++i) {
+        const PlainVector& force = vectors.forces[i];
         if (!force.complete())
             continue;
         corner += force.vector;
         polygon.names.push_back(force.name);
+        polygon.vectors.push_back(static_cast<int>(i));
         polygon.corners.push_back(corner);
     }
     return polygon;

@@ -32,6 +32,10 @@ int indexOf(VectorId vector) {
     return vector.kind == VectorId::Kind::force ? static_cast<int>(vector.index) : kNoVector;
 }
 
+VectorId sideId(int index) {
+    return index == kNoVector ? kKnownVector : vectorId(index);
+}
+
 std::size_t Reduction::knownSide() const {
     std::size_t i = 0;
     while (i < 3 && std::find(sought.begin(), sought.end(), i) != sought.end())

@@ -36,5 +36,7 @@ std::optional<Reduction> reductionOf(const Sketch& sketch, const Solved& solved)
 /// made.
 VectorId vectorId(int index);
 int indexOf(VectorId vector);
+/// The same for a side of the triangle (ForceTriangle::vectors), where kNoVector is K.
+VectorId sideId(int index);
 
 } // namespace tailpoint

@@ -10,8 +10,8 @@
 #pragma once
 
 #include "core/construct/construct.h"
+#include "core/construct/figure_part.h"
 #include "core/construct/stage.h"
-#include "core/explain/figure_part.h"
 #include "core/explain/prose.h"
 #include "core/explain/step_key.h"
 #include "core/sketch/things.h"

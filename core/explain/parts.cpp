@@ -1,16 +1,50 @@
 #include "core/explain/parts.h"
 
+#include "core/construct/reduction.h"
+
 namespace tailpoint::explaining {
 
-FigurePart part(FigurePart::Kind kind, int vector, int other) {
-    return {kind, vector, other};
+namespace {
+
+using Kind = FigurePart::Kind;
+
+FigureShape shape(FigureShape::Kind kind, int vector) {
+    return {kind, vectorId(vector)};
 }
 
-AngleName named(FigurePart angle, const Formula& symbol) {
-    return {angle, symbol.text, symbol.sub};
+} // namespace
+
+tailpoint::FigurePart part(Kind kind, int vector, int other) {
+    switch (kind) {
+    case Kind::vector:
+        return sideId(vector);
+    case Kind::direction:
+        return directionId(sideId(vector));
+    case Kind::tails:
+        return betweenId(sideId(vector), sideId(other));
+    case Kind::opposite:
+        return oppositeId(sideId(vector));
+    case Kind::parallelogram:
+        return shape(FigureShape::Kind::parallelogram, vector);
+    case Kind::triangle:
+        return shape(FigureShape::Kind::triangle, vector);
+    case Kind::polygon:
+        return shape(FigureShape::Kind::polygon, vector);
+    case Kind::locus:
+        return shape(FigureShape::Kind::locus, vector);
+    case Kind::axis:
+        break;
+    }
+    return shape(FigureShape::Kind::axis, vector);
 }
-FigurePart arrowPart(int vector) {
-    return {FigurePart::Kind::vector, vector, kNoVector};
+
+AngleName named(const tailpoint::FigurePart& angle, const Formula& symbol) {
+    const bool isOfPair = symbol.id.part > 0;
+    return {isOfPair ? symbol.id : std::get<QuantityId>(angle), symbol.text, symbol.sub};
+}
+
+tailpoint::FigurePart arrowPart(int vector) {
+    return sideId(vector);
 }
 
 } // namespace tailpoint::explaining

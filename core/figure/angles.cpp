@@ -1,4 +1,5 @@
 // The angle between the tails, interior angles, and the square of the smallest force.
+#include "core/construct/reduction.h"
 #include "core/figure/corner.h"
 
 #include <algorithm>
@@ -42,14 +43,15 @@ void drawParallelogramAngles(Drawing& d) {
         return;
     const bool whole = d.kind() == ConstructionKind::parallelogram && d.shows(Stage::construction);
     for (std::size_t i = 0; i < 4; ++i) {
-        const AngleName* name =
-            d.nameOf(i % 2 == 0 ? FigurePart{FigurePart::Kind::tails, 0, 1}
-                                : FigurePart{FigurePart::Kind::opposite, kSumIndex, kNoVector});
+        const QuantityId angle =
+            i % 2 == 0 ? betweenId(forceVector(0), forceVector(1)) : oppositeId(kSumVector);
+        const AngleName* name = d.nameOf(angle);
         const bool due = d.shows(stageOfCorner(d, i));
         const bool seen = due || (name && d.isDrawn(0) && d.isDrawn(1));
         if (!p.interior[i] || !seen || (i > 0 && !whole))
             continue;
         Corner corner = cornerOf(d, p, i);
+        corner.angle = angle;
         corner.id = i == 0 ? "angle-tails" : "angle-" + std::to_string(i);
         corner.title = (i == 0 ? "Angle between the tails, " : "Interior angle, ") +
                        shownAngleFromRadians(*p.interior[i], d.sketch);
@@ -68,6 +70,16 @@ void drawParallelogramAngles(Drawing& d) {
     }
 }
 
+/// Of the nth parallelogram, from 1: between the sum so far and the next force.
+QuantityId tailsOfPair(std::size_t n) {
+    return betweenId(n == 1 ? forceVector(0) : partialVector(n - 1), forceVector(n), n);
+}
+
+/// Its supplement, opposite to what becomes of both.
+QuantityId innerOfPair(const Drawing& d, std::size_t n) {
+    return oppositeId(n == d.pairs.size() ? kSumVector : partialVector(n), n);
+}
+
 /// Of one parallelogram among several: where the tails meet, and its supplement at the first tip.
 void drawPairAngles(Drawing& d) {
     const auto [first, last] = d.drawnPairs();
@@ -82,8 +94,8 @@ void drawPairAngles(Drawing& d) {
         corner.title = (i == 0 ? "Angle between the tails of " + p.first + " and " + p.second + ", "
                                : "Interior angle, ") +
                        shownAngleFromRadians(*p.interior[i], d.sketch);
-        corner.name = d.nameOf({i == 0 ? FigurePart::Kind::tails : FigurePart::Kind::opposite, kNoVector,
-                                static_cast<int>(last)});
+        corner.angle = i == 0 ? tailsOfPair(last) : innerOfPair(d, last);
+        corner.name = d.nameOf(corner.angle);
         addCorner(d, corner,
                   i == 0 ? d.raysInside(corner.start, corner.sweep, kRaysAt * d.factor)
                          : std::vector<double>());
@@ -114,12 +126,14 @@ void drawTriangleAngles(Drawing& d) {
             from = isFound(d, one) || isFound(d, two) ? Stage::found : Stage::interior;
         else if (asksForSmallest(d) && isRight(*t.opposite[side]))
             from = Stage::found;
-        const AngleName* name = d.nameOf({FigurePart::Kind::opposite, t.vectors[side], kNoVector});
+        const QuantityId angle = oppositeId(sideId(t.vectors[side]));
+        const AngleName* name = d.nameOf(angle);
         const bool due = d.shows(from);
         if (!due && !(name && isSeen(d, one) && isSeen(d, two)))
             continue;
         Corner corner = cornerBetween(d, t.corners[at], t.corners[(at + 1) % 3], t.corners[(at + 2) % 3],
                                       *t.opposite[side]);
+        corner.angle = angle;
         corner.id = idOf("opposite", t.names[side]);
         corner.name = name;
         corner.isDue = due;
@@ -132,6 +146,16 @@ void drawTriangleAngles(Drawing& d) {
     }
 }
 
+/// Of the triangle's angles the one between these sides.
+std::optional<FigurePart> angleAt(const Drawing& d, int one, int two) {
+    if (!d.construction.triangle)
+        return std::nullopt;
+    for (const int side : d.construction.triangle->vectors)
+        if (side != one && side != two)
+            return FigurePart(oppositeId(sideId(side)));
+    return std::nullopt;
+}
+
 /// The smallest force or sum stands at right angles to the line that it reaches.
 void drawFoot(Drawing& d) {
     if (!asksForSmallest(d) || !d.answered() || !d.shows(Stage::found) || d.triangle())
@@ -142,7 +166,7 @@ void drawFoot(Drawing& d) {
         return;
     const Eigen::Vector2d u = -d.vectors.sum.unit, v = -d.vectors.at(force).unit;
     const double legs = d.view.scale * std::min(d.vectors.sum.magnitude, d.vectors.at(force).magnitude);
-    addSquare(d.add(Role::arc, "right-angle", "Right angle").items, Role::arc,
+    addSquare(d.add(Role::arc, "right-angle", "Right angle", angleAt(d, force, kSumIndex)).items, Role::arc,
               d.view.toSheet(d.vectors.sum.vector), {u.x(), -u.y()}, {v.x(), -v.y()},
               std::min(9 * d.factor, 0.4 * legs), d.weight(d.style.arcWidth));
 }

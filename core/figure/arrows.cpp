@@ -1,4 +1,5 @@
 // Forces, the sum, the other answer, the points and the highlight.
+#include "core/construct/reduction.h"
 #include "core/figure/drawing.h"
 
 #include <algorithm>
@@ -7,12 +8,18 @@
 namespace tailpoint {
 namespace {
 
-Runs labelOf(const Drawing& d, const PlainVector& vector, bool found) {
-    if (!vector.hasMagnitude || (vector.foundMagnitude && !found))
-        return d.nameRuns(vector.name);
+/// The name, with its magnitude where that is known by now; `found`: what is found is.
+LabelRequest& askForName(Drawing& d, Feature at, double size, int index, const PlainVector& vector,
+                         bool found) {
+    const Role ink = index == kSumIndex ? Role::sum : Role::given;
+    const Runs name = d.nameRuns(vector.name);
     const Origin origin = vector.foundMagnitude ? Origin::computed : Origin::typed;
     const std::string value = shownForceWithUnit(vector.magnitude, d.sketch, origin);
-    return d.isSaid(value) ? d.valueRuns(vector.name, value) : d.nameRuns(vector.name);
+    if (!vector.hasMagnitude || (vector.foundMagnitude && !found) || !d.isSaid(value))
+        return d.ask(std::move(at), ink, size, name, name);
+    LabelRequest& request = d.ask(std::move(at), ink, size, d.valueRuns(vector.name, value), name);
+    request.part = magnitudeId(vectorId(index));
+    return request;
 }
 
 /// The side of a shaft at the common point that has more room before the next stroke.
@@ -50,7 +57,8 @@ void drawVector(Drawing& d, int index) {
                         !(isSum && (isEquilibrium(d.sketch) || d.vectors.forces.empty()));
     if (!isZero && !d.isDrawn(index))
         return;
-    Group& g = d.add(role, d.idOfVector(index), titleOf(vector, d.referred(index), isSum, d.sketch), index);
+    Group& g = d.add(role, d.idOfVector(index), titleOf(vector, d.referred(index), isSum, d.sketch),
+                     vectorId(index));
     const Ends ends = d.endsOf(index);
     g.ends = {ends.tail, ends.tip};
     addArrow(g.items, role, ends.tail, ends.tip, d.weight(isSum ? d.style.sumWidth : d.style.givenWidth),
@@ -60,10 +68,10 @@ void drawVector(Drawing& d, int index) {
              Dash::solid, std::max(d.style.leastArrow, d.style.leastStroke));
     if (!isSum && d.vectors.forces.size() > kMostLabelled)
         return;
-    const Runs full = labelOf(d, vector, d.shows(Stage::magnitudes)), abbreviation = d.nameRuns(vector.name);
     const Feature at = isZero ? Feature(Spot{ends.tail, 4 * d.factor})
                               : Feature(Shaft{ends.tail, ends.tip, sideOfShaft(d, index, ends)});
-    d.pin(d.ask(at, role, d.style.labelSize, full, abbreviation), d.forceAt(index).label);
+    d.pin(askForName(d, at, d.style.labelSize, index, vector, d.shows(Stage::magnitudes)),
+          d.forceAt(index).label);
 }
 
 /// The sum, then the longest first: of arrows on one line each stays to be seen.
@@ -84,7 +92,8 @@ void drawGhost(Drawing& d, const Vectors& vectors, const Construction& other, in
     if (d.isMoved(index) && other.triangle)
         tail = (d.options.otherOrder ? other.otherTriangle : other.triangle)->corners[d.sideOf(index)];
     const Role role = index == kSumIndex ? Role::sum : Role::given;
-    Group& g = d.add(role, "other-" + d.idOfVector(index), "The other answer: " + v.name, index);
+    Group& g = d.add(role, "other-" + d.idOfVector(index), "The other answer: " + v.name, vectorId(index));
+    g.otherAnswer = true;
     const Point from = d.view.toSheet(tail), to = d.view.toSheet(tail + v.vector);
     g.ends = {from, to};
     addArrow(g.items, role, from, to, d.weight(d.style.constructionWidth), Head::open, Dash::dotted,
@@ -94,9 +103,9 @@ void drawGhost(Drawing& d, const Vectors& vectors, const Construction& other, in
     const bool covers =
         d.isDrawn(solid) && solid.magnitude < v.magnitude && solid.unit.dot(v.unit) > 1 - 1e-9;
     const double hidden = covers ? solid.magnitude / v.magnitude : 0;
-    auto& request = d.ask(Shaft{from + hidden * (to - from), to, 1}, role, 0.85 * d.style.angleSize,
-                          labelOf(d, v, d.showsOther(Stage::magnitudes)), d.nameRuns(v.name));
-    request.optional = true;
+    askForName(d, Shaft{from + hidden * (to - from), to, 1}, 0.85 * d.style.angleSize, index, v,
+               d.showsOther(Stage::magnitudes))
+        .optional = true;
 }
 
 } // namespace
@@ -140,7 +149,7 @@ void drawHighlight(Drawing& d) {
     if (!d.isDrawn(index))
         return;
     const Ends ends = d.endsOf(index);
-    d.add(Role::highlight, "highlight", "", index)
+    d.add(Role::highlight, "highlight", "", vectorId(index))
         .items.emplace_back(line(Role::highlight, ends.tail, ends.tip, 9 * d.factor));
 }
 

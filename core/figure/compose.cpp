@@ -53,6 +53,7 @@ void settleLabels(Drawing& d, const Placement& previous) {
             placed[i]->leader->width = d.weight(0.6); // a room's least stroke; labels keep more air than that
             group.items.emplace_back(std::move(*placed[i]->leader));
         }
+        placed[i]->text.part = placed[i]->isAbbreviated() ? group.part : d.labels[i].part;
         group.items.emplace_back(std::move(placed[i]->text));
         d.figure.placement.labels[d.labels[i].id] = placed[i]->place;
         d.figure.homes[d.labels[i].id] = d.labels[i].home;

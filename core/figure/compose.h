@@ -2,8 +2,8 @@
 #pragma once
 
 #include "core/construct/construct.h"
+#include "core/construct/figure_part.h"
 #include "core/construct/stage.h"
-#include "core/explain/figure_part.h"
 #include "core/figure/display_list.h"
 #include "core/figure/place.h"
 #include "core/figure/view.h"

@@ -1,4 +1,5 @@
 // The construction's thin lines, and the loci.
+#include "core/construct/reduction.h"
 #include "core/figure/drawing.h"
 
 #include <algorithm>
@@ -32,8 +33,10 @@ void markSides(const Drawing& d, Group& group, const Parallelogram& p) {
     }
 }
 
-void drawCopiedSides(Drawing& d, const Parallelogram& p, std::string id) {
-    Group& g = d.add(Role::construction, std::move(id), "Parallelogram on " + p.first + " and " + p.second);
+/// `next`: of several the force that this one adds.
+void drawCopiedSides(Drawing& d, const Parallelogram& p, std::string id, VectorId next = kNobody) {
+    Group& g = d.add(Role::construction, std::move(id), "Parallelogram on " + p.first + " and " + p.second,
+                     FigureShape{FigureShape::Kind::parallelogram, next});
     const Point far = d.view.toSheet(p.corners[2]);
     for (const std::size_t corner : {1U, 3U})
         addDashed(d, g, Role::construction, d.view.toSheet(p.corners[corner]), far,
@@ -56,10 +59,12 @@ void drawPolygon(Drawing& d) {
     if (polygon.names.size() < 2 || waitsForAnswer(d))
         return;
     const bool named = polygon.names.size() <= kMostChainNames;
+    const auto kind = d.construction.triangle ? FigureShape::Kind::triangle : FigureShape::Kind::polygon;
     for (std::size_t i = 1; i < polygon.names.size(); ++i) {
         const Point from = d.view.toSheet(polygon.corners[i]), to = d.view.toSheet(polygon.corners[i + 1]);
         Group& g = d.add(Role::construction, idOf("polygon", polygon.names[i]),
-                         polygon.names[i] + ", drawn on tip to tail");
+                         polygon.names[i] + ", drawn on tip to tail",
+                         FigureShape{kind, vectorId(polygon.vectors[i])});
         addArrow(g.items, Role::construction, from, to, d.weight(d.style.constructionWidth), Head::small,
                  Dash::dashed, d.style.leastStroke);
         if (named)
@@ -100,7 +105,8 @@ void drawKnownSide(Drawing& d, const ForceTriangle& t, std::size_t side) {
     if (side == 2 && isEquilibrium(d.sketch))
         std::swap(tail, tip); // the closing side is the known sum turned round
     const Point from = d.view.toSheet(tail), to = d.view.toSheet(tip);
-    Group& g = d.add(Role::construction, idOf("knowns", t.names[side]), "Known forces added up");
+    Group& g =
+        d.add(Role::construction, idOf("knowns", t.names[side]), "Known forces added up", kKnownVector);
     addArrow(g.items, Role::construction, from, to, d.weight(1.3 * d.style.constructionWidth), Head::small,
              Dash::dashed, d.style.leastStroke);
     Runs abbreviation;
@@ -109,18 +115,18 @@ void drawKnownSide(Drawing& d, const ForceTriangle& t, std::size_t side) {
 }
 
 /// The sum so far, on which the next parallelogram stands.
-void drawPartialSum(Drawing& d, const Parallelogram& next) {
+void drawPartialSum(Drawing& d, const Parallelogram& next, VectorId sum) {
     const double size = std::hypot(next.corners[1].x(), next.corners[1].y());
     const std::string value = withMinusSigns(shownForceWithUnit(size, d.sketch));
     const Point tip = d.view.toSheet(next.corners[1]);
-    Group& g =
-        d.add(Role::construction, idOf("partial", next.first), next.first + ", the sum so far, " + value);
+    Group& g = d.add(Role::construction, idOf("partial", next.first),
+                     next.first + ", the sum so far, " + value, sum);
     addArrow(g.items, Role::construction, d.common(), tip, d.weight(1.3 * d.style.constructionWidth),
              Head::small, Dash::solid);
     Runs name = d.nameRuns(next.first);
     if (d.isSaid(value))
-        d.ask(Shaft{d.common(), tip, 1}, Role::label, d.style.angleSize, d.valueRuns(next.first, value),
-              name);
+        d.ask(Shaft{d.common(), tip, 1}, Role::label, d.style.angleSize, d.valueRuns(next.first, value), name)
+            .part = magnitudeId(sum);
     else
         d.ask(Shaft{d.common(), tip, 1}, Role::label, d.style.angleSize, name);
 }
@@ -129,9 +135,9 @@ void drawPartialSum(Drawing& d, const Parallelogram& next) {
 void drawPairs(Drawing& d) {
     const auto [first, last] = d.drawnPairs();
     for (std::size_t i = first; i < last; ++i)
-        drawCopiedSides(d, d.pairs[i], "pair-" + std::to_string(i + 1));
+        drawCopiedSides(d, d.pairs[i], "pair-" + std::to_string(i + 1), forceVector(i + 1));
     for (std::size_t i = std::max<std::size_t>(first, 1); i < std::min(last + 1, d.pairs.size()); ++i)
-        drawPartialSum(d, d.pairs[i]);
+        drawPartialSum(d, d.pairs[i], partialVector(i));
 }
 
 /// Where a moved force was: at the common point.
@@ -139,7 +145,8 @@ void drawHome(Drawing& d, int index) {
     if (!d.isMoved(index) || !d.isDrawn(index) || d.options.alone)
         return;
     const PlainVector& v = d.vectors.at(index);
-    Group& g = d.add(Role::construction, idOf("home", v.name), v.name + " at the common point");
+    Group& g =
+        d.add(Role::construction, idOf("home", v.name), v.name + " at the common point", vectorId(index));
     addDashed(d, g, Role::construction, d.common(), d.view.toSheet(v.vector),
               d.weight(d.style.constructionWidth), Dash::dashed);
 }
@@ -189,7 +196,8 @@ void drawLine(Drawing& d, const LineLocus& ray, const std::string& id, const std
     const auto parts = visibleParts(a, b, d.sheet, d.reserved);
     if (parts.empty())
         return;
-    Group& g = d.add(Role::locus, id, "Line of action of " + name);
+    Group& g = d.add(Role::locus, id, "Line of action of " + name,
+                     FigureShape{FigureShape::Kind::locus, vectorId(ray.vector)});
     for (const auto& part : parts)
         g.items.emplace_back(line(Role::locus, a + part[0] * (b - a), a + part[1] * (b - a),
                                   d.weight(d.style.locusWidth), Dash::chainTwoDots));
@@ -213,7 +221,8 @@ void drawCircle(Drawing& d, const CircleLocus& circle, const std::string& id, co
     const auto arcs = visibleArcs(centre, radius, d.sheet, d.reserved);
     if (arcs.empty())
         return;
-    Group& g = d.add(Role::locus, id, "C" + circleWords(d, circle) + name);
+    Group& g = d.add(Role::locus, id, "C" + circleWords(d, circle) + name,
+                     FigureShape{FigureShape::Kind::locus, vectorId(circle.vector)});
     for (const auto& visible : arcs) {
         Arc arc;
         arc.role = Role::locus;

@@ -6,6 +6,7 @@
 namespace tailpoint {
 
 struct Corner {
+    QuantityId angle;
     std::string id, title;
     Point at;
     double start, sweep, radians; ///< sweep in degrees as drawn, -180..180

@@ -1,4 +1,5 @@
 // Directions of the vectors: arcs from the axis, and run and rise where a direction is given as a slope.
+#include "core/construct/reduction.h"
 #include "core/figure/drawing.h"
 
 #include <algorithm>
@@ -66,7 +67,8 @@ void addAxisArc(Drawing& d, const AxisArc& arc, double radius) {
         return;
     const std::string name = d.vectors.at(arc.index).name;
     Group& g = d.add(Role::arc, "direction-" + d.idOfVector(arc.index),
-                     "Direction of " + name + ", " + directionWords(referred, d.sketch), arc.index);
+                     "Direction of " + name + ", " + directionWords(referred, d.sketch),
+                     directionId(vectorId(arc.index)));
     addExtension(d, g, arc.index, d.axisDegrees() + arc.sweep, radius);
     addArc(g.items, Role::arc, d.common(), radius, d.axisDegrees(), arc.sweep, d.weight(d.style.arcWidth),
            true);
@@ -197,9 +199,9 @@ void drawSlope(Drawing& d, int index) {
     legs.role = Role::arc;
     legs.points = {from, corner, to};
     legs.width = d.weight(d.style.arcWidth);
-    Group& g =
-        d.add(Role::arc, "slope-" + d.idOfVector(index),
-              "Slope of " + d.vectors.at(index).name + ", " + shownAsGiven(force.direction, d.sketch), index);
+    Group& g = d.add(Role::arc, "slope-" + d.idOfVector(index),
+                     "Slope of " + d.vectors.at(index).name + ", " + shownAsGiven(force.direction, d.sketch),
+                     slopeId(vectorId(index)));
     g.items.emplace_back(legs);
     if (!d.options.values)
         return;

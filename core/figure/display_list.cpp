@@ -36,4 +36,14 @@ std::string_view nameOf(Role role) {
     return "highlight";
 }
 
+VectorId vectorOf(const Group& group) {
+    const bool arrow = group.role == Role::given || group.role == Role::sum;
+    const auto* vector = group.part ? std::get_if<VectorId>(&*group.part) : nullptr;
+    return arrow && vector ? *vector : kNobody;
+}
+
+bool isArrow(const Group& group) {
+    return !group.otherAnswer && vectorOf(group) != kNobody;
+}
+
 } // namespace tailpoint

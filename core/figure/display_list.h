@@ -3,6 +3,8 @@
 // The flip from sketch coordinates (y up) happens in View and nowhere else.
 #pragma once
 
+#include "core/construct/figure_part.h"
+
 #include <array>
 #include <optional>
 #include <string>
@@ -100,6 +102,7 @@ struct Text {
     std::vector<Run> runs;
     Box box;           ///< exact extent, as measured
     bool halo = false; ///< a rectangle of the sheet's colour behind, kHaloPad larger on every side
+    std::optional<FigurePart> part{}; ///< its group's; where an arrow's label says the magnitude, that
     bool operator==(const Text&) const = default;
 };
 
@@ -110,11 +113,18 @@ struct Group {
     Role role = Role::given;
     std::string id;    ///< "force-P", "sum", "arc-PQ"; unique, an XML name
     std::string title; ///< reads as words: "Force P, 340 N at 25.0° counter-clockwise from +x"
-    int vector = -2;   ///< index into the sketch's forces, kSumIndex for the sum, kNoVector for neither
+    std::optional<FigurePart> part{}; ///< what of the question it stands for; sheet, grid, title block, note,
+                                      ///< key and points: nothing
+    bool otherAnswer = false;         ///< an arrow of the other of two answers
     std::optional<std::array<Point, 2>> ends{}; ///< tail and exact tip, where the group is an arrow
     std::vector<Item> items;
     bool operator==(const Group&) const = default;
 };
+
+/// The arrow of a force or the sum in the answer that is drawn, or the dot where its magnitude is zero.
+bool isArrow(const Group& group);
+/// Whose arrow or, of the other answer, whose other arrow it is; kNobody: it is none.
+VectorId vectorOf(const Group& group);
 
 struct DisplayList {
     double width = 0, height = 0; ///< points

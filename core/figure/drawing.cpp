@@ -48,18 +48,19 @@ bool Drawing::runsUnder(const ArcShape& arc) const {
     return std::any_of(reserved.begin(), reserved.end(), [&](const Box& box) { return arc.meets(box); });
 }
 
-Group& Drawing::add(Role role, std::string id, std::string title, int vector) {
+Group& Drawing::add(Role role, std::string id, std::string title, std::optional<FigurePart> part) {
     Group& group = figure.list.groups.emplace_back();
     group.role = role;
     group.id = std::move(id);
     group.title = spoken(title);
-    group.vector = vector;
+    group.part = part;
     return group;
 }
 
 LabelRequest& Drawing::ask(Feature anchor, Role ink, double size, Runs full, Runs abbreviation) {
     LabelRequest request;
     request.group = figure.list.groups.size() - 1;
+    request.part = figure.list.groups.back().part;
     request.id = figure.list.groups.back().id;
     request.home = homeOf(anchor);
     request.anchor = std::move(anchor);
@@ -74,13 +75,9 @@ LabelRequest& Drawing::ask(Feature anchor, Role ink, double size, Runs full, Run
     return labels.emplace_back(std::move(request));
 }
 
-const AngleName* Drawing::nameOf(const FigurePart& angle) const {
-    const auto is = [&](const FigurePart& other) {
-        return other == angle || (angle.kind == FigurePart::Kind::tails && other.kind == angle.kind &&
-                                  other.vector == angle.other && other.other == angle.vector);
-    };
+const AngleName* Drawing::nameOf(const QuantityId& angle) const {
     for (auto name = options.names.rbegin(); name != options.names.rend(); ++name)
-        if (is(name->part))
+        if (isSame(name->angle, angle))
             return &*name;
     return nullptr;
 }

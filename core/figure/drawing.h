@@ -52,11 +52,11 @@ struct Drawing {
             const Placement& previous_ = kNoPlacement);
 
     /// `title` is read out: see spoken().
-    Group& add(Role role, std::string id, std::string title, int vector = kNoVector);
+    Group& add(Role role, std::string id, std::string title, std::optional<FigurePart> part = std::nullopt);
     /// Asks for a label on the group added last.
     LabelRequest& ask(Feature anchor, Role ink, double size, Runs full, Runs abbreviation = {});
 
-    /// Puts the label asked for last where it was put by hand.
+    /// Puts a label where it was put by hand.
     void pin(LabelRequest& request, const std::optional<LabelPin>& at) const {
         if (at)
             request.pinned = request.home + factor * Point{at->right, -at->up};
@@ -90,7 +90,7 @@ struct Drawing {
         return std::max(points * factor, face == Face::serif ? style.leastSerif : style.leastSans);
     }
     /// Symbol of an angle; null where it has none.
-    const AngleName* nameOf(const FigurePart& angle) const;
+    const AngleName* nameOf(const QuantityId& angle) const;
     /// Subscripts no smaller than the least size, in a text of this size.
     Runs legible(Runs runs, double size) const;
     double axisDegrees() const { return sketch.reference.axisDegrees; }

@@ -16,7 +16,8 @@
 namespace tailpoint {
 
 struct LabelRequest {
-    std::size_t group = 0; ///< index into DisplayList::groups
+    std::size_t group = 0;            ///< index into DisplayList::groups
+    std::optional<FigurePart> part{}; ///< what the full text says
     std::string id;
     Feature anchor;
     Role ink = Role::label;

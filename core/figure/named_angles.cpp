@@ -1,3 +1,4 @@
+#include "core/construct/reduction.h"
 #include "core/figure/corner.h"
 
 #include <algorithm>
@@ -22,7 +23,8 @@ std::optional<Eigen::Vector2d> farEnd(const Drawing& d, int vector, const Eigen:
 
 /// Between a vector that is drawn and the line of action of one that is not yet.
 void drawAtLocus(Drawing& d, const LineLocus& line, const ForceTriangle& t, std::size_t side) {
-    const AngleName* name = d.nameOf({FigurePart::Kind::opposite, t.vectors[side], kNoVector});
+    const QuantityId angle = oppositeId(sideId(t.vectors[side]));
+    const AngleName* name = d.nameOf(angle);
     const int one = t.vectors[(side + 1) % 3], two = t.vectors[(side + 2) % 3];
     if (!name || !t.opposite[side] || (one != line.vector && two != line.vector))
         return;
@@ -36,6 +38,7 @@ void drawAtLocus(Drawing& d, const LineLocus& line, const ForceTriangle& t, std:
         cornerBetween(d, line.through, *far, d.construction.meetings[d.options.solution], *t.opposite[side]);
     if (std::abs(std::abs(corner.sweep) * std::numbers::pi / 180 - corner.radians) > kSameAngle)
         return;
+    corner.angle = angle;
     corner.id = idOf("opposite", t.names[side]);
     corner.title =
         "Angle opposite to " + t.names[side] + ", " + shownAngleFromRadians(corner.radians, d.sketch);
@@ -75,7 +78,8 @@ void drawRay(Drawing& d, int vector) {
         return;
     const Eigen::Vector2d& unit = d.vectors.at(vector).unit;
     const Point tip = d.common() + kRay * d.factor * Point{unit.x(), -unit.y()};
-    Group& g = d.add(Role::construction, id, "Direction of " + d.vectors.at(vector).name);
+    Group& g = d.add(Role::construction, id, "Direction of " + d.vectors.at(vector).name,
+                     FigureShape{FigureShape::Kind::locus, vectorId(vector)});
     g.items.emplace_back(
         line(Role::construction, d.common(), tip, d.weight(d.style.constructionWidth), Dash::dashed));
     d.ask(LineEnd{d.common(), tip}, Role::label, d.style.angleSize, d.nameRuns(d.vectors.at(vector).name))
@@ -83,16 +87,18 @@ void drawRay(Drawing& d, int vector) {
 }
 
 void drawBetween(Drawing& d, const AngleName& name) {
-    const PlainVector &a = d.vectors.at(name.part.vector), &b = d.vectors.at(name.part.other);
+    const int one = indexOf(name.angle.of), two = indexOf(name.angle.with);
+    const PlainVector &a = d.vectors.at(one), &b = d.vectors.at(two);
     if (!a.hasDirection || !b.hasDirection)
         return;
-    for (const int vector : {name.part.vector, name.part.other})
+    for (const int vector : {one, two})
         drawRay(d, vector);
     const double reach = 2 * kRay * d.factor / d.view.scale;
     const double radians =
         std::abs(std::atan2(a.unit.x() * b.unit.y() - a.unit.y() * b.unit.x(), a.unit.dot(b.unit)));
     Corner corner = cornerBetween(d, {0, 0}, reach * a.unit, reach * b.unit, radians);
-    corner.id = "angle-" + d.idOfVector(name.part.vector) + "-" + d.idOfVector(name.part.other);
+    corner.angle = name.angle;
+    corner.id = "angle-" + d.idOfVector(one) + "-" + d.idOfVector(two);
     corner.title = "Angle between the tails, " + shownAngleFromRadians(radians, d.sketch);
     corner.name = &name;
     corner.isDue = d.shows(Stage::interior);
@@ -108,8 +114,7 @@ void drawNamedAngles(Drawing& d) {
     if (d.construction.parallelogram || d.triangle())
         return; // these have their own
     for (const AngleName& name : d.options.names)
-        if (name.part.kind == FigurePart::Kind::tails && name.part.vector != kNoVector &&
-            d.nameOf(name.part) == &name)
+        if (isBetweenRays(name.angle) && d.nameOf(name.angle) == &name)
             drawBetween(d, name);
 }
 

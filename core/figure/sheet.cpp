@@ -156,7 +156,8 @@ void drawAxis(Drawing& d) {
     const auto parts = visibleParts(from, to, room, d.reserved);
     if (parts.empty())
         return;
-    Group& g = d.add(Role::axis, "axis", "Reference axis " + axisName(d.sketch.reference));
+    Group& g = d.add(Role::axis, "axis", "Reference axis " + axisName(d.sketch.reference),
+                     FigureShape{FigureShape::Kind::axis, kNobody});
     Point end = to, start = from;
     for (const auto& part : parts) {
         if ((part[1] - part[0]) * length(to - from) < 8 * d.factor)

@@ -14,7 +14,7 @@
 namespace tailpoint {
 namespace {
 
-using Kind = FigurePart::Kind;
+using Kind = FigureShape::Kind;
 
 class Pointing : public CanvasTest {
 protected:
@@ -99,10 +99,10 @@ TEST_F(Pointing, AStepLightsItsPartsUntilThePointerLeavesIt) {
 }
 
 TEST_F(Pointing, SeveralPartsAreLitAtOnce) {
-    canvas.lightParts({{Kind::tails, 0, 1}});
+    const QuantityId tails = betweenId(forceVector(0), forceVector(1));
+    canvas.lightParts({tails});
     const int one = lightOnSheet();
-    canvas.lightParts(
-        {{Kind::tails, 0, 1}, {Kind::vector, 0, kNoVector}, {Kind::opposite, kSumIndex, kNoVector}});
+    canvas.lightParts({tails, forceVector(0), oppositeId(kSumVector)});
     EXPECT_GT(lightOnSheet(), one + 500);
 }
 
@@ -122,9 +122,11 @@ TEST_F(Pointing, APartThatIsNotThereLightsNothingWhateverTheQuestion) {
         for (const ConstructionKind kind : {ConstructionKind::none, ConstructionKind::parallelogram,
                                             ConstructionKind::triangle, ConstructionKind::polygon}) {
             canvas.setConstruction(kind);
-            for (const Kind part :
-                 {Kind::vector, Kind::direction, Kind::tails, Kind::opposite, Kind::locus}) {
-                canvas.lightParts({{part, 7, 0}});
+            const VectorId eighth = forceVector(7);
+            for (const FigurePart& part : std::initializer_list<FigurePart>{
+                     eighth, directionId(eighth), betweenId(eighth, forceVector(0)), oppositeId(eighth),
+                     FigureShape{Kind::locus, eighth}}) {
+                canvas.lightParts({part});
                 EXPECT_EQ(lightOnSheet(), 0) << "there is no eighth force";
             }
         }
@@ -143,12 +145,12 @@ TEST_F(Pointing, OfSeveralParallelogramsTheOneOfTheStepIsLitAndLightsIt) {
                            [](const Step& s) { return testing::keyOf(s) == "pair2"; });
     };
     ASSERT_TRUE(QTest::qWaitFor(hasPairs));
-    canvas.lightParts({{Kind::parallelogram, 1, kNoVector}});
+    canvas.lightParts({FigureShape{Kind::parallelogram, forceVector(1)}});
     const int first = lightOnSheet();
     EXPECT_GT(first, 2000);
-    canvas.lightParts({{Kind::parallelogram, 2, kNoVector}});
+    canvas.lightParts({FigureShape{Kind::parallelogram, forceVector(2)}});
     EXPECT_NE(lightOnSheet(), first);
-    canvas.lightParts({{Kind::parallelogram, 3, kNoVector}});
+    canvas.lightParts({FigureShape{Kind::parallelogram, forceVector(3)}});
     EXPECT_EQ(lightOnSheet(), 0) << "there is no third";
     hover(pixel(300, 250)); // the copy of Q
     EXPECT_EQ(litKey(), QStringLiteral("pair1"));

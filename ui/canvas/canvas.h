@@ -3,7 +3,7 @@
 // SketchDocument::result() or from the figure.
 #pragma once
 
-#include "core/explain/figure_part.h"
+#include "core/construct/figure_part.h"
 #include "core/figure/compose.h"
 #include "ui/style/theme.h"
 

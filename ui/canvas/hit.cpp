@@ -1,5 +1,6 @@
 #include "ui/canvas/hit.h"
 
+#include "core/construct/reduction.h"
 #include "ui/canvas/force_edits.h"
 
 #include <QLineF>
@@ -7,7 +8,6 @@
 #include <array>
 #include <cmath>
 #include <optional>
-#include <string_view>
 
 namespace tailpoint {
 
@@ -29,29 +29,21 @@ struct Target {
     int vector = kNoVector;
 };
 
-/// The vector whose arrow carries this id in the figure.
-int vectorWithId(const DisplayList& list, std::string_view id) {
-    const auto at =
-        std::find_if(list.groups.begin(), list.groups.end(), [&](const Group& g) { return g.id == id; });
-    return at == list.groups.end() ? kNoVector : at->vector;
-}
-
-/// `count`: the how-manieth text of the group. The title block's come in reading order; the arc from the axis
-/// to a force carries the force's id behind "direction-".
-Target targetOf(const DisplayList& list, const Group& group, std::size_t count) {
+/// `count`: the how-manieth text of the group. The title block's come in reading order.
+Target targetOf(const Group& group, std::size_t count) {
     constexpr std::array titleBlock{Cell::title, Cell::scale, Cell::reference, Cell::figures};
-    constexpr std::string_view direction = "direction-", other = "other-";
     if (group.role == Role::titleblock) {
         return {count < titleBlock.size() ? titleBlock[count] : Cell::none, kNoVector};
     }
-    if (group.id.starts_with(direction)) {
-        return {Cell::direction, vectorWithId(list, std::string_view(group.id).substr(direction.size()))};
+    const auto* quantity = group.part ? std::get_if<QuantityId>(&*group.part) : nullptr;
+    if (quantity != nullptr && quantity->what == What::direction) {
+        return {Cell::direction, indexOf(quantity->of)};
     }
-    if (group.id.starts_with(other)) {
-        return {Cell::otherAnswer, group.vector};
+    const int vector = indexOf(vectorOf(group));
+    if (vector == kNoVector) {
+        return {};
     }
-    const bool arrow = group.role == Role::given || group.role == Role::sum;
-    return {arrow && group.vector != kNoVector ? Cell::magnitude : Cell::none, group.vector};
+    return {group.otherAnswer ? Cell::otherAnswer : Cell::magnitude, vector};
 }
 
 /// Calls `take(cell, vector, box in pixels)` for every text that can be typed into.
@@ -62,7 +54,7 @@ void forEachLabel(const Scene& scene, Take take) {
         std::size_t count = 0;
         for (const Item& item : group.items) {
             const Text* text = std::get_if<Text>(&item);
-            const Target target = text != nullptr ? targetOf(list, group, count++) : Target{};
+            const Target target = text != nullptr ? targetOf(group, count++) : Target{};
             if (target.cell != Cell::none) {
                 take(target.cell, target.vector, scene.sheet().toPixels(text->box).adjusted(-4, -4, 4, 4));
             }

@@ -1,5 +1,6 @@
 #include "ui/canvas/label_gesture.h"
 
+#include "core/construct/reduction.h"
 #include "ui/canvas/force_edits.h"
 #include "ui/canvas/words.h"
 #include "ui/style/symbols.h"
@@ -14,10 +15,10 @@ namespace {
 
 /// The group of the arrow, or of its direction's arc.
 const Group* groupOf(const DisplayList& list, int vector, bool ofDirection) {
+    const VectorId who = vectorId(vector);
     const auto isIt = [&](const Group& group) {
-        const bool arrow = group.role == Role::given || group.role == Role::sum;
-        return group.vector == vector &&
-               (ofDirection ? group.id.starts_with("direction-") : arrow && !group.id.starts_with("other-"));
+        return ofDirection ? group.part == FigurePart(directionId(who))
+                           : isArrow(group) && vectorOf(group) == who;
     };
     const auto at = std::find_if(list.groups.begin(), list.groups.end(), isIt);
     return at == list.groups.end() ? nullptr : &*at;

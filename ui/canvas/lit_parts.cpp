@@ -1,7 +1,7 @@
 #include "ui/canvas/lit_parts.h"
 
 #include "core/construct/pairs.h"
-#include "core/figure/words.h"
+#include "core/construct/reduction.h"
 #include "ui/canvas/drawn.h"
 #include "ui/canvas/hit.h"
 #include "ui/canvas/overlay.h"
@@ -10,7 +10,6 @@
 #include <QPainterPath>
 #include <algorithm>
 #include <cmath>
-#include <cstdlib>
 #include <numbers>
 
 namespace tailpoint {
@@ -19,7 +18,7 @@ namespace {
 
 constexpr double kWedge = 46, kSide = 9, kReach = 6; ///< pixels
 
-using Kind = FigurePart::Kind;
+using Kind = FigureShape::Kind;
 using Vector = Eigen::Vector2d;
 
 double degrees(const Vector& v) {
@@ -39,22 +38,25 @@ public:
           m_construction(scene.result().construction), m_drawn(drawnVectors(scene)),
           m_colour(std::move(colour)) {}
 
-    void light(const FigurePart& part) {
-        switch (part.kind) {
-        case Kind::vector:
-            if (const DrawnVector* drawn = drawnOf(m_drawn, part.vector))
-                paintBand(m_painter, m_sheet, *drawn, m_colour);
-            return;
-        case Kind::direction:
-            return direction(part.vector);
-        case Kind::tails:
-            return tails(part.vector, part.other);
-        case Kind::opposite:
+    void operator()(VectorId vector) {
+        if (const DrawnVector* drawn = drawnOf(m_drawn, indexOf(vector)))
+            paintBand(m_painter, m_sheet, *drawn, m_colour);
+    }
+
+    void operator()(const QuantityId& quantity) {
+        if (quantity.what == What::direction)
+            direction(indexOf(quantity.of));
+        else if (quantity.what == What::between)
+            tails(indexOf(quantity.of), indexOf(quantity.with));
+        else if (quantity.what == What::opposite)
             for (const ForceTriangle* triangle : triangles())
-                opposite(*triangle, part.vector);
-            return;
+                opposite(*triangle, indexOf(quantity.of));
+    }
+
+    void operator()(const FigureShape& shape) {
+        switch (shape.kind) {
         case Kind::parallelogram:
-            return parallelogram(part.vector);
+            return parallelogram(indexOf(shape.of));
         case Kind::triangle:
             if (const auto drawn = triangles(); !drawn.empty())
                 chain({drawn.front()->corners.begin(), drawn.front()->corners.end()}, true);
@@ -62,7 +64,7 @@ public:
         case Kind::polygon:
             return chain(m_construction.polygon.corners, false);
         case Kind::locus:
-            return locus(part.vector);
+            return locus(indexOf(shape.of));
         case Kind::axis:
             return axis();
         }
@@ -184,7 +186,7 @@ private:
 
     void axis() {
         for (const Group& group : m_scene.figure().list.groups)
-            if (group.id == "axis")
+            if (group.part == FigurePart(FigureShape{Kind::axis, kNobody}))
                 for (const Item& item : group.items)
                     if (const Path* path = std::get_if<Path>(&item);
                         path != nullptr && path->points.size() == 2) {
@@ -202,47 +204,11 @@ private:
     QColor m_colour;
 };
 
-/// The vector whose arrow carries this id.
-int vectorWithId(const DisplayList& list, std::string_view id) {
-    for (const Group& group : list.groups)
-        if (group.id == id)
-            return group.vector;
-    return kNoVector;
-}
-
-std::optional<FigurePart> oppositePart(const Scene& scene, std::string_view id) {
-    const auto& triangle = scene.result().construction.triangle;
-    for (std::size_t side = 0; triangle && side < 3; ++side)
-        if (triangle->vectors[side] != kNoVector && id == idOf("opposite", triangle->names[side]))
-            return FigurePart{Kind::opposite, triangle->vectors[side], kNoVector};
-    return std::nullopt;
-}
-
 /// What a group of arcs or lines stands for.
-std::optional<FigurePart> partOf(const Scene& scene, const Group& group) {
-    const std::string_view id = group.id;
-    const auto behind = [&](std::string_view prefix) {
-        return vectorWithId(scene.figure().list, id.substr(prefix.size()));
-    };
-    if (id.starts_with("direction-"))
-        return FigurePart{Kind::direction, behind("direction-"), kNoVector};
-    if (id == "angle-tails" || id == "angle-2")
-        return FigurePart{Kind::tails, 0, 1};
-    if (id == "angle-1" || id == "angle-3")
-        return FigurePart{Kind::opposite, kSumIndex, kNoVector};
-    if (id.starts_with("opposite-"))
-        return oppositePart(scene, id);
-    if (id == "parallelogram")
-        return FigurePart{Kind::parallelogram, kNoVector, kNoVector};
-    if (id.starts_with("pair-"))
-        return FigurePart{Kind::parallelogram, std::atoi(group.id.c_str() + std::string_view("pair-").size()),
-                          kNoVector};
-    if (id.starts_with("polygon-"))
-        return FigurePart{scene.result().construction.triangle ? Kind::triangle : Kind::polygon, kNoVector,
-                          kNoVector};
-    if (id.starts_with("locus-"))
-        return FigurePart{Kind::locus, behind("locus-"), kNoVector};
-    return std::nullopt;
+std::optional<FigurePart> partOf(const Group& group) {
+    const bool isDrawnOn =
+        group.role == Role::arc || group.role == Role::construction || group.role == Role::locus;
+    return isDrawnOn ? group.part : std::nullopt;
 }
 
 double distanceTo(const Arc& arc, QPointF at, const SheetView& sheet) {
@@ -280,21 +246,21 @@ double distanceTo(const Item& item, QPointF at, const SheetView& sheet) {
 } // namespace
 
 void paintLit(QPainter& painter, const Scene& scene, const FigurePart& part, const QColor& colour) {
-    Lighter(painter, scene, colour).light(part);
+    std::visit(Lighter(painter, scene, colour), part);
 }
 
 std::optional<FigurePart> partAt(const Scene& scene, QPointF at) {
     const Hit hit = hitTest(scene, at);
     if (hit.vector != kNoVector && hit.kind != Hit::Kind::otherAnswer)
-        return FigurePart{hit.cell == Cell::direction ? Kind::direction : Kind::vector, hit.vector,
-                          kNoVector};
+        return hit.cell == Cell::direction ? FigurePart(directionId(vectorId(hit.vector)))
+                                           : FigurePart(vectorId(hit.vector));
     std::optional<FigurePart> best;
     double least = kReach;
     for (const bool angles : {true, false}) {
         for (const Group& group : scene.figure().list.groups)
             for (const Item& item : group.items)
                 if ((group.role == Role::arc) == angles && distanceTo(item, at, scene.sheet()) < least)
-                    if (const auto part = partOf(scene, group)) {
+                    if (const auto part = partOf(group)) {
                         least = distanceTo(item, at, scene.sheet());
                         best = part;
                     }

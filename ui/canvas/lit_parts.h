@@ -2,7 +2,7 @@
 // part that stands there.
 #pragma once
 
-#include "core/explain/figure_part.h"
+#include "core/construct/figure_part.h"
 #include "ui/canvas/scene.h"
 
 #include <QColor>

@@ -1,5 +1,6 @@
 #include "ui/canvas/seen_words.h"
 
+#include "core/construct/reduction.h"
 #include "ui/canvas/canvas.h"
 #include "ui/canvas/force_edits.h"
 #include "ui/canvas/words.h"
@@ -11,10 +12,6 @@
 namespace tailpoint {
 
 namespace {
-
-bool isArrow(const Group& group) {
-    return group.ends && !group.id.starts_with("other-");
-}
 
 QString writtenOn(const Group& group) {
     QStringList texts;
@@ -35,24 +32,30 @@ QString withoutValue(const Group& group) {
     return comma < 0 ? title : title.left(comma);
 }
 
+bool isDirection(const Group& group) {
+    const auto* quantity = group.part ? std::get_if<QuantityId>(&*group.part) : nullptr;
+    return quantity != nullptr && quantity->what == What::direction;
+}
+
 QString ofArc(const Group& group) {
     const QString written = writtenOn(group);
     if (written.isEmpty())
         return withoutValue(group);
-    if (group.id.starts_with("direction-")) // its title tells the sense and the axis too
+    if (isDirection(group)) // its title tells the sense and the axis too
         return QString::fromStdString(group.title);
     return withoutValue(group) + QStringLiteral(", ") + written;
 }
 
 QString ofArrow(const Canvas& canvas, const Group& group) {
     const Sketch& sketch = canvas.document().sketch();
-    const QString name = words::name(*forceAt(sketch, group.vector)), written = writtenOn(group);
-    const QString kind = group.vector == kSumIndex ? words::tr("Resultant %1") : words::tr("Force %1");
+    const int vector = indexOf(vectorOf(group));
+    const QString name = words::name(*forceAt(sketch, vector)), written = writtenOn(group);
+    const QString kind = vector == kSumIndex ? words::tr("Resultant %1") : words::tr("Force %1");
     return kind.arg(written.startsWith(name + QStringLiteral(" =")) ? written : name);
 }
 
 QString wordsOf(const Canvas& canvas, const Group& group) {
-    if (group.id.starts_with("other-"))
+    if (group.otherAnswer)
         return words::tr("The other answer: %1").arg(writtenOn(group));
     if (isArrow(group))
         return ofArrow(canvas, group);
@@ -78,8 +81,7 @@ std::vector<int> vectorsSeen(const Canvas& canvas) {
     const auto& groups = canvas.figure().list.groups;
     const auto isDrawn = [&](int vector) {
         return std::any_of(groups.begin(), groups.end(), [&](const Group& group) {
-            return isArrow(group) && group.vector == vector &&
-                   (group.role == Role::given || group.role == Role::sum);
+            return isArrow(group) && vectorOf(group) == vectorId(vector);
         });
     };
     const auto forces = static_cast<int>(canvas.document().sketch().forces.size());
@@ -93,12 +95,12 @@ std::vector<int> vectorsSeen(const Canvas& canvas) {
 
 QString wordsSeen(const Canvas& canvas, int vector) {
     QStringList parts;
+    const VectorId who = vectorId(vector);
     for (const Group& group : canvas.figure().list.groups)
-        if (group.vector == vector && !group.id.starts_with("other-") &&
-            (isArrow(group) || group.role == Role::arc)) {
-            const QString of = wordsOf(canvas, group);
-            isArrow(group) ? parts.prepend(of) : parts.append(of);
-        }
+        if (isArrow(group) && vectorOf(group) == who)
+            parts.prepend(wordsOf(canvas, group));
+        else if (group.part == FigurePart(directionId(who)) || group.part == FigurePart(slopeId(who)))
+            parts.append(wordsOf(canvas, group));
     return parts.join(QStringLiteral(". "));
 }
 

@@ -46,7 +46,7 @@ std::vector<AngleName> namesBy(Stage stage, const Result& result, std::size_t so
     std::vector<AngleName> names;
     for (const Step& step : worked->steps)
         for (const AngleName& name : step.angles) {
-            const bool between = name.part.kind == FigurePart::Kind::tails && !construction.parallelogram;
+            const bool between = name.angle.what == What::between && !construction.parallelogram;
             if (step.stage <= stage && step.key != others && !between)
                 names.push_back(name);
         }

@@ -40,9 +40,8 @@ bool isReferral(const Step& step) {
            (isOneOfTwo(step) && step.law == Law::none);
 }
 bool isReferralOfSum(const Step& step) {
-    return isReferral(step) && std::any_of(step.parts.begin(), step.parts.end(), [](const FigurePart& part) {
-               return part.kind == FigurePart::Kind::direction && part.vector == kSumIndex;
-           });
+    const FigurePart direction = directionId(kSumVector);
+    return isReferral(step) && std::count(step.parts.begin(), step.parts.end(), direction) > 0;
 }
 
 bool asksForSmallest(const Solved& solved) {
@@ -50,7 +49,7 @@ bool asksForSmallest(const Solved& solved) {
 }
 
 bool isRoundThePoint(const AngleName& name) {
-    return name.part.kind == FigurePart::Kind::tails && name.part.vector != kNoVector;
+    return isBetweenRays(name.angle);
 }
 
 /// Two known sides tip to tail, for the angle between them, are the beginning of the triangle.

@@ -267,7 +267,7 @@ void Panel::lightPart(const std::optional<FigurePart>& part) {
     m_rest.stop();
     m_steps->lightPart(part);
     // A hand rests on arrows all the time while it draws: nothing is scrolled for these.
-    if (m_steps->litStep() >= 0 && part->kind != FigurePart::Kind::vector) {
+    if (m_steps->litStep() >= 0 && !std::holds_alternative<VectorId>(*part)) {
         m_rest.start();
     }
 }

@@ -2,7 +2,7 @@
 // and keeps no number of it; what is typed becomes an edit of the document.
 #pragma once
 
-#include "core/explain/figure_part.h"
+#include "core/construct/figure_part.h"
 #include "ui/document/given_edits.h"
 #include "ui/style/theme.h"
 

@@ -1,5 +1,6 @@
 #include "ui/panel/solution_view.h"
 
+#include "core/construct/reduction.h"
 #include "ui/document/sketch_document.h"
 #include "ui/panel/solution_step.h"
 
@@ -15,15 +16,8 @@ namespace {
 constexpr int kFrame = 16; ///< milliseconds: refreshed no more often than this
 
 bool speaksOf(const Step& step, const FigurePart& part) {
-    const auto matches = [&](const FigurePart& own) {
-        if (own.kind != part.kind)
-            return false;
-        if (own.kind == FigurePart::Kind::tails)
-            return (own.vector == part.vector && own.other == part.other) ||
-                   (own.vector == part.other && own.other == part.vector);
-        return own.vector == part.vector;
-    };
-    return std::any_of(step.parts.begin(), step.parts.end(), matches);
+    return std::any_of(step.parts.begin(), step.parts.end(),
+                       [&](const FigurePart& own) { return covers(own, part); });
 }
 
 } // namespace
@@ -165,7 +159,7 @@ void SolutionView::lightPart(const std::optional<FigurePart>& part) {
 void SolutionView::lightVector(int vector) {
     if (vector == kNoVector)
         return setLit(-1);
-    lightPart(FigurePart{FigurePart::Kind::vector, vector, kNoVector});
+    lightPart(FigurePart(vectorId(vector)));
 }
 
 QSize SolutionView::sizeHint() const {

@@ -10,7 +10,12 @@ namespace tailpoint {
 namespace {
 
 constexpr double kShortest = 0.05;
-constexpr int kNoArrow = -2; ///< Group::vector where the group is no vector
+
+/// Of an arrow, or of the force that a polygon's side is a copy of.
+VectorId drawnBy(const Group& group) {
+    const auto* side = group.part ? std::get_if<FigureShape>(&*group.part) : nullptr;
+    return side != nullptr ? side->of : vectorOf(group);
+}
 
 std::optional<TikzHead> headOf(const Item& item, Point from) {
     const auto* path = std::get_if<Path>(&item);
@@ -41,8 +46,8 @@ bool isNearForTikz(Point p) {
 }
 
 std::optional<TikzArrow> arrowAt(const Group& group, std::size_t item, int before) {
-    const bool ofVector = group.vector != kNoArrow;
-    if (item + 1 >= group.items.size() || !(ofVector || group.role == Role::construction))
+    const bool canBe = vectorOf(group) != kNobody || group.role == Role::construction;
+    if (item + 1 >= group.items.size() || !canBe)
         return std::nullopt;
     const auto* shaft = std::get_if<Path>(&group.items[item]);
     if (shaft == nullptr || shaft->closed || shaft->points.size() != 2)
@@ -54,7 +59,7 @@ std::optional<TikzArrow> arrowAt(const Group& group, std::size_t item, int befor
     const double long_ = length(head->tip - tail);
     const Point tip = long_ < kShortest ? head->tip : head->tip + apexOf(*head) * unitFrom(tail, head->tip);
     const std::string id = before == 0 ? group.id : group.id + "-" + std::to_string(before + 1);
-    return TikzArrow{id, tail, tip, shaft->role, ofVector, *shaft, *head};
+    return TikzArrow{id, tail, tip, shaft->role, drawnBy(group), group.otherAnswer, *shaft, *head};
 }
 
 bool isTooShort(const TikzArrow& arrow) {

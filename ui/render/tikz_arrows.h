@@ -22,7 +22,8 @@ struct TikzArrow {
     std::string id;  ///< of its group; of the second arrow of a group with "-2" behind
     Point tail, tip; ///< the tip where an open head's outline ends
     Role role = Role::given;
-    bool ofVector = false; ///< its group is a force's or the sum's
+    VectorId vector;          ///< whose arrow it is, or of which force the copy in a polygon; kNobody: none
+    bool otherAnswer = false; ///< of the other of two answers
     Path shaft;
     TikzHead head;
 };

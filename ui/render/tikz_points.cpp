@@ -18,11 +18,11 @@ bool isSame(Point a, Point b) {
 }
 
 bool isForce(const TikzArrow& arrow) {
-    return arrow.ofVector && arrow.id.starts_with("force-");
+    return arrow.role == Role::given && !arrow.otherAnswer;
 }
 
 bool isSum(const TikzArrow& arrow) {
-    return arrow.id == "sum";
+    return arrow.role == Role::sum && !arrow.otherAnswer;
 }
 
 /// " + (tip) - (tail)" of a force.
@@ -138,7 +138,7 @@ std::string TikzPoints::copiedTip(const TikzArrow& arrow) const {
     const TikzArrow* force = nullptr;
     for (const TikzArrow& candidate : m_forces)
         if (isSame(candidate.tip - candidate.tail, arrow.tip - arrow.tail) &&
-            (force == nullptr || arrow.id.ends_with(candidate.id.substr(candidate.id.find('-')))))
+            (force == nullptr || arrow.vector == candidate.vector))
             force = &candidate;
     return force == nullptr ? std::string()
                             : "($(" + tikzName(arrow.id) + "-tail)" + displacement(*force) + "$)";

@@ -1,3 +1,4 @@
+#include "core/construct/reduction.h"
 #include "core/figure/words.h"
 #include "tests/core/figure/figure_support.h"
 #include "tests/support/cases.h"
@@ -76,11 +77,11 @@ TEST(Figure, VectorGroupsSayWhoseTheyAreAndWhereTheyEnd) {
                                             std::tuple{"sum", kSumIndex, answer.sum.vector}}) {
         const Group* group = groupOf(d.figure, id);
         ASSERT_TRUE(group && group->ends);
-        EXPECT_EQ(group->vector, index);
+        EXPECT_EQ(vectorOf(*group), vectorId(index));
         EXPECT_EQ(group->ends->at(0), d.view.origin);
         EXPECT_EQ(group->ends->at(1), d.view.toSheet(vector));
     }
-    EXPECT_EQ(groupOf(d.figure, "direction-force-Q")->vector, 1);
+    EXPECT_EQ(groupOf(d.figure, "direction-force-Q")->part, FigurePart(directionId(forceVector(1))));
 }
 
 TEST(Figure, NamesWithDigitsHaveSubscripts) {
@@ -398,7 +399,7 @@ TEST(Options, HighlightLiesBehindItsVector) {
     const auto& groups = d.figure.list.groups;
     const auto at = [&](const std::string& id) { return groupOf(d.figure, id) - groups.data(); };
     ASSERT_TRUE(groupOf(d.figure, "highlight"));
-    EXPECT_EQ(groupOf(d.figure, "highlight")->vector, 1);
+    EXPECT_EQ(groupOf(d.figure, "highlight")->part, FigurePart(forceVector(1)));
     EXPECT_LT(at("highlight"), at("force-Q"));
 }
 

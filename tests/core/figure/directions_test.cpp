@@ -54,7 +54,7 @@ TEST(DirectionArcs, OfANarrowAngleGoesOutAndBackSteadily) {
 TEST(DirectionArcs, HaveTheNamedAnglesValueBeyondItsArcWhereThatRunsOutsideThem) {
     FigureOptions options;
     options.stage = Stage::directions;
-    options.names = {{{FigurePart::Kind::tails, 0, 1}, "φ"}};
+    options.names = {{betweenId(forceVector(0), forceVector(1)), "φ"}};
     const Drawn d = drawn(sketch({force("P", 340, 25), force("Q", 275, -40)}), options);
     const Group* tails = groupOf(d.figure, "angle-tails");
     ASSERT_TRUE(tails && labelOf(*tails));

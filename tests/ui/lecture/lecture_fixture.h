@@ -44,7 +44,7 @@ protected:
     double pixel() { return view.canvas().pixelsPerPoint(); }
     QPoint tipOf(int vector) {
         for (const Group& group : list().groups)
-            if (group.vector == vector && group.ends && !group.id.starts_with("other"))
+            if (isArrow(group) && vectorOf(group) == vectorId(vector))
                 return (QPointF((*group.ends)[1].x, (*group.ends)[1].y) * pixel()).toPoint();
         return {};
     }

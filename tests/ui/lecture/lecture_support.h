@@ -1,6 +1,7 @@
 // Samples as a lecture takes them, and the numbers that stand in its steps and on its sheet.
 #pragma once
 
+#include "core/construct/reduction.h"
 #include "ui/document/sketch_document.h"
 #include "ui/lecture/plan.h"
 #include "ui/render/render.h"

@@ -7,9 +7,8 @@ namespace tailpoint {
 namespace {
 
 bool speaksOfArrow(const DisplayList& list, int vector) {
-    return std::any_of(list.groups.begin(), list.groups.end(), [&](const Group& g) {
-        return g.vector == vector && g.ends && (g.role == Role::given || g.role == Role::sum);
-    });
+    return std::any_of(list.groups.begin(), list.groups.end(),
+                       [&](const Group& g) { return vectorOf(g) == vectorId(vector); });
 }
 
 std::size_t stopNamed(const std::vector<Stop>& stops, const std::string& key) {
@@ -125,7 +124,7 @@ TEST(LecturePlan, TheHalfThatIsKeptBeginsWithTheGreaterForce) {
         const auto stops = planOf(result, {});
         const Figure figure = figureOf(result, stops[stopNamed(stops, "triangle")], 0);
         for (const Group& group : figure.list.groups)
-            if (group.vector == (swapped ? 1 : 0) && group.ends && group.role == Role::given) {
+            if (vectorOf(group) == forceVector(swapped ? 1 : 0)) {
                 const Group& sum = *std::find_if(figure.list.groups.begin(), figure.list.groups.end(),
                                                  [](const Group& g) { return g.id == "sum"; });
                 EXPECT_EQ((*group.ends)[0], (*sum.ends)[0]);
