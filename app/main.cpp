@@ -5,6 +5,7 @@
 
 #include <QApplication>
 #include <QFileInfo>
+#include <algorithm>
 #include <memory>
 
 namespace {
@@ -45,9 +46,17 @@ int faultOfFile(const Arguments& arguments) {
     return status ? *status : kDone;
 }
 
-/// A window was asked for where none can be. Qt has taken its own options out of the words by then.
+/// Qt takes most of its own options out before it looks for a display, but these only once it has one.
+QStringList withoutStyle(QStringList words) {
+    for (const char* option : {"-style", "-stylesheet"})
+        if (const auto at = words.indexOf(QLatin1String(option)); at >= 0)
+            words.remove(at, std::min<qsizetype>(2, words.size() - at)); // with its value
+    return words;
+}
+
+/// A window was asked for where none can be.
 int answerWithoutDisplay(int argc, char** argv) {
-    const auto parsed = windowArguments(wordsFrom(1, argc, argv));
+    const auto parsed = windowArguments(withoutStyle(wordsFrom(1, argc, argv)));
     if (const auto status = answered(parsed))
         return *status;
     const auto& arguments = std::get<Arguments>(parsed);

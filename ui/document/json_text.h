@@ -51,6 +51,8 @@ struct JsonFault {
 inline constexpr int kDeepestNesting = 64;
 inline constexpr std::size_t kMostValues = 500'000; ///< a sketch of 10,000 forces has about 80,000
 
+inline constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
+
 /// One JSON value (RFC 8259) and nothing after it. A UTF-8 byte order mark in front is passed over.
 std::variant<JsonValue, JsonFault> parseJson(std::string_view text);
 

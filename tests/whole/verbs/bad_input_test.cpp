@@ -243,6 +243,7 @@ const Usage kUsages[] = {
     {"AWindowOnTwoFiles", call("GOOD GOOD"), QStringLiteral("the window opens one FILE")},
     {"NoDisplayForTheWindow", call("GOOD"), QStringLiteral("no display")},
     {"NoDisplayThoughThePlatformIsNamed", call("-platform xcb GOOD"), QStringLiteral("no display")},
+    {"NoDisplayThoughAStyleIsNamed", call("-style fusion GOOD"), QStringLiteral("no display")},
     {"APlatformThatIsNotThere", call("GOOD -platform marble"), QStringLiteral("no display")},
 };
 

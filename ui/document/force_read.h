@@ -1,0 +1,17 @@
+// The forces of a file and their sum. Used by the reader of sketches alone.
+#pragma once
+
+#include "core/sketch/sketch.h"
+#include "ui/document/json_at.h"
+
+namespace tailpoint::reading {
+
+/// Names of the units there are, for messages: "N, kN, ...".
+std::string forceUnitNames();
+std::string angleUnitNames();
+
+/// `sheet` has the units already; readSum wants its forces too, for the name of a sum that has none.
+std::vector<Force> readForces(const At& at, const Sketch& sheet);
+Force readSum(const std::optional<At>& at, const Sketch& sheet);
+
+} // namespace tailpoint::reading
