@@ -13,18 +13,34 @@ QString italic(const QString& letters) {
         .arg(QString(serifFont().family()).replace(u'"', u'\''), letters.toHtmlEscaped());
 }
 
-QString lowered(const QString& letters) {
-    return letters.isEmpty() ? QString() : QStringLiteral("<sub>%1</sub>").arg(letters.toHtmlEscaped());
+QString lowered(const QString& letters, bool italics) {
+    const QString escaped = letters.toHtmlEscaped();
+    return QStringLiteral("<sub>%1</sub>").arg(italics ? QStringLiteral("<i>%1</i>").arg(escaped) : escaped);
+}
+
+QString htmlOf(const Run& run) {
+    return run.script == Script::sub ? lowered(text(run.text), run.italic)
+           : run.italic              ? italic(text(run.text))
+                                     : text(run.text).toHtmlEscaped();
 }
 
 } // namespace
 
 QString symbolHtml(const Symbol& symbol) {
-    return italic(text(symbol.base)) + lowered(text(symbol.sub));
+    QString html;
+    for (const Run& run : symbolRuns(symbol)) {
+        html += htmlOf(run);
+    }
+    return html;
 }
 
 QString symbolInSerif(const Symbol& symbol) {
-    return QStringLiteral("<i>%1</i>").arg(text(symbol.base).toHtmlEscaped()) + lowered(text(symbol.sub));
+    QString html;
+    for (const Run& run : symbolRuns(symbol)) {
+        html += run.script == Script::sub ? lowered(text(run.text), run.italic)
+                                          : QStringLiteral("<i>%1</i>").arg(text(run.text).toHtmlEscaped());
+    }
+    return html;
 }
 
 Words symbolWords(const Things& things, VectorId vector) {
@@ -61,9 +77,7 @@ QString htmlOf(const Sentence& sentence) {
 QString proseHtml(std::string_view prose, const Sketch& sketch, const Things& things) {
     QString html;
     for (const Run& run : proseRuns(prose, sketch, things)) {
-        html += run.italic                  ? italic(text(run.text))
-                : run.script == Script::sub ? lowered(text(run.text))
-                                            : text(run.text).toHtmlEscaped();
+        html += htmlOf(run);
     }
     return html;
 }
