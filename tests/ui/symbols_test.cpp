@@ -36,9 +36,9 @@ bool holds(const QString& html, const Symbol& symbol) {
 
 TEST(Symbols, StandInLabelsAsItalicLettersWithTheSubscriptBelow) {
     const QString html = symbolHtml({"T", "A1"});
-    EXPECT_TRUE(html.contains(QStringLiteral("font-style:italic")));
-    EXPECT_TRUE(html.contains(QStringLiteral(">T</span><sub>A1</sub>"))) << html.toStdString();
-    EXPECT_TRUE(symbolHtml({"<b>", "&"}).contains(QStringLiteral("&lt;b&gt;</span><sub>&amp;</sub>")));
+    EXPECT_TRUE(html.contains(QStringLiteral("font-family")));
+    EXPECT_TRUE(html.contains(QStringLiteral("<i>T</i><sub>A1</sub>"))) << html.toStdString();
+    EXPECT_TRUE(symbolHtml({"<b>", "&"}).contains(QStringLiteral("&lt;b&gt;</i><sub>&amp;</sub>")));
     EXPECT_EQ(symbolInSerif({"T", "A1"}), QStringLiteral("<i>T</i><sub>A1</sub>"));
 }
 

@@ -8,37 +8,28 @@ namespace tailpoint {
 
 namespace {
 
-QString italic(const QString& letters) {
-    return QStringLiteral("<span style=\"font-family:%1;font-style:italic;font-size:large\">%2</span>")
-        .arg(QString(serifFont().family()).replace(u'"', u'\''), letters.toHtmlEscaped());
+/// A part of a symbol within a text that is set in the serif font.
+QString partInSerif(const Run& run) {
+    QString html = text(run.text).toHtmlEscaped();
+    html = run.italic ? QStringLiteral("<i>%1</i>").arg(html) : html;
+    return run.script == Script::sub ? QStringLiteral("<sub>%1</sub>").arg(html) : html;
 }
 
-QString lowered(const QString& letters, bool italics) {
-    const QString escaped = letters.toHtmlEscaped();
-    return QStringLiteral("<sub>%1</sub>").arg(italics ? QStringLiteral("<i>%1</i>").arg(escaped) : escaped);
-}
-
-QString htmlOf(const Run& run) {
-    return run.script == Script::sub ? lowered(text(run.text), run.italic)
-           : run.italic              ? italic(text(run.text))
-                                     : text(run.text).toHtmlEscaped();
+QString inSerif(const QString& html) {
+    return QStringLiteral("<span style=\"font-family:%1;font-size:large\">%2</span>")
+        .arg(QString(serifFont().family()).replace(u'"', u'\''), html);
 }
 
 } // namespace
 
 QString symbolHtml(const Symbol& symbol) {
-    QString html;
-    for (const Run& run : symbolRuns(symbol)) {
-        html += htmlOf(run);
-    }
-    return html;
+    return inSerif(symbolInSerif(symbol));
 }
 
 QString symbolInSerif(const Symbol& symbol) {
     QString html;
     for (const Run& run : symbolRuns(symbol)) {
-        html += run.script == Script::sub ? lowered(text(run.text), run.italic)
-                                          : QStringLiteral("<i>%1</i>").arg(text(run.text).toHtmlEscaped());
+        html += partInSerif(run);
     }
     return html;
 }
@@ -77,7 +68,8 @@ QString htmlOf(const Sentence& sentence) {
 QString proseHtml(std::string_view prose, const Sketch& sketch, const Things& things) {
     QString html;
     for (const Run& run : proseRuns(prose, sketch, things)) {
-        html += htmlOf(run);
+        const bool ofSymbol = run.italic || run.script == Script::sub;
+        html += ofSymbol ? inSerif(partInSerif(run)) : text(run.text).toHtmlEscaped();
     }
     return html;
 }
