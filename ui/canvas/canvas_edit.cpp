@@ -39,8 +39,12 @@ LabelField titleBlockField(const Sketch& sketch, Cell cell, Numbers numbers) {
 
 LabelField forceField(const Sketch& sketch, Cell cell, int vector) {
     const QString name = words::name(*forceAt(sketch, vector));
-    const auto with = [vector](Outcome (*typed)(const Sketch&, int, const QString&)) {
-        return [vector, typed](const Sketch& now, const QString& text) { return typed(now, vector, text); };
+    const auto with = [name](Outcome (*typed)(const Sketch&, int, const QString&)) {
+        return [name, typed](const Sketch& now, const QString& text) -> Outcome {
+            const int where = vectorNamed(now, name.toStdString()); // the sketch may have changed since
+            return where == kNoVector ? NotTaken{Canvas::tr("%1 is no longer in the sketch.").arg(name)}
+                                      : typed(now, where, text);
+        };
     };
     switch (cell) {
     case Cell::name:
@@ -152,8 +156,11 @@ void Canvas::Private::openEditor(Cell cell, int vector) {
 
 /// The wheel, a resize or a fit moves the label, not the text that is being typed into it.
 void Canvas::Private::keepEditorOnLabel() {
-    if (editor.isOpen()) {
-        const int vector = isForceCell(edited) ? vectorNamed(scene.sketch(), editedName) : kNoVector;
+    if (!editor.isOpen()) {
+        return;
+    }
+    const int vector = isForceCell(edited) ? vectorNamed(scene.sketch(), editedName) : kNoVector;
+    if (!isForceCell(edited) || vector != kNoVector) { // of a force that has gone it stays where it is
         editor.follow(fieldBox(scene, edited, vector));
     }
 }
