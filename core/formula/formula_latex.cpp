@@ -196,8 +196,20 @@ private:
         if (f.sub.empty())
             return;
         put("_{");
-        writeSubscript(f.sub);
+        isAngleLetter(f.text) ? writeSubscriptOfAngle(f.sub) : writeSubscript(f.sub);
         put("}");
+    }
+
+    void writeSubscriptOfAngle(const std::string& sub) {
+        for (const SubscriptPiece& piece : subscriptOfAngle(sub)) {
+            const bool digits = piece.text.find_first_not_of("0123456789") == std::string::npos;
+            if (piece.italic)
+                writeLetters(piece.text);
+            else if (digits)
+                put(piece.text);
+            else
+                put("\\text{"), put(latexEscaped(piece.text)), put("}");
+        }
     }
 
     /// Digits and single letters stand as they are; what is longer is a word.

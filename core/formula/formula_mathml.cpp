@@ -137,9 +137,27 @@ private:
             return writeLetters(f.text, f.bold);
         wrapped("msub", [&] {
             writeLetters(f.text, f.bold);
-            const bool digits = f.sub.find_first_not_of("0123456789") == std::string::npos;
-            element(digits ? "mn" : "mi", f.sub);
+            isAngleLetter(f.text) ? writeSubscriptOfAngle(f.sub) : writeSubscript(f.sub);
         });
+    }
+
+    void writeSubscript(const std::string& sub) {
+        const bool digits = sub.find_first_not_of("0123456789") == std::string::npos;
+        element(digits ? "mn" : "mi", sub);
+    }
+
+    void writeSubscriptOfAngle(const std::string& sub) {
+        const std::vector<SubscriptPiece> pieces = subscriptOfAngle(sub);
+        const auto all = [&] {
+            for (const SubscriptPiece& piece : pieces)
+                piece.italic ? writeLetters(piece.text, false) : writeUpright(piece.text);
+        };
+        pieces.size() == 1 ? all() : wrapped("mrow", all);
+    }
+
+    void writeUpright(const std::string& text) {
+        const bool digits = text.find_first_not_of("0123456789") == std::string::npos;
+        element(digits ? "mn" : "mtext", text);
     }
 
     void writeSum(const Formula& f) {

@@ -19,6 +19,18 @@ void appendMathLetters(std::string& out, std::string_view text, MathLetters styl
 /// Appends "12" as "₁₂" and says true; leaves `out` alone where `sub` is not digits only.
 bool appendSubscriptDigits(std::string& out, std::string_view sub);
 
+/// An angle's letter, with its primes: a small Greek one.
+bool isAngleLetter(std::string_view base);
+
+/// Below an angle's letter stands the name of a vector, so its letters are italic whatever their number: the
+/// θ of R, of T1 and of T_A1 alike. Below any other letter a word is upright.
+struct SubscriptPiece {
+    std::string text;
+    bool italic; ///< letters; else digits and signs
+    bool operator==(const SubscriptPiece&) const = default;
+};
+std::vector<SubscriptPiece> subscriptOfAngle(std::string_view sub);
+
 std::string_view signOf(Relation relation);
 
 } // namespace tailpoint

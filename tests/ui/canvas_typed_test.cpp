@@ -4,6 +4,8 @@
 #include "ui/canvas/label_editor.h"
 #include "ui/canvas/typed_edits.h"
 
+#include <QTimer>
+
 namespace tailpoint {
 
 class CanvasTyped : public CanvasTest {
@@ -246,6 +248,31 @@ TEST_F(CanvasTyped, AResizeMovesTheFieldAndItsComplaintAndKeepsBoth) {
     EXPECT_TRUE(canvas.rect().contains(editor()->geometry()));
     EXPECT_TRUE(canvas.rect().contains(note->geometry()));
     EXPECT_FALSE(note->geometry().intersects(editor()->geometry()));
+}
+
+TEST_F(CanvasTyped, AFieldWritesIntoItsOwnForceThoughTheSketchChangesUnderIt) {
+    Sketch grown = raft();
+    grown.forces.insert(grown.forces.begin(), forceOf("S", 100, 90));
+    ASSERT_FALSE(document.edit(grown, QStringLiteral("grow")));
+    canvas.editMagnitude(1); // of P, the second of three
+    QTimer::singleShot(0, [&] { document.undo(); });
+    ASSERT_TRUE(QTest::qWaitFor([&] { return document.sketch() == raft(); }));
+    ASSERT_TRUE(editor()->isOpen());
+    type("360");
+    EXPECT_DOUBLE_EQ(magnitude(0), 360) << "P, the first now";
+    EXPECT_DOUBLE_EQ(magnitude(1), 275);
+}
+
+TEST_F(CanvasTyped, AFieldOfAForceThatHasGoneSaysSo) {
+    Sketch grown = raft();
+    grown.forces.push_back(forceOf("S", 100, 90));
+    ASSERT_FALSE(document.edit(grown, QStringLiteral("grow")));
+    canvas.editMagnitude(2);
+    QTimer::singleShot(0, [&] { document.undo(); });
+    ASSERT_TRUE(QTest::qWaitFor([&] { return document.sketch() == raft(); }));
+    type("360");
+    EXPECT_EQ(document.sketch(), raft());
+    EXPECT_TRUE(editor()->complaint().contains(QLatin1Char('S')));
 }
 
 TEST_F(CanvasTyped, WhatWasConvertedIsSaid) {

@@ -46,6 +46,8 @@ public:
     void showCursor();
     void sayHover();
     void readPointer(QPointF at);
+
+    // canvas_menu.cpp
     std::unique_ptr<QMenu> menuFor(int vector);
     std::unique_ptr<QMenu> sheetMenu();
 

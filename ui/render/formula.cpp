@@ -150,7 +150,8 @@ Setting Typesetter::symbol(const Formula& f) const {
     if (!primes.isEmpty())
         append(out, text(primes), 0.03);
     if (!f.sub.empty())
-        out.add(script().subscript(f.sub), {right - 0.03 * m_em, drop()});
+        out.add(isAngleLetter(f.text) ? script().subscriptOfAngle(f.sub) : script().subscript(f.sub),
+                {right - 0.03 * m_em, drop()});
     return out;
 }
 
@@ -160,6 +161,13 @@ Setting Typesetter::subscript(std::string_view sub) const {
     Setting out = text(fromView(sub.substr(0, digits)));
     const std::string_view rest = sub.substr(digits);
     append(out, text(fromView(rest), characterCount(rest) <= 1));
+    return out;
+}
+
+Setting Typesetter::subscriptOfAngle(std::string_view sub) const {
+    Setting out;
+    for (const SubscriptPiece& piece : tailpoint::subscriptOfAngle(sub))
+        append(out, text(fromView(piece.text), piece.italic));
     return out;
 }
 

@@ -1,5 +1,6 @@
 #include "ui/style/painted_sentence.h"
 
+#include "core/figure/words.h"
 #include "ui/style/symbols.h"
 #include "ui/style/theme.h"
 
@@ -12,9 +13,9 @@ namespace {
 constexpr double kSubscript = 0.7; // of the letters' size
 constexpr double kHair = 1;        // pixels before a subscript, and behind a symbol: letters lean over
 
-QFont letters(const QFont& around, double factor) {
+QFont serif(const QFont& around, double factor, bool italic) {
     QFont font = scaled(serifFont(), around, factor);
-    font.setItalic(true);
+    font.setItalic(italic);
     return font;
 }
 
@@ -26,19 +27,31 @@ QFont scaled(QFont font, const QFont& from, double factor) {
 }
 
 PaintedSentence::PaintedSentence(const QFont& around, double factor)
-    : m_around(around), m_letters(letters(around, factor)),
-      m_subscript(scaled(serifFont(), around, kSubscript * factor)), m_metrics(m_around),
-      m_lettersMetrics(m_letters), m_subscriptMetrics(m_subscript) {}
+    : m_words(faceWith(around)), m_letters(faceWith(serif(around, factor, true))),
+      m_subscript(faceWith(serif(around, kSubscript * factor, false))),
+      m_italicSubscript(faceWith(serif(around, kSubscript * factor, true))) {}
+
+PaintedSentence::Face PaintedSentence::faceWith(const QFont& font) {
+    return {font, QFontMetricsF(font)};
+}
+
+const PaintedSentence::Face& PaintedSentence::faceOf(const Run& run) const {
+    return run.script == Script::normal ? m_letters : run.italic ? m_italicSubscript : m_subscript;
+}
 
 double PaintedSentence::widthOf(const Symbol& symbol) const {
-    const double base = m_lettersMetrics.horizontalAdvance(text(symbol.base)) + kHair;
-    return symbol.sub.empty() ? base : base + m_subscriptMetrics.horizontalAdvance(text(symbol.sub)) + kHair;
+    double sum = 0;
+    for (const Run& run : symbolRuns(symbol)) {
+        sum += faceOf(run).metrics.horizontalAdvance(text(run.text)) + kHair;
+    }
+    return sum;
 }
 
 double PaintedSentence::width(const Sentence& sentence) const {
     double sum = 0;
     for (const Words& words : sentence) {
-        sum += words.symbol ? widthOf(words.printed) : m_metrics.horizontalAdvance(onScreen(words.text));
+        sum +=
+            words.symbol ? widthOf(words.printed) : m_words.metrics.horizontalAdvance(onScreen(words.text));
     }
     return sum;
 }
@@ -48,17 +61,18 @@ Symbol PaintedSentence::fitting(const Symbol& symbol, double room) const {
         return symbol;
     }
     const double forLetters = room - widthOf({{}, symbol.sub});
-    return {m_lettersMetrics.elidedText(text(symbol.base), Qt::ElideMiddle, forLetters).toStdString(),
+    return {m_letters.metrics.elidedText(text(symbol.base), Qt::ElideMiddle, forLetters).toStdString(),
             symbol.sub};
 }
 
 void PaintedSentence::drawSymbol(QPainter& painter, QPointF at, const Symbol& symbol) const {
-    const QString base = text(symbol.base);
-    painter.setFont(m_letters);
-    painter.drawText(at, base);
-    painter.setFont(m_subscript);
-    painter.drawText(at + QPointF(m_lettersMetrics.horizontalAdvance(base) + kHair, m_metrics.descent()),
-                     text(symbol.sub));
+    for (const Run& run : symbolRuns(symbol)) {
+        const Face& face = faceOf(run);
+        const double drop = run.script == Script::sub ? m_words.metrics.descent() : 0;
+        painter.setFont(face.font);
+        painter.drawText(at + QPointF(0, drop), text(run.text));
+        at.rx() += face.metrics.horizontalAdvance(text(run.text)) + kHair;
+    }
 }
 
 double PaintedSentence::draw(QPainter& painter, QPointF at, const Sentence& sentence, double room) const {
@@ -71,9 +85,9 @@ double PaintedSentence::draw(QPainter& painter, QPointF at, const Sentence& sent
             x += widthOf(symbol);
         } else {
             const QString shown = onScreen(words.text);
-            painter.setFont(m_around);
+            painter.setFont(m_words.font);
             painter.drawText(here, shown);
-            x += m_metrics.horizontalAdvance(shown);
+            x += m_words.metrics.horizontalAdvance(shown);
         }
     }
     return x;

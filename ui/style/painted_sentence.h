@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/explain/question.h"
+#include "core/figure/display_list.h"
 
 #include <QFont>
 #include <QFontMetricsF>
@@ -29,12 +30,17 @@ public:
                 double room = std::numeric_limits<double>::infinity()) const;
 
 private:
+    struct Face {
+        QFont font;
+        QFontMetricsF metrics;
+    };
+    static Face faceWith(const QFont& font);
+    const Face& faceOf(const Run& run) const;
     double widthOf(const Symbol& symbol) const;
     Symbol fitting(const Symbol& symbol, double room) const;
     void drawSymbol(QPainter& painter, QPointF at, const Symbol& symbol) const;
 
-    QFont m_around, m_letters, m_subscript;
-    QFontMetricsF m_metrics, m_lettersMetrics, m_subscriptMetrics;
+    Face m_words, m_letters, m_subscript, m_italicSubscript;
 };
 
 } // namespace tailpoint

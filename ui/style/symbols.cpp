@@ -8,23 +8,30 @@ namespace tailpoint {
 
 namespace {
 
-QString italic(const QString& letters) {
-    return QStringLiteral("<span style=\"font-family:%1;font-style:italic;font-size:large\">%2</span>")
-        .arg(QString(serifFont().family()).replace(u'"', u'\''), letters.toHtmlEscaped());
+/// A part of a symbol within a text that is set in the serif font.
+QString partInSerif(const Run& run) {
+    QString html = text(run.text).toHtmlEscaped();
+    html = run.italic ? QStringLiteral("<i>%1</i>").arg(html) : html;
+    return run.script == Script::sub ? QStringLiteral("<sub>%1</sub>").arg(html) : html;
 }
 
-QString lowered(const QString& letters) {
-    return letters.isEmpty() ? QString() : QStringLiteral("<sub>%1</sub>").arg(letters.toHtmlEscaped());
+QString inSerif(const QString& html) {
+    return QStringLiteral("<span style=\"font-family:%1;font-size:large\">%2</span>")
+        .arg(QString(serifFont().family()).replace(u'"', u'\''), html);
 }
 
 } // namespace
 
 QString symbolHtml(const Symbol& symbol) {
-    return italic(text(symbol.base)) + lowered(text(symbol.sub));
+    return inSerif(symbolInSerif(symbol));
 }
 
 QString symbolInSerif(const Symbol& symbol) {
-    return QStringLiteral("<i>%1</i>").arg(text(symbol.base).toHtmlEscaped()) + lowered(text(symbol.sub));
+    QString html;
+    for (const Run& run : symbolRuns(symbol)) {
+        html += partInSerif(run);
+    }
+    return html;
 }
 
 Words symbolWords(const Things& things, VectorId vector) {
@@ -61,9 +68,8 @@ QString htmlOf(const Sentence& sentence) {
 QString proseHtml(std::string_view prose, const Sketch& sketch, const Things& things) {
     QString html;
     for (const Run& run : proseRuns(prose, sketch, things)) {
-        html += run.italic                  ? italic(text(run.text))
-                : run.script == Script::sub ? lowered(text(run.text))
-                                            : text(run.text).toHtmlEscaped();
+        const bool ofSymbol = run.italic || run.script == Script::sub;
+        html += ofSymbol ? inSerif(partInSerif(run)) : text(run.text).toHtmlEscaped();
     }
     return html;
 }

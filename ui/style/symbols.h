@@ -12,7 +12,8 @@
 namespace tailpoint {
 
 /// Rich text for labels, tooltips and the hint line. The symbol is one of the table of things
-/// (core/sketch/things.h), so that two vectors never print alike. Escaped.
+/// (core/sketch/things.h), so that two vectors never print alike; symbolRuns() (core/figure/words.h) says how
+/// it is set, on the sheet and here. Escaped.
 QString symbolHtml(const Symbol& symbol);
 /// The same within a text that is set in the serif font already.
 QString symbolInSerif(const Symbol& symbol);
