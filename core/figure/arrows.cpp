@@ -84,17 +84,19 @@ std::vector<int> paintingOrder(const Drawing& d) {
     return order;
 }
 
-void drawGhost(Drawing& d, const Vectors& vectors, const Construction& other, int index) {
-    const PlainVector& v = vectors.at(index);
-    if (!v.found() || !d.isDrawn(v))
-        return;
+/// Where the other answer's vector is drawn.
+Ends endsOfOther(const Drawing& d, const PlainVector& vector, const Construction& other, int index) {
     Eigen::Vector2d tail(0, 0);
     if (d.isMoved(index) && other.triangle)
         tail = (d.options.otherOrder ? other.otherTriangle : other.triangle)->corners[d.sideOf(index)];
+    return {d.view.toSheet(tail), d.view.toSheet(tail + vector.vector)};
+}
+
+void drawOther(Drawing& d, int index, const PlainVector& v, const Ends& ends) {
     const Role role = index == kSumIndex ? Role::sum : Role::given;
     Group& g = d.add(role, "other-" + d.idOfVector(index), "The other answer: " + v.name, vectorId(index));
     g.otherAnswer = true;
-    const Point from = d.view.toSheet(tail), to = d.view.toSheet(tail + v.vector);
+    const auto [from, to] = ends;
     g.ends = {from, to};
     addArrow(g.items, role, from, to, d.weight(d.style.constructionWidth), Head::open, Dash::dotted,
              d.style.leastStroke);
@@ -153,13 +155,21 @@ void drawHighlight(Drawing& d) {
         .items.emplace_back(line(Role::highlight, ends.tail, ends.tip, 9 * d.factor));
 }
 
-void drawOtherAnswer(Drawing& d) {
+void forEachOther(const Drawing& d, const std::function<void(int, const PlainVector&, const Ends&)>& take) {
     if (d.solved.solutions.size() < 2 || !d.showsOther(Stage::found) || d.options.solution > 1)
         return;
     const std::size_t other = 1 - d.options.solution;
     const Vectors vectors = vectorsOf(d.sketch, d.solved, other);
     const Construction construction = construct(d.sketch, d.solved, other);
-    d.forEachVector([&](int index) { drawGhost(d, vectors, construction, index); });
+    d.forEachVector([&](int index) {
+        const PlainVector& v = vectors.at(index);
+        if (v.found() && d.isDrawn(v))
+            take(index, v, endsOfOther(d, v, construction, index));
+    });
+}
+
+void drawOtherAnswer(Drawing& d) {
+    forEachOther(d, [&](int index, const PlainVector& v, const Ends& ends) { drawOther(d, index, v, ends); });
 }
 
 } // namespace tailpoint

@@ -8,6 +8,7 @@
 #include "core/figure/words.h"
 
 #include <algorithm>
+#include <functional>
 
 namespace tailpoint {
 
@@ -123,10 +124,9 @@ inline constexpr std::size_t kMostAxisArcs = 6, kMostChainNames = 8, kMostLabell
 bool lociChangePlaces(const ForceTriangle& drawn, const Solved& solved, const Construction& construction,
                       const Vectors& vectors);
 
-/// Where a vector is drawn: hits and drags go by it too.
-inline Ends endsOf(const Drawing& drawing, int index) {
-    return drawing.endsOf(index);
-}
+/// Calls `take(index, vector, ends)` for every arrow of the other of two answers.
+void forEachOther(const Drawing& drawing,
+                  const std::function<void(int, const PlainVector&, const Ends&)>& take);
 
 // Parts of the figure, in painting order.
 void reserveRoom(Drawing& drawing); ///< before everything: title block and note

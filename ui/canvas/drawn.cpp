@@ -1,6 +1,7 @@
 #include "ui/canvas/drawn.h"
 
-#include "core/figure/drawing.h"
+#include "core/construct/reduction.h"
+#include "core/figure/hit.h"
 #include "ui/canvas/scene.h"
 
 #include <QLineF>
@@ -9,45 +10,14 @@
 
 namespace tailpoint {
 
-namespace {
-
-/// The vectors' indices in the order in which they are drawn.
-std::vector<int> indices(const Sketch& sketch) {
-    std::vector<int> all(sketch.forces.size() + 1, kSumIndex);
-    for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
-        all[i] = static_cast<int>(i);
-    }
-    return all;
-}
-
-void addGhosts(std::vector<DrawnVector>& drawn, const Result& result) {
-    if (result.solved.solutions.size() < 2) {
-        return;
-    }
-    const Vectors other = vectorsOf(result.sketch, result.solved, 1 - result.chosen);
-    for (const int vector : indices(result.sketch)) {
-        if (other.at(vector).found() && other.at(vector).complete()) {
-            drawn.push_back({vector, {0, 0}, other.at(vector).vector, true});
-        }
-    }
-}
-
-} // namespace
-
 std::vector<DrawnVector> drawnVectors(const Scene& scene) {
     const Result& result = scene.result();
     const View& view = scene.sheet().view();
-    const FigureOptions options = scene.options();
-    const Drawing drawing(result.sketch, result.solved, result.construction, view, options, scene.measure());
     std::vector<DrawnVector> drawn;
-    for (const int vector : indices(result.sketch)) {
-        if (drawing.isDrawn(drawing.vectors.at(vector))) {
-            const Ends ends = endsOf(drawing, vector);
-            drawn.push_back({vector, view.toSketch(ends.tail), view.toSketch(ends.tip), false});
-        }
-    }
-    if (drawing.showsOther(Stage::found)) {
-        addGhosts(drawn, result);
+    for (const SheetArrow& arrow : arrowsOn(result.sketch, result.solved, result.construction, view,
+                                            scene.options(), scene.measure())) {
+        drawn.push_back(
+            {indexOf(arrow.vector), view.toSketch(arrow.tail), view.toSketch(arrow.tip), arrow.otherAnswer});
     }
     return drawn;
 }

@@ -1,6 +1,7 @@
 #include "ui/canvas/hit.h"
 
 #include "core/construct/reduction.h"
+#include "core/figure/hit.h"
 #include "ui/canvas/force_edits.h"
 
 #include <QLineF>
@@ -23,43 +24,35 @@ double distanceTo(QPointF p, QPointF a, QPointF b) {
     return QLineF(p, a + t * along).length();
 }
 
-/// A text of the figure that can be typed into.
-struct Target {
-    Cell cell = Cell::none;
-    int vector = kNoVector;
-};
-
-/// `count`: the how-manieth text of the group. The title block's come in reading order.
-Target targetOf(const Group& group, std::size_t count) {
-    constexpr std::array titleBlock{Cell::title, Cell::scale, Cell::reference, Cell::figures};
-    if (group.role == Role::titleblock) {
-        return {count < titleBlock.size() ? titleBlock[count] : Cell::none, kNoVector};
+/// Calls `take(cell, vector, box)` for every text of the title block; they come in reading order.
+template <class Take>
+void forEachCell(const DisplayList& list, Take take) {
+    constexpr std::array cells{Cell::title, Cell::scale, Cell::reference, Cell::figures};
+    for (const Group& group : list.groups) {
+        auto cell = cells.begin();
+        for (const Item& item : group.items) {
+            const Text* text = group.role == Role::titleblock ? std::get_if<Text>(&item) : nullptr;
+            if (text != nullptr && cell != cells.end()) {
+                take(*cell++, kNoVector, text->box);
+            }
+        }
     }
-    const auto* quantity = group.part ? std::get_if<QuantityId>(&*group.part) : nullptr;
-    if (quantity != nullptr && quantity->what == What::direction) {
-        return {Cell::direction, indexOf(quantity->of)};
-    }
-    const int vector = indexOf(vectorOf(group));
-    if (vector == kNoVector) {
-        return {};
-    }
-    return {group.otherAnswer ? Cell::otherAnswer : Cell::magnitude, vector};
 }
 
 /// Calls `take(cell, vector, box in pixels)` for every text that can be typed into.
 template <class Take>
 void forEachLabel(const Scene& scene, Take take) {
     const DisplayList& list = scene.figure().list;
-    for (const Group& group : list.groups) {
-        std::size_t count = 0;
-        for (const Item& item : group.items) {
-            const Text* text = std::get_if<Text>(&item);
-            const Target target = text != nullptr ? targetOf(group, count++) : Target{};
-            if (target.cell != Cell::none) {
-                take(target.cell, target.vector, scene.sheet().toPixels(text->box).adjusted(-4, -4, 4, 4));
-            }
-        }
+    const auto takeBox = [&](Cell cell, int vector, const Box& box) {
+        take(cell, vector, scene.sheet().toPixels(box).adjusted(-4, -4, 4, 4));
+    };
+    for (const SheetLabel& label : labelsOn(list)) {
+        const Cell cell = label.ofDirection   ? Cell::direction
+                          : label.otherAnswer ? Cell::otherAnswer
+                                              : Cell::magnitude;
+        takeBox(cell, indexOf(label.vector), label.box);
     }
+    forEachCell(list, takeBox);
 }
 
 /// What follows from the rest stands a pixel further off than it is: where it lies on something that can be

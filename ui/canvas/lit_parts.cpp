@@ -2,13 +2,12 @@
 
 #include "core/construct/pairs.h"
 #include "core/construct/reduction.h"
+#include "core/figure/hit.h"
 #include "ui/canvas/drawn.h"
 #include "ui/canvas/hit.h"
 #include "ui/canvas/overlay.h"
 
-#include <QLineF>
 #include <QPainterPath>
-#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -204,45 +203,6 @@ private:
     QColor m_colour;
 };
 
-/// What a group of arcs or lines stands for.
-std::optional<FigurePart> partOf(const Group& group) {
-    const bool isDrawnOn =
-        group.role == Role::arc || group.role == Role::construction || group.role == Role::locus;
-    return isDrawnOn ? group.part : std::nullopt;
-}
-
-double distanceTo(const Arc& arc, QPointF at, const SheetView& sheet) {
-    const QPointF centre = sheet.toPixels(arc.centre);
-    const QLineF from(centre, at);
-    const double sense = arc.sweepDegrees < 0 ? -1 : 1;
-    double turn = std::fmod(sense * (from.angle() - arc.startDegrees), 360.0);
-    turn = turn < 0 ? turn + 360 : turn;
-    return turn <= std::abs(arc.sweepDegrees) ? std::abs(from.length() - arc.radius * sheet.pixelsPerPoint())
-                                              : HUGE_VAL;
-}
-
-double distanceTo(const Path& path, QPointF at, const SheetView& sheet) {
-    double least = HUGE_VAL;
-    const std::size_t n = path.points.size();
-    for (std::size_t i = 0; i + (path.closed ? 0 : 1) < n; ++i) {
-        const QPointF a = sheet.toPixels(path.points[i]),
-                      along = sheet.toPixels(path.points[(i + 1) % n]) - a;
-        const double square = QPointF::dotProduct(along, along);
-        const double t = square > 0 ? std::clamp(QPointF::dotProduct(at - a, along) / square, 0.0, 1.0) : 0;
-        least = std::min(least, QLineF(at, a + t * along).length());
-    }
-    return least;
-}
-
-double distanceTo(const Item& item, QPointF at, const SheetView& sheet) {
-    if (const Arc* arc = std::get_if<Arc>(&item))
-        return distanceTo(*arc, at, sheet);
-    if (const Path* path = std::get_if<Path>(&item))
-        return distanceTo(*path, at, sheet);
-    const Text* text = std::get_if<Text>(&item);
-    return text != nullptr && sheet.toPixels(text->box).contains(at) ? 0 : HUGE_VAL;
-}
-
 } // namespace
 
 void paintLit(QPainter& painter, const Scene& scene, const FigurePart& part, const QColor& colour) {
@@ -254,20 +214,8 @@ std::optional<FigurePart> partAt(const Scene& scene, QPointF at) {
     if (hit.vector != kNoVector && hit.kind != Hit::Kind::otherAnswer)
         return hit.cell == Cell::direction ? FigurePart(directionId(vectorId(hit.vector)))
                                            : FigurePart(vectorId(hit.vector));
-    std::optional<FigurePart> best;
-    double least = kReach;
-    for (const bool angles : {true, false}) {
-        for (const Group& group : scene.figure().list.groups)
-            for (const Item& item : group.items)
-                if ((group.role == Role::arc) == angles && distanceTo(item, at, scene.sheet()) < least)
-                    if (const auto part = partOf(group)) {
-                        least = distanceTo(item, at, scene.sheet());
-                        best = part;
-                    }
-        if (best)
-            break;
-    }
-    return best;
+    const SheetView& sheet = scene.sheet();
+    return partAt(scene.figure().list, sheet.toPoints(at), kReach / sheet.pixelsPerPoint());
 }
 
 } // namespace tailpoint
