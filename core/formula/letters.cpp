@@ -45,7 +45,7 @@ bool appendSubscriptDigits(std::string& out, std::string_view sub) {
 }
 
 bool isAngleLetter(std::string_view base) {
-    const std::vector<char32_t> letters = codePoints(base);
+    const std::u32string letters = codePoints(base);
     return !letters.empty() && letters[0] >= U'α' && letters[0] <= U'ω' &&
            std::all_of(letters.begin() + 1, letters.end(), [](char32_t c) { return c == U'′' || c == U'″'; });
 }

@@ -177,11 +177,11 @@ TEST_F(CanvasTest, TheReadoutOfADragTellsLikeNamesApart) {
     open(likeNames());
     Scene scene(document);
     scene.resize(QSizeF(960, 660), 1);
-    const Stage stage{scene, true, [](const Sentence&) {}};
+    const GestureContext context{scene, true, [](const Sentence&) {}};
     for (const std::size_t force : {std::size_t{0}, std::size_t{1}}) {
         const DrawnVector drawn = drawnVectors(scene).at(force);
         const QPointF tip = scene.sheet().toPixels(drawn.tip);
-        TipGesture gesture(stage, drawn, tip);
+        TipGesture gesture(context, drawn, tip);
         gesture.move({tip + QPointF(20, 20), {}});
         ASSERT_NE(gesture.feedback(), nullptr);
         EXPECT_EQ(gesture.feedback()->name, Sentence{symbolWords(things, forceVector(force))});

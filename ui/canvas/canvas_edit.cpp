@@ -38,7 +38,7 @@ LabelField forceField(const Sketch& sketch, Cell cell, int vector) {
     const auto with = [name](Outcome (*typed)(const Sketch&, int, const QString&)) {
         return [name, typed](const Sketch& now, const QString& text) -> Outcome {
             const int where = vectorNamed(now, name.toStdString()); // the sketch may have changed since
-            return where == kNoVector ? NotTaken{Canvas::tr("%1 is no longer in the sketch.").arg(name)}
+            return where == kNoVector ? Refused{Canvas::tr("%1 is no longer in the sketch.").arg(name)}
                                       : typed(now, where, text);
         };
     };
