@@ -8,15 +8,22 @@
 namespace tailpoint {
 namespace {
 
-/// The name, with its magnitude where that is known by now; `found`: what is found is.
-LabelRequest& askForName(Drawing& d, Feature at, double size, int index, const PlainVector& vector,
-                         bool found) {
+/// May the magnitude stand beside the arrow added last?
+bool saysMagnitude(const Drawing& d, int index, const PlainVector& vector) {
+    const bool other = d.figure.list.groups.back().otherAnswer;
+    const bool isDue = other ? d.showsOther(Stage::magnitudes) : d.shows(Stage::magnitudes);
+    return vector.hasMagnitude && (isDue || !vector.foundMagnitude) &&
+           d.isRevealed(magnitudeId(vectorId(index)), other);
+}
+
+/// For the arrow added last its name, with its magnitude where that is known by now.
+LabelRequest& askForName(Drawing& d, Feature at, double size, int index, const PlainVector& vector) {
     const Role ink = index == kSumIndex ? Role::sum : Role::given;
     const Runs name = d.nameRuns(vector.name);
+    if (!saysMagnitude(d, index, vector))
+        return d.ask(std::move(at), ink, size, name, name);
     const Origin origin = vector.foundMagnitude ? Origin::computed : Origin::typed;
     const std::string value = shownForceWithUnit(vector.magnitude, d.sketch, origin);
-    if (!vector.hasMagnitude || (vector.foundMagnitude && !found) || !d.isSaid(value))
-        return d.ask(std::move(at), ink, size, name, name);
     LabelRequest& request = d.ask(std::move(at), ink, size, d.valueRuns(vector.name, value), name);
     request.part = magnitudeId(vectorId(index));
     return request;
@@ -70,8 +77,7 @@ void drawVector(Drawing& d, int index) {
         return;
     const Feature at = isZero ? Feature(Spot{ends.tail, 4 * d.factor})
                               : Feature(Shaft{ends.tail, ends.tip, sideOfShaft(d, index, ends)});
-    d.pin(askForName(d, at, d.style.labelSize, index, vector, d.shows(Stage::magnitudes)),
-          d.forceAt(index).label);
+    d.pin(askForName(d, at, d.style.labelSize, index, vector), d.forceAt(index).label);
 }
 
 /// The sum, then the longest first: of arrows on one line each stays to be seen.
@@ -105,9 +111,8 @@ void drawOther(Drawing& d, int index, const PlainVector& v, const Ends& ends) {
     const bool covers =
         d.isDrawn(solid) && solid.magnitude < v.magnitude && solid.unit.dot(v.unit) > 1 - 1e-9;
     const double hidden = covers ? solid.magnitude / v.magnitude : 0;
-    askForName(d, Shaft{from + hidden * (to - from), to, 1}, 0.85 * d.style.angleSize, index, v,
-               d.showsOther(Stage::magnitudes))
-        .optional = true;
+    askForName(d, Shaft{from + hidden * (to - from), to, 1}, 0.85 * d.style.angleSize, index, v).optional =
+        true;
 }
 
 } // namespace

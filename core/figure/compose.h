@@ -47,8 +47,10 @@ struct FigureOptions {
                           ///< caution stands there whatever is asked
     Stage stage = Stage::all;
     Stage otherStage = Stage::all; ///< of the other of two answers no more is drawn than this and `stage`
-    /// Values that are not to be read yet, as shown, without their sign ("520 N", "36.0°"): the stroke stays.
-    std::vector<std::string> unsaid{};
+    /// Quantities whose values are not to be read yet: the stroke stays. An id with the number of an answer
+    /// counts for that answer alone. A direction's arc from the axis keeps its value: that comes by its
+    /// stage.
+    std::vector<QuantityId> hidden{};
     /// Symbols of angles; the last for an angle counts. An angle with a symbol is drawn as soon as both its
     /// sides are seen, its value stands beside the symbol from its stage on.
     std::vector<AngleName> names{};

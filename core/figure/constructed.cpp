@@ -124,7 +124,7 @@ void drawPartialSum(Drawing& d, const Parallelogram& next, VectorId sum) {
     addArrow(g.items, Role::construction, d.common(), tip, d.weight(1.3 * d.style.constructionWidth),
              Head::small, Dash::solid);
     Runs name = d.nameRuns(next.first);
-    if (d.isSaid(value))
+    if (d.isRevealed(magnitudeId(sum)))
         d.ask(Shaft{d.common(), tip, 1}, Role::label, d.style.angleSize, d.valueRuns(next.first, value), name)
             .part = magnitudeId(sum);
     else

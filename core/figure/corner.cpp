@@ -89,8 +89,8 @@ Runs fullRuns(const Drawing& d, const Corner& corner) {
 }
 
 void askForValue(Drawing& d, const Corner& corner, Sector sector) {
-    const bool said = corner.isDue && d.isSaid(shownAngleFromRadians(corner.radians, d.sketch));
-    if (said)
+    const bool isRevealed = corner.isDue && d.isRevealed(corner.angle);
+    if (isRevealed)
         d.ask(std::move(sector), Role::label, d.style.angleSize, fullRuns(d, corner),
               corner.name ? runsOf(*corner.name) : Runs())
             .optional = corner.isRepeated;

@@ -113,13 +113,17 @@ std::array<std::size_t, 2> Drawing::drawnPairs() const {
     return one < pairs.size() ? std::array{one, one + 1} : std::array<std::size_t, 2>{0, 0};
 }
 
-bool Drawing::isSaid(std::string_view shown) const {
-    if (!options.values)
-        return false;
-    for (const std::string_view sign : {"-", "\u2212"})
-        if (shown.starts_with(sign))
-            shown.remove_prefix(sign.size());
-    return std::find(options.unsaid.begin(), options.unsaid.end(), shown) == options.unsaid.end();
+bool Drawing::isRevealed(const QuantityId& quantity, bool otherAnswer) const {
+    const std::size_t answer = otherAnswer ? 2 - options.solution : options.solution + 1;
+    const auto is = [&](QuantityId hidden) {
+        if (hidden.answer != 0 && hidden.answer != answer)
+            return false;
+        hidden.answer = 0;
+        if (hidden.what == What::direction) // as given or as it acts: the figure shows one of them
+            hidden.part = 0;
+        return isSame(hidden, quantity);
+    };
+    return options.values && std::none_of(options.hidden.begin(), options.hidden.end(), is);
 }
 
 std::string Drawing::idOfVector(int index) const {

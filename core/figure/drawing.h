@@ -84,7 +84,8 @@ struct Drawing {
     /// The successive parallelograms that are drawn: [first, last), indices into `pairs`.
     std::array<std::size_t, 2> drawnPairs() const;
     std::string idOfVector(int index) const;
-    bool isSaid(std::string_view shown) const; ///< may this value stand on the sheet?
+    /// May its value stand on the sheet? `quantity` without the number of an answer.
+    bool isRevealed(const QuantityId& quantity, bool otherAnswer = false) const;
     Point common() const { return view.origin; }
     double weight(double points) const { return std::max(points * factor, style.leastStroke); }
     double sizeOf(Face face, double points) const {

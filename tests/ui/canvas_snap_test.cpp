@@ -32,13 +32,13 @@ TEST(CanvasSnap, RestsOnMultiplesOfTheSteps) {
     const Snapped to = snap({203.4, 61.3}, field(1), raft());
     EXPECT_DOUBLE_EQ(to.polar.magnitude, 205);
     EXPECT_DOUBLE_EQ(to.polar.referred, 60); // 1 degree is 3.5 px there: the 5 degree tier
-    EXPECT_TRUE(to.caught.direction);
-    EXPECT_FALSE(to.caught.magnitude);
+    EXPECT_TRUE(to.mark.direction);
+    EXPECT_FALSE(to.mark.magnitude);
 }
 
 TEST(CanvasSnap, AWholeNumberOfDivisionsIsMarked) {
-    EXPECT_TRUE(snap({199, 33}, field(1), raft()).caught.magnitude);
-    EXPECT_FALSE(snap({211, 33}, field(1), raft()).caught.magnitude);
+    EXPECT_TRUE(snap({199, 33}, field(1), raft()).mark.magnitude);
+    EXPECT_FALSE(snap({211, 33}, field(1), raft()).mark.magnitude);
 }
 
 TEST(CanvasSnap, WhatIsHeldIsLeftAlone) {
@@ -62,9 +62,9 @@ TEST(CanvasSnap, AnotherForcesLineIsCaughtOnBothSidesAndAcross) {
           Case{52.3, 52.7, "at right angles to Q"}, Case{-127.9, -127.3, "at right angles to Q"}}) {
         const Snapped to = snap({300, c.pointer}, near, sketch);
         EXPECT_NEAR(to.polar.referred, c.caught, 1e-12);
-        EXPECT_EQ(plain(to.caught.words), c.words);
+        EXPECT_EQ(plain(to.mark.words), c.words);
     }
-    EXPECT_TRUE(snap({300, -34}, near, sketch).caught.words.empty());
+    EXPECT_TRUE(snap({300, -34}, near, sketch).mark.words.empty());
 }
 
 TEST(CanvasSnap, AForceDoesNotCatchItsOwnLine) {

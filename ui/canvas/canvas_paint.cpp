@@ -39,7 +39,7 @@ void Canvas::Private::paintOver(QPainter& painter) {
     const Theme& look = themeOf(theme);
     const Feedback* feedback = gesture ? gesture->feedback() : nullptr;
     if (feedback != nullptr && scene.options().values) {
-        paintCatch(painter, scene.sheet(), *feedback, look);
+        paintSnapMark(painter, scene.sheet(), *feedback, look);
         const QPointF tail = scene.sheet().toPixels(feedback->tail),
                       tip = scene.sheet().toPixels(feedback->tip);
         const QRectF bounds = QRectF(q.rect()).adjusted(4, 4, -4, -4);

@@ -13,7 +13,7 @@ namespace tailpoint {
 
 namespace {
 
-constexpr double kHomeCatch = 4; // pixels from where the drag began: back to exactly what was there
+constexpr double kHomeReach = 4; // pixels from where the drag began: back to exactly what was there
 
 double crossOf(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
     return a.x() * b.y() - a.y() * b.x();
@@ -64,19 +64,19 @@ QString ForceGesture::help() const {
 }
 
 bool ForceGesture::isHome(const Pointer& pointer) const {
-    return QLineF(press(), pointer.at).length() < (m_field.on ? kHomeCatch : 0.5);
+    return QLineF(press(), pointer.at).length() < (m_field.on ? kHomeReach : 0.5);
 }
 
 bool ForceGesture::isNothing(const Eigen::Vector2d& v) const {
-    return std::hypot(v.x(), v.y()) * m_field.pixelsPerUnit < kOriginCatch;
+    return std::hypot(v.x(), v.y()) * m_field.pixelsPerUnit < kOriginReach;
 }
 
-void ForceGesture::apply(const Sketch& after, const Catch& caught, const QString& text) {
+void ForceGesture::apply(const Sketch& after, const SnapMark& mark, const QString& text) {
     if (const auto fault = m_context.scene.document().preview(after, text)) {
         m_context.say({{fault->message}});
         return;
     }
-    readBack(caught);
+    readBack(mark);
 }
 
 void ForceGesture::applyNothing(const QString& text) {
@@ -85,9 +85,9 @@ void ForceGesture::applyNothing(const QString& text) {
     m_feedback.readout = text;
 }
 
-void ForceGesture::readBack(const Catch& caught) {
+void ForceGesture::readBack(const SnapMark& mark) {
     const Sketch& sketch = m_context.scene.sketch();
-    m_feedback.caught = caught;
+    m_feedback.mark = mark;
     m_feedback.name.clear();
     if (const Force* force = forceAt(sketch, m_vector)) {
         m_feedback.name = {symbolWords(m_context.scene.result().things(), vectorId(m_vector))};
@@ -136,7 +136,7 @@ void TipGesture::move(const Pointer& pointer) {
     if (!holdDirection) {
         setShownDirection(force, to.polar.referred, after);
     }
-    apply(after, to.caught, words::tr("Change %1").arg(words::name(was)));
+    apply(after, to.mark, words::tr("Change %1").arg(words::name(was)));
 }
 
 /// Where the magnitude is held the tip goes round a circle, and more sheet doesn't help.
@@ -183,7 +183,7 @@ void BodyGesture::move(const Pointer& pointer) {
     const Snapped snapped = snap(polar, field(), before(), false, true);
     Sketch after = before();
     setShownDirection(*forceAt(after, vector()), snapped.polar.referred, after);
-    apply(after, snapped.caught, words::tr("Turn %1").arg(words::name(was)));
+    apply(after, snapped.mark, words::tr("Turn %1").arg(words::name(was)));
 }
 
 NewGesture::NewGesture(GestureContext context, QPointF press)
@@ -199,7 +199,7 @@ void NewGesture::move(const Pointer& pointer) {
         return applyNothing(words::tr("no length: nothing is drawn"));
     }
     const QString name = QString::fromStdString(nextForceName(before()));
-    apply(withForce(before(), to.polar), to.caught, words::tr("Draw %1").arg(name));
+    apply(withForce(before(), to.polar), to.mark, words::tr("Draw %1").arg(name));
 }
 
 int NewGesture::made() const {

@@ -30,12 +30,12 @@ protected:
     bool isHome(const Pointer& pointer) const;      ///< back where the drag began
     bool isNothing(const Eigen::Vector2d& v) const; ///< so short that it is no force
 
-    void apply(const Sketch& after, const Catch& caught, const QString& text);
+    void apply(const Sketch& after, const SnapMark& mark, const QString& text);
     /// As it was before the drag; `words` stand in the readout.
     void applyNothing(const QString& words);
 
 private:
-    void readBack(const Catch& caught);
+    void readBack(const SnapMark& mark);
 
     GestureContext m_context;
     int m_vector;

@@ -27,7 +27,7 @@ struct GestureContext {
 struct Feedback {
     Sentence name;   ///< "P"; may be empty
     QString readout; ///< "340 N at 25.0°"
-    Catch caught;
+    SnapMark mark;
     Eigen::Vector2d tail{0, 0}, tip{0, 0}; ///< sketch coordinates
 };
 

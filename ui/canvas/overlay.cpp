@@ -58,7 +58,7 @@ void paintHandle(QPainter& painter, const SheetView& sheet, const DrawnVector& d
     painter.drawEllipse(sheet.toPixels(drawn.tip), 9 * factor, 9 * factor);
 }
 
-void paintCatch(QPainter& painter, const SheetView& sheet, const Feedback& feedback, const Theme& theme) {
+void paintSnapMark(QPainter& painter, const SheetView& sheet, const Feedback& feedback, const Theme& theme) {
     const QPointF tail = sheet.toPixels(feedback.tail), tip = sheet.toPixels(feedback.tip);
     const QLineF shaft(tail, tip);
     if (shaft.length() < 1) {
@@ -68,12 +68,12 @@ void paintCatch(QPainter& painter, const SheetView& sheet, const Feedback& feedb
     pen.setDashPattern({1, 3});
     painter.setPen(pen);
     painter.setBrush(Qt::NoBrush);
-    if (feedback.caught.direction) {
+    if (feedback.mark.direction) {
         QLineF beyond(tip, tip + (tip - tail));
         beyond.setLength(64);
         painter.drawLine(beyond.pointAt(0.25), beyond.p2());
     }
-    if (feedback.caught.magnitude) {
+    if (feedback.mark.magnitude) {
         const double r = shaft.length();
         const double half = std::min(60.0, 34 / r * 57.3); // degrees either side: about 34 pixels of arc
         const QRectF circle(tail.x() - r, tail.y() - r, 2 * r, 2 * r);
@@ -83,10 +83,10 @@ void paintCatch(QPainter& painter, const SheetView& sheet, const Feedback& feedb
 
 QSizeF readoutSize(const Feedback& feedback, const QFont& font) {
     const QFontMetricsF large(font), small(smaller(font));
-    const double second = feedback.caught.words.empty() ? 0 : small.height();
+    const double second = feedback.mark.words.empty() ? 0 : small.height();
     const double first = nameWidth(feedback, font) + large.horizontalAdvance(feedback.readout);
     const double width =
-        std::max(first, PaintedSentence(smaller(font), kSymbol).width(feedback.caught.words));
+        std::max(first, PaintedSentence(smaller(font), kSymbol).width(feedback.mark.words));
     return {std::ceil(width + 2 * kPad), std::ceil(large.height() + second + kPad)};
 }
 
@@ -124,10 +124,10 @@ void paintReadout(QPainter& painter, const QRectF& place, const Feedback& feedba
     PaintedSentence(font, kSymbol).draw(painter, {x, y}, feedback.name);
     painter.setFont(font);
     painter.drawText(QPointF(x + nameWidth(feedback, font), y), feedback.readout);
-    if (!feedback.caught.words.empty()) {
+    if (!feedback.mark.words.empty()) {
         y += large.descent() + small.ascent();
         painter.setPen(theme.quietInk);
-        PaintedSentence(smaller(font), kSymbol).draw(painter, {x, y}, feedback.caught.words);
+        PaintedSentence(smaller(font), kSymbol).draw(painter, {x, y}, feedback.mark.words);
     }
 }
 

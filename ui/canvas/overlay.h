@@ -14,8 +14,8 @@ void paintBand(QPainter& painter, const SheetView& sheet, const DrawnVector& dra
 /// Above it: the ring on a tip that can be dragged.
 void paintHandle(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Theme& theme,
                  double factor = 1);
-/// The quiet mark of what a drag caught: the ray, the circle.
-void paintCatch(QPainter& painter, const SheetView& sheet, const Feedback& feedback, const Theme& theme);
+/// The quiet mark of what a drag has snapped to: the ray, the circle.
+void paintSnapMark(QPainter& painter, const SheetView& sheet, const Feedback& feedback, const Theme& theme);
 /// The readout beside the pointer.
 void paintReadout(QPainter& painter, const QRectF& place, const Feedback& feedback, const Theme& theme,
                   const QFont& font);

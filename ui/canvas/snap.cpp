@@ -34,7 +34,7 @@ double arcPixels(const SnapField& field, double magnitude, double angle, AngleUn
 
 const SnapLine* nearestLine(const Polar& p, const SnapField& field, AngleUnit unit) {
     const SnapLine* best = nullptr;
-    double least = kLineCatch;
+    double least = kLineReach;
     for (const SnapLine& line : field.lines) {
         const double away = arcPixels(field, p.magnitude, normalized(p.referred - line.referred, unit), unit);
         if (away < least) {
@@ -53,19 +53,19 @@ bool isMultiple(double value, double step) {
 void snapDirection(Snapped& to, const SnapField& field, AngleUnit unit) {
     if (const SnapLine* line = nearestLine(to.polar, field, unit)) {
         to.polar.referred = line->referred;
-        to.caught.direction = true;
-        to.caught.words = line->words;
+        to.mark.direction = true;
+        to.mark.words = line->words;
         return;
     }
     const double step = angleStep(field, to.polar.magnitude, unit);
     to.polar.referred = normalized(std::round(to.polar.referred / step) * step, unit);
-    to.caught.direction = isMultiple(to.polar.referred, tiers(unit).back());
+    to.mark.direction = isMultiple(to.polar.referred, tiers(unit).back());
 }
 
 void snapMagnitude(Snapped& to, const SnapField& field) {
     const double step = magnitudeStep(field);
     to.polar.magnitude = std::round(to.polar.magnitude / step) * step;
-    to.caught.magnitude = to.polar.magnitude > 0 && isMultiple(to.polar.magnitude, field.division);
+    to.mark.magnitude = to.polar.magnitude > 0 && isMultiple(to.polar.magnitude, field.division);
 }
 
 } // namespace

@@ -34,11 +34,11 @@ double magnitudeStep(const SnapField& field);
 double angleStep(const SnapField& field, double magnitude, AngleUnit unit);
 double finestAngleStep(AngleUnit unit);
 inline constexpr double kFinestStep = 4;  ///< pixels
-inline constexpr double kLineCatch = 6;   ///< pixels across a line
-inline constexpr double kOriginCatch = 6; ///< pixels: nearer to the tail a drag makes nothing
+inline constexpr double kLineReach = 6;   ///< pixels across a line
+inline constexpr double kOriginReach = 6; ///< pixels: nearer to the tail a drag makes nothing
 
-/// What was caught, for the quiet mark.
-struct Catch {
+/// What a drag has snapped to, for the quiet mark.
+struct SnapMark {
     bool direction = false; ///< a line or a multiple of the coarsest tier: mark the ray
     bool magnitude = false; ///< a whole number of divisions: mark the circle
     Sentence words;         ///< empty where the readout's own numbers say it
@@ -46,7 +46,7 @@ struct Catch {
 
 struct Snapped {
     Polar polar;
-    Catch caught;
+    SnapMark mark;
 };
 
 /// Snaps both, or only what is not held.

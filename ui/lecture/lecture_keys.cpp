@@ -72,7 +72,7 @@ bool LectureView::showKey(QKeyEvent* event) {
         m_cover->raise();
         return true;
     case Qt::Key_N:
-        m_hushed = !m_hushed;
+        m_hidesNumbers = !m_hidesNumbers;
         show(false);
         return true;
     case Qt::Key_T:

@@ -49,7 +49,7 @@ void LectureView::begin(const Result& result, ConstructionKind construction, con
     m_figure.construction =
         construction == ConstructionKind::none ? ConstructionKind::parallelogram : construction;
     m_options = options;
-    m_blank = m_hushed = m_peeks = m_other = false;
+    m_blank = m_hidesNumbers = m_peeks = m_other = false;
     m_cover->hide();
     m_keys->hide();
     takeScreen(screen);
@@ -73,7 +73,7 @@ bool LectureView::isChanged() const {
 FigureOptions LectureView::figureNow() const {
     FigureOptions options = m_stops[m_stop].figureAt(m_beat);
     options.style = m_figure.style;
-    options.values = !m_hushed;
+    options.values = !m_hidesNumbers;
     if (m_other)
         options.otherStage = Stage::all;
     return options;
@@ -90,8 +90,8 @@ void LectureView::show(bool moves) {
     Stop shown = stop;
     if (!m_notes)
         shown.step = shortened(shown.step);
-    if (m_hushed)
-        shown.step = hushed(shown.step);
+    if (m_hidesNumbers)
+        shown.step = withoutNumbers(shown.step);
     const bool peeks = m_peeks && m_stop + 1 < m_stops.size();
     if (peeks)
         m_column->showTitle(QString::fromStdString(m_stops[m_stop + 1].step.title));

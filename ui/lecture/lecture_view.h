@@ -37,7 +37,7 @@ public:
     std::size_t stop() const { return m_stop; }
     std::size_t beat() const { return m_beat; }
     bool isBlank() const { return m_blank; }
-    bool hidesNumbers() const { return m_hushed; }
+    bool hidesNumbers() const { return m_hidesNumbers; }
     bool showsNextTitle() const { return m_peeks; }
     bool isChanged() const; ///< the sketch is not the plan's any more
     ThemeName theme() const { return m_theme; }
@@ -99,7 +99,7 @@ private:
     std::size_t m_walkedBeat = 0;
     bool m_walkedWhole = false;
     LectureColumn::From m_from = LectureColumn::From::newest;
-    bool m_blank = false, m_hushed = false, m_peeks = false, m_notes = false, m_other = false;
+    bool m_blank = false, m_hidesNumbers = false, m_peeks = false, m_notes = false, m_other = false;
     bool m_replanning = false;
     ThemeName m_theme;
     bool m_moves;

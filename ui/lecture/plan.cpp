@@ -1,7 +1,7 @@
 #include "ui/lecture/plan.h"
 
 #include "ui/lecture/ends.h"
-#include "ui/lecture/said.h"
+#include "ui/lecture/revealed.h"
 
 #include <QCoreApplication>
 #include <algorithm>
@@ -234,7 +234,7 @@ std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, cons
     const bool both = answers == 2;
     const auto worked = result.worked(options, both ? 0 : result.chosen);
     const Worked& first = *worked;
-    std::vector<Prose> said{first.answer};
+    std::vector<Prose> answered{first.answer};
     bool referred = !refersDirections(first);
     for (Step step : first.steps) {
         referred = referred || isReferringBearings(step);
@@ -247,7 +247,7 @@ std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, cons
     }
     if (both) {
         const auto second = result.worked(options, 1);
-        said.push_back(second->answer);
+        answered.push_back(second->answer);
         for (Step step : second->steps)
             if (step.key == StepKey::answer || step.key == StepKey::check) {
                 addTitle(step, 1);
@@ -255,9 +255,9 @@ std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, cons
             }
     }
     if (answers > 0)
-        plan.add(closing(std::move(said)), both ? 0 : result.chosen);
+        plan.add(closing(std::move(answered)), both ? 0 : result.chosen);
     std::vector<Stop> stops = plan.take();
-    markUnsaid(stops);
+    markHidden(stops, result.sketch);
     return stops;
 }
 

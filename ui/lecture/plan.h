@@ -28,12 +28,12 @@ struct Stop {
     std::size_t resultBeat = 0;
     FigureOptions before, after; ///< what the sheet shows before the result is read out, and from then on
 
-    std::vector<std::vector<std::string>> unsaid; ///< by beat: later results, which the sheet keeps to itself
+    std::vector<std::vector<QuantityId>> hidden; ///< by beat: later results, which the sheet keeps to itself
 
     std::size_t lastBeat() const { return beats.size() - 1; }
     FigureOptions figureAt(std::size_t beat) const {
         FigureOptions options = beat < resultBeat ? before : after;
-        options.unsaid = unsaid[beat];
+        options.hidden = hidden[beat];
         return options;
     }
 };
@@ -50,6 +50,6 @@ std::vector<Beat> beatsOf(const Step& step);
 Step shortened(const Step& step);
 
 /// The step without its numbers, for asking the room first: symbols stay, values become "?".
-Step hushed(const Step& step);
+Step withoutNumbers(const Step& step);
 
 } // namespace tailpoint

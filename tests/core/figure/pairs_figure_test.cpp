@@ -67,10 +67,10 @@ TEST(PairsFigure, WaitForTheirStageAndForTheKindThatWasAsked) {
     EXPECT_NE(groupOf(inLine, "polygon-Q"), nullptr);
 }
 
-TEST(PairsFigure, AValueThatIsNotToBeSaidYetIsNotOnTheSheet) {
+TEST(PairsFigure, AHiddenValueIsNotOnTheSheet) {
     FigureOptions options;
     options.pair = 1;
-    options.unsaid = {"50.0 N"};
+    options.hidden = {magnitudeId(partialVector(1))};
     EXPECT_EQ(textsOf(groupOf(drawn(three(), options).figure, "partial-K1")), std::vector<std::string>{"K1"});
 }
 

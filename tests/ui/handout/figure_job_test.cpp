@@ -67,6 +67,23 @@ TEST(FigureJobs, EveryThingStaysBetweenTheMarginsOnEveryPaper) {
     }
 }
 
+/// Who is who is no name: the tips are tied together in an exercise as in any other figure.
+TEST(FigureJobs, WithoutNamesTheResultantFollowsTheTipsOfItsForcesToo) {
+    FigureJob job;
+    job.form = FigureForm::tex;
+    job.names = false;
+    const auto lists = drawn(job);
+    const std::string tex =
+        std::get<std::vector<FigureFile>>(figureFiles(raft(), job)).at(0).bytes.toStdString();
+    std::string sum, forces;
+    for (const Group& group : lists.at(0).groups)
+        if (vectorOf(group) == kSumVector)
+            sum = "\\coordinate (" + group.id + "-tip) at ($(" + group.id + "-tail)";
+        else if (isArrow(group)) // the longer one is painted first: P before Q
+            forces += " + (" + group.id + "-tip) - (" + group.id + "-tail)";
+    EXPECT_NE(tex.find(sum + forces + "$);"), std::string::npos) << sum + forces;
+}
+
 TEST(FigureJobs, WithoutNamesTheValuesStandWhereTheyStood) {
     FigureJob job;
     const DisplayList named = drawn(job).at(0);

@@ -77,12 +77,17 @@ inline void addNumbers(Numbers& numbers, const Stop& stop, std::size_t beat) {
     }
 }
 
+/// A direction and an angle of the figure may read alike and are not the same.
+enum class Which { directions, others };
+
 /// The results that a stop's workings come to.
-inline Numbers resultsOf(const Step& step) {
+inline Numbers resultsOf(const Step& step, Which which) {
     Numbers results;
-    for (const Working& working : step.workings)
-        if (working.value)
+    for (const Working& working : step.workings) {
+        const bool isDirection = working.subject && working.subject->id.what == What::direction;
+        if (working.value && isDirection == (which == Which::directions))
             addNumbers(results, *working.value);
+    }
     return results;
 }
 
@@ -93,11 +98,17 @@ inline std::string textOf(const Text& text) {
     return all;
 }
 
+inline bool isOf(const Group& group, Which which) {
+    const auto* quantity = group.part ? std::get_if<QuantityId>(&*group.part) : nullptr;
+    const bool isDirection = quantity != nullptr && quantity->what == What::direction;
+    return group.id == "key" || isDirection == (which == Which::directions);
+}
+
 /// The values that stand on the sheet: "P = 340 N" counts as "340 N".
-inline Numbers numbersOn(const DisplayList& list) {
+inline Numbers numbersOn(const DisplayList& list, std::optional<Which> which = std::nullopt) {
     Numbers numbers;
     for (const Group& group : list.groups) {
-        if (group.role == Role::titleblock || group.id == "note")
+        if (group.role == Role::titleblock || group.id == "note" || (which && !isOf(group, *which)))
             continue;
         for (const Item& item : group.items)
             if (const auto* text = std::get_if<Text>(&item)) {

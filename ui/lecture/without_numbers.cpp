@@ -1,4 +1,4 @@
-// Asking the room first: a step whose numbers are not yet said.
+// Asking the room first: a step whose numbers are hidden.
 #include "ui/lecture/plan.h"
 
 #include <cmath>
@@ -7,7 +7,7 @@ namespace tailpoint {
 
 namespace {
 
-const char* const kUnsaid = "?";
+const char* const kHidden = "?";
 
 /// Parts of a turn belong to the theorems (180° − φ); they give nothing away.
 bool isPartOfTurn(const Formula& number) {
@@ -15,49 +15,49 @@ bool isPartOfTurn(const Formula& number) {
            number.text == "400" || number.text == "100" || number.text.find("π") != std::string::npos;
 }
 
-Formula hushed(Formula f) {
+Formula withoutNumbers(Formula f) {
     const bool angle = f.sub == "°" || f.sub == "gon" || f.sub == "rad";
     if (f.kind == FormulaKind::number && !f.sub.empty() && !(angle && isPartOfTurn(f)))
-        return inWords(kUnsaid);
+        return inWords(kHidden);
     for (Formula& part : f.parts)
-        part = hushed(std::move(part));
+        part = withoutNumbers(std::move(part));
     return f;
 }
 
-Prose hushed(Prose prose) {
+Prose withoutNumbers(Prose prose) {
     for (Piece& piece : prose.pieces)
         if (auto* formula = std::get_if<Formula>(&piece))
-            *formula = hushed(std::move(*formula));
+            *formula = withoutNumbers(std::move(*formula));
     return prose;
 }
 
 /// Symbols stay; where there are none the line asks for its value.
-Working hushed(Working working) {
+Working withoutNumbers(Working working) {
     if (working.general) {
-        working.general = hushed(std::move(*working.general));
+        working.general = withoutNumbers(std::move(*working.general));
         working.substituted.reset();
         working.value.reset();
         return working;
     }
     working.substituted.reset();
     if (working.value)
-        working.value = inWords(kUnsaid);
+        working.value = inWords(kHidden);
     return working;
 }
 
 } // namespace
 
-Step hushed(const Step& step) {
+Step withoutNumbers(const Step& step) {
     Step out = step;
     for (auto* list : {&out.reasoning, &out.conclusion, &out.notes})
         for (Prose& prose : *list)
-            prose = hushed(std::move(prose));
+            prose = withoutNumbers(std::move(prose));
     for (Working& working : out.workings)
-        working = hushed(std::move(working));
+        working = withoutNumbers(std::move(working));
     if (out.table)
         for (auto& row : out.table->rows)
             for (Formula& cell : row)
-                cell = hushed(std::move(cell));
+                cell = withoutNumbers(std::move(cell));
     return out;
 }
 
