@@ -43,8 +43,8 @@ struct FigureOptions {
     bool alone = false;         ///< the force triangle without anything that is no part of it
     bool grid = true, titleBlock = true, angles = true, values = true;
     bool interior = true; ///< angles between the strokes; false: only those from the axis
-    bool note = true;     ///< at the sheet's foot, in words: what the answer is, or why there is none. A
-                          ///< caution stands there whatever is asked
+    bool note = true;     ///< at the sheet's foot, in words: what the answer is, or why there is none, from
+                          ///< the stage on at which it is found. A caution stands there whatever is asked
     Stage stage = Stage::all;
     Stage otherStage = Stage::all; ///< of the other of two answers no more is drawn than this and `stage`
     /// Quantities whose values are not to be read yet: the stroke stays. An id with the number of an answer
@@ -60,6 +60,11 @@ struct FigureOptions {
     std::size_t solution = 0;    ///< which of two answers is drawn solid
     Style style;
 };
+
+/// Whether the answer may be spoken of.
+inline bool tellsAnswer(const FigureOptions& options) {
+    return options.stage >= Stage::found;
+}
 
 struct Figure {
     DisplayList list;

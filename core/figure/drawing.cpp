@@ -27,7 +27,9 @@ Drawing::Drawing(const Sketch& sketch_, const Solved& solved_, const Constructio
     figure.list.width = view.width;
     figure.list.height = view.height;
     figure.list.title = figureTitle(sketch);
-    figure.list.description = figureDescription(sketch, solved, options.solution);
+    // Before anything is found nothing is said of it either, by note or description.
+    figure.list.description = tellsAnswer(options) ? figureDescription(sketch, solved, options.solution)
+                                                   : figureDescription(sketch, Solved(), 0);
     if (options.pair != kNoPairs && options.construction == ConstructionKind::parallelogram)
         pairs = pairsOf(sketch, solved, options.solution);
     if (!options.alone)

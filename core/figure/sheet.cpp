@@ -80,8 +80,6 @@ void addAnswer(NoteLines& note, const Solved& solved, const Construction& constr
             words.replace(0, 1, "A");
         note.add(words + ".");
     }
-    if (sketch.forces.size() > kMostLabelled)
-        note.add(std::to_string(sketch.forces.size()) + " forces: their names are left out.");
     note.add(withMinusSigns(solved.message));
 }
 
@@ -101,7 +99,9 @@ std::vector<std::string> noteLines(const Sketch& sketch, const Solved& solved,
                                    const Construction& construction, const FigureOptions& options,
                                    double room, double size, const TextMeasure* measure) {
     NoteLines note{sketch, room, size, measure};
-    if (options.note)
+    if (options.note && sketch.forces.size() > kMostLabelled)
+        note.add(std::to_string(sketch.forces.size()) + " forces: their names are left out.");
+    if (options.note && tellsAnswer(options))
         addAnswer(note, solved, construction, options);
     if (needsCaution(sketch))
         note.add(std::string(cautionLine()));

@@ -190,6 +190,30 @@ TEST(Stages, ShowNothingOfALaterStage) {
     }
 }
 
+/// P to find along 40°, Q = 260 N whichever way, R = 400 N at 10°: two answers, with P = 180 N and 513 N.
+TEST(Stages, SayNothingOfAnAnswerBeforeItIsFound) {
+    const Sketch two = sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10));
+    for (const Stage stage :
+         {Stage::given, Stage::directions, Stage::between, Stage::construction, Stage::interior}) {
+        const Figure figure = atStage(two, stage).figure;
+        const int number = static_cast<int>(stage);
+        EXPECT_EQ(groupOf(figure, "note"), nullptr) << number;
+        EXPECT_EQ(figure.list.description, "2 forces act on one point. Force P, 40.0° counter-clockwise from "
+                                           "+x. Force Q, 260 N. Resultant R, "
+                                           "400 N at 10.0° counter-clockwise from +x.")
+            << number;
+    }
+    const Figure found = atStage(two, Stage::all).figure;
+    EXPECT_NE(groupOf(found, "note"), nullptr);
+    EXPECT_NE(found.list.description.find("180 N"), std::string::npos);
+}
+
+TEST(Stages, KeepTheCautionAndWhatIsLeftOut) {
+    Sketch lift = raft();
+    lift.caution = true;
+    EXPECT_NE(groupOf(atStage(lift, Stage::given).figure, "note"), nullptr);
+}
+
 TEST(Stages, NameTheSumBeforeItsMagnitudeIsKnown) {
     EXPECT_EQ(textsOf(groupOf(atStage(raft(), Stage::found).figure, "sum")), Strings{"R"});
     EXPECT_EQ(textsOf(groupOf(atStage(raft(), Stage::magnitudes).figure, "sum")), Strings{"R = 520 N"});
