@@ -179,5 +179,12 @@ TEST(SameParts, TheWholeTriangleCoversItsSidesAndNotTheOtherWayRound) {
     EXPECT_FALSE(covers(FigureShape{Kind::polygon, kNobody}, side));
 }
 
+TEST(SameParts, ADirectionCoversTheSlopeItIsGivenBy) {
+    EXPECT_TRUE(covers(directionId(kP), slopeId(kP)));
+    EXPECT_FALSE(covers(directionId(kP), slopeId(kQ)));
+    EXPECT_FALSE(covers(slopeId(kP), directionId(kP)));
+    EXPECT_FALSE(covers(magnitudeId(kP), slopeId(kP)));
+}
+
 } // namespace
 } // namespace tailpoint::testing
