@@ -50,11 +50,14 @@ inline bool isSame(const FigurePart& a, const FigurePart& b) {
     return one != nullptr && two != nullptr ? isSame(*one, *two) : a == b;
 }
 
-/// What is said of `whole` is said of `part`: it is the same, or a side of it.
+/// What is said of `whole` is said of `part`: it is the same, a side of it, or the slope of a direction.
 inline bool covers(const FigurePart& whole, const FigurePart& part) {
     const auto *all = std::get_if<FigureShape>(&whole), *side = std::get_if<FigureShape>(&part);
     const bool isSide = all != nullptr && side != nullptr && all->kind == side->kind && all->of == kNobody;
-    return isSide || isSame(whole, part);
+    const auto* direction = std::get_if<QuantityId>(&whole);
+    const bool isSlope = direction != nullptr && *direction == directionId(direction->of) &&
+                         part == FigurePart(slopeId(direction->of));
+    return isSide || isSlope || isSame(whole, part);
 }
 
 /// Between two vectors of the sketch at the common point; not with K or a partial sum, which have no ray

@@ -141,6 +141,23 @@ TEST(FigureParts, TheRightAngleOfASmallestForceIsTheOneOppositeToWhatIsKnown) {
     expectParts(drawn(given).figure, {{"right-angle", oppositeId(kP)}});
 }
 
+/// K and partial sums have no ray at the common point: an angle with one of them is drawn only where they
+/// are, whichever of the two it names first.
+TEST(FigureParts, AnAngleWithKIsNotAmongTheRays) {
+    const VectorId partial = partialVector(1);
+    for (const QuantityId& angle : {betweenId(kP, kKnownVector), betweenId(kKnownVector, kP),
+                                    betweenId(kP, partial), betweenId(kP, kQ, 1)}) {
+        FigureOptions options;
+        options.names = {{angle, "φ"}};
+        for (const Group& group : drawn(three(), options).figure.list.groups)
+            EXPECT_NE(group.part, FigurePart(angle)) << group.id;
+    }
+    FigureOptions options;
+    options.names = {{betweenId(kP, kS), "φ"}};
+    const Figure figure = drawn(three(), options).figure;
+    expectParts(figure, {{"angle-force-P-force-S", betweenId(kP, kS)}});
+}
+
 /// Whatever is drawn to the forces stands for something.
 TEST(FigureParts, NoStrokeOfTheConstructionIsNobodys) {
     constexpr std::uint64_t seed = 4711;
@@ -177,6 +194,13 @@ TEST(SameParts, TheWholeTriangleCoversItsSidesAndNotTheOtherWayRound) {
     EXPECT_TRUE(covers(side, side));
     EXPECT_FALSE(covers(side, whole));
     EXPECT_FALSE(covers(FigureShape{Kind::polygon, kNobody}, side));
+}
+
+TEST(SameParts, ADirectionCoversTheSlopeItIsGivenBy) {
+    EXPECT_TRUE(covers(directionId(kP), slopeId(kP)));
+    EXPECT_FALSE(covers(directionId(kP), slopeId(kQ)));
+    EXPECT_FALSE(covers(slopeId(kP), directionId(kP)));
+    EXPECT_FALSE(covers(magnitudeId(kP), slopeId(kP)));
 }
 
 } // namespace
