@@ -29,15 +29,15 @@ void take(Numbers& numbers, const Table& table) {
             take(numbers, cell);
 }
 
-void take(Numbers& numbers, const Step& step, const Line& line) {
+void take(Numbers& numbers, const Step& step, const BeatLine& line) {
     switch (line.kind) {
-    case Line::Kind::reasoning:
+    case BeatLine::Kind::reasoning:
         return take(numbers, step.reasoning[line.index]);
-    case Line::Kind::conclusion:
+    case BeatLine::Kind::conclusion:
         return take(numbers, step.conclusion[line.index]);
-    case Line::Kind::table:
+    case BeatLine::Kind::table:
         return take(numbers, *step.table);
-    case Line::Kind::working:
+    case BeatLine::Kind::working:
         break;
     }
     const std::vector<Formula> relations = linesOf(step.workings[line.index]);
@@ -65,7 +65,7 @@ void markUnsaid(std::vector<Stop>& stops) {
     }
     for (Stop& stop : stops)
         for (const Beat& beat : stop.beats) {
-            for (const Line& line : beat)
+            for (const BeatLine& line : beat)
                 take(said, stop.step, line);
             std::vector<std::string>& unsaid = stop.unsaid.emplace_back();
             for (const std::string& number : results)
