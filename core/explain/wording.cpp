@@ -16,7 +16,7 @@ void appendContent(Prose& prose, const Prose& content) {
 
 } // namespace
 
-void appendFilled(Prose& prose, std::string_view pattern, std::vector<Place>& places) {
+void appendFilled(Prose& prose, std::string_view pattern, std::vector<Filling>& places) {
     while (true) {
         const auto open = pattern.find('{');
         const auto close = open == std::string_view::npos ? open : pattern.find('}', open);
@@ -25,7 +25,7 @@ void appendFilled(Prose& prose, std::string_view pattern, std::vector<Place>& pl
         appendText(prose, pattern.substr(0, open));
         const std::string_view name = pattern.substr(open + 1, close - open - 1);
         const auto place = std::find_if(places.begin(), places.end(),
-                                        [&](const Place& candidate) { return candidate.name == name; });
+                                        [&](const Filling& candidate) { return candidate.name == name; });
         if (place != places.end())
             appendContent(prose, place->content);
         else
@@ -34,7 +34,7 @@ void appendFilled(Prose& prose, std::string_view pattern, std::vector<Place>& pl
     }
 }
 
-void Voice::fill(Prose& prose, const Wording& wording, std::vector<Place>& places) const {
+void Voice::fill(Prose& prose, const Wording& wording, std::vector<Filling>& places) const {
     if (m_sentences)
         appendFilled(prose, m_sentences->in(wording), places);
     else

@@ -26,13 +26,13 @@ public:
 };
 
 /// What stands in a place: a formula, or text with formulas.
-struct Place {
+struct Filling {
     std::string_view name;
     Prose content;
 };
 
 /// The pattern with its places filled; a place without content stays as it is written.
-void appendFilled(Prose& prose, std::string_view pattern, std::vector<Place>& places);
+void appendFilled(Prose& prose, std::string_view pattern, std::vector<Filling>& places);
 
 /// Says sentences in a language; null: as they are written here.
 class Voice {
@@ -45,7 +45,7 @@ public:
     /// Names and what stands there in turn: say(wording, "sum", formula, "forces", prose).
     template <class... NamesAndContents>
     Prose say(const Wording& wording, NamesAndContents&&... places) const {
-        std::vector<Place> list;
+        std::vector<Filling> list;
         list.reserve(sizeof...(places) / 2);
         collect(list, std::forward<NamesAndContents>(places)...);
         Prose prose;
@@ -54,10 +54,11 @@ public:
     }
 
 private:
-    static void collect(std::vector<Place>&) {}
+    static void collect(std::vector<Filling>&) {}
     template <class Content, class... Rest>
-    static void collect(std::vector<Place>& list, std::string_view name, Content&& content, Rest&&... rest) {
-        Place& place = list.emplace_back();
+    static void collect(std::vector<Filling>& list, std::string_view name, Content&& content,
+                        Rest&&... rest) {
+        Filling& place = list.emplace_back();
         place.name = name;
         if constexpr (std::is_same_v<std::decay_t<Content>, Prose>)
             place.content = std::forward<Content>(content);
@@ -65,7 +66,7 @@ private:
             place.content.pieces.emplace_back(std::forward<Content>(content));
         collect(list, std::forward<Rest>(rest)...);
     }
-    void fill(Prose& prose, const Wording& wording, std::vector<Place>& places) const;
+    void fill(Prose& prose, const Wording& wording, std::vector<Filling>& places) const;
 
     const Sentences* m_sentences;
 };

@@ -103,10 +103,6 @@ Runs symbolRuns(const Symbol& symbol) {
     return {italic(symbol.base), italic(symbol.sub, Script::sub)};
 }
 
-Runs nameRuns(std::string_view name) {
-    return symbolRuns(symbolOfName(name));
-}
-
 Runs plainRuns(std::string_view text) {
     Run run;
     run.text = text;
@@ -149,10 +145,6 @@ Runs axisInWords(std::string_view words) {
         return runs;
     }
     return plainRuns(words);
-}
-
-Runs valueRuns(std::string_view name, std::string_view value) {
-    return valueRuns(symbolOfName(name), value);
 }
 
 Runs valueRuns(const Symbol& symbol, std::string_view value) {

@@ -17,11 +17,8 @@ using Runs = std::vector<Run>;
 
 /// A symbol of the table of things (core/sketch/things.h). Italic.
 Runs symbolRuns(const Symbol& symbol);
-/// A name by itself: "F12" -> F with subscript 12, "F_a" -> F with subscript a; anything else as it is.
-Runs nameRuns(std::string_view name);
 /// "P = 340 N".
 Runs valueRuns(const Symbol& symbol, std::string_view value);
-Runs valueRuns(std::string_view name, std::string_view value);
 Runs plainRuns(std::string_view text);
 /// A sentence with the sketch's names set as symbols. Not a name there: a unit behind its number, and an 'A'
 /// that begins a sentence as its article.

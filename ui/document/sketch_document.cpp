@@ -9,15 +9,15 @@ namespace tailpoint {
 /// Holds what was before and after.
 class EditCommand : public QUndoCommand {
 public:
-    EditCommand(SketchDocument& document, Content before, Content after, const QString& text)
+    EditCommand(SketchDocument& document, DocumentContent before, DocumentContent after, const QString& text)
         : QUndoCommand(text), m_document(document), m_before(std::move(before)), m_after(std::move(after)) {}
     void redo() override { m_document.show(m_after); }
     void undo() override { m_document.show(m_before); }
-    const Content& before() const { return m_before; }
+    const DocumentContent& before() const { return m_before; }
 
 private:
     SketchDocument& m_document;
-    Content m_before, m_after;
+    DocumentContent m_before, m_after;
 };
 
 SketchDocument::SketchDocument(QObject* parent)
@@ -59,7 +59,7 @@ void SketchDocument::commit() {
     if (!m_preview)
         return;
     const Preview done = *std::exchange(m_preview, std::nullopt);
-    if (const Content now = content(); !(now == done.before))
+    if (const DocumentContent now = content(); !(now == done.before))
         m_undo.push(new EditCommand(*this, done.before, now, done.step)); // shows what is shown already
     endPreview();
 }
@@ -127,7 +127,7 @@ void SketchDocument::choose(std::size_t solution) {
 }
 
 /// Showing what is shown changes nothing and says nothing.
-void SketchDocument::show(const Content& content) {
+void SketchDocument::show(const DocumentContent& content) {
     if (content.sketch == sketch())
         return;
     m_shown = std::make_shared<const Result>(content.sketch, m_shown->chosen);

@@ -16,9 +16,9 @@
 namespace tailpoint {
 
 /// What undo goes through. A second value beside the sketch is one more member here.
-struct Content {
+struct DocumentContent {
     Sketch sketch;
-    bool operator==(const Content&) const = default;
+    bool operator==(const DocumentContent&) const = default;
 };
 
 class SketchDocument : public QObject {
@@ -83,11 +83,11 @@ signals:
 private:
     friend class EditCommand;
     struct Preview {
-        Content before;
+        DocumentContent before;
         QString step;
     };
-    Content content() const { return {sketch()}; }
-    void show(const Content& content);
+    DocumentContent content() const { return {sketch()}; }
+    void show(const DocumentContent& content);
     bool previewChanges() const { return m_preview && !(m_preview->before == content()); }
     void endPreview();
 

@@ -103,14 +103,14 @@ QString LectureColumn::plainText() const {
     if (m_titleOnly)
         return m_title;
     for (std::size_t b = 0; b <= m_beat && b < m_stop.beats.size(); ++b)
-        for (const Line& line : m_stop.beats[b]) {
+        for (const BeatLine& line : m_stop.beats[b]) {
             std::string text;
-            if (line.kind == Line::Kind::reasoning)
+            if (line.kind == BeatLine::Kind::reasoning)
                 text = toText(m_stop.step.reasoning[line.index]);
-            else if (line.kind == Line::Kind::conclusion)
+            else if (line.kind == BeatLine::Kind::conclusion)
                 text = line.index < m_stop.step.conclusion.size() ? toText(m_stop.step.conclusion[line.index])
                                                                   : std::string();
-            else if (line.kind == Line::Kind::working) {
+            else if (line.kind == BeatLine::Kind::working) {
                 const auto relations = linesOf(m_stop.step.workings[line.index]);
                 const auto at = static_cast<std::size_t>(line.parts - 1);
                 if (at < relations.size())

@@ -65,7 +65,7 @@ private:
     bool layBody(double scale, std::size_t beat, std::vector<Block>& out) const;
     void add(std::vector<Block>& out, Setting setting, double& y, double x, Ink ink, bool newest,
              bool begins = true) const;
-    void layWorking(std::vector<Block>& out, const Line& line, double& y, double scale, int seen,
+    void layWorking(std::vector<Block>& out, const BeatLine& line, double& y, double scale, int seen,
                     bool& broken) const;
     double bodyTop() const { return m_titleHeight; }
     double bodyRoom() const { return height() - m_titleHeight; }

@@ -128,8 +128,8 @@ bool isOfSum(const Working& working) {
 
 } // namespace
 
-void LectureColumn::layWorking(std::vector<Block>& out, const Line& line, double& y, double scale, int seen,
-                               bool& broken) const {
+void LectureColumn::layWorking(std::vector<Block>& out, const BeatLine& line, double& y, double scale,
+                               int seen, bool& broken) const {
     const Working& working = m_stop.step.workings[line.index];
     const double em = std::max(scale * kFormula, kLeastFormula) * m_measures.serif;
     const TypeSize size{em, logicalDpiY(), m_measures.serif};
@@ -167,28 +167,28 @@ bool LectureColumn::layBody(double scale, std::size_t beat, std::vector<Block>& 
     const auto flushWorkings = [&] {
         for (std::size_t i = 0; i < parts.size(); ++i)
             if (parts[i] > 0)
-                layWorking(out, {Line::Kind::working, i, parts[i]}, y, scale, seen[i], broken);
+                layWorking(out, {BeatLine::Kind::working, i, parts[i]}, y, scale, seen[i], broken);
         parts.assign(parts.size(), 0);
     };
     for (std::size_t b = 0; b <= beat && b < m_stop.beats.size(); ++b)
-        for (const Line& line : m_stop.beats[b])
-            if (line.kind == Line::Kind::working) {
+        for (const BeatLine& line : m_stop.beats[b])
+            if (line.kind == BeatLine::Kind::working) {
                 seen[line.index] = b == beat ? parts[line.index] : line.parts;
                 parts[line.index] = line.parts;
             }
     for (std::size_t b = 0; b <= beat && b < m_stop.beats.size(); ++b)
-        for (const Line& line : m_stop.beats[b]) {
+        for (const BeatLine& line : m_stop.beats[b]) {
             const bool isNew = b == beat;
-            if (line.kind == Line::Kind::reasoning) {
+            if (line.kind == BeatLine::Kind::reasoning) {
                 prose(step.reasoning[line.index], Ink::plain, isNew, line.index == 0 ? 0 : 0.3);
-            } else if (line.kind == Line::Kind::table) {
+            } else if (line.kind == BeatLine::Kind::table) {
                 y += (0.6 - kTableLeading) * em;
                 for (Setting& row :
                      setTableRows(narrowed(*step.table, words, size, room), words, size, room)) {
                     y += kTableLeading * em;
                     add(out, std::move(row), y, m_measures.margin, Ink::plain, isNew);
                 }
-            } else if (line.kind == Line::Kind::conclusion && line.index < step.conclusion.size()) {
+            } else if (line.kind == BeatLine::Kind::conclusion && line.index < step.conclusion.size()) {
                 flushWorkings();
                 prose(step.conclusion[line.index], Ink::plain, isNew, line.index == 0 ? 0.6 : 0.3);
             }

@@ -165,8 +165,8 @@ private:
 
     static std::size_t resultBeatOf(const Stop& stop) {
         for (std::size_t i = stop.beats.size(); i-- > 0;)
-            for (const Line& line : stop.beats[i])
-                if (line.kind == Line::Kind::working || line.kind == Line::Kind::table)
+            for (const BeatLine& line : stop.beats[i])
+                if (line.kind == BeatLine::Kind::working || line.kind == BeatLine::Kind::table)
                     return isQuiet(stop.step) ? 0 : i;
         return 0;
     }
@@ -208,21 +208,21 @@ std::vector<Beat> beatsOf(const Step& step) {
     std::vector<Beat> beats(1);
     const auto next = [&]() -> Beat& { return isQuiet(step) ? beats.front() : beats.emplace_back(); };
     for (std::size_t i = 0; i < step.reasoning.size(); ++i)
-        beats.front().push_back({Line::Kind::reasoning, i, 0});
+        beats.front().push_back({BeatLine::Kind::reasoning, i, 0});
     if (step.table)
-        next().push_back({Line::Kind::table, 0, 0});
+        next().push_back({BeatLine::Kind::table, 0, 0});
     int all = 0;
     for (const Working& working : step.workings)
         all += partsOf(working);
     for (std::size_t i = 0; i < step.workings.size(); ++i) {
         const int parts = partsOf(step.workings[i]);
         for (int part = all <= kFewLines && !isQuiet(step) ? 1 : parts; part <= parts; ++part)
-            next().push_back({Line::Kind::working, i, part});
+            next().push_back({BeatLine::Kind::working, i, part});
     }
     if (!step.conclusion.empty()) {
         Beat& last = beats.emplace_back();
         for (std::size_t i = 0; i < step.conclusion.size(); ++i)
-            last.push_back({Line::Kind::conclusion, i, 0});
+            last.push_back({BeatLine::Kind::conclusion, i, 0});
     }
     return beats;
 }

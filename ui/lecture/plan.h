@@ -12,14 +12,14 @@
 namespace tailpoint {
 
 /// What one press adds to the lines of a stop.
-struct Line {
+struct BeatLine {
     enum class Kind { reasoning, table, working, conclusion };
     Kind kind = Kind::reasoning;
     std::size_t index = 0; ///< which of the step's, by kind
     int parts = 0;         ///< of a working: how many of symbols, substitution, result stand by now
-    bool operator==(const Line&) const = default;
+    bool operator==(const BeatLine&) const = default;
 };
-using Beat = std::vector<Line>;
+using Beat = std::vector<BeatLine>;
 
 struct Stop {
     Step step;

@@ -85,16 +85,16 @@ TEST(Figure, VectorGroupsSayWhoseTheyAreAndWhereTheyEnd) {
 }
 
 TEST(Figure, NamesWithDigitsHaveSubscripts) {
-    EXPECT_EQ(nameRuns("F12").size(), 2U);
-    EXPECT_EQ(nameRuns("F12")[1].text, "12");
-    EXPECT_EQ(nameRuns("F12")[1].script, Script::sub);
-    EXPECT_FALSE(nameRuns("F12")[1].italic);
-    EXPECT_TRUE(nameRuns("F12")[0].italic);
-    EXPECT_EQ(nameRuns("F_max")[1].text, "max");
-    EXPECT_EQ(nameRuns("tow").size(), 1U);
-    EXPECT_EQ(nameRuns("12").size(), 1U);
-    EXPECT_EQ(nameRuns("_").size(), 1U);
-    EXPECT_EQ(plainText(nameRuns("line 2")), "line 2");
+    EXPECT_EQ(symbolRuns(symbolOfName("F12")).size(), 2U);
+    EXPECT_EQ(symbolRuns(symbolOfName("F12"))[1].text, "12");
+    EXPECT_EQ(symbolRuns(symbolOfName("F12"))[1].script, Script::sub);
+    EXPECT_FALSE(symbolRuns(symbolOfName("F12"))[1].italic);
+    EXPECT_TRUE(symbolRuns(symbolOfName("F12"))[0].italic);
+    EXPECT_EQ(symbolRuns(symbolOfName("F_max"))[1].text, "max");
+    EXPECT_EQ(symbolRuns(symbolOfName("tow")).size(), 1U);
+    EXPECT_EQ(symbolRuns(symbolOfName("12")).size(), 1U);
+    EXPECT_EQ(symbolRuns(symbolOfName("_")).size(), 1U);
+    EXPECT_EQ(plainText(symbolRuns(symbolOfName("line 2"))), "line 2");
 }
 
 /// What of it is italic, and what stands lower.

@@ -60,12 +60,12 @@ inline void addNumbers(Numbers& numbers, const Prose& prose) {
 
 /// What a beat reads out.
 inline void addNumbers(Numbers& numbers, const Stop& stop, std::size_t beat) {
-    for (const Line& line : stop.beats[beat]) {
-        if (line.kind == Line::Kind::reasoning)
+    for (const BeatLine& line : stop.beats[beat]) {
+        if (line.kind == BeatLine::Kind::reasoning)
             addNumbers(numbers, stop.step.reasoning[line.index]);
-        else if (line.kind == Line::Kind::conclusion)
+        else if (line.kind == BeatLine::Kind::conclusion)
             addNumbers(numbers, stop.step.conclusion[line.index]);
-        else if (line.kind == Line::Kind::table)
+        else if (line.kind == BeatLine::Kind::table)
             for (const auto& row : stop.step.table->rows)
                 for (const Formula& cell : row)
                     addNumbers(numbers, cell);

@@ -192,11 +192,11 @@ TEST(LecturePlan, LinesComeOneByOneAndNoneIsLeftOut) {
             std::size_t reasons = 0, conclusions = 0, tables = 0;
             for (const Beat& beat : stop.beats) {
                 EXPECT_FALSE(beat.empty());
-                for (const Line& line : beat) {
-                    reasons += line.kind == Line::Kind::reasoning ? 1 : 0;
-                    conclusions += line.kind == Line::Kind::conclusion ? 1 : 0;
-                    tables += line.kind == Line::Kind::table ? 1 : 0;
-                    if (line.kind == Line::Kind::working) {
+                for (const BeatLine& line : beat) {
+                    reasons += line.kind == BeatLine::Kind::reasoning ? 1 : 0;
+                    conclusions += line.kind == BeatLine::Kind::conclusion ? 1 : 0;
+                    tables += line.kind == BeatLine::Kind::table ? 1 : 0;
+                    if (line.kind == BeatLine::Kind::working) {
                         EXPECT_GT(line.parts, parts[line.index]);
                         parts[line.index] = line.parts;
                     }

@@ -44,17 +44,13 @@ class PaintTest : public ::testing::TestWithParam<ThemeName> {};
 
 TEST_P(PaintTest, InkLiesWithinItsMeasuredBox) {
     const Theme& theme = themeOf(GetParam());
-    const std::vector<Runs> labels{valueRuns("P", "340 N"),
-                                   valueRuns("F12", "1.25 kN"),
-                                   valueRuns("f", "7 N"),
-                                   valueRuns("jy", "99.9 lbf"),
-                                   nameRuns("W"),
-                                   nameRuns("f"),
-                                   nameRuns("T_max"),
-                                   plainRuns("115.0\u00B0"),
-                                   plainRuns("\u221240.0\u00B0"),
-                                   nameRuns("\u00C4g"),
-                                   plainRuns("line of action of Q")};
+    const std::vector<Runs> labels{
+        valueRuns(symbolOfName("P"), "340 N"), valueRuns(symbolOfName("F12"), "1.25 kN"),
+        valueRuns(symbolOfName("f"), "7 N"),   valueRuns(symbolOfName("jy"), "99.9 lbf"),
+        symbolRuns(symbolOfName("W")),         symbolRuns(symbolOfName("f")),
+        symbolRuns(symbolOfName("T_max")),     plainRuns("115.0\u00B0"),
+        plainRuns("\u221240.0\u00B0"),         symbolRuns(symbolOfName("\u00C4g")),
+        plainRuns("line of action of Q")};
     constexpr double rim = 1.2 / kPixels; // the pixel that a letter's edge lies in
     for (const auto& runs : labels)
         for (const Face face : {Face::serif, Face::sans})
