@@ -72,7 +72,7 @@ void writeKnownAngle(Board& board, const Ambiguous& q) {
 
 Wording reached(const Ambiguous& q) {
     if (q.board.solved.tangent)
-        return SENTENCE("solution", "{v} equals that distance: the circle touches the line in one point.");
+        return SENTENCE("solution", "{v} equals that distance: the circle touches the line at one point.");
     if (q.inBothSenses())
         return SENTENCE("solution",
                         "{v} is no smaller than {k}: one triangle with {u} in the sense drawn, and one "
@@ -87,9 +87,9 @@ Wording reached(const Ambiguous& q) {
 void writeReach(Board& board, const Ambiguous& q) {
     const QuantityId distance{What::distance};
     Step& step = board.step(StepKey::reach, SENTENCE("solution", "How many triangles?"), Stage::interior);
-    step.reasoning.push_back(board.say(SENTENCE(
-        "solution", "Known are two sides and an angle that does not lie between them: the ambiguous case. "
-                    "The distance of the line from the centre of the circle decides.")));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Two sides and an angle that does not lie between them are known: the ambiguous "
+                             "case. The distance of the line from the centre of the circle decides.")));
     board.show(step, distance);
     step.conclusion.push_back(board.say(reached(q), "v", q.side(q.v).size, "k", q.side(q.k).size, "u",
                                         q.side(q.u).vector, "distance",
@@ -126,7 +126,7 @@ void writeDecision(Board& board, const Ambiguous& q) {
     }
     const Formula acute = board.number(q.acute()), second = board.angle(board.half() - acute.value);
     step.conclusion.push_back(
-        board.say(SENTENCE("solution", "The inverse sine has two angles: {acute} and {supplement}."), "acute",
+        board.say(SENTENCE("solution", "Two angles have this sine: {acute} and {supplement}."), "acute",
                   acute, "supplement", equal(sum(board.halfTurn(), negative(acute)), second)));
     if (q.inBothSenses()) {
         step.conclusion.push_back(board.say(
@@ -139,19 +139,17 @@ void writeDecision(Board& board, const Ambiguous& q) {
     }
     if (board.hasTwoAnswers()) {
         step.conclusion.push_back(board.say(
-            SENTENCE("solution",
-                     "Each of them with {known} stays below {half} and leaves a third angle: both are "
-                     "answers, and both are carried on."),
+            SENTENCE("solution", "Each of them, added to {known}, stays below {half} and leaves room for a "
+                                 "third angle: both lead to an answer, and both are carried on."),
             "known", equal(q.symbol(q.v), board.number(q.angle(q.v))), "half", board.halfTurn()));
         return;
     }
     step.conclusion.push_back(
         q.opposite(q.k) <= std::numbers::pi / 2
             ? board.say(
-                  SENTENCE("solution",
-                           "The greater side lies opposite to the greater angle, and {k} is no greater than "
-                           "{v}, so {angle} can't be the greater angle: {second} with {known} would leave "
-                           "nothing for the third. {acute} holds."),
+                  SENTENCE("solution", "The greater side lies opposite the greater angle, and {k} is no "
+                                       "greater than {v}, so {angle} can't be the greater angle: {second} "
+                                       "with {known} would leave nothing for the third. {acute} holds."),
                   "k", q.side(q.k).size, "v", q.side(q.v).size, "angle", q.symbol(q.k), "second", second,
                   "known", board.number(q.angle(q.v)), "acute", acute)
             : board.say(SENTENCE("solution",
@@ -213,14 +211,12 @@ void writeRest(Board& board, const Ambiguous& q, std::size_t index) {
     board.remarkOnRounding(step);
     step.reasoning.push_back(board.say(
         board.isCounterClockwise(board.signOf(v.wayId))
-            ? SENTENCE(
-                  "solution",
-                  "The sum of {half} gives the third angle, the law of sines the magnitude; from {known} the "
-                  "direction of {v} is reached by turning counter-clockwise.")
-            : SENTENCE(
-                  "solution",
-                  "The sum of {half} gives the third angle, the law of sines the magnitude; from {known} the "
-                  "direction of {v} is reached by turning clockwise."),
+            ? SENTENCE("solution",
+                       "The angle sum of {half} gives the third angle, the law of sines the magnitude; from "
+                       "{known} the direction of {v} is reached by turning counter-clockwise.")
+            : SENTENCE("solution",
+                       "The angle sum of {half} gives the third angle, the law of sines the magnitude; from "
+                       "{known} the direction of {v} is reached by turning clockwise."),
         "half", board.halfTurn(), "known", q.side(q.k).vector, "v", v.vector));
 }
 

@@ -48,9 +48,8 @@ void writeSineStep(Board& board, const Triangle& t) {
     step.parts = {arrowPart(u.index), arrowPart(v.index)};
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
-                 "Known are two angles and a side, and {known} stands opposite to {angle}: one pair is "
-                 "whole, and the law of sines starts at once. The law of cosines would need a second "
-                 "side."),
+                 "All three angles and one side are known, and {known} stands opposite {angle}: one pair is "
+                 "whole, and the law of sines starts at once. The law of cosines would need a second side."),
         "known", t.known().size, "angle", t.symbol(t.r.knownSide())));
     step.workings.push_back({{},
                              equal(overSine(u, t.symbol(t.r.sought[0])), overSine(v, t.symbol(t.r.sought[1])),

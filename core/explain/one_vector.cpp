@@ -104,8 +104,8 @@ void writePolygonEstimate(Board& board) {
     for (const auto& [force, sign] : knownForces(board))
         all += board.at(force).magnitude;
     step.workings.push_back({{}, {}, {}, related(board.sum().size, Relation::lessOrEqual, board.force(all))});
-    step.conclusion.push_back(
-        board.say(SENTENCE("solution", "It can't be longer than all the forces laid in one line.")));
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "It can't be longer than all the forces laid end to end in one line.")));
 }
 
 void writeTable(Board& board) {

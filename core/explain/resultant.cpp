@@ -47,7 +47,8 @@ void writeOpening(const Board& board, Step& step, const Pair& pair) {
     const auto wording = [&] {
         switch (openingOf(pair)) {
         case Opening::right:
-            return SENTENCE("solution", "The forces look square to each other: then {sum} is {square}.");
+            return SENTENCE("solution",
+                            "The forces look perpendicular to each other: then {sum} is {square}.");
         case Opening::acute:
             return SENTENCE("solution",
                             "The angle between the tails looks acute, so {sum} is greater than {square}.");
@@ -67,8 +68,8 @@ void writeEstimate(Board& board, const Pair& pair) {
     step.parts = {arrowPart(0), arrowPart(1)};
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
-                 "Drawn to scale, {sum} can be no shorter than the difference of the two magnitudes "
-                 "(forces opposed) and no longer than their sum (forces side by side):"),
+                 "Drawn to scale, {sum} can be no shorter than the difference of the two magnitudes (forces "
+                 "in opposite senses) and no longer than their sum (forces in the same sense):"),
         "sum", pair.sum.vector));
     step.workings.push_back(boundsOf(board, pair));
     writeOpening(board, step, pair);
@@ -154,7 +155,7 @@ void writeTriangle(Board& board, const Pair& pair) {
         pair.great.size, "oppositeGreat", oppositeGreat));
     step.reasoning.push_back(
         board.say(SENTENCE("solution",
-                           "Known are the two sides {great} and {small} and the angle {gamma} between them."),
+                           "The two sides {great} and {small} and the angle {gamma} between them are known."),
                   "great", pair.great.size, "small", pair.small.size, "gamma", gamma));
 }
 
@@ -227,9 +228,8 @@ void writeHalving(Board& board, const Pair& pair) {
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::opposite, pair.small.index)};
     step.reasoning.push_back(
-        board.say(SENTENCE("solution",
-                           "The triangle has two equal sides, so the angles opposite to them are equal, and "
-                           "{sum} halves {phi}. No law of sines is needed."),
+        board.say(SENTENCE("solution", "The triangle has two equal sides, so the angles opposite them are "
+                                       "equal, and {sum} halves {phi}. No law of sines is needed."),
                   "sum", pair.sum.vector, "phi", board.symbolOf(pair.phi)));
     board.show(step, pair.oppositeSmall());
 }
@@ -242,9 +242,8 @@ void writeSines(Board& board, const Pair& pair) {
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::opposite, pair.small.index), arrowPart(pair.small.index)};
     step.reasoning.push_back(board.say(
-        SENTENCE(
-            "solution",
-            "Now the pair {sum}, {gamma} is whole. Seek {angle}, opposite to the smaller force {small}."),
+        SENTENCE("solution",
+                 "Now the pair {sum}, {gamma} is whole. Find {angle}, opposite the smaller force {small}."),
         "sum", pair.sum.size, "gamma", gamma, "angle", sought, "small", pair.small.vector));
     step.workings.push_back(
         {{},
@@ -253,17 +252,16 @@ void writeSines(Board& board, const Pair& pair) {
          {}});
     board.show(step, pair.oppositeSmall());
     const Formula second = board.angle(board.half() - board.number(pair.oppositeSmall()).value);
-    step.conclusion.push_back(
-        board.say(SENTENCE("solution",
-                           "The inverse sine also allows {supplement}. The greater side lies opposite to the "
-                           "greater angle, and {small} is smaller than {great}: {angle} is smaller than "
-                           "{oppositeGreat} and so acute. {second} drops out."),
-                  "supplement", equal(sum(board.halfTurn(), negative(sought)), second), "small",
-                  pair.small.size, "great", pair.great.size, "angle", sought, "oppositeGreat",
-                  board.symbolOf(pair.oppositeGreat()), "second", second));
-    step.notes.push_back(board.say(SENTENCE(
-        "solution", "The inverse sine has two values; the calculator shows only the acute one. Opposite to "
-                    "the smaller side that is always the right one.")));
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "The inverse sine also allows {supplement}. The greater side lies opposite the "
+                             "greater angle, and {small} is smaller than {great}: {angle} is smaller than "
+                             "{oppositeGreat} and so acute. {second} drops out."),
+        "supplement", equal(sum(board.halfTurn(), negative(sought)), second), "small", pair.small.size,
+        "great", pair.great.size, "angle", sought, "oppositeGreat", board.symbolOf(pair.oppositeGreat()),
+        "second", second));
+    step.notes.push_back(
+        board.say(SENTENCE("solution", "The inverse sine has two values; the calculator shows only the acute "
+                                       "one. Opposite the smaller side that is always the right one.")));
 }
 
 /// Which way one turns, and so whether the angle is added: clockwise may be the sheet's own sense.

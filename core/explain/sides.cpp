@@ -43,12 +43,11 @@ void writeGreatest(Board& board, const ThreeSides& q) {
     step.parts = {part(FigurePart::Kind::opposite, q.side(i).index)};
     step.reasoning.push_back(namedAngles(q));
     nameAngles(step, q);
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "Three sides and no angle: only the law of cosines can start. Take the greatest angle "
-                 "first, {angle}, opposite to {side}; if any angle is obtuse it is this one, and the "
-                 "cosine tells so by its sign."),
-        "angle", q.symbol(i), "side", q.side(i).size));
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution", "Three sides and no angle: only the law of cosines can start. Take "
+                                       "the greatest angle first, {angle}, opposite {side}; if any angle is "
+                                       "obtuse it is this one, and the cosine tells so by its sign."),
+                  "angle", q.symbol(i), "side", q.side(i).size));
     board.show(step, q.angle(i));
 }
 
@@ -60,8 +59,8 @@ void writeSecond(Board& board, const ThreeSides& q) {
     step.parts = {part(FigurePart::Kind::opposite, q.side(second).index)};
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
-                 "Now {side} and {angle} are a whole pair, and the law of sines is quicker. The two "
-                 "angles left are acute, so the inverse sine's other value can't be meant."),
+                 "Now {side} and {angle} are a whole pair, and the law of sines is quicker. The two angles "
+                 "left are acute, so the obtuse value of the inverse sine is ruled out."),
         "side", q.side(greatest).size, "angle", q.symbol(greatest)));
     board.show(step, q.angle(second));
     board.show(step, q.angle(last));

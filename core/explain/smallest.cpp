@@ -61,18 +61,18 @@ void writeLegs(Board& board, const Right& q) {
         board.step(StepKey::legs, SENTENCE("solution", "The two legs"), Stage::magnitudes, Law::sines);
     step.triangleAlone = true;
     step.parts = {arrowPart(q.side(q.leg).index), arrowPart(q.side(q.line).index)};
-    step.reasoning.push_back(board.say(SENTENCE(
-        "solution", "In a right triangle the law of sines shrinks to sine and cosine, since the sine of the "
-                    "right angle is 1: the leg opposite to the angle is the hypotenuse times its sine, the "
-                    "leg beside it the hypotenuse times its cosine.")));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "In a right triangle the law of sines reduces to sine and cosine, since the "
+                             "sine of the right angle is 1: the leg opposite the angle is the hypotenuse "
+                             "times its sine, the leg beside it the hypotenuse times its cosine.")));
     board.show(step, q.side(q.leg).sizeId);
     board.show(step, q.side(q.line).sizeId);
 }
 
 void writeWay(Board& board, const Right& q) {
     const Vector& leg = q.side(q.leg);
-    Step& step =
-        board.step(StepKey::direction, SENTENCE("solution", "The direction of the smallest"), Stage::all);
+    Step& step = board.step(StepKey::direction, SENTENCE("solution", "The direction of the smallest vector"),
+                            Stage::all);
     step.parts = {part(FigurePart::Kind::direction, leg.index)};
     board.show(step, leg.wayId);
     step.reasoning.push_back(

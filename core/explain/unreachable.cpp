@@ -30,8 +30,9 @@ void writeParallels(Board& board, const Triangle& t) {
             ? SENTENCE("solution",
                        "Here the two lines run side by side and never meet: {u} and {v} act along one "
                        "direction, and {known} doesn't.")
-            : SENTENCE("solution",
-                       "Here they meet only behind, where {u} or {v} would have to act against its sense."),
+            : SENTENCE(
+                  "solution",
+                  "Here they meet only behind, where {u} or {v} would have to act against its given sense."),
         "u", t.sought(0).vector, "v", t.sought(1).vector, "known", t.known().vector));
 }
 
@@ -115,7 +116,7 @@ void writeLineAndCircle(Board& board) {
         "known", t.known().vector, "u", t.side(t.onLine).vector, "v", t.side(t.onCircle).size));
     step.conclusion.push_back(
         t.isTooShort()
-            ? board.say(SENTENCE("solution", "Here the line passes the circle by."))
+            ? board.say(SENTENCE("solution", "Here the line misses the circle."))
             : board.say(SENTENCE("solution", "Here they meet only on the side away from which {u} points."),
                         "u", t.side(t.onLine).vector));
     if (t.isTooShort())

@@ -154,7 +154,7 @@ TEST(Handout, WithoutSolutionGivesNothingAwayAndStatesWhatIsGiven) {
     EXPECT_TRUE(latex.contains("340\\,") || latex.contains("340 N"));
     const QString text = pageOf(handout(kRaft, "html", bare).out).text;
     EXPECT_TRUE(
-        text.contains(QStringLiteral("Given are P=340 N at 25.0\u00B0 and Q=275 N at \u221240.0\u00B0.")))
+        text.contains(QStringLiteral("P=340 N at 25.0\u00B0 and Q=275 N at \u221240.0\u00B0 are given.")))
         << text.toStdString();
     EXPECT_TRUE(
         text.contains(QStringLiteral("Angles are measured from +x, counter-clockwise being positive.")));
