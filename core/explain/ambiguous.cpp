@@ -37,15 +37,15 @@ void writeEstimate(Board& board, const Ambiguous& q) {
                   part(FigurePart::Kind::locus, q.side(q.v).index)};
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
-                 "From one end of {known} runs the line of action of {u}, about the other end a circle of "
-                 "radius {v}: where the line meets the circle, the triangle closes."),
+                 "Through one end of {known} draw the parallel to the line of action of {u}, about the other "
+                 "end a circle of radius {v}: where the parallel meets the circle, the triangle closes."),
         "known", q.side(q.k).vector, "u", q.side(q.u).vector, "v", q.side(q.v).size));
     if (board.solved.tangent)
         step.conclusion.push_back(
-            board.say(SENTENCE("solution", "Here the line just touches the circle: one answer.")));
+            board.say(SENTENCE("solution", "Here the parallel just touches the circle: one answer.")));
     else if (board.hasTwoAnswers())
-        step.conclusion.push_back(
-            board.say(SENTENCE("solution", "Here the line cuts the circle twice: expect two answers.")));
+        step.conclusion.push_back(board.say(SENTENCE(
+            "solution", "Here the parallel cuts the circle twice: expect two answers, and read off both.")));
     else
         step.conclusion.push_back(
             board.say(SENTENCE("solution", "Here one meeting point lies on the side to which {u} points."),
@@ -96,6 +96,25 @@ void writeReach(Board& board, const Ambiguous& q) {
                                         equal(board.symbolOf(distance), board.number(distance))));
 }
 
+/// What the law of cosines would lead to.
+Wording quadratic(const Ambiguous& q) {
+    if (q.board.solved.tangent)
+        return SENTENCE("solution",
+                        "The law of cosines would do as well: it gives a quadratic for {u}, whose two "
+                        "roots coincide.");
+    if (q.inBothSenses())
+        return SENTENCE("solution",
+                        "The law of cosines would do as well: it gives a quadratic for {u}, with one "
+                        "root for either sense of its line.");
+    if (q.board.hasTwoAnswers())
+        return SENTENCE("solution",
+                        "The law of cosines would do as well: it gives a quadratic for {u}, whose two "
+                        "roots are the two answers.");
+    return SENTENCE("solution",
+                    "The law of cosines would do as well: it gives a quadratic for {u}, whose positive "
+                    "root is the answer.");
+}
+
 /// The inverse sine; its second value is the decision's.
 void writeCandidates(Board& board, const Ambiguous& q) {
     Step& step = board.step(StepKey::sines, SENTENCE("solution", "Law of sines, and its two angles"),
@@ -104,10 +123,9 @@ void writeCandidates(Board& board, const Ambiguous& q) {
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::opposite, q.side(q.k).index)};
     step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "{v} and {angle} are a whole pair, so the law of sines starts. The law of cosines can't: "
-                 "it would need the third side or the angle between the known ones."),
-        "v", q.side(q.v).size, "angle", q.symbol(q.v)));
+        SENTENCE("solution", "{v} and {angle} are a whole pair, so the law of sines starts at once."), "v",
+        q.side(q.v).size, "angle", q.symbol(q.v)));
+    step.reasoning.push_back(board.say(quadratic(q), "u", q.side(q.u).size));
     step.workings.push_back({{},
                              equal(over(apply("sin", q.symbol(q.k)), q.side(q.k).size),
                                    over(apply("sin", q.symbol(q.v)), q.side(q.v).size)),
@@ -146,12 +164,12 @@ void writeDecision(Board& board, const Ambiguous& q) {
     }
     step.conclusion.push_back(
         q.opposite(q.k) <= std::numbers::pi / 2
-            ? board.say(
-                  SENTENCE("solution", "The greater side lies opposite the greater angle, and {k} is no "
-                                       "greater than {v}, so {angle} can't be the greater angle: {second} "
-                                       "with {known} would leave nothing for the third. {acute} holds."),
-                  "k", q.side(q.k).size, "v", q.side(q.v).size, "angle", q.symbol(q.k), "second", second,
-                  "known", board.number(q.angle(q.v)), "acute", acute)
+            ? board.say(SENTENCE("solution",
+                                 "The greater side lies opposite the greater angle, and {k} is no "
+                                 "greater than {v}, so {angle} can't be the greater angle: {second} "
+                                 "with {known} would leave nothing for the third. {acute} holds."),
+                        "k", q.side(q.k).size, "v", q.side(q.v).size, "angle", q.symbol(q.k), "second",
+                        second, "known", board.number(q.angle(q.v)), "acute", acute)
             : board.say(SENTENCE("solution",
                                  "Only the obtuse angle closes the triangle on this side: {second} holds."),
                         "second", second));
@@ -187,6 +205,18 @@ bool writeOtherSense(Board& board, Step& step, const Ambiguous& q, const Vector&
     return true;
 }
 
+/// Of two answers on one side of the line: which of the two angles is taken.
+void sayWhichAngle(const Board& board, Step& step, const Ambiguous& q, const QuantityId& atK) {
+    if (!board.hasTwoAnswers() || q.inBothSenses())
+        return;
+    step.reasoning.push_back(board.say(
+        board.carried.formulaOf(atK).id == q.acute()
+            ? SENTENCE("solution", "This answer takes the acute one of the two angles, {acute} itself.")
+            : SENTENCE("solution",
+                       "This answer takes the obtuse one of the two angles, the supplement of {acute}."),
+        "acute", board.symbolOf(q.acute())));
+}
+
 /// Third angle, magnitude and direction of one answer.
 void writeRest(Board& board, const Ambiguous& q, std::size_t index) {
     const auto answer = static_cast<std::uint8_t>(board.hasTwoAnswers() ? index + 1 : 0);
@@ -196,8 +226,10 @@ void writeRest(Board& board, const Ambiguous& q, std::size_t index) {
     const bool otherSense = writeOtherSense(board, step, q, u, answer);
     const QuantityId known = otherSense ? q.in(answer, q.v) : q.angle(q.v), atK = q.in(answer, q.k),
                      third = q.in(answer, q.u);
-    if (!q.isDecided())
+    if (!q.isDecided()) {
+        sayWhichAngle(board, step, q, atK);
         board.show(step, atK);
+    }
     board.show(step, third);
     const auto name = [&](const Vector& opposite, const QuantityId& angle) {
         step.angles.push_back(named(part(FigurePart::Kind::opposite, opposite.index), board.symbolOf(angle)));

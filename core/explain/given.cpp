@@ -147,10 +147,14 @@ std::optional<Prose> familyTold(const Board& board) {
         return board.say(SENTENCE("solution", "Two magnitudes along known lines: line meets line, at one "
                                               "point unless the lines are parallel."));
     case Family::magnitudeAndDirection:
-        return board.say(
-            SENTENCE("solution", "A magnitude along a known line and a direction of known magnitude: a line "
-                                 "meets a circle at no point, at one or at two."));
+        return board.say(SENTENCE("solution",
+                                  "A magnitude along a known line and a direction of known magnitude: a line "
+                                  "meets a circle at no point, at one or at two."));
     case Family::twoDirections:
+        if (board.solved.status == Status::endless)
+            return board.say(SENTENCE(
+                "solution", "Two directions of known magnitudes: a circle would meet a circle, but here "
+                            "the two circles coincide."));
         return board.say(SENTENCE(
             "solution", "Two directions of known magnitudes: a circle meets a circle, in no point, in "
                         "one or in two."));

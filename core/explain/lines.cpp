@@ -108,11 +108,10 @@ void writeFacingAngles(Board& board, const Triangle& t) {
         step.angles.push_back(named(step.parts.back(), board.symbolOf(facing(t, i))));
         board.show(step, facing(t, i));
     }
-    step.conclusion.push_back(board.say(
-        SENTENCE("solution",
-                 "All three together make {full}: each of them is smaller than {half}, as it must be for "
-                 "three forces that only pull."),
-        "full", board.fullTurn(), "half", board.halfTurn()));
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "All three together make {full}: each of them is smaller than {half}, "
+                                       "as it must be for three forces in equilibrium."),
+                  "full", board.fullTurn(), "half", board.halfTurn()));
 }
 
 void writeLami(Board& board, const Triangle& t) {

@@ -161,10 +161,10 @@ void writeWay(Board& board, const Missing& m) {
 void writeLamiCheck(Board& board, const Missing& m) {
     Step& step =
         board.step(StepKey::lami, SENTENCE("solution", "Check by Lami's form"), Stage::all, Law::sines);
-    step.reasoning.push_back(
-        board.say(SENTENCE("solution", "Three forces in equilibrium: each over the sine of the angle between "
-                                       "the tails of the other two gives one and the same number, for that "
-                                       "sine is the sine of the triangle's angle opposite the force.")));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Three forces in equilibrium: each over the sine of the angle between the tails "
+                             "of the other two gives the same number, but for the rounding of what is shown, "
+                             "for that sine is the sine of the triangle's angle opposite the force.")));
     for (std::size_t i = 0; i < 3; ++i) {
         const auto [a, b] = Reduction::others(i);
         const double between = std::abs(signedAngle(m.side(a).v, m.side(b).v).value_or(0));

@@ -189,6 +189,25 @@ Prose calculatorNote(const Board& board) {
     return board.say(SENTENCE("solution", "Is the calculator set to gon?"));
 }
 
+/// The magnitude found beside its estimate; where the digits shown are those of a bound, it is not between.
+Prose beside(const Board& board, const Pair& pair) {
+    const Formula &size = pair.sum.sizeNumber,
+                  least = board.force(std::abs(pair.p.magnitude - pair.q.magnitude)),
+                  most = board.force(pair.p.magnitude + pair.q.magnitude);
+    const auto wording = [&] {
+        if (size.text == most.text)
+            return SENTENCE("solution",
+                            "To the digits shown {size} is the upper bound itself: the forces act in "
+                            "almost the same sense.");
+        if (size.text == least.text)
+            return SENTENCE("solution",
+                            "To the digits shown {size} is the lower bound itself: the forces act in "
+                            "almost opposite senses.");
+        return SENTENCE("solution", "As estimated, {size} lies between {least} and {most}.");
+    }();
+    return board.say(wording, "size", size, "least", least, "most", most);
+}
+
 void writeCosines(Board& board, const Pair& pair) {
     Step& step = board.step(StepKey::cosines, SENTENCE("solution", "Law of cosines for the magnitude"),
                             Stage::magnitudes, Law::cosines);
@@ -203,10 +222,7 @@ void writeCosines(Board& board, const Pair& pair) {
                : SENTENCE("solution",
                           "Take the root, put in the numbers with their units, and round only at the end.")));
     board.show(step, pair.sum.sizeId);
-    step.conclusion.push_back(
-        board.say(SENTENCE("solution", "As estimated, {size} lies between {least} and {most}."), "size", size,
-                  "least", board.force(std::abs(pair.p.magnitude - pair.q.magnitude)), "most",
-                  board.force(pair.p.magnitude + pair.q.magnitude)));
+    step.conclusion.push_back(beside(board, pair));
     step.conclusion.push_back(
         byHand ? board.say(SENTENCE("solution", "Carried on is the rounded value, {size}."), "size", size)
                : board.say(

@@ -111,12 +111,12 @@ void writeLineAndCircle(Board& board) {
     Step& step = drawing(board, t, SENTENCE("solution", "Draw it to scale: a line and a circle"));
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
-                 "From one end of {known} runs the line of action of {u}, about the other end a circle of "
-                 "radius {v}: where the line meets the circle, the triangle closes."),
+                 "Through one end of {known} draw the parallel to the line of action of {u}, about the other "
+                 "end a circle of radius {v}: where the parallel meets the circle, the triangle closes."),
         "known", t.known().vector, "u", t.side(t.onLine).vector, "v", t.side(t.onCircle).size));
     step.conclusion.push_back(
         t.isTooShort()
-            ? board.say(SENTENCE("solution", "Here the line misses the circle."))
+            ? board.say(SENTENCE("solution", "Here the parallel misses the circle."))
             : board.say(SENTENCE("solution", "Here they meet only on the side away from which {u} points."),
                         "u", t.side(t.onLine).vector));
     if (t.isTooShort())
