@@ -36,10 +36,20 @@ void writeEstimate(Board& board, const Ambiguous& q) {
     step.parts = {part(FigurePart::Kind::locus, q.side(q.u).index),
                   part(FigurePart::Kind::locus, q.side(q.v).index)};
     step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "Through one end of {known} draw the parallel to the line of action of {u}, about the other "
-                 "end a circle of radius {v}: where the parallel meets the circle, the triangle closes."),
+        SENTENCE(
+            "solution",
+            "Through one end of {known} draw the parallel to the line of action of {u}, and about the other "
+            "end a circle of radius {v}: where the parallel meets the circle, the triangle closes."),
         "known", q.side(q.k).vector, "u", q.side(q.u).vector, "v", q.side(q.v).size));
+    step.reasoning.push_back(board.say(SENTENCE(
+        "solution", "No side of a triangle is shorter than the difference of the other two, or longer "
+                    "than their sum:")));
+    const double k = q.side(q.k).magnitude, v = q.side(q.v).magnitude;
+    step.workings.push_back({{},
+                             {},
+                             {},
+                             related(board.force(std::abs(k - v)), Relation::lessOrEqual, q.side(q.u).size,
+                                     Relation::lessOrEqual, board.force(k + v))});
     if (board.solved.tangent)
         step.conclusion.push_back(
             board.say(SENTENCE("solution", "Here the parallel just touches the circle: one answer.")));

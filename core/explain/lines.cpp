@@ -7,6 +7,24 @@ namespace tailpoint::explaining {
 
 namespace {
 
+/// Which of the two sought comes out greater, read off the triangle: opposite the greater angle.
+Prose comparison(const Board& board, const Triangle& t) {
+    constexpr double kEqual = 1e-9; // radians
+    const double first = t.opposite(t.r.sought[0]), second = t.opposite(t.r.sought[1]);
+    const bool swapped = first < second;
+    const Vector &great = t.sought(swapped ? 1 : 0), &small = t.sought(swapped ? 0 : 1);
+    return board.say(
+        std::abs(first - second) < kEqual
+            ? SENTENCE("solution",
+                       "In the triangle both make the same angle with {known}: expect {great} and "
+                       "{small} to be equal.")
+            : SENTENCE(
+                  "solution",
+                  "In the triangle the side {greatVector} makes the smaller angle with {known}, so it is "
+                  "the longer: expect {great} to be greater than {small}."),
+        "known", t.known().vector, "greatVector", great.vector, "great", great.size, "small", small.size);
+}
+
 void writeEstimate(Board& board, const Triangle& t) {
     const Vector &u = t.sought(0), &v = t.sought(1);
     Step& step = board.step(StepKey::estimate, SENTENCE("solution", "Draw it to scale"), Stage::construction);
@@ -22,6 +40,7 @@ void writeEstimate(Board& board, const Triangle& t) {
                   "Draw {known} to scale, and through its ends the parallels to the two lines of action: "
                   "where line meets line, {u} and {v} can be measured."),
         "known", t.known().vector, "u", u.size, "v", v.size));
+    step.conclusion.push_back(comparison(board, t));
 }
 
 void writeAngles(Board& board, const Triangle& t) {

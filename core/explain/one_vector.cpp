@@ -106,13 +106,25 @@ std::vector<double> knownSizes(const Board& board) {
 }
 
 /// Between the greatest less all others and all together. Precondition: there is one.
-Formula polygonBounds(const Board& board, const Formula& size, const std::vector<double>& sizes) {
+void writePolygonBounds(const Board& board, Step& step, const Formula& size,
+                        const std::vector<double>& sizes) {
     const double all = std::accumulate(sizes.begin(), sizes.end(), 0.0),
                  least = 2 * *std::max_element(sizes.begin(), sizes.end()) - all;
-    if (least > 0)
-        return related(board.force(least), Relation::lessOrEqual, size, Relation::lessOrEqual,
-                       board.force(all));
-    return related(size, Relation::lessOrEqual, board.force(all));
+    const Formula most = board.force(all);
+    if (least > 0) {
+        step.workings.push_back(
+            {{},
+             {},
+             {},
+             related(board.force(least), Relation::lessOrEqual, size, Relation::lessOrEqual, most)});
+        step.conclusion.push_back(board.say(SENTENCE(
+            "solution", "It can't be longer than all the known vectors laid end to end, nor shorter than "
+                        "what the greatest of them has over all the others.")));
+        return;
+    }
+    step.workings.push_back({{}, {}, {}, related(size, Relation::lessOrEqual, most)});
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "It can't be longer than all the known vectors laid end to end in one line.")));
 }
 
 } // namespace
@@ -129,14 +141,7 @@ void writePolygonEstimate(Board& board) {
     const Vector* sought = board.sought();
     if (sought == nullptr || sizes.empty())
         return;
-    step.workings.push_back({{}, {}, {}, polygonBounds(board, sought->size, sizes)});
-    step.conclusion.push_back(
-        sought == &board.sum()
-            ? board.say(
-                  SENTENCE("solution", "It can't be longer than all the forces laid end to end in one line."))
-            : board.say(SENTENCE("solution",
-                                 "It can't be longer than all the known vectors laid end to end in "
-                                 "one line.")));
+    writePolygonBounds(board, step, sought->size, sizes);
 }
 
 void writeTable(Board& board) {

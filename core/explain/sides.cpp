@@ -16,6 +16,19 @@ struct ThreeSides : Triangle {
     std::array<std::size_t, 3> bySize{0, 1, 2}; ///< greatest side first
 };
 
+/// Which of the two sought turns less from the known one: opposite the smaller side.
+Prose comparison(const Board& board, const ThreeSides& q) {
+    const bool swapped = q.sought(0).magnitude < q.sought(1).magnitude;
+    const Vector &great = q.sought(swapped ? 1 : 0), &small = q.sought(swapped ? 0 : 1);
+    return board.say(
+        great.magnitude == small.magnitude
+            ? SENTENCE("solution", "Read off both: {great} and {small} are equal, so in the triangle "
+                                   "both make the same angle with {known}.")
+            : SENTENCE("solution", "Read off both: in the triangle {great}, the greater, makes the "
+                                   "smaller angle with {known}."),
+        "great", great.vector, "small", small.vector, "known", q.known().vector);
+}
+
 void writeEstimate(Board& board, const ThreeSides& q) {
     Step& step =
         board.step(StepKey::estimate, SENTENCE("solution", "Does the triangle close?"), Stage::construction);
@@ -33,6 +46,7 @@ void writeEstimate(Board& board, const ThreeSides& q) {
                  "Circles about the two ends of {known}, with the two magnitudes as radii, meet in the "
                  "missing corner: on one side of {known}, and mirrored on the other."),
         "known", q.known().vector));
+    step.conclusion.push_back(comparison(board, q));
 }
 
 void writeGreatest(Board& board, const ThreeSides& q) {

@@ -44,6 +44,19 @@ void writeWhy(Board& board, const Right& q) {
         "leg", leg, "line", line, "known", known));
 }
 
+void writeEstimate(Board& board, const Right& q) {
+    Step& step =
+        board.step(StepKey::estimate, SENTENCE("solution", "Estimate before computing"), Stage::construction);
+    step.parts = {part(FigurePart::Kind::locus, q.side(q.line).index)};
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution", "A leg is shorter than the hypotenuse: both {leg} and {line} must "
+                                       "come out smaller than {known}."),
+                  "leg", q.side(q.leg).size, "line", q.side(q.line).size, "known",
+                  equal(q.known().size, q.known().sizeNumber)));
+    step.conclusion.push_back(board.say(SENTENCE(
+        "solution", "Drawn to scale, the foot of the perpendicular shows about how long each of them is.")));
+}
+
 void writeAngle(Board& board, const Right& q) {
     Step& step =
         board.step(StepKey::angle, SENTENCE("solution", "The angle beside the right one"), Stage::interior);
@@ -95,6 +108,7 @@ void writeSmallest(Board& board) {
     writeKnown(board);
     writeSenses(board);
     writeWhy(board, q);
+    writeEstimate(board, q);
     writeAngle(board, q);
     writeLegs(board, q);
     writeWay(board, q);

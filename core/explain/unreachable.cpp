@@ -110,9 +110,10 @@ void writeLineAndCircle(Board& board) {
         return;
     Step& step = drawing(board, t, SENTENCE("solution", "Draw it to scale: a line and a circle"));
     step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "Through one end of {known} draw the parallel to the line of action of {u}, about the other "
-                 "end a circle of radius {v}: where the parallel meets the circle, the triangle closes."),
+        SENTENCE(
+            "solution",
+            "Through one end of {known} draw the parallel to the line of action of {u}, and about the other "
+            "end a circle of radius {v}: where the parallel meets the circle, the triangle closes."),
         "known", t.known().vector, "u", t.side(t.onLine).vector, "v", t.side(t.onCircle).size));
     step.conclusion.push_back(
         t.isTooShort()
