@@ -1,5 +1,6 @@
 // A magnitude along a known line and a direction of known magnitude: two sides and an angle not between them.
 #include "core/explain/families.h"
+#include "core/explain/slip.h"
 
 #include <cmath>
 #include <numbers>
@@ -227,6 +228,24 @@ void sayWhichAngle(const Board& board, Step& step, const Ambiguous& q, const Qua
         "acute", board.symbolOf(q.acute())));
 }
 
+/// The wrong angle in the law of sines, and the third angle turned off the wrong way.
+void noteSlips(const Board& board, Step& step, const Ambiguous& q, const Vector& u, const Vector& v,
+               const QuantityId& atK, const QuantityId& third) {
+    const auto size =
+        slipped(board, u.sizeId, exchanged(board.carried.formulaOf(u.sizeId), third, board.symbolOf(atK)));
+    if (size)
+        step.notes.push_back(board.say(
+            SENTENCE("solution",
+                     "{size} lies opposite {right}: with {wrong} in its place the law of sines would give "
+                     "{value}, which is {known} once more."),
+            "size", u.size, "right", board.symbolOf(third), "wrong", board.symbolOf(atK), "value", *size,
+            "known", q.side(q.k).size));
+    if (const auto way = slipped(board, v.wayId, turnedBack(board.carried.formulaOf(v.wayId))))
+        step.notes.push_back(board.say(
+            SENTENCE("solution", "Turned the other way from {known}, {theta} would come out as {value}."),
+            "known", q.side(q.k).vector, "theta", v.theta, "value", *way));
+}
+
 /// Third angle, magnitude and direction of one answer.
 void writeRest(Board& board, const Ambiguous& q, std::size_t index) {
     const auto answer = static_cast<std::uint8_t>(board.hasTwoAnswers() ? index + 1 : 0);
@@ -260,6 +279,8 @@ void writeRest(Board& board, const Ambiguous& q, std::size_t index) {
                        "The angle sum of {half} gives the third angle, the law of sines the magnitude; from "
                        "{known} the direction of {v} is reached by turning clockwise."),
         "half", board.halfTurn(), "known", q.side(q.k).vector, "v", v.vector));
+    if (index == 0)
+        noteSlips(board, step, q, u, v, atK, third);
 }
 
 } // namespace

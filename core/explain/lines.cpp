@@ -1,5 +1,6 @@
 // Two magnitudes along known lines: two angles and a side, so the law of sines, or Lami's form of it.
 #include "core/explain/families.h"
+#include "core/explain/slip.h"
 
 #include <cmath>
 
@@ -59,6 +60,38 @@ void writeAngles(Board& board, const Triangle& t) {
     board.remarkOnRounding(step);
 }
 
+/// The angles of the two sought mixed up.
+void noteExchange(const Board& board, Step& step, const Triangle& t, const QuantityId& right,
+                  const QuantityId& wrong) {
+    const QuantityId& size = t.sought(0).sizeId;
+    const auto value =
+        slipped(board, size, exchanged(board.carried.formulaOf(size), right, board.symbolOf(wrong)));
+    if (!value)
+        return;
+    step.notes.push_back(board.say(
+        t.r.loop
+            ? SENTENCE("solution", "{size} goes with {right}, the angle between the other two forces: with "
+                                   "{wrong} in its place it would come out as {value}.")
+            : SENTENCE("solution", "{size} goes with {right}, the angle opposite it: with {wrong} in its "
+                                   "place it would come out as {value}."),
+        "size", t.sought(0).size, "right", board.symbolOf(right), "wrong", board.symbolOf(wrong), "value",
+        *value));
+}
+
+/// The known force projected on a line, taken for the component or for what holds it.
+void noteProjection(const Board& board, Step& step, const Triangle& t, const QuantityId& angle) {
+    const Vector &whole = t.known(), &part = t.sought(0);
+    const Formula projection = absolute(product(whole.size, apply("cos", board.symbolOf(angle))));
+    const auto value = slipped(board, part.sizeId, projection);
+    if (!value)
+        return;
+    step.notes.push_back(board.say(
+        SENTENCE("solution",
+                 "{part} is not the projection of {whole} on its line: {whole} times the cosine of the angle "
+                 "between them would be {value}."),
+        "part", part.size, "whole", whole.size, "value", *value));
+}
+
 void writeSineStep(Board& board, const Triangle& t) {
     const Vector &u = t.sought(0), &v = t.sought(1);
     Step& step = board.step(StepKey::sines, SENTENCE("solution", "Law of sines for both magnitudes"),
@@ -77,6 +110,8 @@ void writeSineStep(Board& board, const Triangle& t) {
                              {}});
     board.show(step, u.sizeId);
     board.show(step, v.sizeId);
+    noteExchange(board, step, t, t.angle(t.r.sought[0]), t.angle(t.r.sought[1]));
+    noteProjection(board, step, t, t.angle(t.r.sought[1]));
 }
 
 /// Of an oblique component: not a projection, and at times greater than the whole.
@@ -93,11 +128,6 @@ void remarkOnComponents(Board& board, const Triangle& t) {
             "whole", whole.vector));
         return;
     }
-    step.notes.push_back(board.say(
-        SENTENCE("solution",
-                 "A component along an oblique line is not the projection on it: {whole} times the cosine "
-                 "of the angle to the line would be wrong."),
-        "whole", whole.size));
     for (std::size_t n = 0; n < 2; ++n)
         if (t.sought(n).magnitude > whole.magnitude)
             step.conclusion.push_back(
@@ -147,6 +177,8 @@ void writeLami(Board& board, const Triangle& t) {
     step.workings.push_back({{}, equal(quotient(0), quotient(1), quotient(2)), {}, {}});
     board.show(step, t.sought(0).sizeId);
     board.show(step, t.sought(1).sizeId);
+    noteExchange(board, step, t, facing(t, t.r.sought[0]), facing(t, t.r.sought[1]));
+    noteProjection(board, step, t, facing(t, t.r.sought[1]));
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 // The smallest force that puts the sum on a line, and the smallest sum that a force along a line leaves: a
 // right triangle each time.
 #include "core/explain/families.h"
+#include "core/explain/slip.h"
 
 #include "core/formula/turns.h"
 
@@ -69,6 +70,23 @@ void writeAngle(Board& board, const Right& q) {
     board.remarkOnRounding(step);
 }
 
+void noteSlips(const Board& board, Step& step, const Right& q) {
+    const Vector& leg = q.side(q.leg);
+    const Formula& right = board.carried.formulaOf(leg.sizeId);
+    if (const auto cosine = slipped(board, leg.sizeId, withFunction(right, "sin", "cos")))
+        step.notes.push_back(board.say(
+            SENTENCE("solution",
+                     "{leg} lies opposite {angle}: with the cosine in place of the sine it would come "
+                     "out as {value}."),
+            "leg", leg.size, "angle", q.symbol(q.leg), "value", *cosine));
+    if (const auto tangent = slipped(board, leg.sizeId, withFunction(right, "sin", "tan")))
+        step.notes.push_back(
+            board.say(SENTENCE("solution",
+                               "{known} is the hypotenuse: taken for a leg, with the tangent, it would give "
+                               "{value} for {leg}, which is not the smallest."),
+                      "known", q.known().size, "value", *tangent, "leg", leg.size));
+}
+
 void writeLegs(Board& board, const Right& q) {
     Step& step =
         board.step(StepKey::legs, SENTENCE("solution", "The two legs"), Stage::magnitudes, Law::sines);
@@ -80,6 +98,7 @@ void writeLegs(Board& board, const Right& q) {
                              "times its sine, the leg beside it the hypotenuse times its cosine.")));
     board.show(step, q.side(q.leg).sizeId);
     board.show(step, q.side(q.line).sizeId);
+    noteSlips(board, step, q);
 }
 
 void writeWay(Board& board, const Right& q) {
