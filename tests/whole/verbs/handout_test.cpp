@@ -118,6 +118,16 @@ TEST(Handout, OfTwoAnswersTellsSharedStepsOnce) {
     EXPECT_TRUE(page.text.contains(QStringLiteral("89.7\u00B0 clockwise"))); // of the second
 }
 
+TEST(Report, OfTwoAnswersTellsSharedStepsOnceInTextToo) {
+    const Ran ran = run({QStringLiteral("report"), QStringLiteral("-")}, kTwoAnswers);
+    EXPECT_EQ(ran.status, 0);
+    for (const char* once : {"Given and to find", "Count the unknowns", "First answer", "Second answer",
+                             "the same as in the first answer"})
+        EXPECT_EQ(ran.out.count(once), 1) << once;
+    EXPECT_EQ(ran.out.count("Check by components"), 2);
+    EXPECT_EQ(ran.out.count("10 Check by components"), 2) << "both go on from the steps they share";
+}
+
 TEST(Handout, OfAQuestionWithoutAnswerSaysWhyAndExitsWithOne) {
     const QByteArray outOfReach = sketch(force("P", "null", "40") + "," + force("Q", "100", "null"),
                                          R"(, "sum": {"magnitude": 400, "direction": 10})");
