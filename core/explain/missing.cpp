@@ -1,6 +1,7 @@
 // One force unknown beside two known vectors: the triangle has two sides and the angle between them.
 #include "core/explain/families.h"
 #include "core/explain/quadrant.h"
+#include "core/explain/slip.h"
 
 namespace tailpoint::explaining {
 
@@ -82,6 +83,17 @@ void writeIncluded(Board& board, const Missing& m) {
                              "sides enclose its supplement.")));
 }
 
+/// The supplement taken for the angle, or the other way about.
+void noteSupplement(const Board& board, Step& step, const Missing& m) {
+    const Formula angle = m.symbol(m.x), &right = board.carried.formulaOf({What::square, m.missing().id});
+    const Formula wrong = exchanged(right, m.angle(m.x), sum(board.halfTurn(), negative(angle)));
+    if (const auto value = slipped(board, m.missing().sizeId, root(wrong)))
+        step.notes.push_back(board.say(
+            SENTENCE("solution",
+                     "With the supplement of {angle} in its place {size} would come out as {value}."),
+            "angle", angle, "size", m.missing().size, "value", *value));
+}
+
 void writeCosineStep(Board& board, const Missing& m) {
     Step& step = board.step(StepKey::cosines, SENTENCE("solution", "Law of cosines for the magnitude"),
                             Stage::magnitudes, Law::cosines);
@@ -93,6 +105,7 @@ void writeCosineStep(Board& board, const Missing& m) {
         "of sines can't start: no side is known together with the angle opposite it.")));
     board.show(step, m.missing().sizeId);
     step.conclusion.push_back(board.say(SENTENCE("solution", "That lies within the estimate.")));
+    noteSupplement(board, step, m);
 }
 
 void writeHalf(Board& board, const Missing& m) {

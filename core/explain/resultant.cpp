@@ -1,6 +1,7 @@
 // The resultant of two forces: parallelogram, half of it, law of cosines, law of sines.
 #include "core/explain/families.h"
 #include "core/explain/quadrant.h"
+#include "core/explain/slip.h"
 
 #include <cmath>
 
@@ -208,6 +209,21 @@ Prose beside(const Board& board, const Pair& pair) {
     return board.say(wording, "size", size, "least", least, "most", most);
 }
 
+/// The angle between the tails taken for the triangle's.
+void noteAngle(const Board& board, Step& step, const Pair& pair) {
+    const Formula square = board.carried.formulaOf({What::square, kSumVector}),
+                  phi = board.symbolOf(pair.phi);
+    const auto value = slipped(board, pair.sum.sizeId, root(exchanged(square, pair.gamma, phi)));
+    if (!value)
+        return;
+    step.notes.push_back(board.say(
+        SENTENCE("solution",
+                 "The angle in the triangle is {inner}, not {outer} between the tails: with {phi} after the "
+                 "minus sign {sum} would come out as {value}."),
+        "inner", equal(board.symbolOf(pair.gamma), board.number(pair.gamma)), "outer",
+        equal(phi, board.number(pair.phi)), "phi", phi, "sum", pair.sum.size, "value", *value));
+}
+
 void writeCosines(Board& board, const Pair& pair) {
     Step& step = board.step(StepKey::cosines, SENTENCE("solution", "Law of cosines for the magnitude"),
                             Stage::magnitudes, Law::cosines);
@@ -228,13 +244,7 @@ void writeCosines(Board& board, const Pair& pair) {
                : board.say(
                      SENTENCE("solution", "The full value is carried on; only what is shown is rounded.")));
     step.notes.push_back(calculatorNote(board));
-    if (openingOf(pair) != Opening::right)
-        step.notes.push_back(board.say(
-            SENTENCE("solution",
-                     "The angle in the triangle is {inner}, not {outer} between the tails. With {phi} "
-                     "the last sign would be a plus."),
-            "inner", equal(board.symbolOf(pair.gamma), board.number(pair.gamma)), "outer",
-            equal(board.symbolOf(pair.phi), board.number(pair.phi)), "phi", board.symbolOf(pair.phi)));
+    noteAngle(board, step, pair);
 }
 
 void writeHalving(Board& board, const Pair& pair) {

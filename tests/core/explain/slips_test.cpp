@@ -44,6 +44,12 @@ std::vector<Family> families() {
     const Force r = force("R", 400, 10), p = force("P", kToFind, 40);
     const double gamma = arcsinOf(300 * sinOf(105) / 320);
     return {
+        {"resultant of two",
+         sketch({force("P", 340, 25), force("Q", 275, -40)}),
+         {newtons(std::sqrt(340 * 340 + 275 * 275 - 2 * 340 * 275 * cosOf(65)))}},
+        {"missing force",
+         sketch({force("P", 700, 195), force("X", kToFind, kToFind)}, force("R", 500, 90)),
+         {newtons(std::sqrt(700 * 700 + 500 * 500 - 2 * 700 * 500 * cosOf(75)))}},
         {"two magnitudes",
          sketch({force("A", kToFind, 50), force("B", kToFind, -15)}, force("R", 400, 20)),
          {newtons(400 * sinOf(30) / sinOf(115)), newtons(400 * cosOf(30))}},
