@@ -1,5 +1,6 @@
 // A magnitude along a known line and a direction of known magnitude: two sides and an angle not between them.
 #include "core/explain/families.h"
+#include "core/explain/slip.h"
 
 #include <cmath>
 #include <numbers>
@@ -36,16 +37,26 @@ void writeEstimate(Board& board, const Ambiguous& q) {
     step.parts = {part(FigurePart::Kind::locus, q.side(q.u).index),
                   part(FigurePart::Kind::locus, q.side(q.v).index)};
     step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "From one end of {known} runs the line of action of {u}, about the other end a circle of "
-                 "radius {v}: where the line meets the circle, the triangle closes."),
+        SENTENCE(
+            "solution",
+            "Through one end of {known} draw the parallel to the line of action of {u}, and about the other "
+            "end a circle of radius {v}: where the parallel meets the circle, the triangle closes."),
         "known", q.side(q.k).vector, "u", q.side(q.u).vector, "v", q.side(q.v).size));
+    step.reasoning.push_back(board.say(SENTENCE(
+        "solution", "No side of a triangle is shorter than the difference of the other two, or longer "
+                    "than their sum:")));
+    const double k = q.side(q.k).magnitude, v = q.side(q.v).magnitude;
+    step.workings.push_back({{},
+                             {},
+                             {},
+                             related(board.force(std::abs(k - v)), Relation::lessOrEqual, q.side(q.u).size,
+                                     Relation::lessOrEqual, board.force(k + v))});
     if (board.solved.tangent)
         step.conclusion.push_back(
-            board.say(SENTENCE("solution", "Here the line just touches the circle: one answer.")));
+            board.say(SENTENCE("solution", "Here the parallel just touches the circle: one answer.")));
     else if (board.hasTwoAnswers())
-        step.conclusion.push_back(
-            board.say(SENTENCE("solution", "Here the line cuts the circle twice: expect two answers.")));
+        step.conclusion.push_back(board.say(SENTENCE(
+            "solution", "Here the parallel cuts the circle twice: expect two answers, and read off both.")));
     else
         step.conclusion.push_back(
             board.say(SENTENCE("solution", "Here one meeting point lies on the side to which {u} points."),
@@ -72,7 +83,7 @@ void writeKnownAngle(Board& board, const Ambiguous& q) {
 
 Wording reached(const Ambiguous& q) {
     if (q.board.solved.tangent)
-        return SENTENCE("solution", "{v} equals that distance: the circle touches the line in one point.");
+        return SENTENCE("solution", "{v} equals that distance: the circle touches the line at one point.");
     if (q.inBothSenses())
         return SENTENCE("solution",
                         "{v} is no smaller than {k}: one triangle with {u} in the sense drawn, and one "
@@ -87,13 +98,32 @@ Wording reached(const Ambiguous& q) {
 void writeReach(Board& board, const Ambiguous& q) {
     const QuantityId distance{What::distance};
     Step& step = board.step(StepKey::reach, SENTENCE("solution", "How many triangles?"), Stage::interior);
-    step.reasoning.push_back(board.say(SENTENCE(
-        "solution", "Known are two sides and an angle that does not lie between them: the ambiguous case. "
-                    "The distance of the line from the centre of the circle decides.")));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Two sides and an angle that does not lie between them are known: the ambiguous "
+                             "case. The distance of the line from the centre of the circle decides.")));
     board.show(step, distance);
     step.conclusion.push_back(board.say(reached(q), "v", q.side(q.v).size, "k", q.side(q.k).size, "u",
                                         q.side(q.u).vector, "distance",
                                         equal(board.symbolOf(distance), board.number(distance))));
+}
+
+/// What the law of cosines would lead to.
+Wording quadratic(const Ambiguous& q) {
+    if (q.board.solved.tangent)
+        return SENTENCE("solution",
+                        "The law of cosines would do as well: it gives a quadratic for {u}, whose two "
+                        "roots coincide.");
+    if (q.inBothSenses())
+        return SENTENCE("solution",
+                        "The law of cosines would do as well: it gives a quadratic for {u}, with one "
+                        "root for either sense of its line.");
+    if (q.board.hasTwoAnswers())
+        return SENTENCE("solution",
+                        "The law of cosines would do as well: it gives a quadratic for {u}, whose two "
+                        "roots are the two answers.");
+    return SENTENCE("solution",
+                    "The law of cosines would do as well: it gives a quadratic for {u}, whose positive "
+                    "root is the answer.");
 }
 
 /// The inverse sine; its second value is the decision's.
@@ -104,10 +134,9 @@ void writeCandidates(Board& board, const Ambiguous& q) {
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::opposite, q.side(q.k).index)};
     step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "{v} and {angle} are a whole pair, so the law of sines starts. The law of cosines can't: "
-                 "it would need the third side or the angle between the known ones."),
-        "v", q.side(q.v).size, "angle", q.symbol(q.v)));
+        SENTENCE("solution", "{v} and {angle} are a whole pair, so the law of sines starts at once."), "v",
+        q.side(q.v).size, "angle", q.symbol(q.v)));
+    step.reasoning.push_back(board.say(quadratic(q), "u", q.side(q.u).size));
     step.workings.push_back({{},
                              equal(over(apply("sin", q.symbol(q.k)), q.side(q.k).size),
                                    over(apply("sin", q.symbol(q.v)), q.side(q.v).size)),
@@ -126,7 +155,7 @@ void writeDecision(Board& board, const Ambiguous& q) {
     }
     const Formula acute = board.number(q.acute()), second = board.angle(board.half() - acute.value);
     step.conclusion.push_back(
-        board.say(SENTENCE("solution", "The inverse sine has two angles: {acute} and {supplement}."), "acute",
+        board.say(SENTENCE("solution", "Two angles have this sine: {acute} and {supplement}."), "acute",
                   acute, "supplement", equal(sum(board.halfTurn(), negative(acute)), second)));
     if (q.inBothSenses()) {
         step.conclusion.push_back(board.say(
@@ -139,21 +168,19 @@ void writeDecision(Board& board, const Ambiguous& q) {
     }
     if (board.hasTwoAnswers()) {
         step.conclusion.push_back(board.say(
-            SENTENCE("solution",
-                     "Each of them with {known} stays below {half} and leaves a third angle: both are "
-                     "answers, and both are carried on."),
+            SENTENCE("solution", "Each of them, added to {known}, stays below {half} and leaves room for a "
+                                 "third angle: both lead to an answer, and both are carried on."),
             "known", equal(q.symbol(q.v), board.number(q.angle(q.v))), "half", board.halfTurn()));
         return;
     }
     step.conclusion.push_back(
         q.opposite(q.k) <= std::numbers::pi / 2
-            ? board.say(
-                  SENTENCE("solution",
-                           "The greater side lies opposite to the greater angle, and {k} is no greater than "
-                           "{v}, so {angle} can't be the greater angle: {second} with {known} would leave "
-                           "nothing for the third. {acute} holds."),
-                  "k", q.side(q.k).size, "v", q.side(q.v).size, "angle", q.symbol(q.k), "second", second,
-                  "known", board.number(q.angle(q.v)), "acute", acute)
+            ? board.say(SENTENCE("solution",
+                                 "The greater side lies opposite the greater angle, and {k} is no "
+                                 "greater than {v}, so {angle} can't be the greater angle: {second} "
+                                 "with {known} would leave nothing for the third. {acute} holds."),
+                        "k", q.side(q.k).size, "v", q.side(q.v).size, "angle", q.symbol(q.k), "second",
+                        second, "known", board.number(q.angle(q.v)), "acute", acute)
             : board.say(SENTENCE("solution",
                                  "Only the obtuse angle closes the triangle on this side: {second} holds."),
                         "second", second));
@@ -189,6 +216,36 @@ bool writeOtherSense(Board& board, Step& step, const Ambiguous& q, const Vector&
     return true;
 }
 
+/// Of two answers on one side of the line: which of the two angles is taken.
+void sayWhichAngle(const Board& board, Step& step, const Ambiguous& q, const QuantityId& atK) {
+    if (!board.hasTwoAnswers() || q.inBothSenses())
+        return;
+    step.reasoning.push_back(board.say(
+        board.carried.formulaOf(atK).id == q.acute()
+            ? SENTENCE("solution", "This answer takes the acute one of the two angles, {acute} itself.")
+            : SENTENCE("solution",
+                       "This answer takes the obtuse one of the two angles, the supplement of {acute}."),
+        "acute", board.symbolOf(q.acute())));
+}
+
+/// The wrong angle in the law of sines, and the third angle turned off the wrong way.
+void noteSlips(const Board& board, Step& step, const Ambiguous& q, const Vector& u, const Vector& v,
+               const QuantityId& atK, const QuantityId& third) {
+    const auto size =
+        slipped(board, u.sizeId, exchanged(board.carried.formulaOf(u.sizeId), third, board.symbolOf(atK)));
+    if (size)
+        step.notes.push_back(board.say(
+            SENTENCE("solution",
+                     "{size} lies opposite {right}: with {wrong} in its place the law of sines would give "
+                     "{value}, which is {known} once more."),
+            "size", u.size, "right", board.symbolOf(third), "wrong", board.symbolOf(atK), "value", *size,
+            "known", q.side(q.k).size));
+    if (const auto way = slipped(board, v.wayId, turnedBack(board.carried.formulaOf(v.wayId))))
+        step.notes.push_back(board.say(
+            SENTENCE("solution", "Turned the other way from {known}, {theta} would come out as {value}."),
+            "known", q.side(q.k).vector, "theta", v.theta, "value", *way));
+}
+
 /// Third angle, magnitude and direction of one answer.
 void writeRest(Board& board, const Ambiguous& q, std::size_t index) {
     const auto answer = static_cast<std::uint8_t>(board.hasTwoAnswers() ? index + 1 : 0);
@@ -198,8 +255,10 @@ void writeRest(Board& board, const Ambiguous& q, std::size_t index) {
     const bool otherSense = writeOtherSense(board, step, q, u, answer);
     const QuantityId known = otherSense ? q.in(answer, q.v) : q.angle(q.v), atK = q.in(answer, q.k),
                      third = q.in(answer, q.u);
-    if (!q.isDecided())
+    if (!q.isDecided()) {
+        sayWhichAngle(board, step, q, atK);
         board.show(step, atK);
+    }
     board.show(step, third);
     const auto name = [&](const Vector& opposite, const QuantityId& angle) {
         step.angles.push_back(named(part(FigurePart::Kind::opposite, opposite.index), board.symbolOf(angle)));
@@ -213,15 +272,15 @@ void writeRest(Board& board, const Ambiguous& q, std::size_t index) {
     board.remarkOnRounding(step);
     step.reasoning.push_back(board.say(
         board.isCounterClockwise(board.signOf(v.wayId))
-            ? SENTENCE(
-                  "solution",
-                  "The sum of {half} gives the third angle, the law of sines the magnitude; from {known} the "
-                  "direction of {v} is reached by turning counter-clockwise.")
-            : SENTENCE(
-                  "solution",
-                  "The sum of {half} gives the third angle, the law of sines the magnitude; from {known} the "
-                  "direction of {v} is reached by turning clockwise."),
+            ? SENTENCE("solution",
+                       "The angle sum of {half} gives the third angle, the law of sines the magnitude; from "
+                       "{known} the direction of {v} is reached by turning counter-clockwise.")
+            : SENTENCE("solution",
+                       "The angle sum of {half} gives the third angle, the law of sines the magnitude; from "
+                       "{known} the direction of {v} is reached by turning clockwise."),
         "half", board.halfTurn(), "known", q.side(q.k).vector, "v", v.vector));
+    if (index == 0)
+        noteSlips(board, step, q, u, v, atK, third);
 }
 
 } // namespace

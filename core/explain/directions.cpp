@@ -32,22 +32,20 @@ void introduce(const Board& board, Step& step, const Vectors& vectors) {
     const bool bearings = any([](const auto& f) { return std::holds_alternative<BearingForm>(f); });
     if (slopes)
         step.reasoning.push_back(
-            board.say(SENTENCE("solution", "A slope counts its run to the right and its rise upwards.")));
+            board.say(SENTENCE("solution", "The run of a slope is counted to the right, its rise upwards.")));
     if (bearings)
         step.reasoning.push_back(
-            board.say(SENTENCE("solution", "A bearing counts from north or south, north being +y.")));
+            board.say(SENTENCE("solution", "A bearing is measured from north or south, north being +y.")));
     if ((slopes || bearings) && !isPlainReference(board.sketch))
-        step.reasoning.push_back(board.say(
-            SENTENCE("solution",
-                     "The angle {psi} counts counter-clockwise from +x; from it follows the one that "
-                     "the sheet asks for."),
-            "psi", symbol(board.things.fromXLetter())));
+        step.reasoning.push_back(
+            board.say(SENTENCE("solution", "The angle {psi} is measured counter-clockwise from +x; from it "
+                                           "follows the one that the sheet asks for."),
+                      "psi", symbol(board.things.fromXLetter())));
     if (any([](const auto& f) { return std::holds_alternative<AngleForm>(f); }))
-        step.reasoning.push_back(board.say(
-            SENTENCE("solution",
-                     "Beyond half a turn, {half}, the same direction is told by an angle a full turn of "
-                     "{full} less or more."),
-            "half", board.halfTurn(), "full", board.fullTurn()));
+        step.reasoning.push_back(
+            board.say(SENTENCE("solution", "Beyond half a turn, {half}, the same direction is given by an "
+                                           "angle a full turn of {full} less or more."),
+                      "half", board.halfTurn(), "full", board.fullTurn()));
 }
 
 } // namespace

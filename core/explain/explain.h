@@ -112,8 +112,10 @@ StepFields fieldsOf(const Step& step, Minus minus = Minus::ascii);
 /// A working as relations ready to be set: "R = √(…)", "= √(…)", "= 520 N".
 std::vector<Formula> linesOf(const Working& working);
 
-/// The whole solution as plain text, wrapped at `width` columns.
-std::string toText(const Worked& worked, Minus minus = Minus::ascii, std::size_t width = 96);
+/// The whole solution as plain text, wrapped at `width` columns; or from the step `from` (counted from 0) on,
+/// under the same numbers.
+std::string toText(const Worked& worked, Minus minus = Minus::ascii, std::size_t width = 96,
+                   std::size_t from = 0);
 std::string toText(const Step& step, Minus minus = Minus::ascii, std::size_t width = 96);
 
 } // namespace tailpoint

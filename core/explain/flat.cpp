@@ -20,9 +20,9 @@ void writeOneLeft(Board& board) {
         return;
     }
     step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "{gone} is zero: there is no parallelogram, and the resultant is the other force as it "
-                 "stands."),
+        SENTENCE(
+            "solution",
+            "{gone} is zero: there is no parallelogram, and the resultant is the other force unchanged."),
         "gone", gone.vector));
     step.workings.push_back({{}, equal(board.sum().vector, rest.vector), {}, {}});
 }
@@ -35,8 +35,8 @@ void writeConclusion(const Board& board, Step& step, const Vector& along) {
                         "direction.")));
     else
         step.conclusion.push_back(board.say(
-            SENTENCE("solution", "It is positive, so {sum} points the way of {along}: {direction}."), "sum",
-            sum.vector, "along", along.vector, "direction", equal(sum.theta, along.wayNumber)));
+            SENTENCE("solution", "It is positive, so {sum} points the same way as {along}: {direction}."),
+            "sum", sum.vector, "along", along.vector, "direction", equal(sum.theta, along.wayNumber)));
 }
 
 void writeAlongLine(Board& board) {
@@ -44,8 +44,8 @@ void writeAlongLine(Board& board) {
     const Vector& along = p.magnitude >= q.magnitude ? p : q;
     const bool opposed = p.v.dot(q.v) < 0;
     Step& step = board.step(StepKey::line,
-                            opposed ? SENTENCE("solution", "Opposed on one line")
-                                    : SENTENCE("solution", "Side by side on one line"),
+                            opposed ? SENTENCE("solution", "In opposite senses on one line")
+                                    : SENTENCE("solution", "In the same sense on one line"),
                             Stage::magnitudes);
     step.parts = {arrowPart(0), arrowPart(1), arrowPart(kSumIndex)};
     step.reasoning.push_back(board.say(
@@ -77,10 +77,10 @@ void writeAlongOneLine(Board& board) {
     writeCount(board);
     writeKnown(board);
     Step& step = board.step(StepKey::line, SENTENCE("solution", "No triangle to solve"), Stage::magnitudes);
-    step.reasoning.push_back(board.say(SENTENCE(
-        "solution", "The vectors of this question lie along one line, or one of them vanishes: the triangle "
-                    "is flat and no law of it is needed. Along that line components add with their signs, "
-                    "and across it there is nothing.")));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "The vectors of this question lie on one line, or one of them vanishes: the "
+                             "triangle is flat, and neither law of the triangle is needed. Along that line "
+                             "components add with their signs, and across it there is nothing.")));
     writeEnd(board);
 }
 

@@ -102,9 +102,9 @@ void writeGiven(Board& board) {
             ? SENTENCE("solution", "Angles are measured from {axis}, counter-clockwise being positive.")
             : SENTENCE("solution", "Angles are measured from {axis}, clockwise being positive."),
         "axis", board.axisWords()));
-    step.conclusion.push_back(board.say(SENTENCE(
-        "solution", "Taken for granted: the body may be treated as a particle, and all forces lie in "
-                    "one plane and meet in one point.")));
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "Assumptions: the body may be treated as a particle, and all forces "
+                                       "lie in one plane and meet at one point.")));
 }
 
 namespace {
@@ -130,9 +130,9 @@ Prose unknownsTold(const Board& board) {
     case 0:
         return board.say(SENTENCE("solution", "Nothing is unknown."));
     case 1:
-        return board.say(SENTENCE("solution", "Unknown is {unknown}."), "unknown", std::move(unknowns[0]));
+        return board.say(SENTENCE("solution", "Unknown: {unknown}."), "unknown", std::move(unknowns[0]));
     default:
-        return board.say(SENTENCE("solution", "Unknown are {unknowns}."), "unknowns",
+        return board.say(SENTENCE("solution", "Unknown: {unknowns}."), "unknowns",
                          listed(board, std::move(unknowns)));
     }
 }
@@ -144,24 +144,25 @@ std::optional<Prose> familyTold(const Board& board) {
                                   "Two unknowns of one vector: it closes the polygon of all the others, and "
                                   "there is just one such vector."));
     case Family::twoMagnitudes:
-        return board.say(
-            SENTENCE("solution", "Two magnitudes along known lines: line meets line, in one point unless the "
-                                 "lines are parallel."));
+        return board.say(SENTENCE("solution", "Two magnitudes along known lines: line meets line, at one "
+                                              "point unless the lines are parallel."));
     case Family::magnitudeAndDirection:
         return board.say(SENTENCE("solution",
                                   "A magnitude along a known line and a direction of known magnitude: a line "
-                                  "meets a circle, in no point, in one or in two."));
+                                  "meets a circle at no point, at one or at two."));
     case Family::twoDirections:
+        if (board.solved.status == Status::endless)
+            return board.say(SENTENCE(
+                "solution", "Two directions of known magnitudes: a circle would meet a circle, but here "
+                            "the two circles coincide."));
         return board.say(SENTENCE(
             "solution", "Two directions of known magnitudes: a circle meets a circle, in no point, in "
                         "one or in two."));
     case Family::smallestForce:
     case Family::smallestSum:
-        return board.say(
-            SENTENCE("solution",
-                     "That is one unknown too many for two equations; that {smallest} is to be as "
-                     "small as can be makes up for it."),
-            "smallest", symbol(board.things.symbolNamed(*board.sketch.smallest), {}));
+        return board.say(SENTENCE("solution", "That is one unknown too many for two equations; the condition "
+                                              "that {smallest} be as small as possible makes up for it."),
+                         "smallest", symbol(board.things.symbolNamed(*board.sketch.smallest), {}));
     case Family::check:
     case Family::unclear:
         break;

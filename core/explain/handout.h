@@ -33,6 +33,9 @@ struct HandoutPart {
     std::size_t first = 1;          ///< number of the first step: numbers run through
 };
 
+/// How many steps all answers begin with, word for word. Precondition: at least one answer.
+std::size_t sharedSteps(const std::vector<Worked>& answers);
+
 /// The steps that all answers share stand once, under "Solution"; then each answer's own. Empty without the
 /// solution.
 std::vector<HandoutPart> partsOf(const Handout& handout);

@@ -12,18 +12,6 @@ bool isSame(const Step& a, const Step& b) {
     return a.key == b.key && a.title == b.title && toText(a) == toText(b);
 }
 
-/// How many steps all answers begin with: what comes after one that differs builds on it.
-std::size_t sharedSteps(const std::vector<Worked>& answers) {
-    std::size_t count = 0;
-    const auto& first = answers.front().steps;
-    const auto sharesNext = [&](const Worked& worked) {
-        return count < worked.steps.size() && isSame(first[count], worked.steps[count]);
-    };
-    while (count < first.size() && std::all_of(answers.begin(), answers.end(), sharesNext))
-        ++count;
-    return count;
-}
-
 void add(std::vector<HandoutPart>& parts, HandoutPart part) {
     if (part.steps.empty())
         return;
@@ -52,6 +40,17 @@ HandoutPart everyStep(const Handout& handout, const Worked& worked) {
 }
 
 } // namespace
+
+std::size_t sharedSteps(const std::vector<Worked>& answers) {
+    std::size_t count = 0; // what comes after a step that differs builds on it
+    const auto& first = answers.front().steps;
+    const auto sharesNext = [&](const Worked& worked) {
+        return count < worked.steps.size() && isSame(first[count], worked.steps[count]);
+    };
+    while (count < first.size() && std::all_of(answers.begin(), answers.end(), sharesNext))
+        ++count;
+    return count;
+}
 
 std::string titleOf(const Handout& handout) {
     return handout.title.empty() ? Voice(handout.sentences).text(SENTENCE("handout", "Untitled sketch"))

@@ -1,11 +1,30 @@
 // Two magnitudes along known lines: two angles and a side, so the law of sines, or Lami's form of it.
 #include "core/explain/families.h"
+#include "core/explain/slip.h"
 
 #include <cmath>
 
 namespace tailpoint::explaining {
 
 namespace {
+
+/// Which of the two sought comes out greater, read off the triangle: opposite the greater angle.
+Prose comparison(const Board& board, const Triangle& t) {
+    constexpr double kEqual = 1e-9; // radians
+    const double first = t.opposite(t.r.sought[0]), second = t.opposite(t.r.sought[1]);
+    const bool swapped = first < second;
+    const Vector &great = t.sought(swapped ? 1 : 0), &small = t.sought(swapped ? 0 : 1);
+    return board.say(
+        std::abs(first - second) < kEqual
+            ? SENTENCE("solution",
+                       "In the triangle both make the same angle with {known}: expect {great} and "
+                       "{small} to be equal.")
+            : SENTENCE(
+                  "solution",
+                  "In the triangle the side {greatVector} makes the smaller angle with {known}, so it is "
+                  "the longer: expect {great} to be greater than {small}."),
+        "known", t.known().vector, "greatVector", great.vector, "great", great.size, "small", small.size);
+}
 
 void writeEstimate(Board& board, const Triangle& t) {
     const Vector &u = t.sought(0), &v = t.sought(1);
@@ -22,6 +41,7 @@ void writeEstimate(Board& board, const Triangle& t) {
                   "Draw {known} to scale, and through its ends the parallels to the two lines of action: "
                   "where line meets line, {u} and {v} can be measured."),
         "known", t.known().vector, "u", u.size, "v", v.size));
+    step.conclusion.push_back(comparison(board, t));
 }
 
 void writeAngles(Board& board, const Triangle& t) {
@@ -40,6 +60,38 @@ void writeAngles(Board& board, const Triangle& t) {
     board.remarkOnRounding(step);
 }
 
+/// The angles of the two sought mixed up.
+void noteExchange(const Board& board, Step& step, const Triangle& t, const QuantityId& right,
+                  const QuantityId& wrong) {
+    const QuantityId& size = t.sought(0).sizeId;
+    const auto value =
+        slipped(board, size, exchanged(board.carried.formulaOf(size), right, board.symbolOf(wrong)));
+    if (!value)
+        return;
+    step.notes.push_back(board.say(
+        t.r.loop
+            ? SENTENCE("solution", "{size} goes with {right}, the angle between the other two forces: with "
+                                   "{wrong} in its place it would come out as {value}.")
+            : SENTENCE("solution", "{size} goes with {right}, the angle opposite it: with {wrong} in its "
+                                   "place it would come out as {value}."),
+        "size", t.sought(0).size, "right", board.symbolOf(right), "wrong", board.symbolOf(wrong), "value",
+        *value));
+}
+
+/// The known force projected on a line, taken for the component or for what holds it.
+void noteProjection(const Board& board, Step& step, const Triangle& t, const QuantityId& angle) {
+    const Vector &whole = t.known(), &part = t.sought(0);
+    const Formula projection = absolute(product(whole.size, apply("cos", board.symbolOf(angle))));
+    const auto value = slipped(board, part.sizeId, projection);
+    if (!value)
+        return;
+    step.notes.push_back(board.say(
+        SENTENCE("solution",
+                 "{part} is not the projection of {whole} on its line: {whole} times the cosine of the angle "
+                 "between them would be {value}."),
+        "part", part.size, "whole", whole.size, "value", *value));
+}
+
 void writeSineStep(Board& board, const Triangle& t) {
     const Vector &u = t.sought(0), &v = t.sought(1);
     Step& step = board.step(StepKey::sines, SENTENCE("solution", "Law of sines for both magnitudes"),
@@ -48,9 +100,8 @@ void writeSineStep(Board& board, const Triangle& t) {
     step.parts = {arrowPart(u.index), arrowPart(v.index)};
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
-                 "Known are two angles and a side, and {known} stands opposite to {angle}: one pair is "
-                 "whole, and the law of sines starts at once. The law of cosines would need a second "
-                 "side."),
+                 "All three angles and one side are known, and {known} stands opposite {angle}: one pair is "
+                 "whole, and the law of sines starts at once. The law of cosines would need a second side."),
         "known", t.known().size, "angle", t.symbol(t.r.knownSide())));
     step.workings.push_back({{},
                              equal(overSine(u, t.symbol(t.r.sought[0])), overSine(v, t.symbol(t.r.sought[1])),
@@ -59,6 +110,8 @@ void writeSineStep(Board& board, const Triangle& t) {
                              {}});
     board.show(step, u.sizeId);
     board.show(step, v.sizeId);
+    noteExchange(board, step, t, t.angle(t.r.sought[0]), t.angle(t.r.sought[1]));
+    noteProjection(board, step, t, t.angle(t.r.sought[1]));
 }
 
 /// Of an oblique component: not a projection, and at times greater than the whole.
@@ -75,11 +128,6 @@ void remarkOnComponents(Board& board, const Triangle& t) {
             "whole", whole.vector));
         return;
     }
-    step.notes.push_back(board.say(
-        SENTENCE("solution",
-                 "A component along an oblique line is not the projection on it: {whole} times the cosine "
-                 "of the angle to the line would be wrong."),
-        "whole", whole.size));
     for (std::size_t n = 0; n < 2; ++n)
         if (t.sought(n).magnitude > whole.magnitude)
             step.conclusion.push_back(
@@ -109,11 +157,10 @@ void writeFacingAngles(Board& board, const Triangle& t) {
         step.angles.push_back(named(step.parts.back(), board.symbolOf(facing(t, i))));
         board.show(step, facing(t, i));
     }
-    step.conclusion.push_back(board.say(
-        SENTENCE("solution",
-                 "All three together make {full}: each of them is smaller than {half}, as it must be for "
-                 "three forces that only pull."),
-        "full", board.fullTurn(), "half", board.halfTurn()));
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "All three together make {full}: each of them is smaller than {half}, "
+                                       "as it must be for three forces in equilibrium."),
+                  "full", board.fullTurn(), "half", board.halfTurn()));
 }
 
 void writeLami(Board& board, const Triangle& t) {
@@ -130,6 +177,8 @@ void writeLami(Board& board, const Triangle& t) {
     step.workings.push_back({{}, equal(quotient(0), quotient(1), quotient(2)), {}, {}});
     board.show(step, t.sought(0).sizeId);
     board.show(step, t.sought(1).sizeId);
+    noteExchange(board, step, t, facing(t, t.r.sought[0]), facing(t, t.r.sought[1]));
+    noteProjection(board, step, t, facing(t, t.r.sought[1]));
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 // One force unknown beside two known vectors: the triangle has two sides and the angle between them.
 #include "core/explain/families.h"
 #include "core/explain/quadrant.h"
+#include "core/explain/slip.h"
 
 namespace tailpoint::explaining {
 
@@ -82,17 +83,29 @@ void writeIncluded(Board& board, const Missing& m) {
                              "sides enclose its supplement.")));
 }
 
+/// The supplement taken for the angle, or the other way about.
+void noteSupplement(const Board& board, Step& step, const Missing& m) {
+    const Formula angle = m.symbol(m.x), &right = board.carried.formulaOf({What::square, m.missing().id});
+    const Formula wrong = exchanged(right, m.angle(m.x), sum(board.halfTurn(), negative(angle)));
+    if (const auto value = slipped(board, m.missing().sizeId, root(wrong)))
+        step.notes.push_back(board.say(
+            SENTENCE("solution",
+                     "With the supplement of {angle} in its place {size} would come out as {value}."),
+            "angle", angle, "size", m.missing().size, "value", *value));
+}
+
 void writeCosineStep(Board& board, const Missing& m) {
     Step& step = board.step(StepKey::cosines, SENTENCE("solution", "Law of cosines for the magnitude"),
                             Stage::magnitudes, Law::cosines);
     step.triangleAlone = true;
     step.parts = {arrowPart(m.missing().index), part(FigurePart::Kind::triangle)};
     step.reasoning.push_back(board.say(SENTENCE(
-        "solution", "Known are two sides and the angle between them, so the law of cosines gives the "
-                    "third side. The law of sines can't start: no side is known together with the "
-                    "angle opposite to it.")));
+        "solution",
+        "Two sides and the angle between them are known, so the law of cosines gives the third side. The law "
+        "of sines can't start: no side is known together with the angle opposite it.")));
     board.show(step, m.missing().sizeId);
     step.conclusion.push_back(board.say(SENTENCE("solution", "That lies within the estimate.")));
+    noteSupplement(board, step, m);
 }
 
 void writeHalf(Board& board, const Missing& m) {
@@ -100,30 +113,28 @@ void writeHalf(Board& board, const Missing& m) {
         board.step(StepKey::isosceles, SENTENCE("solution", "Equal sides, equal angles"), Stage::triangle);
     step.triangleAlone = true;
     step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "{great} and {small} are equal, so the angles opposite to them are equal too and share "
-                 "what {angle} leaves of {half}."),
+        SENTENCE("solution", "{great} and {small} are equal, so the angles opposite them are equal too and "
+                             "share what {angle} leaves of {half}."),
         "great", m.great().size, "small", m.small().size, "angle", m.symbol(m.x), "half", board.halfTurn()));
     board.show(step, m.angle(m.smallSide));
 }
 
 void writeSineStep(Board& board, const Missing& m) {
     Step& step = board.step(StepKey::sines,
-                            SENTENCE("solution", "Law of sines for the angle opposite to the smaller side"),
+                            SENTENCE("solution", "Law of sines for the angle opposite the smaller side"),
                             Stage::triangle, Law::sines);
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::opposite, m.small().index)};
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
                  "With {side} and {opposite} one pair is whole. Of the angles left take {angle}, opposite "
-                 "to {small}: of the two known sides {small} is the smaller, so {angle} is surely "
-                 "acute."),
+                 "{small}: of the two known sides {small} is the smaller, so {angle} is certainly acute."),
         "side", m.missing().size, "opposite", m.symbol(m.x), "angle", m.symbol(m.smallSide), "small",
         m.small().size));
     board.show(step, m.angle(m.smallSide));
     step.notes.push_back(board.say(
         SENTENCE("solution",
-                 "The inverse sine also allows {second}; opposite to the smaller side it never holds."),
+                 "The inverse sine also allows {second}; opposite the smaller side it never holds."),
         "second", board.angle(board.half() - board.number(m.angle(m.smallSide)).value)));
 }
 
@@ -163,10 +174,10 @@ void writeWay(Board& board, const Missing& m) {
 void writeLamiCheck(Board& board, const Missing& m) {
     Step& step =
         board.step(StepKey::lami, SENTENCE("solution", "Check by Lami's form"), Stage::all, Law::sines);
-    step.reasoning.push_back(board.say(SENTENCE(
-        "solution", "Three forces in equilibrium: each over the sine of the angle between the tails of "
-                    "the other two gives one and the same number, for that sine is the sine of the "
-                    "triangle's angle opposite to the force.")));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Three forces in equilibrium: each over the sine of the angle between the tails "
+                             "of the other two gives the same number, but for the rounding of what is shown, "
+                             "for that sine is the sine of the triangle's angle opposite the force.")));
     for (std::size_t i = 0; i < 3; ++i) {
         const auto [a, b] = Reduction::others(i);
         const double between = std::abs(signedAngle(m.side(a).v, m.side(b).v).value_or(0));

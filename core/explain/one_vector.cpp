@@ -2,6 +2,9 @@
 #include "core/explain/families.h"
 #include "core/explain/table.h"
 
+#include <algorithm>
+#include <numeric>
+
 namespace tailpoint::explaining {
 
 namespace {
@@ -90,6 +93,42 @@ void writeMissingByTable(Board& board, const Vector& missing) {
 
 } // namespace
 
+namespace {
+
+/// Magnitudes of all that is known beside the vector sought.
+std::vector<double> knownSizes(const Board& board) {
+    std::vector<double> sizes;
+    for (const auto& [force, sign] : knownForces(board))
+        sizes.push_back(board.at(force).magnitude);
+    if (&board.sum() != board.sought())
+        sizes.push_back(board.sum().magnitude);
+    return sizes;
+}
+
+/// Between the greatest less all others and all together. Precondition: there is one.
+void writePolygonBounds(const Board& board, Step& step, const Formula& size,
+                        const std::vector<double>& sizes) {
+    const double all = std::accumulate(sizes.begin(), sizes.end(), 0.0),
+                 least = 2 * *std::max_element(sizes.begin(), sizes.end()) - all;
+    const Formula most = board.force(all);
+    if (least > 0) {
+        step.workings.push_back(
+            {{},
+             {},
+             {},
+             related(board.force(least), Relation::lessOrEqual, size, Relation::lessOrEqual, most)});
+        step.conclusion.push_back(board.say(SENTENCE(
+            "solution", "It can't be longer than all the known vectors laid end to end, nor shorter than "
+                        "what the greatest of them has over all the others.")));
+        return;
+    }
+    step.workings.push_back({{}, {}, {}, related(size, Relation::lessOrEqual, most)});
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "It can't be longer than all the known vectors laid end to end in one line.")));
+}
+
+} // namespace
+
 void writePolygonEstimate(Board& board) {
     Step& step =
         board.step(StepKey::estimate, SENTENCE("solution", "Sketch to scale, and estimate before computing"),
@@ -98,14 +137,11 @@ void writePolygonEstimate(Board& board) {
     step.reasoning.push_back(board.say(SENTENCE(
         "solution", "Set tip to tail, the forces make a polygon, in any order; the vector sought closes "
                     "it. Its length and its direction can be read from a sketch to scale.")));
-    if (&board.sum() != board.sought())
+    const std::vector<double> sizes = knownSizes(board);
+    const Vector* sought = board.sought();
+    if (sought == nullptr || sizes.empty())
         return;
-    double all = 0;
-    for (const auto& [force, sign] : knownForces(board))
-        all += board.at(force).magnitude;
-    step.workings.push_back({{}, {}, {}, related(board.sum().size, Relation::lessOrEqual, board.force(all))});
-    step.conclusion.push_back(
-        board.say(SENTENCE("solution", "It can't be longer than all the forces laid in one line.")));
+    writePolygonBounds(board, step, sought->size, sizes);
 }
 
 void writeTable(Board& board) {

@@ -33,19 +33,14 @@ Step& stepOf(Board& board, const Addition& a) {
 Wording turningTowards(bool equal, bool counterClockwise) {
     if (equal)
         return counterClockwise
-                   ? SENTENCE("solution",
-                              "{angle} lies opposite to one of two equal sides, so it is acute; from "
-                              "{great} towards {made} one turns counter-clockwise.")
-                   : SENTENCE("solution",
-                              "{angle} lies opposite to one of two equal sides, so it is acute; from "
-                              "{great} towards {made} one turns clockwise.");
-    return counterClockwise
-               ? SENTENCE("solution",
-                          "{angle} lies opposite to the smaller side, so it is acute; from {great} "
-                          "towards {made} one turns counter-clockwise.")
-               : SENTENCE("solution",
-                          "{angle} lies opposite to the smaller side, so it is acute; from {great} "
-                          "towards {made} one turns clockwise.");
+                   ? SENTENCE("solution", "{angle} lies opposite one of two equal sides, so it is acute; "
+                                          "from {great} towards {made} one turns counter-clockwise.")
+                   : SENTENCE("solution", "{angle} lies opposite one of two equal sides, so it is acute; "
+                                          "from {great} towards {made} one turns clockwise.");
+    return counterClockwise ? SENTENCE("solution", "{angle} lies opposite the smaller side, so it is acute; "
+                                                   "from {great} towards {made} one turns counter-clockwise.")
+                            : SENTENCE("solution", "{angle} lies opposite the smaller side, so it is acute; "
+                                                   "from {great} towards {made} one turns clockwise.");
 }
 
 void writePair(Board& board, const Addition& a) {

@@ -10,9 +10,9 @@ void writePythagoras(Board& board, const Vector& vector) {
     Step& step = board.step(StepKey::magnitude, SENTENCE("solution", "Magnitude from the components"),
                             Stage::magnitudes, Law::components);
     step.parts = {arrowPart(vector.index)};
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution", "The components stand at right angles to each other, so the magnitude follows "
-                             "from the theorem of Pythagoras.")));
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution", "The components stand at right angles to each other, so the magnitude "
+                                       "follows from Pythagoras' theorem.")));
     board.show(step, vector.sizeId);
 }
 

@@ -1,6 +1,7 @@
 // The resultant of two forces: parallelogram, half of it, law of cosines, law of sines.
 #include "core/explain/families.h"
 #include "core/explain/quadrant.h"
+#include "core/explain/slip.h"
 
 #include <cmath>
 
@@ -47,7 +48,8 @@ void writeOpening(const Board& board, Step& step, const Pair& pair) {
     const auto wording = [&] {
         switch (openingOf(pair)) {
         case Opening::right:
-            return SENTENCE("solution", "The forces look square to each other: then {sum} is {square}.");
+            return SENTENCE("solution",
+                            "The forces look perpendicular to each other: then {sum} is {square}.");
         case Opening::acute:
             return SENTENCE("solution",
                             "The angle between the tails looks acute, so {sum} is greater than {square}.");
@@ -67,8 +69,8 @@ void writeEstimate(Board& board, const Pair& pair) {
     step.parts = {arrowPart(0), arrowPart(1)};
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
-                 "Drawn to scale, {sum} can be no shorter than the difference of the two magnitudes "
-                 "(forces opposed) and no longer than their sum (forces side by side):"),
+                 "Drawn to scale, {sum} can be no shorter than the difference of the two magnitudes (forces "
+                 "in opposite senses) and no longer than their sum (forces in the same sense):"),
         "sum", pair.sum.vector));
     step.workings.push_back(boundsOf(board, pair));
     writeOpening(board, step, pair);
@@ -154,7 +156,7 @@ void writeTriangle(Board& board, const Pair& pair) {
         pair.great.size, "oppositeGreat", oppositeGreat));
     step.reasoning.push_back(
         board.say(SENTENCE("solution",
-                           "Known are the two sides {great} and {small} and the angle {gamma} between them."),
+                           "The two sides {great} and {small} and the angle {gamma} between them are known."),
                   "great", pair.great.size, "small", pair.small.size, "gamma", gamma));
 }
 
@@ -188,6 +190,40 @@ Prose calculatorNote(const Board& board) {
     return board.say(SENTENCE("solution", "Is the calculator set to gon?"));
 }
 
+/// The magnitude found beside its estimate; where the digits shown are those of a bound, it is not between.
+Prose beside(const Board& board, const Pair& pair) {
+    const Formula &size = pair.sum.sizeNumber,
+                  least = board.force(std::abs(pair.p.magnitude - pair.q.magnitude)),
+                  most = board.force(pair.p.magnitude + pair.q.magnitude);
+    const auto wording = [&] {
+        if (size.text == most.text)
+            return SENTENCE("solution",
+                            "To the digits shown {size} is the upper bound itself: the forces act in "
+                            "almost the same sense.");
+        if (size.text == least.text)
+            return SENTENCE("solution",
+                            "To the digits shown {size} is the lower bound itself: the forces act in "
+                            "almost opposite senses.");
+        return SENTENCE("solution", "As estimated, {size} lies between {least} and {most}.");
+    }();
+    return board.say(wording, "size", size, "least", least, "most", most);
+}
+
+/// The angle between the tails taken for the triangle's.
+void noteAngle(const Board& board, Step& step, const Pair& pair) {
+    const Formula square = board.carried.formulaOf({What::square, kSumVector}),
+                  phi = board.symbolOf(pair.phi);
+    const auto value = slipped(board, pair.sum.sizeId, root(exchanged(square, pair.gamma, phi)));
+    if (!value)
+        return;
+    step.notes.push_back(board.say(
+        SENTENCE("solution",
+                 "The angle in the triangle is {inner}, not {outer} between the tails: with {phi} after the "
+                 "minus sign {sum} would come out as {value}."),
+        "inner", equal(board.symbolOf(pair.gamma), board.number(pair.gamma)), "outer",
+        equal(phi, board.number(pair.phi)), "phi", phi, "sum", pair.sum.size, "value", *value));
+}
+
 void writeCosines(Board& board, const Pair& pair) {
     Step& step = board.step(StepKey::cosines, SENTENCE("solution", "Law of cosines for the magnitude"),
                             Stage::magnitudes, Law::cosines);
@@ -202,22 +238,13 @@ void writeCosines(Board& board, const Pair& pair) {
                : SENTENCE("solution",
                           "Take the root, put in the numbers with their units, and round only at the end.")));
     board.show(step, pair.sum.sizeId);
-    step.conclusion.push_back(
-        board.say(SENTENCE("solution", "As estimated, {size} lies between {least} and {most}."), "size", size,
-                  "least", board.force(std::abs(pair.p.magnitude - pair.q.magnitude)), "most",
-                  board.force(pair.p.magnitude + pair.q.magnitude)));
+    step.conclusion.push_back(beside(board, pair));
     step.conclusion.push_back(
         byHand ? board.say(SENTENCE("solution", "Carried on is the rounded value, {size}."), "size", size)
                : board.say(
                      SENTENCE("solution", "The full value is carried on; only what is shown is rounded.")));
     step.notes.push_back(calculatorNote(board));
-    if (openingOf(pair) != Opening::right)
-        step.notes.push_back(board.say(
-            SENTENCE("solution",
-                     "The angle in the triangle is {inner}, not {outer} between the tails. With {phi} "
-                     "the last sign would be a plus."),
-            "inner", equal(board.symbolOf(pair.gamma), board.number(pair.gamma)), "outer",
-            equal(board.symbolOf(pair.phi), board.number(pair.phi)), "phi", board.symbolOf(pair.phi)));
+    noteAngle(board, step, pair);
 }
 
 void writeHalving(Board& board, const Pair& pair) {
@@ -227,9 +254,8 @@ void writeHalving(Board& board, const Pair& pair) {
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::opposite, pair.small.index)};
     step.reasoning.push_back(
-        board.say(SENTENCE("solution",
-                           "The triangle has two equal sides, so the angles opposite to them are equal, and "
-                           "{sum} halves {phi}. No law of sines is needed."),
+        board.say(SENTENCE("solution", "The triangle has two equal sides, so the angles opposite them are "
+                                       "equal, and {sum} halves {phi}. No law of sines is needed."),
                   "sum", pair.sum.vector, "phi", board.symbolOf(pair.phi)));
     board.show(step, pair.oppositeSmall());
 }
@@ -242,9 +268,8 @@ void writeSines(Board& board, const Pair& pair) {
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::opposite, pair.small.index), arrowPart(pair.small.index)};
     step.reasoning.push_back(board.say(
-        SENTENCE(
-            "solution",
-            "Now the pair {sum}, {gamma} is whole. Seek {angle}, opposite to the smaller force {small}."),
+        SENTENCE("solution",
+                 "Now the pair {sum}, {gamma} is whole. Find {angle}, opposite the smaller force {small}."),
         "sum", pair.sum.size, "gamma", gamma, "angle", sought, "small", pair.small.vector));
     step.workings.push_back(
         {{},
@@ -253,17 +278,16 @@ void writeSines(Board& board, const Pair& pair) {
          {}});
     board.show(step, pair.oppositeSmall());
     const Formula second = board.angle(board.half() - board.number(pair.oppositeSmall()).value);
-    step.conclusion.push_back(
-        board.say(SENTENCE("solution",
-                           "The inverse sine also allows {supplement}. The greater side lies opposite to the "
-                           "greater angle, and {small} is smaller than {great}: {angle} is smaller than "
-                           "{oppositeGreat} and so acute. {second} drops out."),
-                  "supplement", equal(sum(board.halfTurn(), negative(sought)), second), "small",
-                  pair.small.size, "great", pair.great.size, "angle", sought, "oppositeGreat",
-                  board.symbolOf(pair.oppositeGreat()), "second", second));
-    step.notes.push_back(board.say(SENTENCE(
-        "solution", "The inverse sine has two values; the calculator shows only the acute one. Opposite to "
-                    "the smaller side that is always the right one.")));
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "The inverse sine also allows {supplement}. The greater side lies opposite the "
+                             "greater angle, and {small} is smaller than {great}: {angle} is smaller than "
+                             "{oppositeGreat} and so acute. {second} drops out."),
+        "supplement", equal(sum(board.halfTurn(), negative(sought)), second), "small", pair.small.size,
+        "great", pair.great.size, "angle", sought, "oppositeGreat", board.symbolOf(pair.oppositeGreat()),
+        "second", second));
+    step.notes.push_back(
+        board.say(SENTENCE("solution", "The inverse sine has two values; the calculator shows only the acute "
+                                       "one. Opposite the smaller side that is always the right one.")));
 }
 
 /// Which way one turns, and so whether the angle is added: clockwise may be the sheet's own sense.

@@ -16,6 +16,19 @@ struct ThreeSides : Triangle {
     std::array<std::size_t, 3> bySize{0, 1, 2}; ///< greatest side first
 };
 
+/// Which of the two sought turns less from the known one: opposite the smaller side.
+Prose comparison(const Board& board, const ThreeSides& q) {
+    const bool swapped = q.sought(0).magnitude < q.sought(1).magnitude;
+    const Vector &great = q.sought(swapped ? 1 : 0), &small = q.sought(swapped ? 0 : 1);
+    return board.say(
+        great.magnitude == small.magnitude
+            ? SENTENCE("solution", "Read off both: {great} and {small} are equal, so in the triangle "
+                                   "both make the same angle with {known}.")
+            : SENTENCE("solution", "Read off both: in the triangle {great}, the greater, makes the "
+                                   "smaller angle with {known}."),
+        "great", great.vector, "small", small.vector, "known", q.known().vector);
+}
+
 void writeEstimate(Board& board, const ThreeSides& q) {
     Step& step =
         board.step(StepKey::estimate, SENTENCE("solution", "Does the triangle close?"), Stage::construction);
@@ -33,6 +46,7 @@ void writeEstimate(Board& board, const ThreeSides& q) {
                  "Circles about the two ends of {known}, with the two magnitudes as radii, meet in the "
                  "missing corner: on one side of {known}, and mirrored on the other."),
         "known", q.known().vector));
+    step.conclusion.push_back(comparison(board, q));
 }
 
 void writeGreatest(Board& board, const ThreeSides& q) {
@@ -43,12 +57,11 @@ void writeGreatest(Board& board, const ThreeSides& q) {
     step.parts = {part(FigurePart::Kind::opposite, q.side(i).index)};
     step.reasoning.push_back(namedAngles(q));
     nameAngles(step, q);
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "Three sides and no angle: only the law of cosines can start. Take the greatest angle "
-                 "first, {angle}, opposite to {side}; if any angle is obtuse it is this one, and the "
-                 "cosine tells so by its sign."),
-        "angle", q.symbol(i), "side", q.side(i).size));
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution", "Three sides and no angle: only the law of cosines can start. Take "
+                                       "the greatest angle first, {angle}, opposite {side}; if any angle is "
+                                       "obtuse it is this one, and the cosine tells so by its sign."),
+                  "angle", q.symbol(i), "side", q.side(i).size));
     board.show(step, q.angle(i));
 }
 
@@ -60,8 +73,8 @@ void writeSecond(Board& board, const ThreeSides& q) {
     step.parts = {part(FigurePart::Kind::opposite, q.side(second).index)};
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
-                 "Now {side} and {angle} are a whole pair, and the law of sines is quicker. The two "
-                 "angles left are acute, so the inverse sine's other value can't be meant."),
+                 "Now {side} and {angle} are a whole pair, and the law of sines is quicker. The two angles "
+                 "left are acute, so the obtuse value of the inverse sine is ruled out."),
         "side", q.side(greatest).size, "angle", q.symbol(greatest)));
     board.show(step, q.angle(second));
     board.show(step, q.angle(last));

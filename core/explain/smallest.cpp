@@ -1,6 +1,7 @@
 // The smallest force that puts the sum on a line, and the smallest sum that a force along a line leaves: a
 // right triangle each time.
 #include "core/explain/families.h"
+#include "core/explain/slip.h"
 
 #include "core/formula/turns.h"
 
@@ -44,6 +45,19 @@ void writeWhy(Board& board, const Right& q) {
         "leg", leg, "line", line, "known", known));
 }
 
+void writeEstimate(Board& board, const Right& q) {
+    Step& step =
+        board.step(StepKey::estimate, SENTENCE("solution", "Estimate before computing"), Stage::construction);
+    step.parts = {part(FigurePart::Kind::locus, q.side(q.line).index)};
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution", "A leg is shorter than the hypotenuse: both {leg} and {line} must "
+                                       "come out smaller than {known}."),
+                  "leg", q.side(q.leg).size, "line", q.side(q.line).size, "known",
+                  equal(q.known().size, q.known().sizeNumber)));
+    step.conclusion.push_back(board.say(SENTENCE(
+        "solution", "Drawn to scale, the foot of the perpendicular shows about how long each of them is.")));
+}
+
 void writeAngle(Board& board, const Right& q) {
     Step& step =
         board.step(StepKey::angle, SENTENCE("solution", "The angle beside the right one"), Stage::interior);
@@ -56,23 +70,41 @@ void writeAngle(Board& board, const Right& q) {
     board.remarkOnRounding(step);
 }
 
+void noteSlips(const Board& board, Step& step, const Right& q) {
+    const Vector& leg = q.side(q.leg);
+    const Formula& right = board.carried.formulaOf(leg.sizeId);
+    if (const auto cosine = slipped(board, leg.sizeId, withFunction(right, "sin", "cos")))
+        step.notes.push_back(board.say(
+            SENTENCE("solution",
+                     "{leg} lies opposite {angle}: with the cosine in place of the sine it would come "
+                     "out as {value}."),
+            "leg", leg.size, "angle", q.symbol(q.leg), "value", *cosine));
+    if (const auto tangent = slipped(board, leg.sizeId, withFunction(right, "sin", "tan")))
+        step.notes.push_back(
+            board.say(SENTENCE("solution",
+                               "{known} is the hypotenuse: taken for a leg, with the tangent, it would give "
+                               "{value} for {leg}, which is not the smallest."),
+                      "known", q.known().size, "value", *tangent, "leg", leg.size));
+}
+
 void writeLegs(Board& board, const Right& q) {
     Step& step =
         board.step(StepKey::legs, SENTENCE("solution", "The two legs"), Stage::magnitudes, Law::sines);
     step.triangleAlone = true;
     step.parts = {arrowPart(q.side(q.leg).index), arrowPart(q.side(q.line).index)};
-    step.reasoning.push_back(board.say(SENTENCE(
-        "solution", "In a right triangle the law of sines shrinks to sine and cosine, since the sine of the "
-                    "right angle is 1: the leg opposite to the angle is the hypotenuse times its sine, the "
-                    "leg beside it the hypotenuse times its cosine.")));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "In a right triangle the law of sines reduces to sine and cosine, since the "
+                             "sine of the right angle is 1: the leg opposite the angle is the hypotenuse "
+                             "times its sine, the leg beside it the hypotenuse times its cosine.")));
     board.show(step, q.side(q.leg).sizeId);
     board.show(step, q.side(q.line).sizeId);
+    noteSlips(board, step, q);
 }
 
 void writeWay(Board& board, const Right& q) {
     const Vector& leg = q.side(q.leg);
-    Step& step =
-        board.step(StepKey::direction, SENTENCE("solution", "The direction of the smallest"), Stage::all);
+    Step& step = board.step(StepKey::direction, SENTENCE("solution", "The direction of the smallest vector"),
+                            Stage::all);
     step.parts = {part(FigurePart::Kind::direction, leg.index)};
     board.show(step, leg.wayId);
     step.reasoning.push_back(
@@ -95,6 +127,7 @@ void writeSmallest(Board& board) {
     writeKnown(board);
     writeSenses(board);
     writeWhy(board, q);
+    writeEstimate(board, q);
     writeAngle(board, q);
     writeLegs(board, q);
     writeWay(board, q);

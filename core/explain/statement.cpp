@@ -4,6 +4,8 @@
 #include "core/sketch/shown.h"
 #include "core/sketch/things.h"
 
+#include <algorithm>
+
 namespace tailpoint {
 
 namespace {
@@ -102,16 +104,27 @@ Table tableOf(const Speaker& speaker, const std::vector<const Force*>& forces) {
 Wording introduction(bool table, bool counterClockwise) {
     if (table)
         return counterClockwise
-                   ? SENTENCE("statement",
-                              "Given are the forces of the table. Angles are measured from {axis}, "
-                              "counter-clockwise being positive.")
-                   : SENTENCE("statement",
-                              "Given are the forces of the table. Angles are measured from {axis}, "
-                              "clockwise being positive.");
+                   ? SENTENCE("statement", "The forces in the table are given. Angles are measured from "
+                                           "{axis}, counter-clockwise being positive.")
+                   : SENTENCE("statement", "The forces in the table are given. Angles are measured from "
+                                           "{axis}, clockwise being positive.");
     return counterClockwise
                ? SENTENCE("statement",
                           "{given}. Angles are measured from {axis}, counter-clockwise being positive.")
                : SENTENCE("statement", "{given}. Angles are measured from {axis}, clockwise being positive.");
+}
+
+bool isWhole(const Force* force) {
+    return isGiven(force->magnitude) && isGiven(force->direction);
+}
+
+/// What is unknown in part is not said to be given.
+Wording givenWording(const std::vector<const Force*>& forces) {
+    const bool one = forces.size() == 1;
+    if (std::all_of(forces.begin(), forces.end(), isWhole))
+        return one ? SENTENCE("statement", "{forces} is given") : SENTENCE("statement", "{forces} are given");
+    return one ? SENTENCE("statement", "{forces} is one of the forces")
+               : SENTENCE("statement", "{forces} act together");
 }
 
 Prose givenTold(const Speaker& speaker, const std::vector<const Force*>& forces) {
@@ -119,10 +132,7 @@ Prose givenTold(const Speaker& speaker, const std::vector<const Force*>& forces)
     items.reserve(forces.size());
     for (const Force* force : forces)
         items.push_back(inSentence(speaker, *force));
-    const bool one = items.size() == 1;
-    return speaker.say(one ? SENTENCE("statement", "Given is {forces}")
-                           : SENTENCE("statement", "Given are {forces}"),
-                       "forces", explaining::listed(speaker, std::move(items)));
+    return speaker.say(givenWording(forces), "forces", explaining::listed(speaker, std::move(items)));
 }
 
 } // namespace

@@ -11,9 +11,8 @@ double Triangle::opposite(std::size_t i) const {
 }
 
 Prose namedAngles(const Triangle& t) {
-    return t.board.say(SENTENCE("solution",
-                                "In the triangle {alpha} lies opposite to {first}, {beta} opposite "
-                                "to {second}, {gamma} opposite to {third}."),
+    return t.board.say(SENTENCE("solution", "In the triangle {alpha} lies opposite {first}, {beta} opposite "
+                                            "{second}, {gamma} opposite {third}."),
                        "alpha", t.symbol(0), "first", t.side(0).size, "beta", t.symbol(1), "second",
                        t.side(1).size, "gamma", t.symbol(2), "third", t.side(2).size);
 }

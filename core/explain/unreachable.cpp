@@ -30,8 +30,9 @@ void writeParallels(Board& board, const Triangle& t) {
             ? SENTENCE("solution",
                        "Here the two lines run side by side and never meet: {u} and {v} act along one "
                        "direction, and {known} doesn't.")
-            : SENTENCE("solution",
-                       "Here they meet only behind, where {u} or {v} would have to act against its sense."),
+            : SENTENCE(
+                  "solution",
+                  "Here they meet only behind, where {u} or {v} would have to act against its given sense."),
         "u", t.sought(0).vector, "v", t.sought(1).vector, "known", t.known().vector));
 }
 
@@ -109,13 +110,14 @@ void writeLineAndCircle(Board& board) {
         return;
     Step& step = drawing(board, t, SENTENCE("solution", "Draw it to scale: a line and a circle"));
     step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "From one end of {known} runs the line of action of {u}, about the other end a circle of "
-                 "radius {v}: where the line meets the circle, the triangle closes."),
+        SENTENCE(
+            "solution",
+            "Through one end of {known} draw the parallel to the line of action of {u}, and about the other "
+            "end a circle of radius {v}: where the parallel meets the circle, the triangle closes."),
         "known", t.known().vector, "u", t.side(t.onLine).vector, "v", t.side(t.onCircle).size));
     step.conclusion.push_back(
         t.isTooShort()
-            ? board.say(SENTENCE("solution", "Here the line passes the circle by."))
+            ? board.say(SENTENCE("solution", "Here the parallel misses the circle."))
             : board.say(SENTENCE("solution", "Here they meet only on the side away from which {u} points."),
                         "u", t.side(t.onLine).vector));
     if (t.isTooShort())

@@ -183,11 +183,11 @@ std::string toText(const Step& step, Minus minus, std::size_t width) {
     return out;
 }
 
-std::string toText(const Worked& worked, Minus minus, std::size_t width) {
+std::string toText(const Worked& worked, Minus minus, std::size_t width, std::size_t from) {
     std::string out;
-    for (std::size_t i = 0; i < worked.steps.size(); ++i) {
+    for (std::size_t i = from; i < worked.steps.size(); ++i) {
         const std::string head = std::to_string(i + 1);
-        out.append(i == 0 ? "" : "\n").append(head.size() < 2 ? " " : "").append(head).append(" ");
+        out.append(i == from ? "" : "\n").append(head.size() < 2 ? " " : "").append(head).append(" ");
         out.append(worked.steps[i].title).append("\n");
         out += toText(worked.steps[i], minus, width);
     }

@@ -47,9 +47,9 @@ Sentence circleShortOfLine(const Sketch& sketch, const Question& question, const
     const long double distance = std::fabs(kernel::cross(line.unit, question.target().vector));
     return {MessageCode::circleMissesLine, "No answer: " + equals(onCircle, sketch) + " is " +
                                                shown(distance - *onCircle.magnitude.value, sketch) +
-                                               " too short to reach the line of action of " + onLine.name +
-                                               ". Make " + onCircle.name + " larger, or give " + onLine.name +
-                                               " another direction."};
+                                               " too short to reach the parallel to the line of action of " +
+                                               onLine.name + ". Make " + onCircle.name + " larger, or give " +
+                                               onLine.name + " another direction."};
 }
 
 Sentence apartWords(const Sketch& sketch, const Question& question) {
@@ -95,7 +95,7 @@ Sentence touchOrCross(const Force& first, const Force& second, bool firstLine, b
     const Force& circle = firstLine ? second : first;
     return {touch ? MessageCode::circleTouchesLine : MessageCode::circleCutsLine,
             count + "the circle of possible tips of " + circle.name + (touch ? " touches" : " cuts") +
-                " the line of action of " + line.name + (touch ? "." : " twice.")};
+                " the parallel to the line of action of " + line.name + (touch ? "." : " twice.")};
 }
 
 } // namespace

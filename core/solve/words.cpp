@@ -74,8 +74,8 @@ Sentence checkWords(const Sketch& sketch, const Question& question) {
     const std::string size = shown(gap, sketch);
     if (gap <= shownDigitOf(sketch)) {
         return {MessageCode::equationHoldsShown,
-                "Everything is given, and the equation holds to the shown digits: " + claim + " but for " +
-                    size + "."};
+                "Everything is given, and the equation holds within rounding: " + claim + " but for " + size +
+                    "."};
     }
     const kernel::Vec sum = question.forces.settled();
     const auto direction = referredDirection(sum.x, sum.y, sketch);
@@ -202,8 +202,8 @@ Sentences tooManyUnknowns(const Sketch& sketch, const Question& question) {
 Sentences tooFewUnknowns(const Sketch& sketch, const Question& question) {
     if (question.scalars == 0) {
         return {checkWords(sketch, question),
-                {MessageCode::freeTwo,
-                 "To ask something, free two of these: " + oneOf(givenWords(sketch, kNoVector)) + "."}};
+                {MessageCode::freeTwo, "To make it a question, leave two of these unknown: " +
+                                           oneOf(givenWords(sketch, kNoVector)) + "."}};
     }
     const std::string unknown = unknownWords(sketch, question).front();
     return {{MessageCode::oneUnknown, "One unknown only, the " + unknown +

@@ -2,6 +2,7 @@
 
 #include "core/explain/caution.h"
 #include "core/explain/explain.h"
+#include "core/explain/handout.h"
 #include "core/explain/question.h"
 #include "core/quantity/utf8.h"
 #include "core/sketch/shown.h"
@@ -187,11 +188,12 @@ std::string triangleText(const ForceTriangle& triangle, const Sketch& sketch) {
     return heading("Force triangle") + table(rows) + knownsText(triangle, sketch);
 }
 
-/// Digits to which the equation holds, told up to what a double carries.
+/// To how many digits the equation holds; nothing more is said where that is all that a double carries.
 std::string agreement(double residual, double scale) {
-    constexpr int kMostDigits = 15;
+    constexpr int kAllDigits = 15;
     const double digits = std::floor(-std::log10(residual / scale));
-    return digits >= kMostDigits ? "15 digits or more" : std::to_string(static_cast<int>(digits)) + " digits";
+    return digits >= kAllDigits ? std::string()
+                                : " to " + std::to_string(static_cast<int>(digits)) + " digits";
 }
 
 std::string checkText(const Solution& solution, const Sketch& sketch) {
@@ -201,8 +203,8 @@ std::string checkText(const Solution& solution, const Sketch& sketch) {
     const std::string sides = isEquilibrium(sketch)
                                   ? "the components of all forces add up to zero"
                                   : "the components of the forces and of " + solution.sum.name + " agree";
-    const std::string how = solution.residual == 0 ? "exactly" : "to " + agreement(solution.residual, scale);
-    return heading("Check") + paragraph("Put back into the equation, " + sides + ' ' + how + '.');
+    const std::string how = solution.residual == 0 ? " exactly" : agreement(solution.residual, scale);
+    return heading("Check") + paragraph("Put back into the equation, " + sides + how + '.');
 }
 
 std::string answersText(const Sketch& sketch, const Solution& solution) {
@@ -215,26 +217,40 @@ std::string answersText(const Sketch& sketch, const Solution& solution) {
     return out;
 }
 
-std::string solutionText(const Answer& answer, const std::string& title, const ExplainOptions& options) {
+std::string valuesText(const Answer& answer, const Construction& construction, const std::string& title) {
     const Sketch& sketch = answer.sketch;
-    const Construction construction = construct(sketch, answer.solved, answer.index);
     std::string out = heading(title) + answersText(sketch, answer.solution());
     out += componentsText(answer.solution(), sketch);
     if (construction.parallelogram)
         out += parallelogramText(*construction.parallelogram, sketch);
     if (construction.triangle)
         out += triangleText(*construction.triangle, sketch);
-    out += checkText(answer.solution(), sketch) + heading("Worked solution");
-    return out + toText(explain(sketch, answer.solved, construction, answer.index, options), Minus::ascii,
-                        kColumns);
+    return out + checkText(answer.solution(), sketch);
+}
+
+std::string sharedText(std::size_t steps) {
+    const std::string which = steps == 1 ? "Step 1 is" : "Steps 1 to " + std::to_string(steps) + " are";
+    return paragraph(which + " the same as in the first answer.") + '\n';
+}
+
+/// What the second of two answers shares with the first is told once.
+std::string workedText(const std::vector<Worked>& worked, std::size_t answer) {
+    const std::size_t shared = answer == 0 ? 0 : sharedSteps(worked);
+    return heading("Worked solution") + (shared == 0 ? std::string() : sharedText(shared)) +
+           toText(worked[answer], Minus::ascii, kColumns, shared);
 }
 
 std::string solutionsText(const std::vector<Answer>& answers, const std::string& title,
                           const ExplainOptions& options) {
     std::string out;
+    std::vector<Worked> worked;
     for (std::size_t i = 0; i < answers.size(); ++i) {
-        const std::string which = std::to_string(i + 1) + " of " + std::to_string(answers.size());
-        out += solutionText(answers[i], answers.size() == 1 ? title : title + ' ' + which, options);
+        const Answer& answer = answers[i];
+        const Construction construction = construct(answer.sketch, answer.solved, answer.index);
+        worked.push_back(explain(answer.sketch, answer.solved, construction, answer.index, options));
+        const std::string which = " " + std::to_string(i + 1) + " of " + std::to_string(answers.size());
+        out += valuesText(answer, construction, answers.size() == 1 ? title : title + which);
+        out += workedText(worked, i);
     }
     return out;
 }

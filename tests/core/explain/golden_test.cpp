@@ -97,6 +97,13 @@ std::vector<Golden> goldens() {
         {"too-few-given", sketch({force("P", kToFind, 40), force("Q", kToFind, kToFind)}), {}},
         {"bearings-and-slopes", bearings(), {}},
         {"gon", gons(), {}},
+        {"missing-among-three",
+         sketch({force("P", 340, 25), force("Q", 275, -40), force("S", kToFind, kToFind)},
+                force("R", 700, 0)),
+         {}},
+        {"nearly-parallel", sketch({force("P", 310, 12), force("Q", 295, 10.5)}), {}},
+        {"circles-that-coincide", balanced({force("P", 250, kToFind), force("Q", 250, kToFind)}), {}},
+        {"tangent", sketch({force("P", kToFind, 40), force("Q", 200, kToFind)}, force("R", 400, 10)), {}},
     };
 }
 

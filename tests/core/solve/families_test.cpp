@@ -256,9 +256,10 @@ TEST(MagnitudeAndDirection, HaveNoneWhereTheSideIsTooShort) {
     const Solved result = solved(sideSideAngle(10, 4, 50));
     EXPECT_EQ(result.status, Status::none);
     EXPECT_TRUE(result.reversed.empty());
-    EXPECT_EQ(result.message,
-              "No answer: Q = 4.00 N is 3.66 N too short to reach the line of action of R. Make Q "
-              "larger, or give R another direction.");
+    EXPECT_EQ(
+        result.message,
+        "No answer: Q = 4.00 N is 3.66 N too short to reach the parallel to the line of action of R. Make Q "
+        "larger, or give R another direction.");
 }
 
 TEST(MagnitudeAndDirection, HaveNoneWhereBothRootsLieBehind) {

@@ -61,17 +61,17 @@ TEST(OneUnknown, IsToldWhatToFreeAndWhetherItCanHold) {
 TEST(NoUnknown, IsToldWhetherTheEquationHolds) {
     expectSaid(
         balanced({force("P", 340, 25), force("Q", 340, 205)}), Status::overdetermined,
-        "Everything is given, and the equation holds: the forces balance, ΣF = 0. To ask something, free two "
-        "of these: the magnitude of P, the direction of P, the magnitude of Q or the direction of Q.");
-    const std::string free =
-        " To ask something, free two of these: the magnitude of R, the direction of R, the magnitude of P, "
-        "the direction of P, the magnitude of Q or the direction of Q.";
+        "Everything is given, and the equation holds: the forces balance, ΣF = 0. To make it a question, "
+        "leave two of these unknown: the magnitude of P, the direction of P, the magnitude of Q or the "
+        "direction of Q.");
+    const std::string free = " To make it a question, leave two of these unknown: the magnitude of R, the "
+                             "direction of R, the magnitude of P, "
+                             "the direction of P, the magnitude of Q or the direction of Q.";
     const std::vector<Force> raft{force("P", 340, 25), force("Q", 275, -40)};
-    expectSaid(
-        sketch(raft, force("R", 520, -3.6)), Status::overdetermined,
-        "Everything is given, and the equation holds to the shown digits: the forces add up to R but for "
-        "0.457 N." +
-            free);
+    expectSaid(sketch(raft, force("R", 520, -3.6)), Status::overdetermined,
+               "Everything is given, and the equation holds within rounding: the forces add up to R but for "
+               "0.457 N." +
+                   free);
     expectSaid(sketch(raft, force("R", 500, 0)), Status::overdetermined,
                "Everything is given, and the equation does not hold: ΣF = 520 N at -3.6°, not R = 500 N at "
                "0.0°; the "
@@ -153,8 +153,9 @@ TEST(NoTriangle, IsToldWithoutAStrayComma) {
 TEST(TwoAnswers, AreToldByTheirLoci) {
     EXPECT_EQ(solve(sketch({force("P", 3, kToFind), force("Q", 4, kToFind)}, force("R", 5, 0))).message,
               "Two answers: the circle of P and the circle of Q cross twice.");
-    EXPECT_EQ(solve(sketch({force("K", 8, 0), force("Q", 6, kToFind)}, force("R", kToFind, 35))).message,
-              "Two answers: the circle of possible tips of Q cuts the line of action of R twice.");
+    EXPECT_EQ(
+        solve(sketch({force("K", 8, 0), force("Q", 6, kToFind)}, force("R", kToFind, 35))).message,
+        "Two answers: the circle of possible tips of Q cuts the parallel to the line of action of R twice.");
     EXPECT_EQ(
         solve(sketch({force("P", 200, kToFind), force("Q", 600, kToFind)}, force("R", 800, 10))).message,
         "One answer (tangent): the circle of P and the circle of Q touch.");

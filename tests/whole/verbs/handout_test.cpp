@@ -118,6 +118,16 @@ TEST(Handout, OfTwoAnswersTellsSharedStepsOnce) {
     EXPECT_TRUE(page.text.contains(QStringLiteral("89.7\u00B0 clockwise"))); // of the second
 }
 
+TEST(Report, OfTwoAnswersTellsSharedStepsOnceInTextToo) {
+    const Ran ran = run({QStringLiteral("report"), QStringLiteral("-")}, kTwoAnswers);
+    EXPECT_EQ(ran.status, 0);
+    for (const char* once : {"Given and to find", "Count the unknowns", "First answer", "Second answer",
+                             "the same as in the first answer"})
+        EXPECT_EQ(ran.out.count(once), 1) << once;
+    EXPECT_EQ(ran.out.count("Check by components"), 2);
+    EXPECT_EQ(ran.out.count("10 Check by components"), 2) << "both go on from the steps they share";
+}
+
 TEST(Handout, OfAQuestionWithoutAnswerSaysWhyAndExitsWithOne) {
     const QByteArray outOfReach = sketch(force("P", "null", "40") + "," + force("Q", "100", "null"),
                                          R"(, "sum": {"magnitude": 400, "direction": 10})");
@@ -154,7 +164,7 @@ TEST(Handout, WithoutSolutionGivesNothingAwayAndStatesWhatIsGiven) {
     EXPECT_TRUE(latex.contains("340\\,") || latex.contains("340 N"));
     const QString text = pageOf(handout(kRaft, "html", bare).out).text;
     EXPECT_TRUE(
-        text.contains(QStringLiteral("Given are P=340 N at 25.0\u00B0 and Q=275 N at \u221240.0\u00B0.")))
+        text.contains(QStringLiteral("P=340 N at 25.0\u00B0 and Q=275 N at \u221240.0\u00B0 are given.")))
         << text.toStdString();
     EXPECT_TRUE(
         text.contains(QStringLiteral("Angles are measured from +x, counter-clockwise being positive.")));

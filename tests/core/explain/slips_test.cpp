@@ -1,0 +1,102 @@
+// The traps' notes: in each family at least two, with the number that the slip would give there. The numbers
+// are worked out here with sines and cosines of the given angles.
+#include "core/explain/explain.h"
+#include "core/quantity/decimals.h"
+#include "tests/support/sketches.h"
+
+#include <algorithm>
+#include <cmath>
+#include <gtest/gtest.h>
+#include <numbers>
+
+namespace tailpoint {
+namespace {
+
+using namespace testing;
+
+double rad(double degrees) {
+    return degrees * std::numbers::pi / 180;
+}
+double sinOf(double degrees) {
+    return std::sin(rad(degrees));
+}
+double cosOf(double degrees) {
+    return std::cos(rad(degrees));
+}
+double arcsinOf(double ratio) {
+    return std::asin(ratio) * 180 / std::numbers::pi;
+}
+
+std::string newtons(double force) {
+    return significant(force, 3) + " N";
+}
+std::string degrees(double angle) {
+    return fixedDecimals(angle, 1) + "°";
+}
+
+struct Family {
+    const char* name;
+    Sketch sketch;
+    std::vector<std::string> slips;
+};
+
+std::vector<Family> families() {
+    const Force r = force("R", 400, 10), p = force("P", kToFind, 40);
+    const double gamma = arcsinOf(300 * sinOf(105) / 320);
+    return {
+        {"resultant of two",
+         sketch({force("P", 340, 25), force("Q", 275, -40)}),
+         {newtons(std::sqrt(340 * 340 + 275 * 275 - 2 * 340 * 275 * cosOf(65)))}},
+        {"missing force",
+         sketch({force("P", 700, 195), force("X", kToFind, kToFind)}, force("R", 500, 90)),
+         {newtons(std::sqrt(700 * 700 + 500 * 500 - 2 * 700 * 500 * cosOf(75)))}},
+        {"two magnitudes",
+         sketch({force("A", kToFind, 50), force("B", kToFind, -15)}, force("R", 400, 20)),
+         {newtons(400 * sinOf(30) / sinOf(115)), newtons(400 * cosOf(30))}},
+        {"ring at rest",
+         balanced({force("P", 300, 20), force("Q", kToFind, 135), force("S", kToFind, -100)}),
+         {newtons(300 * sinOf(115) / sinOf(125)), newtons(300 * -cosOf(115))}},
+        {"smallest force",
+         smallest(sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}, force("R", kToFind, 0)), "Q"),
+         {newtons(340 * cosOf(25)), newtons(340 * sinOf(25) / cosOf(25))}},
+        {"two answers",
+         sketch({p, force("Q", 260, kToFind)}, r),
+         {newtons(400), degrees(10 + arcsinOf(400 * sinOf(30) / 260) - 30)}},
+        {"tangent", sketch({p, force("Q", 200, kToFind)}, r), {newtons(400), degrees(10 + 60)}},
+        {"either sense",
+         sketch({either(force("P", kToFind, 115)), force("Q", 320, kToFind)}, force("R", 300, 10)),
+         {newtons(300), degrees(10 + 75 - gamma)}},
+    };
+}
+
+std::vector<std::string> notesOf(const Worked& worked) {
+    std::vector<std::string> notes;
+    for (const Step& step : worked.steps)
+        for (const Prose& note : step.notes)
+            notes.push_back(toText(note));
+    return notes;
+}
+
+TEST(Slips, HaveTheNumberThatTheyWouldGive) {
+    for (const Family& family : families()) {
+        const Solved solved = solve(family.sketch);
+        const auto notes = notesOf(explain(family.sketch, solved, construct(family.sketch, solved, 0)));
+        EXPECT_GE(notes.size(), 2U) << family.name;
+        for (const std::string& number : family.slips)
+            EXPECT_TRUE(
+                std::any_of(notes.begin(), notes.end(),
+                            [&](const std::string& note) { return note.find(number) != std::string::npos; }))
+                << family.name << ": " << number;
+    }
+}
+
+/// Where the slip shows the same digits there is nothing to warn of.
+TEST(Slips, AreNotToldWhereTheyGiveWhatIsRight) {
+    const Sketch square =
+        sketch({force("A", kToFind, 65), force("B", kToFind, -25)}, force("R", 400, 20)); // both at 45°
+    const Solved solved = solve(square);
+    EXPECT_TRUE(notesOf(explain(square, solved, construct(square, solved, 0))).empty());
+}
+
+} // namespace
+} // namespace tailpoint
