@@ -1,4 +1,4 @@
-// The codes of messages in a report, and that its schema knows all of them.
+// The codes of messages in a report, and that the schemas know all of them and every unit.
 #include "ui/document/report.h"
 
 #include <gtest/gtest.h>
@@ -64,6 +64,36 @@ TEST(TheReportsSchema, KnowsEveryCodeAndNoOther) {
         codes.append(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())));
     }
     EXPECT_EQ(known, codes);
+}
+
+/// Every list of units that has the kilonewton, wherever it stands; without the null of 'the sheet's own'.
+void collectUnits(const QJsonValue& value, QList<QJsonArray>& into) {
+    for (const QJsonValue& element : value.toArray())
+        collectUnits(element, into);
+    const QJsonObject object = value.toObject();
+    for (auto member = object.begin(); member != object.end(); ++member)
+        collectUnits(member.value(), into);
+    QJsonArray units = object[u"enum"].toArray();
+    if (!units.contains(QStringLiteral("kN")))
+        return;
+    if (units.last().isNull())
+        units.removeLast();
+    into << units;
+}
+
+TEST(TheSchemas, KnowEveryUnitOfForce) {
+    QJsonArray all;
+    for (const ForceUnit unit : kForceUnits)
+        all.append(QLatin1String(symbolOf(unit).data(), static_cast<int>(symbolOf(unit).size())));
+    for (const char* schema : {"sketch", "report"}) {
+        QFile file(QStringLiteral(TAILPOINT_SOURCE "/resources/%1.schema.json").arg(QLatin1String(schema)));
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+        QList<QJsonArray> found;
+        collectUnits(parsed(file.readAll()), found);
+        EXPECT_FALSE(found.isEmpty()) << schema;
+        for (const QJsonArray& units : found)
+            EXPECT_EQ(units, all) << schema;
+    }
 }
 
 } // namespace
