@@ -59,6 +59,12 @@ std::vector<Family> families() {
         {"smallest force",
          smallest(sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}, force("R", kToFind, 0)), "Q"),
          {newtons(340 * cosOf(25)), newtons(340 * sinOf(25) / cosOf(25))}},
+        {"smallest sum",
+         smallest(sketch({force("P", 340, 25), force("Q", kToFind, 160)}, force("R", kToFind, kToFind)), "R"),
+         {newtons(340), degrees(160 + 90 - 360)}},
+        {"two directions", // 3, 4, 5: beside R the angles arcsin 0.8 and arcsin 0.6
+         sketch({force("P", 300, kToFind), force("Q", 400, kToFind)}, force("R", 500, 0)),
+         {degrees(arcsinOf(0.6))}},
         {"two answers",
          sketch({p, force("Q", 260, kToFind)}, r),
          {newtons(400), degrees(10 + arcsinOf(400 * sinOf(30) / 260) - 30)}},
@@ -73,7 +79,7 @@ std::vector<std::string> notesOf(const Worked& worked) {
     std::vector<std::string> notes;
     for (const Step& step : worked.steps)
         for (const Prose& note : step.notes)
-            notes.push_back(toText(note));
+            notes.push_back(toText(note, Minus::ascii));
     return notes;
 }
 
