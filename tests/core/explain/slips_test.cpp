@@ -65,6 +65,9 @@ std::vector<Family> families() {
         {"two directions", // 3, 4, 5: beside R the angles arcsin 0.8 and arcsin 0.6
          sketch({force("P", 300, kToFind), force("Q", 400, kToFind)}, force("R", 500, 0)),
          {degrees(arcsinOf(0.6))}},
+        {"missing force by components", // of P and Q on the axes what is left lies in the third quadrant
+         balanced({force("P", 30, 0), force("Q", 20, 90), force("S", 10, 0), force("X", kToFind, kToFind)}),
+         {degrees(std::atan(0.5) * 180 / std::numbers::pi)}},
         {"two answers",
          sketch({p, force("Q", 260, kToFind)}, r),
          {newtons(400), degrees(10 + arcsinOf(400 * sinOf(30) / 260) - 30)}},
