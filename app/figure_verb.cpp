@@ -39,7 +39,7 @@ Draws the sketch in FILE ('-': standard input). The ending of OUT decides the fo
 
 An SVG carries the sketch and opens as one again. A .tex is a document for pdflatex or lualatex (amsmath,
 tikz) in which the figure follows the named tips of its forces; its tikzpicture can be taken out.
-Exit status: 0 one answer or two; 1 none, endlessly many, too few or too many unknowns (what is given is
+Exit status: 0 one answer or two; 1 none, infinitely many, too few or too many unknowns (what is given is
 drawn); 2 bad input.
 )";
 

@@ -26,7 +26,7 @@ Values and worked solution of the sketch in FILE ('-': standard input): what is 
   --no-solution    html and latex: statement and figure of what is given, as an exercise
   -o OUT           write to this file instead of standard output
 
-Exit status: 0 one answer or two; 1 none, endlessly many, too few or too many unknowns; 2 bad input.
+Exit status: 0 one answer or two; 1 none, infinitely many, too few or too many unknowns; 2 bad input.
 )";
 
 QList<Option> reportOptions() {

@@ -25,7 +25,7 @@ Usage:
   tailpoint --version
 
 FILE may be '-' (standard input) for a verb. Verbs need no display.
-Exit status: 0 done (one answer or two); 1 the question has none, endlessly many, or too few or too many
+Exit status: 0 done (one answer or two); 1 the question has none, infinitely many, or too few or too many
 unknowns; 2 bad input or usage, with one line on standard error.
 )");
 }

@@ -7,7 +7,7 @@
 namespace tailpoint {
 
 inline constexpr int kDone = 0;     ///< one answer or two
-inline constexpr int kNoAnswer = 1; ///< none, endlessly many, too few or too many unknowns
+inline constexpr int kNoAnswer = 1; ///< none, infinitely many, too few or too many unknowns
 inline constexpr int kBad = 2;      ///< bad input or usage: one line on standard error
 
 /// A verb of the command line; `run` gets what stands behind it.

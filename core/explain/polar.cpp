@@ -1,6 +1,7 @@
 // Magnitude and direction of a vector from its components.
 #include "core/explain/families.h"
 #include "core/explain/quadrant.h"
+#include "core/explain/slip.h"
 
 namespace tailpoint::explaining {
 
@@ -37,6 +38,25 @@ void writeLines(Board& board, Step& step, const Vector& vector) {
         board.show(step, vector.wayId);
 }
 
+/// What the calculator would make of the quotient, where that is another quadrant.
+Prose aboutTangent(const Board& board, const Vector& vector, const QuantityId& x, const QuantityId& y) {
+    QuantityId target = vector.wayId;
+    if (!isPlainReference(board.sketch))
+        target.what = What::fromX;
+    const Formula xSymbol = board.symbolOf(x), ySymbol = board.symbolOf(y);
+    const Eigen::Vector2d signs = withoutNoise(vector);
+    const bool elsewhere = signs.x() < 0 && signs.y() != 0;
+    if (const auto value =
+            !elsewhere ? std::nullopt : slipped(board, target, apply("arctan", over(ySymbol, xSymbol))))
+        return board.say(SENTENCE("solution",
+                                  "The inverse tangent of {quotient} alone would give {value}, which "
+                                  "points the opposite way: let the signs of both components decide."),
+                         "quotient", over(ySymbol, xSymbol), "value", *value);
+    return board.say(SENTENCE("solution",
+                              "The inverse tangent of a quotient knows only the first and the fourth "
+                              "quadrant: let the signs of both components decide."));
+}
+
 } // namespace
 
 void writePolar(Board& board, const Vector& vector) {
@@ -54,9 +74,7 @@ void writePolar(Board& board, const Vector& vector) {
     step.reasoning.push_back(
         liesBySigns(board, vector, signOf(board, x, signs.x()), signOf(board, y, signs.y())));
     writeLines(board, step, vector);
-    step.notes.push_back(board.say(SENTENCE(
-        "solution", "The inverse tangent of a quotient knows only the first and the fourth quadrant: let "
-                    "the signs of both components decide.")));
+    step.notes.push_back(aboutTangent(board, vector, x, y));
 }
 
 } // namespace tailpoint::explaining

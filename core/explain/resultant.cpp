@@ -240,7 +240,7 @@ void writeCosines(Board& board, const Pair& pair) {
     board.show(step, pair.sum.sizeId);
     step.conclusion.push_back(beside(board, pair));
     step.conclusion.push_back(
-        byHand ? board.say(SENTENCE("solution", "Carried on is the rounded value, {size}."), "size", size)
+        byHand ? board.say(SENTENCE("solution", "The rounded value, {size}, is carried on."), "size", size)
                : board.say(
                      SENTENCE("solution", "The full value is carried on; only what is shown is rounded.")));
     step.notes.push_back(calculatorNote(board));

@@ -1,5 +1,6 @@
 // Two directions of known magnitudes: three sides, so the law of cosines, the greatest angle first.
 #include "core/explain/families.h"
+#include "core/explain/slip.h"
 
 #include <algorithm>
 #include <array>
@@ -96,6 +97,22 @@ Step& waysStep(Board& board, std::size_t index) {
                             Stage::all);
 }
 
+/// The two angles mixed up: each direction is turned by the angle opposite the other side.
+void noteExchange(const Board& board, Step& step, const ThreeSides& q) {
+    const std::size_t target = q.r.sought[0], other = q.r.sought[1];
+    const Vector& vector = board.in(0, q.r.side[target]);
+    const auto value =
+        slipped(board, vector.wayId,
+                exchanged(board.carried.formulaOf(vector.wayId), q.angle(other), q.symbol(target)));
+    if (value)
+        step.notes.push_back(board.say(
+            SENTENCE("solution",
+                     "Between {known} and {vector} lies {right}, opposite the third side: with {wrong} "
+                     "in its place {theta} would come out as {value}."),
+            "known", q.known().vector, "vector", vector.vector, "right", q.symbol(other), "wrong",
+            q.symbol(target), "theta", vector.theta, "value", *value));
+}
+
 /// The directions sought, turned from the known vector; in the second answer's triangle the other way.
 void writeWays(Board& board, const ThreeSides& q, std::size_t index) {
     Step& step = waysStep(board, index);
@@ -113,6 +130,8 @@ void writeWays(Board& board, const ThreeSides& q, std::size_t index) {
         board.show(step, board.in(index, q.r.side[target]).wayId);
         board.remarkOnRounding(step);
     }
+    if (index == 0)
+        noteExchange(board, step, q);
 }
 
 } // namespace

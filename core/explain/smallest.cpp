@@ -116,6 +116,12 @@ void writeWay(Board& board, const Right& q) {
                                  "Perpendicular to {line}, on the side to which the triangle closes: turned "
                                  "clockwise from it by {right}."),
                   "line", q.side(q.line).vector, "right", quarterTurn(board.sketch.angleUnit)));
+    if (const auto way = slipped(board, leg.wayId, turnedBack(board.carried.formulaOf(leg.wayId))))
+        step.notes.push_back(board.say(
+            SENTENCE("solution",
+                     "Turned the other way from {line}, {theta} would come out as {value}: there the "
+                     "triangle does not close."),
+            "line", q.side(q.line).vector, "theta", leg.theta, "value", *way));
 }
 
 } // namespace

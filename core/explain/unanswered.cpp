@@ -1,4 +1,4 @@
-// Questions without an answer to work out: too few or too many unknowns, none, endlessly many.
+// Questions without an answer to work out: too few or too many unknowns, none, infinitely many.
 #include "core/explain/families.h"
 
 namespace tailpoint::explaining {

@@ -72,12 +72,12 @@ Sentence apartWords(const Sketch& sketch, const Question& question) {
 Sentence endlessWords(const Force& first, const Force& second, bool lines, bool withSum) {
     if (lines) {
         return {MessageCode::endlessMagnitudes,
-                "Endlessly many answers: " + first.name + " and " + second.name +
+                "Infinitely many answers: " + first.name + " and " + second.name +
                     " act along parallel lines, so that one magnitude fixes the other and none is fixed. "
                     "Give the " +
                     magnitudeOf(first) + " or the " + magnitudeOf(second) + "."};
     }
-    return {MessageCode::endlessDirections, "Endlessly many answers: " + first.name + " and " + second.name +
+    return {MessageCode::endlessDirections, "Infinitely many answers: " + first.name + " and " + second.name +
                                                 " are equal and nothing else acts, so any " +
                                                 (withSum ? "common direction" : "two opposite directions") +
                                                 " will do. Give the " + directionOfWords(first) + " or the " +
@@ -130,7 +130,7 @@ Sentences reversedWords(std::size_t admissible, std::size_t reversed, const std:
     }
     const std::string condition = " if " + listed(names) + " may act the other way.";
     if (admissible > 0) {
-        return {{MessageCode::secondAnswerReversed, "A second answer" + condition}};
+        return {{MessageCode::secondAnswerReversed, "There is a second answer" + condition}};
     }
     return {{MessageCode::noAnswerInSense, "No answer in the given sense of " + listed(names) + "; " +
                                                numberWord(reversed) +

@@ -59,6 +59,15 @@ std::vector<Family> families() {
         {"smallest force",
          smallest(sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}, force("R", kToFind, 0)), "Q"),
          {newtons(340 * cosOf(25)), newtons(340 * sinOf(25) / cosOf(25))}},
+        {"smallest sum",
+         smallest(sketch({force("P", 340, 25), force("Q", kToFind, 160)}, force("R", kToFind, kToFind)), "R"),
+         {newtons(340), degrees(160 + 90 - 360)}},
+        {"two directions", // 3, 4, 5: beside R the angles arcsin 0.8 and arcsin 0.6
+         sketch({force("P", 300, kToFind), force("Q", 400, kToFind)}, force("R", 500, 0)),
+         {degrees(arcsinOf(0.6))}},
+        {"missing force by components", // of P and Q on the axes what is left lies in the third quadrant
+         balanced({force("P", 30, 0), force("Q", 20, 90), force("S", 10, 0), force("X", kToFind, kToFind)}),
+         {degrees(std::atan(0.5) * 180 / std::numbers::pi)}},
         {"two answers",
          sketch({p, force("Q", 260, kToFind)}, r),
          {newtons(400), degrees(10 + arcsinOf(400 * sinOf(30) / 260) - 30)}},
@@ -73,7 +82,7 @@ std::vector<std::string> notesOf(const Worked& worked) {
     std::vector<std::string> notes;
     for (const Step& step : worked.steps)
         for (const Prose& note : step.notes)
-            notes.push_back(toText(note));
+            notes.push_back(toText(note, Minus::ascii));
     return notes;
 }
 

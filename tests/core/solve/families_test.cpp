@@ -220,7 +220,7 @@ TEST(MagnitudeAndDirection, HaveOneWhereTheOtherRootLiesBehind) {
     EXPECT_FALSE(result.tangent);
     ASSERT_EQ(result.reversed.size(), 1u);
     EXPECT_TRUE(result.reversed[0].sum.turned);
-    EXPECT_EQ(result.message, "A second answer if R may act the other way.");
+    EXPECT_EQ(result.message, "There is a second answer if R may act the other way.");
 }
 
 TEST(MagnitudeAndDirection, HaveTwoOnALineOfAction) {

@@ -131,13 +131,13 @@ TEST(NoAnswerInAGivenSense, NamesTheForcesThatWouldHaveToTurn) {
 TEST(EndlesslyMany, IsToldWhatToGive) {
     expectSaid(sketch({force("P", kToFind, 25), force("Q", kToFind, 205)}, force("R", 520, 25)),
                Status::endless,
-               "Endlessly many answers: P and Q act along parallel lines, so that one magnitude fixes the "
+               "Infinitely many answers: P and Q act along parallel lines, so that one magnitude fixes the "
                "other and none is fixed. Give the magnitude of P or the magnitude of Q.");
     expectSaid(balanced({force("P", 600, kToFind), force("Q", 600, kToFind)}), Status::endless,
-               "Endlessly many answers: P and Q are equal and nothing else acts, so any two opposite "
+               "Infinitely many answers: P and Q are equal and nothing else acts, so any two opposite "
                "directions will do. Give the direction of P or the direction of Q.");
     expectSaid(sketch({force("P", 600, kToFind)}, force("R", 600, kToFind)), Status::endless,
-               "Endlessly many answers: P and R are equal and nothing else acts, so any common direction "
+               "Infinitely many answers: P and R are equal and nothing else acts, so any common direction "
                "will do. Give the direction of P or the direction of R.");
 }
 
