@@ -1,6 +1,5 @@
 // A magnitude along a known line and a direction of known magnitude: two sides and an angle not between them.
-#include "core/explain/families.h"
-#include "core/explain/slip.h"
+#include "core/explain/ambiguous.h"
 
 #include <cmath>
 #include <numbers>
@@ -8,28 +7,6 @@
 namespace tailpoint::explaining {
 
 namespace {
-
-/// k: the known vector; u: on the line; v: on the circle. The angle opposite to v is known from directions.
-struct Ambiguous : Triangle {
-    explicit Ambiguous(const Board& theBoard) : Triangle(theBoard), k(r.knownSide()) {
-        const bool firstOnLine = !sought(0).sizeGiven;
-        u = r.sought[firstOnLine ? 0U : 1U];
-        v = r.sought[firstOnLine ? 1U : 0U];
-    }
-
-    std::size_t k, u = 0, v = 0;
-    /// What the inverse sine gives for the angle opposite to k, before it is decided whether that is obtuse.
-    QuantityId acute() const { return {What::acute, r.side[k], {}, 0, kOfInverseSine}; }
-    /// Two answers, one in each sense of the line of action.
-    bool inBothSenses() const { return board.hasTwoAnswers() && side(v).magnitude >= side(k).magnitude; }
-    /// The acute angle is the triangle's own, and needs no letter beside it.
-    bool isDecided() const {
-        return !board.hasTwoAnswers() && board.carried.formulaOf(angle(k)).id == acute();
-    }
-    QuantityId in(std::uint8_t answer, std::size_t i) const {
-        return {What::opposite, r.side[i], {}, answer};
-    }
-};
 
 void writeEstimate(Board& board, const Ambiguous& q) {
     Step& step = board.step(StepKey::estimate, SENTENCE("solution", "Draw it to scale: a line and a circle"),
@@ -186,101 +163,6 @@ void writeDecision(Board& board, const Ambiguous& q) {
                         "second", second));
     step.notes.push_back(board.say(SENTENCE(
         "solution", "The calculator shows only the acute angle. Look for the other one, and decide.")));
-}
-
-Step& restStep(Board& board, std::uint8_t answer) {
-    switch (answer) {
-    case 0:
-        return board.step(StepKey::rest, SENTENCE("solution", "Third angle, magnitude, direction"),
-                          Stage::all, Law::sines);
-    case 1:
-        return board.step(StepKey::first, SENTENCE("solution", "First answer"), Stage::all, Law::sines);
-    default:
-        return board.step(StepKey::second, SENTENCE("solution", "Second answer"), Stage::all, Law::sines);
-    }
-}
-
-/// The other sense of the line, where this answer has it: the angle's supplement, the direction half a turn
-/// on.
-bool writeOtherSense(Board& board, Step& step, const Ambiguous& q, const Vector& u, std::uint8_t answer) {
-    const QuantityId supplement = q.in(answer, q.v);
-    if (answer == 0 || board.carried.find(supplement) == nullptr)
-        return false;
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "Here {u} acts in the other sense of its line, so the angle between the sides is the "
-                 "supplement."),
-        "u", u.vector));
-    board.show(step, supplement);
-    board.show(step, u.wayId);
-    return true;
-}
-
-/// Of two answers on one side of the line: which of the two angles is taken.
-void sayWhichAngle(const Board& board, Step& step, const Ambiguous& q, const QuantityId& atK) {
-    if (!board.hasTwoAnswers() || q.inBothSenses())
-        return;
-    step.reasoning.push_back(board.say(
-        board.carried.formulaOf(atK).id == q.acute()
-            ? SENTENCE("solution", "This answer takes the acute one of the two angles, {acute} itself.")
-            : SENTENCE("solution",
-                       "This answer takes the obtuse one of the two angles, the supplement of {acute}."),
-        "acute", board.symbolOf(q.acute())));
-}
-
-/// The wrong angle in the law of sines, and the third angle turned off the wrong way.
-void noteSlips(const Board& board, Step& step, const Ambiguous& q, const Vector& u, const Vector& v,
-               const QuantityId& atK, const QuantityId& third) {
-    const auto size =
-        slipped(board, u.sizeId, exchanged(board.carried.formulaOf(u.sizeId), third, board.symbolOf(atK)));
-    if (size)
-        step.notes.push_back(board.say(
-            SENTENCE("solution",
-                     "{size} lies opposite {right}: with {wrong} in its place the law of sines would give "
-                     "{value}, which is {known} once more."),
-            "size", u.size, "right", board.symbolOf(third), "wrong", board.symbolOf(atK), "value", *size,
-            "known", q.side(q.k).size));
-    if (const auto way = slipped(board, v.wayId, turnedBack(board.carried.formulaOf(v.wayId))))
-        step.notes.push_back(board.say(
-            SENTENCE("solution", "Turned the other way from {known}, {theta} would come out as {value}."),
-            "known", q.side(q.k).vector, "theta", v.theta, "value", *way));
-}
-
-/// Third angle, magnitude and direction of one answer.
-void writeRest(Board& board, const Ambiguous& q, std::size_t index) {
-    const auto answer = static_cast<std::uint8_t>(board.hasTwoAnswers() ? index + 1 : 0);
-    const Vector &u = board.in(index, q.r.side[q.u]), &v = board.in(index, q.r.side[q.v]);
-    Step& step = restStep(board, answer);
-    step.parts = {arrowPart(u.index), arrowPart(v.index)};
-    const bool otherSense = writeOtherSense(board, step, q, u, answer);
-    const QuantityId known = otherSense ? q.in(answer, q.v) : q.angle(q.v), atK = q.in(answer, q.k),
-                     third = q.in(answer, q.u);
-    if (!q.isDecided()) {
-        sayWhichAngle(board, step, q, atK);
-        board.show(step, atK);
-    }
-    board.show(step, third);
-    const auto name = [&](const Vector& opposite, const QuantityId& angle) {
-        step.angles.push_back(named(part(FigurePart::Kind::opposite, opposite.index), board.symbolOf(angle)));
-    };
-    name(v, known);
-    name(q.side(q.k), atK);
-    name(u, third);
-    board.remarkOnRounding(step);
-    board.show(step, u.sizeId);
-    board.show(step, v.wayId);
-    board.remarkOnRounding(step);
-    step.reasoning.push_back(board.say(
-        board.isCounterClockwise(board.signOf(v.wayId))
-            ? SENTENCE("solution",
-                       "The angle sum of {half} gives the third angle, the law of sines the magnitude; from "
-                       "{known} the direction of {v} is reached by turning counter-clockwise.")
-            : SENTENCE("solution",
-                       "The angle sum of {half} gives the third angle, the law of sines the magnitude; from "
-                       "{known} the direction of {v} is reached by turning clockwise."),
-        "half", board.halfTurn(), "known", q.side(q.k).vector, "v", v.vector));
-    if (index == 0)
-        noteSlips(board, step, q, u, v, atK, third);
 }
 
 } // namespace
