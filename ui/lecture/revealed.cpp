@@ -32,15 +32,15 @@ public:
         return results;
     }
 
-    void reveal(Ids& ids, const Stop& stop, const Line& line) const {
+    void reveal(Ids& ids, const Stop& stop, const BeatLine& line) const {
         switch (line.kind) {
-        case Line::Kind::reasoning:
+        case BeatLine::Kind::reasoning:
             return reveal(ids, stop.step.reasoning[line.index], stop.solution);
-        case Line::Kind::conclusion:
+        case BeatLine::Kind::conclusion:
             return reveal(ids, stop.step.conclusion[line.index], stop.solution);
-        case Line::Kind::table:
+        case BeatLine::Kind::table:
             return; // components, which no figure shows
-        case Line::Kind::working:
+        case BeatLine::Kind::working:
             break;
         }
         const Working& working = stop.step.workings[line.index];
@@ -106,7 +106,7 @@ void markHidden(std::vector<Stop>& stops, const Sketch& sketch) {
         }
     for (Stop& stop : stops)
         for (const Beat& beat : stop.beats) {
-            for (const Line& line : beat)
+            for (const BeatLine& line : beat)
                 reader.reveal(revealed, stop, line);
             std::set_difference(results.begin(), results.end(), revealed.begin(), revealed.end(),
                                 std::back_inserter(stop.hidden.emplace_back()));

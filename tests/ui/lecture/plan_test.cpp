@@ -89,9 +89,9 @@ TEST(LecturePlan, AValueThatReadsLikeAnEarlierOneWaitsForItsOwnTurn) {
     const QuantityId gamma = oppositeId(partialVector(3), 3);
     bool isRead = false, waited = false;
     for (std::size_t beat = 0; beat < stop.beats.size(); ++beat) {
-        for (const Line& line : stop.beats[beat]) {
+        for (const BeatLine& line : stop.beats[beat]) {
             const Working* working =
-                line.kind == Line::Kind::working ? &stop.step.workings[line.index] : nullptr;
+                line.kind == BeatLine::Kind::working ? &stop.step.workings[line.index] : nullptr;
             isRead = isRead || (working && working->subject && working->subject->id == gamma &&
                                 static_cast<std::size_t>(line.parts) == linesOf(*working).size());
         }
