@@ -31,7 +31,8 @@ struct Filling {
     Prose content;
 };
 
-/// The pattern with its places filled; a place without content stays as it is written.
+/// The pattern with its places filled, their contents used up; a place without content stays as it is
+/// written.
 void appendFilled(Prose& prose, std::string_view pattern, std::vector<Filling>& places);
 
 /// Says sentences in a language; null: as they are written here.
