@@ -5,7 +5,7 @@
 
 namespace tailpoint::explaining {
 
-/// The two forces by size, and the angles opposite to them.
+/// The two forces by size, and the angles opposite them.
 struct Pair {
     explicit Pair(const Board& board)
         : p(board.forces()[0]), q(board.forces()[1]), great(p.magnitude >= q.magnitude ? p : q),
