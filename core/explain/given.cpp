@@ -156,8 +156,8 @@ std::optional<Prose> familyTold(const Board& board) {
                 "solution", "Two directions of known magnitudes: a circle would meet a circle, but here "
                             "the two circles coincide."));
         return board.say(SENTENCE(
-            "solution", "Two directions of known magnitudes: a circle meets a circle, in no point, in "
-                        "one or in two."));
+            "solution",
+            "Two directions of known magnitudes: a circle meets a circle at no point, at one or at two."));
     case Family::smallestForce:
     case Family::smallestSum:
         return board.say(SENTENCE("solution", "That is one unknown too many for two equations; the condition "

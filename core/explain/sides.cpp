@@ -43,9 +43,8 @@ void writeEstimate(Board& board, const ThreeSides& q) {
                              {},
                              related(a.sizeNumber, Relation::less, board.force(b.magnitude + c.magnitude))});
     step.conclusion.push_back(board.say(
-        SENTENCE("solution",
-                 "Circles about the two ends of {known}, with the two magnitudes as radii, meet in the "
-                 "missing corner: on one side of {known}, and mirrored on the other."),
+        SENTENCE("solution", "Circles about the two ends of {known}, with the two magnitudes as radii, meet "
+                             "at the missing corner: on one side of {known}, and mirrored on the other."),
         "known", q.known().vector));
     step.conclusion.push_back(comparison(board, q));
 }
