@@ -229,6 +229,8 @@ Working Carried::working(const QuantityId& subject, const std::vector<QuantityId
     if (!isNumeric(formula)) {
         if (formula.kind != FormulaKind::symbol)
             out.substituted = inNumbers(formula);
+        if (out.substituted && toText(*out.substituted) == toText(*out.value)) // −δ, say: told once
+            out.substituted.reset();
         out.general = std::move(formula);
     } else {
         out.substituted = std::move(formula);

@@ -90,6 +90,21 @@ TEST(GroundChain, KnownForcesAreAddedUpBeforeAnythingIsFound) {
                 1e-9);
 }
 
+/// A = 100 N at 0°, B = 50 N at −90°: K points 26.6° below the axis, θ_K = −δ_K = −26.6° and not once more.
+TEST(CarriedLines, DoNotTellANumberTwice) {
+    const Sketch s =
+        sketch({force("A", 100, 0), force("B", 50, -90), force("U", kToFind, 150), force("V", kToFind, 60)},
+               force("R", 0, kToFind));
+    const Solved solved = solve(s);
+    const Things things(s);
+    explaining::Carried carried(s, things, false);
+    carried.take(groundOf(s, solved, things));
+    const Working working = carried.working(directionId(kKnownVector));
+    EXPECT_EQ(toText(*working.general, Minus::ascii), "-δ_K");
+    EXPECT_FALSE(working.substituted);
+    EXPECT_EQ(toText(*working.value, Minus::ascii), "-26.6°");
+}
+
 /// P = 340 N at 25°, Q = 275 N at −40°: 519.860 N at −3.648° (computed outside the program).
 TEST(CarriedLines, StandOnPaperAsFormulaNumbersAndResult) {
     const Sketch s = sketch({force("P", 340, 25), force("Q", 275, -40)});
