@@ -68,22 +68,18 @@ private:
     std::unordered_set<QuantityId, QuantityHash> m_seen;
 };
 
+/// In an answer some line of action is found in the other sense.
+bool isTurned(const Solution& solution) {
+    return solution.sum.turned || std::any_of(solution.forces.begin(), solution.forces.end(),
+                                              [](const SolvedForce& force) { return force.turned; });
+}
+
 } // namespace
 
 namespace deriving {
 
 void collectGiven(Chain& chain) {
     GivenOnes(chain).collect();
-}
-
-bool isTurned(const Solution& solution) {
-    return solution.sum.turned || std::any_of(solution.forces.begin(), solution.forces.end(),
-                                              [](const SolvedForce& force) { return force.turned; });
-}
-
-std::size_t baseAnswer(const Solved& solved) {
-    const auto& answers = solved.solutions;
-    return answers.size() == 2 && isTurned(answers[0]) && !isTurned(answers[1]) ? 1 : 0;
 }
 
 void writeSenses(Writer& w) {
@@ -96,13 +92,18 @@ void writeSenses(Writer& w) {
 
 } // namespace deriving
 
+std::size_t baseAnswer(const Solved& solved) {
+    const auto& answers = solved.solutions;
+    return answers.size() == 2 && isTurned(answers[0]) && !isTurned(answers[1]) ? 1 : 0;
+}
+
 std::vector<Route> routesOf(const Sketch& sketch, const Solved& solved) {
     std::vector<Route> routes;
     if (!isAnswered(solved))
         return routes;
     const Things things(sketch);
     Writer writer(sketch, solved, things, {});
-    writer.solution = deriving::baseAnswer(solved);
+    writer.solution = baseAnswer(solved);
     if (deriving::hasTriangle(writer))
         addTriangles(routes, sketch, solved, writer);
     else if (isResultantOfTwo(sketch, solved))
@@ -117,7 +118,7 @@ Chain chainOf(const Sketch& sketch, const Solved& solved, const Things& things, 
     Writer writer(sketch, solved, things, route);
     if (!isAnswered(solved))
         return std::move(writer.chain);
-    writer.solution = deriving::baseAnswer(solved);
+    writer.solution = baseAnswer(solved);
     switch (route.way) {
     case Route::Way::triangle:
         deriving::writeByTriangle(writer);

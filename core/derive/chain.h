@@ -85,6 +85,9 @@ struct Standing {
 };
 Standing standingOf(const Solved& solved, VectorId vector, std::size_t solution);
 
+/// Index of the answer on which both of two build: that in the sense drawn, where they differ in sense.
+std::size_t baseAnswer(const Solved& solved);
+
 /// The ways that lead to the answer, the one that a lecturer would show first in front. A triangle of two
 /// known sides can be begun at either of them. Empty where the question has no answer.
 std::vector<Route> routesOf(const Sketch& sketch, const Solved& solved);
@@ -92,6 +95,9 @@ std::vector<Route> routesOf(const Sketch& sketch, const Solved& solved);
 /// Both answers are in it, each under its number where there are two. Without lines where that way doesn't
 /// lead to the answer. Precondition: `solved` and `things` belong to `sketch`.
 Chain chainOf(const Sketch& sketch, const Solved& solved, const Things& things, Route route);
+
+/// A vector without an answer: what is given of it, a line of action as one unit along it.
+SolvedForce asGiven(const Force& force, const Sketch& sketch);
 
 /// What can be said before anything is found: directions given by a slope, a bearing or the long way round,
 /// as the sheet measures them; the known vectors added up to K; where a circle misses a line the angle at its

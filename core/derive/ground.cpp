@@ -8,20 +8,6 @@ namespace {
 using deriving::Signed;
 using deriving::Writer;
 
-/// A vector without an answer: what is given of it, a line of action as one unit along it.
-SolvedForce asGiven(const Force& force, const Sketch& sketch) {
-    SolvedForce given;
-    given.name = force.name;
-    given.magnitude = force.magnitude.value.value_or(0);
-    const auto unit = unitVector(force.direction, sketch);
-    if (!unit)
-        return given;
-    given.unit = {static_cast<double>(unit->cos), static_cast<double>(unit->sin)};
-    given.vector = force.magnitude.value.value_or(1) * given.unit;
-    given.direction = referredDirection(force.direction, sketch);
-    return given;
-}
-
 /// What is given in place of an answer that there is not.
 Solved withoutAnswer(const Sketch& sketch, const Solved& solved) {
     Solved out = solved;
@@ -68,6 +54,19 @@ void writeSums(Writer& w, const std::vector<Signed>& terms) {
 
 } // namespace
 
+SolvedForce asGiven(const Force& force, const Sketch& sketch) {
+    SolvedForce given;
+    given.name = force.name;
+    given.magnitude = force.magnitude.value.value_or(0);
+    const auto unit = unitVector(force.direction, sketch);
+    if (!unit)
+        return given;
+    given.unit = {static_cast<double>(unit->cos), static_cast<double>(unit->sin)};
+    given.vector = force.magnitude.value.value_or(1) * given.unit;
+    given.direction = referredDirection(force.direction, sketch);
+    return given;
+}
+
 Standing standingOf(const Solved& solved, VectorId vector, std::size_t solution) {
     Standing standing{vector, magnitudeId(vector), directionId(vector)};
     if (solution >= solved.solutions.size() || (vector.kind != VectorId::Kind::force && vector != kSumVector))
@@ -84,7 +83,7 @@ Standing standingOf(const Solved& solved, VectorId vector, std::size_t solution)
         standing.way.answer = answer;
     if (found.turned) {
         standing.way.part = 1;
-        standing.way.answer = in(deriving::baseAnswer(solved)).turned ? std::uint8_t{0} : answer;
+        standing.way.answer = in(baseAnswer(solved)).turned ? std::uint8_t{0} : answer;
     }
     return standing;
 }
@@ -93,7 +92,7 @@ Chain groundOf(const Sketch& sketch, const Solved& solved, const Things& things)
     const bool isAnswered = !solved.solutions.empty();
     const Solved given = isAnswered ? Solved() : withoutAnswer(sketch, solved);
     Writer w(sketch, isAnswered ? solved : given, things, {});
-    w.solution = isAnswered ? deriving::baseAnswer(solved) : 0;
+    w.solution = isAnswered ? baseAnswer(solved) : 0;
     for (std::size_t i = 0; i < sketch.forces.size(); ++i)
         w.way(forceVector(i));
     w.way(kSumVector);

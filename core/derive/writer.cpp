@@ -8,11 +8,6 @@ namespace tailpoint::deriving {
 
 namespace {
 
-bool isPlainReference(const Sketch& sketch) {
-    return sketch.reference.sense == Sense::ccw &&
-           normalized(sketch.reference.axisDegrees, AngleUnit::deg) == 0;
-}
-
 constexpr double kSeam = 1e-13; ///< of a half turn: what a sum of angles may be off by
 
 Formula atMost(Formula a, Formula b) {

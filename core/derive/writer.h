@@ -125,9 +125,6 @@ void writeByParallelograms(Writer& writer);
 void writeKnown(Writer& writer, const Reduction& reduction);
 /// Lines of action found in the other sense, in the answer that is written.
 void writeSenses(Writer& writer);
-/// Index of the answer on which both of two build: that in the sense drawn, where they differ in sense.
-std::size_t baseAnswer(const Solved& solved);
-bool isTurned(const Solution& solution);
 /// Symbols of quantities that no line before has given.
 void collectGiven(Chain& chain);
 

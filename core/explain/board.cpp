@@ -8,18 +8,6 @@ namespace tailpoint::explaining {
 
 namespace {
 
-/// Without an answer: what is given of a vector, a line of action as one unit along it.
-SolvedForce asGiven(const Force& force, const Sketch& sketch) {
-    SolvedForce given;
-    given.magnitude = force.magnitude.value.value_or(0);
-    const auto unit = unitVector(force.direction, sketch);
-    if (!unit)
-        return given;
-    given.vector = force.magnitude.value.value_or(1) *
-                   Eigen::Vector2d(static_cast<double>(unit->cos), static_cast<double>(unit->sin));
-    return given;
-}
-
 SolvedForce solvedVector(const Board& board, VectorId vector, std::size_t answer) {
     if (answer >= board.solved.solutions.size())
         return asGiven(board.given(vector), board.sketch);
@@ -34,20 +22,6 @@ double scaleOf(const Solution& found) {
     return scale;
 }
 
-bool isTurned(const Solution& found) {
-    bool any = found.sum.turned;
-    for (const SolvedForce& force : found.forces)
-        any = any || force.turned;
-    return any;
-}
-
-/// Of two answers the one on which both build: that in the sense drawn, where they differ in sense.
-std::size_t baseOf(const Solved& solved, std::size_t solution) {
-    if (solved.solutions.size() < 2)
-        return solution;
-    return isTurned(solved.solutions[0]) && !isTurned(solved.solutions[1]) ? 1 : 0;
-}
-
 } // namespace
 
 Board::Board(const Sketch& theSketch, const Solved& theSolved, const Construction& theConstruction,
@@ -55,7 +29,7 @@ Board::Board(const Sketch& theSketch, const Solved& theSolved, const Constructio
     : Voice(theOptions.sentences), sketch(theSketch), solved(theSolved), construction(theConstruction),
       options(theOptions), solution(theSolution), things(theSketch),
       reduction(reductionOf(theSketch, theSolved)), carried(theSketch, things, theOptions.handRounding),
-      m_base(baseOf(theSolved, theSolution)) {
+      m_base(baseAnswer(theSolved)) {
     if (isAnswered())
         carried.scale = scaleOf(solved.solutions[m_base]);
     carried.take(groundOf(sketch, solved, things));
@@ -248,11 +222,6 @@ Step& Board::step(StepKey key, const Wording& title, Stage stage, Law law) {
     made.stage = stage;
     made.law = law;
     return made;
-}
-
-bool isPlainReference(const Sketch& sketch) {
-    return sketch.reference.sense == Sense::ccw &&
-           normalized(sketch.reference.axisDegrees, AngleUnit::deg) == 0;
 }
 
 double withoutNoise(double component, double scale) {

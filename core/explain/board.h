@@ -93,8 +93,6 @@ private:
     std::array<std::vector<Vector>, 2> m_answers; ///< where there are two: forces, then the sum
 };
 
-/// Whether directions are already counted counter-clockwise from +x.
-bool isPlainReference(const Sketch& sketch);
 /// A component that is nothing but rounding noise of its vector is zero.
 double withoutNoise(double component, double scale);
 Eigen::Vector2d withoutNoise(const Vector& vector);

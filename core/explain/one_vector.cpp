@@ -21,7 +21,7 @@ Entries knownForces(const Board& board) {
 void writeSumByTable(Board& board) {
     const Vector& sum = board.sum();
     const Entries entries = knownForces(board);
-    const Total total = totalOf(board, sum);
+    const Total total = totalOf(sum);
     Step& step = board.step(StepKey::components, SENTENCE("solution", "Component table"), Stage::construction,
                             Law::components);
     writeComponentTable(board, step, board.carried, entries, total);
@@ -45,7 +45,7 @@ void writeKnownForces(Board& board, const Entries& entries) {
     if (!several)
         return writeComponentTable(board, step, board.carried, entries, std::nullopt);
     const Vector& known = board.at(kKnownVector);
-    const Total total = totalOf(board, known);
+    const Total total = totalOf(known);
     writeComponentTable(board, step, board.carried, entries, total);
     writeColumns(board, step, entries, total);
     step.conclusion.push_back(board.say(SENTENCE("solution", "{known} stands for the known forces added up."),
@@ -168,7 +168,7 @@ void writeKnown(Board& board) {
             entries.emplace_back(vector, sign);
     }
     const Vector& known = board.at(kKnownVector);
-    const Total total = totalOf(board, known);
+    const Total total = totalOf(known);
     Step& step = board.step(StepKey::known,
                             fromSum ? SENTENCE("solution", "What the known vectors leave")
                                     : SENTENCE("solution", "Add up the known forces"),

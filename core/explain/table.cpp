@@ -80,7 +80,7 @@ struct Rows {
 
 } // namespace
 
-Total totalOf(const Board&, const Vector& vector) {
+Total totalOf(const Vector& vector) {
     return {vector.vector, {What::x, vector.id}, {What::y, vector.id}};
 }
 

@@ -14,7 +14,7 @@ struct Total {
     Formula name;
     QuantityId x, y;
 };
-Total totalOf(const Board& board, const Vector& vector);
+Total totalOf(const Vector& vector);
 
 /// Words and rows; the numbers come from `lines`. Without a total where there is nothing to add up.
 void writeComponentTable(const Board& board, Step& step, const Carried& lines, const Entries& entries,

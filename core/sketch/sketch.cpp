@@ -77,6 +77,11 @@ std::optional<CosSin> unitVector(const Direction& direction, const Sketch& sketc
     return std::nullopt;
 }
 
+bool isPlainReference(const Sketch& sketch) {
+    return sketch.reference.sense == Sense::ccw &&
+           normalized(sketch.reference.axisDegrees, AngleUnit::deg) == 0;
+}
+
 std::optional<double> referredDirection(long double x, long double y, const Sketch& sketch) {
     const CosSin back = mirrored(cosSin(sketch.reference.axisDegrees, AngleUnit::deg));
     const CosSin along = turned(back, {x, y});

@@ -133,6 +133,9 @@ std::optional<CosSin> unitVector(const Direction& direction, const Sketch& sketc
 /// half turn].
 std::optional<double> referredDirection(long double x, long double y, const Sketch& sketch);
 
+/// Whether directions are counted counter-clockwise from +x.
+bool isPlainReference(const Sketch& sketch);
+
 /// A given direction as the sheet says it: a typed angle is normalised exactly, slopes and bearings are
 /// referred.
 std::optional<double> referredDirection(const Direction& direction, const Sketch& sketch);
