@@ -21,6 +21,9 @@ Values and worked solution of the sketch in FILE ('-': standard input): what is 
   --rounding full|hand
                    carry full values and round what is shown (default), or carry the rounded values as on
                    paper and say what that costs in the answer
+  --method triangle|components
+                   by the force triangle or by the sums along x and y; the other one is the check (default:
+                   as suits the question)
   --adding table|parallelograms
                    a resultant of more than two forces by a component table (default) or two at a time
   --no-solution    html and latex: statement and figure of what is given, as an exercise
@@ -33,6 +36,7 @@ QList<Option> reportOptions() {
     const auto words = [](const char* text) { return QString::fromLatin1(text).split(QLatin1Char('|')); };
     return {{QStringLiteral("--as"), words("text|json|html|latex")},
             {QStringLiteral("--rounding"), words("full|hand")},
+            {QStringLiteral("--method"), words("triangle|components")},
             {QStringLiteral("--adding"), words("table|parallelograms")},
             {QStringLiteral("--no-solution"), {}, true},
             {QStringLiteral("-o"), {}}};
@@ -56,6 +60,7 @@ QByteArray reportAs(const QString& form, const Result& result, const Arguments& 
     HandoutChoice choice;
     choice.handRounding = byHand;
     choice.parallelograms = pairs;
+    choice.method = methodFrom(arguments.value(QStringLiteral("--method")).toStdString());
     choice.solution = !arguments.options.contains(QStringLiteral("--no-solution"));
     if (form == QLatin1String("html"))
         return handoutHtml(result, choice);
@@ -64,6 +69,7 @@ QByteArray reportAs(const QString& form, const Result& result, const Arguments& 
     ExplainOptions options;
     options.handRounding = byHand;
     options.parallelograms = pairs;
+    options.method = choice.method;
     return form == QLatin1String("json") ? reportJson(result, options) : reportText(result, options);
 }
 

@@ -8,38 +8,6 @@ namespace tailpoint::explaining {
 
 namespace {
 
-void writeEstimate(Board& board, const Ambiguous& q) {
-    Step& step = board.step(StepKey::estimate, SENTENCE("solution", "Draw it to scale: a line and a circle"),
-                            Stage::construction);
-    step.parts = {part(FigurePart::Kind::locus, q.side(q.u).index),
-                  part(FigurePart::Kind::locus, q.side(q.v).index)};
-    step.reasoning.push_back(board.say(
-        SENTENCE(
-            "solution",
-            "Through one end of {known} draw the parallel to the line of action of {u}, and about the other "
-            "end a circle of radius {v}: where the parallel meets the circle, the triangle closes."),
-        "known", q.side(q.k).vector, "u", q.side(q.u).vector, "v", q.side(q.v).size));
-    step.reasoning.push_back(board.say(SENTENCE(
-        "solution", "No side of a triangle is shorter than the difference of the other two, or longer "
-                    "than their sum:")));
-    const double k = q.side(q.k).magnitude, v = q.side(q.v).magnitude;
-    step.workings.push_back({{},
-                             {},
-                             {},
-                             related(board.force(std::abs(k - v)), Relation::lessOrEqual, q.side(q.u).size,
-                                     Relation::lessOrEqual, board.force(k + v))});
-    if (board.solved.tangent)
-        step.conclusion.push_back(
-            board.say(SENTENCE("solution", "Here the parallel just touches the circle: one answer.")));
-    else if (board.hasTwoAnswers())
-        step.conclusion.push_back(board.say(SENTENCE(
-            "solution", "Here the parallel cuts the circle twice: expect two answers, and read off both.")));
-    else
-        step.conclusion.push_back(
-            board.say(SENTENCE("solution", "Here one meeting point lies on the side to which {u} points."),
-                      "u", q.side(q.u).vector));
-}
-
 void writeKnownAngle(Board& board, const Ambiguous& q) {
     Step& step = board.step(StepKey::angle, SENTENCE("solution", "The angle that is known"), Stage::interior);
     step.parts = {part(FigurePart::Kind::tails, q.side(q.k).index, q.side(q.u).index)};
@@ -167,13 +135,46 @@ void writeDecision(Board& board, const Ambiguous& q) {
 
 } // namespace
 
+void writeAmbiguousEstimate(Board& board) {
+    const Ambiguous q(board);
+    Step& step = board.step(StepKey::estimate, SENTENCE("solution", "Draw it to scale: a line and a circle"),
+                            Stage::construction);
+    step.parts = {part(FigurePart::Kind::locus, q.side(q.u).index),
+                  part(FigurePart::Kind::locus, q.side(q.v).index)};
+    step.reasoning.push_back(board.say(
+        SENTENCE(
+            "solution",
+            "Through one end of {known} draw the parallel to the line of action of {u}, and about the other "
+            "end a circle of radius {v}: where the parallel meets the circle, the triangle closes."),
+        "known", q.side(q.k).vector, "u", q.side(q.u).vector, "v", q.side(q.v).size));
+    step.reasoning.push_back(board.say(SENTENCE(
+        "solution", "No side of a triangle is shorter than the difference of the other two, or longer "
+                    "than their sum:")));
+    const double k = q.side(q.k).magnitude, v = q.side(q.v).magnitude;
+    step.workings.push_back({{},
+                             {},
+                             {},
+                             related(board.force(std::abs(k - v)), Relation::lessOrEqual, q.side(q.u).size,
+                                     Relation::lessOrEqual, board.force(k + v))});
+    if (board.solved.tangent)
+        step.conclusion.push_back(
+            board.say(SENTENCE("solution", "Here the parallel just touches the circle: one answer.")));
+    else if (board.hasTwoAnswers())
+        step.conclusion.push_back(board.say(SENTENCE(
+            "solution", "Here the parallel cuts the circle twice: expect two answers, and read off both.")));
+    else
+        step.conclusion.push_back(
+            board.say(SENTENCE("solution", "Here one meeting point lies on the side to which {u} points."),
+                      "u", q.side(q.u).vector));
+}
+
 void writeAmbiguous(Board& board) {
     const Ambiguous q(board);
     writeGiven(board);
     writeCount(board);
     writeKnown(board);
     writeSenses(board);
-    writeEstimate(board, q);
+    writeAmbiguousEstimate(board);
     writeKnownAngle(board, q);
     writeReach(board, q);
     writeCandidates(board, q);

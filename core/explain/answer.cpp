@@ -94,7 +94,11 @@ void writeAnswer(Board& board) {
 
 void writeEnd(Board& board) {
     writeAnswer(board);
-    writeCheck(board);
+    if (board.options.method == Method::components && board.way == Route::Way::components &&
+        hasTriangle(board))
+        writeTriangleCheck(board);
+    else
+        writeCheck(board);
     writeRoundingCost(board);
 }
 

@@ -38,7 +38,8 @@ Board::Board(const Sketch& theSketch, const Solved& theSolved, const Constructio
         makeVectors();
 }
 
-bool Board::follow(Route::Way way) {
+bool Board::follow(Route::Way next) {
+    way = next;
     Chain chain = chainOf(sketch, solved, things, {way, kNobody});
     const bool leads = !chain.lines.empty();
     carried.take(std::move(chain), solvedValues(sketch, solved));

@@ -43,6 +43,8 @@ public:
     /// Carries the lines of that way to the answer; false where it doesn't lead there. Where there is an
     /// answer, its vectors are known from then on.
     bool follow(Route::Way way);
+    /// By which way the answer is told; the question's own until one is followed.
+    Route::Way way = Route::Way::triangle;
 
     bool isAnswered() const { return solution < solved.solutions.size(); }
     bool hasTwoAnswers() const { return solved.solutions.size() > 1; }

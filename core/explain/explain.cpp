@@ -21,9 +21,12 @@ Writer followResultantOfTwo(Board& board) {
 }
 
 Writer followClosing(Board& board) {
+    if (board.options.method == Method::components && board.follow(Route::Way::components))
+        return explaining::writeTable;
     if (isResultantOfTwo(board))
         return followResultantOfTwo(board);
-    if (board.options.parallelograms && board.follow(Route::Way::parallelograms))
+    const bool byTwo = board.options.parallelograms || board.options.method == Method::triangle;
+    if (byTwo && board.follow(Route::Way::parallelograms))
         return explaining::writePairs;
     if (board.solved.unknownVectors[0] != kSumIndex && board.follow(Route::Way::triangle))
         return explaining::writeMissing;
@@ -32,6 +35,9 @@ Writer followClosing(Board& board) {
 }
 
 Writer followTriangle(Board& board, Writer writer) {
+    if (board.options.method == Method::components && explaining::hasTriangle(board) &&
+        board.follow(Route::Way::components))
+        return explaining::writeTwoByComponents;
     return board.follow(Route::Way::triangle) ? writer : explaining::writeAlongOneLine;
 }
 
@@ -58,6 +64,22 @@ Writer follow(Board& board) {
     return explaining::writeWithoutAnswer;
 }
 
+/// Where the way that is asked for does not lead to the answer: why not.
+void sayOnlyWay(Board& board) {
+    const Method method = board.options.method;
+    const bool byComponents = board.way == Route::Way::components;
+    if (method == Method::suited || !board.isAnswered() || byComponents == (method == Method::components))
+        return;
+    for (Step& step : board.worked.steps)
+        if (step.key == StepKey::count)
+            step.conclusion.push_back(board.say(
+                byComponents
+                    ? SENTENCE("solution", "There is but one way here, by components: so many forces do not "
+                                           "come down to one triangle.")
+                    : SENTENCE("solution", "There is but one way here: all vectors lie along one line, and "
+                                           "their signs along it say what components would.")));
+}
+
 /// Those that have a name and a unit; squares, ratios and what a check leaves over are told within lines.
 bool isListed(const QuantityId& quantity) {
     const Dimension dimension = dimensionOf(quantity.what);
@@ -70,6 +92,7 @@ Worked explain(const Sketch& sketch, const Solved& solved, const Construction& c
                std::size_t solution, const ExplainOptions& options) {
     Board board(sketch, solved, construction, solution, options);
     follow(board)(board);
+    sayOnlyWay(board);
     return std::move(board.worked);
 }
 

@@ -73,7 +73,19 @@ struct Worked {
     bool operator==(const Worked&) const = default;
 };
 
+/// The way to an answer.
+enum class Method {
+    suited,    ///< the one that a lecturer would show for that question
+    triangle,  ///< force triangle, laws of cosines and sines
+    components ///< the sums along x and y
+};
+
+std::string_view nameOf(Method method);   ///< "suited", "triangle", "components"
+Method methodFrom(std::string_view name); ///< what is no name of one: suited
+
 struct ExplainOptions {
+    Method method = Method::suited; ///< the other one is the check; where there is but one way, that is taken
+                                    ///< and the count of unknowns says why
     bool handRounding = false;   ///< carry intermediates rounded to the shown digits, and say what it costs
     bool parallelograms = false; ///< a resultant of three to six forces: two at a time instead of a component
                                  ///< table, where no two are in line on the way

@@ -12,19 +12,33 @@ void writeCount(Board& board);      ///< and the directions, where they need wor
 void writeDirections(Board& board); ///< given by slope, bearing or the long way round
 void writeSenses(Board& board);     ///< lines of action found in the other sense; else nothing
 void writeAnswer(Board& board);
-void writeCheck(Board& board);        ///< by components, independent of the triangle
-void writeRoundingCost(Board& board); ///< nothing but with hand rounding
-void writeEnd(Board& board);          ///< answer, check and the rounding's cost
+void writeCheck(Board& board);         ///< by the other way than the one that led to the answer
+void writeTriangleCheck(Board& board); ///< of an answer by components. Precondition: the triangle leads there
+void writeRoundingCost(Board& board);  ///< nothing but with hand rounding
+void writeEnd(Board& board);           ///< answer, check and the rounding's cost
 
 /// Component table of what K adds up, and K itself: the known forces, or the given sum less them. Nothing
 /// where no side is K.
 void writeKnown(Board& board);
+void writeKnownComponents(Board& board); ///< the table alone
 /// All given: the components of the forces' sum beside those that the sum is to have.
 void writeComparison(Board& board);
 /// How long the resultant of many can be.
 void writePolygonEstimate(Board& board);
 /// Magnitude and direction from components, the quadrant decided by their signs.
 void writePolar(Board& board, const Vector& vector);
+/// Whether the force triangle leads to the answer too.
+bool hasTriangle(const Board& board);
+/// The direction alone, within a step.
+void writeWayFromComponents(Board& board, Step& step, const Vector& vector);
+/// The components of one known vector.
+void showComponents(const Board& board, Step& step, VectorId vector);
+
+// What to expect before anything is computed, by kind of question: no way is taken yet.
+void writeLinesEstimate(Board& board);
+void writeAmbiguousEstimate(Board& board);
+void writeSidesEstimate(Board& board);
+void writeSmallestEstimate(Board& board); ///< and why there is a right angle
 
 /// Whether the sum is asked for whole.
 bool sumWhollyUnknown(const Board& board);
@@ -33,17 +47,18 @@ bool sumWhollyUnknown(const Board& board);
 Carried checkLines(const Board& board, bool inlined);
 
 // Kinds of question. Precondition: the board follows the way to their answer.
-void writeTwoForces(Board& board);     ///< resultant of two forces: parallelogram and triangle
-void writeFlat(Board& board);          ///< the same along one line, or with nothing to add
-void writeMissing(Board& board);       ///< one force unknown beside two known vectors
-void writeLines(Board& board);         ///< two magnitudes: oblique components, Lami
-void writeAmbiguous(Board& board);     ///< a magnitude and a direction
-void writeSides(Board& board);         ///< two directions
-void writeSmallest(Board& board);      ///< smallest force, smallest sum
-void writeAlongOneLine(Board& board);  ///< any question whose triangle is flat
-void writeTable(Board& board);         ///< one vector unknown, by the component table
-void writePairs(Board& board);         ///< the same, parallelogram by parallelogram
-void writeWithoutAnswer(Board& board); ///< none, endless, too few or too many unknowns
-void writeWhyNone(Board& board);       ///< two unknowns that no triangle joins: the drawing that fails
+void writeTwoForces(Board& board);       ///< resultant of two forces: parallelogram and triangle
+void writeFlat(Board& board);            ///< the same along one line, or with nothing to add
+void writeMissing(Board& board);         ///< one force unknown beside two known vectors
+void writeLines(Board& board);           ///< two magnitudes: oblique components, Lami
+void writeAmbiguous(Board& board);       ///< a magnitude and a direction
+void writeSides(Board& board);           ///< two directions
+void writeSmallest(Board& board);        ///< smallest force, smallest sum
+void writeAlongOneLine(Board& board);    ///< any question whose triangle is flat
+void writeTable(Board& board);           ///< one vector unknown, by the component table
+void writeTwoByComponents(Board& board); ///< two unknowns of two vectors, by the sums along x and y
+void writePairs(Board& board);           ///< the same, parallelogram by parallelogram
+void writeWithoutAnswer(Board& board);   ///< none, endless, too few or too many unknowns
+void writeWhyNone(Board& board);         ///< two unknowns that no triangle joins: the drawing that fails
 
 } // namespace tailpoint::explaining

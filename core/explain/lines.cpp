@@ -26,24 +26,6 @@ Prose comparison(const Board& board, const Triangle& t) {
         "known", t.known().vector, "greatVector", great.vector, "great", great.size, "small", small.size);
 }
 
-void writeEstimate(Board& board, const Triangle& t) {
-    const Vector &u = t.sought(0), &v = t.sought(1);
-    Step& step = board.step(StepKey::estimate, SENTENCE("solution", "Draw it to scale"), Stage::construction);
-    step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
-    step.reasoning.push_back(board.say(
-        t.r.loop
-            ? SENTENCE("solution",
-                       "Draw {known} to scale and through its two ends the parallels to the other lines of "
-                       "action; where they meet, the triangle closes, and the two magnitudes can be "
-                       "measured.")
-            : SENTENCE(
-                  "solution",
-                  "Draw {known} to scale, and through its ends the parallels to the two lines of action: "
-                  "where line meets line, {u} and {v} can be measured."),
-        "known", t.known().vector, "u", u.size, "v", v.size));
-    step.conclusion.push_back(comparison(board, t));
-}
-
 void writeAngles(Board& board, const Triangle& t) {
     Step& step =
         board.step(StepKey::angles, SENTENCE("solution", "The angles of the force triangle"), Stage::found);
@@ -183,13 +165,32 @@ void writeLami(Board& board, const Triangle& t) {
 
 } // namespace
 
+void writeLinesEstimate(Board& board) {
+    const Triangle t(board);
+    const Vector &u = t.sought(0), &v = t.sought(1);
+    Step& step = board.step(StepKey::estimate, SENTENCE("solution", "Draw it to scale"), Stage::construction);
+    step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
+    step.reasoning.push_back(board.say(
+        t.r.loop
+            ? SENTENCE("solution",
+                       "Draw {known} to scale and through its two ends the parallels to the other lines of "
+                       "action; where they meet, the triangle closes, and the two magnitudes can be "
+                       "measured.")
+            : SENTENCE(
+                  "solution",
+                  "Draw {known} to scale, and through its ends the parallels to the two lines of action: "
+                  "where line meets line, {u} and {v} can be measured."),
+        "known", t.known().vector, "u", u.size, "v", v.size));
+    step.conclusion.push_back(comparison(board, t));
+}
+
 void writeLines(Board& board) {
     const Triangle t(board);
     writeGiven(board);
     writeCount(board);
     writeKnown(board);
     writeSenses(board);
-    writeEstimate(board, t);
+    writeLinesEstimate(board);
     if (t.r.loop) {
         writeLami(board, t);
     } else {

@@ -64,17 +64,6 @@ Formula missingEquation(const Board& board, const Vector& missing, const Entries
     return equal(missing.vector, terms.empty() ? inWords("0") : sumOf(std::move(terms)));
 }
 
-void writeTotalComponents(const Board& board, Step& step) {
-    const QuantityId fromX{What::fromX, kSumVector}, x{What::x, kSumVector};
-    if (isEquilibrium(board.sketch) || board.carried.find(x) == nullptr)
-        return;
-    if (!isPlainReference(board.sketch) &&
-        std::holds_alternative<AngleForm>(board.sketch.sum.direction.form)) // else it has been told
-        board.show(step, fromX);
-    board.show(step, x);
-    board.show(step, {What::y, kSumVector});
-}
-
 void writeMissingByTable(Board& board, const Vector& missing) {
     const Entries entries = knownForces(board);
     writeKnownForces(board, entries);
@@ -84,7 +73,8 @@ void writeMissingByTable(Board& board, const Vector& missing) {
     step.reasoning.push_back(
         board.say(SENTENCE("solution", "The missing force makes up the difference: {equation}."), "equation",
                   missingEquation(board, missing, entries)));
-    writeTotalComponents(board, step);
+    if (!isEquilibrium(board.sketch) && board.carried.find({What::x, kSumVector}) != nullptr)
+        showComponents(board, step, kSumVector);
     board.show(step, {What::x, missing.id});
     board.show(step, {What::y, missing.id});
     if (missing.direction)
@@ -156,7 +146,15 @@ void writeTable(Board& board) {
     writeEnd(board);
 }
 
-void writeKnown(Board& board) {
+void showComponents(const Board& board, Step& step, VectorId vector) {
+    if (!isPlainReference(board.sketch) &&
+        std::holds_alternative<AngleForm>(board.given(vector).direction.form)) // else it has been told
+        board.show(step, {What::fromX, vector});
+    board.show(step, {What::x, vector});
+    board.show(step, {What::y, vector});
+}
+
+void writeKnownComponents(Board& board) {
     if (!board.reduction || !board.reduction->addsUp() ||
         board.carried.find({What::x, kKnownVector}) == nullptr)
         return;
@@ -179,8 +177,12 @@ void writeKnown(Board& board) {
         board.say(fromSum ? SENTENCE("solution", "{known} is what the forces sought must amount to.")
                           : SENTENCE("solution", "From here on the single force {known} stands for them."),
                   "known", known.vector));
-    if (known.magnitude > 0)
-        writePolar(board, known);
+}
+
+void writeKnown(Board& board) {
+    writeKnownComponents(board);
+    if (board.hasStep(StepKey::known) && board.at(kKnownVector).magnitude > 0)
+        writePolar(board, board.at(kKnownVector));
 }
 
 void writeComparison(Board& board) {

@@ -67,9 +67,12 @@ void writePolar(Board& board, const Vector& vector) {
         board.step(StepKey::direction, SENTENCE("solution", "Direction, its quadrant from the signs"),
                    Stage::all, Law::components);
     step.parts = {part(FigurePart::Kind::direction, vector.index), part(FigurePart::Kind::axis)};
-    QuantityId x = vector.sizeId, y = vector.sizeId;
-    x.what = What::x;
-    y.what = What::y;
+    writeWayFromComponents(board, step, vector);
+}
+
+void writeWayFromComponents(Board& board, Step& step, const Vector& vector) {
+    const std::uint8_t answer = std::max(vector.sizeId.answer, vector.wayId.answer);
+    const QuantityId x{What::x, vector.id, {}, answer}, y{What::y, vector.id, {}, answer};
     const Eigen::Vector2d signs = withoutNoise(vector);
     step.reasoning.push_back(
         liesBySigns(board, vector, signOf(board, x, signs.x()), signOf(board, y, signs.y())));

@@ -30,25 +30,6 @@ Prose comparison(const Board& board, const ThreeSides& q) {
         "great", great.vector, "small", small.vector, "known", q.known().vector);
 }
 
-void writeEstimate(Board& board, const ThreeSides& q) {
-    Step& step =
-        board.step(StepKey::estimate, SENTENCE("solution", "Does the triangle close?"), Stage::construction);
-    step.parts = {part(FigurePart::Kind::locus, q.sought(0).index),
-                  part(FigurePart::Kind::locus, q.sought(1).index)};
-    const Vector &a = q.side(q.bySize[0]), &b = q.side(q.bySize[1]), &c = q.side(q.bySize[2]);
-    step.reasoning.push_back(board.say(SENTENCE(
-        "solution", "Three sides close a triangle if the greatest is shorter than the other two together:")));
-    step.workings.push_back({{},
-                             related(a.size, Relation::less, sum(b.size, c.size)),
-                             {},
-                             related(a.sizeNumber, Relation::less, board.force(b.magnitude + c.magnitude))});
-    step.conclusion.push_back(board.say(
-        SENTENCE("solution", "Circles about the two ends of {known}, with the two magnitudes as radii, meet "
-                             "at the missing corner: on one side of {known}, and mirrored on the other."),
-        "known", q.known().vector));
-    step.conclusion.push_back(comparison(board, q));
-}
-
 void writeGreatest(Board& board, const ThreeSides& q) {
     const std::size_t i = q.bySize[0];
     Step& step = board.step(StepKey::cosines, SENTENCE("solution", "Law of cosines for the greatest angle"),
@@ -135,12 +116,32 @@ void writeWays(Board& board, const ThreeSides& q, std::size_t index) {
 
 } // namespace
 
+void writeSidesEstimate(Board& board) {
+    const ThreeSides q(board);
+    Step& step =
+        board.step(StepKey::estimate, SENTENCE("solution", "Does the triangle close?"), Stage::construction);
+    step.parts = {part(FigurePart::Kind::locus, q.sought(0).index),
+                  part(FigurePart::Kind::locus, q.sought(1).index)};
+    const Vector &a = q.side(q.bySize[0]), &b = q.side(q.bySize[1]), &c = q.side(q.bySize[2]);
+    step.reasoning.push_back(board.say(SENTENCE(
+        "solution", "Three sides close a triangle if the greatest is shorter than the other two together:")));
+    step.workings.push_back({{},
+                             related(a.size, Relation::less, sum(b.size, c.size)),
+                             {},
+                             related(a.sizeNumber, Relation::less, board.force(b.magnitude + c.magnitude))});
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "Circles about the two ends of {known}, with the two magnitudes as radii, meet "
+                             "at the missing corner: on one side of {known}, and mirrored on the other."),
+        "known", q.known().vector));
+    step.conclusion.push_back(comparison(board, q));
+}
+
 void writeSides(Board& board) {
     const ThreeSides q(board);
     writeGiven(board);
     writeCount(board);
     writeKnown(board);
-    writeEstimate(board, q);
+    writeSidesEstimate(board);
     writeGreatest(board, q);
     writeSecond(board, q);
     for (std::size_t i = 0; i < board.solved.solutions.size(); ++i)

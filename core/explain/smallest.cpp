@@ -126,14 +126,19 @@ void writeWay(Board& board, const Right& q) {
 
 } // namespace
 
+void writeSmallestEstimate(Board& board) {
+    const Right q(board);
+    writeWhy(board, q);
+    writeEstimate(board, q);
+}
+
 void writeSmallest(Board& board) {
     const Right q(board);
     writeGiven(board);
     writeCount(board);
     writeKnown(board);
     writeSenses(board);
-    writeWhy(board, q);
-    writeEstimate(board, q);
+    writeSmallestEstimate(board);
     writeAngle(board, q);
     writeLegs(board, q);
     writeWay(board, q);

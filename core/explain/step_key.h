@@ -34,9 +34,12 @@ enum class StepKey : std::uint8_t {
     direction, ///< referred to the axis
     pair,      ///< one of the successive parallelograms; Step::pair has its number
     components,
-    missing,   ///< its components
-    magnitude, ///< from the components
-    line,      ///< no triangle: all along one line
+    equations,   ///< along x and along y
+    elimination, ///< of one unknown from both
+    quadratic,   ///< of a magnitude, where the direction has dropped out
+    missing,     ///< its components
+    magnitude,   ///< from the components
+    line,        ///< no triangle: all along one line
     lami,
     answer,
     check,

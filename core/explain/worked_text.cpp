@@ -133,6 +133,25 @@ void appendWorking(std::string& out, const Working& working, Minus minus) {
 
 } // namespace
 
+std::string_view nameOf(Method method) {
+    switch (method) {
+    case Method::triangle:
+        return "triangle";
+    case Method::components:
+        return "components";
+    case Method::suited:
+        break;
+    }
+    return "suited";
+}
+
+Method methodFrom(std::string_view name) {
+    for (const Method method : {Method::triangle, Method::components})
+        if (nameOf(method) == name)
+            return method;
+    return Method::suited;
+}
+
 std::string_view nameOf(Law law) {
     static constexpr std::array<std::string_view, 4> names{"none", "cosines", "sines", "components"};
     return names[static_cast<std::size_t>(law)];

@@ -147,6 +147,22 @@ TEST_F(WindowTest, SeveralForcesAreAddedByParallelogramsWhereThatIsAskedForAndIt
     EXPECT_TRUE(window->panel().byParallelograms());
 }
 
+TEST_F(WindowTest, TheMethodOfTheSolutionIsChosenAndRemembered) {
+    const auto says = [&](const char* words) {
+        return child<SolutionView>(*window, "solution")->plainText().contains(QLatin1String(words));
+    };
+    EXPECT_TRUE(child<QAction>(*window, "method-suited")->isChecked());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return says("Check by components"); }));
+    trigger("method-components");
+    EXPECT_TRUE(
+        QTest::qWaitFor([&] { return says("Component table") && says("Check by the force triangle"); }));
+    window.reset();
+    open();
+    EXPECT_TRUE(child<QAction>(*window, "method-components")->isChecked());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return says("Check by the force triangle"); }));
+    trigger("method-suited");
+}
+
 TEST_F(WindowTest, MarksOnParallelSidesAreDrawnIfAskedAndRemembered) {
     const auto strokes = [this] {
         for (const Group& group : window->canvas().figure().list.groups)

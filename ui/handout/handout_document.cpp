@@ -76,6 +76,7 @@ Handout handoutOf(const Result& result, const HandoutChoice& choice, double divi
     ExplainOptions options;
     options.handRounding = choice.handRounding;
     options.parallelograms = choice.parallelograms;
+    options.method = choice.method;
     if (division > 0)
         options.division = division;
     Handout handout;

@@ -12,7 +12,8 @@ namespace tailpoint {
 struct HandoutChoice {
     bool solution = true; ///< false: statement and what is given, for an exercise
     bool handRounding = false;
-    bool parallelograms = false; ///< more than two forces: two at a time
+    Method method = Method::suited; ///< of the solution
+    bool parallelograms = false;    ///< more than two forces: two at a time
     /// As it is seen in the window; empty: a parallelogram for two forces, else a polygon.
     std::optional<ConstructionKind> construction;
     bool otherOrder = false;

@@ -251,6 +251,14 @@ bool Panel::handRounding() const {
     return m_steps->handRounding();
 }
 
+Method Panel::method() const {
+    return m_steps->method();
+}
+
+void Panel::setMethod(Method method) {
+    m_steps->setMethod(method);
+}
+
 bool Panel::byParallelograms() const {
     return m_steps->byParallelograms();
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/construct/figure_part.h"
+#include "core/explain/explain.h"
 #include "ui/document/given_edits.h"
 #include "ui/style/theme.h"
 
@@ -52,6 +53,8 @@ public:
 
     bool handRounding() const;
     void setHandRounding(bool on);
+    Method method() const; ///< of the worked solution
+    void setMethod(Method method);
     bool byParallelograms() const;
     void setByParallelograms(bool on); ///< more than two forces: two at a time
     /// The pointer stands on this part of the sheet: the step that speaks of it is lit. It is scrolled to

@@ -97,6 +97,13 @@ QString SolutionView::carriedWords() const {
     return m_options.handRounding ? tr("rounded as by hand") : tr("full precision carried");
 }
 
+void SolutionView::setMethod(Method method) {
+    if (m_options.method != method) {
+        m_options.method = method;
+        schedule();
+    }
+}
+
 void SolutionView::setByParallelograms(bool on) {
     if (m_options.parallelograms != on) {
         m_options.parallelograms = on;

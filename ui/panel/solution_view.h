@@ -26,6 +26,8 @@ public:
     void setDivision(double forceUnits); ///< one division of the sheet, for the check by scale; 0: none
 
     bool handRounding() const { return m_options.handRounding; }
+    Method method() const { return m_options.method; }
+    void setMethod(Method method);
     bool byParallelograms() const { return m_options.parallelograms; }
     void setByParallelograms(bool on);
     /// "full precision carried" or "rounded as by hand", for the section's heading.

@@ -256,6 +256,7 @@ void FileMenu::print() {
     }
     HandoutChoice choice = handoutChoiceOf(m_parts);
     choice.handRounding = m_parts.panel.handRounding();
+    choice.method = m_parts.panel.method();
     choice.parallelograms = m_parts.panel.byParallelograms();
     printer.setFullPage(true);
     printer.setResolution(HandoutPages::resolution());

@@ -135,6 +135,7 @@ HandoutChoice HandoutDialog::choice() const {
     HandoutChoice choice = handoutChoiceOf(m_parts);
     choice.solution = m_solution->isChecked();
     choice.handRounding = m_handRounding->isChecked();
+    choice.method = m_parts.panel.method();
     choice.parallelograms = m_parts.panel.byParallelograms();
     return choice;
 }

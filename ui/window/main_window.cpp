@@ -85,6 +85,7 @@ MainWindow::Private::Private(MainWindow& owner)
     canvas->setKeepsForces(settings.keepsForces());
     panel->setFolded(settings.folded());
     panel->setHandRounding(settings.handRounding());
+    panel->setMethod(settings.method());
     panel->setByParallelograms(settings.byParallelograms());
     canvas->setByParallelograms(settings.byParallelograms());
     QMenuBar* menus = window.menuBar();

@@ -10,6 +10,8 @@
 #include "ui/window/menu_tools.h"
 #include "ui/window/settings.h"
 
+#include <QActionGroup>
+
 namespace tailpoint {
 
 QuestionMenu::QuestionMenu(const WindowParts& parts, QMenu* menu) : QObject(menu), m_parts(parts) {
@@ -35,6 +37,7 @@ QuestionMenu::QuestionMenu(const WindowParts& parts, QMenu* menu) : QObject(menu
             m_parts.settings.setHandRounding(on);
         });
     byHand->setChecked(m_parts.settings.handRounding());
+    addMethods(menu->addMenu(tr("&Method of the solution")));
     addSwitch(menu, {"byParallelograms", tr("Add several forces &parallelogram by parallelogram")},
               [this](bool on) {
                   m_parts.panel.setByParallelograms(on);
@@ -46,6 +49,24 @@ QuestionMenu::QuestionMenu(const WindowParts& parts, QMenu* menu) : QObject(menu
     connect(&m_parts.document, &SketchDocument::changed, m_other,
             [this] { m_other->setEnabled(m_parts.document.result().solved.solutions.size() == 2); });
     prepare();
+}
+
+/// Which way the solution takes; the other one is its check.
+void QuestionMenu::addMethods(QMenu* menu) {
+    auto* group = new QActionGroup(menu);
+    const auto add = [&](Method method, const QString& title) {
+        QAction* action = menu->addAction(title, this, [this, method] {
+            m_parts.panel.setMethod(method);
+            m_parts.settings.setMethod(method);
+        });
+        action->setObjectName(QStringLiteral("method-") + text(nameOf(method)));
+        action->setCheckable(true);
+        action->setChecked(m_parts.panel.method() == method);
+        group->addAction(action);
+    };
+    add(Method::suited, tr("As &suits the question"));
+    add(Method::triangle, tr("By the force &triangle"));
+    add(Method::components, tr("By &components"));
 }
 
 void QuestionMenu::apply(const Sketch& after, const QString& step) {

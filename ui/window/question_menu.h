@@ -19,6 +19,7 @@ public:
 
 private:
     void prepare();
+    void addMethods(QMenu* menu);
     void apply(const Sketch& after, const QString& step);
     void askSmallest();
 

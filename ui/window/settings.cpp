@@ -126,6 +126,12 @@ void Settings::setLectureMoves(bool on) {
 bool Settings::handRounding() const {
     return read("question/handRounding", false);
 }
+Method Settings::method() const {
+    return methodFrom(read("question/method", QString()).toStdString());
+}
+void Settings::setMethod(Method method) {
+    write("question/method", fromView(nameOf(method)));
+}
 bool Settings::byParallelograms() const {
     return read("question/parallelograms", false);
 }

@@ -2,6 +2,7 @@
 // begins.
 #pragma once
 
+#include "core/explain/explain.h"
 #include "core/sketch/sketch.h"
 #include "ui/style/theme.h"
 
@@ -54,6 +55,8 @@ public:
     /// The solution carries the shown, rounded numbers.
     bool handRounding() const;
     void setHandRounding(bool on);
+    Method method() const;
+    void setMethod(Method method);
     bool byParallelograms() const;
     void setByParallelograms(bool on);
 

@@ -39,6 +39,7 @@ void TeachMenu::beginLecture() {
     }
     ExplainOptions options;
     options.handRounding = m_parts.panel.handRounding(); // the same numbers as beside the sheet
+    options.method = m_parts.panel.method();
     options.parallelograms = m_parts.panel.byParallelograms();
     m_view->begin(m_parts.document.result(), m_parts.canvas.construction(), options,
                   screenForLecture(m_parts.window.screen()));

@@ -207,6 +207,19 @@ TEST(Handout, AddsTwoAtATimeWhereThatIsAsked) {
     }
 }
 
+TEST(Handout, TakesTheMethodThatIsAskedFor) {
+    const QStringList method{QStringLiteral("--method"), QStringLiteral("components")};
+    for (const char* form : {"text", "json", "html", "latex"}) {
+        const QByteArray by = handout(kRaft, form, method).out, plain = handout(kRaft, form).out;
+        EXPECT_TRUE(by.contains("Check by the force triangle")) << form;
+        EXPECT_FALSE(by.contains("Check by components")) << form;
+        EXPECT_TRUE(plain.contains("Check by components")) << form;
+    }
+    expectRefused(
+        run({QStringLiteral("report"), QStringLiteral("-"), QStringLiteral("--method=graph")}, kRaft),
+        {QStringLiteral("--method"), QStringLiteral("triangle, components")});
+}
+
 TEST(Handout, CarriesTheCautionWhereALiftingSceneIsNamed) {
     QByteArray lifting = kRaft;
     lifting.replace(R"("version": 1)", R"("version": 1, "title": "Lifting a mast")");

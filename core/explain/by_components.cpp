@@ -1,0 +1,300 @@
+// Two unknowns of two vectors by components: the sums along x and y are two equations, and one unknown is
+// eliminated from them.
+#include "core/explain/families.h"
+
+#include <cmath>
+#include <utility>
+
+namespace tailpoint::explaining {
+
+namespace {
+
+/// k: the known side; where one of the others lies on a known line and the other does not, u is on the line.
+struct Equations : Triangle {
+    explicit Equations(const Board& theBoard)
+        : Triangle(theBoard), k(r.knownSide()), u(r.sought[0]), v(r.sought[1]) {
+        const bool firstOnLine =
+            asksForSmallest() ? board.things.name(r.side[u]) != *board.sketch.smallest : !side(u).sizeGiven;
+        if (!firstOnLine && (asksForSmallest() || board.solved.family == Family::magnitudeAndDirection))
+            std::swap(u, v);
+    }
+    std::size_t k, u, v;
+
+    bool asksForSmallest() const { return board.sketch.smallest.has_value(); }
+    QuantityId of(What what, std::size_t i) const { return {what, r.side[i]}; }
+    QuantityId fromX(std::size_t i) const {
+        return of(isPlainReference(board.sketch) ? What::direction : What::fromX, i);
+    }
+    /// What a side adds to ΣFx or ΣFy, its unknowns as symbols.
+    Formula term(std::size_t i, What axis, bool inNumbers) const {
+        if (i == k)
+            return inNumbers ? board.number(of(axis, i)) : board.symbolOf(of(axis, i));
+        const Vector& vector = side(i);
+        if (!vector.sizeGiven && !vector.wayGiven)
+            return board.symbolOf(of(axis, i));
+        Formula angle = inNumbers && vector.wayGiven ? board.number(fromX(i)) : board.symbolOf(fromX(i));
+        return product(inNumbers && vector.sizeGiven ? vector.sizeNumber : vector.size,
+                       apply(axis == What::x ? "cos" : "sin", std::move(angle)));
+    }
+    /// ΣF = 0, or the forces on one side and their sum on the other.
+    Formula balance(What axis, bool inNumbers) const {
+        std::vector<Formula> forces;
+        for (std::size_t i = 0; i < (r.loop ? 3U : 2U); ++i)
+            forces.push_back(term(i, axis, inNumbers));
+        return equal(sumOf(std::move(forces)), r.loop ? count(0) : term(2, axis, inNumbers));
+    }
+};
+
+/// What is known, along x and y.
+void writeKnownSide(Board& board, const Equations& e) {
+    if (e.r.addsUp())
+        return writeKnownComponents(board);
+    Step& step = board.step(StepKey::components, SENTENCE("solution", "Components of the known vector"),
+                            Stage::construction, Law::components);
+    step.parts = {arrowPart(e.known().index)};
+    showComponents(board, step, e.r.side[e.k]);
+}
+
+/// The angle from +x of a side, where the sheet measures otherwise and nothing has told it.
+void showFromX(const Board& board, Step& step, const Equations& e, std::size_t i) {
+    const bool isTold = !std::holds_alternative<AngleForm>(board.given(e.r.side[i]).direction.form);
+    if (!isPlainReference(board.sketch) && e.side(i).wayGiven && !isTold &&
+        board.carried.find(e.fromX(i)) != nullptr)
+        board.show(step, e.fromX(i));
+}
+
+void writeEquations(Board& board, const Equations& e) {
+    Step& step =
+        board.step(StepKey::equations, SENTENCE("solution", "The two equations, along x and along y"),
+                   Stage::construction, Law::components);
+    step.parts = {arrowPart(e.side(e.u).index), arrowPart(e.side(e.v).index)};
+    step.reasoning.push_back(board.say(
+        e.r.loop ? SENTENCE("solution", "In equilibrium the components add up to nothing along either axis, "
+                                        "each force in the sense drawn:")
+                 : SENTENCE("solution", "Along either axis the components of the forces add up to the "
+                                        "component of their sum, each force in the sense drawn:")));
+    showFromX(board, step, e, e.u);
+    showFromX(board, step, e, e.v);
+    for (const What axis : {What::x, What::y}) {
+        const Formula symbols = e.balance(axis, false), numbers = e.balance(axis, true);
+        step.workings.push_back({{}, symbols, {}, {}});
+        if (numbers != symbols)
+            step.workings.push_back({{}, numbers, {}, {}});
+    }
+}
+
+/// A magnitude as the equations give it: with a sign where the line leaves the sense open.
+void showMagnitude(const Board& board, Step& step, const Vector& vector) {
+    const QuantityId along{What::along, vector.id, {}, vector.sizeId.answer};
+    const auto value = board.carried.value(along);
+    if (!value)
+        return board.show(step, vector.sizeId);
+    board.show(step, along);
+    if (*value < 0)
+        step.conclusion.push_back(board.say(
+            SENTENCE("solution", "{along} is negative: {vector} acts against the sense assumed. A bar that "
+                                 "was assumed to pull pushes."),
+            "along", board.symbolOf(along), "vector", vector.vector));
+    board.show(step, vector.sizeId);
+    if (vector.turned)
+        board.show(step, {What::direction, vector.id, {}, vector.sizeId.answer, 1});
+}
+
+Prose dropsOut(const Board& board, const Equations& e, std::size_t left, std::size_t out, bool first) {
+    const Formula angle = board.symbolOf(e.fromX(out));
+    return board.say(
+        first ? SENTENCE("solution", "Multiply the equation along x by {sine}, the one along y by {cosine}, "
+                                     "and take the second from the first: {out} drops out, and {left} is "
+                                     "left alone.")
+              : SENTENCE("solution", "With {sine} and {cosine} in their places {out} drops out in the same "
+                                     "way, and {left} is left."),
+        "sine", apply("sin", angle), "cosine", apply("cos", angle), "out", e.side(out).size, "left",
+        e.side(left).size);
+}
+
+void writeElimination(Board& board, const Equations& e) {
+    Step& step = board.step(StepKey::elimination, SENTENCE("solution", "Eliminate one unknown at a time"),
+                            Stage::magnitudes, Law::components);
+    step.parts = {arrowPart(e.side(e.u).index), arrowPart(e.side(e.v).index)};
+    step.reasoning.push_back(dropsOut(board, e, e.u, e.v, true));
+    step.reasoning.push_back(dropsOut(board, e, e.v, e.u, false));
+    for (const std::size_t i : {e.u, e.v})
+        showMagnitude(board, step, board.found(e.r.side[i]));
+}
+
+Step& answerStep(Board& board, std::uint8_t answer) {
+    switch (answer) {
+    case 0:
+        return board.step(StepKey::rest, SENTENCE("solution", "The answer from the components"), Stage::all,
+                          Law::components);
+    case 1:
+        return board.step(StepKey::first, SENTENCE("solution", "First answer"), Stage::all, Law::components);
+    default:
+        return board.step(StepKey::second, SENTENCE("solution", "Second answer"), Stage::all,
+                          Law::components);
+    }
+}
+
+Step& answerStep(Board& board, std::size_t index) {
+    return answerStep(board, board.hasTwoAnswers() ? static_cast<std::uint8_t>(index + 1) : std::uint8_t{0});
+}
+
+void showXY(const Board& board, Step& step, VectorId vector, std::uint8_t answer) {
+    board.show(step, {What::x, vector, {}, answer});
+    board.show(step, {What::y, vector, {}, answer});
+}
+
+/// Squared and added, the direction of v drops out.
+void writeQuadratic(Board& board, const Equations& e) {
+    const Vector &u = e.side(e.u), &v = e.side(e.v), &known = e.known();
+    const QuantityId along{What::along, known.id}, across{What::distance},
+        chord{What::distance, {}, {}, 0, 1};
+    const bool isTaken = -e.r.sign(e.k) * e.r.sign(e.u) < 0; // u against k: p has the other sign
+    Step& step = board.step(StepKey::quadratic, SENTENCE("solution", "Square and add: a quadratic equation"),
+                            Stage::construction, Law::components);
+    step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
+    step.reasoning.push_back(board.say(
+        isTaken ? SENTENCE("solution", "Let {along} be the component of {known} along the line of {u}, "
+                                       "against its sense, and {across} the one across it.")
+                : SENTENCE("solution", "Let {along} be the component of {known} along the line of {u}, and "
+                                       "{across} the one across it."),
+        "along", board.symbolOf(along), "known", known.vector, "u", u.vector, "across",
+        board.symbolOf(across)));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "Leave {v} alone on one side of both equations, square them and add: since {one} the "
+                 "direction of {v} drops out, and a quadratic equation for {u} is left:"),
+        "v", v.size, "u", u.size, "one",
+        equal(sum(power(apply("sin", board.symbolOf(directionId(v.id))), 2),
+                  power(apply("cos", board.symbolOf(directionId(v.id))), 2)),
+              count(1))));
+    step.workings.push_back(
+        {{},
+         equal(sum(power(u.size, 2), negative(product(count(2), board.symbolOf(along), u.size)),
+                   power(board.symbolOf(along), 2), power(board.symbolOf(across), 2),
+                   negative(power(v.size, 2))),
+               count(0)),
+         {},
+         {}});
+    board.show(step, along);
+    board.show(step, across);
+    if (board.solved.tangent) {
+        step.conclusion.push_back(
+            board.say(SENTENCE("solution", "The discriminant {discriminant} is zero: both roots are {root}."),
+                      "discriminant", sum(power(v.size, 2), negative(power(board.symbolOf(across), 2))),
+                      "root", board.symbolOf(along)));
+        return;
+    }
+    board.show(step, chord);
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "The discriminant {discriminant} is positive: two roots, {less} and {more}."),
+        "discriminant", sum(power(v.size, 2), negative(power(board.symbolOf(across), 2))), "less",
+        sum(board.symbolOf(along), negative(board.symbolOf(chord))), "more",
+        sum(board.symbolOf(along), board.symbolOf(chord))));
+    if (!board.hasTwoAnswers())
+        step.conclusion.push_back(board.say(
+            SENTENCE("solution", "One of them is negative: with it {u} would act against its sense, so it is "
+                                 "no answer."),
+            "u", u.vector));
+}
+
+void writeQuadraticAnswers(Board& board, const Equations& e) {
+    writeQuadratic(board, e);
+    for (std::size_t i = 0; i < board.solved.solutions.size(); ++i) {
+        const Vector &u = board.in(i, e.r.side[e.u]), &v = board.in(i, e.r.side[e.v]);
+        Step& step = answerStep(board, i);
+        step.parts = {arrowPart(u.index), part(FigurePart::Kind::direction, v.index)};
+        showMagnitude(board, step, u);
+        showXY(board, step, v.id, v.wayId.answer);
+        writeWayFromComponents(board, step, v);
+    }
+}
+
+/// All three magnitudes are known: how far u reaches along k, and how far to its side.
+void writeReaches(Board& board, const Equations& e) {
+    const Vector &u = e.side(e.u), &v = e.side(e.v), &known = e.known();
+    const QuantityId along{What::along, known.id}, height{What::distance, {}, {}, 0, 1};
+    Step& step = board.step(StepKey::quadratic, SENTENCE("solution", "Along the known vector and across it"),
+                            Stage::construction, Law::components);
+    step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Bring {v} to one side of both equations, square them and add: its direction "
+                             "drops out, and what is left says how far {u} reaches along {known}:"),
+        "v", v.size, "u", u.vector, "known", known.vector));
+    if (known.id == kKnownVector)
+        board.show(step, known.sizeId);
+    board.show(step, along);
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Pythagoras' theorem leaves {height} across it, to the one side or to the "
+                             "other."),
+        "height", board.symbolOf(height)));
+    board.show(step, height);
+}
+
+void writeTwoWays(Board& board, const Equations& e) {
+    writeReaches(board, e);
+    for (std::size_t i = 0; i < board.solved.solutions.size(); ++i) {
+        Step& step = answerStep(board, i);
+        for (const std::size_t side : {e.u, e.v}) {
+            const Vector& vector = board.in(i, e.r.side[side]);
+            step.parts.push_back(part(FigurePart::Kind::direction, vector.index));
+            showXY(board, step, vector.id, vector.wayId.answer);
+        }
+        for (const std::size_t side : {e.u, e.v})
+            writeWayFromComponents(board, step, board.in(i, e.r.side[side]));
+    }
+}
+
+void writeLeast(Board& board, const Equations& e) {
+    const Vector &line = board.found(e.r.side[e.u]), &leg = board.found(e.r.side[e.v]);
+    const QuantityId along{What::along, e.known().id};
+    Step& step = board.step(StepKey::elimination, SENTENCE("solution", "Along the line and across it"),
+                            Stage::magnitudes, Law::components);
+    step.parts = {arrowPart(line.index), arrowPart(leg.index)};
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Across its own line {line} has no component, so whatever {known} has there is "
+                             "left to {leg}. Along the line {line} can take everything, and {leg} is "
+                             "smallest when nothing is left to it."),
+        "line", line.vector, "known", e.known().vector, "leg", leg.vector));
+    board.show(step, along);
+    showMagnitude(board, step, line);
+    showXY(board, step, leg.id, 0);
+    writePolar(board, leg);
+}
+
+} // namespace
+
+void writeTwoByComponents(Board& board) {
+    const Equations e(board);
+    writeGiven(board);
+    writeCount(board);
+    switch (board.solved.family) {
+    case Family::twoMagnitudes:
+        writeLinesEstimate(board);
+        writeKnownSide(board, e);
+        writeEquations(board, e);
+        writeElimination(board, e);
+        break;
+    case Family::magnitudeAndDirection:
+        writeAmbiguousEstimate(board);
+        writeKnownSide(board, e);
+        writeEquations(board, e);
+        writeQuadraticAnswers(board, e);
+        break;
+    case Family::twoDirections:
+        writeSidesEstimate(board);
+        writeKnownSide(board, e);
+        writeEquations(board, e);
+        writeTwoWays(board, e);
+        break;
+    default:
+        writeSmallestEstimate(board);
+        writeKnownSide(board, e);
+        writeEquations(board, e);
+        writeLeast(board, e);
+        break;
+    }
+    writeEnd(board);
+}
+
+} // namespace tailpoint::explaining
