@@ -36,6 +36,7 @@ enum class Relation { equal, approximately, less, lessOrEqual, greater, greaterO
 struct Formula {
     FormulaKind kind = FormulaKind::words;
     bool bold = false;
+    bool isTurn = false; ///< of a number: a full, half or quarter turn, which a theorem brings along
     QuantityId id{}; ///< the quantity that a symbol stands for, or a whole part such as R² or sin β; or none
     double value = 0;
     std::string text, sub;
