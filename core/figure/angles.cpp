@@ -53,8 +53,8 @@ void drawParallelogramAngles(Drawing& d) {
         Corner corner = cornerOf(d, p, i);
         corner.angle = angle;
         corner.id = i == 0 ? "angle-tails" : "angle-" + std::to_string(i);
-        corner.title = (i == 0 ? "Angle between the tails, " : "Interior angle, ") +
-                       shownAngleFromRadians(*p.interior[i], d.sketch);
+        corner.title = {i == 0 ? "Angle between the tails" : "Interior angle",
+                        shownAngleFromRadians(*p.interior[i], d.sketch)};
         corner.doubled = i % 2 == 1;
         corner.name = name;
         corner.isDue = due;
@@ -91,9 +91,9 @@ void drawPairAngles(Drawing& d) {
             continue;
         Corner corner = cornerOf(d, p, i);
         corner.id = i == 0 ? "pair-tails" : "pair-inner";
-        corner.title = (i == 0 ? "Angle between the tails of " + p.first + " and " + p.second + ", "
-                               : "Interior angle, ") +
-                       shownAngleFromRadians(*p.interior[i], d.sketch);
+        corner.title = {i == 0 ? "Angle between the tails of " + p.first + " and " + p.second
+                               : "Interior angle",
+                        shownAngleFromRadians(*p.interior[i], d.sketch)};
         corner.angle = i == 0 ? tailsOfPair(last) : innerOfPair(d, last);
         corner.name = d.nameOf(corner.angle);
         addCorner(d, corner,
@@ -138,8 +138,8 @@ void drawTriangleAngles(Drawing& d) {
         corner.name = name;
         corner.isDue = due;
         corner.beyondAxisArcs = name && at == 0 && d.options.onlyNamed && !d.options.alone;
-        corner.title =
-            "Angle opposite to " + t.names[side] + ", " + shownAngleFromRadians(*t.opposite[side], d.sketch);
+        corner.title = {"Angle opposite to " + t.names[side],
+                        shownAngleFromRadians(*t.opposite[side], d.sketch)};
         addCorner(d, corner,
                   at == 0 ? d.raysInside(corner.start, corner.sweep, kRaysAt * d.factor)
                           : std::vector<double>());
@@ -166,8 +166,8 @@ void drawFoot(Drawing& d) {
         return;
     const Eigen::Vector2d u = -d.vectors.sum.unit, v = -d.vectors.at(force).unit;
     const double legs = d.view.scale * std::min(d.vectors.sum.magnitude, d.vectors.at(force).magnitude);
-    addSquare(d.add(Role::arc, "right-angle", "Right angle", angleAt(d, force, kSumIndex)).items, Role::arc,
-              d.view.toSheet(d.vectors.sum.vector), {u.x(), -u.y()}, {v.x(), -v.y()},
+    addSquare(d.add(Role::arc, "right-angle", {"Right angle", {}}, angleAt(d, force, kSumIndex)).items,
+              Role::arc, d.view.toSheet(d.vectors.sum.vector), {u.x(), -u.y()}, {v.x(), -v.y()},
               std::min(9 * d.factor, 0.4 * legs), d.weight(d.style.arcWidth));
 }
 

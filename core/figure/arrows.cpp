@@ -100,7 +100,8 @@ Ends endsOfOther(const Drawing& d, const PlainVector& vector, const Construction
 
 void drawOther(Drawing& d, int index, const PlainVector& v, const Ends& ends) {
     const Role role = index == kSumIndex ? Role::sum : Role::given;
-    Group& g = d.add(role, "other-" + d.idOfVector(index), "The other answer: " + v.name, vectorId(index));
+    Group& g =
+        d.add(role, "other-" + d.idOfVector(index), {"The other answer: " + v.name, {}}, vectorId(index));
     g.otherAnswer = true;
     const auto [from, to] = ends;
     g.ends = {from, to};
@@ -124,7 +125,7 @@ void drawVectors(Drawing& d) {
 
 void drawPoints(Drawing& d) {
     if (d.shows(Stage::construction) && !d.construction.meetings.empty() && d.shows(Stage::found)) {
-        Group& g = d.add(Role::point, "meeting-points", "Where the loci meet");
+        Group& g = d.add(Role::point, "meeting-points", {"Where the loci meet", {}});
         const bool changed = d.lociChangePlaces();
         for (std::size_t i = 0; i < d.construction.meetings.size(); ++i) {
             if (i != d.options.solution && !d.showsOther(Stage::found))
@@ -146,7 +147,7 @@ void drawPoints(Drawing& d) {
     ring.centre = d.common();
     ring.radius = std::clamp(shortest / 4, 1.6 * d.factor, 3.2 * d.factor);
     ring.width = d.weight(1.2);
-    d.add(Role::point, "point", "Common point").items.emplace_back(ring);
+    d.add(Role::point, "point", {"Common point", {}}).items.emplace_back(ring);
 }
 
 void drawHighlight(Drawing& d) {
@@ -156,7 +157,7 @@ void drawHighlight(Drawing& d) {
     if (!d.isDrawn(index))
         return;
     const Ends ends = d.endsOf(index);
-    d.add(Role::highlight, "highlight", "", vectorId(index))
+    d.add(Role::highlight, "highlight", {}, vectorId(index))
         .items.emplace_back(line(Role::highlight, ends.tail, ends.tip, 9 * d.factor));
 }
 

@@ -35,8 +35,9 @@ void markSides(const Drawing& d, Group& group, const Parallelogram& p) {
 
 /// `next`: of several the force that this one adds.
 void drawCopiedSides(Drawing& d, const Parallelogram& p, std::string id, VectorId next = kNobody) {
-    Group& g = d.add(Role::construction, std::move(id), "Parallelogram on " + p.first + " and " + p.second,
-                     FigureShape{FigureShape::Kind::parallelogram, next});
+    Group& g =
+        d.add(Role::construction, std::move(id), {"Parallelogram on " + p.first + " and " + p.second, {}},
+              FigureShape{FigureShape::Kind::parallelogram, next});
     const Point far = d.view.toSheet(p.corners[2]);
     for (const std::size_t corner : {1U, 3U})
         addDashed(d, g, Role::construction, d.view.toSheet(p.corners[corner]), far,
@@ -63,7 +64,7 @@ void drawPolygon(Drawing& d) {
     for (std::size_t i = 1; i < polygon.names.size(); ++i) {
         const Point from = d.view.toSheet(polygon.corners[i]), to = d.view.toSheet(polygon.corners[i + 1]);
         Group& g = d.add(Role::construction, idOf("polygon", polygon.names[i]),
-                         polygon.names[i] + ", drawn on tip to tail",
+                         {polygon.names[i], "drawn on tip to tail"},
                          FigureShape{kind, vectorId(polygon.vectors[i])});
         addArrow(g.items, Role::construction, from, to, d.weight(d.style.constructionWidth), Head::small,
                  Dash::dashed, d.style.leastStroke);
@@ -106,7 +107,7 @@ void drawKnownSide(Drawing& d, const ForceTriangle& t, std::size_t side) {
         std::swap(tail, tip); // the closing side is the known sum turned round
     const Point from = d.view.toSheet(tail), to = d.view.toSheet(tip);
     Group& g =
-        d.add(Role::construction, idOf("knowns", t.names[side]), "Known forces added up", kKnownVector);
+        d.add(Role::construction, idOf("knowns", t.names[side]), {"Known forces added up", {}}, kKnownVector);
     addArrow(g.items, Role::construction, from, to, d.weight(1.3 * d.style.constructionWidth), Head::small,
              Dash::dashed, d.style.leastStroke);
     Runs abbreviation;
@@ -119,8 +120,8 @@ void drawPartialSum(Drawing& d, const Parallelogram& next, VectorId sum) {
     const double size = std::hypot(next.corners[1].x(), next.corners[1].y());
     const std::string value = withMinusSigns(shownForceWithUnit(size, d.sketch));
     const Point tip = d.view.toSheet(next.corners[1]);
-    Group& g = d.add(Role::construction, idOf("partial", next.first),
-                     next.first + ", the sum so far, " + value, sum);
+    Group& g =
+        d.add(Role::construction, idOf("partial", next.first), {next.first, "the sum so far, " + value}, sum);
     addArrow(g.items, Role::construction, d.common(), tip, d.weight(1.3 * d.style.constructionWidth),
              Head::small, Dash::solid);
     Runs name = d.nameRuns(next.first);
@@ -145,8 +146,8 @@ void drawHome(Drawing& d, int index) {
     if (!d.isMoved(index) || !d.isDrawn(index) || d.options.alone)
         return;
     const PlainVector& v = d.vectors.at(index);
-    Group& g =
-        d.add(Role::construction, idOf("home", v.name), v.name + " at the common point", vectorId(index));
+    Group& g = d.add(Role::construction, idOf("home", v.name), {v.name + " at the common point", {}},
+                     vectorId(index));
     addDashed(d, g, Role::construction, d.common(), d.view.toSheet(v.vector),
               d.weight(d.style.constructionWidth), Dash::dashed);
 }
@@ -196,7 +197,7 @@ void drawLine(Drawing& d, const LineLocus& ray, const std::string& id, const std
     const auto parts = visibleParts(a, b, d.sheet, d.reserved);
     if (parts.empty())
         return;
-    Group& g = d.add(Role::locus, id, "Line of action of " + name,
+    Group& g = d.add(Role::locus, id, {"Line of action of " + name, {}},
                      FigureShape{FigureShape::Kind::locus, vectorId(ray.vector)});
     for (const auto& part : parts)
         g.items.emplace_back(line(Role::locus, a + part[0] * (b - a), a + part[1] * (b - a),
@@ -221,7 +222,7 @@ void drawCircle(Drawing& d, const CircleLocus& circle, const std::string& id, co
     const auto arcs = visibleArcs(centre, radius, d.sheet, d.reserved);
     if (arcs.empty())
         return;
-    Group& g = d.add(Role::locus, id, "C" + circleWords(d, circle) + name,
+    Group& g = d.add(Role::locus, id, {"C" + circleWords(d, circle) + name, {}},
                      FigureShape{FigureShape::Kind::locus, vectorId(circle.vector)});
     for (const auto& visible : arcs) {
         Arc arc;

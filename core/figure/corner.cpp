@@ -84,7 +84,7 @@ Runs fullRuns(const Drawing& d, const Corner& corner) {
         return plainRuns(value);
     Runs runs = runsOf(*corner.name);
     if (!corner.isCopy)
-        runs.push_back(plainRuns(" = " + value).front());
+        runs.push_back(valueRun(value));
     return runs;
 }
 

@@ -7,7 +7,8 @@ namespace tailpoint {
 
 struct Corner {
     QuantityId angle;
-    std::string id, title;
+    std::string id;
+    Title title;
     Point at;
     double start, sweep, radians; ///< sweep in degrees as drawn, -180..180
     double shorter;               ///< length of the shorter leg, points

@@ -66,9 +66,9 @@ void addAxisArc(Drawing& d, const AxisArc& arc, double radius) {
     if (!referred)
         return;
     const std::string name = d.vectors.at(arc.index).name;
-    Group& g = d.add(Role::arc, "direction-" + d.idOfVector(arc.index),
-                     "Direction of " + name + ", " + directionWords(referred, d.sketch),
-                     directionId(vectorId(arc.index)));
+    Group& g =
+        d.add(Role::arc, "direction-" + d.idOfVector(arc.index),
+              {"Direction of " + name, directionWords(referred, d.sketch)}, directionId(vectorId(arc.index)));
     addExtension(d, g, arc.index, d.axisDegrees() + arc.sweep, radius);
     addArc(g.items, Role::arc, d.common(), radius, d.axisDegrees(), arc.sweep, d.weight(d.style.arcWidth),
            true);
@@ -200,7 +200,7 @@ void drawSlope(Drawing& d, int index) {
     legs.points = {from, corner, to};
     legs.width = d.weight(d.style.arcWidth);
     Group& g = d.add(Role::arc, "slope-" + d.idOfVector(index),
-                     "Slope of " + d.vectors.at(index).name + ", " + shownAsGiven(force.direction, d.sketch),
+                     {"Slope of " + d.vectors.at(index).name, shownAsGiven(force.direction, d.sketch)},
                      slopeId(vectorId(index)));
     g.items.emplace_back(legs);
     if (!d.options.values)

@@ -84,7 +84,9 @@ struct Run {
     std::string text; ///< UTF-8
     bool italic = false, bold = false;
     Script script = Script::normal;
-    double part = kScriptPart; ///< size of a sub- or superscript by the size of the text
+    double part = kScriptPart;            ///< size of a sub- or superscript by the size of the text
+    bool isName = false;                  ///< a vector's or an angle's symbol, or a part of it
+    std::optional<std::size_t> valueAt{}; ///< byte of `text` at which the value behind a name begins
     bool operator==(const Run&) const = default;
 };
 enum class Anchor { start, middle, end };
@@ -108,11 +110,20 @@ struct Text {
 
 using Item = std::variant<Path, Arc, Disc, Text>;
 
+/// What a group is called, and what is said of it. Either may hold commas.
+struct Title {
+    std::string name;   ///< "Force P"
+    std::string detail; ///< "340 N at 25.0° counter-clockwise from +x", "drawn on tip to tail", or empty
+    /// Both: "Force P, 340 N at 25.0° counter-clockwise from +x".
+    std::string whole() const { return detail.empty() ? name : name + ", " + detail; }
+    bool operator==(const Title&) const = default;
+};
+
 /// Things that belong together: one force with its head and label, one arc with its value.
 struct Group {
     Role role = Role::given;
-    std::string id;    ///< "force-P", "sum", "arc-PQ"; unique, an XML name
-    std::string title; ///< reads as words: "Force P, 340 N at 25.0° counter-clockwise from +x"
+    std::string id;                   ///< "force-P", "sum", "arc-PQ"; unique, an XML name
+    Title title;                      ///< reads as words
     std::optional<FigurePart> part{}; ///< what of the question it stands for; sheet, grid, title block, note,
                                       ///< key and points: nothing
     bool otherAnswer = false;         ///< an arrow of the other of two answers

@@ -50,11 +50,11 @@ bool Drawing::runsUnder(const ArcShape& arc) const {
     return std::any_of(reserved.begin(), reserved.end(), [&](const Box& box) { return arc.meets(box); });
 }
 
-Group& Drawing::add(Role role, std::string id, std::string title, std::optional<FigurePart> part) {
+Group& Drawing::add(Role role, std::string id, Title title, std::optional<FigurePart> part) {
     Group& group = figure.list.groups.emplace_back();
     group.role = role;
     group.id = std::move(id);
-    group.title = spoken(title);
+    group.title = {spoken(title.name), spoken(title.detail)};
     group.part = part;
     return group;
 }

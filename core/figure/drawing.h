@@ -53,7 +53,7 @@ struct Drawing {
             const Placement& previous_ = kNoPlacement);
 
     /// `title` is read out: see spoken().
-    Group& add(Role role, std::string id, std::string title, std::optional<FigurePart> part = std::nullopt);
+    Group& add(Role role, std::string id, Title title, std::optional<FigurePart> part = std::nullopt);
     /// Asks for a label on the group added last.
     LabelRequest& ask(Feature anchor, Role ink, double size, Runs full, Runs abbreviation = {});
 

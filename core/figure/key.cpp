@@ -68,7 +68,7 @@ void drawKey(Drawing& d, std::vector<Runs> rows, const Obstacles& obstacles) {
     const auto at = placeFor(d, table, obstacles);
     if (!at)
         return; // the figure's description still says it all
-    Group& g = d.add(Role::label, "key", "Key");
+    Group& g = d.add(Role::label, "key", {"Key", {}});
     g.items.emplace_back(frameOf(d, table, *at));
     for (std::size_t row = 0; row < table.rows.size(); ++row)
         g.items.emplace_back(rowText(d, table, *at, row));

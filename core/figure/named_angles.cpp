@@ -40,8 +40,7 @@ void drawAtLocus(Drawing& d, const LineLocus& line, const ForceTriangle& t, std:
         return;
     corner.angle = angle;
     corner.id = idOf("opposite", t.names[side]);
-    corner.title =
-        "Angle opposite to " + t.names[side] + ", " + shownAngleFromRadians(corner.radians, d.sketch);
+    corner.title = {"Angle opposite to " + t.names[side], shownAngleFromRadians(corner.radians, d.sketch)};
     corner.name = name;
     corner.isDue = d.shows(Stage::interior);
     const bool atCommon = corner.at == d.common();
@@ -78,7 +77,7 @@ void drawRay(Drawing& d, int vector) {
         return;
     const Eigen::Vector2d& unit = d.vectors.at(vector).unit;
     const Point tip = d.common() + kRay * d.factor * Point{unit.x(), -unit.y()};
-    Group& g = d.add(Role::construction, id, "Direction of " + d.vectors.at(vector).name,
+    Group& g = d.add(Role::construction, id, {"Direction of " + d.vectors.at(vector).name, {}},
                      FigureShape{FigureShape::Kind::locus, vectorId(vector)});
     g.items.emplace_back(
         line(Role::construction, d.common(), tip, d.weight(d.style.constructionWidth), Dash::dashed));
@@ -99,7 +98,7 @@ void drawBetween(Drawing& d, const AngleName& name) {
     Corner corner = cornerBetween(d, {0, 0}, reach * a.unit, reach * b.unit, radians);
     corner.angle = name.angle;
     corner.id = "angle-" + d.idOfVector(one) + "-" + d.idOfVector(two);
-    corner.title = "Angle between the tails, " + shownAngleFromRadians(radians, d.sketch);
+    corner.title = {"Angle between the tails", shownAngleFromRadians(radians, d.sketch)};
     corner.name = &name;
     corner.isDue = d.shows(Stage::interior);
     addCorner(d, corner, d.raysInside(corner.start, corner.sweep, kRaysAt * d.factor));

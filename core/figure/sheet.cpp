@@ -119,7 +119,7 @@ void drawNote(Drawing& d) {
     const auto texts = noteTexts(d);
     if (texts.empty())
         return;
-    Group& g = d.add(Role::label, "note", "Note");
+    Group& g = d.add(Role::label, "note", {"Note", {}});
     for (const Text& text : texts)
         g.items.emplace_back(text);
 }
@@ -130,11 +130,11 @@ void drawSheet(Drawing& d) {
     ground.points = {{0, 0}, {d.sheet.width, 0}, {d.sheet.width, d.sheet.height}, {0, d.sheet.height}};
     ground.closed = ground.filled = true;
     ground.width = 0;
-    d.add(Role::sheet, "sheet", "").items.emplace_back(ground);
+    d.add(Role::sheet, "sheet", {}).items.emplace_back(ground);
     const double step = divisionOf(d.view) * d.view.scale, width = d.style.gridWidth * d.factor;
     if (!d.options.grid || !(step > 4))
         return;
-    Group& grid = d.add(Role::grid, "grid", "");
+    Group& grid = d.add(Role::grid, "grid", {});
     const auto first = [&](double origin) { return origin - std::floor(origin / step) * step; };
     for (double x = first(d.common().x); x <= d.sheet.width; x += step)
         addGridLine(grid, {x, 0}, {x, d.sheet.height}, width);
@@ -156,7 +156,7 @@ void drawAxis(Drawing& d) {
     const auto parts = visibleParts(from, to, room, d.reserved);
     if (parts.empty())
         return;
-    Group& g = d.add(Role::axis, "axis", "Reference axis " + axisName(d.sketch.reference),
+    Group& g = d.add(Role::axis, "axis", {"Reference axis " + axisName(d.sketch.reference), {}},
                      FigureShape{FigureShape::Kind::axis, kNobody});
     Point end = to, start = from;
     for (const auto& part : parts) {

@@ -210,7 +210,7 @@ void drawTitleBlock(Drawing& d) {
     const Layout layout = layoutOf(d.sketch, d.view, d.style, &d.measure);
     const Box& box = layout.box;
     const double outer = d.weight(d.style.arcWidth), inner = std::max(outer / 2, d.style.leastStroke);
-    Group& g = d.add(Role::titleblock, "titleblock", "Title block");
+    Group& g = d.add(Role::titleblock, "titleblock", {"Title block", {}});
     g.items.emplace_back(frameOf(Role::sheet, box, true, 0));
     g.items.emplace_back(frameOf(Role::titleblock, box, false, outer));
     double top = box.top;

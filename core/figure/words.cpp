@@ -67,9 +67,14 @@ std::string_view wordsForSum(bool isSum) {
     return isSum ? "Resultant " : "Force ";
 }
 
+/// Before the words of a direction: '340 N at 25.0\u00b0 ...', '340 N along +x'.
+std::string joint(double referred, const Sketch& sketch) {
+    return fromAxis(referred, sketch).size.empty() ? " " : " at ";
+}
+
 void listVector(std::string& text, const PlainVector& vector, std::optional<double> referred, bool isSum,
                 const Sketch& sketch) {
-    text += titleOf(vector, referred, isSum, sketch);
+    text += titleOf(vector, referred, isSum, sketch).whole();
     text += ". ";
 }
 
@@ -98,9 +103,12 @@ std::vector<std::string> wrapped(const std::string& text, double room,
 }
 
 Runs symbolRuns(const Symbol& symbol) {
-    if (symbol.sub.empty())
-        return {italic(symbol.base)};
-    return {italic(symbol.base), italic(symbol.sub, Script::sub)};
+    Runs runs{italic(symbol.base)};
+    if (!symbol.sub.empty())
+        runs.push_back(italic(symbol.sub, Script::sub));
+    for (Run& run : runs)
+        run.isName = true;
+    return runs;
 }
 
 Runs plainRuns(std::string_view text) {
@@ -147,9 +155,17 @@ Runs axisInWords(std::string_view words) {
     return plainRuns(words);
 }
 
+Run valueRun(std::string_view value) {
+    Run run;
+    run.text = " = ";
+    run.valueAt = run.text.size();
+    run.text += withMinusSigns(value);
+    return run;
+}
+
 Runs valueRuns(const Symbol& symbol, std::string_view value) {
     Runs runs = symbolRuns(symbol);
-    runs.push_back(plainRuns(std::string(" = ").append(withMinusSigns(value))).front());
+    runs.push_back(valueRun(value));
     return runs;
 }
 
@@ -195,22 +211,18 @@ std::string idOf(std::string_view prefix, std::string_view name) {
     return id;
 }
 
-std::string titleOf(const PlainVector& vector, std::optional<double> referred, bool isSum,
-                    const Sketch& sketch) {
-    std::string text(wordsForSum(isSum));
-    text += vector.name;
+Title titleOf(const PlainVector& vector, std::optional<double> referred, bool isSum, const Sketch& sketch) {
+    Title title{std::string(wordsForSum(isSum)) + vector.name, {}};
     if (vector.hasMagnitude) {
         const Origin origin = vector.foundMagnitude ? Origin::computed : Origin::typed;
-        text.append(", ").append(shownForceWithUnit(vector.magnitude, sketch, origin));
+        title.detail = shownForceWithUnit(vector.magnitude, sketch, origin);
     }
-    if (referred) {
-        const std::string words = directionWords(referred, sketch);
-        const bool isAngle = !words.empty() && isDigit(words.front());
-        text.append(!vector.hasMagnitude ? ", " : isAngle ? " at " : " ").append(words);
-    } else if (vector.hasMagnitude && vector.magnitude == 0) {
-        text += ", no direction";
-    }
-    return text;
+    if (referred)
+        title.detail +=
+            (vector.hasMagnitude ? joint(*referred, sketch) : "") + directionWords(referred, sketch);
+    else if (vector.hasMagnitude && vector.magnitude == 0)
+        title.detail += ", no direction";
+    return title;
 }
 
 std::string figureTitle(const Sketch& sketch) {

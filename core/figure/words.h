@@ -17,6 +17,8 @@ using Runs = std::vector<Run>;
 
 /// A symbol of the table of things (core/sketch/things.h). Italic.
 Runs symbolRuns(const Symbol& symbol);
+/// " = 340 N", as it stands behind a name.
+Run valueRun(std::string_view value);
 /// "P = 340 N".
 Runs valueRuns(const Symbol& symbol, std::string_view value);
 Runs plainRuns(std::string_view text);
@@ -42,9 +44,8 @@ std::string plainText(const Runs& runs);
 /// An XML name made of `prefix` and a force's name, different for different names.
 std::string idOf(std::string_view prefix, std::string_view name);
 
-/// "Force P, 340 N at 25.0° counter-clockwise from +x".
-std::string titleOf(const PlainVector& vector, std::optional<double> referred, bool isSum,
-                    const Sketch& sketch);
+/// "Force P" and "340 N at 25.0° counter-clockwise from +x".
+Title titleOf(const PlainVector& vector, std::optional<double> referred, bool isSum, const Sketch& sketch);
 
 /// Title and text alternative of the whole figure.
 std::string figureTitle(const Sketch& sketch);

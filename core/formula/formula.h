@@ -46,6 +46,7 @@ struct Formula {
     FormulaKind kind = FormulaKind::words;
     bool bold = false;
     std::array<Relation, 2> relations{}; ///< of two parts the first alone
+    bool isTurn = false; ///< of a number: a full, half or quarter turn, which a theorem brings along
     QuantityId id{}; ///< the quantity that a symbol stands for, or a whole part such as R² or sin β; or none
     double value = 0;
     std::string text, sub;

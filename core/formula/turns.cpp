@@ -6,7 +6,7 @@ namespace tailpoint {
 
 namespace {
 
-Formula turnOf(AngleUnit unit, double degrees, std::string radians) {
+Formula inUnit(AngleUnit unit, double degrees, std::string radians) {
     switch (unit) {
     case AngleUnit::gon:
         return number(degrees / 0.9, std::to_string(static_cast<int>(degrees / 0.9)), "gon");
@@ -16,6 +16,12 @@ Formula turnOf(AngleUnit unit, double degrees, std::string radians) {
         break;
     }
     return number(degrees, std::to_string(static_cast<int>(degrees)), "°");
+}
+
+Formula turnOf(AngleUnit unit, double degrees, std::string radians) {
+    Formula turn = inUnit(unit, degrees, std::move(radians));
+    turn.isTurn = true;
+    return turn;
 }
 
 } // namespace

@@ -1,4 +1,4 @@
-// Full, half and quarter turn as numbers of a formula, in the words of each unit.
+// Full, half and quarter turn as numbers of a formula (isTurn), in the words of each unit.
 #pragma once
 
 #include "core/formula/formula.h"

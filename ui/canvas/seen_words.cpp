@@ -25,13 +25,6 @@ QString writtenOn(const Group& group) {
     return texts.join(QStringLiteral("; "));
 }
 
-/// Titles say values too: "Angle between the tails, 65.0°". Without them.
-QString withoutValue(const Group& group) {
-    const QString title = QString::fromStdString(group.title);
-    const auto comma = title.lastIndexOf(QStringLiteral(", "));
-    return comma < 0 ? title : title.left(comma);
-}
-
 bool isDirection(const Group& group) {
     const auto* quantity = group.part ? std::get_if<QuantityId>(&*group.part) : nullptr;
     return quantity != nullptr && quantity->what == What::direction;
@@ -39,19 +32,24 @@ bool isDirection(const Group& group) {
 
 QString ofArc(const Group& group) {
     const QString written = writtenOn(group);
-    if (written.isEmpty())
-        return withoutValue(group);
-    if (isDirection(group)) // its title tells the sense and the axis too
-        return QString::fromStdString(group.title);
-    return withoutValue(group) + QStringLiteral(", ") + written;
+    if (isDirection(group) && !written.isEmpty()) // its title tells the sense and the axis too
+        return QString::fromStdString(group.title.whole());
+    return QString::fromStdString(Title{group.title.name, written.toStdString()}.whole());
+}
+
+bool saysMagnitude(const Group& arrow) {
+    const FigurePart magnitude = magnitudeId(vectorOf(arrow));
+    return std::any_of(arrow.items.begin(), arrow.items.end(), [&](const Item& item) {
+        const auto* text = std::get_if<Text>(&item);
+        return text && text->part == magnitude;
+    });
 }
 
 QString ofArrow(const Canvas& canvas, const Group& group) {
     const Sketch& sketch = canvas.document().sketch();
     const int vector = indexOf(vectorOf(group));
-    const QString name = words::name(*forceAt(sketch, vector)), written = writtenOn(group);
     const QString kind = vector == kSumIndex ? words::tr("Resultant %1") : words::tr("Force %1");
-    return kind.arg(written.startsWith(name + QStringLiteral(" =")) ? written : name);
+    return kind.arg(saysMagnitude(group) ? writtenOn(group) : words::name(*forceAt(sketch, vector)));
 }
 
 QString wordsOf(const Canvas& canvas, const Group& group) {
@@ -65,7 +63,7 @@ QString wordsOf(const Canvas& canvas, const Group& group) {
     case Role::construction:
     case Role::locus:
     case Role::axis:
-        return QString::fromStdString(group.title);
+        return QString::fromStdString(group.title.whole());
     case Role::label:
     case Role::titleblock:
         return writtenOn(group);

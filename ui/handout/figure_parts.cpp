@@ -21,33 +21,20 @@ Path stroke(std::vector<Point> points) {
     return path;
 }
 
-bool isNameRun(const Run& run) {
-    return run.italic || run.script == Script::sub;
-}
-
 /// "P = 340 N" to "340 N"; "P" and "circle of possible tips of P" to nothing.
 std::vector<Run> valueOf(const std::vector<Run>& runs) {
-    std::vector<Run> value;
-    bool behind = false;
-    for (const Run& run : runs) {
-        if (behind) {
-            value.push_back(run);
-            continue;
-        }
-        const auto equals = run.text.find("= ");
-        if (!isNameRun(run) && equals != std::string::npos) {
-            behind = true;
-            Run rest = run;
-            rest.text.erase(0, equals + 2);
-            if (!rest.text.empty())
-                value.push_back(rest);
-        }
-    }
+    const auto first =
+        std::find_if(runs.begin(), runs.end(), [](const Run& run) { return run.valueAt.has_value(); });
+    std::vector<Run> value(first, runs.end());
+    if (!value.empty())
+        value.front().text.erase(0, *value.front().valueAt);
     return value;
 }
 
+/// Sentences, which stand in sans, keep theirs.
 bool hasName(const Text& text) {
-    return text.face == Face::serif && std::any_of(text.runs.begin(), text.runs.end(), isNameRun);
+    return text.face == Face::serif &&
+           std::any_of(text.runs.begin(), text.runs.end(), [](const Run& run) { return run.isName; });
 }
 
 void setBox(Text& text, const TextMeasure& measure) {
@@ -92,7 +79,7 @@ void addScaleBar(DisplayList& list, double room, double unitsPerCm, const Sketch
     Group bar;
     bar.role = Role::axis;
     bar.id = "scale-bar";
-    bar.title = "Bar of " + std::to_string(cm) + " cm to check the scale with a ruler";
+    bar.title.name = "Bar of " + std::to_string(cm) + " cm to check the scale with a ruler";
     bar.items.emplace_back(stroke({{left, y}, {left + cm * kPointsPerCm, y}}));
     for (int i = 0; i <= cm; ++i)
         bar.items.emplace_back(stroke({{left + i * kPointsPerCm, y - kTick}, {left + i * kPointsPerCm, y}}));
@@ -117,12 +104,11 @@ void leaveOutNames(DisplayList& list, const TextMeasure& measure) {
 void leaveOutWords(DisplayList& list, bool names) {
     list.description = "A figure to be completed: some of its names or values are left out.";
     for (Group& group : list.groups) {
-        if (group.title.empty() || group.role == Role::axis || group.role == Role::titleblock)
+        if (group.title.name.empty() || group.role == Role::axis || group.role == Role::titleblock)
             continue;
-        const std::size_t comma = group.title.find(',');
         if (!names)
             group.id = std::string(nameOf(group.role)) + "-" + std::to_string(&group - list.groups.data());
-        group.title = names ? group.title.substr(0, comma) : std::string(nameOf(group.role));
+        group.title = {names ? group.title.name : std::string(nameOf(group.role)), {}};
     }
 }
 

@@ -1,8 +1,6 @@
 // Asking the room first: a step whose numbers are hidden.
 #include "ui/lecture/plan.h"
 
-#include <cmath>
-
 namespace tailpoint {
 
 namespace {
@@ -10,14 +8,8 @@ namespace {
 const char* const kHidden = "?";
 
 /// Parts of a turn belong to the theorems (180° − φ); they give nothing away.
-bool isPartOfTurn(const Formula& number) {
-    return number.text == "180" || number.text == "360" || number.text == "90" || number.text == "200" ||
-           number.text == "400" || number.text == "100" || number.text.find("π") != std::string::npos;
-}
-
 Formula withoutNumbers(Formula f) {
-    const bool angle = f.sub == "°" || f.sub == "gon" || f.sub == "rad";
-    if (f.kind == FormulaKind::number && !f.sub.empty() && !(angle && isPartOfTurn(f)))
+    if (f.kind == FormulaKind::number && !f.sub.empty() && !f.isTurn)
         return inWords(kHidden);
     for (Formula& part : f.parts)
         part = withoutNumbers(std::move(part));

@@ -158,8 +158,8 @@ private:
         start("g", group.role);
         if (!group.id.empty())
             attribute("id", xmlText(group.id));
-        if (!group.title.empty())
-            textElement("title", nullptr, group.title);
+        if (!group.title.name.empty())
+            textElement("title", nullptr, group.title.whole());
         if (group.role == Role::grid)
             grid(group);
         else

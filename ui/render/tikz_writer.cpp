@@ -103,7 +103,7 @@ std::string TikzWriter::pen(Role role, double width, Dash dash) const {
 }
 
 void TikzWriter::write(const Group& group) {
-    m_out += "% " + oneLine(group.title.empty() ? group.id : group.title) + "\n";
+    m_out += "% " + oneLine(group.title.name.empty() ? group.id : group.title.whole()) + "\n";
     enter(group);
     int arrows = 0;
     for (std::size_t i = 0; i < group.items.size(); ++i) {

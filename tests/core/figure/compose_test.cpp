@@ -61,8 +61,8 @@ TEST(Figure, ShortensATitleThatIsTooLongForTheBlock) {
 
 TEST(Figure, GroupsReadAsWords) {
     const Figure figure = drawn(raft()).figure;
-    EXPECT_EQ(groupOf(figure, "force-P")->title, "Force P, 340 N at 25.0° counter-clockwise from +x");
-    EXPECT_EQ(groupOf(figure, "sum")->title, "Resultant R, 520 N at 3.6° clockwise from +x");
+    EXPECT_EQ(groupOf(figure, "force-P")->title.whole(), "Force P, 340 N at 25.0° counter-clockwise from +x");
+    EXPECT_EQ(groupOf(figure, "sum")->title.whole(), "Resultant R, 520 N at 3.6° clockwise from +x");
     EXPECT_EQ(
         figure.list.description,
         "2 forces act on one point. Force P, 340 N at 25.0° counter-clockwise from +x. Force Q, 275 N at "
@@ -127,7 +127,7 @@ TEST(Figure, TitlesReadSubscriptsOut) {
     const Drawn d = drawn(sketch({force("F_max", 340, 25), force("F2", 275, -40)}));
     const Group* group = groupOf(d.figure, idOf("force", "F_max"));
     ASSERT_TRUE(group);
-    EXPECT_EQ(group->title, "Force F sub max, 340 N at 25.0\u00b0 counter-clockwise from +x");
+    EXPECT_EQ(group->title.whole(), "Force F sub max, 340 N at 25.0\u00b0 counter-clockwise from +x");
     EXPECT_NE(d.figure.list.description.find("Force F sub max, 340 N"), std::string::npos);
     EXPECT_NE(d.figure.list.description.find("Force F2, 275 N"), std::string::npos);
     EXPECT_EQ(spoken("_ and a_"), "_ and a_");

@@ -33,9 +33,9 @@ int marksOf(const Group* group) {
 TEST(PairsFigure, AllOfThemStandInPlaceOfThePolygon) {
     const Figure figure = withPairs(three(), kAllPairs);
     ASSERT_NE(groupOf(figure, "pair-1"), nullptr);
-    EXPECT_EQ(groupOf(figure, "pair-1")->title, "Parallelogram on P and Q");
+    EXPECT_EQ(groupOf(figure, "pair-1")->title.name, "Parallelogram on P and Q");
     ASSERT_NE(groupOf(figure, "pair-2"), nullptr);
-    EXPECT_EQ(groupOf(figure, "pair-2")->title, "Parallelogram on K1 and S");
+    EXPECT_EQ(groupOf(figure, "pair-2")->title.name, "Parallelogram on K1 and S");
     EXPECT_EQ(textsOf(groupOf(figure, "partial-K1")), std::vector<std::string>{"K1 = 50.0 N"});
     EXPECT_EQ(groupOf(figure, "polygon-Q"), nullptr);
     EXPECT_EQ(groupOf(figure, "pair-tails"), nullptr);

@@ -1,3 +1,4 @@
+#include "core/figure/words.h"
 #include "ui/handout/figure_job.h"
 
 #include <QImage>
@@ -26,6 +27,18 @@ const Group* groupOf(const DisplayList& list, const std::string& id) {
         if (group.id == id)
             return &group;
     return nullptr;
+}
+
+std::string textsOf(const DisplayList& list) {
+    std::string all;
+    for (const Group& group : list.groups)
+        for (const Item& item : group.items)
+            if (const auto* text = std::get_if<Text>(&item)) {
+                for (const Run& run : text->runs)
+                    all += run.text;
+                all += "; ";
+            }
+    return all;
 }
 
 TEST(FigureJobs, NothingStandsBehindATransparentFigure) {
@@ -105,16 +118,24 @@ TEST(FigureJobs, WithoutNamesTheValuesStandWhereTheyStood) {
     EXPECT_GE(kept, 8); // three magnitudes, three directions, the interior angles
 }
 
-std::string textsOf(const DisplayList& list) {
-    std::string all;
-    for (const Group& group : list.groups)
-        for (const Item& item : group.items)
-            if (const auto* text = std::get_if<Text>(&item)) {
-                for (const Run& run : text->runs)
-                    all += run.text;
-                all += "; ";
-            }
-    return all;
+/// A name may hold whatever else parts a label or a title.
+TEST(FigureJobs, WhatIsHiddenIsToldByItsMeaningAndNotByItsText) {
+    Sketch sketch = raft().sketch;
+    sketch.forces[0].name = "a, b = 1";
+    sketch.forces[1].name = "= 7, d";
+    const Result result = resultOf(sketch);
+    FigureJob job;
+    job.options.values = false;
+    const DisplayList unvalued = drawn(job, result).at(0);
+    const Group* force = groupOf(unvalued, idOf("force", "a, b = 1"));
+    ASSERT_TRUE(force);
+    EXPECT_EQ(force->title.whole(), "Force a, b = 1");
+    job.options.values = true;
+    job.names = false;
+    const std::string all = textsOf(drawn(job, result).at(0));
+    EXPECT_EQ(all.find("b"), std::string::npos) << all;
+    EXPECT_EQ(all.find("7, d"), std::string::npos) << all;
+    EXPECT_NE(all.find("340 N; "), std::string::npos) << all;
 }
 
 /// As the worked solution calls them by then: φ between the tails, γ at the tips.

@@ -1,3 +1,4 @@
+#include "tests/support/sketches.h"
 #include "tests/support/steps.h"
 #include "tests/ui/lecture/lecture_support.h"
 
@@ -228,6 +229,23 @@ TEST(LecturePlan, WithoutNumbersNoNumberWithAUnitIsSaidButPartsOfTheTurn) {
             hidden += static_cast<int>(before.size());
         }
     EXPECT_GT(hidden, 300);
+}
+
+TEST(LecturePlan, AGivenAngleThatReadsLikePartOfATurnIsHiddenToo) {
+    Sketch sketch = emptySketch();
+    sketch.forces = {testing::force("P", 340, 90), testing::force("Q", 275, 180),
+                     testing::force("S", 100, 20)};
+    const auto stops = planOf(resultOf(sketch), {});
+    const Stop& table = stops[stopNamed(stops, "components")];
+    Stop quiet = table;
+    quiet.step = withoutNumbers(table.step);
+    Numbers before, after;
+    for (std::size_t beat = 0; beat < table.beats.size(); ++beat) {
+        addNumbers(before, table, beat);
+        addNumbers(after, quiet, beat);
+    }
+    EXPECT_TRUE(before.contains("180°") && before.contains("90°")) << listed(before);
+    EXPECT_EQ(after, Numbers()) << listed(after);
 }
 
 TEST(LecturePlan, ShortenedParagraphsEndWithASentenceAndBeginAsTheyDid) {
