@@ -94,7 +94,8 @@ void writeAnswer(Board& board) {
 
 void writeEnd(Board& board) {
     writeAnswer(board);
-    if (board.options.method == Method::components && board.way == Route::Way::components &&
+    const bool isSum = board.solved.family == Family::closePolygon;
+    if (board.way == Route::Way::components && (!isSum || board.options.method == Method::components) &&
         hasTriangle(board))
         writeTriangleCheck(board);
     else

@@ -1,6 +1,7 @@
 // Two unknowns of two vectors by components: the sums along x and y are two equations, and one unknown is
 // eliminated from them.
 #include "core/explain/families.h"
+#include "core/explain/slip.h"
 
 #include <cmath>
 #include <utility>
@@ -112,6 +113,53 @@ Prose dropsOut(const Board& board, const Equations& e, std::size_t left, std::si
         e.side(left).size);
 }
 
+/// The line that the elimination gives first.
+QuantityId firstFound(const Board& board, const Equations& e) {
+    const Vector& u = board.found(e.r.side[e.u]);
+    const QuantityId along{What::along, u.id};
+    return board.carried.find(along) != nullptr ? along : u.sizeId;
+}
+
+/// A cosine or a sine without its sign, as the acute angle from the axis would give it.
+void noteLostSign(const Board& board, Step& step, const Equations& e) {
+    const QuantityId line = firstFound(board, e);
+    for (const std::size_t i : {e.u, e.v})
+        for (const std::uint8_t part : {kCosine, kSine}) {
+            const QuantityId term{What::term, e.r.side[i], {}, 0, part};
+            const auto factor = board.carried.value(term);
+            if (!factor || *factor >= 0)
+                continue;
+            const auto value = slipped(
+                board, line, exchanged(board.carried.formulaOf(line), term, absolute(board.symbolOf(term))));
+            if (!value)
+                continue;
+            step.notes.push_back(board.say(
+                SENTENCE("solution", "{factor} is negative. Taken from the acute angle alone, without its "
+                                     "sign, it would make {size} come out as {value}."),
+                "factor", apply(part == kCosine ? "cos" : "sin", board.symbolOf(e.fromX(i))), "size",
+                board.symbolOf(line), "value", *value));
+            return;
+        }
+}
+
+/// Sine and cosine of a direction in each other's place.
+void noteSwappedFunctions(const Board& board, Step& step, const Equations& e) {
+    const QuantityId line = firstFound(board, e), free{What::term, kNobody};
+    const QuantityId cosine{What::term, e.r.side[e.v], {}, 0, kCosine},
+        sine{What::term, e.r.side[e.v], {}, 0, kSine};
+    Formula place = board.symbolOf(cosine);
+    place.id = free;
+    Formula changed = exchanged(board.carried.formulaOf(line), cosine, place);
+    changed = exchanged(std::move(changed), sine, board.symbolOf(cosine));
+    changed = exchanged(std::move(changed), free, board.symbolOf(sine));
+    if (const auto value = slipped(board, line, std::move(changed)))
+        step.notes.push_back(
+            board.say(SENTENCE("solution",
+                               "Counted from +x the cosine goes with x and the sine with y: with the two of "
+                               "{vector} exchanged {size} would come out as {value}."),
+                      "vector", e.side(e.v).vector, "size", board.symbolOf(line), "value", *value));
+}
+
 void writeElimination(Board& board, const Equations& e) {
     Step& step = board.step(StepKey::elimination, SENTENCE("solution", "Eliminate one unknown at a time"),
                             Stage::magnitudes, Law::components);
@@ -120,6 +168,8 @@ void writeElimination(Board& board, const Equations& e) {
     step.reasoning.push_back(dropsOut(board, e, e.v, e.u, false));
     for (const std::size_t i : {e.u, e.v})
         showMagnitude(board, step, board.found(e.r.side[i]));
+    noteLostSign(board, step, e);
+    noteSwappedFunctions(board, step, e);
 }
 
 Step& answerStep(Board& board, std::uint8_t answer) {

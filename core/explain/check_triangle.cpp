@@ -28,7 +28,13 @@ std::vector<QuantityId> askedFor(const Board& board) {
     return asked;
 }
 
-/// The triangle's lines that nothing has told, and those of what is asked; of two answers this one's.
+bool isShown(const Board& board, const QuantityId& line) {
+    return std::any_of(board.worked.steps.begin(), board.worked.steps.end(), [&](const Step& step) {
+        return std::find(step.lines.begin(), step.lines.end(), line) != step.lines.end();
+    });
+}
+
+/// The triangle's lines that no step has told, and those of what is asked; of two answers this one's.
 std::vector<QuantityId> linesToShow(const Board& board, const Chain& chain,
                                     const std::vector<QuantityId>& asked) {
     std::vector<QuantityId> shown;
@@ -36,7 +42,7 @@ std::vector<QuantityId> linesToShow(const Board& board, const Chain& chain,
         const QuantityId& id = line.subject;
         const bool isOthers = id.answer != 0 && id.answer != board.solution + 1;
         const bool isAsked = std::find(asked.begin(), asked.end(), id) != asked.end();
-        if (!isOthers && (isAsked || (isTold(id.what) && board.carried.find(id) == nullptr)))
+        if (!isOthers && (isAsked || (isTold(id.what) && !isShown(board, id))))
             shown.push_back(id);
     }
     return shown;
@@ -75,9 +81,14 @@ void writeTriangleCheck(Board& board) {
     Chain chain = chainOf(board.sketch, board.solved, board.things, {Route::Way::triangle, kNobody});
     const std::vector<QuantityId> asked = askedFor(board), shown = linesToShow(board, chain, asked);
     lines.take(std::move(chain));
-    step.reasoning.push_back(
-        board.say(SENTENCE("solution", "Another way, without the components: the three vectors make a "
-                                       "triangle, and its angles and sides follow from what is given.")));
+    const bool byLami = board.solved.family == Family::twoMagnitudes && board.reduction->loop;
+    step.reasoning.push_back(board.say(
+        byLami ? SENTENCE("solution",
+                          "Another way, without the components, by Lami's form of the law of sines: of three "
+                          "forces in equilibrium each is proportional to the sine of the angle between the "
+                          "other two.")
+               : SENTENCE("solution", "Another way, without the components: the three vectors make a "
+                                      "triangle, and its angles and sides follow from what is given.")));
     for (const QuantityId& id : shown) {
         step.workings.push_back(lines.working(id));
         step.lines.push_back(id);

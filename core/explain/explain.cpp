@@ -35,8 +35,11 @@ Writer followClosing(Board& board) {
 }
 
 Writer followTriangle(Board& board, Writer writer) {
-    if (board.options.method == Method::components && explaining::hasTriangle(board) &&
-        board.follow(Route::Way::components))
+    const bool atRest =
+        board.solved.family == Family::twoMagnitudes && board.reduction && board.reduction->loop;
+    const bool byComponents =
+        board.options.method == Method::components || (board.options.method == Method::suited && atRest);
+    if (byComponents && explaining::hasTriangle(board) && board.follow(Route::Way::components))
         return explaining::writeTwoByComponents;
     return board.follow(Route::Way::triangle) ? writer : explaining::writeAlongOneLine;
 }

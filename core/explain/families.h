@@ -8,6 +8,7 @@ namespace tailpoint::explaining {
 
 // Shared first and last steps.
 void writeGiven(Board& board);
+void writeFreeBody(Board& board);   ///< of forces in equilibrium; else nothing
 void writeCount(Board& board);      ///< and the directions, where they need words
 void writeDirections(Board& board); ///< given by slope, bearing or the long way round
 void writeSenses(Board& board);     ///< lines of action found in the other sense; else nothing

@@ -109,6 +109,42 @@ void writeGiven(Board& board) {
 
 namespace {
 
+/// One force of a free body, and the sense in which it is drawn.
+Prose actingOf(const Board& board, const Vector& force) {
+    if (!force.wayGiven)
+        return board.say(SENTENCE("solution", "{force} (its direction is to be found)"), "force",
+                         force.vector);
+    if (!force.sizeGiven)
+        return board.say(SENTENCE("solution", "{force} (along its line, in the sense assumed)"), "force",
+                         force.vector);
+    return board.say(SENTENCE("solution", "{force} (given)"), "force", force.vector);
+}
+
+} // namespace
+
+void writeFreeBody(Board& board) {
+    if (!isEquilibrium(board.sketch) || board.forces().size() > kMostListed)
+        return;
+    Step& step = board.step(StepKey::freeBody, SENTENCE("solution", "Free body"), Stage::given);
+    std::vector<Prose> acting;
+    for (const Vector& force : board.forces()) {
+        acting.push_back(actingOf(board, force));
+        step.parts.push_back(arrowPart(force.index));
+    }
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Cut the body at the common point free of everything that holds it or pulls at "
+                             "it, and put a force in the place of each. On the body act: {forces}."),
+        "forces", listed(board, std::move(acting))));
+    step.reasoning.push_back(board.say(SENTENCE(
+        "solution", "Each force is drawn as it acts on this body; on what exerts it, it acts the other way. "
+                    "A rope can only pull, away from the body. A bar is assumed to pull: a negative result "
+                    "says that it pushes.")));
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "The axes are the sheet's: x to the right, y upwards.")));
+}
+
+namespace {
+
 /// "the magnitude of R", "the direction of R".
 std::vector<Prose> unknownsOf(const Board& board) {
     std::vector<Prose> unknowns;
@@ -173,6 +209,7 @@ std::optional<Prose> familyTold(const Board& board) {
 } // namespace
 
 void writeCount(Board& board) {
+    writeFreeBody(board);
     Step& step = board.step(StepKey::count, SENTENCE("solution", "Count the unknowns"), Stage::directions);
     step.reasoning.push_back(board.say(
         SENTENCE("solution", "In a plane the vector equation stands for two scalar equations, one along each "

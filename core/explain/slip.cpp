@@ -5,7 +5,7 @@
 namespace tailpoint::explaining {
 
 Formula exchanged(Formula formula, const QuantityId& right, const Formula& wrong) {
-    if (formula.kind == FormulaKind::symbol && formula.id == right)
+    if (formula.id == right)
         return wrong;
     for (Formula& part : formula.parts)
         part = exchanged(std::move(part), right, wrong);

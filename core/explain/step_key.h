@@ -9,6 +9,7 @@ namespace tailpoint {
 enum class StepKey : std::uint8_t {
     question,      ///< a lecture's first stop: what is asked
     given,         ///< given and to find
+    freeBody,      ///< what acts on the point that is cut free
     count,         ///< the unknowns counted
     directions,    ///< as the sheet measures them; or, at the end, all that were sought
     senses,        ///< of a line of action, as found

@@ -193,8 +193,8 @@ bool refersDirections(const Worked& worked) {
 /// The other of two answers is on the sheet where both are spoken of: where the line meets the circle twice,
 /// and at the end.
 Stage otherStageFor(const Step& step, Family family) {
-    const bool both =
-        step.key == StepKey::end || (step.key == StepKey::sines && family == Family::magnitudeAndDirection);
+    const bool both = step.key == StepKey::end || step.key == StepKey::quadratic ||
+                      (step.key == StepKey::sines && family == Family::magnitudeAndDirection);
     return both ? Stage::all : Stage::given;
 }
 

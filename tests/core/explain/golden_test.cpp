@@ -44,6 +44,12 @@ ExplainOptions byHand() {
     return options;
 }
 
+ExplainOptions by(Method method) {
+    ExplainOptions options;
+    options.method = method;
+    return options;
+}
+
 ExplainOptions parallelograms() {
     ExplainOptions options;
     options.parallelograms = true;
@@ -68,6 +74,10 @@ std::vector<Golden> goldens() {
         {"ring-at-rest",
          balanced({force("P", 500, 270), force("A", kToFind, 150), force("B", kToFind, 45)}),
          {}},
+        {"ring-at-rest-by-lami",
+         balanced({force("P", 500, 270), force("A", kToFind, 150), force("B", kToFind, 45)}),
+         by(Method::triangle)},
+        {"two-answers-by-components", two, by(Method::components)},
         {"smallest-force",
          smallest(sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}, force("R", kToFind, 0)), "Q"),
          {}},

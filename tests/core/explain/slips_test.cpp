@@ -38,6 +38,7 @@ struct Family {
     const char* name;
     Sketch sketch;
     std::vector<std::string> slips;
+    Method method = Method::suited;
 };
 
 std::vector<Family> families() {
@@ -55,7 +56,14 @@ std::vector<Family> families() {
          {newtons(400 * sinOf(30) / sinOf(115)), newtons(400 * cosOf(30))}},
         {"ring at rest",
          balanced({force("P", 300, 20), force("Q", kToFind, 135), force("S", kToFind, -100)}),
-         {newtons(300 * sinOf(115) / sinOf(125)), newtons(300 * -cosOf(115))}},
+         {newtons(300 * sinOf(115) / sinOf(125)), newtons(300 * -cosOf(115))},
+         Method::triangle},
+        {"ring at rest by components", // a cosine without its sign; sine and cosine of S exchanged
+         balanced({force("P", 300, 20), force("Q", kToFind, 135), force("S", kToFind, -100)}),
+         {newtons(300 * (cosOf(20) * sinOf(100) + sinOf(20) * cosOf(100)) /
+                  (-cosOf(45) * sinOf(100) - sinOf(135) * cosOf(100))),
+          newtons(300 * (-cosOf(20) * cosOf(100) - sinOf(20) * sinOf(100)) /
+                  (cosOf(135) * cosOf(100) + sinOf(135) * sinOf(100)))}},
         {"smallest force",
          smallest(sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}, force("R", kToFind, 0)), "Q"),
          {newtons(340 * cosOf(25)), newtons(340 * sinOf(25) / cosOf(25))}},
@@ -89,7 +97,10 @@ std::vector<std::string> notesOf(const Worked& worked) {
 TEST(Slips, HaveTheNumberThatTheyWouldGive) {
     for (const Family& family : families()) {
         const Solved solved = solve(family.sketch);
-        const auto notes = notesOf(explain(family.sketch, solved, construct(family.sketch, solved, 0)));
+        ExplainOptions options;
+        options.method = family.method;
+        const auto notes =
+            notesOf(explain(family.sketch, solved, construct(family.sketch, solved, 0), 0, options));
         EXPECT_GE(notes.size(), 2U) << family.name;
         for (const std::string& number : family.slips)
             EXPECT_TRUE(
