@@ -20,7 +20,8 @@ ArcRoom arcRoomOf(const Sketch& sketch, const Vectors& vectors, const FigureOpti
         return room;
     const double reach = (62 + 13 * static_cast<double>(arcs)) * options.style.factor;
     const auto consider = [&](const PlainVector& v) {
-        if (!v.complete() || v.magnitude == 0)
+        if (!v.hasDirection || (v.hasMagnitude && v.magnitude == 0) ||
+            (!v.hasMagnitude && tellsAnswer(options)))
             return;
         const double turn = turned(degreesOf(v.unit) - sketch.reference.axisDegrees);
         const double sense = turn > 180 ? -1 : 1, sweep = turn > 180 ? 360 - turn : turn;
