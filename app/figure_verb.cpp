@@ -22,7 +22,9 @@ Draws the sketch in FILE ('-': standard input). The ending of OUT decides the fo
   --marks          marks on the parallel sides of the parallelogram
   --stage K|all    only what is on the sheet by then: 0 the given forces, 1 their directions, 2 the angle
                    between them, 3 the construction, 4 its angles, 5 what is found, 6 found magnitudes,
-                   7 the triangle's angles, 8 everything (default); all: OUT-0 to OUT-8, or a PDF of 9 pages
+                   7 the triangle's angles, 8 everything (default); all: OUT-0 to OUT-8, or a PDF of 9 pages.
+                   0 to 4 are made from what is given alone, scale and sheet too: they are exercises; from 5
+                   on the answer is drawn
   --theme paper|slate|contrast
                    default: paper
   --solution 1|2   which of two answers is drawn solid; default: 1
@@ -35,7 +37,8 @@ Draws the sketch in FILE ('-': standard input). The ending of OUT decides the fo
                    one of them, of a PNG: pixels in one point (default 2), dots per inch, or its width in pixels
   --transparent    nothing behind the figure
   --values shown|hidden, --names shown|hidden, --given-only
-                   for exercises; a figure that hides something does not carry the sketch
+                   for exercises; a figure that hides something does not carry the sketch. Hidden values
+                   leave the arrows of the answer in place: --given-only, or --stage 0 to 4, draws none
 
 An SVG carries the sketch and opens as one again. A .tex is a document for pdflatex or lualatex (amsmath,
 tikz) in which the figure follows the named tips of its forces; its tikzpicture can be taken out.

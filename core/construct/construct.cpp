@@ -130,6 +130,20 @@ void addTriangles(Construction& out, const Vectors& vectors, const Solved& solve
     out.triangle->knowns = out.otherTriangle->knowns = namesOf(vectors, *reduction);
 }
 
+/// One vector that is sought whole closes what the given ones make: the triangle stands before it is found.
+void closeWith(Vectors& vectors, const Sketch& sketch, const Solved& solved) {
+    const int sought = solved.unknownVectors[0];
+    if (solved.family != Family::closePolygon || !solved.solutions.empty())
+        return;
+    const bool isSum = sought == kSumIndex;
+    PlainVector& closing = isSum ? vectors.sum : vectors.forces[static_cast<std::size_t>(sought)];
+    closing.vector = isSum                   ? solved.knownSum
+                     : isEquilibrium(sketch) ? Eigen::Vector2d(-solved.knownSum)
+                                             : Eigen::Vector2d(vectors.sum.vector - solved.knownSum);
+    closing.magnitude = closing.vector.norm();
+    closing.hasMagnitude = closing.hasDirection = true;
+}
+
 } // namespace
 
 Parallelogram parallelogramOf(const PlainVector& a, const PlainVector& b, const Eigen::Vector2d& far) {
@@ -161,7 +175,7 @@ std::string_view wordsFor(Shape shape) {
 }
 
 Construction construct(const Sketch& sketch, const Solved& solved, std::size_t solution) {
-    const Vectors vectors = vectorsOf(sketch, solved, solution);
+    Vectors vectors = vectorsOf(sketch, solved, solution);
     Construction out;
     out.polygon = polygonOf(vectors);
     if (vectors.forces.size() == 2 && vectors.forcesComplete()) {
@@ -171,11 +185,15 @@ Construction construct(const Sketch& sketch, const Solved& solved, std::size_t s
             parallelogramOf(a, b, sumFits ? vectors.sum.vector : Eigen::Vector2d(a.vector + b.vector));
         out.shape = out.parallelogram->shape;
     }
+    closeWith(vectors, sketch, solved);
     if (vectors.forcesComplete() && vectors.sum.complete())
         addTriangles(out, vectors, solved, sketch);
     out.loci = lociOf(sketch, solved);
     out.meetings = meetingsOf(sketch, solved);
     return out;
 }
+
+GivenAlone::GivenAlone(const Sketch& sketch)
+    : solved(asked(sketch)), construction(construct(sketch, solved)) {}
 
 } // namespace tailpoint

@@ -85,6 +85,13 @@ inline constexpr double kFlatRadians = 0x1p-50;
 /// Never a NaN or an infinity for |F| from 0 to 1e150.
 Construction construct(const Sketch& sketch, const Solved& solved, std::size_t solution = 0);
 
+/// A question without its answer: all that the sketch alone says and lets one draw.
+struct GivenAlone {
+    explicit GivenAlone(const Sketch& sketch);
+    Solved solved; ///< asked(sketch)
+    Construction construction;
+};
+
 /// Angles of a triangle from its sides (>= 0, any order of size). Empty where it is no triangle.
 /// Source: W. Kahan, 'Miscalculating Area and Angles of a Needle-like Triangle', University of
 /// California, Berkeley (notes, 1999-2014). Error at most 4 ulp.

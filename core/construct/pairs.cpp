@@ -17,8 +17,8 @@ bool isProperPair(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
 bool asksForResultant(const Vectors& vectors, const Solved& solved) {
     const std::size_t n = vectors.forces.size();
     return n >= 3 && n <= kMostPaired && solved.family == Family::closePolygon &&
-           solved.unknownVectors[0] == kSumIndex && vectors.forcesComplete() && vectors.sum.complete() &&
-           vectors.sum.magnitude > 0;
+           solved.unknownVectors[0] == kSumIndex && vectors.forcesComplete() &&
+           !(vectors.sum.complete() && vectors.sum.magnitude == 0);
 }
 
 } // namespace
@@ -36,8 +36,9 @@ std::vector<Parallelogram> pairsOf(const Sketch& sketch, const Solved& solved, s
         const PlainVector& next = vectors.forces[i];
         if (!isProperPair(partial.vector, next.vector))
             return {};
-        const bool last = i + 1 == vectors.forces.size();
-        const Eigen::Vector2d far = last ? vectors.sum.vector : Eigen::Vector2d(partial.vector + next.vector);
+        const bool reaches = i + 1 == vectors.forces.size() && vectors.sum.complete();
+        const Eigen::Vector2d far =
+            reaches ? vectors.sum.vector : Eigen::Vector2d(partial.vector + next.vector);
         pairs.push_back(parallelogramOf(partial, next, far));
         partial.vector = far;
         partial.name = things.name(partialVector(i));

@@ -17,6 +17,8 @@ struct PlainVector {
     bool foundMagnitude = false, foundDirection = false; ///< part of the answer, not given
     bool complete() const { return hasMagnitude && (hasDirection || magnitude == 0); }
     bool found() const { return foundMagnitude || foundDirection; }
+    bool sought() const { return found() || !complete(); }
+    bool givesDirection() const { return hasDirection && !foundDirection; }
 };
 
 struct Vectors {

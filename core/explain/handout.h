@@ -16,13 +16,14 @@
 namespace tailpoint {
 
 struct Handout {
-    std::string title;                    ///< empty: "Untitled sketch"
-    Statement given;                      ///< what is given, in words
-    Sentence question;                    ///< what is to be found
-    std::string figure;                   ///< empty: none
-    std::vector<Worked> answers;          ///< one, or one for each of two answers; shared steps are told once
-    std::string caution;                  ///< empty: none
-    bool solution = true;                 ///< false: statement and figure alone
+    std::string title;           ///< empty: "Untitled sketch"
+    Statement given;             ///< what is given, in words
+    Sentence question;           ///< what is to be found
+    std::string figure;          ///< empty: none
+    std::vector<Worked> answers; ///< one, or one for each of two answers; shared steps are told once;
+                                 ///< an exercise needs none
+    std::string caution;         ///< empty: none
+    bool solution = true;        ///< false: statement and figure alone
     const Sentences* sentences = nullptr; ///< of another language, for headings
 };
 

@@ -103,11 +103,11 @@ void drawPairAngles(Drawing& d) {
 }
 
 bool hasGivenDirection(const Drawing& d, int vector) {
-    return vector == kNoVector || !d.vectors.at(vector).foundDirection;
+    return vector == kNoVector || d.vectors.at(vector).givesDirection();
 }
 
 bool isFound(const Drawing& d, int vector) {
-    return vector != kNoVector && d.vectors.at(vector).found();
+    return vector != kNoVector && d.vectors.at(vector).sought();
 }
 
 bool isSeen(const Drawing& d, int vector) {

@@ -8,6 +8,8 @@
 namespace tailpoint {
 namespace {
 
+constexpr double kLineHead = 8; ///< of a line of action that has a sense, points by the figure's factor
+
 /// May the magnitude stand beside the arrow added last?
 bool saysMagnitude(const Drawing& d, int index, const PlainVector& vector) {
     const bool other = d.figure.list.groups.back().otherAnswer;
@@ -55,7 +57,48 @@ double sideOfShaft(const Drawing& d, int index, const Ends& ends) {
     return d.sideOf(index) < 3 ? outerSide(d, ends) : roomierSide(d, degreesOf(d.vectors.at(index).unit));
 }
 
+/// The locus is the same line from the common point on, and longer.
+bool isCovered(const Drawing& d, int index) {
+    const auto isIts = [&](const Locus& locus) {
+        const auto* line = std::get_if<LineLocus>(&locus);
+        return line && line->vector == index && line->through.isZero();
+    };
+    return d.shows(Stage::construction) && !d.endOfChanged() &&
+           std::any_of(d.construction.loci.begin(), d.construction.loci.end(), isIts);
+}
+
+/// Of a vector whose magnitude is sought the direction is given, and its sense or not.
+void drawLineOfAction(Drawing& d, int index) {
+    if (isCovered(d, index))
+        return;
+    const PlainVector& vector = d.vectors.at(index);
+    const Role role = index == kSumIndex ? Role::sum : Role::given;
+    const double width = d.weight(d.style.locusWidth);
+    const Ends ends = d.lineOf(index);
+    Group& g = d.add(role, "line-" + d.idOfVector(index), {"Line of action of " + vector.name, {}},
+                     FigureShape{FigureShape::Kind::locus, vectorId(index)});
+    g.items.emplace_back(line(role, ends.tail, ends.tip, width, Dash::chainTwoDots));
+    if (!d.forceAt(index).lineOfActionOnly)
+        addHead(g.items, role, ends.tip, unitFrom(ends.tail, ends.tip), kLineHead * d.factor, Head::small,
+                width);
+    if (d.vectors.forces.size() <= kMostLabelled)
+        d.ask(Shaft{d.common(), ends.tip, roomierSide(d, degreesOf(vector.unit))}, role, d.style.labelSize,
+              d.nameRuns(vector.name));
+}
+
+/// As much of it as is known by this stage.
+Title titleNow(const Drawing& d, int index) {
+    PlainVector said = d.vectors.at(index);
+    said.hasMagnitude = said.hasMagnitude && (d.shows(Stage::magnitudes) || !said.foundMagnitude) &&
+                        d.isRevealed(magnitudeId(vectorId(index)));
+    const bool turns = d.options.values && (d.shows(Stage::all) || !said.foundDirection);
+    return titleOf(said, turns ? d.referred(index) : std::nullopt, d.forceAt(index), d.options.asGiven,
+                   d.sketch);
+}
+
 void drawVector(Drawing& d, int index) {
+    if (d.isLine(index))
+        return drawLineOfAction(d, index);
     const PlainVector& vector = d.vectors.at(index);
     const bool isSum = index == kSumIndex;
     const Role role = isSum ? Role::sum : Role::given;
@@ -64,8 +107,7 @@ void drawVector(Drawing& d, int index) {
                         !(isSum && (isEquilibrium(d.sketch) || d.vectors.forces.empty()));
     if (!isZero && !d.isDrawn(index))
         return;
-    Group& g = d.add(role, d.idOfVector(index), titleOf(vector, d.referred(index), isSum, d.sketch),
-                     vectorId(index));
+    Group& g = d.add(role, d.idOfVector(index), titleNow(d, index), vectorId(index));
     const Ends ends = d.endsOf(index);
     g.ends = {ends.tail, ends.tip};
     addArrow(g.items, role, ends.tail, ends.tip, d.weight(isSum ? d.style.sumWidth : d.style.givenWidth),
@@ -126,13 +168,13 @@ void drawVectors(Drawing& d) {
 void drawPoints(Drawing& d) {
     if (d.shows(Stage::construction) && !d.construction.meetings.empty() && d.shows(Stage::found)) {
         Group& g = d.add(Role::point, "meeting-points", {"Where the loci meet", {}});
-        const bool changed = d.lociChangePlaces();
+        const auto end = d.endOfChanged();
         for (std::size_t i = 0; i < d.construction.meetings.size(); ++i) {
             if (i != d.options.solution && !d.showsOther(Stage::found))
                 continue;
             const Eigen::Vector2d& at = d.construction.meetings[i];
             Disc mark;
-            mark.centre = d.view.toSheet(changed ? Eigen::Vector2d(d.triangle()->corners[2] - at) : at);
+            mark.centre = d.view.toSheet(end ? Eigen::Vector2d(*end - at) : at);
             mark.radius = 2.6 * d.factor;
             mark.width = d.weight(1);
             g.items.emplace_back(mark);
@@ -140,8 +182,8 @@ void drawPoints(Drawing& d) {
     }
     double shortest = 1e300;
     d.forEachVector([&](int index) {
-        if (d.isDrawn(index))
-            shortest = std::min(shortest, d.vectors.at(index).magnitude * d.view.scale);
+        if (d.hasRay(index))
+            shortest = std::min(shortest, d.lengthOf(index));
     });
     Disc ring;
     ring.centre = d.common();

@@ -56,12 +56,14 @@ struct FigureOptions {
     std::vector<AngleName> names{};
     bool onlyNamed = false;      ///< of the interior angles those with a symbol
     bool axisAngles = true;      ///< the angles of the vectors from the axis
+    bool asGiven = false;        ///< slopes and bearings as they are given, not as angles from the axis
     int highlighted = kNoVector; ///< vector under the pointer or selected
     std::size_t solution = 0;    ///< which of two answers is drawn solid
     Style style;
 };
 
-/// Whether the answer may be spoken of.
+/// Whether the answer may be spoken of. Where it may not, a figure is made from the sketch alone, whatever is
+/// known of its answer; the view is the caller's.
 inline bool tellsAnswer(const FigureOptions& options) {
     return options.stage >= Stage::found;
 }
@@ -75,6 +77,9 @@ struct Figure {
 
 Figure compose(const Sketch& sketch, const Solved& solved, const Construction& construction, const View& view,
                const FigureOptions& options, const TextMeasure& measure, const Placement& previous = {});
+
+/// The symbols of the angles that follow from given directions, as the figure has them by a stage.
+std::vector<AngleName> namesOfGiven(const Sketch& sketch, Stage stage);
 
 /// A view that shows the whole construction with room for labels and title block on a sheet of this size
 /// (points). Without a measure the lengths of title block and note are estimated.

@@ -15,7 +15,7 @@ void addDashed(Drawing& d, Group& group, Role role, Point a, Point b, double wid
 
 bool waitsForAnswer(const Drawing& d) {
     return !d.shows(Stage::found) && std::any_of(d.vectors.forces.begin(), d.vectors.forces.end(),
-                                                 [](const PlainVector& f) { return f.found(); });
+                                                 [](const PlainVector& f) { return f.sought(); });
 }
 
 /// Each side and its copy get the same marks; a side too short for them, none.
@@ -120,12 +120,13 @@ void drawPartialSum(Drawing& d, const Parallelogram& next, VectorId sum) {
     const double size = std::hypot(next.corners[1].x(), next.corners[1].y());
     const std::string value = withMinusSigns(shownForceWithUnit(size, d.sketch));
     const Point tip = d.view.toSheet(next.corners[1]);
-    Group& g =
-        d.add(Role::construction, idOf("partial", next.first), {next.first, "the sum so far, " + value}, sum);
+    const bool isSaid = d.isRevealed(magnitudeId(sum));
+    Group& g = d.add(Role::construction, idOf("partial", next.first),
+                     {next.first, "the sum so far" + (isSaid ? ", " + value : "")}, sum);
     addArrow(g.items, Role::construction, d.common(), tip, d.weight(1.3 * d.style.constructionWidth),
              Head::small, Dash::solid);
     Runs name = d.nameRuns(next.first);
-    if (d.isRevealed(magnitudeId(sum)))
+    if (isSaid)
         d.ask(Shaft{d.common(), tip, 1}, Role::label, d.style.angleSize, d.valueRuns(next.first, value), name)
             .part = magnitudeId(sum);
     else
@@ -174,7 +175,7 @@ std::string givenPart(const Drawing& d, int vector) {
     const PlainVector& v = d.vectors.at(vector);
     if (v.hasMagnitude)
         return ", " + shownForceWithUnit(v.magnitude, d.sketch, Origin::typed);
-    const auto referred = d.referred(vector);
+    const auto referred = d.isLine(vector) ? std::nullopt : d.referred(vector); // else its arc says it
     return referred ? ", " + withMinusSigns(shownAngle(*referred, d.sketch)) : "";
 }
 
@@ -242,9 +243,10 @@ void drawCircle(Drawing& d, const CircleLocus& circle, const std::string& id, co
 
 /// Two unknown forces may change places in the triangle: each takes its locus to where it is drawn.
 Locus placed(const Drawing& d, Locus locus) {
-    if (!d.lociChangePlaces())
+    const auto end = d.endOfChanged();
+    if (!end)
         return locus;
-    const Eigen::Vector2d whole = d.triangle()->corners[2];
+    const Eigen::Vector2d& whole = *end;
     if (auto* ray = std::get_if<LineLocus>(&locus)) {
         ray->through = whole - ray->through;
         ray->unit = -ray->unit;

@@ -33,12 +33,26 @@ void takeConstruction(Content& content, const Construction& construction, Constr
                 content.stroke((*t)->corners[i], (*t)->corners[(i + 1) % 3]);
 }
 
-/// `whole`: where the triangle ends, if the loci go with their forces to the other end of it.
-void takeLoci(Content& content, const Construction& construction, const Eigen::Vector2d* whole) {
+/// As long as the longest that is given a sought one may well be: so much paper is left to draw it, whatever
+/// it comes to.
+double roomForSought(const Vectors& given) {
+    double longest = given.sum.complete() ? given.sum.magnitude : 0;
+    for (const PlainVector& force : given.forces)
+        longest = std::max(longest, force.complete() ? force.magnitude : 0);
+    return longest;
+}
+
+/// `room`: along a line of action; `whole`: where the triangle ends, if the loci go with their forces to the
+/// other end of it.
+void takeLoci(Content& content, const Construction& construction, double room,
+              const std::optional<Eigen::Vector2d>& whole) {
     const auto placed = [&](const Eigen::Vector2d& at) { return whole ? Eigen::Vector2d(*whole - at) : at; };
     for (const Locus& locus : construction.loci) {
         if (const auto* ray = std::get_if<LineLocus>(&locus)) {
             content.points.push_back(placed(ray->through));
+            content.points.push_back(placed(ray->through + room * ray->unit));
+            if (!ray->ray)
+                content.points.push_back(placed(ray->through - room * ray->unit));
             continue;
         }
         const auto& circle = std::get<CircleLocus>(locus);
@@ -48,16 +62,6 @@ void takeLoci(Content& content, const Construction& construction, const Eigen::V
             content.points.push_back(centre - circle.radius * way);
         }
     }
-}
-
-const Eigen::Vector2d* endOfChanged(const Sketch& sketch, const Solved& solved,
-                                    const Construction& construction, const FigureOptions& options) {
-    if (options.construction != ConstructionKind::triangle || !construction.triangle)
-        return nullptr;
-    const ForceTriangle& t = options.otherOrder ? *construction.otherTriangle : *construction.triangle;
-    const bool changed =
-        lociChangePlaces(t, solved, construction, vectorsOf(sketch, solved, options.solution));
-    return changed ? &t.corners[2] : nullptr;
 }
 
 } // namespace
@@ -81,7 +85,8 @@ Content contentOf(const Sketch& sketch, const Solved& solved, const Construction
     for (std::size_t s = 0; s < std::max<std::size_t>(1, solved.solutions.size()); ++s)
         takeVectors(content, vectorsOf(sketch, solved, s));
     takeConstruction(content, construction, options.construction);
-    takeLoci(content, construction, endOfChanged(sketch, solved, construction, options));
+    const double room = tellsAnswer(options) ? 0 : roomForSought(vectorsOf(sketch, solved, options.solution));
+    takeLoci(content, construction, room, endOfChanged(solved, construction, options));
     return content;
 }
 

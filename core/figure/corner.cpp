@@ -124,7 +124,9 @@ void addCorner(Drawing& d, const Corner& corner, std::vector<double> splits) {
         d.innerReach = askedByWidest(sector, [&](const Part& part) {
             return std::min(reachBeyond(d, radius, part, extent), 120 * d.factor);
         });
-    Group& g = d.add(Role::arc, corner.id, corner.title, corner.angle);
+    const bool isSaid = corner.isDue && d.isRevealed(corner.angle);
+    Group& g =
+        d.add(Role::arc, corner.id, isSaid ? corner.title : Title{corner.title.name, {}}, corner.angle);
     const double width = d.weight(d.style.arcWidth);
     if (isRight(corner.radians)) {
         const Point u = onCircle({0, 0}, 1, corner.start),

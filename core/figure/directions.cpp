@@ -14,11 +14,29 @@ constexpr double kBroughtOut = 20, kOutermostOut = 150, kOutPerDegree = 40; ///<
 constexpr double kLeastStep = 14, kRoomyStep = 42; ///< points from an arc to the next one on its side
 constexpr double kValueRoom = 20;                  ///< beyond the outermost arc, points
 constexpr double kOnOneSide = 0.75;                ///< of the arcs, where the sheet is narrow
+constexpr double kNorth = 90, kSouth = 270;        ///< degrees as drawn
+constexpr double kPastArc = 8;                     ///< of the line from which a bearing counts, points
 
+/// From the sheet's axis, or as a bearing from north or south.
 struct AxisArc {
     int index;
-    double sweep; ///< degrees as drawn, from the axis
+    double from, sweep; ///< degrees as drawn
+    const BearingForm* bearing = nullptr;
+    double end() const { return from + sweep; }
 };
+
+/// As it is drawn; nothing where the angle is none, or where a slope says it.
+std::optional<AxisArc> arcOf(const Drawing& d, int index) {
+    const double degrees = degreesOf(d.vectors.at(index).unit);
+    const Direction& direction = d.forceAt(index).direction;
+    if (d.options.asGiven && std::holds_alternative<SlopeForm>(direction.form))
+        return std::nullopt;
+    const auto* bearing = d.options.asGiven ? std::get_if<BearingForm>(&direction.form) : nullptr;
+    const double from = !bearing ? d.axisDegrees() : bearing->from == 'N' ? kNorth : kSouth;
+    const double turn = turned(degrees - from);
+    const double sweep = turn > 180 + 1e-9 ? turn - 360 : turn;
+    return std::abs(sweep) > 1e-6 ? std::optional(AxisArc{index, from, sweep, bearing}) : std::nullopt;
+}
 
 /// The widest first, and so innermost: beyond its arc each value has the room beside its own force, where no
 /// narrower angle reaches. While dragging they keep their rows.
@@ -26,18 +44,19 @@ std::vector<AxisArc> axisArcs(const Drawing& d) {
     std::vector<AxisArc> arcs;
     d.forEachVector([&](int index) {
         const PlainVector& v = d.vectors.at(index);
-        if (!d.isDrawn(index) || (index != kSumIndex && d.vectors.forces.size() > kMostAxisArcs) ||
+        if (!d.hasRay(index) || (index != kSumIndex && d.vectors.forces.size() > kMostAxisArcs) ||
             (v.foundDirection && !d.shows(Stage::all)) || d.isMoved(index))
             return;
-        const double turn = turned(degreesOf(v.unit) - d.axisDegrees());
-        const double sweep = turn > 180 + 1e-9 ? turn - 360 : turn;
-        if (std::abs(sweep) > 1e-6)
-            arcs.push_back({index, sweep});
+        if (const auto arc = arcOf(d, index))
+            arcs.push_back(*arc);
     });
     // Forces in one direction share an arc.
     for (std::size_t i = 0; i < arcs.size(); ++i)
         arcs.erase(std::remove_if(arcs.begin() + static_cast<std::ptrdiff_t>(i) + 1, arcs.end(),
-                                  [&](const AxisArc& a) { return std::abs(a.sweep - arcs[i].sweep) < 1e-7; }),
+                                  [&](const AxisArc& a) {
+                                      return a.from == arcs[i].from &&
+                                             std::abs(a.sweep - arcs[i].sweep) < 1e-7;
+                                  }),
                    arcs.end());
     std::stable_sort(arcs.begin(), arcs.end(), [](const AxisArc& a, const AxisArc& b) {
         return std::abs(a.sweep) > std::abs(b.sweep) + 1e-7;
@@ -47,7 +66,7 @@ std::vector<AxisArc> axisArcs(const Drawing& d) {
 
 /// A short force is led out to the arc by a thin line.
 void addExtension(Drawing& d, Group& group, int index, double degrees, double radius) {
-    const double size = d.vectors.at(index).magnitude * d.view.scale;
+    const double size = d.lengthOf(index);
     if (size >= radius)
         return;
     const double from = size + 2.5 * d.factor, to = radius + 4 * d.factor;
@@ -57,6 +76,8 @@ void addExtension(Drawing& d, Group& group, int index, double degrees, double ra
 }
 
 Runs valueRunsOf(const Drawing& d, const AxisArc& arc) {
+    if (arc.bearing)
+        return plainRuns(shownAsGiven(d.forceAt(arc.index).direction, d.sketch));
     const auto referred = d.referred(arc.index);
     return referred ? plainRuns(shownAngle(std::abs(*referred), d.sketch)) : Runs();
 }
@@ -66,15 +87,19 @@ void addAxisArc(Drawing& d, const AxisArc& arc, double radius) {
     if (!referred)
         return;
     const std::string name = d.vectors.at(arc.index).name;
-    Group& g =
-        d.add(Role::arc, "direction-" + d.idOfVector(arc.index),
-              {"Direction of " + name, directionWords(referred, d.sketch)}, directionId(vectorId(arc.index)));
-    addExtension(d, g, arc.index, d.axisDegrees() + arc.sweep, radius);
-    addArc(g.items, Role::arc, d.common(), radius, d.axisDegrees(), arc.sweep, d.weight(d.style.arcWidth),
-           true);
+    Group& g = d.add(Role::arc, "direction-" + d.idOfVector(arc.index),
+                     {"Direction of " + name,
+                      arc.bearing ? plainText(valueRunsOf(d, arc)) : directionWords(referred, d.sketch)},
+                     directionId(vectorId(arc.index)));
+    addExtension(d, g, arc.index, arc.end(), radius);
+    if (arc.bearing) // where it counts from
+        g.items.emplace_back(line(Role::arc, d.common(),
+                                  onCircle(d.common(), radius + kPastArc * d.factor, arc.from),
+                                  d.weight(0.6 * d.style.arcWidth)));
+    addArc(g.items, Role::arc, d.common(), radius, arc.from, arc.sweep, d.weight(d.style.arcWidth), true);
     if (!d.options.values)
         return;
-    Sector sector{d.common(), radius, d.axisDegrees(), arc.sweep};
+    Sector sector{d.common(), radius, arc.from, arc.sweep};
     sector.splits = d.raysInside(sector.startDegrees, sector.sweepDegrees, radius);
     LabelRequest& label = d.ask(std::move(sector), arc.index == kSumIndex ? Role::sum : Role::label,
                                 d.style.angleSize, valueRunsOf(d, arc));
@@ -90,7 +115,7 @@ double broughtOut(const Drawing& d, const AxisArc& arc, double radius, double lo
     const TextExtent t =
         d.measure.measure(valueRunsOf(d, arc), Face::serif, d.sizeOf(Face::serif, d.style.angleSize));
     const Extent e{t.width, t.ascent + t.descent, t.ascent};
-    const double half = std::abs(arc.sweep) / 2, bisector = d.axisDegrees() + arc.sweep / 2;
+    const double half = std::abs(arc.sweep) / 2, bisector = arc.from + arc.sweep / 2;
     const double gap = 4.2 * d.factor, along = reach(e.width, e.height, onCircle({0, 0}, 1, bisector));
     const double most = std::clamp(0.7 * longest - radius, 0.0, furthest * d.factor);
     const double distance = wedgeDistance(bisector, half, e, gap);
@@ -105,14 +130,18 @@ double broughtOut(const Drawing& d, const AxisArc& arc, double radius, double lo
 /// Drawn in as far as title block and note ask for it; 0 where there is no room at all.
 double clearRadius(const Drawing& d, const AxisArc& arc, double wanted) {
     const auto isClear = [&](double radius) {
-        const double degrees = d.axisDegrees() + arc.sweep, past = radius + 6 * d.factor;
-        return !d.runsUnder(ArcShape(d.common(), radius, d.axisDegrees(), arc.sweep)) &&
-               !d.runsUnder(d.common(), onCircle(d.common(), past, degrees));
+        const double past = radius + 6 * d.factor;
+        return !d.runsUnder(ArcShape(d.common(), radius, arc.from, arc.sweep)) &&
+               !d.runsUnder(d.common(), onCircle(d.common(), past, arc.end()));
     };
     for (double radius = wanted; radius > 12 * d.factor; radius -= 7 * d.factor)
         if (isClear(radius))
             return radius;
     return 0;
+}
+
+bool isOnOneSide(const AxisArc& a, const AxisArc& b) {
+    return a.from != b.from || (a.sweep > 0) == (b.sweep > 0);
 }
 
 /// Rows from the inside out, in half steps: arcs on one side of the axis are a whole step apart, else half a
@@ -122,8 +151,7 @@ std::vector<int> rowsOf(const Drawing& d, const std::vector<AxisArc>& arcs) {
     std::vector<int> rows(arcs.size(), -1);
     const auto fits = [&](std::size_t i, int row, int sameSide) {
         for (std::size_t j = 0; j < arcs.size(); ++j)
-            if (rows[j] >= 0 &&
-                std::abs(rows[j] - row) < ((arcs[i].sweep > 0) == (arcs[j].sweep > 0) ? sameSide : 1))
+            if (rows[j] >= 0 && std::abs(rows[j] - row) < (isOnOneSide(arcs[i], arcs[j]) ? sameSide : 1))
                 return false;
         return true;
     };
@@ -156,8 +184,8 @@ void drawAxisArcs(Drawing& d) {
     const auto arcs = axisArcs(d);
     double longest = 0;
     d.forEachVector([&](int index) {
-        if (d.isDrawn(index))
-            longest = std::max(longest, d.vectors.at(index).magnitude * d.view.scale);
+        if (d.hasRay(index))
+            longest = std::max(longest, d.lengthOf(index));
     });
     const double first = std::max(58 * d.factor, std::min(d.innerReach, 0.4 * longest));
     const double step = stepOfRows(d, first, longest);
@@ -187,9 +215,9 @@ void drawAxisArcs(Drawing& d) {
 void drawSlope(Drawing& d, int index) {
     const Force& force = index == kSumIndex ? d.sketch.sum : d.sketch.forces[static_cast<std::size_t>(index)];
     const auto* slope = std::get_if<SlopeForm>(&force.direction.form);
-    if (!slope || slope->run == 0 || slope->rise == 0 || !d.isDrawn(index))
+    if (!slope || slope->run == 0 || slope->rise == 0 || !d.hasRay(index))
         return;
-    const Ends ends = d.endsOf(index);
+    const Ends ends = d.isLine(index) ? Ends{d.common(), d.lineOf(index).tip} : d.endsOf(index);
     const double size = length(ends.tip - ends.tail), side = std::min(46 * d.factor, 0.3 * size);
     if (side < 18 * d.factor)
         return;

@@ -10,6 +10,10 @@ namespace {
 constexpr double kSameRay = 0.2;
 /// Size of a subscript by its text's, where nothing may be set smaller than a least size.
 constexpr double kScriptInRoom = 0.85;
+/// A line of action that stands for its vector, points by the figure's factor; its part past the common
+/// point.
+constexpr double kLine = 104, kPastPoint = 0.7;
+constexpr double kLineInset = 14; ///< from the sheet's edge
 
 } // namespace
 
@@ -20,16 +24,15 @@ double degreesOf(const Eigen::Vector2d& vector) {
 Drawing::Drawing(const Sketch& sketch_, const Solved& solved_, const Construction& construction_,
                  const View& view_, const FigureOptions& options_, const TextMeasure& measure_,
                  const Placement& previous_)
-    : sketch(sketch_), solved(solved_), construction(construction_), view(view_), options(options_),
-      measure(measure_), previous(previous_), style(options_.style),
-      vectors(vectorsOf(sketch_, solved_, options_.solution)), things(sketch_), stage(options_.stage),
+    : sketch(sketch_), given(tellsAnswer(options_) ? std::nullopt : std::optional<GivenAlone>(sketch_)),
+      solved(given ? given->solved : solved_), construction(given ? given->construction : construction_),
+      view(view_), options(options_), measure(measure_), previous(previous_), style(options_.style),
+      vectors(vectorsOf(sketch_, solved, options_.solution)), things(sketch_), stage(options_.stage),
       factor(options_.style.factor), sheet{0, 0, view_.width, view_.height} {
     figure.list.width = view.width;
     figure.list.height = view.height;
     figure.list.title = figureTitle(sketch);
-    // Before anything is found nothing is said of it either, by note or description.
-    figure.list.description = tellsAnswer(options) ? figureDescription(sketch, solved, options.solution)
-                                                   : figureDescription(sketch, Solved(), 0);
+    figure.list.description = figureDescription(sketch, solved, options);
     if (options.pair != kNoPairs && options.construction == ConstructionKind::parallelogram)
         pairs = pairsOf(sketch, solved, options.solution);
     if (!options.alone)
@@ -37,8 +40,12 @@ Drawing::Drawing(const Sketch& sketch_, const Solved& solved_, const Constructio
     if (vectors.forces.size() > kMostLabelled)
         return;
     forEachVector([&](int index) {
-        if (isDrawn(index) && (!isMoved(index) || !options.alone))
-            rays.push_back({degreesOf(vectors.at(index).unit), vectors.at(index).magnitude * view.scale});
+        if (!hasRay(index) || (isMoved(index) && options.alone))
+            return;
+        const double degrees = degreesOf(vectors.at(index).unit);
+        rays.push_back({degrees, lengthOf(index)});
+        if (const Ends ends = lineOf(index); isLine(index) && !(ends.tail == common()))
+            rays.push_back({degrees + 180, length(ends.tail - common())});
     });
 }
 
@@ -99,6 +106,27 @@ bool Drawing::isDrawn(int index) const {
     return isDrawn(vectors.at(index)) && (!options.alone || !triangle() || sideOf(index) < 3);
 }
 
+bool Drawing::isLine(int index) const {
+    const PlainVector& v = vectors.at(index);
+    return given && v.hasDirection && !v.hasMagnitude && !(options.alone && triangle());
+}
+
+double Drawing::lengthOf(int index) const {
+    return isLine(index) ? length(lineOf(index).tip - common()) : vectors.at(index).magnitude * view.scale;
+}
+
+Ends Drawing::lineOf(int index) const {
+    const Eigen::Vector2d& u = vectors.at(index).unit;
+    const Point unit{u.x(), -u.y()};
+    const Box room = grown(sheet, -kLineInset * factor);
+    const auto end = [&](double along) {
+        const Point to = common() + along * factor * unit;
+        const auto parts = visibleParts(common(), to, room, reserved);
+        return parts.empty() || parts.front()[0] > 0 ? to : common() + parts.front()[1] * (to - common());
+    };
+    return {forceAt(index).lineOfActionOnly ? end(-kPastPoint * kLine) : common(), end(kLine)};
+}
+
 std::optional<double> Drawing::referred(int index) const {
     if (answered()) {
         const Solution& s = solved.solutions[options.solution];
@@ -156,17 +184,32 @@ const ForceTriangle* Drawing::triangle() const {
     return options.otherOrder ? &*construction.otherTriangle : &*construction.triangle;
 }
 
-bool lociChangePlaces(const ForceTriangle& drawn, const Solved& solved, const Construction& construction,
-                      const Vectors& vectors) {
-    const auto [u, v] = solved.unknownVectors;
-    if (u < 0 || v < 0 || construction.loci.empty())
-        return false;
-    const int first = std::visit([](const auto& locus) { return locus.vector; }, construction.loci.front());
-    return drawn.names[0] != vectors.at(first).name;
+namespace {
+
+int vectorOf(const Locus& locus) {
+    return std::visit([](const auto& l) { return l.vector; }, locus);
 }
 
-bool Drawing::lociChangePlaces() const {
-    return triangle() && tailpoint::lociChangePlaces(*triangle(), solved, construction, vectors);
+/// Where a locus starts: of two that meet the second does at the far end of the known side.
+Eigen::Vector2d startOf(const Locus& locus) {
+    const auto* line = std::get_if<LineLocus>(&locus);
+    return line ? line->through : std::get<CircleLocus>(locus).centre;
+}
+
+} // namespace
+
+std::optional<Eigen::Vector2d> endOfChanged(const Solved& solved, const Construction& construction,
+                                            const FigureOptions& options) {
+    const auto [u, v] = solved.unknownVectors;
+    if (options.construction != ConstructionKind::triangle || u < 0 || v < 0 || construction.loci.size() != 2)
+        return std::nullopt;
+    const int first = options.otherOrder ? v : u;
+    return first == vectorOf(construction.loci[0]) ? std::nullopt
+                                                   : std::optional(startOf(construction.loci[1]));
+}
+
+std::optional<Eigen::Vector2d> Drawing::endOfChanged() const {
+    return shows(Stage::construction) ? tailpoint::endOfChanged(solved, construction, options) : std::nullopt;
 }
 
 std::size_t Drawing::sideOf(int index) const {

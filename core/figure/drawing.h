@@ -26,6 +26,7 @@ inline const Placement kNoPlacement{};
 
 struct Drawing {
     const Sketch& sketch;
+    const std::optional<GivenAlone> given; ///< until the answer may be spoken of: `solved` and `construction`
     const Solved& solved;
     const Construction& construction;
     const View& view;
@@ -51,6 +52,8 @@ struct Drawing {
     Drawing(const Sketch& sketch_, const Solved& solved_, const Construction& construction_,
             const View& view_, const FigureOptions& options_, const TextMeasure& measure_,
             const Placement& previous_ = kNoPlacement);
+    Drawing(const Drawing&) = delete; // refers to itself
+    Drawing& operator=(const Drawing&) = delete;
 
     /// `title` is read out: see spoken().
     Group& add(Role role, std::string id, Title title, std::optional<FigurePart> part = std::nullopt);
@@ -79,6 +82,15 @@ struct Drawing {
     bool isDrawn(const PlainVector& vector) const;
     /// The same for a vector of the sketch; a triangle that stands alone leaves out what is no side of it.
     bool isDrawn(int index) const;
+    /// Stands for its vector by its given direction alone: the magnitude is sought.
+    bool isLine(int index) const;
+    /// Both, at the common point.
+    bool hasRay(int index) const { return isDrawn(index) || isLine(index); }
+    /// From the common point to the tip of a vector, or along a line of action as far as it is drawn, points.
+    double lengthOf(int index) const;
+    /// A line of action where it stands for its vector: from the common point in the given sense, and past it
+    /// in the other where the sense is open.
+    Ends lineOf(int index) const;
     /// Direction as the sheet says it, of a force or the sum.
     std::optional<double> referred(int index) const;
     /// The successive parallelograms that are drawn: [first, last), indices into `pairs`.
@@ -100,8 +112,8 @@ struct Drawing {
     ConstructionKind kind() const; ///< the construction that can be drawn
     /// The force triangle, if it is drawn at this stage.
     const ForceTriangle* triangle() const;
-    /// The triangle is drawn in the order in which the loci are not: they go with their forces.
-    bool lociChangePlaces() const;
+    /// The loci go with their forces to the other end of the triangle, which ends here.
+    std::optional<Eigen::Vector2d> endOfChanged() const;
     /// Side of the triangle that is this vector; 3 where none is.
     std::size_t sideOf(int index) const;
     bool isMoved(int index) const; ///< away from the common point
@@ -121,9 +133,10 @@ struct Drawing {
 /// Beyond these numbers of forces their axis arcs, their chain's names and their labels are left out.
 inline constexpr std::size_t kMostAxisArcs = 6, kMostChainNames = 8, kMostLabelled = 40;
 
-/// Two unknown forces stand in the drawn triangle in the order in which their loci do not.
-bool lociChangePlaces(const ForceTriangle& drawn, const Solved& solved, const Construction& construction,
-                      const Vectors& vectors);
+/// Two unknown forces stand in the triangle that is asked for in the order in which their loci do not: where
+/// the triangle ends. Empty where they keep their places.
+std::optional<Eigen::Vector2d> endOfChanged(const Solved& solved, const Construction& construction,
+                                            const FigureOptions& options);
 
 /// Calls `take(index, vector, ends)` for every arrow of the other of two answers.
 void forEachOther(const Drawing& drawing,

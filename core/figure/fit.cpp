@@ -8,6 +8,7 @@ namespace {
 
 /// Room for labels around the drawing, points.
 constexpr double kSideMargin = 58, kUpMargin = 40;
+constexpr double kLineRoom = 130; ///< along a line of action that stands for its vector, points
 constexpr double kEmptyDivision = 15 * kScaleStep / 50; ///< points per unit on a sheet with nothing to fit
 
 /// Points that the arcs at the common point need to the right, up, left and down of it.
@@ -20,13 +21,17 @@ ArcRoom arcRoomOf(const Sketch& sketch, const Vectors& vectors, const FigureOpti
         return room;
     const double reach = (62 + 13 * static_cast<double>(arcs)) * options.style.factor;
     const auto consider = [&](const PlainVector& v) {
-        if (!v.complete() || v.magnitude == 0)
+        if (!v.hasDirection || (v.hasMagnitude && v.magnitude == 0) ||
+            (!v.hasMagnitude && tellsAnswer(options)))
             return;
         const double turn = turned(degreesOf(v.unit) - sketch.reference.axisDegrees);
         const double sense = turn > 180 ? -1 : 1, sweep = turn > 180 ? 360 - turn : turn;
+        const std::array<double, 4> along{v.unit.x(), v.unit.y(), -v.unit.x(), -v.unit.y()};
         for (std::size_t way = 0; way < 4; ++way)
             if (turned(sense * (90.0 * static_cast<double>(way) - sketch.reference.axisDegrees)) < sweep)
                 room[way] = reach;
+            else if (!v.hasMagnitude) // a line of action, with its name
+                room[way] = std::max(room[way], along[way] * kLineRoom * options.style.factor);
     };
     for (const PlainVector& force : vectors.forces)
         consider(force);

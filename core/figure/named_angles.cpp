@@ -8,9 +8,12 @@ namespace tailpoint {
 namespace {
 
 constexpr double kRay = 96;         ///< length of a direction's stub, points by the figure's factor
-constexpr double kSameAngle = 1e-6; ///< radians
 constexpr double kSamePoint = 1e-9; ///< of the vector's magnitude
 constexpr double kSameLine = 1e-9;  ///< sine
+
+double angleOf(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
+    return std::abs(std::atan2(a.x() * b.y() - a.y() * b.x(), a.dot(b)));
+}
 
 /// The end of a drawn vector from which a line of action runs; the other end.
 std::optional<Eigen::Vector2d> farEnd(const Drawing& d, int vector, const Eigen::Vector2d& from) {
@@ -21,12 +24,13 @@ std::optional<Eigen::Vector2d> farEnd(const Drawing& d, int vector, const Eigen:
     return from.norm() <= slack ? std::optional(tip) : std::nullopt;
 }
 
-/// Between a vector that is drawn and the line of action of one that is not yet.
-void drawAtLocus(Drawing& d, const LineLocus& line, const ForceTriangle& t, std::size_t side) {
-    const QuantityId angle = oppositeId(sideId(t.vectors[side]));
-    const AngleName* name = d.nameOf(angle);
-    const int one = t.vectors[(side + 1) % 3], two = t.vectors[(side + 2) % 3];
-    if (!name || !t.opposite[side] || (one != line.vector && two != line.vector))
+/// Between a vector that is drawn and the line of action of one that is sought.
+void drawAtLocus(Drawing& d, const LineLocus& line, const Sides& sides, std::size_t side) {
+    const VectorId opposite = sides.side[side];
+    const auto [a, b] = Reduction::others(side);
+    const int one = indexOf(sides.side[a]), two = indexOf(sides.side[b]);
+    const AngleName* name = d.nameOf(oppositeId(opposite));
+    if (!name || (one != line.vector && two != line.vector))
         return;
     const int known = one == line.vector ? two : one;
     if (known == kNoVector || !d.isDrawn(known))
@@ -34,13 +38,12 @@ void drawAtLocus(Drawing& d, const LineLocus& line, const ForceTriangle& t, std:
     const auto far = farEnd(d, known, line.through);
     if (!far)
         return;
-    Corner corner =
-        cornerBetween(d, line.through, *far, d.construction.meetings[d.options.solution], *t.opposite[side]);
-    if (std::abs(std::abs(corner.sweep) * std::numbers::pi / 180 - corner.radians) > kSameAngle)
-        return;
-    corner.angle = angle;
-    corner.id = idOf("opposite", t.names[side]);
-    corner.title = {"Angle opposite to " + t.names[side], shownAngleFromRadians(corner.radians, d.sketch)};
+    const Eigen::Vector2d side1 = *far - line.through, side2 = 2 * kRay * d.factor / d.view.scale * line.unit;
+    Corner corner = cornerBetween(d, line.through, *far, line.through + side2, angleOf(side1, side2));
+    corner.angle = oppositeId(opposite);
+    const std::string facing = d.things.name(opposite);
+    corner.id = idOf("opposite", facing);
+    corner.title = {"Angle opposite to " + facing, shownAngleFromRadians(corner.radians, d.sketch)};
     corner.name = name;
     corner.isDue = d.shows(Stage::interior);
     const bool atCommon = corner.at == d.common();
@@ -50,13 +53,13 @@ void drawAtLocus(Drawing& d, const LineLocus& line, const ForceTriangle& t, std:
 }
 
 void drawAtLoci(Drawing& d) {
-    if (!d.construction.triangle || d.triangle() || !d.shows(Stage::construction) ||
-        d.options.solution >= d.construction.meetings.size())
+    const auto sides = sidesOf(d.sketch);
+    if (!sides || d.triangle() || !d.shows(Stage::construction))
         return;
     for (const Locus& locus : d.construction.loci)
         if (const auto* line = std::get_if<LineLocus>(&locus); line && !d.isDrawn(line->vector))
             for (std::size_t side = 0; side < 3; ++side)
-                drawAtLocus(d, *line, *d.construction.triangle, side);
+                drawAtLocus(d, *line, *sides, side);
 }
 
 bool lociShow(const Drawing& d, int vector) {
@@ -72,7 +75,7 @@ bool lociShow(const Drawing& d, int vector) {
 void drawRay(Drawing& d, int vector) {
     const std::string id = "ray-" + d.idOfVector(vector);
     const auto& groups = d.figure.list.groups;
-    if (d.isDrawn(vector) || lociShow(d, vector) ||
+    if (d.hasRay(vector) || lociShow(d, vector) ||
         std::any_of(groups.begin(), groups.end(), [&](const Group& g) { return g.id == id; }))
         return;
     const Eigen::Vector2d& unit = d.vectors.at(vector).unit;
@@ -93,8 +96,7 @@ void drawBetween(Drawing& d, const AngleName& name) {
     for (const int vector : {one, two})
         drawRay(d, vector);
     const double reach = 2 * kRay * d.factor / d.view.scale;
-    const double radians =
-        std::abs(std::atan2(a.unit.x() * b.unit.y() - a.unit.y() * b.unit.x(), a.unit.dot(b.unit)));
+    const double radians = angleOf(a.unit, b.unit);
     Corner corner = cornerBetween(d, {0, 0}, reach * a.unit, reach * b.unit, radians);
     corner.angle = name.angle;
     corner.id = "angle-" + d.idOfVector(one) + "-" + d.idOfVector(two);
@@ -115,6 +117,32 @@ void drawNamedAngles(Drawing& d) {
     for (const AngleName& name : d.options.names)
         if (isBetweenRays(name.angle) && d.nameOf(name.angle) == &name)
             drawBetween(d, name);
+}
+
+std::vector<AngleName> namesOfGiven(const Sketch& sketch, Stage stage) {
+    const auto sides = sidesOf(sketch);
+    const Things things(sketch);
+    std::vector<AngleName> names;
+    const auto name = [&](const QuantityId& angle) {
+        const Symbol symbol = things.symbol(angle);
+        names.push_back({angle, symbol.base, symbol.sub});
+    };
+    const auto isGivenWay = [&](VectorId side) {
+        if (side == kKnownVector)
+            return true;
+        const Force& force = side == kSumVector ? sketch.sum : sketch.forces[side.index];
+        return isGiven(force.direction) && !(force.lineOfActionOnly && !isGiven(force.magnitude));
+    };
+    const bool tails =
+        sketch.forces.size() == 2 && !isToFind(sketch.forces[0]) && !isToFind(sketch.forces[1]);
+    if (tails && stage >= Stage::between)
+        name(betweenId(forceVector(0), forceVector(1)));
+    for (std::size_t i = 0; sides && stage >= Stage::interior && i < 3; ++i) {
+        const auto [a, b] = Reduction::others(i);
+        if (isGivenWay(sides->side[a]) && isGivenWay(sides->side[b]))
+            name(oppositeId(sides->side[i]));
+    }
+    return names;
 }
 
 } // namespace tailpoint

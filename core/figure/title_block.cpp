@@ -100,13 +100,11 @@ std::string fittedTitle(const std::string& title, double room, double size, cons
     return most == 0 ? std::string() : cut(most);
 }
 
-/// In a room the whole title stands, in several lines where it must; of a very long one as much as leaves the
-/// block its other rows.
-std::vector<std::string> titleLines(const Sketch& sketch, const Style& style, double room, double size,
+/// The whole title, in several lines where it must; of a very long one as much as leaves the block its other
+/// rows.
+std::vector<std::string> titleLines(const Sketch& sketch, double room, double size,
                                     const TextMeasure* measure) {
     const std::string title = figureTitle(sketch);
-    if (style.leastSans <= 0)
-        return {measure ? fittedTitle(title, room, size, measure) : title};
     auto lines = wrapped(title, room,
                          [&](const std::string& words) { return widthOf(boldRuns(words), size, measure); });
     if (lines.size() > kMostTitleLines) {
@@ -158,7 +156,7 @@ Layout layoutOf(const Sketch& sketch, const View& view, const Style& style, cons
     }
     const double most = std::max(cells, 0.5 * view.width);
     const double width = std::clamp(std::max(title, std::min(kLeastWidth * factor, most)), cells, most);
-    addTitle(out, titleLines(sketch, style, width - 2 * out.pad, out.size, measure), width);
+    addTitle(out, titleLines(sketch, width - 2 * out.pad, out.size, measure), width);
     addCells(out, rows, width, measure);
     double height = 0;
     for (const Row& row : out.rows)

@@ -67,15 +67,23 @@ std::string_view wordsForSum(bool isSum) {
     return isSum ? "Resultant " : "Force ";
 }
 
-/// Before the words of a direction: '340 N at 25.0\u00b0 ...', '340 N along +x'.
-std::string joint(double referred, const Sketch& sketch) {
-    return fromAxis(referred, sketch).size.empty() ? " " : " at ";
+/// A slope or a bearing as it is given, behind what comes before: "340 N at a slope of 3 : 4".
+std::string givenWords(const Direction& direction, bool behind, const Sketch& sketch) {
+    const std::string words = shownAsGiven(direction, sketch);
+    if (std::holds_alternative<BearingForm>(direction.form))
+        return (behind ? ", bearing " : "bearing ") + words;
+    return (behind ? " at a slope of " : "slope ") + words;
 }
 
-void listVector(std::string& text, const PlainVector& vector, std::optional<double> referred, bool isSum,
-                const Sketch& sketch) {
-    text += titleOf(vector, referred, isSum, sketch).whole();
-    text += ". ";
+/// "340 N at 25.0\u00b0 ...", "340 N along +x".
+std::string referredWords(double referred, bool behind, const Sketch& sketch) {
+    const char* joint = !behind ? "" : fromAxis(referred, sketch).size.empty() ? " " : " at ";
+    return joint + directionWords(referred, sketch);
+}
+
+bool isAngle(const Direction& direction) {
+    return !std::holds_alternative<SlopeForm>(direction.form) &&
+           !std::holds_alternative<BearingForm>(direction.form);
 }
 
 } // namespace
@@ -211,16 +219,19 @@ std::string idOf(std::string_view prefix, std::string_view name) {
     return id;
 }
 
-Title titleOf(const PlainVector& vector, std::optional<double> referred, bool isSum, const Sketch& sketch) {
-    Title title{std::string(wordsForSum(isSum)) + vector.name, {}};
-    if (vector.hasMagnitude) {
+Title titleOf(const PlainVector& vector, std::optional<double> referred, const Force& given, bool asGiven,
+              const Sketch& sketch) {
+    Title title{std::string(wordsForSum(&given == &sketch.sum)) + vector.name, {}};
+    const bool behind = vector.hasMagnitude;
+    if (behind) {
         const Origin origin = vector.foundMagnitude ? Origin::computed : Origin::typed;
         title.detail = shownForceWithUnit(vector.magnitude, sketch, origin);
     }
-    if (referred)
-        title.detail +=
-            (vector.hasMagnitude ? joint(*referred, sketch) : "") + directionWords(referred, sketch);
-    else if (vector.hasMagnitude && vector.magnitude == 0)
+    if (referred && asGiven && !isAngle(given.direction))
+        title.detail += givenWords(given.direction, behind, sketch);
+    else if (referred)
+        title.detail += referredWords(*referred, behind, sketch);
+    else if (behind && vector.magnitude == 0)
         title.detail += ", no direction";
     return title;
 }
@@ -229,23 +240,23 @@ std::string figureTitle(const Sketch& sketch) {
     return sketch.title.empty() ? "Concurrent forces" : sketch.title;
 }
 
-std::string figureDescription(const Sketch& sketch, const Solved& solved, std::size_t solution) {
-    const Vectors vectors = vectorsOf(sketch, solved, solution);
-    const bool answered = solution < solved.solutions.size();
+std::string figureDescription(const Sketch& sketch, const Solved& solved, const FigureOptions& options) {
+    const Vectors vectors = vectorsOf(sketch, solved, options.solution);
+    const Solution* answer =
+        options.solution < solved.solutions.size() ? &solved.solutions[options.solution] : nullptr;
     std::string text = std::to_string(vectors.forces.size()) +
                        (vectors.forces.size() == 1 ? " force acts" : " forces act") + " on one point. ";
+    const auto list = [&](const PlainVector& vector, const Force& given, const SolvedForce* found) {
+        const auto referred = found ? found->direction : referredDirection(given.direction, sketch);
+        text += titleOf(vector, referred, given, options.asGiven, sketch).whole() + ". ";
+    };
     constexpr std::size_t most = 24;
-    for (std::size_t i = 0; i < vectors.forces.size() && i < most; ++i) {
-        const auto referred = answered ? solved.solutions[solution].forces[i].direction
-                                       : referredDirection(sketch.forces[i].direction, sketch);
-        listVector(text, vectors.forces[i], referred, false, sketch);
-    }
-    const auto referred =
-        answered ? solved.solutions[solution].sum.direction : referredDirection(sketch.sum.direction, sketch);
+    for (std::size_t i = 0; i < std::min(vectors.forces.size(), most); ++i)
+        list(vectors.forces[i], sketch.forces[i], answer ? &answer->forces[i] : nullptr);
     if (isEquilibrium(sketch))
         text += "Their sum is zero. ";
-    else if (vectors.sum.complete())
-        listVector(text, vectors.sum, referred, true, sketch);
+    else if (vectors.sum.complete() || (vectors.sum.givesDirection() && !answer))
+        list(vectors.sum, sketch.sum, answer ? &answer->sum : nullptr);
     text += solved.message;
     while (!text.empty() && text.back() == ' ')
         text.pop_back();

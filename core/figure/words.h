@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/construct/vectors.h"
-#include "core/figure/display_list.h"
+#include "core/figure/compose.h"
 #include "core/sketch/shown.h"
 #include "core/sketch/things.h"
 
@@ -45,10 +45,12 @@ std::string plainText(const Runs& runs);
 std::string idOf(std::string_view prefix, std::string_view name);
 
 /// "Force P" and "340 N at 25.0° counter-clockwise from +x".
-Title titleOf(const PlainVector& vector, std::optional<double> referred, bool isSum, const Sketch& sketch);
+/// `asGiven`: a slope or a bearing as `given` has it. `given` is the sketch's own force or sum.
+Title titleOf(const PlainVector& vector, std::optional<double> referred, const Force& given, bool asGiven,
+              const Sketch& sketch);
 
 /// Title and text alternative of the whole figure.
 std::string figureTitle(const Sketch& sketch);
-std::string figureDescription(const Sketch& sketch, const Solved& solved, std::size_t solution);
+std::string figureDescription(const Sketch& sketch, const Solved& solved, const FigureOptions& options);
 
 } // namespace tailpoint

@@ -154,7 +154,6 @@ void smallestSum(Solved& solved, const Sketch& sketch, const Question& question)
 
 void solveSmallest(Solved& solved, const Sketch& sketch, const Question& question) {
     const bool ofSum = *sketch.smallest == sketch.sum.name;
-    solved.family = ofSum ? Family::smallestSum : Family::smallestForce;
     const Misfit misfit = ofSum ? misfitOfSum(sketch, question) : misfitOfForce(sketch, question);
     if (!misfit.free.empty() || !misfit.fix.empty()) {
         solved.status = misfit.fix.empty() ? Status::overdetermined : Status::underdetermined;

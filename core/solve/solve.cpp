@@ -18,18 +18,7 @@ Eigen::Vector2d toDouble(Vec v) {
     return {static_cast<double>(v.x) + 0.0, static_cast<double>(v.y) + 0.0};
 }
 
-Solved unsolved(const Sketch& sketch, const Question& question) {
-    Solved solved;
-    solved.unknowns = unknownWords(sketch, question);
-    for (std::size_t i = 0; i < std::min<std::size_t>(2, question.unknowns.size()); ++i) {
-        solved.unknownVectors[i] = question.unknowns[i].index;
-    }
-    solved.knownSum = toDouble(question.forces.value());
-    return solved;
-}
-
 void close(Solved& solved, const Sketch& sketch, const Question& question) {
-    solved.family = Family::closePolygon;
     solved.status = Status::unique;
     const Root root{kernel::close(question.target()), {}};
     solved.solutions.push_back(answered(givenPart(sketch, question), sketch, question, root));
@@ -38,13 +27,34 @@ void close(Solved& solved, const Sketch& sketch, const Question& question) {
     }
 }
 
-Family familyOf(const Question& question) {
+Family familyOfTwo(const Question& question) {
     const bool firstCircle = question.unknowns[0].direction;
     const bool secondCircle = question.unknowns[1].direction;
     if (firstCircle != secondCircle) {
         return Family::magnitudeAndDirection;
     }
     return firstCircle ? Family::twoDirections : Family::twoMagnitudes;
+}
+
+Family familyOf(const Sketch& sketch, const Question& question) {
+    if (sketch.smallest) {
+        return *sketch.smallest == sketch.sum.name ? Family::smallestSum : Family::smallestForce;
+    }
+    if (question.scalars != 2) {
+        return question.scalars == 0 ? Family::check : Family::unclear;
+    }
+    return question.unknowns.size() == 1 ? Family::closePolygon : familyOfTwo(question);
+}
+
+Solved unsolved(const Sketch& sketch, const Question& question) {
+    Solved solved;
+    solved.unknowns = unknownWords(sketch, question);
+    for (std::size_t i = 0; i < std::min<std::size_t>(2, question.unknowns.size()); ++i) {
+        solved.unknownVectors[i] = question.unknowns[i].index;
+    }
+    solved.knownSum = toDouble(question.forces.value());
+    solved.family = familyOf(sketch, question);
+    return solved;
 }
 
 bool isAgainst(const Sketch& sketch, const UnknownVector& unknown, const kernel::Found& found) {
@@ -131,7 +141,6 @@ Sentences bothZeroWords(const Sketch& sketch, const Question& question, const Ro
 }
 
 void meetTwo(Solved& solved, const Sketch& sketch, const Question& question) {
-    solved.family = familyOf(question);
     Roots roots = meet(sideOf(sketch, question, question.unknowns[0]),
                        sideOf(sketch, question, question.unknowns[1]), question.target());
     putInOrder(roots, question);
@@ -174,7 +183,6 @@ Solved solve(const Sketch& sketch) {
         say(solved, {tooManyUnknowns(sketch, question)});
     } else if (question.scalars < 2) {
         solved.status = Status::overdetermined;
-        solved.family = question.scalars == 0 ? Family::check : Family::unclear;
         say(solved, {tooFewUnknowns(sketch, question)});
     } else if (question.unknowns.size() == 1) {
         close(solved, sketch, question);
@@ -182,6 +190,10 @@ Solved solve(const Sketch& sketch) {
         meetTwo(solved, sketch, question);
     }
     return solved;
+}
+
+Solved asked(const Sketch& sketch) {
+    return unsolved(sketch, questionOf(sketch));
 }
 
 SolvedForce equilibrant(const SolvedForce& sum, const Sketch& sketch) {

@@ -80,6 +80,10 @@ inline constexpr int kNoVector = -2;
 /// line; where that would turn the force round, the force is zero and the other root stands in `reversed`.
 Solved solve(const Sketch& sketch);
 
+/// What is asked, as far as the sketch says it, and nothing found: family, unknowns and the known sum as in
+/// solve(); no solutions, no message, status `underdetermined`. For who must not know the answer.
+Solved asked(const Sketch& sketch);
+
 /// The force that would hold the given forces in equilibrium: -R.
 SolvedForce equilibrant(const SolvedForce& sum, const Sketch& sketch);
 

@@ -60,6 +60,8 @@ QString wordsOf(const Canvas& canvas, const Group& group) {
     switch (group.role) {
     case Role::arc:
         return ofArc(group);
+    case Role::given: // a line of action
+    case Role::sum:
     case Role::construction:
     case Role::locus:
     case Role::axis:

@@ -50,8 +50,10 @@ private:
     std::deque<Kept> m_kept;
 };
 
-Result::Result(const Sketch& given, std::size_t wanted)
-    : sketch(given), solved(solve(sketch)), chosen(withinAnswers(wanted, solved)),
+Result::Result(const Sketch& given, std::size_t wanted) : Result(given, solve(given), wanted) {}
+
+Result::Result(const Sketch& given, const Solved& known, std::size_t wanted)
+    : sketch(given), solved(known), chosen(withinAnswers(wanted, solved)),
       construction(construct(sketch, solved, chosen)), m_memory(std::make_shared<Memory>()) {}
 
 Construction Result::constructionOf(std::size_t solution) const {
@@ -78,6 +80,10 @@ std::shared_ptr<const Worked> Result::worked() const {
 
 Result resultOf(const Sketch& sketch, std::size_t chosen) {
     return Result(sketch, chosen);
+}
+
+Result unanswered(const Sketch& sketch) {
+    return Result(sketch, asked(sketch), 0);
 }
 
 } // namespace tailpoint

@@ -18,6 +18,8 @@ class Result {
 public:
     /// Solved and constructed here. `chosen` beyond the answers becomes 0.
     explicit Result(const Sketch& sketch, std::size_t chosen = 0);
+    /// With what is known of its answer already; asked(sketch): nothing.
+    Result(const Sketch& sketch, const Solved& solved, std::size_t chosen);
 
     const Sketch sketch;
     const Solved solved;
@@ -44,5 +46,7 @@ private:
 using Snapshot = std::shared_ptr<const Result>;
 
 Result resultOf(const Sketch& sketch, std::size_t chosen = 0);
+/// The question without its answer: all that an exercise is made from.
+Result unanswered(const Sketch& sketch);
 
 } // namespace tailpoint

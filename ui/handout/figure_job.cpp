@@ -1,12 +1,15 @@
 #include "ui/handout/figure_job.h"
 
+#include "core/construct/pairs.h"
 #include "core/explain/explain.h"
+#include "core/figure/hold.h"
 #include "core/sketch/shown.h"
 #include "ui/handout/figure_parts.h"
 #include "ui/render/render.h"
 #include "ui/render/tikz.h"
 
 #include <QBuffer>
+#include <algorithm>
 #include <cmath>
 
 namespace tailpoint {
@@ -53,23 +56,43 @@ std::vector<AngleName> namesBy(Stage stage, const Result& result, std::size_t so
     return names;
 }
 
+/// Sums on the way, parallelogram by parallelogram, and the angles that they make: numbers to be found.
+std::vector<QuantityId> foundOnTheWay(const Sketch& sketch) {
+    std::vector<QuantityId> found;
+    for (std::size_t n = 1; n < std::min(sketch.forces.size(), kMostPaired); ++n) {
+        const VectorId sum = partialVector(n);
+        found.push_back(magnitudeId(sum));
+        found.push_back(betweenId(n == 1 ? forceVector(0) : partialVector(n - 1), forceVector(n), n));
+        found.push_back(oppositeId(n + 1 == sketch.forces.size() ? kSumVector : sum, n));
+    }
+    return found;
+}
+
 FigureOptions optionsFor(const FigureJob& job, Stage stage) {
     FigureOptions options = job.options;
     options.highlighted = kNoVector;
-    options.stage = stage;
+    options.stage = job.givenOnly ? std::min(stage, Stage::directions) : stage;
     options.note = options.note && !carriesNoSketch(job); // it names the answer
-    if (job.givenOnly)
-        options.stage = std::min(options.stage, Stage::directions);
     return options;
 }
 
-std::variant<View, FigureFault> viewFor(const Result& result, const FigureJob& job, double height) {
+/// Until something is found on it a figure is an exercise.
+FigureOptions asExercise(const FigureJob& job, FigureOptions options, const Sketch& sketch) {
+    options.solution = 0;
+    options.asGiven = true;
+    if (job.options.pair != kNoPairs)
+        options.hidden = foundOnTheWay(sketch);
+    if (!carriesNoSketch(job))
+        options.names = namesOfGiven(sketch, options.stage);
+    return options;
+}
+
+std::variant<View, FigureFault> viewFor(const Result& result, const FigureJob& job,
+                                        const FigureOptions& options, double height) {
     const PageRoom room = roomOf(job);
-    if (job.view && job.paper == FigurePaper::free && !job.unitsPerCm)
-        return *job.view;
     const QtTextMeasure measure;
-    const View fitted = fittedView(result.sketch, result.solved, result.construction, job.options, room.width,
-                                   height, &measure);
+    const View fitted =
+        fittedView(result.sketch, result.solved, result.construction, options, room.width, height, &measure);
     if (!job.unitsPerCm)
         return fitted;
     const double scale = kPointsPerCm / *job.unitsPerCm;
@@ -80,6 +103,67 @@ std::variant<View, FigureFault> viewFor(const Result& result, const FigureJob& j
         .arg(QString::fromStdString(shownForceWithUnit(*job.unitsPerCm, result.sketch)),
              QString::fromStdString(shownForceWithUnit(least, result.sketch)));
 }
+
+/// Draws one stage after the other. What is not found yet is drawn from the sketch alone, also its view.
+class Drafter {
+public:
+    Drafter(const Result& result, const FigureJob& job)
+        : m_result(result), m_question(unanswered(result.sketch)), m_job(job) {}
+
+    std::variant<DisplayList, FigureFault> draw(Stage stage) const {
+        FigureOptions options = optionsFor(m_job, stage);
+        const bool answers = tellsAnswer(options);
+        if (!answers)
+            options = asExercise(m_job, std::move(options), m_result.sketch);
+        else if (options.stage < Stage::all && !carriesNoSketch(m_job))
+            options.names = namesBy(options.stage, m_result, options.solution);
+        const auto view = answers ? answerView() : exerciseView();
+        if (const auto* fault = std::get_if<FigureFault>(&view))
+            return *fault;
+        return drawn(answers ? m_result : m_question, std::get<View>(view), options);
+    }
+
+private:
+    double height() const { return roomOf(m_job).height - (m_job.unitsPerCm ? kBarRoom : 0); }
+
+    std::variant<View, FigureFault> exerciseView() const {
+        const FigureOptions options = asExercise(m_job, optionsFor(m_job, Stage::given), m_result.sketch);
+        return viewFor(m_question, m_job, options, height());
+    }
+
+    /// Of several stages the first ones set the view, if all that follows stays on their sheet.
+    std::variant<View, FigureFault> answerView() const {
+        const FigureOptions options = optionsFor(m_job, Stage::all);
+        if (m_job.allStages) {
+            const auto first = exerciseView();
+            const Seen seen{m_result.sketch, m_result.solved, m_result.construction, options, &m_measure};
+            if (const auto* view = std::get_if<View>(&first); view && isWhole(seen, *view))
+                return *view;
+        }
+        if (m_job.view && m_job.paper == FigurePaper::free && !m_job.unitsPerCm)
+            return *m_job.view;
+        return viewFor(m_result, m_job, m_job.options, height());
+    }
+
+    DisplayList drawn(const Result& source, const View& view, const FigureOptions& options) const {
+        DisplayList list =
+            compose(source.sketch, source.solved, source.construction, view, options, m_measure).list;
+        if (m_job.unitsPerCm)
+            addScaleBar(list, kBarRoom, *m_job.unitsPerCm, source.sketch, m_measure);
+        if (!m_job.names)
+            leaveOutNames(list, m_measure);
+        if (carriesNoSketch(m_job))
+            leaveOutWords(list, m_job.names);
+        if (m_job.transparent)
+            leaveOutSheet(list);
+        return list;
+    }
+
+    const Result& m_result;
+    Result m_question;
+    const FigureJob& m_job;
+    QtTextMeasure m_measure;
+};
 
 QByteArray pngOf(const DisplayList& list, const FigureJob& job) {
     const double scale = job.pixelWidth ? *job.pixelWidth / list.width : job.pixelsPerPoint;
@@ -184,29 +268,13 @@ PageRoom roomOf(const FigureJob& job) {
 }
 
 std::variant<std::vector<DisplayList>, FigureFault> figuresOf(const Result& result, const FigureJob& job) {
-    const PageRoom room = roomOf(job);
-    const auto view = viewFor(result, job, room.height - (job.unitsPerCm ? kBarRoom : 0));
-    if (const auto* fault = std::get_if<FigureFault>(&view))
-        return *fault;
-    const QtTextMeasure measure;
+    const Drafter drafter(result, job);
     std::vector<DisplayList> lists;
     for (const Stage stage : stagesOf(job)) {
-        FigureOptions options = optionsFor(job, stage);
-        const bool isOnTheWay = options.stage < Stage::all;
-        if (isOnTheWay && !carriesNoSketch(job))
-            options.names = namesBy(options.stage, result, options.solution);
-        DisplayList list =
-            compose(result.sketch, result.solved, result.construction, std::get<View>(view), options, measure)
-                .list;
-        if (job.unitsPerCm)
-            addScaleBar(list, kBarRoom, *job.unitsPerCm, result.sketch, measure);
-        if (!job.names)
-            leaveOutNames(list, measure);
-        if (carriesNoSketch(job))
-            leaveOutWords(list, job.names);
-        if (job.transparent)
-            leaveOutSheet(list);
-        lists.push_back(std::move(list));
+        auto drawn = drafter.draw(stage);
+        if (const auto* fault = std::get_if<FigureFault>(&drawn))
+            return *fault;
+        lists.push_back(std::move(std::get<DisplayList>(drawn)));
     }
     return lists;
 }

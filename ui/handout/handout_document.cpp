@@ -8,6 +8,11 @@ namespace tailpoint {
 
 namespace {
 
+/// An exercise is made from the sketch alone.
+Result sourceOf(const Result& result, const HandoutChoice& choice) {
+    return choice.solution ? result : unanswered(result.sketch);
+}
+
 FigureOptions optionsOf(const Result& result, const HandoutChoice& choice) {
     FigureOptions options;
     const bool pairs = choice.parallelograms || result.construction.parallelogram;
@@ -17,13 +22,16 @@ FigureOptions optionsOf(const Result& result, const HandoutChoice& choice) {
     options.otherOrder = choice.otherOrder;
     options.parallelMarks = choice.parallelMarks;
     options.solution = result.chosen;
-    if (!choice.solution)
+    if (!choice.solution) {
         options.stage = Stage::directions;
+        options.asGiven = true;
+    }
     return options;
 }
 
 View viewOf(const Result& result, const HandoutChoice& choice, double width, double height) {
-    return fittedView(result.sketch, result.solved, result.construction, optionsOf(result, choice), width,
+    const Result source = sourceOf(result, choice);
+    return fittedView(source.sketch, source.solved, source.construction, optionsOf(source, choice), width,
                       height);
 }
 
@@ -49,9 +57,10 @@ Handout handoutWith(const Result& result, const HandoutChoice& choice, FigureTex
 } // namespace
 
 DisplayList handoutFigure(const Result& result, const HandoutChoice& choice, double width, double height) {
+    const Result source = sourceOf(result, choice);
     DisplayList figure =
-        compose(result.sketch, result.solved, result.construction, viewOf(result, choice, width, height),
-                optionsOf(result, choice), QtTextMeasure{})
+        compose(source.sketch, source.solved, source.construction, viewOf(source, choice, width, height),
+                optionsOf(source, choice), QtTextMeasure{})
             .list;
     if (!choice.solution) // what is read aloud gives nothing away either
         figure.description = plain(question(result.sketch));
@@ -83,7 +92,8 @@ Handout handoutOf(const Result& result, const HandoutChoice& choice, double divi
     handout.title = result.sketch.title;
     handout.given = statement(result.sketch);
     handout.question = question(result.sketch);
-    handout.answers = workedAnswers(result, options);
+    if (choice.solution)
+        handout.answers = workedAnswers(result, options);
     handout.solution = choice.solution;
     if (needsCaution(result.sketch))
         handout.caution = cautionLine();

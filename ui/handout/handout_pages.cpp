@@ -112,7 +112,8 @@ void HandoutPages::paintFoot(QPainter& painter, int index) const {
     const QFontMetricsF metrics(font);
     const double number = metrics.horizontalAdvance(page), room = m_width - 2 * m_left - number - 20 * unit;
     painter.drawText(QPointF(m_width - m_left - number, y), page);
-    painter.drawText(QPointF(m_left, y), metrics.elidedText(m_title, Qt::ElideRight, room));
+    if (count() > 1) // a single page has it at its head, and in full
+        painter.drawText(QPointF(m_left, y), metrics.elidedText(m_title, Qt::ElideRight, room));
 }
 
 bool paintHandout(QPagedPaintDevice& device, const Result& result, const HandoutChoice& choice) {

@@ -124,6 +124,7 @@ public:
         // The answer stands on its figure without the angles that led to it.
         stop.after.interior = !isAnswer(step) && (!m_triangle || !isReferral(step) || isReferralOfSum(step));
         stop.before = stop.after;
+        stop.before.asGiven = m_stops.empty() || m_stops.back().after.asGiven; // until it is read out
         if (solution != m_solution)
             m_previous = std::min(m_previous, Stage::found); // of this answer nothing has been worked out
         m_solution = solution;
@@ -131,6 +132,8 @@ public:
         m_previous = stop.after.stage;
         m_stops.push_back(std::move(stop));
     }
+    /// Slopes and bearings stand as they are given until a step has referred them to the axis.
+    void setAsGiven(bool asGiven) { m_figure.asGiven = asGiven; }
     std::vector<Stop> take() {
         keepGrowing();
         return std::move(m_stops);
@@ -229,6 +232,7 @@ std::vector<Beat> beatsOf(const Step& step) {
 
 std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, const ExplainOptions& options) {
     Planner plan(result, figure);
+    plan.setAsGiven(true);
     plan.add(opening(result.sketch), result.chosen);
     const std::size_t answers = result.solved.solutions.size();
     const bool both = answers == 2;
@@ -238,8 +242,7 @@ std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, cons
     bool referred = !refersDirections(first);
     for (Step step : first.steps) {
         referred = referred || isReferringBearings(step);
-        if (!referred)
-            step.stage = Stage::given;
+        plan.setAsGiven(!referred);
         const std::size_t solution = !both ? result.chosen : step.key == StepKey::second ? 1 : 0;
         if (both && (step.key == StepKey::answer || step.key == StepKey::check))
             addTitle(step, 0);

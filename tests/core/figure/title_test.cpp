@@ -81,6 +81,20 @@ TEST(Title, ThatIsTooLongKeepsAsMuchAsFitsAndEndsInAnEllipsis) {
     }
 }
 
+TEST(Title, OfManyWordsStandsWholeInSeveralLines) {
+    const std::string title =
+        "Five lines that hold the survey raft at the outer mole while wind and tide turn, "
+        "and one of them slack until the others give";
+    for (const double width : {480.0, 720.0}) {
+        const Drawn d = drawn(titled(title), {}, width, 480);
+        std::string all;
+        for (const std::string& line : textsOf(groupOf(d.figure, "titleblock")))
+            all += line + " ";
+        EXPECT_TRUE(all.starts_with(title + " 1 division")) << all;
+        EXPECT_EQ(collisions(d.figure.list), std::vector<std::string>());
+    }
+}
+
 TEST(Title, InARoomTakesALimitedNumberOfLinesAndLeavesTheBlockItsRows) {
     FigureOptions options;
     options.style.leastSans = 18;

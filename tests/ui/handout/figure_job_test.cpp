@@ -159,10 +159,19 @@ TEST(FigureJobs, AllStagesGrowAndEndWithTheWholeFigure) {
     job.allStages = true;
     const auto lists = drawn(job);
     ASSERT_EQ(lists.size(), std::size_t(kFigureStages));
-    for (std::size_t i = 1; i < lists.size(); ++i)
+    for (std::size_t i = 1; i < lists.size(); ++i) {
         EXPECT_GE(lists[i].groups.size(), lists[i - 1].groups.size()) << i;
+        EXPECT_NEAR(groupOf(lists[i], "force-P")->ends->at(1).x, groupOf(lists[0], "force-P")->ends->at(1).x,
+                    1e-9)
+            << "one scale for all";
+    }
     job.allStages = false;
-    EXPECT_EQ(lists.back(), drawn(job).at(0));
+    const DisplayList whole = drawn(job).at(0);
+    EXPECT_EQ(textsOf(lists.back()), textsOf(whole));
+    EXPECT_EQ(lists.back().description, whole.description);
+    ASSERT_EQ(lists.back().groups.size(), whole.groups.size());
+    for (std::size_t i = 0; i < whole.groups.size(); ++i)
+        EXPECT_EQ(lists.back().groups[i].title, whole.groups[i].title);
 }
 
 } // namespace

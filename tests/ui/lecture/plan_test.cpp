@@ -244,7 +244,7 @@ TEST(LecturePlan, AGivenAngleThatReadsLikePartOfATurnIsHiddenToo) {
         addNumbers(before, table, beat);
         addNumbers(after, quiet, beat);
     }
-    EXPECT_TRUE(before.contains("180°") && before.contains("90°")) << listed(before);
+    EXPECT_TRUE(before.contains("180.0°") && before.contains("90.0°")) << listed(before);
     EXPECT_EQ(after, Numbers()) << listed(after);
 }
 
