@@ -32,8 +32,8 @@ bool takePlusMinus(Reader& reader) {
 }
 
 TypedError leftOver(std::string_view text, std::string_view word, std::string_view units) {
-    return {inQuotes(text) + ": " + (word.empty() ? "its end" : inQuotes(word)) +
-            " is not a unit known here; use " + std::string(units)};
+    return {TypedCode::unknownUnit, inQuotes(text) + ": " + (word.empty() ? "its end" : inQuotes(word)) +
+                                        " is not a unit known here; use " + std::string(units)};
 }
 
 constexpr std::string_view kForceUnitWords = "N, kN, lbf (or lb), kip, kgf";
@@ -99,11 +99,13 @@ Typed<AngleParts> takeAngle(Reader& reader, std::string_view text) {
 }
 
 TypedError badTolerance(std::string_view text) {
-    return {inQuotes(text) + " has a tolerance that is not above 0; type one such as 5 or leave it out"};
+    return {TypedCode::toleranceNotPositive,
+            inQuotes(text) + " has a tolerance that is not above 0; type one such as 5 or leave it out"};
 }
 
 TypedError restIsLeft(std::string_view text, std::string_view example) {
-    return {inQuotes(text) + " has something left over at its end; type " + std::string(example)};
+    return {TypedCode::leftOver,
+            inQuotes(text) + " has something left over at its end; type " + std::string(example)};
 }
 
 using MaybeTolerance = Typed<std::optional<double>>;
@@ -151,7 +153,8 @@ bool isCompassLetter(char32_t c) {
 }
 
 TypedError badBearing(std::string_view text) {
-    return {inQuotes(text) + " is no bearing; type N or S, 0 to 90 degrees, E or W, as in N30E"};
+    return {TypedCode::bearing,
+            inQuotes(text) + " is no bearing; type N or S, 0 to 90 degrees, E or W, as in N30E"};
 }
 
 Typed<TypedDirection> takeBearing(Reader& reader, std::string_view text, AngleUnit sheet) {
@@ -196,7 +199,8 @@ Typed<TypedDirection> takeSlope(Reader& reader, double run, std::string_view tex
     slope.run = run;
     slope.rise = std::get<double>(rise);
     if (slope.run == 0 && slope.rise == 0) {
-        return TypedError{inQuotes(text) + " points nowhere; give run or rise a value other than 0"};
+        return TypedError{TypedCode::pointsNowhere,
+                          inQuotes(text) + " points nowhere; give run or rise a value other than 0"};
     }
     return finished(reader, slope, sheet, sheet, text);
 }
@@ -221,7 +225,7 @@ Typed<TypedDirection> takeAngleOrSlope(Reader& reader, std::string_view text, An
 Typed<double> parseNumber(std::string_view text) {
     const std::optional<std::u32string> points = soundCodePoints(text);
     if (!points) {
-        return TypedError{"this text is no UTF-8; type a number such as 340 or 1.5"};
+        return TypedError{TypedCode::notUtf8, "this text is no UTF-8; type a number such as 340 or 1.5"};
     }
     Reader reader(*points);
     Typed<double> number = takeNumber(reader, text);
@@ -235,7 +239,8 @@ Typed<double> parseNumber(std::string_view text) {
 Typed<TypedMagnitude> parseMagnitude(std::string_view text, ForceUnit sheet) {
     const std::optional<std::u32string> points = soundCodePoints(text);
     if (!points) {
-        return TypedError{"this text is no UTF-8; type a magnitude such as 340 or 1.2 kN"};
+        return TypedError{TypedCode::notUtf8,
+                          "this text is no UTF-8; type a magnitude such as 340 or 1.2 kN"};
     }
     Reader reader(*points);
     const Typed<MagnitudeParts> first = takeMagnitude(reader, text);
@@ -256,7 +261,8 @@ Typed<TypedMagnitude> parseMagnitude(std::string_view text, ForceUnit sheet) {
         return restIsLeft(text, "a magnitude such as 340, 1.2 kN or 340 +- 5");
     }
     if (value.value < 0) {
-        return TypedError{inQuotes(text) + " is negative; turn the direction round instead"};
+        return TypedError{TypedCode::negative,
+                          inQuotes(text) + " is negative; turn the direction round instead"};
     }
     if (tolerance && !(tolerance->value > 0)) {
         return badTolerance(text);
@@ -273,7 +279,7 @@ Typed<TypedMagnitude> parseMagnitude(std::string_view text, ForceUnit sheet) {
 Typed<TypedDirection> parseDirection(std::string_view text, AngleUnit sheet) {
     const std::optional<std::u32string> points = soundCodePoints(text);
     if (!points) {
-        return TypedError{"this text is no UTF-8; type a direction such as 25"};
+        return TypedError{TypedCode::notUtf8, "this text is no UTF-8; type a direction such as 25"};
     }
     Reader reader(*points);
     reader.skipSpaces();

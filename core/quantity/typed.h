@@ -11,8 +11,27 @@
 
 namespace tailpoint {
 
+/// Why a typed text was not taken, as a code beside its words.
+enum class TypedCode {
+    notUtf8,
+    unreadable,    ///< holds no number, or no direction, where one is due
+    severalMarks,  ///< decimal marks
+    strayedSpaces, ///< spaces that don't part groups of three
+    twoReadings,   ///< a comma that may be a decimal mark or part thousands
+    tooLarge,      ///< for a number of the machine
+    tooSmall,
+    unknownUnit,
+    leftOver, ///< something behind the end
+    negative, ///< a magnitude
+    toleranceNotPositive,
+    bearing,      ///< none: letters or angle
+    pointsNowhere ///< a slope of 0 : 0
+};
+inline constexpr std::size_t kTypedCodes = static_cast<std::size_t>(TypedCode::pointsNowhere) + 1;
+
 /// Why a typed text was not taken: one short line, with the mend.
 struct TypedError {
+    TypedCode code;
     std::string message;
     /// Where a number in it reads two ways: the whole text with the one and with the other in its place.
     std::vector<std::string> readings{};

@@ -94,8 +94,9 @@ std::string digitsOf(const Written& written, std::size_t from, std::size_t to) {
 
 TypedError severalMarks(std::string_view text, const Written& written) {
     const bool mixed = written.marks.find_first_not_of(written.marks.front()) != std::string::npos;
-    return {inQuotes(text) + (mixed ? " has both '.' and ','" : " has two decimal marks") +
-            "; type one decimal mark and no other, as in 1234.5"};
+    return {TypedCode::severalMarks, inQuotes(text) +
+                                         (mixed ? " has both '.' and ','" : " has two decimal marks") +
+                                         "; type one decimal mark and no other, as in 1234.5"};
 }
 
 // Several marks are read where one sort parts groups of three: "1,234,567", "1,234.5", "1.234,5".
@@ -121,7 +122,8 @@ Typed<std::string> plainDigits(std::string_view text, const Written& written) {
     }
     const DigitRun part = written.marks.empty() ? DigitRun{} : written.runs.back();
     if (!groupsBeforeMark(written.runs.front().groups) || !groupsAfterMark(part.groups)) {
-        return TypedError{inQuotes(text) + " has spaces that don't part groups of three; leave them out"};
+        return TypedError{TypedCode::strayedSpaces,
+                          inQuotes(text) + " has spaces that don't part groups of three; leave them out"};
     }
     return written.runs.front().digits + "." + part.digits;
 }
@@ -135,7 +137,8 @@ std::string withMark(std::string_view text, std::size_t at, std::string_view mar
 TypedError twoReadings(std::string_view text, const Written& written, std::size_t begin, std::size_t end) {
     const std::string_view number = text.substr(begin, end - begin);
     const std::size_t mark = written.firstMark - begin;
-    return {oneLine(number) + " may be " + oneLine(withMark(number, mark, ".")) + " or " +
+    return {TypedCode::twoReadings,
+            oneLine(number) + " may be " + oneLine(withMark(number, mark, ".")) + " or " +
                 oneLine(withMark(number, mark, "")) + ": write one of these",
             {withMark(text, written.firstMark, "."), withMark(text, written.firstMark, "")}};
 }
@@ -174,7 +177,8 @@ Typed<double> valueOf(const std::string& plain, std::string_view text) {
     const auto read = std::from_chars(plain.data(), plain.data() + plain.size(), value);
     const bool huge = plain.find("e-") == std::string::npos;
     if (read.ec == std::errc::result_out_of_range) {
-        return TypedError{inQuotes(text) + (huge ? " is too large for a number; type a smaller one"
+        return TypedError{huge ? TypedCode::tooLarge : TypedCode::tooSmall,
+                          inQuotes(text) + (huge ? " is too large for a number; type a smaller one"
                                                  : " is too small for a number; type 0 or a larger one")};
     }
     return value + 0.0;
@@ -187,7 +191,7 @@ std::string inQuotes(std::string_view text) {
 }
 
 TypedError unreadable(std::string_view text, std::string_view example) {
-    return {inQuotes(text) + " can't be read; type " + std::string(example)};
+    return {TypedCode::unreadable, inQuotes(text) + " can't be read; type " + std::string(example)};
 }
 
 Typed<double> takeNumber(Reader& reader, std::string_view text) {

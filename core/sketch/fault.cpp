@@ -16,14 +16,16 @@ using Fault = std::optional<SketchFault>;
 
 Fault magnitudeFault(double value, const char* place) {
     if (!std::isfinite(value)) {
-        return SketchFault{place, "is not a finite number; give a number such as 340"};
+        return SketchFault{FaultCode::notFinite, place, "is not a finite number; give a number such as 340"};
     }
     if (value < 0) {
-        return SketchFault{place, shortest(value) + " is negative; turn the direction round instead"};
+        return SketchFault{FaultCode::negative, place,
+                           shortest(value) + " is negative; turn the direction round instead"};
     }
     if (value > kLargestMagnitude || (value > 0 && value < kSmallestMagnitude)) {
-        return SketchFault{place, shortest(value) +
-                                      " is outside 1e-150 to 1e150; choose another force unit or give 0"};
+        return SketchFault{FaultCode::magnitudeOutOfRange, place,
+                           shortest(value) +
+                               " is outside 1e-150 to 1e150; choose another force unit or give 0"};
     }
     return std::nullopt;
 }
@@ -33,15 +35,17 @@ Fault toleranceFault(const std::optional<double>& plusMinus, bool given, double 
         return std::nullopt;
     }
     if (!given) {
-        return SketchFault{place,
+        return SketchFault{FaultCode::toleranceWithoutValue, place,
                            "a tolerance needs a given value; give the value or leave the tolerance out"};
     }
     if (!std::isfinite(*plusMinus) || *plusMinus <= 0) {
-        return SketchFault{place, "a tolerance is a number above 0; give one such as 5 or leave it out"};
+        return SketchFault{FaultCode::toleranceNotPositive, place,
+                           "a tolerance is a number above 0; give one such as 5 or leave it out"};
     }
     if (*plusMinus > largest) {
-        return SketchFault{place, shortest(*plusMinus) + " is more than " + shortest(largest) +
-                                      "; give a smaller one or leave it out"};
+        return SketchFault{FaultCode::toleranceTooLarge, place,
+                           shortest(*plusMinus) + " is more than " + shortest(largest) +
+                               "; give a smaller one or leave it out"};
     }
     return std::nullopt;
 }
@@ -50,22 +54,25 @@ Fault slopeFault(const SlopeForm& slope, const char* place) {
     for (const double part : {slope.run, slope.rise}) {
         if (!std::isfinite(part) || std::fabs(part) > kLargestMagnitude ||
             (part != 0 && std::fabs(part) < kSmallestMagnitude)) {
-            return SketchFault{place, "run and rise are numbers between 1e-150 and 1e150 in size, or 0; "
-                                      "give some such as [3, 4]"};
+            return SketchFault{FaultCode::slopeOutOfRange, place,
+                               "run and rise are numbers between 1e-150 and 1e150 in size, or 0; "
+                               "give some such as [3, 4]"};
         }
     }
     if (slope.run == 0 && slope.rise == 0) {
-        return SketchFault{place, "run and rise are both 0, which points nowhere; give one of them a value"};
+        return SketchFault{FaultCode::slopeWithoutDirection, place,
+                           "run and rise are both 0, which points nowhere; give one of them a value"};
     }
     return std::nullopt;
 }
 
 Fault bearingFault(const BearingForm& bearing, const char* place) {
     if ((bearing.from != 'N' && bearing.from != 'S') || (bearing.toward != 'E' && bearing.toward != 'W')) {
-        return SketchFault{place, "a bearing goes from N or S toward E or W; give one such as N30E"};
+        return SketchFault{FaultCode::bearingLetters, place,
+                           "a bearing goes from N or S toward E or W; give one such as N30E"};
     }
     if (!(bearing.degrees >= 0 && bearing.degrees <= 90)) {
-        return SketchFault{place,
+        return SketchFault{FaultCode::bearingAngle, place,
                            "a bearing's angle is 0 to 90 degrees; count from the other pole beyond 90"};
     }
     return std::nullopt;
@@ -73,10 +80,10 @@ Fault bearingFault(const BearingForm& bearing, const char* place) {
 
 Fault angleFault(double angle, const char* place) {
     if (!std::isfinite(angle)) {
-        return SketchFault{place, "is not a finite number; give an angle such as 25"};
+        return SketchFault{FaultCode::notFinite, place, "is not a finite number; give an angle such as 25"};
     }
     if (std::fabs(angle) > kLargestAngle) {
-        return SketchFault{place,
+        return SketchFault{FaultCode::angleTooLarge, place,
                            shortest(angle) + " is beyond 1e10 either way; give an angle within a full turn"};
     }
     return std::nullopt;
@@ -98,14 +105,16 @@ Fault directionFault(const Direction& direction, const char* place) {
 Fault nameFault(const std::string& name, const char* place) {
     const std::optional<std::size_t> length = printableLength(name);
     if (!length) {
-        return SketchFault{place, "has characters that can't be printed; use letters, digits and signs"};
+        return SketchFault{FaultCode::unprintable, place,
+                           "has characters that can't be printed; use letters, digits and signs"};
     }
     if (*length == 0 || *length > kLongestName) {
-        return SketchFault{place, "a name has 1 to 16 characters, this one has " + std::to_string(*length) +
-                                      "; give another such as P"};
+        return SketchFault{FaultCode::nameLength, place,
+                           "a name has 1 to 16 characters, this one has " + std::to_string(*length) +
+                               "; give another such as P"};
     }
     if (name.find_first_not_of(' ') == std::string::npos) {
-        return SketchFault{place, "is blank; give a name such as P"};
+        return SketchFault{FaultCode::nameBlank, place, "is blank; give a name such as P"};
     }
     return std::nullopt;
 }
@@ -113,21 +122,22 @@ Fault nameFault(const std::string& name, const char* place) {
 Fault pinFault(const std::optional<LabelPin>& pin, const char* place) {
     const bool fits = !pin || (std::abs(pin->right) <= kFurthestPin && std::abs(pin->up) <= kFurthestPin);
     return fits ? Fault()
-                : Fault(SketchFault{place, "is further than 10000 points away; take it out, and "
-                                           "the label finds its own place"});
+                : Fault(SketchFault{FaultCode::labelTooFar, place,
+                                    "is further than 10000 points away; take it out, and "
+                                    "the label finds its own place"});
 }
 
 // A value in a unit of its own and the same in the sheet's, which the sketch is solved with.
 Fault typedFault(const Force& force, const Sketch& sketch) {
     const auto& size = force.magnitude.typed;
     if (size && force.magnitude != magnitudeOf(*size, sketch.forceUnit)) {
-        return SketchFault{".magnitude.unit", shownAsTyped(*size) + " is not the value beside it in " +
-                                                  std::string(symbolOf(sketch.forceUnit)) +
-                                                  "; leave one of them out"};
+        return SketchFault{FaultCode::ownUnitDiffers, ".magnitude.unit",
+                           shownAsTyped(*size) + " is not the value beside it in " +
+                               std::string(symbolOf(sketch.forceUnit)) + "; leave one of them out"};
     }
     const auto* angle = std::get_if<AngleForm>(&force.direction.form);
     if (angle && angle->typed && force.direction != directionOf(*angle->typed, sketch.angleUnit)) {
-        return SketchFault{".direction.unit",
+        return SketchFault{FaultCode::ownUnitDiffers, ".direction.unit",
                            shownAsTyped(*angle->typed) + " is not the value beside it in " +
                                std::string(nameOf(sketch.angleUnit)) + "; leave one of them out"};
     }
@@ -176,11 +186,13 @@ Fault within(const std::string& vector, Fault fault) {
 Fault titleFault(const std::string& title) {
     const std::optional<std::size_t> length = printableLength(title);
     if (!length) {
-        return SketchFault{"title", "has characters that can't be printed; take them out"};
+        return SketchFault{FaultCode::unprintable, "title",
+                           "has characters that can't be printed; take them out"};
     }
     if (*length > kLongestTitle) {
-        return SketchFault{"title", "a title has up to 500 characters, this one has " +
-                                        std::to_string(*length) + "; shorten it"};
+        return SketchFault{FaultCode::titleTooLong, "title",
+                           "a title has up to 500 characters, this one has " + std::to_string(*length) +
+                               "; shorten it"};
     }
     return std::nullopt;
 }
@@ -190,18 +202,20 @@ Fault sheetFault(const Sketch& sketch) {
         return fault;
     }
     if (!std::isfinite(sketch.reference.axisDegrees)) {
-        return SketchFault{"reference.axis", "is not a finite number; give degrees or +x, -x, +y, -y"};
+        return SketchFault{FaultCode::notFinite, "reference.axis",
+                           "is not a finite number; give degrees or +x, -x, +y, -y"};
     }
     if (std::fabs(sketch.reference.axisDegrees) > kLargestAngle) {
-        return SketchFault{"reference.axis",
+        return SketchFault{FaultCode::angleTooLarge, "reference.axis",
                            shortest(sketch.reference.axisDegrees) +
                                " is beyond 1e10 either way; give degrees within a full turn"};
     }
     if (sketch.figures < 1 || sketch.figures > kMostFigures) {
-        return SketchFault{"figures", std::to_string(sketch.figures) + " is outside 1 to 12; 3 is usual"};
+        return SketchFault{FaultCode::figuresOutOfRange, "figures",
+                           std::to_string(sketch.figures) + " is outside 1 to 12; 3 is usual"};
     }
     if (sketch.angleDecimals < 0 || sketch.angleDecimals > kMostAngleDecimals) {
-        return SketchFault{"angleDecimals",
+        return SketchFault{FaultCode::angleDecimalsOutOfRange, "angleDecimals",
                            std::to_string(sketch.angleDecimals) + " is outside 0 to 8; 1 is usual"};
     }
     return std::nullopt;
@@ -213,8 +227,9 @@ std::string placeOf(std::size_t index) {
 
 Fault forcesFault(const Sketch& sketch) {
     if (sketch.forces.size() > kMostForces) {
-        return SketchFault{"forces", std::to_string(sketch.forces.size()) +
-                                         " forces are more than the 10000 that a sketch holds; add some up"};
+        return SketchFault{FaultCode::tooManyForces, "forces",
+                           std::to_string(sketch.forces.size()) +
+                               " forces are more than the 10000 that a sketch holds; add some up"};
     }
     std::unordered_set<std::string_view> names;
     for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
@@ -222,7 +237,7 @@ Fault forcesFault(const Sketch& sketch) {
             return within(placeOf(i), fault);
         }
         if (!names.insert(sketch.forces[i].name).second) {
-            return SketchFault{placeOf(i) + ".name",
+            return SketchFault{FaultCode::nameTaken, placeOf(i) + ".name",
                                "'" + sketch.forces[i].name + "' is taken; names are unique, give another"};
         }
     }
@@ -230,12 +245,13 @@ Fault forcesFault(const Sketch& sketch) {
         return within("sum", fault);
     }
     if (names.count(sketch.sum.name) != 0) {
-        return SketchFault{"sum.name",
+        return SketchFault{FaultCode::nameTaken, "sum.name",
                            "'" + sketch.sum.name + "' is the name of a force; give the sum another"};
     }
     if (sketch.smallest && names.count(*sketch.smallest) == 0 && *sketch.smallest != sketch.sum.name) {
-        return SketchFault{"smallest", "'" + oneLine(*sketch.smallest) +
-                                           "' is neither a force nor the sum; name one of them"};
+        return SketchFault{FaultCode::smallestUnknown, "smallest",
+                           "'" + oneLine(*sketch.smallest) +
+                               "' is neither a force nor the sum; name one of them"};
     }
     return std::nullopt;
 }

@@ -145,8 +145,36 @@ std::string nextForceName(const Sketch& sketch);
 /// First free of R, S, T among the forces' names.
 std::string defaultSumName(const std::vector<Force>& forces);
 
+/// What is wrong with a sketch, as a code beside its words.
+enum class FaultCode {
+    notFinite,
+    negative,            ///< a magnitude
+    magnitudeOutOfRange, ///< beyond kLargestMagnitude, or below kSmallestMagnitude and not 0
+    angleTooLarge,       ///< beyond kLargestAngle: a direction, the axis
+    toleranceWithoutValue,
+    toleranceNotPositive,
+    toleranceTooLarge,
+    slopeOutOfRange,
+    slopeWithoutDirection, ///< run and rise are 0
+    bearingLetters,        ///< not from N or S toward E or W
+    bearingAngle,          ///< not within 0 to 90 degrees
+    ownUnitDiffers,        ///< a value in a unit of its own is not the one beside it
+    unprintable,           ///< characters of a name or of the title
+    nameLength,
+    nameBlank,
+    nameTaken,
+    labelTooFar,
+    titleTooLong,
+    figuresOutOfRange,
+    angleDecimalsOutOfRange,
+    tooManyForces,
+    smallestUnknown ///< what is to be the smallest is no vector of the sketch
+};
+inline constexpr std::size_t kFaultCodes = static_cast<std::size_t>(FaultCode::smallestUnknown) + 1;
+
 /// What is wrong with a sketch, if anything: place ("forces[2].magnitude"), what, and the mend.
 struct SketchFault {
+    FaultCode code;
     std::string place;
     std::string message;
 };

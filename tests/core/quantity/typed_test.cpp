@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <set>
 
 namespace tailpoint {
 namespace {
@@ -251,6 +252,54 @@ TEST(TypedDirections, AreRefusedWithTheMend) {
         EXPECT_NE(message.find(row.reason), std::string::npos)
             << "'" << row.text << "' gave '" << message << "'";
     }
+}
+
+template <class T>
+std::optional<TypedCode> codeOf(const Typed<T>& typed) {
+    const auto* error = std::get_if<TypedError>(&typed);
+    return error ? std::optional(error->code) : std::nullopt;
+}
+
+TEST(TypedTexts, AreRefusedEachWithItsCode) {
+    using enum TypedCode;
+    enum class As { number, magnitude, direction };
+    struct Row {
+        TypedCode code;
+        As as;
+        const char* text;
+    };
+    const Row table[] = {{notUtf8, As::number, "\xFF"},
+                         {notUtf8, As::magnitude, "\xFF"},
+                         {notUtf8, As::direction, "\xFF"},
+                         {unreadable, As::number, "much"},
+                         {unreadable, As::magnitude, ""},
+                         {unreadable, As::direction, "up"},
+                         {severalMarks, As::number, "1.2.3"},
+                         {severalMarks, As::number, "1234,567.8"},
+                         {strayedSpaces, As::number, "1 23"},
+                         {twoReadings, As::magnitude, "1,234"},
+                         {tooLarge, As::number, "1e400"},
+                         {tooSmall, As::number, "1e-400"},
+                         {unknownUnit, As::magnitude, "340 oz"},
+                         {unknownUnit, As::direction, "25 turns"},
+                         {leftOver, As::number, "340 N"},
+                         {leftOver, As::magnitude, "340 N !"},
+                         {leftOver, As::direction, "N30E !"},
+                         {negative, As::magnitude, "-340"},
+                         {toleranceNotPositive, As::magnitude, "340 +- 0"},
+                         {toleranceNotPositive, As::direction, "25 +- -1"},
+                         {bearing, As::direction, "N91E"},
+                         {bearing, As::direction, "N30N"},
+                         {pointsNowhere, As::direction, "0:0"}};
+    std::set<TypedCode> met;
+    for (const Row& row : table) {
+        const auto code = row.as == As::number      ? codeOf(parseNumber(row.text))
+                          : row.as == As::magnitude ? codeOf(parseMagnitude(row.text, ForceUnit::N))
+                                                    : codeOf(parseDirection(row.text, AngleUnit::deg));
+        EXPECT_EQ(code, row.code) << row.text;
+        met.insert(row.code);
+    }
+    EXPECT_EQ(met.size(), kTypedCodes);
 }
 
 } // namespace

@@ -6,6 +6,7 @@
 
 #include <functional>
 #include <limits>
+#include <set>
 
 namespace tailpoint::testing {
 namespace {
@@ -23,7 +24,10 @@ TEST(ASoundSketch, HasNoFault) {
     EXPECT_FALSE(firstFault(sketch({force("P", 1e150, 1e10), force("Q", 1e-150, -1e10)})));
 }
 
+using enum FaultCode;
+
 struct Row {
+    FaultCode code;
     const char* place;
     const char* words; ///< a part of the message: what is wrong, or the mend
     std::function<void(Sketch&)> damage;
@@ -33,67 +37,92 @@ const double kInfinite = std::numeric_limits<double>::infinity();
 const double kNoNumber = std::numeric_limits<double>::quiet_NaN();
 
 const Row kRows[] = {
-    {"forces[2].magnitude", "turn the direction round", [](Sketch& s) { s.forces[2].magnitude.value = -5; }},
-    {"forces[2].magnitude", "finite", [](Sketch& s) { s.forces[2].magnitude.value = kNoNumber; }},
-    {"forces[0].magnitude", "finite", [](Sketch& s) { s.forces[0].magnitude.value = kInfinite; }},
-    {"forces[0].magnitude", "1e150", [](Sketch& s) { s.forces[0].magnitude.value = 1.1e150; }},
-    {"forces[0].magnitude", "1e-150", [](Sketch& s) { s.forces[0].magnitude.value = 9e-151; }},
-    {"forces[1].magnitude", "1e-150", [](Sketch& s) { s.forces[1].magnitude.value = 4e-324; }},
-    {"sum.magnitude", "turn the direction round", [](Sketch& s) { s.sum.magnitude.value = -1; }},
-    {"forces[1].direction", "finite", [](Sketch& s) { s.forces[1].direction.form = AngleForm{kNoNumber}; }},
-    {"forces[1].direction", "points nowhere",
+    {negative, "forces[2].magnitude", "turn the direction round",
+     [](Sketch& s) { s.forces[2].magnitude.value = -5; }},
+    {notFinite, "forces[2].magnitude", "finite", [](Sketch& s) { s.forces[2].magnitude.value = kNoNumber; }},
+    {notFinite, "forces[0].magnitude", "finite", [](Sketch& s) { s.forces[0].magnitude.value = kInfinite; }},
+    {magnitudeOutOfRange, "forces[0].magnitude", "1e150",
+     [](Sketch& s) { s.forces[0].magnitude.value = 1.1e150; }},
+    {magnitudeOutOfRange, "forces[0].magnitude", "1e-150",
+     [](Sketch& s) { s.forces[0].magnitude.value = 9e-151; }},
+    {magnitudeOutOfRange, "forces[1].magnitude", "1e-150",
+     [](Sketch& s) { s.forces[1].magnitude.value = 4e-324; }},
+    {negative, "sum.magnitude", "turn the direction round", [](Sketch& s) { s.sum.magnitude.value = -1; }},
+    {notFinite, "forces[1].direction", "finite",
+     [](Sketch& s) { s.forces[1].direction.form = AngleForm{kNoNumber}; }},
+    {slopeWithoutDirection, "forces[1].direction", "points nowhere",
      [](Sketch& s) {
          s.forces[1].direction.form = SlopeForm{0, 0};
      }},
-    {"forces[1].direction", "run and rise",
+    {slopeOutOfRange, "forces[1].direction", "run and rise",
      [](Sketch& s) {
          s.forces[1].direction.form = SlopeForm{kInfinite, 1};
      }},
-    {"forces[1].direction", "run and rise",
+    {slopeOutOfRange, "forces[1].direction", "run and rise",
      [](Sketch& s) {
          s.forces[1].direction.form = SlopeForm{1, 1e151};
      }},
-    {"forces[1].direction", "0 to 90",
+    {bearingAngle, "forces[1].direction", "0 to 90",
      [](Sketch& s) {
          s.forces[1].direction.form = BearingForm{'N', 91, 'E'};
      }},
-    {"forces[1].direction", "0 to 90",
+    {bearingAngle, "forces[1].direction", "0 to 90",
      [](Sketch& s) {
          s.forces[1].direction.form = BearingForm{'N', kNoNumber, 'E'};
      }},
-    {"forces[1].direction", "N30E",
+    {bearingLetters, "forces[1].direction", "N30E",
      [](Sketch& s) {
          s.forces[1].direction.form = BearingForm{'E', 30, 'N'};
      }},
-    {"forces[0].direction", "1e+300 is beyond 1e10",
+    {angleTooLarge, "forces[0].direction", "1e+300 is beyond 1e10",
      [](Sketch& s) { s.forces[0].direction.form = AngleForm{1e300}; }},
-    {"forces[0].direction.plusMinus", "more than 10000000000",
+    {toleranceTooLarge, "forces[0].direction.plusMinus", "more than 10000000000",
      [](Sketch& s) { s.forces[0].direction.plusMinus = 1e11; }},
-    {"reference.axis", "-1e+300 is beyond 1e10", [](Sketch& s) { s.reference.axisDegrees = -1e300; }},
-    {"sum.direction", "finite", [](Sketch& s) { s.sum.direction.form = AngleForm{-kInfinite}; }},
-    {"forces[0].magnitude.plusMinus", "above 0", [](Sketch& s) { s.forces[0].magnitude.plusMinus = 0; }},
-    {"forces[0].magnitude.plusMinus", "above 0",
+    {angleTooLarge, "reference.axis", "-1e+300 is beyond 1e10",
+     [](Sketch& s) { s.reference.axisDegrees = -1e300; }},
+    {notFinite, "sum.direction", "finite", [](Sketch& s) { s.sum.direction.form = AngleForm{-kInfinite}; }},
+    {toleranceNotPositive, "forces[0].magnitude.plusMinus", "above 0",
+     [](Sketch& s) { s.forces[0].magnitude.plusMinus = 0; }},
+    {toleranceNotPositive, "forces[0].magnitude.plusMinus", "above 0",
      [](Sketch& s) { s.forces[0].magnitude.plusMinus = kNoNumber; }},
-    {"forces[0].direction.plusMinus", "above 0", [](Sketch& s) { s.forces[0].direction.plusMinus = -1; }},
-    {"sum.magnitude.plusMinus", "needs a given value", [](Sketch& s) { s.sum.magnitude.plusMinus = 5; }},
-    {"sum.direction.plusMinus", "needs a given value", [](Sketch& s) { s.sum.direction.plusMinus = 5; }},
-    {"forces[0].name", "1 to 16 characters", [](Sketch& s) { s.forces[0].name = ""; }},
-    {"forces[0].name", "this one has 17", [](Sketch& s) { s.forces[0].name = "12345678901234567"; }},
-    {"forces[0].name", "printed", [](Sketch& s) { s.forces[0].name = "a\nb"; }},
-    {"forces[0].name", "printed", [](Sketch& s) { s.forces[0].name = "\xFF"; }},
-    {"forces[0].name", "blank", [](Sketch& s) { s.forces[0].name = "  "; }},
-    {"forces[2].name", "'P' is taken", [](Sketch& s) { s.forces[2].name = "P"; }},
-    {"sum.name", "'Q' is the name of a force", [](Sketch& s) { s.sum.name = "Q"; }},
-    {"sum.name", "1 to 16 characters", [](Sketch& s) { s.sum.name = ""; }},
-    {"smallest", "'Z' is neither a force nor the sum", [](Sketch& s) { s.smallest = "Z"; }},
-    {"title", "printed", [](Sketch& s) { s.title = "a\x01"; }},
-    {"title", "up to 500 characters, this one has 501", [](Sketch& s) { s.title.assign(501, 'a'); }},
-    {"reference.axis", "finite", [](Sketch& s) { s.reference.axisDegrees = kInfinite; }},
-    {"figures", "1 to 12", [](Sketch& s) { s.figures = 0; }},
-    {"figures", "1 to 12", [](Sketch& s) { s.figures = 13; }},
-    {"angleDecimals", "0 to 8", [](Sketch& s) { s.angleDecimals = -1; }},
-    {"angleDecimals", "0 to 8", [](Sketch& s) { s.angleDecimals = 9; }},
-    {"forces", "10001 forces", [](Sketch& s) { s.forces.assign(kMostForces + 1, s.forces[0]); }},
+    {toleranceNotPositive, "forces[0].direction.plusMinus", "above 0",
+     [](Sketch& s) { s.forces[0].direction.plusMinus = -1; }},
+    {toleranceWithoutValue, "sum.magnitude.plusMinus", "needs a given value",
+     [](Sketch& s) { s.sum.magnitude.plusMinus = 5; }},
+    {toleranceWithoutValue, "sum.direction.plusMinus", "needs a given value",
+     [](Sketch& s) { s.sum.direction.plusMinus = 5; }},
+    {nameLength, "forces[0].name", "1 to 16 characters", [](Sketch& s) { s.forces[0].name = ""; }},
+    {nameLength, "forces[0].name", "this one has 17",
+     [](Sketch& s) { s.forces[0].name = "12345678901234567"; }},
+    {unprintable, "forces[0].name", "printed", [](Sketch& s) { s.forces[0].name = "a\nb"; }},
+    {unprintable, "forces[0].name", "printed", [](Sketch& s) { s.forces[0].name = "\xFF"; }},
+    {nameBlank, "forces[0].name", "blank", [](Sketch& s) { s.forces[0].name = "  "; }},
+    {nameTaken, "forces[2].name", "'P' is taken", [](Sketch& s) { s.forces[2].name = "P"; }},
+    {nameTaken, "sum.name", "'Q' is the name of a force", [](Sketch& s) { s.sum.name = "Q"; }},
+    {nameLength, "sum.name", "1 to 16 characters", [](Sketch& s) { s.sum.name = ""; }},
+    {smallestUnknown, "smallest", "'Z' is neither a force nor the sum", [](Sketch& s) { s.smallest = "Z"; }},
+    {unprintable, "title", "printed", [](Sketch& s) { s.title = "a\x01"; }},
+    {titleTooLong, "title", "up to 500 characters, this one has 501",
+     [](Sketch& s) { s.title.assign(501, 'a'); }},
+    {notFinite, "reference.axis", "finite", [](Sketch& s) { s.reference.axisDegrees = kInfinite; }},
+    {figuresOutOfRange, "figures", "1 to 12", [](Sketch& s) { s.figures = 0; }},
+    {figuresOutOfRange, "figures", "1 to 12", [](Sketch& s) { s.figures = 13; }},
+    {angleDecimalsOutOfRange, "angleDecimals", "0 to 8", [](Sketch& s) { s.angleDecimals = -1; }},
+    {angleDecimalsOutOfRange, "angleDecimals", "0 to 8", [](Sketch& s) { s.angleDecimals = 9; }},
+    {labelTooFar, "forces[0].label", "further than 10000",
+     [](Sketch& s) {
+         s.forces[0].label = LabelPin{20000, 0};
+     }},
+    {ownUnitDiffers, "forces[0].magnitude.unit", "is not the value beside it",
+     [](Sketch& s) {
+         s.forces[0].magnitude.typed = TypedForce{5, ForceUnit::kN, {}};
+     }},
+    {ownUnitDiffers, "forces[0].direction.unit", "is not the value beside it",
+     [](Sketch& s) {
+         s.forces[0].direction.form = AngleForm{25, TypedAngle{25, AngleUnit::gon, {}}};
+     }},
+    {tooManyForces, "forces", "10001 forces",
+     [](Sketch& s) { s.forces.assign(kMostForces + 1, s.forces[0]); }},
 };
 
 TEST(EveryFault, IsNamedWithItsPlaceAndItsMendInOneLine) {
@@ -102,10 +131,18 @@ TEST(EveryFault, IsNamedWithItsPlaceAndItsMendInOneLine) {
         row.damage(damaged);
         const std::optional<SketchFault> fault = firstFault(damaged);
         ASSERT_TRUE(fault) << row.place << ": " << row.words;
+        EXPECT_EQ(fault->code, row.code) << row.place << ": " << row.words;
         EXPECT_EQ(fault->place, row.place);
         EXPECT_NE(fault->message.find(row.words), std::string::npos) << fault->message;
         EXPECT_EQ(fault->message.find('\n'), std::string::npos);
     }
+}
+
+TEST(EveryFault, IsMet) {
+    std::set<FaultCode> met;
+    for (const Row& row : kRows)
+        met.insert(row.code);
+    EXPECT_EQ(met.size(), kFaultCodes);
 }
 
 TEST(AName, MayHave16CharactersOfSeveralBytesEach) {
