@@ -125,7 +125,7 @@ QString valuesAsText(const Result& result) {
         return all;
     }
     all += plainText(answer.large) + u'\n' + plainText(answer.detail) + QStringLiteral("\n\n");
-    all += asLine(vectorHeading());
+    all += asLine(vectorHeading(result.sketch));
     for (std::size_t i = 0; i < result.sketch.forces.size(); ++i) {
         all += asLine(vectorRow(result, static_cast<int>(i)));
     }
