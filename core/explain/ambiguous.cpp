@@ -38,6 +38,7 @@ void writeEstimate(Board& board, const Ambiguous& q) {
         step.conclusion.push_back(
             board.say(SENTENCE("solution", "Here one meeting point lies on the side to which {u} points."),
                       "u", q.side(q.u).vector));
+    tellScale(board, step);
 }
 
 void writeKnownAngle(Board& board, const Ambiguous& q) {

@@ -10,6 +10,8 @@ namespace tailpoint::explaining {
 void writeGiven(Board& board);
 void writeCount(Board& board);      ///< and the directions, where they need words
 void writeDirections(Board& board); ///< given by slope, bearing or the long way round
+/// Whether the step of directions says the vector's angle from +x: the way to the sheet's own leads over it.
+bool isToldFromX(const Board& board, VectorId vector);
 void writeSenses(Board& board);     ///< lines of action found in the other sense; else nothing
 void writeAnswer(Board& board);
 void writeCheck(Board& board);        ///< by components, independent of the triangle
@@ -21,6 +23,8 @@ void writeEnd(Board& board);          ///< answer, check and the rounding's cost
 void writeKnown(Board& board);
 /// All given: the components of the forces' sum beside those that the sum is to have.
 void writeComparison(Board& board);
+/// What ruler and protractor give: said once, where it is drawn to scale.
+void tellScale(const Board& board, Step& step);
 /// How long the resultant of many can be.
 void writePolygonEstimate(Board& board);
 /// Magnitude and direction from components, the quadrant decided by their signs.

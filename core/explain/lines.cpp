@@ -42,6 +42,7 @@ void writeEstimate(Board& board, const Triangle& t) {
                   "where line meets line, {u} and {v} can be measured."),
         "known", t.known().vector, "u", u.size, "v", v.size));
     step.conclusion.push_back(comparison(board, t));
+    tellScale(board, step);
 }
 
 void writeAngles(Board& board, const Triangle& t) {

@@ -47,6 +47,7 @@ void writeEstimate(Board& board, const ThreeSides& q) {
                              "at the missing corner: on one side of {known}, and mirrored on the other."),
         "known", q.known().vector));
     step.conclusion.push_back(comparison(board, q));
+    tellScale(board, step);
 }
 
 void writeGreatest(Board& board, const ThreeSides& q) {

@@ -118,8 +118,8 @@ AnswerText answerText(const Result& result) {
 QString valuesAsText(const Result& result) {
     const AnswerText answer = answerText(result);
     QString all = text(plain(question(result.sketch))) + u'\n';
-    if (!result.solved.message.empty()) {
-        all += text(result.solved.message) + u'\n';
+    if (!result.solved.message().empty()) {
+        all += text(result.solved.message().text()) + u'\n';
     }
     if (!shownSolution(result)) {
         return all;
