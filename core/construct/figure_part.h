@@ -2,7 +2,7 @@
 // what a group of the display list stands for.
 #pragma once
 
-#include "core/formula/ids.h"
+#include "core/formula/formula.h"
 
 #include <string>
 #include <variant>
@@ -70,7 +70,7 @@ constexpr bool isBetweenRays(const QuantityId& angle) {
 /// What an angle of the figure is called from a step on: "γ", "α′", "φ" with the subscript Q.
 struct AngleName {
     QuantityId angle; ///< between or opposite
-    std::string letter, sub{};
+    Symbol symbol;
     bool operator==(const AngleName&) const = default;
 };
 

@@ -20,12 +20,6 @@ std::vector<std::pair<VectorId, int>> partsOfKnown(const Sketch& sketch, const R
 
 } // namespace
 
-VectorId vectorId(int index) {
-    if (index == kSumIndex)
-        return kSumVector;
-    return index == kNoVector ? kNobody : forceVector(static_cast<std::size_t>(index));
-}
-
 int indexOf(VectorId vector) {
     if (vector == kSumVector)
         return kSumIndex;

@@ -32,9 +32,7 @@ struct Reduction : Sides {
 /// Empty where no triangle joins the vectors: see sidesOf().
 std::optional<Reduction> reductionOf(const Sketch& sketch, const Solved& solved);
 
-/// Between the ids and the indices of Solved: kSumIndex, or an index into the forces; kNoVector for what is
-/// made.
-VectorId vectorId(int index);
+/// The other way round than vectorId(): kSumIndex, or an index into the forces; kNoVector for what is made.
 int indexOf(VectorId vector);
 /// The same for a side of the triangle (ForceTriangle::vectors), where kNoVector is K.
 VectorId sideId(int index);

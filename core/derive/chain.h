@@ -99,6 +99,9 @@ Chain chainOf(const Sketch& sketch, const Solved& solved, const Things& things, 
 /// A vector without an answer: what is given of it, a line of action as one unit along it.
 SolvedForce asGiven(const Force& force, const Sketch& sketch);
 
+/// From north, north being +y, and clockwise: such a sheet has a bearing's angle without a detour over +x.
+bool countsFromNorth(const Sketch& sketch);
+
 /// What can be said before anything is found: directions given by a slope, a bearing or the long way round,
 /// as the sheet measures them; the known vectors added up to K; where a circle misses a line the angle at its
 /// centre and its distance. A question without an answer has no other chain.

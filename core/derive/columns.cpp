@@ -7,6 +7,15 @@
 
 #include <cmath>
 
+namespace tailpoint {
+
+bool countsFromNorth(const Sketch& sketch) {
+    return sketch.reference.sense == Sense::cw &&
+           normalized(sketch.reference.axisDegrees, AngleUnit::deg) == 90;
+}
+
+} // namespace tailpoint
+
 namespace tailpoint::deriving {
 
 namespace {
@@ -71,6 +80,17 @@ Formula fromBearing(const Writer& w, const BearingForm& bearing) {
                 : total({{w.quarter(), -1}, {std::move(angle), -1}});
 }
 
+/// From north, clockwise.
+Formula fromNorth(const Writer& w, const BearingForm& bearing) {
+    const double inUnit = fromRadians(toRadians(bearing.degrees, AngleUnit::deg), w.chain.unit);
+    Formula angle = inFull(w, w.chain.unit == AngleUnit::deg ? bearing.degrees : inUnit);
+    const bool north = bearing.from == 'N' || bearing.degrees == 90, east = bearing.toward == 'E';
+    if (north)
+        return signedBy(east || bearing.degrees == 0 ? 1 : -1, std::move(angle));
+    return east || bearing.degrees == 0 ? total({{w.half(), 1}, {std::move(angle), -1}})
+                                        : total({{std::move(angle), 1}, {w.half(), -1}});
+}
+
 } // namespace
 
 double Writer::axisInUnit() const {
@@ -112,6 +132,8 @@ void Writer::writeGivenWay(VectorId vector) {
     const auto* bearing = std::get_if<BearingForm>(&form);
     if (!slope && !bearing)
         return;
+    if (bearing && countsFromNorth(sketch))
+        return void(line(directionId(vector), LineKind::referral, fromNorth(*this, *bearing)));
     const QuantityId target = isPlain() ? directionId(vector) : QuantityId{What::fromX, vector};
     line(target, slope ? LineKind::arctangent : LineKind::referral,
          slope ? fromSlope(*this, *slope) : fromBearing(*this, *bearing));

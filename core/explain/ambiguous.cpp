@@ -166,6 +166,7 @@ void writeAmbiguousEstimate(Board& board) {
         step.conclusion.push_back(
             board.say(SENTENCE("solution", "Here one meeting point lies on the side to which {u} points."),
                       "u", q.side(q.u).vector));
+    tellScale(board, step);
 }
 
 void writeAmbiguous(Board& board) {

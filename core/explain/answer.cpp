@@ -1,5 +1,6 @@
 // Last steps of every solution: the answer in one sentence, and what rounding by hand costs.
 #include "core/explain/families.h"
+#include "core/explain/tolerance.h"
 
 #include "core/quantity/decimals.h"
 
@@ -84,12 +85,17 @@ void writeAnswer(Board& board) {
         step.parts.push_back(arrowPart(vector->index));
     board.worked.answer =
         board.say(SENTENCE("solution", "{found}."), "found", foundIn(board, board.solution));
-    step.reasoning.push_back(board.worked.answer);
-    if (board.hasTwoAnswers())
-        step.conclusion.push_back(board.say(SENTENCE("solution", "The other answer holds as well: {found}."),
-                                            "found", foundIn(board, 1 - board.solution)));
-    if (!board.solved.message.empty())
-        step.conclusion.push_back({{withMinusSigns(board.solved.message)}});
+    if (board.hasTwoAnswers()) {
+        step.reasoning.push_back(
+            board.say(SENTENCE("solution", "First answer: {found}."), "found", foundIn(board, 0)));
+        step.reasoning.push_back(
+            board.say(SENTENCE("solution", "Second answer: {found}."), "found", foundIn(board, 1)));
+    } else
+        step.reasoning.push_back(board.worked.answer);
+    if (const auto note = toleranceNote(board.sketch))
+        step.conclusion.push_back(board.say(*note));
+    if (!board.solved.remarks.empty())
+        step.conclusion.push_back(board.message());
 }
 
 void writeEnd(Board& board) {

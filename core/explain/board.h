@@ -64,6 +64,7 @@ public:
     Formula force(double value) const { return carried.shown(value, Dimension::force); }
     Formula angle(double inUnit) const { return carried.shown(inUnit, Dimension::angle); }
     Formula axisWords() const; ///< "+x"
+    Prose message() const { return proseOf(solved.finding(), things); }
     Formula halfTurn() const;
     Formula fullTurn() const;
     double half() const { return turnIn(sketch.angleUnit) / 2; }

@@ -58,8 +58,7 @@ void writeKnownSide(Board& board, const Equations& e) {
 
 /// The angle from +x of a side, where the sheet measures otherwise and nothing has told it.
 void showFromX(const Board& board, Step& step, const Equations& e, std::size_t i) {
-    const bool isTold = !std::holds_alternative<AngleForm>(board.given(e.r.side[i]).direction.form);
-    if (!isPlainReference(board.sketch) && e.side(i).wayGiven && !isTold &&
+    if (!isPlainReference(board.sketch) && e.side(i).wayGiven && !isToldFromX(board, e.r.side[i]) &&
         board.carried.find(e.fromX(i)) != nullptr)
         board.show(step, e.fromX(i));
 }

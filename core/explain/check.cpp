@@ -4,6 +4,7 @@
 
 #include "core/quantity/decimals.h"
 
+#include <array>
 #include <cmath>
 
 namespace tailpoint::explaining {
@@ -11,6 +12,7 @@ namespace tailpoint::explaining {
 namespace {
 
 constexpr std::size_t kMostWritten = 4; ///< forces whose components are written out in the check
+constexpr std::size_t kMostRows = 40;   ///< of a table
 
 bool isLong(const Vector& vector) {
     return vector.direction && vector.magnitude > 0;
@@ -82,13 +84,9 @@ struct Check {
     void showFromX(const Vector& vector) {
         QuantityId fromX = vector.wayId;
         fromX.what = What::fromX;
-        if (!isPlainReference(board.sketch) && !isToldFromX(vector) && lines.find(fromX) != nullptr)
+        if (!isPlainReference(board.sketch) && (vector.turned || !isToldFromX(board, vector.id)) &&
+            lines.find(fromX) != nullptr)
             show(fromX);
-    }
-    bool isToldFromX(const Vector& vector) const {
-        const auto& form = board.given(vector.id).direction.form;
-        return !vector.turned &&
-               (std::holds_alternative<SlopeForm>(form) || std::holds_alternative<BearingForm>(form));
     }
 };
 
@@ -155,18 +153,57 @@ void writeWrittenCheck(Board& board, Step& step) {
             board.say(SENTENCE("solution", "Both components vanish, and with them the resultant.")));
 }
 
+/// Along the sum and across it, in the sheet's sense.
+std::array<double, 2> turned(const Board& board, const Eigen::Vector2d& v) {
+    const Eigen::Vector2d along = board.sum().v / board.sum().magnitude;
+    const double across = along.x() * v.y() - along.y() * v.x();
+    return {v.dot(along), board.isCounterClockwise(1) ? across : 0 - across};
+}
+
+/// Each force in the turned axes, and their sums.
+Table turnedTable(const Board& board) {
+    const auto cell = [&](const Wording& wording) {
+        return inWords(toText(board.say(wording, "sum", board.sum().vector)));
+    };
+    Table table;
+    table.head = {cell(SENTENCE("table", "force")), cell(SENTENCE("table", "magnitude")),
+                  cell(SENTENCE("table", "from {sum}")), cell(SENTENCE("table", "along {sum}")),
+                  cell(SENTENCE("table", "across {sum}"))};
+    for (const Vector* force : foundForces(board)) {
+        if (!isLong(*force))
+            continue;
+        const auto [along, across] = turned(board, force->v);
+        table.rows.push_back(
+            {force->vector, force->sizeNumber,
+             board.angle(normalized(*force->direction - *board.sum().direction, board.sketch.angleUnit)),
+             component(board, along), component(board, across)});
+    }
+    const auto [along, across] = turned(board, total(board));
+    table.rows.push_back(
+        {inWords("ΣF"), inWords(""), inWords(""), component(board, along), component(board, across)});
+    table.hasTotal = true;
+    return table;
+}
+
 /// Many forces: turned axes, one along the sum, one across it.
 void writeTurnedCheck(const Board& board, Step& step) {
     const Vector& sum = board.sum();
     if (!sum.direction)
         return;
-    const Eigen::Vector2d along = sum.v / sum.magnitude, added = total(board);
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
-                 "Turn the axes so that one lies along {sum}. Added up along it the components must give "
-                 "{size} again, across it nothing: {along} and {across}."),
-        "sum", sum.vector, "size", sum.size, "along", component(board, added.dot(along)), "across",
-        component(board, along.x() * added.y() - along.y() * added.x())));
+                 "Turn the axes so that one lies along {sum}: each angle is counted from {sum}, and "
+                 "the components are the magnitude times its cosine along {sum} and times its "
+                 "sine across it."),
+        "sum", sum.vector));
+    if (board.forces().size() <= kMostRows)
+        step.table = turnedTable(board);
+    const auto [along, across] = turned(board, total(board));
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution",
+                 "Along {sum} they add up to {along}, where {size} was found, and across it to {across}."),
+        "sum", sum.vector, "along", component(board, along), "size", equal(sum.size, sum.sizeNumber),
+        "across", component(board, across)));
 }
 
 /// Many forces and no unknown sum: what both sides come to.
@@ -182,20 +219,16 @@ void writeClosing(const Board& board, Step& step) {
 
 void writeScale(const Board& board, Step& step) {
     const Vector* sought = board.sought();
-    if (sought == nullptr)
+    if (sought == nullptr || !board.options.division)
         return;
     const double length = board.found(sought->id).magnitude;
     if (length == 0)
         return;
-    if (board.options.division) {
-        const double division = *board.options.division;
-        step.conclusion.push_back(board.say(
-            SENTENCE("solution", "On the sheet {found} measures {count} divisions of {division}."), "found",
-            sought->vector, "count", number(length / division, significant(length / division, 3)), "division",
-            number(division, shortest(division), std::string(symbolOf(board.sketch.forceUnit)))));
-    }
-    step.conclusion.push_back(board.say(SENTENCE(
-        "solution", "Ruler and protractor on a sketch to scale give the same to about two figures.")));
+    const double division = *board.options.division;
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "On the sheet {found} measures {count} divisions of {division}."), "found",
+        sought->vector, "count", number(length / division, significant(length / division, 3)), "division",
+        number(division, shortest(division), std::string(symbolOf(board.sketch.forceUnit)))));
 }
 
 } // namespace

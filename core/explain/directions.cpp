@@ -35,8 +35,15 @@ void introduce(const Board& board, Step& step, const Vectors& vectors) {
             board.say(SENTENCE("solution", "The run of a slope is counted to the right, its rise upwards.")));
     if (bearings)
         step.reasoning.push_back(
-            board.say(SENTENCE("solution", "A bearing is measured from north or south, north being +y.")));
-    if ((slopes || bearings) && !isPlainReference(board.sketch))
+            countsFromNorth(board.sketch)
+                ? board.say(SENTENCE("solution",
+                                     "A bearing is measured from north or south; the sheet counts "
+                                     "from north, clockwise."))
+                : board.say(
+                      SENTENCE("solution", "A bearing is measured from north or south, north being +y.")));
+    const bool overX = std::any_of(vectors.begin(), vectors.end(),
+                                   [&](const Vector* v) { return isToldFromX(board, v->id); });
+    if (overX && !isPlainReference(board.sketch))
         step.reasoning.push_back(
             board.say(SENTENCE("solution", "The angle {psi} is measured counter-clockwise from +x; from it "
                                            "follows the one that the sheet asks for."),
@@ -50,6 +57,12 @@ void introduce(const Board& board, Step& step, const Vectors& vectors) {
 
 } // namespace
 
+bool isToldFromX(const Board& board, VectorId vector) {
+    const auto& form = board.given(vector).direction.form;
+    return std::holds_alternative<SlopeForm>(form) ||
+           (std::holds_alternative<BearingForm>(form) && !countsFromNorth(board.sketch));
+}
+
 void writeDirections(Board& board) {
     constexpr std::size_t most = 8; // beyond, the component table shows the angles
     const Vectors vectors = toBeReferred(board);
@@ -61,8 +74,7 @@ void writeDirections(Board& board) {
     for (const Vector* vector : vectors) {
         step.parts.push_back(part(FigurePart::Kind::direction, vector->index));
         const QuantityId fromX{What::fromX, vector->id};
-        if (!std::holds_alternative<AngleForm>(board.given(vector->id).direction.form) &&
-            board.carried.find(fromX) != nullptr)
+        if (isToldFromX(board, vector->id) && board.carried.find(fromX) != nullptr)
             board.show(step, fromX);
         board.show(step, directionId(vector->id));
     }

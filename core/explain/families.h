@@ -11,6 +11,8 @@ void writeGiven(Board& board);
 void writeFreeBody(Board& board);   ///< of forces in equilibrium; else nothing
 void writeCount(Board& board);      ///< and the directions, where they need words
 void writeDirections(Board& board); ///< given by slope, bearing or the long way round
+/// Whether the step of directions says the vector's angle from +x: the way to the sheet's own leads over it.
+bool isToldFromX(const Board& board, VectorId vector);
 void writeSenses(Board& board);     ///< lines of action found in the other sense; else nothing
 void writeAnswer(Board& board);
 void writeCheck(Board& board);         ///< by the other way than the one that led to the answer
@@ -24,6 +26,8 @@ void writeKnown(Board& board);
 void writeKnownComponents(Board& board); ///< the table alone
 /// All given: the components of the forces' sum beside those that the sum is to have.
 void writeComparison(Board& board);
+/// What ruler and protractor give: said once, where it is drawn to scale.
+void tellScale(const Board& board, Step& step);
 /// How long the resultant of many can be.
 void writePolygonEstimate(Board& board);
 /// Magnitude and direction from components, the quadrant decided by their signs.

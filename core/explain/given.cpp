@@ -220,4 +220,12 @@ void writeCount(Board& board) {
     writeDirections(board);
 }
 
+void tellScale(const Board& board, Step& step) {
+    const Vector* sought = board.sought();
+    if (sought != nullptr && sought->magnitude > 0)
+        step.conclusion.push_back(board.say(
+            SENTENCE("solution", "Ruler and protractor on a sketch to scale give the answer to about "
+                                 "two figures.")));
+}
+
 } // namespace tailpoint::explaining

@@ -1,4 +1,5 @@
 #include "core/explain/handout.h"
+#include "core/explain/signs_font.h"
 
 namespace tailpoint {
 
@@ -8,7 +9,8 @@ constexpr std::string_view kStyle = R"(
 @page { margin: 18mm }
 :root { color: #1f2a30; background: #fff }
 body { font: 11pt/1.45 "Helvetica Neue", Arial, "DejaVu Sans", sans-serif; max-width: 46em; margin: 2em auto; padding: 0 1.2em }
-math, .s { font-family: "STIX Two Math", "STIX Math", "STIX", "Latin Modern Math", "Cambria Math", math, serif }
+math { font-family: "Tailpoint Signs", "STIX Two Math", "STIX Math", "STIX", "Latin Modern Math", "Cambria Math", math, serif }
+.s { font-family: "STIX Two Math", "STIX Math", "STIX", "Latin Modern Math", "Cambria Math", math, serif }
 math { font-size: 1.12em }
 .working math { math-style: normal }
 .s { font-style: italic; font-size: 1.1em }
@@ -133,7 +135,9 @@ std::string toHtml(const Handout& handout) {
     const std::string title = xmlEscaped(titleOf(handout));
     std::string out = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
                       "<meta name=\"viewport\" content=\"width=device-width\"/>\n<title>";
-    out.append(title).append("</title>\n<style>").append(kStyle).append("</style>\n</head>\n<body>\n<h1>");
+    out.append(title).append("</title>\n<style>\n");
+    out.append("@font-face { font-family: \"Tailpoint Signs\"; src: url(data:font/ttf;base64,");
+    out.append(signsFont()).append(") }").append(kStyle).append("</style>\n</head>\n<body>\n<h1>");
     out.append(title).append("</h1>\n");
     appendStatement(out, handout);
     if (const auto svg = withoutXmlHead(handout.figure); !svg.empty())

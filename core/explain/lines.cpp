@@ -182,6 +182,7 @@ void writeLinesEstimate(Board& board) {
                   "where line meets line, {u} and {v} can be measured."),
         "known", t.known().vector, "u", u.size, "v", v.size));
     step.conclusion.push_back(comparison(board, t));
+    tellScale(board, step);
 }
 
 void writeLines(Board& board) {

@@ -53,6 +53,7 @@ void writeEstimate(Board& board, const Missing& m) {
                              "their difference: {bounds}."),
         "bounds",
         related(board.force(low), Relation::less, m.missing().size, Relation::less, board.force(high))));
+    tellScale(board, step);
 }
 
 void writeIncluded(Board& board, const Missing& m) {

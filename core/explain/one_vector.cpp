@@ -46,10 +46,10 @@ void writeKnownForces(Board& board, const Entries& entries) {
         return writeComponentTable(board, step, board.carried, entries, std::nullopt);
     const Vector& known = board.at(kKnownVector);
     const Total total = totalOf(known);
+    step.reasoning.push_back(board.say(SENTENCE("solution", "{known} stands for the known forces added up."),
+                                       "known", known.vector));
     writeComponentTable(board, step, board.carried, entries, total);
     writeColumns(board, step, entries, total);
-    step.conclusion.push_back(board.say(SENTENCE("solution", "{known} stands for the known forces added up."),
-                                        "known", known.vector));
 }
 
 /// X = S − K, X = −K where the sum is zero.
@@ -132,6 +132,7 @@ void writePolygonEstimate(Board& board) {
     if (sought == nullptr || sizes.empty())
         return;
     writePolygonBounds(board, step, sought->size, sizes);
+    tellScale(board, step);
 }
 
 void writeTable(Board& board) {
@@ -147,8 +148,7 @@ void writeTable(Board& board) {
 }
 
 void showComponents(const Board& board, Step& step, VectorId vector) {
-    if (!isPlainReference(board.sketch) &&
-        std::holds_alternative<AngleForm>(board.given(vector).direction.form)) // else it has been told
+    if (!isPlainReference(board.sketch) && !isToldFromX(board, vector))
         board.show(step, {What::fromX, vector});
     board.show(step, {What::x, vector});
     board.show(step, {What::y, vector});
@@ -171,12 +171,13 @@ void writeKnownComponents(Board& board) {
                             fromSum ? SENTENCE("solution", "What the known vectors leave")
                                     : SENTENCE("solution", "Add up the known forces"),
                             Stage::construction, Law::components);
+    step.reasoning.push_back(board.say(
+        fromSum ? SENTENCE("solution",
+                           "{known} is what the forces sought must amount to: the sum less the known forces.")
+                : SENTENCE("solution", "From here on the single force {known} stands for the known forces."),
+        "known", known.vector));
     writeComponentTable(board, step, board.carried, entries, total);
     writeColumns(board, step, entries, total);
-    step.conclusion.push_back(
-        board.say(fromSum ? SENTENCE("solution", "{known} is what the forces sought must amount to.")
-                          : SENTENCE("solution", "From here on the single force {known} stands for them."),
-                  "known", known.vector));
 }
 
 void writeKnown(Board& board) {

@@ -41,7 +41,7 @@ tailpoint::FigurePart part(Kind kind, int vector, int other) {
 AngleName named(const tailpoint::FigurePart& angle, const Formula& symbol) {
     const bool isAngle = symbol.id.what == What::between || symbol.id.what == What::opposite;
     const bool isOfPair = isAngle && symbol.id.part > 0;
-    return {isOfPair ? symbol.id : std::get<QuantityId>(angle), symbol.text, symbol.sub};
+    return {isOfPair ? symbol.id : std::get<QuantityId>(angle), {symbol.text, symbol.sub, symbol.slant}};
 }
 
 tailpoint::FigurePart arrowPart(int vector) {

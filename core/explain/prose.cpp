@@ -1,5 +1,7 @@
 #include "core/explain/prose.h"
 
+#include "core/sketch/shown.h"
+
 namespace tailpoint {
 
 void appendText(Prose& prose, std::string_view text) {
@@ -11,6 +13,18 @@ void appendText(Prose& prose, std::string_view text) {
             return;
         }
     prose.pieces.emplace_back(std::string(text));
+}
+
+Prose proseOf(const Phrase& phrase, const Things& things) {
+    Prose prose;
+    for (const PhrasePiece& piece : phrase.pieces())
+        if (!piece.isName())
+            prose.pieces.emplace_back(withMinusSigns(piece.text));
+        else if (piece.names.what == What::none)
+            prose.pieces.emplace_back(things.vectorFormula(piece.names.of));
+        else
+            prose.pieces.emplace_back(things.formula(piece.names));
+    return prose;
 }
 
 namespace {

@@ -1,7 +1,8 @@
 // Running text with formulas set into it.
 #pragma once
 
-#include "core/formula/formula.h"
+#include "core/sketch/phrase.h"
+#include "core/sketch/things.h"
 
 #include <variant>
 
@@ -19,6 +20,9 @@ inline Prose inProse(std::string text) {
 }
 /// Text right behind the last piece, of which it becomes a part where that is text too.
 void appendText(Prose& prose, std::string_view text);
+
+/// What the solver says, each name in it as the table's symbol, a vector's in bold; with minus signs.
+Prose proseOf(const Phrase& phrase, const Things& things);
 
 std::string toText(const Prose& prose, Minus minus = Minus::typographic);
 std::string toLatex(const Prose& prose); ///< text mode, formulas in $...$

@@ -172,6 +172,21 @@ Sentence unknownsListed(const Asking& ask, const Unknowns& unknowns) {
     return ask.listed(std::move(parts));
 }
 
+/// A circle is among the loci: whether there is one answer or two is for the solution to say.
+bool mayHaveSeveralAnswers(const Unknowns& unknowns) {
+    return unknowns.both.empty() && !unknowns.directions.empty() && unknowns.count() == 2;
+}
+
+/// Of these: asked for in the same words however many answers there are.
+Sentence everyUnknown(const Asking& ask, const Unknowns& unknowns) {
+    if (unknowns.magnitudes.empty())
+        return ask.say(SENTENCE("question", "all directions of {vectors}"),
+                       {{"vectors", ask.listed(unknowns.directions)}});
+    return ask.say(
+        SENTENCE("question", "every magnitude of {first} and direction of {second}"),
+        {{"first", symbol(unknowns.magnitudes.front())}, {"second", symbol(unknowns.directions.front())}});
+}
+
 Sentence aboutSmallest(const Asking& ask) {
     const Sketch& sketch = ask.sketch;
     if (*sketch.smallest == sketch.sum.name) {
@@ -206,10 +221,16 @@ bool asksForResultant(const Sketch& sketch, const Unknowns& unknowns) {
 
 Sentence aboutUnknowns(const Asking& ask, const Unknowns& unknowns) {
     const Sentence listed = unknownsListed(ask, unknowns);
+    if (isEquilibrium(ask.sketch) && mayHaveSeveralAnswers(unknowns))
+        return ask.say(SENTENCE("question", "Find {unknowns} for which all forces are in equilibrium."),
+                       {{"unknowns", everyUnknown(ask, unknowns)}});
     if (isEquilibrium(ask.sketch))
         return ask.say(SENTENCE("question", "Find {unknowns} so that all forces are in equilibrium."),
                        {{"unknowns", listed}});
     const Sentence stated = sumStated(ask);
+    if (mayHaveSeveralAnswers(unknowns))
+        return ask.say(SENTENCE("question", "Find {unknowns} for which {sum}."),
+                       {{"unknowns", everyUnknown(ask, unknowns)}, {"sum", stated}});
     return ask.say(stated.empty() ? SENTENCE("question", "Find {unknowns}.")
                                   : SENTENCE("question", "Find {unknowns} so that {sum}."),
                    {{"unknowns", listed}, {"sum", stated}});

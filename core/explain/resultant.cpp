@@ -65,6 +65,7 @@ void writeEstimate(Board& board, const Pair& pair) {
                         "sum", pair.sum.vector)
             : board.say(SENTENCE("solution", "{sum} lies nearer to {great}, the greater force."), "sum",
                         pair.sum.vector, "great", pair.great.vector));
+    tellScale(board, step);
 }
 
 void writeTailsStep(Board& board, const Pair& pair) {

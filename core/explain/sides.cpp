@@ -134,6 +134,7 @@ void writeSidesEstimate(Board& board) {
                              "at the missing corner: on one side of {known}, and mirrored on the other."),
         "known", q.known().vector));
     step.conclusion.push_back(comparison(board, q));
+    tellScale(board, step);
 }
 
 void writeSides(Board& board) {

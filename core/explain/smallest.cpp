@@ -56,6 +56,7 @@ void writeEstimate(Board& board, const Right& q) {
                   equal(q.known().size, q.known().sizeNumber)));
     step.conclusion.push_back(board.say(SENTENCE(
         "solution", "Drawn to scale, the foot of the perpendicular shows about how long each of them is.")));
+    tellScale(board, step);
 }
 
 void writeAngle(Board& board, const Right& q) {

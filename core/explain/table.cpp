@@ -50,6 +50,9 @@ struct Rows {
         const double within = normalized(number.value, board.sketch.angleUnit);
         return within == number.value ? number : lines.shown(within, Dimension::angle);
     }
+    Formula opposite(const Formula& angle) const {
+        return lines.shown(normalized(angle.value + board.half(), board.sketch.angleUnit), Dimension::angle);
+    }
     Formula component(What what, const Entry& entry) const {
         const QuantityId id = of(what, board.at(entry.first));
         if (entry.second > 0)
@@ -60,8 +63,10 @@ struct Rows {
     }
     std::vector<Formula> row(const Entry& entry) const {
         const Vector& vector = board.at(entry.first);
-        return {entry.second < 0 ? negative(vector.vector) : vector.vector, vector.sizeNumber, angle(vector),
-                component(What::x, entry), component(What::y, entry)};
+        const bool taken = entry.second < 0;
+        return {taken ? negative(vector.vector) : vector.vector, vector.sizeNumber,
+                taken ? opposite(angle(vector)) : angle(vector), component(What::x, entry),
+                component(What::y, entry)};
     }
     /// All entries from `first` on in one row.
     std::vector<Formula> rest(const Entries& entries, std::size_t first) const {

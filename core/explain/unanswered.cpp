@@ -23,7 +23,7 @@ void writeWithoutAnswer(Board& board) {
     if (board.solved.status == Status::none)
         writeWhyNone(board);
     Step& step = board.step(StepKey::answer, SENTENCE("solution", "Answer"), Stage::all);
-    step.reasoning.push_back({{withMinusSigns(board.solved.message)}});
+    step.reasoning.push_back(board.message());
     board.worked.answer = step.reasoning.back();
 }
 

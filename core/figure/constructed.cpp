@@ -191,6 +191,12 @@ void askForLocus(Drawing& d, Feature where, int vector, Runs name) {
         .optional = !waits;
 }
 
+/// Through the common point the force itself acts along it; elsewhere it is drawn parallel to that.
+bool isLineOfAction(const LineLocus& ray) {
+    const double off = ray.through.x() * ray.unit.y() - ray.through.y() * ray.unit.x();
+    return std::abs(off) <= 1e-9 * ray.through.norm();
+}
+
 void drawLine(Drawing& d, const LineLocus& ray, const std::string& id, const std::string& name) {
     const Point through = d.view.toSheet(ray.through), unit{ray.unit.x(), -ray.unit.y()};
     const double far = d.sheet.width + d.sheet.height + length(through - d.common());
@@ -198,7 +204,9 @@ void drawLine(Drawing& d, const LineLocus& ray, const std::string& id, const std
     const auto parts = visibleParts(a, b, d.sheet, d.reserved);
     if (parts.empty())
         return;
-    Group& g = d.add(Role::locus, id, {"Line of action of " + name, {}},
+    const bool itself = isLineOfAction(ray);
+    Group& g = d.add(Role::locus, id,
+                     {(itself ? "Line of action of " : "Parallel to the line of action of ") + name, {}},
                      FigureShape{FigureShape::Kind::locus, vectorId(ray.vector)});
     for (const auto& part : parts)
         g.items.emplace_back(line(Role::locus, a + part[0] * (b - a), a + part[1] * (b - a),
@@ -207,7 +215,8 @@ void drawLine(Drawing& d, const LineLocus& ray, const std::string& id, const std
         return one[1] - one[0] < two[1] - two[0];
     });
     const Point from = a + longest[0] * (b - a), to = a + longest[1] * (b - a);
-    askForLocus(d, Shaft{from, to, 1}, ray.vector, locusName(d, "line of action of ", name));
+    askForLocus(d, Shaft{from, to, 1}, ray.vector,
+                locusName(d, itself ? "line of action of " : "parallel to ", name));
 }
 
 /// Round the common point a force with known magnitude has its tip; drawn back from a given tip, its tail.

@@ -70,19 +70,12 @@ double reachBeyond(const Drawing& d, double radius, const Part& part, const Exte
     return std::max(radius + along + gap, wedgeDistance(part.bisector, part.half, e, gap)) + along + gap;
 }
 
-Runs runsOf(const AngleName& name) {
-    Runs runs = symbolRuns({name.letter, name.sub});
-    if (!name.sub.empty()) // a vector's name, or a number
-        runs.back().italic = !(name.sub.front() >= '0' && name.sub.front() <= '9');
-    return runs;
-}
-
 /// "γ = 115.0°", "115.0°" where it has no symbol.
 Runs fullRuns(const Drawing& d, const Corner& corner) {
     const std::string value = shownAngleFromRadians(corner.radians, d.sketch);
     if (!corner.name)
         return plainRuns(value);
-    Runs runs = runsOf(*corner.name);
+    Runs runs = symbolRuns(corner.name->symbol);
     if (!corner.isCopy)
         runs.push_back(valueRun(value));
     return runs;
@@ -92,10 +85,10 @@ void askForValue(Drawing& d, const Corner& corner, Sector sector) {
     const bool isRevealed = corner.isDue && d.isRevealed(corner.angle);
     if (isRevealed)
         d.ask(std::move(sector), Role::label, d.style.angleSize, fullRuns(d, corner),
-              corner.name ? runsOf(*corner.name) : Runs())
+              corner.name ? symbolRuns(corner.name->symbol) : Runs())
             .optional = corner.isRepeated;
     else if (corner.name)
-        d.ask(std::move(sector), Role::label, d.style.angleSize, runsOf(*corner.name));
+        d.ask(std::move(sector), Role::label, d.style.angleSize, symbolRuns(corner.name->symbol));
 }
 
 } // namespace

@@ -177,8 +177,8 @@ struct NoteRoom {
     bool beside = true;
 };
 NoteRoom roomForNote(const View& view, const std::optional<Box>& block, double factor);
-std::vector<std::string> noteLines(const Sketch& sketch, const Solved& solved,
-                                   const Construction& construction, const FigureOptions& options,
-                                   double room, double size, const TextMeasure* measure);
+std::vector<Runs> noteLines(const Sketch& sketch, const Solved& solved, const Construction& construction,
+                            const FigureOptions& options, double room, double size,
+                            const TextMeasure* measure);
 
 } // namespace tailpoint

@@ -19,17 +19,14 @@ struct NoteLines {
     const Sketch& sketch;
     double room, size;
     const TextMeasure* measure;
-    std::vector<std::string> lines{};
-    std::optional<Things> things{}; ///< made with the first line that is measured
-    void add(const std::string& text);
+    std::vector<Runs> lines{};
+    void add(const Runs& text);
 };
 
-void NoteLines::add(const std::string& text) {
-    if (measure && !things)
-        things.emplace(sketch);
-    const auto more = wrapped(text, room, [&](const std::string& words) {
-        return measure ? measure->measure(proseRuns(words, sketch, *things), Face::sans, size).width
-                       : 0.6 * size * static_cast<double>(words.size());
+void NoteLines::add(const Runs& text) {
+    const auto more = wrapped(text, room, [&](const Runs& words) {
+        return measure ? measure->measure(words, Face::sans, size).width
+                       : 0.6 * size * static_cast<double>(plainText(words).size());
     });
     lines.insert(lines.end(), more.begin(), more.end());
 }
@@ -38,7 +35,7 @@ std::optional<Box> blockOf(const Drawing& d) {
     return titleBlockBox(d.sketch, d.view, d.options, &d.measure);
 }
 
-std::vector<std::string> linesOf(const Drawing& d) {
+std::vector<Runs> linesOf(const Drawing& d) {
     return noteLines(d.sketch, d.solved, d.construction, d.options,
                      roomForNote(d.view, blockOf(d), d.factor).width, d.sizeOf(Face::sans, kNoteSize),
                      &d.measure);
@@ -50,13 +47,13 @@ std::vector<Text> noteTexts(const Drawing& d) {
     std::vector<Text> texts;
     double y =
         roomForNote(d.view, blockOf(d), d.factor).bottom - leading * static_cast<double>(lines.size() - 1);
-    for (const std::string& words : lines) {
+    for (const Runs& words : lines) {
         Text text;
         text.baseline = {kNoteInset * d.factor, y};
         text.anchor = Anchor::start;
         text.face = Face::sans;
         text.size = size;
-        text.runs = proseRuns(words, d.sketch, d.things);
+        text.runs = words;
         text.halo = true;
         const TextExtent e = d.measure.measure(text.runs, text.face, size);
         text.box = {text.baseline.x, y - e.ascent, e.width, e.ascent + e.descent};
@@ -71,16 +68,17 @@ void addAnswer(NoteLines& note, const Solved& solved, const Construction& constr
                const FigureOptions& options) {
     const Sketch& sketch = note.sketch;
     if (isEquilibrium(sketch) && !solved.solutions.empty())
-        note.add("Equilibrium: the sum of the forces is zero.");
+        note.add(plainRuns("Equilibrium: the sum of the forces is zero."));
     if (construction.parallelogram && options.construction == ConstructionKind::parallelogram &&
         construction.shape != Shape::proper && !isEquilibrium(sketch)) {
         std::string words(wordsFor(construction.shape));
         words.front() = 'T';
         if (construction.shape == Shape::zeroForce)
             words.replace(0, 1, "A");
-        note.add(words + ".");
+        note.add(plainRuns(words + "."));
     }
-    note.add(withMinusSigns(solved.message));
+    if (!solved.finding().empty())
+        note.add(phraseRuns(solved.finding(), Things(sketch)));
 }
 
 } // namespace
@@ -95,16 +93,16 @@ NoteRoom roomForNote(const View& view, const std::optional<Box>& block, double f
     return {width, block->top - 0.7 * inset, false};
 }
 
-std::vector<std::string> noteLines(const Sketch& sketch, const Solved& solved,
-                                   const Construction& construction, const FigureOptions& options,
-                                   double room, double size, const TextMeasure* measure) {
+std::vector<Runs> noteLines(const Sketch& sketch, const Solved& solved, const Construction& construction,
+                            const FigureOptions& options, double room, double size,
+                            const TextMeasure* measure) {
     NoteLines note{sketch, room, size, measure};
     if (options.note && sketch.forces.size() > kMostLabelled)
-        note.add(std::to_string(sketch.forces.size()) + " forces: their names are left out.");
+        note.add(plainRuns(std::to_string(sketch.forces.size()) + " forces: their names are left out."));
     if (options.note && tellsAnswer(options))
         addAnswer(note, solved, construction, options);
     if (needsCaution(sketch))
-        note.add(std::string(cautionLine()));
+        note.add(plainRuns(cautionLine()));
     return std::move(note.lines);
 }
 

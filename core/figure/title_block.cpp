@@ -14,8 +14,7 @@ constexpr double kBoundless = 1e300;
 constexpr std::size_t kMostTitleLines = 4;
 
 struct Cell {
-    std::string words;
-    bool bold = false;
+    Runs words;
     double width = 0;
 };
 struct Row {
@@ -29,18 +28,28 @@ struct Layout {
     double size = kTextSize, pad = kPad;
 };
 
-std::string scaleWords(const Sketch& sketch, double division) {
-    return "1 division = " + withMinusSigns(shortest(division)) + " " +
-           std::string(symbolOf(sketch.forceUnit));
+Runs scaleWords(const Sketch& sketch, double division) {
+    return plainRuns("1 division = " + withMinusSigns(shortest(division)) + " " +
+                     std::string(symbolOf(sketch.forceUnit)));
 }
 
-std::string axisWords(const Sketch& sketch) {
-    return "from " + withMinusSigns(axisName(sketch.reference)) +
-           (sketch.reference.sense == Sense::ccw ? ", ccw" : ", cw");
+Runs axisWords(const Sketch& sketch) {
+    Runs words = plainRuns("from ");
+    for (Run& run : axisRuns(sketch.reference))
+        if (run.italic || words.back().italic)
+            words.push_back(std::move(run));
+        else
+            words.back().text += run.text;
+    const std::string_view sense = sketch.reference.sense == Sense::ccw ? ", ccw" : ", cw";
+    if (words.back().italic)
+        words.push_back(plainRuns(sense).front());
+    else
+        words.back().text += sense;
+    return words;
 }
 
-std::string figuresWords(const Sketch& sketch) {
-    return std::to_string(sketch.figures) + (sketch.figures == 1 ? " figure" : " figures");
+Runs figuresWords(const Sketch& sketch) {
+    return plainRuns(std::to_string(sketch.figures) + (sketch.figures == 1 ? " figure" : " figures"));
 }
 
 Runs boldRuns(std::string_view words) {
@@ -56,14 +65,14 @@ double widthOf(const Runs& runs, double size, const TextMeasure* measure) {
 }
 
 /// What stands side by side under the title.
-using Arrangement = std::vector<std::vector<std::string>>;
+using Arrangement = std::vector<std::vector<Runs>>;
 
 double widthOf(const Arrangement& rows, double size, double pad, const TextMeasure* measure) {
     double widest = 0;
     for (const auto& row : rows) {
         double width = 0;
-        for (const std::string& words : row)
-            width += widthOf(axisInWords(words), size, measure) + 2 * pad;
+        for (const Runs& words : row)
+            width += widthOf(words, size, measure) + 2 * pad;
         widest = std::max(widest, width);
     }
     return widest;
@@ -72,8 +81,8 @@ double widthOf(const Arrangement& rows, double size, double pad, const TextMeasu
 /// All in one row; where that is too wide and nothing may be set smaller, in two or in three.
 Arrangement arranged(const Sketch& sketch, const View& view, double size, double pad, double room,
                      const TextMeasure* measure) {
-    const std::string scale = scaleWords(sketch, divisionOf(view)), axis = axisWords(sketch),
-                      figures = figuresWords(sketch);
+    const Runs scale = scaleWords(sketch, divisionOf(view)), axis = axisWords(sketch),
+               figures = figuresWords(sketch);
     const std::array<Arrangement, 3> ways{
         {{{scale, axis, figures}}, {{scale}, {axis, figures}}, {{scale}, {axis}, {figures}}}};
     for (const Arrangement& rows : ways)
@@ -105,8 +114,10 @@ std::string fittedTitle(const std::string& title, double room, double size, cons
 std::vector<std::string> titleLines(const Sketch& sketch, double room, double size,
                                     const TextMeasure* measure) {
     const std::string title = figureTitle(sketch);
-    auto lines = wrapped(title, room,
-                         [&](const std::string& words) { return widthOf(boldRuns(words), size, measure); });
+    std::vector<std::string> lines;
+    for (const Runs& line :
+         wrapped(boldRuns(title), room, [&](const Runs& words) { return widthOf(words, size, measure); }))
+        lines.push_back(plainText(line));
     if (lines.size() > kMostTitleLines) {
         for (std::size_t i = kMostTitleLines; i < lines.size(); ++i)
             lines[kMostTitleLines - 1] += ' ' + lines[i];
@@ -122,7 +133,7 @@ void addTitle(Layout& out, const std::vector<std::string>& lines, double width) 
         const double above = (i == 0 ? 0.65 : 0.1) * out.pad,
                      below = (i + 1 == lines.size() ? 0.65 : 0.1) * out.pad;
         out.rows.push_back(
-            {{{lines[i], true, width}}, out.size + above + below, below + 0.15 * out.size, false});
+            {{{boldRuns(lines[i]), width}}, out.size + above + below, below + 0.15 * out.size, false});
     }
 }
 
@@ -130,8 +141,8 @@ void addCells(Layout& out, const Arrangement& rows, double width, const TextMeas
     for (const auto& words : rows) {
         Row row{{}, out.size + 1.3 * out.pad, 0.65 * out.pad + 0.15 * out.size, true};
         double taken = 0;
-        for (const std::string& cell : words) {
-            row.cells.push_back({cell, false, widthOf(axisInWords(cell), out.size, measure) + 2 * out.pad});
+        for (const Runs& cell : words) {
+            row.cells.push_back({cell, widthOf(cell, out.size, measure) + 2 * out.pad});
             taken += row.cells.back().width;
         }
         for (Cell& cell : row.cells)
@@ -220,9 +231,8 @@ void drawTitleBlock(Drawing& d) {
         for (const Cell& cell : row.cells) {
             if (left > box.left)
                 g.items.emplace_back(line(Role::titleblock, {left, top}, {left, foot}, inner));
-            g.items.emplace_back(cellText({left + layout.pad, foot - row.lift},
-                                          cell.bold ? boldRuns(cell.words) : axisInWords(cell.words),
-                                          layout.size, d.measure));
+            g.items.emplace_back(
+                cellText({left + layout.pad, foot - row.lift}, cell.words, layout.size, d.measure));
             left += cell.width;
         }
         top = foot;

@@ -10,12 +10,8 @@ bool isDigit(char c) {
     return c >= '0' && c <= '9';
 }
 
-Run italic(std::string_view text, Script script = Script::normal) {
-    Run run;
-    run.text = text;
-    run.italic = script == Script::normal;
-    run.script = script;
-    return run;
+Run italic(std::string_view text) {
+    return Run{std::string(text), true};
 }
 
 bool isLetter(char c) {
@@ -32,31 +28,42 @@ bool isInWord(std::string_view text, std::size_t at) {
     return ascii ? isLetter(c) || isDigit(c) || c == '_' : !text.substr(at).starts_with("\xe2\x80");
 }
 
-/// 'A boat', not 'A = 340 N'.
-bool isArticle(std::string_view text, std::size_t at) {
-    const bool begins = at == 0 || (at > 1 && text.substr(at - 2, 2) == ". ");
-    const std::string_view rest = text.substr(at);
-    return begins && rest.size() > 2 && rest.starts_with("A ") && isLetter(rest[2]);
+bool isUpright(const Run& run) {
+    return !run.italic && run.script == Script::normal;
 }
 
-bool isUnit(std::string_view text, std::size_t at, std::string_view name, const Sketch& sketch) {
-    return at > 1 && text[at - 1] == ' ' && isDigit(text[at - 2]) && name == symbolOf(sketch.forceUnit);
+/// What no space parts, as its runs.
+std::vector<Runs> wordsOf(const Runs& text) {
+    std::vector<Runs> words(1);
+    for (Run run : text) {
+        const std::string whole = std::move(run.text);
+        for (std::size_t from = 0, end = 0; end != std::string::npos; from = end + 1) {
+            end = run.script == Script::normal ? whole.find(' ', from) : std::string::npos;
+            run.text = whole.substr(from, end - from);
+            if (!run.text.empty())
+                words.back().push_back(run);
+            if (end != std::string::npos)
+                words.emplace_back();
+        }
+    }
+    if (words.back().empty())
+        words.pop_back();
+    return words;
 }
 
-/// The longest of the names that stands there.
-std::string_view nameAt(std::string_view text, std::size_t at, const Sketch& sketch) {
-    if ((at > 0 && isInWord(text, at - 1)) || isArticle(text, at))
-        return {};
-    std::string_view longest;
-    const auto consider = [&](std::string_view name) {
-        if (name.size() > longest.size() && text.substr(at).starts_with(name) &&
-            !isInWord(text, at + name.size()) && !isUnit(text, at, name, sketch))
-            longest = name;
-    };
-    for (const Force& force : sketch.forces)
-        consider(force.name);
-    consider(sketch.sum.name);
-    return longest;
+/// Behind a space, which belongs to words rather than to a symbol.
+void appendWord(Runs& line, Runs word) {
+    if (!line.empty() && isUpright(line.back()))
+        line.back().text += ' ';
+    else if (!line.empty() && !word.empty() && isUpright(word.front()))
+        word.front().text.insert(0, " ");
+    else if (!line.empty())
+        line.push_back(Run{" "});
+    for (Run& run : word)
+        if (!line.empty() && isUpright(line.back()) && isUpright(run))
+            line.back().text += run.text;
+        else
+            line.push_back(std::move(run));
 }
 
 bool isNameCharacter(char c) {
@@ -88,32 +95,30 @@ bool isAngle(const Direction& direction) {
 
 } // namespace
 
-std::vector<std::string> wrapped(const std::string& text, double room,
-                                 const std::function<double(const std::string&)>& widthOf) {
-    std::vector<std::string> lines;
-    std::string current;
-    for (std::size_t at = 0; at < text.size();) {
-        const std::size_t end = std::min(text.find(' ', at), text.size());
-        const std::string word = text.substr(at, end - at);
-        std::string longer = current;
-        longer.append(current.empty() ? "" : " ").append(word);
+std::vector<Runs> wrapped(const Runs& text, double room, const std::function<double(const Runs&)>& widthOf) {
+    std::vector<Runs> lines;
+    Runs current;
+    for (const Runs& word : wordsOf(text)) {
+        Runs longer = current;
+        appendWord(longer, word);
         if (!current.empty() && widthOf(longer) > room) {
-            lines.push_back(current);
+            lines.push_back(std::move(current));
             current = word;
         } else {
-            current = longer;
+            current = std::move(longer);
         }
-        at = end + 1;
     }
     if (!current.empty())
-        lines.push_back(current);
+        lines.push_back(std::move(current));
     return lines;
 }
 
 Runs symbolRuns(const Symbol& symbol) {
     Runs runs{italic(symbol.base)};
-    if (!symbol.sub.empty())
-        runs.push_back(italic(symbol.sub, Script::sub));
+    for (SubscriptPiece& piece : subscriptPieces(symbol.sub, symbol.slant)) {
+        runs.push_back(Run{std::move(piece.text), piece.italic});
+        runs.back().script = Script::sub;
+    }
     for (Run& run : runs)
         run.isName = true;
     return runs;
@@ -125,42 +130,18 @@ Runs plainRuns(std::string_view text) {
     return {run};
 }
 
-Runs proseRuns(std::string_view text, const Sketch& sketch) {
-    return proseRuns(text, sketch, Things(sketch));
+Symbol symbolOf(const PhrasePiece& name, const Things& things) {
+    return name.names.what == What::none ? things.symbol(name.names.of) : things.symbol(name.names);
 }
 
-Runs proseRuns(std::string_view text, const Sketch& sketch, const Things& things) {
+Runs phraseRuns(const Phrase& phrase, const Things& things) {
     Runs runs;
-    std::size_t from = 0;
-    for (std::size_t at = 0; at < text.size();) {
-        const std::string_view name = nameAt(text, at, sketch);
-        if (name.empty()) {
-            ++at;
-            continue;
-        }
-        if (at > from)
-            runs.push_back(plainRuns(text.substr(from, at - from)).front());
-        for (Run& run : symbolRuns(things.symbolNamed(name)))
-            runs.push_back(std::move(run));
-        from = at += name.size();
+    for (const PhrasePiece& piece : phrase.pieces()) {
+        const Runs more =
+            piece.isName() ? symbolRuns(symbolOf(piece, things)) : plainRuns(withMinusSigns(piece.text));
+        runs.insert(runs.end(), more.begin(), more.end());
     }
-    if (from < text.size() || runs.empty())
-        runs.push_back(plainRuns(text.substr(from)).front());
     return runs;
-}
-
-Runs axisInWords(std::string_view words) {
-    for (std::size_t i = 1; i < words.size(); ++i) {
-        const bool sign = words[i - 1] == '+' || (i > 2 && words.substr(i - 3, 3) == "\u2212");
-        if (!sign || (words[i] != 'x' && words[i] != 'y') || isInWord(words, i + 1))
-            continue;
-        Runs runs = plainRuns(words.substr(0, i));
-        runs.push_back(italic(words.substr(i, 1)));
-        if (i + 1 < words.size())
-            runs.push_back(plainRuns(words.substr(i + 1)).front());
-        return runs;
-    }
-    return plainRuns(words);
 }
 
 Run valueRun(std::string_view value) {
@@ -257,7 +238,7 @@ std::string figureDescription(const Sketch& sketch, const Solved& solved, const 
         text += "Their sum is zero. ";
     else if (vectors.sum.complete() || (vectors.sum.givesDirection() && !answer))
         list(vectors.sum, sketch.sum, answer ? &answer->sum : nullptr);
-    text += solved.message;
+    text += solved.finding().text();
     while (!text.empty() && text.back() == ' ')
         text.pop_back();
     return spoken(text);

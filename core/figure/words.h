@@ -3,6 +3,7 @@
 
 #include "core/construct/vectors.h"
 #include "core/figure/compose.h"
+#include "core/sketch/phrase.h"
 #include "core/sketch/shown.h"
 #include "core/sketch/things.h"
 
@@ -15,20 +16,17 @@ namespace tailpoint {
 
 using Runs = std::vector<Run>;
 
-/// A symbol of the table of things (core/sketch/things.h). Italic.
+/// A symbol of the table of things (core/sketch/things.h). Italic, its subscript as its slant says.
 Runs symbolRuns(const Symbol& symbol);
 /// " = 340 N", as it stands behind a name.
 Run valueRun(std::string_view value);
 /// "P = 340 N".
 Runs valueRuns(const Symbol& symbol, std::string_view value);
 Runs plainRuns(std::string_view text);
-/// A sentence with the sketch's names set as symbols. Not a name there: a unit behind its number, and an 'A'
-/// that begins a sentence as its article.
-Runs proseRuns(std::string_view text, const Sketch& sketch);
-/// The same with the sketch's table of things at hand.
-Runs proseRuns(std::string_view text, const Sketch& sketch, const Things& things);
-/// Words in which an axis is named: 'from +x', its letter italic.
-Runs axisInWords(std::string_view words);
+/// Of a piece that is a name.
+Symbol symbolOf(const PhrasePiece& name, const Things& things);
+/// What the solver says, with the names in it as the table's symbols and with minus signs.
+Runs phraseRuns(const Phrase& phrase, const Things& things);
 /// "+x" with an italic x; other axes upright.
 Runs axisRuns(const Reference& reference);
 
@@ -36,8 +34,7 @@ Runs axisRuns(const Reference& reference);
 std::string spoken(std::string_view text);
 
 /// Breaks a sentence at its spaces into lines no wider than `room`, as `widthOf` measures.
-std::vector<std::string> wrapped(const std::string& text, double room,
-                                 const std::function<double(const std::string&)>& widthOf);
+std::vector<Runs> wrapped(const Runs& text, double room, const std::function<double(const Runs&)>& widthOf);
 
 std::string plainText(const Runs& runs);
 

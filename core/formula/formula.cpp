@@ -24,6 +24,11 @@ bool isNegativeNumber(const Formula& f) {
     return f.kind == FormulaKind::number && !f.text.empty() && f.text.front() == '-';
 }
 
+/// What stands below a name describes, whatever the name's letter.
+Symbol named(std::string_view base, std::string_view sub) {
+    return {std::string(base), std::string(sub), slantOf({}, sub)};
+}
+
 /// The unit stands off by a space ("N"), unlike the degree sign.
 bool hasSpacedUnit(const Formula& f) {
     return f.kind == FormulaKind::number && !f.sub.empty() && f.sub != "°";
@@ -108,7 +113,10 @@ double shownValue(const Formula& number) {
 }
 
 Formula symbol(std::string base, std::string sub) {
-    return leaf(FormulaKind::symbol, std::move(base), std::move(sub));
+    const Slant slant = slantOf(base, sub);
+    Formula formula = leaf(FormulaKind::symbol, std::move(base), std::move(sub));
+    formula.slant = slant;
+    return formula;
 }
 
 Formula vectorSymbol(std::string base, std::string sub) {
@@ -179,13 +187,13 @@ Formula sumOf(std::vector<Formula> parts) {
 Symbol symbolOfName(std::string_view name) {
     const auto underscore = name.find('_');
     if (underscore != std::string_view::npos && underscore > 0 && underscore + 1 < name.size())
-        return {std::string(name.substr(0, underscore)), std::string(name.substr(underscore + 1))};
+        return named(name.substr(0, underscore), name.substr(underscore + 1));
     std::size_t letters = name.size();
     while (letters > 0 && isDigit(name[letters - 1]))
         --letters;
     if (letters == 0 || letters == name.size() || name[letters - 1] == ' ')
         return {std::string(name), {}};
-    return {std::string(name.substr(0, letters)), std::string(name.substr(letters))};
+    return named(name.substr(0, letters), name.substr(letters));
 }
 
 std::string inPrint(const Symbol& symbol) {
@@ -196,13 +204,16 @@ std::string inPrint(const Symbol& symbol) {
 }
 
 Formula symbol(const Symbol& printed, QuantityId id) {
-    Formula formula = symbol(printed.base, printed.sub);
+    Formula formula = leaf(FormulaKind::symbol, printed.base, printed.sub);
+    formula.slant = printed.slant;
     formula.id = id;
     return formula;
 }
 
 Formula vectorSymbol(const Symbol& printed) {
-    return vectorSymbol(printed.base, printed.sub);
+    Formula formula = symbol(printed, {});
+    formula.bold = true;
+    return formula;
 }
 
 Formula magnitudeSymbol(std::string_view name) {
@@ -216,9 +227,9 @@ Formula vectorOf(std::string_view name) {
 }
 
 Formula componentSymbol(std::string_view name, char axis) {
-    Formula formula = magnitudeSymbol(name);
-    formula.sub += axis;
-    return formula;
+    const Symbol of = symbolOfName(name);
+    const Subscript sub = Subscript{of.sub, of.slant}.append(italicSubscript(axis));
+    return symbol(Symbol{of.base, sub.text, sub.slant}, {});
 }
 
 std::string keyOf(const Formula& symbol) {

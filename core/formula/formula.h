@@ -7,6 +7,7 @@
 #include "core/quantity/units.h"
 
 #include <array>
+#include <cstdint>
 #include <functional>
 #include <optional>
 #include <string>
@@ -18,7 +19,7 @@ namespace tailpoint {
 
 enum class FormulaKind : std::uint8_t {
     number, ///< text: digits as shown; sub: unit ("N", "°", "rad", ...); value: the full number behind them
-    symbol, ///< text: letter or name; sub: subscript; bold: a vector
+    symbol, ///< text: letter or name; sub: subscript, and its slant; bold: a vector
     words,  ///< upright text within a formula: "or"
     negative, ///< parts[0] with a minus in front
     sum,      ///< parts; a negative part is set with a minus
@@ -30,6 +31,10 @@ enum class FormulaKind : std::uint8_t {
     absolute, ///< |parts[0]|
     relation  ///< two or three parts, between each two of them one of `relations`
 };
+
+/// Which characters of a subscript are italic: bit i for the i-th of them, from the lowest bit. Those beyond
+/// the 64th are upright.
+using Slant = std::uint64_t;
 
 enum class Relation : std::uint8_t {
     equal,
@@ -49,6 +54,7 @@ struct Formula {
     bool isTurn = false; ///< of a number: a full, half or quarter turn, which a theorem brings along
     QuantityId id{}; ///< the quantity that a symbol stands for, or a whole part such as R² or sin β; or none
     double value = 0;
+    Slant slant = 0;
     std::string text, sub;
     std::vector<Formula> parts;
 
@@ -62,7 +68,7 @@ Formula numberWithUnit(double value, std::string_view shown);
 Formula count(int value); ///< a plain whole number
 /// The number that the shown digits stand for by themselves ("π" and multiples of it: the full value).
 double shownValue(const Formula& number);
-Formula symbol(std::string base, std::string sub = {});
+Formula symbol(std::string base, std::string sub = {}); ///< its slant by slantOf()
 Formula vectorSymbol(std::string base, std::string sub = {});
 Formula inWords(std::string text);
 Formula negative(Formula part);
@@ -96,9 +102,34 @@ Formula sumOf(std::vector<Formula> parts); ///< a single part stays as it is
 
 /// A letter or a name with its subscript, as it stands in print.
 struct Symbol {
-    std::string base, sub;
+    std::string base{}, sub{};
+    Slant slant = 0; ///< of the subscript
     bool operator==(const Symbol&) const = default;
 };
+/// Below an angle's letter stands the name of a vector: a quantity, so its letters are italic. Below another
+/// letter a single letter is italic where it is an axis or a running number (x, y, z, u; i, j, k, m, n);
+/// other letters and words describe, and are upright like digits. Source: ISO 80000-2:2019, from memory.
+Slant slantOf(std::string_view base, std::string_view sub);
+/// A part of a subscript in one style.
+struct SubscriptPiece {
+    std::string text;
+    bool italic;
+    bool operator==(const SubscriptPiece&) const = default;
+};
+std::vector<SubscriptPiece> subscriptPieces(std::string_view sub, Slant slant);
+
+/// A subscript that is put together.
+struct Subscript {
+    std::string text{};
+    Slant slant = 0;
+
+    Subscript& append(std::string_view upright);
+    Subscript& append(const Subscript& more);
+};
+/// A quantity as a subscript: its letters italic, what stands below it as it stands there.
+Subscript asSubscript(const Symbol& symbol);
+Subscript italicSubscript(char letter);
+
 /// "F1" is F with subscript 1, "T_AB" is T with subscript AB, else the name as it stands.
 Symbol symbolOfName(std::string_view name);
 /// One line of plain text: "F\u2081", "T_AB".

@@ -196,34 +196,23 @@ private:
         if (f.sub.empty())
             return;
         put("_{");
-        isAngleLetter(f.text) ? writeSubscriptOfAngle(f.sub) : writeSubscript(f.sub);
+        writeSubscript(f);
         put("}");
     }
 
-    void writeSubscriptOfAngle(const std::string& sub) {
-        for (const SubscriptPiece& piece : subscriptOfAngle(sub)) {
-            const bool digits = piece.text.find_first_not_of("0123456789") == std::string::npos;
-            if (piece.italic)
-                writeLetters(piece.text);
-            else if (digits)
-                put(piece.text);
-            else
-                put("\\text{"), put(latexEscaped(piece.text)), put("}");
-        }
+    void writeSubscript(const Formula& f) {
+        for (const SubscriptPiece& piece : subscriptPieces(f.sub, f.slant))
+            piece.italic ? writeLetters(piece.text) : writeUpright(piece.text);
     }
 
-    /// Digits and single letters stand as they are; what is longer is a word.
-    void writeSubscript(const std::string& sub) {
-        std::size_t letters = 0;
-        for (char32_t c : codePoints(sub))
-            letters += c >= U'0' && c <= U'9' ? 0 : 1;
-        const bool plain = sub.find_first_not_of("0123456789abcdefghijklmnopqrstuvwxyz"
-                                                 "ABCDEFGHIJKLMNOPQRSTUVWXYZ") == std::string::npos;
-        if (plain && letters <= 1)
-            return put(sub);
-        if (letters == 1)
-            return writeLetters(sub);
-        put("\\text{"), put(latexEscaped(sub)), put("}");
+    void writeUpright(const std::string& text) {
+        const auto consistsOf = [&](std::string_view characters) {
+            return text.find_first_not_of(characters) == std::string::npos;
+        };
+        if (consistsOf("0123456789"))
+            return put(text);
+        const bool plain = consistsOf("0123456789abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ");
+        put(plain ? "\\mathrm{" : "\\text{"), put(plain ? text : latexEscaped(text)), put("}");
     }
 
     void writeSum(const Formula& f) {

@@ -55,7 +55,7 @@ private:
 
     /// Round what fits a line they stay as they are: browsers stretch them, and their spacing, for a digit.
     void paren(std::string_view sign, bool tall) {
-        put(tall ? "<mo>" : "<mo stretchy=\"false\">"), put(sign), put("</mo>");
+        put(tall ? "<mo stretchy=\"true\">" : "<mo stretchy=\"false\">"), put(sign), put("</mo>");
     }
     static bool isTall(const Formula& f) {
         return f.kind == FormulaKind::fraction || f.kind == FormulaKind::root ||
@@ -137,17 +137,12 @@ private:
             return writeLetters(f.text, f.bold);
         wrapped("msub", [&] {
             writeLetters(f.text, f.bold);
-            isAngleLetter(f.text) ? writeSubscriptOfAngle(f.sub) : writeSubscript(f.sub);
+            writeSubscript(f);
         });
     }
 
-    void writeSubscript(const std::string& sub) {
-        const bool digits = sub.find_first_not_of("0123456789") == std::string::npos;
-        element(digits ? "mn" : "mi", sub);
-    }
-
-    void writeSubscriptOfAngle(const std::string& sub) {
-        const std::vector<SubscriptPiece> pieces = subscriptOfAngle(sub);
+    void writeSubscript(const Formula& f) {
+        const std::vector<SubscriptPiece> pieces = subscriptPieces(f.sub, f.slant);
         const auto all = [&] {
             for (const SubscriptPiece& piece : pieces)
                 piece.italic ? writeLetters(piece.text, false) : writeUpright(piece.text);
@@ -155,9 +150,12 @@ private:
         pieces.size() == 1 ? all() : wrapped("mrow", all);
     }
 
+    /// An identifier of several letters is upright by itself, one of a single letter is not.
     void writeUpright(const std::string& text) {
-        const bool digits = text.find_first_not_of("0123456789") == std::string::npos;
-        element(digits ? "mn" : "mtext", text);
+        if (text.find_first_not_of("0123456789") == std::string::npos)
+            return element("mn", text);
+        const bool isWord = text.find_first_not_of(" _,;:.()[]+-*/") != std::string::npos;
+        element(isWord && characterCount(text) > 1 ? "mi" : "mtext", text);
     }
 
     void writeSum(const Formula& f) {

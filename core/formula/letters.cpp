@@ -50,18 +50,6 @@ bool isAngleLetter(std::string_view base) {
            std::all_of(letters.begin() + 1, letters.end(), [](char32_t c) { return c == U'′' || c == U'″'; });
 }
 
-std::vector<SubscriptPiece> subscriptOfAngle(std::string_view sub) {
-    constexpr std::u32string_view kUpright = U"0123456789 _,;:.()[]+-*/′″";
-    std::vector<SubscriptPiece> pieces;
-    for (const char32_t c : codePoints(sub)) {
-        const bool italic = kUpright.find(c) == std::u32string_view::npos;
-        if (pieces.empty() || pieces.back().italic != italic)
-            pieces.push_back({{}, italic});
-        appendUtf8(pieces.back().text, c);
-    }
-    return pieces;
-}
-
 std::string_view signOf(Relation relation) {
     static constexpr std::array<std::string_view, 7> signs{"=", "≈", "<", "≤", ">", "≥", "⇒"};
     return signs[static_cast<std::size_t>(relation)];

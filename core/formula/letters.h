@@ -22,15 +22,6 @@ bool appendSubscriptDigits(std::string& out, std::string_view sub);
 /// An angle's letter, with its primes: a small Greek one.
 bool isAngleLetter(std::string_view base);
 
-/// Below an angle's letter stands the name of a vector, so its letters are italic whatever their number: the
-/// θ of R, of T1 and of T_A1 alike. Below any other letter a word is upright.
-struct SubscriptPiece {
-    std::string text;
-    bool italic; ///< letters; else digits and signs
-    bool operator==(const SubscriptPiece&) const = default;
-};
-std::vector<SubscriptPiece> subscriptOfAngle(std::string_view sub);
-
 std::string_view signOf(Relation relation);
 
 } // namespace tailpoint

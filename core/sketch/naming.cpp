@@ -111,12 +111,14 @@ Symbol Naming::freeSymbol(const std::string& name) {
     return symbol;
 }
 
-std::string Naming::freeSubscript(const Symbol& symbol) {
-    std::string sub = symbol.base + symbol.sub;
-    if (m_subscripts.contains(looksOf(sub)))
-        sub = inPrint(symbol);
-    for (int i = 2; !m_subscripts.insert(looksOf(sub)).second; ++i)
-        sub = inPrint(symbol) + "(" + std::to_string(i) + ")";
+Subscript Naming::freeSubscript(const Symbol& symbol) {
+    Subscript sub = asSubscript(symbol);
+    const std::string behind = inPrint(symbol).substr(symbol.base.size());
+    const Subscript whole = asSubscript({symbol.base, {}}).append(behind);
+    if (m_subscripts.contains(looksOf(sub.text)))
+        sub = whole;
+    for (int i = 2; !m_subscripts.insert(looksOf(sub.text)).second; ++i)
+        sub = Subscript(whole).append("(" + std::to_string(i) + ")");
     return sub;
 }
 

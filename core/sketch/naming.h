@@ -34,7 +34,7 @@ private:
     Symbol freeSymbol(const std::string& name);
     bool isFree(const Symbol& symbol) const { return !m_looks.contains(looksOf(inPrint(symbol))); }
     bool isNameFree(const std::string& name) const;
-    std::string freeSubscript(const Symbol& symbol);
+    Subscript freeSubscript(const Symbol& symbol);
     std::string freeLetter(const LetterRow& row) const;
     void nameKnown();
     void nameLetters();

@@ -19,6 +19,10 @@ std::size_t primesOf(const QuantityId& q) {
     return q.answer == 0 && isWay && q.part == 1 ? 1 : q.answer <= 2 ? q.answer : 0;
 }
 
+Symbol below(std::string base, const Subscript& sub) {
+    return {std::move(base), sub.text, sub.slant};
+}
+
 /// Which of several parallelograms.
 std::uint8_t partOf(VectorId pair) {
     return pair.kind == VectorId::Kind::partial ? static_cast<std::uint8_t>(pair.index) : std::uint8_t{0};
@@ -87,15 +91,16 @@ Symbol Things::symbolNamed(std::string_view name) const {
     return m_sum.name == name ? m_sum.symbol : symbolOfName(name);
 }
 
-std::string Things::subscriptOf(VectorId vector) const {
+Subscript Things::subscriptOf(VectorId vector) const {
     const Named* found = find(vector);
-    return found ? found->subscript : m_partialLetter + std::to_string(vector.index);
+    return found ? found->subscript : asSubscript(symbol(vector));
 }
 
 Symbol Things::component(VectorId vector, char axis) const {
-    Symbol out = symbol(vector);
-    out.sub += m_axesFenced ? std::string("(") + axis + ")" : std::string(1, axis);
-    return out;
+    const Symbol of = symbol(vector);
+    Subscript sub{of.sub, of.slant};
+    sub.append(m_axesFenced ? "(" : "").append(italicSubscript(axis)).append(m_axesFenced ? ")" : "");
+    return below(of.base, sub);
 }
 
 /// α, β, γ of the force triangle; numbered, and the resultant's angle γ, where parallelogram follows
@@ -107,7 +112,7 @@ Symbol Things::angleOf(const QuantityId& q) const {
                 std::to_string(q.part)};
     }
     const std::size_t side = m_sides ? m_sides->indexOf(q.of) : 3;
-    return side < 3 ? Symbol{m_letters.angle[side], {}} : Symbol{m_letters.angle[2], subscriptOf(q.of)};
+    return side < 3 ? Symbol{m_letters.angle[side], {}} : below(m_letters.angle[2], subscriptOf(q.of));
 }
 
 /// φ of two forces; named after the third side where three hold one another; numbered with its parallelogram.
@@ -116,10 +121,11 @@ Symbol Things::between(const QuantityId& q) const {
         return {m_letters.phi, std::to_string(q.part)};
     const std::size_t a = m_sides ? m_sides->indexOf(q.of) : 3, b = m_sides ? m_sides->indexOf(q.with) : 3;
     if (a < 3 && b < 3 && m_sides->loop)
-        return {m_letters.phi, subscriptOf(m_sides->side[3 - a - b])};
+        return below(m_letters.phi, subscriptOf(m_sides->side[3 - a - b]));
     const bool ofTwoForces =
         m_forces.size() == 2 && q.of.kind == VectorId::Kind::force && q.with.kind == q.of.kind;
-    return {m_letters.phi, ofTwoForces ? std::string() : subscriptOf(q.of) + "," + subscriptOf(q.with)};
+    return ofTwoForces ? Symbol{m_letters.phi, {}}
+                       : below(m_letters.phi, subscriptOf(q.of).append(",").append(subscriptOf(q.with)));
 }
 
 Symbol Things::distance(const QuantityId& q) const {
@@ -136,11 +142,11 @@ Symbol Things::symbol(const QuantityId& q) const {
         out = q.of == kNobody ? distance(q) : symbol(q.of);
         break;
     case What::direction:
-        out = {m_letters.theta, subscriptOf(q.of)};
+        out = below(m_letters.theta, subscriptOf(q.of));
         break;
     case What::fromX:
     case What::term:
-        out = {m_letters.psi, subscriptOf(q.of)};
+        out = below(m_letters.psi, subscriptOf(q.of));
         break;
     case What::x:
     case What::y:
@@ -154,18 +160,18 @@ Symbol Things::symbol(const QuantityId& q) const {
         out = angleOf(q);
         break;
     case What::acute:
-        out = q.part == kOfInverseSine ? angleOf(q) : Symbol{m_letters.acute, subscriptOf(q.of)};
+        out = q.part == kOfInverseSine ? angleOf(q) : below(m_letters.acute, subscriptOf(q.of));
         out.sub += q.part == kOfInverseSine ? "0" : "";
         break;
     case What::ratio:
-        out = q.part == kTangent ? Symbol{m_letters.acute, subscriptOf(q.of)}
+        out = q.part == kTangent ? below(m_letters.acute, subscriptOf(q.of))
                                  : angleOf({What::opposite, q.of, {}, 0, partOf(q.with)});
         break;
     case What::distance:
         out = distance(q);
         break;
     case What::gap:
-        out = {"ΣF", q.part == 0 ? "x" : "y"};
+        out = below("ΣF", italicSubscript(q.part == 0 ? 'x' : 'y'));
         break;
     case What::none:
         break;
@@ -175,9 +181,10 @@ Symbol Things::symbol(const QuantityId& q) const {
 }
 
 Formula Things::formula(const QuantityId& q) const {
-    Formula inner = tailpoint::symbol(symbol(q).base, symbol(q).sub);
+    const Symbol printed = symbol(q);
+    Formula inner = tailpoint::symbol(printed, {});
     if (q.what == What::square)
-        inner = power(tailpoint::symbol(symbol(q).base, symbol(q).sub), 2);
+        inner = power(std::move(inner), 2);
     else if (q.what == What::ratio || q.what == What::term)
         inner = apply(std::string(functionOf(q.part)), std::move(inner));
     inner.id = q;

@@ -71,7 +71,7 @@ private:
     struct Named {
         std::string name;
         Symbol symbol;
-        std::string subscript; ///< of its direction and its angles
+        Subscript subscript; ///< of its direction and its angles
         bool sizeGiven = false, wayGiven = false;
     };
     struct Letters {
@@ -81,7 +81,7 @@ private:
     friend class Naming;
 
     const Named* find(VectorId vector) const; ///< null for partial sums
-    std::string subscriptOf(VectorId vector) const;
+    Subscript subscriptOf(VectorId vector) const;
     Symbol component(VectorId vector, char axis) const;
     Symbol angleOf(const QuantityId& quantity) const;
     Symbol between(const QuantityId& quantity) const;

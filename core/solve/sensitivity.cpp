@@ -64,8 +64,8 @@ std::string angle(long double radians, const Sketch& sketch) {
     return shownAngleFromRadians(static_cast<double>(radians), sketch);
 }
 
-Sentence nearlyParallel(const Sketch& sketch, const Line& first, const Line& second, const Target& target,
-                        const Roots& roots) {
+Remark nearlyParallel(const Sketch& sketch, const Line& first, const Line& second, const Target& target,
+                      const Roots& roots) {
     const auto turnedBy = [&](long double by) {
         return kernel::meet(first, Line{turned(second.unit, by), second.ray}, target);
     };
@@ -78,7 +78,7 @@ Sentence nearlyParallel(const Sketch& sketch, const Line& first, const Line& sec
                                              shown(change->magnitude, sketch) + " for 0.1°."};
 }
 
-Sentence nearlyTangent(const Sketch& sketch, const Line& line, const Circle& circle, const Target& target) {
+Remark nearlyTangent(const Sketch& sketch, const Line& line, const Circle& circle, const Target& target) {
     const auto turnedBy = [&](long double by) {
         return kernel::meet(Line{turned(line.unit, by), line.ray}, circle, target);
     };
@@ -92,8 +92,7 @@ Sentence nearlyTangent(const Sketch& sketch, const Line& line, const Circle& cir
                                             angle(change->angle, sketch) + " for 0.1°."};
 }
 
-Sentence nearlyTangent(const Sketch& sketch, const Circle& first, const Circle& second,
-                       const Target& target) {
+Remark nearlyTangent(const Sketch& sketch, const Circle& first, const Circle& second, const Target& target) {
     const auto changedBy = [&](long double part) {
         return kernel::meet(first, second, Target{(1 + part) * target.vector, target.scale});
     };
@@ -109,7 +108,7 @@ Sentence nearlyTangent(const Sketch& sketch, const Circle& first, const Circle& 
 
 } // namespace
 
-Sentences sensitivityWords(const Sketch& sketch, const Question& question, const Roots& roots) {
+Remarks sensitivityWords(const Sketch& sketch, const Question& question, const Roots& roots) {
     const bool single = roots.outcome == kernel::Outcome::one || roots.outcome == kernel::Outcome::two;
     const Target target = question.target();
     if (!single || roots.sine >= std::sin(kNearAngle) || roots.sine == 0 ||

@@ -4,6 +4,8 @@
 #include "core/solve/answer.h"
 #include "core/solve/words.h"
 
+#include <algorithm>
+
 namespace tailpoint {
 namespace {
 
@@ -13,44 +15,29 @@ using kernel::Target;
 
 /// What stands between the sketch and the question.
 struct Misfit {
-    std::vector<std::string> free, fix;
+    std::vector<Phrase> free, fix;
 };
 
-void addGiven(std::vector<std::string>& words, const Force& force) {
-    if (isGiven(force.magnitude)) {
-        words.push_back(magnitudeOf(force));
-    }
-    if (isGiven(force.direction)) {
-        words.push_back(directionOfWords(force));
-    }
-}
-
-void addUnknown(std::vector<std::string>& words, const Sketch& sketch, const UnknownVector& unknown) {
-    const Force& force = vectorAt(sketch, unknown.index);
-    if (unknown.magnitude) {
-        words.push_back(magnitudeOf(force));
-    }
-    if (unknown.direction) {
-        words.push_back(directionOfWords(force));
-    }
+/// Of the vector that is to be the smallest.
+int smallestIndex(const Sketch& sketch) {
+    const auto force = std::find_if(sketch.forces.begin(), sketch.forces.end(),
+                                    [&](const Force& each) { return each.name == *sketch.smallest; });
+    return force == sketch.forces.end() ? kSumIndex : static_cast<int>(force - sketch.forces.begin());
 }
 
 // The smallest force: it is to be found whole, and of the sum the magnitude.
 Misfit misfitOfForce(const Sketch& sketch, const Question& question) {
     Misfit misfit;
-    for (const Force& force : sketch.forces) {
-        if (force.name == *sketch.smallest) {
-            addGiven(misfit.free, force);
-        }
-    }
+    const int smallest = smallestIndex(sketch);
+    addGiven(misfit.free, sketch, smallest);
     if (isGiven(sketch.sum.magnitude)) {
-        misfit.free.push_back(magnitudeOf(sketch.sum));
+        misfit.free.push_back(magnitudeOf(sketch, kSumIndex));
     }
     if (!isGiven(sketch.sum.direction)) {
-        misfit.fix.push_back(directionOfWords(sketch.sum));
+        misfit.fix.push_back(directionOf(sketch, kSumIndex));
     }
     for (const UnknownVector& unknown : question.unknowns) {
-        if (unknown.index != kSumIndex && vectorAt(sketch, unknown.index).name != *sketch.smallest) {
+        if (unknown.index != kSumIndex && unknown.index != smallest) {
             addUnknown(misfit.fix, sketch, unknown);
         }
     }
@@ -60,7 +47,7 @@ Misfit misfitOfForce(const Sketch& sketch, const Question& question) {
 // The smallest sum: it is to be found whole, and of one force the magnitude.
 Misfit misfitOfSum(const Sketch& sketch, const Question& question) {
     Misfit misfit;
-    addGiven(misfit.free, sketch.sum);
+    addGiven(misfit.free, sketch, kSumIndex);
     bool hasForce = false;
     for (const UnknownVector& unknown : question.unknowns) {
         const bool fits = unknown.index != kSumIndex && unknown.magnitude && !unknown.direction;
@@ -70,34 +57,36 @@ Misfit misfitOfSum(const Sketch& sketch, const Question& question) {
         hasForce = hasForce || fits;
     }
     if (!hasForce && misfit.fix.empty()) {
-        misfit.free.push_back("magnitude of one force");
+        misfit.free.emplace_back("magnitude of one force");
     }
     return misfit;
 }
 
-Sentences misfitWords(const Misfit& misfit, const Sketch& sketch, bool ofSum) {
-    const std::string& name = *sketch.smallest;
-    const std::string rule = ofSum ? "The smallest " + name + " is found when " + name +
-                                         " and the magnitude of one force are to be found"
-                                   : "The smallest " + name + " is found when " + name +
-                                         " and the magnitude of " + sketch.sum.name + " are to be found";
-    const std::string free = misfit.free.empty() ? "" : "free " + listed(withArticles(misfit.free));
-    const std::string fix = misfit.fix.empty() ? "" : "fix " + listed(withArticles(misfit.fix));
+Remarks misfitWords(const Misfit& misfit, const Sketch& sketch, bool ofSum) {
+    const Phrase name = called(sketch, smallestIndex(sketch));
+    const Phrase rule = ofSum ? "The smallest " + name + " is found when " + name +
+                                    " and the magnitude of one force are to be found"
+                              : "The smallest " + name + " is found when " + name + " and the magnitude of " +
+                                    called(sketch, kSumIndex) + " are to be found";
+    const Phrase free = misfit.free.empty() ? "" : "free " + listed(withArticles(misfit.free));
+    const Phrase fix = misfit.fix.empty() ? "" : "fix " + listed(withArticles(misfit.fix));
     return {{MessageCode::smallestNeedsOthers,
              rule + ": " + free + (free.empty() || fix.empty() ? "" : ", and ") + fix + "."}};
 }
 
-Sentences behindWords(const Sketch& sketch, const Solution& solution, const Target& target) {
+Remarks behindWords(const Sketch& sketch, const Solution& solution, const Target& target) {
     const std::string smallest = shown(kernel::length(target.vector), sketch);
     return {{MessageCode::smallestTurnsSum,
-             "The smallest " + *sketch.smallest + " makes " + sketch.sum.name + " point the other way, " +
-                 shownAngle(*solution.sum.direction, sketch) + ". In the given sense of " + sketch.sum.name +
-                 " the smallest is " + smallest + ", which leaves ΣF = 0."}};
+             "The smallest " + called(sketch, smallestIndex(sketch)) + " makes " + called(sketch, kSumIndex) +
+                 " point the other way, " + shownAngle(*solution.sum.direction, sketch) +
+                 ". In the given sense of " + called(sketch, kSumIndex) + " the smallest is " + smallest +
+                 ", which leaves ΣF = 0."}};
 }
 
-Sentences notNeededWords(const Sketch& sketch) {
-    return {{MessageCode::smallestNotNeeded, "The other forces lead along " + sketch.sum.name +
-                                                 " already: no " + *sketch.smallest + " is needed."}};
+Remarks notNeededWords(const Sketch& sketch) {
+    return {{MessageCode::smallestNotNeeded, "The other forces lead along " + called(sketch, kSumIndex) +
+                                                 " already: no " + called(sketch, smallestIndex(sketch)) +
+                                                 " is needed."}};
 }
 
 void smallestForce(Solved& solved, const Sketch& sketch, const Question& question) {
@@ -111,20 +100,22 @@ void smallestForce(Solved& solved, const Sketch& sketch, const Question& questio
     solved.status = Status::unique;
     solved.solutions.push_back(solution);
     say(solved,
-        {nearest.second.magnitude == 0 ? notNeededWords(sketch) : Sentences{},
+        {nearest.second.magnitude == 0 ? notNeededWords(sketch) : Remarks{},
          behind && line.ray ? behindWords(sketch, solution, target) : turnedWords(sketch, solved.solutions)});
 }
 
-Sentences resistingWords(const Sketch& sketch, const Solution& smaller, const std::string& force) {
-    return {{MessageCode::smallestSumResisted,
-             "In its given sense any " + force + " makes " + sketch.sum.name + " larger, so " + force +
-                 " is zero. A smaller " + sketch.sum.name + ", " + shown(smaller.sum.magnitude, sketch) +
-                 ", if " + force + " may act the other way."}};
+Remarks resistingWords(const Sketch& sketch, const Solution& smaller, int index) {
+    const Phrase force = called(sketch, index);
+    const Phrase sum = called(sketch, kSumIndex);
+    return {{MessageCode::smallestSumResisted, "In its given sense any " + force + " makes " + sum +
+                                                   " larger, so " + force + " is zero. A smaller " + sum +
+                                                   ", " + shown(smaller.sum.magnitude, sketch) + ", if " +
+                                                   force + " may act the other way."}};
 }
 
-Sentences zeroSumWords(const Sketch& sketch) {
-    return {
-        {MessageCode::smallestSumZero, "ΣF = 0 then: " + sketch.sum.name + " is zero and has no direction."}};
+Remarks zeroSumWords(const Sketch& sketch) {
+    return {{MessageCode::smallestSumZero,
+             "ΣF = 0 then: " + called(sketch, kSumIndex) + " is zero and has no direction."}};
 }
 
 void smallestSum(Solved& solved, const Sketch& sketch, const Question& question) {
@@ -144,10 +135,9 @@ void smallestSum(Solved& solved, const Sketch& sketch, const Question& question)
         solved.solutions.push_back(perpendicular);
     }
     const bool balanced = solved.solutions.front().sum.magnitude == 0;
-    say(solved,
-        {balanced ? zeroSumWords(sketch) : Sentences{},
-         lost ? resistingWords(sketch, perpendicular, vectorAt(sketch, force.index).name) : Sentences{},
-         turnedWords(sketch, solved.solutions)});
+    say(solved, {balanced ? zeroSumWords(sketch) : Remarks{},
+                 lost ? resistingWords(sketch, perpendicular, force.index) : Remarks{},
+                 turnedWords(sketch, solved.solutions)});
 }
 
 } // namespace

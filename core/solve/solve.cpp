@@ -48,7 +48,9 @@ Family familyOf(const Sketch& sketch, const Question& question) {
 
 Solved unsolved(const Sketch& sketch, const Question& question) {
     Solved solved;
-    solved.unknowns = unknownWords(sketch, question);
+    for (const Phrase& unknown : unknownWords(sketch, question)) {
+        solved.unknowns.push_back(unknown.text());
+    }
     for (std::size_t i = 0; i < std::min<std::size_t>(2, question.unknowns.size()); ++i) {
         solved.unknownVectors[i] = question.unknowns[i].index;
     }
@@ -61,14 +63,14 @@ bool isAgainst(const Sketch& sketch, const UnknownVector& unknown, const kernel:
     return found.magnitude < 0 && !vectorAt(sketch, unknown.index).lineOfActionOnly;
 }
 
-// Names of the vectors that would have to act against their given sense.
-std::vector<std::string> againstSense(const Sketch& sketch, const Question& question, const Root& root) {
-    std::vector<std::string> names;
+// The vectors that would have to act against their given sense, by name.
+std::vector<Phrase> againstSense(const Sketch& sketch, const Question& question, const Root& root) {
+    std::vector<Phrase> names;
     if (isAgainst(sketch, question.unknowns[0], root.first)) {
-        names.push_back(vectorAt(sketch, question.unknowns[0].index).name);
+        names.push_back(called(sketch, question.unknowns[0].index));
     }
     if (isAgainst(sketch, question.unknowns[1], root.second)) {
-        names.push_back(vectorAt(sketch, question.unknowns[1].index).name);
+        names.push_back(called(sketch, question.unknowns[1].index));
     }
     return names;
 }
@@ -111,8 +113,8 @@ Status statusOf(Outcome outcome, std::size_t admissible) {
     return admissible == 0 ? Status::none : admissible == 1 ? Status::unique : Status::two;
 }
 
-void merge(std::vector<std::string>& names, const std::vector<std::string>& more) {
-    for (const std::string& name : more) {
+void merge(std::vector<Phrase>& names, const std::vector<Phrase>& more) {
+    for (const Phrase& name : more) {
         if (std::find(names.begin(), names.end(), name) == names.end()) {
             names.push_back(name);
         }
@@ -120,13 +122,13 @@ void merge(std::vector<std::string>& names, const std::vector<std::string>& more
 }
 
 // Sorts the roots into answers and those lost to a sense; returns the names that lost them.
-std::vector<std::string> sortOut(Solved& solved, const Sketch& sketch, const Question& question,
-                                 const Roots& roots) {
-    std::vector<std::string> lost;
+std::vector<Phrase> sortOut(Solved& solved, const Sketch& sketch, const Question& question,
+                            const Roots& roots) {
+    std::vector<Phrase> lost;
     const Solution given = givenPart(sketch, question);
     for (int i = 0; i < roots.count; ++i) {
         const Root& root = roots.root[static_cast<std::size_t>(i)];
-        const std::vector<std::string> names = againstSense(sketch, question, root);
+        const std::vector<Phrase> names = againstSense(sketch, question, root);
         merge(lost, names);
         (names.empty() ? solved.solutions : solved.reversed)
             .push_back(answered(given, sketch, question, root));
@@ -134,22 +136,22 @@ std::vector<std::string> sortOut(Solved& solved, const Sketch& sketch, const Que
     return lost;
 }
 
-Sentences bothZeroWords(const Sketch& sketch, const Question& question, const Roots& roots) {
+Remarks bothZeroWords(const Sketch& sketch, const Question& question, const Roots& roots) {
     const bool zero = roots.outcome == Outcome::one && roots.root[0].first.magnitude == 0 &&
                       roots.root[0].second.magnitude == 0;
-    return zero ? bothZero(sketch, question) : Sentences{};
+    return zero ? bothZero(sketch, question) : Remarks{};
 }
 
 void meetTwo(Solved& solved, const Sketch& sketch, const Question& question) {
     Roots roots = meet(sideOf(sketch, question, question.unknowns[0]),
                        sideOf(sketch, question, question.unknowns[1]), question.target());
     putInOrder(roots, question);
-    const std::vector<std::string> lost = sortOut(solved, sketch, question, roots);
+    const std::vector<Phrase> lost = sortOut(solved, sketch, question, roots);
     const std::size_t count = solved.solutions.size();
     solved.status = statusOf(roots.outcome, count);
     solved.tangent = roots.outcome == Outcome::tangent && count == 1;
     const bool countStands = solved.reversed.empty();
-    say(solved, {countStands ? outcomeWords(sketch, question, roots.outcome) : Sentences{},
+    say(solved, {countStands ? outcomeWords(sketch, question, roots.outcome) : Remarks{},
                  bothZeroWords(sketch, question, roots), reversedWords(count, solved.reversed.size(), lost),
                  turnedWords(sketch, solved.solutions), sensitivityWords(sketch, question, roots)});
 }
@@ -172,6 +174,47 @@ std::string_view nameOf(Status status) {
         break;
     }
     return "underdetermined";
+}
+
+namespace {
+
+Phrase joined(const std::vector<Remark>& remarks, MessageCode left) {
+    Phrase all;
+    for (const Remark& remark : remarks) {
+        if (remark.code != left) {
+            all += (all.empty() ? "" : " ") + remark.words;
+        }
+    }
+    return all;
+}
+
+} // namespace
+
+Phrase Solved::message() const {
+    return joined(remarks, MessageCode::none);
+}
+
+Phrase Solved::finding() const {
+    return joined(remarks, MessageCode::freeTwo);
+}
+
+MessageCode Solved::messageCode() const {
+    return remarks.empty() ? MessageCode::none : remarks.front().code;
+}
+
+std::vector<MessageCode> Solved::remarkCodes() const {
+    std::vector<MessageCode> codes;
+    for (std::size_t i = 1; i < remarks.size(); ++i) {
+        codes.push_back(remarks[i].code);
+    }
+    return codes;
+}
+
+VectorId vectorId(int index) {
+    if (index == kSumIndex) {
+        return kSumVector;
+    }
+    return index == kNoVector ? kNobody : forceVector(static_cast<std::size_t>(index));
 }
 
 Solved solve(const Sketch& sketch) {

@@ -1,6 +1,8 @@
 // solve/: the vector equation  F1 + F2 + ... + Fn = S  with at most two unknown scalars, solved as a whole.
 #pragma once
 
+#include "core/formula/ids.h"
+#include "core/sketch/phrase.h"
 #include "core/sketch/sketch.h"
 #include "core/solve/message.h"
 
@@ -45,22 +47,33 @@ struct Solution {
     double residual = 0; ///< |sum of forces - S|, substituted back in extended precision, sheet's unit
 };
 
+/// One sentence, with its code.
+struct Remark {
+    MessageCode code = MessageCode::none;
+    Phrase words;
+};
+
 struct Solved {
     Status status = Status::underdetermined;
     Family family = Family::unclear;
-    std::string message;                         ///< words for every status but a plain unique
-    MessageCode messageCode = MessageCode::none; ///< what it says first
-    std::vector<MessageCode> remarkCodes;        ///< what it says after that, in its order
-    std::vector<Solution> solutions;             ///< 0, 1 or 2, the design's order
-    std::vector<Solution> reversed;              ///< roots lost to a sense
+    std::vector<Remark> remarks;     ///< for every status but a plain unique
+    std::vector<Solution> solutions; ///< 0, 1 or 2, the design's order
+    std::vector<Solution> reversed;  ///< roots lost to a sense
     bool tangent = false;
     std::vector<std::string> unknowns; ///< in words: "magnitude of P", "direction of R"
     std::array<int, 2> unknownVectors{
         -2, -2};                    ///< indices into forces, kSumIndex for the sum, kNoVector where fewer
     Eigen::Vector2d knownSum{0, 0}; ///< sum of all fully given forces
+
+    Phrase message() const;                       ///< all remarks, joined by spaces
+    MessageCode messageCode() const;              ///< what is said first
+    std::vector<MessageCode> remarkCodes() const; ///< what is said after that, in its order
+    Phrase finding() const; ///< the message without what could be asked next: for a solution and a sheet
 };
 inline constexpr int kSumIndex = -1;
 inline constexpr int kNoVector = -2;
+/// Of a vector by its index; kNobody for kNoVector.
+VectorId vectorId(int index);
 
 /// Solves the sketch. Precondition: firstFault(sketch) is empty. Never throws but for memory, never yields a
 /// NaN or an infinity.

@@ -18,37 +18,29 @@ std::string capital(std::string text) {
     return text;
 }
 
-std::string oneOf(std::vector<std::string> words) {
+Phrase oneOf(std::vector<Phrase> words) {
     if (words.size() > kMostListed) {
         const std::size_t more = words.size() - kMostListed;
         words.resize(kMostListed);
         words = withArticles(words);
-        words.push_back(std::to_string(more) + " more");
+        words.emplace_back(std::to_string(more) + " more");
         return listed(words, "or");
     }
     return listed(withArticles(words), "or");
 }
 
 // What is given and could be freed: the sum's two first, then the forces'.
-std::vector<std::string> givenWords(const Sketch& sketch, int leading) {
-    std::vector<std::string> words;
-    const auto add = [&](const Force& force) {
-        if (isGiven(force.magnitude)) {
-            words.push_back(magnitudeOf(force));
-        }
-        if (isGiven(force.direction)) {
-            words.push_back(directionOfWords(force));
-        }
-    };
+std::vector<Phrase> givenWords(const Sketch& sketch, int leading) {
+    std::vector<Phrase> words;
     if (leading != kNoVector) {
-        add(vectorAt(sketch, leading));
+        addGiven(words, sketch, leading);
     }
     if (leading != kSumIndex && !isEquilibrium(sketch)) {
-        add(sketch.sum);
+        addGiven(words, sketch, kSumIndex);
     }
-    for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
-        if (static_cast<int>(i) != leading) {
-            add(sketch.forces[i]);
+    for (int i = 0; i < static_cast<int>(sketch.forces.size()); ++i) {
+        if (i != leading) {
+            addGiven(words, sketch, i);
         }
     }
     return words;
@@ -63,10 +55,10 @@ double shownDigitOf(const Sketch& sketch) {
     return largest > 0 ? 0.5 * std::pow(10.0, std::floor(std::log10(largest)) + 1 - sketch.figures) : 0.0;
 }
 
-Sentence checkWords(const Sketch& sketch, const Question& question) {
+Remark checkWords(const Sketch& sketch, const Question& question) {
     const bool equilibrium = isEquilibrium(sketch);
-    const std::string claim =
-        equilibrium ? "the forces balance, ΣF = 0" : "the forces add up to " + sketch.sum.name;
+    const Phrase claim =
+        equilibrium ? "the forces balance, ΣF = 0" : "the forces add up to " + called(sketch, kSumIndex);
     const long double gap = kernel::length(question.gap.settled());
     if (gap == 0) {
         return {MessageCode::equationHolds, "Everything is given, and the equation holds: " + claim + "."};
@@ -79,12 +71,12 @@ Sentence checkWords(const Sketch& sketch, const Question& question) {
     }
     const kernel::Vec sum = question.forces.settled();
     const auto direction = referredDirection(sum.x, sum.y, sketch);
-    const std::string found =
+    const Phrase found =
         direction ? "ΣF = " + shown(kernel::length(sum), sketch) + " at " + shownAngle(*direction, sketch)
                   : "ΣF = 0";
-    const std::string given =
+    const Phrase given =
         equilibrium ? "not 0"
-                    : "not " + equals(sketch.sum, sketch) +
+                    : "not " + equals(sketch, kSumIndex) +
                           (isGiven(sketch.sum.direction)
                                ? " at " + shownAngle(*referredDirection(sketch.sum.direction, sketch), sketch)
                                : "");
@@ -92,7 +84,7 @@ Sentence checkWords(const Sketch& sketch, const Question& question) {
                                             ", " + given + "; the gap is " + size + "."};
 }
 
-Sentence closesWithDirection(const Sketch& sketch, const Question& question) {
+Remark closesWithDirection(const Sketch& sketch, const Question& question) {
     const UnknownVector& unknown = question.unknowns.front();
     const Force& force = vectorAt(sketch, unknown.index);
     const kernel::Target target = question.target();
@@ -102,26 +94,27 @@ Sentence closesWithDirection(const Sketch& sketch, const Question& question) {
                                                    signOf(unknown.index) * target.vector.y, sketch)
                                : std::nullopt;
     if (!direction) {
-        return {MessageCode::noDirectionHolds, "No direction of " + force.name + " makes the equation hold."};
+        return {MessageCode::noDirectionHolds,
+                "No direction of " + called(sketch, unknown.index) + " makes the equation hold."};
     }
-    return {MessageCode::holdsByChance,
-            "It happens to hold with " + force.name + " at " + shownAngle(*direction, sketch) + "."};
+    return {MessageCode::holdsByChance, "It happens to hold with " + called(sketch, unknown.index) + " at " +
+                                            shownAngle(*direction, sketch) + "."};
 }
 
-Sentence closesWithMagnitude(const Sketch& sketch, const Question& question) {
+Remark closesWithMagnitude(const Sketch& sketch, const Question& question) {
     const UnknownVector& unknown = question.unknowns.front();
-    const std::string& name = vectorAt(sketch, unknown.index).name;
     const kernel::Root root =
         kernel::nearest(std::get<Line>(sideOf(sketch, question, unknown)), question.target());
     if (root.second.magnitude != 0 || root.first.magnitude < 0) {
-        return {MessageCode::noMagnitudeHolds, "No magnitude of " + name + " makes the equation hold."};
+        return {MessageCode::noMagnitudeHolds,
+                "No magnitude of " + called(sketch, unknown.index) + " makes the equation hold."};
     }
-    return {MessageCode::holdsByChance,
-            "It happens to hold with " + name + " = " + shown(root.first.magnitude, sketch) + "."};
+    return {MessageCode::holdsByChance, "It happens to hold with " + calledMagnitude(sketch, unknown.index) +
+                                            " = " + shown(root.first.magnitude, sketch) + "."};
 }
 
 // Whether one unknown alone can close the gap, and with which value.
-Sentence closesWithOne(const Sketch& sketch, const Question& question) {
+Remark closesWithOne(const Sketch& sketch, const Question& question) {
     return question.unknowns.front().direction ? closesWithDirection(sketch, question)
                                                : closesWithMagnitude(sketch, question);
 }
@@ -138,40 +131,62 @@ std::string shown(long double value, const Sketch& sketch) {
     return shownForceWithUnit(static_cast<double>(value), sketch);
 }
 
-std::string equals(const Force& force, const Sketch& sketch) {
-    return force.name + " = " + shownForceWithUnit(*force.magnitude.value, sketch, Origin::typed);
+Phrase called(const Sketch& sketch, int index) {
+    return Phrase::vector(vectorId(index), vectorAt(sketch, index).name);
 }
 
-std::vector<std::string> withArticles(std::vector<std::string> words) {
-    for (std::string& word : words) {
-        word.insert(0, "the ");
+Phrase calledMagnitude(const Sketch& sketch, int index) {
+    return Phrase::quantity(magnitudeId(vectorId(index)), vectorAt(sketch, index).name);
+}
+
+Phrase equals(const Sketch& sketch, int index) {
+    return calledMagnitude(sketch, index) + " = " +
+           shownForceWithUnit(*vectorAt(sketch, index).magnitude.value, sketch, Origin::typed);
+}
+
+std::vector<Phrase> withArticles(std::vector<Phrase> words) {
+    for (Phrase& word : words) {
+        word = "the " + word;
     }
     return words;
 }
 
-std::string magnitudeOf(const Force& force) {
-    return "magnitude of " + force.name;
+Phrase magnitudeOf(const Sketch& sketch, int index) {
+    return "magnitude of " + called(sketch, index);
 }
-std::string directionOfWords(const Force& force) {
-    return "direction of " + force.name;
+Phrase directionOf(const Sketch& sketch, int index) {
+    return "direction of " + called(sketch, index);
 }
 
-std::vector<std::string> unknownWords(const Sketch& sketch, const Question& question) {
-    std::vector<std::string> words;
+void addGiven(std::vector<Phrase>& words, const Sketch& sketch, int index) {
+    const Force& vector = vectorAt(sketch, index);
+    if (isGiven(vector.magnitude)) {
+        words.push_back(magnitudeOf(sketch, index));
+    }
+    if (isGiven(vector.direction)) {
+        words.push_back(directionOf(sketch, index));
+    }
+}
+
+void addUnknown(std::vector<Phrase>& words, const Sketch& sketch, const UnknownVector& unknown) {
+    if (unknown.magnitude) {
+        words.push_back(magnitudeOf(sketch, unknown.index));
+    }
+    if (unknown.direction) {
+        words.push_back(directionOf(sketch, unknown.index));
+    }
+}
+
+std::vector<Phrase> unknownWords(const Sketch& sketch, const Question& question) {
+    std::vector<Phrase> words;
     for (const UnknownVector& unknown : question.unknowns) {
-        const Force& force = vectorAt(sketch, unknown.index);
-        if (unknown.magnitude) {
-            words.push_back(magnitudeOf(force));
-        }
-        if (unknown.direction) {
-            words.push_back(directionOfWords(force));
-        }
+        addUnknown(words, sketch, unknown);
     }
     return words;
 }
 
-std::string listed(const std::vector<std::string>& words, const std::string& last) {
-    std::string text;
+Phrase listed(const std::vector<Phrase>& words, const std::string& last) {
+    Phrase text;
     for (std::size_t i = 0; i < words.size(); ++i) {
         text += i == 0 ? "" : i + 1 == words.size() ? " " + last + " " : ", ";
         text += words[i];
@@ -179,42 +194,35 @@ std::string listed(const std::vector<std::string>& words, const std::string& las
     return text;
 }
 
-void say(Solved& solved, std::initializer_list<Sentences> parts) {
-    for (const Sentences& part : parts) {
-        for (const Sentence& sentence : part) {
-            if (solved.message.empty()) {
-                solved.messageCode = sentence.code;
-            } else {
-                solved.remarkCodes.push_back(sentence.code);
-            }
-            solved.message += (solved.message.empty() ? "" : " ") + sentence.words;
-        }
+void say(Solved& solved, std::initializer_list<Remarks> parts) {
+    for (const Remarks& part : parts) {
+        solved.remarks.insert(solved.remarks.end(), part.begin(), part.end());
     }
 }
 
-Sentences tooManyUnknowns(const Sketch& sketch, const Question& question) {
+Remarks tooManyUnknowns(const Sketch& sketch, const Question& question) {
     return {{MessageCode::tooManyUnknowns, capital(numberWord(question.scalars)) +
                                                " unknowns, and a plane gives two equations: fix " +
                                                numberWord(question.scalars - 2) +
                                                " of these: " + oneOf(unknownWords(sketch, question)) + "."}};
 }
 
-Sentences tooFewUnknowns(const Sketch& sketch, const Question& question) {
+Remarks tooFewUnknowns(const Sketch& sketch, const Question& question) {
     if (question.scalars == 0) {
         return {checkWords(sketch, question),
                 {MessageCode::freeTwo, "To make it a question, leave two of these unknown: " +
                                            oneOf(givenWords(sketch, kNoVector)) + "."}};
     }
-    const std::string unknown = unknownWords(sketch, question).front();
+    const Phrase unknown = unknownWords(sketch, question).front();
     return {{MessageCode::oneUnknown, "One unknown only, the " + unknown +
                                           ", and a plane gives two equations: free one more, " +
                                           oneOf(givenWords(sketch, question.unknowns.front().index)) + "."},
             closesWithOne(sketch, question)};
 }
 
-Sentences closesAlready(const Sketch& sketch, const Question& question) {
+Remarks closesAlready(const Sketch& sketch, const Question& question) {
     const int index = question.unknowns.front().index;
-    const std::string& name = vectorAt(sketch, index).name;
+    const Phrase name = called(sketch, index);
     if (index != kSumIndex) {
         return {{MessageCode::othersClose,
                  "The other vectors close already: " + name + " is zero and has no direction."}};
@@ -226,24 +234,25 @@ Sentences closesAlready(const Sketch& sketch, const Question& question) {
              "ΣF = 0 already: the forces balance, and " + name + " has no direction."}};
 }
 
-Sentences bothZero(const Sketch& sketch, const Question& question) {
-    const std::string first = vectorAt(sketch, question.unknowns[0].index).name;
-    const std::string second = vectorAt(sketch, question.unknowns[1].index).name;
+Remarks bothZero(const Sketch& sketch, const Question& question) {
+    const Phrase first = called(sketch, question.unknowns[0].index);
+    const Phrase second = called(sketch, question.unknowns[1].index);
     return {{MessageCode::bothZero,
              "Nothing is left for them to balance: " + first + " and " + second + " are zero."}};
 }
 
-std::string closingWords(const Sketch& sketch, const Question& question) {
+Phrase closingWords(const Sketch& sketch, const Question& question, bool goesOn) {
     const bool sumGiven = question.find(kSumIndex) == nullptr && !isEquilibrium(sketch);
     if (sumGiven && question.givenForces == 0) {
-        return equals(sketch.sum, sketch);
+        return equals(sketch, kSumIndex);
     }
     if (!sumGiven && question.givenForces == 1) {
-        return equals(vectorAt(sketch, question.onlyForce), sketch);
+        return equals(sketch, question.onlyForce);
     }
     const std::string size = shown(kernel::length(question.gap.settled()), sketch);
-    return (sumGiven ? "what is left of " + sketch.sum.name + ", " : "the sum of the known forces, ") + size +
-           ",";
+    return (sumGiven ? "what is left of " + called(sketch, kSumIndex) + ", "
+                     : "the sum of the known forces, ") +
+           size + (goesOn ? "," : "");
 }
 
 } // namespace tailpoint

@@ -65,7 +65,7 @@ TEST(PublishedNeedles, HaveTheSameAnglesAsQuestionsOfTwoDirections) {
             EXPECT_TRUE(solved.tangent);
             continue;
         }
-        ASSERT_EQ(solved.status, Status::two) << solved.message;
+        ASSERT_EQ(solved.status, Status::two) << solved.message().text();
         const auto& forces = solved.solutions[0].forces;
         // B from the tail of A, C on to its tip: opposite to C at the tail, opposite to B at the tip.
         EXPECT_LE(ulps(*forces[0].direction, needle.atC), 4);

@@ -63,7 +63,7 @@ TEST(PublishedTriangles, FromTwoSidesAndAnOppositeAngleHaveTheirCountAndValues) 
     for (const SideSideAngle& row : kSideSideAngle) {
         SCOPED_TRACE(row.source);
         const Solved solved = solve(sideSideAngle(row.angle, row.opposite, row.other));
-        ASSERT_EQ(solved.solutions.size(), row.triangles.size()) << solved.message;
+        ASSERT_EQ(solved.solutions.size(), row.triangles.size()) << solved.message().text();
         std::vector<Solution> byLength = solved.solutions;
         std::sort(byLength.begin(), byLength.end(),
                   [](const Solution& a, const Solution& b) { return a.sum.magnitude > b.sum.magnitude; });
@@ -101,7 +101,7 @@ TEST(PublishedTriangles, FromASideAndTwoAnglesHaveTheirSides) {
         SCOPED_TRACE(row.source);
         const Solved solved = solve(sketch({force("U", kToFind, row.second), force("V", kToFind, -row.first)},
                                            force("R", row.side, 0)));
-        ASSERT_EQ(solved.status, Status::unique) << solved.message;
+        ASSERT_EQ(solved.status, Status::unique) << solved.message().text();
         expectPrinted("side opposite to the first angle", solved.solutions[0].forces[0].magnitude,
                       row.oppositeFirst);
         if (*row.oppositeSecond != '\0') {
@@ -164,7 +164,7 @@ TEST(PublishedTriangles, FromThreeSidesHaveTheirAngles) {
         SCOPED_TRACE(row.source);
         const Solved solved =
             solve(sketch({force("C", row.c, kToFind), force("A", row.a, kToFind)}, force("B", row.b, 0)));
-        ASSERT_EQ(solved.status, Status::two) << solved.message;
+        ASSERT_EQ(solved.status, Status::two) << solved.message().text();
         expectPrinted("angle", *solved.solutions[0].forces[0].direction, row.angle);
         expectPrinted("angle", -*solved.solutions[1].forces[0].direction, row.angle);
     }

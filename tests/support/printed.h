@@ -112,7 +112,7 @@ inline void expectExample(const Example& example) {
     const auto fault = firstFault(example.given);
     ASSERT_FALSE(fault) << fault->place << " " << fault->message;
     const Solved solved = solve(example.given);
-    ASSERT_EQ(solved.status, Status::unique) << solved.message;
+    ASSERT_EQ(solved.status, Status::unique) << solved.message().text();
     for (const Answer& answer : example.answers) {
         expectAnswer(answer, solved.solutions.front());
     }

@@ -147,7 +147,7 @@ private:
             tell(force);
         }
         tell(sketch_->sum);
-        return text.str() + "[" + std::string(nameOf(solved_.status)) + "] " + solved_.message;
+        return text.str() + "[" + std::string(nameOf(solved_.status)) + "] " + solved_.message().text();
     }
     void measure(const std::string& what, const Real& error, const Real& bound) {
         using std::fabs;

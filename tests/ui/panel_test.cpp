@@ -7,6 +7,7 @@
 #include <QAbstractItemView>
 #include <QApplication>
 #include <QClipboard>
+#include <QHeaderView>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
@@ -247,8 +248,9 @@ TEST_F(PanelTest, SaysTheQuestionAndTheAnswerInWords) {
 
 TEST_F(PanelTest, ListsComponentsInteriorAnglesSidesAndOppositeAngles) {
     EXPECT_EQ(cellText(panel, "vectorTable", 3, 0), QStringLiteral("R"));
-    EXPECT_EQ(cellText(panel, "vectorTable", 3, 1), QStringLiteral("520 N"));
-    EXPECT_EQ(cellText(panel, "vectorTable", 3, 4), QStringLiteral("−33.1 N"));
+    EXPECT_EQ(cellText(panel, "vectorTable", 0, 0), QStringLiteral("in N"));
+    EXPECT_EQ(cellText(panel, "vectorTable", 3, 1), QStringLiteral("520"));
+    EXPECT_EQ(cellText(panel, "vectorTable", 3, 4), QStringLiteral("−33.1"));
     EXPECT_EQ(cellText(panel, "angleTable", 1, 2), QStringLiteral("65.0°"));
     EXPECT_EQ(cellText(panel, "angleTable", 2, 2), QStringLiteral("115.0°"));
     EXPECT_EQ(cellText(panel, "angleTable", 4, 1), QStringLiteral("340 N"));
@@ -488,6 +490,36 @@ TEST_F(PanelTest, EveryCellSaysInWordsWhatItIs) {
     EXPECT_EQ(words(0, GivenModel::MagnitudeColumn), QStringLiteral("Magnitude of P: 340 N"));
     EXPECT_EQ(words(2, GivenModel::DirectionColumn), QStringLiteral("Direction of R: to find"));
     EXPECT_EQ(words(2, GivenModel::Name), QStringLiteral("Sum R"));
+}
+
+/// A number that is cut, or set so small that it can't be read, is none: the widths follow the numbers. 354
+/// pixels are the tables' width in a window of 1366.
+TEST_F(PanelTest, NoNumberIsCutHoweverManyFiguresItHas) {
+    for (const int figures : {3, 6, 12}) {
+        Sketch many = raft();
+        many.forceUnit = ForceUnit::kN;
+        many.figures = figures;
+        many.forces[0].magnitude.value = 0.0340;
+        many.forces[1].magnitude.value = 123456.789;
+        document.replace(many, {});
+        panel.resize(390, 700);
+        settle();
+        for (const char* name : {"vectorTable", "angleTable", "givenTable"}) {
+            const auto* view = child<QTableView>(panel, name);
+            for (int row = 0; row < view->model()->rowCount(); ++row) {
+                for (int column = 1; column < (view == table ? 3 : view->model()->columnCount()); ++column) {
+                    const QString text = view->model()->index(row, column).data().toString();
+                    EXPECT_LE(view->fontMetrics().horizontalAdvance(text) + 8, view->columnWidth(column))
+                        << name << ": " << text.toStdString() << " at " << figures;
+                }
+            }
+            const int all = view->horizontalHeader()->length();
+            EXPECT_GE(all, view->viewport()->width() - 1);
+            if (figures == 3) {
+                EXPECT_EQ(all, view->viewport()->width()) << name << " has room enough";
+            }
+        }
+    }
 }
 
 } // namespace

@@ -27,7 +27,7 @@ Sketch likeNames() {
     return sketch;
 }
 
-const std::vector<Symbol> kSymbols{{"T", "1"}, {"T_1", ""}, {"T", "A1"}, {"R", "x"}, {"R", ""}};
+const std::vector<Symbol> kSymbols{{"T", "1"}, {"T_1", ""}, {"T", "A1"}, {"R", "x", 1}, {"R", ""}};
 
 bool holds(const QString& html, const Symbol& symbol) {
     return html.contains(symbolHtml(symbol));
@@ -74,7 +74,8 @@ TEST(Symbols, TellLikeNamesApartInValuesAndAnswers) {
     }
     const AnswerText answer = answerText(result);
     EXPECT_TRUE(answer.large.startsWith(QStringLiteral("<i>R</i> = "))) << answer.large.toStdString();
-    EXPECT_TRUE(holds(answer.detail, {"R", "(x)"})) << "not the force R_x: " << answer.detail.toStdString();
+    EXPECT_TRUE(holds(answer.detail, {"R", "(x)", 2}))
+        << "not the force R_x: " << answer.detail.toStdString();
     const QString asked = htmlOf(question(result.sketch));
     for (const Symbol& symbol : kSymbols) {
         EXPECT_TRUE(holds(asked, symbol)) << inPrint(symbol);
@@ -144,7 +145,7 @@ TEST_F(CanvasTest, TheHintLineSetsSymbolsAndSaysNames) {
     line.setRichHint(hints.last().at(0).toString(), hints.last().at(1).toString());
     auto* label = line.findChild<QLabel*>(QStringLiteral("hint"));
     EXPECT_EQ(label->accessibleName(), hints.last().at(0).toString());
-    EXPECT_TRUE(holds(label->text(), {"R", "x"}));
+    EXPECT_TRUE(holds(label->text(), {"R", "x", 1}));
     const int height = line.sizeHint().height();
     line.setHint(QStringLiteral("No name in it"));
     EXPECT_EQ(line.sizeHint().height(), height) << "nothing moves under the pointer";

@@ -4,6 +4,7 @@
 #include "core/explain/explain.h"
 #include "core/explain/handout.h"
 #include "core/explain/question.h"
+#include "core/explain/tolerance.h"
 #include "core/quantity/utf8.h"
 #include "core/sketch/shown.h"
 #include "ui/document/report_values.h"
@@ -118,9 +119,13 @@ std::string givenText(const Sketch& sketch) {
     Rows rows;
     for (const Force& force : sketch.forces)
         rows.push_back(givenRow(force, sketch));
-    rows.push_back(givenRow(sketch.sum, sketch));
-    rows.back()[0] += " (sum)";
-    return heading("Given") + paragraph("directions " + referenceWords(sketch.reference)) + table(rows);
+    const bool equilibrium = isEquilibrium(sketch);
+    if (!equilibrium) {
+        rows.push_back(givenRow(sketch.sum, sketch));
+        rows.back()[0] += ", resultant";
+    }
+    return heading("Given") + paragraph("directions " + referenceWords(sketch.reference)) + table(rows) +
+           (equilibrium ? paragraph("in equilibrium: ΣF = 0") : std::string());
 }
 
 bool isFound(const SolvedForce& force) {
@@ -143,6 +148,8 @@ std::string componentsText(const Solution& solution, const Sketch& sketch) {
     for (const SolvedForce& force : solution.forces)
         rows.push_back(componentRow(force, sketch));
     rows.push_back(componentRow(solution.sum, sketch));
+    if (isEquilibrium(sketch))
+        rows.back()[0] = "ΣF";
     return heading("Components along x and y, in " + std::string(symbolOf(sketch.forceUnit))) + table(rows);
 }
 
@@ -188,12 +195,12 @@ std::string triangleText(const ForceTriangle& triangle, const Sketch& sketch) {
     return heading("Force triangle") + table(rows) + knownsText(triangle, sketch);
 }
 
-/// To how many digits the equation holds; nothing more is said where that is all that a double carries.
-std::string agreement(double residual, double scale) {
-    constexpr int kAllDigits = 15;
-    const double digits = std::floor(-std::log10(residual / scale));
-    return digits >= kAllDigits ? std::string()
-                                : " to " + std::to_string(static_cast<int>(digits)) + " digits";
+/// To how many digits the equation holds, where these are few enough to see.
+std::string agreement(const Solution& solution, double scale, const Sketch& sketch) {
+    const double digits = std::floor(-std::log10(solution.residual / scale));
+    return solution.residual == 0 || digits > sketch.figures
+               ? std::string()
+               : " to " + std::to_string(static_cast<int>(digits)) + " digits";
 }
 
 std::string checkText(const Solution& solution, const Sketch& sketch) {
@@ -203,8 +210,8 @@ std::string checkText(const Solution& solution, const Sketch& sketch) {
     const std::string sides = isEquilibrium(sketch)
                                   ? "the components of all forces add up to zero"
                                   : "the components of the forces and of " + solution.sum.name + " agree";
-    const std::string how = solution.residual == 0 ? " exactly" : agreement(solution.residual, scale);
-    return heading("Check") + paragraph("Put back into the equation, " + sides + how + '.');
+    return heading("Check") +
+           paragraph("Put back into the equation, " + sides + agreement(solution, scale, sketch) + '.');
 }
 
 std::string answersText(const Sketch& sketch, const Solution& solution) {
@@ -214,6 +221,8 @@ std::string answersText(const Sketch& sketch, const Solution& solution) {
             out += "  " + answerLine(solution.forces[i], sketch.forces[i], sketch) + '\n';
     if (isFound(solution.sum))
         out += "  " + answerLine(solution.sum, sketch.sum, sketch) + '\n';
+    if (const auto note = toleranceNote(sketch))
+        out += paragraph(note->text);
     return out;
 }
 
@@ -266,8 +275,8 @@ QByteArray reportText(const Result& result, const ExplainOptions& options) {
     const Sketch& sketch = result.sketch;
     std::string out = titleText(sketch) + givenText(sketch);
     out += heading("Find") + paragraph(plain(question(sketch)));
-    if (!result.solved.message.empty())
-        out += heading("Note") + paragraph(result.solved.message);
+    if (!result.solved.remarks.empty())
+        out += heading("Note") + paragraph(result.solved.finding().text());
     out += solutionsText(answersOf(sketch, result.solved), "Answer", options);
     out += solutionsText(reversedAnswersOf(sketch, result.solved), "In the other sense", options);
     if (result.solved.solutions.empty())

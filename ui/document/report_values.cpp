@@ -36,9 +36,12 @@ Answer withSenseLeftOpen(const Sketch& sketch, const Solved& solved, const Solut
 
 } // namespace
 
+Origin magnitudeOrigin(const SolvedForce& solved, const Force& given) {
+    return given.magnitude.value == solved.magnitude ? Origin::typed : Origin::computed;
+}
+
 std::string shownMagnitude(const SolvedForce& solved, const Force& given, const Sketch& sketch) {
-    const bool typed = given.magnitude.value == solved.magnitude;
-    return shownForceWithUnit(solved.magnitude, sketch, typed ? Origin::typed : Origin::computed);
+    return shownForceWithUnit(solved.magnitude, sketch, magnitudeOrigin(solved, given));
 }
 
 std::string shownDirection(const SolvedForce& solved, const Force& given, const Sketch& sketch) {

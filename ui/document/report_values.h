@@ -1,6 +1,7 @@
 // Values of an answer as every report shows them.
 #pragma once
 
+#include "core/quantity/decimals.h"
 #include "core/solve/solve.h"
 
 #include <string>
@@ -8,6 +9,8 @@
 
 namespace tailpoint {
 
+/// Whether the magnitude stands as it was typed.
+Origin magnitudeOrigin(const SolvedForce& solved, const Force& given);
 /// "520 N": a typed value is rounded as the decimal that was typed, a computed one from the full value.
 std::string shownMagnitude(const SolvedForce& solved, const Force& given, const Sketch& sketch);
 /// "-3.6°", or "no direction".

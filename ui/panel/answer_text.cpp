@@ -118,14 +118,14 @@ AnswerText answerText(const Result& result) {
 QString valuesAsText(const Result& result) {
     const AnswerText answer = answerText(result);
     QString all = text(plain(question(result.sketch))) + u'\n';
-    if (!result.solved.message.empty()) {
-        all += text(result.solved.message) + u'\n';
+    if (!result.solved.message().empty()) {
+        all += text(result.solved.message().text()) + u'\n';
     }
     if (!shownSolution(result)) {
         return all;
     }
     all += plainText(answer.large) + u'\n' + plainText(answer.detail) + QStringLiteral("\n\n");
-    all += asLine(vectorHeading());
+    all += asLine(vectorHeading(result.sketch));
     for (std::size_t i = 0; i < result.sketch.forces.size(); ++i) {
         all += asLine(vectorRow(result, static_cast<int>(i)));
     }

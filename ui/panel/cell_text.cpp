@@ -21,6 +21,13 @@ CellText::CellText(const QFont& around)
     m_tabular = m_digit - narrowest < 0.01;
 }
 
+double CellText::room(const QString& shown) const {
+    const auto advance = [&](double sum, QChar c) {
+        return sum + (c.isDigit() ? m_digit : m_metrics.horizontalAdvance(c));
+    };
+    return std::max(width(shown), std::accumulate(shown.begin(), shown.end(), 0.0, advance));
+}
+
 void CellText::drawSentence(QPainter& painter, const QRectF& rect, const Sentence& sentence) const {
     const double baseline = std::round(rect.center().y() + (m_metrics.ascent() - m_metrics.descent()) / 2);
     m_sentence.draw(painter, {rect.left(), baseline}, sentence, rect.width());

@@ -20,6 +20,9 @@ public:
     const QFont& around() const { return m_around; }
     const QFont& heading() const { return m_heading; }
     double width(const QString& shown) const { return m_metrics.horizontalAdvance(shown); }
+    /// The room in which figures, or a sentence, are neither cut nor set smaller.
+    double room(const QString& shown) const;
+    double room(const Sentence& sentence) const { return m_sentence.width(sentence); }
     double ascent() const { return m_metrics.ascent(); }
 
     /// Words and symbols from the left, on the row's baseline.

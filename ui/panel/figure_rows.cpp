@@ -76,9 +76,10 @@ void addTriangle(QList<FigureRow>& rows, const ForceTriangle& triangle, const Re
 
 } // namespace
 
-FigureRow vectorHeading() {
-    return heading(Figures::tr("Force"), {Figures::tr("magnitude"), Figures::tr("direction"),
-                                          QStringLiteral("x"), QStringLiteral("y")});
+FigureRow vectorHeading(const Sketch& sketch) {
+    return heading(
+        Figures::tr("in %1").arg(text(symbolOf(sketch.forceUnit))),
+        {Figures::tr("magnitude"), Figures::tr("direction"), QStringLiteral("x"), QStringLiteral("y")});
 }
 
 FigureRow vectorRow(const Result& result, int vector) {
@@ -91,9 +92,9 @@ FigureRow vectorRow(const Result& result, int vector) {
         vector == kSumIndex ? solution->sum : solution->forces.at(static_cast<std::size_t>(vector));
     const Force& given = vectorOf(sketch, vector);
     return {{symbolWords(result.things(), vectorId(vector))},
-            {onScreen(shownMagnitude(each, given, sketch)),
+            {onScreen(shownForce(each.magnitude, sketch, magnitudeOrigin(each, given))),
              each.direction ? onScreen(shownDirection(each, given, sketch)) : QStringLiteral("\u2013"),
-             quantity(each.vector.x(), sketch), quantity(each.vector.y(), sketch)}};
+             onScreen(shownForce(each.vector.x(), sketch)), onScreen(shownForce(each.vector.y(), sketch))}};
 }
 
 QList<FigureRow> angleRows(const Result& result) {

@@ -16,7 +16,7 @@ struct FigureRow {
 };
 
 /// Magnitude, direction and components of one vector; `vector` as in solve.h. Empty without an answer.
-FigureRow vectorHeading();
+FigureRow vectorHeading(const Sketch& sketch);
 FigureRow vectorRow(const Result& result, int vector);
 
 /// Parallelogram and force triangle: a heading and rows each, where there is one.

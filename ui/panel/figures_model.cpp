@@ -44,8 +44,8 @@ int VectorsModel::rowCount(const QModelIndex& parent) const {
 FigureRow VectorsModel::rowAt(int row) const {
     if (row != m_lastRow) {
         const int forces = static_cast<int>(m_document.sketch().forces.size());
-        m_last =
-            row == 0 ? vectorHeading() : vectorRow(m_document.result(), row > forces ? kSumIndex : row - 1);
+        m_last = row == 0 ? vectorHeading(m_document.sketch())
+                          : vectorRow(m_document.result(), row > forces ? kSumIndex : row - 1);
         m_lastRow = row;
     }
     return m_last;

@@ -30,7 +30,7 @@ QString keptTogether(QString html) {
 }
 
 QString messageHtml(const Result& result) {
-    return proseHtml(withMinusSigns(result.solved.message), result.sketch, result.things());
+    return phraseHtml(result.solved.message(), result.things());
 }
 
 } // namespace

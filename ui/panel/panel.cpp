@@ -29,8 +29,8 @@ Panel::Panel(SketchDocument& document, QWidget* parent)
       m_find(new FindView(document)), m_reference(quietLabel(QStringLiteral("reference"))),
       m_carried(quietLabel(QStringLiteral("carried"))), m_vectors(new VectorsModel(document, this)),
       m_angles(new AnglesModel(document, this)),
-      m_vectorTable(new PanelTable(new PanelDelegate(Rules::headings), kReadOnlyRowHeight)),
-      m_angleTable(new PanelTable(new PanelDelegate(Rules::headings), kReadOnlyRowHeight)),
+      m_vectorTable(new PanelTable(new PanelDelegate(Rules::headings, kNarrowGap), kReadOnlyRowHeight)),
+      m_angleTable(new PanelTable(new PanelDelegate(Rules::headings, kNarrowGap), kReadOnlyRowHeight)),
       m_check(new SteadyLines(QStringLiteral("check"))),
       m_caution(new ValueLabel(QStringLiteral("caution-line"))), m_steps(new SolutionView(document)),
       m_column(nullptr) {
@@ -60,11 +60,13 @@ void Panel::build() {
     m_vectorTable->setObjectName(QStringLiteral("vectorTable"));
     m_vectorTable->setAccessibleName(tr("Forces and components"));
     m_vectorTable->setShares({14, 23, 21, 21, 21});
+    m_vectorTable->setWholeValues({1, 2, 3, 4});
     m_vectorTable->setModel(m_vectors);
     m_angleTable->setObjectName(QStringLiteral("angleTable"));
     m_angleTable->setAccessibleName(tr("Parallelogram and force triangle"));
     m_angleTable->setShares({48, 22, 30});
     m_angleTable->setMostRows(20);
+    m_angleTable->setWholeValues({1, 2});
     m_angleTable->setModel(m_angles);
     m_caution->setForegroundRole(QPalette::BrightText);
     addSection(tr("Given"), m_reference, {m_given});

@@ -7,19 +7,14 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QPainter>
+#include <QScrollBar>
 #include <QWheelEvent>
 #include <algorithm>
 #include <numeric>
 
 namespace tailpoint {
 
-namespace {
-
-constexpr int kPadding = 8; // left and right of a cell's text
-
-} // namespace
-
-PanelDelegate::PanelDelegate(Rules rules) : m_rules(rules) {}
+PanelDelegate::PanelDelegate(Rules rules, int gap) : m_rules(rules), m_gap(gap) {}
 PanelDelegate::~PanelDelegate() = default;
 
 /// Made anew only where the font is another.
@@ -99,7 +94,7 @@ void PanelDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     }
     const QRect room = withEmptyRest(cell, option, index);
     painter->setClipRect(room);
-    paintText(*painter, QRectF(room).adjusted(kPadding, 0, -kPadding, 0), option.font, index);
+    paintText(*painter, QRectF(room.marginsRemoved(margins(index))), option.font, index);
     const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
     if (view && view->hasFocus() && view->currentIndex() == index) {
         painter->setPen(QPen(m_theme->given, 2));
@@ -107,6 +102,22 @@ void PanelDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
         painter->drawRoundedRect(QRectF(cell).adjusted(1, 1, -1, -2), 3, 3);
     }
     painter->restore();
+}
+
+QSize PanelDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    const CellText& text = textFor(option.font);
+    const QVariant sentence = index.data(SentenceRole);
+    const double wanted = sentence.isValid() && !index.data(QuietRole).toBool()
+                              ? text.room(sentence.value<Sentence>())
+                              : text.room(index.data().toString());
+    const QMargins around = margins(index);
+    return {static_cast<int>(std::ceil(wanted)) + around.left() + around.right() + 1, option.rect.height()};
+}
+
+/// At the table's own edges always the same.
+QMargins PanelDelegate::margins(const QModelIndex& index) const {
+    const bool last = index.column() + 1 == index.model()->columnCount();
+    return {index.column() == 0 ? kCellGap : m_gap, 0, last ? kCellGap : m_gap, 0};
 }
 
 ColumnHeads::ColumnHeads(PanelTable& table, int columns) : m_table(table), m_columns(columns) {
@@ -124,11 +135,11 @@ void ColumnHeads::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setPen(palette().color(QPalette::PlaceholderText));
     for (int column = 0; column < m_columns; ++column) {
-        QRect place(m_table.columnViewportPosition(column) + kPadding, 0,
-                    m_table.columnWidth(column) - 2 * kPadding, height());
+        QRect place(m_table.columnViewportPosition(column) + kCellGap, 0,
+                    m_table.columnWidth(column) - 2 * kCellGap, height());
         const QVariant side = m_table.model()->index(0, column).data(Qt::TextAlignmentRole);
         if (side.toInt() & Qt::AlignRight) {
-            place.setLeft(place.left() - 2 * kPadding); // a long name in a narrow panel: over the gap
+            place.setLeft(place.left() - 2 * kCellGap); // a long name in a narrow panel: over the gap
         }
         const QString name = m_table.model()->headerData(column, Qt::Horizontal).toString();
         painter.drawText(place, side.toInt() | Qt::AlignBottom, column == 0 ? name : name.toLower());
@@ -164,6 +175,8 @@ PanelTable::PanelTable(PanelDelegate* delegate, int rowHeight, QWidget* parent)
 void PanelTable::setModel(QAbstractItemModel* model) {
     QTableView::setModel(model);
     connect(model, &QAbstractItemModel::modelReset, this, &PanelTable::fitHeight);
+    connect(model, &QAbstractItemModel::modelReset, this, &PanelTable::fitColumns);
+    connect(model, &QAbstractItemModel::dataChanged, this, &PanelTable::fitColumns);
     fitHeight();
 }
 
@@ -174,6 +187,13 @@ void PanelTable::setTheme(const Theme& theme) {
 
 void PanelTable::setShares(const QList<int>& shares) {
     m_shares = shares;
+}
+
+void PanelTable::setWholeValues(const QList<int>& columns) {
+    m_wholeColumns = columns;
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
+    setHorizontalScrollMode(ScrollPerPixel);
+    connect(verticalScrollBar(), &QScrollBar::valueChanged, this, &PanelTable::fitColumns);
 }
 
 void PanelTable::setMostRows(int rows) {
@@ -189,7 +209,7 @@ void PanelTable::fitHeight() {
 
 QSize PanelTable::sizeHint() const {
     const int rows = model() ? std::min(model()->rowCount(), m_mostRows) : 0;
-    return {320, rows * m_rowHeight};
+    return {320, rows * m_rowHeight + (m_sideways ? horizontalScrollBar()->sizeHint().height() : 0)};
 }
 
 QSize PanelTable::minimumSizeHint() const {
@@ -198,13 +218,83 @@ QSize PanelTable::minimumSizeHint() const {
 
 void PanelTable::resizeEvent(QResizeEvent* event) {
     QTableView::resizeEvent(event);
-    const int all = std::max(1, std::accumulate(m_shares.begin(), m_shares.end(), 0));
+    fitColumns();
+}
+
+namespace {
+
+/// As the shares have it, all of `room`.
+QList<int> sharedOut(int room, const QList<int>& shares) {
+    const int all = std::max(1, std::accumulate(shares.begin(), shares.end(), 0));
+    QList<int> widths;
     int used = 0;
-    for (int column = 0; column < m_shares.size(); ++column) {
-        const bool last = column + 1 == m_shares.size();
-        const int width = last ? viewport()->width() - used : viewport()->width() * m_shares[column] / all;
-        setColumnWidth(column, width);
-        used += width;
+    for (qsizetype column = 0; column < shares.size(); ++column) {
+        const bool last = column + 1 == shares.size();
+        widths << (last ? room - used : room * shares[column] / all);
+        used += widths.back();
+    }
+    return widths;
+}
+
+/// Gives every column what it needs, and takes it where there is more than that.
+QList<int> madeWhole(QList<int> widths, const QList<int>& needed) {
+    int wanting = 0;
+    for (qsizetype i = 0; i < widths.size(); ++i) {
+        const int more = std::max(0, needed[i] - widths[i]);
+        wanting += more;
+        widths[i] += more;
+    }
+    for (bool given = true; wanting > 0 && given;) {
+        given = false;
+        for (qsizetype i = 0; i < widths.size() && wanting > 0; ++i)
+            if (widths[i] > needed[i]) {
+                --widths[i];
+                --wanting;
+                given = true;
+            }
+    }
+    return widths;
+}
+
+} // namespace
+
+/// Of the rows in sight.
+QList<int> PanelTable::neededWidths() const {
+    const int first = std::max(0, rowAt(0)), last = rowAt(viewport()->height() - 1);
+    const int end = last < 0 ? model()->rowCount() : last + 1;
+    QStyleOptionViewItem option;
+    initViewItemOption(&option);
+    QList<int> widths(m_shares.size(), 0);
+    for (int row = first; row < end; ++row) {
+        for (int column = 0; column < widths.size(); ++column) {
+            const int width = itemDelegate()->sizeHint(option, model()->index(row, column)).width();
+            widths[column] = std::max(widths[column], width);
+        }
+    }
+    return widths;
+}
+
+void PanelTable::fitColumns() {
+    if (!model() || m_shares.isEmpty()) {
+        return;
+    }
+    QList<int> widths = sharedOut(viewport()->width(), m_shares);
+    if (!m_wholeColumns.isEmpty()) {
+        QList<int> needed = neededWidths();
+        for (int column = 0; column < widths.size(); ++column) {
+            if (!m_wholeColumns.contains(column)) {
+                needed[column] = std::min(needed[column], widths[column]);
+            }
+        }
+        widths = madeWhole(widths, needed);
+        const bool sideways = std::accumulate(widths.begin(), widths.end(), 0) > viewport()->width();
+        if (sideways != m_sideways) {
+            m_sideways = sideways;
+            fitHeight();
+        }
+    }
+    for (int column = 0; column < widths.size(); ++column) {
+        setColumnWidth(column, widths[column]);
     }
 }
 

@@ -23,6 +23,7 @@ enum PanelRole {
 /// Under which rows a hairline stands.
 enum class Rules { everyRow, headings };
 
+inline constexpr int kCellGap = 8, kNarrowGap = 4;
 inline constexpr int kRowHeight = 30,
                      kReadOnlyRowHeight = 26; ///< logical pixels; 24 or more (WCAG 2.2, 2.5.8)
 
@@ -30,20 +31,26 @@ inline constexpr int kRowHeight = 30,
 class PanelDelegate : public QStyledItemDelegate {
     Q_OBJECT
 public:
-    explicit PanelDelegate(Rules rules);
+    /// `gap`: at either side of what stands between two columns, logical pixels.
+    explicit PanelDelegate(Rules rules, int gap = kCellGap);
     ~PanelDelegate() override;
     void setTheme(const Theme& theme) { m_theme = &theme; }
     const Theme& theme() const { return *m_theme; }
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override;
+    /// The width in which the cell is not cut; the height is the table's.
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
 
 private:
     const CellText& textFor(const QFont& font) const;
     void paintText(QPainter& painter, const QRectF& rect, const QFont& font, const QModelIndex& index) const;
     void paintFault(QPainter& painter, const QRectF& under) const;
 
+    QMargins margins(const QModelIndex& index) const;
+
     Rules m_rules;
+    int m_gap;
     const Theme* m_theme = &themeOf(ThemeName::paper);
     mutable std::unique_ptr<CellText> m_text; ///< fonts looked up
 };
@@ -74,6 +81,9 @@ public:
 
     /// Widths of the columns as shares of the table's width.
     void setShares(const QList<int>& shares);
+    /// The same, but these columns are as wide as their values need; what they take the others give, down to
+    /// what they need themselves. Where that is too little the table scrolls sideways.
+    void setWholeValues(const QList<int>& columns);
     /// The most rows shown at once; beyond it the table scrolls.
     void setMostRows(int rows);
 
@@ -97,8 +107,12 @@ protected:
 
 private:
     void fitHeight();
+    void fitColumns();
+    QList<int> neededWidths() const;
     PanelDelegate* m_delegate;
     QList<int> m_shares;
+    QList<int> m_wholeColumns; ///< whose values are not cut
+    bool m_sideways = false;
     int m_mostRows = 12, m_rowHeight;
 };
 

@@ -150,23 +150,13 @@ Setting Typesetter::symbol(const Formula& f) const {
     if (!primes.isEmpty())
         append(out, text(primes), 0.03);
     if (!f.sub.empty())
-        out.add(isAngleLetter(f.text) ? script().subscriptOfAngle(f.sub) : script().subscript(f.sub),
-                {right - 0.03 * m_em, drop()});
+        out.add(script().subscript(f), {right - 0.03 * m_em, drop()});
     return out;
 }
 
-/// Digits and words upright, a letter that stands for a quantity or an axis italic.
-Setting Typesetter::subscript(std::string_view sub) const {
-    const auto digits = std::min(sub.find_first_not_of("0123456789"), sub.size());
-    Setting out = text(fromView(sub.substr(0, digits)));
-    const std::string_view rest = sub.substr(digits);
-    append(out, text(fromView(rest), characterCount(rest) <= 1));
-    return out;
-}
-
-Setting Typesetter::subscriptOfAngle(std::string_view sub) const {
+Setting Typesetter::subscript(const Formula& f) const {
     Setting out;
-    for (const SubscriptPiece& piece : tailpoint::subscriptOfAngle(sub))
+    for (const SubscriptPiece& piece : subscriptPieces(f.sub, f.slant))
         append(out, text(fromView(piece.text), piece.italic));
     return out;
 }

@@ -35,8 +35,7 @@ private:
     Setting number(const Formula& formula) const;
     Setting powerOfTen(const QString& digits, std::string_view exponent, const Formula& formula) const;
     Setting symbol(const Formula& formula) const;
-    Setting subscript(std::string_view sub) const;
-    Setting subscriptOfAngle(std::string_view sub) const; ///< core/formula/letters.h
+    Setting subscript(const Formula& symbol) const;
     Setting term(const Formula& sum, std::size_t index) const;
     Setting sum(const Formula& formula) const;
     Setting product(const Formula& formula) const;

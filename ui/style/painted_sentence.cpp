@@ -60,9 +60,9 @@ Symbol PaintedSentence::fitting(const Symbol& symbol, double room) const {
     if (widthOf(symbol) <= room) {
         return symbol;
     }
-    const double forLetters = room - widthOf({{}, symbol.sub});
+    const double forLetters = room - widthOf({{}, symbol.sub, symbol.slant});
     return {m_letters.metrics.elidedText(text(symbol.base), Qt::ElideMiddle, forLetters).toStdString(),
-            symbol.sub};
+            symbol.sub, symbol.slant};
 }
 
 void PaintedSentence::drawSymbol(QPainter& painter, QPointF at, const Symbol& symbol) const {

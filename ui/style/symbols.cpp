@@ -8,11 +8,9 @@ namespace tailpoint {
 
 namespace {
 
-/// A part of a symbol within a text that is set in the serif font.
 QString partInSerif(const Run& run) {
-    QString html = text(run.text).toHtmlEscaped();
-    html = run.italic ? QStringLiteral("<i>%1</i>").arg(html) : html;
-    return run.script == Script::sub ? QStringLiteral("<sub>%1</sub>").arg(html) : html;
+    const QString html = text(run.text).toHtmlEscaped();
+    return run.italic ? QStringLiteral("<i>%1</i>").arg(html) : html;
 }
 
 QString inSerif(const QString& html) {
@@ -27,11 +25,11 @@ QString symbolHtml(const Symbol& symbol) {
 }
 
 QString symbolInSerif(const Symbol& symbol) {
-    QString html;
+    QString line, below;
     for (const Run& run : symbolRuns(symbol)) {
-        html += partInSerif(run);
+        (run.script == Script::sub ? below : line) += partInSerif(run);
     }
-    return html;
+    return below.isEmpty() ? line : line + QStringLiteral("<sub>%1</sub>").arg(below);
 }
 
 Words symbolWords(const Things& things, VectorId vector) {
@@ -65,11 +63,10 @@ QString htmlOf(const Sentence& sentence) {
     return html;
 }
 
-QString proseHtml(std::string_view prose, const Sketch& sketch, const Things& things) {
+QString phraseHtml(const Phrase& phrase, const Things& things) {
     QString html;
-    for (const Run& run : proseRuns(prose, sketch, things)) {
-        const bool ofSymbol = run.italic || run.script == Script::sub;
-        html += ofSymbol ? inSerif(partInSerif(run)) : text(run.text).toHtmlEscaped();
+    for (const PhrasePiece& piece : phrase.pieces()) {
+        html += piece.isName() ? symbolHtml(symbolOf(piece, things)) : onScreen(piece.text).toHtmlEscaped();
     }
     return html;
 }

@@ -25,8 +25,8 @@ Words symbolWords(const Things& things, const std::string& name);
 Sentence sentence(const QString& text);
 Sentence sentence(const QString& pattern, const Words& symbol);
 QString htmlOf(const Sentence& sentence);
-/// A sentence of the solver's with the names in it as symbols.
-QString proseHtml(std::string_view prose, const Sketch& sketch, const Things& things);
+/// A sentence of the solver's.
+QString phraseHtml(const Phrase& phrase, const Things& things);
 
 /// Shown values and words (ASCII) as the window writes them: a sign '-' becomes U+2212, a hyphen stays.
 QString onScreen(std::string_view shown);

@@ -106,21 +106,46 @@ std::string symbolsOf(const Runs& runs) {
     return out;
 }
 
-TEST(Figure, SentencesSetNamesAsSymbols) {
-    const Sketch some = sketch({force("P", 340, 25), force("F1", 275, -40), force("A", 100, 90)});
-    const auto symbols = [&](std::string_view text) {
-        const Runs runs = proseRuns(text, some);
-        EXPECT_EQ(plainText(runs), text);
-        return symbolsOf(runs);
+/// What the texts of a group set as symbols.
+std::string symbolsIn(const Figure& figure, std::string_view id) {
+    Runs runs;
+    const Group* group = groupOf(figure, id);
+    EXPECT_TRUE(group);
+    for (const Item& item : group ? group->items : std::vector<Item>())
+        if (const auto* line = std::get_if<Text>(&item))
+            runs.insert(runs.end(), line->runs.begin(), line->runs.end());
+    return symbolsOf(runs);
+}
+std::string symbolsInNote(const Sketch& some) {
+    return symbolsIn(drawn(some).figure, "note");
+}
+
+/// A name is known by its id: not by its letters, which may be those of a unit, of an article or of a word.
+TEST(Figure, TheNoteSetsNamesAsSymbolsAndNothingElse) {
+    const auto parallel = [](const std::string& a, const std::string& b) {
+        return sketch({force(a, kToFind, 25), force(b, kToFind, 25)}, force("R", 520, 0));
     };
-    EXPECT_EQ(symbols("the circle of possible tips of P cuts the line of F1 twice."), "P F_1");
-    EXPECT_EQ(symbols("P = 340 N, F1, and R."), "P F_1 R");
-    EXPECT_EQ(symbols("P\u2019s tip; (P)"), "P P");
-    EXPECT_EQ(symbols("Pull F12 on PP and T_P"), "");
-    EXPECT_EQ(symbols("A force of zero. A line. A = 100 N and A."), "A A");
-    EXPECT_EQ(symbols(""), "");
-    const Sketch unit = sketch({force("N", 340, 25), force("Q", 275, -40)});
-    EXPECT_EQ(symbolsOf(proseRuns("N = 340 N, as N is", unit)), "N N");
+    EXPECT_EQ(symbolsInNote(parallel("P", "F1")), "P F_1 R");
+    EXPECT_EQ(symbolsInNote(parallel("A", "N")), "A N R") << "520 N has a unit";
+    EXPECT_EQ(symbolsInNote(parallel("answer", "act")), "answer act R");
+    EXPECT_EQ(symbolsInNote(parallel("T1", "T_1")), "T_1 T_1 R");
+}
+
+TEST(Figure, LinesBreakAtSpacesAndLeaveSymbolsAsTheyAre) {
+    Runs text = plainRuns("the circle of ");
+    for (const auto& run : symbolRuns({"F", "max"}))
+        text.push_back(run);
+    text.push_back(plainRuns(" touches twice, ").front());
+    text.push_back(symbolRuns({"P", ""}).front());
+    const auto lines = wrapped(text, 14, [](const Runs& runs) { return double(plainText(runs).size()); });
+    ASSERT_EQ(lines.size(), 3U);
+    EXPECT_EQ(plainText(lines[0]), "the circle of");
+    EXPECT_EQ(plainText(lines[1]), "Fmax touches");
+    EXPECT_EQ(symbolsOf(lines[1]), "F_max");
+    EXPECT_EQ(lines[1].size(), 3U);
+    EXPECT_EQ(plainText(lines[2]), "twice, P");
+    EXPECT_EQ(symbolsOf(lines[2]), "P");
+    EXPECT_TRUE(wrapped({}, 14, [](const Runs&) { return 0.0; }).empty());
 }
 
 TEST(Figure, TitlesReadSubscriptsOut) {
@@ -133,11 +158,16 @@ TEST(Figure, TitlesReadSubscriptsOut) {
     EXPECT_EQ(spoken("_ and a_"), "_ and a_");
 }
 
-TEST(Figure, AnAxisInWordsHasAnItalicLetter) {
-    EXPECT_EQ(symbolsOf(axisInWords("from +x, ccw")), "x");
-    EXPECT_EQ(symbolsOf(axisInWords("from \u2212y, cw")), "y");
-    EXPECT_EQ(symbolsOf(axisInWords("from north, cw")), "");
-    EXPECT_EQ(plainText(axisInWords("from +x, ccw")), "from +x, ccw");
+TEST(Figure, TheTitleBlocksAxisHasAnItalicLetter) {
+    Sketch some = sketch({force("P", 340, 25), force("Q", 275, -40)});
+    some.title = "from +x, ccw"; // a title is words
+    const auto symbols = [&](double axisDegrees) {
+        some.reference.axisDegrees = axisDegrees;
+        return symbolsIn(drawn(some).figure, "titleblock");
+    };
+    EXPECT_EQ(symbols(0), "x");
+    EXPECT_EQ(symbols(-90), "y");
+    EXPECT_EQ(symbols(35), "");
 }
 
 TEST(Figure, WritesMinusAsMinus) {
@@ -350,7 +380,7 @@ TEST(Loci, HaveTheirOwnRoleAndLineType) {
     EXPECT_EQ(line.role, Role::locus);
     EXPECT_EQ(line.dash, Dash::chainTwoDots);
     EXPECT_EQ(circle.dash, Dash::chainTwoDots);
-    EXPECT_EQ(textsOf(groupOf(figure, "locus-force-P")), Strings{"line of action of P"});
+    EXPECT_EQ(textsOf(groupOf(figure, "locus-force-P")), Strings{"parallel to P"});
     EXPECT_EQ(textsOf(groupOf(figure, "locus-force-Q")), Strings{"circle of possible tips of Q"});
 }
 
@@ -363,7 +393,7 @@ TEST(Unanswered, DrawsWhatIsGivenAndSaysWhatIsMissing) {
     std::string note;
     for (const std::string& line : textsOf(groupOf(d.figure, "note")))
         note += (note.empty() ? "" : " ") + line;
-    EXPECT_EQ(note, withMinusSigns(d.solved.message));
+    EXPECT_EQ(note, withMinusSigns(d.solved.message().text()));
     EXPECT_FALSE(note.empty());
 }
 
@@ -371,7 +401,7 @@ TEST(Unanswered, DrawsWhatIsGivenAndSaysWhatIsMissing) {
 TEST(Unanswered, SaysWhatIsGivenOfAForceWithOneUnknown) {
     const Drawn d = drawn(sketch({force("P", kToFind, 60), force("Q", 100, kToFind)}, force("R", 280, -50)));
     ASSERT_TRUE(d.solved.solutions.empty());
-    EXPECT_EQ(textsOf(groupOf(d.figure, "locus-force-P")), Strings{"line of action of P, 60.0°"});
+    EXPECT_EQ(textsOf(groupOf(d.figure, "locus-force-P")), Strings{"parallel to P, 60.0°"});
     EXPECT_EQ(textsOf(groupOf(d.figure, "locus-force-Q")), Strings{"circle of possible tips of Q, 100 N"});
 }
 

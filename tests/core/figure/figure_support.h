@@ -50,7 +50,7 @@ inline Drawn drawn(const Sketch& sketch, const FigureOptions& options = {}, doub
     return out;
 }
 
-inline const Group* groupOf(const Figure& figure, const std::string& id) {
+inline const Group* groupOf(const Figure& figure, std::string_view id) {
     for (const Group& group : figure.list.groups)
         if (group.id == id)
             return &group;

@@ -47,9 +47,10 @@ std::vector<Row> rows() {
         {"a vector, bold", vectorOf("P"), "𝑷", "\\boldsymbol{P}", "<mi>𝑷</mi>"},
         {"a name with a number", magnitudeSymbol("F12"), "F₁₂", "F_{12}",
          "<msub><mi>F</mi><mn>12</mn></msub>"},
-        {"a name with a subscript", magnitudeSymbol("T_AB"), "T_AB", "T_{\\text{AB}}",
+        {"a name with a subscript", magnitudeSymbol("T_AB"), "T_AB", "T_{\\mathrm{AB}}",
          "<msub><mi>T</mi><mi>AB</mi></msub>"},
-        {"a component", componentSymbol("F1", 'x'), "F_1x", "F_{1x}", "<msub><mi>F</mi><mi>1x</mi></msub>"},
+        {"a component", componentSymbol("F1", 'x'), "F_1x", "F_{1x}",
+         "<msub><mi>F</mi><mrow><mn>1</mn><mi>x</mi></mrow></msub>"},
         {"a word for a name", magnitudeSymbol("Tow"), "Tow", "\\text{\\itshape Tow}", "<mi>𝑇𝑜𝑤</mi>"},
         {"a bold name beyond the alphabet", vectorOf("Я"), "Я\u20D7",
          "\\boldsymbol{\\text{\\itshape \\texttt{U+042F}}}", "<mi>Я\u20D7</mi>"},
@@ -61,8 +62,12 @@ std::vector<Row> rows() {
          "\\theta_{\\text{\\itshape TA}1}", "<msub><mi>θ</mi><mrow><mi>𝑇𝐴</mi><mn>1</mn></mrow></msub>"},
         {"the angle between two vectors", symbol("α", "P,Q"), "α_P,Q", "\\alpha_{P\\text{,}Q}",
          "<msub><mi>α</mi><mrow><mi>P</mi><mtext>,</mtext><mi>Q</mi></mrow></msub>"},
-        {"a word below a letter", symbol("F", "max"), "F_max", "F_{\\text{max}}",
+        {"a word below a letter", symbol("F", "max"), "F_max", "F_{\\mathrm{max}}",
          "<msub><mi>F</mi><mi>max</mi></msub>"},
+        {"a point's letter below a letter", symbol("T", "A"), "T_A", "T_{\\mathrm{A}}",
+         "<msub><mi>T</mi><mtext>A</mtext></msub>"},
+        {"a running number below a letter", symbol("F", "i"), "F_i", "F_{i}",
+         "<msub><mi>F</mi><mi>i</mi></msub>"},
         {"a sum of vectors", equal(vectorOf("R"), sum(vectorOf("P"), vectorOf("Q"))), "𝑹 = 𝑷 + 𝑸",
          "\\boldsymbol{R} = \\boldsymbol{P} + \\boldsymbol{Q}",
          "<mrow><mi>𝑹</mi><mo>=</mo><mrow><mi>𝑷</mi><mo>+</mo><mi>𝑸</mi></mrow></mrow>"},
@@ -125,7 +130,8 @@ std::vector<Row> rows() {
          "</mo></mrow></mrow>"},
         {"an inverse function of a fraction", apply("arcsin", over(p(), q())), "arcsin(P/Q)",
          "\\arcsin\\left(\\frac{P}{Q}\\right)",
-         "<mrow><mi>arcsin</mi><mo>\u2061</mo><mrow><mo>(</mo><mfrac><mi>P</mi><mi>Q</mi></mfrac><mo>)</mo></"
+         "<mrow><mi>arcsin</mi><mo>\u2061</mo><mrow><mo "
+         "stretchy=\"true\">(</mo><mfrac><mi>P</mi><mi>Q</mi></mfrac><mo stretchy=\"true\">)</mo></"
          "mrow>"
          "</mrow>"},
         {"bounds",

@@ -44,7 +44,7 @@ TEST(ClosingThePolygon, FindsTheResultant) {
     const Solved result = solved(sketch({force("P", 30, 0), force("Q", 40, 90)}));
     EXPECT_EQ(result.status, Status::unique);
     EXPECT_EQ(result.family, Family::closePolygon);
-    EXPECT_EQ(result.message, "");
+    EXPECT_EQ(result.message().text(), "");
     EXPECT_EQ(result.unknowns, (std::vector<std::string>{"magnitude of R", "direction of R"}));
     EXPECT_EQ(result.unknownVectors, (std::array<int, 2>{kSumIndex, kNoVector}));
     expectVector(result.solutions.at(0).sum, 50, std::atan2(4, 3) * 180 / std::numbers::pi);
@@ -93,7 +93,7 @@ TEST(TwoMagnitudes, ResolveAForceAlongTwoObliqueLines) {
         solved(sketch({force("P", kToFind, 30), force("Q", kToFind, -60)}, force("R", 600, 0)));
     EXPECT_EQ(result.status, Status::unique);
     EXPECT_EQ(result.family, Family::twoMagnitudes);
-    EXPECT_EQ(result.message, "");
+    EXPECT_EQ(result.message().text(), "");
     expectVector(result.solutions.at(0).forces[0], 300 * kRoot3, 30);
     expectVector(result.solutions[0].forces[1], 300, -60);
     EXPECT_EQ(result.solutions[0].forces[0].direction, 30);
@@ -133,7 +133,7 @@ TEST(TwoMagnitudes, ThatWouldBeNegativeTurnRoundOnALineOfAction) {
     EXPECT_TRUE(result.reversed.empty());
     expectVector(result.solutions.at(0).forces[1], 25 * std::sqrt(2.0), -90);
     EXPECT_TRUE(result.solutions[0].forces[1].turned);
-    EXPECT_EQ(result.message, "Q acts in the other sense of its line of action: -90.0°.");
+    EXPECT_EQ(result.message().text(), "Q acts in the other sense of its line of action: -90.0°.");
 }
 
 TEST(TwoMagnitudes, TurnTheSumRoundToo) {
@@ -178,7 +178,7 @@ TEST(TwoMagnitudes, WithNothingToBalanceAreZero) {
     EXPECT_EQ(result.solutions.at(0).forces[0].magnitude, 0);
     EXPECT_EQ(result.solutions[0].forces[1].magnitude, 0);
     EXPECT_EQ(result.solutions[0].forces[0].direction, 25);
-    EXPECT_NE(result.message, "");
+    EXPECT_NE(result.message().text(), "");
     EXPECT_EQ(solved(balanced({force("P", kToFind, 25), force("Q", kToFind, 25)})).status, Status::unique);
     EXPECT_EQ(solved(balanced({force("P", kToFind, 25), force("Q", kToFind, 205)})).status, Status::endless);
 }
@@ -220,7 +220,7 @@ TEST(MagnitudeAndDirection, HaveOneWhereTheOtherRootLiesBehind) {
     EXPECT_FALSE(result.tangent);
     ASSERT_EQ(result.reversed.size(), 1u);
     EXPECT_TRUE(result.reversed[0].sum.turned);
-    EXPECT_EQ(result.message, "There is a second answer if R may act the other way.");
+    EXPECT_EQ(result.message().text(), "There is a second answer if R may act the other way.");
 }
 
 TEST(MagnitudeAndDirection, HaveTwoOnALineOfAction) {
@@ -238,7 +238,7 @@ TEST(MagnitudeAndDirection, AreTangentWhereTheSideJustReaches) {
     const Solved result = solved(sideSideAngle(8, 4, 30));
     EXPECT_EQ(result.status, Status::unique);
     EXPECT_TRUE(result.tangent);
-    EXPECT_NE(result.message.find("tangent"), std::string::npos);
+    EXPECT_NE(result.message().text().find("tangent"), std::string::npos);
     expectVector(result.solutions.at(0).sum, 4 * kRoot3, 30);
     expectVector(result.solutions[0].forces[1], 4, 120);
     EXPECT_EQ(result.solutions[0].forces[1].magnitude, 4);
@@ -257,7 +257,7 @@ TEST(MagnitudeAndDirection, HaveNoneWhereTheSideIsTooShort) {
     EXPECT_EQ(result.status, Status::none);
     EXPECT_TRUE(result.reversed.empty());
     EXPECT_EQ(
-        result.message,
+        result.message().text(),
         "No answer: Q = 4.00 N is 3.66 N too short to reach the parallel to the line of action of R. Make Q "
         "larger, or give R another direction.");
 }
@@ -266,7 +266,8 @@ TEST(MagnitudeAndDirection, HaveNoneWhereBothRootsLieBehind) {
     const Solved result = solved(sideSideAngle(8, 6, 145));
     EXPECT_EQ(result.status, Status::none);
     EXPECT_EQ(result.reversed.size(), 2u);
-    EXPECT_EQ(result.message, "No answer in the given sense of R; two answers if R may act the other way.");
+    EXPECT_EQ(result.message().text(),
+              "No answer in the given sense of R; two answers if R may act the other way.");
 }
 
 TEST(MagnitudeAndDirection, TakeARootOfZeroAsAnAnswer) {
@@ -379,7 +380,7 @@ TEST(TheSmallestForce, IsPerpendicularToTheSum) {
         smallest(sketch({force("P", 800, 60), force("Q", kToFind, kToFind)}, force("R", kToFind, 0)), "Q"));
     EXPECT_EQ(result.status, Status::unique);
     EXPECT_EQ(result.family, Family::smallestForce);
-    EXPECT_EQ(result.message, "");
+    EXPECT_EQ(result.message().text(), "");
     expectVector(result.solutions.at(0).forces[1], 400 * kRoot3, -90);
     expectVector(result.solutions[0].sum, 400, 0);
     EXPECT_EQ(result.unknownVectors, (std::array<int, 2>{1, kSumIndex}));
@@ -394,7 +395,7 @@ TEST(TheSmallestForce, SaysWhenTheSumPointsTheOtherWay) {
     expectVector(result.solutions.at(0).forces[1], 400 * kRoot3, -90);
     expectVector(result.solutions[0].sum, 400, 180);
     EXPECT_TRUE(result.solutions[0].sum.turned);
-    EXPECT_EQ(result.message,
+    EXPECT_EQ(result.message().text(),
               "The smallest Q makes R point the other way, 180.0°. In the given sense of R the "
               "smallest is 800 N, which leaves ΣF = 0.");
 }
@@ -405,14 +406,14 @@ TEST(TheSmallestForce, IsZeroWhereTheSumLiesOnItsLineAlready) {
     EXPECT_EQ(result.solutions.at(0).forces[1].magnitude, 0);
     EXPECT_FALSE(result.solutions[0].forces[1].direction);
     EXPECT_EQ(result.solutions[0].sum.magnitude, 800);
-    EXPECT_EQ(result.message, "The other forces lead along R already: no Q is needed.");
+    EXPECT_EQ(result.message().text(), "The other forces lead along R already: no Q is needed.");
 }
 
 TEST(TheSmallestSum, IsPerpendicularToTheForceOfGivenDirection) {
     const Solved result = solved(smallest(sketch({force("P", 800, 60), force("Q", kToFind, 180)}), "R"));
     EXPECT_EQ(result.status, Status::unique);
     EXPECT_EQ(result.family, Family::smallestSum);
-    EXPECT_EQ(result.message, "");
+    EXPECT_EQ(result.message().text(), "");
     expectVector(result.solutions.at(0).forces[1], 400, 180);
     expectVector(result.solutions[0].sum, 400 * kRoot3, 90);
     EXPECT_EQ(result.unknownVectors, (std::array<int, 2>{1, kSumIndex}));
@@ -426,7 +427,7 @@ TEST(TheSmallestSum, IsWithoutTheForceWhereItsRayLeadsAway) {
     ASSERT_EQ(result.reversed.size(), 1u);
     expectVector(result.reversed[0].forces[1], 400, 180);
     expectVector(result.reversed[0].sum, 400 * kRoot3, 90);
-    EXPECT_EQ(result.message,
+    EXPECT_EQ(result.message().text(),
               "In its given sense any Q makes R larger, so Q is zero. A smaller R, 693 N, if Q may "
               "act the other way.");
 }
@@ -444,7 +445,7 @@ TEST(TheSmallestSum, CanBeZero) {
     EXPECT_EQ(result.solutions.at(0).forces[1].magnitude, 800);
     EXPECT_EQ(result.solutions[0].sum.magnitude, 0);
     EXPECT_FALSE(result.solutions[0].sum.direction);
-    EXPECT_EQ(result.message, "ΣF = 0 then: R is zero and has no direction.");
+    EXPECT_EQ(result.message().text(), "ΣF = 0 then: R is zero and has no direction.");
 }
 
 } // namespace

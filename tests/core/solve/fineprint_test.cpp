@@ -190,7 +190,7 @@ TEST(EverySketch, GivesFiniteAnswersAndAMessageWhereItMust) {
                                      : result.status == Status::two  ? 2
                                                                      : 0;
         ASSERT_EQ(result.solutions.size(), expected) << "seed " << kSeed << ", case " << i;
-        ASSERT_EQ(result.message.empty(), result.message.empty() && result.status == Status::unique) << i;
+        ASSERT_EQ(result.message().empty(), result.message().empty() && result.status == Status::unique) << i;
         std::vector<Solution> all = result.solutions;
         all.insert(all.end(), result.reversed.begin(), result.reversed.end());
         for (const Solution& solution : all) {
@@ -205,7 +205,7 @@ TEST(EverySketch, GivesFiniteAnswersAndAMessageWhereItMust) {
                 scale += each.magnitude;
             }
             ASSERT_LE(solution.residual, 32 * 0x1p-53 * scale)
-                << "seed " << kSeed << ", case " << i << ": " << result.message;
+                << "seed " << kSeed << ", case " << i << ": " << result.message().text();
         }
     }
     for (const int count : seen) {

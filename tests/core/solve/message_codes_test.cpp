@@ -113,9 +113,9 @@ std::vector<Row> allRows() {
 TEST(MessageCodes, SayWhatTheMessageSays) {
     for (const Row& row : allRows()) {
         const Solved solved = solve(row.sketch);
-        EXPECT_EQ(nameOf(solved.messageCode), nameOf(row.code)) << solved.message;
-        EXPECT_EQ(solved.remarkCodes, row.remarks) << solved.message;
-        EXPECT_EQ(solved.message.empty(), row.code == Code::none) << solved.message;
+        EXPECT_EQ(nameOf(solved.messageCode()), nameOf(row.code)) << solved.message().text();
+        EXPECT_EQ(solved.remarkCodes(), row.remarks) << solved.message().text();
+        EXPECT_EQ(solved.message().empty(), row.code == Code::none) << solved.message().text();
     }
 }
 

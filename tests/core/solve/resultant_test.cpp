@@ -21,7 +21,7 @@ TEST(Resultant, OfTheRaftOnTwoTowLines) {
     ASSERT_FALSE(firstFault(sketch));
     const Solved solved = solve(sketch);
     ASSERT_EQ(solved.status, Status::unique);
-    EXPECT_EQ(solved.message, "");
+    EXPECT_EQ(solved.message().text(), "");
     const SolvedForce& sum = solved.solutions.front().sum;
     EXPECT_EQ(shownForceWithUnit(sum.magnitude, sketch), "520 N");
     EXPECT_EQ(shownAngle(*sum.direction, sketch), "-3.6°");
@@ -35,7 +35,7 @@ TEST(Resultant, OfOppositeForcesIsZeroAndHasNoDirection) {
     ASSERT_EQ(solved.status, Status::unique);
     EXPECT_EQ(solved.solutions.front().sum.magnitude, 0);
     EXPECT_FALSE(solved.solutions.front().sum.direction);
-    EXPECT_NE(solved.message.find("no direction"), std::string::npos);
+    EXPECT_NE(solved.message().text().find("no direction"), std::string::npos);
 }
 
 } // namespace

@@ -270,7 +270,7 @@ TEST(LecturePlan, ShortenedParagraphsEndWithASentenceAndBeginAsTheyDid) {
 TEST(LecturePlan, WhyThereIsNoAnswerIsNotToldByTheFigure) {
     int looked = 0;
     for (const Sample& sample : allSamples()) {
-        const std::string message = sample.result.solved.message.substr(0, 24);
+        const std::string message = sample.result.solved.message().text().substr(0, 24);
         if (message.empty())
             continue;
         for (const Stop& stop : planOf(sample.result, {}))

@@ -96,7 +96,8 @@ TEST_F(LectureUnseen, TheResultantIsNoPartOfTheSheetBeforeItIsDrawn) {
 TEST_F(LectureUnseen, WhyThereIsNoAnswerIsToldByTheLastStepsWordsAndNotByTheSheet) {
     for (const char* sample : {"no-answer.json", "lines-that-never-meet.json", "too-few-given.json"}) {
         open(sample);
-        const QString message = QString::fromStdString(view.document().result().solved.message).left(24);
+        const QString message =
+            QString::fromStdString(view.document().result().solved.message().text()).left(24);
         ASSERT_FALSE(message.isEmpty());
         walk([&] { EXPECT_FALSE(readAll(view.canvas()).contains(message)) << sample; });
         EXPECT_TRUE(view.column().plainText().contains(message.left(10))) << sample;

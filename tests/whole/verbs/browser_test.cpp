@@ -65,6 +65,8 @@ protected:
         QProcess process;
         QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
         environment.insert(QStringLiteral("HOME"), m_folder.path());
+        if (!m_fonts.isEmpty())
+            environment.insert(QStringLiteral("FONTCONFIG_FILE"), m_fonts);
         process.setProcessEnvironment(environment);
         process.start(QStringLiteral("chromium"),
                       QStringList{QStringLiteral("--headless"), QStringLiteral("--no-sandbox"),
@@ -84,6 +86,8 @@ protected:
                 shown.complaints += QString::fromUtf8(line) + u'\n';
         return shown;
     }
+
+    QString m_fonts; ///< a fontconfig file of its own
 
     static QJsonArray measuredIn(const QString& dom) {
         const qsizetype start = dom.indexOf(QLatin1String("<pre id=\"measured\">")) + 19;
@@ -120,6 +124,60 @@ TEST_F(Browser, SetsEveryFormulaOfEverySampleWithinTheColumnAndComplainsOfNothin
         EXPECT_EQ(text(page[QLatin1String("scrolled")]), "[]") << name;
         EXPECT_TRUE(page[QLatin1String("figure")].toBool()) << name;
     }
+}
+
+/// No font that a bare Debian's browser falls back to has the sizes of a sign: the page brings them along.
+const char* const kTextFontsOnly = R"(<?xml version="1.0"?>
+<!DOCTYPE fontconfig SYSTEM "fonts.dtd">
+<fontconfig>
+  <dir>/usr/share/fonts/truetype/dejavu</dir>
+  <dir>/usr/share/fonts/truetype/liberation</dir>
+  <cachedir>CACHE</cachedir>
+  <selectfont>
+    <rejectfont><pattern><patelt name="family"><string>DejaVu Math TeX Gyre</string></patelt></pattern></rejectfont>
+  </selectfont>
+</fontconfig>
+)";
+
+/// How high a sign is beside what it holds, and how wide a root's sign, in ems.
+const QByteArray kSigns = R"(<script>
+const found = [];
+document.fonts.ready.then(() => {
+  for (const sign of document.querySelectorAll('mo[stretchy="true"]')) {
+    const held = sign.nextElementSibling ?? sign.previousElementSibling;
+    found.push({sign: sign.textContent, height: sign.getBoundingClientRect().height / held.getBoundingClientRect().height});
+  }
+  for (const root of document.querySelectorAll("msqrt"))
+    found.push({sign: "root", width: (root.firstElementChild.getBoundingClientRect().left - root.getBoundingClientRect().left) /
+                                     parseFloat(getComputedStyle(root).fontSize)});
+  const out = document.createElement("pre");
+  out.id = "measured";
+  out.textContent = JSON.stringify(found);
+  document.body.append(out);
+});
+</script>)";
+
+TEST_F(Browser, StretchesRootsAndParenthesesWithoutAMathematicalFont) {
+    m_fonts = put(QStringLiteral("fonts.conf"),
+                  QByteArray(kTextFontsOnly).replace("CACHE", m_folder.path().toUtf8()));
+    QByteArray page = pageOf(QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json"));
+    page.insert(page.lastIndexOf("</body>"), kSigns);
+    const Shown shown = browse({QStringLiteral("--dump-dom"), QStringLiteral("--virtual-time-budget=4000"),
+                                QStringLiteral("file://") + put(QStringLiteral("signs.html"), page)});
+    int roots = 0, parentheses = 0;
+    for (const QJsonValue& value : measuredIn(shown.out)) {
+        const QJsonObject one = value.toObject();
+        if (one[QLatin1String("sign")].toString() == QLatin1String("root")) {
+            EXPECT_NEAR(one[QLatin1String("width")].toDouble(), 0.66, 0.02) << "the sign is another font's";
+            ++roots;
+        } else {
+            EXPECT_GE(one[QLatin1String("height")].toDouble(), 0.95)
+                << one[QLatin1String("sign")].toString().toStdString();
+            ++parentheses;
+        }
+    }
+    EXPECT_GE(roots, 2);
+    EXPECT_GE(parentheses, 2);
 }
 
 TEST_F(Browser, ComplainsOfNothingOnThePageAsItIs) {

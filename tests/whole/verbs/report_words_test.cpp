@@ -1,0 +1,150 @@
+// What a report says to a class, sample by sample: whole sentences, each once, nothing of the program's own
+// talk.
+#include "tests/whole/verbs/driver.h"
+
+#include <QRegularExpression>
+
+namespace tailpoint::whole {
+namespace {
+
+QString sampleFile(const QString& name) {
+    return QStringLiteral(TAILPOINT_SAMPLES "/%1.json").arg(name);
+}
+
+QString reportOf(const QString& name, const QString& as = QStringLiteral("text")) {
+    return QString::fromUtf8(
+        run({QStringLiteral("report"), sampleFile(name), QStringLiteral("--as=") + as}).out);
+}
+
+/// With every run of white space as one space, so that a sentence is found across lines.
+QString flowed(const QString& text) {
+    return text.simplified();
+}
+
+/// The paragraph under a heading of the text report.
+QString under(const QString& report, const QString& heading) {
+    const qsizetype begin = report.indexOf(u'\n' + heading + u'\n') + heading.size() + 2;
+    return flowed(report.mid(begin, report.indexOf(QStringLiteral("\n\n"), begin) - begin));
+}
+
+TEST(ReportWords, TheGivenSumIsTheResultantOrEquilibriumIsSaid) {
+    const QString given = reportOf(QStringLiteral("two-answers")),
+                  atRest = reportOf(QStringLiteral("ring-at-rest"));
+    EXPECT_TRUE(given.contains(QStringLiteral("  R, resultant")));
+    EXPECT_TRUE(atRest.contains(QStringLiteral("\n  in equilibrium: ΣF = 0\n")));
+    EXPECT_FALSE(atRest.contains(QStringLiteral("no direction")));
+    EXPECT_FALSE((given + atRest).contains(QStringLiteral("(sum)")));
+}
+
+/// What could be asked next is for the window and for scripts, not for paper.
+TEST(ReportWords, NothingIsSaidOfHowToAskTheProgram) {
+    const QString file = QStringLiteral("all-given");
+    for (const char* form : {"text", "html", "latex"})
+        EXPECT_FALSE(reportOf(file, QLatin1String(form)).contains(QStringLiteral("leave two"))) << form;
+    EXPECT_TRUE(
+        reportOf(file, QStringLiteral("json")).contains(QStringLiteral("leave two of these unknown")));
+    EXPECT_TRUE(flowed(reportOf(file)).contains(QStringLiteral("the equation holds within rounding")));
+    static const QRegularExpression digits(QStringLiteral("agree (exactly|to \\d+ digits)"));
+    EXPECT_FALSE(reportOf(QStringLiteral("survey-raft")).contains(digits));
+}
+
+TEST(ReportWords, RulerAndProtractorAreSpokenOfOnceWhereTheEstimateIsMade) {
+    const QString sentence = QStringLiteral("Ruler and protractor");
+    for (const char* sample : {"survey-raft", "five-forces", "missing-force", "two-directions", "tangent",
+                               "smallest-force", "oblique-components", "line-that-holds"}) {
+        const QString report = reportOf(QLatin1String(sample));
+        EXPECT_EQ(report.count(sentence), 1) << sample;
+        EXPECT_LT(report.indexOf(sentence),
+                  report.indexOf(QStringLiteral(" Answer\n"), report.indexOf(QStringLiteral("Worked"))))
+            << sample;
+    }
+}
+
+/// How many answers there are is not given away by the question.
+TEST(ReportWords, TheQuestionIsTheSameHoweverManyAnswersThereAre) {
+    for (const char* sample : {"no-answer", "tangent", "two-answers"})
+        EXPECT_EQ(under(reportOf(QLatin1String(sample)), QStringLiteral("Find")).toStdString(),
+                  "Find every magnitude of P and direction of Q for which R = 400 N at 10.0°.")
+            << sample;
+    EXPECT_TRUE(under(reportOf(QStringLiteral("two-directions")), QStringLiteral("Find"))
+                    .startsWith(QStringLiteral("Find all directions of P and Q for which R = ")));
+}
+
+TEST(ReportWords, BothAnswersStandInTheirOrderInAStepThatTheyShare) {
+    const QString report = flowed(reportOf(QStringLiteral("two-answers")));
+    const QString both = QStringLiteral("First answer: P′ = 180 N; 𝑸 acts 10.3° clockwise from +x. "
+                                        "Second answer: P″ = 513 N; 𝑸 acts 89.7° clockwise from +x.");
+    EXPECT_EQ(report.count(both), 1) << "shared, and told once";
+    EXPECT_TRUE(report.contains(QStringLiteral("Steps 1 to 9 are the same as in the first answer.")));
+}
+
+class FigureWords : public Verbs {};
+
+/// Through another vector's tip runs a parallel; the line of action runs through the common point.
+TEST_F(FigureWords, ALineThatMissesTheCommonPointIsAParallel) {
+    const auto figureOf = [&](const char* name) {
+        const QString file = path(QStringLiteral("figure.svg"));
+        run({QStringLiteral("figure"), sampleFile(QLatin1String(name)), QStringLiteral("-o"), file});
+        return bytesOf(file);
+    };
+    const QByteArray lines = figureOf("ring-at-rest");
+    EXPECT_TRUE(lines.contains(">Line of action of Q</title>"));
+    EXPECT_TRUE(lines.contains(">Parallel to the line of action of S</title>"));
+    EXPECT_FALSE(lines.contains(">Line of action of S</title>"));
+    for (const char* sample : {"no-answer", "tangent", "two-answers"})
+        EXPECT_FALSE(figureOf(sample).contains(">Line of action of P</title>")) << sample;
+}
+
+/// Source: A = 120 N at 75°, so -A points to 75° - 180° = -105°.
+TEST(ReportWords, AVectorTakenAwayPointsTheOtherWayInTheTable) {
+    const QString report = reportOf(QStringLiteral("ring-of-known-pulls"));
+    static const QRegularExpression row(QStringLiteral("-𝑨 +120 N +-105.0° +-31.1 N +-116 N"));
+    EXPECT_TRUE(report.contains(row));
+    const qsizetype told = report.indexOf(QStringLiteral("is what the forces sought must amount to"));
+    EXPECT_GT(told, 0);
+    EXPECT_LT(told, report.indexOf(QStringLiteral("Resolve each force")));
+}
+
+/// Source: 340 cos(25° - 22.4243°) = 339.66 and 340 sin(2.5757°) = 15.280 by a pocket calculator, with
+/// R = 278.5 N at 22.4243°; the columns add up to R and to nothing.
+TEST(ReportWords, TheCheckInTurnedAxesIsWorked) {
+    const QString report = reportOf(QStringLiteral("five-forces"));
+    const QString check = report.mid(report.indexOf(QStringLiteral("Check by components")));
+    static const QRegularExpression row(QStringLiteral("𝑷 +340 N +2.6° +340 N +15.3 N"));
+    EXPECT_TRUE(check.contains(row)) << check.toStdString();
+    static const QRegularExpression sum(QStringLiteral("ΣF +278 N +0 N"));
+    EXPECT_TRUE(check.contains(sum)) << check.toStdString();
+}
+
+TEST(ReportWords, AnAnswerOwnsThatTolerancesAreNotInIt) {
+    const QString report = reportOf(QStringLiteral("with-tolerance"));
+    EXPECT_TRUE(under(report, QStringLiteral("Answer")).endsWith(QStringLiteral("not yet in the answer.")))
+        << under(report, QStringLiteral("Answer")).toStdString();
+    EXPECT_TRUE(reportOf(QStringLiteral("with-tolerance"), QStringLiteral("html"))
+                    .contains(QStringLiteral("not yet in the answer.")));
+    EXPECT_FALSE(reportOf(QStringLiteral("survey-raft")).contains(QStringLiteral("tolerance")));
+}
+
+/// Beyond half a turn an angle stands as it was typed where it is given, and once as its equal.
+TEST(ReportWords, ADirectionStandsInTheFormInWhichItWasTyped) {
+    const QByteArray typed =
+        R"({"format": "tailpoint-sketch", "version": 1, "units": {"force": "N", "angle": "deg"},
+        "forces": [{"name": "P", "magnitude": 300, "direction": 210}, {"name": "Q", "magnitude": 200, "direction": -250},
+                   {"name": "S", "magnitude": 100, "direction": {"bearing": "N30W"}}]})";
+    const QString report = QString::fromUtf8(run({QStringLiteral("report"), QStringLiteral("-")}, typed).out);
+    for (const char* given : {"P = 300 N at 210.0°.", "Q = 200 N at -250.0°.", "S = 100 N at N30°W."})
+        EXPECT_TRUE(report.contains(QString::fromUtf8(given))) << given;
+    EXPECT_EQ(report.count(QStringLiteral("θ_P = 210.0° - 360°")), 1);
+    EXPECT_EQ(flowed(report).count(QStringLiteral("= -150.0°")), 1);
+}
+
+/// Source: south 65 degrees east is 180 - 65 = 115 degrees from north, clockwise.
+TEST(ReportWords, ABearingIsAnAngleAtOnceWhereTheSheetCountsFromNorth) {
+    const QString report = flowed(reportOf(QStringLiteral("kip-bearings")));
+    EXPECT_TRUE(report.contains(QStringLiteral("θ_P = 30.0° θ_Q = 180° - 65° = 115.0°")));
+    EXPECT_LT(report.indexOf(QStringLiteral("Answer R")), report.indexOf(QStringLiteral("ψ_P")));
+    EXPECT_EQ(report.count(QStringLiteral("ψ_P = 90.0° - θ_P")), 1) << "for the components of the check";
+}
+
+} // namespace
+} // namespace tailpoint::whole
