@@ -28,9 +28,11 @@ void writePolar(Board& board, const Vector& vector);
 
 /// Whether the sum is asked for whole.
 bool sumWhollyUnknown(const Board& board);
-/// The lines of the check by components, from the numbers of an answer as they are carried. `inlined`: the
-/// components stand within the sums, and are not rounded by hand.
+/// The lines of the check by components, from the numbers of an answer as they are printed. `inlined`: the
+/// components stand within the sums, and are not rounded.
 Carried checkLines(const Board& board, bool inlined);
+/// The same along and across the resultant.
+Carried turnedLines(const Board& board);
 
 // Kinds of question. Precondition: the board follows the way to their answer.
 void writeTwoForces(Board& board);     ///< resultant of two forces: parallelogram and triangle

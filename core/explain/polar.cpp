@@ -17,11 +17,6 @@ void writePythagoras(Board& board, const Vector& vector) {
     board.show(step, vector.sizeId);
 }
 
-Formula signOf(const Board& board, const QuantityId& component, double value) {
-    const Relation sign = value < 0 ? Relation::less : value > 0 ? Relation::greater : Relation::equal;
-    return related(board.symbolOf(component), sign, count(0));
-}
-
 /// The acute angle, and what the quadrant makes of it; in the first it is the direction itself.
 void writeLines(Board& board, Step& step, const Vector& vector) {
     QuantityId target = vector.wayId, acute = vector.wayId;
@@ -70,9 +65,7 @@ void writePolar(Board& board, const Vector& vector) {
     QuantityId x = vector.sizeId, y = vector.sizeId;
     x.what = What::x;
     y.what = What::y;
-    const Eigen::Vector2d signs = withoutNoise(vector);
-    step.reasoning.push_back(
-        liesBySigns(board, vector, signOf(board, x, signs.x()), signOf(board, y, signs.y())));
+    step.reasoning.push_back(liesBySigns(board, vector));
     writeLines(board, step, vector);
     step.notes.push_back(aboutTangent(board, vector, x, y));
 }

@@ -5,12 +5,12 @@
 namespace tailpoint {
 
 std::string_view nameOf(StepKey key) {
-    static constexpr std::array<std::string_view, 35> names{
-        "question",  "given", "count",         "directions", "senses",  "known",      "estimate",
-        "why",       "tails", "parallelogram", "triangle",   "choice",  "included",   "angles",
-        "angle",     "reach", "cosines",       "sines",      "halving", "isosceles",  "legs",
-        "rest",      "first", "second",        "direction",  "pair",    "components", "missing",
-        "magnitude", "line",  "lami",          "answer",     "check",   "rounding",   "end"};
+    static constexpr std::array<std::string_view, 36> names{
+        "question",  "given",         "count",    "directions", "senses",   "known",     "estimate", "why",
+        "tails",     "parallelogram", "triangle", "choice",     "included", "angles",    "angle",    "reach",
+        "cosines",   "sines",         "halving",  "isosceles",  "legs",     "rest",      "first",    "second",
+        "direction", "pair",          "resolved", "components", "missing",  "magnitude", "line",     "lami",
+        "answer",    "check",         "rounding", "end"};
     static_assert(names.size() == static_cast<std::size_t>(StepKey::end) + 1);
     return names[static_cast<std::size_t>(key)];
 }

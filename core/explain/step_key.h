@@ -33,6 +33,7 @@ enum class StepKey : std::uint8_t {
     second,
     direction, ///< referred to the axis
     pair,      ///< one of the successive parallelograms; Step::pair has its number
+    resolved,  ///< vectors into components, line by line
     components,
     missing,   ///< its components
     magnitude, ///< from the components

@@ -165,7 +165,7 @@ Symbol Things::symbol(const QuantityId& q) const {
         out = distance(q);
         break;
     case What::gap:
-        out = {"ΣF", q.part == 0 ? "x" : "y"};
+        out = {"ΣF", std::string(1, "xyuv"[q.part % 4U])};
         break;
     case What::none:
         break;
