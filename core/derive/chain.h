@@ -108,9 +108,13 @@ bool countsFromNorth(const Sketch& sketch);
 Chain groundOf(const Sketch& sketch, const Solved& solved, const Things& things);
 
 /// All vectors of an answer put into ΣFx and ΣFy: what the forces add up to (of a sum that is asked for its
-/// components and its magnitude) and what a given sum is to have. Without that answer: what is given.
-/// Starts from magnitudes and directions, found ones too, under the ids of standingOf().
+/// components, its magnitude and its direction) and what a given sum is to have. Without that answer: what is
+/// given. Starts from magnitudes and directions, found ones too, under the ids of standingOf().
 Chain checkOf(const Sketch& sketch, const Solved& solved, const Things& things, std::size_t solution);
+
+/// The forces of a resultant added up along its direction and across it: the first must give its magnitude
+/// again, the second nothing. Precondition: it has a direction.
+Chain turnedCheckOf(const Sketch& sketch, const Solved& solved, const Things& things, std::size_t solution);
 
 /// Every given quantity's value as it was typed; a direction as the sheet says it.
 Values givenValues(const Chain& chain, const Sketch& sketch);

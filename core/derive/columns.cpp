@@ -55,6 +55,18 @@ std::vector<Case> withinATurn(const Writer& w, Formula angle) {
     return cases;
 }
 
+/// Run and rise by Pythagoras: 13 where it comes out so short, else √(2² + 3²).
+Formula lengthOf(const SlopeForm& slope) {
+    constexpr std::size_t kShort = 7;
+    const long double run = std::abs(slope.run), rise = std::abs(slope.rise),
+                      square = run * run + rise * rise;
+    const auto length = static_cast<double>(std::sqrt(square));
+    const long double again = static_cast<long double>(length) * length;
+    if (shortest(length).size() <= kShort && std::abs(again - square) <= 1e-15L * square)
+        return plainNumber(length);
+    return root(sum(power(plainNumber(std::abs(slope.run)), 2), power(plainNumber(std::abs(slope.rise)), 2)));
+}
+
 /// The angle from +x, counter-clockwise, of a slope: an inverse tangent and the quadrant.
 Formula fromSlope(const Writer& w, const SlopeForm& slope) {
     if (slope.run == 0)
@@ -159,16 +171,31 @@ Formula Writer::fromX(VectorId vector) {
     return of(from);
 }
 
-void Writer::writeComponent(const QuantityId& subject, VectorId vector, std::string_view function) {
-    Formula angle = fromX(vector);
-    line(subject, LineKind::component, product(size(vector), apply(std::string(function), std::move(angle))));
+/// Given by a slope with a run and a rise, and acting that way: null where it is not.
+const SlopeForm* Writer::slopeOf(VectorId vector) const {
+    if ((vector.kind != VectorId::Kind::force && vector != kSumVector) ||
+        wayId(vector) != directionId(vector))
+        return nullptr;
+    const Force& given = vector == kSumVector ? sketch.sum : sketch.forces[vector.index];
+    const auto* slope = std::get_if<SlopeForm>(&given.direction.form);
+    return slope && slope->run != 0 && slope->rise != 0 ? slope : nullptr;
+}
+
+/// Along a slope by its exact ratio, which needs no angle.
+Formula Writer::componentOf(VectorId vector, std::uint8_t part) {
+    if (const SlopeForm* slope = slopeOf(vector)) {
+        const double leg = part == kCosine ? slope->run : slope->rise;
+        return signedBy(leg < 0 ? -1 : 1,
+                        product(size(vector), over(plainNumber(std::abs(leg)), lengthOf(*slope))));
+    }
+    return product(size(vector), apply(part == kCosine ? "cos" : "sin", fromX(vector)));
 }
 
 Formula Writer::x(VectorId vector) {
     const Standing as = standing(vector);
     const QuantityId id{What::x, vector, {}, std::max(as.size.answer, as.way.answer), as.way.part};
     if (!isWritten(id))
-        writeComponent(id, vector, "cos");
+        line(id, LineKind::component, componentOf(vector, kCosine));
     return of(id);
 }
 
@@ -176,7 +203,7 @@ Formula Writer::y(VectorId vector) {
     const Standing as = standing(vector);
     const QuantityId id{What::y, vector, {}, std::max(as.size.answer, as.way.answer), as.way.part};
     if (!isWritten(id))
-        writeComponent(id, vector, "sin");
+        line(id, LineKind::component, componentOf(vector, kSine));
     return of(id);
 }
 
@@ -232,9 +259,8 @@ void Writer::check() {
     const auto add = [&](VectorId vector, int sign) {
         if (solvedVector(vector).magnitude == 0 || !solvedVector(vector).direction)
             return;
-        const Formula angle = fromX(vector);
-        terms[0].emplace_back(product(size(vector), apply("cos", angle)), sign);
-        terms[1].emplace_back(product(size(vector), apply("sin", angle)), sign);
+        terms[0].emplace_back(componentOf(vector, kCosine), sign);
+        terms[1].emplace_back(componentOf(vector, kSine), sign);
     };
     for (std::size_t i = 0; i < sketch.forces.size(); ++i)
         add(forceVector(i), 1);

@@ -93,9 +93,13 @@ Chain groundOf(const Sketch& sketch, const Solved& solved, const Things& things)
     const Solved given = isAnswered ? Solved() : withoutAnswer(sketch, solved);
     Writer w(sketch, isAnswered ? solved : given, things, {});
     w.solution = isAnswered ? baseAnswer(solved) : 0;
+    const auto tellWay = [&](VectorId vector) { // along a slope the angle waits for who needs it
+        if (w.slopeOf(vector) == nullptr)
+            w.way(vector);
+    };
     for (std::size_t i = 0; i < sketch.forces.size(); ++i)
-        w.way(forceVector(i));
-    w.way(kSumVector);
+        tellWay(forceVector(i));
+    tellWay(kSumVector);
     const auto reduction = reductionOf(sketch, solved);
     if (isOneTriangle(reduction)) {
         if (reduction->addsUp())
@@ -120,12 +124,15 @@ Chain checkOf(const Sketch& sketch, const Solved& solved, const Things& things, 
     }
     w.stand(standingOf(w.solved, kSumVector, w.solution));
     for (const auto& [vector, sign] : terms)
-        w.fromX(vector);
+        if (w.slopeOf(vector) == nullptr)
+            w.fromX(vector);
     if (terms.empty())
         return std::move(w.chain);
     if (isSumAsked(sketch, solved)) {
         w.columnSums(kSumVector, terms);
         w.pythagoras(kSumVector);
+        if (isLong(w.solvedVector(kSumVector)))
+            w.wayFromComponents(kSumVector);
     } else {
         writeSums(w, terms);
         if (!isEquilibrium(sketch) && isLong(w.solvedVector(kSumVector))) {
@@ -133,6 +140,28 @@ Chain checkOf(const Sketch& sketch, const Solved& solved, const Things& things, 
             w.y(kSumVector);
         }
     }
+    deriving::collectGiven(w.chain);
+    return std::move(w.chain);
+}
+
+Chain turnedCheckOf(const Sketch& sketch, const Solved& solved, const Things& things, std::size_t solution) {
+    Writer w(sketch, solved, things, {Route::Way::components, kNobody});
+    w.solution = solution;
+    w.stand(standingOf(solved, kSumVector, solution));
+    std::array<std::vector<std::pair<Formula, int>>, 2> terms;
+    for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
+        const VectorId vector = forceVector(i);
+        w.stand(standingOf(solved, vector, solution));
+        if (!isLong(w.solvedVector(vector)))
+            continue;
+        const Formula from = sum(w.way(vector), negative(w.way(kSumVector)));
+        terms[0].emplace_back(product(w.size(vector), apply("cos", from)), 1);
+        terms[1].emplace_back(product(w.size(vector), apply("sin", from)), 1);
+    }
+    for (std::uint8_t axis = 0; axis < 2; ++axis)
+        if (!terms[axis].empty())
+            w.line({What::gap, kNobody, {}, 0, static_cast<std::uint8_t>(axis + 2)}, LineKind::check,
+                   deriving::total(std::move(terms[axis])));
     deriving::collectGiven(w.chain);
     return std::move(w.chain);
 }

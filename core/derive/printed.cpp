@@ -1,6 +1,7 @@
 #include "core/derive/printed.h"
 
 #include "core/quantity/decimals.h"
+#include "core/sketch/shown.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,9 +11,8 @@ namespace tailpoint {
 
 namespace {
 
-constexpr double kNoise = 1e-13; ///< of the scale: below it a force is a true zero that was rounded
-constexpr int kRadianDecimalsMore = 2;
 constexpr int kMostDecimals = 12;
+constexpr int kMostTypedDecimals = 8; ///< of an angle
 
 enum class Form { force, angle, precise }; ///< precise: squares and ratios
 
@@ -33,103 +33,264 @@ Form formOf(What what) {
     }
 }
 
-/// Writes and reads numbers of one sheet at one number of guard figures.
+Decimal read(std::string text, bool exactly) {
+    Decimal out{std::move(text), 0, exactly};
+    out.value = std::strtold(out.text.c_str(), nullptr);
+    return out;
+}
+
+/// Significant digits of the shortest decimal that reads back, and how many of them stand behind the point.
+struct Extent {
+    int figures = 0, decimals = 0;
+};
+Extent extentOf(double value) {
+    Extent out;
+    bool point = false, leading = true;
+    int zeros = 0;
+    const std::string written = shortest(value);
+    const std::size_t mark = written.find('e');
+    for (const char c : std::string_view(written).substr(0, mark)) {
+        point = point || c == '.';
+        if (c < '0' || c > '9')
+            continue;
+        leading = leading && c == '0';
+        zeros = c == '0' ? zeros + 1 : 0;
+        out.figures += leading ? 0 : 1;
+        out.decimals += point ? 1 : 0;
+    }
+    if (!point)
+        out.figures -= std::min(zeros, out.figures);
+    if (mark != std::string::npos)
+        out.decimals -= std::atoi(written.c_str() + mark + 1);
+    return out;
+}
+
+bool endsInZero(std::string_view text) {
+    const std::string_view digits = text.substr(0, text.find('e'));
+    return digits.find('.') != std::string_view::npos && digits.ends_with('0');
+}
+
+bool isConverted(const Formula& formula) {
+    return formula.kind == FormulaKind::number && !formula.sub.empty() &&
+           formula.text.find_first_not_of("-.0123456789") == std::string::npos &&
+           extentOf(formula.value).decimals > kMostTypedDecimals;
+}
+
+bool holdsConverted(const Formula& formula) {
+    return isConverted(formula) || std::any_of(formula.parts.begin(), formula.parts.end(), holdsConverted);
+}
+
+bool isSum(LineKind kind) {
+    return kind == LineKind::columnSum || kind == LineKind::elimination || kind == LineKind::check;
+}
+
+} // namespace
+
+Paper::Paper(const Sketch& sketch, int guard, double scale)
+    : m_sketch(&sketch), m_guard(guard), m_decimals(shownAngleDecimals(sketch)), m_scale(scale),
+      m_residual(scale * std::pow(10.0, 1 - sketch.figures - guard)) {}
+
+double Paper::quiet(What what, long double value) const {
+    const auto number = static_cast<double>(value);
+    return formOf(what) == Form::force && std::abs(number) <= kNoise * m_scale ? 0 : number;
+}
+
+std::string Paper::text(What what, double value, int guard) const {
+    const Form form = formOf(what);
+    if (form == Form::angle)
+        return fixedDecimals(value, std::min(m_decimals + guard, kMostDecimals));
+    return significant(value,
+                       std::min(m_sketch->figures + guard + (form == Form::precise ? 1 : 0), kMostPrinted));
+}
+
+/// No place below the last one that the forces themselves carry, but one figure at least.
+int Paper::figuresOfSum(double value) const {
+    const auto lead = [](double of) { return static_cast<int>(std::floor(std::log10(std::abs(of)))); };
+    const int most = m_sketch->figures + m_guard;
+    return m_scale == 0 ? most : std::clamp(lead(value) - lead(m_scale) + most + 1, 1, most);
+}
+
+Decimal Paper::computed(What what, long double printed, bool isSum, std::optional<long double> full) const {
+    const double value = quiet(what, printed);
+    if (isSum && m_guard > 0 && value != 0)
+        if (const int figures = figuresOfSum(value); figures < m_sketch->figures + m_guard)
+            return read(significant(value, figures), false);
+    std::string most = text(what, value, m_guard);
+    if (!endsInZero(most))
+        return read(std::move(most), false);
+    const double off = kNoise * (formOf(what) == Form::angle ? turnIn(m_sketch->angleUnit) : std::abs(value));
+    for (int guard = 0; guard <= m_guard; ++guard)
+        if (Decimal shorter = read(text(what, value, guard), true);
+            std::abs(shorter.value - printed) <= off &&
+            std::abs(shorter.value - full.value_or(printed)) <= off)
+            return shorter;
+    return read(std::move(most), false);
+}
+
+Decimal Paper::typed(What what, double value) const {
+    const Extent extent = extentOf(value);
+    const int guard = std::max(m_guard, kLeastGuard);
+    if (formOf(what) == Form::angle) {
+        if (extent.decimals > kMostTypedDecimals)
+            return read(fixedDecimals(value, std::min(m_decimals + guard, kMostDecimals)), false);
+        return read(fixedDecimals(value, std::max(m_decimals, extent.decimals), Origin::typed), true);
+    }
+    if (extent.figures > std::max(kMostTyped, m_sketch->figures))
+        return read(significant(value, std::min(m_sketch->figures + guard, kMostPrinted)), false);
+    return read(significant(value, std::max(m_sketch->figures, extent.figures), Origin::typed), true);
+}
+
+void Paper::put(Formula& formula) const {
+    if (isConverted(formula)) {
+        Decimal rounded = typed(What::direction, formula.value);
+        formula.text = std::move(rounded.text);
+        formula.value = static_cast<double>(rounded.value);
+    }
+    for (Formula& part : formula.parts)
+        put(part);
+}
+
+namespace {
+
+/// One line after the other, each from the printed numbers before it.
 class Writing {
 public:
-    Writing(const Chain& chain, const Values& full, const Sketch& sketch, int guard)
-        : m_chain(chain), m_full(full), m_sketch(sketch), m_guard(guard) {
-        for (const QuantityId& given : chain.given)
-            if (given.what == What::magnitude)
-                m_scale += std::abs(static_cast<double>(full.at(given).value_or(0)));
+    Writing(const Chain& chain, const Values& full, const Sketch& sketch, const Printing& printing)
+        : m_chain(chain), m_full(full), m_sketch(sketch), m_printing(printing),
+          m_turn(turnIn(sketch.angleUnit)) {
+        for (std::size_t i = 0; i < chain.lines.size(); ++i)
+            m_holdsConverted.push_back(
+                std::any_of(chain.lines[i].cases.begin(), chain.lines[i].cases.end(),
+                            [](const Case& one) { return holdsConverted(one.formula); }));
     }
 
-    /// One line after the other, each from the printed numbers before it.
-    Printed run(bool fallBack) const {
+    Printed run(int guard) const {
+        const Paper paper(m_sketch, guard, m_printing.scale);
         Printed out;
-        out.guard = m_guard;
-        Values values;
-        values.reserve(m_chain.given.size() + m_chain.lines.size());
-        for (const QuantityId& given : m_chain.given)
-            if (const auto value = m_full.at(given))
-                values.set(given, *value);
+        out.guard = guard;
         out.reached = true;
-        for (std::size_t i = 0; i < m_chain.lines.size(); ++i) {
-            const Line& line = m_chain.lines[i];
-            const auto [taken, value] = evaluateLine(line, m_chain.unit, values);
-            Decimal number = value ? decimal(line.subject, static_cast<double>(*value)) : Decimal{};
-            const auto full = m_full.at(line.subject);
-            if (full && isTie(line.subject, static_cast<double>(*full)))
-                number = tieOf(line.subject, static_cast<double>(*full));
-            const bool good = taken == m_full.taken[i] && isGood(line, number, full);
-            if (!good && fallBack && full)
-                number = decimal(line.subject, static_cast<double>(*full));
-            out.reached = out.reached && good;
-            if (!number.text.empty())
-                values.set(line.subject, number.value);
-            out.taken.push_back(taken);
-            out.number.push_back(std::move(number));
-        }
+        out.values.reserve(m_chain.given.size() + m_chain.lines.size());
+        writeGiven(out, paper);
+        for (std::size_t i = 0; i < m_chain.lines.size(); ++i)
+            writeLine(out, paper, i);
         return out;
     }
 
 private:
-    int decimalsShown() const {
-        return m_sketch.angleDecimals + (m_sketch.angleUnit == AngleUnit::rad ? kRadianDecimalsMore : 0);
+    void writeGiven(Printed& out, const Paper& paper) const {
+        for (std::size_t i = 0; i < m_chain.given.size(); ++i) {
+            const QuantityId& given = m_chain.given[i];
+            Decimal number;
+            if (i < m_printing.given.size() && !m_printing.given[i].text.empty())
+                number = m_printing.given[i];
+            else if (const auto value = m_full.at(given))
+                number = paper.typed(given.what, static_cast<double>(*value));
+            if (!number.text.empty())
+                out.values.set(given, number.value);
+            out.given.push_back(std::move(number));
+        }
     }
-    double quiet(const QuantityId& id, double value) const {
-        return formOf(id.what) == Form::force && std::abs(value) <= kNoise * m_scale ? 0 : value;
+
+    std::pair<std::uint8_t, std::optional<long double>> valueOf(std::size_t i, const Values& values,
+                                                                const Paper& paper) const {
+        const Line& line = m_chain.lines[i];
+        if (!m_holdsConverted[i])
+            return evaluateLine(line, m_chain.unit, values);
+        Line onPaper = line;
+        for (Case& one : onPaper.cases)
+            paper.put(one.formula);
+        return evaluateLine(onPaper, m_chain.unit, values);
     }
-    /// With `guard` more than the sheet shows.
-    std::string text(const QuantityId& id, double value, int guard) const {
-        const Form form = formOf(id.what);
-        if (form == Form::angle)
-            return fixedDecimals(value, std::min(decimalsShown() + guard, kMostDecimals));
-        const int more = form == Form::precise ? 1 : 0;
-        return significant(quiet(id, value), std::min(m_sketch.figures + guard + more, kMostPrinted));
+
+    std::optional<long double> putInstead(const QuantityId& subject) const {
+        for (const auto& [quantity, value] : m_printing.put)
+            if (quantity == subject)
+                return value;
+        return std::nullopt;
     }
-    Decimal decimal(const QuantityId& id, double value) const {
-        Decimal out{text(id, value, m_guard), 0, false};
-        out.value = std::strtod(out.text.c_str(), nullptr);
-        return out;
+
+    void writeLine(Printed& out, const Paper& paper, std::size_t i) const {
+        const Line& line = m_chain.lines[i];
+        const auto [taken, computed] = valueOf(i, out.values, paper);
+        const auto full = m_full.at(line.subject);
+        auto value = m_printing.put.empty() ? computed : putInstead(line.subject);
+        value = value ? value : computed;
+        const bool within = i < m_printing.within.size() && m_printing.within[i];
+        const bool replaced =
+            !value && full && !within; // what has no value within a line leaves the line none
+        if (replaced)
+            value = full;
+        Decimal number;
+        if (value && within)
+            out.values.set(line.subject, *value);
+        if (value && !within) {
+            number = decimal(paper, line, *value, full);
+            out.values.set(line.subject, number.value);
+            out.reached = out.reached && isGood(paper, line, number, full);
+        }
+        const bool sameCase = m_full.taken.size() <= i || taken == m_full.taken[i];
+        out.reached = out.reached && computed.has_value() && sameCase;
+        out.replaced.push_back(replaced);
+        out.taken.push_back(taken);
+        out.number.push_back(std::move(number));
     }
-    /// Half way between two numbers as they are shown, to the band of a computed value.
-    bool isTie(const QuantityId& id, double full) const {
-        if (m_guard == 0 || formOf(id.what) == Form::precise || quiet(id, full) == 0)
+
+    /// A full value half way between two numbers as they are shown is printed as that tie, where its printed
+    /// numbers give it.
+    Decimal decimal(const Paper& paper, const Line& line, long double value,
+                    std::optional<long double> full) const {
+        const What what = line.subject.what;
+        Decimal number = paper.computed(what, value, isSum(line.kind), full);
+        if (paper.guard() < kLeastGuard || !full || number.exactly || formOf(what) == Form::precise)
+            return number;
+        const long double nudge = 4 * kTieBand * std::abs(*full);
+        if (paper.shown(what, *full - nudge) == paper.shown(what, *full + nudge))
+            return number;
+        const Paper oneMore(m_sketch, 1, m_printing.scale);
+        Decimal tie = oneMore.computed(what, *full), near = oneMore.computed(what, value);
+        return tie.text == near.text ? tie : number;
+    }
+
+    /// Shortens to what the full calculation shows. A check leaves over what it leaves over, and so does a
+    /// sum that vanishes.
+    bool isGood(const Paper& paper, const Line& line, const Decimal& number,
+                std::optional<long double> full) const {
+        const What what = line.subject.what;
+        const Form form = formOf(what);
+        if (!full)
             return false;
-        const double nudge = 4 * kTieBand * std::abs(full);
-        return text(id, full - nudge, 0) != text(id, full + nudge, 0);
-    }
-    Decimal tieOf(const QuantityId& id, double full) const {
-        Decimal out{text(id, full, 1), 0, true};
-        out.value = std::strtod(out.text.c_str(), nullptr);
-        return out;
-    }
-    /// Shortens to what the full calculation shows. A check leaves over what it leaves over.
-    bool isGood(const Line& line, const Decimal& number, std::optional<long double> full) const {
-        if (number.text.empty() || !full)
-            return false;
-        if (line.kind == LineKind::check || formOf(line.subject.what) == Form::precise)
+        if (line.kind == LineKind::check || form == Form::precise)
             return true;
-        return text(line.subject, number.value, 0) == text(line.subject, static_cast<double>(*full), 0);
+        const std::string wanted = paper.shown(what, *full);
+        if (form == Form::force && wanted == "0")
+            return std::abs(number.value) <= 2 * paper.residual();
+        if (paper.shown(what, number.value) == wanted)
+            return true;
+        return form == Form::angle && (paper.shown(what, number.value - m_turn) == wanted ||
+                                       paper.shown(what, number.value + m_turn) == wanted);
     }
 
     const Chain& m_chain;
     const Values& m_full;
     const Sketch& m_sketch;
-    int m_guard;
-    double m_scale = 0;
+    const Printing& m_printing;
+    double m_turn;
+    std::vector<bool> m_holdsConverted;
 };
 
 } // namespace
 
-Printed printed(const Chain& chain, const Values& full, const Sketch& sketch, Rounding rounding) {
-    if (rounding == Rounding::hand)
-        return Writing(chain, full, sketch, 0).run(false);
-    const int most = kMostPrinted - sketch.figures;
-    for (int guard = kLeastGuard; guard <= most; ++guard)
-        if (Printed out = Writing(chain, full, sketch, guard).run(false); out.reached)
+Printed printed(const Chain& chain, const Values& full, const Sketch& sketch, const Printing& printing) {
+    const Writing writing(chain, full, sketch, printing);
+    if (printing.rounding == Rounding::hand)
+        return writing.run(0);
+    if (printing.guard > 0 || !printing.put.empty())
+        return writing.run(std::max(printing.guard, kLeastGuard));
+    const int most = std::max(kMostPrinted - sketch.figures, kLeastGuard);
+    for (int guard = kLeastGuard; guard < most; ++guard)
+        if (Printed out = writing.run(guard); out.reached)
             return out;
-    return Writing(chain, full, sketch, std::max(most, kLeastGuard)).run(true);
+    return writing.run(most);
 }
 
 } // namespace tailpoint

@@ -31,6 +31,8 @@ public:
     fromX(VectorId vector); ///< counter-clockwise from +x, with its line where the sheet measures otherwise
     Formula x(VectorId vector); ///< component, with its line where it has none yet
     Formula y(VectorId vector);
+    Formula componentOf(VectorId vector, std::uint8_t part); ///< kCosine: along x; kSine: along y
+    const SlopeForm* slopeOf(VectorId vector) const;
     QuantityId sizeId(VectorId vector) const { return standing(vector).size; }
     QuantityId wayId(VectorId vector) const { return standing(vector).way; }
     QuantityId own(What what, VectorId of, std::uint8_t part = 0) const {
@@ -100,7 +102,6 @@ private:
     double axisInUnit() const;
     Formula axis() const;
     void writeGivenWay(VectorId vector);
-    void writeComponent(const QuantityId& subject, VectorId vector, std::string_view function);
 
     bool m_isPlain;
     QuantityIndex m_written;

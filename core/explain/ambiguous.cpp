@@ -23,7 +23,6 @@ void writeKnownAngle(Board& board, const Ambiguous& q) {
                        "these two sides, the supplement of the one between their tails."),
         "known", q.side(q.k).vector, "u", q.side(q.u).vector, "angle", q.symbol(q.v)));
     board.show(step, q.angle(q.v));
-    board.remarkOnRounding(step);
 }
 
 Wording reached(const Ambiguous& q) {
@@ -98,7 +97,7 @@ void writeDecision(Board& board, const Ambiguous& q) {
             board.say(SENTENCE("solution", "The sine is 1: both angles fall together in the right angle.")));
         return;
     }
-    const Formula acute = board.number(q.acute()), second = board.angle(board.half() - acute.value);
+    const Formula acute = board.number(q.acute()), second = board.supplementOf(q.acute());
     step.conclusion.push_back(
         board.say(SENTENCE("solution", "Two angles have this sine: {acute} and {supplement}."), "acute",
                   acute, "supplement", equal(sum(board.halfTurn(), negative(acute)), second)));
@@ -150,7 +149,7 @@ void writeAmbiguousEstimate(Board& board) {
     step.reasoning.push_back(board.say(SENTENCE(
         "solution", "No side of a triangle is shorter than the difference of the other two, or longer "
                     "than their sum:")));
-    const double k = q.side(q.k).magnitude, v = q.side(q.v).magnitude;
+    const double k = q.side(q.k).sizeNumber.value, v = q.side(q.v).sizeNumber.value;
     step.workings.push_back({{},
                              {},
                              {},

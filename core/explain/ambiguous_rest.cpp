@@ -85,10 +85,8 @@ void writeRest(Board& board, const Ambiguous& q, std::size_t index) {
     name(v, known);
     name(q.side(q.k), atK);
     name(u, third);
-    board.remarkOnRounding(step);
     board.show(step, u.sizeId);
     board.show(step, v.wayId);
-    board.remarkOnRounding(step);
     step.reasoning.push_back(board.say(
         board.isCounterClockwise(board.signOf(v.wayId))
             ? SENTENCE("solution",

@@ -35,7 +35,7 @@ Prose wayTold(const Board& board, const Vector& vector) {
 
 /// "R = 520 N, 3.6° clockwise from +x" of one vector, as far as it was asked for.
 Prose foundOf(const Board& board, const Vector& vector) {
-    const Formula size = equal(vector.size, vector.sizeNumber);
+    const Formula size = equal(vector.size, board.answered(vector.sizeNumber));
     if (!vector.direction && !vector.sizeGiven)
         return board.say(SENTENCE("solution", "{size}: it has no direction"), "size", size);
     if (vector.sizeGiven)
@@ -136,9 +136,9 @@ void writeRoundingCost(Board& board) {
     const auto compare = [&](VectorId id, const SolvedForce& solved) {
         const Vector& vector = board.found(id);
         if (solved.magnitudeFound)
-            appendCost(board, step, vector.size, vector.sizeNumber, solved.magnitude);
+            appendCost(board, step, vector.size, board.answered(vector.sizeNumber), solved.magnitude);
         if (solved.directionFound && solved.direction)
-            appendCost(board, step, vector.theta, vector.wayNumber, *solved.direction);
+            appendCost(board, step, vector.theta, board.answered(vector.wayNumber), *solved.direction);
     };
     for (std::size_t i = 0; i < full.forces.size(); ++i)
         compare(forceVector(i), full.forces[i]);

@@ -1,4 +1,5 @@
 #include "core/explain/board.h"
+#include "core/explain/rounded.h"
 
 #include "core/formula/turns.h"
 
@@ -15,6 +16,13 @@ SolvedForce solvedVector(const Board& board, VectorId vector, std::size_t answer
     return vector == kSumVector ? found.sum : found.forces[vector.index];
 }
 
+double scaleOf(const Sketch& given) {
+    double scale = given.sum.magnitude.value.value_or(0);
+    for (const Force& force : given.forces)
+        scale += force.magnitude.value.value_or(0);
+    return scale;
+}
+
 double scaleOf(const Solution& found) {
     double scale = found.sum.magnitude;
     for (const SolvedForce& force : found.forces)
@@ -28,23 +36,27 @@ Board::Board(const Sketch& theSketch, const Solved& theSolved, const Constructio
              std::size_t theSolution, const ExplainOptions& theOptions)
     : Voice(theOptions.sentences), sketch(theSketch), solved(theSolved), construction(theConstruction),
       options(theOptions), solution(theSolution), things(theSketch),
-      reduction(reductionOf(theSketch, theSolved)), carried(theSketch, things, theOptions.handRounding),
+      reduction(reductionOf(theSketch, theSolved)),
+      carried(theSketch, things, theOptions.handRounding ? Rounding::hand : Rounding::guarded),
       m_base(baseAnswer(theSolved)) {
-    if (isAnswered())
-        carried.scale = scaleOf(solved.solutions[m_base]);
+    carried.scale = isAnswered() ? scaleOf(solved.solutions[m_base]) : scaleOf(theSketch);
     carried.take(groundOf(sketch, solved, things));
     worked.steps.reserve(24);
-    if (!isAnswered())
-        makeVectors();
 }
 
 bool Board::follow(Route::Way next) {
     way = next;
     Chain chain = chainOf(sketch, solved, things, {way, kNobody});
     const bool leads = !chain.lines.empty();
-    carried.take(std::move(chain), solvedValues(sketch, solved));
-    makeVectors();
+    std::erase_if(chain.lines,
+                  [](const Line& line) { return line.kind == LineKind::check; }); // it has its own
+    carried.take(std::move(chain));
     return leads;
+}
+
+void Board::settle() {
+    carried.settle(solvedValues(sketch, solved), options.changed);
+    makeVectors();
 }
 
 void Board::makeVectors() {
@@ -127,9 +139,30 @@ Vector Board::madeVector(VectorId vector) const {
 Formula Board::numberOf(const QuantityId& quantity, double fallback, Origin origin) const {
     if (carried.value(quantity))
         return carried.number(quantity);
-    Formula made = carried.shown(fallback, dimensionOf(quantity.what), origin);
+    if (origin == Origin::typed)
+        return carried.typed(fallback, quantity);
+    Formula made = carried.carried(fallback, dimensionOf(quantity.what));
     made.id = quantity;
     return made;
+}
+
+Formula Board::supplementOf(const QuantityId& angle) const {
+    return carried.carried(half() - carried.value(angle).value_or(0), Dimension::angle);
+}
+
+Formula Board::shownNumber(const QuantityId& quantity, double value) const {
+    const Dimension dimension = dimensionOf(quantity.what);
+    const bool isGiven = things.at(quantity).role == Thing::Role::given;
+    const double quiet = dimension == Dimension::force ? withoutNoise(value, carried.scale) : value;
+    Formula made = carried.shown(quiet, dimension, isGiven ? Origin::typed : Origin::computed);
+    made.id = quantity;
+    return made;
+}
+
+Formula Board::answered(const Formula& number) const {
+    Formula out = carried.shown(number.value, dimensionOf(number.id.what));
+    out.id = number.id;
+    return out;
 }
 
 const Vector& Board::at(VectorId vector) const {
@@ -175,38 +208,30 @@ Formula Board::fullTurn() const {
 }
 
 void Board::show(Step& step, const QuantityId& line, const std::vector<QuantityId>& inlined) const {
-    step.workings.push_back(carried.working(line, inlined));
+    step.workings.push_back(told(carried.working(line, inlined), line));
     step.lines.push_back(line);
 }
 
-namespace {
-
-/// The same tree with the shown digits as values.
-Formula asShown(const Formula& formula) {
-    Formula copy = formula;
-    if (copy.kind == FormulaKind::number)
-        copy.value = shownValue(copy);
-    for (Formula& part : copy.parts)
-        part = asShown(part);
-    return copy;
+Working Board::told(Working working, const QuantityId& line) const {
+    if (auto remark = remarkOn(line, *working.value))
+        working.told = inRow(std::move(*remark));
+    return working;
 }
 
-} // namespace
-
-void Board::remarkOnRounding(Step& step) const {
-    if (options.handRounding || step.workings.empty())
-        return;
-    const Working& working = step.workings.back();
-    const auto value =
-        working.substituted ? evaluate(asShown(*working.substituted), sketch.angleUnit) : std::nullopt;
-    if (!value || !working.value)
-        return;
-    Formula other = carried.shown(static_cast<double>(*value), dimensionOf(step.lines.back().what));
-    if (other.text != working.value->text)
-        step.conclusion.push_back(say(
-            SENTENCE("solution",
-                     "With the rounded numbers shown one would get {rounded}; the full values give {full}."),
-            "rounded", std::move(other), "full", *working.value));
+/// What is said of a number in its own line: how an answer is rounded, and where by hand a line fails.
+std::optional<Prose> Board::remarkOn(const QuantityId& line, const Formula& value) const {
+    if (carried.isReplaced(line))
+        return withoutValue(*this, *carried.find(line), value);
+    if (options.handRounding)
+        return carried.goesAnotherWay(line)
+                   ? std::optional(
+                         say(SENTENCE("solution", "{value}, where the full calculation goes another way"),
+                             "value", value))
+                   : std::nullopt;
+    if (things.at(line).role != Thing::Role::asked)
+        return std::nullopt;
+    Formula shown = answered(value);
+    return shown.text == value.text ? std::nullopt : std::optional(roundedTo(*this, value, std::move(shown)));
 }
 
 bool Board::hasStep(StepKey key) const {

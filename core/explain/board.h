@@ -40,11 +40,12 @@ public:
     const std::optional<Reduction> reduction;
     Carried carried; ///< at first what can be said before anything is found
 
-    /// Carries the lines of that way to the answer; false where it doesn't lead there. Where there is an
-    /// answer, its vectors are known from then on.
+    /// Takes the lines of that way to the answer; false where it doesn't lead there.
     bool follow(Route::Way way);
     /// By which way the answer is told; the question's own until one is followed.
     Route::Way way = Route::Way::triangle;
+    /// Prints all lines taken: from then on numbers and vectors are known.
+    void settle();
 
     bool isAnswered() const { return solution < solved.solutions.size(); }
     bool hasTwoAnswers() const { return solved.solutions.size() > 1; }
@@ -63,6 +64,12 @@ public:
     Formula number(const QuantityId& quantity) const { return carried.number(quantity); }
     Formula force(double value) const { return carried.shown(value, Dimension::force); }
     Formula angle(double inUnit) const { return carried.shown(inUnit, Dimension::angle); }
+    /// What is left of a half turn, with the guard figures of the angle.
+    Formula supplementOf(const QuantityId& angle) const;
+    /// As the sheet shows it.
+    Formula shownNumber(const QuantityId& quantity, double value) const;
+    /// To the digits of an answer.
+    Formula answered(const Formula& number) const;
     Formula axisWords() const; ///< "+x"
     Prose message() const { return proseOf(solved.finding(), things); }
     Formula halfTurn() const;
@@ -73,10 +80,10 @@ public:
     /// By which sign the line of a direction turns its angle off.
     int signOf(const QuantityId& direction) const { return turnSign(carried.formulaOf(direction)); }
 
+    /// With what is said of its number.
+    Working told(Working working, const QuantityId& line) const;
     /// Writes a line into a step. Squares, ratios and what is named in `inlined` stand within it.
     void show(Step& step, const QuantityId& line, const std::vector<QuantityId>& inlined = {}) const;
-    /// Adds a sentence where the shown numbers alone would give the last line another last digit.
-    void remarkOnRounding(Step& step) const;
 
     Worked worked;
     bool hasStep(StepKey key) const;
@@ -86,6 +93,7 @@ private:
     Vector vectorOf(const Standing& standing, std::size_t answer) const;
     Vector madeVector(VectorId vector) const;
     Formula numberOf(const QuantityId& quantity, double fallback, Origin origin) const;
+    std::optional<Prose> remarkOn(const QuantityId& line, const Formula& value) const;
     void makeVectors();
     void makeAnswer(std::size_t answer);
 

@@ -7,24 +7,13 @@ namespace tailpoint::explaining {
 
 namespace {
 
-const Force& givenVector(const Sketch& sketch, VectorId vector) {
-    return vector == kSumVector ? sketch.sum : sketch.forces[vector.index];
-}
-
-bool isOfSketch(VectorId vector) {
-    return vector.kind == VectorId::Kind::force || vector == kSumVector;
-}
-
 /// Only a step on the way to the next line: told within it.
 bool isOnTheWayOnly(What what) {
     return what == What::square || what == What::ratio || what == What::term;
 }
 
-constexpr std::size_t kMostTyped = 6; ///< decimals: a number with more was converted from another unit
-
-bool isConverted(const Formula& number) {
-    const auto point = number.text.find('.');
-    return point != std::string::npos && number.text.size() - point > kMostTyped + 1;
+bool isAmong(const QuantityId& quantity, const std::vector<QuantityId>& list) {
+    return std::find(list.begin(), list.end(), quantity) != list.end();
 }
 
 Formula withoutSign(Formula number) {
@@ -32,6 +21,21 @@ Formula withoutSign(Formula number) {
     if (number.text.starts_with('-'))
         number.text.erase(0, 1);
     return number;
+}
+
+std::string_view unitOf(Dimension dimension, const Sketch& sketch) {
+    switch (dimension) {
+    case Dimension::force:
+        return symbolOf(sketch.forceUnit);
+    case Dimension::angle:
+        return sketch.angleUnit == AngleUnit::deg ? "°" : nameOf(sketch.angleUnit);
+    default:
+        return {};
+    }
+}
+
+What whatOf(Dimension dimension) {
+    return dimension == Dimension::angle ? What::direction : What::magnitude;
 }
 
 } // namespace
@@ -45,156 +49,156 @@ int turnSign(const Formula& formula) {
     return formula.parts.size() > 1 && formula.parts[1].kind == FormulaKind::negative ? -1 : 1;
 }
 
-Carried::Carried(const Sketch& sketch, const Things& things, bool byHand)
-    : m_sketch(&sketch), m_things(&things), m_byHand(byHand) {}
+Carried::Carried(const Sketch& sketch, const Things& things, Rounding rounding)
+    : m_sketch(&sketch), m_things(&things), m_rounding(rounding) {
+    m_chain.unit = sketch.angleUnit;
+    m_printed.guard = rounding == Rounding::hand ? 0 : kLeastGuard;
+}
 
-void Carried::take(Chain chain, const Overrides& exact, const std::vector<QuantityId>& within) {
-    const std::size_t all = m_lines.size() + chain.lines.size();
-    m_lines.reserve(all);
+void Carried::take(Chain chain, const QuantityIndex& within) {
+    const std::size_t all = m_chain.lines.size() + chain.lines.size();
+    m_chain.lines.reserve(all);
     m_index.reserve(all);
-    m_full.reserve(all + chain.given.size());
     for (const QuantityId& given : chain.given)
-        if (!m_full.at(given) && giveTyped(given))
+        if (!m_index.contains(given) && m_given.add(given) == m_chain.given.size()) {
+            m_chain.given.push_back(given);
             m_quantities.push_back(given);
+        }
     for (Line& line : chain.lines) {
-        if (m_index.contains(line.subject))
+        if (m_index.add(line.subject) < m_chain.lines.size())
             continue;
-        for (Case& one : line.cases)
-            putOnPaper(one.formula);
-        evaluate(line, exact,
-                 !isOnTheWayOnly(line.subject.what) &&
-                     std::find(within.begin(), within.end(), line.subject) == within.end());
-        m_index.add(line.subject);
         m_quantities.push_back(line.subject);
-        m_lines.push_back(std::move(line));
+        m_within.push_back(isOnTheWayOnly(line.subject.what) || within.contains(line.subject));
+        m_chain.lines.push_back(std::move(line));
     }
 }
 
-void Carried::give(const QuantityId& quantity, const Carried& from, std::optional<double> otherwise) {
-    const auto full = from.full(quantity);
-    if (!full && otherwise)
-        return set(quantity, *otherwise);
-    if (full)
-        m_full.set(quantity, *full);
-    if (const auto hand = from.m_hand.at(quantity))
-        m_hand.set(quantity, *hand);
+void Carried::give(const QuantityId& quantity, Decimal printed) {
+    if (m_elsewhere.add(quantity) == m_fromElsewhere.size())
+        m_fromElsewhere.push_back(std::move(printed));
 }
 
-bool Carried::giveTyped(const QuantityId& quantity) {
-    if (!isOfSketch(quantity.of))
-        return false;
-    const Force& vector = givenVector(*m_sketch, quantity.of);
-    const auto value = quantity.what == What::magnitude ? vector.magnitude.value
-                                                        : referredDirection(vector.direction, *m_sketch);
-    if (value)
-        set(quantity, *value);
-    return value.has_value();
+Printing Carried::printing() const {
+    Printing out;
+    out.rounding = m_rounding;
+    out.within = m_within;
+    out.scale = scale;
+    return out;
 }
 
-void Carried::set(const QuantityId& quantity, double value) {
-    m_full.set(quantity, value);
-    if (m_byHand)
-        m_hand.set(quantity, shownValue(made(quantity)));
+void Carried::settle(const Overrides& exact, const Overrides& put) {
+    m_full = evaluate(m_chain, givenValues(m_chain, *m_sketch), put.empty() ? exact : put);
+    Printing how = printing();
+    how.put = put;
+    keep(printed(m_chain, m_full, *m_sketch, how));
 }
 
-/// A number that was converted from another unit has no end: it stands as the sheet shows it.
-void Carried::putOnPaper(Formula& formula) const {
-    if (formula.kind == FormulaKind::number && !formula.sub.empty() && isConverted(formula))
-        formula = shown(formula.value, Dimension::angle);
-    for (Formula& part : formula.parts)
-        putOnPaper(part);
+void Carried::settleAt(int guard) {
+    Printing how = printing();
+    how.guard = guard;
+    Values given;
+    for (const QuantityId& quantity : m_chain.given) {
+        const std::size_t found = m_elsewhere.find(quantity);
+        if (found == QuantityIndex::kNone) {
+            how.given.emplace_back();
+            continue;
+        }
+        how.given.push_back(m_fromElsewhere[found]);
+        given.set(quantity, m_fromElsewhere[found].value);
+    }
+    m_full = evaluate(m_chain, given);
+    keep(printed(m_chain, m_full, *m_sketch, how));
 }
 
-void Carried::evaluate(const Line& line, const Overrides& exact, bool isRounded) {
-    const auto [taken, computed] = evaluateLine(line, m_sketch->angleUnit, m_full);
-    const auto put =
-        std::find_if(exact.begin(), exact.end(), [&](const auto& one) { return one.first == line.subject; });
-    const auto full = put != exact.end() ? std::optional(put->second) : computed;
-    if (full)
-        m_full.set(line.subject, *full);
-    m_taken.push_back(taken);
-    if (!m_byHand)
-        return;
-    auto [byHand, value] = evaluateLine(line, m_sketch->angleUnit, m_hand);
-    if (!value)
-        value = full;
-    else
-        m_taken.back() = byHand;
-    if (value)
-        m_hand.set(line.subject, *value);
-    if (value && isRounded)
-        m_hand.set(line.subject, made(line.subject).value);
+/// Formulas stand with the numbers that were computed with.
+void Carried::keep(Printed printed) {
+    m_printed = std::move(printed);
+    const Paper onPaper = paper();
+    for (Line& line : m_chain.lines)
+        for (Case& one : line.cases)
+            onPaper.put(one.formula);
+    std::erase_if(m_quantities, [&](const QuantityId& quantity) { return !m_full.at(quantity); });
 }
 
 const Line* Carried::find(const QuantityId& quantity) const {
     const std::size_t place = m_index.find(quantity);
-    return place == QuantityIndex::kNone ? nullptr : &m_lines[place];
+    return place == QuantityIndex::kNone ? nullptr : &m_chain.lines[place];
+}
+
+const Decimal& Carried::decimal(const QuantityId& quantity) const {
+    static const Decimal none;
+    if (const std::size_t line = m_index.find(quantity); line != QuantityIndex::kNone)
+        return m_printed.number[line];
+    const std::size_t given = m_given.find(quantity);
+    return given == QuantityIndex::kNone ? none : m_printed.given[given];
+}
+
+bool Carried::isReplaced(const QuantityId& quantity) const {
+    return find(quantity) != nullptr && m_printed.replaced[m_index.find(quantity)];
+}
+
+bool Carried::goesAnotherWay(const QuantityId& quantity) const {
+    if (find(quantity) == nullptr)
+        return false;
+    const std::size_t i = m_index.find(quantity);
+    return m_printed.taken[i] != kNoCase && m_printed.taken[i] != m_full.taken[i];
 }
 
 const Formula& Carried::formulaOf(const QuantityId& quantity) const {
     const std::size_t i = m_index.find(quantity);
-    const std::size_t taken = m_taken[i] == kNoCase ? m_lines[i].cases.size() - 1 : m_taken[i];
-    return m_lines[i].cases[taken].formula;
+    const auto& cases = m_chain.lines[i].cases;
+    std::size_t taken = i < m_printed.taken.size() ? m_printed.taken[i] : kNoCase;
+    if (taken == kNoCase && i < m_full.taken.size())
+        taken = m_full.taken[i];
+    return cases[taken == kNoCase ? cases.size() - 1 : taken].formula;
 }
 
-std::optional<long double> Carried::value(const QuantityId& quantity) const {
-    if (m_byHand)
-        if (const auto hand = m_hand.at(quantity))
-            return hand;
-    return m_full.at(quantity);
-}
-
-/// Given as a number, and as it stands.
-bool Carried::isTyped(const QuantityId& quantity) const {
-    if (!isOfSketch(quantity.of) || m_index.contains(quantity))
-        return false;
-    const Force& vector = givenVector(*m_sketch, quantity.of);
-    if (quantity.what == What::magnitude)
-        return isGiven(vector.magnitude);
-    return quantity.what == What::direction && quantity.part == 0 &&
-           std::holds_alternative<AngleForm>(vector.direction.form);
-}
-
-/// A component is measured by its own vector.
-double Carried::quiet(const QuantityId& quantity, double value) const {
-    double of = scale;
-    if ((quantity.what == What::x || quantity.what == What::y) && isOfSketch(quantity.of))
-        if (const auto size = m_full.at(magnitudeId(quantity.of, quantity.answer)))
-            of = static_cast<double>(*size);
-    return std::abs(value) <= kNoise * of ? 0 : value;
+Formula Carried::withUnit(const Decimal& decimal, Dimension dimension) const {
+    return tailpoint::number(static_cast<double>(decimal.value), decimal.text,
+                             std::string(unitOf(dimension, *m_sketch)));
 }
 
 Formula Carried::shown(double value, Dimension dimension, Origin origin) const {
     Formula made =
         numberWithUnit(value, dimension == Dimension::angle ? shownAngle(value, *m_sketch, origin)
                                                             : shownForceWithUnit(value, *m_sketch, origin));
-    if (m_byHand)
-        made.value = shownValue(made);
+    made.value = shownValue(made);
+    return made;
+}
+
+Formula Carried::carried(long double value, Dimension dimension) const {
+    const What what = whatOf(dimension);
+    const Paper own = paper();
+    Decimal number = own.computed(what, value);
+    const std::string shown = own.shown(what, value);
+    for (int guard = own.guard() + 1;
+         guard > 1 && guard < kMostPrinted - m_sketch->figures && own.shown(what, number.value) != shown;
+         ++guard)
+        number = Paper(*m_sketch, guard, scale).computed(what, value);
+    return withUnit(number, dimension);
+}
+
+Formula Carried::leftOver(long double value) const {
+    return withUnit(paper().computed(What::gap, value, true), Dimension::force);
+}
+
+Formula Carried::typed(double value, const QuantityId& quantity) const {
+    Formula made = withUnit(paper().typed(quantity.what, value), dimensionOf(quantity.what));
+    made.id = quantity;
     return made;
 }
 
 Formula Carried::number(const QuantityId& quantity) const {
-    const std::size_t place = m_told.add(quantity);
-    if (place == m_numbers.size())
-        m_numbers.push_back(made(quantity));
-    return m_numbers[place];
-}
-
-Formula Carried::made(const QuantityId& quantity) const {
     const Dimension dimension = dimensionOf(quantity.what);
-    auto amount = static_cast<double>(value(quantity).value_or(0));
-    const Origin origin = isTyped(quantity) ? Origin::typed : Origin::computed;
-    if (dimension == Dimension::force && origin == Origin::computed)
-        amount = quiet(quantity, amount);
-    Formula made = shown(amount, dimension, origin);
+    const Decimal& printed = decimal(quantity);
+    Formula made =
+        printed.text.empty() ? carried(value(quantity).value_or(0), dimension) : withUnit(printed, dimension);
     made.id = quantity;
     return made;
 }
 
 bool Carried::isInlined(const QuantityId& quantity, const std::vector<QuantityId>& inlined) const {
-    return find(quantity) != nullptr &&
-           (isOnTheWayOnly(quantity.what) ||
-            std::find(inlined.begin(), inlined.end(), quantity) != inlined.end());
+    return find(quantity) != nullptr && (isOnTheWayOnly(quantity.what) || isAmong(quantity, inlined));
 }
 
 Formula Carried::expanded(const Formula& formula, const std::vector<QuantityId>& inlined) const {

@@ -1,8 +1,9 @@
-// The lines of a chain with the numbers that are carried on from one to the next, and how a line stands on
-// paper. Internal to explain/.
+// The lines of a solution as they stand on paper: one chain, printed so that each line computes, and how a
+// line is set. Internal to explain/.
 #pragma once
 
-#include "core/derive/chain.h"
+#include "core/derive/printed.h"
+#include "core/derive/quantity_index.h"
 #include "core/explain/explain.h"
 #include "core/sketch/shown.h"
 
@@ -10,59 +11,78 @@ namespace tailpoint::explaining {
 
 class Carried {
 public:
-    /// By hand every number is rounded as it is shown before the next line takes it.
-    Carried(const Sketch& sketch, const Things& things, bool byHand);
+    Carried(const Sketch& sketch, const Things& things, Rounding rounding);
 
-    /// Appends the lines that are not here yet. `exact`: the solver's values of what is asked, carried on in
-    /// place of a line's own last digits (not by hand). `within`: told within the lines that take them, so
-    /// that by hand they are not rounded.
-    void take(Chain chain, const Overrides& exact = {}, const std::vector<QuantityId>& within = {});
-    /// A quantity that no line here gives, with its number from elsewhere; `otherwise` where there is none.
-    void give(const QuantityId& quantity, const Carried& from, std::optional<double> otherwise);
+    /// Appends the lines that are not here yet. `within`: told within the lines that take them, and never
+    /// rounded; squares, ratios and terms are so anyway.
+    void take(Chain chain, const QuantityIndex& within = {});
+    /// A given quantity as it was printed elsewhere.
+    void give(const QuantityId& quantity, Decimal printed);
+    /// Prints all lines. `exact`: the solver's values of what is asked, to which the printed ones must
+    /// shorten; `put`: numbers in place of what their lines give.
+    void settle(const Overrides& exact = {}, const Overrides& put = {});
+    /// The same with a fixed number of guard figures, from what was given.
+    void settleAt(int guard);
 
     /// What is given, then the subjects of the lines in their order.
     const std::vector<QuantityId>& quantities() const { return m_quantities; }
     const Line* find(const QuantityId& quantity) const;
     /// Of the case taken. Precondition: there is such a line.
     const Formula& formulaOf(const QuantityId& quantity) const;
+    /// Of the full calculation.
     std::optional<long double> full(const QuantityId& quantity) const { return m_full.at(quantity); }
-    /// By hand the rounded one.
-    std::optional<long double> value(const QuantityId& quantity) const;
-    /// As it is shown, with its unit and its id. Precondition: it has a value.
+    /// What the printed number reads.
+    std::optional<long double> value(const QuantityId& quantity) const {
+        return m_printed.values.at(quantity);
+    }
+    /// As it is printed; without text where it is not.
+    const Decimal& decimal(const QuantityId& quantity) const;
+    /// The same with its unit and its id. Precondition: it has a value.
     Formula number(const QuantityId& quantity) const;
+    int guard() const { return m_printed.guard; }
+    bool isReached() const { return m_printed.reached; }
+    /// The line has no value of its own: its printed numbers leave none.
+    bool isReplaced(const QuantityId& quantity) const;
+    /// Another case than that of the full calculation.
+    bool goesAnotherWay(const QuantityId& quantity) const;
 
     /// Subject = formula = the same in numbers = number. Squares, ratios and what is named in `inlined` stand
     /// as their own formulas within it.
     Working working(const QuantityId& subject, const std::vector<QuantityId>& inlined = {}) const;
 
-    /// A number as it is shown: by hand its value is what the digits say.
+    /// A number as the sheet shows it: its value is what the digits say.
     Formula shown(double value, Dimension dimension, Origin origin = Origin::computed) const;
+    /// A number that is not a line's, with the guard figures of those that are, or more, so that it shortens
+    /// to what the sheet shows.
+    Formula carried(long double value, Dimension dimension) const;
+    /// What a sum leaves over of forces that cancel.
+    Formula leftOver(long double value) const;
+    /// As it was typed.
+    Formula typed(double value, const QuantityId& quantity) const;
     /// Magnitudes of all that is given or found: below kNoise of it a force is a true zero that was rounded.
     double scale = 0;
-    static constexpr double kNoise = 1e-13;
+    static constexpr double kNoise = Paper::kNoise;
 
 private:
-    bool isTyped(const QuantityId& quantity) const;
-    double quiet(const QuantityId& quantity, double value) const;
-    bool giveTyped(const QuantityId& quantity);
-    void set(const QuantityId& quantity, double value);
-    void putOnPaper(Formula& formula) const;
-    Formula made(const QuantityId& quantity) const;
-    void evaluate(const Line& line, const Overrides& exact, bool isRounded);
+    Paper paper() const { return {*m_sketch, m_printed.guard, scale}; }
+    Printing printing() const;
+    void keep(Printed printed);
+    Formula withUnit(const Decimal& decimal, Dimension dimension) const;
     bool isInlined(const QuantityId& quantity, const std::vector<QuantityId>& inlined) const;
     Formula expanded(const Formula& formula, const std::vector<QuantityId>& inlined) const;
     Formula inNumbers(const Formula& formula) const;
 
     const Sketch* m_sketch;
     const Things* m_things;
-    bool m_byHand;
+    Rounding m_rounding;
+    Chain m_chain;
+    std::vector<bool> m_within;
     std::vector<QuantityId> m_quantities;
-    std::vector<Line> m_lines;
-    std::vector<std::uint8_t> m_taken;
-    QuantityIndex m_index; ///< of m_lines
-    Values m_full, m_hand;
-    mutable QuantityIndex m_told;
-    mutable std::vector<Formula> m_numbers; ///< as number() gave them
+    QuantityIndex m_index, m_given; ///< of lines, of what is given
+    QuantityIndex m_elsewhere;      ///< given, and printed elsewhere
+    std::vector<Decimal> m_fromElsewhere;
+    Values m_full;
+    Printed m_printed;
 };
 
 /// No symbol anywhere in it.

@@ -1,4 +1,5 @@
 // The check by components: it needs neither the triangle nor its angles.
+#include "core/explain/agreement.h"
 #include "core/explain/families.h"
 #include "core/explain/quadrant.h"
 
@@ -12,14 +13,10 @@ namespace tailpoint::explaining {
 namespace {
 
 constexpr std::size_t kMostWritten = 4; ///< forces whose components are written out in the check
-constexpr std::size_t kMostRows = 40;   ///< of a table
+constexpr std::size_t kMostTurned = 4;  ///< the same with turned axes
 
 bool isLong(const Vector& vector) {
     return vector.direction && vector.magnitude > 0;
-}
-
-Formula component(const Board& board, double value) {
-    return board.force(withoutNoise(value, board.carried.scale));
 }
 
 bool sumAsked(const Board& board) {
@@ -34,38 +31,10 @@ std::vector<const Vector*> foundForces(const Board& board) {
     return forces;
 }
 
-Eigen::Vector2d total(const Board& board) {
-    Eigen::Vector2d added(0, 0);
-    for (const Vector* force : foundForces(board))
-        added += force->v;
-    return added;
-}
-
 /// Under which ids x and y of a vector stand.
 void appendComponents(std::vector<QuantityId>& out, const Standing& s) {
     for (const What what : {What::x, What::y})
         out.push_back({what, s.vector, {}, std::max(s.size.answer, s.way.answer), s.way.part});
-}
-
-/// Where the components of the rounded answer end in another digit, say so.
-void remarkOnRoundedAnswer(const Board& board, Step& step, const Vector& sum, const Formula& x,
-                           const Formula& y) {
-    const double size = shownValue(sum.sizeNumber);
-    const double axis = toRadians(board.sketch.reference.axisDegrees, AngleUnit::deg);
-    const double turn = toRadians(shownValue(sum.wayNumber), board.sketch.angleUnit) *
-                            (board.sketch.reference.sense == Sense::ccw ? 1 : -1) +
-                        axis;
-    const Formula roundedX = board.force(withoutNoise(size * std::cos(turn), size));
-    const Formula roundedY = board.force(withoutNoise(size * std::sin(turn), size));
-    if (roundedX.text == x.text && roundedY.text == y.text)
-        return;
-    step.conclusion.push_back(board.say(
-        SENTENCE("solution",
-                 "The components of the rounded answer, {size} at {direction}, come to {roundedX} and "
-                 "{roundedY}: where their last digit differs from {x} and {y}, the rounding of the "
-                 "answer is the reason, not a slip."),
-        "size", sum.sizeNumber, "direction", sum.wayNumber, "roundedX", roundedX, "roundedY", roundedY, "x",
-        x, "y", y));
 }
 
 /// What a check writes: its own lines, from the numbers of the answer.
@@ -79,54 +48,67 @@ struct Check {
         step.workings.push_back(lines.working(line, components));
         step.lines.push_back(line);
     }
+    void showFound(const QuantityId& line) {
+        if (lines.find(line) != nullptr)
+            show(line);
+    }
 
     /// The angle from +x, where the sheet measures otherwise and no step has told it.
     void showFromX(const Vector& vector) {
         QuantityId fromX = vector.wayId;
         fromX.what = What::fromX;
-        if (!isPlainReference(board.sketch) && (vector.turned || !isToldFromX(board, vector.id)) &&
-            lines.find(fromX) != nullptr)
-            show(fromX);
+        if (!isPlainReference(board.sketch) && (vector.turned || !isToldFromX(board, vector.id)))
+            showFound(fromX);
     }
 };
 
+/// Magnitude and direction once more, from the components.
 void writeSumCheck(Check& check) {
     Board& board = check.board;
     const Vector& sum = board.found(kSumVector);
-    const QuantityId size = magnitudeId(kSumVector), x{What::x, kSumVector}, y{What::y, kSumVector};
+    QuantityId fromX = sum.wayId, acute = sum.wayId;
+    fromX.what = What::fromX;
+    acute.what = What::acute;
     check.components.clear();
-    check.show(size);
-    const bool same = check.step.workings.back().value->text == sum.sizeNumber.text;
-    check.step.conclusion.push_back(agreesThere(board, sum, same));
+    check.show(sum.sizeId);
+    check.showFound(acute);
+    if (!isPlainReference(board.sketch))
+        check.showFound(fromX);
+    check.show(sum.wayId);
+    check.step.conclusion.push_back(liesBySigns(board, sum));
+    check.step.conclusion.push_back(
+        agreement(board, sum, check.lines.number(sum.sizeId), check.lines.number(sum.wayId)));
     if (board.hasStep(StepKey::cosines))
         check.step.conclusion.push_back(board.say(
             SENTENCE("solution",
                      "That the angles of the triangle add up to {half} would be no check, since the third "
                      "of them comes from the other two."),
             "half", board.halfTurn()));
-    if (!board.options.handRounding)
-        remarkOnRoundedAnswer(board, check.step, sum, check.lines.number(x), check.lines.number(y));
 }
 
+constexpr QuantityId kAlongX{What::gap, kNobody, {}, 0, 0}, kAlongY{What::gap, kNobody, {}, 0, 1},
+    kAlongSum{What::gap, kNobody, {}, 0, 2}, kAcrossSum{What::gap, kNobody, {}, 0, 3};
+
 /// Both sides of the equation along x and y.
-void writeBalance(Check& check) {
+void writeBalance(Check& check, bool isWritten) {
     Board& board = check.board;
     const Vector& sum = board.found(kSumVector);
+    const long double x = check.lines.value(kAlongX).value_or(0), y = check.lines.value(kAlongY).value_or(0);
     if (isEquilibrium(board.sketch) || !isLong(sum)) {
-        check.step.conclusion.push_back(board.say(
-            board.options.handRounding
-                ? SENTENCE("solution", "Both sums vanish but for what the rounding left over.")
-                : SENTENCE("solution", "Both sums vanish: the forces hold one another in equilibrium.")));
+        check.step.conclusion.push_back(vanishing(board, x, y));
         return;
     }
-    check.showFromX(sum);
-    check.components.clear();
     std::vector<QuantityId> components;
     appendComponents(components, {sum.id, sum.sizeId, sum.wayId});
-    for (const QuantityId& component : components)
-        check.show(component);
-    check.step.conclusion.push_back(board.say(
-        SENTENCE("solution", "Both ways lead to the same components of {sum}."), "sum", sum.vector));
+    if (isWritten) {
+        check.showFromX(sum);
+        check.components.clear();
+        for (const QuantityId& component : components)
+            check.show(component);
+    }
+    check.step.conclusion.push_back(sameComponents(board, sum,
+                                                   x - check.lines.value(components[0]).value_or(0),
+                                                   y - check.lines.value(components[1]).value_or(0)));
 }
 
 void writeWrittenCheck(Board& board, Step& step) {
@@ -139,89 +121,66 @@ void writeWrittenCheck(Board& board, Step& step) {
             appendComponents(check.components, {force->id, force->sizeId, force->wayId});
         }
     const bool asked = sumAsked(board);
-    const QuantityId x = asked ? QuantityId{What::x, kSumVector} : QuantityId{What::gap, kNobody, {}, 0, 0};
-    const QuantityId y = asked ? QuantityId{What::y, kSumVector} : QuantityId{What::gap, kNobody, {}, 0, 1};
-    for (const QuantityId& sum : {x, y})
-        if (check.lines.find(sum) != nullptr)
-            check.show(sum);
+    check.showFound(asked ? QuantityId{What::x, kSumVector} : kAlongX);
+    check.showFound(asked ? QuantityId{What::y, kSumVector} : kAlongY);
     if (!asked)
-        writeBalance(check);
-    else if (board.sum().direction)
-        writeSumCheck(check);
-    else
-        step.conclusion.push_back(
-            board.say(SENTENCE("solution", "Both components vanish, and with them the resultant.")));
+        return writeBalance(check, true);
+    if (board.sum().direction)
+        return writeSumCheck(check);
+    step.conclusion.push_back(vanishing(board, check.lines.value({What::x, kSumVector}).value_or(0),
+                                        check.lines.value({What::y, kSumVector}).value_or(0)));
 }
 
-/// Along the sum and across it, in the sheet's sense.
-std::array<double, 2> turned(const Board& board, const Eigen::Vector2d& v) {
-    const Eigen::Vector2d along = board.sum().v / board.sum().magnitude;
-    const double across = along.x() * v.y() - along.y() * v.x();
-    return {v.dot(along), board.isCounterClockwise(1) ? across : 0 - across};
-}
-
-/// Each force in the turned axes, and their sums.
-Table turnedTable(const Board& board) {
-    const auto cell = [&](const Wording& wording) {
-        return inWords(toText(board.say(wording, "sum", board.sum().vector)));
-    };
-    Table table;
-    table.head = {cell(SENTENCE("table", "force")), cell(SENTENCE("table", "magnitude")),
-                  cell(SENTENCE("table", "from {sum}")), cell(SENTENCE("table", "along {sum}")),
-                  cell(SENTENCE("table", "across {sum}"))};
-    for (const Vector* force : foundForces(board)) {
-        if (!isLong(*force))
-            continue;
-        const auto [along, across] = turned(board, force->v);
-        table.rows.push_back(
-            {force->vector, force->sizeNumber,
-             board.angle(normalized(*force->direction - *board.sum().direction, board.sketch.angleUnit)),
-             component(board, along), component(board, across)});
-    }
-    const auto [along, across] = turned(board, total(board));
-    table.rows.push_back(
-        {inWords("ΣF"), inWords(""), inWords(""), component(board, along), component(board, across)});
-    table.hasTotal = true;
-    return table;
-}
-
-/// Many forces: turned axes, one along the sum, one across it.
-void writeTurnedCheck(const Board& board, Step& step) {
-    const Vector& sum = board.sum();
+/// The resultant of many, by a table: turned axes, one along the sum, one across it.
+void writeTurnedCheck(Board& board, Step& step) {
+    const Vector& sum = board.found(kSumVector);
     if (!sum.direction)
         return;
+    Check check{board, step, turnedLines(board)};
     step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "Turn the axes so that one lies along {sum}: each angle is counted from {sum}, and "
-                 "the components are the magnitude times its cosine along {sum} and times its "
-                 "sine across it."),
-        "sum", sum.vector));
-    if (board.forces().size() <= kMostRows)
-        step.table = turnedTable(board);
-    const auto [along, across] = turned(board, total(board));
-    step.conclusion.push_back(board.say(
-        SENTENCE("solution",
-                 "Along {sum} they add up to {along}, where {size} was found, and across it to {across}."),
-        "sum", sum.vector, "along", component(board, along), "size", equal(sum.size, sum.sizeNumber),
-        "across", component(board, across)));
+        SENTENCE("solution", "Turn the axes so that {u} lies along {sum} and {v} across it. Added up "
+                             "along {u} the components must give {size} again, along {v} nothing."),
+        "u", symbol("u"), "sum", sum.vector, "v", symbol("v"), "size", sum.size));
+    if (board.forces().size() <= kMostTurned) {
+        for (const Vector& force : board.forces()) // along a slope no step has told the angle
+            if (board.carried.find(directionId(force.id)) == nullptr) {
+                check.showFound({What::fromX, force.id});
+                check.showFound(directionId(force.id));
+            }
+        check.showFound(kAlongSum);
+        check.showFound(kAcrossSum);
+    } else {
+        step.conclusion.push_back(board.say(SENTENCE("solution", "They come to {along} and {across}."),
+                                            "along", check.lines.number(kAlongSum), "across",
+                                            check.lines.number(kAcrossSum)));
+    }
+    step.conclusion.push_back(againAlong(board, sum, check.lines.value(kAlongSum).value_or(0),
+                                         check.lines.value(kAcrossSum).value_or(0)));
 }
 
 /// Many forces and no unknown sum: what both sides come to.
-void writeClosing(const Board& board, Step& step) {
-    const Eigen::Vector2d added = total(board), sum = board.found(kSumVector).v;
+void writeClosing(Board& board, Step& step) {
+    Check check{board, step, checkLines(board, true)};
+    const auto number = [&](const QuantityId& id) {
+        return check.lines.value(id) ? check.lines.number(id) : board.force(0);
+    };
+    std::vector<QuantityId> components;
+    const Vector& sum = board.found(kSumVector);
+    appendComponents(components, {sum.id, sum.sizeId, sum.wayId});
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
                  "Added up, the components of all the forces come to {x} along x and {y} along y; their "
                  "sum is to have {sumX} and {sumY}."),
-        "x", component(board, added.x()), "y", component(board, added.y()), "sumX", component(board, sum.x()),
-        "sumY", component(board, sum.y())));
+        "x", number(kAlongX), "y", number(kAlongY), "sumX", number(components[0]), "sumY",
+        number(components[1])));
+    writeBalance(check, false);
 }
 
 void writeScale(const Board& board, Step& step) {
     const Vector* sought = board.sought();
     if (sought == nullptr || !board.options.division)
         return;
-    const double length = board.found(sought->id).magnitude;
+    const double length = board.found(sought->id).sizeNumber.value;
     if (length == 0)
         return;
     const double division = *board.options.division;
@@ -231,24 +190,53 @@ void writeScale(const Board& board, Step& step) {
         number(division, shortest(division), std::string(symbolOf(board.sketch.forceUnit)))));
 }
 
+/// As it was printed for the answer.
+Decimal printedOf(const Board& board, const Formula& number) {
+    Decimal out = board.carried.decimal(number.id);
+    if (out.text.empty())
+        out = {number.text, static_cast<long double>(number.value), false};
+    return out;
+}
+
+void giveAll(const Board& board, Carried& lines) {
+    lines.scale = board.carried.scale;
+    const auto give = [&](const Vector& found) {
+        if (!found.sizeNumber.text.empty())
+            lines.give(found.sizeId, printedOf(board, found.sizeNumber));
+        if (found.direction)
+            lines.give(found.wayId, printedOf(board, found.wayNumber));
+    };
+    for (const Vector* force : foundForces(board))
+        give(*force);
+    give(board.found(kSumVector));
+}
+
+Rounding roundingOf(const Board& board) {
+    return board.options.handRounding ? Rounding::hand : Rounding::guarded;
+}
+
 } // namespace
 
 Carried checkLines(const Board& board, bool inlined) {
-    Carried lines(board.sketch, board.things, board.options.handRounding);
-    lines.scale = board.carried.scale;
-    std::vector<QuantityId> within;
-    const auto give = [&](VectorId vector) {
-        const Standing standing = standingOf(board.solved, vector, board.solution);
-        const Vector& found = board.found(vector);
-        lines.give(standing.size, board.carried, found.magnitude);
-        lines.give(standing.way, board.carried, found.direction);
-        if (inlined && vector != kSumVector)
-            appendComponents(within, standing);
-    };
-    for (std::size_t i = 0; i < board.sketch.forces.size(); ++i)
-        give(forceVector(i));
-    give(kSumVector);
-    lines.take(checkOf(board.sketch, board.solved, board.things, board.solution), {}, within);
+    Carried lines(board.sketch, board.things, roundingOf(board));
+    giveAll(board, lines);
+    QuantityIndex within;
+    std::vector<QuantityId> components;
+    for (const Vector* force : foundForces(board))
+        if (inlined)
+            appendComponents(components, {force->id, force->sizeId, force->wayId});
+    for (const QuantityId& component : components)
+        within.add(component);
+    lines.take(checkOf(board.sketch, board.solved, board.things, board.solution), within);
+    lines.settleAt(board.carried.guard());
+    return lines;
+}
+
+Carried turnedLines(const Board& board) {
+    Carried lines(board.sketch, board.things, roundingOf(board));
+    giveAll(board, lines);
+    lines.take(turnedCheckOf(board.sketch, board.solved, board.things, board.solution));
+    lines.settleAt(board.carried.guard());
     return lines;
 }
 
@@ -262,7 +250,7 @@ void writeCheck(Board& board) {
             step.parts.push_back(arrowPart(force.index));
     if (!many)
         writeWrittenCheck(board, step);
-    else if (byTable)
+    else if (sumAsked(board))
         writeTurnedCheck(board, step);
     else
         writeClosing(board, step);

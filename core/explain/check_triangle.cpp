@@ -9,7 +9,7 @@ namespace {
 
 /// Told within the line that takes it.
 bool isTold(What what) {
-    return what != What::square && what != What::ratio && what != What::term;
+    return what != What::square && what != What::ratio && what != What::term && what != What::gap;
 }
 
 /// What the answer holds, under the ids that it has in it.
@@ -55,7 +55,7 @@ std::vector<std::pair<Formula, Formula>> differences(const Board& board, const C
     for (const QuantityId& id : asked) {
         if (lines.find(id) == nullptr)
             continue;
-        Formula here = lines.number(id), there = board.number(id);
+        Formula here = board.answered(lines.number(id)), there = board.answered(board.number(id));
         if (here.text != there.text)
             different.emplace_back(equal(board.symbolOf(id), std::move(here)), std::move(there));
     }
@@ -75,12 +75,14 @@ void writeTriangleCheck(Board& board) {
                             Law::sines);
     step.triangleAlone = true;
     step.parts = {part(FigurePart::Kind::triangle)};
-    Carried lines(board.sketch, board.things, board.options.handRounding);
+    Carried lines(board.sketch, board.things,
+                  board.options.handRounding ? Rounding::hand : Rounding::guarded);
     lines.scale = board.carried.scale;
     lines.take(groundOf(board.sketch, board.solved, board.things));
     Chain chain = chainOf(board.sketch, board.solved, board.things, {Route::Way::triangle, kNobody});
     const std::vector<QuantityId> asked = askedFor(board), shown = linesToShow(board, chain, asked);
     lines.take(std::move(chain));
+    lines.settle();
     const bool byLami = board.solved.family == Family::twoMagnitudes && board.reduction->loop;
     step.reasoning.push_back(board.say(
         byLami ? SENTENCE("solution",

@@ -94,7 +94,9 @@ bool isListed(const QuantityId& quantity) {
 Worked explain(const Sketch& sketch, const Solved& solved, const Construction& construction,
                std::size_t solution, const ExplainOptions& options) {
     Board board(sketch, solved, construction, solution, options);
-    follow(board)(board);
+    const Writer write = follow(board);
+    board.settle();
+    write(board);
     sayOnlyWay(board);
     return std::move(board.worked);
 }
@@ -103,15 +105,16 @@ std::vector<WorkedQuantity> quantitiesOf(const Sketch& sketch, const Solved& sol
                                          const Construction& construction, const ExplainOptions& options) {
     Board board(sketch, solved, construction, 0, options);
     follow(board);
+    board.settle();
     std::vector<WorkedQuantity> quantities;
     for (const QuantityId& id : board.carried.quantities()) {
-        const auto value = board.carried.value(id);
+        const auto value = options.handRounding ? board.carried.value(id) : board.carried.full(id);
         if (!value || !isListed(id))
             continue;
         QuantityId common = id;
         common.answer = 0;
         quantities.push_back({board.things.at(common).plain, board.things.at(id), static_cast<double>(*value),
-                              board.number(id)});
+                              board.shownNumber(id, static_cast<double>(*value))});
     }
     return quantities;
 }

@@ -12,6 +12,7 @@
 #include "core/construct/construct.h"
 #include "core/construct/figure_part.h"
 #include "core/construct/stage.h"
+#include "core/derive/values.h"
 #include "core/explain/prose.h"
 #include "core/explain/step_key.h"
 #include "core/sketch/things.h"
@@ -27,6 +28,7 @@ std::string_view nameOf(Law law); ///< "none", "cosines", "sines", "components"
 /// themselves (an inequality, an implication). `subject` may be a relation's left side such as R².
 struct Working {
     std::optional<Formula> subject, general, substituted, value;
+    std::optional<Formula> told{}; ///< the value with words behind it, where it is not told alone
     bool operator==(const Working&) const = default;
 };
 
@@ -86,11 +88,13 @@ Method methodFrom(std::string_view name); ///< what is no name of one: suited
 struct ExplainOptions {
     Method method = Method::suited; ///< the other one is the check; where there is but one way, that is taken
                                     ///< and the count of unknowns says why
-    bool handRounding = false;   ///< carry intermediates rounded to the shown digits, and say what it costs
+    bool handRounding = false;      ///< no guard figures on the way, and what it costs is told
     bool parallelograms = false; ///< a resultant of three to six forces: two at a time instead of a component
                                  ///< table, where no two are in line on the way
     std::optional<double>
         division; ///< force units in one division of the sheet: how long the answer measures
+    Overrides
+        changed; ///< numbers put in place of what their lines give, and carried on: what a slip leads to
     const Sentences* sentences = nullptr; ///< of another language; null: as they are written here
     bool operator==(const ExplainOptions&) const = default;
 };
@@ -121,6 +125,8 @@ struct StepFields {
 };
 StepFields fieldsOf(const Step& step, Minus minus = Minus::ascii);
 
+/// What stands behind the signs of equality, one below the other.
+std::vector<const Formula*> sidesOf(const Working& working);
 /// A working as relations ready to be set: "R = √(…)", "= √(…)", "= 520 N".
 std::vector<Formula> linesOf(const Working& working);
 

@@ -13,7 +13,7 @@ void writeCount(Board& board);      ///< and the directions, where they need wor
 void writeDirections(Board& board); ///< given by slope, bearing or the long way round
 /// Whether the step of directions says the vector's angle from +x: the way to the sheet's own leads over it.
 bool isToldFromX(const Board& board, VectorId vector);
-void writeSenses(Board& board);     ///< lines of action found in the other sense; else nothing
+void writeSenses(Board& board); ///< lines of action found in the other sense; else nothing
 void writeAnswer(Board& board);
 void writeCheck(Board& board);         ///< by the other way than the one that led to the answer
 void writeTriangleCheck(Board& board); ///< of an answer by components. Precondition: the triangle leads there
@@ -47,9 +47,11 @@ void writeSmallestEstimate(Board& board); ///< and why there is a right angle
 
 /// Whether the sum is asked for whole.
 bool sumWhollyUnknown(const Board& board);
-/// The lines of the check by components, from the numbers of an answer as they are carried. `inlined`: the
-/// components stand within the sums, and are not rounded by hand.
+/// The lines of the check by components, from the numbers of an answer as they are printed. `inlined`: the
+/// components stand within the sums, and are not rounded.
 Carried checkLines(const Board& board, bool inlined);
+/// The same along and across the resultant.
+Carried turnedLines(const Board& board);
 
 // Kinds of question. Precondition: the board follows the way to their answer.
 void writeTwoForces(Board& board);       ///< resultant of two forces: parallelogram and triangle

@@ -67,7 +67,25 @@ void writeAlongLine(Board& board) {
         step.lines.push_back(component);
     }
     board.show(step, {What::along, kSumVector});
+    board.show(step, board.sum().sizeId);
     writeConclusion(board, step, along);
+}
+
+/// What was asked for, with the figures that the check takes.
+void writeFound(const Board& board, Step& step) {
+    const auto add = [&](const Formula& symbol, const Formula& number) {
+        if (!board.carried.value(number.id))
+            step.workings.push_back(board.told({symbol, {}, {}, number}, number.id));
+    };
+    const auto addVector = [&](const Vector& vector) {
+        if (!vector.sizeGiven)
+            add(vector.size, vector.sizeNumber);
+        if (!vector.wayGiven && vector.direction)
+            add(vector.theta, vector.wayNumber);
+    };
+    for (const Vector& force : board.forces())
+        addVector(board.found(force.id));
+    addVector(board.found(kSumVector));
 }
 
 } // namespace
@@ -81,6 +99,7 @@ void writeAlongOneLine(Board& board) {
         SENTENCE("solution", "The vectors of this question lie on one line, or one of them vanishes: the "
                              "triangle is flat, and neither law of the triangle is needed. Along that line "
                              "components add with their signs, and across it there is nothing.")));
+    writeFound(board, step);
     writeEnd(board);
 }
 

@@ -17,7 +17,7 @@ Prose wayTold(const Board& board, const Vector& vector) {
     if (angle && normalized(angle->value, board.sketch.angleUnit) == angle->value)
         return board.say(SENTENCE("solution", "at {angle}"), "angle",
                          equal(board.symbolOf(directionId(vector.id)),
-                               board.carried.shown(angle->value, Dimension::angle, Origin::typed)));
+                               board.carried.typed(angle->value, directionId(vector.id))));
     const Formula words = inWords(withMinusSigns(shownAsGiven(given, board.sketch)));
     if (std::holds_alternative<SlopeForm>(given.form))
         return board.say(SENTENCE("solution", "along run : rise = {slope}"), "slope", words);
@@ -105,6 +105,15 @@ void writeGiven(Board& board) {
     step.conclusion.push_back(
         board.say(SENTENCE("solution", "Assumptions: the body may be treated as a particle, and all forces "
                                        "lie in one plane and meet at one point.")));
+    if (board.isAnswered() && !board.options.handRounding)
+        step.conclusion.push_back(
+            board.carried.guard() == kLeastGuard
+                ? board.say(SENTENCE("solution", "Numbers on the way carry two figures more than the answer, "
+                                                 "which is rounded once, at the end."))
+                : board.say(SENTENCE("solution", "Numbers on the way carry {count} figures more than the "
+                                                 "answer, which is rounded once, at the end: with fewer "
+                                                 "its last digit would not be certain."),
+                            "count", count(board.carried.guard())));
 }
 
 namespace {

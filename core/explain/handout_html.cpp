@@ -1,4 +1,5 @@
 #include "core/explain/handout.h"
+#include "core/explain/rows.h"
 #include "core/explain/signs_font.h"
 
 namespace tailpoint {
@@ -72,18 +73,21 @@ std::string afterSign(const Formula& formula) {
     return math.insert(std::string_view("<math>").size(), "<mo form=\"infix\">=</mo>");
 }
 
+constexpr std::size_t kWidest = 64; ///< characters of a sum that stand in the column
+
 void appendWorking(std::string& out, const Working& working) {
     out += "<div class=\"working\">\n";
     bool first = true;
-    for (const auto* part : {&working.general, &working.substituted, &working.value}) {
-        if (!*part)
-            continue;
+    for (const Formula* part : sidesOf(working)) {
         if (!working.subject) {
-            out += "<span></span><span>" + toMathml(**part) + "</span>\n";
+            out += "<span></span><span>" + toMathml(*part) + "</span>\n";
             continue;
         }
         out += "<span>" + (first ? toMathml(*working.subject) : std::string()) + "</span>";
-        out += "<span>" + afterSign(**part) + "</span>\n";
+        const std::vector<Formula> rows = explaining::rowsOf(*part, kWidest);
+        for (std::size_t i = 0; i < rows.size(); ++i)
+            out += i == 0 ? "<span>" + afterSign(rows[i]) + "</span>\n"
+                          : "<span></span><span class=\"rest\">" + toMathml(rows[i]) + "</span>\n";
         first = false;
     }
     out += "</div>\n";

@@ -1,4 +1,5 @@
 #include "core/explain/handout.h"
+#include "core/explain/rows.h"
 
 namespace tailpoint {
 
@@ -21,24 +22,14 @@ constexpr std::string_view kPreamble = R"(\documentclass[11pt,fleqn]{article}
 \newcommand{\trap}[1]{\par\smallskip\begin{tabular}{@{\quad}|@{\quad}p{0.85\textwidth}}\small #1\end{tabular}\par}
 )";
 
-constexpr std::size_t kTermsInLine = 3; ///< of a long sum
+constexpr std::size_t kWidest = 60; ///< characters of a sum that stand in a line
 
-/// A sum's terms after the first, broken over lines under the first.
+/// A long sum's later rows stand under its first.
 std::string brokenSum(const Formula& formula) {
-    if (formula.kind != FormulaKind::sum || formula.parts.size() <= kTermsInLine)
-        return toLatex(formula);
     std::string out;
-    for (std::size_t start = 0; start < formula.parts.size(); start += kTermsInLine) {
-        Formula piece;
-        piece.kind = FormulaKind::sum;
-        const std::size_t end = std::min(start + kTermsInLine, formula.parts.size());
-        piece.parts.assign(formula.parts.begin() + static_cast<std::ptrdiff_t>(start),
-                           formula.parts.begin() + static_cast<std::ptrdiff_t>(end));
-        if (start > 0) { // an empty term first, so that the sign of the first one shows
-            out += " \\\\\n  &\\quad {}";
-            piece.parts.insert(piece.parts.begin(), inWords({}));
-        }
-        out += toLatex(piece);
+    for (const Formula& row : explaining::rowsOf(formula, kWidest)) {
+        out += out.empty() ? "" : " \\\\\n  &\\quad {}";
+        out += toLatex(row);
     }
     return out;
 }
@@ -107,14 +98,12 @@ void appendStatement(std::string& out, const Handout& handout) {
 std::string alignedLatex(const Working& working) {
     std::string out;
     bool first = true;
-    for (const auto* part : {&working.general, &working.substituted, &working.value}) {
-        if (!*part)
-            continue;
+    for (const Formula* part : sidesOf(working)) {
         out += first ? "" : " \\\\\n  ";
         if (!working.subject)
-            out += "&\\phantom{=}\\;" + toLatex(**part);
+            out += "&\\phantom{=}\\;" + toLatex(*part);
         else
-            out += (first ? toLatex(*working.subject) : std::string()) + " &= " + brokenSum(**part);
+            out += (first ? toLatex(*working.subject) : std::string()) + " &= " + brokenSum(*part);
         first = false;
     }
     return out;

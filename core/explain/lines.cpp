@@ -39,7 +39,6 @@ void writeAngles(Board& board, const Triangle& t) {
     const auto [a, b] = Reduction::others(t.r.knownSide());
     for (const std::size_t i : {t.r.knownSide(), a, b})
         board.show(step, t.angle(i));
-    board.remarkOnRounding(step);
 }
 
 /// The angles of the two sought mixed up.

@@ -1,7 +1,10 @@
 // One force unknown beside two known vectors: the triangle has two sides and the angle between them.
+#include "core/explain/agreement.h"
 #include "core/explain/families.h"
 #include "core/explain/quadrant.h"
 #include "core/explain/slip.h"
+
+#include <cmath>
 
 namespace tailpoint::explaining {
 
@@ -46,8 +49,8 @@ void writeEstimate(Board& board, const Missing& m) {
                                        "both from the common point and join their tips."),
                   "missing", m.missing().vector, "first", m.side(0).vector, "second", m.side(2).vector));
     step.workings.push_back({{}, missingEquation(m), {}, {}});
-    const double low = m.great().magnitude - m.small().magnitude,
-                 high = m.great().magnitude + m.small().magnitude;
+    const double low = m.great().sizeNumber.value - m.small().sizeNumber.value,
+                 high = m.great().sizeNumber.value + m.small().sizeNumber.value;
     step.conclusion.push_back(board.say(
         SENTENCE("solution", "A side of a triangle is shorter than the other two together and longer than "
                              "their difference: {bounds}."),
@@ -74,7 +77,6 @@ void writeIncluded(Board& board, const Missing& m) {
         "great", m.great().vector, "small", m.small().vector, "angle", m.symbol(m.x), "half",
         board.halfTurn()));
     board.show(step, m.angle(m.x));
-    board.remarkOnRounding(step);
     step.notes.push_back(board.say(
         m.isOwn() ? SENTENCE("solution",
                              "Here no supplement is taken: the tails of these two sides meet in a corner of "
@@ -136,7 +138,7 @@ void writeSineStep(Board& board, const Missing& m) {
     step.notes.push_back(board.say(
         SENTENCE("solution",
                  "The inverse sine also allows {second}; opposite the smaller side it never holds."),
-        "second", board.angle(board.half() - board.number(m.angle(m.smallSide)).value)));
+        "second", board.supplementOf(m.angle(m.smallSide))));
 }
 
 Wording turningFrom(bool own, bool counterClockwise) {
@@ -167,27 +169,40 @@ void writeWay(Board& board, const Missing& m) {
     step.reasoning.push_back(
         board.say(turningFrom(own, board.isCounterClockwise(board.signOf(missing.wayId))), "great",
                   m.great().vector, "missing", missing.vector, "angle", m.symbol(m.smallSide)));
-    board.remarkOnRounding(step);
     step.conclusion.push_back(liesThere(board, missing));
 }
 
-/// Lami: each force over the sine of the angle between the other two.
+/// Between the tails, from the directions as they are printed.
+Formula betweenTails(const Board& board, const Vector& a, const Vector& b) {
+    const double apart = normalized(a.wayNumber.value - b.wayNumber.value, board.sketch.angleUnit);
+    return board.carried.carried(std::abs(apart), Dimension::angle);
+}
+
+/// Lami: each force over the sine of the angle between the other two. Nothing where a triangle is so flat
+/// that a printed angle has no sine.
 void writeLamiCheck(Board& board, const Missing& m) {
+    std::array<Formula, 3> equations;
+    std::array<double, 3> quotients{};
+    for (std::size_t i = 0; i < 3; ++i) {
+        const auto [a, b] = Reduction::others(i);
+        Formula quotient =
+            over(m.side(i).sizeNumber, apply("sin", betweenTails(board, m.side(a), m.side(b))));
+        const auto value = evaluate(quotient, board.sketch.angleUnit);
+        if (!value)
+            return;
+        Formula shown = board.carried.carried(*value, Dimension::force);
+        quotients[i] = shown.value;
+        equations[i] = equal(std::move(quotient), std::move(shown));
+    }
     Step& step =
         board.step(StepKey::lami, SENTENCE("solution", "Check by Lami's form"), Stage::all, Law::sines);
     step.reasoning.push_back(board.say(
         SENTENCE("solution", "Three forces in equilibrium: each over the sine of the angle between the tails "
-                             "of the other two gives the same number, but for the rounding of what is shown, "
-                             "for that sine is the sine of the triangle's angle opposite the force.")));
-    for (std::size_t i = 0; i < 3; ++i) {
-        const auto [a, b] = Reduction::others(i);
-        const double between = std::abs(signedAngle(m.side(a).v, m.side(b).v).value_or(0));
-        Formula quotient = over(m.side(i).sizeNumber,
-                                apply("sin", board.angle(fromRadians(between, board.sketch.angleUnit))));
-        const auto value = evaluate(quotient, board.sketch.angleUnit);
-        step.workings.push_back(
-            {{}, {}, equal(std::move(quotient), board.force(static_cast<double>(value.value_or(0)))), {}});
-    }
+                             "of the other two must give the same number, for that sine is the sine of the "
+                             "triangle's angle opposite the force.")));
+    for (Formula& equation : equations)
+        step.workings.push_back({{}, {}, std::move(equation), {}});
+    step.conclusion.push_back(sameQuotients(board, quotients));
 }
 
 } // namespace

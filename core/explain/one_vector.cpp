@@ -1,4 +1,5 @@
 // One vector unknown: the component table, and from its sums the vector that closes the polygon.
+#include "core/explain/agreement.h"
 #include "core/explain/families.h"
 #include "core/explain/table.h"
 
@@ -22,17 +23,17 @@ void writeSumByTable(Board& board) {
     const Vector& sum = board.sum();
     const Entries entries = knownForces(board);
     const Total total = totalOf(sum);
+    writeComponents(board, board.carried, entries);
     Step& step = board.step(StepKey::components, SENTENCE("solution", "Component table"), Stage::construction,
                             Law::components);
     writeComponentTable(board, step, board.carried, entries, total);
     writeColumns(board, step, entries, total);
     if (sum.direction)
         return writePolar(board, sum);
-    step.conclusion.push_back(board.say(
-        SENTENCE(
-            "solution",
-            "Both sums are zero: the forces hold one another in equilibrium, and {sum} has no direction."),
-        "sum", sum.vector));
+    step.conclusion.push_back(
+        vanishing(board, board.carried.value(total.x).value_or(0), board.carried.value(total.y).value_or(0)));
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "So {sum} is zero and has no direction."), "sum", sum.vector));
 }
 
 /// Several known forces become K; a single one stands for itself.
@@ -40,6 +41,7 @@ void writeKnownForces(Board& board, const Entries& entries) {
     if (entries.empty())
         return;
     const bool several = board.carried.find({What::x, kKnownVector}) != nullptr;
+    writeComponents(board, board.carried, entries);
     Step& step = board.step(StepKey::components, SENTENCE("solution", "Component table of the known forces"),
                             Stage::construction, Law::components);
     if (!several)
@@ -89,9 +91,9 @@ namespace {
 std::vector<double> knownSizes(const Board& board) {
     std::vector<double> sizes;
     for (const auto& [force, sign] : knownForces(board))
-        sizes.push_back(board.at(force).magnitude);
+        sizes.push_back(board.at(force).sizeNumber.value);
     if (&board.sum() != board.sought())
-        sizes.push_back(board.sum().magnitude);
+        sizes.push_back(board.sum().sizeNumber.value);
     return sizes;
 }
 
@@ -167,6 +169,7 @@ void writeKnownComponents(Board& board) {
     }
     const Vector& known = board.at(kKnownVector);
     const Total total = totalOf(known);
+    writeComponents(board, board.carried, entries);
     Step& step = board.step(StepKey::known,
                             fromSum ? SENTENCE("solution", "What the known vectors leave")
                                     : SENTENCE("solution", "Add up the known forces"),
@@ -189,13 +192,14 @@ void writeKnown(Board& board) {
 void writeComparison(Board& board) {
     const Carried lines = checkLines(board, false);
     const QuantityId x{What::gap, kNobody, {}, 0, 0}, y{What::gap, kNobody, {}, 0, 1};
+    writeComponents(board, lines, knownForces(board));
     Step& step = board.step(StepKey::components, SENTENCE("solution", "Both sides by components"), Stage::all,
                             Law::components);
     writeComponentTable(board, step, lines, knownForces(board), Total{inWords("ΣF"), x, y});
     const auto asked = [&](What what, double given) {
         const QuantityId id{what, kSumVector};
         return lines.value(id) ? lines.number(id)
-                               : lines.shown(withoutNoise(given, lines.scale), Dimension::force);
+                               : lines.carried(withoutNoise(given, lines.scale), Dimension::force);
     };
     step.conclusion.push_back(board.say(
         SENTENCE("solution",

@@ -61,7 +61,6 @@ void writePair(Board& board, const Addition& a) {
                    named(part(FigurePart::Kind::opposite, kNoVector, number), board.symbolOf(a.inner()))};
     for (const QuantityId& line : {a.tails(), a.inner(), a.made.sizeId, a.beside(), a.made.wayId})
         board.show(step, line);
-    board.remarkOnRounding(step);
     const double difference = a.great().magnitude - a.small().magnitude;
     step.conclusion.push_back(board.say(turningTowards(difference <= kEqualSides * a.great().magnitude,
                                                        board.isCounterClockwise(board.signOf(a.made.wayId))),

@@ -19,11 +19,6 @@ void writePythagoras(Board& board, const Vector& vector) {
         step.conclusion.push_back(board.say(SENTENCE("solution", "That lies within the estimate.")));
 }
 
-Formula signOf(const Board& board, const QuantityId& component, double value) {
-    const Relation sign = value < 0 ? Relation::less : value > 0 ? Relation::greater : Relation::equal;
-    return related(board.symbolOf(component), sign, count(0));
-}
-
 /// The acute angle, and what the quadrant makes of it; in the first it is the direction itself.
 void writeLines(Board& board, Step& step, const Vector& vector) {
     QuantityId target = vector.wayId, acute = vector.wayId;
@@ -75,9 +70,7 @@ void writePolar(Board& board, const Vector& vector) {
 void writeWayFromComponents(Board& board, Step& step, const Vector& vector) {
     const std::uint8_t answer = std::max(vector.sizeId.answer, vector.wayId.answer);
     const QuantityId x{What::x, vector.id, {}, answer}, y{What::y, vector.id, {}, answer};
-    const Eigen::Vector2d signs = withoutNoise(vector);
-    step.reasoning.push_back(
-        liesBySigns(board, vector, signOf(board, x, signs.x()), signOf(board, y, signs.y())));
+    step.reasoning.push_back(liesBySigns(board, vector));
     writeLines(board, step, vector);
     step.notes.push_back(aboutTangent(board, vector, x, y));
 }

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include "core/explain/quadrant.h"
 
 #include <array>
@@ -27,38 +28,6 @@ constexpr Row kBySigns{SENTENCE("solution", "{x} and {y}: {vector} lies on the a
                        SENTENCE("solution", "{x} and {y}: {vector} lies in the third quadrant."),
                        SENTENCE("solution", "{x} and {y}: {vector} lies in the fourth quadrant.")};
 
-constexpr Row kAgrees{
-    SENTENCE("solution", "The same magnitude, and {vector} lies on the axis +x: the direction found agrees."),
-    SENTENCE("solution", "The same magnitude, and {vector} lies on the axis −x: the direction found agrees."),
-    SENTENCE("solution", "The same magnitude, and {vector} lies on the axis +y: the direction found agrees."),
-    SENTENCE("solution", "The same magnitude, and {vector} lies on the axis −y: the direction found agrees."),
-    SENTENCE("solution",
-             "The same magnitude, and {vector} lies in the first quadrant: the direction found agrees."),
-    SENTENCE("solution",
-             "The same magnitude, and {vector} lies in the second quadrant: the direction found agrees."),
-    SENTENCE("solution",
-             "The same magnitude, and {vector} lies in the third quadrant: the direction found agrees."),
-    SENTENCE("solution",
-             "The same magnitude, and {vector} lies in the fourth quadrant: the direction found agrees.")};
-
-constexpr Row kAgreesRounded{
-    SENTENCE("solution",
-             "The same magnitude but for the rounding, and {vector} lies on the axis +x, as found."),
-    SENTENCE("solution",
-             "The same magnitude but for the rounding, and {vector} lies on the axis −x, as found."),
-    SENTENCE("solution",
-             "The same magnitude but for the rounding, and {vector} lies on the axis +y, as found."),
-    SENTENCE("solution",
-             "The same magnitude but for the rounding, and {vector} lies on the axis −y, as found."),
-    SENTENCE("solution",
-             "The same magnitude but for the rounding, and {vector} lies in the first quadrant, as found."),
-    SENTENCE("solution",
-             "The same magnitude but for the rounding, and {vector} lies in the second quadrant, as found."),
-    SENTENCE("solution",
-             "The same magnitude but for the rounding, and {vector} lies in the third quadrant, as found."),
-    SENTENCE("solution",
-             "The same magnitude but for the rounding, and {vector} lies in the fourth quadrant, as found.")};
-
 Where whereIs(const Eigen::Vector2d& v) {
     if (v.y() == 0)
         return v.x() > 0 ? Where::positiveX : Where::negativeX;
@@ -79,13 +48,19 @@ Prose liesThere(const Board& board, const Vector& vector) {
     return board.say(of(kLies, vector.v), "vector", vector.vector);
 }
 
-Prose liesBySigns(const Board& board, const Vector& vector, Formula xSign, Formula ySign) {
-    return board.say(of(kBySigns, withoutNoise(vector)), "x", std::move(xSign), "y", std::move(ySign),
+Prose liesBySigns(const Board& board, const Vector& vector) {
+    const Eigen::Vector2d signs = withoutNoise(vector);
+    const auto sign = [&](What what, double value) {
+        QuantityId component = vector.sizeId;
+        component.answer = std::max(vector.sizeId.answer, vector.wayId.answer);
+        component.what = what;
+        const Relation relation = value < 0   ? Relation::less
+                                  : value > 0 ? Relation::greater
+                                              : Relation::equal;
+        return related(board.symbolOf(component), relation, count(0));
+    };
+    return board.say(of(kBySigns, signs), "x", sign(What::x, signs.x()), "y", sign(What::y, signs.y()),
                      "vector", vector.vector);
-}
-
-Prose agreesThere(const Board& board, const Vector& vector, bool same) {
-    return board.say(of(same ? kAgrees : kAgreesRounded, vector.v), "vector", vector.vector);
 }
 
 } // namespace tailpoint::explaining

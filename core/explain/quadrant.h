@@ -9,8 +9,6 @@ namespace tailpoint::explaining {
 /// "R lies in the fourth quadrant."
 Prose liesThere(const Board& board, const Vector& vector);
 /// "R_x > 0 and R_y < 0: R lies in the fourth quadrant."
-Prose liesBySigns(const Board& board, const Vector& vector, Formula xSign, Formula ySign);
-/// "The same magnitude, and R lies in the fourth quadrant: ..."; `same`: to the shown digits.
-Prose agreesThere(const Board& board, const Vector& vector, bool same);
+Prose liesBySigns(const Board& board, const Vector& vector);
 
 } // namespace tailpoint::explaining

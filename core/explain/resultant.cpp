@@ -23,13 +23,13 @@ Working boundsOf(const Board& board, const Pair& pair) {
     return {{},
             bounds(absolute(sum(pair.p.size, negative(pair.q.size))), sum(pair.p.size, pair.q.size)),
             {},
-            bounds(board.force(std::abs(pair.p.magnitude - pair.q.magnitude)),
-                   board.force(pair.p.magnitude + pair.q.magnitude))};
+            bounds(board.force(std::abs(pair.p.sizeNumber.value - pair.q.sizeNumber.value)),
+                   board.force(pair.p.sizeNumber.value + pair.q.sizeNumber.value))};
 }
 
 void writeOpening(const Board& board, Step& step, const Pair& pair) {
     Formula square = equal(root(sum(power(pair.p.size, 2), power(pair.q.size, 2))),
-                           board.force(std::hypot(pair.p.magnitude, pair.q.magnitude)));
+                           board.force(std::hypot(pair.p.sizeNumber.value, pair.q.sizeNumber.value)));
     const auto wording = [&] {
         switch (openingOf(pair)) {
         case Opening::right:
@@ -87,7 +87,6 @@ void writeTailsStep(Board& board, const Pair& pair) {
                                "tails is what is left of the full turn."),
                       "half", board.halfTurn()));
     board.show(step, pair.phi);
-    board.remarkOnRounding(step);
     if (p * q < 0 && !longWay)
         step.notes.push_back(board.say(SENTENCE(
             "solution", "The directions lie on either side of the axis. Subtracting a negative angle "
@@ -109,7 +108,6 @@ void writeParallelogram(Board& board, const Pair& pair) {
         board.say(SENTENCE("solution", "So the angle {gamma} at the tips is the supplement of {phi}:"),
                   "gamma", board.symbolOf(pair.gamma), "phi", board.symbolOf(pair.phi)));
     board.show(step, pair.gamma);
-    board.remarkOnRounding(step);
     step.notes.push_back(board.say(
         pair.equal()
             ? SENTENCE("solution",

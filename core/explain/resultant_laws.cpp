@@ -23,9 +23,9 @@ Prose calculatorNote(const Board& board) {
 
 /// The magnitude found beside its estimate; where the digits shown are those of a bound, it is not between.
 Prose beside(const Board& board, const Pair& pair) {
-    const Formula &size = pair.sum.sizeNumber,
-                  least = board.force(std::abs(pair.p.magnitude - pair.q.magnitude)),
-                  most = board.force(pair.p.magnitude + pair.q.magnitude);
+    const Formula size = board.answered(pair.sum.sizeNumber),
+                  least = board.force(std::abs(pair.p.sizeNumber.value - pair.q.sizeNumber.value)),
+                  most = board.force(pair.p.sizeNumber.value + pair.q.sizeNumber.value);
     const auto wording = [&] {
         if (size.text == most.text)
             return SENTENCE("solution",
@@ -72,10 +72,9 @@ void writeCosines(Board& board, const Pair& pair) {
                           "Take the root, put in the numbers with their units, and round only at the end.")));
     board.show(step, pair.sum.sizeId);
     step.conclusion.push_back(beside(board, pair));
-    step.conclusion.push_back(
-        byHand ? board.say(SENTENCE("solution", "The rounded value, {size}, is carried on."), "size", size)
-               : board.say(
-                     SENTENCE("solution", "The full value is carried on; only what is shown is rounded.")));
+    if (byHand)
+        step.conclusion.push_back(
+            board.say(SENTENCE("solution", "The rounded value, {size}, is carried on."), "size", size));
     step.notes.push_back(calculatorNote(board));
     noteAngle(board, step, pair);
 }
@@ -110,7 +109,7 @@ void writeSines(Board& board, const Pair& pair) {
          {},
          {}});
     board.show(step, pair.oppositeSmall());
-    const Formula second = board.angle(board.half() - board.number(pair.oppositeSmall()).value);
+    const Formula second = board.supplementOf(pair.oppositeSmall());
     step.conclusion.push_back(board.say(
         SENTENCE("solution", "The inverse sine also allows {supplement}. The greater side lies opposite the "
                              "greater angle, and {small} is smaller than {great}: {angle} is smaller than "
@@ -156,7 +155,6 @@ void writeDirection(Board& board, const Pair& pair) {
                                        "great", pair.great.vector, "sum", pair.sum.vector, "theta",
                                        pair.great.theta));
     board.show(step, pair.sum.wayId);
-    board.remarkOnRounding(step);
     step.conclusion.push_back(liesThere(board, pair.sum));
     step.notes.push_back(board.say(
         SENTENCE("solution",

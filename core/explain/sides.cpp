@@ -59,7 +59,6 @@ void writeSecond(Board& board, const ThreeSides& q) {
         "side", q.side(greatest).size, "angle", q.symbol(greatest)));
     board.show(step, q.angle(second));
     board.show(step, q.angle(last));
-    board.remarkOnRounding(step);
     step.notes.push_back(board.say(
         SENTENCE("solution",
                  "Started with a smaller angle, the inverse sine could hide an obtuse one. That is why the "
@@ -108,7 +107,6 @@ void writeWays(Board& board, const ThreeSides& q, std::size_t index) {
     for (const std::size_t target : q.r.sought) {
         step.parts.push_back(part(FigurePart::Kind::direction, q.side(target).index));
         board.show(step, board.in(index, q.r.side[target]).wayId);
-        board.remarkOnRounding(step);
     }
     if (index == 0)
         noteExchange(board, step, q);
@@ -125,10 +123,11 @@ void writeSidesEstimate(Board& board) {
     const Vector &a = q.side(q.bySize[0]), &b = q.side(q.bySize[1]), &c = q.side(q.bySize[2]);
     step.reasoning.push_back(board.say(SENTENCE(
         "solution", "Three sides close a triangle if the greatest is shorter than the other two together:")));
-    step.workings.push_back({{},
-                             related(a.size, Relation::less, sum(b.size, c.size)),
-                             {},
-                             related(a.sizeNumber, Relation::less, board.force(b.magnitude + c.magnitude))});
+    step.workings.push_back(
+        {{},
+         related(a.size, Relation::less, sum(b.size, c.size)),
+         {},
+         related(a.sizeNumber, Relation::less, board.force(b.sizeNumber.value + c.sizeNumber.value))});
     step.conclusion.push_back(board.say(
         SENTENCE("solution", "Circles about the two ends of {known}, with the two magnitudes as radii, meet "
                              "at the missing corner: on one side of {known}, and mirrored on the other."),

@@ -50,7 +50,8 @@ std::optional<Formula> slipped(const Board& board, const QuantityId& line, Formu
     const bool angle = dimensionOf(line.what) == Dimension::angle;
     Formula shown = angle ? board.angle(normalized(static_cast<double>(*value), unit))
                           : board.force(static_cast<double>(*value));
-    return shown.text == board.number(line).text ? std::nullopt : std::optional(std::move(shown));
+    return shown.text == board.answered(board.number(line)).text ? std::nullopt
+                                                                 : std::optional(std::move(shown));
 }
 
 } // namespace tailpoint::explaining

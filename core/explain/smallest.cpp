@@ -68,7 +68,6 @@ void writeAngle(Board& board, const Right& q) {
         SENTENCE("solution", "Between the sides {known} and {line} lies {angle}, from their directions."),
         "known", q.known().vector, "line", q.side(q.line).vector, "angle", q.symbol(q.leg)));
     board.show(step, q.angle(q.leg));
-    board.remarkOnRounding(step);
 }
 
 void noteSlips(const Board& board, Step& step, const Right& q) {

@@ -34,6 +34,7 @@ enum class StepKey : std::uint8_t {
     second,
     direction, ///< referred to the axis
     pair,      ///< one of the successive parallelograms; Step::pair has its number
+    resolved,  ///< vectors into components, line by line
     components,
     equations,   ///< along x and along y
     elimination, ///< of one unknown from both

@@ -1,16 +1,18 @@
 #include "core/explain/table.h"
 
+#include <algorithm>
+
 namespace tailpoint::explaining {
 
 namespace {
 
 constexpr std::size_t kMostRows = 40;   ///< of a table; beyond, the first half of them and the rest summed up
 constexpr std::size_t kMostWritten = 6; ///< terms of a written sum
+constexpr std::size_t kMostResolved = 12; ///< vectors whose components are worked line by line
 
 void explainTable(const Board& board, Step& step) {
-    step.reasoning.push_back(board.say(SENTENCE(
-        "solution", "Resolve each force along the sheet's x and y: x = magnitude times cosine, y = "
-                    "magnitude times sine of its angle from +x, signs included. Then add each column.")));
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution", "Each component with its sign; then add each column.")));
     if (!isPlainReference(board.sketch))
         step.reasoning.push_back(board.say(
             board.isCounterClockwise(1)
@@ -33,6 +35,30 @@ std::vector<Formula> headOf(const Board& board) {
             inWords("x"), inWords("y")};
 }
 
+Formula withOtherSign(Formula number) {
+    if (number.value == 0)
+        return number;
+    number.value = -number.value;
+    number.text = number.text.starts_with('-') ? number.text.substr(1) : "-" + number.text;
+    return number;
+}
+
+bool isAlongSlope(const Board& board, const Vector& vector) {
+    return std::holds_alternative<SlopeForm>(board.given(vector.id).direction.form) && !vector.turned;
+}
+
+void explainComponents(const Board& board, Step& step, const Entries& entries) {
+    const auto alongSlope = [&](const Entry& entry) { return isAlongSlope(board, board.at(entry.first)); };
+    if (!std::all_of(entries.begin(), entries.end(), alongSlope))
+        step.reasoning.push_back(board.say(
+            SENTENCE("solution", "Resolve along the sheet's x and y: x is the magnitude times the cosine, "
+                                 "y the magnitude times the sine of the angle from +x, signs included.")));
+    if (std::any_of(entries.begin(), entries.end(), alongSlope))
+        step.reasoning.push_back(board.say(SENTENCE(
+            "solution", "Along a slope the components are to the magnitude as run and rise are to the "
+                        "length of both, by Pythagoras: no angle is needed.")));
+}
+
 struct Rows {
     const Board& board;
     const Carried& lines;
@@ -41,25 +67,31 @@ struct Rows {
     QuantityId of(What what, const Vector& vector) const {
         return {what, vector.id, {}, std::max(vector.sizeId.answer, vector.wayId.answer), vector.wayId.part};
     }
-    /// The angle from +x, within half a turn.
+    /// The angle from +x.
     Formula angle(const Vector& vector) const {
+        if (isAlongSlope(board, vector))
+            return inWords(withMinusSigns(shownAsGiven(board.given(vector.id).direction, board.sketch)));
         if (isPlainReference(board.sketch))
             return vector.wayNumber;
         const QuantityId fromX{What::fromX, vector.id, {}, vector.wayId.answer, vector.wayId.part};
-        Formula number = lines.number(fromX);
-        const double within = normalized(number.value, board.sketch.angleUnit);
-        return within == number.value ? number : lines.shown(within, Dimension::angle);
+        return lines.number(fromX);
+    }
+    /// Where the sheet measures otherwise, unless a step has told it.
+    void showFromX(Step& step, const Vector& vector) const {
+        const QuantityId id{What::fromX, vector.id, {}, vector.wayId.answer, vector.wayId.part};
+        const bool isTold = std::holds_alternative<BearingForm>(board.given(vector.id).direction.form);
+        if (isPlainReference(board.sketch) || isTold || lines.find(id) == nullptr)
+            return;
+        step.workings.push_back(lines.working(id));
+        step.lines.push_back(id);
     }
     Formula opposite(const Formula& angle) const {
         return lines.shown(normalized(angle.value + board.half(), board.sketch.angleUnit), Dimension::angle);
     }
     Formula component(What what, const Entry& entry) const {
         const QuantityId id = of(what, board.at(entry.first));
-        if (entry.second > 0)
-            return lines.number(id);
-        Formula taken = lines.shown(0 - lines.number(id).value, Dimension::force);
-        taken.id = id;
-        return taken;
+        Formula number = lines.number(id);
+        return entry.second > 0 ? number : withOtherSign(std::move(number));
     }
     std::vector<Formula> row(const Entry& entry) const {
         const Vector& vector = board.at(entry.first);
@@ -75,7 +107,7 @@ struct Rows {
             total +=
                 Eigen::Vector2d(component(What::x, entries[i]).value, component(What::y, entries[i]).value);
         const auto cell = [&](double value) {
-            return lines.shown(withoutNoise(value, lines.scale), Dimension::force);
+            return lines.carried(withoutNoise(value, lines.scale), Dimension::force);
         };
         return {inWords(toText(board.say(SENTENCE("table", "the other {count}"), "count",
                                          count(static_cast<int>(entries.size() - first))))),
@@ -105,6 +137,24 @@ void writeComponentTable(const Board& board, Step& step, const Carried& lines, c
         table.rows.push_back(
             {total->name, inWords(""), inWords(""), lines.number(total->x), lines.number(total->y)});
     step.table = std::move(table);
+}
+
+void writeComponents(Board& board, const Carried& lines, const Entries& entries) {
+    if (entries.empty() || entries.size() > kMostResolved)
+        return;
+    Step& step = board.step(StepKey::resolved, SENTENCE("solution", "Components of each vector"),
+                            Stage::construction, Law::components);
+    explainComponents(board, step, entries);
+    const Rows rows{board, lines};
+    for (const auto& [vector, sign] : entries) {
+        step.parts.push_back(arrowPart(board.at(vector).index));
+        rows.showFromX(step, board.at(vector));
+        for (const What what : {What::x, What::y}) {
+            const QuantityId id = rows.of(what, board.at(vector));
+            step.workings.push_back(lines.working(id));
+            step.lines.push_back(id);
+        }
+    }
 }
 
 void writeColumns(const Board& board, Step& step, const Entries& entries, const Total& total) {

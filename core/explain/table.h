@@ -16,6 +16,8 @@ struct Total {
 };
 Total totalOf(const Vector& vector);
 
+/// A step in which each component is worked by itself, where they are few enough to be told.
+void writeComponents(Board& board, const Carried& lines, const Entries& entries);
 /// Words and rows; the numbers come from `lines`. Without a total where there is nothing to add up.
 void writeComponentTable(const Board& board, Step& step, const Carried& lines, const Entries& entries,
                          const std::optional<Total>& total);

@@ -51,7 +51,7 @@ void writeThreeSides(Board& board, const Triangle& t) {
         {{},
          related(a->size, Relation::greater, sum(b->size, c->size)),
          {},
-         related(a->sizeNumber, Relation::greater, board.force(b->magnitude + c->magnitude))});
+         related(a->sizeNumber, Relation::greater, board.force(b->sizeNumber.value + c->sizeNumber.value))});
     step.conclusion.push_back(board.say(
         a == &t.known()
             ? SENTENCE("solution", "Circles about the two ends of {known}, with the two magnitudes as "
@@ -85,7 +85,6 @@ void writeDistance(Board& board, const Reach& t) {
                  "{angle} is the angle between the sides {known} and {u}: their directions are known."),
         "angle", t.symbol(t.onCircle), "known", known.vector, "u", u.vector));
     board.show(angle, t.angle(t.onCircle));
-    board.remarkOnRounding(angle);
 
     const QuantityId distance{What::distance};
     Step& step = board.step(StepKey::reach, SENTENCE("solution", "Does it reach?"), Stage::construction);

@@ -1,5 +1,6 @@
 // A worked solution as plain text, and as the fields of a report.
 #include "core/explain/explain.h"
+#include "core/explain/rows.h"
 #include "core/formula/letters.h"
 
 #include <algorithm>
@@ -111,22 +112,26 @@ void appendTable(std::string& out, const Table& table, Minus minus) {
     }
 }
 
-void appendWorking(std::string& out, const Working& working, Minus minus) {
-    const std::string subject = working.subject ? toText(*working.subject, minus) : std::string();
+constexpr std::string_view kIndent = "     ";
+
+void appendWorking(std::string& out, const Working& working, Minus minus, std::size_t width) {
+    const std::string subject = working.subject ? toText(*working.subject, minus) + " = " : std::string();
+    const std::size_t head = columns(subject);
     bool first = true;
-    for (const auto* part : {&working.general, &working.substituted, &working.value}) {
-        if (!*part)
-            continue;
-        out += "     ";
-        if (working.subject) {
-            if (first)
-                out += subject;
-            else
-                out.append(columns(subject), ' ');
-            out += " = ";
+    for (const Formula* part : sidesOf(working)) {
+        out += kIndent;
+        if (first)
+            out += subject;
+        else if (head > 0)
+            out.append(head - 2, ' ').append("= ");
+        bool rest = false;
+        for (const Formula& row : explaining::rowsOf(*part, width - kIndent.size() - head)) {
+            if (rest)
+                out.append(kIndent).append(head, ' ');
+            appendText(out, row, minus);
+            out += '\n';
+            rest = true;
         }
-        appendText(out, **part, minus);
-        out += '\n';
         first = false;
     }
 }
@@ -157,17 +162,24 @@ std::string_view nameOf(Law law) {
     return names[static_cast<std::size_t>(law)];
 }
 
+std::vector<const Formula*> sidesOf(const Working& working) {
+    std::vector<const Formula*> sides;
+    for (const auto* side :
+         {&working.general, &working.substituted, working.told ? &working.told : &working.value})
+        if (*side)
+            sides.push_back(&**side);
+    return sides;
+}
+
 std::vector<Formula> linesOf(const Working& working) {
     std::vector<Formula> lines;
-    for (const auto* part : {&working.general, &working.substituted, &working.value}) {
-        if (!*part)
-            continue;
+    for (const Formula* part : sidesOf(working)) {
         if (!working.subject)
-            lines.push_back(**part);
+            lines.push_back(*part);
         else if (lines.empty())
-            lines.push_back(equal(*working.subject, **part));
+            lines.push_back(equal(*working.subject, *part));
         else
-            lines.push_back(equal(inWords({}), **part));
+            lines.push_back(equal(inWords({}), *part));
     }
     return lines;
 }
@@ -182,7 +194,8 @@ StepFields fieldsOf(const Step& step, Minus minus) {
         if (working.substituted)
             appendJoined(fields.substitution, side(working.subject, *working.substituted, minus));
         if (working.value)
-            appendJoined(fields.result, side(working.subject, *working.value, minus));
+            appendJoined(fields.result,
+                         side(working.subject, working.told ? *working.told : *working.value, minus));
     }
     return fields;
 }
@@ -194,7 +207,7 @@ std::string toText(const Step& step, Minus minus, std::size_t width) {
     if (step.table)
         appendTable(out, *step.table, minus);
     for (const Working& working : step.workings)
-        appendWorking(out, working, minus);
+        appendWorking(out, working, minus, width);
     for (const Prose& prose : step.conclusion)
         appendWrapped(out, toText(prose, minus), "   ", width);
     for (const Prose& prose : step.notes)

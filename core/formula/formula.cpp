@@ -184,6 +184,13 @@ Formula sumOf(std::vector<Formula> parts) {
     return whole;
 }
 
+Formula rowOf(std::vector<Formula> parts) {
+    Formula whole;
+    whole.kind = FormulaKind::row;
+    whole.parts = std::move(parts);
+    return whole;
+}
+
 Symbol symbolOfName(std::string_view name) {
     const auto underscore = name.find('_');
     if (underscore != std::string_view::npos && underscore > 0 && underscore + 1 < name.size())

@@ -29,7 +29,8 @@ enum class FormulaKind : std::uint8_t {
     root,     ///< square root of parts[0]
     function, ///< text: sin, cos, tan, arcsin, arccos, arctan; parts[0] the argument
     absolute, ///< |parts[0]|
-    relation  ///< two or three parts, between each two of them one of `relations`
+    relation, ///< two or three parts, between each two of them one of `relations`
+    row       ///< parts one behind another, words among them: 519.86 N, to three figures 520 N
 };
 
 /// Which characters of a subscript are italic: bit i for the i-th of them, from the lowest bit. Those beyond
@@ -99,6 +100,7 @@ Formula related(Formula a, Relation first, Formula b, Relation second, Formula c
 Formula equal(Formula left, Formula right);
 Formula equal(Formula a, Formula b, Formula c);
 Formula sumOf(std::vector<Formula> parts); ///< a single part stays as it is
+Formula rowOf(std::vector<Formula> parts);
 
 /// A letter or a name with its subscript, as it stands in print.
 struct Symbol {
@@ -175,9 +177,9 @@ std::string xmlEscaped(std::string_view text);
 /// Value of a tree in extended precision, with the full value behind each shown number. Angles are numbers in
 /// `unit`: sine, cosine and tangent reduce them exactly (core/quantity/angle.h), so that 345 sin 30° is
 /// 172.5; inverse functions give them, arcsin and arctan between minus and plus a quarter turn, arccos up to
-/// a half. Empty for words, relations and unknown symbols, and where the arithmetic has no value: a division
-/// by zero, the root of a negative number, arcsin or arccos beyond 1, the tangent of a quarter turn, an
-/// overflow. `lookUp` gives the value of a symbol.
+/// a half. Empty for words, rows, relations and unknown symbols, and where the arithmetic has no value: a
+/// division by zero, the root of a negative number, arcsin or arccos beyond 1, the tangent of a quarter turn,
+/// an overflow. `lookUp` gives the value of a symbol.
 using SymbolLookup = std::function<std::optional<long double>(const Formula& symbol)>;
 std::optional<long double> evaluate(const Formula& formula, AngleUnit unit, const SymbolLookup& lookUp = {});
 

@@ -144,6 +144,10 @@ public:
             return;
         case FormulaKind::relation:
             return writeRelation(f);
+        case FormulaKind::row:
+            for (const Formula& one : f.parts)
+                write(one);
+            return;
         }
     }
 

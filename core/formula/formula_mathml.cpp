@@ -40,6 +40,11 @@ public:
             return row([&] { fence("|"), write(f.parts[0]), fence("|"); });
         case FormulaKind::relation:
             return row([&] { writeRelation(f); });
+        case FormulaKind::row:
+            return row([&] {
+                for (const Formula& one : f.parts)
+                    write(one);
+            });
         }
     }
 

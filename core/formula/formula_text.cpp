@@ -31,7 +31,9 @@ public:
         case FormulaKind::fraction:
             part(f, 0, needsFenceAbove(f.parts[0]));
             put(isAtom(f.parts[0]) && isAtom(f.parts[1]) ? "/" : " / ");
-            return part(f, 1, !isAtom(f.parts[1]) && f.parts[1].kind != FormulaKind::function);
+            return part(f, 1,
+                        !isAtom(f.parts[1]) && f.parts[1].kind != FormulaKind::function &&
+                            f.parts[1].kind != FormulaKind::root);
         case FormulaKind::power:
             return writePower(f);
         case FormulaKind::root:
@@ -48,6 +50,10 @@ public:
             return put("|");
         case FormulaKind::relation:
             return writeRelation(f);
+        case FormulaKind::row:
+            for (const Formula& one : f.parts)
+                write(one);
+            return;
         }
     }
 

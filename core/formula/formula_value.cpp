@@ -118,6 +118,7 @@ private:
             return mapped(f.parts[0], [&](long double x) { return valueOfFunction(f.text, x, m_unit); });
         case FormulaKind::words:
         case FormulaKind::relation:
+        case FormulaKind::row:
             return std::nullopt;
         }
         return std::nullopt;

@@ -49,7 +49,7 @@ enum class What : std::uint8_t {
     distance, ///< of a circle's centre from the line that cuts it; `part` 1: half the chord that it cuts off
     term,     ///< cosine or sine (as `part` says) of a direction from +x: an unknown's factor in ΣFx or ΣFy
     along,    ///< component along the line on which everything lies
-    gap       ///< what a check leaves over: `part` 0 along x, 1 along y
+    gap       ///< what a check leaves over: `part` 0 along x, 1 along y, 2 along the resultant, 3 across it
 };
 
 struct QuantityId {

@@ -171,7 +171,7 @@ Symbol Things::symbol(const QuantityId& q) const {
         out = distance(q);
         break;
     case What::gap:
-        out = below("ΣF", italicSubscript(q.part == 0 ? 'x' : 'y'));
+        out = below("ΣF", italicSubscript("xyuv"[q.part % 4U]));
         break;
     case What::none:
         break;

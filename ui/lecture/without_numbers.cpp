@@ -29,9 +29,11 @@ Working withoutNumbers(Working working) {
         working.general = withoutNumbers(std::move(*working.general));
         working.substituted.reset();
         working.value.reset();
+        working.told.reset();
         return working;
     }
     working.substituted.reset();
+    working.told.reset();
     if (working.value)
         working.value = inWords(kHidden);
     return working;

@@ -65,8 +65,17 @@ Setting Typesetter::set(const Formula& f) const {
         return bars(set(f.parts[0]));
     case FormulaKind::relation:
         return relation(f);
+    case FormulaKind::row:
+        return row(f);
     }
     return {};
+}
+
+Setting Typesetter::row(const Formula& f) const {
+    Setting out;
+    for (const Formula& one : f.parts)
+        append(out, set(one));
+    return out;
 }
 
 Setting Typesetter::text(const QString& string, bool italic, bool bold) const {
@@ -176,6 +185,23 @@ std::vector<Setting> Typesetter::terms(const Formula& f) const {
     all.reserve(f.parts.size());
     for (std::size_t i = 0; i < f.parts.size(); ++i)
         all.push_back(term(f, i));
+    return all;
+}
+
+std::vector<Setting> Typesetter::words(const Formula& f) const {
+    std::vector<Setting> all(1);
+    for (const Formula& one : f.parts) {
+        if (one.kind != FormulaKind::words) {
+            append(all.back(), set(one));
+            continue;
+        }
+        const QStringList parts = fromView(one.text).split(QLatin1Char(' '));
+        for (qsizetype i = 0; i < parts.size(); ++i) {
+            if (i > 0)
+                all.emplace_back();
+            append(all.back(), text(parts[i]));
+        }
+    }
     return all;
 }
 

@@ -12,10 +12,12 @@ constexpr double kSmallest = 0.6; // of the size asked for
 constexpr double kLeading = 0.42; // ems between lines of a calculation
 constexpr double kRelationGap = 0.28, kTermGap = 0.22;
 
-/// What may be broken off: the terms of a sum; of anything else the whole.
+/// What may be broken off: the terms of a sum, the words of a row; of anything else the whole.
 std::vector<Setting> breakable(const Typesetter& set, const Formula& f) {
     if (f.kind == FormulaKind::sum)
         return set.terms(f);
+    if (f.kind == FormulaKind::row)
+        return set.words(f);
     std::vector<Setting> whole;
     whole.push_back(set.set(f));
     return whole;
@@ -85,11 +87,9 @@ Setting setLines(const Working& working, const Typesetter& set, double width, do
     Stack stack(kLeading * set.em());
     const Setting subject = working.subject ? set.set(*working.subject) : Setting();
     bool first = true;
-    for (const auto* part : {&working.general, &working.substituted, &working.value}) {
-        if (!*part)
-            continue;
+    for (const Formula* part : sidesOf(working)) {
         const Setting head = working.subject ? headOf(set, subject, first) : Setting();
-        const auto pieces = breakable(set, **part);
+        const auto pieces = breakable(set, *part);
         needed = std::max(needed, head.width + widest(pieces) + (pieces.size() > 1 ? set.em() : 0));
         addFilled(stack, set, head, pieces, head.width, width);
         first = false;
@@ -257,9 +257,11 @@ Setting cellOf(const Formula& cell, const QFont& words, const Typesetter& set) {
     return out;
 }
 
-Grid gridOf(const Table& table, const QFont& words, const Typesetter& set) {
+/// Columns stand closer before anything is set smaller.
+Grid gridOf(const Table& table, const QFont& words, const Typesetter& set, double room) {
+    constexpr double kGap = 1.1, kLeastGap = 0.55; // ems
     Grid grid;
-    grid.gap = 1.1 * set.em();
+    grid.gap = kGap * set.em();
     grid.widths.assign(table.head.size(), 0);
     const auto add = [&](const std::vector<Formula>& row) {
         std::vector<Setting> cells;
@@ -272,6 +274,9 @@ Grid gridOf(const Table& table, const QFont& words, const Typesetter& set) {
     add(table.head);
     for (const auto& row : table.rows)
         add(row);
+    if (grid.width() > room && grid.widths.size() > 1)
+        grid.gap = std::max(kLeastGap * set.em(),
+                            grid.gap - (grid.width() - room) / static_cast<double>(grid.widths.size() - 1));
     return grid;
 }
 
@@ -303,7 +308,7 @@ constexpr double kHairline = 0.06; ///< of the size; a pixel at the least
 namespace {
 
 Stack tableOf(const Table& table, const QFont& words, TypeSize size, double width) {
-    Grid grid = gridOf(table, words, Typesetter(size));
+    Grid grid = gridOf(table, words, Typesetter(size), width);
     const TypeSize whole = size;
     double factor = 1;
     while (grid.width() > width && factor > kSmallest) {
@@ -311,7 +316,7 @@ Stack tableOf(const Table& table, const QFont& words, TypeSize size, double widt
         QFont smaller = words;
         smaller.setPointSizeF(words.pointSizeF() * factor);
         size = whole.scaled(factor);
-        grid = gridOf(table, smaller, Typesetter(size));
+        grid = gridOf(table, smaller, Typesetter(size), width);
     }
     Stack stack(kTableLeading * size.pixels);
     for (std::size_t r = 0; r < grid.rows.size(); ++r) {

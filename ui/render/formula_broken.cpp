@@ -100,10 +100,14 @@ Setting Typesetter::broken(const Formula& f, double room) const {
         }
         return filled(*this, pieces, 0.28 * m_em, room);
     }
+    case FormulaKind::row:
+        return filled(*this, words(f), kGap * m_em, room);
     case FormulaKind::product: {
         std::vector<Setting> pieces;
         for (std::size_t i = 0; i < f.parts.size(); ++i) {
             Setting piece = part(f, i);
+            if (!isFenced(f, i) && piece.width > room - kIndent * m_em)
+                piece = broken(f.parts[i], room - kIndent * m_em);
             if (i + 1 < f.parts.size() && jointAfter(f, i) == Joint::dot)
                 append(piece, text(QStringLiteral("\u00b7")), 0.06);
             pieces.push_back(std::move(piece));
@@ -122,9 +126,7 @@ std::vector<Setting> setWorkingByLine(const Working& working, TypeSize size, dou
     const Setting subject = working.subject ? set.set(*working.subject) : Setting();
     // A long subject on a narrow sheet: the lines below it begin further to the left.
     const double deepest = 0.3 * width;
-    for (const auto* part : {&working.general, &working.substituted, &working.value}) {
-        if (!*part)
-            continue;
+    for (const Formula* part : sidesOf(working)) {
         Setting line;
         if (working.subject) {
             if (lines.empty())
@@ -135,9 +137,9 @@ std::vector<Setting> setWorkingByLine(const Working& working, TypeSize size, dou
             line.width += kRelationGap * set.em();
         }
         const double room = width - line.width;
-        if (broken != nullptr && set.set(**part).width > room)
+        if (broken != nullptr && set.set(*part).width > room)
             *broken = true;
-        line.add(set.broken(**part, room), {line.width, 0});
+        line.add(set.broken(*part, room), {line.width, 0});
         lines.push_back(std::move(line));
     }
     return lines;

@@ -15,11 +15,13 @@ public:
 
     /// Terms of a sum, each with its sign in front: where a long sum may be broken.
     std::vector<Setting> terms(const Formula& sum) const;
+    /// Of a row: what no space parts stays together.
+    std::vector<Setting> words(const Formula& row) const;
 
     /// Puts `more` to the right, `space` ems off.
     void append(Setting& out, const Setting& more, double space = 0) const;
     /// Broken into lines where it is wider than `room`: sums before a sign, also under roots, in fractions
-    /// and in arguments; products before a factor.
+    /// and in arguments; products before a factor; rows at their spaces.
     Setting broken(const Formula& formula, double room) const;
     Setting brokenTerm(const Formula& sum, std::size_t index, double room) const;
 
@@ -46,6 +48,7 @@ private:
     Setting rootOver(const Setting& radicand) const;
     Setting function(const Formula& formula) const;
     Setting relation(const Formula& formula) const;
+    Setting row(const Formula& formula) const;
     Setting parentheses(const Setting& inner) const;
     Setting bars(const Setting& inner) const;
     QPainterPath crescent(double top, double bottom, double bulge) const;

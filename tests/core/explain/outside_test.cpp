@@ -178,7 +178,7 @@ TEST(OutsideNumbers, HoldForAnExampleOfEveryFamily) {
         expectAll(example);
 }
 
-/// A line of the solution shows the number that was computed outside, rounded.
+/// A line of the solution carries the number that was computed outside, to the digits of an answer.
 TEST(OutsideNumbers, AreWhatTheStepsShow) {
     std::size_t shown = 0;
     for (const Example& example : examples()) {
@@ -198,7 +198,10 @@ TEST(OutsideNumbers, AreWhatTheStepsShow) {
                     const bool angle = dimensionOf(common.what) == Dimension::angle;
                     const double rounded = angle ? roundedToDecimals(expected.value, 1)
                                                  : roundedToFigures(expected.value, example.sketch.figures);
-                    EXPECT_DOUBLE_EQ(shownValue(*working.value), rounded)
+                    const double carried = shownValue(*working.value);
+                    EXPECT_DOUBLE_EQ(angle ? roundedToDecimals(carried, 1)
+                                           : roundedToFigures(carried, example.sketch.figures),
+                                     rounded)
                         << example.name << ": " << toText(*working.subject);
                     ++shown;
                 }

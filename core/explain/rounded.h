@@ -1,0 +1,15 @@
+// What is said of a number in its own line. Internal to explain/.
+#pragma once
+
+#include "core/explain/board.h"
+
+namespace tailpoint::explaining {
+
+/// "519.86 N, to three figures 520 N", "−3.648°, to one decimal −3.6°".
+Prose roundedTo(const Board& board, const Formula& value, Formula shown);
+/// Why a line has the value of the full calculation: its printed numbers leave it none.
+Prose withoutValue(const Board& board, const Line& line, const Formula& value);
+/// Words and formulas as one formula.
+Formula inRow(Prose prose);
+
+} // namespace tailpoint::explaining

@@ -1,0 +1,42 @@
+#include "core/explain/rows.h"
+
+#include "core/quantity/utf8.h"
+
+namespace tailpoint::explaining {
+
+namespace {
+
+std::size_t widthOf(const Formula& term) {
+    return characterCount(toText(term));
+}
+
+/// An empty term first, so that the sign of the first one shows.
+Formula nextRow() {
+    return sumOf({inWords({}), inWords({})});
+}
+
+} // namespace
+
+std::vector<Formula> rowsOf(const Formula& formula, std::size_t columns) {
+    std::vector<Formula> rows;
+    if (formula.kind != FormulaKind::sum || widthOf(formula) <= columns) {
+        rows.push_back(formula);
+        return rows;
+    }
+    constexpr std::size_t kSign = 3;
+    std::size_t width = 0;
+    for (const Formula& term : formula.parts) {
+        const std::size_t more = widthOf(term) + (rows.empty() ? 0 : kSign);
+        if (rows.empty() || width + more > columns) {
+            Formula row = nextRow();
+            row.parts.resize(rows.empty() ? 0 : 1);
+            rows.push_back(std::move(row));
+            width = 0;
+        }
+        rows.back().parts.push_back(term);
+        width += more;
+    }
+    return rows;
+}
+
+} // namespace tailpoint::explaining

@@ -1,0 +1,156 @@
+// A check that can fail: one line of the solution is changed, and what the check says turns.
+#include "core/derive/chain.h"
+#include "core/explain/explain.h"
+#include "tests/core/explain/questions.h"
+
+#include <gtest/gtest.h>
+
+namespace tailpoint {
+namespace {
+
+using namespace testing;
+
+constexpr const char* kSlip = "there is a slip";
+
+std::string checkOf(const Sketch& sketch, const ExplainOptions& options, std::size_t solution = 0) {
+    const Solved solved = solve(sketch);
+    for (const Step& step :
+         explain(sketch, solved, construct(sketch, solved, solution), solution, options).steps)
+        if (step.key == StepKey::check)
+            return toText(step, Minus::ascii, 10'000);
+    return {};
+}
+
+bool tellsOfASlip(const std::string& text) {
+    return text.find(kSlip) != std::string::npos;
+}
+
+ExplainOptions changed(const QuantityId& quantity, long double value) {
+    ExplainOptions options;
+    options.changed = {{quantity, value}};
+    return options;
+}
+
+struct Row {
+    const char* name;
+    Sketch sketch;
+    QuantityId line;
+    double wrong;
+    const char* right; ///< what is said of the right solution
+};
+
+/// Right: 28.648°, 959.78 N, 366.03 N, 20.285°, 143.69 N, 257.42 N, 53.130°, 36.870°
+/// (tests/core/explain/golden).
+std::vector<Row> rows() {
+    const Force unknown = force("X", kToFind, kToFind);
+    return {
+        {"resultant",
+         sketch({force("P", 340, 25), force("Q", 275, -40)}),
+         {What::opposite, forceVector(1)},
+         29.648,
+         "Magnitude and direction are those found"},
+        {"missing force", sketch({force("P", 700, 195), unknown}, force("R", 500, 90)),
+         magnitudeId(forceVector(1)), 969.78, "both ways agree"},
+        {"ring at rest", balanced({force("P", 500, 270), force("A", kToFind, 150), force("B", kToFind, 45)}),
+         magnitudeId(forceVector(1)), 376.03, "they hold one another in equilibrium"},
+        {"two answers",
+         sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10)),
+         {What::opposite, forceVector(0), {}, 1},
+         21.285,
+         "both ways agree"},
+        {"smallest force",
+         smallest(sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}, force("R", kToFind, 0)), "Q"),
+         magnitudeId(forceVector(1)), 159, "both ways agree"},
+        {"table",
+         sketch({force("P", 340, 25), force("Q", 275, -40), force("S", 160, 118), force("T", 210, -152.5),
+                 force("U", 95, 90)}),
+         {What::x, kSumVector},
+         267.42,
+         "to within the rounding"},
+        {"two directions",
+         sketch({force("P", 300, kToFind), force("Q", 400, kToFind)}, force("R", 500, 0)),
+         {What::opposite, forceVector(1)},
+         54.13,
+         "both ways agree"},
+        {"by parallelograms",
+         sketch({force("P", 30, 0), force("Q", 40, 90), force("S", 20, 200)}),
+         {What::opposite, forceVector(0), {}, 0, 1},
+         37.87,
+         "both ways agree"},
+    };
+}
+
+TEST(CheckByComponents, TellsOfAChangedLine) {
+    for (const Row& row : rows()) {
+        ExplainOptions plain;
+        plain.parallelograms = std::string(row.name) == "by parallelograms";
+        const std::string right = checkOf(row.sketch, plain);
+        EXPECT_NE(right.find(row.right), std::string::npos) << row.name << ":\n" << right;
+        EXPECT_FALSE(tellsOfASlip(right)) << row.name;
+        ExplainOptions slipped = changed(row.line, row.wrong);
+        slipped.parallelograms = plain.parallelograms;
+        const std::string wrong = checkOf(row.sketch, slipped);
+        EXPECT_TRUE(tellsOfASlip(wrong)) << row.name << ":\n" << wrong;
+        EXPECT_EQ(wrong.find(row.right), std::string::npos) << row.name;
+    }
+}
+
+/// Where all lie on one line nothing is worked out.
+bool isLine(const Worked& worked, const QuantityId& quantity) {
+    return std::any_of(worked.steps.begin(), worked.steps.end(), [&](const Step& step) {
+        return std::find(step.lines.begin(), step.lines.end(), quantity) != step.lines.end();
+    });
+}
+
+double scaleOf(const Solution& solution) {
+    double scale = solution.sum.magnitude;
+    for (const SolvedForce& force : solution.forces)
+        scale += force.magnitude;
+    return scale;
+}
+
+/// What is asked, changed by so much that no rounding explains it.
+std::optional<std::pair<QuantityId, long double>> changedAnswer(const Sketch& sketch, const Solved& solved,
+                                                                const Worked& worked, bool way) {
+    const Solution& first = solved.solutions[0];
+    for (const auto& [quantity, value] : solvedValues(sketch, solved)) {
+        const bool angle = quantity.what == What::direction;
+        const SolvedForce& vector = quantity.of == kSumVector ? first.sum : first.forces[quantity.of.index];
+        if (angle != way || quantity.answer > 1 || !isLine(worked, quantity) ||
+            vector.magnitude < 0.2 * scaleOf(first))
+            continue;
+        return std::pair(quantity, angle ? value + turnIn(sketch.angleUnit) / 40 : value * 1.2L);
+    }
+    return std::nullopt;
+}
+
+TEST(CheckByComponents, AgreesWithWhatIsRightAndWithNothingElse) {
+    constexpr std::uint64_t seed = 20261129;
+    constexpr int cases = 3000;
+    Dice dice(seed);
+    int right = 0, sizes = 0, ways = 0;
+    for (int i = 0; i < cases; ++i) {
+        const Sketch sketch = someQuestion(dice, i % kQuestionKinds);
+        const Solved solved = solve(sketch);
+        if (solved.solutions.empty())
+            continue;
+        const std::string told = checkOf(sketch, {});
+        EXPECT_FALSE(tellsOfASlip(told)) << "seed " << seed << ", case " << i << ":\n" << told;
+        ++right;
+        for (const bool way : {false, true}) {
+            const auto change =
+                changedAnswer(sketch, solved, explain(sketch, solved, construct(sketch, solved)), way);
+            if (!change || solved.solutions[0].sum.magnitude < 50)
+                continue;
+            const std::string wrong = checkOf(sketch, changed(change->first, change->second));
+            EXPECT_TRUE(tellsOfASlip(wrong)) << "seed " << seed << ", case " << i << ":\n" << wrong;
+            ++(way ? ways : sizes);
+        }
+    }
+    EXPECT_GT(right, cases / 2);
+    EXPECT_GT(sizes, cases / 4);
+    EXPECT_GT(ways, cases / 4);
+}
+
+} // namespace
+} // namespace tailpoint
