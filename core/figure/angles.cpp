@@ -37,10 +37,39 @@ Corner cornerOf(const Drawing& d, const Parallelogram& p, std::size_t i) {
     return cornerBetween(d, p.corners[i], p.corners[(i + 3) % 4], p.corners[(i + 1) % 4], *p.interior[i]);
 }
 
+/// At the common point between a force and the sum: in the triangle, that of the other half where it is the
+/// second force, it lies opposite to the other force. Beside an angle between the tails with a symbol of its
+/// own there is no room for it.
+const AngleName* nameOfHalf(const Drawing& d, std::size_t force) {
+    const bool seen = d.isDrawn(static_cast<int>(force)) && d.isDrawn(kSumIndex) &&
+                      !d.nameOf(betweenId(forceVector(0), forceVector(1)));
+    return seen ? d.nameOf(oppositeId(forceVector(1 - force))) : nullptr;
+}
+
+void drawHalf(Drawing& d, std::size_t force) {
+    const AngleName* name = nameOfHalf(d, force);
+    if (!name)
+        return;
+    const PlainVector &side = d.vectors.forces[force], &sum = d.vectors.sum;
+    const double radians = std::abs(
+        std::atan2(side.unit.x() * sum.unit.y() - side.unit.y() * sum.unit.x(), side.unit.dot(sum.unit)));
+    Corner corner = cornerBetween(d, {0, 0}, side.vector, sum.vector, radians);
+    corner.angle = name->angle;
+    const std::string& opposite = d.vectors.forces[1 - force].name;
+    corner.id = idOf("opposite", opposite);
+    corner.title = {"Angle opposite to " + opposite, shownAngleFromRadians(radians, d.sketch)};
+    corner.name = name;
+    corner.isDue = d.shows(side.foundDirection || sum.foundDirection ? Stage::triangle : Stage::found);
+    addCorner(d, corner, d.raysInside(corner.start, corner.sweep, kRaysAt * d.factor));
+}
+
 void drawParallelogramAngles(Drawing& d) {
     const Parallelogram& p = *d.construction.parallelogram;
     if (p.shape != Shape::proper)
         return;
+    for (const std::size_t force : {0U, 1U})
+        drawHalf(d, force);
+    const bool inHalves = nameOfHalf(d, 0) && nameOfHalf(d, 1);
     const bool whole = d.kind() == ConstructionKind::parallelogram && d.shows(Stage::construction);
     for (std::size_t i = 0; i < 4; ++i) {
         const QuantityId angle =
@@ -48,7 +77,7 @@ void drawParallelogramAngles(Drawing& d) {
         const AngleName* name = d.nameOf(angle);
         const bool due = d.shows(stageOfCorner(d, i));
         const bool seen = due || (name && d.isDrawn(0) && d.isDrawn(1));
-        if (!p.interior[i] || !seen || (i > 0 && !whole))
+        if (!p.interior[i] || !seen || (i > 0 && !whole) || (inHalves && !name))
             continue;
         Corner corner = cornerOf(d, p, i);
         corner.angle = angle;

@@ -57,6 +57,7 @@ struct FigureOptions {
     bool onlyNamed = false;      ///< of the interior angles those with a symbol
     bool axisAngles = true;      ///< the angles of the vectors from the axis
     bool asGiven = false;        ///< slopes and bearings as they are given, not as angles from the axis
+    bool bearings = false;       ///< bearings from north or south, as they are given; slopes from the axis too
     int highlighted = kNoVector; ///< vector under the pointer or selected
     std::size_t solution = 0;    ///< which of two answers is drawn solid
     Style style;

@@ -31,7 +31,8 @@ std::optional<AxisArc> arcOf(const Drawing& d, int index) {
     const Direction& direction = d.forceAt(index).direction;
     if (d.options.asGiven && std::holds_alternative<SlopeForm>(direction.form))
         return std::nullopt;
-    const auto* bearing = d.options.asGiven ? std::get_if<BearingForm>(&direction.form) : nullptr;
+    const auto* bearing =
+        d.options.asGiven || d.options.bearings ? std::get_if<BearingForm>(&direction.form) : nullptr;
     const double from = !bearing ? d.axisDegrees() : bearing->from == 'N' ? kNorth : kSouth;
     const double turn = turned(degrees - from);
     const double sweep = turn > 180 + 1e-9 ? turn - 360 : turn;

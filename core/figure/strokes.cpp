@@ -7,12 +7,13 @@ namespace tailpoint {
 namespace {
 
 constexpr double kMillimetre = 72 / 25.4;
-constexpr double kSlimness = 0.26;       ///< half the head's back by its length
-constexpr double kOpenSlimness = 0.30;   ///< the sum's head is a little fuller
-constexpr double kHollowSlimness = 0.42; ///< so that there is sheet to see in it
-constexpr double kShaftOfHead = 0.36;    ///< most of a shaft's width by its head's length
-constexpr double kMostOfArrow = 0.7;     ///< that a head may take of an arrow that can't be drawn thinner
-constexpr double kNotch = 0.24;          ///< depth of the notch by the head's length
+constexpr double kSmallHead = 3 * kMillimetre; ///< of a thin arrow: to be seen at the end of a dashed one
+constexpr double kSlimness = 0.26;             ///< half the head's back by its length
+constexpr double kOpenSlimness = 0.30;         ///< the sum's head is a little fuller
+constexpr double kHollowSlimness = 0.42;       ///< so that there is sheet to see in it
+constexpr double kShaftOfHead = 0.36;          ///< most of a shaft's width by its head's length
+constexpr double kMostOfArrow = 0.7; ///< that a head may take of an arrow that can't be drawn thinner
+constexpr double kNotch = 0.24;      ///< depth of the notch by the head's length
 
 Path filledHead(Role role, Point tip, Point unit, double size) {
     const Point back = tip - size * unit, side = (kSlimness * size) * leftOf(unit);
@@ -84,9 +85,8 @@ void addArrow(std::vector<Item>& items, Role role, Point tail, Point tip, double
     if (!(size > 0))
         return;
     const Point unit = unitFrom(tail, tip);
-    const double usual = head == Head::small
-                             ? std::min(2 * kMillimetre * std::max(1.0, width / 1.3), 0.4 * size)
-                             : headLength(size, width);
+    const double usual = head == Head::small ? std::min(kSmallHead * std::max(1.0, width / 1.3), 0.4 * size)
+                                             : headLength(size, width);
     const double shaft = std::min(width, std::max(kShaftOfHead * usual, least));
     const double heads = std::max(usual, std::min(shaft / kShaftOfHead, kMostOfArrow * size));
     // The shaft stops under the head: where the head is as wide as the shaft, or at the open head's back.

@@ -159,9 +159,9 @@ TEST_F(Pointing, OfSeveralParallelogramsTheOneOfTheStepIsLitAndLightsIt) {
 }
 
 TEST_F(Pointing, AnAngleOnTheSheetLightsTheStepThatFindsIt) {
-    hover(label("65.0°"));
+    hover(label("φ = 65.0°"));
     EXPECT_EQ(litKey(), QStringLiteral("tails"));
-    hover(label("115.0°"));
+    hover(label("γ = 115.0°"));
     EXPECT_EQ(litKey(), QStringLiteral("parallelogram"));
     hover(label("3.6°"));
     EXPECT_EQ(litKey(), QStringLiteral("direction"));
@@ -172,7 +172,7 @@ TEST_F(Pointing, AnAngleOnTheSheetLightsTheStepThatFindsIt) {
 TEST_F(Pointing, AnAngleOfTheTriangleLightsItsLaw) {
     canvas.setConstruction(ConstructionKind::triangle);
     settle();
-    hover(label("28.6°"));
+    hover(label("β = 28.6°"));
     EXPECT_EQ(litKey(), QStringLiteral("sines"));
 }
 
@@ -187,9 +187,9 @@ TEST_F(Pointing, AnArrowAndASideLightTheirSteps) {
 }
 
 TEST_F(Pointing, IsToldOnceForAPlaceAndNotDuringADrag) {
-    hover(label("65.0°"));
+    hover(label("φ = 65.0°"));
     const std::size_t before = told.size();
-    hover(label("65.0°") + QPointF(1, 0));
+    hover(label("φ = 65.0°") + QPointF(1, 0));
     EXPECT_EQ(told.size(), before);
     press(tipOf(0));
     const std::size_t pressed = told.size();

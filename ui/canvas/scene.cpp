@@ -2,6 +2,7 @@
 
 #include "core/construct/pairs.h"
 #include "ui/canvas/drawn.h"
+#include "ui/document/angle_names.h"
 
 #include <algorithm>
 
@@ -18,6 +19,10 @@ FigureOptions Scene::options() const {
     FigureOptions options = m_options;
     options.solution = result().chosen;
     options.note = m_options.note && result().solved.solutions.empty(); // the panel tells an answer already
+    if (!m_told) {
+        options.names = angleNames(result(), options.solution, Stage::all, options.pair != kNoPairs);
+        options.bearings = true;
+    }
     return options;
 }
 

@@ -33,6 +33,7 @@ public:
     /// All of it but the answer, which is the document's; the view stays.
     void setOptions(const FigureOptions& options) {
         m_options = options;
+        m_told = true;
         touch();
     }
     /// While steady, labels keep the side they are on if they can.
@@ -84,6 +85,7 @@ private:
     QtTextMeasure m_measure;
     FigureOptions m_options;
     bool m_steady = false;
+    bool m_told = false;  ///< by setOptions() which symbols angles have, and how directions stand
     bool m_close = false; ///< to a triangle that stands alone
     int m_hold = fittedAlone;
     mutable bool m_stale = true;

@@ -1,9 +1,9 @@
 #include "ui/handout/figure_job.h"
 
 #include "core/construct/pairs.h"
-#include "core/explain/explain.h"
 #include "core/figure/hold.h"
 #include "core/sketch/shown.h"
+#include "ui/document/angle_names.h"
 #include "ui/handout/figure_parts.h"
 #include "ui/render/render.h"
 #include "ui/render/tikz.h"
@@ -38,24 +38,6 @@ View scaledAbout(const View& view, double scale) {
     return scaled;
 }
 
-/// The symbols that the worked solution has given to angles by this stage. Three angles round one point would
-/// want the room of those from the axis.
-std::vector<AngleName> namesBy(Stage stage, const Result& result, std::size_t solution) {
-    if (solution >= result.solved.solutions.size())
-        return {};
-    const Construction construction = result.constructionOf(solution);
-    const auto worked = result.worked({}, solution);
-    const StepKey others = solution == 0 ? StepKey::second : StepKey::first;
-    std::vector<AngleName> names;
-    for (const Step& step : worked->steps)
-        for (const AngleName& name : step.angles) {
-            const bool between = name.angle.what == What::between && !construction.parallelogram;
-            if (step.stage <= stage && step.key != others && !between)
-                names.push_back(name);
-        }
-    return names;
-}
-
 /// Sums on the way, parallelogram by parallelogram, and the angles that they make: numbers to be found.
 std::vector<QuantityId> foundOnTheWay(const Sketch& sketch) {
     std::vector<QuantityId> found;
@@ -68,9 +50,16 @@ std::vector<QuantityId> foundOnTheWay(const Sketch& sketch) {
     return found;
 }
 
+/// Also where names are left out: then the values stand where they would.
+bool hasAngleNames(const FigureJob& job) {
+    return job.options.values && !job.givenOnly;
+}
+
 FigureOptions optionsFor(const FigureJob& job, Stage stage) {
     FigureOptions options = job.options;
     options.highlighted = kNoVector;
+    options.bearings = true;
+    options.names.clear();
     options.stage = job.givenOnly ? std::min(stage, Stage::directions) : stage;
     options.note = options.note && !carriesNoSketch(job); // it names the answer
     return options;
@@ -82,7 +71,7 @@ FigureOptions asExercise(const FigureJob& job, FigureOptions options, const Sket
     options.asGiven = true;
     if (job.options.pair != kNoPairs)
         options.hidden = foundOnTheWay(sketch);
-    if (!carriesNoSketch(job))
+    if (hasAngleNames(job))
         options.names = namesOfGiven(sketch, options.stage);
     return options;
 }
@@ -115,8 +104,8 @@ public:
         const bool answers = tellsAnswer(options);
         if (!answers)
             options = asExercise(m_job, std::move(options), m_result.sketch);
-        else if (options.stage < Stage::all && !carriesNoSketch(m_job))
-            options.names = namesBy(options.stage, m_result, options.solution);
+        else if (hasAngleNames(m_job))
+            options.names = angleNames(m_result, options.solution, options.stage, options.pair != kNoPairs);
         const auto view = answers ? answerView() : exerciseView();
         if (const auto* fault = std::get_if<FigureFault>(&view))
             return *fault;

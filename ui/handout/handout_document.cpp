@@ -1,6 +1,7 @@
 #include "ui/handout/handout_document.h"
 
 #include "core/explain/caution.h"
+#include "ui/document/angle_names.h"
 #include "ui/render/render.h"
 #include "ui/render/tikz.h"
 
@@ -22,9 +23,12 @@ FigureOptions optionsOf(const Result& result, const HandoutChoice& choice) {
     options.otherOrder = choice.otherOrder;
     options.parallelMarks = choice.parallelMarks;
     options.solution = result.chosen;
+    options.bearings = true;
     if (!choice.solution) {
         options.stage = Stage::directions;
         options.asGiven = true;
+    } else {
+        options.names = angleNames(result, options.solution, Stage::all, choice.parallelograms);
     }
     return options;
 }

@@ -23,7 +23,7 @@ QList<Row> rows() {
             {tr("drag a tip"), tr("try it: all follows")},
             {tr("U"), tr("back to the plan")},
             {tr("Ctrl+Z, Ctrl+Y"), tr("change back, and again")},
-            {tr("O"), tr("the other of two answers")},
+            {tr("O"), tr("draw the other of two answers")},
             {tr("M"), tr("more words, margin notes")},
             {tr("wheel, Ctrl+↑, Ctrl+↓"), tr("scroll the lines")},
             {tr("C"), tr("colours")},

@@ -157,7 +157,7 @@ void LectureView::nextStop() {
     m_peeks = false;
     if (m_beat < m_stops[m_stop].lastBeat())
         goTo(m_stop, true);
-    else
+    else if (!m_column->pageOn()) // the rest of its lines first
         goTo(m_stop + 1, true);
 }
 
