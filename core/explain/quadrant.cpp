@@ -1,6 +1,6 @@
-#include <algorithm>
 #include "core/explain/quadrant.h"
 
+#include <algorithm>
 #include <array>
 
 namespace tailpoint::explaining {
