@@ -37,6 +37,7 @@ struct Row {
     QuantityId line;
     double wrong;
     const char* right; ///< what is said of the right solution
+    Method method = Method::suited;
 };
 
 /// Right: 28.648°, 959.78 N, 366.03 N, 20.285°, 143.69 N, 257.42 N, 53.130°, 36.870°
@@ -52,7 +53,7 @@ std::vector<Row> rows() {
         {"missing force", sketch({force("P", 700, 195), unknown}, force("R", 500, 90)),
          magnitudeId(forceVector(1)), 969.78, "both ways agree"},
         {"ring at rest", balanced({force("P", 500, 270), force("A", kToFind, 150), force("B", kToFind, 45)}),
-         magnitudeId(forceVector(1)), 376.03, "they hold one another in equilibrium"},
+         magnitudeId(forceVector(1)), 376.03, "they hold one another in equilibrium", Method::triangle},
         {"two answers",
          sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10)),
          {What::opposite, forceVector(0), {}, 1},
@@ -84,11 +85,13 @@ TEST(CheckByComponents, TellsOfAChangedLine) {
     for (const Row& row : rows()) {
         ExplainOptions plain;
         plain.parallelograms = std::string(row.name) == "by parallelograms";
+        plain.method = row.method;
         const std::string right = checkOf(row.sketch, plain);
         EXPECT_NE(right.find(row.right), std::string::npos) << row.name << ":\n" << right;
         EXPECT_FALSE(tellsOfASlip(right)) << row.name;
         ExplainOptions slipped = changed(row.line, row.wrong);
         slipped.parallelograms = plain.parallelograms;
+        slipped.method = plain.method;
         const std::string wrong = checkOf(row.sketch, slipped);
         EXPECT_TRUE(tellsOfASlip(wrong)) << row.name << ":\n" << wrong;
         EXPECT_EQ(wrong.find(row.right), std::string::npos) << row.name;
