@@ -6,6 +6,7 @@
 #include "core/formula/ids.h"
 #include "core/quantity/units.h"
 
+#include <array>
 #include <cstdint>
 #include <functional>
 #include <optional>
@@ -16,7 +17,7 @@
 
 namespace tailpoint {
 
-enum class FormulaKind {
+enum class FormulaKind : std::uint8_t {
     number, ///< text: digits as shown; sub: unit ("N", "°", "rad", ...); value: the full number behind them
     symbol, ///< text: letter or name; sub: subscript, and its slant; bold: a vector
     words,  ///< upright text within a formula: "or"
@@ -28,25 +29,33 @@ enum class FormulaKind {
     root,     ///< square root of parts[0]
     function, ///< text: sin, cos, tan, arcsin, arccos, arctan; parts[0] the argument
     absolute, ///< |parts[0]|
-    relation  ///< parts, between each two of them one of `relations`
+    relation  ///< two or three parts, between each two of them one of `relations`
 };
 
 /// Which characters of a subscript are italic: bit i for the i-th of them, from the lowest bit. Those beyond
 /// the 64th are upright.
 using Slant = std::uint64_t;
 
-enum class Relation { equal, approximately, less, lessOrEqual, greater, greaterOrEqual, implies };
+enum class Relation : std::uint8_t {
+    equal,
+    approximately,
+    less,
+    lessOrEqual,
+    greater,
+    greaterOrEqual,
+    implies
+};
 
 /// Value type. Build with the functions below; they keep the number of parts right.
 struct Formula {
     FormulaKind kind = FormulaKind::words;
     bool bold = false;
+    std::array<Relation, 2> relations{}; ///< of two parts the first alone
     QuantityId id{}; ///< the quantity that a symbol stands for, or a whole part such as R² or sin β; or none
     double value = 0;
     Slant slant = 0;
     std::string text, sub;
     std::vector<Formula> parts;
-    std::vector<Relation> relations;
 
     bool operator==(const Formula&) const = default;
 };
