@@ -96,7 +96,7 @@ QString GivenModel::noteOf(int vector) const {
         return tr("either sense");
     }
     if (vector == kSumIndex) {
-        return isEquilibrium(sketch) ? tr("\u03a3F = 0") : tr("sum");
+        return isEquilibrium(sketch) ? tr("\u03a3F = 0") : tr("resultant");
     }
     return asTyped(vector, Entry::magnitude);
 }

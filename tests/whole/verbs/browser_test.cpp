@@ -6,6 +6,7 @@
 #include <QJsonDocument>
 #include <QProcess>
 #include <QRegularExpression>
+#include <QStandardPaths>
 
 namespace tailpoint::whole {
 namespace {
@@ -130,8 +131,7 @@ TEST_F(Browser, SetsEveryFormulaOfEverySampleWithinTheColumnAndComplainsOfNothin
 const char* const kTextFontsOnly = R"(<?xml version="1.0"?>
 <!DOCTYPE fontconfig SYSTEM "fonts.dtd">
 <fontconfig>
-  <dir>/usr/share/fonts/truetype/dejavu</dir>
-  <dir>/usr/share/fonts/truetype/liberation</dir>
+  FOLDERS
   <cachedir>CACHE</cachedir>
   <selectfont>
     <rejectfont><pattern><patelt name="family"><string>DejaVu Math TeX Gyre</string></patelt></pattern></rejectfont>
@@ -157,9 +157,20 @@ document.fonts.ready.then(() => {
 });
 </script>)";
 
+/// Of the fonts of a bare Debian's desktop, as fontconfig has them.
+QByteArray textFonts() {
+    QByteArray folders;
+    for (const QString& fonts : QStandardPaths::standardLocations(QStandardPaths::FontsLocation))
+        for (const char* family : {"/truetype/dejavu", "/truetype/liberation"})
+            if (const QString folder = fonts + QLatin1String(family); QDir(folder).exists())
+                folders += "<dir>" + folder.toUtf8() + "</dir>";
+    return folders;
+}
+
 TEST_F(Browser, StretchesRootsAndParenthesesWithoutAMathematicalFont) {
-    m_fonts = put(QStringLiteral("fonts.conf"),
-                  QByteArray(kTextFontsOnly).replace("CACHE", m_folder.path().toUtf8()));
+    m_fonts = put(QStringLiteral("fonts.conf"), QByteArray(kTextFontsOnly)
+                                                    .replace("CACHE", m_folder.path().toUtf8())
+                                                    .replace("FOLDERS", textFonts()));
     QByteArray page = pageOf(QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json"));
     page.insert(page.lastIndexOf("</body>"), kSigns);
     const Shown shown = browse({QStringLiteral("--dump-dom"), QStringLiteral("--virtual-time-budget=4000"),
