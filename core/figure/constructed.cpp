@@ -7,6 +7,8 @@
 namespace tailpoint {
 namespace {
 
+constexpr double kOnLocus = 1e-9; ///< of the parallelogram's size
+
 /// Dashes beyond the sheet cost time and show nothing.
 void addDashed(Drawing& d, Group& group, Role role, Point a, Point b, double width, Dash dash) {
     if (clip(grown(d.sheet, 20), a, b))
@@ -33,6 +35,20 @@ void markSides(const Drawing& d, Group& group, const Parallelogram& p) {
     }
 }
 
+/// A line of action that is drawn already.
+bool liesOnLocus(const Drawing& d, const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
+    const double slack = kOnLocus * std::max(a.norm(), b.norm());
+    const auto isOn = [&](const LineLocus& line, const Eigen::Vector2d& p) {
+        const Eigen::Vector2d from = p - line.through;
+        const double off = from.x() * line.unit.y() - from.y() * line.unit.x();
+        return std::abs(off) <= slack && (!line.ray || from.dot(line.unit) >= -slack);
+    };
+    return std::any_of(d.construction.loci.begin(), d.construction.loci.end(), [&](const Locus& locus) {
+        const auto* line = std::get_if<LineLocus>(&locus);
+        return line && isOn(*line, a) && isOn(*line, b);
+    });
+}
+
 /// `next`: of several the force that this one adds.
 void drawCopiedSides(Drawing& d, const Parallelogram& p, std::string id, VectorId next = kNobody) {
     Group& g =
@@ -40,8 +56,9 @@ void drawCopiedSides(Drawing& d, const Parallelogram& p, std::string id, VectorI
               FigureShape{FigureShape::Kind::parallelogram, next});
     const Point far = d.view.toSheet(p.corners[2]);
     for (const std::size_t corner : {1U, 3U})
-        addDashed(d, g, Role::construction, d.view.toSheet(p.corners[corner]), far,
-                  d.weight(d.style.constructionWidth), Dash::dashed);
+        if (!liesOnLocus(d, p.corners[corner], p.corners[2]))
+            addDashed(d, g, Role::construction, d.view.toSheet(p.corners[corner]), far,
+                      d.weight(d.style.constructionWidth), Dash::dashed);
     const auto [first, last] = d.drawnPairs();
     if (d.options.parallelMarks &&
         last - first < 2) // of several at once the same marks would tie what isn't parallel

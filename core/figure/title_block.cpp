@@ -9,6 +9,7 @@ namespace {
 
 constexpr double kTextSize = 9.5, kPad = 7, kInset = 10, kLeastWidth = 230;
 constexpr double kMostOfHeight = 0.3; ///< a sheet on which it would take more has none
+constexpr double kPadInRoom = 0.3;    ///< of the letters' size
 constexpr double kMostInRoom = 0.5;   ///< the same where it can't be set smaller
 constexpr double kBoundless = 1e300;
 constexpr std::size_t kMostTitleLines = 4;
@@ -156,6 +157,8 @@ Layout layoutOf(const Sketch& sketch, const View& view, const Style& style, cons
     Layout out;
     out.size = std::max(kTextSize * factor, style.leastSans);
     out.pad = kPad * factor;
+    if (style.leastSans > 0) // large letters part the rows by themselves
+        out.pad = std::min(out.pad, kPadInRoom * out.size);
     const bool shrinks = style.leastSans <= 0; // a narrow sheet: smaller rather than cut
     const Arrangement rows = arranged(sketch, view, out.size, out.pad, shrinks ? kBoundless : room, measure);
     double cells = widthOf(rows, out.size, out.pad, measure);
@@ -165,7 +168,7 @@ Layout layoutOf(const Sketch& sketch, const View& view, const Style& style, cons
         out.pad *= room / cells;
         cells = room;
     }
-    const double most = std::max(cells, 0.5 * view.width);
+    const double most = std::max(cells, shrinks ? 0.5 * view.width : room); // in a room rather wide than high
     const double width = std::clamp(std::max(title, std::min(kLeastWidth * factor, most)), cells, most);
     addTitle(out, titleLines(sketch, width - 2 * out.pad, out.size, measure), width);
     addCells(out, rows, width, measure);

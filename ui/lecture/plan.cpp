@@ -80,6 +80,42 @@ Stage stageBefore(Stage after, Stage previous) {
     }
 }
 
+bool speaksOf(const Formula& formula, const QuantityId& angle) {
+    QuantityId id = formula.id;
+    id.answer = 0;
+    return isSame(id, angle) || std::any_of(formula.parts.begin(), formula.parts.end(),
+                                            [&](const Formula& part) { return speaksOf(part, angle); });
+}
+
+bool speaksOf(const Prose& prose, const QuantityId& angle) {
+    return std::any_of(prose.pieces.begin(), prose.pieces.end(), [&](const Piece& piece) {
+        const auto* formula = std::get_if<Formula>(&piece);
+        return formula && speaksOf(*formula, angle);
+    });
+}
+
+bool speaksOf(const Step& step, const BeatLine& line, const QuantityId& angle) {
+    if (line.kind == BeatLine::Kind::reasoning)
+        return speaksOf(step.reasoning[line.index], angle);
+    if (line.kind == BeatLine::Kind::conclusion)
+        return speaksOf(step.conclusion[line.index], angle);
+    if (line.kind == BeatLine::Kind::table)
+        return false;
+    const auto relations = linesOf(step.workings[line.index]);
+    const std::size_t count = std::min(relations.size(), static_cast<std::size_t>(line.parts));
+    return std::any_of(relations.begin(), relations.begin() + static_cast<std::ptrdiff_t>(count),
+                       [&](const Formula& relation) { return speaksOf(relation, angle); });
+}
+
+/// The first of a stop's beats that has the angle's symbol; the first of all where none has it.
+std::size_t beatThatNames(const Stop& stop, const QuantityId& angle) {
+    for (std::size_t beat = 0; beat < stop.beats.size(); ++beat)
+        for (const BeatLine& line : stop.beats[beat])
+            if (speaksOf(stop.step, line, angle))
+                return beat;
+    return 0;
+}
+
 /// The half that is kept begins with the greater force.
 bool keepsOtherOrder(const Result& result) {
     const auto& solved = result.solved;
@@ -98,8 +134,13 @@ public:
     }
 
     void add(const Step& step, std::size_t solution, Stage otherStage = Stage::all) {
-        Stop stop{step, solution, beatsOf(step), 0, m_figure, m_figure, {}};
+        Stop stop{step, solution, beatsOf(step), 0, m_figure, m_figure, {}, {}, {}};
         stop.resultBeat = resultBeatOf(stop);
+        for (const AngleName& name : step.angles)
+            if (const std::size_t beat = beatThatNames(stop, name.angle); beat > 0 && !isNamed(name.angle)) {
+                stop.unnamed.push_back(name.angle);
+                stop.namedAt.push_back(beat);
+            }
         stop.after.stage = step.stage;
         stop.after.otherStage = otherStage;
         m_pair = step.pair > 0 ? step.pair : m_pair;
@@ -164,6 +205,11 @@ private:
     bool speaksRoundThePoint() const {
         return !m_result.construction.parallelogram &&
                std::any_of(m_names.begin(), m_names.end(), isRoundThePoint);
+    }
+
+    bool isNamed(const QuantityId& angle) const {
+        return std::any_of(m_names.begin(), m_names.end(),
+                           [&](const AngleName& name) { return isSame(name.angle, angle); });
     }
 
     static std::size_t resultBeatOf(const Stop& stop) {

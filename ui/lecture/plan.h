@@ -7,6 +7,7 @@
 #include "core/figure/compose.h"
 #include "ui/document/sketch_document.h"
 
+#include <algorithm>
 #include <vector>
 
 namespace tailpoint {
@@ -29,11 +30,17 @@ struct Stop {
     FigureOptions before, after; ///< what the sheet shows before the result is read out, and from then on
 
     std::vector<std::vector<QuantityId>> hidden; ///< by beat: later results, which the sheet keeps to itself
+    std::vector<QuantityId> unnamed;             ///< angles that a later beat than the first names
+    std::vector<std::size_t> namedAt;            ///< that beat, for each of them
 
     std::size_t lastBeat() const { return beats.size() - 1; }
     FigureOptions figureAt(std::size_t beat) const {
         FigureOptions options = beat < resultBeat ? before : after;
         options.hidden = hidden[beat];
+        for (std::size_t i = 0; i < unnamed.size(); ++i)
+            if (beat < namedAt[i])
+                std::erase_if(options.names,
+                              [&](const AngleName& name) { return isSame(name.angle, unnamed[i]); });
         return options;
     }
 };

@@ -49,6 +49,19 @@ TEST(Figure, TitleBlockSaysTitleScaleAxisAndFigures) {
               (Strings{"Survey raft on two tow lines", "1 division = 50 N", "from +y, cw", "4 figures"}));
 }
 
+/// The side that the line of action of B runs along, and the one that nothing runs along.
+TEST(Figure, ASideOfTheParallelogramIsNotLaidOverALineOfAction) {
+    const auto dashesOf = [](const Sketch& given) {
+        const Figure figure = drawn(given).figure;
+        const Group* sides = groupOf(figure, "parallelogram");
+        return sides ? std::count_if(sides->items.begin(), sides->items.end(),
+                                     [](const Item& item) { return std::holds_alternative<Path>(item); })
+                     : 0;
+    };
+    EXPECT_EQ(dashesOf(raft()), 2);
+    EXPECT_EQ(dashesOf(sketch({force("A", kToFind, 50), force("B", kToFind, -15)}, force("R", 400, 20))), 1);
+}
+
 TEST(Figure, ShortensATitleThatIsTooLongForTheBlock) {
     Sketch given = raft();
     given.title = std::string(300, 'w');

@@ -65,6 +65,27 @@ TEST(DirectionArcs, HaveTheNamedAnglesValueBeyondItsArcWhereThatRunsOutsideThem)
         }
 }
 
+/// N30°W lies 30 degrees counter-clockwise of north, S65°E 65 degrees counter-clockwise of south.
+TEST(DirectionArcs, OfABearingCountFromNorthOrSouth) {
+    FigureOptions options;
+    options.bearings = true;
+    const Drawn d =
+        drawn(sketch({bearing("P", 340, 'N', 30, 'W'), bearing("Q", 300, 'S', 65, 'E')}), options);
+    for (const auto& [id, text, from, sweep] : {std::tuple{"direction-force-P", "N30°W", 90.0, 30.0},
+                                                std::tuple{"direction-force-Q", "S65°E", 270.0, 65.0}}) {
+        const Group* group = groupOf(d.figure, id);
+        ASSERT_TRUE(group);
+        EXPECT_EQ(textsOf(group), std::vector<std::string>{text});
+        EXPECT_EQ(group->title.detail, text);
+        for (const Item& item : group->items)
+            if (const auto* arc = std::get_if<Arc>(&item)) {
+                EXPECT_NEAR(arc->startDegrees, from, 1e-9);
+                EXPECT_GT(arc->sweepDegrees, 0.7 * sweep) << "less its head";
+                EXPECT_LE(arc->sweepDegrees, sweep);
+            }
+    }
+}
+
 TEST(DirectionArcs, AreLedNoMoreOftenThanOneInEight) {
     int values = 0, led = 0;
     for (std::uint64_t i = 0; i < 2'000; ++i) {

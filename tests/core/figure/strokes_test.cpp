@@ -83,6 +83,16 @@ TEST(Arc, TurnsTheHeadWithTheSense) {
     EXPECT_GT(head.points[0].y, head.points[2].y); // clockwise from the right is downward
 }
 
+/// A dash is 6.5 points long: a head shorter than that is lost among them.
+TEST(Arrow, DashedHasAHeadLongerThanItsDashes) {
+    std::vector<Item> items;
+    addArrow(items, Role::construction, {0, 0}, {100, 0}, 1, Head::small, Dash::dashed);
+    const auto& head = pathAt(items, 1);
+    EXPECT_TRUE(head.filled);
+    EXPECT_EQ(head.points.front(), (Point{100, 0}));
+    EXPECT_GT(100 - head.points[1].x, 6.5);
+}
+
 TEST(Arc, TooShortForAHeadHasNone) {
     std::vector<Item> items;
     addArc(items, Role::arc, {100, 100}, 60, 0, 1, 0.85, true);

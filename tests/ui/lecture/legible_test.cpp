@@ -120,6 +120,7 @@ TEST_F(LegibleTest, SubscriptsAreSmallerThanTheirLettersAllTheSame) {
 }
 
 TEST_F(LegibleTest, TheTitleBlockIsWholeAndOnTheSheetAtEveryStep) {
+    int low = 0;
     everywhere([&](QSize) {
         const auto& groups = list().groups;
         const auto block =
@@ -136,7 +137,17 @@ TEST_F(LegibleTest, TheTitleBlockIsWholeAndOnTheSheetAtEveryStep) {
         EXPECT_TRUE(all.starts_with(figureTitle(view.document().sketch()) + " 1 division = ")) << all;
         EXPECT_NE(all.find(" from "), std::string::npos) << all;
         EXPECT_NE(all.find(" figure"), std::string::npos) << all;
+        const auto& frame = std::get<Path>(block->items.front()).points;
+        std::set<double> rows;
+        for (const Item& item : block->items)
+            if (const auto* text = std::get_if<Text>(&item))
+                rows.insert(text->baseline.y);
+        if (rows.size() == 2) {
+            EXPECT_LE(frame[2].y - frame[0].y, 0.1 * list().height);
+            ++low;
+        }
     });
+    EXPECT_GT(low, 20);
 }
 
 TEST_F(LegibleTest, WhatIsPaintedIsAsHighAsItsFontSays) {

@@ -97,13 +97,68 @@ TEST(LecturePlan, AValueThatReadsLikeAnEarlierOneWaitsForItsOwnTurn) {
                                 static_cast<std::size_t>(line.parts) == linesOf(*working).size());
         }
         for (const Group& group : figureOf(five, stop, beat).list.groups)
-            for (const Item& item : group.items)
-                if (const auto* text = std::get_if<Text>(&item); text && text->part == FigurePart(gamma)) {
+            for (const Item& item : group.items) {
+                const auto* text = std::get_if<Text>(&item);
+                if (text && text->part == FigurePart(gamma)) {
                     EXPECT_EQ(textOf(*text), isRead ? "γ3 = 13.8°" : "γ3") << "line " << beat;
-                    waited = waited || !isRead;
                 }
+            }
+        waited = waited || !isRead;
     }
     EXPECT_TRUE(isRead && waited);
+}
+
+/// The symbols that have been read out by a line, with their ids.
+void addSymbols(std::set<QuantityId>& symbols, const Formula& formula) {
+    QuantityId id = formula.id;
+    id.answer = 0;
+    symbols.insert(id);
+    for (const Formula& part : formula.parts)
+        addSymbols(symbols, part);
+}
+
+std::set<QuantityId> symbolsOf(const Stop& stop, std::size_t beat) {
+    std::set<QuantityId> symbols;
+    const auto add = [&](const Prose& prose) {
+        for (const Piece& piece : prose.pieces)
+            if (const auto* formula = std::get_if<Formula>(&piece))
+                addSymbols(symbols, *formula);
+    };
+    for (const BeatLine& line : stop.beats[beat]) {
+        if (line.kind == BeatLine::Kind::reasoning)
+            add(stop.step.reasoning[line.index]);
+        else if (line.kind == BeatLine::Kind::conclusion)
+            add(stop.step.conclusion[line.index]);
+        else if (line.kind == BeatLine::Kind::working) {
+            const auto relations = linesOf(stop.step.workings[line.index]);
+            for (std::size_t i = 0; i < std::min(relations.size(), static_cast<std::size_t>(line.parts)); ++i)
+                addSymbols(symbols, relations[i]);
+        }
+    }
+    return symbols;
+}
+
+TEST(LecturePlan, AnAnglesLetterComesWithTheLineThatNamesIt) {
+    int looked = 0;
+    for (const Sample& sample : allSamples()) {
+        const auto stops = planOf(sample.result, {});
+        std::set<QuantityId> said;
+        for (const Stop& stop : stops)
+            for (std::size_t beat = 0; beat < stop.beats.size(); ++beat) {
+                said.merge(symbolsOf(stop, beat));
+                const FigureOptions options = stop.figureAt(beat);
+                for (const AngleName& name : stop.step.angles) {
+                    const bool isSaid = std::any_of(said.begin(), said.end(), [&](const QuantityId& id) {
+                        return isSame(id, name.angle);
+                    });
+                    const bool isShown = std::count(options.names.begin(), options.names.end(), name) > 0;
+                    EXPECT_EQ(isSaid, isShown) << sample.name << ", '" << stop.step.title << "', line "
+                                               << beat << ": " << name.letter;
+                    ++looked;
+                }
+            }
+    }
+    EXPECT_GT(looked, 100);
 }
 
 TEST(LecturePlan, EachOfSeveralParallelogramsIsOnTheSheetInItsTurn) {
