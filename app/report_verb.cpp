@@ -19,11 +19,13 @@ Values and worked solution of the sketch in FILE ('-': standard input): what is 
   --as html        a handout in one file: statement, figure, worked solution; prints on A4 and Letter
   --as latex       the same for pdflatex (amsmath, tikz)
   --rounding full|hand
-                   carry full values and round what is shown (default), or carry the rounded values as on
-                   paper and say what that costs in the answer
+                   carry as many figures more than the answer's as its last digit takes, so that each line
+                   computes as it is printed (default), or round every value as it is shown, as on paper, and
+                   say what that costs in the answer
   --method triangle|components
                    by the force triangle or by the sums along x and y; the other one is the check (default:
                    as suits the question)
+  --more-after-one one figure more where the first digit of a force is a 1
   --adding table|parallelograms
                    a resultant of more than two forces by a component table (default) or two at a time
   --no-solution    html and latex: statement and figure of what is given, as an exercise
@@ -38,6 +40,7 @@ QList<Option> reportOptions() {
             {QStringLiteral("--rounding"), words("full|hand")},
             {QStringLiteral("--method"), words("triangle|components")},
             {QStringLiteral("--adding"), words("table|parallelograms")},
+            {QStringLiteral("--more-after-one"), {}, true},
             {QStringLiteral("--no-solution"), {}, true},
             {QStringLiteral("-o"), {}}};
 }
@@ -97,7 +100,10 @@ int report(const Arguments& arguments) {
     const auto read = readQuestion(arguments, QStringLiteral("report"));
     if (const int* status = std::get_if<int>(&read))
         return *status;
-    const auto& result = std::get<Result>(read);
+    Sketch sketch = std::get<Result>(read).sketch;
+    sketch.moreAfterOne =
+        sketch.moreAfterOne || arguments.options.contains(QStringLiteral("--more-after-one"));
+    const Result result = resultOf(sketch);
     const int written = writeOut(reportAs(form, result, arguments), out);
     return written == kDone ? exitStatus(result.solved.status) : written;
 }

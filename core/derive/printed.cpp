@@ -99,8 +99,8 @@ std::string Paper::text(What what, double value, int guard) const {
     const Form form = formOf(what);
     if (form == Form::angle)
         return fixedDecimals(value, std::min(m_decimals + guard, kMostDecimals));
-    return significant(value,
-                       std::min(m_sketch->figures + guard + (form == Form::precise ? 1 : 0), kMostPrinted));
+    const int figures = form == Form::precise ? m_sketch->figures + 1 : figuresOf(value, *m_sketch);
+    return significant(value, std::min(figures + guard, kMostPrinted));
 }
 
 /// No place below the last one that the forces themselves carry, but one figure at least.
@@ -135,9 +135,10 @@ Decimal Paper::typed(What what, double value) const {
             return read(fixedDecimals(value, std::min(m_decimals + guard, kMostDecimals)), false);
         return read(fixedDecimals(value, std::max(m_decimals, extent.decimals), Origin::typed), true);
     }
-    if (extent.figures > std::max(kMostTyped, m_sketch->figures))
-        return read(significant(value, std::min(m_sketch->figures + guard, kMostPrinted)), false);
-    return read(significant(value, std::max(m_sketch->figures, extent.figures), Origin::typed), true);
+    const int figures = figuresOf(value, *m_sketch);
+    if (extent.figures > std::max(kMostTyped, figures))
+        return read(significant(value, std::min(figures + guard, kMostPrinted)), false);
+    return read(significant(value, std::max(figures, extent.figures), Origin::typed), true);
 }
 
 void Paper::put(Formula& formula) const {

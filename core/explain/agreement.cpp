@@ -14,7 +14,7 @@ constexpr int kAddedUp = 1; ///< guard figures that are left when roundings on t
 
 double placeOfSize(const Board& board, double size, int guard) {
     const double lead = size == 0 ? 0 : std::floor(std::log10(std::abs(size)));
-    return std::pow(10.0, lead + 1 - board.sketch.figures - guard);
+    return std::pow(10.0, lead + 1 - figuresOf(size, board.sketch) - guard);
 }
 
 double placeOfWay(const Board& board, int guard) {

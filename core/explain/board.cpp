@@ -218,6 +218,23 @@ Working Board::told(Working working, const QuantityId& line) const {
     return working;
 }
 
+/// Of its terms' in a sum of columns; 0 where nothing is left over.
+int Board::digitsLostIn(const QuantityId& line) const {
+    const Line* sum = carried.find(line);
+    if (sum == nullptr || sum->kind != LineKind::columnSum)
+        return 0;
+    const auto size = [&](const QuantityId& of) {
+        return std::abs(static_cast<double>(carried.value(of).value_or(0)));
+    };
+    double largest = 0;
+    for (const Formula& term : carried.formulaOf(line).parts)
+        largest = std::max(largest, size(term.kind == FormulaKind::negative ? term.parts[0].id : term.id));
+    const double left = size(line);
+    return left == 0 || withoutNoise(static_cast<double>(carried.full(line).value_or(0)), carried.scale) == 0
+               ? 0
+               : static_cast<int>(std::log10(largest / left));
+}
+
 /// What is said of a number in its own line: how an answer is rounded, and where by hand a line fails.
 std::optional<Prose> Board::remarkOn(const QuantityId& line, const Formula& value) const {
     if (carried.isReplaced(line))
@@ -228,6 +245,9 @@ std::optional<Prose> Board::remarkOn(const QuantityId& line, const Formula& valu
                          say(SENTENCE("solution", "{value}, where the full calculation goes another way"),
                              "value", value))
                    : std::nullopt;
+    if (const int gone = digitsLostIn(line); gone >= kMostLost)
+        return say(SENTENCE("solution", "{value}, where {count} leading digits cancel"), "value", value,
+                   "count", count(gone));
     if (things.at(line).role != Thing::Role::asked)
         return std::nullopt;
     Formula shown = answered(value);

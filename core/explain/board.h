@@ -11,6 +11,9 @@
 
 namespace tailpoint::explaining {
 
+/// Leading digits that cancel in one line: so many and more, and it says so.
+inline constexpr int kMostLost = 6;
+
 /// A vector of the question under the ids that it has in an answer: its symbols, its numbers as carried, and
 /// the solver's values, by which the words are chosen.
 struct Vector {
@@ -46,6 +49,8 @@ public:
     Route::Way way = Route::Way::triangle;
     /// Prints all lines taken: from then on numbers and vectors are known.
     void settle();
+
+    int lost = 0; ///< leading digits that the law of cosines would cancel
 
     bool isAnswered() const { return solution < solved.solutions.size(); }
     bool hasTwoAnswers() const { return solved.solutions.size() > 1; }
@@ -93,6 +98,7 @@ private:
     Vector vectorOf(const Standing& standing, std::size_t answer) const;
     Vector madeVector(VectorId vector) const;
     Formula numberOf(const QuantityId& quantity, double fallback, Origin origin) const;
+    int digitsLostIn(const QuantityId& line) const;
     std::optional<Prose> remarkOn(const QuantityId& line, const Formula& value) const;
     void makeVectors();
     void makeAnswer(std::size_t answer);

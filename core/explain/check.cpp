@@ -243,7 +243,7 @@ Carried turnedLines(const Board& board) {
 void writeCheck(Board& board) {
     Step& step =
         board.step(StepKey::check, SENTENCE("solution", "Check by components"), Stage::all, Law::components);
-    const bool byTable = sumAsked(board) && board.forces().size() > 2 && !board.hasStep(StepKey::pair);
+    const bool byTable = sumAsked(board) && board.hasStep(StepKey::components);
     const bool many = byTable || board.forces().size() > kMostWritten;
     if (!many)
         for (const Vector& force : board.forces())

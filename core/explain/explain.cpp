@@ -1,6 +1,8 @@
 #include "core/explain/explain.h"
 #include "core/explain/families.h"
 
+#include <cmath>
+
 namespace tailpoint {
 
 namespace {
@@ -14,6 +16,23 @@ bool isResultantOfTwo(const Board& board) {
            board.solved.unknownVectors[0] == kSumIndex;
 }
 
+double lengthIn(const Solution& solution, VectorId vector) {
+    if (vector == kSumVector)
+        return solution.sum.magnitude;
+    return vector.kind == VectorId::Kind::force ? solution.forces[vector.index].magnitude : 0;
+}
+
+/// How many leading digits of the squares the law of cosines would cancel for the side sought.
+int digitsLostByCosines(const Board& board) {
+    if (!board.reduction || board.reduction->addsUp() || board.reduction->sought.size() != 1)
+        return 0;
+    const auto [a, b] = Reduction::others(board.reduction->sought[0]);
+    const Solution& solution = board.solved.solutions.front();
+    const auto length = [&](std::size_t side) { return lengthIn(solution, board.reduction->side[side]); };
+    const double sought = length(board.reduction->sought[0]);
+    return sought == 0 ? 0 : static_cast<int>(2 * std::log10(std::hypot(length(a), length(b)) / sought));
+}
+
 Writer followResultantOfTwo(Board& board) {
     board.follow(Route::Way::triangle);
     const bool opens = board.carried.find({What::opposite, kSumVector}) != nullptr;
@@ -21,11 +40,16 @@ Writer followResultantOfTwo(Board& board) {
 }
 
 Writer followClosing(Board& board) {
-    if (board.options.method == Method::components && board.follow(Route::Way::components))
+    board.lost = digitsLostByCosines(board);
+    const Method method = board.options.method;
+    const bool givesWay = board.lost >= explaining::kMostLost && !board.options.parallelograms;
+    if (method == Method::components || (method == Method::suited && givesWay)) {
+        board.follow(Route::Way::components);
         return explaining::writeTable;
+    }
     if (isResultantOfTwo(board))
         return followResultantOfTwo(board);
-    const bool byTwo = board.options.parallelograms || board.options.method == Method::triangle;
+    const bool byTwo = board.options.parallelograms || method == Method::triangle;
     if (byTwo && board.follow(Route::Way::parallelograms))
         return explaining::writePairs;
     if (board.solved.unknownVectors[0] != kSumIndex && board.follow(Route::Way::triangle))

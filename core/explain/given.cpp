@@ -111,8 +111,8 @@ void writeGiven(Board& board) {
                 ? board.say(SENTENCE("solution", "Numbers on the way carry two figures more than the answer, "
                                                  "which is rounded once, at the end."))
                 : board.say(SENTENCE("solution", "Numbers on the way carry {count} figures more than the "
-                                                 "answer, which is rounded once, at the end: with fewer "
-                                                 "its last digit would not be certain."),
+                                                 "answer, which is rounded once, at the end: with fewer a "
+                                                 "digit that the sheet shows could come out wrong."),
                             "count", count(board.carried.guard())));
 }
 

@@ -137,10 +137,24 @@ void writePolygonEstimate(Board& board) {
     tellScale(board, step);
 }
 
+/// Why two vectors are not solved by their triangle.
+void writeWayAround(Board& board) {
+    if (board.lost < kMostLost)
+        return;
+    Step& step = board.step(StepKey::choice, SENTENCE("solution", "Which way?"), Stage::construction);
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "The vector sought is so short beside the others that in the law of cosines {count} "
+                 "leading digits of the squares would cancel. Components lose only half as many: add "
+                 "those."),
+        "count", count(board.lost)));
+}
+
 void writeTable(Board& board) {
     writeGiven(board);
     writeCount(board);
     writePolygonEstimate(board);
+    writeWayAround(board);
     const Vector* missing = board.sought();
     if (missing == nullptr || missing == &board.sum())
         writeSumByTable(board);

@@ -44,8 +44,11 @@ Wording toDecimals(int decimals, AngleUnit unit) {
 
 Prose roundedTo(const Board& board, const Formula& value, Formula shown) {
     const bool angle = dimensionOf(value.id.what) == Dimension::angle;
-    const Wording wording = angle ? toDecimals(shownAngleDecimals(board.sketch), board.sketch.angleUnit)
-                                  : kToFigures[static_cast<std::size_t>(board.sketch.figures - 1)];
+    const Wording wording =
+        angle ? toDecimals(shownAngleDecimals(board.sketch), board.sketch.angleUnit)
+              : kToFigures[std::min(static_cast<std::size_t>(figuresOf(shown.value, board.sketch)),
+                                    kToFigures.size()) -
+                           1];
     return board.say(wording, "value", value, "shown", std::move(shown));
 }
 

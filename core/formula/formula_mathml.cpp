@@ -41,10 +41,7 @@ public:
         case FormulaKind::relation:
             return row([&] { writeRelation(f); });
         case FormulaKind::row:
-            return row([&] {
-                for (const Formula& one : f.parts)
-                    write(one);
-            });
+            return row([&] { writeRow(f); });
         }
     }
 
@@ -184,6 +181,22 @@ private:
             op(jointAfter(f, i) == Joint::dot ? "·" : "\u2062");
             if (jointAfter(f, i) == Joint::space)
                 thinSpace();
+        }
+    }
+
+    /// A space at either end of <mtext> is dropped by browsers.
+    void writeRow(const Formula& f) {
+        for (const Formula& one : f.parts) {
+            if (one.kind != FormulaKind::words) {
+                write(one);
+                continue;
+            }
+            std::string words = one.text;
+            if (words.starts_with(' '))
+                words.replace(0, 1, "\u00A0");
+            if (words.ends_with(' '))
+                words.replace(words.size() - 1, 1, "\u00A0");
+            element("mtext", words);
         }
     }
 

@@ -36,8 +36,16 @@ bool looksLikeZero(const std::string& number) {
 
 } // namespace
 
+int figuresOf(double value, const Sketch& sketch) {
+    if (!sketch.moreAfterOne)
+        return sketch.figures;
+    const std::string shown = significant(value, sketch.figures + 1);
+    const auto first = shown.find_first_of("123456789");
+    return sketch.figures + (first != std::string::npos && shown[first] == '1' ? 1 : 0);
+}
+
 std::string shownForce(double value, const Sketch& sketch, Origin origin) {
-    return significant(value, sketch.figures, origin);
+    return significant(value, figuresOf(value, sketch), origin);
 }
 
 std::string shownForceWithUnit(double value, const Sketch& sketch, Origin origin) {

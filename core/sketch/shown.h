@@ -10,6 +10,9 @@
 
 namespace tailpoint {
 
+/// How many significant figures a force has on the sheet: those asked for, and where it is so set one more
+/// where the first digit is a 1.
+int figuresOf(double value, const Sketch& sketch);
 /// "520" / "520 N": to the sheet's significant figures.
 std::string shownForce(double value, const Sketch& sketch, Origin origin = Origin::computed);
 std::string shownForceWithUnit(double value, const Sketch& sketch, Origin origin = Origin::computed);

@@ -41,11 +41,11 @@ double lastDigitOfAngle(const Sketch& sketch) {
 
 double lastDigitOfMagnitude(double magnitude, const Sketch& sketch) {
     const double decade = magnitude > 0 ? std::floor(std::log10(magnitude)) : 0;
-    return std::pow(10.0, decade - (sketch.figures - 1));
+    return std::pow(10.0, decade - (figuresOf(magnitude, sketch) - 1));
 }
 
 void setShownMagnitude(Force& force, double magnitude, const Sketch& sketch) {
-    force.magnitude.value = roundedToFigures(magnitude, sketch.figures);
+    force.magnitude.value = roundedToFigures(magnitude, figuresOf(magnitude, sketch));
     force.magnitude.typed.reset();
 }
 

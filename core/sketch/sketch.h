@@ -111,8 +111,9 @@ struct Sketch {
     ForceUnit forceUnit = ForceUnit::N;
     AngleUnit angleUnit = AngleUnit::deg;
     Reference reference;
-    int figures = 3;       ///< significant figures of shown forces, 1..12
-    int angleDecimals = 1; ///< decimals of shown angles, 0..8
+    int figures = 3;           ///< significant figures of shown forces, 1..12
+    bool moreAfterOne = false; ///< one figure more where the first digit is a 1 (common in engineering texts)
+    int angleDecimals = 1;     ///< decimals of shown angles, 0..8
     std::vector<Force> forces;
     Force sum; ///< R: usually both to find; {magnitude 0, direction to find} is equilibrium
     std::optional<std::string> smallest; ///< name of the force (or the sum) asked to be smallest

@@ -15,7 +15,7 @@ struct Question {
         const Angles angles = sketch.angleUnit == AngleUnit::deg   ? Angles::degrees
                               : sketch.angleUnit == AngleUnit::rad ? Angles::radians
                                                                    : Angles::gon;
-        return {angles, sketch.figures, options.handRounding};
+        return {angles, sketch.figures, options.handRounding, sketch.moreAfterOne};
     }
 };
 
@@ -24,6 +24,7 @@ inline Question someQuestion(testing::Dice& dice, std::uint64_t number) {
     made.sketch = testing::someQuestion(dice, static_cast<int>(number % testing::kQuestionKinds));
     made.sketch.forceUnit = static_cast<ForceUnit>(dice.whole(5));
     made.sketch.figures = 2 + static_cast<int>(dice.whole(5));
+    made.sketch.moreAfterOne = dice.whole(4) == 0;
     made.sketch.angleDecimals = static_cast<int>(dice.whole(4));
     made.options.handRounding = dice.whole(4) == 0;
     made.options.parallelograms = dice.toss();

@@ -215,11 +215,17 @@ private:
             wrong(text, last, "comes to " + shown(keyed.value));
     }
 
+    int figuresOf(const PrintedNumber& number) const {
+        const Big place = placeOfFigures(number.amount.value, 1);
+        const bool one = place != 0 && abs(number.amount.value) < 2 * place;
+        return m_setting.figures + (m_setting.moreAfterOne && one ? 1 : 0);
+    }
+
     /// Zeros before the point may be there for the place's sake: as many figures as are carried are meant.
     Big placeOf(const PrintedNumber& number) const {
         if (number.hasPoint)
             return powerOfTen(-number.decimals);
-        const int meant = m_setting.figures + (m_setting.byHand ? 0 : kGuard);
+        const int meant = figuresOf(number) + (m_setting.byHand ? 0 : kGuard);
         return powerOfTen(std::max(0, number.digits - meant));
     }
 
@@ -271,7 +277,7 @@ private:
     /// Estimates have the figures of an answer, or more.
     Big placeOfEstimate(const PrintedNumber& number) const {
         return number.hasPoint ? powerOfTen(-number.decimals)
-                               : powerOfTen(std::max(0, number.digits - m_setting.figures));
+                               : powerOfTen(std::max(0, number.digits - figuresOf(number)));
     }
 
     // Component tables.

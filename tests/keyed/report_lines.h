@@ -11,8 +11,9 @@ namespace tailpoint::keyed {
 
 struct Setting {
     Angles angles = Angles::degrees;
-    int figures = 3;     ///< of an answer
-    bool byHand = false; ///< no guard figures
+    int figures = 3;           ///< of an answer
+    bool byHand = false;       ///< no guard figures
+    bool moreAfterOne = false; ///< one figure more where the first digit is a 1
 };
 
 /// How much was keyed.

@@ -11,9 +11,9 @@ namespace tailpoint {
 
 inline constexpr std::string_view kSketchFormat = "tailpoint-sketch";
 
-inline constexpr std::array<std::string_view, 11> kSketchKeys{"format",    "version",  "title",    "units",
-                                                              "reference", "figures",  "decimals", "forces",
-                                                              "sum",       "smallest", "caution"};
+inline constexpr std::array<std::string_view, 12> kSketchKeys{
+    "format",       "version",  "title",  "units", "reference", "figures",
+    "moreAfterOne", "decimals", "forces", "sum",   "smallest",  "caution"};
 inline constexpr std::array<std::string_view, 6> kForceKeys{"name",  "magnitude", "direction",
                                                             "sense", "label",     "directionLabel"};
 inline constexpr std::array<std::string_view, 2> kUnitKeys{"force", "angle"};

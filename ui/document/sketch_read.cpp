@@ -89,6 +89,8 @@ Sketch readFile(const At& file) {
     sketch.reference = readReference(file.maybe("reference"));
     if (const auto figures = file.maybe("figures"))
         sketch.figures = integerIn(*figures);
+    if (const auto more = file.maybe("moreAfterOne"); more && !more->is(Kind::null))
+        sketch.moreAfterOne = truthIn(*more);
     if (const auto decimals = file.maybe("decimals"))
         sketch.angleDecimals = integerIn(*decimals);
     sketch.forces = readForces(file.require("forces", "write \"forces\": [ ... ]"), sketch);

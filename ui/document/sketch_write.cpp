@@ -115,6 +115,8 @@ Members head(const Sketch& sketch, const UnknownKeys& unknown) {
                     {"units", unitsJson(sketch, unknown.under("units"))},
                     {"reference", referenceJson(sketch.reference, unknown.under("reference"))},
                     {"figures", jsonNumber(sketch.figures)}};
+    if (sketch.moreAfterOne)
+        members.push_back({"moreAfterOne", jsonTruth(true), beside});
     if (sketch.angleDecimals != Sketch{}.angleDecimals)
         members.push_back({"decimals", jsonNumber(sketch.angleDecimals), beside});
     return members;

@@ -136,7 +136,8 @@ bool GivenModel::shownInFull(int vector, Entry cell) const {
     const Sketch& sketch = m_document.sketch();
     const Force& force = vectorOf(sketch, vector);
     if (cell == Entry::magnitude && force.magnitude.value) {
-        return roundedToFigures(*force.magnitude.value, sketch.figures) == *force.magnitude.value;
+        return roundedToFigures(*force.magnitude.value, figuresOf(*force.magnitude.value, sketch)) ==
+               *force.magnitude.value;
     }
     const auto* angle = std::get_if<AngleForm>(&force.direction.form);
     return cell != Entry::direction || !angle || roundedAsShown(angle->value, sketch) == angle->value;

@@ -59,6 +59,7 @@ Sketch Settings::newSketch() const {
     sketch.forceUnit = forceUnitFrom(force).value_or(sketch.forceUnit);
     sketch.angleUnit = angleUnitFrom(angle).value_or(sketch.angleUnit);
     sketch.figures = within(read("sheet/figures", sketch.figures), 1, 12, sketch.figures);
+    sketch.moreAfterOne = read("sheet/moreAfterOne", sketch.moreAfterOne);
     sketch.angleDecimals =
         within(read("sheet/angleDecimals", sketch.angleDecimals), 0, 8, sketch.angleDecimals);
     return sketch;
@@ -68,6 +69,7 @@ void Settings::rememberSheet(const Sketch& sketch) {
     write("sheet/forceUnit", fromView(symbolOf(sketch.forceUnit)));
     write("sheet/angleUnit", fromView(nameOf(sketch.angleUnit)));
     write("sheet/figures", sketch.figures);
+    write("sheet/moreAfterOne", sketch.moreAfterOne);
     write("sheet/angleDecimals", sketch.angleDecimals);
 }
 

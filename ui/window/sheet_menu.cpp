@@ -174,6 +174,15 @@ void SheetMenu::addDigits(QMenu* menu) {
                 apply(after, tr("Show %1 figures").arg(count));
             });
     }
+    figures->addSeparator();
+    QAction* more =
+        addSwitch(figures, {"moreAfterOne", tr("&One more where the first digit is 1")}, [this](bool on) {
+            Sketch after = m_parts.document.sketch();
+            after.moreAfterOne = on;
+            apply(after, on ? tr("Show one figure more after a 1") : tr("Show the same figures after a 1"));
+        });
+    connect(figures, &QMenu::aboutToShow, more,
+            [this, more] { more->setChecked(m_parts.document.sketch().moreAfterOne); });
     QMenu* decimals = menu->addMenu(tr("&Decimals of angles"));
     auto* decimalGroup = new QActionGroup(decimals);
     for (int count = 0; count <= 4; ++count) {

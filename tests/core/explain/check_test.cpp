@@ -155,5 +155,21 @@ TEST(CheckByComponents, AgreesWithWhatIsRightAndWithNothingElse) {
     EXPECT_GT(ways, cases / 4);
 }
 
+/// P = 420 N at 2.5°, Q = 419.9 N at −177.49°: R is the hypotenuse of 0.1 N and 420 · 0.01° · π/180 = 0.073
+/// N, and (594/0.124)² has seven digits.
+TEST(CancellingSquares, GiveWayToComponentsAndAreToldOf) {
+    const Sketch nearly = sketch({force("P", 420, 2.5), force("Q", 419.9, -177.49)});
+    const Solved solved = solve(nearly);
+    const Worked worked = explain(nearly, solved, construct(nearly, solved));
+    const std::string text = toText(worked, Minus::ascii, 10'000);
+    EXPECT_NE(text.find("7 leading digits of the squares would cancel"), std::string::npos) << text;
+    for (const Step& step : worked.steps)
+        EXPECT_NE(step.key, StepKey::cosines);
+    const Sketch plain = sketch({force("P", 420, 2.5), force("Q", 415, -178.5)});
+    const Solved triangle = solve(plain);
+    EXPECT_NE(toText(explain(plain, triangle, construct(plain, triangle))).find("law of cosines"),
+              std::string::npos);
+}
+
 } // namespace
 } // namespace tailpoint

@@ -162,6 +162,16 @@ TEST(Formula, ComesOutOfOneTreeAsTextLatexAndMathml) {
     }
 }
 
+TEST(Formula, SetsWordsBehindANumberWithTheirSpaces) {
+    const Formula row =
+        rowOf({number(519.86, "519.86", "N"), inWords(", to three figures "), number(520, "520", "N")});
+    EXPECT_EQ(toText(row), "519.86 N, to three figures 520 N");
+    EXPECT_EQ(toLatex(row), "519.86\\,\\mathrm{N}\\text{, to three figures }520\\,\\mathrm{N}");
+    EXPECT_NE(toMathml(row).find("<mtext>, to three figures\u00A0</mtext>"), std::string::npos)
+        << toMathml(row);
+    EXPECT_FALSE(evaluate(row, AngleUnit::deg));
+}
+
 TEST(Formula, ShowsAnAsciiMinusInReports) {
     const Formula f = sum(degrees(25, "25.0"), negative(degrees(-40, "-40.0")));
     EXPECT_EQ(toText(f, Minus::ascii), "25.0° - (-40.0°)");

@@ -17,6 +17,19 @@ TEST(ShownForces, HaveTheSheetsFiguresAndUnit) {
     EXPECT_EQ(shownForce(2.675, sheet(), Origin::typed), "2.68");
 }
 
+TEST(ShownForces, HaveOneFigureMoreAfterAOneWhereThatIsSet) {
+    Sketch made = sheet();
+    made.moreAfterOne = true;
+    for (const auto& [value, text] :
+         {std::pair(1234.5, "1234"), std::pair(2345.6, "2350"), std::pair(19.996, "20.0"),
+          std::pair(19.994, "19.99"), std::pair(-0.10049, "-0.1005"), std::pair(9.9996, "10.00"),
+          std::pair(520.37, "520"), std::pair(0.0, "0")})
+        EXPECT_EQ(shownForce(value, made), text);
+    EXPECT_EQ(figuresOf(186, made), 4);
+    EXPECT_EQ(figuresOf(286, made), 3);
+    EXPECT_EQ(shownAngle(-123.604, made), "-123.6°");
+}
+
 TEST(ShownAngles, HaveTheSheetsDecimalsAndUnit) {
     EXPECT_EQ(shownAngle(-3.604, sheet()), "-3.6°");
     EXPECT_EQ(shownAngle(-0.01, sheet()), "0.0°");

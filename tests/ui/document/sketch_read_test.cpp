@@ -180,6 +180,12 @@ TEST(ReadingASketch, AByteOrderMarkIsPassedOver) {
     expectIn("line 1, column 2:", refusal("\xEF\xBB\xBF{x}"));
 }
 
+TEST(ReadingASketch, OneFigureMoreAfterAOneCanBeSet) {
+    EXPECT_FALSE(read(sketchWith(kForceP)).moreAfterOne);
+    EXPECT_TRUE(read(sketchWith(kForceP, R"(, "moreAfterOne": true)")).moreAfterOne);
+    expectIn("moreAfterOne (line", refusal(sketchWith(kForceP, R"(, "moreAfterOne": 4)")));
+}
+
 TEST(ReadingASketch, DecimalsOfAnglesCanBeSet) {
     EXPECT_EQ(read(sketchWith(kForceP, R"(, "decimals": 3)")).angleDecimals, 3);
     expectIn("decimals (line", refusal(sketchWith(kForceP, R"(, "decimals": 99)")));

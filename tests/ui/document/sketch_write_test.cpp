@@ -45,7 +45,7 @@ TEST(WritingASketch, KeepsEveryFormOfADirection) {
   "title": "",
   "units": { "force": "kip", "angle": "gon" },
   "reference": { "axis": 33.5, "sense": "cw" },
-  "figures": 4, "decimals": 2,
+  "figures": 4, "moreAfterOne": true, "decimals": 2,
   "forces": [
     { "name": "P", "magnitude": { "value": 340, "plusMinus": 5 }, "direction": { "value": 25, "plusMinus": 0.5 } },
     { "name": "Q", "magnitude": 0.1, "direction": { "slope": [-3, 4], "plusMinus": 1 }, "sense": "either" },

@@ -55,6 +55,16 @@ TEST_F(Output, FileMayBeStandardInput) {
               run({QStringLiteral("report"), good()}).out);
 }
 
+/// The hypotenuse of 100 and 50 is 111.803 (computed outside).
+TEST_F(Output, OneFigureMoreAfterAOneWhereThatIsAsked) {
+    const QByteArray right = sketch(force("P", "100", "0") + "," + force("Q", "50", "90"));
+    const QStringList report{QStringLiteral("report"), QStringLiteral("-")};
+    EXPECT_TRUE(run(report, right).out.contains("111.80 N, to three figures 112 N"));
+    const Ran more = run(report + QStringList{QStringLiteral("--more-after-one")}, right);
+    EXPECT_TRUE(more.out.contains("111.803 N, to four figures 111.8 N")) << more.out.toStdString();
+    EXPECT_TRUE(more.out.contains("R = 111.8 N, 26.6")) << more.out.toStdString();
+}
+
 TEST_F(Output, AnOptionMayCarryItsValueAfterAnEqualsSign) {
     EXPECT_TRUE(run({QStringLiteral("report"), good(), QStringLiteral("--as=json")}).out.startsWith('{'));
 }

@@ -104,7 +104,7 @@ TEST_F(Verbs, NoFigureIsDrawnOfASketchWithARefusedKey) {
 TEST_F(Verbs, EveryKeyThatIsWrittenIsReadAgainFromASketchAndFromAFigure) {
     const QByteArray all =
         R"({"format": "tailpoint-sketch", "version": 1, "title": "t", "units": {"force": "N", "angle": "deg"},
-            "reference": {"axis": "+y", "sense": "cw"}, "figures": 4, "decimals": 2,
+            "reference": {"axis": "+y", "sense": "cw"}, "figures": 4, "moreAfterOne": true, "decimals": 2,
             "forces": [{"name": "P", "magnitude": {"value": 85, "plusMinus": 1, "unit": "kgf"},
                         "direction": {"value": 25, "plusMinus": 1, "unit": "gon"}, "label": [1, 2],
                         "directionLabel": [3, 4]},
