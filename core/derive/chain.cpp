@@ -48,7 +48,7 @@ public:
                     visit(condition);
                 visit(one.formula);
             }
-            m_seen.insert(line.subject);
+            m_seen.add(line.subject);
         }
     }
 
@@ -58,14 +58,14 @@ private:
             return;
         if (formula.kind == FormulaKind::symbol && formula.id.what != What::none) {
             m_chain.given.push_back(formula.id);
-            m_seen.insert(formula.id);
+            m_seen.add(formula.id);
         }
         for (const Formula& part : formula.parts)
             visit(part);
     }
 
     Chain& m_chain;
-    std::unordered_set<QuantityId, QuantityHash> m_seen;
+    QuantityIndex m_seen;
 };
 
 /// In an answer some line of action is found in the other sense.

@@ -1,7 +1,7 @@
 // The numbers of a chain, by quantity.
 #pragma once
 
-#include "core/formula/ids.h"
+#include "core/derive/quantity_index.h"
 
 #include <cstdint>
 #include <optional>
@@ -19,17 +19,14 @@ class Values {
 public:
     std::optional<long double> at(const QuantityId& quantity) const;
     void set(const QuantityId& quantity, long double value);
-    std::size_t size() const { return m_entries.size(); }
+    std::size_t size() const { return m_values.size(); }
     void reserve(std::size_t quantities);
 
     std::vector<std::uint8_t> taken; ///< by evaluate(): for each line its case, kNoCase where none holds
 
 private:
-    std::size_t slotOf(const QuantityId& quantity) const;
-    void spread(std::size_t slots);
-
-    std::vector<std::pair<QuantityId, long double>> m_entries;
-    std::vector<std::uint32_t> m_slots; ///< index of an entry plus one; a power of two of them
+    QuantityIndex m_index;
+    std::vector<long double> m_values;
 };
 
 } // namespace tailpoint

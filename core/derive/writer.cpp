@@ -111,7 +111,7 @@ void Writer::line(const QuantityId& subject, LineKind kind, Formula formula) {
 }
 
 void Writer::line(const QuantityId& subject, LineKind kind, std::vector<Case> cases) {
-    m_written.insert(subject);
+    m_written.add(subject);
     chain.lines.push_back({subject, kind, std::move(cases)});
 }
 

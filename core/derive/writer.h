@@ -5,7 +5,6 @@
 
 #include <array>
 #include <string_view>
-#include <unordered_set>
 
 namespace tailpoint::deriving {
 
@@ -104,7 +103,7 @@ private:
     void writeComponent(const QuantityId& subject, VectorId vector, std::string_view function);
 
     bool m_isPlain;
-    std::unordered_set<QuantityId, QuantityHash> m_written;
+    QuantityIndex m_written;
 };
 
 // Relations and signs.

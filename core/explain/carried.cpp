@@ -64,7 +64,7 @@ void Carried::take(Chain chain, const Overrides& exact, const std::vector<Quanti
         evaluate(line, exact,
                  !isOnTheWayOnly(line.subject.what) &&
                      std::find(within.begin(), within.end(), line.subject) == within.end());
-        m_index.emplace(line.subject, m_lines.size());
+        m_index.add(line.subject);
         m_quantities.push_back(line.subject);
         m_lines.push_back(std::move(line));
     }
@@ -127,12 +127,12 @@ void Carried::evaluate(const Line& line, const Overrides& exact, bool isRounded)
 }
 
 const Line* Carried::find(const QuantityId& quantity) const {
-    const auto found = m_index.find(quantity);
-    return found == m_index.end() ? nullptr : &m_lines[found->second];
+    const std::size_t place = m_index.find(quantity);
+    return place == QuantityIndex::kNone ? nullptr : &m_lines[place];
 }
 
 const Formula& Carried::formulaOf(const QuantityId& quantity) const {
-    const std::size_t i = m_index.at(quantity);
+    const std::size_t i = m_index.find(quantity);
     const std::size_t taken = m_taken[i] == kNoCase ? m_lines[i].cases.size() - 1 : m_taken[i];
     return m_lines[i].cases[taken].formula;
 }
@@ -174,9 +174,10 @@ Formula Carried::shown(double value, Dimension dimension, Origin origin) const {
 }
 
 Formula Carried::number(const QuantityId& quantity) const {
-    if (const auto known = m_numbers.find(quantity); known != m_numbers.end())
-        return known->second;
-    return m_numbers.emplace(quantity, made(quantity)).first->second;
+    const std::size_t place = m_told.add(quantity);
+    if (place == m_numbers.size())
+        m_numbers.push_back(made(quantity));
+    return m_numbers[place];
 }
 
 Formula Carried::made(const QuantityId& quantity) const {

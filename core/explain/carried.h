@@ -6,8 +6,6 @@
 #include "core/explain/explain.h"
 #include "core/sketch/shown.h"
 
-#include <unordered_map>
-
 namespace tailpoint::explaining {
 
 class Carried {
@@ -61,9 +59,10 @@ private:
     std::vector<QuantityId> m_quantities;
     std::vector<Line> m_lines;
     std::vector<std::uint8_t> m_taken;
-    std::unordered_map<QuantityId, std::size_t, QuantityHash> m_index;
+    QuantityIndex m_index; ///< of m_lines
     Values m_full, m_hand;
-    mutable std::unordered_map<QuantityId, Formula, QuantityHash> m_numbers; ///< as number() gave them
+    mutable QuantityIndex m_told;
+    mutable std::vector<Formula> m_numbers; ///< as number() gave them
 };
 
 /// No symbol anywhere in it.

@@ -6,6 +6,7 @@
 #include "core/formula/ids.h"
 #include "core/quantity/units.h"
 
+#include <array>
 #include <functional>
 #include <optional>
 #include <string>
@@ -15,7 +16,7 @@
 
 namespace tailpoint {
 
-enum class FormulaKind {
+enum class FormulaKind : std::uint8_t {
     number, ///< text: digits as shown; sub: unit ("N", "°", "rad", ...); value: the full number behind them
     symbol, ///< text: letter or name; sub: subscript; bold: a vector
     words,  ///< upright text within a formula: "or"
@@ -27,21 +28,29 @@ enum class FormulaKind {
     root,     ///< square root of parts[0]
     function, ///< text: sin, cos, tan, arcsin, arccos, arctan; parts[0] the argument
     absolute, ///< |parts[0]|
-    relation  ///< parts, between each two of them one of `relations`
+    relation  ///< two or three parts, between each two of them one of `relations`
 };
 
-enum class Relation { equal, approximately, less, lessOrEqual, greater, greaterOrEqual, implies };
+enum class Relation : std::uint8_t {
+    equal,
+    approximately,
+    less,
+    lessOrEqual,
+    greater,
+    greaterOrEqual,
+    implies
+};
 
 /// Value type. Build with the functions below; they keep the number of parts right.
 struct Formula {
     FormulaKind kind = FormulaKind::words;
     bool bold = false;
     bool isTurn = false; ///< of a number: a full, half or quarter turn, which a theorem brings along
+    std::array<Relation, 2> relations{}; ///< of two parts the first alone
     QuantityId id{}; ///< the quantity that a symbol stands for, or a whole part such as R² or sin β; or none
     double value = 0;
     std::string text, sub;
     std::vector<Formula> parts;
-    std::vector<Relation> relations;
 
     bool operator==(const Formula&) const = default;
 };

@@ -6,7 +6,6 @@
 
 #include <cstddef>
 #include <cstdint>
-#include <functional>
 
 #include <compare> // behind the others: as the first header of the library some preprocessors misread it
 
@@ -38,8 +37,8 @@ enum class What : std::uint8_t {
     magnitude, ///< of a vector
     direction, ///< as the sheet says it: from its axis, in its sense; `part` 1: as it acts, where that is or
                ///< may be the other sense of a line of action
-    fromX, ///< psi: counter-clockwise from +x, where the sheet measures otherwise; `part` as above
-    x,     ///< component along the sheet's x
+    fromX,     ///< psi: counter-clockwise from +x, where the sheet measures otherwise; `part` as above
+    x,         ///< component along the sheet's x
     y,
     between,  ///< phi: angle between the tails of `of` and `with`
     opposite, ///< angle of the force triangle opposite to the side `of`
@@ -77,7 +76,8 @@ struct QuantityHash {
         const std::uint64_t low = vector(id.of) << 24U | vector(id.with);
         const std::uint64_t high = static_cast<std::uint64_t>(id.what) << 16U |
                                    static_cast<std::uint64_t>(id.answer) << 8U | id.part;
-        return std::hash<std::uint64_t>()(low * 0x9E3779B97F4A7C15ULL ^ high * 0xC2B2AE3D27D4EB4FULL);
+        const std::uint64_t mixed = low * 0x9E3779B97F4A7C15ULL ^ high * 0xC2B2AE3D27D4EB4FULL;
+        return mixed ^ mixed >> 40U; // a table takes the low bits; a product mixes upwards
     }
 };
 

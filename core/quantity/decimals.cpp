@@ -14,12 +14,25 @@ namespace {
 constexpr double kWidestTieInUnits = 1.0 / 1024;
 // Decimal digits taken from a computed value: far more than the tie band can see.
 constexpr int kComputedDigits = 40;
+// Room for the longest number written out: 151 places before the point, 12 behind it, and a carry.
+constexpr std::size_t kMostDigits = 192;
 
-// A decimal number: 0.d1 d2 d3 ... times ten to `point`; no digits for zero.
+// A decimal number: 0.d1 d2 d3 ... times ten to `point`; no digits for zero. On the stack: a solution shows
+// hundreds of numbers.
 struct Decimal {
     bool negative = false;
-    std::string digits;
     int point = 0;
+    std::size_t count = 0;
+    std::array<char, kMostDigits> digit;
+
+    std::string_view digits() const { return {digit.data(), count}; }
+    void cutTo(std::size_t kept) {
+        kept = std::min(kept, kMostDigits);
+        if (kept > count)
+            std::fill(digit.begin() + static_cast<std::ptrdiff_t>(count),
+                      digit.begin() + static_cast<std::ptrdiff_t>(kept), '0');
+        count = kept;
+    }
 };
 
 Decimal fromScientific(std::string_view text) {
@@ -29,7 +42,7 @@ Decimal fromScientific(std::string_view text) {
         if (c == '-') {
             result.negative = true;
         } else if (c != '.') {
-            result.digits += c;
+            result.digit[result.count++] = c;
         }
     }
     std::string_view exponent = text.substr(mark + 1);
@@ -44,7 +57,7 @@ Decimal decimalOf(double value, Origin origin) {
     if (value == 0) {
         return {};
     }
-    std::array<char, 128> buffer{};
+    std::array<char, 128> buffer;
     char* const end = buffer.data() + buffer.size();
     const auto written =
         origin == Origin::typed
@@ -59,18 +72,18 @@ enum class Tail { below, tie, above };
 double fractionFrom(const Decimal& decimal, std::size_t from) {
     double fraction = 0;
     double place = 0.1;
-    const std::size_t last = std::min(decimal.digits.size(), from + 20);
+    const std::size_t last = std::min(decimal.count, from + 20);
     for (std::size_t i = from; i < last; ++i, place /= 10) {
-        fraction += (decimal.digits[i] - '0') * place;
+        fraction += (decimal.digit[i] - '0') * place;
     }
     return fraction;
 }
 
 Tail exactTail(const Decimal& decimal, std::size_t kept) {
-    if (kept >= decimal.digits.size()) {
+    if (kept >= decimal.count) {
         return Tail::below;
     }
-    const std::string_view tail = std::string_view(decimal.digits).substr(kept);
+    const std::string_view tail = decimal.digits().substr(kept);
     if (tail.front() != '5') {
         return tail.front() < '5' ? Tail::below : Tail::above;
     }
@@ -92,58 +105,61 @@ bool roundsUp(const Decimal& decimal, std::size_t kept, Origin origin) {
     if (tail != Tail::tie) {
         return tail == Tail::above;
     }
-    return kept > 0 && (decimal.digits[kept - 1] - '0') % 2 == 1;
+    return kept > 0 && (decimal.digit[kept - 1] - '0') % 2 == 1;
 }
 
 void addOneUnit(Decimal& decimal) {
-    for (auto digit = decimal.digits.rbegin(); digit != decimal.digits.rend(); ++digit) {
-        if (*digit != '9') {
-            ++*digit;
+    for (std::size_t i = decimal.count; i > 0; --i) {
+        if (decimal.digit[i - 1] != '9') {
+            ++decimal.digit[i - 1];
             return;
         }
-        *digit = '0';
+        decimal.digit[i - 1] = '0';
     }
-    decimal.digits.insert(decimal.digits.begin(), '1');
+    decimal.cutTo(decimal.count + 1); // all nines: a one, and zeros behind it
+    decimal.digit[0] = '1';
     ++decimal.point;
 }
 
-// `decimal` cut to `kept` digits (negative: the first digit lies below the last shown place).
-Decimal rounded(Decimal decimal, int kept, Origin origin) {
-    if (kept < 0 || decimal.digits.empty()) {
-        return {};
+// Cuts to `kept` digits (negative: the first digit lies below the last shown place).
+void roundTo(Decimal& decimal, int kept, Origin origin) {
+    if (kept < 0 || decimal.count == 0) {
+        decimal = {};
+        return;
     }
     const auto count = static_cast<std::size_t>(kept);
     const bool up = roundsUp(decimal, count, origin);
-    decimal.digits.resize(count, '0');
+    decimal.cutTo(count);
     if (up) {
         addOneUnit(decimal);
     }
-    if (decimal.digits.find_first_not_of('0') == std::string::npos) {
-        return {};
+    if (decimal.digits().find_first_not_of('0') == std::string_view::npos) {
+        decimal = {};
     }
-    return decimal;
 }
 
 std::string positional(const Decimal& decimal, int decimals) {
-    std::string whole;
-    std::string part;
-    const int count = static_cast<int>(decimal.digits.size());
-    for (int place = std::min(0, decimal.point); place < std::max(decimal.point + decimals, 0); ++place) {
-        const char digit =
-            place >= 0 && place < count ? decimal.digits[static_cast<std::size_t>(place)] : '0';
-        (place < decimal.point ? whole : part) += digit;
+    std::string text(decimal.negative ? "-" : "");
+    if (decimal.point <= 0)
+        text += '0';
+    const int count = static_cast<int>(decimal.count);
+    for (int place = 0; place < decimal.point; ++place)
+        text += place < count ? decimal.digit[static_cast<std::size_t>(place)] : '0';
+    if (decimals > 0)
+        text += '.';
+    for (int i = 0; i < decimals; ++i) {
+        const int place = decimal.point + i;
+        text += place >= 0 && place < count ? decimal.digit[static_cast<std::size_t>(place)] : '0';
     }
-    part.resize(static_cast<std::size_t>(std::max(decimals, 0)), '0');
-    std::string text = decimal.negative ? "-" : "";
-    text += whole.empty() ? "0" : whole;
-    return part.empty() ? text : text + "." + part;
+    return text;
 }
 
 std::string scientific(const Decimal& decimal) {
     std::string text = decimal.negative ? "-" : "";
-    text += decimal.digits.front();
-    if (decimal.digits.size() > 1) {
-        text += "." + decimal.digits.substr(1);
+    text += decimal.digit[0];
+    if (decimal.count > 1) {
+        text += '.';
+        text += decimal.digits().substr(1);
     }
     return text + "e" + std::to_string(decimal.point - 1);
 }
@@ -162,18 +178,20 @@ double readBack(const std::string& text) {
 } // namespace
 
 std::string significant(double value, int figures, Origin origin) {
-    Decimal decimal = rounded(decimalOf(value, origin), figures, origin);
-    if (decimal.digits.empty()) {
+    Decimal decimal = decimalOf(value, origin);
+    roundTo(decimal, figures, origin);
+    if (decimal.count == 0) {
         return "0";
     }
-    decimal.digits.resize(static_cast<std::size_t>(figures)); // a carry (999.6 -> 1000) adds one digit
+    decimal.cutTo(static_cast<std::size_t>(figures)); // a carry (999.6 -> 1000) adds one digit
     return isWrittenOut(decimal.point) ? positional(decimal, std::max(0, figures - decimal.point))
                                        : scientific(decimal);
 }
 
 std::string fixedDecimals(double value, int decimals, Origin origin) {
-    const Decimal full = decimalOf(value, origin);
-    return positional(rounded(full, full.point + decimals, origin), decimals);
+    Decimal decimal = decimalOf(value, origin);
+    roundTo(decimal, decimal.point + decimals, origin);
+    return positional(decimal, decimals);
 }
 
 std::string shortest(double value) {
