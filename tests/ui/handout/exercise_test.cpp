@@ -241,7 +241,7 @@ TEST(Exercises, AnglesHaveTheLettersOfTheSolution) {
             for (const AngleName& theirs : step.angles)
                 for (const AngleName& ours : named)
                     if (isSame(ours.angle, theirs.angle)) {
-                        EXPECT_EQ(ours.letter + ours.sub, theirs.letter + theirs.sub) << sample.name;
+                        EXPECT_EQ(ours.symbol, theirs.symbol) << sample.name;
                         ++common;
                     }
     }
