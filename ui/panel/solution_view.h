@@ -28,7 +28,7 @@ public:
     bool handRounding() const { return m_options.handRounding; }
     bool byParallelograms() const { return m_options.parallelograms; }
     void setByParallelograms(bool on);
-    /// "full precision carried" or "rounded as by hand", for the section's heading.
+    /// "guard figures carried" or "rounded as by hand", for the section's heading.
     QString carriedWords() const;
 
     const Worked& worked() const { return *m_worked; }
