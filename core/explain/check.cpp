@@ -1,7 +1,6 @@
 // The check by components: it needs neither the triangle nor its angles.
 #include "core/explain/agreement.h"
 #include "core/explain/families.h"
-#include "core/explain/quadrant.h"
 
 #include "core/quantity/decimals.h"
 
@@ -71,11 +70,13 @@ void writeSumCheck(Check& check) {
     acute.what = What::acute;
     check.components.clear();
     check.show(sum.sizeId);
-    check.showFound(acute);
+    if (board.sketch.angleUnit == AngleUnit::rad) // what is left of π has no end: the angle stands by itself
+        check.showFound(acute);
+    else
+        check.components = {acute};
     if (!isPlainReference(board.sketch))
         check.showFound(fromX);
     check.show(sum.wayId);
-    check.step.conclusion.push_back(liesBySigns(board, sum));
     check.step.conclusion.push_back(
         agreement(board, sum, check.lines.number(sum.sizeId), check.lines.number(sum.wayId)));
     if (board.hasStep(StepKey::cosines))

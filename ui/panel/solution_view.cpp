@@ -94,7 +94,7 @@ void SolutionView::setDivision(double forceUnits) {
 }
 
 QString SolutionView::carriedWords() const {
-    return m_options.handRounding ? tr("rounded as by hand") : tr("full precision carried");
+    return m_options.handRounding ? tr("rounded as by hand") : tr("guard figures carried");
 }
 
 void SolutionView::setMethod(Method method) {

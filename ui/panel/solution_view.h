@@ -30,7 +30,7 @@ public:
     void setMethod(Method method);
     bool byParallelograms() const { return m_options.parallelograms; }
     void setByParallelograms(bool on);
-    /// "full precision carried" or "rounded as by hand", for the section's heading.
+    /// "guard figures carried" or "rounded as by hand", for the section's heading.
     QString carriedWords() const;
 
     const Worked& worked() const { return *m_worked; }
