@@ -99,22 +99,28 @@ std::string Paper::text(What what, double value, int guard) const {
     const Form form = formOf(what);
     if (form == Form::angle)
         return fixedDecimals(value, std::min(m_decimals + guard, kMostDecimals));
-    const int figures = form == Form::precise ? m_sketch->figures + 1 : figuresOf(value, *m_sketch);
+    const int figures =
+        form == Form::precise ? m_sketch->figures + 1 : tailpoint::figuresOf(value, *m_sketch);
     return significant(value, std::min(figures + guard, kMostPrinted));
 }
 
-/// No place below the last one that the forces themselves carry, but one figure at least.
-int Paper::figuresOfSum(double value) const {
+/// No place below the last one that the scale has with so many places, but one figure at
+/// least, and every digit before the point.
+int Paper::figuresOf(double value, int places) const {
     const auto lead = [](double of) { return static_cast<int>(std::floor(std::log10(std::abs(of)))); };
-    const int most = m_sketch->figures + m_guard;
-    return m_scale == 0 ? most : std::clamp(lead(value) - lead(m_scale) + most + 1, 1, most);
+    return m_scale == 0 ? places
+                        : std::clamp(lead(value) - lead(m_scale) + places + 1,
+                                     std::clamp(lead(value) + 1, 1, places), places);
 }
 
 Decimal Paper::computed(What what, long double printed, bool isSum, std::optional<long double> full) const {
     const double value = quiet(what, printed);
-    if (isSum && m_guard > 0 && value != 0)
-        if (const int figures = figuresOfSum(value); figures < m_sketch->figures + m_guard)
+    if (formOf(what) == Form::force && m_guard > 0 && value != 0) {
+        const int carried = m_sketch->figures + m_guard;
+        const int figures = figuresOf(value, isSum ? carried : kMostPrinted);
+        if (figures < carried) // below it there is but noise
             return read(significant(value, figures), false);
+    }
     std::string most = text(what, value, m_guard);
     if (!endsInZero(most))
         return read(std::move(most), false);
@@ -135,7 +141,7 @@ Decimal Paper::typed(What what, double value) const {
             return read(fixedDecimals(value, std::min(m_decimals + guard, kMostDecimals)), false);
         return read(fixedDecimals(value, std::max(m_decimals, extent.decimals), Origin::typed), true);
     }
-    const int figures = figuresOf(value, *m_sketch);
+    const int figures = tailpoint::figuresOf(value, *m_sketch);
     if (extent.figures > std::max(kMostTyped, figures))
         return read(significant(value, std::min(figures + guard, kMostPrinted)), false);
     return read(significant(value, std::max(figures, extent.figures), Origin::typed), true);

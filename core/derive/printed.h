@@ -47,7 +47,7 @@ public:
 private:
     std::string text(What what, double value, int guard) const;
     double quiet(What what, long double value) const;
-    int figuresOfSum(double value) const;
+    int figuresOf(double value, int places) const;
 
     const Sketch* m_sketch;
     int m_guard, m_decimals;
