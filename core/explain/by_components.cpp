@@ -2,6 +2,7 @@
 // eliminated from them.
 #include "core/explain/families.h"
 #include "core/explain/slip.h"
+#include "core/explain/table.h"
 
 #include <cmath>
 #include <utility>
@@ -50,10 +51,7 @@ struct Equations : Triangle {
 void writeKnownSide(Board& board, const Equations& e) {
     if (e.r.addsUp())
         return writeKnownComponents(board);
-    Step& step = board.step(StepKey::components, SENTENCE("solution", "Components of the known vector"),
-                            Stage::construction, Law::components);
-    step.parts = {arrowPart(e.known().index)};
-    showComponents(board, step, e.r.side[e.k]);
+    writeComponents(board, board.carried, {{e.r.side[e.k], 1}});
 }
 
 /// The angle from +x of a side, where the sheet measures otherwise and nothing has told it.

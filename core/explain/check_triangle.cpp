@@ -73,8 +73,6 @@ bool hasTriangle(const Board& board) {
 void writeTriangleCheck(Board& board) {
     Step& step = board.step(StepKey::check, SENTENCE("solution", "Check by the force triangle"), Stage::all,
                             Law::sines);
-    step.triangleAlone = true;
-    step.parts = {part(FigurePart::Kind::triangle)};
     Carried lines(board.sketch, board.things,
                   board.options.handRounding ? Rounding::hand : Rounding::guarded);
     lines.scale = board.carried.scale;
@@ -84,6 +82,9 @@ void writeTriangleCheck(Board& board) {
     lines.take(std::move(chain));
     lines.settle();
     const bool byLami = board.solved.family == Family::twoMagnitudes && board.reduction->loop;
+    step.triangleAlone = !byLami;
+    if (!byLami)
+        step.parts = {part(FigurePart::Kind::triangle)};
     step.reasoning.push_back(board.say(
         byLami ? SENTENCE("solution",
                           "Another way, without the components, by Lami's form of the law of sines: of three "
@@ -94,6 +95,8 @@ void writeTriangleCheck(Board& board) {
     for (const QuantityId& id : shown) {
         step.workings.push_back(lines.working(id));
         step.lines.push_back(id);
+        if (id.what == What::between || id.what == What::opposite)
+            step.angles.push_back({id, board.things.symbol(id)});
     }
     const auto different = differences(board, lines, asked);
     if (different.empty())

@@ -1,10 +1,15 @@
 #include "core/explain/table.h"
 
+#include "core/explain/families.h"
+#include "core/quantity/decimals.h"
+
 #include <algorithm>
 
 namespace tailpoint::explaining {
 
 namespace {
+
+constexpr int kRadianDecimals = 9; ///< of a turned angle, so that its cosine still computes
 
 constexpr std::size_t kMostRows = 40;   ///< of a table; beyond, the first half of them and the rest summed up
 constexpr std::size_t kMostWritten = 6; ///< terms of a written sum
@@ -79,14 +84,28 @@ struct Rows {
     /// Where the sheet measures otherwise, unless a step has told it.
     void showFromX(Step& step, const Vector& vector) const {
         const QuantityId id{What::fromX, vector.id, {}, vector.wayId.answer, vector.wayId.part};
-        const bool isTold = std::holds_alternative<BearingForm>(board.given(vector.id).direction.form);
+        const bool isTold = !vector.turned && isToldFromX(board, vector.id);
         if (isPlainReference(board.sketch) || isTold || lines.find(id) == nullptr)
             return;
         step.workings.push_back(lines.working(id));
         step.lines.push_back(id);
     }
-    Formula opposite(const Formula& angle) const {
-        return lines.shown(normalized(angle.value + board.half(), board.sketch.angleUnit), Dimension::angle);
+    /// Of the vector with the other sign.
+    Formula opposite(const Vector& vector) const {
+        if (isAlongSlope(board, vector)) {
+            auto slope = std::get<SlopeForm>(board.given(vector.id).direction.form);
+            Direction turned;
+            turned.form = SlopeForm{0 - slope.run, 0 - slope.rise};
+            return inWords(withMinusSigns(shownAsGiven(turned, board.sketch)));
+        }
+        Formula turned = angle(vector);
+        const auto point = turned.text.find('.');
+        int decimals = point == std::string::npos ? 0 : static_cast<int>(turned.text.size() - point - 1);
+        if (board.sketch.angleUnit == AngleUnit::rad) // a half turn has no end there
+            decimals = std::max(decimals, kRadianDecimals);
+        turned.value = normalized(turned.value + board.half(), board.sketch.angleUnit);
+        turned.text = fixedDecimals(turned.value, decimals);
+        return turned;
     }
     Formula component(What what, const Entry& entry) const {
         const QuantityId id = of(what, board.at(entry.first));
@@ -97,7 +116,7 @@ struct Rows {
         const Vector& vector = board.at(entry.first);
         const bool taken = entry.second < 0;
         return {taken ? negative(vector.vector) : vector.vector, vector.sizeNumber,
-                taken ? opposite(angle(vector)) : angle(vector), component(What::x, entry),
+                taken ? opposite(vector) : angle(vector), component(What::x, entry),
                 component(What::y, entry)};
     }
     /// All entries from `first` on in one row.

@@ -289,13 +289,12 @@ private:
                    x = printedNumber(row[3], m_setting.angles), y = printedNumber(row[4], m_setting.angles);
         if (!size || !x || !y)
             return wrong(row[0], row[1], "is no row of numbers");
-        const bool taken = row[0].starts_with('-');
-        keyCell(taken, row, "cos", *x, 3);
-        keyCell(taken, row, "sin", *y, 4);
+        keyCell(row, "cos", *x, 3);
+        keyCell(row, "sin", *y, 4);
     }
-    void keyCell(bool taken, const Strings& row, const std::string& function, const PrintedNumber& printed,
+    void keyCell(const Strings& row, const std::string& function, const PrintedNumber& printed,
                  std::size_t column) {
-        const std::string formula = (taken ? "-(" : "(") + row[1] + ")" + part(row[2], function);
+        const std::string formula = "(" + row[1] + ")" + part(row[2], function);
         const Outcome keyed = keyIn(formula, m_setting.angles);
         if (keyed.kind != Outcome::Kind::value)
             return wrong(formula, row[column], "could not be read");

@@ -173,7 +173,7 @@ std::vector<Example> examples() {
         {"the mass on two wires",
          "OpenStax, University Physics, vol. 1, example 6.1",
          balanced({force("W", 15.0 * 9.80, 270), force("T1", kToFind, 150), force("T2", kToFind, 45)}),
-         {{"sines", "108"}, {"sines", "132"}}},
+         {{"elimination", "108"}, {"elimination", "132"}}},
         {"the smallest force",
          "Hibbeler, example 2.4 (from memory)",
          smallest(sketch({force("P", 800, 60), force("Q", kToFind, kToFind)}, force("R", kToFind, 0)), "Q"),

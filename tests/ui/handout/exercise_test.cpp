@@ -47,8 +47,7 @@ Solution anySolution(const Sketch& sketch) {
 /// Another status, other numbers, another count of answers.
 Result doctored(const Sketch& sketch, int how) {
     Solved solved = solve(sketch);
-    solved.message = "It comes to 4711 and no more.";
-    solved.messageCode = MessageCode::none;
+    solved.remarks = {{MessageCode::none, "It comes to 4711 and no more."}};
     solved.status = how == 0 ? Status::none : how == 1 ? Status::two : Status::unique;
     const Solution first = solved.solutions.empty() ? anySolution(sketch) : solved.solutions.front();
     solved.solutions.assign(static_cast<std::size_t>(how == 0 ? 0 : how == 1 ? 2 : 1), first);

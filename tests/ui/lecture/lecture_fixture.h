@@ -19,8 +19,8 @@ inline constexpr QSize kRooms[]{{1024, 768},  {1280, 720},  {1366, 768}, {1920, 
 
 class LectureTest : public ::testing::Test {
 protected:
-    void open(const Result& result, QSize size = {1920, 1080}) {
-        view.begin(result, ConstructionKind::parallelogram, {}, QGuiApplication::primaryScreen());
+    void open(const Result& result, QSize size = {1920, 1080}, const ExplainOptions& options = {}) {
+        view.begin(result, ConstructionKind::parallelogram, options, QGuiApplication::primaryScreen());
         resize(size);
     }
     void open(const char* sample) { open(sampleNamed(sample)); }

@@ -153,7 +153,7 @@ TEST(LecturePlan, AnAnglesLetterComesWithTheLineThatNamesIt) {
                     });
                     const bool isShown = std::count(options.names.begin(), options.names.end(), name) > 0;
                     EXPECT_EQ(isSaid, isShown) << sample.name << ", '" << stop.step.title << "', line "
-                                               << beat << ": " << name.letter;
+                                               << beat << ": " << name.symbol.base;
                     ++looked;
                 }
             }
