@@ -96,7 +96,7 @@ void Carried::settle(const Overrides& exact, const Overrides& put) {
 void Carried::settleAt(int guard) {
     Printing how = printing();
     how.guard = guard;
-    Values given;
+    Values given = givenValues(m_chain, *m_sketch);
     for (const QuantityId& quantity : m_chain.given) {
         const std::size_t found = m_elsewhere.find(quantity);
         if (found == QuantityIndex::kNone) {

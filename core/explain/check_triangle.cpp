@@ -2,6 +2,7 @@
 #include "core/explain/families.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace tailpoint::explaining {
 
@@ -34,30 +35,61 @@ bool isShown(const Board& board, const QuantityId& line) {
     });
 }
 
-/// The triangle's lines that no step has told, and those of what is asked; of two answers this one's.
-std::vector<QuantityId> linesToShow(const Board& board, const Chain& chain,
+/// The triangle's lines that no step has told with the same digits, and those of what is asked; of two
+/// answers this one's.
+std::vector<QuantityId> linesToShow(const Board& board, const Carried& lines,
                                     const std::vector<QuantityId>& asked) {
+    const bool sameDigits = lines.guard() == board.carried.guard();
     std::vector<QuantityId> shown;
-    for (const Line& line : chain.lines) {
-        const QuantityId& id = line.subject;
+    for (const QuantityId& id : lines.quantities()) {
+        if (lines.find(id) == nullptr)
+            continue; // given
         const bool isOthers = id.answer != 0 && id.answer != board.solution + 1;
         const bool isAsked = std::find(asked.begin(), asked.end(), id) != asked.end();
-        if (!isOthers && (isAsked || (isTold(id.what) && !isShown(board, id))))
+        if (!isOthers && (isAsked || (isTold(id.what) && !(sameDigits && isShown(board, id)))))
             shown.push_back(id);
     }
     return shown;
 }
 
-/// What the two ways give, where that is not the same; empty where it is.
-std::vector<std::pair<Formula, Formula>> differences(const Board& board, const Carried& lines,
-                                                     const std::vector<QuantityId>& asked) {
-    std::vector<std::pair<Formula, Formula>> different;
+/// With the given numbers as they stand on the board, and no fewer guard figures.
+void settleBeside(const Board& board, Carried& lines) {
+    lines.settle();
+    for (const QuantityId& id : lines.quantities())
+        if (const Decimal& printed = board.carried.decimal(id);
+            lines.find(id) == nullptr && !printed.text.empty())
+            lines.give(id, printed);
+    lines.settleAt(std::max(lines.guard(), board.carried.guard()));
+}
+
+/// One in the last place that the sheet shows of it.
+double lastPlace(const Board& board, const Formula& number) {
+    if (dimensionOf(number.id.what) == Dimension::angle)
+        return std::pow(10.0, -shownAngleDecimals(board.sketch));
+    const double size = std::abs(number.value);
+    return size == 0 ? 0 : std::pow(10.0, std::floor(std::log10(size)) + 1 - board.sketch.figures);
+}
+
+/// What the two ways give of a quantity, to the digits of an answer.
+struct Difference {
+    Formula here, there;
+    bool isLastDigit = false; ///< no more than one in the last shown place
+};
+
+/// Of what is asked, where the two ways don't give the same.
+std::vector<Difference> differences(const Board& board, const Carried& lines,
+                                    const std::vector<QuantityId>& asked) {
+    std::vector<Difference> different;
     for (const QuantityId& id : asked) {
         if (lines.find(id) == nullptr)
             continue;
         Formula here = board.answered(lines.number(id)), there = board.answered(board.number(id));
-        if (here.text != there.text)
-            different.emplace_back(equal(board.symbolOf(id), std::move(here)), std::move(there));
+        if (here.text == there.text)
+            continue;
+        const double gap = std::abs(here.value - there.value), turn = 2 * board.half();
+        const bool isAngle = dimensionOf(id.what) == Dimension::angle;
+        const bool isLast = (isAngle ? std::min(gap, turn - gap) : gap) <= 1.01 * lastPlace(board, there);
+        different.push_back({equal(board.symbolOf(id), std::move(here)), std::move(there), isLast});
     }
     return different;
 }
@@ -77,10 +109,9 @@ void writeTriangleCheck(Board& board) {
                   board.options.handRounding ? Rounding::hand : Rounding::guarded);
     lines.scale = board.carried.scale;
     lines.take(groundOf(board.sketch, board.solved, board.things));
-    Chain chain = chainOf(board.sketch, board.solved, board.things, {Route::Way::triangle, kNobody});
-    const std::vector<QuantityId> asked = askedFor(board), shown = linesToShow(board, chain, asked);
-    lines.take(std::move(chain));
-    lines.settle();
+    lines.take(chainOf(board.sketch, board.solved, board.things, {Route::Way::triangle, kNobody}));
+    settleBeside(board, lines);
+    const std::vector<QuantityId> asked = askedFor(board), shown = linesToShow(board, lines, asked);
     const bool byLami = board.solved.family == Family::twoMagnitudes && board.reduction->loop;
     step.triangleAlone = !byLami;
     if (!byLami)
@@ -102,10 +133,15 @@ void writeTriangleCheck(Board& board) {
     if (different.empty())
         step.conclusion.push_back(
             board.say(SENTENCE("solution", "Both ways give the same numbers, to the digits shown.")));
-    for (const auto& [here, there] : different)
-        step.conclusion.push_back(
-            board.say(SENTENCE("solution", "Here {here}, by components {there}: the two ways differ."),
-                      "here", here, "there", there));
+    for (const Difference& one : different)
+        step.conclusion.push_back(board.say(
+            one.isLastDigit
+                ? SENTENCE("solution", "Here {here}, by components {there}: they agree but for "
+                                       "one in the last digit shown, which is the rounding of "
+                                       "the numbers on the way.")
+                : SENTENCE("solution", "Here {here}, by components {there}: the two ways differ, so there is "
+                                       "a slip in one of them."),
+            "here", one.here, "there", one.there));
 }
 
 } // namespace tailpoint::explaining
