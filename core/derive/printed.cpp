@@ -250,12 +250,32 @@ private:
         Decimal number = paper.computed(what, value, isSum(line.kind), full);
         if (paper.guard() < kLeastGuard || !full || number.exactly || formOf(what) == Form::precise)
             return number;
+        if (!isNearATie(what, *full))
+            return number;
         const long double nudge = 4 * kTieBand * std::abs(*full);
         if (paper.shown(what, *full - nudge) == paper.shown(what, *full + nudge))
             return number;
         const Paper oneMore(m_sketch, 1, m_printing.scale);
         Decimal tie = oneMore.computed(what, *full), near = oneMore.computed(what, value);
         return tie.text == near.text ? tie : number;
+    }
+
+    /// Within a millionth of the last shown place, or of the one below it: the only numbers for which it is
+    /// worth while to write out both sides.
+    bool isNearATie(What what, long double full) const {
+        constexpr long double near = 1e-6L;
+        const bool isAngle = formOf(what) == Form::angle;
+        if (full == 0)
+            return false;
+        const int last =
+            isAngle ? -shownAngleDecimals(m_sketch)
+                    : static_cast<int>(std::floor(std::log10(std::abs(full)))) + 1 - m_sketch.figures;
+        for (const int place : {last, last - 1}) { // one figure more where the first is a 1
+            const long double places = std::abs(full) / std::pow(10.0L, place);
+            if (std::abs(places - std::floor(places) - 0.5L) < near * std::max(1.0L, places * 1e-6L))
+                return true;
+        }
+        return false;
     }
 
     /// Shortens to what the full calculation shows. A check leaves over what it leaves over, and so does a

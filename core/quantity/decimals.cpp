@@ -13,7 +13,7 @@ namespace {
 // cap.
 constexpr double kWidestTieInUnits = 1.0 / 1024;
 // Decimal digits taken from a computed value: far more than the tie band can see.
-constexpr int kComputedDigits = 40;
+constexpr int kComputedDigits = 27;
 // Room for the longest number written out: 151 places before the point, 12 behind it, and a carry.
 constexpr std::size_t kMostDigits = 192;
 
@@ -91,6 +91,10 @@ Tail exactTail(const Decimal& decimal, std::size_t kept) {
 }
 
 Tail bandedTail(const Decimal& decimal, std::size_t kept) {
+    const char first = kept < decimal.count ? decimal.digit[kept] : '0';
+    if (first != '4' && first != '5') { // far from a half, as most are
+        return first < '4' ? Tail::below : Tail::above;
+    }
     const double tail = fractionFrom(decimal, kept);
     const double sizeInUnits = fractionFrom(decimal, 0) * std::pow(10.0, static_cast<double>(kept));
     const double band = std::min(kTieBand * sizeInUnits, kWidestTieInUnits);
