@@ -54,12 +54,13 @@ std::vector<QuantityId> linesToShow(const Board& board, const Carried& lines,
 
 /// With the given numbers as they stand on the board, and no fewer guard figures.
 void settleBeside(const Board& board, Carried& lines) {
-    lines.settle();
+    Carried alone = lines; // how many guard figures they take; settled once, numbers stand
+    alone.settle();
     for (const QuantityId& id : lines.quantities())
         if (const Decimal& printed = board.carried.decimal(id);
             lines.find(id) == nullptr && !printed.text.empty())
             lines.give(id, printed);
-    lines.settleAt(std::max(lines.guard(), board.carried.guard()));
+    lines.settleAt(std::max(alone.guard(), board.carried.guard()));
 }
 
 /// One in the last place that the sheet shows of it.

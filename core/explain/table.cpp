@@ -9,7 +9,7 @@ namespace tailpoint::explaining {
 
 namespace {
 
-constexpr int kRadianDecimals = 9; ///< of a turned angle, so that its cosine still computes
+constexpr int kRadianDecimals = 12; ///< of a turned angle, so that a small cosine still computes
 
 constexpr std::size_t kMostRows = 40;   ///< of a table; beyond, the first half of them and the rest summed up
 constexpr std::size_t kMostWritten = 6; ///< terms of a written sum
@@ -102,7 +102,7 @@ struct Rows {
         const auto point = turned.text.find('.');
         int decimals = point == std::string::npos ? 0 : static_cast<int>(turned.text.size() - point - 1);
         if (board.sketch.angleUnit == AngleUnit::rad) // a half turn has no end there
-            decimals = std::max(decimals, kRadianDecimals);
+            decimals = kRadianDecimals;
         turned.value = normalized(turned.value + board.half(), board.sketch.angleUnit);
         turned.text = fixedDecimals(turned.value, decimals);
         return turned;

@@ -6,6 +6,8 @@
 #include "tests/core/explain/questions.h"
 #include "tests/keyed/report_lines.h"
 
+#include <array>
+
 namespace tailpoint::keyed {
 
 struct Question {
@@ -28,6 +30,7 @@ inline Question someQuestion(testing::Dice& dice, std::uint64_t number) {
     made.sketch.angleDecimals = static_cast<int>(dice.whole(4));
     made.options.handRounding = dice.whole(4) == 0;
     made.options.parallelograms = dice.toss();
+    made.options.method = std::array{Method::suited, Method::triangle, Method::components}[dice.whole(3)];
     return made;
 }
 
