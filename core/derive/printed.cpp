@@ -171,15 +171,21 @@ public:
                             [](const Case& one) { return holdsConverted(one.formula); }));
     }
 
-    Printed run(int guard) const {
+    /// A try of a search is left where a line falls short: the rest of it would be thrown away.
+    enum class Lines { all, untilShort };
+
+    Printed run(int guard, Lines lines = Lines::all) const {
         const Paper paper(m_sketch, guard, m_printing.scale);
         Printed out;
         out.guard = guard;
         out.reached = true;
         out.values.reserve(m_chain.given.size() + m_chain.lines.size());
         writeGiven(out, paper);
-        for (std::size_t i = 0; i < m_chain.lines.size(); ++i)
+        for (std::size_t i = 0; i < m_chain.lines.size(); ++i) {
             writeLine(out, paper, i);
+            if (lines == Lines::untilShort && !out.reached)
+                break;
+        }
         return out;
     }
 
@@ -315,7 +321,7 @@ Printed printed(const Chain& chain, const Values& full, const Sketch& sketch, co
         return writing.run(std::max(printing.guard, kLeastGuard));
     const int most = std::max(kMostPrinted - sketch.figures, kLeastGuard);
     for (int guard = kLeastGuard; guard < most; ++guard)
-        if (Printed out = writing.run(guard); out.reached)
+        if (Printed out = writing.run(guard, Writing::Lines::untilShort); out.reached)
             return out;
     return writing.run(most);
 }

@@ -95,6 +95,12 @@ std::vector<Difference> differences(const Board& board, const Carried& lines,
     return different;
 }
 
+/// The figure knows by itself which answer it shows.
+QuantityId inFigure(QuantityId angle) {
+    angle.answer = 0;
+    return angle;
+}
+
 } // namespace
 
 bool hasTriangle(const Board& board) {
@@ -128,7 +134,7 @@ void writeTriangleCheck(Board& board) {
         step.workings.push_back(lines.working(id));
         step.lines.push_back(id);
         if (id.what == What::between || id.what == What::opposite)
-            step.angles.push_back({id, board.things.symbol(id)});
+            step.angles.push_back({inFigure(id), board.things.symbol(id)});
     }
     const auto different = differences(board, lines, asked);
     if (different.empty())

@@ -7,6 +7,7 @@
 #include "core/figure/display_list.h"
 #include "core/figure/place.h"
 #include "core/figure/view.h"
+#include "core/sketch/things.h"
 
 #include <map>
 #include <string>
@@ -54,10 +55,10 @@ struct FigureOptions {
     /// Symbols of angles; the last for an angle counts. An angle with a symbol is drawn as soon as both its
     /// sides are seen, its value stands beside the symbol from its stage on.
     std::vector<AngleName> names{};
-    bool onlyNamed = false;      ///< of the interior angles those with a symbol
-    bool axisAngles = true;      ///< the angles of the vectors from the axis
-    bool asGiven = false;        ///< slopes and bearings as they are given, not as angles from the axis
-    bool bearings = false;       ///< bearings from north or south, as they are given; slopes from the axis too
+    bool onlyNamed = false; ///< of the interior angles those with a symbol
+    bool axisAngles = true; ///< the angles of the vectors from the axis
+    bool asGiven = false;   ///< slopes and bearings as they are given, not as angles from the axis
+    bool bearings = false;  ///< bearings from north or south, as they are given; slopes from the axis too
     int highlighted = kNoVector; ///< vector under the pointer or selected
     std::size_t solution = 0;    ///< which of two answers is drawn solid
     Style style;
@@ -81,6 +82,14 @@ Figure compose(const Sketch& sketch, const Solved& solved, const Construction& c
 
 /// The symbols of the angles that follow from given directions, as the figure has them by a stage.
 std::vector<AngleName> namesOfGiven(const Sketch& sketch, Stage stage);
+/// Those of one answer, the same letters as in its worked solution by either method: the triangle's angles,
+/// the angle between the tails of two forces, and where several are added two at a time those of each
+/// parallelogram. None without an answer, where the triangle is flat, or where a force
+/// closes the polygon of many. Of three forces in equilibrium whose
+/// magnitudes are sought none: their solution names the three angles between the tails. Well below 1 us.
+std::vector<AngleName> namesOfAnswer(const Sketch& sketch, const Things& things, const Solved& solved,
+                                     const Construction& construction, std::size_t solution,
+                                     bool byParallelograms = false);
 
 /// A view that shows the whole construction with room for labels and title block on a sheet of this size
 /// (points). Without a measure the lengths of title block and note are estimated.

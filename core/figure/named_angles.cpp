@@ -119,30 +119,4 @@ void drawNamedAngles(Drawing& d) {
             drawBetween(d, name);
 }
 
-std::vector<AngleName> namesOfGiven(const Sketch& sketch, Stage stage) {
-    const auto sides = sidesOf(sketch);
-    const Things things(sketch);
-    std::vector<AngleName> names;
-    const auto name = [&](const QuantityId& angle) {
-        const Symbol symbol = things.symbol(angle);
-        names.push_back({angle, symbol.base, symbol.sub});
-    };
-    const auto isGivenWay = [&](VectorId side) {
-        if (side == kKnownVector)
-            return true;
-        const Force& force = side == kSumVector ? sketch.sum : sketch.forces[side.index];
-        return isGiven(force.direction) && !(force.lineOfActionOnly && !isGiven(force.magnitude));
-    };
-    const bool tails =
-        sketch.forces.size() == 2 && !isToFind(sketch.forces[0]) && !isToFind(sketch.forces[1]);
-    if (tails && stage >= Stage::between)
-        name(betweenId(forceVector(0), forceVector(1)));
-    for (std::size_t i = 0; sides && stage >= Stage::interior && i < 3; ++i) {
-        const auto [a, b] = Reduction::others(i);
-        if (isGivenWay(sides->side[a]) && isGivenWay(sides->side[b]))
-            name(oppositeId(sides->side[i]));
-    }
-    return names;
-}
-
 } // namespace tailpoint

@@ -2,7 +2,6 @@
 
 #include "core/construct/pairs.h"
 #include "ui/canvas/drawn.h"
-#include "ui/document/angle_names.h"
 
 #include <algorithm>
 
@@ -20,7 +19,7 @@ FigureOptions Scene::options() const {
     options.solution = result().chosen;
     options.note = m_options.note && result().solved.solutions.empty(); // the panel tells an answer already
     if (!m_told) {
-        options.names = angleNames(result(), options.solution, Stage::all, options.pair != kNoPairs);
+        options.names = result().angleNames(options.solution, options.pair != kNoPairs);
         options.bearings = true;
     }
     return options;

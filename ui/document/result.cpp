@@ -1,6 +1,7 @@
 #include "ui/document/result.h"
 
 #include "core/explain/explain.h"
+#include "core/figure/compose.h"
 
 #include <algorithm>
 #include <deque>
@@ -62,6 +63,10 @@ Construction Result::constructionOf(std::size_t solution) const {
 
 const Things& Result::things() const {
     return m_memory->things(sketch);
+}
+
+std::vector<AngleName> Result::angleNames(std::size_t solution, bool byParallelograms) const {
+    return namesOfAnswer(sketch, things(), solved, constructionOf(solution), solution, byParallelograms);
 }
 
 std::shared_ptr<const Worked> Result::worked(const ExplainOptions& options, std::size_t solution) const {

@@ -2,10 +2,12 @@
 #pragma once
 
 #include "core/construct/construct.h"
+#include "core/construct/figure_part.h"
 #include "core/sketch/things.h"
 #include "core/solve/solve.h"
 
 #include <memory>
+#include <vector>
 
 namespace tailpoint {
 
@@ -31,6 +33,9 @@ public:
 
     /// What its vectors and quantities are called: made when it is first asked for.
     const Things& things() const;
+
+    /// The symbols that an answer's angles have, in its figure as in its worked solution.
+    std::vector<AngleName> angleNames(std::size_t solution, bool byParallelograms) const;
 
     /// The worked solution of an answer (of `chosen` without one): made when it is first asked for, then kept
     /// for whoever asks next; the few last asked for are remembered.

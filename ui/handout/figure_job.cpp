@@ -3,7 +3,6 @@
 #include "core/construct/pairs.h"
 #include "core/figure/hold.h"
 #include "core/sketch/shown.h"
-#include "ui/document/angle_names.h"
 #include "ui/handout/figure_parts.h"
 #include "ui/render/render.h"
 #include "ui/render/tikz.h"
@@ -105,7 +104,7 @@ public:
         if (!answers)
             options = asExercise(m_job, std::move(options), m_result.sketch);
         else if (hasAngleNames(m_job))
-            options.names = angleNames(m_result, options.solution, options.stage, options.pair != kNoPairs);
+            options.names = m_result.angleNames(options.solution, options.pair != kNoPairs);
         const auto view = answers ? answerView() : exerciseView();
         if (const auto* fault = std::get_if<FigureFault>(&view))
             return *fault;

@@ -1,7 +1,6 @@
 #include "ui/handout/handout_document.h"
 
 #include "core/explain/caution.h"
-#include "ui/document/angle_names.h"
 #include "ui/render/render.h"
 #include "ui/render/tikz.h"
 
@@ -28,7 +27,7 @@ FigureOptions optionsOf(const Result& result, const HandoutChoice& choice) {
         options.stage = Stage::directions;
         options.asGiven = true;
     } else {
-        options.names = angleNames(result, options.solution, Stage::all, choice.parallelograms);
+        options.names = result.angleNames(options.solution, choice.parallelograms);
     }
     return options;
 }
