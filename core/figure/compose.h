@@ -44,7 +44,8 @@ struct FigureOptions {
     bool grid = true, titleBlock = true, angles = true, values = true;
     bool interior = true; ///< angles between the strokes; false: only those from the axis
     bool note = true;     ///< at the sheet's foot, in words: what the answer is, or why there is none, from
-                          ///< the stage on at which it is found. A caution stands there whatever is asked
+                          ///< the stage on at which it is found
+    bool caution = true;  ///< with the note, whatever else is asked for; false: it is told beside the figure
     Stage stage = Stage::all;
     Stage otherStage = Stage::all; ///< of the other of two answers no more is drawn than this and `stage`
     /// Quantities whose values are not to be read yet: the stroke stays. An id with the number of an answer
@@ -54,10 +55,10 @@ struct FigureOptions {
     /// Symbols of angles; the last for an angle counts. An angle with a symbol is drawn as soon as both its
     /// sides are seen, its value stands beside the symbol from its stage on.
     std::vector<AngleName> names{};
-    bool onlyNamed = false;      ///< of the interior angles those with a symbol
-    bool axisAngles = true;      ///< the angles of the vectors from the axis
-    bool asGiven = false;        ///< slopes and bearings as they are given, not as angles from the axis
-    bool bearings = false;       ///< bearings from north or south, as they are given; slopes from the axis too
+    bool onlyNamed = false; ///< of the interior angles those with a symbol
+    bool axisAngles = true; ///< the angles of the vectors from the axis
+    bool asGiven = false;   ///< slopes and bearings as they are given, not as angles from the axis
+    bool bearings = false;  ///< bearings from north or south, as they are given; slopes from the axis too
     int highlighted = kNoVector; ///< vector under the pointer or selected
     std::size_t solution = 0;    ///< which of two answers is drawn solid
     Style style;
