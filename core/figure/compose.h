@@ -45,7 +45,8 @@ struct FigureOptions {
     bool grid = true, titleBlock = true, angles = true, values = true;
     bool interior = true; ///< angles between the strokes; false: only those from the axis
     bool note = true;     ///< at the sheet's foot, in words: what the answer is, or why there is none, from
-                          ///< the stage on at which it is found. A caution stands there whatever is asked
+                          ///< the stage on at which it is found
+    bool caution = true;  ///< with the note, whatever else is asked for; false: it is told beside the figure
     Stage stage = Stage::all;
     Stage otherStage = Stage::all; ///< of the other of two answers no more is drawn than this and `stage`
     /// Quantities whose values are not to be read yet: the stroke stays. An id with the number of an answer

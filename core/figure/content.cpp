@@ -1,5 +1,7 @@
 #include "core/figure/content.h"
 
+#include "core/figure/drawing.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -109,16 +111,15 @@ double niceScale(double most, double width, double height) {
 
 std::vector<Box> bandOf(const Sketch& sketch, const Solved& solved, const Construction& construction,
                         const FigureOptions& options, const View& view, const TextMeasure* measure) {
+    const Foot foot = footOf(sketch, solved, construction, view, options, measure);
     std::vector<Box> band;
-    const auto block = titleBlockBox(sketch, view, options, measure);
-    if (block)
-        band.push_back(*block);
-    const double f = options.style.factor, size = std::max(10 * f, options.style.leastSans);
-    const NoteRoom note = roomForNote(view, block, f);
-    const auto lines = noteLines(sketch, solved, construction, options, note.width, size, measure);
-    const double noteHeight = 1.45 * size * static_cast<double>(lines.size());
-    if (!lines.empty())
-        band.push_back({0, note.bottom - noteHeight, note.width + 14 * f, noteHeight + 3 * f});
+    if (foot.block)
+        band.push_back(*foot.block);
+    const double f = options.style.factor;
+    const Note& note = foot.note;
+    const double height = note.leading * static_cast<double>(note.lines.size());
+    if (!note.lines.empty())
+        band.push_back({0, note.bottom - height, note.width + 14 * f, height + 3 * f});
     return band;
 }
 

@@ -131,8 +131,9 @@ double broughtOut(const Drawing& d, const AxisArc& arc, double radius, double lo
 /// Drawn in as far as title block and note ask for it; 0 where there is no room at all.
 double clearRadius(const Drawing& d, const AxisArc& arc, double wanted) {
     const auto isClear = [&](double radius) {
-        const double past = radius + 6 * d.factor;
-        return !d.runsUnder(ArcShape(d.common(), radius, arc.from, arc.sweep)) &&
+        const double past = radius + 6 * d.factor, from = radius + kPastArc * d.factor;
+        return !(arc.bearing && d.runsUnder(d.common(), onCircle(d.common(), from, arc.from))) &&
+               !d.runsUnder(ArcShape(d.common(), radius, arc.from, arc.sweep)) &&
                !d.runsUnder(d.common(), onCircle(d.common(), past, arc.end()));
     };
     for (double radius = wanted; radius > 12 * d.factor; radius -= 7 * d.factor)

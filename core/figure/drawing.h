@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/construct/pairs.h"
+#include "core/figure/compose.h"
 #include "core/figure/labels.h"
 #include "core/figure/strokes.h"
 #include "core/figure/words.h"
@@ -22,6 +23,26 @@ struct Ray {
     double degrees = 0, length = 0; ///< as drawn, points
 };
 
+/// How large title block and note are set, points by the figure's factor.
+struct FootSizes {
+    double block = 9.5, pad = 7;      ///< letters of the title block, and the room around them
+    double note = 10, leading = 1.45; ///< letters of the note, and its lines by them
+    double under = 14;                ///< from the note's last line to the sheet's foot
+};
+/// Where the note stands: beside the title block, or above it where that leaves too little.
+struct Note {
+    std::vector<Runs> lines;
+    double size = 0, leading = 0; ///< leading: from one baseline to the next, points
+    double width = 0;             ///< that it may take
+    double bottom = 0;            ///< baseline of the last line
+    double top() const { return bottom - leading * static_cast<double>(lines.size()) + 0.25 * size; }
+};
+/// What a sheet has at its foot. No title block on a sheet that is too small for it.
+struct Foot {
+    std::optional<Box> block;
+    FootSizes sizes;
+    Note note;
+};
 inline const Placement kNoPlacement{};
 
 struct Drawing {
@@ -41,6 +62,7 @@ struct Drawing {
     Box sheet;
     Figure figure{};
     std::vector<LabelRequest> labels{};
+    Foot foot{};
     std::vector<Box> reserved{}; ///< title block and note: long lines stop before them
     /// Would a stroke run under title block or note?
     bool runsUnder(Point a, Point b) const;
@@ -167,18 +189,11 @@ double widened(double radius, double sweepDegrees, double factor);
 /// Direction of a vector as drawn, degrees counter-clockwise from the right.
 double degreesOf(const Eigen::Vector2d& vector);
 
-/// Room that title block and note take of a sheet; estimated from the lengths of their texts where there is
-/// no measure. No title block on a sheet that is too small for it.
+/// With a caution it takes no more than a tenth of the sheet's height, or as little as letters allow that can
+/// still be read. Estimated from the lengths of the texts where there is no measure.
+Foot footOf(const Sketch& sketch, const Solved& solved, const Construction& construction, const View& view,
+            const FigureOptions& options, const TextMeasure* measure);
 std::optional<Box> titleBlockBox(const Sketch& sketch, const View& view, const FigureOptions& options,
-                                 const TextMeasure* measure);
-/// Where the note stands: beside the title block, or above it where that leaves too little.
-struct NoteRoom {
-    double width = 0, bottom = 0; ///< bottom: baseline of the last line
-    bool beside = true;
-};
-NoteRoom roomForNote(const View& view, const std::optional<Box>& block, double factor);
-std::vector<Runs> noteLines(const Sketch& sketch, const Solved& solved, const Construction& construction,
-                            const FigureOptions& options, double room, double size,
-                            const TextMeasure* measure);
+                                 const FootSizes& sizes, const TextMeasure* measure);
 
 } // namespace tailpoint

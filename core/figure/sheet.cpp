@@ -3,11 +3,12 @@
 #include "core/figure/drawing.h"
 
 #include <algorithm>
+#include <array>
 
 namespace tailpoint {
 namespace {
 
-constexpr double kNoteSize = 10, kNoteInset = 14, kNoteLeading = 1.45;
+constexpr double kNoteInset = 14;
 constexpr double kLeastNote = 130; ///< a narrower note goes above the title block
 
 void addGridLine(Group& grid, Point a, Point b, double width) {
@@ -31,34 +32,22 @@ void NoteLines::add(const Runs& text) {
     lines.insert(lines.end(), more.begin(), more.end());
 }
 
-std::optional<Box> blockOf(const Drawing& d) {
-    return titleBlockBox(d.sketch, d.view, d.options, &d.measure);
-}
-
-std::vector<Runs> linesOf(const Drawing& d) {
-    return noteLines(d.sketch, d.solved, d.construction, d.options,
-                     roomForNote(d.view, blockOf(d), d.factor).width, d.sizeOf(Face::sans, kNoteSize),
-                     &d.measure);
-}
-
 std::vector<Text> noteTexts(const Drawing& d) {
-    const auto lines = linesOf(d);
-    const double size = d.sizeOf(Face::sans, kNoteSize), leading = kNoteLeading * size;
+    const Note& note = d.foot.note;
     std::vector<Text> texts;
-    double y =
-        roomForNote(d.view, blockOf(d), d.factor).bottom - leading * static_cast<double>(lines.size() - 1);
-    for (const Runs& words : lines) {
+    double y = note.bottom - note.leading * static_cast<double>(note.lines.size() - 1);
+    for (const Runs& words : note.lines) {
         Text text;
         text.baseline = {kNoteInset * d.factor, y};
         text.anchor = Anchor::start;
         text.face = Face::sans;
-        text.size = size;
+        text.size = note.size;
         text.runs = words;
         text.halo = true;
-        const TextExtent e = d.measure.measure(text.runs, text.face, size);
+        const TextExtent e = d.measure.measure(text.runs, text.face, text.size);
         text.box = {text.baseline.x, y - e.ascent, e.width, e.ascent + e.descent};
         texts.push_back(std::move(text));
-        y += leading;
+        y += note.leading;
     }
     return texts;
 }
@@ -81,16 +70,8 @@ void addAnswer(NoteLines& note, const Solved& solved, const Construction& constr
         note.add(phraseRuns(solved.finding(), Things(sketch)));
 }
 
-} // namespace
-
-NoteRoom roomForNote(const View& view, const std::optional<Box>& block, double factor) {
-    const double inset = kNoteInset * factor, width = view.width - 2 * inset, bottom = view.height - inset;
-    if (!block)
-        return {width, bottom, true};
-    const double beside = block->left - 12 * factor - inset;
-    if (beside >= std::max(0.3 * view.width, kLeastNote * factor))
-        return {beside, bottom, true};
-    return {width, block->top - 0.7 * inset, false};
+bool warns(const Sketch& sketch, const FigureOptions& options) {
+    return options.caution && needsCaution(sketch);
 }
 
 std::vector<Runs> noteLines(const Sketch& sketch, const Solved& solved, const Construction& construction,
@@ -101,14 +82,64 @@ std::vector<Runs> noteLines(const Sketch& sketch, const Solved& solved, const Co
         note.add(plainRuns(std::to_string(sketch.forces.size()) + " forces: their names are left out."));
     if (options.note && tellsAnswer(options))
         addAnswer(note, solved, construction, options);
-    if (needsCaution(sketch))
+    if (warns(sketch, options))
         note.add(plainRuns(cautionLine()));
     return std::move(note.lines);
 }
 
+/// Beside the block, or above it.
+Note noteIn(const View& view, const std::optional<Box>& block, const FootSizes& sizes, const Style& style) {
+    const double factor = style.factor, inset = kNoteInset * factor;
+    Note note;
+    note.size = std::max(sizes.note * factor, style.leastSans);
+    note.leading = sizes.leading * note.size;
+    note.width = view.width - 2 * inset;
+    note.bottom = view.height - sizes.under * factor;
+    if (!block)
+        return note;
+    const double beside = block->left - 12 * factor - inset;
+    if (beside >= std::max(0.3 * view.width, kLeastNote * factor))
+        note.width = beside;
+    else
+        note.bottom = block->top - 0.7 * inset;
+    return note;
+}
+
+double topOf(const Foot& foot, const View& view) {
+    return std::min(foot.block ? foot.block->top : view.height,
+                    foot.note.lines.empty() ? view.height : foot.note.top());
+}
+
+/// From what is comfortable down to what can still be read: 8 points, the least that print is read at.
+constexpr std::array kFootSizes{FootSizes{}, FootSizes{9.5, 7, 9.5, 1.25, 12},
+                                FootSizes{8.5, 5, 8.5, 1.2, 12}, FootSizes{8, 4, 8, 1.2, 12}};
+constexpr double kMostOfFoot = 0.1; ///< of the sheet's height, with a caution
+
+} // namespace
+
+Foot footOf(const Sketch& sketch, const Solved& solved, const Construction& construction, const View& view,
+            const FigureOptions& options, const TextMeasure* measure) {
+    const auto footWith = [&](const FootSizes& sizes) {
+        Foot foot{titleBlockBox(sketch, view, options, sizes, measure), sizes, {}};
+        foot.note = noteIn(view, foot.block, sizes, options.style);
+        foot.note.lines =
+            noteLines(sketch, solved, construction, options, foot.note.width, foot.note.size, measure);
+        return foot;
+    };
+    Foot best = footWith(kFootSizes.front());
+    if (!warns(sketch, options))
+        return best;
+    const double enough = (1 - kMostOfFoot) * view.height;
+    for (std::size_t i = 1; i < kFootSizes.size() && topOf(best, view) < enough; ++i)
+        if (Foot smaller = footWith(kFootSizes.at(i)); topOf(smaller, view) > topOf(best, view))
+            best = std::move(smaller);
+    return best;
+}
+
 void reserveRoom(Drawing& d) {
-    if (const auto block = blockOf(d))
-        d.reserved.push_back(grown(*block, 3 * d.factor));
+    d.foot = footOf(d.sketch, d.solved, d.construction, d.view, d.options, &d.measure);
+    if (d.foot.block)
+        d.reserved.push_back(grown(*d.foot.block, 3 * d.factor));
     for (const Text& text : noteTexts(d))
         d.reserved.push_back(grown(text.box, 3 * d.factor));
 }

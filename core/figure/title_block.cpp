@@ -7,7 +7,7 @@
 namespace tailpoint {
 namespace {
 
-constexpr double kTextSize = 9.5, kPad = 7, kInset = 10, kLeastWidth = 230;
+constexpr double kInset = 10, kLeastWidth = 230;
 constexpr double kMostOfHeight = 0.3; ///< a sheet on which it would take more has none
 constexpr double kPadInRoom = 0.3;    ///< of the letters' size
 constexpr double kMostInRoom = 0.5;   ///< the same where it can't be set smaller
@@ -26,7 +26,7 @@ struct Row {
 struct Layout {
     Box box;
     std::vector<Row> rows;
-    double size = kTextSize, pad = kPad;
+    double size = 0, pad = 0;
 };
 
 Runs scaleWords(const Sketch& sketch, double division) {
@@ -34,10 +34,11 @@ Runs scaleWords(const Sketch& sketch, double division) {
                      std::string(symbolOf(sketch.forceUnit)));
 }
 
-Runs axisWords(const Sketch& sketch) {
-    Runs words = plainRuns("from ");
+/// "from +x, ccw", or "+x, ccw" in little room.
+Runs axisWords(const Sketch& sketch, bool isShort) {
+    Runs words = isShort ? Runs() : plainRuns("from ");
     for (Run& run : axisRuns(sketch.reference))
-        if (run.italic || words.back().italic)
+        if (words.empty() || run.italic || words.back().italic)
             words.push_back(std::move(run));
         else
             words.back().text += run.text;
@@ -79,13 +80,16 @@ double widthOf(const Arrangement& rows, double size, double pad, const TextMeasu
     return widest;
 }
 
-/// All in one row; where that is too wide and nothing may be set smaller, in two or in three.
+/// All in one row; where that is too wide and nothing may be set smaller, with fewer words, in two rows or in
+/// three.
 Arrangement arranged(const Sketch& sketch, const View& view, double size, double pad, double room,
                      const TextMeasure* measure) {
-    const Runs scale = scaleWords(sketch, divisionOf(view)), axis = axisWords(sketch),
+    const Runs scale = scaleWords(sketch, divisionOf(view)), axis = axisWords(sketch, false),
                figures = figuresWords(sketch);
-    const std::array<Arrangement, 3> ways{
-        {{{scale, axis, figures}}, {{scale}, {axis, figures}}, {{scale}, {axis}, {figures}}}};
+    const std::array<Arrangement, 4> ways{{{{scale, axis, figures}},
+                                           {{scale, axisWords(sketch, true), figures}},
+                                           {{scale}, {axis, figures}},
+                                           {{scale}, {axis}, {figures}}}};
     for (const Arrangement& rows : ways)
         if (widthOf(rows, size, pad, measure) <= room)
             return rows;
@@ -152,11 +156,12 @@ void addCells(Layout& out, const Arrangement& rows, double width, const TextMeas
     }
 }
 
-Layout layoutOf(const Sketch& sketch, const View& view, const Style& style, const TextMeasure* measure) {
+Layout layoutOf(const Sketch& sketch, const View& view, const Style& style, const FootSizes& sizes,
+                const TextMeasure* measure) {
     const double factor = style.factor, room = view.width - 2 * kInset * factor;
     Layout out;
-    out.size = std::max(kTextSize * factor, style.leastSans);
-    out.pad = kPad * factor;
+    out.size = std::max(sizes.block * factor, style.leastSans);
+    out.pad = sizes.pad * factor;
     if (style.leastSans > 0) // large letters part the rows by themselves
         out.pad = std::min(out.pad, kPadInRoom * out.size);
     const bool shrinks = style.leastSans <= 0; // a narrow sheet: smaller rather than cut
@@ -169,7 +174,8 @@ Layout layoutOf(const Sketch& sketch, const View& view, const Style& style, cons
         cells = room;
     }
     const double most = std::max(cells, shrinks ? 0.5 * view.width : room); // in a room rather wide than high
-    const double width = std::clamp(std::max(title, std::min(kLeastWidth * factor, most)), cells, most);
+    const double width = std::clamp(
+        std::max(title, std::min(kLeastWidth * factor * sizes.block / FootSizes{}.block, most)), cells, most);
     addTitle(out, titleLines(sketch, width - 2 * out.pad, out.size, measure), width);
     addCells(out, rows, width, measure);
     double height = 0;
@@ -207,19 +213,19 @@ Path frameOf(Role role, const Box& box, bool filled, double width) {
 } // namespace
 
 std::optional<Box> titleBlockBox(const Sketch& sketch, const View& view, const FigureOptions& options,
-                                 const TextMeasure* measure) {
+                                 const FootSizes& sizes, const TextMeasure* measure) {
     if (!options.titleBlock)
         return std::nullopt;
-    const Box box = layoutOf(sketch, view, options.style, measure).box;
+    const Box box = layoutOf(sketch, view, options.style, sizes, measure).box;
     const double most = options.style.leastSans > 0 ? kMostInRoom : kMostOfHeight;
     const bool fits = box.left > 0 && box.height < most * view.height;
     return fits ? std::optional(box) : std::nullopt;
 }
 
 void drawTitleBlock(Drawing& d) {
-    if (!titleBlockBox(d.sketch, d.view, d.options, &d.measure))
+    if (!d.foot.block)
         return;
-    const Layout layout = layoutOf(d.sketch, d.view, d.style, &d.measure);
+    const Layout layout = layoutOf(d.sketch, d.view, d.style, d.foot.sizes, &d.measure);
     const Box& box = layout.box;
     const double outer = d.weight(d.style.arcWidth), inner = std::max(outer / 2, d.style.leastStroke);
     Group& g = d.add(Role::titleblock, "titleblock", {"Title block", {}});

@@ -1,16 +1,23 @@
 // The panel as a person drives it: typing, keys, pasting, and what it says.
 #include "panel_support.h"
 
+#include "core/explain/explain.h"
+#include "ui/panel/answer_text.h"
+#include "ui/panel/check_text.h"
 #include "ui/panel/given_model.h"
 #include "ui/panel/panel.h"
+#include "ui/panel/panel_table.h"
 
 #include <QAbstractItemView>
 #include <QApplication>
 #include <QClipboard>
+#include <QDir>
 #include <QHeaderView>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QTest>
+#include <algorithm>
 
 namespace tailpoint::test {
 namespace {
@@ -242,8 +249,42 @@ TEST_F(PanelTest, SaysTheQuestionAndTheAnswerInWords) {
     EXPECT_TRUE(detail.contains(QStringLiteral("519 N")) && detail.contains(QStringLiteral("−33.1 N")));
     EXPECT_TRUE(plainOf(panel, "question").contains(QStringLiteral("R")));
     EXPECT_EQ(plainOf(panel, "reference"), QStringLiteral("N · from +x, counter-clockwise"));
-    EXPECT_TRUE(plainOf(panel, "check").contains(QStringLiteral("308.1 + 210.7 = 518.8 N")));
-    EXPECT_TRUE(plainOf(panel, "check").contains(QStringLiteral("143.7 − 176.8 = −33.1 N")));
+}
+
+// Keyed: 340 cos 25 + 275 cos(-40) = 518.808, 340 sin 25 + 275 sin(-40) = -33.076; their root of squares is
+// 519.861 and their direction -3.648 degrees.
+TEST_F(PanelTest, TheCheckComparesPrintedNumbersAndJudgesInWords) {
+    EXPECT_EQ(plainOf(panel, "check"),
+              QStringLiteral("Check by components\nRx = 518.81 N, Ry = −33.08 N, R = 519.86 N, θR = −3.648°\n"
+                             "Magnitude and direction are those found: R = 519.86 N and θR = −3.648°."));
+    panel.setMethod(Method::components);
+    EXPECT_EQ(plainOf(panel, "check"),
+              QStringLiteral("Check by the force triangle\nR = 519.86 N, θR = −3.648°\n"
+                             "Both ways give the same numbers, to the digits shown."))
+        << "the other way than the solution's, whichever that is";
+}
+
+TEST_F(PanelTest, TheCheckSaysWhatTheCheckOfTheSolutionSaysAndCountsNoDigits) {
+    static const QRegularExpression digits(QStringLiteral("to \\d+ digits"));
+    int checked = 0;
+    for (const QFileInfo& file :
+         QDir(QStringLiteral(TAILPOINT_SAMPLES)).entryInfoList({QStringLiteral("*.json")})) {
+        SketchDocument sample;
+        ASSERT_FALSE(sample.open(file.filePath()));
+        for (const bool byHand : {false, true}) {
+            const Result result(sample.sketch());
+            ExplainOptions options;
+            options.handRounding = byHand;
+            const QString said = QTextDocumentFragment::fromHtml(checkText(result, options)).toPlainText();
+            EXPECT_FALSE(digits.match(said).hasMatch()) << said.toStdString();
+            const auto steps = result.worked(options)->steps;
+            const bool hasCheck = std::any_of(steps.begin(), steps.end(),
+                                              [](const Step& step) { return step.key == StepKey::check; });
+            EXPECT_EQ(!said.isEmpty(), hasCheck) << file.fileName().toStdString();
+            checked += hasCheck ? 1 : 0;
+        }
+    }
+    EXPECT_GT(checked, 40);
 }
 
 TEST_F(PanelTest, ListsComponentsInteriorAnglesSidesAndOppositeAngles) {
@@ -295,12 +336,121 @@ TEST_F(PanelTest, OffersTheOtherOfTwoAnswers) {
     ASSERT_EQ(document.result().solved.status, Status::two);
     auto* other = child<QPushButton>(panel, "otherAnswer");
     EXPECT_TRUE(other->isVisible());
-    EXPECT_TRUE(other->text().startsWith(QStringLiteral("Answer 1 of 2")));
+    EXPECT_EQ(other->text(), QStringLiteral("Draw answer 2"));
     const QString first = plainOf(panel, "answer");
     QTest::mouseClick(other, Qt::LeftButton);
     settle();
     EXPECT_EQ(document.result().chosen, 1u);
     EXPECT_NE(plainOf(panel, "answer"), first);
+    EXPECT_EQ(other->text(), QStringLiteral("Draw answer 1"));
+}
+
+/// The sample of two answers: P along 40 degrees, Q of 260 N, R = 400 N at 10 degrees. Keyed: the angle
+/// opposite R is asin(400 sin 30 / 260) = 50.285 or 129.715 degrees; P = 260 sin(20.285)/sin 30 = 180.28 or
+/// 260 sin(99.715)/sin 30 = 512.54, Q at 10 - 20.285 = -10.285 or 10 - 99.715 = -89.715.
+Sketch twoPulls() {
+    Sketch sketch = raft();
+    sketch.forces[0].magnitude = {};
+    sketch.forces[0].direction.form = AngleForm{40};
+    sketch.forces[1].magnitude.value = 260;
+    sketch.forces[1].direction = {};
+    sketch.sum.magnitude.value = 400;
+    sketch.sum.direction.form = AngleForm{10};
+    return sketch;
+}
+
+TEST_F(PanelTest, BothAnswersAreToldAndWhichOneIsDrawn) {
+    document.edit(twoPulls(), QStringLiteral("two"));
+    settle();
+    EXPECT_EQ(child<QLabel>(panel, "answerName")->text(), QStringLiteral("Answer 1 of 2, drawn"));
+    EXPECT_EQ(plainOf(panel, "answer"), QStringLiteral("P = 180 N\nQ at −10.3°"));
+    EXPECT_EQ(child<QLabel>(panel, "otherAnswerName")->text(), QStringLiteral("Answer 2 of 2"));
+    EXPECT_EQ(plainOf(panel, "otherAnswerValues"), QStringLiteral("P = 513 N, Q at −89.7°"));
+    document.choose(1);
+    settle();
+    EXPECT_EQ(child<QLabel>(panel, "answerName")->text(), QStringLiteral("Answer 2 of 2, drawn"));
+    EXPECT_EQ(plainOf(panel, "answer"), QStringLiteral("P = 513 N\nQ at −89.7°"));
+    EXPECT_EQ(plainOf(panel, "otherAnswerValues"), QStringLiteral("P = 180 N, Q at −10.3°"));
+    document.edit(raft(), QStringLiteral("one"));
+    settle();
+    EXPECT_FALSE(child<QLabel>(panel, "answerName")->isVisible());
+    EXPECT_FALSE(child<QLabel>(panel, "otherAnswerName")->isVisible());
+    EXPECT_FALSE(child<QLabel>(panel, "otherAnswerValues")->isVisible());
+    EXPECT_FALSE(child<QPushButton>(panel, "otherAnswer")->isVisible());
+}
+
+TEST_F(PanelTest, TheTableOfValuesHasBothAnswersInOneOrderWhicheverIsDrawn) {
+    document.edit(twoPulls(), QStringLiteral("two"));
+    settle();
+    auto* vectors = child<PanelTable>(panel, "vectorTable");
+    const auto tableText = [&] {
+        vectors->selectAll();
+        return vectors->selectedText();
+    };
+    const QString rest = QStringLiteral("P\t180\t40.0°\t138\t116\nQ\t260\t−10.3°\t256\t−46.4\n"
+                                        "Answer 2 of 2%2\t\t\t\t\n"
+                                        "P\t513\t40.0°\t393\t329\nQ\t260\t−89.7°\t1.29\t−260\n");
+    const QString whole = QStringLiteral("in N\tmagnitude\tdirection\tx\ty\nR\t400\t10.0°\t394\t69.5\n"
+                                         "Answer 1 of 2%1\t\t\t\t\n") +
+                          rest;
+    EXPECT_EQ(tableText(), whole.arg(QStringLiteral(", drawn"), QString()));
+    EXPECT_EQ(cellText(panel, "angleTable", 0, 0), QStringLiteral("Parallelogram, answer 1"));
+    EXPECT_TRUE(plainOf(panel, "check").startsWith(QStringLiteral("Answer 1 of 2, drawn\n")));
+    document.choose(1);
+    settle();
+    EXPECT_EQ(tableText(), whole.arg(QString(), QStringLiteral(", drawn")));
+    EXPECT_EQ(cellText(panel, "angleTable", 0, 0), QStringLiteral("Parallelogram, answer 2"));
+}
+
+TEST_F(PanelTest, ARowOfTheAnswerThatIsNotDrawnPointsAtNoArrow) {
+    document.edit(twoPulls(), QStringLiteral("two"));
+    panel.resize(400, 1400);
+    settle();
+    int pointed = kSumIndex;
+    QObject listener;
+    QObject::connect(&panel, &Panel::pointedAt, &listener, [&](int vector) { pointed = vector; });
+    auto* vectors = child<QTableView>(panel, "vectorTable");
+    const auto at = [&](int row) {
+        QTest::mouseMove(vectors->viewport(), vectors->visualRect(vectors->model()->index(row, 1)).center());
+        return pointed;
+    };
+    EXPECT_EQ(at(1), kSumIndex);
+    EXPECT_EQ(at(2), kNoVector) << "the name of an answer";
+    EXPECT_EQ(at(3), 0);
+    EXPECT_EQ(at(4), 1);
+    EXPECT_EQ(at(6), kNoVector);
+    document.choose(1);
+    settle();
+    EXPECT_EQ(at(3), kNoVector);
+    EXPECT_EQ(at(7), 1);
+}
+
+TEST_F(PanelTest, CopiedValuesHaveBothAnswersAndTheCheck) {
+    const Result result(twoPulls());
+    const QString all = valuesAsText(result, {});
+    for (const char* line :
+         {"Answer 1 of 2, drawn\nP = 180 N\nQ at −10.3°\n", "Answer 2 of 2\nP = 513 N, Q at −89.7°\n",
+          "P\t180\t40.0°\t138\t116\n", "P\t513\t40.0°\t393\t329\n", "both ways agree."}) {
+        EXPECT_TRUE(all.contains(QString::fromUtf8(line))) << line << all.toStdString();
+    }
+}
+
+/// Names of 16 characters, values with an exponent, in the narrowest panel.
+TEST_F(PanelTest, NeitherAnswerIsCutHoweverLongItIs) {
+    Sketch sketch = twoPulls();
+    sketch.forces[0].name = "WWWWWWWWWWWWWWW1";
+    sketch.forces[1].name = "WWWWWWWWWWWWWWW2";
+    sketch.figures = 6;
+    document.edit(sketch, QStringLiteral("long"));
+    panel.resize(300, 700);
+    settle();
+    auto* other = child<QLabel>(panel, "otherAnswerValues");
+    QCoreApplication::sendPostedEvents();
+    EXPECT_GE(other->height(), other->heightForWidth(other->width()));
+    EXPECT_TRUE(
+        waitFor([&] { return other->parentWidget()->height() >= other->heightForWidth(other->width()); }));
+    EXPECT_EQ(child<QLabel>(panel, "check")->heightForWidth(child<QLabel>(panel, "check")->width()),
+              child<QLabel>(panel, "check")->height());
 }
 
 TEST_F(PanelTest, TooManyUnknownsOfferTheFieldToTypeIn) {

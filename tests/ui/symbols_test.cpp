@@ -70,7 +70,8 @@ TEST(Symbols, TellLikeNamesApartInTheTableOfGivenValues) {
 TEST(Symbols, TellLikeNamesApartInValuesAndAnswers) {
     const Result result(likeNames());
     for (int vector = 0; vector < 4; ++vector) {
-        EXPECT_EQ(vectorRow(result, vector).label.at(0).printed, kSymbols[static_cast<std::size_t>(vector)]);
+        const FigureRow row = rowAt(result, {VectorPlace::Kind::vector, vector, 0});
+        EXPECT_EQ(row.label.at(0).printed, kSymbols[static_cast<std::size_t>(vector)]);
     }
     const AnswerText answer = answerText(result);
     EXPECT_TRUE(answer.large.startsWith(QStringLiteral("<i>R</i> = "))) << answer.large.toStdString();

@@ -345,10 +345,10 @@ TEST_F(WindowTest, TheFigureGoesToTheClipboardThreeWays) {
 TEST_F(WindowTest, TheValuesGoToTheClipboardAsText) {
     trigger("copyValues");
     const QString all = QApplication::clipboard()->text();
-    for (const char* part : {"R = 520 N", "3.6° clockwise from +x", "in N\tmagnitude", "\t308\t", "115.0°", "15 digits"}) {
+    for (const char* part : {"R = 520 N", "3.6° clockwise from +x", "in N\tmagnitude", "\t308\t", "115.0°",
+                             "Magnitude and direction are those found: R = 519.86 N and θR = −3.648°."}) {
         EXPECT_TRUE(all.contains(QString::fromUtf8(part))) << part << " in\n" << all.toStdString();
     }
-    EXPECT_TRUE(all.contains(QString::fromUtf8(" \u00b7 10\u207b\u00b9"))) << all.toStdString(); // 10^-1...
 }
 
 TEST_F(WindowTest, WorkThatACrashLeftIsOfferedAgain) {

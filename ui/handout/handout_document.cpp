@@ -23,6 +23,7 @@ FigureOptions optionsOf(const Result& result, const HandoutChoice& choice) {
     options.parallelMarks = choice.parallelMarks;
     options.solution = result.chosen;
     options.bearings = true;
+    options.caution = false; // told in the text beside the figure
     if (!choice.solution) {
         options.stage = Stage::directions;
         options.asGiven = true;

@@ -1,5 +1,6 @@
 #include "ui/lecture/ends.h"
 
+#include "core/explain/caution.h"
 #include "core/explain/question.h"
 
 #include <QCoreApplication>
@@ -12,6 +13,12 @@ struct Told {
     Q_DECLARE_TR_FUNCTIONS(tailpoint::Lecture)
 };
 
+/// The whole caution; at the steps between them the foot of the column has a short one.
+void addCaution(Step& step, const Sketch& sketch) {
+    if (needsCaution(sketch))
+        step.reasoning.push_back(inProse(std::string(cautionLine())));
+}
+
 } // namespace
 
 Step opening(const Sketch& sketch) {
@@ -19,15 +26,17 @@ Step opening(const Sketch& sketch) {
     step.key = StepKey::question;
     step.title = sketch.title.empty() ? Told::tr("Forces on a point").toStdString() : sketch.title;
     step.reasoning.push_back(proseOf(question(sketch)));
+    addCaution(step, sketch);
     step.stage = Stage::given;
     return step;
 }
 
-Step closing(std::vector<Prose> answers) {
+Step closing(const Sketch& sketch, std::vector<Prose> answers) {
     Step step;
     step.key = StepKey::end;
     step.title = (answers.size() > 1 ? Told::tr("Both answers") : Told::tr("The answer")).toStdString();
     step.reasoning = std::move(answers);
+    addCaution(step, sketch);
     step.stage = Stage::all;
     return step;
 }

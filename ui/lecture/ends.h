@@ -8,6 +8,6 @@ namespace tailpoint {
 /// The title and what is asked, beside the bare given forces.
 Step opening(const Sketch& sketch);
 /// The answer, or both.
-Step closing(std::vector<Prose> answers);
+Step closing(const Sketch& sketch, std::vector<Prose> answers);
 
 } // namespace tailpoint

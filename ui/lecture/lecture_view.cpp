@@ -1,5 +1,6 @@
 #include "ui/lecture/lecture_view.h"
 
+#include "core/explain/caution.h"
 #include "ui/canvas/canvas.h"
 #include "ui/lecture/column.h"
 #include "ui/lecture/key_sheet.h"
@@ -52,6 +53,9 @@ void LectureView::begin(const Result& result, ConstructionKind construction, con
     m_blank = m_hidesNumbers = m_peeks = m_other = false;
     m_cover->hide();
     m_keys->hide();
+    m_progress->setCaution(needsCaution(m_plan));
+    if (m_measures.height > 0) // else by its first size
+        placeColumn();
     takeScreen(screen);
     m_replanning = true; // below, at once
     m_document.replace(m_plan, QString());

@@ -85,6 +85,7 @@ private:
     void takeOther();
     void end();
     void takeScreen(QScreen* screen);
+    void placeColumn();
     void screenGone(QScreen* screen);
     FigureOptions figureNow() const;
 

@@ -64,10 +64,7 @@ void LectureView::resizeEvent(QResizeEvent*) {
     m_figure.style = m_measures.figure(logicalDpiY() / 72.0);
     const int column = qRound(m_measures.column);
     m_progress->setMeasures(m_measures);
-    const int foot = m_progress->heightNeeded();
-    m_column->setGeometry(0, 0, column, height() - foot);
-    m_column->setMeasures(m_measures);
-    m_progress->setGeometry(0, height() - foot, column, foot);
+    placeColumn();
     m_canvas->setGeometry(column, 0, width() - column, height());
     QFont readout = sansFont();
     readout.setPointSizeF(m_measures.sans * 72 / logicalDpiY());
@@ -78,6 +75,14 @@ void LectureView::resizeEvent(QResizeEvent*) {
         show(false);
         m_canvas->fit();
     }
+}
+
+/// Over its foot, which is higher with a caution.
+void LectureView::placeColumn() {
+    const int column = qRound(m_measures.column), foot = m_progress->heightNeeded();
+    m_column->setGeometry(0, 0, column, height() - foot);
+    m_column->setMeasures(m_measures);
+    m_progress->setGeometry(0, height() - foot, column, foot);
 }
 
 void LectureView::paintEvent(QPaintEvent*) {

@@ -130,7 +130,8 @@ class Planner {
 public:
     Planner(const Result& result, const FigureOptions& figure)
         : m_result(result), m_figure(figure), m_solution(result.chosen) {
-        m_figure.note = false; // it tells the answer, or why there is none; the last steps say it in words
+        m_figure.note = false;    // it tells the answer, or why there is none; the last steps say it in words
+        m_figure.caution = false; // the column tells it: in letters for the last row it would take the sheet
     }
 
     void add(const Step& step, std::size_t solution, Stage otherStage = Stage::all) {
@@ -304,7 +305,7 @@ std::vector<Stop> planOf(const Result& result, const FigureOptions& figure, cons
             }
     }
     if (answers > 0)
-        plan.add(closing(std::move(answered)), both ? 0 : result.chosen);
+        plan.add(closing(result.sketch, std::move(answered)), both ? 0 : result.chosen);
     std::vector<Stop> stops = plan.take();
     markHidden(stops, result.sketch);
     return stops;

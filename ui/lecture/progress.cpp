@@ -6,6 +6,12 @@
 
 namespace tailpoint {
 
+namespace {
+
+constexpr double kCautionLine = 1.4; ///< by the size of the letters
+
+} // namespace
+
 LectureProgress::LectureProgress(QWidget* parent) : QWidget(parent), m_theme(&themeOf(ThemeName::slate)) {
     setObjectName(QStringLiteral("lectureProgress"));
     setAttribute(Qt::WA_OpaquePaintEvent);
@@ -26,8 +32,23 @@ void LectureProgress::show(std::size_t stop, std::size_t stops, double part, boo
     m_stops = stops;
     m_part = part;
     m_changed = changed;
-    setAccessibleName(tr("Step %1 of %2").arg(stop + 1).arg(stops));
+    setAccessibleName(spoken());
     update();
+}
+
+void LectureProgress::setCaution(bool on) {
+    m_caution = on;
+    setAccessibleName(spoken());
+    update();
+}
+
+QString LectureProgress::cautionText() const {
+    return m_caution ? tr("A check, not a design") : QString();
+}
+
+QString LectureProgress::spoken() const {
+    const QString step = tr("Step %1 of %2").arg(m_stop + 1).arg(m_stops);
+    return m_caution ? step + QStringLiteral(". ") + cautionText() : step;
 }
 
 void LectureProgress::setMore(bool more) {
@@ -48,8 +69,12 @@ QString LectureProgress::text() const {
     return m_changed ? tr("U: back to the plan") : tr("F1 keys");
 }
 
+bool LectureProgress::cautionFits() const {
+    return QFontMetricsF(font()).horizontalAdvance(cautionText()) <= m_measures.textWidth();
+}
+
 int LectureProgress::heightNeeded() const {
-    return static_cast<int>(std::ceil(2.6 * m_measures.sans));
+    return static_cast<int>(std::ceil((2.6 + (m_caution ? kCautionLine : 0)) * m_measures.sans));
 }
 
 double LectureProgress::capital() const {
@@ -60,11 +85,13 @@ void LectureProgress::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.fillRect(rect(), m_theme->panel);
     const double left = m_measures.margin, wide = m_measures.textWidth(), thick = m_measures.height / 360;
-    const double top = 0.5 * m_measures.sans;
+    const double top = (0.5 + (m_caution ? kCautionLine : 0)) * m_measures.sans;
+    painter.setFont(font());
+    painter.setPen(m_theme->warning);
+    painter.drawText(QPointF(left, kCautionLine * m_measures.sans), cautionText());
     painter.fillRect(QRectF(left, top, wide, thick), m_theme->hairline);
     const double done = (static_cast<double>(m_stop) + m_part) / static_cast<double>(m_stops);
     painter.fillRect(QRectF(left, top, wide * done, thick), m_theme->quietInk);
-    painter.setFont(font());
     painter.setPen(m_theme->quietInk);
     const double base = top + thick + 1.35 * m_measures.sans;
     painter.drawText(QPointF(left, base), QStringLiteral("%1 / %2").arg(m_stop + 1).arg(m_stops));

@@ -1,4 +1,4 @@
-// The quiet line at the foot of the column: how far, and where the keys are told.
+// The quiet line at the foot of the column: how far, and where the keys are told; a caution over it.
 #pragma once
 
 #include "ui/lecture/measures.h"
@@ -16,9 +16,12 @@ public:
     void setTheme(const Theme& theme);
     /// `part`: how much of the stop's lines stand. `changed`: the sheet is not the plan's.
     void show(std::size_t stop, std::size_t stops, double part, bool changed);
-    void setMore(bool more); ///< lines of this stop follow on another page: a mark says so
+    void setCaution(bool on); ///< what may not be taken for a design says so at every step
+    void setMore(bool more);  ///< lines of this stop follow on another page: a mark says so
     bool more() const { return m_more; }
     QString text() const;
+    QString cautionText() const; ///< empty: none
+    bool cautionFits() const;
     int heightNeeded() const;
     double capital() const;
 
@@ -27,11 +30,12 @@ protected:
 
 private:
     QFont font() const;
+    QString spoken() const;
     Measures m_measures;
     const Theme* m_theme;
     std::size_t m_stop = 0, m_stops = 1;
     double m_part = 1;
-    bool m_changed = false, m_more = false;
+    bool m_changed = false, m_more = false, m_caution = false;
 };
 
 } // namespace tailpoint

@@ -115,7 +115,26 @@ AnswerText answerText(const Result& result) {
     return {large.join(QStringLiteral("<br>")), detail.join(QStringLiteral("<br>"))};
 }
 
-QString valuesAsText(const Result& result) {
+QString answerName(const Result& result, std::size_t answer) {
+    if (result.solved.solutions.size() != 2) {
+        return {};
+    }
+    return (answer == result.chosen ? Answers::tr("Answer %1 of 2, drawn") : Answers::tr("Answer %1 of 2"))
+        .arg(answer + 1);
+}
+
+QString otherAnswerText(const Result& result) {
+    if (!shownSolution(result) || result.solved.solutions.size() != 2) {
+        return {};
+    }
+    QStringList found;
+    for (const Found& each : foundVectors(result.solved.solutions[1 - result.chosen])) {
+        found << largeLine(each, result).replace(u' ', QChar::Nbsp);
+    }
+    return found.join(QStringLiteral(", "));
+}
+
+QString valuesAsText(const Result& result, const ExplainOptions& options) {
     const AnswerText answer = answerText(result);
     QString all = text(plain(question(result.sketch))) + u'\n';
     if (!result.solved.message().empty()) {
@@ -124,16 +143,22 @@ QString valuesAsText(const Result& result) {
     if (!shownSolution(result)) {
         return all;
     }
-    all += plainText(answer.large) + u'\n' + plainText(answer.detail) + QStringLiteral("\n\n");
-    all += asLine(vectorHeading(result.sketch));
-    for (std::size_t i = 0; i < result.sketch.forces.size(); ++i) {
-        all += asLine(vectorRow(result, static_cast<int>(i)));
+    const auto named = [&](std::size_t which, const QString& lines) {
+        const QString name = answerName(result, which);
+        return (name.isEmpty() ? name : name + u'\n') + plainText(lines) + u'\n';
+    };
+    all += named(result.chosen, answer.large + QStringLiteral("<br>") + answer.detail);
+    if (const QString other = otherAnswerText(result); !other.isEmpty()) {
+        all += named(1 - result.chosen, other);
     }
-    all += asLine(vectorRow(result, kSumIndex));
+    all += u'\n';
+    for (const VectorPlace& place : vectorPlaces(result)) {
+        all += asLine(rowAt(result, place));
+    }
     for (const FigureRow& row : angleRows(result)) {
         all += (row.heading ? QStringLiteral("\n") : QString()) + asLine(row);
     }
-    return all + u'\n' + plainText(checkText(result)) + u'\n';
+    return all + u'\n' + plainText(checkText(result, options)) + u'\n';
 }
 
 } // namespace tailpoint

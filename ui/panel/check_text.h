@@ -1,4 +1,4 @@
-// Check: the answer looked at another way.
+// Check: what the solution's check compares, and what it says of it.
 #pragma once
 
 #include "ui/document/sketch_document.h"
@@ -7,11 +7,10 @@
 
 namespace tailpoint {
 
-/// Rich text: the components added up by hand, how many digits agree, the residual. Empty without an answer.
-QString checkText(const Result& result);
+struct ExplainOptions; // core/explain/explain.h
 
-/// Decimal digits to which the plain sum of the forces' components agrees with the sum's own, 0..15, of the
-/// greatest magnitude among them.
-int agreeingDigits(const Solution& solution);
+/// Rich text: the printed numbers that the last check of the worked solution compares, with their units, and
+/// its judgement in the solution's own words. Empty without an answer, and where nothing is checked.
+QString checkText(const Result& result, const ExplainOptions& options);
 
 } // namespace tailpoint

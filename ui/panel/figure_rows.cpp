@@ -8,7 +8,7 @@
 #include "ui/style/symbols.h"
 
 #include <QCoreApplication>
-#include <algorithm>
+#include <numeric>
 
 namespace tailpoint {
 
@@ -30,10 +30,17 @@ Words words(const QString& plain) {
     return {plain.toStdString(), false};
 }
 
+/// Of two answers says which one a shape belongs to.
+QString ofAnswer(const QString& shape, const Result& result) {
+    return result.solved.solutions.size() == 2
+               ? Figures::tr("%1, answer %2").arg(shape).arg(result.chosen + 1)
+               : shape;
+}
+
 void addParallelogram(QList<FigureRow>& rows, const Parallelogram& shape, const Result& result) {
     const Sketch& sketch = result.sketch;
     const Things& things = result.things();
-    rows << heading(Figures::tr("Parallelogram"), {Figures::tr("interior angles")});
+    rows << heading(ofAnswer(Figures::tr("Parallelogram"), result), {Figures::tr("interior angles")});
     const Sentence near{words(Figures::tr("common point, tip of ")), symbolWords(things, kSumVector)};
     const Sentence far{words(Figures::tr("tips of ")), symbolWords(things, shape.first),
                        words(Figures::tr(" and ")), symbolWords(things, shape.second)};
@@ -64,7 +71,8 @@ VectorId sideOf(const ForceTriangle& triangle, std::size_t side) {
 void addTriangle(QList<FigureRow>& rows, const ForceTriangle& triangle, const Result& result) {
     const Sketch& sketch = result.sketch;
     const Things& things = result.things();
-    rows << heading(Figures::tr("Force triangle"), {Figures::tr("side"), Figures::tr("opposite angle")});
+    rows << heading(ofAnswer(Figures::tr("Force triangle"), result),
+                    {Figures::tr("side"), Figures::tr("opposite angle")});
     for (std::size_t i = 0; i < 3; ++i) {
         rows << FigureRow{{symbolWords(things, sideOf(triangle, i))},
                           {quantity(triangle.sides[i], sketch), angleOrNone(triangle.opposite[i], sketch)}};
@@ -74,27 +82,81 @@ void addTriangle(QList<FigureRow>& rows, const ForceTriangle& triangle, const Re
     }
 }
 
-} // namespace
-
-FigureRow vectorHeading(const Sketch& sketch) {
+FigureRow columnNames(const Sketch& sketch) {
     return heading(
         Figures::tr("in %1").arg(text(symbolOf(sketch.forceUnit))),
         {Figures::tr("magnitude"), Figures::tr("direction"), QStringLiteral("x"), QStringLiteral("y")});
 }
 
-FigureRow vectorRow(const Result& result, int vector) {
+const SolvedForce& solvedOf(const Solution& solution, int vector) {
+    return vector == kSumIndex ? solution.sum : solution.forces.at(static_cast<std::size_t>(vector));
+}
+
+FigureRow vectorRow(const Result& result, int vector, const Solution& solution) {
     const Sketch& sketch = result.sketch;
-    const Solution* solution = shownSolution(result);
-    if (!solution || !hasVector(sketch, vector)) {
-        return {};
-    }
-    const SolvedForce& each =
-        vector == kSumIndex ? solution->sum : solution->forces.at(static_cast<std::size_t>(vector));
+    const SolvedForce& each = solvedOf(solution, vector);
     const Force& given = vectorOf(sketch, vector);
     return {{symbolWords(result.things(), vectorId(vector))},
             {onScreen(shownForce(each.magnitude, sketch, magnitudeOrigin(each, given))),
              each.direction ? onScreen(shownDirection(each, given, sketch)) : QStringLiteral("\u2013"),
              onScreen(shownForce(each.vector.x(), sketch)), onScreen(shownForce(each.vector.y(), sketch))}};
+}
+
+/// Given, and drawn alike in both answers: a line of action may be given and its sense still be each
+/// answer's.
+bool isCommon(const std::vector<Solution>& answers, int vector) {
+    const SolvedForce& first = solvedOf(answers[0], vector);
+    return answers.size() == 1 || (!first.magnitudeFound && !first.directionFound &&
+                                   first.vector == solvedOf(answers[1], vector).vector);
+}
+
+/// The forces, then the sum.
+std::vector<int> allVectors(const Sketch& sketch) {
+    std::vector<int> vectors(sketch.forces.size());
+    std::iota(vectors.begin(), vectors.end(), 0);
+    vectors.push_back(kSumIndex);
+    return vectors;
+}
+
+} // namespace
+
+QList<VectorPlace> vectorPlaces(const Result& result) {
+    if (!shownSolution(result)) {
+        return {};
+    }
+    using Kind = VectorPlace::Kind;
+    const auto& answers = result.solved.solutions;
+    QList<VectorPlace> places{{Kind::columns, kNoVector, result.chosen}};
+    std::vector<int> own;
+    for (const int vector : allVectors(result.sketch)) {
+        if (isCommon(answers, vector)) {
+            places << VectorPlace{Kind::vector, vector, result.chosen};
+        } else {
+            own.push_back(vector);
+        }
+    }
+    for (std::size_t answer = 0; answers.size() == 2 && answer < 2; ++answer) {
+        places << VectorPlace{Kind::answer, kNoVector, answer};
+        for (const int vector : own) {
+            places << VectorPlace{Kind::vector, vector, answer};
+        }
+    }
+    return places;
+}
+
+FigureRow rowAt(const Result& result, const VectorPlace& place) {
+    switch (place.kind) {
+    case VectorPlace::Kind::columns:
+        return columnNames(result.sketch);
+    case VectorPlace::Kind::answer:
+        return heading(answerName(result, place.answer), {});
+    case VectorPlace::Kind::vector:
+        break;
+    }
+    const auto& answers = result.solved.solutions;
+    return place.answer < answers.size() && hasVector(result.sketch, place.vector)
+               ? vectorRow(result, place.vector, answers[place.answer])
+               : FigureRow();
 }
 
 QList<FigureRow> angleRows(const Result& result) {

@@ -38,14 +38,17 @@ QVariant FiguresModel::data(const QModelIndex& index, int role) const {
 VectorsModel::VectorsModel(SketchDocument& document, QObject* parent) : FiguresModel(document, 5, parent) {}
 
 int VectorsModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : m_rows;
+    return parent.isValid() ? 0 : static_cast<int>(m_places.size());
+}
+
+int VectorsModel::drawnVector(int row) const {
+    const VectorPlace place = m_places.value(row);
+    return place.answer == m_document.result().chosen ? place.vector : kNoVector;
 }
 
 FigureRow VectorsModel::rowAt(int row) const {
     if (row != m_lastRow) {
-        const int forces = static_cast<int>(m_document.sketch().forces.size());
-        m_last = row == 0 ? vectorHeading(m_document.sketch())
-                          : vectorRow(m_document.result(), row > forces ? kSumIndex : row - 1);
+        m_last = tailpoint::rowAt(m_document.result(), m_places.value(row));
         m_lastRow = row;
     }
     return m_last;
@@ -53,14 +56,16 @@ FigureRow VectorsModel::rowAt(int row) const {
 
 void VectorsModel::refresh() {
     m_lastRow = -1;
-    const int rows =
-        shownSolution(m_document.result()) ? static_cast<int>(m_document.sketch().forces.size()) + 2 : 0;
-    if (rows != m_rows) {
+    QList<VectorPlace> places = vectorPlaces(m_document.result());
+    if (places.size() != m_places.size()) {
         beginResetModel();
-        m_rows = rows;
+        m_places = std::move(places);
         endResetModel();
-    } else if (rows > 0) {
-        emit dataChanged(index(0, 0), index(rows - 1, columnCount() - 1));
+        return;
+    }
+    m_places = std::move(places);
+    if (!m_places.isEmpty()) {
+        emit dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
     }
 }
 

@@ -23,20 +23,23 @@ private:
     int m_columns;
 };
 
-/// Magnitude, direction and components of every vector; rows are made when they are looked at.
+/// Magnitude, direction and components of every vector, of both answers where there are two; rows are made
+/// when they are looked at.
 class VectorsModel : public FiguresModel {
     Q_OBJECT
 public:
     explicit VectorsModel(SketchDocument& document, QObject* parent = nullptr);
     int rowCount(const QModelIndex& parent = {}) const override;
     void refresh();
+    /// The arrow on the sheet that the row is of; kNoVector: a heading, or an answer that is not drawn.
+    int drawnVector(int row) const;
 
 protected:
     FigureRow rowAt(int row) const override;
 
 private:
-    int m_rows = 0;
-    mutable int m_lastRow = -1; ///< a row's cells are asked for one after another: made once
+    QList<VectorPlace> m_places; ///< one a row
+    mutable int m_lastRow = -1;  ///< a row's cells are asked for one after another: made once
     mutable FigureRow m_last;
 };
 

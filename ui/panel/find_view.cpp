@@ -16,9 +16,11 @@ namespace {
 
 constexpr int kMostMends = 6;
 
-QFont largeFont(const QFont& around) {
+constexpr double kDrawn = 2.1, kNotDrawn = 1.5; ///< letters of an answer beside those around it
+
+QFont largeFont(const QFont& around, double times) {
     QFont font = serifFont();
-    font.setPointSizeF(around.pointSizeF() * 2.1);
+    font.setPointSizeF(around.pointSizeF() * times);
     return font;
 }
 
@@ -38,18 +40,27 @@ QString messageHtml(const Result& result) {
 FindView::FindView(SketchDocument& document, QWidget* parent)
     : QWidget(parent), m_document(document), m_sentence(new ValueLabel(QStringLiteral("question"))),
       m_message(new ValueLabel(QStringLiteral("findMessage"))),
+      m_answerName(quietLabel(QStringLiteral("answerName"))),
+      m_otherName(quietLabel(QStringLiteral("otherAnswerName"))),
       m_answer(new SteadyLines(QStringLiteral("answer"))),
       m_detail(new SteadyLines(QStringLiteral("answerDetail"))),
+      m_otherAnswer(new SteadyLines(QStringLiteral("otherAnswerValues"))),
       m_other(linkButton({}, QStringLiteral("otherAnswer"))), m_mends(new QVBoxLayout) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
-    m_answer->label()->setFont(largeFont(font()));
+    m_answer->label()->setFont(largeFont(font(), kDrawn));
     m_answer->label()->setForegroundRole(QPalette::LinkVisited);
     m_answer->label()->setAccessibleDescription(tr("Answer"));
+    m_otherAnswer->label()->setFont(largeFont(font(), kNotDrawn));
+    m_otherAnswer->label()->setForegroundRole(QPalette::LinkVisited);
+    m_otherAnswer->label()->setAccessibleDescription(tr("The other answer"));
+    m_otherAnswer->setWrapped();
+    m_answerName->setContentsMargins(0, 6, 0, 0);
+    m_otherName->setContentsMargins(0, 6, 0, 0);
     m_sentence->setForegroundRole(QPalette::PlaceholderText);
-    for (QWidget* widget : {static_cast<QWidget*>(m_sentence), static_cast<QWidget*>(m_answer),
-                            static_cast<QWidget*>(m_detail), static_cast<QWidget*>(m_message)}) {
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_sentence, m_answerName, m_answer, m_detail,
+                                                           m_otherName, m_otherAnswer, m_message}) {
         column->addWidget(widget);
     }
     m_mends->setSpacing(0);
@@ -67,15 +78,28 @@ void FindView::refresh() {
     m_sentence->show(keptTogether(htmlOf(question(result.sketch))));
     m_answer->show(answer.large);
     m_detail->show(answer.detail);
+    showOther();
     const auto role = answer.large.isEmpty() ? QPalette::BrightText : QPalette::WindowText;
     if (m_message->foregroundRole() != role) {
         m_message->setForegroundRole(role);
     }
     m_message->show(result.sketch.forces.empty() ? QString() // the question says it
                                                  : messageHtml(result));
-    m_other->setVisible(result.solved.solutions.size() == 2);
-    m_other->setText(tr("Answer %1 of 2 \u2013 show the other").arg(result.chosen + 1));
     showMends(mends());
+}
+
+/// Of two answers both are told; the one that is drawn is the large one and says so.
+void FindView::showOther() {
+    const Result& result = m_document.result();
+    const QString other = otherAnswerText(result);
+    const std::size_t which = 1 - result.chosen;
+    m_otherAnswer->show(other);
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_answerName, m_otherName, m_other}) {
+        widget->setVisible(!other.isEmpty());
+    }
+    m_answerName->setText(answerName(result, result.chosen));
+    m_otherName->setText(answerName(result, which));
+    m_other->setText(tr("Draw answer %1").arg(which + 1));
 }
 
 void FindView::apply(const Sketch& after, const QString& step) const {

@@ -33,12 +33,14 @@ private:
     void addFixes(QList<Mend>& list);
     void addFrees(QList<Mend>& list) const;
     void addTurns(QList<Mend>& list) const;
+    void showOther();
     void showMends(const QList<Mend>& list);
     void apply(const Sketch& after, const QString& step) const;
 
     SketchDocument& m_document;
     ValueLabel *m_sentence, *m_message;
-    SteadyLines *m_answer, *m_detail;
+    QLabel *m_answerName, *m_otherName; ///< of two answers
+    SteadyLines *m_answer, *m_detail, *m_otherAnswer;
     LinkButton* m_other;
     QVBoxLayout* m_mends;
     QList<LinkButton*> m_buttons; ///< kept and filled anew

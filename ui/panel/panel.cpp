@@ -68,6 +68,7 @@ void Panel::build() {
     m_angleTable->setMostRows(20);
     m_angleTable->setWholeValues({1, 2});
     m_angleTable->setModel(m_angles);
+    m_check->setWrapped();
     m_caution->setForegroundRole(QPalette::BrightText);
     addSection(tr("Given"), m_reference, {m_given});
     addSection(tr("Find"), nullptr, {m_find});
@@ -157,10 +158,8 @@ void Panel::connectParts() {
     connect(m_given, &GivenView::cellUsed, this, &Panel::showCell);
     connect(m_given, &GivenView::selected, this, &Panel::selected);
     connect(m_given, &GivenView::pointedAt, this, &Panel::pointedAt);
-    connect(m_vectorTable, &PanelTable::pointedAt, this, [this](int row) {
-        const int forces = static_cast<int>(m_document.sketch().forces.size());
-        emit pointedAt(row < 1 ? kNoVector : row > forces ? kSumIndex : row - 1); // row 0 is the heading
-    });
+    connect(m_vectorTable, &PanelTable::pointedAt, this,
+            [this](int row) { emit pointedAt(row < 0 ? kNoVector : m_vectors->drawnVector(row)); });
     connect(m_steps, &SolutionView::partsPointed, this, &Panel::partsPointed);
     m_rest.setObjectName(QStringLiteral("rest"));
     m_rest.setSingleShot(true);
@@ -199,7 +198,7 @@ void Panel::refreshSolution() {
     m_vectors->refresh();
     m_angles->refresh();
     showSections();
-    m_check->show(checkText(result));
+    m_check->show(checkText(result, m_steps->options()));
     m_carried->setText(m_steps->carriedWords());
 }
 
@@ -249,6 +248,10 @@ void Panel::finishTyping() {
     m_given->table()->finishTyping();
 }
 
+const ExplainOptions& Panel::explainOptions() const {
+    return m_steps->options();
+}
+
 bool Panel::handRounding() const {
     return m_steps->handRounding();
 }
@@ -259,6 +262,7 @@ Method Panel::method() const {
 
 void Panel::setMethod(Method method) {
     m_steps->setMethod(method);
+    refreshSolution();
 }
 
 bool Panel::byParallelograms() const {
@@ -267,10 +271,12 @@ bool Panel::byParallelograms() const {
 
 void Panel::setByParallelograms(bool on) {
     m_steps->setByParallelograms(on);
+    refreshSolution();
 }
 
 void Panel::setHandRounding(bool on) {
     m_steps->setHandRounding(on);
+    refreshSolution();
 }
 
 void Panel::lightPart(const std::optional<FigurePart>& part) {

@@ -51,6 +51,7 @@ public:
     QStringList folded() const;
     void setFolded(const QStringList& names);
 
+    const ExplainOptions& explainOptions() const; ///< of the worked solution
     bool handRounding() const;
     void setHandRounding(bool on);
     Method method() const; ///< of the worked solution

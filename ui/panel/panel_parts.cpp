@@ -49,6 +49,10 @@ SteadyLines::SteadyLines(const QString& objectName, QWidget* parent)
 void SteadyLines::show(const QString& richText) {
     m_label->show(richText);
     setVisible(!richText.isEmpty());
+    if (m_label->wordWrap()) {
+        fitWrapped();
+        return;
+    }
     const qsizetype tags = richText.count(QLatin1Char('<')); // numbers come and go, lines and symbols stay
     if (tags != m_tags) {
         m_tags = tags;
@@ -56,8 +60,23 @@ void SteadyLines::show(const QString& richText) {
     }
 }
 
-void SteadyLines::resizeEvent(QResizeEvent*) {
+void SteadyLines::setWrapped() {
+    m_label->setWordWrap(true);
+}
+
+void SteadyLines::fitWrapped() {
+    const int wanted = m_label->heightForWidth(width());
+    if (wanted > 0 && wanted != height()) {
+        setFixedHeight(wanted);
+    }
     m_label->setGeometry(rect());
+}
+
+void SteadyLines::resizeEvent(QResizeEvent* event) {
+    m_label->setGeometry(rect());
+    if (m_label->wordWrap() && event->size().width() != event->oldSize().width()) {
+        fitWrapped();
+    }
 }
 
 void LinkButton::setSentence(const Sentence& sentence) {

@@ -33,19 +33,23 @@ protected:
 };
 
 /// Lines of values whose numbers change with every frame of a drag: as high as the lines and their symbols
-/// ask, so that a new number is painted and nothing is laid out anew. Lines are never wrapped.
+/// ask, so that a new number is painted and nothing is laid out anew. Lines are not wrapped unless that is
+/// asked for: then the height follows them.
 class SteadyLines : public QWidget {
     Q_OBJECT
 public:
     explicit SteadyLines(const QString& objectName, QWidget* parent = nullptr);
     /// Lines are apart by <br>.
     void show(const QString& richText);
+    void setWrapped();
     QLabel* label() const { return m_label; }
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void fitWrapped();
+
     ValueLabel* m_label;
     qsizetype m_tags = -1;
 };

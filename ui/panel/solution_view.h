@@ -25,6 +25,7 @@ public:
     void setTheme(ThemeName name);
     void setDivision(double forceUnits); ///< one division of the sheet, for the check by scale; 0: none
 
+    const ExplainOptions& options() const { return m_options; }
     bool handRounding() const { return m_options.handRounding; }
     Method method() const { return m_options.method; }
     void setMethod(Method method);

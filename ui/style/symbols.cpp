@@ -63,6 +63,38 @@ QString htmlOf(const Sentence& sentence) {
     return html;
 }
 
+namespace {
+
+QString htmlOf(const Formula& formula) {
+    switch (formula.kind) {
+    case FormulaKind::symbol: {
+        const QString html = symbolHtml({formula.text, formula.sub, formula.slant});
+        return formula.bold ? QStringLiteral("<b>%1</b>").arg(html) : html;
+    }
+    case FormulaKind::number: // no break before the unit
+        return text(toText(formula)).toHtmlEscaped().replace(u' ', QChar::Nbsp);
+    case FormulaKind::relation:
+        if (formula.parts.size() == 2 && formula.relations[0] == Relation::equal) {
+            return htmlOf(formula.parts[0]) + QStringLiteral("&nbsp;=&nbsp;") + htmlOf(formula.parts[1]);
+        }
+        break;
+    default:
+        break;
+    }
+    return text(toText(formula)).toHtmlEscaped();
+}
+
+} // namespace
+
+QString htmlOf(const Prose& prose) {
+    QString html;
+    for (const Piece& piece : prose.pieces) {
+        const auto* words = std::get_if<std::string>(&piece);
+        html += words != nullptr ? text(*words).toHtmlEscaped() : htmlOf(std::get<Formula>(piece));
+    }
+    return html;
+}
+
 QString phraseHtml(const Phrase& phrase, const Things& things) {
     QString html;
     for (const PhrasePiece& piece : phrase.pieces()) {

@@ -25,6 +25,8 @@ Words symbolWords(const Things& things, const std::string& name);
 Sentence sentence(const QString& text);
 Sentence sentence(const QString& pattern, const Words& symbol);
 QString htmlOf(const Sentence& sentence);
+/// A sentence of the worked solution: symbols as such, vectors in bold, numbers and all else in one line.
+QString htmlOf(const Prose& prose);
 /// A sentence of the solver's.
 QString phraseHtml(const Phrase& phrase, const Things& things);
 

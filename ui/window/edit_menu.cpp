@@ -28,15 +28,16 @@ EditMenu::EditMenu(const WindowParts& parts, QMenu* menu) : QObject(menu), m_par
     addCommand(menu, {"deleteForce", tr("&Delete force")}, [this] { m_parts.canvas.removeSelected(); });
     addCommand(menu, {"pasteForces", tr("&Paste forces"), QKeySequence::Paste}, [this] { paste(); });
     menu->addSeparator();
-    addCommand(menu, {"copyFigure", tr("Copy &figure"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C)},
-               [this] {
-                   QGuiApplication::clipboard()->setMimeData(
-                       figureForClipboard(m_parts.document.result(), figureAsSeen(m_parts.canvas)));
-                   m_parts.hints.setHint(tr("The figure is on the clipboard as SVG, PNG and text."));
-               });
+    addCommand(
+        menu, {"copyFigure", tr("Copy &figure"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C)}, [this] {
+            QGuiApplication::clipboard()->setMimeData(figureForClipboard(
+                m_parts.document.result(), figureAsSeen(m_parts.canvas), m_parts.panel.explainOptions()));
+            m_parts.hints.setHint(tr("The figure is on the clipboard as SVG, PNG and text."));
+        });
     addCommand(menu, {"copyValues", tr("Copy &values"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V)},
                [this] {
-                   QGuiApplication::clipboard()->setText(valuesAsText(m_parts.document.result()));
+                   QGuiApplication::clipboard()->setText(
+                       valuesAsText(m_parts.document.result(), m_parts.panel.explainOptions()));
                    m_parts.hints.setHint(tr("The values are on the clipboard as text."));
                });
     menu->addSeparator();

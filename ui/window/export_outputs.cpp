@@ -1,6 +1,7 @@
 // What the export dialog makes of its choices: files, the clipboard, printed pages.
 #include "ui/document/files.h"
 #include "ui/document/sketch_json.h"
+#include "ui/panel/panel.h"
 #include "ui/render/render.h"
 #include "ui/window/export_dialog.h"
 #include "ui/window/figure_output.h"
@@ -96,7 +97,8 @@ bool ExportDialog::saveTo(QString path) {
 }
 
 void ExportDialog::copy() {
-    QGuiApplication::clipboard()->setMimeData(figureForClipboard(m_parts.document.result(), job()));
+    QGuiApplication::clipboard()->setMimeData(
+        figureForClipboard(m_parts.document.result(), job(), m_parts.panel.explainOptions()));
     remember();
     emit said(tr("The figure is on the clipboard."));
 }

@@ -28,13 +28,13 @@ FigureJob figureAsSeen(const Canvas& canvas) {
     return job;
 }
 
-QMimeData* figureForClipboard(const Result& result, FigureJob job) {
+QMimeData* figureForClipboard(const Result& result, FigureJob job, const ExplainOptions& explained) {
     job.allStages = false;
     auto* data = new QMimeData;
     data->setData(QStringLiteral("image/svg+xml"), bytesOf(result, job, FigureForm::svg));
     data->setImageData(QImage::fromData(bytesOf(result, job, FigureForm::png)));
     if (!carriesNoSketch(job))
-        data->setText(valuesAsText(result));
+        data->setText(valuesAsText(result, explained));
     return data;
 }
 

@@ -9,12 +9,13 @@ class QMimeData;
 namespace tailpoint {
 
 class Canvas;
+struct ExplainOptions; // core/explain/explain.h
 
 /// The figure as it stands on the sheet.
 FigureJob figureAsSeen(const Canvas& canvas);
 
 /// SVG, PNG and the values as text, at once: who pastes takes what suits. No text where the job hides
-/// something.
-QMimeData* figureForClipboard(const Result& result, FigureJob job);
+/// something. `explained`: how the worked solution is told, whose check is among the values.
+QMimeData* figureForClipboard(const Result& result, FigureJob job, const ExplainOptions& explained);
 
 } // namespace tailpoint

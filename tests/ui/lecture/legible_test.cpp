@@ -135,7 +135,7 @@ TEST_F(LegibleTest, TheTitleBlockIsWholeAndOnTheSheetAtEveryStep) {
                 EXPECT_LE(text->box.bottom(), list().height);
             }
         EXPECT_TRUE(all.starts_with(figureTitle(view.document().sketch()) + " 1 division = ")) << all;
-        EXPECT_NE(all.find(" from "), std::string::npos) << all;
+        EXPECT_TRUE(all.find(", ccw ") != std::string::npos || all.find(", cw ") != std::string::npos) << all;
         EXPECT_NE(all.find(" figure"), std::string::npos) << all;
         const auto& frame = std::get<Path>(block->items.front()).points;
         std::set<double> rows;
@@ -148,6 +148,48 @@ TEST_F(LegibleTest, TheTitleBlockIsWholeAndOnTheSheetAtEveryStep) {
         }
     });
     EXPECT_GT(low, 20);
+}
+
+/// As if each sample were a lifting scene. The whole caution takes the column at both ends; between them its
+/// foot has a short one, and the sheet's foot is the title block's alone.
+TEST_F(LegibleTest, ACautionLeavesTheSheetToTheFigureAndStandsAtEveryStep) {
+    int looked = 0;
+    for (const Sample& sample : allSamples()) {
+        Sketch lift = sample.result.sketch;
+        lift.caution = true;
+        for (const QSize room : {kRooms[0], kRooms[2]}) {
+            open(resultOf(lift), room);
+            auto* foot = view.findChild<LectureProgress*>();
+            for (std::size_t s = 0; s < view.stops().size(); ++s) {
+                view.goTo(s, true);
+                SCOPED_TRACE(sample.name + ", " + now().step.title + ", " + std::to_string(room.width()));
+                const auto& groups = list().groups;
+                EXPECT_TRUE(std::none_of(groups.begin(), groups.end(),
+                                         [](const Group& g) { return g.id == "note"; }));
+                EXPECT_EQ(foot->cautionText(), QStringLiteral("A check, not a design"));
+                EXPECT_TRUE(foot->cautionFits());
+                EXPECT_GE(foot->geometry().top(), view.column().geometry().bottom());
+                const bool atAnEnd = now().step.key == StepKey::question || now().step.key == StepKey::end;
+                EXPECT_EQ(view.column().plainText().contains(QLatin1String("competent person decides.")),
+                          atAnEnd);
+                ++looked;
+            }
+        }
+    }
+    EXPECT_GT(looked, 500);
+}
+
+TEST_F(LegibleTest, WithoutACautionTheColumnsFootHasNone) {
+    open(sampleNamed("survey-raft.json"));
+    EXPECT_TRUE(view.findChild<LectureProgress*>()->cautionText().isEmpty());
+    const int low = view.findChild<LectureProgress*>()->height();
+    open(sampleNamed("mooring-gon.json"));
+    EXPECT_FALSE(view.findChild<LectureProgress*>()->cautionText().isEmpty());
+    EXPECT_GT(view.findChild<LectureProgress*>()->height(), low);
+    const auto block = std::find_if(list().groups.begin(), list().groups.end(),
+                                    [](const Group& g) { return g.id == "titleblock"; });
+    const auto& frame = std::get<Path>(block->items.front()).points;
+    EXPECT_LE(frame[2].y - frame[0].y, 0.1 * list().height);
 }
 
 TEST_F(LegibleTest, WhatIsPaintedIsAsHighAsItsFontSays) {
