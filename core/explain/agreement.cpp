@@ -37,6 +37,39 @@ Formula bound(const Board& board, double value) {
     return number(up, significant(up, 1), std::string(symbolOf(board.sketch.forceUnit)));
 }
 
+/// Behind the point; -1 with an exponent.
+int decimalsOf(std::string_view text) {
+    const std::size_t point = text.find('.');
+    if (text.find('e') != std::string_view::npos)
+        return -1;
+    return point == std::string_view::npos ? 0 : static_cast<int>(text.size() - point - 1);
+}
+
+/// How far two printed numbers are apart, in the last place that they have.
+struct Apart {
+    double value = 0, place = 0;
+    Formula number, least; ///< the difference, one in the last place
+};
+
+Apart apartBy(double value, const Formula& a, const Formula& b) {
+    const int decimals = std::max(decimalsOf(a.text), decimalsOf(b.text));
+    const bool isPlain = decimalsOf(a.text) >= 0 && decimalsOf(b.text) >= 0;
+    const double place =
+        isPlain ? std::pow(10.0, -decimals) : std::pow(10.0, std::floor(std::log10(std::abs(a.value))) - 14);
+    const auto told = [&](double number) {
+        return tailpoint::number(number, isPlain ? fixedDecimals(number, decimals) : significant(number, 1),
+                                 a.sub);
+    };
+    return {value, place, told(value), told(place)};
+}
+
+/// Printed alike they are less than one in the last place apart.
+Prose told(const Board& board, const Apart& apart) {
+    return apart.value < apart.place / 2
+               ? board.say(SENTENCE("solution", "less than {place}"), "place", apart.least)
+               : Prose{{apart.number}};
+}
+
 enum class Verdict { equal, carried, shown, byHand, slip };
 
 Verdict verdictOf(const Board& board, double off, const Slack& slack) {
@@ -57,21 +90,58 @@ double largest(long double x, long double y) {
 
 namespace {
 
+/// Calls `size(vector)` for every found magnitude that was rounded, `way(vector)` for every such direction.
+template <class Size, class Way>
+void forEachRounded(const Board& board, Size size, Way way) {
+    const auto look = [&](const Vector& vector) {
+        if (!vector.sizeGiven && isRounded(board, vector.sizeNumber))
+            size(vector);
+        if (!vector.wayGiven && vector.direction && isRounded(board, vector.wayNumber))
+            way(vector);
+    };
+    for (const Vector& force : board.forces())
+        look(board.found(force.id));
+    look(board.found(kSumVector));
+}
+
 /// One in the last place of everything found, with so many guard figures.
 double placesOf(const Board& board, int guard) {
     double places = 0;
-    const auto add = [&](const Vector& vector) {
-        const double size = std::abs(vector.sizeNumber.value);
-        const double unit = 2 * std::numbers::pi / turnIn(board.sketch.angleUnit);
-        if (!vector.sizeGiven && isRounded(board, vector.sizeNumber))
-            places += placeOfSize(board, size, guard);
-        if (!vector.wayGiven && vector.direction && isRounded(board, vector.wayNumber))
-            places += size * unit * placeOfWay(board, guard);
-    };
-    for (const Vector& force : board.forces())
-        add(board.found(force.id));
-    add(board.found(kSumVector));
+    forEachRounded(
+        board,
+        [&](const Vector& vector) { places += placeOfSize(board, std::abs(vector.sizeNumber.value), guard); },
+        [&](const Vector& vector) {
+            places += std::abs(vector.sizeNumber.value) * 2 * std::numbers::pi /
+                      turnIn(board.sketch.angleUnit) * placeOfWay(board, guard);
+        });
     return places;
+}
+
+/// "0.01 N + (184.19 N)(0.001°)(π/180°) = 0.0132 N": the same as it is worked out.
+Formula placesTold(const Board& board) {
+    const int guard = board.carried.guard();
+    const AngleUnit unit = board.sketch.angleUnit;
+    const std::string force(symbolOf(board.sketch.forceUnit));
+    std::vector<Formula> terms;
+    forEachRounded(
+        board,
+        [&](const Vector& vector) {
+            const double place = placeOfSize(board, std::abs(vector.sizeNumber.value), guard);
+            terms.push_back(number(place, significant(place, 1), force));
+        },
+        [&](const Vector& vector) {
+            const double place = placeOfWay(board, guard);
+            Formula turned =
+                product(vector.sizeNumber, number(place, significant(place, 1), vector.wayNumber.sub));
+            terms.push_back(unit == AngleUnit::rad
+                                ? std::move(turned)
+                                : product(std::move(turned), over(symbol("π"), board.halfTurn())));
+        });
+    const double places = placesOf(board, guard);
+    Formula worth = number(places, significant(places, 2), force);
+    return terms.size() == 1 && terms.front().text == worth.text
+               ? worth
+               : equal(sumOf(std::move(terms)), std::move(worth));
 }
 
 } // namespace
@@ -93,20 +163,15 @@ Prose vanishing(const Board& board, long double x, long double y) {
             SENTENCE("solution", "Both sums vanish: the forces hold one another in equilibrium."));
     case Verdict::carried:
         return board.say(SENTENCE("solution",
-                                  "Both sums are zero to within the rounding of the forces, {bound}: "
-                                  "they hold one another in equilibrium."),
-                         "bound", bound(board, slack.carried));
+                                  "One in the last place of what was found moves a sum by up to {bound}, "
+                                  "and no more is left over: the forces hold one another in equilibrium."),
+                         "bound", placesTold(board));
     case Verdict::shown:
-        return board.say(SENTENCE("solution",
-                                  "Both sums are zero to within the rounding of the answer, {bound}: "
-                                  "the forces hold one another in equilibrium."),
-                         "bound", bound(board, slack.shown));
+        return board.say(SENTENCE("solution", "What is left over is less than the answer shows: the forces "
+                                              "hold one another in equilibrium."));
     case Verdict::byHand:
-        return board.say(
-            SENTENCE("solution",
-                     "What is left over is more than the rounding of the forces, {bound}: what was "
-                     "rounded on the way adds to it."),
-            "bound", bound(board, slack.carried));
+        return board.say(SENTENCE("solution", "What is left over is what was rounded by hand on the way, "
+                                              "added up."));
     case Verdict::slip:
         break;
     }
@@ -117,29 +182,37 @@ Prose vanishing(const Board& board, long double x, long double y) {
         "x", left, "y", up);
 }
 
-Prose sameComponents(const Board& board, const Vector& sum, long double x, long double y) {
+Prose sameComponents(const Board& board, const Vector& sum, const Compared& x, const Compared& y) {
     const Slack slack = slackOf(board);
-    const Formula left = board.carried.leftOver(std::abs(x)), up = board.carried.leftOver(std::abs(y));
-    switch (verdictOf(board, largest(x, y), slack)) {
+    const auto apart = [](const Compared& c) {
+        return apartBy(std::abs(c.forces.value - c.sum.value), c.forces, c.sum);
+    };
+    const Apart byX = apart(x), byY = apart(y);
+    const Prose left = told(board, byX), up = told(board, byY);
+    const auto verdict = verdictOf(board, std::max(byX.value, byY.value), slack);
+    const bool isLastPlace = within(std::max(byX.value, byY.value), std::max(byX.place, byY.place));
+    if (isLastPlace && (verdict == Verdict::byHand || verdict == Verdict::shown))
+        return board.say(SENTENCE("solution",
+                                  "They differ from those of {sum} by {x} and {y}, no more than one in the "
+                                  "last place: both ways agree."),
+                         "sum", sum.vector, "x", left, "y", up);
+    switch (verdict) {
     case Verdict::equal:
         return board.say(SENTENCE("solution", "Both ways lead to the same components of {sum}."), "sum",
                          sum.vector);
     case Verdict::carried:
         return board.say(SENTENCE("solution",
-                                  "They differ from those of {sum} by {x} and {y}, no more than the "
-                                  "rounding of what was found, {bound}: both ways agree."),
-                         "sum", sum.vector, "x", left, "y", up, "bound", bound(board, slack.carried));
+                                  "They differ from those of {sum} by {x} and {y}. One in the last place of "
+                                  "what was found moves a component by up to {bound}: both ways agree."),
+                         "sum", sum.vector, "x", left, "y", up, "bound", placesTold(board));
     case Verdict::shown:
-        return board.say(SENTENCE("solution",
-                                  "They differ from those of {sum} by {x} and {y}, no more than the "
-                                  "rounding of the answer, {bound}: both ways agree."),
-                         "sum", sum.vector, "x", left, "y", up, "bound", bound(board, slack.shown));
+        return board.say(SENTENCE("solution", "They differ from those of {sum} by {x} and {y}, less than the "
+                                              "answer shows: both ways agree."),
+                         "sum", sum.vector, "x", left, "y", up);
     case Verdict::byHand:
-        return board.say(
-            SENTENCE("solution",
-                     "They differ from those of {sum} by {x} and {y}, more than the rounding of what "
-                     "was found, {bound}: what was rounded on the way adds to it."),
-            "sum", sum.vector, "x", left, "y", up, "bound", bound(board, slack.carried));
+        return board.say(SENTENCE("solution", "They differ from those of {sum} by {x} and {y}: what was "
+                                              "rounded by hand on the way has added up to that."),
+                         "sum", sum.vector, "x", left, "y", up);
     case Verdict::slip:
         break;
     }
@@ -187,13 +260,14 @@ Prose againAlong(const Board& board, const Vector& sum, long double along, long 
 Prose sameQuotients(const Board& board, const std::array<double, 3>& quotients) {
     const auto [least, most] = std::minmax_element(quotients.begin(), quotients.end());
     const double apart = *most - *least, place = placeOfSize(board, *most, board.carried.guard());
-    const Formula off = board.carried.leftOver(apart);
+    const Formula off = number(apart, significant(apart, 1), std::string(symbolOf(board.sketch.forceUnit)));
     if (apart <= Carried::kNoise * *most)
         return board.say(SENTENCE("solution", "All three are the same number."));
     if (within(apart, 2 * place))
-        return board.say(
-            SENTENCE("solution", "All three are the same number to within two in the last place, {off}."),
-            "off", off);
+        return board.say(SENTENCE("solution",
+                                  "They differ by {off}, no more than two in the last place: as equal as the "
+                                  "rounding allows."),
+                         "off", off);
     if (board.options.handRounding)
         return board.say(SENTENCE("solution", "They differ by {off}: what was rounded on the way adds up."),
                          "off", off);
@@ -210,11 +284,6 @@ Prose sameQuotients(const Board& board, const std::array<double, 3>& quotients) 
 }
 
 namespace {
-
-/// A difference with one figure.
-Formula difference(double value, const Formula& of) {
-    return number(value, significant(value, 1), of.sub);
-}
 
 /// Within half a turn.
 double turnedApart(const Board& board, double a, double b) {
@@ -252,8 +321,9 @@ Prose agreement(const Board& board, const Vector& found, const Formula& size, co
                         "rounding explains. Somewhere on the way there is a slip.");
     }();
     return board.say(wording, "size", equal(found.size, found.sizeNumber), "way",
-                     equal(found.theta, found.wayNumber), "bySize", difference(bySize, size), "byWay",
-                     difference(byWay, way));
+                     equal(found.theta, found.wayNumber), "bySize",
+                     told(board, apartBy(bySize, size, found.sizeNumber)), "byWay",
+                     told(board, apartBy(byWay, way, found.wayNumber)));
 }
 
 } // namespace tailpoint::explaining

@@ -9,8 +9,12 @@ namespace tailpoint::explaining {
 Prose agreement(const Board& board, const Vector& found, const Formula& size, const Formula& way);
 /// Sums along x and y that are to vanish.
 Prose vanishing(const Board& board, long double x, long double y);
+/// The same component twice, as printed: of the forces added up, and of the sum.
+struct Compared {
+    Formula forces, sum;
+};
 /// By how much the components added up are off those of the sum.
-Prose sameComponents(const Board& board, const Vector& sum, long double x, long double y);
+Prose sameComponents(const Board& board, const Vector& sum, const Compared& x, const Compared& y);
 /// Components along the sum, which give it again, and across it, which give nothing.
 Prose againAlong(const Board& board, const Vector& sum, long double along, long double across);
 

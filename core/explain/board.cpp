@@ -237,14 +237,8 @@ int Board::digitsLostIn(const QuantityId& line) const {
 
 /// What is said of a number in its own line: how an answer is rounded, and where by hand a line fails.
 std::optional<Prose> Board::remarkOn(const QuantityId& line, const Formula& value) const {
-    if (carried.isReplaced(line))
-        return withoutValue(*this, *carried.find(line), value);
-    if (options.handRounding)
-        return carried.goesAnotherWay(line)
-                   ? std::optional(
-                         say(SENTENCE("solution", "{value}, where the full calculation goes another way"),
-                             "value", value))
-                   : std::nullopt;
+    if (auto off = offTheFull(*this, carried, line, value); off || options.handRounding)
+        return off;
     if (const int gone = digitsLostIn(line); gone >= kMostLost)
         return say(SENTENCE("solution", "{value}, where {count} leading digits cancel"), "value", value,
                    "count", count(gone));

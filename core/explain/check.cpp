@@ -83,7 +83,7 @@ void writeSumCheck(Check& check) {
         check.step.conclusion.push_back(board.say(
             SENTENCE("solution",
                      "That the angles of the triangle add up to {half} would be no check, since the third "
-                     "of them comes from the other two."),
+                     "of them would be found from the other two."),
             "half", board.halfTurn()));
 }
 
@@ -107,9 +107,11 @@ void writeBalance(Check& check, bool isWritten) {
         for (const QuantityId& component : components)
             check.show(component);
     }
-    check.step.conclusion.push_back(sameComponents(board, sum,
-                                                   x - check.lines.value(components[0]).value_or(0),
-                                                   y - check.lines.value(components[1]).value_or(0)));
+    const auto compared = [&](const QuantityId& forces, const QuantityId& ofSum) {
+        return Compared{check.lines.number(forces), check.lines.number(ofSum)};
+    };
+    check.step.conclusion.push_back(
+        sameComponents(board, sum, compared(kAlongX, components[0]), compared(kAlongY, components[1])));
 }
 
 void writeWrittenCheck(Board& board, Step& step) {

@@ -1,5 +1,8 @@
 // The check of an answer by components: the force triangle, its laws worked from what is given.
 #include "core/explain/families.h"
+#include "core/explain/rounded.h"
+
+#include "core/quantity/decimals.h"
 
 #include <algorithm>
 #include <cmath>
@@ -71,28 +74,61 @@ double lastPlace(const Board& board, const Formula& number) {
     return size == 0 ? 0 : std::pow(10.0, std::floor(std::log10(size)) + 1 - board.sketch.figures);
 }
 
-/// What the two ways give of a quantity, to the digits of an answer.
+/// What the two ways give of a quantity.
 struct Difference {
+    enum class Size { hidden, lastDigit, slip }; ///< less than the answer shows; one in its last place; more
     Formula here, there;
-    bool isLastDigit = false; ///< no more than one in the last shown place
+    double gap = 0;
+    Size size = Size::hidden;
 };
 
-/// Of what is asked, where the two ways don't give the same.
+/// Of what is asked, where the two ways don't print the same.
 std::vector<Difference> differences(const Board& board, const Carried& lines,
                                     const std::vector<QuantityId>& asked) {
     std::vector<Difference> different;
     for (const QuantityId& id : asked) {
         if (lines.find(id) == nullptr)
             continue;
-        Formula here = board.answered(lines.number(id)), there = board.answered(board.number(id));
-        if (here.text == there.text)
-            continue;
-        const double gap = std::abs(here.value - there.value), turn = 2 * board.half();
+        const Formula here = lines.number(id), there = board.number(id);
+        const double apart = std::abs(here.value - there.value), turn = 2 * board.half();
         const bool isAngle = dimensionOf(id.what) == Dimension::angle;
-        const bool isLast = (isAngle ? std::min(gap, turn - gap) : gap) <= 1.01 * lastPlace(board, there);
-        different.push_back({equal(board.symbolOf(id), std::move(here)), std::move(there), isLast});
+        const double gap = isAngle ? std::min(apart, std::abs(turn - apart)) : apart;
+        if (gap <= Carried::kNoise * std::abs(there.value))
+            continue;
+        const auto size = board.answered(here).text == board.answered(there).text ? Difference::Size::hidden
+                          : gap <= 1.01 * lastPlace(board, there) ? Difference::Size::lastDigit
+                                                                  : Difference::Size::slip;
+        const bool isHidden = size == Difference::Size::hidden;
+        different.push_back({equal(board.symbolOf(id), isHidden ? here : board.answered(here)),
+                             isHidden ? there : board.answered(there), gap, size});
     }
     return different;
+}
+
+Prose judged(const Board& board, const Difference& one) {
+    const auto wording = [&] {
+        switch (one.size) {
+        case Difference::Size::hidden:
+            return SENTENCE("solution", "Here {here}, by components {there}: they differ by {gap}, less than "
+                                        "the answer shows.");
+        case Difference::Size::lastDigit:
+            return SENTENCE("solution", "Here {here}, by components {there}: they agree but for one in the "
+                                        "last digit shown, which is the rounding of the numbers on the way.");
+        case Difference::Size::slip:
+            break;
+        }
+        return SENTENCE("solution", "Here {here}, by components {there}: the two ways differ, so there is "
+                                    "a slip in one of them.");
+    }();
+    return board.say(wording, "here", one.here, "there", one.there, "gap",
+                     number(one.gap, significant(one.gap, 1), one.there.sub));
+}
+
+Working toldAs(const Board& board, const Carried& lines, const QuantityId& line) {
+    Working working = lines.working(line);
+    if (auto remark = offTheFull(board, lines, line, *working.value))
+        working.told = inRow(std::move(*remark));
+    return working;
 }
 
 /// The figure knows by itself which answer it shows.
@@ -131,24 +167,16 @@ void writeTriangleCheck(Board& board) {
                : SENTENCE("solution", "Another way, without the components: the three vectors make a "
                                       "triangle, and its angles and sides follow from what is given.")));
     for (const QuantityId& id : shown) {
-        step.workings.push_back(lines.working(id));
+        step.workings.push_back(toldAs(board, lines, id));
         step.lines.push_back(id);
         if (id.what == What::between || id.what == What::opposite)
             step.angles.push_back({inFigure(id), board.things.symbol(id)});
     }
     const auto different = differences(board, lines, asked);
     if (different.empty())
-        step.conclusion.push_back(
-            board.say(SENTENCE("solution", "Both ways give the same numbers, to the digits shown.")));
+        step.conclusion.push_back(board.say(SENTENCE("solution", "Both ways give the same numbers.")));
     for (const Difference& one : different)
-        step.conclusion.push_back(board.say(
-            one.isLastDigit
-                ? SENTENCE("solution", "Here {here}, by components {there}: they agree but for "
-                                       "one in the last digit shown, which is the rounding of "
-                                       "the numbers on the way.")
-                : SENTENCE("solution", "Here {here}, by components {there}: the two ways differ, so there is "
-                                       "a slip in one of them."),
-            "here", one.here, "there", one.there));
+        step.conclusion.push_back(judged(board, one));
 }
 
 } // namespace tailpoint::explaining

@@ -52,6 +52,9 @@ Prose roundedTo(const Board& board, const Formula& value, Formula shown) {
     return board.say(wording, "value", value, "shown", std::move(shown));
 }
 
+namespace {
+
+/// Why a line has the value of the full calculation: its printed numbers leave it none.
 Prose withoutValue(const Board& board, const Line& line, const Formula& value) {
     const auto wording = [&] {
         switch (line.kind) {
@@ -68,6 +71,18 @@ Prose withoutValue(const Board& board, const Line& line, const Formula& value) {
         }
     }();
     return board.say(wording, "value", value);
+}
+
+} // namespace
+
+std::optional<Prose> offTheFull(const Board& board, const Carried& lines, const QuantityId& line,
+                                const Formula& value) {
+    if (lines.isReplaced(line))
+        return withoutValue(board, *lines.find(line), value);
+    if (board.options.handRounding && lines.goesAnotherWay(line))
+        return board.say(SENTENCE("solution", "{value}, where the full calculation goes another way"),
+                         "value", value);
+    return std::nullopt;
 }
 
 Formula inRow(Prose prose) {

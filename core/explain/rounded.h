@@ -7,8 +7,9 @@ namespace tailpoint::explaining {
 
 /// "519.86 N, to three figures 520 N", "−3.648°, to one decimal −3.6°".
 Prose roundedTo(const Board& board, const Formula& value, Formula shown);
-/// Why a line has the value of the full calculation: its printed numbers leave it none.
-Prose withoutValue(const Board& board, const Line& line, const Formula& value);
+/// Where printed numbers leave a line no value, or by hand another case than the full calculation's.
+std::optional<Prose> offTheFull(const Board& board, const Carried& lines, const QuantityId& line,
+                                const Formula& value);
 /// Words and formulas as one formula.
 Formula inRow(Prose prose);
 

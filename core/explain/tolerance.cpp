@@ -16,8 +16,11 @@ std::optional<Wording> toleranceNote(const Sketch& sketch) {
         given += tolerancesOf(force);
     if (given == 0)
         return std::nullopt;
-    return given == 1 ? SENTENCE("solution", "The given tolerance is not yet in the answer.")
-                      : SENTENCE("solution", "The given tolerances are not yet in the answer.");
+    return given == 1
+               ? SENTENCE("solution",
+                          "The answer is worked with the middle value: the given tolerance is not in it.")
+               : SENTENCE("solution",
+                          "The answer is worked with the middle values: the given tolerances are not in it.");
 }
 
 } // namespace tailpoint

@@ -1,5 +1,6 @@
 #include "ui/document/report.h"
 
+#include "core/construct/reduction.h"
 #include "core/explain/caution.h"
 #include "core/explain/explain.h"
 #include "core/explain/handout.h"
@@ -11,6 +12,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 
 namespace tailpoint {
 
@@ -143,14 +145,32 @@ std::vector<std::string> componentRow(const SolvedForce& force, const Sketch& sk
     return {force.name, shownForce(force.vector.x(), sketch), shownForce(force.vector.y(), sketch)};
 }
 
+/// As who adds up the numbers that are shown.
+double asShown(double value, const Sketch& sketch) {
+    return std::strtod(shownForce(value, sketch).c_str(), nullptr);
+}
+
+/// The forces as shown add up to something else than the sum as shown.
+bool missesSum(const Solution& solution, const Sketch& sketch, Eigen::Index axis) {
+    double left = -asShown(solution.sum.vector[axis], sketch), scale = std::abs(left);
+    for (const SolvedForce& force : solution.forces) {
+        left += asShown(force.vector[axis], sketch);
+        scale = std::max(scale, std::abs(force.vector[axis]));
+    }
+    return std::abs(left) > 1e-9 * scale;
+}
+
 std::string componentsText(const Solution& solution, const Sketch& sketch) {
     Rows rows{{"", "x", "y"}};
     for (const SolvedForce& force : solution.forces)
         rows.push_back(componentRow(force, sketch));
-    rows.push_back(componentRow(solution.sum, sketch));
-    if (isEquilibrium(sketch))
-        rows.back()[0] = "ΣF";
-    return heading("Components along x and y, in " + std::string(symbolOf(sketch.forceUnit))) + table(rows);
+    if (!isEquilibrium(sketch))
+        rows.push_back(componentRow(solution.sum, sketch));
+    const bool misses = missesSum(solution, sketch, 0) || missesSum(solution, sketch, 1);
+    return heading("Components along x and y, in " + std::string(symbolOf(sketch.forceUnit))) + table(rows) +
+           (misses ? paragraph("Each is rounded by itself: added up as shown, a column can be off in the "
+                               "last digit.")
+                   : std::string());
 }
 
 std::string shownOrNone(const std::optional<double>& radians, const Sketch& sketch) {
@@ -169,49 +189,59 @@ std::string parallelogramText(const Parallelogram& figure, const Sketch& sketch)
     return out + table(rows);
 }
 
-/// The side that stands for several vectors is named after the forces and the sum are: it is the one name
-/// that belongs to none of them.
-std::string knownsText(const ForceTriangle& triangle, const Sketch& sketch) {
-    if (triangle.knowns.empty())
+/// "K = R - A - B: what the forces sought must amount to."
+std::string knownsText(const Sketch& sketch, const Solved& solved) {
+    const auto reduction = reductionOf(sketch, solved);
+    if (!reduction || !reduction->addsUp())
         return {};
-    std::string names;
-    for (const std::string& name : triangle.knowns)
-        names += (names.empty() ? "" : name == triangle.knowns.back() ? " and " : ", ") + name;
-    const auto isVector = [&](const std::string& name) {
-        return name == sketch.sum.name || std::any_of(sketch.forces.begin(), sketch.forces.end(),
-                                                      [&](const Force& f) { return f.name == name; });
+    const Things things(sketch);
+    std::string sum;
+    bool isDifference = false;
+    const auto add = [&](const std::pair<VectorId, int>& known) {
+        isDifference = isDifference || known.second < 0;
+        sum += known.second < 0 ? " - " : sum.empty() ? " " : " + ";
+        sum += things.name(known.first);
     };
-    const auto side = std::find_if_not(triangle.names.begin(), triangle.names.end(), isVector);
-    return side == triangle.names.end()
-               ? std::string()
-               : paragraph(*side + " stands for what is known, taken together: " + names + '.');
+    for (const auto& known : reduction->known) // what is counted as it is, in front
+        if (known.second > 0)
+            add(known);
+    for (const auto& known : reduction->known)
+        if (known.second < 0)
+            add(known);
+    return paragraph(things.name(kKnownVector) + " =" + sum +
+                     (isDifference ? ": what the forces sought amount to." : ": the known forces added up."));
 }
 
-std::string triangleText(const ForceTriangle& triangle, const Sketch& sketch) {
+/// The three angles as shown don't make a half turn.
+std::string angleSumNote(const ForceTriangle& triangle, const Sketch& sketch) {
+    double sum = 0;
+    for (const auto& angle : triangle.opposite)
+        sum += angle ? std::strtod(shownAngleFromRadians(*angle, sketch).c_str(), nullptr) : 0;
+    const double turn = turnIn(sketch.angleUnit), left = sum - turn / 2;
+    const bool isSmall = std::abs(left) < turn / 100; // an angle that has none is not for adding up
+    return isSmall && std::abs(left) > 1e-9 * turn
+               ? paragraph("Each angle is rounded by itself: as shown they add up to " +
+                           shownAngle(sum, sketch) + '.')
+               : std::string();
+}
+
+std::string triangleText(const ForceTriangle& triangle, const Sketch& sketch, const Solved& solved) {
     Rows rows{{"side", "length", "opposite angle"}};
     for (std::size_t i = 0; i < triangle.names.size(); ++i)
         rows.push_back({triangle.names[i], shownForceWithUnit(triangle.sides[i], sketch),
                         shownOrNone(triangle.opposite[i], sketch)});
-    return heading("Force triangle") + table(rows) + knownsText(triangle, sketch);
+    return heading("Force triangle") + table(rows) + angleSumNote(triangle, sketch) +
+           knownsText(sketch, solved);
 }
 
-/// To how many digits the equation holds, where these are few enough to see.
-std::string agreement(const Solution& solution, double scale, const Sketch& sketch) {
-    const double digits = std::floor(-std::log10(solution.residual / scale));
-    return solution.residual == 0 || digits > sketch.figures
+/// Where in the solution two ways are compared.
+std::string checkText(const Worked& worked) {
+    const auto check = std::find_if(worked.steps.rbegin(), worked.steps.rend(),
+                                    [](const Step& step) { return step.key == StepKey::check; });
+    return check == worked.steps.rend()
                ? std::string()
-               : " to " + std::to_string(static_cast<int>(digits)) + " digits";
-}
-
-std::string checkText(const Solution& solution, const Sketch& sketch) {
-    double scale = solution.sum.magnitude;
-    for (const SolvedForce& force : solution.forces)
-        scale = std::max(scale, force.magnitude);
-    const std::string sides = isEquilibrium(sketch)
-                                  ? "the components of all forces add up to zero"
-                                  : "the components of the forces and of " + solution.sum.name + " agree";
-    return heading("Check") +
-           paragraph("Put back into the equation, " + sides + agreement(solution, scale, sketch) + '.');
+               : heading("Check") + paragraph("Worked another way in step " +
+                                              std::to_string(worked.steps.rend() - check) + '.');
 }
 
 std::string answersText(const Sketch& sketch, const Solution& solution) {
@@ -226,15 +256,25 @@ std::string answersText(const Sketch& sketch, const Solution& solution) {
     return out;
 }
 
-std::string valuesText(const Answer& answer, const Construction& construction, const std::string& title) {
+/// Rounded on the way the solution may come to another last digit.
+std::string byHandText(const Worked& worked, const Worked& full) {
+    const std::string told = toText(worked.answer, Minus::ascii);
+    return told == toText(full.answer, Minus::ascii)
+               ? std::string()
+               : paragraph("Rounded by hand on the way the solution comes to " + told +
+                           " Its last step says what that costs.");
+}
+
+std::string valuesText(const Answer& answer, const Construction& construction, const std::string& title,
+                       const std::string& remark) {
     const Sketch& sketch = answer.sketch;
-    std::string out = heading(title) + answersText(sketch, answer.solution());
+    std::string out = heading(title) + answersText(sketch, answer.solution()) + remark;
     out += componentsText(answer.solution(), sketch);
     if (construction.parallelogram)
         out += parallelogramText(*construction.parallelogram, sketch);
     if (construction.triangle)
-        out += triangleText(*construction.triangle, sketch);
-    return out + checkText(answer.solution(), sketch);
+        out += triangleText(*construction.triangle, sketch, answer.solved);
+    return out;
 }
 
 std::string sharedText(std::size_t steps) {
@@ -253,15 +293,56 @@ std::string solutionsText(const std::vector<Answer>& answers, const std::string&
                           const ExplainOptions& options) {
     std::string out;
     std::vector<Worked> worked;
+    ExplainOptions guarded = options;
+    guarded.handRounding = false;
     for (std::size_t i = 0; i < answers.size(); ++i) {
         const Answer& answer = answers[i];
         const Construction construction = construct(answer.sketch, answer.solved, answer.index);
-        worked.push_back(explain(answer.sketch, answer.solved, construction, answer.index, options));
+        const auto told = [&](const ExplainOptions& by) {
+            return explain(answer.sketch, answer.solved, construction, answer.index, by);
+        };
+        worked.push_back(told(options));
+        const std::string remark =
+            options.handRounding ? byHandText(worked.back(), told(guarded)) : std::string();
         const std::string which = " " + std::to_string(i + 1) + " of " + std::to_string(answers.size());
-        out += valuesText(answer, construction, answers.size() == 1 ? title : title + which);
+        out += valuesText(answer, construction, answers.size() == 1 ? title : title + which, remark);
+        out += checkText(worked.back());
         out += workedText(worked, i);
     }
     return out;
+}
+
+/// Names of the vectors that a root turns round.
+std::string turnedNames(const Solution& lost) {
+    std::string names;
+    const auto add = [&](const SolvedForce& vector) {
+        if (vector.turned)
+            names += (names.empty() ? "" : " and ") + vector.name;
+    };
+    for (const SolvedForce& force : lost.forces)
+        add(force);
+    add(lost.sum);
+    return names;
+}
+
+/// What a given sense rules out. Beside an answer its values alone; where there is none, worked too, as the
+/// question that leaves the sense open.
+std::string reversedText(const Sketch& sketch, const Solved& solved, const ExplainOptions& options) {
+    const auto answers = reversedAnswersOf(sketch, solved);
+    if (answers.empty())
+        return {};
+    const std::string names = turnedNames(answers.front().solution());
+    const bool isPlural = names.find(" and ") != std::string::npos;
+    if (solved.solutions.empty())
+        return heading("With the sense left open") +
+               paragraph("What follows takes " + names +
+                         (isPlural ? " as given by their lines" : " as given by its line") +
+                         " of action alone, so that either sense will do.") +
+               solutionsText(answers, "Answer in the other sense", options);
+    std::string out = heading("In the other sense");
+    for (const Answer& answer : answers)
+        out += answersText(answer.sketch, answer.solution());
+    return out + paragraph("There " + names + " would act against the given sense, so it is no answer here.");
 }
 
 std::string unansweredText(const Result& result) {
@@ -278,7 +359,7 @@ QByteArray reportText(const Result& result, const ExplainOptions& options) {
     if (!result.solved.remarks.empty())
         out += heading("Note") + paragraph(result.solved.finding().text());
     out += solutionsText(answersOf(sketch, result.solved), "Answer", options);
-    out += solutionsText(reversedAnswersOf(sketch, result.solved), "In the other sense", options);
+    out += reversedText(sketch, result.solved, options);
     if (result.solved.solutions.empty())
         out += unansweredText(result);
     if (needsCaution(sketch))
