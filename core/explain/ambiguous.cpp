@@ -150,11 +150,16 @@ void writeAmbiguousEstimate(Board& board) {
         "solution", "No side of a triangle is shorter than the difference of the other two, or longer "
                     "than their sum:")));
     const double k = q.side(q.k).sizeNumber.value, v = q.side(q.v).sizeNumber.value;
+    const Formula& size = q.side(q.u).size;
+    const auto bounds = [&](Formula least, Formula most) {
+        return related(std::move(least), Relation::lessOrEqual, size, Relation::lessOrEqual, std::move(most));
+    };
     step.workings.push_back({{},
+                             bounds(absolute(sum(q.side(q.k).size, negative(q.side(q.v).size))),
+                                    sum(q.side(q.k).size, q.side(q.v).size)),
                              {},
-                             {},
-                             related(board.force(std::abs(k - v)), Relation::lessOrEqual, q.side(q.u).size,
-                                     Relation::lessOrEqual, board.force(k + v))});
+                             bounds(board.bound(std::abs(k - v)), board.bound(k + v))});
+    board.expected = {q.side(q.u).sizeId, board.bound(std::abs(k - v)), board.bound(k + v)};
     if (board.solved.tangent)
         step.conclusion.push_back(
             board.say(SENTENCE("solution", "Here the parallel just touches the circle: one answer.")));

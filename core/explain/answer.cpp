@@ -106,6 +106,7 @@ void writeEnd(Board& board) {
         writeTriangleCheck(board);
     else
         writeCheck(board);
+    returnToEstimate(board);
     writeRoundingCost(board);
 }
 

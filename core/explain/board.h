@@ -29,6 +29,12 @@ struct Vector {
     bool turned = false; ///< acts in the other sense of its line of action
 };
 
+/// What an estimate said of the magnitude sought.
+struct Expected {
+    QuantityId size; ///< common to both answers
+    std::optional<Formula> least, most;
+};
+
 class Board : public Voice {
 public:
     Board(const Sketch& sketch, const Solved& solved, const Construction& construction, std::size_t solution,
@@ -50,7 +56,8 @@ public:
     /// Prints all lines taken: from then on numbers and vectors are known.
     void settle();
 
-    int lost = 0; ///< leading digits that the law of cosines would cancel
+    int lost = 0;                     ///< leading digits that the law of cosines would cancel
+    std::optional<Expected> expected; ///< by the estimate, where it said bounds
 
     bool isAnswered() const { return solution < solved.solutions.size(); }
     bool hasTwoAnswers() const { return solved.solutions.size() > 1; }
@@ -69,6 +76,8 @@ public:
     Formula number(const QuantityId& quantity) const { return carried.number(quantity); }
     Formula force(double value) const { return carried.shown(value, Dimension::force); }
     Formula angle(double inUnit) const { return carried.shown(inUnit, Dimension::angle); }
+    /// A sum or a difference of magnitudes that bounds another: not rounded to the digits of an answer.
+    Formula bound(double value) const { return carried.carried(value, Dimension::force); }
     /// What is left of a half turn, with the guard figures of the angle.
     Formula supplementOf(const QuantityId& angle) const;
     /// As the sheet shows it.

@@ -2,7 +2,7 @@
 // eliminated from them.
 #include "core/explain/families.h"
 #include "core/explain/slip.h"
-#include "core/explain/table.h"
+#include "core/explain/table_slips.h"
 
 #include <cmath>
 #include <utility>
@@ -140,21 +140,14 @@ void noteLostSign(const Board& board, Step& step, const Equations& e) {
 }
 
 /// Sine and cosine of a direction in each other's place.
-void noteSwappedFunctions(const Board& board, Step& step, const Equations& e) {
-    const QuantityId line = firstFound(board, e), free{What::term, kNobody};
-    const QuantityId cosine{What::term, e.r.side[e.v], {}, 0, kCosine},
-        sine{What::term, e.r.side[e.v], {}, 0, kSine};
-    Formula place = board.symbolOf(cosine);
-    place.id = free;
-    Formula changed = exchanged(board.carried.formulaOf(line), cosine, place);
-    changed = exchanged(std::move(changed), sine, board.symbolOf(cosine));
-    changed = exchanged(std::move(changed), free, board.symbolOf(sine));
-    if (const auto value = slipped(board, line, std::move(changed)))
-        step.notes.push_back(
-            board.say(SENTENCE("solution",
-                               "Counted from +x the cosine goes with x and the sine with y: with the two of "
-                               "{vector} exchanged {size} would come out as {value}."),
-                      "vector", e.side(e.v).vector, "size", board.symbolOf(line), "value", *value));
+void noteSwappedFunctions(const Board& board, Step& step, const Equations& e, std::size_t side,
+                          const QuantityId& target) {
+    const QuantityId cosine{What::term, e.r.side[side], {}, 0, kCosine},
+        sine{What::term, e.r.side[side], {}, 0, kSine};
+    const auto value = slipped(
+        board, {{cosine, board.carried.formulaOf(sine)}, {sine, board.carried.formulaOf(cosine)}}, target);
+    if (value)
+        step.notes.push_back(swappedTold(board, e.side(side).vector, board.symbolOf(target), *value));
 }
 
 void writeElimination(Board& board, const Equations& e) {
@@ -166,7 +159,7 @@ void writeElimination(Board& board, const Equations& e) {
     for (const std::size_t i : {e.u, e.v})
         showMagnitude(board, step, board.found(e.r.side[i]));
     noteLostSign(board, step, e);
-    noteSwappedFunctions(board, step, e);
+    noteSwappedFunctions(board, step, e, e.v, firstFound(board, e));
 }
 
 Step& answerStep(Board& board, std::uint8_t answer) {
@@ -245,8 +238,25 @@ void writeQuadratic(Board& board, const Equations& e) {
             "u", u.vector));
 }
 
+/// The foot taken for the answer, as if the circle only touched; sine and cosine of the line exchanged.
+void noteQuadraticSlips(Board& board, const Equations& e) {
+    Step& step = board.worked.steps.back();
+    const Vector& u = board.in(0, e.r.side[e.u]);
+    const QuantityId along{What::along, u.id, {}, u.sizeId.answer};
+    const QuantityId target = board.carried.find(along) != nullptr ? along : u.sizeId;
+    const Formula foot = board.symbolOf({What::along, e.known().id});
+    if (const auto value = slipped(board, target, foot))
+        step.notes.push_back(
+            board.say(SENTENCE("solution",
+                               "{foot} alone, without the root, would make {u} come out as {value}: that is "
+                               "the middle of the chord, not a point of the circle."),
+                      "foot", foot, "u", board.symbolOf(target), "value", *value));
+    noteSwappedFunctions(board, step, e, e.u, target);
+}
+
 void writeQuadraticAnswers(Board& board, const Equations& e) {
     writeQuadratic(board, e);
+    noteQuadraticSlips(board, e);
     for (std::size_t i = 0; i < board.solved.solutions.size(); ++i) {
         const Vector &u = board.in(i, e.r.side[e.u]), &v = board.in(i, e.r.side[e.v]);
         Step& step = answerStep(board, i);
@@ -276,6 +286,24 @@ void writeReaches(Board& board, const Equations& e) {
                              "other."),
         "height", board.symbolOf(height)));
     board.show(step, height);
+    const Formula& right = board.carried.formulaOf(along);
+    Formula place = u.size;
+    place.id = {What::term, kNobody};
+    Formula swapped = exchanged(right, u.sizeId, place);
+    swapped = exchanged(std::move(swapped), v.sizeId, u.size);
+    swapped = exchanged(std::move(swapped), place.id, v.size);
+    if (const auto value = slipped(board, along, std::move(swapped)))
+        step.notes.push_back(board.say(
+            SENTENCE("solution", "The square of {v} is the one that is taken away, for {along} says how far "
+                                 "{u} reaches: with the two exchanged it would come out as {value}."),
+            "v", v.size, "along", board.symbolOf(along), "u", u.vector, "value", *value));
+    const QuantityId square{What::square, {}, {}, 0, 1};
+    if (const auto value =
+            slipped(board, {{square, sum(power(u.size, 2), power(board.symbolOf(along), 2))}}, height))
+        step.notes.push_back(board.say(
+            SENTENCE("solution", "{u} is the hypotenuse over {along} and {height}: with the squares added "
+                                 "{height} would come out as {value}."),
+            "u", u.size, "along", board.symbolOf(along), "height", board.symbolOf(height), "value", *value));
 }
 
 void writeTwoWays(Board& board, const Equations& e) {
@@ -306,6 +334,13 @@ void writeLeast(Board& board, const Equations& e) {
     board.show(step, along);
     showMagnitude(board, step, line);
     showXY(board, step, leg.id, 0);
+    noteSwappedFunctions(board, step, e, e.u, along);
+    const Formula difference = absolute(sum(e.known().size, negative(line.size)));
+    if (const auto value = slipped(board, leg.sizeId, difference))
+        step.notes.push_back(board.say(
+            SENTENCE("solution", "{leg} is at right angles to {line}: the magnitudes taken from each "
+                                 "other, {difference}, would give {value}."),
+            "leg", leg.vector, "line", line.vector, "difference", difference, "value", *value));
     writePolar(board, leg);
 }
 

@@ -12,7 +12,7 @@ namespace tailpoint::explaining {
 namespace {
 
 constexpr std::size_t kMostWritten = 4; ///< forces whose components are written out in the check
-constexpr std::size_t kMostTurned = 4;  ///< the same with turned axes
+constexpr std::size_t kMostTurned = 12; ///< the same with turned axes, in two lines
 
 bool isLong(const Vector& vector) {
     return vector.direction && vector.magnitude > 0;

@@ -19,6 +19,8 @@ void writeCheck(Board& board);         ///< by the other way than the one that l
 void writeTriangleCheck(Board& board); ///< of an answer by components. Precondition: the triangle leads there
 void writeRoundingCost(Board& board);  ///< nothing but with hand rounding
 void writeEnd(Board& board);           ///< answer, check and the rounding's cost
+/// What came out beside what the estimate said: the check's last word.
+void returnToEstimate(Board& board);
 
 /// Component table of what K adds up, and K itself: the known forces, or the given sum less them. Nothing
 /// where no side is K.

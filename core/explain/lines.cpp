@@ -3,27 +3,57 @@
 #include "core/explain/slip.h"
 
 #include <cmath>
+#include <numbers>
 
 namespace tailpoint::explaining {
 
 namespace {
 
 /// Which of the two sought comes out greater, read off the triangle: opposite the greater angle.
-Prose comparison(const Board& board, const Triangle& t) {
-    constexpr double kEqual = 1e-9; // radians
-    const double first = t.opposite(t.r.sought[0]), second = t.opposite(t.r.sought[1]);
-    const bool swapped = first < second;
-    const Vector &great = t.sought(swapped ? 1 : 0), &small = t.sought(swapped ? 0 : 1);
-    return board.say(
-        std::abs(first - second) < kEqual
-            ? SENTENCE("solution",
-                       "In the triangle both make the same angle with {known}: expect {great} and "
-                       "{small} to be equal.")
-            : SENTENCE(
-                  "solution",
-                  "In the triangle the side {greatVector} makes the smaller angle with {known}, so it is "
-                  "the longer: expect {great} to be greater than {small}."),
-        "known", t.known().vector, "greatVector", great.vector, "great", great.size, "small", small.size);
+Prose comparison(const Board& board, const Triangle& t, const Order& order) {
+    constexpr double kUpright = 1e-9;
+    const bool areBothSteep =
+        t.opposite(order.great) < std::numbers::pi / 2 && t.opposite(order.small) < std::numbers::pi / 2;
+    const bool isSteeper =
+        t.r.loop && areBothSteep && std::abs(t.known().v.x()) <= kUpright * t.known().magnitude;
+    const Vector &great = t.side(order.great), &small = t.side(order.small);
+    const auto wording = [&] {
+        if (order.alike)
+            return SENTENCE("solution",
+                            "In the triangle both make the same angle with {known}: expect {great} and "
+                            "{small} to be equal.");
+        if (isSteeper)
+            return SENTENCE("solution",
+                            "{greatVector} is the steeper of the two: in the triangle it makes the smaller "
+                            "angle with {known} and is the longer side, so expect {great} to be greater "
+                            "than {small}.");
+        return SENTENCE("solution",
+                        "In the triangle the side {greatVector} makes the smaller angle with {known}, so it "
+                        "is the longer: expect {great} to be greater than {small}.");
+    }();
+    return board.say(wording, "known", t.known().vector, "greatVector", great.vector, "great", great.size,
+                     "small", small.size);
+}
+
+/// Both beside what is known.
+std::optional<Prose> besideKnown(const Board& board, const Triangle& t, const Order& order) {
+    const auto wording = [&] {
+        switch (order.place) {
+        case Order::Place::below:
+            return SENTENCE("solution", "Opposite {known} lies the greatest angle: {great} and {small} are "
+                                        "both smaller than {size}, and together greater.");
+        case Order::Place::above:
+            return SENTENCE("solution", "Opposite {known} lies the smallest angle: {great} and {small} are "
+                                        "both greater than {size}.");
+        default:
+            return SENTENCE("solution", "Opposite {known} lies the middle one of the angles: {great} is "
+                                        "greater than {size}, {small} is smaller.");
+        }
+    }();
+    if (order.place == Order::Place::level)
+        return std::nullopt;
+    return board.say(wording, "known", t.known().vector, "great", t.side(order.great).size, "small",
+                     t.side(order.small).size, "size", equal(t.known().size, t.known().sizeNumber));
 }
 
 void writeAngles(Board& board, const Triangle& t) {
@@ -180,7 +210,10 @@ void writeLinesEstimate(Board& board) {
                   "Draw {known} to scale, and through its ends the parallels to the two lines of action: "
                   "where line meets line, {u} and {v} can be measured."),
         "known", t.known().vector, "u", u.size, "v", v.size));
-    step.conclusion.push_back(comparison(board, t));
+    const Order order(t);
+    step.conclusion.push_back(comparison(board, t, order));
+    if (auto beside = besideKnown(board, t, order))
+        step.conclusion.push_back(std::move(*beside));
     tellScale(board, step);
 }
 

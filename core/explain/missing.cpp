@@ -51,11 +51,18 @@ void writeEstimate(Board& board, const Missing& m) {
     step.workings.push_back({{}, missingEquation(m), {}, {}});
     const double low = m.great().sizeNumber.value - m.small().sizeNumber.value,
                  high = m.great().sizeNumber.value + m.small().sizeNumber.value;
+    const auto bounds = [&](Formula least, Formula most) {
+        return related(std::move(least), Relation::less, m.missing().size, Relation::less, std::move(most));
+    };
+    step.workings.push_back(
+        {{},
+         bounds(sum(m.great().size, negative(m.small().size)), sum(m.great().size, m.small().size)),
+         {},
+         bounds(board.bound(low), board.bound(high))});
     step.conclusion.push_back(board.say(
         SENTENCE("solution", "A side of a triangle is shorter than the other two together and longer than "
-                             "their difference: {bounds}."),
-        "bounds",
-        related(board.force(low), Relation::less, m.missing().size, Relation::less, board.force(high))));
+                             "their difference.")));
+    board.expected = {m.missing().sizeId, board.bound(low), board.bound(high)};
     tellScale(board, step);
 }
 
@@ -107,7 +114,6 @@ void writeCosineStep(Board& board, const Missing& m) {
         "Two sides and the angle between them are known, so the law of cosines gives the third side. The law "
         "of sines can't start: no side is known together with the angle opposite it.")));
     board.show(step, m.missing().sizeId);
-    step.conclusion.push_back(board.say(SENTENCE("solution", "That lies within the estimate.")));
     noteSupplement(board, step, m);
 }
 
@@ -223,6 +229,7 @@ void writeMissing(Board& board) {
     if (m.r.loop)
         writeLamiCheck(board, m);
     writeCheck(board);
+    returnToEstimate(board);
     writeRoundingCost(board);
 }
 

@@ -1,7 +1,7 @@
 // One vector unknown: the component table, and from its sums the vector that closes the polygon.
 #include "core/explain/agreement.h"
 #include "core/explain/families.h"
-#include "core/explain/table.h"
+#include "core/explain/table_slips.h"
 
 #include <algorithm>
 #include <numeric>
@@ -28,6 +28,7 @@ void writeSumByTable(Board& board) {
                             Law::components);
     writeComponentTable(board, step, board.carried, entries, total);
     writeColumns(board, step, entries, total);
+    noteComponentSlips(board, step, entries, sum.sizeId);
     if (sum.direction)
         return writePolar(board, sum);
     step.conclusion.push_back(
@@ -37,13 +38,14 @@ void writeSumByTable(Board& board) {
 }
 
 /// Several known forces become K; a single one stands for itself.
-void writeKnownForces(Board& board, const Entries& entries) {
+void writeKnownForces(Board& board, const Entries& entries, const Vector& missing) {
     if (entries.empty())
         return;
     const bool several = board.carried.find({What::x, kKnownVector}) != nullptr;
     writeComponents(board, board.carried, entries);
     Step& step = board.step(StepKey::components, SENTENCE("solution", "Component table of the known forces"),
                             Stage::construction, Law::components);
+    noteComponentSlips(board, step, entries, missing.sizeId);
     if (!several)
         return writeComponentTable(board, step, board.carried, entries, std::nullopt);
     const Vector& known = board.at(kKnownVector);
@@ -68,7 +70,7 @@ Formula missingEquation(const Board& board, const Vector& missing, const Entries
 
 void writeMissingByTable(Board& board, const Vector& missing) {
     const Entries entries = knownForces(board);
-    writeKnownForces(board, entries);
+    writeKnownForces(board, entries, missing);
     Step& step = board.step(StepKey::missing, SENTENCE("solution", "Components of the missing force"),
                             Stage::found, Law::components);
     step.parts = {arrowPart(missing.index)};
@@ -79,6 +81,11 @@ void writeMissingByTable(Board& board, const Vector& missing) {
         showComponents(board, step, kSumVector);
     board.show(step, {What::x, missing.id});
     board.show(step, {What::y, missing.id});
+    if (!entries.empty())
+        noteAddedInstead(board, step, missing,
+                         board.carried.find({What::x, kKnownVector}) != nullptr
+                             ? board.at(kKnownVector).vector
+                             : board.at(entries.front().first).vector);
     if (missing.direction)
         writePolar(board, missing);
 }
@@ -87,36 +94,61 @@ void writeMissingByTable(Board& board, const Vector& missing) {
 
 namespace {
 
-/// Magnitudes of all that is known beside the vector sought.
-std::vector<double> knownSizes(const Board& board) {
-    std::vector<double> sizes;
+constexpr std::size_t kMostWritten = 6; ///< magnitudes of a bound that is written out
+
+/// All that is known beside the vector sought, the greatest first.
+std::vector<const Vector*> knownVectors(const Board& board) {
+    std::vector<const Vector*> known;
     for (const auto& [force, sign] : knownForces(board))
-        sizes.push_back(board.at(force).sizeNumber.value);
-    if (&board.sum() != board.sought())
-        sizes.push_back(board.sum().sizeNumber.value);
-    return sizes;
+        known.push_back(&board.at(force));
+    if (&board.sum() != board.sought() && board.sum().sizeNumber.value > 0)
+        known.push_back(&board.sum());
+    const auto greatest = std::max_element(known.begin(), known.end(), [](const Vector* a, const Vector* b) {
+        return a->sizeNumber.value < b->sizeNumber.value;
+    });
+    if (greatest != known.end())
+        std::rotate(known.begin(), greatest, greatest + 1);
+    return known;
+}
+
+/// A + B + C; the greatest less the others: A − (B + C).
+Formula bound(const std::vector<const Vector*>& known, bool most) {
+    std::vector<Formula> others;
+    for (std::size_t i = 1; i < known.size(); ++i)
+        others.push_back(known[i]->size);
+    if (others.empty())
+        return known.front()->size;
+    if (!most)
+        return sum(known.front()->size, negative(sumOf(std::move(others))));
+    others.insert(others.begin(), known.front()->size);
+    return sumOf(std::move(others));
 }
 
 /// Between the greatest less all others and all together. Precondition: there is one.
-void writePolygonBounds(const Board& board, Step& step, const Formula& size,
-                        const std::vector<double>& sizes) {
-    const double all = std::accumulate(sizes.begin(), sizes.end(), 0.0),
-                 least = 2 * *std::max_element(sizes.begin(), sizes.end()) - all;
-    const Formula most = board.force(all);
-    if (least > 0) {
-        step.workings.push_back(
-            {{},
-             {},
-             {},
-             related(board.force(least), Relation::lessOrEqual, size, Relation::lessOrEqual, most)});
-        step.conclusion.push_back(board.say(SENTENCE(
-            "solution", "It can't be longer than all the known vectors laid end to end, nor shorter than "
-                        "what the greatest of them has over all the others.")));
-        return;
-    }
-    step.workings.push_back({{}, {}, {}, related(size, Relation::lessOrEqual, most)});
+void writePolygonBounds(Board& board, Step& step, const Vector& sought,
+                        const std::vector<const Vector*>& known) {
+    const double all = std::accumulate(known.begin(), known.end(), 0.0, [](double sum, const Vector* one) {
+        return sum + one->sizeNumber.value;
+    });
+    const double least = 2 * known.front()->sizeNumber.value - all;
+    const bool hasLeast = least > 0;
+    const auto bounds = [&](Formula from, Formula to) {
+        return hasLeast ? related(std::move(from), Relation::lessOrEqual, sought.size, Relation::lessOrEqual,
+                                  std::move(to))
+                        : related(sought.size, Relation::lessOrEqual, std::move(to));
+    };
+    const Formula low = board.bound(std::max(least, 0.0)), high = board.bound(all);
+    Working working{{}, {}, {}, bounds(low, high)};
+    if (known.size() <= kMostWritten)
+        working.general = bounds(bound(known, false), bound(known, true));
+    step.workings.push_back(std::move(working));
+    board.expected = {sought.sizeId, hasLeast ? std::optional(low) : std::nullopt, high};
     step.conclusion.push_back(board.say(
-        SENTENCE("solution", "It can't be longer than all the known vectors laid end to end in one line.")));
+        hasLeast ? SENTENCE("solution",
+                            "It can't be longer than all the known vectors laid end to end, nor shorter than "
+                            "what the greatest of them has over all the others.")
+                 : SENTENCE("solution", "It can't be longer than all the known vectors laid end to end in "
+                                        "one line.")));
 }
 
 } // namespace
@@ -129,11 +161,11 @@ void writePolygonEstimate(Board& board) {
     step.reasoning.push_back(board.say(SENTENCE(
         "solution", "Set tip to tail, the forces make a polygon, in any order; the vector sought closes "
                     "it. Its length and its direction can be read from a sketch to scale.")));
-    const std::vector<double> sizes = knownSizes(board);
+    const std::vector<const Vector*> known = knownVectors(board);
     const Vector* sought = board.sought();
-    if (sought == nullptr || sizes.empty())
+    if (sought == nullptr || known.empty())
         return;
-    writePolygonBounds(board, step, sought->size, sizes);
+    writePolygonBounds(board, step, *sought, known);
     tellScale(board, step);
 }
 
@@ -195,6 +227,8 @@ void writeKnownComponents(Board& board) {
         "known", known.vector));
     writeComponentTable(board, step, board.carried, entries, total);
     writeColumns(board, step, entries, total);
+    noteComponentSlips(board, step, entries,
+                       board.carried.find(known.sizeId) != nullptr ? known.sizeId : total.x);
 }
 
 void writeKnown(Board& board) {

@@ -1,5 +1,6 @@
 // More than two forces, parallelogram by parallelogram: each partial sum takes the next force.
 #include "core/explain/families.h"
+#include "core/explain/slip.h"
 
 namespace tailpoint::explaining {
 
@@ -43,6 +44,22 @@ Wording turningTowards(bool equal, bool counterClockwise) {
                                                    "from {great} towards {made} one turns clockwise.");
 }
 
+/// The angle between the tails left in the law of cosines; the angle found turned off the other way.
+void noteSlips(const Board& board, Step& step, const Addition& a) {
+    const QuantityId square{What::square, a.made.id};
+    const Formula outer = board.symbolOf(a.tails());
+    if (const auto size = slipped(
+            board, {{square, exchanged(board.carried.formulaOf(square), a.inner(), outer)}}, a.made.sizeId))
+        step.notes.push_back(board.say(
+            SENTENCE("solution", "In the triangle lies {inner}, not {outer} between the tails: with that one "
+                                 "after the minus sign {made} would come out as {value}."),
+            "inner", board.symbolOf(a.inner()), "outer", outer, "made", a.made.size, "value", *size));
+    if (const auto way = slipped(board, a.made.wayId, turnedBack(board.carried.formulaOf(a.made.wayId))))
+        step.notes.push_back(board.say(
+            SENTENCE("solution", "Turned the other way from {great}, {theta} would come out as {value}."),
+            "great", a.great().vector, "theta", a.made.theta, "value", *way));
+}
+
 void writePair(Board& board, const Addition& a) {
     Step& step = stepOf(board, a);
     step.pair = a.number;
@@ -66,6 +83,8 @@ void writePair(Board& board, const Addition& a) {
                                                        board.isCounterClockwise(board.signOf(a.made.wayId))),
                                         "angle", board.symbolOf(a.beside()), "great", a.great().vector,
                                         "made", a.made.vector));
+    if (a.number == 1 || a.made.id == kSumVector)
+        noteSlips(board, step, a);
 }
 
 } // namespace

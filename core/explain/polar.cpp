@@ -15,8 +15,6 @@ void writePythagoras(Board& board, const Vector& vector) {
         board.say(SENTENCE("solution", "The components stand at right angles to each other, so the magnitude "
                                        "follows from Pythagoras' theorem.")));
     board.show(step, vector.sizeId);
-    if (&vector == board.sought() && board.hasStep(StepKey::estimate))
-        step.conclusion.push_back(board.say(SENTENCE("solution", "That lies within the estimate.")));
 }
 
 /// The acute angle, and what the quadrant makes of it; in the first it is the direction itself.

@@ -23,15 +23,22 @@ Working boundsOf(const Board& board, const Pair& pair) {
     return {{},
             bounds(absolute(sum(pair.p.size, negative(pair.q.size))), sum(pair.p.size, pair.q.size)),
             {},
-            bounds(board.force(std::abs(pair.p.sizeNumber.value - pair.q.sizeNumber.value)),
-                   board.force(pair.p.sizeNumber.value + pair.q.sizeNumber.value))};
+            bounds(board.bound(std::abs(pair.p.sizeNumber.value - pair.q.sizeNumber.value)),
+                   board.bound(pair.p.sizeNumber.value + pair.q.sizeNumber.value))};
 }
 
-void writeOpening(const Board& board, Step& step, const Pair& pair) {
-    Formula square = equal(root(sum(power(pair.p.size, 2), power(pair.q.size, 2))),
-                           board.force(std::hypot(pair.p.sizeNumber.value, pair.q.sizeNumber.value)));
+/// Compared with a right angle, which narrows the bounds.
+void writeOpening(Board& board, Step& step, const Pair& pair) {
+    const Formula right = board.force(std::hypot(pair.p.sizeNumber.value, pair.q.sizeNumber.value));
+    const Opening opening = openingOf(pair);
+    board.expected = {
+        pair.sum.sizeId,
+        opening == Opening::obtuse ? board.bound(std::abs(pair.p.sizeNumber.value - pair.q.sizeNumber.value))
+                                   : right,
+        opening == Opening::acute ? board.bound(pair.p.sizeNumber.value + pair.q.sizeNumber.value) : right};
+    Formula square = equal(root(sum(power(pair.p.size, 2), power(pair.q.size, 2))), right);
     const auto wording = [&] {
-        switch (openingOf(pair)) {
+        switch (opening) {
         case Opening::right:
             return SENTENCE("solution",
                             "The forces look perpendicular to each other: then {sum} is {square}.");

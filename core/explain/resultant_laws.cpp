@@ -21,25 +21,6 @@ Prose calculatorNote(const Board& board) {
     return board.say(SENTENCE("solution", "Is the calculator set to gon?"));
 }
 
-/// The magnitude found beside its estimate; where the digits shown are those of a bound, it is not between.
-Prose beside(const Board& board, const Pair& pair) {
-    const Formula size = board.answered(pair.sum.sizeNumber),
-                  least = board.force(std::abs(pair.p.sizeNumber.value - pair.q.sizeNumber.value)),
-                  most = board.force(pair.p.sizeNumber.value + pair.q.sizeNumber.value);
-    const auto wording = [&] {
-        if (size.text == most.text)
-            return SENTENCE("solution",
-                            "To the digits shown {size} is the upper bound itself: the forces act in "
-                            "almost the same sense.");
-        if (size.text == least.text)
-            return SENTENCE("solution",
-                            "To the digits shown {size} is the lower bound itself: the forces act in "
-                            "almost opposite senses.");
-        return SENTENCE("solution", "As estimated, {size} lies between {least} and {most}.");
-    }();
-    return board.say(wording, "size", size, "least", least, "most", most);
-}
-
 /// The angle between the tails taken for the triangle's.
 void noteAngle(const Board& board, Step& step, const Pair& pair) {
     const Formula square = board.carried.formulaOf({What::square, kSumVector}),
@@ -71,7 +52,6 @@ void writeCosines(Board& board, const Pair& pair) {
                : SENTENCE("solution",
                           "Take the root, put in the numbers with their units, and round only at the end.")));
     board.show(step, pair.sum.sizeId);
-    step.conclusion.push_back(beside(board, pair));
     if (byHand)
         step.conclusion.push_back(
             board.say(SENTENCE("solution", "The rounded value, {size}, is carried on."), "size", size));

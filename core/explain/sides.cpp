@@ -127,7 +127,7 @@ void writeSidesEstimate(Board& board) {
         {{},
          related(a.size, Relation::less, sum(b.size, c.size)),
          {},
-         related(a.sizeNumber, Relation::less, board.force(b.sizeNumber.value + c.sizeNumber.value))});
+         related(a.sizeNumber, Relation::less, board.bound(b.sizeNumber.value + c.sizeNumber.value))});
     step.conclusion.push_back(board.say(
         SENTENCE("solution", "Circles about the two ends of {known}, with the two magnitudes as radii, meet "
                              "at the missing corner: on one side of {known}, and mirrored on the other."),

@@ -38,20 +38,51 @@ Values carriedValues(const Board& board) {
     return values;
 }
 
+/// As an answer shows it; empty where that is what is right.
+std::optional<Formula> shownSlip(const Board& board, const QuantityId& of, long double value) {
+    const bool angle = dimensionOf(of.what) == Dimension::angle;
+    Formula shown = angle ? board.angle(normalized(static_cast<double>(value), board.sketch.angleUnit))
+                          : board.force(withoutNoise(static_cast<double>(value), board.carried.scale));
+    return shown.text == board.answered(board.number(of)).text ? std::nullopt
+                                                               : std::optional(std::move(shown));
+}
+
+const Change* changeOf(const std::vector<Change>& changes, const QuantityId& line) {
+    for (const Change& change : changes)
+        if (change.line == line)
+            return &change;
+    return nullptr;
+}
+
 } // namespace
 
 std::optional<Formula> slipped(const Board& board, const QuantityId& line, Formula formula) {
-    Line changed = *board.carried.find(line);
-    changed.cases = {{{}, std::move(formula)}};
-    const AngleUnit unit = board.sketch.angleUnit;
-    const auto value = evaluateLine(changed, unit, carriedValues(board)).second;
-    if (!value)
-        return std::nullopt;
-    const bool angle = dimensionOf(line.what) == Dimension::angle;
-    Formula shown = angle ? board.angle(normalized(static_cast<double>(*value), unit))
-                          : board.force(static_cast<double>(*value));
-    return shown.text == board.answered(board.number(line)).text ? std::nullopt
-                                                                 : std::optional(std::move(shown));
+    return slipped(board, {{line, std::move(formula)}}, line);
+}
+
+std::optional<Formula> slipped(const Board& board, const std::vector<Change>& changes,
+                               const QuantityId& target) {
+    Values values = carriedValues(board);
+    bool isChanged = false; // lines before the first change stand as they are printed
+    for (const QuantityId& quantity : board.carried.quantities()) {
+        const Line* line = board.carried.find(quantity);
+        const Change* change = changeOf(changes, quantity);
+        isChanged = isChanged || change != nullptr;
+        if (line == nullptr || !isChanged)
+            continue;
+        Line changed;
+        if (change != nullptr)
+            changed = {line->subject, line->kind, {{{}, change->formula}}};
+        const auto value =
+            evaluateLine(change != nullptr ? changed : *line, board.sketch.angleUnit, values).second;
+        if (quantity == target)
+            return value ? shownSlip(board, target, *value) : std::nullopt;
+        if (!value && change != nullptr)
+            return std::nullopt;
+        if (value)
+            values.set(quantity, *value);
+    }
+    return std::nullopt;
 }
 
 } // namespace tailpoint::explaining

@@ -17,4 +17,13 @@ Formula turnedBack(Formula formula);
 /// within half a turn. Empty where it has no value, or shows what is right. Precondition: there is that line.
 std::optional<Formula> slipped(const Board& board, const QuantityId& line, Formula formula);
 
+/// A line of the chain and the formula put in the place of its own.
+struct Change {
+    QuantityId line;
+    Formula formula;
+};
+/// The same where several lines are changed, of a quantity to which they lead.
+std::optional<Formula> slipped(const Board& board, const std::vector<Change>& changes,
+                               const QuantityId& target);
+
 } // namespace tailpoint::explaining

@@ -4,6 +4,7 @@
 #include "core/quantity/decimals.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace tailpoint::explaining {
 
@@ -28,8 +29,23 @@ void explainTable(const Board& board, Step& step) {
                            "The sheet measures from {axis}, clockwise; in the table all angles are turned "
                            "to +x, counter-clockwise."),
             "axis", board.axisWords()));
+}
+
+/// What the magnitudes would make as plain numbers.
+void noteAddedMagnitudes(const Board& board, Step& step, const Carried& lines, const Entries& entries,
+                         const Total& total) {
+    double added = 0;
+    for (const auto& [vector, sign] : entries)
+        added += sign * board.at(vector).sizeNumber.value;
+    const Formula wrong = board.force(std::abs(added)),
+                  right = board.force(static_cast<double>(
+                      std::hypot(lines.value(total.x).value_or(0), lines.value(total.y).value_or(0))));
     step.notes.push_back(
-        board.say(SENTENCE("solution", "Magnitudes don't add up, components do, each with its sign.")));
+        wrong.text == right.text
+            ? board.say(SENTENCE("solution", "Magnitudes don't add up, components do, each with its sign."))
+            : board.say(SENTENCE("solution", "Magnitudes don't add up, components do, each with its sign: as "
+                                             "plain numbers the magnitudes would give {value}."),
+                        "value", wrong));
 }
 
 std::vector<Formula> headOf(const Board& board) {
@@ -152,9 +168,11 @@ void writeComponentTable(const Board& board, Step& step, const Carried& lines, c
         table.rows.push_back(rows.row(entries[i]));
     if (shown < entries.size())
         table.rows.push_back(rows.rest(entries, shown));
-    if (total)
+    if (total) {
         table.rows.push_back(
             {total->name, inWords(""), inWords(""), lines.number(total->x), lines.number(total->y)});
+        noteAddedMagnitudes(board, step, lines, entries, *total);
+    }
     step.table = std::move(table);
 }
 

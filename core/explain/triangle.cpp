@@ -1,6 +1,7 @@
 #include "core/explain/triangle.h"
 
 #include <cmath>
+#include <utility>
 
 namespace tailpoint::explaining {
 
@@ -8,6 +9,21 @@ double Triangle::opposite(std::size_t i) const {
     const auto [a, b] = Reduction::others(i);
     const Eigen::Vector2d second = r.isOwnAngle(a, b) ? side(b).v : Eigen::Vector2d(-side(b).v);
     return std::abs(signedAngle(side(a).v, second).value_or(0));
+}
+
+Order::Order(const Triangle& t) : great(t.r.sought[0]), small(t.r.sought[1]) {
+    constexpr double kAlike = 1e-9; // radians
+    if (t.opposite(great) < t.opposite(small))
+        std::swap(great, small);
+    const double known = t.opposite(t.r.knownSide()), more = t.opposite(great) - known,
+                 less = t.opposite(small) - known;
+    alike = more - less < kAlike;
+    if (std::abs(more) < kAlike || std::abs(less) < kAlike)
+        place = Place::level;
+    else if (more < 0)
+        place = Place::below;
+    else if (less > 0)
+        place = Place::above;
 }
 
 Prose namedAngles(const Triangle& t) {

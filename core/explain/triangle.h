@@ -22,6 +22,21 @@ struct Triangle {
     double opposite(std::size_t i) const;
 };
 
+/// Two sides sought along known lines beside each other and beside the known one: each the longer, the
+/// greater the angle opposite to it.
+struct Order {
+    explicit Order(const Triangle& triangle);
+    enum class Place {
+        below, ///< both are shorter than the known side
+        apart, ///< one is longer, one is shorter
+        above, ///< both are longer
+        level  ///< one is as long
+    };
+    std::size_t great = 0, small = 0; ///< sides
+    bool alike = false;               ///< both make the same angle with the known side
+    Place place = Place::apart;
+};
+
 /// "In the triangle α lies opposite to P, β ..."
 Prose namedAngles(const Triangle& triangle);
 /// The same for the figure.

@@ -51,7 +51,7 @@ void writeThreeSides(Board& board, const Triangle& t) {
         {{},
          related(a->size, Relation::greater, sum(b->size, c->size)),
          {},
-         related(a->sizeNumber, Relation::greater, board.force(b->sizeNumber.value + c->sizeNumber.value))});
+         related(a->sizeNumber, Relation::greater, board.bound(b->sizeNumber.value + c->sizeNumber.value))});
     step.conclusion.push_back(board.say(
         a == &t.known()
             ? SENTENCE("solution", "Circles about the two ends of {known}, with the two magnitudes as "
