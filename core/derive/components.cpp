@@ -163,7 +163,7 @@ void writeMagnitudeAndDirection(const Equation& e) {
 void writeTwoDirections(const Equation& e) {
     Writer& w = e.w;
     const VectorId k = e.side(e.k), u = e.side(e.u), v = e.side(e.v);
-    const QuantityId along{What::along, k}, square{What::square, {}, {}, 0, 1},
+    const QuantityId along{What::along, u}, square{What::square, {}, {}, 0, 1},
         height{What::distance, {}, {}, 0, 1};
     if (k == kKnownVector)
         w.pythagoras(k);

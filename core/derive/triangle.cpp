@@ -159,13 +159,12 @@ void writeAmbiguous(const Triangle& t) {
                      acute{What::acute, t.side(q.k), {}, 0, kOfInverseSine};
     t.fromDirections(angle, q.v);
     w.line(distance, LineKind::sinesSide, product(w.size(t.side(q.k)), apply("sin", w.of(angle))));
-    if (w.solved.tangent) { // the sine is 1, and what rounding makes of it is no matter
+    const QuantityId ratio{What::ratio, t.side(q.k)};
+    w.sineRatio(ratio, t.side(q.k), t.side(q.v), angle);
+    if (w.solved.tangent) // the sine is 1, and what rounding makes of it is no matter
         w.line(acute, LineKind::inverse, w.quarter());
-    } else {
-        const QuantityId ratio{What::ratio, t.side(q.k)};
-        w.sineRatio(ratio, t.side(q.k), t.side(q.v), angle);
+    else
         w.line(acute, LineKind::inverse, apply("arcsin", w.of(ratio)));
-    }
     const std::vector<Standing> drawn = w.standings;
     const bool baseTurned = w.solvedVector(t.side(q.u)).turned;
     const bool both = w.solved.solutions.size() > 1;

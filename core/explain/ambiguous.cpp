@@ -86,6 +86,8 @@ void writeCandidates(Board& board, const Ambiguous& q) {
                                    over(apply("sin", q.symbol(q.v)), q.side(q.v).size)),
                              {},
                              {}});
+    if (board.solved.tangent)
+        board.show(step, {What::ratio, q.r.side[q.k]});
     board.show(step, shown, {q.acute()});
 }
 

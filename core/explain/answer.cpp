@@ -11,7 +11,7 @@ namespace tailpoint::explaining {
 namespace {
 
 /// "3.6° clockwise from +x", the angle as a number.
-Prose wayTold(const Board& board, const Vector& vector) {
+Prose fromAxisTold(const Board& board, const Vector& vector) {
     const double value = vector.wayNumber.value;
     const FromAxis from = fromAxis(value, board.sketch);
     const auto wording = [&] {
@@ -31,6 +31,15 @@ Prose wayTold(const Board& board, const Vector& vector) {
     }();
     Formula size = from.size.empty() ? Formula() : numberWithUnit(std::abs(value), from.size);
     return board.say(wording, "angle", std::move(size), "axis", board.axisWords());
+}
+
+/// The same with its bearing, where bearings are given.
+Prose wayTold(const Board& board, const Vector& vector) {
+    Prose way = fromAxisTold(board, vector);
+    std::string bearing = bearingWords(vector.wayNumber.value, board.sketch);
+    return bearing.empty() ? way
+                           : board.say(SENTENCE("solution", "{way}, bearing {bearing}"), "way",
+                                       std::move(way), "bearing", inWords(std::move(bearing)));
 }
 
 /// "R = 520 N, 3.6° clockwise from +x" of one vector, as far as it was asked for.

@@ -67,7 +67,7 @@ void writeEquations(Board& board, const Equations& e) {
                    Stage::construction, Law::components);
     step.parts = {arrowPart(e.side(e.u).index), arrowPart(e.side(e.v).index)};
     step.reasoning.push_back(board.say(
-        e.r.loop ? SENTENCE("solution", "In equilibrium the components add up to nothing along either axis, "
+        e.r.loop ? SENTENCE("solution", "In equilibrium the components add up to zero along either axis, "
                                         "each force in the sense drawn:")
                  : SENTENCE("solution", "Along either axis the components of the forces add up to the "
                                         "component of their sum, each force in the sense drawn:")));
@@ -156,8 +156,17 @@ void writeElimination(Board& board, const Equations& e) {
     step.parts = {arrowPart(e.side(e.u).index), arrowPart(e.side(e.v).index)};
     step.reasoning.push_back(dropsOut(board, e, e.u, e.v, true));
     step.reasoning.push_back(dropsOut(board, e, e.v, e.u, false));
-    for (const std::size_t i : {e.u, e.v})
-        showMagnitude(board, step, board.found(e.r.side[i]));
+    bool isNegative = false;
+    for (const std::size_t i : {e.u, e.v}) {
+        const Vector& found = board.found(e.r.side[i]);
+        showMagnitude(board, step, found);
+        isNegative = isNegative || found.turned;
+    }
+    if (e.r.loop && !isNegative)
+        step.conclusion.push_back(board.say(
+            SENTENCE("solution", "{first} and {second} both come out positive: they act in the senses "
+                                 "assumed, away from the body."),
+            "first", e.side(e.u).size, "second", e.side(e.v).size));
     noteLostSign(board, step, e);
     noteSwappedFunctions(board, step, e, e.v, firstFound(board, e));
 }
@@ -184,12 +193,17 @@ void showXY(const Board& board, Step& step, VectorId vector, std::uint8_t answer
     board.show(step, {What::y, vector, {}, answer});
 }
 
+/// In the equation one side stands against the other: its component along it has the other sign.
+bool isAgainst(const Equations& e, std::size_t a, std::size_t b) {
+    return e.r.sign(a) * e.r.sign(b) > 0;
+}
+
 /// Squared and added, the direction of v drops out.
 void writeQuadratic(Board& board, const Equations& e) {
     const Vector &u = e.side(e.u), &v = e.side(e.v), &known = e.known();
     const QuantityId along{What::along, known.id}, across{What::distance},
         chord{What::distance, {}, {}, 0, 1};
-    const bool isTaken = -e.r.sign(e.k) * e.r.sign(e.u) < 0; // u against k: p has the other sign
+    const bool isTaken = isAgainst(e, e.k, e.u);
     Step& step = board.step(StepKey::quadratic, SENTENCE("solution", "Square and add: a quadratic equation"),
                             Stage::construction, Law::components);
     step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
@@ -270,21 +284,33 @@ void writeQuadraticAnswers(Board& board, const Equations& e) {
 /// All three magnitudes are known: how far u reaches along k, and how far to its side.
 void writeReaches(Board& board, const Equations& e) {
     const Vector &u = e.side(e.u), &v = e.side(e.v), &known = e.known();
-    const QuantityId along{What::along, known.id}, height{What::distance, {}, {}, 0, 1};
+    const QuantityId along{What::along, u.id}, height{What::distance, {}, {}, 0, 1};
     Step& step = board.step(StepKey::quadratic, SENTENCE("solution", "Along the known vector and across it"),
                             Stage::construction, Law::components);
     step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
     step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Bring {v} to one side of both equations, square them and add: its direction "
-                             "drops out, and what is left says how far {u} reaches along {known}:"),
-        "v", v.size, "u", u.vector, "known", known.vector));
+        isAgainst(e, e.k, e.u)
+            ? SENTENCE("solution", "Let {along} be the component of {u} along the line of {known}, against "
+                                   "its sense, and {height} the one across it.")
+            : SENTENCE("solution",
+                       "Let {along} be the component of {u} along {known}, and {height} the one across it."),
+        "along", board.symbolOf(along), "u", u.vector, "known", known.vector, "height",
+        board.symbolOf(height)));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Leave {v} alone on one side of both equations, square them and add: its "
+                             "direction drops out, and {along} follows. Pythagoras' theorem then gives "
+                             "{height}, to the one side of {known} or to the other."),
+        "v", v.size, "along", board.symbolOf(along), "height", board.symbolOf(height), "known",
+        known.vector));
     if (known.id == kKnownVector)
         board.show(step, known.sizeId);
+    step.workings.push_back(
+        {{},
+         equal(power(v.size, 2), sum(power(u.size, 2), power(known.size, 2),
+                                     negative(product(count(2), known.size, board.symbolOf(along))))),
+         {},
+         {}});
     board.show(step, along);
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Pythagoras' theorem leaves {height} across it, to the one side or to the "
-                             "other."),
-        "height", board.symbolOf(height)));
     board.show(step, height);
     const Formula& right = board.carried.formulaOf(along);
     Formula place = u.size;
@@ -308,8 +334,16 @@ void writeReaches(Board& board, const Equations& e) {
 
 void writeTwoWays(Board& board, const Equations& e) {
     writeReaches(board, e);
+    const QuantityId along{What::along, e.r.side[e.u]}, height{What::distance, {}, {}, 0, 1};
     for (std::size_t i = 0; i < board.solved.solutions.size(); ++i) {
         Step& step = answerStep(board, i);
+        step.reasoning.push_back(board.say(
+            SENTENCE("solution", "{along} along the line of {known} and {height} at right angles to it are "
+                                 "turned back to x and y by the cosine and the sine of {known}, "
+                                 "{cosine} and {sine}."),
+            "along", board.symbolOf(along), "known", e.known().vector, "height", board.symbolOf(height),
+            "cosine", over(board.symbolOf(e.of(What::x, e.k)), e.known().size), "sine",
+            over(board.symbolOf(e.of(What::y, e.k)), e.known().size)));
         for (const std::size_t side : {e.u, e.v}) {
             const Vector& vector = board.in(i, e.r.side[side]);
             step.parts.push_back(part(FigurePart::Kind::direction, vector.index));
@@ -328,9 +362,16 @@ void writeLeast(Board& board, const Equations& e) {
     step.parts = {arrowPart(line.index), arrowPart(leg.index)};
     step.reasoning.push_back(board.say(
         SENTENCE("solution", "Across its own line {line} has no component, so whatever {known} has there is "
-                             "left to {leg}. Along the line {line} can take everything, and {leg} is "
-                             "smallest when nothing is left to it."),
+                             "left to {leg}. Along the line {line} can match all that {known} has there, and "
+                             "{leg} is smallest when it does: it has no component along that line."),
         "line", line.vector, "known", e.known().vector, "leg", leg.vector));
+    step.reasoning.push_back(board.say(
+        isAgainst(e, e.k, e.u)
+            ? SENTENCE("solution", "Let {along} be the component of {known} along that line, against the "
+                                   "sense of {line}.")
+            : SENTENCE("solution", "Let {along} be the component of {known} along that line, in the sense of "
+                                   "{line}."),
+        "along", board.symbolOf(along), "known", e.known().vector, "line", line.vector));
     board.show(step, along);
     showMagnitude(board, step, line);
     showXY(board, step, leg.id, 0);

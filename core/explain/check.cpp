@@ -4,6 +4,7 @@
 
 #include "core/quantity/decimals.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -114,10 +115,27 @@ void writeBalance(Check& check, bool isWritten) {
         sameComponents(board, sum, compared(kAlongX, components[0]), compared(kAlongY, components[1])));
 }
 
+/// What its lines take for known that no step has told.
+void introduce(const Board& board, Step& step) {
+    const auto forces = foundForces(board);
+    const bool bySlope = std::any_of(forces.begin(), forces.end(), [&](const Vector* force) {
+        return std::holds_alternative<SlopeForm>(board.given(force->id).direction.form) && !force->turned;
+    });
+    if (bySlope && !board.hasStep(StepKey::components))
+        step.reasoning.push_back(board.say(
+            SENTENCE("solution", "Along a slope the components are to the magnitude as run and rise are to "
+                                 "the length of both, by Pythagoras: no angle is needed.")));
+    if (!isPlainReference(board.sketch))
+        step.reasoning.push_back(
+            board.say(SENTENCE("solution", "{psi} is the angle from +x, counter-clockwise."), "psi",
+                      symbol(board.things.fromXLetter())));
+}
+
 void writeWrittenCheck(Board& board, Step& step) {
     Check check{board, step, checkLines(board, true)};
     step.reasoning.push_back(board.say(
         SENTENCE("solution", "Another way, without the triangle: components along the sheet's x and y.")));
+    introduce(board, step);
     for (const Vector* force : foundForces(board))
         if (isLong(*force)) {
             check.showFromX(*force);

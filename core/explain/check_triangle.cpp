@@ -166,6 +166,11 @@ void writeTriangleCheck(Board& board) {
                           "other two.")
                : SENTENCE("solution", "Another way, without the components: the three vectors make a "
                                       "triangle, and its angles and sides follow from what is given.")));
+    for (const QuantityId& id : shown)
+        if (id.what == What::acute)
+            step.reasoning.push_back(board.say(
+                SENTENCE("solution", "{acute} is the acute angle with the sine that the law of sines gives."),
+                "acute", board.symbolOf(id)));
     for (const QuantityId& id : shown) {
         step.workings.push_back(toldAs(board, lines, id));
         step.lines.push_back(id);

@@ -36,9 +36,8 @@ void introduce(const Board& board, Step& step, const Vectors& vectors) {
     if (bearings)
         step.reasoning.push_back(
             countsFromNorth(board.sketch)
-                ? board.say(SENTENCE("solution",
-                                     "A bearing is measured from north or south; the sheet counts "
-                                     "from north, clockwise."))
+                ? board.say(SENTENCE("solution", "A bearing is measured from north or south; here directions "
+                                                 "count from north, clockwise."))
                 : board.say(
                       SENTENCE("solution", "A bearing is measured from north or south, north being +y.")));
     const bool overX = std::any_of(vectors.begin(), vectors.end(),
@@ -46,8 +45,8 @@ void introduce(const Board& board, Step& step, const Vectors& vectors) {
     if (overX && !isPlainReference(board.sketch))
         step.reasoning.push_back(
             board.say(SENTENCE("solution", "The angle {psi} is measured counter-clockwise from +x; from it "
-                                           "follows the one that the sheet asks for."),
-                      "psi", symbol(board.things.fromXLetter())));
+                                           "follows the one from {axis}."),
+                      "psi", symbol(board.things.fromXLetter()), "axis", board.axisWords()));
     if (any([](const auto& f) { return std::holds_alternative<AngleForm>(f); }))
         step.reasoning.push_back(
             board.say(SENTENCE("solution", "Beyond half a turn, {half}, the same direction is given by an "
@@ -68,8 +67,8 @@ void writeDirections(Board& board) {
     const Vectors vectors = toBeReferred(board);
     if (vectors.empty() || vectors.size() > most)
         return;
-    Step& step = board.step(StepKey::directions,
-                            SENTENCE("solution", "Directions as the sheet measures them"), Stage::directions);
+    Step& step =
+        board.step(StepKey::directions, SENTENCE("solution", "Directions from the axis"), Stage::directions);
     introduce(board, step, vectors);
     for (const Vector* vector : vectors) {
         step.parts.push_back(part(FigurePart::Kind::direction, vector->index));

@@ -111,22 +111,30 @@ void writeGiven(Board& board) {
                 ? board.say(SENTENCE("solution", "Numbers on the way carry two figures more than the answer, "
                                                  "which is rounded once, at the end."))
                 : board.say(SENTENCE("solution", "Numbers on the way carry {count} figures more than the "
-                                                 "answer, which is rounded once, at the end: with fewer a "
-                                                 "digit that the sheet shows could come out wrong."),
+                                                 "answer, which is rounded once, at the end."),
                             "count", count(board.carried.guard())));
+    else if (board.isAnswered())
+        step.conclusion.push_back(
+            board.say(SENTENCE("solution", "Every value on the way is rounded as it is shown, and carried on "
+                                           "so; the last step tells what that costs.")));
 }
 
 namespace {
 
-/// One force of a free body, and the sense in which it is drawn.
+/// One force of a free body, what exerts it, and in which sense.
 Prose actingOf(const Board& board, const Vector& force) {
     if (!force.wayGiven)
-        return board.say(SENTENCE("solution", "{force} (its direction is to be found)"), "force",
-                         force.vector);
-    if (!force.sizeGiven)
-        return board.say(SENTENCE("solution", "{force} (along its line, in the sense assumed)"), "force",
-                         force.vector);
-    return board.say(SENTENCE("solution", "{force} (given)"), "force", force.vector);
+        return board.say(SENTENCE("solution", "{force}, exerted by what is attached in a direction that is "
+                                              "to be found, away from the body."),
+                         "force", force.vector);
+    const Prose way = wayTold(board, force);
+    return force.sizeGiven
+               ? board.say(SENTENCE("solution", "{force}, exerted by what is attached {way}, away from the "
+                                                "body."),
+                           "force", force.vector, "way", way)
+               : board.say(SENTENCE("solution", "{force}, exerted by what is attached {way}, assumed to act "
+                                                "away from the body."),
+                           "force", force.vector, "way", way);
 }
 
 } // namespace
@@ -135,21 +143,18 @@ void writeFreeBody(Board& board) {
     if (!isEquilibrium(board.sketch) || board.forces().size() > kMostListed)
         return;
     Step& step = board.step(StepKey::freeBody, SENTENCE("solution", "Free body"), Stage::given);
-    std::vector<Prose> acting;
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Cut the body at the common point free of everything that holds it or "
+                             "pulls at it, and put a force in the place of each. On the body act:")));
     for (const Vector& force : board.forces()) {
-        acting.push_back(actingOf(board, force));
+        step.reasoning.push_back(actingOf(board, force));
         step.parts.push_back(arrowPart(force.index));
     }
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Cut the body at the common point free of everything that holds it or pulls at "
-                             "it, and put a force in the place of each. On the body act: {forces}."),
-        "forces", listed(board, std::move(acting))));
     step.reasoning.push_back(board.say(SENTENCE(
         "solution", "Each force is drawn as it acts on this body; on what exerts it, it acts the other way. "
                     "A rope can only pull, away from the body. A bar is assumed to pull: a negative result "
                     "says that it pushes.")));
-    step.conclusion.push_back(
-        board.say(SENTENCE("solution", "The axes are the sheet's: x to the right, y upwards.")));
+    step.conclusion.push_back(board.say(SENTENCE("solution", "The axes: x to the right, y upwards.")));
 }
 
 namespace {

@@ -64,8 +64,9 @@ void writeAngles(Board& board, const Triangle& t) {
     step.reasoning.push_back(namedAngles(t));
     nameAngles(step, t);
     step.reasoning.push_back(board.say(SENTENCE(
-        "solution", "All three directions are known, and so are the angles: where two tails meet it is "
-                    "the difference of the directions, where a tip meets a tail the supplement of it.")));
+        "solution", "All three directions are known, and so are the angles: where two tails or "
+                    "two tips meet it is the difference of the directions, where a tip meets a tail its "
+                    "supplement.")));
     const auto [a, b] = Reduction::others(t.r.knownSide());
     for (const std::size_t i : {t.r.knownSide(), a, b})
         board.show(step, t.angle(i));
@@ -92,15 +93,16 @@ void noteExchange(const Board& board, Step& step, const Triangle& t, const Quant
 /// The known force projected on a line, taken for the component or for what holds it.
 void noteProjection(const Board& board, Step& step, const Triangle& t, const QuantityId& angle) {
     const Vector &whole = t.known(), &part = t.sought(0);
-    const Formula projection = absolute(product(whole.size, apply("cos", board.symbolOf(angle))));
+    const Formula projection = product(whole.size, apply("cos", board.symbolOf(angle)));
     const auto value = slipped(board, part.sizeId, projection);
     if (!value)
         return;
     step.notes.push_back(board.say(
-        SENTENCE("solution",
-                 "{part} is not the projection of {whole} on its line: {whole} times the cosine of the angle "
-                 "between them would be {value}."),
-        "part", part.size, "whole", whole.size, "value", *value));
+        SENTENCE(
+            "solution",
+            "{part} is not the projection of {whole} on the line of {part}: {size} times the cosine of the "
+            "angle between them would be {value}."),
+        "part", part.vector, "whole", whole.vector, "size", whole.size, "value", *value));
 }
 
 void writeSineStep(Board& board, const Triangle& t) {

@@ -3,6 +3,8 @@
 #include "core/explain/quadrant.h"
 #include "core/explain/slip.h"
 
+#include <optional>
+
 namespace tailpoint::explaining {
 
 namespace {
@@ -26,23 +28,28 @@ void writeLines(Board& board, Step& step, const Vector& vector) {
     std::vector<QuantityId> inlined;
     if (board.carried.formulaOf(target).id == acute)
         inlined = {acute};
-    else if (board.carried.find(acute) != nullptr) // on an axis there is none
+    else if (board.carried.find(acute) != nullptr) { // on an axis there is none
+        step.reasoning.push_back(
+            board.say(SENTENCE("solution", "{acute} is the acute angle with the x axis."), "acute",
+                      board.symbolOf(acute)));
         board.show(step, acute);
+    }
     board.show(step, target, inlined);
     if (!isPlainReference(board.sketch))
         board.show(step, vector.wayId);
 }
 
 /// What the calculator would make of the quotient, where that is another quadrant.
-Prose aboutTangent(const Board& board, const Vector& vector, const QuantityId& x, const QuantityId& y) {
+std::optional<Prose> aboutTangent(const Board& board, const Vector& vector, const QuantityId& x,
+                                  const QuantityId& y) {
     QuantityId target = vector.wayId;
     if (!isPlainReference(board.sketch))
         target.what = What::fromX;
     const Formula xSymbol = board.symbolOf(x), ySymbol = board.symbolOf(y);
     const Eigen::Vector2d signs = withoutNoise(vector);
-    const bool elsewhere = signs.x() < 0 && signs.y() != 0;
-    if (const auto value =
-            !elsewhere ? std::nullopt : slipped(board, target, apply("arctan", over(ySymbol, xSymbol))))
+    if (signs.x() >= 0 || signs.y() == 0)
+        return std::nullopt;
+    if (const auto value = slipped(board, target, apply("arctan", over(ySymbol, xSymbol))))
         return board.say(SENTENCE("solution",
                                   "The inverse tangent of {quotient} alone would give {value}, which "
                                   "points the opposite way: let the signs of both components decide."),
@@ -70,7 +77,8 @@ void writeWayFromComponents(Board& board, Step& step, const Vector& vector) {
     const QuantityId x{What::x, vector.id, {}, answer}, y{What::y, vector.id, {}, answer};
     step.reasoning.push_back(liesBySigns(board, vector));
     writeLines(board, step, vector);
-    step.notes.push_back(aboutTangent(board, vector, x, y));
+    if (auto note = aboutTangent(board, vector, x, y))
+        step.notes.push_back(std::move(*note));
 }
 
 } // namespace tailpoint::explaining

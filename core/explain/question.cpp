@@ -111,21 +111,29 @@ Sentence wayTold(const Asking& ask, const Direction& direction, bool line) {
                    {{"angle", isAngle ? quantity(way) : Sentence{word(way)}}});
 }
 
-/// "R = 400 N at 10.0°", "R = 400 N", "R acts at 10.0°"; empty where the sum says nothing.
+/// "R = 400 N at 10.0°", "R = 400 N"; empty where its magnitude is not given.
 Sentence sumStated(const Asking& ask) {
     const Force& sum = ask.sketch.sum;
-    Sentence size;
-    if (isGiven(sum.magnitude)) {
-        size = symbol(sum.name);
-        append(size, {word(std::string(kIs))});
-        append(size, quantity(shownForceWithUnit(*sum.magnitude.value, ask.sketch, Origin::typed)));
-    }
+    if (!isGiven(sum.magnitude))
+        return {};
+    Sentence size = symbol(sum.name);
+    append(size, {word(std::string(kIs))});
+    append(size, quantity(shownForceWithUnit(*sum.magnitude.value, ask.sketch, Origin::typed)));
     if (!isGiven(sum.direction))
         return size;
     const Sentence way = wayTold(ask, sum.direction, sum.lineOfActionOnly);
-    if (size.empty())
-        return ask.say(SENTENCE("question", "{sum} acts {way}"), {{"sum", symbol(sum.name)}, {"way", way}});
     return ask.say(SENTENCE("question", "{size} {way}"), {{"size", size}, {"way", way}});
+}
+
+/// "the resultant is R = 400 N at 10.0°"; empty where nothing is said of it.
+Sentence resultantTold(const Asking& ask) {
+    const Force& sum = ask.sketch.sum;
+    if (isGiven(sum.magnitude))
+        return ask.say(SENTENCE("question", "the resultant is {sum}"), {{"sum", sumStated(ask)}});
+    if (!isGiven(sum.direction))
+        return {};
+    return ask.say(SENTENCE("question", "the resultant {sum} acts {way}"),
+                   {{"sum", symbol(sum.name)}, {"way", wayTold(ask, sum.direction, sum.lineOfActionOnly)}});
 }
 
 struct Unknowns {
@@ -192,16 +200,17 @@ Sentence aboutSmallest(const Asking& ask) {
     if (*sketch.smallest == sketch.sum.name) {
         Unknowns unknowns = unknownsOf(sketch);
         std::erase(unknowns.both, sketch.sum.name);
-        return ask.say(SENTENCE("question", "Find {unknowns} that leaves the smallest sum {sum}."),
+        return ask.say(SENTENCE("question", "Find {unknowns} that leaves the smallest resultant {sum}."),
                        {{"unknowns", unknownsListed(ask, unknowns)}, {"sum", symbol(sketch.sum.name)}});
     }
     const Sentence smallest = symbol(*sketch.smallest);
     if (!isGiven(sketch.sum.direction))
         return ask.say(SENTENCE("question", "Find the smallest force {smallest}."), {{"smallest", smallest}});
-    return ask.say(SENTENCE("question", "Find the smallest force {smallest} that puts {sum} {way}."),
-                   {{"smallest", smallest},
-                    {"sum", symbol(sketch.sum.name)},
-                    {"way", wayTold(ask, sketch.sum.direction, sketch.sum.lineOfActionOnly)}});
+    return ask.say(
+        SENTENCE("question", "Find the smallest force {smallest} that puts the resultant {sum} {way}."),
+        {{"smallest", smallest},
+         {"sum", symbol(sketch.sum.name)},
+         {"way", wayTold(ask, sketch.sum.direction, sketch.sum.lineOfActionOnly)}});
 }
 
 Sentence aboutNothing(const Asking& ask) {
@@ -210,8 +219,8 @@ Sentence aboutNothing(const Asking& ask) {
         return ask.say(one ? SENTENCE("question", "Check whether {forces} is in equilibrium.")
                            : SENTENCE("question", "Check whether {forces} are in equilibrium."),
                        {{"forces", forcesOf(ask)}});
-    return ask.say(one ? SENTENCE("question", "Check whether {forces} makes {sum}.")
-                       : SENTENCE("question", "Check whether {forces} together make {sum}."),
+    return ask.say(one ? SENTENCE("question", "Check whether {forces} makes the resultant {sum}.")
+                       : SENTENCE("question", "Check whether {forces} together make the resultant {sum}."),
                    {{"forces", forcesOf(ask)}, {"sum", sumStated(ask)}});
 }
 
@@ -227,7 +236,7 @@ Sentence aboutUnknowns(const Asking& ask, const Unknowns& unknowns) {
     if (isEquilibrium(ask.sketch))
         return ask.say(SENTENCE("question", "Find {unknowns} so that all forces are in equilibrium."),
                        {{"unknowns", listed}});
-    const Sentence stated = sumStated(ask);
+    const Sentence stated = resultantTold(ask);
     if (mayHaveSeveralAnswers(unknowns))
         return ask.say(SENTENCE("question", "Find {unknowns} for which {sum}."),
                        {{"unknowns", everyUnknown(ask, unknowns)}, {"sum", stated}});

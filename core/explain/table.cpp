@@ -23,10 +23,10 @@ void explainTable(const Board& board, Step& step) {
         step.reasoning.push_back(board.say(
             board.isCounterClockwise(1)
                 ? SENTENCE("solution",
-                           "The sheet measures from {axis}, counter-clockwise; in the table all angles are "
+                           "Directions count from {axis}, counter-clockwise; in the table all angles are "
                            "turned to +x, counter-clockwise.")
                 : SENTENCE("solution",
-                           "The sheet measures from {axis}, clockwise; in the table all angles are turned "
+                           "Directions count from {axis}, clockwise; in the table all angles are turned "
                            "to +x, counter-clockwise."),
             "axis", board.axisWords()));
 }

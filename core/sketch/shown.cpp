@@ -137,6 +137,23 @@ std::string directionWords(std::optional<double> referred, const Sketch& sketch)
     return size + " clockwise from " + axis;
 }
 
+std::string bearingWords(std::optional<double> referred, const Sketch& sketch) {
+    const auto isBearing = [](const Force& force) {
+        return std::holds_alternative<BearingForm>(force.direction.form);
+    };
+    if (!referred ||
+        (!isBearing(sketch.sum) && std::none_of(sketch.forces.begin(), sketch.forces.end(), isBearing)))
+        return {};
+    const double turned = convert(*referred, sketch.angleUnit, AngleUnit::deg),
+                 fromX =
+                     sketch.reference.axisDegrees + (sketch.reference.sense == Sense::ccw ? turned : -turned),
+                 fromNorth = normalized(90 - fromX, AngleUnit::deg), off = std::fabs(fromNorth);
+    const bool north = off <= 90;
+    const int decimals = sketch.angleUnit == AngleUnit::deg ? shownAngleDecimals(sketch) : 1;
+    return (north ? "N" : "S") + fixedDecimals(north ? off : 180 - off, decimals) + "°" +
+           (fromNorth >= 0 ? "E" : "W");
+}
+
 std::string withMinusSigns(std::string_view text) {
     const auto isDigit = [&](std::size_t i) { return i < text.size() && text[i] >= '0' && text[i] <= '9'; };
     std::string out;

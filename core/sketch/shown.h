@@ -54,5 +54,7 @@ FromAxis fromAxis(double referred, const Sketch& sketch);
 
 /// "3.6° clockwise from +x", "along +x", "opposite to +x", "no direction". `referred` as Sketch says it.
 std::string directionWords(std::optional<double> referred, const Sketch& sketch);
+/// "N68.5°E" of a found direction, in a sketch some of whose directions are given so; else empty.
+std::string bearingWords(std::optional<double> referred, const Sketch& sketch);
 
 } // namespace tailpoint

@@ -138,6 +138,8 @@ bool isFound(const SolvedForce& force) {
 std::string answerLine(const SolvedForce& solved, const Force& given, const Sketch& sketch) {
     std::string line = solved.name + " = " + shownMagnitude(solved, given, sketch);
     line += ", " + directionWords(solved.direction, sketch);
+    if (const std::string bearing = bearingWords(solved.direction, sketch); !bearing.empty())
+        line += ", bearing " + bearing;
     return solved.turned ? line + " (in the other sense of its line of action)" : line;
 }
 

@@ -46,6 +46,9 @@ QString largeLine(const Found& of, const Result& result) {
 /// nothing is wrapped anew while a drag makes numbers longer.
 QString detailLine(const Found& found, const Result& result, bool alone) {
     QString line = onScreen(directionWords(found.vector.direction, result.sketch));
+    if (const std::string bearing = bearingWords(found.vector.direction, result.sketch); !bearing.empty()) {
+        line += Answers::tr(", bearing %1").arg(onScreen(bearing));
+    }
     if (found.vector.turned) {
         line += Answers::tr(", in the other sense of its line");
     }
