@@ -43,7 +43,8 @@ struct Equation {
 std::vector<Signed> othersOf(const Writer& w, VectorId sought) {
     std::vector<Signed> terms;
     for (std::size_t i = 0; i < w.sketch.forces.size(); ++i)
-        if (forceVector(i) != sought && w.solvedVector(forceVector(i)).direction)
+        if (forceVector(i) != sought && w.solvedVector(forceVector(i)).direction &&
+            w.solvedVector(forceVector(i)).magnitude > 0)
             terms.emplace_back(forceVector(i), 1);
     return terms;
 }

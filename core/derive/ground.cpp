@@ -22,18 +22,6 @@ bool isOneTriangle(const std::optional<Reduction>& reduction) {
     return reduction && !reduction->sought.empty() && (reduction->sought.size() > 1 || !reduction->addsUp());
 }
 
-/// From directions: the angle opposite to the vector on the circle, and how far the line is from its centre.
-void writeReach(Writer& w, const Reduction& r) {
-    const bool firstOnLine =
-        !isGiven(r.side[r.sought[0]] == kSumVector ? w.sketch.sum.magnitude
-                                                   : w.sketch.forces[r.side[r.sought[0]].index].magnitude);
-    const std::size_t onCircle = r.sought[firstOnLine ? 1U : 0U], k = r.knownSide();
-    const auto [a, b] = Reduction::others(onCircle);
-    const QuantityId angle{What::opposite, r.side[onCircle]};
-    w.tails(angle, r.side[a], r.side[b], !r.isOwnAngle(a, b));
-    w.line({What::distance}, LineKind::sinesSide, product(w.size(r.side[k]), apply("sin", w.of(angle))));
-}
-
 bool isLong(const SolvedForce& vector) {
     return vector.direction && vector.magnitude > 0;
 }
@@ -50,6 +38,22 @@ void writeSums(Writer& w, const std::vector<Signed>& terms) {
     }
     for (std::uint8_t axis = 0; axis < 2; ++axis)
         w.line({What::gap, kNobody, {}, 0, axis}, LineKind::check, deriving::total(std::move(columns[axis])));
+}
+
+/// By how much what the forces add up to differs from what their sum is to be.
+void writeDifference(Writer& w) {
+    const bool atRest = isEquilibrium(w.sketch) || !isLong(w.solvedVector(kSumVector));
+    const auto gap = [](std::uint8_t part) { return QuantityId{What::gap, kNobody, {}, 0, part}; };
+    if (!atRest) {
+        w.line(gap(kDifferenceX), LineKind::elimination,
+               sum(w.of(gap(0)), negative(w.of({What::x, kSumVector}))));
+        w.line(gap(kDifferenceY), LineKind::elimination,
+               sum(w.of(gap(1)), negative(w.of({What::y, kSumVector}))));
+    }
+    const Formula x = w.of(gap(atRest ? 0 : kDifferenceX)), y = w.of(gap(atRest ? 1 : kDifferenceY));
+    const QuantityId square{What::square, kNobody, {}, 0, kDifference};
+    w.line(square, LineKind::pythagoras, sum(power(x, 2), power(y, 2)));
+    w.line(gap(kDifference), LineKind::elimination, root(w.of(square)));
 }
 
 } // namespace
@@ -104,8 +108,8 @@ Chain groundOf(const Sketch& sketch, const Solved& solved, const Things& things)
     if (isOneTriangle(reduction)) {
         if (reduction->addsUp())
             deriving::writeKnown(w, *reduction);
-        if (!isAnswered && solved.family == Family::magnitudeAndDirection)
-            writeReach(w, *reduction);
+        if (!isAnswered)
+            deriving::writeFailure(w, *reduction);
     }
     deriving::collectGiven(w.chain);
     return std::move(w.chain);
@@ -139,6 +143,8 @@ Chain checkOf(const Sketch& sketch, const Solved& solved, const Things& things, 
             w.x(kSumVector);
             w.y(kSumVector);
         }
+        if (!isAnswered)
+            writeDifference(w);
     }
     deriving::collectGiven(w.chain);
     return std::move(w.chain);

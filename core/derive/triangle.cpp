@@ -90,7 +90,7 @@ void writeOneVector(const Triangle& t, std::size_t sought) {
 }
 
 /// Two magnitudes along known lines: the law of sines, or Lami's form of it.
-void writeTwoMagnitudes(const Triangle& t) {
+void writeMagnitudes(const Triangle& t) {
     Writer& w = t.w;
     const std::size_t k = t.r.knownSide();
     const auto [a, b] = Reduction::others(k);
@@ -220,30 +220,6 @@ void writeSmallest(const Triangle& t) {
     w.check();
 }
 
-/// Two forces along one line: their components along it, positive in the sense of the greater.
-void writeAlongOneLine(Writer& w) {
-    const VectorId p = forceVector(0), q = forceVector(1);
-    const VectorId great = w.length(p) >= w.length(q) ? p : q;
-    std::vector<std::pair<Formula, int>> terms;
-    for (const VectorId v : {p, q}) {
-        const bool against = w.vector(v).dot(w.vector(great)) < 0;
-        w.line({What::along, v}, LineKind::component, signedBy(against ? -1 : 1, w.size(v)));
-        terms.emplace_back(w.of({What::along, v}), 1);
-    }
-    const QuantityId along{What::along, kSumVector};
-    w.line(along, LineKind::columnSum, total(std::move(terms)));
-    w.line(magnitudeId(kSumVector), LineKind::component, absolute(w.of(along)));
-    if (!w.solvedVector(kSumVector).direction)
-        return;
-    const Formula way = w.way(great);
-    std::vector<Case> cases;
-    cases.push_back({{above(w.of(along), zero())}, way});
-    cases.push_back({{above(way, zero())}, total({{way, 1}, {w.half(), -1}})});
-    cases.push_back({{}, total({{way, 1}, {w.half(), 1}})});
-    w.line(directionId(kSumVector), LineKind::turn, std::move(cases));
-    w.check();
-}
-
 /// Several known forces beside one that is missing are the component table's.
 std::optional<Reduction> oneTriangle(const Writer& w) {
     auto reduction = reductionOf(w.sketch, w.solved);
@@ -259,16 +235,16 @@ bool hasTriangle(const Writer& w) {
     return reduction && !isFlat(w, *reduction);
 }
 
+void writeTwoMagnitudes(Writer& w, const Reduction& reduction) {
+    writeMagnitudes({w, reduction});
+}
+
 void writeByTriangle(Writer& w) {
     const auto reduction = oneTriangle(w);
     if (!reduction)
         return;
-    if (isFlat(w, *reduction)) {
-        if (reduction->side[2] == kSumVector && reduction->sought.size() == 1 && reduction->sought[0] == 2 &&
-            w.length(forceVector(0)) > 0 && w.length(forceVector(1)) > 0)
-            writeAlongOneLine(w);
-        return;
-    }
+    if (isFlat(w, *reduction))
+        return writeFlat(w, *reduction);
     const Triangle t{w, *reduction};
     if (reduction->addsUp())
         writeKnown(w, *reduction);
@@ -277,7 +253,7 @@ void writeByTriangle(Writer& w) {
     case Family::closePolygon:
         return writeOneVector(t, reduction->sought[0]);
     case Family::twoMagnitudes:
-        return writeTwoMagnitudes(t);
+        return writeMagnitudes(t);
     case Family::magnitudeAndDirection:
         return writeAmbiguous(t);
     case Family::twoDirections:

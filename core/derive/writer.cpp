@@ -37,6 +37,8 @@ Formula total(std::vector<std::pair<Formula, int>> terms) {
     parts.reserve(terms.size());
     for (auto& [formula, sign] : terms)
         parts.push_back(signedBy(sign, std::move(formula)));
+    if (parts.empty())
+        return zero();
     return sumOf(std::move(parts));
 }
 

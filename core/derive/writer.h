@@ -120,6 +120,12 @@ void writeByTriangle(Writer& writer);
 /// Whether there is a triangle that has some height.
 bool hasTriangle(const Writer& writer);
 void writeByComponents(Writer& writer);
+/// The same where no triangle has any height: components along the line, each with its sign.
+void writeFlat(Writer& writer, const Reduction& reduction);
+/// Two magnitudes by the law of sines. Precondition: their lines meet, and the known side has a length.
+void writeTwoMagnitudes(Writer& writer, const Reduction& reduction);
+/// What fails where no triangle closes, and by how much. Precondition: it is all of one triangle.
+void writeFailure(Writer& writer, const Reduction& reduction);
 void writeByParallelograms(Writer& writer);
 /// Component lines of what K adds up, K from them.
 void writeKnown(Writer& writer, const Reduction& reduction);

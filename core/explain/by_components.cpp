@@ -266,6 +266,13 @@ void noteQuadraticSlips(Board& board, const Equations& e) {
                                "the middle of the chord, not a point of the circle."),
                       "foot", foot, "u", board.symbolOf(target), "value", *value));
     noteSwappedFunctions(board, step, e, e.u, target);
+    if (!board.solved.tangent)
+        return;
+    const Formula difference = absolute(sum(e.known().size, negative(e.side(e.v).size)));
+    if (const auto value = slipped(board, target, difference))
+        step.notes.push_back(
+            board.say(SENTENCE("solution", "Magnitudes are no components: {difference} would give {value}."),
+                      "difference", difference, "value", *value));
 }
 
 void writeQuadraticAnswers(Board& board, const Equations& e) {

@@ -65,13 +65,22 @@ Writer followTriangle(Board& board, Writer writer) {
         board.options.method == Method::components || (board.options.method == Method::suited && atRest);
     if (byComponents && explaining::hasTriangle(board) && board.follow(Route::Way::components))
         return explaining::writeTwoByComponents;
-    return board.follow(Route::Way::triangle) ? writer : explaining::writeAlongOneLine;
+    board.follow(Route::Way::triangle);
+    return explaining::hasTriangle(board) ? writer : explaining::writeAlongOneLine;
+}
+
+/// All given: both sides of the equation by components.
+void followComparison(Board& board) {
+    if (board.solved.family == Family::check)
+        board.carried.take(checkOf(board.sketch, board.solved, board.things, board.solution));
 }
 
 /// Carries the lines of the way that is told; returns who tells it.
 Writer follow(Board& board) {
-    if (!board.isAnswered())
+    if (!board.isAnswered()) {
+        followComparison(board);
         return explaining::writeWithoutAnswer;
+    }
     switch (board.solved.family) {
     case Family::closePolygon:
         return followClosing(board);

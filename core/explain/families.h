@@ -69,5 +69,8 @@ void writeTwoByComponents(Board& board); ///< two unknowns of two vectors, by th
 void writePairs(Board& board);           ///< the same, parallelogram by parallelogram
 void writeWithoutAnswer(Board& board);   ///< none, endless, too few or too many unknowns
 void writeWhyNone(Board& board);         ///< two unknowns that no triangle joins: the drawing that fails
+void writeNearest(Board& board);         ///< the same: the nearest that can be done, as a check
+void writeEndless(Board& board);         ///< infinitely many answers: what they have in common
+void tryOneOfMany(Board& board);         ///< the same: one of them put into the equation
 
 } // namespace tailpoint::explaining

@@ -93,16 +93,14 @@ void noteExchange(const Board& board, Step& step, const Triangle& t, const Quant
 /// The known force projected on a line, taken for the component or for what holds it.
 void noteProjection(const Board& board, Step& step, const Triangle& t, const QuantityId& angle) {
     const Vector &whole = t.known(), &part = t.sought(0);
-    const Formula projection = product(whole.size, apply("cos", board.symbolOf(angle)));
-    const auto value = slipped(board, part.sizeId, projection);
+    const auto value =
+        slipped(board, part.sizeId, absolute(product(whole.size, apply("cos", board.symbolOf(angle)))));
     if (!value)
         return;
     step.notes.push_back(board.say(
-        SENTENCE(
-            "solution",
-            "{part} is not the projection of {whole} on the line of {part}: {size} times the cosine of the "
-            "angle between them would be {value}."),
-        "part", part.vector, "whole", whole.vector, "size", whole.size, "value", *value));
+        SENTENCE("solution", "{part} is not the projection of {whole} on the line of {vector}, which would "
+                             "have the length {value}."),
+        "part", part.size, "whole", whole.vector, "vector", part.vector, "value", *value));
 }
 
 void writeSineStep(Board& board, const Triangle& t) {

@@ -237,23 +237,4 @@ void writeKnown(Board& board) {
         writePolar(board, board.at(kKnownVector));
 }
 
-void writeComparison(Board& board) {
-    const Carried lines = checkLines(board, false);
-    const QuantityId x{What::gap, kNobody, {}, 0, 0}, y{What::gap, kNobody, {}, 0, 1};
-    writeComponents(board, lines, knownForces(board));
-    Step& step = board.step(StepKey::components, SENTENCE("solution", "Both sides by components"), Stage::all,
-                            Law::components);
-    writeComponentTable(board, step, lines, knownForces(board), Total{inWords("ΣF"), x, y});
-    const auto asked = [&](What what, double given) {
-        const QuantityId id{what, kSumVector};
-        return lines.value(id) ? lines.number(id)
-                               : lines.carried(withoutNoise(given, lines.scale), Dimension::force);
-    };
-    step.conclusion.push_back(board.say(
-        SENTENCE("solution",
-                 "The forces amount to {x} along x and {y} along y; their sum is to have {sumX} and {sumY}."),
-        "x", lines.number(x), "y", lines.number(y), "sumX", asked(What::x, board.sum().v.x()), "sumY",
-        asked(What::y, board.sum().v.y())));
-}
-
 } // namespace tailpoint::explaining

@@ -65,11 +65,11 @@ Prose besideBounds(const Board& board, const Formula& least, const Formula& most
     return board.say(wording, "least", least, "most", most, "size", size);
 }
 
-/// As the answer shows it, or as it is carried where those are the digits of a bound.
+/// As the answer shows it, or as it is carried where so few digits don't lie between.
 Formula digitsBeside(const Board& board, const Expected& expected, const Vector& found) {
     const Formula shown = board.answered(found.sizeNumber);
     const Place place = placeOf(board, expected, shown);
-    return place == Place::onLeast || place == Place::onMost ? found.sizeNumber : shown;
+    return place == Place::between ? shown : found.sizeNumber;
 }
 
 /// Of one magnitude.
@@ -196,17 +196,52 @@ void besideHypotenuse(const Board& board, Step& step) {
     const Triangle t(board);
     const Vector &u = board.found(t.sought(0).id), &v = board.found(t.sought(1).id), &known = t.known();
     const Formula first = board.answered(u.sizeNumber), second = board.answered(v.sizeNumber);
-    const bool isLess =
-        u.sizeNumber.value < known.sizeNumber.value && v.sizeNumber.value < known.sizeNumber.value;
-    if (isLess)
-        step.conclusion.push_back(board.say(
-            SENTENCE("solution", "The estimate said less than {known}: {first} and {second} both are."),
-            "known", equal(known.size, known.sizeNumber), "first", equal(u.size, first), "second",
-            equal(v.size, second)));
+    const double most = std::max(u.sizeNumber.value, v.sizeNumber.value);
+    if (most > known.sizeNumber.value)
+        return;
+    step.conclusion.push_back(board.say(
+        most < known.sizeNumber.value
+            ? SENTENCE("solution", "The estimate said less than {known}: {first} and {second} both are.")
+            : SENTENCE("solution",
+                       "The estimate said less than {known}: {first} and {second}, of which one has "
+                       "the same digits."),
+        "known", equal(known.size, known.sizeNumber), "first", equal(u.size, first), "second",
+        equal(v.size, second)));
+}
+
+/// On one line: one of the two takes all that is known, or both nothing.
+void besideAll(const Board& board, Step& step) {
+    const Triangle t(board);
+    const Vector &u = board.found(t.sought(0).id), &v = board.found(t.sought(1).id), &known = t.known();
+    const Vector &all = u.magnitude >= v.magnitude ? u : v, &none = u.magnitude >= v.magnitude ? v : u;
+    const Formula more = equal(all.size, board.answered(all.sizeNumber)),
+                  less = equal(none.size, board.answered(none.sizeNumber));
+    step.conclusion.push_back(
+        known.magnitude == 0
+            ? board.say(SENTENCE("solution", "The estimate expected both to be zero: {more} and {less}."),
+                        "more", more, "less", less)
+            : board.say(SENTENCE("solution", "The estimate expected one of the two to be as great as {known} "
+                                             "and the other zero: {more} and {less}."),
+                        "known", equal(known.size, known.sizeNumber), "more", more, "less", less));
+}
+
+/// On one line: both directions are that of what is known, or its opposite.
+void besideLine(const Board& board, Step& step) {
+    const Triangle t(board);
+    const Vector &u = board.found(t.sought(0).id), &v = board.found(t.sought(1).id), &known = t.known();
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution",
+                 "The estimate expected all three on one line: {first} and {second} beside {known}, "
+                 "no angle or a half turn apart."),
+        "first", equal(u.theta, u.wayNumber), "second", equal(v.theta, v.wayNumber), "known",
+        equal(known.theta, known.wayNumber)));
 }
 
 /// The families whose estimate compares two things that are sought.
 void writeComparison(const Board& board, Step& step) {
+    if (board.hasStep(StepKey::line))
+        return board.solved.family == Family::twoDirections ? besideLine(board, step)
+                                                            : besideAll(board, step);
     switch (board.solved.family) {
     case Family::twoMagnitudes:
         return besideOrder(board, step);

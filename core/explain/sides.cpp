@@ -44,6 +44,13 @@ void writeGreatest(Board& board, const ThreeSides& q) {
                                        "obtuse it is this one, and the cosine tells so by its sign."),
                   "angle", q.symbol(i), "side", q.side(i).size));
     board.show(step, q.angle(i));
+    const QuantityId ratio{What::ratio, q.side(i).id, {}, 0, kCosine};
+    if (const auto value = slipped(board, {{ratio, negative(board.carried.formulaOf(ratio))}}, q.angle(i)))
+        step.notes.push_back(board.say(
+            SENTENCE("solution", "The square that is taken away is that of {side}, the side opposite: "
+                                 "with the sign of the numerator turned {angle} would come out as "
+                                 "{value}, its supplement."),
+            "side", q.side(i).size, "angle", q.symbol(i), "value", *value));
 }
 
 void writeSecond(Board& board, const ThreeSides& q) {
@@ -59,6 +66,17 @@ void writeSecond(Board& board, const ThreeSides& q) {
         "side", q.side(greatest).size, "angle", q.symbol(greatest)));
     board.show(step, q.angle(second));
     board.show(step, q.angle(last));
+    const QuantityId ratio{What::ratio, q.side(second).id};
+    const auto value = slipped(
+        board, {{ratio, exchanged(board.carried.formulaOf(ratio), q.side(second).sizeId, q.side(last).size)}},
+        q.angle(second));
+    if (value)
+        step.notes.push_back(
+            board.say(SENTENCE("solution",
+                               "{angle} lies opposite {side}: with {wrong} in its place it would come out as "
+                               "{value}, which is the third angle."),
+                      "angle", q.symbol(second), "side", q.side(second).size, "wrong", q.side(last).size,
+                      "value", *value));
     step.notes.push_back(board.say(
         SENTENCE("solution",
                  "Started with a smaller angle, the inverse sine could hide an obtuse one. That is why the "

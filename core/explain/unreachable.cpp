@@ -1,5 +1,10 @@
-// Two unknowns that no triangle joins: the drawing is tried, and where it fails is said with numbers.
+// Two unknowns that no triangle joins: the drawing is tried, where it fails is said with numbers, and the
+// nearest that can be done is put into the equation.
 #include "core/explain/families.h"
+#include "core/explain/slip.h"
+#include "core/explain/trial.h"
+
+#include "core/quantity/decimals.h"
 
 #include <algorithm>
 #include <array>
@@ -9,7 +14,7 @@ namespace tailpoint::explaining {
 
 namespace {
 
-constexpr double kAlong = 1e-12; ///< sine of an angle below which two lines count as one direction
+constexpr QuantityId kDistance{What::distance}, kLack{What::gap, kNobody, {}, 0, kDifference};
 
 Step& drawing(Board& board, const Triangle& t, const Wording& title) {
     Step& step = board.step(StepKey::estimate, title, Stage::construction);
@@ -18,50 +23,312 @@ Step& drawing(Board& board, const Triangle& t, const Wording& title) {
     return step;
 }
 
+Step& reachStep(Board& board, const Triangle& t, const Wording& title) {
+    Step& step = board.step(StepKey::reach, title, Stage::construction);
+    for (const std::size_t i : t.r.sought)
+        step.parts.push_back(part(FigurePart::Kind::locus, t.side(i).index));
+    return step;
+}
+
+Step& checkStep(Board& board) {
+    return board.step(StepKey::check, SENTENCE("solution", "Check by components"), Stage::construction,
+                      Law::components);
+}
+
+Formula told(const Board& board, const QuantityId& quantity) {
+    return equal(board.symbolOf(quantity), board.number(quantity));
+}
+
+QuantityId along(const Vector& vector, std::uint8_t answer = 0) {
+    return {What::along, vector.id, {}, answer};
+}
+
+Formula withoutSign(Formula number) {
+    number.value = std::abs(number.value);
+    if (number.text.starts_with('-'))
+        number.text.erase(0, 1);
+    return number;
+}
+
+Tried knownSide(const Triangle& t) {
+    return {t.known().sizeNumber, t.known().wayNumber, t.r.sign(t.r.knownSide())};
+}
+
+// Two lines that are one direction.
+
+void writeAcross(Board& board, const Triangle& t) {
+    const Vector &u = t.sought(0), &v = t.sought(1), &known = t.known();
+    const QuantityId reach = along(known);
+    Step& step = reachStep(board, t, SENTENCE("solution", "What is left across the line?"));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Whatever their magnitudes, {u} and {v} leave nothing across their line. "
+                             "{known} does; {distance} is its component there, {along} the one along {u}:"),
+        "u", u.vector, "v", v.vector, "known", known.vector, "distance", board.symbolOf(kDistance), "along",
+        board.symbolOf(reach)));
+    for (const QuantityId& id : board.carried.quantities())
+        if (id.what == What::between && board.carried.find(id) != nullptr)
+            board.show(step, id);
+    board.show(step, kDistance);
+    board.show(step, reach);
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "{distance} is more than zero: no magnitudes of {u} and {v} make up "
+                                       "for it."),
+                  "distance", told(board, kDistance), "u", u.vector, "v", v.vector));
+    step.notes.push_back(
+        board.say(SENTENCE("solution",
+                           "{along} can be met; to meet that alone is no answer, it leaves {distance} across "
+                           "the line."),
+                  "along", told(board, reach), "distance", board.number(kDistance)));
+    const double beyond = std::abs(board.number(reach).value) - known.sizeNumber.value;
+    const Formula left = board.force(std::hypot(beyond, board.number(kDistance).value));
+    step.notes.push_back(board.say(
+        SENTENCE("solution", "Magnitudes are no components: {size} laid along the line would leave {left}."),
+        "size", equal(known.size, known.sizeNumber), "left", left));
+}
+
+void checkAcross(Board& board, const Triangle& t) {
+    const Vector &u = t.sought(0), &known = t.known();
+    const Formula& reach = board.number(along(known));
+    const int sign = t.r.sign(t.r.knownSide()) * (reach.value < 0 ? 1 : -1);
+    Step& step = checkStep(board);
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution",
+                           "Another way: along the line of {u} take {along}, all that {known} has there, and "
+                           "put it into the equation by components."),
+                  "u", u.vector, "along", withoutSign(reach), "known", known.vector));
+    const Formula left = writeTrial(board, step, {knownSide(t), {withoutSign(reach), u.wayNumber, sign}});
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "The estimate saw the two parallels apart: {left} are left over, and "
+                                       "their distance is {distance}."),
+                  "left", left, "distance", told(board, kDistance)));
+}
+
+// Two lines that meet behind.
+
+Prose behind(const Board& board, const Triangle& t) {
+    const bool first = board.carried.value(along(t.sought(0))).value_or(0) < 0,
+               second = board.carried.value(along(t.sought(1))).value_or(0) < 0;
+    const Formula &u = t.sought(0).vector, &v = t.sought(1).vector;
+    if (first && second)
+        return board.say(SENTENCE("solution", "Here they meet only behind, where {u} and {v} would both have "
+                                              "to act against their given senses."),
+                         "u", u, "v", v);
+    return board.say(SENTENCE("solution", "Here they meet where {vector} would have to act against its given "
+                                          "sense."),
+                     "vector", first ? u : v);
+}
+
+void writeSigned(Board& board, const Triangle& t) {
+    const Vector &u = t.sought(0), &v = t.sought(1);
+    const QuantityId first = along(u), second = along(v);
+    Step& step = reachStep(board, t, SENTENCE("solution", "Both magnitudes with their signs"));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Across the line of {v} there are only components of {known} and of {u}, across "
+                             "that of {u} only of {known} and of {v}. Counted as positive in their own given "
+                             "senses, {first} and {second} follow:"),
+        "v", v.vector, "known", t.known().vector, "u", u.vector, "first", board.symbolOf(first), "second",
+        board.symbolOf(second)));
+    board.show(step, first);
+    board.show(step, second);
+    for (const QuantityId& id : {first, second})
+        if (board.carried.value(id).value_or(0) < 0)
+            step.conclusion.push_back(
+                board.say(SENTENCE("solution",
+                                   "{along} is negative: {vector} would have to act against its given sense, "
+                                   "with {size}."),
+                          "along", board.symbolOf(id), "vector", board.at(id.of).vector, "size",
+                          withoutSign(board.number(id))));
+    const Formula& right = board.carried.formulaOf(first);
+    if (const auto value = slipped(board, first, withFunction(right, "sin", "cos")))
+        step.notes.push_back(
+            board.say(SENTENCE("solution", "With cosines in place of the sines {first} would come out as "
+                                           "{value}."),
+                      "first", board.symbolOf(first), "value", *value));
+    const auto term = [&](const Vector& vector) {
+        const double length = vector.v.norm();
+        return Eigen::Vector2d(std::abs(board.number(along(vector)).value) / length * vector.v);
+    };
+    const double su = t.r.sign(t.r.sought[0]), sv = t.r.sign(t.r.sought[1]);
+    const Eigen::Vector2d left = t.r.sign(t.r.knownSide()) * t.known().v + su * term(u) + sv * term(v);
+    step.notes.push_back(
+        board.say(SENTENCE("solution",
+                           "Taken without their signs the two would not close the triangle: {left} would be "
+                           "left over."),
+                  "left", board.force(left.norm())));
+}
+
+void checkSigned(Board& board, const Triangle& t) {
+    Step& step = checkStep(board);
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution", "Put both into the equation with their signs, by components.")));
+    std::vector<Tried> tried{knownSide(t)};
+    for (const std::size_t i : t.r.sought) {
+        const Formula& size = board.number(along(t.side(i)));
+        tried.push_back({withoutSign(size), t.side(i).wayNumber, t.r.sign(i) * (size.value < 0 ? -1 : 1)});
+    }
+    const Formula left = writeTrial(board, step, tried);
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution",
+                 "Only {left} is left over, which is the rounding of the two: the signs are right, "
+                 "and the lines meet where the estimate saw them meet, at {first} and {second}."),
+        "left", left, "first", told(board, along(t.sought(0))), "second", told(board, along(t.sought(1)))));
+}
+
+void writeAway(Board& board, const Triangle& t) {
+    const Vector &u = t.sought(0), &v = t.sought(1), &known = t.known();
+    const QuantityId reach = along(known);
+    if (board.carried.find(reach) == nullptr)
+        return;
+    Step& step = reachStep(board, t, SENTENCE("solution", "All along one line"));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Count components along the line as positive in the sense of {u}; call "
+                             "that axis {axis}."),
+        "u", u.vector, "axis", symbol("u")));
+    board.show(step, reach);
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "{u} and {v} act in one sense, and {known} would need the other: their "
+                             "magnitudes would have to make {reach}, and magnitudes are never "
+                             "negative."),
+        "u", u.vector, "v", v.vector, "known", known.vector, "reach",
+        negative(withoutSign(board.number(reach)))));
+    step.notes.push_back(
+        board.say(SENTENCE("solution",
+                           "As plain numbers {u} and {v} could make {size}; but they would add to what they "
+                           "should balance, and {twice} would be left over."),
+                  "u", u.size, "v", v.size, "size", withoutSign(board.number(reach)), "twice",
+                  board.bound(2 * known.sizeNumber.value)));
+    step.notes.push_back(board.say(
+        SENTENCE("solution", "{away} is no magnitude: with both turned round {size} would do."), "away",
+        negative(withoutSign(board.number(reach))), "size", withoutSign(board.number(reach))));
+}
+
 void writeParallels(Board& board, const Triangle& t) {
+    const bool isApart = board.carried.find(kDistance) != nullptr,
+               meets = board.carried.find(along(t.sought(0))) != nullptr;
     Step& step = drawing(board, t, SENTENCE("solution", "Draw it to scale: two lines"));
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
                  "Draw {known} to scale, and through its ends the parallels to the two lines of action: "
                  "where line meets line, the triangle closes."),
         "known", t.known().vector));
-    step.conclusion.push_back(board.say(
-        std::sin(t.opposite(t.r.knownSide())) < kAlong
-            ? SENTENCE("solution",
-                       "Here the two lines run side by side and never meet: {u} and {v} act along one "
-                       "direction, and {known} doesn't.")
-            : SENTENCE(
-                  "solution",
-                  "Here they meet only behind, where {u} or {v} would have to act against its given sense."),
-        "u", t.sought(0).vector, "v", t.sought(1).vector, "known", t.known().vector));
+    if (isApart)
+        step.conclusion.push_back(
+            board.say(SENTENCE("solution", "Here the two parallels are distinct and never meet: {u} and {v} "
+                                           "act along one line, and {known} does not. Their distance can be "
+                                           "read off; it is at most {size}."),
+                      "u", t.sought(0).vector, "v", t.sought(1).vector, "known", t.known().vector, "size",
+                      equal(t.known().size, t.known().sizeNumber)));
+    else if (meets)
+        step.conclusion.push_back(behind(board, t));
+    else
+        step.conclusion.push_back(
+            board.say(SENTENCE("solution", "Here both lines are one, and {u} and {v} lead away along it from "
+                                           "where they would have to end."),
+                      "u", t.sought(0).vector, "v", t.sought(1).vector));
+    if (isApart)
+        return writeAcross(board, t);
+    return meets ? writeSigned(board, t) : writeAway(board, t);
+}
+
+// Three sides.
+
+struct BySize {
+    explicit BySize(const Triangle& t) : sides{0, 1, 2} {
+        std::sort(sides.begin(), sides.end(),
+                  [&](std::size_t a, std::size_t b) { return t.side(a).magnitude > t.side(b).magnitude; });
+    }
+    std::array<std::size_t, 3> sides;
+};
+
+/// The law of cosines would ask for a cosine beyond 1.
+void noteCosine(const Board& board, Step& step, const Vector& a, const Vector& b, const Vector& c) {
+    const Formula cosine =
+        over(sum(power(b.sizeNumber, 2), power(c.sizeNumber, 2), negative(power(a.sizeNumber, 2))),
+             product(count(2), b.sizeNumber, c.sizeNumber));
+    const auto value = evaluate(cosine, board.sketch.angleUnit);
+    if (!value)
+        return;
+    const auto shown = static_cast<double>(*value);
+    step.notes.push_back(
+        board.say(SENTENCE("solution",
+                           "The law of cosines would ask for the cosine {cosine} opposite {a}: no angle has "
+                           "it, and the calculator says error, not 'no answer'."),
+                  "cosine", number(shown, significant(shown, 4)), "a", a.size));
+    step.notes.push_back(board.say(
+        SENTENCE("solution", "{hypotenuse} is no bound: the two reach {most} where they act in one sense."),
+        "hypotenuse",
+        equal(root(sum(power(b.size, 2), power(c.size, 2))),
+              board.force(std::hypot(b.sizeNumber.value, c.sizeNumber.value))),
+        "most", board.bound(b.sizeNumber.value + c.sizeNumber.value)));
+}
+
+void writeUnequal(Board& board, const Vector& a, const Vector& b) {
+    Step& step = board.step(StepKey::estimate, SENTENCE("solution", "Does it close?"), Stage::construction);
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Nothing else acts: drawn to scale, {a} and {b} can only hold each other "
+                             "if they are equal. Here they are not:"),
+        "a", a.vector, "b", b.vector));
+    board.show(step, kLack);
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "In whatever directions, {lack} at least would be left over."), "lack",
+                  told(board, kLack)));
 }
 
 void writeThreeSides(Board& board, const Triangle& t) {
-    std::array<const Vector*, 3> sides{&t.side(0), &t.side(1), &t.side(2)};
-    std::sort(sides.begin(), sides.end(),
-              [](const Vector* a, const Vector* b) { return a->magnitude > b->magnitude; });
-    const auto [a, b, c] = sides;
-    if (c->magnitude == 0)
-        return;
+    const BySize order(t);
+    const Vector &a = t.side(order.sides[0]), &b = t.side(order.sides[1]), &c = t.side(order.sides[2]);
+    if (c.magnitude == 0)
+        return writeUnequal(board, a, b);
     Step& step = drawing(board, t, SENTENCE("solution", "Does the triangle close?"));
     step.reasoning.push_back(board.say(SENTENCE(
         "solution", "Three sides close a triangle only if the greatest is no longer than the other two "
                     "together. Here it is longer:")));
     step.workings.push_back(
         {{},
-         related(a->size, Relation::greater, sum(b->size, c->size)),
+         related(a.size, Relation::greater, sum(b.size, c.size)),
          {},
-         related(a->sizeNumber, Relation::greater, board.bound(b->sizeNumber.value + c->sizeNumber.value))});
+         related(a.sizeNumber, Relation::greater, board.bound(b.sizeNumber.value + c.sizeNumber.value))});
     step.conclusion.push_back(board.say(
-        a == &t.known()
+        order.sides[0] == t.r.knownSide()
             ? SENTENCE("solution", "Circles about the two ends of {known}, with the two magnitudes as "
                                    "radii, stay apart: no point lies on both.")
             : SENTENCE("solution", "Circles about the two ends of {known}, with the two magnitudes as "
                                    "radii, lie one inside the other: no point lies on both."),
         "known", t.known().vector));
+    Step& reach = reachStep(board, t, SENTENCE("solution", "By how much does it fail?"));
+    reach.reasoning.push_back(
+        board.say(SENTENCE("solution", "{b} and {c} do most against {a} where both act along its line:"), "b",
+                  b.vector, "c", c.vector, "a", a.vector));
+    board.show(reach, kLack);
+    reach.conclusion.push_back(board.say(
+        SENTENCE("solution", "{a} is {lack} too long: the other two would have to make at least {most}."),
+        "a", a.size, "lack", board.number(kLack), "most", a.sizeNumber));
+    noteCosine(board, reach, a, b, c);
 }
 
-/// A line and a circle about the end of the known vector.
+void checkThreeSides(Board& board, const Triangle& t) {
+    const BySize order(t);
+    const Vector& a = t.side(order.sides[0]);
+    if (t.side(order.sides[2]).magnitude == 0)
+        return;
+    Step& step = checkStep(board);
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Put all three into the equation along the line of {known}, by components, the "
+                             "two smaller ones against {a}."),
+        "known", t.known().vector, "a", a.vector));
+    std::vector<Tried> tried;
+    for (std::size_t n = 0; n < 3; ++n)
+        tried.push_back({t.side(order.sides[n]).sizeNumber, t.known().wayNumber, n == 0 ? 1 : -1});
+    const Formula left = writeTrial(board, step, tried);
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "The estimate said that {a} is longer than the other two together: {left} are "
+                             "left over, as found above."),
+        "a", equal(a.size, a.sizeNumber), "left", left));
+}
+
+// A line and a circle.
+
+/// About the end of the known vector.
 struct Reach : Triangle {
     explicit Reach(const Board& theBoard) : Triangle(theBoard) {
         const bool firstOnLine = !sought(0).sizeGiven;
@@ -69,14 +336,11 @@ struct Reach : Triangle {
         onCircle = r.sought[firstOnLine ? 1U : 0U];
     }
     std::size_t onLine = 0, onCircle = 0;
-    bool isTooShort() const {
-        return side(onCircle).magnitude < known().magnitude * std::sin(opposite(onCircle));
-    }
+    bool isTooShort() const { return board.carried.find(kLack) != nullptr; }
 };
 
-/// The distance of the line from the centre of the circle, and what falls short of it.
-void writeDistance(Board& board, const Reach& t) {
-    const Vector &known = t.known(), &u = t.side(t.onLine), &v = t.side(t.onCircle);
+void writeKnownAngle(Board& board, const Reach& t) {
+    const Vector &known = t.known(), &u = t.side(t.onLine);
     Step& angle =
         board.step(StepKey::angle, SENTENCE("solution", "The angle that is known"), Stage::construction);
     angle.parts = {part(FigurePart::Kind::tails, known.index, u.index)};
@@ -85,26 +349,133 @@ void writeDistance(Board& board, const Reach& t) {
                  "{angle} is the angle between the sides {known} and {u}: their directions are known."),
         "angle", t.symbol(t.onCircle), "known", known.vector, "u", u.vector));
     board.show(angle, t.angle(t.onCircle));
+}
 
-    const QuantityId distance{What::distance};
-    Step& step = board.step(StepKey::reach, SENTENCE("solution", "Does it reach?"), Stage::construction);
-    step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
+/// The law of sines would ask for a sine above 1.
+void noteSine(const Board& board, Step& step, const Reach& t) {
+    const Vector &known = t.known(), &v = t.side(t.onCircle);
+    const auto sine = evaluate(
+        over(product(known.sizeNumber, apply("sin", board.number(t.angle(t.onCircle)))), v.sizeNumber),
+        board.sketch.angleUnit);
+    if (sine)
+        step.notes.push_back(board.say(
+            SENTENCE("solution",
+                     "The law of sines would ask for the sine {sine} opposite {known}: no angle has "
+                     "it, and the calculator says error, not 'no answer'."),
+            "sine", number(static_cast<double>(*sine), significant(static_cast<double>(*sine), 4)), "known",
+            known.size));
+    const auto value =
+        slipped(board, kDistance, withFunction(board.carried.formulaOf(kDistance), "sin", "cos"));
+    if (value)
+        step.notes.push_back(
+            board.say(SENTENCE("solution", "{distance} lies across the line: with the cosine in place of the "
+                                           "sine it would come out as {value}."),
+                      "distance", board.symbolOf(kDistance), "value", *value));
+}
+
+/// The distance of the line from the centre of the circle, and what falls short of it.
+void writeDistance(Board& board, const Reach& t) {
+    const Vector &u = t.side(t.onLine), &v = t.side(t.onCircle);
+    Step& step = reachStep(board, t, SENTENCE("solution", "Does it reach?"));
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
                  "The distance {distance} of the line from the centre of the circle decides: a radius {v} "
                  "shorter than that never touches the line."),
-        "distance", board.symbolOf(distance), "v", v.size));
-    board.show(step, distance);
+        "distance", board.symbolOf(kDistance), "v", v.size));
+    board.show(step, kDistance);
+    board.show(step, kLack);
     step.conclusion.push_back(board.say(
         SENTENCE("solution",
-                 "{v} is smaller than {distance}: the triangle can't close. The least magnitude that would "
-                 "do is {least} itself, at right angles to {u}."),
-        "v", equal(v.size, v.sizeNumber), "distance", equal(board.symbolOf(distance), board.number(distance)),
-        "least", board.number(distance), "u", u.vector));
+                 "{v} is smaller than {distance}, by {lack}: the triangle can't close. The least magnitude "
+                 "that would do is {least} itself, at right angles to {u}."),
+        "v", equal(v.size, v.sizeNumber), "distance", told(board, kDistance), "lack", board.number(kLack),
+        "least", board.number(kDistance), "u", u.vector));
+    noteSine(board, step, t);
 }
 
-void writeLineAndCircle(Board& board) {
-    const Reach t(board);
+/// At right angles to the line, on the side to which the triangle would close.
+Formula acrossLine(const Board& board, const Reach& t) {
+    const Eigen::Vector2d axis = t.side(t.onLine).v, known = t.known().v;
+    const double side = axis.x() * known.y() - axis.y() * known.x(),
+                 sign = -t.r.sign(t.r.knownSide()) * t.r.sign(t.onCircle) * (side > 0 ? 1 : -1) *
+                        (board.sketch.reference.sense == Sense::ccw ? 1 : -1);
+    return board.carried.carried(
+        normalized(t.side(t.onLine).wayNumber.value + sign * board.half() / 2, board.sketch.angleUnit),
+        Dimension::angle);
+}
+
+void checkDistance(Board& board, const Reach& t) {
+    const Vector &u = t.side(t.onLine), &v = t.side(t.onCircle);
+    const Formula& foot = board.number(along(u));
+    Step& step = checkStep(board);
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution",
+                           "Another way: {v} does most at right angles to {u}, and {u} as far as the foot of "
+                           "the perpendicular. Put both into the equation by components:"),
+                  "v", v.vector, "u", u.vector));
+    board.show(step, along(u));
+    const Formula left =
+        writeTrial(board, step,
+                   {knownSide(t),
+                    {withoutSign(foot), u.wayNumber, t.r.sign(t.onLine) * (foot.value < 0 ? -1 : 1)},
+                    {v.sizeNumber, acrossLine(board, t), t.r.sign(t.onCircle)}});
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "The estimate saw the parallel miss the circle: {left} are left over at the "
+                             "nearest, as found above."),
+        "left", left));
+}
+
+/// Both points of the line lie behind.
+void writeBehind(Board& board, const Reach& t) {
+    const Vector &u = t.side(t.onLine), &v = t.side(t.onCircle), &known = t.known();
+    const QuantityId chord{What::distance, {}, {}, 0, 1}, first = along(u, 1), second = along(u, 2);
+    Step& step = reachStep(board, t, SENTENCE("solution", "Where does the line meet the circle?"));
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution",
+                           "{distance} is how far the line is from the centre of the circle, {along} how far "
+                           "the foot of that distance lies along {u}, and {chord} how far the circle reaches "
+                           "to either side of it, by Pythagoras' theorem:"),
+                  "distance", board.symbolOf(kDistance), "along", board.symbolOf(along(known)), "u", u.vector,
+                  "chord", board.symbolOf(chord)));
+    for (const QuantityId& id : {kDistance, along(known), chord, first, second})
+        board.show(step, id);
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "{first} and {second} are both negative: at either point {u} would have to act "
+                             "against its given sense."),
+        "first", board.symbolOf(first), "second", board.symbolOf(second), "u", u.vector));
+    if (const auto value = slipped(board, first, absolute(board.carried.formulaOf(first))))
+        step.notes.push_back(board.say(
+            SENTENCE("solution", "Without its sign {first} would be {value}, and nothing would show "
+                                 "that {u} pulls the wrong way."),
+            "first", board.symbolOf(first), "value", *value, "u", u.vector));
+    const QuantityId square{What::square, {}, {}, 0, 1};
+    if (const auto value =
+            slipped(board, {{square, sum(power(v.size, 2), power(board.symbolOf(kDistance), 2))}}, first))
+        step.notes.push_back(board.say(
+            SENTENCE("solution", "{v} is the hypotenuse: with the squares added {first} would come out as "
+                                 "{value}."),
+            "v", v.size, "first", board.symbolOf(first), "value", *value));
+}
+
+void checkBehind(Board& board, const Reach& t) {
+    const Vector &u = t.side(t.onLine), &v = t.side(t.onCircle), &known = t.known();
+    Step& step = checkStep(board);
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution", "Both points must be {v} from the centre of the circle."), "v",
+                  equal(v.size, v.sizeNumber)));
+    for (const std::uint8_t answer : {std::uint8_t{1}, std::uint8_t{2}})
+        step.workings.push_back(worked(
+            board, v.size,
+            root(sum(power(board.number(kDistance), 2),
+                     power(sum(board.number(along(known)), negative(board.number(along(u, answer)))), 2)))));
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution",
+                           "They are. The estimate saw both on the side away from which {u} points: {first} "
+                           "and {second}."),
+                  "u", u.vector, "first", told(board, along(u, 1)), "second", told(board, along(u, 2))));
+}
+
+void writeLineAndCircle(Board& board, const Reach& t) {
     if (t.known().magnitude == 0)
         return;
     Step& step = drawing(board, t, SENTENCE("solution", "Draw it to scale: a line and a circle"));
@@ -113,14 +484,18 @@ void writeLineAndCircle(Board& board) {
             "solution",
             "Through one end of {known} draw the parallel to the line of action of {u}, and about the other "
             "end a circle of radius {v}: where the parallel meets the circle, the triangle closes."),
-        "known", t.known().vector, "u", t.side(t.onLine).vector, "v", t.side(t.onCircle).size));
+        "known", t.known().vector, "u", t.side(t.onLine).vector, "v",
+        equal(t.side(t.onCircle).size, t.side(t.onCircle).sizeNumber)));
     step.conclusion.push_back(
         t.isTooShort()
             ? board.say(SENTENCE("solution", "Here the parallel misses the circle."))
             : board.say(SENTENCE("solution", "Here they meet only on the side away from which {u} points."),
                         "u", t.side(t.onLine).vector));
+    writeKnownAngle(board, t);
     if (t.isTooShort())
         writeDistance(board, t);
+    else if (board.carried.find(along(t.side(t.onLine), 1)) != nullptr)
+        writeBehind(board, t);
 }
 
 bool isOneTriangle(const Board& board) {
@@ -128,19 +503,47 @@ bool isOneTriangle(const Board& board) {
            (board.reduction->sought.size() > 1 || !board.reduction->addsUp());
 }
 
+bool hasNoTriangle(const Board& board) {
+    return board.solved.status == Status::none && board.solved.unknownVectors[1] != kNoVector &&
+           isOneTriangle(board);
+}
+
 } // namespace
 
 void writeWhyNone(Board& board) {
-    if (board.solved.unknownVectors[1] == kNoVector || !isOneTriangle(board))
+    if (!hasNoTriangle(board))
         return;
     writeKnown(board);
     switch (board.solved.family) {
     case Family::twoMagnitudes:
         return writeParallels(board, Triangle(board));
     case Family::magnitudeAndDirection:
-        return writeLineAndCircle(board);
+        return writeLineAndCircle(board, Reach(board));
     case Family::twoDirections:
         return writeThreeSides(board, Triangle(board));
+    default:
+        return;
+    }
+}
+
+void writeNearest(Board& board) {
+    if (!hasNoTriangle(board) || !board.hasStep(StepKey::reach))
+        return;
+    const Triangle t(board);
+    const bool isApart = board.carried.find(kDistance) != nullptr;
+    switch (board.solved.family) {
+    case Family::twoMagnitudes:
+        if (isApart)
+            checkAcross(board, t);
+        else if (board.carried.find(along(t.sought(0))) != nullptr)
+            checkSigned(board, t);
+        return;
+    case Family::magnitudeAndDirection: {
+        const Reach reach(board);
+        return reach.isTooShort() ? checkDistance(board, reach) : checkBehind(board, reach);
+    }
+    case Family::twoDirections:
+        return checkThreeSides(board, t);
     default:
         return;
     }

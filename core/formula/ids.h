@@ -49,7 +49,8 @@ enum class What : std::uint8_t {
     distance, ///< of a circle's centre from the line that cuts it; `part` 1: half the chord that it cuts off
     term,     ///< cosine or sine (as `part` says) of a direction from +x: an unknown's factor in ΣFx or ΣFy
     along,    ///< component along the line on which everything lies
-    gap       ///< what a check leaves over: `part` 0 along x, 1 along y, 2 along the resultant, 3 across it
+    gap       ///< what a check leaves over: `part` 0 along x, 1 along y, 2 along the resultant, 3 across it;
+              ///< by how much both sides differ: 4 along x, 5 along y, 6 as a magnitude
 };
 
 struct QuantityId {
@@ -69,6 +70,9 @@ constexpr QuantityId directionId(VectorId of, std::uint8_t answer = 0) {
 
 /// `part` of a ratio or a term, and of an acute angle.
 inline constexpr std::uint8_t kSine = 0, kCosine = 1, kTangent = 2, kOfInverseSine = 1;
+
+/// `part` of a gap.
+inline constexpr std::uint8_t kDifferenceX = 4, kDifferenceY = 5, kDifference = 6;
 
 struct QuantityHash {
     std::size_t operator()(const QuantityId& id) const {

@@ -171,7 +171,9 @@ Symbol Things::symbol(const QuantityId& q) const {
         out = distance(q);
         break;
     case What::gap:
-        out = below("ΣF", italicSubscript("xyuv"[q.part % 4U]));
+        out = q.part < kDifferenceX   ? below("ΣF", italicSubscript("xyuv"[q.part % 4U]))
+              : q.part == kDifference ? Symbol{"Δ", {}}
+                                      : below("Δ", italicSubscript(q.part == kDifferenceX ? 'x' : 'y'));
         break;
     case What::none:
         break;

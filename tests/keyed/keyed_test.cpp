@@ -1,6 +1,7 @@
 // Printed lines compute: each is keyed into a calculator of fifty digits that knows nothing of core. The long
 // run is keyed_million.
 #include "tests/keyed/keyed_questions.h"
+#include "tests/support/flat.h"
 
 #include <gtest/gtest.h>
 
@@ -83,6 +84,29 @@ TEST(KeyedLines, ComputeInEveryKindOfQuestion) {
     EXPECT_GT(tally.prose, kLines / 100);
     EXPECT_EQ(tally.unread, 0);
     EXPECT_LT(tally.excused, kLines / 1000);
+}
+
+/// Where no triangle has any height, and where there is no answer: on three kinds of sheet, by each way.
+TEST(KeyedLines, ComputeWhereNothingIsATriangle) {
+    std::vector<Sketch> sketches = testing::flatQuestions();
+    for (Sketch& one : testing::unansweredQuestions())
+        sketches.push_back(std::move(one));
+    Tally tally;
+    int number = 0;
+    for (const Sketch& sketch : sketches)
+        for (int sheet = 0; sheet < 3; ++sheet)
+            for (const Method method : {Method::suited, Method::triangle, Method::components}) {
+                Question question{testing::asOnAnotherSheet(sketch, sheet), {}};
+                question.options.method = method;
+                question.options.handRounding = number++ % 4 == 3;
+                const Keyed one = keyed(question);
+                tally += one.tally;
+                for (const std::string& line : one.wrong)
+                    ADD_FAILURE() << "question " << &sketch - sketches.data() << ", sheet " << sheet << ": "
+                                  << line;
+            }
+    EXPECT_GT(tally.lines, 1500);
+    EXPECT_EQ(tally.unread, 0);
 }
 
 } // namespace

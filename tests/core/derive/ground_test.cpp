@@ -3,7 +3,7 @@
 #include "core/derive/chain.h"
 #include "core/explain/carried.h"
 #include "tests/core/explain/questions.h"
-#include "tests/support/sketches.h"
+#include "tests/support/flat.h"
 
 #include <gtest/gtest.h>
 
@@ -88,6 +88,27 @@ TEST(GroundChain, KnownForcesAreAddedUpBeforeAnythingIsFound) {
     EXPECT_NEAR(static_cast<double>(values.at(magnitudeId(kKnownVector)).value_or(0)), 5, 1e-12);
     EXPECT_NEAR(static_cast<double>(values.at(directionId(kKnownVector)).value_or(0)), 53.13010235415598,
                 1e-9);
+}
+
+/// Where no triangle has any height the lines along it lead to what the solver has.
+TEST(FlatChain, LeadsToTheSolversValues) {
+    constexpr double kRoom = 1e-9; // of some 700 N and 180°
+    int checked = 0;
+    for (const Sketch& s : flatQuestions()) {
+        const Solved solved = solve(s);
+        const Things things(s);
+        const Chain chain = chainOf(s, solved, things, {Route::Way::triangle, kNobody});
+        ASSERT_FALSE(chain.lines.empty());
+        const Values values = evaluate(chain, givenValues(chain, s));
+        for (const auto& [quantity, expected] : solvedValues(s, solved)) {
+            const auto value = values.at(quantity);
+            ASSERT_TRUE(value) << things.at(quantity).plain;
+            EXPECT_NEAR(static_cast<double>(*value), static_cast<double>(expected), kRoom)
+                << things.at(quantity).plain;
+            ++checked;
+        }
+    }
+    EXPECT_GT(checked, 25);
 }
 
 /// A = 100 N at 0°, B = 50 N at −90°: K points arctan 0.5 = 26.565° below the axis, θ_K = −δ_K = −26.565° and

@@ -3,6 +3,7 @@
 #include "core/explain/explain.h"
 #include "tests/core/explain/questions.h"
 
+#include <array>
 #include <gtest/gtest.h>
 
 namespace tailpoint {
@@ -153,6 +154,57 @@ TEST(CheckByComponents, AgreesWithWhatIsRightAndWithNothingElse) {
     EXPECT_GT(right, cases / 2);
     EXPECT_GT(sizes, cases / 4);
     EXPECT_GT(ways, cases / 4);
+}
+
+/// Of a right solution nothing lies outside the estimate, and the check says so with numbers in every family.
+TEST(Check, ReturnsToTheEstimate) {
+    constexpr std::uint64_t seed = 20261129;
+    constexpr int cases = 3000;
+    Dice dice(seed);
+    int returned = 0;
+    for (int i = 0; i < cases; ++i) {
+        const Sketch sketch = someQuestion(dice, i % kQuestionKinds);
+        const Solved solved = solve(sketch);
+        if (solved.solutions.empty())
+            continue;
+        ExplainOptions options;
+        options.method = std::array{Method::suited, Method::triangle, Method::components}[dice.whole(3)];
+        options.parallelograms = dice.toss();
+        const std::string told = checkOf(sketch, options);
+        EXPECT_NE(told.find("The estimate "), std::string::npos) << "seed " << seed << ", case " << i << ":\n"
+                                                                 << told;
+        EXPECT_EQ(told.find("or too much was rounded"), std::string::npos)
+            << "seed " << seed << ", case " << i << ":\n"
+            << told;
+        ++returned;
+    }
+    EXPECT_GT(returned, cases / 2);
+}
+
+/// What each family's estimate said, and what came out (the numbers: tests/core/explain/golden and
+/// outside_test.cpp).
+TEST(Check, SetsTheAnswerBesideTheEstimatesNumbers) {
+    const std::vector<std::pair<Sketch, std::string>> rows{
+        {sketch({force("P", 340, 25), force("Q", 275, -40)}),
+         "between 437 N and 615 N: R = 520 N lies between"},
+        {sketch({force("P", 340, 25), force("Q", 275, -40)}), "β = 28.648° is less than φ/2 = 32.5°"},
+        {sketch({force("P", 310, 12), force("Q", 295, 10.5)}), "R = 604.95 N lies between"},
+        {sketch({force("P", 300, 0), force("Q", 400, 90)}), "The estimate said 500 N: R = 500 N"},
+        {sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10)),
+         "two answers, from 140 N to 660 N: P′ = 180 N and P″ = 513 N both lie there"},
+        {balanced({force("P", 500, 270), force("A", kToFind, 150), force("B", kToFind, 45)}),
+         "smaller than P = 500 N, and B the greater one: B = 448.29 N and A = 366.03 N"},
+        {sketch({force("P", 300, kToFind), force("Q", 400, kToFind)}, force("R", 500, 0)),
+         "36.870° is less than the 53.130° of"},
+        {smallest(sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}, force("R", kToFind, 0)), "Q"),
+         "less than P = 340 N: Q = 144 N and R = 308 N both are"},
+        {sketch({force("P", 700, 195), force("X", kToFind, kToFind)}, force("R", 500, 90)),
+         "between 200 N and 1200 N: X = 960 N lies between"},
+    };
+    for (const auto& [asked, expected] : rows) {
+        const std::string told = checkOf(asked, {});
+        EXPECT_NE(told.find(expected), std::string::npos) << expected << ":\n" << told;
+    }
 }
 
 /// P = 420 N at 2.5°, Q = 419.9 N at −177.49°: R is the hypotenuse of 0.1 N and 420 · 0.01° · π/180 = 0.073

@@ -2,7 +2,7 @@
 // are worked out here with sines and cosines of the given angles.
 #include "core/explain/explain.h"
 #include "core/quantity/decimals.h"
-#include "tests/support/sketches.h"
+#include "tests/support/flat.h"
 
 #include <algorithm>
 #include <cmath>
@@ -108,6 +108,45 @@ TEST(Slips, HaveTheNumberThatTheyWouldGive) {
                             [&](const std::string& note) { return note.find(number) != std::string::npos; }))
                 << family.name << ": " << number;
     }
+}
+
+bool hasNumber(const std::string& note) {
+    return note.find_first_of("0123456789") != std::string::npos;
+}
+
+std::size_t numbersIn(const Sketch& sketch, const ExplainOptions& options) {
+    const Solved solved = solve(sketch);
+    const auto notes = notesOf(explain(sketch, solved, construct(sketch, solved), 0, options));
+    return static_cast<std::size_t>(std::count_if(notes.begin(), notes.end(), hasNumber));
+}
+
+/// All the same where no triangle has any height, and where there is no answer; but not where nothing acts.
+TEST(Slips, AreToldWhereNothingIsATriangle) {
+    std::vector<Sketch> sketches = testing::flatQuestions();
+    for (Sketch& one : testing::unansweredQuestions())
+        sketches.push_back(std::move(one));
+    for (const Sketch& one : sketches) {
+        double known = one.sum.magnitude.value.value_or(0);
+        for (const Force& force : one.forces)
+            known += force.magnitude.value.value_or(0);
+        const bool isIdle = known == 0 || solve(one).messageCode() == MessageCode::bothZero ||
+                            solve(one).messageCode() == MessageCode::unequalMagnitudes;
+        EXPECT_TRUE(isIdle || numbersIn(one, {}) >= 2) << "question " << &one - sketches.data();
+    }
+}
+
+/// Two numbers at least in every family, by every way, wherever the slips give other digits than what is
+/// right.
+TEST(Slips, HaveTwoNumbersByEveryWay) {
+    for (const Family& family : families())
+        for (const Method method : {Method::triangle, Method::components}) {
+            ExplainOptions options;
+            options.method = method;
+            EXPECT_GE(numbersIn(family.sketch, options), 2U) << family.name << ", " << nameOf(method);
+        }
+    ExplainOptions byTwo;
+    byTwo.parallelograms = true;
+    EXPECT_GE(numbersIn(sketch({force("P", 30, 0), force("Q", 40, 90), force("S", 20, 200)}), byTwo), 2U);
 }
 
 /// Where the slip shows the same digits there is nothing to warn of.

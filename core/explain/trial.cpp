@@ -1,0 +1,54 @@
+#include "core/explain/trial.h"
+
+namespace tailpoint::explaining {
+
+namespace {
+
+QuantityId gap(std::uint8_t part) {
+    return {What::gap, kNobody, {}, 0, part};
+}
+
+/// The angle from +x.
+Formula fromX(const Board& board, const Formula& way) {
+    if (isPlainReference(board.sketch))
+        return way;
+    const double axis = board.sketch.reference.axisDegrees / 360 * turnIn(board.sketch.angleUnit),
+                 sense = board.sketch.reference.sense == Sense::ccw ? 1 : -1;
+    return board.carried.carried(normalized(axis + sense * way.value, board.sketch.angleUnit),
+                                 Dimension::angle);
+}
+
+Formula along(const Board& board, const std::vector<Tried>& tried, const char* function) {
+    std::vector<Formula> terms;
+    for (const int sign : {1, -1}) // what is taken away stands last
+        for (const Tried& one : tried)
+            if (one.sign == sign) {
+                Formula term = product(one.size, apply(function, fromX(board, one.way)));
+                terms.push_back(sign < 0 ? negative(std::move(term)) : std::move(term));
+            }
+    return sumOf(std::move(terms));
+}
+
+} // namespace
+
+Working worked(const Board& board, Formula subject, Formula numbers) {
+    const auto value = evaluate(numbers, board.sketch.angleUnit);
+    Formula result = board.carried.leftOver(value.value_or(0));
+    return {std::move(subject), {}, std::move(numbers), std::move(result)};
+}
+
+Formula writeTrial(const Board& board, Step& step, const std::vector<Tried>& tried) {
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "{x} and {y} are what is left over along x and along y, {whole} both together:"),
+        "x", board.symbolOf(gap(kDifferenceX)), "y", board.symbolOf(gap(kDifferenceY)), "whole",
+        board.symbolOf(gap(kDifference))));
+    const Working x = worked(board, board.symbolOf(gap(kDifferenceX)), along(board, tried, "cos")),
+                  y = worked(board, board.symbolOf(gap(kDifferenceY)), along(board, tried, "sin"));
+    const Working whole =
+        worked(board, board.symbolOf(gap(kDifference)), root(sum(power(*x.value, 2), power(*y.value, 2))));
+    for (const Working& working : {x, y, whole})
+        step.workings.push_back(working);
+    return *whole.value;
+}
+
+} // namespace tailpoint::explaining
