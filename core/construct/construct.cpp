@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <numeric>
 #include <tuple>
 
 namespace tailpoint {
@@ -53,17 +54,32 @@ ForceTriangle triangleOf(const Side& first, const Side& second, const Side& clos
     return triangle;
 }
 
-ForcePolygon polygonOf(const Vectors& vectors) {
+/// In the sketch's order, but where loci meet, the known ones first: where these end the loci start.
+std::vector<int> polygonOrder(const Sketch& sketch, const Solved& solved) {
+    std::vector<int> order(sketch.forces.size());
+    std::iota(order.begin(), order.end(), 0);
+    if (!lociMeet(solved))
+        return order;
+    const auto [u, v] = lociOrder(sketch, solved);
+    for (const int sought : {u, v})
+        if (sought >= 0) {
+            order.erase(std::remove(order.begin(), order.end(), sought), order.end());
+            order.push_back(sought);
+        }
+    return order;
+}
+
+ForcePolygon polygonOf(const Vectors& vectors, const std::vector<int>& order) {
     ForcePolygon polygon;
     Eigen::Vector2d corner(0, 0);
     polygon.corners.push_back(corner);
-    for (std::size_t i = 0; i < vectors.forces.size(); ++i) {
-        const PlainVector& force = vectors.forces[i];
+    for (const int i : order) {
+        const PlainVector& force = vectors.forces[static_cast<std::size_t>(i)];
         if (!force.complete())
             continue;
         corner += force.vector;
         polygon.names.push_back(force.name);
-        polygon.vectors.push_back(static_cast<int>(i));
+        polygon.vectors.push_back(i);
         polygon.corners.push_back(corner);
     }
     return polygon;
@@ -177,7 +193,7 @@ std::string_view wordsFor(Shape shape) {
 Construction construct(const Sketch& sketch, const Solved& solved, std::size_t solution) {
     Vectors vectors = vectorsOf(sketch, solved, solution);
     Construction out;
-    out.polygon = polygonOf(vectors);
+    out.polygon = polygonOf(vectors, polygonOrder(sketch, solved));
     if (vectors.forces.size() == 2 && vectors.forcesComplete()) {
         const auto& [a, b] = std::tie(vectors.forces[0], vectors.forces[1]);
         const bool sumFits = vectors.sum.complete() && solved.family != Family::check;

@@ -43,7 +43,8 @@ struct ForceTriangle {
     }
 };
 
-/// Tip to tail in the sketch's order; corners.size() == names.size() + 1.
+/// Tip to tail in the sketch's order, but where loci meet, the known forces first; corners.size() ==
+/// names.size() + 1.
 struct ForcePolygon {
     std::vector<std::string> names;
     std::vector<int> vectors; ///< index into forces of each side: a force that is not known yet has none

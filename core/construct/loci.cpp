@@ -47,7 +47,9 @@ Eigen::Vector2d remainder(const Sketch& sketch, const Solved& solved) {
            solved.knownSum;
 }
 
-bool isMet(const Solved& solved) {
+} // namespace
+
+bool lociMeet(const Solved& solved) {
     switch (solved.family) {
     case Family::twoMagnitudes:
     case Family::magnitudeAndDirection:
@@ -60,8 +62,6 @@ bool isMet(const Solved& solved) {
     }
 }
 
-} // namespace
-
 std::array<int, 2> lociOrder(const Sketch& sketch, const Solved& solved) {
     const auto [u, v] = solved.unknownVectors;
     const bool circleLast = u >= 0 && v >= 0 && isGiven(forceAt(sketch, u).direction) &&
@@ -70,7 +70,7 @@ std::array<int, 2> lociOrder(const Sketch& sketch, const Solved& solved) {
 }
 
 std::vector<Locus> lociOf(const Sketch& sketch, const Solved& solved) {
-    if (!isMet(solved))
+    if (!lociMeet(solved))
         return unmetLoci(sketch);
     std::vector<Locus> loci;
     const auto [u, v] = lociOrder(sketch, solved);
@@ -91,7 +91,7 @@ std::vector<Locus> lociOf(const Sketch& sketch, const Solved& solved) {
 
 std::vector<Eigen::Vector2d> meetingsOf(const Sketch& sketch, const Solved& solved) {
     std::vector<Eigen::Vector2d> out;
-    if (!isMet(solved))
+    if (!lociMeet(solved))
         return out;
     const auto [u, v] = lociOrder(sketch, solved);
     for (const Solution& answer : solved.solutions) {

@@ -63,8 +63,8 @@ bool isCovered(const Drawing& d, int index) {
         const auto* line = std::get_if<LineLocus>(&locus);
         return line && line->vector == index && line->through.isZero();
     };
-    return d.shows(Stage::construction) && !d.endOfChanged() &&
-           std::any_of(d.construction.loci.begin(), d.construction.loci.end(), isIts);
+    return d.shows(Stage::construction) && !d.loci.changed &&
+           std::any_of(d.loci.loci.begin(), d.loci.loci.end(), isIts);
 }
 
 /// Of a vector whose magnitude is sought the direction is given, and its sense or not.
@@ -166,15 +166,13 @@ void drawVectors(Drawing& d) {
 }
 
 void drawPoints(Drawing& d) {
-    if (d.shows(Stage::construction) && !d.construction.meetings.empty() && d.shows(Stage::found)) {
+    if (d.shows(Stage::construction) && !d.loci.meetings.empty() && d.shows(Stage::found)) {
         Group& g = d.add(Role::point, "meeting-points", {"Where the loci meet", {}});
-        const auto end = d.endOfChanged();
-        for (std::size_t i = 0; i < d.construction.meetings.size(); ++i) {
+        for (std::size_t i = 0; i < d.loci.meetings.size(); ++i) {
             if (i != d.options.solution && !d.showsOther(Stage::found))
                 continue;
-            const Eigen::Vector2d& at = d.construction.meetings[i];
             Disc mark;
-            mark.centre = d.view.toSheet(end ? Eigen::Vector2d(*end - at) : at);
+            mark.centre = d.view.toSheet(d.loci.meetings[i]);
             mark.radius = 2.6 * d.factor;
             mark.width = d.weight(1);
             g.items.emplace_back(mark);

@@ -78,6 +78,16 @@ struct Figure {
         homes; ///< by label's id: the middle of what it belongs to; pins count from it
 };
 
+/// Loci and their meetings where a figure has them. In a polygon they start where the known forces end, so
+/// that they meet at its corner; in a triangle that is asked for in the other order they go with their forces
+/// to its other end. Else as the construction has them, from the common point.
+struct DrawnLoci {
+    std::vector<Locus> loci;
+    std::vector<Eigen::Vector2d> meetings;
+    bool changed = false; ///< their forces have changed places
+};
+DrawnLoci drawnLoci(const Solved& solved, const Construction& construction, const FigureOptions& options);
+
 Figure compose(const Sketch& sketch, const Solved& solved, const Construction& construction, const View& view,
                const FigureOptions& options, const TextMeasure& measure, const Placement& previous = {});
 

@@ -1,4 +1,5 @@
 // The construction's thin lines, and the loci.
+#include "core/construct/loci.h"
 #include "core/construct/reduction.h"
 #include "core/figure/drawing.h"
 
@@ -43,7 +44,7 @@ bool liesOnLocus(const Drawing& d, const Eigen::Vector2d& a, const Eigen::Vector
         const double off = from.x() * line.unit.y() - from.y() * line.unit.x();
         return std::abs(off) <= slack && (!line.ray || from.dot(line.unit) >= -slack);
     };
-    return std::any_of(d.construction.loci.begin(), d.construction.loci.end(), [&](const Locus& locus) {
+    return std::any_of(d.loci.loci.begin(), d.loci.loci.end(), [&](const Locus& locus) {
         const auto* line = std::get_if<LineLocus>(&locus);
         return line && isOn(*line, a) && isOn(*line, b);
     });
@@ -72,25 +73,6 @@ void drawParallelogram(Drawing& d) {
     drawCopiedSides(d, p, "parallelogram");
 }
 
-void drawPolygon(Drawing& d) {
-    const ForcePolygon& polygon = d.construction.polygon;
-    if (polygon.names.size() < 2 || waitsForAnswer(d))
-        return;
-    const bool named = polygon.names.size() <= kMostChainNames;
-    const auto kind = d.construction.triangle ? FigureShape::Kind::triangle : FigureShape::Kind::polygon;
-    for (std::size_t i = 1; i < polygon.names.size(); ++i) {
-        const Point from = d.view.toSheet(polygon.corners[i]), to = d.view.toSheet(polygon.corners[i + 1]);
-        Group& g = d.add(Role::construction, idOf("polygon", polygon.names[i]),
-                         {polygon.names[i], "drawn on tip to tail"},
-                         FigureShape{kind, vectorId(polygon.vectors[i])});
-        addArrow(g.items, Role::construction, from, to, d.weight(d.style.constructionWidth), Head::small,
-                 Dash::dashed, d.style.leastStroke);
-        if (named)
-            d.ask(Shaft{from, to, 1}, Role::label, 0.9 * d.style.angleSize, d.nameRuns(polygon.names[i]))
-                .optional = true;
-    }
-}
-
 Run boldName(const Run& run) {
     Run out = run;
     out.bold = out.italic;
@@ -105,31 +87,77 @@ void append(const Drawing& d, Runs& runs, std::string_view between, std::string_
 }
 
 /// "K = A + B", vectors in bold.
-Runs knownsRuns(const Drawing& d, const ForceTriangle& t, const std::string& name) {
+Runs knownsRuns(const Drawing& d, const std::vector<std::string>& knowns, const std::string& name) {
     Runs runs;
     append(d, runs, "", name);
-    const bool fromSum = t.knowns.back() == d.vectors.sum.name;
+    const bool fromSum = knowns.back() == d.vectors.sum.name;
     if (fromSum)
         append(d, runs, " = ", d.vectors.sum.name);
-    for (std::size_t i = 0; i + (fromSum ? 1 : 0) < t.knowns.size(); ++i)
-        append(d, runs, fromSum ? " \u2212 " : i == 0 ? " = " : " + ", t.knowns[i]);
+    for (std::size_t i = 0; i + (fromSum ? 1 : 0) < knowns.size(); ++i)
+        append(d, runs, fromSum ? " \u2212 " : i == 0 ? " = " : " + ", knowns[i]);
     return runs;
 }
 
-/// The side that stands for several known forces.
+using Side = std::array<Eigen::Vector2d, 2>; // tail and tip
+
+/// What stands for several known forces.
+void drawKnowns(Drawing& d, const Side& side, const std::string& name,
+                const std::vector<std::string>& knowns) {
+    const Point from = d.view.toSheet(side[0]), to = d.view.toSheet(side[1]);
+    Group& g = d.add(Role::construction, idOf("knowns", name), {"Known forces added up", {}}, kKnownVector);
+    addArrow(g.items, Role::construction, from, to, d.weight(1.3 * d.style.constructionWidth), Head::small,
+             Dash::dashed, d.style.leastStroke);
+    Runs abbreviation;
+    append(d, abbreviation, "", name);
+    d.ask(Shaft{from, to, 1}, Role::label, d.style.angleSize, knownsRuns(d, knowns, name), abbreviation);
+}
+
 void drawKnownSide(Drawing& d, const ForceTriangle& t, std::size_t side) {
     Eigen::Vector2d tail = side == 1 ? t.corners[1] : Eigen::Vector2d(0, 0);
     Eigen::Vector2d tip = side == 0 ? t.corners[1] : t.corners[2];
     if (side == 2 && isEquilibrium(d.sketch))
         std::swap(tail, tip); // the closing side is the known sum turned round
-    const Point from = d.view.toSheet(tail), to = d.view.toSheet(tip);
-    Group& g =
-        d.add(Role::construction, idOf("knowns", t.names[side]), {"Known forces added up", {}}, kKnownVector);
-    addArrow(g.items, Role::construction, from, to, d.weight(1.3 * d.style.constructionWidth), Head::small,
-             Dash::dashed, d.style.leastStroke);
-    Runs abbreviation;
-    append(d, abbreviation, "", t.names[side]);
-    d.ask(Shaft{from, to, 1}, Role::label, d.style.angleSize, knownsRuns(d, t, t.names[side]), abbreviation);
+    drawKnowns(d, {tail, tip}, t.names[side], t.knowns);
+}
+
+/// What the known vectors leave for two forces that are sought, K: from where the known forces end, or, at
+/// rest, what these add up to.
+void drawRemainder(Drawing& d) {
+    const auto [u, v] = d.solved.unknownVectors;
+    const auto reduction = u >= 0 && v >= 0 ? reductionOf(d.sketch, d.solved) : std::nullopt;
+    if (!reduction || reduction->known.size() < 2 || !lociMeet(d.solved))
+        return;
+    Eigen::Vector2d remainder(0, 0);
+    std::vector<std::string> knowns, sum;
+    for (const auto& [vector, sign] : reduction->known) {
+        remainder += sign * d.vectors.at(indexOf(vector)).vector;
+        (vector == kSumVector ? sum : knowns).push_back(d.vectors.at(indexOf(vector)).name);
+    }
+    knowns.insert(knowns.end(), sum.begin(), sum.end());
+    const Eigen::Vector2d tail = reduction->loop ? Eigen::Vector2d(0, 0) : d.solved.knownSum;
+    drawKnowns(d, {tail, tail + remainder}, d.things.name(kKnownVector), knowns);
+}
+
+/// Before what is sought is found, the known forces alone, where the loci start at their end.
+void drawPolygon(Drawing& d) {
+    const ForcePolygon& polygon = d.construction.polygon;
+    if (waitsForAnswer(d) && !lociMeet(d.solved))
+        return;
+    drawRemainder(d);
+    const bool named = polygon.names.size() <= kMostChainNames;
+    const auto kind = d.construction.triangle ? FigureShape::Kind::triangle : FigureShape::Kind::polygon;
+    for (std::size_t i = 1; i < polygon.names.size(); ++i) {
+        const Point from = d.view.toSheet(polygon.corners[i]), to = d.view.toSheet(polygon.corners[i + 1]);
+        Group& g = d.add(Role::construction, idOf("polygon", polygon.names[i]),
+                         {polygon.names[i], "drawn on tip to tail"},
+                         FigureShape{kind, vectorId(polygon.vectors[i])});
+        const bool onLocus = liesOnLocus(d, polygon.corners[i], polygon.corners[i + 1]);
+        addArrow(g.items, Role::construction, from, to, d.weight(d.style.constructionWidth), Head::small,
+                 onLocus ? Dash::solid : Dash::dashed, d.style.leastStroke);
+        if (named)
+            d.ask(Shaft{from, to, 1}, Role::label, 0.9 * d.style.angleSize, d.nameRuns(polygon.names[i]))
+                .optional = true;
+    }
 }
 
 /// The sum so far, on which the next parallelogram stands.
@@ -236,10 +264,15 @@ void drawLine(Drawing& d, const LineLocus& ray, const std::string& id, const std
                 locusName(d, itself ? "line of action of " : "parallel to ", name));
 }
 
-/// Round the common point a force with known magnitude has its tip; drawn back from a given tip, its tail.
+/// Two unknown forces: the first locus has the tips of its force, the second, drawn back from where both end,
+/// its tails. In the triangle the other way round where they have changed places.
 std::string circleWords(const Drawing& d, const CircleLocus& circle) {
     const auto [u, v] = d.solved.unknownVectors;
-    const bool back = u >= 0 && v >= 0 && circle.centre != Eigen::Vector2d(0, 0);
+    const auto isSecond = [&] {
+        const auto* second = std::get_if<CircleLocus>(&d.loci.loci.back());
+        return second && second->vector == circle.vector;
+    };
+    const bool back = u >= 0 && v >= 0 && lociMeet(d.solved) && isSecond() != d.loci.changed;
     return back ? "ircle of possible tails of " : "ircle of possible tips of ";
 }
 
@@ -265,22 +298,6 @@ void drawCircle(Drawing& d, const CircleLocus& circle, const std::string& id, co
     Sector where{centre, radius, arcs.front()[0], arcs.front()[1]};
     where.angle = false;
     askForLocus(d, std::move(where), circle.vector, locusName(d, "c" + circleWords(d, circle), name));
-}
-
-/// Two unknown forces may change places in the triangle: each takes its locus to where it is drawn.
-Locus placed(const Drawing& d, Locus locus) {
-    const auto end = d.endOfChanged();
-    if (!end)
-        return locus;
-    const Eigen::Vector2d& whole = *end;
-    if (auto* ray = std::get_if<LineLocus>(&locus)) {
-        ray->through = whole - ray->through;
-        ray->unit = -ray->unit;
-    } else {
-        auto& circle = std::get<CircleLocus>(locus);
-        circle.centre = whole - circle.centre;
-    }
-    return locus;
 }
 
 void drawLocus(Drawing& d, const Locus& locus) {
@@ -310,8 +327,8 @@ void drawConstruction(Drawing& d) {
 void drawLoci(Drawing& d) {
     if (!d.shows(Stage::construction) || (d.options.alone && d.triangle()))
         return;
-    for (const Locus& locus : d.construction.loci)
-        drawLocus(d, placed(d, locus));
+    for (const Locus& locus : d.loci.loci)
+        drawLocus(d, locus);
 }
 
 } // namespace tailpoint

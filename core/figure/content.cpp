@@ -44,21 +44,18 @@ double roomForSought(const Vectors& given) {
     return longest;
 }
 
-/// `room`: along a line of action; `whole`: where the triangle ends, if the loci go with their forces to the
-/// other end of it.
-void takeLoci(Content& content, const Construction& construction, double room,
-              const std::optional<Eigen::Vector2d>& whole) {
-    const auto placed = [&](const Eigen::Vector2d& at) { return whole ? Eigen::Vector2d(*whole - at) : at; };
-    for (const Locus& locus : construction.loci) {
+/// `room`: along a line of action.
+void takeLoci(Content& content, const std::vector<Locus>& loci, double room) {
+    for (const Locus& locus : loci) {
         if (const auto* ray = std::get_if<LineLocus>(&locus)) {
-            content.points.push_back(placed(ray->through));
-            content.points.push_back(placed(ray->through + room * ray->unit));
+            content.points.push_back(ray->through);
+            content.points.push_back(ray->through + room * ray->unit);
             if (!ray->ray)
-                content.points.push_back(placed(ray->through - room * ray->unit));
+                content.points.push_back(ray->through - room * ray->unit);
             continue;
         }
         const auto& circle = std::get<CircleLocus>(locus);
-        const Eigen::Vector2d centre = placed(circle.centre);
+        const Eigen::Vector2d& centre = circle.centre;
         for (const Eigen::Vector2d& way : {Eigen::Vector2d(1, 0), Eigen::Vector2d(0, 1)}) {
             content.points.push_back(centre + circle.radius * way);
             content.points.push_back(centre - circle.radius * way);
@@ -88,7 +85,7 @@ Content contentOf(const Sketch& sketch, const Solved& solved, const Construction
         takeVectors(content, vectorsOf(sketch, solved, s));
     takeConstruction(content, construction, options.construction);
     const double room = tellsAnswer(options) ? 0 : roomForSought(vectorsOf(sketch, solved, options.solution));
-    takeLoci(content, construction, room, endOfChanged(solved, construction, options));
+    takeLoci(content, drawnLoci(solved, construction, options).loci, room);
     return content;
 }
 

@@ -1,5 +1,7 @@
 #include "core/figure/drawing.h"
 
+#include "core/construct/loci.h"
+
 #include <algorithm>
 #include <numbers>
 
@@ -27,7 +29,8 @@ Drawing::Drawing(const Sketch& sketch_, const Solved& solved_, const Constructio
     : sketch(sketch_), given(tellsAnswer(options_) ? std::nullopt : std::optional<GivenAlone>(sketch_)),
       solved(given ? given->solved : solved_), construction(given ? given->construction : construction_),
       view(view_), options(options_), measure(measure_), previous(previous_), style(options_.style),
-      vectors(vectorsOf(sketch_, solved, options_.solution)), things(sketch_), stage(options_.stage),
+      loci(drawnLoci(solved, construction, options_)), vectors(vectorsOf(sketch_, solved, options_.solution)),
+      things(sketch_), stage(options_.stage),
       factor(options_.style.factor), sheet{0, 0, view_.width, view_.height} {
     figure.list.width = view.width;
     figure.list.height = view.height;
@@ -198,6 +201,10 @@ Eigen::Vector2d startOf(const Locus& locus) {
 
 } // namespace
 
+namespace {
+
+/// Two unknown forces stand in the triangle that is asked for in the order in which their loci do not: where
+/// the triangle ends. Empty where they keep their places.
 std::optional<Eigen::Vector2d> endOfChanged(const Solved& solved, const Construction& construction,
                                             const FigureOptions& options) {
     const auto [u, v] = solved.unknownVectors;
@@ -208,8 +215,32 @@ std::optional<Eigen::Vector2d> endOfChanged(const Solved& solved, const Construc
                                                    : std::optional(startOf(construction.loci[1]));
 }
 
-std::optional<Eigen::Vector2d> Drawing::endOfChanged() const {
-    return shows(Stage::construction) ? tailpoint::endOfChanged(solved, construction, options) : std::nullopt;
+/// Where the known forces of a polygon end.
+Eigen::Vector2d shiftOf(const Solved& solved, const Construction& construction,
+                        const FigureOptions& options) {
+    const auto [u, v] = solved.unknownVectors;
+    const bool inPolygon = u >= 0 && v >= 0 && lociMeet(solved) &&
+                           drawnKind(options.construction, construction) == ConstructionKind::polygon;
+    return inPolygon ? solved.knownSum : Eigen::Vector2d(0, 0);
+}
+
+} // namespace
+
+DrawnLoci drawnLoci(const Solved& solved, const Construction& construction, const FigureOptions& options) {
+    const auto end = endOfChanged(solved, construction, options);
+    const Eigen::Vector2d shift = shiftOf(solved, construction, options);
+    const auto placed = [&](Eigen::Vector2d& at) { at = end ? Eigen::Vector2d(*end - at) : at + shift; };
+    DrawnLoci drawn{construction.loci, construction.meetings, end.has_value()};
+    for (Locus& locus : drawn.loci)
+        if (auto* ray = std::get_if<LineLocus>(&locus)) {
+            placed(ray->through);
+            ray->unit = end ? Eigen::Vector2d(-ray->unit) : ray->unit;
+        } else {
+            placed(std::get<CircleLocus>(locus).centre);
+        }
+    for (Eigen::Vector2d& meeting : drawn.meetings)
+        placed(meeting);
+    return drawn;
 }
 
 std::size_t Drawing::sideOf(int index) const {

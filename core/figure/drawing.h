@@ -55,6 +55,7 @@ struct Drawing {
     const TextMeasure& measure;
     const Placement& previous;
     const Style& style;
+    DrawnLoci loci;
     Vectors vectors;
     Things things;
     Stage stage;
@@ -134,8 +135,6 @@ struct Drawing {
     ConstructionKind kind() const; ///< the construction that can be drawn
     /// The force triangle, if it is drawn at this stage.
     const ForceTriangle* triangle() const;
-    /// The loci go with their forces to the other end of the triangle, which ends here.
-    std::optional<Eigen::Vector2d> endOfChanged() const;
     /// Side of the triangle that is this vector; 3 where none is.
     std::size_t sideOf(int index) const;
     bool isMoved(int index) const; ///< away from the common point
@@ -154,11 +153,6 @@ struct Drawing {
 
 /// Beyond these numbers of forces their axis arcs, their chain's names and their labels are left out.
 inline constexpr std::size_t kMostAxisArcs = 6, kMostChainNames = 8, kMostLabelled = 40;
-
-/// Two unknown forces stand in the triangle that is asked for in the order in which their loci do not: where
-/// the triangle ends. Empty where they keep their places.
-std::optional<Eigen::Vector2d> endOfChanged(const Solved& solved, const Construction& construction,
-                                            const FigureOptions& options);
 
 /// Calls `take(index, vector, ends)` for every arrow of the other of two answers.
 void forEachOther(const Drawing& drawing,

@@ -56,7 +56,7 @@ void drawAtLoci(Drawing& d) {
     const auto sides = sidesOf(d.sketch);
     if (!sides || d.triangle() || !d.shows(Stage::construction))
         return;
-    for (const Locus& locus : d.construction.loci)
+    for (const Locus& locus : d.loci.loci)
         if (const auto* line = std::get_if<LineLocus>(&locus); line && !d.isDrawn(line->vector))
             for (std::size_t side = 0; side < 3; ++side)
                 drawAtLocus(d, *line, *sides, side);
@@ -64,7 +64,7 @@ void drawAtLoci(Drawing& d) {
 
 bool lociShow(const Drawing& d, int vector) {
     const Eigen::Vector2d& unit = d.vectors.at(vector).unit;
-    return std::any_of(d.construction.loci.begin(), d.construction.loci.end(), [&](const Locus& locus) {
+    return std::any_of(d.loci.loci.begin(), d.loci.loci.end(), [&](const Locus& locus) {
         const auto* line = std::get_if<LineLocus>(&locus);
         return line && line->through.norm() == 0 && line->vector == vector && line->unit.dot(unit) > 0 &&
                std::abs(line->unit.x() * unit.y() - line->unit.y() * unit.x()) < kSameLine;

@@ -161,7 +161,8 @@ private:
     }
 
     void locus(int vector) {
-        for (const Locus& locus : m_construction.loci)
+        const DrawnLoci drawn = drawnLoci(m_scene.result().solved, m_construction, m_scene.options());
+        for (const Locus& locus : drawn.loci)
             if (const auto* line = std::get_if<LineLocus>(&locus); line != nullptr && line->vector == vector)
                 lineOf(*line);
             else if (const auto* circle = std::get_if<CircleLocus>(&locus);
