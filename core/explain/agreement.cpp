@@ -117,10 +117,10 @@ double placesOf(const Board& board, int guard) {
     return places;
 }
 
-/// "0.01 N + (184.19 N)(0.001°)(π/180°) = 0.0132 N": the same as it is worked out.
-Formula placesTold(const Board& board) {
+/// "0.01 N + (184.19 N)(0.001°)(π/180°) = 0.013 N": the same as it is worked out, in pieces that a line of
+/// text may break.
+Prose placesTold(const Board& board) {
     const int guard = board.carried.guard();
-    const AngleUnit unit = board.sketch.angleUnit;
     const std::string force(symbolOf(board.sketch.forceUnit));
     std::vector<Formula> terms;
     forEachRounded(
@@ -133,15 +133,21 @@ Formula placesTold(const Board& board) {
             const double place = placeOfWay(board, guard);
             Formula turned =
                 product(vector.sizeNumber, number(place, significant(place, 1), vector.wayNumber.sub));
-            terms.push_back(unit == AngleUnit::rad
+            terms.push_back(board.sketch.angleUnit == AngleUnit::rad
                                 ? std::move(turned)
                                 : product(std::move(turned), over(symbol("π"), board.halfTurn())));
         });
     const double places = placesOf(board, guard);
-    Formula worth = number(places, significant(places, 2), force);
-    return terms.size() == 1 && terms.front().text == worth.text
-               ? worth
-               : equal(sumOf(std::move(terms)), std::move(worth));
+    const Formula worth = number(places, significant(places, 2), force);
+    if (terms.empty())
+        return Prose{{worth}};
+    Prose told{{terms.front()}};
+    if (terms.size() == 1 && terms.front().kind == FormulaKind::number)
+        return told;
+    for (std::size_t i = 1; i < terms.size(); ++i)
+        told =
+            board.say(SENTENCE("solution", "{before} + {next}"), "before", std::move(told), "next", terms[i]);
+    return board.say(SENTENCE("solution", "{sum} = {value}"), "sum", std::move(told), "value", worth);
 }
 
 } // namespace

@@ -10,7 +10,9 @@ namespace tailpoint::explaining {
 
 namespace {
 
-constexpr int kRadianDecimals = 12; ///< of a turned angle, so that a small cosine still computes
+/// Decimals of a turned angle in radians, so that a small cosine still computes: as many more than figures
+/// are carried, these at least, and no more than a double has.
+constexpr int kMoreDecimals = 7, kLeastDecimals = 12, kMostDecimals = 15;
 
 constexpr std::size_t kMostRows = 40;   ///< of a table; beyond, the first half of them and the rest summed up
 constexpr std::size_t kMostWritten = 6; ///< terms of a written sum
@@ -118,7 +120,8 @@ struct Rows {
         const auto point = turned.text.find('.');
         int decimals = point == std::string::npos ? 0 : static_cast<int>(turned.text.size() - point - 1);
         if (board.sketch.angleUnit == AngleUnit::rad) // a half turn has no end there
-            decimals = kRadianDecimals;
+            decimals = std::clamp(board.sketch.figures + lines.guard() + kMoreDecimals, kLeastDecimals,
+                                  kMostDecimals);
         turned.value = normalized(turned.value + board.half(), board.sketch.angleUnit);
         turned.text = fixedDecimals(turned.value, decimals);
         return turned;

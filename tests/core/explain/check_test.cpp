@@ -54,7 +54,7 @@ std::vector<Row> rows() {
         {"missing force", sketch({force("P", 700, 195), unknown}, force("R", 500, 90)),
          magnitudeId(forceVector(1)), 969.78, "both ways agree"},
         {"ring at rest", balanced({force("P", 500, 270), force("A", kToFind, 150), force("B", kToFind, 45)}),
-         magnitudeId(forceVector(1)), 376.03, "they hold one another in equilibrium", Method::triangle},
+         magnitudeId(forceVector(1)), 376.03, "the forces hold one another in equilibrium", Method::triangle},
         {"two answers",
          sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10)),
          {What::opposite, forceVector(0), {}, 1},

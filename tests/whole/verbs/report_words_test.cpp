@@ -64,10 +64,10 @@ TEST(ReportWords, RulerAndProtractorAreSpokenOfOnceWhereTheEstimateIsMade) {
 TEST(ReportWords, TheQuestionIsTheSameHoweverManyAnswersThereAre) {
     for (const char* sample : {"no-answer", "tangent", "two-answers"})
         EXPECT_EQ(under(reportOf(QLatin1String(sample)), QStringLiteral("Find")).toStdString(),
-                  "Find every magnitude of P and direction of Q for which R = 400 N at 10.0°.")
+                  "Find every magnitude of P and direction of Q for which the resultant is R = 400 N at 10.0°.")
             << sample;
     EXPECT_TRUE(under(reportOf(QStringLiteral("two-directions")), QStringLiteral("Find"))
-                    .startsWith(QStringLiteral("Find all directions of P and Q for which R = ")));
+                    .startsWith(QStringLiteral("Find all directions of P and Q for which the resultant is R = ")));
 }
 
 TEST(ReportWords, BothAnswersStandInTheirOrderInAStepThatTheyShare) {
@@ -109,16 +109,16 @@ TEST(ReportWords, AVectorTakenAwayPointsTheOtherWayInTheTable) {
 TEST(ReportWords, TheCheckInTurnedAxesComparesNumberWithNumber) {
     const QString report = reportOf(QStringLiteral("five-forces"));
     const QString check = report.mid(report.indexOf(QStringLiteral("Check by components")));
-    EXPECT_TRUE(check.contains(QStringLiteral("They come to 278.48 N"))) << check.toStdString();
+    EXPECT_TRUE(check.contains(QStringLiteral("= 278.48 N"))) << check.toStdString();
     EXPECT_TRUE(check.contains(QStringLiteral("to within the rounding"))) << check.toStdString();
 }
 
 TEST(ReportWords, AnAnswerOwnsThatTolerancesAreNotInIt) {
     const QString report = reportOf(QStringLiteral("with-tolerance"));
-    EXPECT_TRUE(under(report, QStringLiteral("Answer")).endsWith(QStringLiteral("not yet in the answer.")))
+    EXPECT_TRUE(under(report, QStringLiteral("Answer")).endsWith(QStringLiteral("the given tolerances are not in it.")))
         << under(report, QStringLiteral("Answer")).toStdString();
     EXPECT_TRUE(reportOf(QStringLiteral("with-tolerance"), QStringLiteral("html"))
-                    .contains(QStringLiteral("not yet in the answer.")));
+                    .contains(QStringLiteral("the given tolerances are not in it.")));
     EXPECT_FALSE(reportOf(QStringLiteral("survey-raft")).contains(QStringLiteral("tolerance")));
 }
 
