@@ -3,6 +3,7 @@
 
 #include "core/explain/explain.h"
 #include "ui/panel/answer_text.h"
+#include "ui/panel/cell_text.h"
 #include "ui/panel/check_text.h"
 #include "ui/panel/given_model.h"
 #include "ui/panel/panel.h"
@@ -16,6 +17,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRegularExpression>
+#include <QScrollBar>
 #include <QTest>
 #include <algorithm>
 
@@ -435,6 +437,22 @@ TEST_F(PanelTest, CopiedValuesHaveBothAnswersAndTheCheck) {
     }
 }
 
+/// As narrow as the panel is in a small window at twice the size: words take the empty cells behind them, and
+/// no value is out of sight.
+TEST_F(PanelTest, TheTablesOfValuesNeedNoScrollingSidewaysInANarrowPanel) {
+    document.edit(twoPulls(), QStringLiteral("two"));
+    panel.resize(318, 900);
+    settle();
+    for (const char* name : {"vectorTable", "angleTable"}) {
+        auto* values = child<QTableView>(panel, name);
+        EXPECT_TRUE(waitFor([&] { return values->horizontalScrollBar()->maximum() == 0; })) << name;
+        EXPECT_LE(values->columnViewportPosition(values->model()->columnCount() - 1) +
+                      values->columnWidth(values->model()->columnCount() - 1),
+                  values->viewport()->width())
+            << name;
+    }
+}
+
 /// Names of 16 characters, values with an exponent, in the narrowest panel.
 TEST_F(PanelTest, NeitherAnswerIsCutHoweverLongItIs) {
     Sketch sketch = twoPulls();
@@ -659,7 +677,10 @@ TEST_F(PanelTest, NoNumberIsCutHoweverManyFiguresItHas) {
             for (int row = 0; row < view->model()->rowCount(); ++row) {
                 for (int column = 1; column < (view == table ? 3 : view->model()->columnCount()); ++column) {
                     const QString text = view->model()->index(row, column).data().toString();
-                    EXPECT_LE(view->fontMetrics().horizontalAdvance(text) + 8, view->columnWidth(column))
+                    const bool heading = view->model()->index(row, column).data(HeadingRole).toBool();
+                    const double letters = heading ? kHeadingInTable : 1; // a heading's are smaller
+                    EXPECT_LE(letters * view->fontMetrics().horizontalAdvance(text) + 8,
+                              view->columnWidth(column))
                         << name << ": " << text.toStdString() << " at " << figures;
                 }
             }
