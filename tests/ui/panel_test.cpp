@@ -1,5 +1,6 @@
 // The panel as a person drives it: typing, keys, pasting, and what it says.
 #include "panel_support.h"
+#include "tests/core/explain/questions.h"
 
 #include "core/explain/explain.h"
 #include "ui/panel/answer_text.h"
@@ -264,6 +265,30 @@ TEST_F(PanelTest, TheCheckComparesPrintedNumbersAndJudgesInWords) {
               QStringLiteral("Check by the force triangle\nR = 519.86 N, θR = −3.648°\n"
                              "Both ways give the same numbers, to the digits shown."))
         << "the other way than the solution's, whichever that is";
+}
+
+/// Any question by any method: a check without a judgement is none.
+TEST_F(PanelTest, TheCheckIsToldWhateverIsAskedAndOnlyWhereItJudges) {
+    constexpr std::uint64_t seed = 20261129;
+    testing::Dice dice(seed);
+    int told = 0;
+    for (int i = 0; i < 1500; ++i) {
+        const Result result(testing::someQuestion(dice, i % testing::kQuestionKinds));
+        for (const Method method : {Method::suited, Method::triangle, Method::components}) {
+            ExplainOptions options;
+            options.method = method;
+            options.handRounding = i % 2 == 1;
+            const QString said = checkText(result, options);
+            const auto steps = result.worked(options)->steps;
+            const auto check = std::find_if(steps.rbegin(), steps.rend(),
+                                            [](const Step& step) { return step.key == StepKey::check; });
+            const bool judges = check != steps.rend() && !check->conclusion.empty() &&
+                                !result.sketch.forces.empty() && !result.solved.solutions.empty();
+            ASSERT_EQ(!said.isEmpty(), judges) << "seed " << seed << ", question " << i;
+            told += judges ? 1 : 0;
+        }
+    }
+    EXPECT_GT(told, 1000);
 }
 
 TEST_F(PanelTest, TheCheckSaysWhatTheCheckOfTheSolutionSaysAndCountsNoDigits) {
