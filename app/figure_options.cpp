@@ -58,6 +58,7 @@ std::optional<QString> takeOut(const Arguments& arguments, Wanted& wanted) {
 std::optional<QString> takeStage(const Arguments& arguments, FigureJob& job) {
     const QString stage = arguments.value(QStringLiteral("--stage"));
     job.allStages = stage == QLatin1String("all");
+    job.stageAsked = !stage.isNull();
     if (stage.isNull() || job.allStages)
         return std::nullopt;
     constexpr int last = kFigureStages - 1;
@@ -137,6 +138,7 @@ QList<Option> figureOptions() {
     return {{QStringLiteral("-o"), {}},
             {QStringLiteral("--construction"), words("parallelogram|triangle|polygon")},
             {QStringLiteral("--pairs"), {}},
+            {QStringLiteral("--method"), words("triangle|components")},
             {QStringLiteral("--marks"), {}, true},
             {QStringLiteral("--stage"), {}},
             {QStringLiteral("--theme"), words("paper|slate|contrast")},

@@ -2,6 +2,7 @@
 #include "app/figure_options.h"
 #include "app/verbs.h"
 #include "core/construct/pairs.h"
+#include "core/explain/explain.h"
 #include "core/quantity/typed.h"
 #include "ui/document/files.h"
 
@@ -19,6 +20,9 @@ Draws the sketch in FILE ('-': standard input). The ending of OUT decides the fo
   --construction parallelogram|triangle|polygon
                    what is drawn to the forces; default: parallelogram for two forces, else polygon
   --pairs K|all    of several forces the parallelograms two at a time: the Kth alone, or all of them
+  --method triangle|components
+                   the figure of the solution that 'report --method' writes: by the triangle a resultant of
+                   several forces is drawn two at a time; in place of --construction and --pairs
   --marks          marks on the parallel sides of the parallelogram
   --stage K|all    only what is on the sheet by then: 0 the given forces, 1 their directions, 2 the angle
                    between them, 3 the construction, 4 its angles, 5 what is found, 6 found magnitudes,
@@ -37,8 +41,8 @@ Draws the sketch in FILE ('-': standard input). The ending of OUT decides the fo
                    one of them, of a PNG: pixels in one point (default 2), dots per inch, or its width in pixels
   --transparent    nothing behind the figure
   --values shown|hidden, --names shown|hidden, --given-only
-                   for exercises; a figure that hides something does not carry the sketch. Hidden values
-                   leave the arrows of the answer in place: --given-only, or --stage 0 to 4, draws none
+                   for exercises; a figure that hides something does not carry the sketch. With hidden
+                   values, too, only what is given is drawn, unless a --stage from 5 on, or all, is asked for
 
 An SVG carries the sketch and opens as one again. A .tex is a document for pdflatex or lualatex (amsmath,
 tikz) in which the figure follows the named tips of its forces; its tikzpicture can be taken out.
@@ -54,8 +58,26 @@ std::optional<ConstructionKind> constructionNamed(const QString& name) {
     return name == QLatin1String("polygon") ? std::optional(ConstructionKind::polygon) : std::nullopt;
 }
 
+/// As the solution by that method tells it.
+std::optional<QString> takeMethod(const Arguments& arguments, const Result& result, FigureJob& job) {
+    const QString method = arguments.value(QStringLiteral("--method"));
+    if (method.isNull())
+        return std::nullopt;
+    for (const char* other : {"--construction", "--pairs"})
+        if (arguments.options.contains(QLatin1String(other)))
+            return QStringLiteral("--method says what is drawn; leave it or %1 out")
+                .arg(QLatin1String(other));
+    ExplainOptions options;
+    options.method = methodFrom(method.toStdString());
+    const bool several = !pairsOf(result.sketch, result.solved, job.options.solution).empty();
+    job.options.pair = several && addsByParallelograms(options) ? kAllPairs : kNoPairs;
+    return std::nullopt;
+}
+
 /// Which construction, and whether the sketch has it.
 std::optional<QString> takeConstruction(const Arguments& arguments, const Result& result, FigureJob& job) {
+    if (auto fault = takeMethod(arguments, result, job))
+        return fault;
     const QString named = arguments.value(QStringLiteral("--construction"));
     const bool pairs = job.options.pair != kNoPairs;
     if (pairs && !named.isNull() && named != QLatin1String("parallelogram"))

@@ -49,8 +49,7 @@ Writer followClosing(Board& board) {
     }
     if (isResultantOfTwo(board))
         return followResultantOfTwo(board);
-    const bool byTwo = board.options.parallelograms || method == Method::triangle;
-    if (byTwo && board.follow(Route::Way::parallelograms))
+    if (addsByParallelograms(board.options) && board.follow(Route::Way::parallelograms))
         return explaining::writePairs;
     if (board.solved.unknownVectors[0] != kSumIndex && board.follow(Route::Way::triangle))
         return explaining::writeMissing;
@@ -123,6 +122,11 @@ bool isListed(const QuantityId& quantity) {
 }
 
 } // namespace
+
+bool addsByParallelograms(const ExplainOptions& options) {
+    return options.method != Method::components &&
+           (options.parallelograms || options.method == Method::triangle);
+}
 
 Worked explain(const Sketch& sketch, const Solved& solved, const Construction& construction,
                std::size_t solution, const ExplainOptions& options) {

@@ -99,6 +99,10 @@ struct ExplainOptions {
     bool operator==(const ExplainOptions&) const = default;
 };
 
+/// Whether a resultant of several forces is told two at a time, where no two are in line on the way: what
+/// draws beside the text asks this.
+bool addsByParallelograms(const ExplainOptions& options);
+
 /// Precondition: `solved` and `construction` belong to `sketch`, and to `solution` where there is one.
 /// A question without an answer is explained too: which quantity to fix or to free, or why the loci don't
 /// meet. Under 0.1 ms for two forces.

@@ -37,30 +37,47 @@ Corner cornerOf(const Drawing& d, const Parallelogram& p, std::size_t i) {
     return cornerBetween(d, p.corners[i], p.corners[(i + 3) % 4], p.corners[(i + 1) % 4], *p.interior[i]);
 }
 
-/// At the common point between a force and the sum: in the triangle, that of the other half where it is the
-/// second force, it lies opposite to the other force. Beside an angle between the tails with a symbol of its
-/// own there is no room for it.
-const AngleName* nameOfHalf(const Drawing& d, std::size_t force) {
-    const bool seen = d.isDrawn(static_cast<int>(force)) && d.isDrawn(kSumIndex) &&
-                      !d.nameOf(betweenId(forceVector(0), forceVector(1)));
-    return seen ? d.nameOf(oppositeId(forceVector(1 - force))) : nullptr;
+/// The half of the parallelogram that is kept begins with the greater force.
+std::size_t firstOfHalf(const Drawing& d) {
+    return d.vectors.forces[1].magnitude > d.vectors.forces[0].magnitude ? 1 : 0;
+}
+
+/// The angle between a force and the sum lies opposite to the other force. Where the angle between the tails
+/// has a symbol of its own, the triangle is the half that is kept: its first force meets the sum at the
+/// common point, its second at the sum's tip. Else both are angles at the common point.
+struct Half {
+    const AngleName* name = nullptr;
+    bool atTip = false;
+};
+
+Half halfOf(const Drawing& d, std::size_t force) {
+    if (!d.isDrawn(static_cast<int>(force)) || !d.isDrawn(kSumIndex))
+        return {};
+    const bool apart = d.nameOf(betweenId(forceVector(0), forceVector(1))) != nullptr;
+    if (apart && d.kind() != ConstructionKind::parallelogram)
+        return {};
+    return {d.nameOf(oppositeId(forceVector(1 - force))), apart && force != firstOfHalf(d)};
 }
 
 void drawHalf(Drawing& d, std::size_t force) {
-    const AngleName* name = nameOfHalf(d, force);
-    if (!name)
+    const Half half = halfOf(d, force);
+    if (!half.name)
         return;
     const PlainVector &side = d.vectors.forces[force], &sum = d.vectors.sum;
     const double radians = std::abs(
         std::atan2(side.unit.x() * sum.unit.y() - side.unit.y() * sum.unit.x(), side.unit.dot(sum.unit)));
-    Corner corner = cornerBetween(d, {0, 0}, side.vector, sum.vector, radians);
-    corner.angle = name->angle;
+    const Eigen::Vector2d tip = sum.vector, none(0, 0);
+    Corner corner = half.atTip ? cornerBetween(d, tip, tip - side.vector, none, radians)
+                               : cornerBetween(d, none, side.vector, tip, radians);
+    corner.angle = half.name->angle;
     const std::string& opposite = d.vectors.forces[1 - force].name;
     corner.id = idOf("opposite", opposite);
     corner.title = {"Angle opposite to " + opposite, shownAngleFromRadians(radians, d.sketch)};
-    corner.name = name;
+    corner.name = half.name;
     corner.isDue = d.shows(side.foundDirection || sum.foundDirection ? Stage::triangle : Stage::found);
-    addCorner(d, corner, d.raysInside(corner.start, corner.sweep, kRaysAt * d.factor));
+    addCorner(d, corner,
+              half.atTip ? std::vector<double>()
+                         : d.raysInside(corner.start, corner.sweep, kRaysAt * d.factor));
 }
 
 void drawParallelogramAngles(Drawing& d) {
@@ -69,7 +86,8 @@ void drawParallelogramAngles(Drawing& d) {
         return;
     for (const std::size_t force : {0U, 1U})
         drawHalf(d, force);
-    const bool inHalves = nameOfHalf(d, 0) && nameOfHalf(d, 1);
+    const Half halves[]{halfOf(d, 0), halfOf(d, 1)};
+    const bool inHalves = halves[0].name && halves[1].name, tipTaken = halves[0].atTip || halves[1].atTip;
     const bool whole = d.kind() == ConstructionKind::parallelogram && d.shows(Stage::construction);
     for (std::size_t i = 0; i < 4; ++i) {
         const QuantityId angle =
@@ -77,7 +95,7 @@ void drawParallelogramAngles(Drawing& d) {
         const AngleName* name = d.nameOf(angle);
         const bool due = d.shows(stageOfCorner(d, i));
         const bool seen = due || (name && d.isDrawn(0) && d.isDrawn(1));
-        if (!p.interior[i] || !seen || (i > 0 && !whole) || (inHalves && !name))
+        if (!p.interior[i] || !seen || (i > 0 && !whole) || (inHalves && !name) || (i == 2 && tipTaken))
             continue;
         Corner corner = cornerOf(d, p, i);
         corner.angle = angle;

@@ -37,8 +37,9 @@ inline constexpr int kNoPairs = -1, kAllPairs = 0;
 
 struct FigureOptions {
     ConstructionKind construction = ConstructionKind::parallelogram;
-    bool otherOrder = false; ///< triangle in the other order
-    int pair = kNoPairs;     ///< a parallelogram of several forces: two at a time, the nth of pairsOf() alone
+    bool otherOrder =
+        false;           ///< the triangle begins with the other force: the other half of the parallelogram
+    int pair = kNoPairs; ///< a parallelogram of several forces: two at a time, the nth of pairsOf() alone
     bool parallelMarks = false; ///< on the sides of a parallelogram: one on the first pair, two on the
                                 ///< second; not where several parallelograms stand at once
     bool alone = false;         ///< the force triangle without anything that is no part of it

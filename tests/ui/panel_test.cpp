@@ -1,8 +1,10 @@
 // The panel as a person drives it: typing, keys, pasting, and what it says.
 #include "panel_support.h"
+#include "tests/core/explain/questions.h"
 
 #include "core/explain/explain.h"
 #include "ui/panel/answer_text.h"
+#include "ui/panel/cell_text.h"
 #include "ui/panel/check_text.h"
 #include "ui/panel/given_model.h"
 #include "ui/panel/panel.h"
@@ -16,6 +18,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QRegularExpression>
+#include <QScrollBar>
 #include <QTest>
 #include <algorithm>
 
@@ -265,6 +268,30 @@ TEST_F(PanelTest, TheCheckComparesPrintedNumbersAndJudgesInWords) {
         << "the other way than the solution's, whichever that is";
 }
 
+/// Any question by any method: a check without a judgement is none.
+TEST_F(PanelTest, TheCheckIsToldWhateverIsAskedAndOnlyWhereItJudges) {
+    constexpr std::uint64_t seed = 20261129;
+    testing::Dice dice(seed);
+    int told = 0;
+    for (int i = 0; i < 1500; ++i) {
+        const Result result(testing::someQuestion(dice, i % testing::kQuestionKinds));
+        for (const Method method : {Method::suited, Method::triangle, Method::components}) {
+            ExplainOptions options;
+            options.method = method;
+            options.handRounding = i % 2 == 1;
+            const QString said = checkText(result, options);
+            const auto steps = result.worked(options)->steps;
+            const auto check = std::find_if(steps.rbegin(), steps.rend(),
+                                            [](const Step& step) { return step.key == StepKey::check; });
+            const bool judges = check != steps.rend() && !check->conclusion.empty() &&
+                                !result.sketch.forces.empty() && !result.solved.solutions.empty();
+            ASSERT_EQ(!said.isEmpty(), judges) << "seed " << seed << ", question " << i;
+            told += judges ? 1 : 0;
+        }
+    }
+    EXPECT_GT(told, 1000);
+}
+
 TEST_F(PanelTest, TheCheckSaysWhatTheCheckOfTheSolutionSaysAndCountsNoDigits) {
     static const QRegularExpression digits(QStringLiteral("to \\d+ digits"));
     int checked = 0;
@@ -433,6 +460,22 @@ TEST_F(PanelTest, CopiedValuesHaveBothAnswersAndTheCheck) {
          {"Answer 1 of 2, drawn\nP = 180 N\nQ at −10.3°\n", "Answer 2 of 2\nP = 513 N, Q at −89.7°\n",
           "P\t180\t40.0°\t138\t116\n", "P\t513\t40.0°\t393\t329\n", "both ways agree."}) {
         EXPECT_TRUE(all.contains(QString::fromUtf8(line))) << line << all.toStdString();
+    }
+}
+
+/// As narrow as the panel is in a small window at twice the size: words take the empty cells behind them, and
+/// no value is out of sight.
+TEST_F(PanelTest, TheTablesOfValuesNeedNoScrollingSidewaysInANarrowPanel) {
+    document.edit(twoPulls(), QStringLiteral("two"));
+    panel.resize(318, 900);
+    settle();
+    for (const char* name : {"vectorTable", "angleTable"}) {
+        auto* values = child<QTableView>(panel, name);
+        EXPECT_TRUE(waitFor([&] { return values->horizontalScrollBar()->maximum() == 0; })) << name;
+        EXPECT_LE(values->columnViewportPosition(values->model()->columnCount() - 1) +
+                      values->columnWidth(values->model()->columnCount() - 1),
+                  values->viewport()->width())
+            << name;
     }
 }
 
@@ -660,7 +703,10 @@ TEST_F(PanelTest, NoNumberIsCutHoweverManyFiguresItHas) {
             for (int row = 0; row < view->model()->rowCount(); ++row) {
                 for (int column = 1; column < (view == table ? 3 : view->model()->columnCount()); ++column) {
                     const QString text = view->model()->index(row, column).data().toString();
-                    EXPECT_LE(view->fontMetrics().horizontalAdvance(text) + 8, view->columnWidth(column))
+                    const bool heading = view->model()->index(row, column).data(HeadingRole).toBool();
+                    const double letters = heading ? kHeadingInTable : 1; // a heading's are smaller
+                    EXPECT_LE(letters * view->fontMetrics().horizontalAdvance(text) + 8,
+                              view->columnWidth(column))
                         << name << ": " << text.toStdString() << " at " << figures;
                 }
             }

@@ -5,6 +5,7 @@
 #include "ui/document/recovery.h"
 #include "ui/panel/panel.h"
 #include "ui/panel/solution_view.h"
+#include "ui/window/lines.h"
 #include "window_fixture.h"
 
 #include <QAction>
@@ -145,6 +146,35 @@ TEST_F(WindowTest, SeveralForcesAreAddedByParallelogramsWhereThatIsAskedForAndIt
     open();
     EXPECT_TRUE(child<QAction>(*window, "byParallelograms")->isChecked());
     EXPECT_TRUE(window->panel().byParallelograms());
+}
+
+/// What is told two at a time is drawn two at a time, and nothing else; the switch shows what holds.
+TEST_F(WindowTest, TheSheetFollowsTheMethodOfTheSolution) {
+    Sketch three = window->document().sketch();
+    three.forces.push_back({"S", {160, {}}, {AngleForm{118}, {}}, false, {}});
+    window->document().edit(three, QStringLiteral("three"));
+    auto* adding = child<QAction>(*window, "byParallelograms");
+    const auto isDrawn = [&](const char* kind) { return child<QAction>(*window, kind)->isChecked(); };
+    trigger("method-triangle");
+    EXPECT_TRUE(isDrawn("kindParallelogram"));
+    EXPECT_TRUE(adding->isChecked() && !adding->isEnabled()) << "by the triangle there is no other way";
+    EXPECT_FALSE(window->panel().byParallelograms()) << "what was chosen for other methods stays";
+    trigger("method-components");
+    EXPECT_TRUE(isDrawn("kindPolygon"));
+    EXPECT_FALSE(adding->isChecked() || adding->isEnabled());
+    trigger("method-suited");
+    EXPECT_TRUE(isDrawn("kindPolygon"));
+    EXPECT_TRUE(adding->isEnabled() && !adding->isChecked());
+    trigger("byParallelograms");
+    EXPECT_TRUE(isDrawn("kindParallelogram"));
+    trigger("method-components");
+    EXPECT_TRUE(isDrawn("kindPolygon")) << "a table is told";
+    window->document().undo();
+    window.reset();
+    open();
+    EXPECT_FALSE(child<QAction>(*window, "byParallelograms")->isEnabled());
+    trigger("method-suited");
+    EXPECT_TRUE(child<QAction>(*window, "byParallelograms")->isChecked());
 }
 
 TEST_F(WindowTest, TheMethodOfTheSolutionIsChosenAndRemembered) {
@@ -342,6 +372,43 @@ TEST_F(WindowTest, TheFigureGoesToTheClipboardThreeWays) {
     EXPECT_TRUE(data->text().contains(QStringLiteral("R = 520 N")));
 }
 
+/// Large letters in a small window: whole sentences, or an ellipsis, and all of it to be had.
+TEST(HintLineTest, CutsNoHintWithinASentenceThatFits) {
+    HintLine line;
+    const QString whole = QStringLiteral("Drag a tip to change a force. Or type into the table.");
+    line.setHint(whole);
+    auto* hint = line.findChild<QLabel*>(QStringLiteral("hint"));
+    line.show();
+    const auto shownAt = [&](int letters) {
+        line.resize(hint->fontMetrics().horizontalAdvance(whole.left(letters)) + 60, 30);
+        QCoreApplication::processEvents();
+        return hint->text();
+    };
+    EXPECT_EQ(shownAt(80), whole);
+    EXPECT_EQ(shownAt(40), QStringLiteral("Drag a tip to change a force."));
+    EXPECT_TRUE(shownAt(12).endsWith(QChar(0x2026)));
+    EXPECT_EQ(hint->toolTip(), whole);
+    EXPECT_EQ(hint->accessibleName(), whole);
+    EXPECT_EQ(shownAt(80), whole);
+}
+
+/// A switch of the figure alone says what it draws: no word of the solution changes with it.
+TEST_F(WindowTest, TheOtherHalfIsDrawnAndTheSolutionStays) {
+    auto* half = child<QAction>(*window, "otherHalf");
+    EXPECT_EQ(half->text().remove(u'&'), QStringLiteral("Other half"));
+    EXPECT_TRUE(half->toolTip().contains(QStringLiteral("The solution's text stays")));
+    EXPECT_FALSE(half->isEnabled()) << "a parallelogram shows both";
+    trigger("kindTriangle");
+    ASSERT_TRUE(half->isEnabled());
+    const QString told = child<SolutionView>(*window, "solution")->plainText();
+    const DisplayList one = window->canvas().figure().list;
+    trigger("otherHalf");
+    EXPECT_FALSE(window->canvas().figure().list == one);
+    EXPECT_EQ(child<SolutionView>(*window, "solution")->plainText(), told);
+    trigger("otherHalf");
+    EXPECT_TRUE(window->canvas().figure().list == one);
+}
+
 TEST_F(WindowTest, TheValuesGoToTheClipboardAsText) {
     trigger("copyValues");
     const QString all = QApplication::clipboard()->text();
@@ -426,7 +493,7 @@ TEST_F(WindowTest, TheBarKeepsAllItsButtonsInANarrowWindow) {
     ASSERT_TRUE(waitFor([&] { return window->width() <= 640; }));
     auto* bar = child<QWidget>(*window, "bar");
     for (const char* name : {"addForceButton", "kindParallelogramButton", "kindTriangleButton",
-                             "kindPolygonButton", "swapOrderButton", "snapButton", "fitButton"}) {
+                             "kindPolygonButton", "otherHalfButton", "snapButton", "fitButton"}) {
         auto* button = child<QAbstractButton>(*window, name);
         EXPECT_LE(button->geometry().right(), bar->width()) << name;
     }

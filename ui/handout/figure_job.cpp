@@ -51,7 +51,7 @@ std::vector<QuantityId> foundOnTheWay(const Sketch& sketch) {
 
 /// Also where names are left out: then the values stand where they would.
 bool hasAngleNames(const FigureJob& job) {
-    return job.options.values && !job.givenOnly;
+    return job.options.values && !drawsGivenOnly(job);
 }
 
 FigureOptions optionsFor(const FigureJob& job, Stage stage) {
@@ -59,7 +59,7 @@ FigureOptions optionsFor(const FigureJob& job, Stage stage) {
     options.highlighted = kNoVector;
     options.bearings = true;
     options.names.clear();
-    options.stage = job.givenOnly ? std::min(stage, Stage::directions) : stage;
+    options.stage = drawsGivenOnly(job) ? std::min(stage, Stage::directions) : stage;
     options.note = options.note && !carriesNoSketch(job); // it names the answer
     return options;
 }
@@ -202,6 +202,10 @@ QStringList suffixesOf(const FigureJob& job) {
 }
 
 } // namespace
+
+bool drawsGivenOnly(const FigureJob& job) {
+    return job.givenOnly || (!job.options.values && !job.stageAsked);
+}
 
 bool carriesNoSketch(const FigureJob& job) {
     return !job.names || !job.options.values || job.givenOnly;

@@ -36,8 +36,12 @@ struct FigureJob {
     bool transparent = false;           ///< a PNG, and an SVG or PDF, without the sheet behind
     bool names = true;                  ///< of the forces
     bool givenOnly = false;             ///< the given forces and their directions
+    bool stageAsked = true;             ///< false: nobody chose the stage, and hidden values make an exercise
     bool allStages = false;             ///< one page or file each
 };
+
+/// Only what is given is drawn: that is asked for, or values are hidden and no stage with an answer is.
+bool drawsGivenOnly(const FigureJob& job);
 
 /// Names or values are hidden: then no form of the figure tells them, nor an SVG's metadata.
 bool carriesNoSketch(const FigureJob& job);

@@ -13,12 +13,21 @@ Result sourceOf(const Result& result, const HandoutChoice& choice) {
     return choice.solution ? result : unanswered(result.sketch);
 }
 
+ExplainOptions explainOptionsOf(const HandoutChoice& choice) {
+    ExplainOptions options;
+    options.handRounding = choice.handRounding;
+    options.parallelograms = choice.parallelograms;
+    options.method = choice.method;
+    return options;
+}
+
 FigureOptions optionsOf(const Result& result, const HandoutChoice& choice) {
     FigureOptions options;
-    const bool pairs = choice.parallelograms || result.construction.parallelogram;
+    const bool byTwo = addsByParallelograms(explainOptionsOf(choice));
+    const bool pairs = byTwo || result.construction.parallelogram;
     options.construction =
         choice.construction.value_or(pairs ? ConstructionKind::parallelogram : ConstructionKind::polygon);
-    options.pair = choice.parallelograms ? kAllPairs : kNoPairs;
+    options.pair = byTwo ? kAllPairs : kNoPairs;
     options.otherOrder = choice.otherOrder;
     options.parallelMarks = choice.parallelMarks;
     options.solution = result.chosen;
@@ -28,7 +37,7 @@ FigureOptions optionsOf(const Result& result, const HandoutChoice& choice) {
         options.stage = Stage::directions;
         options.asGiven = true;
     } else {
-        options.names = result.angleNames(options.solution, choice.parallelograms);
+        options.names = result.angleNames(options.solution, byTwo);
     }
     return options;
 }
@@ -86,10 +95,7 @@ double handoutDivision(const Result& result, const HandoutChoice& choice, double
 }
 
 Handout handoutOf(const Result& result, const HandoutChoice& choice, double division) {
-    ExplainOptions options;
-    options.handRounding = choice.handRounding;
-    options.parallelograms = choice.parallelograms;
-    options.method = choice.method;
+    ExplainOptions options = explainOptionsOf(choice);
     if (division > 0)
         options.division = division;
     Handout handout;

@@ -10,7 +10,7 @@
 namespace tailpoint {
 
 CellText::CellText(const QFont& around)
-    : m_around(around), m_heading(scaled(around, around, 0.9)), m_metrics(m_around),
+    : m_around(around), m_heading(scaled(around, around, kHeadingInTable)), m_metrics(m_around),
       m_sentence(around, kSymbolInTable) {
     double narrowest = m_metrics.horizontalAdvance(u'0');
     for (char16_t digit = u'0'; digit <= u'9'; ++digit) {

@@ -11,7 +11,8 @@ class QPainter;
 
 namespace tailpoint {
 
-inline constexpr double kSymbolInTable = 1.3; ///< its letters beside the cell's own
+inline constexpr double kSymbolInTable = 1.3;  ///< its letters beside the cell's own
+inline constexpr double kHeadingInTable = 0.9; ///< a heading's
 
 class CellText {
 public:

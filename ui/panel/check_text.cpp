@@ -52,7 +52,7 @@ QString checkText(const Result& result, const ExplainOptions& options) {
     }
     const auto worked = result.worked(options);
     const Step* check = lastCheck(*worked);
-    if (check == nullptr) {
+    if (check == nullptr || check->conclusion.empty()) { // no number is compared with another
         return {};
     }
     QStringList lines{text(check->title).toHtmlEscaped()};
@@ -68,10 +68,11 @@ QString checkText(const Result& result, const ExplainOptions& options) {
         lines << numbers.join(QStringLiteral(", "));
     }
     const bool oneJudgement = check->law == Law::components && !numbers.isEmpty(); // remarks come after it
-    for (std::size_t i = 0; i < (oneJudgement ? 1 : check->conclusion.size()); ++i) {
+    const std::size_t told = check->conclusion.size();
+    for (std::size_t i = 0; i < (oneJudgement ? std::min<std::size_t>(1, told) : told); ++i) {
         lines << htmlOf(check->conclusion.at(i));
     }
-    return QStringLiteral("<div style=\"line-height:125%\">%1</div>").arg(lines.join(QStringLiteral("<br>")));
+    return lines.join(QStringLiteral("<br>"));
 }
 
 } // namespace tailpoint

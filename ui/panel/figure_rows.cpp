@@ -30,11 +30,13 @@ Words words(const QString& plain) {
     return {plain.toStdString(), false};
 }
 
+bool isOneOfTwo(const Result& result) {
+    return result.solved.solutions.size() == 2;
+}
+
 /// Of two answers says which one a shape belongs to.
 QString ofAnswer(const QString& shape, const Result& result) {
-    return result.solved.solutions.size() == 2
-               ? Figures::tr("%1, answer %2").arg(shape).arg(result.chosen + 1)
-               : shape;
+    return isOneOfTwo(result) ? Figures::tr("%1, answer %2").arg(shape).arg(result.chosen + 1) : shape;
 }
 
 void addParallelogram(QList<FigureRow>& rows, const Parallelogram& shape, const Result& result) {
@@ -71,7 +73,8 @@ VectorId sideOf(const ForceTriangle& triangle, std::size_t side) {
 void addTriangle(QList<FigureRow>& rows, const ForceTriangle& triangle, const Result& result) {
     const Sketch& sketch = result.sketch;
     const Things& things = result.things();
-    rows << heading(ofAnswer(Figures::tr("Force triangle"), result),
+    rows << heading(isOneOfTwo(result) ? ofAnswer(Figures::tr("Triangle"), result)
+                                       : Figures::tr("Force triangle"),
                     {Figures::tr("side"), Figures::tr("opposite angle")});
     for (std::size_t i = 0; i < 3; ++i) {
         rows << FigureRow{{symbolWords(things, sideOf(triangle, i))},

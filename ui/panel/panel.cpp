@@ -120,8 +120,9 @@ void Panel::addSection(const QString& title, QLabel* aside, QList<QWidget*> cont
 void Panel::showSections() {
     const bool answered = shownSolution(m_document.result()) != nullptr;
     for (const Section& section : std::as_const(m_sections)) {
-        const bool there = section.name == QLatin1String("solution")
-                               ? !m_document.sketch().forces.empty()
+        const bool there = section.name == QLatin1String("solution") ? !m_document.sketch().forces.empty()
+                           : section.name == QLatin1String("check")
+                               ? answered && !m_check->label()->text().isEmpty()
                                : answered || section.shown == Shown::always;
         if (section.rule != nullptr) {
             section.rule->setVisible(there);
@@ -197,8 +198,8 @@ void Panel::refreshSolution() {
     const Result& result = m_document.result();
     m_vectors->refresh();
     m_angles->refresh();
-    showSections();
     m_check->show(checkText(result, m_steps->options()));
+    showSections();
     m_carried->setText(m_steps->carriedWords());
 }
 

@@ -65,17 +65,31 @@ void PanelDelegate::paintText(QPainter& painter, const QRectF& rect, const QFont
 
 namespace {
 
-/// A note in the first column of a row that holds nothing else has the whole row.
+/// Empty cells behind the first of a row, which its words may use.
+int emptyBehindFirst(const QModelIndex& first) {
+    const int columns = first.model()->columnCount();
+    int empty = 0;
+    while (empty + 1 < columns && first.siblingAtColumn(empty + 1).data().toString().isEmpty()) {
+        ++empty;
+    }
+    return empty;
+}
+
+/// The first cell has the room of the empty ones behind it; a note in a row that holds nothing else all of
+/// it.
 QRect withEmptyRest(QRect cell, const QStyleOptionViewItem& option, const QModelIndex& index) {
-    if (index.column() != 0 || option.widget == nullptr) {
+    const auto* table = qobject_cast<const QTableView*>(option.widget);
+    if (index.column() != 0 || table == nullptr) {
         return cell;
     }
-    for (int column = 1; column < index.model()->columnCount(); ++column) {
-        if (!index.siblingAtColumn(column).data().toString().isEmpty()) {
-            return cell;
-        }
+    const int empty = emptyBehindFirst(index);
+    if (empty + 1 == index.model()->columnCount()) {
+        cell.setRight(table->width());
+        return cell;
     }
-    cell.setRight(option.widget->width());
+    for (int column = 1; column <= empty; ++column) {
+        cell.setRight(cell.right() + table->columnWidth(column));
+    }
     return cell;
 }
 
@@ -86,13 +100,14 @@ void PanelDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     const QRect& cell = option.rect;
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
-    if (option.state & QStyle::State_Selected) {
-        painter->fillRect(cell, m_theme->accentGround);
+    const QRect room = withEmptyRest(cell, option, index);
+    const bool isLent = index.column() > 0 && index.column() <= emptyBehindFirst(index.siblingAtColumn(0));
+    if ((option.state & QStyle::State_Selected) && !isLent) { // else it would cover the words that reach here
+        painter->fillRect(room, m_theme->accentGround);
     }
     if (m_rules == Rules::everyRow || index.data(HeadingRole).toBool()) {
         painter->fillRect(QRect(cell.left(), cell.bottom(), cell.width(), 1), m_theme->hairline);
     }
-    const QRect room = withEmptyRest(cell, option, index);
     painter->setClipRect(room);
     paintText(*painter, QRectF(room.marginsRemoved(margins(index))), option.font, index);
     const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
@@ -107,9 +122,11 @@ void PanelDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
 QSize PanelDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
     const CellText& text = textFor(option.font);
     const QVariant sentence = index.data(SentenceRole);
-    const double wanted = sentence.isValid() && !index.data(QuietRole).toBool()
-                              ? text.room(sentence.value<Sentence>())
-                              : text.room(index.data().toString());
+    const QString shown = index.data().toString();
+    const double wanted =
+        sentence.isValid() && !index.data(QuietRole).toBool() ? text.room(sentence.value<Sentence>())
+        : index.data(HeadingRole).toBool() ? QFontMetricsF(text.heading()).horizontalAdvance(shown)
+                                           : text.room(shown);
     const QMargins around = margins(index);
     return {static_cast<int>(std::ceil(wanted)) + around.left() + around.right() + 1, option.rect.height()};
 }
@@ -265,11 +282,23 @@ QList<int> PanelTable::neededWidths() const {
     QStyleOptionViewItem option;
     initViewItemOption(&option);
     QList<int> widths(m_shares.size(), 0);
+    const auto neededBy = [&](const QModelIndex& cell) {
+        return itemDelegate()->sizeHint(option, cell).width();
+    };
+    QList<std::pair<int, int>> spread; // what words need, and how many empty cells are theirs too
     for (int row = first; row < end; ++row) {
-        for (int column = 0; column < widths.size(); ++column) {
-            const int width = itemDelegate()->sizeHint(option, model()->index(row, column)).width();
-            widths[column] = std::max(widths[column], width);
+        const QModelIndex words = model()->index(row, 0);
+        const int empty = emptyBehindFirst(words);
+        if (empty > 0 && empty + 1 < widths.size()) {
+            spread.append({neededBy(words), empty});
         }
+        for (int column = empty > 0 ? empty + 1 : 0; column < widths.size(); ++column) {
+            widths[column] = std::max(widths[column], neededBy(model()->index(row, column)));
+        }
+    }
+    for (const auto& [needed, empty] : spread) {
+        const int has = std::accumulate(widths.begin(), widths.begin() + empty + 1, 0);
+        widths[0] += std::max(0, needed - has);
     }
     return widths;
 }

@@ -30,6 +30,7 @@ HintLine::HintLine(QWidget* parent)
     m_row->addWidget(m_readout);
     m_hint->setTextFormat(Qt::RichText);
     m_hint->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored); // no hint makes the window larger
+    m_hint->installEventFilter(this);
     m_hint->setForegroundRole(QPalette::PlaceholderText);
     m_readout->setForegroundRole(QPalette::PlaceholderText);
     m_readout->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
@@ -44,11 +45,36 @@ void HintLine::setHint(const QString& hint) {
 }
 
 void HintLine::setRichHint(const QString& hint, const QString& rich) {
-    if (m_hint->text() != rich) {
-        m_hint->setText(rich);
+    if (m_rich != rich) {
+        m_plain = hint;
+        m_rich = rich;
         m_hint->setAccessibleName(hint);
         m_hint->setToolTip(rich);
+        fit();
     }
+}
+
+/// Nothing is cut within a sentence but the first, and that with an ellipsis.
+void HintLine::fit() {
+    m_hint->setText(m_rich);
+    const int room = m_hint->width();
+    if (!m_hint->isVisible() || m_hint->sizeHint().width() <= room) {
+        return;
+    }
+    const QFontMetrics metrics(m_hint->font());
+    QString shown = m_plain;
+    for (qsizetype end = shown.lastIndexOf(QLatin1String(". "));
+         end > 0 && metrics.horizontalAdvance(shown) > room; end = shown.lastIndexOf(QLatin1String(". "))) {
+        shown.truncate(end + 1);
+    }
+    m_hint->setText(metrics.elidedText(shown, Qt::ElideRight, room).toHtmlEscaped());
+}
+
+bool HintLine::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_hint && (event->type() == QEvent::Resize || event->type() == QEvent::Show)) {
+        fit();
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 void HintLine::setReadout(const QString& readout) {

@@ -16,7 +16,9 @@ namespace tailpoint {
 
 class LinkButton;
 
-/// One line of what to do, the pointer's value at the right, and a switch at the end.
+/// One line of what to do, the pointer's value at the right, and a switch at the end. A hint that is longer
+/// than the line is shown as far as its whole sentences go; all of it is in the tooltip and told to assistive
+/// technology.
 class HintLine : public QWidget {
     Q_OBJECT
 public:
@@ -28,7 +30,13 @@ public slots:
     void setRichHint(const QString& hint, const QString& rich); ///< the same twice, plain and with symbols
     void setReadout(const QString& readout);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
+    void fit();
+
+    QString m_plain, m_rich; ///< the whole hint
     QLabel *m_hint, *m_readout;
     QHBoxLayout* m_row;
 };

@@ -1,5 +1,6 @@
 #include "ui/window/main_window.h"
 
+#include "core/explain/explain.h"
 #include "ui/canvas/canvas.h"
 #include "ui/document/sketch_document.h"
 #include "ui/panel/panel.h"
@@ -87,7 +88,7 @@ MainWindow::Private::Private(MainWindow& owner)
     panel->setHandRounding(settings.handRounding());
     panel->setMethod(settings.method());
     panel->setByParallelograms(settings.byParallelograms());
-    canvas->setByParallelograms(settings.byParallelograms());
+    canvas->setByParallelograms(addsByParallelograms(panel->explainOptions()));
     QMenuBar* menus = window.menuBar();
     files = new FileMenu(parts(), menus->addMenu(tr("&File")));
     edits = new EditMenu(parts(), menus->addMenu(tr("&Edit")));
@@ -125,7 +126,7 @@ void MainWindow::Private::fillBar() {
     bar->addAction(sheet->parallelogram, QStringLiteral("parallelogram"));
     bar->addAction(sheet->triangle, QStringLiteral("triangle"));
     bar->addAction(sheet->polygon, QStringLiteral("polygon"));
-    bar->addAction(sheet->swapOrder, QStringLiteral("swap-order"));
+    bar->addAction(sheet->otherHalf, QStringLiteral("other-half"));
     bar->addSeparator();
     bar->addAction(sheet->snap, QStringLiteral("snap"));
     bar->addAction(sheet->fit, QStringLiteral("fit"));

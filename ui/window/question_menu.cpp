@@ -1,5 +1,6 @@
 #include "ui/window/question_menu.h"
 
+#include "core/explain/explain.h"
 #include "ui/canvas/canvas.h"
 #include "ui/document/given_edits.h"
 #include "ui/document/sheet_edits.h"
@@ -38,13 +39,13 @@ QuestionMenu::QuestionMenu(const WindowParts& parts, QMenu* menu) : QObject(menu
         });
     byHand->setChecked(m_parts.settings.handRounding());
     addMethods(menu->addMenu(tr("&Method of the solution")));
-    addSwitch(menu, {"byParallelograms", tr("Add several forces &parallelogram by parallelogram")},
-              [this](bool on) {
-                  m_parts.panel.setByParallelograms(on);
-                  m_parts.canvas.setByParallelograms(on);
-                  m_parts.settings.setByParallelograms(on);
-              })
-        ->setChecked(m_parts.settings.byParallelograms());
+    m_pairs = addSwitch(menu, {"byParallelograms", tr("Add several forces &parallelogram by parallelogram")},
+                        [this](bool on) {
+                            m_parts.panel.setByParallelograms(on);
+                            m_parts.settings.setByParallelograms(on);
+                            showAdding();
+                        });
+    showAdding();
     connect(menu, &QMenu::aboutToShow, this, &QuestionMenu::prepare);
     connect(&m_parts.document, &SketchDocument::changed, m_other,
             [this] { m_other->setEnabled(m_parts.document.result().solved.solutions.size() == 2); });
@@ -58,6 +59,7 @@ void QuestionMenu::addMethods(QMenu* menu) {
         QAction* action = menu->addAction(title, this, [this, method] {
             m_parts.panel.setMethod(method);
             m_parts.settings.setMethod(method);
+            showAdding();
         });
         action->setObjectName(QStringLiteral("method-") + text(nameOf(method)));
         action->setCheckable(true);
@@ -67,6 +69,15 @@ void QuestionMenu::addMethods(QMenu* menu) {
     add(Method::suited, tr("As &suits the question"));
     add(Method::triangle, tr("By the force &triangle"));
     add(Method::components, tr("By &components"));
+}
+
+/// The sheet follows the text. By the triangle several forces are added two at a time, by components never:
+/// the switch has a say only where neither is asked for.
+void QuestionMenu::showAdding() {
+    const ExplainOptions& options = m_parts.panel.explainOptions();
+    m_parts.canvas.setByParallelograms(addsByParallelograms(options));
+    m_pairs->setEnabled(options.method == Method::suited);
+    m_pairs->setChecked(addsByParallelograms(options));
 }
 
 void QuestionMenu::apply(const Sketch& after, const QString& step) {

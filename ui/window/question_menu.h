@@ -19,12 +19,13 @@ public:
 
 private:
     void prepare();
+    void showAdding();
     void addMethods(QMenu* menu);
     void apply(const Sketch& after, const QString& step);
     void askSmallest();
 
     WindowParts m_parts;
-    QAction *m_components, *m_smallest, *m_other;
+    QAction *m_components, *m_smallest, *m_other, *m_pairs;
 };
 
 } // namespace tailpoint

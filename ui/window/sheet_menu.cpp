@@ -214,7 +214,7 @@ void SheetMenu::addConstruction(QMenu* menu) {
         addKind(menu, group, "kindParallelogram", tr("&Parallelogram"), ConstructionKind::parallelogram);
     triangle = addKind(menu, group, "kindTriangle", tr("&Triangle"), ConstructionKind::triangle);
     polygon = addKind(menu, group, "kindPolygon", tr("Po&lygon"), ConstructionKind::polygon);
-    swapOrder = addSwitch(menu, {"swapOrder", tr("S&wap order")},
+    otherHalf = addSwitch(menu, {"otherHalf", tr("Ot&her half")},
                           [this](bool on) { m_parts.canvas.setOtherOrder(on); });
     marks = addSwitch(menu, {"parallelMarks", tr("Marks on pa&rallel sides")}, [this](bool on) {
         m_parts.canvas.setParallelMarks(on);
@@ -227,7 +227,9 @@ void SheetMenu::addConstruction(QMenu* menu) {
     parallelogram->setToolTip(tr("Complete the parallelogram"));
     triangle->setToolTip(tr("Force triangle, tip to tail"));
     polygon->setToolTip(tr("Force polygon, tip to tail"));
-    swapOrder->setToolTip(tr("Draw the triangle in the other order"));
+    otherHalf->setToolTip(
+        tr("Draw the parallelogram's other half: the triangle that begins with the other force. "
+           "The solution's text stays as it is"));
     snap->setToolTip(
         tr("Snap to round magnitudes, round angles and other lines (S on the sheet; Alt: not now)"));
 }
@@ -240,8 +242,8 @@ void SheetMenu::showConstruction() {
     polygon->setChecked(kind == ConstructionKind::polygon);
     marks->setEnabled(kind == ConstructionKind::parallelogram &&
                       m_parts.document.result().construction.parallelogram);
-    swapOrder->setEnabled(kind == ConstructionKind::triangle);
-    swapOrder->setChecked(m_parts.canvas.otherOrder());
+    otherHalf->setEnabled(kind == ConstructionKind::triangle);
+    otherHalf->setChecked(m_parts.canvas.otherOrder());
 }
 
 void SheetMenu::addView(QMenu* menu) {

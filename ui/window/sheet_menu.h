@@ -21,7 +21,7 @@ public:
     SheetMenu(const WindowParts& parts, QMenu* menu);
 
     // For the bar, which shows the same commands.
-    QAction *parallelogram, *triangle, *polygon, *swapOrder, *marks, *snap, *fit;
+    QAction *parallelogram, *triangle, *polygon, *otherHalf, *marks, *snap, *fit;
 
 signals:
     void themeChosen(tailpoint::ThemeName name);

@@ -89,7 +89,35 @@ std::vector<std::string> exercisesOf(const Result& result, int turn, bool all) {
                 made.push_back(
                     std::get<std::vector<FigureFile>>(figureFiles(result, job)).at(0).bytes.toStdString());
     }
+    job.options.stage = Stage::all;
+    job.options.values = job.stageAsked = false; // whoever hides values and names no stage wants an exercise
+    for (const FigureForm form : {FigureForm::svg, FigureForm::tex})
+        if (all || form == FigureForm::svg)
+            made.push_back(
+                std::get<std::vector<FigureFile>>(figureFiles(result, job)).at(0).bytes.toStdString());
     return made;
+}
+
+/// With a stage that has the answer they are no exercise: its arrows are there, without their values.
+TEST(Exercises, HiddenValuesDrawWhatIsGivenUnlessAStageIsAskedFor) {
+    FigureJob job;
+    job.options.values = job.stageAsked = false;
+    const Result raft = sampleNamed("survey-raft.json");
+    const auto has = [&](const char* id) {
+        const auto lists = std::get<std::vector<DisplayList>>(figuresOf(raft, job));
+        return std::any_of(lists.at(0).groups.begin(), lists.at(0).groups.end(),
+                           [&](const Group& group) { return group.id == id; });
+    };
+    EXPECT_TRUE(has("force-P") && has("force-Q"));
+    EXPECT_FALSE(has("sum") || has("parallelogram"));
+    job.stageAsked = true;
+    EXPECT_TRUE(has("sum") && has("parallelogram"));
+    job.options.stage = Stage::found;
+    EXPECT_TRUE(has("sum"));
+    job.stageAsked = false;
+    job.options.values = true;
+    job.options.stage = Stage::all;
+    EXPECT_TRUE(has("sum")) << "what hides nothing is no exercise";
 }
 
 TEST(Exercises, OfEverySampleAreMadeFromTheSketchAlone) {

@@ -228,6 +228,33 @@ TEST_F(FigureOutput, WhatIsHiddenIsNowhereInTheFile) {
     EXPECT_TRUE(given.contains("25.0"));
 }
 
+/// An exercise shows nothing that a person could not know by then; who asks for a later stage wants the
+/// answer.
+TEST_F(FigureOutput, HiddenValuesDrawNoAnswerUnlessAStageAsksForIt) {
+    const auto hidden = [&](const char* more) { return svg(words("--values hidden") + words(more)); };
+    const QByteArray exercise = svg(words("--values hidden"));
+    EXPECT_TRUE(exercise.contains("id=\"force-Port\""));
+    EXPECT_FALSE(exercise.contains("id=\"sum\""));
+    EXPECT_FALSE(exercise.contains("id=\"parallelogram\""));
+    EXPECT_FALSE(hidden("--stage 3").contains("id=\"sum\""));
+    EXPECT_TRUE(hidden("--stage 5").contains("id=\"sum\""));
+    EXPECT_TRUE(hidden("--stage 8").contains("id=\"sum\""));
+    EXPECT_TRUE(svg({}).contains("id=\"sum\""));
+}
+
+TEST_F(FigureOutput, FollowsTheSolutionsMethod) {
+    const QByteArray three = sketch(R"({"name": "P", "magnitude": 340, "direction": 25},
+                  {"name": "Q", "magnitude": 275, "direction": -40}, {"name": "S", "magnitude": 160, "direction": 118})");
+    EXPECT_EQ(svg(words("--method triangle"), three), svg(words("--pairs all"), three));
+    EXPECT_EQ(svg(words("--method components"), three), svg({}, three));
+    EXPECT_EQ(svg(words("--method triangle")), svg({})) << "two forces have one parallelogram";
+    for (const char* other : {"--construction polygon", "--pairs all"}) {
+        const Ran ran = draw("bad.svg", words("--method triangle") + words(other), three);
+        EXPECT_EQ(ran.status, 2);
+        EXPECT_TRUE(ran.err.contains("--method says what is drawn")) << ran.err.toStdString();
+    }
+}
+
 TEST_F(FigureOutput, TheNoteThatNamesAnAnswerIsHiddenTooAndTheCautionIsNot) {
     const QByteArray two =
         sketch(R"({"name": "P", "magnitude": null, "direction": 40},

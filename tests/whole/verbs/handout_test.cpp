@@ -209,6 +209,18 @@ TEST(Handout, AddsTwoAtATimeWhereThatIsAsked) {
     }
 }
 
+/// By the triangle several forces are told two at a time: so they are drawn, figure and text alike.
+TEST(Handout, DrawsWhatTheMethodTells) {
+    const QByteArray three =
+        sketch(force("P", "30", "0") + "," + force("Q", "40", "90") + "," + force("S", "20", "200"));
+    const auto by = [&](const char* method) {
+        return handout(three, "html", {QStringLiteral("--method"), QLatin1String(method)}).out;
+    };
+    EXPECT_TRUE(by("triangle").contains("The last parallelogram gives the resultant"));
+    EXPECT_TRUE(by("triangle").contains("id=\"pair-1\""));
+    EXPECT_FALSE(by("components").contains("id=\"pair-1\""));
+}
+
 TEST(Handout, TakesTheMethodThatIsAskedFor) {
     const QStringList method{QStringLiteral("--method"), QStringLiteral("components")};
     for (const char* form : {"text", "json", "html", "latex"}) {

@@ -88,9 +88,10 @@ TEST_F(FigureWords, ALineThatMissesTheCommonPointIsAParallel) {
         return bytesOf(file);
     };
     const QByteArray lines = figureOf("ring-at-rest");
-    EXPECT_TRUE(lines.contains(">Line of action of Q</title>"));
-    EXPECT_TRUE(lines.contains(">Parallel to the line of action of S</title>"));
-    EXPECT_FALSE(lines.contains(">Line of action of S</title>"));
+    // P, which is known, comes first: Q follows at its tip, and S leads back to the common point.
+    EXPECT_TRUE(lines.contains(">Parallel to the line of action of Q</title>"));
+    EXPECT_FALSE(lines.contains(">Line of action of Q</title>"));
+    EXPECT_TRUE(lines.contains(">Line of action of S</title>"));
     for (const char* sample : {"no-answer", "tangent", "two-answers"})
         EXPECT_FALSE(figureOf(sample).contains(">Line of action of P</title>")) << sample;
 }
