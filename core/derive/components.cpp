@@ -126,7 +126,7 @@ Foot writeFoot(const Equation& e) {
     const int sign = e.to(e.k, e.u);
     const Formula kx = e.kx(), ky = e.ky(), c = e.factor(e.u, kCosine), s = e.factor(e.u, kSine);
     w.line(foot.along, LineKind::elimination, total({{product(kx, c), sign}, {product(ky, s), sign}}));
-    w.line(foot.across, LineKind::elimination, total({{product(ky, c), 1}, {product(kx, s), -1}}));
+    w.line(foot.across, LineKind::elimination, absolute(total({{product(ky, c), 1}, {product(kx, s), -1}})));
     return foot;
 }
 
@@ -164,7 +164,7 @@ void writeMagnitudeAndDirection(const Equation& e) {
 void writeTwoDirections(const Equation& e) {
     Writer& w = e.w;
     const VectorId k = e.side(e.k), u = e.side(e.u), v = e.side(e.v);
-    const QuantityId along{What::along, k}, square{What::square, {}, {}, 0, 1},
+    const QuantityId along{What::along, u}, square{What::square, {}, {}, 0, 1},
         height{What::distance, {}, {}, 0, 1};
     if (k == kKnownVector)
         w.pythagoras(k);

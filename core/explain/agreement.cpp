@@ -30,23 +30,14 @@ bool within(double off, double slack) {
     return off <= slack * (1 + 1e-9);
 }
 
-/// A bound with one figure, rounded up.
-Formula bound(const Board& board, double value) {
-    const double unit = value == 0 ? 1 : std::pow(10.0, std::floor(std::log10(value)));
-    const double up = std::ceil(value / unit * (1 - 1e-9)) * unit;
-    return number(up, significant(up, 1), std::string(symbolOf(board.sketch.forceUnit)));
-}
-
-enum class Verdict { equal, carried, shown, byHand, slip };
+enum class Verdict { equal, shown, lastPlace, byHand, slip };
 
 Verdict verdictOf(const Board& board, double off, const Slack& slack) {
     if (off <= Carried::kNoise * board.carried.scale)
         return Verdict::equal;
-    if (within(off, slack.carried))
-        return Verdict::carried;
     if (board.options.handRounding)
-        return Verdict::byHand;
-    return within(off, slack.shown) ? Verdict::shown : Verdict::slip;
+        return within(off, slack.carried) ? Verdict::lastPlace : Verdict::byHand;
+    return within(off, std::max(slack.carried, slack.shown)) ? Verdict::shown : Verdict::slip;
 }
 
 double largest(long double x, long double y) {
@@ -84,29 +75,57 @@ Slack slackOf(const Board& board) {
             std::min(placesOf(board, 0) / 2, std::max(placesOf(board, kAddedUp), turned))};
 }
 
-Prose vanishing(const Board& board, long double x, long double y) {
-    const Slack slack = slackOf(board);
-    const Formula left = board.carried.leftOver(x), up = board.carried.leftOver(y);
-    switch (verdictOf(board, largest(x, y), slack)) {
+namespace {
+
+int decimalsOf(const Formula& number) {
+    const auto point = number.text.find('.');
+    return point == std::string::npos ? 0 : static_cast<int>(number.text.size() - point - 1);
+}
+
+/// Without zeros at its end that say nothing.
+std::string withoutZeros(std::string digits) {
+    if (digits.find('.') == std::string::npos)
+        return digits;
+    digits.erase(digits.find_last_not_of('0') + 1);
+    if (digits.ends_with('.'))
+        digits.pop_back();
+    return digits;
+}
+
+} // namespace
+
+Prose apart(const Board& board, const Formula& a, const Formula& b) {
+    const double off = std::abs(a.value - b.value);
+    if (a.text.find('e') != std::string::npos || b.text.find('e') != std::string::npos)
+        return board.say(SENTENCE("solution", "{gap}"), "gap", number(off, significant(off, 1), a.sub));
+    const int decimals = std::max(decimalsOf(a), decimalsOf(b));
+    const std::string digits = withoutZeros(fixedDecimals(off, decimals));
+    if (digits != "0")
+        return board.say(SENTENCE("solution", "{gap}"), "gap", number(off, digits, a.sub));
+    const double place = std::pow(10.0, -decimals);
+    return board.say(SENTENCE("solution", "less than {place}"), "place",
+                     number(place, fixedDecimals(place, decimals), a.sub));
+}
+
+Prose vanishing(const Board& board, const Formula& x, const Formula& y) {
+    switch (verdictOf(board, largest(x.value, y.value), slackOf(board))) {
     case Verdict::equal:
         return board.say(
             SENTENCE("solution", "Both sums vanish: the forces hold one another in equilibrium."));
-    case Verdict::carried:
-        return board.say(SENTENCE("solution",
-                                  "Both sums are zero to within the rounding of the forces, {bound}: "
-                                  "they hold one another in equilibrium."),
-                         "bound", bound(board, slack.carried));
     case Verdict::shown:
-        return board.say(SENTENCE("solution",
-                                  "Both sums are zero to within the rounding of the answer, {bound}: "
-                                  "the forces hold one another in equilibrium."),
-                         "bound", bound(board, slack.shown));
+        return board.say(SENTENCE("solution", "{x} and {y} are left over, less than the answer shows: the "
+                                              "forces hold one another in equilibrium."),
+                         "x", x, "y", y);
+    case Verdict::lastPlace:
+        return board.say(SENTENCE("solution", "{x} and {y} are left over, no more than one in the last place "
+                                              "of the numbers found makes: the forces hold one another in "
+                                              "equilibrium."),
+                         "x", x, "y", y);
     case Verdict::byHand:
-        return board.say(
-            SENTENCE("solution",
-                     "What is left over is more than the rounding of the forces, {bound}: what was "
-                     "rounded on the way adds to it."),
-            "bound", bound(board, slack.carried));
+        return board.say(SENTENCE("solution",
+                                  "{x} and {y} are left over, more than one in the last place of "
+                                  "the numbers found makes: what was rounded on the way adds up."),
+                         "x", x, "y", y);
     case Verdict::slip:
         break;
     }
@@ -114,90 +133,87 @@ Prose vanishing(const Board& board, long double x, long double y) {
         SENTENCE("solution",
                  "The sums don't vanish: {x} and {y} are more than rounding leaves over. Somewhere "
                  "on the way there is a slip."),
-        "x", left, "y", up);
+        "x", x, "y", y);
 }
 
-Prose sameComponents(const Board& board, const Vector& sum, long double x, long double y) {
-    const Slack slack = slackOf(board);
-    const Formula left = board.carried.leftOver(std::abs(x)), up = board.carried.leftOver(std::abs(y));
-    switch (verdictOf(board, largest(x, y), slack)) {
-    case Verdict::equal:
-        return board.say(SENTENCE("solution", "Both ways lead to the same components of {sum}."), "sum",
-                         sum.vector);
-    case Verdict::carried:
-        return board.say(SENTENCE("solution",
-                                  "They differ from those of {sum} by {x} and {y}, no more than the "
-                                  "rounding of what was found, {bound}: both ways agree."),
-                         "sum", sum.vector, "x", left, "y", up, "bound", bound(board, slack.carried));
-    case Verdict::shown:
-        return board.say(SENTENCE("solution",
-                                  "They differ from those of {sum} by {x} and {y}, no more than the "
-                                  "rounding of the answer, {bound}: both ways agree."),
-                         "sum", sum.vector, "x", left, "y", up, "bound", bound(board, slack.shown));
-    case Verdict::byHand:
-        return board.say(
-            SENTENCE("solution",
-                     "They differ from those of {sum} by {x} and {y}, more than the rounding of what "
-                     "was found, {bound}: what was rounded on the way adds to it."),
-            "sum", sum.vector, "x", left, "y", up, "bound", bound(board, slack.carried));
-    case Verdict::slip:
-        break;
-    }
-    return board.say(SENTENCE("solution",
-                              "They differ from those of {sum} by {x} and {y}, more than rounding "
-                              "leaves over. Somewhere on the way there is a slip."),
-                     "sum", sum.vector, "x", left, "y", up);
+Prose sameComponents(const Board& board, const Vector& sum, const Formula& x, const Formula& sumX,
+                     const Formula& y, const Formula& sumY) {
+    const double off = largest(x.value - sumX.value, y.value - sumY.value);
+    const auto wording = [&] {
+        switch (verdictOf(board, off, slackOf(board))) {
+        case Verdict::equal:
+            return SENTENCE("solution", "Both ways lead to the same components of {sum}.");
+        case Verdict::shown:
+            return SENTENCE("solution",
+                            "They differ from those of {sum} by {x} and {y}, less than the answer "
+                            "shows: both ways agree.");
+        case Verdict::lastPlace:
+            return SENTENCE("solution", "They differ from those of {sum} by {x} and {y}, no more than one in "
+                                        "the last place of the numbers found makes: both ways agree.");
+        case Verdict::byHand:
+            return SENTENCE("solution",
+                            "They differ from those of {sum} by {x} and {y}, more than one in the "
+                            "last place of the numbers found makes: what was rounded on the way "
+                            "adds up.");
+        case Verdict::slip:
+            break;
+        }
+        return SENTENCE("solution",
+                        "They differ from those of {sum} by {x} and {y}, more than rounding leaves "
+                        "over. Somewhere on the way there is a slip.");
+    }();
+    return board.say(wording, "sum", sum.vector, "x", apart(board, x, sumX), "y", apart(board, y, sumY));
 }
 
-Prose againAlong(const Board& board, const Vector& sum, long double along, long double across) {
-    const Slack slack = slackOf(board);
-    const long double off = along - static_cast<long double>(sum.sizeNumber.value);
-    const Formula left = board.carried.leftOver(std::abs(off)), up = board.carried.leftOver(std::abs(across));
-    switch (verdictOf(board, largest(off, across), slack)) {
-    case Verdict::equal:
-        return board.say(
-            SENTENCE("solution", "Along {sum} its magnitude comes out again, and across it nothing."), "sum",
-            sum.vector);
-    case Verdict::carried:
-        return board.say(SENTENCE("solution",
-                                  "That is {size} along {sum} and nothing across it, to within the "
-                                  "rounding of what was found, {bound}."),
-                         "size", sum.sizeNumber, "sum", sum.vector, "bound", bound(board, slack.carried));
-    case Verdict::shown:
-        return board.say(SENTENCE("solution",
-                                  "That is {size} along {sum} and nothing across it, to within the "
-                                  "rounding of the answer, {bound}."),
-                         "size", sum.sizeNumber, "sum", sum.vector, "bound", bound(board, slack.shown));
-    case Verdict::byHand:
-        return board.say(
-            SENTENCE("solution",
-                     "It is off by {along} along {sum} and by {across} across it, more than the "
-                     "rounding of what was found, {bound}: what was rounded on the way adds to it."),
-            "along", left, "sum", sum.vector, "across", up, "bound", bound(board, slack.carried));
-    case Verdict::slip:
-        break;
-    }
-    return board.say(SENTENCE("solution",
-                              "It is off by {along} along {sum} and by {across} across it, more than "
-                              "rounding leaves over. Somewhere on the way there is a slip."),
-                     "along", left, "sum", sum.vector, "across", up);
+Prose againAlong(const Board& board, const Vector& sum, const Formula& along, const Formula& across) {
+    const Formula size = equal(sum.size, sum.sizeNumber);
+    const auto wording = [&] {
+        switch (verdictOf(board, largest(along.value - sum.sizeNumber.value, across.value), slackOf(board))) {
+        case Verdict::equal:
+            return SENTENCE("solution", "Along {sum} its magnitude comes out again, and across it zero.");
+        case Verdict::shown:
+            return SENTENCE("solution",
+                            "Along {sum} that differs from {size} by {off}, and {across} is left "
+                            "across it, where it should be zero: both less than the answer shows, "
+                            "so both ways agree.");
+        case Verdict::lastPlace:
+            return SENTENCE("solution", "Along {sum} that differs from {size} by {off}, and {across} is left "
+                                        "across it, where it should be zero: no more than one in the last "
+                                        "place of the numbers found makes, so both ways agree.");
+        case Verdict::byHand:
+            return SENTENCE("solution", "Along {sum} that differs from {size} by {off}, and {across} is left "
+                                        "across it, where it should be zero: more than one in the last place "
+                                        "of the numbers found makes. What was rounded on the way adds up.");
+        case Verdict::slip:
+            break;
+        }
+        return SENTENCE("solution",
+                        "Along {sum} that differs from {size} by {off}, and {across} is left across "
+                        "it, where it should be zero: more than rounding leaves over. Somewhere on "
+                        "the way there is a slip.");
+    }();
+    return board.say(wording, "sum", sum.vector, "size", size, "off", apart(board, along, sum.sizeNumber),
+                     "across", across);
 }
 
 /// How much further than a force its quotient by a sine may be off is left to the answer's digits.
-Prose sameQuotients(const Board& board, const std::array<double, 3>& quotients) {
-    const auto [least, most] = std::minmax_element(quotients.begin(), quotients.end());
-    const double apart = *most - *least, place = placeOfSize(board, *most, board.carried.guard());
-    const Formula off = board.carried.leftOver(apart);
-    if (apart <= Carried::kNoise * *most)
+Prose sameQuotients(const Board& board, const std::array<Formula, 3>& quotients) {
+    const auto [least, most] =
+        std::minmax_element(quotients.begin(), quotients.end(),
+                            [](const Formula& a, const Formula& b) { return a.value < b.value; });
+    const double gap = most->value - least->value,
+                 place = placeOfSize(board, most->value, board.carried.guard());
+    if (gap <= Carried::kNoise * most->value)
         return board.say(SENTENCE("solution", "All three are the same number."));
-    if (within(apart, 2 * place))
-        return board.say(
-            SENTENCE("solution", "All three are the same number to within two in the last place, {off}."),
-            "off", off);
+    const Prose off = apart(board, *most, *least);
+    if (within(gap, place))
+        return board.say(SENTENCE("solution", "They differ by {off}, one in the last place: as equal as the "
+                                              "rounding allows."),
+                         "off", off);
     if (board.options.handRounding)
         return board.say(SENTENCE("solution", "They differ by {off}: what was rounded on the way adds up."),
                          "off", off);
-    return within(apart, placeOfSize(board, *most, 0))
+    return within(gap, placeOfSize(board, most->value, 0))
                ? board.say(SENTENCE("solution",
                                     "They differ by {off}, less than an answer shows: all three are the "
                                     "same number."),
@@ -211,14 +227,16 @@ Prose sameQuotients(const Board& board, const std::array<double, 3>& quotients) 
 
 namespace {
 
-/// A difference with one figure.
-Formula difference(double value, const Formula& of) {
-    return number(value, significant(value, 1), of.sub);
-}
-
 /// Within half a turn.
 double turnedApart(const Board& board, double a, double b) {
     return std::abs(normalized(a - b, board.sketch.angleUnit));
+}
+
+/// The same of directions, which a full turn leaves as they are.
+Prose turnedBy(const Board& board, const Formula& a, const Formula& b) {
+    Formula near = a;
+    near.value = b.value + normalized(a.value - b.value, board.sketch.angleUnit);
+    return apart(board, near, b);
 }
 
 } // namespace
@@ -252,8 +270,8 @@ Prose agreement(const Board& board, const Vector& found, const Formula& size, co
                         "rounding explains. Somewhere on the way there is a slip.");
     }();
     return board.say(wording, "size", equal(found.size, found.sizeNumber), "way",
-                     equal(found.theta, found.wayNumber), "bySize", difference(bySize, size), "byWay",
-                     difference(byWay, way));
+                     equal(found.theta, found.wayNumber), "bySize", apart(board, size, found.sizeNumber),
+                     "byWay", turnedBy(board, way, found.wayNumber));
 }
 
 } // namespace tailpoint::explaining

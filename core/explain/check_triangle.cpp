@@ -1,4 +1,5 @@
 // The check of an answer by components: the force triangle, its laws worked from what is given.
+#include "core/explain/agreement.h"
 #include "core/explain/families.h"
 
 #include <algorithm>
@@ -71,10 +72,12 @@ double lastPlace(const Board& board, const Formula& number) {
     return size == 0 ? 0 : std::pow(10.0, std::floor(std::log10(size)) + 1 - board.sketch.figures);
 }
 
-/// What the two ways give of a quantity, to the digits of an answer.
+/// What the two ways give of a quantity, as they are printed.
 struct Difference {
-    Formula here, there;
-    bool isLastDigit = false; ///< no more than one in the last shown place
+    Formula here, there; ///< to the digits of an answer where those differ
+    Prose gap;
+    bool isShown = false;     ///< the digits of an answer differ
+    bool isLastDigit = false; ///< by no more than one in the last place of them
 };
 
 /// Of what is asked, where the two ways don't give the same.
@@ -84,15 +87,46 @@ std::vector<Difference> differences(const Board& board, const Carried& lines,
     for (const QuantityId& id : asked) {
         if (lines.find(id) == nullptr)
             continue;
-        Formula here = board.answered(lines.number(id)), there = board.answered(board.number(id));
-        if (here.text == there.text)
+        Formula here = lines.number(id), there = board.number(id);
+        if (here.value == there.value)
             continue;
+        const bool isShown = board.answered(here).text != board.answered(there).text;
+        Prose off = apart(board, here, there);
+        if (isShown) {
+            here = board.answered(here);
+            there = board.answered(there);
+        }
         const double gap = std::abs(here.value - there.value), turn = 2 * board.half();
         const bool isAngle = dimensionOf(id.what) == Dimension::angle;
         const bool isLast = (isAngle ? std::min(gap, turn - gap) : gap) <= 1.01 * lastPlace(board, there);
-        different.push_back({equal(board.symbolOf(id), std::move(here)), std::move(there), isLast});
+        different.push_back(
+            {equal(board.symbolOf(id), std::move(here)), std::move(there), std::move(off), isShown, isLast});
     }
     return different;
+}
+
+/// Which other way it is, and what its letters mean.
+Prose wayTold(const Board& board, bool byLami, bool isFlat) {
+    if (byLami) {
+        const Triangle t(board);
+        return board.say(
+            SENTENCE("solution",
+                     "Another way, without the components, by Lami's form of the law of sines: of "
+                     "three forces in equilibrium each is proportional to the sine of the angle "
+                     "between the other two. {angle} is the angle between the tails of {second} "
+                     "and {third}, and so on round the point."),
+            "angle", board.symbolOf({What::between, t.r.side[1], t.r.side[2]}), "second", t.side(1).vector,
+            "third", t.side(2).vector);
+    }
+    if (isFlat) {
+        const Vector &p = board.forces()[0], &q = board.forces()[1];
+        return board.say(SENTENCE("solution", "Another way: {p} and {q} lie on one line. Count along it as "
+                                              "positive in the sense of {along}; call that axis {axis}."),
+                         "p", p.vector, "q", q.vector, "along", (p.magnitude >= q.magnitude ? p : q).vector,
+                         "axis", symbol("u"));
+    }
+    return board.say(SENTENCE("solution", "Another way, without the components: the three vectors make a "
+                                          "triangle, and its angles and sides follow from what is given."));
 }
 
 } // namespace
@@ -114,16 +148,21 @@ void writeTriangleCheck(Board& board) {
     settleBeside(board, lines);
     const std::vector<QuantityId> asked = askedFor(board), shown = linesToShow(board, lines, asked);
     const bool byLami = board.solved.family == Family::twoMagnitudes && board.reduction->loop;
-    step.triangleAlone = !byLami;
-    if (!byLami)
+    const bool isFlat = lines.find({What::along, kSumVector}) != nullptr;
+    step.triangleAlone = !byLami && !isFlat;
+    if (step.triangleAlone)
         step.parts = {part(FigurePart::Kind::triangle)};
-    step.reasoning.push_back(board.say(
-        byLami ? SENTENCE("solution",
-                          "Another way, without the components, by Lami's form of the law of sines: of three "
-                          "forces in equilibrium each is proportional to the sine of the angle between the "
-                          "other two.")
-               : SENTENCE("solution", "Another way, without the components: the three vectors make a "
-                                      "triangle, and its angles and sides follow from what is given.")));
+    if (isFlat)
+        step.title = board.text(SENTENCE("solution", "Check along the line"));
+    step.reasoning.push_back(wayTold(board, byLami, isFlat));
+    if (const auto acute = std::find_if(
+            shown.begin(), shown.end(),
+            [](const QuantityId& id) { return id.what == What::acute && id.part == kOfInverseSine; });
+        acute != shown.end())
+        step.reasoning.push_back(
+            board.say(SENTENCE("solution", "{acute} is the acute angle that the inverse sine "
+                                           "gives."),
+                      "acute", board.symbolOf(*acute)));
     for (const QuantityId& id : shown) {
         step.workings.push_back(lines.working(id));
         step.lines.push_back(id);
@@ -132,17 +171,19 @@ void writeTriangleCheck(Board& board) {
     }
     const auto different = differences(board, lines, asked);
     if (different.empty())
-        step.conclusion.push_back(
-            board.say(SENTENCE("solution", "Both ways give the same numbers, to the digits shown.")));
+        step.conclusion.push_back(board.say(SENTENCE("solution", "Both ways give the same numbers.")));
     for (const Difference& one : different)
         step.conclusion.push_back(board.say(
-            one.isLastDigit
+            !one.isShown ? SENTENCE("solution",
+                                    "Here {here}, by components {there}: they differ by {gap}, less than the "
+                                    "answer shows, so both ways agree.")
+            : one.isLastDigit
                 ? SENTENCE("solution", "Here {here}, by components {there}: they agree but for "
                                        "one in the last digit shown, which is the rounding of "
                                        "the numbers on the way.")
                 : SENTENCE("solution", "Here {here}, by components {there}: the two ways differ, so there is "
                                        "a slip in one of them."),
-            "here", one.here, "there", one.there));
+            "here", one.here, "there", one.there, "gap", one.gap));
 }
 
 } // namespace tailpoint::explaining

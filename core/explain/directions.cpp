@@ -36,9 +36,8 @@ void introduce(const Board& board, Step& step, const Vectors& vectors) {
     if (bearings)
         step.reasoning.push_back(
             countsFromNorth(board.sketch)
-                ? board.say(SENTENCE("solution",
-                                     "A bearing is measured from north or south; the sheet counts "
-                                     "from north, clockwise."))
+                ? board.say(SENTENCE("solution", "A bearing is measured from north or south; here directions "
+                                                 "count from north, clockwise."))
                 : board.say(
                       SENTENCE("solution", "A bearing is measured from north or south, north being +y.")));
     const bool overX = std::any_of(vectors.begin(), vectors.end(),
@@ -63,13 +62,18 @@ bool isToldFromX(const Board& board, VectorId vector) {
            (std::holds_alternative<BearingForm>(form) && !countsFromNorth(board.sketch));
 }
 
+Prose tellFromX(const Board& board) {
+    return board.say(SENTENCE("solution", "{psi} is the angle from +x, counter-clockwise."), "psi",
+                     symbol(board.things.fromXLetter()));
+}
+
 void writeDirections(Board& board) {
     constexpr std::size_t most = 8; // beyond, the component table shows the angles
     const Vectors vectors = toBeReferred(board);
     if (vectors.empty() || vectors.size() > most)
         return;
-    Step& step = board.step(StepKey::directions,
-                            SENTENCE("solution", "Directions as the sheet measures them"), Stage::directions);
+    Step& step =
+        board.step(StepKey::directions, SENTENCE("solution", "Directions from the axis"), Stage::directions);
     introduce(board, step, vectors);
     for (const Vector* vector : vectors) {
         step.parts.push_back(part(FigurePart::Kind::direction, vector->index));

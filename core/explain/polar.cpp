@@ -26,15 +26,20 @@ void writeLines(Board& board, Step& step, const Vector& vector) {
     std::vector<QuantityId> inlined;
     if (board.carried.formulaOf(target).id == acute)
         inlined = {acute};
-    else if (board.carried.find(acute) != nullptr) // on an axis there is none
+    else if (board.carried.find(acute) != nullptr) { // on an axis there is none
+        step.reasoning.push_back(
+            board.say(SENTENCE("solution", "{acute} is the acute angle from the x axis."), "acute",
+                      board.symbolOf(acute)));
         board.show(step, acute);
+    }
     board.show(step, target, inlined);
     if (!isPlainReference(board.sketch))
         board.show(step, vector.wayId);
 }
 
 /// What the calculator would make of the quotient, where that is another quadrant.
-Prose aboutTangent(const Board& board, const Vector& vector, const QuantityId& x, const QuantityId& y) {
+std::optional<Prose> aboutTangent(const Board& board, const Vector& vector, const QuantityId& x,
+                                  const QuantityId& y) {
     QuantityId target = vector.wayId;
     if (!isPlainReference(board.sketch))
         target.what = What::fromX;
@@ -47,9 +52,18 @@ Prose aboutTangent(const Board& board, const Vector& vector, const QuantityId& x
                                   "The inverse tangent of {quotient} alone would give {value}, which "
                                   "points the opposite way: let the signs of both components decide."),
                          "quotient", over(ySymbol, xSymbol), "value", *value);
-    return board.say(SENTENCE("solution",
-                              "The inverse tangent of a quotient knows only the first and the fourth "
-                              "quadrant: let the signs of both components decide."));
+    QuantityId acute = vector.wayId;
+    acute.answer = x.answer;
+    acute.what = What::acute;
+    if (board.carried.find(acute) == nullptr)
+        return std::nullopt; // on an axis no quotient is formed
+    if (const auto value = slipped(
+            board, {{acute, apply("arctan", over(absolute(xSymbol), absolute(ySymbol)))}}, vector.wayId))
+        return board.say(SENTENCE("solution",
+                                  "The tangent is y over x: with x over y {theta} would come out as "
+                                  "{value}."),
+                         "theta", vector.theta, "value", *value);
+    return std::nullopt;
 }
 
 } // namespace
@@ -70,7 +84,8 @@ void writeWayFromComponents(Board& board, Step& step, const Vector& vector) {
     const QuantityId x{What::x, vector.id, {}, answer}, y{What::y, vector.id, {}, answer};
     step.reasoning.push_back(liesBySigns(board, vector));
     writeLines(board, step, vector);
-    step.notes.push_back(aboutTangent(board, vector, x, y));
+    if (auto told = aboutTangent(board, vector, x, y))
+        step.notes.push_back(std::move(*told));
 }
 
 } // namespace tailpoint::explaining

@@ -116,8 +116,8 @@ void writeWays(Board& board, const ThreeSides& q, std::size_t index) {
     step.reasoning.push_back(board.say(
         index == 0 ? SENTENCE("solution",
                               "Start from {known}, whose direction is known, and turn by the angle between "
-                              "the tails: an angle of the triangle where both tails meet, its supplement "
-                              "where a tip meets a tail.")
+                              "the tails: an angle of the triangle where both tails or both tips meet, "
+                              "its supplement where a tip meets a tail.")
                    : SENTENCE("solution",
                               "Mirrored in the line of {known} the sides stay the same: every turn is taken "
                               "the other way."),

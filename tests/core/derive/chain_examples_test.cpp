@@ -193,7 +193,7 @@ std::vector<Example> examples() {
          sides,
          kComponents,
          "",
-         {{"R_u", "14.02"},
+         {{"P_u", "14.02"},
           {"d_1", "14.26323"},
           {"P'_x", "14.02"},
           {"P'_y", "14.26323"},
