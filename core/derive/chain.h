@@ -112,8 +112,9 @@ Chain groundOf(const Sketch& sketch, const Solved& solved, const Things& things)
 /// given. Starts from magnitudes and directions, found ones too, under the ids of standingOf().
 Chain checkOf(const Sketch& sketch, const Solved& solved, const Things& things, std::size_t solution);
 
-/// The forces of a resultant added up along its direction and across it: the first must give its magnitude
-/// again, the second nothing. Precondition: it has a direction.
+/// One vector sought: the forces of a resultant, or what a missing force must make up for, added up along its
+/// direction and across it: the first must give its magnitude again, the second nothing. Precondition: it has
+/// a direction.
 Chain turnedCheckOf(const Sketch& sketch, const Solved& solved, const Things& things, std::size_t solution);
 
 /// Every given quantity's value as it was typed; a direction as the sheet says it.

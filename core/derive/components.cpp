@@ -126,7 +126,7 @@ Foot writeFoot(const Equation& e) {
     const int sign = e.to(e.k, e.u);
     const Formula kx = e.kx(), ky = e.ky(), c = e.factor(e.u, kCosine), s = e.factor(e.u, kSine);
     w.line(foot.along, LineKind::elimination, total({{product(kx, c), sign}, {product(ky, s), sign}}));
-    w.line(foot.across, LineKind::elimination, total({{product(ky, c), 1}, {product(kx, s), -1}}));
+    w.line(foot.across, LineKind::elimination, absolute(total({{product(ky, c), 1}, {product(kx, s), -1}})));
     return foot;
 }
 

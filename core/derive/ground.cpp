@@ -153,21 +153,27 @@ Chain checkOf(const Sketch& sketch, const Solved& solved, const Things& things, 
 Chain turnedCheckOf(const Sketch& sketch, const Solved& solved, const Things& things, std::size_t solution) {
     Writer w(sketch, solved, things, {Route::Way::components, kNobody});
     w.solution = solution;
-    w.stand(standingOf(solved, kSumVector, solution));
+    const VectorId axis = isSumAsked(sketch, solved) ? kSumVector : vectorId(solved.unknownVectors[0]);
+    w.stand(standingOf(solved, axis, solution));
     std::array<std::vector<std::pair<Formula, int>>, 2> terms;
-    for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
-        const VectorId vector = forceVector(i);
+    const auto add = [&](VectorId vector, int sign) {
         w.stand(standingOf(solved, vector, solution));
-        if (!isLong(w.solvedVector(vector)))
-            continue;
-        const Formula from = sum(w.way(vector), negative(w.way(kSumVector)));
-        terms[0].emplace_back(product(w.size(vector), apply("cos", from)), 1);
-        terms[1].emplace_back(product(w.size(vector), apply("sin", from)), 1);
-    }
-    for (std::uint8_t axis = 0; axis < 2; ++axis)
-        if (!terms[axis].empty())
-            w.line({What::gap, kNobody, {}, 0, static_cast<std::uint8_t>(axis + 2)}, LineKind::check,
-                   deriving::total(std::move(terms[axis])));
+        if (vector == axis || !isLong(w.solvedVector(vector)))
+            return;
+        const Formula from = sum(w.way(vector), negative(w.way(axis)));
+        terms[0].emplace_back(product(w.size(vector), apply("cos", from)), sign);
+        terms[1].emplace_back(product(w.size(vector), apply("sin", from)), sign);
+    };
+    const bool isSum = axis == kSumVector; // a force makes up for what the others leave of the sum
+    if (!isSum && !isEquilibrium(sketch))
+        add(kSumVector, 1);
+    for (std::size_t i = 0; i < sketch.forces.size(); ++i)
+        add(forceVector(i), isSum ? 1 : -1);
+    for (std::uint8_t part = 0; part < 2; ++part)
+        if (!terms[part].empty())
+            w.line(isSum ? QuantityId{What::gap, kNobody, {}, 0, static_cast<std::uint8_t>(part + 2)}
+                         : QuantityId{What::along, axis, {}, 0, part},
+                   LineKind::check, deriving::total(std::move(terms[part])));
     deriving::collectGiven(w.chain);
     return std::move(w.chain);
 }

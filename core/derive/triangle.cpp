@@ -86,6 +86,11 @@ void writeOneVector(const Triangle& t, std::size_t sought) {
         w.line(t.common(other), LineKind::halving,
                over(total({{w.half(), 1}, {w.of(t.common(sought)), -1}}), count(2)));
     t.turn(sought, base, t.common(other));
+    if (t.r.loop) // for Lami's form
+        for (std::size_t i = 0; i < 3; ++i) {
+            const auto [one, two] = Reduction::others(i);
+            w.tails({What::between, t.side(one), t.side(two)}, t.side(one), t.side(two), false);
+        }
     w.check();
 }
 

@@ -1,6 +1,8 @@
 // A magnitude along a known line and a direction of known magnitude: two sides and an angle not between them.
 #include "core/explain/ambiguous.h"
 
+#include "core/quantity/decimals.h"
+
 #include <cmath>
 #include <numbers>
 
@@ -30,12 +32,15 @@ Wording reached(const Ambiguous& q) {
         return SENTENCE("solution", "{v} equals that distance: the circle touches the line at one point.");
     if (q.inBothSenses())
         return SENTENCE("solution",
-                        "{v} is no smaller than {k}: one triangle with {u} in the sense drawn, and one "
-                        "with {u} in the other, since its line of action leaves the sense open.");
+                        "{v} reaches beyond {distance}, so the parallel cuts the circle twice; and {v} is no "
+                        "smaller than {k}, so the two points lie on either side of the end of {known}: one "
+                        "triangle with {u} in the sense drawn, and one with {u} in the other.");
     if (!q.board.hasTwoAnswers())
         return SENTENCE("solution",
                         "{v} reaches beyond {distance} and is no smaller than {k}: one triangle.");
-    return SENTENCE("solution", "{v} reaches beyond {distance} but is smaller than {k}: two triangles.");
+    return SENTENCE("solution",
+                    "{angle} is acute, and {v} reaches beyond {distance} but is smaller than {k}: "
+                    "two triangles.");
 }
 
 /// How far the circle's centre is from the line, and so how many triangles.
@@ -46,9 +51,10 @@ void writeReach(Board& board, const Ambiguous& q) {
         SENTENCE("solution", "Two sides and an angle that does not lie between them are known: the ambiguous "
                              "case. The distance of the line from the centre of the circle decides.")));
     board.show(step, distance);
-    step.conclusion.push_back(board.say(reached(q), "v", q.side(q.v).size, "k", q.side(q.k).size, "u",
-                                        q.side(q.u).vector, "distance",
-                                        equal(board.symbolOf(distance), board.number(distance))));
+    step.conclusion.push_back(board.say(
+        reached(q), "v", equal(q.side(q.v).size, q.side(q.v).sizeNumber), "k",
+        equal(q.side(q.k).size, q.side(q.k).sizeNumber), "u", q.side(q.u).vector, "known", q.side(q.k).vector,
+        "angle", q.symbol(q.v), "distance", equal(board.symbolOf(distance), board.number(distance))));
 }
 
 /// What the law of cosines would lead to.
@@ -91,6 +97,17 @@ void writeCandidates(Board& board, const Ambiguous& q) {
     board.show(step, shown, {q.acute()});
 }
 
+/// Who takes the calculator's angle alone loses an answer.
+void noteOneAngle(const Board& board, Step& step, const Ambiguous& q, const Formula& acute) {
+    const std::size_t lost =
+        board.carried.formulaOf(q.in(1, q.k)).id == q.acute() ? 1U : 0U; // the acute one is the first's
+    const Vector& u = board.in(lost, q.r.side[q.u]);
+    step.notes.push_back(
+        board.say(SENTENCE("solution", "The calculator shows only {acute}: who stops there loses the answer "
+                                       "{size}."),
+                  "acute", acute, "size", equal(u.size, board.answered(u.sizeNumber))));
+}
+
 /// Says which of the two angles lead to an answer, and why.
 void writeDecision(Board& board, const Ambiguous& q) {
     Step& step = board.worked.steps.back();
@@ -106,8 +123,9 @@ void writeDecision(Board& board, const Ambiguous& q) {
     if (q.inBothSenses()) {
         step.conclusion.push_back(board.say(
             SENTENCE("solution",
-                     "{v} is no smaller than {k}, so {angle} is acute, in either sense of {u}: {second} "
-                     "drops out."),
+                     "The greater side lies opposite the greater angle, and {k} is no greater than {v}, so "
+                     "{angle} is no greater than the angle opposite {v} in either triangle, and so acute, in "
+                     "either sense of {u}: {second} drops out."),
             "v", q.side(q.v).size, "k", q.side(q.k).size, "angle", q.symbol(q.k), "u", q.side(q.u).vector,
             "second", second));
         return;
@@ -117,6 +135,7 @@ void writeDecision(Board& board, const Ambiguous& q) {
             SENTENCE("solution", "Each of them, added to {known}, stays below {half} and leaves room for a "
                                  "third angle: both lead to an answer, and both are carried on."),
             "known", equal(q.symbol(q.v), board.number(q.angle(q.v))), "half", board.halfTurn()));
+        noteOneAngle(board, step, q, acute);
         return;
     }
     step.conclusion.push_back(
@@ -163,8 +182,9 @@ void writeAmbiguousEstimate(Board& board) {
                              bounds(board.bound(std::abs(k - v)), board.bound(k + v))});
     board.expected = {q.side(q.u).sizeId, board.bound(std::abs(k - v)), board.bound(k + v)};
     if (board.solved.tangent)
-        step.conclusion.push_back(
-            board.say(SENTENCE("solution", "Here the parallel just touches the circle: one answer.")));
+        step.conclusion.push_back(board.say(
+            SENTENCE("solution", "Here the parallel seems just to touch the circle: whether it does must be "
+                                 "computed.")));
     else if (board.hasTwoAnswers())
         step.conclusion.push_back(board.say(SENTENCE(
             "solution", "Here the parallel cuts the circle twice: expect two answers, and read off both.")));

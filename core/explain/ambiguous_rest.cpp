@@ -101,6 +101,8 @@ void writeRest(Board& board, const Ambiguous& q, std::size_t index) {
                        "The angle sum of {half} gives the third angle, the law of sines the magnitude; from "
                        "{known} the direction of {v} is reached by turning clockwise."),
         "half", board.halfTurn(), "known", q.side(q.k).vector, "v", v.vector));
+    if (u.turned)
+        step.conclusion.push_back(readSense(board, u));
     if (index == 0)
         noteSlips(board, step, q, u, v, atK, third);
 }

@@ -125,13 +125,19 @@ namespace {
 void appendCost(const Board& board, Step& step, const Formula& symbol, const Formula& byHand, double full) {
     const Formula exact = board.carried.shown(full, dimensionOf(symbol.id.what));
     const double gap = std::abs(byHand.value - full);
+    if (gap <= Carried::kNoise *
+                   (dimensionOf(symbol.id.what) == Dimension::angle ? board.half() : board.carried.scale)) {
+        step.reasoning.push_back(board.say(SENTENCE("solution", "{byHand}: nothing was rounded off."),
+                                           "byHand", equal(symbol, byHand)));
+        return;
+    }
     step.reasoning.push_back(board.say(
-        exact.text == byHand.text ? SENTENCE("solution", "{byHand} by hand and {full} with full values show "
-                                                         "the same digits; the rounding moved it by "
-                                                         "{gap}.")
-                                  : SENTENCE("solution", "{byHand} by hand, but {full} with full values: the "
-                                                         "rounding moved it by {gap} and changed the "
-                                                         "last shown digit."),
+        exact.text == byHand.text
+            ? SENTENCE("solution", "By hand and with full values {byHand}: the rounding "
+                                   "moved it by {gap}, too little to show.")
+            : SENTENCE("solution", "{byHand} by hand, but {full} with full values: the "
+                                   "rounding moved it by {gap} and changed the "
+                                   "last shown digit."),
         "byHand", equal(symbol, byHand), "full", exact, "gap", number(gap, significant(gap, 2), exact.sub)));
 }
 

@@ -49,9 +49,8 @@ struct Equations : Triangle {
 
 /// What is known, along x and y.
 void writeKnownSide(Board& board, const Equations& e) {
-    if (e.r.addsUp())
-        return writeKnownComponents(board);
-    writeComponents(board, board.carried, {{e.r.side[e.k], 1}});
+    if (!e.r.addsUp())
+        writeComponents(board, board.carried, {{e.r.side[e.k], 1}});
 }
 
 /// The angle from +x of a side, where the sheet measures otherwise and nothing has told it.
@@ -150,23 +149,27 @@ void noteSwappedFunctions(const Board& board, Step& step, const Equations& e, st
         step.notes.push_back(swappedTold(board, e.side(side).vector, board.symbolOf(target), *value));
 }
 
+/// Of forces in equilibrium: both positive, both as assumed.
+void readSigns(const Board& board, Step& step, const Equations& e) {
+    const Vector &u = board.found(e.r.side[e.u]), &v = board.found(e.r.side[e.v]);
+    if (!e.r.loop || u.turned || v.turned || u.magnitude == 0 || v.magnitude == 0)
+        return;
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution",
+                 "{u} and {v} both come out positive: each acts in the sense assumed, away from the "
+                 "point."),
+        "u", u.size, "v", v.size));
+}
+
 void writeElimination(Board& board, const Equations& e) {
     Step& step = board.step(StepKey::elimination, SENTENCE("solution", "Eliminate one unknown at a time"),
                             Stage::magnitudes, Law::components);
     step.parts = {arrowPart(e.side(e.u).index), arrowPart(e.side(e.v).index)};
     step.reasoning.push_back(dropsOut(board, e, e.u, e.v, true));
     step.reasoning.push_back(dropsOut(board, e, e.v, e.u, false));
-    bool isNegative = false;
-    for (const std::size_t i : {e.u, e.v}) {
-        const Vector& found = board.found(e.r.side[i]);
-        showMagnitude(board, step, found);
-        isNegative = isNegative || found.turned;
-    }
-    if (e.r.loop && !isNegative)
-        step.conclusion.push_back(board.say(
-            SENTENCE("solution", "{first} and {second} both come out positive: they act in the senses "
-                                 "assumed, away from the body."),
-            "first", e.side(e.u).size, "second", e.side(e.v).size));
+    for (const std::size_t i : {e.u, e.v})
+        showMagnitude(board, step, board.found(e.r.side[i]));
+    readSigns(board, step, e);
     noteLostSign(board, step, e);
     noteSwappedFunctions(board, step, e, e.v, firstFound(board, e));
 }
@@ -193,17 +196,12 @@ void showXY(const Board& board, Step& step, VectorId vector, std::uint8_t answer
     board.show(step, {What::y, vector, {}, answer});
 }
 
-/// In the equation one side stands against the other: its component along it has the other sign.
-bool isAgainst(const Equations& e, std::size_t a, std::size_t b) {
-    return e.r.sign(a) * e.r.sign(b) > 0;
-}
-
 /// Squared and added, the direction of v drops out.
 void writeQuadratic(Board& board, const Equations& e) {
     const Vector &u = e.side(e.u), &v = e.side(e.v), &known = e.known();
     const QuantityId along{What::along, known.id}, across{What::distance},
         chord{What::distance, {}, {}, 0, 1};
-    const bool isTaken = isAgainst(e, e.k, e.u);
+    const bool isTaken = -e.r.sign(e.k) * e.r.sign(e.u) < 0; // u against k: p has the other sign
     Step& step = board.step(StepKey::quadratic, SENTENCE("solution", "Square and add: a quadratic equation"),
                             Stage::construction, Law::components);
     step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
@@ -239,6 +237,10 @@ void writeQuadratic(Board& board, const Equations& e) {
                       "root", board.symbolOf(along)));
         return;
     }
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "By Pythagoras' theorem {v} reaches {chord} along the line, to either side of "
+                             "{along}."),
+        "v", v.size, "chord", board.symbolOf(chord), "along", board.symbolOf(along)));
     board.show(step, chord);
     step.conclusion.push_back(board.say(
         SENTENCE("solution", "The discriminant {discriminant} is positive: two roots, {less} and {more}."),
@@ -292,31 +294,29 @@ void writeQuadraticAnswers(Board& board, const Equations& e) {
 void writeReaches(Board& board, const Equations& e) {
     const Vector &u = e.side(e.u), &v = e.side(e.v), &known = e.known();
     const QuantityId along{What::along, u.id}, height{What::distance, {}, {}, 0, 1};
+    const bool isAgainst = -e.r.sign(e.k) * e.r.sign(e.u) < 0;
     Step& step = board.step(StepKey::quadratic, SENTENCE("solution", "Along the known vector and across it"),
                             Stage::construction, Law::components);
     step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
     step.reasoning.push_back(board.say(
-        isAgainst(e, e.k, e.u)
-            ? SENTENCE("solution", "Let {along} be the component of {u} along the line of {known}, against "
-                                   "its sense, and {height} the one across it.")
-            : SENTENCE("solution",
-                       "Let {along} be the component of {u} along {known}, and {height} the one across it."),
+        isAgainst
+            ? SENTENCE("solution", "Let {along} be the component of {u} along {known}, against its sense, "
+                                   "and {height} the one across it.")
+            : SENTENCE("solution", "Let {along} be the component of {u} along {known}, and {height} the "
+                                   "one across it."),
         "along", board.symbolOf(along), "u", u.vector, "known", known.vector, "height",
         board.symbolOf(height)));
     step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Leave {v} alone on one side of both equations, square them and add: its "
-                             "direction drops out, and {along} follows. Pythagoras' theorem then gives "
-                             "{height}, to the one side of {known} or to the other."),
-        "v", v.size, "along", board.symbolOf(along), "height", board.symbolOf(height), "known",
-        known.vector));
+        SENTENCE("solution",
+                 "Bring {v} to one side of both equations, square them and add: its direction "
+                 "drops out, and {square} gives {along}. Pythagoras' theorem then gives {height}, "
+                 "to the one side of {known} or to the other:"),
+        "v", v.vector, "square",
+        equal(power(v.size, 2), sum(power(u.size, 2), power(known.size, 2),
+                                    negative(product(count(2), known.size, board.symbolOf(along))))),
+        "along", board.symbolOf(along), "height", board.symbolOf(height), "known", known.vector));
     if (known.id == kKnownVector)
         board.show(step, known.sizeId);
-    step.workings.push_back(
-        {{},
-         equal(power(v.size, 2), sum(power(u.size, 2), power(known.size, 2),
-                                     negative(product(count(2), known.size, board.symbolOf(along))))),
-         {},
-         {}});
     board.show(step, along);
     board.show(step, height);
     const Formula& right = board.carried.formulaOf(along);
@@ -339,18 +339,28 @@ void writeReaches(Board& board, const Equations& e) {
             "u", u.size, "along", board.symbolOf(along), "height", board.symbolOf(height), "value", *value));
 }
 
+/// How the components along the known vector and across it become those along x and y.
+Prose turnedBack(const Board& board, const Equations& e) {
+    const Vector &u = e.side(e.u), &known = e.known();
+    const Formula angle = board.symbolOf(e.fromX(e.k));
+    const auto quotient = [&](What axis, const char* function) {
+        return equal(apply(function, angle), over(board.symbolOf({axis, known.id}), known.size));
+    };
+    return board.say(
+        SENTENCE("solution",
+                 "{u} is {along} along {known} and {height} at right angles to it: with {cosine} and "
+                 "{sine} that is turned back to x and y."),
+        "u", u.vector, "along", board.symbolOf({What::along, u.id}), "known", known.vector, "height",
+        board.symbolOf({What::distance, {}, {}, 0, 1}), "cosine", quotient(What::x, "cos"), "sine",
+        quotient(What::y, "sin"));
+}
+
 void writeTwoWays(Board& board, const Equations& e) {
     writeReaches(board, e);
-    const QuantityId along{What::along, e.r.side[e.u]}, height{What::distance, {}, {}, 0, 1};
     for (std::size_t i = 0; i < board.solved.solutions.size(); ++i) {
         Step& step = answerStep(board, i);
-        step.reasoning.push_back(board.say(
-            SENTENCE("solution", "{along} along the line of {known} and {height} at right angles to it are "
-                                 "turned back to x and y by the cosine and the sine of {known}, "
-                                 "{cosine} and {sine}."),
-            "along", board.symbolOf(along), "known", e.known().vector, "height", board.symbolOf(height),
-            "cosine", over(board.symbolOf(e.of(What::x, e.k)), e.known().size), "sine",
-            over(board.symbolOf(e.of(What::y, e.k)), e.known().size)));
+        if (i == 0)
+            step.reasoning.push_back(turnedBack(board, e));
         for (const std::size_t side : {e.u, e.v}) {
             const Vector& vector = board.in(i, e.r.side[side]);
             step.parts.push_back(part(FigurePart::Kind::direction, vector.index));
@@ -368,16 +378,22 @@ void writeLeast(Board& board, const Equations& e) {
                             Stage::magnitudes, Law::components);
     step.parts = {arrowPart(line.index), arrowPart(leg.index)};
     step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Across its own line {line} has no component, so whatever {known} has there is "
-                             "left to {leg}. Along the line {line} can match all that {known} has there, and "
-                             "{leg} is smallest when it does: it has no component along that line."),
+        board.solved.family == Family::smallestSum
+            ? SENTENCE("solution",
+                       "Across its own line {line} has no component, so what {known} has there stays. "
+                       "Along its line {line} can cancel all that {known} has there, and {leg} is "
+                       "smallest when it does.")
+            : SENTENCE("solution",
+                       "Across its own line {line} has no component, so whatever {known} has there is "
+                       "left to {leg}. Along the line {leg} is smallest when it has no component "
+                       "there."),
         "line", line.vector, "known", e.known().vector, "leg", leg.vector));
+    const bool isAgainst = -e.r.sign(e.k) * e.r.sign(e.u) < 0;
     step.reasoning.push_back(board.say(
-        isAgainst(e, e.k, e.u)
-            ? SENTENCE("solution", "Let {along} be the component of {known} along that line, against the "
-                                   "sense of {line}.")
-            : SENTENCE("solution", "Let {along} be the component of {known} along that line, in the sense of "
-                                   "{line}."),
+        isAgainst
+            ? SENTENCE("solution", "{along} is the component of {known} along the line of {line}, positive "
+                                   "against the sense of {line}:")
+            : SENTENCE("solution", "{along} is the component of {known} along the line of {line}:"),
         "along", board.symbolOf(along), "known", e.known().vector, "line", line.vector));
     board.show(step, along);
     showMagnitude(board, step, line);
@@ -398,6 +414,8 @@ void writeTwoByComponents(Board& board) {
     const Equations e(board);
     writeGiven(board);
     writeCount(board);
+    if (e.r.addsUp()) // what is drawn to scale is known first
+        writeKnown(board);
     switch (board.solved.family) {
     case Family::twoMagnitudes:
         writeLinesEstimate(board);

@@ -4,7 +4,6 @@
 
 #include "core/quantity/decimals.h"
 
-#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -52,14 +51,23 @@ struct Check {
         if (lines.find(line) != nullptr)
             show(line);
     }
+    Formula number(const QuantityId& id) const {
+        return lines.value(id) ? lines.number(id) : board.carried.leftOver(0);
+    }
 
     /// The angle from +x, where the sheet measures otherwise and no step has told it.
     void showFromX(const Vector& vector) {
         QuantityId fromX = vector.wayId;
         fromX.what = What::fromX;
-        if (!isPlainReference(board.sketch) && (vector.turned || !isToldFromX(board, vector.id)))
-            showFound(fromX);
+        if (isPlainReference(board.sketch) || (!vector.turned && isToldFromX(board, vector.id)) ||
+            lines.find(fromX) == nullptr)
+            return;
+        if (!isFromXTold)
+            step.reasoning.push_back(tellFromX(board));
+        isFromXTold = true;
+        show(fromX);
     }
+    bool isFromXTold = false;
 };
 
 /// Magnitude and direction once more, from the components.
@@ -84,7 +92,7 @@ void writeSumCheck(Check& check) {
         check.step.conclusion.push_back(board.say(
             SENTENCE("solution",
                      "That the angles of the triangle add up to {half} would be no check, since the third "
-                     "of them would be found from the other two."),
+                     "would be found from the other two."),
             "half", board.halfTurn()));
 }
 
@@ -95,7 +103,7 @@ constexpr QuantityId kAlongX{What::gap, kNobody, {}, 0, 0}, kAlongY{What::gap, k
 void writeBalance(Check& check, bool isWritten) {
     Board& board = check.board;
     const Vector& sum = board.found(kSumVector);
-    const long double x = check.lines.value(kAlongX).value_or(0), y = check.lines.value(kAlongY).value_or(0);
+    const Formula x = check.number(kAlongX), y = check.number(kAlongY);
     if (isEquilibrium(board.sketch) || !isLong(sum)) {
         check.step.conclusion.push_back(vanishing(board, x, y));
         return;
@@ -108,34 +116,32 @@ void writeBalance(Check& check, bool isWritten) {
         for (const QuantityId& component : components)
             check.show(component);
     }
-    const auto compared = [&](const QuantityId& forces, const QuantityId& ofSum) {
-        return Compared{check.lines.number(forces), check.lines.number(ofSum)};
-    };
     check.step.conclusion.push_back(
-        sameComponents(board, sum, compared(kAlongX, components[0]), compared(kAlongY, components[1])));
+        sameComponents(board, sum, x, check.number(components[0]), y, check.number(components[1])));
 }
 
-/// What its lines take for known that no step has told.
-void introduce(const Board& board, Step& step) {
-    const auto forces = foundForces(board);
-    const bool bySlope = std::any_of(forces.begin(), forces.end(), [&](const Vector* force) {
-        return std::holds_alternative<SlopeForm>(board.given(force->id).direction.form) && !force->turned;
-    });
-    if (bySlope && !board.hasStep(StepKey::components))
-        step.reasoning.push_back(board.say(
-            SENTENCE("solution", "Along a slope the components are to the magnitude as run and rise are to "
-                                 "the length of both, by Pythagoras: no angle is needed.")));
-    if (!isPlainReference(board.sketch))
-        step.reasoning.push_back(
-            board.say(SENTENCE("solution", "{psi} is the angle from +x, counter-clockwise."), "psi",
-                      symbol(board.things.fromXLetter())));
+/// How the components of a slope are had, where no step has said so.
+void tellSlopes(const Board& board, Step& step) {
+    const auto isAlongSlope = [&](const Vector& vector) {
+        return isLong(vector) && !vector.turned &&
+               std::holds_alternative<SlopeForm>(board.given(vector.id).direction.form);
+    };
+    const bool any =
+        std::any_of(board.forces().begin(), board.forces().end(), isAlongSlope) || isAlongSlope(board.sum());
+    if (any && !board.hasStep(StepKey::resolved))
+        step.reasoning.push_back(board.say(SENTENCE(
+            "solution", "Along a slope the components are to the magnitude as run and rise are to the "
+                        "length of both, by Pythagoras: no angle is needed.")));
 }
 
 void writeWrittenCheck(Board& board, Step& step) {
     Check check{board, step, checkLines(board, true)};
     step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Another way, without the triangle: components along the sheet's x and y.")));
-    introduce(board, step);
+        board.hasStep(StepKey::line)
+            ? SENTENCE("solution", "Another way: components along the sheet's x and y.")
+            : SENTENCE("solution", "Another way, without the triangle: components along the sheet's x and "
+                                   "y.")));
+    tellSlopes(board, step);
     for (const Vector* force : foundForces(board))
         if (isLong(*force)) {
             check.showFromX(*force);
@@ -148,43 +154,59 @@ void writeWrittenCheck(Board& board, Step& step) {
         return writeBalance(check, true);
     if (board.sum().direction)
         return writeSumCheck(check);
-    step.conclusion.push_back(vanishing(board, check.lines.value({What::x, kSumVector}).value_or(0),
-                                        check.lines.value({What::y, kSumVector}).value_or(0)));
+    step.conclusion.push_back(
+        vanishing(board, check.number({What::x, kSumVector}), check.number({What::y, kSumVector})));
 }
 
-/// The resultant of many, by a table: turned axes, one along the sum, one across it.
+/// Along the vector sought and across it.
+struct TurnedSums {
+    QuantityId along, across;
+};
+TurnedSums turnedSums(const Vector& sought) {
+    return sought.id == kSumVector ? TurnedSums{kAlongSum, kAcrossSum}
+                                   : TurnedSums{{What::along, sought.id}, {What::along, sought.id, {}, 0, 1}};
+}
+
+/// One vector found by a table: turned axes, one along it, one across it.
 void writeTurnedCheck(Board& board, Step& step) {
-    const Vector& sum = board.found(kSumVector);
-    if (!sum.direction)
+    const Vector& sought = board.found(board.sought()->id);
+    if (!sought.direction)
         return;
     Check check{board, step, turnedLines(board)};
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Turn the axes so that {u} lies along {sum} and {v} across it. Added up "
-                             "along {u} the components must give {size} again, along {v} nothing."),
-        "u", symbol("u"), "sum", sum.vector, "v", symbol("v"), "size", sum.size));
+    const auto [along, across] = turnedSums(sought);
+    step.reasoning.push_back(
+        board.say(sought.id == kSumVector
+                      ? SENTENCE("solution",
+                                 "Turn the axes so that {u} lies along {sought} and {v} across it. Added up "
+                                 "along {u} the components must give {size} again, along {v} zero.")
+                      : SENTENCE("solution",
+                                 "Another way: turn the axes so that {u} lies along {sought} and {v} across "
+                                 "it. What is to be made up for must be {size} again along {u}, and along "
+                                 "{v} zero."),
+                  "u", symbol("u"), "sought", sought.vector, "v", symbol("v"), "size", sought.size));
     if (board.forces().size() <= kMostTurned) {
-        for (const Vector& force : board.forces()) // along a slope no step has told the angle
-            if (board.carried.find(directionId(force.id)) == nullptr) {
-                check.showFound({What::fromX, force.id});
-                check.showFound(directionId(force.id));
-            }
-        check.showFound(kAlongSum);
-        check.showFound(kAcrossSum);
+        const auto showWay = [&](const Vector& vector) { // along a slope no step has told the angle
+            if (vector.id == sought.id || board.carried.find(directionId(vector.id)) != nullptr)
+                return;
+            check.showFound({What::fromX, vector.id});
+            check.showFound(directionId(vector.id));
+        };
+        for (const Vector& force : board.forces())
+            showWay(force);
+        if (sought.id != kSumVector && isLong(board.sum()))
+            showWay(board.sum());
+        check.showFound(along);
+        check.showFound(across);
     } else {
         step.conclusion.push_back(board.say(SENTENCE("solution", "They come to {along} and {across}."),
-                                            "along", check.lines.number(kAlongSum), "across",
-                                            check.lines.number(kAcrossSum)));
+                                            "along", check.number(along), "across", check.number(across)));
     }
-    step.conclusion.push_back(againAlong(board, sum, check.lines.value(kAlongSum).value_or(0),
-                                         check.lines.value(kAcrossSum).value_or(0)));
+    step.conclusion.push_back(againAlong(board, sought, check.number(along), check.number(across)));
 }
 
 /// Many forces and no unknown sum: what both sides come to.
 void writeClosing(Board& board, Step& step) {
     Check check{board, step, checkLines(board, true)};
-    const auto number = [&](const QuantityId& id) {
-        return check.lines.value(id) ? check.lines.number(id) : board.force(0);
-    };
     std::vector<QuantityId> components;
     const Vector& sum = board.found(kSumVector);
     appendComponents(components, {sum.id, sum.sizeId, sum.wayId});
@@ -192,8 +214,8 @@ void writeClosing(Board& board, Step& step) {
         SENTENCE("solution",
                  "Added up, the components of all the forces come to {x} along x and {y} along y; their "
                  "sum is to have {sumX} and {sumY}."),
-        "x", number(kAlongX), "y", number(kAlongY), "sumX", number(components[0]), "sumY",
-        number(components[1])));
+        "x", check.number(kAlongX), "y", check.number(kAlongY), "sumX", check.number(components[0]), "sumY",
+        check.number(components[1])));
     writeBalance(check, false);
 }
 
@@ -264,14 +286,16 @@ Carried turnedLines(const Board& board) {
 void writeCheck(Board& board) {
     Step& step =
         board.step(StepKey::check, SENTENCE("solution", "Check by components"), Stage::all, Law::components);
-    const bool byTable = sumAsked(board) && board.hasStep(StepKey::components);
-    const bool many = byTable || board.forces().size() > kMostWritten;
+    const bool byTable = board.solved.family == Family::closePolygon && board.hasStep(StepKey::components) &&
+                         board.sought() != nullptr && board.found(board.sought()->id).direction;
+    const bool isTurned = byTable || (sumAsked(board) && board.forces().size() > kMostWritten);
+    const bool many = isTurned || board.forces().size() > kMostWritten;
     if (!many)
         for (const Vector& force : board.forces())
             step.parts.push_back(arrowPart(force.index));
     if (!many)
         writeWrittenCheck(board, step);
-    else if (sumAsked(board))
+    else if (isTurned)
         writeTurnedCheck(board, step);
     else
         writeClosing(board, step);

@@ -1,8 +1,7 @@
 // The check of an answer by components: the force triangle, its laws worked from what is given.
+#include "core/explain/agreement.h"
 #include "core/explain/families.h"
 #include "core/explain/rounded.h"
-
-#include "core/quantity/decimals.h"
 
 #include <algorithm>
 #include <cmath>
@@ -74,54 +73,37 @@ double lastPlace(const Board& board, const Formula& number) {
     return size == 0 ? 0 : std::pow(10.0, std::floor(std::log10(size)) + 1 - board.sketch.figures);
 }
 
-/// What the two ways give of a quantity.
+/// What the two ways give of a quantity, as they are printed.
 struct Difference {
-    enum class Size { hidden, lastDigit, slip }; ///< less than the answer shows; one in its last place; more
-    Formula here, there;
-    double gap = 0;
-    Size size = Size::hidden;
+    Formula here, there; ///< to the digits of an answer where those differ
+    Prose gap;
+    bool isShown = false;     ///< the digits of an answer differ
+    bool isLastDigit = false; ///< by no more than one in the last place of them
 };
 
-/// Of what is asked, where the two ways don't print the same.
+/// Of what is asked, where the two ways don't give the same.
 std::vector<Difference> differences(const Board& board, const Carried& lines,
                                     const std::vector<QuantityId>& asked) {
     std::vector<Difference> different;
     for (const QuantityId& id : asked) {
         if (lines.find(id) == nullptr)
             continue;
-        const Formula here = lines.number(id), there = board.number(id);
-        const double apart = std::abs(here.value - there.value), turn = 2 * board.half();
-        const bool isAngle = dimensionOf(id.what) == Dimension::angle;
-        const double gap = isAngle ? std::min(apart, std::abs(turn - apart)) : apart;
-        if (gap <= Carried::kNoise * std::abs(there.value))
+        Formula here = lines.number(id), there = board.number(id);
+        if (here.value == there.value)
             continue;
-        const auto size = board.answered(here).text == board.answered(there).text ? Difference::Size::hidden
-                          : gap <= 1.01 * lastPlace(board, there) ? Difference::Size::lastDigit
-                                                                  : Difference::Size::slip;
-        const bool isHidden = size == Difference::Size::hidden;
-        different.push_back({equal(board.symbolOf(id), isHidden ? here : board.answered(here)),
-                             isHidden ? there : board.answered(there), gap, size});
+        const bool isShown = board.answered(here).text != board.answered(there).text;
+        Prose off = apart(board, here, there);
+        if (isShown) {
+            here = board.answered(here);
+            there = board.answered(there);
+        }
+        const double gap = std::abs(here.value - there.value), turn = 2 * board.half();
+        const bool isAngle = dimensionOf(id.what) == Dimension::angle;
+        const bool isLast = (isAngle ? std::min(gap, turn - gap) : gap) <= 1.01 * lastPlace(board, there);
+        different.push_back(
+            {equal(board.symbolOf(id), std::move(here)), std::move(there), std::move(off), isShown, isLast});
     }
     return different;
-}
-
-Prose judged(const Board& board, const Difference& one) {
-    const auto wording = [&] {
-        switch (one.size) {
-        case Difference::Size::hidden:
-            return SENTENCE("solution", "Here {here}, by components {there}: they differ by {gap}, less than "
-                                        "the answer shows.");
-        case Difference::Size::lastDigit:
-            return SENTENCE("solution", "Here {here}, by components {there}: they agree but for one in the "
-                                        "last digit shown, which is the rounding of the numbers on the way.");
-        case Difference::Size::slip:
-            break;
-        }
-        return SENTENCE("solution", "Here {here}, by components {there}: the two ways differ, so there is "
-                                    "a slip in one of them.");
-    }();
-    return board.say(wording, "here", one.here, "there", one.there, "gap",
-                     number(one.gap, significant(one.gap, 1), one.there.sub));
 }
 
 Working toldAs(const Board& board, const Carried& lines, const QuantityId& line) {
@@ -135,6 +117,30 @@ Working toldAs(const Board& board, const Carried& lines, const QuantityId& line)
 QuantityId inFigure(QuantityId angle) {
     angle.answer = 0;
     return angle;
+}
+
+/// Which other way it is, and what its letters mean.
+Prose wayTold(const Board& board, bool byLami, bool isFlat) {
+    if (byLami) {
+        const Triangle t(board);
+        return board.say(
+            SENTENCE("solution",
+                     "Another way, without the components, by Lami's form of the law of sines: of "
+                     "three forces in equilibrium each is proportional to the sine of the angle "
+                     "between the other two. {angle} is the angle between the tails of {second} "
+                     "and {third}, and so on round the point."),
+            "angle", board.symbolOf({What::between, t.r.side[1], t.r.side[2]}), "second", t.side(1).vector,
+            "third", t.side(2).vector);
+    }
+    if (isFlat) {
+        const Vector &p = board.forces()[0], &q = board.forces()[1];
+        return board.say(SENTENCE("solution", "Another way: {p} and {q} lie on one line. Count along it as "
+                                              "positive in the sense of {along}; call that axis {axis}."),
+                         "p", p.vector, "q", q.vector, "along", (p.magnitude >= q.magnitude ? p : q).vector,
+                         "axis", symbol("u"));
+    }
+    return board.say(SENTENCE("solution", "Another way, without the components: the three vectors make a "
+                                          "triangle, and its angles and sides follow from what is given."));
 }
 
 } // namespace
@@ -156,21 +162,21 @@ void writeTriangleCheck(Board& board) {
     settleBeside(board, lines);
     const std::vector<QuantityId> asked = askedFor(board), shown = linesToShow(board, lines, asked);
     const bool byLami = board.solved.family == Family::twoMagnitudes && board.reduction->loop;
-    step.triangleAlone = !byLami;
-    if (!byLami)
+    const bool isFlat = lines.find({What::along, kSumVector}) != nullptr;
+    step.triangleAlone = !byLami && !isFlat;
+    if (step.triangleAlone)
         step.parts = {part(FigurePart::Kind::triangle)};
-    step.reasoning.push_back(board.say(
-        byLami ? SENTENCE("solution",
-                          "Another way, without the components, by Lami's form of the law of sines: of three "
-                          "forces in equilibrium each is proportional to the sine of the angle between the "
-                          "other two.")
-               : SENTENCE("solution", "Another way, without the components: the three vectors make a "
-                                      "triangle, and its angles and sides follow from what is given.")));
-    for (const QuantityId& id : shown)
-        if (id.what == What::acute)
-            step.reasoning.push_back(board.say(
-                SENTENCE("solution", "{acute} is the acute angle with the sine that the law of sines gives."),
-                "acute", board.symbolOf(id)));
+    if (isFlat)
+        step.title = board.text(SENTENCE("solution", "Check along the line"));
+    step.reasoning.push_back(wayTold(board, byLami, isFlat));
+    if (const auto acute = std::find_if(
+            shown.begin(), shown.end(),
+            [](const QuantityId& id) { return id.what == What::acute && id.part == kOfInverseSine; });
+        acute != shown.end())
+        step.reasoning.push_back(
+            board.say(SENTENCE("solution", "{acute} is the acute angle that the inverse sine "
+                                           "gives."),
+                      "acute", board.symbolOf(*acute)));
     for (const QuantityId& id : shown) {
         step.workings.push_back(toldAs(board, lines, id));
         step.lines.push_back(id);
@@ -181,7 +187,17 @@ void writeTriangleCheck(Board& board) {
     if (different.empty())
         step.conclusion.push_back(board.say(SENTENCE("solution", "Both ways give the same numbers.")));
     for (const Difference& one : different)
-        step.conclusion.push_back(judged(board, one));
+        step.conclusion.push_back(board.say(
+            !one.isShown ? SENTENCE("solution",
+                                    "Here {here}, by components {there}: they differ by {gap}, less than the "
+                                    "answer shows, so both ways agree.")
+            : one.isLastDigit
+                ? SENTENCE("solution", "Here {here}, by components {there}: they agree but for "
+                                       "one in the last digit shown, which is the rounding of "
+                                       "the numbers on the way.")
+                : SENTENCE("solution", "Here {here}, by components {there}: the two ways differ, so there is "
+                                       "a slip in one of them."),
+            "here", one.here, "there", one.there, "gap", one.gap));
 }
 
 } // namespace tailpoint::explaining

@@ -62,6 +62,11 @@ bool isToldFromX(const Board& board, VectorId vector) {
            (std::holds_alternative<BearingForm>(form) && !countsFromNorth(board.sketch));
 }
 
+Prose tellFromX(const Board& board) {
+    return board.say(SENTENCE("solution", "{psi} is the angle from +x, counter-clockwise."), "psi",
+                     symbol(board.things.fromXLetter()));
+}
+
 void writeDirections(Board& board) {
     constexpr std::size_t most = 8; // beyond, the component table shows the angles
     const Vectors vectors = toBeReferred(board);

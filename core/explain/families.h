@@ -13,6 +13,9 @@ void writeCount(Board& board);      ///< and the directions, where they need wor
 void writeDirections(Board& board); ///< given by slope, bearing or the long way round
 /// Whether the step of directions says the vector's angle from +x: the way to the sheet's own leads over it.
 bool isToldFromX(const Board& board, VectorId vector);
+Prose tellFromX(const Board& board); ///< what ψ is
+/// What it means that a vector is found in the other sense of its line.
+Prose readSense(const Board& board, const Vector& vector);
 void writeSenses(Board& board); ///< lines of action found in the other sense; else nothing
 void writeAnswer(Board& board);
 void writeCheck(Board& board);         ///< by the other way than the one that led to the answer

@@ -2,6 +2,8 @@
 #include "core/explain/families.h"
 #include "core/explain/listed.h"
 
+#include <algorithm>
+
 namespace tailpoint::explaining {
 
 namespace {
@@ -83,6 +85,23 @@ void writeSought(const Board& board, Step& step) {
     step.workings.push_back({{}, equal(sum.vector, vectorEquation(board)), {}, {}});
 }
 
+Wording carriedFigures(int guard) {
+    switch (guard) {
+    case 2:
+        return SENTENCE("solution", "Numbers on the way carry two figures more than the answer, which is "
+                                    "rounded once, at the end.");
+    case 3:
+        return SENTENCE("solution", "Numbers on the way carry three figures more than the answer, which is "
+                                    "rounded once, at the end.");
+    case 4:
+        return SENTENCE("solution", "Numbers on the way carry four figures more than the answer, which is "
+                                    "rounded once, at the end.");
+    default:
+        return SENTENCE("solution", "Numbers on the way carry {count} figures more than the answer, which is "
+                                    "rounded once, at the end.");
+    }
+}
+
 } // namespace
 
 bool sumWhollyUnknown(const Board& board) {
@@ -107,34 +126,28 @@ void writeGiven(Board& board) {
                                        "lie in one plane and meet at one point.")));
     if (board.isAnswered() && !board.options.handRounding)
         step.conclusion.push_back(
-            board.carried.guard() == kLeastGuard
-                ? board.say(SENTENCE("solution", "Numbers on the way carry two figures more than the answer, "
-                                                 "which is rounded once, at the end."))
-                : board.say(SENTENCE("solution", "Numbers on the way carry {count} figures more than the "
-                                                 "answer, which is rounded once, at the end."),
-                            "count", count(board.carried.guard())));
-    else if (board.isAnswered())
-        step.conclusion.push_back(
-            board.say(SENTENCE("solution", "Every value on the way is rounded as it is shown, and carried on "
-                                           "so; the last step tells what that costs.")));
+            board.say(carriedFigures(board.carried.guard()), "count", count(board.carried.guard())));
+    if (board.isAnswered() && board.options.handRounding)
+        step.conclusion.push_back(board.say(
+            SENTENCE("solution", "Every value on the way is rounded as it is shown and carried on so; "
+                                 "the last step says what that costs.")));
 }
 
 namespace {
 
-/// One force of a free body, what exerts it, and in which sense.
+/// One force of a free body, and the sense in which it is drawn.
 Prose actingOf(const Board& board, const Vector& force) {
     if (!force.wayGiven)
-        return board.say(SENTENCE("solution", "{force}, exerted by what is attached in a direction that is "
-                                              "to be found, away from the body."),
+        return board.say(SENTENCE("solution", "{force}, exerted by what pulls in a direction to be found: "
+                                              "away from the point"),
                          "force", force.vector);
     const Prose way = wayTold(board, force);
-    return force.sizeGiven
-               ? board.say(SENTENCE("solution", "{force}, exerted by what is attached {way}, away from the "
-                                                "body."),
-                           "force", force.vector, "way", way)
-               : board.say(SENTENCE("solution", "{force}, exerted by what is attached {way}, assumed to act "
-                                                "away from the body."),
-                           "force", force.vector, "way", way);
+    if (!force.sizeGiven)
+        return board.say(SENTENCE("solution", "{force}, exerted by what is attached {way}: assumed to act "
+                                              "away from the point"),
+                         "force", force.vector, "way", way);
+    return board.say(SENTENCE("solution", "{force}, exerted by what pulls {way}: away from the point"),
+                     "force", force.vector, "way", way);
 }
 
 } // namespace
@@ -143,18 +156,25 @@ void writeFreeBody(Board& board) {
     if (!isEquilibrium(board.sketch) || board.forces().size() > kMostListed)
         return;
     Step& step = board.step(StepKey::freeBody, SENTENCE("solution", "Free body"), Stage::given);
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Cut the body at the common point free of everything that holds it or "
-                             "pulls at it, and put a force in the place of each. On the body act:")));
+    std::optional<Prose> acting;
     for (const Vector& force : board.forces()) {
-        step.reasoning.push_back(actingOf(board, force));
+        acting = acting ? board.say(SENTENCE("list", "{before}; {next}"), "before", std::move(*acting),
+                                    "next", actingOf(board, force))
+                        : actingOf(board, force);
         step.parts.push_back(arrowPart(force.index));
     }
+    if (!acting)
+        return;
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Cut the body at the common point free of everything that holds it or pulls at "
+                             "it, and put a force in the place of each. On the body act: {forces}."),
+        "forces", std::move(*acting)));
     step.reasoning.push_back(board.say(SENTENCE(
         "solution", "Each force is drawn as it acts on this body; on what exerts it, it acts the other way. "
                     "A rope can only pull, away from the body. A bar is assumed to pull: a negative result "
                     "says that it pushes.")));
-    step.conclusion.push_back(board.say(SENTENCE("solution", "The axes: x to the right, y upwards.")));
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "The axes are the sheet's: x to the right, y upwards.")));
 }
 
 namespace {
@@ -235,7 +255,20 @@ void writeCount(Board& board) {
 }
 
 void tellScale(const Board& board, Step& step) {
+    constexpr double kShort = 0.1; ///< of the greatest: less than that a drawing hardly shows
     const Vector* sought = board.sought();
+    double greatest = board.sum().magnitude;
+    for (const Vector& force : board.forces())
+        greatest = std::max(greatest, force.magnitude);
+    if (board.solved.family == Family::closePolygon && sought != nullptr && sought->magnitude > 0 &&
+        sought->magnitude < kShort * greatest) {
+        step.conclusion.push_back(
+            board.say(SENTENCE("solution",
+                               "{sought} is short beside the others: a drawing good to one part in a hundred "
+                               "may be off by {off}, so that only the calculation tells its magnitude."),
+                      "off", board.force(greatest / 100), "sought", sought->vector));
+        return;
+    }
     if (sought != nullptr && sought->magnitude > 0)
         step.conclusion.push_back(board.say(
             SENTENCE("solution", "Ruler and protractor on a sketch to scale give the answer to about "

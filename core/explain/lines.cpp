@@ -64,9 +64,9 @@ void writeAngles(Board& board, const Triangle& t) {
     step.reasoning.push_back(namedAngles(t));
     nameAngles(step, t);
     step.reasoning.push_back(board.say(SENTENCE(
-        "solution", "All three directions are known, and so are the angles: where two tails or "
-                    "two tips meet it is the difference of the directions, where a tip meets a tail its "
-                    "supplement.")));
+        "solution",
+        "All three directions are known, and so are the angles: where two tails or two "
+        "tips meet it is the difference of the directions, where a tip meets a tail its supplement.")));
     const auto [a, b] = Reduction::others(t.r.knownSide());
     for (const std::size_t i : {t.r.knownSide(), a, b})
         board.show(step, t.angle(i));
@@ -103,6 +103,12 @@ void noteProjection(const Board& board, Step& step, const Triangle& t, const Qua
         "part", part.size, "whole", whole.vector, "vector", part.vector, "value", *value));
 }
 
+void readSenses(const Board& board, Step& step, const Triangle& t) {
+    for (std::size_t n = 0; n < 2; ++n)
+        if (t.sought(n).turned)
+            step.conclusion.push_back(readSense(board, t.sought(n)));
+}
+
 void writeSineStep(Board& board, const Triangle& t) {
     const Vector &u = t.sought(0), &v = t.sought(1);
     Step& step = board.step(StepKey::sines, SENTENCE("solution", "Law of sines for both magnitudes"),
@@ -121,6 +127,7 @@ void writeSineStep(Board& board, const Triangle& t) {
                              {}});
     board.show(step, u.sizeId);
     board.show(step, v.sizeId);
+    readSenses(board, step, t);
     noteExchange(board, step, t, t.angle(t.r.sought[0]), t.angle(t.r.sought[1]));
     noteProjection(board, step, t, t.angle(t.r.sought[1]));
 }
@@ -188,6 +195,7 @@ void writeLami(Board& board, const Triangle& t) {
     step.workings.push_back({{}, equal(quotient(0), quotient(1), quotient(2)), {}, {}});
     board.show(step, t.sought(0).sizeId);
     board.show(step, t.sought(1).sizeId);
+    readSenses(board, step, t);
     noteExchange(board, step, t, facing(t, t.r.sought[0]), facing(t, t.r.sought[1]));
     noteProjection(board, step, t, facing(t, t.r.sought[1]));
 }

@@ -176,36 +176,45 @@ void writeWay(Board& board, const Missing& m) {
         board.say(turningFrom(own, board.isCounterClockwise(board.signOf(missing.wayId))), "great",
                   m.great().vector, "missing", missing.vector, "angle", m.symbol(m.smallSide)));
     step.conclusion.push_back(liesThere(board, missing));
-}
-
-/// Between the tails, from the directions as they are printed.
-Formula betweenTails(const Board& board, const Vector& a, const Vector& b) {
-    const double apart = normalized(a.wayNumber.value - b.wayNumber.value, board.sketch.angleUnit);
-    return board.carried.carried(std::abs(apart), Dimension::angle);
+    if (m.equal())
+        return;
+    const QuantityId angle = m.angle(m.smallSide);
+    const auto value = slipped(board, missing.wayId,
+                               exchanged(board.carried.formulaOf(missing.wayId), angle,
+                                         sum(board.halfTurn(), negative(m.symbol(m.smallSide)))));
+    if (value)
+        step.notes.push_back(board.say(
+            SENTENCE("solution", "With the obtuse value {second} for {angle}, {theta} would come out as "
+                                 "{value}."),
+            "second", board.supplementOf(angle), "angle", m.symbol(m.smallSide), "theta", missing.theta,
+            "value", *value));
 }
 
 /// Lami: each force over the sine of the angle between the other two. Nothing where a triangle is so flat
 /// that a printed angle has no sine.
 void writeLamiCheck(Board& board, const Missing& m) {
-    std::array<Formula, 3> equations;
-    std::array<double, 3> quotients{};
+    std::array<Formula, 3> equations, quotients;
+    std::array<QuantityId, 3> angles;
     for (std::size_t i = 0; i < 3; ++i) {
         const auto [a, b] = Reduction::others(i);
-        Formula quotient =
-            over(m.side(i).sizeNumber, apply("sin", betweenTails(board, m.side(a), m.side(b))));
+        angles[i] = {What::between, m.r.side[a], m.r.side[b]};
+        if (board.carried.find(angles[i]) == nullptr)
+            return;
+        Formula quotient = over(m.side(i).sizeNumber, apply("sin", board.number(angles[i])));
         const auto value = evaluate(quotient, board.sketch.angleUnit);
         if (!value)
             return;
-        Formula shown = board.carried.carried(*value, Dimension::force);
-        quotients[i] = shown.value;
-        equations[i] = equal(std::move(quotient), std::move(shown));
+        quotients[i] = board.carried.carried(*value, Dimension::force);
+        equations[i] = equal(std::move(quotient), quotients[i]);
     }
     Step& step =
         board.step(StepKey::lami, SENTENCE("solution", "Check by Lami's form"), Stage::all, Law::sines);
     step.reasoning.push_back(board.say(
         SENTENCE("solution", "Three forces in equilibrium: each over the sine of the angle between the tails "
                              "of the other two must give the same number, for that sine is the sine of the "
-                             "triangle's angle opposite the force.")));
+                             "triangle's angle opposite the force. The angles between the tails:")));
+    for (const QuantityId& angle : angles)
+        board.show(step, angle);
     for (Formula& equation : equations)
         step.workings.push_back({{}, {}, std::move(equation), {}});
     step.conclusion.push_back(sameQuotients(board, quotients));

@@ -31,8 +31,7 @@ void writeSumByTable(Board& board) {
     noteComponentSlips(board, step, entries, sum.sizeId);
     if (sum.direction)
         return writePolar(board, sum);
-    step.conclusion.push_back(
-        vanishing(board, board.carried.value(total.x).value_or(0), board.carried.value(total.y).value_or(0)));
+    step.conclusion.push_back(vanishing(board, board.carried.number(total.x), board.carried.number(total.y)));
     step.conclusion.push_back(
         board.say(SENTENCE("solution", "So {sum} is zero and has no direction."), "sum", sum.vector));
 }
@@ -146,7 +145,7 @@ void writePolygonBounds(Board& board, Step& step, const Vector& sought,
     step.conclusion.push_back(board.say(
         hasLeast ? SENTENCE("solution",
                             "It can't be longer than all the known vectors laid end to end, nor shorter than "
-                            "what the greatest of them has over all the others.")
+                            "the greatest of them less all the others.")
                  : SENTENCE("solution", "It can't be longer than all the known vectors laid end to end in "
                                         "one line.")));
 }
@@ -159,7 +158,7 @@ void writePolygonEstimate(Board& board) {
                    Stage::construction);
     step.parts = {part(FigurePart::Kind::polygon)};
     step.reasoning.push_back(board.say(SENTENCE(
-        "solution", "Set tip to tail, the forces make a polygon, in any order; the vector sought closes "
+        "solution", "Set tip to tail in any order, the forces make a polygon; the vector sought closes "
                     "it. Its length and its direction can be read from a sketch to scale.")));
     const std::vector<const Vector*> known = knownVectors(board);
     const Vector* sought = board.sought();

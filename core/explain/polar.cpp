@@ -3,8 +3,6 @@
 #include "core/explain/quadrant.h"
 #include "core/explain/slip.h"
 
-#include <optional>
-
 namespace tailpoint::explaining {
 
 namespace {
@@ -30,7 +28,7 @@ void writeLines(Board& board, Step& step, const Vector& vector) {
         inlined = {acute};
     else if (board.carried.find(acute) != nullptr) { // on an axis there is none
         step.reasoning.push_back(
-            board.say(SENTENCE("solution", "{acute} is the acute angle with the x axis."), "acute",
+            board.say(SENTENCE("solution", "{acute} is the acute angle from the x axis."), "acute",
                       board.symbolOf(acute)));
         board.show(step, acute);
     }
@@ -47,16 +45,25 @@ std::optional<Prose> aboutTangent(const Board& board, const Vector& vector, cons
         target.what = What::fromX;
     const Formula xSymbol = board.symbolOf(x), ySymbol = board.symbolOf(y);
     const Eigen::Vector2d signs = withoutNoise(vector);
-    if (signs.x() >= 0 || signs.y() == 0)
-        return std::nullopt;
-    if (const auto value = slipped(board, target, apply("arctan", over(ySymbol, xSymbol))))
+    const bool elsewhere = signs.x() < 0 && signs.y() != 0;
+    if (const auto value =
+            !elsewhere ? std::nullopt : slipped(board, target, apply("arctan", over(ySymbol, xSymbol))))
         return board.say(SENTENCE("solution",
                                   "The inverse tangent of {quotient} alone would give {value}, which "
                                   "points the opposite way: let the signs of both components decide."),
                          "quotient", over(ySymbol, xSymbol), "value", *value);
-    return board.say(SENTENCE("solution",
-                              "The inverse tangent of a quotient knows only the first and the fourth "
-                              "quadrant: let the signs of both components decide."));
+    QuantityId acute = vector.wayId;
+    acute.answer = x.answer;
+    acute.what = What::acute;
+    if (board.carried.find(acute) == nullptr)
+        return std::nullopt; // on an axis no quotient is formed
+    if (const auto value = slipped(
+            board, {{acute, apply("arctan", over(absolute(xSymbol), absolute(ySymbol)))}}, vector.wayId))
+        return board.say(SENTENCE("solution",
+                                  "The tangent is y over x: with x over y {theta} would come out as "
+                                  "{value}."),
+                         "theta", vector.theta, "value", *value);
+    return std::nullopt;
 }
 
 } // namespace
@@ -77,8 +84,8 @@ void writeWayFromComponents(Board& board, Step& step, const Vector& vector) {
     const QuantityId x{What::x, vector.id, {}, answer}, y{What::y, vector.id, {}, answer};
     step.reasoning.push_back(liesBySigns(board, vector));
     writeLines(board, step, vector);
-    if (auto note = aboutTangent(board, vector, x, y))
-        step.notes.push_back(std::move(*note));
+    if (auto told = aboutTangent(board, vector, x, y))
+        step.notes.push_back(std::move(*told));
 }
 
 } // namespace tailpoint::explaining

@@ -10,19 +10,19 @@ namespace {
 enum class Where : std::uint8_t { positiveX, negativeX, positiveY, negativeY, first, second, third, fourth };
 using Row = std::array<Wording, 8>;
 
-constexpr Row kLies{SENTENCE("solution", "{vector} lies on the axis +x."),
-                    SENTENCE("solution", "{vector} lies on the axis −x."),
-                    SENTENCE("solution", "{vector} lies on the axis +y."),
-                    SENTENCE("solution", "{vector} lies on the axis −y."),
+constexpr Row kLies{SENTENCE("solution", "{vector} points along the positive x axis."),
+                    SENTENCE("solution", "{vector} points along the negative x axis."),
+                    SENTENCE("solution", "{vector} points along the positive y axis."),
+                    SENTENCE("solution", "{vector} points along the negative y axis."),
                     SENTENCE("solution", "{vector} lies in the first quadrant."),
                     SENTENCE("solution", "{vector} lies in the second quadrant."),
                     SENTENCE("solution", "{vector} lies in the third quadrant."),
                     SENTENCE("solution", "{vector} lies in the fourth quadrant.")};
 
-constexpr Row kBySigns{SENTENCE("solution", "{x} and {y}: {vector} lies on the axis +x."),
-                       SENTENCE("solution", "{x} and {y}: {vector} lies on the axis −x."),
-                       SENTENCE("solution", "{x} and {y}: {vector} lies on the axis +y."),
-                       SENTENCE("solution", "{x} and {y}: {vector} lies on the axis −y."),
+constexpr Row kBySigns{SENTENCE("solution", "{x} and {y}: {vector} points along the positive x axis."),
+                       SENTENCE("solution", "{x} and {y}: {vector} points along the negative x axis."),
+                       SENTENCE("solution", "{x} and {y}: {vector} points along the positive y axis."),
+                       SENTENCE("solution", "{x} and {y}: {vector} points along the negative y axis."),
                        SENTENCE("solution", "{x} and {y}: {vector} lies in the first quadrant."),
                        SENTENCE("solution", "{x} and {y}: {vector} lies in the second quadrant."),
                        SENTENCE("solution", "{x} and {y}: {vector} lies in the third quadrant."),

@@ -1,5 +1,6 @@
 // The resultant of two forces: parallelogram, half of it, law of cosines, law of sines.
 #include "core/explain/resultant.h"
+#include "core/explain/slip.h"
 
 #include <cmath>
 
@@ -123,6 +124,15 @@ void writeParallelogram(Board& board, const Pair& pair) {
             : SENTENCE("solution",
                        "The diagonal does not halve {phi}: it would only if the forces were equal."),
         "phi", board.symbolOf(pair.phi)));
+    if (pair.equal())
+        return;
+    const auto value =
+        slipped(board, {{pair.oppositeSmall(), over(board.symbolOf(pair.phi), count(2))}}, pair.sum.wayId);
+    if (value)
+        step.notes.back() = board.say(
+            SENTENCE("solution", "The diagonal does not halve {phi}: it would only if the forces were equal. "
+                                 "Halved, the direction of {sum} would come out as {value}."),
+            "phi", board.symbolOf(pair.phi), "sum", pair.sum.vector, "value", *value);
 }
 
 void writeTriangle(Board& board, const Pair& pair) {

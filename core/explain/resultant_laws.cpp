@@ -3,22 +3,46 @@
 #include "core/explain/resultant.h"
 #include "core/explain/slip.h"
 
+#include "core/quantity/decimals.h"
+
 #include <cmath>
+#include <numbers>
 
 namespace tailpoint::explaining {
 
 namespace {
 
-Prose calculatorNote(const Board& board) {
+/// The angle read in another unit: that many of the sheet's units are one of it.
+struct OtherUnit {
+    double factor;
+    Wording asked;
+};
+OtherUnit otherUnit(const Board& board) {
     switch (board.sketch.angleUnit) {
     case AngleUnit::deg:
-        return board.say(SENTENCE("solution", "Is the calculator set to degrees, not radians?"));
+        return {180 / std::numbers::pi,
+                SENTENCE("solution", "Is the calculator set to degrees? In radians {sum} "
+                                     "would come out as {value}.")};
     case AngleUnit::rad:
-        return board.say(SENTENCE("solution", "Is the calculator set to radians, not degrees?"));
+        return {std::numbers::pi / 180,
+                SENTENCE("solution", "Is the calculator set to radians? In degrees {sum} "
+                                     "would come out as {value}.")};
     case AngleUnit::gon:
         break;
     }
-    return board.say(SENTENCE("solution", "Is the calculator set to gon?"));
+    return {
+        200.0 / 180,
+        SENTENCE("solution", "Is the calculator set to gon? In degrees {sum} would come out as {value}.")};
+}
+
+void noteCalculator(const Board& board, Step& step, const Pair& pair) {
+    const OtherUnit other = otherUnit(board);
+    const QuantityId square{What::square, kSumVector};
+    Formula read = product(number(other.factor, shortest(other.factor)), board.symbolOf(pair.gamma));
+    if (const auto value = slipped(
+            board, {{square, exchanged(board.carried.formulaOf(square), pair.gamma, std::move(read))}},
+            pair.sum.sizeId))
+        step.notes.push_back(board.say(other.asked, "sum", pair.sum.size, "value", *value));
 }
 
 /// The angle between the tails taken for the triangle's.
@@ -55,7 +79,7 @@ void writeCosines(Board& board, const Pair& pair) {
     if (byHand)
         step.conclusion.push_back(
             board.say(SENTENCE("solution", "The rounded value, {size}, is carried on."), "size", size));
-    step.notes.push_back(calculatorNote(board));
+    noteCalculator(board, step, pair);
     noteAngle(board, step, pair);
 }
 

@@ -5,6 +5,13 @@
 
 namespace tailpoint::explaining {
 
+Prose readSense(const Board& board, const Vector& vector) {
+    return board.say(SENTENCE("solution",
+                              "{vector} acts against the sense first drawn, with {size}: a bar that "
+                              "was assumed to pull pushes; a rope could not."),
+                     "vector", vector.vector, "size", board.answered(vector.sizeNumber));
+}
+
 void writeSenses(Board& board) {
     std::vector<const Vector*> turned;
     for (const Vector& force : board.forces())

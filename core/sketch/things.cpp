@@ -19,6 +19,11 @@ std::size_t primesOf(const QuantityId& q) {
     return q.answer == 0 && isWay && q.part == 1 ? 1 : q.answer <= 2 ? q.answer : 0;
 }
 
+/// Of a component.
+char axisOf(const QuantityId& q) {
+    return q.what == What::x ? 'x' : q.what == What::y ? 'y' : q.part == 1 ? 'v' : 'u';
+}
+
 Symbol below(std::string base, const Subscript& sub) {
     return {std::move(base), sub.text, sub.slant};
 }
@@ -151,7 +156,7 @@ Symbol Things::symbol(const QuantityId& q) const {
     case What::x:
     case What::y:
     case What::along:
-        out = component(q.of, q.what == What::x ? 'x' : q.what == What::y ? 'y' : 'u');
+        out = component(q.of, axisOf(q));
         break;
     case What::between:
         out = between(q);
@@ -210,7 +215,7 @@ std::string Things::plainOf(const QuantityId& q) const {
     case What::x:
     case What::y:
     case What::along: {
-        const std::string axis(1, q.what == What::x ? 'x' : q.what == What::y ? 'y' : 'u');
+        const std::string axis(1, axisOf(q));
         return name(q.of) + primes + "_" + (m_axesFenced ? "(" + axis + ")" : axis);
     }
     case What::direction:

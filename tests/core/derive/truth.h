@@ -56,7 +56,7 @@ public:
         case What::magnitude:
             return length(q.of, a);
         case What::square:
-            return std::pow(q.of == kNobody ? distance(q, chain, a) : length(q.of, a), 2);
+            return std::pow(q.of == kNobody ? distance(q, a) : length(q.of, a), 2);
         case What::direction:
             return direction(q, a);
         case What::fromX: {
@@ -83,7 +83,7 @@ public:
                                        : std::sin(whole);
         }
         case What::distance:
-            return distance(q, chain, a);
+            return distance(q, a);
         case What::term: {
             const Eigen::Vector2d unit = drawn(q.of, a);
             return q.part == kCosine ? unit.x() : unit.y();
@@ -187,7 +187,7 @@ private:
     int leaves(VectorId from, VectorId to) const {
         return -m_reduction->sign(m_reduction->indexOf(from)) * m_reduction->sign(m_reduction->indexOf(to));
     }
-    double distance(const QuantityId& q, const Chain& chain, std::size_t a) const {
+    double distance(const QuantityId& q, std::size_t a) const {
         const Eigen::Vector2d k = vector(known(), a);
         if (m_solved.family == Family::twoDirections) {
             const Eigen::Vector2d u = vector(vectorId(m_solved.unknownVectors[0]), a);
@@ -196,7 +196,7 @@ private:
         const Eigen::Vector2d e = drawn(onLine(), a);
         const double across = e.x() * k.y() - e.y() * k.x();
         if (q.part == 0)
-            return chain.route.way == Route::Way::components ? across : std::abs(across);
+            return std::abs(across);
         const VectorId round = vectorId(m_solved.unknownVectors[0]) == onLine()
                                    ? vectorId(m_solved.unknownVectors[1])
                                    : vectorId(m_solved.unknownVectors[0]);

@@ -68,7 +68,7 @@ std::vector<Row> rows() {
                  force("U", 95, 90)}),
          {What::x, kSumVector},
          267.42,
-         "to within the rounding"},
+         "so both ways agree"},
         {"two directions",
          sketch({force("P", 300, kToFind), force("Q", 400, kToFind)}, force("R", 500, 0)),
          {What::opposite, forceVector(1)},
