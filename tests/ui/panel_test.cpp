@@ -11,6 +11,7 @@
 #include "ui/panel/panel_table.h"
 
 #include <QAbstractItemView>
+#include <QAccessible>
 #include <QApplication>
 #include <QClipboard>
 #include <QDir>
@@ -427,6 +428,24 @@ TEST_F(PanelTest, TheTableOfValuesHasBothAnswersInOneOrderWhicheverIsDrawn) {
     settle();
     EXPECT_EQ(tableText(), whole.arg(QString(), QStringLiteral(", drawn")));
     EXPECT_EQ(cellText(panel, "angleTable", 0, 0), QStringLiteral("Parallelogram, answer 2"));
+}
+
+/// A reader is told the same cells as an eye sees.
+TEST_F(PanelTest, BothAnswersAreReadOut) {
+    document.edit(twoPulls(), QStringLiteral("two"));
+    settle();
+    auto* vectors = child<QTableView>(panel, "vectorTable");
+    QAccessibleInterface* read = QAccessible::queryAccessibleInterface(vectors);
+    ASSERT_TRUE(read && read->tableInterface());
+    const auto cell = [&](int row, int column) {
+        return read->tableInterface()->cellAt(row, column)->text(QAccessible::Name);
+    };
+    EXPECT_EQ(cell(2, 0), QStringLiteral("Answer 1 of 2, drawn"));
+    EXPECT_EQ(cell(3, 0), QStringLiteral("P"));
+    EXPECT_EQ(cell(3, 1), QStringLiteral("180"));
+    EXPECT_EQ(cell(5, 0), QStringLiteral("Answer 2 of 2"));
+    EXPECT_EQ(cell(6, 1), QStringLiteral("513"));
+    EXPECT_EQ(cell(7, 2), QStringLiteral("−89.7°"));
 }
 
 TEST_F(PanelTest, ARowOfTheAnswerThatIsNotDrawnPointsAtNoArrow) {
