@@ -26,6 +26,8 @@ protected:
                          [this](const std::optional<FigurePart>& part) { told.push_back(part); });
         panel.resize(400, 600);
         panel.show();
+        ASSERT_TRUE(
+            QTest::qWaitForWindowActive(&panel)); // its table takes the keyboard, and is scrolled to, once
         solution = panel.findChild<SolutionView*>(QStringLiteral("solution"));
         ASSERT_NE(solution, nullptr);
         ASSERT_TRUE(QTest::qWaitFor([this] { return solution->worked().steps.size() > 10; }));
