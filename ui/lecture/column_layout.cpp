@@ -140,7 +140,12 @@ void LectureColumn::layWorking(std::vector<Block>& out, const BeatLine& line, do
         const bool last = i + 1 == static_cast<int>(rows.size());
         const Ink ink = last && working.value && isOfSum(working) ? Ink::sum : Ink::plain;
         y += (i == 0 ? 0.55 : 0.4) * size.pixels;
-        add(out, rows[static_cast<std::size_t>(i)], y, m_measures.margin, ink, i >= seen, i == 0);
+        const Setting& row = rows[static_cast<std::size_t>(i)];
+        bool begins = i == 0;
+        for (Setting& one : row.height() > bodyRoom() ? rowsOf(row) : std::vector<Setting>{row}) {
+            add(out, std::move(one), y, m_measures.margin, ink, i >= seen, begins);
+            begins = false;
+        }
     }
 }
 

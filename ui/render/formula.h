@@ -56,6 +56,10 @@ Setting setWorking(const Working& working, TypeSize size, double width);
 std::vector<Setting> setWorkingByLine(const Working& working, TypeSize size, double width,
                                       bool* broken = nullptr);
 
+/// What is set in several rows, row by row, each to be put right under the one before; what reaches over a gap
+/// (a root, a fraction) stays whole.
+std::vector<Setting> rowsOf(const Setting& setting);
+
 /// A paragraph filled to `width`, words in `words`, formulas in the serif of the figure. `lineHeight` in ems
 /// of `size`; 0: the font's own.
 Setting setProse(const Prose& prose, const QFont& words, TypeSize size, double width, double lineHeight = 0);

@@ -2,6 +2,7 @@
 // number.
 #include "ui/render/typesetter.h"
 
+#include <QFontInfo>
 #include <algorithm>
 
 namespace tailpoint {
@@ -117,6 +118,70 @@ Setting Typesetter::broken(const Formula& f, double room) const {
     default:
         return whole;
     }
+}
+
+namespace {
+
+struct Band {
+    double top = 0, bottom = 0;
+};
+
+/// Letters without the air round them.
+Band inkOf(const Setting::Text& text) {
+    constexpr double kOver = 0.8, kUnder = 0.25;
+    const double size = QFontInfo(text.font).pixelSize();
+    return {text.at.y() - kOver * size, text.at.y() + kUnder * size};
+}
+
+Band inkOf(const Setting::Shape& shape) {
+    const QRectF bounds = shape.path.boundingRect();
+    return {bounds.top(), bounds.bottom()};
+}
+
+std::vector<Band> bandsOf(const Setting& setting) {
+    std::vector<Band> all, bands;
+    for (const Setting::Text& text : setting.texts)
+        all.push_back(inkOf(text));
+    for (const Setting::Shape& shape : setting.shapes)
+        all.push_back(inkOf(shape));
+    std::sort(all.begin(), all.end(), [](const Band& a, const Band& b) { return a.top < b.top; });
+    for (const Band& band : all)
+        if (bands.empty() || band.top > bands.back().bottom)
+            bands.push_back(band);
+        else
+            bands.back().bottom = std::max(bands.back().bottom, band.bottom);
+    return bands;
+}
+
+} // namespace
+
+std::vector<Setting> rowsOf(const Setting& setting) {
+    const std::vector<Band> bands = bandsOf(setting);
+    if (bands.size() < 2)
+        return {setting};
+    std::vector<Setting> rows(bands.size());
+    const auto startOf = [&](std::size_t i) { return i == 0 ? -setting.ascent : bands[i].top; };
+    const auto rowAt = [&](double top) {
+        std::size_t i = bands.size() - 1;
+        while (i > 0 && top < bands[i].top)
+            --i;
+        return i;
+    };
+    for (std::size_t i = 0; i < bands.size(); ++i) {
+        rows[i].width = setting.width;
+        rows[i].descent = (i + 1 < bands.size() ? bands[i + 1].top : setting.descent) - startOf(i);
+    }
+    for (Setting::Text text : setting.texts) {
+        const std::size_t i = rowAt(inkOf(text).top);
+        text.at.ry() -= startOf(i);
+        rows[i].texts.push_back(std::move(text));
+    }
+    for (Setting::Shape shape : setting.shapes) {
+        const std::size_t i = rowAt(inkOf(shape).top);
+        shape.path.translate(0, -startOf(i));
+        rows[i].shapes.push_back(std::move(shape));
+    }
+    return rows;
 }
 
 std::vector<Setting> setWorkingByLine(const Working& working, TypeSize size, double width, bool* broken) {
