@@ -1,5 +1,6 @@
 #include "ui/document/report.h"
 
+#include "core/construct/reduction.h"
 #include "core/explain/caution.h"
 #include "core/explain/explain.h"
 #include "core/explain/handout.h"
@@ -147,9 +148,8 @@ std::string componentsText(const Solution& solution, const Sketch& sketch) {
     Rows rows{{"", "x", "y"}};
     for (const SolvedForce& force : solution.forces)
         rows.push_back(componentRow(force, sketch));
-    rows.push_back(componentRow(solution.sum, sketch));
-    if (isEquilibrium(sketch))
-        rows.back()[0] = "ΣF";
+    if (!isEquilibrium(sketch)) // that all of them add up to zero is for the check to show
+        rows.push_back(componentRow(solution.sum, sketch));
     return heading("Components along x and y, in " + std::string(symbolOf(sketch.forceUnit))) + table(rows);
 }
 
@@ -169,30 +169,39 @@ std::string parallelogramText(const Parallelogram& figure, const Sketch& sketch)
     return out + table(rows);
 }
 
-/// The side that stands for several vectors is named after the forces and the sum are: it is the one name
-/// that belongs to none of them.
-std::string knownsText(const ForceTriangle& triangle, const Sketch& sketch) {
-    if (triangle.knowns.empty())
+/// What the side that stands for several vectors adds up.
+std::string knownsText(const Answer& answer) {
+    const auto reduction = reductionOf(answer.sketch, answer.solved);
+    if (!reduction || !reduction->addsUp())
         return {};
-    std::string names;
-    for (const std::string& name : triangle.knowns)
-        names += (names.empty() ? "" : name == triangle.knowns.back() ? " and " : ", ") + name;
-    const auto isVector = [&](const std::string& name) {
-        return name == sketch.sum.name || std::any_of(sketch.forces.begin(), sketch.forces.end(),
-                                                      [&](const Force& f) { return f.name == name; });
-    };
-    const auto side = std::find_if_not(triangle.names.begin(), triangle.names.end(), isVector);
-    return side == triangle.names.end()
-               ? std::string()
-               : paragraph(*side + " stands for what is known, taken together: " + names + '.');
+    const Things things(answer.sketch);
+    std::string sum;
+    for (const auto& [part, sign] : reduction->known)
+        sum += (sum.empty() ? (sign < 0 ? "-" : "") : sign < 0 ? " - " : " + ") + things.name(part);
+    return paragraph(things.name(kKnownVector) + " = " + sum + ": what is known, added up as vectors.");
 }
 
-std::string triangleText(const ForceTriangle& triangle, const Sketch& sketch) {
+/// Each angle is rounded by itself.
+std::string angleSumText(const ForceTriangle& triangle, const Sketch& sketch) {
+    double sum = 0;
+    for (const auto& angle : triangle.opposite) {
+        if (!angle)
+            return {};
+        sum += std::strtod(shownAngleFromRadians(*angle, sketch).c_str(), nullptr);
+    }
+    const std::string shown = shownAngle(sum, sketch);
+    return shown == shownAngle(turnIn(sketch.angleUnit) / 2, sketch)
+               ? std::string()
+               : paragraph("Each angle is rounded by itself; as shown they add up to " + shown + ".");
+}
+
+std::string triangleText(const ForceTriangle& triangle, const Answer& answer) {
+    const Sketch& sketch = answer.sketch;
     Rows rows{{"side", "length", "opposite angle"}};
     for (std::size_t i = 0; i < triangle.names.size(); ++i)
         rows.push_back({triangle.names[i], shownForceWithUnit(triangle.sides[i], sketch),
                         shownOrNone(triangle.opposite[i], sketch)});
-    return heading("Force triangle") + table(rows) + knownsText(triangle, sketch);
+    return heading("Force triangle") + table(rows) + angleSumText(triangle, sketch) + knownsText(answer);
 }
 
 /// To how many digits the equation holds, where these are few enough to see.
@@ -203,15 +212,21 @@ std::string agreement(const Solution& solution, double scale, const Sketch& sket
                : " to " + std::to_string(static_cast<int>(digits)) + " digits";
 }
 
-std::string checkText(const Solution& solution, const Sketch& sketch) {
+/// Where the solution checks it; that the equation holds to few digits only is said besides.
+std::string checkText(const Solution& solution, const Sketch& sketch, const Worked* worked) {
     double scale = solution.sum.magnitude;
     for (const SolvedForce& force : solution.forces)
         scale = std::max(scale, force.magnitude);
-    const std::string sides = isEquilibrium(sketch)
-                                  ? "the components of all forces add up to zero"
-                                  : "the components of the forces and of " + solution.sum.name + " agree";
-    return heading("Check") +
-           paragraph("Put back into the equation, " + sides + agreement(solution, scale, sketch) + '.');
+    std::string out;
+    const auto isCheck = [](const Step& step) { return step.key == StepKey::check; };
+    if (worked != nullptr)
+        if (const auto check = std::find_if(worked->steps.begin(), worked->steps.end(), isCheck);
+            check != worked->steps.end())
+            out += paragraph("Checked another way in step " +
+                             std::to_string(check - worked->steps.begin() + 1) + ".");
+    if (const std::string digits = agreement(solution, scale, sketch); !digits.empty())
+        out += paragraph("Put back into the equation, both sides agree" + digits + " only.");
+    return out.empty() ? out : heading("Check") + out;
 }
 
 std::string answersText(const Sketch& sketch, const Solution& solution) {
@@ -226,15 +241,16 @@ std::string answersText(const Sketch& sketch, const Solution& solution) {
     return out;
 }
 
-std::string valuesText(const Answer& answer, const Construction& construction, const std::string& title) {
+std::string valuesText(const Answer& answer, const Construction& construction, const std::string& title,
+                       const Worked* worked) {
     const Sketch& sketch = answer.sketch;
     std::string out = heading(title) + answersText(sketch, answer.solution());
     out += componentsText(answer.solution(), sketch);
     if (construction.parallelogram)
         out += parallelogramText(*construction.parallelogram, sketch);
     if (construction.triangle)
-        out += triangleText(*construction.triangle, sketch);
-    return out + checkText(answer.solution(), sketch);
+        out += triangleText(*construction.triangle, answer);
+    return out + checkText(answer.solution(), sketch, worked);
 }
 
 std::string sharedText(std::size_t steps) {
@@ -249,8 +265,14 @@ std::string workedText(const std::vector<Worked>& worked, std::size_t answer) {
            toText(worked[answer], Minus::ascii, kColumns, shared);
 }
 
-std::string solutionsText(const std::vector<Answer>& answers, const std::string& title,
-                          const ExplainOptions& options) {
+/// By hand another digit may stand at the end than in the values.
+std::string byHandText(const Worked& worked, const ExplainOptions& options) {
+    return options.handRounding
+               ? paragraph("Rounded by hand on the way: " + toText(worked.answer, Minus::ascii))
+               : std::string();
+}
+
+std::string solutionsText(const std::vector<Answer>& answers, const ExplainOptions& options) {
     std::string out;
     std::vector<Worked> worked;
     for (std::size_t i = 0; i < answers.size(); ++i) {
@@ -258,9 +280,23 @@ std::string solutionsText(const std::vector<Answer>& answers, const std::string&
         const Construction construction = construct(answer.sketch, answer.solved, answer.index);
         worked.push_back(explain(answer.sketch, answer.solved, construction, answer.index, options));
         const std::string which = " " + std::to_string(i + 1) + " of " + std::to_string(answers.size());
-        out += valuesText(answer, construction, answers.size() == 1 ? title : title + which);
+        out +=
+            valuesText(answer, construction, answers.size() == 1 ? "Answer" : "Answer" + which, &worked[i]);
+        out += byHandText(worked[i], options);
         out += workedText(worked, i);
     }
+    return out;
+}
+
+/// Values alone: the question leaves that sense no answer to work out.
+std::string reversedText(const std::vector<Answer>& answers) {
+    std::string out;
+    for (const Answer& answer : answers)
+        out += valuesText(answer, construct(answer.sketch, answer.solved, answer.index),
+                          answers.size() == 1 ? std::string("In the other sense")
+                                              : "In the other sense " + std::to_string(answer.index + 1) +
+                                                    " of " + std::to_string(answers.size()),
+                          nullptr);
     return out;
 }
 
@@ -277,8 +313,8 @@ QByteArray reportText(const Result& result, const ExplainOptions& options) {
     out += heading("Find") + paragraph(plain(question(sketch)));
     if (!result.solved.remarks.empty())
         out += heading("Note") + paragraph(result.solved.finding().text());
-    out += solutionsText(answersOf(sketch, result.solved), "Answer", options);
-    out += solutionsText(reversedAnswersOf(sketch, result.solved), "In the other sense", options);
+    out += solutionsText(answersOf(sketch, result.solved), options);
+    out += reversedText(reversedAnswersOf(sketch, result.solved));
     if (result.solved.solutions.empty())
         out += unansweredText(result);
     if (needsCaution(sketch))
