@@ -115,6 +115,8 @@ Chain checkOf(const Sketch& sketch, const Solved& solved, const Things& things, 
 /// One vector sought: the forces of a resultant, or what a missing force must make up for, added up along its
 /// direction and across it: the first must give its magnitude again, the second nothing. Precondition: it has
 /// a direction.
+/// Of more than kMostInLine forces each component has its line.
+inline constexpr std::size_t kMostInLine = 4;
 Chain turnedCheckOf(const Sketch& sketch, const Solved& solved, const Things& things, std::size_t solution);
 
 /// Every given quantity's value as it was typed; a direction as the sheet says it.

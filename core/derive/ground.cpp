@@ -155,14 +155,22 @@ Chain turnedCheckOf(const Sketch& sketch, const Solved& solved, const Things& th
     w.solution = solution;
     const VectorId axis = isSumAsked(sketch, solved) ? kSumVector : vectorId(solved.unknownVectors[0]);
     w.stand(standingOf(solved, axis, solution));
+    const bool isLongSum = sketch.forces.size() > kMostInLine;
     std::array<std::vector<std::pair<Formula, int>>, 2> terms;
     const auto add = [&](VectorId vector, int sign) {
         w.stand(standingOf(solved, vector, solution));
         if (vector == axis || !isLong(w.solvedVector(vector)))
             return;
         const Formula from = sum(w.way(vector), negative(w.way(axis)));
-        terms[0].emplace_back(product(w.size(vector), apply("cos", from)), sign);
-        terms[1].emplace_back(product(w.size(vector), apply("sin", from)), sign);
+        for (std::uint8_t part = 0; part < 2; ++part) {
+            Formula term = product(w.size(vector), apply(part == 0 ? "cos" : "sin", from));
+            if (isLongSum) { // each by itself
+                const QuantityId component{What::along, vector, {}, 0, part};
+                w.line(component, LineKind::check, std::move(term));
+                term = w.of(component);
+            }
+            terms[part].emplace_back(std::move(term), sign);
+        }
     };
     const bool isSum = axis == kSumVector; // a force makes up for what the others leave of the sum
     if (!isSum && !isEquilibrium(sketch))

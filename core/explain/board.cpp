@@ -199,6 +199,14 @@ Formula Board::axisWords() const {
     return inWords(withMinusSigns(axisName(sketch.reference)));
 }
 
+Prose Board::message() const {
+    Phrase all;
+    for (const Remark& remark : solved.remarks)
+        if (remark.code != MessageCode::freeTwo)
+            all += (all.empty() ? "" : " ") + remark.words;
+    return proseOf(all, things);
+}
+
 Formula Board::halfTurn() const {
     return tailpoint::halfTurn(sketch.angleUnit);
 }

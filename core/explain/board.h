@@ -85,7 +85,7 @@ public:
     /// To the digits of an answer.
     Formula answered(const Formula& number) const;
     Formula axisWords() const; ///< "+x"
-    Prose message() const { return proseOf(solved.finding(), things); }
+    Prose message() const;     ///< what is found of the question, without advice to whoever asked it
     Formula halfTurn() const;
     Formula fullTurn() const;
     double half() const { return turnIn(sketch.angleUnit) / 2; }

@@ -3,6 +3,7 @@
 #include "core/explain/families.h"
 #include "core/explain/slip.h"
 #include "core/explain/table_slips.h"
+#include "core/explain/trial.h"
 
 #include <cmath>
 #include <utility>
@@ -249,9 +250,11 @@ void writeQuadratic(Board& board, const Equations& e) {
         sum(board.symbolOf(along), board.symbolOf(chord))));
     if (!board.hasTwoAnswers())
         step.conclusion.push_back(board.say(
-            SENTENCE("solution", "One of them is negative: with it {u} would act against its sense, so it is "
-                                 "no answer."),
-            "u", u.vector));
+            SENTENCE("solution", "One of them is negative, {root}: with it {u} would act against its "
+                                 "sense, so it is no answer."),
+            "u", u.vector, "root",
+            equal(sum(board.number(along), negative(board.number(chord))),
+                  *worked(board, {}, sum(board.number(along), negative(board.number(chord)))).value)));
 }
 
 /// The foot taken for the answer, as if the circle only touched; sine and cosine of the line exchanged.

@@ -12,7 +12,7 @@ namespace tailpoint::explaining {
 namespace {
 
 constexpr std::size_t kMostWritten = 4; ///< forces whose components are written out in the check
-constexpr std::size_t kMostTurned = 12; ///< the same with turned axes, in two lines
+constexpr std::size_t kMostTurned = 12; ///< the same with turned axes
 
 bool isLong(const Vector& vector) {
     return vector.direction && vector.magnitude > 0;
@@ -90,9 +90,9 @@ void writeSumCheck(Check& check) {
         agreement(board, sum, check.lines.number(sum.sizeId), check.lines.number(sum.wayId)));
     if (board.hasStep(StepKey::cosines))
         check.step.conclusion.push_back(board.say(
-            SENTENCE("solution",
-                     "That the angles of the triangle add up to {half} would be no check, since the third "
-                     "would be found from the other two."),
+            SENTENCE(
+                "solution",
+                "That the triangle's angles make {half} is no check: the third follows from the others."),
             "half", board.halfTurn()));
 }
 
@@ -167,6 +167,41 @@ TurnedSums turnedSums(const Vector& sought) {
                                    : TurnedSums{{What::along, sought.id}, {What::along, sought.id, {}, 0, 1}};
 }
 
+int decimalsOf(const Formula& number) {
+    const auto point = number.text.find('.');
+    return point == std::string::npos ? 0 : static_cast<int>(number.text.size() - point - 1);
+}
+
+/// The angle from the turned axis, from the directions as they are printed.
+Formula fromTurned(const Formula& way, const Formula& axis) {
+    const double angle = way.value - axis.value;
+    return number(angle, fixedDecimals(angle, std::max(decimalsOf(way), decimalsOf(axis))), way.sub);
+}
+
+/// The components along the turned axes, where they are too many for one line.
+void writeTurnedTable(Check& check, const Vector& sought) {
+    Board& board = check.board;
+    const auto cell = [&](const Wording& wording) { return inWords(board.text(wording)); };
+    Table table;
+    table.hasTotal = false;
+    table.head = {cell(SENTENCE("table", "force")), cell(SENTENCE("table", "magnitude")),
+                  cell(SENTENCE("table", "from u")), inWords("u"), inWords("v")};
+    const auto add = [&](const Vector& vector) {
+        const QuantityId along{What::along, vector.id}, across{What::along, vector.id, {}, 0, 1};
+        if (vector.id == sought.id || check.lines.find(along) == nullptr)
+            return;
+        const Formula way =
+            check.lines.value(vector.wayId) ? check.lines.number(vector.wayId) : vector.wayNumber;
+        table.rows.push_back({vector.vector, vector.sizeNumber, fromTurned(way, sought.wayNumber),
+                              check.number(along), check.number(across)});
+    };
+    for (const Vector& force : board.forces())
+        add(force);
+    if (sought.id != kSumVector)
+        add(board.sum());
+    check.step.table = std::move(table);
+}
+
 /// One vector found by a table: turned axes, one along it, one across it.
 void writeTurnedCheck(Board& board, Step& step) {
     const Vector& sought = board.found(board.sought()->id);
@@ -195,8 +230,14 @@ void writeTurnedCheck(Board& board, Step& step) {
             showWay(force);
         if (sought.id != kSumVector && isLong(board.sum()))
             showWay(board.sum());
-        check.showFound(along);
-        check.showFound(across);
+        const bool isLong = board.forces().size() > kMostInLine;
+        if (isLong)
+            writeTurnedTable(check, sought);
+        for (const QuantityId& sum : {along, across}) {
+            check.showFound(sum);
+            if (isLong) // what the terms are stands in the table
+                step.workings.back().general.reset();
+        }
     } else {
         step.conclusion.push_back(board.say(SENTENCE("solution", "They come to {along} and {across}."),
                                             "along", check.number(along), "across", check.number(across)));

@@ -130,9 +130,9 @@ void writeParallelogram(Board& board, const Pair& pair) {
         slipped(board, {{pair.oppositeSmall(), over(board.symbolOf(pair.phi), count(2))}}, pair.sum.wayId);
     if (value)
         step.notes.back() = board.say(
-            SENTENCE("solution", "The diagonal does not halve {phi}: it would only if the forces were equal. "
-                                 "Halved, the direction of {sum} would come out as {value}."),
-            "phi", board.symbolOf(pair.phi), "sum", pair.sum.vector, "value", *value);
+            SENTENCE("solution", "The diagonal halves {phi} only where the forces are equal: here that would "
+                                 "make {theta} {value}."),
+            "phi", board.symbolOf(pair.phi), "theta", pair.sum.theta, "value", *value);
 }
 
 void writeTriangle(Board& board, const Pair& pair) {

@@ -121,9 +121,13 @@ void writeSines(Board& board, const Pair& pair) {
         "supplement", equal(sum(board.halfTurn(), negative(sought)), second), "small", pair.small.size,
         "great", pair.great.size, "angle", sought, "oppositeGreat", board.symbolOf(pair.oppositeGreat()),
         "second", second));
-    step.notes.push_back(
-        board.say(SENTENCE("solution", "The inverse sine has two values; the calculator shows only the acute "
-                                       "one. Opposite the smaller side that is always the right one.")));
+    const auto value = slipped(board, pair.sum.wayId,
+                               exchanged(board.carried.formulaOf(pair.sum.wayId), pair.oppositeSmall(),
+                                         sum(board.halfTurn(), negative(sought))));
+    if (value)
+        step.notes.push_back(
+            board.say(SENTENCE("solution", "With {second} for {angle}, {theta} would come out as {value}."),
+                      "second", second, "angle", sought, "theta", pair.sum.theta, "value", *value));
 }
 
 namespace {

@@ -104,10 +104,12 @@ void besideGreater(const Board& board, Step& step) {
     if (!angle || !between || 2 * *angle >= *between)
         return;
     step.conclusion.push_back(board.say(
-        SENTENCE("solution", "{sum} lies nearer to {great}, as estimated: {angle} is less than {half}."),
+        SENTENCE("solution",
+                 "{sum} lies nearer to {great}, as estimated: {angle} is less than half of {whole}, "
+                 "{half}."),
         "sum", sum.vector, "great", great.vector, "angle",
-        equal(board.symbolOf(beside), board.number(beside)), "half",
-        equal(over(board.symbolOf(whole), count(2)), board.carried.carried(*between / 2, Dimension::angle))));
+        equal(board.symbolOf(beside), board.number(beside)), "whole", board.symbolOf(whole), "half",
+        board.carried.carried(*between / 2, Dimension::angle)));
 }
 
 Wording expectedOrder(const Order& order) {

@@ -24,12 +24,12 @@ void writeWithoutAnswer(Board& board) {
         writeWhyNone(board);
     if (board.solved.status == Status::endless)
         writeEndless(board);
-    Step& step = board.step(StepKey::answer, SENTENCE("solution", "Answer"), Stage::all);
-    step.reasoning.push_back(board.message());
-    board.worked.answer = step.reasoning.back();
     writeNearest(board);
     if (board.solved.status == Status::endless)
         tryOneOfMany(board);
+    Step& step = board.step(StepKey::answer, SENTENCE("solution", "Answer"), Stage::all);
+    step.reasoning.push_back(board.message());
+    board.worked.answer = step.reasoning.back();
 }
 
 } // namespace tailpoint::explaining

@@ -12,10 +12,11 @@ using kernel::Line;
 using kernel::Outcome;
 
 Remark linesApart(const Sketch& sketch, const Question& question, int first, int second) {
-    return {MessageCode::parallelLines, "No answer: " + called(sketch, first) + " and " +
-                                            called(sketch, second) + " act along parallel lines, and " +
-                                            closingWords(sketch, question, true) +
-                                            " does not. Give one of them another direction."};
+    return {MessageCode::parallelLines,
+            "No answer: " + called(sketch, first) + " and " + called(sketch, second) +
+                " act along one line, and " + closingWords(sketch, question, true) +
+                " does not lie along it.",
+            "Give one of them another direction."};
 }
 
 Remark circlesApart(const Sketch& sketch, const Question& question, int first, int second) {
@@ -24,14 +25,15 @@ Remark circlesApart(const Sketch& sketch, const Question& question, int first, i
     const long double size = kernel::length(question.target().vector);
     const Phrase both = equals(sketch, first) + " and " + equals(sketch, second);
     if (size == 0) {
-        return {MessageCode::unequalMagnitudes, "No answer: nothing else acts, so " + both +
-                                                    " would have to be equal. Change one of the two."};
+        return {MessageCode::unequalMagnitudes,
+                "No answer: nothing else acts, so " + both + " would have to be equal.",
+                "Change one of the two."};
     }
     const long double excess = 2 * std::max({a, b, size}) - (a + b + size);
     return {MessageCode::noTriangle,
             "No answer: " + both + " close no triangle with " + closingWords(sketch, question, false) +
-                "; the longest is " + shown(excess, sketch) +
-                " longer than the other two together. Shorten it or lengthen another."};
+                "; the longest is " + shown(excess, sketch) + " longer than the other two together.",
+            "Shorten it or lengthen another."};
 }
 
 Remark circleShortOfLine(const Sketch& sketch, const Question& question, int onLine, const Line& line,
@@ -40,8 +42,8 @@ Remark circleShortOfLine(const Sketch& sketch, const Question& question, int onL
     return {MessageCode::circleMissesLine,
             "No answer: " + equals(sketch, onCircle) + " is " +
                 shown(distance - *vectorAt(sketch, onCircle).magnitude.value, sketch) +
-                " too short to reach the parallel to the line of action of " + called(sketch, onLine) +
-                ". Make " + calledMagnitude(sketch, onCircle) + " larger, or give " + called(sketch, onLine) +
+                " too short to reach the parallel to the line of action of " + called(sketch, onLine) + ".",
+            "Make " + calledMagnitude(sketch, onCircle) + " larger, or give " + called(sketch, onLine) +
                 " another direction."};
 }
 
@@ -66,16 +68,14 @@ Remark endlessWords(const Sketch& sketch, int first, int second, bool lines) {
     if (lines) {
         return {MessageCode::endlessMagnitudes,
                 "Infinitely many answers: " + called(sketch, first) + " and " + called(sketch, second) +
-                    " act along parallel lines, so that one magnitude fixes the other and none is fixed. "
-                    "Give the " +
-                    magnitudeOf(sketch, first) + " or the " + magnitudeOf(sketch, second) + "."};
+                    " act along one line, so that one equation is left for the two magnitudes.",
+                "Give the " + magnitudeOf(sketch, first) + " or the " + magnitudeOf(sketch, second) + "."};
     }
     return {MessageCode::endlessDirections,
             "Infinitely many answers: " + calledMagnitude(sketch, first) + " and " +
                 calledMagnitude(sketch, second) + " are equal and nothing else acts, so any " +
-                (second == kSumIndex ? "common direction" : "two opposite directions") +
-                " will do. Give the " + directionOf(sketch, first) + " or the " +
-                directionOf(sketch, second) + "."};
+                (second == kSumIndex ? "common direction" : "two opposite directions") + " will do.",
+            "Give the " + directionOf(sketch, first) + " or the " + directionOf(sketch, second) + "."};
 }
 
 Remark touchOrCross(const Sketch& sketch, const Question& question, bool touch) {
@@ -112,7 +112,8 @@ Remarks outcomeWords(const Sketch& sketch, const Question& question, Outcome out
     case Outcome::against:
         return {{MessageCode::bothPointAway,
                  "No answer: " + called(sketch, first) + " and " + called(sketch, second) +
-                     " both point away from where they would have to lead. Turn one of them round."}};
+                     " both point away from where they would have to lead.",
+                 "Turn one of them round."}};
     case Outcome::endless:
         break;
     }

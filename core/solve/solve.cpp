@@ -178,24 +178,32 @@ std::string_view nameOf(Status status) {
 
 namespace {
 
-Phrase joined(const std::vector<Remark>& remarks, MessageCode left) {
-    Phrase all;
-    for (const Remark& remark : remarks) {
-        if (remark.code != left) {
-            all += (all.empty() ? "" : " ") + remark.words;
-        }
+void append(Phrase& all, const Phrase& sentence) {
+    if (!sentence.empty()) {
+        all += (all.empty() ? "" : " ") + sentence;
     }
-    return all;
 }
 
 } // namespace
 
 Phrase Solved::message() const {
-    return joined(remarks, MessageCode::none);
+    Phrase all;
+    for (const Remark& remark : remarks) {
+        append(all, remark.words);
+        append(all, remark.advice);
+    }
+    return all;
 }
 
 Phrase Solved::finding() const {
-    return joined(remarks, MessageCode::freeTwo);
+    Phrase all;
+    for (const Remark& remark : remarks) {
+        if (remark.code != MessageCode::freeTwo) {
+            append(all, remark.words);
+            append(all, remark.advice);
+        }
+    }
+    return all;
 }
 
 MessageCode Solved::messageCode() const {

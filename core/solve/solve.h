@@ -51,6 +51,7 @@ struct Solution {
 struct Remark {
     MessageCode code = MessageCode::none;
     Phrase words;
+    Phrase advice{}; ///< what to fix, to free or to change: for who can
 };
 
 struct Solved {
@@ -65,10 +66,10 @@ struct Solved {
         -2, -2};                    ///< indices into forces, kSumIndex for the sum, kNoVector where fewer
     Eigen::Vector2d knownSum{0, 0}; ///< sum of all fully given forces
 
-    Phrase message() const;                       ///< all remarks, joined by spaces
+    Phrase message() const;                       ///< all remarks with their advice, joined by spaces
     MessageCode messageCode() const;              ///< what is said first
     std::vector<MessageCode> remarkCodes() const; ///< what is said after that, in its order
-    Phrase finding() const; ///< the message without what could be asked next: for a solution and a sheet
+    Phrase finding() const; ///< the message without what could be asked next: for a sheet
 };
 inline constexpr int kSumIndex = -1;
 inline constexpr int kNoVector = -2;

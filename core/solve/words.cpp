@@ -201,10 +201,10 @@ void say(Solved& solved, std::initializer_list<Remarks> parts) {
 }
 
 Remarks tooManyUnknowns(const Sketch& sketch, const Question& question) {
-    return {{MessageCode::tooManyUnknowns, capital(numberWord(question.scalars)) +
-                                               " unknowns, and a plane gives two equations: fix " +
-                                               numberWord(question.scalars - 2) +
-                                               " of these: " + oneOf(unknownWords(sketch, question)) + "."}};
+    return {{MessageCode::tooManyUnknowns,
+             capital(numberWord(question.scalars)) + " unknowns, but a plane gives only two equations.",
+             "Fix " + numberWord(question.scalars - 2) +
+                 " of these: " + oneOf(unknownWords(sketch, question)) + "."}};
 }
 
 Remarks tooFewUnknowns(const Sketch& sketch, const Question& question) {
@@ -214,9 +214,9 @@ Remarks tooFewUnknowns(const Sketch& sketch, const Question& question) {
                                            oneOf(givenWords(sketch, kNoVector)) + "."}};
     }
     const Phrase unknown = unknownWords(sketch, question).front();
-    return {{MessageCode::oneUnknown, "One unknown only, the " + unknown +
-                                          ", and a plane gives two equations: free one more, " +
-                                          oneOf(givenWords(sketch, question.unknowns.front().index)) + "."},
+    return {{MessageCode::oneUnknown,
+             "One unknown only, the " + unknown + ", but a plane gives two equations.",
+             "Free one more: " + oneOf(givenWords(sketch, question.unknowns.front().index)) + "."},
             closesWithOne(sketch, question)};
 }
 

@@ -291,8 +291,7 @@ std::string workedText(const std::vector<Worked>& worked, std::size_t answer) {
            toText(worked[answer], Minus::ascii, kColumns, shared);
 }
 
-std::string solutionsText(const std::vector<Answer>& answers, const std::string& title,
-                          const ExplainOptions& options) {
+std::string solutionsText(const std::vector<Answer>& answers, const ExplainOptions& options) {
     std::string out;
     std::vector<Worked> worked;
     ExplainOptions guarded = options;
@@ -307,7 +306,7 @@ std::string solutionsText(const std::vector<Answer>& answers, const std::string&
         const std::string remark =
             options.handRounding ? byHandText(worked.back(), told(guarded)) : std::string();
         const std::string which = " " + std::to_string(i + 1) + " of " + std::to_string(answers.size());
-        out += valuesText(answer, construction, answers.size() == 1 ? title : title + which, remark);
+        out += valuesText(answer, construction, answers.size() == 1 ? "Answer" : "Answer" + which, remark);
         out += checkText(worked.back());
         out += workedText(worked, i);
     }
@@ -327,24 +326,16 @@ std::string turnedNames(const Solution& lost) {
     return names;
 }
 
-/// What a given sense rules out. Beside an answer its values alone; where there is none, worked too, as the
-/// question that leaves the sense open.
-std::string reversedText(const Sketch& sketch, const Solved& solved, const ExplainOptions& options) {
+/// What a given sense rules out: values alone, for the question leaves it nothing to work out.
+std::string reversedText(const Sketch& sketch, const Solved& solved) {
     const auto answers = reversedAnswersOf(sketch, solved);
     if (answers.empty())
         return {};
-    const std::string names = turnedNames(answers.front().solution());
-    const bool isPlural = names.find(" and ") != std::string::npos;
-    if (solved.solutions.empty())
-        return heading("With the sense left open") +
-               paragraph("What follows takes " + names +
-                         (isPlural ? " as given by their lines" : " as given by its line") +
-                         " of action alone, so that either sense will do.") +
-               solutionsText(answers, "Answer in the other sense", options);
     std::string out = heading("In the other sense");
     for (const Answer& answer : answers)
         out += answersText(answer.sketch, answer.solution());
-    return out + paragraph("There " + names + " would act against the given sense, so it is no answer here.");
+    return out + paragraph("There " + turnedNames(answers.front().solution()) +
+                           " would act against the given sense, so it is no answer here.");
 }
 
 std::string unansweredText(const Result& result) {
@@ -360,8 +351,8 @@ QByteArray reportText(const Result& result, const ExplainOptions& options) {
     out += heading("Find") + paragraph(plain(question(sketch)));
     if (!result.solved.remarks.empty())
         out += heading("Note") + paragraph(result.solved.finding().text());
-    out += solutionsText(answersOf(sketch, result.solved), "Answer", options);
-    out += reversedText(sketch, result.solved, options);
+    out += solutionsText(answersOf(sketch, result.solved), options);
+    out += reversedText(sketch, result.solved);
     if (result.solved.solutions.empty())
         out += unansweredText(result);
     if (needsCaution(sketch))

@@ -187,7 +187,7 @@ TEST(Check, SetsTheAnswerBesideTheEstimatesNumbers) {
     const std::vector<std::pair<Sketch, std::string>> rows{
         {sketch({force("P", 340, 25), force("Q", 275, -40)}),
          "between 437 N and 615 N: R = 520 N lies between"},
-        {sketch({force("P", 340, 25), force("Q", 275, -40)}), "β = 28.648° is less than φ/2 = 32.5°"},
+        {sketch({force("P", 340, 25), force("Q", 275, -40)}), "β = 28.648° is less than half of φ, 32.5°"},
         {sketch({force("P", 310, 12), force("Q", 295, 10.5)}), "R = 604.95 N lies between"},
         {sketch({force("P", 300, 0), force("Q", 400, 90)}), "The estimate said 500 N: R = 500 N"},
         {sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10)),

@@ -244,6 +244,8 @@ private:
         visitSymbols(row.front(), [&](const Formula& s) {
             m_known.insert(keyOf(componentSymbol(plainName(s), 'x')));
             m_known.insert(keyOf(componentSymbol(plainName(s), 'y')));
+            m_known.insert(keyOf(componentSymbol(plainName(s), 'u')));
+            m_known.insert(keyOf(componentSymbol(plainName(s), 'v')));
         });
     }
     static std::string plainName(const Formula& vector) {

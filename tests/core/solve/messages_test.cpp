@@ -17,13 +17,15 @@ void expectSaid(const Sketch& sketch, Status status, const std::string& message)
 
 TEST(TooManyUnknowns, AreListedToFix) {
     const Sketch three = sketch({force("P", kToFind, 25), force("Q", 4, kToFind)}, force("R", kToFind, 0));
-    expectSaid(three, Status::underdetermined,
-               "Three unknowns, and a plane gives two equations: fix one of these: the magnitude of P, the "
-               "direction of Q or the magnitude of R.");
+    expectSaid(
+        three, Status::underdetermined,
+        "Three unknowns, but a plane gives only two equations. Fix one of these: the magnitude of P, the "
+        "direction of Q or the magnitude of R.");
     const Sketch four = sketch({force("P", kToFind, kToFind)});
-    expectSaid(four, Status::underdetermined,
-               "Four unknowns, and a plane gives two equations: fix two of these: the magnitude of P, the "
-               "direction of P, the magnitude of R or the direction of R.");
+    expectSaid(
+        four, Status::underdetermined,
+        "Four unknowns, but a plane gives only two equations. Fix two of these: the magnitude of P, the "
+        "direction of P, the magnitude of R or the direction of R.");
     EXPECT_EQ(solve(four).unknowns.size(), 4u);
     EXPECT_EQ(solve(four).family, Family::unclear);
 }
@@ -35,7 +37,7 @@ TEST(TooManyUnknowns, AreNotListedWithoutEnd) {
     }
     const Solved result = solve(many);
     EXPECT_EQ(result.message().text(),
-              "102 unknowns, and a plane gives two equations: fix 100 of these: the "
+              "102 unknowns, but a plane gives only two equations. Fix 100 of these: the "
               "magnitude of F0, the direction of F0, the magnitude of F1, the direction of "
               "F1, the magnitude of F2, the direction of F2 or 96 more.");
 }
@@ -43,13 +45,13 @@ TEST(TooManyUnknowns, AreNotListedWithoutEnd) {
 TEST(OneUnknown, IsToldWhatToFreeAndWhetherItCanHold) {
     const Sketch cannot = sketch({force("P", kToFind, 25), force("Q", 4, 4)}, force("R", 5, 20));
     expectSaid(cannot, Status::overdetermined,
-               "One unknown only, the magnitude of P, and a plane gives two equations: free one more, the "
+               "One unknown only, the magnitude of P, but a plane gives two equations. Free one more: the "
                "direction of P, the magnitude of R, the direction of R, the magnitude of Q or the direction "
                "of Q. No magnitude of P makes the equation hold.");
     const Sketch holds = balanced({force("P", kToFind, 25), force("Q", 4, 205)});
     expectSaid(
         holds, Status::overdetermined,
-        "One unknown only, the magnitude of P, and a plane gives two equations: free one more, the direction "
+        "One unknown only, the magnitude of P, but a plane gives two equations. Free one more: the direction "
         "of P, the magnitude of Q or the direction of Q. It happens to hold with P = 4.00 N.");
     const Sketch against = balanced({force("P", kToFind, 25), force("Q", 4, 25)});
     EXPECT_NE(solve(against).message().text().find("No magnitude of P"), std::string::npos);
@@ -100,14 +102,15 @@ TEST(ABalance, IsSaidToHaveNoDirection) {
 }
 
 TEST(NoAnswer, IsToldWithItsReason) {
-    expectSaid(
-        sketch({force("P", kToFind, 25), force("Q", kToFind, 205)}, force("R", 520, 0)), Status::none,
-        "No answer: P and Q act along parallel lines, and R = 520 N does not. Give one of them another "
-        "direction.");
+    expectSaid(sketch({force("P", kToFind, 25), force("Q", kToFind, 205)}, force("R", 520, 0)), Status::none,
+               "No answer: P and Q act along one line, and R = 520 N does not lie along it. Give one of them "
+               "another "
+               "direction.");
     expectSaid(
         balanced({force("A", 3, 0), force("B", 4, 90), force("P", kToFind, 25), force("Q", kToFind, 205)}),
         Status::none,
-        "No answer: P and Q act along parallel lines, and the sum of the known forces, 5.00 N, does not. "
+        "No answer: P and Q act along one line, and the sum of the known forces, 5.00 N, does not lie along "
+        "it. "
         "Give "
         "one of them another direction.");
     expectSaid(sketch({force("P", 100, kToFind), force("Q", 600, kToFind)}, force("R", 800, 10)),
@@ -138,8 +141,8 @@ TEST(NoAnswerInAGivenSense, NamesTheForcesThatWouldHaveToTurn) {
 TEST(EndlesslyMany, IsToldWhatToGive) {
     expectSaid(sketch({force("P", kToFind, 25), force("Q", kToFind, 205)}, force("R", 520, 25)),
                Status::endless,
-               "Infinitely many answers: P and Q act along parallel lines, so that one magnitude fixes the "
-               "other and none is fixed. Give the magnitude of P or the magnitude of Q.");
+               "Infinitely many answers: P and Q act along one line, so that one equation is left for "
+               "the two magnitudes. Give the magnitude of P or the magnitude of Q.");
     expectSaid(balanced({force("P", 600, kToFind), force("Q", 600, kToFind)}), Status::endless,
                "Infinitely many answers: P and Q are equal and nothing else acts, so any two opposite "
                "directions will do. Give the direction of P or the direction of Q.");

@@ -35,7 +35,7 @@ TEST(AMessage, NamesByIdWhateverTheNamesAre) {
     const auto none =
         solve(sketch({force("N", kToFind, 25), force("No", kToFind, 25)}, force("A", 520, 0))).message();
     EXPECT_EQ(none.text(),
-              "No answer: N and No act along parallel lines, and A = 520 N does not. Give one of them "
+              "No answer: N and No act along one line, and A = 520 N does not lie along it. Give one of them "
               "another direction.");
     EXPECT_EQ(named(none), (std::vector<QuantityId>{vector(forceVector(0)), vector(forceVector(1)),
                                                     magnitudeId(kSumVector)}));

@@ -202,8 +202,7 @@ TEST(Report, TooManyUnknownsAreUnderdeterminedAndNamedInWords) {
 QJsonObject quantityOf(const QJsonObject& report, const char* name, int answer = 0) {
     for (const QJsonValue& value : report[QLatin1String("quantities")].toArray()) {
         const QJsonObject quantity = value.toObject();
-        if (words(quantity, "name") == name &&
-            quantity[QLatin1String("answer")].toInt(0) == answer)
+        if (words(quantity, "name") == name && quantity[QLatin1String("answer")].toInt(0) == answer)
             return quantity;
     }
     ADD_FAILURE() << "no quantity " << name << ", answer " << answer;

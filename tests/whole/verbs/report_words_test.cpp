@@ -63,11 +63,13 @@ TEST(ReportWords, RulerAndProtractorAreSpokenOfOnceWhereTheEstimateIsMade) {
 /// How many answers there are is not given away by the question.
 TEST(ReportWords, TheQuestionIsTheSameHoweverManyAnswersThereAre) {
     for (const char* sample : {"no-answer", "tangent", "two-answers"})
-        EXPECT_EQ(under(reportOf(QLatin1String(sample)), QStringLiteral("Find")).toStdString(),
-                  "Find every magnitude of P and direction of Q for which the resultant is R = 400 N at 10.0°.")
+        EXPECT_EQ(
+            under(reportOf(QLatin1String(sample)), QStringLiteral("Find")).toStdString(),
+            "Find every magnitude of P and direction of Q for which the resultant is R = 400 N at 10.0°.")
             << sample;
-    EXPECT_TRUE(under(reportOf(QStringLiteral("two-directions")), QStringLiteral("Find"))
-                    .startsWith(QStringLiteral("Find all directions of P and Q for which the resultant is R = ")));
+    EXPECT_TRUE(
+        under(reportOf(QStringLiteral("two-directions")), QStringLiteral("Find"))
+            .startsWith(QStringLiteral("Find all directions of P and Q for which the resultant is R = ")));
 }
 
 TEST(ReportWords, BothAnswersStandInTheirOrderInAStepThatTheyShare) {
@@ -111,12 +113,15 @@ TEST(ReportWords, TheCheckInTurnedAxesComparesNumberWithNumber) {
     const QString report = reportOf(QStringLiteral("five-forces"));
     const QString check = report.mid(report.indexOf(QStringLiteral("Check by components")));
     EXPECT_TRUE(check.contains(QStringLiteral("= 278.48 N"))) << check.toStdString();
-    EXPECT_TRUE(check.contains(QStringLiteral("0.006 N is left\n")) && check.contains(QStringLiteral("both ways agree"))) << check.toStdString();
+    EXPECT_TRUE(check.contains(QStringLiteral("0.006 N is left\n")) &&
+                check.contains(QStringLiteral("both ways agree")))
+        << check.toStdString();
 }
 
 TEST(ReportWords, AnAnswerOwnsThatTolerancesAreNotInIt) {
     const QString report = reportOf(QStringLiteral("with-tolerance"));
-    EXPECT_TRUE(under(report, QStringLiteral("Answer")).endsWith(QStringLiteral("the given tolerances are not in it.")))
+    EXPECT_TRUE(under(report, QStringLiteral("Answer"))
+                    .endsWith(QStringLiteral("the given tolerances are not in it.")))
         << under(report, QStringLiteral("Answer")).toStdString();
     EXPECT_TRUE(reportOf(QStringLiteral("with-tolerance"), QStringLiteral("html"))
                     .contains(QStringLiteral("the given tolerances are not in it.")));
