@@ -4,6 +4,7 @@
 
 #include "core/quantity/decimals.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace tailpoint::explaining {
@@ -77,6 +78,34 @@ Prose foundIn(const Board& board, std::size_t answer) {
     return found;
 }
 
+bool isInBearings(const Board& board) {
+    const auto isBearing = [](const Force& force) {
+        return std::holds_alternative<BearingForm>(force.direction.form);
+    };
+    return countsFromNorth(board.sketch) && board.sketch.angleUnit == AngleUnit::deg &&
+           (std::any_of(board.sketch.forces.begin(), board.sketch.forces.end(), isBearing) ||
+            isBearing(board.sketch.sum));
+}
+
+/// Where directions were given as bearings, those found are told as bearings too.
+void tellBearings(const Board& board, Step& step) {
+    if (!isInBearings(board))
+        return;
+    for (const Vector* vector : soughtIn(board, board.solution)) {
+        if (vector->wayGiven || !vector->direction)
+            continue;
+        const double angle = board.answered(vector->wayNumber).value, size = std::abs(angle);
+        Direction bearing;
+        bearing.form =
+            BearingForm{size <= 90 ? 'N' : 'S',
+                        roundedToDecimals(size <= 90 ? size : 180 - size, shownAngleDecimals(board.sketch)),
+                        angle < 0 ? 'W' : 'E'};
+        step.conclusion.push_back(board.say(SENTENCE("solution", "As a bearing: {vector} acts at {bearing}."),
+                                            "vector", vector->vector, "bearing",
+                                            inWords(shownAsGiven(bearing, board.sketch))));
+    }
+}
+
 } // namespace
 
 void writeAnswer(Board& board) {
@@ -92,6 +121,7 @@ void writeAnswer(Board& board) {
             board.say(SENTENCE("solution", "Second answer: {found}."), "found", foundIn(board, 1)));
     } else
         step.reasoning.push_back(board.worked.answer);
+    tellBearings(board, step);
     if (const auto note = toleranceNote(board.sketch))
         step.conclusion.push_back(board.say(*note));
     if (!board.solved.remarks.empty())
