@@ -321,7 +321,7 @@ void checkThreeSides(Board& board, const Triangle& t) {
         tried.push_back({t.side(order.sides[n]).sizeNumber, t.known().wayNumber, n == 0 ? 1 : -1});
     const Formula left = writeTrial(board, step, tried);
     step.conclusion.push_back(board.say(
-        SENTENCE("solution", "The estimate said that {a} is longer than the other two together: {left} are "
+        SENTENCE("solution", "The estimate said that {a} is longer than the other two together: {left} is "
                              "left over, as found above."),
         "a", equal(a.size, a.sizeNumber), "left", left));
 }
