@@ -30,13 +30,22 @@ bool within(double off, double slack) {
     return off <= slack * (1 + 1e-9);
 }
 
+/// Of all magnitudes: sums printed by hand are themselves rounded to its last place.
+double greatestOf(const Board& board) {
+    double greatest = board.found(kSumVector).sizeNumber.value;
+    for (const Vector& force : board.forces())
+        greatest = std::max(greatest, board.found(force.id).sizeNumber.value);
+    return greatest;
+}
+
 enum class Verdict { equal, shown, lastPlace, byHand, slip };
 
 Verdict verdictOf(const Board& board, double off, const Slack& slack) {
     if (off <= Carried::kNoise * board.carried.scale)
         return Verdict::equal;
     if (board.options.handRounding)
-        return within(off, slack.carried) ? Verdict::lastPlace : Verdict::byHand;
+        return within(off, slack.carried + placeOfSize(board, greatestOf(board), 0)) ? Verdict::lastPlace
+                                                                                     : Verdict::byHand;
     return within(off, std::max(slack.carried, slack.shown)) ? Verdict::shown : Verdict::slip;
 }
 
@@ -118,13 +127,12 @@ Prose vanishing(const Board& board, const Formula& x, const Formula& y) {
                          "x", x, "y", y);
     case Verdict::lastPlace:
         return board.say(SENTENCE("solution", "{x} and {y} are left over, no more than one in the last place "
-                                              "of the numbers found makes: the forces hold one another in "
+                                              "of the numbers makes: the forces hold one another in "
                                               "equilibrium."),
                          "x", x, "y", y);
     case Verdict::byHand:
-        return board.say(SENTENCE("solution",
-                                  "{x} and {y} are left over, more than one in the last place of "
-                                  "the numbers found makes: what was rounded on the way adds up."),
+        return board.say(SENTENCE("solution", "{x} and {y} are left over, more than one in the last place of "
+                                              "the numbers makes: what was rounded on the way adds up."),
                          "x", x, "y", y);
     case Verdict::slip:
         break;
@@ -149,11 +157,11 @@ Prose sameComponents(const Board& board, const Vector& sum, const Formula& x, co
                             "shows: both ways agree.");
         case Verdict::lastPlace:
             return SENTENCE("solution", "They differ from those of {sum} by {x} and {y}, no more than one in "
-                                        "the last place of the numbers found makes: both ways agree.");
+                                        "the last place of the numbers makes: both ways agree.");
         case Verdict::byHand:
             return SENTENCE("solution",
                             "They differ from those of {sum} by {x} and {y}, more than one in the "
-                            "last place of the numbers found makes: what was rounded on the way "
+                            "last place of the numbers makes: what was rounded on the way "
                             "adds up.");
         case Verdict::slip:
             break;
@@ -179,11 +187,11 @@ Prose againAlong(const Board& board, const Vector& sum, const Formula& along, co
         case Verdict::lastPlace:
             return SENTENCE("solution", "Along {sum} that differs from {size} by {off}, and {across} is left "
                                         "across it, where it should be zero: no more than one in the last "
-                                        "place of the numbers found makes, so both ways agree.");
+                                        "place of the numbers makes, so both ways agree.");
         case Verdict::byHand:
             return SENTENCE("solution", "Along {sum} that differs from {size} by {off}, and {across} is left "
                                         "across it, where it should be zero: more than one in the last place "
-                                        "of the numbers found makes. What was rounded on the way adds up.");
+                                        "of the numbers makes. What was rounded on the way adds up.");
         case Verdict::slip:
             break;
         }

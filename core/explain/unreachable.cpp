@@ -98,7 +98,7 @@ void checkAcross(Board& board, const Triangle& t) {
                   "u", u.vector, "along", withoutSign(reach), "known", known.vector));
     const Formula left = writeTrial(board, step, {knownSide(t), {withoutSign(reach), u.wayNumber, sign}});
     step.conclusion.push_back(
-        board.say(SENTENCE("solution", "The estimate saw the two parallels apart: {left} are left over, and "
+        board.say(SENTENCE("solution", "The estimate saw the two parallels apart: {left} is left over, and "
                                        "their distance is {distance}."),
                   "left", left, "distance", told(board, kDistance)));
 }
@@ -321,7 +321,7 @@ void checkThreeSides(Board& board, const Triangle& t) {
         tried.push_back({t.side(order.sides[n]).sizeNumber, t.known().wayNumber, n == 0 ? 1 : -1});
     const Formula left = writeTrial(board, step, tried);
     step.conclusion.push_back(board.say(
-        SENTENCE("solution", "The estimate said that {a} is longer than the other two together: {left} are "
+        SENTENCE("solution", "The estimate said that {a} is longer than the other two together: {left} is "
                              "left over, as found above."),
         "a", equal(a.size, a.sizeNumber), "left", left));
 }
@@ -420,7 +420,7 @@ void checkDistance(Board& board, const Reach& t) {
                     {withoutSign(foot), u.wayNumber, t.r.sign(t.onLine) * (foot.value < 0 ? -1 : 1)},
                     {v.sizeNumber, acrossLine(board, t), t.r.sign(t.onCircle)}});
     step.conclusion.push_back(board.say(
-        SENTENCE("solution", "The estimate saw the parallel miss the circle: {left} are left over at the "
+        SENTENCE("solution", "The estimate saw the parallel miss the circle: {left} is left over at the "
                              "nearest, as found above."),
         "left", left));
 }
