@@ -42,7 +42,7 @@ public:
     /// The greatest force that only the rounding of others leaves over.
     double residual() const { return m_residual; }
     int guard() const { return m_guard; }
-    static constexpr double kNoise = 1e-13;
+    static constexpr double kNoise = 1e-14;
 
 private:
     std::string text(What what, double value, int guard) const;

@@ -41,14 +41,16 @@ bool isShown(const Board& board, const QuantityId& line) {
 /// answers this one's.
 std::vector<QuantityId> linesToShow(const Board& board, const Carried& lines,
                                     const std::vector<QuantityId>& asked) {
-    const bool sameDigits = lines.guard() == board.carried.guard();
+    const auto isTheSame = [&](const QuantityId& id) {
+        return isShown(board, id) && lines.decimal(id).text == board.carried.decimal(id).text;
+    };
     std::vector<QuantityId> shown;
     for (const QuantityId& id : lines.quantities()) {
         if (lines.find(id) == nullptr)
             continue; // given
         const bool isOthers = id.answer != 0 && id.answer != board.solution + 1;
         const bool isAsked = std::find(asked.begin(), asked.end(), id) != asked.end();
-        if (!isOthers && (isAsked || (isTold(id.what) && !(sameDigits && isShown(board, id)))))
+        if (!isOthers && (isAsked || (isTold(id.what) && !isTheSame(id))))
             shown.push_back(id);
     }
     return shown;
