@@ -138,43 +138,36 @@ namespace {
 /// One force of a free body, and the sense in which it is drawn.
 Prose actingOf(const Board& board, const Vector& force) {
     if (!force.wayGiven)
-        return board.say(SENTENCE("solution", "{force}, exerted by what pulls in a direction to be found: "
-                                              "away from the point"),
+        return board.say(SENTENCE("solution", "{force}, exerted by what pulls in a direction to be found, "
+                                              "away from the point."),
                          "force", force.vector);
     const Prose way = wayTold(board, force);
     if (!force.sizeGiven)
-        return board.say(SENTENCE("solution", "{force}, exerted by what is attached {way}: assumed to act "
-                                              "away from the point"),
+        return board.say(SENTENCE("solution", "{force}, exerted by what is attached {way}, assumed to act "
+                                              "away from the point."),
                          "force", force.vector, "way", way);
-    return board.say(SENTENCE("solution", "{force}, exerted by what pulls {way}: away from the point"),
+    return board.say(SENTENCE("solution", "{force}, exerted by what pulls {way}, away from the point."),
                      "force", force.vector, "way", way);
 }
 
 } // namespace
 
 void writeFreeBody(Board& board) {
-    if (!isEquilibrium(board.sketch) || board.forces().size() > kMostListed)
+    if (!isEquilibrium(board.sketch) || board.forces().size() > kMostListed || board.forces().empty())
         return;
     Step& step = board.step(StepKey::freeBody, SENTENCE("solution", "Free body"), Stage::given);
-    std::optional<Prose> acting;
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution", "Cut the body at the common point free of everything that holds it or "
+                                       "pulls at it, and put a force in the place of each. On it act:")));
     for (const Vector& force : board.forces()) {
-        acting = acting ? board.say(SENTENCE("list", "{before}; {next}"), "before", std::move(*acting),
-                                    "next", actingOf(board, force))
-                        : actingOf(board, force);
+        step.reasoning.push_back(actingOf(board, force));
         step.parts.push_back(arrowPart(force.index));
     }
-    if (!acting)
-        return;
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Cut the body at the common point free of everything that holds it or pulls at "
-                             "it, and put a force in the place of each. On the body act: {forces}."),
-        "forces", std::move(*acting)));
     step.reasoning.push_back(board.say(SENTENCE(
         "solution", "Each force is drawn as it acts on this body; on what exerts it, it acts the other way. "
                     "A rope can only pull, away from the body. A bar is assumed to pull: a negative result "
                     "says that it pushes.")));
-    step.conclusion.push_back(
-        board.say(SENTENCE("solution", "The axes are the sheet's: x to the right, y upwards.")));
+    step.conclusion.push_back(board.say(SENTENCE("solution", "The axes: x to the right, y upwards.")));
 }
 
 namespace {
