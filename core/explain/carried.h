@@ -35,6 +35,8 @@ public:
     std::optional<long double> value(const QuantityId& quantity) const {
         return m_printed.values.at(quantity);
     }
+    /// All of them.
+    const Values& values() const { return m_printed.values; }
     /// As it is printed; without text where it is not.
     const Decimal& decimal(const QuantityId& quantity) const;
     /// The same with its unit and its id. Precondition: it has a value.

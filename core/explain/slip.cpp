@@ -30,14 +30,6 @@ Formula turnedBack(Formula formula) {
 
 namespace {
 
-Values carriedValues(const Board& board) {
-    Values values;
-    for (const QuantityId& quantity : board.carried.quantities())
-        if (const auto value = board.carried.value(quantity))
-            values.set(quantity, *value);
-    return values;
-}
-
 /// As an answer shows it; empty where that is what is right.
 std::optional<Formula> shownSlip(const Board& board, const QuantityId& of, long double value) {
     const bool angle = dimensionOf(of.what) == Dimension::angle;
@@ -62,7 +54,7 @@ std::optional<Formula> slipped(const Board& board, const QuantityId& line, Formu
 
 std::optional<Formula> slipped(const Board& board, const std::vector<Change>& changes,
                                const QuantityId& target) {
-    Values values = carriedValues(board);
+    Values values = board.carried.values();
     bool isChanged = false; // lines before the first change stand as they are printed
     for (const QuantityId& quantity : board.carried.quantities()) {
         const Line* line = board.carried.find(quantity);
