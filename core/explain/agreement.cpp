@@ -153,21 +153,22 @@ Prose sameComponents(const Board& board, const Vector& sum, const Formula& x, co
             return SENTENCE("solution", "Both ways lead to the same components of {sum}.");
         case Verdict::shown:
             return SENTENCE("solution",
-                            "They differ from those of {sum} by {x} and {y}, less than the answer "
+                            "They differ from those of {sum} by {x} and by {y}, less than the answer "
                             "shows: both ways agree.");
         case Verdict::lastPlace:
-            return SENTENCE("solution", "They differ from those of {sum} by {x} and {y}, no more than one in "
-                                        "the last place of the numbers makes: both ways agree.");
+            return SENTENCE("solution",
+                            "They differ from those of {sum} by {x} and by {y}, no more than one in "
+                            "the last place of the numbers makes: both ways agree.");
         case Verdict::byHand:
             return SENTENCE("solution",
-                            "They differ from those of {sum} by {x} and {y}, more than one in the "
+                            "They differ from those of {sum} by {x} and by {y}, more than one in the "
                             "last place of the numbers makes: what was rounded on the way "
                             "adds up.");
         case Verdict::slip:
             break;
         }
         return SENTENCE("solution",
-                        "They differ from those of {sum} by {x} and {y}, more than rounding leaves "
+                        "They differ from those of {sum} by {x} and by {y}, more than rounding leaves "
                         "over. Somewhere on the way there is a slip.");
     }();
     return board.say(wording, "sum", sum.vector, "x", apart(board, x, sumX), "y", apart(board, y, sumY));
@@ -263,18 +264,18 @@ Prose agreement(const Board& board, const Vector& found, const Formula& size, co
     const auto wording = [&] {
         if (isWithin(board.carried.guard(), 1))
             return SENTENCE("solution",
-                            "Found were {size} and {way}: they differ by {bySize} and {byWay}, by one "
+                            "Found were {size} and {way}: they differ by {bySize} and by {byWay}, by one "
                             "in the last place at most, so both ways agree.");
         if (!board.options.handRounding && isWithin(0, 0.5))
             return SENTENCE("solution",
-                            "Found were {size} and {way}: they differ by {bySize} and {byWay}, less than "
+                            "Found were {size} and {way}: they differ by {bySize} and by {byWay}, less than "
                             "the answer shows, so both ways agree.");
         if (board.options.handRounding)
             return SENTENCE("solution",
-                            "Found were {size} and {way}: they differ by {bySize} and {byWay}, more than "
+                            "Found were {size} and {way}: they differ by {bySize} and by {byWay}, more than "
                             "one in the last place. What was rounded on the way adds up.");
         return SENTENCE("solution",
-                        "Found were {size} and {way}: they differ by {bySize} and {byWay}, more than "
+                        "Found were {size} and {way}: they differ by {bySize} and by {byWay}, more than "
                         "rounding explains. Somewhere on the way there is a slip.");
     }();
     return board.say(wording, "size", equal(found.size, found.sizeNumber), "way",

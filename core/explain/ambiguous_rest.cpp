@@ -87,11 +87,6 @@ void writeRest(Board& board, const Ambiguous& q, std::size_t index) {
     name(u, third);
     board.show(step, u.sizeId);
     board.show(step, v.wayId);
-    if (u.turned)
-        step.conclusion.push_back(
-            board.say(SENTENCE("solution", "In this answer {u} acts against the sense in which it was drawn: "
-                                           "a bar that was assumed to pull pushes with {size}."),
-                      "u", u.vector, "size", board.answered(u.sizeNumber)));
     step.reasoning.push_back(board.say(
         board.isCounterClockwise(board.signOf(v.wayId))
             ? SENTENCE("solution",

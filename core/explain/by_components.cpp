@@ -216,7 +216,7 @@ void writeQuadratic(Board& board, const Equations& e) {
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
                  "Leave {v} alone on one side of both equations, square them and add: since {one} the "
-                 "direction of {v} drops out, and a quadratic equation for {u} is left:"),
+                 "direction of {v} drops out, and a quadratic equation for {u} is left."),
         "v", v.size, "u", u.size, "one",
         equal(sum(power(apply("sin", board.symbolOf(directionId(v.id))), 2),
                   power(apply("cos", board.symbolOf(directionId(v.id))), 2)),

@@ -12,7 +12,8 @@ namespace {
 
 /// Told within the line that takes it.
 bool isTold(What what) {
-    return what != What::square && what != What::ratio && what != What::term && what != What::gap;
+    return what != What::square && what != What::ratio && what != What::term && what != What::gap &&
+           what != What::distance;
 }
 
 /// What the answer holds, under the ids that it has in it.
@@ -49,7 +50,8 @@ std::vector<QuantityId> linesToShow(const Board& board, const Carried& lines,
         if (lines.find(id) == nullptr)
             continue; // given
         const bool isOthers = id.answer != 0 && id.answer != board.solution + 1;
-        const bool isAsked = std::find(asked.begin(), asked.end(), id) != asked.end();
+        const bool isAsked = std::find(asked.begin(), asked.end(), id) != asked.end() ||
+                             (id.what == What::ratio && board.solved.tangent); // the angle is no inverse sine
         if (!isOthers && (isAsked || (isTold(id.what) && !isTheSame(id))))
             shown.push_back(id);
     }
@@ -171,6 +173,8 @@ void writeTriangleCheck(Board& board) {
     if (isFlat)
         step.title = board.text(SENTENCE("solution", "Check along the line"));
     step.reasoning.push_back(wayTold(board, byLami, isFlat));
+    if (step.triangleAlone)
+        step.reasoning.push_back(namedAngles(Triangle(board)));
     if (const auto acute = std::find_if(
             shown.begin(), shown.end(),
             [](const QuantityId& id) { return id.what == What::acute && id.part == kOfInverseSine; });
@@ -190,13 +194,16 @@ void writeTriangleCheck(Board& board) {
         step.conclusion.push_back(board.say(SENTENCE("solution", "Both ways give the same numbers.")));
     for (const Difference& one : different)
         step.conclusion.push_back(board.say(
-            !one.isShown ? SENTENCE("solution",
-                                    "Here {here}, by components {there}: they differ by {gap}, less than the "
-                                    "answer shows, so both ways agree.")
-            : one.isLastDigit
-                ? SENTENCE("solution", "Here {here}, by components {there}: they agree but for "
-                                       "one in the last digit shown, which is the rounding of "
-                                       "the numbers on the way.")
+            !one.isShown      ? SENTENCE("solution",
+                                         "Here {here}, by components {there}: they differ by {gap}, less than the "
+                                              "answer shows, so both ways agree.")
+            : one.isLastDigit ? SENTENCE("solution", "Here {here}, by components {there}: they agree but for "
+                                                     "one in the last digit shown, which is the rounding of "
+                                                     "the numbers on the way.")
+            : board.options.handRounding
+                ? SENTENCE("solution",
+                           "Here {here}, by components {there}: the rounding on the way has moved "
+                           "one of them, and the last step says by how much.")
                 : SENTENCE("solution", "Here {here}, by components {there}: the two ways differ, so there is "
                                        "a slip in one of them."),
             "here", one.here, "there", one.there, "gap", one.gap));

@@ -105,10 +105,15 @@ void sayOnlyWay(Board& board) {
     const bool byComponents = board.way == Route::Way::components;
     if (method == Method::suited || !board.isAnswered() || byComponents == (method == Method::components))
         return;
+    const bool addsUp = board.reduction && board.reduction->addsUp();
     for (Step& step : board.worked.steps)
         if (step.key == StepKey::count)
             step.conclusion.push_back(board.say(
-                byComponents
+                byComponents && addsUp
+                    ? SENTENCE("solution",
+                               "There is but one way here, by components: the known forces must be "
+                               "added up before they can be a side of a triangle.")
+                : byComponents
                     ? SENTENCE("solution", "There is but one way here, by components: so many forces do not "
                                            "come down to one triangle.")
                     : SENTENCE("solution", "There is but one way here: all vectors lie along one line, and "

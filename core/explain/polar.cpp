@@ -3,6 +3,8 @@
 #include "core/explain/quadrant.h"
 #include "core/explain/slip.h"
 
+#include <algorithm>
+
 namespace tailpoint::explaining {
 
 namespace {
@@ -85,7 +87,10 @@ void writeWayFromComponents(Board& board, Step& step, const Vector& vector) {
     step.reasoning.push_back(liesBySigns(board, vector));
     writeLines(board, step, vector);
     if (auto told = aboutTangent(board, vector, x, y))
-        step.notes.push_back(std::move(*told));
+        if (std::none_of(board.worked.steps.begin(), board.worked.steps.end(), [&](const Step& other) {
+                return std::find(other.notes.begin(), other.notes.end(), *told) != other.notes.end();
+            }))
+            step.notes.push_back(std::move(*told));
 }
 
 } // namespace tailpoint::explaining

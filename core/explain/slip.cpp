@@ -46,6 +46,16 @@ const Change* changeOf(const std::vector<Change>& changes, const QuantityId& lin
     return nullptr;
 }
 
+/// By hand every value that stands in a line of its own is rounded as it is shown.
+long double onTheWay(const Board& board, const QuantityId& quantity, long double value) {
+    if (!board.options.handRounding || board.carried.decimal(quantity).text.empty())
+        return value;
+    const Dimension dimension = dimensionOf(quantity.what);
+    return dimension == Dimension::force || dimension == Dimension::angle
+               ? static_cast<long double>(board.carried.shown(static_cast<double>(value), dimension).value)
+               : value;
+}
+
 } // namespace
 
 std::optional<Formula> slipped(const Board& board, const QuantityId& line, Formula formula) {
@@ -72,7 +82,7 @@ std::optional<Formula> slipped(const Board& board, const std::vector<Change>& ch
         if (!value && change != nullptr)
             return std::nullopt;
         if (value)
-            values.set(quantity, *value);
+            values.set(quantity, onTheWay(board, quantity, *value));
     }
     return std::nullopt;
 }

@@ -297,8 +297,8 @@ void writeThreeSides(Board& board, const Triangle& t) {
         "known", t.known().vector));
     Step& reach = reachStep(board, t, SENTENCE("solution", "By how much does it fail?"));
     reach.reasoning.push_back(
-        board.say(SENTENCE("solution", "{b} and {c} do most against {a} where both act along its line:"), "b",
-                  b.vector, "c", c.vector, "a", a.vector));
+        board.say(SENTENCE("solution", "{b} and {c} reach farthest where both act along the line of {a}:"),
+                  "b", b.vector, "c", c.vector, "a", a.vector));
     board.show(reach, kLack);
     reach.conclusion.push_back(board.say(
         SENTENCE("solution", "{a} is {lack} too long: the other two would have to make at least {most}."),

@@ -263,7 +263,7 @@ std::string byHandText(const Worked& worked, const Worked& full) {
     const std::string told = toText(worked.answer, Minus::ascii);
     return told == toText(full.answer, Minus::ascii)
                ? std::string()
-               : paragraph("Rounded by hand on the way the solution comes to " + told +
+               : paragraph("Rounded by hand on the way the solution gives instead: " + told +
                            " Its last step says what that costs.");
 }
 
