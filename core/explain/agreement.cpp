@@ -122,8 +122,9 @@ Prose vanishing(const Board& board, const Formula& x, const Formula& y) {
         return board.say(
             SENTENCE("solution", "Both sums vanish: the forces hold one another in equilibrium."));
     case Verdict::shown:
-        return board.say(SENTENCE("solution", "{x} and {y} are left over, less than the answer shows: the "
-                                              "forces hold one another in equilibrium."),
+        return board.say(SENTENCE("solution",
+                                  "{x} and {y} are left over, too little to show in the answer: the "
+                                  "forces hold one another in equilibrium."),
                          "x", x, "y", y);
     case Verdict::lastPlace:
         return board.say(SENTENCE("solution", "{x} and {y} are left over, no more than one in the last place "
@@ -153,8 +154,8 @@ Prose sameComponents(const Board& board, const Vector& sum, const Formula& x, co
             return SENTENCE("solution", "Both ways lead to the same components of {sum}.");
         case Verdict::shown:
             return SENTENCE("solution",
-                            "They differ from those of {sum} by {x} and by {y}, less than the answer "
-                            "shows: both ways agree.");
+                            "They differ from those of {sum} by {x} and by {y}, too little to show in the "
+                            "answer: both ways agree.");
         case Verdict::lastPlace:
             return SENTENCE("solution",
                             "They differ from those of {sum} by {x} and by {y}, no more than one in "
@@ -183,7 +184,7 @@ Prose againAlong(const Board& board, const Vector& sum, const Formula& along, co
         case Verdict::shown:
             return SENTENCE("solution",
                             "Along {sum} that differs from {size} by {off}, and {across} is left "
-                            "across it, where it should be zero: both less than the answer shows, "
+                            "across it, where it should be zero: both too little to show in the answer, "
                             "so both ways agree.");
         case Verdict::lastPlace:
             return SENTENCE("solution", "Along {sum} that differs from {size} by {off}, and {across} is left "

@@ -165,10 +165,11 @@ void writeOtherPoint(Board& board, const Ambiguous& q) {
                             Stage::found);
     step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
     step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "{foot} is how far along {u} the distance {distance} has its foot, and {chord} how "
-                 "far the circle reaches from it to either side, by Pythagoras' theorem; {other} is "
-                 "the component of {u} at the point that is left:"),
+        SENTENCE(
+            "solution",
+            "{foot}, along the line of {u}, leads to the foot of the distance {distance}. From there the "
+            "circle reaches {chord} to either side, by Pythagoras' theorem; the point that is left "
+            "gives {other}, the component of {u} there:"),
         "foot", board.symbolOf(foot), "u", u.vector, "distance", board.symbolOf({What::distance}), "chord",
         board.symbolOf(chord), "other", board.symbolOf(other)));
     const Working first = worked(board, board.symbolOf(foot),

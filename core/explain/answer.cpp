@@ -127,8 +127,10 @@ void appendCost(const Board& board, Step& step, const Formula& symbol, const For
     const double gap = std::abs(byHand.value - full);
     if (gap <= Carried::kNoise *
                    (dimensionOf(symbol.id.what) == Dimension::angle ? board.half() : board.carried.scale)) {
-        step.reasoning.push_back(board.say(SENTENCE("solution", "{byHand}: nothing was rounded off."),
-                                           "byHand", equal(symbol, byHand)));
+        step.reasoning.push_back(board.say(
+            SENTENCE("solution",
+                     "By hand and with full values {byHand}: the rounding on the way has not moved it."),
+            "byHand", equal(symbol, byHand)));
         return;
     }
     step.reasoning.push_back(board.say(

@@ -200,7 +200,7 @@ void tryOnLine(Board& board) {
     const Formula first = board.bound(one), second = board.bound(other);
     Step& step = checkStep(board);
     step.reasoning.push_back(
-        board.say(SENTENCE("solution", "Put {v} and with it {u} into the equation, by components:"), "v",
+        board.say(SENTENCE("solution", "Put {v} and with it {u} into the equation, by components."), "v",
                   equal(v.size, second), "u", equal(u.size, first)));
     const Formula left = writeTrial(board, step,
                                     {{known.sizeNumber, known.wayNumber, t.r.sign(t.k)},
@@ -223,7 +223,7 @@ void tryOnCircle(Board& board) {
                   second = two.isOpposed ? board.angle(turn - board.half()) : first;
     Step& step = checkStep(board);
     step.reasoning.push_back(
-        board.say(SENTENCE("solution", "Put {u} and {v} into the equation, by components:"), "u",
+        board.say(SENTENCE("solution", "Put {u} and {v} into the equation, by components."), "u",
                   equal(two.first->theta, first), "v", equal(two.second->theta, second)));
     const Formula left = writeTrial(
         board, step,

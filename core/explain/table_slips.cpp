@@ -84,8 +84,9 @@ void noteAddedInstead(const Board& board, Step& step, const Vector& sought, cons
         step.notes.push_back(board.say(
             atRest ? SENTENCE("solution", "{sought} is not {known} but what holds it: with the signs of "
                                           "{known} kept {target} would come out as {value}.")
-                   : SENTENCE("solution", "{known} is part of the sum already: added to it in place of taken "
-                                          "away, it would make {target} come out as {value}."),
+                   : SENTENCE("solution",
+                              "{known} is part of the sum already: added to the sum instead of "
+                              "taken away from it, {known} would make {target} come out as {value}."),
             "sought", sought.vector, "known", known, "target", board.symbolOf(target), "value", *value));
 }
 

@@ -74,11 +74,10 @@ void writeAcross(Board& board, const Triangle& t) {
         board.say(SENTENCE("solution", "{distance} is more than zero: no magnitudes of {u} and {v} make up "
                                        "for it."),
                   "distance", told(board, kDistance), "u", u.vector, "v", v.vector));
-    step.notes.push_back(
-        board.say(SENTENCE("solution",
-                           "{along} can be met; to meet that alone is no answer, it leaves {distance} across "
-                           "the line."),
-                  "along", told(board, reach), "distance", board.number(kDistance)));
+    step.notes.push_back(board.say(
+        SENTENCE("solution",
+                 "{along} can be met, but that alone is no answer: {distance} across the line are left."),
+        "along", told(board, reach), "distance", board.number(kDistance)));
     const double beyond = std::abs(board.number(reach).value) - known.sizeNumber.value;
     const Formula left = board.force(std::hypot(beyond, board.number(kDistance).value));
     step.notes.push_back(board.say(
@@ -411,7 +410,7 @@ void checkDistance(Board& board, const Reach& t) {
     step.reasoning.push_back(
         board.say(SENTENCE("solution",
                            "Another way: {v} does most at right angles to {u}, and {u} as far as the foot of "
-                           "the perpendicular. Put both into the equation by components:"),
+                           "the perpendicular. Put both into the equation by components."),
                   "v", v.vector, "u", u.vector));
     board.show(step, along(u));
     const Formula left =
