@@ -1,6 +1,7 @@
 // The check by components: it needs neither the triangle nor its angles.
 #include "core/explain/agreement.h"
 #include "core/explain/families.h"
+#include "core/explain/table.h"
 
 #include "core/quantity/decimals.h"
 
@@ -122,16 +123,18 @@ void writeBalance(Check& check, bool isWritten) {
 
 /// How the components of a slope are had, where no step has said so.
 void tellSlopes(const Board& board, Step& step) {
-    const auto isAlongSlope = [&](const Vector& vector) {
-        return isLong(vector) && !vector.turned &&
-               std::holds_alternative<SlopeForm>(board.given(vector.id).direction.form);
+    if (board.hasStep(StepKey::resolved))
+        return;
+    std::vector<const Vector*> slopes;
+    const auto look = [&](const Vector& vector) {
+        if (isLong(vector) && !vector.turned &&
+            std::holds_alternative<SlopeForm>(board.given(vector.id).direction.form))
+            slopes.push_back(&vector);
     };
-    const bool any =
-        std::any_of(board.forces().begin(), board.forces().end(), isAlongSlope) || isAlongSlope(board.sum());
-    if (any && !board.hasStep(StepKey::resolved))
-        step.reasoning.push_back(board.say(SENTENCE(
-            "solution", "Along a slope the components are to the magnitude as run and rise are to the "
-                        "length of both, by Pythagoras: no angle is needed.")));
+    for (const Vector& force : board.forces())
+        look(force);
+    look(board.sum());
+    explaining::tellSlopes(board, step, slopes);
 }
 
 void writeWrittenCheck(Board& board, Step& step) {

@@ -68,11 +68,16 @@ void writePair(Board& board, const Addition& a) {
             step.parts.push_back(arrowPart(vector->index));
     step.parts.push_back(part(FigurePart::Kind::parallelogram, a.next.index));
     step.reasoning.push_back(board.say(
-        SENTENCE(
-            "solution",
-            "Add {first} and {second}: {tails} is the angle between the tails, {inner} its supplement in "
-            "the triangle; the law of cosines gives the magnitude of {made}, the law of sines {beside}, "
-            "the angle beside the greater of the two, and that angle is turned off from it."),
+        a.number > 1
+            ? SENTENCE("solution",
+                       "Add {first} and {second} to {made} in the same way, with {tails}, {inner} "
+                       "and {beside}.")
+            : SENTENCE("solution",
+                       "Add {first} and {second}: {tails} is the angle between the tails, {inner} its "
+                       "supplement in "
+                       "the triangle; the law of cosines gives the magnitude of {made}, the law of sines "
+                       "{beside}, "
+                       "the angle beside the greater of the two, and that angle is turned off from it."),
         "first", a.soFar.vector, "second", a.next.vector, "made", a.made.vector, "tails",
         board.symbolOf(a.tails()), "inner", board.symbolOf(a.inner()), "beside", board.symbolOf(a.beside())));
     const int number = a.number; // the figure knows the parallelogram by its number

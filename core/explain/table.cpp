@@ -1,6 +1,7 @@
 #include "core/explain/table.h"
 
 #include "core/explain/families.h"
+#include "core/explain/listed.h"
 #include "core/quantity/decimals.h"
 
 #include <algorithm>
@@ -72,14 +73,15 @@ bool isAlongSlope(const Board& board, const Vector& vector) {
 
 void explainComponents(const Board& board, Step& step, const Entries& entries) {
     const auto alongSlope = [&](const Entry& entry) { return isAlongSlope(board, board.at(entry.first)); };
+    std::vector<const Vector*> slopes;
     if (!std::all_of(entries.begin(), entries.end(), alongSlope))
         step.reasoning.push_back(board.say(
             SENTENCE("solution", "Resolve along the sheet's x and y: x is the magnitude times the cosine, "
                                  "y the magnitude times the sine of the angle from +x, signs included.")));
-    if (std::any_of(entries.begin(), entries.end(), alongSlope))
-        step.reasoning.push_back(board.say(SENTENCE(
-            "solution", "Along a slope the components are to the magnitude as run and rise are to the "
-                        "length of both, by Pythagoras: no angle is needed.")));
+    for (const Entry& entry : entries)
+        if (alongSlope(entry))
+            slopes.push_back(&board.at(entry.first));
+    tellSlopes(board, step, slopes);
 }
 
 struct Rows {
@@ -154,6 +156,32 @@ struct Rows {
 };
 
 } // namespace
+
+void tellSlopes(const Board& board, Step& step, const std::vector<const Vector*>& slopes) {
+    if (slopes.empty())
+        return;
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Along a slope the components are to the magnitude as run and rise are "
+                             "to the length of both, by Pythagoras: no angle is needed.")));
+    std::vector<Prose> lengths;
+    for (const Vector* vector : slopes) {
+        const auto slope = std::get<SlopeForm>(board.given(vector->id).direction.form);
+        const double length = std::hypot(slope.run, slope.rise);
+        if (length != std::round(length) || slope.run != std::round(slope.run))
+            continue; // stands as a root in the lines
+        const auto squared = [](double side) { return power(number(side, shortest(side)), 2); };
+        Prose told{{equal(root(sum(squared(std::abs(slope.run)), squared(std::abs(slope.rise)))),
+                          number(length, shortest(length)))}};
+        if (std::find(lengths.begin(), lengths.end(), told) == lengths.end())
+            lengths.push_back(std::move(told));
+    }
+    if (lengths.size() == 1)
+        step.reasoning.push_back(
+            board.say(SENTENCE("solution", "The length is {length}."), "length", std::move(lengths.front())));
+    else if (!lengths.empty())
+        step.reasoning.push_back(board.say(SENTENCE("solution", "The lengths are {lengths}."), "lengths",
+                                           listed(board, std::move(lengths))));
+}
 
 Total totalOf(const Vector& vector) {
     return {vector.vector, {What::x, vector.id}, {What::y, vector.id}};

@@ -24,4 +24,7 @@ void writeComponentTable(const Board& board, Step& step, const Carried& lines, c
 /// R_x = P_x + Q_x + … and R_y, written out where the terms are few enough.
 void writeColumns(const Board& board, Step& step, const Entries& entries, const Total& total);
 
+/// How the components along a slope are had, and how long the slopes are whose length ends.
+void tellSlopes(const Board& board, Step& step, const std::vector<const Vector*>& slopes);
+
 } // namespace tailpoint::explaining

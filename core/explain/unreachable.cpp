@@ -407,11 +407,12 @@ void checkDistance(Board& board, const Reach& t) {
     const Vector &u = t.side(t.onLine), &v = t.side(t.onCircle);
     const Formula& foot = board.number(along(u));
     Step& step = checkStep(board);
-    step.reasoning.push_back(
-        board.say(SENTENCE("solution",
-                           "Another way: {v} does most at right angles to {u}, and {u} as far as the foot of "
-                           "the perpendicular. Put both into the equation by components."),
-                  "v", v.vector, "u", u.vector));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "Another way: {v} does most at right angles to {u}, that is at {across}, and {u} as "
+                 "far as the foot of the perpendicular, {foot}. Put both into the equation by "
+                 "components."),
+        "v", v.vector, "u", u.vector, "across", acrossLine(board, t), "foot", board.symbolOf(along(u))));
     board.show(step, along(u));
     const Formula left =
         writeTrial(board, step,
