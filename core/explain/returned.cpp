@@ -169,8 +169,6 @@ Formula besideKnown(const Board& board, const Triangle& t, std::size_t side) {
     const double turned =
         std::abs(normalized(vector.wayNumber.value - known.wayNumber.value, board.sketch.angleUnit));
     const double angle = t.r.isOwnAngle(t.r.knownSide(), side) ? turned : board.half() - turned;
-    if (!board.options.handRounding) // the triangle's own angle, which another way may have told
-        return board.angle(angle);
     return number(angle,
                   fixedDecimals(angle, std::max(decimalsOf(vector.wayNumber), decimalsOf(known.wayNumber))),
                   vector.wayNumber.sub);
