@@ -74,8 +74,8 @@ TEST_F(Saving, AllStagesAskOnceForEveryFileThatIsThere) {
         EXPECT_EQ(bytesOf(file), kKept) << file.toStdString();
     ASSERT_TRUE(key(QStringLiteral("alt+r")));
     EXPECT_TRUE(eventually([&] { return !m_program->shows(QStringLiteral("Export figure")); }));
-    for (const QString& file : files)
-        EXPECT_TRUE(bytesOf(file).contains("</svg>")) << file.toStdString();
+    for (const QString& file : files) // written once the dialogue is gone
+        EXPECT_TRUE(eventually([&] { return bytesOf(file).contains("</svg>"); })) << file.toStdString();
 }
 
 TEST_F(Saving, AHandoutWithoutTheEndingAsksBeforeItReplacesTheFileThatHasIt) {
