@@ -127,6 +127,8 @@ Overrides solvedValues(const Sketch& sketch, const Solved& solved);
 /// One line from the values before it: its case (kNoCase where none holds), its value.
 std::pair<std::uint8_t, std::optional<long double>> evaluateLine(const Line& line, AngleUnit unit,
                                                                  const Values& values);
+std::pair<std::uint8_t, std::optional<long double>> evaluateLine(const Line& line, AngleUnit unit,
+                                                                 const SymbolLookup& lookUp);
 
 /// Every line in order. A line without a value (a sine above 1, no case that holds, an earlier value missing)
 /// has none. `overrides` stand in place of what their lines give, and are carried on.

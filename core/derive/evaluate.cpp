@@ -64,7 +64,11 @@ Overrides solvedValues(const Sketch& sketch, const Solved& solved) {
 
 std::pair<std::uint8_t, std::optional<long double>> evaluateLine(const Line& line, AngleUnit unit,
                                                                  const Values& values) {
-    const SymbolLookup lookUp = [&values](const Formula& part) { return values.at(part.id); };
+    return evaluateLine(line, unit, [&values](const Formula& part) { return values.at(part.id); });
+}
+
+std::pair<std::uint8_t, std::optional<long double>> evaluateLine(const Line& line, AngleUnit unit,
+                                                                 const SymbolLookup& lookUp) {
     const std::uint8_t taken = caseOf(line, unit, lookUp);
     if (taken == kNoCase)
         return {taken, std::nullopt};

@@ -80,6 +80,17 @@ bool holdsConverted(const Formula& formula) {
     return isConverted(formula) || std::any_of(formula.parts.begin(), formula.parts.end(), holdsConverted);
 }
 
+int leadOf(double value) {
+    return static_cast<int>(std::floor(std::log10(std::abs(value))));
+}
+
+/// Both round to the same whole number, and neither lies near a half.
+bool roundClearlyAlike(double a, double b) {
+    constexpr double kClear = 0.49;
+    const double nearest = std::round(a);
+    return std::abs(a - nearest) < kClear && std::abs(b - nearest) < kClear;
+}
+
 bool isSum(LineKind kind) {
     return kind == LineKind::columnSum || kind == LineKind::elimination || kind == LineKind::check;
 }
@@ -104,13 +115,28 @@ std::string Paper::text(What what, double value, int guard) const {
     return significant(value, std::min(figures + guard, kMostPrinted));
 }
 
+/// Written out only where that decides it: most pairs lie well within one last place.
+bool Paper::showsAlike(What what, long double one, long double other) const {
+    const double a = quiet(what, one), b = quiet(what, other);
+    if (formOf(what) == Form::angle) {
+        const double places = std::pow(10.0, m_decimals);
+        if (roundClearlyAlike(a * places, b * places))
+            return true;
+    } else if (formOf(what) == Form::force && !m_sketch->moreAfterOne && a != 0 && b != 0 &&
+               leadOf(a) == leadOf(b)) {
+        const double place = std::pow(10.0, leadOf(a) + 1 - m_sketch->figures);
+        if (roundClearlyAlike(a / place, b / place))
+            return true;
+    }
+    return text(what, a, 0) == text(what, b, 0);
+}
+
 /// No place below the last one that the scale has with so many places, but one figure at
 /// least, and every digit before the point.
 int Paper::figuresOf(double value, int places) const {
-    const auto lead = [](double of) { return static_cast<int>(std::floor(std::log10(std::abs(of)))); };
     return m_scale == 0 ? places
-                        : std::clamp(lead(value) - lead(m_scale) + places + 1,
-                                     std::clamp(lead(value) + 1, 1, places), places);
+                        : std::clamp(leadOf(value) - leadOf(m_scale) + places + 1,
+                                     std::clamp(leadOf(value) + 1, 1, places), places);
 }
 
 Decimal Paper::computed(What what, long double printed, bool isSum, std::optional<long double> full) const {
@@ -153,8 +179,9 @@ void Paper::put(Formula& formula) const {
         formula.text = std::move(rounded.text);
         formula.value = static_cast<double>(rounded.value);
     }
-    for (Formula& part : formula.parts)
-        put(part);
+    if (holdsConverted(formula))
+        for (Formula& part : formula.parts.own())
+            put(part);
 }
 
 namespace {
@@ -256,7 +283,7 @@ private:
         Decimal number = paper.computed(what, value, isSum(line.kind), full);
         if (paper.guard() < kLeastGuard || !full || number.exactly || formOf(what) == Form::precise)
             return number;
-        if (!isNearATie(what, *full))
+        if (!isNearATie(what, static_cast<double>(*full)))
             return number;
         const long double nudge = 4 * kTieBand * std::abs(*full);
         if (paper.shown(what, *full - nudge) == paper.shown(what, *full + nudge))
@@ -268,17 +295,15 @@ private:
 
     /// Within a millionth of the last shown place, or of the one below it: the only numbers for which it is
     /// worth while to write out both sides.
-    bool isNearATie(What what, long double full) const {
-        constexpr long double near = 1e-6L;
+    bool isNearATie(What what, double full) const {
+        constexpr double near = 1e-6;
         const bool isAngle = formOf(what) == Form::angle;
         if (full == 0)
             return false;
-        const int last =
-            isAngle ? -shownAngleDecimals(m_sketch)
-                    : static_cast<int>(std::floor(std::log10(std::abs(full)))) + 1 - m_sketch.figures;
+        const int last = isAngle ? -shownAngleDecimals(m_sketch) : leadOf(full) + 1 - m_sketch.figures;
         for (const int place : {last, last - 1}) { // one figure more where the first is a 1
-            const long double places = std::abs(full) / std::pow(10.0L, place);
-            if (std::abs(places - std::floor(places) - 0.5L) < near * std::max(1.0L, places * 1e-6L))
+            const double places = std::abs(full) / std::pow(10.0, place);
+            if (std::abs(places - std::floor(places) - 0.5) < near * std::max(1.0, places * 1e-6))
                 return true;
         }
         return false;
@@ -294,13 +319,12 @@ private:
             return false;
         if (line.kind == LineKind::check || form == Form::precise)
             return true;
-        const std::string wanted = paper.shown(what, *full);
-        if (form == Form::force && wanted == "0")
+        if (form == Form::force && paper.isNothing(*full))
             return std::abs(number.value) <= 2 * paper.residual();
-        if (paper.shown(what, number.value) == wanted)
+        if (paper.showsAlike(what, number.value, *full))
             return true;
-        return form == Form::angle && (paper.shown(what, number.value - m_turn) == wanted ||
-                                       paper.shown(what, number.value + m_turn) == wanted);
+        return form == Form::angle && (paper.showsAlike(what, number.value - m_turn, *full) ||
+                                       paper.showsAlike(what, number.value + m_turn, *full));
     }
 
     const Chain& m_chain;

@@ -39,6 +39,8 @@ public:
     void put(Formula& formula) const;
     /// As the sheet shows a computed value.
     std::string shown(What what, long double value) const { return text(what, quiet(what, value), 0); }
+    bool showsAlike(What what, long double a, long double b) const;
+    bool isNothing(long double force) const { return quiet(What::magnitude, force) == 0; }
     /// The greatest force that only the rounding of others leaves over.
     double residual() const { return m_residual; }
     int guard() const { return m_guard; }

@@ -19,14 +19,14 @@ public:
     /// Its place: the end of the order where it is new.
     std::size_t add(const QuantityId& quantity);
 
-    std::size_t size() const { return m_quantities.size(); }
+    std::size_t size() const { return m_keys.size(); }
     void reserve(std::size_t quantities);
 
 private:
-    std::size_t slotOf(const QuantityId& quantity) const;
+    std::size_t slotOf(std::uint64_t key) const;
     void spread(std::size_t slots);
 
-    std::vector<QuantityId> m_quantities;
+    std::vector<std::uint64_t> m_keys; ///< of the quantities in their order
     std::vector<std::uint32_t> m_slots; ///< a place plus one; a power of two of them, half of them free
 };
 

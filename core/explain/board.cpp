@@ -152,7 +152,7 @@ Formula Board::supplementOf(const QuantityId& angle) const {
 
 Formula Board::shownNumber(const QuantityId& quantity, double value) const {
     const Dimension dimension = dimensionOf(quantity.what);
-    const bool isGiven = things.at(quantity).role == Thing::Role::given;
+    const bool isGiven = things.roleOf(quantity) == Thing::Role::given;
     const double quiet = dimension == Dimension::force ? withoutNoise(value, carried.scale) : value;
     Formula made = carried.shown(quiet, dimension, isGiven ? Origin::typed : Origin::computed);
     made.id = quantity;
@@ -250,7 +250,7 @@ std::optional<Prose> Board::remarkOn(const QuantityId& line, const Formula& valu
     if (const int gone = digitsLostIn(line); gone >= kMostLost)
         return say(SENTENCE("solution", "{value}, where {count} leading digits cancel"), "value", value,
                    "count", count(gone));
-    if (things.at(line).role != Thing::Role::asked)
+    if (things.roleOf(line) != Thing::Role::asked)
         return std::nullopt;
     Formula shown = answered(value);
     return shown.text == value.text ? std::nullopt : std::optional(roundedTo(*this, value, std::move(shown)));

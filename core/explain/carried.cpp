@@ -23,6 +23,11 @@ Formula withoutSign(Formula number) {
     return number;
 }
 
+bool isSignedNumber(const Formula& formula) {
+    return formula.kind == FormulaKind::number ||
+           (formula.kind == FormulaKind::negative && isSignedNumber(formula.parts[0]));
+}
+
 std::string_view unitOf(Dimension dimension, const Sketch& sketch) {
     switch (dimension) {
     case Dimension::force:
@@ -134,14 +139,14 @@ const Decimal& Carried::decimal(const QuantityId& quantity) const {
 }
 
 bool Carried::isReplaced(const QuantityId& quantity) const {
-    return find(quantity) != nullptr && m_printed.replaced[m_index.find(quantity)];
+    const std::size_t line = m_index.find(quantity);
+    return line != QuantityIndex::kNone && m_printed.replaced[line];
 }
 
 bool Carried::goesAnotherWay(const QuantityId& quantity) const {
-    if (find(quantity) == nullptr)
-        return false;
     const std::size_t i = m_index.find(quantity);
-    return m_printed.taken[i] != kNoCase && m_printed.taken[i] != m_full.taken[i];
+    return i != QuantityIndex::kNone && m_printed.taken[i] != kNoCase &&
+           m_printed.taken[i] != m_full.taken[i];
 }
 
 const Formula& Carried::formulaOf(const QuantityId& quantity) const {
@@ -159,9 +164,11 @@ Formula Carried::withUnit(const Decimal& decimal, Dimension dimension) const {
 }
 
 Formula Carried::shown(double value, Dimension dimension, Origin origin) const {
-    Formula made =
-        numberWithUnit(value, dimension == Dimension::angle ? shownAngle(value, *m_sketch, origin)
-                                                            : shownForceWithUnit(value, *m_sketch, origin));
+    Formula made = tailpoint::number(
+        value,
+        dimension == Dimension::angle ? fixedDecimals(value, shownAngleDecimals(*m_sketch), origin)
+                                      : shownForce(value, *m_sketch, origin),
+        std::string(unitOf(dimension == Dimension::angle ? dimension : Dimension::force, *m_sketch)));
     made.value = shownValue(made);
     return made;
 }
@@ -198,31 +205,41 @@ Formula Carried::number(const QuantityId& quantity) const {
 }
 
 bool Carried::isInlined(const QuantityId& quantity, const std::vector<QuantityId>& inlined) const {
-    return find(quantity) != nullptr && (isOnTheWayOnly(quantity.what) || isAmong(quantity, inlined));
+    return (isOnTheWayOnly(quantity.what) || isAmong(quantity, inlined)) && find(quantity) != nullptr;
+}
+
+bool Carried::holdsInlined(const Formula& formula, const std::vector<QuantityId>& inlined) const {
+    if (formula.id.what != What::none)
+        return isInlined(formula.id, inlined);
+    return std::any_of(formula.parts.begin(), formula.parts.end(),
+                       [&](const Formula& part) { return holdsInlined(part, inlined); });
 }
 
 Formula Carried::expanded(const Formula& formula, const std::vector<QuantityId>& inlined) const {
     if (formula.id.what != What::none)
         return isInlined(formula.id, inlined) ? expanded(formulaOf(formula.id), inlined) : formula;
+    if (!holdsInlined(formula, inlined))
+        return formula;
     Formula copy = formula;
-    for (Formula& part : copy.parts)
-        part = expanded(part, inlined);
+    copy.parts = formula.parts.each([&](const Formula& part) { return expanded(part, inlined); });
     return copy;
 }
 
 Formula Carried::inNumbers(const Formula& formula) const {
     if (formula.kind == FormulaKind::symbol)
         return formula.id.what == What::none ? formula : number(formula.id);
+    if (formula.parts.empty())
+        return formula;
     Formula copy = formula;
-    for (Formula& part : copy.parts) {
-        const bool isTakenAway = &part != &copy.parts.front() && part.kind == FormulaKind::negative;
-        part = isTakenAway ? negative(inNumbers(part.parts[0])) : inNumbers(part);
-    }
+    copy.parts = formula.parts.each([&](const Formula& part) {
+        const bool isTakenAway = &part != &formula.parts.front() && part.kind == FormulaKind::negative;
+        return isTakenAway ? negative(inNumbers(part.parts[0])) : inNumbers(part);
+    });
     if (copy.kind == FormulaKind::absolute && copy.parts[0].kind == FormulaKind::number)
-        return withoutSign(std::move(copy.parts[0]));
+        return withoutSign(copy.parts[0]);
     if (copy.kind == FormulaKind::negative && copy.parts[0].kind == FormulaKind::number &&
         copy.parts[0].value == 0)
-        return std::move(copy.parts[0]);
+        return Formula(copy.parts[0]);
     return copy;
 }
 
@@ -234,7 +251,8 @@ Working Carried::working(const QuantityId& subject, const std::vector<QuantityId
     if (!isNumeric(formula)) {
         if (formula.kind != FormulaKind::symbol)
             out.substituted = inNumbers(formula);
-        if (out.substituted && toText(*out.substituted) == toText(*out.value)) // −δ, say: told once
+        if (out.substituted && isSignedNumber(*out.substituted) &&
+            toText(*out.substituted) == toText(*out.value)) // −δ, say: told once
             out.substituted.reset();
         out.general = std::move(formula);
     } else {

@@ -71,6 +71,7 @@ private:
     void keep(Printed printed);
     Formula withUnit(const Decimal& decimal, Dimension dimension) const;
     bool isInlined(const QuantityId& quantity, const std::vector<QuantityId>& inlined) const;
+    bool holdsInlined(const Formula& formula, const std::vector<QuantityId>& inlined) const;
     Formula expanded(const Formula& formula, const std::vector<QuantityId>& inlined) const;
     Formula inNumbers(const Formula& formula) const;
 

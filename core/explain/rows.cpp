@@ -10,9 +10,13 @@ std::size_t widthOf(const Formula& term) {
     return characterCount(toText(term));
 }
 
-/// An empty term first, so that the sign of the first one shows.
-Formula nextRow() {
-    return sumOf({inWords({}), inWords({})});
+/// In those after the first an empty term leads, so that the sign of the next one shows.
+Formula nextRow(bool isFirst) {
+    Formula row;
+    row.kind = FormulaKind::sum;
+    if (!isFirst)
+        row.parts.push_back(inWords({}));
+    return row;
 }
 
 } // namespace
@@ -28,9 +32,7 @@ std::vector<Formula> rowsOf(const Formula& formula, std::size_t columns) {
     for (const Formula& term : formula.parts) {
         const std::size_t more = widthOf(term) + (rows.empty() ? 0 : kSign);
         if (rows.empty() || width + more > columns) {
-            Formula row = nextRow();
-            row.parts.resize(rows.empty() ? 0 : 1);
-            rows.push_back(std::move(row));
+            rows.push_back(nextRow(rows.empty()));
             width = 0;
         }
         rows.back().parts.push_back(term);

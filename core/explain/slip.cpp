@@ -1,5 +1,6 @@
 #include "core/explain/slip.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace tailpoint::explaining {
@@ -7,23 +8,25 @@ namespace tailpoint::explaining {
 Formula exchanged(Formula formula, const QuantityId& right, const Formula& wrong) {
     if (formula.id == right)
         return wrong;
-    for (Formula& part : formula.parts)
-        part = exchanged(std::move(part), right, wrong);
+    if (!formula.parts.empty())
+        formula.parts =
+            formula.parts.each([&](const Formula& part) { return exchanged(part, right, wrong); });
     return formula;
 }
 
 Formula withFunction(Formula formula, std::string_view right, std::string_view wrong) {
     if (formula.kind == FormulaKind::function && formula.text == right)
         formula.text = wrong;
-    for (Formula& part : formula.parts)
-        part = withFunction(std::move(part), right, wrong);
+    if (!formula.parts.empty())
+        formula.parts =
+            formula.parts.each([&](const Formula& part) { return withFunction(part, right, wrong); });
     return formula;
 }
 
 Formula turnedBack(Formula formula) {
     if (formula.parts.size() < 2)
         return formula;
-    Formula& angle = formula.parts[1];
+    Formula& angle = formula.parts.own()[1];
     angle = angle.kind == FormulaKind::negative ? Formula(angle.parts.front()) : negative(angle);
     return formula;
 }
@@ -56,6 +59,29 @@ long double onTheWay(const Board& board, const QuantityId& quantity, long double
                : value;
 }
 
+/// What a change moves: the lines changed, and those to which they lead.
+struct Moved {
+    std::vector<std::pair<QuantityId, std::optional<long double>>> values{};
+
+    const std::pair<QuantityId, std::optional<long double>>* find(const QuantityId& quantity) const {
+        for (const auto& value : values)
+            if (value.first == quantity)
+                return &value;
+        return nullptr;
+    }
+    bool holds(const Formula& formula) const {
+        return (formula.id.what != What::none && find(formula.id) != nullptr) ||
+               std::any_of(formula.parts.begin(), formula.parts.end(),
+                           [&](const Formula& part) { return holds(part); });
+    }
+    bool leadsTo(const Line& line) const {
+        const auto any = [&](const Formula& formula) { return holds(formula); };
+        return !values.empty() && std::any_of(line.cases.begin(), line.cases.end(), [&](const Case& one) {
+            return holds(one.formula) || std::any_of(one.when.begin(), one.when.end(), any);
+        });
+    }
+};
+
 } // namespace
 
 std::optional<Formula> slipped(const Board& board, const QuantityId& line, Formula formula) {
@@ -64,25 +90,25 @@ std::optional<Formula> slipped(const Board& board, const QuantityId& line, Formu
 
 std::optional<Formula> slipped(const Board& board, const std::vector<Change>& changes,
                                const QuantityId& target) {
-    Values values = board.carried.values();
-    bool isChanged = false; // lines before the first change stand as they are printed
-    for (const QuantityId& quantity : board.carried.quantities()) {
-        const Line* line = board.carried.find(quantity);
+    const Carried& carried = board.carried;
+    Moved moved;
+    const SymbolLookup lookUp = [&](const Formula& symbol) {
+        const auto* own = moved.find(symbol.id);
+        return own != nullptr ? own->second : carried.value(symbol.id);
+    };
+    for (const QuantityId& quantity : carried.quantities()) {
+        const Line* line = carried.find(quantity);
         const Change* change = changeOf(changes, quantity);
-        isChanged = isChanged || change != nullptr;
-        if (line == nullptr || !isChanged)
-            continue;
-        Line changed;
-        if (change != nullptr)
-            changed = {line->subject, line->kind, {{{}, change->formula}}};
-        const auto value =
-            evaluateLine(change != nullptr ? changed : *line, board.sketch.angleUnit, values).second;
+        if (line == nullptr || (change == nullptr && !moved.leadsTo(*line)))
+            continue; // stands as it is printed
+        const auto value = change != nullptr ? evaluate(change->formula, board.sketch.angleUnit, lookUp)
+                                             : evaluateLine(*line, board.sketch.angleUnit, lookUp).second;
         if (quantity == target)
             return value ? shownSlip(board, target, *value) : std::nullopt;
         if (!value && change != nullptr)
             return std::nullopt;
         if (value)
-            values.set(quantity, onTheWay(board, quantity, *value));
+            moved.values.emplace_back(quantity, onTheWay(board, quantity, *value));
     }
     return std::nullopt;
 }

@@ -6,12 +6,15 @@ namespace tailpoint {
 
 namespace {
 
-void appendContent(Prose& prose, Prose&& content) {
+void append(Prose& prose, std::string&& text) {
+    appendText(prose, text);
+}
+void append(Prose& prose, Formula&& formula) {
+    prose.pieces.emplace_back(std::move(formula));
+}
+void append(Prose& prose, Prose&& content) {
     for (Piece& piece : content.pieces)
-        if (const auto* words = std::get_if<std::string>(&piece))
-            appendText(prose, *words);
-        else
-            prose.pieces.push_back(std::move(piece));
+        std::visit([&](auto& one) { append(prose, std::move(one)); }, piece);
 }
 
 /// Whether the place comes again.
@@ -25,7 +28,7 @@ bool contains(std::string_view pattern, std::string_view name) {
 
 } // namespace
 
-void appendFilled(Prose& prose, std::string_view pattern, std::vector<Filling>& places) {
+void appendFilled(Prose& prose, std::string_view pattern, std::span<Filling> places) {
     prose.pieces.reserve(prose.pieces.size() + 2 * places.size() + 1);
     while (true) {
         const auto open = pattern.find('{');
@@ -33,21 +36,21 @@ void appendFilled(Prose& prose, std::string_view pattern, std::vector<Filling>& 
         if (close == std::string_view::npos)
             return appendText(prose, pattern);
         appendText(prose, pattern.substr(0, open));
-        const std::string_view written = pattern.substr(open, close - open + 1);
-        const std::string_view name = written.substr(1, written.size() - 2);
+        const std::string_view name = pattern.substr(open + 1, close - open - 1);
+        const std::string_view place = pattern.substr(open, close - open + 1);
         pattern.remove_prefix(close + 1);
-        const auto place = std::find_if(places.begin(), places.end(),
-                                        [&](const Filling& candidate) { return candidate.name == name; });
-        if (place == places.end())
-            appendText(prose, written);
-        else if (contains(pattern, name))
-            appendContent(prose, Prose(place->content));
+        const auto filling = std::find_if(places.begin(), places.end(),
+                                          [&](const Filling& candidate) { return candidate.name == name; });
+        if (filling == places.end())
+            appendText(prose, place);
+        else if (pattern.find('{') != std::string_view::npos && contains(pattern, name))
+            std::visit([&](auto content) { append(prose, std::move(content)); }, filling->content);
         else
-            appendContent(prose, std::move(place->content));
+            std::visit([&](auto& content) { append(prose, std::move(content)); }, filling->content);
     }
 }
 
-void Voice::fill(Prose& prose, const Wording& wording, std::vector<Filling>& places) const {
+void Voice::fill(Prose& prose, const Wording& wording, std::span<Filling> places) const {
     if (m_sentences)
         appendFilled(prose, m_sentences->in(wording), places);
     else

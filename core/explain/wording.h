@@ -8,6 +8,9 @@
 
 #include "core/explain/prose.h"
 
+#include <array>
+#include <span>
+
 namespace tailpoint {
 
 /// A sentence as it is written here; "{name}" is a place. Valid for the whole run: literals only.
@@ -25,15 +28,15 @@ public:
     virtual std::string in(const Wording& wording) const = 0;
 };
 
-/// What stands in a place: a formula, or text with formulas.
+/// What stands in a place: text, a formula, or text with formulas.
 struct Filling {
     std::string_view name;
-    Prose content;
+    std::variant<std::string, Formula, Prose> content;
 };
 
 /// The pattern with its places filled, their contents used up; a place without content stays as it is
 /// written.
-void appendFilled(Prose& prose, std::string_view pattern, std::vector<Filling>& places);
+void appendFilled(Prose& prose, std::string_view pattern, std::span<Filling> places);
 
 /// Says sentences in a language; null: as they are written here.
 class Voice {
@@ -46,28 +49,22 @@ public:
     /// Names and what stands there in turn: say(wording, "sum", formula, "forces", prose).
     template <class... NamesAndContents>
     Prose say(const Wording& wording, NamesAndContents&&... places) const {
-        std::vector<Filling> list;
-        list.reserve(sizeof...(places) / 2);
-        collect(list, std::forward<NamesAndContents>(places)...);
+        std::array<Filling, sizeof...(places) / 2> list;
+        collect(list.data(), std::forward<NamesAndContents>(places)...);
         Prose prose;
         fill(prose, wording, list);
         return prose;
     }
 
 private:
-    static void collect(std::vector<Filling>&) {}
+    static void collect(Filling*) {}
     template <class Content, class... Rest>
-    static void collect(std::vector<Filling>& list, std::string_view name, Content&& content,
-                        Rest&&... rest) {
-        Filling& place = list.emplace_back();
-        place.name = name;
-        if constexpr (std::is_same_v<std::decay_t<Content>, Prose>)
-            place.content = std::forward<Content>(content);
-        else
-            place.content.pieces.emplace_back(std::forward<Content>(content));
-        collect(list, std::forward<Rest>(rest)...);
+    static void collect(Filling* place, std::string_view name, Content&& content, Rest&&... rest) {
+        place->name = name;
+        place->content = std::forward<Content>(content);
+        collect(place + 1, std::forward<Rest>(rest)...);
     }
-    void fill(Prose& prose, const Wording& wording, std::vector<Filling>& places) const;
+    void fill(Prose& prose, const Wording& wording, std::span<Filling> places) const;
 
     const Sentences* m_sentences;
 };

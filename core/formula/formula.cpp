@@ -2,6 +2,7 @@
 #include "core/formula/letters.h"
 #include "core/quantity/utf8.h"
 
+#include <algorithm>
 #include <charconv>
 
 namespace tailpoint {
@@ -84,6 +85,29 @@ bool isBareNumber(const Formula& product, std::size_t index) {
 }
 
 } // namespace
+
+FormulaParts::FormulaParts(std::vector<Formula> parts)
+    : m_size(parts.size()), m_parts(std::make_shared<Formula[]>(parts.size())) {
+    std::move(parts.begin(), parts.end(), m_parts.get());
+}
+
+std::span<Formula> FormulaParts::own() {
+    if (m_parts.use_count() > 1)
+        *this = FormulaParts(std::vector<Formula>(begin(), end()));
+    return {m_parts.get(), m_size};
+}
+
+void FormulaParts::push_back(Formula part) {
+    std::vector<Formula> all;
+    all.reserve(m_size + 1);
+    all.assign(begin(), end());
+    all.push_back(std::move(part));
+    *this = FormulaParts(std::move(all));
+}
+
+bool FormulaParts::operator==(const FormulaParts& other) const {
+    return m_parts == other.m_parts || std::equal(begin(), end(), other.begin(), other.end());
+}
 
 Formula number(double value, std::string shown, std::string unit) {
     Formula formula = leaf(FormulaKind::number, std::move(shown), std::move(unit));
@@ -180,14 +204,14 @@ Formula sumOf(std::vector<Formula> parts) {
         return std::move(parts.front());
     Formula whole;
     whole.kind = FormulaKind::sum;
-    whole.parts = std::move(parts);
+    whole.parts = FormulaParts(std::move(parts));
     return whole;
 }
 
 Formula rowOf(std::vector<Formula> parts) {
     Formula whole;
     whole.kind = FormulaKind::row;
-    whole.parts = std::move(parts);
+    whole.parts = FormulaParts(std::move(parts));
     return whole;
 }
 

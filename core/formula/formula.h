@@ -9,7 +9,9 @@
 #include <array>
 #include <cstdint>
 #include <functional>
+#include <memory>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -47,6 +49,35 @@ enum class Relation : std::uint8_t {
     implies
 };
 
+struct Formula;
+
+/// The parts of a formula: a value like any other, but copies share what neither changes, since the same
+/// terms stand in many lines.
+class FormulaParts {
+public:
+    FormulaParts() = default;
+    explicit FormulaParts(std::vector<Formula> parts);
+    template <class... Parts>
+    static FormulaParts of(Parts&&... parts);
+
+    std::size_t size() const { return m_size; }
+    bool empty() const { return m_size == 0; }
+    const Formula* begin() const { return m_parts.get(); }
+    const Formula* end() const;
+    const Formula& operator[](std::size_t index) const;
+    const Formula& front() const { return *m_parts.get(); }
+    const Formula& back() const;
+    template <class Change>
+    FormulaParts each(Change change) const; ///< what `change` makes of each of them
+    std::span<Formula> own();               ///< to be changed: no longer shared
+    void push_back(Formula part);
+    bool operator==(const FormulaParts& other) const;
+
+private:
+    std::size_t m_size = 0; // in front: the parts may hold what they are assigned from
+    std::shared_ptr<Formula[]> m_parts;
+};
+
 /// Value type. Build with the functions below; they keep the number of parts right.
 struct Formula {
     FormulaKind kind = FormulaKind::words;
@@ -57,10 +88,38 @@ struct Formula {
     double value = 0;
     Slant slant = 0;
     std::string text, sub;
-    std::vector<Formula> parts;
+    FormulaParts parts;
 
     bool operator==(const Formula&) const = default;
 };
+
+template <class... Parts>
+FormulaParts FormulaParts::of(Parts&&... parts) {
+    FormulaParts all;
+    all.m_size = sizeof...(parts);
+    all.m_parts = std::make_shared<Formula[]>(all.m_size);
+    Formula* next = all.m_parts.get();
+    ((*next++ = std::forward<Parts>(parts)), ...);
+    return all;
+}
+template <class Change>
+FormulaParts FormulaParts::each(Change change) const {
+    FormulaParts all;
+    all.m_size = m_size;
+    all.m_parts = std::make_shared<Formula[]>(m_size);
+    for (std::size_t i = 0; i < m_size; ++i)
+        all.m_parts[static_cast<std::ptrdiff_t>(i)] = change((*this)[i]);
+    return all;
+}
+inline const Formula* FormulaParts::end() const {
+    return m_parts.get() + m_size;
+}
+inline const Formula& FormulaParts::operator[](std::size_t index) const {
+    return m_parts[static_cast<std::ptrdiff_t>(index)];
+}
+inline const Formula& FormulaParts::back() const {
+    return (*this)[m_size - 1];
+}
 
 /// `shown` has an ASCII minus and may have an exponent ("1.23e8").
 Formula number(double value, std::string shown, std::string unit = {});
@@ -83,8 +142,7 @@ template <class... Parts>
 Formula withParts(FormulaKind kind, Parts&&... parts) {
     Formula whole;
     whole.kind = kind;
-    whole.parts.reserve(sizeof...(parts));
-    (whole.parts.push_back(std::forward<Parts>(parts)), ...);
+    whole.parts = FormulaParts::of(std::forward<Parts>(parts)...);
     return whole;
 }
 template <class... Parts>

@@ -188,8 +188,7 @@ Symbol Things::symbol(const QuantityId& q) const {
 }
 
 Formula Things::formula(const QuantityId& q) const {
-    const Symbol printed = symbol(q);
-    Formula inner = tailpoint::symbol(printed, {});
+    Formula inner = tailpoint::symbol(symbol(q), {});
     if (q.what == What::square)
         inner = power(std::move(inner), 2);
     else if (q.what == What::ratio || q.what == What::term)

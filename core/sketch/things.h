@@ -56,6 +56,7 @@ public:
     Formula formula(const QuantityId& quantity) const;
     Formula vectorFormula(VectorId vector) const; ///< bold
     Thing at(const QuantityId& quantity) const;
+    Thing::Role roleOf(const QuantityId& quantity) const;
     /// How the vector of that name prints: for texts that hold names. A name of nobody prints as
     /// symbolOfName().
     Symbol symbolNamed(std::string_view name) const;
@@ -87,7 +88,6 @@ private:
     Symbol between(const QuantityId& quantity) const;
     Symbol distance(const QuantityId& quantity) const;
     std::string plainOf(const QuantityId& quantity) const;
-    Thing::Role roleOf(const QuantityId& quantity) const;
     std::vector<QuantityId> quantitiesOf(VectorId vector) const;
 
     std::vector<Named> m_forces;

@@ -11,8 +11,8 @@ const char* const kHidden = "?";
 Formula withoutNumbers(Formula f) {
     if (f.kind == FormulaKind::number && !f.sub.empty() && !f.isTurn)
         return inWords(kHidden);
-    for (Formula& part : f.parts)
-        part = withoutNumbers(std::move(part));
+    if (!f.parts.empty())
+        f.parts = f.parts.each([](const Formula& part) { return withoutNumbers(part); });
     return f;
 }
 
