@@ -46,8 +46,14 @@ QRectF movedInside(QRectF box, const QRectF& bounds) {
 } // namespace
 
 void paintBand(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const QColor& colour) {
-    painter.setPen(QPen(colour, 11, Qt::SolidLine, Qt::RoundCap));
-    painter.drawLine(sheet.toPixels(drawn.tail), sheet.toPixels(drawn.tip));
+    constexpr double kWidth = 11;
+    const QPointF tail = sheet.toPixels(drawn.tail), tip = sheet.toPixels(drawn.tip);
+    painter.setPen(QPen(colour, kWidth, Qt::SolidLine, Qt::FlatCap)); // round caps would make it a path: slow
+    painter.drawLine(tail, tip);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(colour);
+    for (const QPointF& end : {tail, tip})
+        painter.drawEllipse(end, kWidth / 2, kWidth / 2);
 }
 
 void paintHandle(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Theme& theme,
