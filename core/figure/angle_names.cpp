@@ -48,7 +48,7 @@ bool isOpen(const ForceTriangle& triangle) {
 }
 
 /// Of three forces in equilibrium with two magnitudes sought the angles between the tails have the symbols:
-/// three round one point, where those from the axis need the room.
+/// three round one point.
 bool isByTails(const Solved& solved, const Sides& sides) {
     return solved.family == Family::twoMagnitudes && sides.loop;
 }
@@ -75,6 +75,13 @@ std::uint8_t answerOf(const Solved& solved, const Sides& sides, std::size_t side
     };
     const auto [a, b] = Reduction::others(side);
     return isShared(a) && isShared(b) ? std::uint8_t{0} : static_cast<std::uint8_t>(solution + 1);
+}
+
+void addTails(Names& names, const Sides& sides) {
+    for (std::size_t i = 0; i < 3; ++i) {
+        const auto [a, b] = std::minmax(sides.side[(i + 1) % 3], sides.side[(i + 2) % 3]);
+        names.add(betweenId(a, b));
+    }
 }
 
 void addPairs(Names& names, std::size_t count) {
@@ -111,9 +118,12 @@ std::vector<AngleName> namesOfAnswer(const Sketch& sketch, const Things& things,
         return {};
     if (byParallelograms)
         addPairs(names, pairsOf(sketch, solved, solution).size());
-    if (!sides || !construction.triangle || !isOpen(*construction.triangle) || isByTails(solved, *sides) ||
-        isByTable(solved, *sides))
+    if (!sides || !construction.triangle || !isOpen(*construction.triangle) || isByTable(solved, *sides))
         return names.take();
+    if (isByTails(solved, *sides)) {
+        addTails(names, *sides);
+        return names.take();
+    }
     if (isResultantOfTwo(sketch))
         names.add(betweenId(forceVector(0), forceVector(1)));
     for (std::size_t i = 0; i < 3; ++i)

@@ -30,16 +30,17 @@ struct Asked {
                                        [](const auto& angle) { return !angle; });
     }
     /// As its steps bring them in; of two answers without what the other one's step says. Three angles round
-    /// the common point are the solution's alone.
+    /// the common point that only check a missing force are the solution's alone.
     std::vector<AngleName> inWords() const {
         const Worked worked = explain(sketch, solved, construction, solution, options);
         const StepKey others = solution == 0 ? StepKey::second : StepKey::first;
-        const bool isOfTwo = construction.parallelogram.has_value();
+        const bool standTails =
+            construction.parallelogram.has_value() || solved.family == Family::twoMagnitudes;
         std::vector<AngleName> names;
         for (const Step& step : worked.steps)
             for (const AngleName& name : step.angles)
                 if (step.key != others &&
-                    (name.angle.what != What::between || name.angle.part > 0 || isOfTwo))
+                    (name.angle.what != What::between || name.angle.part > 0 || standTails))
                     names.push_back(name);
         return names;
     }
