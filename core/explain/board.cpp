@@ -150,6 +150,14 @@ Formula Board::supplementOf(const QuantityId& angle) const {
     return carried.carried(half() - carried.value(angle).value_or(0), Dimension::angle);
 }
 
+Formula Board::bound(double value) const {
+    if (!options.handRounding)
+        return carried.carried(value, Dimension::force);
+    Formula made = carried.typed(value, {What::magnitude, kSumVector});
+    made.id = {};
+    return made;
+}
+
 Formula Board::shownNumber(const QuantityId& quantity, double value) const {
     const Dimension dimension = dimensionOf(quantity.what);
     const bool isGiven = things.at(quantity).role == Thing::Role::given;

@@ -3,7 +3,6 @@
 #include "core/explain/families.h"
 #include "core/explain/slip.h"
 #include "core/explain/table_slips.h"
-#include "core/explain/trial.h"
 
 #include <cmath>
 #include <utility>
@@ -87,6 +86,10 @@ void showMagnitude(const Board& board, Step& step, const Vector& vector) {
     const auto value = board.carried.value(along);
     if (!value)
         return board.show(step, vector.sizeId);
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "{along} is the component of {vector} along its own line, the axis {axis}, "
+                             "positive in the sense drawn; without its sign it is the magnitude."),
+        "along", board.symbolOf(along), "vector", vector.vector, "axis", symbol("u")));
     board.show(step, along);
     if (*value < 0)
         step.conclusion.push_back(board.say(
@@ -207,11 +210,12 @@ void writeQuadratic(Board& board, const Equations& e) {
                             Stage::construction, Law::components);
     step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
     step.reasoning.push_back(board.say(
-        isTaken ? SENTENCE("solution", "Let {along} be the component of {known} along the line of {u}, "
-                                       "against its sense, and {across} the one across it.")
-                : SENTENCE("solution", "Let {along} be the component of {known} along the line of {u}, and "
-                                       "{across} the one across it."),
-        "along", board.symbolOf(along), "known", known.vector, "u", u.vector, "across",
+        isTaken ? SENTENCE("solution", "Let {along} be the component of {known} along the line of {u}, the "
+                                       "axis {axis}, but positive against the sense of {u}, and {across} "
+                                       "the magnitude of the one across that line.")
+                : SENTENCE("solution", "Let {along} be the component of {known} along the line of {u}, the "
+                                       "axis {axis}, and {across} the magnitude of the one across it."),
+        "along", board.symbolOf(along), "known", known.vector, "u", u.vector, "axis", symbol("u"), "across",
         board.symbolOf(across)));
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
@@ -221,6 +225,16 @@ void writeQuadratic(Board& board, const Equations& e) {
         equal(sum(power(apply("sin", board.symbolOf(directionId(v.id))), 2),
                   power(apply("cos", board.symbolOf(directionId(v.id))), 2)),
               count(1))));
+    const Formula gap = sum(power(v.size, 2), negative(power(board.symbolOf(across), 2)));
+    step.reasoning.push_back(board.say(
+        board.solved.tangent
+            ? SENTENCE("solution", "With the square completed it reads {square}.")
+            : SENTENCE("solution", "With the square completed it reads {square}: the roots lie {chord}, the "
+                                   "square root of the right side, to either side of {along}. In the "
+                                   "drawing that is how far the circle reaches along the line, by "
+                                   "Pythagoras' theorem."),
+        "square", equal(power(sum(u.size, negative(board.symbolOf(along))), 2), gap), "chord",
+        board.symbolOf(chord), "along", board.symbolOf(along)));
     step.workings.push_back(
         {{},
          equal(sum(power(u.size, 2), negative(product(count(2), board.symbolOf(along), u.size)),
@@ -232,29 +246,20 @@ void writeQuadratic(Board& board, const Equations& e) {
     board.show(step, along);
     board.show(step, across);
     if (board.solved.tangent) {
-        step.conclusion.push_back(
-            board.say(SENTENCE("solution", "The discriminant {discriminant} is zero: both roots are {root}."),
-                      "discriminant", sum(power(v.size, 2), negative(power(board.symbolOf(across), 2))),
-                      "root", board.symbolOf(along)));
+        step.conclusion.push_back(board.say(SENTENCE("solution", "{gap} is zero: both roots are {root}."),
+                                            "gap", gap, "root", board.symbolOf(along)));
         return;
     }
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution", "By Pythagoras' theorem {v} reaches {chord} along the line, to either side of "
-                             "{along}."),
-        "v", v.size, "chord", board.symbolOf(chord), "along", board.symbolOf(along)));
     board.show(step, chord);
-    step.conclusion.push_back(board.say(
-        SENTENCE("solution", "The discriminant {discriminant} is positive: two roots, {less} and {more}."),
-        "discriminant", sum(power(v.size, 2), negative(power(board.symbolOf(across), 2))), "less",
-        sum(board.symbolOf(along), negative(board.symbolOf(chord))), "more",
-        sum(board.symbolOf(along), board.symbolOf(chord))));
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "{gap} is positive: there are two roots, {less} and {more}."), "gap",
+                  gap, "less", sum(board.symbolOf(along), negative(board.symbolOf(chord))), "more",
+                  sum(board.symbolOf(along), board.symbolOf(chord))));
     if (!board.hasTwoAnswers())
         step.conclusion.push_back(board.say(
             SENTENCE("solution", "One of them is negative, {root}: with it {u} would act against its "
                                  "sense, so it is no answer."),
-            "u", u.vector, "root",
-            equal(sum(board.number(along), negative(board.number(chord))),
-                  *worked(board, {}, sum(board.number(along), negative(board.number(chord)))).value)));
+            "u", u.vector, "root", sum(board.symbolOf(along), negative(board.symbolOf(chord)))));
 }
 
 /// The foot taken for the answer, as if the circle only touched; sine and cosine of the line exchanged.
@@ -431,6 +436,7 @@ void writeTwoByComponents(Board& board) {
         writeKnownSide(board, e);
         writeEquations(board, e);
         writeQuadraticAnswers(board, e);
+        writeOtherRoot(board);
         break;
     case Family::twoDirections:
         writeSidesEstimate(board);

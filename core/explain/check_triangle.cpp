@@ -38,6 +38,22 @@ bool isShown(const Board& board, const QuantityId& line) {
     });
 }
 
+void addQuantities(std::vector<QuantityId>& all, const Formula& formula) {
+    if (formula.id.what != What::none)
+        all.push_back(formula.id);
+    for (const Formula& part : formula.parts)
+        addQuantities(all, part);
+}
+
+/// Those asked for and all that leads to them.
+std::vector<QuantityId> neededFor(const Carried& lines, std::vector<QuantityId> needed) {
+    const auto& all = lines.quantities();
+    for (auto id = all.rbegin(); id != all.rend(); ++id)
+        if (lines.find(*id) != nullptr && std::find(needed.begin(), needed.end(), *id) != needed.end())
+            addQuantities(needed, lines.formulaOf(*id));
+    return needed;
+}
+
 /// The triangle's lines that no step has told with the same digits, and those of what is asked; of two
 /// answers this one's.
 std::vector<QuantityId> linesToShow(const Board& board, const Carried& lines,
@@ -46,13 +62,15 @@ std::vector<QuantityId> linesToShow(const Board& board, const Carried& lines,
         return isShown(board, id) && lines.decimal(id).text == board.carried.decimal(id).text;
     };
     std::vector<QuantityId> shown;
+    const std::vector<QuantityId> needed = neededFor(lines, asked);
     for (const QuantityId& id : lines.quantities()) {
         if (lines.find(id) == nullptr)
             continue; // given
         const bool isOthers = id.answer != 0 && id.answer != board.solution + 1;
         const bool isAsked = std::find(asked.begin(), asked.end(), id) != asked.end() ||
                              (id.what == What::ratio && board.solved.tangent); // the angle is no inverse sine
-        if (!isOthers && (isAsked || (isTold(id.what) && !isTheSame(id))))
+        const bool isNeeded = std::find(needed.begin(), needed.end(), id) != needed.end();
+        if (!isOthers && (isAsked || (isNeeded && isTold(id.what) && !isTheSame(id))))
             shown.push_back(id);
     }
     return shown;

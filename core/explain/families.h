@@ -33,6 +33,8 @@ void writeKnownComponents(Board& board); ///< the table alone
 void writeComparison(Board& board);
 /// What ruler and protractor give: said once, where it is drawn to scale.
 void tellScale(const Board& board, Step& step);
+/// How long the resultant of two can be, drawn to scale.
+Prose betweenTheBounds(const Board& board, const Vector& sum);
 /// How long the resultant of many can be.
 void writePolygonEstimate(Board& board);
 /// Magnitude and direction from components, the quadrant decided by their signs.
@@ -71,9 +73,11 @@ void writeTable(Board& board);           ///< one vector unknown, by the compone
 void writeTwoByComponents(Board& board); ///< two unknowns of two vectors, by the sums along x and y
 void writePairs(Board& board);           ///< the same, parallelogram by parallelogram
 void writeWithoutAnswer(Board& board);   ///< none, endless, too few or too many unknowns
-void writeWhyNone(Board& board);         ///< two unknowns that no triangle joins: the drawing that fails
-void writeNearest(Board& board);         ///< the same: the nearest that can be done, as a check
-void writeEndless(Board& board);         ///< infinitely many answers: what they have in common
-void tryOneOfMany(Board& board);         ///< the same: one of them put into the equation
+void writeOtherRoot(Board& board);    ///< by components, of a magnitude: lost to a given sense; else nothing
+void writeOpenEstimate(Board& board); ///< a value too few is given: what the others bound
+void writeWhyNone(Board& board);      ///< two unknowns that no triangle joins: the drawing that fails
+void writeNearest(Board& board);      ///< the same: the nearest that can be done, as a check
+void writeEndless(Board& board);      ///< infinitely many answers: what they have in common
+void tryOneOfMany(Board& board);      ///< the same: one of them put into the equation
 
 } // namespace tailpoint::explaining

@@ -62,12 +62,17 @@ void writeAcross(Board& board, const Triangle& t) {
     Step& step = reachStep(board, t, SENTENCE("solution", "What is left across the line?"));
     step.reasoning.push_back(board.say(
         SENTENCE("solution", "Whatever their magnitudes, {u} and {v} leave nothing across their line. "
-                             "{known} does; {distance} is its component there, {along} the one along {u}:"),
+                             "{known} does; {distance} is its component there, {along} the one along {u}."),
         "u", u.vector, "v", v.vector, "known", known.vector, "distance", board.symbolOf(kDistance), "along",
         board.symbolOf(reach)));
     for (const QuantityId& id : board.carried.quantities())
-        if (id.what == What::between && board.carried.find(id) != nullptr)
+        if (id.what == What::between && board.carried.find(id) != nullptr) {
+            step.reasoning.push_back(board.say(
+                SENTENCE("solution", "{angle} is the angle between the tails of {first} and {second}."),
+                "angle", board.symbolOf(id), "first", board.at(id.of).vector, "second",
+                board.at(id.with).vector));
             board.show(step, id);
+        }
     board.show(step, kDistance);
     board.show(step, reach);
     step.conclusion.push_back(
@@ -96,10 +101,10 @@ void checkAcross(Board& board, const Triangle& t) {
                            "put it into the equation by components."),
                   "u", u.vector, "along", withoutSign(reach), "known", known.vector));
     const Formula left = writeTrial(board, step, {knownSide(t), {withoutSign(reach), u.wayNumber, sign}});
-    step.conclusion.push_back(
-        board.say(SENTENCE("solution", "The estimate saw the two parallels apart: {left} is left over, and "
-                                       "their distance is {distance}."),
-                  "left", left, "distance", told(board, kDistance)));
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "{left} is left over: that is the distance of the two parallels in the "
+                             "drawing, {distance}, and no choice of magnitudes leaves less."),
+        "left", left, "distance", told(board, kDistance)));
 }
 
 // Two lines that meet behind.
@@ -169,7 +174,7 @@ void checkSigned(Board& board, const Triangle& t) {
     step.conclusion.push_back(board.say(
         SENTENCE("solution",
                  "Only {left} is left over, which is the rounding of the two: the signs are right, "
-                 "and the lines meet where the estimate saw them meet, at {first} and {second}."),
+                 "and the lines meet as in the drawing, at {first} and {second}."),
         "left", left, "first", told(board, along(t.sought(0))), "second", told(board, along(t.sought(1)))));
 }
 
@@ -420,8 +425,9 @@ void checkDistance(Board& board, const Reach& t) {
                     {withoutSign(foot), u.wayNumber, t.r.sign(t.onLine) * (foot.value < 0 ? -1 : 1)},
                     {v.sizeNumber, acrossLine(board, t), t.r.sign(t.onCircle)}});
     step.conclusion.push_back(board.say(
-        SENTENCE("solution", "The estimate saw the parallel miss the circle: {left} is left over at the "
-                             "nearest, as found above."),
+        SENTENCE(
+            "solution",
+            "{left} is left over: by as much the parallel misses the circle in the drawing, as found above."),
         "left", left));
 }
 
@@ -470,8 +476,8 @@ void checkBehind(Board& board, const Reach& t) {
                      power(sum(board.number(along(known)), negative(board.number(along(u, answer)))), 2)))));
     step.conclusion.push_back(
         board.say(SENTENCE("solution",
-                           "They are. The estimate saw both on the side away from which {u} points: {first} "
-                           "and {second}."),
+                           "They are, and as in the drawing both lie on the side away from which {u} points: "
+                           "{first} and {second}."),
                   "u", u.vector, "first", told(board, along(u, 1)), "second", told(board, along(u, 2))));
 }
 

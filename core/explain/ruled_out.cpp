@@ -1,0 +1,160 @@
+// A magnitude and a direction: the point of line and circle that is lost to a given sense, with the numbers
+// that would hold there.
+#include "core/explain/ambiguous.h"
+#include "core/explain/quadrant.h"
+#include "core/explain/trial.h"
+
+#include "core/solve/solve.h"
+
+#include <algorithm>
+#include <memory>
+
+namespace tailpoint::explaining {
+
+namespace {
+
+/// The same question with the sense left open: there the root that is lost is one of two answers.
+class Opened {
+public:
+    explicit Opened(const Board& board) : m_sketch(board.sketch) {
+        const Solution& lost = board.solved.reversed.front();
+        for (std::size_t i = 0; i < lost.forces.size(); ++i)
+            m_sketch.forces[i].lineOfActionOnly |= lost.forces[i].turned;
+        m_sketch.sum.lineOfActionOnly |= lost.sum.turned;
+        m_solved = solve(m_sketch);
+        const auto& found = m_solved.solutions;
+        const auto same = std::find_if(found.begin(), found.end(), [&](const Solution& solution) {
+            return solution.sum.vector == lost.sum.vector &&
+                   std::equal(
+                       solution.forces.begin(), solution.forces.end(), lost.forces.begin(),
+                       [](const SolvedForce& a, const SolvedForce& b) { return a.vector == b.vector; });
+        });
+        if (found.size() != 2 || same == found.end())
+            return;
+        const auto index = static_cast<std::size_t>(same - found.begin());
+        m_construction = construct(m_sketch, m_solved, index);
+        m_board = std::make_unique<Board>(m_sketch, m_solved, m_construction, index, board.options);
+        m_board->follow(board.way);
+        m_board->settle();
+    }
+    /// Null where the freer question has no such answer.
+    const Board* board() const { return m_board.get(); }
+
+private:
+    Sketch m_sketch;
+    Solved m_solved;
+    Construction m_construction;
+    std::unique_ptr<Board> m_board;
+};
+
+bool isLost(const Board& board) {
+    return !board.hasTwoAnswers() && !board.solved.tangent && !board.solved.reversed.empty();
+}
+
+void copyLine(const Board& from, Step& step, const QuantityId& line) {
+    if (from.carried.find(line) != nullptr)
+        step.workings.push_back(from.carried.working(line));
+}
+
+/// The triangle there, from the angles that are known: what the direction of the vector on the circle
+/// would be.
+void writeTriangleThere(const Board& board, Step& step, const Ambiguous& q) {
+    const Opened opened(board);
+    if (opened.board() == nullptr)
+        return;
+    const Board& there = *opened.board();
+    const auto answer = static_cast<std::uint8_t>(there.solution + 1);
+    const Vector &u = there.found(q.r.side[q.u]), &v = there.found(q.r.side[q.v]);
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "What would hold there is written with primes: {u} points the other way, {known} is the "
+                 "supplement of {before}, and {acute}, acute and with the same sine, equals {decided}. "
+                 "The angle sum gives {third}, and with it the direction of {v}."),
+        "u", u.vector, "known", there.symbolOf(q.in(answer, q.v)), "before", q.symbol(q.v), "acute",
+        there.symbolOf(q.in(answer, q.k)), "decided", q.symbol(q.k), "third",
+        there.symbolOf(q.in(answer, q.u)), "v", v.vector));
+    copyLine(there, step, u.wayId);
+    copyLine(there, step, q.in(answer, q.v));
+    step.workings.push_back(
+        {there.symbolOf(q.in(answer, q.k)), q.symbol(q.k), {}, board.number(q.angle(q.k))});
+    copyLine(there, step, q.in(answer, q.u));
+    copyLine(there, step, v.wayId);
+}
+
+} // namespace
+
+void writeOtherPoint(Board& board, const Ambiguous& q) {
+    if (!isLost(board))
+        return;
+    const Vector &k = q.side(q.k), &u = q.side(q.u), &v = q.side(q.v);
+    const QuantityId foot{What::along, k.id}, chord{What::distance, {}, {}, 0, 1}, other{What::along, u.id};
+    const Formula distance = board.number({What::distance});
+    Step& step = board.step(StepKey::quadratic, SENTENCE("solution", "The other point of line and circle"),
+                            Stage::found);
+    step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
+    step.reasoning.push_back(board.say(
+        SENTENCE(
+            "solution",
+            "{foot}, along the line of {u}, leads to the foot of the distance {distance}. From there the "
+            "circle reaches {chord} to either side, by Pythagoras' theorem; the point that is left "
+            "gives {other}, the component of {u} there."),
+        "foot", board.symbolOf(foot), "u", u.vector, "distance", board.symbolOf({What::distance}), "chord",
+        board.symbolOf(chord), "other", board.symbolOf(other)));
+    const auto line = [&](const QuantityId& subject, Formula general, Formula numbers) {
+        step.workings.push_back(worked(board, board.symbolOf(subject), std::move(numbers)));
+        step.workings.back().general = std::move(general);
+        return *step.workings.back().value;
+    };
+    const Formula first = line(foot, product(k.size, apply("cos", q.symbol(q.v))),
+                               product(k.sizeNumber, apply("cos", board.number(q.angle(q.v))))),
+                  half =
+                      line(chord,
+                           root(sum(power(v.size, 2), negative(power(board.symbolOf({What::distance}), 2)))),
+                           root(sum(power(v.sizeNumber, 2), negative(power(distance, 2))))),
+                  last = line(other, sum(board.symbolOf(foot), negative(board.symbolOf(chord))),
+                              sum(first, negative(half)));
+    writeTriangleThere(board, step, q);
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution",
+                 "{other} is negative: there {u} would have to act against its given sense. So this "
+                 "is no answer."),
+        "other", equal(board.symbolOf(other), last), "u", u.vector));
+}
+
+void writeOtherRoot(Board& board) {
+    if (!isLost(board))
+        return;
+    const Ambiguous q(board);
+    const Opened opened(board);
+    if (opened.board() == nullptr)
+        return;
+    const Board& there = *opened.board();
+    const Vector &u = there.found(q.r.side[q.u]), &v = there.found(q.r.side[q.v]);
+    const auto answer = static_cast<std::uint8_t>(there.solution + 1);
+    const QuantityId along{What::along, u.id, {}, answer};
+    QuantityId fromX = v.wayId, acute = v.wayId;
+    fromX.what = What::fromX;
+    acute.what = What::acute;
+    Step& step = board.step(StepKey::quadratic, SENTENCE("solution", "The root that is ruled out"),
+                            Stage::found, Law::components);
+    step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "What would hold with the other root is written with primes; {along} is the component "
+                 "of {u} along its own line, the axis {axis}, positive in the given sense."),
+        "along", there.symbolOf(along), "u", u.vector, "axis", symbol("u")));
+    step.reasoning.push_back(liesBySigns(there, v));
+    if (there.carried.find(acute) != nullptr)
+        step.reasoning.push_back(
+            board.say(SENTENCE("solution", "{acute} is the acute angle from the x axis."), "acute",
+                      there.symbolOf(acute)));
+    for (const QuantityId& id : {along, u.sizeId, u.wayId, QuantityId{What::x, v.id, {}, answer},
+                                 QuantityId{What::y, v.id, {}, answer}, acute, fromX, v.wayId})
+        copyLine(there, step, id);
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "{along} is negative: there {u} would have to act against its given sense. So "
+                             "this is no answer."),
+        "along", there.symbolOf(along), "u", u.vector));
+}
+
+} // namespace tailpoint::explaining
