@@ -56,8 +56,10 @@ void writeKnownSide(Board& board, const Equations& e) {
 /// The angle from +x of a side, where the sheet measures otherwise and nothing has told it.
 void showFromX(const Board& board, Step& step, const Equations& e, std::size_t i) {
     if (!isPlainReference(board.sketch) && e.side(i).wayGiven && !isToldFromX(board, e.r.side[i]) &&
-        board.carried.find(e.fromX(i)) != nullptr)
+        board.carried.find(e.fromX(i)) != nullptr) {
+        introduceFromX(board, step);
         board.show(step, e.fromX(i));
+    }
 }
 
 void writeEquations(Board& board, const Equations& e) {

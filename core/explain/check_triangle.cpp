@@ -54,6 +54,17 @@ std::vector<QuantityId> neededFor(const Carried& lines, std::vector<QuantityId> 
     return needed;
 }
 
+/// The acute angle needs no letter where one angle of the triangle is that itself.
+std::optional<QuantityId> acuteWithin(const Board& board, const Carried& lines) {
+    if (!board.hasTwoAnswers())
+        for (const QuantityId& id : lines.quantities())
+            if (id.what == What::opposite && lines.find(id) != nullptr)
+                if (const QuantityId of = lines.formulaOf(id).id;
+                    of.what == What::acute && of.part == kOfInverseSine)
+                    return of;
+    return std::nullopt;
+}
+
 /// The triangle's lines that no step has told with the same digits, and those of what is asked; of two
 /// answers this one's.
 std::vector<QuantityId> linesToShow(const Board& board, const Carried& lines,
@@ -63,6 +74,7 @@ std::vector<QuantityId> linesToShow(const Board& board, const Carried& lines,
     };
     std::vector<QuantityId> shown;
     const std::vector<QuantityId> needed = neededFor(lines, asked);
+    const auto acute = acuteWithin(board, lines);
     for (const QuantityId& id : lines.quantities()) {
         if (lines.find(id) == nullptr)
             continue; // given
@@ -70,7 +82,7 @@ std::vector<QuantityId> linesToShow(const Board& board, const Carried& lines,
         const bool isAsked = std::find(asked.begin(), asked.end(), id) != asked.end() ||
                              (id.what == What::ratio && board.solved.tangent); // the angle is no inverse sine
         const bool isNeeded = std::find(needed.begin(), needed.end(), id) != needed.end();
-        if (!isOthers && (isAsked || (isNeeded && isTold(id.what) && !isTheSame(id))))
+        if (id != acute && !isOthers && (isAsked || (isNeeded && isTold(id.what) && !isTheSame(id))))
             shown.push_back(id);
     }
     return shown;
@@ -129,7 +141,10 @@ std::vector<Difference> differences(const Board& board, const Carried& lines,
 }
 
 Working toldAs(const Board& board, const Carried& lines, const QuantityId& line) {
-    Working working = lines.working(line);
+    std::vector<QuantityId> inlined;
+    if (const auto acute = acuteWithin(board, lines))
+        inlined = {*acute};
+    Working working = lines.working(line, inlined);
     if (auto remark = offTheFull(board, lines, line, *working.value))
         working.told = inRow(std::move(*remark));
     return working;
@@ -201,6 +216,9 @@ void writeTriangleCheck(Board& board) {
             board.say(SENTENCE("solution", "{acute} is the acute angle that the inverse sine "
                                            "gives."),
                       "acute", board.symbolOf(*acute)));
+    for (const QuantityId& id : shown)
+        if (id.what == What::between && !byLami)
+            step.reasoning.push_back(tailsNamed(board, id));
     for (const QuantityId& id : shown) {
         step.workings.push_back(toldAs(board, lines, id));
         step.lines.push_back(id);

@@ -141,10 +141,11 @@ void writeOneCircle(Board& board) {
     Step& step = board.step(StepKey::estimate, SENTENCE("solution", "Draw it to scale: one circle"),
                             Stage::construction);
     step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
-    step.reasoning.push_back(
-        board.say(SENTENCE("solution", "Nothing but {u} and {v} acts, so the circles of their possible tips "
-                                       "have one centre; and their radii are equal:"),
-                  "u", u.vector, "v", v.vector));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Nothing but {u} and {v} acts, so the circles of their possible tips "
+                             "have one centre; and their radii are equal, for {lack}, their difference, is "
+                             "zero:"),
+        "u", u.vector, "v", v.vector, "lack", board.symbolOf(kLack)));
     const double off = std::abs(u.sizeNumber.value - v.sizeNumber.value);
     step.workings.push_back({board.symbolOf(kLack), sum(u.size, negative(v.size)),
                              sum(u.sizeNumber, negative(v.sizeNumber)), board.bound(off)});

@@ -36,24 +36,41 @@ public:
         m_board = std::make_unique<Board>(m_sketch, m_solved, m_construction, index, board.options);
         m_board->follow(board.way);
         m_board->settle();
+        printAs(board);
     }
     /// Null where the freer question has no such answer.
     const Board* board() const { return m_board.get(); }
+    /// Its lines, printed with as many figures as the board's own. Precondition: there is a board.
+    const Carried& lines() const { return *m_lines; }
 
 private:
+    void printAs(const Board& board) {
+        m_lines.emplace(m_sketch, m_board->things,
+                        board.options.handRounding ? Rounding::hand : Rounding::guarded);
+        m_lines->scale = board.carried.scale;
+        m_lines->take(groundOf(m_sketch, m_solved, m_board->things));
+        m_lines->take(chainOf(m_sketch, m_solved, m_board->things, {board.way, kNobody}));
+        for (const QuantityId& id : m_lines->quantities())
+            if (const Decimal& printed = board.carried.decimal(id);
+                m_lines->find(id) == nullptr && !printed.text.empty())
+                m_lines->give(id, printed);
+        m_lines->settleAt(board.carried.guard());
+    }
+
     Sketch m_sketch;
     Solved m_solved;
     Construction m_construction;
     std::unique_ptr<Board> m_board;
+    std::optional<Carried> m_lines;
 };
 
 bool isLost(const Board& board) {
     return !board.hasTwoAnswers() && !board.solved.tangent && !board.solved.reversed.empty();
 }
 
-void copyLine(const Board& from, Step& step, const QuantityId& line) {
-    if (from.carried.find(line) != nullptr)
-        step.workings.push_back(from.carried.working(line));
+void copyLine(const Opened& from, Step& step, const QuantityId& line) {
+    if (from.lines().find(line) != nullptr)
+        step.workings.push_back(from.lines().working(line));
 }
 
 /// The triangle there, from the angles that are known: what the direction of the vector on the circle
@@ -73,12 +90,12 @@ void writeTriangleThere(const Board& board, Step& step, const Ambiguous& q) {
         "u", u.vector, "known", there.symbolOf(q.in(answer, q.v)), "before", q.symbol(q.v), "acute",
         there.symbolOf(q.in(answer, q.k)), "decided", q.symbol(q.k), "third",
         there.symbolOf(q.in(answer, q.u)), "v", v.vector));
-    copyLine(there, step, u.wayId);
-    copyLine(there, step, q.in(answer, q.v));
+    copyLine(opened, step, u.wayId);
+    copyLine(opened, step, q.in(answer, q.v));
     step.workings.push_back(
         {there.symbolOf(q.in(answer, q.k)), q.symbol(q.k), {}, board.number(q.angle(q.k))});
-    copyLine(there, step, q.in(answer, q.u));
-    copyLine(there, step, v.wayId);
+    copyLine(opened, step, q.in(answer, q.u));
+    copyLine(opened, step, v.wayId);
 }
 
 } // namespace
@@ -144,13 +161,15 @@ void writeOtherRoot(Board& board) {
                  "of {u} along its own line, the axis {axis}, positive in the given sense."),
         "along", there.symbolOf(along), "u", u.vector, "axis", symbol("u")));
     step.reasoning.push_back(liesBySigns(there, v));
-    if (there.carried.find(acute) != nullptr)
+    if (opened.lines().find(acute) != nullptr)
         step.reasoning.push_back(
             board.say(SENTENCE("solution", "{acute} is the acute angle from the x axis."), "acute",
                       there.symbolOf(acute)));
+    if (!isPlainReference(board.sketch))
+        introduceFromX(board, step);
     for (const QuantityId& id : {along, u.sizeId, u.wayId, QuantityId{What::x, v.id, {}, answer},
                                  QuantityId{What::y, v.id, {}, answer}, acute, fromX, v.wayId})
-        copyLine(there, step, id);
+        copyLine(opened, step, id);
     step.conclusion.push_back(board.say(
         SENTENCE("solution", "{along} is negative: there {u} would have to act against its given sense. So "
                              "this is no answer."),

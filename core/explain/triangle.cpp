@@ -38,6 +38,12 @@ void nameAngles(Step& step, const Triangle& t) {
         step.angles.push_back(named(part(FigurePart::Kind::opposite, t.side(i).index), t.symbol(i)));
 }
 
+Prose tailsNamed(const Board& board, const QuantityId& between) {
+    return board.say(SENTENCE("solution", "{angle} is the angle between the tails of {first} and {second}."),
+                     "angle", board.symbolOf(between), "first", board.at(between.of).vector, "second",
+                     board.at(between.with).vector);
+}
+
 Formula overSine(const Vector& side, Formula angle) {
     return tailpoint::over(side.size, apply("sin", std::move(angle)));
 }

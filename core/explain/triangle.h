@@ -41,6 +41,8 @@ struct Order {
 Prose namedAngles(const Triangle& triangle);
 /// The same for the figure.
 void nameAngles(Step& step, const Triangle& triangle);
+/// "φ is the angle between the tails of P and Q."
+Prose tailsNamed(const Board& board, const QuantityId& between);
 /// F / sin α, as the law of sines has it.
 Formula overSine(const Vector& side, Formula angle);
 

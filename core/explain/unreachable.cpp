@@ -67,10 +67,7 @@ void writeAcross(Board& board, const Triangle& t) {
         board.symbolOf(reach)));
     for (const QuantityId& id : board.carried.quantities())
         if (id.what == What::between && board.carried.find(id) != nullptr) {
-            step.reasoning.push_back(board.say(
-                SENTENCE("solution", "{angle} is the angle between the tails of {first} and {second}."),
-                "angle", board.symbolOf(id), "first", board.at(id.of).vector, "second",
-                board.at(id.with).vector));
+            step.reasoning.push_back(tailsNamed(board, id));
             board.show(step, id);
         }
     board.show(step, kDistance);
@@ -270,8 +267,8 @@ void writeUnequal(Board& board, const Vector& a, const Vector& b) {
     Step& step = board.step(StepKey::estimate, SENTENCE("solution", "Does it close?"), Stage::construction);
     step.reasoning.push_back(board.say(
         SENTENCE("solution", "Nothing else acts: drawn to scale, {a} and {b} can only hold each other "
-                             "if they are equal. Here they are not:"),
-        "a", a.vector, "b", b.vector));
+                             "if they are equal. Here they are not; {lack} is how much they differ by:"),
+        "a", a.vector, "b", b.vector, "lack", board.symbolOf(kLack)));
     board.show(step, kLack);
     step.conclusion.push_back(
         board.say(SENTENCE("solution", "In whatever directions, {lack} at least would be left over."), "lack",
@@ -301,8 +298,9 @@ void writeThreeSides(Board& board, const Triangle& t) {
         "known", t.known().vector));
     Step& reach = reachStep(board, t, SENTENCE("solution", "By how much does it fail?"));
     reach.reasoning.push_back(
-        board.say(SENTENCE("solution", "{b} and {c} reach farthest where both act along the line of {a}:"),
-                  "b", b.vector, "c", c.vector, "a", a.vector));
+        board.say(SENTENCE("solution", "{b} and {c} reach farthest where both act along the line of {a}; "
+                                       "{lack} is what is then missing:"),
+                  "b", b.vector, "c", c.vector, "a", a.vector, "lack", board.symbolOf(kLack)));
     board.show(reach, kLack);
     reach.conclusion.push_back(board.say(
         SENTENCE("solution", "{a} is {lack} too long: the other two would have to make at least {most}."),
@@ -384,8 +382,8 @@ void writeDistance(Board& board, const Reach& t) {
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
                  "The distance {distance} of the line from the centre of the circle decides: a radius {v} "
-                 "shorter than that never touches the line."),
-        "distance", board.symbolOf(kDistance), "v", v.size));
+                 "shorter than that never touches the line, and {lack} is what it falls short by."),
+        "distance", board.symbolOf(kDistance), "v", v.size, "lack", board.symbolOf(kLack)));
     board.show(step, kDistance);
     board.show(step, kLack);
     step.conclusion.push_back(board.say(
