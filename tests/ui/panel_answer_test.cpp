@@ -282,6 +282,31 @@ TEST_F(PanelTest, TheTablesOfValuesNeedNoScrollingSidewaysInANarrowPanel) {
     }
 }
 
+/// 300 pixels are the panel's width in a window of 1366 by 768 pixels at twice the size.
+TEST_F(PanelTest, NoSampleNeedsScrollingSidewaysInASmallWindowAtTwiceTheSize) {
+    for (const QFileInfo& file :
+         QDir(QStringLiteral(TAILPOINT_SAMPLES)).entryInfoList({QStringLiteral("*.json")})) {
+        SketchDocument sample;
+        ASSERT_FALSE(sample.open(file.filePath()));
+        document.edit(sample.sketch(), QStringLiteral("another sample"));
+        panel.resize(300, 384);
+        settle();
+        for (const char* name : {"vectorTable", "angleTable", "givenTable"}) {
+            const auto* values = child<QTableView>(panel, name);
+            EXPECT_EQ(values->horizontalScrollBar()->maximum(), 0)
+                << name << " of " << file.fileName().toStdString();
+            for (int row = 0; row < values->model()->rowCount(); ++row) {
+                const QModelIndex last = values->model()->index(row, values == table ? 2 : 1);
+                const double letters = last.data(HeadingRole).toBool() ? kHeadingInTable : 1;
+                EXPECT_LE(letters * values->fontMetrics().horizontalAdvance(last.data().toString()) +
+                              2 * kTightGap,
+                          values->columnWidth(last.column()))
+                    << last.data().toString().toStdString() << " of " << file.fileName().toStdString();
+            }
+        }
+    }
+}
+
 /// Names of 16 characters, values with an exponent, in the narrowest panel.
 TEST_F(PanelTest, NeitherAnswerIsCutHoweverLongItIs) {
     Sketch sketch = twoPulls();
