@@ -48,8 +48,10 @@ void writeReach(Board& board, const Ambiguous& q) {
     const QuantityId distance{What::distance};
     Step& step = board.step(StepKey::reach, SENTENCE("solution", "How many triangles?"), Stage::interior);
     step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Two sides and an angle that does not lie between them are known: the ambiguous "
-                             "case. The distance of the line from the centre of the circle decides.")));
+        SENTENCE("solution",
+                 "Two sides and an angle that does not lie between them are known: the ambiguous "
+                 "case. The distance {distance} of the line from the centre of the circle decides."),
+        "distance", board.symbolOf(distance)));
     board.show(step, distance);
     step.conclusion.push_back(board.say(
         reached(q), "v", equal(q.side(q.v).size, q.side(q.v).sizeNumber), "k",
@@ -87,6 +89,10 @@ void writeCandidates(Board& board, const Ambiguous& q) {
         SENTENCE("solution", "{v} and {angle} are a whole pair, so the law of sines starts at once."), "v",
         q.side(q.v).size, "angle", q.symbol(q.v)));
     step.reasoning.push_back(board.say(quadratic(q), "u", q.side(q.u).size));
+    if (shown == q.acute())
+        step.reasoning.push_back(
+            board.say(SENTENCE("solution", "{acute} is the acute angle that the inverse sine gives."),
+                      "acute", board.symbolOf(shown)));
     step.workings.push_back({{},
                              equal(over(apply("sin", q.symbol(q.k)), q.side(q.k).size),
                                    over(apply("sin", q.symbol(q.v)), q.side(q.v).size)),

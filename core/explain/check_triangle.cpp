@@ -159,15 +159,11 @@ QuantityId inFigure(QuantityId angle) {
 /// Which other way it is, and what its letters mean.
 Prose wayTold(const Board& board, bool byLami, bool isFlat) {
     if (byLami) {
-        const Triangle t(board);
         return board.say(
             SENTENCE("solution",
-                     "Another way, without the components, by Lami's form of the law of sines: of "
-                     "three forces in equilibrium each is proportional to the sine of the angle "
-                     "between the other two. {angle} is the angle between the tails of {second} "
-                     "and {third}, and so on round the point."),
-            "angle", board.symbolOf({What::between, t.r.side[1], t.r.side[2]}), "second", t.side(1).vector,
-            "third", t.side(2).vector);
+                     "Another way, without the components, by Lami's form of the law of sines: of three "
+                     "forces in equilibrium each is proportional to the sine of the angle between the other "
+                     "two."));
     }
     if (isFlat) {
         const Vector &p = board.forces()[0], &q = board.forces()[1];
@@ -206,16 +202,19 @@ void writeTriangleCheck(Board& board) {
     if (isFlat)
         step.title = board.text(SENTENCE("solution", "Check along the line"));
     step.reasoning.push_back(wayTold(board, byLami, isFlat));
+    if (byLami)
+        step.reasoning.push_back(facingNamed(Triangle(board)));
     if (step.triangleAlone)
         step.reasoning.push_back(namedAngles(Triangle(board)));
-    if (const auto acute = std::find_if(
-            shown.begin(), shown.end(),
-            [](const QuantityId& id) { return id.what == What::acute && id.part == kOfInverseSine; });
-        acute != shown.end())
-        step.reasoning.push_back(
-            board.say(SENTENCE("solution", "{acute} is the acute angle that the inverse sine "
-                                           "gives."),
-                      "acute", board.symbolOf(*acute)));
+    for (const QuantityId& id : shown)
+        if (id.what == What::acute)
+            step.reasoning.push_back(
+                id.part == kOfInverseSine
+                    ? board.say(
+                          SENTENCE("solution", "{acute} is the acute angle that the inverse sine gives."),
+                          "acute", board.symbolOf(id))
+                    : board.say(SENTENCE("solution", "{acute} is the acute angle from the x axis."), "acute",
+                                board.symbolOf(id)));
     for (const QuantityId& id : shown)
         if (id.what == What::between && !byLami)
             step.reasoning.push_back(tailsNamed(board, id));

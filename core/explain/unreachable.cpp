@@ -438,9 +438,11 @@ void writeBehind(Board& board, const Reach& t) {
         board.say(SENTENCE("solution",
                            "{distance} is how far the line is from the centre of the circle, {along} how far "
                            "the foot of that distance lies along {u}, and {chord} how far the circle reaches "
-                           "to either side of it, by Pythagoras' theorem:"),
-                  "distance", board.symbolOf(kDistance), "along", board.symbolOf(along(known)), "u", u.vector,
-                  "chord", board.symbolOf(chord)));
+                           "to either side of it, by Pythagoras' theorem; {first} and {second} are the "
+                           "components of {u} at the two points."),
+                  "first", board.symbolOf(first), "second", board.symbolOf(second), "distance",
+                  board.symbolOf(kDistance), "along", board.symbolOf(along(known)), "u", u.vector, "chord",
+                  board.symbolOf(chord)));
     for (const QuantityId& id : {kDistance, along(known), chord, first, second})
         board.show(step, id);
     step.conclusion.push_back(board.say(
