@@ -51,9 +51,8 @@ Prose facingNamed(const Triangle& t) {
     };
     return t.board.say(
         SENTENCE("solution",
-                 "Of the angles between the tails each is named after the force that it faces: "
-                 "{first} lies between {b} and {c}, {second} between {a} and {c}, {third} between "
-                 "{a} and {b}."),
+                 "Each angle between two tails is named after the force that it faces: {first} lies "
+                 "between {b} and {c}, {second} between {a} and {c}, {third} between {a} and {b}."),
         "first", facing(0), "second", facing(1), "third", facing(2), "a", t.side(0).vector, "b",
         t.side(1).vector, "c", t.side(2).vector);
 }
