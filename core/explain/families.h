@@ -74,6 +74,8 @@ void writeTable(Board& board);           ///< one vector unknown, by the compone
 void writeTwoByComponents(Board& board); ///< two unknowns of two vectors, by the sums along x and y
 void writePairs(Board& board);           ///< the same, parallelogram by parallelogram
 void writeWithoutAnswer(Board& board);   ///< none, endless, too few or too many unknowns
+/// Where both points of line and circle are lost to a given sense: the directions that would hold there.
+void tellWaysBehind(const Board& board, Step& step, const Vector& line, const Vector& circle);
 void writeOtherRoot(Board& board);    ///< by components, of a magnitude: lost to a given sense; else nothing
 void writeOpenEstimate(Board& board); ///< a value too few is given: what the others bound
 void writeWhyNone(Board& board);      ///< two unknowns that no triangle joins: the drawing that fails

@@ -7,6 +7,7 @@
 #include "core/solve/solve.h"
 
 #include <algorithm>
+#include <cmath>
 #include <memory>
 
 namespace tailpoint::explaining {
@@ -174,6 +175,72 @@ void writeOtherRoot(Board& board) {
         SENTENCE("solution", "{along} is negative: there {u} would have to act against its given sense. So "
                              "this is no answer."),
         "along", there.symbolOf(along), "u", u.vector));
+}
+
+namespace {
+
+const SolvedForce& in(const Solution& solution, VectorId vector) {
+    return vector == kSumVector ? solution.sum : solution.forces[vector.index];
+}
+
+/// The direction `from` turned by `by`, or by what that leaves of a half turn, to whichever side leads to
+/// `target`; within half a turn.
+std::optional<Working> turnedTo(const Board& board, const Vector& from, const Formula& by,
+                                const Formula& numbers, double target) {
+    const Formula half = board.halfTurn(), full = board.fullTurn();
+    const auto turned = [&](const Formula& angle, const Formula& turn, bool isBack, int sign, int round) {
+        Formula way = isBack ? sum(half, negative(turn)) : turn;
+        std::vector<Formula> terms{angle, sign < 0 ? negative(std::move(way)) : std::move(way)};
+        if (round != 0)
+            terms.push_back(round < 0 ? negative(full) : full);
+        return sumOf(std::move(terms));
+    };
+    for (const bool isBack : {false, true})
+        for (const int sign : {1, -1})
+            for (const int round : {0, 1, -1}) {
+                const Formula inNumbers = turned(from.wayNumber, numbers, isBack, sign, round);
+                const auto value = evaluate(inNumbers, board.sketch.angleUnit);
+                if (!value || std::abs(static_cast<double>(*value) - target) > board.half() / 1000)
+                    continue;
+                return Working{{},
+                               turned(from.theta, by, isBack, sign, round),
+                               inNumbers,
+                               board.carried.carried(*value, Dimension::angle)};
+            }
+    return std::nullopt;
+}
+
+} // namespace
+
+void tellWaysBehind(const Board& board, Step& step, const Vector& line, const Vector& circle) {
+    const QuantityId across{What::distance}, chord{What::distance, {}, {}, 0, 1};
+    const auto quotient = [](Formula a, Formula b) {
+        return apply("arctan", over(std::move(a), std::move(b)));
+    };
+    const Formula by = quotient(board.symbolOf(across), board.symbolOf(chord)),
+                  numbers = quotient(board.number(across), board.number(chord));
+    std::vector<Working> ways;
+    for (const std::uint8_t answer : {std::uint8_t{1}, std::uint8_t{2}}) {
+        const double size = std::abs(board.number({What::along, line.id, {}, answer}).value);
+        const auto& lost = board.solved.reversed;
+        const auto there =
+            std::min_element(lost.begin(), lost.end(), [&](const Solution& a, const Solution& b) {
+                return std::abs(in(a, line.id).magnitude - size) < std::abs(in(b, line.id).magnitude - size);
+            });
+        if (there == lost.end() || !in(*there, circle.id).direction)
+            return;
+        auto way = turnedTo(board, line, by, numbers, *in(*there, circle.id).direction);
+        if (!way)
+            return;
+        way->subject = board.symbolOf({What::direction, circle.id, {}, answer});
+        ways.push_back(std::move(*way));
+    }
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "At either point {v} makes the angle {angle} with the line of {u}, which "
+                             "gives its direction there."),
+        "v", circle.vector, "angle", by, "u", line.vector));
+    for (Working& way : ways)
+        step.workings.push_back(std::move(way));
 }
 
 } // namespace tailpoint::explaining

@@ -68,8 +68,8 @@ void writeFoot(const Board& board, Step& step, const Open& q) {
          atLeast(q.whole->size, between),
          atLeast(q.whole->size, least)});
     step.conclusion.push_back(board.say(
-        SENTENCE("solution", "So {size} is at least {least}, whatever is given besides; more than that the "
-                             "drawing can't tell."),
+        SENTENCE("solution", "So {size} can't be less than {least}; which value it has, only one more given "
+                             "value can tell."),
         "size", q.whole->size, "least", least));
 }
 
@@ -113,12 +113,13 @@ void writeOpenEstimate(Board& board) {
     }
     if (q.knowns > 1) {
         step.reasoning.push_back(board.say(
-            q.isLine() ? SENTENCE("solution", "Set the known vectors tip to tail, and from there the line of "
-                                              "{half}: how far that line stays away is the least that "
-                                              "{whole} can be, to be read off.")
-                       : SENTENCE("solution", "Set the known vectors tip to tail, and about their end the "
-                                              "circle of {half}: its nearest and its farthest point bound "
-                                              "{whole}, to be read off."),
+            q.isLine()
+                ? SENTENCE("solution", "Draw what is known tip to tail, then the line of {half} in its "
+                                       "sense: {whole} closes the polygon from a point of that line. The "
+                                       "shortest such way, to be read off, is the least that {whole} can be.")
+                : SENTENCE("solution", "Draw what is known tip to tail, then the circle of {half}: {whole} "
+                                       "closes the polygon from a point of it. The shortest and the longest "
+                                       "such way, to be read off, bound {whole}."),
             "half", q.half->vector, "whole", q.whole->vector));
         return;
     }

@@ -445,6 +445,7 @@ void writeBehind(Board& board, const Reach& t) {
                   board.symbolOf(chord)));
     for (const QuantityId& id : {kDistance, along(known), chord, first, second})
         board.show(step, id);
+    tellWaysBehind(board, step, u, v);
     step.conclusion.push_back(board.say(
         SENTENCE("solution", "{first} and {second} are both negative: at either point {u} would have to act "
                              "against its given sense."),

@@ -112,7 +112,7 @@ TEST(OneValueTooFew, WhereNothingIsBoundedThatIsSaid) {
         EXPECT_NE(estimateOf(open).find("No estimate can be made"), std::string::npos);
     const Sketch several =
         sketch({p, force("Q", kToFind, kToFind), force("S", 100, 30)}, force("R", 400, 10));
-    EXPECT_NE(estimateOf(several).find("Set the known vectors tip to tail"), std::string::npos);
+    EXPECT_NE(estimateOf(several).find("Draw what is known tip to tail"), std::string::npos);
 }
 
 /// By hand a bound is the sum of what was typed: 700 + 340 + 275 = 1315, and 4.20 − 3.60 = 0.600.
@@ -173,6 +173,42 @@ TEST(RuledOut, TheDirectionsThereAreToldByEitherWay) {
         }
     }
     EXPECT_GT(told, kCases);
+}
+
+TEST(RuledOut, WhereBothPointsAreLostTheDirectionsThereAreTold) {
+    Dice dice(kSeed);
+    int told = 0;
+    for (int i = 0; i < 4 * kCases; ++i) {
+        Sketch question = sheet(AngleUnit::deg, dice.toss() ? 0 : 90, dice.toss() ? Sense::ccw : Sense::cw);
+        const double size = std::round(dice.between(20, 900));
+        const Force k =
+            force("K", std::round(size * dice.between(1.05, 2)), std::round(dice.between(-180, 180)));
+        question.forces = {force("P", kToFind, std::round(dice.between(-180, 180))),
+                           force("Q", size, kToFind)};
+        question.sum = k;
+        if (dice.toss()) {
+            question.forces.push_back(k);
+            question.sum = force("R", 0, kToFind);
+        }
+        const Solved solved = solve(question);
+        if (!solved.solutions.empty() || solved.reversed.size() != 2)
+            continue;
+        std::vector<double> ways, wanted;
+        for (const Step& step : worked(question).steps)
+            for (const Working& working : step.workings)
+                if (step.key == StepKey::reach && working.subject &&
+                    working.subject->id.what == What::direction)
+                    ways.push_back(working.value->value);
+        for (const Solution& lost : solved.reversed)
+            wanted.push_back(*lost.forces[1].direction);
+        ASSERT_EQ(ways.size(), 2U) << "case " << i;
+        std::sort(ways.begin(), ways.end());
+        std::sort(wanted.begin(), wanted.end());
+        for (const std::size_t point : {0U, 1U})
+            EXPECT_NEAR(ways[point], wanted[point], 0.05) << "seed " << kSeed << ", case " << i;
+        ++told;
+    }
+    EXPECT_GT(told, kCases / 4);
 }
 
 TEST(AllGiven, TheMagnitudeOfWhatTheForcesMakeHasItsLine) {
