@@ -82,16 +82,44 @@ void writeEquations(Board& board, const Equations& e) {
     }
 }
 
+QuantityId alongOf(const Vector& vector) {
+    return {What::along, vector.id, {}, vector.sizeId.answer};
+}
+
+/// What a magnitude with a sign is, where the line leaves the sense open.
+void introduceAlong(const Board& board, Step& step, const std::vector<const Vector*>& vectors) {
+    std::vector<const Vector*> signedOnes;
+    for (const Vector* vector : vectors)
+        if (board.carried.value(alongOf(*vector)))
+            signedOnes.push_back(vector);
+    if (signedOnes.size() == 2)
+        step.reasoning.push_back(board.say(
+            SENTENCE("solution",
+                     "{first} and {second} are the components of {u} and {v}, each along its own "
+                     "line, the axis {axis}, and positive in the sense drawn; without its sign each "
+                     "is the magnitude."),
+            "first", board.symbolOf(alongOf(*signedOnes[0])), "second",
+            board.symbolOf(alongOf(*signedOnes[1])), "u", signedOnes[0]->vector, "v", signedOnes[1]->vector,
+            "axis", symbol("u")));
+    if (signedOnes.size() == 1)
+        step.reasoning.push_back(board.say(
+            SENTENCE("solution", "{along} is the component of {vector} along its own line, the axis {axis}, "
+                                 "positive in the sense drawn; without its sign it is the magnitude."),
+            "along", board.symbolOf(alongOf(*signedOnes[0])), "vector", signedOnes[0]->vector, "axis",
+            symbol("u")));
+    for (const Vector* vector : signedOnes)
+        if (vector->turned)
+            step.reasoning.push_back(
+                board.say(SENTENCE("solution", "{theta} is the direction in which {vector} acts."), "theta",
+                          vector->theta, "vector", vector->vector));
+}
+
 /// A magnitude as the equations give it: with a sign where the line leaves the sense open.
 void showMagnitude(const Board& board, Step& step, const Vector& vector) {
-    const QuantityId along{What::along, vector.id, {}, vector.sizeId.answer};
+    const QuantityId along = alongOf(vector);
     const auto value = board.carried.value(along);
     if (!value)
         return board.show(step, vector.sizeId);
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution", "{along} is the component of {vector} along its own line, the axis {axis}, "
-                             "positive in the sense drawn; without its sign it is the magnitude."),
-        "along", board.symbolOf(along), "vector", vector.vector, "axis", symbol("u")));
     board.show(step, along);
     if (*value < 0)
         step.conclusion.push_back(board.say(
@@ -173,8 +201,10 @@ void writeElimination(Board& board, const Equations& e) {
     step.parts = {arrowPart(e.side(e.u).index), arrowPart(e.side(e.v).index)};
     step.reasoning.push_back(dropsOut(board, e, e.u, e.v, true));
     step.reasoning.push_back(dropsOut(board, e, e.v, e.u, false));
-    for (const std::size_t i : {e.u, e.v})
-        showMagnitude(board, step, board.found(e.r.side[i]));
+    const Vector &u = board.found(e.r.side[e.u]), &v = board.found(e.r.side[e.v]);
+    introduceAlong(board, step, {&u, &v});
+    showMagnitude(board, step, u);
+    showMagnitude(board, step, v);
     readSigns(board, step, e);
     noteLostSign(board, step, e);
     noteSwappedFunctions(board, step, e, e.v, firstFound(board, e));
@@ -294,6 +324,7 @@ void writeQuadraticAnswers(Board& board, const Equations& e) {
         const Vector &u = board.in(i, e.r.side[e.u]), &v = board.in(i, e.r.side[e.v]);
         Step& step = answerStep(board, i);
         step.parts = {arrowPart(u.index), part(FigurePart::Kind::direction, v.index)};
+        introduceAlong(board, step, {&u});
         showMagnitude(board, step, u);
         showXY(board, step, v.id, v.wayId.answer);
         writeWayFromComponents(board, step, v);
@@ -406,6 +437,7 @@ void writeLeast(Board& board, const Equations& e) {
             : SENTENCE("solution", "{along} is the component of {known} along the line of {line}:"),
         "along", board.symbolOf(along), "known", e.known().vector, "line", line.vector));
     board.show(step, along);
+    introduceAlong(board, step, {&line});
     showMagnitude(board, step, line);
     showXY(board, step, leg.id, 0);
     noteSwappedFunctions(board, step, e, e.u, along);
