@@ -70,6 +70,16 @@ bool endsInZero(std::string_view text) {
     return digits.find('.') != std::string_view::npos && digits.ends_with('0');
 }
 
+std::string withoutZeros(std::string text) {
+    if (text.find('e') != std::string::npos)
+        return text;
+    while (endsInZero(text))
+        text.pop_back();
+    if (text.ends_with('.'))
+        text.pop_back();
+    return text;
+}
+
 bool isConverted(const Formula& formula) {
     return formula.kind == FormulaKind::number && !formula.sub.empty() &&
            formula.text.find_first_not_of("-.0123456789") == std::string::npos &&
@@ -148,6 +158,8 @@ Decimal Paper::computed(What what, long double printed, bool isSum, std::optiona
             return read(significant(value, figures), false);
     }
     std::string most = text(what, value, m_guard);
+    if (isSum && m_guard == 0 && std::abs(value) < m_residual) // zeros below the places of what was added
+        most = withoutZeros(std::move(most));
     if (!endsInZero(most))
         return read(std::move(most), false);
     const double off = kNoise * (formOf(what) == Form::angle ? turnIn(m_sketch->angleUnit) : std::abs(value));

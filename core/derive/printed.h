@@ -28,7 +28,8 @@ public:
     /// `scale`: magnitudes of all that is given or found; below kNoise of it a force is a true zero.
     Paper(const Sketch& sketch, int guard, double scale);
     /// Rounded half to even; a number that ends sooner is printed where it ends. A sum of
-    /// forces (`isSum`) has no place below those that they carry, but one figure at least; not so by hand.
+    /// forces (`isSum`) has no place below those that they carry, but one figure at least; by hand
+    /// only zeros behind the point are left out of one that cancels.
     /// `full`: of the full calculation, which must end there too.
     Decimal computed(What what, long double value, bool isSum = false,
                      std::optional<long double> full = {}) const;

@@ -1,6 +1,5 @@
 // A magnitude along a known line and a direction of known magnitude: two sides and an angle not between them.
 #include "core/explain/ambiguous.h"
-#include "core/explain/trial.h"
 
 #include "core/quantity/decimals.h"
 
@@ -49,8 +48,10 @@ void writeReach(Board& board, const Ambiguous& q) {
     const QuantityId distance{What::distance};
     Step& step = board.step(StepKey::reach, SENTENCE("solution", "How many triangles?"), Stage::interior);
     step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Two sides and an angle that does not lie between them are known: the ambiguous "
-                             "case. The distance of the line from the centre of the circle decides.")));
+        SENTENCE("solution",
+                 "Two sides and an angle that does not lie between them are known: the ambiguous "
+                 "case. The distance {distance} of the line from the centre of the circle decides."),
+        "distance", board.symbolOf(distance)));
     board.show(step, distance);
     step.conclusion.push_back(board.say(
         reached(q), "v", equal(q.side(q.v).size, q.side(q.v).sizeNumber), "k",
@@ -88,6 +89,10 @@ void writeCandidates(Board& board, const Ambiguous& q) {
         SENTENCE("solution", "{v} and {angle} are a whole pair, so the law of sines starts at once."), "v",
         q.side(q.v).size, "angle", q.symbol(q.v)));
     step.reasoning.push_back(board.say(quadratic(q), "u", q.side(q.u).size));
+    if (shown == q.acute())
+        step.reasoning.push_back(
+            board.say(SENTENCE("solution", "{acute} is the acute angle that the inverse sine gives."),
+                      "acute", board.symbolOf(shown)));
     step.workings.push_back({{},
                              equal(over(apply("sin", q.symbol(q.k)), q.side(q.k).size),
                                    over(apply("sin", q.symbol(q.v)), q.side(q.v).size)),
@@ -152,38 +157,6 @@ void writeDecision(Board& board, const Ambiguous& q) {
                         "second", second));
     step.notes.push_back(board.say(SENTENCE(
         "solution", "The calculator shows only the acute angle. Look for the other one, and decide.")));
-}
-
-/// Where the line meets the circle once more, against the given sense.
-void writeOtherPoint(Board& board, const Ambiguous& q) {
-    if (board.hasTwoAnswers() || board.solved.tangent || board.solved.reversed.empty())
-        return;
-    const Vector &k = q.side(q.k), &u = q.side(q.u), &v = q.side(q.v);
-    const QuantityId foot{What::along, k.id}, chord{What::distance, {}, {}, 0, 1}, other{What::along, u.id};
-    const Formula distance = board.number({What::distance});
-    Step& step = board.step(StepKey::quadratic, SENTENCE("solution", "The other point of line and circle"),
-                            Stage::found);
-    step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
-    step.reasoning.push_back(board.say(
-        SENTENCE(
-            "solution",
-            "{foot}, along the line of {u}, leads to the foot of the distance {distance}. From there the "
-            "circle reaches {chord} to either side, by Pythagoras' theorem; the point that is left "
-            "gives {other}, the component of {u} there:"),
-        "foot", board.symbolOf(foot), "u", u.vector, "distance", board.symbolOf({What::distance}), "chord",
-        board.symbolOf(chord), "other", board.symbolOf(other)));
-    const Working first = worked(board, board.symbolOf(foot),
-                                 product(k.sizeNumber, apply("cos", board.number(q.angle(q.v))))),
-                  half = worked(board, board.symbolOf(chord),
-                                root(sum(power(v.sizeNumber, 2), negative(power(distance, 2))))),
-                  last = worked(board, board.symbolOf(other), sum(*first.value, negative(*half.value)));
-    for (const Working& working : {first, half, last})
-        step.workings.push_back(working);
-    step.conclusion.push_back(board.say(
-        SENTENCE("solution",
-                 "{other} is negative: there {u} would have to act against its given sense. So this "
-                 "is no answer."),
-        "other", *last.value, "u", u.vector));
 }
 
 } // namespace

@@ -29,5 +29,7 @@ struct Ambiguous : Triangle {
 
 /// Third angle, magnitude and direction of one answer.
 void writeRest(Board& board, const Ambiguous& q, std::size_t index);
+/// Where the line meets the circle once more, against the given sense; else nothing.
+void writeOtherPoint(Board& board, const Ambiguous& q);
 
 } // namespace tailpoint::explaining

@@ -2,6 +2,7 @@
 #include "core/explain/rounded.h"
 
 #include "core/formula/turns.h"
+#include "core/quantity/decimals.h"
 
 #include <cmath>
 
@@ -150,6 +151,16 @@ Formula Board::supplementOf(const QuantityId& angle) const {
     return carried.carried(half() - carried.value(angle).value_or(0), Dimension::angle);
 }
 
+Formula Board::bound(double value) const {
+    if (!options.handRounding)
+        return carried.carried(value, Dimension::force);
+    const double ends = std::stod(significant(value, kMostTyped)); // 0.6, where 4.2 - 3.6 has a tail of noise
+    const bool isExact = std::abs(ends - value) <= Carried::kNoise * carried.scale;
+    Formula made = carried.typed(isExact ? ends : value, {What::magnitude, kSumVector});
+    made.id = {};
+    return made;
+}
+
 Formula Board::shownNumber(const QuantityId& quantity, double value) const {
     const Dimension dimension = dimensionOf(quantity.what);
     const bool isGiven = things.roleOf(quantity) == Thing::Role::given;
@@ -221,6 +232,11 @@ void Board::show(Step& step, const QuantityId& line, const std::vector<QuantityI
 }
 
 Working Board::told(Working working, const QuantityId& line) const {
+    const auto isTurn = [](const Formula& formula) {
+        return formula.kind == FormulaKind::negative && formula.parts[0].kind == FormulaKind::number;
+    };
+    if (!working.general && working.substituted && isTurn(*working.substituted)) // -90° is nothing to compute
+        working.substituted.reset();
     if (auto remark = remarkOn(line, *working.value))
         working.told = inRow(std::move(*remark));
     return working;

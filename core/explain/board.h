@@ -77,7 +77,7 @@ public:
     Formula force(double value) const { return carried.shown(value, Dimension::force); }
     Formula angle(double inUnit) const { return carried.shown(inUnit, Dimension::angle); }
     /// A sum or a difference of magnitudes that bounds another: not rounded to the digits of an answer.
-    Formula bound(double value) const { return carried.carried(value, Dimension::force); }
+    Formula bound(double value) const;
     /// What is left of a half turn, with the guard figures of the angle.
     Formula supplementOf(const QuantityId& angle) const;
     /// As the sheet shows it.

@@ -3,7 +3,6 @@
 #include "core/explain/families.h"
 #include "core/explain/slip.h"
 #include "core/explain/table_slips.h"
-#include "core/explain/trial.h"
 
 #include <cmath>
 #include <utility>
@@ -57,8 +56,10 @@ void writeKnownSide(Board& board, const Equations& e) {
 /// The angle from +x of a side, where the sheet measures otherwise and nothing has told it.
 void showFromX(const Board& board, Step& step, const Equations& e, std::size_t i) {
     if (!isPlainReference(board.sketch) && e.side(i).wayGiven && !isToldFromX(board, e.r.side[i]) &&
-        board.carried.find(e.fromX(i)) != nullptr)
+        board.carried.find(e.fromX(i)) != nullptr) {
+        introduceFromX(board, step);
         board.show(step, e.fromX(i));
+    }
 }
 
 void writeEquations(Board& board, const Equations& e) {
@@ -81,9 +82,41 @@ void writeEquations(Board& board, const Equations& e) {
     }
 }
 
+QuantityId alongOf(const Vector& vector) {
+    return {What::along, vector.id, {}, vector.sizeId.answer};
+}
+
+/// What a magnitude with a sign is, where the line leaves the sense open.
+void introduceAlong(const Board& board, Step& step, const std::vector<const Vector*>& vectors) {
+    std::vector<const Vector*> signedOnes;
+    for (const Vector* vector : vectors)
+        if (board.carried.value(alongOf(*vector)))
+            signedOnes.push_back(vector);
+    if (signedOnes.size() == 2)
+        step.reasoning.push_back(board.say(
+            SENTENCE("solution",
+                     "{first} and {second} are the components of {u} and {v}, each along its own "
+                     "line, the axis {axis}, and positive in the sense drawn; without its sign each "
+                     "is the magnitude."),
+            "first", board.symbolOf(alongOf(*signedOnes[0])), "second",
+            board.symbolOf(alongOf(*signedOnes[1])), "u", signedOnes[0]->vector, "v", signedOnes[1]->vector,
+            "axis", symbol("u")));
+    if (signedOnes.size() == 1)
+        step.reasoning.push_back(board.say(
+            SENTENCE("solution", "{along} is the component of {vector} along its own line, the axis {axis}, "
+                                 "positive in the sense drawn; without its sign it is the magnitude."),
+            "along", board.symbolOf(alongOf(*signedOnes[0])), "vector", signedOnes[0]->vector, "axis",
+            symbol("u")));
+    for (const Vector* vector : signedOnes)
+        if (vector->turned)
+            step.reasoning.push_back(
+                board.say(SENTENCE("solution", "{theta} is the direction in which {vector} acts."), "theta",
+                          vector->theta, "vector", vector->vector));
+}
+
 /// A magnitude as the equations give it: with a sign where the line leaves the sense open.
 void showMagnitude(const Board& board, Step& step, const Vector& vector) {
-    const QuantityId along{What::along, vector.id, {}, vector.sizeId.answer};
+    const QuantityId along = alongOf(vector);
     const auto value = board.carried.value(along);
     if (!value)
         return board.show(step, vector.sizeId);
@@ -168,8 +201,10 @@ void writeElimination(Board& board, const Equations& e) {
     step.parts = {arrowPart(e.side(e.u).index), arrowPart(e.side(e.v).index)};
     step.reasoning.push_back(dropsOut(board, e, e.u, e.v, true));
     step.reasoning.push_back(dropsOut(board, e, e.v, e.u, false));
-    for (const std::size_t i : {e.u, e.v})
-        showMagnitude(board, step, board.found(e.r.side[i]));
+    const Vector &u = board.found(e.r.side[e.u]), &v = board.found(e.r.side[e.v]);
+    introduceAlong(board, step, {&u, &v});
+    showMagnitude(board, step, u);
+    showMagnitude(board, step, v);
     readSigns(board, step, e);
     noteLostSign(board, step, e);
     noteSwappedFunctions(board, step, e, e.v, firstFound(board, e));
@@ -207,11 +242,12 @@ void writeQuadratic(Board& board, const Equations& e) {
                             Stage::construction, Law::components);
     step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
     step.reasoning.push_back(board.say(
-        isTaken ? SENTENCE("solution", "Let {along} be the component of {known} along the line of {u}, "
-                                       "against its sense, and {across} the one across it.")
-                : SENTENCE("solution", "Let {along} be the component of {known} along the line of {u}, and "
-                                       "{across} the one across it."),
-        "along", board.symbolOf(along), "known", known.vector, "u", u.vector, "across",
+        isTaken ? SENTENCE("solution", "Let {along} be the component of {known} along the line of {u}, the "
+                                       "axis {axis}, but positive against the sense of {u}, and {across} "
+                                       "the magnitude of the one across that line.")
+                : SENTENCE("solution", "Let {along} be the component of {known} along the line of {u}, the "
+                                       "axis {axis}, and {across} the magnitude of the one across it."),
+        "along", board.symbolOf(along), "known", known.vector, "u", u.vector, "axis", symbol("u"), "across",
         board.symbolOf(across)));
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
@@ -221,6 +257,16 @@ void writeQuadratic(Board& board, const Equations& e) {
         equal(sum(power(apply("sin", board.symbolOf(directionId(v.id))), 2),
                   power(apply("cos", board.symbolOf(directionId(v.id))), 2)),
               count(1))));
+    const Formula gap = sum(power(v.size, 2), negative(power(board.symbolOf(across), 2)));
+    step.reasoning.push_back(board.say(
+        board.solved.tangent
+            ? SENTENCE("solution", "With the square completed it reads {square}.")
+            : SENTENCE("solution", "With the square completed it reads {square}: the roots lie {chord}, the "
+                                   "square root of the right side, to either side of {along}. In the "
+                                   "drawing that is how far the circle reaches along the line, by "
+                                   "Pythagoras' theorem."),
+        "square", equal(power(sum(u.size, negative(board.symbolOf(along))), 2), gap), "chord",
+        board.symbolOf(chord), "along", board.symbolOf(along)));
     step.workings.push_back(
         {{},
          equal(sum(power(u.size, 2), negative(product(count(2), board.symbolOf(along), u.size)),
@@ -232,29 +278,20 @@ void writeQuadratic(Board& board, const Equations& e) {
     board.show(step, along);
     board.show(step, across);
     if (board.solved.tangent) {
-        step.conclusion.push_back(
-            board.say(SENTENCE("solution", "The discriminant {discriminant} is zero: both roots are {root}."),
-                      "discriminant", sum(power(v.size, 2), negative(power(board.symbolOf(across), 2))),
-                      "root", board.symbolOf(along)));
+        step.conclusion.push_back(board.say(SENTENCE("solution", "{gap} is zero: both roots are {root}."),
+                                            "gap", gap, "root", board.symbolOf(along)));
         return;
     }
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution", "By Pythagoras' theorem {v} reaches {chord} along the line, to either side of "
-                             "{along}."),
-        "v", v.size, "chord", board.symbolOf(chord), "along", board.symbolOf(along)));
     board.show(step, chord);
-    step.conclusion.push_back(board.say(
-        SENTENCE("solution", "The discriminant {discriminant} is positive: two roots, {less} and {more}."),
-        "discriminant", sum(power(v.size, 2), negative(power(board.symbolOf(across), 2))), "less",
-        sum(board.symbolOf(along), negative(board.symbolOf(chord))), "more",
-        sum(board.symbolOf(along), board.symbolOf(chord))));
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "{gap} is positive: there are two roots, {less} and {more}."), "gap",
+                  gap, "less", sum(board.symbolOf(along), negative(board.symbolOf(chord))), "more",
+                  sum(board.symbolOf(along), board.symbolOf(chord))));
     if (!board.hasTwoAnswers())
         step.conclusion.push_back(board.say(
             SENTENCE("solution", "One of them is negative, {root}: with it {u} would act against its "
                                  "sense, so it is no answer."),
-            "u", u.vector, "root",
-            equal(sum(board.number(along), negative(board.number(chord))),
-                  *worked(board, {}, sum(board.number(along), negative(board.number(chord)))).value)));
+            "u", u.vector, "root", sum(board.symbolOf(along), negative(board.symbolOf(chord)))));
 }
 
 /// The foot taken for the answer, as if the circle only touched; sine and cosine of the line exchanged.
@@ -287,6 +324,7 @@ void writeQuadraticAnswers(Board& board, const Equations& e) {
         const Vector &u = board.in(i, e.r.side[e.u]), &v = board.in(i, e.r.side[e.v]);
         Step& step = answerStep(board, i);
         step.parts = {arrowPart(u.index), part(FigurePart::Kind::direction, v.index)};
+        introduceAlong(board, step, {&u});
         showMagnitude(board, step, u);
         showXY(board, step, v.id, v.wayId.answer);
         writeWayFromComponents(board, step, v);
@@ -399,6 +437,7 @@ void writeLeast(Board& board, const Equations& e) {
             : SENTENCE("solution", "{along} is the component of {known} along the line of {line}:"),
         "along", board.symbolOf(along), "known", e.known().vector, "line", line.vector));
     board.show(step, along);
+    introduceAlong(board, step, {&line});
     showMagnitude(board, step, line);
     showXY(board, step, leg.id, 0);
     noteSwappedFunctions(board, step, e, e.u, along);
@@ -431,6 +470,7 @@ void writeTwoByComponents(Board& board) {
         writeKnownSide(board, e);
         writeEquations(board, e);
         writeQuadraticAnswers(board, e);
+        writeOtherRoot(board);
         break;
     case Family::twoDirections:
         writeSidesEstimate(board);

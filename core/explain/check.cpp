@@ -52,6 +52,14 @@ struct Check {
         if (lines.find(line) != nullptr)
             show(line);
     }
+    void showAcute(const QuantityId& acute) {
+        if (lines.find(acute) == nullptr)
+            return;
+        step.reasoning.push_back(
+            board.say(SENTENCE("solution", "{acute} is the acute angle from the x axis."), "acute",
+                      board.symbolOf(acute)));
+        show(acute);
+    }
     Formula number(const QuantityId& id) const {
         return lines.value(id) ? lines.number(id) : board.carried.leftOver(0);
     }
@@ -81,7 +89,7 @@ void writeSumCheck(Check& check) {
     check.components.clear();
     check.show(sum.sizeId);
     if (board.sketch.angleUnit == AngleUnit::rad) // what is left of π has no end: the angle stands by itself
-        check.showFound(acute);
+        check.showAcute(acute);
     else
         check.components = {acute};
     if (!isPlainReference(board.sketch))

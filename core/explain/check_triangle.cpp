@@ -38,6 +38,33 @@ bool isShown(const Board& board, const QuantityId& line) {
     });
 }
 
+void addQuantities(std::vector<QuantityId>& all, const Formula& formula) {
+    if (formula.id.what != What::none)
+        all.push_back(formula.id);
+    for (const Formula& part : formula.parts)
+        addQuantities(all, part);
+}
+
+/// Those asked for and all that leads to them.
+std::vector<QuantityId> neededFor(const Carried& lines, std::vector<QuantityId> needed) {
+    const auto& all = lines.quantities();
+    for (auto id = all.rbegin(); id != all.rend(); ++id)
+        if (lines.find(*id) != nullptr && std::find(needed.begin(), needed.end(), *id) != needed.end())
+            addQuantities(needed, lines.formulaOf(*id));
+    return needed;
+}
+
+/// The acute angle needs no letter where one angle of the triangle is that itself.
+std::optional<QuantityId> acuteWithin(const Board& board, const Carried& lines) {
+    if (!board.hasTwoAnswers())
+        for (const QuantityId& id : lines.quantities())
+            if (id.what == What::opposite && lines.find(id) != nullptr)
+                if (const QuantityId of = lines.formulaOf(id).id;
+                    of.what == What::acute && of.part == kOfInverseSine)
+                    return of;
+    return std::nullopt;
+}
+
 /// The triangle's lines that no step has told with the same digits, and those of what is asked; of two
 /// answers this one's.
 std::vector<QuantityId> linesToShow(const Board& board, const Carried& lines,
@@ -46,13 +73,16 @@ std::vector<QuantityId> linesToShow(const Board& board, const Carried& lines,
         return isShown(board, id) && lines.decimal(id).text == board.carried.decimal(id).text;
     };
     std::vector<QuantityId> shown;
+    const std::vector<QuantityId> needed = neededFor(lines, asked);
+    const auto acute = acuteWithin(board, lines);
     for (const QuantityId& id : lines.quantities()) {
         if (lines.find(id) == nullptr)
             continue; // given
         const bool isOthers = id.answer != 0 && id.answer != board.solution + 1;
         const bool isAsked = std::find(asked.begin(), asked.end(), id) != asked.end() ||
                              (id.what == What::ratio && board.solved.tangent); // the angle is no inverse sine
-        if (!isOthers && (isAsked || (isTold(id.what) && !isTheSame(id))))
+        const bool isNeeded = std::find(needed.begin(), needed.end(), id) != needed.end();
+        if (id != acute && !isOthers && (isAsked || (isNeeded && isTold(id.what) && !isTheSame(id))))
             shown.push_back(id);
     }
     return shown;
@@ -111,7 +141,10 @@ std::vector<Difference> differences(const Board& board, const Carried& lines,
 }
 
 Working toldAs(const Board& board, const Carried& lines, const QuantityId& line) {
-    Working working = lines.working(line);
+    std::vector<QuantityId> inlined;
+    if (const auto acute = acuteWithin(board, lines))
+        inlined = {*acute};
+    Working working = lines.working(line, inlined);
     if (auto remark = offTheFull(board, lines, line, *working.value))
         working.told = inRow(std::move(*remark));
     return working;
@@ -126,15 +159,11 @@ QuantityId inFigure(QuantityId angle) {
 /// Which other way it is, and what its letters mean.
 Prose wayTold(const Board& board, bool byLami, bool isFlat) {
     if (byLami) {
-        const Triangle t(board);
         return board.say(
             SENTENCE("solution",
-                     "Another way, without the components, by Lami's form of the law of sines: of "
-                     "three forces in equilibrium each is proportional to the sine of the angle "
-                     "between the other two. {angle} is the angle between the tails of {second} "
-                     "and {third}, and so on round the point."),
-            "angle", board.symbolOf({What::between, t.r.side[1], t.r.side[2]}), "second", t.side(1).vector,
-            "third", t.side(2).vector);
+                     "Another way, without the components, by Lami's form of the law of sines: of three "
+                     "forces in equilibrium each is proportional to the sine of the angle between the other "
+                     "two."));
     }
     if (isFlat) {
         const Vector &p = board.forces()[0], &q = board.forces()[1];
@@ -173,16 +202,22 @@ void writeTriangleCheck(Board& board) {
     if (isFlat)
         step.title = board.text(SENTENCE("solution", "Check along the line"));
     step.reasoning.push_back(wayTold(board, byLami, isFlat));
+    if (byLami)
+        step.reasoning.push_back(facingNamed(Triangle(board)));
     if (step.triangleAlone)
         step.reasoning.push_back(namedAngles(Triangle(board)));
-    if (const auto acute = std::find_if(
-            shown.begin(), shown.end(),
-            [](const QuantityId& id) { return id.what == What::acute && id.part == kOfInverseSine; });
-        acute != shown.end())
-        step.reasoning.push_back(
-            board.say(SENTENCE("solution", "{acute} is the acute angle that the inverse sine "
-                                           "gives."),
-                      "acute", board.symbolOf(*acute)));
+    for (const QuantityId& id : shown)
+        if (id.what == What::acute)
+            step.reasoning.push_back(
+                id.part == kOfInverseSine
+                    ? board.say(
+                          SENTENCE("solution", "{acute} is the acute angle that the inverse sine gives."),
+                          "acute", board.symbolOf(id))
+                    : board.say(SENTENCE("solution", "{acute} is the acute angle from the x axis."), "acute",
+                                board.symbolOf(id)));
+    for (const QuantityId& id : shown)
+        if (id.what == What::between && !byLami)
+            step.reasoning.push_back(tailsNamed(board, id));
     for (const QuantityId& id : shown) {
         step.workings.push_back(toldAs(board, lines, id));
         step.lines.push_back(id);

@@ -1,6 +1,7 @@
 // All given: what the forces add up to beside what their sum is to be.
 #include "core/explain/families.h"
 #include "core/explain/table_slips.h"
+#include "core/explain/trial.h"
 
 #include "core/quantity/decimals.h"
 
@@ -99,6 +100,25 @@ void writeVerdict(const Board& board, Step& step) {
                   number(half, shortest(half), std::string(symbolOf(board.sketch.forceUnit)))));
 }
 
+/// The magnitude of what the forces add up to; of forces that are to balance it is what is left over.
+void besideEstimate(const Board& board, Step& step) {
+    const auto [least, most] = boundsOf(board);
+    const Formula added = inWords("|ΣF|");
+    const bool atRest = board.carried.find(gap(kDifferenceX)) == nullptr;
+    Formula size = board.number(gap(kDifference));
+    if (!atRest) {
+        const Working whole =
+            worked(board, added, root(sum(power(board.number(gap(0)), 2), power(board.number(gap(1)), 2))));
+        step.workings.push_back(whole);
+        size = *whole.value;
+    }
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "The estimate said between {least} and {most} for the magnitude of what the "
+                             "forces add up to: {size}."),
+        "least", board.bound(least), "most", board.bound(most), "size",
+        equal(atRest ? board.symbolOf(gap(kDifference)) : added, std::move(size))));
+}
+
 } // namespace
 
 void writeComparison(Board& board) {
@@ -112,7 +132,6 @@ void writeComparison(Board& board) {
     const Total total{inWords("ΣF"), gap(0), gap(1)};
     writeComponentTable(board, step, board.carried, forces, total);
     writeColumns(board, step, forces, total);
-    noteComponentSlips(board, step, forces, gap(kDifference));
     Step& last = board.step(StepKey::check, SENTENCE("solution", "By how much do they differ?"), Stage::all,
                             Law::components);
     if (board.carried.find(gap(kDifferenceX)) != nullptr) {
@@ -126,15 +145,8 @@ void writeComparison(Board& board) {
     }
     board.show(last, gap(kDifference));
     writeVerdict(board, last);
-    const auto [least, most] = boundsOf(board);
-    const auto along = [&](std::uint8_t part) {
-        return static_cast<double>(board.carried.value(gap(part)).value_or(0));
-    };
-    const double size = std::hypot(along(0), along(1));
-    last.conclusion.push_back(board.say(
-        SENTENCE("solution", "The estimate said between {least} and {most} for what the forces add up "
-                             "to: it is {size}."),
-        "least", board.bound(least), "most", board.bound(most), "size", board.force(size)));
+    noteComponentSlips(board, last, forces, gap(kDifference));
+    besideEstimate(board, last);
 }
 
 } // namespace tailpoint::explaining

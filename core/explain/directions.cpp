@@ -67,6 +67,21 @@ Prose tellFromX(const Board& board) {
                      symbol(board.things.fromXLetter()));
 }
 
+void introduceFromX(const Board& board, Step& step) {
+    const Formula psi = symbol(board.things.fromXLetter());
+    const auto isPsi = [&](const Piece& piece) {
+        const auto* formula = std::get_if<Formula>(&piece);
+        return formula != nullptr && *formula == psi;
+    };
+    const auto tells = [&](const Prose& prose) {
+        return std::any_of(prose.pieces.begin(), prose.pieces.end(), isPsi);
+    };
+    if (std::none_of(board.worked.steps.begin(), board.worked.steps.end(), [&](const Step& told) {
+            return std::any_of(told.reasoning.begin(), told.reasoning.end(), tells);
+        }))
+        step.reasoning.push_back(tellFromX(board));
+}
+
 void writeDirections(Board& board) {
     constexpr std::size_t most = 8; // beyond, the component table shows the angles
     const Vectors vectors = toBeReferred(board);

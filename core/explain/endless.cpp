@@ -141,10 +141,11 @@ void writeOneCircle(Board& board) {
     Step& step = board.step(StepKey::estimate, SENTENCE("solution", "Draw it to scale: one circle"),
                             Stage::construction);
     step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
-    step.reasoning.push_back(
-        board.say(SENTENCE("solution", "Nothing but {u} and {v} acts, so the circles of their possible tips "
-                                       "have one centre; and their radii are equal:"),
-                  "u", u.vector, "v", v.vector));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Nothing but {u} and {v} acts, so the circles of their possible tips "
+                             "have one centre; and their radii are equal, for {lack}, their difference, is "
+                             "zero:"),
+        "u", u.vector, "v", v.vector, "lack", board.symbolOf(kLack)));
     const double off = std::abs(u.sizeNumber.value - v.sizeNumber.value);
     step.workings.push_back({board.symbolOf(kLack), sum(u.size, negative(v.size)),
                              sum(u.sizeNumber, negative(v.sizeNumber)), board.bound(off)});
@@ -208,11 +209,10 @@ void tryOnLine(Board& board) {
                                      {second, v.wayNumber, t.r.sign(t.r.sought[1])}});
     step.conclusion.push_back(
         t.isShared()
-            ? board.say(SENTENCE("solution", "{left} is left over: that is one answer of those that the "
-                                             "estimate saw, {v} from {none} to {most}."),
+            ? board.say(SENTENCE("solution", "{left} is left over: this is one of the answers found above, "
+                                             "{v} from {none} to {most}."),
                         "left", left, "v", v.size, "none", board.force(0), "most", known.sizeNumber)
-            : board.say(SENTENCE("solution", "{left} is left over: that is one answer of those that the "
-                                             "estimate saw."),
+            : board.say(SENTENCE("solution", "{left} is left over: this is one of the answers found above."),
                         "left", left));
 }
 
@@ -229,8 +229,8 @@ void tryOnCircle(Board& board) {
         board, step,
         {{two.first->sizeNumber, first, 1}, {two.second->sizeNumber, second, two.isOpposed ? 1 : -1}});
     step.conclusion.push_back(
-        board.say(SENTENCE("solution", "{left} is left over: one answer of infinitely many, for the circles "
-                                       "that the estimate drew are one, of radius {radius}."),
+        board.say(SENTENCE("solution", "{left} is left over: this is one answer of infinitely many, for the "
+                                       "two circles of the drawing are one, of radius {radius}."),
                   "left", left, "radius", two.first->sizeNumber));
 }
 

@@ -13,7 +13,8 @@ void writeCount(Board& board);      ///< and the directions, where they need wor
 void writeDirections(Board& board); ///< given by slope, bearing or the long way round
 /// Whether the step of directions says the vector's angle from +x: the way to the sheet's own leads over it.
 bool isToldFromX(const Board& board, VectorId vector);
-Prose tellFromX(const Board& board); ///< what ψ is
+Prose tellFromX(const Board& board);                 ///< what ψ is
+void introduceFromX(const Board& board, Step& step); ///< the same, unless a step has told it
 /// What it means that a vector is found in the other sense of its line.
 Prose readSense(const Board& board, const Vector& vector);
 void writeSenses(Board& board); ///< lines of action found in the other sense; else nothing
@@ -33,6 +34,8 @@ void writeKnownComponents(Board& board); ///< the table alone
 void writeComparison(Board& board);
 /// What ruler and protractor give: said once, where it is drawn to scale.
 void tellScale(const Board& board, Step& step);
+/// How long the resultant of two can be, drawn to scale.
+Prose betweenTheBounds(const Board& board, const Vector& sum);
 /// How long the resultant of many can be.
 void writePolygonEstimate(Board& board);
 /// Magnitude and direction from components, the quadrant decided by their signs.
@@ -71,9 +74,13 @@ void writeTable(Board& board);           ///< one vector unknown, by the compone
 void writeTwoByComponents(Board& board); ///< two unknowns of two vectors, by the sums along x and y
 void writePairs(Board& board);           ///< the same, parallelogram by parallelogram
 void writeWithoutAnswer(Board& board);   ///< none, endless, too few or too many unknowns
-void writeWhyNone(Board& board);         ///< two unknowns that no triangle joins: the drawing that fails
-void writeNearest(Board& board);         ///< the same: the nearest that can be done, as a check
-void writeEndless(Board& board);         ///< infinitely many answers: what they have in common
-void tryOneOfMany(Board& board);         ///< the same: one of them put into the equation
+/// Where both points of line and circle are lost to a given sense: the directions that would hold there.
+void tellWaysBehind(const Board& board, Step& step, const Vector& line, const Vector& circle);
+void writeOtherRoot(Board& board);    ///< by components, of a magnitude: lost to a given sense; else nothing
+void writeOpenEstimate(Board& board); ///< a value too few is given: what the others bound
+void writeWhyNone(Board& board);      ///< two unknowns that no triangle joins: the drawing that fails
+void writeNearest(Board& board);      ///< the same: the nearest that can be done, as a check
+void writeEndless(Board& board);      ///< infinitely many answers: what they have in common
+void tryOneOfMany(Board& board);      ///< the same: one of them put into the equation
 
 } // namespace tailpoint::explaining

@@ -81,11 +81,7 @@ void writeLineEstimate(Board& board, const InLine& two) {
         board.step(StepKey::estimate, SENTENCE("solution", "Sketch to scale, and estimate before computing"),
                    Stage::directions);
     step.parts = {arrowPart(0), arrowPart(1)};
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "Drawn to scale, {sum} can be no shorter than the difference of the two magnitudes (forces "
-                 "in opposite senses) and no longer than their sum (forces in the same sense):"),
-        "sum", sum.vector));
+    step.reasoning.push_back(betweenTheBounds(board, sum));
     step.workings.push_back({{},
                              bounds(absolute(tailpoint::sum(two.p.size, negative(two.q.size))),
                                     tailpoint::sum(two.p.size, two.q.size)),

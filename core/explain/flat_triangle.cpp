@@ -35,8 +35,11 @@ void showLines(const Board& board, Step& step) {
         const bool isTold = id.what == What::opposite || id.what == What::between || id.what == What::along ||
                             id.what == What::magnitude || id.what == What::direction;
         const bool hasNoWay = id.what == What::direction && board.at(id.of).magnitude == 0; // K that vanishes
-        if (isTold && !hasNoWay && board.carried.find(id) != nullptr && !isShown(board, id))
-            board.show(step, id);
+        if (!isTold || hasNoWay || board.carried.find(id) == nullptr || isShown(board, id))
+            continue;
+        if (id.what == What::between)
+            step.reasoning.push_back(tailsNamed(board, id));
+        board.show(step, id);
     }
 }
 

@@ -164,11 +164,9 @@ QuantityId facing(const Triangle& t, std::size_t i) {
 void writeFacingAngles(Board& board, const Triangle& t) {
     Step& step =
         board.step(StepKey::angles, SENTENCE("solution", "The angles between the forces"), Stage::interior);
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "Lami's form needs the angles between the tails, each facing one force: {angle} between "
-                 "{second} and {third}, and so on round the point."),
-        "angle", board.symbolOf(facing(t, 0)), "second", t.side(1).vector, "third", t.side(2).vector));
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution", "Lami's form needs the angles between the tails, all three.")));
+    step.reasoning.push_back(facingNamed(t));
     for (std::size_t i = 0; i < 3; ++i) {
         const auto [a, b] = Reduction::others(i);
         step.parts.push_back(part(FigurePart::Kind::tails, t.side(a).index, t.side(b).index));

@@ -212,7 +212,8 @@ void writeLamiCheck(Board& board, const Missing& m) {
     step.reasoning.push_back(board.say(
         SENTENCE("solution", "Three forces in equilibrium: each over the sine of the angle between the tails "
                              "of the other two must give the same number, for that sine is the sine of the "
-                             "triangle's angle opposite the force. The angles between the tails:")));
+                             "triangle's angle opposite the force.")));
+    step.reasoning.push_back(facingNamed(m));
     for (const QuantityId& angle : angles)
         board.show(step, angle);
     for (Formula& equation : equations)

@@ -34,6 +34,8 @@ void writeLines(Board& board, Step& step, const Vector& vector) {
                       board.symbolOf(acute)));
         board.show(step, acute);
     }
+    if (!isPlainReference(board.sketch))
+        introduceFromX(board, step);
     board.show(step, target, inlined);
     if (!isPlainReference(board.sketch))
         board.show(step, vector.wayId);

@@ -60,11 +60,7 @@ void writeEstimate(Board& board, const Pair& pair) {
         board.step(StepKey::estimate, SENTENCE("solution", "Sketch to scale, and estimate before computing"),
                    Stage::directions);
     step.parts = {arrowPart(0), arrowPart(1)};
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "Drawn to scale, {sum} can be no shorter than the difference of the two magnitudes (forces "
-                 "in opposite senses) and no longer than their sum (forces in the same sense):"),
-        "sum", pair.sum.vector));
+    step.reasoning.push_back(betweenTheBounds(board, pair.sum));
     step.workings.push_back(boundsOf(board, pair));
     writeOpening(board, step, pair);
     step.conclusion.push_back(
@@ -180,6 +176,14 @@ void writeChoice(Board& board, const Pair& pair) {
 }
 
 } // namespace
+
+Prose betweenTheBounds(const Board& board, const Vector& sum) {
+    return board.say(
+        SENTENCE("solution",
+                 "Drawn to scale, {sum} can be no shorter than the difference of the two magnitudes (forces "
+                 "in opposite senses) and no longer than their sum (forces in the same sense):"),
+        "sum", sum.vector);
+}
 
 void writeTwoForces(Board& board) {
     const Pair pair(board);

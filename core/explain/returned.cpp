@@ -163,8 +163,13 @@ int decimalsOf(const Formula& number) {
     return point == std::string::npos ? 0 : static_cast<int>(number.text.size() - point - 1);
 }
 
-/// In the triangle, from the directions as they are printed and to their decimals.
+/// In the triangle: as the check has printed it, else from the directions as they are printed and to their
+/// decimals.
 Formula besideKnown(const Board& board, const Triangle& t, std::size_t side) {
+    const Formula letter = t.symbol(3 - t.r.knownSide() - side);
+    for (const Working& line : board.worked.steps.back().workings)
+        if (line.subject == letter && line.value)
+            return *line.value;
     const Vector &known = t.known(), &vector = board.found(t.r.side[side]);
     const double turned =
         std::abs(normalized(vector.wayNumber.value - known.wayNumber.value, board.sketch.angleUnit));

@@ -107,6 +107,7 @@ struct Rows {
         const bool isTold = !vector.turned && isToldFromX(board, vector.id);
         if (isPlainReference(board.sketch) || isTold || lines.find(id) == nullptr)
             return;
+        introduceFromX(board, step);
         step.workings.push_back(lines.working(id));
         step.lines.push_back(id);
     }

@@ -39,8 +39,10 @@ Working worked(const Board& board, Formula subject, Formula numbers) {
 
 Formula writeTrial(const Board& board, Step& step, const std::vector<Tried>& tried) {
     step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "{x} and {y} are what is left over along x and along y, {whole} is the magnitude of both:"),
+        SENTENCE(
+            "solution",
+            "{x} and {y} are what is left over along x and along y, and {whole} is here the magnitude that "
+            "the two make:"),
         "x", board.symbolOf(gap(kDifferenceX)), "y", board.symbolOf(gap(kDifferenceY)), "whole",
         board.symbolOf(gap(kDifference))));
     const Working x = worked(board, board.symbolOf(gap(kDifferenceX)), along(board, tried, "cos")),

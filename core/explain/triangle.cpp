@@ -38,6 +38,25 @@ void nameAngles(Step& step, const Triangle& t) {
         step.angles.push_back(named(part(FigurePart::Kind::opposite, t.side(i).index), t.symbol(i)));
 }
 
+Prose tailsNamed(const Board& board, const QuantityId& between) {
+    return board.say(SENTENCE("solution", "{angle} is the angle between the tails of {first} and {second}."),
+                     "angle", board.symbolOf(between), "first", board.at(between.of).vector, "second",
+                     board.at(between.with).vector);
+}
+
+Prose facingNamed(const Triangle& t) {
+    const auto facing = [&](std::size_t i) {
+        const auto [a, b] = Reduction::others(i);
+        return t.board.symbolOf({What::between, t.r.side[a], t.r.side[b]});
+    };
+    return t.board.say(
+        SENTENCE("solution",
+                 "Each angle between two tails is named after the force that it faces: {first} lies "
+                 "between {b} and {c}, {second} between {a} and {c}, {third} between {a} and {b}."),
+        "first", facing(0), "second", facing(1), "third", facing(2), "a", t.side(0).vector, "b",
+        t.side(1).vector, "c", t.side(2).vector);
+}
+
 Formula overSine(const Vector& side, Formula angle) {
     return tailpoint::over(side.size, apply("sin", std::move(angle)));
 }

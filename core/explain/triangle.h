@@ -41,6 +41,10 @@ struct Order {
 Prose namedAngles(const Triangle& triangle);
 /// The same for the figure.
 void nameAngles(Step& step, const Triangle& triangle);
+/// "φ is the angle between the tails of P and Q."
+Prose tailsNamed(const Board& board, const QuantityId& between);
+/// The three angles round the point, each named after the force it faces.
+Prose facingNamed(const Triangle& triangle);
 /// F / sin α, as the law of sines has it.
 Formula overSine(const Vector& side, Formula angle);
 

@@ -20,6 +20,8 @@ void writeWithoutAnswer(Board& board) {
     writeCount(board);
     if (isGivenThroughout(board))
         writeComparison(board);
+    if (board.solved.unknowns.size() > 2)
+        writeOpenEstimate(board);
     if (board.solved.status == Status::none)
         writeWhyNone(board);
     if (board.solved.status == Status::endless)

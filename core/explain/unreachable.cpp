@@ -62,12 +62,14 @@ void writeAcross(Board& board, const Triangle& t) {
     Step& step = reachStep(board, t, SENTENCE("solution", "What is left across the line?"));
     step.reasoning.push_back(board.say(
         SENTENCE("solution", "Whatever their magnitudes, {u} and {v} leave nothing across their line. "
-                             "{known} does; {distance} is its component there, {along} the one along {u}:"),
+                             "{known} does; {distance} is its component there, {along} the one along {u}."),
         "u", u.vector, "v", v.vector, "known", known.vector, "distance", board.symbolOf(kDistance), "along",
         board.symbolOf(reach)));
     for (const QuantityId& id : board.carried.quantities())
-        if (id.what == What::between && board.carried.find(id) != nullptr)
+        if (id.what == What::between && board.carried.find(id) != nullptr) {
+            step.reasoning.push_back(tailsNamed(board, id));
             board.show(step, id);
+        }
     board.show(step, kDistance);
     board.show(step, reach);
     step.conclusion.push_back(
@@ -96,10 +98,10 @@ void checkAcross(Board& board, const Triangle& t) {
                            "put it into the equation by components."),
                   "u", u.vector, "along", withoutSign(reach), "known", known.vector));
     const Formula left = writeTrial(board, step, {knownSide(t), {withoutSign(reach), u.wayNumber, sign}});
-    step.conclusion.push_back(
-        board.say(SENTENCE("solution", "The estimate saw the two parallels apart: {left} is left over, and "
-                                       "their distance is {distance}."),
-                  "left", left, "distance", told(board, kDistance)));
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "{left} is left over: that is the distance of the two parallels in the "
+                             "drawing, {distance}, and no choice of magnitudes leaves less."),
+        "left", left, "distance", told(board, kDistance)));
 }
 
 // Two lines that meet behind.
@@ -169,7 +171,7 @@ void checkSigned(Board& board, const Triangle& t) {
     step.conclusion.push_back(board.say(
         SENTENCE("solution",
                  "Only {left} is left over, which is the rounding of the two: the signs are right, "
-                 "and the lines meet where the estimate saw them meet, at {first} and {second}."),
+                 "and the lines meet as in the drawing, at {first} and {second}."),
         "left", left, "first", told(board, along(t.sought(0))), "second", told(board, along(t.sought(1)))));
 }
 
@@ -265,8 +267,8 @@ void writeUnequal(Board& board, const Vector& a, const Vector& b) {
     Step& step = board.step(StepKey::estimate, SENTENCE("solution", "Does it close?"), Stage::construction);
     step.reasoning.push_back(board.say(
         SENTENCE("solution", "Nothing else acts: drawn to scale, {a} and {b} can only hold each other "
-                             "if they are equal. Here they are not:"),
-        "a", a.vector, "b", b.vector));
+                             "if they are equal. Here they are not; {lack} is how much they differ by:"),
+        "a", a.vector, "b", b.vector, "lack", board.symbolOf(kLack)));
     board.show(step, kLack);
     step.conclusion.push_back(
         board.say(SENTENCE("solution", "In whatever directions, {lack} at least would be left over."), "lack",
@@ -296,8 +298,9 @@ void writeThreeSides(Board& board, const Triangle& t) {
         "known", t.known().vector));
     Step& reach = reachStep(board, t, SENTENCE("solution", "By how much does it fail?"));
     reach.reasoning.push_back(
-        board.say(SENTENCE("solution", "{b} and {c} reach farthest where both act along the line of {a}:"),
-                  "b", b.vector, "c", c.vector, "a", a.vector));
+        board.say(SENTENCE("solution", "{b} and {c} reach farthest where both act along the line of {a}; "
+                                       "{lack} is what is then missing:"),
+                  "b", b.vector, "c", c.vector, "a", a.vector, "lack", board.symbolOf(kLack)));
     board.show(reach, kLack);
     reach.conclusion.push_back(board.say(
         SENTENCE("solution", "{a} is {lack} too long: the other two would have to make at least {most}."),
@@ -379,8 +382,8 @@ void writeDistance(Board& board, const Reach& t) {
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
                  "The distance {distance} of the line from the centre of the circle decides: a radius {v} "
-                 "shorter than that never touches the line."),
-        "distance", board.symbolOf(kDistance), "v", v.size));
+                 "shorter than that never touches the line, and {lack} is what it falls short by."),
+        "distance", board.symbolOf(kDistance), "v", v.size, "lack", board.symbolOf(kLack)));
     board.show(step, kDistance);
     board.show(step, kLack);
     step.conclusion.push_back(board.say(
@@ -420,8 +423,9 @@ void checkDistance(Board& board, const Reach& t) {
                     {withoutSign(foot), u.wayNumber, t.r.sign(t.onLine) * (foot.value < 0 ? -1 : 1)},
                     {v.sizeNumber, acrossLine(board, t), t.r.sign(t.onCircle)}});
     step.conclusion.push_back(board.say(
-        SENTENCE("solution", "The estimate saw the parallel miss the circle: {left} is left over at the "
-                             "nearest, as found above."),
+        SENTENCE(
+            "solution",
+            "{left} is left over: by as much the parallel misses the circle in the drawing, as found above."),
         "left", left));
 }
 
@@ -434,11 +438,14 @@ void writeBehind(Board& board, const Reach& t) {
         board.say(SENTENCE("solution",
                            "{distance} is how far the line is from the centre of the circle, {along} how far "
                            "the foot of that distance lies along {u}, and {chord} how far the circle reaches "
-                           "to either side of it, by Pythagoras' theorem:"),
-                  "distance", board.symbolOf(kDistance), "along", board.symbolOf(along(known)), "u", u.vector,
-                  "chord", board.symbolOf(chord)));
+                           "to either side of it, by Pythagoras' theorem; {first} and {second} are the "
+                           "components of {u} at the two points."),
+                  "first", board.symbolOf(first), "second", board.symbolOf(second), "distance",
+                  board.symbolOf(kDistance), "along", board.symbolOf(along(known)), "u", u.vector, "chord",
+                  board.symbolOf(chord)));
     for (const QuantityId& id : {kDistance, along(known), chord, first, second})
         board.show(step, id);
+    tellWaysBehind(board, step, u, v);
     step.conclusion.push_back(board.say(
         SENTENCE("solution", "{first} and {second} are both negative: at either point {u} would have to act "
                              "against its given sense."),
@@ -470,8 +477,8 @@ void checkBehind(Board& board, const Reach& t) {
                      power(sum(board.number(along(known)), negative(board.number(along(u, answer)))), 2)))));
     step.conclusion.push_back(
         board.say(SENTENCE("solution",
-                           "They are. The estimate saw both on the side away from which {u} points: {first} "
-                           "and {second}."),
+                           "They are, and as in the drawing both lie on the side away from which {u} points: "
+                           "{first} and {second}."),
                   "u", u.vector, "first", told(board, along(u, 1)), "second", told(board, along(u, 2))));
 }
 

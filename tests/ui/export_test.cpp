@@ -151,6 +151,30 @@ TEST_F(ExportWindow, ChoicesAreRememberedAndWhatIsLeftOutAgainIsSaid) {
     EXPECT_FALSE(told->isVisible());
 }
 
+/// An arrow of 520 N drawn to scale is an answer, whether or not a number stands beside it.
+TEST_F(ExportWindow, WithoutValuesItIsSaidThatTheArrowsOfTheAnswerStay) {
+    ExportDialog& dialog = ask();
+    const auto isTold = [&] {
+        QCoreApplication::processEvents();
+        return part<QLabel>(dialog, "exportStillDrawn")->isVisible();
+    };
+    const auto isDrawn = [&] {
+        EXPECT_TRUE(dialog.saveTo(file("left.svg"))) << fault(dialog).toStdString();
+        const QByteArray svg = bytesOf(file("left.svg"));
+        EXPECT_FALSE(svg.contains("520 N"));
+        return svg.contains("id=\"sum\"");
+    };
+    EXPECT_FALSE(isTold());
+    part<QCheckBox>(dialog, "exportValues")->click();
+    EXPECT_TRUE(isTold() && isDrawn());
+    choose(dialog, "exportStage", int(Stage::interior)); // nothing is found by then
+    EXPECT_FALSE(isTold() || isDrawn());
+    choose(dialog, "exportStage", int(Stage::magnitudes));
+    EXPECT_TRUE(isTold() && isDrawn());
+    part<QCheckBox>(dialog, "exportGiven")->click();
+    EXPECT_FALSE(isTold() || isDrawn());
+}
+
 TEST_F(ExportWindow, AScaleIsRememberedWhereTheSketchFitsThePaperAtIt) {
     const auto exportAt = [&](const char* scale) {
         ExportDialog& dialog = ask();

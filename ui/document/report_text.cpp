@@ -349,7 +349,8 @@ QByteArray reportText(const Result& result, const ExplainOptions& options) {
     const Sketch& sketch = result.sketch;
     std::string out = titleText(sketch) + givenText(sketch);
     out += heading("Find") + paragraph(plain(question(sketch)));
-    if (!result.solved.remarks.empty())
+    const bool isToldAtItsAnswer = !result.solved.solutions.empty(); // in the step of that name
+    if (!result.solved.remarks.empty() && !isToldAtItsAnswer)
         out += heading("Note") + paragraph(result.solved.finding().text());
     out += solutionsText(answersOf(sketch, result.solved), options);
     out += reversedText(sketch, result.solved);

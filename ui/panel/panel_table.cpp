@@ -134,7 +134,8 @@ QSize PanelDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIn
 /// At the table's own edges always the same.
 QMargins PanelDelegate::margins(const QModelIndex& index) const {
     const bool last = index.column() + 1 == index.model()->columnCount();
-    return {index.column() == 0 ? kCellGap : m_gap, 0, last ? kCellGap : m_gap, 0};
+    const int gap = std::min(m_gap, edge());
+    return {index.column() == 0 ? edge() : gap, 0, last ? edge() : gap, 0};
 }
 
 ColumnHeads::ColumnHeads(PanelTable& table, int columns) : m_table(table), m_columns(columns) {
@@ -152,8 +153,8 @@ void ColumnHeads::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setPen(palette().color(QPalette::PlaceholderText));
     for (int column = 0; column < m_columns; ++column) {
-        QRect place(m_table.columnViewportPosition(column) + kCellGap, 0,
-                    m_table.columnWidth(column) - 2 * kCellGap, height());
+        QRect place(m_table.columnViewportPosition(column) + m_table.edge(), 0,
+                    m_table.columnWidth(column) - 2 * m_table.edge(), height());
         const QVariant side = m_table.model()->index(0, column).data(Qt::TextAlignmentRole);
         if (side.toInt() & Qt::AlignRight) {
             place.setLeft(place.left() - 2 * kCellGap); // a long name in a narrow panel: over the gap
@@ -303,20 +304,33 @@ QList<int> PanelTable::neededWidths() const {
     return widths;
 }
 
+/// Shared out, but the whole columns as wide as they need.
+QList<int> PanelTable::wholeWidths() const {
+    const QList<int> widths = sharedOut(viewport()->width(), m_shares);
+    QList<int> needed = neededWidths();
+    for (int column = 0; column < widths.size(); ++column) {
+        if (!m_wholeColumns.contains(column)) {
+            needed[column] = std::min(needed[column], widths[column]);
+        }
+    }
+    return madeWhole(widths, needed);
+}
+
 void PanelTable::fitColumns() {
     if (!model() || m_shares.isEmpty()) {
         return;
     }
     QList<int> widths = sharedOut(viewport()->width(), m_shares);
     if (!m_wholeColumns.isEmpty()) {
-        QList<int> needed = neededWidths();
-        for (int column = 0; column < widths.size(); ++column) {
-            if (!m_wholeColumns.contains(column)) {
-                needed[column] = std::min(needed[column], widths[column]);
+        bool sideways = true;
+        for (const bool tight : {false, true, false}) { // tight only where that is enough
+            m_delegate->setTight(tight);
+            widths = wholeWidths();
+            sideways = std::accumulate(widths.begin(), widths.end(), 0) > viewport()->width();
+            if (!sideways) {
+                break;
             }
         }
-        widths = madeWhole(widths, needed);
-        const bool sideways = std::accumulate(widths.begin(), widths.end(), 0) > viewport()->width();
         if (sideways != m_sideways) {
             m_sideways = sideways;
             fitHeight();

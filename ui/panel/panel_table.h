@@ -23,7 +23,7 @@ enum PanelRole {
 /// Under which rows a hairline stands.
 enum class Rules { everyRow, headings };
 
-inline constexpr int kCellGap = 8, kNarrowGap = 4;
+inline constexpr int kCellGap = 8, kNarrowGap = 4, kTightGap = 2;
 inline constexpr int kRowHeight = 30,
                      kReadOnlyRowHeight = 26; ///< logical pixels; 24 or more (WCAG 2.2, 2.5.8)
 
@@ -36,6 +36,10 @@ public:
     ~PanelDelegate() override;
     void setTheme(const Theme& theme) { m_theme = &theme; }
     const Theme& theme() const { return *m_theme; }
+    /// Less room round the values, where they would not stand beside one another otherwise.
+    void setTight(bool tight) { m_tight = tight; }
+    bool isTight() const { return m_tight; }
+    int edge() const { return m_tight ? kTightGap : kCellGap; } ///< at the table's own edges
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option,
                const QModelIndex& index) const override;
@@ -51,6 +55,7 @@ private:
 
     Rules m_rules;
     int m_gap;
+    bool m_tight = false;
     const Theme* m_theme = &themeOf(ThemeName::paper);
     mutable std::unique_ptr<CellText> m_text; ///< fonts looked up
 };
@@ -82,7 +87,8 @@ public:
     /// Widths of the columns as shares of the table's width.
     void setShares(const QList<int>& shares);
     /// The same, but these columns are as wide as their values need; what they take the others give, down to
-    /// what they need themselves. Where that is too little the table scrolls sideways.
+    /// what they need themselves, and then the gaps between them. Where that is too little the table scrolls
+    /// sideways.
     void setWholeValues(const QList<int>& columns);
     /// The most rows shown at once; beyond it the table scrolls.
     void setMostRows(int rows);
@@ -91,6 +97,8 @@ public:
     QSize minimumSizeHint() const override;
     /// The selected rows as lines of tab-separated fields, as shown.
     virtual QString selectedText() const;
+    /// Beside what stands at the table's edges, logical pixels.
+    int edge() const { return m_delegate->edge(); }
 
     /// Rows that hold a selected or the current cell, from above.
     QList<int> chosenRows() const;
@@ -108,6 +116,7 @@ protected:
 private:
     void fitHeight();
     void fitColumns();
+    QList<int> wholeWidths() const;
     QList<int> neededWidths() const;
     PanelDelegate* m_delegate;
     QList<int> m_shares;

@@ -75,8 +75,9 @@ ExportDialog::ExportDialog(const WindowParts& parts)
       m_values(checkOf("exportValues", tr("&Values"))), m_names(checkOf("exportNames", tr("&Names"))),
       m_given(checkOf("exportGiven", tr("&Given forces only"))),
       m_transparent(checkOf("exportTransparent", tr("Nothing &behind it"))), m_perCm(new QLineEdit),
-      m_fault(new QLabel), m_leftOut(new QLabel), m_save(new QPushButton(tr("&Save as…"))),
-      m_copy(new QPushButton(tr("&Copy"))), m_print(new QPushButton(tr("&Print…"))) {
+      m_fault(new QLabel), m_leftOut(new QLabel), m_stillDrawn(new QLabel),
+      m_save(new QPushButton(tr("&Save as…"))), m_copy(new QPushButton(tr("&Copy"))),
+      m_print(new QPushButton(tr("&Print…"))) {
     setObjectName(QStringLiteral("exportDialog"));
     setWindowTitle(tr("Export figure"));
     build();
@@ -107,6 +108,7 @@ void ExportDialog::addRows(QFormLayout* rows) {
     rows->addRow(tr("Show"), shown);
     rows->addRow(QString(), m_given);
     rows->addRow(m_leftOut);
+    rows->addRow(m_stillDrawn);
     rows->addRow(m_fault);
 }
 
@@ -116,6 +118,12 @@ void ExportDialog::build() {
     m_fault->setWordWrap(true);
     m_leftOut->setObjectName(QStringLiteral("exportLeftOut"));
     m_leftOut->setWordWrap(true);
+    m_values->setToolTip(tr("The numbers at arrows and angles; without them the arrows stay"));
+    m_given->setToolTip(tr("Leaves out everything that is found, arrows and numbers: for an exercise"));
+    m_stillDrawn->setObjectName(QStringLiteral("exportStillDrawn"));
+    m_stillDrawn->setWordWrap(true);
+    m_stillDrawn->setText(tr("What is found is drawn without numbers, and can be measured. Tick Given forces "
+                             "only to leave it out."));
     auto* rows = new QFormLayout;
     rows->setHorizontalSpacing(14);
     rows->setVerticalSpacing(9);
@@ -270,6 +278,12 @@ FigureJob ExportDialog::job() const {
     return job;
 }
 
+/// No number of it, and yet the answer to scale.
+bool ExportDialog::drawsAnswerUnnumbered(const FigureJob& job) const {
+    const bool isDrawn = !job.givenOnly && (job.allStages || tellsAnswer(job.options));
+    return !job.options.values && isDrawn && !m_parts.document.result().solved.solutions.empty();
+}
+
 void ExportDialog::refresh() {
     QString fault;
     unitsPerCm(fault);
@@ -278,6 +292,7 @@ void ExportDialog::refresh() {
     if (now.form == FigureForm::png && !pngSizeFrom(m_size->currentText()))
         fault = tr("A PNG's size is read like 300 dots per inch or 1920 pixels wide.");
     m_stage->setEnabled(!now.givenOnly);
+    m_stillDrawn->setVisible(drawsAnswerUnnumbered(now));
     auto drawn = figuresOf(m_parts.document.result(), now);
     if (auto* lists = std::get_if<std::vector<DisplayList>>(&drawn))
         m_preview->show(std::move(*lists), now);

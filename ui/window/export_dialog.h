@@ -46,6 +46,7 @@ private:
     void takeScale(const QString& last);
     void tellLeftOut();
     void remember();
+    bool drawsAnswerUnnumbered(const FigureJob& job) const;
     void refresh();
     void chooseAndSave();
     QString lostSketch(const QStringList& names, const FigureJob& wanted) const;
@@ -59,7 +60,7 @@ private:
     QComboBox *m_form, *m_paper, *m_size, *m_theme, *m_stage;
     QCheckBox *m_trueScale, *m_values, *m_names, *m_given, *m_transparent;
     QLineEdit* m_perCm;
-    QLabel *m_fault, *m_leftOut;
+    QLabel *m_fault, *m_leftOut, *m_stillDrawn;
     QPushButton *m_save, *m_copy, *m_print;
     QTimer m_soon; ///< one preview for several choices that change at once
 };

@@ -207,6 +207,38 @@ TEST(Check, SetsTheAnswerBesideTheEstimatesNumbers) {
     }
 }
 
+/// By hand: 5.0° + 35.989° of the triangle is 40.989°, where the components have come to 40.990°.
+TEST(CheckByTheTriangle, RepeatsItsOwnDigitsBesideTheEstimate) {
+    ExplainOptions byComponents;
+    byComponents.method = Method::components;
+    const Sketch two = sketch({force("P", 250, kToFind), force("Q", 300, kToFind)}, force("R", 420, 5));
+    for (const std::size_t answer : {0U, 1U}) {
+        const std::string told = checkOf(two, byComponents, answer);
+        EXPECT_NE(told.find("= 35.989°"), std::string::npos) << told;
+        EXPECT_NE(told.find("35.989° is less than the 44.843° of"), std::string::npos) << told;
+    }
+}
+
+TEST(CheckByTheTriangle, LeavesOutLinesThatLeadNowhere) {
+    ExplainOptions byComponents;
+    byComponents.method = Method::components;
+    const Sketch held = balanced({force("P", 340, 25), force("Q", 275, -40), force("H", kToFind, kToFind)});
+    const std::string told = checkOf(held, byComponents);
+    EXPECT_NE(told.find("H = √(P² + Q² - 2PQ cos γ)"), std::string::npos) << told;
+    EXPECT_EQ(told.find("φ"), std::string::npos) << "which only Lami's form takes:\n" << told;
+}
+
+/// By hand: 16.0 − 243 + 159 − 19.0 + 87.9 = 0.9, one place behind the point as in what is added.
+TEST(CheckByComponents, ByHandSaysNoZerosThatItsTermsDoNotHave) {
+    ExplainOptions byHand;
+    byHand.handRounding = true;
+    const std::string told = checkOf(sketch({force("P", 340, 25), force("Q", 275, -40), force("S", 160, 118),
+                                             force("T", 210, -152.5), force("U", 95, 90)}),
+                                     byHand);
+    EXPECT_NE(told.find("= 0.9 N\n"), std::string::npos) << told;
+    EXPECT_EQ(told.find("0.900 N"), std::string::npos) << told;
+}
+
 /// P = 420 N at 2.5°, Q = 419.9 N at −177.49°: R is the hypotenuse of 0.1 N and 420 · 0.01° · π/180 = 0.073
 /// N, and (594/0.124)² has seven digits.
 TEST(CancellingSquares, GiveWayToComponentsAndAreToldOf) {

@@ -77,8 +77,9 @@ TEST(Method, ReadsANegativeMagnitudeAsTheOtherSense) {
 TEST(Method, OfTwoAnswersIsAQuadraticWhoseDiscriminantDecides) {
     Sketch two = sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10));
     std::string text = workedText(Method::components, two);
-    for (const char* words : {"a quadratic equation for P is left", "is positive: two roots", "= 346.41 N",
-                              "= 200.00 N", "= 166.13 N", "to three figures 180 N", "to three figures 513 N"})
+    for (const char* words :
+         {"a quadratic equation for P is left", "is positive: there are two roots", "= 346.41 N",
+          "= 200.00 N", "= 166.13 N", "to three figures 180 N", "to three figures 513 N"})
         EXPECT_TRUE(contains(text, words)) << words << "\n" << text;
     two.forces[1].magnitude.value = 200; // just touches
     text = workedText(Method::components, two);

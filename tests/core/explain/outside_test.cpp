@@ -240,7 +240,7 @@ std::vector<Told> told() {
          }},
         {"all given: v(340, 25°) + v(275, −40°) − v(520, −3.6°)",
          sketch({force("P", 340, 25), force("Q", 275, -40)}, force("R", 520, -3.6)),
-         {{"Δ = ", 0.4569358657679979}, {"for what the forces add up to: it is ", 519.8601878827717}}},
+         {{"Δ = ", 0.4569358657679979}, {"of what the forces add up to: |ΣF| = ", 519.8601878827717}}},
         {"out of reach: 500 − (150 + 200)",
          sketch({force("P", 150, kToFind), force("Q", 200, kToFind)}, force("R", 500, 0)),
          {{"R is ", 150}}},

@@ -38,6 +38,14 @@ struct Case {
     }
 };
 
+/// Of a question without an answer.
+double givenScale(const Sketch& sketch) {
+    double scale = sketch.sum.magnitude.value.value_or(0);
+    for (const Force& force : sketch.forces)
+        scale += force.magnitude.value.value_or(0);
+    return std::max(scale, 1.0);
+}
+
 double scaleOf(const Solution& solution) {
     double scale = solution.sum.magnitude;
     for (const SolvedForce& force : solution.forces)
@@ -57,7 +65,8 @@ void forEachCase(Check check) {
         const std::size_t answers = std::max<std::size_t>(1, c.solved.solutions.size());
         for (c.solution = 0; c.solution < answers; ++c.solution) {
             c.construction = construct(c.sketch, c.solved, c.solution);
-            c.scale = c.solved.solutions.empty() ? 1 : scaleOf(c.solved.solutions[c.solution]);
+            c.scale =
+                c.solved.solutions.empty() ? givenScale(c.sketch) : scaleOf(c.solved.solutions[c.solution]);
             check(c);
         }
     }
@@ -138,6 +147,17 @@ TEST(WorkedProperty, ParallelogramByParallelogramLeadsToTheSameResultant) {
     EXPECT_GT(paired, kCases / 10);
 }
 
+/// "-0.310 N" as "-0.31 N": what a sum leaves over claims no places that its terms don't have.
+std::string withoutZeros(const std::string& shown) {
+    const auto point = shown.find('.'), space = shown.find(' ');
+    if (point == std::string::npos || shown.find('e') != std::string::npos)
+        return shown;
+    auto end = shown.find_last_not_of('0', space - 1);
+    end = end == point ? point : end + 1;
+    return shown.substr(0, end) + shown.substr(space);
+}
+
+/// What a sum leaves over when its terms cancel is told without zeros at its end.
 TEST(WorkedProperty, ByHandEveryResultIsTheRoundedValueOfTheShownNumbers) {
     int checked = 0;
     forEachCase([&](const Case& c) {
@@ -154,8 +174,10 @@ TEST(WorkedProperty, ByHandEveryResultIsTheRoundedValueOfTheShownNumbers) {
                 const std::string got = w.value->text + (w.value->sub == "°" ? "" : " ") + w.value->sub;
                 if (w.value->value == 0 && std::abs(*value) < 1e-9 * c.scale)
                     continue; // a component that vanishes but for its own rounding
-                ASSERT_EQ(got, expected)
-                    << c.name() << ", step " << nameOf(step.key) << ": " << toText(*w.substituted);
+                const bool cancels = std::abs(*value) < c.scale * std::pow(10.0, 1 - c.sketch.figures);
+                ASSERT_TRUE(got == expected || (cancels && got == withoutZeros(expected)))
+                    << got << " for " << expected << ", " << c.name() << ", step " << nameOf(step.key) << ": "
+                    << toText(*w.substituted);
             }
     });
     EXPECT_GT(checked, 5 * kCases);

@@ -36,6 +36,20 @@ TEST(ReportWords, TheGivenSumIsTheResultantOrEquilibriumIsSaid) {
     EXPECT_FALSE((given + atRest).contains(QStringLiteral("(sum)")));
 }
 
+/// At the step of the answer; where there is none it is all that can be said, and stands in front.
+TEST(ReportWords, WhatIsToBeSaidOfTheAnswerStandsOnceAtItsAnswer) {
+    for (const auto& [sample, said] :
+         {std::pair{"two-answers", "Two answers: the circle"},
+          std::pair{"either-sense", "Two answers: the circle"},
+          std::pair{"two-directions", "Two answers: the circle"},
+          std::pair{"tangent", "One answer (tangent)"}, std::pair{"no-resultant", "the forces balance"}}) {
+        const QString report = reportOf(QLatin1String(sample));
+        EXPECT_EQ(flowed(report).count(QLatin1String(said)), 1) << sample;
+        EXPECT_FALSE(report.contains(QStringLiteral("\nNote\n"))) << sample;
+    }
+    EXPECT_TRUE(reportOf(QStringLiteral("no-answer")).contains(QStringLiteral("\nNote\n")));
+}
+
 /// What could be asked next is for the window and for scripts, not for paper.
 TEST(ReportWords, NothingIsSaidOfHowToAskTheProgram) {
     const QString file = QStringLiteral("all-given");
