@@ -38,11 +38,6 @@ VectorId ofWhom(const Question& question, std::size_t cell) {
     return question.quantities[question.quantityOf(cell)].id.of;
 }
 
-Formula times(Formula symbol, double factor) {
-    return factor < 1 && factor > 0 ? over(std::move(symbol), plain(1 / factor))
-                                    : product(std::move(symbol), plain(factor));
-}
-
 } // namespace
 
 Forms complement(const Question& question, std::size_t cell, double) {
@@ -115,9 +110,10 @@ Forms unitConfused(const Question& question, std::size_t cell, double) {
 Forms radiansForDegrees(const Question& question, std::size_t cell, double) {
     if (!question.isDirection(cell) || question.sketch().angleUnit == AngleUnit::gon)
         return {};
-    const bool isRadian = question.sketch().angleUnit == AngleUnit::rad;
+    const Formula symbol = symbolOf(question, cell), pi = number(std::numbers::pi, "π");
     return all(ofWhom(question, cell),
-               {times(symbolOf(question, cell), isRadian ? 180 / std::numbers::pi : std::numbers::pi / 180)});
+               {question.sketch().angleUnit == AngleUnit::rad ? over(product(symbol, count(180)), pi)
+                                                              : over(product(symbol, pi), count(180))});
 }
 
 Forms gonsForDegrees(const Question& question, std::size_t cell, double) {

@@ -301,6 +301,12 @@ std::vector<Fitting> Findings::find(const std::vector<Given>& givens) const {
     if (withPairs)
         addPairs(givens, fittings);
     std::stable_sort(fittings.begin(), fittings.end(), ranking);
+    if (withPairs)
+        std::erase_if(fittings, [&](Fitting& one) {
+            if (one.slips.front().second)
+                weigh(givens, one, true);
+            return one.slips.front().second && one.covered > kMostCoveredByPairs;
+        });
     fittings = chosen(merged(m_question, m_alternatives, givens, std::move(fittings)), givens);
     for (Fitting& fitting : fittings) {
         std::sort(fitting.explained.begin(), fitting.explained.end(), [&](std::size_t a, std::size_t b) {

@@ -23,6 +23,8 @@ struct Fitting {
 /// The share of random wrong answers that evidence may cover and be strong. Source: common practice, no
 /// source.
 inline constexpr double kMostCovered = 0.02;
+/// And up to which two slips at once are worth telling.
+inline constexpr double kMostCoveredByPairs = 0.1;
 
 class Findings {
 public:

@@ -98,8 +98,9 @@ void Pairs::addRewrites() {
 void Pairs::addForms() {
     const auto& singles = m_alternatives.singles();
     for (std::size_t j = 0; j < singles.size(); ++j) {
-        if (!m_alternatives.origin(singles[j]).form)
-            continue;
+        if (!m_alternatives.origin(singles[j]).form ||
+            m_alternatives.slip(singles[j]).verdict != Verdict::axis)
+            continue; // of the forms those of a direction alone: a wrong number is wrong in any unit
         for (std::size_t i = 0; i < singles.size(); ++i)
             if (const auto numbers = together(i, j, false))
                 add(i, j, *numbers);

@@ -24,8 +24,14 @@ bool isAmong(const std::vector<std::size_t>& list, std::size_t what) {
 /// Of a wrong one: what the likeliest finding that explains it makes of it.
 Verdict Sheet::verdictOf(const Part& part, std::size_t index) const {
     const Given& given = part.givens[index];
-    if (!given.isWrong() || given.verdict == Verdict::follows)
+    if (!given.isWrong())
         return given.verdict;
+    if (given.verdict == Verdict::follows) { // what a short cut gives besides was never calculated
+        const bool isShortCut =
+            !part.fittings.empty() && isAmong(part.fittings.front().explained, index) &&
+            m_telling.slipOf(part.fittings.front().slips.front().first).place == SlipPlace::shortCut;
+        return isShortCut ? Verdict::slip : Verdict::follows;
+    }
     for (const Fitting& fitting : part.fittings) {
         if (!isAmong(fitting.explained, index))
             continue;
@@ -35,7 +41,7 @@ Verdict Sheet::verdictOf(const Part& part, std::size_t index) const {
             return slip.verdict;
         const auto place = static_cast<std::size_t>(
             std::find(fitting.explained.begin(), fitting.explained.end(), index) - fitting.explained.begin());
-        // one slip costs once, two cost twice; what a short cut gives besides was never calculated
+        // one slip costs once, two cost twice, and all that a short cut gives
         const bool isFirst =
             place == 0 || (place == 1 && second && m_telling.changes(*second, given.cell) &&
                            !m_telling.changes(*second, part.givens[fitting.explained[0]].cell));
@@ -160,7 +166,8 @@ void Sheet::judge(Part& part) const {
             marked.givenText = given.number->drawn ? m_telling.shown(cell, given.reading.value)
                                                    : m_telling.asGiven(cell, *given.number);
             marked.verdict = verdictOf(part, i);
-            for (const std::size_t source : given.follows)
+            for (const std::size_t source :
+                 marked.verdict == Verdict::follows ? given.follows : std::vector<std::size_t>())
                 marked.followsFrom.push_back(part.givens[source].value->name);
             marked.points = pointsOf(part, marked, i);
             remark(part, marked, given);

@@ -33,21 +33,25 @@ MaybeFormula functionExchanged(const Formula& part, std::string_view from, const
     return apply(to, part.parts[0]);
 }
 
-/// An angle of the sheet's unit keyed in another mode of the calculator: so many of the sheet's units are one
-/// of that mode's.
-MaybeFormula inMode(const Formula& part, double factor) {
+/// An angle of the sheet's unit keyed in another mode of the calculator: `factor` of the sheet's units are
+/// one of that mode's.
+MaybeFormula inMode(const Formula& part, const Formula& factor) {
     if (part.kind != FormulaKind::function)
         return std::nullopt;
-    if (isInverse(part))
-        return over(part, plain(factor));
-    return apply(part.text, product(plain(factor), part.parts[0]));
+    if (!isInverse(part))
+        return apply(part.text, product(factor, part.parts[0]));
+    return factor.kind == FormulaKind::fraction ? product(over(factor.parts[1], factor.parts[0]), part)
+                                                : over(part, factor);
 }
 
-double radian(const Pattern& pattern) {
-    return pattern.chain().unit == AngleUnit::rad ? 0 : turnIn(pattern.chain().unit) / (2 * std::numbers::pi);
+/// Of the sheet's units in one radian; none on a sheet in radians.
+std::optional<Formula> radian(const Pattern& pattern) {
+    if (pattern.chain().unit == AngleUnit::rad)
+        return std::nullopt;
+    return over(count(pattern.chain().unit == AngleUnit::deg ? 180 : 200), number(std::numbers::pi, "π"));
 }
 
-std::vector<Rewrite> wholeMode(const Pattern& pattern, double factor) {
+std::vector<Rewrite> wholeMode(const Pattern& pattern, const Formula& factor) {
     return allLines(pattern, [&](const Line& line) {
         return replacedIn(line, [&](const Formula& part) { return inMode(part, factor); });
     });
@@ -162,19 +166,19 @@ std::vector<Rewrite> rightTriangleAssumed(const Pattern& pattern) {
 }
 
 std::vector<Rewrite> gonMode(const Pattern& pattern) {
-    return pattern.chain().unit == AngleUnit::deg ? wholeMode(pattern, 0.9) : std::vector<Rewrite>();
+    return pattern.chain().unit == AngleUnit::deg ? wholeMode(pattern, plain(0.9)) : std::vector<Rewrite>();
 }
 
 std::vector<Rewrite> radianMode(const Pattern& pattern) {
-    const double factor = radian(pattern);
-    return factor == 0 ? std::vector<Rewrite>() : wholeMode(pattern, factor);
+    const auto factor = radian(pattern);
+    return factor ? wholeMode(pattern, *factor) : std::vector<Rewrite>();
 }
 
 std::vector<Rewrite> radianModeOnce(const Pattern& pattern) {
-    const double factor = radian(pattern);
+    const auto factor = radian(pattern);
     std::vector<Rewrite> all;
     const auto& lines = pattern.chain().lines;
-    for (std::size_t i = 0; factor != 0 && i < lines.size(); ++i) {
+    for (std::size_t i = 0; factor && i < lines.size(); ++i) {
         if (lines[i].kind == LineKind::check)
             continue;
         for (std::size_t which = 0;; ++which) {
@@ -182,7 +186,7 @@ std::vector<Rewrite> radianModeOnce(const Pattern& pattern) {
             bool any = false;
             for (Case& one : now.cases)
                 if (auto other = replacedOnce(
-                        one.formula, [&](const Formula& part) { return inMode(part, factor); }, which)) {
+                        one.formula, [&](const Formula& part) { return inMode(part, *factor); }, which)) {
                     one.formula = std::move(*other);
                     any = true;
                 }
