@@ -55,6 +55,8 @@ bool isAngleText(std::string_view text) {
 }
 
 bool isForceText(std::string_view text) {
+    if (text.find_first_of("0123456789") == std::string_view::npos) // N is north as well
+        return false;
     const std::string unit = trimmed(text.substr(digitsOf(text).size()));
     return unit == "lb" || unit == "lbs" || unit == "kips" || forceUnitFrom(unit).has_value();
 }

@@ -122,7 +122,8 @@ std::vector<Fitting> merged(const Question& question, const Alternatives& altern
             out.push_back(std::move(one));
             continue;
         }
-        const bool leads = ranking.slip(one).place == SlipPlace::reporting &&
+        const bool leads = areOneByNature(ranking.slip(one).id, ranking.slip(*same).id) &&
+                           ranking.slip(one).place == SlipPlace::reporting &&
                            ranking.slip(*same).place != SlipPlace::reporting &&
                            one.contradicted <= same->contradicted;
         if (leads)

@@ -70,8 +70,10 @@ Likeness likenessTo(const Question& question, const Numbers& rights, std::size_t
         return Likeness::right;
     if (isShorter(question, cell, near, right, given.figures))
         return Likeness::rounded;
+    const double coarse =
+        question.dimension(cell) == Dimension::angle ? question.degree() : unitOf(right, kLeastFigures);
     const double room =
-        std::min(given.half + rights.tolerance[cell], question.limit(cell, right, kMostRounded));
+        std::min(given.half, coarse / 2) + rights.tolerance[cell]; // which is limited by itself
     return off <= room + bit ? Likeness::rounded : Likeness::none;
 }
 

@@ -206,9 +206,20 @@ Part Sheet::part(const Attempt& attempt, std::size_t answer, std::size_t positio
 
 namespace {
 
-/// More points; then the milder verdict.
+/// Numbers that the likeliest finding explains, less those that speak against it.
+std::ptrdiff_t weightOf(const Part& part) {
+    if (part.fittings.empty())
+        return 0;
+    const Fitting& first = part.fittings.front();
+    return static_cast<std::ptrdiff_t>(first.explained.size()) -
+           static_cast<std::ptrdiff_t>(first.contradicted);
+}
+
+/// More points; then the one of which more is explained; then the milder verdict.
 bool isBetter(const Part& a, const Part& b) {
-    return a.points != b.points ? a.points > b.points : rankOf(a.verdict) > rankOf(b.verdict);
+    if (a.points != b.points)
+        return a.points > b.points;
+    return weightOf(a) != weightOf(b) ? weightOf(a) > weightOf(b) : rankOf(a.verdict) > rankOf(b.verdict);
 }
 
 } // namespace
