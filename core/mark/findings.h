@@ -38,7 +38,9 @@ public:
 private:
     std::vector<Fitting> singles(const std::vector<Given>& givens) const;
     void addPairs(const std::vector<Given>& givens, std::vector<Fitting>& fittings) const;
-    void weigh(const std::vector<Given>& givens, Fitting& fitting, bool withPairs) const;
+    /// The share of random wrong answers that some alternative would fit as well in what is explained.
+    double covered(const std::vector<Given>& givens, const std::vector<std::size_t>& explained,
+                   bool withPairs) const;
 
     const Question& m_question;
     const Alternatives& m_alternatives;

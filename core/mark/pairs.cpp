@@ -18,28 +18,28 @@ bool canBePaired(const Rewrite& a, const Rewrite& b) {
 } // namespace
 
 Pairs::Pairs(const Question& question, const Alternatives& alternatives)
-    : m_question(question), m_alternatives(alternatives) {
+    : m_question(question), m_alternatives(alternatives), m_columns(question.asked * question.answers) {
     addRewrites();
     addForms();
 }
 
-double Pairs::tolerance(const Pair& pair, std::size_t cell) const {
-    const auto& singles = m_alternatives.singles();
-    return std::max(singles[pair.first].numbers.tolerance[cell],
-                    singles[pair.second].numbers.tolerance[cell]);
-}
-
 void Pairs::add(std::size_t first, std::size_t second, const Numbers& numbers) {
-    Pair pair{static_cast<std::uint32_t>(first), static_cast<std::uint32_t>(second), {}};
-    std::size_t changed = 0;
-    const std::size_t asked = m_question.asked * m_question.answers;
-    for (std::size_t cell = 0; cell < asked; ++cell) {
+    const auto isChanged = [&](std::size_t cell) {
         const double value = numbers.value[cell], right = m_question.right().value[cell];
-        pair.value.push_back(static_cast<float>(value));
-        changed += isThere(value) && isThere(right) && !isSame(m_question, cell, value, right) ? 1 : 0;
+        return isThere(value) && isThere(right) && !isSame(m_question, cell, value, right);
+    };
+    std::size_t changed = 0;
+    for (std::size_t cell = 0; cell < m_columns.size(); ++cell)
+        changed += isChanged(cell) ? 1 : 0;
+    if (changed < 2) // it must explain two given numbers
+        return;
+    const auto& singles = m_alternatives.singles();
+    m_pairs.push_back({static_cast<std::uint32_t>(first), static_cast<std::uint32_t>(second)});
+    for (std::size_t cell = 0; cell < m_columns.size(); ++cell) {
+        m_columns[cell].value.push_back(static_cast<float>(isChanged(cell) ? numbers.value[cell] : kNone));
+        m_columns[cell].tolerance.push_back(static_cast<float>(
+            std::max(singles[first].numbers.tolerance[cell], singles[second].numbers.tolerance[cell])));
     }
-    if (changed >= 2) // it must explain two given numbers
-        m_pairs.push_back(std::move(pair));
 }
 
 /// Two rewrites of one chain, or a form of what a slip gives. Empty where they don't go together.
@@ -107,11 +107,12 @@ void Pairs::addForms() {
     }
 }
 
-Numbers Pairs::numbersOf(const Pair& pair) const {
+Numbers Pairs::numbersOf(std::size_t index) const {
+    const Pair& pair = m_pairs[index];
     Numbers numbers = together(pair.first, pair.second, true).value_or(Numbers(m_question.cells()));
-    for (std::size_t cell = 0; cell < m_question.cells(); ++cell)
-        numbers.tolerance[cell] =
-            std::max(numbers.tolerance[cell], isThere(numbers.value[cell]) ? tolerance(pair, cell) : 0);
+    for (std::size_t cell = 0; cell < m_columns.size(); ++cell)
+        if (isThere(numbers.value[cell]))
+            numbers.tolerance[cell] = std::max(numbers.tolerance[cell], tolerance(index, cell));
     return numbers;
 }
 

@@ -5,10 +5,9 @@
 
 namespace tailpoint::marking {
 
-/// What two slips give together, of what is asked alone.
+/// Two slips; what they give together stands in columns, of what is asked alone.
 struct Pair {
     std::uint32_t first = 0, second = 0; ///< of Alternatives::singles()
-    std::vector<float> value;            ///< by asked cell; kNone where it says nothing
 };
 
 class Pairs {
@@ -17,10 +16,18 @@ public:
     Pairs(const Question& question, const Alternatives& alternatives);
 
     const std::vector<Pair>& all() const { return m_pairs; }
+    /// Cells of what is asked: those that have columns.
+    std::size_t columns() const { return m_columns.size(); }
+    /// In single precision; kNone where the pair leaves the cell right or says nothing of it.
+    double value(std::size_t pair, std::size_t cell) const {
+        return static_cast<double>(m_columns[cell].value[pair]);
+    }
     /// The larger of both slips' tolerances.
-    double tolerance(const Pair& pair, std::size_t cell) const;
+    double tolerance(std::size_t pair, std::size_t cell) const {
+        return static_cast<double>(m_columns[cell].tolerance[pair]);
+    }
     /// Evaluated anew, with intermediates and tolerances of its own.
-    Numbers numbersOf(const Pair& pair) const;
+    Numbers numbersOf(std::size_t pair) const;
 
 private:
     void addRewrites();
@@ -30,7 +37,11 @@ private:
 
     const Question& m_question;
     const Alternatives& m_alternatives;
+    struct Column {
+        std::vector<float> value, tolerance;
+    };
     std::vector<Pair> m_pairs;
+    std::vector<Column> m_columns;
 };
 
 } // namespace tailpoint::marking
