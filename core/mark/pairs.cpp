@@ -6,6 +6,9 @@ namespace tailpoint::marking {
 
 namespace {
 
+/// Two rare slips at once are nobody's.
+constexpr int kLeastCommon = 6;
+
 /// Different lines are changed, or another place.
 bool canBePaired(const Rewrite& a, const Rewrite& b) {
     for (const Change& one : a.changes)
@@ -72,6 +75,12 @@ std::optional<Numbers> Pairs::together(std::size_t first, std::size_t second, bo
     return numbers;
 }
 
+bool Pairs::areCommon(std::size_t first, std::size_t second) const {
+    const auto& singles = m_alternatives.singles();
+    return m_alternatives.slip(singles[first]).common + m_alternatives.slip(singles[second]).common >=
+           kLeastCommon;
+}
+
 void Pairs::addRewrites() {
     const auto& singles = m_alternatives.singles();
     std::vector<std::vector<std::pair<std::size_t, Alternatives::Run>>> byWay(m_question.own.ways.size());
@@ -86,7 +95,8 @@ void Pairs::addRewrites() {
             for (std::size_t j = i + 1; j < byWay[w].size(); ++j) {
                 const auto& [first, a] = byWay[w][i];
                 const auto& [second, b] = byWay[w][j];
-                if (!canBePaired(*m_alternatives.origin(singles[first]).rewrite,
+                if (!areCommon(first, second) ||
+                    !canBePaired(*m_alternatives.origin(singles[first]).rewrite,
                                  *m_alternatives.origin(singles[second]).rewrite))
                     continue;
                 way.program.change(a.state, state, b.patches, {}, a.patches);
@@ -102,7 +112,7 @@ void Pairs::addForms() {
             m_alternatives.slip(singles[j]).verdict != Verdict::axis)
             continue; // of the forms those of a direction alone: a wrong number is wrong in any unit
         for (std::size_t i = 0; i < singles.size(); ++i)
-            if (const auto numbers = together(i, j, false))
+            if (const auto numbers = areCommon(i, j) ? together(i, j, false) : std::nullopt)
                 add(i, j, *numbers);
     }
 }

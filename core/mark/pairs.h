@@ -12,7 +12,7 @@ struct Pair {
 
 class Pairs {
 public:
-    /// All pairs from different places or different lines; takes some ms.
+    /// All pairs from different places or different lines of which one at least is common; takes some ms.
     Pairs(const Question& question, const Alternatives& alternatives);
 
     const std::vector<Pair>& all() const { return m_pairs; }
@@ -30,6 +30,7 @@ public:
     Numbers numbersOf(std::size_t pair) const;
 
 private:
+    bool areCommon(std::size_t first, std::size_t second) const;
     void addRewrites();
     void addForms();
     void add(std::size_t first, std::size_t second, const Numbers& numbers);
