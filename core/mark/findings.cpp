@@ -96,12 +96,12 @@ public:
         return a.slips.front().first < b.slips.front().first;
     }
     const Slip& slip(const Fitting& fitting) const {
-        return m_alternatives.slip(m_alternatives.singles()[fitting.slips.front().first]);
+        return m_alternatives.slip(m_alternatives.at(fitting.slips.front().first));
     }
     int common(const Fitting& fitting) const {
         const auto& one = fitting.slips.front();
         const int first = slip(fitting).common;
-        return one.second ? first + m_alternatives.slip(m_alternatives.singles()[*one.second]).common : first;
+        return one.second ? first + m_alternatives.slip(m_alternatives.at(*one.second)).common : first;
     }
 
 private:

@@ -242,6 +242,15 @@ TEST(MarkVerdict, TwoSlipsAtOnceAreNamedOnlyWhereNoSingleOneFits) {
     EXPECT_EQ(verdictOf(marking, "theta_R"), Verdict::slip);
 }
 
+TEST(MarkVerdict, AQuestionReadWronglyIsTriedWithASlipInItsCalculation) {
+    // Python: Q at +45° makes gamma 165°; without the factor 2 R = 491.5356, and 30 + arcsin(220 sin 165° /
+    // R) = 36.652
+    const Marking marking = marked(two(), {"R = 490.65", "theta_R = 36.66"});
+    ASSERT_FALSE(marking.slips.empty());
+    EXPECT_EQ(marking.slips.front().id, "sign-of-direction") << toText(marking);
+    EXPECT_EQ(marking.slips.front().second, "factor-two-lost");
+}
+
 TEST(MarkVerdict, ADrawnVectorHasTheDrawingsTolerance) {
     const Marker marker(two(), solve(two()));
     // within 2 per cent and 1 degree of 454.66 at 2.13, and without
