@@ -8,6 +8,7 @@ namespace tailpoint::marking {
 
 namespace {
 
+constexpr double kNoise = 1e-13;      ///< of all magnitudes
 constexpr double kRoundedAngle = 0.1; ///< degrees: to what angles on the way are rounded at least
 
 QuantityId common(QuantityId id) {
@@ -207,6 +208,13 @@ Numbers Question::numbersOf(const Ways& ways) const {
 void Question::addRights() {
     std::vector<Ways> all;
     rights.push_back(numbersOf(own));
+    double scale = 0;
+    for (const SolvedForce& force : own.solved.solutions.front().forces)
+        scale += force.magnitude;
+    for (std::size_t cell = 0; cell < cells(); ++cell) // true zeros that were rounded
+        if (double& value = rights.front().value[cell];
+            dimension(cell) == Dimension::force && std::abs(value) < kNoise * scale)
+            value = 0;
     for (const Way& way : own.ways)
         addTolerance(way, way.right, {}, kMostRounded, rights.front());
     for (const double g : {9.81, 9.80}) { // of a mass whose weight is meant

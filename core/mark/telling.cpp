@@ -115,6 +115,8 @@ Working Telling::working(const QuantityId& subject, const Formula& formula, cons
         out.substituted = std::move(numbers);
     if (value)
         out.value = numberOf(subject, *value, false);
+    if (out.substituted && out.value && tailpoint::toText(*out.substituted) == tailpoint::toText(*out.value))
+        out.substituted.reset(); // told once
     return out;
 }
 
