@@ -63,6 +63,7 @@ private:
     Code::Range rangeOf(const Formula& formula) {
         Code::Range range;
         range.begin = here();
+        m_depth = 0;
         add(formula);
         range.end = here();
         return range;
@@ -96,7 +97,14 @@ private:
                 add(part);
         put(o);
     }
-    void put(const Code::Operation& o) { m_code.operations.push_back(o); }
+    void put(const Code::Operation& o) {
+        m_code.operations.push_back(o);
+        const bool pushes = o.op == Op::number || o.op == Op::load || o.op == Op::nothing;
+        if (o.op == Op::loadOr) // stands in place of what would be pushed after it
+            return;
+        m_depth = pushes ? m_depth + 1 : m_depth + 1 - o.count;
+        m_code.depth = std::max(m_code.depth, m_depth);
+    }
     void load(Op op, std::size_t slot) {
         Code::Operation o;
         o.op = op;
@@ -108,6 +116,7 @@ private:
 
     const QuantityIndex& m_index;
     Code m_code;
+    std::size_t m_depth = 0;
 };
 
 Program::Program(const Chain& chain) : m_unit(chain.unit) {

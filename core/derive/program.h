@@ -69,6 +69,7 @@ public:
         std::vector<Operation> operations;
         std::vector<Form> cases;
         std::vector<std::uint32_t> inputs; ///< slots, each once
+        std::size_t depth = 0;             ///< of values at a time, at most
     };
 
     /// A line in place of the chain's own.

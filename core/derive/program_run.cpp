@@ -13,22 +13,23 @@ using arithmetic::Value;
 using Code = Program::Code;
 using Op = Code::Op;
 
-/// The values that an expression has on its way, in one block.
+/// The values that an expression has on its way; on the heap where it has many terms.
 class Stack {
 public:
-    void clear() { m_size = 0; }
-    std::size_t size() const { return m_size; }
-    void push(long double x) {
-        if (m_size == m_values.size())
-            m_values.resize(2 * m_size + 16);
-        m_values[m_size++] = x;
+    explicit Stack(std::size_t depth) : m_many(depth > kFew ? depth : 0) {
+        m_values = m_many.empty() ? m_few : m_many.data();
     }
+    std::size_t size() const { return m_size; }
+    void push(long double x) { m_values[m_size++] = x; }
     long double pop() { return m_values[--m_size]; }
-    long double* top(std::size_t count) { return m_values.data() + (m_size - count); }
+    const long double* top(std::size_t count) const { return m_values + (m_size - count); }
     void drop(std::size_t count) { m_size -= count; }
 
 private:
-    std::vector<long double> m_values = std::vector<long double>(64);
+    static constexpr std::size_t kFew = 32;
+    long double m_few[kFew];
+    std::vector<long double> m_many;
+    long double* m_values = nullptr;
     std::size_t m_size = 0;
 };
 
@@ -62,8 +63,7 @@ Value combined(const Code::Operation& o, Stack& stack, AngleUnit unit) {
 }
 
 Value valueOf(const Code& code, Code::Range range, const Program::State& state, AngleUnit unit) {
-    thread_local Stack stack;
-    stack.clear();
+    Stack stack(code.depth);
     for (std::uint32_t i = range.begin; i < range.end; ++i) {
         const Code::Operation& o = code.operations[i];
         Value value;
@@ -185,8 +185,7 @@ Program::State Program::changed(const State& state, std::span<const Patch> patch
 void Program::change(const State& state, State& into, std::span<const Patch> patches,
                      std::span<const Put> puts, std::span<const Patch> before) const {
     into = state;
-    thread_local std::vector<std::uint8_t> moved;
-    moved.assign(slots(), 0);
+    std::vector<std::uint8_t> moved(slots(), 0);
     std::size_t first = lines();
     for (const Patch& patch : patches)
         first = std::min(first, patch.line);

@@ -139,7 +139,8 @@ double Question::halfAsked(std::size_t cell, double value) const {
 }
 
 double Question::apart(std::size_t cell, double a, double b) const {
-    return std::abs(isDirection(cell) ? std::remainder(a - b, turn()) : a - b);
+    const double off = std::abs(a - b);
+    return off > turn() / 2 && isDirection(cell) ? std::abs(std::remainder(a - b, turn())) : off;
 }
 
 double Question::limit(std::size_t cell, double value, double share) const {
