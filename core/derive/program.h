@@ -140,6 +140,7 @@ public:
 
 private:
     class Compiler;
+    std::vector<const Code*> codes(std::span<const Patch> patches, std::span<const Patch> before = {}) const;
     void runLine(std::size_t line, const Code& code, State& state, std::span<const Put> puts) const;
 
     AngleUnit m_unit = AngleUnit::deg;

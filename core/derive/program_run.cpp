@@ -155,24 +155,22 @@ void Program::runLine(std::size_t line, const Code& code, State& state, std::spa
         state.value[slot] = *value;
 }
 
-namespace {
-
-const Code& codeOf(std::size_t line, const std::vector<Code>& own, std::span<const Program::Patch> patches,
-                   std::span<const Program::Patch> before = {}) {
-    for (const Program::Patch& patch : patches)
-        if (patch.line == line)
-            return patch.code;
-    for (const Program::Patch& patch : before)
-        if (patch.line == line)
-            return patch.code;
-    return own[line];
+/// By line: the chain's own code, or that of a patch; of two for a line the first, those of `before` behind.
+std::vector<const Program::Code*> Program::codes(std::span<const Patch> patches,
+                                                 std::span<const Patch> before) const {
+    std::vector<const Code*> codes(lines());
+    for (std::size_t line = 0; line < lines(); ++line)
+        codes[line] = &m_lines[line];
+    for (const auto& some : {before, patches})
+        for (auto patch = some.rbegin(); patch != some.rend(); ++patch)
+            codes[patch->line] = &patch->code;
+    return codes;
 }
 
-} // namespace
-
 void Program::run(State& state, std::span<const Patch> patches, std::span<const Put> puts) const {
+    const auto all = codes(patches);
     for (std::size_t line = 0; line < lines(); ++line)
-        runLine(line, codeOf(line, m_lines, patches), state, puts);
+        runLine(line, *all[line], state, puts);
 }
 
 Program::State Program::changed(const State& state, std::span<const Patch> patches, std::span<const Put> puts,
@@ -185,25 +183,24 @@ Program::State Program::changed(const State& state, std::span<const Patch> patch
 void Program::change(const State& state, State& into, std::span<const Patch> patches,
                      std::span<const Put> puts, std::span<const Patch> before) const {
     into = state;
-    std::vector<std::uint8_t> moved(slots(), 0);
-    std::size_t first = lines();
+    const auto all = codes(patches, before);
+    std::vector<std::uint8_t> moved(slots(), 0), isChanged(lines(), 0);
     for (const Patch& patch : patches)
-        first = std::min(first, patch.line);
-    for (const Put& put : puts)
-        for (std::size_t line = 0; line < lines(); ++line)
+        isChanged[patch.line] = 1;
+    for (std::size_t line = 0; line < lines() && !puts.empty(); ++line)
+        for (const Put& put : puts)
             if (m_subjects[line] == put.slot)
-                first = std::min(first, line);
+                isChanged[line] = 1;
+    std::size_t first = 0;
+    while (first < lines() && isChanged[first] == 0)
+        ++first;
     for (std::size_t line = first; line < lines(); ++line) // not yet known while lines before them are run
         into.known[m_subjects[line]] = 0;
     for (std::size_t line = first; line < lines(); ++line) {
         const std::size_t slot = m_subjects[line];
-        const Code& code = codeOf(line, m_lines, patches, before);
-        const bool isChanged =
-            std::any_of(patches.begin(), patches.end(), [&](const Patch& p) { return p.line == line; }) ||
-            std::any_of(puts.begin(), puts.end(), [&](const Put& p) { return p.slot == slot; }) ||
-            std::any_of(code.inputs.begin(), code.inputs.end(),
-                        [&](std::uint32_t input) { return moved[input] != 0; });
-        if (!isChanged) {
+        const Code& code = *all[line];
+        if (isChanged[line] == 0 && std::none_of(code.inputs.begin(), code.inputs.end(),
+                                                 [&](std::uint32_t input) { return moved[input] != 0; })) {
             into.known[slot] = state.known[slot];
             continue;
         }
@@ -214,11 +211,8 @@ void Program::change(const State& state, State& into, std::span<const Patch> pat
 
 Program::Trial::Trial(const Program& program, State state, std::span<const Patch> patches,
                       std::span<const Put> puts)
-    : m_program(program), m_state(std::move(state)), m_puts(puts), m_isMoved(program.slots(), 0) {
-    m_codes.reserve(program.lines());
-    for (std::size_t line = 0; line < program.lines(); ++line)
-        m_codes.push_back(&codeOf(line, program.m_lines, patches));
-}
+    : m_program(program), m_state(std::move(state)), m_puts(puts), m_codes(program.codes(patches)),
+      m_isMoved(program.slots(), 0) {}
 
 void Program::Trial::keep(std::size_t line) {
     const std::size_t slot = m_program.m_subjects[line];

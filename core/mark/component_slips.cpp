@@ -1,4 +1,5 @@
 // Slips in the components' chain.
+#include "core/mark/alternatives.h"
 #include "core/mark/rewriting.h"
 
 #include "core/formula/turns.h"
@@ -94,7 +95,7 @@ std::vector<Rewrite> termsTurned(const Pattern& pattern, std::size_t index) {
     const Line& line = pattern.chain().lines[index];
     std::vector<Rewrite> all;
     const Formula& whole = line.cases.front().formula;
-    if (whole.kind != FormulaKind::sum || line.cases.size() > 1)
+    if (whole.kind != FormulaKind::sum || line.cases.size() > 1 || whole.parts.size() > kMostOfOneSlip)
         return all;
     for (std::size_t i = 0; i < whole.parts.size(); ++i) {
         Formula now = whole;
