@@ -349,4 +349,44 @@ void Program::change(const State& state, State& into, std::span<const Patch> pat
     }
 }
 
+Program::Trial::Trial(const Program& program, State state, std::span<const Patch> patches,
+                      std::span<const Put> puts)
+    : m_program(program), m_state(std::move(state)), m_puts(puts), m_isMoved(program.slots(), 0) {
+    m_codes.reserve(program.lines());
+    for (std::size_t line = 0; line < program.lines(); ++line)
+        m_codes.push_back(&codeOf(line, program.m_lines, patches));
+}
+
+void Program::Trial::keep(std::size_t line) {
+    const std::size_t slot = m_program.m_subjects[line];
+    m_before.push_back({slot, line, m_state.value[slot], m_state.known[slot], m_state.taken[line]});
+    m_isMoved[slot] = 1;
+    m_moved.push_back(slot);
+}
+
+void Program::Trial::move(std::size_t line, long double value) {
+    keep(line);
+    m_state.value[m_program.m_subjects[line]] = value;
+    m_state.known[m_program.m_subjects[line]] = 1;
+    for (std::size_t next = line + 1; next < m_codes.size(); ++next) {
+        const Code& code = *m_codes[next];
+        if (std::none_of(code.inputs.begin(), code.inputs.end(),
+                         [&](std::uint32_t input) { return m_isMoved[input] != 0; }))
+            continue;
+        keep(next);
+        m_program.runLine(next, code, m_state, m_puts);
+    }
+}
+
+void Program::Trial::back() {
+    for (auto before = m_before.rbegin(); before != m_before.rend(); ++before) {
+        m_state.value[before->slot] = before->value;
+        m_state.known[before->slot] = before->known;
+        m_state.taken[before->line] = before->taken;
+        m_isMoved[before->slot] = 0;
+    }
+    m_before.clear();
+    m_moved.clear();
+}
+
 } // namespace tailpoint

@@ -108,6 +108,35 @@ public:
     void change(const State& state, State& into, std::span<const Patch> patches,
                 std::span<const Put> puts = {}, std::span<const Patch> before = {}) const;
 
+    /// A state in which one value after another is moved and put back: what is carried on from each.
+    class Trial {
+    public:
+        /// `state` was run with these.
+        Trial(const Program& program, State state, std::span<const Patch> patches, std::span<const Put> puts);
+        /// With another value in a line's place. Precondition: back().
+        void move(std::size_t line, long double value);
+        void back();
+        const State& state() const { return m_state; }
+        /// Slots that the move has changed.
+        const std::vector<std::size_t>& moved() const { return m_moved; }
+
+    private:
+        struct Before {
+            std::size_t slot, line;
+            long double value;
+            std::uint8_t known, taken;
+        };
+        void keep(std::size_t line);
+
+        const Program& m_program;
+        State m_state;
+        std::span<const Put> m_puts;
+        std::vector<const Code*> m_codes; ///< by line
+        std::vector<std::uint8_t> m_isMoved;
+        std::vector<std::size_t> m_moved;
+        std::vector<Before> m_before;
+    };
+
 private:
     class Compiler;
     void runLine(std::size_t line, const Code& code, State& state, std::span<const Put> puts) const;

@@ -100,6 +100,20 @@ void Alternatives::add(std::size_t slip, Origin origin, Numbers numbers, const R
     m_origins.push_back(std::move(origin));
 }
 
+std::size_t Alternatives::keep(Alternative alternative, Origin origin) {
+    alternative.origin = m_origins.size();
+    m_origins.push_back(std::move(origin));
+    m_kept.push_back(std::move(alternative));
+    return m_singles.size() + m_kept.size() - 1;
+}
+
+void Alternatives::dropFrom(std::size_t index) {
+    while (next() > index) {
+        m_kept.pop_back();
+        m_origins.pop_back();
+    }
+}
+
 void Alternatives::addRewrites(std::size_t slip) {
     const auto reduction = reductionOf(m_question.sketch(), m_question.own.solved);
     for (std::size_t i = 0; i < m_question.own.ways.size(); ++i) {

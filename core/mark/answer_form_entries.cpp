@@ -141,6 +141,18 @@ std::vector<Slip> answerForms() {
          .mend = SENTENCE("marking", "Compare the written value with the display, digit by digit."),
          .ask = SENTENCE("marking", "What does your calculator show?"),
          .forms = answer_forms::digitsExchanged},
+        {.id = "tip-at-midpoint",
+         .place = SlipPlace::reporting,
+         .common = 2,
+         .strong = SENTENCE("marking", "This is what you get if the arrow ends where the two diagonals "
+                                       "cross, halfway along the resultant."),
+         .weak = SENTENCE("marking", "One way to get this number is to end the arrow where the two diagonals "
+                                     "cross, halfway along the resultant."),
+         .mend = SENTENCE(
+             "marking",
+             "The resultant is the whole diagonal: its tip is the corner opposite to the common point."),
+         .ask = SENTENCE("marking", "At which corner of the parallelogram does your arrow end?"),
+         .forms = answer_forms::tipAtMidpoint},
     };
 }
 

@@ -153,4 +153,12 @@ Forms digitsExchanged(const Question& question, std::size_t cell, double value) 
     return all(ofWhom(question, cell), std::move(formulas));
 }
 
+/// Of a parallelogram's diagonal.
+Forms tipAtMidpoint(const Question& question, std::size_t cell, double) {
+    const bool isDiagonal = isMagnitude(question, cell) && ofWhom(question, cell) == kSumVector &&
+                            question.own.solved.family == Family::closePolygon &&
+                            question.sketch().forces.size() == 2;
+    return isDiagonal ? all(kSumVector, {over(symbolOf(question, cell), count(2))}) : Forms();
+}
+
 } // namespace tailpoint::marking::answer_forms

@@ -16,13 +16,14 @@ using Code = AttemptFault::Code;
 
 /// The part of a text that is a number: up to the first letter that is no exponent, or a degree sign.
 std::string_view digitsOf(std::string_view text) {
-    const auto isDigit = [&](std::size_t i) { return i < text.size() && text[i] >= '0' && text[i] <= '9'; };
+    const auto at = [&](std::size_t i) { return i < text.size() ? text[i] : ' '; };
+    const auto isDigit = [&](std::size_t i) { return at(i) >= '0' && at(i) <= '9'; };
     for (std::size_t i = 0; i < text.size(); ++i) {
         const char c = text[i];
         const bool isLetter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+        const bool isSigned = (at(i + 1) == '-' || at(i + 1) == '+') && isDigit(i + 2);
         const bool isExponent =
-            (c == 'e' || c == 'E') && i > 0 && isDigit(i - 1) &&
-            (isDigit(i + 1) || ((text[i + 1] == '-' || text[i + 1] == '+') && isDigit(i + 2)));
+            (c == 'e' || c == 'E') && i > 0 && isDigit(i - 1) && (isDigit(i + 1) || isSigned);
         if ((isLetter && !isExponent) || text.substr(i).starts_with("°") || c == ':')
             return text.substr(0, i);
     }
@@ -55,6 +56,8 @@ bool isAngleText(std::string_view text) {
 }
 
 bool isForceText(std::string_view text) {
+    if (text.find_first_of("0123456789") == std::string_view::npos) // N is north as well
+        return false;
     const std::string unit = trimmed(text.substr(digitsOf(text).size()));
     return unit == "lb" || unit == "lbs" || unit == "kips" || forceUnitFrom(unit).has_value();
 }

@@ -1,13 +1,14 @@
 #include "core/mark/findings.h"
 
 #include <algorithm>
-#include <numeric>
+#include <map>
 
 namespace tailpoint::marking {
 
 namespace {
 
 constexpr double kOneNumber = 1e-6; ///< relative: numbers that no answer could tell apart
+constexpr double kSingle = 1e-6;    ///< what single precision is off
 constexpr std::size_t kMostFindings = 6;
 
 /// Place in the calculation: the line of the first chain that has it.
@@ -95,12 +96,12 @@ public:
         return a.slips.front().first < b.slips.front().first;
     }
     const Slip& slip(const Fitting& fitting) const {
-        return m_alternatives.slip(m_alternatives.singles()[fitting.slips.front().first]);
+        return m_alternatives.slip(m_alternatives.at(fitting.slips.front().first));
     }
     int common(const Fitting& fitting) const {
         const auto& one = fitting.slips.front();
         const int first = slip(fitting).common;
-        return one.second ? first + m_alternatives.slip(m_alternatives.singles()[*one.second]).common : first;
+        return one.second ? first + m_alternatives.slip(m_alternatives.at(*one.second)).common : first;
     }
 
 private:
@@ -122,7 +123,8 @@ std::vector<Fitting> merged(const Question& question, const Alternatives& altern
             out.push_back(std::move(one));
             continue;
         }
-        const bool leads = ranking.slip(one).place == SlipPlace::reporting &&
+        const bool leads = areOneByNature(ranking.slip(one).id, ranking.slip(*same).id) &&
+                           ranking.slip(one).place == SlipPlace::reporting &&
                            ranking.slip(*same).place != SlipPlace::reporting &&
                            one.contradicted <= same->contradicted;
         if (leads)
@@ -174,21 +176,20 @@ std::vector<Fitting> Findings::singles(const std::vector<Given>& givens) const {
 }
 
 void Findings::addPairs(const std::vector<Given>& givens, std::vector<Fitting>& fittings) const {
-    for (const Pair& pair : pairs().all()) {
-        std::size_t explained = 0;
-        for (const Given& given : givens) {
-            if (given.cell >= pair.value.size() || !given.isWrong())
-                continue;
-            const double value = pair.value[given.cell], right = m_question.right().value[given.cell];
-            const bool isFitting = !std::isnan(value) && !isSame(m_question, given.cell, value, right) &&
-                                   fits(m_question, given.cell, given.reading, value,
-                                        pairs().tolerance(pair, given.cell) + 1e-6 * std::abs(value));
-            explained += isFitting ? 1 : 0;
-        }
+    std::vector<const Given*> wrong;
+    for (const Given& given : givens)
+        if (given.isWrong() && given.cell < pairs().columns())
+            wrong.push_back(&given);
+    for (std::size_t pair = 0; pair < pairs().all().size(); ++pair) {
+        const auto explained = std::count_if(wrong.begin(), wrong.end(), [&](const Given* given) {
+            const double value = pairs().value(pair, given->cell);
+            return isThere(value) && fits(m_question, given->cell, given->reading, value,
+                                          pairs().tolerance(pair, given->cell) + kSingle * std::abs(value));
+        });
         if (explained < 2)
             continue;
         Fitting fitting;
-        fitting.slips.push_back({pair.first, pair.second});
+        fitting.slips.push_back({pairs().all()[pair].first, pairs().all()[pair].second});
         fitting.numbers = pairs().numbersOf(pair);
         Fit fit = fitOf(m_question, givens, fitting.numbers, [&](std::size_t cell) {
             return !isSame(m_question, cell, fitting.numbers.value[cell], m_question.right().value[cell]);
@@ -217,7 +218,7 @@ Span spanOf(const Question& question, std::size_t cell) {
 }
 
 /// The part of the span that fits that number.
-Span covered(const Question& question, const Given& given, double value, double tolerance) {
+Span partOf(const Question& question, const Given& given, double value, double tolerance) {
     const Span span = spanOf(question, given.cell);
     const double half = given.reading.half + tolerance;
     if (question.isDirection(given.cell)) {
@@ -246,18 +247,19 @@ double unionOf(std::vector<Span> parts) {
 } // namespace
 
 /// One number: the union of all intervals. Several: the sum of all boxes, which is no less than their union.
-void Findings::weigh(const std::vector<Given>& givens, Fitting& fitting, bool withPairs) const {
+double Findings::covered(const std::vector<Given>& givens, const std::vector<std::size_t>& explained,
+                         bool withPairs) const {
     std::vector<Span> line;
     double boxes = 0;
     const auto take = [&](const auto& valueOf, const auto& toleranceOf) {
         double box = 1;
         Span last;
-        for (const std::size_t i : fitting.explained) {
+        for (const std::size_t i : explained) {
             const std::size_t cell = givens[i].cell;
             const double value = valueOf(cell), right = m_question.right().value[cell];
             if (!isThere(value) || !isThere(right) || isSame(m_question, cell, value, right))
                 return;
-            last = covered(m_question, givens[i], value, toleranceOf(cell));
+            last = partOf(m_question, givens[i], value, toleranceOf(cell));
             const double length = spanOf(m_question, cell).length();
             box *= length > 0 ? std::min(1.0, last.length() / length) : 1;
         }
@@ -267,19 +269,17 @@ void Findings::weigh(const std::vector<Given>& givens, Fitting& fitting, bool wi
     for (const Alternative& one : m_alternatives.singles())
         take([&](std::size_t cell) { return one.numbers.value[cell]; },
              [&](std::size_t cell) { return one.numbers.tolerance[cell]; });
-    if (withPairs)
-        for (const Pair& pair : pairs().all())
-            take(
-                [&](std::size_t cell) {
-                    return cell < pair.value.size() ? static_cast<double>(pair.value[cell]) : kNone;
-                },
-                [&](std::size_t cell) { return pairs().tolerance(pair, cell); });
-    if (fitting.explained.size() == 1) {
-        const double length = spanOf(m_question, givens[fitting.explained[0]].cell).length();
+    const bool isAsked = std::all_of(explained.begin(), explained.end(), [&](std::size_t g) {
+        return withPairs && givens[g].cell < pairs().columns();
+    });
+    for (std::size_t pair = 0; withPairs && isAsked && pair < pairs().all().size(); ++pair)
+        take([&](std::size_t cell) { return pairs().value(pair, cell); },
+             [&](std::size_t cell) { return pairs().tolerance(pair, cell); });
+    if (explained.size() == 1) {
+        const double length = spanOf(m_question, givens[explained[0]].cell).length();
         boxes = length > 0 ? unionOf(std::move(line)) / length : 1;
     }
-    fitting.covered = std::min(1.0, boxes);
-    fitting.isStrong = fitting.contradicted == 0 && fitting.covered < kMostCovered;
+    return std::min(1.0, boxes);
 }
 
 std::vector<Fitting> Findings::find(const std::vector<Given>& givens) const {
@@ -301,18 +301,27 @@ std::vector<Fitting> Findings::find(const std::vector<Given>& givens) const {
     if (withPairs)
         addPairs(givens, fittings);
     std::stable_sort(fittings.begin(), fittings.end(), ranking);
-    if (withPairs)
-        std::erase_if(fittings, [&](Fitting& one) {
-            if (one.slips.front().second)
-                weigh(givens, one, true);
-            return one.slips.front().second && one.covered > kMostCoveredByPairs;
-        });
+    std::map<std::vector<std::size_t>, double> known; // evidence goes by what is explained
+    const auto weighOnce = [&](Fitting& one) {
+        std::vector<std::size_t> explained = one.explained;
+        std::sort(explained.begin(), explained.end());
+        const auto [at, isNew] = known.try_emplace(explained, 0.0);
+        if (isNew)
+            at->second = covered(givens, one.explained, withPairs);
+        one.covered = at->second;
+        one.isStrong = one.contradicted == 0 && one.covered < kMostCovered;
+    };
+    std::erase_if(fittings, [&](Fitting& one) {
+        if (one.slips.front().second)
+            weighOnce(one);
+        return one.slips.front().second && one.covered > kMostCoveredByPairs;
+    });
     fittings = chosen(merged(m_question, m_alternatives, givens, std::move(fittings)), givens);
     for (Fitting& fitting : fittings) {
         std::sort(fitting.explained.begin(), fitting.explained.end(), [&](std::size_t a, std::size_t b) {
             return orderOf(m_question, givens[a].cell) < orderOf(m_question, givens[b].cell);
         });
-        weigh(givens, fitting, withPairs);
+        weighOnce(fitting);
     }
     return fittings;
 }

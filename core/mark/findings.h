@@ -28,7 +28,7 @@ inline constexpr double kMostCoveredByPairs = 0.1;
 
 class Findings {
 public:
-    Findings(const Question& question, const Alternatives& alternatives)
+    Findings(const Question& question, Alternatives& alternatives)
         : m_question(question), m_alternatives(alternatives) {}
 
     /// Likeliest first; none where nothing is wrong.
@@ -38,10 +38,12 @@ public:
 private:
     std::vector<Fitting> singles(const std::vector<Given>& givens) const;
     void addPairs(const std::vector<Given>& givens, std::vector<Fitting>& fittings) const;
-    void weigh(const std::vector<Given>& givens, Fitting& fitting, bool withPairs) const;
+    /// The share of random wrong answers that some alternative would fit as well in what is explained.
+    double covered(const std::vector<Given>& givens, const std::vector<std::size_t>& explained,
+                   bool withPairs) const;
 
     const Question& m_question;
-    const Alternatives& m_alternatives;
+    Alternatives& m_alternatives;
     mutable std::unique_ptr<Pairs> m_pairs; ///< when first needed
 };
 

@@ -5,32 +5,47 @@
 
 namespace tailpoint::marking {
 
-/// What two slips give together, of what is asked alone.
+/// Two slips; what they give together stands in columns, of what is asked alone.
 struct Pair {
-    std::uint32_t first = 0, second = 0; ///< of Alternatives::singles()
-    std::vector<float> value;            ///< by asked cell; kNone where it says nothing
+    std::uint32_t first = 0, second = 0; ///< of Alternatives::at()
 };
 
 class Pairs {
 public:
-    /// All pairs from different places or different lines; takes some ms.
-    Pairs(const Question& question, const Alternatives& alternatives);
+    /// All pairs from different places or different lines of which one at least is common; takes some ms.
+    Pairs(const Question& question, Alternatives& alternatives);
 
     const std::vector<Pair>& all() const { return m_pairs; }
+    /// Cells of what is asked: those that have columns.
+    std::size_t columns() const { return m_columns.size(); }
+    /// In single precision; kNone where the pair leaves the cell right or says nothing of it.
+    double value(std::size_t pair, std::size_t cell) const {
+        return static_cast<double>(m_columns[cell].value[pair]);
+    }
     /// The larger of both slips' tolerances.
-    double tolerance(const Pair& pair, std::size_t cell) const;
+    double tolerance(std::size_t pair, std::size_t cell) const {
+        return static_cast<double>(m_columns[cell].tolerance[pair]);
+    }
     /// Evaluated anew, with intermediates and tolerances of its own.
-    Numbers numbersOf(const Pair& pair) const;
+    Numbers numbersOf(std::size_t pair) const;
 
 private:
+    bool areCommon(std::size_t first, std::size_t second) const;
     void addRewrites();
     void addForms();
+    void addReadings();
+    void addRead(std::size_t reading, const Way& way, std::size_t number);
+    std::optional<Numbers> inOneChain(const Origin& a, const Origin& b, bool tolerances) const;
     void add(std::size_t first, std::size_t second, const Numbers& numbers);
     std::optional<Numbers> together(std::size_t first, std::size_t second, bool tolerances) const;
 
     const Question& m_question;
-    const Alternatives& m_alternatives;
+    Alternatives& m_alternatives;
+    struct Column {
+        std::vector<float> value, tolerance;
+    };
     std::vector<Pair> m_pairs;
+    std::vector<Column> m_columns;
 };
 
 } // namespace tailpoint::marking

@@ -8,6 +8,7 @@ namespace tailpoint::marking {
 
 namespace {
 
+constexpr double kNoise = 1e-13;      ///< of all magnitudes
 constexpr double kRoundedAngle = 0.1; ///< degrees: to what angles on the way are rounded at least
 
 QuantityId common(QuantityId id) {
@@ -145,11 +146,24 @@ double Question::limit(std::size_t cell, double value, double share) const {
     return dimension(cell) == Dimension::angle ? 100 * share * degree() : share * std::abs(value);
 }
 
+/// Half of what a slot was moved, up or down, to the cells that it stands for.
+void Question::addMove(const Way& way, const Program::State& from, const Program::State& to, std::size_t slot,
+                       double most, const Numbers& numbers, std::vector<double>& moved) const {
+    const auto before = from.at(slot), after = to.at(slot);
+    if (!before)
+        return;
+    for (std::size_t cell = 0; cell < cells(); ++cell)
+        if (way.slots[cell] == slot && isThere(numbers.value[cell])) // without a value the limit decides
+            moved[cell] +=
+                0.5 * (after ? apart(cell, static_cast<double>(*after), static_cast<double>(*before))
+                             : limit(cell, numbers.value[cell], most));
+}
+
 void Question::addTolerance(const Way& way, const Program::State& state,
                             std::span<const Program::Patch> patches, double most, Numbers& numbers,
                             std::span<const Program::Put> puts) const {
     std::vector<double> moved(cells(), 0);
-    thread_local std::array<Program::State, 2> off;
+    Program::Trial trial(way.program, state, patches, puts);
     for (std::size_t line = 0; line < way.program.lines(); ++line) {
         const std::size_t slot = way.program.slotOfLine(line);
         const auto value = state.at(slot);
@@ -158,22 +172,12 @@ void Question::addTolerance(const Way& way, const Program::State& state,
         if (way.chain.lines[line].kind == LineKind::check || !value || isPut)
             continue;
         const double half = halfUnit(way.program.quantity(slot).what, static_cast<double>(*value));
-        for (std::size_t i = 0; i < 2; ++i) {
-            std::vector<Program::Put> moves(1, {slot, *value + (i == 0 ? half : -half)});
-            moves.insert(moves.end(), puts.begin(), puts.end());
-            way.program.change(state, off[i], {}, moves, patches);
-        }
-        for (std::size_t cell = 0; cell < cells(); ++cell) {
-            if (way.slots[cell] == slot || !isThere(numbers.value[cell]))
-                continue;
-            const auto from = state.at(way.slots[cell]);
-            for (const Program::State& one : off) { // without a value there the limit decides
-                const auto to = one.at(way.slots[cell]);
-                if (from)
-                    moved[cell] +=
-                        0.5 * (to ? apart(cell, static_cast<double>(*to), static_cast<double>(*from))
-                                  : limit(cell, numbers.value[cell], most));
-            }
+        for (const double off : {half, -half}) {
+            trial.move(line, *value + off);
+            for (const std::size_t other : trial.moved())
+                if (other != slot)
+                    addMove(way, state, trial.state(), other, most, numbers, moved);
+            trial.back();
         }
     }
     for (std::size_t cell = 0; cell < cells(); ++cell)
@@ -204,6 +208,13 @@ Numbers Question::numbersOf(const Ways& ways) const {
 void Question::addRights() {
     std::vector<Ways> all;
     rights.push_back(numbersOf(own));
+    double scale = 0;
+    for (const SolvedForce& force : own.solved.solutions.front().forces)
+        scale += force.magnitude;
+    for (std::size_t cell = 0; cell < cells(); ++cell) // true zeros that were rounded
+        if (double& value = rights.front().value[cell];
+            dimension(cell) == Dimension::force && std::abs(value) < kNoise * scale)
+            value = 0;
     for (const Way& way : own.ways)
         addTolerance(way, way.right, {}, kMostRounded, rights.front());
     for (const double g : {9.81, 9.80}) { // of a mass whose weight is meant

@@ -95,6 +95,8 @@ public:
     double limit(std::size_t cell, double value, double share) const;
 
 private:
+    void addMove(const Way& way, const Program::State& from, const Program::State& to, std::size_t slot,
+                 double most, const Numbers& numbers, std::vector<double>& moved) const;
     void collectAsked();
     void collectOnTheWay();
     void add(const QuantityId& id, bool asked);

@@ -89,7 +89,7 @@ std::vector<Slip> shortCuts() {
          .shortCuts = short_cuts::answersExchanged},
         {.id = "answers-mixed",
          .place = SlipPlace::shortCut,
-         .common = 3,
+         .common = 5,
          .strong = SENTENCE(
              "marking",
              "This is what you get if a value of the one answer is put together with one of the other."),

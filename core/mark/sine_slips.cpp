@@ -138,6 +138,13 @@ const Formula& numeratorAngle(const Line& line) {
     return *firstSymbol(line.cases.front().formula.parts[0], true);
 }
 
+/// Which of several parallelograms a direction is turned in; 0 where there is but one triangle.
+std::uint8_t pairOf(const Line& line) {
+    const auto form = turnForm(line.cases.front().formula);
+    const Formula* angle = form ? firstSymbol(form->angle, true) : nullptr;
+    return angle ? angle->id.part : std::uint8_t{0};
+}
+
 /// Each of them, and all together.
 std::vector<Rewrite> eachAndAll(std::vector<Rewrite> each) {
     if (each.size() < 2)
@@ -352,7 +359,8 @@ std::vector<Rewrite> referralForgotten(const Pattern& pattern) {
             continue;
         for (std::size_t j = 0; j < i; ++j)
             if (const QuantityId& angle = lines[j].subject;
-                isAngle(angle) && (angle.answer == 0 || angle.answer == lines[i].subject.answer))
+                isAngle(angle) && angle.part == pairOf(lines[i]) &&
+                (angle.answer == 0 || angle.answer == lines[i].subject.answer))
                 all.push_back(
                     {{{i, withFormula(lines[i], pattern.symbol(angle))}}, lines[i].subject.of, angle.of});
     }

@@ -119,7 +119,8 @@ Forms wrongAxis(const Question&, std::size_t, double), wrongTurn(const Question&
     unitConfused(const Question&, std::size_t, double),
     radiansForDegrees(const Question&, std::size_t, double),
     gonsForDegrees(const Question&, std::size_t, double), decimalPoint(const Question&, std::size_t, double),
-    digitsExchanged(const Question&, std::size_t, double);
+    digitsExchanged(const Question&, std::size_t, double),
+    tipAtMidpoint(const Question&, std::size_t, double);
 } // namespace answer_forms
 
 } // namespace tailpoint::marking

@@ -77,10 +77,10 @@ Telling::Telling(const Question& question, const Alternatives& alternatives)
       m_paper(question.sketch(), kLeastGuard, m_scale) {}
 
 const Origin& Telling::originOf(std::size_t single) const {
-    return m_alternatives.origin(m_alternatives.singles()[single]);
+    return m_alternatives.origin(m_alternatives.at(single));
 }
 const Slip& Telling::slipOf(std::size_t single) const {
-    return m_alternatives.slip(m_alternatives.singles()[single]);
+    return m_alternatives.slip(m_alternatives.at(single));
 }
 
 bool Telling::isGivenQuantity(const QuantityId& id) const {
@@ -115,6 +115,8 @@ Working Telling::working(const QuantityId& subject, const Formula& formula, cons
         out.substituted = std::move(numbers);
     if (value)
         out.value = numberOf(subject, *value, false);
+    if (out.substituted && out.value && tailpoint::toText(*out.substituted) == tailpoint::toText(*out.value))
+        out.substituted.reset(); // told once
     return out;
 }
 
@@ -268,7 +270,7 @@ Finding Telling::finding(const Fitting& fitting, const std::vector<Given>& given
     out.sentence = say(fitting.isStrong ? slip.strong : slip.weak, originOf(one.first));
     out.mend = say(slip.mend, originOf(one.first));
     out.lines = linesOf(one.first);
-    out.routes = m_alternatives.singles()[one.first].routes;
+    out.routes = m_alternatives.at(one.first).routes;
     if (one.second) {
         const Slip& other = slipOf(*one.second);
         out.second = other.id;

@@ -19,7 +19,7 @@ public:
     const Slip& slipOf(std::size_t single) const;
     /// Whether that slip by itself makes a cell wrong.
     bool changes(std::size_t single, std::size_t cell) const {
-        return m_alternatives.singles()[single].changed[cell];
+        return m_alternatives.at(single).changed[cell];
     }
 
 private:

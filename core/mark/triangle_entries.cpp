@@ -98,8 +98,9 @@ std::vector<Slip> triangles() {
          .strong = SENTENCE("marking", "This is what you get if the calculator is set to radians."),
          .weak = SENTENCE("marking",
                           "One way to get this number is to calculate with the calculator set to radians."),
-         .mend = SENTENCE("marking", "Key in sin 30 first: it must show 0.5."),
-         .ask = SENTENCE("marking", "What does your calculator show for sin 30?"),
+         .mend = SENTENCE("marking", "Test the calculator before the first line: the sine of a right angle, "
+                                     "sin 90 in degrees or sin 100 in gon, must show 1."),
+         .ask = SENTENCE("marking", "What does your calculator show for the sine of a right angle?"),
          .rewrites = triangle_slips::radianMode},
         {.id = "gon-mode",
          .place = SlipPlace::calculation,
@@ -107,8 +108,9 @@ std::vector<Slip> triangles() {
          .strong = SENTENCE("marking", "This is what you get if the calculator is set to gon (grad)."),
          .weak = SENTENCE(
              "marking", "One way to get this number is to calculate with the calculator set to gon (grad)."),
-         .mend = SENTENCE("marking", "Key in sin 30 first: it must show 0.5."),
-         .ask = SENTENCE("marking", "What does your calculator show for sin 30?"),
+         .mend = SENTENCE("marking", "Test the calculator before the first line: the sine of a right angle, "
+                                     "sin 90 in degrees or sin 100 in gon, must show 1."),
+         .ask = SENTENCE("marking", "What does your calculator show for the sine of a right angle?"),
          .rewrites = triangle_slips::gonMode},
         {.id = "radian-mode-once",
          .place = SlipPlace::calculation,
@@ -118,9 +120,8 @@ std::vector<Slip> triangles() {
          .weak = SENTENCE(
              "marking",
              "One way to get this number is to take one function with the calculator set to radians."),
-         .mend =
-             SENTENCE("marking",
-                      "Key in sin 30 first: it must show 0.5; and set the mode once, before the first line."),
+         .mend = SENTENCE("marking", "Test the calculator before the first line: the sine of a right angle, "
+                                     "sin 90 in degrees or sin 100 in gon, must show 1."),
          .ask = SENTENCE("marking", "Did you work the whole question on one calculator, in one mode?"),
          .rewrites = triangle_slips::radianModeOnce},
         {.id = "acute-for-obtuse",
@@ -221,8 +222,8 @@ std::vector<Slip> triangles() {
          .strong = SENTENCE("marking", "This is what you get if the angle is turned off to the wrong side."),
          .weak =
              SENTENCE("marking", "One way to get this number is to turn the angle off to the wrong side."),
-         .mend = SENTENCE("marking", "The resultant lies between the two forces: turn from one towards the "
-                                     "other. The drawing shows which way."),
+         .mend = SENTENCE("marking", "The drawing shows on which side of the known force the sought one "
+                                     "lies: turn off the angle to that side."),
          .ask = SENTENCE("marking", "To which side did you turn off the angle?"),
          .rewrites = triangle_slips::referralTurned},
         {.id = "from-other-force",

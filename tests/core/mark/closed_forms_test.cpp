@@ -4,7 +4,9 @@
 #include "tests/support/sketches.h"
 
 #include <algorithm>
+#include <fstream>
 #include <gtest/gtest.h>
+#include <iterator>
 #include <set>
 
 namespace tailpoint::testing {
@@ -90,6 +92,7 @@ Asked twoForces() {
                 {"gons-for-degrees", {"theta_R = 2.37203"}},
                 {"decimal-point", {"R = 45.4658"}},
                 {"digits-exchanged", {"R = 545"}},
+                {"tip-at-midpoint", {"R = 227.329"}},
             }};
 }
 
@@ -201,6 +204,14 @@ TEST(MarkClosedForms, TheTableOfTestsMeetsEverySlip) {
             met.insert(row.id);
     for (const SlipEntry& entry : slipEntries())
         EXPECT_TRUE(met.contains(std::string(entry.id))) << entry.id;
+}
+
+TEST(MarkClosedForms, TheGuideHasALineForEverySlip) {
+    std::ifstream file(TAILPOINT_SOURCE "/DEVELOPERS.md");
+    const std::string guide((std::istreambuf_iterator<char>(file)), std::istreambuf_iterator<char>());
+    ASSERT_FALSE(guide.empty());
+    for (const SlipEntry& entry : slipEntries())
+        EXPECT_NE(guide.find("| " + std::string(entry.id) + " |"), std::string::npos) << entry.id;
 }
 
 std::string firstId(const Sketch& asked, const std::vector<std::string>& answers) {
