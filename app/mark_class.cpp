@@ -50,13 +50,10 @@ public:
         FeedbackNames names;
         while (const auto row = std::get<ClassMarking>(opened).nextUnmarked()) // it was opened before
             m_paths << QDir(folder).filePath(names.next(row->who, row->line));
-        for (const QString& path : m_paths) {
-            if (const QString fault = faultOfOutputs({path}, inputs); !fault.isEmpty())
-                return fault;
+        for (const QString& path : info.exists() ? m_paths : QStringList())
             for (const QString& other : otherOutputs)
-                if (finalPath(other) == finalPath(path))
-                    return path + QStringLiteral(": is written twice; name another file");
-        }
+                if (const QString fault = faultOfOutputs({path, other}, inputs); !fault.isEmpty())
+                    return fault;
         if (!info.exists() && !QDir().mkdir(folder))
             return folder + QStringLiteral(": can't be made; make the folder first or name another");
         return {};
@@ -131,6 +128,19 @@ QString lineOf(const ClassFault& fault, const QString& table) {
     return place + ": " + QString::fromStdString(fault.message);
 }
 
+/// What would be found out only once other outputs are written.
+QString faultOfPlace(const QString& output) {
+    const QFileInfo info(finalPath(output));
+    if (output == QLatin1String("-"))
+        return {};
+    if (info.isDir())
+        return output + QStringLiteral(": is a folder; name a file in it");
+    return info.dir().exists()
+               ? QString()
+               : output + QStringLiteral(": not saved: the folder does not exist; make it first or "
+                                         "save elsewhere");
+}
+
 } // namespace
 
 QString nameOfInput(const QString& file) {
@@ -146,6 +156,9 @@ QString faultOfOutputs(const QStringList& outputs, const QList<Input>& inputs) {
         for (const Input& input : inputs)
             if (isSameFile(output, input.first)) // a slip that would cost it
                 return nameOfOutput(output) + wouldReplace(input);
+    for (const QString& output : outputs)
+        if (const QString fault = faultOfPlace(output); !fault.isEmpty())
+            return fault;
     for (qsizetype i = 1; i < outputs.size(); ++i)
         if (outputs[i] == outputs[0] || finalPath(outputs[i]) == finalPath(outputs[0]))
             return nameOfOutput(outputs[i]) + QStringLiteral(": is written twice; name another file");

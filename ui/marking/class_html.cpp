@@ -166,7 +166,11 @@ private:
 
     std::string table() const {
         const Things things(m_sketch);
-        std::string out = "<table class=\"marks\">\n<thead><tr><th>" + safe(m_columns.front()) + "</th>";
+        constexpr std::ptrdiff_t most = 6; // quantities that stand side by side in the page's type
+        const bool isWide = std::count(m_answered.begin(), m_answered.end(), nullptr) + most <
+                            static_cast<std::ptrdiff_t>(m_answered.size());
+        std::string out = std::string("<table class=\"marks") + (isWide ? " many" : "") +
+                          "\">\n<thead><tr><th>" + safe(m_columns.front()) + "</th>";
         for (const Answerable* quantity : m_answered)
             if (quantity != nullptr)
                 out += "<th>" + toMathml(things.formula(quantity->id)) + "</th>";

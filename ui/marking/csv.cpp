@@ -216,12 +216,13 @@ bool isPlainNumber(std::string_view text) {
     return at == text.size();
 }
 
-std::string csvCell(std::string_view text) {
+std::string csvCell(std::string_view text, char separator) {
     std::string safe(text);
     if (beginsAsFormula(text) && !isPlainNumber(text))
         safe.insert(0, 1, '\'');
     const bool isEdged = !safe.empty() && (isBlank(safe.front()) || isBlank(safe.back()));
-    if (!isEdged && safe.find_first_of(",;\"\r\n\t") == std::string::npos)
+    if (!isEdged && safe.find_first_of("\"\r\n\t") == std::string::npos &&
+        safe.find(separator) == std::string::npos)
         return safe;
     std::string out = "\"";
     for (const char c : safe) {
@@ -237,7 +238,7 @@ std::string csvLine(const std::vector<std::string>& cells, const CsvForm& form) 
     for (std::size_t i = 0; i < cells.size(); ++i) {
         if (i > 0)
             line += form.separator;
-        line += csvCell(cells[i]);
+        line += csvCell(cells[i], form.separator);
     }
     return line + (form.isCrLf ? "\r\n" : "\n");
 }

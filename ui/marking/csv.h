@@ -62,7 +62,7 @@ bool isPlainNumber(std::string_view text);
 
 /// A cell as it is written: in quotation marks where that is needed, and with an apostrophe in front where a
 /// spreadsheet would take it for a formula (=, +, -, @, a tab or a line end in front; a number stays one).
-std::string csvCell(std::string_view text);
+std::string csvCell(std::string_view text, char separator = ',');
 /// A whole line with its end.
 std::string csvLine(const std::vector<std::string>& cells, const CsvForm& form);
 

@@ -13,13 +13,15 @@ table.marks { width: 100%; margin-left: 0 }
 table.marks th, table.marks td { text-align: left; vertical-align: top; padding: .3em .9em .3em 0; overflow-wrap: anywhere; min-width: 4.5em }
 table.marks td { border-bottom: 1px solid #d9d3c4 }
 table.marks th.n, table.marks td.n { text-align: right; white-space: nowrap; padding-right: 0 }
+table.many { font-size: .82em }
+table.many th, table.many td { min-width: 0; padding-right: .5em }
 table.marks tr.told td { padding-left: 1.4em; font-size: .92em; color: #6b4600 }
 table.marks { break-inside: auto }
 table.marks tr { break-inside: avoid }
 .verdict { display: block; font-size: .85em; color: #4c585f }
 .verdict.wrong { color: #8a3b12 }
 .total { margin: .6em 0 }
-section.slip { margin: 0 0 1.4em }
+section.slip { margin: 0 0 1.4em; break-inside: avoid }
 section.slip ul { margin: .2em 0; padding-left: 1.4em }
 section.slip h3 .count, .names { font-weight: normal; color: #4c585f }
 .beside { display: flex; flex-wrap: wrap; gap: .6em 2.2em; margin: .5em 0 .6em; break-inside: avoid }
