@@ -172,9 +172,6 @@ int writeMarking(const QString& out, const QByteArray& bytes) {
 
 int markClass(const Arguments& arguments, const MarkedQuestion& question) {
     const QString table = arguments.value(QStringLiteral("--answers")), sketch = arguments.files[0];
-    if (table == QLatin1String("-") && sketch == table)
-        return complain(
-            QStringLiteral("mark: FILE and --answers are both standard input; name a file for one of them"));
     const auto bytes = readBytes(table, QStringLiteral("class"));
     if (const auto* error = std::get_if<FileError>(&bytes))
         return complain(nameOfInput(table) + ": " + error->line());

@@ -64,6 +64,9 @@ QString clash(const Arguments& arguments) {
     for (const char* option : {"--feedback", "--points", "--names"})
         if (isOne && arguments.has(QLatin1String(option)))
             return QStringLiteral("%1 goes with --answers; take it out").arg(QLatin1String(option));
+    if (isClass && arguments.value(QStringLiteral("--answers")) == QLatin1String("-") &&
+        arguments.files.value(0) == QLatin1String("-"))
+        return QStringLiteral("FILE and --answers are both standard input; name a file for one of them");
     if (isOne && form == QLatin1String("csv"))
         return QStringLiteral("--as csv goes with --answers; use text, json or html");
     if (arguments.has(QStringLiteral("--names")) && form != QLatin1String("html"))

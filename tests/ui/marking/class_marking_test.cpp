@@ -143,7 +143,7 @@ TEST_F(MarkingAClass, IsWrittenAsTheTableWithFourColumnsMore) {
         csv("\xEF\xBB\xBFwho;R;theta_R;override\r\n\"Ng; Bo\";520;-3,6;\r\ns2;615;;0,5: half\r\n");
     EXPECT_TRUE(out.starts_with("\xEF\xBB\xBFwho;R;theta_R;override;verdict;points;slip;sentence\r\n"
                                 "\"Ng; Bo\";520;-3,6;;right;2;;\r\n"
-                                "s2;615;;\"0,5: half\";slip;0,5;magnitudes-added;"))
+                                "s2;615;;0,5: half;slip;0,5;magnitudes-added;"))
         << out;
     EXPECT_TRUE(out.ends_with("\r\n"));
 }
