@@ -119,7 +119,10 @@ void Alternatives::addRewrites(std::size_t slip) {
     for (std::size_t i = 0; i < m_question.own.ways.size(); ++i) {
         const Way& way = m_question.own.ways[i];
         const Pattern pattern{m_question, m_question.own, way, reduction};
-        for (Rewrite& rewrite : catalogue()[slip].rewrites(pattern)) {
+        auto rewrites = catalogue()[slip].rewrites(pattern);
+        if (rewrites.size() > kMostOfOneSlip)
+            continue;
+        for (Rewrite& rewrite : rewrites) {
             const Run changed = run(way, rewrite);
             Numbers numbers = numbersIn(way, changed.state);
             m_question.addTolerance(way, changed.state, changed.patches, kMostInSlip, numbers);
@@ -129,6 +132,8 @@ void Alternatives::addRewrites(std::size_t slip) {
 }
 
 void Alternatives::addReadings(std::size_t slip) {
+    if (m_question.sketch().forces.size() > kMostOfOneSlip)
+        return;
     for (Reading& reading : catalogue()[slip].readings(m_question)) {
         if (firstFault(reading.sketch))
             continue;

@@ -8,6 +8,9 @@
 
 namespace tailpoint::marking {
 
+/// What can be made in more places than these isn't tried: no answer would tell them apart.
+inline constexpr std::size_t kMostOfOneSlip = 48;
+
 /// How an alternative came about, for who tells it.
 struct Origin {
     std::size_t ways = 0; ///< index in Alternatives::read; 0: the question as it stands

@@ -6,6 +6,8 @@ namespace tailpoint::marking {
 
 namespace {
 
+/// Of more slips no pair would say anything.
+constexpr std::size_t kMostPairedSlips = 300;
 /// Two rare slips at once are nobody's.
 constexpr int kLeastCommon = 6;
 
@@ -22,6 +24,8 @@ bool canBePaired(const Rewrite& a, const Rewrite& b) {
 
 Pairs::Pairs(const Question& question, Alternatives& alternatives)
     : m_question(question), m_alternatives(alternatives), m_columns(question.asked * question.answers) {
+    if (alternatives.singles().size() > kMostPairedSlips)
+        return;
     addRewrites();
     addReadings();
     addForms();

@@ -23,6 +23,9 @@ public:
     }
 
 private:
+    void addSecond(const Fitting& fitting, Finding& out) const;
+    void addAlso(const Fitting& fitting, Finding& out) const;
+    void addNumbers(const Fitting& fitting, std::size_t answer, Finding& out) const;
     Prose say(const Wording& wording, const Origin& origin) const;
     const Origin& originOf(std::size_t single) const;
     std::vector<ChangedLine> linesOf(std::size_t single) const;

@@ -9,13 +9,12 @@ std::vector<Slip> triangles() {
          .place = SlipPlace::calculation,
          .common = 5,
          .strong = SENTENCE(
-             "marking",
-             "This is what you get if the supplement of the triangle's angle goes into the law of cosines; "
-             "the same comes of a lost minus, and it is the parallelogram's other diagonal."),
+             "marking", "This is what you get if the supplement of the triangle's angle goes into the law of "
+                        "cosines, or if the minus in it is lost: the parallelogram's other diagonal."),
          .weak = SENTENCE(
              "marking",
              "One way to get this number is to put the supplement of the triangle's angle into the law of "
-             "cosines, or to lose its minus, which gives the parallelogram's other diagonal."),
+             "cosines, or to lose the minus in it, which gives the parallelogram's other diagonal."),
          .mend = SENTENCE("marking", "In the law of cosines stands the angle opposite to the side that is "
                                      "sought, within the triangle; between the tails lies its supplement."),
          .ask = SENTENCE("marking", "Which angle did you put into the cosine?"),
@@ -180,8 +179,8 @@ std::vector<Slip> triangles() {
                                        "stated as the angle: the inverse is not taken."),
          .weak = SENTENCE("marking", "One way to get this number is to state the value of the sine, cosine "
                                      "or tangent as the angle, without taking the inverse."),
-         .mend = SENTENCE("marking", "A sine is a number up to 1, an angle comes of its inverse: press the "
-                                     "key for the inverse function."),
+         .mend = SENTENCE("marking", "A sine is a number up to 1; the angle comes from the inverse function, "
+                                     "which has a key of its own."),
          .ask = SENTENCE("marking", "Is your value an angle, or its sine, cosine or tangent?"),
          .rewrites = triangle_slips::inverseForgotten},
         {.id = "bracket-left-open",
@@ -229,10 +228,10 @@ std::vector<Slip> triangles() {
         {.id = "from-other-force",
          .place = SlipPlace::calculation,
          .common = 3,
-         .strong = SENTENCE("marking", "This is what you get if the angle is turned off from the other force "
+         .strong = SENTENCE("marking", "This is what you get if the angle is turned off from a force other "
                                        "than the one beside which it lies."),
-         .weak = SENTENCE("marking", "One way to get this number is to turn the angle off from the other "
-                                     "force than the one beside which it lies."),
+         .weak = SENTENCE("marking", "One way to get this number is to turn the angle off from a force other "
+                                     "than the one beside which it lies."),
          .mend = SENTENCE(
              "marking",
              "The angle that the law of sines gave lies beside one of the two forces: start from that one."),
@@ -282,7 +281,7 @@ std::vector<Slip> triangles() {
                           "which leads to the foot of the perpendicular, halfway between them."),
          .mend = SENTENCE("marking", "The circle cuts the line in two points, at equal distances from the "
                                      "foot of the perpendicular: add that distance, or take it away."),
-         .ask = SENTENCE("marking", "How many points have the line and the circle in common?"),
+         .ask = SENTENCE("marking", "How many points do the line and the circle have in common?"),
          .rewrites = triangle_slips::discriminantForgotten},
     };
 }
