@@ -213,68 +213,10 @@ std::variant<OwnPoints, std::string> readOwnPoints(std::string_view text, double
         return "override: " + inMarks(text) +
                " has no points in front; write points and a remark, as 2: shown orally";
     if (!(points >= 0 && points <= of))
-        return "override: " + inMarks(number) + " is outside 0 to " + pointsText(of) +
+        return "override: " + inMarks(number) + " is outside 0 to " + shortest(of) +
                " points; write what is meant";
     return OwnPoints{points,
                      colon == std::string_view::npos ? std::string() : trimmed(text.substr(colon + 1))};
-}
-
-void SlipTally::add(const MarkedRow& row) {
-    const Finding* slip = row.firstSlip();
-    if (slip == nullptr)
-        return;
-    auto at = std::find_if(m_entries.begin(), m_entries.end(),
-                           [&](const Entry& one) { return one.id == slip->id; });
-    if (at == m_entries.end())
-        at = m_entries.insert(at, Entry{slip->id, 0, {}});
-    ++at->count;
-    if (m_keepsNames)
-        at->who.push_back(row.who);
-}
-
-std::vector<SlipTally::Entry> SlipTally::entries() const {
-    std::vector<Entry> sorted = m_entries;
-    std::sort(sorted.begin(), sorted.end(), [](const Entry& a, const Entry& b) {
-        return a.count != b.count ? a.count > b.count : a.id < b.id;
-    });
-    return sorted;
-}
-
-std::string pointsText(double points, char decimalMark) {
-    std::string text = shortest(points);
-    std::replace(text.begin(), text.end(), '.', decimalMark);
-    return text;
-}
-
-namespace {
-
-class ClassText final : public ClassOutput {
-public:
-    std::string row(const MarkedRow& row) override {
-        m_tally.add(row);
-        std::string out = (row.who.empty() ? "line " + std::to_string(row.line) : oneLine(row.who)) + ": ";
-        out += row.marking ? toText(*row.marking) : "unread: " + row.fault + '\n';
-        if (row.own)
-            out += "  override: " + pointsText(row.own->points) + " of " + pointsText(row.of) +
-                   (row.own->remark.empty() ? "" : ": " + oneLine(row.own->remark, 400)) + '\n';
-        return out + '\n';
-    }
-    std::string end() override {
-        const auto entries = m_tally.entries();
-        std::string out = entries.empty() ? "" : "Slips named first:\n";
-        for (const SlipTally::Entry& entry : entries)
-            out += "  " + std::to_string(entry.count) + "  " + entry.id + '\n';
-        return out;
-    }
-
-private:
-    SlipTally m_tally{false};
-};
-
-} // namespace
-
-std::unique_ptr<ClassOutput> classText() {
-    return std::make_unique<ClassText>();
 }
 
 } // namespace tailpoint

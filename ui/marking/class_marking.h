@@ -3,13 +3,11 @@
 //
 //   auto opened = ClassMarking::open(text, marker);            // text and marker outlive it
 //   if (const auto* fault = std::get_if<ClassFault>(&opened)) ...
-//   while (auto row = std::get<ClassMarking>(opened).next()) output.row(*row);
+//   while (auto row = std::get<ClassMarking>(opened).next()) output.row(*row);      // class_output.h
 #pragma once
 
 #include "core/mark/mark.h"
 #include "ui/marking/csv.h"
-
-#include <functional>
 
 namespace tailpoint {
 
@@ -85,38 +83,5 @@ inline constexpr std::string_view kOwnPointsColumn = "override";
 
 /// "2: shown orally", "1,5", of at most `of` points; or what is wrong with it and the mend.
 std::variant<OwnPoints, std::string> readOwnPoints(std::string_view text, double of);
-
-/// How often each slip is the one that is named first.
-class SlipTally {
-public:
-    struct Entry {
-        std::string id;
-        std::size_t count = 0;
-        std::vector<std::string> who;
-    };
-    explicit SlipTally(bool keepsNames) : m_keepsNames(keepsNames) {}
-    void add(const MarkedRow& row);
-    /// The most frequent first, then by id.
-    std::vector<Entry> entries() const;
-
-private:
-    bool m_keepsNames;
-    std::vector<Entry> m_entries;
-};
-
-/// An output of a class, as it is made: what begins it, each row in its turn, what ends it.
-class ClassOutput {
-public:
-    virtual ~ClassOutput() = default;
-    virtual std::string begin() { return {}; }
-    virtual std::string row(const MarkedRow& row) = 0;
-    virtual std::string end() { return {}; }
-};
-
-/// "2", "0.5": points as they are written.
-std::string pointsText(double points, char decimalMark = '.');
-
-/// Plain text for people: each student, then the tally.
-std::unique_ptr<ClassOutput> classText();
 
 } // namespace tailpoint

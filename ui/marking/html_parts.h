@@ -1,7 +1,7 @@
 // What the pages of markings are made of. Internal to marking/.
 #pragma once
 
-#include "ui/marking/class_marking.h"
+#include "ui/marking/class_output.h"
 
 namespace tailpoint::marking_pages {
 

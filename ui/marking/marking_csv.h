@@ -1,7 +1,7 @@
 // A marked class as a table: the rows that came in, with what was found added to each.
 #pragma once
 
-#include "ui/marking/class_marking.h"
+#include "ui/marking/class_output.h"
 
 namespace tailpoint {
 

@@ -2,7 +2,7 @@
 // script, nothing from the network; they print on A4 and Letter.
 #pragma once
 
-#include "ui/marking/class_marking.h"
+#include "ui/marking/class_output.h"
 
 namespace tailpoint {
 

@@ -1,7 +1,7 @@
 // Markings for scripts; resources/marking.schema.json says what is in them.
 #pragma once
 
-#include "ui/marking/class_marking.h"
+#include "ui/marking/class_output.h"
 
 namespace tailpoint {
 

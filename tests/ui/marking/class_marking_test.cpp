@@ -1,5 +1,5 @@
 // A class's table marked: what is read, what is refused, and its outputs as text, CSV, JSON and pages.
-#include "ui/marking/class_marking.h"
+#include "ui/marking/class_output.h"
 
 #include "ui/document/sketch_json.h"
 #include "ui/marking/mark_options.h"
