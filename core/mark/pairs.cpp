@@ -8,6 +8,8 @@ namespace {
 
 /// Of more slips no pair would say anything.
 constexpr std::size_t kMostPairedSlips = 300;
+/// A chain of more lines has more pairs than they are worth: their evidence would be nothing.
+constexpr std::size_t kMostLines = 24;
 /// Two rare slips at once are nobody's.
 constexpr int kLeastCommon = 6;
 
@@ -103,6 +105,8 @@ void Pairs::addRewrites() {
     Program::State state;
     for (std::size_t w = 0; w < byWay.size(); ++w) {
         const Way& way = m_question.own.ways[w];
+        if (way.program.lines() > kMostLines)
+            continue;
         for (std::size_t i = 0; i < byWay[w].size(); ++i)
             for (std::size_t j = i + 1; j < byWay[w].size(); ++j) {
                 const auto& [first, a] = byWay[w][i];
@@ -124,7 +128,7 @@ void Pairs::addReadings() {
             continue;
         const auto& ways = m_alternatives.ways(origin).ways;
         for (std::size_t way = 0; way < ways.size(); ++way)
-            if (ways[way].chain.route.way != Route::Way::parallelograms) // too long for what they are worth
+            if (ways[way].program.lines() <= kMostLines)
                 addRead(i, ways[way], way);
     }
 }
