@@ -255,7 +255,7 @@ TEST_F(MarkingAClass, NamesNobodyBesideASlipUnlessAsked) {
     EXPECT_EQ(faultOfMarkup(named), "");
 }
 
-TEST_F(MarkingAClass, TellsEachStudentOnAPageOfHisOwn) {
+TEST_F(MarkingAClass, TellsEachStudentOnAPageOfTheirOwn) {
     for (const MarkedRow& row : rowsOf(kClass)) {
         const std::string page = studentHtml(sketch, row);
         EXPECT_EQ(faultOfMarkup(page), "") << row.who;
