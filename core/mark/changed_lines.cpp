@@ -39,7 +39,7 @@ Formula expanded(const Formula& formula, const std::function<const Formula*(cons
     if (formula.id.what != What::none)
         return formula;
     Formula copy = formula;
-    for (Formula& part : copy.parts.own())
+    for (Formula& part : copy.parts)
         part = expanded(part, own);
     return copy;
 }
@@ -78,7 +78,7 @@ Formula Telling::inNumbers(const Formula& formula, const ValueOf& valueOf) const
         if (const auto value = valueOf(formula.id))
             return numberOf(formula.id, *value, isGivenQuantity(formula.id));
     Formula copy = formula;
-    for (Formula& part : copy.parts.own())
+    for (Formula& part : copy.parts)
         part = inNumbers(part, valueOf);
     return copy;
 }

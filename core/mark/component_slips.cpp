@@ -43,7 +43,7 @@ const Formula* slopeRatio(const Line& line) {
 Line withRatio(const Line& line, Formula ratio) {
     const Formula& old = line.cases.front().formula;
     Formula size = withoutSign(old);
-    size.parts.own().back() = std::move(ratio);
+    size.parts.back() = std::move(ratio);
     return withFormula(line, signedLike(old, std::move(size)));
 }
 
@@ -99,7 +99,7 @@ std::vector<Rewrite> termsTurned(const Pattern& pattern, std::size_t index) {
         return all;
     for (std::size_t i = 0; i < whole.parts.size(); ++i) {
         Formula now = whole;
-        Formula& part = now.parts.own()[i];
+        Formula& part = now.parts[i];
         part = part.kind == FormulaKind::negative ? Formula(part.parts[0]) : negative(part);
         const Formula& term = withoutSign(whole.parts[i]);
         all.push_back({{{index, withFormula(line, std::move(now))}},

@@ -68,7 +68,7 @@ std::vector<Rewrite> negativeSquared(const Pattern& pattern) {
             return std::nullopt;
         Formula squares = line.cases.front().formula;
         bool any = false;
-        for (Formula& part : squares.parts.own())
+        for (Formula& part : squares.parts)
             if (part.kind == FormulaKind::power && isNegative(pattern, part.parts[0].id)) {
                 part = negative(part);
                 any = true;

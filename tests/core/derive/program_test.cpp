@@ -43,7 +43,7 @@ Formula spoilt(Formula formula) {
         formula.text = formula.text == "cos" ? "sin" : formula.text == "sin" ? "cos" : formula.text;
     if (formula.kind == FormulaKind::negative)
         return formula.parts[0];
-    for (Formula& part : formula.parts.own())
+    for (Formula& part : formula.parts)
         part = spoilt(std::move(part));
     return formula;
 }
