@@ -84,12 +84,33 @@ Slack slackOf(const Board& board) {
             std::min(placesOf(board, 0) / 2, std::max(placesOf(board, kAddedUp), turned))};
 }
 
-namespace {
-
 int decimalsOf(const Formula& number) {
     const auto point = number.text.find('.');
     return point == std::string::npos ? 0 : static_cast<int>(number.text.size() - point - 1);
 }
+
+namespace {
+
+bool isAngle(const Board& board, const Formula& number) {
+    return !number.sub.empty() && number.sub == board.halfTurn().sub;
+}
+
+} // namespace
+
+double lastPlaceOf(const Board& board, const Formula& number, int guard) {
+    return isAngle(board, number) ? placeOfWay(board, guard) : placeOfSize(board, number.value, guard);
+}
+
+bool isWithinOnePlace(const Board& board, const Formula& a, const Formula& b) {
+    return within(distanceOf(board, a, b), lastPlaceOf(board, b));
+}
+
+double distanceOf(const Board& board, const Formula& a, const Formula& b) {
+    const double gap = std::abs(a.value - b.value);
+    return isAngle(board, a) ? std::abs(normalized(gap, board.sketch.angleUnit)) : gap;
+}
+
+namespace {
 
 /// Without zeros at its end that say nothing.
 std::string withoutZeros(std::string digits) {
@@ -119,21 +140,21 @@ Prose apart(const Board& board, const Formula& a, const Formula& b) {
 Prose vanishing(const Board& board, const Formula& x, const Formula& y) {
     switch (verdictOf(board, largest(x.value, y.value), slackOf(board))) {
     case Verdict::equal:
-        return board.say(
-            SENTENCE("solution", "Both sums vanish: the forces hold one another in equilibrium."));
+        return board.say(SENTENCE("solution", "Both sums vanish: the forces are in equilibrium."));
     case Verdict::shown:
         return board.say(SENTENCE("solution",
                                   "{x} and {y} are left over, too little to show in the answer: the "
-                                  "forces hold one another in equilibrium."),
+                                  "forces are in equilibrium."),
                          "x", x, "y", y);
     case Verdict::lastPlace:
-        return board.say(SENTENCE("solution", "{x} and {y} are left over, no more than one in the last place "
-                                              "of the numbers makes: the forces hold one another in "
-                                              "equilibrium."),
+        return board.say(SENTENCE("solution",
+                                  "{x} and {y} are left over, no more than one unit in the last place "
+                                  "of the numbers can cause: the forces are in equilibrium."),
                          "x", x, "y", y);
     case Verdict::byHand:
-        return board.say(SENTENCE("solution", "{x} and {y} are left over, more than one in the last place of "
-                                              "the numbers makes: what was rounded on the way adds up."),
+        return board.say(SENTENCE("solution",
+                                  "{x} and {y} are left over, more than one unit in the last place of "
+                                  "the numbers can cause: what was rounded on the way adds up."),
                          "x", x, "y", y);
     case Verdict::slip:
         break;
@@ -151,19 +172,19 @@ Prose sameComponents(const Board& board, const Vector& sum, const Formula& x, co
     const auto wording = [&] {
         switch (verdictOf(board, off, slackOf(board))) {
         case Verdict::equal:
-            return SENTENCE("solution", "Both ways lead to the same components of {sum}.");
+            return SENTENCE("solution", "Both sides have the same components, those of {sum}.");
         case Verdict::shown:
             return SENTENCE("solution",
                             "They differ from those of {sum} by {x} and by {y}, too little to show in the "
-                            "answer: both ways agree.");
+                            "answer: both sides agree.");
         case Verdict::lastPlace:
             return SENTENCE("solution",
-                            "They differ from those of {sum} by {x} and by {y}, no more than one in "
-                            "the last place of the numbers makes: both ways agree.");
+                            "They differ from those of {sum} by {x} and by {y}, no more than one unit in "
+                            "the last place of the numbers can cause: both sides agree.");
         case Verdict::byHand:
             return SENTENCE("solution",
-                            "They differ from those of {sum} by {x} and by {y}, more than one in the "
-                            "last place of the numbers makes: what was rounded on the way "
+                            "They differ from those of {sum} by {x} and by {y}, more than one unit in the "
+                            "last place of the numbers can cause: what was rounded on the way "
                             "adds up.");
         case Verdict::slip:
             break;
@@ -182,28 +203,62 @@ Prose againAlong(const Board& board, const Vector& sum, const Formula& along, co
         case Verdict::equal:
             return SENTENCE("solution", "Along {sum} its magnitude comes out again, and across it zero.");
         case Verdict::shown:
-            return SENTENCE("solution",
-                            "Along {sum} that differs from {size} by {off}, and {across} is left "
-                            "across it, where it should be zero: both too little to show in the answer, "
-                            "so both ways agree.");
+            return SENTENCE(
+                "solution",
+                "Along {sum} the sum, {along}, differs from {size} by {off}, and {across} is left "
+                "across it, where it should be zero: both too little to show in the answer, "
+                "so both ways agree.");
         case Verdict::lastPlace:
-            return SENTENCE("solution", "Along {sum} that differs from {size} by {off}, and {across} is left "
-                                        "across it, where it should be zero: no more than one in the last "
-                                        "place of the numbers makes, so both ways agree.");
+            return SENTENCE(
+                "solution",
+                "Along {sum} the sum, {along}, differs from {size} by {off}, and {across} is left "
+                "across it, where it should be zero: no more than one unit in the last "
+                "place of the numbers can cause, so both ways agree.");
         case Verdict::byHand:
-            return SENTENCE("solution", "Along {sum} that differs from {size} by {off}, and {across} is left "
-                                        "across it, where it should be zero: more than one in the last place "
-                                        "of the numbers makes. What was rounded on the way adds up.");
+            return SENTENCE(
+                "solution",
+                "Along {sum} the sum, {along}, differs from {size} by {off}, and {across} is left "
+                "across it, where it should be zero: more than one unit in the last place "
+                "of the numbers can cause. What was rounded on the way adds up.");
         case Verdict::slip:
             break;
         }
-        return SENTENCE("solution",
-                        "Along {sum} that differs from {size} by {off}, and {across} is left across "
-                        "it, where it should be zero: more than rounding leaves over. Somewhere on "
-                        "the way there is a slip.");
+        return SENTENCE(
+            "solution",
+            "Along {sum} the sum, {along}, differs from {size} by {off}, and {across} is left across "
+            "it, where it should be zero: more than rounding leaves over. Somewhere on "
+            "the way there is a slip.");
     }();
     return board.say(wording, "sum", sum.vector, "size", size, "off", apart(board, along, sum.sizeNumber),
-                     "across", across);
+                     "along", along, "across", across);
+}
+
+Prose rightAngle(const Board& board, const Vector& smallest, const Vector& line, const Formula& along) {
+    const int guard = board.options.handRounding ? 0 : kAddedUp;
+    const double leg = smallest.sizeNumber.value, whole = line.sizeNumber.value,
+                 unit = 2 * std::numbers::pi / turnIn(board.sketch.angleUnit);
+    const double slack = leg * placeOfSize(board, whole, guard) / whole + placeOfSize(board, leg, guard) +
+                         2 * leg * unit * placeOfWay(board, guard);
+    const auto wording = [&] {
+        if (std::abs(along.value) <= Carried::kNoise * board.carried.scale)
+            return SENTENCE("solution",
+                            "The scalar product of {smallest} and {line} is zero: {smallest} has no "
+                            "component along {line}, is at right angles to it, and so the smallest.");
+        if (within(std::abs(along.value), slack))
+            return SENTENCE("solution",
+                            "That is what {smallest} has along {line}, by the scalar product of the "
+                            "two: zero but for rounding, so {smallest} is at right angles to {line}, "
+                            "and the smallest.");
+        if (board.options.handRounding)
+            return SENTENCE("solution",
+                            "That is what {smallest} has along {line}, by the scalar product of the "
+                            "two: more than one unit in the last place of the numbers can cause. What "
+                            "was rounded on the way adds up.");
+        return SENTENCE("solution",
+                        "The scalar product of {smallest} and {line} is not zero, so the two do not "
+                        "enclose a right angle: there is a slip on the way.");
+    }();
+    return board.say(wording, "smallest", smallest.vector, "line", line.vector);
 }
 
 /// How much further than a force its quotient by a sine may be off is left to the answer's digits.
@@ -235,25 +290,19 @@ Prose sameQuotients(const Board& board, const std::array<Formula, 3>& quotients)
                      "off", off);
 }
 
-namespace {
+namespace {} // namespace
 
-/// Within half a turn.
-double turnedApart(const Board& board, double a, double b) {
-    return std::abs(normalized(a - b, board.sketch.angleUnit));
-}
-
-/// The same of directions, which a full turn leaves as they are.
-Prose turnedBy(const Board& board, const Formula& a, const Formula& b) {
+Prose turnedApart(const Board& board, const Formula& a, const Formula& b) {
+    if (!isAngle(board, a))
+        return apart(board, a, b);
     Formula near = a;
     near.value = b.value + normalized(a.value - b.value, board.sketch.angleUnit);
     return apart(board, near, b);
 }
 
-} // namespace
-
 Prose agreement(const Board& board, const Vector& found, const Formula& size, const Formula& way) {
     const double bySize = std::abs(size.value - found.sizeNumber.value),
-                 byWay = turnedApart(board, way.value, found.wayNumber.value);
+                 byWay = distanceOf(board, way, found.wayNumber);
     const auto isWithin = [&](int guard, double places) {
         return within(bySize, places * placeOfSize(board, found.sizeNumber.value, guard)) &&
                within(byWay, places * placeOfWay(board, guard));
@@ -281,7 +330,7 @@ Prose agreement(const Board& board, const Vector& found, const Formula& size, co
     }();
     return board.say(wording, "size", equal(found.size, found.sizeNumber), "way",
                      equal(found.theta, found.wayNumber), "bySize", apart(board, size, found.sizeNumber),
-                     "byWay", turnedBy(board, way, found.wayNumber));
+                     "byWay", turnedApart(board, way, found.wayNumber));
 }
 
 } // namespace tailpoint::explaining

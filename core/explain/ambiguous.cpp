@@ -30,14 +30,24 @@ void writeKnownAngle(Board& board, const Ambiguous& q) {
 Wording reached(const Ambiguous& q) {
     if (q.board.solved.tangent)
         return SENTENCE("solution", "{v} equals that distance: the circle touches the line at one point.");
+    const bool areEqual = q.side(q.v).magnitude == q.side(q.k).magnitude;
     if (q.inBothSenses())
-        return SENTENCE("solution",
-                        "{v} reaches beyond {distance}, so the parallel cuts the circle twice; and {v} is no "
-                        "smaller than {k}, so the two points lie on either side of the end of {known}: one "
-                        "triangle with {u} in the sense drawn, and one with {u} in the other.");
+        return areEqual
+                   ? SENTENCE("solution",
+                              "{v} reaches beyond {distance}, so the parallel cuts the circle twice; and {v} "
+                              "is no smaller than {k}, so the two points lie on either side of the end of "
+                              "{known}: one triangle with {u} in the sense drawn, and one with {u} in the "
+                              "other.")
+                   : SENTENCE("solution",
+                              "{v} reaches beyond {distance}, so the parallel cuts the circle twice; and {v} "
+                              "is greater than {k}, so the two points lie on either side of the end of "
+                              "{known}: one triangle with {u} in the sense drawn, and one with {u} in the "
+                              "other.");
     if (!q.board.hasTwoAnswers())
-        return SENTENCE("solution",
-                        "{v} reaches beyond {distance} and is no smaller than {k}: one triangle.");
+        return areEqual ? SENTENCE("solution",
+                                   "{v} reaches beyond {distance} and is no smaller than {k}: one triangle.")
+                        : SENTENCE("solution",
+                                   "{v} reaches beyond {distance} and is greater than {k}: one triangle.");
     return SENTENCE("solution",
                     "{angle} is acute, and {v} reaches beyond {distance} but is smaller than {k}: "
                     "two triangles.");
@@ -103,17 +113,6 @@ void writeCandidates(Board& board, const Ambiguous& q) {
     board.show(step, shown, {q.acute()});
 }
 
-/// Who takes the calculator's angle alone loses an answer.
-void noteOneAngle(const Board& board, Step& step, const Ambiguous& q, const Formula& acute) {
-    const std::size_t lost =
-        board.carried.formulaOf(q.in(1, q.k)).id == q.acute() ? 1U : 0U; // the acute one is the first's
-    const Vector& u = board.in(lost, q.r.side[q.u]);
-    step.notes.push_back(
-        board.say(SENTENCE("solution", "The calculator shows only {acute}: who stops there loses the answer "
-                                       "{size}."),
-                  "acute", acute, "size", equal(u.size, board.answered(u.sizeNumber))));
-}
-
 /// Says which of the two angles lead to an answer, and why.
 void writeDecision(Board& board, const Ambiguous& q) {
     Step& step = board.worked.steps.back();
@@ -141,7 +140,8 @@ void writeDecision(Board& board, const Ambiguous& q) {
             SENTENCE("solution", "Each of them, added to {known}, stays below {half} and leaves room for a "
                                  "third angle: both lead to an answer, and both are carried on."),
             "known", equal(q.symbol(q.v), board.number(q.angle(q.v))), "half", board.halfTurn()));
-        noteOneAngle(board, step, q, acute);
+        step.notes.push_back(board.say(SENTENCE(
+            "solution", "The calculator shows only the acute angle. Look for the other one, and decide.")));
         return;
     }
     step.conclusion.push_back(

@@ -31,5 +31,9 @@ struct Ambiguous : Triangle {
 void writeRest(Board& board, const Ambiguous& q, std::size_t index);
 /// Where the line meets the circle once more, against the given sense; else nothing.
 void writeOtherPoint(Board& board, const Ambiguous& q);
+/// The lines of that step which lead to the component there, in their order.
+std::vector<std::pair<QuantityId, Working>> linesToOtherPoint(const Board& board, const Ambiguous& q);
+/// Whether one of two points is lost to a given sense.
+bool isOneLost(const Board& board);
 
 } // namespace tailpoint::explaining

@@ -46,6 +46,17 @@ void sayWhichAngle(const Board& board, Step& step, const Ambiguous& q, const Qua
         "acute", board.symbolOf(q.acute())));
 }
 
+/// Who takes the calculator's angle alone loses the answer of the other one.
+void noteOneAngle(const Board& board, Step& step, const Ambiguous& q, const Vector& u,
+                  const QuantityId& atK) {
+    if (!board.hasTwoAnswers() || q.inBothSenses() || board.carried.formulaOf(atK).id == q.acute())
+        return;
+    step.notes.push_back(board.say(
+        SENTENCE("solution", "The calculator shows only {acute}: anyone who stops there loses the answer "
+                             "{size}."),
+        "acute", board.number(q.acute()), "size", equal(u.size, board.answered(u.sizeNumber))));
+}
+
 /// The wrong angle in the law of sines, and the third angle turned off the wrong way.
 void noteSlips(const Board& board, Step& step, const Ambiguous& q, const Vector& u, const Vector& v,
                const QuantityId& atK, const QuantityId& third) {
@@ -98,6 +109,7 @@ void writeRest(Board& board, const Ambiguous& q, std::size_t index) {
         "half", board.halfTurn(), "known", q.side(q.k).vector, "v", v.vector));
     if (u.turned)
         step.conclusion.push_back(readSense(board, u));
+    noteOneAngle(board, step, q, u, atK);
     if (index == 0)
         noteSlips(board, step, q, u, v, atK, third);
 }

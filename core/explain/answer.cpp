@@ -1,5 +1,7 @@
 // Last steps of every solution: the answer in one sentence, and what rounding by hand costs.
+#include "core/explain/agreement.h"
 #include "core/explain/families.h"
+#include "core/explain/rounded.h"
 #include "core/explain/tolerance.h"
 
 #include "core/quantity/decimals.h"
@@ -42,9 +44,18 @@ Prose wayTold(const Board& board, const Vector& vector) {
                                        std::move(way), "bearing", inWords(std::move(bearing)));
 }
 
+/// What is found of the question says it.
+bool saysNoDirection(const Board& board) {
+    const MessageCode code = board.solved.messageCode();
+    return code == MessageCode::forcesBalance || code == MessageCode::othersClose ||
+           code == MessageCode::noForces;
+}
+
 /// "R = 520 N, 3.6° clockwise from +x" of one vector, as far as it was asked for.
 Prose foundOf(const Board& board, const Vector& vector) {
     const Formula size = equal(vector.size, board.answered(vector.sizeNumber));
+    if (!vector.direction && !vector.sizeGiven && saysNoDirection(board))
+        return board.say(SENTENCE("solution", "{size}"), "size", size);
     if (!vector.direction && !vector.sizeGiven)
         return board.say(SENTENCE("solution", "{size}: it has no direction"), "size", size);
     if (vector.sizeGiven)
@@ -103,15 +114,16 @@ void writeAnswer(Board& board) {
         step.reasoning.push_back(board.worked.answer);
     if (const auto note = toleranceNote(board.sketch))
         step.conclusion.push_back(board.say(*note));
-    if (!board.solved.remarks.empty())
-        step.conclusion.push_back(board.message());
+    if (const Prose found = board.message(); !found.pieces.empty())
+        step.conclusion.push_back(found);
 }
 
 void writeEnd(Board& board) {
     writeAnswer(board);
     const bool isSum = board.solved.family == Family::closePolygon;
+    const bool addsUp = board.reduction && board.reduction->addsUp(); // a slip in K would go through both
     if (board.way == Route::Way::components && (!isSum || board.options.method == Method::components) &&
-        hasTriangle(board))
+        !addsUp && hasTriangle(board))
         writeTriangleCheck(board);
     else
         writeCheck(board);
@@ -121,26 +133,45 @@ void writeEnd(Board& board) {
 
 namespace {
 
+/// In the last place shown of one or the other; angles may differ by a full turn.
+int placesBetween(const Board& board, const Formula& a, const Formula& b) {
+    const double place = std::min(lastPlaceOf(board, a), lastPlaceOf(board, b));
+    return static_cast<int>(std::lround(distanceOf(board, a, b) / place));
+}
+
 /// A quantity that was asked, by hand and with full values.
 void appendCost(const Board& board, Step& step, const Formula& symbol, const Formula& byHand, double full) {
-    const Formula exact = board.carried.shown(full, dimensionOf(symbol.id.what));
-    const double gap = std::abs(byHand.value - full);
-    if (gap <= Carried::kNoise *
-                   (dimensionOf(symbol.id.what) == Dimension::angle ? board.half() : board.carried.scale)) {
+    const Dimension dimension = dimensionOf(symbol.id.what);
+    Formula exact = board.carried.guarded(full, dimension);
+    exact.id = symbol.id;
+    const Formula shown = board.carried.shown(full, dimension);
+    if (const double noise =
+            Carried::kNoise * (dimension == Dimension::angle ? board.half() : board.carried.scale);
+        distanceOf(board, byHand, number(full, {}, byHand.sub)) <= noise) {
         step.reasoning.push_back(board.say(
             SENTENCE("solution",
                      "By hand and with full values {byHand}: the rounding on the way has not moved it."),
             "byHand", equal(symbol, byHand)));
         return;
     }
-    step.reasoning.push_back(board.say(
-        exact.text == byHand.text
-            ? SENTENCE("solution", "By hand and with full values {byHand}: the rounding "
-                                   "moved it by {gap}, too little to show.")
-            : SENTENCE("solution", "{byHand} by hand, but {full} with full values: the "
-                                   "rounding moved it by {gap} and changed the "
-                                   "last shown digit."),
-        "byHand", equal(symbol, byHand), "full", exact, "gap", number(gap, significant(gap, 2), exact.sub)));
+    const int places = placesBetween(board, byHand, shown);
+    const auto wording = [&] {
+        switch (places) {
+        case 0:
+            return SENTENCE("solution", "{byHand} by hand, with full values {full}: the rounding moved it by "
+                                        "{gap}, too little to show.");
+        case 1:
+            return SENTENCE("solution", "{byHand} by hand, but with full values {full}: the rounding moved "
+                                        "it by {gap}, which changed it by one in the last place.");
+        default:
+            return SENTENCE("solution", "{byHand} by hand, but with full values {full}: the rounding moved "
+                                        "it by {gap}, which changed it by {count} in the last place.");
+        }
+    }();
+    step.reasoning.push_back(
+        board.say(wording, "byHand", equal(symbol, byHand), "full",
+                  exact.text == shown.text ? Prose{{exact}} : roundedTo(board, exact, shown), "gap",
+                  turnedApart(board, byHand, exact), "count", count(places)));
 }
 
 } // namespace

@@ -213,7 +213,7 @@ Formula Board::axisWords() const {
 Prose Board::message() const {
     Phrase all;
     for (const Remark& remark : solved.remarks)
-        if (remark.code != MessageCode::freeTwo)
+        if (remark.code != MessageCode::freeTwo && remark.code != MessageCode::otherSense)
             all += (all.empty() ? "" : " ") + remark.words;
     return proseOf(all, things);
 }

@@ -58,6 +58,7 @@ public:
 
     int lost = 0;                     ///< leading digits that the law of cosines would cancel
     std::optional<Expected> expected; ///< by the estimate, where it said bounds
+    bool isTangentTold = false;       ///< that it is y over x: said once in a solution
 
     bool isAnswered() const { return solution < solved.solutions.size(); }
     bool hasTwoAnswers() const { return solved.solutions.size() > 1; }
@@ -85,7 +86,9 @@ public:
     /// To the digits of an answer.
     Formula answered(const Formula& number) const;
     Formula axisWords() const; ///< "+x"
-    Prose message() const;     ///< what is found of the question, without advice to whoever asked it
+    /// What is found of the question, without advice to whoever asked it, and without the senses, which an
+    /// answer says itself.
+    Prose message() const;
     Formula halfTurn() const;
     Formula fullTurn() const;
     double half() const { return turnIn(sketch.angleUnit) / 2; }

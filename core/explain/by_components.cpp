@@ -87,12 +87,14 @@ QuantityId alongOf(const Vector& vector) {
 }
 
 /// What a magnitude with a sign is, where the line leaves the sense open.
-void introduceAlong(const Board& board, Step& step, const std::vector<const Vector*>& vectors) {
+/// In a second answer it is known but for its prime.
+void introduceAlong(const Board& board, Step& step, const std::vector<const Vector*>& vectors,
+                    bool isFirst = true) {
     std::vector<const Vector*> signedOnes;
     for (const Vector* vector : vectors)
         if (board.carried.value(alongOf(*vector)))
             signedOnes.push_back(vector);
-    if (signedOnes.size() == 2)
+    if (isFirst && signedOnes.size() == 2)
         step.reasoning.push_back(board.say(
             SENTENCE("solution",
                      "{first} and {second} are the components of {u} and {v}, each along its own "
@@ -101,7 +103,7 @@ void introduceAlong(const Board& board, Step& step, const std::vector<const Vect
             "first", board.symbolOf(alongOf(*signedOnes[0])), "second",
             board.symbolOf(alongOf(*signedOnes[1])), "u", signedOnes[0]->vector, "v", signedOnes[1]->vector,
             "axis", symbol("u")));
-    if (signedOnes.size() == 1)
+    if (isFirst && signedOnes.size() == 1)
         step.reasoning.push_back(board.say(
             SENTENCE("solution", "{along} is the component of {vector} along its own line, the axis {axis}, "
                                  "positive in the sense drawn; without its sign it is the magnitude."),
@@ -123,8 +125,8 @@ void showMagnitude(const Board& board, Step& step, const Vector& vector) {
     board.show(step, along);
     if (*value < 0)
         step.conclusion.push_back(board.say(
-            SENTENCE("solution", "{along} is negative: {vector} acts against the sense assumed. A bar that "
-                                 "was assumed to pull pushes."),
+            SENTENCE("solution", "{along} is negative: {vector} acts against the sense assumed. A bar drawn "
+                                 "as pulling pushes."),
             "along", board.symbolOf(along), "vector", vector.vector));
     board.show(step, vector.sizeId);
     if (vector.turned)
@@ -251,9 +253,9 @@ void writeQuadratic(Board& board, const Equations& e) {
         board.symbolOf(across)));
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
-                 "Leave {v} alone on one side of both equations, square them and add: since {one} the "
-                 "direction of {v} drops out, and a quadratic equation for {u} is left."),
-        "v", v.size, "u", u.size, "one",
+                 "Leave the terms with {v} alone on one side of both equations, square them and add: since "
+                 "{one} the direction of {vector} drops out, and a quadratic equation for {u} is left."),
+        "v", v.size, "vector", v.vector, "u", u.size, "one",
         equal(sum(power(apply("sin", board.symbolOf(directionId(v.id))), 2),
                   power(apply("cos", board.symbolOf(directionId(v.id))), 2)),
               count(1))));
@@ -295,8 +297,7 @@ void writeQuadratic(Board& board, const Equations& e) {
 }
 
 /// The foot taken for the answer, as if the circle only touched; sine and cosine of the line exchanged.
-void noteQuadraticSlips(Board& board, const Equations& e) {
-    Step& step = board.worked.steps.back();
+void noteQuadraticSlips(const Board& board, Step& step, const Equations& e) {
     const Vector& u = board.in(0, e.r.side[e.u]);
     const QuantityId along{What::along, u.id, {}, u.sizeId.answer};
     const QuantityId target = board.carried.find(along) != nullptr ? along : u.sizeId;
@@ -313,21 +314,23 @@ void noteQuadraticSlips(Board& board, const Equations& e) {
     const Formula difference = absolute(sum(e.known().size, negative(e.side(e.v).size)));
     if (const auto value = slipped(board, target, difference))
         step.notes.push_back(
-            board.say(SENTENCE("solution", "Magnitudes are no components: {difference} would give {value}."),
-                      "difference", difference, "value", *value));
+            board.say(SENTENCE("solution", "Magnitudes are no components: {difference} would give {value} "
+                                           "for {target}."),
+                      "difference", difference, "value", *value, "target", board.symbolOf(target)));
 }
 
 void writeQuadraticAnswers(Board& board, const Equations& e) {
     writeQuadratic(board, e);
-    noteQuadraticSlips(board, e);
     for (std::size_t i = 0; i < board.solved.solutions.size(); ++i) {
         const Vector &u = board.in(i, e.r.side[e.u]), &v = board.in(i, e.r.side[e.v]);
         Step& step = answerStep(board, i);
         step.parts = {arrowPart(u.index), part(FigurePart::Kind::direction, v.index)};
-        introduceAlong(board, step, {&u});
+        introduceAlong(board, step, {&u}, i == 0);
         showMagnitude(board, step, u);
         showXY(board, step, v.id, v.wayId.answer);
         writeWayFromComponents(board, step, v);
+        if (i == 0)
+            noteQuadraticSlips(board, step, e);
     }
 }
 
@@ -341,11 +344,11 @@ void writeReaches(Board& board, const Equations& e) {
     step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
     step.reasoning.push_back(board.say(
         isAgainst
-            ? SENTENCE("solution", "Let {along} be the component of {u} along {known}, against its sense, "
-                                   "and {height} the one across it.")
-            : SENTENCE("solution", "Let {along} be the component of {u} along {known}, and {height} the "
-                                   "one across it."),
-        "along", board.symbolOf(along), "u", u.vector, "known", known.vector, "height",
+            ? SENTENCE("solution", "Let {along} be the component of {u} along {known}, the axis {axis}, but "
+                                   "positive against its sense, and {height} the one across it.")
+            : SENTENCE("solution", "Let {along} be the component of {u} along {known}, the axis {axis}, and "
+                                   "{height} the one across it."),
+        "axis", symbol("u"), "along", board.symbolOf(along), "u", u.vector, "known", known.vector, "height",
         board.symbolOf(height)));
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
@@ -432,10 +435,11 @@ void writeLeast(Board& board, const Equations& e) {
     const bool isAgainst = -e.r.sign(e.k) * e.r.sign(e.u) < 0;
     step.reasoning.push_back(board.say(
         isAgainst
-            ? SENTENCE("solution", "{along} is the component of {known} along the line of {line}, positive "
-                                   "against the sense of {line}:")
-            : SENTENCE("solution", "{along} is the component of {known} along the line of {line}:"),
-        "along", board.symbolOf(along), "known", e.known().vector, "line", line.vector));
+            ? SENTENCE("solution", "{along} is the component of {known} along the line of {line}, the axis "
+                                   "{axis}, but positive against the sense of {line}:")
+            : SENTENCE("solution", "{along} is the component of {known} along the line of {line}, the axis "
+                                   "{axis}:"),
+        "axis", symbol("u"), "along", board.symbolOf(along), "known", e.known().vector, "line", line.vector));
     board.show(step, along);
     introduceAlong(board, step, {&line});
     showMagnitude(board, step, line);
@@ -445,8 +449,9 @@ void writeLeast(Board& board, const Equations& e) {
     if (const auto value = slipped(board, leg.sizeId, difference))
         step.notes.push_back(board.say(
             SENTENCE("solution", "{leg} is at right angles to {line}: the magnitudes taken from each "
-                                 "other, {difference}, would give {value}."),
-            "leg", leg.vector, "line", line.vector, "difference", difference, "value", *value));
+                                 "other, {difference}, would give {value} for {size}."),
+            "leg", leg.vector, "line", line.vector, "difference", difference, "value", *value, "size",
+            leg.size));
     writePolar(board, leg);
 }
 

@@ -174,8 +174,16 @@ Formula Carried::shown(double value, Dimension dimension, Origin origin) const {
 }
 
 Formula Carried::carried(long double value, Dimension dimension) const {
+    return carriedFrom(guard(), value, dimension);
+}
+
+Formula Carried::guarded(long double value, Dimension dimension) const {
+    return carriedFrom(std::max(guard(), kLeastGuard), value, dimension);
+}
+
+Formula Carried::carriedFrom(int least, long double value, Dimension dimension) const {
     const What what = whatOf(dimension);
-    const Paper own = paper();
+    const Paper own(*m_sketch, least, scale);
     Decimal number = own.computed(what, value);
     const std::string shown = own.shown(what, value);
     for (int guard = own.guard() + 1;

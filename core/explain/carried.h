@@ -57,6 +57,8 @@ public:
     /// A number that is not a line's, with the guard figures of those that are, or more, so that it shortens
     /// to what the sheet shows.
     Formula carried(long double value, Dimension dimension) const;
+    /// With kLeastGuard guard figures at least, by hand too.
+    Formula guarded(long double value, Dimension dimension) const;
     /// What a sum leaves over of forces that cancel.
     Formula leftOver(long double value) const;
     /// As it was typed.
@@ -70,6 +72,7 @@ private:
     Printing printing() const;
     void keep(Printed printed);
     Formula withUnit(const Decimal& decimal, Dimension dimension) const;
+    Formula carriedFrom(int guard, long double value, Dimension dimension) const;
     bool isInlined(const QuantityId& quantity, const std::vector<QuantityId>& inlined) const;
     bool holdsInlined(const Formula& formula, const std::vector<QuantityId>& inlined) const;
     Formula expanded(const Formula& formula, const std::vector<QuantityId>& inlined) const;

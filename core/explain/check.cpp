@@ -2,6 +2,7 @@
 #include "core/explain/agreement.h"
 #include "core/explain/families.h"
 #include "core/explain/table.h"
+#include "core/explain/trial.h"
 
 #include "core/quantity/decimals.h"
 
@@ -129,6 +130,34 @@ void writeBalance(Check& check, bool isWritten) {
         sameComponents(board, sum, x, check.number(components[0]), y, check.number(components[1])));
 }
 
+/// Of the smallest: that it is at right angles to the line, which the sums alone don't test.
+void writeRightAngle(Check& check) {
+    Board& board = check.board;
+    if (!board.sketch.smallest)
+        return;
+    const auto [first, second] = board.solved.unknownVectors;
+    const bool firstIsLeg = board.things.name(vectorId(first)) == *board.sketch.smallest;
+    const Vector &leg = board.found(vectorId(firstIsLeg ? first : second)),
+                 &line = board.found(vectorId(firstIsLeg ? second : first));
+    if (!isLong(leg) || !isLong(line))
+        return;
+    std::vector<QuantityId> ofLeg, ofLine;
+    appendComponents(ofLeg, {leg.id, leg.sizeId, leg.wayId});
+    appendComponents(ofLine, {line.id, line.sizeId, line.wayId});
+    check.components.clear();
+    for (const QuantityId& component : leg.id == kSumVector ? ofLine : ofLeg) // the sum's are there
+        check.show(component);
+    std::vector<Formula> symbols, numbers;
+    for (const std::size_t i : {0U, 1U}) {
+        symbols.push_back(product(board.symbolOf(ofLeg[i]), board.symbolOf(ofLine[i])));
+        numbers.push_back(product(check.number(ofLeg[i]), check.number(ofLine[i])));
+    }
+    const Working along =
+        worked(board, over(sumOf(symbols), line.size), over(sumOf(numbers), line.sizeNumber));
+    check.step.conclusion.push_back(rightAngle(board, leg, line, *along.value));
+    check.step.workings.push_back(along);
+}
+
 /// How the components of a slope are had, where no step has said so.
 void tellSlopes(const Board& board, Step& step) {
     if (board.hasStep(StepKey::resolved))
@@ -148,7 +177,10 @@ void tellSlopes(const Board& board, Step& step) {
 void writeWrittenCheck(Board& board, Step& step) {
     Check check{board, step, checkLines(board, true)};
     step.reasoning.push_back(board.say(
-        board.hasStep(StepKey::line)
+        board.way == Route::Way::components
+            ? SENTENCE("solution", "Put what was found back into the equation, with all the forces of the "
+                                   "question:")
+        : board.hasStep(StepKey::line)
             ? SENTENCE("solution", "Another way: components along the sheet's x and y.")
             : SENTENCE("solution", "Another way, without the triangle: components along the sheet's x and "
                                    "y.")));
@@ -161,8 +193,10 @@ void writeWrittenCheck(Board& board, Step& step) {
     const bool asked = sumAsked(board);
     check.showFound(asked ? QuantityId{What::x, kSumVector} : kAlongX);
     check.showFound(asked ? QuantityId{What::y, kSumVector} : kAlongY);
-    if (!asked)
-        return writeBalance(check, true);
+    if (!asked) {
+        writeBalance(check, true);
+        return writeRightAngle(check);
+    }
     if (board.sum().direction)
         return writeSumCheck(check);
     step.conclusion.push_back(
@@ -176,11 +210,6 @@ struct TurnedSums {
 TurnedSums turnedSums(const Vector& sought) {
     return sought.id == kSumVector ? TurnedSums{kAlongSum, kAcrossSum}
                                    : TurnedSums{{What::along, sought.id}, {What::along, sought.id, {}, 0, 1}};
-}
-
-int decimalsOf(const Formula& number) {
-    const auto point = number.text.find('.');
-    return point == std::string::npos ? 0 : static_cast<int>(number.text.size() - point - 1);
 }
 
 /// The angle from the turned axis, from the directions as they are printed.
@@ -336,12 +365,17 @@ Carried turnedLines(const Board& board) {
 }
 
 void writeCheck(Board& board) {
-    Step& step =
-        board.step(StepKey::check, SENTENCE("solution", "Check by components"), Stage::all, Law::components);
     const bool byTable = board.solved.family == Family::closePolygon && board.hasStep(StepKey::components) &&
                          board.sought() != nullptr && board.found(board.sought()->id).direction;
     const bool isTurned = byTable || (sumAsked(board) && board.forces().size() > kMostWritten);
     const bool many = isTurned || board.forces().size() > kMostWritten;
+    const auto title = [&] {
+        if (isTurned)
+            return SENTENCE("solution", "Check by turned axes");
+        return board.way == Route::Way::components ? SENTENCE("solution", "Check with all the forces")
+                                                   : SENTENCE("solution", "Check by components");
+    }();
+    Step& step = board.step(StepKey::check, title, Stage::all, Law::components);
     if (!many)
         for (const Vector& force : board.forces())
             step.parts.push_back(arrowPart(force.index));

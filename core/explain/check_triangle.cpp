@@ -88,23 +88,24 @@ std::vector<QuantityId> linesToShow(const Board& board, const Carried& lines,
     return shown;
 }
 
-/// With the given numbers as they stand on the board, and no fewer guard figures.
-void settleBeside(const Board& board, Carried& lines) {
-    Carried alone = lines; // how many guard figures they take; settled once, numbers stand
-    alone.settle();
+/// With the given numbers as they stand on the board, and as many guard figures: more only where what is
+/// asked would show other digits.
+void settleBeside(const Board& board, Carried& lines, const std::vector<QuantityId>& asked) {
     for (const QuantityId& id : lines.quantities())
         if (const Decimal& printed = board.carried.decimal(id);
             lines.find(id) == nullptr && !printed.text.empty())
             lines.give(id, printed);
+    const Carried before = lines; // settled once, numbers stand
+    lines.settleAt(board.carried.guard());
+    if (board.options.handRounding || std::all_of(asked.begin(), asked.end(), [&](const QuantityId& id) {
+            return lines.find(id) == nullptr ||
+                   board.answered(lines.number(id)).text == board.answered(board.number(id)).text;
+        }))
+        return;
+    Carried alone = before;
+    alone.settle();
+    lines = before;
     lines.settleAt(std::max(alone.guard(), board.carried.guard()));
-}
-
-/// One in the last place that the sheet shows of it.
-double lastPlace(const Board& board, const Formula& number) {
-    if (dimensionOf(number.id.what) == Dimension::angle)
-        return std::pow(10.0, -shownAngleDecimals(board.sketch));
-    const double size = std::abs(number.value);
-    return size == 0 ? 0 : std::pow(10.0, std::floor(std::log10(size)) + 1 - board.sketch.figures);
 }
 
 /// What the two ways give of a quantity, as they are printed.
@@ -131,9 +132,7 @@ std::vector<Difference> differences(const Board& board, const Carried& lines,
             here = board.answered(here);
             there = board.answered(there);
         }
-        const double gap = std::abs(here.value - there.value), turn = 2 * board.half();
-        const bool isAngle = dimensionOf(id.what) == Dimension::angle;
-        const bool isLast = (isAngle ? std::min(gap, turn - gap) : gap) <= 1.01 * lastPlace(board, there);
+        const bool isLast = distanceOf(board, here, there) <= 1.01 * lastPlaceOf(board, there);
         different.push_back(
             {equal(board.symbolOf(id), std::move(here)), std::move(there), std::move(off), isShown, isLast});
     }
@@ -192,8 +191,9 @@ void writeTriangleCheck(Board& board) {
     lines.scale = board.carried.scale;
     lines.take(groundOf(board.sketch, board.solved, board.things));
     lines.take(chainOf(board.sketch, board.solved, board.things, {Route::Way::triangle, kNobody}));
-    settleBeside(board, lines);
-    const std::vector<QuantityId> asked = askedFor(board), shown = linesToShow(board, lines, asked);
+    const std::vector<QuantityId> asked = askedFor(board);
+    settleBeside(board, lines, asked);
+    const std::vector<QuantityId> shown = linesToShow(board, lines, asked);
     const bool byLami = board.solved.family == Family::twoMagnitudes && board.reduction->loop;
     const bool isFlat = lines.find({What::along, kSumVector}) != nullptr;
     step.triangleAlone = !byLami && !isFlat;
@@ -233,12 +233,12 @@ void writeTriangleCheck(Board& board) {
                                          "Here {here}, by components {there}: they differ by {gap}, less than the "
                                               "answer shows, so both ways agree.")
             : one.isLastDigit ? SENTENCE("solution", "Here {here}, by components {there}: they agree but for "
-                                                     "one in the last digit shown, which is the rounding of "
-                                                     "the numbers on the way.")
+                                                     "one in the last digit shown, which comes from rounding "
+                                                     "on the way.")
             : board.options.handRounding
                 ? SENTENCE("solution",
-                           "Here {here}, by components {there}: the rounding on the way has moved "
-                           "one of them, and the last step says by how much.")
+                           "Here {here}, by components {there}: both were rounded on the way, and "
+                           "they differ by {gap}.")
                 : SENTENCE("solution", "Here {here}, by components {there}: the two ways differ, so there is "
                                        "a slip in one of them."),
             "here", one.here, "there", one.there, "gap", one.gap));

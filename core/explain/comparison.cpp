@@ -56,8 +56,17 @@ void writeEstimate(Board& board) {
                                              "of {sum} if the equation holds."),
                         "sum", sum.vector));
     const bool isInside = sum.sizeNumber.value >= least && sum.sizeNumber.value <= most;
+    const bool areTwo = board.forces().size() == 2;
     step.conclusion.push_back(board.say(
-        isInside
+        areTwo && isInside
+            ? SENTENCE("solution",
+                       "Together the two make no less than the difference of their magnitudes and "
+                       "no more than their sum, between {least} and {most}: {size} is possible.")
+        : areTwo
+            ? SENTENCE("solution", "Together the two make no less than the difference of their magnitudes "
+                                   "and no more than their sum, between {least} and {most}: {size} is not "
+                                   "possible.")
+        : isInside
             ? SENTENCE("solution", "Together they make no less than the greatest of them less the others "
                                    "and no more than all magnitudes, between {least} and {most}: {size} "
                                    "is possible.")
@@ -81,9 +90,23 @@ std::pair<const Vector*, double> lastDigit(const Board& board) {
 void writeVerdict(const Board& board, Step& step) {
     const Formula lack = equal(board.symbolOf(gap(kDifference)), board.number(gap(kDifference)));
     const auto [greatest, half] = lastDigit(board);
+    const bool isMore = board.number(gap(kDifference)).value > half,
+               fails = board.solved.messageCode() == MessageCode::equationFails;
     const auto wording = [&] {
+        if (isMore != fails) // by hand alone
+            return fails
+                       ? SENTENCE("solution",
+                                  "{lack} is no more than half of one in the last place to which {greatest} "
+                                  "is shown, {half}; but with full values it is more, and the equation does "
+                                  "not hold.")
+                       : SENTENCE("solution",
+                                  "{lack} is more than half of one in the last place to which {greatest} is "
+                                  "shown, {half}; but that comes from rounding on the way, and with full "
+                                  "values the equation holds.");
         switch (board.solved.messageCode()) {
         case MessageCode::equationHolds:
+            if (board.number(gap(kDifference)).value != 0)
+                return SENTENCE("solution", "{lack} comes from rounding on the way: the equation holds.");
             return SENTENCE("solution", "{lack}: both sides are the same, and the equation holds.");
         case MessageCode::equationHoldsShown:
             return SENTENCE("solution", "{lack} is no more than half of one in the last place to which "
@@ -127,8 +150,8 @@ void writeComparison(Board& board) {
     writeEstimate(board);
     const Entries forces = longForces(board);
     writeComponents(board, board.carried, forces);
-    Step& step = board.step(StepKey::components, SENTENCE("solution", "Both sides by components"), Stage::all,
-                            Law::components);
+    Step& step = board.step(StepKey::components, SENTENCE("solution", "What the forces add up to"),
+                            Stage::all, Law::components);
     const Total total{inWords("ΣF"), gap(0), gap(1)};
     writeComponentTable(board, step, board.carried, forces, total);
     writeColumns(board, step, forces, total);

@@ -36,8 +36,8 @@ void introduce(const Board& board, Step& step, const Vectors& vectors) {
     if (bearings)
         step.reasoning.push_back(
             countsFromNorth(board.sketch)
-                ? board.say(SENTENCE("solution", "A bearing is measured from north or south; here directions "
-                                                 "count from north, clockwise."))
+                ? board.say(SENTENCE("solution", "A bearing is measured from north or south; here +y points "
+                                                 "north, and directions count from it, clockwise."))
                 : board.say(
                       SENTENCE("solution", "A bearing is measured from north or south, north being +y.")));
     const bool overX = std::any_of(vectors.begin(), vectors.end(),

@@ -163,11 +163,6 @@ void writeOneCircle(Board& board) {
         two.isOpposed ? SENTENCE("solution", "In one common direction they would make {both}, not zero.")
                       : SENTENCE("solution", "In opposite directions they would differ by {both}."),
         "both", board.force(2 * size)));
-    step.notes.push_back(board.say(
-        SENTENCE("solution", "Turned round and mirrored are not the same: at {one} and {other}, mirrored in "
-                             "the axis, they would leave {left}."),
-        "one", board.angle(board.half() / 6), "other", board.angle(-board.half() / 6), "left",
-        board.force(2 * size * (two.isOpposed ? std::cos(0.5235987755982988) : 0.5))));
 }
 
 } // namespace
@@ -228,10 +223,13 @@ void tryOnCircle(Board& board) {
     const Formula left = writeTrial(
         board, step,
         {{two.first->sizeNumber, first, 1}, {two.second->sizeNumber, second, two.isOpposed ? 1 : -1}});
-    step.conclusion.push_back(
-        board.say(SENTENCE("solution", "{left} is left over: this is one answer of infinitely many, for the "
-                                       "two circles of the drawing are one, of radius {radius}."),
-                  "left", left, "radius", two.first->sizeNumber));
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "{left} is left over: this is one answer of infinitely many."), "left", left));
+    step.notes.push_back(board.say(
+        SENTENCE("solution", "Turned round and mirrored are not the same: at {one} and {other}, mirrored in "
+                             "the axis, they would leave {left}."),
+        "one", board.angle(board.half() / 6), "other", board.angle(-board.half() / 6), "left",
+        board.force(2 * two.first->sizeNumber.value * (two.isOpposed ? std::cos(0.5235987755982988) : 0.5))));
 }
 
 } // namespace

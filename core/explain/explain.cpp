@@ -1,4 +1,6 @@
 #include "core/explain/explain.h"
+
+#include "core/explain/ambiguous.h"
 #include "core/explain/families.h"
 
 #include <cmath>
@@ -111,19 +113,39 @@ void sayOnlyWay(Board& board) {
             step.conclusion.push_back(board.say(
                 byComponents && addsUp
                     ? SENTENCE("solution",
-                               "There is but one way here, by components: the known forces must be "
-                               "added up before they can be a side of a triangle.")
+                               "The known forces are added up by components, and the same table gives the "
+                               "missing one: a triangle after it would be no shorter.")
                 : byComponents
-                    ? SENTENCE("solution", "There is but one way here, by components: so many forces do not "
-                                           "come down to one triangle.")
-                    : SENTENCE("solution", "There is but one way here: all vectors lie along one line, and "
-                                           "their signs along it say what components would.")));
+                    ? SENTENCE("solution", "So many forces do not come down to one triangle: they are added "
+                                           "up by components.")
+                    : SENTENCE("solution", "All vectors lie along one line, and their signs along it say "
+                                           "what components would.")));
 }
 
 /// Those that have a name and a unit; squares, ratios and what a check leaves over are told within lines.
 bool isListed(const QuantityId& quantity) {
     const Dimension dimension = dimensionOf(quantity.what);
     return quantity.what != What::gap && (dimension == Dimension::force || dimension == Dimension::angle);
+}
+
+/// What leads to the point that is lost to a given sense: by hand as it is printed, else in full.
+template <class Add>
+void addOtherPoint(const Board& board, Add add) {
+    const explaining::Ambiguous q(board);
+    std::vector<std::pair<QuantityId, long double>> found;
+    const SymbolLookup lookUp = [&](const Formula& symbol) -> std::optional<long double> {
+        for (const auto& [id, value] : found)
+            if (id == symbol.id)
+                return value;
+        return board.carried.full(symbol.id);
+    };
+    for (const auto& [id, line] : explaining::linesToOtherPoint(board, q)) {
+        const std::optional<long double> value =
+            board.options.handRounding ? std::optional<long double>(line.value->value)
+                                       : evaluate(*line.general, board.sketch.angleUnit, lookUp);
+        found.emplace_back(id, value.value_or(0));
+        add(id, value);
+    }
 }
 
 } // namespace
@@ -149,15 +171,23 @@ std::vector<WorkedQuantity> quantitiesOf(const Sketch& sketch, const Solved& sol
     follow(board);
     board.settle();
     std::vector<WorkedQuantity> quantities;
-    for (const QuantityId& id : board.carried.quantities()) {
-        const auto value = options.handRounding ? board.carried.value(id) : board.carried.full(id);
+    const auto add = [&](const QuantityId& id, std::optional<long double> value) {
         if (!value || !isListed(id))
-            continue;
+            return;
         QuantityId common = id;
         common.answer = 0;
         quantities.push_back({board.things.at(common).plain, board.things.at(id), static_cast<double>(*value),
                               board.shownNumber(id, static_cast<double>(*value))});
-    }
+    };
+    const bool isAmbiguous = board.isAnswered() && board.solved.family == Family::magnitudeAndDirection &&
+                             board.way == Route::Way::triangle && explaining::hasTriangle(board),
+               isLost = isAmbiguous && explaining::isOneLost(board),
+               isWithin = isAmbiguous && explaining::Ambiguous(board).isDecided();
+    for (const QuantityId& id : board.carried.quantities())
+        if (!isWithin || id.what != What::acute || id.part != kOfInverseSine) // no letter of its own
+            add(id, options.handRounding ? board.carried.value(id) : board.carried.full(id));
+    if (isLost)
+        addOtherPoint(board, add);
     return quantities;
 }
 

@@ -111,7 +111,7 @@ void writeConclusion(const Board& board, Step& step, const Vector& along) {
                         "component", board.symbolOf({What::along, kSumVector}), "sum", sum.vector, "along",
                         along.vector)
             : board.say(SENTENCE("solution", "Equal and opposite: they hold each other, and the resultant is "
-                                             "zero. It has no direction.")));
+                                             "zero.")));
 }
 
 /// The senses disregarded; a right angle where there is none; the sense of the smaller.

@@ -1,6 +1,7 @@
 // First steps of every solution: what is given, and how many unknowns there are.
 #include "core/explain/families.h"
 #include "core/explain/listed.h"
+#include "core/explain/tolerance.h"
 
 #include <algorithm>
 
@@ -69,8 +70,7 @@ Formula vectorEquation(const Board& board) {
 void writeSought(const Board& board, Step& step) {
     const Vector& sum = board.sum();
     if (isEquilibrium(board.sketch)) {
-        step.reasoning.push_back(board.say(
-            SENTENCE("solution", "They are to hold one another in equilibrium: their sum is zero.")));
+        step.reasoning.push_back(board.say(SENTENCE("solution", "They are to balance: their sum is zero.")));
         step.workings.push_back({{}, equal(vectorEquation(board), inWords("0")), {}, {}});
         return;
     }
@@ -88,18 +88,39 @@ void writeSought(const Board& board, Step& step) {
 Wording carriedFigures(int guard) {
     switch (guard) {
     case 2:
-        return SENTENCE("solution", "Numbers on the way carry two figures more than the answer, which is "
-                                    "rounded once, at the end.");
+        return SENTENCE("solution", "Numbers on the way carry two figures more than the answer, sums only "
+                                    "the places of their terms; the answer is rounded once, at the end.");
     case 3:
-        return SENTENCE("solution", "Numbers on the way carry three figures more than the answer, which is "
-                                    "rounded once, at the end.");
+        return SENTENCE("solution", "Numbers on the way carry three figures more than the answer, sums only "
+                                    "the places of their terms; the answer is rounded once, at the end.");
     case 4:
-        return SENTENCE("solution", "Numbers on the way carry four figures more than the answer, which is "
-                                    "rounded once, at the end.");
+        return SENTENCE("solution", "Numbers on the way carry four figures more than the answer, sums only "
+                                    "the places of their terms; the answer is rounded once, at the end.");
     default:
-        return SENTENCE("solution", "Numbers on the way carry {count} figures more than the answer, which is "
-                                    "rounded once, at the end.");
+        return SENTENCE("solution",
+                        "Numbers on the way carry {count} figures more than the answer, sums "
+                        "only the places of their terms; the answer is rounded once, at the end.");
     }
+}
+
+/// With how many figures numbers are carried on; nothing where there is nothing to compute.
+void writeFigures(const Board& board, Step& step) {
+    const bool isAnswered = board.isAnswered();
+    if (!isAnswered && (board.solved.family != Family::check || board.carried.quantities().empty()))
+        return;
+    if (!board.options.handRounding)
+        step.conclusion.push_back(
+            board.say(isAnswered ? carriedFigures(board.carried.guard())
+                                 : SENTENCE("solution", "Numbers on the way carry {count} figures more than "
+                                                        "is shown, sums only the places of their terms."),
+                      "count", count(board.carried.guard())));
+    else
+        step.conclusion.push_back(board.say(
+            isAnswered
+                ? SENTENCE("solution", "Every value on the way is rounded as it is shown and carried on "
+                                       "so; the last step says what that costs.")
+                : SENTENCE("solution", "Every value on the way is rounded as it is shown and carried on "
+                                       "so.")));
 }
 
 } // namespace
@@ -124,13 +145,9 @@ void writeGiven(Board& board) {
     step.conclusion.push_back(
         board.say(SENTENCE("solution", "Assumptions: the body may be treated as a particle, and all forces "
                                        "lie in one plane and meet at one point.")));
-    if (board.isAnswered() && !board.options.handRounding)
-        step.conclusion.push_back(
-            board.say(carriedFigures(board.carried.guard()), "count", count(board.carried.guard())));
-    if (board.isAnswered() && board.options.handRounding)
-        step.conclusion.push_back(board.say(
-            SENTENCE("solution", "Every value on the way is rounded as it is shown and carried on so; "
-                                 "the last step says what that costs.")));
+    if (const auto note = toleranceNote(board.sketch))
+        step.conclusion.push_back(board.say(*note));
+    writeFigures(board, step);
 }
 
 namespace {
@@ -163,10 +180,16 @@ void writeFreeBody(Board& board) {
         step.reasoning.push_back(actingOf(board, force));
         step.parts.push_back(arrowPart(force.index));
     }
-    step.reasoning.push_back(board.say(SENTENCE(
-        "solution", "Each force is drawn as it acts on this body; on what exerts it, it acts the other way. "
-                    "A rope can only pull, away from the body. A bar is assumed to pull: a negative result "
-                    "says that it pushes.")));
+    const bool mayTurn = std::any_of(board.forces().begin(), board.forces().end(),
+                                     [&](const Vector& force) { return !force.sizeGiven && force.wayGiven; });
+    step.reasoning.push_back(board.say(
+        mayTurn
+            ? SENTENCE("solution",
+                       "Each force is drawn as it acts on this body; on what exerts it, it acts "
+                       "the other way. A rope can only pull, away from the body. A bar is assumed "
+                       "to pull: a negative result says that it pushes.")
+            : SENTENCE("solution", "Each force is drawn as it acts on this body; on what exerts it, it acts "
+                                   "the other way.")));
     step.conclusion.push_back(board.say(SENTENCE("solution", "The axes: x to the right, y upwards.")));
 }
 
@@ -200,6 +223,13 @@ Prose unknownsTold(const Board& board) {
     }
 }
 
+Prose tooMany(const Board& board) {
+    const auto more = static_cast<int>(board.solved.unknowns.size()) - 2;
+    return more == 1 ? board.say(SENTENCE("solution", "That is one unknown too many for two equations."))
+                     : board.say(SENTENCE("solution", "That is {count} unknowns too many for two equations."),
+                                 "count", count(more));
+}
+
 std::optional<Prose> familyTold(const Board& board) {
     switch (board.solved.family) {
     case Family::closePolygon:
@@ -230,7 +260,7 @@ std::optional<Prose> familyTold(const Board& board) {
     case Family::unclear:
         break;
     }
-    return std::nullopt;
+    return board.solved.unknowns.size() > 2 ? std::optional(tooMany(board)) : std::nullopt;
 }
 
 } // namespace

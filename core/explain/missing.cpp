@@ -84,13 +84,10 @@ void writeIncluded(Board& board, const Missing& m) {
         "great", m.great().vector, "small", m.small().vector, "angle", m.symbol(m.x), "half",
         board.halfTurn()));
     board.show(step, m.angle(m.x));
-    step.notes.push_back(board.say(
-        m.isOwn() ? SENTENCE("solution",
-                             "Here no supplement is taken: the tails of these two sides meet in a corner of "
-                             "the triangle.")
-                  : SENTENCE("solution",
-                             "The angle between the tails is not the angle in the triangle: tip to tail, the "
-                             "sides enclose its supplement.")));
+    if (m.isOwn())
+        step.notes.push_back(board.say(
+            SENTENCE("solution", "Here no supplement is taken: the tails of these two sides meet in a corner "
+                                 "of the triangle.")));
 }
 
 /// The supplement taken for the angle, or the other way about.

@@ -143,11 +143,19 @@ void writePolygonBounds(Board& board, Step& step, const Vector& sought,
     step.workings.push_back(std::move(working));
     board.expected = {sought.sizeId, hasLeast ? std::optional(low) : std::nullopt, high};
     step.conclusion.push_back(board.say(
-        hasLeast ? SENTENCE("solution",
-                            "It can't be longer than all the known vectors laid end to end, nor shorter than "
-                            "the greatest of them less all the others.")
-                 : SENTENCE("solution", "It can't be longer than all the known vectors laid end to end in "
-                                        "one line.")));
+        known.size() == 2
+            ? (hasLeast
+                   ? SENTENCE("solution",
+                              "It can't be longer than the two known vectors laid end to end, nor shorter "
+                              "than the greater of them less the other.")
+                   : SENTENCE("solution", "It can't be longer than the two known vectors laid end to end "
+                                          "in one line."))
+        : hasLeast
+            ? SENTENCE("solution",
+                       "It can't be longer than all the known vectors laid end to end, nor shorter than "
+                       "the greatest of them less all the others.")
+            : SENTENCE("solution", "It can't be longer than all the known vectors laid end to end in "
+                                   "one line.")));
 }
 
 } // namespace

@@ -77,7 +77,7 @@ void writePair(Board& board, const Addition& a) {
                        "supplement in "
                        "the triangle; the law of cosines gives the magnitude of {made}, the law of sines "
                        "{beside}, "
-                       "the angle beside the greater of the two, and that angle is turned off from it."),
+                       "the angle beside the greater of the two, and that angle is laid off from it."),
         "first", a.soFar.vector, "second", a.next.vector, "made", a.made.vector, "tails",
         board.symbolOf(a.tails()), "inner", board.symbolOf(a.inner()), "beside", board.symbolOf(a.beside())));
     const int number = a.number; // the figure knows the parallelogram by its number

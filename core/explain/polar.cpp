@@ -42,7 +42,7 @@ void writeLines(Board& board, Step& step, const Vector& vector) {
 }
 
 /// What the calculator would make of the quotient, where that is another quadrant.
-std::optional<Prose> aboutTangent(const Board& board, const Vector& vector, const QuantityId& x,
+std::optional<Prose> aboutTangent(Board& board, const Vector& vector, const QuantityId& x,
                                   const QuantityId& y) {
     QuantityId target = vector.wayId;
     if (!isPlainReference(board.sketch))
@@ -59,14 +59,16 @@ std::optional<Prose> aboutTangent(const Board& board, const Vector& vector, cons
     QuantityId acute = vector.wayId;
     acute.answer = x.answer;
     acute.what = What::acute;
-    if (board.carried.find(acute) == nullptr)
-        return std::nullopt; // on an axis no quotient is formed
+    if (board.isTangentTold || board.carried.find(acute) == nullptr)
+        return std::nullopt; // told once; on an axis no quotient is formed
     if (const auto value = slipped(
-            board, {{acute, apply("arctan", over(absolute(xSymbol), absolute(ySymbol)))}}, vector.wayId))
+            board, {{acute, apply("arctan", over(absolute(xSymbol), absolute(ySymbol)))}}, vector.wayId)) {
+        board.isTangentTold = true;
         return board.say(SENTENCE("solution",
                                   "The tangent is y over x: with x over y {theta} would come out as "
                                   "{value}."),
                          "theta", vector.theta, "value", *value);
+    }
     return std::nullopt;
 }
 

@@ -231,8 +231,11 @@ bool asksForResultant(const Sketch& sketch, const Unknowns& unknowns) {
 Sentence aboutUnknowns(const Asking& ask, const Unknowns& unknowns) {
     const Sentence listed = unknownsListed(ask, unknowns);
     if (isEquilibrium(ask.sketch) && mayHaveSeveralAnswers(unknowns))
-        return ask.say(SENTENCE("question", "Find {unknowns} for which all forces are in equilibrium."),
-                       {{"unknowns", everyUnknown(ask, unknowns)}});
+        return ask.sketch.forces.size() == 2
+                   ? ask.say(SENTENCE("question", "Find {unknowns} for which {forces} are in equilibrium."),
+                             {{"unknowns", everyUnknown(ask, unknowns)}, {"forces", forcesOf(ask)}})
+                   : ask.say(SENTENCE("question", "Find {unknowns} for which all forces are in equilibrium."),
+                             {{"unknowns", everyUnknown(ask, unknowns)}});
     if (isEquilibrium(ask.sketch))
         return ask.say(SENTENCE("question", "Find {unknowns} so that all forces are in equilibrium."),
                        {{"unknowns", listed}});

@@ -77,19 +77,19 @@ void writeTailsStep(Board& board, const Pair& pair) {
     step.parts = {part(FigurePart::Kind::tails, 0, 1), part(FigurePart::Kind::direction, 0),
                   part(FigurePart::Kind::direction, 1)};
     step.angles = {named(part(FigurePart::Kind::tails, 0, 1), board.symbolOf(pair.phi))};
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "Both directions are measured from {axis}, so the angle {phi} between {p} and {q} is "
-                 "their difference, each with its sign."),
-        "axis", board.axisWords(), "phi", board.symbolOf(pair.phi), "p", pair.p.vector, "q", pair.q.vector));
     const double p = pair.p.wayNumber.value, q = pair.q.wayNumber.value;
     const bool longWay = std::abs(p - q) > board.half();
-    if (longWay)
-        step.reasoning.push_back(
-            board.say(SENTENCE("solution",
-                               "The difference goes the long way round, beyond {half}: the angle between the "
-                               "tails is what is left of the full turn."),
-                      "half", board.halfTurn()));
+    step.reasoning.push_back(board.say(
+        longWay
+            ? SENTENCE("solution",
+                       "Both directions are measured from {axis}. Their difference, each with its sign, "
+                       "goes the long way round, beyond {half}, so the angle {phi} between {p} and {q} is "
+                       "what it leaves of the full turn.")
+            : SENTENCE("solution",
+                       "Both directions are measured from {axis}, so the angle {phi} between {p} and {q} "
+                       "is their difference, each with its sign."),
+        "axis", board.axisWords(), "phi", board.symbolOf(pair.phi), "p", pair.p.vector, "q", pair.q.vector,
+        "half", board.halfTurn()));
     board.show(step, pair.phi);
     if (p * q < 0 && !longWay)
         step.notes.push_back(board.say(SENTENCE(

@@ -93,6 +93,14 @@ std::optional<Prose> bothBeside(const Board& board, const Expected& expected) {
                      "second", equal(second.size, two));
 }
 
+/// With one place more where half of the printed number has one.
+Formula halfOf(const Formula& whole) {
+    const double half = whole.value / 2;
+    const int decimals = decimalsOf(whole);
+    const std::string same = fixedDecimals(half, decimals), more = fixedDecimals(half, decimals + 1);
+    return number(half, more.ends_with('0') ? same : more, whole.sub);
+}
+
 /// The resultant of two lies nearer to the greater.
 void besideGreater(const Board& board, Step& step) {
     const Vector &p = board.forces()[0], &q = board.forces()[1], &sum = board.found(kSumVector);
@@ -109,7 +117,7 @@ void besideGreater(const Board& board, Step& step) {
                  "{half}."),
         "sum", sum.vector, "great", great.vector, "angle",
         equal(board.symbolOf(beside), board.number(beside)), "whole", board.symbolOf(whole), "half",
-        board.carried.carried(*between / 2, Dimension::angle)));
+        halfOf(board.number(whole))));
 }
 
 Wording expectedOrder(const Order& order) {
@@ -117,24 +125,26 @@ Wording expectedOrder(const Order& order) {
     case Order::Place::below:
         return order.alike
                    ? SENTENCE("solution", "The estimate expected the two to be equal and smaller than "
-                                          "{known}: {more} and {less}.")
+                                          "{known}, as they are: {more} and {less}.")
                    : SENTENCE("solution", "The estimate expected both to be smaller than {known}, "
-                                          "and {great} the greater one: {more} and {less}.");
+                                          "and {great} the greater one, as they are: {more} and {less}.");
     case Order::Place::above:
         return order.alike
                    ? SENTENCE("solution", "The estimate expected the two to be equal and greater than "
-                                          "{known}: {more} and {less}.")
+                                          "{known}, as they are: {more} and {less}.")
                    : SENTENCE("solution", "The estimate expected both to be greater than {known}, "
-                                          "and {great} the greater one: {more} and {less}.");
+                                          "and {great} the greater one, as they are: {more} and {less}.");
     case Order::Place::apart:
         return SENTENCE("solution", "The estimate expected {great} to be greater than {known} and {small} to "
-                                    "be smaller: {more} and {less}.");
+                                    "be smaller, as they are: {more} and {less}.");
     case Order::Place::level:
         break;
     }
-    return order.alike ? SENTENCE("solution", "The estimate expected the two to be equal: {more} and {less}.")
-                       : SENTENCE("solution", "The estimate expected {great} to be greater than {small}: "
-                                              "{more} and {less}.");
+    return order.alike
+               ? SENTENCE("solution", "The estimate expected the two to be equal, as they are: {more} and "
+                                      "{less}.")
+               : SENTENCE("solution", "The estimate expected {great} to be greater than {small}, as it is: "
+                                      "{more} and {less}.");
 }
 
 /// Greater and smaller than each other and than what is known, as the angles have them.
@@ -156,11 +166,6 @@ void besideOrder(const Board& board, Step& step) {
                                    "there is a slip, or too much was rounded on the way."),
         "great", great.size, "small", small.size, "known", equal(t.known().size, t.known().sizeNumber),
         "more", equal(great.size, great.sizeNumber), "less", equal(small.size, small.sizeNumber)));
-}
-
-int decimalsOf(const Formula& number) {
-    const auto point = number.text.find('.');
-    return point == std::string::npos ? 0 : static_cast<int>(number.text.size() - point - 1);
 }
 
 /// In the triangle: as the check has printed it, else from the directions as they are printed and to their
@@ -225,10 +230,11 @@ void besideAll(const Board& board, Step& step) {
                   less = equal(none.size, board.answered(none.sizeNumber));
     step.conclusion.push_back(
         known.magnitude == 0
-            ? board.say(SENTENCE("solution", "The estimate expected both to be zero: {more} and {less}."),
+            ? board.say(SENTENCE("solution",
+                                 "The estimate expected both to be zero, as they are: {more} and {less}."),
                         "more", more, "less", less)
             : board.say(SENTENCE("solution", "The estimate expected one of the two to be as great as {known} "
-                                             "and the other zero: {more} and {less}."),
+                                             "and the other zero, as they are: {more} and {less}."),
                         "known", equal(known.size, known.sizeNumber), "more", more, "less", less));
 }
 

@@ -41,4 +41,11 @@ std::vector<Formula> rowsOf(const Formula& formula, std::size_t columns) {
     return rows;
 }
 
+std::vector<Formula> textRowsOf(const Formula& formula, std::size_t columns) {
+    if (formula.kind != FormulaKind::fraction || widthOf(formula) <= columns)
+        return rowsOf(formula, columns);
+    return {rowOf({inWords("("), formula.parts[0], inWords(")")}),
+            rowOf({inWords("   / ("), formula.parts[1], inWords(")")})};
+}
+
 } // namespace tailpoint::explaining

@@ -9,4 +9,7 @@ namespace tailpoint::explaining {
 /// sign. Whatever is no sum stays whole.
 std::vector<Formula> rowsOf(const Formula& formula, std::size_t columns);
 
+/// The same in plain text, where a fraction too long for a line is broken before its stroke.
+std::vector<Formula> textRowsOf(const Formula& formula, std::size_t columns);
+
 } // namespace tailpoint::explaining

@@ -65,10 +65,6 @@ private:
     std::optional<Carried> m_lines;
 };
 
-bool isLost(const Board& board) {
-    return !board.hasTwoAnswers() && !board.solved.tangent && !board.solved.reversed.empty();
-}
-
 void copyLine(const Opened& from, Step& step, const QuantityId& line) {
     if (from.lines().find(line) != nullptr)
         step.workings.push_back(from.lines().working(line));
@@ -99,38 +95,60 @@ void writeTriangleThere(const Board& board, Step& step, const Ambiguous& q) {
     copyLine(opened, step, v.wayId);
 }
 
+constexpr QuantityId kChord{What::distance, {}, {}, 0, 1};
+
 } // namespace
 
+bool isOneLost(const Board& board) {
+    return board.isAnswered() && board.solved.family == Family::magnitudeAndDirection &&
+           !board.hasTwoAnswers() && !board.solved.tangent && !board.solved.reversed.empty();
+}
+
+std::vector<std::pair<QuantityId, Working>> linesToOtherPoint(const Board& board, const Ambiguous& q) {
+    const Vector &k = q.side(q.k), &v = q.side(q.v);
+    const QuantityId foot{What::along, k.id}, other{What::along, q.side(q.u).id}, across{What::distance};
+    std::vector<std::pair<QuantityId, Working>> lines;
+    const auto line = [&](const QuantityId& subject, Formula general, Formula numbers) {
+        Working made = worked(board, board.symbolOf(subject), std::move(numbers));
+        made.general = std::move(general);
+        lines.emplace_back(subject, std::move(made));
+        return *lines.back().second.value;
+    };
+    const Formula first = line(foot, product(k.size, apply("cos", q.symbol(q.v))),
+                               product(k.sizeNumber, apply("cos", board.number(q.angle(q.v)))));
+    const Formula half = line(kChord, root(sum(power(v.size, 2), negative(power(board.symbolOf(across), 2)))),
+                              root(sum(power(v.sizeNumber, 2), negative(power(board.number(across), 2)))));
+    line(other, sum(board.symbolOf(foot), negative(board.symbolOf(kChord))), sum(first, negative(half)));
+    return lines;
+}
+
 void writeOtherPoint(Board& board, const Ambiguous& q) {
-    if (!isLost(board))
+    if (!isOneLost(board))
         return;
     const Vector &k = q.side(q.k), &u = q.side(q.u), &v = q.side(q.v);
-    const QuantityId foot{What::along, k.id}, chord{What::distance, {}, {}, 0, 1}, other{What::along, u.id};
-    const Formula distance = board.number({What::distance});
+    const QuantityId foot{What::along, k.id}, other{What::along, u.id};
+    const bool isTaken = -q.r.sign(q.k) * q.r.sign(q.u) < 0;
     Step& step = board.step(StepKey::quadratic, SENTENCE("solution", "The other point of line and circle"),
                             Stage::found);
     step.parts = {part(FigurePart::Kind::locus, u.index), part(FigurePart::Kind::locus, v.index)};
     step.reasoning.push_back(board.say(
-        SENTENCE(
-            "solution",
-            "{foot}, along the line of {u}, leads to the foot of the distance {distance}. From there the "
-            "circle reaches {chord} to either side, by Pythagoras' theorem; the point that is left "
-            "gives {other}, the component of {u} there."),
-        "foot", board.symbolOf(foot), "u", u.vector, "distance", board.symbolOf({What::distance}), "chord",
-        board.symbolOf(chord), "other", board.symbolOf(other)));
-    const auto line = [&](const QuantityId& subject, Formula general, Formula numbers) {
-        step.workings.push_back(worked(board, board.symbolOf(subject), std::move(numbers)));
-        step.workings.back().general = std::move(general);
-        return *step.workings.back().value;
-    };
-    const Formula first = line(foot, product(k.size, apply("cos", q.symbol(q.v))),
-                               product(k.sizeNumber, apply("cos", board.number(q.angle(q.v))))),
-                  half =
-                      line(chord,
-                           root(sum(power(v.size, 2), negative(power(board.symbolOf({What::distance}), 2)))),
-                           root(sum(power(v.sizeNumber, 2), negative(power(distance, 2))))),
-                  last = line(other, sum(board.symbolOf(foot), negative(board.symbolOf(chord))),
-                              sum(first, negative(half)));
+        isTaken
+            ? SENTENCE("solution",
+                       "Let {foot} be the component of {known} along the line of {u}, the axis {axis}, but "
+                       "positive against the sense of {u}: it leads to the foot of the distance "
+                       "{distance}. From there the circle reaches {chord} to either side, by Pythagoras' "
+                       "theorem; the point that is left gives {other}, the component of {u} there along "
+                       "its own line, positive in its given sense.")
+            : SENTENCE("solution",
+                       "Let {foot} be the component of {known} along the line of {u}, the axis {axis}: it "
+                       "leads to the foot of the distance {distance}. From there the circle reaches "
+                       "{chord} to either side, by Pythagoras' theorem; the point that is left gives "
+                       "{other}, the component of {u} there along the same axis."),
+        "foot", board.symbolOf(foot), "known", k.vector, "u", u.vector, "axis", symbol("u"), "distance",
+        board.symbolOf({What::distance}), "chord", board.symbolOf(kChord), "other", board.symbolOf(other)));
+    for (auto& [id, line] : linesToOtherPoint(board, q))
+        step.workings.push_back(std::move(line));
+    const Formula last = *step.workings.back().value;
     writeTriangleThere(board, step, q);
     step.conclusion.push_back(board.say(
         SENTENCE("solution",
@@ -140,7 +158,7 @@ void writeOtherPoint(Board& board, const Ambiguous& q) {
 }
 
 void writeOtherRoot(Board& board) {
-    if (!isLost(board))
+    if (!isOneLost(board))
         return;
     const Ambiguous q(board);
     const Opened opened(board);

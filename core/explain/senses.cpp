@@ -7,8 +7,8 @@ namespace tailpoint::explaining {
 
 Prose readSense(const Board& board, const Vector& vector) {
     return board.say(SENTENCE("solution",
-                              "{vector} acts against the sense first drawn, with {size}: a bar that "
-                              "was assumed to pull pushes; a rope could not."),
+                              "{vector} acts against the sense first drawn, with {size}: a bar drawn "
+                              "as pulling pushes; a rope could not."),
                      "vector", vector.vector, "size", board.answered(vector.sizeNumber));
 }
 

@@ -1,5 +1,7 @@
 #include "core/explain/slip.h"
 
+#include "core/explain/agreement.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -33,13 +35,13 @@ Formula turnedBack(Formula formula) {
 
 namespace {
 
-/// As an answer shows it; empty where that is what is right.
+/// As an answer shows it; empty where that is what is right, or so near that rounding alone could lead there.
 std::optional<Formula> shownSlip(const Board& board, const QuantityId& of, long double value) {
     const bool angle = dimensionOf(of.what) == Dimension::angle;
     Formula shown = angle ? board.angle(normalized(static_cast<double>(value), board.sketch.angleUnit))
                           : board.force(withoutNoise(static_cast<double>(value), board.carried.scale));
-    return shown.text == board.answered(board.number(of)).text ? std::nullopt
-                                                               : std::optional(std::move(shown));
+    return isWithinOnePlace(board, shown, board.answered(board.number(of))) ? std::nullopt
+                                                                            : std::optional(std::move(shown));
 }
 
 const Change* changeOf(const std::vector<Change>& changes, const QuantityId& line) {

@@ -67,11 +67,14 @@ Prose inSentence(const Speaker& speaker, const Force& force) {
     return speaker.say(SENTENCE("statement", "{size} in an unknown direction"), "size", size);
 }
 
-/// Forces of which something is given.
+/// All forces, where something is given of any.
 std::vector<const Force*> stated(const Sketch& sketch) {
+    const bool any = std::any_of(sketch.forces.begin(), sketch.forces.end(), [](const Force& force) {
+        return isGiven(force.magnitude) || isGiven(force.direction);
+    });
     std::vector<const Force*> out;
     for (const Force& force : sketch.forces)
-        if (isGiven(force.magnitude) || isGiven(force.direction))
+        if (any)
             out.push_back(&force);
     return out;
 }

@@ -1,5 +1,6 @@
 #include "core/explain/table.h"
 
+#include "core/explain/agreement.h"
 #include "core/explain/families.h"
 #include "core/explain/listed.h"
 #include "core/quantity/decimals.h"
@@ -43,12 +44,20 @@ void noteAddedMagnitudes(const Board& board, Step& step, const Carried& lines, c
     const Formula wrong = board.force(std::abs(added)),
                   right = board.force(static_cast<double>(
                       std::hypot(lines.value(total.x).value_or(0), lines.value(total.y).value_or(0))));
-    step.notes.push_back(
-        wrong.text == right.text
-            ? board.say(SENTENCE("solution", "Magnitudes don't add up, components do, each with its sign."))
-            : board.say(SENTENCE("solution", "Magnitudes don't add up, components do, each with its sign: as "
-                                             "plain numbers the magnitudes would give {value}."),
-                        "value", wrong));
+    const bool areAdded =
+        std::all_of(entries.begin(), entries.end(), [](const Entry& entry) { return entry.second > 0; });
+    const auto wording = [&] {
+        if (isWithinOnePlace(board, wrong, right))
+            return SENTENCE("solution", "Magnitudes don't add up, components do, each with its sign.");
+        return areAdded
+                   ? SENTENCE("solution", "Magnitudes don't add up, components do, each with its sign: as "
+                                          "plain numbers the magnitudes would give {value} for {total}.")
+                   : SENTENCE("solution",
+                              "Magnitudes are not added and taken away, components are, each with "
+                              "its sign: as plain numbers the magnitudes would give {value} for "
+                              "{total}.");
+    }();
+    step.notes.push_back(board.say(wording, "value", wrong, "total", total.name));
 }
 
 std::vector<Formula> headOf(const Board& board) {
@@ -163,7 +172,7 @@ void tellSlopes(const Board& board, Step& step, const std::vector<const Vector*>
         return;
     step.reasoning.push_back(board.say(
         SENTENCE("solution", "Along a slope the components are to the magnitude as run and rise are "
-                             "to the length of both, by Pythagoras: no angle is needed.")));
+                             "to their hypotenuse, by Pythagoras: no angle is needed.")));
     std::vector<Prose> lengths;
     for (const Vector* vector : slopes) {
         const auto slope = std::get<SlopeForm>(board.given(vector->id).direction.form);
@@ -177,10 +186,10 @@ void tellSlopes(const Board& board, Step& step, const std::vector<const Vector*>
             lengths.push_back(std::move(told));
     }
     if (lengths.size() == 1)
-        step.reasoning.push_back(
-            board.say(SENTENCE("solution", "The length is {length}."), "length", std::move(lengths.front())));
+        step.reasoning.push_back(board.say(SENTENCE("solution", "The hypotenuse is {length}."), "length",
+                                           std::move(lengths.front())));
     else if (!lengths.empty())
-        step.reasoning.push_back(board.say(SENTENCE("solution", "The lengths are {lengths}."), "lengths",
+        step.reasoning.push_back(board.say(SENTENCE("solution", "The hypotenuses are {lengths}."), "lengths",
                                            listed(board, std::move(lengths))));
 }
 

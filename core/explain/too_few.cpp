@@ -1,5 +1,6 @@
 // One given value too few: what the givens bound all the same, drawn to scale.
 #include "core/explain/families.h"
+#include "core/explain/rounded.h"
 
 #include <cmath>
 
@@ -62,15 +63,21 @@ void writeFoot(const Board& board, Step& step, const Open& q) {
                              "joins the other end to a point of that line, and is shortest where it meets "
                              "the line at right angles:"),
         "half", q.half->vector, "whole", q.whole->vector, "known", q.known->vector));
-    step.workings.push_back(
-        {{},
-         atLeast(q.whole->size, product(q.known->size, sine(q.half->theta, q.known->theta))),
-         atLeast(q.whole->size, between),
-         atLeast(q.whole->size, least)});
-    step.conclusion.push_back(board.say(
-        SENTENCE("solution", "So {size} can't be less than {least}; which value it has, only one more given "
-                             "value can tell."),
-        "size", q.whole->size, "least", least));
+    Formula asAnswer = board.force(least.value);
+    Working bound{{},
+                  atLeast(q.whole->size, product(q.known->size, sine(q.half->theta, q.known->theta))),
+                  atLeast(q.whole->size, between),
+                  atLeast(q.whole->size, least)};
+    if (asAnswer.text != least.text) {
+        Formula value = atLeast(q.whole->size, least);
+        value.id = q.whole->sizeId;
+        bound.told = inRow(roundedTo(board, value, std::move(asAnswer)));
+    }
+    step.workings.push_back(std::move(bound));
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "So {size} can't be less than {least}; one more given value is needed "
+                                       "to tell which value it has."),
+                  "size", q.whole->size, "least", least));
 }
 
 /// The perpendicular would end behind: the vector on the line only makes the other one longer.

@@ -15,7 +15,7 @@ struct Tried {
 /// A line worked from its numbers alone: subject = numbers = result, to the places of the forces.
 Working worked(const Board& board, Formula subject, Formula numbers);
 
-/// Writes Δ_x, Δ_y and Δ; returns Δ.
+/// Writes Δ_x, Δ_y and the magnitude that they make; returns that.
 Formula writeTrial(const Board& board, Step& step, const std::vector<Tried>& tried);
 
 } // namespace tailpoint::explaining

@@ -13,6 +13,18 @@ bool isGivenThroughout(const Board& board) {
            (board.sum().wayGiven || isEquilibrium(board.sketch));
 }
 
+/// What is found, and of too many unknowns what it comes to.
+Prose answerTold(const Board& board) {
+    const auto more = static_cast<int>(board.solved.unknowns.size()) - 2;
+    if (more <= 0)
+        return board.message();
+    return board.say(more == 1 ? SENTENCE("solution", "{found} So there is no single answer: one more value "
+                                                      "must be given.")
+                               : SENTENCE("solution", "{found} So there is no single answer: {count} more "
+                                                      "values must be given."),
+                     "found", board.message(), "count", count(more));
+}
+
 } // namespace
 
 void writeWithoutAnswer(Board& board) {
@@ -30,7 +42,7 @@ void writeWithoutAnswer(Board& board) {
     if (board.solved.status == Status::endless)
         tryOneOfMany(board);
     Step& step = board.step(StepKey::answer, SENTENCE("solution", "Answer"), Stage::all);
-    step.reasoning.push_back(board.message());
+    step.reasoning.push_back(answerTold(board));
     board.worked.answer = step.reasoning.back();
 }
 

@@ -60,11 +60,13 @@ void writeAcross(Board& board, const Triangle& t) {
     const Vector &u = t.sought(0), &v = t.sought(1), &known = t.known();
     const QuantityId reach = along(known);
     Step& step = reachStep(board, t, SENTENCE("solution", "What is left across the line?"));
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Whatever their magnitudes, {u} and {v} leave nothing across their line. "
-                             "{known} does; {distance} is its component there, {along} the one along {u}."),
-        "u", u.vector, "v", v.vector, "known", known.vector, "distance", board.symbolOf(kDistance), "along",
-        board.symbolOf(reach)));
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution",
+                           "Whatever their magnitudes, {u} and {v} leave nothing across their line. "
+                           "{known} does; {distance} is its component there, {along} the one along the line "
+                           "of {u}, the axis {axis}."),
+                  "u", u.vector, "v", v.vector, "known", known.vector, "distance", board.symbolOf(kDistance),
+                  "along", board.symbolOf(reach), "axis", symbol("u")));
     for (const QuantityId& id : board.carried.quantities())
         if (id.what == What::between && board.carried.find(id) != nullptr) {
             step.reasoning.push_back(tailsNamed(board, id));
@@ -125,10 +127,11 @@ void writeSigned(Board& board, const Triangle& t) {
     Step& step = reachStep(board, t, SENTENCE("solution", "Both magnitudes with their signs"));
     step.reasoning.push_back(board.say(
         SENTENCE("solution", "Across the line of {v} there are only components of {known} and of {u}, across "
-                             "that of {u} only of {known} and of {v}. Counted as positive in their own given "
-                             "senses, {first} and {second} follow:"),
+                             "that of {u} only of {known} and of {v}. {first} and {second} follow, the "
+                             "components of {u} and {v}, each along its own line, the axis {axis}, and "
+                             "positive in its given sense:"),
         "v", v.vector, "known", t.known().vector, "u", u.vector, "first", board.symbolOf(first), "second",
-        board.symbolOf(second)));
+        board.symbolOf(second), "axis", symbol("u")));
     board.show(step, first);
     board.show(step, second);
     for (const QuantityId& id : {first, second})
@@ -315,17 +318,16 @@ void checkThreeSides(Board& board, const Triangle& t) {
         return;
     Step& step = checkStep(board);
     step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Put all three into the equation along the line of {known}, by components, the "
-                             "two smaller ones against {a}."),
+        SENTENCE("solution", "Along the line of {known} the two smaller ones can do most: by components, "
+                             "take from {a} what they make there."),
         "known", t.known().vector, "a", a.vector));
     std::vector<Tried> tried;
     for (std::size_t n = 0; n < 3; ++n)
         tried.push_back({t.side(order.sides[n]).sizeNumber, t.known().wayNumber, n == 0 ? 1 : -1});
     const Formula left = writeTrial(board, step, tried);
-    step.conclusion.push_back(board.say(
-        SENTENCE("solution", "The estimate said that {a} is longer than the other two together: {left} is "
-                             "left over, as found above."),
-        "a", equal(a.size, a.sizeNumber), "left", left));
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "{left} is left over: {a} is too long by that much, as found above."),
+                  "left", left, "a", equal(a.size, a.sizeNumber)));
 }
 
 // A line and a circle.
@@ -412,10 +414,11 @@ void checkDistance(Board& board, const Reach& t) {
     Step& step = checkStep(board);
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
-                 "Another way: {v} does most at right angles to {u}, that is at {across}, and {u} as "
-                 "far as the foot of the perpendicular, {foot}. Put both into the equation by "
-                 "components."),
-        "v", v.vector, "u", u.vector, "across", acrossLine(board, t), "foot", board.symbolOf(along(u))));
+                 "Another way: {v} does most at right angles to {u}, that is at {across}, where {u} "
+                 "reaches the foot of the perpendicular; {foot} is its component along its own line, the "
+                 "axis {axis}. Put both into the equation by components."),
+        "v", v.vector, "u", u.vector, "across", acrossLine(board, t), "foot", board.symbolOf(along(u)),
+        "axis", symbol("u")));
     board.show(step, along(u));
     const Formula left =
         writeTrial(board, step,
@@ -425,7 +428,8 @@ void checkDistance(Board& board, const Reach& t) {
     step.conclusion.push_back(board.say(
         SENTENCE(
             "solution",
-            "{left} is left over: by as much the parallel misses the circle in the drawing, as found above."),
+            "{left} is left over: that is how far the parallel misses the circle in the drawing, as found "
+            "above."),
         "left", left));
 }
 
@@ -437,12 +441,13 @@ void writeBehind(Board& board, const Reach& t) {
     step.reasoning.push_back(
         board.say(SENTENCE("solution",
                            "{distance} is how far the line is from the centre of the circle, {along} how far "
-                           "the foot of that distance lies along {u}, and {chord} how far the circle reaches "
+                           "the foot of that distance lies along the line of {u}, the axis {axis}, and "
+                           "{chord} how far the circle reaches "
                            "to either side of it, by Pythagoras' theorem; {first} and {second} are the "
                            "components of {u} at the two points."),
-                  "first", board.symbolOf(first), "second", board.symbolOf(second), "distance",
-                  board.symbolOf(kDistance), "along", board.symbolOf(along(known)), "u", u.vector, "chord",
-                  board.symbolOf(chord)));
+                  "axis", symbol("u"), "first", board.symbolOf(first), "second", board.symbolOf(second),
+                  "distance", board.symbolOf(kDistance), "along", board.symbolOf(along(known)), "u", u.vector,
+                  "chord", board.symbolOf(chord)));
     for (const QuantityId& id : {kDistance, along(known), chord, first, second})
         board.show(step, id);
     tellWaysBehind(board, step, u, v);

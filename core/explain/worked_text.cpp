@@ -125,7 +125,7 @@ void appendWorking(std::string& out, const Working& working, Minus minus, std::s
         else if (head > 0)
             out.append(head - 2, ' ').append("= ");
         bool rest = false;
-        for (const Formula& row : explaining::rowsOf(*part, width - kIndent.size() - head)) {
+        for (const Formula& row : explaining::textRowsOf(*part, width - kIndent.size() - head)) {
             if (rest)
                 out.append(kIndent).append(head, ' ');
             appendText(out, row, minus);

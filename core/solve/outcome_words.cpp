@@ -32,8 +32,8 @@ Remark circlesApart(const Sketch& sketch, const Question& question, int first, i
     const long double excess = 2 * std::max({a, b, size}) - (a + b + size);
     return {MessageCode::noTriangle,
             "No answer: " + both + " close no triangle with " + closingWords(sketch, question, false) +
-                "; the longest is " + shown(excess, sketch) + " longer than the other two together.",
-            "Shorten it or lengthen another."};
+                "; the greatest is " + shown(excess, sketch) + " greater than the other two together.",
+            "Reduce it or increase another."};
 }
 
 Remark circleShortOfLine(const Sketch& sketch, const Question& question, int onLine, const Line& line,

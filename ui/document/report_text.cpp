@@ -176,7 +176,7 @@ std::string componentsText(const Solution& solution, const Sketch& sketch) {
 }
 
 std::string shownOrNone(const std::optional<double>& radians, const Sketch& sketch) {
-    return radians ? shownAngleFromRadians(*radians, sketch) : "none";
+    return radians ? shownAngleFromRadians(*radians, sketch) : "undefined";
 }
 
 std::string parallelogramText(const Parallelogram& figure, const Sketch& sketch) {
@@ -263,7 +263,7 @@ std::string byHandText(const Worked& worked, const Worked& full) {
     const std::string told = toText(worked.answer, Minus::ascii);
     return told == toText(full.answer, Minus::ascii)
                ? std::string()
-               : paragraph("Rounded by hand on the way the solution gives instead: " + told +
+               : paragraph("Rounded by hand on the way, the solution gives instead: " + told +
                            " Its last step says what that costs.");
 }
 
@@ -338,9 +338,10 @@ std::string reversedText(const Sketch& sketch, const Solved& solved) {
                            " would act against the given sense, so it is no answer here.");
 }
 
-std::string unansweredText(const Result& result) {
+std::string unansweredText(const Result& result, const ExplainOptions& options) {
     return heading("Worked solution") +
-           toText(explain(result.sketch, result.solved, result.construction), Minus::ascii, kColumns);
+           toText(explain(result.sketch, result.solved, result.construction, 0, options), Minus::ascii,
+                  kColumns);
 }
 
 } // namespace
@@ -355,7 +356,7 @@ QByteArray reportText(const Result& result, const ExplainOptions& options) {
     out += solutionsText(answersOf(sketch, result.solved), options);
     out += reversedText(sketch, result.solved);
     if (result.solved.solutions.empty())
-        out += unansweredText(result);
+        out += unansweredText(result, options);
     if (needsCaution(sketch))
         out += heading("Caution") + paragraph(std::string(cautionLine()));
     return QByteArray::fromStdString(out);

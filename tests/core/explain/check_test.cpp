@@ -42,7 +42,7 @@ struct Row {
 };
 
 /// Right: 28.648°, 959.78 N, 366.03 N, 20.285°, 143.69 N, 257.42 N, 53.130°, 36.870°
-/// (tests/core/explain/golden).
+/// (tests/core/explain/golden); K_x = 350 − 120 cos 75° − 90 cos 140° = 387.89 N, and −90°.
 std::vector<Row> rows() {
     const Force unknown = force("X", kToFind, kToFind);
     return {
@@ -52,17 +52,17 @@ std::vector<Row> rows() {
          29.648,
          "Magnitude and direction are those found"},
         {"missing force", sketch({force("P", 700, 195), unknown}, force("R", 500, 90)),
-         magnitudeId(forceVector(1)), 969.78, "both ways agree"},
+         magnitudeId(forceVector(1)), 969.78, "both sides agree"},
         {"ring at rest", balanced({force("P", 500, 270), force("A", kToFind, 150), force("B", kToFind, 45)}),
-         magnitudeId(forceVector(1)), 376.03, "the forces hold one another in equilibrium", Method::triangle},
+         magnitudeId(forceVector(1)), 376.03, "the forces are in equilibrium", Method::triangle},
         {"two answers",
          sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10)),
          {What::opposite, forceVector(0), {}, 1},
          21.285,
-         "both ways agree"},
+         "both sides agree"},
         {"smallest force",
          smallest(sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}, force("R", kToFind, 0)), "Q"),
-         magnitudeId(forceVector(1)), 159, "both ways agree"},
+         magnitudeId(forceVector(1)), 159, "both sides agree"},
         {"table",
          sketch({force("P", 340, 25), force("Q", 275, -40), force("S", 160, 118), force("T", 210, -152.5),
                  force("U", 95, 90)}),
@@ -73,7 +73,17 @@ std::vector<Row> rows() {
          sketch({force("P", 300, kToFind), force("Q", 400, kToFind)}, force("R", 500, 0)),
          {What::opposite, forceVector(1)},
          54.13,
-         "both ways agree"},
+         "both sides agree"},
+        {"known forces added up, by components",
+         sketch({force("A", 120, 75), force("B", 90, 140), force("P", kToFind, 20), force("Q", kToFind, -60)},
+                force("R", 350, 0)),
+         {What::x, kKnownVector},
+         397.89,
+         "both sides agree",
+         Method::components},
+        {"smallest, at right angles",
+         smallest(sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}, force("R", kToFind, 0)), "Q"),
+         directionId(forceVector(1)), -88, "at right angles to it, and so the smallest"},
         {"by parallelograms",
          sketch({force("P", 30, 0), force("Q", 40, 90), force("S", 20, 200)}),
          {What::opposite, forceVector(0), {}, 0, 1},
@@ -193,7 +203,7 @@ TEST(Check, SetsTheAnswerBesideTheEstimatesNumbers) {
         {sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10)),
          "two answers, from 140 N to 660 N: P′ = 180 N and P″ = 513 N both lie there"},
         {balanced({force("P", 500, 270), force("A", kToFind, 150), force("B", kToFind, 45)}),
-         "smaller than P = 500 N, and B the greater one: B = 448.29 N and A = 366.03 N"},
+         "smaller than P = 500 N, and B the greater one, as they are: B = 448.29 N and A = 366.03 N"},
         {sketch({force("P", 300, kToFind), force("Q", 400, kToFind)}, force("R", 500, 0)),
          "36.870° is less than the 53.130° of"},
         {smallest(sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}, force("R", kToFind, 0)), "Q"),

@@ -61,6 +61,54 @@ bool isAlongAxis(const std::string& letter, const std::set<std::string>& told) {
     return endsIn("u") || endsIn("v");
 }
 
+/// Of one answer, or a letter that must be told.
+void collectOwn(const Formula& formula, std::set<std::string>& letters) {
+    const bool isOwn = formula.id.answer != 0 || mustBeTold(formula.id);
+    if (formula.kind == FormulaKind::symbol && isOwn)
+        letters.insert(formula.text + '_' + formula.sub);
+    for (const Formula& part : formula.parts)
+        collectOwn(part, letters);
+}
+
+void collectOwn(const std::vector<Prose>& prose, std::set<std::string>& letters) {
+    for (const Prose& each : prose)
+        for (const Piece& piece : each.pieces)
+            if (const auto* formula = std::get_if<Formula>(&piece))
+                collectOwn(*formula, letters);
+}
+
+/// The first letter that a trap takes and that neither words nor lines have had by the end of its step.
+std::string untoldInNotes(const Worked& worked) {
+    std::set<std::string> had;
+    for (const Step& step : worked.steps) {
+        collectOwn(step.reasoning, had);
+        for (const Working& working : step.workings)
+            for (const auto& formula : {working.subject, working.general})
+                if (formula)
+                    collectOwn(*formula, had);
+        collectOwn(step.conclusion, had);
+        std::set<std::string> used;
+        collectOwn(step.notes, used);
+        for (const std::string& letter : used)
+            if (!had.contains(letter))
+                return letter + " in a trap of step " + std::string(nameOf(step.key));
+    }
+    return {};
+}
+
+/// The first component along u of a step before which no words have said what axis that is.
+std::string alongUntoldAxis(const Worked& worked) {
+    std::set<std::string> told;
+    for (const Step& step : worked.steps) {
+        collect(step.reasoning, told);
+        for (const Working& working : step.workings)
+            if (working.subject && working.subject->id.what == What::along &&
+                withoutPrimes(working.subject->sub).ends_with("u") && !told.contains("u_"))
+                return toText(*working.subject) + " in step " + std::string(nameOf(step.key));
+    }
+    return {};
+}
+
 /// The first letter that a working takes and nothing has told; empty where there is none.
 std::string untold(const Worked& worked) {
     std::set<std::string> told;
@@ -91,11 +139,12 @@ TEST(Introduced, EveryLetterOfALineStandsInWordsBeforeIt) {
             for (std::size_t k = 0; k < std::max<std::size_t>(1, solved.solutions.size()); ++k) {
                 ExplainOptions options;
                 options.method = method;
-                const std::string letter =
-                    untold(explain(question, solved, construct(question, solved, k), k, options));
-                if (found.insert(letter).second && !letter.empty()) // each once
-                    ADD_FAILURE() << letter << ", seed " << kSeed << ", case " << i << ", kind "
-                                  << i % kQuestionKinds << ", by " << nameOf(method);
+                const Worked worked = explain(question, solved, construct(question, solved, k), k, options);
+                for (const std::string& letter :
+                     {untold(worked), untoldInNotes(worked), alongUntoldAxis(worked)})
+                    if (found.insert(letter).second && !letter.empty()) // each once
+                        ADD_FAILURE() << letter << ", seed " << kSeed << ", case " << i << ", kind "
+                                      << i % kQuestionKinds << ", by " << nameOf(method);
                 ++asked;
             }
     }

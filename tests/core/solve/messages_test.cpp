@@ -115,9 +115,9 @@ TEST(NoAnswer, IsToldWithItsReason) {
         "one of them another direction.");
     expectSaid(sketch({force("P", 100, kToFind), force("Q", 600, kToFind)}, force("R", 800, 10)),
                Status::none,
-               "No answer: P = 100 N and Q = 600 N close no triangle with R = 800 N; the longest is 100 N "
-               "longer than "
-               "the other two together. Shorten it or lengthen another.");
+               "No answer: P = 100 N and Q = 600 N close no triangle with R = 800 N; the greatest is 100 N "
+               "greater than "
+               "the other two together. Reduce it or increase another.");
     expectSaid(
         balanced({force("P", 600, kToFind), force("Q", 601, kToFind)}), Status::none,
         "No answer: nothing else acts, so P = 600 N and Q = 601 N would have to be equal. Change one of the "
