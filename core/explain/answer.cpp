@@ -2,7 +2,6 @@
 #include "core/explain/agreement.h"
 #include "core/explain/families.h"
 #include "core/explain/rounded.h"
-#include "core/explain/tolerance.h"
 
 #include "core/quantity/decimals.h"
 
@@ -112,8 +111,6 @@ void writeAnswer(Board& board) {
             board.say(SENTENCE("solution", "Second answer: {found}."), "found", foundIn(board, 1)));
     } else
         step.reasoning.push_back(board.worked.answer);
-    if (const auto note = toleranceNote(board.sketch))
-        step.conclusion.push_back(board.say(*note));
     if (const Prose found = board.message(); !found.pieces.empty())
         step.conclusion.push_back(found);
 }

@@ -6,6 +6,7 @@
 
 #include "core/quantity/decimals.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -70,14 +71,19 @@ struct Check {
         QuantityId fromX = vector.wayId;
         fromX.what = What::fromX;
         if (isPlainReference(board.sketch) || (!vector.turned && isToldFromX(board, vector.id)) ||
-            lines.find(fromX) == nullptr)
+            lines.find(fromX) == nullptr || isToldBefore(fromX))
             return;
-        if (!isFromXTold)
-            step.reasoning.push_back(tellFromX(board));
-        isFromXTold = true;
+        introduceFromX(board, step);
         show(fromX);
     }
-    bool isFromXTold = false;
+    /// With the same digits.
+    bool isToldBefore(const QuantityId& line) const {
+        if (lines.decimal(line).text != board.carried.decimal(line).text)
+            return false;
+        return std::any_of(board.worked.steps.begin(), board.worked.steps.end(), [&](const Step& told) {
+            return std::find(told.lines.begin(), told.lines.end(), line) != told.lines.end();
+        });
+    }
 };
 
 /// Magnitude and direction once more, from the components.

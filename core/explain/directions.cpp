@@ -54,17 +54,18 @@ void introduce(const Board& board, Step& step, const Vectors& vectors) {
                       "half", board.halfTurn(), "full", board.fullTurn()));
 }
 
+/// What ψ is.
+Prose tellFromX(const Board& board) {
+    return board.say(SENTENCE("solution", "{psi} is the angle from +x, counter-clockwise."), "psi",
+                     symbol(board.things.fromXLetter()));
+}
+
 } // namespace
 
 bool isToldFromX(const Board& board, VectorId vector) {
     const auto& form = board.given(vector).direction.form;
     return std::holds_alternative<SlopeForm>(form) ||
            (std::holds_alternative<BearingForm>(form) && !countsFromNorth(board.sketch));
-}
-
-Prose tellFromX(const Board& board) {
-    return board.say(SENTENCE("solution", "{psi} is the angle from +x, counter-clockwise."), "psi",
-                     symbol(board.things.fromXLetter()));
 }
 
 void introduceFromX(const Board& board, Step& step) {

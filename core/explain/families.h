@@ -13,8 +13,8 @@ void writeCount(Board& board);      ///< and the directions, where they need wor
 void writeDirections(Board& board); ///< given by slope, bearing or the long way round
 /// Whether the step of directions says the vector's angle from +x: the way to the sheet's own leads over it.
 bool isToldFromX(const Board& board, VectorId vector);
-Prose tellFromX(const Board& board);                 ///< what ψ is
-void introduceFromX(const Board& board, Step& step); ///< the same, unless a step has told it
+/// What ψ is, unless a step has told it.
+void introduceFromX(const Board& board, Step& step);
 /// What it means that a vector is found in the other sense of its line.
 Prose readSense(const Board& board, const Vector& vector);
 void writeSenses(Board& board); ///< lines of action found in the other sense; else nothing

@@ -126,7 +126,8 @@ private:
             m_group.push_back(trimmed(line).substr(2));
             return;
         }
-        if (line.starts_with(' ') && (trimmed(line).starts_with("+ ") || trimmed(line).starts_with("- "))) {
+        if (line.starts_with(' ') && (trimmed(line).starts_with("+ ") || trimmed(line).starts_with("- ") ||
+                                      trimmed(line).starts_with("/ "))) {
             m_group.back() += " " + trimmed(line);
             return;
         }

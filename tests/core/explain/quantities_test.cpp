@@ -67,6 +67,22 @@ TEST(Quantities, OfTwoAnswersBearTheirNumber) {
     EXPECT_NE(find(all, "R"), nullptr) << "what is common stands once";
 }
 
+/// P on a line at 115° towards R = 300 N at 10° with Q = 320 N: R_u = 300 cos 105°, d = 300 sin 105°,
+/// d₁ = √(320² − d²), P_u = R_u − d₁; γ is the inverse sine itself.
+TEST(Quantities, OfAPointLostToASenseAreThoseOfItsStep) {
+    const auto all =
+        listed(sketch({force("P", kToFind, 115), force("Q", 320, kToFind)}, force("R", 300, 10)));
+    const double foot = 300 * std::cos(105 * M_PI / 180), across = 300 * std::sin(105 * M_PI / 180),
+                 chord = std::sqrt(320.0 * 320 - across * across);
+    for (const auto& [name, value] :
+         {std::pair("R_u", foot), std::pair("d_1", chord), std::pair("P_u", foot - chord)}) {
+        const WorkedQuantity* found = find(all, name);
+        ASSERT_NE(found, nullptr) << name;
+        EXPECT_NEAR(found->value, value, 1e-9) << name;
+    }
+    EXPECT_EQ(find(all, "gamma_0"), nullptr);
+}
+
 TEST(Quantities, StandOnceEachAndAreForcesOrAngles) {
     Dice dice(20261129);
     constexpr int cases = 1200;

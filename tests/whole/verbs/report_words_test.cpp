@@ -36,6 +36,15 @@ TEST(ReportWords, TheGivenSumIsTheResultantOrEquilibriumIsSaid) {
     EXPECT_FALSE((given + atRest).contains(QStringLiteral("(sum)")));
 }
 
+/// 340 cos 25° = 308.1446.
+TEST(ReportWords, ByHandAQuestionWithoutAnswerIsRoundedToo) {
+    const auto ran = run({QStringLiteral("report"), sampleFile(QStringLiteral("all-given")),
+                          QStringLiteral("--rounding=hand")});
+    const QString report = QString::fromUtf8(ran.out);
+    EXPECT_TRUE(report.contains(QStringLiteral("= 308 N\n"))) << ran.out.constData();
+    EXPECT_FALSE(report.contains(QStringLiteral("308.1"))) << ran.out.constData();
+}
+
 /// At the step of the answer; where there is none it is all that can be said, and stands in front.
 TEST(ReportWords, WhatIsToBeSaidOfTheAnswerStandsOnceAtItsAnswer) {
     for (const auto& [sample, said] :
