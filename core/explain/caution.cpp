@@ -10,10 +10,10 @@ namespace tailpoint {
 namespace {
 
 // Common practice, no source: the words by which such scenes are called.
-constexpr std::array<std::string_view, 29> kSceneWords{
-    "lift",    "hoist",    "sling",  "crane", "derrick", "anchor", "moor",   "shackle", "rigging", "rigged",
-    "eyebolt", "eye-bolt", "padeye", "winch", "tackle",  "suspen", "cleat",  "bollard", "crate",   "hang",
-    "hung",    "tug",      "tow ",   "tow-",  "tows",    "towed",  "towing", "towline", "towrope"};
+constexpr std::array<std::string_view, 21> kSceneWords{
+    "lift",    "hoist",   "sling",  "crane",   "derrick",  "anchor", "moor",
+    "shackle", "rigging", "rigged", "eyebolt", "eye-bolt", "padeye", "winch",
+    "tackle",  "suspen",  "cleat",  "bollard", "crate",    "hang",   "hung"};
 
 bool isLetter(char c) {
     return (c >= 'a' && c <= 'z') || static_cast<unsigned char>(c) >= 0x80;

@@ -224,7 +224,7 @@ TEST(HandoutPagesTest, KeepEachStepWholeWhereItFitsOnAPage) {
         for (const auto& block : group)
             numbers += block.number > 0 ? 1 : 0;
     EXPECT_EQ(numbers, 12);
-    EXPECT_EQ(groups.size(), 1u + 12u + 1u) << "statement with figure, one group a step, the caution";
+    EXPECT_EQ(groups.size(), 1u + 12u) << "statement with figure, then one group a step";
 }
 
 TEST(HandoutPagesTest, BreakALongTableOverPages) {
