@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <cstdlib>
 
 namespace tailpoint::explaining {
 
@@ -324,7 +325,7 @@ void writeScale(const Board& board, Step& step) {
 Decimal printedOf(const Board& board, const Formula& number) {
     Decimal out = board.carried.decimal(number.id);
     if (out.text.empty())
-        out = {number.text, static_cast<long double>(number.value), false};
+        out = {number.text, std::strtold(number.text.c_str(), nullptr), false}; // a double may fall short
     return out;
 }
 
