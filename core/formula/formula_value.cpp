@@ -1,85 +1,15 @@
 // The value of a formula, and whether a relation holds.
+#include "core/formula/arithmetic.h"
 #include "core/formula/formula.h"
-#include "core/quantity/extended_angle.h"
 
 #include <cmath>
-#include <numbers>
 
 namespace tailpoint {
 
 namespace {
 
-using Value = std::optional<long double>;
-
-Value finite(long double x) {
-    return std::isfinite(x) ? Value(x) : std::nullopt;
-}
-
-long double quarterTurn(AngleUnit unit) {
-    switch (unit) {
-    case AngleUnit::gon:
-        return 100;
-    case AngleUnit::rad:
-        return std::numbers::pi_v<long double> / 2;
-    case AngleUnit::deg:
-        break;
-    }
-    return 90;
-}
-
-/// `x` radians in `unit`.
-long double inUnit(long double x, AngleUnit unit) {
-    return unit == AngleUnit::rad ? x : x * (quarterTurn(unit) / (std::numbers::pi_v<long double> / 2));
-}
-
-/// Exact where the angle is a known part of the quarter turn.
-Value arcsine(long double x, AngleUnit unit) {
-    const long double size = std::fabs(x), quarter = quarterTurn(unit);
-    if (size > 1)
-        return std::nullopt;
-    const long double angle = size == 1      ? quarter
-                              : size == 0.5L ? quarter / 3
-                                             : inUnit(std::asin(size), unit);
-    return x < 0 ? -angle : angle;
-}
-
-/// Written out by hand in a worked solution; no result of the program is computed here.
-Value arccosine(long double x, AngleUnit unit) {
-    const long double size = std::fabs(x), quarter = quarterTurn(unit);
-    if (size > 1)
-        return std::nullopt;
-    const long double angle = size == 0 ? quarter
-                              : size == 0.5L
-                                  ? quarter * 2 / 3
-                                  : inUnit(std::atan2(std::sqrt((1 - size) * (1 + size)), size), unit);
-    return x < 0 ? 2 * quarter - angle : angle;
-}
-
-Value arctangent(long double x, AngleUnit unit) {
-    const long double size = std::fabs(x);
-    const long double angle = size == 1 ? quarterTurn(unit) / 2 : inUnit(std::atan(size), unit);
-    return x < 0 ? -angle : angle;
-}
-
-Value valueOfFunction(std::string_view name, long double x, AngleUnit unit) {
-    if (name == "sin")
-        return cosSinExtended(x, unit).sin;
-    if (name == "cos")
-        return cosSinExtended(x, unit).cos;
-    if (name == "tan") {
-        const CosSin direction = cosSinExtended(x, unit);
-        return direction.cos == 0 ? std::nullopt : finite(direction.sin / direction.cos);
-    }
-    if (name == "arctan")
-        return arctangent(x, unit);
-    if (name == "arcsin")
-        return arcsine(x, unit);
-    return name == "arccos" ? arccosine(x, unit) : std::nullopt;
-}
-
-Value raised(long double base, long double exponent) {
-    return finite(exponent == 2 ? base * base : std::pow(base, exponent));
-}
+using arithmetic::finite;
+using arithmetic::Value;
 
 class Evaluator {
 public:
@@ -107,15 +37,17 @@ private:
         case FormulaKind::product:
             return folded(f, 1, [](long double a, long double b) { return a * b; });
         case FormulaKind::fraction:
-            return combined(f, [](long double a, long double b) { return b == 0 ? Value() : finite(a / b); });
+            return combined(f, arithmetic::quotient);
         case FormulaKind::power:
-            return combined(f, raised);
+            return combined(f, arithmetic::raised);
         case FormulaKind::root:
-            return mapped(f.parts[0], [](long double x) { return x < 0 ? Value() : finite(std::sqrt(x)); });
+            return mapped(f.parts[0], arithmetic::rootOf);
         case FormulaKind::absolute:
             return mapped(f.parts[0], [](long double x) { return Value(std::fabs(x)); });
         case FormulaKind::function:
-            return mapped(f.parts[0], [&](long double x) { return valueOfFunction(f.text, x, m_unit); });
+            return mapped(f.parts[0], [&](long double x) {
+                return arithmetic::valueOf(arithmetic::functionNamed(f.text), x, m_unit);
+            });
         case FormulaKind::words:
         case FormulaKind::relation:
         case FormulaKind::row:

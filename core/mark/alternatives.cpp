@@ -1,0 +1,189 @@
+#include "core/mark/alternatives.h"
+
+#include <algorithm>
+
+namespace tailpoint::marking {
+
+namespace {
+
+constexpr double kSame = 1e-9; ///< relative; of angles a part of the half turn
+
+bool areSame(const Question& question, const Numbers& a, const Numbers& b) {
+    for (std::size_t cell = 0; cell < a.value.size(); ++cell)
+        if (isThere(a.value[cell]) != isThere(b.value[cell]) ||
+            (isThere(a.value[cell]) && !isSame(question, cell, a.value[cell], b.value[cell])))
+            return false;
+    return true;
+}
+
+} // namespace
+
+bool isSame(const Question& question, std::size_t cell, double a, double b) {
+    const bool isAngle = question.dimension(cell) == Dimension::angle;
+    const double scale = isAngle ? question.turn() / 2 : std::max(std::abs(a), std::abs(b));
+    return question.apart(cell, a, b) <= kSame * scale;
+}
+
+Alternatives::Alternatives(const Question& question) : m_question(question) {
+    m_read.push_back(std::shared_ptr<const Ways>(std::shared_ptr<void>(), &question.own));
+    for (std::size_t slip = 0; slip < catalogue().size(); ++slip) {
+        const Slip& entry = catalogue()[slip];
+        if (entry.rewrites != nullptr)
+            addRewrites(slip);
+        if (entry.readings != nullptr)
+            addReadings(slip);
+        if (entry.shortCuts != nullptr)
+            addShortCuts(slip);
+        if (entry.forms != nullptr)
+            addForms(slip);
+    }
+}
+
+Alternatives::Run Alternatives::run(const Way& way, const Rewrite& rewrite) {
+    Run run;
+    for (const Change& change : rewrite.changes)
+        run.patches.push_back(way.program.patch(change.line, change.now));
+    run.state = way.program.changed(way.right, run.patches);
+    return run;
+}
+
+Numbers Alternatives::numbersIn(const Way& way, const Program::State& state) const {
+    Numbers numbers(m_question.cells());
+    for (std::size_t cell = 0; cell < m_question.cells(); ++cell)
+        if (const auto value = state.at(way.slots[cell]))
+            numbers.value[cell] = static_cast<double>(*value);
+    return numbers;
+}
+
+std::optional<long double> Alternatives::rightValue(const QuantityId& id) const {
+    const std::size_t quantity = m_question.find(id);
+    if (quantity < m_question.quantities.size()) {
+        const std::size_t answer = id.answer == 2 ? 1 : 0;
+        const double value = m_question.right().value[m_question.cell(quantity, answer)];
+        if (isThere(value))
+            return value;
+    }
+    for (const Way& way : m_question.own.ways)
+        if (const auto value = way.at(id))
+            return value;
+    const Sketch& sketch = m_question.sketch();
+    if (id.of.kind != VectorId::Kind::force && id.of != kSumVector)
+        return std::nullopt;
+    const Force& force = id.of == kSumVector ? sketch.sum : sketch.forces[id.of.index];
+    const std::optional<double> given =
+        id.what == What::magnitude ? force.magnitude.value : referredDirection(force.direction, sketch);
+    return given ? std::optional<long double>(*given) : std::nullopt;
+}
+
+void Alternatives::add(std::size_t slip, Origin origin, Numbers numbers, const Route* route) {
+    std::vector<bool> changed(m_question.cells(), false);
+    bool any = false;
+    for (std::size_t cell = 0; cell < m_question.cells(); ++cell) {
+        const double value = numbers.value[cell], right = m_question.right().value[cell];
+        changed[cell] = isThere(value) && (!isThere(right) || !isSame(m_question, cell, value, right));
+        any = any || changed[cell];
+    }
+    if (!any) // what would be right here is no slip
+        return;
+    for (Alternative& other : m_singles)
+        if (other.slip == slip && areSame(m_question, other.numbers, numbers)) {
+            if (route != nullptr)
+                other.routes.push_back(*route);
+            for (std::size_t cell = 0; cell < numbers.value.size(); ++cell)
+                other.numbers.tolerance[cell] =
+                    std::max(other.numbers.tolerance[cell], numbers.tolerance[cell]);
+            return;
+        }
+    m_singles.push_back({slip, m_origins.size(), std::move(numbers), std::move(changed), {}});
+    if (route != nullptr)
+        m_singles.back().routes.push_back(*route);
+    m_origins.push_back(std::move(origin));
+}
+
+void Alternatives::addRewrites(std::size_t slip) {
+    const auto reduction = reductionOf(m_question.sketch(), m_question.own.solved);
+    for (std::size_t i = 0; i < m_question.own.ways.size(); ++i) {
+        const Way& way = m_question.own.ways[i];
+        const Pattern pattern{m_question, m_question.own, way, reduction};
+        for (Rewrite& rewrite : catalogue()[slip].rewrites(pattern)) {
+            const Run changed = run(way, rewrite);
+            Numbers numbers = numbersIn(way, changed.state);
+            m_question.addTolerance(way, changed.state, changed.patches, kMostInSlip, numbers);
+            add(slip, {.way = i, .rewrite = std::move(rewrite)}, std::move(numbers), &way.chain.route);
+        }
+    }
+}
+
+void Alternatives::addReadings(std::size_t slip) {
+    for (Reading& reading : catalogue()[slip].readings(m_question)) {
+        if (firstFault(reading.sketch))
+            continue;
+        auto ways = std::make_shared<Ways>(reading.sketch);
+        if (ways->solved.solutions.size() != m_question.own.solved.solutions.size() ||
+            ways->solved.unknownVectors != m_question.own.solved.unknownVectors)
+            continue; // another question
+        Numbers numbers = m_question.numbersOf(*ways);
+        for (Way& way : ways->ways) {
+            way.slots = m_question.slotsIn(way.program);
+            m_question.addTolerance(way, way.right, {}, kMostInSlip, numbers);
+        }
+        add(slip, {.ways = m_read.size(), .reading = std::move(reading)}, std::move(numbers), nullptr);
+        m_read.push_back(std::move(ways));
+    }
+}
+
+void Alternatives::addShortCuts(std::size_t slip) {
+    const SymbolLookup lookUp = [this](const Formula& part) { return rightValue(part.id); };
+    for (ShortCut& cut : catalogue()[slip].shortCuts(m_question)) {
+        Numbers numbers(m_question.cells());
+        for (const auto& [id, formula] : cut.gives) {
+            const std::size_t quantity = m_question.find(id);
+            const auto value = evaluate(formula, m_question.sketch().angleUnit, lookUp);
+            if (quantity == m_question.quantities.size() || !value)
+                continue;
+            for (std::size_t answer = 0; answer < m_question.answers; ++answer)
+                if (id.answer == 0 || id.answer == answer + 1)
+                    numbers.value[m_question.cell(quantity, answer)] = static_cast<double>(*value);
+        }
+        for (std::size_t cell = 0; cell < numbers.value.size();
+             ++cell) // as far as the right values are rounded
+            if (isThere(numbers.value[cell]) && catalogue()[slip].id.starts_with("answers"))
+                numbers.tolerance[cell] = m_question.right().tolerance[cell];
+        add(slip, {.shortCut = std::move(cut)}, std::move(numbers), nullptr);
+    }
+}
+
+double Alternatives::formTolerance(const Form& form, std::size_t cell, double value) const {
+    const double right = m_question.right().value[cell],
+                 off = m_question.right().tolerance[cell] + m_question.halfAsked(cell, right);
+    const auto at = [&](double of) {
+        return evaluate(form.formula, m_question.sketch().angleUnit,
+                        [of](const Formula&) { return std::optional<long double>(of); });
+    };
+    double most = 0;
+    for (const double moved : {right - off, right + off})
+        if (const auto there = at(moved))
+            most = std::max(most, std::abs(static_cast<double>(*there) - value));
+    return most;
+}
+
+void Alternatives::addForms(std::size_t slip) {
+    const SymbolLookup lookUp = [this](const Formula& part) { return rightValue(part.id); };
+    for (std::size_t cell = 0; cell < m_question.asked * m_question.answers; ++cell) {
+        const double right = m_question.right().value[cell];
+        if (!isThere(right))
+            continue;
+        for (Form& form : catalogue()[slip].forms(m_question, cell, right)) {
+            const auto value = evaluate(form.formula, m_question.sketch().angleUnit, lookUp);
+            if (!value || (m_question.isDirection(cell) && std::fabs(*value) > m_question.turn()))
+                continue; // nobody states an angle of many turns
+            Numbers numbers(m_question.cells());
+            numbers.value[cell] = static_cast<double>(*value);
+            numbers.tolerance[cell] = std::min(formTolerance(form, cell, numbers.value[cell]),
+                                               m_question.limit(cell, numbers.value[cell], kMostInSlip));
+            add(slip, {.form = std::move(form), .cell = cell}, std::move(numbers), nullptr);
+        }
+    }
+}
+
+} // namespace tailpoint::marking

@@ -1,0 +1,66 @@
+// The numbers that the slips give, made once for a question. Internal to mark/.
+#pragma once
+
+#include "core/mark/slips.h"
+
+#include <memory>
+
+namespace tailpoint::marking {
+
+/// How an alternative came about, for who tells it.
+struct Origin {
+    std::size_t ways = 0; ///< index in Alternatives::read; 0: the question as it stands
+    std::size_t way = 0;  ///< calculation: the chain in there
+    std::optional<Rewrite> rewrite{};
+    std::optional<Reading> reading{};
+    std::optional<ShortCut> shortCut{};
+    std::optional<Form> form{};
+    std::size_t cell = 0; ///< of a form
+};
+
+struct Alternative {
+    std::size_t slip = 0; ///< in the catalogue
+    std::size_t origin = 0;
+    Numbers numbers;           ///< kNone where it says nothing
+    std::vector<bool> changed; ///< by cell: another number than the right one
+    std::vector<Route> routes; ///< chains in which it gives the same
+};
+
+class Alternatives {
+public:
+    explicit Alternatives(const Question& question);
+
+    const std::vector<Alternative>& singles() const { return m_singles; }
+    const Origin& origin(const Alternative& alternative) const { return m_origins[alternative.origin]; }
+    const Ways& ways(const Origin& origin) const { return *m_read[origin.ways]; }
+    const Slip& slip(const Alternative& alternative) const { return catalogue()[alternative.slip]; }
+
+    /// The state of a chain with a rewrite.
+    struct Run {
+        std::vector<Program::Patch> patches;
+        Program::State state;
+    };
+    static Run run(const Way& way, const Rewrite& rewrite);
+    /// What a program of the question's ways has in the state, by cell.
+    Numbers numbersIn(const Way& way, const Program::State& state) const;
+    /// A value by its id: of the answer's own, else of any chain, else as given.
+    std::optional<long double> rightValue(const QuantityId& id) const;
+
+private:
+    void addRewrites(std::size_t slip);
+    void addReadings(std::size_t slip);
+    void addShortCuts(std::size_t slip);
+    void addForms(std::size_t slip);
+    void add(std::size_t slip, Origin origin, Numbers numbers, const Route* route);
+    double formTolerance(const Form& form, std::size_t cell, double value) const;
+
+    const Question& m_question;
+    std::vector<std::shared_ptr<const Ways>> m_read; ///< the question's own, then as it was read
+    std::vector<Origin> m_origins;
+    std::vector<Alternative> m_singles;
+};
+
+/// Equal but for the last bits.
+bool isSame(const Question& question, std::size_t cell, double a, double b);
+
+} // namespace tailpoint::marking

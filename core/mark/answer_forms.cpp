@@ -1,0 +1,164 @@
+// The right answer in another form: from another axis, in another unit, its digits exchanged.
+#include "core/mark/rewriting.h"
+
+#include "core/formula/turns.h"
+#include "core/quantity/decimals.h"
+#include "core/sketch/shown.h"
+
+#include <algorithm>
+#include <numbers>
+
+namespace tailpoint::marking::answer_forms {
+
+namespace {
+
+Formula symbolOf(const Question& question, std::size_t cell) {
+    return question.things.formula(question.ownId(cell));
+}
+
+bool usesBearings(const Sketch& sketch) {
+    const auto isBearing = [](const Force& force) {
+        return std::holds_alternative<BearingForm>(force.direction.form);
+    };
+    return isBearing(sketch.sum) || std::any_of(sketch.forces.begin(), sketch.forces.end(), isBearing);
+}
+
+bool isMagnitude(const Question& question, std::size_t cell) {
+    return question.quantities[question.quantityOf(cell)].id.what == What::magnitude;
+}
+
+Forms all(VectorId of, std::vector<Formula> formulas) {
+    Forms forms;
+    for (Formula& formula : formulas)
+        forms.push_back({std::move(formula), of});
+    return forms;
+}
+
+VectorId ofWhom(const Question& question, std::size_t cell) {
+    return question.quantities[question.quantityOf(cell)].id.of;
+}
+
+} // namespace
+
+Forms complement(const Question& question, std::size_t cell, double) {
+    if (!question.isDirection(cell))
+        return {};
+    return all(ofWhom(question, cell),
+               {less(quarterTurn(question.sketch().angleUnit), symbolOf(question, cell))});
+}
+
+Forms supplement(const Question& question, std::size_t cell, double) {
+    if (!question.isDirection(cell))
+        return {};
+    return all(ofWhom(question, cell),
+               {less(halfTurn(question.sketch().angleUnit), symbolOf(question, cell))});
+}
+
+Forms wrongAxis(const Question& question, std::size_t cell, double value) {
+    if (!question.isDirection(cell))
+        return {};
+    Forms forms = complement(question, cell, value);
+    for (Form& form : all(ofWhom(question, cell),
+                          {less(symbolOf(question, cell), quarterTurn(question.sketch().angleUnit)),
+                           less(halfTurn(question.sketch().angleUnit), symbolOf(question, cell))}))
+        forms.push_back(std::move(form));
+    return forms;
+}
+
+Forms wrongTurn(const Question& question, std::size_t cell, double) {
+    if (!question.isDirection(cell))
+        return {};
+    Forms forms = all(ofWhom(question, cell), {negative(symbolOf(question, cell))});
+    if (!usesBearings(question.sketch()) || countsFromNorth(question.sketch()))
+        return forms;
+    const Sketch& sketch = question.sketch(); // east for west: mirrored about the line from south to north
+    const double mirror =
+        normalized((sketch.reference.sense == Sense::ccw ? 1 : -1) * (180 - 2 * sketch.reference.axisDegrees),
+                   AngleUnit::deg);
+    const double inUnit = convert(mirror, AngleUnit::deg, sketch.angleUnit);
+    forms.push_back(
+        {less(number(inUnit, shortest(inUnit), halfTurn(sketch.angleUnit).sub), symbolOf(question, cell)),
+         ofWhom(question, cell)});
+    return forms;
+}
+
+Forms opposite(const Question& question, std::size_t cell, double) {
+    if (!question.isDirection(cell))
+        return {};
+    return all(ofWhom(question, cell),
+               {sum(symbolOf(question, cell), halfTurn(question.sketch().angleUnit))});
+}
+
+Forms noSumTurned(const Question& question, std::size_t cell, double value) {
+    const bool balancing =
+        question.own.solved.family == Family::closePolygon && isEquilibrium(question.sketch());
+    return balancing ? opposite(question, cell, value) : Forms();
+}
+
+Forms unitConfused(const Question& question, std::size_t cell, double) {
+    if (!isMagnitude(question, cell))
+        return {};
+    std::vector<Formula> formulas;
+    for (const double factor : {1000.0, newtonsPer(ForceUnit::lbf), newtonsPer(ForceUnit::kgf),
+                                newtonsPer(ForceUnit::kgf) / newtonsPer(ForceUnit::lbf)}) {
+        formulas.push_back(product(symbolOf(question, cell), plain(factor)));
+        formulas.push_back(over(symbolOf(question, cell), plain(factor)));
+    }
+    return all(ofWhom(question, cell), std::move(formulas));
+}
+
+Forms radiansForDegrees(const Question& question, std::size_t cell, double) {
+    if (!question.isDirection(cell) || question.sketch().angleUnit == AngleUnit::gon)
+        return {};
+    const Formula symbol = symbolOf(question, cell), pi = number(std::numbers::pi, "π");
+    return all(ofWhom(question, cell),
+               {question.sketch().angleUnit == AngleUnit::rad ? over(product(symbol, count(180)), pi)
+                                                              : over(product(symbol, pi), count(180))});
+}
+
+Forms gonsForDegrees(const Question& question, std::size_t cell, double) {
+    if (!question.isDirection(cell) || question.sketch().angleUnit == AngleUnit::rad)
+        return {};
+    const bool isGon = question.sketch().angleUnit == AngleUnit::gon;
+    return all(ofWhom(question, cell), {isGon ? product(plain(0.9), symbolOf(question, cell))
+                                              : over(symbolOf(question, cell), plain(0.9))});
+}
+
+Forms decimalPoint(const Question& question, std::size_t cell, double) {
+    std::vector<Formula> formulas;
+    for (const double factor : {10.0, 100.0, 1000.0}) {
+        formulas.push_back(product(symbolOf(question, cell), plain(factor)));
+        formulas.push_back(over(symbolOf(question, cell), plain(factor)));
+    }
+    return all(ofWhom(question, cell), std::move(formulas));
+}
+
+Forms digitsExchanged(const Question& question, std::size_t cell, double value) {
+    const bool isAngle = question.dimension(cell) == Dimension::angle;
+    const Sketch& sketch = question.sketch();
+    const std::string shown =
+        isAngle ? fixedDecimals(value, shownAngleDecimals(sketch)) : shownForce(value, sketch);
+    std::vector<Formula> formulas;
+    std::optional<std::size_t> before;
+    for (std::size_t i = 0; i < shown.size() && shown[i] != 'e'; ++i) {
+        if (shown[i] < '0' || shown[i] > '9')
+            continue;
+        if (before && shown[*before] != shown[i]) {
+            std::string other = shown;
+            std::swap(other[*before], other[i]);
+            formulas.push_back(number(std::strtod(other.c_str(), nullptr), other));
+        }
+        before = i;
+    }
+    return all(ofWhom(question, cell), std::move(formulas));
+}
+
+/// Of a parallelogram's diagonal.
+Forms tipAtMidpoint(const Question& question, std::size_t cell, double) {
+    const bool isDiagonal = isMagnitude(question, cell) && ofWhom(question, cell) == kSumVector &&
+                            question.own.solved.family == Family::closePolygon &&
+                            question.sketch().forces.size() == 2;
+    return isDiagonal ? all(kSumVector, {over(symbolOf(question, cell), count(2))}) : Forms();
+}
+
+} // namespace tailpoint::marking::answer_forms

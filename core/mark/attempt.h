@@ -1,0 +1,33 @@
+// Typed answers as numbers of the sheet. Internal to mark/.
+#pragma once
+
+#include "core/mark/question.h"
+
+namespace tailpoint::marking {
+
+/// A text as a magnitude, with a sign; or a fault without a name.
+Readable<GivenNumber> readForce(std::string_view text, const Sketch& sketch);
+/// An angle of the figure: a number with or without its unit.
+Readable<GivenNumber> readAngle(std::string_view text, const Sketch& sketch);
+/// A direction: an angle, a slope, a bearing, or in the words of a report ("3.6° clockwise from +x",
+/// "along +x", "12 above -x", "30 cw"). From the sheet's axis, in its sense; of fromX counter-clockwise from
+/// +x.
+Readable<GivenNumber> readDirection(std::string_view text, const Sketch& sketch, bool fromX);
+
+/// How a number is written: what its last digit is worth, and its digits.
+struct Extent {
+    double unit = 0; ///< of the last digit that counts
+    int figures = 0, decimals = 0;
+};
+/// `value` is what `text` reads. Closing zeros of a whole number beyond `asked` figures don't count.
+Extent extentOf(std::string_view text, double value, int asked);
+
+/// Lower case for names: Greek letters spelled, lowered digits as digits, spaces at the ends dropped.
+std::string spelledName(std::string_view name);
+std::string trimmed(std::string_view text);
+
+const Answerable* named(const Question& question, std::string_view name);
+Readable<GivenValue> readValue(const Question& question, std::string_view name, std::string_view value);
+Readable<Attempt> readAnswers(const Question& question, const std::vector<std::string>& answers);
+
+} // namespace tailpoint::marking

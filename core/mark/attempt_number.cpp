@@ -1,0 +1,368 @@
+// One typed number: its readings, its unit, and what its last digit is worth.
+#include "core/mark/attempt.h"
+
+#include "core/quantity/typed.h"
+#include "core/quantity/utf8.h"
+#include "core/sketch/shown.h"
+
+#include <algorithm>
+#include <array>
+
+namespace tailpoint::marking {
+
+namespace {
+
+using Code = AttemptFault::Code;
+
+/// The part of a text that is a number: up to the first letter that is no exponent, or a degree sign.
+std::string_view digitsOf(std::string_view text) {
+    const auto at = [&](std::size_t i) { return i < text.size() ? text[i] : ' '; };
+    const auto isDigit = [&](std::size_t i) { return at(i) >= '0' && at(i) <= '9'; };
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const char c = text[i];
+        const bool isLetter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+        const bool isSigned = (at(i + 1) == '-' || at(i + 1) == '+') && isDigit(i + 2);
+        const bool isExponent =
+            (c == 'e' || c == 'E') && i > 0 && isDigit(i - 1) && (isDigit(i + 1) || isSigned);
+        if ((isLetter && !isExponent) || text.substr(i).starts_with("°") || c == ':')
+            return text.substr(0, i);
+    }
+    return text;
+}
+
+/// Without the sign in front; whether it was a minus.
+std::pair<std::string, bool> unsignedText(std::string_view text) {
+    for (const auto& [sign, isMinus] :
+         {std::pair<std::string_view, bool>{"-", true}, {"\u2212", true}, {"+", false}})
+        if (text.starts_with(sign))
+            return {trimmed(text.substr(sign.size())), isMinus};
+    return {std::string(text), false};
+}
+
+bool hasLetters(std::string_view text) {
+    return digitsOf(text).size() < text.size();
+}
+
+AttemptFault unreadable(const TypedError& error) {
+    return {Code::unreadable, {}, error.message};
+}
+
+bool endsIn(std::string_view text, std::initializer_list<std::string_view> ends) {
+    return std::any_of(ends.begin(), ends.end(), [&](std::string_view end) { return text.ends_with(end); });
+}
+
+bool isAngleText(std::string_view text) {
+    return endsIn(text, {"°", "deg", "degrees", "degree", "rad", "gon"});
+}
+
+bool isForceText(std::string_view text) {
+    if (text.find_first_of("0123456789") == std::string_view::npos) // N is north as well
+        return false;
+    const std::string unit = trimmed(text.substr(digitsOf(text).size()));
+    return unit == "lb" || unit == "lbs" || unit == "kips" || forceUnitFrom(unit).has_value();
+}
+
+/// One text, or the texts of both readings of a comma.
+template <class Parse>
+Readable<std::vector<std::string>> readingsOf(const std::string& text, Parse parse) {
+    const auto typed = parse(text);
+    const auto* error = std::get_if<TypedError>(&typed);
+    if (error == nullptr)
+        return std::vector<std::string>{text};
+    if (error->code == TypedCode::twoReadings && !error->readings.empty())
+        return error->readings;
+    return unreadable(*error);
+}
+
+double numberIn(std::string_view text) {
+    const auto number = parseNumber(trimmed(digitsOf(text)));
+    const double* value = std::get_if<double>(&number);
+    return value != nullptr ? *value : 0;
+}
+
+} // namespace
+
+Extent extentOf(std::string_view text, double value, int asked) {
+    std::string digits;
+    int exponent = 0;
+    const std::string_view written = digitsOf(text);
+    const std::size_t mark = written.find_first_of("eE");
+    for (const char c : written.substr(0, mark))
+        if (c >= '0' && c <= '9')
+            digits += c;
+    if (mark != std::string_view::npos)
+        exponent = std::atoi(std::string(written.substr(mark + 1)).c_str());
+    const long double whole = std::strtold(digits.c_str(), nullptr);
+    int decimals = 0;
+    if (whole != 0 && value != 0) {
+        decimals = static_cast<int>(
+            std::lround(std::log10(whole / std::fabs(static_cast<long double>(value))))); // exponent included
+    } else {
+        const std::size_t point = written.substr(0, mark).find_last_of(".,");
+        if (point != std::string_view::npos)
+            decimals = static_cast<int>(
+                std::count_if(written.begin() + static_cast<std::ptrdiff_t>(point),
+                              written.begin() + static_cast<std::ptrdiff_t>(std::min(mark, written.size())),
+                              [](char c) { return c >= '0' && c <= '9'; }));
+        decimals -= exponent;
+    }
+    const std::size_t lead = digits.find_first_not_of('0');
+    int figures = lead == std::string::npos ? 1 : static_cast<int>(digits.size() - lead);
+    for (std::size_t i = digits.size(); decimals <= 0 && figures > asked && i > 0 && digits[i - 1] == '0';
+         --i) {
+        --figures;
+        --decimals;
+    }
+    return {std::pow(10.0, -decimals), figures, decimals};
+}
+
+Readable<GivenNumber> readForce(std::string_view typed, const Sketch& sketch) {
+    const auto [text, isNegative] = unsignedText(trimmed(typed));
+    if (isAngleText(text))
+        return AttemptFault{Code::wrongUnit,
+                            {},
+                            "'" + trimmed(typed) + "' is an angle, and a force is due; give it in " +
+                                std::string(symbolOf(sketch.forceUnit))};
+    auto texts = readingsOf(text, [&](const std::string& t) { return parseMagnitude(t, sketch.forceUnit); });
+    if (auto* fault = std::get_if<AttemptFault>(&texts))
+        return std::move(*fault);
+    GivenNumber out{trimmed(typed), {}, hasLetters(text), false};
+    for (const std::string& reading : std::get<std::vector<std::string>>(texts)) {
+        const auto parsed = parseMagnitude(reading, sketch.forceUnit);
+        const auto* magnitude = std::get_if<TypedMagnitude>(&parsed);
+        if (magnitude == nullptr)
+            return unreadable(std::get<TypedError>(parsed));
+        if (magnitude->plusMinus)
+            return AttemptFault{
+                Code::unreadable, {}, "'" + trimmed(typed) + "' has a tolerance; give the value alone"};
+        const double bare = numberIn(reading);
+        const Extent extent = extentOf(reading, bare, figuresOf(magnitude->value, sketch));
+        const double unit = bare == 0 ? 1 : magnitude->value / bare;
+        out.readings.push_back(
+            {isNegative ? -magnitude->value : magnitude->value, unit * extent.unit / 2, extent.figures});
+    }
+    return out;
+}
+
+namespace {
+
+/// With the angle's own unit, if it has one.
+Readable<GivenNumber> angleNumber(const std::string& text, const Sketch& sketch) {
+    auto texts = readingsOf(text, [&](const std::string& t) { return parseDirection(t, sketch.angleUnit); });
+    if (auto* fault = std::get_if<AttemptFault>(&texts))
+        return std::move(*fault);
+    GivenNumber out{text, {}, hasLetters(text) || text.ends_with("°"), false};
+    for (const std::string& reading : std::get<std::vector<std::string>>(texts)) {
+        const auto parsed = parseDirection(reading, sketch.angleUnit);
+        const auto* angle = std::get_if<TypedDirection>(&parsed);
+        if (angle == nullptr)
+            return unreadable(std::get<TypedError>(parsed));
+        if (angle->plusMinus)
+            return AttemptFault{Code::unreadable, {}, "'" + text + "' has a tolerance; give the value alone"};
+        const double bare = numberIn(reading);
+        const Extent extent = extentOf(reading, bare, 15);
+        const double unit = bare == 0 || angle->form != TypedDirection::Form::angle ? 1 : angle->angle / bare;
+        out.readings.push_back({angle->angle, std::abs(unit) * extent.unit / 2, extent.decimals});
+    }
+    return out;
+}
+
+AttemptFault forceForAngle(std::string_view text) {
+    return {Code::wrongUnit,
+            {},
+            "'" + trimmed(text) + "' is a force, and an angle is due; give it in deg, rad or gon"};
+}
+
+} // namespace
+
+Readable<GivenNumber> readAngle(std::string_view typed, const Sketch& sketch) {
+    const std::string text = trimmed(typed);
+    if (isForceText(text))
+        return forceForAngle(text);
+    const auto parsed = parseDirection(text, sketch.angleUnit);
+    const auto* direction = std::get_if<TypedDirection>(&parsed);
+    if (direction != nullptr && (direction->form != TypedDirection::Form::angle || direction->plusMinus))
+        return AttemptFault{
+            Code::unreadable, {}, "'" + text + "' is no angle of the figure; give a number such as 25"};
+    return angleNumber(text, sketch);
+}
+
+namespace {
+
+double refer(double degrees, const Sketch& sketch, bool fromX) {
+    const double axis = fromX ? 0 : sketch.reference.axisDegrees;
+    const double turned = fromX || sketch.reference.sense == Sense::ccw ? degrees - axis : axis - degrees;
+    return normalized(convert(normalized(turned, AngleUnit::deg), AngleUnit::deg, sketch.angleUnit),
+                      sketch.angleUnit);
+}
+
+/// A slope or a bearing: absolute.
+std::optional<GivenNumber> absoluteNumber(const std::string& text, const Sketch& sketch, bool fromX) {
+    const auto parsed = parseDirection(text, sketch.angleUnit);
+    const auto* typed = std::get_if<TypedDirection>(&parsed);
+    if (typed == nullptr || typed->form == TypedDirection::Form::angle || typed->plusMinus)
+        return std::nullopt;
+    const bool isSlope = typed->form == TypedDirection::Form::slope;
+    double degrees =
+        typed->from == 'N' ? typed->degrees : 180 - typed->degrees; // from north, towards `toward`
+    degrees = 90 - (typed->toward == 'E' ? degrees : -degrees);
+    if (isSlope)
+        degrees = directionOf(typed->run, typed->rise, AngleUnit::deg).value_or(0);
+    GivenReading reading{refer(degrees, sketch, fromX), 0, 15};
+    reading.figures = shownAngleDecimals(sketch);
+    reading.half = std::pow(10.0, -reading.figures) / 2; // a slope's digits say nothing of its angle
+    const std::string digits = text.substr(std::min(text.find_first_of("0123456789"), text.size()));
+    if (!isSlope && !digits.empty()) {
+        const Extent extent = extentOf(digits, numberIn(digits), 15);
+        reading.half = convert(extent.unit / 2, AngleUnit::deg, sketch.angleUnit);
+        reading.figures = extent.decimals;
+    }
+    return GivenNumber{text, {reading}, true, false};
+}
+
+enum class Turn { none, counterClockwise, clockwise };
+
+struct Told {
+    Turn turn = Turn::none;
+    std::optional<double> axis;               ///< degrees from +x; empty: the sheet's
+    bool isOpposite = false, isWhole = false; ///< without a number: along the axis, or opposite to it
+};
+
+std::vector<std::string> wordsOf(std::string_view text) {
+    std::vector<std::string> words;
+    std::string word;
+    for (const char32_t c : codePoints(text)) {
+        if (c == ' ' || c == '\t' || c == 0xA0) {
+            if (!word.empty())
+                words.push_back(std::move(word));
+            word.clear();
+        } else if (c == 0x2212) {
+            word += '-';
+        } else if (c >= 'A' && c <= 'Z') {
+            word += static_cast<char>(c + 32);
+        } else {
+            appendUtf8(word, c);
+        }
+    }
+    if (!word.empty())
+        words.push_back(std::move(word));
+    return words;
+}
+
+std::optional<double> axisNamed(std::string word, bool isNegative) {
+    if (word.ends_with("-axis"))
+        word.resize(word.size() - 5);
+    if (word.size() == 2 && (word[0] == '+' || word[0] == '-')) {
+        isNegative = isNegative != (word[0] == '-');
+        word.erase(0, 1);
+    }
+    if (word != "x" && word != "y")
+        return std::nullopt;
+    return (word == "x" ? 0 : 90) + (isNegative ? 180 : 0);
+}
+
+Turn turnNamed(const std::string& word) {
+    for (const char* ccw :
+         {"ccw", "acw", "counter-clockwise", "counterclockwise", "anticlockwise", "anti-clockwise"})
+        if (word == ccw)
+            return Turn::counterClockwise;
+    return word == "cw" || word == "clockwise" ? Turn::clockwise : Turn::none;
+}
+
+/// Above or below an axis along x, left or right of one along y.
+Turn turnBeside(const std::string& word, double axis) {
+    const bool alongX = axis == 0 || axis == 180;
+    const bool first = word == "above" || word == "left", second = word == "below" || word == "right";
+    if ((!first && !second) || alongX != (word == "above" || word == "below"))
+        return Turn::none;
+    const bool isTurned = axis == 180 || axis == 270; // against the axis all is the other way round
+    return first != isTurned ? Turn::counterClockwise : Turn::clockwise;
+}
+
+/// The words behind the number, or without one. Empty where they say no direction.
+std::optional<Told> told(const std::vector<std::string>& words, const Sketch& sketch) {
+    Told out;
+    std::string beside;
+    bool isNegative = false, seesAxis = false;
+    for (const std::string& word : words) {
+        if (const Turn turn = turnNamed(word); turn != Turn::none) {
+            out.turn = turn;
+        } else if (word == "above" || word == "below" || word == "left" || word == "right") {
+            beside = word;
+        } else if (word == "along" || word == "opposite") {
+            out.isWhole = true;
+            out.isOpposite = word == "opposite";
+        } else if (word == "negative" || word == "positive") {
+            isNegative = word == "negative";
+        } else if (const auto axis = axisNamed(word, isNegative)) {
+            out.axis = axis;
+            seesAxis = true;
+        } else if (word == "axis" || word == "the" || word == "from" || word == "of" || word == "to" ||
+                   word == "less" || word == "than") {
+            seesAxis = seesAxis || word == "axis";
+        } else if (const auto parsed = parseDirection(word, AngleUnit::deg);
+                   std::holds_alternative<TypedDirection>(parsed) &&
+                   word.find_first_of("0123456789") != word.npos) {
+            out.axis = std::get<TypedDirection>(parsed).angle; // "35.0° axis"
+        } else {
+            return std::nullopt;
+        }
+    }
+    if (!beside.empty()) {
+        out.turn = turnBeside(beside, std::fmod(out.axis.value_or(sketch.reference.axisDegrees) + 360, 360));
+        if (out.turn == Turn::none)
+            return std::nullopt;
+    }
+    const bool isSaid = out.isWhole ? seesAxis && out.turn == Turn::none : out.turn != Turn::none;
+    return isSaid ? std::optional(out) : std::nullopt;
+}
+
+/// "3.6° clockwise from +x" and the like.
+std::optional<GivenNumber> wordedNumber(const std::string& text, const Sketch& sketch, bool fromX) {
+    std::vector<std::string> words = wordsOf(text);
+    std::string angle;
+    if (words.size() > 2 && words[0] == "less" && words[1] == "than")
+        words.erase(words.begin(), words.begin() + 2);
+    if (!words.empty() && words[0].find_first_of("0123456789") != std::string::npos) {
+        angle = words[0];
+        words.erase(words.begin());
+        if (!words.empty() && (words[0] == "rad" || words[0] == "gon" || words[0] == "deg" ||
+                               words[0] == "°" || words[0] == "degrees")) {
+            angle += words[0];
+            words.erase(words.begin());
+        }
+    }
+    const auto said = told(words, sketch);
+    if (!said || said->isWhole != angle.empty())
+        return std::nullopt;
+    GivenNumber out{text, {{0, 0, shownAngleDecimals(sketch)}}, true, false};
+    out.readings[0].half = std::pow(10.0, -out.readings[0].figures) / 2;
+    if (!angle.empty()) {
+        auto number = angleNumber(angle, sketch);
+        if (!std::holds_alternative<GivenNumber>(number))
+            return std::nullopt;
+        out.readings = std::get<GivenNumber>(std::move(number)).readings;
+    }
+    const double axis =
+        said->axis.value_or(fromX ? 0 : sketch.reference.axisDegrees) + (said->isOpposite ? 180 : 0);
+    for (GivenReading& reading : out.readings) {
+        const double turned = convert(reading.value, sketch.angleUnit, AngleUnit::deg);
+        reading.value = refer(axis + (said->turn == Turn::clockwise ? -turned : turned), sketch, fromX);
+    }
+    return out;
+}
+
+} // namespace
+
+Readable<GivenNumber> readDirection(std::string_view typed, const Sketch& sketch, bool fromX) {
+    const std::string text = trimmed(typed);
+    if (isForceText(text))
+        return forceForAngle(text);
+    if (auto absolute = absoluteNumber(text, sketch, fromX))
+        return std::move(*absolute);
+    if (auto worded = wordedNumber(text, sketch, fromX))
+        return std::move(*worded);
+    return angleNumber(text, sketch);
+}
+
+} // namespace tailpoint::marking

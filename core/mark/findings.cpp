@@ -1,0 +1,329 @@
+#include "core/mark/findings.h"
+
+#include <algorithm>
+#include <map>
+
+namespace tailpoint::marking {
+
+namespace {
+
+constexpr double kOneNumber = 1e-6; ///< relative: numbers that no answer could tell apart
+constexpr double kSingle = 1e-6;    ///< what single precision is off
+constexpr std::size_t kMostFindings = 6;
+
+/// Place in the calculation: the line of the first chain that has it.
+std::size_t orderOf(const Question& question, std::size_t cell) {
+    for (const Way& way : question.own.ways)
+        if (way.slots[cell] != Program::kNoSlot)
+            return way.program.lineOf(way.program.quantity(way.slots[cell]));
+    return question.cells() + cell;
+}
+
+/// What a number says of the given ones.
+struct Fit {
+    std::vector<std::size_t> explained;
+    std::size_t contradicted = 0;
+};
+Fit fitOf(const Question& question, const std::vector<Given>& givens, const Numbers& numbers,
+          const std::function<bool(std::size_t)>& isChanged) {
+    Fit fit;
+    for (std::size_t i = 0; i < givens.size(); ++i) {
+        const Given& given = givens[i];
+        if (!isThere(numbers.value[given.cell]) || !isChanged(given.cell))
+            continue;
+        const bool isFitting = fits(question, given.cell, given.reading, numbers.value[given.cell],
+                                    numbers.tolerance[given.cell]);
+        if (given.isWrong() && isFitting)
+            fit.explained.push_back(i);
+        else if (!isFitting && given.verdict != Verdict::follows)
+            ++fit.contradicted;
+    }
+    return fit;
+}
+
+bool isOneNumber(const Question& question, const std::vector<Given>& givens, const Fitting& a,
+                 const Fitting& b) {
+    return a.explained == b.explained &&
+           std::all_of(a.explained.begin(), a.explained.end(), [&](std::size_t i) {
+               const std::size_t cell = givens[i].cell;
+               const double x = a.numbers.value[cell], y = b.numbers.value[cell];
+               const double scale =
+                   question.dimension(cell) == Dimension::angle ? question.degree() : std::abs(x);
+               return std::min(question.apart(cell, x, y), std::abs(std::abs(x) - std::abs(y))) <=
+                      kOneNumber * scale;
+           });
+}
+
+} // namespace
+
+bool areOneByNature(std::string_view a, std::string_view b) {
+    static const std::vector<std::vector<std::string_view>> lists{
+        {"wrong-axis", "complement", "supplement", "sine-cosine-exchanged", "tangent-inverted"},
+        {"opposite", "no-sum-turned", "quadrant-missed"},
+        {"supplement-in-cosines", "difference-taken", "other-sense-read"},
+        {"from-other-force", "magnitudes-exchanged", "sides-mismatched"},
+        {"diagonal-halves-angle", "direction-averaged"},
+        {"sign-of-direction", "component-sign"},
+        {"other-axis-read", "sine-cosine-exchanged-once"},
+        {"radian-mode-once", "inverse-forgotten"}};
+    const auto holds = [](const auto& list, std::string_view id) {
+        return std::find(list.begin(), list.end(), id) != list.end();
+    };
+    return a == b || std::any_of(lists.begin(), lists.end(),
+                                 [&](const auto& list) { return holds(list, a) && holds(list, b); });
+}
+
+const Pairs& Findings::pairs() const {
+    if (!m_pairs)
+        m_pairs = std::make_unique<Pairs>(m_question, m_alternatives);
+    return *m_pairs;
+}
+
+namespace {
+
+/// Explains more; contradicts less; is more common; stands earlier.
+class Ranking {
+public:
+    explicit Ranking(const Alternatives& alternatives) : m_alternatives(alternatives) {}
+
+    bool operator()(const Fitting& a, const Fitting& b) const {
+        if (a.explained.size() != b.explained.size())
+            return a.explained.size() > b.explained.size();
+        if (a.contradicted != b.contradicted)
+            return a.contradicted < b.contradicted;
+        if (common(a) != common(b))
+            return common(a) > common(b);
+        return a.slips.front().first < b.slips.front().first;
+    }
+    const Slip& slip(const Fitting& fitting) const {
+        return m_alternatives.slip(m_alternatives.singles()[fitting.slips.front().first]);
+    }
+    int common(const Fitting& fitting) const {
+        const auto& one = fitting.slips.front();
+        const int first = slip(fitting).common;
+        return one.second ? first + m_alternatives.slip(m_alternatives.singles()[*one.second]).common : first;
+    }
+
+private:
+    const Alternatives& m_alternatives;
+};
+
+/// Of slips that are one number the first in rank, a form of the answer before all.
+std::vector<Fitting> merged(const Question& question, const Alternatives& alternatives,
+                            const std::vector<Given>& givens, std::vector<Fitting> fittings) {
+    const Ranking ranking(alternatives);
+    std::vector<Fitting> out;
+    for (Fitting& one : fittings) {
+        const auto same = std::find_if(out.begin(), out.end(), [&](const Fitting& other) {
+            return isOneNumber(question, givens, one, other) ||
+                   (one.explained == other.explained &&
+                    areOneByNature(ranking.slip(one).id, ranking.slip(other).id));
+        });
+        if (same == out.end()) {
+            out.push_back(std::move(one));
+            continue;
+        }
+        const bool leads = areOneByNature(ranking.slip(one).id, ranking.slip(*same).id) &&
+                           ranking.slip(one).place == SlipPlace::reporting &&
+                           ranking.slip(*same).place != SlipPlace::reporting &&
+                           one.contradicted <= same->contradicted;
+        if (leads)
+            std::swap(*same, one);
+        same->slips.insert(same->slips.end(), one.slips.begin(), one.slips.end());
+    }
+    return out;
+}
+
+/// Those that explain what better ones don't, and their equals.
+std::vector<Fitting> chosen(std::vector<Fitting> fittings, const std::vector<Given>& givens) {
+    std::vector<Fitting> out;
+    std::vector<bool> explained(givens.size(), false);
+    for (std::size_t i = 0; i < givens.size(); ++i)
+        explained[i] = givens[i].verdict == Verdict::follows;
+    for (Fitting& one : fittings) {
+        const bool isNew = std::any_of(one.explained.begin(), one.explained.end(),
+                                       [&](std::size_t i) { return !explained[i]; });
+        const bool isEqual = std::any_of(out.begin(), out.end(), [&](const Fitting& other) {
+            return other.explained == one.explained && other.contradicted == one.contradicted;
+        });
+        if ((!isNew && !isEqual) || out.size() == kMostFindings)
+            continue;
+        for (const std::size_t i : one.explained)
+            explained[i] = true;
+        out.push_back(std::move(one));
+    }
+    return out;
+}
+
+} // namespace
+
+std::vector<Fitting> Findings::singles(const std::vector<Given>& givens) const {
+    std::vector<Fitting> all;
+    const auto& alternatives = m_alternatives.singles();
+    for (std::size_t i = 0; i < alternatives.size(); ++i) {
+        const Alternative& one = alternatives[i];
+        Fit fit = fitOf(m_question, givens, one.numbers, [&](std::size_t cell) { return one.changed[cell]; });
+        if (fit.explained.empty())
+            continue;
+        Fitting fitting;
+        fitting.slips.push_back({i, {}});
+        fitting.numbers = one.numbers;
+        fitting.explained = std::move(fit.explained);
+        fitting.contradicted = fit.contradicted;
+        all.push_back(std::move(fitting));
+    }
+    return all;
+}
+
+void Findings::addPairs(const std::vector<Given>& givens, std::vector<Fitting>& fittings) const {
+    std::vector<const Given*> wrong;
+    for (const Given& given : givens)
+        if (given.isWrong() && given.cell < pairs().columns())
+            wrong.push_back(&given);
+    for (std::size_t pair = 0; pair < pairs().all().size(); ++pair) {
+        const auto explained = std::count_if(wrong.begin(), wrong.end(), [&](const Given* given) {
+            const double value = pairs().value(pair, given->cell);
+            return isThere(value) && fits(m_question, given->cell, given->reading, value,
+                                          pairs().tolerance(pair, given->cell) + kSingle * std::abs(value));
+        });
+        if (explained < 2)
+            continue;
+        Fitting fitting;
+        fitting.slips.push_back({pairs().all()[pair].first, pairs().all()[pair].second});
+        fitting.numbers = pairs().numbersOf(pair);
+        Fit fit = fitOf(m_question, givens, fitting.numbers, [&](std::size_t cell) {
+            return !isSame(m_question, cell, fitting.numbers.value[cell], m_question.right().value[cell]);
+        });
+        fitting.explained = std::move(fit.explained);
+        fitting.contradicted = fit.contradicted;
+        if (fitting.explained.size() >= 2 && fitting.contradicted == 0)
+            fittings.push_back(std::move(fitting));
+    }
+}
+
+namespace {
+
+/// What random wrong answers range over: half to double of the right magnitude, or the turn.
+struct Span {
+    double low = 0, high = 0;
+    double length() const { return high - low; }
+};
+Span spanOf(const Question& question, std::size_t cell) {
+    const double right = std::abs(question.right().value[cell]);
+    if (question.isDirection(cell))
+        return {-question.turn() / 2, question.turn() / 2};
+    if (question.dimension(cell) == Dimension::angle)
+        return {0, question.turn() / 2};
+    return {right / 2, 2 * right};
+}
+
+/// The part of the span that fits that number.
+Span partOf(const Question& question, const Given& given, double value, double tolerance) {
+    const Span span = spanOf(question, given.cell);
+    const double half = given.reading.half + tolerance;
+    if (question.isDirection(given.cell)) {
+        const double at = std::remainder(value, question.turn());
+        return {at - half, at + half}; // over the seam it counts as much
+    }
+    const double at = question.dimension(given.cell) == Dimension::angle ? value : std::abs(value);
+    Span part{std::max(span.low, at - half), std::min(span.high, at + half)};
+    if (part.high < part.low)
+        part.high = part.low;
+    return part;
+}
+
+double unionOf(std::vector<Span> parts) {
+    std::sort(parts.begin(), parts.end(), [](const Span& a, const Span& b) { return a.low < b.low; });
+    double total = 0, end = -std::numeric_limits<double>::infinity();
+    for (const Span& part : parts) {
+        if (part.high <= end)
+            continue;
+        total += part.high - std::max(part.low, end);
+        end = part.high;
+    }
+    return total;
+}
+
+} // namespace
+
+/// One number: the union of all intervals. Several: the sum of all boxes, which is no less than their union.
+double Findings::covered(const std::vector<Given>& givens, const std::vector<std::size_t>& explained,
+                         bool withPairs) const {
+    std::vector<Span> line;
+    double boxes = 0;
+    const auto take = [&](const auto& valueOf, const auto& toleranceOf) {
+        double box = 1;
+        Span last;
+        for (const std::size_t i : explained) {
+            const std::size_t cell = givens[i].cell;
+            const double value = valueOf(cell), right = m_question.right().value[cell];
+            if (!isThere(value) || !isThere(right) || isSame(m_question, cell, value, right))
+                return;
+            last = partOf(m_question, givens[i], value, toleranceOf(cell));
+            const double length = spanOf(m_question, cell).length();
+            box *= length > 0 ? std::min(1.0, last.length() / length) : 1;
+        }
+        boxes += box;
+        line.push_back(last);
+    };
+    for (const Alternative& one : m_alternatives.singles())
+        take([&](std::size_t cell) { return one.numbers.value[cell]; },
+             [&](std::size_t cell) { return one.numbers.tolerance[cell]; });
+    const bool isAsked = std::all_of(explained.begin(), explained.end(), [&](std::size_t g) {
+        return withPairs && givens[g].cell < pairs().columns();
+    });
+    for (std::size_t pair = 0; withPairs && isAsked && pair < pairs().all().size(); ++pair)
+        take([&](std::size_t cell) { return pairs().value(pair, cell); },
+             [&](std::size_t cell) { return pairs().tolerance(pair, cell); });
+    if (explained.size() == 1) {
+        const double length = spanOf(m_question, givens[explained[0]].cell).length();
+        boxes = length > 0 ? unionOf(std::move(line)) / length : 1;
+    }
+    return std::min(1.0, boxes);
+}
+
+std::vector<Fitting> Findings::find(const std::vector<Given>& givens) const {
+    std::vector<std::size_t> open; // wrong, and following from nothing
+    for (std::size_t i = 0; i < givens.size(); ++i)
+        if (givens[i].isWrong() && givens[i].verdict != Verdict::follows)
+            open.push_back(i);
+    if (open.empty())
+        return {};
+    const Ranking ranking(m_alternatives);
+    auto fittings = singles(givens);
+    const bool areFitted = std::all_of(open.begin(), open.end(), [&](std::size_t i) {
+        return std::any_of(fittings.begin(), fittings.end(), [&](const Fitting& one) {
+            return one.contradicted == 0 &&
+                   std::find(one.explained.begin(), one.explained.end(), i) != one.explained.end();
+        });
+    });
+    const bool withPairs = open.size() > 1 && !areFitted;
+    if (withPairs)
+        addPairs(givens, fittings);
+    std::stable_sort(fittings.begin(), fittings.end(), ranking);
+    std::map<std::vector<std::size_t>, double> known; // evidence goes by what is explained
+    const auto weighOnce = [&](Fitting& one) {
+        std::vector<std::size_t> explained = one.explained;
+        std::sort(explained.begin(), explained.end());
+        const auto [at, isNew] = known.try_emplace(explained, 0.0);
+        if (isNew)
+            at->second = covered(givens, one.explained, withPairs);
+        one.covered = at->second;
+        one.isStrong = one.contradicted == 0 && one.covered < kMostCovered;
+    };
+    std::erase_if(fittings, [&](Fitting& one) {
+        if (one.slips.front().second)
+            weighOnce(one);
+        return one.slips.front().second && one.covered > kMostCoveredByPairs;
+    });
+    fittings = chosen(merged(m_question, m_alternatives, givens, std::move(fittings)), givens);
+    for (Fitting& fitting : fittings) {
+        std::sort(fitting.explained.begin(), fitting.explained.end(), [&](std::size_t a, std::size_t b) {
+            return orderOf(m_question, givens[a].cell) < orderOf(m_question, givens[b].cell);
+        });
+        weighOnce(fitting);
+    }
+    return fittings;
+}
+
+} // namespace tailpoint::marking

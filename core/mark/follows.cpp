@@ -1,0 +1,100 @@
+// What is wrong, and right for an earlier wrong value: every chain with that value put in.
+#include "core/mark/match.h"
+
+#include <algorithm>
+
+namespace tailpoint::marking {
+
+namespace {
+
+struct Source {
+    std::size_t given, line;
+    Program::Put put;
+};
+
+/// Wrong given numbers that the chain has before that line.
+std::vector<Source> sourcesOf(const Way& way, const std::vector<Given>& givens, std::size_t target,
+                              std::size_t before) {
+    std::vector<Source> sources;
+    for (std::size_t i = 0; i < givens.size(); ++i) {
+        const std::size_t slot = way.slots[givens[i].cell];
+        if (i == target || !givens[i].isWrong() || slot == Program::kNoSlot)
+            continue;
+        const std::size_t line = way.program.lineOf(way.program.quantity(slot));
+        if (line < before)
+            sources.push_back({i, line, {slot, givens[i].reading.value}});
+    }
+    return sources;
+}
+
+class Following {
+public:
+    Following(const Question& question, std::vector<Given>& givens)
+        : m_question(question), m_givens(givens) {}
+
+    void find() {
+        for (std::size_t target = 0; target < m_givens.size(); ++target)
+            for (std::size_t i = 0; i < m_question.own.ways.size() && m_givens[target].isWrong() &&
+                                    m_givens[target].follows.empty();
+                 ++i)
+                findIn(m_question.own.ways[i], target);
+    }
+
+private:
+    void findIn(const Way& way, std::size_t target) {
+        const std::size_t slot = way.slots[m_givens[target].cell];
+        if (slot == Program::kNoSlot)
+            return;
+        const auto sources = sourcesOf(way, m_givens, target, way.program.lineOf(way.program.quantity(slot)));
+        if (sources.size() > 1 && follows(way, target, sources))
+            return;
+        for (auto last = sources.rbegin(); last != sources.rend(); ++last) // the nearest first
+            if (follows(way, target, {*last}))
+                return;
+    }
+
+    bool follows(const Way& way, std::size_t target, const std::vector<Source>& sources) {
+        Given& given = m_givens[target];
+        std::vector<Program::Put> puts;
+        for (const Source& source : sources)
+            puts.push_back(source.put);
+        const Program::State state = way.program.changed(way.right, {}, puts);
+        const auto value = state.at(way.slots[given.cell]);
+        const double right = m_question.right().value[given.cell];
+        if (!value || isSame(m_question, given.cell, static_cast<double>(*value), right))
+            return false;
+        Numbers numbers(m_question.cells());
+        numbers.value[given.cell] = static_cast<double>(*value);
+        m_question.addTolerance(way, state, {}, kMostInSlip, numbers, puts);
+        double room = numbers.tolerance[given.cell];
+        for (std::size_t i = 0; i < sources.size(); ++i) // what the given values' last digits leave open
+            room += effect(way, state, puts, i, given.cell, sources[i]);
+        room = std::min(room, m_question.limit(given.cell, numbers.value[given.cell], kMostInSlip));
+        if (!fits(m_question, given.cell, given.reading, numbers.value[given.cell], room))
+            return false;
+        for (const Source& source : sources)
+            given.follows.push_back(source.given);
+        given.verdict = Verdict::follows;
+        return true;
+    }
+
+    double effect(const Way& way, const Program::State& state, std::vector<Program::Put> puts,
+                  std::size_t which, std::size_t cell, const Source& source) const {
+        puts[which].value += m_givens[source.given].reading.half;
+        const auto moved = way.program.changed(state, {}, puts).at(way.slots[cell]);
+        const auto from = state.at(way.slots[cell]);
+        return moved && from ? m_question.apart(cell, static_cast<double>(*moved), static_cast<double>(*from))
+                             : 0;
+    }
+
+    const Question& m_question;
+    std::vector<Given>& m_givens;
+};
+
+} // namespace
+
+void findFollowing(const Question& question, std::vector<Given>& givens) {
+    Following(question, givens).find();
+}
+
+} // namespace tailpoint::marking

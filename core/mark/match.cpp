@@ -1,0 +1,191 @@
+#include "core/mark/match.h"
+
+#include "core/sketch/shown.h"
+
+#include <algorithm>
+
+namespace tailpoint::marking {
+
+namespace {
+
+constexpr double kBit = 1e-9; ///< of a unit: what binary digits are off
+constexpr int kLeastFigures = 2;
+
+double unitOf(double value, int figures) {
+    return std::pow(10.0, std::floor(std::log10(std::abs(value))) + 1 - figures);
+}
+
+/// `given` is what `right` becomes when it is rounded or cut off to that unit; ties either way.
+bool isRoundedTo(double given, double right, double unit) {
+    const double steps = given / unit;
+    if (std::abs(steps - std::round(steps)) > 1e-6 * std::max(1.0, std::abs(steps)))
+        return false;
+    const bool isRounded = std::abs(given - right) <= unit * (0.5 + kBit);
+    const bool isCut = std::abs(given) <= std::abs(right) * (1 + kBit) &&
+                       std::abs(right) - std::abs(given) < unit * (1 + kBit) && given * right >= 0;
+    return isRounded || isCut;
+}
+
+/// Both become the same number of units, a tie going either way.
+bool roundAlike(double a, double b, double unit) {
+    const double room = 0.5 + kBit;
+    return std::max(std::ceil(a / unit - room), std::ceil(b / unit - room)) <=
+           std::min(std::floor(a / unit + room), std::floor(b / unit + room));
+}
+
+bool isShorter(const Question& question, std::size_t cell, double given, double right, int digits) {
+    if (question.dimension(cell) == Dimension::angle) {
+        const int asked = shownAngleDecimals(question.sketch());
+        const int least = question.sketch().angleUnit == AngleUnit::rad ? 2 : 0; // whole degrees at least
+        for (int decimals = least; decimals <= std::max(asked, std::min(digits, 8)); ++decimals)
+            if (isRoundedTo(given, right, std::pow(10.0, -decimals)))
+                return true;
+        return false;
+    }
+    const int asked = figuresOf(right, question.sketch());
+    for (int figures = std::min(kLeastFigures, asked);
+         right != 0 && figures <= std::max(asked, std::min(digits, 12)); ++figures)
+        if (isRoundedTo(given, right, unitOf(right, figures)))
+            return true;
+    return false;
+}
+
+Likeness likenessTo(const Question& question, const Numbers& rights, std::size_t cell,
+                    const GivenReading& given, bool drawn) {
+    const double right = rights.value[cell];
+    if (!isThere(right))
+        return Likeness::none;
+    const double off = question.apart(cell, given.value, right);
+    const double near = question.isDirection(cell)
+                            ? right + std::remainder(given.value - right, question.turn())
+                            : given.value;
+    const double bit = kBit * std::max(std::abs(right), question.halfAsked(cell, right));
+    if (drawn)
+        return off <= given.half + bit ? Likeness::right : Likeness::none;
+    const double asked = question.halfAsked(cell, right);
+    const bool isFine = given.half <= asked * (1 + kBit);
+    if (right == 0 && asked == 0)
+        return given.value == 0 ? Likeness::right : Likeness::none;
+    if (roundAlike(near, right, 2 * asked) || (isFine && off <= given.half + bit))
+        return Likeness::right;
+    if (isShorter(question, cell, near, right, given.figures))
+        return Likeness::rounded;
+    const double coarse =
+        question.dimension(cell) == Dimension::angle ? question.degree() : unitOf(right, kLeastFigures);
+    const double room =
+        std::min(given.half, coarse / 2) + rights.tolerance[cell]; // which is limited by itself
+    return off <= room + bit ? Likeness::rounded : Likeness::none;
+}
+
+std::size_t indexOf(const std::vector<Given>& givens, const QuantityId& id) {
+    for (std::size_t i = 0; i < givens.size(); ++i)
+        if (givens[i].value->id == id)
+            return i;
+    return givens.size();
+}
+
+Verdict verdictOf(Likeness likeness) {
+    return likeness == Likeness::right     ? Verdict::right
+           : likeness == Likeness::rounded ? Verdict::rounded
+                                           : Verdict::other;
+}
+
+/// Of several readings the one that is nearest to right.
+void judge(const Question& question, Given& given) {
+    Likeness best = Likeness::none;
+    given.reading = given.number->readings.front();
+    for (const GivenReading& reading : given.number->readings) {
+        const Likeness one = likeness(question, given.cell, reading, given.number->drawn);
+        if (one <= best)
+            continue;
+        best = one;
+        given.reading = reading;
+    }
+    given.isOtherReading = given.number->readings.size() > 1 && best != Likeness::none;
+    given.verdict = verdictOf(best);
+}
+
+bool isFree(const Question& question, VectorId vector) {
+    const Sketch& sketch = question.sketch();
+    if (vector != kSumVector && vector.kind != VectorId::Kind::force)
+        return false;
+    return vector == kSumVector ? sketch.sum.lineOfActionOnly : sketch.forces[vector.index].lineOfActionOnly;
+}
+
+/// A negative magnitude on the opposite direction is the same vector; so is one along a line that leaves the
+/// sense open.
+void turnRound(const Question& question, std::vector<Given>& givens) {
+    for (Given& size : givens) {
+        const QuantityId& id = size.value->id;
+        if (id.what != What::magnitude || size.reading.value >= 0 || size.isGood())
+            continue;
+        Given other = size;
+        other.reading.value = -size.reading.value;
+        const Likeness sizeLikeness = likeness(question, size.cell, other.reading, size.number->drawn);
+        if (sizeLikeness == Likeness::none)
+            continue;
+        const std::size_t at = indexOf(givens, directionId(id.of));
+        if (at == givens.size()) {
+            if (isFree(question, id.of)) {
+                size.verdict = verdictOf(sizeLikeness);
+                size.isTurned = true;
+            }
+            continue;
+        }
+        Given& way = givens[at];
+        GivenReading opposite = way.reading;
+        opposite.value += question.turn() / 2;
+        const Likeness wayLikeness = likeness(question, way.cell, opposite, way.number->drawn);
+        if (wayLikeness == Likeness::none)
+            continue;
+        size.verdict = verdictOf(sizeLikeness);
+        way.verdict = verdictOf(wayLikeness);
+        size.isTurned = true;
+    }
+}
+
+} // namespace
+
+Likeness likeness(const Question& question, std::size_t cell, const GivenReading& given, bool drawn) {
+    Likeness best = Likeness::none;
+    for (const Numbers& rights : question.rights)
+        best = std::max(best, likenessTo(question, rights, cell, given, drawn));
+    return best;
+}
+
+bool fits(const Question& question, std::size_t cell, const GivenReading& given, double value,
+          double tolerance) {
+    if (!isThere(value))
+        return false;
+    const bool bySize = question.quantities[question.quantityOf(cell)].id.what == What::magnitude;
+    const double off =
+        bySize ? std::abs(std::abs(given.value) - std::abs(value)) : question.apart(cell, given.value, value);
+    return off <= (given.half + tolerance) * (1 + kBit) + kBit * std::abs(value) * 1e-3;
+}
+
+std::vector<Given> givenIn(const Question& question, const Attempt& attempt, std::size_t answer,
+                           std::size_t position) {
+    std::vector<Given> givens;
+    for (const GivenValue& value : attempt.values) {
+        const std::size_t quantity = question.find(value.id);
+        if (quantity == question.quantities.size() || value.numbers.empty())
+            continue;
+        Given given;
+        given.cell = question.cell(quantity, answer);
+        given.value = &value;
+        given.number = &value.numbers[std::min(position, value.numbers.size() - 1)];
+        judge(question, given);
+        const double right = question.right().value[given.cell];
+        given.isMoreThanAsked = given.verdict == Verdict::right && !given.number->drawn && isThere(right) &&
+                                given.reading.half < 0.4 * question.halfAsked(given.cell, right);
+        givens.push_back(std::move(given));
+    }
+    turnRound(question, givens);
+    for (Given& given : givens)
+        if (question.options.unitRequired && given.isGood() && !given.number->hasUnit &&
+            question.dimension(given.cell) == Dimension::force)
+            given.verdict = Verdict::unit;
+    return givens;
+}
+
+} // namespace tailpoint::marking

@@ -1,0 +1,41 @@
+// One number beside another: right, rounded, or what a slip gives. Internal to mark/.
+#pragma once
+
+#include "core/mark/alternatives.h"
+
+namespace tailpoint::marking {
+
+/// A given number that stands against one cell.
+struct Given {
+    std::size_t cell = 0;
+    const GivenValue* value = nullptr;
+    const GivenNumber* number = nullptr;
+    GivenReading reading; ///< the one that counts
+    Verdict verdict = Verdict::other;
+    std::vector<std::size_t> follows; ///< from given numbers by their index
+    bool isTurned = false;            ///< a negative magnitude on the opposite direction
+    bool isMoreThanAsked = false, isOtherReading = false;
+
+    bool isGood() const { return verdict == Verdict::right || verdict == Verdict::rounded; }
+    bool isWrong() const { return !isGood() && verdict != Verdict::unit; }
+};
+
+enum class Likeness { none, rounded, right };
+
+/// How near a number comes to what is right.
+Likeness likeness(const Question& question, std::size_t cell, const GivenReading& given, bool drawn);
+
+/// Whether it is what that number says, by half a unit of its own and so much rounding on the way. Magnitudes
+/// by their size.
+bool fits(const Question& question, std::size_t cell, const GivenReading& given, double value,
+          double tolerance);
+
+/// All numbers of an attempt that stand against one answer, with what is right among them found out.
+/// `position`: of two numbers the first or the second.
+std::vector<Given> givenIn(const Question& question, const Attempt& attempt, std::size_t answer,
+                           std::size_t position);
+
+/// Marks those that are right for an earlier wrong value.
+void findFollowing(const Question& question, std::vector<Given>& givens);
+
+} // namespace tailpoint::marking

@@ -1,0 +1,125 @@
+#include "core/mark/rewriting.h"
+
+#include "core/formula/turns.h"
+#include "core/quantity/decimals.h"
+
+#include <algorithm>
+
+namespace tailpoint::marking {
+
+namespace {
+
+/// Whether anything was changed.
+bool replaceIn(Formula& formula, const Changed& change) {
+    if (auto other = change(formula)) {
+        formula = std::move(*other);
+        return true;
+    }
+    bool any = false;
+    for (Formula& part : formula.parts)
+        any = replaceIn(part, change) || any;
+    if (any && formula.kind != FormulaKind::symbol)
+        formula.id = {}; // no longer the quantity that it stood for
+    return any;
+}
+
+} // namespace
+
+const Line* Pattern::find(const QuantityId& subject) const {
+    const std::size_t line = indexOf(subject);
+    return line < chain().lines.size() ? &chain().lines[line] : nullptr;
+}
+
+std::size_t Pattern::indexOf(const QuantityId& subject) const {
+    return way.program.lineOf(subject);
+}
+
+std::optional<Formula> replaced(const Formula& formula, const Changed& change) {
+    Formula copy = formula;
+    return replaceIn(copy, change) ? std::optional(std::move(copy)) : std::nullopt;
+}
+
+std::optional<Formula> replacedOnce(const Formula& formula, const Changed& change, std::size_t index) {
+    std::size_t seen = 0;
+    return replaced(formula, [&](const Formula& part) -> std::optional<Formula> {
+        auto other = change(part);
+        return other && seen++ == index ? std::move(other) : std::nullopt;
+    });
+}
+
+std::optional<Line> replacedIn(const Line& line, const Changed& change) {
+    Line now = line;
+    bool any = false;
+    for (Case& one : now.cases)
+        any = replaceIn(one.formula, change) || any;
+    return any ? std::optional(std::move(now)) : std::nullopt;
+}
+
+Line withFormula(const Line& line, Formula formula) {
+    Line now{line.subject, line.kind, {}};
+    now.cases.push_back({{}, std::move(formula)});
+    return now;
+}
+
+bool isFunction(const Formula& formula, std::string_view name) {
+    return formula.kind == FormulaKind::function && formula.text == name;
+}
+
+bool isInverse(const Formula& formula) {
+    return formula.kind == FormulaKind::function && formula.text.starts_with("arc");
+}
+
+bool isTurnOf(const Formula& formula) {
+    return formula.kind == FormulaKind::negative ? isTurnOf(formula.parts[0]) : formula.isTurn;
+}
+
+Formula less(Formula a, Formula b) {
+    return sum(std::move(a), negative(std::move(b)));
+}
+
+Formula half(const Pattern& pattern) {
+    return halfTurn(pattern.chain().unit);
+}
+
+Formula plain(double value) {
+    return number(value, shortest(value));
+}
+
+const Formula& withoutSign(const Formula& formula) {
+    return formula.kind == FormulaKind::negative ? formula.parts[0] : formula;
+}
+
+std::vector<Rewrite> eachLine(const Pattern& pattern,
+                              const std::function<std::optional<Line>(const Line&)>& change) {
+    std::vector<Rewrite> all;
+    const auto& lines = pattern.chain().lines;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (lines[i].kind == LineKind::check)
+            continue;
+        if (auto now = change(lines[i]))
+            all.push_back({{{i, std::move(*now)}}, lines[i].subject.of, lines[i].subject.with});
+    }
+    return all;
+}
+
+std::vector<Rewrite> allLines(const Pattern& pattern,
+                              const std::function<std::optional<Line>(const Line&)>& change) {
+    Rewrite whole;
+    for (Rewrite& one : eachLine(pattern, change)) {
+        if (whole.changes.empty())
+            whole.of = one.of;
+        whole.changes.push_back(std::move(one.changes.front()));
+    }
+    if (whole.changes.empty())
+        return {};
+    std::vector<Rewrite> all;
+    all.push_back(std::move(whole));
+    return all;
+}
+
+void append(std::vector<Rewrite>& rewrites, std::vector<Rewrite> more) {
+    for (Rewrite& one : more)
+        rewrites.push_back(std::move(one));
+}
+
+} // namespace tailpoint::marking

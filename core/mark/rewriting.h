@@ -1,0 +1,40 @@
+// Moves of which rewrites are made: trees in, trees out. Internal to mark/.
+#pragma once
+
+#include "core/mark/slips.h"
+
+#include <functional>
+
+namespace tailpoint::marking {
+
+using Changed = std::function<std::optional<Formula>(const Formula&)>;
+
+/// The tree with every part for which `change` has another in its place; empty where there is none.
+/// A changed part isn't looked into again, a tree above a changed part is no longer the quantity it stood
+/// for.
+std::optional<Formula> replaced(const Formula& formula, const Changed& change);
+/// The same for one occurrence alone, the `index`th; empty where there are fewer.
+std::optional<Formula> replacedOnce(const Formula& formula, const Changed& change, std::size_t index);
+
+/// The line with every case's formula changed; conditions stay, for they say how the vectors lie. Empty where
+/// nothing is changed.
+std::optional<Line> replacedIn(const Line& line, const Changed& change);
+/// The line with one formula in place of all its cases.
+Line withFormula(const Line& line, Formula formula);
+
+bool isFunction(const Formula& formula, std::string_view name); ///< "sin" and so on
+bool isInverse(const Formula& formula);                         ///< arcsin, arccos, arctan
+bool isTurnOf(const Formula& formula); ///< a whole, half or quarter turn, with its minus
+Formula less(Formula a, Formula b);
+Formula half(const Pattern& pattern); ///< a half turn
+Formula plain(double value);
+const Formula& withoutSign(const Formula& formula);
+
+/// One rewrite for each line for which `change` has another.
+std::vector<Rewrite> eachLine(const Pattern& pattern,
+                              const std::function<std::optional<Line>(const Line&)>& change);
+/// One rewrite with all of them; none where there are no such lines.
+std::vector<Rewrite> allLines(const Pattern& pattern,
+                              const std::function<std::optional<Line>(const Line&)>& change);
+void append(std::vector<Rewrite>& rewrites, std::vector<Rewrite> more);
+} // namespace tailpoint::marking

@@ -1,0 +1,384 @@
+// Slips in the triangle's chain from the law of sines on: the angle, and the direction that it gives.
+#include "core/mark/rewriting.h"
+
+#include "core/formula/turns.h"
+
+#include <algorithm>
+
+namespace tailpoint::marking::triangle_slips {
+
+namespace {
+
+using MaybeLine = std::optional<Line>;
+using MaybeFormula = std::optional<Formula>;
+
+bool isFamily(const Pattern& pattern, Family family) {
+    return pattern.ways.solved.family == family;
+}
+
+bool isSineRatio(const Line& line) {
+    return line.kind == LineKind::ratio && line.subject.part == kSine &&
+           line.cases.front().formula.kind == FormulaKind::fraction;
+}
+/// K sin α / sin γ.
+bool isSineSide(const Line& line) {
+    return line.kind == LineKind::sinesSide && line.cases.front().formula.kind == FormulaKind::fraction;
+}
+
+bool isAngle(const QuantityId& id) {
+    return id.what == What::opposite || id.what == What::between;
+}
+
+/// The first symbol below that stands for an angle of the triangle, or for a magnitude.
+const Formula* firstSymbol(const Formula& formula, bool angle) {
+    if (formula.kind == FormulaKind::symbol)
+        return (angle ? isAngle(formula.id) : formula.id.what == What::magnitude) ? &formula : nullptr;
+    for (const Formula& part : formula.parts)
+        if (const Formula* found = firstSymbol(part, angle))
+            return found;
+    return nullptr;
+}
+
+Formula exchanged(const Formula& formula, const Formula& a, const Formula& b) {
+    const auto swap = [&](const Formula& part) -> MaybeFormula {
+        if (part.kind != FormulaKind::symbol)
+            return std::nullopt;
+        if (part.id == a.id)
+            return b;
+        return part.id == b.id ? MaybeFormula(a) : std::nullopt;
+    };
+    return replaced(formula, swap).value_or(formula);
+}
+
+Formula with(const Formula& formula, const QuantityId& right, const Formula& wrong) {
+    return replaced(formula,
+                    [&](const Formula& part) -> MaybeFormula {
+                        return part.kind == FormulaKind::symbol && part.id == right ? MaybeFormula(wrong)
+                                                                                    : std::nullopt;
+                    })
+        .value_or(formula);
+}
+
+/// θ = from ± angle, a full turn more or less.
+struct TurnForm {
+    Formula from, angle;
+    int sign = 1;
+};
+std::optional<TurnForm> turnForm(const Formula& formula) {
+    if (formula.kind != FormulaKind::sum || formula.parts.size() < 2)
+        return std::nullopt;
+    const Formula& from = formula.parts[0];
+    const Formula& angle = formula.parts[1];
+    const bool isTurned = from.kind == FormulaKind::symbol && from.id.what == What::direction;
+    const Formula& size = withoutSign(angle);
+    const bool isReal = firstSymbol(size, true) != nullptr || (size.isTurn && formula.parts.size() <= 3);
+    if (!isTurned || !isReal)
+        return std::nullopt;
+    return TurnForm{from, size, angle.kind == FormulaKind::negative ? -1 : 1};
+}
+/// A direction turned off by an angle; not the half turn of a line of action.
+bool isReferral(const Line& line) {
+    if (line.kind != LineKind::turn || line.subject.what != What::direction)
+        return false;
+    const auto form = turnForm(line.cases.front().formula);
+    return form &&
+           !(form->angle.isTurn && line.cases.size() == 2 && line.cases.back().formula.parts.size() == 2);
+}
+
+/// Every case turned otherwise; whole turns are left out.
+MaybeLine turnedOtherwise(const Line& line, const std::function<MaybeFormula(const TurnForm&)>& change) {
+    if (!isReferral(line))
+        return std::nullopt;
+    Line now = line;
+    for (Case& one : now.cases) {
+        const auto form = turnForm(one.formula);
+        auto other = form ? change(*form) : std::nullopt;
+        if (!other)
+            return std::nullopt;
+        one.formula = std::move(*other);
+    }
+    return now;
+}
+
+Formula turned(const Formula& from, const Formula& angle, int sign) {
+    return sum(from, sign > 0 ? angle : negative(angle));
+}
+
+/// How a chain knows a vector's direction.
+std::optional<QuantityId> wayOf(const Pattern& pattern, VectorId vector) {
+    for (const std::uint8_t part : {std::uint8_t{1}, std::uint8_t{0}})
+        if (const QuantityId id{What::direction, vector, {}, 0, part}; pattern.at(id))
+            return id;
+    return std::nullopt;
+}
+
+/// The sides whose law of cosines gave that vector's length.
+std::vector<VectorId> sidesBeside(const Pattern& pattern, VectorId third) {
+    std::vector<VectorId> sides;
+    for (const Line& line : pattern.chain().lines)
+        if (line.kind == LineKind::cosines && line.subject.what == What::square && line.subject.of == third)
+            for (std::size_t i = 0; i < 2; ++i)
+                sides.push_back(line.cases.front().formula.parts[i].parts[0].id.of);
+    if (sides.empty() && pattern.reduction)
+        sides.assign(pattern.reduction->side.begin(), pattern.reduction->side.end());
+    return sides;
+}
+
+/// Lines that give the sought magnitudes of a question of two.
+std::vector<std::size_t> soughtSides(const Pattern& pattern) {
+    std::vector<std::size_t> found;
+    if (isFamily(pattern, Family::twoMagnitudes))
+        for (std::size_t i = 0; i < pattern.chain().lines.size(); ++i)
+            if (isSineSide(pattern.chain().lines[i]))
+                found.push_back(i);
+    return found;
+}
+
+const Formula& numeratorAngle(const Line& line) {
+    return *firstSymbol(line.cases.front().formula.parts[0], true);
+}
+
+/// Which of several parallelograms a direction is turned in; 0 where there is but one triangle.
+std::uint8_t pairOf(const Line& line) {
+    const auto form = turnForm(line.cases.front().formula);
+    const Formula* angle = form ? firstSymbol(form->angle, true) : nullptr;
+    return angle ? angle->id.part : std::uint8_t{0};
+}
+
+/// Each of them, and all together.
+std::vector<Rewrite> eachAndAll(std::vector<Rewrite> each) {
+    if (each.size() < 2)
+        return each;
+    Rewrite whole{{}, each.front().of, each.back().of};
+    for (const Rewrite& one : each)
+        whole.changes.push_back(one.changes.front());
+    each.insert(each.begin(), std::move(whole));
+    return each;
+}
+
+} // namespace
+
+std::vector<Rewrite> bracketLeftOpen(const Pattern& pattern) {
+    return eachLine(pattern, [](const Line& line) -> MaybeLine {
+        if (!isSineRatio(line) && !isSineSide(line))
+            return std::nullopt;
+        const Formula& fraction = line.cases.front().formula;
+        Formula numerator = fraction.parts[0];
+        if (numerator.kind != FormulaKind::product || !isFunction(numerator.parts.back(), "sin"))
+            return std::nullopt;
+        Formula& function = numerator.parts.back();
+        function = apply("sin", over(function.parts[0], fraction.parts[1]));
+        return withFormula(line, std::move(numerator));
+    });
+}
+
+std::vector<Rewrite> cosineInSines(const Pattern& pattern) {
+    const auto exchangedLine = [](const Line& line) {
+        return replacedIn(line, [](const Formula& part) -> MaybeFormula {
+            return isFunction(part, "sin") ? MaybeFormula(apply("cos", part.parts[0])) : std::nullopt;
+        });
+    };
+    auto all = eachLine(pattern, [&](const Line& line) {
+        return isSineRatio(line) || (isSineSide(line) && line.subject.answer > 0) ? exchangedLine(line)
+                                                                                  : std::nullopt;
+    });
+    append(all, allLines(pattern, [&](const Line& line) {
+               return isSineSide(line) ? exchangedLine(line) : std::nullopt;
+           }));
+    return all;
+}
+
+std::vector<Rewrite> sidesMismatched(const Pattern& pattern) {
+    std::vector<Rewrite> all;
+    append(all, eachLine(pattern, [&](const Line& line) -> MaybeLine { // the third side's length
+               if (!isSineRatio(line))
+                   return std::nullopt;
+               const Formula& fraction = line.cases.front().formula;
+               const Formula *side = firstSymbol(fraction.parts[0], false),
+                             *known = firstSymbol(fraction.parts[1], false);
+               for (const VectorId third :
+                    known ? sidesBeside(pattern, known->id.of) : std::vector<VectorId>())
+                   if (side && known && third != side->id.of && third != known->id.of &&
+                       pattern.at(magnitudeId(third)))
+                       return withFormula(line, with(fraction, side->id, pattern.symbol(magnitudeId(third))));
+               return std::nullopt;
+           }));
+    std::vector<Rewrite> sides;
+    const auto& lines = pattern.chain().lines;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (!isSineSide(lines[i]))
+            continue;
+        const QuantityId own = numeratorAngle(lines[i]).id;
+        const Formula* below = firstSymbol(lines[i].cases.front().formula.parts[1], true);
+        for (std::size_t j = 0; j < lines.size(); ++j) // another angle of the triangle
+            if (const QuantityId& other = lines[j].subject;
+                isAngle(other) && other != own && below && other != below->id &&
+                (other.answer == 0 || other.answer == lines[i].subject.answer) && j < i) {
+                Formula numerator = with(lines[i].cases.front().formula.parts[0], own, pattern.symbol(other));
+                sides.push_back({{{i, withFormula(lines[i], over(std::move(numerator),
+                                                                 lines[i].cases.front().formula.parts[1]))}},
+                                 lines[i].subject.of,
+                                 other.of});
+            }
+    }
+    const bool isPair = isFamily(pattern, Family::twoMagnitudes) && sides.size() == 2;
+    append(all, isPair ? eachAndAll(std::move(sides)) : std::move(sides));
+    return all;
+}
+
+std::vector<Rewrite> ratioInverted(const Pattern& pattern) {
+    return eachAndAll(eachLine(pattern, [](const Line& line) -> MaybeLine {
+        const bool isSide = isSineSide(line);
+        if (!isSide && !isSineRatio(line))
+            return std::nullopt;
+        const Formula& fraction = line.cases.front().formula;
+        const Formula *above = firstSymbol(fraction.parts[0], isSide),
+                      *below = firstSymbol(fraction.parts[1], isSide);
+        if (!above || !below)
+            return std::nullopt;
+        return withFormula(line, exchanged(fraction, *above, *below));
+    }));
+}
+
+std::vector<Rewrite> axisAngleInTriangle(const Pattern& pattern) {
+    std::vector<Rewrite> each;
+    const auto sides = soughtSides(pattern);
+    for (const std::size_t i : sides)
+        for (const std::size_t j : sides) {
+            const Line& line = pattern.chain().lines[i];
+            const auto way = i == j ? std::nullopt : wayOf(pattern, pattern.chain().lines[j].subject.of);
+            if (!way)
+                continue;
+            Formula now = with(line.cases.front().formula.parts[0], numeratorAngle(line).id,
+                               absolute(pattern.symbol(*way)));
+            each.push_back(
+                {{{i, withFormula(line, over(std::move(now), line.cases.front().formula.parts[1]))}},
+                 line.subject.of,
+                 way->of});
+        }
+    return eachAndAll(std::move(each));
+}
+
+std::vector<Rewrite> givenAngleSupplement(const Pattern& pattern) {
+    if (!isFamily(pattern, Family::magnitudeAndDirection))
+        return {};
+    return eachLine(pattern, [&](const Line& line) -> MaybeLine {
+        if (line.kind != LineKind::tails)
+            return std::nullopt;
+        Line now = line;
+        for (Case& one : now.cases)
+            one.formula = less(half(pattern), one.formula);
+        return now;
+    });
+}
+
+std::vector<Rewrite> includedAngleAssumed(const Pattern& pattern) {
+    if (!isFamily(pattern, Family::magnitudeAndDirection) || !pattern.reduction)
+        return {};
+    const VectorId known = pattern.reduction->side[pattern.reduction->knownSide()];
+    return eachLine(pattern, [&](const Line& line) -> MaybeLine {
+        if (!isSineSide(line))
+            return std::nullopt;
+        const Formula *side = firstSymbol(line.cases.front().formula.parts[0], false),
+                      *angle = firstSymbol(line.cases.front().formula.parts[1], true);
+        if (!side || !angle)
+            return std::nullopt;
+        const Formula k = pattern.symbol(magnitudeId(known)), v = *side;
+        return withFormula(line, root(sum(power(k, 2), power(v, 2),
+                                          negative(product(count(2), k, v, apply("cos", *angle))))));
+    });
+}
+
+std::vector<Rewrite> discriminantForgotten(const Pattern& pattern) {
+    if (!isFamily(pattern, Family::magnitudeAndDirection) || pattern.ways.solved.tangent)
+        return {};
+    return eachLine(pattern, [&](const Line& line) -> MaybeLine {
+        if (line.subject == QuantityId{What::distance, {}, {}, 0, 1})
+            return withFormula(line, count(0));
+        if (line.subject.what == What::acute && line.subject.part == kOfInverseSine)
+            return withFormula(line, quarterTurn(pattern.chain().unit));
+        return std::nullopt;
+    });
+}
+
+std::vector<Rewrite> diagonalHalvesAngle(const Pattern& pattern) {
+    return eachLine(pattern, [&](const Line& line) -> MaybeLine {
+        if (line.kind != LineKind::inverse || !isFunction(line.cases.front().formula, "arcsin") ||
+            !isFamily(pattern, Family::closePolygon))
+            return std::nullopt;
+        for (const Line& tails : pattern.chain().lines)
+            if (tails.subject.what == What::between && tails.subject.part == line.subject.part)
+                return withFormula(line, over(pattern.symbol(tails.subject), count(2)));
+        return std::nullopt;
+    });
+}
+
+std::vector<Rewrite> inverseForgotten(const Pattern& pattern) {
+    return eachLine(pattern, [](const Line& line) -> MaybeLine {
+        if (line.kind != LineKind::inverse && line.kind != LineKind::arctangent)
+            return std::nullopt;
+        return replacedIn(line, [](const Formula& part) -> MaybeFormula {
+            return isInverse(part) ? MaybeFormula(part.parts[0]) : std::nullopt;
+        });
+    });
+}
+
+std::vector<Rewrite> acuteForObtuse(const Pattern& pattern) {
+    return eachLine(pattern, [](const Line& line) -> MaybeLine {
+        if (line.kind != LineKind::inverse || line.cases.size() != 2)
+            return std::nullopt;
+        Line now = line;
+        std::swap(now.cases[0].formula, now.cases[1].formula);
+        return now;
+    });
+}
+
+std::vector<Rewrite> referralTurned(const Pattern& pattern) {
+    auto all = eachLine(pattern, [](const Line& line) {
+        return turnedOtherwise(line, [](const TurnForm& form) {
+            return MaybeFormula(turned(form.from, form.angle, -form.sign));
+        });
+    });
+    for (const int sign : {1, -1}) // the triangle's angle where its supplement is due
+        append(all, eachLine(pattern, [&](const Line& line) {
+                   return turnedOtherwise(line, [&](const TurnForm& form) -> MaybeFormula {
+                       const Formula* inner = firstSymbol(form.angle, true);
+                       if (form.angle.kind != FormulaKind::sum || !inner)
+                           return std::nullopt;
+                       return turned(form.from, *inner, sign * form.sign);
+                   });
+               }));
+    return all;
+}
+
+std::vector<Rewrite> referralForgotten(const Pattern& pattern) {
+    std::vector<Rewrite> all;
+    const auto& lines = pattern.chain().lines;
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        if (!isReferral(lines[i]))
+            continue;
+        for (std::size_t j = 0; j < i; ++j)
+            if (const QuantityId& angle = lines[j].subject;
+                isAngle(angle) && angle.part == pairOf(lines[i]) &&
+                (angle.answer == 0 || angle.answer == lines[i].subject.answer))
+                all.push_back(
+                    {{{i, withFormula(lines[i], pattern.symbol(angle))}}, lines[i].subject.of, angle.of});
+    }
+    return all;
+}
+
+std::vector<Rewrite> fromOtherForce(const Pattern& pattern) {
+    if (!isFamily(pattern, Family::closePolygon))
+        return {};
+    return eachLine(pattern, [&](const Line& line) {
+        return turnedOtherwise(line, [&](const TurnForm& form) -> MaybeFormula {
+            for (const VectorId side : sidesBeside(pattern, line.subject.of))
+                if (side != line.subject.of && side != form.from.id.of)
+                    if (const auto way = wayOf(pattern, side))
+                        return turned(pattern.symbol(*way), form.angle, -form.sign);
+            return std::nullopt;
+        });
+    });
+}
+
+} // namespace tailpoint::marking::triangle_slips

@@ -1,0 +1,255 @@
+// Verdicts and points. Right answers by Python: 345 N at 30° and 220 N at -45° make 454.65782 N at 2.13483°.
+#include "tests/core/mark/marked.h"
+
+namespace tailpoint::testing {
+namespace {
+
+Sketch two() {
+    return sketch({force("P", 345, 30), force("Q", 220, -45)});
+}
+/// Python: P = 10.41905 with theta_Q = 130.11359, P = 2.68739 with 49.88641.
+Sketch ambiguous() {
+    return sketch({force("P", kToFind, 0), force("Q", 6, kToFind)}, force("R", 8, 35));
+}
+
+TEST(MarkVerdict, RightAtTheAskedFiguresOrAtItsOwn) {
+    for (const char* value :
+         {"455", "454.66", "454.7", "455 N", "0.455 kN", "454.65782", "454.9"}) // 454.9 is 455
+        EXPECT_EQ(verdictOf(marked(two(), {std::string("R = ") + value}), "R"), Verdict::right) << value;
+    for (const char* value : {"2.1", "2.13", "2.1348", "362.1"})
+        EXPECT_EQ(verdictOf(marked(two(), {std::string("theta_R = ") + value}), "theta_R"), Verdict::right)
+            << value;
+}
+
+TEST(MarkVerdict, ATieMayBeRoundedEitherWay) {
+    const Sketch tie = sketch({force("P", 100.5, 0), force("Q", 100, 0)}); // 200.5 at three figures
+    EXPECT_EQ(verdictOf(marked(tie, {"R = 200"}), "R"), Verdict::right);
+    EXPECT_EQ(verdictOf(marked(tie, {"R = 201"}), "R"), Verdict::right);
+}
+
+TEST(MarkVerdict, RoundedToFewerFiguresOrCutOff) {
+    for (const char* value : {"450", "454", "4.5e2"}) // two figures, cut off
+        EXPECT_EQ(verdictOf(marked(two(), {std::string("R = ") + value}), "R"), Verdict::rounded) << value;
+    EXPECT_EQ(verdictOf(marked(two(), {"R = 400"}), "R"), Verdict::other); // one figure
+    EXPECT_EQ(verdictOf(marked(two(), {"theta_R = 2"}), "theta_R"), Verdict::rounded);
+    EXPECT_EQ(marked(two(), {"R = 454", "theta_R = 2"}).verdict, Verdict::rounded);
+    EXPECT_EQ(marked(two(), {"R = 454", "theta_R = 2"}).points, 2);
+}
+
+TEST(MarkVerdict, WhatRoundingOnTheWayExplainsIsRounded) {
+    // by hand: components to the newton, 299 + 156 = 455 and 173 - 156 = 17 (right: 172.5, -155.6):
+    // arctan(17/455)
+    EXPECT_EQ(verdictOf(marked(two(), {"theta_R = 2.14"}), "theta_R"), Verdict::right);
+    EXPECT_EQ(verdictOf(marked(two(), {"theta_R = 2.2"}), "theta_R"), Verdict::rounded);
+    EXPECT_TRUE(marked(two(), {"R = 455", "theta_R = 2.2"}).slips.empty());
+}
+
+TEST(MarkVerdict, MoreFiguresThanAskedAreRemarkedOnce) {
+    const Marking marking = marked(two(), {"R = 454.6578", "theta_R = 2.1348"});
+    EXPECT_EQ(marking.verdict, Verdict::right);
+    std::size_t remarks = 0;
+    for (const MarkedQuantity& one : marking.quantities)
+        remarks += one.remarks.size();
+    EXPECT_EQ(remarks, 1U);
+}
+
+TEST(MarkVerdict, TheUnitAloneIsWrong) {
+    const Marking marking = marked(two(), {"R = 455 kN", "theta_R = 2.1"});
+    EXPECT_EQ(verdictOf(marking, "R"), Verdict::unit);
+    EXPECT_EQ(marking.verdict, Verdict::unit);
+    EXPECT_EQ(marking.points, 1);
+    MarkOptions options;
+    options.creditUnit = 0.5;
+    EXPECT_EQ(marked(two(), {"R = 455 kN", "theta_R = 2.1"}, options).points, 1.5);
+}
+
+TEST(MarkVerdict, AMissingUnitCountsWhereOneIsRequired) {
+    MarkOptions options;
+    options.unitRequired = true;
+    EXPECT_EQ(verdictOf(marked(two(), {"R = 455"}, options), "R"), Verdict::unit);
+    EXPECT_EQ(verdictOf(marked(two(), {"R = 455 N"}, options), "R"), Verdict::right);
+    EXPECT_EQ(verdictOf(marked(two(), {"R = 455"}), "R"), Verdict::right);
+}
+
+TEST(MarkVerdict, AnotherAxisOrTurningSenseIsNotTheArrowReversed) {
+    EXPECT_EQ(verdictOf(marked(two(), {"R = 455", "theta_R = -2.1"}), "theta_R"), Verdict::axis);
+    EXPECT_EQ(verdictOf(marked(two(), {"R = 455", "theta_R = 87.9"}), "theta_R"), Verdict::axis);
+    EXPECT_EQ(verdictOf(marked(two(), {"R = 455", "theta_R = 182.1"}), "theta_R"), Verdict::slip);
+    MarkOptions options;
+    options.creditAxis = 0.5;
+    EXPECT_EQ(marked(two(), {"R = 455", "theta_R = -2.1"}, options).points, 1.5);
+}
+
+TEST(MarkVerdict, ASlipCostsOnceAndWhatFollowsEarnsItsPoint) {
+    // Python: factor 2 lost, 432.515 at 0.5726
+    const Marking marking = marked(two(), {"R = 433", "theta_R = 0.6"});
+    EXPECT_EQ(verdictOf(marking, "R"), Verdict::slip);
+    EXPECT_EQ(verdictOf(marking, "theta_R"), Verdict::follows);
+    EXPECT_EQ(marking.verdict, Verdict::slip);
+    EXPECT_EQ(marking.points, 1);
+    ASSERT_FALSE(marking.slips.empty());
+    EXPECT_EQ(marking.slips.front().id, "factor-two-lost");
+    EXPECT_TRUE(marking.slips.front().isStrong);
+    MarkOptions options;
+    options.followThrough = false;
+    EXPECT_EQ(marked(two(), {"R = 433", "theta_R = 0.6"}, options).points, 0);
+    options.creditSlip = 0.5;
+    EXPECT_EQ(marked(two(), {"R = 433", "theta_R = 0.6"}, options).points, 0.5);
+}
+
+TEST(MarkVerdict, WhatIsRightForAWrongValueOfNoKnownCauseFollows) {
+    // Python: 30 - arcsin(220 sin 105° / 400.7) = -2.0278
+    const Marking marking = marked(two(), {"R = 400.7", "theta_R = -2.03"});
+    EXPECT_EQ(verdictOf(marking, "R"), Verdict::other);
+    EXPECT_EQ(verdictOf(marking, "theta_R"), Verdict::follows);
+    EXPECT_EQ(quantity(marking, "theta_R").followsFrom, std::vector<std::string>{"R"});
+    EXPECT_EQ(marking.verdict, Verdict::other);
+    EXPECT_EQ(marking.points, 1);
+}
+
+TEST(MarkVerdict, AnIntermediateExplainsAndNeverCosts) {
+    // by hand: beta is 27.9; 30 - 37.0 = -7.0
+    const Marking marking = marked(two(), {"R = 455", "beta = 37.0", "theta_R = -7.0"});
+    EXPECT_EQ(verdictOf(marking, "theta_R"), Verdict::follows);
+    EXPECT_EQ(marking.points, 2);
+    EXPECT_EQ(marking.of, 2);
+    EXPECT_EQ(marked(two(), {"R = 455", "theta_R = 2.1", "beta = 37.0"}).verdict, Verdict::right);
+}
+
+TEST(MarkVerdict, AfterAShortCutEveryNumberIsASlip) {
+    const Sketch hung =
+        balanced({force("T_A", kToFind, 150), force("T_B", kToFind, 45), force("W", 147, 270)});
+    const Marking marking = marked(hung, {"T_A = 73.5", "T_B = 73.5"});
+    EXPECT_EQ(verdictOf(marking, "T_A"), Verdict::slip);
+    EXPECT_EQ(verdictOf(marking, "T_B"), Verdict::slip);
+    EXPECT_EQ(marking.points, 0);
+}
+
+TEST(MarkVerdict, WhatIsMissingLeavesTheAnswerIncomplete) {
+    const Marking marking = marked(two(), {"R = 455"});
+    EXPECT_EQ(verdictOf(marking, "theta_R"), Verdict::missing);
+    EXPECT_EQ(marking.verdict, Verdict::incomplete);
+    EXPECT_EQ(marking.points, 1);
+    EXPECT_EQ(marked(two(), {}).verdict, Verdict::incomplete);
+    EXPECT_EQ(marked(two(), {"R = 400.7"}).verdict, Verdict::other); // first of the two
+}
+
+TEST(MarkVerdict, ANegativeMagnitudeOnTheOppositeDirectionIsTheSameVector) {
+    const Marking marking = marked(two(), {"R = -455", "theta_R = 182.1"});
+    EXPECT_EQ(marking.verdict, Verdict::right);
+    EXPECT_FALSE(quantity(marking, "R").remarks.empty());
+    EXPECT_NE(marked(two(), {"R = -455", "theta_R = 2.1"}).verdict, Verdict::right);
+}
+
+TEST(MarkVerdict, AlongALineOfFreeSenseTheSignIsNoFault) {
+    const Sketch lines =
+        sketch({either(force("P", kToFind, 0)), either(force("Q", kToFind, 90))}, force("R", 5, 143.13));
+    // by hand: 5 cos 143.13 = -4, 5 sin 143.13 = 3
+    const Marking marking = marked(lines, {"P = -4", "Q = 3"});
+    EXPECT_EQ(marking.verdict, Verdict::right);
+    EXPECT_FALSE(quantity(marking, "P").remarks.empty());
+    EXPECT_EQ(marked(lines, {"P = 4", "Q = 3"}).verdict, Verdict::right);
+}
+
+TEST(MarkVerdict, OfTwoAnswersEitherPairIsRightWithARemark) {
+    for (const auto& pair : std::vector<std::vector<std::string>>{{"P = 10.4", "theta_Q = 130.1"},
+                                                                  {"P = 2.69", "theta_Q = 49.9"}}) {
+        const Marking marking = marked(ambiguous(), pair);
+        EXPECT_EQ(marking.verdict, Verdict::right) << toText(marking);
+        EXPECT_EQ(marking.remarks.size(), 1U);
+        EXPECT_EQ(marking.points, 2);
+    }
+}
+
+TEST(MarkVerdict, OnePairIsIncompleteWhereBothAreAsked) {
+    MarkOptions options;
+    options.bothAnswers = true;
+    const Marking marking = marked(ambiguous(), {"P = 10.4", "theta_Q = 130.1"}, options);
+    EXPECT_EQ(marking.verdict, Verdict::incomplete);
+    EXPECT_EQ(marking.points, 1);
+    EXPECT_EQ(marking.of, 2);
+}
+
+TEST(MarkVerdict, BothPairsAreMarkedByPositionInEitherOrder) {
+    for (const auto& pair : std::vector<std::vector<std::string>>{
+             {"P = 10.4; 2.69", "theta_Q = 130.1; 49.9"}, {"P = 2.69; 10.4", "theta_Q = 49.9; 130.1"}}) {
+        const Marking marking = marked(ambiguous(), pair);
+        EXPECT_EQ(marking.verdict, Verdict::right) << toText(marking);
+        EXPECT_EQ(marking.points, 2);
+        EXPECT_EQ(marking.of, 2);
+        EXPECT_EQ(marking.quantities.size(), 4U);
+    }
+    const Marking half = marked(ambiguous(), {"P = 10.4; 7", "theta_Q = 130.1; 49.9"});
+    EXPECT_EQ(half.points, 1.5);
+    EXPECT_NE(verdictOf(half, "P", 2), Verdict::right);
+}
+
+TEST(MarkVerdict, AMixtureOfBothAnswersIsNamed) {
+    const Marking marking = marked(ambiguous(), {"P = 10.4", "theta_Q = 49.9"});
+    EXPECT_EQ(marking.verdict, Verdict::slip);
+    EXPECT_EQ(marking.points, 1);
+    ASSERT_FALSE(marking.slips.empty());
+    EXPECT_EQ(marking.slips.front().id, "answers-mixed");
+}
+
+TEST(MarkVerdict, AWeightMayBeTakenWithAnyUsualValueOfG) {
+    Sketch hung = balanced({force("T_A", kToFind, 150), force("T_B", kToFind, 45), force("W", 0, 270)});
+    hung.forces[2].magnitude = magnitudeOf({25, ForceUnit::kgf, {}}, ForceUnit::N);
+    hung.figures = 5;
+    // Python: 25 g sin 135° / sin 105° with g = 9.80665, 9.81, 9.80
+    for (const char* value : {"179.47", "179.54", "179.35"})
+        EXPECT_EQ(verdictOf(marked(hung, {std::string("T_A = ") + value}), "T_A"), Verdict::right) << value;
+    const Marking ten = marked(hung, {"T_A = 183.01", "T_B = 224.14"});
+    ASSERT_FALSE(ten.slips.empty());
+    EXPECT_EQ(ten.slips.front().id, "g-rounded");
+}
+
+TEST(MarkVerdict, PointsGoByTheScheme) {
+    MarkOptions options;
+    options.points = {{"R", 3}, {"theta_R", 2}};
+    EXPECT_EQ(marked(two(), {"R = 455", "theta_R = 40.4"}, options).points, 3);
+    EXPECT_EQ(marked(two(), {"R = 455", "theta_R = 40.4"}, options).of, 5);
+}
+
+TEST(MarkVerdict, WeakEvidenceIsWordedAsOneWay) {
+    const Marking weak = marked(two(), {"R = 358"}), strong = marked(two(), {"R = 433", "theta_R = 0.6"});
+    ASSERT_FALSE(weak.slips.empty());
+    EXPECT_FALSE(weak.slips.front().isStrong);
+    EXPECT_TRUE(toText(weak.slips.front().sentence).starts_with("One way to get this number is"));
+    ASSERT_FALSE(strong.slips.empty());
+    EXPECT_TRUE(toText(strong.slips.front().sentence).starts_with("This is what you get if"));
+    EXPECT_TRUE(strong.ask);
+}
+
+TEST(MarkVerdict, TheChangedLineStandsBesideTheRightOne) {
+    const Marking marking = marked(two(), {"R = 433", "theta_R = 0.6"});
+    ASSERT_FALSE(marking.slips.empty());
+    ASSERT_FALSE(marking.slips.front().lines.empty());
+    // by hand: 345² + 220² - 345 · 220 cos 105° = 187069.4
+    EXPECT_EQ(
+        toText(marking.slips.front().lines.front()),
+        "R = √(P² + Q² - PQ cos γ) = √((345 N)² + (220 N)² - (345 N)(220 N) cos 105.0°) = 432.52 N; right: "
+        "R = √(P² + Q² - 2PQ cos γ) = √((345 N)² + (220 N)² - 2(345 N)(220 N) cos 105.0°) = 454.66 N");
+}
+
+TEST(MarkVerdict, TwoSlipsAtOnceAreNamedOnlyWhereNoSingleOneFits) {
+    // Python: factor 2 lost, 432.51516, then turned off to the wrong side: 30 + 29.4274 = 59.4274
+    const Marking marking = marked(two(), {"R = 432.52", "theta_R = 59.43"});
+    ASSERT_FALSE(marking.slips.empty());
+    EXPECT_EQ(marking.slips.front().id, "factor-two-lost") << toText(marking);
+    EXPECT_EQ(marking.slips.front().second, "referral-turned");
+    EXPECT_EQ(verdictOf(marking, "R"), Verdict::slip);
+    EXPECT_EQ(verdictOf(marking, "theta_R"), Verdict::slip);
+}
+
+TEST(MarkVerdict, ADrawnVectorHasTheDrawingsTolerance) {
+    const Marker marker(two(), solve(two()));
+    // within 2 per cent and 1 degree of 454.66 at 2.13, and without
+    const auto near = marker.drawn(kSumVector, 460, 20), far = marker.drawn(kSumVector, 460, 40);
+    EXPECT_EQ(marker.mark({near}).verdict, Verdict::right);
+    EXPECT_NE(marker.mark({far}).verdict, Verdict::right);
+    EXPECT_EQ(marker.mark({marker.drawn(kSumVector, -454.34, -16.94)}).slips.front().id, "opposite");
+}
+
+} // namespace
+} // namespace tailpoint::testing
