@@ -42,7 +42,7 @@ const Formula* slopeRatio(const Line& line) {
 Line withRatio(const Line& line, Formula ratio) {
     const Formula& old = line.cases.front().formula;
     Formula size = withoutSign(old);
-    size.parts.back() = std::move(ratio);
+    size.parts.own().back() = std::move(ratio);
     return withFormula(line, signedLike(old, std::move(size)));
 }
 
@@ -134,7 +134,7 @@ std::vector<Rewrite> termsTurned(const Pattern& pattern, std::size_t index) {
         return all;
     for (std::size_t i = 0; i < whole.parts.size(); ++i) {
         Formula now = whole;
-        Formula& part = now.parts[i];
+        Formula& part = now.parts.own()[i];
         part = part.kind == FormulaKind::negative ? Formula(part.parts[0]) : negative(part);
         const Formula& term = withoutSign(whole.parts[i]);
         all.push_back({{{index, withFormula(line, std::move(now))}},
@@ -230,7 +230,7 @@ std::vector<Rewrite> negativeSquared(const Pattern& pattern) {
             return std::nullopt;
         Formula squares = line.cases.front().formula;
         bool any = false;
-        for (Formula& part : squares.parts)
+        for (Formula& part : squares.parts.own())
             if (part.kind == FormulaKind::power && isNegative(pattern, part.parts[0].id)) {
                 part = negative(part);
                 any = true;

@@ -48,7 +48,7 @@ Formula expanded(const Formula& formula, const std::function<const Formula*(cons
     if (formula.id.what != What::none)
         return formula;
     Formula copy = formula;
-    for (Formula& part : copy.parts)
+    for (Formula& part : copy.parts.own())
         part = expanded(part, own);
     return copy;
 }
@@ -98,7 +98,7 @@ Formula Telling::inNumbers(const Formula& formula, const ValueOf& valueOf) const
         if (const auto value = valueOf(formula.id))
             return numberOf(formula.id, *value, isGivenQuantity(formula.id));
     Formula copy = formula;
-    for (Formula& part : copy.parts)
+    for (Formula& part : copy.parts.own())
         part = inNumbers(part, valueOf);
     return copy;
 }
