@@ -317,6 +317,8 @@ void Canvas::zoomOut() {
 void Canvas::takeOtherAnswer() {
     if (d->scene.result().solved.solutions.size() == 2) {
         tailpoint::takeOtherAnswer(d->scene.document());
+    } else if (d->scene.document().withholdsAnswer()) {
+        d->say(tr("What the answer is stays hidden until you show it."));
     } else {
         d->say(tr("There is no other answer to this question."));
     }

@@ -1,0 +1,319 @@
+#include "ui/panel/own_answer_view.h"
+
+#include "core/construct/reduction.h"
+#include "ui/document/sketch_document.h"
+#include "ui/panel/own_answer_words.h"
+#include "ui/panel/panel_parts.h"
+#include "ui/style/symbols.h"
+
+#include <QAccessible>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QMenu>
+#include <QPushButton>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace tailpoint {
+
+namespace {
+
+constexpr int kField = 108, kRowGap = 6; // pixels
+
+QString unitText(Dimension dimension, const Sketch& sketch) {
+    if (dimension == Dimension::force)
+        return text(symbolOf(sketch.forceUnit));
+    if (dimension == Dimension::angle)
+        return sketch.angleUnit == AngleUnit::deg ? QStringLiteral("\u00b0") : text(nameOf(sketch.angleUnit));
+    return {};
+}
+
+/// "Magnitude of R in N", "Direction of R in degrees", "beta in degrees".
+QString spokenName(const Answerable& of, const Sketch& sketch, const Things& things) {
+    const QString unit = of.dimension == Dimension::angle && sketch.angleUnit == AngleUnit::deg
+                             ? OwnAnswerView::tr("degrees")
+                             : unitText(of.dimension, sketch);
+    const QString vector = text(things.name(of.id.of));
+    const QString name = of.id.what == What::magnitude   ? OwnAnswerView::tr("Magnitude of %1").arg(vector)
+                         : of.id.what == What::direction ? OwnAnswerView::tr("Direction of %1").arg(vector)
+                                                         : text(of.name);
+    return OwnAnswerView::tr("%1 in %2").arg(name, unit);
+}
+
+QFont symbolFont(QFont font) {
+    font.setPointSizeF(font.pointSizeF() * 1.2);
+    return font;
+}
+
+} // namespace
+
+OwnAnswerRow::OwnAnswerRow(const Answerable& of, const Sketch& sketch, const Things& things)
+    : m_of(of), m_symbol(new QLabel(symbolHtml(things.symbol(of.id)))),
+      m_unit(new QLabel(unitText(of.dimension, sketch))), m_verdict(new QLabel), m_field(new QLineEdit) {
+    const QString name = text(of.name);
+    m_symbol->setFont(symbolFont(m_symbol->font()));
+    m_field->setObjectName(QStringLiteral("ownField-") + name);
+    m_field->setFixedWidth(kField);
+    m_field->setAccessibleName(spokenName(of, sketch, things));
+    m_field->setToolTip(OwnAnswerView::tr("Type a value, with a unit of its own if you like; where you have "
+                                          "two answers, put a semicolon between them. Enter marks it"));
+    m_verdict->setObjectName(QStringLiteral("ownVerdict-") + name);
+    m_verdict->setWordWrap(true);
+    m_verdict->setTextFormat(Qt::PlainText);
+    m_verdict->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored); // no verdict moves anything
+    m_unit->setForegroundRole(QPalette::PlaceholderText);
+    m_unit->setFixedWidth(std::max(m_unit->sizeHint().width(), fontMetrics().horizontalAdvance(u'M') * 2));
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(kRowGap);
+    row->addWidget(m_symbol);
+    row->addWidget(new QLabel(QStringLiteral("=")));
+    row->addWidget(m_field);
+    row->addWidget(m_unit);
+    row->addWidget(m_verdict, 1);
+    setFixedHeight(std::max(m_field->sizeHint().height(), 2 * m_verdict->fontMetrics().lineSpacing()) + 6);
+    if (!of.asked) {
+        m_remove = new QToolButton;
+        m_remove->setObjectName(QStringLiteral("ownRemove-") + name);
+        m_remove->setText(QStringLiteral("\u00d7"));
+        m_remove->setAutoRaise(true);
+        m_remove->setMinimumSize(24, 24);
+        m_remove->setAccessibleName(OwnAnswerView::tr("Leave out %1").arg(name));
+        m_remove->setToolTip(m_remove->accessibleName());
+        row->addWidget(m_remove);
+        connect(m_remove, &QToolButton::clicked, this, &OwnAnswerRow::removed);
+    }
+    connect(m_field, &QLineEdit::textEdited, this, &OwnAnswerRow::typed);
+    connect(m_field, &QLineEdit::returnPressed, this, &OwnAnswerRow::entered);
+}
+
+int OwnAnswerRow::symbolWidth() const {
+    return m_symbol->sizeHint().width();
+}
+
+void OwnAnswerRow::setSymbolWidth(int width) {
+    m_symbol->setFixedWidth(width);
+}
+
+void OwnAnswerRow::setDrawn(const QString& reading) {
+    m_field->setPlaceholderText(reading);
+    m_field->setAccessibleDescription(reading.isEmpty() ? QString()
+                                                        : OwnAnswerView::tr("%1 as drawn").arg(reading));
+}
+
+QString OwnAnswerRow::verdict() const {
+    return m_verdict->text();
+}
+
+void OwnAnswerRow::setVerdict(const QString& words, const QString& right, bool isFault) {
+    const QString all = right.isEmpty() ? words : words + u'\n' + right;
+    m_verdict->setText(all);
+    m_verdict->setToolTip(all);
+    m_verdict->setAccessibleName(all.isEmpty() ? QString()
+                                               : m_field->accessibleName() + QStringLiteral(": ") + all);
+    m_verdict->setForegroundRole(isFault ? QPalette::BrightText : QPalette::WindowText);
+}
+
+OwnAnswerView::OwnAnswerView(SketchDocument& document, OwnAnswer& answer, QWidget* parent)
+    : QWidget(parent), m_document(document), m_answer(answer), m_fields(new QVBoxLayout),
+      m_add(linkButton(tr("Add a value on the way"), QStringLiteral("ownAdd"))),
+      m_forget(linkButton(tr("Take back the drawing"), QStringLiteral("ownForget"))),
+      m_show(linkButton(tr("Show the answer"), QStringLiteral("ownShow"))),
+      m_slip(linkButton(tr("Show what gives this number"), QStringLiteral("ownSlip"))),
+      m_mark(new QPushButton(tr("&Mark it"))), m_summary(new QLabel),
+      m_findings(new MarkedText(QStringLiteral("ownFindings"))) {
+    setObjectName(QStringLiteral("ownAnswer"));
+    setAccessibleName(tr("Your answer"));
+    build();
+    connect(&answer, &OwnAnswer::fieldsChanged, this, &OwnAnswerView::makeRows);
+    connect(&answer, &OwnAnswer::drawnChanged, this, &OwnAnswerView::showDrawn);
+    connect(&answer, &OwnAnswer::marked, this, &OwnAnswerView::showMarks);
+    connect(&answer, &OwnAnswer::modeChanged, this, [this] {
+        setVisible(m_answer.isOn());
+        makeRows();
+    });
+    hide();
+}
+
+void OwnAnswerView::build() {
+    m_mark->setObjectName(QStringLiteral("ownMark"));
+    m_summary->setObjectName(QStringLiteral("ownSummary"));
+    m_summary->setWordWrap(true);
+    m_summary->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_summary->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    m_summary->setFixedHeight(2 * m_summary->fontMetrics().lineSpacing() + 2);
+    m_fields->setSpacing(2);
+    auto* links = new QHBoxLayout;
+    auto* buttons = new QHBoxLayout;
+    for (LinkButton* link : {m_add, m_forget, m_show, m_slip})
+        link->setFlush();
+    links->addWidget(m_add);
+    links->addStretch(1);
+    links->addWidget(m_forget);
+    buttons->addWidget(m_mark);
+    buttons->addStretch(1);
+    buttons->addWidget(m_show);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 6, 0, 0);
+    column->setSpacing(6);
+    column->addLayout(m_fields);
+    column->addLayout(links);
+    column->addSpacing(4);
+    column->addLayout(buttons);
+    column->addWidget(m_summary);
+    column->addWidget(m_findings);
+    column->addWidget(m_slip, 0, Qt::AlignLeft);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_forget, m_show}) {
+        QSizePolicy kept = part->sizePolicy();
+        kept.setRetainSizeWhenHidden(true);
+        part->setSizePolicy(kept);
+        part->hide();
+    }
+    m_slip->hide();
+    m_findings->hide();
+    connect(m_mark, &QPushButton::clicked, &m_answer, &OwnAnswer::mark);
+    connect(m_forget, &QPushButton::clicked, &m_answer, &OwnAnswer::forgetDrawn);
+    connect(m_add, &QPushButton::clicked, this, &OwnAnswerView::openMenu);
+    connect(m_show, &QPushButton::clicked, this, [this] { m_answer.showAnswer(!m_answer.isAnswerShown()); });
+    connect(m_slip, &QPushButton::clicked, this, [this] { m_answer.showSlip(!m_answer.isSlipShown()); });
+}
+
+void OwnAnswerView::setTheme(const Theme& theme) {
+    m_findings->setTheme(theme);
+}
+
+void OwnAnswerView::takeFocus() {
+    if (!m_rows.isEmpty())
+        m_rows.front()->field()->setFocus(Qt::TabFocusReason);
+}
+
+QList<QWidget*> OwnAnswerView::tabOrder() const {
+    QList<QWidget*> order;
+    for (const OwnAnswerRow* row : m_rows)
+        order << row->field();
+    return order << m_mark << m_show << m_slip << m_add << m_forget;
+}
+
+/// Rows whose quantities stay keep what is typed, and the keyboard.
+void OwnAnswerView::makeRows() {
+    const std::vector<Answerable> wanted = m_answer.fields();
+    const auto same = [](const OwnAnswerRow* row, const Answerable& of) {
+        return row->of().id == of.id && row->of().name == of.name && row->of().asked == of.asked;
+    };
+    const bool stays = std::equal(m_rows.begin(), m_rows.end(), wanted.begin(), wanted.end(), same);
+    if (!stays || wanted.empty()) {
+        for (OwnAnswerRow* row : std::as_const(m_rows)) {
+            m_fields->removeWidget(row);
+            row->hide();
+            row->deleteLater();
+        }
+        m_rows.clear();
+        for (const Answerable& of : wanted)
+            addRow(of);
+        int width = 0;
+        for (const OwnAnswerRow* row : std::as_const(m_rows))
+            width = std::max(width, row->symbolWidth());
+        for (OwnAnswerRow* row : std::as_const(m_rows))
+            row->setSymbolWidth(width);
+        emit tabOrderChanged();
+    }
+    m_add->setEnabled(!m_answer.addable().empty());
+    m_mark->setEnabled(!wanted.empty());
+    showDrawn();
+    showMarks();
+}
+
+void OwnAnswerView::addRow(const Answerable& of) {
+    auto* row = new OwnAnswerRow(of, m_document.sketch(), m_document.result().things());
+    const std::string name = of.name;
+    row->field()->setText(m_answer.typed(name));
+    connect(row, &OwnAnswerRow::typed, this,
+            [this, name](const QString& typed) { m_answer.type(name, typed); });
+    connect(row, &OwnAnswerRow::entered, &m_answer, &OwnAnswer::mark);
+    connect(row, &OwnAnswerRow::removed, this, [this, name] { m_answer.removeField(name); });
+    m_fields->addWidget(row);
+    m_rows << row;
+}
+
+void OwnAnswerView::showDrawn() {
+    for (OwnAnswerRow* row : std::as_const(m_rows))
+        row->setDrawn(m_answer.drawnText(row->of()));
+    m_forget->setVisible(m_answer.isDrawn());
+}
+
+void OwnAnswerView::showMarks() {
+    const auto& marking = m_answer.marking();
+    for (OwnAnswerRow* row : std::as_const(m_rows)) {
+        QStringList words, right;
+        if (const auto fault = m_answer.faults().find(row->of().name); fault != m_answer.faults().end()) {
+            row->setVerdict(tr("can't be read: see below"), {}, true);
+            continue;
+        }
+        for (const MarkedQuantity& quantity : marking ? marking->quantities : std::vector<MarkedQuantity>())
+            if (quantity.name == row->of().name) {
+                words << verdictWords(quantity);
+                right << onScreen(quantity.expectedText);
+            }
+        row->setVerdict(words.join(QStringLiteral("; ")),
+                        m_answer.isAnswerShown() ? tr("It is %1").arg(right.join(tr(" or "))) : QString(),
+                        false);
+    }
+    m_show->setVisible(marking.has_value());
+    m_show->setText(m_answer.isAnswerShown() ? tr("Hide the answer") : tr("Show the answer"));
+    m_show->updateGeometry();
+    showFindings();
+    tell();
+}
+
+void OwnAnswerView::showFindings() {
+    std::vector<MarkedText::Block> blocks;
+    for (const auto& [name, fault] : m_answer.faults())
+        blocks.push_back({inProse(fault.toStdString()), {}, MarkedText::Ink::warning, 4});
+    if (const auto& marking = m_answer.marking())
+        blocks = findingBlocks(*marking, m_answer.isAnswerShown());
+    const QString why = m_answer.isOn() ? m_answer.whyNot() : QString();
+    if (!why.isEmpty())
+        blocks.push_back({inProse(why.toStdString()), {}, MarkedText::Ink::warning, 4});
+    m_findings->show(std::move(blocks));
+    m_slip->setVisible(m_answer.canShowSlip());
+    m_slip->setText(m_answer.isSlipShown() ? tr("Take it off the sheet") : tr("Show what gives this number"));
+    m_slip->updateGeometry();
+}
+
+/// The line for the whole is spoken, with every verdict in it.
+void OwnAnswerView::tell() {
+    const auto& marking = m_answer.marking();
+    const QString words = marking                     ? summaryWords(*marking)
+                          : m_answer.faults().empty() ? QString()
+                                                      : tr("Nothing is marked yet.");
+    const bool isNews = !words.isEmpty();
+    m_summary->setText(words);
+    QStringList spoken{words};
+    for (const OwnAnswerRow* row : m_rows)
+        if (!row->verdict().isEmpty())
+            spoken << row->field()->accessibleName() + QStringLiteral(": ") + row->verdict();
+    if (!m_findings->plainText().isEmpty())
+        spoken << m_findings->plainText();
+    m_summary->setAccessibleName(isNews ? spoken.join(QStringLiteral(". ")) : QString());
+    if (isNews && isVisible()) {
+        QAccessibleEvent event(m_summary, QAccessible::Alert);
+        QAccessible::updateAccessibility(&event);
+    }
+}
+
+void OwnAnswerView::openMenu() {
+    auto* menu = new QMenu(this);
+    menu->setObjectName(QStringLiteral("ownAddMenu"));
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    for (const Answerable& one : m_answer.addable())
+        menu->addAction(spokenName(one, m_document.sketch(), m_document.result().things()), this,
+                        [this, name = one.name] {
+                            m_answer.addField(name);
+                            if (!m_rows.isEmpty())
+                                m_rows.back()->field()->setFocus(Qt::OtherFocusReason);
+                        });
+    menu->popup(m_add->mapToGlobal(QPoint(0, m_add->height())));
+}
+
+} // namespace tailpoint
