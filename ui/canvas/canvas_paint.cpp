@@ -39,7 +39,7 @@ void Canvas::Private::paintUnder(QPainter& painter) {
 void Canvas::Private::paintOver(QPainter& painter) {
     const Theme& look = themeOf(theme);
     const Feedback* feedback = gesture ? gesture->feedback() : nullptr;
-    paintOwnAnswer(painter, scene, look, q.font());
+    paintOwnAnswer(painter, scene, look);
     if (feedback != nullptr && scene.options().values) {
         paintSnapMark(painter, scene.sheet(), *feedback, look);
         const QPointF tail = scene.sheet().toPixels(feedback->tail),

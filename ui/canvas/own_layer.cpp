@@ -18,9 +18,10 @@ namespace tailpoint {
 namespace {
 
 constexpr double kThin = 1.2, kHead = 9, kHeadSpread = 0.36; // pixels, pixels, radians either side
+constexpr double kLabel = 13;                                // points, as labels of the figure
 constexpr double kRing = 7;                                  // of a tip that can be dragged
 constexpr double kApart = 34;                                // pixels between a tip's first place and another
-constexpr double kFirstPart = 0.7;                           // of the longest given force
+constexpr double kFirstPart = 0.4;                           // of the longest given force
 constexpr double kFirstPixels = 120;                         // without one
 constexpr double kBeyond = 4000;                             // pixels of a ray: to the sheet's edge and on
 
@@ -36,8 +37,8 @@ double longestGiven(const Sketch& sketch) {
     return longest;
 }
 
-/// Along the axis that the question counts from, or turned off it until nothing else stands there. Says
-/// nothing of the answer: it is made from what is given.
+/// Off the axis that the question counts from, where nothing else stands. Says nothing of the answer: it is
+/// made from what is given.
 Eigen::Vector2d firstPlace(const Scene& scene, VectorId vector, const std::vector<Eigen::Vector2d>& taken) {
     const Sketch& sketch = scene.sketch();
     const SheetView& sheet = scene.sheet();
@@ -47,7 +48,7 @@ Eigen::Vector2d firstPlace(const Scene& scene, VectorId vector, const std::vecto
     const Eigen::Vector2d along =
         length * (axis ? Eigen::Vector2d(double(axis->cos), double(axis->sin)) : Eigen::Vector2d(1, 0));
     Eigen::Vector2d place = along;
-    for (const double degrees : {0.0, 30.0, -30.0, 60.0, -60.0, 90.0, -90.0, 120.0, -120.0, 150.0, 180.0}) {
+    for (const double degrees : {70.0, 100.0, -70.0, -100.0, 130.0, -130.0, 160.0, -160.0, 40.0, -40.0}) {
         place = scene.ownAnswer()->held(vector, turned(along, degrees * std::numbers::pi / 180));
         const auto near = [&](const Eigen::Vector2d& other) {
             return QLineF(sheet.toPixels(place), sheet.toPixels(other)).length() < kApart;
@@ -65,8 +66,10 @@ Sentence nameOf(const Scene& scene, VectorId vector) {
 /// Paints over the figure in pixels.
 class OwnPainter {
 public:
-    OwnPainter(QPainter& painter, const Scene& scene, const Theme& theme, const QFont& font)
-        : m_painter(painter), m_scene(scene), m_theme(theme), m_font(scaled(font, font, 1.1)) {}
+    OwnPainter(QPainter& painter, const Scene& scene, const Theme& theme)
+        : m_painter(painter), m_scene(scene), m_theme(theme), m_font(serifFont()) {
+        m_font.setPixelSize(static_cast<int>(std::lround(kLabel * scene.sheet().pixelsPerPoint())));
+    }
 
     void tip(const OwnTip& own) {
         const QColor colour = roleColour(own.vector);
@@ -128,7 +131,7 @@ private:
 
     /// Beyond the tip, kept on the sheet, on a ground of the sheet's own.
     void label(const Eigen::Vector2d& tip, const Sentence& words, const QColor& colour) {
-        const PaintedSentence set(m_font, 1.15);
+        const PaintedSentence set(m_font, 1);
         const QFontMetricsF metrics(m_font);
         const QPointF at = m_scene.sheet().toPixels(tip);
         const double away = std::hypot(tip.x(), tip.y());
@@ -170,11 +173,11 @@ std::vector<OwnTip> ownTips(const Scene& scene) {
     return tips;
 }
 
-void paintOwnAnswer(QPainter& painter, const Scene& scene, const Theme& theme, const QFont& font) {
+void paintOwnAnswer(QPainter& painter, const Scene& scene, const Theme& theme) {
     const OwnAnswer* answer = scene.ownAnswer();
     if (answer == nullptr)
         return;
-    OwnPainter own(painter, scene, theme, font);
+    OwnPainter own(painter, scene, theme);
     for (const TracedVector& one : answer->tracedAnswer())
         own.traced(one, Qt::SolidLine, own.roleColour(one.vector));
     for (const TracedVector& one : answer->tracedSlip())

@@ -5,7 +5,6 @@
 #include "ui/canvas/gesture.h"
 #include "ui/style/theme.h"
 
-#include <QFont>
 #include <vector>
 
 class QPainter;
@@ -24,7 +23,7 @@ struct OwnTip {
 std::vector<OwnTip> ownTips(const Scene& scene);
 
 /// What is drawn of it, the likeliest slip's numbers and the answer, as far as they are to be shown.
-void paintOwnAnswer(QPainter& painter, const Scene& scene, const Theme& theme, const QFont& font);
+void paintOwnAnswer(QPainter& painter, const Scene& scene, const Theme& theme);
 
 /// Draws a sought vector; Escape takes the drag back.
 class OwnTipGesture : public Gesture {

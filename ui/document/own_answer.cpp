@@ -259,6 +259,8 @@ void OwnAnswer::addDrawn(Attempt& attempt) const {
 }
 
 void OwnAnswer::mark() {
+    if (m_isOn)
+        m_document.commit(); // what a hand still holds
     if (!m_isOn || !m_marker || m_marker->refusal())
         return;
     m_faults.clear();

@@ -9,20 +9,12 @@ namespace tailpoint {
 
 namespace {
 
-constexpr double kSymbols = 1.16, kFormula = 1.24; // by the size of the words
+constexpr double kSymbols = 1.16, kFormula = 1.16; // by the size of the words
 constexpr double kIndent = 14;                     // of a line of calculation, pixels
 
 double pixelsOf(const QWidget& widget) {
     const QFont& font = widget.font();
     return font.pixelSize() > 0 ? font.pixelSize() : font.pointSizeF() * widget.logicalDpiY() / 72;
-}
-
-QString plainOf(const Working& working) {
-    QStringList sides;
-    for (const auto* side : {&working.subject, &working.general, &working.substituted, &working.value})
-        if (*side)
-            sides << QString::fromStdString(toText(Prose{{**side}}));
-    return sides.join(QStringLiteral(" = "));
 }
 
 } // namespace
@@ -49,6 +41,14 @@ QString MarkedText::plainText() const {
     for (const Block& block : m_blocks)
         lines << (block.working ? plainOf(*block.working) : QString::fromStdString(toText(block.prose)));
     return lines.join(u'\n');
+}
+
+QString MarkedText::plainOf(const Working& working) {
+    QStringList sides;
+    for (const auto* side : {&working.subject, &working.general, &working.substituted, &working.value})
+        if (*side)
+            sides << QString::fromStdString(toText(Prose{{**side}}));
+    return sides.join(QStringLiteral(" = "));
 }
 
 void MarkedText::layOut() {

@@ -26,6 +26,7 @@ public:
     /// Empty: it takes no room.
     void show(std::vector<Block> blocks);
     QString plainText() const;
+    static QString plainOf(const Working& working);
 
 protected:
     void paintEvent(QPaintEvent* event) override;

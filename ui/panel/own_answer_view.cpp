@@ -139,10 +139,9 @@ OwnAnswerView::OwnAnswerView(SketchDocument& document, OwnAnswer& answer, QWidge
 void OwnAnswerView::build() {
     m_mark->setObjectName(QStringLiteral("ownMark"));
     m_summary->setObjectName(QStringLiteral("ownSummary"));
-    m_summary->setWordWrap(true);
     m_summary->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_summary->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-    m_summary->setFixedHeight(2 * m_summary->fontMetrics().lineSpacing() + 2);
+    m_summary->setFixedHeight(m_summary->fontMetrics().lineSpacing() + 2);
     m_fields->setSpacing(2);
     auto* links = new QHBoxLayout;
     auto* buttons = new QHBoxLayout;
