@@ -110,6 +110,7 @@ void Canvas::Private::documentReplaced() {
     q.select(kNoVector);
     lit = kNoVector;
     q.fit();
+    beforeAnswer = {scene.look(), scene.sketch(), QSize()}; // nothing to come back to but a fit
 }
 
 Canvas::Canvas(SketchDocument& document, QWidget* parent)

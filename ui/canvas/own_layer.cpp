@@ -1,6 +1,7 @@
 #include "ui/canvas/own_layer.h"
 
 #include "core/construct/reduction.h"
+#include "core/figure/hit.h"
 #include "ui/canvas/force_edits.h"
 #include "ui/canvas/words.h"
 #include "ui/document/own_answer.h"
@@ -20,7 +21,10 @@ namespace {
 constexpr double kThin = 1.2, kHead = 9, kHeadSpread = 0.36; // pixels, pixels, radians either side
 constexpr double kLabel = 13;                                // points, as labels of the figure
 constexpr double kRing = 7;                                  // of a tip that can be dragged
-constexpr double kApart = 34;                                // pixels between a tip's first place and another
+constexpr double kBeside = 0.35;                             // radians: so near another arrow it is lost
+constexpr double kClear = 24;                                // points from a label: its own has room
+constexpr double kShortest = 40;                             // pixels: clear of the common point
+constexpr double kInside = 30;                               // points from the sheet's edge
 constexpr double kFirstPart = 0.4;                           // of the longest given force
 constexpr double kFirstPixels = 120;                         // without one
 constexpr double kBeyond = 4000;                             // pixels of a ray: to the sheet's edge and on
@@ -37,26 +41,44 @@ double longestGiven(const Sketch& sketch) {
     return longest;
 }
 
+bool isBeside(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
+    return std::abs(std::atan2(a.x() * b.y() - a.y() * b.x(), a.dot(b))) < kBeside;
+}
+
+bool isOnLabel(const std::vector<SheetLabel>& labels, const Point& at) {
+    return std::any_of(labels.begin(), labels.end(), [&](const SheetLabel& label) {
+        const QRectF box(label.box.left, label.box.top, label.box.width, label.box.height);
+        return box.adjusted(-kClear, -kClear, kClear, kClear).contains(at.x, at.y);
+    });
+}
+
 /// Off the axis that the question counts from, where nothing else stands. Says nothing of the answer: it is
 /// made from what is given.
 Eigen::Vector2d firstPlace(const Scene& scene, VectorId vector, const std::vector<Eigen::Vector2d>& taken) {
     const Sketch& sketch = scene.sketch();
     const SheetView& sheet = scene.sheet();
+    const View& view = sheet.view();
     const double longest = longestGiven(sketch);
     const double length = longest > 0 ? kFirstPart * longest : kFirstPixels / sheet.pixelsPerUnit();
     const auto axis = unitVector(Direction{AngleForm{0}, {}}, sketch);
     const Eigen::Vector2d along =
         length * (axis ? Eigen::Vector2d(double(axis->cos), double(axis->sin)) : Eigen::Vector2d(1, 0));
-    Eigen::Vector2d place = along;
+    const QRectF room = QRectF(0, 0, view.width, view.height).adjusted(kInside, kInside, -kInside, -kInside);
+    const std::vector<SheetLabel> labels = labelsOn(scene.figure().list);
+    std::optional<Eigen::Vector2d> anywhere; // long enough to be taken
     for (const double degrees : {70.0, 100.0, -70.0, -100.0, 130.0, -130.0, 160.0, -160.0, 40.0, -40.0}) {
-        place = scene.ownAnswer()->held(vector, turned(along, degrees * std::numbers::pi / 180));
-        const auto near = [&](const Eigen::Vector2d& other) {
-            return QLineF(sheet.toPixels(place), sheet.toPixels(other)).length() < kApart;
-        };
-        if (std::none_of(taken.begin(), taken.end(), near))
-            break;
+        const Eigen::Vector2d place =
+            scene.ownAnswer()->held(vector, turned(along, degrees * std::numbers::pi / 180));
+        const Point at = view.toSheet(place);
+        const auto isNear = [&](const Eigen::Vector2d& other) { return isBeside(place, other); };
+        if (std::hypot(place.x(), place.y()) * sheet.pixelsPerUnit() < kShortest)
+            continue;
+        if (room.contains(at.x, at.y) && std::none_of(taken.begin(), taken.end(), isNear) &&
+            !isOnLabel(labels, at))
+            return place;
+        anywhere = anywhere ? anywhere : place;
     }
-    return place;
+    return anywhere.value_or(along);
 }
 
 Sentence nameOf(const Scene& scene, VectorId vector) {
@@ -74,7 +96,10 @@ public:
     void tip(const OwnTip& own) {
         const QColor colour = roleColour(own.vector);
         pen(own.isDrawn ? colour : m_theme.construction, own.isDrawn ? Qt::SolidLine : Qt::DotLine);
-        arrow(own.tip);
+        if (own.isDrawn)
+            arrow(own.tip);
+        else
+            shaft(own.tip);
         m_painter.setPen(QPen(colour, kThin));
         m_painter.drawEllipse(m_scene.sheet().toPixels(own.tip), kRing, kRing);
         label(own.tip, nameOf(m_scene, own.vector), colour);
@@ -117,10 +142,14 @@ private:
         m_painter.setBrush(Qt::NoBrush);
     }
 
+    QPointF shaft(const Eigen::Vector2d& to) {
+        const QPointF from = m_scene.sheet().toPixels(Eigen::Vector2d(0, 0));
+        m_painter.drawLine(from, m_scene.sheet().toPixels(to));
+        return from;
+    }
+
     void arrow(const Eigen::Vector2d& to) {
-        const QPointF from = m_scene.sheet().toPixels(Eigen::Vector2d(0, 0)),
-                      tip = m_scene.sheet().toPixels(to);
-        m_painter.drawLine(from, tip);
+        const QPointF from = shaft(to), tip = m_scene.sheet().toPixels(to);
         const double back = std::atan2(from.y() - tip.y(), from.x() - tip.x());
         QPen head = m_painter.pen();
         head.setStyle(Qt::SolidLine);

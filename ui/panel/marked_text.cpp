@@ -51,14 +51,28 @@ QString MarkedText::plainOf(const Working& working) {
     return sides.join(QStringLiteral(" = "));
 }
 
+/// Lines of calculation that stand under one another are of one size, in which the widest fits.
+double MarkedText::formulaSize(double wanted, double room) const {
+    constexpr double kAnyWidth = 1e6, kLeast = 0.6;
+    double factor = 1;
+    for (const Block& block : m_blocks)
+        if (block.working) {
+            const double width = setWorking(*block.working, {wanted, logicalDpiY()}, kAnyWidth).width;
+            factor = std::min(factor, room / std::max(1.0, width));
+        }
+    return wanted *
+           std::max(kLeast, factor * 0.995); // a hair less, so that none of them is set smaller again
+}
+
 void MarkedText::layOut() {
     m_set.clear();
     const double words = pixelsOf(*this), room = std::max(120, width());
+    const double formula = formulaSize(words * kFormula, room - kIndent);
     double y = 0;
     for (const Block& block : m_blocks) {
         const double in = block.working ? kIndent : 0;
         Setting setting = block.working
-                              ? setWorking(*block.working, {words * kFormula, logicalDpiY()}, room - in)
+                              ? setWorking(*block.working, {formula, logicalDpiY()}, room - in)
                               : setProse(block.prose, font(), {words * kSymbols, logicalDpiY()}, room);
         if (setting.isEmpty())
             continue;

@@ -40,6 +40,7 @@ private:
         Ink ink = Ink::plain;
     };
     void layOut();
+    double formulaSize(double wanted, double room) const;
 
     std::vector<Block> m_blocks;
     std::vector<Set> m_set;

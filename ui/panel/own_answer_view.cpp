@@ -19,7 +19,7 @@ namespace tailpoint {
 
 namespace {
 
-constexpr int kField = 108, kRowGap = 6; // pixels
+constexpr int kField = 108, kLeastField = 64, kRowGap = 6; // pixels
 
 QString unitText(Dimension dimension, const Sketch& sketch) {
     if (dimension == Dimension::force)
@@ -54,7 +54,8 @@ OwnAnswerRow::OwnAnswerRow(const Answerable& of, const Sketch& sketch, const Thi
     const QString name = text(of.name);
     m_symbol->setFont(symbolFont(m_symbol->font()));
     m_field->setObjectName(QStringLiteral("ownField-") + name);
-    m_field->setFixedWidth(kField);
+    m_field->setMinimumWidth(kLeastField);
+    m_field->setMaximumWidth(kField);
     m_field->setAccessibleName(spokenName(of, sketch, things));
     m_field->setToolTip(OwnAnswerView::tr("Type a value, with a unit of its own if you like; where you have "
                                           "two answers, put a semicolon between them. Enter marks it"));
@@ -69,9 +70,9 @@ OwnAnswerRow::OwnAnswerRow(const Answerable& of, const Sketch& sketch, const Thi
     row->setSpacing(kRowGap);
     row->addWidget(m_symbol);
     row->addWidget(new QLabel(QStringLiteral("=")));
-    row->addWidget(m_field);
+    row->addWidget(m_field, 3);
     row->addWidget(m_unit);
-    row->addWidget(m_verdict, 1);
+    row->addWidget(m_verdict, 5);
     setFixedHeight(std::max(m_field->sizeHint().height(), 2 * m_verdict->fontMetrics().lineSpacing()) + 6);
     if (!of.asked) {
         m_remove = new QToolButton;
@@ -98,8 +99,18 @@ void OwnAnswerRow::setSymbolWidth(int width) {
 
 void OwnAnswerRow::setDrawn(const QString& reading) {
     m_field->setPlaceholderText(reading);
-    m_field->setAccessibleDescription(reading.isEmpty() ? QString()
-                                                        : OwnAnswerView::tr("%1 as drawn").arg(reading));
+    describe();
+}
+
+/// Of the field, which has the keyboard when it is marked: what is drawn, and the verdict.
+void OwnAnswerRow::describe() {
+    const QString& drawn = m_field->placeholderText();
+    QStringList parts;
+    if (!drawn.isEmpty())
+        parts << OwnAnswerView::tr("%1 as drawn").arg(drawn);
+    if (!m_verdict->text().isEmpty())
+        parts << m_verdict->text();
+    m_field->setAccessibleDescription(parts.join(u'\n'));
 }
 
 QString OwnAnswerRow::verdict() const {
@@ -113,6 +124,7 @@ void OwnAnswerRow::setVerdict(const QString& words, const QString& right, bool i
     m_verdict->setAccessibleName(all.isEmpty() ? QString()
                                                : m_field->accessibleName() + QStringLiteral(": ") + all);
     m_verdict->setForegroundRole(isFault ? QPalette::BrightText : QPalette::WindowText);
+    describe();
 }
 
 OwnAnswerView::OwnAnswerView(SketchDocument& document, OwnAnswer& answer, QWidget* parent)
@@ -143,13 +155,13 @@ void OwnAnswerView::build() {
     m_summary->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     m_summary->setFixedHeight(m_summary->fontMetrics().lineSpacing() + 2);
     m_fields->setSpacing(2);
-    auto* links = new QHBoxLayout;
+    auto* links = new QVBoxLayout;
     auto* buttons = new QHBoxLayout;
     for (LinkButton* link : {m_add, m_forget, m_show, m_slip})
         link->setFlush();
-    links->addWidget(m_add);
-    links->addStretch(1);
-    links->addWidget(m_forget);
+    links->setSpacing(0);
+    links->addWidget(m_add, 0, Qt::AlignLeft);
+    links->addWidget(m_forget, 0, Qt::AlignLeft);
     buttons->addWidget(m_mark);
     buttons->addStretch(1);
     buttons->addWidget(m_show);
@@ -163,14 +175,11 @@ void OwnAnswerView::build() {
     column->addWidget(m_summary);
     column->addWidget(m_findings);
     column->addWidget(m_slip, 0, Qt::AlignLeft);
-    for (QWidget* part : std::initializer_list<QWidget*>{m_forget, m_show}) {
-        QSizePolicy kept = part->sizePolicy();
-        kept.setRetainSizeWhenHidden(true);
-        part->setSizePolicy(kept);
+    QSizePolicy kept = m_show->sizePolicy(); // it comes with a verdict
+    kept.setRetainSizeWhenHidden(true);
+    m_show->setSizePolicy(kept);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_forget, m_show, m_slip, m_findings})
         part->hide();
-    }
-    m_slip->hide();
-    m_findings->hide();
     connect(m_mark, &QPushButton::clicked, &m_answer, &OwnAnswer::mark);
     connect(m_forget, &QPushButton::clicked, &m_answer, &OwnAnswer::forgetDrawn);
     connect(m_add, &QPushButton::clicked, this, &OwnAnswerView::openMenu);
@@ -294,7 +303,7 @@ void OwnAnswerView::tell() {
             spoken << row->field()->accessibleName() + QStringLiteral(": ") + row->verdict();
     if (!m_findings->plainText().isEmpty())
         spoken << m_findings->plainText();
-    m_summary->setAccessibleName(isNews ? spoken.join(QStringLiteral(". ")) : QString());
+    m_summary->setAccessibleName(isNews ? spoken.join(u'\n') : QString());
     if (isNews && isVisible()) {
         QAccessibleEvent event(m_summary, QAccessible::Alert);
         QAccessible::updateAccessibility(&event);

@@ -40,6 +40,8 @@ signals:
     void removed();
 
 private:
+    void describe();
+
     Answerable m_of;
     QLabel *m_symbol, *m_unit, *m_verdict;
     QLineEdit* m_field;

@@ -93,7 +93,7 @@ QString verdictWords(const MarkedQuantity& quantity) {
     case Verdict::unit:
         return Marks::tr("right but for the unit");
     case Verdict::axis:
-        return Marks::tr("counted from another axis, or in the other sense");
+        return Marks::tr("counted from another axis or sense");
     case Verdict::follows: {
         QStringList names;
         for (const std::string& name : quantity.followsFrom)

@@ -178,14 +178,22 @@ void Panel::connectParts() {
     connect(m_find, &FindView::cellWanted, this, &Panel::edit);
     if (m_own != nullptr) {
         connect(&m_own->answer(), &OwnAnswer::modeChanged, this, &Panel::ownAnswerChanged);
+        connect(&m_own->answer(), &OwnAnswer::marked, this, &Panel::showHidden);
     }
+}
+
+void Panel::showHidden() {
+    const OwnAnswer& own = m_own->answer();
+    m_hidden->setText(!own.isOn()           ? QString()
+                      : own.isAnswerShown() ? tr("Esc leaves")
+                                            : tr("answer hidden \u00b7 Esc leaves"));
 }
 
 /// At once: not for the blink of an eye may the answer stand beside the fields. The bar at the right keeps
 /// its room, so that nothing moves when the text under the fields grows.
 void Panel::ownAnswerChanged() {
     const bool on = m_own->answer().isOn();
-    m_hidden->setText(on ? tr("answer hidden, Esc shows it") : QString());
+    showHidden();
     setVerticalScrollBarPolicy(on ? Qt::ScrollBarAlwaysOn : Qt::ScrollBarAsNeeded);
     m_steps->refreshNow();
     refresh();
@@ -259,6 +267,9 @@ void Panel::paste(const QString& lines) {
 }
 
 void Panel::takeFocus() {
+    if (m_own != nullptr && m_own->answer().isOn()) {
+        return m_own->takeFocus();
+    }
     m_given->table()->setFocus(Qt::TabFocusReason);
     showCell();
 }

@@ -45,7 +45,8 @@ public:
     void paste(const QString& lines);
     /// One division of the sheet: for the solution's check by scale, and for the size of a first force.
     void setDivision(double forceUnits);
-    /// Puts the keyboard into the table of given values.
+    /// Puts the keyboard into the table of given values, or while a learner's own answer is under way into
+    /// its first field.
     void takeFocus();
     /// Takes what is typed in an open field, as before saving or closing.
     void finishTyping();
@@ -90,6 +91,7 @@ private:
     void refreshSolution();
     void showLitStep();
     void ownAnswerChanged();
+    void showHidden();
 
     SketchDocument& m_document;
     GivenView* m_given;

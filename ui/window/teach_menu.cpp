@@ -41,7 +41,7 @@ void TeachMenu::switchOwnAnswer(bool on) {
     } else if (m_parts.panel.finishTyping(); m_parts.ownAnswer.begin()) {
         m_parts.hints.setHint(
             tr("Type what you have found, or drag the open tip on the sheet; Enter marks it. "
-               "Esc shows the answer again."));
+               "Esc leaves."));
     }
     showOwnAnswer();
 }

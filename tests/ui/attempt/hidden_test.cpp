@@ -160,6 +160,38 @@ TEST_F(HiddenAnswer, TheAnswerThatWasDrawnOfTwoIsDrawnAgain) {
     FAIL() << "no sample with two answers";
 }
 
+TEST_F(HiddenAnswer, AnotherSketchThatIsOpenedHidesItsAnswerTooAndOneWithoutAnAnswerEndsIt) {
+    begin();
+    type("R", "335");
+    const QDir samples(QStringLiteral(TAILPOINT_SAMPLES));
+    ASSERT_TRUE(window->openPath(samples.filePath(QStringLiteral("missing-force.json"))));
+    ASSERT_TRUE(answer().isOn());
+    EXPECT_TRUE(window->document().result().solved.solutions.empty());
+    EXPECT_EQ(answer().fields().size(), 2U);
+    EXPECT_TRUE(answer().typed("R").isEmpty());
+    ASSERT_TRUE(window->openPath(samples.filePath(QStringLiteral("no-answer.json"))));
+    EXPECT_FALSE(answer().isOn());
+    EXPECT_FALSE(window->document().withholdsAnswer());
+    EXPECT_FALSE(view().isVisible());
+}
+
+TEST_F(HiddenAnswer, AChangeThatLeavesNoAnswerIsSaidAndNothingIsMarked) {
+    begin();
+    Sketch given = window->document().sketch();
+    given.sum.magnitude.value = 500;
+    given.sum.direction.form = AngleForm{0};
+    ASSERT_FALSE(window->document().edit(given, QStringLiteral("give all")));
+    EXPECT_TRUE(answer().isOn());
+    EXPECT_TRUE(findings().contains(QStringLiteral("nothing to answer"))) << findings().toStdString();
+    EXPECT_FALSE(child<QPushButton>(view(), "ownMark")->isEnabled());
+    answer().mark();
+    EXPECT_FALSE(answer().marking());
+    window->document().undo();
+    EXPECT_TRUE(findings().isEmpty());
+    EXPECT_TRUE(child<QPushButton>(view(), "ownMark")->isEnabled());
+    EXPECT_EQ(answer().fields().size(), 2U);
+}
+
 TEST_F(HiddenAnswer, AQuestionWithoutAnAnswerHasNothingToCheckAndTheMenuSaysWhy) {
     auto* action = child<QAction>(*window, "ownAnswer");
     trigger("fileNew");

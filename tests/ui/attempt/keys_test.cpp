@@ -64,12 +64,13 @@ TEST_F(AnswerByKeys, TheVerdictIsSpokenAndNamedAfterItsQuantity) {
     type("R", "335");
     QTest::keyClick(focus(), Qt::Key_Return);
     const QString words = spoken->accessibleName();
-    EXPECT_TRUE(words.startsWith(QStringLiteral("Not all of it is right yet. "))) << words.toStdString();
+    EXPECT_TRUE(words.startsWith(QStringLiteral("Not all of it is right yet.\n"))) << words.toStdString();
     EXPECT_TRUE(words.contains(QStringLiteral("Magnitude of R in N: not right"))) << words.toStdString();
     EXPECT_TRUE(words.contains(QStringLiteral("law of cosines")));
     EXPECT_FALSE(words.contains(QStringLiteral("520")));
     EXPECT_EQ(child<QLabel>(view(), "ownVerdict-R")->accessibleName(),
               QStringLiteral("Magnitude of R in N: not right: see below"));
+    EXPECT_EQ(field("R")->accessibleDescription(), QStringLiteral("not right: see below"));
     EXPECT_EQ(field("theta_R")->accessibleName(), QStringLiteral("Direction of R in degrees"));
 }
 

@@ -20,7 +20,7 @@ TEST_F(MarkedAnswer, TheVerdictStandsBesideTheValueInWords) {
     } rows[] = {{"520", "-3.6", "right", "right"},
                 {"0.52 kN", "-3.65", "right", "right"},
                 {"520", "", "right", "no value yet"},
-                {"520", "3.6", "right", "counted from another axis, or in the other sense"},
+                {"520", "3.6", "right", "counted from another axis or sense"},
                 {"520 kN", "-3.6", "right but for the unit", "right"},
                 {"335", "", "not right: see below", "no value yet"},
                 {"519", "-4", "right, to fewer figures", "right, to fewer figures"}};
