@@ -1,7 +1,9 @@
 // Typed and drawn values, their verdicts, and what is told of a slip.
+#include "core/explain/question.h"
 #include "tests/ui/attempt/own_answer_fixture.h"
 #include "ui/panel/own_answer_words.h"
 
+#include <QDir>
 #include <QMenu>
 #include <QRegularExpression>
 #include <QSignalSpy>
@@ -254,6 +256,65 @@ TEST_F(MarkedAnswer, NoSentenceGivesAnAnswerAwayBeforeItIsAskedFor) {
         }
     }
     EXPECT_GT(slips, 12);
+}
+
+/// The numbers that stand in a text, as they stand.
+QStringList numbersIn(const QString& words) {
+    static const QRegularExpression number(QStringLiteral("[0-9]+([.][0-9]+)?"));
+    QStringList all;
+    for (auto match = number.globalMatch(words); match.hasNext();)
+        all << match.next().captured();
+    return all;
+}
+
+QString wordsOf(const std::vector<MarkedText::Block>& blocks) {
+    QStringList all;
+    for (const MarkedText::Block& block : blocks)
+        all << (block.working ? MarkedText::plainOf(*block.working)
+                              : QString::fromStdString(toText(block.prose)));
+    return all.join(u'\n');
+}
+
+/// The same for every family: what the slips of a sample give is answered in turn.
+TEST_F(MarkedAnswer, NoSampleIsGivenAwayByWhatIsSaidOfASlip) {
+    std::mt19937 random(14);
+    std::uniform_real_distribution<double> part(0.4, 1.9), way(-180, 180);
+    const QDir samples(QStringLiteral(TAILPOINT_SAMPLES));
+    int said = 0;
+    for (const QString& name : samples.entryList({QStringLiteral("*.json")})) {
+        ASSERT_TRUE(window->openPath(samples.filePath(name)));
+        const Sketch& sketch = window->document().sketch();
+        const Marker marker(sketch, solve(sketch));
+        if (marker.refusal())
+            continue;
+        const QString given = QString::fromStdString(plain(question(sketch)));
+        const std::vector<MarkedQuantity> right = marker.mark({}).quantities;
+        std::vector<std::pair<std::string, double>> waiting;
+        for (const MarkedQuantity& one : right)
+            for (int i = 0; i < 25; ++i)
+                waiting.emplace_back(one.name, one.id.what == What::magnitude ? part(random) * *one.expected
+                                                                              : way(random));
+        for (std::size_t i = 0; i < std::min<std::size_t>(waiting.size(), 250); ++i) {
+            const auto [quantity, value] = waiting[i];
+            auto read = marker.read(quantity, QString::number(value, 'f', 1).toStdString());
+            if (!std::holds_alternative<GivenValue>(read))
+                continue;
+            const Marking marking = marker.mark({{std::get<GivenValue>(std::move(read))}});
+            for (const Finding& slip : marking.slips)
+                for (const auto& gives : slip.gives)
+                    waiting.push_back(gives);
+            const QStringList numbers = numbersIn(wordsOf(findingBlocks(marking, false)));
+            said += static_cast<int>(numbers.size());
+            for (const MarkedQuantity& one : marking.quantities) {
+                const QStringList told = numbersIn(QString::fromStdString(one.expectedText));
+                EXPECT_FALSE(one.asked && one.verdict != Verdict::right && !told.isEmpty() &&
+                             numbers.contains(told.front()) && !given.contains(told.front()))
+                    << name.toStdString() << ", " << quantity << " = " << value << " tells " << one.name
+                    << ": " << wordsOf(findingBlocks(marking, false)).toStdString();
+            }
+        }
+    }
+    EXPECT_GT(said, 1000);
 }
 
 } // namespace
