@@ -2,6 +2,7 @@
 
 #include <QCommandLineParser>
 
+#include <algorithm>
 #include <utility>
 
 namespace tailpoint {
@@ -59,8 +60,11 @@ public:
         out.files = m_parser.positionalArguments();
         out.help = m_parser.isSet(QStringLiteral("help"));
         for (const Option& option : m_known)
-            if (m_parser.isSet(bare(option.name)))
+            if (m_parser.isSet(bare(option.name))) {
                 out.options.insert(option.name, m_parser.value(bare(option.name)));
+                if (option.repeated)
+                    out.repeated.insert(option.name, m_parser.values(bare(option.name)));
+            }
         return out;
     }
 
@@ -77,11 +81,17 @@ private:
         const bool isOption = found.size() > std::exchange(m_found, found.size());
         if (!m_parser.unknownOptionNames().isEmpty() || (isOption && hasDashTooFew(word)))
             return QStringLiteral("%1 is no option here; use one of %2").arg(optionIn(word), names(m_known));
-        if (isOption && found.count(found.back()) > 1)
+        if (isOption && found.count(found.back()) > 1 && !isRepeated(found.back()))
             return QStringLiteral("%1 stands twice; take one out").arg(optionIn(word));
         if (isOption && !read && word.contains(QLatin1Char('=')))
             return QStringLiteral("%1 takes no value; take it out").arg(optionIn(word));
         return std::nullopt;
+    }
+
+    bool isRepeated(const QString& found) const {
+        return std::any_of(m_known.begin(), m_known.end(), [&](const Option& option) {
+            return option.repeated && bare(option.name) == found;
+        });
     }
 
     std::optional<QString> faultOfValues() const {

@@ -5,7 +5,7 @@
 namespace tailpoint {
 
 const Verb* verbNamed(const QString& name) {
-    static const std::array verbs{Verb{"report", runReport}, Verb{"figure", runFigure}};
+    static const std::array verbs{Verb{"report", runReport}, Verb{"figure", runFigure}, Verb{"mark", runMark}};
     for (const Verb& verb : verbs)
         if (name == QLatin1String(verb.name))
             return &verb;
@@ -21,12 +21,14 @@ Usage:
                                                 values and worked solution
   tailpoint figure FILE -o OUT.svg|OUT.pdf|OUT.png|OUT.tex [options]
                                                 the figure
+  tailpoint mark FILE --answer NAME=VALUE ... | --answers CLASS.csv [--as text|json|csv|html] [-o OUT]
+                                                an answer or a class marked, and which slip gives its numbers
   tailpoint VERB --help                         more about a verb
   tailpoint --version
 
 FILE may be '-' (standard input) for a verb. Verbs need no display.
 Exit status: 0 done (one answer or two); 1 the question has none, infinitely many, or too few or too many
-unknowns; 2 bad input or usage, with one line on standard error.
+unknowns, or an answer that is marked is not right; 2 bad input or usage, with one line on standard error.
 )");
 }
 

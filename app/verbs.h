@@ -8,6 +8,7 @@ namespace tailpoint {
 
 inline constexpr int kDone = 0;     ///< one answer or two
 inline constexpr int kNoAnswer = 1; ///< none, infinitely many, too few or too many unknowns
+inline constexpr int kNotRight = 1; ///< of `mark`: an answer that is neither right nor rounded
 inline constexpr int kBad = 2;      ///< bad input or usage: one line on standard error
 
 /// A verb of the command line; `run` gets what stands behind it.
@@ -20,5 +21,6 @@ QString generalHelp();
 
 int runReport(int argc, char** argv);
 int runFigure(int argc, char** argv);
+int runMark(int argc, char** argv);
 
 } // namespace tailpoint

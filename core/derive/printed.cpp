@@ -192,7 +192,7 @@ void Paper::put(Formula& formula) const {
         formula.value = static_cast<double>(rounded.value);
     }
     if (holdsConverted(formula))
-        for (Formula& part : formula.parts.own())
+        for (Formula& part : formula.parts)
             put(part);
 }
 

@@ -69,6 +69,7 @@ public:
         std::vector<Operation> operations;
         std::vector<Form> cases;
         std::vector<std::uint32_t> inputs; ///< slots, each once
+        std::size_t depth = 0;             ///< of values at a time, at most
     };
 
     /// A line in place of the chain's own.
@@ -139,6 +140,7 @@ public:
 
 private:
     class Compiler;
+    std::vector<const Code*> codes(std::span<const Patch> patches, std::span<const Patch> before = {}) const;
     void runLine(std::size_t line, const Code& code, State& state, std::span<const Put> puts) const;
 
     AngleUnit m_unit = AngleUnit::deg;

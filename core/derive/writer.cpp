@@ -192,7 +192,7 @@ void Writer::turn(const QuantityId& subject, Turn turn) {
         const Formula& plain = sign > 0 ? up : down;
         std::vector<Formula> within = when;
         Formula least = negative(half());
-        least.parts.own()[0].value *= 1 - kSeam;
+        least.parts[0].value *= 1 - kSeam;
         within.push_back(sign > 0 ? atMost(plain, seam()) : above(plain, std::move(least)));
         cases.push_back({std::move(within), plain});
         Formula back = plain;

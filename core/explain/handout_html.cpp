@@ -125,25 +125,37 @@ void appendSteps(std::string& out, const HandoutPart& steps) {
     out += "</ol>\n";
 }
 
-void appendStatement(std::string& out, const Handout& handout) {
-    if (!handout.given.sentence.pieces.empty())
-        appendParagraph(out, handout.given.sentence, "statement");
-    if (handout.given.table)
-        appendTable(out, *handout.given.table);
-    out += "<p class=\"statement\">" + toHtml(proseOf(handout.question)) + "</p>\n";
-}
-
 } // namespace
 
-std::string toHtml(const Handout& handout) {
-    const std::string title = xmlEscaped(titleOf(handout));
+std::string htmlHead(std::string_view title, std::string_view moreStyle) {
     std::string out = "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
                       "<meta name=\"viewport\" content=\"width=device-width\"/>\n<title>";
-    out.append(title).append("</title>\n<style>\n");
+    out.append(xmlEscaped(title)).append("</title>\n<style>\n");
     out.append("@font-face { font-family: \"Tailpoint Signs\"; src: url(data:font/ttf;base64,");
-    out.append(signsFont()).append(") }").append(kStyle).append("</style>\n</head>\n<body>\n<h1>");
-    out.append(title).append("</h1>\n");
-    appendStatement(out, handout);
+    out.append(signsFont()).append(") }").append(kStyle).append(moreStyle);
+    return out + "</style>\n</head>\n";
+}
+
+std::string toHtml(const Statement& given, const Sentence& asked) {
+    std::string out;
+    if (!given.sentence.pieces.empty())
+        appendParagraph(out, given.sentence, "statement");
+    if (given.table)
+        appendTable(out, *given.table);
+    return out + "<p class=\"statement\">" + toHtml(proseOf(asked)) + "</p>\n";
+}
+
+std::string toHtml(const Working& working) {
+    std::string out;
+    appendWorking(out, working);
+    return out;
+}
+
+std::string toHtml(const Handout& handout) {
+    const std::string title = titleOf(handout);
+    std::string out = htmlHead(title);
+    out.append("<body>\n<h1>").append(xmlEscaped(title)).append("</h1>\n");
+    out += toHtml(handout.given, handout.question);
     if (const auto svg = withoutXmlHead(handout.figure); !svg.empty())
         out.append("<figure>\n").append(svg).append("\n</figure>\n");
     for (const HandoutPart& part : partsOf(handout))

@@ -26,7 +26,7 @@ Formula withFunction(Formula formula, std::string_view right, std::string_view w
 Formula turnedBack(Formula formula) {
     if (formula.parts.size() < 2)
         return formula;
-    Formula& angle = formula.parts.own()[1];
+    Formula& angle = formula.parts[1];
     angle = angle.kind == FormulaKind::negative ? Formula(angle.parts.front()) : negative(angle);
     return formula;
 }

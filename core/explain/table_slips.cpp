@@ -54,7 +54,7 @@ void noteLostSign(const Board& board, Step& step, const Entries& entries, const 
 Formula added(Formula formula) {
     if (formula.kind == FormulaKind::negative)
         return Formula(formula.parts.front());
-    for (Formula& part : formula.parts.own())
+    for (Formula& part : formula.parts)
         if (part.kind == FormulaKind::negative)
             part = Formula(part.parts.front());
     return formula;

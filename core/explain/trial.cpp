@@ -1,5 +1,7 @@
 #include "core/explain/trial.h"
 
+#include <cstdlib>
+
 namespace tailpoint::explaining {
 
 namespace {
@@ -29,10 +31,25 @@ Formula along(const Board& board, const std::vector<Tried>& tried, const char* f
     return sumOf(std::move(terms));
 }
 
+/// As symbols: a double falls short of the digits of a number like 43971628.10750.
+Formula toBeRead(Formula formula) {
+    if (formula.kind == FormulaKind::number)
+        formula.kind = FormulaKind::symbol;
+    else if (!formula.parts.empty())
+        formula.parts = formula.parts.each(toBeRead);
+    return formula;
+}
+
+long double readDigits(const Formula& number) {
+    char* end = nullptr;
+    const long double value = std::strtold(number.text.c_str(), &end);
+    return !number.text.empty() && *end == '\0' ? value : number.value;
+}
+
 } // namespace
 
 Working worked(const Board& board, Formula subject, Formula numbers) {
-    const auto value = evaluate(numbers, board.sketch.angleUnit);
+    const auto value = evaluate(toBeRead(numbers), board.sketch.angleUnit, readDigits);
     Formula result = board.carried.leftOver(value.value_or(0));
     return {std::move(subject), {}, std::move(numbers), std::move(result)};
 }

@@ -91,17 +91,30 @@ FormulaParts::FormulaParts(std::vector<Formula> parts)
     std::move(parts.begin(), parts.end(), m_parts.get());
 }
 
-std::span<Formula> FormulaParts::own() {
+Formula* FormulaParts::own() {
+    const FormulaParts& old = *this;
     if (m_parts.use_count() > 1)
-        *this = FormulaParts(std::vector<Formula>(begin(), end()));
-    return {m_parts.get(), m_size};
+        *this = FormulaParts(std::vector<Formula>(old.begin(), old.end()));
+    return m_parts.get();
 }
 
 void FormulaParts::push_back(Formula part) {
+    const FormulaParts& old = *this;
     std::vector<Formula> all;
     all.reserve(m_size + 1);
-    all.assign(begin(), end());
+    all.assign(old.begin(), old.end());
     all.push_back(std::move(part));
+    *this = FormulaParts(std::move(all));
+}
+
+void FormulaParts::pop_back() {
+    erase(&std::as_const(*this).back());
+}
+
+void FormulaParts::erase(const Formula* part) {
+    const FormulaParts& old = *this;
+    std::vector<Formula> all(old.begin(), part);
+    all.insert(all.end(), part + 1, old.end());
     *this = FormulaParts(std::move(all));
 }
 

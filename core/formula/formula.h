@@ -11,7 +11,6 @@
 #include <functional>
 #include <memory>
 #include <optional>
-#include <span>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -52,7 +51,8 @@ enum class Relation : std::uint8_t {
 struct Formula;
 
 /// The parts of a formula: a value like any other, but copies share what neither changes, since the same
-/// terms stand in many lines.
+/// terms stand in many lines. Whoever may change a part gets his own: read by const references where it
+/// matters.
 class FormulaParts {
 public:
     FormulaParts() = default;
@@ -69,11 +69,19 @@ public:
     const Formula& back() const;
     template <class Change>
     FormulaParts each(Change change) const; ///< what `change` makes of each of them
-    std::span<Formula> own();               ///< to be changed: no longer shared
+    Formula* begin() { return own(); }
+    Formula* end();
+    Formula& operator[](std::size_t index);
+    Formula& front() { return *own(); }
+    Formula& back();
     void push_back(Formula part);
+    void pop_back();
+    void erase(const Formula* part);
     bool operator==(const FormulaParts& other) const;
 
 private:
+    Formula* own(); ///< no longer shared
+
     std::size_t m_size = 0; // in front: the parts may hold what they are assigned from
     std::shared_ptr<Formula[]> m_parts;
 };
@@ -118,6 +126,15 @@ inline const Formula& FormulaParts::operator[](std::size_t index) const {
     return m_parts[static_cast<std::ptrdiff_t>(index)];
 }
 inline const Formula& FormulaParts::back() const {
+    return (*this)[m_size - 1];
+}
+inline Formula* FormulaParts::end() {
+    return own() + m_size;
+}
+inline Formula& FormulaParts::operator[](std::size_t index) {
+    return own()[index];
+}
+inline Formula& FormulaParts::back() {
     return (*this)[m_size - 1];
 }
 

@@ -100,12 +100,29 @@ void Alternatives::add(std::size_t slip, Origin origin, Numbers numbers, const R
     m_origins.push_back(std::move(origin));
 }
 
+std::size_t Alternatives::keep(Alternative alternative, Origin origin) {
+    alternative.origin = m_origins.size();
+    m_origins.push_back(std::move(origin));
+    m_kept.push_back(std::move(alternative));
+    return m_singles.size() + m_kept.size() - 1;
+}
+
+void Alternatives::dropFrom(std::size_t index) {
+    while (next() > index) {
+        m_kept.pop_back();
+        m_origins.pop_back();
+    }
+}
+
 void Alternatives::addRewrites(std::size_t slip) {
     const auto reduction = reductionOf(m_question.sketch(), m_question.own.solved);
     for (std::size_t i = 0; i < m_question.own.ways.size(); ++i) {
         const Way& way = m_question.own.ways[i];
         const Pattern pattern{m_question, m_question.own, way, reduction};
-        for (Rewrite& rewrite : catalogue()[slip].rewrites(pattern)) {
+        auto rewrites = catalogue()[slip].rewrites(pattern);
+        if (rewrites.size() > kMostOfOneSlip)
+            continue;
+        for (Rewrite& rewrite : rewrites) {
             const Run changed = run(way, rewrite);
             Numbers numbers = numbersIn(way, changed.state);
             m_question.addTolerance(way, changed.state, changed.patches, kMostInSlip, numbers);
@@ -115,6 +132,8 @@ void Alternatives::addRewrites(std::size_t slip) {
 }
 
 void Alternatives::addReadings(std::size_t slip) {
+    if (m_question.sketch().forces.size() > kMostOfOneSlip)
+        return;
     for (Reading& reading : catalogue()[slip].readings(m_question)) {
         if (firstFault(reading.sketch))
             continue;

@@ -3,9 +3,13 @@
 
 #include "core/mark/slips.h"
 
+#include <deque>
 #include <memory>
 
 namespace tailpoint::marking {
+
+/// What can be made in more places than these isn't tried: no answer would tell them apart.
+inline constexpr std::size_t kMostOfOneSlip = 48;
 
 /// How an alternative came about, for who tells it.
 struct Origin {
@@ -31,6 +35,14 @@ public:
     explicit Alternatives(const Question& question);
 
     const std::vector<Alternative>& singles() const { return m_singles; }
+    /// One of these, or behind them one of those that are kept for pairs alone.
+    const Alternative& at(std::size_t index) const {
+        return index < m_singles.size() ? m_singles[index] : m_kept[index - m_singles.size()];
+    }
+    /// A slip in a question that is read wrongly as well; its index.
+    std::size_t keep(Alternative alternative, Origin origin);
+    std::size_t next() const { return m_singles.size() + m_kept.size(); }
+    void dropFrom(std::size_t index); ///< the last one that was kept
     const Origin& origin(const Alternative& alternative) const { return m_origins[alternative.origin]; }
     const Ways& ways(const Origin& origin) const { return *m_read[origin.ways]; }
     const Slip& slip(const Alternative& alternative) const { return catalogue()[alternative.slip]; }
@@ -56,8 +68,9 @@ private:
 
     const Question& m_question;
     std::vector<std::shared_ptr<const Ways>> m_read; ///< the question's own, then as it was read
-    std::vector<Origin> m_origins;
+    std::deque<Origin> m_origins;
     std::vector<Alternative> m_singles;
+    std::deque<Alternative> m_kept;
 };
 
 /// Equal but for the last bits.

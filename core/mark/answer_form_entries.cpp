@@ -20,10 +20,10 @@ std::vector<Slip> answerForms() {
         {.id = "wrong-axis",
          .place = SlipPlace::reporting,
          .common = 4,
-         .strong = SENTENCE("marking", "This is what you get if the right direction is counted from another "
-                                       "axis than the one that is asked for."),
-         .weak = SENTENCE("marking", "One way to get this number is to count the right direction from "
-                                     "another axis than the one that is asked for."),
+         .strong = SENTENCE("marking", "This is what you get if the right direction is counted from an axis "
+                                       "other than the one that is asked for."),
+         .weak = SENTENCE("marking", "One way to get this number is to count the right direction from an "
+                                     "axis other than the one that is asked for."),
          .mend = SENTENCE("marking", "Draw the arrow and the axis that the question names, and read the "
                                      "angle off between these two."),
          .ask = SENTENCE("marking", "From which axis do you count the angle?"),
@@ -86,10 +86,10 @@ std::vector<Slip> answerForms() {
          .common = 3,
          .strong = SENTENCE(
              "marking",
-             "This is what you get if the right magnitude is stated in another unit than the sheet's."),
+             "This is what you get if the right magnitude is stated in a unit other than the sheet's."),
          .weak = SENTENCE(
              "marking",
-             "One way to get this number is to state the right magnitude in another unit than the sheet's."),
+             "One way to get this number is to state the right magnitude in a unit other than the sheet's."),
          .mend = SENTENCE("marking",
                           "Write the unit beside every value, and convert before you state the answer."),
          .ask = SENTENCE("marking", "In which unit is your value?"),
@@ -127,9 +127,9 @@ std::vector<Slip> answerForms() {
              SENTENCE("marking", "This is what you get if the decimal point of the right value has moved."),
          .weak = SENTENCE("marking",
                           "One way to get this number is to move the decimal point of the right value."),
-         .mend = SENTENCE("marking", "Estimate the size first: a drawing to scale shows a value ten times "
-                                     "too great or too small at once."),
-         .ask = SENTENCE("marking", "How great would you estimate it to be from the drawing?"),
+         .mend = SENTENCE("marking", "Estimate the size first: a drawing to scale shows at once a value that "
+                                     "is ten times too large or too small."),
+         .ask = SENTENCE("marking", "How large would you estimate it to be from the drawing?"),
          .forms = answer_forms::decimalPoint},
         {.id = "digits-exchanged",
          .place = SlipPlace::reporting,

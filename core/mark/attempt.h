@@ -14,6 +14,13 @@ Readable<GivenNumber> readAngle(std::string_view text, const Sketch& sketch);
 /// +x.
 Readable<GivenNumber> readDirection(std::string_view text, const Sketch& sketch, bool fromX);
 
+// Of which both are made.
+bool isForceText(std::string_view text); ///< ends in a unit of force
+double numberIn(std::string_view text);  ///< before its unit; 0 where there is none
+Readable<GivenNumber> angleNumber(const std::string& text,
+                                  const Sketch& sketch); ///< its unit may stand behind
+AttemptFault forceForAngle(std::string_view text);
+
 /// How a number is written: what its last digit is worth, and its digits.
 struct Extent {
     double unit = 0; ///< of the last digit that counts

@@ -14,7 +14,7 @@ std::vector<Slip> components() {
          .mend = SENTENCE(
              "marking",
              "Look at the arrow: to the left the x component is negative, downwards the y component."),
-         .ask = SENTENCE("marking", "Which signs have the components of {of}?"),
+         .ask = SENTENCE("marking", "Which signs do the components of {of} have?"),
          .rewrites = component_slips::componentSign},
         {.id = "sine-cosine-exchanged",
          .place = SlipPlace::calculation,
@@ -162,7 +162,7 @@ std::vector<Slip> components() {
                           "One way to get this number is to take the components along the two oblique lines "
                           "as if at right angles: projected instead of laid off along the lines."),
          .mend = SENTENCE("marking", "Draw the parallelogram with its sides along the two lines: their "
-                                     "lengths come of the law of sines."),
+                                     "lengths come from the law of sines."),
          .ask = SENTENCE("marking", "Do the two lines make a right angle?"),
          .rewrites = component_slips::perpendicularForOblique},
         {.id = "equation-sign",
@@ -176,7 +176,7 @@ std::vector<Slip> components() {
          .mend = SENTENCE(
              "marking",
              "Write each term with the sign that its arrow has along the axis, before any number goes in."),
-         .ask = SENTENCE("marking", "Which sign has each term of your two sums?"),
+         .ask = SENTENCE("marking", "Which sign does each term of your two sums have?"),
          .rewrites = component_slips::equationSign},
     };
 }

@@ -28,7 +28,7 @@ inline constexpr double kMostCoveredByPairs = 0.1;
 
 class Findings {
 public:
-    Findings(const Question& question, const Alternatives& alternatives)
+    Findings(const Question& question, Alternatives& alternatives)
         : m_question(question), m_alternatives(alternatives) {}
 
     /// Likeliest first; none where nothing is wrong.
@@ -43,7 +43,7 @@ private:
                    bool withPairs) const;
 
     const Question& m_question;
-    const Alternatives& m_alternatives;
+    Alternatives& m_alternatives;
     mutable std::unique_ptr<Pairs> m_pairs; ///< when first needed
 };
 

@@ -56,9 +56,10 @@ Likeness likenessTo(const Question& question, const Numbers& rights, std::size_t
     if (!isThere(right))
         return Likeness::none;
     const double off = question.apart(cell, given.value, right);
-    const double near = question.isDirection(cell)
-                            ? right + std::remainder(given.value - right, question.turn())
-                            : given.value;
+    // counted in as many whole turns as the given direction is
+    const double there = question.isDirection(cell)
+                             ? given.value - std::remainder(given.value - right, question.turn())
+                             : right;
     const double bit = kBit * std::max(std::abs(right), question.halfAsked(cell, right));
     if (drawn)
         return off <= given.half + bit ? Likeness::right : Likeness::none;
@@ -66,9 +67,9 @@ Likeness likenessTo(const Question& question, const Numbers& rights, std::size_t
     const bool isFine = given.half <= asked * (1 + kBit);
     if (right == 0 && asked == 0)
         return given.value == 0 ? Likeness::right : Likeness::none;
-    if (roundAlike(near, right, 2 * asked) || (isFine && off <= given.half + bit))
+    if (roundAlike(given.value, there, 2 * asked) || (isFine && off <= given.half + bit))
         return Likeness::right;
-    if (isShorter(question, cell, near, right, given.figures))
+    if (isShorter(question, cell, given.value, there, given.figures))
         return Likeness::rounded;
     const double coarse =
         question.dimension(cell) == Dimension::angle ? question.degree() : unitOf(right, kLeastFigures);

@@ -7,13 +7,13 @@ namespace tailpoint::marking {
 
 /// Two slips; what they give together stands in columns, of what is asked alone.
 struct Pair {
-    std::uint32_t first = 0, second = 0; ///< of Alternatives::singles()
+    std::uint32_t first = 0, second = 0; ///< of Alternatives::at()
 };
 
 class Pairs {
 public:
     /// All pairs from different places or different lines of which one at least is common; takes some ms.
-    Pairs(const Question& question, const Alternatives& alternatives);
+    Pairs(const Question& question, Alternatives& alternatives);
 
     const std::vector<Pair>& all() const { return m_pairs; }
     /// Cells of what is asked: those that have columns.
@@ -33,11 +33,14 @@ private:
     bool areCommon(std::size_t first, std::size_t second) const;
     void addRewrites();
     void addForms();
+    void addReadings();
+    void addRead(std::size_t reading, const Way& way, std::size_t number);
+    std::optional<Numbers> inOneChain(const Origin& a, const Origin& b, bool tolerances) const;
     void add(std::size_t first, std::size_t second, const Numbers& numbers);
     std::optional<Numbers> together(std::size_t first, std::size_t second, bool tolerances) const;
 
     const Question& m_question;
-    const Alternatives& m_alternatives;
+    Alternatives& m_alternatives;
     struct Column {
         std::vector<float> value, tolerance;
     };

@@ -8,7 +8,9 @@ namespace tailpoint::marking {
 
 namespace {
 
-constexpr double kRoundedAngle = 0.1; ///< degrees: to what angles on the way are rounded at least
+constexpr std::size_t kMostMoved = 300; ///< lines
+constexpr double kNoise = 1e-13;        ///< of all magnitudes
+constexpr double kRoundedAngle = 0.1;   ///< degrees: to what angles on the way are rounded at least
 
 QuantityId common(QuantityId id) {
     id.answer = 0;
@@ -138,7 +140,8 @@ double Question::halfAsked(std::size_t cell, double value) const {
 }
 
 double Question::apart(std::size_t cell, double a, double b) const {
-    return std::abs(isDirection(cell) ? std::remainder(a - b, turn()) : a - b);
+    const double off = std::abs(a - b);
+    return off > turn() / 2 && isDirection(cell) ? std::abs(std::remainder(a - b, turn())) : off;
 }
 
 double Question::limit(std::size_t cell, double value, double share) const {
@@ -162,6 +165,12 @@ void Question::addTolerance(const Way& way, const Program::State& state,
                             std::span<const Program::Patch> patches, double most, Numbers& numbers,
                             std::span<const Program::Put> puts) const {
     std::vector<double> moved(cells(), 0);
+    if (way.program.lines() > kMostMoved) { // so many halves add up to more than the limit
+        for (std::size_t cell = 0; cell < cells(); ++cell)
+            if (isThere(numbers.value[cell]) && way.slots[cell] != Program::kNoSlot)
+                numbers.tolerance[cell] = limit(cell, numbers.value[cell], most);
+        return;
+    }
     Program::Trial trial(way.program, state, patches, puts);
     for (std::size_t line = 0; line < way.program.lines(); ++line) {
         const std::size_t slot = way.program.slotOfLine(line);
@@ -207,6 +216,13 @@ Numbers Question::numbersOf(const Ways& ways) const {
 void Question::addRights() {
     std::vector<Ways> all;
     rights.push_back(numbersOf(own));
+    double scale = 0;
+    for (const SolvedForce& force : own.solved.solutions.front().forces)
+        scale += force.magnitude;
+    for (std::size_t cell = 0; cell < cells(); ++cell) // true zeros that were rounded
+        if (double& value = rights.front().value[cell];
+            dimension(cell) == Dimension::force && std::abs(value) < kNoise * scale)
+            value = 0;
     for (const Way& way : own.ways)
         addTolerance(way, way.right, {}, kMostRounded, rights.front());
     for (const double g : {9.81, 9.80}) { // of a mass whose weight is meant

@@ -88,7 +88,7 @@ std::vector<Slip> readings() {
          .readings = reading_slips::forceCountedTwice},
         {.id = "resultant-as-a-force",
          .place = SlipPlace::reading,
-         .common = 3,
+         .common = 4,
          .strong = SENTENCE("marking", "This is what you get if the given resultant {of} is added to the "
                                        "known forces as one more force."),
          .weak = SENTENCE("marking", "One way to get this number is to add the given resultant {of} to the "

@@ -89,6 +89,41 @@ const Formula& withoutSign(const Formula& formula) {
     return formula.kind == FormulaKind::negative ? formula.parts[0] : formula;
 }
 
+bool isFamily(const Pattern& pattern, Family family) {
+    return pattern.ways.solved.family == family;
+}
+
+bool isAngle(const QuantityId& id) {
+    return id.what == What::opposite || id.what == What::between;
+}
+
+const Formula* firstSymbol(const Formula& formula, bool angle) {
+    if (formula.kind == FormulaKind::symbol)
+        return (angle ? isAngle(formula.id) : formula.id.what == What::magnitude) ? &formula : nullptr;
+    for (const Formula& part : formula.parts)
+        if (const Formula* found = firstSymbol(part, angle))
+            return found;
+    return nullptr;
+}
+
+std::optional<QuantityId> wayOf(const Pattern& pattern, VectorId vector) {
+    for (const std::uint8_t part : {std::uint8_t{1}, std::uint8_t{0}})
+        if (const QuantityId id{What::direction, vector, {}, 0, part}; pattern.at(id))
+            return id;
+    return std::nullopt;
+}
+
+std::vector<VectorId> sidesBeside(const Pattern& pattern, VectorId third) {
+    std::vector<VectorId> sides;
+    for (const Line& line : pattern.chain().lines)
+        if (line.kind == LineKind::cosines && line.subject.what == What::square && line.subject.of == third)
+            for (std::size_t i = 0; i < 2; ++i)
+                sides.push_back(line.cases.front().formula.parts[i].parts[0].id.of);
+    if (sides.empty() && pattern.reduction)
+        sides.assign(pattern.reduction->side.begin(), pattern.reduction->side.end());
+    return sides;
+}
+
 std::vector<Rewrite> eachLine(const Pattern& pattern,
                               const std::function<std::optional<Line>(const Line&)>& change) {
     std::vector<Rewrite> all;

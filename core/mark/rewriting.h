@@ -30,6 +30,15 @@ Formula half(const Pattern& pattern); ///< a half turn
 Formula plain(double value);
 const Formula& withoutSign(const Formula& formula);
 
+bool isFamily(const Pattern& pattern, Family family);
+bool isAngle(const QuantityId& id); ///< of the triangle, or between tails
+/// The first symbol below that stands for such an angle, or for a magnitude.
+const Formula* firstSymbol(const Formula& formula, bool angle);
+/// How a chain knows a vector's direction.
+std::optional<QuantityId> wayOf(const Pattern& pattern, VectorId vector);
+/// The sides whose law of cosines gave that vector's length; else those of the question's triangle.
+std::vector<VectorId> sidesBeside(const Pattern& pattern, VectorId third);
+
 /// One rewrite for each line for which `change` has another.
 std::vector<Rewrite> eachLine(const Pattern& pattern,
                               const std::function<std::optional<Line>(const Line&)>& change);

@@ -5,6 +5,9 @@
 
 namespace tailpoint::marking {
 
+/// The verdicts of a whole, the one that applies first in front.
+std::size_t rankOf(Verdict verdict);
+
 /// The marks of one answer.
 struct Part {
     std::vector<Given> givens;
@@ -26,11 +29,14 @@ private:
     Part part(const Attempt& attempt, std::size_t answer, std::size_t position) const;
     Marking both(const Attempt& attempt) const;
     void judge(Part& part) const;
+    void judge(const Part& part, std::size_t index, MarkedQuantity& marked) const;
+    MarkedQuantity marked(const Part& part, std::size_t cell) const;
+    void remarkMoreFigures(Part& part) const;
     Verdict verdictOf(const Part& part, std::size_t given) const;
     Verdict rootOf(const Part& part, std::size_t given, int depth) const;
     Verdict whole(const Part& part) const;
     double pointsOf(const Part& part, const MarkedQuantity& quantity, std::size_t given) const;
-    void remark(Part& part, MarkedQuantity& quantity, const Given& given) const;
+    void remark(const Part& part, MarkedQuantity& quantity, const Given& given) const;
     Marking made(Part part) const;
 
     const Question& m_question;

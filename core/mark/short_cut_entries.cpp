@@ -111,7 +111,7 @@ std::vector<Slip> shortCuts() {
          .common = 3,
          .strong = SENTENCE("marking", "This is what you get if the kilogrammes are taken as newtons."),
          .weak = SENTENCE("marking", "One way to get this number is to take the kilogrammes as newtons."),
-         .mend = SENTENCE("marking", "The weight is the mass times g: kilogrammes are no force."),
+         .mend = SENTENCE("marking", "The weight is the mass times g: kilogrammes are not a force."),
          .ask = SENTENCE("marking", "What is the weight of that mass?"),
          .readings = reading_slips::massAsWeight},
         {.id = "smallest-to-the-force",

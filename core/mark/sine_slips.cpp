@@ -12,10 +12,6 @@ namespace {
 using MaybeLine = std::optional<Line>;
 using MaybeFormula = std::optional<Formula>;
 
-bool isFamily(const Pattern& pattern, Family family) {
-    return pattern.ways.solved.family == family;
-}
-
 bool isSineRatio(const Line& line) {
     return line.kind == LineKind::ratio && line.subject.part == kSine &&
            line.cases.front().formula.kind == FormulaKind::fraction;
@@ -23,20 +19,6 @@ bool isSineRatio(const Line& line) {
 /// K sin α / sin γ.
 bool isSineSide(const Line& line) {
     return line.kind == LineKind::sinesSide && line.cases.front().formula.kind == FormulaKind::fraction;
-}
-
-bool isAngle(const QuantityId& id) {
-    return id.what == What::opposite || id.what == What::between;
-}
-
-/// The first symbol below that stands for an angle of the triangle, or for a magnitude.
-const Formula* firstSymbol(const Formula& formula, bool angle) {
-    if (formula.kind == FormulaKind::symbol)
-        return (angle ? isAngle(formula.id) : formula.id.what == What::magnitude) ? &formula : nullptr;
-    for (const Formula& part : formula.parts)
-        if (const Formula* found = firstSymbol(part, angle))
-            return found;
-    return nullptr;
 }
 
 Formula exchanged(const Formula& formula, const Formula& a, const Formula& b) {
@@ -59,71 +41,6 @@ Formula with(const Formula& formula, const QuantityId& right, const Formula& wro
         .value_or(formula);
 }
 
-/// θ = from ± angle, a full turn more or less.
-struct TurnForm {
-    Formula from, angle;
-    int sign = 1;
-};
-std::optional<TurnForm> turnForm(const Formula& formula) {
-    if (formula.kind != FormulaKind::sum || formula.parts.size() < 2)
-        return std::nullopt;
-    const Formula& from = formula.parts[0];
-    const Formula& angle = formula.parts[1];
-    const bool isTurned = from.kind == FormulaKind::symbol && from.id.what == What::direction;
-    const Formula& size = withoutSign(angle);
-    const bool isReal = firstSymbol(size, true) != nullptr || (size.isTurn && formula.parts.size() <= 3);
-    if (!isTurned || !isReal)
-        return std::nullopt;
-    return TurnForm{from, size, angle.kind == FormulaKind::negative ? -1 : 1};
-}
-/// A direction turned off by an angle; not the half turn of a line of action.
-bool isReferral(const Line& line) {
-    if (line.kind != LineKind::turn || line.subject.what != What::direction)
-        return false;
-    const auto form = turnForm(line.cases.front().formula);
-    return form &&
-           !(form->angle.isTurn && line.cases.size() == 2 && line.cases.back().formula.parts.size() == 2);
-}
-
-/// Every case turned otherwise; whole turns are left out.
-MaybeLine turnedOtherwise(const Line& line, const std::function<MaybeFormula(const TurnForm&)>& change) {
-    if (!isReferral(line))
-        return std::nullopt;
-    Line now = line;
-    for (Case& one : now.cases) {
-        const auto form = turnForm(one.formula);
-        auto other = form ? change(*form) : std::nullopt;
-        if (!other)
-            return std::nullopt;
-        one.formula = std::move(*other);
-    }
-    return now;
-}
-
-Formula turned(const Formula& from, const Formula& angle, int sign) {
-    return sum(from, sign > 0 ? angle : negative(angle));
-}
-
-/// How a chain knows a vector's direction.
-std::optional<QuantityId> wayOf(const Pattern& pattern, VectorId vector) {
-    for (const std::uint8_t part : {std::uint8_t{1}, std::uint8_t{0}})
-        if (const QuantityId id{What::direction, vector, {}, 0, part}; pattern.at(id))
-            return id;
-    return std::nullopt;
-}
-
-/// The sides whose law of cosines gave that vector's length.
-std::vector<VectorId> sidesBeside(const Pattern& pattern, VectorId third) {
-    std::vector<VectorId> sides;
-    for (const Line& line : pattern.chain().lines)
-        if (line.kind == LineKind::cosines && line.subject.what == What::square && line.subject.of == third)
-            for (std::size_t i = 0; i < 2; ++i)
-                sides.push_back(line.cases.front().formula.parts[i].parts[0].id.of);
-    if (sides.empty() && pattern.reduction)
-        sides.assign(pattern.reduction->side.begin(), pattern.reduction->side.end());
-    return sides;
-}
-
 /// Lines that give the sought magnitudes of a question of two.
 std::vector<std::size_t> soughtSides(const Pattern& pattern) {
     std::vector<std::size_t> found;
@@ -136,13 +53,6 @@ std::vector<std::size_t> soughtSides(const Pattern& pattern) {
 
 const Formula& numeratorAngle(const Line& line) {
     return *firstSymbol(line.cases.front().formula.parts[0], true);
-}
-
-/// Which of several parallelograms a direction is turned in; 0 where there is but one triangle.
-std::uint8_t pairOf(const Line& line) {
-    const auto form = turnForm(line.cases.front().formula);
-    const Formula* angle = form ? firstSymbol(form->angle, true) : nullptr;
-    return angle ? angle->id.part : std::uint8_t{0};
 }
 
 /// Each of them, and all together.
@@ -330,54 +240,6 @@ std::vector<Rewrite> acuteForObtuse(const Pattern& pattern) {
         Line now = line;
         std::swap(now.cases[0].formula, now.cases[1].formula);
         return now;
-    });
-}
-
-std::vector<Rewrite> referralTurned(const Pattern& pattern) {
-    auto all = eachLine(pattern, [](const Line& line) {
-        return turnedOtherwise(line, [](const TurnForm& form) {
-            return MaybeFormula(turned(form.from, form.angle, -form.sign));
-        });
-    });
-    for (const int sign : {1, -1}) // the triangle's angle where its supplement is due
-        append(all, eachLine(pattern, [&](const Line& line) {
-                   return turnedOtherwise(line, [&](const TurnForm& form) -> MaybeFormula {
-                       const Formula* inner = firstSymbol(form.angle, true);
-                       if (form.angle.kind != FormulaKind::sum || !inner)
-                           return std::nullopt;
-                       return turned(form.from, *inner, sign * form.sign);
-                   });
-               }));
-    return all;
-}
-
-std::vector<Rewrite> referralForgotten(const Pattern& pattern) {
-    std::vector<Rewrite> all;
-    const auto& lines = pattern.chain().lines;
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-        if (!isReferral(lines[i]))
-            continue;
-        for (std::size_t j = 0; j < i; ++j)
-            if (const QuantityId& angle = lines[j].subject;
-                isAngle(angle) && angle.part == pairOf(lines[i]) &&
-                (angle.answer == 0 || angle.answer == lines[i].subject.answer))
-                all.push_back(
-                    {{{i, withFormula(lines[i], pattern.symbol(angle))}}, lines[i].subject.of, angle.of});
-    }
-    return all;
-}
-
-std::vector<Rewrite> fromOtherForce(const Pattern& pattern) {
-    if (!isFamily(pattern, Family::closePolygon))
-        return {};
-    return eachLine(pattern, [&](const Line& line) {
-        return turnedOtherwise(line, [&](const TurnForm& form) -> MaybeFormula {
-            for (const VectorId side : sidesBeside(pattern, line.subject.of))
-                if (side != line.subject.of && side != form.from.id.of)
-                    if (const auto way = wayOf(pattern, side))
-                        return turned(pattern.symbol(*way), form.angle, -form.sign);
-            return std::nullopt;
-        });
     });
 }
 

@@ -19,10 +19,13 @@ public:
     const Slip& slipOf(std::size_t single) const;
     /// Whether that slip by itself makes a cell wrong.
     bool changes(std::size_t single, std::size_t cell) const {
-        return m_alternatives.singles()[single].changed[cell];
+        return m_alternatives.at(single).changed[cell];
     }
 
 private:
+    void addSecond(const Fitting& fitting, Finding& out) const;
+    void addAlso(const Fitting& fitting, Finding& out) const;
+    void addNumbers(const Fitting& fitting, std::size_t answer, Finding& out) const;
     Prose say(const Wording& wording, const Origin& origin) const;
     const Origin& originOf(std::size_t single) const;
     std::vector<ChangedLine> linesOf(std::size_t single) const;

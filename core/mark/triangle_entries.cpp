@@ -9,13 +9,12 @@ std::vector<Slip> triangles() {
          .place = SlipPlace::calculation,
          .common = 5,
          .strong = SENTENCE(
-             "marking",
-             "This is what you get if the supplement of the triangle's angle goes into the law of cosines; "
-             "the same comes of a lost minus, and it is the parallelogram's other diagonal."),
+             "marking", "This is what you get if the supplement of the triangle's angle goes into the law of "
+                        "cosines, or if the minus in it is lost: the parallelogram's other diagonal."),
          .weak = SENTENCE(
              "marking",
              "One way to get this number is to put the supplement of the triangle's angle into the law of "
-             "cosines, or to lose its minus, which gives the parallelogram's other diagonal."),
+             "cosines, or to lose the minus in it, which gives the parallelogram's other diagonal."),
          .mend = SENTENCE("marking", "In the law of cosines stands the angle opposite to the side that is "
                                      "sought, within the triangle; between the tails lies its supplement."),
          .ask = SENTENCE("marking", "Which angle did you put into the cosine?"),
@@ -98,8 +97,9 @@ std::vector<Slip> triangles() {
          .strong = SENTENCE("marking", "This is what you get if the calculator is set to radians."),
          .weak = SENTENCE("marking",
                           "One way to get this number is to calculate with the calculator set to radians."),
-         .mend = SENTENCE("marking", "Key in sin 30 first: it must show 0.5."),
-         .ask = SENTENCE("marking", "What does your calculator show for sin 30?"),
+         .mend = SENTENCE("marking", "Test the calculator before the first line: the sine of a right angle, "
+                                     "sin 90 in degrees or sin 100 in gon, must show 1."),
+         .ask = SENTENCE("marking", "What does your calculator show for the sine of a right angle?"),
          .rewrites = triangle_slips::radianMode},
         {.id = "gon-mode",
          .place = SlipPlace::calculation,
@@ -107,8 +107,9 @@ std::vector<Slip> triangles() {
          .strong = SENTENCE("marking", "This is what you get if the calculator is set to gon (grad)."),
          .weak = SENTENCE(
              "marking", "One way to get this number is to calculate with the calculator set to gon (grad)."),
-         .mend = SENTENCE("marking", "Key in sin 30 first: it must show 0.5."),
-         .ask = SENTENCE("marking", "What does your calculator show for sin 30?"),
+         .mend = SENTENCE("marking", "Test the calculator before the first line: the sine of a right angle, "
+                                     "sin 90 in degrees or sin 100 in gon, must show 1."),
+         .ask = SENTENCE("marking", "What does your calculator show for the sine of a right angle?"),
          .rewrites = triangle_slips::gonMode},
         {.id = "radian-mode-once",
          .place = SlipPlace::calculation,
@@ -118,9 +119,8 @@ std::vector<Slip> triangles() {
          .weak = SENTENCE(
              "marking",
              "One way to get this number is to take one function with the calculator set to radians."),
-         .mend =
-             SENTENCE("marking",
-                      "Key in sin 30 first: it must show 0.5; and set the mode once, before the first line."),
+         .mend = SENTENCE("marking", "Test the calculator before the first line: the sine of a right angle, "
+                                     "sin 90 in degrees or sin 100 in gon, must show 1."),
          .ask = SENTENCE("marking", "Did you work the whole question on one calculator, in one mode?"),
          .rewrites = triangle_slips::radianModeOnce},
         {.id = "acute-for-obtuse",
@@ -179,8 +179,8 @@ std::vector<Slip> triangles() {
                                        "stated as the angle: the inverse is not taken."),
          .weak = SENTENCE("marking", "One way to get this number is to state the value of the sine, cosine "
                                      "or tangent as the angle, without taking the inverse."),
-         .mend = SENTENCE("marking", "A sine is a number up to 1, an angle comes of its inverse: press the "
-                                     "key for the inverse function."),
+         .mend = SENTENCE("marking", "A sine is a number up to 1; the angle comes from the inverse function, "
+                                     "which has a key of its own."),
          .ask = SENTENCE("marking", "Is your value an angle, or its sine, cosine or tangent?"),
          .rewrites = triangle_slips::inverseForgotten},
         {.id = "bracket-left-open",
@@ -221,17 +221,17 @@ std::vector<Slip> triangles() {
          .strong = SENTENCE("marking", "This is what you get if the angle is turned off to the wrong side."),
          .weak =
              SENTENCE("marking", "One way to get this number is to turn the angle off to the wrong side."),
-         .mend = SENTENCE("marking", "The resultant lies between the two forces: turn from one towards the "
-                                     "other. The drawing shows which way."),
+         .mend = SENTENCE("marking", "The drawing shows on which side of the known force the sought one "
+                                     "lies: turn off the angle to that side."),
          .ask = SENTENCE("marking", "To which side did you turn off the angle?"),
          .rewrites = triangle_slips::referralTurned},
         {.id = "from-other-force",
          .place = SlipPlace::calculation,
          .common = 3,
-         .strong = SENTENCE("marking", "This is what you get if the angle is turned off from the other force "
+         .strong = SENTENCE("marking", "This is what you get if the angle is turned off from a force other "
                                        "than the one beside which it lies."),
-         .weak = SENTENCE("marking", "One way to get this number is to turn the angle off from the other "
-                                     "force than the one beside which it lies."),
+         .weak = SENTENCE("marking", "One way to get this number is to turn the angle off from a force other "
+                                     "than the one beside which it lies."),
          .mend = SENTENCE(
              "marking",
              "The angle that the law of sines gave lies beside one of the two forces: start from that one."),
@@ -281,7 +281,7 @@ std::vector<Slip> triangles() {
                           "which leads to the foot of the perpendicular, halfway between them."),
          .mend = SENTENCE("marking", "The circle cuts the line in two points, at equal distances from the "
                                      "foot of the perpendicular: add that distance, or take it away."),
-         .ask = SENTENCE("marking", "How many points have the line and the circle in common?"),
+         .ask = SENTENCE("marking", "How many points do the line and the circle have in common?"),
          .rewrites = triangle_slips::discriminantForgotten},
     };
 }

@@ -86,6 +86,20 @@ TEST(KeyedLines, ComputeInEveryKindOfQuestion) {
     EXPECT_LT(tally.excused, kLines / 1000);
 }
 
+/// What is left over of forces a hundred thousand times as great lies below the digits of a double.
+TEST(KeyedLines, ComputeWhereHugeForcesAllButCancel) {
+    Force u = testing::force("U", {}, {}), v = testing::force("V", {}, {});
+    u.direction.form = SlopeForm{6.3769223574448315, -1};
+    v.direction.form = SlopeForm{6.3774012594834835, -1};
+    Question question{testing::sketch({testing::force("P", 507, -103.5), u, v}), {}};
+    question.sketch.sum.magnitude.value = 0;
+    question.sketch.figures = 6;
+    question.sketch.angleDecimals = 2;
+    const Keyed one = keyed(question);
+    EXPECT_GT(one.tally.lines, 4);
+    EXPECT_EQ(one.wrong, std::vector<std::string>());
+}
+
 /// Where no triangle has any height, and where there is no answer: on three kinds of sheet, by each way.
 TEST(KeyedLines, ComputeWhereNothingIsATriangle) {
     std::vector<Sketch> sketches = testing::flatQuestions();

@@ -11,7 +11,11 @@ using namespace tailpoint;
 
 void tell(const char* what, const testing::Tally& tally, bool byslip) {
     std::cout << what << ": " << tally.missed << " of " << tally.tried << " (" << 100 * tally.share()
-              << " %)\n";
+              << " %)";
+    if (tally.tooCoarse > 0)
+        std::cout << ", not counting " << tally.tooCoarse
+                  << " that rounding alone puts beyond what marking allows";
+    std::cout << '\n';
     if (byslip)
         for (const auto& [id, counts] : tally.bySlip)
             if (counts.second * 50 > counts.first)

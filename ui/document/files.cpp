@@ -116,10 +116,11 @@ std::optional<QByteArray> readUpTo(int fd, qint64 most) {
     return bytes;
 }
 
-FileError tooLarge() {
+FileError tooLarge(const QString& kind) {
     return {{},
-            QStringLiteral("is larger than %1 MiB, which no sketch is; name another file")
-                .arg(kLargestFile / (1024 * 1024))};
+            QStringLiteral("is larger than %1 MiB, which no %2 is; name another file")
+                .arg(kLargestFile / (1024 * 1024))
+                .arg(kind)};
 }
 
 FileError notRead(int error) {
@@ -134,12 +135,12 @@ FileError notRead(int error) {
                 .arg(QString::fromLocal8Bit(std::strerror(error)))};
 }
 
-std::variant<QByteArray, FileError> readFrom(int fd) {
+std::variant<QByteArray, FileError> readFrom(int fd, const QString& kind) {
     std::optional<QByteArray> bytes = readUpTo(fd, kLargestFile + 1);
     if (!bytes)
         return notRead(errno);
     if (bytes->size() > kLargestFile)
-        return tooLarge();
+        return tooLarge(kind);
     return *bytes;
 }
 
@@ -256,9 +257,9 @@ QString FileError::line() const {
     return place.isEmpty() ? message : place + QStringLiteral(": ") + message;
 }
 
-std::variant<QByteArray, FileError> readBytes(const QString& path) {
+std::variant<QByteArray, FileError> readBytes(const QString& path, const QString& kind) {
     if (path == QLatin1String("-"))
-        return readFrom(STDIN_FILENO);
+        return readFrom(STDIN_FILENO, kind);
     const Descriptor file(openRetrying(path, O_RDONLY));
     struct stat info {};
     if (!file.valid() || ::fstat(file.get(), &info) != 0)
@@ -266,8 +267,8 @@ std::variant<QByteArray, FileError> readBytes(const QString& path) {
     if (S_ISDIR(info.st_mode))
         return notRead(EISDIR);
     if (info.st_size > kLargestFile)
-        return tooLarge();
-    return readFrom(file.get());
+        return tooLarge(kind);
+    return readFrom(file.get(), kind);
 }
 
 QString finalPath(const QString& path) {

@@ -19,8 +19,9 @@ inline constexpr qint64 kLargestFile =
     qint64{16} * 1024 * 1024; ///< bytes; a sketch of 10,000 forces has about 1 MiB
 
 /// Reads a whole file ("-": standard input): folders, missing permission, sizes above kLargestFile are
-/// refused in words.
-std::variant<QByteArray, FileError> readBytes(const QString& path);
+/// refused in words; `kind`: what is looked for in it, for a file that is too large to be one.
+std::variant<QByteArray, FileError> readBytes(const QString& path,
+                                              const QString& kind = QStringLiteral("sketch"));
 
 /// Writes beside and renames, checked to the disk; on any failure the old file stands. Empty: done.
 /// Links are followed; the permissions of a file that is replaced are kept; devices and pipes are written to

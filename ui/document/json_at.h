@@ -1,5 +1,5 @@
 // A value of a JSON file with its path, read as what is wanted of it or refused with its place and the mend.
-// Used by the readers of sketches alone.
+// Used by the readers of sketches and of what they say of marking.
 #pragma once
 
 #include "ui/document/json_text.h"
@@ -9,7 +9,7 @@
 
 namespace tailpoint::reading {
 
-/// Unwinds the readers; never leaves readSketch().
+/// Unwinds the readers; never leaves readSketch() or markOptionsOf().
 struct Refusal {
     std::string path, message;
     std::size_t offset;

@@ -36,6 +36,21 @@ TEST(MarkVerdict, RoundedToFewerFiguresOrCutOff) {
     EXPECT_EQ(marked(two(), {"R = 454", "theta_R = 2"}).points, 2);
 }
 
+TEST(MarkVerdict, ADirectionMayBeCutOffInAnyNumberOfTurns) {
+    // by hand: 450 at 200° and 1 at 110° lie at 200° less arctan(1/450) = 199.8727°, or -160.1273°
+    const Sketch left = sketch({force("P", 450, 200), force("Q", 1, 110)});
+    EXPECT_EQ(verdictOf(marked(left, {"theta_R = 199.8"}), "theta_R"), Verdict::rounded);
+    EXPECT_EQ(verdictOf(marked(left, {"theta_R = 199"}), "theta_R"), Verdict::rounded);
+    EXPECT_EQ(verdictOf(marked(left, {"theta_R = -160"}), "theta_R"), Verdict::rounded);
+    EXPECT_EQ(verdictOf(marked(left, {"theta_R = 199.9"}), "theta_R"), Verdict::right);
+}
+
+TEST(MarkVerdict, ATrueZeroIsRightWhateverTheRoundingOfItsComponents) {
+    const Sketch across = balanced({force("U", kToFind, 0), force("V", kToFind, 90), force("W", 100, 270)});
+    // by hand: nothing along x
+    EXPECT_EQ(marked(across, {"U = 0", "V = 100"}).verdict, Verdict::right);
+}
+
 TEST(MarkVerdict, WhatRoundingOnTheWayExplainsIsRounded) {
     // by hand: components to the newton, 299 + 156 = 455 and 173 - 156 = 17 (right: 172.5, -155.6):
     // arctan(17/455)
@@ -240,6 +255,14 @@ TEST(MarkVerdict, TwoSlipsAtOnceAreNamedOnlyWhereNoSingleOneFits) {
     EXPECT_EQ(marking.slips.front().second, "referral-turned");
     EXPECT_EQ(verdictOf(marking, "R"), Verdict::slip);
     EXPECT_EQ(verdictOf(marking, "theta_R"), Verdict::slip);
+}
+
+TEST(MarkVerdict, AQuestionReadWronglyIsTriedWithASlipInItsCalculation) {
+    // Python: Q at +45° makes gamma 165°; without the factor 2 R = 490.6514, theta = 36.6642
+    const Marking marking = marked(two(), {"R = 490.65", "theta_R = 36.66"});
+    ASSERT_FALSE(marking.slips.empty());
+    EXPECT_EQ(marking.slips.front().id, "sign-of-direction") << toText(marking);
+    EXPECT_EQ(marking.slips.front().second, "factor-two-lost");
 }
 
 TEST(MarkVerdict, ADrawnVectorHasTheDrawingsTolerance) {

@@ -191,6 +191,40 @@ TEST_F(Browser, StretchesRootsAndParenthesesWithoutAMathematicalFont) {
     EXPECT_GE(parentheses, 2);
 }
 
+/// A class with every quantity on the way, slips of all places, a name of one long word, a bad row.
+QByteArray classPage() {
+    QByteArray table = "who,R,theta_R,R_x,R_y,P_x,P_y,Q_x,Q_y,gamma,alpha,beta,phi\n";
+    const char* const rows[] = {"520,-3.6,519,-33.1,308,144,211,-177,115,36.4,28.6,65",
+                                "335,,,,,,,,,,,",
+                                "615,-7.5,,,,,,,,,,",
+                                "520,3.6,,,,,,,,,,",
+                                "520 lbf,93.6,,,,,,,,,,",
+                                "12x,,,,,,,,,,,",
+                                ",,,,144,308,,,,,,",
+                                "437.3,,,,,,,,,,,"};
+    for (const char* row : rows)
+        table += "Wolfeschlegelsteinhausenbergerdorff " + QByteArray::number(table.size()) + "," + row + "\n";
+    return run({QStringLiteral("mark"), QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json"),
+                QStringLiteral("--answers"), QStringLiteral("-"), QStringLiteral("--as=html"),
+                QStringLiteral("--names")},
+               table)
+        .out;
+}
+
+TEST_F(Browser, SetsTheClassesPageWithinTheColumnAndComplainsOfNothing) {
+    QByteArray page = classPage();
+    page.replace("<body>", "<body><main id=\"class\">").replace("</body>", "</main>" + kMeasure + "</body>");
+    const Shown shown = browse({QStringLiteral("--window-size=1000,900"), QStringLiteral("--dump-dom"),
+                                QStringLiteral("file://") + put(QStringLiteral("class.html"), page)});
+    EXPECT_EQ(shown.complaints.toStdString(), "");
+    const QJsonArray measured = measuredIn(shown.out);
+    ASSERT_EQ(measured.size(), 1);
+    const QJsonObject one = measured[0].toObject();
+    EXPECT_GT(one[QLatin1String("formulas")].toInt(), 20);
+    for (const char* fault : {"empty", "wide", "scrolled"})
+        EXPECT_EQ(text(one[QLatin1String(fault)]), "[]") << fault;
+}
+
 TEST_F(Browser, ComplainsOfNothingOnThePageAsItIs) {
     const QString file =
         put(QStringLiteral("raft.html"), pageOf(QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json")));
@@ -224,17 +258,17 @@ double number(const QRegularExpressionMatch& match, int group) {
     return match.captured(group).toDouble();
 }
 
-TEST_P(Printed, KeepsEveryWordWithinThePaper) {
-    const Paper paper = GetParam();
-    for (const char* sample : {"survey-raft", "five-forces", "two-answers"}) {
-        const QString file = QStringLiteral(TAILPOINT_SAMPLES "/%1.json").arg(QLatin1String(sample));
-        const QString words = QString::fromUtf8(wordsOn(paper, pageOf(file)));
+class PrintedWords : public Printed {
+protected:
+    /// Every word of the page stands between the margins of that paper. The words and their places.
+    QString expectWithin(const Paper& paper, const QByteArray& html, const char* name) const {
+        const QString words = QString::fromUtf8(wordsOn(paper, html));
         static const QRegularExpression page(
             QStringLiteral("<page width=\"([0-9.]+)\" height=\"([0-9.]+)\""));
         static const QRegularExpression word(QStringLiteral(
             "<word xMin=\"(-?[0-9.]+)\" yMin=\"(-?[0-9.]+)\" xMax=\"(-?[0-9.]+)\" yMax=\"(-?[0-9.]+)\">"));
         const auto sheet = page.match(words);
-        ASSERT_TRUE(sheet.hasMatch()) << sample;
+        EXPECT_TRUE(sheet.hasMatch()) << name;
         EXPECT_NEAR(number(sheet, 1), paper.width, 1);
         EXPECT_NEAR(number(sheet, 2), paper.height, 1);
         const double margin = 40; // 18 mm are 51 points
@@ -243,15 +277,28 @@ TEST_P(Printed, KeepsEveryWordWithinThePaper) {
             const auto box = it.next();
             EXPECT_TRUE(number(box, 1) > margin && number(box, 3) < paper.width - margin &&
                         number(box, 2) > margin && number(box, 4) < paper.height - margin)
-                << sample << ": " << words.mid(box.capturedStart(), 140).toStdString();
+                << name << ": " << words.mid(box.capturedStart(), 140).toStdString();
         }
-        EXPECT_GT(count, 200) << sample;
+        EXPECT_GT(count, 200) << name;
+        return words;
+    }
+};
+
+TEST_P(PrintedWords, StandWithinThePaper) {
+    for (const char* sample : {"survey-raft", "five-forces", "two-answers"}) {
+        const QString file = QStringLiteral(TAILPOINT_SAMPLES "/%1.json").arg(QLatin1String(sample));
+        const QString words = expectWithin(GetParam(), pageOf(file), sample);
         EXPECT_TRUE(words.contains(QLatin1String("Check</word>"))) << sample;
         EXPECT_LE(words.count(QLatin1String("<page ")), 6) << sample;
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Browser, Printed, // sizes: ISO 216 and ANSI Y14.1, in points of 1/72 inch
+TEST_P(PrintedWords, OfAClassStandWithinThePaperToo) {
+    const QString words = expectWithin(GetParam(), classPage(), "the class");
+    EXPECT_LE(words.count(QLatin1String("<page ")), 6);
+}
+
+INSTANTIATE_TEST_SUITE_P(Browser, PrintedWords, // sizes: ISO 216 and ANSI Y14.1, in points of 1/72 inch
                          testing::Values(Paper{"A4", 595.28, 841.89}, Paper{"letter", 612, 792}),
                          [](const auto& row) { return std::string(row.param.name); });
 

@@ -92,6 +92,48 @@ TEST_F(Schemas, RefuseWhatTheProgramRefuses) {
     }
 }
 
+TEST_F(Schemas, MarkingsKeepTheirs) {
+    const QString raft = QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json"),
+                  two = QStringLiteral(TAILPOINT_SAMPLES "/two-answers.json"),
+                  json = QStringLiteral("--as=json"), mark = QStringLiteral("mark");
+    const auto answered = [&](const QString& file, const QStringList& answers) {
+        QStringList arguments{mark, file, json};
+        for (const QString& answer : answers)
+            arguments << QStringLiteral("--answer") << answer;
+        return run(arguments).out;
+    };
+    const auto marked = [&](const QString& file, const QByteArray& table) {
+        return run({mark, file, json, QStringLiteral("--answers"), QStringLiteral("-")}, table).out;
+    };
+    const QList<QByteArray> markings{
+        answered(raft, {QStringLiteral("R=335")}),
+        answered(raft,
+                 {QStringLiteral("R=520 lbf"), QStringLiteral("theta_R=3.6"), QStringLiteral("gamma=65")}),
+        answered(two, {QStringLiteral("P=180;513"), QStringLiteral("theta_Q=-10.3;-77")}),
+        marked(raft, "who,R,theta_R,override\ns1,335,-23.1,\ns2,x,,1: a \"b\"\n\"s\n3\",615,-7.5,2\ns4,,,\n"),
+        marked(raft, "who,R\n")};
+    const QStringList found = faults("marking.schema.json", markings);
+    for (qsizetype i = 0; i < markings.size(); ++i)
+        EXPECT_EQ(found.value(i).toStdString(), "") << markings[i].toStdString();
+    EXPECT_NE(faults("marking.schema.json", {R"({"format": "tailpoint-marking", "version": 1})"}).value(0),
+              QString());
+}
+
+TEST_F(Schemas, KnowHowAQuestionIsMarked) {
+    const auto with = [](const QByteArray& marking) {
+        return sketch(force("P", "1", "2"), ", \"marking\": " + marking);
+    };
+    const QStringList found = faults(
+        "sketch.schema.json",
+        {with(
+             R"({"points": {"R": 2, "theta_R": 1}, "followThrough": true, "credit": {"unit": 0.5}, "mine": 1})"),
+         with("null"), with(R"({"points": {"R": "2"}})"), with(R"({"credit": {"slip": 2}})")});
+    EXPECT_EQ(found.value(0).toStdString(), "");
+    EXPECT_EQ(found.value(1).toStdString(), "");
+    EXPECT_EQ(found.value(2).toStdString(), "$.marking: anyOf");
+    EXPECT_EQ(found.value(3).toStdString(), "$.marking: anyOf");
+}
+
 TEST_F(Schemas, LeaveRoomForUnknownKeys) {
     const QByteArray forces = R"({"name": "P", "magnitude": 1, "direction": 2, "note": {}})";
     EXPECT_EQ(faults("sketch.schema.json", {sketch(forces, R"(, "mine": 1)")}).value(0).toStdString(), "");

@@ -1,0 +1,112 @@
+// An attempt against each answer, or both of its pairs against both.
+#include "core/mark/sheet.h"
+
+#include <algorithm>
+
+namespace tailpoint::marking {
+
+Part Sheet::part(const Attempt& attempt, std::size_t answer, std::size_t position) const {
+    Part part;
+    part.givens = givenIn(m_question, attempt, answer, position);
+    findFollowing(m_question, part.givens);
+    part.fittings = m_findings.find(part.givens);
+    judge(part);
+    return part;
+}
+
+namespace {
+
+std::ptrdiff_t goodOnes(const Part& part) {
+    return std::count_if(part.quantities.begin(), part.quantities.end(), [](const MarkedQuantity& one) {
+        return one.asked && (one.verdict == Verdict::right || one.verdict == Verdict::rounded);
+    });
+}
+
+/// Numbers that the likeliest finding explains, less those that speak against it; two slips explain less
+/// well.
+std::ptrdiff_t weightOf(const Part& part) {
+    if (part.fittings.empty())
+        return 0;
+    const Fitting& first = part.fittings.front();
+    return static_cast<std::ptrdiff_t>(first.explained.size()) -
+           static_cast<std::ptrdiff_t>(first.contradicted) - (first.slips.front().second ? 1 : 0);
+}
+
+/// More points; then more that is right; then the one of which more is explained; then the milder verdict.
+bool isBetter(const Part& a, const Part& b) {
+    if (a.points != b.points)
+        return a.points > b.points;
+    if (goodOnes(a) != goodOnes(b))
+        return goodOnes(a) > goodOnes(b);
+    return weightOf(a) != weightOf(b) ? weightOf(a) > weightOf(b) : rankOf(a.verdict) > rankOf(b.verdict);
+}
+
+} // namespace
+
+Marking Sheet::made(Part part) const {
+    Marking out;
+    out.verdict = part.verdict;
+    out.points = part.points;
+    for (MarkedQuantity& quantity : part.quantities)
+        out.of += quantity.of;
+    out.quantities = std::move(part.quantities);
+    for (const Fitting& fitting : part.fittings)
+        out.slips.push_back(m_telling.finding(fitting, part.givens));
+    if (!part.fittings.empty())
+        out.ask = m_telling.ask(part.fittings.front());
+    return out;
+}
+
+/// Both pairs are given: each counts half.
+Marking Sheet::both(const Attempt& attempt) const {
+    std::array<Part, 2> straight{part(attempt, 0, 0), part(attempt, 1, 1)},
+        crossed{part(attempt, 1, 0), part(attempt, 0, 1)};
+    const bool isCrossed = crossed[0].points + crossed[1].points > straight[0].points + straight[1].points;
+    std::array<Part, 2>& best = isCrossed ? crossed : straight;
+    Marking out;
+    for (std::size_t i = 0; i < 2; ++i) {
+        const Verdict verdict = best[i].verdict;
+        Marking one = made(std::move(best[i]));
+        if (i == 0 || rankOf(verdict) < rankOf(out.verdict))
+            out.verdict = verdict;
+        for (MarkedQuantity& quantity : one.quantities) {
+            quantity.answer = static_cast<int>(i + 1);
+            quantity.of /= 2;
+            quantity.points /= 2;
+            out.points += quantity.points;
+            out.of += quantity.of;
+            out.quantities.push_back(std::move(quantity));
+        }
+        for (Finding& finding : one.slips)
+            if (std::none_of(out.slips.begin(), out.slips.end(), [&](const Finding& other) {
+                    return other.id == finding.id && other.gives == finding.gives;
+                }))
+                out.slips.push_back(std::move(finding));
+        if (!out.ask)
+            out.ask = std::move(one.ask);
+    }
+    return out;
+}
+
+Marking Sheet::mark(const Attempt& attempt) const {
+    const bool isPair = std::any_of(attempt.values.begin(), attempt.values.end(),
+                                    [](const GivenValue& value) { return value.numbers.size() > 1; });
+    if (isPair && m_question.answers == 2)
+        return both(attempt);
+    Part best = part(attempt, 0, 0);
+    for (std::size_t answer = 1; answer < m_question.answers; ++answer)
+        if (Part other = part(attempt, answer, 0); isBetter(other, best))
+            best = std::move(other);
+    Marking out = made(std::move(best));
+    if (m_question.answers < 2 || !out.isRight())
+        return out;
+    const Voice voice(m_question.options.sentences);
+    out.remarks.push_back(voice.say(SENTENCE("marking", "There is a second answer to this question.")));
+    if (m_question.options.bothAnswers) {
+        out.verdict = Verdict::incomplete;
+        out.points /= 2;
+    }
+    return out;
+}
+
+} // namespace tailpoint::marking

@@ -1,0 +1,34 @@
+// What the pages of markings are made of. Internal to marking/.
+#pragma once
+
+#include "ui/marking/class_output.h"
+
+namespace tailpoint::marking_pages {
+
+/// What a page of the kind of a handout (core/explain/handout.h) needs besides.
+std::string_view style();
+
+/// Without what a page can't hold (controls); the same escaped; a person's name in a direction of its own.
+std::string printable(std::string_view text);
+std::string safe(std::string_view text);
+std::string person(std::string_view who);
+
+/// "right within rounding", of a quantity or of the whole.
+std::string_view words(Verdict verdict);
+std::string_view shortWords(std::string_view verdict);
+
+/// An id as words: "supplement in cosines".
+std::string slipName(std::string_view id);
+
+/// The changed lines of a finding, each beside the right one.
+std::string linesHtml(const Finding& finding);
+/// Its sentence, lines, other readings and mend.
+std::string findingHtml(const Finding& finding);
+
+/// "1 of 2 points", or the marker's own with the remark.
+std::string pointsHtml(const MarkedRow& row);
+
+/// The tally as a picture with its words beside; empty: nothing is counted. `of`: all rows.
+std::string tallySvg(const std::vector<SlipTally::Entry>& entries, std::size_t of);
+
+} // namespace tailpoint::marking_pages
