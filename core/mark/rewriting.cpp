@@ -16,7 +16,7 @@ bool replaceIn(Formula& formula, const Changed& change) {
         return true;
     }
     bool any = false;
-    for (Formula& part : formula.parts.own())
+    for (Formula& part : formula.parts)
         any = replaceIn(part, change) || any;
     if (any && formula.kind != FormulaKind::symbol)
         formula.id = {}; // no longer the quantity that it stood for

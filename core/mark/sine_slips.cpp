@@ -76,7 +76,7 @@ std::vector<Rewrite> bracketLeftOpen(const Pattern& pattern) {
         Formula numerator = fraction.parts[0];
         if (numerator.kind != FormulaKind::product || !isFunction(numerator.parts.back(), "sin"))
             return std::nullopt;
-        Formula& function = numerator.parts.own().back();
+        Formula& function = numerator.parts.back();
         function = apply("sin", over(function.parts[0], fraction.parts[1]));
         return withFormula(line, std::move(numerator));
     });

@@ -112,7 +112,7 @@ std::vector<Rewrite> factorTwoLost(const Pattern& pattern) {
             if (part.kind != FormulaKind::product || part.parts[0].kind != FormulaKind::number)
                 return std::nullopt;
             Formula rest = part;
-            rest.parts = FormulaParts(std::vector<Formula>(rest.parts.begin() + 1, rest.parts.end()));
+            rest.parts.erase(rest.parts.begin());
             return rest;
         });
     });
@@ -124,8 +124,8 @@ std::vector<Rewrite> orderOfOperations(const Pattern& pattern) {
             return std::nullopt;
         Formula bracket = line.cases.front().formula, last = lastTerm(line);
         Formula cosine = last.parts.back();
-        last.parts = FormulaParts(std::vector<Formula>(last.parts.begin(), last.parts.end() - 1));
-        bracket.parts.own()[2] = negative(std::move(last));
+        last.parts.pop_back();
+        bracket.parts[2] = negative(std::move(last));
         return withFormula(line, product(std::move(bracket), std::move(cosine)));
     });
 }
@@ -150,7 +150,7 @@ std::vector<Rewrite> rightTriangleAssumed(const Pattern& pattern) {
             continue;
         Formula bracket = lines[i].cases.front().formula;
         const Formula a = bracket.parts[0].parts[0], b = bracket.parts[1].parts[0];
-        bracket.parts = FormulaParts(std::vector<Formula>(bracket.parts.begin(), bracket.parts.end() - 1));
+        bracket.parts.pop_back();
         Rewrite one{{{i, withFormula(lines[i], std::move(bracket))}}, a.id.of, b.id.of};
         for (std::size_t j = i + 1; j < lines.size(); ++j) // the angle beside the resultant
             if ((lines[j].kind == LineKind::inverse || lines[j].kind == LineKind::halving) &&
