@@ -1,6 +1,6 @@
 // The sheet while the learner's own answer is under way.
 #include "ui/canvas/canvas_p.h"
-#include "ui/document/own_answer.h"
+#include "ui/marking/own_answer.h"
 
 namespace tailpoint {
 

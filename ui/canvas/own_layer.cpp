@@ -4,7 +4,7 @@
 #include "core/figure/hit.h"
 #include "ui/canvas/force_edits.h"
 #include "ui/canvas/words.h"
-#include "ui/document/own_answer.h"
+#include "ui/marking/own_answer.h"
 #include "ui/style/painted_sentence.h"
 #include "ui/style/symbols.h"
 
@@ -66,17 +66,19 @@ Eigen::Vector2d firstPlace(const Scene& scene, VectorId vector, const std::vecto
     const QRectF room = QRectF(0, 0, view.width, view.height).adjusted(kInside, kInside, -kInside, -kInside);
     const std::vector<SheetLabel> labels = labelsOn(scene.figure().list);
     std::optional<Eigen::Vector2d> anywhere; // long enough to be taken
-    for (const double degrees : {70.0, 100.0, -70.0, -100.0, 130.0, -130.0, 160.0, -160.0, 40.0, -40.0}) {
-        const Eigen::Vector2d place =
-            scene.ownAnswer()->held(vector, turned(along, degrees * std::numbers::pi / 180));
-        const Point at = view.toSheet(place);
-        const auto isNear = [&](const Eigen::Vector2d& other) { return isBeside(place, other); };
-        if (std::hypot(place.x(), place.y()) * sheet.pixelsPerUnit() < kShortest)
-            continue;
-        if (room.contains(at.x, at.y) && std::none_of(taken.begin(), taken.end(), isNear) &&
-            !isOnLabel(labels, at))
-            return place;
-        anywhere = anywhere ? anywhere : place;
+    for (const double size : {1.0, 0.65}) {
+        for (const double degrees : {70.0, 100.0, -70.0, -100.0, 130.0, -130.0, 160.0, -160.0, 40.0, -40.0}) {
+            const Eigen::Vector2d place =
+                scene.ownAnswer()->held(vector, turned(size * along, degrees * std::numbers::pi / 180));
+            const Point at = view.toSheet(place);
+            const auto isNear = [&](const Eigen::Vector2d& other) { return isBeside(place, other); };
+            if (std::hypot(place.x(), place.y()) * sheet.pixelsPerUnit() < kShortest)
+                continue;
+            if (room.contains(at.x, at.y) && std::none_of(taken.begin(), taken.end(), isNear) &&
+                !isOnLabel(labels, at))
+                return place;
+            anywhere = anywhere ? anywhere : place;
+        }
     }
     return anywhere.value_or(along);
 }

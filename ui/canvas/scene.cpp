@@ -2,7 +2,7 @@
 
 #include "core/construct/pairs.h"
 #include "ui/canvas/drawn.h"
-#include "ui/document/own_answer.h"
+#include "ui/marking/own_answer.h"
 
 #include <algorithm>
 

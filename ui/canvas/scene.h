@@ -8,7 +8,7 @@
 
 namespace tailpoint {
 
-class OwnAnswer; // ui/document/own_answer.h
+class OwnAnswer; // ui/marking/own_answer.h
 
 class Scene {
 public:

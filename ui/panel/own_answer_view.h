@@ -2,51 +2,21 @@
 // what was marked stands beside and under them. No verdict moves a field: their room is kept.
 #pragma once
 
-#include "ui/document/own_answer.h"
+#include "ui/marking/own_answer.h"
 #include "ui/panel/marked_text.h"
 #include "ui/style/theme.h"
 
 #include <QWidget>
 
 class QLabel;
-class QLineEdit;
-class QMenu;
 class QPushButton;
-class QToolButton;
 class QVBoxLayout;
 
 namespace tailpoint {
 
 class LinkButton;
+class OwnAnswerRow;
 class SketchDocument;
-
-/// One quantity: symbol, field, unit, and beside them two lines for the verdict and what is right.
-class OwnAnswerRow : public QWidget {
-    Q_OBJECT
-public:
-    OwnAnswerRow(const Answerable& of, const Sketch& sketch, const Things& things);
-    QLineEdit* field() const { return m_field; }
-    const Answerable& of() const { return m_of; }
-    int symbolWidth() const;
-    void setSymbolWidth(int width);
-    void setDrawn(const QString& reading);
-    /// Plain text; `right`: what is right, once that is told.
-    void setVerdict(const QString& words, const QString& right, bool isFault);
-    QString verdict() const;
-
-signals:
-    void typed(const QString& text);
-    void entered();
-    void removed();
-
-private:
-    void describe();
-
-    Answerable m_of;
-    QLabel *m_symbol, *m_unit, *m_verdict;
-    QLineEdit* m_field;
-    QToolButton* m_remove = nullptr;
-};
 
 class OwnAnswerView : public QWidget {
     Q_OBJECT

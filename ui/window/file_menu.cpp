@@ -1,7 +1,7 @@
 #include "ui/window/file_menu.h"
 
 #include "ui/canvas/canvas.h"
-#include "ui/document/own_answer.h"
+#include "ui/marking/own_answer.h"
 #include "ui/document/sketch_document.h"
 #include "ui/panel/panel.h"
 #include "ui/style/symbols.h"

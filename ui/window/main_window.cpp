@@ -2,7 +2,7 @@
 
 #include "core/explain/explain.h"
 #include "ui/canvas/canvas.h"
-#include "ui/document/own_answer.h"
+#include "ui/marking/own_answer.h"
 #include "ui/document/sketch_document.h"
 #include "ui/panel/own_answer_view.h"
 #include "ui/panel/panel.h"

@@ -1,7 +1,7 @@
 #include "ui/window/teach_menu.h"
 
 #include "ui/canvas/canvas.h"
-#include "ui/document/own_answer.h"
+#include "ui/marking/own_answer.h"
 #include "ui/document/sketch_document.h"
 #include "ui/lecture/lecture_view.h"
 #include "ui/lecture/movement.h"

@@ -156,6 +156,39 @@ TEST_F(MarkedAnswer, TypedValuesOutliveUndoAndAChangedSketchAndVerdictsDont) {
     EXPECT_FALSE(answer().marking());
 }
 
+/// P = 180 N and Q at -10.3 degrees is one of the sample's two answers (as the solver's own tests have it).
+TEST_F(MarkedAnswer, ItIsMarkedAsTheSketchsFileSays) {
+    QByteArray json = bytesOf(QStringLiteral(TAILPOINT_SAMPLES "/two-answers.json"));
+    const auto summaryOf = [&](const QByteArray& bytes) {
+        QFile out(file("both.json"));
+        EXPECT_TRUE(out.open(QIODevice::WriteOnly) && out.write(bytes) == bytes.size());
+        out.close();
+        EXPECT_TRUE(window->openPath(file("both.json")));
+        if (!answer().isOn())
+            begin();
+        type("P", "180");
+        type("theta_Q", "-10.3");
+        mark();
+        return summary();
+    };
+    EXPECT_EQ(summaryOf(json), QStringLiteral("All that is asked is right."));
+    json.insert(json.indexOf('{') + 1, "\"marking\": {\"bothAnswers\": true},");
+    EXPECT_EQ(summaryOf(json), QStringLiteral("A value is still missing."));
+}
+
+TEST_F(MarkedAnswer, AnotherUnitOfTheSheetIsTheFieldsToo) {
+    begin();
+    type("R", "520");
+    trigger("unit-kN"); // the forces stay: R is 0.52 kN
+    EXPECT_EQ(field("R")->accessibleName(), QStringLiteral("Magnitude of R in kN"));
+    EXPECT_EQ(field("R")->text(), QStringLiteral("520")) << "as it was typed";
+    mark();
+    EXPECT_EQ(verdict("R"), QStringLiteral("right but for the unit"));
+    type("R", "0.52");
+    mark();
+    EXPECT_EQ(verdict("R"), QStringLiteral("right"));
+}
+
 TEST_F(MarkedAnswer, TheSketchsFileKnowsNothingOfIt) {
     ASSERT_TRUE(window->saveTo(file("before.json")));
     begin();

@@ -4,7 +4,7 @@
 #include "tests/ui/panel_support.h"
 #include "tests/ui/window_fixture.h"
 #include "ui/canvas/canvas.h"
-#include "ui/document/own_answer.h"
+#include "ui/marking/own_answer.h"
 #include "ui/panel/own_answer_view.h"
 #include "ui/panel/panel.h"
 

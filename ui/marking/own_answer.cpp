@@ -1,9 +1,10 @@
-#include "ui/document/own_answer.h"
+#include "ui/marking/own_answer.h"
 
 #include "core/construct/reduction.h"
 #include "core/sketch/shown.h"
 #include "ui/document/given_edits.h"
 #include "ui/document/sketch_document.h"
+#include "ui/marking/mark_options.h"
 #include "ui/style/symbols.h"
 
 #include <algorithm>
@@ -26,12 +27,11 @@ std::optional<Eigen::Vector2d> unitOf(const Direction& direction, const Sketch& 
     return unit ? std::optional(Eigen::Vector2d(double(unit->cos), double(unit->sin))) : std::nullopt;
 }
 
-double radiansOf(const Eigen::Vector2d& v) {
-    return std::atan2(v.y(), v.x());
-}
-
-const SolvedForce& solvedOf(const Solution& solution, VectorId vector) {
-    return vector == kSumVector ? solution.sum : solution.forces.at(vector.index);
+/// As the sketch's file says it; what it says wrongly, a command line is told.
+MarkOptions optionsOf(const Sketch& sketch) {
+    const auto options = markOptionsOf(sketch);
+    const auto* read = std::get_if<MarkOptions>(&options);
+    return read != nullptr ? *read : MarkOptions{};
 }
 
 } // namespace
@@ -87,7 +87,8 @@ void OwnAnswer::sketchChanged() {
 }
 
 void OwnAnswer::renew() {
-    m_marker = std::make_unique<Marker>(m_document.sketch(), solve(m_document.sketch()));
+    const Sketch& sketch = m_document.sketch();
+    m_marker = std::make_unique<Marker>(sketch, solve(sketch), optionsOf(sketch));
     const std::vector<VectorId> sought = drawable();
     std::erase_if(m_drawn, [&](const auto& one) {
         return std::find(sought.begin(), sought.end(), one.first) == sought.end();
@@ -283,68 +284,6 @@ void OwnAnswer::showSlip(bool on) {
         m_slipShown = on;
         emit marked();
     }
-}
-
-bool OwnAnswer::canShowSlip() const {
-    if (!m_marking || m_marking->slips.empty())
-        return false;
-    const auto& gives = m_marking->slips.front().gives;
-    return std::any_of(gives.begin(), gives.end(), [&](const auto& one) {
-        const Answerable* of = m_marker->named(one.first);
-        return of != nullptr && isOfVector(*of) && isForceOrSum(of->id.of);
-    });
-}
-
-/// With what is given of the vector.
-TracedVector& OwnAnswer::tracedOf(std::vector<TracedVector>& traced, VectorId vector) const {
-    const auto found = std::find_if(traced.begin(), traced.end(),
-                                    [&](const TracedVector& one) { return one.vector == vector; });
-    if (found != traced.end())
-        return *found;
-    TracedVector one{vector, {}, {}, {}};
-    const Sketch& sketch = m_document.sketch();
-    if (const int index = tailpoint::indexOf(vector); hasVector(sketch, index)) {
-        one.magnitude = vectorOf(sketch, index).magnitude.value;
-        if (const auto unit = unitOf(vectorOf(sketch, index).direction, sketch))
-            one.radians = radiansOf(*unit);
-    }
-    traced.push_back(one);
-    return traced.back();
-}
-
-std::vector<TracedVector> OwnAnswer::tracedSlip() const {
-    std::vector<TracedVector> traced;
-    if (!m_slipShown || !canShowSlip())
-        return traced;
-    const Sketch& sketch = m_document.sketch();
-    for (const auto& [name, value] : m_marking->slips.front().gives) {
-        const Answerable* of = m_marker->named(name);
-        if (of == nullptr || !isOfVector(*of) || !isForceOrSum(of->id.of))
-            continue;
-        TracedVector& one = tracedOf(traced, of->id.of);
-        if (of->id.what == What::magnitude) {
-            one.magnitude = std::abs(value);
-            one.words = onScreen(shownForceWithUnit(value, sketch)) + one.words;
-        } else if (const auto unit = unitOf({AngleForm{value}, {}}, sketch)) {
-            one.radians = radiansOf(*unit);
-            one.words += (one.words.isEmpty() ? QString() : tr(" at ")) + onScreen(shownAngle(value, sketch));
-        }
-    }
-    return traced;
-}
-
-std::vector<TracedVector> OwnAnswer::tracedAnswer() const {
-    std::vector<TracedVector> traced;
-    if (!m_answerShown)
-        return traced;
-    const Sketch& sketch = m_document.sketch();
-    for (const Solution& solution : solve(sketch).solutions)
-        for (const VectorId vector : drawable()) {
-            const SolvedForce& found = solvedOf(solution, vector);
-            traced.push_back({vector, found.magnitude, radiansOf(found.vector),
-                              onScreen(shownForceWithUnit(found.magnitude, sketch))});
-        }
-    return traced;
 }
 
 } // namespace tailpoint
