@@ -106,6 +106,7 @@ void OwnAnswerView::makeRows() {
         for (OwnAnswerRow* row : std::as_const(m_rows)) {
             m_fields->removeWidget(row);
             row->hide();
+            row->setParent(nullptr); // gone at once; one of them may be what asked for it
             row->deleteLater();
         }
         m_rows.clear();
