@@ -132,7 +132,10 @@ void OwnAnswerView::addRow(const Answerable& of) {
     connect(row, &OwnAnswerRow::typed, this,
             [this, name](const QString& typed) { m_answer.type(name, typed); });
     connect(row, &OwnAnswerRow::entered, &m_answer, &OwnAnswer::mark);
-    connect(row, &OwnAnswerRow::removed, this, [this, name] { m_answer.removeField(name); });
+    connect(row, &OwnAnswerRow::removed, this, [this, name] {
+        m_answer.removeField(name);
+        m_add->setFocus(Qt::OtherFocusReason); // the keyboard's place has gone
+    });
     m_fields->addWidget(row);
     m_rows << row;
 }

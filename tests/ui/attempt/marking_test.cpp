@@ -132,6 +132,7 @@ TEST_F(MarkedAnswer, AValueOnTheWayIsChosenMarkedAndLeftOut) {
     EXPECT_EQ(summary(), QStringLiteral("All that is asked is right."));
     QTest::mouseClick(child<QAbstractButton>(view(), "ownRemove-gamma"), Qt::LeftButton);
     EXPECT_EQ(answer().fields().size(), 2U);
+    EXPECT_TRUE(child<QPushButton>(view(), "ownAdd")->hasFocus());
 }
 
 TEST_F(MarkedAnswer, TypedValuesOutliveUndoAndAChangedSketchAndVerdictsDont) {
