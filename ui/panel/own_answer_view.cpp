@@ -176,9 +176,11 @@ void OwnAnswerView::showFindings() {
         blocks.push_back({inProse(fault.toStdString()), {}, MarkedText::Ink::warning, 4});
     if (const auto& marking = m_answer.marking())
         blocks = findingBlocks(*marking, m_answer.isAnswerShown());
-    const QString why = m_answer.isOn() ? m_answer.whyNot() : QString();
-    if (!why.isEmpty())
+    QString why = m_answer.isOn() ? m_answer.whyNot() : QString();
+    if (!why.isEmpty()) {
+        why[0] = why[0].toUpper();
         blocks.push_back({inProse(why.toStdString()), {}, MarkedText::Ink::warning, 4});
+    }
     m_findings->show(std::move(blocks));
     m_slip->setVisible(m_answer.canShowSlip());
     m_slip->setText(m_answer.isSlipShown() ? tr("Take it off the sheet") : tr("Show what gives this number"));
