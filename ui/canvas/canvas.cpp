@@ -110,6 +110,7 @@ void Canvas::Private::documentReplaced() {
     q.select(kNoVector);
     lit = kNoVector;
     q.fit();
+    beforeAnswer = {scene.look(), scene.sketch(), QSize()}; // nothing to come back to but a fit
 }
 
 Canvas::Canvas(SketchDocument& document, QWidget* parent)
@@ -317,6 +318,8 @@ void Canvas::zoomOut() {
 void Canvas::takeOtherAnswer() {
     if (d->scene.result().solved.solutions.size() == 2) {
         tailpoint::takeOtherAnswer(d->scene.document());
+    } else if (d->scene.document().withholdsAnswer()) {
+        d->say(tr("What the answer is stays hidden until you show it."));
     } else {
         d->say(tr("There is no other answer to this question."));
     }

@@ -12,6 +12,7 @@
 
 namespace tailpoint {
 
+class OwnAnswer;
 class SketchDocument;
 
 /// Object name "canvas". Vectors are named by their index into the sketch's forces, kSumIndex for the sum and
@@ -89,6 +90,10 @@ public slots:
     /// A new axis typed into the title block leaves the forces where they are and says their angles anew (the
     /// default), or keeps the numbers.
     void setKeepsForces(bool keeps);
+
+    /// While it is under way the sheet shows the question alone and a tip to drag for what is sought, and
+    /// afterwards what it showed before. Kept alive by the caller.
+    void setOwnAnswer(tailpoint::OwnAnswer& answer);
 
     void fit();
     void zoomIn();

@@ -2,6 +2,7 @@
 #include "ui/canvas/canvas_p.h"
 #include "ui/canvas/label_gesture.h"
 #include "ui/canvas/lit_parts.h"
+#include "ui/canvas/own_layer.h"
 #include "ui/canvas/words.h"
 #include "ui/style/symbols.h"
 
@@ -38,6 +39,8 @@ std::unique_ptr<Gesture> Canvas::Private::gestureFor(const Hit& hit, QPointF at)
             return std::make_unique<BodyGesture>(context(), hit.drawn, at);
         }
         return std::make_unique<ExplainGesture>(context(), hit.vector, at);
+    case Hit::Kind::ownTip:
+        return std::make_unique<OwnTipGesture>(context(), *scene.ownAnswer(), hit.drawn, at);
     case Hit::Kind::otherAnswer:
         return std::make_unique<ChooseGesture>(context(), at);
     case Hit::Kind::label:
@@ -151,6 +154,8 @@ void Canvas::Private::showCursor() {
         return q.setCursor(Qt::CrossCursor);
     case Hit::Kind::tip:
         return q.setCursor(tipCanMove(scene.sketch(), hover.vector) ? Qt::SizeAllCursor : Qt::ArrowCursor);
+    case Hit::Kind::ownTip:
+        return q.setCursor(Qt::SizeAllCursor);
     case Hit::Kind::body:
         return q.setCursor(bodyCanTurn(scene.sketch(), hover.vector) ? Qt::OpenHandCursor : Qt::ArrowCursor);
     case Hit::Kind::otherAnswer:
@@ -178,6 +183,9 @@ void Canvas::Private::sayHover() {
         return say(bodyCanTurn(scene.sketch(), hover.vector)
                        ? sentence(tr("Drag to turn %1; its magnitude stays."), symbolAt(hover.vector))
                        : whyNotDragged(scene.result(), hover.vector));
+    case Hit::Kind::ownTip:
+        return say(sentence(tr("Drag the tip to draw your %1; a value that is typed counts before it."),
+                            symbolAt(hover.vector)));
     case Hit::Kind::otherAnswer:
         return say(tr("Click to take the other answer (N)."));
     case Hit::Kind::label:

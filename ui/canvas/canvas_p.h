@@ -80,6 +80,10 @@ public:
     bool nudge(int vector, Nudged what, const Sketch& after, const QString& text);
     bool taken(const std::optional<SketchFault>& fault); ///< else says why not
 
+    // canvas_own.cpp
+    void ownAnswerBegins();
+    void ownAnswerChanged();
+
     // canvas_paint.cpp
     void paintUnder(QPainter& painter);
     void paintOver(QPainter& painter);
@@ -87,6 +91,11 @@ public:
 
     Canvas& q;
     Scene scene;
+    struct {
+        Scene::Look look;
+        Sketch sketch;
+        QSize size;
+    } beforeAnswer; ///< when the learner's own answer began
     ThemeName theme = ThemeName::paper;
     bool staged = false;
     bool snapping = true;

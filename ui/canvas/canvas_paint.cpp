@@ -2,6 +2,7 @@
 #include "ui/canvas/canvas_p.h"
 #include "ui/canvas/lit_parts.h"
 #include "ui/canvas/overlay.h"
+#include "ui/canvas/own_layer.h"
 
 #include <QPaintEvent>
 #include <QPainter>
@@ -38,6 +39,7 @@ void Canvas::Private::paintUnder(QPainter& painter) {
 void Canvas::Private::paintOver(QPainter& painter) {
     const Theme& look = themeOf(theme);
     const Feedback* feedback = gesture ? gesture->feedback() : nullptr;
+    paintOwnAnswer(painter, scene, look);
     if (feedback != nullptr && scene.options().values) {
         paintSnapMark(painter, scene.sheet(), *feedback, look);
         const QPointF tail = scene.sheet().toPixels(feedback->tail),

@@ -3,6 +3,7 @@
 #include "core/construct/reduction.h"
 #include "core/figure/hit.h"
 #include "ui/canvas/force_edits.h"
+#include "ui/canvas/own_layer.h"
 
 #include <QLineF>
 #include <algorithm>
@@ -97,12 +98,30 @@ void nearestBody(Hit& best, const Scene& scene, const std::vector<DrawnVector>& 
     }
 }
 
+/// A given tip that is as near comes first: the learner's own can be taken anywhere else.
+void nearestOwnTip(Hit& best, const Scene& scene, QPointF at) {
+    const SheetView& sheet = scene.sheet();
+    double least = reachOf(scene, kTipReach);
+    if (best.kind == Hit::Kind::tip) {
+        least = std::min(least, QLineF(at, sheet.toPixels(best.drawn.tip)).length());
+    }
+    for (const OwnTip& own : ownTips(scene)) {
+        const double away = QLineF(at, sheet.toPixels(own.tip)).length();
+        if (away < least) {
+            least = away;
+            const int vector = tailpoint::indexOf(own.vector);
+            best = {Hit::Kind::ownTip, vector, {vector, {0, 0}, own.tip, false}, Cell::none, {}};
+        }
+    }
+}
+
 } // namespace
 
 Hit hitTest(const Scene& scene, QPointF at) {
     const std::vector<DrawnVector> drawn = drawnVectors(scene);
     Hit hit;
     nearestTip(hit, scene, drawn, at);
+    nearestOwnTip(hit, scene, at);
     if (hit.kind == Hit::Kind::nothing) {
         hit = hitLabel(scene, at);
     }

@@ -13,10 +13,10 @@ namespace tailpoint {
 enum class Cell { none, magnitude, direction, name, title, scale, reference, figures, otherAnswer };
 
 struct Hit {
-    enum class Kind { nothing, commonPoint, tip, body, label, cell, otherAnswer };
+    enum class Kind { nothing, commonPoint, tip, body, label, cell, otherAnswer, ownTip };
     Kind kind = Kind::nothing;
     int vector = kNoVector;
-    DrawnVector drawn;      ///< of a tip or a body
+    DrawnVector drawn;      ///< of a tip or a body, and of the tip of the learner's own answer
     Cell cell = Cell::none; ///< of a label or a cell
     QRectF box;             ///< of a label or a cell, logical pixels
     bool operator==(const Hit& other) const {

@@ -2,6 +2,7 @@
 
 #include "core/construct/pairs.h"
 #include "ui/canvas/drawn.h"
+#include "ui/marking/own_answer.h"
 
 #include <algorithm>
 
@@ -14,8 +15,20 @@ constexpr double kMostZoom = 400; // against the fitted scale; beyond it paintin
 constexpr double kLeastZoom = 0.02;
 } // namespace
 
+OwnAnswer* Scene::ownAnswer() const {
+    return m_ownAnswer != nullptr && m_ownAnswer->isOn() ? m_ownAnswer : nullptr;
+}
+
 FigureOptions Scene::options() const {
     FigureOptions options = m_options;
+    if (m_document.withholdsAnswer()) { // as an exercise is drawn
+        options.stage = Stage::directions;
+        options.solution = 0;
+        options.note = false;
+        options.asGiven = true;
+        options.names = namesOfGiven(sketch(), options.stage);
+        return options;
+    }
     options.solution = result().chosen;
     options.note = m_options.note && result().solved.solutions.empty(); // the panel tells an answer already
     if (!m_told) {

@@ -8,6 +8,8 @@
 
 namespace tailpoint {
 
+class OwnAnswer; // ui/marking/own_answer.h
+
 class Scene {
 public:
     explicit Scene(SketchDocument& document) : m_document(document) {}
@@ -15,6 +17,10 @@ public:
     SketchDocument& document() const { return m_document; }
     const Result& result() const { return m_document.result(); }
     const Sketch& sketch() const { return m_document.sketch(); }
+
+    /// The learner's own answer while one is under way; null otherwise.
+    OwnAnswer* ownAnswer() const;
+    void setOwnAnswer(OwnAnswer* answer) { m_ownAnswer = answer; }
 
     const SheetView& sheet() const { return m_sheet; }
     const TextMeasure& measure() const { return m_measure; }
@@ -81,6 +87,7 @@ private:
     void setScale(double scale); ///< the common point stays
 
     SketchDocument& m_document;
+    OwnAnswer* m_ownAnswer = nullptr;
     SheetView m_sheet;
     QtTextMeasure m_measure;
     FigureOptions m_options;

@@ -27,6 +27,9 @@ std::optional<SolvedForce> foundVector(const Result& result, int vector) {
     if (result.chosen < result.solved.solutions.size()) {
         return vectorIn(result.solved.solutions[result.chosen], vector);
     }
+    if (result.isWithheld) {
+        return std::nullopt;
+    }
     Sketch open = result.sketch;
     open.smallest.reset();
     vectorOf(open, vector).magnitude = {};

@@ -53,9 +53,10 @@ private:
 
 Result::Result(const Sketch& given, std::size_t wanted) : Result(given, solve(given), wanted) {}
 
-Result::Result(const Sketch& given, const Solved& known, std::size_t wanted)
+Result::Result(const Sketch& given, const Solved& known, std::size_t wanted, bool withheld)
     : sketch(given), solved(known), chosen(withinAnswers(wanted, solved)),
-      construction(construct(sketch, solved, chosen)), m_memory(std::make_shared<Memory>()) {}
+      construction(construct(sketch, solved, chosen)), isWithheld(withheld),
+      m_memory(std::make_shared<Memory>()) {}
 
 Construction Result::constructionOf(std::size_t solution) const {
     return solution == chosen ? construction : construct(sketch, solved, solution);
@@ -88,7 +89,7 @@ Result resultOf(const Sketch& sketch, std::size_t chosen) {
 }
 
 Result unanswered(const Sketch& sketch) {
-    return Result(sketch, asked(sketch), 0);
+    return Result(sketch, asked(sketch), 0, true);
 }
 
 } // namespace tailpoint

@@ -21,12 +21,13 @@ public:
     /// Solved and constructed here. `chosen` beyond the answers becomes 0.
     explicit Result(const Sketch& sketch, std::size_t chosen = 0);
     /// With what is known of its answer already; asked(sketch): nothing.
-    Result(const Sketch& sketch, const Solved& solved, std::size_t chosen);
+    Result(const Sketch& sketch, const Solved& solved, std::size_t chosen, bool isWithheld = false);
 
     const Sketch sketch;
     const Solved solved;
     const std::size_t chosen;        ///< which of two answers is shown
     const Construction construction; ///< of the chosen answer
+    const bool isWithheld = false;   ///< nobody may work out the answer from it either: see unanswered()
 
     /// The construction of any answer.
     Construction constructionOf(std::size_t solution) const;

@@ -130,7 +130,22 @@ void SketchDocument::choose(std::size_t solution) {
 void SketchDocument::show(const DocumentContent& content) {
     if (content.sketch == sketch())
         return;
-    m_shown = std::make_shared<const Result>(content.sketch, m_shown->chosen);
+    m_shown = made(content.sketch, m_shown->chosen);
+    emit changed();
+}
+
+Snapshot SketchDocument::made(const Sketch& sketch, std::size_t chosen) const {
+    return m_withholds ? std::make_shared<const Result>(unanswered(sketch))
+                       : std::make_shared<const Result>(sketch, chosen);
+}
+
+void SketchDocument::withholdAnswer(bool on) {
+    if (on == m_withholds)
+        return;
+    m_withholds = on;
+    if (on)
+        m_chosenBefore = m_shown->chosen;
+    m_shown = made(sketch(), m_chosenBefore);
     emit changed();
 }
 
@@ -138,7 +153,8 @@ void SketchDocument::replace(const Sketch& sketch, const QString& path) {
     m_file.take(path);
     m_preview.reset();
     m_undo.clear();
-    m_shown = std::make_shared<const Result>(sketch);
+    m_chosenBefore = 0;
+    m_shown = made(sketch, 0);
     emit changed();
     emit previewEnded();
     emit replaced();

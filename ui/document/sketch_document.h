@@ -61,6 +61,11 @@ public:
 
     void choose(std::size_t solution);
 
+    /// While the answer is withheld, result() is the question alone, as unanswered() makes it: no view and no
+    /// export can tell what it hasn't got. Afterwards the answer that was chosen before is shown again.
+    void withholdAnswer(bool on);
+    bool withholdsAnswer() const { return m_withholds; }
+
     void replace(const Sketch& sketch, const QString& path); ///< new or opened: clears the undo stack
     /// A sketch brought back after a crash: as replace, but modified until it is saved. `known`: digest of
     /// the bytes that the file had when the sketch was at work.
@@ -88,10 +93,13 @@ private:
     };
     DocumentContent content() const { return {sketch()}; }
     void show(const DocumentContent& content);
+    Snapshot made(const Sketch& sketch, std::size_t chosen) const;
     bool previewChanges() const { return m_preview && !(m_preview->before == content()); }
     void endPreview();
 
     Snapshot m_shown;
+    bool m_withholds = false;
+    std::size_t m_chosenBefore = 0; ///< it was withheld
     QUndoStack m_undo;
     std::optional<Preview> m_preview;
     OpenFile m_file;

@@ -83,8 +83,8 @@ void FindView::refresh() {
     if (m_message->foregroundRole() != role) {
         m_message->setForegroundRole(role);
     }
-    m_message->show(result.sketch.forces.empty() ? QString() // the question says it
-                                                 : messageHtml(result));
+    m_message->show(result.sketch.forces.empty() || result.isWithheld ? QString() // the question says it
+                                                                      : messageHtml(result));
     showMends(mends());
 }
 
@@ -165,6 +165,9 @@ void FindView::addTurns(QList<Mend>& list) const {
 
 QList<FindView::Mend> FindView::mends() {
     QList<Mend> list;
+    if (m_document.withholdsAnswer()) {
+        return list;
+    }
     if (m_document.result().solved.status == Status::underdetermined) {
         addFixes(list);
     } else if (m_document.result().solved.status == Status::overdetermined) {

@@ -7,6 +7,7 @@
 #include "ui/panel/figures_model.h"
 #include "ui/panel/find_view.h"
 #include "ui/panel/given_view.h"
+#include "ui/panel/own_answer_view.h"
 #include "ui/panel/solution_view.h"
 #include "ui/style/symbols.h"
 
@@ -24,10 +25,12 @@ constexpr int kMargin = 18; // left and right of the panel's text
 
 } // namespace
 
-Panel::Panel(SketchDocument& document, QWidget* parent)
+Panel::Panel(SketchDocument& document, OwnAnswer* ownAnswer, QWidget* parent)
     : QScrollArea(parent), m_document(document), m_given(new GivenView(document)),
-      m_find(new FindView(document)), m_reference(quietLabel(QStringLiteral("reference"))),
-      m_carried(quietLabel(QStringLiteral("carried"))), m_vectors(new VectorsModel(document, this)),
+      m_find(new FindView(document)),
+      m_own(ownAnswer != nullptr ? new OwnAnswerView(document, *ownAnswer) : nullptr),
+      m_reference(quietLabel(QStringLiteral("reference"))), m_carried(quietLabel(QStringLiteral("carried"))),
+      m_hidden(quietLabel(QStringLiteral("answerHidden"))), m_vectors(new VectorsModel(document, this)),
       m_angles(new AnglesModel(document, this)),
       m_vectorTable(new PanelTable(new PanelDelegate(Rules::headings, kNarrowGap), kReadOnlyRowHeight)),
       m_angleTable(new PanelTable(new PanelDelegate(Rules::headings, kNarrowGap), kReadOnlyRowHeight)),
@@ -71,7 +74,10 @@ void Panel::build() {
     m_check->setWrapped();
     m_caution->setForegroundRole(QPalette::BrightText);
     addSection(tr("Given"), m_reference, {m_given});
-    addSection(tr("Find"), nullptr, {m_find});
+    addSection(tr("Find"), m_hidden, {m_find});
+    if (m_own != nullptr) {
+        m_sections.back().body->layout()->addWidget(m_own);
+    }
     addSection(tr("Values"), nullptr, {m_vectorTable, m_angleTable}, QStringLiteral("values"),
                Shown::answered);
     addSection(tr("Check"), nullptr, {m_check}, QStringLiteral("check"), Shown::answered);
@@ -120,7 +126,8 @@ void Panel::addSection(const QString& title, QLabel* aside, QList<QWidget*> cont
 void Panel::showSections() {
     const bool answered = shownSolution(m_document.result()) != nullptr;
     for (const Section& section : std::as_const(m_sections)) {
-        const bool there = section.name == QLatin1String("solution") ? !m_document.sketch().forces.empty()
+        const bool there = section.name == QLatin1String("solution")
+                               ? !m_document.sketch().forces.empty() && !m_document.withholdsAnswer()
                            : section.name == QLatin1String("check")
                                ? answered && !m_check->label()->text().isEmpty()
                                : answered || section.shown == Shown::always;
@@ -169,6 +176,30 @@ void Panel::connectParts() {
     connect(m_steps, &SolutionView::handRoundingChanged, this,
             [this] { m_carried->setText(m_steps->carriedWords()); });
     connect(m_find, &FindView::cellWanted, this, &Panel::edit);
+    if (m_own != nullptr) {
+        connect(&m_own->answer(), &OwnAnswer::modeChanged, this, &Panel::ownAnswerChanged);
+        connect(&m_own->answer(), &OwnAnswer::marked, this, &Panel::showHidden);
+    }
+}
+
+void Panel::showHidden() {
+    const OwnAnswer& own = m_own->answer();
+    m_hidden->setText(!own.isOn()           ? QString()
+                      : own.isAnswerShown() ? tr("Esc leaves")
+                                            : tr("answer hidden \u00b7 Esc leaves"));
+}
+
+/// At once: not for the blink of an eye may the answer stand beside the fields. The bar at the right keeps
+/// its room, so that nothing moves when the text under the fields grows.
+void Panel::ownAnswerChanged() {
+    const bool on = m_own->answer().isOn();
+    showHidden();
+    setVerticalScrollBarPolicy(on ? Qt::ScrollBarAlwaysOn : Qt::ScrollBarAsNeeded);
+    m_steps->refreshNow();
+    refresh();
+    if (on) {
+        m_own->takeFocus();
+    }
 }
 
 /// Numbers wait for the next frame; a table whose rows no longer fit the document does not.
@@ -209,6 +240,9 @@ void Panel::setTheme(ThemeName name) {
     m_vectorTable->setTheme(theme);
     m_angleTable->setTheme(theme);
     m_steps->setTheme(name);
+    if (m_own != nullptr) {
+        m_own->setTheme(theme);
+    }
 }
 
 void Panel::setDivision(double forceUnits) {
@@ -233,6 +267,9 @@ void Panel::paste(const QString& lines) {
 }
 
 void Panel::takeFocus() {
+    if (m_own != nullptr && m_own->answer().isOn()) {
+        return m_own->takeFocus();
+    }
     m_given->table()->setFocus(Qt::TabFocusReason);
     showCell();
 }

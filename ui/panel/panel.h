@@ -19,6 +19,8 @@ namespace tailpoint {
 class AnglesModel;
 class FindView;
 class GivenView;
+class OwnAnswer;
+class OwnAnswerView;
 class PanelTable;
 class SectionHead;
 class SketchDocument;
@@ -30,7 +32,8 @@ class VectorsModel;
 class Panel : public QScrollArea {
     Q_OBJECT
 public:
-    explicit Panel(SketchDocument& document, QWidget* parent = nullptr);
+    /// With `ownAnswer` a learner's own answer has its place in Find while it is under way.
+    explicit Panel(SketchDocument& document, OwnAnswer* ownAnswer = nullptr, QWidget* parent = nullptr);
     ~Panel() override;
 
     void setTheme(ThemeName name);
@@ -42,7 +45,8 @@ public:
     void paste(const QString& lines);
     /// One division of the sheet: for the solution's check by scale, and for the size of a first force.
     void setDivision(double forceUnits);
-    /// Puts the keyboard into the table of given values.
+    /// Puts the keyboard into the table of given values, or while a learner's own answer is under way into
+    /// its first field.
     void takeFocus();
     /// Takes what is typed in an open field, as before saving or closing.
     void finishTyping();
@@ -61,6 +65,8 @@ public:
     /// The pointer stands on this part of the sheet: the step that speaks of it is lit. It is scrolled to
     /// only if somebody is reading the solution, and once the pointer rests.
     void lightPart(const std::optional<FigurePart>& part);
+
+    OwnAnswerView* ownAnswer() const { return m_own; } ///< null where there is none
 
     QSize sizeHint() const override;
 
@@ -84,11 +90,14 @@ private:
     void refresh();
     void refreshSolution();
     void showLitStep();
+    void ownAnswerChanged();
+    void showHidden();
 
     SketchDocument& m_document;
     GivenView* m_given;
     FindView* m_find;
-    QLabel *m_reference, *m_carried;
+    OwnAnswerView* m_own;
+    QLabel *m_reference, *m_carried, *m_hidden;
     VectorsModel* m_vectors;
     AnglesModel* m_angles;
     PanelTable *m_vectorTable, *m_angleTable;

@@ -269,7 +269,7 @@ FigureJob ExportDialog::job() const {
     }
     job.transparent = m_transparent->isChecked();
     job.names = m_names->isChecked();
-    job.givenOnly = m_given->isChecked();
+    job.givenOnly = job.givenOnly || m_given->isChecked();
     const int stage = m_stage->currentData().toInt();
     job.allStages = stage == -2;
     job.options.stage = stage < 0 ? Stage::all : static_cast<Stage>(stage);
@@ -292,6 +292,7 @@ void ExportDialog::refresh() {
     if (now.form == FigureForm::png && !pngSizeFrom(m_size->currentText()))
         fault = tr("A PNG's size is read like 300 dots per inch or 1920 pixels wide.");
     m_stage->setEnabled(!now.givenOnly);
+    m_given->setEnabled(!m_parts.document.withholdsAnswer());
     m_stillDrawn->setVisible(drawsAnswerUnnumbered(now));
     auto drawn = figuresOf(m_parts.document.result(), now);
     if (auto* lists = std::get_if<std::vector<DisplayList>>(&drawn))

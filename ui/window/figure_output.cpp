@@ -1,6 +1,7 @@
 #include "ui/window/figure_output.h"
 
 #include "ui/canvas/canvas.h"
+#include "ui/document/sketch_document.h"
 #include "ui/panel/answer_text.h"
 
 #include <QImage>
@@ -25,6 +26,7 @@ FigureJob figureAsSeen(const Canvas& canvas) {
     job.options.note = true; // nothing beside the figure tells the answer there
     job.theme = canvas.theme();
     job.view = canvas.view();
+    job.givenOnly = canvas.document().withholdsAnswer();
     return job;
 }
 

@@ -1,6 +1,7 @@
 #include "ui/window/file_menu.h"
 
 #include "ui/canvas/canvas.h"
+#include "ui/marking/own_answer.h"
 #include "ui/document/sketch_document.h"
 #include "ui/panel/panel.h"
 #include "ui/style/symbols.h"
@@ -69,7 +70,8 @@ FileMenu::FileMenu(const WindowParts& parts, QMenu* menu)
                          [this] { makeHandout(); });
     handOut->setIconText(tr("Hand out"));
     handOut->setToolTip(tr("Make a handout: question, figure and worked solution"));
-    addCommand(menu, {"filePrint", tr("&Print…"), QKeySequence::Print}, [this] { print(); });
+    m_print = addCommand(menu, {"filePrint", tr("&Print…"), QKeySequence::Print}, [this] { print(); });
+    connect(&m_parts.ownAnswer, &OwnAnswer::modeChanged, this, &FileMenu::showOwnAnswer);
     addCommand(menu, {"fileWelcome", tr("Open the &welcome sketch")}, [this] {
         if (mayLoseChanges()) {
             welcome();
@@ -78,6 +80,15 @@ FileMenu::FileMenu(const WindowParts& parts, QMenu* menu)
     menu->addSeparator();
     addCommand(menu, {"fileQuit", tr("&Quit"), QKeySequence(Qt::CTRL | Qt::Key_Q)},
                [this] { m_parts.window.close(); });
+}
+
+/// They would tell the answer.
+void FileMenu::showOwnAnswer() {
+    const bool on = m_parts.ownAnswer.isOn();
+    handOut->setEnabled(!on);
+    m_print->setEnabled(!on);
+    handOut->setToolTip(on ? tr("Not while the answer is hidden")
+                           : tr("Make a handout: question, figure and worked solution"));
 }
 
 /// What is being typed and what a hand still holds belong to the sketch before anything is done with it.

@@ -33,6 +33,7 @@ public:
     void openAsked(const QString& path);
 
 private:
+    void showOwnAnswer();
     void finishEdits();
     void sayNotOpened(const QString& path, const FileError& error);
     void chooseAndOpen();
@@ -48,6 +49,7 @@ private:
     QString suggestedName(const QString& ending) const;
 
     WindowParts m_parts;
+    QAction* m_print;
     ChangedFile* m_changed; ///< belongs to the window
 };
 

@@ -69,6 +69,12 @@ QString keysPage() {
                 {Help::tr("Ctrl+V"), Help::tr("adds forces from lines of name, magnitude and direction")},
                 {Help::tr("Ctrl+C"), Help::tr("copies the selected rows")},
                 {Help::tr("Delete"), Help::tr("deletes the selected forces")}}) +
+           section(Help::tr("While you check an answer of your own"),
+                   {{Help::tr("F7"), Help::tr("hides the answer, and shows it again")},
+                    {Help::tr("Tab"), Help::tr("goes from the sheet through the fields to Mark it")},
+                    {Help::tr("Enter in a field, Ctrl+M"), Help::tr("marks what is typed and drawn")},
+                    {Help::tr("drag the open tip"), Help::tr("draws what is sought")},
+                    {Help::tr("Escape"), Help::tr("leaves; what is typed is kept")}}) +
            section(Help::tr("Anywhere"),
                    {{Help::tr("Ctrl+Z, Ctrl+Shift+Z"), Help::tr("undo, redo")},
                     {Help::tr("F6"), Help::tr("goes from the sheet to the table and back")},

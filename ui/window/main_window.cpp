@@ -2,7 +2,9 @@
 
 #include "core/explain/explain.h"
 #include "ui/canvas/canvas.h"
+#include "ui/marking/own_answer.h"
 #include "ui/document/sketch_document.h"
+#include "ui/panel/own_answer_view.h"
 #include "ui/panel/panel.h"
 #include "ui/panel/panel_parts.h"
 #include "ui/style/palette.h"
@@ -23,6 +25,7 @@
 #include <QApplication>
 #include <QCloseEvent>
 #include <QFileInfo>
+#include <QKeyEvent>
 #include <QMenuBar>
 #include <QMimeData>
 #include <QScreen>
@@ -53,12 +56,14 @@ public:
     void lay();
     void fillBar();
     void connectParts();
+    void orderTabs();
     void restore();
     void showTitle();
 
     MainWindow& window;
     Settings settings;
     SketchDocument document;
+    OwnAnswer ownAnswer{document};
     Canvas* canvas;
     Panel* panel;
     Bar* bar;
@@ -73,12 +78,13 @@ public:
     std::unique_ptr<UnsavedWork> unsavedWork; ///< after the first paint
     bool shown = false;
 
-    WindowParts parts() { return {window, document, *canvas, *panel, *notice, *hints, settings}; }
+    WindowParts parts() { return {window, document, *canvas, *panel, *notice, *hints, settings, ownAnswer}; }
 };
 
 MainWindow::Private::Private(MainWindow& owner)
-    : window(owner), canvas(new Canvas(document)), panel(new Panel(document)), bar(new Bar),
+    : window(owner), canvas(new Canvas(document)), panel(new Panel(document, &ownAnswer)), bar(new Bar),
       notice(new Notice), hints(new HintLine), splitter(new QSplitter(Qt::Horizontal)) {
+    canvas->setOwnAnswer(ownAnswer);
     canvas->setConstruction(constructionFrom(settings.construction()));
     canvas->setOtherOrder(settings.otherOrder());
     canvas->setParallelMarks(settings.parallelMarks());
@@ -130,6 +136,7 @@ void MainWindow::Private::fillBar() {
     bar->addSeparator();
     bar->addAction(sheet->snap, QStringLiteral("snap"));
     bar->addAction(sheet->fit, QStringLiteral("fit"));
+    bar->addActionAtEnd(teach->ownAnswer, QStringLiteral("own-answer"));
     bar->addActionAtEnd(teach->lecture, QStringLiteral("lecture"));
     bar->addActionAtEnd(files->handOut, QStringLiteral("hand-out"));
 }
@@ -152,10 +159,20 @@ void MainWindow::Private::connectParts() {
         settings.setOtherOrder(canvas->otherOrder());
     });
     QObject::connect(panel, &Panel::foldingChanged, &window, [this] { settings.setFolded(panel->folded()); });
+    QObject::connect(panel->ownAnswer(), &OwnAnswerView::tabOrderChanged, &window, [this] { orderTabs(); });
     QObject::connect(sheet, &SheetMenu::themeChosen, &window, [this](ThemeName name) {
         settings.setTheme(name);
         window.setTheme(name);
     });
+}
+
+/// From the sheet to the fields of the learner's own answer, and then on to the panel's table.
+void MainWindow::Private::orderTabs() {
+    QWidget* before = canvas;
+    for (QWidget* next : panel->ownAnswer()->tabOrder()) {
+        QWidget::setTabOrder(before, next);
+        before = next;
+    }
 }
 
 void MainWindow::Private::restore() {
@@ -247,6 +264,14 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     d->settings.setGeometry(saveGeometry());
     d->settings.setSplitter(d->splitter->saveState());
     event->accept();
+}
+
+/// What nothing inside has a use for.
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape && d->ownAnswer.isOn()) {
+        return d->ownAnswer.end();
+    }
+    QMainWindow::keyPressEvent(event);
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

@@ -240,9 +240,12 @@ void SheetMenu::showConstruction() {
     parallelogram->setChecked(kind == ConstructionKind::parallelogram);
     triangle->setChecked(kind == ConstructionKind::triangle);
     polygon->setChecked(kind == ConstructionKind::polygon);
-    marks->setEnabled(kind == ConstructionKind::parallelogram &&
+    const bool hidden = m_parts.document.withholdsAnswer(); // then no construction is drawn
+    for (QAction* action : {parallelogram, triangle, polygon})
+        action->setEnabled(!hidden);
+    marks->setEnabled(!hidden && kind == ConstructionKind::parallelogram &&
                       m_parts.document.result().construction.parallelogram);
-    otherHalf->setEnabled(kind == ConstructionKind::triangle);
+    otherHalf->setEnabled(!hidden && kind == ConstructionKind::triangle);
     otherHalf->setChecked(m_parts.canvas.otherOrder());
 }
 

@@ -1,11 +1,13 @@
 #include "ui/window/teach_menu.h"
 
 #include "ui/canvas/canvas.h"
+#include "ui/marking/own_answer.h"
 #include "ui/document/sketch_document.h"
 #include "ui/lecture/lecture_view.h"
 #include "ui/lecture/movement.h"
 #include "ui/lecture/screens.h"
 #include "ui/panel/panel.h"
+#include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
 #include "ui/window/settings.h"
 
@@ -19,6 +21,44 @@ TeachMenu::TeachMenu(const WindowParts& parts, QMenu* menu) : QObject(menu), m_p
                          [this] { beginLecture(); });
     lecture->setIconText(tr("Lecture"));
     lecture->setToolTip(tr("Reveal the solution step by step on a full screen (F5)"));
+    addOwnAnswer(menu);
+}
+
+void TeachMenu::addOwnAnswer(QMenu* menu) {
+    ownAnswer = addSwitch(menu, {"ownAnswer", {}, QKeySequence(Qt::Key_F7)},
+                          [this](bool on) { switchOwnAnswer(on); });
+    ownAnswer->setIconText(tr("My answer"));
+    m_mark = addCommand(menu, {"markOwnAnswer", tr("&Mark it"), QKeySequence(Qt::CTRL | Qt::Key_M)},
+                        [this] { m_parts.ownAnswer.mark(); });
+    connect(&m_parts.ownAnswer, &OwnAnswer::modeChanged, this, &TeachMenu::showOwnAnswer);
+    connect(&m_parts.document, &SketchDocument::changed, this, &TeachMenu::showOwnAnswer);
+    showOwnAnswer();
+}
+
+void TeachMenu::switchOwnAnswer(bool on) {
+    if (!on) {
+        m_parts.ownAnswer.end();
+    } else if (m_parts.panel.finishTyping(); m_parts.ownAnswer.begin()) {
+        m_parts.hints.setHint(
+            tr("Type what you have found, or drag the open tip on the sheet; Enter marks it. "
+               "Esc leaves."));
+    }
+    showOwnAnswer();
+}
+
+/// Says why where it can't be begun; what would tell the answer waits until it may be told.
+void TeachMenu::showOwnAnswer() {
+    const bool on = m_parts.ownAnswer.isOn();
+    const QString why = on ? QString() : m_parts.ownAnswer.whyNot();
+    ownAnswer->setEnabled(why.isEmpty());
+    ownAnswer->setChecked(on);
+    ownAnswer->setText(why.isEmpty() ? tr("Check my &answer") : tr("Check my &answer (%1)").arg(why));
+    ownAnswer->setToolTip(why.isEmpty() ? tr("Hide the answer and check your own (F7)")
+                                        : tr("There is nothing to check: %1").arg(why));
+    m_mark->setEnabled(on);
+    lecture->setEnabled(!on);
+    lecture->setToolTip(on ? tr("Not while the answer is hidden")
+                           : tr("Reveal the solution step by step on a full screen (F5)"));
 }
 
 TeachMenu::~TeachMenu() = default;

@@ -1,4 +1,4 @@
-// The menu Teach: the lecture view, built when it is first asked for.
+// The menu Teach: the learner's own answer, and the lecture view, built when it is first asked for.
 #pragma once
 
 #include "ui/window/window_parts.h"
@@ -19,10 +19,15 @@ public:
     TeachMenu(const WindowParts& parts, QMenu* menu);
     ~TeachMenu() override;
 
-    QAction* lecture;
+    QAction *lecture, *ownAnswer;
     void beginLecture();
 
 private:
+    void addOwnAnswer(QMenu* menu);
+    void switchOwnAnswer(bool on);
+    void showOwnAnswer();
+
+    QAction* m_mark;
     WindowParts m_parts;
     std::unique_ptr<LectureView> m_view;
 };

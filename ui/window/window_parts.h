@@ -8,6 +8,7 @@ namespace tailpoint {
 class Canvas;
 class HintLine;
 class Notice;
+class OwnAnswer;
 class Panel;
 class Settings;
 class SketchDocument;
@@ -20,6 +21,7 @@ struct WindowParts {
     Notice& notice;
     HintLine& hints;
     Settings& settings;
+    OwnAnswer& ownAnswer;
 };
 
 } // namespace tailpoint

@@ -1,0 +1,355 @@
+// Typed and drawn values, their verdicts, and what is told of a slip.
+#include "core/explain/question.h"
+#include "tests/ui/attempt/own_answer_fixture.h"
+#include "ui/panel/own_answer_words.h"
+
+#include <QDir>
+#include <QMenu>
+#include <QRegularExpression>
+#include <QSignalSpy>
+#include <random>
+
+namespace tailpoint::test {
+namespace {
+
+using MarkedAnswer = OwnAnswerTest;
+
+TEST_F(MarkedAnswer, TheVerdictStandsBesideTheValueInWords) {
+    begin();
+    // Hand formula: R = 519.86 N at -3.648 degrees.
+    const struct {
+        const char *size, *way, *ofSize, *ofWay;
+    } rows[] = {{"520", "-3.6", "right", "right"},
+                {"0.52 kN", "-3.65", "right", "right"},
+                {"520", "", "right", "no value yet"},
+                {"520", "3.6", "right", "counted from another axis or sense"},
+                {"520 kN", "-3.6", "right but for the unit", "right"},
+                {"335", "", "not right: see below", "no value yet"},
+                {"519", "-4", "right, to fewer figures", "right, to fewer figures"}};
+    for (const auto& row : rows) {
+        type("R", row.size);
+        type("theta_R", row.way);
+        EXPECT_EQ(verdict("R"), QString()) << "a new value is not marked yet";
+        mark();
+        EXPECT_EQ(verdict("R"), QString::fromUtf8(row.ofSize)) << row.size;
+        EXPECT_EQ(verdict("theta_R"), QString::fromUtf8(row.ofWay)) << row.way;
+    }
+}
+
+/// R = 335 N is the other diagonal: sqrt(340^2 + 275^2 - 2*340*275*cos 65) = 334.96 (hand formula).
+TEST_F(MarkedAnswer, ASlipIsNamedWithItsOwnLineAndTheRightOneOnlyOnDemand) {
+    begin();
+    type("R", "335");
+    mark();
+    EXPECT_TRUE(findings().contains(QStringLiteral("law of cosines"))) << findings().toStdString();
+    EXPECT_TRUE(findings().contains(QStringLiteral("334.96"))) << "in numbers, as the student's own";
+    EXPECT_TRUE(findings().contains(QStringLiteral("Which angle did you put into the cosine?")));
+    EXPECT_FALSE(everything().contains(QStringLiteral("520")) ||
+                 everything().contains(QStringLiteral("519.8")));
+    press("ownShow");
+    EXPECT_TRUE(findings().contains(QStringLiteral("519.86"))) << "the line as it should be";
+    EXPECT_TRUE(verdict("R").endsWith(QStringLiteral("It is 520 N"))) << verdict("R").toStdString();
+    EXPECT_EQ(answer().tracedAnswer().size(), 1U);
+    press("ownShow");
+    EXPECT_FALSE(everything().contains(QStringLiteral("520")));
+    EXPECT_TRUE(answer().tracedAnswer().empty());
+}
+
+TEST_F(MarkedAnswer, NothingMovesWhenAVerdictAppears) {
+    begin();
+    type("R", "335");
+    type("theta_R", "12.3");
+    const auto settle = [] {
+        for (int i = 0; i < 10; ++i) // a layout may ask for another one
+            QCoreApplication::processEvents();
+    };
+    const auto geometry = [&] {
+        QList<QRect> all;
+        for (const char* name : {"ownField-R", "ownField-theta_R", "ownVerdict-R", "ownMark", "ownAdd",
+                                 "ownSummary", "givenTable", "question"}) {
+            const auto* at = child<QWidget>(window->panel(), name);
+            all << QRect(at->mapTo(window.get(), QPoint(0, 0)), at->size());
+        }
+        return all;
+    };
+    settle();
+    const QList<QRect> before = geometry();
+    QTest::keyClick(field("theta_R"), Qt::Key_Return);
+    settle();
+    EXPECT_FALSE(summary().isEmpty());
+    EXPECT_EQ(geometry(), before);
+    press("ownShow");
+    settle();
+    EXPECT_EQ(geometry(), before);
+}
+
+TEST_F(MarkedAnswer, TheNumberOfTheSlipIsDrawnOnceItIsAskedFor) {
+    begin();
+    type("R", "335");
+    mark();
+    EXPECT_TRUE(answer().tracedSlip().empty());
+    press("ownSlip");
+    const auto traced = answer().tracedSlip();
+    ASSERT_EQ(traced.size(), 1U);
+    EXPECT_EQ(traced[0].vector, kSumVector);
+    EXPECT_NEAR(traced[0].magnitude.value_or(0), 334.96, 0.01);
+    press("ownSlip");
+    EXPECT_TRUE(answer().tracedSlip().empty());
+    type("R", "335.1");
+    EXPECT_FALSE(child<QPushButton>(view(), "ownSlip")->isVisible());
+}
+
+TEST_F(MarkedAnswer, AValueThatCantBeReadIsSaidAndNothingIsMarked) {
+    begin();
+    type("R", "much");
+    type("theta_R", "-3.6");
+    mark();
+    EXPECT_FALSE(answer().marking());
+    EXPECT_EQ(verdict("R"), QStringLiteral("can't be read: see below"));
+    EXPECT_EQ(verdict("theta_R"), QString());
+    EXPECT_TRUE(findings().startsWith(QStringLiteral("R: "))) << findings().toStdString();
+    type("R", "520");
+    EXPECT_TRUE(findings().isEmpty());
+}
+
+TEST_F(MarkedAnswer, AValueOnTheWayIsChosenMarkedAndLeftOut) {
+    begin();
+    press("ownAdd");
+    auto* menu = view().findChild<QMenu*>(QStringLiteral("ownAddMenu"));
+    ASSERT_TRUE(menu);
+    EXPECT_EQ(static_cast<std::size_t>(menu->actions().size()), answer().addable().size());
+    for (QAction* action : menu->actions())
+        if (action->text().startsWith(QStringLiteral("gamma")))
+            action->trigger();
+    menu->close();
+    ASSERT_TRUE(field("gamma"));
+    EXPECT_TRUE(field("gamma")->hasFocus());
+    type("gamma", "115"); // 180 - 65
+    type("R", "520");
+    type("theta_R", "-3.6");
+    mark();
+    EXPECT_EQ(verdict("gamma"), QStringLiteral("right"));
+    EXPECT_EQ(summary(), QStringLiteral("All that is asked is right."));
+    QTest::mouseClick(child<QAbstractButton>(view(), "ownRemove-gamma"), Qt::LeftButton);
+    EXPECT_EQ(answer().fields().size(), 2U);
+    EXPECT_TRUE(child<QPushButton>(view(), "ownAdd")->hasFocus());
+}
+
+TEST_F(MarkedAnswer, TypedValuesOutliveUndoAndAChangedSketchAndVerdictsDont) {
+    begin();
+    type("R", "520");
+    mark();
+    EXPECT_EQ(verdict("R"), QStringLiteral("right"));
+    change();
+    EXPECT_EQ(verdict("R"), QString());
+    EXPECT_EQ(field("R")->text(), QStringLiteral("520"));
+    mark();
+    EXPECT_NE(verdict("R"), QStringLiteral("right")) << "P is 360 N now";
+    window->document().undo();
+    EXPECT_EQ(verdict("R"), QString());
+    EXPECT_EQ(field("R")->text(), QStringLiteral("520"));
+    EXPECT_FALSE(window->document().canUndo());
+    mark();
+    EXPECT_EQ(verdict("R"), QStringLiteral("right"));
+    trigger("ownAnswer");
+    begin();
+    EXPECT_EQ(field("R")->text(), QStringLiteral("520"));
+    EXPECT_FALSE(answer().marking());
+}
+
+/// P = 180 N and Q at -10.3 degrees is one of the sample's two answers (as the solver's own tests have it).
+TEST_F(MarkedAnswer, ItIsMarkedAsTheSketchsFileSays) {
+    QByteArray json = bytesOf(QStringLiteral(TAILPOINT_SAMPLES "/two-answers.json"));
+    const auto summaryOf = [&](const QByteArray& bytes) {
+        QFile out(file("both.json"));
+        EXPECT_TRUE(out.open(QIODevice::WriteOnly) && out.write(bytes) == bytes.size());
+        out.close();
+        EXPECT_TRUE(window->openPath(file("both.json")));
+        if (!answer().isOn())
+            begin();
+        type("P", "180");
+        type("theta_Q", "-10.3");
+        mark();
+        return summary();
+    };
+    EXPECT_EQ(summaryOf(json), QStringLiteral("All that is asked is right."));
+    json.insert(json.indexOf('{') + 1, "\"marking\": {\"bothAnswers\": true},");
+    EXPECT_EQ(summaryOf(json), QStringLiteral("A value is still missing."));
+}
+
+TEST_F(MarkedAnswer, AnotherUnitOfTheSheetIsTheFieldsToo) {
+    begin();
+    type("R", "520");
+    trigger("unit-kN"); // the forces stay: R is 0.52 kN
+    EXPECT_EQ(field("R")->accessibleName(), QStringLiteral("Magnitude of R in kN"));
+    EXPECT_EQ(field("R")->text(), QStringLiteral("520")) << "as it was typed";
+    mark();
+    EXPECT_EQ(verdict("R"), QStringLiteral("right but for the unit"));
+    type("R", "0.52");
+    mark();
+    EXPECT_EQ(verdict("R"), QStringLiteral("right"));
+}
+
+TEST_F(MarkedAnswer, TheSketchsFileKnowsNothingOfIt) {
+    ASSERT_TRUE(window->saveTo(file("before.json")));
+    begin();
+    type("R", "4711");
+    mark();
+    ASSERT_TRUE(window->saveTo(file("after.json")));
+    EXPECT_EQ(bytesOf(file("before.json")), bytesOf(file("after.json")));
+}
+
+TEST_F(MarkedAnswer, ADrawnVectorIsMarkedAndATypedValueCountsBeforeIt) {
+    begin();
+    Canvas& canvas = window->canvas();
+    ASSERT_EQ(answer().drawable(), std::vector<VectorId>{kSumVector});
+    answer().draw(kSumVector, Eigen::Vector2d(100, 200)); // somewhere to take it
+    QTest::mousePress(&canvas, Qt::LeftButton, {}, pixel(100, 200));
+    QTest::mouseMove(&canvas, pixel(300, 20));
+    QTest::mouseMove(&canvas, pixel(518.8, -33.1)); // R_x and R_y, hand formula
+    QTest::mouseRelease(&canvas, Qt::LeftButton, {}, pixel(518.8, -33.1));
+    ASSERT_TRUE(answer().drawn(kSumVector));
+    EXPECT_FALSE(window->document().canUndo()) << "it is no part of the sketch";
+    EXPECT_TRUE(field("R")->placeholderText().endsWith(QStringLiteral(" N")));
+    EXPECT_TRUE(field("R")->text().isEmpty());
+    mark();
+    EXPECT_EQ(verdict("R"), QStringLiteral("right"));
+    EXPECT_EQ(verdict("theta_R"), QStringLiteral("right"));
+    type("R", "335");
+    mark();
+    EXPECT_EQ(verdict("R"), QStringLiteral("not right: see below"));
+    press("ownForget");
+    EXPECT_FALSE(answer().drawn(kSumVector));
+    EXPECT_TRUE(field("R")->placeholderText().isEmpty());
+}
+
+TEST_F(MarkedAnswer, EscapeTakesADragBack) {
+    begin();
+    Canvas& canvas = window->canvas();
+    answer().draw(kSumVector, Eigen::Vector2d(100, 200));
+    canvas.setFocus();
+    QTest::mousePress(&canvas, Qt::LeftButton, {}, pixel(100, 200));
+    QTest::mouseMove(&canvas, pixel(200, 100));
+    QTest::mouseMove(&canvas, pixel(300, 50));
+    ASSERT_NEAR(answer().drawn(kSumVector)->x(), 300, 3);
+    QTest::keyClick(&canvas, Qt::Key_Escape);
+    EXPECT_TRUE(answer().isOn());
+    EXPECT_NEAR(answer().drawn(kSumVector)->x(), 100, 1e-9);
+    QTest::mouseRelease(&canvas, Qt::LeftButton, {}, pixel(300, 50));
+    EXPECT_NEAR(answer().drawn(kSumVector)->x(), 100, 1e-9);
+}
+
+TEST_F(MarkedAnswer, WhatIsGivenOfASoughtVectorHoldsItsTip) {
+    Sketch sketch = raft();
+    sketch.forces[0].magnitude = {};
+    sketch.forces[1].magnitude = {};
+    sketch.sum.magnitude.value = 500;
+    sketch.sum.direction.form = AngleForm{0};
+    window->document().replace(sketch, {});
+    begin();
+    EXPECT_EQ(answer().drawable(), (std::vector<VectorId>{forceVector(0), forceVector(1)}));
+    answer().draw(forceVector(0), Eigen::Vector2d(200, 0));
+    const Eigen::Vector2d tip = *answer().drawn(forceVector(0));
+    EXPECT_NEAR(std::atan2(tip.y(), tip.x()), 25 * std::acos(-1.0) / 180, 1e-12);
+    EXPECT_NEAR(std::hypot(tip.x(), tip.y()), 200 * std::cos(25 * std::acos(-1.0) / 180), 1e-9);
+}
+
+/// Whatever is answered: before the answer is asked for, no sentence has a value that isn't found yet.
+TEST_F(MarkedAnswer, NoSentenceGivesAnAnswerAwayBeforeItIsAskedFor) {
+    const Sketch sketch = raft();
+    const Marker marker(sketch, solve(sketch));
+    std::mt19937 random(20261129);
+    std::uniform_real_distribution<double> size(100, 900), way(-180, 180);
+    // Numbers of usual slips on the raft: the sum and the difference of the magnitudes, the diagonals, the
+    // right triangle, the axis (hand formulas).
+    std::vector<std::pair<std::string, std::string>> tried{
+        {"335", "-23.1"}, {"615", ""},  {"65", "-7.5"}, {"437", "-13.9"}, {"", "3.6"},     {"", "93.6"},
+        {"", "86.4"},     {"5200", ""}, {"", "176.4"},  {"", "28.6"},     {"250", "53.6"}, {"", "-40"}};
+    for (int i = 0; i < 300; ++i)
+        tried.emplace_back(std::to_string(std::lround(size(random))),
+                           std::to_string(std::lround(way(random))));
+    int slips = 0;
+    for (const auto& [r, theta] : tried) {
+        Attempt attempt;
+        if (!r.empty())
+            attempt.values.push_back(std::get<GivenValue>(marker.read("R", r)));
+        if (!theta.empty())
+            attempt.values.push_back(std::get<GivenValue>(marker.read("theta_R", theta)));
+        const Marking marking = marker.mark(attempt);
+        slips += static_cast<int>(marking.slips.size());
+        for (const MarkedText::Block& block : findingBlocks(marking, false)) {
+            QString words = block.working ? MarkedText::plainOf(*block.working)
+                                          : QString::fromStdString(toText(block.prose));
+            for (const MarkedQuantity& one : marking.quantities) {
+                const QRegularExpression told(one.name == "R"
+                                                  ? QStringLiteral("(?<![0-9.])(520|519\\.[89])")
+                                                  : QStringLiteral("(?<![0-9.])3\\.6(4|5|\u00b0)"));
+                EXPECT_FALSE(one.verdict != Verdict::right && words.contains(told))
+                    << r << ", " << theta << ": " << words.toStdString();
+            }
+        }
+    }
+    EXPECT_GT(slips, 12);
+}
+
+/// The numbers that stand in a text, as they stand.
+QStringList numbersIn(const QString& words) {
+    static const QRegularExpression number(QStringLiteral("[0-9]+([.][0-9]+)?"));
+    QStringList all;
+    for (auto match = number.globalMatch(words); match.hasNext();)
+        all << match.next().captured();
+    return all;
+}
+
+QString wordsOf(const std::vector<MarkedText::Block>& blocks) {
+    QStringList all;
+    for (const MarkedText::Block& block : blocks)
+        all << (block.working ? MarkedText::plainOf(*block.working)
+                              : QString::fromStdString(toText(block.prose)));
+    return all.join(u'\n');
+}
+
+/// The same for every family: what the slips of a sample give is answered in turn.
+TEST_F(MarkedAnswer, NoSampleIsGivenAwayByWhatIsSaidOfASlip) {
+    std::mt19937 random(14);
+    std::uniform_real_distribution<double> part(0.4, 1.9), way(-180, 180);
+    const QDir samples(QStringLiteral(TAILPOINT_SAMPLES));
+    int said = 0;
+    for (const QString& name : samples.entryList({QStringLiteral("*.json")})) {
+        ASSERT_TRUE(window->openPath(samples.filePath(name)));
+        const Sketch& sketch = window->document().sketch();
+        const Marker marker(sketch, solve(sketch));
+        if (marker.refusal())
+            continue;
+        const QString given = QString::fromStdString(plain(question(sketch)));
+        const std::vector<MarkedQuantity> right = marker.mark({}).quantities;
+        std::vector<std::pair<std::string, double>> waiting;
+        for (const MarkedQuantity& one : right)
+            for (int i = 0; i < 25; ++i)
+                waiting.emplace_back(one.name, one.id.what == What::magnitude ? part(random) * *one.expected
+                                                                              : way(random));
+        for (std::size_t i = 0; i < std::min<std::size_t>(waiting.size(), 250); ++i) {
+            const auto [quantity, value] = waiting[i];
+            auto read = marker.read(quantity, QString::number(value, 'f', 1).toStdString());
+            if (!std::holds_alternative<GivenValue>(read))
+                continue;
+            const Marking marking = marker.mark({{std::get<GivenValue>(std::move(read))}});
+            for (const Finding& slip : marking.slips)
+                for (const auto& gives : slip.gives)
+                    waiting.push_back(gives);
+            const QStringList numbers = numbersIn(wordsOf(findingBlocks(marking, false)));
+            said += static_cast<int>(numbers.size());
+            for (const MarkedQuantity& one : marking.quantities) {
+                const QStringList told = numbersIn(QString::fromStdString(one.expectedText));
+                EXPECT_FALSE(one.asked && one.verdict != Verdict::right && !told.isEmpty() &&
+                             numbers.contains(told.front()) && !given.contains(told.front()))
+                    << name.toStdString() << ", " << quantity << " = " << value << " tells " << one.name
+                    << ": " << wordsOf(findingBlocks(marking, false)).toStdString();
+            }
+        }
+    }
+    EXPECT_GT(said, 1000);
+}
+
+} // namespace
+} // namespace tailpoint::test

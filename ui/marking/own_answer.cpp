@@ -1,0 +1,289 @@
+#include "ui/marking/own_answer.h"
+
+#include "core/construct/reduction.h"
+#include "core/sketch/shown.h"
+#include "ui/document/given_edits.h"
+#include "ui/document/sketch_document.h"
+#include "ui/marking/mark_options.h"
+#include "ui/style/symbols.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace tailpoint {
+
+namespace {
+
+bool isOfVector(const Answerable& one) {
+    return one.id.what == What::magnitude || one.id.what == What::direction;
+}
+
+bool isForceOrSum(VectorId vector) {
+    return vector.kind == VectorId::Kind::force || vector == kSumVector;
+}
+
+std::optional<Eigen::Vector2d> unitOf(const Direction& direction, const Sketch& sketch) {
+    const auto unit = unitVector(direction, sketch);
+    return unit ? std::optional(Eigen::Vector2d(double(unit->cos), double(unit->sin))) : std::nullopt;
+}
+
+/// As the sketch's file says it; what it says wrongly, a command line is told.
+MarkOptions optionsOf(const Sketch& sketch) {
+    const auto options = markOptionsOf(sketch);
+    const auto* read = std::get_if<MarkOptions>(&options);
+    return read != nullptr ? *read : MarkOptions{};
+}
+
+} // namespace
+
+OwnAnswer::OwnAnswer(SketchDocument& document, QObject* parent) : QObject(parent), m_document(document) {
+    connect(&document, &SketchDocument::changed, this, &OwnAnswer::sketchChanged);
+    connect(&document, &SketchDocument::previewEnded, this, &OwnAnswer::sketchChanged);
+    connect(&document, &SketchDocument::replaced, this, &OwnAnswer::sketchReplaced);
+}
+
+OwnAnswer::~OwnAnswer() = default;
+
+bool OwnAnswer::begin() {
+    if (m_isOn || !whyNot().isEmpty())
+        return m_isOn;
+    m_document.commit();
+    emit beginning();
+    m_isOn = true;
+    m_document.withholdAnswer(true); // says changed()
+    emit modeChanged();
+    return true;
+}
+
+void OwnAnswer::end() {
+    if (!m_isOn)
+        return;
+    clearMarks();
+    m_isOn = false;
+    m_marker.reset();
+    m_document.withholdAnswer(false);
+    emit modeChanged();
+}
+
+QString OwnAnswer::whyNot() const {
+    if (m_marker)
+        return text(m_marker->refusal().value_or(std::string()));
+    if (m_document.sketch().forces.empty())
+        return tr("there is no force on the sheet yet");
+    const Sketch& sketch = m_document.sketch();
+    const Solved solved = m_document.withholdsAnswer() ? solve(sketch) : m_document.result().solved;
+    if (solved.family == Family::check)
+        return tr("everything is given");
+    return solved.solutions.empty() ? tr("this question has no answer") : QString();
+}
+
+/// What a hand moves is marked once it rests.
+void OwnAnswer::sketchChanged() {
+    if (!m_isOn)
+        return;
+    clearMarks();
+    if (!m_document.isPreviewing())
+        renew();
+}
+
+void OwnAnswer::renew() {
+    const Sketch& sketch = m_document.sketch();
+    m_marker = std::make_unique<Marker>(sketch, solve(sketch), optionsOf(sketch));
+    const std::vector<VectorId> sought = drawable();
+    std::erase_if(m_drawn, [&](const auto& one) {
+        return std::find(sought.begin(), sought.end(), one.first) == sought.end();
+    });
+    for (auto& [vector, tip] : m_drawn)
+        tip = held(vector, tip);
+    emit fieldsChanged();
+    emit drawnChanged();
+}
+
+void OwnAnswer::sketchReplaced() {
+    m_typed.clear();
+    m_added.clear();
+    m_drawn.clear();
+    if (m_isOn && !whyNot().isEmpty())
+        return end();
+    if (m_isOn)
+        renew();
+}
+
+std::vector<Answerable> OwnAnswer::fields() const {
+    std::vector<Answerable> all;
+    if (!m_marker)
+        return all;
+    for (const Answerable& one : m_marker->quantities())
+        if (one.asked)
+            all.push_back(one);
+    for (const std::string& name : m_added)
+        if (const Answerable* one = m_marker->named(name); one != nullptr && !one->asked)
+            all.push_back(*one);
+    return all;
+}
+
+std::vector<Answerable> OwnAnswer::addable() const {
+    std::vector<Answerable> all;
+    if (m_marker)
+        for (const Answerable& one : m_marker->quantities())
+            if (!one.asked && std::find(m_added.begin(), m_added.end(), one.name) == m_added.end())
+                all.push_back(one);
+    return all;
+}
+
+void OwnAnswer::addField(const std::string& name) {
+    if (std::find(m_added.begin(), m_added.end(), name) == m_added.end()) {
+        m_added.push_back(name);
+        clearMarks();
+        emit fieldsChanged();
+    }
+}
+
+void OwnAnswer::removeField(const std::string& name) {
+    if (std::erase(m_added, name) > 0) {
+        m_typed.erase(name);
+        clearMarks();
+        emit fieldsChanged();
+    }
+}
+
+QString OwnAnswer::typed(const std::string& name) const {
+    const auto found = m_typed.find(name);
+    return found == m_typed.end() ? QString() : found->second;
+}
+
+void OwnAnswer::type(const std::string& name, const QString& text) {
+    if (typed(name) != text) {
+        m_typed[name] = text;
+        clearMarks();
+    }
+}
+
+std::vector<VectorId> OwnAnswer::drawable() const {
+    std::vector<VectorId> sought;
+    if (m_marker)
+        for (const Answerable& one : m_marker->quantities())
+            if (one.asked && isOfVector(one) && isForceOrSum(one.id.of) &&
+                std::find(sought.begin(), sought.end(), one.id.of) == sought.end())
+                sought.push_back(one.id.of);
+    return sought;
+}
+
+std::optional<Eigen::Vector2d> OwnAnswer::drawn(VectorId vector) const {
+    const auto found = m_drawn.find(vector);
+    return found == m_drawn.end() ? std::nullopt : std::optional(found->second);
+}
+
+Eigen::Vector2d OwnAnswer::held(VectorId vector, const Eigen::Vector2d& tip) const {
+    const Sketch& sketch = m_document.sketch();
+    const int index = tailpoint::indexOf(vector);
+    if (!hasVector(sketch, index))
+        return tip;
+    const Force& force = vectorOf(sketch, index);
+    if (const auto unit = unitOf(force.direction, sketch)) {
+        const double along = tip.dot(*unit);
+        return (force.lineOfActionOnly ? along : std::max(0.0, along)) * *unit;
+    }
+    const double length = std::hypot(tip.x(), tip.y());
+    if (force.magnitude.value && length > 0)
+        return *force.magnitude.value / length * tip;
+    return tip;
+}
+
+void OwnAnswer::draw(VectorId vector, const std::optional<Eigen::Vector2d>& tip) {
+    if (tip)
+        m_drawn[vector] = held(vector, *tip);
+    else
+        m_drawn.erase(vector);
+    clearMarks();
+    emit drawnChanged();
+}
+
+void OwnAnswer::forgetDrawn() {
+    m_drawn.clear();
+    clearMarks();
+    emit drawnChanged();
+}
+
+QString OwnAnswer::drawnText(const Answerable& of) const {
+    const auto tip = isOfVector(of) ? drawn(of.id.of) : std::nullopt;
+    if (!tip)
+        return {};
+    const Sketch& sketch = m_document.sketch();
+    if (of.id.what == What::magnitude)
+        return onScreen(shownForceWithUnit(std::hypot(tip->x(), tip->y()), sketch));
+    const auto direction = referredDirection(tip->x(), tip->y(), sketch);
+    return direction ? onScreen(shownAngle(*direction, sketch)) : QString();
+}
+
+void OwnAnswer::clearMarks() {
+    if (!m_marking && m_faults.empty() && !m_answerShown && !m_slipShown)
+        return;
+    m_marking.reset();
+    m_faults.clear();
+    m_answerShown = m_slipShown = false;
+    emit marked();
+}
+
+/// Empty where something can't be read.
+std::optional<Attempt> OwnAnswer::readAttempt() {
+    Attempt attempt;
+    std::vector<std::string> all;
+    for (const Answerable& one : fields()) {
+        const std::string value = typed(one.name).trimmed().toStdString();
+        if (value.empty())
+            continue;
+        auto read = m_marker->read(one.name, value);
+        if (const auto* fault = std::get_if<AttemptFault>(&read))
+            m_faults[one.name] = onScreen(fault->message);
+        else
+            attempt.values.push_back(std::get<GivenValue>(std::move(read)));
+        all.push_back(one.name + " = " + value);
+    }
+    if (m_faults.empty()) { // two values go with two
+        const auto together = m_marker->read(all);
+        if (const auto* fault = std::get_if<AttemptFault>(&together);
+            fault != nullptr && fault->code == AttemptFault::Code::manyValues)
+            m_faults[fault->name] = onScreen(fault->message);
+    }
+    addDrawn(attempt);
+    return m_faults.empty() ? std::optional(std::move(attempt)) : std::nullopt;
+}
+
+void OwnAnswer::addDrawn(Attempt& attempt) const {
+    for (const auto& [vector, tip] : m_drawn)
+        for (GivenValue& value : m_marker->drawn(vector, tip.x(), tip.y())) {
+            const auto same = [&](const GivenValue& other) { return other.id == value.id; };
+            if (std::none_of(attempt.values.begin(), attempt.values.end(), same))
+                attempt.values.push_back(std::move(value));
+        }
+}
+
+void OwnAnswer::mark() {
+    if (m_isOn)
+        m_document.commit(); // what a hand still holds
+    if (!m_isOn || !m_marker || m_marker->refusal())
+        return;
+    m_faults.clear();
+    m_marking.reset();
+    m_answerShown = m_slipShown = false;
+    if (const auto attempt = readAttempt())
+        m_marking = m_marker->mark(*attempt);
+    emit marked();
+}
+
+void OwnAnswer::showAnswer(bool on) {
+    if (m_marking && on != m_answerShown) {
+        m_answerShown = on;
+        emit marked();
+    }
+}
+
+void OwnAnswer::showSlip(bool on) {
+    if (on != m_slipShown && (!on || canShowSlip())) {
+        m_slipShown = on;
+        emit marked();
+    }
+}
+
+} // namespace tailpoint

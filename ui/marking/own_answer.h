@@ -1,0 +1,102 @@
+// A learner's own answer to the open question: values as typed, vectors as drawn, and how they were marked.
+// While it is under way the document withholds the answer; it alone knows it, and tells it on demand. It is
+// no part of the sketch: no file has it, and no undo step goes through it.
+#pragma once
+
+#include "core/mark/mark.h"
+
+#include <Eigen/Core>
+#include <QObject>
+#include <QString>
+#include <map>
+#include <memory>
+
+namespace tailpoint {
+
+class SketchDocument;
+
+/// One vector for the sheet, as far as it is known: an arrow, or without a direction (from +x, radians,
+/// counter-clockwise) a circle, or without a magnitude a ray.
+struct TracedVector {
+    VectorId vector;
+    std::optional<double> magnitude, radians;
+    QString words; ///< "335 N"; beside its symbol
+};
+
+class OwnAnswer : public QObject {
+    Q_OBJECT
+public:
+    explicit OwnAnswer(SketchDocument& document, QObject* parent = nullptr);
+    ~OwnAnswer() override;
+
+    bool isOn() const { return m_isOn; }
+    /// False, and nothing happens, where the question has no answer: whyNot().
+    bool begin();
+    void end();
+    /// Why there is nothing to answer in the open question; empty where there is.
+    QString whyNot() const;
+
+    /// What is asked, in the question's order, then the values on the way that were added.
+    std::vector<Answerable> fields() const;
+    /// Values on the way that can be added yet.
+    std::vector<Answerable> addable() const;
+    void addField(const std::string& name);
+    void removeField(const std::string& name);
+
+    /// By plain name; kept while the window is open, whatever becomes of the sketch, until another is opened.
+    QString typed(const std::string& name) const;
+    void type(const std::string& name, const QString& text);
+
+    /// The vectors of which a magnitude or a direction is asked.
+    std::vector<VectorId> drawable() const;
+    /// Sketch coordinates, from the common point; empty: not drawn.
+    std::optional<Eigen::Vector2d> drawn(VectorId vector) const;
+    /// What is given of the vector holds: its direction, or its magnitude.
+    Eigen::Vector2d held(VectorId vector, const Eigen::Vector2d& tip) const;
+    void draw(VectorId vector, const std::optional<Eigen::Vector2d>& tip);
+    void forgetDrawn();
+    bool isDrawn() const { return !m_drawn.empty(); }
+    /// What the drawn vector says of this quantity, "335 N"; empty where nothing is drawn.
+    QString drawnText(const Answerable& of) const;
+
+    /// Typed values win over drawn ones. What can't be read is kept as faults(), by name, and nothing is
+    /// marked.
+    void mark();
+    const std::optional<Marking>& marking() const { return m_marking; }
+    const std::map<std::string, QString>& faults() const { return m_faults; }
+
+    void showAnswer(bool on);
+    bool isAnswerShown() const { return m_answerShown; }
+    /// What the likeliest slip gives, on the sheet.
+    void showSlip(bool on);
+    bool isSlipShown() const { return m_slipShown; }
+    bool canShowSlip() const;
+    std::vector<TracedVector> tracedSlip() const;   ///< empty unless shown
+    std::vector<TracedVector> tracedAnswer() const; ///< the same, of all answers
+
+signals:
+    void beginning();     ///< the answer is about to be withheld
+    void modeChanged();   ///< begun, or ended and the answer told again
+    void fieldsChanged(); ///< other quantities
+    void drawnChanged();
+    void marked(); ///< marking() and faults() are new or gone, or more is shown of them
+
+private:
+    void sketchChanged();
+    void sketchReplaced();
+    void renew();
+    void clearMarks();
+    std::optional<Attempt> readAttempt();
+    void addDrawn(Attempt& attempt) const;
+    TracedVector& tracedOf(std::vector<TracedVector>& traced, VectorId vector) const;
+
+    SketchDocument& m_document;
+    std::unique_ptr<Marker> m_marker; ///< of the sketch as it stood when no hand moved it
+    bool m_isOn = false, m_answerShown = false, m_slipShown = false;
+    std::vector<std::string> m_added;
+    std::map<std::string, QString> m_typed, m_faults;
+    std::map<VectorId, Eigen::Vector2d> m_drawn;
+    std::optional<Marking> m_marking;
+};
+
+} // namespace tailpoint

@@ -1,0 +1,225 @@
+#include "ui/panel/own_answer_view.h"
+
+#include "ui/document/sketch_document.h"
+#include "ui/panel/own_answer_row.h"
+#include "ui/panel/own_answer_words.h"
+#include "ui/panel/panel_parts.h"
+#include "ui/style/symbols.h"
+
+#include <QAccessible>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QPushButton>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace tailpoint {
+
+OwnAnswerView::OwnAnswerView(SketchDocument& document, OwnAnswer& answer, QWidget* parent)
+    : QWidget(parent), m_document(document), m_answer(answer), m_fields(new QVBoxLayout),
+      m_add(linkButton(tr("Add a value on the way"), QStringLiteral("ownAdd"))),
+      m_forget(linkButton(tr("Take back the drawing"), QStringLiteral("ownForget"))),
+      m_show(linkButton(tr("Show the answer"), QStringLiteral("ownShow"))),
+      m_slip(linkButton(tr("Show what gives this number"), QStringLiteral("ownSlip"))),
+      m_mark(new QPushButton(tr("&Mark it"))), m_summary(new QLabel),
+      m_findings(new MarkedText(QStringLiteral("ownFindings"))) {
+    setObjectName(QStringLiteral("ownAnswer"));
+    setAccessibleName(tr("Your answer"));
+    build();
+    connect(&answer, &OwnAnswer::fieldsChanged, this, &OwnAnswerView::makeRows);
+    connect(&answer, &OwnAnswer::drawnChanged, this, &OwnAnswerView::showDrawn);
+    connect(&answer, &OwnAnswer::marked, this, &OwnAnswerView::showMarks);
+    connect(&answer, &OwnAnswer::modeChanged, this, [this] {
+        setVisible(m_answer.isOn());
+        makeRows();
+    });
+    hide();
+}
+
+void OwnAnswerView::build() {
+    m_mark->setObjectName(QStringLiteral("ownMark"));
+    m_summary->setObjectName(QStringLiteral("ownSummary"));
+    m_summary->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_summary->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    m_summary->setFixedHeight(m_summary->fontMetrics().lineSpacing() + 2);
+    m_fields->setSpacing(2);
+    auto* links = new QVBoxLayout;
+    auto* buttons = new QHBoxLayout;
+    for (LinkButton* link : {m_add, m_forget, m_show, m_slip})
+        link->setFlush();
+    links->setSpacing(0);
+    links->addWidget(m_add, 0, Qt::AlignLeft);
+    links->addWidget(m_forget, 0, Qt::AlignLeft);
+    buttons->addWidget(m_mark);
+    buttons->addStretch(1);
+    buttons->addWidget(m_show);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 6, 0, 0);
+    column->setSpacing(6);
+    column->addLayout(m_fields);
+    column->addLayout(links);
+    column->addSpacing(4);
+    column->addLayout(buttons);
+    column->addWidget(m_summary);
+    column->addWidget(m_findings);
+    column->addWidget(m_slip, 0, Qt::AlignLeft);
+    QSizePolicy kept = m_show->sizePolicy(); // it comes with a verdict
+    kept.setRetainSizeWhenHidden(true);
+    m_show->setSizePolicy(kept);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_forget, m_show, m_slip, m_findings})
+        part->hide();
+    connect(m_mark, &QPushButton::clicked, &m_answer, &OwnAnswer::mark);
+    connect(m_forget, &QPushButton::clicked, &m_answer, &OwnAnswer::forgetDrawn);
+    connect(m_add, &QPushButton::clicked, this, &OwnAnswerView::openMenu);
+    connect(m_show, &QPushButton::clicked, this, [this] { m_answer.showAnswer(!m_answer.isAnswerShown()); });
+    connect(m_slip, &QPushButton::clicked, this, [this] { m_answer.showSlip(!m_answer.isSlipShown()); });
+}
+
+void OwnAnswerView::setTheme(const Theme& theme) {
+    m_findings->setTheme(theme);
+}
+
+void OwnAnswerView::takeFocus() {
+    if (!m_rows.isEmpty())
+        m_rows.front()->field()->setFocus(Qt::TabFocusReason);
+}
+
+QList<QWidget*> OwnAnswerView::tabOrder() const {
+    QList<QWidget*> order;
+    for (const OwnAnswerRow* row : m_rows)
+        order << row->field();
+    return order << m_mark << m_show << m_slip << m_add << m_forget;
+}
+
+/// Rows whose quantities stay keep what is typed, and the keyboard.
+void OwnAnswerView::makeRows() {
+    const std::vector<Answerable> wanted = m_answer.fields();
+    const auto same = [this](const OwnAnswerRow* row, const Answerable& of) {
+        return row->of().id == of.id && row->of().name == of.name && row->of().asked == of.asked &&
+               row->field()->accessibleName() == // its unit is in it
+                   spokenName(of, m_document.sketch(), m_document.result().things());
+    };
+    const bool stays = std::equal(m_rows.begin(), m_rows.end(), wanted.begin(), wanted.end(), same);
+    if (!stays || wanted.empty()) {
+        for (OwnAnswerRow* row : std::as_const(m_rows)) {
+            m_fields->removeWidget(row);
+            row->hide();
+            row->setParent(nullptr); // gone at once; one of them may be what asked for it
+            row->deleteLater();
+        }
+        m_rows.clear();
+        for (const Answerable& of : wanted)
+            addRow(of);
+        int width = 0;
+        for (const OwnAnswerRow* row : std::as_const(m_rows))
+            width = std::max(width, row->symbolWidth());
+        for (OwnAnswerRow* row : std::as_const(m_rows))
+            row->setSymbolWidth(width);
+        emit tabOrderChanged();
+    }
+    m_add->setEnabled(!m_answer.addable().empty());
+    m_mark->setEnabled(!wanted.empty());
+    showDrawn();
+    showMarks();
+}
+
+void OwnAnswerView::addRow(const Answerable& of) {
+    auto* row = new OwnAnswerRow(of, m_document.sketch(), m_document.result().things());
+    const std::string name = of.name;
+    row->field()->setText(m_answer.typed(name));
+    connect(row, &OwnAnswerRow::typed, this,
+            [this, name](const QString& typed) { m_answer.type(name, typed); });
+    connect(row, &OwnAnswerRow::entered, &m_answer, &OwnAnswer::mark);
+    connect(row, &OwnAnswerRow::removed, this, [this, name] {
+        m_answer.removeField(name);
+        m_add->setFocus(Qt::OtherFocusReason); // the keyboard's place has gone
+    });
+    m_fields->addWidget(row);
+    m_rows << row;
+}
+
+void OwnAnswerView::showDrawn() {
+    for (OwnAnswerRow* row : std::as_const(m_rows))
+        row->setDrawn(m_answer.drawnText(row->of()));
+    m_forget->setVisible(m_answer.isDrawn());
+}
+
+void OwnAnswerView::showMarks() {
+    const auto& marking = m_answer.marking();
+    for (OwnAnswerRow* row : std::as_const(m_rows)) {
+        QStringList words, right;
+        if (const auto fault = m_answer.faults().find(row->of().name); fault != m_answer.faults().end()) {
+            row->setVerdict(tr("can't be read: see below"), {}, true);
+            continue;
+        }
+        for (const MarkedQuantity& quantity : marking ? marking->quantities : std::vector<MarkedQuantity>())
+            if (quantity.name == row->of().name) {
+                words << verdictWords(quantity);
+                right << onScreen(quantity.expectedText);
+            }
+        row->setVerdict(words.join(QStringLiteral("; ")),
+                        m_answer.isAnswerShown() ? tr("It is %1").arg(right.join(tr(" or "))) : QString(),
+                        false);
+    }
+    m_show->setVisible(marking.has_value());
+    m_show->setText(m_answer.isAnswerShown() ? tr("Hide the answer") : tr("Show the answer"));
+    m_show->updateGeometry();
+    showFindings();
+    tell();
+}
+
+void OwnAnswerView::showFindings() {
+    std::vector<MarkedText::Block> blocks;
+    for (const auto& [name, fault] : m_answer.faults())
+        blocks.push_back({inProse(fault.toStdString()), {}, MarkedText::Ink::warning, 4});
+    if (const auto& marking = m_answer.marking())
+        blocks = findingBlocks(*marking, m_answer.isAnswerShown());
+    QString why = m_answer.isOn() ? m_answer.whyNot() : QString();
+    if (!why.isEmpty()) {
+        why[0] = why[0].toUpper();
+        blocks.push_back({inProse(why.toStdString()), {}, MarkedText::Ink::warning, 4});
+    }
+    m_findings->show(std::move(blocks));
+    m_slip->setVisible(m_answer.canShowSlip());
+    m_slip->setText(m_answer.isSlipShown() ? tr("Take it off the sheet") : tr("Show what gives this number"));
+    m_slip->updateGeometry();
+}
+
+/// The line for the whole is spoken, with every verdict in it.
+void OwnAnswerView::tell() {
+    const auto& marking = m_answer.marking();
+    const QString words = marking                     ? summaryWords(*marking)
+                          : m_answer.faults().empty() ? QString()
+                                                      : tr("Nothing is marked yet.");
+    const bool isNews = !words.isEmpty();
+    m_summary->setText(words);
+    QStringList spoken{words};
+    for (const OwnAnswerRow* row : m_rows)
+        if (!row->verdict().isEmpty())
+            spoken << row->field()->accessibleName() + QStringLiteral(": ") + row->verdict();
+    if (!m_findings->plainText().isEmpty())
+        spoken << m_findings->plainText();
+    m_summary->setAccessibleName(isNews ? spoken.join(u'\n') : QString());
+    if (isNews && isVisible()) {
+        QAccessibleEvent event(m_summary, QAccessible::Alert);
+        QAccessible::updateAccessibility(&event);
+    }
+}
+
+void OwnAnswerView::openMenu() {
+    auto* menu = new QMenu(this);
+    menu->setObjectName(QStringLiteral("ownAddMenu"));
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    for (const Answerable& one : m_answer.addable())
+        menu->addAction(spokenName(one, m_document.sketch(), m_document.result().things()), this,
+                        [this, name = one.name] {
+                            m_answer.addField(name);
+                            if (!m_rows.isEmpty())
+                                m_rows.back()->field()->setFocus(Qt::OtherFocusReason);
+                        });
+    menu->popup(m_add->mapToGlobal(QPoint(0, m_add->height())));
+}
+
+} // namespace tailpoint
