@@ -159,8 +159,13 @@ void writeRightAngle(Check& check) {
         symbols.push_back(product(board.symbolOf(ofLeg[i]), board.symbolOf(ofLine[i])));
         numbers.push_back(product(check.number(ofLeg[i]), check.number(ofLine[i])));
     }
-    const Working along =
-        worked(board, over(sumOf(symbols), line.size), over(sumOf(numbers), line.sizeNumber));
+    const Formula component = board.symbolOf({What::along, leg.id});
+    check.step.reasoning.push_back(board.say(
+        SENTENCE("solution", "{component} is the component of {smallest} along {line}, the axis {axis}, by "
+                             "the scalar product of the two."),
+        "component", component, "smallest", leg.vector, "line", line.vector, "axis", symbol("u")));
+    Working along = worked(board, component, over(sumOf(numbers), line.sizeNumber));
+    along.general = over(sumOf(symbols), line.size);
     check.step.conclusion.push_back(rightAngle(board, leg, line, *along.value));
     check.step.workings.push_back(along);
 }

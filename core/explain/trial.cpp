@@ -55,15 +55,15 @@ Working worked(const Board& board, Formula subject, Formula numbers) {
 }
 
 Formula writeTrial(const Board& board, Step& step, const std::vector<Tried>& tried) {
+    const Formula left = absolute(vectorSymbol("Δ"));
     step.reasoning.push_back(board.say(
         SENTENCE("solution",
                  "{x} and {y} are what is left over along x and along y; by Pythagoras' theorem the two make "
-                 "the magnitude that is left over:"),
-        "x", board.symbolOf(gap(kDifferenceX)), "y", board.symbolOf(gap(kDifferenceY))));
+                 "the magnitude {left} that is left over:"),
+        "left", left, "x", board.symbolOf(gap(kDifferenceX)), "y", board.symbolOf(gap(kDifferenceY))));
     const Working x = worked(board, board.symbolOf(gap(kDifferenceX)), along(board, tried, "cos")),
                   y = worked(board, board.symbolOf(gap(kDifferenceY)), along(board, tried, "sin"));
-    const Working whole = worked(board, root(sum(power(*x.subject, 2), power(*y.subject, 2))),
-                                 root(sum(power(*x.value, 2), power(*y.value, 2))));
+    const Working whole = worked(board, left, root(sum(power(*x.value, 2), power(*y.value, 2))));
     for (const Working& working : {x, y, whole})
         step.workings.push_back(working);
     return *whole.value;
