@@ -107,6 +107,6 @@ private:
 
 /// Of the rounding on the way, as shares of a magnitude (and as so many hundredths of degrees): for what is
 /// right, and for a slip. Source: common practice, no source.
-inline constexpr double kMostRounded = 0.01, kMostInSlip = 0.03;
+inline constexpr double kMostRounded = 0.01, kMostInSlip = 0.01;
 
 } // namespace tailpoint::marking

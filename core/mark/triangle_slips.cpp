@@ -4,6 +4,7 @@
 
 #include "core/formula/turns.h"
 
+#include <algorithm>
 #include <numbers>
 
 namespace tailpoint::marking::triangle_slips {
@@ -25,6 +26,13 @@ bool isAngleForm(const Line& line) {
 
 const Formula& lastTerm(const Line& line) { ///< 2ab cos γ
     return withoutSign(line.cases.front().formula.parts[2]);
+}
+
+bool feedsCosines(const Pattern& pattern, const QuantityId& angle) {
+    const auto& lines = pattern.chain().lines;
+    return std::any_of(lines.begin(), lines.end(), [&](const Line& line) {
+        return isSideForm(line) && lastTerm(line).parts.back().parts[0].id == angle;
+    });
 }
 
 MaybeFormula functionExchanged(const Formula& part, std::string_view from, const char* to) {
@@ -82,6 +90,9 @@ std::vector<Rewrite> anglesAdded(const Pattern& pattern) {
 
 std::vector<Rewrite> supplementInCosines(const Pattern& pattern) {
     return eachLine(pattern, [&](const Line& line) -> MaybeLine {
+        if (line.kind == LineKind::supplement &&
+            feedsCosines(pattern, line.subject)) // the whole line left out
+            return withFormula(line, withoutSign(line.cases.front().formula.parts[1]));
         if (isAngleForm(line))
             return withFormula(line, negative(line.cases.front().formula));
         if (!isSideForm(line))
