@@ -65,11 +65,11 @@ private:
             return false;
         Numbers numbers(m_question.cells());
         numbers.value[given.cell] = static_cast<double>(*value);
-        m_question.addTolerance(way, state, {}, kMostInSlip, numbers, puts);
+        m_question.addTolerance(way, state, {}, kMostInFollowing, numbers, puts);
         double room = numbers.tolerance[given.cell];
         for (std::size_t i = 0; i < sources.size(); ++i) // what the given values' last digits leave open
             room += effect(way, state, puts, i, given.cell, sources[i]);
-        room = std::min(room, m_question.limit(given.cell, numbers.value[given.cell], kMostInSlip));
+        room = std::min(room, m_question.limit(given.cell, numbers.value[given.cell], kMostInFollowing));
         if (!fits(m_question, given.cell, given.reading, numbers.value[given.cell], room))
             return false;
         for (const Source& source : sources)

@@ -89,10 +89,7 @@ std::vector<Rewrite> anglesAdded(const Pattern& pattern) {
 }
 
 std::vector<Rewrite> supplementInCosines(const Pattern& pattern) {
-    return eachLine(pattern, [&](const Line& line) -> MaybeLine {
-        if (line.kind == LineKind::supplement &&
-            feedsCosines(pattern, line.subject)) // the whole line left out
-            return withFormula(line, withoutSign(line.cases.front().formula.parts[1]));
+    auto all = eachLine(pattern, [&](const Line& line) -> MaybeLine {
         if (isAngleForm(line))
             return withFormula(line, negative(line.cases.front().formula));
         if (!isSideForm(line))
@@ -103,6 +100,12 @@ std::vector<Rewrite> supplementInCosines(const Pattern& pattern) {
             return apply("cos", less(half(pattern), part.parts[0]));
         });
     });
+    append(all, eachLine(pattern, [&](const Line& line) -> MaybeLine { // the angle's own line left out
+               if (line.kind != LineKind::supplement || !feedsCosines(pattern, line.subject))
+                   return std::nullopt;
+               return withFormula(line, withoutSign(line.cases.front().formula.parts[1]));
+           }));
+    return all;
 }
 
 std::vector<Rewrite> rootForgotten(const Pattern& pattern) {

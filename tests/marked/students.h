@@ -155,7 +155,7 @@ inline Attempt slippingAttempt(const Set& set, const marking::Alternative& slip,
         });
 }
 
-/// Rounding on the way moved what a slip gives by more than 3 per cent or 3 degrees.
+/// Rounding on the way moved what a slip gives by more than marking allows a slip.
 inline bool isTooCoarse(const Set& set, const marking::Alternative& slip, std::size_t answer,
                         const Attempt& attempt) {
     return std::any_of(attempt.values.begin(), attempt.values.end(), [&](const GivenValue& value) {

@@ -175,6 +175,12 @@ TEST(MarkToldApart, TheAngleBetweenTheTailsTakenForTheTrianglesIsTheSupplement) 
               "γ = φ = 65.0°; right: γ = 180° - φ = 180° - 65.0° = 115.0°");
 }
 
+TEST(MarkToldApart, WithoutTheTrianglesAngleTheLawOfCosinesItselfIsShown) {
+    const Marking marking = marked(raft(), {"R = 335"});
+    EXPECT_EQ(firstOf(marking), "supplement-in-cosines");
+    EXPECT_NE(toText(marking).find("334.96 N"), std::string::npos) << toText(marking);
+}
+
 TEST(MarkToldApart, ASumOfComponentsMayHaveTheWrongSign) {
     const Marking marking = marked(raft(), {"R_x = 519", "R_y = 33.1", "R = 520", "theta_R = 3.6"});
     EXPECT_EQ(firstOf(marking), "component-sign") << toText(marking);
