@@ -125,7 +125,10 @@ void Alternatives::addRewrites(std::size_t slip) {
         for (Rewrite& rewrite : rewrites) {
             const Run changed = run(way, rewrite);
             Numbers numbers = numbersIn(way, changed.state);
-            m_question.addTolerance(way, changed.state, changed.patches, kMostInSlip, numbers);
+            if (catalogue()[slip].isSteep)
+                m_question.addTolerance(way, way.right, {}, kMostInSlip, numbers);
+            else
+                m_question.addTolerance(way, changed.state, changed.patches, kMostInSlip, numbers);
             add(slip, {.way = i, .rewrite = std::move(rewrite)}, std::move(numbers), &way.chain.route);
         }
     }
@@ -194,12 +197,17 @@ void Alternatives::addForms(std::size_t slip) {
             continue;
         for (Form& form : catalogue()[slip].forms(m_question, cell, right)) {
             const auto value = evaluate(form.formula, m_question.sketch().angleUnit, lookUp);
-            if (!value || (m_question.isDirection(cell) && std::fabs(*value) > m_question.turn()))
+            const bool isInOtherUnit = catalogue()[slip].verdict == Verdict::unit;
+            if (!value ||
+                (m_question.isDirection(cell) && !isInOtherUnit && std::fabs(*value) > m_question.turn()))
                 continue; // nobody states an angle of many turns
             Numbers numbers(m_question.cells());
             numbers.value[cell] = static_cast<double>(*value);
-            numbers.tolerance[cell] = std::min(formTolerance(form, cell, numbers.value[cell]),
-                                               m_question.limit(cell, numbers.value[cell], kMostInSlip));
+            // a moved point and a factor of units leave the digits as they are; an angle is converted as
+            // shown
+            if (!catalogue()[slip].isScaled || (isInOtherUnit && m_question.isDirection(cell)))
+                numbers.tolerance[cell] = std::min(formTolerance(form, cell, numbers.value[cell]),
+                                                   m_question.limit(cell, numbers.value[cell], kMostInSlip));
             add(slip, {.form = std::move(form), .cell = cell}, std::move(numbers), nullptr);
         }
     }

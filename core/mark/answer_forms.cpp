@@ -38,17 +38,67 @@ VectorId ofWhom(const Question& question, std::size_t cell) {
     return question.quantities[question.quantityOf(cell)].id.of;
 }
 
+/// A direction as sign · θ + from, in the sheet's unit.
+struct Counted {
+    int sign = 1;
+    double from = 0;
+};
+
+/// That comes to the reversed arrow as well, which is no matter of the axis.
+bool isReversed(const Question& question, std::size_t cell, double value, int sign, double from) {
+    const double stated = sign * value + from, reversed = value + question.turn() / 2;
+    return std::abs(std::remainder(stated - reversed, question.turn())) <= question.halfAsked(cell, value);
+}
+
+/// From every end of the axes of x and y and of those square to the sheet's, in both senses; but for the
+/// sheet's own axis: there only the sense can be another.
+std::vector<Counted> countedOtherwise(const Question& question) {
+    const Sketch& sketch = question.sketch();
+    const double turn = question.turn();
+    const int sense = sketch.reference.sense == Sense::ccw ? 1 : -1;
+    const double axis = convert(sketch.reference.axisDegrees, AngleUnit::deg, sketch.angleUnit);
+    std::vector<Counted> all;
+    const auto add = [&](int sign, double from) {
+        from = normalized(from, sketch.angleUnit);
+        const auto isThat = [&](const Counted& one) {
+            return one.sign == sign && std::abs(std::remainder(one.from - from, turn)) < 1e-9 * turn;
+        };
+        const bool isOwn = isThat({sign, 0}) || isThat({1, turn / 2});
+        if (!isOwn && std::none_of(all.begin(), all.end(), isThat))
+            all.push_back({sign, from});
+    };
+    add(-1, turn / 4), add(1, -turn / 4), add(-1, turn / 2), add(1, turn / 4), add(-1, -turn / 4);
+    for (int quarter = 0; quarter < 4; ++quarter) {
+        add(sense, axis - quarter * turn / 4);
+        add(-sense, quarter * turn / 4 - axis);
+    }
+    return all;
+}
+
+/// `angle` laid off from there: the turn in front of an angle that is taken away, else behind.
+Formula turnedFrom(AngleUnit unit, double from, Formula angle) {
+    const double turn = turnIn(unit);
+    const auto is = [&](double size) { return std::abs(std::abs(from) - size) < 1e-9 * turn; };
+    Formula size = is(turn / 4)   ? quarterTurn(unit)
+                   : is(turn / 2) ? halfTurn(unit)
+                                  : number(std::abs(from), shortest(std::abs(from)), halfTurn(unit).sub);
+    if (from < 0)
+        size = negative(std::move(size));
+    return angle.kind == FormulaKind::negative ? sum(std::move(size), std::move(angle))
+                                               : sum(std::move(angle), std::move(size));
+}
+
 } // namespace
 
-Forms complement(const Question& question, std::size_t cell, double) {
-    if (!question.isDirection(cell))
+Forms complement(const Question& question, std::size_t cell, double value) {
+    if (!question.isDirection(cell) || isReversed(question, cell, value, -1, question.turn() / 4))
         return {};
     return all(ofWhom(question, cell),
                {less(quarterTurn(question.sketch().angleUnit), symbolOf(question, cell))});
 }
 
-Forms supplement(const Question& question, std::size_t cell, double) {
-    if (!question.isDirection(cell))
+Forms supplement(const Question& question, std::size_t cell, double value) {
+    if (!question.isDirection(cell) || isReversed(question, cell, value, -1, question.turn() / 2))
         return {};
     return all(ofWhom(question, cell),
                {less(halfTurn(question.sketch().angleUnit), symbolOf(question, cell))});
@@ -57,18 +107,21 @@ Forms supplement(const Question& question, std::size_t cell, double) {
 Forms wrongAxis(const Question& question, std::size_t cell, double value) {
     if (!question.isDirection(cell))
         return {};
-    Forms forms = complement(question, cell, value);
-    for (Form& form : all(ofWhom(question, cell),
-                          {less(symbolOf(question, cell), quarterTurn(question.sketch().angleUnit)),
-                           less(halfTurn(question.sketch().angleUnit), symbolOf(question, cell))}))
-        forms.push_back(std::move(form));
-    return forms;
+    std::vector<Formula> formulas;
+    for (const Counted& one : countedOtherwise(question))
+        if (!isReversed(question, cell, value, one.sign, one.from))
+            formulas.push_back(
+                turnedFrom(question.sketch().angleUnit, one.from,
+                           one.sign > 0 ? symbolOf(question, cell) : negative(symbolOf(question, cell))));
+    return all(ofWhom(question, cell), std::move(formulas));
 }
 
-Forms wrongTurn(const Question& question, std::size_t cell, double) {
+Forms wrongTurn(const Question& question, std::size_t cell, double value) {
     if (!question.isDirection(cell))
         return {};
-    Forms forms = all(ofWhom(question, cell), {negative(symbolOf(question, cell))});
+    Forms forms;
+    if (!isReversed(question, cell, value, -1, 0))
+        forms = all(ofWhom(question, cell), {negative(symbolOf(question, cell))});
     if (!usesBearings(question.sketch()) || countsFromNorth(question.sketch()))
         return forms;
     const Sketch& sketch = question.sketch(); // east for west: mirrored about the line from south to north
@@ -76,9 +129,10 @@ Forms wrongTurn(const Question& question, std::size_t cell, double) {
         normalized((sketch.reference.sense == Sense::ccw ? 1 : -1) * (180 - 2 * sketch.reference.axisDegrees),
                    AngleUnit::deg);
     const double inUnit = convert(mirror, AngleUnit::deg, sketch.angleUnit);
-    forms.push_back(
-        {less(number(inUnit, shortest(inUnit), halfTurn(sketch.angleUnit).sub), symbolOf(question, cell)),
-         ofWhom(question, cell)});
+    if (!isReversed(question, cell, value, -1, inUnit))
+        forms.push_back(
+            {less(number(inUnit, shortest(inUnit), halfTurn(sketch.angleUnit).sub), symbolOf(question, cell)),
+             ofWhom(question, cell)});
     return forms;
 }
 
@@ -101,8 +155,10 @@ Forms unitConfused(const Question& question, std::size_t cell, double) {
     std::vector<Formula> formulas;
     for (const double factor : {1000.0, newtonsPer(ForceUnit::lbf), newtonsPer(ForceUnit::kgf),
                                 newtonsPer(ForceUnit::kgf) / newtonsPer(ForceUnit::lbf)}) {
-        formulas.push_back(product(symbolOf(question, cell), plain(factor)));
-        formulas.push_back(over(symbolOf(question, cell), plain(factor)));
+        // a tie away from zero, as by hand: 9.80665 is 9.8067
+        const Formula shown = number(factor, shortest(roundedToFigures(factor * (1 + 1e-12), 5)));
+        formulas.push_back(product(symbolOf(question, cell), shown));
+        formulas.push_back(over(symbolOf(question, cell), shown));
     }
     return all(ofWhom(question, cell), std::move(formulas));
 }

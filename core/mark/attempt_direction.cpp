@@ -92,6 +92,14 @@ Turn turnNamed(const std::string& word) {
     return word == "cw" || word == "clockwise" ? Turn::clockwise : Turn::none;
 }
 
+bool hasBothTurns(const std::vector<std::string>& words) {
+    const auto has = [&](Turn turn) {
+        return std::any_of(words.begin(), words.end(),
+                           [&](const std::string& word) { return turnNamed(word) == turn; });
+    };
+    return has(Turn::clockwise) && has(Turn::counterClockwise);
+}
+
 /// Above or below an axis along x, left or right of one along y.
 Turn turnBeside(const std::string& word, double axis) {
     const bool alongX = axis == 0 || axis == 180;
@@ -111,6 +119,8 @@ std::optional<Told> told(const std::vector<std::string>& words, const Sketch& sk
         if (const Turn turn = turnNamed(word); turn != Turn::none) {
             out.turn = turn;
         } else if (word == "above" || word == "below" || word == "left" || word == "right") {
+            if (!beside.empty() && beside != word)
+                return std::nullopt;
             beside = word;
         } else if (word == "along" || word == "opposite") {
             out.isWhole = true;
@@ -132,9 +142,11 @@ std::optional<Told> told(const std::vector<std::string>& words, const Sketch& sk
         }
     }
     if (!beside.empty()) {
-        out.turn = turnBeside(beside, std::fmod(out.axis.value_or(sketch.reference.axisDegrees) + 360, 360));
-        if (out.turn == Turn::none)
+        const Turn turn =
+            turnBeside(beside, std::fmod(out.axis.value_or(sketch.reference.axisDegrees) + 360, 360));
+        if (turn == Turn::none || (out.turn != Turn::none && out.turn != turn))
             return std::nullopt;
+        out.turn = turn;
     }
     const bool isSaid = out.isWhole ? seesAxis && out.turn == Turn::none : out.turn != Turn::none;
     return isSaid ? std::optional(out) : std::nullopt;
@@ -181,6 +193,10 @@ Readable<GivenNumber> readDirection(std::string_view typed, const Sketch& sketch
     const std::string text = trimmed(typed);
     if (isForceText(text))
         return forceForAngle(text);
+    if (hasBothTurns(wordsOf(text)))
+        return AttemptFault{AttemptFault::Code::unreadable,
+                            {},
+                            "'" + text + "' has both turning senses; give one, cw or ccw"};
     if (auto absolute = absoluteNumber(text, sketch, fromX))
         return std::move(*absolute);
     if (auto worded = wordedNumber(text, sketch, fromX))

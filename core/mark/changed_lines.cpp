@@ -44,6 +44,34 @@ Formula expanded(const Formula& formula, const std::function<const Formula*(cons
     return copy;
 }
 
+/// An angle's digits with another unit behind them: 115.0° keyed as 115 rad.
+Formula asRadians(const Formula& angle) {
+    Formula copy = angle;
+    if (copy.kind == FormulaKind::number && !copy.sub.empty()) {
+        if (copy.text.find('.') != std::string::npos) {
+            copy.text.erase(copy.text.find_last_not_of('0') + 1);
+            if (copy.text.back() == '.')
+                copy.text.pop_back();
+        }
+        copy.sub = "rad";
+    }
+    for (Formula& part : copy.parts)
+        part = asRadians(part);
+    return copy;
+}
+
+/// As it is keyed: a function of radians without the factor that makes them so.
+Formula asKeyed(const Formula& formula, bool inNumbers) {
+    const Formula* keyed = keyedInRadians(formula);
+    Formula copy = formula;
+    if (keyed != nullptr)
+        copy.parts[0] = inNumbers ? asRadians(*keyed) : *keyed;
+    else
+        for (Formula& part : copy.parts)
+            part = asKeyed(part, inNumbers);
+    return copy;
+}
+
 /// The square's line is told as the root of it.
 struct Told {
     QuantityId subject;
@@ -85,14 +113,14 @@ Formula Telling::inNumbers(const Formula& formula, const ValueOf& valueOf) const
 
 /// Its result is what the printed numbers give.
 Working Telling::working(const QuantityId& subject, const Formula& formula, const ValueOf& valueOf) const {
-    Working out{m_question.things.formula(subject), formula, {}, {}};
+    Working out{m_question.things.formula(subject), asKeyed(formula, false), {}, {}};
     Formula numbers = inNumbers(formula, valueOf);
     m_paper.put(numbers);
     const auto value = evaluate(numbers, m_question.sketch().angleUnit);
     if (formula.kind == FormulaKind::number)
         out.general.reset();
     if (numbers.kind != FormulaKind::number)
-        out.substituted = std::move(numbers);
+        out.substituted = asKeyed(numbers, true);
     if (value)
         out.value = numberOf(subject, *value, false);
     if (out.substituted && out.value && tailpoint::toText(*out.substituted) == tailpoint::toText(*out.value))

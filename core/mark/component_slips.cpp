@@ -17,6 +17,11 @@ using MaybeFormula = std::optional<Formula>;
 bool isComponent(const Line& line) {
     return line.kind == LineKind::component && (line.subject.what == What::x || line.subject.what == What::y);
 }
+/// R_x or R_y of the forces'.
+bool isSumOfComponents(const Line& line) {
+    return line.kind == LineKind::columnSum && line.cases.size() == 1 &&
+           (line.subject.what == What::x || line.subject.what == What::y);
+}
 bool isLeg(const Line& line) {
     return line.kind == LineKind::sinesSide && line.cases.front().formula.kind == FormulaKind::product;
 }
@@ -143,7 +148,7 @@ std::vector<Rewrite> sineCosineExchangedOnce(const Pattern& pattern) {
 
 std::vector<Rewrite> componentSign(const Pattern& pattern) {
     return eachLine(pattern, [](const Line& line) -> MaybeLine {
-        if (!isComponent(line))
+        if (!isComponent(line) && !isSumOfComponents(line))
             return std::nullopt;
         const Formula& formula = line.cases.front().formula;
         return withFormula(line, formula.kind == FormulaKind::negative ? Formula(formula.parts[0])

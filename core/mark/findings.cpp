@@ -19,26 +19,45 @@ std::size_t orderOf(const Question& question, std::size_t cell) {
     return question.cells() + cell;
 }
 
+/// A number of degrees on a sheet in radians is coarse, and told by its digits all the same.
+bool canBeTold(const Question& question, const Given& given, const Slip* slip) {
+    if (slip != nullptr && slip->isSmall && given.reading.value == 0 && question.isDirection(given.cell))
+        return false;
+    const bool isOfOtherUnit = slip != nullptr && slip->verdict == Verdict::unit && given.reading.half <= 0.5;
+    return given.isWrong() && (!given.isTooCoarse || isOfOtherUnit);
+}
+
 /// What a number says of the given ones.
 struct Fit {
     std::vector<std::size_t> explained;
     std::size_t contradicted = 0;
 };
+/// `slip`: a single one.
 Fit fitOf(const Question& question, const std::vector<Given>& givens, const Numbers& numbers,
-          const std::function<bool(std::size_t)>& isChanged) {
+          const Slip* slip, const std::function<bool(std::size_t)>& isChanged) {
     Fit fit;
     for (std::size_t i = 0; i < givens.size(); ++i) {
         const Given& given = givens[i];
-        if (!isThere(numbers.value[given.cell]) || !isChanged(given.cell))
+        const double value = numbers.value[given.cell], tolerance = numbers.tolerance[given.cell];
+        if (!isThere(value) || !isChanged(given.cell))
             continue;
-        const bool isFitting = fits(question, given.cell, given.reading, numbers.value[given.cell],
-                                    numbers.tolerance[given.cell]);
-        if (given.isWrong() && isFitting)
+        const bool isFitting = slip != nullptr && slip->isScaled
+                                   ? fitsScaled(question, given.cell, given.reading, value, tolerance)
+                                   : fits(question, given.cell, given.reading, value, tolerance);
+        if (isFitting && canBeTold(question, given, slip))
             fit.explained.push_back(i);
         else if (!isFitting && given.verdict != Verdict::follows)
             ++fit.contradicted;
     }
     return fit;
+}
+
+/// Whether what is explained is so near that the given digits alone allow it.
+bool isNear(const Question& question, const std::vector<Given>& givens, const Fitting& fitting) {
+    return std::all_of(fitting.explained.begin(), fitting.explained.end(), [&](std::size_t i) {
+        const Given& given = givens[i];
+        return fits(question, given.cell, given.reading, fitting.numbers.value[given.cell], 0);
+    });
 }
 
 bool isOneNumber(const Question& question, const std::vector<Given>& givens, const Fitting& a,
@@ -81,7 +100,7 @@ const Pairs& Findings::pairs() const {
 
 namespace {
 
-/// Explains more; contradicts less; is more common; stands earlier.
+/// Explains more; contradicts less; needs no rounding on the way; is more common; stands earlier.
 class Ranking {
 public:
     explicit Ranking(const Alternatives& alternatives) : m_alternatives(alternatives) {}
@@ -91,6 +110,8 @@ public:
             return a.explained.size() > b.explained.size();
         if (a.contradicted != b.contradicted)
             return a.contradicted < b.contradicted;
+        if (a.isNear != b.isNear)
+            return a.isNear;
         if (common(a) != common(b))
             return common(a) > common(b);
         return a.slips.front().first < b.slips.front().first;
@@ -162,7 +183,8 @@ std::vector<Fitting> Findings::singles(const std::vector<Given>& givens) const {
     const auto& alternatives = m_alternatives.singles();
     for (std::size_t i = 0; i < alternatives.size(); ++i) {
         const Alternative& one = alternatives[i];
-        Fit fit = fitOf(m_question, givens, one.numbers, [&](std::size_t cell) { return one.changed[cell]; });
+        Fit fit = fitOf(m_question, givens, one.numbers, &m_alternatives.slip(one),
+                        [&](std::size_t cell) { return one.changed[cell]; });
         if (fit.explained.empty())
             continue;
         Fitting fitting;
@@ -170,6 +192,7 @@ std::vector<Fitting> Findings::singles(const std::vector<Given>& givens) const {
         fitting.numbers = one.numbers;
         fitting.explained = std::move(fit.explained);
         fitting.contradicted = fit.contradicted;
+        fitting.isNear = isNear(m_question, givens, fitting);
         all.push_back(std::move(fitting));
     }
     return all;
@@ -178,7 +201,7 @@ std::vector<Fitting> Findings::singles(const std::vector<Given>& givens) const {
 void Findings::addPairs(const std::vector<Given>& givens, std::vector<Fitting>& fittings) const {
     std::vector<const Given*> wrong;
     for (const Given& given : givens)
-        if (given.isWrong() && given.cell < pairs().columns())
+        if (given.isWrong() && !given.isTooCoarse && given.cell < pairs().columns())
             wrong.push_back(&given);
     for (std::size_t pair = 0; pair < pairs().all().size(); ++pair) {
         const auto explained = std::count_if(wrong.begin(), wrong.end(), [&](const Given* given) {
@@ -191,11 +214,12 @@ void Findings::addPairs(const std::vector<Given>& givens, std::vector<Fitting>& 
         Fitting fitting;
         fitting.slips.push_back({pairs().all()[pair].first, pairs().all()[pair].second});
         fitting.numbers = pairs().numbersOf(pair);
-        Fit fit = fitOf(m_question, givens, fitting.numbers, [&](std::size_t cell) {
+        Fit fit = fitOf(m_question, givens, fitting.numbers, nullptr, [&](std::size_t cell) {
             return !isSame(m_question, cell, fitting.numbers.value[cell], m_question.right().value[cell]);
         });
         fitting.explained = std::move(fit.explained);
         fitting.contradicted = fit.contradicted;
+        fitting.isNear = isNear(m_question, givens, fitting);
         if (fitting.explained.size() >= 2 && fitting.contradicted == 0)
             fittings.push_back(std::move(fitting));
     }

@@ -16,6 +16,7 @@ struct Fitting {
     Numbers numbers;                    ///< of that one
     std::vector<std::size_t> explained; ///< given numbers, by their index, in the order of calculation
     std::size_t contradicted = 0;
+    bool isNear = false; ///< misses nothing by more than half a unit of the given digit
     double covered = 1;
     bool isStrong = false;
 };

@@ -18,7 +18,7 @@ std::vector<Source> sourcesOf(const Way& way, const std::vector<Given>& givens, 
     std::vector<Source> sources;
     for (std::size_t i = 0; i < givens.size(); ++i) {
         const std::size_t slot = way.slots[givens[i].cell];
-        if (i == target || !givens[i].isWrong() || slot == Program::kNoSlot)
+        if (i == target || !givens[i].isWrong() || givens[i].isTooCoarse || slot == Program::kNoSlot)
             continue;
         const std::size_t line = way.program.lineOf(way.program.quantity(slot));
         if (line < before)
@@ -35,7 +35,7 @@ public:
     void find() {
         for (std::size_t target = 0; target < m_givens.size(); ++target)
             for (std::size_t i = 0; i < m_question.own.ways.size() && m_givens[target].isWrong() &&
-                                    m_givens[target].follows.empty();
+                                    !m_givens[target].isTooCoarse && m_givens[target].follows.empty();
                  ++i)
                 findIn(m_question.own.ways[i], target);
     }
@@ -65,11 +65,11 @@ private:
             return false;
         Numbers numbers(m_question.cells());
         numbers.value[given.cell] = static_cast<double>(*value);
-        m_question.addTolerance(way, state, {}, kMostInSlip, numbers, puts);
+        m_question.addTolerance(way, state, {}, kMostInFollowing, numbers, puts);
         double room = numbers.tolerance[given.cell];
         for (std::size_t i = 0; i < sources.size(); ++i) // what the given values' last digits leave open
             room += effect(way, state, puts, i, given.cell, sources[i]);
-        room = std::min(room, m_question.limit(given.cell, numbers.value[given.cell], kMostInSlip));
+        room = std::min(room, m_question.limit(given.cell, numbers.value[given.cell], kMostInFollowing));
         if (!fits(m_question, given.cell, given.reading, numbers.value[given.cell], room))
             return false;
         for (const Source& source : sources)

@@ -131,7 +131,7 @@ struct Finding {
     Prose sentence; ///< "This is what you get if …", of weak evidence "One way to get this number is …"
     Prose mend;     ///< what to do instead
     std::vector<std::string> also; ///< ids of slips that give the same numbers
-    std::vector<Prose> readings;   ///< their sentences, in the same order
+    std::vector<Prose> readings;   ///< the first three's sentences, in the same order
     std::vector<ChangedLine> lines;
     double covered = 0;        ///< share of random wrong answers that some slip would fit as well
     std::vector<Route> routes; ///< the chains in which it is; empty for reading, reporting, short cuts

@@ -10,6 +10,7 @@ namespace {
 
 constexpr double kBit = 1e-9; ///< of a unit: what binary digits are off
 constexpr int kLeastFigures = 2;
+constexpr double kMostTurns = 1000; ///< a number of more has no binary digits left for decimals
 
 double unitOf(double value, int figures) {
     return std::pow(10.0, std::floor(std::log10(std::abs(value))) + 1 - figures);
@@ -48,6 +49,16 @@ bool isShorter(const Question& question, std::size_t cell, double given, double 
         if (isRoundedTo(given, right, unitOf(right, figures)))
             return true;
     return false;
+}
+
+/// Whole degrees are as coarse as an angle may be, and two figures a nought of a magnitude: "1e2" may mean
+/// any angle from 50° to 150°, "0e3" anything up to 500.
+bool isTooCoarse(const Question& question, std::size_t cell, const GivenReading& given) {
+    if (question.dimension(cell) == Dimension::angle)
+        return given.half > question.degree() / 2 * (1 + kBit);
+    const double right = question.right().value[cell];
+    return given.value == 0 && isThere(right) && right != 0 &&
+           given.half > unitOf(right, kLeastFigures) / 2 * (1 + kBit);
 }
 
 Likeness likenessTo(const Question& question, const Numbers& rights, std::size_t cell,
@@ -96,12 +107,16 @@ void judge(const Question& question, Given& given) {
     Likeness best = Likeness::none;
     given.reading = given.number->readings.front();
     for (const GivenReading& reading : given.number->readings) {
-        const Likeness one = likeness(question, given.cell, reading, given.number->drawn);
+        GivenReading taken = reading;
+        if (!given.number->drawn && isTooCoarse(question, given.cell, reading))
+            taken.half = 0; // its value itself may be right
+        const Likeness one = likeness(question, given.cell, taken, given.number->drawn);
         if (one <= best)
             continue;
         best = one;
         given.reading = reading;
     }
+    given.isTooCoarse = !given.number->drawn && isTooCoarse(question, given.cell, given.reading);
     given.isOtherReading = given.number->readings.size() > 1 && best != Likeness::none;
     given.verdict = verdictOf(best);
 }
@@ -147,8 +162,11 @@ void turnRound(const Question& question, std::vector<Given>& givens) {
 
 } // namespace
 
-Likeness likeness(const Question& question, std::size_t cell, const GivenReading& given, bool drawn) {
+Likeness likeness(const Question& question, std::size_t cell, const GivenReading& stated, bool drawn) {
     Likeness best = Likeness::none;
+    GivenReading given = stated;
+    if (question.isDirection(cell) && std::abs(given.value) > kMostTurns * question.turn())
+        given.value = std::remainder(given.value, question.turn());
     for (const Numbers& rights : question.rights)
         best = std::max(best, likenessTo(question, rights, cell, given, drawn));
     return best;
@@ -162,6 +180,19 @@ bool fits(const Question& question, std::size_t cell, const GivenReading& given,
     const double off =
         bySize ? std::abs(std::abs(given.value) - std::abs(value)) : question.apart(cell, given.value, value);
     return off <= (given.half + tolerance) * (1 + kBit) + kBit * std::abs(value) * 1e-3;
+}
+
+bool fitsScaled(const Question& question, std::size_t cell, const GivenReading& given, double value,
+                double tolerance) {
+    if (!isThere(value) || given.value == 0 || value == 0)
+        return false;
+    const double turnless = question.isDirection(cell) ? std::abs(given.value - value) : 0;
+    const double unit = 2 * given.half, off = std::abs(std::abs(given.value) - std::abs(value));
+    const bool sharesFigures =
+        unit <= unitOf(given.value, kLeastFigures) * (1 + kBit) && off < unitOf(value, kLeastFigures);
+    const bool isNear = fits(question, cell, given, value, 0) && unit <= std::abs(value);
+    return turnless < question.turn() / 2 && fits(question, cell, given, value, tolerance) &&
+           (sharesFigures || isNear);
 }
 
 std::vector<Given> givenIn(const Question& question, const Attempt& attempt, std::size_t answer,

@@ -15,6 +15,7 @@ struct Given {
     std::vector<std::size_t> follows; ///< from given numbers by their index
     bool isTurned = false;            ///< a negative magnitude on the opposite direction
     bool isMoreThanAsked = false, isOtherReading = false;
+    bool isTooCoarse = false; ///< its last digit is worth so much that no slip can be told by it
 
     bool isGood() const { return verdict == Verdict::right || verdict == Verdict::rounded; }
     bool isWrong() const { return !isGood() && verdict != Verdict::unit; }
@@ -29,6 +30,11 @@ Likeness likeness(const Question& question, std::size_t cell, const GivenReading
 /// by their size.
 bool fits(const Question& question, std::size_t cell, const GivenReading& given, double value,
           double tolerance);
+
+/// Whether it is the right number times a factor, `value`: not 0, not by a turn more or less, and told by two
+/// figures at least or by a last digit no coarser than the value.
+bool fitsScaled(const Question& question, std::size_t cell, const GivenReading& given, double value,
+                double tolerance);
 
 /// All numbers of an attempt that stand against one answer, with what is right among them found out.
 /// `position`: of two numbers the first or the second.

@@ -53,7 +53,7 @@ void Pairs::add(std::size_t first, std::size_t second, const Numbers& numbers) {
 }
 
 /// Both rewrites of one chain, or one of a question read wrongly.
-std::optional<Numbers> Pairs::inOneChain(const Origin& a, const Origin& b, bool tolerances) const {
+std::optional<Numbers> Pairs::inOneChain(const Origin& a, const Origin& b, Tolerance tolerance) const {
     const bool isReading = a.reading && b.ways == a.ways;
     if (!isReading &&
         (!a.rewrite || a.ways != b.ways || a.way != b.way || !canBePaired(*a.rewrite, *b.rewrite)))
@@ -64,17 +64,24 @@ std::optional<Numbers> Pairs::inOneChain(const Origin& a, const Origin& b, bool 
         both.changes.insert(both.changes.end(), a.rewrite->changes.begin(), a.rewrite->changes.end());
     const Alternatives::Run run = Alternatives::run(way, both);
     Numbers numbers = m_alternatives.numbersIn(way, run.state);
-    if (tolerances)
+    if (tolerance == Tolerance::ofChange)
         m_question.addTolerance(way, run.state, run.patches, kMostInSlip, numbers);
+    else if (tolerance == Tolerance::ofRight)
+        m_question.addTolerance(way, way.right, {}, kMostInSlip, numbers);
     return numbers;
 }
 
 /// Two rewrites, or a form of what a slip gives. Empty where they don't go together.
 std::optional<Numbers> Pairs::together(std::size_t first, std::size_t second, bool tolerances) const {
-    const Alternative& one = m_alternatives.at(first);
-    const Origin &a = m_alternatives.origin(one), &b = m_alternatives.origin(m_alternatives.at(second));
-    if (b.rewrite)
-        return inOneChain(a, b, tolerances);
+    const Alternative &one = m_alternatives.at(first), &other = m_alternatives.at(second);
+    const Origin &a = m_alternatives.origin(one), &b = m_alternatives.origin(other);
+    if (b.rewrite) {
+        const bool isSteep = m_alternatives.slip(one).isSteep || m_alternatives.slip(other).isSteep;
+        return inOneChain(a, b,
+                          !tolerances ? Tolerance::none
+                          : isSteep   ? Tolerance::ofRight
+                                      : Tolerance::ofChange);
+    }
     if (!b.form || a.form)
         return std::nullopt;
     Numbers numbers = one.numbers;

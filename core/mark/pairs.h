@@ -35,7 +35,8 @@ private:
     void addForms();
     void addReadings();
     void addRead(std::size_t reading, const Way& way, std::size_t number);
-    std::optional<Numbers> inOneChain(const Origin& a, const Origin& b, bool tolerances) const;
+    enum class Tolerance : std::uint8_t { none, ofChange, ofRight };
+    std::optional<Numbers> inOneChain(const Origin& a, const Origin& b, Tolerance tolerance) const;
     void add(std::size_t first, std::size_t second, const Numbers& numbers);
     std::optional<Numbers> together(std::size_t first, std::size_t second, bool tolerances) const;
 

@@ -106,7 +106,8 @@ private:
 };
 
 /// Of the rounding on the way, as shares of a magnitude (and as so many hundredths of degrees): for what is
-/// right, and for a slip. Source: common practice, no source.
-inline constexpr double kMostRounded = 0.01, kMostInSlip = 0.03;
+/// right, for a slip, and for what follows from given values, whose own digits count too. Source: common
+/// practice, no source.
+inline constexpr double kMostRounded = 0.01, kMostInSlip = 0.01, kMostInFollowing = 0.03;
 
 } // namespace tailpoint::marking

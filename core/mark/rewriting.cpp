@@ -69,6 +69,15 @@ bool isInverse(const Formula& formula) {
     return formula.kind == FormulaKind::function && formula.text.starts_with("arc");
 }
 
+const Formula* keyedInRadians(const Formula& formula) {
+    if (formula.kind != FormulaKind::function || isInverse(formula))
+        return nullptr;
+    const Formula& keyed = formula.parts[0];
+    const bool isKeyed = keyed.kind == FormulaKind::product && keyed.parts.size() == 2 &&
+                         keyed.parts[0].kind == FormulaKind::fraction && keyed.parts[0].parts[1].text == "π";
+    return isKeyed ? &keyed.parts[1] : nullptr;
+}
+
 bool isTurnOf(const Formula& formula) {
     return formula.kind == FormulaKind::negative ? isTurnOf(formula.parts[0]) : formula.isTurn;
 }

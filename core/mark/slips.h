@@ -71,6 +71,10 @@ struct Slip {
     /// Of the right value of one cell.
     std::vector<Form> (*forms)(const Question&, std::size_t cell, double value) = nullptr;
     Verdict verdict = Verdict::slip; ///< of what it explains alone
+    bool isScaled =
+        false; ///< the right number times a factor: told by its digits, never by a turn more or less
+    bool isSmall = false; ///< gives an angle of so small a number that a 0 may be anything
+    bool isSteep = false; ///< magnifies what rounding moves; as far as the right chain is moved counts
 };
 
 const std::vector<Slip>& catalogue();

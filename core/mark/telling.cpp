@@ -9,6 +9,8 @@ namespace tailpoint::marking {
 
 namespace {
 
+constexpr std::size_t kMostReadings = 3; ///< besides the one in front: more nobody reads
+
 double scaleOf(const Question& question) {
     if (question.refusal)
         return 0;
@@ -117,6 +119,8 @@ void Telling::addAlso(const Fitting& fitting, Finding& out) const {
         if (more.second || id == out.id || std::find(out.also.begin(), out.also.end(), id) != out.also.end())
             continue;
         out.also.push_back(id);
+        if (out.readings.size() == kMostReadings)
+            continue;
         out.readings.push_back(say(slipOf(more.first).weak, originOf(more.first)));
     }
 }

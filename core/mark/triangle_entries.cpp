@@ -100,7 +100,8 @@ std::vector<Slip> triangles() {
          .mend = SENTENCE("marking", "Test the calculator before the first line: the sine of a right angle, "
                                      "sin 90 in degrees or sin 100 in gon, must show 1."),
          .ask = SENTENCE("marking", "What does your calculator show for the sine of a right angle?"),
-         .rewrites = triangle_slips::radianMode},
+         .rewrites = triangle_slips::radianMode,
+         .isSteep = true},
         {.id = "gon-mode",
          .place = SlipPlace::calculation,
          .common = 2,
@@ -122,7 +123,9 @@ std::vector<Slip> triangles() {
          .mend = SENTENCE("marking", "Test the calculator before the first line: the sine of a right angle, "
                                      "sin 90 in degrees or sin 100 in gon, must show 1."),
          .ask = SENTENCE("marking", "Did you work the whole question on one calculator, in one mode?"),
-         .rewrites = triangle_slips::radianModeOnce},
+         .rewrites = triangle_slips::radianModeOnce,
+         .isSmall = true,
+         .isSteep = true},
         {.id = "acute-for-obtuse",
          .place = SlipPlace::calculation,
          .common = 4,
@@ -182,7 +185,8 @@ std::vector<Slip> triangles() {
          .mend = SENTENCE("marking", "A sine is a number up to 1; the angle comes from the inverse function, "
                                      "which has a key of its own."),
          .ask = SENTENCE("marking", "Is your value an angle, or its sine, cosine or tangent?"),
-         .rewrites = triangle_slips::inverseForgotten},
+         .rewrites = triangle_slips::inverseForgotten,
+         .isSmall = true},
         {.id = "bracket-left-open",
          .place = SlipPlace::calculation,
          .common = 2,

@@ -4,6 +4,7 @@
 
 #include "core/formula/turns.h"
 
+#include <algorithm>
 #include <numbers>
 
 namespace tailpoint::marking::triangle_slips {
@@ -25,6 +26,13 @@ bool isAngleForm(const Line& line) {
 
 const Formula& lastTerm(const Line& line) { ///< 2ab cos γ
     return withoutSign(line.cases.front().formula.parts[2]);
+}
+
+bool feedsCosines(const Pattern& pattern, const QuantityId& angle) {
+    const auto& lines = pattern.chain().lines;
+    return std::any_of(lines.begin(), lines.end(), [&](const Line& line) {
+        return isSideForm(line) && lastTerm(line).parts.back().parts[0].id == angle;
+    });
 }
 
 MaybeFormula functionExchanged(const Formula& part, std::string_view from, const char* to) {
@@ -81,7 +89,7 @@ std::vector<Rewrite> anglesAdded(const Pattern& pattern) {
 }
 
 std::vector<Rewrite> supplementInCosines(const Pattern& pattern) {
-    return eachLine(pattern, [&](const Line& line) -> MaybeLine {
+    auto all = eachLine(pattern, [&](const Line& line) -> MaybeLine {
         if (isAngleForm(line))
             return withFormula(line, negative(line.cases.front().formula));
         if (!isSideForm(line))
@@ -92,6 +100,12 @@ std::vector<Rewrite> supplementInCosines(const Pattern& pattern) {
             return apply("cos", less(half(pattern), part.parts[0]));
         });
     });
+    append(all, eachLine(pattern, [&](const Line& line) -> MaybeLine { // the angle's own line left out
+               if (line.kind != LineKind::supplement || !feedsCosines(pattern, line.subject))
+                   return std::nullopt;
+               return withFormula(line, withoutSign(line.cases.front().formula.parts[1]));
+           }));
+    return all;
 }
 
 std::vector<Rewrite> rootForgotten(const Pattern& pattern) {

@@ -88,22 +88,31 @@ inline std::string written(const marking::Question& question, std::size_t cell, 
     return significant(static_cast<double>(rounds.to(value, unit)), figures);
 }
 
+using Writing = std::function<std::string(std::size_t cell, double value)>;
+
 /// What is asked, in one of the answers, from the values of a chain; where a chain has it not, it is left
 /// out.
 inline Attempt attemptOf(const Set& set, std::size_t answer,
-                         const std::function<std::optional<double>(std::size_t)>& at, bool tiesUp) {
+                         const std::function<std::optional<double>(std::size_t)>& at,
+                         const Writing& writing) {
     Attempt attempt;
     for (std::size_t quantity = 0; quantity < set.question->asked; ++quantity) {
         const std::size_t cell = set.question->cell(quantity, answer);
         const auto value = at(cell);
         if (!value || !std::isfinite(*value))
             continue;
-        auto read = set.marker->read(set.question->quantities[quantity].name,
-                                     written(*set.question, cell, *value, tiesUp));
+        auto read = set.marker->read(set.question->quantities[quantity].name, writing(cell, *value));
         if (auto* given = std::get_if<GivenValue>(&read))
             attempt.values.push_back(std::move(*given));
     }
     return attempt;
+}
+
+inline Attempt attemptOf(const Set& set, std::size_t answer,
+                         const std::function<std::optional<double>(std::size_t)>& at, bool tiesUp) {
+    return attemptOf(set, answer, at, [&](std::size_t cell, double value) {
+        return written(*set.question, cell, value, tiesUp);
+    });
 }
 
 inline std::optional<double> valueIn(const marking::Question& question, const Values& values,
@@ -138,10 +147,15 @@ inline Attempt slippingAttempt(const Set& set, const marking::Alternative& slip,
                 return std::nullopt;
             return set.question->right().value[cell]; // what the slip says nothing of is right
         },
-        rounds.tiesUp);
+        [&](std::size_t cell, double value) { // in another unit, or with its point moved, by its digits
+            const bool isScaled =
+                set.alternatives->slip(slip).isScaled && marking::isThere(slip.numbers.value[cell]);
+            return isScaled ? significant(value, std::max(3, set.sketch.figures))
+                            : written(*set.question, cell, value, rounds.tiesUp);
+        });
 }
 
-/// Rounding on the way moved what a slip gives by more than 3 per cent or 3 degrees.
+/// Rounding on the way moved what a slip gives by more than marking allows a slip.
 inline bool isTooCoarse(const Set& set, const marking::Alternative& slip, std::size_t answer,
                         const Attempt& attempt) {
     return std::any_of(attempt.values.begin(), attempt.values.end(), [&](const GivenValue& value) {
