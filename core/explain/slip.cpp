@@ -7,10 +7,19 @@
 
 namespace tailpoint::explaining {
 
+namespace {
+
+bool holds(const Formula& formula, const QuantityId& quantity) {
+    return formula.id == quantity || std::any_of(formula.parts.begin(), formula.parts.end(),
+                                                 [&](const Formula& part) { return holds(part, quantity); });
+}
+
+} // namespace
+
 Formula exchanged(Formula formula, const QuantityId& right, const Formula& wrong) {
     if (formula.id == right)
         return wrong;
-    if (!formula.parts.empty())
+    if (holds(std::as_const(formula), right))
         formula.parts =
             formula.parts.each([&](const Formula& part) { return exchanged(part, right, wrong); });
     return formula;
