@@ -86,25 +86,6 @@ Value valueOf(const Code& code, Code::Range range, const Program::State& state, 
     return stack.size() == 1 ? Value(stack.pop()) : std::nullopt;
 }
 
-std::optional<bool> compared(long double a, Relation relation, long double b) {
-    switch (relation) {
-    case Relation::equal:
-        return a == b;
-    case Relation::less:
-        return a < b;
-    case Relation::lessOrEqual:
-        return a <= b;
-    case Relation::greater:
-        return a > b;
-    case Relation::greaterOrEqual:
-        return a >= b;
-    case Relation::approximately:
-    case Relation::implies:
-        break;
-    }
-    return std::nullopt;
-}
-
 std::optional<bool> holds(const Code& code, const Code::Condition& condition, const Program::State& state,
                           AngleUnit unit) {
     bool all = !condition.sides.empty();
@@ -113,7 +94,7 @@ std::optional<bool> holds(const Code& code, const Code::Condition& condition, co
     Value a = valueOf(code, condition.sides[0], state, unit);
     for (std::size_t i = 0; i + 1 < condition.sides.size(); ++i) {
         const Value b = valueOf(code, condition.sides[i + 1], state, unit);
-        const auto one = a && b ? compared(*a, condition.relations[i], *b) : std::nullopt;
+        const auto one = a && b ? arithmetic::compared(*a, condition.relations[i], *b) : std::nullopt;
         if (!one)
             return std::nullopt;
         all = all && *one;

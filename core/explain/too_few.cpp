@@ -3,6 +3,7 @@
 #include "core/explain/rounded.h"
 
 #include <cmath>
+#include <numbers>
 
 namespace tailpoint::explaining {
 
@@ -25,7 +26,7 @@ struct Open {
     double angle() const {
         return normalized(half->wayNumber.value - known->wayNumber.value, board.sketch.angleUnit);
     }
-    bool isParallel() const { return std::abs(std::sin(angle() * std::acos(-1.0) / board.half())) < 1e-12; }
+    bool isParallel() const { return std::abs(std::sin(angle() * std::numbers::pi / board.half())) < 1e-12; }
     /// The perpendicular to the line ends on it, on the side to which the vector points.
     bool meetsFoot() const {
         const bool areAdded = (half->id == kSumVector) == (known->id == kSumVector);

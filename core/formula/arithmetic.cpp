@@ -109,4 +109,23 @@ Value rootOf(long double x) {
     return x < 0 ? Value() : finite(std::sqrt(x));
 }
 
+std::optional<bool> compared(long double a, Relation relation, long double b) {
+    switch (relation) {
+    case Relation::equal:
+        return a == b;
+    case Relation::less:
+        return a < b;
+    case Relation::lessOrEqual:
+        return a <= b;
+    case Relation::greater:
+        return a > b;
+    case Relation::greaterOrEqual:
+        return a >= b;
+    case Relation::approximately:
+    case Relation::implies:
+        break;
+    }
+    return std::nullopt;
+}
+
 } // namespace tailpoint::arithmetic

@@ -2,7 +2,7 @@
 // the same bits. Empty where there is no value.
 #pragma once
 
-#include "core/quantity/units.h"
+#include "core/formula/formula.h"
 
 #include <cstdint>
 #include <optional>
@@ -20,5 +20,8 @@ Value valueOf(Function function, long double x, AngleUnit unit);
 Value quotient(long double a, long double b);
 Value raised(long double base, long double exponent);
 Value rootOf(long double x);
+
+/// Empty for 'approximately' and 'implies', which are nobody's to decide.
+std::optional<bool> compared(long double a, Relation relation, long double b);
 
 } // namespace tailpoint::arithmetic

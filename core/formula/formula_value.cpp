@@ -82,25 +82,6 @@ private:
     const SymbolLookup& m_lookUp;
 };
 
-std::optional<bool> compare(long double a, Relation relation, long double b) {
-    switch (relation) {
-    case Relation::equal:
-        return a == b;
-    case Relation::less:
-        return a < b;
-    case Relation::lessOrEqual:
-        return a <= b;
-    case Relation::greater:
-        return a > b;
-    case Relation::greaterOrEqual:
-        return a >= b;
-    case Relation::approximately:
-    case Relation::implies:
-        break;
-    }
-    return std::nullopt;
-}
-
 } // namespace
 
 std::optional<long double> evaluate(const Formula& formula, AngleUnit unit, const SymbolLookup& lookUp) {
@@ -114,7 +95,7 @@ std::optional<bool> holds(const Formula& relation, AngleUnit unit, const SymbolL
     bool all = true;
     for (std::size_t i = 0; i + 1 < relation.parts.size(); ++i) {
         const Value a = evaluator.of(relation.parts[i]), b = evaluator.of(relation.parts[i + 1]);
-        const auto one = a && b ? compare(*a, relation.relations[i], *b) : std::nullopt;
+        const auto one = a && b ? arithmetic::compared(*a, relation.relations[i], *b) : std::nullopt;
         if (!one)
             return std::nullopt;
         all = all && *one;
