@@ -106,7 +106,7 @@ private:
         for (std::size_t i = 1; i < m_answered.size(); ++i)
             if (m_answered[i] != nullptr)
                 m_rows += cell(row, i), ++columns;
-        m_rows += "<td>" + std::string(shortWords(row.verdict()));
+        m_rows += "<td class=\"words\">" + std::string(shortWords(row.verdict()));
         if (m_names && row.firstSlip())
             m_rows += "<span class=\"verdict\">" + safe(slipName(row.firstSlip()->id)) + "</span>";
         m_rows += "</td><td class=\"n\">" + pointsText(row.points());

@@ -13,6 +13,7 @@ table.marks { width: 100%; margin-left: 0 }
 table.marks th, table.marks td { text-align: left; vertical-align: top; padding: .3em .9em .3em 0; overflow-wrap: anywhere; min-width: 4.5em }
 table.marks td { border-bottom: 1px solid #d9d3c4 }
 table.marks th.n, table.marks td.n { text-align: right; white-space: nowrap; padding-right: 0 }
+table.marks td.words, table.marks .verdict { overflow-wrap: normal }
 table.many { font-size: .82em }
 table.many th, table.many td { min-width: 0; padding-right: .5em }
 table.marks tr.told td { padding-left: 1.4em; font-size: .92em; color: #6b4600 }
