@@ -36,6 +36,9 @@ void writeComparison(Board& board);
 void tellScale(const Board& board, Step& step);
 /// How long the resultant of two can be, drawn to scale.
 Prose betweenTheBounds(const Board& board, const Vector& sum);
+/// What to expect of two forces' resultant. Precondition: neither is zero; of the second, both on one line.
+void writePairEstimate(Board& board);
+void writeLineEstimate(Board& board);
 /// How long the resultant of many can be.
 void writePolygonEstimate(Board& board);
 /// Magnitude and direction from components, the quadrant decided by their signs.

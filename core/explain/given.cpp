@@ -85,35 +85,19 @@ void writeSought(const Board& board, Step& step) {
     step.workings.push_back({{}, equal(sum.vector, vectorEquation(board)), {}, {}});
 }
 
-Wording carriedFigures(int guard) {
-    switch (guard) {
-    case 2:
-        return SENTENCE("solution", "Numbers on the way carry two figures more than the answer, sums only "
-                                    "the places of their terms; the answer is rounded once, at the end.");
-    case 3:
-        return SENTENCE("solution", "Numbers on the way carry three figures more than the answer, sums only "
-                                    "the places of their terms; the answer is rounded once, at the end.");
-    case 4:
-        return SENTENCE("solution", "Numbers on the way carry four figures more than the answer, sums only "
-                                    "the places of their terms; the answer is rounded once, at the end.");
-    default:
-        return SENTENCE("solution",
-                        "Numbers on the way carry {count} figures more than the answer, sums "
-                        "only the places of their terms; the answer is rounded once, at the end.");
-    }
-}
-
 /// With how many figures numbers are carried on; nothing where there is nothing to compute.
 void writeFigures(const Board& board, Step& step) {
     const bool isAnswered = board.isAnswered();
     if (!isAnswered && (board.solved.family != Family::check || board.carried.quantities().empty()))
         return;
     if (!board.options.handRounding)
-        step.conclusion.push_back(
-            board.say(isAnswered ? carriedFigures(board.carried.guard())
-                                 : SENTENCE("solution", "Numbers on the way carry {count} figures more than "
-                                                        "is shown, sums only the places of their terms."),
-                      "count", count(board.carried.guard())));
+        step.conclusion.push_back(board.say(
+            isAnswered ? SENTENCE("solution", "Numbers on the way carry {count} figures more than the "
+                                              "answer, sums only the places of their terms; the "
+                                              "answer is rounded once, at the end.")
+                       : SENTENCE("solution", "Numbers on the way carry {count} figures more than "
+                                              "is shown, sums only the places of their terms."),
+            "count", counted(board, board.carried.guard())));
     else
         step.conclusion.push_back(board.say(
             isAnswered
@@ -227,7 +211,7 @@ Prose tooMany(const Board& board) {
     const auto more = static_cast<int>(board.solved.unknowns.size()) - 2;
     return more == 1 ? board.say(SENTENCE("solution", "That is one unknown too many for two equations."))
                      : board.say(SENTENCE("solution", "That is {count} unknowns too many for two equations."),
-                                 "count", count(more));
+                                 "count", counted(board, more));
 }
 
 std::optional<Prose> familyTold(const Board& board) {

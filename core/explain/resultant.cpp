@@ -55,7 +55,10 @@ void writeOpening(Board& board, Step& step, const Pair& pair) {
     step.conclusion.push_back(board.say(wording, "sum", pair.sum.size, "square", std::move(square)));
 }
 
-void writeEstimate(Board& board, const Pair& pair) {
+} // namespace
+
+void writePairEstimate(Board& board) {
+    const Pair pair(board);
     Step& step =
         board.step(StepKey::estimate, SENTENCE("solution", "Sketch to scale, and estimate before computing"),
                    Stage::directions);
@@ -71,6 +74,8 @@ void writeEstimate(Board& board, const Pair& pair) {
                         pair.sum.vector, "great", pair.great.vector));
     tellScale(board, step);
 }
+
+namespace {
 
 void writeTailsStep(Board& board, const Pair& pair) {
     Step& step = board.step(StepKey::tails, SENTENCE("solution", "Angle between the tails"), Stage::between);
@@ -189,7 +194,7 @@ void writeTwoForces(Board& board) {
     const Pair pair(board);
     writeGiven(board);
     writeCount(board);
-    writeEstimate(board, pair);
+    writePairEstimate(board);
     writeTailsStep(board, pair);
     writeParallelogram(board, pair);
     writeTriangle(board, pair);

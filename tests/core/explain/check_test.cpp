@@ -256,7 +256,7 @@ TEST(CancellingSquares, GiveWayToComponentsAndAreToldOf) {
     const Solved solved = solve(nearly);
     const Worked worked = explain(nearly, solved, construct(nearly, solved));
     const std::string text = toText(worked, Minus::ascii, 10'000);
-    EXPECT_NE(text.find("7 leading digits of the squares would cancel"), std::string::npos) << text;
+    EXPECT_NE(text.find("seven leading digits of the squares would cancel"), std::string::npos) << text;
     for (const Step& step : worked.steps)
         EXPECT_NE(step.key, StepKey::cosines);
     const Sketch plain = sketch({force("P", 420, 2.5), force("Q", 415, -178.5)});
