@@ -109,7 +109,7 @@ Wording onlyWayToTheAnswer(const Board& board) {
     return board.reduction && board.reduction->addsUp()
                ? SENTENCE("solution",
                           "The known forces are added up by components, and the same table gives the "
-                          "missing one: a triangle after it would be no shorter.")
+                          "missing one: no triangle is left to solve.")
                : SENTENCE("solution", "So many forces do not come down to one triangle: they are added "
                                       "up by components.");
 }

@@ -115,8 +115,8 @@ void writeConclusion(const Board& board, Step& step, const Vector& along) {
                                              "{along}."),
                         "component", board.symbolOf({What::along, kSumVector}), "sum", sum.vector, "along",
                         along.vector)
-            : board.say(SENTENCE("solution", "Equal and opposite: they hold each other, and the resultant is "
-                                             "zero.")));
+            : board.say(SENTENCE("solution", "Equal and opposite: they balance each other, and the "
+                                             "resultant is zero.")));
 }
 
 /// The senses disregarded; a right angle where there is none; the sense of the smaller.

@@ -80,15 +80,19 @@ void writeSought(const Board& board, Step& step) {
                   SENTENCE("solution",
                            "To find: the resultant {sum}, its magnitude {size} and its direction {theta}."),
                   "sum", sum.vector, "size", sum.size, "theta", sum.theta)
-            : board.say(SENTENCE("solution", "Their resultant {sum}: {described}."), "sum", sum.vector,
-                        "described", described(board, sum)));
+            : board.say(board.solved.family == Family::check
+                            ? SENTENCE("solution",
+                                       "The resultant {sum} that is claimed, and is to be tested: "
+                                       "{described}.")
+                            : SENTENCE("solution", "Their resultant {sum}: {described}."),
+                        "sum", sum.vector, "described", described(board, sum)));
     step.workings.push_back({{}, equal(sum.vector, vectorEquation(board)), {}, {}});
 }
 
 /// With how many figures numbers are carried on; nothing where there is nothing to compute.
 void writeFigures(const Board& board, Step& step) {
     const bool isAnswered = board.isAnswered();
-    if (!isAnswered && (board.solved.family != Family::check || board.carried.quantities().empty()))
+    if (!isAnswered && board.carried.quantities().empty())
         return;
     if (!board.options.handRounding)
         step.conclusion.push_back(board.say(
@@ -99,12 +103,14 @@ void writeFigures(const Board& board, Step& step) {
                                               "is shown, sums only the places of their terms."),
             "count", counted(board, board.carried.guard())));
     else
-        step.conclusion.push_back(board.say(
-            isAnswered
-                ? SENTENCE("solution", "Every value on the way is rounded as it is shown and carried on "
-                                       "so; the last step says what that costs.")
-                : SENTENCE("solution", "Every value on the way is rounded as it is shown and carried on "
-                                       "so.")));
+        step.conclusion.push_back(
+            board.say(isAnswered || board.solved.family == Family::check
+                          ? SENTENCE("solution",
+                                     "Every value on the way is rounded as it is shown, and carried forward "
+                                     "as rounded; the last step says what that costs.")
+                          : SENTENCE("solution",
+                                     "Every value on the way is rounded as it is shown, and carried forward "
+                                     "as rounded.")));
 }
 
 } // namespace
@@ -158,8 +164,9 @@ void writeFreeBody(Board& board) {
         return;
     Step& step = board.step(StepKey::freeBody, SENTENCE("solution", "Free body"), Stage::given);
     step.reasoning.push_back(
-        board.say(SENTENCE("solution", "Cut the body at the common point free of everything that holds it or "
-                                       "pulls at it, and put a force in the place of each. On it act:")));
+        board.say(SENTENCE("solution", "Isolate the body at the common point, and replace "
+                                       "everything that holds it or pulls at it by the force that "
+                                       "it exerts. On it act:")));
     for (const Vector& force : board.forces()) {
         step.reasoning.push_back(actingOf(board, force));
         step.parts.push_back(arrowPart(force.index));

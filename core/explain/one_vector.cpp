@@ -202,6 +202,10 @@ void writePolygonEstimate(Board& board) {
         return;
     writePolygonBounds(board, step, *sought, known);
     sayBoundIsWide(board, step, known);
+    if (known.size() == 2)
+        narrowByRightAngle(board, step, *sought, *known[0], *known[1],
+                           known[0]->sizeNumber.value - known[1]->sizeNumber.value,
+                           known[0]->sizeNumber.value + known[1]->sizeNumber.value);
     tellScale(board, step);
 }
 

@@ -182,6 +182,32 @@ void writeChoice(Board& board, const Pair& pair) {
 
 } // namespace
 
+void narrowByRightAngle(Board& board, Step& step, const Vector& sought, const Vector& a, const Vector& b,
+                        double low, double high) {
+    const double right = std::hypot(a.sizeNumber.value, b.sizeNumber.value), dot = a.v.dot(b.v),
+                 slack = 8e-16 * a.magnitude * b.magnitude;
+    const bool isRight = std::abs(dot) <= slack, isLonger = sought.magnitude > right;
+    const Formula hypotenuse = board.force(right);
+    board.expected = {sought.sizeId, isLonger || isRight ? hypotenuse : board.bound(low),
+                      isLonger && !isRight ? board.bound(high) : hypotenuse};
+    const auto wording = [&] {
+        if (isRight)
+            return SENTENCE("solution",
+                            "{a} and {b} look perpendicular to each other: then {size} is {square}.");
+        if (dot > 0)
+            return isLonger ? SENTENCE("solution", "The angle between {a} and {b} looks acute, so {size} is "
+                                                   "greater than {square}.")
+                            : SENTENCE("solution", "The angle between {a} and {b} looks acute, so {size} is "
+                                                   "smaller than {square}.");
+        return isLonger ? SENTENCE("solution", "The angle between {a} and {b} looks obtuse, so {size} is "
+                                               "greater than {square}.")
+                        : SENTENCE("solution", "The angle between {a} and {b} looks obtuse, so {size} is "
+                                               "smaller than {square}.");
+    }();
+    step.conclusion.push_back(board.say(wording, "a", a.vector, "b", b.vector, "size", sought.size, "square",
+                                        equal(root(sum(power(a.size, 2), power(b.size, 2))), hypotenuse)));
+}
+
 Prose betweenTheBounds(const Board& board, const Vector& sum) {
     return board.say(
         SENTENCE("solution",

@@ -59,6 +59,7 @@ void writeWithoutAnswer(Board& board) {
     step.reasoning.push_back(answerTold(board));
     board.worked.answer = step.reasoning.back();
     setAnswerBeforeCheck(board);
+    writeRoundingCost(board);
 }
 
 } // namespace tailpoint::explaining

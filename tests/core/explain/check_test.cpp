@@ -209,7 +209,7 @@ TEST(Check, SetsTheAnswerBesideTheEstimatesNumbers) {
         {smallest(sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}, force("R", kToFind, 0)), "Q"),
          "less than P = 340 N: Q = 144 N and R = 308 N both are"},
         {sketch({force("P", 700, 195), force("X", kToFind, kToFind)}, force("R", 500, 90)),
-         "between 200 N and 1200 N: X = 960 N lies between"},
+         "between 860 N and 1200 N: X = 960 N lies between"},
     };
     for (const auto& [asked, expected] : rows) {
         const std::string told = checkOf(asked, {});
