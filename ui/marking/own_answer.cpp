@@ -88,7 +88,9 @@ void OwnAnswer::sketchChanged() {
 
 void OwnAnswer::renew() {
     const Sketch& sketch = m_document.sketch();
-    m_marker = std::make_unique<Marker>(sketch, solve(sketch), optionsOf(sketch));
+    const MarkOptions options = optionsOf(sketch);
+    m_hasScheme = !options.points.empty();
+    m_marker = std::make_unique<Marker>(sketch, solve(sketch), options);
     const std::vector<VectorId> sought = drawable();
     std::erase_if(m_drawn, [&](const auto& one) {
         return std::find(sought.begin(), sought.end(), one.first) == sought.end();
@@ -257,6 +259,12 @@ void OwnAnswer::addDrawn(Attempt& attempt) const {
             if (std::none_of(attempt.values.begin(), attempt.values.end(), same))
                 attempt.values.push_back(std::move(value));
         }
+}
+
+bool OwnAnswer::tellsPoints() const {
+    const auto& all = m_marker->quantities();
+    return m_hasScheme ||
+           std::count_if(all.begin(), all.end(), [](const Answerable& one) { return one.asked; }) > 1;
 }
 
 void OwnAnswer::mark() {

@@ -3,6 +3,7 @@
 // no part of the sketch: no file has it, and no undo step goes through it.
 #pragma once
 
+#include "core/figure/attempt_strokes.h"
 #include "core/mark/mark.h"
 
 #include <Eigen/Core>
@@ -14,14 +15,6 @@
 namespace tailpoint {
 
 class SketchDocument;
-
-/// One vector for the sheet, as far as it is known: an arrow, or without a direction (from +x, radians,
-/// counter-clockwise) a circle, or without a magnitude a ray.
-struct TracedVector {
-    VectorId vector;
-    std::optional<double> magnitude, radians;
-    QString words; ///< "335 N"; beside its symbol
-};
 
 class OwnAnswer : public QObject {
     Q_OBJECT
@@ -64,15 +57,19 @@ public:
     void mark();
     const std::optional<Marking>& marking() const { return m_marking; }
     const std::map<std::string, QString>& faults() const { return m_faults; }
+    /// The sketch's file says how many points each value is worth.
+    bool hasScheme() const { return m_hasScheme; }
+    /// Or there is more than one value to have a point for.
+    bool tellsPoints() const;
 
     void showAnswer(bool on);
     bool isAnswerShown() const { return m_answerShown; }
-    /// What the likeliest slip gives, on the sheet.
+    /// The construction that gives the number of the likeliest slip, on the sheet.
     void showSlip(bool on);
     bool isSlipShown() const { return m_slipShown; }
     bool canShowSlip() const;
-    std::vector<TracedVector> tracedSlip() const;   ///< empty unless shown
-    std::vector<TracedVector> tracedAnswer() const; ///< the same, of all answers
+    std::vector<AttemptStroke> slipDrawing() const;   ///< empty unless shown
+    std::vector<AttemptStroke> answerDrawing() const; ///< the same, of all answers
 
 signals:
     void beginning();     ///< the answer is about to be withheld
@@ -88,11 +85,10 @@ private:
     void clearMarks();
     std::optional<Attempt> readAttempt();
     void addDrawn(Attempt& attempt) const;
-    TracedVector& tracedOf(std::vector<TracedVector>& traced, VectorId vector) const;
 
     SketchDocument& m_document;
     std::unique_ptr<Marker> m_marker; ///< of the sketch as it stood when no hand moved it
-    bool m_isOn = false, m_answerShown = false, m_slipShown = false;
+    bool m_isOn = false, m_answerShown = false, m_slipShown = false, m_hasScheme = false;
     std::vector<std::string> m_added;
     std::map<std::string, QString> m_typed, m_faults;
     std::map<VectorId, Eigen::Vector2d> m_drawn;

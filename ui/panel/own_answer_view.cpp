@@ -24,6 +24,7 @@ OwnAnswerView::OwnAnswerView(SketchDocument& document, OwnAnswer& answer, QWidge
       m_show(linkButton(tr("Show the answer"), QStringLiteral("ownShow"))),
       m_slip(linkButton(tr("Show what gives this number"), QStringLiteral("ownSlip"))),
       m_mark(new QPushButton(tr("&Mark it"))), m_summary(new QLabel),
+      m_points(quietLabel(QStringLiteral("ownPoints"))),
       m_findings(new MarkedText(QStringLiteral("ownFindings"))) {
     setObjectName(QStringLiteral("ownAnswer"));
     setAccessibleName(tr("Your answer"));
@@ -45,13 +46,16 @@ void OwnAnswerView::build() {
     m_summary->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     m_summary->setFixedHeight(m_summary->fontMetrics().lineSpacing() + 2);
     m_fields->setSpacing(2);
-    auto* links = new QVBoxLayout;
+    auto* told = new QHBoxLayout;
+    told->addWidget(m_summary, 1);
+    told->addWidget(m_points);
+    auto* links = new QHBoxLayout;
     auto* buttons = new QHBoxLayout;
     for (LinkButton* link : {m_add, m_forget, m_show, m_slip})
         link->setFlush();
-    links->setSpacing(0);
-    links->addWidget(m_add, 0, Qt::AlignLeft);
-    links->addWidget(m_forget, 0, Qt::AlignLeft);
+    links->addWidget(m_add);
+    links->addStretch(1);
+    links->addWidget(m_forget);
     buttons->addWidget(m_mark);
     buttons->addStretch(1);
     buttons->addWidget(m_show);
@@ -62,12 +66,14 @@ void OwnAnswerView::build() {
     column->addLayout(links);
     column->addSpacing(4);
     column->addLayout(buttons);
-    column->addWidget(m_summary);
-    column->addWidget(m_findings);
+    column->addLayout(told);
     column->addWidget(m_slip, 0, Qt::AlignLeft);
-    QSizePolicy kept = m_show->sizePolicy(); // it comes with a verdict
-    kept.setRetainSizeWhenHidden(true);
-    m_show->setSizePolicy(kept);
+    column->addWidget(m_findings);
+    for (LinkButton* later : {m_forget, m_show, m_slip}) { // their room is there before they are
+        QSizePolicy kept = later->sizePolicy();
+        kept.setRetainSizeWhenHidden(true);
+        later->setSizePolicy(kept);
+    }
     for (QWidget* part : std::initializer_list<QWidget*>{m_forget, m_show, m_slip, m_findings})
         part->hide();
     connect(m_mark, &QPushButton::clicked, &m_answer, &OwnAnswer::mark);
@@ -156,7 +162,7 @@ void OwnAnswerView::showMarks() {
         }
         for (const MarkedQuantity& quantity : marking ? marking->quantities : std::vector<MarkedQuantity>())
             if (quantity.name == row->of().name) {
-                words << verdictWords(quantity);
+                words << verdictWords(quantity) + ownPoints(quantity);
                 right << onScreen(quantity.expectedText);
             }
         row->setVerdict(words.join(QStringLiteral("; ")),
@@ -168,6 +174,13 @@ void OwnAnswerView::showMarks() {
     m_show->updateGeometry();
     showFindings();
     tell();
+}
+
+/// Where the sketch's file weighs them.
+QString OwnAnswerView::ownPoints(const MarkedQuantity& quantity) const {
+    return m_answer.hasScheme() && quantity.asked && quantity.verdict != Verdict::missing
+               ? QStringLiteral(" \u00b7 ") + pointsWords(quantity.points, quantity.of)
+               : QString();
 }
 
 void OwnAnswerView::showFindings() {
@@ -193,12 +206,17 @@ void OwnAnswerView::tell() {
     const QString words = marking                     ? summaryWords(*marking)
                           : m_answer.faults().empty() ? QString()
                                                       : tr("Nothing is marked yet.");
+    const QString points =
+        marking && m_answer.tellsPoints() ? pointsWords(marking->points, marking->of) : QString();
+    m_points->setText(points);
     const bool isNews = !words.isEmpty();
     m_summary->setText(words);
     QStringList spoken{words};
     for (const OwnAnswerRow* row : m_rows)
         if (!row->verdict().isEmpty())
             spoken << row->field()->accessibleName() + QStringLiteral(": ") + row->verdict();
+    if (!points.isEmpty())
+        spoken << points;
     if (!m_findings->plainText().isEmpty())
         spoken << m_findings->plainText();
     m_summary->setAccessibleName(isNews ? spoken.join(u'\n') : QString());

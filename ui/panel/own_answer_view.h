@@ -39,6 +39,7 @@ private:
     void showDrawn();
     void showMarks();
     void showFindings();
+    QString ownPoints(const MarkedQuantity& quantity) const;
     void tell();
     void openMenu();
 
@@ -48,7 +49,7 @@ private:
     QVBoxLayout* m_fields;
     LinkButton *m_add, *m_forget, *m_show, *m_slip;
     QPushButton* m_mark;
-    QLabel* m_summary;
+    QLabel *m_summary, *m_points;
     MarkedText* m_findings;
 };
 

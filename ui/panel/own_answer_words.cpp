@@ -130,6 +130,12 @@ QString summaryWords(const Marking& marking) {
     }
 }
 
+QString pointsWords(double points, double of) {
+    const auto shown = [](double value) { return onScreen(QString::number(value, 'g', 4)); };
+    return of == 1 ? Marks::tr("%1 of 1 point").arg(shown(points))
+                   : Marks::tr("%1 of %2 points").arg(shown(points), shown(of));
+}
+
 std::vector<Block> findingBlocks(const Marking& marking, bool withAnswer) {
     std::vector<Block> blocks;
     for (std::size_t i = 0; i < std::min(kMostFindings, marking.slips.size()); ++i)

@@ -49,52 +49,71 @@ TEST_F(MarkedAnswer, ASlipIsNamedWithItsOwnLineAndTheRightOneOnlyOnDemand) {
     press("ownShow");
     EXPECT_TRUE(findings().contains(QStringLiteral("519.86"))) << "the line as it should be";
     EXPECT_TRUE(verdict("R").endsWith(QStringLiteral("It is 520 N"))) << verdict("R").toStdString();
-    EXPECT_EQ(answer().tracedAnswer().size(), 1U);
+    EXPECT_EQ(answer().answerDrawing().size(), 3U) << "R, and two sides of the parallelogram";
     press("ownShow");
     EXPECT_FALSE(everything().contains(QStringLiteral("520")));
-    EXPECT_TRUE(answer().tracedAnswer().empty());
+    EXPECT_TRUE(answer().answerDrawing().empty());
 }
 
-TEST_F(MarkedAnswer, NothingMovesWhenAVerdictAppears) {
+/// Every widget of the window, hidden ones too, but for the words of the findings, which stand below all
+/// else and take the room that they need.
+TEST_F(MarkedAnswer, NothingMovesWhenAVerdictOrADrawingAppears) {
     begin();
-    type("R", "335");
-    type("theta_R", "12.3");
     const auto settle = [] {
         for (int i = 0; i < 10; ++i) // a layout may ask for another one
             QCoreApplication::processEvents();
     };
     const auto geometry = [&] {
-        QList<QRect> all;
-        for (const char* name : {"ownField-R", "ownField-theta_R", "ownVerdict-R", "ownMark", "ownAdd",
-                                 "ownSummary", "givenTable", "question"}) {
-            const auto* at = child<QWidget>(window->panel(), name);
-            all << QRect(at->mapTo(window.get(), QPoint(0, 0)), at->size());
+        settle();
+        std::map<std::string, QRect> all;
+        const auto* column = view().parentWidget();
+        for (const QWidget* at : window->findChildren<QWidget*>()) {
+            const bool isAround = at->isAncestorOf(&view()) || at == &view() || at == column;
+            if (at->isVisible() && !isAround && at->objectName() != QStringLiteral("ownFindings") &&
+                !at->inherits("QScrollBar") && !at->objectName().isEmpty())
+                all[at->objectName().toStdString()] =
+                    QRect(at->mapTo(window.get(), QPoint(0, 0)), at->size());
         }
         return all;
     };
-    settle();
-    const QList<QRect> before = geometry();
-    QTest::keyClick(field("theta_R"), Qt::Key_Return);
-    settle();
+    const auto expectSame = [](const auto& before, const auto& now, const char* when) {
+        for (const auto& [name, rect] : before) {
+            ASSERT_TRUE(now.contains(name)) << when << ": " << name;
+            EXPECT_EQ(now.at(name), rect) << when << ": " << name;
+        }
+    };
+    const auto before = geometry();
+    EXPECT_GT(before.size(), 20U);
+    answer().draw(kSumVector, Eigen::Vector2d(100, 200));
+    const auto drawn = geometry();
+    expectSame(before, drawn, "drawn");
+    ASSERT_TRUE(child<QPushButton>(view(), "ownForget")->isVisible());
+    type("R", "335");
+    QTest::keyClick(field("R"), Qt::Key_Return);
     EXPECT_FALSE(summary().isEmpty());
-    EXPECT_EQ(geometry(), before);
+    ASSERT_TRUE(child<QPushButton>(view(), "ownSlip")->isVisible());
+    const auto marked = geometry();
+    expectSame(drawn, marked, "marked");
+    press("ownSlip");
+    expectSame(marked, geometry(), "the slip shown");
     press("ownShow");
-    settle();
-    EXPECT_EQ(geometry(), before);
+    expectSame(marked, geometry(), "the answer shown");
+    press("ownForget");
+    expectSame(before, geometry(), "taken back");
 }
 
 TEST_F(MarkedAnswer, TheNumberOfTheSlipIsDrawnOnceItIsAskedFor) {
     begin();
     type("R", "335");
     mark();
-    EXPECT_TRUE(answer().tracedSlip().empty());
+    EXPECT_TRUE(answer().slipDrawing().empty());
     press("ownSlip");
-    const auto traced = answer().tracedSlip();
-    ASSERT_EQ(traced.size(), 1U);
-    EXPECT_EQ(traced[0].vector, kSumVector);
-    EXPECT_NEAR(traced[0].magnitude.value_or(0), 334.96, 0.01);
+    const auto strokes = answer().slipDrawing();
+    ASSERT_EQ(strokes.size(), 1U) << "from tip to tip";
+    EXPECT_NEAR((strokes[0].from - strokes[0].to).norm(), 334.96, 0.01);
+    EXPECT_EQ(plainText(strokes[0].label), "your R = 335 N");
     press("ownSlip");
-    EXPECT_TRUE(answer().tracedSlip().empty());
+    EXPECT_TRUE(answer().slipDrawing().empty());
     type("R", "335.1");
     EXPECT_FALSE(child<QPushButton>(view(), "ownSlip")->isVisible());
 }
