@@ -56,6 +56,26 @@ public:
         m_isCut = false;
     }
 
+    /// Texts of the figure that strokes run into stand before them.
+    void liftTexts() {
+        Obstacles strokes(m_sheet, m_sheet);
+        for (const Group& group : m_list.groups)
+            for (const Item& item : group.items)
+                strokes.add(item);
+        strokes.settle();
+        Group lifted;
+        lifted.role = Role::label;
+        lifted.id = "own-texts";
+        for (const Group& group : m_under.groups)
+            for (const Item& item : group.items)
+                if (const Text* text = std::get_if<Text>(&item);
+                    text != nullptr && !strokes.isClearOfStrokes(text->box)) {
+                    lifted.items.emplace_back(*text);
+                    std::get<Text>(lifted.items.back()).halo = true;
+                }
+        m_list.groups.push_back(std::move(lifted));
+    }
+
     void putLabels(const TextMeasure& measure, std::span<const Box> taken) {
         Obstacles obstacles(m_sheet, grown(m_sheet, -2));
         int owner = static_cast<int>(m_list.groups.size());
@@ -204,6 +224,7 @@ DisplayList attemptList(const std::vector<AttemptStroke>& strokes, const Display
         for (const AttemptStroke& stroke : strokes)
             if (stroke.isRight == isRight)
                 listing.add(stroke);
+    listing.liftTexts();
     listing.putLabels(measure, taken);
     return listing.take();
 }

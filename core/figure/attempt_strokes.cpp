@@ -131,8 +131,10 @@ private:
             addLegs(vector, one.vector());
     }
     void addWhole(VectorId vector, const SlipVector& one) {
-        add(Kind::arrow, {0, 0}, one.vector(), yours(vector, one.size), vector);
-        const auto parts = m_slip.read ? std::nullopt : m_numbers.components(vector);
+        const bool isSizeSought = !isGiven(m_numbers.given(vector).magnitude);
+        add(Kind::arrow, {0, 0}, one.vector(), yours(vector, isSizeSought ? one.size : std::nullopt), vector);
+        const bool isAlone = m_asked.family == Family::closePolygon; // of two the legs would hide the figure
+        const auto parts = m_slip.read || !isAlone ? std::nullopt : m_numbers.components(vector);
         if (parts && (*parts - one.vector()).norm() <= kClosed * *one.size)
             addLegs(vector, one.vector());
         else if (one.isWrongSize && byTriangle())

@@ -83,6 +83,7 @@ public:
     // canvas_own.cpp
     void ownAnswerBegins();
     void ownAnswerChanged();
+    void ownDrawingChanged();
 
     // canvas_paint.cpp
     void paintUnder(QPainter& painter);
@@ -96,6 +97,11 @@ public:
         Sketch sketch;
         QSize size;
     } beforeAnswer; ///< when the learner's own answer began
+    struct BroughtIn {
+        Scene::Look look; ///< before
+        View shown;       ///< after
+    };
+    std::optional<BroughtIn> beforeDrawing; ///< when a construction was brought onto the sheet
     ThemeName theme = ThemeName::paper;
     bool staged = false;
     bool snapping = true;

@@ -197,6 +197,8 @@ std::vector<OwnTip> ownTips(const Scene& scene) {
     std::vector<OwnTip> tips;
     for (const VectorId vector : answer->drawable()) {
         const auto drawn = answer->drawn(vector);
+        if (!drawn && (answer->isSlipShown() || answer->isAnswerShown()))
+            continue; // nothing to be taken: what is shown has the room
         tips.push_back({vector, drawn ? *drawn : firstPlace(scene, vector, taken), drawn.has_value()});
         taken.push_back(tips.back().tip);
     }
@@ -210,8 +212,7 @@ void paintOwnAnswer(QPainter& painter, const Scene& scene, const Theme& theme) {
     OwnPainter own(painter, scene, theme);
     paintMarked(painter, scene, *answer, theme);
     for (const OwnTip& tip : ownTips(scene))
-        if (tip.isDrawn || !answer->isAnswerShown())
-            own.tip(tip);
+        own.tip(tip);
 }
 
 OwnTipGesture::OwnTipGesture(GestureContext context, OwnAnswer& answer, const DrawnVector& drawn,

@@ -262,6 +262,8 @@ void OwnAnswer::addDrawn(Attempt& attempt) const {
 }
 
 bool OwnAnswer::tellsPoints() const {
+    if (!m_marker)
+        return false;
     const auto& all = m_marker->quantities();
     return m_hasScheme ||
            std::count_if(all.begin(), all.end(), [](const Answerable& one) { return one.asked; }) > 1;

@@ -61,6 +61,7 @@ public:
     bool hasScheme() const { return m_hasScheme; }
     /// Or there is more than one value to have a point for.
     bool tellsPoints() const;
+    double pointsToHave() const { return m_marker ? m_marker->of() : 0; }
 
     void showAnswer(bool on);
     bool isAnswerShown() const { return m_answerShown; }

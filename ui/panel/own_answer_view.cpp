@@ -17,6 +17,20 @@
 
 namespace tailpoint {
 
+namespace {
+
+/// As wide as either, so that nothing moves.
+void setEither(LinkButton& link, bool isFirst, const QString& first, const QString& second) {
+    int width = 0;
+    for (const QString& text : {isFirst ? second : first, isFirst ? first : second}) {
+        link.setText(text);
+        width = std::max(width, link.sizeHint().width());
+    }
+    link.setFixedWidth(width);
+}
+
+} // namespace
+
 OwnAnswerView::OwnAnswerView(SketchDocument& document, OwnAnswer& answer, QWidget* parent)
     : QWidget(parent), m_document(document), m_answer(answer), m_fields(new QVBoxLayout),
       m_add(linkButton(tr("Add a value on the way"), QStringLiteral("ownAdd"))),
@@ -49,6 +63,7 @@ void OwnAnswerView::build() {
     auto* told = new QHBoxLayout;
     told->addWidget(m_summary, 1);
     told->addWidget(m_points);
+    m_points->setAlignment(Qt::AlignRight | Qt::AlignTop);
     auto* links = new QHBoxLayout;
     auto* buttons = new QHBoxLayout;
     for (LinkButton* link : {m_add, m_forget, m_show, m_slip})
@@ -125,6 +140,8 @@ void OwnAnswerView::makeRows() {
             row->setSymbolWidth(width);
         emit tabOrderChanged();
     }
+    const double of = m_answer.tellsPoints() ? m_answer.pointsToHave() : 0;
+    m_points->setFixedWidth(m_points->fontMetrics().horizontalAdvance(pointsWords(of + 0.5, of)) + 2);
     m_add->setEnabled(!m_answer.addable().empty());
     m_mark->setEnabled(!wanted.empty());
     showDrawn();
@@ -170,8 +187,7 @@ void OwnAnswerView::showMarks() {
                         false);
     }
     m_show->setVisible(marking.has_value());
-    m_show->setText(m_answer.isAnswerShown() ? tr("Hide the answer") : tr("Show the answer"));
-    m_show->updateGeometry();
+    setEither(*m_show, m_answer.isAnswerShown(), tr("Hide the answer"), tr("Show the answer"));
     showFindings();
     tell();
 }
@@ -196,8 +212,8 @@ void OwnAnswerView::showFindings() {
     }
     m_findings->show(std::move(blocks));
     m_slip->setVisible(m_answer.canShowSlip());
-    m_slip->setText(m_answer.isSlipShown() ? tr("Take it off the sheet") : tr("Show what gives this number"));
-    m_slip->updateGeometry();
+    setEither(*m_slip, m_answer.isSlipShown(), tr("Take it off the sheet"),
+              tr("Show what gives this number"));
 }
 
 /// The line for the whole is spoken, with every verdict in it.
