@@ -84,6 +84,10 @@ public:
     void ownAnswerBegins();
     void ownAnswerChanged();
     void ownDrawingChanged();
+    bool isPointing() const; ///< an angle is looked for
+    void pointingChanged();
+    bool pointWith(QPointF at, bool isPress); ///< false: none is looked for
+    bool pointingKey(QKeyEvent* event);
 
     // canvas_paint.cpp
     void paintUnder(QPainter& painter);

@@ -59,6 +59,7 @@ void OwnAnswer::end() {
     if (!m_isOn)
         return;
     clearMarks();
+    endPointing();
     m_isOn = false;
     m_marker.reset();
     m_document.withholdAnswer(false);
@@ -82,6 +83,7 @@ void OwnAnswer::sketchChanged() {
     if (!m_isOn)
         return;
     clearMarks();
+    endPointing();
     if (!m_document.isPreviewing())
         renew();
 }
@@ -97,6 +99,7 @@ void OwnAnswer::renew() {
     });
     for (auto& [vector, tip] : m_drawn)
         tip = held(vector, tip);
+    renewPointed();
     emit fieldsChanged();
     emit drawnChanged();
 }
@@ -105,6 +108,7 @@ void OwnAnswer::sketchReplaced() {
     m_typed.clear();
     m_added.clear();
     m_drawn.clear();
+    m_pointed.clear();
     if (m_isOn && !whyNot().isEmpty())
         return end();
     if (m_isOn)
@@ -144,6 +148,9 @@ void OwnAnswer::addField(const std::string& name) {
 void OwnAnswer::removeField(const std::string& name) {
     if (std::erase(m_added, name) > 0) {
         m_typed.erase(name);
+        m_pointed.erase(name);
+        if (m_pointing == name)
+            endPointing();
         clearMarks();
         emit fieldsChanged();
     }
@@ -157,6 +164,7 @@ QString OwnAnswer::typed(const std::string& name) const {
 void OwnAnswer::type(const std::string& name, const QString& text) {
     if (typed(name) != text) {
         m_typed[name] = text;
+        endPointing();
         clearMarks();
     }
 }
@@ -197,12 +205,16 @@ void OwnAnswer::draw(VectorId vector, const std::optional<Eigen::Vector2d>& tip)
         m_drawn[vector] = held(vector, *tip);
     else
         m_drawn.erase(vector);
+    endPointing();
+    renewPointed();
     clearMarks();
     emit drawnChanged();
 }
 
 void OwnAnswer::forgetDrawn() {
     m_drawn.clear();
+    endPointing();
+    renewPointed();
     clearMarks();
     emit drawnChanged();
 }
@@ -249,6 +261,7 @@ std::optional<Attempt> OwnAnswer::readAttempt() {
             m_faults[fault->name] = onScreen(fault->message);
     }
     addDrawn(attempt);
+    addPointed(attempt);
     return m_faults.empty() ? std::optional(std::move(attempt)) : std::nullopt;
 }
 
@@ -274,6 +287,7 @@ void OwnAnswer::mark() {
         m_document.commit(); // what a hand still holds
     if (!m_isOn || !m_marker || m_marker->refusal())
         return;
+    endPointing();
     m_faults.clear();
     m_marking.reset();
     m_answerShown = m_slipShown = false;

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/figure/attempt_strokes.h"
+#include "core/figure/pointable_angles.h"
 #include "core/mark/mark.h"
 
 #include <Eigen/Core>
@@ -31,6 +32,9 @@ public:
 
     /// What is asked, in the question's order, then the values on the way that were added.
     std::vector<Answerable> fields() const;
+    const Answerable* named(const std::string& name) const {
+        return m_marker ? m_marker->named(name) : nullptr;
+    }
     /// Values on the way that can be added yet.
     std::vector<Answerable> addable() const;
     void addField(const std::string& name);
@@ -51,6 +55,20 @@ public:
     bool isDrawn() const { return !m_drawn.empty(); }
     /// What the drawn vector says of this quantity, "335 N"; empty where nothing is drawn.
     QString drawnText(const Answerable& of) const;
+
+    /// An angle on the way can be pointed at in place of a value, where the sheet has some to point at.
+    bool canPoint(const Answerable& of) const;
+    /// From now on the sheet offers pointable(); `name` is the quantity that is looked for.
+    void beginPointing(const std::string& name);
+    void endPointing();
+    const std::string& pointing() const { return m_pointing; } ///< empty: nothing is looked for
+    const std::vector<PointableAngle>& pointable() const { return m_pointable; }
+    std::optional<std::size_t> pointsAt() const { return m_pointsAt; } ///< under the pointer, or by keys
+    void pointAt(std::optional<std::size_t> index);
+    void takePointed(); ///< the one that is pointed at; the looking is over
+    /// What was taken for it; empty: nothing, or the sheet has it no more.
+    const PointableAngle* pointed(const std::string& name) const;
+    void forgetPointed(const std::string& name);
 
     /// Typed values win over drawn ones. What can't be read is kept as faults(), by name, and nothing is
     /// marked.
@@ -77,7 +95,8 @@ signals:
     void modeChanged();   ///< begun, or ended and the answer told again
     void fieldsChanged(); ///< other quantities
     void drawnChanged();
-    void marked(); ///< marking() and faults() are new or gone, or more is shown of them
+    void pointingChanged(); ///< begun, over, or at another angle
+    void marked();          ///< marking() and faults() are new or gone, or more is shown of them
 
 private:
     void sketchChanged();
@@ -86,6 +105,8 @@ private:
     void clearMarks();
     std::optional<Attempt> readAttempt();
     void addDrawn(Attempt& attempt) const;
+    void addPointed(Attempt& attempt) const;
+    void renewPointed();
 
     SketchDocument& m_document;
     std::unique_ptr<Marker> m_marker; ///< of the sketch as it stood when no hand moved it
@@ -93,6 +114,10 @@ private:
     std::vector<std::string> m_added;
     std::map<std::string, QString> m_typed, m_faults;
     std::map<VectorId, Eigen::Vector2d> m_drawn;
+    std::map<std::string, PointableAngle> m_pointed;
+    std::string m_pointing;
+    std::vector<PointableAngle> m_pointable;
+    std::optional<std::size_t> m_pointsAt;
     std::optional<Marking> m_marking;
 };
 

@@ -22,6 +22,17 @@ QString unitText(Dimension dimension, const Sketch& sketch) {
     return {};
 }
 
+QToolButton* smallButton(const QString& objectName, const QString& sign, const QString& words) {
+    auto* button = new QToolButton;
+    button->setObjectName(objectName);
+    button->setText(sign);
+    button->setAutoRaise(true);
+    button->setMinimumSize(24, 24);
+    button->setAccessibleName(words);
+    button->setToolTip(words);
+    return button;
+}
+
 QFont symbolFont(QFont font) {
     font.setPointSizeF(font.pointSizeF() * 1.2);
     return font;
@@ -66,14 +77,15 @@ OwnAnswerRow::OwnAnswerRow(const Answerable& of, const Sketch& sketch, const Thi
     row->addWidget(m_unit);
     row->addWidget(m_verdict, 5);
     setFixedHeight(std::max(m_field->sizeHint().height(), 2 * m_verdict->fontMetrics().lineSpacing()) + 6);
+    if (of.id.what == What::between || of.id.what == What::opposite) {
+        m_point = smallButton(QStringLiteral("ownPoint-") + name, QStringLiteral("\u2220"),
+                              OwnAnswerRow::tr("Point at %1 on the sheet").arg(name));
+        row->addWidget(m_point);
+        connect(m_point, &QToolButton::clicked, this, &OwnAnswerRow::pointing);
+    }
     if (!of.asked) {
-        m_remove = new QToolButton;
-        m_remove->setObjectName(QStringLiteral("ownRemove-") + name);
-        m_remove->setText(QStringLiteral("\u00d7"));
-        m_remove->setAutoRaise(true);
-        m_remove->setMinimumSize(24, 24);
-        m_remove->setAccessibleName(OwnAnswerRow::tr("Leave out %1").arg(name));
-        m_remove->setToolTip(m_remove->accessibleName());
+        m_remove = smallButton(QStringLiteral("ownRemove-") + name, QStringLiteral("\u00d7"),
+                               OwnAnswerRow::tr("Leave out %1").arg(name));
         row->addWidget(m_remove);
         connect(m_remove, &QToolButton::clicked, this, &OwnAnswerRow::removed);
     }
@@ -89,17 +101,22 @@ void OwnAnswerRow::setSymbolWidth(int width) {
     m_symbol->setFixedWidth(width);
 }
 
-void OwnAnswerRow::setDrawn(const QString& reading) {
+void OwnAnswerRow::setDrawn(const QString& reading, const QString& spoken) {
     m_field->setPlaceholderText(reading);
+    m_spoken = spoken;
     describe();
+}
+
+void OwnAnswerRow::setCanPoint(bool can) {
+    if (m_point != nullptr)
+        m_point->setEnabled(can);
 }
 
 /// Of the field, which has the keyboard when it is marked: what is drawn, and the verdict.
 void OwnAnswerRow::describe() {
-    const QString& drawn = m_field->placeholderText();
     QStringList parts;
-    if (!drawn.isEmpty())
-        parts << OwnAnswerRow::tr("%1 as drawn").arg(drawn);
+    if (!m_spoken.isEmpty())
+        parts << m_spoken;
     if (!m_verdict->text().isEmpty())
         parts << m_verdict->text();
     m_field->setAccessibleDescription(parts.join(u'\n'));

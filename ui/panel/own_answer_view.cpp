@@ -46,6 +46,7 @@ OwnAnswerView::OwnAnswerView(SketchDocument& document, OwnAnswer& answer, QWidge
     connect(&answer, &OwnAnswer::fieldsChanged, this, &OwnAnswerView::makeRows);
     connect(&answer, &OwnAnswer::drawnChanged, this, &OwnAnswerView::showDrawn);
     connect(&answer, &OwnAnswer::marked, this, &OwnAnswerView::showMarks);
+    connect(&answer, &OwnAnswer::pointingChanged, this, &OwnAnswerView::showPointing);
     connect(&answer, &OwnAnswer::modeChanged, this, [this] {
         setVisible(m_answer.isOn());
         makeRows();
@@ -109,8 +110,11 @@ void OwnAnswerView::takeFocus() {
 
 QList<QWidget*> OwnAnswerView::tabOrder() const {
     QList<QWidget*> order;
-    for (const OwnAnswerRow* row : m_rows)
+    for (const OwnAnswerRow* row : m_rows) {
         order << row->field();
+        if (row->pointButton() != nullptr)
+            order << row->pointButton();
+    }
     return order << m_mark << m_show << m_slip << m_add << m_forget;
 }
 
@@ -155,6 +159,9 @@ void OwnAnswerView::addRow(const Answerable& of) {
     connect(row, &OwnAnswerRow::typed, this,
             [this, name](const QString& typed) { m_answer.type(name, typed); });
     connect(row, &OwnAnswerRow::entered, &m_answer, &OwnAnswer::mark);
+    connect(row, &OwnAnswerRow::pointing, this, [this, name] {
+        m_answer.pointing() == name ? m_answer.endPointing() : m_answer.beginPointing(name);
+    });
     connect(row, &OwnAnswerRow::removed, this, [this, name] {
         m_answer.removeField(name);
         m_add->setFocus(Qt::OtherFocusReason); // the keyboard's place has gone
@@ -164,8 +171,17 @@ void OwnAnswerView::addRow(const Answerable& of) {
 }
 
 void OwnAnswerView::showDrawn() {
-    for (OwnAnswerRow* row : std::as_const(m_rows))
-        row->setDrawn(m_answer.drawnText(row->of()));
+    for (OwnAnswerRow* row : std::as_const(m_rows)) {
+        const QString reading = m_answer.drawnText(row->of());
+        const PointableAngle* angle = m_answer.pointed(row->of().name);
+        if (angle != nullptr && m_answer.typed(row->of().name).isEmpty()) {
+            row->field()->clear();
+            row->setDrawn(tr("pointed at"), tr("%1, pointed at").arg(wordsFor(*angle)));
+        } else {
+            row->setDrawn(reading, reading.isEmpty() ? QString() : tr("%1 as drawn").arg(reading));
+        }
+        row->setCanPoint(m_answer.canPoint(row->of()));
+    }
     m_forget->setVisible(m_answer.isDrawn());
 }
 
@@ -179,7 +195,7 @@ void OwnAnswerView::showMarks() {
         }
         for (const MarkedQuantity& quantity : marking ? marking->quantities : std::vector<MarkedQuantity>())
             if (quantity.name == row->of().name) {
-                words << verdictWords(quantity) + ownPoints(quantity);
+                words << wordsOfVerdict(quantity) + ownPoints(quantity);
                 right << onScreen(quantity.expectedText);
             }
         row->setVerdict(words.join(QStringLiteral("; ")),
@@ -190,6 +206,24 @@ void OwnAnswerView::showMarks() {
     setEither(*m_show, m_answer.isAnswerShown(), tr("Hide the answer"), tr("Show the answer"));
     showFindings();
     tell();
+}
+
+QString OwnAnswerView::wordsFor(const PointableAngle& angle) const {
+    const Result& result = m_document.result();
+    return onScreen(plain(wordsOf(angle, result.sketch, result.things())));
+}
+
+/// Of an angle that was pointed at, which one it was.
+QString OwnAnswerView::wordsOfVerdict(const MarkedQuantity& quantity) const {
+    const PointableAngle* angle = m_answer.pointed(quantity.name);
+    const bool isPointed = angle != nullptr && m_answer.typed(quantity.name).isEmpty();
+    if (!isPointed || quantity.verdict == Verdict::right)
+        return verdictWords(quantity);
+    const Answerable* of = m_answer.named(quantity.name);
+    return of != nullptr && isSame(of->id, angle->angle)
+               ? tr("the right angle, as large as you drew it")
+               : tr("not right: that is %1")
+                     .arg(text(inPrint(m_document.result().things().symbol(angle->angle))));
 }
 
 /// Where the sketch's file weighs them.
@@ -216,6 +250,33 @@ void OwnAnswerView::showFindings() {
               tr("Show what gives this number"));
 }
 
+/// Which angle is meant stands, and is spoken, in the line for the whole; the keyboard comes back to the row.
+void OwnAnswerView::showPointing() {
+    const std::string& name = m_answer.pointing();
+    if (name.empty()) {
+        for (const OwnAnswerRow* row : std::as_const(m_rows))
+            if (row->of().name == m_looking)
+                row->field()->setFocus(Qt::OtherFocusReason);
+        m_looking.clear();
+        return tell();
+    }
+    m_looking = name;
+    const auto at = m_answer.pointsAt();
+    QString words = at ? wordsFor(m_answer.pointable()[*at]) : tr("Which angle is %1?").arg(text(name));
+    words[0] = words[0].toUpper();
+    say(words, words);
+}
+
+/// In the line for the whole.
+void OwnAnswerView::say(const QString& shown, const QString& spoken) {
+    m_summary->setText(shown);
+    m_summary->setAccessibleName(spoken);
+    if (!spoken.isEmpty() && isVisible()) {
+        QAccessibleEvent event(m_summary, QAccessible::Alert);
+        QAccessible::updateAccessibility(&event);
+    }
+}
+
 /// The line for the whole is spoken, with every verdict in it.
 void OwnAnswerView::tell() {
     const auto& marking = m_answer.marking();
@@ -225,8 +286,6 @@ void OwnAnswerView::tell() {
     const QString points =
         marking && m_answer.tellsPoints() ? pointsWords(marking->points, marking->of) : QString();
     m_points->setText(points);
-    const bool isNews = !words.isEmpty();
-    m_summary->setText(words);
     QStringList spoken{words};
     for (const OwnAnswerRow* row : m_rows)
         if (!row->verdict().isEmpty())
@@ -235,11 +294,7 @@ void OwnAnswerView::tell() {
         spoken << points;
     if (!m_findings->plainText().isEmpty())
         spoken << m_findings->plainText();
-    m_summary->setAccessibleName(isNews ? spoken.join(u'\n') : QString());
-    if (isNews && isVisible()) {
-        QAccessibleEvent event(m_summary, QAccessible::Alert);
-        QAccessible::updateAccessibility(&event);
-    }
+    say(words, words.isEmpty() ? QString() : spoken.join(u'\n'));
 }
 
 void OwnAnswerView::openMenu() {

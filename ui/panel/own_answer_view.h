@@ -40,12 +40,17 @@ private:
     void showMarks();
     void showFindings();
     QString ownPoints(const MarkedQuantity& quantity) const;
+    void showPointing();
+    QString wordsFor(const PointableAngle& angle) const;
+    QString wordsOfVerdict(const MarkedQuantity& quantity) const;
+    void say(const QString& shown, const QString& spoken);
     void tell();
     void openMenu();
 
     SketchDocument& m_document;
     OwnAnswer& m_answer;
     QList<OwnAnswerRow*> m_rows;
+    std::string m_looking; ///< for which angle
     QVBoxLayout* m_fields;
     LinkButton *m_add, *m_forget, *m_show, *m_slip;
     QPushButton* m_mark;
