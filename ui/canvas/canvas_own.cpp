@@ -59,8 +59,13 @@ bool Canvas::Private::isPointing() const {
 /// The keyboard comes to the sheet while an angle is looked for.
 void Canvas::Private::pointingChanged() {
     q.update();
-    if (!isPointing() || scene.ownAnswer()->pointsAt())
+    if (!isPointing()) {
+        showCursor();
+        return say(QString());
+    }
+    if (scene.ownAnswer()->pointsAt()) {
         return;
+    }
     const Answerable* of = scene.ownAnswer()->named(scene.ownAnswer()->pointing());
     const Things& things = scene.result().things();
     q.setFocus(Qt::OtherFocusReason);

@@ -38,6 +38,16 @@ QFont symbolFont(QFont font) {
     return font;
 }
 
+/// A name on the way, with where it stands in the figure.
+QString placed(const Answerable& of, const Things& things) {
+    const QString name = text(of.name), vector = text(things.name(of.id.of));
+    if (of.id.what == What::between)
+        return OwnAnswerRow::tr("%1, between %2 and %3,").arg(name, vector, text(things.name(of.id.with)));
+    if (of.id.what == What::opposite)
+        return OwnAnswerRow::tr("%1, opposite to %2,").arg(name, vector);
+    return name;
+}
+
 } // namespace
 
 QString spokenName(const Answerable& of, const Sketch& sketch, const Things& things) {
@@ -47,7 +57,7 @@ QString spokenName(const Answerable& of, const Sketch& sketch, const Things& thi
     const QString vector = text(things.name(of.id.of));
     const QString name = of.id.what == What::magnitude   ? OwnAnswerRow::tr("Magnitude of %1").arg(vector)
                          : of.id.what == What::direction ? OwnAnswerRow::tr("Direction of %1").arg(vector)
-                                                         : text(of.name);
+                                                         : placed(of, things);
     return OwnAnswerRow::tr("%1 in %2").arg(name, unit);
 }
 

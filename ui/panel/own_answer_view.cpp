@@ -254,8 +254,9 @@ void OwnAnswerView::showFindings() {
 void OwnAnswerView::showPointing() {
     const std::string& name = m_answer.pointing();
     if (name.empty()) {
+        const bool isHere = isAncestorOf(window()->focusWidget()); // a hand went on by itself
         for (const OwnAnswerRow* row : std::as_const(m_rows))
-            if (row->of().name == m_looking)
+            if (row->of().name == m_looking && !isHere)
                 row->field()->setFocus(Qt::OtherFocusReason);
         m_looking.clear();
         return tell();

@@ -200,6 +200,45 @@ TEST_F(MarkedAnswer, ItIsMarkedAsTheSketchsFileSays) {
     EXPECT_EQ(summaryOf(json), QStringLiteral("A value is still missing."));
 }
 
+TEST_F(MarkedAnswer, PointsStandBesideTheVerdictWhereThereAreSeveralValuesOrAScheme) {
+    const auto points = [&] { return child<QLabel>(view(), "ownPoints")->text(); };
+    begin();
+    EXPECT_EQ(points(), QString());
+    type("R", "520");
+    mark();
+    EXPECT_EQ(points(), QStringLiteral("1 of 2 points"));
+    EXPECT_EQ(verdict("R"), QStringLiteral("right")) << "each is worth the same";
+    EXPECT_TRUE(child<QLabel>(view(), "ownSummary")->accessibleName().contains(points())) << "spoken";
+    QByteArray json = bytesOf(QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json"));
+    json.insert(json.indexOf('{') + 1, "\"marking\": {\"points\": {\"R\": 2, \"theta_R\": 0.5}},");
+    QFile out(file("weighed.json"));
+    ASSERT_TRUE(out.open(QIODevice::WriteOnly) && out.write(json) == json.size());
+    out.close();
+    ASSERT_TRUE(window->openPath(file("weighed.json")));
+    type("R", "520");
+    type("theta_R", "93");
+    mark();
+    EXPECT_EQ(points(), QStringLiteral("2 of 2.5 points"));
+    EXPECT_EQ(verdict("R"), QString::fromUtf8("right \u00b7 2 of 2 points"));
+    EXPECT_TRUE(verdict("theta_R").endsWith(QString::fromUtf8("\u00b7 0 of 0.5 points")))
+        << verdict("theta_R").toStdString();
+}
+
+/// 519 and -4 are R and theta_R rounded (519.86 N, -3.648 degrees, by hand): the remark has the value.
+TEST_F(MarkedAnswer, ARoundedVerdictHoldsTheValueBackUntilItIsAskedFor) {
+    begin();
+    type("R", "519");
+    type("theta_R", "-4");
+    mark();
+    ASSERT_EQ(verdict("R"), QStringLiteral("right, to fewer figures"));
+    const QString all = everything();
+    EXPECT_FALSE(all.contains(QStringLiteral("520")) || all.contains(QStringLiteral("3.6")))
+        << findings().toStdString();
+    EXPECT_FALSE(findings().contains(QStringLiteral("to the figures that are asked for it is")));
+    press("ownShow");
+    EXPECT_TRUE(findings().contains(QStringLiteral("it is 520 N"))) << findings().toStdString();
+}
+
 TEST_F(MarkedAnswer, AnotherUnitOfTheSheetIsTheFieldsToo) {
     begin();
     type("R", "520");
