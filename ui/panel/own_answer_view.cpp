@@ -4,9 +4,9 @@
 #include "ui/panel/own_answer_row.h"
 #include "ui/panel/own_answer_words.h"
 #include "ui/panel/panel_parts.h"
+#include "ui/panel/spoken_line.h"
 #include "ui/style/symbols.h"
 
-#include <QAccessible>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -37,7 +37,7 @@ OwnAnswerView::OwnAnswerView(SketchDocument& document, OwnAnswer& answer, QWidge
       m_forget(linkButton(tr("Take back the drawing"), QStringLiteral("ownForget"))),
       m_show(linkButton(tr("Show the answer"), QStringLiteral("ownShow"))),
       m_slip(linkButton(tr("Show what gives this number"), QStringLiteral("ownSlip"))),
-      m_mark(new QPushButton(tr("&Mark it"))), m_summary(new QLabel),
+      m_mark(new QPushButton(tr("&Mark it"))), m_summary(new SpokenLine(QStringLiteral("ownSummary"))),
       m_points(quietLabel(QStringLiteral("ownPoints"))),
       m_findings(new MarkedText(QStringLiteral("ownFindings"))) {
     setObjectName(QStringLiteral("ownAnswer"));
@@ -56,7 +56,6 @@ OwnAnswerView::OwnAnswerView(SketchDocument& document, OwnAnswer& answer, QWidge
 
 void OwnAnswerView::build() {
     m_mark->setObjectName(QStringLiteral("ownMark"));
-    m_summary->setObjectName(QStringLiteral("ownSummary"));
     m_summary->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_summary->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     m_summary->setFixedHeight(m_summary->fontMetrics().lineSpacing() + 2);
@@ -265,17 +264,7 @@ void OwnAnswerView::showPointing() {
     const auto at = m_answer.pointsAt();
     QString words = at ? wordsFor(m_answer.pointable()[*at]) : tr("Which angle is %1?").arg(text(name));
     words[0] = words[0].toUpper();
-    say(words, words);
-}
-
-/// In the line for the whole.
-void OwnAnswerView::say(const QString& shown, const QString& spoken) {
-    m_summary->setText(shown);
-    m_summary->setAccessibleName(spoken);
-    if (!spoken.isEmpty() && isVisible()) {
-        QAccessibleEvent event(m_summary, QAccessible::Alert);
-        QAccessible::updateAccessibility(&event);
-    }
+    m_summary->say(words, words);
 }
 
 /// The line for the whole is spoken, with every verdict in it.
@@ -295,7 +284,7 @@ void OwnAnswerView::tell() {
         spoken << points;
     if (!m_findings->plainText().isEmpty())
         spoken << m_findings->plainText();
-    say(words, words.isEmpty() ? QString() : spoken.join(u'\n'));
+    m_summary->say(words, words.isEmpty() ? QString() : spoken.join(u'\n'));
 }
 
 void OwnAnswerView::openMenu() {

@@ -17,6 +17,7 @@ namespace tailpoint {
 class LinkButton;
 class OwnAnswerRow;
 class SketchDocument;
+class SpokenLine;
 
 class OwnAnswerView : public QWidget {
     Q_OBJECT
@@ -43,7 +44,6 @@ private:
     void showPointing();
     QString wordsFor(const PointableAngle& angle) const;
     QString wordsOfVerdict(const MarkedQuantity& quantity) const;
-    void say(const QString& shown, const QString& spoken);
     void tell();
     void openMenu();
 
@@ -54,7 +54,8 @@ private:
     QVBoxLayout* m_fields;
     LinkButton *m_add, *m_forget, *m_show, *m_slip;
     QPushButton* m_mark;
-    QLabel *m_summary, *m_points;
+    SpokenLine* m_summary;
+    QLabel* m_points;
     MarkedText* m_findings;
 };
 

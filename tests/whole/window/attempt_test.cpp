@@ -1,4 +1,5 @@
 // A learner's own answer in the real window, by real keys.
+#include "tests/whole/window/hearing.h"
 #include "tests/whole/window/raft_fixture.h"
 
 using namespace whole;
@@ -41,5 +42,37 @@ TEST_F(OwnAnswerOnTheRaft, AWrongValueIsTypedAndItsVerdictShowsAndNothingToldThe
     EXPECT_FALSE(after.isNull()) << "the sheet is another than before" << keep(screen());
     EXPECT_FALSE(isModified());
 }
+
+#ifdef TAILPOINT_HAS_DBUS
+
+/// 335 N is the other diagonal, 520 N the resultant (law of cosines, by hand).
+TEST(SpokenAnswer, AScreenReaderHearsTheVerdictAndNotTheAnswer) {
+    Hearing hearing;
+    if (!hearing.whyNot().isEmpty())
+        GTEST_SKIP() << hearing.whyNot().toStdString();
+    const QTemporaryDir folder;
+    const Program program({copyOfSample(QStringLiteral("survey-raft.json"), folder)});
+    ASSERT_NE(program.window(), 0);
+    ASSERT_TRUE(settledScreen().width() > 0);
+    ASSERT_TRUE(key(QStringLiteral("F7")));
+    settledScreen();
+    ASSERT_TRUE(type(QStringLiteral("335")));
+    ASSERT_TRUE(key(QStringLiteral("Return")));
+    const auto verdict = [&] {
+        for (const QString& one : hearing.heard())
+            if (one.contains(QStringLiteral("Not all of it is right yet.")))
+                return one;
+        return QString();
+    };
+    ASSERT_TRUE(eventually([&] { return !verdict().isEmpty(); }))
+        << hearing.heard().join(u'\n').toStdString();
+    EXPECT_TRUE(verdict().startsWith(QStringLiteral("notification: "))) << verdict().toStdString();
+    EXPECT_TRUE(verdict().contains(QStringLiteral("Magnitude of R in N: not right")))
+        << verdict().toStdString();
+    EXPECT_TRUE(verdict().contains(QStringLiteral("0 of 2 points")));
+    EXPECT_FALSE(verdict().contains(QStringLiteral("520"))) << verdict().toStdString();
+}
+
+#endif
 
 } // namespace
