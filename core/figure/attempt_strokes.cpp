@@ -135,10 +135,12 @@ private:
         add(Kind::arrow, {0, 0}, one.vector(), yours(vector, isSizeSought ? one.size : std::nullopt), vector);
         const bool isAlone = m_asked.family == Family::closePolygon; // of two the legs would hide the figure
         const auto parts = m_slip.read || !isAlone ? std::nullopt : m_numbers.components(vector);
-        if (parts && (*parts - one.vector()).norm() <= kClosed * *one.size)
-            addLegs(vector, one.vector());
-        else if (one.isWrongSize && byTriangle())
+        if (parts && (*parts - one.vector()).norm() <= kClosed * *one.size) {
+            if (!m_anyChanged) // else the force's own legs stand there
+                addLegs(vector, one.vector());
+        } else if (one.isWrongSize && byTriangle()) {
             addOtherDiagonal(vector, *one.size);
+        }
     }
 
     bool byTriangle() const {

@@ -86,7 +86,7 @@ OwnAnswerRow::OwnAnswerRow(const Answerable& of, const Sketch& sketch, const Thi
     row->addWidget(m_field, 3);
     row->addWidget(m_unit);
     row->addWidget(m_verdict, 5);
-    setFixedHeight(std::max(m_field->sizeHint().height(), 2 * m_verdict->fontMetrics().lineSpacing()) + 6);
+    setVerdictLines(2);
     if (of.id.what == What::between || of.id.what == What::opposite) {
         m_point = smallButton(QStringLiteral("ownPoint-") + name, QStringLiteral("\u2220"),
                               OwnAnswerRow::tr("Point at %1 on the sheet").arg(name));
@@ -101,6 +101,11 @@ OwnAnswerRow::OwnAnswerRow(const Answerable& of, const Sketch& sketch, const Thi
     }
     connect(m_field, &QLineEdit::textEdited, this, &OwnAnswerRow::typed);
     connect(m_field, &QLineEdit::returnPressed, this, &OwnAnswerRow::entered);
+}
+
+void OwnAnswerRow::setVerdictLines(int lines) {
+    setFixedHeight(std::max(m_field->sizeHint().height(), lines * m_verdict->fontMetrics().lineSpacing()) +
+                   6);
 }
 
 int OwnAnswerRow::symbolWidth() const {

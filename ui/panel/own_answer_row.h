@@ -30,6 +30,7 @@ public:
     void setDrawn(const QString& reading, const QString& spoken);
     QToolButton* pointButton() const { return m_point; } ///< null where there is nothing to point at
     void setCanPoint(bool can);
+    void setVerdictLines(int lines); ///< for which there is room
     /// Plain text; `right`: what is right, once that is told.
     void setVerdict(const QString& words, const QString& right, bool isFault);
     QString verdict() const;

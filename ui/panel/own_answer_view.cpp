@@ -17,20 +17,6 @@
 
 namespace tailpoint {
 
-namespace {
-
-/// As wide as either, so that nothing moves.
-void setEither(LinkButton& link, bool isFirst, const QString& first, const QString& second) {
-    int width = 0;
-    for (const QString& text : {isFirst ? second : first, isFirst ? first : second}) {
-        link.setText(text);
-        width = std::max(width, link.sizeHint().width());
-    }
-    link.setFixedWidth(width);
-}
-
-} // namespace
-
 OwnAnswerView::OwnAnswerView(SketchDocument& document, OwnAnswer& answer, QWidget* parent)
     : QWidget(parent), m_document(document), m_answer(answer), m_fields(new QVBoxLayout),
       m_add(linkButton(tr("Add a value on the way"), QStringLiteral("ownAdd"))),
@@ -153,6 +139,8 @@ void OwnAnswerView::makeRows() {
 
 void OwnAnswerView::addRow(const Answerable& of) {
     auto* row = new OwnAnswerRow(of, m_document.sketch(), m_document.result().things());
+    const bool isLong = of.id.what == What::direction || m_answer.hasScheme();
+    row->setVerdictLines(isLong ? 3 : 2);
     const std::string name = of.name;
     row->field()->setText(m_answer.typed(name));
     connect(row, &OwnAnswerRow::typed, this,
@@ -202,7 +190,8 @@ void OwnAnswerView::showMarks() {
                         false);
     }
     m_show->setVisible(marking.has_value());
-    setEither(*m_show, m_answer.isAnswerShown(), tr("Hide the answer"), tr("Show the answer"));
+    m_show->setText(m_answer.isAnswerShown() ? tr("Hide the answer") : tr("Show the answer"));
+    m_show->updateGeometry();
     showFindings();
     tell();
 }
@@ -220,7 +209,7 @@ QString OwnAnswerView::wordsOfVerdict(const MarkedQuantity& quantity) const {
         return verdictWords(quantity);
     const Answerable* of = m_answer.named(quantity.name);
     return of != nullptr && isSame(of->id, angle->angle)
-               ? tr("the right angle, as large as you drew it")
+               ? tr("the right one, as you drew it")
                : tr("not right: that is %1")
                      .arg(text(inPrint(m_document.result().things().symbol(angle->angle))));
 }
@@ -245,8 +234,8 @@ void OwnAnswerView::showFindings() {
     }
     m_findings->show(std::move(blocks));
     m_slip->setVisible(m_answer.canShowSlip());
-    setEither(*m_slip, m_answer.isSlipShown(), tr("Take it off the sheet"),
-              tr("Show what gives this number"));
+    m_slip->setText(m_answer.isSlipShown() ? tr("Take it off the sheet") : tr("Show what gives this number"));
+    m_slip->updateGeometry();
 }
 
 /// Which angle is meant stands, and is spoken, in the line for the whole; the keyboard comes back to the row.

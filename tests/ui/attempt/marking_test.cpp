@@ -22,7 +22,7 @@ TEST_F(MarkedAnswer, TheVerdictStandsBesideTheValueInWords) {
     } rows[] = {{"520", "-3.6", "right", "right"},
                 {"0.52 kN", "-3.65", "right", "right"},
                 {"520", "", "right", "no value yet"},
-                {"520", "3.6", "right", "counted from another axis or sense"},
+                {"520", "3.6", "right", "from another axis or sense"},
                 {"520 kN", "-3.6", "right but for the unit", "right"},
                 {"335", "", "not right: see below", "no value yet"},
                 {"519", "-4", "right, to fewer figures", "right, to fewer figures"}};
@@ -80,6 +80,12 @@ TEST_F(MarkedAnswer, NothingMovesWhenAVerdictOrADrawingAppears) {
         for (const auto& [name, rect] : before) {
             if (name == "answerHidden" && now.at(name) != rect) { // it tells whether the answer is shown
                 EXPECT_EQ(now.at(name).right(), rect.right()) << when;
+                continue;
+            }
+            if (name == "ownShow" || name == "ownSlip") { // they say the opposite once they are pressed
+                EXPECT_EQ(now.at(name).top(), rect.top()) << when << ": " << name;
+                EXPECT_TRUE(now.at(name).right() == rect.right() || now.at(name).left() == rect.left())
+                    << when << ": " << name;
                 continue;
             }
             ASSERT_TRUE(now.contains(name)) << when << ": " << name;

@@ -108,7 +108,7 @@ TEST_F(PointedAngle, OnADrawnVectorItIsAsLargeAsItWasDrawn) {
     go(indexOf(oppositeId(forceVector(1))));
     QTest::keyClick(&window->canvas(), Qt::Key_Return);
     mark();
-    EXPECT_EQ(verdict(beta), QStringLiteral("the right angle, as large as you drew it"));
+    EXPECT_EQ(verdict(beta), QStringLiteral("the right one, as you drew it"));
     answer().forgetDrawn();
     EXPECT_FALSE(answer().pointed(beta)) << "its leg has gone";
 }
