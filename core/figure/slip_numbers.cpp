@@ -29,15 +29,17 @@ bool isFound(const MarkedQuantity& one) {
                          one.verdict == Verdict::follows);
 }
 
-/// What is right must not be seen before it is found.
-bool tellsRight(const MarkedQuantity& one, double value, const Sketch& sketch) {
-    if (!one.expected)
-        return false;
-    const bool isAngle = one.id.what == What::direction;
+/// What is right, of this or of another quantity of its kind, must not be seen before it is found.
+bool tellsRight(const Marking& marking, What what, double value, const Sketch& sketch) {
+    const bool isAngle = what == What::direction;
     const double turn = turnIn(sketch.angleUnit);
-    const double off = isAngle ? std::abs(std::remainder(value - *one.expected, turn))
-                               : std::abs(std::abs(value) - std::abs(*one.expected));
-    return off <= kOtherNumber * (isAngle ? 100 * turn / 360 : std::abs(*one.expected));
+    return std::any_of(marking.quantities.begin(), marking.quantities.end(), [&](const MarkedQuantity& one) {
+        if (one.id.what != what || !one.expected || isFound(one))
+            return false;
+        const double off = isAngle ? std::abs(std::remainder(value - *one.expected, turn))
+                                   : std::abs(std::abs(value) - std::abs(*one.expected));
+        return off <= kOtherNumber * (isAngle ? 100 * turn / 360 : std::abs(*one.expected));
+    });
 }
 
 } // namespace
@@ -79,7 +81,7 @@ std::optional<double> SlipNumbers::own(const QuantityId& id, bool& isExplained) 
         if (isFound(one))
             return one.given;
         const bool isWhole = m_slip.read != nullptr || m_slip.place == SlipPlace::shortCut;
-        return isWhole && value && !tellsRight(one, *value, m_sketch) ? value : std::nullopt;
+        return isWhole && value && !tellsRight(m_marking, id.what, *value, m_sketch) ? value : std::nullopt;
     }
     return std::nullopt;
 }
