@@ -32,11 +32,33 @@ double reachOfArcs(const DisplayList& list, Point centre) {
     return reach;
 }
 
+void include(std::optional<Box>& all, Point p) {
+    if (!all)
+        all = Box{p.x, p.y, 0, 0};
+    const double left = std::min(all->left, p.x), top = std::min(all->top, p.y);
+    all = Box{left, top, std::max(all->right(), p.x) - left, std::max(all->bottom(), p.y) - top};
+}
+
+/// The title block's frame: nothing runs over it.
+std::vector<Box> coversOf(const DisplayList& list) {
+    std::vector<Box> covers;
+    for (const Group& group : list.groups) {
+        std::optional<Box> frame;
+        for (const Item& item : group.items)
+            if (const Path* path = std::get_if<Path>(&item); path && group.role == Role::titleblock)
+                for (const Point p : path->points)
+                    include(frame, p);
+        if (frame)
+            covers.push_back(*frame);
+    }
+    return covers;
+}
+
 class Listing {
 public:
     Listing(const DisplayList& under, const View& view, const Style& style)
         : m_view(view), m_style(style), m_sheet{0, 0, view.width, view.height}, m_under(under),
-          m_arcs(reachOfArcs(under, view.origin)) {
+          m_covers(coversOf(under)), m_arcs(reachOfArcs(under, view.origin)) {
         m_list.width = view.width;
         m_list.height = view.height;
     }
@@ -89,9 +111,8 @@ public:
         obstacles.settle();
         for (const Box& box : taken)
             obstacles.addLabel(box);
-        const std::vector<Box> covers = coversOf(m_under);
         std::erase_if(m_requests, [&](LabelRequest& request) {
-            return !keepSeen(request.anchor, m_sheet, covers, m_style.factor);
+            return !keepSeen(request.anchor, m_sheet, m_covers, m_style.factor);
         });
         auto placed = placeLabels(m_requests, obstacles, measure, {}, m_style.factor);
         for (std::size_t i = 0; i < placed.size(); ++i) {
@@ -109,16 +130,6 @@ public:
 private:
     double width() const {
         return kThickness * std::max(m_style.constructionWidth * m_style.factor, m_style.leastStroke);
-    }
-
-    static std::vector<Box> coversOf(const DisplayList& list) {
-        std::vector<Box> covers;
-        for (const Group& group : list.groups)
-            if (group.role == Role::titleblock)
-                for (const Item& item : group.items)
-                    if (const Text* text = std::get_if<Text>(&item))
-                        covers.push_back(text->box);
-        return covers;
     }
 
     void ask(const AttemptStroke& stroke, const Feature& feature) {
@@ -162,11 +173,16 @@ private:
         if (!clip(m_sheet, a, b))
             return std::nullopt;
         m_isCut = stroke.kind == Kind::arrow && length(tip - b) > kCut;
-        group.items.emplace_back(line(group.role, a, b, width(), dash));
+        addLine(a, b, dash, group);
         if (stroke.kind == Kind::arrow && !m_isCut)
             addHead(group.items, group.role, tip, unitFrom(shaft.tail, tip),
                     std::min(kHeadAt * m_style.factor, 0.4 * length(tip - shaft.tail)), Head::small, width());
         return Shaft{a, b};
+    }
+
+    void addLine(Point a, Point b, Dash dash, Group& group) const {
+        for (const auto& [from, to] : visibleParts(a, b, m_sheet, m_covers))
+            group.items.emplace_back(line(group.role, a + from * (b - a), a + to * (b - a), width(), dash));
     }
 
     std::optional<Feature> drawArc(const AttemptStroke& stroke, Point corner, Point leg, Group& group) {
@@ -184,7 +200,7 @@ private:
     }
 
     std::optional<Feature> drawCircle(Point centre, double radius, Dash dash, Group& group) {
-        const auto seen = visibleArcs(centre, radius, m_sheet, {});
+        const auto seen = visibleArcs(centre, radius, m_sheet, m_covers);
         for (const auto& [start, sweep] : seen)
             group.items.emplace_back(Arc{group.role, centre, radius, start, sweep, width(), dash});
         return seen.empty() ? drawBeyond(centre, dash, group)
@@ -194,20 +210,23 @@ private:
 
     /// What lies wholly beyond the sheet is told on the way to its farthest corner.
     std::optional<Feature> drawBeyond(Point centre, Dash dash, Group& group) {
-        Point corner{centre.x > m_sheet.width / 2 ? 0 : m_sheet.width,
-                     centre.y > m_sheet.height / 2 ? 0 : m_sheet.height},
-            from = centre;
-        if (!clip(m_sheet, from, corner))
+        const Point corner{centre.x > m_sheet.width / 2 ? 0 : m_sheet.width,
+                           centre.y > m_sheet.height / 2 ? 0 : m_sheet.height};
+        const auto seen = visibleParts(centre, corner, m_sheet, m_covers);
+        if (seen.empty())
             return std::nullopt;
         m_isCut = true;
-        group.items.emplace_back(line(group.role, from, corner, width(), dash));
-        return Shaft{from, corner};
+        const Point from = centre + seen.front()[0] * (corner - centre),
+                    to = centre + seen.front()[1] * (corner - centre);
+        group.items.emplace_back(line(group.role, from, to, width(), dash));
+        return Shaft{from, to};
     }
 
     const View& m_view;
     const Style& m_style;
     Box m_sheet;
     const DisplayList& m_under;
+    std::vector<Box> m_covers;
     DisplayList m_list;
     std::vector<LabelRequest> m_requests;
     double m_arcs;        ///< how far the figure's own arcs reach from the common point, points

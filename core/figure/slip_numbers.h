@@ -28,6 +28,13 @@ public:
     std::optional<Eigen::Vector2d> components(VectorId vector) const;
     bool isGivenWhole(VectorId vector) const;
     const Force& given(VectorId vector) const;
+    /// Calls `take(vector)` for every force, then for the sum.
+    template <class Take>
+    void forEachVector(Take take) const {
+        for (std::size_t i = 0; i < m_sketch.forces.size(); ++i)
+            take(forceVector(i));
+        take(kSumVector);
+    }
     double scale() const { return m_scale; } ///< all given magnitudes added up
 
 private:

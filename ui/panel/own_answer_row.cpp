@@ -90,7 +90,7 @@ OwnAnswerRow::OwnAnswerRow(const Answerable& of, const Sketch& sketch, const Thi
     if (of.id.what == What::between || of.id.what == What::opposite) {
         m_point = smallButton(QStringLiteral("ownPoint-") + name, QStringLiteral("\u2220"),
                               OwnAnswerRow::tr("Point at %1 on the sheet").arg(name));
-        row->addWidget(m_point);
+        row->insertWidget(row->indexOf(m_verdict), m_point);
         connect(m_point, &QToolButton::clicked, this, &OwnAnswerRow::pointing);
     }
     if (!of.asked) {
