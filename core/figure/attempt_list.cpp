@@ -116,7 +116,7 @@ public:
         });
         auto placed = placeLabels(m_requests, obstacles, measure, {}, m_style.factor);
         for (std::size_t i = 0; i < placed.size(); ++i) {
-            if (!placed[i])
+            if (!placed[i] || placed[i]->letter) // there is no key that would tell what it means
                 continue;
             Group& group = m_list.groups[m_requests[i].group];
             if (placed[i]->leader)

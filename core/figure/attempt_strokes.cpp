@@ -11,8 +11,9 @@ namespace {
 using Vector = Eigen::Vector2d;
 using Kind = AttemptStroke::Kind;
 
-constexpr double kClosed = 0.01;  ///< of all magnitudes: tips that meet, as drawn
-constexpr double kOneSize = 1e-6; ///< relative: the magnitude as it is given
+constexpr std::size_t kMostDrawn = 48; ///< forces: beyond that nobody could tell the strokes apart
+constexpr double kClosed = 0.01;       ///< of all magnitudes: tips that meet, as drawn
+constexpr double kOneSize = 1e-6;      ///< relative: the magnitude as it is given
 
 class SlipDrawing {
 public:
@@ -146,7 +147,9 @@ private:
 } // namespace
 
 std::vector<AttemptStroke> slipStrokes(const Sketch& sketch, const Marking& marking) {
-    return marking.slips.empty() ? std::vector<AttemptStroke>() : SlipDrawing(sketch, marking).strokes();
+    if (marking.slips.empty() || sketch.forces.size() > kMostDrawn)
+        return {};
+    return SlipDrawing(sketch, marking).strokes();
 }
 
 } // namespace tailpoint

@@ -27,7 +27,8 @@ struct AttemptStroke {
     Runs label{};  ///< empty: none
 };
 
-/// The construction of the likeliest finding; empty where there is none.
+/// The construction of the likeliest finding; empty where there is none, and for more forces than could be
+/// told apart.
 std::vector<AttemptStroke> slipStrokes(const Sketch& sketch, const Marking& marking);
 /// What was sought, in every answer, with the sides that lead to it.
 std::vector<AttemptStroke> rightStrokes(const Sketch& sketch, const Solved& solved);

@@ -30,6 +30,10 @@ void Canvas::Private::ownDrawingChanged() {
     if (answer != nullptr)
         for (AttemptStroke& stroke : answer->answerDrawing())
             strokes.push_back(std::move(stroke));
+    if (gesture) { // nothing moves under a hand
+        beforeDrawing.reset();
+        return refresh();
+    }
     if (beforeDrawing && beforeDrawing->shown == scene.sheet().view())
         scene.restore(beforeDrawing->look);
     beforeDrawing.reset();
@@ -37,6 +41,9 @@ void Canvas::Private::ownDrawingChanged() {
     if (!strokes.empty() && scene.bringInDrawing(strokes))
         beforeDrawing = {look, scene.sheet().view()};
     refresh();
+    if (answer != nullptr && answer->isSlipShown()) {
+        say(tr("Thin and dashed on the sheet: the construction that gives your number."));
+    }
 }
 
 /// The view comes back as it was; where the sketch has changed, as much of it as that allows.

@@ -128,6 +128,33 @@ TEST_F(MarkedAnswer, TheNumberOfTheSlipIsDrawnOnceItIsAskedFor) {
     EXPECT_FALSE(child<QPushButton>(view(), "ownSlip")->isVisible());
 }
 
+/// P and Q end to end, 615 N long, reach beyond the sheet, where the view was fitted to the given forces.
+TEST_F(MarkedAnswer, AConstructionThatReachesBeyondTheSheetIsBroughtOntoItAndTheViewComesBack) {
+    begin();
+    const View before = window->canvas().view();
+    const auto isOnSheet = [&](const Eigen::Vector2d& point) {
+        const View& view = window->canvas().view();
+        const Point at = view.toSheet(point);
+        return at.x > 0 && at.y > 0 && at.x < view.width && at.y < view.height;
+    };
+    type("R", "615");
+    mark();
+    press("ownSlip");
+    const auto strokes = answer().slipDrawing();
+    ASSERT_EQ(strokes.size(), 2U);
+    for (const AttemptStroke& stroke : strokes)
+        EXPECT_TRUE(isOnSheet(stroke.from) && isOnSheet(stroke.to)) << plainText(stroke.label);
+    const View shown = window->canvas().view();
+    press("ownSlip");
+    EXPECT_EQ(window->canvas().view(), before);
+    press("ownSlip");
+    EXPECT_EQ(window->canvas().view(), shown);
+    window->canvas().zoomIn();
+    const View zoomed = window->canvas().view();
+    press("ownSlip");
+    EXPECT_EQ(window->canvas().view(), zoomed) << "a hand has moved it";
+}
+
 TEST_F(MarkedAnswer, AValueThatCantBeReadIsSaidAndNothingIsMarked) {
     begin();
     type("R", "much");
