@@ -45,6 +45,30 @@ TEST_F(OwnAnswerOnTheRaft, AWrongValueIsTypedAndItsVerdictShowsAndNothingToldThe
     EXPECT_FALSE(isModified());
 }
 
+/// By keys alone: marked, and what gives the number drawn and taken off again.
+TEST_F(OwnAnswerOnTheRaft, WhatGivesTheNumberIsDrawnOnTheSheetAndTakenOffAgain) {
+    ASSERT_TRUE(key(QStringLiteral("F7")));
+    ASSERT_FALSE(screenWhere([&](const QImage& now) {
+                     return countNear(now, m_program->sheet(), kSum) < 150;
+                 }).isNull());
+    settledScreen();
+    ASSERT_TRUE(type(QStringLiteral("335")));
+    ASSERT_TRUE(key(QStringLiteral("Return")));
+    const QImage marked = settledScreen();
+    for (int i = 0; i < 4; ++i) // the direction's field, the button that marks, the answer, what gives it
+        ASSERT_TRUE(key(QStringLiteral("Tab")));
+    ASSERT_TRUE(key(QStringLiteral("space")));
+    const QImage drawn =
+        screenWhere([&](const QImage& now) { return changedPixels(marked, now, m_program->sheet()) > 400; });
+    ASSERT_FALSE(drawn.isNull()) << "nothing is drawn" << keep(screen());
+    EXPECT_LT(countNear(drawn, m_program->sheet(), kSum), 150) << "the resultant is drawn" << keep(drawn);
+    ASSERT_TRUE(key(QStringLiteral("space")));
+    EXPECT_FALSE(screenWhere([&](const QImage& now) {
+                     return changedPixels(marked, now, m_program->sheet()) == 0;
+                 }).isNull())
+        << "something stays on the sheet" << keep(screen());
+}
+
 #ifdef TAILPOINT_HAS_DBUS
 
 /// 335 N is the other diagonal, 520 N the resultant (law of cosines, by hand).
