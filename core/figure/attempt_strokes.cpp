@@ -65,6 +65,8 @@ private:
         const bool isSize = std::abs(*one.size - given) > kOneSize * given;
         m_maker.add(Kind::arrow, {0, 0}, one.vector(),
                     m_maker.yours(vector, isSize ? one.size : std::nullopt), vector);
+        if (one.referred)
+            m_maker.addDirection(*one.referred);
         if (!m_slip.read)
             m_maker.addLegs(vector, one.vector());
     }

@@ -97,6 +97,8 @@ SlipVector SlipNumbers::at(VectorId vector) const {
     out.isChanged = (isGiven(own.magnitude) && read.magnitude.value != own.magnitude.value) ||
                     (isGiven(own.direction) && !(read.direction == own.direction));
     if (isGivenWhole(vector)) {
+        if (!(read.direction == own.direction))
+            out.referred = referredDirection(read.direction, m_sketch);
         const auto parts = m_slip.read || vector == kSumVector ? std::nullopt : components(vector);
         if (parts && (*parts - out.vector()).norm() > kSameSize * *out.size) {
             out.size = parts->norm();

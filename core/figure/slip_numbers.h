@@ -12,7 +12,8 @@ struct SlipVector {
     bool isChanged = false;              ///< given, and other than it is given
     bool isWrongWay = false;             ///< the learner's direction, which the slip explains
     bool isWrongSize = false;
-    std::optional<double> referred{}; ///< the learner's direction as the sheet says it
+    std::optional<double>
+        referred{}; ///< the learner's direction as the sheet says it, or a given one as read
     bool isWhole() const { return size && radians; }
     Eigen::Vector2d vector() const { return {*size * std::cos(*radians), *size * std::sin(*radians)}; }
 };

@@ -87,6 +87,9 @@ TEST(AttemptStrokes, AQuestionReadWronglyIsDrawnAsItWasRead) {
     const auto *q = labelled(strokes, "your Q"), *r = labelled(strokes, "your R = 610 N");
     ASSERT_TRUE(q && r);
     expectAt(q->to, read, "Q as read");
+    const auto* arc = labelled(strokes, "40.0\u00b0");
+    ASSERT_TRUE(arc) << "its direction from the axis";
+    EXPECT_NEAR(arc->sweep, 40 * kDegree, 1e-9);
     expectAt(r->to, sum, "R");
     const auto sides = std::count_if(strokes.begin(), strokes.end(), [&](const AttemptStroke& stroke) {
         return stroke.kind == Kind::line && (stroke.to - sum).norm() < 0.05 &&
