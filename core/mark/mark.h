@@ -128,6 +128,9 @@ struct Finding {
     bool isStrong = false;
     std::vector<std::string> explains;                 ///< names
     std::vector<std::pair<std::string, double>> gives; ///< full numbers, what is asked first
+    /// Every number that the slip leads to, what is right in it too: what is asked, then what is on the way.
+    std::vector<std::pair<QuantityId, double>> numbers;
+    std::shared_ptr<const Sketch> read; ///< the question as it was read, where it was read wrongly
     Prose sentence; ///< "This is what you get if …", of weak evidence "One way to get this number is …"
     Prose mend;     ///< what to do instead
     std::vector<std::string> also; ///< ids of slips that give the same numbers
