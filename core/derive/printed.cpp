@@ -311,7 +311,7 @@ private:
     /// those that are exact it has all places, and no more. By hand every number has
     /// its figures.
     void cutToTerms(const Printed& out, const Formula& formula, long double value, Decimal& number) const {
-        if (out.guard == 0)
+        if (out.guard == 0 || number.exactly)
             return;
         const bool isOne = formula.kind != FormulaKind::sum;
         int rounded = kMostPrinted, finest = 0;
