@@ -19,19 +19,18 @@ struct SchemeAnswer {
 struct SlipNumber {
     std::string name; ///< of the quantity
     double value = 0;
-    std::string text;      ///< "335 N"
-    std::string slip;      ///< id: "supplement-in-cosines"
-    std::string label;     ///< for a list in the margin: "supplement in cosines"
-    int answer = 0;        ///< 1, 2: of which of two answers; 0: there is but one
-    double points = 0;     ///< that the whole answer earns where this slip alone was made
-    bool isLikely = false; ///< of the level's own list
+    std::string text;               ///< "335 N"
+    std::vector<std::string> slips; ///< ids: "supplement-in-cosines"; several where they print alike
+    std::string label;              ///< for a list in the margin: "supplement in cosines", joined by " or "
+    int answer = 0;                 ///< 1, 2: of which of two answers; 0: there is but one
+    double points = 0;              ///< that the whole answer earns where this slip alone was made
 };
 
 struct Scheme {
     std::vector<SchemeAnswer> answers;
     double of = 0; ///< all points
     /// By quantity in the order of `answers`, within it ascending; what prints alike and earns the same is
-    /// one entry with its labels joined by " or ".
+    /// one entry.
     std::vector<SlipNumber> numbers;
 };
 
