@@ -21,6 +21,13 @@ AskedNumbers askedOf(const Question& question, const Numbers& numbers) {
     return out;
 }
 
+/// Marking takes two figures and whole degrees for rounded, cut off ones too.
+double coarseUnit(const Question& question, std::size_t cell, double value) {
+    if (question.dimension(cell) == Dimension::angle)
+        return question.degree();
+    return value == 0 ? 0 : std::pow(10.0, std::floor(std::log10(std::abs(value))) - 1);
+}
+
 SlipNumbers slipOf(const Question& question, const Alternatives& alternatives, const Alternative& one) {
     SlipNumbers out{alternatives.slip(one).id, askedOf(question, one.numbers), false, {}, {}};
     for (std::size_t cell = 0; cell < question.asked * question.answers; ++cell)
@@ -73,6 +80,10 @@ std::optional<SlipTable> slipTable(const Sketch& sketch, const Solved& solved,
                        question.quantities.begin() + static_cast<std::ptrdiff_t>(question.asked));
     table.answers = question.answers;
     table.right = askedOf(question, question.right());
+    for (std::size_t cell = 0; cell < table.cells(); ++cell)
+        table.right.reach[cell] =
+            std::max(table.right.reach[cell],
+                     table.right.values[cell] ? coarseUnit(question, cell, *table.right.values[cell]) : 0);
     table.turn = question.turn();
     for (const Alternative& one : alternatives.singles())
         table.slips.push_back(slipOf(question, alternatives, one));

@@ -13,7 +13,8 @@ namespace tailpoint {
 struct AskedNumbers {
     std::vector<std::optional<double>> values; ///< empty: the slip says nothing of it
     /// How far an answer written to the asked figures may lie off: half a unit of its last digit and what
-    /// rounding on the way can move.
+    /// rounding on the way can move. Of what is right at least a unit of the second figure, or a degree:
+    /// marking takes what is cut off there for rounded.
     std::vector<double> reach;
 };
 
