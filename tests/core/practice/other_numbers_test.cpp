@@ -8,7 +8,7 @@
 namespace tailpoint::testing {
 namespace {
 
-void expectSameStructure(const Force& before, const Force& after) {
+void expectSameStructure(const Force& before, const Force& after, double quarter) {
     EXPECT_EQ(after.name, before.name);
     EXPECT_EQ(after.magnitude.value.has_value(), before.magnitude.value.has_value());
     EXPECT_EQ(after.direction.form.index(), before.direction.form.index());
@@ -24,8 +24,9 @@ void expectSameStructure(const Force& before, const Force& after) {
         EXPECT_EQ(std::signbit(now.rise), std::signbit(slope->rise));
     }
     if (const auto* angle = std::get_if<AngleForm>(&before.direction.form)) {
-        EXPECT_EQ(std::floor(std::get<AngleForm>(after.direction.form).value / 90),
-                  std::floor(angle->value / 90));
+        EXPECT_EQ(std::floor(std::get<AngleForm>(after.direction.form).value / quarter),
+                  std::floor(angle->value / quarter))
+            << std::get<AngleForm>(after.direction.form).value << " for " << angle->value;
     }
     if (const auto* bearing = std::get_if<BearingForm>(&before.direction.form)) {
         const auto& now = std::get<BearingForm>(after.direction.form);
@@ -37,8 +38,8 @@ void expectSameStructure(const Force& before, const Force& after) {
 void expectSameStructure(const Sketch& before, const Sketch& after) {
     ASSERT_EQ(after.forces.size(), before.forces.size());
     for (std::size_t i = 0; i < before.forces.size(); ++i)
-        expectSameStructure(before.forces[i], after.forces[i]);
-    expectSameStructure(before.sum, after.sum);
+        expectSameStructure(before.forces[i], after.forces[i], turnIn(before.angleUnit) / 4);
+    expectSameStructure(before.sum, after.sum, turnIn(before.angleUnit) / 4);
     EXPECT_EQ(after.title, before.title);
     EXPECT_EQ(after.reference, before.reference);
     EXPECT_EQ(after.forceUnit, before.forceUnit);
