@@ -159,11 +159,11 @@ std::optional<FileError> writeAll(const ProblemSheet& sheet, const NewFolder& fo
 }
 
 int makeProblems(const SheetRequest& request, const QString& out) {
+    for (const int signal : {SIGINT, SIGTERM, SIGHUP})
+        std::signal(signal, interrupt);
     NewFolder folder(out);
     if (const auto& fault = folder.fault())
         return complain(QStringLiteral("problems: ") + out + ": " + fault->message);
-    for (const int signal : {SIGINT, SIGTERM, SIGHUP})
-        std::signal(signal, interrupt);
     const auto sheet = makeSheet(request, [] { return interrupted != 0; });
     auto error = sheet ? writeAll(*sheet, folder) : std::nullopt;
     if (!sheet || interrupted != 0)
