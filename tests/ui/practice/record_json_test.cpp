@@ -6,15 +6,21 @@ namespace tailpoint {
 namespace {
 
 PracticeRecord record() {
-    return {{{{"two-forces", 2, 4711},
-              "raft",
-              1,
-              "2026-11-29T10:00",
-              Verdict::slip,
-              {"magnitudes-added"},
-              false,
-              {}},
-             {{"two-forces", 2, 5}, "kite", 2, {}, Verdict::right, {}, true, "magnitudes-added"}}};
+    RecordEntry first, second;
+    first.problem = {"two-forces", 2, 4711};
+    first.scene = "raft";
+    first.when = "2026-11-29T10:00";
+    first.verdict = Verdict::slip;
+    first.slips = {"magnitudes-added"};
+    second.problem = {"two-forces", 2, 5};
+    second.scene = "kite";
+    second.sitting = 2;
+    second.verdict = Verdict::right;
+    second.lastHint = true;
+    second.aimedAt = "magnitudes-added";
+    PracticeRecord made;
+    made.entries = {first, second};
+    return made;
 }
 
 TEST(RecordJson, IsReadBack) {
