@@ -23,7 +23,7 @@ TEST_P(PracticeFamily, StatementAnswerAndSlipsOfEveryProblemHold) {
             ADD_FAILURE() << family.id << ' ' << level << ": " << times << " times " << what;
         for (const std::string& example : counts.examples)
             ADD_FAILURE() << example;
-        // what the level states was measured on 10,000; of 100 a few more may be missed
+        // what the level states was measured on 1,000; of 100 a few more may be missed
         EXPECT_GE(100 * counts.separable + 4 * kNumbers,
                   static_cast<unsigned>(family.levels[static_cast<std::size_t>(level - 1)].separable) *
                       kNumbers)
