@@ -24,10 +24,13 @@ bool isSame(const Question& question, std::size_t cell, double a, double b) {
     return question.apart(cell, a, b) <= kSame * scale;
 }
 
-Alternatives::Alternatives(const Question& question) : m_question(question) {
+Alternatives::Alternatives(const Question& question, const std::function<bool(const Slip&)>& isWanted)
+    : m_question(question) {
     m_read.push_back(std::shared_ptr<const Ways>(std::shared_ptr<void>(), &question.own));
     for (std::size_t slip = 0; slip < catalogue().size(); ++slip) {
         const Slip& entry = catalogue()[slip];
+        if (isWanted && !isWanted(entry))
+            continue;
         if (entry.rewrites != nullptr)
             addRewrites(slip);
         if (entry.readings != nullptr)

@@ -4,6 +4,7 @@
 #include "core/mark/slips.h"
 
 #include <deque>
+#include <functional>
 #include <memory>
 
 namespace tailpoint::marking {
@@ -32,7 +33,8 @@ struct Alternative {
 
 class Alternatives {
 public:
-    explicit Alternatives(const Question& question);
+    /// Of the slips that are wanted; empty: of all.
+    explicit Alternatives(const Question& question, const std::function<bool(const Slip&)>& isWanted = {});
 
     const std::vector<Alternative>& singles() const { return m_singles; }
     /// One of these, or behind them one of those that are kept for pairs alone.

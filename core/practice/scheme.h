@@ -1,0 +1,51 @@
+// How a problem is marked by hand: its answers, the points, and the numbers that the common slips would give.
+#pragma once
+
+#include "core/mark/mark.h"
+#include "core/practice/problem.h"
+
+namespace tailpoint {
+
+/// What is asked, with its right answer.
+struct SchemeAnswer {
+    std::string name;                 ///< "theta_R", as `mark` reads it
+    Symbol symbol;                    ///< as it is printed
+    double points = 0;                ///< of the whole
+    std::vector<double> values;       ///< one, or one for each of two answers; in the sheet's units, negative
+                                      ///< against the given sense of a line whose sense is open
+    std::vector<std::string> texts;   ///< as an answer states them: "520 N", "-3.6°"
+    std::vector<std::string> numbers; ///< the same without a unit
+};
+
+/// A number that a slip gives for one of the asked quantities.
+struct SlipNumber {
+    std::string name; ///< of the quantity
+    double value = 0;
+    std::string text;               ///< "335 N"
+    std::vector<std::string> slips; ///< ids: "supplement-in-cosines"; several where they print alike
+    std::string label;              ///< for a list in the margin: "supplement in cosines", joined by " or "
+    int answer = 0;                 ///< 1, 2: of which of two answers; 0: there is but one
+    double points = 0;              ///< that the whole answer earns where this slip alone was made
+};
+
+struct Scheme {
+    std::vector<SchemeAnswer> answers;
+    double of = 0; ///< all points
+    /// By quantity in the order of `answers`, within it ascending; what prints alike and earns the same is
+    /// one entry.
+    std::vector<SlipNumber> numbers;
+};
+
+/// As `mark` reads them: {"R = 520", "theta_R = -3.6"}, of two answers both in order ("P = 308; 872").
+std::vector<std::string> rightAnswers(const Scheme& scheme);
+
+/// How the problem is marked: the points (one for each asked quantity) and whether both answers are wanted.
+MarkOptions markOptionsFor(const Problem& problem);
+
+Scheme schemeOf(const Problem& problem);
+/// Of any sketch that has an answer, for the slips named; empty ids: those of the table that are common
+/// (prior 3 and more). Without entries where nothing can be marked.
+Scheme schemeOf(const Sketch& sketch, const MarkOptions& options,
+                std::span<const std::string_view> slips = {});
+
+} // namespace tailpoint
