@@ -14,6 +14,7 @@
 #include <cstdint>
 #include <optional>
 #include <span>
+#include <utility>
 #include <vector>
 
 namespace tailpoint {
@@ -93,6 +94,10 @@ public:
     std::size_t slotOfLine(std::size_t line) const { return m_subjects[line]; }
     /// The line that gives the quantity; lines() where none does.
     std::size_t lineOf(const QuantityId& quantity) const;
+
+    const Code& code(std::size_t line) const { return m_lines[line]; }
+    /// What a line's code gives in a state: its case (kNoCase where none holds), its value.
+    std::pair<std::uint8_t, std::optional<long double>> evaluated(const Code& code, const State& state) const;
 
     /// A quantity that is nowhere in the chain has no value, and a line that takes it none either.
     Patch patch(std::size_t line, const Line& changed) const;

@@ -1,8 +1,10 @@
 // A compiled chain run, whole or as far as a change moves it.
+#include "core/derive/first_case.h"
 #include "core/derive/program.h"
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace tailpoint {
 
@@ -103,31 +105,21 @@ std::optional<bool> holds(const Code& code, const Code::Condition& condition, co
     return all;
 }
 
-/// Index of the first case that holds; kNoCase where none does or where it can't be decided.
-std::uint8_t caseOf(const Code& code, const Program::State& state, AngleUnit unit) {
-    for (std::size_t i = 0; i < code.cases.size(); ++i) {
-        bool all = true;
-        for (const Code::Condition& condition : code.cases[i].when) {
-            const auto one = holds(code, condition, state, unit);
-            if (!one)
-                return kNoCase;
-            all = all && *one;
-        }
-        if (all)
-            return static_cast<std::uint8_t>(i);
-    }
-    return kNoCase;
-}
-
 } // namespace
+
+std::pair<std::uint8_t, std::optional<long double>> Program::evaluated(const Code& code,
+                                                                       const State& state) const {
+    const std::uint8_t taken = firstCase(
+        code.cases, [&](const Code::Condition& condition) { return holds(code, condition, state, m_unit); });
+    if (taken == kNoCase)
+        return {taken, std::nullopt};
+    return {taken, valueOf(code, code.cases[taken].formula, state, m_unit)};
+}
 
 void Program::runLine(std::size_t line, const Code& code, State& state, std::span<const Put> puts) const {
     const std::size_t slot = m_subjects[line];
-    const std::uint8_t taken = caseOf(code, state, m_unit);
-    state.taken[line] = taken;
     Value value;
-    if (taken != kNoCase)
-        value = valueOf(code, code.cases[taken].formula, state, m_unit);
+    std::tie(state.taken[line], value) = evaluated(code, state);
     for (const Put& put : puts)
         if (put.slot == slot)
             value = put.value;
