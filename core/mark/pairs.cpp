@@ -48,9 +48,27 @@ std::vector<bool> sameLines(const Chain& a, const Chain& b) {
     return same;
 }
 
-bool changesAny(const Rewrite& rewrite, const std::vector<bool>& lines, bool which) {
-    return std::any_of(rewrite.changes.begin(), rewrite.changes.end(),
-                       [&](const Change& change) { return lines[change.line] == which; });
+/// Whether what a change goes by has the same signs in both chains.
+bool haveSameSigns(const Program& program, const Program::State& a, const Program::State& b,
+                   const std::vector<Program::Patch>& patches) {
+    const auto isAlike = [&](std::size_t slot) {
+        return a.known[slot] == b.known[slot] && (a.value[slot] < 0) == (b.value[slot] < 0);
+    };
+    return std::all_of(patches.begin(), patches.end(), [&](const Program::Patch& patch) {
+        const auto &own = program.code(patch.line).inputs, &changed = patch.code.inputs;
+        return isAlike(program.slotOfLine(patch.line)) && std::all_of(own.begin(), own.end(), isAlike) &&
+               std::all_of(changed.begin(), changed.end(), isAlike);
+    });
+}
+
+bool areAllIn(const Rewrite& rewrite, const std::vector<bool>& lines) {
+    return !lines.empty() && std::all_of(rewrite.changes.begin(), rewrite.changes.end(),
+                                         [&](const Change& change) { return lines[change.line]; });
+}
+
+/// Of the forms of one slip: the line in front, and how many are changed.
+std::pair<std::size_t, std::size_t> placeOf(const Rewrite& rewrite) {
+    return {rewrite.changes.front().line, rewrite.changes.size()};
 }
 
 } // namespace
@@ -149,7 +167,8 @@ void Pairs::addRewrites(std::size_t number, const std::vector<Ran>& all) {
                 !canBePaired(*m_alternatives.origin(singles[first]).rewrite,
                              *m_alternatives.origin(singles[second]).rewrite))
                 continue;
-            way.program.change(all[i].run.state, state, all[j].run.patches, {}, all[i].run.patches);
+            way.program.together({all[i].run.state, all[i].run.patches},
+                                 {all[j].run.state, all[j].run.patches}, {}, state);
             add({static_cast<std::uint32_t>(first), static_cast<std::uint32_t>(second)}, askedIn(way, state));
         }
 }
@@ -172,40 +191,44 @@ void Pairs::addRead(std::size_t reading, std::size_t number, const std::vector<R
         return;
     const auto& singles = m_alternatives.singles();
     const Way& way = m_alternatives.ways(m_alternatives.origin(singles[reading])).ways[number];
-    const std::size_t ownNumber = m_alternatives.origin(singles[own.front().single]).way;
-    const std::vector<bool> same = sameLines(way.chain, m_question.own.ways[ownNumber].chain);
-    std::vector<bool> anew(catalogue().size(), false);
+    const Way& ownWay = m_question.own.ways[m_alternatives.origin(singles[own.front().single]).way];
+    const std::vector<bool> same = sameLines(way.chain, ownWay.chain);
+    std::vector<Shared> shared(catalogue().size());
     Program::State state;
     for (const Ran& one : own) {
         const Alternative& single = singles[one.single];
         const Rewrite& rewrite = *m_alternatives.origin(single).rewrite;
         if (!areCommon(singles[reading].slip, single.slip))
             continue;
-        if (same.empty() || m_alternatives.slip(single).goesBySigns || changesAny(rewrite, same, false)) {
-            anew[single.slip] = true;
+        const bool isShared =
+            areAllIn(rewrite, same) && (!m_alternatives.slip(single).goesBySigns ||
+                                        haveSameSigns(way.program, way.right, ownWay.right, one.run.patches));
+        if (!isShared) {
+            shared[single.slip].isWhole = false;
             continue;
         }
-        way.program.change(way.right, state, one.run.patches);
+        shared[single.slip].places.push_back(placeOf(rewrite));
+        way.program.together({way.right}, {one.run.state, one.run.patches}, same, state);
         addPart({single.slip, reading, number, &rewrite, &single}, way, state);
     }
-    addMadeAnew(reading, number, anew, same);
+    addMadeAnew(reading, number, shared);
 }
 
-/// Those that have other lines to change, or change them in another way.
-void Pairs::addMadeAnew(std::size_t reading, std::size_t number, const std::vector<bool>& slips,
-                        const std::vector<bool>& same) {
+/// What isn't shared: it has other lines to change, or changes them in another way.
+void Pairs::addMadeAnew(std::size_t reading, std::size_t number, const std::vector<Shared>& shared) {
     const auto& singles = m_alternatives.singles();
     const Ways& ways = m_alternatives.ways(m_alternatives.origin(singles[reading]));
     const Way& way = ways.ways[number];
     const auto reduction = reductionOf(ways.sketch, ways.solved);
     const Pattern pattern{m_question, ways, way, reduction};
-    for (std::size_t slip = 0; slip < slips.size(); ++slip) {
-        if (!slips[slip])
+    for (std::size_t slip = 0; slip < shared.size(); ++slip) {
+        const auto& [places, isWhole] = shared[slip];
+        if (isWhole)
             continue;
         const auto first = std::find_if(singles.begin(), singles.end(),
                                         [&](const Alternative& one) { return one.slip == slip; });
         for (Rewrite& rewrite : catalogue()[slip].rewrites(pattern)) {
-            if (!same.empty() && !catalogue()[slip].goesBySigns && !changesAny(rewrite, same, false))
+            if (std::find(places.begin(), places.end(), placeOf(rewrite)) != places.end())
                 continue;
             m_made.push_back(std::move(rewrite));
             const Alternatives::Run run = Alternatives::run(way, m_made.back());

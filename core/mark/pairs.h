@@ -47,14 +47,18 @@ private:
         std::size_t single = 0;
         Alternatives::Run run;
     };
+    /// Of a slip's forms those that a question read wrongly shares with the question as it stands.
+    struct Shared {
+        std::vector<std::pair<std::size_t, std::size_t>> places;
+        bool isWhole = true;
+    };
     std::vector<Ran> ranIn(std::size_t way) const;
     bool areCommon(std::size_t first, std::size_t second) const;
     void addRewrites(std::size_t way, const std::vector<Ran>& all);
     void addForms();
     void addReading(std::size_t reading, const std::vector<std::vector<Ran>>& own);
     void addRead(std::size_t reading, std::size_t way, const std::vector<Ran>& own);
-    void addMadeAnew(std::size_t reading, std::size_t way, const std::vector<bool>& slips,
-                     const std::vector<bool>& same);
+    void addMadeAnew(std::size_t reading, std::size_t way, const std::vector<Shared>& shared);
     bool addPart(const Part& part, const Way& way, const Program::State& state);
     Numbers inOneChain(const Way& way, const Rewrite& changed, bool isSteep) const;
     /// A form's number of what a slip gives; empty where they don't go together.
