@@ -16,6 +16,26 @@ bool areSame(const Question& question, const Numbers& a, const Numbers& b) {
     return true;
 }
 
+Numbers swappedAnswers(Numbers numbers) {
+    for (std::size_t cell = 0; cell + 1 < numbers.value.size(); cell += 2) {
+        std::swap(numbers.value[cell], numbers.value[cell + 1]);
+        std::swap(numbers.tolerance[cell], numbers.tolerance[cell + 1]);
+    }
+    return numbers;
+}
+
+/// Every line of a sought magnitude in either sense.
+Sketch withFreeSenses(Sketch sketch) {
+    const auto free = [](Force& force) {
+        if (!isGiven(force.magnitude) && isGiven(force.direction))
+            force.lineOfActionOnly = true;
+    };
+    for (Force& force : sketch.forces)
+        free(force);
+    free(sketch.sum);
+    return sketch;
+}
+
 } // namespace
 
 bool isSame(const Question& question, std::size_t cell, double a, double b) {
@@ -77,7 +97,19 @@ std::optional<long double> Alternatives::rightValue(const QuantityId& id) const 
     return given ? std::optional<long double>(*given) : std::nullopt;
 }
 
+/// Of two answers the slip's first one may be nearer to the second: it is tried in both places.
 void Alternatives::add(std::size_t slip, Origin origin, Numbers numbers, const Route* route) {
+    const bool hasBoth = m_question.answers == 2 && (origin.rewrite || origin.reading);
+    const Numbers swapped = hasBoth ? swappedAnswers(numbers) : Numbers();
+    bool isNew = addNumbers(slip, std::move(numbers), route, false);
+    if (hasBoth)
+        isNew = addNumbers(slip, swapped, route, true) || isNew;
+    if (isNew)
+        m_origins.push_back(std::move(origin));
+}
+
+/// Of the origin that comes next. False where nothing is added.
+bool Alternatives::addNumbers(std::size_t slip, Numbers numbers, const Route* route, bool isSwapped) {
     std::vector<bool> changed(m_question.cells(), false);
     bool any = false;
     for (std::size_t cell = 0; cell < m_question.cells(); ++cell) {
@@ -86,20 +118,20 @@ void Alternatives::add(std::size_t slip, Origin origin, Numbers numbers, const R
         any = any || changed[cell];
     }
     if (!any) // what would be right here is no slip
-        return;
+        return false;
     for (Alternative& other : m_singles)
         if (other.slip == slip && areSame(m_question, other.numbers, numbers)) {
-            if (route != nullptr)
+            if (route != nullptr && !isSwapped)
                 other.routes.push_back(*route);
             for (std::size_t cell = 0; cell < numbers.value.size(); ++cell)
                 other.numbers.tolerance[cell] =
                     std::max(other.numbers.tolerance[cell], numbers.tolerance[cell]);
-            return;
+            return false;
         }
-    m_singles.push_back({slip, m_origins.size(), std::move(numbers), std::move(changed), {}});
+    m_singles.push_back({slip, m_origins.size(), std::move(numbers), std::move(changed), {}, isSwapped});
     if (route != nullptr)
         m_singles.back().routes.push_back(*route);
-    m_origins.push_back(std::move(origin));
+    return true;
 }
 
 std::size_t Alternatives::keep(Alternative alternative, Origin origin) {
@@ -136,6 +168,10 @@ void Alternatives::addReadings(std::size_t slip) {
         if (firstFault(reading.sketch))
             continue;
         auto ways = std::make_shared<Ways>(reading.sketch);
+        if (ways->solved.solutions.empty()) { // a student goes on with a negative magnitude
+            reading.sketch = withFreeSenses(std::move(reading.sketch));
+            ways = std::make_shared<Ways>(reading.sketch);
+        }
         if (ways->solved.solutions.size() != m_question.own.solved.solutions.size() ||
             ways->solved.unknownVectors != m_question.own.solved.unknownVectors)
             continue; // another question
@@ -186,7 +222,9 @@ double Alternatives::formTolerance(const Form& form, std::size_t cell, double va
 
 void Alternatives::addForms(std::size_t slip) {
     const SymbolLookup lookUp = [this](const Formula& part) { return rightValue(part.id); };
-    for (std::size_t cell = 0; cell < m_question.asked * m_question.answers; ++cell) {
+    const std::size_t cells =
+        catalogue()[slip].isOnTheWay ? m_question.cells() : m_question.asked * m_question.answers;
+    for (std::size_t cell = 0; cell < cells; ++cell) {
         const double right = m_question.right().value[cell];
         if (!isThere(right))
             continue;

@@ -29,6 +29,7 @@ struct Alternative {
     Numbers numbers;           ///< kNone where it says nothing
     std::vector<bool> changed; ///< by cell: another number than the right one
     std::vector<Route> routes; ///< chains in which it gives the same
+    bool isSwapped = false;    ///< the first answer's numbers in the cells of the second, and the reverse
 };
 
 class Alternatives {
@@ -63,6 +64,7 @@ private:
     void addShortCuts(std::size_t slip);
     void addForms(std::size_t slip);
     void add(std::size_t slip, Origin origin, Numbers numbers, const Route* route);
+    bool addNumbers(std::size_t slip, Numbers numbers, const Route* route, bool isSwapped);
     double formTolerance(const Form& form, std::size_t cell, double value) const;
 
     const Question& m_question;

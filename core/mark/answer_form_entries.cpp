@@ -32,16 +32,16 @@ std::vector<Slip> answerForms() {
         {.id = "opposite",
          .place = SlipPlace::reporting,
          .common = 4,
-         .strong = SENTENCE(
-             "marking", "This is what you get if the arrow is turned round: the angle is half a turn off."),
-         .weak =
-             SENTENCE("marking",
-                      "One way to get this number is to turn the arrow round: the angle is half a turn off."),
+         .strong = SENTENCE("marking", "This is what you get if the arrow is turned round: the angle is half "
+                                       "a turn off, every component has the other sign."),
+         .weak = SENTENCE("marking", "One way to get this number is to turn the arrow round: the angle is "
+                                     "half a turn off, every component has the other sign."),
          .mend = SENTENCE(
              "marking",
              "Sketch the vectors tip to tail: the resultant runs from the first tail to the last tip."),
          .ask = SENTENCE("marking", "Where does your arrow begin, and where does it end?"),
-         .forms = answer_forms::opposite},
+         .forms = answer_forms::opposite,
+         .isOnTheWay = true},
         {.id = "no-sum-turned",
          .place = SlipPlace::reading,
          .common = 4,
@@ -80,7 +80,8 @@ std::vector<Slip> answerForms() {
                                      "axis or beside the negative one."),
          .ask = SENTENCE("marking", "Beside which end of the axis does your angle stand?"),
          .forms = answer_forms::supplement,
-         .verdict = Verdict::axis},
+         .verdict = Verdict::axis,
+         .isOnTheWay = true},
         {.id = "unit-confused",
          .place = SlipPlace::reporting,
          .common = 3,

@@ -123,6 +123,9 @@ Working Telling::working(const QuantityId& subject, const Formula& formula, cons
         out.substituted = asKeyed(numbers, true);
     if (value)
         out.value = numberOf(subject, *value, false);
+    if (out.general && out.substituted &&
+        tailpoint::toText(*out.general) == tailpoint::toText(*out.substituted))
+        out.general.reset();
     if (out.substituted && out.value && tailpoint::toText(*out.substituted) == tailpoint::toText(*out.value))
         out.substituted.reset(); // told once
     return out;

@@ -26,7 +26,8 @@ std::vector<Slip> components() {
          .mend = SENTENCE("marking", "The cosine belongs to the leg beside the angle. Test it: at 0° all of "
                                      "the force lies along the axis from which the angle counts."),
          .ask = SENTENCE("marking", "Which leg lies beside the angle?"),
-         .rewrites = component_slips::sineCosineExchanged},
+         .rewrites = component_slips::sineCosineExchanged,
+         .goesBySigns = true},
         {.id = "sine-cosine-exchanged-once",
          .place = SlipPlace::calculation,
          .common = 3,
@@ -38,7 +39,8 @@ std::vector<Slip> components() {
          .mend = SENTENCE("marking", "The cosine belongs to the leg beside the angle: mark the angle of {of} "
                                      "in the drawing, and from which axis it counts."),
          .ask = SENTENCE("marking", "From which axis does the angle of {of} count?"),
-         .rewrites = component_slips::sineCosineExchangedOnce},
+         .rewrites = component_slips::sineCosineExchangedOnce,
+         .goesBySigns = true},
         {.id = "component-left-out",
          .place = SlipPlace::calculation,
          .common = 3,

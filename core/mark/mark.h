@@ -60,6 +60,7 @@ struct GivenReading {
     double value = 0;
     double half = 0;  ///< half a unit of its last digit (a drawn one's tolerance)
     int figures = 15; ///< significant figures of a magnitude, decimals of an angle
+    double unit = 1;  ///< of a magnitude: the unit in which it is written, in the sheet's
 };
 struct GivenNumber {
     std::string text; ///< as typed: "335 N"

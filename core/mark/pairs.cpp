@@ -75,14 +75,17 @@ std::pair<std::size_t, std::size_t> placeOf(const Rewrite& rewrite) {
 
 Pairs::Pairs(const Question& question, Alternatives& alternatives)
     : m_question(question), m_alternatives(alternatives), m_columns(question.asked * question.answers) {
-    if (alternatives.singles().size() > kMostPairedSlips)
+    const auto& singles = alternatives.singles();
+    if (static_cast<std::size_t>(std::count_if(singles.begin(), singles.end(), [&](const Alternative& one) {
+            return !alternatives.origin(one).form;
+        })) > kMostPairedSlips)
         return;
     std::vector<std::vector<Ran>> own;
     for (std::size_t way = 0; way < question.own.ways.size(); ++way)
         own.push_back(isPaired(question.own.ways[way]) ? ranIn(way) : std::vector<Ran>());
     for (std::size_t way = 0; way < own.size(); ++way)
         addRewrites(way, own[way]);
-    for (std::size_t i = 0; i < alternatives.singles().size(); ++i)
+    for (std::size_t i = 0; i < singles.size(); ++i)
         addReading(i, own);
     addForms();
 }
@@ -133,7 +136,7 @@ std::vector<Pairs::Ran> Pairs::ranIn(std::size_t way) const {
     const auto& singles = m_alternatives.singles();
     for (std::size_t i = 0; i < singles.size(); ++i) {
         const Origin& origin = m_alternatives.origin(singles[i]);
-        if (!origin.rewrite || origin.way != way)
+        if (!origin.rewrite || origin.way != way || singles[i].isSwapped)
             continue;
         Ran ran{i, Alternatives::run(m_question.own.ways[way], *origin.rewrite)};
         auto values = askedIn(m_question.own.ways[way], ran.run.state);
@@ -175,7 +178,7 @@ void Pairs::addRewrites(std::size_t number, const std::vector<Ran>& all) {
 
 void Pairs::addReading(std::size_t reading, const std::vector<std::vector<Ran>>& own) {
     const Origin& origin = m_alternatives.origin(m_alternatives.singles()[reading]);
-    if (!origin.reading || !origin.reading->inPairs)
+    if (!origin.reading || !origin.reading->inPairs || m_alternatives.singles()[reading].isSwapped)
         return;
     const auto& ways = m_alternatives.ways(origin).ways;
     for (std::size_t way = 0; way < ways.size(); ++way)
@@ -264,7 +267,8 @@ void Pairs::addForms() {
     const auto& singles = m_alternatives.singles();
     for (std::size_t j = 0; j < singles.size(); ++j) {
         const Origin& origin = m_alternatives.origin(singles[j]);
-        if (!origin.form || m_alternatives.slip(singles[j]).verdict != Verdict::axis)
+        if (!origin.form || origin.cell >= m_columns.size() ||
+            m_alternatives.slip(singles[j]).verdict != Verdict::axis)
             continue;
         for (std::size_t i = 0; i < singles.size(); ++i) {
             const auto value =

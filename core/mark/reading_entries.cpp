@@ -16,6 +16,17 @@ std::vector<Slip> readings() {
                                      "negative ones the other way."),
          .ask = SENTENCE("marking", "On which side of the axis did you draw {of}?"),
          .readings = reading_slips::signOfDirection},
+        {.id = "signs-of-directions",
+         .place = SlipPlace::reading,
+         .common = 2,
+         .strong = SENTENCE("marking", "This is what you get if all directions are read with the other sign, "
+                                       "so that the whole figure lies on the other side of the axis."),
+         .weak = SENTENCE("marking", "One way to get this number is to read all directions with the other "
+                                     "sign, so that the whole figure lies on the other side of the axis."),
+         .mend = SENTENCE("marking", "Draw each force where its sign says: positive angles in the sheet's "
+                                     "sense, negative ones the other way."),
+         .ask = SENTENCE("marking", "In which sense does the sheet count its angles?"),
+         .readings = reading_slips::signsOfDirections},
         {.id = "other-sense-read",
          .place = SlipPlace::reading,
          .common = 3,

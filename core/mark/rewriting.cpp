@@ -25,6 +25,18 @@ bool replaceIn(Formula& formula, const Changed& change) {
 
 } // namespace
 
+const Force& vectorOf(const Sketch& sketch, VectorId vector) {
+    return vector == kSumVector ? sketch.sum : sketch.forces[vector.index];
+}
+
+std::vector<VectorId> vectorsOf(const Sketch& sketch) {
+    std::vector<VectorId> all;
+    for (std::size_t i = 0; i < sketch.forces.size(); ++i)
+        all.push_back(forceVector(i));
+    all.push_back(kSumVector);
+    return all;
+}
+
 const Line* Pattern::find(const QuantityId& subject) const {
     const std::size_t line = indexOf(subject);
     return line < chain().lines.size() ? &chain().lines[line] : nullptr;
@@ -96,6 +108,17 @@ Formula plain(double value) {
 
 const Formula& withoutSign(const Formula& formula) {
     return formula.kind == FormulaKind::negative ? formula.parts[0] : formula;
+}
+
+std::optional<Tails> tailsOf(const Line& line) {
+    if (line.kind != LineKind::tails || line.cases.front().formula.parts.empty())
+        return std::nullopt;
+    const Formula& first = line.cases.front().formula;
+    const bool isSupplement = isTurnOf(first.parts[0]);
+    const Formula& difference = isSupplement ? first.parts[1].parts[0] : first;
+    if (difference.kind != FormulaKind::sum || difference.parts.size() != 2)
+        return std::nullopt;
+    return Tails{difference.parts[0], withoutSign(difference.parts[1]), isSupplement};
 }
 
 bool isFamily(const Pattern& pattern, Family family) {

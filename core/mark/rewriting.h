@@ -9,6 +9,9 @@ namespace tailpoint::marking {
 
 using Changed = std::function<std::optional<Formula>(const Formula&)>;
 
+const Force& vectorOf(const Sketch& sketch, VectorId vector); ///< a force or the sum
+std::vector<VectorId> vectorsOf(const Sketch& sketch);        ///< the forces, then the sum
+
 /// The tree with every part for which `change` has another in its place; empty where there is none.
 /// A changed part isn't looked into again, a tree above a changed part is no longer the quantity it stood
 /// for.
@@ -31,6 +34,13 @@ Formula less(Formula a, Formula b);
 Formula half(const Pattern& pattern); ///< a half turn
 Formula plain(double value);
 const Formula& withoutSign(const Formula& formula);
+
+/// An angle as the difference of two directions, or the supplement of one.
+struct Tails {
+    Formula a, b;
+    bool isSupplement = false;
+};
+std::optional<Tails> tailsOf(const Line& line);
 
 bool isFamily(const Pattern& pattern, Family family);
 bool isAngle(const QuantityId& id); ///< of the triangle, or between tails

@@ -74,6 +74,7 @@ struct Slip {
     bool isScaled =
         false; ///< the right number times a factor: told by its digits, never by a turn more or less
     bool isSmall = false;     ///< gives an angle of so small a number that a 0 may be anything
+    bool isOnTheWay = false;  ///< its forms are those of values on the way too
     bool goesBySigns = false; ///< its rewrites depend on the signs of what the chain gives
     bool isSteep = false;     ///< magnifies what rounding moves; as far as the right chain is moved counts
 };
@@ -90,10 +91,10 @@ std::vector<Rewrite> anglesAdded(const Pattern&), supplementInCosines(const Patt
     bracketLeftOpen(const Pattern&), gonMode(const Pattern&), axisAngleInTriangle(const Pattern&),
     givenAngleSupplement(const Pattern&), includedAngleAssumed(const Pattern&),
     discriminantForgotten(const Pattern&), sineInCosines(const Pattern&), cosineInSines(const Pattern&),
-    radianMode(const Pattern&), radianModeOnce(const Pattern&), diagonalHalvesAngle(const Pattern&),
-    sidesMismatched(const Pattern&), ratioInverted(const Pattern&), inverseForgotten(const Pattern&),
-    acuteForObtuse(const Pattern&), referralTurned(const Pattern&), referralForgotten(const Pattern&),
-    fromOtherForce(const Pattern&), rightTriangleAssumed(const Pattern&);
+    degreeMode(const Pattern&), radianMode(const Pattern&), radianModeOnce(const Pattern&),
+    diagonalHalvesAngle(const Pattern&), sidesMismatched(const Pattern&), ratioInverted(const Pattern&),
+    inverseForgotten(const Pattern&), acuteForObtuse(const Pattern&), referralTurned(const Pattern&),
+    referralForgotten(const Pattern&), fromOtherForce(const Pattern&), rightTriangleAssumed(const Pattern&);
 } // namespace triangle_slips
 namespace component_slips {
 std::vector<Rewrite> sineCosineExchanged(const Pattern&), sineCosineExchangedOnce(const Pattern&),
@@ -105,10 +106,10 @@ std::vector<Rewrite> sineCosineExchanged(const Pattern&), sineCosineExchangedOnc
 } // namespace component_slips
 namespace reading_slips {
 std::vector<Reading> slopeExchanged(const Question&), signOfDirection(const Question&),
-    otherAxisRead(const Question&), otherSenseRead(const Question&), bearingAsAngle(const Question&),
-    magnitudesExchanged(const Question&), forceLeftOut(const Question&), forceCountedTwice(const Question&),
-    resultantAsAForce(const Question&), gRounded(const Question&), massAsWeight(const Question&),
-    differenceTaken(const Question&);
+    signsOfDirections(const Question&), otherAxisRead(const Question&), otherSenseRead(const Question&),
+    bearingAsAngle(const Question&), magnitudesExchanged(const Question&), forceLeftOut(const Question&),
+    forceCountedTwice(const Question&), resultantAsAForce(const Question&), gRounded(const Question&),
+    massAsWeight(const Question&), differenceTaken(const Question&);
 } // namespace reading_slips
 namespace short_cuts {
 std::vector<ShortCut> magnitudesAdded(const Question&), magnitudesSubtracted(const Question&),
