@@ -75,11 +75,14 @@ Balance::Needed Balance::neededFor(const Members& members, std::size_t target) c
     return needed;
 }
 
-/// Along x and y, and square to every vector and to what is known.
+/// Along x and y, and square to a side of the triangle: to what is known, or each of two known vectors.
 std::vector<Vector> Balance::axes(const Members& members, const Needed& needed) const {
     std::vector<Vector> all{1, {0, 1}};
+    const auto known = std::count_if(members.begin(), members.end(),
+                                     [](const Member& one) { return one.isKnown && one.magnitude > 0; });
     for (const Member& one : members)
-        all.push_back(std::polar(1.0, one.radians + std::numbers::pi / 2));
+        if (one.isKnown && one.magnitude > 0 && known <= 2)
+            all.push_back(std::polar(1.0, one.radians + std::numbers::pi / 2));
     if (needed.known != 0.0)
         all.push_back(std::polar(1.0, std::arg(needed.known) + std::numbers::pi / 2));
     return all;

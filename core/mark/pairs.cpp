@@ -129,32 +129,30 @@ bool Pairs::areCommon(std::size_t first, std::size_t second) const {
     return catalogue()[first].common + catalogue()[second].common >= kLeastCommon;
 }
 
+bool Pairs::areSameAsked(const std::vector<double>& a, const std::vector<double>& b) const {
+    for (std::size_t cell = 0; cell < a.size(); ++cell)
+        if (isThere(a[cell]) != isThere(b[cell]) ||
+            (isThere(a[cell]) && !isSame(m_question, cell, a[cell], b[cell])))
+            return false;
+    return true;
+}
+
 /// Of slips that make the same of what is asked only the commonest: with a third they do so again.
 std::vector<Pairs::Ran> Pairs::ranIn(std::size_t way) const {
     std::vector<Ran> all;
-    std::vector<std::vector<double>> asked;
     const auto& singles = m_alternatives.singles();
     for (std::size_t i = 0; i < singles.size(); ++i) {
         const Origin& origin = m_alternatives.origin(singles[i]);
         if (!origin.rewrite || origin.way != way || singles[i].isSwapped)
             continue;
         Ran ran{i, Alternatives::run(m_question.own.ways[way], *origin.rewrite)};
-        auto values = askedIn(m_question.own.ways[way], ran.run.state);
-        const auto same = std::find_if(asked.begin(), asked.end(), [&](const std::vector<double>& other) {
-            for (std::size_t cell = 0; cell < values.size(); ++cell)
-                if (isThere(values[cell]) != isThere(other[cell]) ||
-                    (isThere(values[cell]) && !isSame(m_question, cell, values[cell], other[cell])))
-                    return false;
-            return true;
-        });
-        if (same == asked.end()) {
+        ran.asked = askedIn(m_question.own.ways[way], ran.run.state);
+        const auto same = std::find_if(all.begin(), all.end(),
+                                       [&](const Ran& one) { return areSameAsked(one.asked, ran.asked); });
+        if (same == all.end())
             all.push_back(std::move(ran));
-            asked.push_back(std::move(values));
-            continue;
-        }
-        Ran& other = all[static_cast<std::size_t>(same - asked.begin())];
-        if (m_alternatives.slip(singles[other.single]).common < m_alternatives.slip(singles[i]).common)
-            other = std::move(ran);
+        else if (m_alternatives.slip(singles[same->single]).common < m_alternatives.slip(singles[i]).common)
+            *same = std::move(ran);
     }
     return all;
 }
@@ -187,13 +185,17 @@ void Pairs::addReading(std::size_t reading, const std::vector<std::vector<Ran>>&
                 addRead(reading, way, own[same]);
 }
 
-/// Every slip in a chain of the question as it was read. Mostly its lines are those of the question's own
-/// chain, and so are their changed forms.
+/// Every slip in a chain of the question as it was read, unless a slip in the chain as it stands makes the
+/// same of what is asked (a component's sign for a direction's). Mostly its lines are those of the question's
+/// own chain, and so are their changed forms.
 void Pairs::addRead(std::size_t reading, std::size_t number, const std::vector<Ran>& own) {
     if (own.empty())
         return;
     const auto& singles = m_alternatives.singles();
     const Way& way = m_alternatives.ways(m_alternatives.origin(singles[reading])).ways[number];
+    const std::vector<double> asked = askedIn(way, way.right);
+    if (std::any_of(own.begin(), own.end(), [&](const Ran& one) { return areSameAsked(one.asked, asked); }))
+        return;
     const Way& ownWay = m_question.own.ways[m_alternatives.origin(singles[own.front().single]).way];
     const std::vector<bool> same = sameLines(way.chain, ownWay.chain);
     std::vector<Shared> shared(catalogue().size());

@@ -46,6 +46,7 @@ private:
     struct Ran {
         std::size_t single = 0;
         Alternatives::Run run;
+        std::vector<double> asked{}; ///< what it makes of what is asked
     };
     /// Of a slip's forms those that a question read wrongly shares with the question as it stands.
     struct Shared {
@@ -65,6 +66,7 @@ private:
     std::optional<double> stated(std::size_t slip, std::size_t form) const;
     const Numbers& tolerancesOf(const Pair& pair) const;
     bool add(const Pair& pair, const std::vector<double>& values);
+    bool areSameAsked(const std::vector<double>& a, const std::vector<double>& b) const;
     std::vector<double> askedIn(const Way& way, const Program::State& state) const;
 
     const Question& m_question;
