@@ -1,5 +1,7 @@
 #include "core/mark/alternatives.h"
 
+#include "core/mark/rewriting.h"
+
 #include <algorithm>
 
 namespace tailpoint::marking {
@@ -167,21 +169,38 @@ void Alternatives::addReadings(std::size_t slip) {
     for (Reading& reading : catalogue()[slip].readings(m_question)) {
         if (firstFault(reading.sketch))
             continue;
+        bool isFreed = false;
         auto ways = std::make_shared<Ways>(reading.sketch);
         if (ways->solved.solutions.empty()) { // a student goes on with a negative magnitude
             reading.sketch = withFreeSenses(std::move(reading.sketch));
             ways = std::make_shared<Ways>(reading.sketch);
+            isFreed = true;
         }
         if (ways->solved.solutions.size() != m_question.own.solved.solutions.size() ||
             ways->solved.unknownVectors != m_question.own.solved.unknownVectors)
             continue; // another question
         Numbers numbers = m_question.numbersOf(*ways);
+        if (isFreed)
+            turnBack(ways->solved, numbers);
         for (Way& way : ways->ways) {
             way.slots = m_question.slotsIn(way.program);
             Rounding(m_question, way).addTolerance(way.right, {}, kMostInSlip, numbers);
         }
         add(slip, {.ways = m_read.size(), .reading = std::move(reading)}, std::move(numbers), nullptr);
         m_read.push_back(std::move(ways));
+    }
+}
+
+/// A magnitude in the other sense of its line is a negative one in the sense that the question has.
+void Alternatives::turnBack(const Solved& solved, Numbers& numbers) const {
+    for (std::size_t answer = 0; answer < solved.solutions.size(); ++answer) {
+        const Solution& solution = solved.solutions[answer];
+        for (const VectorId vector : vectorsOf(m_question.sketch())) {
+            const SolvedForce& force = vector == kSumVector ? solution.sum : solution.forces[vector.index];
+            const std::size_t quantity = m_question.find(magnitudeId(vector));
+            if (force.turned && quantity < m_question.quantities.size())
+                numbers.value[m_question.cell(quantity, answer)] *= -1;
+        }
     }
 }
 

@@ -61,6 +61,7 @@ public:
 private:
     void addRewrites(std::size_t slip);
     void addReadings(std::size_t slip);
+    void turnBack(const Solved& solved, Numbers& numbers) const;
     void addShortCuts(std::size_t slip);
     void addForms(std::size_t slip);
     void add(std::size_t slip, Origin origin, Numbers numbers, const Route* route);

@@ -129,6 +129,8 @@ struct Finding {
     bool isStrong = false;
     std::vector<std::string> explains;                 ///< names
     std::vector<std::pair<std::string, double>> gives; ///< full numbers, what is asked first
+    Prose about;    ///< the given numbers that it explains: "R = 335 N, θ_R = −23.1°"
+    Prose comesTo;  ///< the same as the slip gives them, at the asked figures
     Prose sentence; ///< "This is what you get if …", of weak evidence "One way to get this number is …"
     Prose mend;     ///< what to do instead
     std::vector<std::string> also; ///< ids of slips that give the same numbers
@@ -209,6 +211,9 @@ struct SlipEntry {
     int common; ///< a prior: 5 among the most frequent, 1 rare
 };
 std::vector<SlipEntry> slipEntries();
+/// A slip's id in a few words, without a full stop: "supplement in the law of cosines"; an unknown id as it
+/// is.
+std::string slipName(std::string_view id, const Sentences* sentences = nullptr);
 
 /// Plain text of a marking: a line for each quantity, a sentence for each finding with its changed line.
 std::string toText(const Marking& marking, Minus minus = Minus::ascii, std::size_t width = 96);

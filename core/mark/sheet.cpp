@@ -180,8 +180,7 @@ MarkedQuantity Sheet::marked(const Part& part, std::size_t cell) const {
 void Sheet::judge(const Part& part, std::size_t index, MarkedQuantity& marked) const {
     const Given& given = part.givens[index];
     marked.given = given.reading.value;
-    marked.givenText = given.number->drawn ? m_telling.shown(given.cell, given.reading.value)
-                                           : m_telling.asGiven(given.cell, *given.number);
+    marked.givenText = m_telling.stated(given);
     marked.verdict = verdictOf(part, index);
     if (marked.verdict == Verdict::follows)
         for (const std::size_t source : given.follows)

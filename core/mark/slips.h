@@ -59,6 +59,7 @@ struct Form {
 
 struct Slip {
     std::string_view id;
+    Wording name; ///< a few words for headings and tallies
     SlipPlace place;
     int common;     ///< 5 among the most frequent ... 1 rare; a prior, see the table's head
     Wording strong; ///< "This is what you get if …"

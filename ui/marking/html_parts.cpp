@@ -3,6 +3,7 @@
 #include "core/explain/handout.h"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 namespace tailpoint::marking_pages {
@@ -14,6 +15,11 @@ table.marks th, table.marks td { text-align: left; vertical-align: top; padding:
 table.marks td { border-bottom: 1px solid #d9d3c4 }
 table.marks th.n, table.marks td.n { text-align: right; white-space: nowrap; padding-right: 0 }
 table.marks td.words, table.marks .verdict { overflow-wrap: normal }
+.scrolls { overflow-x: auto; max-width: 100% }
+.about { font-weight: bold; margin: .5em 0 0 }
+.legend { display: grid; grid-template-columns: max-content 1fr; gap: .15em 1em; font-size: .85em; color: #4c585f; margin: .6em 0 }
+.legend dt { font-weight: bold }
+.legend dd { margin: 0 }
 table.many { font-size: .82em }
 table.many th, table.many td { min-width: 0; padding-right: .5em }
 table.marks tr.told td { padding-left: 1.4em; font-size: .92em; color: #6b4600 }
@@ -26,15 +32,35 @@ section.slip { margin: 0 0 1.4em; break-inside: avoid }
 section.slip ul { margin: .2em 0; padding-left: 1.4em }
 section.slip h3 .count, .names { font-weight: normal; color: #4c585f }
 .beside { display: flex; flex-wrap: wrap; gap: .6em 2.2em; margin: .5em 0 .6em; break-inside: avoid }
-.beside > div { border-left: 2px solid #d9d3c4; padding-left: .8em; max-width: 100% }
+.beside > div { min-width: 0; border-left: 2px solid #d9d3c4; padding-left: .8em; max-width: 100% }
 .beside > div.changed { border-left-color: #a8730a }
 .beside h4 { font-size: .8em; font-weight: normal; color: #4c585f; margin: 0 }
 .beside .working { margin: 0; padding: .35em 0 }
 .ask { font-size: 1.1em; border-left: 3px solid #1f5f7a; padding-left: .7em; margin: .9em 0 }
-figure.tally svg { max-height: none; margin: 0 }
-@media print { table.marks thead { display: table-header-group } }
+.beside .working, section.slip p { overflow-x: auto; max-width: 100% }
+figure.tally { overflow-x: auto }
+figure.tally svg { max-height: none; max-width: none; margin: 0 }
+@media (max-width: 40em) { body { padding-left: 1em; padding-right: 1em } .beside { display: block } .beside > div { margin-bottom: .6em } table.marks th, table.marks td { min-width: 0; padding-right: .6em } }
+@media print { table.marks thead { display: table-header-group } .scrolls, section.slip p, figure.tally { overflow: visible } }
 )";
 }
+
+namespace {
+
+/// The words for verdicts, everywhere the same, and what they mean.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 10> kMeanings{
+    {{"right", "right"},
+     {"rounded", "right within rounding"},
+     {"unit", "right but for the unit"},
+     {"axis", "right but for the axis or the turn it is counted from"},
+     {"follows", "wrong, and right for an earlier wrong value"},
+     {"slip", "wrong, and a usual slip gives exactly this"},
+     {"other", "wrong, and nothing known gives it"},
+     {"missing", "not given"},
+     {"incomplete", "not all that is asked is given"},
+     {"unread", "could not be read"}}};
+
+} // namespace
 
 std::string printable(std::string_view text) {
     std::string shown;
@@ -56,42 +82,26 @@ std::string person(std::string_view who) {
     return "<bdi>" + safe(who) + "</bdi>";
 }
 
-std::string_view words(Verdict verdict) {
-    switch (verdict) {
-    case Verdict::right:
-        return "right";
-    case Verdict::rounded:
-        return "right within rounding";
-    case Verdict::unit:
-        return "right but for the unit";
-    case Verdict::axis:
-        return "right but for the axis or the turn it is counted from";
-    case Verdict::follows:
-        return "follows from an earlier value";
-    case Verdict::slip:
-        return "not right; what gives this number is told below";
-    case Verdict::other:
-        return "not right";
-    case Verdict::missing:
-        return "not given";
-    case Verdict::incomplete:
-        break;
-    }
-    return "incomplete";
+std::string_view meaningOf(std::string_view verdict) {
+    for (const auto& [word, meaning] : kMeanings)
+        if (word == verdict)
+            return meaning;
+    return {};
 }
 
-std::string_view shortWords(std::string_view verdict) {
-    if (verdict == nameOf(Verdict::other))
-        return "not right";
-    if (verdict == nameOf(Verdict::missing))
-        return "not given";
-    return verdict == "unread" ? "not read" : verdict;
+std::string legend(const std::set<std::string, std::less<>>& verdicts) {
+    std::string out;
+    for (const auto& [word, meaning] : kMeanings)
+        if (word != "right" && verdicts.contains(word))
+            out += "<dt>" + std::string(word) + "</dt><dd>" + std::string(meaning) + "</dd>\n";
+    return out.empty() ? out : "<dl class=\"legend\">\n" + out + "</dl>\n";
 }
 
-std::string slipName(std::string_view id) {
-    std::string name(id);
-    std::replace(name.begin(), name.end(), '-', ' ');
-    return name;
+std::string heading(std::string_view id) {
+    std::string name = slipName(id);
+    if (!name.empty() && name.front() >= 'a' && name.front() <= 'z')
+        name.front() = static_cast<char>(name.front() - 'a' + 'A');
+    return safe(name);
 }
 
 namespace {
@@ -118,8 +128,9 @@ std::string linesHtml(const Finding& finding) {
     return out;
 }
 
-std::string findingHtml(const Finding& finding) {
-    std::string out = "<p>" + toHtml(finding.sentence) + "</p>\n" + linesHtml(finding);
+std::string findingHtml(const Finding& finding, const Prose& about) {
+    std::string out = "<p class=\"about\">" + toHtml(about) + "</p>\n<p>" + toHtml(finding.sentence) +
+                      "</p>\n" + linesHtml(finding);
     out += "<p>" + toHtml(finding.mend) + "</p>\n";
     if (finding.readings.empty())
         return out;
@@ -140,7 +151,7 @@ std::string pointsHtml(const MarkedRow& row) {
 
 namespace {
 
-constexpr int kWidth = 640, kNames = 236, kBars = 330, kRow = 26, kTop = 6;
+constexpr int kWidth = 640, kNames = 262, kBars = 310, kRow = 26, kTop = 6;
 
 std::string svgText(int x, int y, std::string_view anchor, const std::string& text) {
     return "<text x=\"" + std::to_string(x) + "\" y=\"" + std::to_string(y) + "\" text-anchor=\"" +

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace tailpoint {
 
@@ -65,13 +66,19 @@ std::vector<TracedVector> OwnAnswer::tracedSlip() const {
             continue;
         TracedVector& one = tracedOf(traced, of->id.of);
         if (of->id.what == What::magnitude) {
-            one.magnitude = std::abs(value);
+            one.magnitude = value;
             one.words = onScreen(shownForceWithUnit(value, sketch)) + one.words;
         } else {
             one.radians = radiansOf({AngleForm{value}, {}}, sketch);
             one.words += (one.words.isEmpty() ? QString() : tr(" at ")) + onScreen(shownAngle(value, sketch));
         }
     }
+    for (TracedVector& one : traced)
+        if (one.magnitude && *one.magnitude < 0) { // the arrow turned round
+            one.magnitude = -*one.magnitude;
+            if (one.radians)
+                one.radians = *one.radians + std::numbers::pi;
+        }
     return traced;
 }
 

@@ -133,6 +133,25 @@ TEST(MarkFollowed, ValuesOnTheWayAreToldToo) {
     told(secondBoat(), "beta = 40", "axis-angle-in-triangle"); // 40 in place of 40 - 10
 }
 
+TEST(MarkFollowed, AReadingMayEndInANegativeMagnitude) {
+    // Python: R at -20°: A = 400 sin(-5) / sin 65 = -38.466, B = 400 sin 70 / sin 65 = 414.734
+    for (const char* size : {"A = -38.5", "A = 38.5"}) {
+        const Marking marking = marked(oblique(), {size, "B = 415"});
+        EXPECT_TRUE(isNamed(marking, "sign-of-direction")) << toText(marking);
+        ASSERT_FALSE(marking.slips.empty());
+        EXPECT_NE(toText(marking.slips.front().comesTo).find("A = −38.5 N"), std::string::npos)
+            << toText(marking.slips.front().comesTo);
+    }
+}
+
+TEST(MarkFollowed, AFindingNamesItsNumbersAsTheyWereGiven) {
+    const Marking marking = marked(raft(), {"R = -335", "theta_R = -23.1"});
+    ASSERT_FALSE(marking.slips.empty());
+    EXPECT_EQ(toText(marking.slips.front().about), "R = −335 N, θ_R = −23.1°");
+    EXPECT_NE(toText(marking).find("  R = -335 N, θ_R = -23.1°:\n    "), std::string::npos)
+        << toText(marking);
+}
+
 TEST(MarkFollowed, OnSlopesAnAngleInRadiansIsAMatterOfTheUnit) {
     // by hand: 260 N along 12 : 5 and 150 N along 3 : -4 make (330, -20): -3.468° = -0.060530 rad
     const Marking marking =
