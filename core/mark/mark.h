@@ -130,7 +130,6 @@ struct Finding {
     std::vector<std::string> explains;                 ///< names
     std::vector<std::pair<std::string, double>> gives; ///< full numbers, what is asked first
     Prose about;    ///< the given numbers that it explains: "R = 335 N, θ_R = −23.1°"
-    Prose comesTo;  ///< the same as the slip gives them, at the asked figures
     Prose sentence; ///< "This is what you get if …", of weak evidence "One way to get this number is …"
     Prose mend;     ///< what to do instead
     std::vector<std::string> also; ///< ids of slips that give the same numbers

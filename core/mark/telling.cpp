@@ -161,7 +161,6 @@ Finding Telling::finding(const Fitting& fitting, const std::vector<Given>& given
         const Given& given = givens[i];
         out.explains.push_back(m_question.quantities[m_question.quantityOf(given.cell)].name);
         addEqual(out.about, given.cell, stated(given));
-        addEqual(out.comesTo, given.cell, shown(given.cell, fitting.numbers.value[given.cell]));
     }
     addNumbers(fitting, m_question.answerOf(givens.front().cell), out);
     return out;

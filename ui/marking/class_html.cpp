@@ -163,7 +163,7 @@ private:
         for (std::size_t i = 0; i < group.who.size(); ++i)
             out += (i == 0 ? "<p class=\"names\">" : ", ") + person(group.who[i]) +
                    (i + 1 == group.who.size() ? "</p>\n" : "");
-        out += findingHtml(group.finding, group.finding.comesTo);
+        out += findingHtml(group.finding);
         if (group.ask)
             out += "<p class=\"ask\">" + toHtml(*group.ask) + "</p>\n";
         return out + "</section>\n";

@@ -11,7 +11,7 @@ namespace tailpoint::marking_pages {
 std::string_view style() {
     return R"(
 table.marks { width: 100%; margin-left: 0 }
-table.marks th, table.marks td { text-align: left; vertical-align: top; padding: .3em .9em .3em 0; overflow-wrap: anywhere; min-width: 4.5em }
+table.marks th, table.marks td { text-align: left; vertical-align: top; padding: .3em .9em .3em 0; overflow-wrap: break-word; min-width: 4.5em }
 table.marks td { border-bottom: 1px solid #d9d3c4 }
 table.marks th.n, table.marks td.n { text-align: right; white-space: nowrap; padding-right: 0 }
 table.marks td.words, table.marks .verdict { overflow-wrap: normal }
@@ -38,10 +38,9 @@ section.slip h3 .count, .names { font-weight: normal; color: #4c585f }
 .beside .working { margin: 0; padding: .35em 0 }
 .ask { font-size: 1.1em; border-left: 3px solid #1f5f7a; padding-left: .7em; margin: .9em 0 }
 .beside .working, section.slip p { overflow-x: auto; max-width: 100% }
-figure.tally { overflow-x: auto }
-figure.tally svg { max-height: none; max-width: none; margin: 0 }
+figure.tally svg { max-height: none; margin: 0 }
 @media (max-width: 40em) { body { padding-left: 1em; padding-right: 1em } .beside { display: block } .beside > div { margin-bottom: .6em } table.marks th, table.marks td { min-width: 0; padding-right: .6em } }
-@media print { table.marks thead { display: table-header-group } .scrolls, section.slip p, figure.tally { overflow: visible } }
+@media print { table.marks thead { display: table-header-group } .scrolls, section.slip p { overflow: visible } table.marks th, table.marks td { overflow-wrap: anywhere } }
 )";
 }
 
@@ -128,8 +127,8 @@ std::string linesHtml(const Finding& finding) {
     return out;
 }
 
-std::string findingHtml(const Finding& finding, const Prose& about) {
-    std::string out = "<p class=\"about\">" + toHtml(about) + "</p>\n<p>" + toHtml(finding.sentence) +
+std::string findingHtml(const Finding& finding) {
+    std::string out = "<p class=\"about\">" + toHtml(finding.about) + "</p>\n<p>" + toHtml(finding.sentence) +
                       "</p>\n" + linesHtml(finding);
     out += "<p>" + toHtml(finding.mend) + "</p>\n";
     if (finding.readings.empty())
@@ -151,21 +150,21 @@ std::string pointsHtml(const MarkedRow& row) {
 
 namespace {
 
-constexpr int kWidth = 640, kNames = 262, kBars = 310, kRow = 26, kTop = 6;
+/// Each name above its bar, so that the picture is no wider than a narrow screen.
+constexpr int kWidth = 440, kLeft = 2, kBars = 390, kRow = 42, kName = 15, kBar = 18, kTop = 6;
 
-std::string svgText(int x, int y, std::string_view anchor, const std::string& text) {
-    return "<text x=\"" + std::to_string(x) + "\" y=\"" + std::to_string(y) + "\" text-anchor=\"" +
-           std::string(anchor) + "\">" + text + "</text>\n";
+std::string svgText(int x, int y, const std::string& text) {
+    return "<text x=\"" + std::to_string(x) + "\" y=\"" + std::to_string(y) + "\">" + text + "</text>\n";
 }
 
 std::string bar(const SlipTally::Entry& entry, int index, std::size_t most) {
     const int y = kTop + index * kRow;
     const auto share = static_cast<double>(entry.count) / static_cast<double>(most);
     const int width = std::max(2, static_cast<int>(share * kBars));
-    return svgText(kNames - 10, y + 16, "end", safe(slipName(entry.id))) + "<rect x=\"" +
-           std::to_string(kNames) + "\" y=\"" + std::to_string(y + 3) + "\" width=\"" +
-           std::to_string(width) + "\" height=\"" + std::to_string(kRow - 8) + "\" fill=\"#1f5f7a\"/>\n" +
-           svgText(kNames + width + 8, y + 16, "start", std::to_string(entry.count));
+    return svgText(kLeft, y + kName - 3, safe(slipName(entry.id))) + "<rect x=\"" + std::to_string(kLeft) +
+           "\" y=\"" + std::to_string(y + kName) + "\" width=\"" + std::to_string(width) + "\" height=\"" +
+           std::to_string(kBar) + "\" fill=\"#1f5f7a\"/>\n" +
+           svgText(kLeft + width + 8, y + kName + kBar - 5, std::to_string(entry.count));
 }
 
 std::string inWords(const std::vector<SlipTally::Entry>& entries, std::size_t of) {
@@ -192,8 +191,7 @@ std::string tallySvg(const std::vector<SlipTally::Entry>& entries, std::size_t o
         safe(inWords(entries, of)) + "</desc>\n";
     for (std::size_t i = 0; i < entries.size(); ++i)
         out += bar(entries[i], static_cast<int>(i), entries.front().count);
-    return out + "<path d=\"M" + std::to_string(kNames) + " 2V" + std::to_string(height - 2) +
-           "\" stroke=\"#4c585f\" fill=\"none\"/>\n</svg>\n</figure>\n";
+    return out + "</svg>\n</figure>\n";
 }
 
 } // namespace tailpoint::marking_pages

@@ -26,7 +26,7 @@ std::string heading(std::string_view id);
 /// The changed lines of a finding, each beside the right one.
 std::string linesHtml(const Finding& finding);
 /// The numbers that it is about, its sentence, lines, other readings and mend.
-std::string findingHtml(const Finding& finding, const Prose& about);
+std::string findingHtml(const Finding& finding);
 
 /// "1 of 2 points", or the marker's own with the remark.
 std::string pointsHtml(const MarkedRow& row);

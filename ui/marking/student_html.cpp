@@ -48,7 +48,7 @@ std::string slipsOf(const Marking& marking) {
     if (!marking.slips.empty())
         out += "<h2>What gives this number</h2>\n";
     for (const Finding& finding : marking.slips)
-        out += "<section class=\"slip\">\n" + findingHtml(finding, finding.about) + "</section>\n";
+        out += "<section class=\"slip\">\n" + findingHtml(finding) + "</section>\n";
     if (marking.ask)
         out += "<p class=\"ask\">" + toHtml(*marking.ask) + "</p>\n";
     return out;
