@@ -228,8 +228,8 @@ TEST_F(MarkingAClass, HasATallyInAPictureThatIsToldInWords) {
     EXPECT_NE(page.find("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\""), std::string::npos);
     EXPECT_NE(
         page.find(
-            "Of 6 answers: 2 with supplement in the law of cosines, 1 with angle in the other turning sense, "
-            "1 with magnitudes added."),
+            "Of 6 answers: 2 with supplement in the law of cosines, 1 with magnitudes added, "
+            "1 with angle in the other turning sense."),
         std::string::npos);
     EXPECT_NE(html("who,R\ns1,520\n").find("No slip is named."), std::string::npos);
 }
