@@ -107,6 +107,11 @@ TEST(MarkFollowed, OneSlipInBothDirectionsCostsOnce) {
     EXPECT_EQ(both.slips.front().id, "referral-forgotten") << toText(both);
     EXPECT_EQ(both.slips.front().explains.size(), 2U) << toText(both);
     EXPECT_EQ(both.points, 1) << toText(both);
+    // Python: sines stated as angles, in two lines: 5 + sin 44.8425° = 5.7052, 5 - sin 35.9893° = 4.4123
+    const Marking twice = marked(twoDirections(), {"theta_P = 5.7", "theta_Q = 4.4"});
+    EXPECT_EQ(verdictOf(twice, "theta_P"), Verdict::slip) << toText(twice);
+    EXPECT_EQ(verdictOf(twice, "theta_Q"), Verdict::follows) << toText(twice);
+    EXPECT_EQ(twice.points, 1);
 }
 
 TEST(MarkFollowed, FewerFiguresOrCutOffButNotBothAtOnce) {
