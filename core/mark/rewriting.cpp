@@ -81,13 +81,18 @@ bool isInverse(const Formula& formula) {
     return formula.kind == FormulaKind::function && formula.text.starts_with("arc");
 }
 
-const Formula* keyedInRadians(const Formula& formula) {
+std::optional<Keyed> keyedOtherwise(const Formula& formula) {
     if (formula.kind != FormulaKind::function || isInverse(formula))
-        return nullptr;
+        return std::nullopt;
     const Formula& keyed = formula.parts[0];
-    const bool isKeyed = keyed.kind == FormulaKind::product && keyed.parts.size() == 2 &&
-                         keyed.parts[0].kind == FormulaKind::fraction && keyed.parts[0].parts[1].text == "π";
-    return isKeyed ? &keyed.parts[1] : nullptr;
+    if (keyed.kind != FormulaKind::product || keyed.parts.size() != 2 ||
+        keyed.parts[0].kind != FormulaKind::fraction)
+        return std::nullopt;
+    const std::string &above = keyed.parts[0].parts[0].text, &below = keyed.parts[0].parts[1].text;
+    const bool isDegrees = (above == "π" && below == "180") || (above == "10" && below == "9");
+    if (below != "π" && !isDegrees)
+        return std::nullopt;
+    return Keyed{&keyed.parts[1], isDegrees ? "°" : "rad"};
 }
 
 bool isTurnOf(const Formula& formula) {

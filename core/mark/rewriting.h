@@ -27,8 +27,13 @@ Line withFormula(const Line& line, Formula formula);
 
 bool isFunction(const Formula& formula, std::string_view name); ///< "sin" and so on
 bool isInverse(const Formula& formula);                         ///< arcsin, arccos, arctan
-/// What sin, cos or tan is taken of with the calculator set to radians: the angle's digits as they stand.
-const Formula* keyedInRadians(const Formula& formula);
+/// What sin, cos or tan is taken of with the calculator set to radians or to degrees: the angle's digits as
+/// they stand, with that unit behind them ("rad", "°").
+struct Keyed {
+    const Formula* angle;
+    std::string_view unit;
+};
+std::optional<Keyed> keyedOtherwise(const Formula& formula);
 bool isTurnOf(const Formula& formula); ///< a whole, half or quarter turn, with its minus
 Formula less(Formula a, Formula b);
 Formula half(const Pattern& pattern); ///< a half turn

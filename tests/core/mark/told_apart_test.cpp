@@ -152,6 +152,17 @@ TEST(MarkToldApart, AnAngleKeyedInRadiansGivesItsOwnNumberAndNoNeighbours) {
     EXPECT_EQ(toText(exact).find("180/π"), std::string::npos) << toText(exact);
 }
 
+TEST(MarkToldApart, OnASheetInGonAnAngleKeyedInDegreesIsShownAsItWasKeyed) {
+    // Python: 2.4 cos 30° + 1.8 cos 50°, 2.4 sin 30° - 1.8 sin 50° for 30 and -50 gon: 3.24042 at -3.16449
+    Sketch mooring = sketch({force("P", 2.4, 30), force("Q", 1.8, -50)});
+    mooring.angleUnit = AngleUnit::gon;
+    mooring.forceUnit = ForceUnit::kN;
+    const Marking marking = marked(mooring, {"R = 3.240", "theta_R = -3.164"});
+    EXPECT_EQ(firstOf(marking), "degree-mode") << toText(marking);
+    EXPECT_NE(toText(marking).find("P_x = P cos θ_P = (2.40 kN) cos 30° = 2.0785 kN"), std::string::npos)
+        << toText(marking);
+}
+
 TEST(MarkToldApart, OfSlipsThatFitAlikeTheNearerStandsInFront) {
     // Python: U twice gives 326.73741 at 38.01522, T_y left out 327.95262 at 38.28599
     const Marking marking = marked(five(), {"R = 327", "theta_R = 38.0"});
