@@ -195,6 +195,16 @@ struct Tally {
         if (++bySlip[id].second <= 3)
             examples.push_back(example);
     }
+    void add(const Tally& other) {
+        tried += other.tried;
+        missed += other.missed;
+        tooCoarse += other.tooCoarse;
+        for (const auto& [id, counts] : other.bySlip) {
+            bySlip[id].first += counts.first;
+            bySlip[id].second += counts.second;
+        }
+        examples.insert(examples.end(), other.examples.begin(), other.examples.end());
+    }
     double share() const { return tried == 0 ? 0 : static_cast<double>(missed) / static_cast<double>(tried); }
 };
 
@@ -208,13 +218,19 @@ inline std::string told(const Marking& marking) {
     return text;
 }
 
-/// Seeded questions with an answer, until it says so.
+/// Every so many of a row of questions: what one of several threads does.
+struct Share {
+    std::uint64_t first = 0, step = 1;
+};
+
+/// Seeded questions with an answer, until it says so. Each has dice of its own, whoever throws them.
 template <class Until, class Work>
-void forEachSet(std::uint64_t seed, bool withSlips, Until until, Work work) {
-    Dice dice(seed);
-    for (std::uint64_t number = 0; !until(number); ++number)
+void forEachSet(std::uint64_t seed, bool withSlips, Until until, Work work, Share share = {}) {
+    for (std::uint64_t number = share.first; !until(number); number += share.step) {
+        Dice dice(seed + number * 0x9E3779B97F4A7C15U);
         if (const auto set = setOf(dice, number, withSlips))
             work(number, *set, dice);
+    }
 }
 
 /// What came of one who makes a slip, rounding on the way or not.
@@ -244,25 +260,29 @@ inline std::string exampleOf(std::uint64_t number, const Slipped& made) {
 
 /// Every slip that applies, of `questions` seeded questions: the share in which it isn't among those named,
 /// where anything comes out wrong.
-inline Tally namedSlips(std::uint64_t questions, std::uint64_t seed) {
+inline Tally namedSlips(std::uint64_t questions, std::uint64_t seed, Share share = {}) {
     Tally tally;
     const auto isDone = [&](std::uint64_t number) { return number >= questions; };
-    forEachSet(seed, true, isDone, [&](std::uint64_t number, const Set& set, Dice& dice) {
-        for (const marking::Alternative& slip : set.alternatives->singles()) {
-            const auto made = slipped(set, slip, dice);
-            if (!made)
-                continue;
-            tally.count(made->id);
-            const bool isNamed = std::any_of(made->marking.slips.begin(), made->marking.slips.end(),
-                                             [&](const Finding& one) { return isNamedAt(one, made->id); });
-            if (isNamed)
-                continue;
-            if (isTooCoarse(set, slip, made->answer, made->attempt))
-                ++tally.tooCoarse;
-            else
-                tally.miss(made->id, exampleOf(number, *made));
-        }
-    });
+    forEachSet(
+        seed, true, isDone,
+        [&](std::uint64_t number, const Set& set, Dice& dice) {
+            for (const marking::Alternative& slip : set.alternatives->singles()) {
+                const auto made = slipped(set, slip, dice);
+                if (!made)
+                    continue;
+                tally.count(made->id);
+                const bool isNamed =
+                    std::any_of(made->marking.slips.begin(), made->marking.slips.end(),
+                                [&](const Finding& one) { return isNamedAt(one, made->id); });
+                if (isNamed)
+                    continue;
+                if (isTooCoarse(set, slip, made->answer, made->attempt))
+                    ++tally.tooCoarse;
+                else
+                    tally.miss(made->id, exampleOf(number, *made));
+            }
+        },
+        share);
     return tally;
 }
 
