@@ -65,12 +65,14 @@ private:
             return false;
         Numbers numbers(m_question.cells());
         numbers.value[given.cell] = static_cast<double>(*value);
+        const double most = m_question.limit(given.cell, numbers.value[given.cell], kMostInFollowing);
+        if (!fits(m_question, given.cell, given.reading, numbers.value[given.cell], most))
+            return false; // whatever rounding moves
         m_question.addTolerance(way, state, {}, kMostInFollowing, numbers, puts);
         double room = numbers.tolerance[given.cell];
         for (std::size_t i = 0; i < sources.size(); ++i) // what the given values' last digits leave open
             room += effect(way, state, puts, i, given.cell, sources[i]);
-        room = std::min(room, m_question.limit(given.cell, numbers.value[given.cell], kMostInFollowing));
-        if (!fits(m_question, given.cell, given.reading, numbers.value[given.cell], room))
+        if (!fits(m_question, given.cell, given.reading, numbers.value[given.cell], std::min(room, most)))
             return false;
         for (const Source& source : sources)
             given.follows.push_back(source.given);
