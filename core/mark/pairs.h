@@ -12,6 +12,9 @@ struct Pair {
     bool isRead = false;
 };
 
+/// Whether two slips at once are looked for in that chain.
+bool isPaired(const Way& way);
+
 class Pairs {
 public:
     /// All pairs from different places or different lines of which one at least is common; takes some ms.
