@@ -178,7 +178,7 @@ void Question::addTolerance(const Way& way, const Program::State& state,
             std::any_of(puts.begin(), puts.end(), [&](const Program::Put& put) { return put.slot == slot; });
         if (way.chain.lines[line].kind == LineKind::check || !value || isPut)
             continue;
-        const double half = halfUnit(way.program.quantity(slot).what, static_cast<double>(*value));
+        const double half = halfOfMoved(way.program.quantity(slot).what, static_cast<double>(*value));
         for (const double off : {half, -half}) {
             trial.move(line, *value + off);
             for (const std::size_t other : trial.moved())

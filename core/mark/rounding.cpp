@@ -66,7 +66,7 @@ double Rounding::halfOf(std::size_t line, const Program::State& state) const {
     const std::size_t slot = m_way.program.slotOfLine(line);
     if (!state.known[slot] || m_way.chain.lines[line].kind == LineKind::check)
         return 0;
-    return m_question.halfUnit(m_way.program.quantity(slot).what, static_cast<double>(state.value[slot]));
+    return m_question.halfOfMoved(m_way.program.quantity(slot).what, static_cast<double>(state.value[slot]));
 }
 
 std::vector<double> Rounding::moved(Program::State state, std::span<const Program::Patch> patches) const {
