@@ -27,6 +27,8 @@ bool isSame(const Question& question, std::size_t cell, double a, double b) {
 Alternatives::Alternatives(const Question& question, const std::function<bool(const Slip&)>& isWanted)
     : m_question(question) {
     m_read.push_back(std::shared_ptr<const Ways>(std::shared_ptr<void>(), &question.own));
+    for (const Way& way : question.own.ways)
+        m_rounding.emplace_back(question, way);
     for (std::size_t slip = 0; slip < catalogue().size(); ++slip) {
         const Slip& entry = catalogue()[slip];
         if (isWanted && !isWanted(entry))
@@ -110,13 +112,6 @@ std::size_t Alternatives::keep(Alternative alternative, Origin origin) {
     return m_singles.size() + m_kept.size() - 1;
 }
 
-void Alternatives::dropFrom(std::size_t index) {
-    while (next() > index) {
-        m_kept.pop_back();
-        m_origins.pop_back();
-    }
-}
-
 void Alternatives::addRewrites(std::size_t slip) {
     const auto reduction = reductionOf(m_question.sketch(), m_question.own.solved);
     for (std::size_t i = 0; i < m_question.own.ways.size(); ++i) {
@@ -129,9 +124,9 @@ void Alternatives::addRewrites(std::size_t slip) {
             const Run changed = run(way, rewrite);
             Numbers numbers = numbersIn(way, changed.state);
             if (catalogue()[slip].isSteep)
-                m_question.addTolerance(way, way.right, {}, kMostInSlip, numbers);
+                m_rounding[i].addTolerance(way.right, {}, kMostInSlip, numbers);
             else
-                m_question.addTolerance(way, changed.state, changed.patches, kMostInSlip, numbers);
+                m_rounding[i].addTolerance(changed.state, changed.patches, kMostInSlip, numbers);
             add(slip, {.way = i, .rewrite = std::move(rewrite)}, std::move(numbers), &way.chain.route);
         }
     }
@@ -150,7 +145,7 @@ void Alternatives::addReadings(std::size_t slip) {
         Numbers numbers = m_question.numbersOf(*ways);
         for (Way& way : ways->ways) {
             way.slots = m_question.slotsIn(way.program);
-            m_question.addTolerance(way, way.right, {}, kMostInSlip, numbers);
+            Rounding(m_question, way).addTolerance(way.right, {}, kMostInSlip, numbers);
         }
         add(slip, {.ways = m_read.size(), .reading = std::move(reading)}, std::move(numbers), nullptr);
         m_read.push_back(std::move(ways));

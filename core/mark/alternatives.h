@@ -1,6 +1,7 @@
 // The numbers that the slips give, made once for a question. Internal to mark/.
 #pragma once
 
+#include "core/mark/rounding.h"
 #include "core/mark/slips.h"
 
 #include <deque>
@@ -43,8 +44,6 @@ public:
     }
     /// A slip in a question that is read wrongly as well; its index.
     std::size_t keep(Alternative alternative, Origin origin);
-    std::size_t next() const { return m_singles.size() + m_kept.size(); }
-    void dropFrom(std::size_t index); ///< the last one that was kept
     const Origin& origin(const Alternative& alternative) const { return m_origins[alternative.origin]; }
     const Ways& ways(const Origin& origin) const { return *m_read[origin.ways]; }
     const Slip& slip(const Alternative& alternative) const { return catalogue()[alternative.slip]; }
@@ -70,6 +69,7 @@ private:
 
     const Question& m_question;
     std::vector<std::shared_ptr<const Ways>> m_read; ///< the question's own, then as it was read
+    std::vector<Rounding> m_rounding;                ///< of the question's own ways
     std::deque<Origin> m_origins;
     std::vector<Alternative> m_singles;
     std::deque<Alternative> m_kept;

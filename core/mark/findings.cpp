@@ -92,7 +92,7 @@ bool areOneByNature(std::string_view a, std::string_view b) {
                                  [&](const auto& list) { return holds(list, a) && holds(list, b); });
 }
 
-const Pairs& Findings::pairs() const {
+Pairs& Findings::pairs() const {
     if (!m_pairs)
         m_pairs = std::make_unique<Pairs>(m_question, m_alternatives);
     return *m_pairs;
@@ -212,7 +212,8 @@ void Findings::addPairs(const std::vector<Given>& givens, std::vector<Fitting>& 
         if (explained < 2)
             continue;
         Fitting fitting;
-        fitting.slips.push_back({pairs().all()[pair].first, pairs().all()[pair].second});
+        const auto [first, second] = pairs().slipsOf(pair);
+        fitting.slips.push_back({first, second});
         fitting.numbers = pairs().numbersOf(pair);
         Fit fit = fitOf(m_question, givens, fitting.numbers, nullptr, [&](std::size_t cell) {
             return !isSame(m_question, cell, fitting.numbers.value[cell], m_question.right().value[cell]);

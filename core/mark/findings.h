@@ -34,7 +34,7 @@ public:
 
     /// Likeliest first; none where nothing is wrong.
     std::vector<Fitting> find(const std::vector<Given>& givens) const;
-    const Pairs& pairs() const;
+    Pairs& pairs() const;
 
 private:
     std::vector<Fitting> singles(const std::vector<Given>& givens) const;

@@ -44,6 +44,11 @@ struct Ways {
     Ways(const Sketch& sketch, const Solved& solved);
 };
 
+/// Of so many lines the halves add up to more than the limit.
+inline bool isTooLong(const Program& program) {
+    return program.lines() > 300;
+}
+
 class Question {
 public:
     Question(const Sketch& sketch, const Solved& solved, const MarkOptions& options);

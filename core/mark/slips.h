@@ -73,8 +73,9 @@ struct Slip {
     Verdict verdict = Verdict::slip; ///< of what it explains alone
     bool isScaled =
         false; ///< the right number times a factor: told by its digits, never by a turn more or less
-    bool isSmall = false; ///< gives an angle of so small a number that a 0 may be anything
-    bool isSteep = false; ///< magnifies what rounding moves; as far as the right chain is moved counts
+    bool isSmall = false;     ///< gives an angle of so small a number that a 0 may be anything
+    bool goesBySigns = false; ///< its rewrites depend on the signs of what the chain gives
+    bool isSteep = false;     ///< magnifies what rounding moves; as far as the right chain is moved counts
 };
 
 const std::vector<Slip>& catalogue();
