@@ -13,7 +13,8 @@ namespace {
 
 using namespace practising;
 
-constexpr int kDraws = 2000;     ///< in which a sensible question is found
+constexpr int kDraws = 2000;                                  ///< in which a sensible question is found
+constexpr std::uint32_t kFurther = 65'537, kMostAgain = 1000; ///< numbers on, for a problem that is alike
 constexpr int kComparisons = 30; ///< of sensible questions, for one that tells its slips apart
 
 std::vector<AlikeSlips> alikeIn(const SlipTable& table) {
@@ -127,15 +128,33 @@ std::uint32_t problemNumber(std::uint32_t seed, std::size_t index) {
 }
 
 std::vector<Problem> problemSet(std::span<const std::string> families, int level, std::size_t count,
-                                std::uint32_t seed) {
+                                std::uint32_t seed, std::size_t perSheet, const Spread& spread) {
+    if (families.empty())
+        return {};
+    std::vector<std::optional<Problem>> made(count);
+    const auto make = [&](std::size_t index, std::uint32_t again) {
+        const std::size_t place = perSheet > 0 ? index % perSheet : index;
+        made[index] = problem({families[place % families.size()], level,
+                               (problemNumber(seed, index) + again * kFurther) % kProblemNumbers});
+    };
+    const auto makeFirst = [&](std::size_t index) { make(index, 0); };
+    if (spread)
+        spread(count, makeFirst);
+    else
+        for (std::size_t index = 0; index < count; ++index)
+            makeFirst(index);
     std::vector<Problem> all;
     std::unordered_set<std::string> seen;
-    for (std::size_t index = 0; all.size() < count && index < kProblemNumbers && !families.empty(); ++index) {
-        auto one = problem({families[index % families.size()], level, problemNumber(seed, index)});
-        if (!one)
+    for (std::size_t index = 0; index < count; ++index) {
+        for (std::uint32_t again = 1; made[index] && seen.contains(givenText(made[index]->sketch)); ++again) {
+            if (again > kMostAgain)
+                return all;
+            make(index, again);
+        }
+        if (!made[index])
             return {};
-        if (seen.insert(givenText(one->sketch)).second)
-            all.push_back(std::move(*one));
+        seen.insert(givenText(made[index]->sketch));
+        all.push_back(std::move(*made[index]));
     }
     return all;
 }

@@ -32,8 +32,8 @@ std::string labelOf(std::string_view id) {
 class SchemeMaker {
 public:
     SchemeMaker(const Sketch& sketch, const MarkOptions& options, SlipTable table)
-        : m_sketch(sketch), m_table(std::move(table)), m_things(sketch),
-          m_marker(sketch, solve(sketch), options) {}
+        : m_sketch(sketch), m_solved(solve(sketch)), m_table(std::move(table)), m_things(sketch),
+          m_marker(sketch, m_solved, options) {}
 
     Scheme make() const {
         Scheme scheme;
@@ -46,23 +46,42 @@ public:
     }
 
 private:
+    bool isDirection(std::size_t quantity) const {
+        return m_table.asked[quantity].id.what == What::direction;
+    }
     std::string shown(std::size_t quantity, double value) const {
+        if (const std::string bearing = isDirection(quantity) ? bearingWords(value, m_sketch) : std::string();
+            !bearing.empty())
+            return bearing;
         return m_table.asked[quantity].dimension == Dimension::angle ? shownAngle(value, m_sketch)
                                                                      : shownForceWithUnit(value, m_sketch);
     }
     std::string stated(std::size_t quantity, double value) const {
+        if (const std::string bearing = isDirection(quantity) ? bearingWords(value, m_sketch) : std::string();
+            !bearing.empty())
+            return bearing;
         return m_table.asked[quantity].dimension == Dimension::angle
                    ? fixedDecimals(value, shownAngleDecimals(m_sketch))
                    : shownForce(value, m_sketch);
     }
+    /// Along a line whose sense is open a force is counted as it is given there: negative the other way.
+    double signedValue(std::size_t quantity, std::size_t answer, double value) const {
+        const QuantityId& id = m_table.asked[quantity].id;
+        const Solution& solution = m_solved.solutions[answer];
+        const SolvedForce& found =
+            id.of.kind == VectorId::Kind::force ? solution.forces[id.of.index] : solution.sum;
+        return id.what == What::magnitude && found.turned ? -value : value;
+    }
 
     SchemeAnswer answer(std::size_t quantity) const {
         const Answerable& asked = m_marker.quantities()[quantity];
-        SchemeAnswer out{asked.name, m_things.symbol(asked.id), asked.points, {}, {}};
+        SchemeAnswer out{asked.name, m_things.symbol(asked.id), asked.points, {}, {}, {}};
         for (std::size_t i = 0; i < m_table.answers; ++i) {
-            const double value = m_table.right.values[quantity * m_table.answers + i].value_or(0);
+            const double value =
+                signedValue(quantity, i, m_table.right.values[quantity * m_table.answers + i].value_or(0));
             out.values.push_back(value);
             out.texts.push_back(shown(quantity, value));
+            out.numbers.push_back(stated(quantity, value));
         }
         return out;
     }
@@ -126,6 +145,7 @@ private:
     }
 
     const Sketch& m_sketch;
+    const Solved m_solved;
     SlipTable m_table;
     Things m_things;
     Marker m_marker;
