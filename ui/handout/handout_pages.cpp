@@ -137,8 +137,8 @@ void HandoutPages::paintGrid(QPainter& painter, const Placed& placed) const {
     const int across = 2 * static_cast<int>(room / (2 * gap) + kWhole),
               down = 2 * static_cast<int>(placed.height / (2 * gap) + kWhole);
     const auto line = [&](bool isStrong, QPointF from, QPointF to) {
-        painter.setPen(
-            QPen(isStrong ? printTheme().quietInk : printTheme().hairline, (isStrong ? 0.35 : 0.3) * unit));
+        painter.setPen(QPen(isStrong ? printTheme().construction : printTheme().hairline,
+                            (isStrong ? 0.25 : 0.4) * unit));
         painter.drawLine(from, to);
     };
     for (const bool isStrong : {false, true}) {
