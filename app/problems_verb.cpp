@@ -219,11 +219,11 @@ Made requestedSheet(const Arguments& arguments) {
 
 int makeProblems(const Arguments& arguments) {
     const QString out = arguments.value(QStringLiteral("-o"));
+    for (const int signal : {SIGINT, SIGTERM, SIGHUP})
+        std::signal(signal, interrupt);
     NewFolder folder(out);
     if (const auto& fault = folder.fault())
         return complain(QStringLiteral("problems: ") + out + ": " + fault->message);
-    for (const int signal : {SIGINT, SIGTERM, SIGHUP})
-        std::signal(signal, interrupt);
     const Made made =
         arguments.has(QStringLiteral("--from")) ? sheetFrom(arguments.files) : requestedSheet(arguments);
     const auto* fault = std::get_if<QString>(&made);

@@ -53,6 +53,9 @@ struct MarkOptions {
     /// calculation.
     double creditUnit = 0, creditAxis = 0, creditSlip = 0;
     const Sentences* sentences = nullptr; ///< of another language; kept alive by the caller
+    /// Ids of the slips that are looked for; empty: all. With a few a Marker is made in a tenth of the time,
+    /// and evidence looks stronger than it is.
+    std::vector<std::string> onlySlips{};
 };
 
 /// One number as given, in the sheet's units; a direction from the question's axis, in its sense.

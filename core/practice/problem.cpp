@@ -17,6 +17,27 @@ constexpr int kDraws = 2000;                                  ///< in which a se
 constexpr std::uint32_t kFurther = 65'537, kMostAgain = 1000; ///< numbers on, for a problem that is alike
 constexpr int kComparisons = 30; ///< of sensible questions, for one that tells its slips apart
 
+template <class Value>
+bool hasTwice(std::vector<Value> values) {
+    std::sort(values.begin(), values.end());
+    return std::adjacent_find(values.begin(), values.end()) != values.end();
+}
+
+/// Two given values alike would hide who takes one for the other.
+bool hasEqualGivens(const Sketch& sketch) {
+    std::vector<double> sizes, ways;
+    const auto add = [&](const Force& vector) {
+        if (vector.magnitude.value)
+            sizes.push_back(*vector.magnitude.value);
+        if (const auto way = referredDirection(vector.direction, sketch))
+            ways.push_back(*way);
+    };
+    for (const Force& force : sketch.forces)
+        add(force);
+    add(sketch.sum);
+    return hasTwice(std::move(sizes)) || hasTwice(std::move(ways));
+}
+
 std::vector<AlikeSlips> alikeIn(const SlipTable& table) {
     std::vector<AlikeSlips> alike;
     const auto add = [&](std::string_view first, std::string_view second) {
@@ -57,7 +78,7 @@ Found findSketch(const FamilyRow& family, const Draft& draft) {
     for (int drawn = 0, compared = 0; drawn < kDraws && compared < kComparisons; ++drawn) {
         Sketch sketch = family.draw(draft);
         const Solved solved = solve(sketch);
-        if (!isSensible(sketch, solved, family.answers))
+        if (hasEqualGivens(sketch) || !isSensible(sketch, solved, family.answers))
             continue;
         const auto table = slipTable(sketch, solved, slips);
         ++compared;

@@ -38,10 +38,13 @@ public:
     Scheme make() const {
         Scheme scheme;
         scheme.of = m_marker.of();
+        std::vector<double> points;
+        for (const SlipNumbers& slip : m_table.slips)
+            points.push_back(slip.changes ? pointsOf(slip) : 0);
         for (std::size_t i = 0; i < m_table.asked.size(); ++i)
             scheme.answers.push_back(answer(i));
         for (std::size_t i = 0; i < m_table.asked.size(); ++i)
-            addNumbers(i, scheme);
+            addNumbers(i, points, scheme);
         return scheme;
     }
 
@@ -104,10 +107,11 @@ private:
         return attempt ? m_marker.mark(*attempt).points : 0;
     }
 
-    void addNumbers(std::size_t quantity, Scheme& scheme) const {
+    void addNumbers(std::size_t quantity, const std::vector<double>& points, Scheme& scheme) const {
         std::vector<SlipNumber> numbers;
-        for (const SlipNumbers& slip : m_table.slips)
-            for (std::size_t i = 0; slip.changes && i < m_table.answers; ++i) {
+        for (std::size_t at = 0; at < m_table.slips.size(); ++at)
+            for (std::size_t i = 0; m_table.slips[at].changes && i < m_table.answers; ++i) {
+                const SlipNumbers& slip = m_table.slips[at];
                 const std::size_t cell = quantity * m_table.answers + i;
                 const auto value = slip.numbers.values[cell];
                 if (!value ||
@@ -119,7 +123,7 @@ private:
                                    {std::string(slip.id)},
                                    labelOf(slip.id),
                                    m_table.answers == 2 ? static_cast<int>(i + 1) : 0,
-                                   pointsOf(slip)});
+                                   points[at]});
             }
         std::stable_sort(numbers.begin(), numbers.end(), [](const SlipNumber& a, const SlipNumber& b) {
             return std::tie(a.value, a.answer) < std::tie(b.value, b.answer);
@@ -168,10 +172,12 @@ Scheme schemeOf(const Problem& problem) {
 }
 
 Scheme schemeOf(const Sketch& sketch, const MarkOptions& options, std::span<const std::string_view> slips) {
-    const std::vector<std::string_view> common =
-        slips.empty() ? commonSlips() : std::vector<std::string_view>();
-    auto table = slipTable(sketch, solve(sketch), slips.empty() ? common : slips);
-    return table ? SchemeMaker(sketch, options, std::move(*table)).make() : Scheme{};
+    const std::vector<std::string_view> wanted =
+        slips.empty() ? commonSlips() : std::vector<std::string_view>(slips.begin(), slips.end());
+    auto table = slipTable(sketch, solve(sketch), wanted);
+    MarkOptions alone = options;
+    alone.onlySlips.assign(wanted.begin(), wanted.end());
+    return table ? SchemeMaker(sketch, alone, std::move(*table)).make() : Scheme{};
 }
 
 std::vector<std::string> rightAnswers(const Scheme& scheme) {

@@ -43,15 +43,13 @@ Sketch withStatement(const Sketch& sketch, const std::string& statement) {
 Sketch withPracticeKeys(const Problem& problem) {
     Sketch sketch = withStatement(problem.sketch, problem.statement);
     if (problem.bothAnswers)
-        sketch = withKey(std::move(sketch), kMarking,
-                         jsonObject({{"bothAnswers", jsonTruth(true)}}, JsonLayout::padded));
+        sketch = withKey(std::move(sketch), kMarking, jsonObject({{"bothAnswers", jsonTruth(true)}}));
     return withKey(std::move(sketch), kPractice,
                    jsonObject({{"code", jsonText(problem.code)},
                                {"family", jsonText(problem.id.family)},
                                {"level", jsonNumber(problem.id.level)},
                                {"number", jsonNumber(problem.id.number)},
-                               {"version", jsonNumber(kPracticeVersion)}},
-                              JsonLayout::padded));
+                               {"version", jsonNumber(kPracticeVersion)}}));
 }
 
 QByteArray writeProblem(const Problem& problem) {

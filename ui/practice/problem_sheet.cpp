@@ -2,6 +2,7 @@
 
 #include "core/explain/caution.h"
 #include "core/practice/families.h"
+#include "core/quantity/decimals.h"
 #include "ui/document/json_text.h"
 #include "ui/marking/csv.h"
 #include "ui/practice/side_by_side.h"
@@ -53,15 +54,20 @@ JsonValue textsJson(const std::vector<std::string>& texts) {
     return listJson(texts, [](const std::string& text) { return jsonText(text); });
 }
 
+/// Computed values to ten figures: the last bits of a double are the machine's.
+JsonValue valueJson(double value) {
+    return jsonNumber(roundedToFigures(value, 10));
+}
+
 JsonValue answerJson(const SchemeAnswer& answer) {
     return jsonObject({{"name", jsonText(answer.name)},
                        {"points", jsonNumber(answer.points)},
-                       {"values", listJson(answer.values, jsonNumber)},
+                       {"values", listJson(answer.values, valueJson)},
                        {"texts", textsJson(answer.texts)}});
 }
 
 JsonValue numberJson(const SlipNumber& number) {
-    std::vector<JsonMember> members{{"name", jsonText(number.name)},   {"value", jsonNumber(number.value)},
+    std::vector<JsonMember> members{{"name", jsonText(number.name)},   {"value", valueJson(number.value)},
                                     {"text", jsonText(number.text)},   {"slips", textsJson(number.slips)},
                                     {"label", jsonText(number.label)}, {"points", jsonNumber(number.points)}};
     if (number.answer != 0)
@@ -81,13 +87,14 @@ JsonValue variantJson(const ProblemSheet& sheet, std::size_t index) {
     if (!variant.who.empty())
         members.push_back({"who", jsonText(variant.who)});
     members.insert(members.end(), {{"place", jsonNumber(static_cast<double>(variant.place))},
-                                   {"code", jsonText(problem.code)},
-                                   {"family", jsonText(problem.id.family)},
-                                   {"level", jsonNumber(problem.id.level)},
-                                   {"number", jsonNumber(problem.id.number)},
-                                   {"scene", jsonText(problem.scene)},
-                                   {"title", jsonText(problem.sketch.title)},
-                                   {"statement", jsonText(problem.statement)}});
+                                   {"code", jsonText(problem.code)}});
+    if (!problem.id.family.empty()) // else a sketch of the user's
+        members.insert(members.end(), {{"family", jsonText(problem.id.family)},
+                                       {"level", jsonNumber(problem.id.level)},
+                                       {"number", jsonNumber(problem.id.number)},
+                                       {"scene", jsonText(problem.scene)}});
+    members.insert(members.end(),
+                   {{"title", jsonText(problem.sketch.title)}, {"statement", jsonText(problem.statement)}});
     if (needsCaution(problem.sketch))
         members.push_back({"caution", jsonText(cautionLine())});
     members.insert(members.end(),

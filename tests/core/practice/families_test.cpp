@@ -5,7 +5,8 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <map>
+#include <array>
+#include <cmath>
 #include <set>
 
 namespace tailpoint {
@@ -49,6 +50,38 @@ TEST(PracticeFamilies, LikelySlipsAreOfTheTableAndNoneStandsTwice) {
             EXPECT_GE(likely.size(), 3U) << family.id;
             for (const std::string_view slip : likely)
                 EXPECT_TRUE(known.contains(slip)) << family.id << " " << slip;
+        }
+}
+
+/// Multiples of a step, exactly: the values are typed decimals.
+void expectStep(double value, double step, const std::string& where) {
+    EXPECT_EQ(std::fmod(value, step), 0) << value << " of " << where;
+}
+
+void expectAsTheLevelSays(const Force& one, ForceUnit unit, int level, const std::string& where) {
+    constexpr std::array tens{10.0, 5.0, 1.0}, kilo{1.0, 0.5, 0.5}, degrees{5.0, 1.0, 0.5};
+    const auto at = static_cast<std::size_t>(level - 1);
+    if (one.magnitude.value)
+        expectStep(*one.magnitude.value, unit == ForceUnit::kN ? kilo[at] : tens[at], where);
+    if (const auto* angle = std::get_if<AngleForm>(&one.direction.form))
+        expectStep(angle->value, degrees[at], where);
+    if (const auto* bearing = std::get_if<BearingForm>(&one.direction.form))
+        expectStep(bearing->degrees, degrees[at], where);
+}
+
+TEST(PracticeFamilies, TheNumbersAreThoseThatTheLevelsSpeakOf) {
+    for (const FamilyEntry& family : problemFamilies())
+        for (int level = 1; level <= kLevels; ++level) {
+            const std::string_view says = family.levels[static_cast<std::size_t>(level - 1)].numbers;
+            constexpr std::array words{"in tens, or whole kilonewtons", "in fives, or half kilonewtons",
+                                       "whole magnitudes, or half kilonewtons"};
+            EXPECT_NE(says.find(words[static_cast<std::size_t>(level - 1)]), says.npos) << family.id;
+            for (std::uint32_t number = 0; number < 25; ++number) {
+                const auto made = problem({std::string(family.id), level, number});
+                for (const Force& force : made->sketch.forces)
+                    expectAsTheLevelSays(force, made->sketch.forceUnit, level, made->statement);
+                expectAsTheLevelSays(made->sketch.sum, made->sketch.forceUnit, level, made->statement);
+            }
         }
 }
 
