@@ -5,6 +5,7 @@
 #include <QScreen>
 #include <QTextLayout>
 #include <QTextOption>
+#include <map>
 
 namespace tailpoint {
 
@@ -128,10 +129,14 @@ double unitsInPoint() {
 }
 
 QFont handoutFont(double points, int weight) {
+    thread_local std::map<std::pair<double, int>, QFont> fonts; // of a few sizes
+    const std::pair key{points, weight};
+    if (const auto found = fonts.find(key); found != fonts.end())
+        return found->second;
     QFont font = sansFont();
     font.setPointSizeF(points * kLayoutScale);
     font.setWeight(static_cast<QFont::Weight>(weight));
-    return font;
+    return fonts.emplace(key, font).first->second;
 }
 
 namespace {

@@ -1,4 +1,5 @@
 // Paragraphs, lines of calculation and tables, made of set formulas.
+#include "ui/render/fonts.h"
 #include "ui/render/typesetter.h"
 
 #include <QFontMetricsF>
@@ -161,7 +162,7 @@ private:
         Setting set;
         set.ascent = m_empty.ascent;
         set.descent = m_empty.descent;
-        set.width = m_metrics.horizontalAdvance(string);
+        set.width = advanceOf(m_font, string);
         set.texts.push_back({{0, 0}, string, m_font});
         place(set);
     }
