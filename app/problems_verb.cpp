@@ -5,6 +5,7 @@
 #include "ui/document/files.h"
 #include "ui/practice/new_folder.h"
 #include "ui/practice/problem_sheet.h"
+#include "ui/problems/roster.h"
 #include "ui/problems/sheet_from.h"
 #include "ui/problems/write_sheet.h"
 
@@ -134,32 +135,6 @@ Lines familiesIn(const QString& names) {
     return families;
 }
 
-Lines rosterIn(const QString& file) {
-    const auto bytes = readBytes(file, QStringLiteral("roster"));
-    if (const auto* error = std::get_if<FileError>(&bytes))
-        return file + ": " + error->line();
-    std::vector<std::string> roster;
-    int number = 0;
-    for (QByteArray line : std::get<QByteArray>(bytes).split('\n')) {
-        if (++number == 1 && line.startsWith("\xEF\xBB\xBF"))
-            line.remove(0, 3);
-        const std::string name = line.trimmed().toStdString();
-        if (name.empty())
-            continue;
-        const auto refused = [&](const char* why) {
-            return QStringLiteral("%1:%2: '%3' %4")
-                .arg(file, QString::number(number), QString::fromStdString(oneLine(name)),
-                     QLatin1String(why));
-        };
-        if (!printableLength(name))
-            return refused("can't be printed; save the names as UTF-8, one a line");
-        if (std::find(roster.begin(), roster.end(), name) != roster.end())
-            return refused("stands twice; tell the two apart");
-        roster.push_back(name);
-    }
-    return roster.empty() ? Lines(file + QStringLiteral(": has no names; write one a line")) : Lines(roster);
-}
-
 std::variant<SheetRequest, QString> requestIn(const Arguments& arguments) {
     SheetRequest request;
     Lines families = familiesIn(arguments.value(QStringLiteral("--family")));
@@ -178,7 +153,7 @@ std::variant<SheetRequest, QString> requestIn(const Arguments& arguments) {
     request.level = arguments.value(QStringLiteral("--level"), QStringLiteral("1")).toInt();
     if (!arguments.has(QStringLiteral("--roster")))
         return request;
-    Lines roster = rosterIn(arguments.value(QStringLiteral("--roster")));
+    Lines roster = readRoster(arguments.value(QStringLiteral("--roster")));
     if (const auto* fault = std::get_if<QString>(&roster))
         return *fault;
     request.roster = std::get<std::vector<std::string>>(std::move(roster));

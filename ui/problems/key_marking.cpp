@@ -54,7 +54,9 @@ std::variant<SheetKey, QString> SheetKey::open(const QString& folder) {
                 .arg(table)
                 .arg(row->line)
                 .arg(QString::fromStdString(oneLine(who)));
-        key.m_hasRoster = key.m_hasRoster || numberIn(who) != ++index || who.find(',') != std::string::npos;
+        ++index;
+        if (numberIn(who) != index || who.find(',') != std::string::npos)
+            key.m_hasRoster = true;
     }
     if (index == 0)
         return table + QStringLiteral(": has no rows; take the table that was made with the sheet");
