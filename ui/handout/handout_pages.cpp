@@ -15,6 +15,7 @@ namespace {
 
 constexpr double kMargin = 54, kFoot = 30; ///< points: round the text; the page's number from the lower edge
 
+constexpr double kSlack = 0.01;    // layout units: what fills a page fits in spite of rounding
 constexpr double kMostEmpty = 0.3; ///< of a page's height, to keep a step whole
 
 /// Height of a step's title with its first two blocks: less than that is not begun at the foot of a page.
@@ -76,7 +77,7 @@ void HandoutPages::flow() {
         }
         double rest = height;
         for (const Block& block : group) {
-            if (y > top && y + block.before + block.height > bottom) {
+            if (y > top && y + block.before + block.height > bottom + kSlack) {
                 m_pages.emplace_back();
                 y = top;
             }

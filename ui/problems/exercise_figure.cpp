@@ -15,9 +15,8 @@ namespace {
 
 constexpr double kPointsPerCm = 72 / 2.54;
 constexpr double kBarRoom = 34,
-                 kEdge = 16;     ///< points for the bar; between what is drawn and the sheet's edge
-constexpr int kMostScales = 6;   ///< that are tried
-constexpr double kTallest = 640; ///< points: of a sheet on which any scale worth printing fits
+                 kEdge = 16;   ///< points for the bar; between what is drawn and the sheet's edge
+constexpr int kMostScales = 6; ///< that are tried
 
 FigureOptions exerciseOptions(const Sketch& sketch) {
     FigureOptions options;
@@ -32,34 +31,40 @@ FigureOptions exerciseOptions(const Sketch& sketch) {
     return options;
 }
 
+/// A box that grows.
 struct Reach {
-    double top = 1e300, bottom = -1e300;
-    void take(double y) {
-        top = std::min(top, y);
-        bottom = std::max(bottom, y);
+    double left = 1e300, right = -1e300, top = 1e300, bottom = -1e300;
+    double width() const { return right - left; }
+    double height() const { return bottom - top; }
+    void take(Point point) {
+        left = std::min(left, point.x);
+        right = std::max(right, point.x);
+        top = std::min(top, point.y);
+        bottom = std::max(bottom, point.y);
     }
     void take(const Path& path) {
         for (const Point& point : path.points)
-            take(point.y);
+            take(point);
     }
     void take(const Arc& arc) {
         constexpr int pieces = 48; // of which each reaches less than a point beyond its ends
-        for (int i = 0; i <= pieces; ++i)
-            take(arc.centre.y -
-                 arc.radius *
-                     std::sin(toRadians(arc.startDegrees + arc.sweepDegrees * i / pieces, AngleUnit::deg)));
+        for (int i = 0; i <= pieces; ++i) {
+            const double angle = toRadians(arc.startDegrees + arc.sweepDegrees * i / pieces, AngleUnit::deg);
+            take(Point{arc.centre.x + arc.radius * std::cos(angle),
+                       arc.centre.y - arc.radius * std::sin(angle)});
+        }
     }
     void take(const Disc& disc) {
-        take(disc.centre.y - disc.radius);
-        take(disc.centre.y + disc.radius);
+        take(Point{disc.centre.x - disc.radius, disc.centre.y - disc.radius});
+        take(Point{disc.centre.x + disc.radius, disc.centre.y + disc.radius});
     }
     void take(const Text& text) {
-        take(text.box.top);
-        take(text.box.bottom());
+        take(Point{text.box.left, text.box.top});
+        take(Point{text.box.right(), text.box.bottom()});
     }
 };
 
-/// How far up and down the drawing goes; axes, grid and lines of action go as far as their sheet.
+/// How far the drawing goes; axes, grid and lines of action go as far as their sheet.
 Reach reachOf(const DisplayList& list) {
     Reach reach;
     for (const Group& group : list.groups)
@@ -74,30 +79,44 @@ Reach reachOf(const DisplayList& list) {
 class Drafting {
 public:
     Drafting(Result question, FigureOptions options, double width)
-        : m_question(std::move(question)), m_options(std::move(options)),
-          m_fitted(fittedView(m_question.sketch, m_question.solved, m_question.construction, m_options, width,
-                              kTallest, &m_measure)) {}
+        : m_question(std::move(question)), m_options(std::move(options)), m_width(width) {}
 
-    const View& fitted() const { return m_fitted; }
+    /// The greatest scale, points a force unit, at which the given arrows alone would fit.
+    double mostScale() const {
+        Reach reach;
+        reach.take(Point{});
+        const auto take = [&](const Force& vector) {
+            const auto unit = unitVector(vector.direction, m_question.sketch);
+            if (unit && vector.magnitude.value)
+                reach.take(Point{*vector.magnitude.value * static_cast<double>(unit->cos),
+                                 *vector.magnitude.value * static_cast<double>(unit->sin)});
+        };
+        for (const Force& force : m_question.sketch.forces)
+            take(force);
+        take(m_question.sketch.sum);
+        const double most = std::min(reach.width() > 0 ? (m_width - 2 * kEdge) / reach.width() : 1e300,
+                                     reach.height() > 0 ? mostHeight() / reach.height() : 1e300);
+        return most < 1e300 ? most : 1; // nothing has a length
+    }
 
-    /// At this scale, on a sheet as high as it needs; empty: higher than kMostExerciseHeight, but for arcs
-    /// and labels that are as high at any scale.
+    /// At this scale, on a sheet as high as it needs; empty: too large for the paper, but for arcs and
+    /// labels, which are as large at any scale.
     std::optional<DisplayList> at(double scale, bool isLast) const {
-        View view = m_fitted; // about its middle
-        const Point middle{view.width / 2, view.height / 2};
-        const Eigen::Vector2d there = view.toSketch(middle);
-        view.scale = scale;
-        view.origin = {middle.x - scale * there.x(), middle.y + scale * there.y()};
-        const Reach reach = reachOf(composed(view));
-        const double height = std::max(kLeastExerciseHeight, reach.bottom - reach.top + 2 * kEdge);
-        if (height > kMostExerciseHeight && !isLast)
+        constexpr double ample = 3000; // points: a sheet on which nothing is cut off
+        const Reach reach = reachOf(composed({ample, ample, {ample / 2, ample / 2}, scale}));
+        const bool fits = reach.height() <= mostHeight() && reach.width() <= m_width - 2 * kEdge;
+        if (!fits && !isLast)
             return std::nullopt;
-        view.origin.y += (height - reach.bottom - reach.top) / 2;
-        view.height = height;
-        return composed(view);
+        const double height = std::max(kLeastExerciseHeight, reach.height() + 2 * kEdge);
+        return composed({m_width,
+                         height,
+                         {(m_width + ample - reach.left - reach.right) / 2,
+                          (height + ample - reach.top - reach.bottom) / 2},
+                         scale});
     }
 
 private:
+    static double mostHeight() { return kMostExerciseHeight - 2 * kEdge; }
     DisplayList composed(const View& view) const {
         return compose(m_question.sketch, m_question.solved, m_question.construction, view, m_options,
                        m_measure)
@@ -107,7 +126,7 @@ private:
     QtTextMeasure m_measure;
     Result m_question;
     FigureOptions m_options;
-    View m_fitted;
+    double m_width;
 };
 
 /// The next of 1, 2, 5 times a power of ten.
@@ -123,7 +142,9 @@ double nextCoarser(double unitsPerCm) {
 ExerciseFigure exerciseFigure(const Sketch& sketch, double width) {
     const Drafting drafting(unanswered(sketch), exerciseOptions(sketch), width);
     ExerciseFigure figure;
-    figure.unitsPerCm = divisionOf(drafting.fitted());
+    View most;
+    most.scale = drafting.mostScale();
+    figure.unitsPerCm = divisionOf(most);
     for (int tries = 1;; ++tries) {
         if (auto drawn = drafting.at(kPointsPerCm / figure.unitsPerCm, tries == kMostScales)) {
             figure.list = std::move(*drawn);
@@ -200,7 +221,7 @@ ExerciseFigure figureNotToScale(const Sketch& sketch, double width) {
     const Drafting drafting(unanswered(other), options, width);
     constexpr double smaller = 0.8;
     ExerciseFigure figure;
-    double scale = drafting.fitted().scale;
+    double scale = drafting.mostScale();
     for (int tries = 1;; ++tries, scale *= smaller)
         if (auto drawn = drafting.at(scale, tries == kMostScales)) {
             figure.list = std::move(*drawn);

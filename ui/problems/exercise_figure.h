@@ -20,7 +20,7 @@ ExerciseFigure exerciseFigure(const Sketch& sketch, double width);
 /// point, is as given.
 ExerciseFigure figureNotToScale(const Sketch& sketch, double width);
 
-inline constexpr double kLeastExerciseHeight = 120, kMostExerciseHeight = 330; ///< points, without the
+inline constexpr double kLeastExerciseHeight = 120, kMostExerciseHeight = 310; ///< points, without the
                                                                                ///< bar
 
 } // namespace tailpoint

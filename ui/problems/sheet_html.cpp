@@ -39,9 +39,15 @@ std::string figureHtml(DisplayList list, std::size_t index) {
     const std::string prefix = "p" + std::to_string(index + 1) + "-";
     for (Group& group : list.groups)
         group.id = prefix + group.id;
-    const std::string svg = toSvg(list, printTheme(), {}).toStdString();
-    const auto begin = svg.find("<svg");
-    return begin == std::string::npos ? std::string() : "<figure>\n" + svg.substr(begin) + "\n</figure>\n";
+    QString svg = QString::fromUtf8(toSvg(list, printTheme(), {}));
+    const QString own = QString::fromStdString(prefix);
+    for (const char* id : {"title", "desc"}) // of the figure as a whole
+        svg.replace(QStringLiteral(" id=\"%1\"").arg(QLatin1String(id)),
+                    QStringLiteral(" id=\"%1%2\"").arg(own, QLatin1String(id)));
+    svg.replace(QStringLiteral("aria-labelledby=\"title desc\""),
+                QStringLiteral("aria-labelledby=\"%1title %1desc\"").arg(own));
+    const qsizetype begin = svg.indexOf(QLatin1String("<svg"));
+    return begin < 0 ? std::string() : "<figure>\n" + svg.mid(begin).toStdString() + "\n</figure>\n";
 }
 
 /// Squares of 1 cm, halved by fainter lines.
