@@ -15,7 +15,7 @@ namespace {
 std::unique_ptr<ClassOutput> outputFor(const QString& form, const KeyMarking& marking) {
     if (form == QLatin1String("json"))
         return classJson();
-    return form == QLatin1String("text") ? classText() : classCsv(marking.form(), marking.columns());
+    return form == QLatin1String("text") ? classText() : tableCsv(marking.form(), marking.columns());
 }
 
 struct Written {
@@ -77,7 +77,7 @@ int markByKey(const Arguments& arguments) {
                    arguments.value(QStringLiteral("-o"), QStringLiteral("-")),
                    {}});
     if (arguments.has(QStringLiteral("--points")))
-        all.push_back({pointsCsv(marking.form()), arguments.value(QStringLiteral("--points")), {}});
+        all.push_back({pointsTableCsv(marking.form()), arguments.value(QStringLiteral("--points")), {}});
     QStringList outputs;
     for (const Written& one : all)
         outputs << one.file;

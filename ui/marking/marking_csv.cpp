@@ -50,18 +50,18 @@ private:
 } // namespace
 
 std::unique_ptr<ClassOutput> classCsv(const ClassMarking& marking) {
-    return classCsv(marking.form(), marking.columns());
+    return tableCsv(marking.form(), marking.columns());
 }
 
-std::unique_ptr<ClassOutput> classCsv(const CsvForm& form, const std::vector<std::string>& columns) {
+std::unique_ptr<ClassOutput> tableCsv(const CsvForm& form, const std::vector<std::string>& columns) {
     return std::make_unique<ClassCsv>(form, columns);
 }
 
 std::unique_ptr<ClassOutput> pointsCsv(const ClassMarking& marking) {
-    return pointsCsv(marking.form());
+    return pointsTableCsv(marking.form());
 }
 
-std::unique_ptr<ClassOutput> pointsCsv(const CsvForm& form) {
+std::unique_ptr<ClassOutput> pointsTableCsv(const CsvForm& form) {
     return std::make_unique<PointsCsv>(form);
 }
 

@@ -108,13 +108,16 @@ void ProblemsDialog::buildChoices(QFormLayout* rows) {
         item->setToolTip(inText(family.asks));
         item->setCheckState(Qt::Unchecked);
     }
-    m_families->setMinimumHeight(170);
+    constexpr int leastWidth = 300;
+    m_families->setMinimumWidth(leastWidth);
+    m_families->setFixedHeight(m_families->count() * m_families->sizeHintForRow(0) +
+                               2 * m_families->frameWidth() + 2);
     m_families->setAccessibleName(tr("Kinds of problems"));
     for (int level = 1; level <= kLevels; ++level)
         m_level->addItem(tr("Level %1").arg(level), level);
     m_levelWords->setWordWrap(true);
-    m_levelWords->setMinimumHeight(4 *
-                                   m_levelWords->fontMetrics().lineSpacing()); // nothing moves with a level
+    constexpr int lines = 5; // nothing moves where a level says more
+    m_levelWords->setFixedHeight(lines * m_levelWords->fontMetrics().lineSpacing());
     m_levelWords->setAlignment(Qt::AlignTop);
     m_count->setRange(1, static_cast<int>(kMostVariants));
     m_seed->setRange(0, kMostSeed);
@@ -130,6 +133,7 @@ void ProblemsDialog::buildChoices(QFormLayout* rows) {
     m_chooseFolder = named(new QPushButton(tr("C&hoose\u2026")), "problemsChooseFolder");
     const auto withButton = [](QLineEdit* edit, QPushButton* button) {
         auto* row = new QHBoxLayout;
+        row->setSpacing(8);
         row->addWidget(edit, 1);
         row->addWidget(button);
         return row;

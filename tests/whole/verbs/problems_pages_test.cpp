@@ -176,7 +176,8 @@ TEST_F(ProblemPages, OnesOwnSketchesBecomeASheetInTheirOrder) {
     ASSERT_EQ(pages.size(), 2);
     EXPECT_TRUE(pages[1].contains(QStringLiteral("Survey raft"))) << pages[1].toStdString();
     EXPECT_FALSE(pages[1].contains(QStringLiteral("520"))); // R of the raft, by hand (README)
-    EXPECT_TRUE(squeezed(pagesOf(QStringLiteral("own/key.pdf")).join(QLatin1Char(' '))).contains(QStringLiteral("R=520N")));
+    EXPECT_TRUE(squeezed(pagesOf(QStringLiteral("own/key.pdf")).join(QLatin1Char(' ')))
+                    .contains(QStringLiteral("R=520N")));
     EXPECT_EQ(bytesOf(path(QStringLiteral("own/sketches/0002.json"))),
               bytesOf(samples + QStringLiteral("survey-raft.json")));
     expectRefused(run({QStringLiteral("problems"), QStringLiteral("--from"),
