@@ -116,7 +116,7 @@ void ProblemsDialog::buildChoices(QFormLayout* rows) {
     for (int level = 1; level <= kLevels; ++level)
         m_level->addItem(tr("Level %1").arg(level), level);
     m_levelWords->setWordWrap(true);
-    constexpr int lines = 5; // nothing moves where a level says more
+    constexpr int lines = 7; // nothing moves where a level says more
     m_levelWords->setFixedHeight(lines * m_levelWords->fontMetrics().lineSpacing());
     m_levelWords->setAlignment(Qt::AlignTop);
     m_count->setRange(1, static_cast<int>(kMostVariants));
@@ -132,6 +132,7 @@ void ProblemsDialog::buildChoices(QFormLayout* rows) {
     m_chooseRoster = named(new QPushButton(tr("Choo&se\u2026")), "problemsChooseRoster");
     m_chooseFolder = named(new QPushButton(tr("C&hoose\u2026")), "problemsChooseFolder");
     const auto withButton = [](QLineEdit* edit, QPushButton* button) {
+        button->setAutoDefault(false); // Enter makes the sheet
         auto* row = new QHBoxLayout;
         row->setSpacing(8);
         row->addWidget(edit, 1);
@@ -213,8 +214,8 @@ void ProblemsDialog::ask() {
     m_fault->clear();
     showLevel();
     showPreview();
-    m_families->setFocus();
     open();
+    m_families->setFocus();
 }
 
 void ProblemsDialog::restore() {
@@ -288,6 +289,8 @@ void ProblemsDialog::showLevel() {
         words = inText(level.numbers) + QStringLiteral("; ") + inText(level.reference) +
                 QStringLiteral("; ") + inText(level.traps);
     }
+    if (!words.isEmpty())
+        words[0] = words[0].toUpper();
     m_levelWords->setText(words);
     const SheetForm form = look().form;
     m_paper->setEnabled(form == SheetForm::pdf);

@@ -111,7 +111,8 @@ TEST_F(ProblemsWindow, ThePreviewIsThePageAsItWillBe) {
 TEST_F(ProblemsWindow, GoesByKeyboard) {
     ProblemsDialog& dialog = ask();
     auto* families = child<QListWidget>(dialog, "problemsFamilies");
-    ASSERT_TRUE(families->hasFocus());
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));
+    ASSERT_EQ(dialog.focusWidget(), families);
     QTest::keyClick(families, Qt::Key_Down);
     QTest::keyClick(families, Qt::Key_Space);
     EXPECT_EQ(families->item(1)->checkState(), Qt::Checked);
