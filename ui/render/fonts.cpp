@@ -92,6 +92,7 @@ const QFont& fontOfThread(const QFont& font) {
     if (fonts.size() > most)
         fonts.clear();
     const QFont own = parted(font);
+    QFontMetricsF(own).horizontalAdvance(QLatin1Char('x')); // else every copy looks for its glyphs anew
     return *fonts.insert(own, own);
 }
 
