@@ -180,12 +180,12 @@ std::vector<Kept> keyGroups(const Problem& problem, const ProblemPlace& place, c
     return groups;
 }
 
-std::vector<Kept> keyHead(const QString& title, const QString& student, double width) {
+Kept keyHead(const QString& title, const QString& student, double width) {
     GroupWriter out(width);
     out.begin(student.isEmpty() ? 0 : 20);
     const QString words = student.isEmpty() ? QStringLiteral("Key \u00B7 ") + title : student;
     out.prose(inProse(words.toStdString()), student.isEmpty() ? 15 : 13, 0, 0, QFont::DemiBold);
-    return out.take();
+    return std::move(out.take().front());
 }
 
 } // namespace tailpoint

@@ -39,6 +39,6 @@ std::vector<HandoutPages::Kept> keyGroups(const Problem& problem, const ProblemP
                                           const Scheme& scheme, const std::optional<KeySolution>& solution,
                                           double width);
 /// The head of a key, or of a student's part of it.
-std::vector<HandoutPages::Kept> keyHead(const QString& title, const QString& student, double width);
+HandoutPages::Kept keyHead(const QString& title, const QString& student, double width);
 
 } // namespace tailpoint

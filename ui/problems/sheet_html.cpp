@@ -27,7 +27,8 @@ figure svg { max-height: none }
 .margin td, .margin th { text-align: left }
 .margin td:first-child, .margin th:first-child { text-align: right }
 .quiet { color: #4c585f; font-size: .9em }
-@media print { section { border-top: 0; margin-top: 0; padding-top: 0 } }
+@media print { section { border-top: 0; margin-top: 0; padding-top: 0; display: table; width: 100% }
+.running { display: table-header-group; break-inside: avoid } .body { display: table-row-group } }
 )";
 
 std::string escaped(const QString& text) {
@@ -52,7 +53,7 @@ std::string figureHtml(DisplayList list, std::size_t index) {
 
 /// Squares of 1 cm, halved by fainter lines.
 std::string gridHtml() {
-    constexpr int across = 16, down = 9;
+    constexpr int across = 16, down = 7;
     const auto lines = [](bool isWhole) {
         std::string path;
         const auto at = [](int halves) { return std::to_string(halves / 2) + (halves % 2 ? ".5" : ""); };
@@ -67,14 +68,14 @@ std::string gridHtml() {
                "\" stroke-width=\"0.012\"/>\n";
     };
     const Theme& theme = printTheme();
-    return "<svg width=\"16cm\" height=\"9cm\" viewBox=\"-0.01 -0.01 16.02 9.02\" aria-hidden=\"true\">\n" +
+    return "<svg width=\"16cm\" height=\"7cm\" viewBox=\"-0.01 -0.01 16.02 7.02\" aria-hidden=\"true\">\n" +
            stroke(false, theme.hairline) + stroke(true, theme.quietInk) + "</svg>\n";
 }
 
 std::string headHtml(const ProblemPlace& place, const std::string& code) {
-    return "<p class=\"head\"><span>" + escaped(place.title) + "</span><span>" +
+    return "<div class=\"running\"><p class=\"head\"><span>" + escaped(place.title) + "</span><span>" +
            (place.student.isEmpty() ? "Name <span class=\"line\"></span>" : escaped(place.student)) +
-           "</span><b>" + xmlEscaped(code) + "</b></p>\n";
+           "</span><b>" + xmlEscaped(code) + "</b></p></div>\n<div class=\"body\">\n";
 }
 
 std::string problemHtml(const Problem& problem, const ProblemPlace& place, const SheetLook& look,
@@ -92,7 +93,7 @@ std::string problemHtml(const Problem& problem, const ProblemPlace& place, const
            "</div>\n<p class=\"asked\"><b>Answer</b>";
     for (const Formula& symbol : askedSymbols(problem.sketch))
         out += "<span>" + toMathml(symbol) + " = <i></i></span>";
-    return out + "</p>\n</section>\n";
+    return out + "</p>\n</div>\n</section>\n";
 }
 
 std::string marginHtml(const SheetVariant& variant) {
@@ -111,8 +112,8 @@ std::string marginHtml(const SheetVariant& variant) {
 std::string keyHtml(const SheetVariant& variant, const ProblemPlace& place, bool solution,
                     std::size_t index) {
     const Problem& problem = variant.problem;
-    std::string out = "<section>\n<p class=\"head\"><span>" + escaped(place.student) + "</span><b>" +
-                      xmlEscaped(problem.code) + "</b></p>\n<h1>" +
+    std::string out = "<section>\n<div class=\"running\"><p class=\"head\"><span>" + escaped(place.student) +
+                      "</span><b>" + xmlEscaped(problem.code) + "</b></p></div>\n<div class=\"body\">\n<h1>" +
                       xmlEscaped(problemHeading(problem, place)) + "</h1>\n";
     for (const Prose& line : answerLines(variant.scheme))
         out += "<p class=\"answer\">" + toHtml(line) + "</p>\n";
@@ -125,7 +126,7 @@ std::string keyHtml(const SheetVariant& variant, const ProblemPlace& place, bool
         if (!made.handout.caution.empty())
             out += "<p class=\"caution\">" + xmlEscaped(made.handout.caution) + "</p>\n";
     }
-    return out + "</section>\n";
+    return out + "</div>\n</section>\n";
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 #include "ui/handout/handout_blocks.h"
 #include "ui/problems/write_sheet.h"
 
+#include <algorithm>
 #include <iterator>
 
 namespace tailpoint {
@@ -71,12 +72,15 @@ SheetPdf::Part SheetPdf::part(std::size_t index) const {
     Part part;
     part.sheet = std::make_unique<HandoutPages>(std::move(groups), std::move(figure.list), m_paper,
                                                 HandoutPages::Foot{{}, footOf(place)});
-    if (beginsStudent(index))
-        part.entry = keyHead(m_title, place.student, m_width);
     std::optional<KeySolution> solution;
     if (m_look.solutions)
         solution = keySolution(variant.problem.sketch);
-    append(part.entry, keyGroups(variant.problem, place, variant.scheme, solution, m_width));
+    part.entry = keyGroups(variant.problem, place, variant.scheme, solution, m_width);
+    if (beginsStudent(index)) { // the head clings to the first entry
+        Kept head = keyHead(m_title, place.student, m_width);
+        std::move(part.entry.front().begin(), part.entry.front().end(), std::back_inserter(head));
+        part.entry.front() = std::move(head);
+    }
     if (solution)
         part.key =
             std::make_unique<HandoutPages>(std::exchange(part.entry, {}), std::move(solution->figure),
