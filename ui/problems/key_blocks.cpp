@@ -110,8 +110,17 @@ std::vector<MarginLine> marginOf(const Scheme& scheme) {
         return std::tie(a.quadrant, a.value) < std::tie(b.quadrant, b.value);
     });
     std::vector<MarginLine> lines;
-    for (Ranked& one : all)
-        lines.push_back(std::move(one.line));
+    for (Ranked& one : all) {
+        const auto same = [&](const MarginLine& line) {
+            return line.number == one.line.number && line.symbol == one.line.symbol &&
+                   line.points == one.line.points && line.slip == one.line.slip;
+        };
+        const auto found = std::find_if(lines.begin(), lines.end(), same);
+        if (found == lines.end())
+            lines.push_back(std::move(one.line));
+        else
+            found->answer = 0; // whichever answer it stands for
+    }
     return lines;
 }
 

@@ -12,7 +12,7 @@ namespace tailpoint {
 struct MarginLine {
     std::string number; ///< "335 N"
     Formula symbol;     ///< of what it is
-    int answer = 0;     ///< 1, 2: of which of two answers
+    int answer = 0;     ///< 1, 2: of which of two answers; 0: of either
     std::string points; ///< that the whole answer earns: "1"
     std::string slip;   ///< "supplement in cosines"
 };

@@ -48,6 +48,54 @@ QByteArray GrowingPdf::take() {
     return m_isSound ? std::exchange(m_bytes, {}) : QByteArray();
 }
 
+PaintedApart::PaintedApart(const QString& title, QPageSize::PageSizeId paper)
+    : m_thread([this, title, paper] { paint(title, paper); }) {}
+
+PaintedApart::~PaintedApart() {
+    end();
+}
+
+void PaintedApart::paint(const QString& title, QPageSize::PageSizeId paper) {
+    GrowingPdf pdf(title, paper);
+    std::unique_lock lock(m_mutex);
+    while (true) {
+        m_changed.wait(lock, [this] { return m_isEnding || !m_waiting.empty(); });
+        if (m_waiting.empty())
+            break;
+        const auto pages = std::move(m_waiting.front());
+        m_waiting.pop_front();
+        m_changed.notify_all();
+        lock.unlock();
+        pdf.add(*pages);
+        lock.lock();
+    }
+    m_bytes = pdf.take();
+}
+
+void PaintedApart::add(std::unique_ptr<HandoutPages> pages) {
+    constexpr std::size_t most = 16;
+    std::unique_lock lock(m_mutex);
+    m_changed.wait(lock, [this] { return m_waiting.size() < most; });
+    m_waiting.push_back(std::move(pages));
+    m_changed.notify_all();
+}
+
+void PaintedApart::end() {
+    if (!m_thread.joinable())
+        return;
+    {
+        const std::lock_guard lock(m_mutex);
+        m_isEnding = true;
+    }
+    m_changed.notify_all();
+    m_thread.join();
+}
+
+QByteArray PaintedApart::take() {
+    end();
+    return std::exchange(m_bytes, {});
+}
+
 ProblemPlace placeOf(const ProblemSheet& sheet, std::size_t problem, const QString& title) {
     const SheetVariant& variant = sheet.variants[problem];
     return {title, QString::fromStdString(variant.who), variant.place, sheet.request.count};
@@ -56,7 +104,7 @@ ProblemPlace placeOf(const ProblemSheet& sheet, std::size_t problem, const QStri
 SheetPdf::SheetPdf(const ProblemSheet& sheet, const SheetLook& look)
     : m_sheet(sheet), m_look(look), m_title(titleOf(sheet)),
       m_paper(QPageSize(look.paper).size(QPageSize::Point)), m_width(HandoutPages::columnWidth(m_paper)),
-      m_pages(std::make_unique<GrowingPdf>(m_title, look.paper)),
+      m_pages(std::make_unique<PaintedApart>(m_title, look.paper)),
       m_key(std::make_unique<GrowingPdf>(QStringLiteral("Key \u00B7 ") + m_title, look.paper)) {}
 
 bool SheetPdf::beginsStudent(std::size_t problem) const {
@@ -89,7 +137,7 @@ SheetPdf::Part SheetPdf::part(std::size_t index) const {
 }
 
 void SheetPdf::add(std::size_t, Part part) {
-    m_pages->add(*part.sheet);
+    m_pages->add(std::move(part.sheet));
     if (part.key)
         m_key->add(*part.key);
     append(m_entries, std::move(part.entry));

@@ -7,7 +7,11 @@
 #include <QBuffer>
 #include <QPainter>
 #include <QPdfWriter>
+#include <condition_variable>
+#include <deque>
 #include <memory>
+#include <mutex>
+#include <thread>
 
 namespace tailpoint {
 
@@ -25,6 +29,26 @@ private:
     std::unique_ptr<QPdfWriter> m_writer;
     std::unique_ptr<QPainter> m_painter;
     bool m_isFresh = true, m_isSound = true;
+};
+
+/// A PDF that is painted on a thread of its own, in the order in which pages are added.
+class PaintedApart {
+public:
+    PaintedApart(const QString& title, QPageSize::PageSizeId paper);
+    ~PaintedApart();
+    /// Waits where many wait already.
+    void add(std::unique_ptr<HandoutPages> pages);
+    QByteArray take(); ///< as GrowingPdf
+private:
+    void paint(const QString& title, QPageSize::PageSizeId paper);
+    void end();
+
+    std::mutex m_mutex;
+    std::condition_variable m_changed;
+    std::deque<std::unique_ptr<HandoutPages>> m_waiting;
+    bool m_isEnding = false;
+    QByteArray m_bytes;
+    std::thread m_thread;
 };
 
 /// See writePages() (write_sheet.cpp). `sheet` outlives it.
@@ -47,8 +71,9 @@ private:
     SheetLook m_look;
     QString m_title;
     QSizeF m_paper;
-    double m_width; ///< of the column, layout units
-    std::unique_ptr<GrowingPdf> m_pages, m_key;
+    double m_width;                        ///< of the column, layout units
+    std::unique_ptr<PaintedApart> m_pages; ///< beside the key, which is the most to paint
+    std::unique_ptr<GrowingPdf> m_key;
     std::vector<HandoutPages::Kept> m_entries;
 };
 

@@ -119,8 +119,8 @@ TEST_F(ProblemsWindow, GoesByKeyboard) {
     // Every field is reached by Tab and comes before the buttons.
     QStringList reached;
     for (int i = 0; i < 20; ++i) {
-        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
-        reached << QApplication::focusWidget()->objectName();
+        QTest::keyClick(dialog.focusWidget(), Qt::Key_Tab);
+        reached << dialog.focusWidget()->objectName();
     }
     for (const char* name :
          {"problemsLevel", "problemsCount", "problemsSeed", "problemsRoster", "problemsForm", "problemsPaper",
