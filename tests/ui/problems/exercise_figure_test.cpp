@@ -140,14 +140,18 @@ TEST(MarginList, IsOneAscendingListWithEveryNumber) {
     for (const Problem& one : someOfEach()) {
         const Scheme scheme = schemeOf(one);
         const auto lines = marginOf(scheme);
-        for (const SlipNumber& number : scheme.numbers) // what two answers have alike is said once
-            EXPECT_EQ(std::count_if(lines.begin(), lines.end(),
-                                    [&](const MarginLine& line) {
-                                        return line.number == number.text && line.slip == number.label &&
-                                               (line.answer == number.answer || line.answer == 0);
-                                    }),
-                      1)
+        for (const SlipNumber& number : scheme.numbers) { // what two answers have alike is said once
+            const auto answer =
+                std::find_if(scheme.answers.begin(), scheme.answers.end(),
+                             [&](const SchemeAnswer& each) { return each.name == number.name; });
+            const Formula of = symbol(answer->symbol, QuantityId{});
+            const auto says = [&](const MarginLine& line) {
+                return line.number == number.text && line.symbol == of && line.slip == number.label &&
+                       (line.answer == number.answer || line.answer == 0);
+            };
+            EXPECT_EQ(std::count_if(lines.begin(), lines.end(), says), 1)
                 << one.code << ' ' << number.text << ' ' << number.label;
+        }
         double last = -1e300;
         for (const MarginLine& line : lines) {
             if (line.number.starts_with('N') || line.number.starts_with('S'))
