@@ -165,7 +165,7 @@ FamilyRow smallestForceFamily() {
               "track, {R}.",
               "north-east", kTraces},
              {"kite", "A hand on the kite's line",
-              "A kite pulls at its ring with {P}. A helper pulls at the ring so that the resultant acts "
+              "A kite pulls at its ring with {P}. A friend pulls at the ring so that the resultant acts "
               "along the pilot's line, {R}.",
               "downwind", kCords},
              {"trunk", "A guiding rope round a trunk",
@@ -209,8 +209,8 @@ FamilyRow twoAnswersFamily() {
           "pulls with {Q}.",
           "along the track", kTraces},
          {"kite", "A kite and a steady hand",
-          "A kite and a helper pull at one ring, and their resultant is {R}. The kite's line leads {P:way}; "
-          "the helper pulls with {Q}.",
+          "A kite and a friend pull at one ring, and their resultant is {R}. The kite's line leads {P:way}; "
+          "the friend pulls with {Q}.",
           "downwind", kCords},
          {"stage", "Two lines to a stage machine",
           "Two ropes lead to a carriage on a stage, seen from above, and pull at it with the resultant {R}. "

@@ -120,26 +120,49 @@ std::string givenText(const Sketch& sketch) {
 
 } // namespace
 
-std::optional<Problem> problem(const ProblemId& id) {
+namespace {
+
+/// A family, and what its problem is drawn with.
+struct Drawn {
+    const FamilyRow* row = nullptr;
+    Lots lots;
+    const SceneRow* scene = nullptr;
+};
+
+std::optional<Drawn> drawnFor(const ProblemId& id) {
     const auto& rows = familyRows();
     const auto row =
         std::find_if(rows.begin(), rows.end(), [&](const FamilyRow& one) { return one.id == id.family; });
     if (row == rows.end() || id.level < 1 || id.level > kLevels || id.number >= kProblemNumbers)
         return std::nullopt;
-    Lots lots(kPracticeVersion, static_cast<std::uint64_t>(row - rows.begin()),
-              static_cast<std::uint64_t>(id.level), std::uint64_t{id.number});
-    const SceneRow& scene = lots.oneOf(row->scenes);
-    Found found = findSketch(*row, {lots, scene, id.level});
+    Drawn drawn{&*row, Lots(kPracticeVersion, static_cast<std::uint64_t>(row - rows.begin()),
+                            static_cast<std::uint64_t>(id.level), std::uint64_t{id.number})};
+    drawn.scene = &drawn.lots.oneOf(row->scenes);
+    return drawn;
+}
+
+} // namespace
+
+std::optional<Problem> problem(const ProblemId& id) {
+    auto drawn = drawnFor(id);
+    if (!drawn)
+        return std::nullopt;
+    Found found = findSketch(*drawn->row, {drawn->lots, *drawn->scene, id.level});
     if (!found.sketch)
         return std::nullopt;
-    std::string words = worded(*found.sketch, *row, scene);
+    std::string words = worded(*found.sketch, *drawn->row, *drawn->scene);
     return Problem{id,
                    problemCode(id),
-                   std::string(scene.id),
+                   std::string(drawn->scene->id),
                    std::move(*found.sketch),
                    std::move(words),
-                   row->answers == 2,
+                   drawn->row->answers == 2,
                    std::move(found.alike)};
+}
+
+std::string statementFor(const ProblemId& id, const Sketch& sketch) {
+    const auto drawn = drawnFor(id);
+    return drawn ? worded(sketch, *drawn->row, *drawn->scene) : std::string();
 }
 
 std::uint32_t problemNumber(std::uint32_t seed, std::size_t index) {

@@ -54,8 +54,12 @@ struct Problem {
     bool isSeparable() const { return alike.empty(); }
 };
 
-/// About 3 ms. Empty where there is no such family, level or number.
+/// A millisecond or two, of five forces twenty. Empty where there is no such family, level or number.
 std::optional<Problem> problem(const ProblemId& id);
+
+/// The problem's words around other values of the same structure (otherNumbers()). Empty where there is no
+/// such problem. Precondition: `sketch` has the problem's vectors with the same unknowns.
+std::string statementFor(const ProblemId& id, const Sketch& sketch);
 
 /// Does the same for every index below a count, in any order, side by side if it likes.
 using Spread = std::function<void(std::size_t count, const std::function<void(std::size_t)>& each)>;

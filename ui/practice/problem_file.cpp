@@ -1,6 +1,6 @@
 #include "ui/practice/problem_file.h"
 
-#include "core/practice/families.h"
+#include "core/practice/other_numbers.h"
 #include "ui/document/sketch_json.h"
 #include "ui/document/unknown_keys.h"
 
@@ -60,6 +60,17 @@ std::string statementOf(const Sketch& sketch) {
     const JsonValue* statement = keptKey(sketch, kStatement);
     return statement != nullptr && statement->kind == JsonValue::Kind::string ? statement->text
                                                                               : std::string();
+}
+
+std::optional<Sketch> withOtherNumbers(const Sketch& sketch, std::uint32_t seed) {
+    const auto other = otherNumbers(sketch, seed);
+    if (!other)
+        return std::nullopt;
+    const auto id = problemIdOf(sketch);
+    const auto made = id ? problem(*id) : std::nullopt;
+    const bool isAsMade = made && made->statement == statementOf(sketch);
+    return withKey(withStatement(*other, isAsMade ? statementFor(*id, *other) : std::string()), kPractice,
+                   std::nullopt);
 }
 
 std::optional<ProblemId> problemIdOf(const Sketch& sketch) {

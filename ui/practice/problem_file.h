@@ -21,4 +21,9 @@ std::optional<ProblemId> problemIdOf(const Sketch& sketch);
 /// The sketch with another statement; an empty one takes the key out.
 Sketch withStatement(const Sketch& sketch, const std::string& statement);
 
+/// otherNumbers() of a sketch as a file has it. It is no longer the problem of its code; a statement as it
+/// was generated says the new values, one that was edited goes, for nobody knows which of its numbers are
+/// meant.
+std::optional<Sketch> withOtherNumbers(const Sketch& sketch, std::uint32_t seed);
+
 } // namespace tailpoint

@@ -20,12 +20,12 @@ bool sideBySide(std::size_t count, const std::function<void(std::size_t)>& each,
         }
     };
     const std::size_t cores = std::max(1U, std::thread::hardware_concurrency());
-    std::vector<std::thread> helpers;
+    std::vector<std::thread> others;
     for (std::size_t i = 1; i < std::min(cores, count); ++i)
-        helpers.emplace_back(work);
+        others.emplace_back(work);
     work();
-    for (std::thread& helper : helpers)
-        helper.join();
+    for (std::thread& other : others)
+        other.join();
     return !cancelled;
 }
 

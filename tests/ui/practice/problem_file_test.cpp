@@ -1,5 +1,6 @@
 #include "ui/practice/problem_file.h"
 
+#include "tests/practiced/statement_reader.h"
 #include "ui/document/sketch_json.h"
 #include "ui/marking/mark_options.h"
 #include "ui/practice/side_by_side.h"
@@ -44,6 +45,19 @@ TEST(ProblemFile, ItsStatementCanBeEdited) {
     EXPECT_EQ(statementOf(without), "");
     EXPECT_FALSE(writeSketch(without).contains("statement"));
     EXPECT_EQ(withStatement(emptySketch(), ""), emptySketch());
+}
+
+TEST(ProblemFile, WithOtherNumbersItsStatementSaysThem) {
+    const Sketch made = withPracticeKeys(*problem({"two-forces", 1, 3}));
+    const auto other = withOtherNumbers(made, 1);
+    ASSERT_TRUE(other);
+    EXPECT_FALSE(problemIdOf(*other));
+    EXPECT_EQ(testing::valuesIn(statementOf(*other)).vectors, testing::valuesOf(*other));
+    EXPECT_NE(testing::valuesOf(*other), testing::valuesOf(made));
+    const auto edited = withOtherNumbers(withStatement(made, "Two tugs pull with 340 N."), 1);
+    ASSERT_TRUE(edited);
+    EXPECT_EQ(statementOf(*edited), "");
+    EXPECT_TRUE(isSameQuestion(*edited, *other));
 }
 
 TEST(ProblemFile, ACodeOfNoProblemIsNone) {
