@@ -19,6 +19,7 @@
 #include <QMainWindow>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QSpinBox>
 #include <QVBoxLayout>
 
@@ -38,6 +39,16 @@ Widget* named(Widget* widget, const char* name) {
 
 void choose(QComboBox* box, const QVariant& data) {
     box->setCurrentIndex(std::max(0, box->findData(data)));
+}
+
+/// "sheet", or "sheet-2" where that is there.
+QString freeName(const QString& wanted) {
+    static const QRegularExpression number(QStringLiteral("-\\d+$"));
+    const QString base = QString(wanted).remove(number);
+    QString name = wanted;
+    for (int i = 2; QFileInfo::exists(name); ++i)
+        name = QStringLiteral("%1-%2").arg(base).arg(i);
+    return name;
 }
 
 constexpr int kMostSeed = 999'999; // as the verb takes it
@@ -237,8 +248,8 @@ void ProblemsDialog::restore() {
     m_solutions->setChecked(last.value(QStringLiteral("solutions"), true).toBool());
     m_grid->setChecked(last.value(QStringLiteral("grid"), false).toBool());
     m_roster->setText(last.value(QStringLiteral("roster")).toString());
-    if (m_folder->text().isEmpty())
-        m_folder->setText(QDir::home().filePath(tr("problem-sheet")));
+    const QString folder = m_folder->text();
+    m_folder->setText(freeName(folder.isEmpty() ? QDir::home().filePath(tr("problem-sheet")) : folder));
 }
 
 void ProblemsDialog::remember() const {

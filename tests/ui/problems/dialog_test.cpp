@@ -53,6 +53,7 @@ TEST_F(ProblemsWindow, MakesWhatIsChosenAndRemembersIt) {
                            QStringLiteral("sheet.pdf"), QStringLiteral("sketches")}));
     EXPECT_TRUE(bytesOf(out() + QStringLiteral("/sheet.pdf")).startsWith("%PDF-"));
     EXPECT_TRUE(bytesOf(out() + QStringLiteral("/sketches/0002.json")).contains("\"slopes\""));
+    EXPECT_EQ(child<QLineEdit>(ask(), "problemsFolder")->text(), out() + QStringLiteral("-2")); // a free name
     open();
     ProblemsDialog& again = ask();
     EXPECT_EQ(child<QListWidget>(again, "problemsFamilies")->item(8)->checkState(), Qt::Checked);
