@@ -185,10 +185,7 @@ Made requestedSheet(const Arguments& arguments) {
         return QString();
     const std::size_t wanted = request.count * std::max<std::size_t>(1, request.roster.size());
     if (sheet->variants.size() < wanted)
-        return QStringLiteral("there are no %1 different ones of this family and level, but %2; ask for "
-                              "fewer, for more families or for another level")
-            .arg(wanted)
-            .arg(sheet->variants.size());
+        return tooFewWords(wanted, sheet->variants.size());
     return std::move(*sheet);
 }
 

@@ -62,6 +62,14 @@ std::optional<SheetForm> sheetFormFrom(const QString& name) {
     return name == QLatin1String("json") ? std::optional(SheetForm::json) : std::nullopt;
 }
 
+QString tooFewWords(std::size_t wanted, std::size_t got) {
+    return QStringLiteral(
+               "there are no %1 different ones of this family and level, but %2; ask for fewer, for "
+               "more families or for another level")
+        .arg(wanted)
+        .arg(got);
+}
+
 QString titleOf(const ProblemSheet& sheet) {
     const auto& families = sheet.request.families;
     const FamilyEntry* only = families.size() == 1 ? familyNamed(families.front()) : nullptr;

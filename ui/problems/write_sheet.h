@@ -14,6 +14,9 @@ namespace tailpoint {
 std::optional<FileError> writeSheet(const ProblemSheet& sheet, const SheetLook& look, const NewFolder& folder,
                                     SheetWork& work);
 
+/// What is said where there are fewer different problems than are asked for.
+QString tooFewWords(std::size_t wanted, std::size_t got);
+
 /// What stands above a sheet's problems: the title of its one family, or "Problem sheet".
 QString titleOf(const ProblemSheet& sheet);
 

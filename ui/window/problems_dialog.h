@@ -2,8 +2,7 @@
 // the window's work, and cancelled without a trace. Choices are remembered.
 #pragma once
 
-#include "ui/practice/problem_sheet.h"
-#include "ui/problems/look.h"
+#include "ui/problems/sheet_job.h"
 #include "ui/window/window_parts.h"
 
 #include <QDialog>
@@ -59,8 +58,6 @@ private:
     void watch(); ///< the progress, and the end
     void finish();
 
-    struct Job;
-
     WindowParts m_parts;
     QListWidget* m_families;
     QComboBox *m_level, *m_form, *m_paper, *m_figures;
@@ -72,7 +69,7 @@ private:
     QPushButton *m_make, *m_cancel, *m_chooseRoster, *m_chooseFolder;
     PagePreview* m_preview;
     QTimer m_timer, m_soon;
-    std::unique_ptr<Job> m_job;
+    std::unique_ptr<SheetJob> m_job;
     std::thread m_thread;
 };
 
