@@ -36,8 +36,9 @@ Makes problems with other numbers each, and all that is needed to mark them.
   --from           the sketches in the FILEs in place of a family's problems, in this order; a text under
                    "statement" in a file is what its problem says
   --as pdf|html|json
-                   sheet.pdf to hand out, a page a problem, and key.pdf with the answers and the numbers that common slips
-                   would give (default); the same as pages for a browser; json: sheet.json, all of it for scripts
+                   sheet.pdf to hand out, a page a problem, and key.pdf with the answers and the numbers
+                   that common slips would give (default); the same as pages for a browser; or sheet.json,
+                   all of it for scripts
   --solutions      in the key: worked solutions
   --grid           squares of 1 cm in the room to draw
   --paper a4|letter
