@@ -1,14 +1,15 @@
 #include "ui/window/teach_menu.h"
 
 #include "ui/canvas/canvas.h"
-#include "ui/marking/own_answer.h"
 #include "ui/document/sketch_document.h"
 #include "ui/lecture/lecture_view.h"
 #include "ui/lecture/movement.h"
 #include "ui/lecture/screens.h"
+#include "ui/marking/own_answer.h"
 #include "ui/panel/panel.h"
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
+#include "ui/window/problems_dialog.h"
 #include "ui/window/settings.h"
 
 #include <QMainWindow>
@@ -22,6 +23,17 @@ TeachMenu::TeachMenu(const WindowParts& parts, QMenu* menu) : QObject(menu), m_p
     lecture->setIconText(tr("Lecture"));
     lecture->setToolTip(tr("Reveal the solution step by step on a full screen (F5)"));
     addOwnAnswer(menu);
+    menu->addSeparator();
+    addCommand(menu, {"problemSheet", tr("&Problem sheet\u2026")}, [this] { askProblems(); });
+}
+
+void TeachMenu::askProblems() {
+    auto* dialog = m_parts.window.findChild<ProblemsDialog*>();
+    if (!dialog) {
+        dialog = new ProblemsDialog(m_parts);
+        connect(dialog, &ProblemsDialog::said, &m_parts.hints, &HintLine::setHint);
+    }
+    dialog->ask();
 }
 
 void TeachMenu::addOwnAnswer(QMenu* menu) {

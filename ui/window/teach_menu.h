@@ -21,6 +21,7 @@ public:
 
     QAction *lecture, *ownAnswer;
     void beginLecture();
+    void askProblems();
 
 private:
     void addOwnAnswer(QMenu* menu);
