@@ -24,6 +24,7 @@ QList<Row> rows() {
             {tr("U"), tr("back to the plan")},
             {tr("Ctrl+Z, Ctrl+Y"), tr("change back, and again")},
             {tr("O"), tr("draw the other of two answers")},
+            {tr("V"), tr("put it to the class: a vote")},
             {tr("M"), tr("more words, margin notes")},
             {tr("wheel, Ctrl+↑, Ctrl+↓"), tr("scroll the lines")},
             {tr("C"), tr("colours")},

@@ -6,6 +6,7 @@
 #include "ui/lecture/key_sheet.h"
 #include "ui/lecture/progress.h"
 #include "ui/lecture/screens.h"
+#include "ui/lecture/vote_board.h"
 
 #include <QCloseEvent>
 #include <QGuiApplication>
@@ -20,7 +21,7 @@ namespace tailpoint {
 LectureView::LectureView(ThemeName theme, bool moves)
     : QWidget(nullptr, Qt::Window), m_theme(theme), m_moves(moves), m_canvas(new Canvas(m_document, this)),
       m_column(new LectureColumn(this)), m_progress(new LectureProgress(this)), m_keys(new KeySheet(this)),
-      m_cover(new QWidget(this)) {
+      m_vote(new VoteBoard(this)), m_cover(new QWidget(this)) {
     setObjectName(QStringLiteral("lecture"));
     setAttribute(Qt::WA_QuitOnClose, false); // the program ends with its window
     setAttribute(Qt::WA_OpaquePaintEvent);
@@ -53,6 +54,7 @@ void LectureView::begin(const Result& result, ConstructionKind construction, con
     m_blank = m_hidesNumbers = m_peeks = m_other = false;
     m_cover->hide();
     m_keys->hide();
+    m_vote->hide();
     m_progress->setCaution(needsCaution(m_plan));
     if (m_measures.height > 0) // else by its first size
         placeColumn();
@@ -75,7 +77,8 @@ bool LectureView::isChanged() const {
 }
 
 FigureOptions LectureView::figureNow() const {
-    FigureOptions options = m_stops[m_stop].figureAt(m_beat);
+    const Stop& first = m_stops.front();
+    FigureOptions options = isVoting() ? first.figureAt(first.lastBeat()) : m_stops[m_stop].figureAt(m_beat);
     options.style = m_figure.style;
     options.values = !m_hidesNumbers;
     if (m_other)
@@ -121,6 +124,8 @@ bool LectureView::leaveCover() {
 void LectureView::next() {
     if (leaveCover())
         return;
+    if (isVoting())
+        return m_vote->goOn();
     if (m_peeks) {
         m_peeks = false;
         return goTo(m_stop + 1, false);
@@ -140,6 +145,8 @@ void LectureView::next() {
 void LectureView::previous() {
     if (leaveCover())
         return;
+    if (isVoting())
+        return m_vote->goBack();
     if (m_peeks) {
         m_peeks = false;
         show(false);

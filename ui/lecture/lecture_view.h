@@ -19,6 +19,7 @@ namespace tailpoint {
 class Canvas;
 class LectureProgress;
 class KeySheet;
+class VoteBoard;
 
 /// A window of its own; hidden until begin(). Object name "lecture".
 class LectureView : public QWidget {
@@ -39,11 +40,13 @@ public:
     bool isBlank() const { return m_blank; }
     bool hidesNumbers() const { return m_hidesNumbers; }
     bool showsNextTitle() const { return m_peeks; }
+    bool isVoting() const; ///< a question is put to the class, and the sheet shows what is given
     bool isChanged() const; ///< the sketch is not the plan's any more
     ThemeName theme() const { return m_theme; }
     bool moves() const { return m_moves; }
     Canvas& canvas() { return *m_canvas; }
     LectureColumn& column() { return *m_column; }
+    VoteBoard& voteBoard() { return *m_vote; }
     SketchDocument& document() { return m_document; }
     const Measures& measures() const { return m_measures; }
 
@@ -54,6 +57,8 @@ public slots:
     void previousStop(); ///< whole
     void goTo(std::size_t stop, bool whole);
     void backToPlan();
+    void setVoting(bool on);
+    void takeTwin(); ///< the question with other numbers, in the lecture's own document
     void setTheme(tailpoint::ThemeName name);
     void setMoves(bool on);
 
@@ -75,6 +80,7 @@ private:
     bool moveKey(QKeyEvent* event);
     bool showKey(QKeyEvent* event);
     bool changeKey(QKeyEvent* event);
+    bool voteKey(QKeyEvent* event);
     void goTo(std::size_t stop, bool whole, LectureColumn::From from);
     void click();
     bool leaveCover(); ///< what covers the sheet goes first; true where something did
@@ -109,6 +115,8 @@ private:
     LectureColumn* m_column;
     LectureProgress* m_progress;
     KeySheet* m_keys;
+    VoteBoard* m_vote;
+    std::uint32_t m_twins = 0; ///< how many were made
     QWidget* m_cover; ///< blank
 };
 
