@@ -1,21 +1,16 @@
 #include "core/practice/poll.h"
 
-#include "core/practice/scheme.h"
+#include "core/mark/slip_numbers.h"
+#include "core/sketch/shown.h"
+#include "core/sketch/things.h"
+#include "core/solve/solve.h"
 
 #include <algorithm>
-#include <map>
 #include <numeric>
 
 namespace tailpoint {
 
 namespace {
-
-std::vector<std::string_view> allSlips() {
-    std::vector<std::string_view> ids;
-    for (const SlipEntry& slip : slipEntries())
-        ids.push_back(slip.id);
-    return ids;
-}
 
 int commonnessOf(std::string_view id) {
     for (const SlipEntry& slip : slipEntries())
@@ -33,41 +28,49 @@ std::string joined(const std::vector<std::string>& texts, const char* between) {
 
 class PollMaker {
 public:
-    explicit PollMaker(const Sketch& sketch)
-        : m_marker(sketch, solve(sketch)), m_scheme(schemeOf(sketch, {}, allSlips())) {}
+    PollMaker(const Sketch& sketch, const Solved& solved, SlipTable table)
+        : m_sketch(sketch), m_things(sketch), m_table(std::move(table)), m_marker(sketch, solved) {}
 
     std::vector<Poll> make() const {
         std::vector<Poll> polls;
-        for (const SchemeAnswer& answer : m_scheme.answers)
-            if (Poll poll = pollOf(answer); poll.choices.size() > 1)
+        for (std::size_t i = 0; i < m_table.asked.size(); ++i)
+            if (Poll poll = pollOf(i); poll.choices.size() > 1)
                 polls.push_back(std::move(poll));
         return polls;
     }
 
 private:
-    /// What a slip makes of the quantity: of two answers the one that it leaves alone as it is.
+    /// What a slip makes of a quantity: of two answers the one that it leaves alone as it is.
     struct Made {
         std::string id;
         std::vector<std::string> texts;
         double value = 0;
     };
 
-    std::vector<Made> madeOf(const SchemeAnswer& answer) const {
-        std::map<std::string, Made> bySlip;
-        for (const SlipNumber& number : m_scheme.numbers)
-            for (const std::string& id :
-                 number.name == answer.name ? number.slips : std::vector<std::string>()) {
-                Made& made =
-                    bySlip.try_emplace(id, Made{id, answer.texts, answer.values.front()}).first->second;
-                const std::size_t at = number.answer == 2 ? 1 : 0;
-                made.texts[at] = number.text;
-                if (at == 0)
-                    made.value = number.value;
-            }
+    std::string shown(std::size_t quantity, double value) const {
+        return m_table.asked[quantity].dimension == Dimension::angle ? shownAngle(value, m_sketch)
+                                                                     : shownForceWithUnit(value, m_sketch);
+    }
+
+    Made madeOf(std::size_t quantity, std::string_view id, const AskedNumbers& numbers) const {
+        Made made{std::string(id), {}, 0};
+        for (std::size_t i = 0; i < m_table.answers; ++i) {
+            const std::size_t cell = quantity * m_table.answers + i;
+            const double value =
+                numbers.values[cell] ? *numbers.values[cell] : m_table.right.values[cell].value_or(0);
+            made.texts.push_back(shown(quantity, value));
+            if (i == 0)
+                made.value = value;
+        }
+        return made;
+    }
+
+    /// The likeliest first; equals in the table's order.
+    std::vector<Made> wrongOf(std::size_t quantity) const {
         std::vector<Made> all;
-        for (const SlipEntry& slip : slipEntries()) // the table's order, so that equals stay in it
-            if (const auto found = bySlip.find(std::string(slip.id)); found != bySlip.end())
-                all.push_back(found->second);
+        for (const SlipNumbers& slip : m_table.slips)
+            if (slip.changes)
+                all.push_back(madeOf(quantity, slip.id, slip.numbers));
         std::stable_sort(all.begin(), all.end(), [](const Made& a, const Made& b) {
             return commonnessOf(a.id) > commonnessOf(b.id);
         });
@@ -75,8 +78,8 @@ private:
     }
 
     /// As a choice, where marking names that slip for it.
-    std::optional<PollChoice> choiceOf(const SchemeAnswer& answer, const Made& made) const {
-        const auto read = m_marker.read({answer.name + " = " + joined(made.texts, "; ")});
+    std::optional<PollChoice> choiceOf(const std::string& name, const Made& made) const {
+        const auto read = m_marker.read({name + " = " + joined(made.texts, "; ")});
         const auto* attempt = std::get_if<Attempt>(&read);
         if (attempt == nullptr)
             return std::nullopt;
@@ -87,17 +90,19 @@ private:
         return std::nullopt;
     }
 
-    Poll pollOf(const SchemeAnswer& answer) const {
-        Poll poll{answer.name, answer.symbol, {}};
-        poll.choices.push_back({joined(answer.texts, " or "), answer.values.front(), {}, {}, {}});
-        for (const Made& made : madeOf(answer)) {
+    Poll pollOf(std::size_t quantity) const {
+        const Answerable& asked = m_table.asked[quantity];
+        Poll poll{asked.name, m_things.symbol(asked.id), {}};
+        const Made right = madeOf(quantity, {}, m_table.right);
+        poll.choices.push_back({joined(right.texts, " or "), right.value, {}, {}, {}});
+        for (const Made& made : wrongOf(quantity)) {
             if (poll.choices.size() > kPollSlips)
                 break;
             const std::string text = joined(made.texts, " or ");
             if (std::any_of(poll.choices.begin(), poll.choices.end(),
                             [&](const PollChoice& other) { return other.text == text; }))
                 continue;
-            if (auto choice = choiceOf(answer, made))
+            if (auto choice = choiceOf(asked.name, made))
                 poll.choices.push_back(std::move(*choice));
         }
         std::stable_sort(poll.choices.begin(), poll.choices.end(),
@@ -105,14 +110,18 @@ private:
         return poll;
     }
 
+    const Sketch& m_sketch;
+    Things m_things;
+    SlipTable m_table;
     Marker m_marker;
-    Scheme m_scheme;
 };
 
 } // namespace
 
 std::vector<Poll> pollsOf(const Sketch& sketch) {
-    return PollMaker(sketch).make();
+    const Solved solved = solve(sketch);
+    auto table = slipTable(sketch, solved);
+    return table ? PollMaker(sketch, solved, std::move(*table)).make() : std::vector<Poll>();
 }
 
 void Ballot::goOn() {

@@ -64,7 +64,7 @@ void VoteBoard::goOn() {
         return;
     if (ballot().phase() == Ballot::Phase::closed)
         return turnReason(1);
-    ballot().goOn();
+    current().goOn();
     m_chosen = 0;
     m_fresh = true;
     tell();
@@ -75,7 +75,7 @@ void VoteBoard::goBack() {
         return;
     if (m_reason)
         return turnReason(-1);
-    ballot().goBack();
+    current().goBack();
     m_chosen = 0;
     m_fresh = true;
     tell();
@@ -120,7 +120,7 @@ void VoteBoard::choose(std::size_t row) {
 void VoteBoard::typeDigit(int digit) {
     const bool second = ballot().phase() == Ballot::Phase::second;
     const int before = m_fresh ? 0 : ballot().votes(second, m_chosen);
-    ballot().setVotes(m_chosen, 10 * before + digit);
+    current().setVotes(m_chosen, 10 * before + digit);
     m_fresh = false;
     tell();
 }
@@ -138,7 +138,7 @@ void VoteBoard::toggleNone() {
     if (!ballot().takesVotes())
         return;
     if (m_none)
-        ballot().setVotes(poll().choices.size(), 0);
+        current().setVotes(poll().choices.size(), 0);
     m_none = !m_none;
     m_chosen = std::min(m_chosen, rows() - 1);
     tell();
@@ -155,7 +155,7 @@ bool VoteBoard::takeKey(QKeyEvent* event) {
     } else if (key >= Qt::Key_0 && key <= Qt::Key_9) {
         typeDigit(key - Qt::Key_0);
     } else if (key == Qt::Key_Backspace || key == Qt::Key_Delete) {
-        ballot().setVotes(m_chosen, 0);
+        current().setVotes(m_chosen, 0);
         m_fresh = true;
         tell();
     } else if (key == Qt::Key_Down || key == Qt::Key_Up) {

@@ -44,7 +44,7 @@ protected:
 
 private:
     struct Pen;
-    Ballot& ballot() { return m_ballots[m_poll]; }
+    Ballot& current() { return m_ballots[m_poll]; }
     std::size_t rows() const { return poll().choices.size() + (m_none ? 1 : 0); }
     void choose(std::size_t row);
     std::vector<std::size_t> wrongByVotes() const;

@@ -39,12 +39,12 @@ TEST(Poll, IsNotMadeOfAQuestionWithoutAnAnswer) {
         pollsOf(sketch({force("P", kToFind, 25), force("Q", kToFind, 205)}, force("R", 520, 0))).empty());
 }
 
-/// Every family and level, 6 problems each.
+/// Every family and level, two problems each.
 TEST(Poll, OfEveryFamilyHasItsChoicesInOrderAndNoTwoAlike) {
     int asked = 0, made = 0, slips = 0;
     for (const FamilyEntry& family : problemFamilies())
         for (int level = 1; level <= kLevels; ++level)
-            for (std::uint32_t number = 0; number < 6; ++number) {
+            for (std::uint32_t number = 0; number < 2; ++number) {
                 const auto made1 = problem({std::string(family.id), level, number * 977});
                 ASSERT_TRUE(made1);
                 SCOPED_TRACE(made1->code);
@@ -68,7 +68,7 @@ TEST(Poll, OfEveryFamilyHasItsChoicesInOrderAndNoTwoAlike) {
                     EXPECT_EQ(right, 1);
                 }
             }
-    EXPECT_EQ(asked, 11 * 3 * 6);
+    EXPECT_EQ(asked, 11 * 3 * 2);
     EXPECT_EQ(made, asked);
     EXPECT_GT(slips, 3 * asked);
 }
