@@ -323,33 +323,63 @@ void VoteBoard::paintRow(QPainter& painter, std::size_t row, double& y) const {
     }
 }
 
-/// Where a wrong number comes from: as large as there is room.
+/// What of a slip's lines is set, from all of it to the least: the line where it happens, the right one in
+/// symbols.
+std::vector<std::vector<VoteBoard::Line>> VoteBoard::layoutsOf(const PollChoice& choice) {
+    std::vector<std::vector<Line>> layouts(1);
+    for (const ChangedLine& line : choice.lines) {
+        layouts[0].push_back({line.changed, false});
+        if (line.right)
+            layouts[0].push_back({*line.right, true});
+    }
+    if (choice.lines.empty())
+        return layouts;
+    const ChangedLine& first = choice.lines.front();
+    const auto add = [&](const Working& changed, std::optional<Working> right) {
+        layouts.push_back({{changed, false}});
+        if (right)
+            layouts.back().push_back({std::move(*right), true});
+    };
+    const auto inSymbols = [](Working working) {
+        if (working.general)
+            working.substituted = working.value = std::nullopt;
+        return working;
+    };
+    const auto right = first.right ? std::optional(inSymbols(*first.right)) : std::nullopt;
+    add(first.changed, first.right);
+    add(first.changed, right);
+    add(inSymbols(first.changed), right);
+    return layouts;
+}
+
+/// Where a wrong number comes from: as much and as large as there is room for.
 void VoteBoard::paintReason(QPainter& painter, double& y, double bottom) const {
     const PollChoice& choice = poll().choices[*m_reason];
     const double em = m_measures.sans, left = m_measures.margin, wide = m_measures.textWidth();
-    for (const double factor : {1.25, 1.16, 1.08, 1.0}) {
-        std::vector<std::pair<Setting, QColor>> set;
-        set.emplace_back(setProse(choice.sentence, font(factor),
-                                  {factor * kWords * m_measures.serif, logicalDpiY()}, wide, kLineHeight),
-                         m_theme->ink);
-        const TypeSize size{factor * kFormula * m_measures.serif, logicalDpiY()};
-        for (const ChangedLine& line : choice.lines) {
-            set.emplace_back(setWorking(line.changed, size, wide), m_theme->warning);
-            if (line.right)
-                set.emplace_back(setWorking(*line.right, size, wide), m_theme->sum);
+    const auto layouts = layoutsOf(choice);
+    for (const std::vector<Line>& layout : layouts)
+        for (const double factor : {1.25, 1.16, 1.08, 1.0}) {
+            std::vector<std::pair<Setting, QColor>> set;
+            set.emplace_back(setProse(choice.sentence, font(factor),
+                                      {factor * kWords * m_measures.serif, logicalDpiY()}, wide, kLineHeight),
+                             m_theme->ink);
+            for (const Line& line : layout)
+                set.emplace_back(
+                    setWorking(line.working, {factor * kFormula * m_measures.serif, logicalDpiY()}, wide),
+                    line.isRight ? m_theme->sum : m_theme->warning);
+            double height = 0;
+            for (const auto& [setting, colour] : set)
+                height += setting.height() + 0.5 * em;
+            const bool isLeast = &layout == &layouts.back() && factor == 1.0;
+            if (y + height > bottom && !isLeast)
+                continue;
+            for (const auto& [setting, colour] : set) {
+                painter.setPen(colour);
+                setting.paint(painter, {left, y + setting.ascent});
+                y += setting.height() + 0.5 * em;
+            }
+            return;
         }
-        double height = 0;
-        for (const auto& [setting, colour] : set)
-            height += setting.height() + 0.5 * em;
-        if (y + height > bottom && factor > 1.0)
-            continue;
-        for (const auto& [setting, colour] : set) {
-            painter.setPen(colour);
-            setting.paint(painter, {left, y + setting.ascent});
-            y += setting.height() + 0.5 * em;
-        }
-        return;
-    }
 }
 
 void VoteBoard::paintAsked(QPainter& painter, const Formula& asked, double& y) const {

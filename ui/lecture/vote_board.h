@@ -43,7 +43,11 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    struct Pen;
+    struct Line {
+        Working working;
+        bool isRight = false;
+    };
+    static std::vector<std::vector<Line>> layoutsOf(const PollChoice& choice);
     Ballot& current() { return m_ballots[m_poll]; }
     std::size_t rows() const { return poll().choices.size() + (m_none ? 1 : 0); }
     void choose(std::size_t row);
