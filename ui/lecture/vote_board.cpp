@@ -213,7 +213,7 @@ QString VoteBoard::keysText() const {
         keys << tr("Space: vote again");
         break;
     case Ballot::Phase::closed:
-        keys << tr("Space: where the wrong ones come from") << tr("W: other numbers");
+        keys << tr("Space: the wrong ones") << tr("W: other numbers");
         break;
     }
     if (ballot().phase() == Ballot::Phase::first) {
@@ -364,19 +364,19 @@ void VoteBoard::paintReason(QPainter& painter, double& y, double bottom) const {
                                       {factor * kWords * m_measures.serif, logicalDpiY()}, wide, kLineHeight),
                              m_theme->ink);
             for (const Line& line : layout)
-                set.emplace_back(
-                    setWorking(line.working, {factor * kFormula * m_measures.serif, logicalDpiY()}, wide),
-                    line.isRight ? m_theme->sum : m_theme->warning);
+                for (Setting& row : setWorkingByLine(
+                         line.working, {factor * kFormula * m_measures.serif, logicalDpiY()}, wide))
+                    set.emplace_back(std::move(row), line.isRight ? m_theme->sum : m_theme->warning);
             double height = 0;
             for (const auto& [setting, colour] : set)
-                height += setting.height() + 0.5 * em;
+                height += setting.height() + 0.35 * em;
             const bool isLeast = &layout == &layouts.back() && factor == 1.0;
             if (y + height > bottom && !isLeast)
                 continue;
             for (const auto& [setting, colour] : set) {
                 painter.setPen(colour);
                 setting.paint(painter, {left, y + setting.ascent});
-                y += setting.height() + 0.5 * em;
+                y += setting.height() + 0.35 * em;
             }
             return;
         }
