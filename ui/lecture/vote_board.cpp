@@ -324,7 +324,7 @@ void VoteBoard::paintRow(QPainter& painter, std::size_t row, double& y) const {
 }
 
 /// What of a slip's lines is set, from all of it to the least: the line where it happens, the right one in
-/// symbols.
+/// symbols, the sentence alone.
 std::vector<std::vector<VoteBoard::Line>> VoteBoard::layoutsOf(const PollChoice& choice) {
     std::vector<std::vector<Line>> layouts(1);
     for (const ChangedLine& line : choice.lines) {
@@ -349,6 +349,8 @@ std::vector<std::vector<VoteBoard::Line>> VoteBoard::layoutsOf(const PollChoice&
     add(first.changed, first.right);
     add(first.changed, right);
     add(inSymbols(first.changed), right);
+    add(inSymbols(first.changed), std::nullopt);
+    layouts.emplace_back();
     return layouts;
 }
 
@@ -363,10 +365,16 @@ void VoteBoard::paintReason(QPainter& painter, double& y, double bottom) const {
             set.emplace_back(setProse(choice.sentence, font(factor),
                                       {factor * kWords * m_measures.serif, logicalDpiY()}, wide, kLineHeight),
                              m_theme->ink);
-            for (const Line& line : layout)
+            for (const Line& line : layout) {
+                if (line.isRight)
+                    set.emplace_back(setProse({{inWords(tr("Right:").toStdString())}}, font(factor),
+                                              {factor * kWords * m_measures.serif, logicalDpiY()}, wide,
+                                              kLineHeight),
+                                     m_theme->quietInk);
                 for (Setting& row : setWorkingByLine(
                          line.working, {factor * kFormula * m_measures.serif, logicalDpiY()}, wide))
                     set.emplace_back(std::move(row), line.isRight ? m_theme->sum : m_theme->warning);
+            }
             double height = 0;
             for (const auto& [setting, colour] : set)
                 height += setting.height() + 0.35 * em;
