@@ -5,7 +5,8 @@
 namespace tailpoint {
 
 const Verb* verbNamed(const QString& name) {
-    static const std::array verbs{Verb{"report", runReport}, Verb{"figure", runFigure}, Verb{"mark", runMark}};
+    static const std::array verbs{Verb{"report", runReport}, Verb{"figure", runFigure}, Verb{"mark", runMark},
+                                  Verb{"problems", runProblems}};
     for (const Verb& verb : verbs)
         if (name == QLatin1String(verb.name))
             return &verb;
@@ -23,6 +24,8 @@ Usage:
                                                 the figure
   tailpoint mark FILE --answer NAME=VALUE ... | --answers CLASS.csv [--as text|json|csv|html] [-o OUT]
                                                 an answer or a class marked, and which slip gives its numbers
+  tailpoint problems --family NAME --count N --seed S [--level L] [--roster NAMES.txt] -o DIR
+                                                problems with other numbers each, and what marks them
   tailpoint VERB --help                         more about a verb
   tailpoint --version
 

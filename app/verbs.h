@@ -22,5 +22,6 @@ QString generalHelp();
 int runReport(int argc, char** argv);
 int runFigure(int argc, char** argv);
 int runMark(int argc, char** argv);
+int runProblems(int argc, char** argv);
 
 } // namespace tailpoint

@@ -80,6 +80,14 @@ std::string withoutZeros(std::string text) {
     return text;
 }
 
+/// -1: of none, or of one with an exponent.
+int placesBehindPoint(std::string_view text) {
+    if (text.empty() || text.find('e') != std::string_view::npos)
+        return -1;
+    const auto point = text.find('.');
+    return point == std::string_view::npos ? 0 : static_cast<int>(text.size() - point - 1);
+}
+
 bool isConverted(const Formula& formula) {
     return formula.kind == FormulaKind::number && !formula.sub.empty() &&
            formula.text.find_first_not_of("-.0123456789") == std::string::npos &&
@@ -277,6 +285,8 @@ private:
             out.values.set(line.subject, *value);
         if (value && !within) {
             number = decimal(paper, line, *value, full);
+            if (taken != kNoCase && formOf(line.subject.what) == Form::force)
+                cutToTerms(out, line.cases[taken].formula, *value, number);
             out.values.set(line.subject, number.value);
             out.reached = out.reached && isGood(paper, line, number, full);
         }
@@ -285,6 +295,44 @@ private:
         out.replaced.push_back(replaced);
         out.taken.push_back(taken);
         out.number.push_back(std::move(number));
+    }
+
+    const Decimal* printedOf(const Printed& out, const QuantityId& id) const {
+        for (std::size_t i = out.number.size(); i-- > 0;)
+            if (m_chain.lines[i].subject == id)
+                return &out.number[i];
+        for (std::size_t i = 0; i < m_chain.given.size(); ++i)
+            if (m_chain.given[i] == id)
+                return &out.given[i];
+        return nullptr;
+    }
+
+    /// A sum or a difference of printed numbers has the places of that which is rounded most coarsely; of
+    /// those that are exact it has all places, and no more. By hand every number has
+    /// its figures.
+    void cutToTerms(const Printed& out, const Formula& formula, long double value, Decimal& number) const {
+        if (out.guard == 0 || number.exactly)
+            return;
+        const bool isOne = formula.kind != FormulaKind::sum;
+        int rounded = kMostPrinted, finest = 0;
+        for (std::size_t i = 0; i < (isOne ? 1 : formula.parts.size()); ++i) {
+            const Formula& part = isOne ? formula : std::as_const(formula.parts)[i];
+            const bool isSigned = part.kind == FormulaKind::negative || part.kind == FormulaKind::absolute;
+            const Formula& term = isSigned ? part.parts[0] : part;
+            const Decimal* printed = term.kind == FormulaKind::symbol ? printedOf(out, term.id) : nullptr;
+            const int places = printed == nullptr ? -1 : placesBehindPoint(printed->text);
+            if (places < 0)
+                return;
+            finest = std::max(finest, places);
+            if (!printed->exactly && printed->value != 0)
+                rounded = std::min(rounded, places);
+        }
+        const int places = std::min(rounded, finest);
+        if (placesBehindPoint(number.text) <= places || number.value == 0)
+            return;
+        if (Decimal cut = read(fixedDecimals(static_cast<double>(value), places), number.exactly);
+            cut.value != 0)
+            number = std::move(cut);
     }
 
     /// A full value half way between two numbers as they are shown is printed as that tie, where its printed

@@ -147,14 +147,14 @@ Prose vanishing(const Board& board, const Formula& x, const Formula& y) {
                                   "forces are in equilibrium."),
                          "x", x, "y", y);
     case Verdict::lastPlace:
-        return board.say(SENTENCE("solution",
-                                  "{x} and {y} are left over, no more than one unit in the last place "
-                                  "of the numbers can cause: the forces are in equilibrium."),
+        return board.say(SENTENCE("solution", "{x} and {y} are left over, no more than a change of one "
+                                              "unit in the last place of the numbers could cause: the "
+                                              "forces are in equilibrium."),
                          "x", x, "y", y);
     case Verdict::byHand:
-        return board.say(SENTENCE("solution",
-                                  "{x} and {y} are left over, more than one unit in the last place of "
-                                  "the numbers can cause: what was rounded on the way adds up."),
+        return board.say(SENTENCE("solution", "{x} and {y} are left over, more than a change of one unit "
+                                              "in the last place of the numbers could cause: what was "
+                                              "rounded on the way adds up."),
                          "x", x, "y", y);
     case Verdict::slip:
         break;
@@ -174,24 +174,27 @@ Prose sameComponents(const Board& board, const Vector& sum, const Formula& x, co
         case Verdict::equal:
             return SENTENCE("solution", "Both sides have the same components, those of {sum}.");
         case Verdict::shown:
-            return SENTENCE("solution",
-                            "They differ from those of {sum} by {x} and by {y}, too little to show in the "
-                            "answer: both sides agree.");
+            return SENTENCE(
+                "solution",
+                "The sums differ from the components of {sum} by {x} and by {y}, too little to show in the "
+                "answer: both sides agree.");
         case Verdict::lastPlace:
             return SENTENCE("solution",
-                            "They differ from those of {sum} by {x} and by {y}, no more than one unit in "
-                            "the last place of the numbers can cause: both sides agree.");
+                            "The sums differ from the components of {sum} by {x} and by {y}, no more than a "
+                            "change of one "
+                            "unit in the last place of the numbers could cause: both sides agree.");
         case Verdict::byHand:
-            return SENTENCE("solution",
-                            "They differ from those of {sum} by {x} and by {y}, more than one unit in the "
-                            "last place of the numbers can cause: what was rounded on the way "
-                            "adds up.");
+            return SENTENCE("solution", "The sums differ from the components of {sum} by {x} and by "
+                                        "{y}, more than a change of one unit in the last place of "
+                                        "the numbers could cause: what was rounded on the way adds "
+                                        "up.");
         case Verdict::slip:
             break;
         }
-        return SENTENCE("solution",
-                        "They differ from those of {sum} by {x} and by {y}, more than rounding leaves "
-                        "over. Somewhere on the way there is a slip.");
+        return SENTENCE(
+            "solution",
+            "The sums differ from the components of {sum} by {x} and by {y}, more than rounding leaves "
+            "over. Somewhere on the way there is a slip.");
     }();
     return board.say(wording, "sum", sum.vector, "x", apart(board, x, sumX), "y", apart(board, y, sumY));
 }
@@ -209,17 +212,15 @@ Prose againAlong(const Board& board, const Vector& sum, const Formula& along, co
                 "across it, where it should be zero: both too little to show in the answer, "
                 "so both ways agree.");
         case Verdict::lastPlace:
-            return SENTENCE(
-                "solution",
-                "Along {sum} the sum, {along}, differs from {size} by {off}, and {across} is left "
-                "across it, where it should be zero: no more than one unit in the last "
-                "place of the numbers can cause, so both ways agree.");
+            return SENTENCE("solution", "Along {sum} the sum, {along}, differs from {size} by {off}, "
+                                        "and {across} is left across it, where it should be zero: no "
+                                        "more than a change of one unit in the last place of the "
+                                        "numbers could cause, so both ways agree.");
         case Verdict::byHand:
-            return SENTENCE(
-                "solution",
-                "Along {sum} the sum, {along}, differs from {size} by {off}, and {across} is left "
-                "across it, where it should be zero: more than one unit in the last place "
-                "of the numbers can cause. What was rounded on the way adds up.");
+            return SENTENCE("solution", "Along {sum} the sum, {along}, differs from {size} by {off}, "
+                                        "and {across} is left across it, where it should be zero: "
+                                        "more than a change of one unit in the last place of the "
+                                        "numbers could cause. What was rounded on the way adds up.");
         case Verdict::slip:
             break;
         }
@@ -250,10 +251,10 @@ Prose rightAngle(const Board& board, const Vector& smallest, const Vector& line,
                             "two: zero but for rounding, so {smallest} is at right angles to {line}, "
                             "and the smallest.");
         if (board.options.handRounding)
-            return SENTENCE("solution",
-                            "That is what {smallest} has along {line}, by the scalar product of the "
-                            "two: more than one unit in the last place of the numbers can cause. What "
-                            "was rounded on the way adds up.");
+            return SENTENCE("solution", "That is what {smallest} has along {line}, by the scalar "
+                                        "product of the two: more than a change of one unit in the "
+                                        "last place of the numbers could cause. What was rounded on "
+                                        "the way adds up.");
         return SENTENCE("solution",
                         "The scalar product of {smallest} and {line} is not zero, so the two do not "
                         "enclose a right angle: there is a slip on the way.");

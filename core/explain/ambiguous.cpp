@@ -113,6 +113,11 @@ void writeCandidates(Board& board, const Ambiguous& q) {
     board.show(step, shown, {q.acute()});
 }
 
+/// Whether the known side is shown as smaller than the one that swings.
+bool isShorter(const Ambiguous& q) {
+    return q.side(q.k).sizeNumber.value < q.side(q.v).sizeNumber.value;
+}
+
 /// Says which of the two angles lead to an answer, and why.
 void writeDecision(Board& board, const Ambiguous& q) {
     Step& step = board.worked.steps.back();
@@ -127,10 +132,15 @@ void writeDecision(Board& board, const Ambiguous& q) {
                   acute, "supplement", equal(sum(board.halfTurn(), negative(acute)), second)));
     if (q.inBothSenses()) {
         step.conclusion.push_back(board.say(
-            SENTENCE("solution",
-                     "The greater side lies opposite the greater angle, and {k} is no greater than {v}, so "
-                     "{angle} is no greater than the angle opposite {v} in either triangle, and so acute, in "
-                     "either sense of {u}: {second} drops out."),
+            isShorter(q)
+                ? SENTENCE(
+                      "solution",
+                      "The greater side lies opposite the greater angle, and {k} is smaller than {v}, so "
+                      "{angle} is smaller than the angle opposite {v} in either triangle, and so acute, in "
+                      "either sense of {u}: {second} drops out.")
+                : SENTENCE("solution", "{k} and {v} are equal, so {angle} is equal to the angle opposite {v} "
+                                       "in either triangle, "
+                                       "and so acute, in either sense of {u}: {second} drops out."),
             "v", q.side(q.v).size, "k", q.side(q.k).size, "angle", q.symbol(q.k), "u", q.side(q.u).vector,
             "second", second));
         return;
@@ -146,10 +156,14 @@ void writeDecision(Board& board, const Ambiguous& q) {
     }
     step.conclusion.push_back(
         q.opposite(q.k) <= std::numbers::pi / 2
-            ? board.say(SENTENCE("solution",
-                                 "The greater side lies opposite the greater angle, and {k} is no "
-                                 "greater than {v}, so {angle} can't be the greater angle: {second} "
-                                 "with {known} would leave nothing for the third. {acute} holds."),
+            ? board.say(isShorter(q)
+                            ? SENTENCE("solution",
+                                       "The greater side lies opposite the greater angle, and {k} is smaller "
+                                       "than {v}, so {angle} is the smaller of the two angles: {second} "
+                                       "with {known} would leave nothing for the third. {acute} holds.")
+                            : SENTENCE("solution",
+                                       "{k} and {v} are equal, and so are the angles opposite: {second} "
+                                       "with {known} would leave nothing for the third. {acute} holds."),
                         "k", q.side(q.k).size, "v", q.side(q.v).size, "angle", q.symbol(q.k), "second",
                         second, "known", board.number(q.angle(q.v)), "acute", acute)
             : board.say(SENTENCE("solution",

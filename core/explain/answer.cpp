@@ -37,7 +37,10 @@ Prose fromAxisTold(const Board& board, const Vector& vector) {
 /// The same with its bearing, where bearings are given.
 Prose wayTold(const Board& board, const Vector& vector) {
     Prose way = fromAxisTold(board, vector);
-    std::string bearing = bearingWords(vector.wayNumber.value, board.sketch);
+    const auto full = board.carried.full(vector.wayId); // printed for another unit than a bearing's
+    std::string bearing = bearingWords(full && !board.options.handRounding ? static_cast<double>(*full)
+                                                                           : vector.wayNumber.value,
+                                       board.sketch);
     return bearing.empty() ? way
                            : board.say(SENTENCE("solution", "{way}, bearing {bearing}"), "way",
                                        std::move(way), "bearing", inWords(std::move(bearing)));
@@ -161,8 +164,9 @@ void appendCost(const Board& board, Step& step, const Formula& symbol, const For
             return SENTENCE("solution", "{byHand} by hand, but with full values {full}: the rounding moved "
                                         "it by {gap}, which changed it by one in the last place.");
         default:
-            return SENTENCE("solution", "{byHand} by hand, but with full values {full}: the rounding moved "
-                                        "it by {gap}, which changed it by {count} in the last place.");
+            return SENTENCE("solution", "{byHand} by hand, but with full values {full}: the rounding "
+                                        "moved it by {gap}, which changed it by {count} units in the "
+                                        "last place.");
         }
     }();
     step.reasoning.push_back(
@@ -174,10 +178,19 @@ void appendCost(const Board& board, Step& step, const Formula& symbol, const For
 } // namespace
 
 void writeRoundingCost(Board& board) {
-    if (!board.options.handRounding || !board.isAnswered())
+    constexpr QuantityId kGap{What::gap, kNobody, {}, 0, kDifference};
+    const bool isCompared = board.solved.family == Family::check && board.carried.find(kGap) != nullptr;
+    if (!board.options.handRounding || (!board.isAnswered() && !isCompared))
         return;
     Step& step =
         board.step(StepKey::rounding, SENTENCE("solution", "What the rounding by hand costs"), Stage::all);
+    if (!board.isAnswered())
+        return step.reasoning.push_back(
+            board.say(SENTENCE("solution",
+                               "{byHand} by hand, with full values {full}: what lies between comes from the "
+                               "rounding on the way."),
+                      "byHand", equal(board.symbolOf(kGap), board.number(kGap)), "full",
+                      board.force(static_cast<double>(board.carried.full(kGap).value_or(0)))));
     const Solution& full = board.solved.solutions[board.solution];
     const auto compare = [&](VectorId id, const SolvedForce& solved) {
         const Vector& vector = board.found(id);

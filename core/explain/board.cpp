@@ -1,4 +1,5 @@
 #include "core/explain/board.h"
+#include "core/explain/listed.h"
 #include "core/explain/rounded.h"
 
 #include "core/formula/turns.h"
@@ -152,10 +153,10 @@ Formula Board::supplementOf(const QuantityId& angle) const {
 }
 
 Formula Board::bound(double value) const {
-    if (!options.handRounding)
-        return carried.carried(value, Dimension::force);
     const double ends = std::stod(significant(value, kMostTyped)); // 0.6, where 4.2 - 3.6 has a tail of noise
     const bool isExact = std::abs(ends - value) <= Carried::kNoise * carried.scale;
+    if (!isExact && !options.handRounding)
+        return carried.carried(value, Dimension::force);
     Formula made = carried.typed(isExact ? ends : value, {What::magnitude, kSumVector});
     made.id = {};
     return made;
@@ -265,7 +266,7 @@ std::optional<Prose> Board::remarkOn(const QuantityId& line, const Formula& valu
         return off;
     if (const int gone = digitsLostIn(line); gone >= kMostLost)
         return say(SENTENCE("solution", "{value}, where {count} leading digits cancel"), "value", value,
-                   "count", count(gone));
+                   "count", explaining::counted(*this, gone));
     if (things.roleOf(line) != Thing::Role::asked)
         return std::nullopt;
     Formula shown = answered(value);

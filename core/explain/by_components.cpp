@@ -289,6 +289,11 @@ void writeQuadratic(Board& board, const Equations& e) {
         board.say(SENTENCE("solution", "{gap} is positive: there are two roots, {less} and {more}."), "gap",
                   gap, "less", sum(board.symbolOf(along), negative(board.symbolOf(chord))), "more",
                   sum(board.symbolOf(along), board.symbolOf(chord))));
+    if (board.hasTwoAnswers() && board.in(0, u.id).magnitude > 0 && !board.in(0, u.id).turned &&
+        !board.in(1, u.id).turned)
+        step.conclusion.push_back(board.say(
+            SENTENCE("solution", "Both are positive, so in both {u} acts in its sense: each is an answer."),
+            "u", u.vector));
     if (!board.hasTwoAnswers())
         step.conclusion.push_back(board.say(
             SENTENCE("solution", "One of them is negative, {root}: with it {u} would act against its "
@@ -314,8 +319,8 @@ void noteQuadraticSlips(const Board& board, Step& step, const Equations& e) {
     const Formula difference = absolute(sum(e.known().size, negative(e.side(e.v).size)));
     if (const auto value = slipped(board, target, difference))
         step.notes.push_back(
-            board.say(SENTENCE("solution", "Magnitudes are no components: {difference} would give {value} "
-                                           "for {target}."),
+            board.say(SENTENCE("solution", "A magnitude is not a component: {difference} would give "
+                                           "{value} for {target}."),
                       "difference", difference, "value", *value, "target", board.symbolOf(target)));
 }
 
@@ -328,7 +333,7 @@ void writeQuadraticAnswers(Board& board, const Equations& e) {
         introduceAlong(board, step, {&u}, i == 0);
         showMagnitude(board, step, u);
         showXY(board, step, v.id, v.wayId.answer);
-        writeWayFromComponents(board, step, v);
+        writeWayFromComponents(board, step, v, true);
         if (i == 0)
             noteQuadraticSlips(board, step, e);
     }
@@ -411,7 +416,7 @@ void writeTwoWays(Board& board, const Equations& e) {
             showXY(board, step, vector.id, vector.wayId.answer);
         }
         for (const std::size_t side : {e.u, e.v})
-            writeWayFromComponents(board, step, board.in(i, e.r.side[side]));
+            writeWayFromComponents(board, step, board.in(i, e.r.side[side]), true);
     }
 }
 

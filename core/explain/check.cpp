@@ -266,10 +266,9 @@ void writeTurnedCheck(Board& board, Step& step) {
                       ? SENTENCE("solution",
                                  "Turn the axes so that {u} lies along {sought} and {v} across it. Added up "
                                  "along {u} the components must give {size} again, along {v} zero.")
-                      : SENTENCE("solution",
-                                 "Another way: turn the axes so that {u} lies along {sought} and {v} across "
-                                 "it. What is to be made up for must be {size} again along {u}, and along "
-                                 "{v} zero."),
+                      : SENTENCE("solution", "Another way: turn the axes so that {u} lies along {sought} "
+                                             "and {v} across it. What is to be made up for must come out "
+                                             "as {size} again along {u}, and along {v} zero."),
                   "u", symbol("u"), "sought", sought.vector, "v", symbol("v"), "size", sought.size));
     if (board.forces().size() <= kMostTurned) {
         const auto showWay = [&](const Vector& vector) { // along a slope no step has told the angle
@@ -320,10 +319,14 @@ void writeScale(const Board& board, Step& step) {
     if (length == 0)
         return;
     const double division = *board.options.division;
+    constexpr double kShortest = 0.5; ///< divisions: less can't be measured
+    if (length < kShortest * division)
+        return;
     step.conclusion.push_back(board.say(
-        SENTENCE("solution", "On the sheet {found} measures {count} divisions of {division}."), "found",
-        sought->vector, "count", number(length / division, significant(length / division, 3)), "division",
-        number(division, shortest(division), std::string(symbolOf(board.sketch.forceUnit)))));
+        SENTENCE("solution", "Compare with the drawing: on the sheet {found} must measure about {count} "
+                             "divisions of {division}."),
+        "found", sought->vector, "count", number(length / division, significant(length / division, 2)),
+        "division", number(division, shortest(division), std::string(symbolOf(board.sketch.forceUnit)))));
 }
 
 /// As it was printed for the answer.

@@ -114,7 +114,17 @@ struct Difference {
     Prose gap;
     bool isShown = false;     ///< the digits of an answer differ
     bool isLastDigit = false; ///< by no more than one in the last place of them
+    Formula full;             ///< what both give in full; without text where they differ in full as well
 };
+
+Formula inFull(const Board& board, const Carried& lines, const QuantityId& id) {
+    const auto one = lines.full(id), other = board.carried.full(id);
+    if (!one || !other)
+        return {};
+    const double there = static_cast<double>(*other);
+    const Formula here = board.shownNumber(id, static_cast<double>(*one));
+    return board.shownNumber(id, there).text == here.text ? here : Formula{};
+}
 
 /// Of what is asked, where the two ways don't give the same.
 std::vector<Difference> differences(const Board& board, const Carried& lines,
@@ -133,8 +143,8 @@ std::vector<Difference> differences(const Board& board, const Carried& lines,
             there = board.answered(there);
         }
         const bool isLast = distanceOf(board, here, there) <= 1.01 * lastPlaceOf(board, there);
-        different.push_back(
-            {equal(board.symbolOf(id), std::move(here)), std::move(there), std::move(off), isShown, isLast});
+        different.push_back({equal(board.symbolOf(id), std::move(here)), std::move(there), std::move(off),
+                             isShown, isLast, inFull(board, lines, id)});
     }
     return different;
 }
@@ -235,13 +245,13 @@ void writeTriangleCheck(Board& board) {
             : one.isLastDigit ? SENTENCE("solution", "Here {here}, by components {there}: they agree but for "
                                                      "one in the last digit shown, which comes from rounding "
                                                      "on the way.")
-            : board.options.handRounding
+            : board.options.handRounding && !one.full.text.empty()
                 ? SENTENCE("solution",
-                           "Here {here}, by components {there}: both were rounded on the way, and "
-                           "they differ by {gap}.")
+                           "Here {here}, by components {there}: they differ by {gap}. With full values both "
+                           "ways give {full}, so that the rounding on the way is the whole reason.")
                 : SENTENCE("solution", "Here {here}, by components {there}: the two ways differ, so there is "
                                        "a slip in one of them."),
-            "here", one.here, "there", one.there, "gap", one.gap));
+            "here", one.here, "there", one.there, "gap", one.gap, "full", one.full));
 }
 
 } // namespace tailpoint::explaining

@@ -4,6 +4,7 @@
 #include "core/explain/trial.h"
 
 #include "core/quantity/decimals.h"
+#include "core/solve/rounding_room.h"
 
 #include <algorithm>
 #include <cmath>
@@ -77,50 +78,103 @@ void writeEstimate(Board& board) {
         atRest ? board.force(0) : equal(sum.size, sum.sizeNumber)));
 }
 
-/// Half of one in the last place to which the greatest magnitude is given.
-std::pair<const Vector*, double> lastDigit(const Board& board) {
-    const Vector* greatest = &board.sum();
-    for (const Vector& force : board.forces())
-        if (force.magnitude > greatest->magnitude)
-            greatest = &force;
-    const double lead = greatest->magnitude > 0 ? std::floor(std::log10(greatest->magnitude)) : 0;
-    return {greatest, 0.5 * std::pow(10.0, lead + 1 - board.sketch.figures)};
+Formula forceOf(const Board& board, double value) {
+    return number(value, shortest(value), std::string(symbolOf(board.sketch.forceUnit)));
 }
 
-void writeVerdict(const Board& board, Step& step) {
+Formula sineOfHalf(const Board& board, const RoundingRoom& room) {
+    const Formula shown = board.angle(0);
+    return apply("sin", number(room.halfAngle, shortest(room.halfAngle), shown.sub));
+}
+
+/// What the rounding of the given values may leave over, and what is left over.
+struct Margin {
+    Formula room, left; ///< numbers, or equations that end in one
+    static double valueOf(const Formula& told) {
+        return told.parts.empty() ? told.value : told.parts[1].value;
+    }
+    bool isKept() const { return std::abs(valueOf(left)) <= valueOf(room); }
+};
+
+/// Of forces that are to balance.
+Margin writeBalanceMargin(const Board& board, Step& step, const RoundingRoom& room) {
+    std::vector<Formula> sizes;
+    for (const Vector& force : board.forces())
+        sizes.push_back(force.sizeNumber);
+    const Working all = worked(board, symbol("Δ_max"),
+                               sum(product(count(static_cast<int>(sizes.size())), forceOf(board, room.half)),
+                                   product(sumOf(std::move(sizes)), sineOfHalf(board, room))));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution", "Each magnitude may be rounded by {half}, half of one in the last place of the "
+                             "greatest, and each direction by {angle}: together that may leave {room} at the "
+                             "most, the terms of the directions being each magnitude times the sine."),
+        "half", forceOf(board, room.half), "angle", sineOfHalf(board, room).parts[0], "room", *all.subject));
+    step.workings.push_back(all);
+    return {equal(*all.subject, *all.value),
+            equal(board.symbolOf(gap(kDifference)), board.number(gap(kDifference)))};
+}
+
+/// Along and across a sum that is given; the first that is more than rounding explains, else the first.
+Margin writeSumMargin(Board& board, Step& step, const RoundingRoom& room) {
+    const Vector& sum = board.sum();
+    const Formula dx = board.number(gap(kDifferenceX)), dy = board.number(gap(kDifferenceY)),
+                  x = board.number({What::x, kSumVector}), y = board.number({What::y, kSumVector});
+    const auto part = [&](const char* axis, Formula numerator) {
+        return worked(board, symbol("Δ", axis), over(std::move(numerator), sum.sizeNumber));
+    };
+    const Working along = part("u", tailpoint::sum(product(dx, x), product(dy, y))),
+                  across = part("v", tailpoint::sum(product(dy, x), negative(product(dx, y)))),
+                  turned =
+                      worked(board, symbol("Δ", "max"), product(sum.sizeNumber, sineOfHalf(board, room)));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "As it is shown {size} may be rounded by {half}, half of one in its last place, which moves "
+                 "the tip of {sum} along it; {theta} may be by {angle}, which moves it by {turned} across. "
+                 "{along} and {across} are the parts of {lack} along and across {sum}."),
+        "size", equal(sum.size, sum.sizeNumber), "half", forceOf(board, room.half), "sum", sum.vector,
+        "theta", sum.theta, "angle", sineOfHalf(board, room).parts[0], "turned", *turned.subject, "along",
+        *along.subject, "across", *across.subject, "lack", board.symbolOf(gap(kDifference))));
+    for (const Working& working : {turned, along, across})
+        step.workings.push_back(working);
+    const Margin lengths{forceOf(board, room.half), equal(*along.subject, *along.value)},
+        turns{equal(*turned.subject, *turned.value), equal(*across.subject, *across.value)};
+    return lengths.isKept() ? turns : lengths;
+}
+
+void writeVerdict(Board& board) {
     const Formula lack = equal(board.symbolOf(gap(kDifference)), board.number(gap(kDifference)));
-    const auto [greatest, half] = lastDigit(board);
-    const bool isMore = board.number(gap(kDifference)).value > half,
+    if (board.solved.messageCode() == MessageCode::equationHolds) {
+        board.worked.steps.back().conclusion.push_back(
+            board.say(board.number(gap(kDifference)).value != 0
+                          ? SENTENCE("solution", "{lack} comes from rounding on the way: the equation holds.")
+                          : SENTENCE("solution", "{lack}: both sides are the same, and the equation holds."),
+                      "lack", lack));
+        return;
+    }
+    const RoundingRoom room = roundingRoom(board.sketch);
+    Step& step = board.step(StepKey::check, SENTENCE("solution", "Can rounding explain it?"), Stage::all);
+    const bool atRest = isEquilibrium(board.sketch),
                fails = board.solved.messageCode() == MessageCode::equationFails;
+    const Margin margin = atRest ? writeBalanceMargin(board, step, room) : writeSumMargin(board, step, room);
     const auto wording = [&] {
-        if (isMore != fails) // by hand alone
+        if (margin.isKept() == fails) // by hand alone
             return fails
                        ? SENTENCE("solution",
-                                  "{lack} is no more than half of one in the last place to which {greatest} "
-                                  "is shown, {half}; but with full values it is more, and the equation does "
-                                  "not hold.")
+                                  "By these numbers {left} is no more than {room}; but with full values it "
+                                  "is more than rounding explains, and the equation does not hold.")
                        : SENTENCE("solution",
-                                  "{lack} is more than half of one in the last place to which {greatest} is "
-                                  "shown, {half}; but that comes from rounding on the way, and with full "
-                                  "values the equation holds.");
-        switch (board.solved.messageCode()) {
-        case MessageCode::equationHolds:
-            if (board.number(gap(kDifference)).value != 0)
-                return SENTENCE("solution", "{lack} comes from rounding on the way: the equation holds.");
-            return SENTENCE("solution", "{lack}: both sides are the same, and the equation holds.");
-        case MessageCode::equationHoldsShown:
-            return SENTENCE("solution", "{lack} is no more than half of one in the last place to which "
-                                        "{greatest} is shown, {half}: the equation holds within rounding.");
-        default:
+                                  "{left} is more than {room}; but that comes from rounding on the way, and "
+                                  "with full values the equation holds.");
+        if (fails)
             return SENTENCE("solution",
-                            "{lack} is more than half of one in the last place to which {greatest} "
-                            "is shown, {half}: no rounding explains it, and the equation does not "
-                            "hold.");
-        }
+                            "{left} is more than {room}: no rounding of what is given explains it, "
+                            "and the equation does not hold.");
+        return atRest ? SENTENCE("solution",
+                                 "{left} is no more than {room}: the equation holds within rounding.")
+                      : SENTENCE("solution", "Neither part of {lack} is more than rounding explains: the "
+                                             "equation holds within it.");
     }();
-    step.conclusion.push_back(
-        board.say(wording, "lack", lack, "greatest", equal(greatest->size, greatest->sizeNumber), "half",
-                  number(half, shortest(half), std::string(symbolOf(board.sketch.forceUnit)))));
+    step.conclusion.push_back(board.say(wording, "left", margin.left, "room", margin.room, "lack", lack));
 }
 
 /// The magnitude of what the forces add up to; of forces that are to balance it is what is left over.
@@ -135,9 +189,14 @@ void besideEstimate(const Board& board, Step& step) {
         step.workings.push_back(whole);
         size = *whole.value;
     }
+    const bool isInside = size.value >= least && size.value <= most;
     step.conclusion.push_back(board.say(
-        SENTENCE("solution", "The estimate said between {least} and {most} for the magnitude of what the "
-                             "forces add up to: {size}."),
+        isInside
+            ? SENTENCE("solution", "The estimate said between {least} and {most} for the magnitude of what "
+                                   "the forces add up to: {size} lies between.")
+            : SENTENCE("solution", "The estimate said between {least} and {most} for the magnitude of what "
+                                   "the forces add up to: {size} lies outside. There is a slip, or too "
+                                   "much was rounded on the way."),
         "least", board.bound(least), "most", board.bound(most), "size",
         equal(atRest ? board.symbolOf(gap(kDifference)) : added, std::move(size))));
 }
@@ -167,9 +226,9 @@ void writeComparison(Board& board) {
         board.show(last, gap(kDifferenceY));
     }
     board.show(last, gap(kDifference));
-    writeVerdict(board, last);
     noteComponentSlips(board, last, forces, gap(kDifference));
     besideEstimate(board, last);
+    writeVerdict(board);
 }
 
 } // namespace tailpoint::explaining

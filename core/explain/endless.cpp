@@ -150,14 +150,14 @@ void writeOneCircle(Board& board) {
     step.workings.push_back({board.symbolOf(kLack), sum(u.size, negative(v.size)),
                              sum(u.sizeNumber, negative(v.sizeNumber)), board.bound(off)});
     step.conclusion.push_back(
-        two.isOpposed ? board.say(SENTENCE("solution",
-                                           "Whatever the direction of {u}, {v} holds it in the opposite one: "
-                                           "infinitely many answers."),
-                                  "u", u.vector, "v", v.vector)
-                      : board.say(SENTENCE("solution",
-                                           "Whatever the direction of {u}, {v} has the same: infinitely many "
-                                           "answers."),
-                                  "u", u.vector, "v", v.vector));
+        two.isOpposed
+            ? board.say(SENTENCE("solution", "Whatever the direction of {u}, {v} balances it in the "
+                                             "opposite one: infinitely many answers."),
+                        "u", u.vector, "v", v.vector)
+            : board.say(SENTENCE("solution",
+                                 "Whatever the direction of {u}, {v} has the same: infinitely many "
+                                 "answers."),
+                        "u", u.vector, "v", v.vector));
     const double size = u.sizeNumber.value;
     step.notes.push_back(board.say(
         two.isOpposed ? SENTENCE("solution", "In one common direction they would make {both}, not zero.")

@@ -101,25 +101,50 @@ Writer follow(Board& board) {
     return explaining::writeWithoutAnswer;
 }
 
-/// Where the way that is asked for does not lead to the answer: why not.
+/// Why a question that has its answer by one way only is not told by the other.
+Wording onlyWayToTheAnswer(const Board& board) {
+    if (board.way != Route::Way::components)
+        return SENTENCE("solution", "All vectors lie along one line, and their signs along it say "
+                                    "what components would.");
+    return board.reduction && board.reduction->addsUp()
+               ? SENTENCE("solution",
+                          "The known forces are added up by components, and the same table gives the "
+                          "missing one: no triangle is left to solve.")
+               : SENTENCE("solution", "So many forces do not come down to one triangle: they are added "
+                                      "up by components.");
+}
+
+/// Why there is no choice of method where no single answer is worked out; nothing where it is told so anyway.
+std::optional<Wording> onlyWayWithoutAnswer(const Board& board) {
+    if (board.solved.unknowns.size() > 2)
+        return SENTENCE("solution", "Neither a triangle nor components can begin: each settles two unknowns, "
+                                    "and no more.");
+    if (board.solved.status == Status::none || board.solved.status == Status::endless)
+        return SENTENCE("solution",
+                        "Triangle or components, the question whether there is an answer comes first, and "
+                        "what is given decides it alike for both.");
+    if (board.options.method == Method::components)
+        return std::nullopt;
+    return SENTENCE("solution",
+                    "Where nothing is to be found there is no triangle to solve: both sides of the "
+                    "equation are compared by their components.");
+}
+
+/// Where the way that is asked for is not the one that is told: why not.
 void sayOnlyWay(Board& board) {
     const Method method = board.options.method;
-    const bool byComponents = board.way == Route::Way::components;
-    if (method == Method::suited || !board.isAnswered() || byComponents == (method == Method::components))
+    if (method == Method::suited)
         return;
-    const bool addsUp = board.reduction && board.reduction->addsUp();
+    const bool byComponents = board.way == Route::Way::components;
+    if (board.isAnswered() && byComponents == (method == Method::components))
+        return;
+    const std::optional<Wording> why =
+        board.isAnswered() ? onlyWayToTheAnswer(board) : onlyWayWithoutAnswer(board);
+    if (!why)
+        return;
     for (Step& step : board.worked.steps)
         if (step.key == StepKey::count)
-            step.conclusion.push_back(board.say(
-                byComponents && addsUp
-                    ? SENTENCE("solution",
-                               "The known forces are added up by components, and the same table gives the "
-                               "missing one: a triangle after it would be no shorter.")
-                : byComponents
-                    ? SENTENCE("solution", "So many forces do not come down to one triangle: they are added "
-                                           "up by components.")
-                    : SENTENCE("solution", "All vectors lie along one line, and their signs along it say "
-                                           "what components would.")));
+            step.conclusion.push_back(board.say(*why));
 }
 
 /// Those that have a name and a unit; squares, ratios and what a check leaves over are told within lines.

@@ -36,6 +36,13 @@ void writeComparison(Board& board);
 void tellScale(const Board& board, Step& step);
 /// How long the resultant of two can be, drawn to scale.
 Prose betweenTheBounds(const Board& board, const Vector& sum);
+/// What to expect of two forces' resultant. Precondition: neither is zero; of the second, both on one line.
+void writePairEstimate(Board& board);
+void writeLineEstimate(Board& board);
+/// A vector that two others make, beside the hypotenuse of the two: the angle between them, as it is drawn,
+/// narrows the bounds from `low` to `high` that the estimate gave.
+void narrowByRightAngle(Board& board, Step& step, const Vector& sought, const Vector& a, const Vector& b,
+                        double low, double high);
 /// How long the resultant of many can be.
 void writePolygonEstimate(Board& board);
 /// Magnitude and direction from components, the quadrant decided by their signs.
@@ -43,7 +50,8 @@ void writePolar(Board& board, const Vector& vector);
 /// Whether the force triangle leads to the answer too.
 bool hasTriangle(const Board& board);
 /// The direction alone, within a step.
-void writeWayFromComponents(Board& board, Step& step, const Vector& vector);
+/// `below`: its components are worked out in the same step.
+void writeWayFromComponents(Board& board, Step& step, const Vector& vector, bool below = false);
 /// The components of one known vector.
 void showComponents(const Board& board, Step& step, VectorId vector);
 

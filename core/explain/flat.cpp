@@ -69,7 +69,10 @@ struct InLine {
     bool isOpposed;
 };
 
-void writeLineEstimate(Board& board, const InLine& two) {
+} // namespace
+
+void writeLineEstimate(Board& board) {
+    const InLine two(board);
     const Vector& sum = board.sum();
     const double p = two.p.sizeNumber.value, q = two.q.sizeNumber.value;
     const Formula least = board.bound(std::abs(p - q)), most = board.bound(p + q);
@@ -102,6 +105,8 @@ void writeLineEstimate(Board& board, const InLine& two) {
     expectExactly(board, sum, two.isOpposed ? least : most);
 }
 
+namespace {
+
 void writeConclusion(const Board& board, Step& step, const Vector& along) {
     const Vector& sum = board.sum();
     step.conclusion.push_back(
@@ -110,8 +115,8 @@ void writeConclusion(const Board& board, Step& step, const Vector& along) {
                                              "{along}."),
                         "component", board.symbolOf({What::along, kSumVector}), "sum", sum.vector, "along",
                         along.vector)
-            : board.say(SENTENCE("solution", "Equal and opposite: they hold each other, and the resultant is "
-                                             "zero.")));
+            : board.say(SENTENCE("solution", "Equal and opposite: they balance each other, and the "
+                                             "resultant is zero.")));
 }
 
 /// The senses disregarded; a right angle where there is none; the sense of the smaller.
@@ -144,7 +149,7 @@ void noteLineSlips(const Board& board, Step& step, const InLine& two) {
 
 void writeAlongLine(Board& board) {
     const InLine two(board);
-    writeLineEstimate(board, two);
+    writeLineEstimate(board);
     Step& step = board.step(StepKey::line,
                             two.isOpposed ? SENTENCE("solution", "In opposite senses on one line")
                                           : SENTENCE("solution", "In the same sense on one line"),

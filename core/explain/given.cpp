@@ -80,47 +80,37 @@ void writeSought(const Board& board, Step& step) {
                   SENTENCE("solution",
                            "To find: the resultant {sum}, its magnitude {size} and its direction {theta}."),
                   "sum", sum.vector, "size", sum.size, "theta", sum.theta)
-            : board.say(SENTENCE("solution", "Their resultant {sum}: {described}."), "sum", sum.vector,
-                        "described", described(board, sum)));
+            : board.say(board.solved.family == Family::check
+                            ? SENTENCE("solution",
+                                       "The resultant {sum} that is claimed, and is to be tested: "
+                                       "{described}.")
+                            : SENTENCE("solution", "Their resultant {sum}: {described}."),
+                        "sum", sum.vector, "described", described(board, sum)));
     step.workings.push_back({{}, equal(sum.vector, vectorEquation(board)), {}, {}});
-}
-
-Wording carriedFigures(int guard) {
-    switch (guard) {
-    case 2:
-        return SENTENCE("solution", "Numbers on the way carry two figures more than the answer, sums only "
-                                    "the places of their terms; the answer is rounded once, at the end.");
-    case 3:
-        return SENTENCE("solution", "Numbers on the way carry three figures more than the answer, sums only "
-                                    "the places of their terms; the answer is rounded once, at the end.");
-    case 4:
-        return SENTENCE("solution", "Numbers on the way carry four figures more than the answer, sums only "
-                                    "the places of their terms; the answer is rounded once, at the end.");
-    default:
-        return SENTENCE("solution",
-                        "Numbers on the way carry {count} figures more than the answer, sums "
-                        "only the places of their terms; the answer is rounded once, at the end.");
-    }
 }
 
 /// With how many figures numbers are carried on; nothing where there is nothing to compute.
 void writeFigures(const Board& board, Step& step) {
     const bool isAnswered = board.isAnswered();
-    if (!isAnswered && (board.solved.family != Family::check || board.carried.quantities().empty()))
+    if (!isAnswered && board.carried.quantities().empty())
         return;
     if (!board.options.handRounding)
-        step.conclusion.push_back(
-            board.say(isAnswered ? carriedFigures(board.carried.guard())
-                                 : SENTENCE("solution", "Numbers on the way carry {count} figures more than "
-                                                        "is shown, sums only the places of their terms."),
-                      "count", count(board.carried.guard())));
-    else
         step.conclusion.push_back(board.say(
-            isAnswered
-                ? SENTENCE("solution", "Every value on the way is rounded as it is shown and carried on "
-                                       "so; the last step says what that costs.")
-                : SENTENCE("solution", "Every value on the way is rounded as it is shown and carried on "
-                                       "so.")));
+            isAnswered ? SENTENCE("solution", "Numbers on the way carry {count} figures more than the "
+                                              "answer, sums only the places of their terms; the "
+                                              "answer is rounded once, at the end.")
+                       : SENTENCE("solution", "Numbers on the way carry {count} figures more than "
+                                              "is shown, sums only the places of their terms."),
+            "count", counted(board, board.carried.guard())));
+    else
+        step.conclusion.push_back(
+            board.say(isAnswered || board.solved.family == Family::check
+                          ? SENTENCE("solution",
+                                     "Every value on the way is rounded as it is shown, and carried forward "
+                                     "as rounded; the last step says what that costs.")
+                          : SENTENCE("solution",
+                                     "Every value on the way is rounded as it is shown, and carried forward "
+                                     "as rounded.")));
 }
 
 } // namespace
@@ -174,8 +164,9 @@ void writeFreeBody(Board& board) {
         return;
     Step& step = board.step(StepKey::freeBody, SENTENCE("solution", "Free body"), Stage::given);
     step.reasoning.push_back(
-        board.say(SENTENCE("solution", "Cut the body at the common point free of everything that holds it or "
-                                       "pulls at it, and put a force in the place of each. On it act:")));
+        board.say(SENTENCE("solution", "Isolate the body at the common point, and replace "
+                                       "everything that holds it or pulls at it by the force that "
+                                       "it exerts. On it act:")));
     for (const Vector& force : board.forces()) {
         step.reasoning.push_back(actingOf(board, force));
         step.parts.push_back(arrowPart(force.index));
@@ -227,7 +218,7 @@ Prose tooMany(const Board& board) {
     const auto more = static_cast<int>(board.solved.unknowns.size()) - 2;
     return more == 1 ? board.say(SENTENCE("solution", "That is one unknown too many for two equations."))
                      : board.say(SENTENCE("solution", "That is {count} unknowns too many for two equations."),
-                                 "count", count(more));
+                                 "count", counted(board, more));
 }
 
 std::optional<Prose> familyTold(const Board& board) {

@@ -1,6 +1,20 @@
 #include "core/explain/listed.h"
 
+#include <array>
+
 namespace tailpoint::explaining {
+
+Prose counted(const Voice& voice, int value) {
+    static constexpr std::array<Wording, 11> kWords{
+        SENTENCE("count", "two"),    SENTENCE("count", "three"), SENTENCE("count", "four"),
+        SENTENCE("count", "five"),   SENTENCE("count", "six"),   SENTENCE("count", "seven"),
+        SENTENCE("count", "eight"),  SENTENCE("count", "nine"),  SENTENCE("count", "ten"),
+        SENTENCE("count", "eleven"), SENTENCE("count", "twelve")};
+    const int index = value - 2;
+    return index < 0 || index >= static_cast<int>(kWords.size())
+               ? Prose{{count(value)}}
+               : voice.say(kWords[static_cast<std::size_t>(index)]);
+}
 
 Prose listed(const Voice& voice, std::vector<Prose> items) {
     if (items.empty())

@@ -39,11 +39,10 @@ void writeEstimate(Board& board, const Missing& m) {
     step.parts = {arrowPart(m.great().index), arrowPart(m.small().index)};
     step.reasoning.push_back(
         m.r.loop
-            ? board.say(
-                  SENTENCE("solution",
-                           "Three forces in equilibrium close a triangle tip to tail. {missing} holds what "
-                           "{first} and {second} amount to: as great as their resultant, and opposed to it."),
-                  "missing", m.missing().vector, "first", m.side(0).vector, "second", m.side(1).vector)
+            ? board.say(SENTENCE("solution", "Three forces in equilibrium close a triangle tip to tail. "
+                                             "{missing} balances what {first} and {second} amount to: it "
+                                             "is as great as their resultant, and opposed to it."),
+                        "missing", m.missing().vector, "first", m.side(0).vector, "second", m.side(1).vector)
             : board.say(
                   SENTENCE("solution", "{missing} leads from the tip of {first} to the tip of {second}: draw "
                                        "both from the common point and join their tips."),
@@ -62,7 +61,7 @@ void writeEstimate(Board& board, const Missing& m) {
     step.conclusion.push_back(board.say(
         SENTENCE("solution", "A side of a triangle is shorter than the other two together and longer than "
                              "their difference.")));
-    board.expected = {m.missing().sizeId, board.bound(low), board.bound(high)};
+    narrowByRightAngle(board, step, m.missing(), m.great(), m.small(), low, high);
     tellScale(board, step);
 }
 
@@ -138,10 +137,10 @@ void writeSineStep(Board& board, const Missing& m) {
         "side", m.missing().size, "opposite", m.symbol(m.x), "angle", m.symbol(m.smallSide), "small",
         m.small().size));
     board.show(step, m.angle(m.smallSide));
-    step.notes.push_back(board.say(
-        SENTENCE("solution",
-                 "The inverse sine also allows {second}; opposite the smaller side it never holds."),
-        "second", board.supplementOf(m.angle(m.smallSide))));
+    step.notes.push_back(
+        board.say(SENTENCE("solution", "The inverse sine also allows {second}; opposite the smaller "
+                                       "side it is never right."),
+                  "second", board.supplementOf(m.angle(m.smallSide))));
 }
 
 Wording turningFrom(bool own, bool counterClockwise) {

@@ -1,6 +1,7 @@
 // One vector unknown: the component table, and from its sums the vector that closes the polygon.
 #include "core/explain/agreement.h"
 #include "core/explain/families.h"
+#include "core/explain/listed.h"
 #include "core/explain/table_slips.h"
 
 #include <algorithm>
@@ -158,6 +159,33 @@ void writePolygonBounds(Board& board, Step& step, const Vector& sought,
                                    "one line.")));
 }
 
+/// Of the known vectors those two that act against each other most nearly; none where all are within 120°.
+std::optional<std::pair<const Vector*, const Vector*>> opposedMost(const std::vector<const Vector*>& known) {
+    double least = -0.5;
+    std::optional<std::pair<const Vector*, const Vector*>> opposed;
+    for (std::size_t i = 0; i < known.size(); ++i)
+        for (std::size_t k = i + 1; k < known.size(); ++k) {
+            const double lengths = known[i]->magnitude * known[k]->magnitude;
+            const double cosine = lengths > 0 ? known[i]->v.dot(known[k]->v) / lengths : 0;
+            if (cosine < least) {
+                least = cosine;
+                opposed = {known[i], known[k]};
+            }
+        }
+    return opposed;
+}
+
+/// An upper bound alone says little where vectors all but cancel.
+void sayBoundIsWide(const Board& board, Step& step, const std::vector<const Vector*>& known) {
+    const auto opposed = opposedMost(known);
+    if (known.size() < 3 || !opposed)
+        return;
+    step.conclusion.push_back(board.say(
+        SENTENCE("solution", "The bound is wide: vectors that act largely against each other, such as {one} "
+                             "and {other}, take from the length. Measure it on the sketch."),
+        "one", opposed->first->vector, "other", opposed->second->vector));
+}
+
 } // namespace
 
 void writePolygonEstimate(Board& board) {
@@ -173,6 +201,11 @@ void writePolygonEstimate(Board& board) {
     if (sought == nullptr || known.empty())
         return;
     writePolygonBounds(board, step, *sought, known);
+    sayBoundIsWide(board, step, known);
+    if (known.size() == 2)
+        narrowByRightAngle(board, step, *sought, *known[0], *known[1],
+                           known[0]->sizeNumber.value - known[1]->sizeNumber.value,
+                           known[0]->sizeNumber.value + known[1]->sizeNumber.value);
     tellScale(board, step);
 }
 
@@ -186,13 +219,32 @@ void writeWayAround(Board& board) {
                  "The vector sought is so short beside the others that in the law of cosines {count} "
                  "leading digits of the squares would cancel. Components lose only half as many: add "
                  "those."),
-        "count", count(board.lost)));
+        "count", counted(board, board.lost)));
 }
+
+namespace {
+
+/// Two forces are expected as they are where the triangle is solved.
+void writeTableEstimate(Board& board) {
+    constexpr double kOneLine = 1e-12;
+    const auto& forces = board.forces();
+    const bool isPair = forces.size() == 2 && board.sought() == &board.sum();
+    const double lengths = isPair ? forces[0].magnitude * forces[1].magnitude : 0;
+    if (lengths == 0)
+        writePolygonEstimate(board);
+    else if (std::abs(forces[0].v.x() * forces[1].v.y() - forces[0].v.y() * forces[1].v.x()) <
+             kOneLine * lengths)
+        writeLineEstimate(board);
+    else
+        writePairEstimate(board);
+}
+
+} // namespace
 
 void writeTable(Board& board) {
     writeGiven(board);
     writeCount(board);
-    writePolygonEstimate(board);
+    writeTableEstimate(board);
     writeWayAround(board);
     const Vector* missing = board.sought();
     if (missing == nullptr || missing == &board.sum())

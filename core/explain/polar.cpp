@@ -85,10 +85,13 @@ void writePolar(Board& board, const Vector& vector) {
     writeWayFromComponents(board, step, vector);
 }
 
-void writeWayFromComponents(Board& board, Step& step, const Vector& vector) {
+void writeWayFromComponents(Board& board, Step& step, const Vector& vector, bool below) {
     const std::uint8_t answer = std::max(vector.sizeId.answer, vector.wayId.answer);
     const QuantityId x{What::x, vector.id, {}, answer}, y{What::y, vector.id, {}, answer};
-    step.reasoning.push_back(liesBySigns(board, vector));
+    step.reasoning.push_back(
+        below ? board.say(SENTENCE("solution", "As the components below will show, {told}"), "told",
+                          liesBySigns(board, vector))
+              : liesBySigns(board, vector));
     writeLines(board, step, vector);
     if (auto told = aboutTangent(board, vector, x, y))
         if (std::none_of(board.worked.steps.begin(), board.worked.steps.end(), [&](const Step& other) {

@@ -55,7 +55,10 @@ void writeOpening(Board& board, Step& step, const Pair& pair) {
     step.conclusion.push_back(board.say(wording, "sum", pair.sum.size, "square", std::move(square)));
 }
 
-void writeEstimate(Board& board, const Pair& pair) {
+} // namespace
+
+void writePairEstimate(Board& board) {
+    const Pair pair(board);
     Step& step =
         board.step(StepKey::estimate, SENTENCE("solution", "Sketch to scale, and estimate before computing"),
                    Stage::directions);
@@ -71,6 +74,8 @@ void writeEstimate(Board& board, const Pair& pair) {
                         pair.sum.vector, "great", pair.great.vector));
     tellScale(board, step);
 }
+
+namespace {
 
 void writeTailsStep(Board& board, const Pair& pair) {
     Step& step = board.step(StepKey::tails, SENTENCE("solution", "Angle between the tails"), Stage::between);
@@ -177,6 +182,32 @@ void writeChoice(Board& board, const Pair& pair) {
 
 } // namespace
 
+void narrowByRightAngle(Board& board, Step& step, const Vector& sought, const Vector& a, const Vector& b,
+                        double low, double high) {
+    const double right = std::hypot(a.sizeNumber.value, b.sizeNumber.value), dot = a.v.dot(b.v),
+                 slack = 8e-16 * a.magnitude * b.magnitude;
+    const bool isRight = std::abs(dot) <= slack, isLonger = sought.magnitude > right;
+    const Formula hypotenuse = board.force(right);
+    board.expected = {sought.sizeId, isLonger || isRight ? hypotenuse : board.bound(low),
+                      isLonger && !isRight ? board.bound(high) : hypotenuse};
+    const auto wording = [&] {
+        if (isRight)
+            return SENTENCE("solution",
+                            "{a} and {b} look perpendicular to each other: then {size} is {square}.");
+        if (dot > 0)
+            return isLonger ? SENTENCE("solution", "The angle between {a} and {b} looks acute, so {size} is "
+                                                   "greater than {square}.")
+                            : SENTENCE("solution", "The angle between {a} and {b} looks acute, so {size} is "
+                                                   "smaller than {square}.");
+        return isLonger ? SENTENCE("solution", "The angle between {a} and {b} looks obtuse, so {size} is "
+                                               "greater than {square}.")
+                        : SENTENCE("solution", "The angle between {a} and {b} looks obtuse, so {size} is "
+                                               "smaller than {square}.");
+    }();
+    step.conclusion.push_back(board.say(wording, "a", a.vector, "b", b.vector, "size", sought.size, "square",
+                                        equal(root(sum(power(a.size, 2), power(b.size, 2))), hypotenuse)));
+}
+
 Prose betweenTheBounds(const Board& board, const Vector& sum) {
     return board.say(
         SENTENCE("solution",
@@ -189,7 +220,7 @@ void writeTwoForces(Board& board) {
     const Pair pair(board);
     writeGiven(board);
     writeCount(board);
-    writeEstimate(board, pair);
+    writePairEstimate(board);
     writeTailsStep(board, pair);
     writeParallelogram(board, pair);
     writeTriangle(board, pair);

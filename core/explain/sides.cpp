@@ -77,10 +77,10 @@ void writeSecond(Board& board, const ThreeSides& q) {
                                "{value}, which is the third angle."),
                       "angle", q.symbol(second), "side", q.side(second).size, "wrong", q.side(last).size,
                       "value", *value));
-    step.notes.push_back(board.say(
-        SENTENCE("solution",
-                 "Started with a smaller angle, the inverse sine could hide an obtuse one. That is why the "
-                 "greatest angle comes first.")));
+    step.notes.push_back(
+        board.say(SENTENCE("solution", "Had we started with a smaller angle, the inverse sine could "
+                                       "have hidden an obtuse one. That is why the greatest angle "
+                                       "comes first.")));
 }
 
 Step& waysStep(Board& board, std::size_t index) {

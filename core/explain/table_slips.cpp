@@ -82,8 +82,8 @@ void noteAddedInstead(const Board& board, Step& step, const Vector& sought, cons
     const QuantityId& target = atRest ? sought.wayId : sought.sizeId;
     if (const auto value = slipped(board, changes, target))
         step.notes.push_back(board.say(
-            atRest ? SENTENCE("solution", "{sought} is not {known} but what holds it: with the signs of "
-                                          "{known} kept {target} would come out as {value}.")
+            atRest ? SENTENCE("solution", "{sought} is not {known} but what balances it: with the "
+                                          "signs of {known} kept {target} would come out as {value}.")
                    : SENTENCE("solution",
                               "{known} is part of the sum already: added to the sum instead of "
                               "taken away from it, {known} would make {target} come out as {value}."),

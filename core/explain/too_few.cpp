@@ -64,16 +64,10 @@ void writeFoot(const Board& board, Step& step, const Open& q) {
                              "joins the other end to a point of that line, and is shortest where it meets "
                              "the line at right angles:"),
         "half", q.half->vector, "whole", q.whole->vector, "known", q.known->vector));
-    Formula asAnswer = board.force(least.value);
     Working bound{{},
                   atLeast(q.whole->size, product(q.known->size, sine(q.half->theta, q.known->theta))),
                   atLeast(q.whole->size, between),
                   atLeast(q.whole->size, least)};
-    if (asAnswer.text != least.text) {
-        Formula value = atLeast(q.whole->size, least);
-        value.id = q.whole->sizeId;
-        bound.told = inRow(roundedTo(board, value, std::move(asAnswer)));
-    }
     step.workings.push_back(std::move(bound));
     step.conclusion.push_back(
         board.say(SENTENCE("solution", "So {size} can't be less than {least}; one more given value is needed "

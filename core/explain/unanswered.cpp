@@ -1,5 +1,8 @@
 // Questions without an answer to work out: too few or too many unknowns, none, infinitely many.
 #include "core/explain/families.h"
+#include "core/explain/listed.h"
+
+#include <algorithm>
 
 namespace tailpoint::explaining {
 
@@ -22,7 +25,18 @@ Prose answerTold(const Board& board) {
                                                       "must be given.")
                                : SENTENCE("solution", "{found} So there is no single answer: {count} more "
                                                       "values must be given."),
-                     "found", board.message(), "count", count(more));
+                     "found", board.message(), "count", counted(board, more));
+}
+
+/// The answer stands before what checks it, as everywhere; a comparison is no check but the calculation.
+void setAnswerBeforeCheck(Board& board) {
+    std::vector<Step>& steps = board.worked.steps;
+    const auto check =
+        std::find_if(steps.begin(), steps.end(), [](const Step& step) { return step.key == StepKey::check; });
+    if (check == steps.end() || board.solved.family == Family::check)
+        return;
+    steps.back().stage = check->stage;
+    std::rotate(check, steps.end() - 1, steps.end());
 }
 
 } // namespace
@@ -44,6 +58,8 @@ void writeWithoutAnswer(Board& board) {
     Step& step = board.step(StepKey::answer, SENTENCE("solution", "Answer"), Stage::all);
     step.reasoning.push_back(answerTold(board));
     board.worked.answer = step.reasoning.back();
+    setAnswerBeforeCheck(board);
+    writeRoundingCost(board);
 }
 
 } // namespace tailpoint::explaining

@@ -60,13 +60,12 @@ void writeAcross(Board& board, const Triangle& t) {
     const Vector &u = t.sought(0), &v = t.sought(1), &known = t.known();
     const QuantityId reach = along(known);
     Step& step = reachStep(board, t, SENTENCE("solution", "What is left across the line?"));
-    step.reasoning.push_back(
-        board.say(SENTENCE("solution",
-                           "Whatever their magnitudes, {u} and {v} leave nothing across their line. "
-                           "{known} does; {distance} is its component there, {along} the one along the line "
-                           "of {u}, the axis {axis}."),
-                  "u", u.vector, "v", v.vector, "known", known.vector, "distance", board.symbolOf(kDistance),
-                  "along", board.symbolOf(reach), "axis", symbol("u")));
+    step.reasoning.push_back(board.say(
+        SENTENCE("solution",
+                 "Whatever their magnitudes, {u} and {v} have no component across their line; {known} "
+                 "has one, {distance}, beside {along} along the line of {u}, the axis {axis}."),
+        "u", u.vector, "v", v.vector, "known", known.vector, "distance", board.symbolOf(kDistance), "along",
+        board.symbolOf(reach), "axis", symbol("u")));
     for (const QuantityId& id : board.carried.quantities())
         if (id.what == What::between && board.carried.find(id) != nullptr) {
             step.reasoning.push_back(tailsNamed(board, id));
@@ -84,9 +83,10 @@ void writeAcross(Board& board, const Triangle& t) {
         "along", told(board, reach), "distance", board.number(kDistance)));
     const double beyond = std::abs(board.number(reach).value) - known.sizeNumber.value;
     const Formula left = board.force(std::hypot(beyond, board.number(kDistance).value));
-    step.notes.push_back(board.say(
-        SENTENCE("solution", "Magnitudes are no components: {size} laid along the line would leave {left}."),
-        "size", equal(known.size, known.sizeNumber), "left", left));
+    step.notes.push_back(
+        board.say(SENTENCE("solution", "A magnitude is not a component: {size} laid along the line "
+                                       "would leave {left}."),
+                  "size", equal(known.size, known.sizeNumber), "left", left));
 }
 
 void checkAcross(Board& board, const Triangle& t) {
@@ -101,8 +101,13 @@ void checkAcross(Board& board, const Triangle& t) {
                   "u", u.vector, "along", withoutSign(reach), "known", known.vector));
     const Formula left = writeTrial(board, step, {knownSide(t), {withoutSign(reach), u.wayNumber, sign}});
     step.conclusion.push_back(board.say(
-        SENTENCE("solution", "{left} is left over: that is the distance of the two parallels in the "
-                             "drawing, {distance}, and no choice of magnitudes leaves less."),
+        std::abs(left.value - board.number(kDistance).value) <= Carried::kNoise * board.carried.scale
+            ? SENTENCE("solution", "{left} is left over: that is the distance of the two parallels in the "
+                                   "drawing, {distance}, and no choice of magnitudes leaves less.")
+            : SENTENCE("solution",
+                       "{left} is left over: but for the rounding on the way that is the distance "
+                       "of the two parallels in the drawing, {distance}, the least that any "
+                       "choice of magnitudes leaves."),
         "left", left, "distance", told(board, kDistance)));
 }
 
@@ -189,12 +194,12 @@ void writeAway(Board& board, const Triangle& t) {
                              "that axis {axis}."),
         "u", u.vector, "axis", symbol("u")));
     board.show(step, reach);
-    step.conclusion.push_back(board.say(
-        SENTENCE("solution", "{u} and {v} act in one sense, and {known} would need the other: their "
-                             "magnitudes would have to make {reach}, and magnitudes are never "
-                             "negative."),
-        "u", u.vector, "v", v.vector, "known", known.vector, "reach",
-        negative(withoutSign(board.number(reach)))));
+    step.conclusion.push_back(
+        board.say(SENTENCE("solution", "{u} and {v} act in the same sense, and {known} would need "
+                                       "the other: their magnitudes would have to make {reach}, and "
+                                       "magnitudes are never negative."),
+                  "u", u.vector, "v", v.vector, "known", known.vector, "reach",
+                  negative(withoutSign(board.number(reach)))));
     step.notes.push_back(
         board.say(SENTENCE("solution",
                            "As plain numbers {u} and {v} could make {size}; but they would add to what they "
@@ -258,20 +263,22 @@ void noteCosine(const Board& board, Step& step, const Vector& a, const Vector& b
                            "The law of cosines would ask for the cosine {cosine} opposite {a}: no angle has "
                            "it, and the calculator says error, not 'no answer'."),
                   "cosine", number(shown, significant(shown, 4)), "a", a.size));
-    step.notes.push_back(board.say(
-        SENTENCE("solution", "{hypotenuse} is no bound: the two reach {most} where they act in one sense."),
-        "hypotenuse",
-        equal(root(sum(power(b.size, 2), power(c.size, 2))),
-              board.force(std::hypot(b.sizeNumber.value, c.sizeNumber.value))),
-        "most", board.bound(b.sizeNumber.value + c.sizeNumber.value)));
+    step.notes.push_back(
+        board.say(SENTENCE("solution", "{hypotenuse} is no bound: the two reach {most} where they "
+                                       "act in the same sense."),
+                  "hypotenuse",
+                  equal(root(sum(power(b.size, 2), power(c.size, 2))),
+                        board.force(std::hypot(b.sizeNumber.value, c.sizeNumber.value))),
+                  "most", board.bound(b.sizeNumber.value + c.sizeNumber.value)));
 }
 
 void writeUnequal(Board& board, const Vector& a, const Vector& b) {
     Step& step = board.step(StepKey::estimate, SENTENCE("solution", "Does it close?"), Stage::construction);
-    step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Nothing else acts: drawn to scale, {a} and {b} can only hold each other "
-                             "if they are equal. Here they are not; {lack} is how much they differ by:"),
-        "a", a.vector, "b", b.vector, "lack", board.symbolOf(kLack)));
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution", "Nothing else acts: drawn to scale, {a} and {b} can only "
+                                       "balance each other if they are equal. Here they are not; "
+                                       "{lack} is how much they differ by:"),
+                  "a", a.vector, "b", b.vector, "lack", board.symbolOf(kLack)));
     board.show(step, kLack);
     step.conclusion.push_back(
         board.say(SENTENCE("solution", "In whatever directions, {lack} at least would be left over."), "lack",
@@ -362,12 +369,12 @@ void noteSine(const Board& board, Step& step, const Reach& t) {
         over(product(known.sizeNumber, apply("sin", board.number(t.angle(t.onCircle)))), v.sizeNumber),
         board.sketch.angleUnit);
     if (sine)
-        step.notes.push_back(board.say(
-            SENTENCE("solution",
-                     "The law of sines would ask for the sine {sine} opposite {known}: no angle has "
-                     "it, and the calculator says error, not 'no answer'."),
-            "sine", number(static_cast<double>(*sine), significant(static_cast<double>(*sine), 4)), "known",
-            known.size));
+        step.notes.push_back(
+            board.say(SENTENCE("solution", "The law of sines would require a sine of {sine} opposite "
+                                           "{known}: no angle has it, and the calculator says error, "
+                                           "not 'no answer'."),
+                      "sine", number(static_cast<double>(*sine), significant(static_cast<double>(*sine), 4)),
+                      "known", known.size));
     const auto value =
         slipped(board, kDistance, withFunction(board.carried.formulaOf(kDistance), "sin", "cos"));
     if (value)

@@ -242,8 +242,7 @@ Symbol symbolOfName(std::string_view name) {
 
 std::string inPrint(const Symbol& symbol) {
     std::string out = symbol.base;
-    if (!appendSubscriptDigits(out, symbol.sub))
-        out.append("_").append(symbol.sub);
+    appendSubscript(out, symbol.sub);
     return out;
 }
 

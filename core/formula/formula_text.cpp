@@ -128,8 +128,7 @@ private:
             appendMathLetters(m_out, f.text, MathLetters::boldItalic);
         else
             put(f.text);
-        if (!f.sub.empty() && !appendSubscriptDigits(m_out, f.sub))
-            m_out.append("_").append(f.sub);
+        appendSubscript(m_out, f.sub);
     }
 
     void writeSum(const Formula& f) {

@@ -35,13 +35,16 @@ void appendMathLetters(std::string& out, std::string_view text, MathLetters styl
     }
 }
 
-bool appendSubscriptDigits(std::string& out, std::string_view sub) {
-    for (char c : sub)
-        if (c < '0' || c > '9')
-            return false;
-    for (char c : sub)
+void appendSubscript(std::string& out, std::string_view sub) {
+    const std::size_t last = sub.find_last_not_of("0123456789");
+    const std::size_t digits = last == std::string_view::npos ? 0 : last + 1;
+    const bool isAscii = std::all_of(sub.begin(), sub.begin() + static_cast<std::ptrdiff_t>(digits),
+                                     [](char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); });
+    const std::size_t lowered = isAscii ? digits : sub.size();
+    if (lowered > 0)
+        out.append("_").append(sub.substr(0, lowered));
+    for (char c : sub.substr(lowered))
         appendUtf8(out, 0x2080 + static_cast<char32_t>(c - '0'));
-    return true;
 }
 
 bool isAngleLetter(std::string_view base) {

@@ -16,8 +16,8 @@ enum class MathLetters { italic, boldItalic };
 /// Source: The Unicode Standard, block Mathematical Alphanumeric Symbols.
 void appendMathLetters(std::string& out, std::string_view text, MathLetters style);
 
-/// Appends "12" as "₁₂" and says true; leaves `out` alone where `sub` is not digits only.
-bool appendSubscriptDigits(std::string& out, std::string_view sub);
+/// Appends a subscript as a line of plain text bears it: "12" as "₁₂", "R" as "_R", "K1" as "_K₁".
+void appendSubscript(std::string& out, std::string_view sub);
 
 /// An angle's letter, with its primes: a small Greek one.
 bool isAngleLetter(std::string_view base);

@@ -1,6 +1,8 @@
 #include "core/mark/attempt.h"
 #include "core/mark/sheet.h"
 
+#include <algorithm>
+
 namespace tailpoint {
 
 using namespace marking;
@@ -12,7 +14,10 @@ public:
         : question(sketch, solved, options) {
         if (question.refusal)
             return;
-        alternatives.emplace(question);
+        const std::vector<std::string>& only = options.onlySlips;
+        alternatives.emplace(question, [&](const Slip& slip) {
+            return only.empty() || std::find(only.begin(), only.end(), slip.id) != only.end();
+        });
         findings.emplace(question, *alternatives);
         telling.emplace(question, *alternatives);
     }

@@ -105,6 +105,8 @@ void Telling::addSecond(const Fitting& fitting, Finding& out) const {
                              : SENTENCE("marking", "Two slips at once may have led to these numbers. Of the "
                                                    "one by itself: {first} Of the other: {second}");
     out.second = other.id;
+    if (!out.read)
+        out.read = m_alternatives.read(originOf(*one.second));
     out.sentence = Voice(m_question.options.sentences)
                        .say(both, "first", say(slip.strong, originOf(one.first)), "second",
                             say(other.strong, originOf(*one.second)));
@@ -132,11 +134,14 @@ void Telling::addNumbers(const Fitting& fitting, std::size_t answer, Finding& ou
         const std::size_t cell = m_question.cell(quantity, answer);
         const bool isTold = quantity < m_question.asked ||
                             std::find(out.explains.begin(), out.explains.end(), name) != out.explains.end();
-        const double value = fitting.numbers.value[cell];
-        if (isThere(value) && isTold)
-            out.gives.emplace_back(name, m_question.isDirection(cell)
-                                             ? normalized(value, m_question.sketch().angleUnit)
-                                             : value);
+        if (!isThere(fitting.numbers.value[cell]))
+            continue;
+        const double value = m_question.isDirection(cell) ? normalized(fitting.numbers.value[cell],
+                                                                       m_question.sketch().angleUnit)
+                                                          : fitting.numbers.value[cell];
+        out.numbers.emplace_back(m_question.quantities[quantity].id, value);
+        if (isTold)
+            out.gives.emplace_back(name, value);
     }
 }
 
@@ -154,6 +159,7 @@ Finding Telling::finding(const Fitting& fitting, const std::vector<Given>& given
     out.mend = say(slip.mend, origin);
     out.lines = linesOf(one.first);
     out.routes = m_alternatives.at(one.first).routes;
+    out.read = m_alternatives.read(origin);
     if (one.second)
         addSecond(fitting, out);
     addAlso(fitting, out);

@@ -6,10 +6,6 @@ namespace tailpoint::practising {
 
 namespace {
 
-constexpr Sizes kTowing{ForceUnit::N, 120, 480, {20, 10, 2}}, kCords{ForceUnit::N, 40, 240, {20, 10, 2}},
-    kTraces{ForceUnit::N, 80, 360, {20, 10, 2}}, kBars{ForceUnit::kN, 6, 48, {2, 1, 1}},
-    kBows{ForceUnit::N, 90, 270, {20, 10, 2}}, kCapstan{ForceUnit::kgf, 30, 150, {20, 10, 2}};
-
 /// Two known forces as in the level: both positive, one negative, anywhere.
 std::vector<Force> twoKnown(const Draft& draft) {
     const int first = draft.angle({10, 50}, {15, 75}, {-178, 179});
@@ -71,15 +67,15 @@ FamilyRow missingForceFamily() {
         "missing-force",
         "A missing force",
         "Two forces and the resultant of three are known; find the third force.",
-        {{{"whole tens, angles in fives",
+        {{{"magnitudes in tens, or whole kilonewtons; angles in fives",
            "counter-clockwise from +x, all directions positive",
            "the known forces are taken away from the resultant, not added to it",
            {"resultant-as-a-force", "other-sense-read", "component-sign", "sine-cosine-exchanged"}},
-          {"fives, whole degrees",
+          {"magnitudes in fives, or half kilonewtons; whole degrees",
            "counter-clockwise from +x, one direction negative",
            "signs of the components that are taken away; the quadrant of the third force",
            {"resultant-as-a-force", "force-left-out", "sine-cosine-exchanged", "quadrant-missed"}},
-          {"whole newtons, half degrees",
+          {"whole magnitudes, or half kilonewtons; half degrees",
            "from another axis or clockwise",
            "axis and turning sense of the answer; the quadrant of the third force",
            {"resultant-as-a-force", "force-left-out", "sine-cosine-exchanged", "wrong-turn"}}}},
@@ -95,13 +91,11 @@ FamilyRow missingForceFamily() {
           "along the track", kTraces},
          {"bridge", "The third bar at a node",
           "Three bars meet at a node of a footbridge and load it with the resultant {R}. Two of them exert "
-          "{P} and "
-          "{Q}.",
+          "{P} and {Q}.",
           "along the deck", kBars},
          {"capstan", "Three ropes at one post",
           "Three ropes lead to one post, seen from above, and load it with the resultant {R}. Two of them "
-          "pull "
-          "with {P} and {Q}.",
+          "pull with {P} and {Q}.",
           "towards the quay", kCapstan, true}},
         missingForce,
         "Find the magnitude and the direction of the third force {S:name}."};
@@ -111,37 +105,33 @@ FamilyRow threeInEquilibriumFamily() {
     return {"three-in-equilibrium",
             "Three forces in equilibrium",
             "Two forces are known; find the third that keeps them in equilibrium.",
-            {{{"whole tens, angles in fives; an acute angle between the forces",
+            {{{"magnitudes in tens, or whole kilonewtons; angles in fives; an acute angle between the forces",
                "counter-clockwise from +x, both known directions positive",
                "the third force is opposite to the resultant of the two",
                {"no-sum-turned", "supplement-in-cosines", "right-triangle-assumed", "magnitudes-added"}},
-              {"fives, whole degrees",
+              {"magnitudes in fives, or half kilonewtons; whole degrees",
                "counter-clockwise from +x, one direction negative",
                "the third force is opposite to the resultant; the angle between the tails needs the sign",
                {"no-sum-turned", "supplement-in-cosines", "right-triangle-assumed", "sign-of-direction"}},
-              {"whole newtons, half degrees; an obtuse angle between the forces",
+              {"whole magnitudes, or half kilonewtons; half degrees; from acute to obtuse",
                "from another axis or clockwise",
                "the third force is opposite to the resultant; axis and turning sense of the answer",
                {"no-sum-turned", "supplement-in-cosines", "right-triangle-assumed", "wrong-turn"}}}},
             {{"ring", "Three teams and a ring that stays",
               "Three teams pull at ropes that are tied to one ring, and the ring stays where it is. Two of "
-              "them pull "
-              "with {P} and {Q}.",
+              "them pull with {P} and {Q}.",
               "east", kTowing},
              {"pole", "Head of a tent pole",
               "Seen from above, three guy ropes hold the head of a tent pole in place. Two of them pull with "
-              "{P} and "
-              "{Q}.",
+              "{P} and {Q}.",
               "east", kCords},
              {"raft", "Raft at rest on three lines",
               "A survey raft lies at rest in still water on three lines to one ring. Two of them pull with "
-              "{P} and "
-              "{Q}.",
+              "{P} and {Q}.",
               "along the shore", kTowing, true},
              {"bow", "Grip of a bow",
               "An archer holds a bow drawn, seen from the side. Two forces act on the grip, {P} and {Q}, and "
-              "the hand "
-              "holds it at rest with a third.",
+              "the hand holds it at rest with a third.",
               "towards the target", kBows},
              {"bridge", "Node of a footbridge at rest",
               "Three bars meet at a node of a footbridge, which is at rest. Two of them exert {P} and {Q}.",
@@ -154,37 +144,33 @@ FamilyRow smallestForceFamily() {
     return {"smallest-force",
             "The smallest force",
             "Find the smallest force that puts the resultant on a given line.",
-            {{{"whole tens, angles in fives; the resultant along the axis",
+            {{{"magnitudes in tens, or whole kilonewtons; angles in fives; the resultant along the axis",
                "counter-clockwise from +x",
                "the smallest force is at right angles to the resultant, not to the given force",
                {"smallest-to-the-force", "opposite", "answers-exchanged"}},
-              {"fives, whole degrees; the resultant off the axis",
+              {"magnitudes in fives, or half kilonewtons; whole degrees; the resultant off the axis",
                "counter-clockwise from +x",
                "the angle between force and resultant; to which side the right angle is turned",
                {"smallest-to-the-force", "opposite", "answers-exchanged", "sign-of-direction"}},
-              {"whole newtons, half degrees",
+              {"whole magnitudes, or half kilonewtons; half degrees",
                "from another axis or clockwise",
                "axis and turning sense of the answer",
                {"smallest-to-the-force", "opposite", "answers-exchanged", "wrong-turn"}}}},
             {{"raft", "The least that keeps the raft on course",
               "A boat tows a survey raft with {P}. A second boat is to see to it that the resultant acts "
-              "along the "
-              "course, {R}.",
+              "along the course, {R}.",
               "along the fairway", kTowing},
              {"sledge", "The least that keeps the sledge on its track",
               "A dog draws a sledge with {P}. A second dog is to see to it that the resultant acts along the "
-              "track, "
-              "{R}.",
+              "track, {R}.",
               "north-east", kTraces},
              {"kite", "A hand on the kite's line",
-              "A kite pulls at its ring with {P}. A helper pulls at the ring so that the resultant acts "
-              "along the "
-              "pilot's line, {R}.",
+              "A kite pulls at its ring with {P}. A friend pulls at the ring so that the resultant acts "
+              "along the pilot's line, {R}.",
               "downwind", kCords},
              {"trunk", "A guiding rope round a trunk",
               "A fallen trunk is dragged by a rope that pulls with {P}. A guiding rope is to put the "
-              "resultant along "
-              "the path, {R}.",
+              "resultant along the path, {R}.",
               "east", kTowing},
              {"bridge", "A tie at the bridge's node",
               "A bar loads a node of a footbridge with {P}. A tie is to put the resultant along the next "
@@ -201,43 +187,38 @@ FamilyRow twoAnswersFamily() {
         "Two possible triangles",
         "The direction of one force, the magnitude of the other and the resultant are known; two triangles "
         "fit.",
-        {{{"whole tens, angles in fives; the resultant along the axis",
+        {{{"magnitudes in tens, or whole kilonewtons; angles in fives; the resultant along the axis",
            "counter-clockwise from +x",
            "an inverse sine has two angles; both lead to an answer",
            {"included-angle-assumed", "discriminant-forgotten", "answers-mixed"},
            100},
-          {"fives, whole degrees; the resultant off the axis",
+          {"magnitudes in fives, or half kilonewtons; whole degrees; the resultant off the axis",
            "counter-clockwise from +x",
            "the angle between the first force and the resultant; both answers",
            {"included-angle-assumed", "discriminant-forgotten", "answers-mixed"}},
-          {"whole newtons, half degrees",
+          {"whole magnitudes, or half kilonewtons; half degrees",
            "from another axis or clockwise",
            "axis and turning sense of both answers",
            {"included-angle-assumed", "discriminant-forgotten", "answers-mixed"}}}},
         {{"raft", "A second boat of known pull",
           "Two boats are to give a survey raft the pull {R}. The line of the first boat leads {P:way}, and "
-          "the "
-          "engine of the second pulls with {Q}.",
+          "the engine of the second pulls with {Q}.",
           "along the fairway", kTowing},
          {"sledge", "A second dog of known strength",
           "Two dogs are to draw a sledge with {R}. The trace of the first leads {P:way}, and the second "
-          "pulls with "
-          "{Q}.",
+          "pulls with {Q}.",
           "along the track", kTraces},
          {"kite", "A kite and a steady hand",
-          "A kite and a helper pull at one ring, and their resultant is {R}. The kite's line leads {P:way}; "
-          "the "
-          "helper pulls with {Q}.",
+          "A kite and a friend pull at one ring, and their resultant is {R}. The kite's line leads {P:way}; "
+          "the friend pulls with {Q}.",
           "downwind", kCords},
          {"stage", "Two lines to a stage machine",
           "Two ropes lead to a carriage on a stage, seen from above, and pull at it with the resultant {R}. "
-          "The "
-          "first leads {P:way}, and the second is kept at {Q} by a spring.",
+          "The first leads {P:way}, and the second is kept at {Q} by a spring.",
           "towards the audience", kBows},
          {"bow", "String of a crossbow",
           "A crossbow's string is drawn with the resultant {R}, seen from above. Its first half leads "
-          "{P:way}; in "
-          "the second half a gauge shows {Q}.",
+          "{P:way}; in the second half a gauge shows {Q}.",
           "towards the rear", kBows}},
         twoAnswers,
         "There are two possibilities. Find both: the magnitude of {P:name} and the direction of {Q:name}.",

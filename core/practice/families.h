@@ -16,7 +16,7 @@ struct LevelEntry {
     /// that the numbers of these lie apart from what is right and from one another by more than marking
     /// allows.
     std::vector<std::string_view> slips;
-    /// Per cent of the problems, at least, in which all of them do; measured over 10,000 numbers.
+    /// Per cent of the problems, at least, in which all of them do; measured over 1,000 numbers.
     int separable = 100;
 };
 

@@ -15,6 +15,14 @@ struct Sizes {
     std::array<int, kLevels> halves{}; ///< the step, by level, in halves of the unit
 };
 
+/// Of the things that scenes are about: in tens, fives and ones; kilonewtons in ones and halves.
+inline constexpr Sizes kTowing{ForceUnit::N, 120, 480, {20, 10, 2}},
+    kCords{ForceUnit::N, 40, 240, {20, 10, 2}}, kTraces{ForceUnit::N, 80, 360, {20, 10, 2}},
+    kBows{ForceUnit::N, 90, 270, {20, 10, 2}}, kWeights{ForceUnit::N, 60, 400, {20, 10, 2}},
+    kSigns{ForceUnit::lbf, 20, 120, {20, 10, 2}}, kTugs{ForceUnit::lbf, 300, 1500, {100, 50, 10}},
+    kCapstan{ForceUnit::kgf, 30, 150, {20, 10, 2}}, kBars{ForceUnit::kN, 6, 48, {2, 1, 1}},
+    kWires{ForceUnit::kN, 2, 18, {2, 1, 1}};
+
 struct SceneRow {
     std::string_view id, title;
     /// What happens, with the vectors in places: "{P}" is "P = 340 N at 25°", or as much of it as is given;

@@ -6,10 +6,6 @@ namespace tailpoint::practising {
 
 namespace {
 
-constexpr Sizes kTowing{ForceUnit::N, 120, 480, {20, 10, 2}}, kWeights{ForceUnit::N, 60, 400, {20, 10, 2}},
-    kBars{ForceUnit::kN, 6, 48, {2, 1, 1}}, kBows{ForceUnit::N, 90, 270, {20, 10, 2}},
-    kSigns{ForceUnit::lbf, 20, 120, {10, 4, 2}};
-
 Force downwards(const Draft& draft, std::string name) {
     return draft.force(std::move(name), -180);
 }
@@ -73,27 +69,25 @@ FamilyRow obliqueLinesFamily() {
         "oblique-lines",
         "Components along two lines",
         "A force is given; find its components along two lines that are not at right angles.",
-        {{{"whole tens, angles in fives; the force along the axis",
+        {{{"magnitudes in tens, or whole kilonewtons; angles in fives; the force along the axis",
            "counter-clockwise from +x",
            "components along oblique lines are no perpendicular projections",
            {"perpendicular-for-oblique", "cosine-in-sines", "answers-exchanged", "component-sign"}},
-          {"fives, whole degrees; the force off the axis",
+          {"magnitudes in fives, or half kilonewtons; whole degrees; the force off the axis",
            "counter-clockwise from +x",
            "the angles of the triangle are not those from the axis",
            {"perpendicular-for-oblique", "axis-angle-in-triangle", "answers-exchanged", "sign-of-direction"}},
-          {"whole newtons, half degrees; up to very obtuse angles between the lines",
+          {"whole magnitudes, or half kilonewtons; half degrees; up to very obtuse angles between the lines",
            "from another axis or clockwise",
-           "a component greater than the force itself",
+           "a component may be greater than the force itself",
            {"perpendicular-for-oblique", "axis-angle-in-triangle", "answers-exchanged", "cosine-in-sines"}}}},
         {{"canal", "Canal boat between two tow paths",
           "Two horses, one on either bank, tow a canal boat with the resultant {R}. Their ropes lead {P:way} "
-          "and "
-          "{Q:way}.",
+          "and {Q:way}.",
           "along the canal", kTowing},
          {"bow", "Bow at full draw",
           "An archer draws a bow, seen from the side, with {R}. The two halves of the string lead {P:way} "
-          "and "
-          "{Q:way}.",
+          "and {Q:way}.",
           "away from the target", kBows},
          {"bridge", "Force at a node along two bars",
           "At a node of a footbridge the force {R} is to be resolved along two bars. They lead {P:way} and "
@@ -114,89 +108,80 @@ FamilyRow twoRopesFamily() {
         "two-ropes",
         "A weight on two ropes",
         "A weight hangs from two ropes; find the pull in each.",
-        {{{"whole tens, angles in fives",
+        {{{"magnitudes in tens, or whole kilonewtons; angles in fives",
            "from the horizontal, counter-clockwise",
            "each rope does not carry half of the weight; the steeper rope pulls more",
            {"halved-load", "half-load-each", "sine-cosine-exchanged", "answers-exchanged"}},
-          {"fives, whole degrees",
+          {"magnitudes in fives, or half kilonewtons; whole degrees",
            "from the horizontal, counter-clockwise",
            "the angles of the force triangle are not those from the horizontal",
            {"halved-load", "half-load-each", "equal-tensions", "sine-cosine-exchanged", "answers-exchanged"}},
-          {"whole newtons, half degrees; one rope by its slope",
+          {"whole magnitudes, or half kilonewtons; half degrees; one rope by its slope",
            "a slope beside angles from the horizontal",
            "run and rise exchanged; two forms of direction in one sum",
            {"slope-exchanged", "halved-load", "sine-cosine-exchanged", "answers-exchanged"}}}},
         {{"lantern", "Lantern between two posts",
-          "A lantern hangs from a ring that two cords hold between posts. It weighs {W:size}, acting {W:at}, "
-          "and the cords lead "
-          "{A:way} and {B:way}.",
+          "A lantern hangs from a ring that two cords hold between posts. It weighs {W:size}, acting "
+          "straight down {W:at}, and the cords lead {A:way} and {B:way}.",
           "to the right", kWeights, true},
          {"spotlight", "Spotlight over the stage",
           "A spotlight hangs over a stage from two wires that meet at its clamp. It weighs {W:size}, acting "
-          "{W:at}; the wires lead "
-          "{A:way} and {B:way}.",
+          "straight down {W:at}; the wires lead {A:way} and {B:way}.",
           "to the right", kWeights, true},
          {"sign", "Shop sign across a lane",
           "A shop sign hangs above a lane from two chains that meet at its hook. It weighs {W:size}, acting "
-          "{W:at}, and the chains "
-          "lead {A:way} and {B:way}.",
+          "straight down {W:at}, and the chains lead {A:way} and {B:way}.",
           "to the right", kSigns, true},
          {"bell", "Bell in a ruined tower",
           "A bell hangs from two ropes in a ruined tower; they meet at its yoke. It weighs {W:size}, acting "
-          "{W:at}, and the ropes lead "
-          "{A:way} and {B:way}.",
+          "straight down {W:at}, and the ropes lead {A:way} and {B:way}.",
           "to the right", kWeights, true},
          {"cable", "Basket on a rope across the gorge",
-          "A basket hangs still on a rope across a gorge. It weighs {W:size}, acting {W:at}, and the rope "
-          "leads {A:way} on one side of "
-          "it and {B:way} on the other.",
+          "A basket hangs still on a rope across a gorge. It weighs {W:size}, acting straight down {W:at}, "
+          "and the rope leads {A:way} on one side of it and {B:way} on the other.",
           "to the right", kWeights, true}},
         twoRopes,
         "Find the magnitudes of the pulls {A:name} and {B:name}."};
 }
 
 FamilyRow pushOrPullFamily() {
-    return {
-        "push-or-pull",
-        "Push or pull",
-        "A load acts where two bars meet; find the force in each and whether it pushes or pulls.",
-        {{{"whole tens, angles in fives; the load straight down",
-           "counter-clockwise from +x",
-           "one bar pulls and the other pushes",
-           {"halved-load", "sine-cosine-exchanged", "answers-exchanged", "equation-sign"}},
-          {"fives, whole degrees; the load straight down",
-           "counter-clockwise from +x",
-           "which bar pulls and which pushes is for the numbers to say",
-           {"halved-load", "sine-cosine-exchanged", "answers-exchanged", "equation-sign"}},
-          {"whole newtons, half degrees; the load at a slant",
-           "counter-clockwise from +x",
-           "the load has two components; the signs of both forces",
-           {"sine-cosine-exchanged", "answers-exchanged", "equation-sign", "component-left-out"}}}},
-        {{"bracket", "Bracket at a wall",
-          "Two bars are fixed to a wall and meet at a pin, on which the load {W} acts. From the pin the bars "
-          "lead "
-          "{A:way} and {B:way}.",
-          "away from the wall", kBars, true},
-         {"jib", "Jib on the quay",
-          "The tie and the strut of a small jib meet at its head, which carries {W}. From the head they lead "
-          "{A:way} and {B:way}.",
-          "to the water", kBars, true},
-         {"bridge", "Node of a footbridge under load",
-          "Two bars of a footbridge meet at a node, on which {W} acts. From the node they lead {A:way} and "
-          "{B:way}.",
-          "along the deck", kBars},
-         {"awning", "Awning over a stage door",
-          "Two rods carry the corner of an awning over a stage door, where {W} acts. From the corner they "
-          "lead "
-          "{A:way} and {B:way}.",
-          "away from the door", kWeights, true},
-         {"shelf", "Shelf in a workshop",
-          "Two rods carry the tip of a shelf in a workshop, on which {W} acts. From the tip they lead "
-          "{A:way} and "
-          "{B:way}.",
-          "away from the wall", kWeights, true}},
-        pushOrPull,
-        "Find the forces {A:name} and {B:name} in the two, and whether each pulls or pushes."};
+    return {"push-or-pull",
+            "Push or pull",
+            "A load acts where two bars meet; find the force in each and whether it pushes or pulls.",
+            {{{"magnitudes in tens, or whole kilonewtons; angles in fives; the load straight down",
+               "counter-clockwise from +x",
+               "one bar pulls and the other pushes",
+               {"halved-load", "sine-cosine-exchanged", "answers-exchanged", "equation-sign"}},
+              {"magnitudes in fives, or half kilonewtons; whole degrees; the load straight down",
+               "counter-clockwise from +x",
+               "which bar pulls and which pushes is for the numbers to say",
+               {"halved-load", "sine-cosine-exchanged", "answers-exchanged", "equation-sign"}},
+              {"whole magnitudes, or half kilonewtons; half degrees; the load at a slant",
+               "counter-clockwise from +x",
+               "the load has two components; the signs of both forces",
+               {"sine-cosine-exchanged", "answers-exchanged", "equation-sign", "component-left-out"}}}},
+            {{"bracket", "Bracket at a wall",
+              "Two bars are fixed to a wall and meet at a pin, on which the load {W} acts. From the pin the "
+              "bars lead {A:way} and {B:way}.",
+              "away from the wall", kBars, true},
+             {"jib", "Jib on the quay",
+              "The tie and the strut of a small jib meet at its head, which carries {W}. From the head they "
+              "lead {A:way} and {B:way}.",
+              "to the water", kBars, true},
+             {"bridge", "Node of a footbridge under load",
+              "Two bars of a footbridge meet at a node, on which {W} acts. From the node they lead {A:way} "
+              "and {B:way}.",
+              "along the deck", kBars},
+             {"awning", "Awning over a stage door",
+              "Two rods carry the corner of an awning over a stage door, where {W} acts. From the corner "
+              "they lead {A:way} and {B:way}.",
+              "away from the door", kWeights, true},
+             {"shelf", "Shelf in a workshop",
+              "Two rods carry the tip of a shelf in a workshop, on which {W} acts. From the tip they lead "
+              "{A:way} and {B:way}.",
+              "away from the wall", kWeights, true}},
+            pushOrPull,
+            "Find the forces {A:name} and {B:name} in the two, and whether each pulls or pushes."};
 }
 
 } // namespace tailpoint::practising

@@ -13,8 +13,30 @@ namespace {
 
 using namespace practising;
 
-constexpr int kDraws = 2000;     ///< in which a sensible question is found
+constexpr int kDraws = 2000;                                  ///< in which a sensible question is found
+constexpr std::uint32_t kFurther = 65'537, kMostAgain = 1000; ///< numbers on, for a problem that is alike
 constexpr int kComparisons = 30; ///< of sensible questions, for one that tells its slips apart
+
+template <class Value>
+bool hasTwice(std::vector<Value> values) {
+    std::sort(values.begin(), values.end());
+    return std::adjacent_find(values.begin(), values.end()) != values.end();
+}
+
+/// Two given values alike would hide who takes one for the other.
+bool hasEqualGivens(const Sketch& sketch) {
+    std::vector<double> sizes, ways;
+    const auto add = [&](const Force& vector) {
+        if (vector.magnitude.value)
+            sizes.push_back(*vector.magnitude.value);
+        if (const auto way = referredDirection(vector.direction, sketch))
+            ways.push_back(*way);
+    };
+    for (const Force& force : sketch.forces)
+        add(force);
+    add(sketch.sum);
+    return hasTwice(std::move(sizes)) || hasTwice(std::move(ways));
+}
 
 std::vector<AlikeSlips> alikeIn(const SlipTable& table) {
     std::vector<AlikeSlips> alike;
@@ -56,7 +78,7 @@ Found findSketch(const FamilyRow& family, const Draft& draft) {
     for (int drawn = 0, compared = 0; drawn < kDraws && compared < kComparisons; ++drawn) {
         Sketch sketch = family.draw(draft);
         const Solved solved = solve(sketch);
-        if (!isSensible(sketch, solved, family.answers))
+        if (hasEqualGivens(sketch) || !isSensible(sketch, solved, family.answers))
             continue;
         const auto table = slipTable(sketch, solved, slips);
         ++compared;
@@ -98,26 +120,49 @@ std::string givenText(const Sketch& sketch) {
 
 } // namespace
 
-std::optional<Problem> problem(const ProblemId& id) {
+namespace {
+
+/// A family, and what its problem is drawn with.
+struct Drawn {
+    const FamilyRow* row = nullptr;
+    Lots lots;
+    const SceneRow* scene = nullptr;
+};
+
+std::optional<Drawn> drawnFor(const ProblemId& id) {
     const auto& rows = familyRows();
     const auto row =
         std::find_if(rows.begin(), rows.end(), [&](const FamilyRow& one) { return one.id == id.family; });
     if (row == rows.end() || id.level < 1 || id.level > kLevels || id.number >= kProblemNumbers)
         return std::nullopt;
-    Lots lots(kPracticeVersion, static_cast<std::uint64_t>(row - rows.begin()),
-              static_cast<std::uint64_t>(id.level), std::uint64_t{id.number});
-    const SceneRow& scene = lots.oneOf(row->scenes);
-    Found found = findSketch(*row, {lots, scene, id.level});
+    Drawn drawn{&*row, Lots(kPracticeVersion, static_cast<std::uint64_t>(row - rows.begin()),
+                            static_cast<std::uint64_t>(id.level), std::uint64_t{id.number})};
+    drawn.scene = &drawn.lots.oneOf(row->scenes);
+    return drawn;
+}
+
+} // namespace
+
+std::optional<Problem> problem(const ProblemId& id) {
+    auto drawn = drawnFor(id);
+    if (!drawn)
+        return std::nullopt;
+    Found found = findSketch(*drawn->row, {drawn->lots, *drawn->scene, id.level});
     if (!found.sketch)
         return std::nullopt;
-    std::string words = worded(*found.sketch, *row, scene);
+    std::string words = worded(*found.sketch, *drawn->row, *drawn->scene);
     return Problem{id,
                    problemCode(id),
-                   std::string(scene.id),
+                   std::string(drawn->scene->id),
                    std::move(*found.sketch),
                    std::move(words),
-                   row->answers == 2,
+                   drawn->row->answers == 2,
                    std::move(found.alike)};
+}
+
+std::string statementFor(const ProblemId& id, const Sketch& sketch) {
+    const auto drawn = drawnFor(id);
+    return drawn ? worded(sketch, *drawn->row, *drawn->scene) : std::string();
 }
 
 std::uint32_t problemNumber(std::uint32_t seed, std::size_t index) {
@@ -127,15 +172,33 @@ std::uint32_t problemNumber(std::uint32_t seed, std::size_t index) {
 }
 
 std::vector<Problem> problemSet(std::span<const std::string> families, int level, std::size_t count,
-                                std::uint32_t seed) {
+                                std::uint32_t seed, std::size_t perSheet, const Spread& spread) {
+    if (families.empty())
+        return {};
+    std::vector<std::optional<Problem>> made(count);
+    const auto make = [&](std::size_t index, std::uint32_t again) {
+        const std::size_t place = perSheet > 0 ? index % perSheet : index;
+        made[index] = problem({families[place % families.size()], level,
+                               (problemNumber(seed, index) + again * kFurther) % kProblemNumbers});
+    };
+    const auto makeFirst = [&](std::size_t index) { make(index, 0); };
+    if (spread)
+        spread(count, makeFirst);
+    else
+        for (std::size_t index = 0; index < count; ++index)
+            makeFirst(index);
     std::vector<Problem> all;
     std::unordered_set<std::string> seen;
-    for (std::size_t index = 0; all.size() < count && index < kProblemNumbers && !families.empty(); ++index) {
-        auto one = problem({families[index % families.size()], level, problemNumber(seed, index)});
-        if (!one)
+    for (std::size_t index = 0; index < count; ++index) {
+        for (std::uint32_t again = 1; made[index] && seen.contains(givenText(made[index]->sketch)); ++again) {
+            if (again > kMostAgain)
+                return all;
+            make(index, again);
+        }
+        if (!made[index])
             return {};
-        if (seen.insert(givenText(one->sketch)).second)
-            all.push_back(std::move(*one));
+        seen.insert(givenText(made[index]->sketch));
+        all.push_back(std::move(*made[index]));
     }
     return all;
 }

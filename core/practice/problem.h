@@ -11,6 +11,7 @@
 #include "core/sketch/sketch.h"
 
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <span>
 #include <string>
@@ -53,16 +54,24 @@ struct Problem {
     bool isSeparable() const { return alike.empty(); }
 };
 
-/// About 3 ms. Empty where there is no such family, level or number.
+/// A millisecond or two, of five forces twenty. Empty where there is no such family, level or number.
 std::optional<Problem> problem(const ProblemId& id);
 
+/// The problem's words around other values of the same structure (otherNumbers()). Empty where there is no
+/// such problem. Precondition: `sketch` has the problem's vectors with the same unknowns.
+std::string statementFor(const ProblemId& id, const Sketch& sketch);
+
+/// Does the same for every index below a count, in any order, side by side if it likes.
+using Spread = std::function<void(std::size_t count, const std::function<void(std::size_t)>& each)>;
+
 /// Problems of these families in turn, no two with the same given values in the same places: `count` of them,
-/// or as many as there are. The same arguments give the same problems. Empty where a family or the level
-/// doesn't exist.
+/// or fewer where there are no more. The same arguments give the same problems, and more begin with the same.
+/// `perSheet`: the families begin anew after so many (a sheet for each of a class); 0: never. `spread`: who
+/// does the work; empty: one after the other. Empty where a family or the level doesn't exist.
 std::vector<Problem> problemSet(std::span<const std::string> families, int level, std::size_t count,
-                                std::uint32_t seed);
-/// The numbers that problemSet() takes in turn, before it passes over problems that are alike: for who
-/// spreads the work. `index` counts from 0.
+                                std::uint32_t seed, std::size_t perSheet = 0, const Spread& spread = {});
+
+/// The number of a seed's problem; `index` counts from 0.
 std::uint32_t problemNumber(std::uint32_t seed, std::size_t index);
 
 /// Whether two questions are the same but for names of scenes: the same given values in the same places.

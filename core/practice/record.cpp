@@ -80,7 +80,7 @@ std::vector<std::string> slipsEverMade(const Entries& entries) {
     return slips;
 }
 
-/// Asked again since it went away: three questions later in that sitting, and once in each later one.
+/// To be asked again: three questions after it went away, and once in the next sitting.
 bool isDue(const Entries& entries, const std::string& slip, std::size_t gone, int sitting) {
     const auto askedSince = [&](int inSitting) {
         return std::any_of(

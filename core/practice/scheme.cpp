@@ -32,37 +32,59 @@ std::string labelOf(std::string_view id) {
 class SchemeMaker {
 public:
     SchemeMaker(const Sketch& sketch, const MarkOptions& options, SlipTable table)
-        : m_sketch(sketch), m_table(std::move(table)), m_things(sketch),
-          m_marker(sketch, solve(sketch), options) {}
+        : m_sketch(sketch), m_solved(solve(sketch)), m_table(std::move(table)), m_things(sketch),
+          m_marker(sketch, m_solved, options) {}
 
     Scheme make() const {
         Scheme scheme;
         scheme.of = m_marker.of();
+        std::vector<double> points;
+        for (const SlipNumbers& slip : m_table.slips)
+            points.push_back(slip.changes ? pointsOf(slip) : 0);
         for (std::size_t i = 0; i < m_table.asked.size(); ++i)
             scheme.answers.push_back(answer(i));
         for (std::size_t i = 0; i < m_table.asked.size(); ++i)
-            addNumbers(i, scheme);
+            addNumbers(i, points, scheme);
         return scheme;
     }
 
 private:
+    bool isDirection(std::size_t quantity) const {
+        return m_table.asked[quantity].id.what == What::direction;
+    }
     std::string shown(std::size_t quantity, double value) const {
+        if (const std::string bearing = isDirection(quantity) ? bearingWords(value, m_sketch) : std::string();
+            !bearing.empty())
+            return bearing;
         return m_table.asked[quantity].dimension == Dimension::angle ? shownAngle(value, m_sketch)
                                                                      : shownForceWithUnit(value, m_sketch);
     }
     std::string stated(std::size_t quantity, double value) const {
+        if (const std::string bearing = isDirection(quantity) ? bearingWords(value, m_sketch) : std::string();
+            !bearing.empty())
+            return bearing;
         return m_table.asked[quantity].dimension == Dimension::angle
                    ? fixedDecimals(value, shownAngleDecimals(m_sketch))
                    : shownForce(value, m_sketch);
     }
+    /// Along a line whose sense is open a force is counted as it is given there: negative the other way.
+    double signedValue(std::size_t quantity, std::size_t answer, double value) const {
+        const QuantityId& id = m_table.asked[quantity].id;
+        const Solution& solution = m_solved.solutions[answer];
+        const SolvedForce& found =
+            id.of.kind == VectorId::Kind::force ? solution.forces[id.of.index] : solution.sum;
+        return id.what == What::magnitude && found.turned ? -value : value;
+    }
 
     SchemeAnswer answer(std::size_t quantity) const {
         const Answerable& asked = m_marker.quantities()[quantity];
-        SchemeAnswer out{asked.name, m_things.symbol(asked.id), asked.points, {}, {}};
+        SchemeAnswer out{asked.name, m_things.symbol(asked.id), asked.points, {}, {}, {}};
         for (std::size_t i = 0; i < m_table.answers; ++i) {
-            const double value = m_table.right.values[quantity * m_table.answers + i].value_or(0);
+            const double value =
+                signedValue(quantity, i, m_table.right.values[quantity * m_table.answers + i].value_or(0));
             out.values.push_back(value);
             out.texts.push_back(shown(quantity, value));
+            out.numbers.push_back(stated(quantity, value));
         }
         return out;
     }
@@ -85,10 +107,11 @@ private:
         return attempt ? m_marker.mark(*attempt).points : 0;
     }
 
-    void addNumbers(std::size_t quantity, Scheme& scheme) const {
+    void addNumbers(std::size_t quantity, const std::vector<double>& points, Scheme& scheme) const {
         std::vector<SlipNumber> numbers;
-        for (const SlipNumbers& slip : m_table.slips)
-            for (std::size_t i = 0; slip.changes && i < m_table.answers; ++i) {
+        for (std::size_t at = 0; at < m_table.slips.size(); ++at)
+            for (std::size_t i = 0; m_table.slips[at].changes && i < m_table.answers; ++i) {
+                const SlipNumbers& slip = m_table.slips[at];
                 const std::size_t cell = quantity * m_table.answers + i;
                 const auto value = slip.numbers.values[cell];
                 if (!value ||
@@ -100,7 +123,7 @@ private:
                                    {std::string(slip.id)},
                                    labelOf(slip.id),
                                    m_table.answers == 2 ? static_cast<int>(i + 1) : 0,
-                                   pointsOf(slip)});
+                                   points[at]});
             }
         std::stable_sort(numbers.begin(), numbers.end(), [](const SlipNumber& a, const SlipNumber& b) {
             return std::tie(a.value, a.answer) < std::tie(b.value, b.answer);
@@ -126,6 +149,7 @@ private:
     }
 
     const Sketch& m_sketch;
+    const Solved m_solved;
     SlipTable m_table;
     Things m_things;
     Marker m_marker;
@@ -148,10 +172,12 @@ Scheme schemeOf(const Problem& problem) {
 }
 
 Scheme schemeOf(const Sketch& sketch, const MarkOptions& options, std::span<const std::string_view> slips) {
-    const std::vector<std::string_view> common =
-        slips.empty() ? commonSlips() : std::vector<std::string_view>();
-    auto table = slipTable(sketch, solve(sketch), slips.empty() ? common : slips);
-    return table ? SchemeMaker(sketch, options, std::move(*table)).make() : Scheme{};
+    const std::vector<std::string_view> wanted =
+        slips.empty() ? commonSlips() : std::vector<std::string_view>(slips.begin(), slips.end());
+    auto table = slipTable(sketch, solve(sketch), wanted);
+    MarkOptions alone = options;
+    alone.onlySlips.assign(wanted.begin(), wanted.end());
+    return table ? SchemeMaker(sketch, alone, std::move(*table)).make() : Scheme{};
 }
 
 std::vector<std::string> rightAnswers(const Scheme& scheme) {

@@ -8,11 +8,13 @@ namespace tailpoint {
 
 /// What is asked, with its right answer.
 struct SchemeAnswer {
-    std::string name;               ///< "theta_R", as `mark` reads it
-    Symbol symbol;                  ///< as it is printed
-    double points = 0;              ///< of the whole
-    std::vector<double> values;     ///< one, or one for each of two answers; in the sheet's units
-    std::vector<std::string> texts; ///< as an answer states them: "520 N", "-3.6°"
+    std::string name;                 ///< "theta_R", as `mark` reads it
+    Symbol symbol;                    ///< as it is printed
+    double points = 0;                ///< of the whole
+    std::vector<double> values;       ///< one, or one for each of two answers; in the sheet's units, negative
+                                      ///< against the given sense of a line whose sense is open
+    std::vector<std::string> texts;   ///< as an answer states them: "520 N", "-3.6°"
+    std::vector<std::string> numbers; ///< the same without a unit
 };
 
 /// A number that a slip gives for one of the asked quantities.

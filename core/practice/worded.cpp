@@ -144,8 +144,7 @@ std::string whereX(const SceneRow& scene) {
 std::string frame(const Sketch& sketch, const SceneRow& scene) {
     if (isByCompass(sketch))
         return "Bearings are counted from north or from south, towards east or towards west; +x is east and "
-               "+y is "
-               "north.";
+               "+y is north.";
     const bool isPlain = sketch.reference.axisDegrees == 0;
     std::string out;
     if (isGivenAs<SlopeForm>(sketch))

@@ -115,9 +115,10 @@ Subscript Naming::freeSubscript(const Symbol& symbol) {
     Subscript sub = asSubscript(symbol);
     const std::string behind = inPrint(symbol).substr(symbol.base.size());
     const Subscript whole = asSubscript({symbol.base, {}}).append(behind);
-    if (m_subscripts.contains(looksOf(sub.text)))
+    const auto look = [](const Subscript& behindTheta) { return looksOf(inPrint({"θ", behindTheta.text})); };
+    if (m_subscripts.contains(look(sub)))
         sub = whole;
-    for (int i = 2; !m_subscripts.insert(looksOf(sub.text)).second; ++i)
+    for (int i = 2; !m_subscripts.insert(look(sub)).second; ++i)
         sub = Subscript(whole).append("(" + std::to_string(i) + ")");
     return sub;
 }

@@ -30,6 +30,18 @@ std::string smallestShownAngle(const Sketch& sketch) {
     return withAngleUnit(fixedDecimals(std::pow(10.0, -decimals), decimals), sketch.angleUnit);
 }
 
+/// 10 to the greatest power not above `place` of which `typed` is a multiple; that of `place` where more
+/// places were converted than typed.
+double lastPlace(double typed, int place) {
+    constexpr int kMostTyped = 6;
+    for (int finer = 0; finer <= kMostTyped; ++finer) {
+        const double units = typed * std::pow(10.0, finer - place);
+        if (std::abs(units - std::round(units)) < 1e-6)
+            return std::pow(10.0, place - finer);
+    }
+    return std::pow(10.0, place);
+}
+
 bool looksLikeZero(const std::string& number) {
     return number.find_first_of("123456789") == std::string::npos;
 }
@@ -54,6 +66,18 @@ std::string shownForceWithUnit(double value, const Sketch& sketch, Origin origin
 
 int shownAngleDecimals(const Sketch& sketch) {
     return sketch.angleDecimals + (sketch.angleUnit == AngleUnit::rad ? kRadianDecimalsMore : 0);
+}
+
+double halfOfLastPlace(double typedForce, const Sketch& sketch) {
+    if (typedForce == 0)
+        return 0;
+    const int lead = static_cast<int>(std::floor(std::log10(std::abs(typedForce))));
+    return lastPlace(typedForce, lead + 1 - figuresOf(typedForce, sketch)) / 2;
+}
+
+double halfOfLastPlace(const Direction& typed, const Sketch& sketch) {
+    const auto* angle = std::get_if<AngleForm>(&typed.form);
+    return lastPlace(angle ? angle->value : 0, -shownAngleDecimals(sketch)) / 2;
 }
 
 double roundedAsShown(double angle, const Sketch& sketch) {

@@ -22,6 +22,11 @@ std::string shownForceWithUnit(double value, const Sketch& sketch, Origin origin
 int shownAngleDecimals(const Sketch& sketch);
 double roundedAsShown(double angle, const Sketch& sketch);
 
+/// Half of one in the last place to which a typed value is shown: in the sheet's figures or decimals, further
+/// on where more was typed. 0 for a force of 0.
+double halfOfLastPlace(double typedForce, const Sketch& sketch);
+double halfOfLastPlace(const Direction& typed, const Sketch& sketch); ///< sheet's angle unit
+
 /// "-3.6°", "0.44 rad", "27.8 gon": `value` in the sheet's angle unit, to its decimals.
 std::string shownAngle(double value, const Sketch& sketch, Origin origin = Origin::computed);
 /// The same for an angle in radians (computed).

@@ -1,6 +1,7 @@
 #include "core/solve/words.h"
 
 #include "core/sketch/shown.h"
+#include "core/solve/rounding_room.h"
 
 #include <algorithm>
 #include <array>
@@ -46,13 +47,15 @@ std::vector<Phrase> givenWords(const Sketch& sketch, int leading) {
     return words;
 }
 
-// Half a unit of the last shown figure of the largest given magnitude.
-double shownDigitOf(const Sketch& sketch) {
-    double largest = sketch.sum.magnitude.value.value_or(0.0);
-    for (const Force& force : sketch.forces) {
-        largest = std::max(largest, force.magnitude.value.value_or(0.0));
-    }
-    return largest > 0 ? 0.5 * std::pow(10.0, std::floor(std::log10(largest)) + 1 - sketch.figures) : 0.0;
+// Whether rounding alone may leave the gap; of a sum along and across it.
+bool isRoundingGap(const Sketch& sketch, const Question& question) {
+    const RoundingRoom room = roundingRoom(sketch);
+    const kernel::Vec gap = question.gap.settled();
+    const auto unit = unitVector(sketch.sum.direction, sketch);
+    if (isEquilibrium(sketch) || !unit)
+        return isWithin(room, static_cast<double>(kernel::length(gap)), 0);
+    return isWithin(room, static_cast<double>(gap.x * unit->cos + gap.y * unit->sin),
+                    static_cast<double>(gap.y * unit->cos - gap.x * unit->sin));
 }
 
 Remark checkWords(const Sketch& sketch, const Question& question) {
@@ -64,7 +67,7 @@ Remark checkWords(const Sketch& sketch, const Question& question) {
         return {MessageCode::equationHolds, "Everything is given, and the equation holds: " + claim + "."};
     }
     const std::string size = shown(gap, sketch);
-    if (gap <= shownDigitOf(sketch)) {
+    if (isRoundingGap(sketch, question)) {
         return {MessageCode::equationHoldsShown,
                 "Everything is given, and the equation holds within rounding: " + claim + " but for " + size +
                     "."};

@@ -214,6 +214,9 @@ void Canvas::keyPressEvent(QKeyEvent* event) {
     if (d->holdKey(event, true)) {
         return;
     }
+    if (!d->gesture && d->pointingKey(event)) {
+        return;
+    }
     d->nudges.keyPressed(event->isAutoRepeat());
     if (event->key() == Qt::Key_Escape) {
         if (d->gesture) {

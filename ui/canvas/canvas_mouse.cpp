@@ -210,6 +210,9 @@ void Canvas::mousePressEvent(QMouseEvent* event) {
     d->pointer = event->position();
     d->nudges.end();
     d->focusShown = false;
+    if (event->button() == Qt::LeftButton && !d->spaceHeld && d->pointWith(d->pointer, true)) {
+        return;
+    }
     if (d->gesture) {
         return; // a second button during a drag means nothing
     }
@@ -244,7 +247,7 @@ void Canvas::mouseMoveEvent(QMouseEvent* event) {
     if (d->gesture) {
         d->moveGesture(event->modifiers());
         d->showCursor();
-    } else {
+    } else if (!d->pointWith(d->pointer, false)) {
         d->hoverAt(d->pointer);
     }
 }

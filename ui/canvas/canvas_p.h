@@ -83,6 +83,11 @@ public:
     // canvas_own.cpp
     void ownAnswerBegins();
     void ownAnswerChanged();
+    void ownDrawingChanged();
+    bool isPointing() const; ///< an angle is looked for
+    void pointingChanged();
+    bool pointWith(QPointF at, bool isPress); ///< false: none is looked for
+    bool pointingKey(QKeyEvent* event);
 
     // canvas_paint.cpp
     void paintUnder(QPainter& painter);
@@ -96,6 +101,11 @@ public:
         Sketch sketch;
         QSize size;
     } beforeAnswer; ///< when the learner's own answer began
+    struct BroughtIn {
+        Scene::Look look; ///< before
+        View shown;       ///< after
+    };
+    std::optional<BroughtIn> beforeDrawing; ///< when a construction was brought onto the sheet
     ThemeName theme = ThemeName::paper;
     bool staged = false;
     bool snapping = true;

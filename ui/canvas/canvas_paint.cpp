@@ -3,6 +3,7 @@
 #include "ui/canvas/lit_parts.h"
 #include "ui/canvas/overlay.h"
 #include "ui/canvas/own_layer.h"
+#include "ui/canvas/pointing_layer.h"
 
 #include <QPaintEvent>
 #include <QPainter>
@@ -40,6 +41,7 @@ void Canvas::Private::paintOver(QPainter& painter) {
     const Theme& look = themeOf(theme);
     const Feedback* feedback = gesture ? gesture->feedback() : nullptr;
     paintOwnAnswer(painter, scene, look);
+    paintPointable(painter, scene, look);
     if (feedback != nullptr && scene.options().values) {
         paintSnapMark(painter, scene.sheet(), *feedback, look);
         const QPointF tail = scene.sheet().toPixels(feedback->tail),

@@ -1,6 +1,7 @@
 #include "ui/canvas/own_layer.h"
 
 #include "core/construct/reduction.h"
+#include "core/figure/attempt_list.h"
 #include "core/figure/hit.h"
 #include "ui/canvas/force_edits.h"
 #include "ui/canvas/words.h"
@@ -27,7 +28,7 @@ constexpr double kShortest = 40;                             // pixels: clear of
 constexpr double kInside = 30;                               // points from the sheet's edge
 constexpr double kFirstPart = 0.4;                           // of the longest given force
 constexpr double kFirstPixels = 120;                         // without one
-constexpr double kBeyond = 4000;                             // pixels of a ray: to the sheet's edge and on
+constexpr double kTipBox = 44;                               // points about a tip: its ring and its name
 
 Eigen::Vector2d turned(const Eigen::Vector2d& v, double radians) {
     const double c = std::cos(radians), s = std::sin(radians);
@@ -83,6 +84,28 @@ Eigen::Vector2d firstPlace(const Scene& scene, VectorId vector, const std::vecto
     return anywhere.value_or(along);
 }
 
+/// The constructions of the slip and of what is right, as far as they are to be shown.
+void paintMarked(QPainter& painter, const Scene& scene, const OwnAnswer& answer, const Theme& theme) {
+    std::vector<AttemptStroke> strokes = answer.slipDrawing();
+    const std::vector<AttemptStroke> right = answer.answerDrawing();
+    strokes.insert(strokes.end(), right.begin(), right.end());
+    if (strokes.empty())
+        return;
+    const SheetView& sheet = scene.sheet();
+    std::vector<Box> tips;
+    for (const OwnTip& own : ownTips(scene)) {
+        const Point at = sheet.view().toSheet(own.tip);
+        tips.push_back({at.x - kTipBox / 2, at.y - kTipBox / 2, kTipBox, kTipBox});
+    }
+    painter.save();
+    painter.scale(sheet.pixelsPerPoint(), sheet.pixelsPerPoint());
+    paint(
+        painter,
+        attemptList(strokes, scene.figure().list, sheet.view(), scene.options().style, scene.measure(), tips),
+        theme, Layer::foreground);
+    painter.restore();
+}
+
 Sentence nameOf(const Scene& scene, VectorId vector) {
     return {symbolWords(scene.result().things(), vector)};
 }
@@ -107,35 +130,11 @@ public:
         label(own.tip, nameOf(m_scene, own.vector), colour);
     }
 
-    void traced(const TracedVector& one, Qt::PenStyle style, const QColor& colour) {
-        pen(colour, style);
-        Sentence words = nameOf(m_scene, one.vector);
-        words.push_back({(QStringLiteral(" = ") + one.words).toStdString()});
-        if (one.magnitude && one.radians) {
-            const Eigen::Vector2d at = polar(*one.magnitude, *one.radians);
-            arrow(at);
-            label(at, words, colour);
-        } else if (one.magnitude) {
-            const double r = *one.magnitude * m_scene.sheet().pixelsPerUnit();
-            m_painter.drawEllipse(m_scene.sheet().toPixels(Eigen::Vector2d(0, 0)), r, r);
-            label(polar(*one.magnitude, -std::numbers::pi / 4), words, colour);
-        } else if (one.radians) {
-            const double unit = m_scene.sheet().pixelsPerUnit();
-            const QPointF from = m_scene.sheet().toPixels(Eigen::Vector2d(0, 0));
-            m_painter.drawLine(from, m_scene.sheet().toPixels(polar(kBeyond / unit, *one.radians)));
-            label(polar(kFirstPixels / unit, *one.radians), words, colour);
-        }
-    }
-
     QColor roleColour(VectorId vector) const {
         return m_theme.colour(vector == kSumVector ? Role::sum : Role::given);
     }
 
 private:
-    static Eigen::Vector2d polar(double size, double radians) {
-        return {size * std::cos(radians), size * std::sin(radians)};
-    }
-
     void pen(const QColor& colour, Qt::PenStyle style) {
         QPen pen(colour, kThin, style, Qt::FlatCap);
         if (style == Qt::DashLine)
@@ -198,6 +197,8 @@ std::vector<OwnTip> ownTips(const Scene& scene) {
     std::vector<OwnTip> tips;
     for (const VectorId vector : answer->drawable()) {
         const auto drawn = answer->drawn(vector);
+        if (!drawn && (answer->isSlipShown() || answer->isAnswerShown()))
+            continue; // nothing to be taken: what is shown has the room
         tips.push_back({vector, drawn ? *drawn : firstPlace(scene, vector, taken), drawn.has_value()});
         taken.push_back(tips.back().tip);
     }
@@ -209,13 +210,9 @@ void paintOwnAnswer(QPainter& painter, const Scene& scene, const Theme& theme) {
     if (answer == nullptr)
         return;
     OwnPainter own(painter, scene, theme);
-    for (const TracedVector& one : answer->tracedAnswer())
-        own.traced(one, Qt::SolidLine, own.roleColour(one.vector));
-    for (const TracedVector& one : answer->tracedSlip())
-        own.traced(one, Qt::DashLine, theme.construction);
+    paintMarked(painter, scene, *answer, theme);
     for (const OwnTip& tip : ownTips(scene))
-        if (tip.isDrawn || !answer->isAnswerShown())
-            own.tip(tip);
+        own.tip(tip);
 }
 
 OwnTipGesture::OwnTipGesture(GestureContext context, OwnAnswer& answer, const DrawnVector& drawn,

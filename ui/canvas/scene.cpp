@@ -184,6 +184,22 @@ void Scene::bringIn(const std::vector<Eigen::Vector2d>& points) {
     touch();
 }
 
+bool Scene::bringInDrawing(const std::vector<AttemptStroke>& strokes) {
+    constexpr double kInside = 40, kMost = 4; // smaller than so many times is no drawing any more
+    std::vector<Eigen::Vector2d> points{Eigen::Vector2d(0, 0)};
+    for (const DrawnVector& drawn : drawnVectors(*this))
+        points.push_back(drawn.tip);
+    for (const AttemptStroke& stroke : strokes)
+        if (stroke.kind == AttemptStroke::Kind::arrow || stroke.kind == AttemptStroke::Kind::line)
+            points.insert(points.end(), {stroke.from, stroke.to});
+    const View before = m_sheet.view(), after = broughtIn(before, points, kInside);
+    if (after == before || after.scale * kMost < before.scale)
+        return false;
+    m_sheet.set(after);
+    touch();
+    return true;
+}
+
 Seen Scene::seen() const {
     const Result& r = result();
     return {r.sketch, r.solved, r.construction, options(), &m_measure};

@@ -8,7 +8,8 @@
 
 namespace tailpoint {
 
-class OwnAnswer; // ui/marking/own_answer.h
+class OwnAnswer;      // ui/marking/own_answer.h
+struct AttemptStroke; // core/figure/attempt_strokes.h
 
 class Scene {
 public:
@@ -76,6 +77,9 @@ public:
     bool stepOutToWhole();
     /// Moves the sheet by as little as brings these points (sketch coordinates) onto it.
     void bringIn(const std::vector<Eigen::Vector2d>& points);
+    /// The same with the figure's arrows and these strokes; false where nothing moved, as where the strokes
+    /// reach so far that the figure would be lost.
+    bool bringInDrawing(const std::vector<AttemptStroke>& strokes);
 
 private:
     /// What a change may do to the view: everything after a fit, no fit of its own once a hand has drawn,

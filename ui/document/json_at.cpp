@@ -81,6 +81,15 @@ void requireHarmlessKeys(const At& at, KeyPlace place) {
             throw Refusal{at.path, std::move(*fault), member.value.offset};
 }
 
+FileError located(std::string_view text, const std::string& path, std::size_t offset,
+                  const std::string& message) {
+    const LineColumn at = lineColumn(text, offset);
+    const QString where = QStringLiteral("line %1, column %2").arg(at.line).arg(at.column);
+    const QString place =
+        path.empty() ? where : QStringLiteral("%1 (%2)").arg(QString::fromStdString(path), where);
+    return {place, QString::fromStdString(message)};
+}
+
 std::size_t offsetOf(const JsonValue& root, std::string_view path) {
     const JsonValue* value = &root;
     while (!path.empty()) {

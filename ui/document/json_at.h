@@ -2,6 +2,7 @@
 // Used by the readers of sketches and of what they say of marking.
 #pragma once
 
+#include "ui/document/files.h"
 #include "ui/document/json_text.h"
 #include "ui/document/refused_keys.h"
 
@@ -54,6 +55,10 @@ void requireObject(const At& at, std::string_view mend);
 
 /// A key that looks as if it changed a number or a verdict, and does not, ends the reading.
 void requireHarmlessKeys(const At& at, KeyPlace place);
+
+/// What is wrong in a text, with line and column behind the path.
+FileError located(std::string_view text, const std::string& path, std::size_t offset,
+                  const std::string& message);
 
 /// Byte of the innermost value on the way of a path such as forces[2].magnitude that is in the file.
 std::size_t offsetOf(const JsonValue& root, std::string_view path);

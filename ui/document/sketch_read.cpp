@@ -103,15 +103,6 @@ Sketch readFile(const At& file) {
     return sketch;
 }
 
-FileError located(std::string_view text, const std::string& path, std::size_t offset,
-                  const std::string& message) {
-    const LineColumn at = lineColumn(text, offset);
-    const QString where = QStringLiteral("line %1, column %2").arg(at.line).arg(at.column);
-    const QString place =
-        path.empty() ? where : QStringLiteral("%1 (%2)").arg(QString::fromStdString(path), where);
-    return {place, QString::fromStdString(message)};
-}
-
 std::variant<Sketch, FileError> readJson(std::string_view text) {
     const auto parsed = parseJson(text);
     if (const auto* fault = std::get_if<JsonFault>(&parsed))

@@ -1,31 +1,14 @@
 #include "ui/marking/own_answer.h"
 
-#include "core/construct/reduction.h"
-#include "core/sketch/shown.h"
-#include "ui/document/given_edits.h"
 #include "ui/document/sketch_document.h"
 #include "ui/marking/mark_options.h"
 #include "ui/style/symbols.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace tailpoint {
 
 namespace {
-
-bool isOfVector(const Answerable& one) {
-    return one.id.what == What::magnitude || one.id.what == What::direction;
-}
-
-bool isForceOrSum(VectorId vector) {
-    return vector.kind == VectorId::Kind::force || vector == kSumVector;
-}
-
-std::optional<Eigen::Vector2d> unitOf(const Direction& direction, const Sketch& sketch) {
-    const auto unit = unitVector(direction, sketch);
-    return unit ? std::optional(Eigen::Vector2d(double(unit->cos), double(unit->sin))) : std::nullopt;
-}
 
 /// As the sketch's file says it; what it says wrongly, a command line is told.
 MarkOptions optionsOf(const Sketch& sketch) {
@@ -59,6 +42,7 @@ void OwnAnswer::end() {
     if (!m_isOn)
         return;
     clearMarks();
+    endPointing();
     m_isOn = false;
     m_marker.reset();
     m_document.withholdAnswer(false);
@@ -82,19 +66,23 @@ void OwnAnswer::sketchChanged() {
     if (!m_isOn)
         return;
     clearMarks();
+    endPointing();
     if (!m_document.isPreviewing())
         renew();
 }
 
 void OwnAnswer::renew() {
     const Sketch& sketch = m_document.sketch();
-    m_marker = std::make_unique<Marker>(sketch, solve(sketch), optionsOf(sketch));
+    const MarkOptions options = optionsOf(sketch);
+    m_hasScheme = !options.points.empty();
+    m_marker = std::make_unique<Marker>(sketch, solve(sketch), options);
     const std::vector<VectorId> sought = drawable();
     std::erase_if(m_drawn, [&](const auto& one) {
         return std::find(sought.begin(), sought.end(), one.first) == sought.end();
     });
     for (auto& [vector, tip] : m_drawn)
         tip = held(vector, tip);
+    renewPointed();
     emit fieldsChanged();
     emit drawnChanged();
 }
@@ -103,6 +91,7 @@ void OwnAnswer::sketchReplaced() {
     m_typed.clear();
     m_added.clear();
     m_drawn.clear();
+    m_pointed.clear();
     if (m_isOn && !whyNot().isEmpty())
         return end();
     if (m_isOn)
@@ -142,6 +131,9 @@ void OwnAnswer::addField(const std::string& name) {
 void OwnAnswer::removeField(const std::string& name) {
     if (std::erase(m_added, name) > 0) {
         m_typed.erase(name);
+        m_pointed.erase(name);
+        if (m_pointing == name)
+            endPointing();
         clearMarks();
         emit fieldsChanged();
     }
@@ -155,65 +147,9 @@ QString OwnAnswer::typed(const std::string& name) const {
 void OwnAnswer::type(const std::string& name, const QString& text) {
     if (typed(name) != text) {
         m_typed[name] = text;
+        endPointing();
         clearMarks();
     }
-}
-
-std::vector<VectorId> OwnAnswer::drawable() const {
-    std::vector<VectorId> sought;
-    if (m_marker)
-        for (const Answerable& one : m_marker->quantities())
-            if (one.asked && isOfVector(one) && isForceOrSum(one.id.of) &&
-                std::find(sought.begin(), sought.end(), one.id.of) == sought.end())
-                sought.push_back(one.id.of);
-    return sought;
-}
-
-std::optional<Eigen::Vector2d> OwnAnswer::drawn(VectorId vector) const {
-    const auto found = m_drawn.find(vector);
-    return found == m_drawn.end() ? std::nullopt : std::optional(found->second);
-}
-
-Eigen::Vector2d OwnAnswer::held(VectorId vector, const Eigen::Vector2d& tip) const {
-    const Sketch& sketch = m_document.sketch();
-    const int index = tailpoint::indexOf(vector);
-    if (!hasVector(sketch, index))
-        return tip;
-    const Force& force = vectorOf(sketch, index);
-    if (const auto unit = unitOf(force.direction, sketch)) {
-        const double along = tip.dot(*unit);
-        return (force.lineOfActionOnly ? along : std::max(0.0, along)) * *unit;
-    }
-    const double length = std::hypot(tip.x(), tip.y());
-    if (force.magnitude.value && length > 0)
-        return *force.magnitude.value / length * tip;
-    return tip;
-}
-
-void OwnAnswer::draw(VectorId vector, const std::optional<Eigen::Vector2d>& tip) {
-    if (tip)
-        m_drawn[vector] = held(vector, *tip);
-    else
-        m_drawn.erase(vector);
-    clearMarks();
-    emit drawnChanged();
-}
-
-void OwnAnswer::forgetDrawn() {
-    m_drawn.clear();
-    clearMarks();
-    emit drawnChanged();
-}
-
-QString OwnAnswer::drawnText(const Answerable& of) const {
-    const auto tip = isOfVector(of) ? drawn(of.id.of) : std::nullopt;
-    if (!tip)
-        return {};
-    const Sketch& sketch = m_document.sketch();
-    if (of.id.what == What::magnitude)
-        return onScreen(shownForceWithUnit(std::hypot(tip->x(), tip->y()), sketch));
-    const auto direction = referredDirection(tip->x(), tip->y(), sketch);
-    return direction ? onScreen(shownAngle(*direction, sketch)) : QString();
 }
 
 void OwnAnswer::clearMarks() {
@@ -247,16 +183,16 @@ std::optional<Attempt> OwnAnswer::readAttempt() {
             m_faults[fault->name] = onScreen(fault->message);
     }
     addDrawn(attempt);
+    addPointed(attempt);
     return m_faults.empty() ? std::optional(std::move(attempt)) : std::nullopt;
 }
 
-void OwnAnswer::addDrawn(Attempt& attempt) const {
-    for (const auto& [vector, tip] : m_drawn)
-        for (GivenValue& value : m_marker->drawn(vector, tip.x(), tip.y())) {
-            const auto same = [&](const GivenValue& other) { return other.id == value.id; };
-            if (std::none_of(attempt.values.begin(), attempt.values.end(), same))
-                attempt.values.push_back(std::move(value));
-        }
+bool OwnAnswer::tellsPoints() const {
+    if (!m_marker)
+        return false;
+    const auto& all = m_marker->quantities();
+    return m_hasScheme ||
+           std::count_if(all.begin(), all.end(), [](const Answerable& one) { return one.asked; }) > 1;
 }
 
 void OwnAnswer::mark() {
@@ -264,6 +200,7 @@ void OwnAnswer::mark() {
         m_document.commit(); // what a hand still holds
     if (!m_isOn || !m_marker || m_marker->refusal())
         return;
+    endPointing();
     m_faults.clear();
     m_marking.reset();
     m_answerShown = m_slipShown = false;

@@ -3,6 +3,8 @@
 // no part of the sketch: no file has it, and no undo step goes through it.
 #pragma once
 
+#include "core/figure/attempt_strokes.h"
+#include "core/figure/pointable_angles.h"
 #include "core/mark/mark.h"
 
 #include <Eigen/Core>
@@ -14,14 +16,6 @@
 namespace tailpoint {
 
 class SketchDocument;
-
-/// One vector for the sheet, as far as it is known: an arrow, or without a direction (from +x, radians,
-/// counter-clockwise) a circle, or without a magnitude a ray.
-struct TracedVector {
-    VectorId vector;
-    std::optional<double> magnitude, radians;
-    QString words; ///< "335 N"; beside its symbol
-};
 
 class OwnAnswer : public QObject {
     Q_OBJECT
@@ -38,6 +32,9 @@ public:
 
     /// What is asked, in the question's order, then the values on the way that were added.
     std::vector<Answerable> fields() const;
+    const Answerable* named(const std::string& name) const {
+        return m_marker ? m_marker->named(name) : nullptr;
+    }
     /// Values on the way that can be added yet.
     std::vector<Answerable> addable() const;
     void addField(const std::string& name);
@@ -59,27 +56,47 @@ public:
     /// What the drawn vector says of this quantity, "335 N"; empty where nothing is drawn.
     QString drawnText(const Answerable& of) const;
 
+    /// An angle on the way can be pointed at in place of a value, where the sheet has some to point at.
+    bool canPoint(const Answerable& of) const;
+    /// From now on the sheet offers pointable(); `name` is the quantity that is looked for.
+    void beginPointing(const std::string& name);
+    void endPointing();
+    const std::string& pointing() const { return m_pointing; } ///< empty: nothing is looked for
+    const std::vector<PointableAngle>& pointable() const { return m_pointable; }
+    std::optional<std::size_t> pointsAt() const { return m_pointsAt; } ///< under the pointer, or by keys
+    void pointAt(std::optional<std::size_t> index);
+    void takePointed(); ///< the one that is pointed at; the looking is over
+    /// What was taken for it; empty: nothing, or the sheet has it no more.
+    const PointableAngle* pointed(const std::string& name) const;
+    void forgetPointed(const std::string& name);
+
     /// Typed values win over drawn ones. What can't be read is kept as faults(), by name, and nothing is
     /// marked.
     void mark();
     const std::optional<Marking>& marking() const { return m_marking; }
     const std::map<std::string, QString>& faults() const { return m_faults; }
+    /// The sketch's file says how many points each value is worth.
+    bool hasScheme() const { return m_hasScheme; }
+    /// Or there is more than one value to have a point for.
+    bool tellsPoints() const;
+    double pointsToHave() const { return m_marker ? m_marker->of() : 0; }
 
     void showAnswer(bool on);
     bool isAnswerShown() const { return m_answerShown; }
-    /// What the likeliest slip gives, on the sheet.
+    /// The construction that gives the number of the likeliest slip, on the sheet.
     void showSlip(bool on);
     bool isSlipShown() const { return m_slipShown; }
     bool canShowSlip() const;
-    std::vector<TracedVector> tracedSlip() const;   ///< empty unless shown
-    std::vector<TracedVector> tracedAnswer() const; ///< the same, of all answers
+    std::vector<AttemptStroke> slipDrawing() const;   ///< empty unless shown
+    std::vector<AttemptStroke> answerDrawing() const; ///< the same, of all answers
 
 signals:
     void beginning();     ///< the answer is about to be withheld
     void modeChanged();   ///< begun, or ended and the answer told again
     void fieldsChanged(); ///< other quantities
     void drawnChanged();
-    void marked(); ///< marking() and faults() are new or gone, or more is shown of them
+    void pointingChanged(); ///< begun, over, or at another angle
+    void marked();          ///< marking() and faults() are new or gone, or more is shown of them
 
 private:
     void sketchChanged();
@@ -88,14 +105,19 @@ private:
     void clearMarks();
     std::optional<Attempt> readAttempt();
     void addDrawn(Attempt& attempt) const;
-    TracedVector& tracedOf(std::vector<TracedVector>& traced, VectorId vector) const;
+    void addPointed(Attempt& attempt) const;
+    void renewPointed();
 
     SketchDocument& m_document;
     std::unique_ptr<Marker> m_marker; ///< of the sketch as it stood when no hand moved it
-    bool m_isOn = false, m_answerShown = false, m_slipShown = false;
+    bool m_isOn = false, m_answerShown = false, m_slipShown = false, m_hasScheme = false;
     std::vector<std::string> m_added;
     std::map<std::string, QString> m_typed, m_faults;
     std::map<VectorId, Eigen::Vector2d> m_drawn;
+    std::map<std::string, PointableAngle> m_pointed;
+    std::string m_pointing;
+    std::vector<PointableAngle> m_pointable;
+    std::optional<std::size_t> m_pointsAt;
     std::optional<Marking> m_marking;
 };
 

@@ -22,9 +22,30 @@ QString unitText(Dimension dimension, const Sketch& sketch) {
     return {};
 }
 
+QToolButton* smallButton(const QString& objectName, const QString& sign, const QString& words) {
+    auto* button = new QToolButton;
+    button->setObjectName(objectName);
+    button->setText(sign);
+    button->setAutoRaise(true);
+    button->setMinimumSize(24, 24);
+    button->setAccessibleName(words);
+    button->setToolTip(words);
+    return button;
+}
+
 QFont symbolFont(QFont font) {
     font.setPointSizeF(font.pointSizeF() * 1.2);
     return font;
+}
+
+/// A name on the way, with where it stands in the figure.
+QString placed(const Answerable& of, const Things& things) {
+    const QString name = text(of.name), vector = text(things.name(of.id.of));
+    if (of.id.what == What::between)
+        return OwnAnswerRow::tr("%1, between %2 and %3,").arg(name, vector, text(things.name(of.id.with)));
+    if (of.id.what == What::opposite)
+        return OwnAnswerRow::tr("%1, opposite to %2,").arg(name, vector);
+    return name;
 }
 
 } // namespace
@@ -36,7 +57,7 @@ QString spokenName(const Answerable& of, const Sketch& sketch, const Things& thi
     const QString vector = text(things.name(of.id.of));
     const QString name = of.id.what == What::magnitude   ? OwnAnswerRow::tr("Magnitude of %1").arg(vector)
                          : of.id.what == What::direction ? OwnAnswerRow::tr("Direction of %1").arg(vector)
-                                                         : text(of.name);
+                                                         : placed(of, things);
     return OwnAnswerRow::tr("%1 in %2").arg(name, unit);
 }
 
@@ -65,20 +86,26 @@ OwnAnswerRow::OwnAnswerRow(const Answerable& of, const Sketch& sketch, const Thi
     row->addWidget(m_field, 3);
     row->addWidget(m_unit);
     row->addWidget(m_verdict, 5);
-    setFixedHeight(std::max(m_field->sizeHint().height(), 2 * m_verdict->fontMetrics().lineSpacing()) + 6);
+    setVerdictLines(2);
+    if (of.id.what == What::between || of.id.what == What::opposite) {
+        m_point = smallButton(QStringLiteral("ownPoint-") + name, QStringLiteral("\u2220"),
+                              OwnAnswerRow::tr("Point at %1 on the sheet").arg(name));
+        row->insertWidget(row->indexOf(m_verdict), m_point);
+        connect(m_point, &QToolButton::clicked, this, &OwnAnswerRow::pointing);
+    }
     if (!of.asked) {
-        m_remove = new QToolButton;
-        m_remove->setObjectName(QStringLiteral("ownRemove-") + name);
-        m_remove->setText(QStringLiteral("\u00d7"));
-        m_remove->setAutoRaise(true);
-        m_remove->setMinimumSize(24, 24);
-        m_remove->setAccessibleName(OwnAnswerRow::tr("Leave out %1").arg(name));
-        m_remove->setToolTip(m_remove->accessibleName());
+        m_remove = smallButton(QStringLiteral("ownRemove-") + name, QStringLiteral("\u00d7"),
+                               OwnAnswerRow::tr("Leave out %1").arg(name));
         row->addWidget(m_remove);
         connect(m_remove, &QToolButton::clicked, this, &OwnAnswerRow::removed);
     }
     connect(m_field, &QLineEdit::textEdited, this, &OwnAnswerRow::typed);
     connect(m_field, &QLineEdit::returnPressed, this, &OwnAnswerRow::entered);
+}
+
+void OwnAnswerRow::setVerdictLines(int lines) {
+    setFixedHeight(std::max(m_field->sizeHint().height(), lines * m_verdict->fontMetrics().lineSpacing()) +
+                   6);
 }
 
 int OwnAnswerRow::symbolWidth() const {
@@ -89,17 +116,22 @@ void OwnAnswerRow::setSymbolWidth(int width) {
     m_symbol->setFixedWidth(width);
 }
 
-void OwnAnswerRow::setDrawn(const QString& reading) {
+void OwnAnswerRow::setDrawn(const QString& reading, const QString& spoken) {
     m_field->setPlaceholderText(reading);
+    m_spoken = spoken;
     describe();
+}
+
+void OwnAnswerRow::setCanPoint(bool can) {
+    if (m_point != nullptr)
+        m_point->setEnabled(can);
 }
 
 /// Of the field, which has the keyboard when it is marked: what is drawn, and the verdict.
 void OwnAnswerRow::describe() {
-    const QString& drawn = m_field->placeholderText();
     QStringList parts;
-    if (!drawn.isEmpty())
-        parts << OwnAnswerRow::tr("%1 as drawn").arg(drawn);
+    if (!m_spoken.isEmpty())
+        parts << m_spoken;
     if (!m_verdict->text().isEmpty())
         parts << m_verdict->text();
     m_field->setAccessibleDescription(parts.join(u'\n'));

@@ -25,7 +25,12 @@ public:
     const Answerable& of() const { return m_of; }
     int symbolWidth() const;
     void setSymbolWidth(int width);
-    void setDrawn(const QString& reading);
+    /// What was drawn or pointed at in place of a typed value: shown in the empty field, and how it is read
+    /// out.
+    void setDrawn(const QString& reading, const QString& spoken);
+    QToolButton* pointButton() const { return m_point; } ///< null where there is nothing to point at
+    void setCanPoint(bool can);
+    void setVerdictLines(int lines); ///< for which there is room
     /// Plain text; `right`: what is right, once that is told.
     void setVerdict(const QString& words, const QString& right, bool isFault);
     QString verdict() const;
@@ -34,6 +39,7 @@ signals:
     void typed(const QString& text);
     void entered();
     void removed();
+    void pointing();
 
 private:
     void describe();
@@ -41,7 +47,8 @@ private:
     Answerable m_of;
     QLabel *m_symbol, *m_unit, *m_verdict;
     QLineEdit* m_field;
-    QToolButton* m_remove = nullptr;
+    QToolButton *m_remove = nullptr, *m_point = nullptr;
+    QString m_spoken; ///< of what is drawn
 };
 
 } // namespace tailpoint

@@ -4,9 +4,9 @@
 #include "ui/panel/own_answer_row.h"
 #include "ui/panel/own_answer_words.h"
 #include "ui/panel/panel_parts.h"
+#include "ui/panel/spoken_line.h"
 #include "ui/style/symbols.h"
 
-#include <QAccessible>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -23,7 +23,8 @@ OwnAnswerView::OwnAnswerView(SketchDocument& document, OwnAnswer& answer, QWidge
       m_forget(linkButton(tr("Take back the drawing"), QStringLiteral("ownForget"))),
       m_show(linkButton(tr("Show the answer"), QStringLiteral("ownShow"))),
       m_slip(linkButton(tr("Show what gives this number"), QStringLiteral("ownSlip"))),
-      m_mark(new QPushButton(tr("&Mark it"))), m_summary(new QLabel),
+      m_mark(new QPushButton(tr("&Mark it"))), m_summary(new SpokenLine(QStringLiteral("ownSummary"))),
+      m_points(quietLabel(QStringLiteral("ownPoints"))),
       m_findings(new MarkedText(QStringLiteral("ownFindings"))) {
     setObjectName(QStringLiteral("ownAnswer"));
     setAccessibleName(tr("Your answer"));
@@ -31,6 +32,7 @@ OwnAnswerView::OwnAnswerView(SketchDocument& document, OwnAnswer& answer, QWidge
     connect(&answer, &OwnAnswer::fieldsChanged, this, &OwnAnswerView::makeRows);
     connect(&answer, &OwnAnswer::drawnChanged, this, &OwnAnswerView::showDrawn);
     connect(&answer, &OwnAnswer::marked, this, &OwnAnswerView::showMarks);
+    connect(&answer, &OwnAnswer::pointingChanged, this, &OwnAnswerView::showPointing);
     connect(&answer, &OwnAnswer::modeChanged, this, [this] {
         setVisible(m_answer.isOn());
         makeRows();
@@ -40,18 +42,21 @@ OwnAnswerView::OwnAnswerView(SketchDocument& document, OwnAnswer& answer, QWidge
 
 void OwnAnswerView::build() {
     m_mark->setObjectName(QStringLiteral("ownMark"));
-    m_summary->setObjectName(QStringLiteral("ownSummary"));
     m_summary->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_summary->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     m_summary->setFixedHeight(m_summary->fontMetrics().lineSpacing() + 2);
     m_fields->setSpacing(2);
-    auto* links = new QVBoxLayout;
+    auto* told = new QHBoxLayout;
+    told->addWidget(m_summary, 1);
+    told->addWidget(m_points);
+    m_points->setAlignment(Qt::AlignRight | Qt::AlignTop);
+    auto* links = new QHBoxLayout;
     auto* buttons = new QHBoxLayout;
     for (LinkButton* link : {m_add, m_forget, m_show, m_slip})
         link->setFlush();
-    links->setSpacing(0);
-    links->addWidget(m_add, 0, Qt::AlignLeft);
-    links->addWidget(m_forget, 0, Qt::AlignLeft);
+    links->addWidget(m_add);
+    links->addStretch(1);
+    links->addWidget(m_forget);
     buttons->addWidget(m_mark);
     buttons->addStretch(1);
     buttons->addWidget(m_show);
@@ -62,12 +67,14 @@ void OwnAnswerView::build() {
     column->addLayout(links);
     column->addSpacing(4);
     column->addLayout(buttons);
-    column->addWidget(m_summary);
-    column->addWidget(m_findings);
+    column->addLayout(told);
     column->addWidget(m_slip, 0, Qt::AlignLeft);
-    QSizePolicy kept = m_show->sizePolicy(); // it comes with a verdict
-    kept.setRetainSizeWhenHidden(true);
-    m_show->setSizePolicy(kept);
+    column->addWidget(m_findings);
+    for (LinkButton* later : {m_forget, m_show, m_slip}) { // their room is there before they are
+        QSizePolicy kept = later->sizePolicy();
+        kept.setRetainSizeWhenHidden(true);
+        later->setSizePolicy(kept);
+    }
     for (QWidget* part : std::initializer_list<QWidget*>{m_forget, m_show, m_slip, m_findings})
         part->hide();
     connect(m_mark, &QPushButton::clicked, &m_answer, &OwnAnswer::mark);
@@ -88,8 +95,11 @@ void OwnAnswerView::takeFocus() {
 
 QList<QWidget*> OwnAnswerView::tabOrder() const {
     QList<QWidget*> order;
-    for (const OwnAnswerRow* row : m_rows)
+    for (const OwnAnswerRow* row : m_rows) {
         order << row->field();
+        if (row->pointButton() != nullptr)
+            order << row->pointButton();
+    }
     return order << m_mark << m_show << m_slip << m_add << m_forget;
 }
 
@@ -119,6 +129,8 @@ void OwnAnswerView::makeRows() {
             row->setSymbolWidth(width);
         emit tabOrderChanged();
     }
+    const double of = m_answer.tellsPoints() ? m_answer.pointsToHave() : 0;
+    m_points->setFixedWidth(m_points->fontMetrics().horizontalAdvance(pointsWords(of + 0.5, of)) + 2);
     m_add->setEnabled(!m_answer.addable().empty());
     m_mark->setEnabled(!wanted.empty());
     showDrawn();
@@ -127,11 +139,16 @@ void OwnAnswerView::makeRows() {
 
 void OwnAnswerView::addRow(const Answerable& of) {
     auto* row = new OwnAnswerRow(of, m_document.sketch(), m_document.result().things());
+    const bool isLong = of.id.what == What::direction || m_answer.hasScheme();
+    row->setVerdictLines(isLong ? 3 : 2);
     const std::string name = of.name;
     row->field()->setText(m_answer.typed(name));
     connect(row, &OwnAnswerRow::typed, this,
             [this, name](const QString& typed) { m_answer.type(name, typed); });
     connect(row, &OwnAnswerRow::entered, &m_answer, &OwnAnswer::mark);
+    connect(row, &OwnAnswerRow::pointing, this, [this, name] {
+        m_answer.pointing() == name ? m_answer.endPointing() : m_answer.beginPointing(name);
+    });
     connect(row, &OwnAnswerRow::removed, this, [this, name] {
         m_answer.removeField(name);
         m_add->setFocus(Qt::OtherFocusReason); // the keyboard's place has gone
@@ -141,71 +158,18 @@ void OwnAnswerView::addRow(const Answerable& of) {
 }
 
 void OwnAnswerView::showDrawn() {
-    for (OwnAnswerRow* row : std::as_const(m_rows))
-        row->setDrawn(m_answer.drawnText(row->of()));
-    m_forget->setVisible(m_answer.isDrawn());
-}
-
-void OwnAnswerView::showMarks() {
-    const auto& marking = m_answer.marking();
     for (OwnAnswerRow* row : std::as_const(m_rows)) {
-        QStringList words, right;
-        if (const auto fault = m_answer.faults().find(row->of().name); fault != m_answer.faults().end()) {
-            row->setVerdict(tr("can't be read: see below"), {}, true);
-            continue;
+        const QString reading = m_answer.drawnText(row->of());
+        const PointableAngle* angle = m_answer.pointed(row->of().name);
+        if (angle != nullptr && m_answer.typed(row->of().name).isEmpty()) {
+            row->field()->clear();
+            row->setDrawn(tr("pointed at"), tr("%1, pointed at").arg(wordsFor(*angle)));
+        } else {
+            row->setDrawn(reading, reading.isEmpty() ? QString() : tr("%1 as drawn").arg(reading));
         }
-        for (const MarkedQuantity& quantity : marking ? marking->quantities : std::vector<MarkedQuantity>())
-            if (quantity.name == row->of().name) {
-                words << verdictWords(quantity);
-                right << onScreen(quantity.expectedText);
-            }
-        row->setVerdict(words.join(QStringLiteral("; ")),
-                        m_answer.isAnswerShown() ? tr("It is %1").arg(right.join(tr(" or "))) : QString(),
-                        false);
+        row->setCanPoint(m_answer.canPoint(row->of()));
     }
-    m_show->setVisible(marking.has_value());
-    m_show->setText(m_answer.isAnswerShown() ? tr("Hide the answer") : tr("Show the answer"));
-    m_show->updateGeometry();
-    showFindings();
-    tell();
-}
-
-void OwnAnswerView::showFindings() {
-    std::vector<MarkedText::Block> blocks;
-    for (const auto& [name, fault] : m_answer.faults())
-        blocks.push_back({inProse(fault.toStdString()), {}, MarkedText::Ink::warning, 4});
-    if (const auto& marking = m_answer.marking())
-        blocks = findingBlocks(*marking, m_answer.isAnswerShown());
-    QString why = m_answer.isOn() ? m_answer.whyNot() : QString();
-    if (!why.isEmpty()) {
-        why[0] = why[0].toUpper();
-        blocks.push_back({inProse(why.toStdString()), {}, MarkedText::Ink::warning, 4});
-    }
-    m_findings->show(std::move(blocks));
-    m_slip->setVisible(m_answer.canShowSlip());
-    m_slip->setText(m_answer.isSlipShown() ? tr("Take it off the sheet") : tr("Show what gives this number"));
-    m_slip->updateGeometry();
-}
-
-/// The line for the whole is spoken, with every verdict in it.
-void OwnAnswerView::tell() {
-    const auto& marking = m_answer.marking();
-    const QString words = marking                     ? summaryWords(*marking)
-                          : m_answer.faults().empty() ? QString()
-                                                      : tr("Nothing is marked yet.");
-    const bool isNews = !words.isEmpty();
-    m_summary->setText(words);
-    QStringList spoken{words};
-    for (const OwnAnswerRow* row : m_rows)
-        if (!row->verdict().isEmpty())
-            spoken << row->field()->accessibleName() + QStringLiteral(": ") + row->verdict();
-    if (!m_findings->plainText().isEmpty())
-        spoken << m_findings->plainText();
-    m_summary->setAccessibleName(isNews ? spoken.join(u'\n') : QString());
-    if (isNews && isVisible()) {
-        QAccessibleEvent event(m_summary, QAccessible::Alert);
-        QAccessible::updateAccessibility(&event);
-    }
+    m_forget->setVisible(m_answer.isDrawn());
 }
 
 void OwnAnswerView::openMenu() {

@@ -17,6 +17,7 @@ namespace tailpoint {
 class LinkButton;
 class OwnAnswerRow;
 class SketchDocument;
+class SpokenLine;
 
 class OwnAnswerView : public QWidget {
     Q_OBJECT
@@ -39,16 +40,22 @@ private:
     void showDrawn();
     void showMarks();
     void showFindings();
+    QString ownPoints(const MarkedQuantity& quantity) const;
+    void showPointing();
+    QString wordsFor(const PointableAngle& angle) const;
+    QString wordsOfVerdict(const MarkedQuantity& quantity) const;
     void tell();
     void openMenu();
 
     SketchDocument& m_document;
     OwnAnswer& m_answer;
     QList<OwnAnswerRow*> m_rows;
+    std::string m_looking; ///< for which angle
     QVBoxLayout* m_fields;
     LinkButton *m_add, *m_forget, *m_show, *m_slip;
     QPushButton* m_mark;
-    QLabel* m_summary;
+    SpokenLine* m_summary;
+    QLabel* m_points;
     MarkedText* m_findings;
 };
 

@@ -93,12 +93,12 @@ QString verdictWords(const MarkedQuantity& quantity) {
     case Verdict::unit:
         return Marks::tr("right but for the unit");
     case Verdict::axis:
-        return Marks::tr("counted from another axis or sense");
+        return Marks::tr("from another axis or sense");
     case Verdict::follows: {
         QStringList names;
         for (const std::string& name : quantity.followsFrom)
             names << text(name);
-        return names.isEmpty() ? Marks::tr("follows from the value before it")
+        return names.isEmpty() ? Marks::tr("follows from the same slip")
                                : Marks::tr("follows from %1").arg(names.join(Marks::tr(" and ")));
     }
     case Verdict::slip:
@@ -128,6 +128,12 @@ QString summaryWords(const Marking& marking) {
     default:
         return Marks::tr("Not all of it is right yet.");
     }
+}
+
+QString pointsWords(double points, double of) {
+    const auto shown = [](double value) { return onScreen(QString::number(value, 'g', 4)); };
+    return of == 1 ? Marks::tr("%1 of 1 point").arg(shown(points))
+                   : Marks::tr("%1 of %2 points").arg(shown(points), shown(of));
 }
 
 std::vector<Block> findingBlocks(const Marking& marking, bool withAnswer) {

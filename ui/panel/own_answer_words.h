@@ -12,6 +12,8 @@ namespace tailpoint {
 QString verdictWords(const MarkedQuantity& quantity);
 /// One line for the whole.
 QString summaryWords(const Marking& marking);
+/// "1 of 2 points", "0.5 of 1 point".
+QString pointsWords(double points, double of);
 /// Findings with their changed lines, remarks and the question that tells the readings apart. Nothing right
 /// is told before `withAnswer`: neither the right line nor a line of the answer's own form.
 std::vector<MarkedText::Block> findingBlocks(const Marking& marking, bool withAnswer);

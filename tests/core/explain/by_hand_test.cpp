@@ -30,9 +30,10 @@ TEST(ByHand, SaysByHowManyTheLastPlaceHasMoved) {
         told(sketch({force("P", 420, 2.5), force("Q", 415, -178.5)}), Rounding::hand, Method::components);
     EXPECT_TRUE(contains(text,
                          "R = 8.93 N by hand, but with full values 8.8371 N, to three figures 8.84 N: the "
-                         "rounding moved it by 0.0929 N, which changed it by 9 in the last place."))
+                         "rounding moved it by 0.0929 N, which changed it by 9 units in the last place."))
         << text;
-    EXPECT_TRUE(contains(text, "moved it by 1.544°, which changed it by 15 in the last place.")) << text;
+    EXPECT_TRUE(contains(text, "moved it by 1.544°, which changed it by 15 units in the last place."))
+        << text;
 }
 
 /// Python: 4.2 kip at bearing N30°E and 3.6 kip at S65°E make 5.76503 kip, which shows 5.77; by hand
@@ -73,7 +74,7 @@ TEST(ByHand, RoundsWhatIsGivenThroughoutToo) {
     const std::string byHand = told(given, Rounding::hand), full = told(given, Rounding::guarded);
     EXPECT_TRUE(contains(byHand, "= 308 N\n") && contains(byHand, "= 308 N + 211 N\n")) << byHand;
     EXPECT_FALSE(contains(byHand, "308.1")) << byHand;
-    EXPECT_TRUE(contains(full, "Numbers on the way carry 4 figures more")) << full;
+    EXPECT_TRUE(contains(full, "Numbers on the way carry four figures more")) << full;
     EXPECT_TRUE(contains(byHand, "the equation holds within rounding")) << byHand;
 }
 

@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace tailpoint::testing {
 namespace {
@@ -103,6 +104,35 @@ TEST(FlawedSolutions, ASlipRewritesItsLineAndIsCarriedOn) {
     EXPECT_NE(text.find("48.08"), text.npos) << text;
     EXPECT_NE(text.find("-23.1"), text.npos) << text;
     EXPECT_FALSE(toText(made->mend).empty());
+}
+
+TEST(FlawedSolutions, TheFlawedLineComputesAsItIsPrinted) {
+    for (const FamilyEntry& family : problemFamilies())
+        for (const int level : {1, 3}) {
+            const auto made = problem({std::string(family.id), level, 74});
+            int found = 0;
+            for (const SlipEntry& slip : slipEntries()) {
+                const auto one =
+                    slip.place == SlipPlace::calculation ? flawed(made->sketch, slip.id, 3) : std::nullopt;
+                if (!one)
+                    continue;
+                ++found;
+                const Working& line = one->worked.steps[one->flaw.step].workings[one->flaw.working];
+                EXPECT_NE(toText(*line.value), toText(*one->right.value)) << slip.id;
+                const auto printed =
+                    line.substituted ? evaluate(*line.substituted, AngleUnit::deg) : std::nullopt;
+                const auto result = evaluate(*line.value, AngleUnit::deg);
+                ASSERT_TRUE(result) << slip.id;
+                if (printed && slip.id != "radian-mode-once" &&
+                    slip.id != "radian-mode") { // keyed in radians
+                    EXPECT_NEAR(static_cast<double>(*printed), static_cast<double>(*result),
+                                0.02 * std::fabs(static_cast<double>(*result)) + 0.2)
+                        << slip.id << '\n'
+                        << toText(one->worked);
+                }
+            }
+            EXPECT_GE(found, 1) << family.id << ' ' << level;
+        }
 }
 
 TEST(FlawedSolutions, NothingButTheLinesIsTold) {

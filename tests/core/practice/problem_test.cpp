@@ -6,7 +6,7 @@
 namespace tailpoint::testing {
 namespace {
 
-constexpr std::uint32_t kNumbers = 100;
+constexpr std::uint32_t kNumbers = 100, kByAllSlips = 10; ///< every tenth is marked by the whole table
 
 class PracticeFamily : public ::testing::TestWithParam<std::size_t> {};
 
@@ -15,14 +15,15 @@ TEST_P(PracticeFamily, StatementAnswerAndSlipsOfEveryProblemHold) {
     for (int level = 1; level <= kLevels; ++level) {
         PracticeCounts counts;
         for (std::uint32_t i = 0; i < kNumbers; ++i)
-            checkProblem({std::string(family.id), level, problemNumber(20261129, i)}, counts);
+            checkProblem({std::string(family.id), level, problemNumber(20261129, i)}, counts,
+                         i % kByAllSlips == 0);
         EXPECT_EQ(counts.answers, kNumbers);
         EXPECT_GE(counts.slips, 2 * kNumbers) << family.id << ' ' << level;
         for (const auto& [what, times] : counts.faults)
             ADD_FAILURE() << family.id << ' ' << level << ": " << times << " times " << what;
         for (const std::string& example : counts.examples)
             ADD_FAILURE() << example;
-        // what the level states was measured on 10,000; of 100 a few more may be missed
+        // what the level states was measured on 1,000; of 100 a few more may be missed
         EXPECT_GE(100 * counts.separable + 4 * kNumbers,
                   static_cast<unsigned>(family.levels[static_cast<std::size_t>(level - 1)].separable) *
                       kNumbers)
@@ -74,15 +75,15 @@ TEST(PracticeProblem, EveryMachineMakesTheSameTexts) {
                 all += problem({std::string(family.id), level, number})->statement + '\n';
     // as version 1 of the generator made them; whoever changes what is drawn raises kPracticeVersion
     EXPECT_EQ(kPracticeVersion, 1);
-    EXPECT_EQ(digestOf(all), 0ULL);
+    EXPECT_EQ(digestOf(all), 11892059113996171711ULL);
 }
 
 /// No values in common but by chance.
 TEST(PracticeProblem, NoTwoVariantsOfASheetAreAlike) {
     for (const FamilyEntry& family : problemFamilies()) {
         const std::vector<std::string> ids{std::string(family.id)};
-        const auto sheet = problemSet(ids, 1, 40, 5);
-        EXPECT_EQ(sheet.size(), 40U);
+        const auto sheet = problemSet(ids, 1, 25, 5);
+        EXPECT_EQ(sheet.size(), 25U);
         std::set<std::string> seen;
         for (const Problem& one : sheet) {
             std::string values;

@@ -22,7 +22,7 @@ TEST_F(MarkedAnswer, TheVerdictStandsBesideTheValueInWords) {
     } rows[] = {{"520", "-3.6", "right", "right"},
                 {"0.52 kN", "-3.65", "right", "right"},
                 {"520", "", "right", "no value yet"},
-                {"520", "3.6", "right", "counted from another axis or sense"},
+                {"520", "3.6", "right", "from another axis or sense"},
                 {"520 kN", "-3.6", "right but for the unit", "right"},
                 {"335", "", "not right: see below", "no value yet"},
                 {"519", "-4", "right, to fewer figures", "right, to fewer figures"}};
@@ -49,54 +49,110 @@ TEST_F(MarkedAnswer, ASlipIsNamedWithItsOwnLineAndTheRightOneOnlyOnDemand) {
     press("ownShow");
     EXPECT_TRUE(findings().contains(QStringLiteral("519.86"))) << "the line as it should be";
     EXPECT_TRUE(verdict("R").endsWith(QStringLiteral("It is 520 N"))) << verdict("R").toStdString();
-    EXPECT_EQ(answer().tracedAnswer().size(), 1U);
+    EXPECT_EQ(answer().answerDrawing().size(), 3U) << "R, and two sides of the parallelogram";
     press("ownShow");
     EXPECT_FALSE(everything().contains(QStringLiteral("520")));
-    EXPECT_TRUE(answer().tracedAnswer().empty());
+    EXPECT_TRUE(answer().answerDrawing().empty());
 }
 
-TEST_F(MarkedAnswer, NothingMovesWhenAVerdictAppears) {
+/// Every widget of the window, hidden ones too, but for the words of the findings, which stand below all
+/// else and take the room that they need.
+TEST_F(MarkedAnswer, NothingMovesWhenAVerdictOrADrawingAppears) {
     begin();
-    type("R", "335");
-    type("theta_R", "12.3");
     const auto settle = [] {
         for (int i = 0; i < 10; ++i) // a layout may ask for another one
             QCoreApplication::processEvents();
     };
     const auto geometry = [&] {
-        QList<QRect> all;
-        for (const char* name : {"ownField-R", "ownField-theta_R", "ownVerdict-R", "ownMark", "ownAdd",
-                                 "ownSummary", "givenTable", "question"}) {
-            const auto* at = child<QWidget>(window->panel(), name);
-            all << QRect(at->mapTo(window.get(), QPoint(0, 0)), at->size());
+        settle();
+        std::map<std::string, QRect> all;
+        const auto* column = view().parentWidget();
+        for (const QWidget* at : window->findChildren<QWidget*>()) {
+            const bool isAround = at->isAncestorOf(&view()) || at == &view() || at == column;
+            if (at->isVisible() && !isAround && at->objectName() != QStringLiteral("ownFindings") &&
+                !at->inherits("QScrollBar") && !at->objectName().isEmpty())
+                all[at->objectName().toStdString()] =
+                    QRect(at->mapTo(window.get(), QPoint(0, 0)), at->size());
         }
         return all;
     };
-    settle();
-    const QList<QRect> before = geometry();
-    QTest::keyClick(field("theta_R"), Qt::Key_Return);
-    settle();
+    const auto expectSame = [](const auto& before, const auto& now, const char* when) {
+        for (const auto& [name, rect] : before) {
+            if (name == "answerHidden" && now.at(name) != rect) { // it tells whether the answer is shown
+                EXPECT_EQ(now.at(name).right(), rect.right()) << when;
+                continue;
+            }
+            if (name == "ownShow" || name == "ownSlip") { // they say the opposite once they are pressed
+                EXPECT_EQ(now.at(name).top(), rect.top()) << when << ": " << name;
+                EXPECT_TRUE(now.at(name).right() == rect.right() || now.at(name).left() == rect.left())
+                    << when << ": " << name;
+                continue;
+            }
+            ASSERT_TRUE(now.contains(name)) << when << ": " << name;
+            EXPECT_EQ(now.at(name), rect) << when << ": " << name;
+        }
+    };
+    const auto before = geometry();
+    EXPECT_GT(before.size(), 20U);
+    answer().draw(kSumVector, Eigen::Vector2d(100, 200));
+    const auto drawn = geometry();
+    expectSame(before, drawn, "drawn");
+    ASSERT_TRUE(child<QPushButton>(view(), "ownForget")->isVisible());
+    type("R", "335");
+    QTest::keyClick(field("R"), Qt::Key_Return);
     EXPECT_FALSE(summary().isEmpty());
-    EXPECT_EQ(geometry(), before);
+    ASSERT_TRUE(child<QPushButton>(view(), "ownSlip")->isVisible());
+    const auto marked = geometry();
+    expectSame(drawn, marked, "marked");
+    press("ownSlip");
+    expectSame(marked, geometry(), "the slip shown");
     press("ownShow");
-    settle();
-    EXPECT_EQ(geometry(), before);
+    expectSame(marked, geometry(), "the answer shown");
+    press("ownForget");
+    expectSame(before, geometry(), "taken back");
 }
 
 TEST_F(MarkedAnswer, TheNumberOfTheSlipIsDrawnOnceItIsAskedFor) {
     begin();
     type("R", "335");
     mark();
-    EXPECT_TRUE(answer().tracedSlip().empty());
+    EXPECT_TRUE(answer().slipDrawing().empty());
     press("ownSlip");
-    const auto traced = answer().tracedSlip();
-    ASSERT_EQ(traced.size(), 1U);
-    EXPECT_EQ(traced[0].vector, kSumVector);
-    EXPECT_NEAR(traced[0].magnitude.value_or(0), 334.96, 0.01);
+    const auto strokes = answer().slipDrawing();
+    ASSERT_EQ(strokes.size(), 1U) << "from tip to tip";
+    EXPECT_NEAR((strokes[0].from - strokes[0].to).norm(), 334.96, 0.01);
+    EXPECT_EQ(plainText(strokes[0].label), "your R = 335 N");
     press("ownSlip");
-    EXPECT_TRUE(answer().tracedSlip().empty());
+    EXPECT_TRUE(answer().slipDrawing().empty());
     type("R", "335.1");
     EXPECT_FALSE(child<QPushButton>(view(), "ownSlip")->isVisible());
+}
+
+/// P and Q end to end, 615 N long, reach beyond the sheet, where the view was fitted to the given forces.
+TEST_F(MarkedAnswer, AConstructionThatReachesBeyondTheSheetIsBroughtOntoItAndTheViewComesBack) {
+    begin();
+    const View before = window->canvas().view();
+    const auto isOnSheet = [&](const Eigen::Vector2d& point) {
+        const View& view = window->canvas().view();
+        const Point at = view.toSheet(point);
+        return at.x > 0 && at.y > 0 && at.x < view.width && at.y < view.height;
+    };
+    type("R", "615");
+    mark();
+    press("ownSlip");
+    const auto strokes = answer().slipDrawing();
+    ASSERT_EQ(strokes.size(), 2U);
+    for (const AttemptStroke& stroke : strokes)
+        EXPECT_TRUE(isOnSheet(stroke.from) && isOnSheet(stroke.to)) << plainText(stroke.label);
+    const View shown = window->canvas().view();
+    press("ownSlip");
+    EXPECT_EQ(window->canvas().view(), before);
+    press("ownSlip");
+    EXPECT_EQ(window->canvas().view(), shown);
+    window->canvas().zoomIn();
+    const View zoomed = window->canvas().view();
+    press("ownSlip");
+    EXPECT_EQ(window->canvas().view(), zoomed) << "a hand has moved it";
 }
 
 TEST_F(MarkedAnswer, AValueThatCantBeReadIsSaidAndNothingIsMarked) {
@@ -175,6 +231,45 @@ TEST_F(MarkedAnswer, ItIsMarkedAsTheSketchsFileSays) {
     EXPECT_EQ(summaryOf(json), QStringLiteral("All that is asked is right."));
     json.insert(json.indexOf('{') + 1, "\"marking\": {\"bothAnswers\": true},");
     EXPECT_EQ(summaryOf(json), QStringLiteral("A value is still missing."));
+}
+
+TEST_F(MarkedAnswer, PointsStandBesideTheVerdictWhereThereAreSeveralValuesOrAScheme) {
+    const auto points = [&] { return child<QLabel>(view(), "ownPoints")->text(); };
+    begin();
+    EXPECT_EQ(points(), QString());
+    type("R", "520");
+    mark();
+    EXPECT_EQ(points(), QStringLiteral("1 of 2 points"));
+    EXPECT_EQ(verdict("R"), QStringLiteral("right")) << "each is worth the same";
+    EXPECT_TRUE(child<QLabel>(view(), "ownSummary")->accessibleName().contains(points())) << "spoken";
+    QByteArray json = bytesOf(QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json"));
+    json.insert(json.indexOf('{') + 1, "\"marking\": {\"points\": {\"R\": 2, \"theta_R\": 0.5}},");
+    QFile out(file("weighed.json"));
+    ASSERT_TRUE(out.open(QIODevice::WriteOnly) && out.write(json) == json.size());
+    out.close();
+    ASSERT_TRUE(window->openPath(file("weighed.json")));
+    type("R", "520");
+    type("theta_R", "93");
+    mark();
+    EXPECT_EQ(points(), QStringLiteral("2 of 2.5 points"));
+    EXPECT_EQ(verdict("R"), QString::fromUtf8("right \u00b7 2 of 2 points"));
+    EXPECT_TRUE(verdict("theta_R").endsWith(QString::fromUtf8("\u00b7 0 of 0.5 points")))
+        << verdict("theta_R").toStdString();
+}
+
+/// 519 and -4 are R and theta_R rounded (519.86 N, -3.648 degrees, by hand): the remark has the value.
+TEST_F(MarkedAnswer, ARoundedVerdictHoldsTheValueBackUntilItIsAskedFor) {
+    begin();
+    type("R", "519");
+    type("theta_R", "-4");
+    mark();
+    ASSERT_EQ(verdict("R"), QStringLiteral("right, to fewer figures"));
+    const QString all = everything();
+    EXPECT_FALSE(all.contains(QStringLiteral("520")) || all.contains(QStringLiteral("3.6")))
+        << findings().toStdString();
+    EXPECT_FALSE(findings().contains(QStringLiteral("to the figures that are asked for it is")));
+    press("ownShow");
+    EXPECT_TRUE(findings().contains(QStringLiteral("it is 520 N"))) << findings().toStdString();
 }
 
 TEST_F(MarkedAnswer, AnotherUnitOfTheSheetIsTheFieldsToo) {
@@ -309,22 +404,20 @@ QString wordsOf(const std::vector<MarkedText::Block>& blocks) {
     return all.join(u'\n');
 }
 
-/// The same for every family: what the slips of a sample give is answered in turn.
-TEST_F(MarkedAnswer, NoSampleIsGivenAwayByWhatIsSaidOfASlip) {
+/// Every family: what the slips of a sample give is answered in turn.
+template <class Take>
+void forSlipsOfSamples(MainWindow& window, Take take) {
     std::mt19937 random(14);
     std::uniform_real_distribution<double> part(0.4, 1.9), way(-180, 180);
     const QDir samples(QStringLiteral(TAILPOINT_SAMPLES));
-    int said = 0;
     for (const QString& name : samples.entryList({QStringLiteral("*.json")})) {
-        ASSERT_TRUE(window->openPath(samples.filePath(name)));
-        const Sketch& sketch = window->document().sketch();
+        ASSERT_TRUE(window.openPath(samples.filePath(name)));
+        const Sketch& sketch = window.document().sketch();
         const Marker marker(sketch, solve(sketch));
         if (marker.refusal())
             continue;
-        const QString given = QString::fromStdString(plain(question(sketch)));
-        const std::vector<MarkedQuantity> right = marker.mark({}).quantities;
         std::vector<std::pair<std::string, double>> waiting;
-        for (const MarkedQuantity& one : right)
+        for (const MarkedQuantity& one : marker.mark({}).quantities)
             for (int i = 0; i < 25; ++i)
                 waiting.emplace_back(one.name, one.id.what == What::magnitude ? part(random) * *one.expected
                                                                               : way(random));
@@ -337,18 +430,67 @@ TEST_F(MarkedAnswer, NoSampleIsGivenAwayByWhatIsSaidOfASlip) {
             for (const Finding& slip : marking.slips)
                 for (const auto& gives : slip.gives)
                     waiting.push_back(gives);
-            const QStringList numbers = numbersIn(wordsOf(findingBlocks(marking, false)));
-            said += static_cast<int>(numbers.size());
-            for (const MarkedQuantity& one : marking.quantities) {
-                const QStringList told = numbersIn(QString::fromStdString(one.expectedText));
-                EXPECT_FALSE(one.asked && one.verdict != Verdict::right && !told.isEmpty() &&
-                             numbers.contains(told.front()) && !given.contains(told.front()))
-                    << name.toStdString() << ", " << quantity << " = " << value << " tells " << one.name
-                    << ": " << wordsOf(findingBlocks(marking, false)).toStdString();
-            }
+            take(sketch, marking, name.toStdString() + ", " + quantity + " = " + std::to_string(value));
         }
     }
+}
+
+TEST_F(MarkedAnswer, NoSampleIsGivenAwayByWhatIsSaidOfASlip) {
+    int said = 0;
+    forSlipsOfSamples(*window, [&](const Sketch& sketch, const Marking& marking, const std::string& which) {
+        const QString given = QString::fromStdString(plain(question(sketch)));
+        const QStringList numbers = numbersIn(wordsOf(findingBlocks(marking, false)));
+        said += static_cast<int>(numbers.size());
+        for (const MarkedQuantity& one : marking.quantities) {
+            const QStringList told = numbersIn(QString::fromStdString(one.expectedText));
+            EXPECT_FALSE(one.asked && one.verdict != Verdict::right && !told.isEmpty() &&
+                         numbers.contains(told.front()) && !given.contains(told.front()))
+                << which << " tells " << one.name << ": "
+                << wordsOf(findingBlocks(marking, false)).toStdString();
+        }
+    });
     EXPECT_GT(said, 1000);
+}
+
+/// As long as it isn't found no arrow of a sought vector is the right one, and no label has its number.
+TEST_F(MarkedAnswer, NoSampleIsGivenAwayByTheDrawingOfASlip) {
+    int drawn = 0;
+    forSlipsOfSamples(*window, [&](const Sketch& sketch, const Marking& marking, const std::string& which) {
+        const Solved solved = solve(sketch);
+        const QString given = QString::fromStdString(plain(question(sketch)));
+        const auto isOpen = [&](VectorId vector) {
+            return std::any_of(marking.quantities.begin(), marking.quantities.end(), [&](const auto& one) {
+                return one.asked && one.id.of == vector && one.verdict != Verdict::right;
+            });
+        };
+        for (const AttemptStroke& stroke : slipStrokes(sketch, marking)) {
+            ++drawn;
+            ASSERT_TRUE(stroke.from.allFinite() && stroke.to.allFinite() && std::isfinite(stroke.sweep))
+                << which;
+            for (const Solution& solution : solved.solutions)
+                if (stroke.kind == AttemptStroke::Kind::arrow && stroke.of != kNobody && isOpen(stroke.of)) {
+                    const SolvedForce& right =
+                        stroke.of == kSumVector ? solution.sum : solution.forces[stroke.of.index];
+                    EXPECT_GT((stroke.to - stroke.from - right.vector).norm(), 1e-3 * right.magnitude)
+                        << which;
+                }
+            const QStringList numbers = numbersIn(QString::fromStdString(plainText(stroke.label)));
+            const auto isOwn = [&](double number) { // may be another one's; within what a slip is matched by
+                return std::any_of(
+                    marking.quantities.begin(), marking.quantities.end(), [&](const auto& one) {
+                        return one.given && std::abs(std::abs(*one.given) - number) <= 0.015 * number;
+                    });
+            };
+            for (const MarkedQuantity& one : marking.quantities) {
+                const QStringList told = numbersIn(QString::fromStdString(one.expectedText));
+                EXPECT_FALSE(one.asked && !(told.isEmpty() || isOwn(told.front().toDouble())) &&
+                             one.verdict != Verdict::right && !told.isEmpty() &&
+                             numbers.contains(told.front()) && !given.contains(told.front()))
+                    << which << " shows " << one.name << ": " << plainText(stroke.label);
+            }
+        }
+    });
+    EXPECT_GT(drawn, 1000);
 }
 
 } // namespace

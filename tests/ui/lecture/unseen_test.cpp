@@ -93,14 +93,18 @@ TEST_F(LectureUnseen, TheResultantIsNoPartOfTheSheetBeforeItIsDrawn) {
               QStringLiteral("Resultant R = 520 N. Direction of R, 3.6° clockwise from +x"));
 }
 
-TEST_F(LectureUnseen, WhyThereIsNoAnswerIsToldByTheLastStepsWordsAndNotByTheSheet) {
+TEST_F(LectureUnseen, WhyThereIsNoAnswerIsToldByTheAnswersWordsAndNotByTheSheet) {
     for (const char* sample : {"no-answer.json", "lines-that-never-meet.json", "too-few-given.json"}) {
         open(sample);
         const QString message =
             QString::fromStdString(view.document().result().solved.message().text()).left(24);
         ASSERT_FALSE(message.isEmpty());
-        walk([&] { EXPECT_FALSE(readAll(view.canvas()).contains(message)) << sample; });
-        EXPECT_TRUE(view.column().plainText().contains(message.left(10))) << sample;
+        bool isTold = false;
+        walk([&] {
+            EXPECT_FALSE(readAll(view.canvas()).contains(message)) << sample;
+            isTold = isTold || view.column().plainText().contains(message.left(10));
+        });
+        EXPECT_TRUE(isTold) << sample;
     }
 }
 

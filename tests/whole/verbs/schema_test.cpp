@@ -92,6 +92,28 @@ TEST_F(Schemas, RefuseWhatTheProgramRefuses) {
     }
 }
 
+TEST_F(Schemas, ProblemsKeepTheirs) {
+    const QString problems = QStringLiteral("problems");
+    const auto made = [&](const QString& families, const QString& out) {
+        return run({problems, QStringLiteral("--family"), families, QStringLiteral("--count=12"),
+                    QStringLiteral("--roster"), put(QStringLiteral("names.txt"), "Ada Byron\nEmmy\n"),
+                    QStringLiteral("-o"), path(out)});
+    };
+    ASSERT_EQ(
+        made(QStringLiteral("two-forces,two-answers,bearings,push-or-pull"), QStringLiteral("sheet")).status,
+        0);
+    const QStringList found = faults(
+        "problems.schema.json", {bytesOf(path(QStringLiteral("sheet/sheet.json"))),
+                                 run({problems, QStringLiteral("--list"), QStringLiteral("--as=json")}).out});
+    EXPECT_EQ(found.value(0).toStdString(), "");
+    EXPECT_EQ(found.value(1).toStdString(), "");
+    QList<QByteArray> sketches;
+    for (const char* name : {"0001", "0002", "0003", "0004"})
+        sketches << bytesOf(path(QStringLiteral("sheet/sketches/%1.json").arg(QLatin1String(name))));
+    for (const QString& fault : faults("sketch.schema.json", sketches))
+        EXPECT_EQ(fault.toStdString(), "");
+}
+
 TEST_F(Schemas, MarkingsKeepTheirs) {
     const QString raft = QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json"),
                   two = QStringLiteral(TAILPOINT_SAMPLES "/two-answers.json"),

@@ -1,0 +1,238 @@
+#include "core/mark/slip_numbers.h"
+#include "core/practice/silenced.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace tailpoint {
+
+using namespace practising;
+
+namespace {
+
+constexpr long double kRoundedAway = 0.01L; ///< of a number, by rounding on the way
+constexpr double kAngleAway = 0.2;          ///< degrees, the same
+
+/// Whose subject prints alike.
+std::optional<WorkingPlace> placeOf(const Worked& worked, const Formula& subject) {
+    const std::string name = toText(subject);
+    for (const WorkingPlace& place : calculatedLines(worked))
+        if (toText(*worked.steps[place.step].workings[place.working].subject) == name)
+            return place;
+    return std::nullopt;
+}
+
+/// The answer of who makes that slip and states all that is asked.
+Attempt attemptOf(const SlipTable& table, const SlipNumbers& slip) {
+    Attempt attempt;
+    for (std::size_t quantity = 0; quantity < table.asked.size(); ++quantity) {
+        GivenValue value{table.asked[quantity].id, table.asked[quantity].name, {}};
+        for (std::size_t i = 0; i < table.answers; ++i) {
+            const std::size_t cell = quantity * table.answers + i;
+            const auto& number =
+                slip.numbers.values[cell] ? slip.numbers.values[cell] : table.right.values[cell];
+            if (number)
+                value.numbers.push_back({{}, {{*number, 0, 15}}, true, false});
+        }
+        attempt.values.push_back(std::move(value));
+    }
+    return attempt;
+}
+
+const Finding* findingOf(const Marking& marking, std::string_view slip) {
+    const auto found = std::find_if(marking.slips.begin(), marking.slips.end(), [&](const Finding& one) {
+        return one.id == slip && one.second.empty() && one.lines.size() == 1 && one.lines.front().right;
+    });
+    return found == marking.slips.end() ? nullptr : &*found;
+}
+
+/// What is given, and the lines that calculate, with nothing said about them.
+Worked bare(const Worked& worked, WorkingPlace& flaw) {
+    Worked out;
+    const auto lines = calculatedLines(worked);
+    for (std::size_t i = 0; i < worked.steps.size(); ++i) {
+        const Step& step = worked.steps[i];
+        if (!isAmong(lines, i) && step.key != StepKey::given)
+            continue;
+        if (i == flaw.step)
+            flaw.step = out.steps.size();
+        out.steps.push_back(step);
+        if (step.key != StepKey::given)
+            silence(out.steps.back());
+    }
+    return out;
+}
+
+bool hasAllAnswers(const SlipTable& table, const SlipNumbers& slip) {
+    for (std::size_t cell = 0; cell < table.cells(); ++cell)
+        if (table.right.values[cell] && !slip.numbers.values[cell])
+            return false;
+    return true;
+}
+
+bool readAlike(const std::optional<Formula>& a, const std::optional<Formula>& b) {
+    return a.has_value() == b.has_value() && (!a || toText(*a) == toText(*b));
+}
+
+/// How numbers stand in a solution: as its lines print them, else as they are given.
+class PrintedNumbers {
+public:
+    PrintedNumbers(const Worked& worked, std::vector<WorkedQuantity> quantities)
+        : m_worked(worked), m_quantities(std::move(quantities)) {}
+
+    /// The line of a quantity; `common`: of either of two answers.
+    const Working* lineOf(const QuantityId& id, bool common = false) const {
+        const Working* found = nullptr;
+        for (const WorkingPlace& place : calculatedLines(m_worked)) {
+            const Working& line = m_worked.steps[place.step].workings[place.working];
+            QuantityId own = line.subject->id;
+            own.answer = common ? std::uint8_t{0} : own.answer;
+            if (own == id)
+                found = &line;
+        }
+        return found;
+    }
+
+    Formula in(const Formula& formula) const {
+        if (formula.id.what != What::none)
+            if (auto number = numberOf(formula.id))
+                return *number;
+        Formula copy = formula;
+        for (Formula& part : copy.parts)
+            part = in(part);
+        return copy;
+    }
+
+private:
+    std::optional<Formula> numberOf(const QuantityId& id) const {
+        if (const Working* line = lineOf(id))
+            return line->value;
+        for (const WorkedQuantity& quantity : m_quantities)
+            if (quantity.thing.id == id)
+                return quantity.number;
+        return std::nullopt;
+    }
+
+    const Worked& m_worked;
+    std::vector<WorkedQuantity> m_quantities;
+};
+
+MarkOptions aloneFor(std::string_view slip) {
+    MarkOptions options;
+    options.onlySlips.emplace_back(slip);
+    return options;
+}
+
+/// One line of a solution after the other rewritten by one slip.
+class FlawMaker {
+public:
+    FlawMaker(const Sketch& sketch, const Solved& solved, const SlipTable& table, std::string_view slip)
+        : m_sketch(sketch), m_solved(solved), m_table(table), m_slip(slip),
+          m_construction(construct(sketch, solved)), m_marker(sketch, solved, aloneFor(slip)) {}
+
+    std::optional<FlawedSolution> make(const SlipNumbers& way, const Attempt& attempt) const {
+        const Marking marking = m_marker.mark(attempt);
+        const Finding* finding = findingOf(marking, m_slip);
+        if (finding == nullptr)
+            return std::nullopt;
+        ExplainOptions options;
+        if (way.route->way == Route::Way::components)
+            options.method = Method::components;
+        const Worked right = explain(m_sketch, m_solved, m_construction, 0, options);
+        const ChangedLine& line = finding->lines.front();
+        const auto place = placeOf(right, *line.right->subject);
+        if (!place || !readAlike(workingAt(right, *place).general, line.right->general))
+            return std::nullopt; // told by another way
+        options.changed = way.lines;
+        FlawedSolution out{explain(m_sketch, m_solved, m_construction, 0, options), *place,
+                           std::string(m_slip), workingAt(right, *place), finding->mend};
+        if (placeOf(out.worked, *out.right.subject) != place)
+            return std::nullopt; // the wrong number makes it another solution
+        Working& own = out.worked.steps[place->step].workings[place->working];
+        if (!isCarried(line.changed, own) || readAlike(own.value, out.right.value))
+            return std::nullopt; // the line that is told isn't the one that was changed
+        const PrintedNumbers printed(out.worked, quantitiesOf(m_sketch, m_solved, m_construction, options));
+        if (!leadsTo(printed, way))
+            return std::nullopt;
+        own = rewritten(line.changed, own, printed);
+        if (readAlike(own.general, out.right.general) && readAlike(own.substituted, out.right.substituted))
+            return std::nullopt; // nothing to be seen
+        out.worked = bare(out.worked, out.flaw);
+        return out;
+    }
+
+private:
+    static const Working& workingAt(const Worked& worked, const WorkingPlace& place) {
+        return worked.steps[place.step].workings[place.working];
+    }
+
+    /// The solution goes on with what the slip's line gives, but for rounding.
+    bool isCarried(const Working& changed, const Working& carried) const {
+        if (!changed.value || !carried.value)
+            return false;
+        const auto wrong = evaluate(*changed.value, m_sketch.angleUnit),
+                   own = evaluate(*carried.value, m_sketch.angleUnit);
+        return wrong && own && std::fabs(*wrong - *own) <= kRoundedAway * std::max(std::fabs(*wrong), 1.0L);
+    }
+
+    /// The lines of what is asked give the slip's numbers, in the first answer.
+    bool leadsTo(const PrintedNumbers& printed, const SlipNumbers& way) const {
+        for (std::size_t cell = 0; cell < m_table.cells(); cell += m_table.answers) {
+            const auto wrong = way.numbers.values[cell];
+            const Working* line = printed.lineOf(m_table.asked[cell / m_table.answers].id, true);
+            const auto own =
+                line != nullptr && line->value ? evaluate(*line->value, m_sketch.angleUnit) : std::nullopt;
+            if (!wrong || !own)
+                return false;
+            const bool isAngle = m_table.asked[cell / m_table.answers].dimension == Dimension::angle;
+            const double off = m_table.apart(cell, *wrong, static_cast<double>(*own));
+            if (off > (isAngle ? kAngleAway * m_table.turn / 360
+                               : static_cast<double>(kRoundedAway) * std::fabs(*wrong)))
+                return false;
+        }
+        return true;
+    }
+
+    /// The slip's formula with the numbers that the solution carries, and the number that it carries on.
+    static Working rewritten(const Working& changed, const Working& carried, const PrintedNumbers& printed) {
+        Working line = changed;
+        line.subject = carried.subject;
+        line.value = carried.value;
+        line.told = carried.told;
+        if (changed.general && !readAlike(changed.general, carried.general)) // else it is keyed otherwise
+            line.substituted = printed.in(*changed.general);
+        return line;
+    }
+
+    const Sketch& m_sketch;
+    const Solved& m_solved;
+    const SlipTable& m_table;
+    std::string_view m_slip;
+    Construction m_construction;
+    Marker m_marker;
+};
+
+} // namespace
+
+std::optional<FlawedSolution> flawed(const Sketch& sketch, std::string_view slip, std::uint32_t seed) {
+    const Solved solved = solve(sketch);
+    const auto table = slipTable(sketch, solved, std::array{slip});
+    if (!table)
+        return std::nullopt;
+    std::vector<const SlipNumbers*> ways;
+    for (const SlipNumbers& one : table->slips)
+        if (one.changes && one.lines.size() == 1 && hasAllAnswers(*table, one))
+            ways.push_back(&one);
+    if (ways.empty())
+        return std::nullopt;
+    const FlawMaker maker(sketch, solved, *table, slip);
+    for (std::size_t i = 0; i < ways.size(); ++i) {
+        const SlipNumbers& way = *ways[(seed + i) % ways.size()];
+        if (auto made = maker.make(way, attemptOf(*table, way)))
+            return made;
+    }
+    return std::nullopt;
+}
+
+} // namespace tailpoint

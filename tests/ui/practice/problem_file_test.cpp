@@ -1,0 +1,84 @@
+#include "ui/practice/problem_file.h"
+
+#include "tests/practiced/statement_reader.h"
+#include "ui/document/sketch_json.h"
+#include "ui/marking/mark_options.h"
+#include "ui/practice/side_by_side.h"
+
+#include <atomic>
+#include <gtest/gtest.h>
+
+namespace tailpoint {
+namespace {
+
+Sketch readBack(const QByteArray& bytes) {
+    const auto read = readSketch(bytes);
+    EXPECT_TRUE(std::holds_alternative<Sketch>(read)) << bytes.toStdString();
+    return std::get<Sketch>(read);
+}
+
+TEST(ProblemFile, KeepsStatementAndCode) {
+    for (const char* family : {"two-forces", "bearings", "slopes", "push-or-pull", "smallest-force"}) {
+        const auto made = problem({family, 3, 77});
+        ASSERT_TRUE(made);
+        const Sketch read = readBack(writeProblem(*made));
+        EXPECT_EQ(statementOf(read), made->statement);
+        EXPECT_EQ(problemIdOf(read), made->id);
+        EXPECT_TRUE(isSameQuestion(read, made->sketch)) << writeProblem(*made).toStdString();
+        EXPECT_EQ(writeSketch(read), writeProblem(*made));
+    }
+}
+
+TEST(ProblemFile, SaysThatBothAnswersAreWanted) {
+    const Sketch two = readBack(writeProblem(*problem({"two-answers", 1, 3})));
+    EXPECT_TRUE(std::get<MarkOptions>(markOptionsOf(two)).bothAnswers);
+    const Sketch one = readBack(writeProblem(*problem({"two-forces", 1, 3})));
+    EXPECT_FALSE(std::get<MarkOptions>(markOptionsOf(one)).bothAnswers);
+}
+
+TEST(ProblemFile, ItsStatementCanBeEdited) {
+    const Sketch made = withPracticeKeys(*problem({"two-forces", 1, 3}));
+    const Sketch edited = withStatement(made, "Two tugs pull.\nFind R.");
+    EXPECT_EQ(statementOf(readBack(writeSketch(edited))), "Two tugs pull.\nFind R.");
+    EXPECT_EQ(problemIdOf(edited), problemIdOf(made));
+    const Sketch without = withStatement(edited, "");
+    EXPECT_EQ(statementOf(without), "");
+    EXPECT_FALSE(writeSketch(without).contains("statement"));
+    EXPECT_EQ(withStatement(emptySketch(), ""), emptySketch());
+}
+
+TEST(ProblemFile, WithOtherNumbersItsStatementSaysThem) {
+    const Sketch made = withPracticeKeys(*problem({"two-forces", 1, 3}));
+    const auto other = withOtherNumbers(made, 1);
+    ASSERT_TRUE(other);
+    EXPECT_FALSE(problemIdOf(*other));
+    EXPECT_EQ(testing::valuesIn(statementOf(*other)).vectors, testing::valuesOf(*other));
+    EXPECT_NE(testing::valuesOf(*other), testing::valuesOf(made));
+    const auto edited = withOtherNumbers(withStatement(made, "Two tugs pull with 340 N."), 1);
+    ASSERT_TRUE(edited);
+    EXPECT_EQ(statementOf(*edited), "");
+    EXPECT_TRUE(isSameQuestion(*edited, *other));
+}
+
+TEST(ProblemFile, ACodeOfNoProblemIsNone) {
+    Sketch made =
+        readBack(R"({"format": "tailpoint-sketch", "version": 1, "units": {"force": "N", "angle": "deg"},
+        "forces": [], "practice": {"code": "080006"}, "statement": 7})");
+    EXPECT_FALSE(problemIdOf(made));
+    EXPECT_EQ(statementOf(made), "");
+}
+
+TEST(SideBySide, EveryIndexIsTakenOnceAndACancelStopsIt) {
+    std::vector<std::atomic<int>> times(1000);
+    EXPECT_TRUE(sideBySide(times.size(), [&](std::size_t index) { ++times[index]; }));
+    for (const auto& one : times)
+        EXPECT_EQ(one, 1);
+    std::atomic<int> done = 0;
+    EXPECT_FALSE(sideBySide(
+        1000, [&](std::size_t) { ++done; }, [&] { return done >= 10; }));
+    EXPECT_LT(done, 1000);
+    EXPECT_TRUE(sideBySide(0, [](std::size_t) { FAIL(); }));
+}
+
+} // namespace
+} // namespace tailpoint

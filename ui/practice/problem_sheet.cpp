@@ -1,0 +1,229 @@
+#include "ui/practice/problem_sheet.h"
+
+#include "core/explain/caution.h"
+#include "core/practice/families.h"
+#include "core/quantity/decimals.h"
+#include "ui/document/json_text.h"
+#include "ui/marking/csv.h"
+#include "ui/practice/side_by_side.h"
+
+#include <algorithm>
+
+namespace tailpoint {
+
+namespace {
+
+std::string fourDigits(std::size_t number) {
+    const std::string digits = std::to_string(number);
+    return std::string(digits.size() < 4 ? 4 - digits.size() : 0, '0') + digits;
+}
+
+std::string whoOf(const ProblemSheet& sheet, std::size_t index) {
+    const SheetVariant& variant = sheet.variants[index];
+    if (variant.who.empty())
+        return fourDigits(index + 1);
+    return sheet.request.count == 1 ? variant.who : variant.who + ", " + std::to_string(variant.place);
+}
+
+/// Names of what is asked, as they first come.
+std::vector<std::string> columnsOf(const ProblemSheet& sheet) {
+    std::vector<std::string> columns;
+    for (const SheetVariant& variant : sheet.variants)
+        for (const SchemeAnswer& answer : variant.scheme.answers)
+            if (std::find(columns.begin(), columns.end(), answer.name) == columns.end())
+                columns.push_back(answer.name);
+    return columns;
+}
+
+std::string joined(const std::vector<std::string>& texts, std::string_view between) {
+    std::string out;
+    for (const std::string& text : texts)
+        out += (out.empty() ? "" : std::string(between)) + text;
+    return out;
+}
+
+template <class Items, class Make>
+JsonValue listJson(const Items& items, Make make, JsonLayout layout = JsonLayout::fitting) {
+    std::vector<JsonValue> values;
+    for (const auto& item : items)
+        values.push_back(make(item));
+    return jsonList(std::move(values), layout);
+}
+
+JsonValue textsJson(const std::vector<std::string>& texts) {
+    return listJson(texts, [](const std::string& text) { return jsonText(text); });
+}
+
+/// Computed values to ten figures: the last bits of a double are the machine's.
+JsonValue valueJson(double value) {
+    return jsonNumber(roundedToFigures(value, 10));
+}
+
+JsonValue answerJson(const SchemeAnswer& answer) {
+    return jsonObject({{"name", jsonText(answer.name)},
+                       {"points", jsonNumber(answer.points)},
+                       {"values", listJson(answer.values, valueJson)},
+                       {"texts", textsJson(answer.texts)}});
+}
+
+JsonValue numberJson(const SlipNumber& number) {
+    std::vector<JsonMember> members{{"name", jsonText(number.name)},   {"value", valueJson(number.value)},
+                                    {"text", jsonText(number.text)},   {"slips", textsJson(number.slips)},
+                                    {"label", jsonText(number.label)}, {"points", jsonNumber(number.points)}};
+    if (number.answer != 0)
+        members.push_back({"answer", jsonNumber(number.answer)});
+    return jsonObject(std::move(members));
+}
+
+JsonValue alikeJson(const AlikeSlips& alike) {
+    return textsJson(alike.second.empty() ? std::vector<std::string>{alike.first}
+                                          : std::vector<std::string>{alike.first, alike.second});
+}
+
+JsonValue variantJson(const ProblemSheet& sheet, std::size_t index) {
+    const SheetVariant& variant = sheet.variants[index];
+    const Problem& problem = variant.problem;
+    std::vector<JsonMember> members{{"sketch", jsonText(sketchName(index))}};
+    if (!variant.who.empty())
+        members.push_back({"who", jsonText(variant.who)});
+    members.insert(members.end(), {{"place", jsonNumber(static_cast<double>(variant.place))},
+                                   {"code", jsonText(problem.code)},
+                                   {"family", jsonText(problem.id.family)},
+                                   {"level", jsonNumber(problem.id.level)},
+                                   {"number", jsonNumber(problem.id.number)},
+                                   {"scene", jsonText(problem.scene)},
+                                   {"title", jsonText(problem.sketch.title)},
+                                   {"statement", jsonText(problem.statement)}});
+    if (needsCaution(problem.sketch))
+        members.push_back({"caution", jsonText(cautionLine())});
+    members.insert(members.end(),
+                   {{"of", jsonNumber(variant.scheme.of)},
+                    {"answers", listJson(variant.scheme.answers, answerJson, JsonLayout::lines)},
+                    {"slips", listJson(variant.scheme.numbers, numberJson, JsonLayout::lines)}});
+    if (!problem.isSeparable())
+        members.push_back({"alike", listJson(problem.alike, alikeJson)});
+    return jsonObject(std::move(members), JsonLayout::lines);
+}
+
+JsonValue levelJson(const LevelEntry& level, int number) {
+    return jsonObject({{"level", jsonNumber(number)},
+                       {"numbers", jsonText(level.numbers)},
+                       {"reference", jsonText(level.reference)},
+                       {"traps", jsonText(level.traps)},
+                       {"slips", listJson(level.slips, [](std::string_view slip) { return jsonText(slip); })},
+                       {"separable", jsonNumber(level.separable)}},
+                      JsonLayout::lines);
+}
+
+JsonValue familyJson(const FamilyEntry& family) {
+    int number = 0;
+    return jsonObject(
+        {{"id", jsonText(family.id)},
+         {"title", jsonText(family.title)},
+         {"asks", jsonText(family.asks)},
+         {"levels", listJson(
+                        family.levels, [&](const LevelEntry& level) { return levelJson(level, ++number); },
+                        JsonLayout::lines)},
+         {"scenes", listJson(
+                        family.scenes,
+                        [](const SceneEntry& scene) {
+                            return jsonObject({{"id", jsonText(scene.id)},
+                                               {"title", jsonText(scene.title)},
+                                               {"caution", jsonTruth(scene.caution)}});
+                        },
+                        JsonLayout::lines)}},
+        JsonLayout::lines);
+}
+
+} // namespace
+
+std::optional<ProblemSheet> makeSheet(const SheetRequest& request, const std::function<bool()>& isCancelled) {
+    const std::size_t sheets = std::max<std::size_t>(1, request.roster.size());
+    bool isDone = true;
+    auto problems =
+        problemSet(request.families, request.level, request.count * sheets, request.seed, request.count,
+                   [&](std::size_t count, const std::function<void(std::size_t)>& each) {
+                       isDone = sideBySide(count, each, isCancelled);
+                   });
+    if (!isDone)
+        return std::nullopt;
+    ProblemSheet sheet{request, std::vector<SheetVariant>(problems.size())};
+    const auto finish = [&](std::size_t index) {
+        SheetVariant& variant = sheet.variants[index];
+        if (!request.roster.empty())
+            variant.who = request.roster[index / request.count];
+        variant.place = index % request.count + 1;
+        variant.problem = std::move(problems[index]);
+        variant.scheme = schemeOf(variant.problem);
+    };
+    return sideBySide(problems.size(), finish, isCancelled) ? std::optional(std::move(sheet)) : std::nullopt;
+}
+
+std::string sketchName(std::size_t index) {
+    return "sketches/" + fourDigits(index + 1) + ".json";
+}
+
+std::string answersCsv(const ProblemSheet& sheet) {
+    const std::vector<std::string> columns = columnsOf(sheet);
+    std::vector<std::string> head{"who"};
+    head.insert(head.end(), columns.begin(), columns.end());
+    std::string out = csvLine(head, {});
+    for (std::size_t index = 0; index < sheet.variants.size(); ++index) {
+        std::vector<std::string> cells{whoOf(sheet, index)};
+        for (const std::string& column : columns) {
+            const auto& answers = sheet.variants[index].scheme.answers;
+            const auto found = std::find_if(answers.begin(), answers.end(),
+                                            [&](const SchemeAnswer& one) { return one.name == column; });
+            cells.push_back(found == answers.end() ? std::string() : joined(found->numbers, "; "));
+        }
+        out += csvLine(cells, {});
+    }
+    return out;
+}
+
+std::string sheetJson(const ProblemSheet& sheet) {
+    constexpr bool beside = true;
+    std::vector<JsonValue> problems;
+    for (std::size_t index = 0; index < sheet.variants.size(); ++index)
+        problems.push_back(variantJson(sheet, index));
+    return writeJson(jsonObject({{"format", jsonText("tailpoint-problems")},
+                                 {"version", jsonNumber(1), beside},
+                                 {"generator", jsonNumber(kPracticeVersion)},
+                                 {"families", textsJson(sheet.request.families)},
+                                 {"level", jsonNumber(sheet.request.level)},
+                                 {"count", jsonNumber(static_cast<double>(sheet.request.count))},
+                                 {"seed", jsonNumber(sheet.request.seed)},
+                                 {"problems", jsonList(std::move(problems), JsonLayout::lines)}},
+                                JsonLayout::lines));
+}
+
+std::string familiesText() {
+    std::string out;
+    for (const FamilyEntry& family : problemFamilies()) {
+        out += std::string(family.id) + ": " + std::string(family.title) + "\n  " + std::string(family.asks) +
+               '\n';
+        int number = 0;
+        for (const LevelEntry& level : family.levels) {
+            out += "  level " + std::to_string(++number) + '\n';
+            for (const auto& [what, words] :
+                 {std::pair{"numbers", level.numbers}, std::pair{"reference", level.reference},
+                  std::pair{"traps", level.traps}})
+                out += "    " + std::string(what) + ": " + std::string(words) + '\n';
+            out += "    slips told apart: in " + std::to_string(level.separable) + " % of the problems\n";
+        }
+        out += '\n';
+    }
+    out.pop_back();
+    return out;
+}
+
+std::string familiesJson() {
+    constexpr bool beside = true;
+    return writeJson(jsonObject({{"format", jsonText("tailpoint-families")},
+                                 {"version", jsonNumber(1), beside},
+                                 {"generator", jsonNumber(kPracticeVersion)},
+                                 {"families", listJson(problemFamilies(), familyJson, JsonLayout::lines)}},
+                                JsonLayout::lines));
+}
+
+} // namespace tailpoint

@@ -1,0 +1,52 @@
+// A sheet of problems, or one for each of a class: the problems, how they are marked, and the files that say
+// so to scripts. What is printed is made from the same value.
+#pragma once
+
+#include "core/practice/scheme.h"
+#include "ui/document/files.h"
+
+namespace tailpoint {
+
+inline constexpr std::size_t kMostVariants = 9999; ///< their files have four digits
+
+struct SheetRequest {
+    std::vector<std::string> families; ///< in turn
+    int level = 1;
+    std::size_t count = 1; ///< of problems; with a roster for each of it
+    std::uint32_t seed = 1;
+    std::vector<std::string> roster; ///< empty: one sheet for all
+};
+
+struct SheetVariant {
+    std::string who;       ///< of the roster; empty: for all
+    std::size_t place = 1; ///< its number on that sheet
+    Problem problem;
+    Scheme scheme;
+};
+
+struct ProblemSheet {
+    SheetRequest request;
+    std::vector<SheetVariant> variants; ///< a sheet after the other, in the roster's order
+};
+
+/// Precondition: families and level exist. Fewer variants than asked where there are no more; empty:
+/// cancelled. The work is spread over the cores.
+std::optional<ProblemSheet> makeSheet(const SheetRequest& request,
+                                      const std::function<bool()>& isCancelled = {});
+
+/// "sketches/0001.json": of the variant with that index, counted from 0.
+std::string sketchName(std::size_t index);
+
+/// The right answers as a table that `mark` reads: who, then the asked quantities of all problems; what a
+/// problem doesn't ask is empty. Who is "0001", as its sketch's file, or the name on the roster, where there
+/// are several problems with the number behind it ("Ada Byron, 2").
+std::string answersCsv(const ProblemSheet& sheet);
+
+/// All of it for scripts: "tailpoint-problems", version 1.
+std::string sheetJson(const ProblemSheet& sheet);
+
+/// The families with their levels in words, for people and for scripts ("tailpoint-families", version 1).
+std::string familiesText();
+std::string familiesJson();
+
+} // namespace tailpoint
