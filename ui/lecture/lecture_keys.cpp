@@ -133,6 +133,9 @@ bool LectureView::changeKey(QKeyEvent* event) {
         m_document.undo();
     } else if (event->matches(QKeySequence::Redo) || (control && event->key() == Qt::Key_Y)) {
         m_document.redo();
+    } else if (control && m_parts > 0 && (event->key() == Qt::Key_Right || event->key() == Qt::Key_Left)) {
+        if (!event->isAutoRepeat())
+            emit partAsked(event->key() == Qt::Key_Right ? 1 : -1);
     } else if (control && (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down)) {
         m_column->scrollBy((event->key() == Qt::Key_Up ? -3 : 3) * m_measures.serif);
     } else {

@@ -72,6 +72,11 @@ void LectureView::begin(const Result& result, ConstructionKind construction, con
     m_canvas->setFocus();
 }
 
+void LectureView::setPart(std::size_t index, std::size_t count) {
+    m_part = index;
+    m_parts = count;
+}
+
 bool LectureView::isChanged() const {
     return !(m_document.sketch() == m_plan);
 }
@@ -108,7 +113,11 @@ void LectureView::show(bool moves) {
     m_progress->setMore(m_column->hasMore());
     m_progress->show(m_stop, m_stops.size(), static_cast<double>(m_beat + 1) / lines, isChanged());
     const QString title = QString::fromStdString(stop.step.title);
-    setWindowTitle(tr("Lecture \u2013 %1 of %2: %3").arg(m_stop + 1).arg(m_stops.size()).arg(title));
+    const QString step = tr("%1 of %2: %3").arg(m_stop + 1).arg(m_stops.size()).arg(title);
+    setWindowTitle(m_parts > 0
+                       ? tr("Lecture, sketch %1 of %2 \u2013 %3").arg(m_part + 1).arg(m_parts).arg(step)
+                       : tr("Lecture \u2013 %1").arg(step));
+    m_progress->setPart(m_parts > 0 ? tr("sketch %1 / %2").arg(m_part + 1).arg(m_parts) : QString());
     setAccessibleName(windowTitle());
     m_column->setAccessibleName(m_column->plainText());
 }

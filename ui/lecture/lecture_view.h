@@ -33,6 +33,9 @@ public:
     void begin(const Result& result, ConstructionKind construction, const ExplainOptions& options,
                QScreen* screen);
 
+    /// Which sketch of a lesson this is, from 0; of 0: no lesson. Kept until it is set again.
+    void setPart(std::size_t index, std::size_t count);
+
     // Where it stands.
     const std::vector<Stop>& stops() const { return m_stops; }
     std::size_t stop() const { return m_stop; }
@@ -40,7 +43,7 @@ public:
     bool isBlank() const { return m_blank; }
     bool hidesNumbers() const { return m_hidesNumbers; }
     bool showsNextTitle() const { return m_peeks; }
-    bool isVoting() const; ///< a question is put to the class, and the sheet shows what is given
+    bool isVoting() const;  ///< a question is put to the class, and the sheet shows what is given
     bool isChanged() const; ///< the sketch is not the plan's any more
     ThemeName theme() const { return m_theme; }
     bool moves() const { return m_moves; }
@@ -65,7 +68,8 @@ public slots:
 signals:
     void themeChosen(tailpoint::ThemeName name);
     void movesChosen(bool on);
-    void ended(); ///< Escape: hidden, the window is to have the keys again
+    void partAsked(int by); ///< of a lesson: 1 the next sketch, -1 the one before
+    void ended();           ///< Escape: hidden, the window is to have the keys again
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -110,6 +114,7 @@ private:
     bool m_replanning = false;
     ThemeName m_theme;
     bool m_moves;
+    std::size_t m_part = 0, m_parts = 0; ///< of a lesson
     Measures m_measures;
     Canvas* m_canvas;
     LectureColumn* m_column;
@@ -117,7 +122,7 @@ private:
     KeySheet* m_keys;
     VoteBoard* m_vote;
     std::uint32_t m_twins = 0; ///< how many were made
-    QWidget* m_cover; ///< blank
+    QWidget* m_cover;          ///< blank
 };
 
 } // namespace tailpoint
