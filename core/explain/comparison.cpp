@@ -146,7 +146,7 @@ std::vector<Margin> writeSumMargins(const Board& board, Step& step, const Roundi
             "{lack} along and across {sum}."),
         "sum", sum.vector, "size", sum.size, "half", half, "theta", sum.theta, "angle",
         sineOfHalf(board, room).parts[0], "most", most, "u", u, "v", v, "lack",
-        board.symbolOf(gap(kDifference))));
+        equal(board.symbolOf(gap(kDifference)), board.number(gap(kDifference)))));
     for (const Working& working : {turned, along, across})
         step.workings.push_back(working);
     return {marginOf(u, *along.value, half, half),
