@@ -421,14 +421,15 @@ void writeDistance(Board& board, const Reach& t) {
         isBehind(board, t)
             ? SENTENCE(
                   "solution",
-                  "{v} is smaller than {distance}, by {lack}: the triangle can't close. Were {v} as great "
-                  "as {distance}, {u} would have to act against its sense; in the sense given {v} must be "
+                  "{v} is smaller than {distance}, by {lack}: the triangle can't close. Were {size} as great "
+                  "as {reach}, {u} would have to act against its sense; in the sense given {size} must be "
                   "greater than {known}.")
             : SENTENCE("solution",
                        "{v} is smaller than {distance}, by {lack}: the triangle can't close. The least "
                        "magnitude that would do is {least} itself, at right angles to {u}."),
-        "v", v.size, "distance", board.symbolOf(kDistance), "lack", board.number(kLack), "least",
-        board.number(kDistance), "u", u.vector, "known", t.known().size));
+        "v", equal(v.size, v.sizeNumber), "size", v.size, "distance", told(board, kDistance), "reach",
+        board.symbolOf(kDistance), "lack", board.number(kLack), "least", board.number(kDistance), "u",
+        u.vector, "known", t.known().size));
     noteSine(board, step, t);
 }
 

@@ -16,7 +16,7 @@ table.marks td { border-bottom: 1px solid #d9d3c4 }
 table.marks th.n, table.marks td.n { text-align: right; white-space: nowrap; padding-right: 0 }
 table.marks td.words, table.marks .verdict { overflow-wrap: normal }
 .scrolls { overflow-x: auto; max-width: 100% }
-.about { font-weight: bold; line-height: 1.8; margin: .5em 0 0 }
+.about { font-weight: bold; line-height: 1.8; margin: .4em 0 0; padding-bottom: .15em }
 .legend { display: grid; grid-template-columns: max-content 1fr; gap: .15em 1em; font-size: .85em; color: #4c585f; margin: .6em 0 }
 .legend dt { font-weight: bold }
 .legend dd { margin: 0 }
