@@ -42,7 +42,7 @@ exactly a wrong number: a misread given, a changed line of the calculation, anot
   -o OUT           write to this file instead of standard output
 
 The sketch may say how it is marked: "marking": {"points": {"R": 2, "theta_R": 1}, "followThrough": true,
-"credit": {"unit": 0.5, "axis": 0.5, "slip": 0.5}, "bothAnswers": false, "unitRequired": false}.
+"credit": {"unit": 0.5, "axis": 0.5, "slip": 0.5}, "bothAnswers": false, "unitRequired": false, "signedSenses": false}.
 Exit status: 0 all is right or rounded, or a class is marked; 1 it is not; 2 bad input or usage.
 )";
 

@@ -49,9 +49,9 @@ public:
     const Ways& ways(const Origin& origin) const { return *m_read[origin.ways]; }
     /// Null where the question is read as it stands.
     std::shared_ptr<const Sketch> read(const Origin& origin) const {
-        return origin.ways == 0 ? nullptr
-                                : std::shared_ptr<const Sketch>(m_read[origin.ways],
-                                                                &m_read[origin.ways]->sketch);
+        return origin.ways == 0
+                   ? nullptr
+                   : std::shared_ptr<const Sketch>(m_read[origin.ways], &m_read[origin.ways]->sketch);
     }
     const Slip& slip(const Alternative& alternative) const { return catalogue()[alternative.slip]; }
 

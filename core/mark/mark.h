@@ -49,6 +49,9 @@ struct MarkOptions {
     bool followThrough = true; ///< what follows from an earlier wrong value earns its points
     bool bothAnswers = false;  ///< of a question with two answers one pair alone is incomplete
     bool unitRequired = false; ///< a magnitude without a unit is `unit`
+    /// A magnitude along a line that leaves its sense open is stated with its sign: negative where the vector
+    /// acts against the sense drawn. Without this either sign is right there.
+    bool signedSenses = false;
     /// Share of the points, 0 to 1, for such a verdict; `slip` for strong evidence in reading and
     /// calculation.
     double creditUnit = 0, creditAxis = 0, creditSlip = 0;
@@ -135,7 +138,7 @@ struct Finding {
     /// Every number that the slip leads to, what is right in it too: what is asked, then what is on the way.
     std::vector<std::pair<QuantityId, double>> numbers;
     std::shared_ptr<const Sketch> read; ///< the question as it was read, where it was read wrongly
-    Prose about;    ///< the given numbers that it explains: "R = 335 N, θ_R = −23.1°"
+    Prose about;                        ///< the given numbers that it explains: "R = 335 N, θ_R = −23.1°"
     Prose sentence; ///< "This is what you get if …", of weak evidence "One way to get this number is …"
     Prose mend;     ///< what to do instead
     std::vector<std::string> also; ///< ids of slips that give the same numbers

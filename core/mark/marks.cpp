@@ -102,9 +102,34 @@ Marking Sheet::both(const Attempt& attempt) const {
     return out;
 }
 
+namespace {
+
+/// Every pair of numbers is one number twice.
+bool isOneTwice(const Attempt& attempt) {
+    return std::all_of(attempt.values.begin(), attempt.values.end(), [](const GivenValue& value) {
+        return value.numbers.size() < 2 ||
+               (!value.numbers[0].readings.empty() && !value.numbers[1].readings.empty() &&
+                value.numbers[0].readings.front().value == value.numbers[1].readings.front().value);
+    });
+}
+
+Attempt withoutSecond(Attempt attempt) {
+    for (GivenValue& value : attempt.values)
+        value.numbers.resize(std::min<std::size_t>(value.numbers.size(), 1));
+    return attempt;
+}
+
+} // namespace
+
 Marking Sheet::mark(const Attempt& attempt) const {
     const bool isPair = std::any_of(attempt.values.begin(), attempt.values.end(),
                                     [](const GivenValue& value) { return value.numbers.size() > 1; });
+    if (isPair && m_question.answers == 2 && isOneTwice(attempt)) {
+        Marking out = mark(withoutSecond(attempt));
+        out.remarks.push_back(Voice(m_question.options.sentences)
+                                  .say(SENTENCE("marking", "One answer is given twice: it counts once.")));
+        return out;
+    }
     if (isPair && m_question.answers == 2)
         return both(attempt);
     Part best = part(attempt, 0, 0);

@@ -34,20 +34,29 @@ bool roundAlike(double a, double b, double unit) {
            std::min(std::floor(a / unit + room), std::floor(b / unit + room));
 }
 
-bool isShorter(const Question& question, std::size_t cell, double given, double right, int digits) {
+/// Decimals that were written say that it was not rounded to a coarser unit: 23.0 is no 22.7 to two figures.
+bool isFinerThan(const GivenReading& given, double unit) {
+    return given.half < 0.5 && 2 * given.half < unit * (1 - kBit);
+}
+
+bool isShorter(const Question& question, std::size_t cell, const GivenReading& stated, double given,
+               double right) {
+    const int digits = stated.figures;
     if (question.dimension(cell) == Dimension::angle) {
         const int asked = shownAngleDecimals(question.sketch());
         const int least = question.sketch().angleUnit == AngleUnit::rad ? 2 : 0; // whole degrees at least
         for (int decimals = least; decimals <= std::max(asked, std::min(digits, 8)); ++decimals)
-            if (isRoundedTo(given, right, std::pow(10.0, -decimals), true))
+            if (const double unit = std::pow(10.0, -decimals);
+                !isFinerThan(stated, unit) && isRoundedTo(given, right, unit, true))
                 return true;
         return false;
     }
     const int asked = figuresOf(right, question.sketch());
     for (int figures = std::min(kLeastFigures, asked);
          right != 0 && figures <= std::max(asked, std::min(digits, 12)); ++figures)
-        if (isRoundedTo(given, right, unitOf(right, figures),
-                        figures >= asked)) // fewer, and cut, is too much
+        if (const double unit = unitOf(right, figures);
+            !isFinerThan(stated, unit) &&
+            isRoundedTo(given, right, unit, figures >= asked)) // fewer, and cut, is too much
             return true;
     return false;
 }
@@ -87,7 +96,7 @@ Likeness likenessTo(const Question& question, const Numbers& rights, std::size_t
         return given.value == 0 ? Likeness::right : Likeness::none;
     if (roundAlike(given.value, there, 2 * asked) || (isFine && off <= given.half + bit))
         return Likeness::right;
-    if (isShorter(question, cell, given.value, there, given.figures))
+    if (isShorter(question, cell, given, given.value, there))
         return Likeness::rounded;
     const double coarse =
         question.dimension(cell) == Dimension::angle ? question.degree() : unitOf(right, kLeastFigures);
@@ -167,7 +176,29 @@ void turnRound(const Question& question, std::vector<Given>& givens) {
     }
 }
 
+/// Where the sign counts, a right size with the other sign is wrong.
+void holdSenses(const Question& question, std::vector<Given>& givens) {
+    for (Given& size : givens) {
+        const QuantityId& id = size.value->id;
+        if (id.what != What::magnitude || !size.isGood() || size.reading.value == 0 ||
+            !isFree(question, id.of) || indexOf(givens, directionId(id.of)) < givens.size())
+            continue;
+        if ((size.reading.value < 0) != isNegativeBySense(question, size.cell)) {
+            size.verdict = Verdict::other;
+            size.isWrongSense = true;
+        }
+    }
+}
+
 } // namespace
+
+bool isNegativeBySense(const Question& question, std::size_t cell) {
+    const QuantityId& id = question.quantities[question.quantityOf(cell)].id;
+    if (!question.options.signedSenses || id.what != What::magnitude || !isFree(question, id.of))
+        return false;
+    const Solution& solution = question.own.solved.solutions[question.answerOf(cell)];
+    return id.of == kSumVector ? solution.sum.turned : solution.forces[id.of.index].turned;
+}
 
 Likeness likeness(const Question& question, std::size_t cell, const GivenReading& stated, bool drawn) {
     Likeness best = Likeness::none;
@@ -221,6 +252,8 @@ std::vector<Given> givenIn(const Question& question, const Attempt& attempt, std
         givens.push_back(std::move(given));
     }
     turnRound(question, givens);
+    if (question.options.signedSenses)
+        holdSenses(question, givens);
     for (Given& given : givens)
         if (question.options.unitRequired && given.isGood() && !given.number->hasUnit &&
             question.dimension(given.cell) == Dimension::force)

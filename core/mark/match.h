@@ -15,11 +15,15 @@ struct Given {
     std::vector<std::size_t> follows; ///< from given numbers by their index
     bool isTurned = false;            ///< a negative magnitude on the opposite direction
     bool isMoreThanAsked = false, isOtherReading = false;
-    bool isTooCoarse = false; ///< its last digit is worth so much that no slip can be told by it
+    bool isWrongSense = false; ///< right but for the sign that tells the sense: MarkOptions::signedSenses
+    bool isTooCoarse = false;  ///< its last digit is worth so much that no slip can be told by it
 
     bool isGood() const { return verdict == Verdict::right || verdict == Verdict::rounded; }
-    bool isWrong() const { return !isGood() && verdict != Verdict::unit; }
+    bool isWrong() const { return !isGood() && verdict != Verdict::unit && !isWrongSense; }
 };
+
+/// Whether the sign of a magnitude tells its sense, and it is negative.
+bool isNegativeBySense(const Question& question, std::size_t cell);
 
 enum class Likeness { none, rounded, right };
 

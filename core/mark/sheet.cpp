@@ -132,7 +132,7 @@ Verdict Sheet::whole(const Part& part) const {
 void Sheet::remark(const Part& part, MarkedQuantity& quantity, const Given& given) const {
     const Voice voice(m_question.options.sentences);
     const auto say = [&](const Wording& wording) { quantity.remarks.push_back(voice.say(wording)); };
-    if (given.isTurned && quantity.verdict != Verdict::unit) {
+    if (given.isTurned && quantity.verdict != Verdict::unit && !m_question.options.signedSenses) {
         const bool hasWay = std::any_of(part.givens.begin(), part.givens.end(), [&](const Given& other) {
             return other.value->id == directionId(given.value->id.of);
         });
@@ -145,6 +145,16 @@ void Sheet::remark(const Part& part, MarkedQuantity& quantity, const Given& give
     }
     if (given.isOtherReading)
         say(SENTENCE("marking", "The comma reads two ways; the reading that is right was taken."));
+    if (given.isWrongSense)
+        quantity.remarks.push_back(voice.say(
+            given.reading.value < 0
+                ? SENTENCE("marking",
+                           "The size is right, its sign is not: {vector} acts in the sense drawn, and "
+                           "is positive.")
+                : SENTENCE("marking",
+                           "The size is right, its sign is missing: {vector} acts against the sense "
+                           "drawn, and is negative."),
+            "vector", m_question.things.vectorFormula(given.value->id.of)));
     if (quantity.verdict == Verdict::rounded)
         quantity.remarks.push_back(voice.say(
             SENTENCE("marking", "Right within rounding; to the figures that are asked for it is {value}."),
@@ -164,7 +174,8 @@ MarkedQuantity Sheet::marked(const Part& part, std::size_t cell) const {
     marked.name = of.name;
     marked.asked = of.asked;
     marked.of = of.points;
-    const double right = m_question.right().value[cell];
+    const double size = m_question.right().value[cell];
+    const double right = isNegativeBySense(m_question, cell) ? -size : size;
     if (isThere(right)) {
         marked.expected =
             m_question.isDirection(cell) ? normalized(right, m_question.sketch().angleUnit) : right;
@@ -204,6 +215,24 @@ void Sheet::remarkMoreFigures(Part& part) const {
     }
 }
 
+/// What follows from an error is pardoned, the error itself is not: where nothing that is asked is right and
+/// all of it follows, the first pays for it.
+void Sheet::chargeOnce(Part& part) const {
+    MarkedQuantity* first = nullptr;
+    for (MarkedQuantity& quantity : part.quantities) {
+        if (!quantity.asked || quantity.verdict == Verdict::missing)
+            continue;
+        if (quantity.verdict != Verdict::follows)
+            return;
+        first = first == nullptr ? &quantity : first;
+    }
+    if (first == nullptr || first->points == 0)
+        return;
+    first->points = 0;
+    first->remarks.push_back(Voice(m_question.options.sentences)
+                                 .say(SENTENCE("marking", "The error before it is charged here, once.")));
+}
+
 void Sheet::judge(Part& part) const {
     const std::size_t answer = part.givens.empty() ? 0 : m_question.answerOf(part.givens.front().cell);
     for (std::size_t quantity = 0; quantity < m_question.asked; ++quantity)
@@ -213,8 +242,10 @@ void Sheet::judge(Part& part) const {
             part.cells.push_back(given.cell);
     for (const std::size_t cell : part.cells) {
         part.quantities.push_back(marked(part, cell));
-        part.points += part.quantities.back().points;
     }
+    chargeOnce(part);
+    for (const MarkedQuantity& quantity : part.quantities)
+        part.points += quantity.points;
     remarkMoreFigures(part);
     part.verdict = whole(part);
 }

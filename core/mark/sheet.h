@@ -30,6 +30,7 @@ private:
     Known knownBy(const Fitting& fitting) const;
     Marking both(const Attempt& attempt) const;
     void judge(Part& part) const;
+    void chargeOnce(Part& part) const;
     void judge(const Part& part, std::size_t index, MarkedQuantity& marked) const;
     MarkedQuantity marked(const Part& part, std::size_t cell) const;
     void remarkMoreFigures(Part& part) const;

@@ -136,9 +136,9 @@ void Telling::addNumbers(const Fitting& fitting, std::size_t answer, Finding& ou
                             std::find(out.explains.begin(), out.explains.end(), name) != out.explains.end();
         if (!isThere(fitting.numbers.value[cell]))
             continue;
-        const double value = m_question.isDirection(cell) ? normalized(fitting.numbers.value[cell],
-                                                                       m_question.sketch().angleUnit)
-                                                          : fitting.numbers.value[cell];
+        const double value = m_question.isDirection(cell)
+                                 ? normalized(fitting.numbers.value[cell], m_question.sketch().angleUnit)
+                                 : fitting.numbers.value[cell];
         out.numbers.emplace_back(m_question.quantities[quantity].id, value);
         if (isTold)
             out.gives.emplace_back(name, value);

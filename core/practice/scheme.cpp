@@ -157,9 +157,16 @@ private:
 
 } // namespace
 
+bool isSigned(const Sketch& sketch) {
+    return sketch.sum.lineOfActionOnly ||
+           std::any_of(sketch.forces.begin(), sketch.forces.end(),
+                       [](const Force& force) { return force.lineOfActionOnly; });
+}
+
 MarkOptions markOptionsFor(const Problem& problem) {
     MarkOptions options;
     options.bothAnswers = problem.bothAnswers;
+    options.signedSenses = isSigned(problem.sketch);
     return options;
 }
 

@@ -39,6 +39,9 @@ struct Scheme {
 /// As `mark` reads them: {"R = 520", "theta_R = -3.6"}, of two answers both in order ("P = 308; 872").
 std::vector<std::string> rightAnswers(const Scheme& scheme);
 
+/// Whether a magnitude is stated with its sign: a line of action leaves its sense open.
+bool isSigned(const Sketch& sketch);
+
 /// How the problem is marked: the points (one for each asked quantity) and whether both answers are wanted.
 MarkOptions markOptionsFor(const Problem& problem);
 

@@ -65,6 +65,7 @@ MarkOptions readMarking(const At& at) {
     readTruth(at, "followThrough", options.followThrough);
     readTruth(at, "bothAnswers", options.bothAnswers);
     readTruth(at, "unitRequired", options.unitRequired);
+    readTruth(at, "signedSenses", options.signedSenses);
     if (const auto credit = within(at, "credit")) {
         requireObject(*credit, "write it as {\"unit\": 0.5, \"axis\": 0.5, \"slip\": 0.5}");
         readShare(*credit, "unit", options.creditUnit);

@@ -10,8 +10,8 @@
 namespace tailpoint {
 
 /// {"points": {"R": 2}, "followThrough": true, "credit": {"unit": 0.5, "axis": 0.5, "slip": 0.5},
-/// "bothAnswers": false, "unitRequired": false}, all of it optional; other keys are passed over. The place of
-/// a fault is a path: "marking.points.R".
+/// "bothAnswers": false, "unitRequired": false, "signedSenses": false}, all of it optional; other keys are
+/// passed over. The place of a fault is a path: "marking.points.R".
 std::variant<MarkOptions, FileError> markOptionsOf(const Sketch& sketch);
 
 /// Points for a quantity that isn't asked; `marker` was made with those options.

@@ -1,6 +1,7 @@
 #include "ui/practice/problem_file.h"
 
 #include "core/practice/other_numbers.h"
+#include "core/practice/scheme.h"
 #include "ui/document/sketch_json.h"
 #include "ui/document/unknown_keys.h"
 
@@ -42,8 +43,13 @@ Sketch withStatement(const Sketch& sketch, const std::string& statement) {
 
 Sketch withPracticeKeys(const Problem& problem) {
     Sketch sketch = withStatement(problem.sketch, problem.statement);
+    std::vector<JsonMember> marking;
     if (problem.bothAnswers)
-        sketch = withKey(std::move(sketch), kMarking, jsonObject({{"bothAnswers", jsonTruth(true)}}));
+        marking.push_back({"bothAnswers", jsonTruth(true)});
+    if (isSigned(problem.sketch))
+        marking.push_back({"signedSenses", jsonTruth(true)});
+    if (!marking.empty())
+        sketch = withKey(std::move(sketch), kMarking, jsonObject(std::move(marking)));
     return withKey(std::move(sketch), kPractice,
                    jsonObject({{"code", jsonText(problem.code)},
                                {"family", jsonText(problem.id.family)},

@@ -143,6 +143,67 @@ TEST(MarkVerdict, AnIntermediateExplainsAndNeverCosts) {
     EXPECT_EQ(marked(two(), {"R = 455", "theta_R = 2.1", "beta = 37.0"}).verdict, Verdict::right);
 }
 
+/// Five forces of which R_x and R_y are invented: 100 and 900 make 905.5 at 83.7, both asked values follow.
+TEST(MarkVerdict, WhereNothingAskedIsRightTheErrorIsChargedOnce) {
+    const Sketch five = sketch({force("P", 340, 25), force("Q", 275, -40), force("S", 160, 118),
+                                force("T", 210, -152.5), force("U", 95, 90)});
+    const Marking invented = marked(five, {"R_x = 100", "R_y = 900", "R = 906", "theta_R = 83.7"});
+    EXPECT_EQ(verdictOf(invented, "R"), Verdict::follows);
+    EXPECT_EQ(verdictOf(invented, "theta_R"), Verdict::follows);
+    EXPECT_EQ(invented.points, 1);
+    EXPECT_EQ(invented.of, 2);
+}
+
+/// A line that leaves the sense open: A = 12.477 pulls, B = 10.770 pushes (Python: 15 sin 125 / sin 100 and
+/// 15 sin 135 / sin 100).
+TEST(MarkVerdict, WhereSensesAreSignedTheSignCounts) {
+    Force a = force("A", kToFind, 45), b = force("B", kToFind, -35);
+    a.lineOfActionOnly = b.lineOfActionOnly = true;
+    const Sketch held = balanced({a, b, force("W", 15, 270)});
+    const auto found = solve(held).solutions.at(0);
+    const auto signedText = [&](std::size_t i, int sign) {
+        const double size = found.forces[i].turned ? -found.forces[i].magnitude : found.forces[i].magnitude;
+        return found.forces[i].name + " = " + std::to_string(sign * size);
+    };
+    MarkOptions options;
+    options.signedSenses = true;
+    EXPECT_EQ(marked(held, {signedText(0, 1), signedText(1, 1)}, options).verdict, Verdict::right);
+    const Marking other = marked(held, {signedText(0, -1), signedText(1, 1)}, options);
+    EXPECT_EQ(verdictOf(other, "A"), Verdict::other);
+    EXPECT_EQ(other.points, 1);
+    EXPECT_TRUE(other.slips.empty()) << "the size is right: no slip of the calculation is told";
+    EXPECT_EQ(marked(held, {signedText(0, -1), signedText(1, -1)}, options).points, 0);
+    EXPECT_EQ(marked(held, {signedText(0, -1), signedText(1, -1)}).verdict, Verdict::right)
+        << "without the option either sign is right";
+}
+
+/// 719.5 N rounded to two figures is 720; 720.0 claims four.
+TEST(MarkVerdict, DecimalsThatWereWrittenAreNoRoundingToFewerFigures) {
+    const Sketch raft = sketch({force("P", 340, 25), force("Q", 275, -40)});
+    // Python: 519.86; 520 is right, 5.2e2 too; -3.648 to whole degrees is -4, and -4.0 is not -3.6.
+    EXPECT_EQ(verdictOf(marked(raft, {"R = 520", "theta_R = -4"}), "theta_R"), Verdict::rounded);
+    EXPECT_NE(verdictOf(marked(raft, {"R = 520", "theta_R = -4.0"}), "theta_R"), Verdict::rounded);
+    const Sketch missing = sketch({force("P", 700, 195), force("X", kToFind, kToFind)}, force("R", 500, 90));
+    // Python: |500 at 90 - 700 at 195| = 959.8: 960 to two figures, 960.0 is right too (to three it is 960)
+    EXPECT_EQ(verdictOf(marked(missing, {"X = 960.0"}), "X"), Verdict::right);
+    EXPECT_NE(verdictOf(marked(missing, {"X = 970.0"}), "X"), Verdict::rounded);
+}
+
+TEST(MarkVerdict, OneAnswerGivenTwiceCountsOnce) {
+    const Sketch asked = sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10));
+    const auto found = solve(asked).solutions;
+    ASSERT_EQ(found.size(), 2U);
+    MarkOptions options;
+    options.bothAnswers = true;
+    const std::string p = std::to_string(found[0].forces[0].magnitude),
+                      way = std::to_string(*found[0].forces[1].direction);
+    const Marking once = marked(asked, {"P = " + p, "theta_Q = " + way}, options),
+                  twice = marked(asked, {"P = " + p + "; " + p, "theta_Q = " + way + "; " + way}, options);
+    EXPECT_EQ(twice.points, once.points);
+    EXPECT_EQ(twice.verdict, Verdict::incomplete);
+    EXPECT_TRUE(twice.slips.empty());
+}
+
 TEST(MarkVerdict, AfterAShortCutEveryNumberIsASlip) {
     const Sketch hung =
         balanced({force("T_A", kToFind, 150), force("T_B", kToFind, 45), force("W", 147, 270)});
