@@ -1,0 +1,83 @@
+#include "ui/practice/hints.h"
+
+#include "core/practice/faded.h"
+#include "ui/document/result.h"
+
+#include <algorithm>
+
+namespace tailpoint {
+
+namespace {
+
+using Told = HintedLine::Told;
+
+/// Common to both answers, as the fields are.
+QuantityId common(QuantityId id) {
+    id.answer = 0;
+    return id;
+}
+
+HintedLine lineAt(const Worked& worked, const WorkingPlace& place, const std::string& prompt) {
+    const Step& step = worked.steps[place.step];
+    HintedLine line;
+    if (step.lines.size() == step.workings.size())
+        line.gives = common(step.lines[place.working]);
+    line.principle = step.title + ". " + prompt;
+    line.letters = line.numbers = step.workings[place.working];
+    line.numbers.value.reset();
+    line.numbers.told.reset();
+    line.letters = line.numbers;
+    line.letters.substituted.reset();
+    return line;
+}
+
+Told after(const HintedLine& line) {
+    const bool hasLetters = line.letters.general.has_value(),
+               hasNumbers = line.numbers.substituted.has_value();
+    if (line.told == Told::nothing)
+        return Told::principle;
+    return line.told == Told::principle && hasLetters ? Told::letters
+           : line.told != Told::numbers && hasNumbers ? Told::numbers
+                                                      : Told::nothing;
+}
+
+} // namespace
+
+Hints::Hints(const Sketch& sketch) {
+    const Result result(sketch);
+    if (result.solved.solutions.empty())
+        return;
+    const auto worked = result.worked();
+    const std::vector<WorkingPlace> places = calculatedLines(*worked);
+    if (places.empty())
+        return;
+    const FadedSolution rest = faded(*worked, places.size() - 1), none = faded(*worked, places.size());
+    for (std::size_t i = 0; i < places.size(); ++i)
+        m_lines.push_back(lineAt(*worked, places[i], i == 0 ? none.prompt : rest.blank[i - 1].prompt));
+}
+
+std::size_t Hints::next() const {
+    const auto found = std::find_if(m_lines.begin(), m_lines.end(), [&](const HintedLine& line) {
+        return !isRight(line.gives) && after(line) != Told::nothing;
+    });
+    return static_cast<std::size_t>(found - m_lines.begin());
+}
+
+const HintedLine& Hints::open() {
+    HintedLine& line = m_lines[next()];
+    line.told = after(line);
+    return line;
+}
+
+bool Hints::tellsAll(const std::vector<QuantityId>& asked) const {
+    bool isTold = false; // a value that is asked stands in the numbers of a later line
+    for (const HintedLine& line : m_lines) {
+        if (isTold && line.told == Told::numbers)
+            return true;
+        const bool isAsked = line.gives && std::find(asked.begin(), asked.end(), *line.gives) != asked.end();
+        isTold = isTold || (isAsked && !isRight(line.gives));
+    }
+    return !m_lines.empty() && !hasNext();
+}
+
+} // namespace tailpoint
