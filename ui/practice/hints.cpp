@@ -17,12 +17,12 @@ QuantityId common(QuantityId id) {
     return id;
 }
 
-HintedLine lineAt(const Worked& worked, const WorkingPlace& place, const std::string& prompt) {
+HintedLine lineAt(const Worked& worked, const WorkingPlace& place) {
     const Step& step = worked.steps[place.step];
     HintedLine line;
     if (step.lines.size() == step.workings.size())
         line.gives = common(step.lines[place.working]);
-    line.principle = step.title + ". " + prompt;
+    line.principle = step.title + ". " + principlePrompt(step);
     line.letters = line.numbers = step.workings[place.working];
     line.numbers.value.reset();
     line.numbers.told.reset();
@@ -48,12 +48,8 @@ Hints::Hints(const Sketch& sketch) {
     if (result.solved.solutions.empty())
         return;
     const auto worked = result.worked();
-    const std::vector<WorkingPlace> places = calculatedLines(*worked);
-    if (places.empty())
-        return;
-    const FadedSolution rest = faded(*worked, places.size() - 1), none = faded(*worked, places.size());
-    for (std::size_t i = 0; i < places.size(); ++i)
-        m_lines.push_back(lineAt(*worked, places[i], i == 0 ? none.prompt : rest.blank[i - 1].prompt));
+    for (const WorkingPlace& place : calculatedLines(*worked))
+        m_lines.push_back(lineAt(*worked, place));
 }
 
 std::size_t Hints::next() const {
