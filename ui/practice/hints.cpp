@@ -3,7 +3,9 @@
 #include "core/practice/faded.h"
 #include "ui/document/result.h"
 
+#include <QRegularExpression>
 #include <algorithm>
+#include <cmath>
 
 namespace tailpoint {
 
@@ -17,13 +19,22 @@ QuantityId common(QuantityId id) {
     return id;
 }
 
+constexpr double kAlike = 0.002; ///< of two printed numbers: as near as an answer's three figures
+
+std::optional<double> numberOf(const Formula& value) {
+    static const QRegularExpression number(QStringLiteral("\\d+(\\.\\d+)?"));
+    const auto found = number.match(QString::fromStdString(toText(Prose{{value}})));
+    return found.hasMatch() ? std::optional(found.captured().toDouble()) : std::nullopt;
+}
+
 HintedLine lineAt(const Worked& worked, const WorkingPlace& place) {
     const Step& step = worked.steps[place.step];
     HintedLine line;
     if (step.lines.size() == step.workings.size())
         line.gives = common(step.lines[place.working]);
     line.principle = step.title + ". " + principlePrompt(step);
-    line.letters = line.numbers = step.workings[place.working];
+    line.numbers = step.workings[place.working];
+    line.comesTo = numberOf(*line.numbers.value); // a calculated line has one
     line.numbers.value.reset();
     line.numbers.told.reset();
     line.letters = line.numbers;
@@ -65,13 +76,24 @@ const HintedLine& Hints::open() {
     return line;
 }
 
+/// What the line comes to is asked, or prints as something that is: an angle on the way may be the direction.
+bool Hints::tellsOne(const HintedLine& line, const std::vector<QuantityId>& asked) const {
+    return std::any_of(m_lines.begin(), m_lines.end(), [&](const HintedLine& other) {
+        const bool isAsked =
+            other.gives && std::find(asked.begin(), asked.end(), *other.gives) != asked.end();
+        const bool isAlike =
+            &line == &other || (line.comesTo && other.comesTo &&
+                                std::abs(*line.comesTo - *other.comesTo) <= kAlike * *other.comesTo);
+        return isAsked && isAlike && !isRight(other.gives);
+    });
+}
+
 bool Hints::tellsAll(const std::vector<QuantityId>& asked) const {
     bool isTold = false; // a value that is asked stands in the numbers of a later line
     for (const HintedLine& line : m_lines) {
         if (isTold && line.told == Told::numbers)
             return true;
-        const bool isAsked = line.gives && std::find(asked.begin(), asked.end(), *line.gives) != asked.end();
-        isTold = isTold || (isAsked && !isRight(line.gives));
+        isTold = isTold || tellsOne(line, asked);
     }
     return !m_lines.empty() && !hasNext();
 }

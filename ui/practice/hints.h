@@ -16,6 +16,7 @@ struct HintedLine {
     std::optional<QuantityId> gives; ///< empty: no quantity of the chain by itself
     std::string principle;           ///< what the step does, and the question for its law
     Working letters, numbers;        ///< without what they come to; one may say no more than the other
+    std::optional<double> comesTo;   ///< as printed, without its sign
     Told told = Told::nothing;
 };
 
@@ -37,6 +38,7 @@ public:
 
 private:
     std::size_t next() const;
+    bool tellsOne(const HintedLine& line, const std::vector<QuantityId>& asked) const;
     bool isRight(const std::optional<QuantityId>& id) const { return id && m_right.count(*id) > 0; }
 
     std::vector<HintedLine> m_lines;

@@ -29,8 +29,9 @@ QString countWords(int asked, int right, int examples) {
         parts << Went::tr("%1 not right at once").arg(asked - right - examples);
     if (examples > 0)
         parts << Went::tr("%1 as an example").arg(examples);
-    return (asked == 1 ? Went::tr("One question: %1.") : Went::tr("%2 questions: %1.").arg(asked))
-        .arg(parts.join(QStringLiteral(", ")));
+    const QString all = parts.join(QStringLiteral(", "));
+    return asked == 1 ? Went::tr("One question: %1.").arg(all)
+                      : Went::tr("%1 questions: %2.").arg(QString::number(asked), all);
 }
 
 QString outcomeWords(const RecordEntry& entry) {

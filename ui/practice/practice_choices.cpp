@@ -8,6 +8,8 @@
 
 #include <QCoreApplication>
 #include <QDir>
+#include <QFile>
+#include <QRegularExpression>
 #include <QTextDocumentFragment>
 
 namespace tailpoint {
@@ -34,12 +36,8 @@ PracticeChoice levelChoice(const FamilyEntry& family, int level) {
 }
 
 std::optional<PracticeChoice> sampleChoice(const QString& path) {
-    const auto bytes = readBytes(path);
-    if (!std::holds_alternative<QByteArray>(bytes))
-        return std::nullopt;
-    const auto read = readSketch(std::get<QByteArray>(bytes));
-    const auto* sketch = std::get_if<Sketch>(&read);
-    if (sketch == nullptr)
+    const auto sketch = sampleSketch(path);
+    if (!sketch)
         return std::nullopt;
     const Solved solved = solve(*sketch);
     if (solved.solutions.empty() || solved.family == Family::check)
@@ -79,9 +77,21 @@ std::optional<PracticeChoice> choiceOfCode(const QString& code) {
     return choice;
 }
 
+std::optional<Sketch> sampleSketch(const QString& path) {
+    QFile file(path);
+    if (!file.open(QIODevice::ReadOnly))
+        return std::nullopt;
+    auto read = readSketch(file.readAll());
+    auto* sketch = std::get_if<Sketch>(&read);
+    return sketch != nullptr ? std::optional(std::move(*sketch)) : std::nullopt;
+}
+
 bool matches(const PracticeChoice& choice, const QString& query) {
     for (const QString& word : query.toLower().split(u' ', Qt::SkipEmptyParts))
-        if (!choice.words.contains(word))
+        if (!choice.words.contains(
+                QRegularExpression(QStringLiteral("(?<!\\w)%1%2")
+                                       .arg(QRegularExpression::escape(word),
+                                            word.back().isDigit() ? QStringLiteral("(?!\\w)") : QString()))))
             return false;
     return true;
 }

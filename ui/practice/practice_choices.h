@@ -24,7 +24,9 @@ struct PracticeChoice {
 std::vector<PracticeChoice> practiceChoices();
 /// The problem of a code that was read aloud; empty where it is none.
 std::optional<PracticeChoice> choiceOfCode(const QString& code);
-/// Every word of the query stands in its words.
+/// A sample of the resources; empty: there is none, or it can't be read.
+std::optional<Sketch> sampleSketch(const QString& path);
+/// Every word of the query begins one of its words; a number is one of them.
 bool matches(const PracticeChoice& choice, const QString& query);
 
 } // namespace tailpoint

@@ -73,9 +73,9 @@ void PracticeMenu::addTeaching(QMenu* menu) {
     m_harder = addCommand(menu, {"practiceHarder", tr("Har&der"), QKeySequence(Qt::SHIFT | Qt::Key_F8)},
                           [this, &practice] { begin(practice.harder(anySeed())); });
     m_harder->setToolTip(tr("The next level (Shift+F8)"));
-    m_next = addCommand(menu, {"practiceNext", tr("&Next"), QKeySequence(Qt::CTRL | Qt::Key_Return)},
+    m_next = addCommand(menu, {"practiceNext", tr("&Next"), QKeySequence(Qt::CTRL | Qt::Key_PageDown)},
                         [this] { next(); });
-    m_next->setToolTip(tr("What is best asked now, after the answers before (Ctrl+Return)"));
+    m_next->setToolTip(tr("What is best asked now, after the answers before (Ctrl+Page Down)"));
     addCommand(menu, {"practiceSummary", tr("How it &went\u2026")}, [this] {
         auto* dialog = m_parts.window.findChild<PracticeSummary*>();
         if (!dialog)
@@ -121,10 +121,7 @@ bool PracticeMenu::begin(const ProblemId& id, const std::string& aimedAt) {
 
 /// Solved: nothing is withheld.
 void PracticeMenu::openExample(const PracticeChoice& choice) {
-    const auto bytes = readBytes(choice.sample);
-    const auto* good = std::get_if<QByteArray>(&bytes);
-    const auto read = good != nullptr ? readSketch(*good) : FileError{};
-    if (const auto* sketch = std::get_if<Sketch>(&read); sketch != nullptr && m_practice.mayLoseChanges()) {
+    if (const auto sketch = sampleSketch(choice.sample); sketch && m_practice.mayLoseChanges()) {
         m_parts.document.replace(*sketch, {});
         m_parts.ownAnswer.end();
         m_parts.notice.say({});
