@@ -25,6 +25,11 @@ void PracticeHints::setTheme(const Theme& theme) {
     m_text->setTheme(theme);
 }
 
+void PracticeHints::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    emit laidOut();
+}
+
 /// Of each line what is told of it; the letters go over into the numbers.
 void PracticeHints::refresh() {
     using Told = HintedLine::Told;

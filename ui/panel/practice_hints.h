@@ -18,6 +18,12 @@ public:
     /// The hint that was opened last, to be read out.
     QString lastWords() const { return m_last; }
 
+signals:
+    void laidOut(); ///< what was opened has its room now
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void refresh();
 

@@ -11,6 +11,7 @@
 #include <QHBoxLayout>
 #include <QRegularExpression>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace tailpoint {
 
@@ -37,6 +38,7 @@ PracticeStrip::PracticeStrip(Practice& practice, QWidget* parent)
     setObjectName(QStringLiteral("practiceStrip"));
     setAutoFillBackground(true);
     m_statement->setMaximumWidth(kWidest);
+    m_commands->setMaximumWidth(kWidest);
     m_statement->setAccessibleDescription(tr("The question"));
     m_statement->setFocusPolicy(Qt::StrongFocus); // can be read and copied without a mouse
     m_said->setForegroundRole(QPalette::PlaceholderText);
@@ -58,6 +60,17 @@ void PracticeStrip::setTheme(const Theme& theme) {
     QPalette palette = paletteOf(theme);
     palette.setColor(QPalette::Window, theme.sheet);
     setPalette(palette);
+}
+
+void PracticeStrip::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitStatement();
+}
+
+/// As high as it is at the width that it has: a layout would ask for its height at the strip's.
+void PracticeStrip::fitStatement() {
+    const int room = std::min(width() - 2 * kAtSide, kWidest);
+    m_statement->setFixedHeight(std::max(0, m_statement->heightForWidth(room)));
 }
 
 LinkButton* PracticeStrip::buttonFor(QAction* action) {
@@ -103,6 +116,7 @@ void PracticeStrip::refresh() {
     m_kind->setText(isStale ? tr("The sheet has other values than its question in words.") : kindWords());
     m_kind->setVisible(!m_kind->text().isEmpty());
     m_statement->show(keptTogether(statement));
+    fitStatement();
     m_commands->setVisible(m_practice.problem().has_value());
     setVisible(isStale || !statement.isEmpty() || m_practice.problem());
     if (!m_practice.problem())

@@ -22,6 +22,8 @@ namespace tailpoint {
 
 namespace {
 
+constexpr int kNew = 400; // milliseconds in which a hint is laid out
+
 std::uint32_t anySeed() {
     return QRandomGenerator::global()->generate();
 }
@@ -54,6 +56,7 @@ PracticeMenu::PracticeMenu(const WindowParts& parts, PracticeParts practice, QMe
         m_practice.strip.addAtRight(action);
     connect(&m_practice.practice, &Practice::problemChanged, this, &PracticeMenu::showWhat);
     connect(&m_practice.practice, &Practice::hintsChanged, this, &PracticeMenu::showWhat);
+    connect(&m_practice.hints, &PracticeHints::laidOut, this, &PracticeMenu::showHints);
     connect(&m_practice.practice, &Practice::recorded, this, &PracticeMenu::sayFault);
     if (m_parts.settings.keepsPractice())
         if (const auto fault = m_practice.practice.sitting().keep(true))
@@ -145,11 +148,21 @@ void PracticeMenu::hint() {
         const QString shown =
             m_practice.practice.isExample() ? tr("This question counts as an example now.") : QString();
         m_practice.strip.say(shown, shown.isEmpty() ? words : words + u'\n' + shown);
+        m_sinceHint.start();
     } else if (m_practice.practice.canHint()) {
         const QString first = tr("First try: type a value, or mark your answer.");
         m_practice.strip.say(first, first);
     }
     showWhat();
+}
+
+/// The end of them, which is new, where it is out of sight.
+void PracticeMenu::showHints() {
+    if (!m_sinceHint.isValid() || m_sinceHint.elapsed() > kNew)
+        return;
+    const PracticeHints& hints = m_practice.hints;
+    const QPoint end = hints.mapTo(m_parts.panel.widget(), hints.rect().bottomLeft());
+    m_parts.panel.ensureVisible(0, end.y(), 0, 12);
 }
 
 void PracticeMenu::next() {

@@ -5,6 +5,7 @@
 #include "core/practice/record.h"
 #include "ui/window/window_parts.h"
 
+#include <QElapsedTimer>
 #include <QObject>
 #include <functional>
 
@@ -40,12 +41,14 @@ private:
     void openExample(const PracticeChoice& choice);
     void showExample(const ProblemId& id);
     void hint();
+    void showHints();
     void next();
     void offerExample(const ProblemId& next);
     void otherNumbers();
     void showWhat();
     void sayFault();
 
+    QElapsedTimer m_sinceHint;
     WindowParts m_parts;
     PracticeParts m_practice;
     QAction *m_hint = nullptr, *m_more = nullptr, *m_harder = nullptr, *m_next = nullptr;

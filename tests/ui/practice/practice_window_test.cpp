@@ -110,6 +110,27 @@ TEST_F(PracticeWindow, ArrowsPassTheHeadingsAndReturnBegins) {
     EXPECT_EQ(statement().toStdString(), problem(id())->statement);
 }
 
+TEST_F(PracticeWindow, TheWholeStatementIsToBeSeenHoweverWideTheWindow) {
+    begin();
+    auto* label = child<QLabel>(*window, "statement");
+    for (const int width : {700, 1200, 1900}) {
+        window->resize(width, 760);
+        ASSERT_TRUE(waitFor([&] { return window->width() == width && label->isVisible(); }));
+        EXPECT_TRUE(waitFor([&] { return label->height() >= label->heightForWidth(label->width()); }))
+            << width;
+        EXPECT_LE(label->width(), 900);
+    }
+}
+
+TEST_F(PracticeWindow, AHintIsToBeSeenInALowWindow) {
+    window->resize(900, 420);
+    begin();
+    trigger("practiceHint");
+    auto* hints = child<QWidget>(*window, "hints");
+    EXPECT_TRUE(waitFor([&] { return !hints->visibleRegion().isEmpty(); }));
+    EXPECT_EQ(window->focusWidget(), field("R")) << "the keyboard stays where it was";
+}
+
 TEST_F(PracticeWindow, ASampleIsOpenedAsAWorkedExample) {
     begin();
     auto& dialog = ask<PracticeDialog>("practice");
