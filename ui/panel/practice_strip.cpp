@@ -38,6 +38,7 @@ PracticeStrip::PracticeStrip(Practice& practice, QWidget* parent)
     setObjectName(QStringLiteral("practiceStrip"));
     setAutoFillBackground(true);
     m_statement->setMaximumWidth(kWidest);
+    m_statement->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_commands->setMaximumWidth(kWidest);
     m_statement->setAccessibleDescription(tr("The question"));
     m_statement->setFocusPolicy(Qt::StrongFocus); // can be read and copied without a mouse

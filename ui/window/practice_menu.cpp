@@ -17,6 +17,7 @@
 
 #include <QMainWindow>
 #include <QRandomGenerator>
+#include <QTimer>
 
 namespace tailpoint {
 
@@ -56,7 +57,8 @@ PracticeMenu::PracticeMenu(const WindowParts& parts, PracticeParts practice, QMe
         m_practice.strip.addAtRight(action);
     connect(&m_practice.practice, &Practice::problemChanged, this, &PracticeMenu::showWhat);
     connect(&m_practice.practice, &Practice::hintsChanged, this, &PracticeMenu::showWhat);
-    connect(&m_practice.hints, &PracticeHints::laidOut, this, &PracticeMenu::showHints);
+    connect(&m_practice.hints, &PracticeHints::laidOut, this,
+            [this] { QTimer::singleShot(0, this, [this] { showHints(); }); }); // the panel too, by then
     connect(&m_practice.practice, &Practice::recorded, this, &PracticeMenu::sayFault);
     if (m_parts.settings.keepsPractice())
         if (const auto fault = m_practice.practice.sitting().keep(true))

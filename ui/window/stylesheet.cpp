@@ -35,7 +35,7 @@ QCheckBox:focus { text-decoration: underline; }
 QDialog QLineEdit { background: @panel; color: @ink; border: 1px solid @construction; border-radius: 3px; padding: 3px 6px; }
 QDialog QLineEdit:focus { border-color: @given; }
 QListWidget#practiceList { background: @panel; border: 1px solid @hairline; }
-QListWidget#practiceList::item { color: @ink; padding: 3px 10px; }
+QListWidget#practiceList::item { color: @ink; padding: 3px 0; }
 QListWidget#practiceList::item:selected { background: @accent; }
 QWidget#ownAnswer QLineEdit { background: @panel; color: @ink; border: 1px solid @construction; border-radius: 3px; padding: 3px 5px; }
 QWidget#ownAnswer QLineEdit:focus { border: 2px solid @given; padding: 2px 4px; }

@@ -127,7 +127,8 @@ TEST_F(PracticeWindow, AHintIsToBeSeenInALowWindow) {
     begin();
     trigger("practiceHint");
     auto* hints = child<QWidget>(*window, "hints");
-    EXPECT_TRUE(waitFor([&] { return !hints->visibleRegion().isEmpty(); }));
+    EXPECT_TRUE(waitFor([&] { return hints->visibleRegion().boundingRect().height() == hints->height(); }))
+        << "all of it";
     EXPECT_EQ(window->focusWidget(), field("R")) << "the keyboard stays where it was";
 }
 
@@ -243,6 +244,7 @@ TEST_F(PracticeWindow, ASlipIsRecordedAndTheNextQuestionIsAimedAtIt) {
     EXPECT_GT(aim(*problem(id()), "supplement-in-cosines"), 0);
     EXPECT_TRUE(answer().isOn());
     EXPECT_TRUE(answer().typed("R").isEmpty());
+    EXPECT_TRUE(field("R")->text().isEmpty()) << "what was typed is of the question before";
     // answered rightly the slip has gone
     const Scheme scheme = schemeOf(*problem(id()));
     for (const std::string& one : rightAnswers(scheme)) {
