@@ -49,7 +49,6 @@ protected:
         for (const SlipNumber& one : schemeOf(*problem(id())).numbers)
             if (std::find(one.slips.begin(), one.slips.end(), slip) != one.slips.end())
                 type(one.name.c_str(), one.text.c_str());
-        EXPECT_EQ(answer().typed("R"), QStringLiteral("270 N")) << "as by hand";
         mark();
     }
     QString summaryWords() {
@@ -229,6 +228,7 @@ TEST_F(PracticeWindow, AHintWaitsForAnEntryAndTheLastOneMakesAnExampleOfTheQuest
 TEST_F(PracticeWindow, ASlipIsRecordedAndTheNextQuestionIsAimedAtIt) {
     begin();
     giveSlip("supplement-in-cosines");
+    EXPECT_EQ(answer().typed("R"), QStringLiteral("270 N")) << "as by hand";
     EXPECT_TRUE(findings().contains(QStringLiteral("cos"))) << findings().toStdString();
     const QString went = summaryWords();
     EXPECT_TRUE(went.contains(QStringLiteral("One question: 1 not right at once."))) << went.toStdString();
@@ -254,6 +254,29 @@ TEST_F(PracticeWindow, ASlipIsRecordedAndTheNextQuestionIsAimedAtIt) {
     mark();
     EXPECT_TRUE(summaryWords().contains(QStringLiteral("Slips that went away:\n  supplement in cosines")))
         << summaryWords().toStdString();
+}
+
+/// The question that was open before stays as it was answered; the one that is shown is an example.
+TEST_F(PracticeWindow, AfterTwoSlipsASolvedExampleIsOfferedFirst) {
+    begin();
+    giveSlip("supplement-in-cosines");
+    trigger("practiceNext");
+    EXPECT_FALSE(child<QWidget>(*window, "notice")->isVisible());
+    giveSlip("supplement-in-cosines");
+    trigger("practiceNext");
+    const ProblemId offered = id();
+    ASSERT_TRUE(child<QWidget>(*window, "notice")->isVisible());
+    QTest::mouseClick(child<QPushButton>(*window, "noticeOffer0"), Qt::LeftButton);
+    EXPECT_FALSE(answer().isOn());
+    EXPECT_EQ(id().family, offered.family);
+    EXPECT_EQ(id().level, offered.level);
+    EXPECT_NE(id().number, offered.number);
+    EXPECT_FALSE(plainOf(window->panel(), "answer").isEmpty());
+    EXPECT_TRUE(summaryWords().startsWith(QStringLiteral("2 questions: 2 not right at once.")))
+        << summaryWords().toStdString();
+    trigger("practiceNext");
+    EXPECT_TRUE(answer().isOn());
+    EXPECT_TRUE(plainOf(window->panel(), "answer").isEmpty());
 }
 
 TEST_F(PracticeWindow, OnceMoreAndHarderByTheirKeysAndButtons) {
