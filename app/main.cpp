@@ -5,6 +5,7 @@
 
 #include <QApplication>
 #include <QFileInfo>
+#include <QHashFunctions>
 #include <algorithm>
 #include <memory>
 
@@ -86,6 +87,8 @@ int openWindow(int argc, char** argv) {
 } // namespace
 
 int main(int argc, char** argv) {
+    // Qt writes the fonts of a PDF in the order of a hash: the same pages are to be the same bytes.
+    QHashSeed::setDeterministicGlobalSeed();
     turnFileSignalsIntoErrors();
     QCoreApplication::setApplicationName(QStringLiteral("tailpoint"));
     QCoreApplication::setApplicationVersion(QStringLiteral(TAILPOINT_VERSION));

@@ -1,5 +1,6 @@
 #include "app/common.h"
 #include "app/mark_class.h"
+#include "app/mark_key.h"
 #include "app/verbs.h"
 #include "ui/document/files.h"
 #include "ui/marking/mark_options.h"
@@ -16,6 +17,7 @@ constexpr const char* kMarkHelp =
     R"(Usage: tailpoint mark FILE --answer NAME=VALUE [--answer NAME=VALUE ...] [--as text|json|html] [-o OUT]
        tailpoint mark FILE --answers CLASS.csv [--as csv|text|json|html] [-o OUT] [--points OUT.csv]
                            [--feedback DIR] [--names]
+       tailpoint mark --key DIR --answers CLASS.csv [--as csv|text|json] [-o OUT] [--points OUT.csv]
 
 Marks answers to the question of the sketch in FILE ('-': standard input), and names the slip that gives
 exactly a wrong number: a misread given, a changed line of the calculation, another axis, turn or unit.
@@ -29,6 +31,8 @@ exactly a wrong number: a misread given, a changed line of the calculation, anot
                    and then quantities; an empty cell is a missing answer. A column 'override' has a marker's
                    own points and a remark ("2: shown orally"). A row that can't be read is told on standard
                    error and kept as 'unread'. A table that was marked before can be marked again
+  --key DIR        the folder of a sheet (tailpoint problems): each row of the class is marked against the
+                   question of who stands in front; where the sheet was for all, "Ada Byron, 3" against the third
   --as text|json|html|csv
                    text for people (default of one answer), JSON for scripts, a page; csv (default of a class,
                    and only there): the table with verdict, points, slip and sentence added to each row
@@ -46,6 +50,7 @@ QList<Option> markOptions() {
     const auto words = [](const char* text) { return QString::fromLatin1(text).split(QLatin1Char('|')); };
     return {{QStringLiteral("--answer"), {}, false, true},
             {QStringLiteral("--answers"), {}},
+            {QStringLiteral("--key"), {}},
             {QStringLiteral("--as"), words("text|json|csv|html")},
             {QStringLiteral("--names"), {}, true},
             {QStringLiteral("--feedback"), {}},
@@ -55,6 +60,8 @@ QList<Option> markOptions() {
 
 /// What is wrong with the options together; empty: nothing.
 QString clash(const Arguments& arguments) {
+    if (arguments.has(QStringLiteral("--key")))
+        return clashWithKey(arguments);
     const bool isOne = arguments.has(QStringLiteral("--answer")),
                isClass = arguments.has(QStringLiteral("--answers"));
     const QString form = arguments.value(QStringLiteral("--as"));
@@ -111,6 +118,8 @@ int markOne(const Arguments& arguments, const MarkedQuestion& question) {
 int mark(const Arguments& arguments) {
     if (const QString fault = clash(arguments); !fault.isEmpty())
         return complain(QStringLiteral("mark: ") + fault);
+    if (arguments.has(QStringLiteral("--key")))
+        return markByKey(arguments);
     const auto read = readQuestion(arguments, QStringLiteral("mark"));
     if (const int* status = std::get_if<int>(&read))
         return *status;

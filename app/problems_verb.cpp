@@ -4,10 +4,12 @@
 #include "core/quantity/text.h"
 #include "ui/document/files.h"
 #include "ui/practice/new_folder.h"
-#include "ui/practice/problem_file.h"
 #include "ui/practice/problem_sheet.h"
+#include "ui/problems/roster.h"
+#include "ui/problems/sheet_from.h"
+#include "ui/problems/write_sheet.h"
 
-#include <QCoreApplication>
+#include <QGuiApplication>
 #include <algorithm>
 #include <csignal>
 
@@ -17,7 +19,9 @@ namespace {
 
 constexpr const char* kProblemsHelp =
     R"(Usage: tailpoint problems --family NAME[,NAME...] [--count N] [--seed S] [--level 1|2|3] [--roster NAMES.txt]
-                          [--as json] -o DIR
+                          [--as pdf|html|json] [--solutions] [--grid] [--paper a4|letter] [--figures scale|free]
+                          -o DIR
+       tailpoint problems --from FILE [FILE ...] [--as pdf|html|json] [...] -o DIR
        tailpoint problems --list [--as text|json]
 
 Makes problems with other numbers each, and all that is needed to mark them.
@@ -29,7 +33,19 @@ Makes problems with other numbers each, and all that is needed to mark them.
   --level 1|2|3    how hard (default 1)
   --roster NAMES.txt
                    a name a line, UTF-8: each gets problems of their own
-  --as json        sheet.json: every problem with its statement, answers, points and what slips would give
+  --from           the sketches in the FILEs in place of a family's problems, in this order; a text under
+                   "statement" in a file is what its problem says
+  --as pdf|html|json
+                   sheet.pdf to hand out, a page a problem, and key.pdf with the answers and the numbers
+                   that common slips would give (default); the same as pages for a browser; or sheet.json,
+                   all of it for scripts
+  --solutions      in the key: worked solutions
+  --grid           squares of 1 cm in the room to draw
+  --paper a4|letter
+                   of a PDF (default a4)
+  --figures scale|free
+                   to scale, for ruler and protractor (default); free: nothing can be measured in them, which
+                   they say
   -o DIR           a new folder: sketches/0001.json ..., answers.csv as 'tailpoint mark' reads it, and what
                    --as asks for. It is there as a whole or not at all
   --list           the families with their levels, as text (default) or JSON
@@ -38,34 +54,72 @@ Exit status: 0 done; 2 bad input or usage.
 )";
 
 QList<Option> problemsOptions() {
+    const auto words = [](const char* text) { return QString::fromLatin1(text).split(QLatin1Char('|')); };
     return {{QStringLiteral("--family"), {}},
             {QStringLiteral("--count"), {}},
             {QStringLiteral("--seed"), {}},
-            {QStringLiteral("--level"), {QStringLiteral("1"), QStringLiteral("2"), QStringLiteral("3")}},
+            {QStringLiteral("--level"), words("1|2|3")},
             {QStringLiteral("--roster"), {}},
-            {QStringLiteral("--as"), {QStringLiteral("text"), QStringLiteral("json")}},
+            {QStringLiteral("--from"), {}, true},
+            {QStringLiteral("--as"), words("pdf|html|json|text")},
+            {QStringLiteral("--solutions"), {}, true},
+            {QStringLiteral("--grid"), {}, true},
+            {QStringLiteral("--paper"), words("a4|letter")},
+            {QStringLiteral("--figures"), words("scale|free")},
             {QStringLiteral("--list"), {}, true},
             {QStringLiteral("-o"), {}}};
 }
 
+/// Options of these that are given beside one that leaves them no say; empty: none.
+QString idle(const Arguments& arguments, const char* beside, std::initializer_list<const char*> options) {
+    for (const char* option : options)
+        if (arguments.has(QLatin1String(option)))
+            return QStringLiteral("%1 has no say beside %2; take one of them out")
+                .arg(QLatin1String(option), QLatin1String(beside));
+    return {};
+}
+
 /// What is wrong with the options together; empty: nothing.
 QString clashOf(const Arguments& arguments) {
-    if (!arguments.files.isEmpty())
-        return QStringLiteral("'%1' is no option; see tailpoint problems --help").arg(arguments.files[0]);
-    const bool isList = arguments.has(QStringLiteral("--list"));
-    for (const char* option : {"--family", "--count", "--seed", "--level", "--roster", "-o"})
-        if (isList && arguments.has(QLatin1String(option)))
-            return QStringLiteral("%1 has no say beside --list; take one of them out")
-                .arg(QLatin1String(option));
-    if (isList)
-        return {};
-    if (!arguments.has(QStringLiteral("--family")))
+    const QString form = arguments.value(QStringLiteral("--as"));
+    const bool isFrom = arguments.has(QStringLiteral("--from")),
+               isList = arguments.has(QStringLiteral("--list"));
+    if (!isFrom && !arguments.files.isEmpty())
+        return QStringLiteral("'%1' is no option; sketches go with --from").arg(arguments.files[0]);
+    if (isList) {
+        const QString fault = idle(arguments, "--list",
+                                   {"--family", "--count", "--seed", "--level", "--roster", "--from",
+                                    "--solutions", "--grid", "--paper", "--figures", "-o"});
+        const bool isKnown = form.isEmpty() || form == QLatin1String("text") || form == QLatin1String("json");
+        return fault.isEmpty() && !isKnown ? QStringLiteral("--list is text or json") : fault;
+    }
+    if (isFrom)
+        if (const QString fault =
+                idle(arguments, "--from", {"--family", "--count", "--seed", "--level", "--roster"});
+            !fault.isEmpty())
+            return fault;
+    if (isFrom && arguments.files.isEmpty())
+        return QStringLiteral("--from wants one FILE or more");
+    if (!isFrom && !arguments.has(QStringLiteral("--family")))
         return QStringLiteral("name a family with --family; --list prints them");
     if (!arguments.has(QStringLiteral("-o")))
         return QStringLiteral("name a new folder with -o DIR");
-    if (arguments.value(QStringLiteral("--as")) == QLatin1String("text"))
-        return QStringLiteral("--as text goes with --list; use json");
-    return {};
+    if (form == QLatin1String("text"))
+        return QStringLiteral("--as text goes with --list; use pdf, html or json");
+    if (form == QLatin1String("json"))
+        return idle(arguments, "--as json", {"--solutions", "--grid", "--paper", "--figures"});
+    return form == QLatin1String("html") ? idle(arguments, "--as html", {"--paper"}) : QString();
+}
+
+SheetLook lookIn(const Arguments& arguments) {
+    SheetLook look;
+    look.form = sheetFormFrom(arguments.value(QStringLiteral("--as"))).value_or(SheetForm::pdf);
+    look.paper = arguments.value(QStringLiteral("--paper")) == QLatin1String("letter") ? QPageSize::Letter
+                                                                                       : QPageSize::A4;
+    look.solutions = arguments.has(QStringLiteral("--solutions"));
+    look.grid = arguments.has(QStringLiteral("--grid"));
+    look.toScale = arguments.value(QStringLiteral("--figures")) != QLatin1String("free");
+    return look;
 }
 
 using Lines = std::variant<std::vector<std::string>, QString>; ///< or what is wrong
@@ -80,32 +134,6 @@ Lines familiesIn(const QString& names) {
         families.push_back(id);
     }
     return families;
-}
-
-Lines rosterIn(const QString& file) {
-    const auto bytes = readBytes(file, QStringLiteral("roster"));
-    if (const auto* error = std::get_if<FileError>(&bytes))
-        return file + ": " + error->line();
-    std::vector<std::string> roster;
-    int number = 0;
-    for (QByteArray line : std::get<QByteArray>(bytes).split('\n')) {
-        if (++number == 1 && line.startsWith("\xEF\xBB\xBF"))
-            line.remove(0, 3);
-        const std::string name = line.trimmed().toStdString();
-        if (name.empty())
-            continue;
-        const auto refused = [&](const char* why) {
-            return QStringLiteral("%1:%2: '%3' %4")
-                .arg(file, QString::number(number), QString::fromStdString(oneLine(name)),
-                     QLatin1String(why));
-        };
-        if (!printableLength(name))
-            return refused("can't be printed; save the names as UTF-8, one a line");
-        if (std::find(roster.begin(), roster.end(), name) != roster.end())
-            return refused("stands twice; tell the two apart");
-        roster.push_back(name);
-    }
-    return roster.empty() ? Lines(file + QStringLiteral(": has no names; write one a line")) : Lines(roster);
 }
 
 std::variant<SheetRequest, QString> requestIn(const Arguments& arguments) {
@@ -126,7 +154,7 @@ std::variant<SheetRequest, QString> requestIn(const Arguments& arguments) {
     request.level = arguments.value(QStringLiteral("--level"), QStringLiteral("1")).toInt();
     if (!arguments.has(QStringLiteral("--roster")))
         return request;
-    Lines roster = rosterIn(arguments.value(QStringLiteral("--roster")));
+    Lines roster = readRoster(arguments.value(QStringLiteral("--roster")));
     if (const auto* fault = std::get_if<QString>(&roster))
         return *fault;
     request.roster = std::get<std::vector<std::string>>(std::move(roster));
@@ -138,43 +166,46 @@ std::variant<SheetRequest, QString> requestIn(const Arguments& arguments) {
     return request;
 }
 
-/// Set by the signals that end a program; asked between two problems, so that nothing is left behind.
+/// What the signals that end a program set; asked between two problems, so that nothing is left behind.
+SheetWork work;
 volatile std::sig_atomic_t interrupted = 0;
 void interrupt(int signal) {
     interrupted = signal;
+    work.isCancelled = true; // lock-free, so a signal may
 }
 
-std::optional<FileError> writeAll(const ProblemSheet& sheet, const NewFolder& folder) {
-    for (std::size_t i = 0; i < sheet.variants.size(); ++i) {
-        if (interrupted != 0)
-            return std::nullopt;
-        if (auto error =
-                folder.write(QString::fromStdString(sketchName(i)), writeProblem(sheet.variants[i].problem)))
-            return error;
-    }
-    if (auto error =
-            folder.write(QStringLiteral("answers.csv"), QByteArray::fromStdString(answersCsv(sheet))))
-        return error;
-    return folder.write(QStringLiteral("sheet.json"), QByteArray::fromStdString(sheetJson(sheet)));
+/// The sheet that is asked for; a fault, or empty: interrupted.
+using Made = std::variant<ProblemSheet, QString>;
+Made requestedSheet(const Arguments& arguments) {
+    const auto read = requestIn(arguments);
+    if (const auto* fault = std::get_if<QString>(&read))
+        return *fault;
+    const auto& request = std::get<SheetRequest>(read);
+    auto sheet = makeSheet(request, [] { return work.isCancelled.load(); });
+    if (!sheet)
+        return QString();
+    const std::size_t wanted = request.count * std::max<std::size_t>(1, request.roster.size());
+    if (sheet->variants.size() < wanted)
+        return tooFewWords(wanted, sheet->variants.size());
+    return std::move(*sheet);
 }
 
-int makeProblems(const SheetRequest& request, const QString& out) {
+int makeProblems(const Arguments& arguments) {
+    const QString out = arguments.value(QStringLiteral("-o"));
     for (const int signal : {SIGINT, SIGTERM, SIGHUP})
         std::signal(signal, interrupt);
     NewFolder folder(out);
     if (const auto& fault = folder.fault())
         return complain(QStringLiteral("problems: ") + out + ": " + fault->message);
-    const auto sheet = makeSheet(request, [] { return interrupted != 0; });
-    auto error = sheet ? writeAll(*sheet, folder) : std::nullopt;
-    if (!sheet || interrupted != 0)
+    const Made made =
+        arguments.has(QStringLiteral("--from")) ? sheetFrom(arguments.files) : requestedSheet(arguments);
+    const auto* fault = std::get_if<QString>(&made);
+    if (fault && !fault->isEmpty())
+        return complain(QStringLiteral("problems: ") + *fault);
+    auto error =
+        fault ? std::nullopt : writeSheet(std::get<ProblemSheet>(made), lookIn(arguments), folder, work);
+    if (interrupted != 0)
         return 128 + static_cast<int>(interrupted); // as a shell says that a signal ended it
-    const std::size_t wanted = request.count * std::max<std::size_t>(1, request.roster.size());
-    if (sheet->variants.size() < wanted)
-        return complain(
-            QStringLiteral("problems: there are no %1 different ones of this family and level, but %2; ask "
-                           "for fewer, for more families or for another level")
-                .arg(wanted)
-                .arg(sheet->variants.size()));
     if (!error)
         error = folder.finish();
     return error ? complain(QStringLiteral("problems: ") + out + ": " + error->message) : kDone;
@@ -191,10 +222,7 @@ int problems(const Arguments& arguments) {
     if (arguments.has(QStringLiteral("--list")))
         return printed(arguments.value(QStringLiteral("--as")) == QLatin1String("json") ? familiesJson()
                                                                                         : familiesText());
-    const auto request = requestIn(arguments);
-    if (const auto* fault = std::get_if<QString>(&request))
-        return complain(QStringLiteral("problems: ") + *fault);
-    return makeProblems(std::get<SheetRequest>(request), arguments.value(QStringLiteral("-o")));
+    return makeProblems(arguments);
 }
 
 } // namespace
@@ -207,7 +235,8 @@ int runProblems(int argc, char** argv) {
     const auto& arguments = std::get<Arguments>(parsed);
     if (arguments.help)
         return printed(kProblemsHelp);
-    const QCoreApplication application(argc, argv);
+    silenceQt();
+    const QGuiApplication application(argc, argv); // measures and paints the pages
     return problems(arguments);
 }
 

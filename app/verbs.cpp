@@ -24,8 +24,9 @@ Usage:
                                                 the figure
   tailpoint mark FILE --answer NAME=VALUE ... | --answers CLASS.csv [--as text|json|csv|html] [-o OUT]
                                                 an answer or a class marked, and which slip gives its numbers
+  tailpoint mark --key DIR --answers CLASS.csv  a class whose students had problems of their own
   tailpoint problems --family NAME --count N --seed S [--level L] [--roster NAMES.txt] -o DIR
-                                                problems with other numbers each, and what marks them
+                                                problem sheets with other numbers each, and their key
   tailpoint VERB --help                         more about a verb
   tailpoint --version
 

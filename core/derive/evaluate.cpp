@@ -1,5 +1,6 @@
 // A chain's numbers: line by line, each decided anew.
 #include "core/derive/chain.h"
+#include "core/derive/first_case.h"
 
 #include <algorithm>
 
@@ -15,22 +16,6 @@ std::optional<double> givenValue(const QuantityId& quantity, const Sketch& sketc
     const Force& vector = givenVector(sketch, quantity.of);
     return quantity.what == What::magnitude ? vector.magnitude.value
                                             : referredDirection(vector.direction, sketch);
-}
-
-/// Index of the first case that holds; kNoCase where none does or where it can't be decided.
-std::uint8_t caseOf(const Line& line, AngleUnit unit, const SymbolLookup& lookUp) {
-    for (std::size_t i = 0; i < line.cases.size(); ++i) {
-        bool all = true;
-        for (const Formula& condition : line.cases[i].when) {
-            const auto one = holds(condition, unit, lookUp);
-            if (!one)
-                return kNoCase;
-            all = all && *one;
-        }
-        if (all)
-            return static_cast<std::uint8_t>(i);
-    }
-    return kNoCase;
 }
 
 } // namespace
@@ -69,7 +54,8 @@ std::pair<std::uint8_t, std::optional<long double>> evaluateLine(const Line& lin
 
 std::pair<std::uint8_t, std::optional<long double>> evaluateLine(const Line& line, AngleUnit unit,
                                                                  const SymbolLookup& lookUp) {
-    const std::uint8_t taken = caseOf(line, unit, lookUp);
+    const std::uint8_t taken =
+        firstCase(line.cases, [&](const Formula& condition) { return holds(condition, unit, lookUp); });
     if (taken == kNoCase)
         return {taken, std::nullopt};
     return {taken, evaluate(line.cases[taken].formula, unit, lookUp)};

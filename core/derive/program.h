@@ -14,6 +14,7 @@
 #include <cstdint>
 #include <optional>
 #include <span>
+#include <utility>
 #include <vector>
 
 namespace tailpoint {
@@ -94,6 +95,10 @@ public:
     /// The line that gives the quantity; lines() where none does.
     std::size_t lineOf(const QuantityId& quantity) const;
 
+    const Code& code(std::size_t line) const { return m_lines[line]; }
+    /// What a line's code gives in a state: its case (kNoCase where none holds), its value.
+    std::pair<std::uint8_t, std::optional<long double>> evaluated(const Code& code, const State& state) const;
+
     /// A quantity that is nowhere in the chain has no value, and a line that takes it none either.
     Patch patch(std::size_t line, const Line& changed) const;
 
@@ -101,13 +106,18 @@ public:
     State start(const Values& given) const;
     /// All lines in their order. `puts` as evaluate()'s overrides.
     void run(State& state, std::span<const Patch> patches = {}, std::span<const Put> puts = {}) const;
-    /// What becomes of a state that was run (with `before`) when lines are changed or values put in: only
-    /// what these move is run again.
-    State changed(const State& state, std::span<const Patch> patches, std::span<const Put> puts = {},
-                  std::span<const Patch> before = {}) const;
-    /// The same into a state that is there already (its memory is used again).
-    void change(const State& state, State& into, std::span<const Patch> patches,
-                std::span<const Put> puts = {}, std::span<const Patch> before = {}) const;
+    /// What becomes of a state that was run when lines are changed or values put in: only what these move is
+    /// run again.
+    State changed(const State& state, std::span<const Patch> patches, std::span<const Put> puts = {}) const;
+
+    /// A change of this chain, or of one with the same quantities in the same lines, and what it makes.
+    struct Ran {
+        const State& state;
+        std::span<const Patch> patches{};
+    };
+    /// What two changes make together: only lines that both move are run again. `sameLines`: which lines the
+    /// chain of `b` has like this one; empty: all, and they are those of `a`.
+    void together(const Ran& a, const Ran& b, const std::vector<bool>& sameLines, State& into) const;
 
     /// A state in which one value after another is moved and put back: what is carried on from each.
     class Trial {
@@ -140,7 +150,7 @@ public:
 
 private:
     class Compiler;
-    std::vector<const Code*> codes(std::span<const Patch> patches, std::span<const Patch> before = {}) const;
+    std::vector<const Code*> codes(std::span<const Patch> patches, std::span<const Patch> more = {}) const;
     void runLine(std::size_t line, const Code& code, State& state, std::span<const Put> puts) const;
 
     AngleUnit m_unit = AngleUnit::deg;

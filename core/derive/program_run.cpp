@@ -1,8 +1,10 @@
 // A compiled chain run, whole or as far as a change moves it.
+#include "core/derive/first_case.h"
 #include "core/derive/program.h"
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace tailpoint {
 
@@ -103,31 +105,21 @@ std::optional<bool> holds(const Code& code, const Code::Condition& condition, co
     return all;
 }
 
-/// Index of the first case that holds; kNoCase where none does or where it can't be decided.
-std::uint8_t caseOf(const Code& code, const Program::State& state, AngleUnit unit) {
-    for (std::size_t i = 0; i < code.cases.size(); ++i) {
-        bool all = true;
-        for (const Code::Condition& condition : code.cases[i].when) {
-            const auto one = holds(code, condition, state, unit);
-            if (!one)
-                return kNoCase;
-            all = all && *one;
-        }
-        if (all)
-            return static_cast<std::uint8_t>(i);
-    }
-    return kNoCase;
-}
-
 } // namespace
+
+std::pair<std::uint8_t, std::optional<long double>> Program::evaluated(const Code& code,
+                                                                       const State& state) const {
+    const std::uint8_t taken = firstCase(
+        code.cases, [&](const Code::Condition& condition) { return holds(code, condition, state, m_unit); });
+    if (taken == kNoCase)
+        return {taken, std::nullopt};
+    return {taken, valueOf(code, code.cases[taken].formula, state, m_unit)};
+}
 
 void Program::runLine(std::size_t line, const Code& code, State& state, std::span<const Put> puts) const {
     const std::size_t slot = m_subjects[line];
-    const std::uint8_t taken = caseOf(code, state, m_unit);
-    state.taken[line] = taken;
     Value value;
-    if (taken != kNoCase)
-        value = valueOf(code, code.cases[taken].formula, state, m_unit);
+    std::tie(state.taken[line], value) = evaluated(code, state);
     for (const Put& put : puts)
         if (put.slot == slot)
             value = put.value;
@@ -136,13 +128,13 @@ void Program::runLine(std::size_t line, const Code& code, State& state, std::spa
         state.value[slot] = *value;
 }
 
-/// By line: the chain's own code, or that of a patch; of two for a line the first, those of `before` behind.
+/// By line: the chain's own code, or that of a patch; of several for a line the first of `patches`.
 std::vector<const Program::Code*> Program::codes(std::span<const Patch> patches,
-                                                 std::span<const Patch> before) const {
+                                                 std::span<const Patch> more) const {
     std::vector<const Code*> codes(lines());
     for (std::size_t line = 0; line < lines(); ++line)
         codes[line] = &m_lines[line];
-    for (const auto& some : {before, patches})
+    for (const auto& some : {more, patches})
         for (auto patch = some.rbegin(); patch != some.rend(); ++patch)
             codes[patch->line] = &patch->code;
     return codes;
@@ -154,17 +146,10 @@ void Program::run(State& state, std::span<const Patch> patches, std::span<const 
         runLine(line, *all[line], state, puts);
 }
 
-Program::State Program::changed(const State& state, std::span<const Patch> patches, std::span<const Put> puts,
-                                std::span<const Patch> before) const {
-    State into;
-    change(state, into, patches, puts, before);
-    return into;
-}
-
-void Program::change(const State& state, State& into, std::span<const Patch> patches,
-                     std::span<const Put> puts, std::span<const Patch> before) const {
-    into = state;
-    const auto all = codes(patches, before);
+Program::State Program::changed(const State& state, std::span<const Patch> patches,
+                                std::span<const Put> puts) const {
+    State into = state;
+    const auto all = codes(patches);
     std::vector<std::uint8_t> moved(slots(), 0), isChanged(lines(), 0);
     for (const Patch& patch : patches)
         isChanged[patch.line] = 1;
@@ -187,6 +172,42 @@ void Program::change(const State& state, State& into, std::span<const Patch> pat
         }
         moved[slot] = 1;
         runLine(line, code, into, puts);
+    }
+    return into;
+}
+
+void Program::together(const Ran& a, const Ran& b, const std::vector<bool>& sameLines, State& into) const {
+    into = a.state;
+    const auto all = codes(b.patches, a.patches);
+    const auto likeThat = [&](const State& state, std::size_t slot) {
+        return into.known[slot] == state.known[slot] &&
+               (into.known[slot] == 0 || into.value[slot] == state.value[slot]);
+    };
+    const auto take = [&](const State& state, std::size_t line) {
+        const std::size_t slot = m_subjects[line];
+        into.known[slot] = state.known[slot];
+        into.value[slot] = state.value[slot];
+        into.taken[line] = state.taken[line];
+    };
+    for (const std::size_t slot : m_subjects) // not yet known while lines before them are run
+        into.known[slot] = 0;
+    const auto isPatched = [](const Ran& ran, std::size_t line) {
+        return std::any_of(ran.patches.begin(), ran.patches.end(),
+                           [&](const Patch& patch) { return patch.line == line; });
+    };
+    for (std::size_t line = 0; line < lines(); ++line) {
+        const bool isOfA = isPatched(a, line) || (!sameLines.empty() && !sameLines[line]);
+        const auto& inputs = all[line]->inputs;
+        const auto areAs = [&](const State& state) {
+            return std::all_of(inputs.begin(), inputs.end(),
+                               [&](std::uint32_t input) { return likeThat(state, input); });
+        };
+        if (!isPatched(b, line) && areAs(a.state))
+            take(a.state, line);
+        else if (!isOfA && areAs(b.state))
+            take(b.state, line);
+        else
+            runLine(line, *all[line], into, {});
     }
 }
 

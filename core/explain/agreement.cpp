@@ -314,20 +314,20 @@ Prose agreement(const Board& board, const Vector& found, const Formula& size, co
                          equal(found.theta, found.wayNumber));
     const auto wording = [&] {
         if (isWithin(board.carried.guard(), 1))
-            return SENTENCE("solution",
-                            "Found were {size} and {way}: they differ by {bySize} and by {byWay}, by one "
-                            "in the last place at most, so both ways agree.");
+            return SENTENCE("solution", "The triangle gave {size} and {way}: they differ by {bySize} "
+                                        "and by {byWay}, by one in the last place at most, so both "
+                                        "ways agree.");
         if (!board.options.handRounding && isWithin(0, 0.5))
-            return SENTENCE("solution",
-                            "Found were {size} and {way}: they differ by {bySize} and by {byWay}, less than "
-                            "the answer shows, so both ways agree.");
+            return SENTENCE("solution", "The triangle gave {size} and {way}: they differ by {bySize} "
+                                        "and by {byWay}, less than the answer shows, so both ways "
+                                        "agree.");
         if (board.options.handRounding)
-            return SENTENCE("solution",
-                            "Found were {size} and {way}: they differ by {bySize} and by {byWay}, more than "
-                            "one in the last place. What was rounded on the way adds up.");
-        return SENTENCE("solution",
-                        "Found were {size} and {way}: they differ by {bySize} and by {byWay}, more than "
-                        "rounding explains. Somewhere on the way there is a slip.");
+            return SENTENCE("solution", "The triangle gave {size} and {way}: they differ by {bySize} "
+                                        "and by {byWay}, more than one in the last place. What was "
+                                        "rounded on the way adds up.");
+        return SENTENCE("solution", "The triangle gave {size} and {way}: they differ by {bySize} "
+                                    "and by {byWay}, more than rounding explains. Somewhere on "
+                                    "the way there is a slip.");
     }();
     return board.say(wording, "size", equal(found.size, found.sizeNumber), "way",
                      equal(found.theta, found.wayNumber), "bySize", apart(board, size, found.sizeNumber),

@@ -161,8 +161,9 @@ void appendCost(const Board& board, Step& step, const Formula& symbol, const For
             return SENTENCE("solution", "{byHand} by hand, with full values {full}: the rounding moved it by "
                                         "{gap}, too little to show.");
         case 1:
-            return SENTENCE("solution", "{byHand} by hand, but with full values {full}: the rounding moved "
-                                        "it by {gap}, which changed it by one in the last place.");
+            return SENTENCE("solution", "{byHand} by hand, but with full values {full}: the rounding "
+                                        "moved it by {gap}, which changed it by one unit in the last "
+                                        "place.");
         default:
             return SENTENCE("solution", "{byHand} by hand, but with full values {full}: the rounding "
                                         "moved it by {gap}, which changed it by {count} units in the "

@@ -294,6 +294,12 @@ void writeQuadratic(Board& board, const Equations& e) {
         step.conclusion.push_back(board.say(
             SENTENCE("solution", "Both are positive, so in both {u} acts in its sense: each is an answer."),
             "u", u.vector));
+    else if (board.hasTwoAnswers() && board.in(0, u.id).turned != board.in(1, u.id).turned)
+        step.conclusion.push_back(board.say(
+            SENTENCE("solution",
+                     "One of them is negative: with it {u} acts in the other sense of its line, which "
+                     "is allowed here. Both are answers."),
+            "u", u.vector));
     if (!board.hasTwoAnswers())
         step.conclusion.push_back(board.say(
             SENTENCE("solution", "One of them is negative, {root}: with it {u} would act against its "
@@ -313,9 +319,8 @@ void noteQuadraticSlips(const Board& board, Step& step, const Equations& e) {
                                "{foot} alone, without the root, would make {u} come out as {value}: that is "
                                "the middle of the chord, not a point of the circle."),
                       "foot", foot, "u", board.symbolOf(target), "value", *value));
-    noteSwappedFunctions(board, step, e, e.u, target);
-    if (!board.solved.tangent)
-        return;
+    if (!board.solved.tangent) // there the exchange leaves the root of a negative number
+        return noteSwappedFunctions(board, step, e, e.u, target);
     const Formula difference = absolute(sum(e.known().size, negative(e.side(e.v).size)));
     if (const auto value = slipped(board, target, difference))
         step.notes.push_back(
@@ -452,11 +457,11 @@ void writeLeast(Board& board, const Equations& e) {
     noteSwappedFunctions(board, step, e, e.u, along);
     const Formula difference = absolute(sum(e.known().size, negative(line.size)));
     if (const auto value = slipped(board, leg.sizeId, difference))
-        step.notes.push_back(board.say(
-            SENTENCE("solution", "{leg} is at right angles to {line}: the magnitudes taken from each "
-                                 "other, {difference}, would give {value} for {size}."),
-            "leg", leg.vector, "line", line.vector, "difference", difference, "value", *value, "size",
-            leg.size));
+        step.notes.push_back(
+            board.say(SENTENCE("solution", "{leg} is at right angles to {line}: the difference of the "
+                                           "magnitudes, {difference}, would give {value} for {size}."),
+                      "leg", leg.vector, "line", line.vector, "difference", difference, "value", *value,
+                      "size", leg.size));
     writePolar(board, leg);
 }
 

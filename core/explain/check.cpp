@@ -146,7 +146,7 @@ void writeRightAngle(Check& check) {
     const bool firstIsLeg = board.things.name(vectorId(first)) == *board.sketch.smallest;
     const Vector &leg = board.found(vectorId(firstIsLeg ? first : second)),
                  &line = board.found(vectorId(firstIsLeg ? second : first));
-    if (!isLong(leg) || !isLong(line))
+    if (!isLong(leg) || !isLong(line) || leg.sizeNumber.value == 0 || line.sizeNumber.value == 0)
         return;
     std::vector<QuantityId> ofLeg, ofLine;
     appendComponents(ofLeg, {leg.id, leg.sizeId, leg.wayId});

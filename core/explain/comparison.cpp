@@ -87,58 +87,80 @@ Formula sineOfHalf(const Board& board, const RoundingRoom& room) {
     return apply("sin", number(room.halfAngle, shortest(room.halfAngle), shown.sub));
 }
 
-/// What the rounding of the given values may leave over, and what is left over.
+/// A part of what is left over, without its sign, and what the rounding of given values may leave of it.
 struct Margin {
-    Formula room, left; ///< numbers, or equations that end in one
-    static double valueOf(const Formula& told) {
-        return told.parts.empty() ? told.value : told.parts[1].value;
-    }
-    bool isKept() const { return std::abs(valueOf(left)) <= valueOf(room); }
+    Formula left, room; ///< equations, or a number
+    bool isKept = true;
 };
 
+Formula withoutSign(Formula number) {
+    number.value = std::abs(number.value);
+    if (number.text.starts_with('-'))
+        number.text.erase(0, 1);
+    return number;
+}
+
+Margin marginOf(const Formula& subject, const Formula& value, const Formula& room, const Formula& roomValue) {
+    const Formula size = withoutSign(value);
+    return {equal(value.value < 0 ? absolute(subject) : subject, size), room, size.value <= roomValue.value};
+}
+
 /// Of forces that are to balance.
-Margin writeBalanceMargin(const Board& board, Step& step, const RoundingRoom& room) {
+std::vector<Margin> writeBalanceMargin(const Board& board, Step& step, const RoundingRoom& room) {
     std::vector<Formula> sizes;
     for (const Vector& force : board.forces())
         sizes.push_back(force.sizeNumber);
-    const Working all = worked(board, symbol("Δ_max"),
-                               sum(product(count(static_cast<int>(sizes.size())), forceOf(board, room.half)),
-                                   product(sumOf(std::move(sizes)), sineOfHalf(board, room))));
+    const Formula halves = product(count(static_cast<int>(sizes.size())), forceOf(board, room.half)),
+                  most = symbol("Δ", "max");
+    const Working all =
+        worked(board, most, sum(halves, product(sumOf(std::move(sizes)), sineOfHalf(board, room))));
     step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Each magnitude may be rounded by {half}, half of one in the last place of the "
+        SENTENCE("solution", "Each magnitude may be rounded by {half}, half a unit in the last place of the "
                              "greatest, and each direction by {angle}: together that may leave {room} at the "
                              "most, the terms of the directions being each magnitude times the sine."),
-        "half", forceOf(board, room.half), "angle", sineOfHalf(board, room).parts[0], "room", *all.subject));
+        "half", forceOf(board, room.half), "angle", sineOfHalf(board, room).parts[0], "room", most));
     step.workings.push_back(all);
-    return {equal(*all.subject, *all.value),
-            equal(board.symbolOf(gap(kDifference)), board.number(gap(kDifference)))};
+    return {marginOf(board.symbolOf(gap(kDifference)), board.number(gap(kDifference)),
+                     equal(most, *all.value), *all.value)};
 }
 
-/// Along and across a sum that is given; the first that is more than rounding explains, else the first.
-Margin writeSumMargin(Board& board, Step& step, const RoundingRoom& room) {
+/// Along and across a sum that is given.
+std::vector<Margin> writeSumMargins(const Board& board, Step& step, const RoundingRoom& room) {
     const Vector& sum = board.sum();
     const Formula dx = board.number(gap(kDifferenceX)), dy = board.number(gap(kDifferenceY)),
-                  x = board.number({What::x, kSumVector}), y = board.number({What::y, kSumVector});
-    const auto part = [&](const char* axis, Formula numerator) {
-        return worked(board, symbol("Δ", axis), over(std::move(numerator), sum.sizeNumber));
-    };
-    const Working along = part("u", tailpoint::sum(product(dx, x), product(dy, y))),
-                  across = part("v", tailpoint::sum(product(dy, x), negative(product(dx, y)))),
-                  turned =
-                      worked(board, symbol("Δ", "max"), product(sum.sizeNumber, sineOfHalf(board, room)));
+                  x = board.number({What::x, kSumVector}), y = board.number({What::y, kSumVector}),
+                  u = symbol("Δ", "u"), v = symbol("Δ", "v"), most = symbol("Δ", "max"),
+                  half = forceOf(board, room.half);
+    const Working along =
+                      worked(board, u, over(tailpoint::sum(product(dx, x), product(dy, y)), sum.sizeNumber)),
+                  across =
+                      worked(board, v,
+                             over(tailpoint::sum(product(dy, x), negative(product(dx, y))), sum.sizeNumber)),
+                  turned = worked(board, most, product(sum.sizeNumber, sineOfHalf(board, room)));
     step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "As it is shown {size} may be rounded by {half}, half of one in its last place, which moves "
-                 "the tip of {sum} along it; {theta} may be by {angle}, which moves it by {turned} across. "
-                 "{along} and {across} are the parts of {lack} along and across {sum}."),
-        "size", equal(sum.size, sum.sizeNumber), "half", forceOf(board, room.half), "sum", sum.vector,
-        "theta", sum.theta, "angle", sineOfHalf(board, room).parts[0], "turned", *turned.subject, "along",
-        *along.subject, "across", *across.subject, "lack", board.symbolOf(gap(kDifference))));
+        SENTENCE(
+            "solution",
+            "The forces are taken as they are given, and {sum} as a result that was rounded as it is shown: "
+            "{size} by up to {half}, half a unit in its last place, which moves its tip along {sum}, and "
+            "{theta} by up to {angle}, which moves it by {most} across. {u} and {v} are the parts of "
+            "{lack} along and across {sum}."),
+        "sum", sum.vector, "size", sum.size, "half", half, "theta", sum.theta, "angle",
+        sineOfHalf(board, room).parts[0], "most", most, "u", u, "v", v, "lack",
+        equal(board.symbolOf(gap(kDifference)), board.number(gap(kDifference)))));
     for (const Working& working : {turned, along, across})
         step.workings.push_back(working);
-    const Margin lengths{forceOf(board, room.half), equal(*along.subject, *along.value)},
-        turns{equal(*turned.subject, *turned.value), equal(*across.subject, *across.value)};
-    return lengths.isKept() ? turns : lengths;
+    return {marginOf(u, *along.value, half, half),
+            marginOf(v, *across.value, equal(most, *turned.value), *turned.value)};
+}
+
+/// What the printed numbers say.
+Prose keptTold(const Board& board, const std::vector<Margin>& margins) {
+    if (margins.size() == 1)
+        return board.say(SENTENCE("solution", "{left} is no more than {room}"), "left", margins[0].left,
+                         "room", margins[0].room);
+    return board.say(
+        SENTENCE("solution", "{first} is no more than {room}, and {second} no more than {other}"), "first",
+        margins[0].left, "room", margins[0].room, "second", margins[1].left, "other", margins[1].room);
 }
 
 void writeVerdict(Board& board) {
@@ -155,26 +177,27 @@ void writeVerdict(Board& board) {
     Step& step = board.step(StepKey::check, SENTENCE("solution", "Can rounding explain it?"), Stage::all);
     const bool atRest = isEquilibrium(board.sketch),
                fails = board.solved.messageCode() == MessageCode::equationFails;
-    const Margin margin = atRest ? writeBalanceMargin(board, step, room) : writeSumMargin(board, step, room);
-    const auto wording = [&] {
-        if (margin.isKept() == fails) // by hand alone
-            return fails
-                       ? SENTENCE("solution",
-                                  "By these numbers {left} is no more than {room}; but with full values it "
-                                  "is more than rounding explains, and the equation does not hold.")
-                       : SENTENCE("solution",
-                                  "{left} is more than {room}; but that comes from rounding on the way, and "
-                                  "with full values the equation holds.");
-        if (fails)
-            return SENTENCE("solution",
-                            "{left} is more than {room}: no rounding of what is given explains it, "
-                            "and the equation does not hold.");
-        return atRest ? SENTENCE("solution",
-                                 "{left} is no more than {room}: the equation holds within rounding.")
-                      : SENTENCE("solution", "Neither part of {lack} is more than rounding explains: the "
-                                             "equation holds within it.");
-    }();
-    step.conclusion.push_back(board.say(wording, "left", margin.left, "room", margin.room, "lack", lack));
+    const std::vector<Margin> margins =
+        atRest ? writeBalanceMargin(board, step, room) : writeSumMargins(board, step, room);
+    const auto more = std::find_if(margins.begin(), margins.end(), [](const Margin& m) { return !m.isKept; });
+    if (more == margins.end()) {
+        step.conclusion.push_back(
+            board.say(fails ? SENTENCE("solution",
+                                       "{kept}. By these numbers rounding would explain it; with full values "
+                                       "it does not, and the equation does not hold.")
+                            : SENTENCE("solution", "{kept}: the equation holds within rounding."),
+                      "kept", keptTold(board, margins)));
+        return;
+    }
+    step.conclusion.push_back(board.say(
+        !fails ? SENTENCE("solution", "{left} is more than {room}; but that comes from rounding on the way, "
+                                      "and with full values the equation holds.")
+        : atRest
+            ? SENTENCE("solution", "{left} is more than {room}: no rounding of what is given explains it, "
+                                   "and the equation does not hold.")
+            : SENTENCE("solution", "{left} is more than {room}: no rounding of {sum} explains it, and the "
+                                   "equation does not hold."),
+        "left", more->left, "room", more->room, "sum", board.sum().vector));
 }
 
 /// The magnitude of what the forces add up to; of forces that are to balance it is what is left over.

@@ -108,8 +108,8 @@ Wording onlyWayToTheAnswer(const Board& board) {
                                     "what components would.");
     return board.reduction && board.reduction->addsUp()
                ? SENTENCE("solution",
-                          "The known forces are added up by components, and the same table gives the "
-                          "missing one: no triangle is left to solve.")
+                          "The known forces are added up by components, and with these at hand the "
+                          "missing one follows by subtraction: the triangle is not needed.")
                : SENTENCE("solution", "So many forces do not come down to one triangle: they are added "
                                       "up by components.");
 }

@@ -2,6 +2,7 @@
 #include "core/explain/families.h"
 #include "core/explain/listed.h"
 #include "core/explain/tolerance.h"
+#include "core/sketch/shown.h"
 
 #include <algorithm>
 
@@ -100,7 +101,7 @@ void writeFigures(const Board& board, Step& step) {
                                               "answer, sums only the places of their terms; the "
                                               "answer is rounded once, at the end.")
                        : SENTENCE("solution", "Numbers on the way carry {count} figures more than "
-                                              "is shown, sums only the places of their terms."),
+                                              "the result, sums only the places of their terms."),
             "count", counted(board, board.carried.guard())));
     else
         step.conclusion.push_back(
@@ -268,6 +269,25 @@ void writeCount(Board& board) {
     writeDirections(board);
 }
 
+namespace {
+
+/// A short sum of long vectors is only as good as what is given of them.
+void tellSmallDifference(const Board& board, Step& step, const Vector& sought) {
+    double room = 0;
+    for (const Vector& force : board.forces())
+        if (force.sizeGiven)
+            room += halfOfLastPlace(board.given(force.id).magnitude.value.value_or(0), board.sketch);
+    if (room > 0)
+        step.conclusion.push_back(
+            board.say(SENTENCE("solution",
+                               "And {sought} is a small difference of large forces: half a unit in the last "
+                               "place of each magnitude, as it is shown, may move it by {room}, and the "
+                               "directions come on top. Trust it no further than that."),
+                      "sought", sought.vector, "room", board.bound(room)));
+}
+
+} // namespace
+
 void tellScale(const Board& board, Step& step) {
     constexpr double kShort = 0.1; ///< of the greatest: less than that a drawing hardly shows
     const Vector* sought = board.sought();
@@ -281,6 +301,7 @@ void tellScale(const Board& board, Step& step) {
                                "{sought} is short beside the others: a drawing good to one part in a hundred "
                                "may be off by {off}, so that only the calculation tells its magnitude."),
                       "off", board.force(greatest / 100), "sought", sought->vector));
+        tellSmallDifference(board, step, *sought);
         return;
     }
     if (sought != nullptr && sought->magnitude > 0)

@@ -49,10 +49,12 @@ std::string titleOf(const Handout& handout);
 std::string toHtml(const Handout& handout);
 
 /// Parts of such a page, for other pages of the same kind: from the first line to the head's end; what is
-/// given and asked; a working, its signs of equality one below the other (block elements).
+/// given and asked; a working, its signs of equality one below the other; the steps under their heading
+/// (block elements).
 std::string htmlHead(std::string_view title, std::string_view moreStyle = {});
 std::string toHtml(const Statement& given, const Sentence& asked);
 std::string toHtml(const Working& working);
+std::string toHtml(const HandoutPart& part);
 
 /// A whole document for pdflatex with amsmath and tikz.
 std::string toLatex(const Handout& handout);

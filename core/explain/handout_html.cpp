@@ -151,6 +151,12 @@ std::string toHtml(const Working& working) {
     return out;
 }
 
+std::string toHtml(const HandoutPart& part) {
+    std::string out;
+    appendSteps(out, part);
+    return out;
+}
+
 std::string toHtml(const Handout& handout) {
     const std::string title = titleOf(handout);
     std::string out = htmlHead(title);

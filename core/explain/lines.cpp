@@ -184,11 +184,12 @@ void writeLami(Board& board, const Triangle& t) {
     Step& step = board.step(StepKey::sines, SENTENCE("solution", "Lami's form of the law of sines"),
                             Stage::magnitudes, Law::sines);
     step.parts = {arrowPart(t.sought(0).index), arrowPart(t.sought(1).index)};
-    step.reasoning.push_back(board.say(SENTENCE(
-        "solution", "Three forces in equilibrium close a triangle whose angles are the supplements of the "
-                    "angles between the tails. A sine doesn't change under the supplement, so the law "
-                    "of sines holds with the angles between the tails: each force over the sine of the "
-                    "angle between the other two.")));
+    step.reasoning.push_back(
+        board.say(SENTENCE("solution", "Three forces in equilibrium close a triangle whose angles "
+                                       "are the supplements of the angles between the tails. An "
+                                       "angle and its supplement have the same sine, so the law of "
+                                       "sines holds with the angles between the tails: each force "
+                                       "over the sine of the angle between the other two.")));
     const auto quotient = [&](std::size_t i) { return overSine(t.side(i), board.symbolOf(facing(t, i))); };
     step.workings.push_back({{}, equal(quotient(0), quotient(1), quotient(2)), {}, {}});
     board.show(step, t.sought(0).sizeId);

@@ -51,8 +51,9 @@ void noteSlips(const Board& board, Step& step, const Addition& a) {
     if (const auto size = slipped(
             board, {{square, exchanged(board.carried.formulaOf(square), a.inner(), outer)}}, a.made.sizeId))
         step.notes.push_back(board.say(
-            SENTENCE("solution", "In the triangle lies {inner}, not {outer} between the tails: with that one "
-                                 "after the minus sign {made} would come out as {value}."),
+            SENTENCE("solution", "The angle in the triangle is {inner}, not {outer} between "
+                                 "the tails: with that one after the minus sign {made} would "
+                                 "come out as {value}."),
             "inner", board.symbolOf(a.inner()), "outer", outer, "made", a.made.size, "value", *size));
     if (const auto way = slipped(board, a.made.wayId, turnedBack(board.carried.formulaOf(a.made.wayId))))
         step.notes.push_back(board.say(

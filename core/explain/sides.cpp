@@ -39,18 +39,19 @@ void writeGreatest(Board& board, const ThreeSides& q) {
     step.reasoning.push_back(namedAngles(q));
     nameAngles(step, q);
     step.reasoning.push_back(
-        board.say(SENTENCE("solution", "Three sides and no angle: only the law of cosines can start. Take "
-                                       "the greatest angle first, {angle}, opposite {side}; if any angle is "
-                                       "obtuse it is this one, and the cosine tells so by its sign."),
+        board.say(SENTENCE("solution", "Three sides and no angle: only the law of cosines can "
+                                       "start. Take the greatest angle first, {angle}, opposite "
+                                       "{side}; if any angle is obtuse it is this one, and the "
+                                       "cosine shows it by its sign."),
                   "angle", q.symbol(i), "side", q.side(i).size));
     board.show(step, q.angle(i));
     const QuantityId ratio{What::ratio, q.side(i).id, {}, 0, kCosine};
     if (const auto value = slipped(board, {{ratio, negative(board.carried.formulaOf(ratio))}}, q.angle(i)))
-        step.notes.push_back(board.say(
-            SENTENCE("solution", "The square that is taken away is that of {side}, the side opposite: "
-                                 "with the sign of the numerator turned {angle} would come out as "
-                                 "{value}, its supplement."),
-            "side", q.side(i).size, "angle", q.symbol(i), "value", *value));
+        step.notes.push_back(
+            board.say(SENTENCE("solution", "The square that is taken away is that of {side}, the side "
+                                           "opposite: with the sign of the numerator reversed {angle} "
+                                           "would come out as {value}, its supplement."),
+                      "side", q.side(i).size, "angle", q.symbol(i), "value", *value));
 }
 
 void writeSecond(Board& board, const ThreeSides& q) {

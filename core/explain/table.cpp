@@ -26,12 +26,11 @@ void explainTable(const Board& board, Step& step) {
     if (!isPlainReference(board.sketch))
         step.reasoning.push_back(board.say(
             board.isCounterClockwise(1)
-                ? SENTENCE("solution",
-                           "Directions count from {axis}, counter-clockwise; in the table all angles are "
-                           "turned to +x, counter-clockwise.")
-                : SENTENCE("solution",
-                           "Directions count from {axis}, clockwise; in the table all angles are turned "
-                           "to +x, counter-clockwise."),
+                ? SENTENCE("solution", "Directions count from {axis}, counter-clockwise; in the "
+                                       "table all angles are converted to angles from +x, "
+                                       "counter-clockwise.")
+                : SENTENCE("solution", "Directions count from {axis}, clockwise; in the table all "
+                                       "angles are converted to angles from +x, counter-clockwise."),
             "axis", board.axisWords()));
 }
 

@@ -70,8 +70,8 @@ void writeFoot(const Board& board, Step& step, const Open& q) {
                   atLeast(q.whole->size, least)};
     step.workings.push_back(std::move(bound));
     step.conclusion.push_back(
-        board.say(SENTENCE("solution", "So {size} can't be less than {least}; one more given value is needed "
-                                       "to tell which value it has."),
+        board.say(SENTENCE("solution", "So {size} can't be less than {least}; one more value must "
+                                       "be given to fix it."),
                   "size", q.whole->size, "least", least));
 }
 

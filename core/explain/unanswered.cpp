@@ -18,7 +18,12 @@ bool isGivenThroughout(const Board& board) {
 
 /// What is found, and of too many unknowns what it comes to.
 Prose answerTold(const Board& board) {
+    constexpr QuantityId kGap{What::gap, kNobody, {}, 0, kDifference};
     const auto more = static_cast<int>(board.solved.unknowns.size()) - 2;
+    if (board.options.handRounding && board.solved.messageCode() == MessageCode::equationHoldsShown &&
+        board.carried.find(kGap) != nullptr)
+        return board.say(SENTENCE("solution", "The equation holds within rounding: {gap} is left over."),
+                         "gap", board.number(kGap));
     if (more <= 0)
         return board.message();
     return board.say(more == 1 ? SENTENCE("solution", "{found} So there is no single answer: one more value "

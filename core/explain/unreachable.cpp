@@ -56,6 +56,16 @@ Tried knownSide(const Triangle& t) {
 
 // Two lines that are one direction.
 
+/// Whether the two, each in its sense, can make what the known vector has along their line.
+bool canMeet(const Board& board, const Triangle& t) {
+    const Vector &u = t.sought(0), &v = t.sought(1);
+    if (board.given(u.id).lineOfActionOnly || board.given(v.id).lineOfActionOnly)
+        return true;
+    const int first = t.r.sign(t.r.sought[0]), second = t.r.sign(t.r.sought[1]) * (u.v.dot(v.v) < 0 ? -1 : 1);
+    const double wanted = -t.r.sign(t.r.knownSide()) * board.number(along(t.known())).value;
+    return first != second || wanted * first >= 0;
+}
+
 void writeAcross(Board& board, const Triangle& t) {
     const Vector &u = t.sought(0), &v = t.sought(1), &known = t.known();
     const QuantityId reach = along(known);
@@ -77,10 +87,11 @@ void writeAcross(Board& board, const Triangle& t) {
         board.say(SENTENCE("solution", "{distance} is more than zero: no magnitudes of {u} and {v} make up "
                                        "for it."),
                   "distance", told(board, kDistance), "u", u.vector, "v", v.vector));
-    step.notes.push_back(board.say(
-        SENTENCE("solution",
-                 "{along} can be met, but that alone is no answer: {distance} across the line are left."),
-        "along", told(board, reach), "distance", board.number(kDistance)));
+    if (canMeet(board, t))
+        step.notes.push_back(board.say(
+            SENTENCE("solution",
+                     "{along} can be met, but that alone is no answer: {distance} is left across the line."),
+            "along", told(board, reach), "distance", board.number(kDistance)));
     const double beyond = std::abs(board.number(reach).value) - known.sizeNumber.value;
     const Formula left = board.force(std::hypot(beyond, board.number(kDistance).value));
     step.notes.push_back(
@@ -101,14 +112,19 @@ void checkAcross(Board& board, const Triangle& t) {
                   "u", u.vector, "along", withoutSign(reach), "known", known.vector));
     const Formula left = writeTrial(board, step, {knownSide(t), {withoutSign(reach), u.wayNumber, sign}});
     step.conclusion.push_back(board.say(
-        std::abs(left.value - board.number(kDistance).value) <= Carried::kNoise * board.carried.scale
-            ? SENTENCE("solution", "{left} is left over: that is the distance of the two parallels in the "
-                                   "drawing, {distance}, and no choice of magnitudes leaves less.")
-            : SENTENCE("solution",
-                       "{left} is left over: but for the rounding on the way that is the distance "
-                       "of the two parallels in the drawing, {distance}, the least that any "
-                       "choice of magnitudes leaves."),
-        "left", left, "distance", told(board, kDistance)));
+        !canMeet(board, t)
+            ? SENTENCE("solution",
+                       "{left} is left over, the distance between the two parallels in the drawing, "
+                       "{distance}; and it took {u} against its sense: in the senses given even "
+                       "more is left.")
+        : std::abs(left.value - board.number(kDistance).value) <= Carried::kNoise * board.carried.scale
+            ? SENTENCE("solution", "{left} is left over: that is the distance between the two "
+                                   "parallels in the drawing, {distance}, and no choice of "
+                                   "magnitudes leaves less.")
+            : SENTENCE("solution", "{left} is left over: but for the rounding on the way that "
+                                   "is the distance between the two parallels in the drawing, "
+                                   "{distance}, the least that any choice of magnitudes leaves."),
+        "left", left, "distance", told(board, kDistance), "u", u.vector));
 }
 
 // Two lines that meet behind.
@@ -222,9 +238,9 @@ void writeParallels(Board& board, const Triangle& t) {
         "known", t.known().vector));
     if (isApart)
         step.conclusion.push_back(
-            board.say(SENTENCE("solution", "Here the two parallels are distinct and never meet: {u} and {v} "
-                                           "act along one line, and {known} does not. Their distance can be "
-                                           "read off; it is at most {size}."),
+            board.say(SENTENCE("solution", "Here the two parallels are distinct and never meet: {u} and "
+                                           "{v} act along one line, and {known} does not. The distance "
+                                           "between them can be read off; it is at most {size}."),
                       "u", t.sought(0).vector, "v", t.sought(1).vector, "known", t.known().vector, "size",
                       equal(t.known().size, t.known().sizeNumber)));
     else if (meets)
@@ -308,8 +324,8 @@ void writeThreeSides(Board& board, const Triangle& t) {
         "known", t.known().vector));
     Step& reach = reachStep(board, t, SENTENCE("solution", "By how much does it fail?"));
     reach.reasoning.push_back(
-        board.say(SENTENCE("solution", "{b} and {c} reach farthest where both act along the line of {a}; "
-                                       "{lack} is what is then missing:"),
+        board.say(SENTENCE("solution", "{b} and {c} reach farthest when both act in the direction "
+                                       "of {a}; {lack} is what is then missing:"),
                   "b", b.vector, "c", c.vector, "a", a.vector, "lack", board.symbolOf(kLack)));
     board.show(reach, kLack);
     reach.conclusion.push_back(board.say(
@@ -350,6 +366,12 @@ struct Reach : Triangle {
     bool isTooShort() const { return board.carried.find(kLack) != nullptr; }
 };
 
+/// The foot of the perpendicular lies where the one on the line would act against its sense.
+bool isBehind(const Board& board, const Reach& t) {
+    const Vector& u = t.side(t.onLine);
+    return !board.given(u.id).lineOfActionOnly && board.carried.value(along(u)).value_or(0) < 0;
+}
+
 void writeKnownAngle(Board& board, const Reach& t) {
     const Vector &known = t.known(), &u = t.side(t.onLine);
     Step& angle =
@@ -377,7 +399,7 @@ void noteSine(const Board& board, Step& step, const Reach& t) {
                       "known", known.size));
     const auto value =
         slipped(board, kDistance, withFunction(board.carried.formulaOf(kDistance), "sin", "cos"));
-    if (value)
+    if (value && !value->text.starts_with('-'))
         step.notes.push_back(
             board.say(SENTENCE("solution", "{distance} lies across the line: with the cosine in place of the "
                                            "sine it would come out as {value}."),
@@ -396,11 +418,18 @@ void writeDistance(Board& board, const Reach& t) {
     board.show(step, kDistance);
     board.show(step, kLack);
     step.conclusion.push_back(board.say(
-        SENTENCE("solution",
-                 "{v} is smaller than {distance}, by {lack}: the triangle can't close. The least magnitude "
-                 "that would do is {least} itself, at right angles to {u}."),
-        "v", equal(v.size, v.sizeNumber), "distance", told(board, kDistance), "lack", board.number(kLack),
-        "least", board.number(kDistance), "u", u.vector));
+        isBehind(board, t)
+            ? SENTENCE(
+                  "solution",
+                  "{v} is smaller than {distance}, by {lack}: the triangle can't close. Were {size} as great "
+                  "as {reach}, {u} would have to act against its sense; in the sense given {size} must be "
+                  "greater than {known}.")
+            : SENTENCE("solution",
+                       "{v} is smaller than {distance}, by {lack}: the triangle can't close. The least "
+                       "magnitude that would do is {least} itself, at right angles to {u}."),
+        "v", equal(v.size, v.sizeNumber), "size", v.size, "distance", told(board, kDistance), "reach",
+        board.symbolOf(kDistance), "lack", board.number(kLack), "least", board.number(kDistance), "u",
+        u.vector, "known", t.known().size));
     noteSine(board, step, t);
 }
 
@@ -420,10 +449,17 @@ void checkDistance(Board& board, const Reach& t) {
     const Formula& foot = board.number(along(u));
     Step& step = checkStep(board);
     step.reasoning.push_back(board.say(
-        SENTENCE("solution",
-                 "Another way: {v} does most at right angles to {u}, that is at {across}, where {u} "
-                 "reaches the foot of the perpendicular; {foot} is its component along its own line, the "
-                 "axis {axis}. Put both into the equation by components."),
+        isBehind(board, t)
+            ? SENTENCE(
+                  "solution",
+                  "Another way: {v} comes nearest to the line at right angles to {u}, that is at "
+                  "{across}, and {u}, acting against its sense, at the foot of the perpendicular; {foot} "
+                  "is its component along its own line, the axis {axis}. Put both into the equation by "
+                  "components.")
+            : SENTENCE("solution",
+                       "Another way: {v} does most at right angles to {u}, that is at {across}, where {u} "
+                       "reaches the foot of the perpendicular; {foot} is its component along its own line, "
+                       "the axis {axis}. Put both into the equation by components."),
         "v", v.vector, "u", u.vector, "across", acrossLine(board, t), "foot", board.symbolOf(along(u)),
         "axis", symbol("u")));
     board.show(step, along(u));
@@ -508,7 +544,8 @@ void writeLineAndCircle(Board& board, const Reach& t) {
     step.conclusion.push_back(
         t.isTooShort()
             ? board.say(SENTENCE("solution", "Here the parallel misses the circle."))
-            : board.say(SENTENCE("solution", "Here they meet only on the side away from which {u} points."),
+            : board.say(SENTENCE("solution", "Here they meet only on the side opposite to the sense of "
+                                             "{u} points."),
                         "u", t.side(t.onLine).vector));
     writeKnownAngle(board, t);
     if (t.isTooShort())

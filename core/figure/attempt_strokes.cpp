@@ -139,7 +139,7 @@ private:
 
     const Sketch& m_sketch;
     const Finding& m_slip;
-    SlipNumbers m_numbers;
+    AttemptNumbers m_numbers;
     StrokeMaker m_maker;
     SlipSize m_sizes;
     Solved m_asked;

@@ -1,14 +1,14 @@
 // By which drawing a magnitude comes about that a slip gives. Internal to figure/.
 #pragma once
 
-#include "core/figure/slip_numbers.h"
+#include "core/figure/attempt_numbers.h"
 #include "core/figure/stroke_maker.h"
 
 namespace tailpoint {
 
 class SlipSize {
 public:
-    SlipSize(const Sketch& sketch, const Finding& slip, const SlipNumbers& numbers, StrokeMaker& maker)
+    SlipSize(const Sketch& sketch, const Finding& slip, const AttemptNumbers& numbers, StrokeMaker& maker)
         : m_sketch(sketch), m_slip(slip), m_numbers(numbers), m_maker(maker) {}
 
     /// Without a direction: along an axis where it is a component, all in one line where all are added, the
@@ -34,7 +34,7 @@ private:
 
     const Sketch& m_sketch;
     const Finding& m_slip;
-    const SlipNumbers& m_numbers;
+    const AttemptNumbers& m_numbers;
     StrokeMaker& m_maker;
 };
 

@@ -1,5 +1,7 @@
 #include "core/mark/alternatives.h"
 
+#include "core/mark/rewriting.h"
+
 #include <algorithm>
 
 namespace tailpoint::marking {
@@ -16,6 +18,26 @@ bool areSame(const Question& question, const Numbers& a, const Numbers& b) {
     return true;
 }
 
+Numbers swappedAnswers(Numbers numbers) {
+    for (std::size_t cell = 0; cell + 1 < numbers.value.size(); cell += 2) {
+        std::swap(numbers.value[cell], numbers.value[cell + 1]);
+        std::swap(numbers.tolerance[cell], numbers.tolerance[cell + 1]);
+    }
+    return numbers;
+}
+
+/// Every line of a sought magnitude in either sense.
+Sketch withFreeSenses(Sketch sketch) {
+    const auto free = [](Force& force) {
+        if (!isGiven(force.magnitude) && isGiven(force.direction))
+            force.lineOfActionOnly = true;
+    };
+    for (Force& force : sketch.forces)
+        free(force);
+    free(sketch.sum);
+    return sketch;
+}
+
 } // namespace
 
 bool isSame(const Question& question, std::size_t cell, double a, double b) {
@@ -27,6 +49,8 @@ bool isSame(const Question& question, std::size_t cell, double a, double b) {
 Alternatives::Alternatives(const Question& question, const std::function<bool(const Slip&)>& isWanted)
     : m_question(question) {
     m_read.push_back(std::shared_ptr<const Ways>(std::shared_ptr<void>(), &question.own));
+    for (const Way& way : question.own.ways)
+        m_rounding.emplace_back(question, way);
     for (std::size_t slip = 0; slip < catalogue().size(); ++slip) {
         const Slip& entry = catalogue()[slip];
         if (isWanted && !isWanted(entry))
@@ -78,7 +102,19 @@ std::optional<long double> Alternatives::rightValue(const QuantityId& id) const 
     return given ? std::optional<long double>(*given) : std::nullopt;
 }
 
+/// Of two answers the slip's first one may be nearer to the second: it is tried in both places.
 void Alternatives::add(std::size_t slip, Origin origin, Numbers numbers, const Route* route) {
+    const bool hasBoth = m_question.answers == 2 && (origin.rewrite || origin.reading);
+    const Numbers swapped = hasBoth ? swappedAnswers(numbers) : Numbers();
+    bool isNew = addNumbers(slip, std::move(numbers), route, false);
+    if (hasBoth)
+        isNew = addNumbers(slip, swapped, route, true) || isNew;
+    if (isNew)
+        m_origins.push_back(std::move(origin));
+}
+
+/// Of the origin that comes next. False where nothing is added.
+bool Alternatives::addNumbers(std::size_t slip, Numbers numbers, const Route* route, bool isSwapped) {
     std::vector<bool> changed(m_question.cells(), false);
     bool any = false;
     for (std::size_t cell = 0; cell < m_question.cells(); ++cell) {
@@ -87,20 +123,20 @@ void Alternatives::add(std::size_t slip, Origin origin, Numbers numbers, const R
         any = any || changed[cell];
     }
     if (!any) // what would be right here is no slip
-        return;
+        return false;
     for (Alternative& other : m_singles)
         if (other.slip == slip && areSame(m_question, other.numbers, numbers)) {
-            if (route != nullptr)
+            if (route != nullptr && !isSwapped)
                 other.routes.push_back(*route);
             for (std::size_t cell = 0; cell < numbers.value.size(); ++cell)
                 other.numbers.tolerance[cell] =
                     std::max(other.numbers.tolerance[cell], numbers.tolerance[cell]);
-            return;
+            return false;
         }
-    m_singles.push_back({slip, m_origins.size(), std::move(numbers), std::move(changed), {}});
+    m_singles.push_back({slip, m_origins.size(), std::move(numbers), std::move(changed), {}, isSwapped});
     if (route != nullptr)
         m_singles.back().routes.push_back(*route);
-    m_origins.push_back(std::move(origin));
+    return true;
 }
 
 std::size_t Alternatives::keep(Alternative alternative, Origin origin) {
@@ -108,13 +144,6 @@ std::size_t Alternatives::keep(Alternative alternative, Origin origin) {
     m_origins.push_back(std::move(origin));
     m_kept.push_back(std::move(alternative));
     return m_singles.size() + m_kept.size() - 1;
-}
-
-void Alternatives::dropFrom(std::size_t index) {
-    while (next() > index) {
-        m_kept.pop_back();
-        m_origins.pop_back();
-    }
 }
 
 void Alternatives::addRewrites(std::size_t slip) {
@@ -129,9 +158,9 @@ void Alternatives::addRewrites(std::size_t slip) {
             const Run changed = run(way, rewrite);
             Numbers numbers = numbersIn(way, changed.state);
             if (catalogue()[slip].isSteep)
-                m_question.addTolerance(way, way.right, {}, kMostInSlip, numbers);
+                m_rounding[i].addTolerance(way.right, {}, kMostInSlip, numbers);
             else
-                m_question.addTolerance(way, changed.state, changed.patches, kMostInSlip, numbers);
+                m_rounding[i].addTolerance(changed.state, changed.patches, kMostInSlip, numbers);
             add(slip, {.way = i, .rewrite = std::move(rewrite)}, std::move(numbers), &way.chain.route);
         }
     }
@@ -143,17 +172,38 @@ void Alternatives::addReadings(std::size_t slip) {
     for (Reading& reading : catalogue()[slip].readings(m_question)) {
         if (firstFault(reading.sketch))
             continue;
+        bool isFreed = false;
         auto ways = std::make_shared<Ways>(reading.sketch);
+        if (ways->solved.solutions.empty()) { // a student goes on with a negative magnitude
+            reading.sketch = withFreeSenses(std::move(reading.sketch));
+            ways = std::make_shared<Ways>(reading.sketch);
+            isFreed = true;
+        }
         if (ways->solved.solutions.size() != m_question.own.solved.solutions.size() ||
             ways->solved.unknownVectors != m_question.own.solved.unknownVectors)
             continue; // another question
         Numbers numbers = m_question.numbersOf(*ways);
+        if (isFreed)
+            turnBack(ways->solved, numbers);
         for (Way& way : ways->ways) {
             way.slots = m_question.slotsIn(way.program);
-            m_question.addTolerance(way, way.right, {}, kMostInSlip, numbers);
+            Rounding(m_question, way).addTolerance(way.right, {}, kMostInSlip, numbers);
         }
         add(slip, {.ways = m_read.size(), .reading = std::move(reading)}, std::move(numbers), nullptr);
         m_read.push_back(std::move(ways));
+    }
+}
+
+/// A magnitude in the other sense of its line is a negative one in the sense that the question has.
+void Alternatives::turnBack(const Solved& solved, Numbers& numbers) const {
+    for (std::size_t answer = 0; answer < solved.solutions.size(); ++answer) {
+        const Solution& solution = solved.solutions[answer];
+        for (const VectorId vector : vectorsOf(m_question.sketch())) {
+            const SolvedForce& force = vector == kSumVector ? solution.sum : solution.forces[vector.index];
+            const std::size_t quantity = m_question.find(magnitudeId(vector));
+            if (force.turned && quantity < m_question.quantities.size())
+                numbers.value[m_question.cell(quantity, answer)] *= -1;
+        }
     }
 }
 
@@ -194,7 +244,9 @@ double Alternatives::formTolerance(const Form& form, std::size_t cell, double va
 
 void Alternatives::addForms(std::size_t slip) {
     const SymbolLookup lookUp = [this](const Formula& part) { return rightValue(part.id); };
-    for (std::size_t cell = 0; cell < m_question.asked * m_question.answers; ++cell) {
+    const std::size_t cells =
+        catalogue()[slip].isOnTheWay ? m_question.cells() : m_question.asked * m_question.answers;
+    for (std::size_t cell = 0; cell < cells; ++cell) {
         const double right = m_question.right().value[cell];
         if (!isThere(right))
             continue;

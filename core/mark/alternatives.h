@@ -1,6 +1,7 @@
 // The numbers that the slips give, made once for a question. Internal to mark/.
 #pragma once
 
+#include "core/mark/rounding.h"
 #include "core/mark/slips.h"
 
 #include <deque>
@@ -29,6 +30,7 @@ struct Alternative {
     Numbers numbers;           ///< kNone where it says nothing
     std::vector<bool> changed; ///< by cell: another number than the right one
     std::vector<Route> routes; ///< chains in which it gives the same
+    bool isSwapped = false;    ///< the first answer's numbers in the cells of the second, and the reverse
 };
 
 class Alternatives {
@@ -43,8 +45,6 @@ public:
     }
     /// A slip in a question that is read wrongly as well; its index.
     std::size_t keep(Alternative alternative, Origin origin);
-    std::size_t next() const { return m_singles.size() + m_kept.size(); }
-    void dropFrom(std::size_t index); ///< the last one that was kept
     const Origin& origin(const Alternative& alternative) const { return m_origins[alternative.origin]; }
     const Ways& ways(const Origin& origin) const { return *m_read[origin.ways]; }
     /// Null where the question is read as it stands.
@@ -69,13 +69,16 @@ public:
 private:
     void addRewrites(std::size_t slip);
     void addReadings(std::size_t slip);
+    void turnBack(const Solved& solved, Numbers& numbers) const;
     void addShortCuts(std::size_t slip);
     void addForms(std::size_t slip);
     void add(std::size_t slip, Origin origin, Numbers numbers, const Route* route);
+    bool addNumbers(std::size_t slip, Numbers numbers, const Route* route, bool isSwapped);
     double formTolerance(const Form& form, std::size_t cell, double value) const;
 
     const Question& m_question;
     std::vector<std::shared_ptr<const Ways>> m_read; ///< the question's own, then as it was read
+    std::vector<Rounding> m_rounding;                ///< of the question's own ways
     std::deque<Origin> m_origins;
     std::vector<Alternative> m_singles;
     std::deque<Alternative> m_kept;

@@ -6,6 +6,7 @@ namespace tailpoint::marking::entries {
 std::vector<Slip> answerForms() {
     return {
         {.id = "wrong-turn",
+         .name = SENTENCE("marking", "angle in the other turning sense"),
          .place = SlipPlace::reporting,
          .common = 5,
          .strong = SENTENCE("marking",
@@ -18,6 +19,7 @@ std::vector<Slip> answerForms() {
          .forms = answer_forms::wrongTurn,
          .verdict = Verdict::axis},
         {.id = "wrong-axis",
+         .name = SENTENCE("marking", "angle from another axis"),
          .place = SlipPlace::reporting,
          .common = 4,
          .strong = SENTENCE("marking", "This is what you get if the right direction is counted from an axis "
@@ -30,19 +32,21 @@ std::vector<Slip> answerForms() {
          .forms = answer_forms::wrongAxis,
          .verdict = Verdict::axis},
         {.id = "opposite",
+         .name = SENTENCE("marking", "arrow turned round"),
          .place = SlipPlace::reporting,
          .common = 4,
-         .strong = SENTENCE(
-             "marking", "This is what you get if the arrow is turned round: the angle is half a turn off."),
-         .weak =
-             SENTENCE("marking",
-                      "One way to get this number is to turn the arrow round: the angle is half a turn off."),
+         .strong = SENTENCE("marking", "This is what you get if the arrow is turned round: the angle is half "
+                                       "a turn off, every component has the other sign."),
+         .weak = SENTENCE("marking", "One way to get this number is to turn the arrow round: the angle is "
+                                     "half a turn off, every component has the other sign."),
          .mend = SENTENCE(
              "marking",
              "Sketch the vectors tip to tail: the resultant runs from the first tail to the last tip."),
          .ask = SENTENCE("marking", "Where does your arrow begin, and where does it end?"),
-         .forms = answer_forms::opposite},
+         .forms = answer_forms::opposite,
+         .isOnTheWay = true},
         {.id = "no-sum-turned",
+         .name = SENTENCE("marking", "resultant for the balancing force"),
          .place = SlipPlace::reading,
          .common = 4,
          .strong = SENTENCE("marking", "This is what you get if the resultant of the given forces is stated "
@@ -54,6 +58,7 @@ std::vector<Slip> answerForms() {
          .ask = SENTENCE("marking", "Is it the resultant that is asked for, or the force that balances it?"),
          .forms = answer_forms::noSumTurned},
         {.id = "complement",
+         .name = SENTENCE("marking", "a quarter turn less the angle"),
          .place = SlipPlace::reporting,
          .common = 2,
          .strong = SENTENCE(
@@ -68,6 +73,7 @@ std::vector<Slip> answerForms() {
          .forms = answer_forms::complement,
          .verdict = Verdict::axis},
         {.id = "supplement",
+         .name = SENTENCE("marking", "a half turn less the angle"),
          .place = SlipPlace::reporting,
          .common = 2,
          .strong =
@@ -80,8 +86,10 @@ std::vector<Slip> answerForms() {
                                      "axis or beside the negative one."),
          .ask = SENTENCE("marking", "Beside which end of the axis does your angle stand?"),
          .forms = answer_forms::supplement,
-         .verdict = Verdict::axis},
+         .verdict = Verdict::axis,
+         .isOnTheWay = true},
         {.id = "unit-confused",
+         .name = SENTENCE("marking", "magnitude in another unit"),
          .place = SlipPlace::reporting,
          .common = 3,
          .strong = SENTENCE(
@@ -97,6 +105,7 @@ std::vector<Slip> answerForms() {
          .verdict = Verdict::unit,
          .isScaled = true},
         {.id = "radians-for-degrees",
+         .name = SENTENCE("marking", "angle in radians for degrees"),
          .place = SlipPlace::reporting,
          .common = 3,
          .strong = SENTENCE("marking", "This is what you get if the right angle is stated in radians where "
@@ -111,6 +120,7 @@ std::vector<Slip> answerForms() {
          .verdict = Verdict::unit,
          .isScaled = true},
         {.id = "gons-for-degrees",
+         .name = SENTENCE("marking", "angle in gon for degrees"),
          .place = SlipPlace::reporting,
          .common = 2,
          .strong = SENTENCE("marking", "This is what you get if the right angle is stated in gon where "
@@ -124,6 +134,7 @@ std::vector<Slip> answerForms() {
          .verdict = Verdict::unit,
          .isScaled = true},
         {.id = "decimal-point",
+         .name = SENTENCE("marking", "decimal point moved"),
          .place = SlipPlace::reporting,
          .common = 2,
          .strong =
@@ -136,6 +147,7 @@ std::vector<Slip> answerForms() {
          .forms = answer_forms::decimalPoint,
          .isScaled = true},
         {.id = "digits-exchanged",
+         .name = SENTENCE("marking", "two digits exchanged"),
          .place = SlipPlace::reporting,
          .common = 2,
          .strong = SENTENCE("marking", "This is what you get if two neighbouring digits of the right value "
@@ -146,6 +158,7 @@ std::vector<Slip> answerForms() {
          .ask = SENTENCE("marking", "What does your calculator show?"),
          .forms = answer_forms::digitsExchanged},
         {.id = "tip-at-midpoint",
+         .name = SENTENCE("marking", "tip where the diagonals cross"),
          .place = SlipPlace::reporting,
          .common = 2,
          .strong = SENTENCE("marking", "This is what you get if the arrow ends where the two diagonals "

@@ -1,4 +1,5 @@
 // The right answer in another form: from another axis, in another unit, its digits exchanged.
+#include "core/mark/attempt.h"
 #include "core/mark/rewriting.h"
 
 #include "core/formula/turns.h"
@@ -75,6 +76,24 @@ std::vector<Counted> countedOtherwise(const Question& question) {
     return all;
 }
 
+/// Above 1: between the sheet's unit and each other, and those that are kept in mind.
+std::vector<double> unitFactors(ForceUnit own) {
+    std::vector<double> factors;
+    const auto add = [&](double factor) {
+        factor = std::max(factor, 1 / factor);
+        if (factor > 1 && std::none_of(factors.begin(), factors.end(), [&](double other) {
+                return std::abs(other - factor) < 1e-9 * factor;
+            }))
+            factors.push_back(factor);
+    };
+    const double pound = newtonsPer(ForceUnit::lbf), kilogramme = newtonsPer(ForceUnit::kgf);
+    for (const double factor : {1000.0, pound, kilogramme, kilogramme / pound})
+        add(factor);
+    for (const ForceUnit unit : kForceUnits)
+        add(newtonsPer(unit) / newtonsPer(own));
+    return factors;
+}
+
 /// `angle` laid off from there: the turn in front of an angle that is taken away, else behind.
 Formula turnedFrom(AngleUnit unit, double from, Formula angle) {
     const double turn = turnIn(unit);
@@ -98,7 +117,10 @@ Forms complement(const Question& question, std::size_t cell, double value) {
 }
 
 Forms supplement(const Question& question, std::size_t cell, double value) {
-    if (!question.isDirection(cell) || isReversed(question, cell, value, -1, question.turn() / 2))
+    const bool isDirection = question.isDirection(cell);
+    if (!isDirection && !isAngle(question.ownId(cell)))
+        return {};
+    if (isDirection && isReversed(question, cell, value, -1, question.turn() / 2))
         return {};
     return all(ofWhom(question, cell),
                {less(halfTurn(question.sketch().angleUnit), symbolOf(question, cell))});
@@ -137,6 +159,9 @@ Forms wrongTurn(const Question& question, std::size_t cell, double value) {
 }
 
 Forms opposite(const Question& question, std::size_t cell, double) {
+    const What what = question.ownId(cell).what;
+    if (what == What::x || what == What::y)
+        return all(ofWhom(question, cell), {negative(symbolOf(question, cell))});
     if (!question.isDirection(cell))
         return {};
     return all(ofWhom(question, cell),
@@ -149,17 +174,19 @@ Forms noSumTurned(const Question& question, std::size_t cell, double value) {
     return balancing ? opposite(question, cell, value) : Forms();
 }
 
-Forms unitConfused(const Question& question, std::size_t cell, double) {
+/// From the full value, and from the one that is shown.
+Forms unitConfused(const Question& question, std::size_t cell, double value) {
     if (!isMagnitude(question, cell))
         return {};
+    const std::string shown = shownForceWithUnit(value, question.sketch());
     std::vector<Formula> formulas;
-    for (const double factor : {1000.0, newtonsPer(ForceUnit::lbf), newtonsPer(ForceUnit::kgf),
-                                newtonsPer(ForceUnit::kgf) / newtonsPer(ForceUnit::lbf)}) {
-        // a tie away from zero, as by hand: 9.80665 is 9.8067
-        const Formula shown = number(factor, shortest(roundedToFigures(factor * (1 + 1e-12), 5)));
-        formulas.push_back(product(symbolOf(question, cell), shown));
-        formulas.push_back(over(symbolOf(question, cell), shown));
-    }
+    for (const Formula& of : {symbolOf(question, cell), numberWithUnit(numberIn(shown), shown)})
+        for (const double factor : unitFactors(question.sketch().forceUnit)) {
+            // a tie away from zero, as by hand: 9.80665 is 9.8067
+            const Formula rounded = number(factor, shortest(roundedToFigures(factor * (1 + 1e-12), 5)));
+            formulas.push_back(product(of, rounded));
+            formulas.push_back(over(of, rounded));
+        }
     return all(ofWhom(question, cell), std::move(formulas));
 }
 

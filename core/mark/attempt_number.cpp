@@ -138,8 +138,8 @@ Readable<GivenNumber> readForce(std::string_view typed, const Sketch& sketch) {
         const double bare = numberIn(reading);
         const Extent extent = extentOf(reading, bare, figuresOf(magnitude->value, sketch));
         const double unit = bare == 0 ? 1 : magnitude->value / bare;
-        out.readings.push_back(
-            {isNegative ? -magnitude->value : magnitude->value, unit * extent.unit / 2, extent.figures});
+        out.readings.push_back({isNegative ? -magnitude->value : magnitude->value, unit * extent.unit / 2,
+                                extent.figures, unit});
     }
     return out;
 }

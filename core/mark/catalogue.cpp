@@ -32,4 +32,11 @@ std::vector<SlipEntry> slipEntries() {
     return all;
 }
 
+std::string slipName(std::string_view id, const Sentences* sentences) {
+    for (const marking::Slip& slip : marking::catalogue())
+        if (slip.id == id)
+            return Voice(sentences).text(slip.name);
+    return std::string(id);
+}
+
 } // namespace tailpoint

@@ -45,7 +45,7 @@ Formula expanded(const Formula& formula, const std::function<const Formula*(cons
 }
 
 /// An angle's digits with another unit behind them: 115.0° keyed as 115 rad.
-Formula asRadians(const Formula& angle) {
+Formula withUnit(const Formula& angle, std::string_view unit) {
     Formula copy = angle;
     if (copy.kind == FormulaKind::number && !copy.sub.empty()) {
         if (copy.text.find('.') != std::string::npos) {
@@ -53,19 +53,19 @@ Formula asRadians(const Formula& angle) {
             if (copy.text.back() == '.')
                 copy.text.pop_back();
         }
-        copy.sub = "rad";
+        copy.sub = unit;
     }
     for (Formula& part : copy.parts)
-        part = asRadians(part);
+        part = withUnit(part, unit);
     return copy;
 }
 
-/// As it is keyed: a function of radians without the factor that makes them so.
+/// As it is keyed: a function in another mode without the factor that makes it so.
 Formula asKeyed(const Formula& formula, bool inNumbers) {
-    const Formula* keyed = keyedInRadians(formula);
+    const auto keyed = keyedOtherwise(formula);
     Formula copy = formula;
-    if (keyed != nullptr)
-        copy.parts[0] = inNumbers ? asRadians(*keyed) : *keyed;
+    if (keyed)
+        copy.parts[0] = inNumbers ? withUnit(*keyed->angle, keyed->unit) : *keyed->angle;
     else
         for (Formula& part : copy.parts)
             part = asKeyed(part, inNumbers);
@@ -123,6 +123,9 @@ Working Telling::working(const QuantityId& subject, const Formula& formula, cons
         out.substituted = asKeyed(numbers, true);
     if (value)
         out.value = numberOf(subject, *value, false);
+    if (out.general && out.substituted &&
+        tailpoint::toText(*out.general) == tailpoint::toText(*out.substituted))
+        out.general.reset();
     if (out.substituted && out.value && tailpoint::toText(*out.substituted) == tailpoint::toText(*out.value))
         out.substituted.reset(); // told once
     return out;

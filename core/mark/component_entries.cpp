@@ -6,6 +6,7 @@ namespace tailpoint::marking::entries {
 std::vector<Slip> components() {
     return {
         {.id = "component-sign",
+         .name = SENTENCE("marking", "sign of a component"),
          .place = SlipPlace::calculation,
          .common = 4,
          .strong = SENTENCE("marking", "This is what you get if a component of {of} has the wrong sign."),
@@ -17,6 +18,7 @@ std::vector<Slip> components() {
          .ask = SENTENCE("marking", "Which signs do the components of {of} have?"),
          .rewrites = component_slips::componentSign},
         {.id = "sine-cosine-exchanged",
+         .name = SENTENCE("marking", "sine and cosine exchanged"),
          .place = SlipPlace::calculation,
          .common = 4,
          .strong =
@@ -26,8 +28,10 @@ std::vector<Slip> components() {
          .mend = SENTENCE("marking", "The cosine belongs to the leg beside the angle. Test it: at 0° all of "
                                      "the force lies along the axis from which the angle counts."),
          .ask = SENTENCE("marking", "Which leg lies beside the angle?"),
-         .rewrites = component_slips::sineCosineExchanged},
+         .rewrites = component_slips::sineCosineExchanged,
+         .goesBySigns = true},
         {.id = "sine-cosine-exchanged-once",
+         .name = SENTENCE("marking", "sine and cosine exchanged once"),
          .place = SlipPlace::calculation,
          .common = 3,
          .strong = SENTENCE(
@@ -38,8 +42,10 @@ std::vector<Slip> components() {
          .mend = SENTENCE("marking", "The cosine belongs to the leg beside the angle: mark the angle of {of} "
                                      "in the drawing, and from which axis it counts."),
          .ask = SENTENCE("marking", "From which axis does the angle of {of} count?"),
-         .rewrites = component_slips::sineCosineExchangedOnce},
+         .rewrites = component_slips::sineCosineExchangedOnce,
+         .goesBySigns = true},
         {.id = "component-left-out",
+         .name = SENTENCE("marking", "a component left out"),
          .place = SlipPlace::calculation,
          .common = 3,
          .strong = SENTENCE("marking", "This is what you get if a component of {of} is left out."),
@@ -50,6 +56,7 @@ std::vector<Slip> components() {
          .ask = SENTENCE("marking", "Which components of {of} are in your sums?"),
          .rewrites = component_slips::componentLeftOut},
         {.id = "component-whole",
+         .name = SENTENCE("marking", "whole magnitude as a component"),
          .place = SlipPlace::calculation,
          .common = 3,
          .strong = SENTENCE("marking",
@@ -60,8 +67,10 @@ std::vector<Slip> components() {
          .mend = SENTENCE("marking",
                           "A component is shorter than its force, unless the force lies along that axis."),
          .ask = SENTENCE("marking", "How long is {of} along that axis?"),
-         .rewrites = component_slips::componentWhole},
+         .rewrites = component_slips::componentWhole,
+         .goesBySigns = true},
         {.id = "right-side-lost",
+         .name = SENTENCE("marking", "component of the sum left out"),
          .place = SlipPlace::calculation,
          .common = 2,
          .strong = SENTENCE(
@@ -74,6 +83,7 @@ std::vector<Slip> components() {
          .ask = SENTENCE("marking", "What stands on the right side of your two sums?"),
          .rewrites = component_slips::rightSideLost},
         {.id = "components-added",
+         .name = SENTENCE("marking", "components added as numbers"),
          .place = SlipPlace::calculation,
          .common = 3,
          .strong = SENTENCE("marking",
@@ -85,6 +95,7 @@ std::vector<Slip> components() {
          .ask = SENTENCE("marking", "How did you put the two components together?"),
          .rewrites = component_slips::componentsAdded},
         {.id = "component-for-force",
+         .name = SENTENCE("marking", "a component for the magnitude"),
          .place = SlipPlace::calculation,
          .common = 3,
          .strong = SENTENCE("marking", "This is what you get if a component is stated as the magnitude."),
@@ -94,6 +105,7 @@ std::vector<Slip> components() {
          .ask = SENTENCE("marking", "Is your value the vector or its component?"),
          .rewrites = component_slips::componentForForce},
         {.id = "negative-squared",
+         .name = SENTENCE("marking", "negative component squared"),
          .place = SlipPlace::calculation,
          .common = 2,
          .strong = SENTENCE("marking", "This is what you get if a negative component is squared without "
@@ -105,8 +117,10 @@ std::vector<Slip> components() {
                       "Set a negative number in brackets before you square it; a square is never negative."),
          .ask =
              SENTENCE("marking", "What does your calculator show for the square of the negative component?"),
-         .rewrites = component_slips::negativeSquared},
+         .rewrites = component_slips::negativeSquared,
+         .goesBySigns = true},
         {.id = "quadrant-missed",
+         .name = SENTENCE("marking", "wrong quadrant"),
          .place = SlipPlace::calculation,
          .common = 4,
          .strong = SENTENCE(
@@ -119,6 +133,7 @@ std::vector<Slip> components() {
          .ask = SENTENCE("marking", "In which quadrant do your components lie?"),
          .rewrites = component_slips::quadrantMissed},
         {.id = "tangent-inverted",
+         .name = SENTENCE("marking", "tangent upside down"),
          .place = SlipPlace::calculation,
          .common = 4,
          .strong = SENTENCE("marking", "This is what you get if the tangent is taken upside down, x over y, "
@@ -128,8 +143,10 @@ std::vector<Slip> components() {
          .mend = SENTENCE("marking", "From the x axis the tangent is y over x: the leg opposite to the angle "
                                      "over the leg beside it."),
          .ask = SENTENCE("marking", "Which component stands above in your tangent?"),
-         .rewrites = component_slips::tangentInverted},
+         .rewrites = component_slips::tangentInverted,
+         .goesBySigns = true},
         {.id = "slope-ratio-taken",
+         .name = SENTENCE("marking", "ratio of the legs for a component"),
          .place = SlipPlace::calculation,
          .common = 3,
          .strong = SENTENCE("marking", "This is what you get if a component of {of} is taken with the ratio "
@@ -142,6 +159,7 @@ std::vector<Slip> components() {
          .ask = SENTENCE("marking", "What stands below in the ratio for the component of {of}?"),
          .rewrites = component_slips::slopeRatioTaken},
         {.id = "slope-shares",
+         .name = SENTENCE("marking", "force shared out by the legs"),
          .place = SlipPlace::calculation,
          .common = 2,
          .strong = SENTENCE("marking", "This is what you get if {of} is shared out as run to rise, so that "
@@ -153,6 +171,7 @@ std::vector<Slip> components() {
          .ask = SENTENCE("marking", "What stands below in the ratio for the components of {of}?"),
          .rewrites = component_slips::slopeShares},
         {.id = "perpendicular-for-oblique",
+         .name = SENTENCE("marking", "projections for oblique components"),
          .place = SlipPlace::calculation,
          .common = 3,
          .strong = SENTENCE("marking",
@@ -166,6 +185,7 @@ std::vector<Slip> components() {
          .ask = SENTENCE("marking", "Do the two lines make a right angle?"),
          .rewrites = component_slips::perpendicularForOblique},
         {.id = "equation-sign",
+         .name = SENTENCE("marking", "sign of a term"),
          .place = SlipPlace::calculation,
          .common = 3,
          .strong =

@@ -35,6 +35,10 @@ Formula signedLike(const Formula& formula, Formula size) {
     return formula.kind == FormulaKind::negative ? negative(std::move(size)) : size;
 }
 
+bool isNegative(const Pattern& pattern, const QuantityId& id) {
+    return pattern.at(id).value_or(0) < 0;
+}
+
 /// Of a component along a slope: F · leg/length.
 const Formula* slopeRatio(const Line& line) {
     if (!isComponent(line))
@@ -61,6 +65,14 @@ MaybeLine functionsExchanged(const Line& line) {
     });
 }
 
+/// With the sign that the component has.
+MaybeLine withSignKept(const Pattern& pattern, const Line& line, MaybeLine changed) {
+    if (!changed || slopeRatio(line) != nullptr)
+        return std::nullopt;
+    Formula size = absolute(withoutSign(changed->cases.front().formula));
+    return withFormula(line, isNegative(pattern, line.subject) ? negative(std::move(size)) : std::move(size));
+}
+
 /// Cosine for sine; along a slope the other leg.
 MaybeLine legsExchanged(const Pattern& pattern, const Line& line) {
     if (slopeRatio(line) == nullptr)
@@ -84,14 +96,9 @@ std::vector<Rewrite> byVector(std::vector<Rewrite> each) {
     return all;
 }
 
-bool isNegative(const Pattern& pattern, const QuantityId& id) {
-    return pattern.at(id).value_or(0) < 0;
-}
-
 /// The legs of a slope as they were typed.
 std::optional<SlopeForm> slopeOf(const Pattern& pattern, VectorId vector) {
-    const Force& force = vector == kSumVector ? pattern.sketch().sum : pattern.sketch().forces[vector.index];
-    const auto* slope = std::get_if<SlopeForm>(&force.direction.form);
+    const auto* slope = std::get_if<SlopeForm>(&vectorOf(pattern.sketch(), vector).direction.form);
     return slope ? std::optional(SlopeForm{std::abs(slope->run), std::abs(slope->rise)}) : std::nullopt;
 }
 
@@ -123,7 +130,11 @@ std::vector<Rewrite> sineCosineExchanged(const Pattern& pattern) {
     const auto terms = [&](const Line& line) {
         return line.kind == LineKind::term ? functionsExchanged(line) : std::nullopt;
     };
+    const auto signsKept = [&](const Line& line) {
+        return isComponent(line) ? withSignKept(pattern, line, functionsExchanged(line)) : std::nullopt;
+    };
     auto all = allLines(pattern, components);
+    append(all, allLines(pattern, signsKept));
     append(all, allLines(pattern, terms));
     append(all, allLines(pattern, [&](const Line& line) {
                auto now = components(line);
@@ -140,6 +151,10 @@ std::vector<Rewrite> sineCosineExchangedOnce(const Pattern& pattern) {
     auto all = byVector(eachLine(pattern, [&](const Line& line) {
         return isComponent(line) ? legsExchanged(pattern, line) : std::nullopt;
     }));
+    append(all, byVector(eachLine(pattern, [&](const Line& line) {
+               return isComponent(line) ? withSignKept(pattern, line, functionsExchanged(line))
+                                        : std::nullopt;
+           })));
     append(all, byVector(eachLine(pattern, [](const Line& line) {
                return line.kind == LineKind::term ? functionsExchanged(line) : std::nullopt;
            })));
@@ -197,13 +212,17 @@ std::vector<Rewrite> slopeRatioTaken(const Pattern& pattern) {
 }
 
 std::vector<Rewrite> slopeShares(const Pattern& pattern) {
-    return byVector(eachLine(pattern, [&](const Line& line) -> MaybeLine {
+    const auto shared = [&](const Line& line) -> MaybeLine {
         const Formula* ratio = slopeRatio(line);
         const auto slope = ratio ? slopeOf(pattern, line.subject.of) : std::nullopt;
         if (!slope)
             return std::nullopt;
         return withRatio(line, over(ratio->parts[0], sum(plain(slope->run), plain(slope->rise))));
-    }));
+    };
+    auto all = byVector(eachLine(pattern, shared));
+    if (all.size() > 1)
+        append(all, allLines(pattern, shared));
+    return all;
 }
 
 std::vector<Rewrite> perpendicularForOblique(const Pattern& pattern) {

@@ -30,7 +30,7 @@ bool canBeTold(const Question& question, const Given& given, const Slip* slip) {
 /// What a number says of the given ones.
 struct Fit {
     std::vector<std::size_t> explained;
-    std::size_t contradicted = 0;
+    std::size_t contradicted = 0, againstRight = 0;
 };
 /// `slip`: a single one.
 Fit fitOf(const Question& question, const std::vector<Given>& givens, const Numbers& numbers,
@@ -46,8 +46,10 @@ Fit fitOf(const Question& question, const std::vector<Given>& givens, const Numb
                                    : fits(question, given.cell, given.reading, value, tolerance);
         if (isFitting && canBeTold(question, given, slip))
             fit.explained.push_back(i);
-        else if (!isFitting && given.verdict != Verdict::follows)
+        else if (!isFitting && given.verdict != Verdict::follows) {
             ++fit.contradicted;
+            fit.againstRight += given.isGood() ? 1 : 0;
+        }
     }
     return fit;
 }
@@ -92,7 +94,7 @@ bool areOneByNature(std::string_view a, std::string_view b) {
                                  [&](const auto& list) { return holds(list, a) && holds(list, b); });
 }
 
-const Pairs& Findings::pairs() const {
+Pairs& Findings::pairs() const {
     if (!m_pairs)
         m_pairs = std::make_unique<Pairs>(m_question, m_alternatives);
     return *m_pairs;
@@ -100,12 +102,15 @@ const Pairs& Findings::pairs() const {
 
 namespace {
 
-/// Explains more; contradicts less; needs no rounding on the way; is more common; stands earlier.
+/// Has nothing right against it; explains more; contradicts less; needs no rounding on the way; is more
+/// common; stands earlier.
 class Ranking {
 public:
     explicit Ranking(const Alternatives& alternatives) : m_alternatives(alternatives) {}
 
     bool operator()(const Fitting& a, const Fitting& b) const {
+        if ((a.againstRight > 0) != (b.againstRight > 0))
+            return b.againstRight > 0;
         if (a.explained.size() != b.explained.size())
             return a.explained.size() > b.explained.size();
         if (a.contradicted != b.contradicted)
@@ -144,9 +149,12 @@ std::vector<Fitting> merged(const Question& question, const Alternatives& altern
             out.push_back(std::move(one));
             continue;
         }
-        const bool leads = areOneByNature(ranking.slip(one).id, ranking.slip(*same).id) &&
-                           ranking.slip(one).place == SlipPlace::reporting &&
-                           ranking.slip(*same).place != SlipPlace::reporting &&
+        if (one.againstRight > 0 && same->againstRight == 0)
+            continue;
+        const Slip &slip = ranking.slip(one), &other = ranking.slip(*same);
+        const bool isUnit = slip.verdict == Verdict::unit && isOneNumber(question, givens, one, *same);
+        const bool leads = (isUnit || areOneByNature(slip.id, other.id)) &&
+                           slip.place == SlipPlace::reporting && other.place != SlipPlace::reporting &&
                            one.contradicted <= same->contradicted;
         if (leads)
             std::swap(*same, one);
@@ -155,7 +163,8 @@ std::vector<Fitting> merged(const Question& question, const Alternatives& altern
     return out;
 }
 
-/// Those that explain what better ones don't, and their equals.
+/// Those that explain what better ones don't, and their equals but for those with something right against
+/// them.
 std::vector<Fitting> chosen(std::vector<Fitting> fittings, const std::vector<Given>& givens) {
     std::vector<Fitting> out;
     std::vector<bool> explained(givens.size(), false);
@@ -165,7 +174,8 @@ std::vector<Fitting> chosen(std::vector<Fitting> fittings, const std::vector<Giv
         const bool isNew = std::any_of(one.explained.begin(), one.explained.end(),
                                        [&](std::size_t i) { return !explained[i]; });
         const bool isEqual = std::any_of(out.begin(), out.end(), [&](const Fitting& other) {
-            return other.explained == one.explained && other.contradicted == one.contradicted;
+            return other.explained == one.explained && other.contradicted == one.contradicted &&
+                   one.againstRight == 0;
         });
         if ((!isNew && !isEqual) || out.size() == kMostFindings)
             continue;
@@ -192,6 +202,7 @@ std::vector<Fitting> Findings::singles(const std::vector<Given>& givens) const {
         fitting.numbers = one.numbers;
         fitting.explained = std::move(fit.explained);
         fitting.contradicted = fit.contradicted;
+        fitting.againstRight = fit.againstRight;
         fitting.isNear = isNear(m_question, givens, fitting);
         all.push_back(std::move(fitting));
     }
@@ -212,7 +223,8 @@ void Findings::addPairs(const std::vector<Given>& givens, std::vector<Fitting>& 
         if (explained < 2)
             continue;
         Fitting fitting;
-        fitting.slips.push_back({pairs().all()[pair].first, pairs().all()[pair].second});
+        const auto [first, second] = pairs().slipsOf(pair);
+        fitting.slips.push_back({first, second});
         fitting.numbers = pairs().numbersOf(pair);
         Fit fit = fitOf(m_question, givens, fitting.numbers, nullptr, [&](std::size_t cell) {
             return !isSame(m_question, cell, fitting.numbers.value[cell], m_question.right().value[cell]);

@@ -15,7 +15,7 @@ struct Fitting {
     std::vector<One> slips;             ///< the one that is named in front
     Numbers numbers;                    ///< of that one
     std::vector<std::size_t> explained; ///< given numbers, by their index, in the order of calculation
-    std::size_t contradicted = 0;
+    std::size_t contradicted = 0, againstRight = 0; ///< given numbers, and those of them that are right
     bool isNear = false; ///< misses nothing by more than half a unit of the given digit
     double covered = 1;
     bool isStrong = false;
@@ -34,7 +34,7 @@ public:
 
     /// Likeliest first; none where nothing is wrong.
     std::vector<Fitting> find(const std::vector<Given>& givens) const;
-    const Pairs& pairs() const;
+    Pairs& pairs() const;
 
 private:
     std::vector<Fitting> singles(const std::vector<Given>& givens) const;

@@ -1,5 +1,5 @@
 // What is wrong, and right for an earlier wrong value: every chain with that value put in.
-#include "core/mark/match.h"
+#include "core/mark/balance.h"
 
 #include <algorithm>
 
@@ -65,12 +65,14 @@ private:
             return false;
         Numbers numbers(m_question.cells());
         numbers.value[given.cell] = static_cast<double>(*value);
+        const double most = m_question.limit(given.cell, numbers.value[given.cell], kMostInFollowing);
+        if (!fits(m_question, given.cell, given.reading, numbers.value[given.cell], most))
+            return false; // whatever rounding moves
         m_question.addTolerance(way, state, {}, kMostInFollowing, numbers, puts);
         double room = numbers.tolerance[given.cell];
         for (std::size_t i = 0; i < sources.size(); ++i) // what the given values' last digits leave open
             room += effect(way, state, puts, i, given.cell, sources[i]);
-        room = std::min(room, m_question.limit(given.cell, numbers.value[given.cell], kMostInFollowing));
-        if (!fits(m_question, given.cell, given.reading, numbers.value[given.cell], room))
+        if (!fits(m_question, given.cell, given.reading, numbers.value[given.cell], std::min(room, most)))
             return false;
         for (const Source& source : sources)
             given.follows.push_back(source.given);
@@ -91,7 +93,65 @@ private:
     std::vector<Given>& m_givens;
 };
 
+bool isFree(const Question& question, const Given& given) {
+    return given.isWrong() && !given.isTooCoarse && given.verdict != Verdict::follows &&
+           question.quantityOf(given.cell) < question.asked;
+}
+
+/// Whether it follows, by whatever way, from the other.
+bool comesFrom(const std::vector<Given>& givens, std::size_t given, std::size_t other) {
+    const auto& sources = givens[given].follows;
+    return given == other || std::any_of(sources.begin(), sources.end(), [&](std::size_t source) {
+               return comesFrom(givens, source, other);
+           });
+}
+
+/// Right for one wrong value, or for all of them.
+bool isBalanced(const Balance& balance, std::vector<Given>& givens, std::size_t target,
+                const std::vector<std::size_t>& sources) {
+    std::vector<std::vector<std::size_t>> sets;
+    for (const std::size_t source : sources)
+        sets.push_back({source});
+    if (sources.size() > 1)
+        sets.push_back(sources);
+    for (const std::vector<std::size_t>& set : sets) {
+        std::vector<const Given*> wrong;
+        for (const std::size_t source : set)
+            wrong.push_back(&givens[source]);
+        if (balance.follows(givens[target], wrong)) {
+            givens[target].verdict = Verdict::follows;
+            givens[target].follows = set;
+            return true;
+        }
+    }
+    return false;
+}
+
 } // namespace
+
+bool findBalanced(const Question& question, std::vector<Given>& givens, const std::vector<Known>& known) {
+    std::vector<std::size_t> targets;
+    for (std::size_t i = givens.size(); i-- > 0;) // the later one in front
+        if (isFree(question, givens[i]) && known[i] != Known::withOthers)
+            targets.push_back(i);
+    std::stable_sort(targets.begin(), targets.end(),
+                     [&](std::size_t a, std::size_t b) { return known[a] < known[b]; });
+    std::optional<Balance> balance;
+    bool any = false;
+    for (const std::size_t target : targets) {
+        std::vector<std::size_t> sources;
+        for (std::size_t i = 0; i < givens.size(); ++i)
+            if (givens[i].isWrong() && !givens[i].isTooCoarse &&
+                question.quantityOf(givens[i].cell) < question.asked && !comesFrom(givens, i, target))
+                sources.push_back(i);
+        if (sources.empty())
+            continue;
+        if (!balance)
+            balance.emplace(question, question.answerOf(givens[target].cell));
+        any = isBalanced(*balance, givens, target, sources) || any;
+    }
+    return any;
+}
 
 void findFollowing(const Question& question, std::vector<Given>& givens) {
     Following(question, givens).find();

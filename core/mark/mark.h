@@ -63,6 +63,7 @@ struct GivenReading {
     double value = 0;
     double half = 0;  ///< half a unit of its last digit (a drawn one's tolerance)
     int figures = 15; ///< significant figures of a magnitude, decimals of an angle
+    double unit = 1;  ///< of a magnitude: the unit in which it is written, in the sheet's
 };
 struct GivenNumber {
     std::string text; ///< as typed: "335 N"
@@ -134,6 +135,7 @@ struct Finding {
     /// Every number that the slip leads to, what is right in it too: what is asked, then what is on the way.
     std::vector<std::pair<QuantityId, double>> numbers;
     std::shared_ptr<const Sketch> read; ///< the question as it was read, where it was read wrongly
+    Prose about;    ///< the given numbers that it explains: "R = 335 N, θ_R = −23.1°"
     Prose sentence; ///< "This is what you get if …", of weak evidence "One way to get this number is …"
     Prose mend;     ///< what to do instead
     std::vector<std::string> also; ///< ids of slips that give the same numbers
@@ -214,6 +216,9 @@ struct SlipEntry {
     int common; ///< a prior: 5 among the most frequent, 1 rare
 };
 std::vector<SlipEntry> slipEntries();
+/// A slip's id in a few words, without a full stop: "supplement in the law of cosines"; an unknown id as it
+/// is.
+std::string slipName(std::string_view id, const Sentences* sentences = nullptr);
 
 /// Plain text of a marking: a line for each quantity, a sentence for each finding with its changed line.
 std::string toText(const Marking& marking, Minus minus = Minus::ascii, std::size_t width = 96);

@@ -96,11 +96,12 @@ std::string toText(const Marking& marking, Minus minus, std::size_t width) {
         appendWrapped(out, "  ", toText(remark, minus), width);
     for (const Finding& finding : marking.slips) {
         out += '\n';
-        appendWrapped(out, "  ", toText(finding.sentence, minus), width);
+        appendWrapped(out, "  ", toText(finding.about, minus) + ':', width);
+        appendWrapped(out, "    ", toText(finding.sentence, minus), width);
         for (const ChangedLine& line : finding.lines) {
-            appendWrapped(out, "    ", toText(line.changed, minus), width);
+            appendWrapped(out, "      ", toText(line.changed, minus), width);
             if (line.right)
-                appendWrapped(out, "    right: ", toText(*line.right, minus), width);
+                appendWrapped(out, "      right: ", toText(*line.right, minus), width);
         }
         for (const Prose& reading : finding.readings)
             appendWrapped(out, "    ", toText(reading, minus), width);

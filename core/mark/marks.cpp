@@ -5,11 +5,25 @@
 
 namespace tailpoint::marking {
 
+/// A rare slip that fits one number alone says nothing.
+Known Sheet::knownBy(const Fitting& fitting) const {
+    if (fitting.slips.front().second || fitting.againstRight > 0)
+        return Known::nothing;
+    const bool isRare = m_telling.slipOf(fitting.slips.front().first).common < 3 && !fitting.isStrong;
+    return fitting.explained.size() > 1 ? Known::withOthers : isRare ? Known::nothing : Known::alone;
+}
+
 Part Sheet::part(const Attempt& attempt, std::size_t answer, std::size_t position) const {
     Part part;
     part.givens = givenIn(m_question, attempt, answer, position);
     findFollowing(m_question, part.givens);
     part.fittings = m_findings.find(part.givens);
+    std::vector<Known> known(part.givens.size(), Known::nothing);
+    for (const Fitting& fitting : part.fittings)
+        for (const std::size_t i : fitting.explained)
+            known[i] = std::max(known[i], knownBy(fitting));
+    if (findBalanced(m_question, part.givens, known))
+        part.fittings = m_findings.find(part.givens);
     judge(part);
     return part;
 }
@@ -32,13 +46,13 @@ std::ptrdiff_t weightOf(const Part& part) {
            static_cast<std::ptrdiff_t>(first.contradicted) - (first.slips.front().second ? 1 : 0);
 }
 
-/// More points; then more that is right; then the one of which more is explained; then the milder verdict.
+/// More that is right; then the one of which more is explained; then more points, the milder verdict.
 bool isBetter(const Part& a, const Part& b) {
-    if (a.points != b.points)
-        return a.points > b.points;
     if (goodOnes(a) != goodOnes(b))
         return goodOnes(a) > goodOnes(b);
-    return weightOf(a) != weightOf(b) ? weightOf(a) > weightOf(b) : rankOf(a.verdict) > rankOf(b.verdict);
+    if (weightOf(a) != weightOf(b))
+        return weightOf(a) > weightOf(b);
+    return a.points != b.points ? a.points > b.points : rankOf(a.verdict) > rankOf(b.verdict);
 }
 
 } // namespace

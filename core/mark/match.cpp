@@ -16,13 +16,13 @@ double unitOf(double value, int figures) {
     return std::pow(10.0, std::floor(std::log10(std::abs(value))) + 1 - figures);
 }
 
-/// `given` is what `right` becomes when it is rounded or cut off to that unit; ties either way.
-bool isRoundedTo(double given, double right, double unit) {
+/// `given` is what `right` becomes when it is rounded to that unit, a tie either way, or cut off there.
+bool isRoundedTo(double given, double right, double unit, bool mayBeCut) {
     const double steps = given / unit;
     if (std::abs(steps - std::round(steps)) > 1e-6 * std::max(1.0, std::abs(steps)))
         return false;
     const bool isRounded = std::abs(given - right) <= unit * (0.5 + kBit);
-    const bool isCut = std::abs(given) <= std::abs(right) * (1 + kBit) &&
+    const bool isCut = mayBeCut && std::abs(given) <= std::abs(right) * (1 + kBit) &&
                        std::abs(right) - std::abs(given) < unit * (1 + kBit) && given * right >= 0;
     return isRounded || isCut;
 }
@@ -39,14 +39,15 @@ bool isShorter(const Question& question, std::size_t cell, double given, double 
         const int asked = shownAngleDecimals(question.sketch());
         const int least = question.sketch().angleUnit == AngleUnit::rad ? 2 : 0; // whole degrees at least
         for (int decimals = least; decimals <= std::max(asked, std::min(digits, 8)); ++decimals)
-            if (isRoundedTo(given, right, std::pow(10.0, -decimals)))
+            if (isRoundedTo(given, right, std::pow(10.0, -decimals), true))
                 return true;
         return false;
     }
     const int asked = figuresOf(right, question.sketch());
     for (int figures = std::min(kLeastFigures, asked);
          right != 0 && figures <= std::max(asked, std::min(digits, 12)); ++figures)
-        if (isRoundedTo(given, right, unitOf(right, figures)))
+        if (isRoundedTo(given, right, unitOf(right, figures),
+                        figures >= asked)) // fewer, and cut, is too much
             return true;
     return false;
 }
@@ -61,11 +62,17 @@ bool isTooCoarse(const Question& question, std::size_t cell, const GivenReading&
            given.half > unitOf(right, kLeastFigures) / 2 * (1 + kBit);
 }
 
+/// In the unit in which it is written: there its figures count.
+GivenReading asWritten(const GivenReading& given) {
+    return {given.value / given.unit, given.half / given.unit, given.figures};
+}
+
 Likeness likenessTo(const Question& question, const Numbers& rights, std::size_t cell,
-                    const GivenReading& given, bool drawn) {
-    const double right = rights.value[cell];
-    if (!isThere(right))
+                    const GivenReading& stated, bool drawn) {
+    if (!isThere(rights.value[cell]))
         return Likeness::none;
+    const GivenReading given = asWritten(stated);
+    const double right = rights.value[cell] / stated.unit;
     const double off = question.apart(cell, given.value, right);
     // counted in as many whole turns as the given direction is
     const double there = question.isDirection(cell)
@@ -85,7 +92,7 @@ Likeness likenessTo(const Question& question, const Numbers& rights, std::size_t
     const double coarse =
         question.dimension(cell) == Dimension::angle ? question.degree() : unitOf(right, kLeastFigures);
     const double room =
-        std::min(given.half, coarse / 2) + rights.tolerance[cell]; // which is limited by itself
+        std::min(given.half, coarse / 2) + rights.tolerance[cell] / stated.unit; // which is limited by itself
     return off <= room + bit ? Likeness::rounded : Likeness::none;
 }
 
@@ -208,8 +215,9 @@ std::vector<Given> givenIn(const Question& question, const Attempt& attempt, std
         given.number = &value.numbers[std::min(position, value.numbers.size() - 1)];
         judge(question, given);
         const double right = question.right().value[given.cell];
-        given.isMoreThanAsked = given.verdict == Verdict::right && !given.number->drawn && isThere(right) &&
-                                given.reading.half < 0.4 * question.halfAsked(given.cell, right);
+        given.isMoreThanAsked =
+            given.verdict == Verdict::right && !given.number->drawn && isThere(right) &&
+            asWritten(given.reading).half < 0.4 * question.halfAsked(given.cell, right / given.reading.unit);
         givens.push_back(std::move(given));
     }
     turnRound(question, givens);

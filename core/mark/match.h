@@ -44,4 +44,10 @@ std::vector<Given> givenIn(const Question& question, const Attempt& attempt, std
 /// Marks those that are right for an earlier wrong value.
 void findFollowing(const Question& question, std::vector<Given>& givens);
 
+/// By given number: what single slips say of it.
+enum class Known : std::uint8_t { nothing, alone, withOthers };
+/// Marks those that are right for another wrong one by the balance of all vectors (balance.h). Of two that
+/// are so for each other the one follows of which less is known, else the later one. Whether any was found.
+bool findBalanced(const Question& question, std::vector<Given>& givens, const std::vector<Known>& known);
+
 } // namespace tailpoint::marking

@@ -8,12 +8,13 @@ namespace {
 
 /// Of more slips no pair would say anything.
 constexpr std::size_t kMostPairedSlips = 300;
-/// A chain of more lines has more pairs than they are worth: their evidence would be nothing.
+/// A chain of more lines has more pairs than they are worth: their evidence would be nothing. Nor are two
+/// slips looked for where several forces are added two at a time: so many lines explain any two numbers.
 constexpr std::size_t kMostLines = 24;
 /// Two rare slips at once are nobody's.
 constexpr int kLeastCommon = 6;
 
-/// Different lines are changed, or another place.
+/// Different lines are changed.
 bool canBePaired(const Rewrite& a, const Rewrite& b) {
     for (const Change& one : a.changes)
         for (const Change& other : b.changes)
@@ -24,166 +25,173 @@ bool canBePaired(const Rewrite& a, const Rewrite& b) {
 
 } // namespace
 
+bool isPaired(const Way& way) {
+    return way.program.lines() <= kMostLines && way.chain.route.way != Route::Way::parallelograms;
+}
+
 Pairs::Pairs(const Question& question, Alternatives& alternatives)
     : m_question(question), m_alternatives(alternatives), m_columns(question.asked * question.answers) {
-    if (alternatives.singles().size() > kMostPairedSlips)
+    const auto& singles = alternatives.singles();
+    if (static_cast<std::size_t>(std::count_if(singles.begin(), singles.end(), [&](const Alternative& one) {
+            return !alternatives.origin(one).form;
+        })) > kMostPairedSlips)
         return;
-    addRewrites();
-    addReadings();
+    std::vector<std::vector<Ran>> own;
+    for (std::size_t way = 0; way < question.own.ways.size(); ++way)
+        own.push_back(isPaired(question.own.ways[way]) ? ranIn(way) : std::vector<Ran>());
+    for (std::size_t way = 0; way < own.size(); ++way)
+        addRewrites(way, own[way]);
+    for (std::size_t i = 0; i < singles.size(); ++i)
+        addReading(i, own);
     addForms();
 }
 
-void Pairs::add(std::size_t first, std::size_t second, const Numbers& numbers) {
-    const auto isChanged = [&](std::size_t cell) {
-        const double value = numbers.value[cell], right = m_question.right().value[cell];
-        return isThere(value) && isThere(right) && !isSame(m_question, cell, value, right);
-    };
-    std::array<std::size_t, 2> changed{};
-    for (std::size_t cell = 0; cell < m_columns.size(); ++cell)
-        changed[m_question.answerOf(cell)] += isChanged(cell) ? 1 : 0;
-    if (std::max(changed[0], changed[1]) < 2) // it must explain two given numbers
-        return;
-    const Alternative &a = m_alternatives.at(first), &b = m_alternatives.at(second);
-    m_pairs.push_back({static_cast<std::uint32_t>(first), static_cast<std::uint32_t>(second)});
+bool Pairs::add(const Pair& pair, const std::vector<double>& values) {
+    std::vector<double> changed(m_columns.size(), kNone);
+    std::array<std::size_t, 2> count{};
     for (std::size_t cell = 0; cell < m_columns.size(); ++cell) {
-        m_columns[cell].value.push_back(static_cast<float>(isChanged(cell) ? numbers.value[cell] : kNone));
+        const double value = values[cell], right = m_question.right().value[cell];
+        if (!isThere(value) || !isThere(right) || isSame(m_question, cell, value, right))
+            continue;
+        changed[cell] = value;
+        ++count[m_question.answerOf(cell)];
+    }
+    if (std::max(count[0], count[1]) < 2) // it must explain two given numbers
+        return false;
+    const Numbers& a = m_alternatives.singles()[pair.first].numbers;
+    const Numbers& b = tolerancesOf(pair);
+    for (std::size_t cell = 0; cell < m_columns.size(); ++cell) {
+        m_columns[cell].value.push_back(static_cast<float>(changed[cell]));
         m_columns[cell].tolerance.push_back(
-            static_cast<float>(std::max(a.numbers.tolerance[cell], b.numbers.tolerance[cell])));
+            static_cast<float>(std::max(a.tolerance[cell], b.tolerance[cell])));
     }
+    m_pairs.push_back(pair);
+    return true;
 }
 
-/// Both rewrites of one chain, or one of a question read wrongly.
-std::optional<Numbers> Pairs::inOneChain(const Origin& a, const Origin& b, Tolerance tolerance) const {
-    const bool isReading = a.reading && b.ways == a.ways;
-    if (!isReading &&
-        (!a.rewrite || a.ways != b.ways || a.way != b.way || !canBePaired(*a.rewrite, *b.rewrite)))
-        return std::nullopt;
-    const Way& way = m_alternatives.ways(b).ways[b.way];
-    Rewrite both = *b.rewrite;
-    if (!isReading)
-        both.changes.insert(both.changes.end(), a.rewrite->changes.begin(), a.rewrite->changes.end());
-    const Alternatives::Run run = Alternatives::run(way, both);
-    Numbers numbers = m_alternatives.numbersIn(way, run.state);
-    if (tolerance == Tolerance::ofChange)
-        m_question.addTolerance(way, run.state, run.patches, kMostInSlip, numbers);
-    else if (tolerance == Tolerance::ofRight)
-        m_question.addTolerance(way, way.right, {}, kMostInSlip, numbers);
-    return numbers;
+const Numbers& Pairs::tolerancesOf(const Pair& pair) const {
+    return pair.isRead ? m_parts[pair.second].like->numbers : m_alternatives.singles()[pair.second].numbers;
 }
 
-/// Two rewrites, or a form of what a slip gives. Empty where they don't go together.
-std::optional<Numbers> Pairs::together(std::size_t first, std::size_t second, bool tolerances) const {
-    const Alternative &one = m_alternatives.at(first), &other = m_alternatives.at(second);
-    const Origin &a = m_alternatives.origin(one), &b = m_alternatives.origin(other);
-    if (b.rewrite) {
-        const bool isSteep = m_alternatives.slip(one).isSteep || m_alternatives.slip(other).isSteep;
-        return inOneChain(a, b,
-                          !tolerances ? Tolerance::none
-                          : isSteep   ? Tolerance::ofRight
-                                      : Tolerance::ofChange);
-    }
-    if (!b.form || a.form)
-        return std::nullopt;
-    Numbers numbers = one.numbers;
-    const double before = numbers.value[b.cell];
-    if (!isThere(before) || !one.changed[b.cell])
-        return std::nullopt;
-    const auto value = evaluate(b.form->formula, m_question.sketch().angleUnit,
-                                [before](const Formula&) { return std::optional<long double>(before); });
-    if (!value)
-        return std::nullopt;
-    numbers.value[b.cell] = static_cast<double>(*value);
-    return numbers;
+std::vector<double> Pairs::askedIn(const Way& way, const Program::State& state) const {
+    std::vector<double> values(m_columns.size(), kNone);
+    for (std::size_t cell = 0; cell < values.size(); ++cell)
+        if (const auto value = state.at(way.slots[cell]))
+            values[cell] = static_cast<double>(*value);
+    return values;
 }
 
 bool Pairs::areCommon(std::size_t first, std::size_t second) const {
-    const auto& singles = m_alternatives.singles();
-    return m_alternatives.slip(singles[first]).common + m_alternatives.slip(singles[second]).common >=
-           kLeastCommon;
+    return catalogue()[first].common + catalogue()[second].common >= kLeastCommon;
 }
 
-void Pairs::addRewrites() {
+bool Pairs::areSameAsked(const std::vector<double>& a, const std::vector<double>& b) const {
+    for (std::size_t cell = 0; cell < a.size(); ++cell)
+        if (isThere(a[cell]) != isThere(b[cell]) ||
+            (isThere(a[cell]) && !isSame(m_question, cell, a[cell], b[cell])))
+            return false;
+    return true;
+}
+
+/// Of slips that make the same of what is asked only the commonest: with a third they do so again.
+std::vector<Pairs::Ran> Pairs::ranIn(std::size_t way) const {
+    std::vector<Ran> all;
     const auto& singles = m_alternatives.singles();
-    std::vector<std::vector<std::pair<std::size_t, Alternatives::Run>>> byWay(m_question.own.ways.size());
-    for (std::size_t i = 0; i < singles.size(); ++i)
-        if (const Origin& origin = m_alternatives.origin(singles[i]); origin.rewrite)
-            byWay[origin.way].emplace_back(
-                i, Alternatives::run(m_question.own.ways[origin.way], *origin.rewrite));
+    for (std::size_t i = 0; i < singles.size(); ++i) {
+        const Origin& origin = m_alternatives.origin(singles[i]);
+        if (!origin.rewrite || origin.way != way || singles[i].isSwapped)
+            continue;
+        Ran ran{i, Alternatives::run(m_question.own.ways[way], *origin.rewrite)};
+        ran.asked = askedIn(m_question.own.ways[way], ran.run.state);
+        const auto same = std::find_if(all.begin(), all.end(),
+                                       [&](const Ran& one) { return areSameAsked(one.asked, ran.asked); });
+        if (same == all.end())
+            all.push_back(std::move(ran));
+        else if (m_alternatives.slip(singles[same->single]).common < m_alternatives.slip(singles[i]).common)
+            *same = std::move(ran);
+    }
+    return all;
+}
+
+void Pairs::addRewrites(std::size_t number, const std::vector<Ran>& all) {
+    const auto& singles = m_alternatives.singles();
+    const Way& way = m_question.own.ways[number];
     Program::State state;
-    for (std::size_t w = 0; w < byWay.size(); ++w) {
-        const Way& way = m_question.own.ways[w];
-        if (way.program.lines() > kMostLines)
-            continue;
-        for (std::size_t i = 0; i < byWay[w].size(); ++i)
-            for (std::size_t j = i + 1; j < byWay[w].size(); ++j) {
-                const auto& [first, a] = byWay[w][i];
-                const auto& [second, b] = byWay[w][j];
-                if (!areCommon(first, second) ||
-                    !canBePaired(*m_alternatives.origin(singles[first]).rewrite,
-                                 *m_alternatives.origin(singles[second]).rewrite))
-                    continue;
-                way.program.change(a.state, state, b.patches, {}, a.patches);
-                add(first, second, m_alternatives.numbersIn(way, state));
-            }
-    }
+    for (std::size_t i = 0; i < all.size(); ++i)
+        for (std::size_t j = i + 1; j < all.size(); ++j) {
+            const std::size_t first = all[i].single, second = all[j].single;
+            if (!areCommon(singles[first].slip, singles[second].slip) ||
+                !canBePaired(*m_alternatives.origin(singles[first]).rewrite,
+                             *m_alternatives.origin(singles[second]).rewrite))
+                continue;
+            way.program.together({all[i].run.state, all[i].run.patches},
+                                 {all[j].run.state, all[j].run.patches}, {}, state);
+            add({static_cast<std::uint32_t>(first), static_cast<std::uint32_t>(second)}, askedIn(way, state));
+        }
 }
 
-void Pairs::addReadings() {
-    for (std::size_t i = 0; i < m_alternatives.singles().size(); ++i) {
-        const Origin& origin = m_alternatives.origin(m_alternatives.singles()[i]);
-        if (!origin.reading || !origin.reading->inPairs)
-            continue;
-        const auto& ways = m_alternatives.ways(origin).ways;
-        for (std::size_t way = 0; way < ways.size(); ++way)
-            if (ways[way].program.lines() <= kMostLines)
-                addRead(i, ways[way], way);
-    }
+std::optional<double> Pairs::stated(std::size_t slip, std::size_t form) const {
+    const Alternative& one = m_alternatives.singles()[slip];
+    const Origin& origin = m_alternatives.origin(m_alternatives.singles()[form]);
+    const double before = one.numbers.value[origin.cell];
+    if (!isThere(before) || !one.changed[origin.cell] || m_alternatives.origin(one).form)
+        return std::nullopt;
+    const auto value = evaluate(origin.form->formula, m_question.sketch().angleUnit,
+                                [before](const Formula&) { return std::optional<long double>(before); });
+    return value ? std::optional(static_cast<double>(*value)) : std::nullopt;
 }
 
-/// Every slip in a chain of the question as it was read.
-void Pairs::addRead(std::size_t reading, const Way& way, std::size_t number) {
-    const Origin origin = m_alternatives.origin(m_alternatives.singles()[reading]);
-    const Ways& ways = m_alternatives.ways(origin);
-    const auto reduction = reductionOf(ways.sketch, ways.solved);
-    const Pattern pattern{m_question, ways, way, reduction};
-    const int common = m_alternatives.slip(m_alternatives.singles()[reading]).common;
-    for (std::size_t slip = 0; slip < catalogue().size(); ++slip) {
-        if (catalogue()[slip].rewrites == nullptr || catalogue()[slip].common + common < kLeastCommon)
+/// Of the forms those of a direction alone: a wrong number is wrong in any unit.
+void Pairs::addForms() {
+    const auto& singles = m_alternatives.singles();
+    for (std::size_t j = 0; j < singles.size(); ++j) {
+        const Origin& origin = m_alternatives.origin(singles[j]);
+        if (!origin.form || origin.cell >= m_columns.size() ||
+            m_alternatives.slip(singles[j]).verdict != Verdict::axis)
             continue;
-        const auto& singles = m_alternatives.singles();
-        const auto same = std::find_if(singles.begin(), singles.end(),
-                                       [&](const Alternative& one) { return one.slip == slip; });
-        if (same == singles.end())
-            continue;
-        for (Rewrite& rewrite : catalogue()[slip].rewrites(pattern)) {
-            const Numbers numbers = m_alternatives.numbersIn(way, Alternatives::run(way, rewrite).state);
-            const std::size_t before = m_pairs.size(), next = m_alternatives.next();
-            Alternative kept{slip, 0, Numbers(m_question.cells()), same->changed, {way.chain.route}};
-            kept.numbers.tolerance = same->numbers.tolerance;
-            const std::size_t index = m_alternatives.keep(
-                std::move(kept), {.ways = origin.ways, .way = number, .rewrite = std::move(rewrite)});
-            add(reading, index, numbers);
-            if (m_pairs.size() == before)
-                m_alternatives.dropFrom(next);
+        for (std::size_t i = 0; i < singles.size(); ++i) {
+            const auto value =
+                areCommon(singles[i].slip, singles[j].slip) ? stated(i, j) : std::optional<double>();
+            if (!value)
+                continue;
+            std::vector<double> values(singles[i].numbers.value.begin(),
+                                       singles[i].numbers.value.begin() +
+                                           static_cast<std::ptrdiff_t>(m_columns.size()));
+            values[origin.cell] = *value;
+            add({static_cast<std::uint32_t>(i), static_cast<std::uint32_t>(j)}, values);
         }
     }
 }
 
-void Pairs::addForms() {
-    const auto& singles = m_alternatives.singles();
-    for (std::size_t j = 0; j < singles.size(); ++j) {
-        if (!m_alternatives.origin(singles[j]).form ||
-            m_alternatives.slip(singles[j]).verdict != Verdict::axis)
-            continue; // of the forms those of a direction alone: a wrong number is wrong in any unit
-        for (std::size_t i = 0; i < singles.size(); ++i)
-            if (const auto numbers = areCommon(i, j) ? together(i, j, false) : std::nullopt)
-                add(i, j, *numbers);
-    }
+Numbers Pairs::inOneChain(const Way& way, const Rewrite& changed, bool isSteep) const {
+    const Alternatives::Run run = Alternatives::run(way, changed);
+    Numbers numbers = m_alternatives.numbersIn(way, run.state);
+    if (isSteep)
+        m_question.addTolerance(way, way.right, {}, kMostInSlip, numbers);
+    else
+        m_question.addTolerance(way, run.state, run.patches, kMostInSlip, numbers);
+    return numbers;
 }
 
 Numbers Pairs::numbersOf(std::size_t index) const {
     const Pair& pair = m_pairs[index];
-    Numbers numbers = together(pair.first, pair.second, true).value_or(Numbers(m_question.cells()));
+    const auto& singles = m_alternatives.singles();
+    const Origin& first = m_alternatives.origin(singles[pair.first]);
+    const bool isSteep = m_alternatives.slip(singles[pair.first]).isSteep;
+    Numbers numbers(m_question.cells());
+    if (pair.isRead) {
+        const Part& part = m_parts[pair.second];
+        numbers = inOneChain(m_alternatives.ways(first).ways[part.way], *part.rewrite,
+                             isSteep || catalogue()[part.slip].isSteep);
+    } else if (const Origin& second = m_alternatives.origin(singles[pair.second]); second.rewrite) {
+        Rewrite both = *second.rewrite;
+        both.changes.insert(both.changes.end(), first.rewrite->changes.begin(), first.rewrite->changes.end());
+        numbers = inOneChain(m_question.own.ways[second.way], both,
+                             isSteep || m_alternatives.slip(singles[pair.second]).isSteep);
+    } else {
+        numbers = singles[pair.first].numbers;
+        numbers.value[second.cell] = stated(pair.first, pair.second).value_or(kNone);
+    }
     for (std::size_t cell = 0; cell < m_columns.size(); ++cell)
         if (isThere(numbers.value[cell]))
             numbers.tolerance[cell] = std::max(numbers.tolerance[cell], tolerance(index, cell));

@@ -7,8 +7,13 @@ namespace tailpoint::marking {
 
 /// Two slips; what they give together stands in columns, of what is asked alone.
 struct Pair {
-    std::uint32_t first = 0, second = 0; ///< of Alternatives::at()
+    std::uint32_t first = 0;  ///< of Alternatives::singles()
+    std::uint32_t second = 0; ///< the same; of a question that is read wrongly one of its own rewrites
+    bool isRead = false;
 };
+
+/// Whether two slips at once are looked for in that chain.
+bool isPaired(const Way& way);
 
 class Pairs {
 public:
@@ -28,17 +33,44 @@ public:
     }
     /// Evaluated anew, with intermediates and tolerances of its own.
     Numbers numbersOf(std::size_t pair) const;
+    /// Both as Alternatives::at() has them; a rewrite of a question read wrongly is kept there from then on.
+    std::pair<std::size_t, std::size_t> slipsOf(std::size_t pair);
 
 private:
+    /// A slip in a chain of a question that is read wrongly: one of the question's own where the lines that
+    /// it changes are the same, else made for it.
+    struct Part {
+        std::size_t slip = 0, reading = 0, way = 0;
+        const Rewrite* rewrite = nullptr;
+        const Alternative* like = nullptr; ///< the same slip by itself, about as tolerant
+        std::size_t kept = 0;              ///< of Alternatives::at(); 0: not yet
+    };
+    /// A single slip in a chain, run.
+    struct Ran {
+        std::size_t single = 0;
+        Alternatives::Run run;
+        std::vector<double> asked{}; ///< what it makes of what is asked
+    };
+    /// Of a slip's forms those that a question read wrongly shares with the question as it stands.
+    struct Shared {
+        std::vector<std::pair<std::size_t, std::size_t>> places;
+        bool isWhole = true;
+    };
+    std::vector<Ran> ranIn(std::size_t way) const;
     bool areCommon(std::size_t first, std::size_t second) const;
-    void addRewrites();
+    void addRewrites(std::size_t way, const std::vector<Ran>& all);
     void addForms();
-    void addReadings();
-    void addRead(std::size_t reading, const Way& way, std::size_t number);
-    enum class Tolerance : std::uint8_t { none, ofChange, ofRight };
-    std::optional<Numbers> inOneChain(const Origin& a, const Origin& b, Tolerance tolerance) const;
-    void add(std::size_t first, std::size_t second, const Numbers& numbers);
-    std::optional<Numbers> together(std::size_t first, std::size_t second, bool tolerances) const;
+    void addReading(std::size_t reading, const std::vector<std::vector<Ran>>& own);
+    void addRead(std::size_t reading, std::size_t way, const std::vector<Ran>& own);
+    void addMadeAnew(std::size_t reading, std::size_t way, const std::vector<Shared>& shared);
+    bool addPart(const Part& part, const Way& way, const Program::State& state);
+    Numbers inOneChain(const Way& way, const Rewrite& changed, bool isSteep) const;
+    /// A form's number of what a slip gives; empty where they don't go together.
+    std::optional<double> stated(std::size_t slip, std::size_t form) const;
+    const Numbers& tolerancesOf(const Pair& pair) const;
+    bool add(const Pair& pair, const std::vector<double>& values);
+    bool areSameAsked(const std::vector<double>& a, const std::vector<double>& b) const;
+    std::vector<double> askedIn(const Way& way, const Program::State& state) const;
 
     const Question& m_question;
     Alternatives& m_alternatives;
@@ -47,6 +79,8 @@ private:
     };
     std::vector<Pair> m_pairs;
     std::vector<Column> m_columns;
+    std::vector<Part> m_parts;
+    std::deque<Rewrite> m_made;
 };
 
 } // namespace tailpoint::marking

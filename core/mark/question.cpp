@@ -8,9 +8,8 @@ namespace tailpoint::marking {
 
 namespace {
 
-constexpr std::size_t kMostMoved = 300; ///< lines
-constexpr double kNoise = 1e-13;        ///< of all magnitudes
-constexpr double kRoundedAngle = 0.1;   ///< degrees: to what angles on the way are rounded at least
+constexpr double kNoise = 1e-13;      ///< of all magnitudes
+constexpr double kRoundedAngle = 0.1; ///< degrees: to what angles on the way are rounded at least
 
 QuantityId common(QuantityId id) {
     id.answer = 0;
@@ -165,7 +164,7 @@ void Question::addTolerance(const Way& way, const Program::State& state,
                             std::span<const Program::Patch> patches, double most, Numbers& numbers,
                             std::span<const Program::Put> puts) const {
     std::vector<double> moved(cells(), 0);
-    if (way.program.lines() > kMostMoved) { // so many halves add up to more than the limit
+    if (isTooLong(way.program)) {
         for (std::size_t cell = 0; cell < cells(); ++cell)
             if (isThere(numbers.value[cell]) && way.slots[cell] != Program::kNoSlot)
                 numbers.tolerance[cell] = limit(cell, numbers.value[cell], most);
@@ -179,7 +178,7 @@ void Question::addTolerance(const Way& way, const Program::State& state,
             std::any_of(puts.begin(), puts.end(), [&](const Program::Put& put) { return put.slot == slot; });
         if (way.chain.lines[line].kind == LineKind::check || !value || isPut)
             continue;
-        const double half = halfUnit(way.program.quantity(slot).what, static_cast<double>(*value));
+        const double half = halfOfMoved(way.program.quantity(slot).what, static_cast<double>(*value));
         for (const double off : {half, -half}) {
             trial.move(line, *value + off);
             for (const std::size_t other : trial.moved())

@@ -44,6 +44,16 @@ struct Ways {
     Ways(const Sketch& sketch, const Solved& solved);
 };
 
+/// Of the rounding on the way, as shares of a magnitude (and as so many hundredths of degrees): for what is
+/// right, for a slip, and for what follows from given values, whose own digits count too. Source: common
+/// practice, no source.
+inline constexpr double kMostRounded = 0.01, kMostInSlip = 0.01, kMostInFollowing = 0.03;
+
+/// Of so many lines the halves add up to more than the limit.
+inline bool isTooLong(const Program& program) {
+    return program.lines() > 300;
+}
+
 class Question {
 public:
     Question(const Sketch& sketch, const Solved& solved, const MarkOptions& options);
@@ -85,6 +95,9 @@ public:
 
     /// Half a unit of a value on the way, at the asked figures.
     double halfUnit(What what, double value) const;
+    /// The same for a value that is itself moved by rounding: shortly below a power of ten it may be rounded
+    /// like one above.
+    double halfOfMoved(What what, double value) const { return halfUnit(what, value * (1 + kMostRounded)); }
     /// At which the asked figures end: "520" -> 0.5.
     double halfAsked(std::size_t cell, double value) const;
     /// How far a direction, an angle or a magnitude lies from another.
@@ -104,10 +117,5 @@ private:
 
     QuantityIndex m_index; ///< of ids common to both answers
 };
-
-/// Of the rounding on the way, as shares of a magnitude (and as so many hundredths of degrees): for what is
-/// right, for a slip, and for what follows from given values, whose own digits count too. Source: common
-/// practice, no source.
-inline constexpr double kMostRounded = 0.01, kMostInSlip = 0.01, kMostInFollowing = 0.03;
 
 } // namespace tailpoint::marking

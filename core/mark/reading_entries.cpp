@@ -6,6 +6,7 @@ namespace tailpoint::marking::entries {
 std::vector<Slip> readings() {
     return {
         {.id = "sign-of-direction",
+         .name = SENTENCE("marking", "direction with the other sign"),
          .place = SlipPlace::reading,
          .common = 4,
          .strong = SENTENCE("marking", "This is what you get if the direction of {of} is read with the other "
@@ -16,7 +17,20 @@ std::vector<Slip> readings() {
                                      "negative ones the other way."),
          .ask = SENTENCE("marking", "On which side of the axis did you draw {of}?"),
          .readings = reading_slips::signOfDirection},
+        {.id = "signs-of-directions",
+         .name = SENTENCE("marking", "all directions with the other sign"),
+         .place = SlipPlace::reading,
+         .common = 2,
+         .strong = SENTENCE("marking", "This is what you get if all directions are read with the other sign, "
+                                       "so that the whole figure lies on the other side of the axis."),
+         .weak = SENTENCE("marking", "One way to get this number is to read all directions with the other "
+                                     "sign, so that the whole figure lies on the other side of the axis."),
+         .mend = SENTENCE("marking", "Draw each force where its sign says: positive angles in the sheet's "
+                                     "sense, negative ones the other way."),
+         .ask = SENTENCE("marking", "In which sense does the sheet count its angles?"),
+         .readings = reading_slips::signsOfDirections},
         {.id = "other-sense-read",
+         .name = SENTENCE("marking", "a given arrow turned round"),
          .place = SlipPlace::reading,
          .common = 3,
          .strong = SENTENCE("marking", "This is what you get if {of} is taken with its arrow turned round."),
@@ -28,6 +42,7 @@ std::vector<Slip> readings() {
          .ask = SENTENCE("marking", "Which way does the arrow of {of} point?"),
          .readings = reading_slips::otherSenseRead},
         {.id = "other-axis-read",
+         .name = SENTENCE("marking", "direction read from the other axis"),
          .place = SlipPlace::reading,
          .common = 3,
          .strong = SENTENCE("marking", "This is what you get if a given direction is read from the y axis in "
@@ -39,6 +54,7 @@ std::vector<Slip> readings() {
          .ask = SENTENCE("marking", "From which axis did you draw the given angles?"),
          .readings = reading_slips::otherAxisRead},
         {.id = "slope-exchanged",
+         .name = SENTENCE("marking", "run and rise exchanged"),
          .place = SlipPlace::reading,
          .common = 3,
          .strong =
@@ -50,6 +66,7 @@ std::vector<Slip> readings() {
          .ask = SENTENCE("marking", "Which leg of the slope's triangle lies along x?"),
          .readings = reading_slips::slopeExchanged},
         {.id = "bearing-as-angle",
+         .name = SENTENCE("marking", "bearing laid off from the x axis"),
          .place = SlipPlace::reading,
          .common = 3,
          .strong = SENTENCE("marking", "This is what you get if a bearing's angle is laid off from the x "
@@ -61,6 +78,7 @@ std::vector<Slip> readings() {
          .ask = SENTENCE("marking", "From which axis did you lay off the bearing?"),
          .readings = reading_slips::bearingAsAngle},
         {.id = "magnitudes-exchanged",
+         .name = SENTENCE("marking", "given magnitudes exchanged"),
          .place = SlipPlace::reading,
          .common = 3,
          .strong = SENTENCE("marking", "This is what you get if the two given magnitudes are exchanged."),
@@ -70,6 +88,7 @@ std::vector<Slip> readings() {
          .ask = SENTENCE("marking", "Which magnitude stands beside which arrow?"),
          .readings = reading_slips::magnitudesExchanged},
         {.id = "force-left-out",
+         .name = SENTENCE("marking", "a force left out"),
          .place = SlipPlace::reading,
          .common = 3,
          .strong = SENTENCE("marking", "This is what you get if {of} is left out."),
@@ -79,6 +98,7 @@ std::vector<Slip> readings() {
          .ask = SENTENCE("marking", "Which forces are in your sum?"),
          .readings = reading_slips::forceLeftOut},
         {.id = "force-counted-twice",
+         .name = SENTENCE("marking", "a force counted twice"),
          .place = SlipPlace::reading,
          .common = 2,
          .strong = SENTENCE("marking", "This is what you get if {of} is counted twice."),
@@ -87,6 +107,7 @@ std::vector<Slip> readings() {
          .ask = SENTENCE("marking", "Which forces are in your sum?"),
          .readings = reading_slips::forceCountedTwice},
         {.id = "resultant-as-a-force",
+         .name = SENTENCE("marking", "the given sum as one more force"),
          .place = SlipPlace::reading,
          .common = 4,
          .strong = SENTENCE("marking", "This is what you get if the given resultant {of} is added to the "

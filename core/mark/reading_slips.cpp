@@ -1,5 +1,5 @@
 // The question read wrongly: another sketch, solved as ever.
-#include "core/mark/slips.h"
+#include "core/mark/rewriting.h"
 
 #include <algorithm>
 
@@ -7,21 +7,11 @@ namespace tailpoint::marking::reading_slips {
 
 namespace {
 
+using marking::vectorOf;
+
 Force& vectorOf(Sketch& sketch, VectorId vector) {
     return vector == kSumVector ? sketch.sum : sketch.forces[vector.index];
 }
-const Force& vectorOf(const Sketch& sketch, VectorId vector) {
-    return vector == kSumVector ? sketch.sum : sketch.forces[vector.index];
-}
-
-std::vector<VectorId> vectorsOf(const Sketch& sketch) {
-    std::vector<VectorId> all;
-    for (std::size_t i = 0; i < sketch.forces.size(); ++i)
-        all.push_back(forceVector(i));
-    all.push_back(kSumVector);
-    return all;
-}
-
 std::vector<VectorId> fullyGiven(const Sketch& sketch) {
     std::vector<VectorId> all;
     for (std::size_t i = 0; i < sketch.forces.size(); ++i)
@@ -154,6 +144,15 @@ std::vector<Reading> slopeExchanged(const Question& question) {
 
 std::vector<Reading> signOfDirection(const Question& question) {
     return eachDirection(question, withSignTurned);
+}
+
+std::vector<Reading> signsOfDirections(const Question& question) {
+    auto all = eachAndAll(question, withSignTurned);
+    if (all.size() > 1) // all at once alone
+        all.erase(all.begin(), all.end() - 1);
+    else
+        all.clear();
+    return all;
 }
 
 std::vector<Reading> otherAxisRead(const Question& question) {

@@ -93,6 +93,11 @@ std::vector<Rewrite> referralForgotten(const Pattern& pattern) {
                 all.push_back(
                     {{{i, withFormula(lines[i], pattern.symbol(angle))}}, lines[i].subject.of, angle.of});
     }
+    auto each = allLines(pattern, [](const Line& line) { // of two directions both
+        return turnedOtherwise(line, [](const TurnForm& form) { return MaybeFormula(form.angle); });
+    });
+    if (!each.empty() && each.front().changes.size() > 1)
+        append(all, std::move(each));
     return all;
 }
 

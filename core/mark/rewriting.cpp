@@ -25,6 +25,18 @@ bool replaceIn(Formula& formula, const Changed& change) {
 
 } // namespace
 
+const Force& vectorOf(const Sketch& sketch, VectorId vector) {
+    return vector == kSumVector ? sketch.sum : sketch.forces[vector.index];
+}
+
+std::vector<VectorId> vectorsOf(const Sketch& sketch) {
+    std::vector<VectorId> all;
+    for (std::size_t i = 0; i < sketch.forces.size(); ++i)
+        all.push_back(forceVector(i));
+    all.push_back(kSumVector);
+    return all;
+}
+
 const Line* Pattern::find(const QuantityId& subject) const {
     const std::size_t line = indexOf(subject);
     return line < chain().lines.size() ? &chain().lines[line] : nullptr;
@@ -69,13 +81,18 @@ bool isInverse(const Formula& formula) {
     return formula.kind == FormulaKind::function && formula.text.starts_with("arc");
 }
 
-const Formula* keyedInRadians(const Formula& formula) {
+std::optional<Keyed> keyedOtherwise(const Formula& formula) {
     if (formula.kind != FormulaKind::function || isInverse(formula))
-        return nullptr;
+        return std::nullopt;
     const Formula& keyed = formula.parts[0];
-    const bool isKeyed = keyed.kind == FormulaKind::product && keyed.parts.size() == 2 &&
-                         keyed.parts[0].kind == FormulaKind::fraction && keyed.parts[0].parts[1].text == "π";
-    return isKeyed ? &keyed.parts[1] : nullptr;
+    if (keyed.kind != FormulaKind::product || keyed.parts.size() != 2 ||
+        keyed.parts[0].kind != FormulaKind::fraction)
+        return std::nullopt;
+    const std::string &above = keyed.parts[0].parts[0].text, &below = keyed.parts[0].parts[1].text;
+    const bool isDegrees = (above == "π" && below == "180") || (above == "10" && below == "9");
+    if (below != "π" && !isDegrees)
+        return std::nullopt;
+    return Keyed{&keyed.parts[1], isDegrees ? "°" : "rad"};
 }
 
 bool isTurnOf(const Formula& formula) {
@@ -96,6 +113,17 @@ Formula plain(double value) {
 
 const Formula& withoutSign(const Formula& formula) {
     return formula.kind == FormulaKind::negative ? formula.parts[0] : formula;
+}
+
+std::optional<Tails> tailsOf(const Line& line) {
+    if (line.kind != LineKind::tails || line.cases.front().formula.parts.empty())
+        return std::nullopt;
+    const Formula& first = line.cases.front().formula;
+    const bool isSupplement = isTurnOf(first.parts[0]);
+    const Formula& difference = isSupplement ? first.parts[1].parts[0] : first;
+    if (difference.kind != FormulaKind::sum || difference.parts.size() != 2)
+        return std::nullopt;
+    return Tails{difference.parts[0], withoutSign(difference.parts[1]), isSupplement};
 }
 
 bool isFamily(const Pattern& pattern, Family family) {

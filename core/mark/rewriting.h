@@ -9,6 +9,9 @@ namespace tailpoint::marking {
 
 using Changed = std::function<std::optional<Formula>(const Formula&)>;
 
+const Force& vectorOf(const Sketch& sketch, VectorId vector); ///< a force or the sum
+std::vector<VectorId> vectorsOf(const Sketch& sketch);        ///< the forces, then the sum
+
 /// The tree with every part for which `change` has another in its place; empty where there is none.
 /// A changed part isn't looked into again, a tree above a changed part is no longer the quantity it stood
 /// for.
@@ -24,13 +27,25 @@ Line withFormula(const Line& line, Formula formula);
 
 bool isFunction(const Formula& formula, std::string_view name); ///< "sin" and so on
 bool isInverse(const Formula& formula);                         ///< arcsin, arccos, arctan
-/// What sin, cos or tan is taken of with the calculator set to radians: the angle's digits as they stand.
-const Formula* keyedInRadians(const Formula& formula);
+/// What sin, cos or tan is taken of with the calculator set to radians or to degrees: the angle's digits as
+/// they stand, with that unit behind them ("rad", "°").
+struct Keyed {
+    const Formula* angle;
+    std::string_view unit;
+};
+std::optional<Keyed> keyedOtherwise(const Formula& formula);
 bool isTurnOf(const Formula& formula); ///< a whole, half or quarter turn, with its minus
 Formula less(Formula a, Formula b);
 Formula half(const Pattern& pattern); ///< a half turn
 Formula plain(double value);
 const Formula& withoutSign(const Formula& formula);
+
+/// An angle as the difference of two directions, or the supplement of one.
+struct Tails {
+    Formula a, b;
+    bool isSupplement = false;
+};
+std::optional<Tails> tailsOf(const Line& line);
 
 bool isFamily(const Pattern& pattern, Family family);
 bool isAngle(const QuantityId& id); ///< of the triangle, or between tails

@@ -21,6 +21,17 @@ std::size_t rankOf(Verdict verdict) {
                                     kWorstFirst.begin());
 }
 
+/// The same slip in reading or calculation has cost another number already.
+bool Sheet::isChargedBefore(const Part& part, const Fitting& fitting) const {
+    const Slip& slip = m_telling.slipOf(fitting.slips.front().first);
+    return (slip.place == SlipPlace::reading || slip.place == SlipPlace::calculation) &&
+           !fitting.slips.front().second &&
+           std::any_of(part.fittings.data(), &fitting, [&](const Fitting& other) {
+               return !other.slips.front().second && other.explained != fitting.explained &&
+                      &m_telling.slipOf(other.slips.front().first) == &slip;
+           });
+}
+
 /// Of a wrong one: what the likeliest finding that explains it makes of it.
 Verdict Sheet::verdictOf(const Part& part, std::size_t index) const {
     const Given& given = part.givens[index];
@@ -37,8 +48,11 @@ Verdict Sheet::verdictOf(const Part& part, std::size_t index) const {
             continue;
         const Slip& slip = m_telling.slipOf(fitting.slips.front().first);
         const auto& second = fitting.slips.front().second;
-        if (slip.verdict != Verdict::slip && !second)
+        const bool isOfItsKind = slip.verdict != Verdict::axis || m_question.isDirection(given.cell);
+        if (slip.verdict != Verdict::slip && isOfItsKind && !second)
             return slip.verdict;
+        if (isChargedBefore(part, fitting))
+            return Verdict::follows;
         const auto place = static_cast<std::size_t>(
             std::find(fitting.explained.begin(), fitting.explained.end(), index) - fitting.explained.begin());
         // one slip costs once, two cost twice, and all that a short cut gives
@@ -166,8 +180,7 @@ MarkedQuantity Sheet::marked(const Part& part, std::size_t cell) const {
 void Sheet::judge(const Part& part, std::size_t index, MarkedQuantity& marked) const {
     const Given& given = part.givens[index];
     marked.given = given.reading.value;
-    marked.givenText = given.number->drawn ? m_telling.shown(given.cell, given.reading.value)
-                                           : m_telling.asGiven(given.cell, *given.number);
+    marked.givenText = m_telling.stated(given);
     marked.verdict = verdictOf(part, index);
     if (marked.verdict == Verdict::follows)
         for (const std::size_t source : given.follows)

@@ -27,11 +27,13 @@ public:
 
 private:
     Part part(const Attempt& attempt, std::size_t answer, std::size_t position) const;
+    Known knownBy(const Fitting& fitting) const;
     Marking both(const Attempt& attempt) const;
     void judge(Part& part) const;
     void judge(const Part& part, std::size_t index, MarkedQuantity& marked) const;
     MarkedQuantity marked(const Part& part, std::size_t cell) const;
     void remarkMoreFigures(Part& part) const;
+    bool isChargedBefore(const Part& part, const Fitting& fitting) const;
     Verdict verdictOf(const Part& part, std::size_t given) const;
     Verdict rootOf(const Part& part, std::size_t given, int depth) const;
     Verdict whole(const Part& part) const;

@@ -10,18 +10,6 @@ namespace tailpoint::marking::short_cuts {
 
 namespace {
 
-const Force& vectorOf(const Sketch& sketch, VectorId vector) {
-    return vector == kSumVector ? sketch.sum : sketch.forces[vector.index];
-}
-
-std::vector<VectorId> vectorsOf(const Sketch& sketch) {
-    std::vector<VectorId> all;
-    for (std::size_t i = 0; i < sketch.forces.size(); ++i)
-        all.push_back(forceVector(i));
-    all.push_back(kSumVector);
-    return all;
-}
-
 /// Vectors with a given magnitude that is not nothing.
 std::vector<VectorId> withMagnitude(const Sketch& sketch) {
     std::vector<VectorId> all;
@@ -152,8 +140,14 @@ std::vector<ShortCut> equalTensions(const Question& question) {
 
 std::vector<ShortCut> answersExchanged(const Question& question) {
     std::vector<ShortCut> all;
-    for (std::size_t i = 0; i < question.asked; ++i)
-        for (std::size_t j = i + 1; j < question.asked; ++j)
+    const auto isAngleOfTriangle = [&](std::size_t quantity) {
+        return question.quantities[quantity].id.what == What::opposite;
+    };
+    for (std::size_t i = 0; i < question.quantities.size(); ++i)
+        for (std::size_t j = i + 1; j < question.quantities.size(); ++j) {
+            const bool areAsked = j < question.asked;
+            if (!areAsked && !(isAngleOfTriangle(i) && isAngleOfTriangle(j)))
+                continue;
             for (std::size_t answer = 0; answer < question.answers; ++answer) {
                 const Answerable &a = question.quantities[i], &b = question.quantities[j];
                 if (a.dimension != b.dimension)
@@ -164,6 +158,7 @@ std::vector<ShortCut> answersExchanged(const Question& question) {
                     cut(a.id.of, b.id.of,
                         {{first, symbolOf(question, second)}, {second, symbolOf(question, first)}}));
             }
+        }
     return all;
 }
 

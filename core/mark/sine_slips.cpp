@@ -83,18 +83,25 @@ std::vector<Rewrite> bracketLeftOpen(const Pattern& pattern) {
 }
 
 std::vector<Rewrite> cosineInSines(const Pattern& pattern) {
-    const auto exchangedLine = [](const Line& line) {
-        return replacedIn(line, [](const Formula& part) -> MaybeFormula {
-            return isFunction(part, "sin") ? MaybeFormula(apply("cos", part.parts[0])) : std::nullopt;
-        });
+    const auto cosine = [](const Formula& part) -> MaybeFormula {
+        return isFunction(part, "sin") ? MaybeFormula(apply("cos", part.parts[0])) : std::nullopt;
+    };
+    const auto above = [&](const Line& line) -> MaybeLine {
+        if (!isSineSide(line))
+            return std::nullopt;
+        const Formula& fraction = line.cases.front().formula;
+        auto numerator = replaced(fraction.parts[0], cosine);
+        return numerator ? MaybeLine(withFormula(line, over(std::move(*numerator), fraction.parts[1])))
+                         : std::nullopt;
     };
     auto all = eachLine(pattern, [&](const Line& line) {
-        return isSineRatio(line) || (isSineSide(line) && line.subject.answer > 0) ? exchangedLine(line)
+        return isSineRatio(line) || (isSineSide(line) && line.subject.answer > 0) ? replacedIn(line, cosine)
                                                                                   : std::nullopt;
     });
     append(all, allLines(pattern, [&](const Line& line) {
-               return isSineSide(line) ? exchangedLine(line) : std::nullopt;
+               return isSineSide(line) ? replacedIn(line, cosine) : std::nullopt;
            }));
+    append(all, allLines(pattern, above));
     return all;
 }
 
@@ -166,7 +173,17 @@ std::vector<Rewrite> axisAngleInTriangle(const Pattern& pattern) {
                  line.subject.of,
                  way->of});
         }
-    return eachAndAll(std::move(each));
+    auto all = eachAndAll(std::move(each));
+    for (const bool first : {true, false}) // one direction as the angle between two
+        append(all, eachLine(pattern, [&](const Line& line) -> MaybeLine {
+                   const auto tails = tailsOf(line);
+                   if (!tails)
+                       return std::nullopt;
+                   Formula angle = absolute(first ? tails->a : tails->b);
+                   return withFormula(line, tails->isSupplement ? less(half(pattern), std::move(angle))
+                                                                : std::move(angle));
+               }));
+    return all;
 }
 
 std::vector<Rewrite> givenAngleSupplement(const Pattern& pattern) {

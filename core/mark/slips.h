@@ -59,6 +59,7 @@ struct Form {
 
 struct Slip {
     std::string_view id;
+    Wording name; ///< a few words for headings and tallies
     SlipPlace place;
     int common;     ///< 5 among the most frequent ... 1 rare; a prior, see the table's head
     Wording strong; ///< "This is what you get if …"
@@ -73,8 +74,10 @@ struct Slip {
     Verdict verdict = Verdict::slip; ///< of what it explains alone
     bool isScaled =
         false; ///< the right number times a factor: told by its digits, never by a turn more or less
-    bool isSmall = false; ///< gives an angle of so small a number that a 0 may be anything
-    bool isSteep = false; ///< magnifies what rounding moves; as far as the right chain is moved counts
+    bool isSmall = false;     ///< gives an angle of so small a number that a 0 may be anything
+    bool isOnTheWay = false;  ///< its forms are those of values on the way too
+    bool goesBySigns = false; ///< its rewrites depend on the signs of what the chain gives
+    bool isSteep = false;     ///< magnifies what rounding moves; as far as the right chain is moved counts
 };
 
 const std::vector<Slip>& catalogue();
@@ -89,10 +92,10 @@ std::vector<Rewrite> anglesAdded(const Pattern&), supplementInCosines(const Patt
     bracketLeftOpen(const Pattern&), gonMode(const Pattern&), axisAngleInTriangle(const Pattern&),
     givenAngleSupplement(const Pattern&), includedAngleAssumed(const Pattern&),
     discriminantForgotten(const Pattern&), sineInCosines(const Pattern&), cosineInSines(const Pattern&),
-    radianMode(const Pattern&), radianModeOnce(const Pattern&), diagonalHalvesAngle(const Pattern&),
-    sidesMismatched(const Pattern&), ratioInverted(const Pattern&), inverseForgotten(const Pattern&),
-    acuteForObtuse(const Pattern&), referralTurned(const Pattern&), referralForgotten(const Pattern&),
-    fromOtherForce(const Pattern&), rightTriangleAssumed(const Pattern&);
+    degreeMode(const Pattern&), radianMode(const Pattern&), radianModeOnce(const Pattern&),
+    diagonalHalvesAngle(const Pattern&), sidesMismatched(const Pattern&), ratioInverted(const Pattern&),
+    inverseForgotten(const Pattern&), acuteForObtuse(const Pattern&), referralTurned(const Pattern&),
+    referralForgotten(const Pattern&), fromOtherForce(const Pattern&), rightTriangleAssumed(const Pattern&);
 } // namespace triangle_slips
 namespace component_slips {
 std::vector<Rewrite> sineCosineExchanged(const Pattern&), sineCosineExchangedOnce(const Pattern&),
@@ -104,10 +107,10 @@ std::vector<Rewrite> sineCosineExchanged(const Pattern&), sineCosineExchangedOnc
 } // namespace component_slips
 namespace reading_slips {
 std::vector<Reading> slopeExchanged(const Question&), signOfDirection(const Question&),
-    otherAxisRead(const Question&), otherSenseRead(const Question&), bearingAsAngle(const Question&),
-    magnitudesExchanged(const Question&), forceLeftOut(const Question&), forceCountedTwice(const Question&),
-    resultantAsAForce(const Question&), gRounded(const Question&), massAsWeight(const Question&),
-    differenceTaken(const Question&);
+    signsOfDirections(const Question&), otherAxisRead(const Question&), otherSenseRead(const Question&),
+    bearingAsAngle(const Question&), magnitudesExchanged(const Question&), forceLeftOut(const Question&),
+    forceCountedTwice(const Question&), resultantAsAForce(const Question&), gRounded(const Question&),
+    massAsWeight(const Question&), differenceTaken(const Question&);
 } // namespace reading_slips
 namespace short_cuts {
 std::vector<ShortCut> magnitudesAdded(const Question&), magnitudesSubtracted(const Question&),

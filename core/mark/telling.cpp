@@ -163,8 +163,11 @@ Finding Telling::finding(const Fitting& fitting, const std::vector<Given>& given
     if (one.second)
         addSecond(fitting, out);
     addAlso(fitting, out);
-    for (const std::size_t i : fitting.explained)
-        out.explains.push_back(m_question.quantities[m_question.quantityOf(givens[i].cell)].name);
+    for (const std::size_t i : fitting.explained) {
+        const Given& given = givens[i];
+        out.explains.push_back(m_question.quantities[m_question.quantityOf(given.cell)].name);
+        addEqual(out.about, given.cell, stated(given));
+    }
     addNumbers(fitting, m_question.answerOf(givens.front().cell), out);
     return out;
 }
@@ -177,6 +180,19 @@ std::string Telling::shown(std::size_t cell, double value) const {
     if (dimensionOf(what) == Dimension::angle)
         return shownAngle(value, sketch);
     return shownForceWithUnit(std::abs(value) < Paper::kNoise * m_scale ? 0 : value, sketch);
+}
+
+/// "…, R = 335 N"
+void Telling::addEqual(Prose& prose, std::size_t cell, const std::string& value) const {
+    if (!prose.pieces.empty())
+        appendText(prose, ", ");
+    prose.pieces.emplace_back(
+        m_question.things.formula(m_question.quantities[m_question.quantityOf(cell)].id));
+    appendText(prose, " = " + withMinusSigns(value));
+}
+
+std::string Telling::stated(const Given& given) const {
+    return given.number->drawn ? shown(given.cell, given.reading.value) : asGiven(given.cell, *given.number);
 }
 
 std::string Telling::asGiven(std::size_t cell, const GivenNumber& number) const {

@@ -6,6 +6,7 @@ namespace tailpoint::marking::entries {
 std::vector<Slip> triangles() {
     return {
         {.id = "supplement-in-cosines",
+         .name = SENTENCE("marking", "supplement in the law of cosines"),
          .place = SlipPlace::calculation,
          .common = 5,
          .strong = SENTENCE(
@@ -20,6 +21,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "Which angle did you put into the cosine?"),
          .rewrites = triangle_slips::supplementInCosines},
         {.id = "right-triangle-assumed",
+         .name = SENTENCE("marking", "triangle taken as right-angled"),
          .place = SlipPlace::calculation,
          .common = 5,
          .strong = SENTENCE("marking", "This is what you get if the triangle is treated as right-angled: "
@@ -31,6 +33,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "Which angle lies between the two sides that you put into Pythagoras?"),
          .rewrites = triangle_slips::rightTriangleAssumed},
         {.id = "factor-two-lost",
+         .name = SENTENCE("marking", "the factor 2 lost"),
          .place = SlipPlace::calculation,
          .common = 3,
          .strong =
@@ -44,6 +47,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "How did you write the last term of the law of cosines?"),
          .rewrites = triangle_slips::factorTwoLost},
         {.id = "root-forgotten",
+         .name = SENTENCE("marking", "root not taken"),
          .place = SlipPlace::calculation,
          .common = 4,
          .strong =
@@ -56,6 +60,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "Is your value the side or its square?"),
          .rewrites = triangle_slips::rootForgotten},
         {.id = "sine-in-cosines",
+         .name = SENTENCE("marking", "sine in the law of cosines"),
          .place = SlipPlace::calculation,
          .common = 2,
          .strong =
@@ -69,6 +74,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "Which function did you key in?"),
          .rewrites = triangle_slips::sineInCosines},
         {.id = "order-of-operations",
+         .name = SENTENCE("marking", "order of operations"),
          .place = SlipPlace::calculation,
          .common = 2,
          .strong = SENTENCE(
@@ -81,6 +87,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "In which order did you key in the law of cosines?"),
          .rewrites = triangle_slips::orderOfOperations},
         {.id = "angles-added",
+         .name = SENTENCE("marking", "directions added, not subtracted"),
          .place = SlipPlace::calculation,
          .common = 3,
          .strong = SENTENCE("marking", "This is what you get if the two directions are added where the angle "
@@ -92,6 +99,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "How did you find the angle between the two?"),
          .rewrites = triangle_slips::anglesAdded},
         {.id = "radian-mode",
+         .name = SENTENCE("marking", "calculator set to radians"),
          .place = SlipPlace::calculation,
          .common = 4,
          .strong = SENTENCE("marking", "This is what you get if the calculator is set to radians."),
@@ -102,7 +110,19 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "What does your calculator show for the sine of a right angle?"),
          .rewrites = triangle_slips::radianMode,
          .isSteep = true},
+        {.id = "degree-mode",
+         .name = SENTENCE("marking", "calculator set to degrees"),
+         .place = SlipPlace::calculation,
+         .common = 4,
+         .strong = SENTENCE("marking", "This is what you get if the calculator is set to degrees."),
+         .weak = SENTENCE("marking",
+                          "One way to get this number is to calculate with the calculator set to degrees."),
+         .mend = SENTENCE("marking", "Set the calculator to the unit of the sheet's angles; a quarter turn's "
+                                     "sine must come out as 1."),
+         .ask = SENTENCE("marking", "What does your calculator show for the sine of a quarter turn?"),
+         .rewrites = triangle_slips::degreeMode},
         {.id = "gon-mode",
+         .name = SENTENCE("marking", "calculator set to gon"),
          .place = SlipPlace::calculation,
          .common = 2,
          .strong = SENTENCE("marking", "This is what you get if the calculator is set to gon (grad)."),
@@ -113,6 +133,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "What does your calculator show for the sine of a right angle?"),
          .rewrites = triangle_slips::gonMode},
         {.id = "radian-mode-once",
+         .name = SENTENCE("marking", "one function in radians"),
          .place = SlipPlace::calculation,
          .common = 2,
          .strong = SENTENCE(
@@ -127,6 +148,7 @@ std::vector<Slip> triangles() {
          .isSmall = true,
          .isSteep = true},
         {.id = "acute-for-obtuse",
+         .name = SENTENCE("marking", "acute angle for obtuse, or the reverse"),
          .place = SlipPlace::calculation,
          .common = 4,
          .strong = SENTENCE("marking", "This is what you get if the inverse sine's angle is kept where its "
@@ -139,6 +161,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "Is the angle in your drawing acute or obtuse?"),
          .rewrites = triangle_slips::acuteForObtuse},
         {.id = "diagonal-halves-angle",
+         .name = SENTENCE("marking", "angle halved by the diagonal"),
          .place = SlipPlace::calculation,
          .common = 4,
          .strong =
@@ -152,6 +175,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "How did you find the angle beside the resultant?"),
          .rewrites = triangle_slips::diagonalHalvesAngle},
         {.id = "sides-mismatched",
+         .name = SENTENCE("marking", "law of sines with other sides"),
          .place = SlipPlace::calculation,
          .common = 3,
          .strong = SENTENCE(
@@ -164,6 +188,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "Which side lies opposite to the angle that you looked for?"),
          .rewrites = triangle_slips::sidesMismatched},
         {.id = "ratio-inverted",
+         .name = SENTENCE("marking", "law of sines upside down"),
          .place = SlipPlace::calculation,
          .common = 2,
          .strong = SENTENCE("marking",
@@ -176,6 +201,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "How did you solve the law of sines for what is sought?"),
          .rewrites = triangle_slips::ratioInverted},
         {.id = "inverse-forgotten",
+         .name = SENTENCE("marking", "inverse function not taken"),
          .place = SlipPlace::calculation,
          .common = 2,
          .strong = SENTENCE("marking", "This is what you get if the value of the sine, cosine or tangent is "
@@ -188,6 +214,7 @@ std::vector<Slip> triangles() {
          .rewrites = triangle_slips::inverseForgotten,
          .isSmall = true},
         {.id = "bracket-left-open",
+         .name = SENTENCE("marking", "bracket left open"),
          .place = SlipPlace::calculation,
          .common = 2,
          .strong = SENTENCE("marking", "This is what you get if a bracket is left open, so that the function "
@@ -198,6 +225,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "Where did you close the bracket of the sine?"),
          .rewrites = triangle_slips::bracketLeftOpen},
         {.id = "cosine-in-sines",
+         .name = SENTENCE("marking", "cosine in the law of sines"),
          .place = SlipPlace::calculation,
          .common = 2,
          .strong = SENTENCE(
@@ -209,6 +237,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "Which function did you key in?"),
          .rewrites = triangle_slips::cosineInSines},
         {.id = "referral-forgotten",
+         .name = SENTENCE("marking", "angle not referred to the axis"),
          .place = SlipPlace::calculation,
          .common = 4,
          .strong = SENTENCE("marking", "This is what you get if an angle on the way is stated as the "
@@ -220,6 +249,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "Between which two lines does your angle lie?"),
          .rewrites = triangle_slips::referralForgotten},
         {.id = "referral-turned",
+         .name = SENTENCE("marking", "angle turned off to the wrong side"),
          .place = SlipPlace::calculation,
          .common = 4,
          .strong = SENTENCE("marking", "This is what you get if the angle is turned off to the wrong side."),
@@ -230,6 +260,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "To which side did you turn off the angle?"),
          .rewrites = triangle_slips::referralTurned},
         {.id = "from-other-force",
+         .name = SENTENCE("marking", "angle turned off from the other force"),
          .place = SlipPlace::calculation,
          .common = 3,
          .strong = SENTENCE("marking", "This is what you get if the angle is turned off from a force other "
@@ -242,6 +273,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "From which force did you turn off the angle?"),
          .rewrites = triangle_slips::fromOtherForce},
         {.id = "axis-angle-in-triangle",
+         .name = SENTENCE("marking", "angle from the axis in the triangle"),
          .place = SlipPlace::calculation,
          .common = 3,
          .strong = SENTENCE("marking", "This is what you get if the angle from the axis stands in the law of "
@@ -253,6 +285,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "Between which two sides does the angle in your sine lie?"),
          .rewrites = triangle_slips::axisAngleInTriangle},
         {.id = "given-angle-supplement",
+         .name = SENTENCE("marking", "supplement of the given angle"),
          .place = SlipPlace::calculation,
          .common = 3,
          .strong = SENTENCE(
@@ -265,6 +298,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "Which angle of the triangle is known?"),
          .rewrites = triangle_slips::givenAngleSupplement},
         {.id = "included-angle-assumed",
+         .name = SENTENCE("marking", "angle taken between the known sides"),
          .place = SlipPlace::calculation,
          .common = 3,
          .strong = SENTENCE("marking", "This is what you get if the known angle is taken to lie between the "
@@ -276,6 +310,7 @@ std::vector<Slip> triangles() {
          .ask = SENTENCE("marking", "Between which two sides does the known angle lie?"),
          .rewrites = triangle_slips::includedAngleAssumed},
         {.id = "discriminant-forgotten",
+         .name = SENTENCE("marking", "root between two answers left out"),
          .place = SlipPlace::calculation,
          .common = 2,
          .strong = SENTENCE("marking", "This is what you get if the root that parts the two answers is left "

@@ -69,16 +69,12 @@ std::vector<Rewrite> wholeMode(const Pattern& pattern, const Formula& factor) {
 
 std::vector<Rewrite> anglesAdded(const Pattern& pattern) {
     return eachLine(pattern, [&](const Line& line) -> MaybeLine {
-        if (line.kind != LineKind::tails || line.cases.size() < 2)
+        const auto tails = line.cases.size() < 2 ? std::nullopt : tailsOf(line);
+        if (!tails)
             return std::nullopt;
-        const Formula& first = line.cases.front().formula;
-        const bool isSupplement = isTurnOf(first.parts[0]);
-        const Formula& difference = isSupplement ? first.parts[1].parts[0] : first;
-        if (difference.kind != FormulaKind::sum || difference.parts.size() != 2)
-            return std::nullopt;
-        const Formula added = sum(difference.parts[0], withoutSign(difference.parts[1]));
+        const Formula added = sum(tails->a, tails->b);
         const auto as = [&](Formula angle) {
-            return isSupplement ? less(half(pattern), std::move(angle)) : angle;
+            return tails->isSupplement ? less(half(pattern), std::move(angle)) : angle;
         };
         Line now{line.subject, line.kind, {}};
         now.cases.push_back(
@@ -181,6 +177,14 @@ std::vector<Rewrite> rightTriangleAssumed(const Pattern& pattern) {
 
 std::vector<Rewrite> gonMode(const Pattern& pattern) {
     return pattern.chain().unit == AngleUnit::deg ? wholeMode(pattern, plain(0.9)) : std::vector<Rewrite>();
+}
+
+std::vector<Rewrite> degreeMode(const Pattern& pattern) {
+    if (pattern.chain().unit == AngleUnit::deg)
+        return {};
+    return wholeMode(pattern, pattern.chain().unit == AngleUnit::gon
+                                  ? over(count(10), count(9))
+                                  : over(number(std::numbers::pi, "π"), count(180)));
 }
 
 std::vector<Rewrite> radianMode(const Pattern& pattern) {

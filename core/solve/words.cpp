@@ -58,6 +58,34 @@ bool isRoundingGap(const Sketch& sketch, const Question& question) {
                     static_cast<double>(gap.y * unit->cos - gap.x * unit->sin));
 }
 
+std::string withPlaces(double force, int more, const Sketch& sketch) {
+    return more == 0 ? shown(force, sketch)
+                     : significant(force, figuresOf(force, sketch) + more) + " " +
+                           std::string(symbolOf(sketch.forceUnit));
+}
+
+std::string angleWithPlaces(double angle, int more, const Sketch& sketch) {
+    Sketch finer = sketch;
+    finer.angleDecimals = std::min(finer.angleDecimals + more, 8);
+    return shownAngle(angle, finer);
+}
+
+// How many places more than the sheet shows it takes to tell one vector from the other.
+int placesThatPart(const std::pair<double, double>& one, const std::pair<double, double>& other,
+                   const Sketch& sketch) {
+    constexpr int kMost = 6;
+    for (int more = 0; more < kMost; ++more)
+        if (withPlaces(one.first, more, sketch) != withPlaces(other.first, more, sketch) ||
+            angleWithPlaces(one.second, more, sketch) != angleWithPlaces(other.second, more, sketch))
+            return more;
+    return kMost;
+}
+
+Remark fails(const Phrase& found, const Phrase& given, const std::string& gap) {
+    return {MessageCode::equationFails, "Everything is given, and the equation does not hold: " + found +
+                                            ", " + given + "; the gap is " + gap + "."};
+}
+
 Remark checkWords(const Sketch& sketch, const Question& question) {
     const bool equilibrium = isEquilibrium(sketch);
     const Phrase claim =
@@ -74,17 +102,18 @@ Remark checkWords(const Sketch& sketch, const Question& question) {
     }
     const kernel::Vec sum = question.forces.settled();
     const auto direction = referredDirection(sum.x, sum.y, sketch);
-    const Phrase found =
-        direction ? "ΣF = " + shown(kernel::length(sum), sketch) + " at " + shownAngle(*direction, sketch)
-                  : "ΣF = 0";
-    const Phrase given =
-        equilibrium ? "not 0"
-                    : "not " + equals(sketch, kSumIndex) +
-                          (isGiven(sketch.sum.direction)
-                               ? " at " + shownAngle(*referredDirection(sketch.sum.direction, sketch), sketch)
-                               : "");
-    return {MessageCode::equationFails, "Everything is given, and the equation does not hold: " + found +
-                                            ", " + given + "; the gap is " + size + "."};
+    const auto length = static_cast<double>(kernel::length(sum));
+    if (equilibrium)
+        return fails("ΣF = " + shown(length, sketch) + " at " + shownAngle(direction.value_or(0), sketch),
+                     "not 0", size);
+    const double claimed = *sketch.sum.magnitude.value;
+    const double way = referredDirection(sketch.sum.direction, sketch).value_or(0);
+    const int more = placesThatPart({length, direction.value_or(0)}, {claimed, way}, sketch);
+    const auto told = [&](double magnitude, double angle) {
+        return withPlaces(magnitude, more, sketch) + " at " + angleWithPlaces(angle, more, sketch);
+    };
+    return fails(direction ? "ΣF = " + told(length, *direction) : "ΣF = 0",
+                 "not " + called(sketch, kSumIndex) + " = " + told(claimed, way), size);
 }
 
 Remark closesWithDirection(const Sketch& sketch, const Question& question) {

@@ -184,6 +184,27 @@ struct Tally {
     std::uint64_t tooCoarse = 0; ///< rounding alone moved them by more than the marking allows
     std::map<std::string, std::pair<std::uint64_t, std::uint64_t>> bySlip; ///< tried, missed
     std::vector<std::string> examples;
+
+    void count(const std::string& id) {
+        ++tried;
+        ++bySlip[id].first;
+    }
+    /// The first three of a slip are kept.
+    void miss(const std::string& id, const std::string& example) {
+        ++missed;
+        if (++bySlip[id].second <= 3)
+            examples.push_back(example);
+    }
+    void add(const Tally& other) {
+        tried += other.tried;
+        missed += other.missed;
+        tooCoarse += other.tooCoarse;
+        for (const auto& [id, counts] : other.bySlip) {
+            bySlip[id].first += counts.first;
+            bySlip[id].second += counts.second;
+        }
+        examples.insert(examples.end(), other.examples.begin(), other.examples.end());
+    }
     double share() const { return tried == 0 ? 0 : static_cast<double>(missed) / static_cast<double>(tried); }
 };
 
@@ -197,142 +218,165 @@ inline std::string told(const Marking& marking) {
     return text;
 }
 
+/// Every so many of a row of questions: what one of several threads does.
+struct Share {
+    std::uint64_t first = 0, step = 1;
+};
+
+/// Seeded questions with an answer, until it says so. Each has dice of its own, whoever throws them.
+template <class Until, class Work>
+void forEachSet(std::uint64_t seed, bool withSlips, Until until, Work work, Share share = {}) {
+    for (std::uint64_t number = share.first; !until(number); number += share.step) {
+        Dice dice(seed + number * 0x9E3779B97F4A7C15U);
+        if (const auto set = setOf(dice, number, withSlips))
+            work(number, *set, dice);
+    }
+}
+
+/// What came of one who makes a slip, rounding on the way or not.
+struct Slipped {
+    std::string id;
+    std::size_t answer = 0;
+    Rounds rounds;
+    Attempt attempt;
+    Marking marking;
+};
+/// Empty where nothing comes out wrong.
+inline std::optional<Slipped> slipped(const Set& set, const marking::Alternative& slip, Dice& dice) {
+    Slipped made;
+    made.id = set.alternatives->slip(slip).id;
+    made.rounds.figures = dice.toss() ? set.sketch.figures : 0;
+    made.rounds.tiesUp = dice.toss();
+    made.answer = dice.whole(set.question->answers);
+    made.attempt = slippingAttempt(set, slip, made.answer, made.rounds);
+    made.marking = set.marker->mark(made.attempt);
+    return isWrong(made.marking) ? std::optional(std::move(made)) : std::nullopt;
+}
+
+inline std::string exampleOf(std::uint64_t number, const Slipped& made) {
+    return "question " + std::to_string(number) + ", " + made.id +
+           (made.rounds.figures > 0 ? " rounded: " : ": ") + told(made.marking);
+}
+
 /// Every slip that applies, of `questions` seeded questions: the share in which it isn't among those named,
 /// where anything comes out wrong.
-inline Tally namedSlips(std::uint64_t questions, std::uint64_t seed) {
-    Dice dice(seed);
+inline Tally namedSlips(std::uint64_t questions, std::uint64_t seed, Share share = {}) {
     Tally tally;
-    for (std::uint64_t number = 0; number < questions; ++number) {
-        const auto set = setOf(dice, number, true);
-        if (!set)
-            continue;
-        for (const marking::Alternative& slip : set->alternatives->singles()) {
-            const Rounds rounds{dice.toss() ? set->sketch.figures : 0, dice.toss()};
-            const std::size_t answer = dice.whole(set->question->answers);
-            const Attempt attempt = slippingAttempt(*set, slip, answer, rounds);
-            const Marking marking = set->marker->mark(attempt);
-            if (!isWrong(marking))
-                continue;
-            const std::string id(set->alternatives->slip(slip).id);
-            ++tally.tried;
-            ++tally.bySlip[id].first;
-            const bool isNamed = std::any_of(marking.slips.begin(), marking.slips.end(),
-                                             [&](const Finding& one) { return isNamedAt(one, id); });
-            if (isNamed)
-                continue;
-            if (isTooCoarse(*set, slip, answer, attempt)) {
-                ++tally.tooCoarse;
-                continue;
+    const auto isDone = [&](std::uint64_t number) { return number >= questions; };
+    forEachSet(
+        seed, true, isDone,
+        [&](std::uint64_t number, const Set& set, Dice& dice) {
+            for (const marking::Alternative& slip : set.alternatives->singles()) {
+                const auto made = slipped(set, slip, dice);
+                if (!made)
+                    continue;
+                tally.count(made->id);
+                const bool isNamed =
+                    std::any_of(made->marking.slips.begin(), made->marking.slips.end(),
+                                [&](const Finding& one) { return isNamedAt(one, made->id); });
+                if (isNamed)
+                    continue;
+                if (isTooCoarse(set, slip, made->answer, made->attempt))
+                    ++tally.tooCoarse;
+                else
+                    tally.miss(made->id, exampleOf(number, *made));
             }
-            ++tally.missed;
-            if (++tally.bySlip[id].second <= 3)
-                tally.examples.push_back("question " + std::to_string(number) + ", " + id +
-                                         (rounds.figures > 0 ? " rounded: " : ": ") + told(marking));
-        }
-    }
+        },
+        share);
     return tally;
+}
+
+/// The alternatives of each slip, as often as the table says that it is made.
+using Bag = std::vector<std::vector<const marking::Alternative*>>;
+inline Bag bagOf(const Set& set) {
+    std::map<std::size_t, std::vector<const marking::Alternative*>> bySlip;
+    for (const marking::Alternative& slip : set.alternatives->singles())
+        bySlip[slip.slip].push_back(&slip);
+    Bag bag;
+    for (const auto& [slip, forms] : bySlip)
+        bag.insert(bag.end(), std::size_t{1} << (marking::catalogue()[slip].common - 1), forms);
+    return bag;
 }
 
 /// A class that slips as often as the table says: the share in which another slip is named first.
 inline Tally firstNamed(std::uint64_t students, std::uint64_t perQuestion, std::uint64_t seed) {
-    Dice dice(seed);
     Tally tally;
-    for (std::uint64_t number = 0; tally.tried < students; ++number) {
-        const auto set = setOf(dice, number, true);
-        if (!set)
-            continue;
-        // first the slip by its frequency, then one of its forms
-        std::map<std::size_t, std::vector<const marking::Alternative*>> bySlip;
-        for (const marking::Alternative& slip : set->alternatives->singles())
-            bySlip[slip.slip].push_back(&slip);
-        std::vector<const std::vector<const marking::Alternative*>*> bag;
-        for (const auto& [slip, forms] : bySlip)
-            for (int i = 0; i < (1 << (marking::catalogue()[slip].common - 1)); ++i)
-                bag.push_back(&forms);
+    const auto isDone = [&](std::uint64_t) { return tally.tried >= students; };
+    forEachSet(seed, true, isDone, [&](std::uint64_t number, const Set& set, Dice& dice) {
+        const Bag bag = bagOf(set); // first the slip by its frequency, then one of its forms
         for (std::uint64_t i = 0; i < perQuestion && !bag.empty(); ++i) {
-            const auto& forms = *bag[dice.whole(bag.size())];
-            const marking::Alternative& slip = *forms[dice.whole(forms.size())];
-            const Rounds rounds{dice.toss() ? set->sketch.figures : 0, dice.toss()};
-            const Marking marking =
-                set->marker->mark(slippingAttempt(*set, slip, dice.whole(set->question->answers), rounds));
-            if (!isWrong(marking))
+            const auto& forms = bag[dice.whole(bag.size())];
+            const auto made = slipped(set, *forms[dice.whole(forms.size())], dice);
+            if (!made)
                 continue;
-            const std::string id(set->alternatives->slip(slip).id);
-            ++tally.tried;
-            ++tally.bySlip[id].first;
-            if (!marking.slips.empty() && isNamedAt(marking.slips.front(), id))
-                continue;
-            ++tally.missed;
-            if (++tally.bySlip[id].second <= 3)
-                tally.examples.push_back("question " + std::to_string(number) + ", " + id + ": " +
-                                         told(marking));
+            tally.count(made->id);
+            if (made->marking.slips.empty() || !isNamedAt(made->marking.slips.front(), made->id))
+                tally.miss(made->id, exampleOf(number, *made));
         }
-    }
+    });
     return tally;
+}
+
+/// What rounding alone has moved by more than the marking allows, or has left without a value.
+inline bool isMovedTooFar(const marking::Question& question, std::size_t answer,
+                          const std::function<std::optional<double>(std::size_t)>& at) {
+    for (std::size_t quantity = 0; quantity < question.asked; ++quantity) {
+        const std::size_t cell = question.cell(quantity, answer);
+        const auto value = at(cell);
+        const double right = question.right().value[cell];
+        if (!value ||
+            question.apart(cell, *value, right) > question.limit(cell, right, marking::kMostRounded))
+            return true;
+    }
+    return false;
 }
 
 /// Honestly right answers by every route, with as many figures kept as are asked or more: how many are called
 /// wrong. Those that rounding alone puts farther off than the marking allows (1 per cent or 1 degree of
 /// rounding on the way) are counted by themselves.
 inline Tally honestAnswers(std::uint64_t answers, std::uint64_t seed) {
-    Dice dice(seed);
     Tally tally;
-    for (std::uint64_t number = 0; tally.tried < answers; ++number) {
-        const auto set = setOf(dice, number, false);
-        if (!set)
-            continue;
-        const marking::Question& question = *set->question;
-        for (const marking::Way& way : question.own.ways)
-            for (int figures = set->sketch.figures; figures <= std::max(5, set->sketch.figures); ++figures)
-                for (const bool tiesUp : {false, true}) {
-                    const Values values = worked(way.chain, set->sketch, {}, {figures, tiesUp});
-                    const std::size_t answer = dice.whole(question.answers);
-                    const auto at = [&](std::size_t cell) { return valueIn(question, values, cell); };
-                    const Attempt attempt = attemptOf(*set, answer, at, tiesUp);
-                    if (attempt.values.empty())
-                        continue;
-                    ++tally.tried;
-                    const Marking marking = set->marker->mark(attempt);
-                    if (!isWrong(marking))
-                        continue;
-                    bool isCoarse = false;
-                    for (std::size_t quantity = 0; quantity < question.asked; ++quantity) {
-                        const std::size_t cell = question.cell(quantity, answer);
-                        const auto value = at(cell);
-                        const double right = question.right().value[cell];
-                        isCoarse = isCoarse || !value ||
-                                   question.apart(cell, *value, right) >
-                                       question.limit(cell, right, marking::kMostRounded);
-                    }
-                    ++(isCoarse ? tally.tooCoarse : tally.missed);
-                    if (!isCoarse && tally.examples.size() < 10)
-                        tally.examples.push_back("question " + std::to_string(number) + ", " +
-                                                 std::to_string(figures) + " figures: " + told(marking));
-                }
-    }
+    const auto work = [&](std::uint64_t number, const Set& set, Dice& dice, const marking::Way& way,
+                          const Rounds& rounds) {
+        const Values values = worked(way.chain, set.sketch, {}, rounds);
+        const std::size_t answer = dice.whole(set.question->answers);
+        const auto at = [&](std::size_t cell) { return valueIn(*set.question, values, cell); };
+        const Attempt attempt = attemptOf(set, answer, at, rounds.tiesUp);
+        if (attempt.values.empty())
+            return;
+        ++tally.tried;
+        const Marking marking = set.marker->mark(attempt);
+        if (!isWrong(marking))
+            return;
+        const bool isCoarse = isMovedTooFar(*set.question, answer, at);
+        ++(isCoarse ? tally.tooCoarse : tally.missed);
+        if (!isCoarse && tally.examples.size() < 10)
+            tally.examples.push_back("question " + std::to_string(number) + ", " +
+                                     std::to_string(rounds.figures) + " figures: " + told(marking));
+    };
+    const auto isDone = [&](std::uint64_t) { return tally.tried >= answers; };
+    forEachSet(seed, false, isDone, [&](std::uint64_t number, const Set& set, Dice& dice) {
+        for (const marking::Way& way : set.question->own.ways)
+            for (int figures = set.sketch.figures; figures <= std::max(5, set.sketch.figures); ++figures)
+                for (const bool tiesUp : {false, true})
+                    work(number, set, dice, way, {figures, tiesUp});
+    });
     return tally;
 }
 
 /// Random wrong answers, half to double of the right magnitude and any direction: `missed` are those for
 /// which a slip is named with strong evidence.
 inline Tally randomAnswers(std::uint64_t answers, std::uint64_t perQuestion, std::uint64_t seed) {
-    Dice dice(seed);
     Tally tally;
-    for (std::uint64_t number = 0; tally.tried < answers; ++number) {
-        const auto set = setOf(dice, number, false);
-        if (!set)
-            continue;
+    const auto isDone = [&](std::uint64_t) { return tally.tried >= answers; };
+    forEachSet(seed, false, isDone, [&](std::uint64_t number, const Set& set, Dice& dice) {
+        const auto any = [&](std::size_t cell) -> std::optional<double> {
+            return set.question->isDirection(cell) ? set.question->turn() * dice.between(-0.5, 0.5)
+                                                   : set.question->right().value[cell] * dice.between(0.5, 2);
+        };
         for (std::uint64_t i = 0; i < perQuestion; ++i) {
-            const std::size_t answer = dice.whole(set->question->answers);
-            const Attempt attempt = attemptOf(
-                *set, answer,
-                [&](std::size_t cell) -> std::optional<double> {
-                    const double right = set->question->right().value[cell];
-                    return set->question->isDirection(cell) ? set->question->turn() * dice.between(-0.5, 0.5)
-                                                            : right * dice.between(0.5, 2);
-                },
-                false);
-            const Marking marking = set->marker->mark(attempt);
+            const Marking marking =
+                set.marker->mark(attemptOf(set, dice.whole(set.question->answers), any, false));
             if (!isWrong(marking))
                 continue;
             ++tally.tried;
@@ -342,7 +386,7 @@ inline Tally randomAnswers(std::uint64_t answers, std::uint64_t perQuestion, std
             if (isStrong && tally.examples.size() < 10)
                 tally.examples.push_back("question " + std::to_string(number) + ": " + told(marking));
         }
-    }
+    });
     return tally;
 }
 

@@ -1,6 +1,6 @@
 #include "ui/handout/figure_parts.h"
 
-#include "core/sketch/shown.h"
+#include "core/quantity/decimals.h"
 
 #include <algorithm>
 #include <cmath>
@@ -88,8 +88,8 @@ void addScaleBar(DisplayList& list, double room, double unitsPerCm, const Sketch
     text.face = Face::sans;
     text.size = kBarText;
     text.baseline = {left, y - kTick - 4};
-    text.runs = {
-        {std::to_string(cm) + " cm on the ruler.  1 cm = " + shownForceWithUnit(unitsPerCm, sketch)}};
+    text.runs = {{std::to_string(cm) + " cm on the ruler.  1 cm = " + shortest(unitsPerCm) + ' ' +
+                  std::string(symbolOf(sketch.forceUnit))}};
     setBox(text, measure);
     bar.items.emplace_back(std::move(text));
     list.groups.push_back(std::move(bar));

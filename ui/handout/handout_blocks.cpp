@@ -5,118 +5,119 @@
 #include <QScreen>
 #include <QTextLayout>
 #include <QTextOption>
+#include <map>
 
 namespace tailpoint {
-
-namespace {
 
 using Block = HandoutPages::Block;
 using Kept = HandoutPages::Kept;
 using Ink = HandoutPages::Ink;
 
+namespace {
+
 // Points.
-constexpr double kText = 10, kMath = 11.4, kAlone = 12.4, kNote = 9.2; ///< sizes
+constexpr double kMath = 11.4, kAlone = 12.4, kNote = 9.2; ///< sizes
 constexpr double kTitle = 16;
 constexpr double kIndent = 22, kInset = 6;
 
-class GroupWriter {
-public:
-    explicit GroupWriter(double width) : m_width(width), m_unit(unitsInPoint()) {}
+} // namespace
 
-    std::vector<Kept> take() { return std::move(m_groups); }
+void GroupWriter::begin(double gap) {
+    m_groups.emplace_back();
+    m_gap = gap;
+}
 
-    void begin(double gap) {
-        m_groups.emplace_back();
-        m_gap = gap;
+Block& GroupWriter::prose(const Prose& text, double points, double x, double before, int weight) {
+    const double size = points * kMath / kHandoutText;
+    return add(setProse(text, handoutFont(points, weight), typeSize(size), m_width - x * m_unit), x, before);
+}
+
+void GroupWriter::table(const Table& table, double x) {
+    constexpr std::size_t kRows = 30; ///< kept on one page
+    for (std::size_t from = 0; from < std::max<std::size_t>(1, table.rows.size()); from += kRows) {
+        Table piece = table;
+        const std::size_t end = std::min(from + kRows, table.rows.size());
+        piece.rows.assign(table.rows.begin() + static_cast<std::ptrdiff_t>(from),
+                          table.rows.begin() + static_cast<std::ptrdiff_t>(end));
+        piece.hasTotal = table.hasTotal && end == table.rows.size();
+        add(setTable(piece, handoutFont(kHandoutText), typeSize(kMath), m_width - x * m_unit), x, 6);
     }
+}
 
-    Block& prose(const Prose& text, double points = kText, double x = 0, double before = 3,
-                 int weight = QFont::Normal) {
-        const double size = points * kMath / kText;
-        return add(setProse(text, handoutFont(points, weight), typeSize(size), m_width - x * m_unit), x,
-                   before);
-    }
+void GroupWriter::figure(const DisplayList& list) {
+    Block block;
+    block.ink = Ink::figure;
+    block.x = std::max(0.0, (m_width - list.width * m_unit) / 2);
+    block.before = 10 * m_unit;
+    block.height = list.height * m_unit;
+    m_groups.back().push_back(std::move(block));
+}
 
-    void table(const Table& table, double x) {
-        constexpr std::size_t kRows = 30; ///< kept on one page
-        for (std::size_t from = 0; from < std::max<std::size_t>(1, table.rows.size()); from += kRows) {
-            Table piece = table;
-            const std::size_t end = std::min(from + kRows, table.rows.size());
-            piece.rows.assign(table.rows.begin() + static_cast<std::ptrdiff_t>(from),
-                              table.rows.begin() + static_cast<std::ptrdiff_t>(end));
-            piece.hasTotal = table.hasTotal && end == table.rows.size();
-            add(setTable(piece, handoutFont(kText), typeSize(kMath), m_width - x * m_unit), x, 6);
+void GroupWriter::step(const Step& step, int number) {
+    begin(number == 0 ? 4 : 9);
+    prose(inProse(step.title), kHandoutText, kIndent, 0, QFont::DemiBold).number = number;
+    const double answer = step.key == StepKey::answer ? 12.5 : kHandoutText;
+    for (const Prose& text : step.reasoning)
+        prose(text, answer, kIndent);
+    if (step.table)
+        table(*step.table, kIndent);
+    for (const Working& working : step.workings)
+        add(setWorking(working, typeSize(kAlone), m_width - (kIndent + 6) * m_unit), kIndent + 6, 5);
+    double before = 5;
+    for (const Prose& text : step.conclusion)
+        prose(text, kHandoutText, kIndent, std::exchange(before, 3));
+    for (const Prose& text : step.notes)
+        prose(text, kNote, kIndent + 8, 5).ink = Ink::note;
+}
+
+void GroupWriter::heading(const std::string& text) {
+    begin(18);
+    Block& block = prose(inProse(text), 11.5, 0, 0, QFont::DemiBold);
+    block.rule = true;
+}
+
+void GroupWriter::joinLastTwo() {
+    Kept last = std::move(m_groups.back());
+    m_groups.pop_back();
+    for (Block& block : last)
+        m_groups.back().push_back(std::move(block));
+}
+
+void GroupWriter::parts(const Handout& handout) {
+    for (const HandoutPart& part : partsOf(handout)) {
+        heading(part.heading);
+        int number = static_cast<int>(part.first);
+        for (const Step* one : part.steps) {
+            step(*one, number++);
+            if (one == part.steps.front())
+                joinLastTwo();
         }
     }
+}
 
-    void figure(const DisplayList& list) {
-        Block block;
-        block.ink = Ink::figure;
-        block.x = std::max(0.0, (m_width - list.width * m_unit) / 2);
-        block.before = 10 * m_unit;
-        block.height = list.height * m_unit;
-        m_groups.back().push_back(std::move(block));
-    }
+void GroupWriter::caution(const std::string& text) {
+    begin(16);
+    Block& block =
+        add(setProse(inProse(text), handoutFont(kNote), typeSize(kNote), m_width - 2 * kInset * m_unit),
+            kInset, 0);
+    block.ink = Ink::caution;
+    block.inset = kInset * m_unit;
+    block.height += 2 * block.inset;
+}
 
-    void step(const Step& step, int number) {
-        begin(number == 0 ? 4 : 9);
-        prose(inProse(step.title), kText, kIndent, 0, QFont::DemiBold).number = number;
-        const double answer = step.key == StepKey::answer ? 12.5 : kText;
-        for (const Prose& text : step.reasoning)
-            prose(text, answer, kIndent);
-        if (step.table)
-            table(*step.table, kIndent);
-        for (const Working& working : step.workings)
-            add(setWorking(working, typeSize(kAlone), m_width - (kIndent + 6) * m_unit), kIndent + 6, 5);
-        double before = 5;
-        for (const Prose& text : step.conclusion)
-            prose(text, kText, kIndent, std::exchange(before, 3));
-        for (const Prose& text : step.notes)
-            prose(text, kNote, kIndent + 8, 5).ink = Ink::note;
-    }
+Block& GroupWriter::add(Setting setting, double x, double before) {
+    Block block;
+    block.height = setting.height();
+    block.setting = std::move(setting);
+    block.x = x * m_unit;
+    block.before = (before + std::exchange(m_gap, 0)) * m_unit;
+    m_groups.back().push_back(std::move(block));
+    return m_groups.back().back();
+}
 
-    void heading(const std::string& text) {
-        begin(18);
-        Block& block = prose(inProse(text), 11.5, 0, 0, QFont::DemiBold);
-        block.rule = true;
-    }
-
-    /// The heading clings to the first step that follows.
-    void joinLastTwo() {
-        Kept last = std::move(m_groups.back());
-        m_groups.pop_back();
-        for (Block& block : last)
-            m_groups.back().push_back(std::move(block));
-    }
-
-    void caution(const std::string& text) {
-        begin(16);
-        Block& block =
-            add(setProse(inProse(text), handoutFont(kNote), typeSize(kNote), m_width - 2 * kInset * m_unit),
-                kInset, 0);
-        block.ink = Ink::caution;
-        block.inset = kInset * m_unit;
-        block.height += 2 * block.inset;
-    }
-
-private:
-    TypeSize typeSize(double points) const { return {points * m_unit, handoutResolution()}; }
-
-    Block& add(Setting setting, double x, double before) {
-        Block block;
-        block.height = setting.height();
-        block.setting = std::move(setting);
-        block.x = x * m_unit;
-        block.before = (before + std::exchange(m_gap, 0)) * m_unit;
-        m_groups.back().push_back(std::move(block));
-        return m_groups.back().back();
-    }
-
-    double m_width, m_unit, m_gap = 0;
-    std::vector<Kept> m_groups;
-};
-
-} // namespace
+TypeSize GroupWriter::typeSize(double points) const {
+    return {points * m_unit, handoutResolution()};
+}
 
 int handoutResolution() {
     const QScreen* screen = QGuiApplication::primaryScreen();
@@ -128,10 +129,14 @@ double unitsInPoint() {
 }
 
 QFont handoutFont(double points, int weight) {
+    thread_local std::map<std::pair<double, int>, QFont> fonts; // of a few sizes
+    const std::pair key{points, weight};
+    if (const auto found = fonts.find(key); found != fonts.end())
+        return found->second;
     QFont font = sansFont();
     font.setPointSizeF(points * kLayoutScale);
     font.setWeight(static_cast<QFont::Weight>(weight));
-    return font;
+    return fonts.emplace(key, font).first->second;
 }
 
 namespace {
@@ -164,21 +169,13 @@ std::vector<Kept> handoutGroups(const Handout& handout, const DisplayList& figur
     const std::string title = brokenWords(titleOf(handout), bold, kAllButALeaningLetter * width);
     out.prose(inProse(title), kTitle, 0, 0, QFont::DemiBold);
     if (!handout.given.sentence.pieces.empty())
-        out.prose(handout.given.sentence, kText, 0, 6);
+        out.prose(handout.given.sentence, kHandoutText, 0, 6);
     if (handout.given.table)
         out.table(*handout.given.table, 0);
-    out.prose(proseOf(handout.question), kText, 0, 4);
+    out.prose(proseOf(handout.question), kHandoutText, 0, 4);
     if (!figure.groups.empty())
         out.figure(figure);
-    for (const HandoutPart& part : partsOf(handout)) {
-        out.heading(part.heading);
-        int number = static_cast<int>(part.first);
-        for (const Step* step : part.steps) {
-            out.step(*step, number++);
-            if (step == part.steps.front())
-                out.joinLastTwo();
-        }
-    }
+    out.parts(handout);
     if (!handout.caution.empty())
         out.caution(handout.caution);
     return out.take();

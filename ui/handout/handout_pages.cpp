@@ -4,8 +4,10 @@
 #include "ui/render/render.h"
 
 #include <QBuffer>
+#include <QDateTime>
 #include <QPagedPaintDevice>
 #include <QPdfWriter>
+#include <QUuid>
 
 namespace tailpoint {
 
@@ -13,6 +15,7 @@ namespace {
 
 constexpr double kMargin = 54, kFoot = 30; ///< points: round the text; the page's number from the lower edge
 
+constexpr double kSlack = 0.01;    // layout units: what fills a page fits in spite of rounding
 constexpr double kMostEmpty = 0.3; ///< of a page's height, to keep a step whole
 
 /// Height of a step's title with its first two blocks: less than that is not begun at the foot of a page.
@@ -29,11 +32,30 @@ int HandoutPages::resolution() {
     return handoutResolution();
 }
 
+namespace {
+
+/// From the left edge of a paper this wide to the column, points.
+double leftOf(double paperWidth) {
+    return std::max(kMargin, (paperWidth - kHandoutWidth) / 2);
+}
+
+} // namespace
+
+double HandoutPages::columnWidth(QSizeF paper) {
+    return (paper.width() - 2 * leftOf(paper.width())) * unitsInPoint();
+}
+
 HandoutPages::HandoutPages(const Handout& handout, DisplayList figure, QSizeF paper)
-    : m_figure(std::move(figure)), m_title(QString::fromStdString(titleOf(handout))),
-      m_width(paper.width() * unitsInPoint()), m_height(paper.height() * unitsInPoint()),
-      m_left(std::max(kMargin, (paper.width() - kHandoutWidth) / 2) * unitsInPoint()),
-      m_groups(handoutGroups(handout, m_figure, m_width - 2 * m_left)) {
+    : HandoutPages(handoutGroups(handout, figure, columnWidth(paper)), figure, paper,
+                   {QString::fromStdString(titleOf(handout)), {}}) {
+    if (count() == 1) // a single page has it at its head, and in full
+        m_foot.left.clear();
+}
+
+HandoutPages::HandoutPages(std::vector<Kept> groups, DisplayList figure, QSizeF paper, Foot foot)
+    : m_figure(std::move(figure)), m_foot(std::move(foot)), m_width(paper.width() * unitsInPoint()),
+      m_height(paper.height() * unitsInPoint()), m_left(leftOf(paper.width()) * unitsInPoint()),
+      m_groups(std::move(groups)) {
     flow();
 }
 
@@ -53,14 +75,17 @@ void HandoutPages::flow() {
             m_pages.emplace_back();
             y = top;
         }
+        double rest = height;
         for (const Block& block : group) {
-            if (y > top && y + block.before + block.height > bottom) {
+            if (y > top && y + block.before + block.height > bottom + kSlack) {
                 m_pages.emplace_back();
                 y = top;
             }
+            rest -= block.before + block.height; // what is kept with it stands below it
             y += y > top ? block.before : 0;
-            m_pages.back().push_back({&block, y});
-            y += block.height;
+            const double filled = block.fills ? std::max(block.height, bottom - y - rest) : block.height;
+            m_pages.back().push_back({&block, y, filled});
+            y += filled;
         }
     }
 }
@@ -90,6 +115,8 @@ void HandoutPages::paintBlock(QPainter& painter, const Placed& placed) const {
         painter.restore();
         return;
     }
+    if (block.grid > 0)
+        paintGrid(painter, placed);
     if (block.number > 0)
         paintStepNumber(painter, block.number, {m_left, placed.y + block.setting.ascent});
     if (block.ink == Ink::note)
@@ -103,17 +130,49 @@ void HandoutPages::paintBlock(QPainter& painter, const Placed& placed) const {
     block.setting.paint(painter, {x, placed.y + block.inset + block.setting.ascent});
 }
 
+/// Squares from the upper left corner on, as many whole ones as there is room for.
+void HandoutPages::paintGrid(QPainter& painter, const Placed& placed) const {
+    const double unit = unitsInPoint(), gap = placed.block->grid * unit, left = m_left + placed.block->x,
+                 room = m_width - m_left - left;
+    constexpr double kWhole = 1e-6; // a grid that was made to fit fits
+    const int across = 2 * static_cast<int>(room / (2 * gap) + kWhole),
+              down = 2 * static_cast<int>(placed.height / (2 * gap) + kWhole);
+    const auto line = [&](bool isStrong, QPointF from, QPointF to) {
+        painter.setPen(QPen(isStrong ? printTheme().construction : printTheme().hairline,
+                            (isStrong ? 0.25 : 0.4) * unit));
+        painter.drawLine(from, to);
+    };
+    for (const bool isStrong : {false, true}) {
+        for (int i = isStrong ? 0 : 1; i <= across; i += 2)
+            line(isStrong, {left + i * gap, placed.y}, {left + i * gap, placed.y + down * gap});
+        for (int i = isStrong ? 0 : 1; i <= down; i += 2)
+            line(isStrong, {left, placed.y + i * gap}, {left + across * gap, placed.y + i * gap});
+    }
+}
+
 void HandoutPages::paintFoot(QPainter& painter, int index) const {
     const double unit = unitsInPoint(), y = m_height - kFoot * unit;
-    const QFont font = handoutFont(8);
+    const QFont font = handoutFont(8), bold = handoutFont(8, QFont::DemiBold);
+    const QFontMetricsF metrics(font);
+    QStringList codes;
+    for (const Placed& placed : m_pages[static_cast<std::size_t>(index)])
+        if (!placed.block->code.isEmpty() && !codes.contains(placed.block->code))
+            codes << placed.block->code;
+    const QString code = codes.join(QStringLiteral("  "));
+    painter.setFont(bold);
+    painter.setPen(printTheme().ink);
+    painter.drawText(QPointF(m_left, y), code);
+    const double taken = code.isEmpty() ? 0 : QFontMetricsF(bold).horizontalAdvance(code) + 14 * unit;
+    QString page = QStringLiteral("%1 / %2").arg(index + 1).arg(count());
+    if (!m_foot.right.isEmpty())
+        page = count() > 1 ? m_foot.right + QStringLiteral(" \u00B7 ") + page : m_foot.right;
     painter.setFont(font);
     painter.setPen(printTheme().quietInk);
-    const QString page = QStringLiteral("%1 / %2").arg(index + 1).arg(count());
-    const QFontMetricsF metrics(font);
-    const double number = metrics.horizontalAdvance(page), room = m_width - 2 * m_left - number - 20 * unit;
+    const double number = metrics.horizontalAdvance(page),
+                 room = m_width - 2 * m_left - number - taken - 20 * unit;
     painter.drawText(QPointF(m_width - m_left - number, y), page);
-    if (count() > 1) // a single page has it at its head, and in full
-        painter.drawText(QPointF(m_left, y), metrics.elidedText(m_title, Qt::ElideRight, room));
+    if (!m_foot.left.isEmpty() && room > 0)
+        painter.drawText(QPointF(m_left + taken, y), metrics.elidedText(m_foot.left, Qt::ElideRight, room));
 }
 
 bool paintHandout(QPagedPaintDevice& device, const Result& result, const HandoutChoice& choice) {
@@ -133,17 +192,49 @@ bool paintHandout(QPagedPaintDevice& device, const Result& result, const Handout
     return painter.end();
 }
 
+void prepare(QPdfWriter& writer, const QString& title, QPageSize::PageSizeId paper) {
+    writer.setResolution(HandoutPages::resolution());
+    writer.setPageSize(QPageSize(paper));
+    writer.setPageMargins({0, 0, 0, 0});
+    writer.setTitle(title);
+    writer.setCreator(QStringLiteral("Tailpoint"));
+#if QT_VERSION >= QT_VERSION_CHECK(6, 8, 0)
+    writer.setDocumentId(QUuid::createUuidV5(QUuid(), title)); // else drawn by lot
+#endif
+}
+
+void settleDate(QByteArray& pdf) {
+    // Qt: "/CreationDate (D:20261129152629+00'00')"; the dictionary that has it stands behind all pages.
+    const QByteArray key = "/CreationDate (D:";
+    const qsizetype begin = pdf.lastIndexOf(key), end = begin < 0 ? -1 : pdf.indexOf(')', begin);
+    if (end < 0)
+        return;
+    bool isSet = false;
+    const qint64 seconds = qEnvironmentVariable("SOURCE_DATE_EPOCH").toLongLong(&isSet);
+    const QByteArray date = isSet ? key +
+                                        QDateTime::fromSecsSinceEpoch(seconds, Qt::UTC)
+                                            .toString(QStringLiteral("yyyyMMddHHmmss"))
+                                            .toLatin1() +
+                                        'Z'
+                                  : QByteArray();
+    const qsizetype length = end + 1 - begin;
+    pdf.replace(begin, length,
+                date.size() < length ? (date + (isSet ? ")" : "")).leftJustified(length, ' ')
+                                     : QByteArray(length, ' '));
+}
+
 QByteArray handoutPdf(const Result& result, const HandoutChoice& choice, QPageSize::PageSizeId paper) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
-    QPdfWriter writer(&buffer);
-    writer.setResolution(HandoutPages::resolution());
-    writer.setPageSize(QPageSize(paper));
-    writer.setPageMargins({0, 0, 0, 0});
-    writer.setTitle(QString::fromStdString(result.sketch.title));
-    writer.setCreator(QStringLiteral("Tailpoint"));
-    return paintHandout(writer, result, choice) ? bytes : QByteArray();
+    bool isDone = false;
+    { // the writer ends its file when it goes
+        QPdfWriter writer(&buffer);
+        prepare(writer, QString::fromStdString(result.sketch.title), paper);
+        isDone = paintHandout(writer, result, choice);
+    }
+    settleDate(bytes);
+    return isDone ? bytes : QByteArray();
 }
 
 } // namespace tailpoint

@@ -11,13 +11,37 @@
 #include <QSizeF>
 
 class QPagedPaintDevice;
+class QPdfWriter;
 
 namespace tailpoint {
 
 class HandoutPages {
 public:
+    enum class Ink { plain, quiet, note, caution, figure };
+    struct Block {
+        Setting setting;
+        double x = 0, before = 0; ///< from the column's left; above it
+        Ink ink = Ink::plain;
+        double height = 0;  ///< of one that fills the page: at least
+        int number = 0;     ///< of the step that begins here
+        bool rule = false;  ///< a hairline above
+        double inset = 0;   ///< of a page-wide box round it
+        bool fills = false; ///< room that reaches as far down as what is kept with it allows
+        double grid = 0;    ///< points between the lines of a grid in it, every second one stronger; 0: none
+        QString code;       ///< told at the foot of its page
+    };
+    /// What is kept together.
+    using Kept = std::vector<Block>;
+    /// At the foot of every page: the codes of what stands on it and `left`; `right`, and of several pages
+    /// their numbers.
+    struct Foot {
+        QString left, right;
+    };
+
     /// `paper` in points.
     HandoutPages(const Handout& handout, DisplayList figure, QSizeF paper);
+    /// Of other blocks; `figure` is what a block of that ink paints.
+    HandoutPages(std::vector<Kept> groups, DisplayList figure, QSizeF paper, Foot foot);
     HandoutPages(const HandoutPages&) = delete; // pages point at their blocks
     HandoutPages& operator=(const HandoutPages&) = delete;
 
@@ -26,31 +50,21 @@ public:
     void paint(QPainter& painter, int index) const;
     /// Dots per inch that the fonts were measured for; a device must have the same.
     static int resolution();
-
-    enum class Ink { plain, quiet, note, caution, figure };
-    struct Block {
-        Setting setting;
-        double x = 0, before = 0; ///< from the column's left; above it
-        Ink ink = Ink::plain;
-        double height = 0;
-        int number = 0;    ///< of the step that begins here
-        bool rule = false; ///< a hairline above
-        double inset = 0;  ///< of a page-wide box round it
-    };
-    /// What is kept together.
-    using Kept = std::vector<Block>;
+    /// Width of the column on such a paper, layout units (handout_blocks.h).
+    static double columnWidth(QSizeF paper);
 
 private:
     struct Placed {
         const Block* block;
-        double y; ///< of its upper edge on the page
+        double y, height; ///< of its upper edge on the page; as high as it is there
     };
     void flow();
     void paintBlock(QPainter& painter, const Placed& placed) const;
+    void paintGrid(QPainter& painter, const Placed& placed) const;
     void paintFoot(QPainter& painter, int index) const;
 
     DisplayList m_figure;
-    QString m_title;
+    Foot m_foot;
     double m_width, m_height, m_left; ///< page and its left margin, in the layout's units
     std::vector<Kept> m_groups;
     std::vector<std::vector<Placed>> m_pages;
@@ -58,6 +72,14 @@ private:
 
 /// Every page. False: the device could not be written.
 bool paintHandout(QPagedPaintDevice& device, const Result& result, const HandoutChoice& choice);
+
+/// A writer of such pages on this paper, without margins of its own. `title`: of the document.
+void prepare(QPdfWriter& writer, const QString& title, QPageSize::PageSizeId paper);
+
+/// The time at which a PDF was made is taken out, so that the same pages are the same bytes: every digit of
+/// it becomes a blank, and no offset moves. Where SOURCE_DATE_EPOCH is set (seconds since 1970), that time
+/// stands there. Source: reproducible-builds.org, specification of SOURCE_DATE_EPOCH.
+void settleDate(QByteArray& pdf);
 
 /// Empty where it could not be made.
 QByteArray handoutPdf(const Result& result, const HandoutChoice& choice, QPageSize::PageSizeId paper);

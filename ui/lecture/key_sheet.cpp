@@ -24,6 +24,8 @@ QList<Row> rows() {
             {tr("U"), tr("back to the plan")},
             {tr("Ctrl+Z, Ctrl+Y"), tr("change back, and again")},
             {tr("O"), tr("draw the other of two answers")},
+            {tr("Ctrl+→, Ctrl+←"), tr("next sketch of a lesson, the one before")},
+            {tr("V"), tr("put it to the class: a vote")},
             {tr("M"), tr("more words, margin notes")},
             {tr("wheel, Ctrl+↑, Ctrl+↓"), tr("scroll the lines")},
             {tr("C"), tr("colours")},

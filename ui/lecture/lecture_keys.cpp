@@ -3,6 +3,7 @@
 #include "ui/lecture/column.h"
 #include "ui/lecture/key_sheet.h"
 #include "ui/lecture/lecture_view.h"
+#include "ui/lecture/vote_board.h"
 
 #include <QKeyEvent>
 
@@ -104,6 +105,25 @@ bool LectureView::showKey(QKeyEvent* event) {
     }
 }
 
+/// While a question is put to the class: its own keys; of the others those for what is seen and for moving
+/// on.
+bool LectureView::voteKey(QKeyEvent* event) {
+    switch (event->key()) {
+    case Qt::Key_W:
+        takeTwin();
+        return true;
+    case Qt::Key_Home:
+    case Qt::Key_End:
+    case Qt::Key_N: // no number of the figure is hidden from who is to answer
+    case Qt::Key_T:
+    case Qt::Key_M:
+    case Qt::Key_O:
+        return true;
+    default:
+        return m_vote->takeKey(event);
+    }
+}
+
 /// What was tried for a question from the room, and the way back.
 bool LectureView::changeKey(QKeyEvent* event) {
     const bool control = event->modifiers().testFlag(Qt::ControlModifier);
@@ -113,6 +133,9 @@ bool LectureView::changeKey(QKeyEvent* event) {
         m_document.undo();
     } else if (event->matches(QKeySequence::Redo) || (control && event->key() == Qt::Key_Y)) {
         m_document.redo();
+    } else if (control && m_parts > 0 && (event->key() == Qt::Key_Right || event->key() == Qt::Key_Left)) {
+        if (!event->isAutoRepeat())
+            emit partAsked(event->key() == Qt::Key_Right ? 1 : -1);
     } else if (control && (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down)) {
         m_column->scrollBy((event->key() == Qt::Key_Up ? -3 : 3) * m_measures.serif);
     } else {
@@ -123,12 +146,20 @@ bool LectureView::changeKey(QKeyEvent* event) {
 
 void LectureView::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape) {
-        if (!event->isAutoRepeat() && !leaveCover())
-            end();
+        if (event->isAutoRepeat() || leaveCover())
+            return;
+        isVoting() ? setVoting(false) : end();
         return;
     }
     const bool commands =
         event->modifiers().testFlag(Qt::ControlModifier) || event->modifiers().testFlag(Qt::AltModifier);
+    if (!commands && event->key() == Qt::Key_V) {
+        if (!event->isAutoRepeat())
+            setVoting(!isVoting());
+        return;
+    }
+    if (isVoting() && !commands && voteKey(event))
+        return;
     if (!changeKey(event) && (commands || (!moveKey(event) && !showKey(event))))
         QWidget::keyPressEvent(event);
 }

@@ -1,5 +1,6 @@
 // Where the lecture stands after a change of the sketch.
 #include "ui/lecture/lecture_view.h"
+#include "ui/lecture/vote_board.h"
 
 #include <algorithm>
 
@@ -41,6 +42,8 @@ void LectureView::replan() {
         }
     m_beat = std::min(m_beat, m_stops[m_stop].lastBeat());
     m_peeks = m_peeks && m_stop + 1 < m_stops.size();
+    if (isVoting())
+        m_vote->setPolls(pollsOf(m_document.sketch()));
     show(false);
 }
 

@@ -6,6 +6,7 @@
 #include "ui/lecture/key_sheet.h"
 #include "ui/lecture/progress.h"
 #include "ui/lecture/screens.h"
+#include "ui/lecture/vote_board.h"
 
 #include <QCloseEvent>
 #include <QGuiApplication>
@@ -20,7 +21,7 @@ namespace tailpoint {
 LectureView::LectureView(ThemeName theme, bool moves)
     : QWidget(nullptr, Qt::Window), m_theme(theme), m_moves(moves), m_canvas(new Canvas(m_document, this)),
       m_column(new LectureColumn(this)), m_progress(new LectureProgress(this)), m_keys(new KeySheet(this)),
-      m_cover(new QWidget(this)) {
+      m_vote(new VoteBoard(this)), m_cover(new QWidget(this)) {
     setObjectName(QStringLiteral("lecture"));
     setAttribute(Qt::WA_QuitOnClose, false); // the program ends with its window
     setAttribute(Qt::WA_OpaquePaintEvent);
@@ -53,6 +54,7 @@ void LectureView::begin(const Result& result, ConstructionKind construction, con
     m_blank = m_hidesNumbers = m_peeks = m_other = false;
     m_cover->hide();
     m_keys->hide();
+    m_vote->hide();
     m_progress->setCaution(needsCaution(m_plan));
     if (m_measures.height > 0) // else by its first size
         placeColumn();
@@ -70,12 +72,18 @@ void LectureView::begin(const Result& result, ConstructionKind construction, con
     m_canvas->setFocus();
 }
 
+void LectureView::setPart(std::size_t index, std::size_t count) {
+    m_part = index;
+    m_parts = count;
+}
+
 bool LectureView::isChanged() const {
     return !(m_document.sketch() == m_plan);
 }
 
 FigureOptions LectureView::figureNow() const {
-    FigureOptions options = m_stops[m_stop].figureAt(m_beat);
+    const Stop& first = m_stops.front();
+    FigureOptions options = isVoting() ? first.figureAt(first.lastBeat()) : m_stops[m_stop].figureAt(m_beat);
     options.style = m_figure.style;
     options.values = !m_hidesNumbers;
     if (m_other)
@@ -105,7 +113,11 @@ void LectureView::show(bool moves) {
     m_progress->setMore(m_column->hasMore());
     m_progress->show(m_stop, m_stops.size(), static_cast<double>(m_beat + 1) / lines, isChanged());
     const QString title = QString::fromStdString(stop.step.title);
-    setWindowTitle(tr("Lecture \u2013 %1 of %2: %3").arg(m_stop + 1).arg(m_stops.size()).arg(title));
+    const QString step = tr("%1 of %2: %3").arg(m_stop + 1).arg(m_stops.size()).arg(title);
+    setWindowTitle(m_parts > 0
+                       ? tr("Lecture, sketch %1 of %2 \u2013 %3").arg(m_part + 1).arg(m_parts).arg(step)
+                       : tr("Lecture \u2013 %1").arg(step));
+    m_progress->setPart(m_parts > 0 ? tr("sketch %1 / %2").arg(m_part + 1).arg(m_parts) : QString());
     setAccessibleName(windowTitle());
     m_column->setAccessibleName(m_column->plainText());
 }
@@ -121,6 +133,8 @@ bool LectureView::leaveCover() {
 void LectureView::next() {
     if (leaveCover())
         return;
+    if (isVoting())
+        return m_vote->goOn();
     if (m_peeks) {
         m_peeks = false;
         return goTo(m_stop + 1, false);
@@ -140,6 +154,8 @@ void LectureView::next() {
 void LectureView::previous() {
     if (leaveCover())
         return;
+    if (isVoting())
+        return m_vote->goBack();
     if (m_peeks) {
         m_peeks = false;
         show(false);

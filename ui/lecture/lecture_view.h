@@ -19,6 +19,7 @@ namespace tailpoint {
 class Canvas;
 class LectureProgress;
 class KeySheet;
+class VoteBoard;
 
 /// A window of its own; hidden until begin(). Object name "lecture".
 class LectureView : public QWidget {
@@ -32,6 +33,9 @@ public:
     void begin(const Result& result, ConstructionKind construction, const ExplainOptions& options,
                QScreen* screen);
 
+    /// Which sketch of a lesson this is, from 0; of 0: no lesson. Kept until it is set again.
+    void setPart(std::size_t index, std::size_t count);
+
     // Where it stands.
     const std::vector<Stop>& stops() const { return m_stops; }
     std::size_t stop() const { return m_stop; }
@@ -39,11 +43,13 @@ public:
     bool isBlank() const { return m_blank; }
     bool hidesNumbers() const { return m_hidesNumbers; }
     bool showsNextTitle() const { return m_peeks; }
+    bool isVoting() const;  ///< a question is put to the class, and the sheet shows what is given
     bool isChanged() const; ///< the sketch is not the plan's any more
     ThemeName theme() const { return m_theme; }
     bool moves() const { return m_moves; }
     Canvas& canvas() { return *m_canvas; }
     LectureColumn& column() { return *m_column; }
+    VoteBoard& voteBoard() { return *m_vote; }
     SketchDocument& document() { return m_document; }
     const Measures& measures() const { return m_measures; }
 
@@ -54,13 +60,16 @@ public slots:
     void previousStop(); ///< whole
     void goTo(std::size_t stop, bool whole);
     void backToPlan();
+    void setVoting(bool on);
+    void takeTwin(); ///< the question with other numbers, in the lecture's own document
     void setTheme(tailpoint::ThemeName name);
     void setMoves(bool on);
 
 signals:
     void themeChosen(tailpoint::ThemeName name);
     void movesChosen(bool on);
-    void ended(); ///< Escape: hidden, the window is to have the keys again
+    void partAsked(int by); ///< of a lesson: 1 the next sketch, -1 the one before
+    void ended();           ///< Escape: hidden, the window is to have the keys again
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -75,6 +84,7 @@ private:
     bool moveKey(QKeyEvent* event);
     bool showKey(QKeyEvent* event);
     bool changeKey(QKeyEvent* event);
+    bool voteKey(QKeyEvent* event);
     void goTo(std::size_t stop, bool whole, LectureColumn::From from);
     void click();
     bool leaveCover(); ///< what covers the sheet goes first; true where something did
@@ -104,12 +114,15 @@ private:
     bool m_replanning = false;
     ThemeName m_theme;
     bool m_moves;
+    std::size_t m_part = 0, m_parts = 0; ///< of a lesson
     Measures m_measures;
     Canvas* m_canvas;
     LectureColumn* m_column;
     LectureProgress* m_progress;
     KeySheet* m_keys;
-    QWidget* m_cover; ///< blank
+    VoteBoard* m_vote;
+    std::uint32_t m_twins = 0; ///< how many were made
+    QWidget* m_cover;          ///< blank
 };
 
 } // namespace tailpoint

@@ -5,6 +5,7 @@
 #include "ui/lecture/column.h"
 #include "ui/lecture/key_sheet.h"
 #include "ui/lecture/progress.h"
+#include "ui/lecture/vote_board.h"
 
 #include <QCloseEvent>
 #include <QGuiApplication>
@@ -47,6 +48,7 @@ void LectureView::setTheme(ThemeName name) {
     m_column->setTheme(theme);
     m_progress->setTheme(theme);
     m_keys->setTheme(theme);
+    m_vote->setTheme(theme);
     QPalette ground = m_cover->palette();
     ground.setColor(QPalette::Window, theme.sheet);
     m_cover->setPalette(ground);
@@ -82,6 +84,8 @@ void LectureView::placeColumn() {
     const int column = qRound(m_measures.column), foot = m_progress->heightNeeded();
     m_column->setGeometry(0, 0, column, height() - foot);
     m_column->setMeasures(m_measures);
+    m_vote->setGeometry(m_column->geometry());
+    m_vote->setMeasures(m_measures);
     m_progress->setGeometry(0, height() - foot, column, foot);
 }
 

@@ -51,6 +51,12 @@ QString LectureProgress::spoken() const {
     return m_caution ? step + QStringLiteral(". ") + cautionText() : step;
 }
 
+void LectureProgress::setPart(const QString& part) {
+    m_lessonPart = part;
+    setAccessibleName(spoken());
+    update();
+}
+
 void LectureProgress::setMore(bool more) {
     if (more != m_more) {
         m_more = more;
@@ -66,7 +72,9 @@ QFont LectureProgress::font() const {
 }
 
 QString LectureProgress::text() const {
-    return m_changed ? tr("U: back to the plan") : tr("F1 keys");
+    if (m_changed)
+        return tr("U: back to the plan");
+    return m_lessonPart.isEmpty() ? tr("F1 keys") : m_lessonPart;
 }
 
 bool LectureProgress::cautionFits() const {

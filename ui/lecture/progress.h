@@ -16,8 +16,9 @@ public:
     void setTheme(const Theme& theme);
     /// `part`: how much of the stop's lines stand. `changed`: the sheet is not the plan's.
     void show(std::size_t stop, std::size_t stops, double part, bool changed);
-    void setCaution(bool on); ///< what may not be taken for a design says so at every step
-    void setMore(bool more);  ///< lines of this stop follow on another page: a mark says so
+    void setCaution(bool on);          ///< what may not be taken for a design says so at every step
+    void setPart(const QString& part); ///< which sketch of a lesson; empty: none
+    void setMore(bool more);           ///< lines of this stop follow on another page: a mark says so
     bool more() const { return m_more; }
     QString text() const;
     QString cautionText() const; ///< empty: none
@@ -35,6 +36,7 @@ private:
     const Theme* m_theme;
     std::size_t m_stop = 0, m_stops = 1;
     double m_part = 1;
+    QString m_lessonPart;
     bool m_changed = false, m_more = false, m_caution = false;
 };
 

@@ -89,14 +89,19 @@ private:
             at->who.push_back(row.who.empty() ? "line " + std::to_string(row.line) : row.who);
     }
 
-    std::string cell(const MarkedRow& row, std::size_t column) const {
+    std::string wordOf(std::string_view verdict) {
+        m_words.emplace(verdict);
+        return std::string(verdict);
+    }
+
+    std::string cell(const MarkedRow& row, std::size_t column) {
         std::string out = "<td>" + safe(row.cells[column]);
         if (row.marking)
             for (const MarkedQuantity& quantity : row.marking->quantities)
                 if (quantity.name == m_answered[column]->name)
                     out += std::string("<span class=\"verdict") +
                            (isWrong(quantity.verdict) ? " wrong" : "") + "\">" +
-                           std::string(shortWords(nameOf(quantity.verdict))) + "</span>";
+                           wordOf(nameOf(quantity.verdict)) + "</span>";
         return out + "</td>";
     }
 
@@ -106,7 +111,7 @@ private:
         for (std::size_t i = 1; i < m_answered.size(); ++i)
             if (m_answered[i] != nullptr)
                 m_rows += cell(row, i), ++columns;
-        m_rows += "<td class=\"words\">" + std::string(shortWords(row.verdict()));
+        m_rows += "<td class=\"words\">" + wordOf(row.verdict());
         if (m_names && row.firstSlip())
             m_rows += "<span class=\"verdict\">" + safe(slipName(row.firstSlip()->id)) + "</span>";
         m_rows += "</td><td class=\"n\">" + pointsText(row.points());
@@ -150,7 +155,7 @@ private:
     }
 
     std::string section(const SlipGroup& group) const {
-        std::string out = "<section class=\"slip\">\n<h3>" + safe(slipName(group.id));
+        std::string out = "<section class=\"slip\">\n<h3>" + heading(group.id);
         if (!group.second.empty())
             out += " and " + safe(slipName(group.second));
         out += " <span class=\"count\">(" + std::to_string(group.count) +
@@ -169,13 +174,14 @@ private:
         constexpr std::ptrdiff_t most = 6; // quantities that stand side by side in the page's type
         const bool isWide = std::count(m_answered.begin(), m_answered.end(), nullptr) + most <
                             static_cast<std::ptrdiff_t>(m_answered.size());
-        std::string out = std::string("<table class=\"marks") + (isWide ? " many" : "") +
-                          "\">\n<thead><tr><th>" + safe(m_columns.front()) + "</th>";
+        std::string out = std::string("<div class=\"scrolls\">\n<table class=\"marks") +
+                          (isWide ? " many" : "") + "\">\n<thead><tr><th>" + safe(m_columns.front()) +
+                          "</th>";
         for (const Answerable* quantity : m_answered)
             if (quantity != nullptr)
                 out += "<th>" + toMathml(things.formula(quantity->id)) + "</th>";
         return out + "<th>Verdict</th><th class=\"n\">Points of " + pointsText(m_of) +
-               "</th></tr></thead>\n<tbody>\n" + m_rows + "</tbody>\n</table>\n";
+               "</th></tr></thead>\n<tbody>\n" + m_rows + "</tbody>\n</table>\n</div>\n" + legend(m_words);
     }
 
     const Sketch& m_sketch;
@@ -188,6 +194,7 @@ private:
     std::size_t m_count = 0;
     double m_points = 0, m_of = 0;
     std::string m_rows;
+    std::set<std::string, std::less<>> m_words; ///< of verdicts, for the legend
 };
 
 } // namespace

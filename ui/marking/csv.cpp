@@ -144,6 +144,16 @@ bool CsvReader::stripsBlanksBefore(char c) {
     return true;
 }
 
+/// Behind a cell: goes on to the next one, or over the line's end.
+bool CsvReader::isLastCell() {
+    const bool isLast = isAtEnd() || isAtBreak();
+    if (!isLast)
+        ++m_at; // the separator
+    else if (!isAtEnd())
+        takeBreak();
+    return isLast;
+}
+
 /// Precondition: not at the end.
 CsvRow CsvReader::row() {
     CsvRow row{m_line, {}, {}};
@@ -154,13 +164,8 @@ CsvRow CsvReader::row() {
             row.fault = std::move(cell.fault);
             return row;
         }
-        if (isAtEnd())
+        if (isLastCell())
             return row;
-        if (isAtBreak()) {
-            takeBreak();
-            return row;
-        }
-        ++m_at;
     }
 }
 
@@ -169,13 +174,8 @@ CsvRow CsvReader::asItStands() {
     CsvRow row{m_line, {}, {}};
     for (;;) {
         row.cells.push_back(withoutMark(plainCell()));
-        if (isAtEnd())
+        if (isLastCell())
             return row;
-        if (isAtBreak()) {
-            takeBreak();
-            return row;
-        }
-        ++m_at;
     }
 }
 

@@ -50,6 +50,7 @@ private:
     bool isAtEnd() const { return m_at >= m_text.size(); }
     bool isAtBreak() const { return m_text[m_at] == '\n' || m_text[m_at] == '\r'; }
     void takeBreak();
+    bool isLastCell();
     bool stripsBlanksBefore(char c);
 
     std::string_view m_text;

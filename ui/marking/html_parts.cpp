@@ -3,6 +3,7 @@
 #include "core/explain/handout.h"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 namespace tailpoint::marking_pages {
@@ -10,10 +11,15 @@ namespace tailpoint::marking_pages {
 std::string_view style() {
     return R"(
 table.marks { width: 100%; margin-left: 0 }
-table.marks th, table.marks td { text-align: left; vertical-align: top; padding: .3em .9em .3em 0; overflow-wrap: anywhere; min-width: 4.5em }
+table.marks th, table.marks td { text-align: left; vertical-align: top; padding: .3em .9em .3em 0; overflow-wrap: break-word; min-width: 4.5em }
 table.marks td { border-bottom: 1px solid #d9d3c4 }
 table.marks th.n, table.marks td.n { text-align: right; white-space: nowrap; padding-right: 0 }
 table.marks td.words, table.marks .verdict { overflow-wrap: normal }
+.scrolls { overflow-x: auto; max-width: 100% }
+.about { font-weight: bold; line-height: 1.8; margin: .4em 0 0; padding-bottom: .15em }
+.legend { display: grid; grid-template-columns: max-content 1fr; gap: .15em 1em; font-size: .85em; color: #4c585f; margin: .6em 0 }
+.legend dt { font-weight: bold }
+.legend dd { margin: 0 }
 table.many { font-size: .82em }
 table.many th, table.many td { min-width: 0; padding-right: .5em }
 table.marks tr.told td { padding-left: 1.4em; font-size: .92em; color: #6b4600 }
@@ -26,15 +32,34 @@ section.slip { margin: 0 0 1.4em; break-inside: avoid }
 section.slip ul { margin: .2em 0; padding-left: 1.4em }
 section.slip h3 .count, .names { font-weight: normal; color: #4c585f }
 .beside { display: flex; flex-wrap: wrap; gap: .6em 2.2em; margin: .5em 0 .6em; break-inside: avoid }
-.beside > div { border-left: 2px solid #d9d3c4; padding-left: .8em; max-width: 100% }
+.beside > div { min-width: 0; border-left: 2px solid #d9d3c4; padding-left: .8em; max-width: 100% }
 .beside > div.changed { border-left-color: #a8730a }
 .beside h4 { font-size: .8em; font-weight: normal; color: #4c585f; margin: 0 }
 .beside .working { margin: 0; padding: .35em 0 }
 .ask { font-size: 1.1em; border-left: 3px solid #1f5f7a; padding-left: .7em; margin: .9em 0 }
+.beside .working, section.slip p { overflow-x: auto; max-width: 100% }
 figure.tally svg { max-height: none; margin: 0 }
-@media print { table.marks thead { display: table-header-group } }
+@media (max-width: 40em) { body { padding-left: 1em; padding-right: 1em } .beside { display: block } .beside > div { margin-bottom: .6em } table.marks th, table.marks td { min-width: 0; padding-right: .6em } }
+@media print { table.marks thead { display: table-header-group } .scrolls, section.slip p { overflow: visible } table.marks th, table.marks td { overflow-wrap: anywhere } }
 )";
 }
+
+namespace {
+
+/// The words for verdicts, everywhere the same, and what they mean.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 10> kMeanings{
+    {{"right", "right"},
+     {"rounded", "right within rounding"},
+     {"unit", "right but for the unit"},
+     {"axis", "right but for the axis or the turn it is counted from"},
+     {"follows", "wrong, and right for an earlier wrong value"},
+     {"slip", "wrong, and a usual slip gives exactly this"},
+     {"other", "wrong, and nothing known gives it"},
+     {"missing", "not given"},
+     {"incomplete", "not all that is asked is given"},
+     {"unread", "could not be read"}}};
+
+} // namespace
 
 std::string printable(std::string_view text) {
     std::string shown;
@@ -56,42 +81,26 @@ std::string person(std::string_view who) {
     return "<bdi>" + safe(who) + "</bdi>";
 }
 
-std::string_view words(Verdict verdict) {
-    switch (verdict) {
-    case Verdict::right:
-        return "right";
-    case Verdict::rounded:
-        return "right within rounding";
-    case Verdict::unit:
-        return "right but for the unit";
-    case Verdict::axis:
-        return "right but for the axis or the turn it is counted from";
-    case Verdict::follows:
-        return "follows from an earlier value";
-    case Verdict::slip:
-        return "not right; what gives this number is told below";
-    case Verdict::other:
-        return "not right";
-    case Verdict::missing:
-        return "not given";
-    case Verdict::incomplete:
-        break;
-    }
-    return "incomplete";
+std::string_view meaningOf(std::string_view verdict) {
+    for (const auto& [word, meaning] : kMeanings)
+        if (word == verdict)
+            return meaning;
+    return {};
 }
 
-std::string_view shortWords(std::string_view verdict) {
-    if (verdict == nameOf(Verdict::other))
-        return "not right";
-    if (verdict == nameOf(Verdict::missing))
-        return "not given";
-    return verdict == "unread" ? "not read" : verdict;
+std::string legend(const std::set<std::string, std::less<>>& verdicts) {
+    std::string out;
+    for (const auto& [word, meaning] : kMeanings)
+        if (word != "right" && verdicts.contains(word))
+            out += "<dt>" + std::string(word) + "</dt><dd>" + std::string(meaning) + "</dd>\n";
+    return out.empty() ? out : "<dl class=\"legend\">\n" + out + "</dl>\n";
 }
 
-std::string slipName(std::string_view id) {
-    std::string name(id);
-    std::replace(name.begin(), name.end(), '-', ' ');
-    return name;
+std::string heading(std::string_view id) {
+    std::string name = slipName(id);
+    if (!name.empty() && name.front() >= 'a' && name.front() <= 'z')
+        name.front() = static_cast<char>(name.front() - 'a' + 'A');
+    return safe(name);
 }
 
 namespace {
@@ -119,7 +128,8 @@ std::string linesHtml(const Finding& finding) {
 }
 
 std::string findingHtml(const Finding& finding) {
-    std::string out = "<p>" + toHtml(finding.sentence) + "</p>\n" + linesHtml(finding);
+    std::string out = "<p class=\"about\">" + toHtml(finding.about) + "</p>\n<p>" + toHtml(finding.sentence) +
+                      "</p>\n" + linesHtml(finding);
     out += "<p>" + toHtml(finding.mend) + "</p>\n";
     if (finding.readings.empty())
         return out;
@@ -140,21 +150,21 @@ std::string pointsHtml(const MarkedRow& row) {
 
 namespace {
 
-constexpr int kWidth = 640, kNames = 236, kBars = 330, kRow = 26, kTop = 6;
+/// Each name above its bar, so that the picture is no wider than a narrow screen.
+constexpr int kWidth = 440, kLeft = 2, kBars = 390, kRow = 42, kName = 15, kBar = 18, kTop = 6;
 
-std::string svgText(int x, int y, std::string_view anchor, const std::string& text) {
-    return "<text x=\"" + std::to_string(x) + "\" y=\"" + std::to_string(y) + "\" text-anchor=\"" +
-           std::string(anchor) + "\">" + text + "</text>\n";
+std::string svgText(int x, int y, const std::string& text) {
+    return "<text x=\"" + std::to_string(x) + "\" y=\"" + std::to_string(y) + "\">" + text + "</text>\n";
 }
 
 std::string bar(const SlipTally::Entry& entry, int index, std::size_t most) {
     const int y = kTop + index * kRow;
     const auto share = static_cast<double>(entry.count) / static_cast<double>(most);
     const int width = std::max(2, static_cast<int>(share * kBars));
-    return svgText(kNames - 10, y + 16, "end", safe(slipName(entry.id))) + "<rect x=\"" +
-           std::to_string(kNames) + "\" y=\"" + std::to_string(y + 3) + "\" width=\"" +
-           std::to_string(width) + "\" height=\"" + std::to_string(kRow - 8) + "\" fill=\"#1f5f7a\"/>\n" +
-           svgText(kNames + width + 8, y + 16, "start", std::to_string(entry.count));
+    return svgText(kLeft, y + kName - 3, safe(slipName(entry.id))) + "<rect x=\"" + std::to_string(kLeft) +
+           "\" y=\"" + std::to_string(y + kName) + "\" width=\"" + std::to_string(width) + "\" height=\"" +
+           std::to_string(kBar) + "\" fill=\"#1f5f7a\"/>\n" +
+           svgText(kLeft + width + 8, y + kName + kBar - 5, std::to_string(entry.count));
 }
 
 std::string inWords(const std::vector<SlipTally::Entry>& entries, std::size_t of) {
@@ -181,8 +191,7 @@ std::string tallySvg(const std::vector<SlipTally::Entry>& entries, std::size_t o
         safe(inWords(entries, of)) + "</desc>\n";
     for (std::size_t i = 0; i < entries.size(); ++i)
         out += bar(entries[i], static_cast<int>(i), entries.front().count);
-    return out + "<path d=\"M" + std::to_string(kNames) + " 2V" + std::to_string(height - 2) +
-           "\" stroke=\"#4c585f\" fill=\"none\"/>\n</svg>\n</figure>\n";
+    return out + "</svg>\n</figure>\n";
 }
 
 } // namespace tailpoint::marking_pages

@@ -3,6 +3,8 @@
 
 #include "ui/marking/class_output.h"
 
+#include <set>
+
 namespace tailpoint::marking_pages {
 
 /// What a page of the kind of a handout (core/explain/handout.h) needs besides.
@@ -13,16 +15,17 @@ std::string printable(std::string_view text);
 std::string safe(std::string_view text);
 std::string person(std::string_view who);
 
-/// "right within rounding", of a quantity or of the whole.
-std::string_view words(Verdict verdict);
-std::string_view shortWords(std::string_view verdict);
+/// What a verdict's word means: "right within rounding".
+std::string_view meaningOf(std::string_view verdict);
+/// Of those words that occur; empty where all is right.
+std::string legend(const std::set<std::string, std::less<>>& verdicts);
 
-/// An id as words: "supplement in cosines".
-std::string slipName(std::string_view id);
+/// A slip's few words as a heading, escaped.
+std::string heading(std::string_view id);
 
 /// The changed lines of a finding, each beside the right one.
 std::string linesHtml(const Finding& finding);
-/// Its sentence, lines, other readings and mend.
+/// The numbers that it is about, its sentence, lines, other readings and mend.
 std::string findingHtml(const Finding& finding);
 
 /// "1 of 2 points", or the marker's own with the remark.

@@ -12,7 +12,8 @@ std::string headOf(const std::vector<std::string>& cells, const CsvForm& form) {
 
 class ClassCsv final : public ClassOutput {
 public:
-    explicit ClassCsv(const ClassMarking& marking) : m_form(marking.form()), m_columns(marking.columns()) {}
+    ClassCsv(const CsvForm& form, const std::vector<std::string>& columns)
+        : m_form(form), m_columns(columns) {}
 
     std::string begin() override {
         std::vector<std::string> cells = m_columns;
@@ -49,11 +50,19 @@ private:
 } // namespace
 
 std::unique_ptr<ClassOutput> classCsv(const ClassMarking& marking) {
-    return std::make_unique<ClassCsv>(marking);
+    return tableCsv(marking.form(), marking.columns());
+}
+
+std::unique_ptr<ClassOutput> tableCsv(const CsvForm& form, const std::vector<std::string>& columns) {
+    return std::make_unique<ClassCsv>(form, columns);
 }
 
 std::unique_ptr<ClassOutput> pointsCsv(const ClassMarking& marking) {
-    return std::make_unique<PointsCsv>(marking.form());
+    return pointsTableCsv(marking.form());
+}
+
+std::unique_ptr<ClassOutput> pointsTableCsv(const CsvForm& form) {
+    return std::make_unique<PointsCsv>(form);
 }
 
 } // namespace tailpoint

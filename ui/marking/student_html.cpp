@@ -15,19 +15,22 @@ std::string rowOf(const MarkedQuantity& quantity, const Things& things) {
     if (quantity.answer > 0)
         out += " (answer " + std::to_string(quantity.answer) + ")";
     out += "</td><td>" + (quantity.given ? safe(quantity.givenText) : std::string("&#8212;")) + "</td><td>" +
-           safe(quantity.expectedText) + "</td><td>" + std::string(words(quantity.verdict)) +
+           safe(quantity.expectedText) + "</td><td>" + std::string(nameOf(quantity.verdict)) +
            "</td><td class=\"n\">";
     out += quantity.asked ? pointsText(quantity.points) + " of " + pointsText(quantity.of) : std::string();
     return out + "</td></tr>\n";
 }
 
 std::string tableOf(const Marking& marking, const Things& things) {
-    std::string out =
-        "<table class=\"marks\">\n<thead><tr><th>Quantity</th><th>Your answer</th><th>Right</th>"
-        "<th>Verdict</th><th class=\"n\">Points</th></tr></thead>\n<tbody>\n";
-    for (const MarkedQuantity& quantity : marking.quantities)
+    std::string out = "<div class=\"scrolls\">\n<table "
+                      "class=\"marks\">\n<thead><tr><th>Quantity</th><th>Your answer</th><th>Right</th>"
+                      "<th>Verdict</th><th class=\"n\">Points</th></tr></thead>\n<tbody>\n";
+    std::set<std::string, std::less<>> words;
+    for (const MarkedQuantity& quantity : marking.quantities) {
         out += rowOf(quantity, things);
-    return out + "</tbody>\n</table>\n";
+        words.emplace(nameOf(quantity.verdict));
+    }
+    return out + "</tbody>\n</table>\n</div>\n" + legend(words);
 }
 
 std::string remarksOf(const Marking& marking, const Things& things) {

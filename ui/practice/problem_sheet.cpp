@@ -87,13 +87,14 @@ JsonValue variantJson(const ProblemSheet& sheet, std::size_t index) {
     if (!variant.who.empty())
         members.push_back({"who", jsonText(variant.who)});
     members.insert(members.end(), {{"place", jsonNumber(static_cast<double>(variant.place))},
-                                   {"code", jsonText(problem.code)},
-                                   {"family", jsonText(problem.id.family)},
-                                   {"level", jsonNumber(problem.id.level)},
-                                   {"number", jsonNumber(problem.id.number)},
-                                   {"scene", jsonText(problem.scene)},
-                                   {"title", jsonText(problem.sketch.title)},
-                                   {"statement", jsonText(problem.statement)}});
+                                   {"code", jsonText(problem.code)}});
+    if (!problem.id.family.empty()) // else a sketch of the user's
+        members.insert(members.end(), {{"family", jsonText(problem.id.family)},
+                                       {"level", jsonNumber(problem.id.level)},
+                                       {"number", jsonNumber(problem.id.number)},
+                                       {"scene", jsonText(problem.scene)}});
+    members.insert(members.end(),
+                   {{"title", jsonText(problem.sketch.title)}, {"statement", jsonText(problem.statement)}});
     if (needsCaution(problem.sketch))
         members.push_back({"caution", jsonText(cautionLine())});
     members.insert(members.end(),

@@ -3,6 +3,7 @@
 #include "ui/style/theme.h"
 
 #include <QFontMetricsF>
+#include <QHash>
 #include <cmath>
 
 namespace tailpoint {
@@ -34,6 +35,18 @@ const QFont& FontShelf::font(const Run& run, Face face) {
     return *place;
 }
 
+const QFont& FontShelf::font(const Run& run, Face face, double pointSize) {
+    constexpr std::size_t most = 1'000; // a window resized for hours
+    const std::pair key{styleOf(run, face), pointSize};
+    if (const auto found = m_sized.find(key); found != m_sized.end())
+        return found->second;
+    if (m_sized.size() > most)
+        m_sized.clear();
+    QFont font = this->font(run, face);
+    font.setPointSizeF(pointSize);
+    return m_sized.emplace(key, font).first->second;
+}
+
 const RunExtent& FontShelf::extent(const Run& run, Face face) {
     m_key.assign(1, static_cast<char>('0' + styleOf(run, face)));
     m_key += run.text;
@@ -57,6 +70,46 @@ RunExtent FontShelf::measured(const Run& run, Face face) {
     out.before = std::max(0.0, -tight.left() / kSize);
     out.after = std::max(0.0, tight.right() / kSize - advance);
     return out;
+}
+
+namespace {
+
+/// A font that shares nothing with this one.
+QFont parted(const QFont& font) {
+    QFont own = font;
+    own.setStretch(font.stretch() + 1); // a change gives it a state of its own
+    own.setStretch(font.stretch());
+    return own;
+}
+
+} // namespace
+
+const QFont& fontOfThread(const QFont& font) {
+    constexpr qsizetype most = 1'000;
+    thread_local QHash<QFont, QFont> fonts;
+    if (const auto found = fonts.constFind(font); found != fonts.constEnd())
+        return *found;
+    if (fonts.size() > most)
+        fonts.clear();
+    const QFont own = parted(font);
+    QFontMetricsF(own).horizontalAdvance(QLatin1Char('x')); // else every copy looks for its glyphs anew
+    return *fonts.insert(own, own);
+}
+
+double advanceOf(const QFont& font, const QString& text) {
+    constexpr qsizetype most = 20'000;
+    thread_local QHash<QFont, QHash<QString, double>> known;
+    thread_local qsizetype count = 0;
+    QHash<QString, double>& ofFont = known[font];
+    if (const auto found = ofFont.constFind(text); found != ofFont.constEnd())
+        return *found;
+    const double advance = QFontMetricsF(font).horizontalAdvance(text);
+    if (++count > most) {
+        known.clear();
+        count = 0;
+        return advance;
+    }
+    return *ofFont.insert(text, advance);
 }
 
 FontShelf& FontShelf::ofThread() {

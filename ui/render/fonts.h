@@ -7,6 +7,7 @@
 #include <QFont>
 #include <QPainter>
 #include <array>
+#include <map>
 #include <optional>
 #include <string>
 #include <unordered_map>
@@ -38,6 +39,8 @@ class FontShelf {
 public:
     static constexpr int kSize = 64; ///< pixels
     const QFont& font(const Run& run, Face face);
+    /// In this size.
+    const QFont& font(const Run& run, Face face, double pointSize);
     /// Of a run at size 1.
     const RunExtent& extent(const Run& run, Face face);
     /// One for each thread that paints or measures.
@@ -46,8 +49,16 @@ public:
 private:
     RunExtent measured(const Run& run, Face face);
     std::array<std::optional<QFont>, 8> m_fonts;
+    std::map<std::pair<unsigned, double>, QFont> m_sized;
     std::unordered_map<std::string, RunExtent> m_extents;
     std::string m_key;
 };
+
+/// The same font for the thread that calls. A QFont keeps what it has found out about itself, and copies share
+/// that: what is laid out on one thread and painted on another is painted with this.
+const QFont& fontOfThread(const QFont& font);
+
+/// How far a text goes on in a font; remembered, for words come again and again.
+double advanceOf(const QFont& font, const QString& text);
 
 } // namespace tailpoint

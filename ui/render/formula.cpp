@@ -87,9 +87,8 @@ Setting Typesetter::text(const QString& string, bool italic, bool bold) const {
     Run run;
     run.italic = italic;
     run.bold = bold;
-    QFont font = FontShelf::ofThread().font(run, Face::serif);
-    font.setPointSizeF(m_em * 72 / m_size.dotsPerInch);
-    out.width = QFontMetricsF(font).horizontalAdvance(string);
+    const QFont& font = FontShelf::ofThread().font(run, Face::serif, m_em * 72 / m_size.dotsPerInch);
+    out.width = advanceOf(font, string);
     if (italic) // a slanted letter leans over its advance
         out.width += 0.04 * m_em;
     out.texts.push_back({{0, 0}, string, font});
@@ -349,7 +348,7 @@ void Setting::add(const Setting& other, QPointF at) {
 void Setting::paint(QPainter& painter, QPointF baseline) const {
     const QColor ink = painter.pen().color();
     for (const Text& item : texts) {
-        painter.setFont(item.font);
+        painter.setFont(fontOfThread(item.font));
         painter.drawText(baseline + item.at, item.text);
     }
     if (shapes.empty())

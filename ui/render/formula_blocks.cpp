@@ -1,4 +1,5 @@
 // Paragraphs, lines of calculation and tables, made of set formulas.
+#include "ui/render/fonts.h"
 #include "ui/render/typesetter.h"
 
 #include <QFontMetricsF>
@@ -161,9 +162,10 @@ private:
         Setting set;
         set.ascent = m_empty.ascent;
         set.descent = m_empty.descent;
-        set.width = m_metrics.horizontalAdvance(string);
+        set.width = advanceOf(m_font, string);
         set.texts.push_back({{0, 0}, string, m_font});
         place(set);
+        m_isWord = m_cluster.texts.size() == 1 && m_cluster.shapes.empty();
     }
 
     /// Without a gap before it a piece clings to the one before ("R" and ","), across a break too.
@@ -171,6 +173,7 @@ private:
         if (m_gap)
             settle();
         m_cluster.add(piece, {m_cluster.width, 0});
+        m_isWord = false;
         m_gap = false;
     }
 
@@ -182,10 +185,19 @@ private:
             m_stack.add(m_line);
             m_line = m_empty;
             m_line.add(m_cluster, {0, 0});
+        } else if (m_isWord && m_endsInWord) {
+            continueWord(gap);
         } else {
             m_line.add(m_cluster, {m_line.width + gap, 0});
         }
+        m_endsInWord = m_isWord;
         m_cluster = Setting();
+    }
+
+    /// Words of a line that stand behind one another are one text: shaped once, and found as such in a PDF.
+    void continueWord(double gap) {
+        m_line.texts.back().text += QLatin1Char(' ') + m_cluster.texts.front().text;
+        m_line.width += gap + m_cluster.width;
     }
 
     void flush() {
@@ -200,7 +212,7 @@ private:
     double m_width, m_space;
     Setting m_line, m_cluster, m_empty;
     Stack m_stack{0.0};
-    bool m_gap = false;
+    bool m_gap = false, m_isWord = false, m_endsInWord = false; ///< the cluster is, the line ends in
 };
 
 } // namespace

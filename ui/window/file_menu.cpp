@@ -1,8 +1,8 @@
 #include "ui/window/file_menu.h"
 
 #include "ui/canvas/canvas.h"
-#include "ui/marking/own_answer.h"
 #include "ui/document/sketch_document.h"
+#include "ui/marking/own_answer.h"
 #include "ui/panel/panel.h"
 #include "ui/style/symbols.h"
 #include "ui/window/changed_file.h"

@@ -16,6 +16,7 @@
 #include "ui/window/file_menu.h"
 #include "ui/window/help_menu.h"
 #include "ui/window/icons.h"
+#include "ui/window/lesson_notes.h"
 #include "ui/window/lines.h"
 #include "ui/window/practice_menu.h"
 #include "ui/window/question_menu.h"
@@ -77,6 +78,7 @@ public:
     Bar* bar;
     Notice* notice;
     HintLine* hints;
+    LessonNotes* lessonNotes;
     SnapSwitch* snap;
     QSplitter* splitter;
     FileMenu* files;
@@ -86,13 +88,16 @@ public:
     std::unique_ptr<UnsavedWork> unsavedWork; ///< after the first paint
     bool shown = false;
 
-    WindowParts parts() { return {window, document, *canvas, *panel, *notice, *hints, settings, ownAnswer}; }
+    WindowParts parts() {
+        return {window, document, *canvas, *panel, *notice, *hints, settings, ownAnswer, *lessonNotes};
+    }
 };
 
 MainWindow::Private::Private(MainWindow& owner)
     : window(owner), canvas(new Canvas(document)), panel(new Panel(document, &ownAnswer)),
       strip(new PracticeStrip(practice)), practiceHints(new PracticeHints(practice)), bar(new Bar),
-      notice(new Notice), hints(new HintLine), splitter(new QSplitter(Qt::Horizontal)) {
+      notice(new Notice), hints(new HintLine), lessonNotes(new LessonNotes),
+      splitter(new QSplitter(Qt::Horizontal)) {
     canvas->setOwnAnswer(ownAnswer);
     canvas->setConstruction(constructionFrom(settings.construction()));
     canvas->setOtherOrder(settings.otherOrder());
@@ -139,7 +144,7 @@ void MainWindow::Private::lay() {
     auto* column = new QVBoxLayout(all);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    for (QWidget* part : QList<QWidget*>{bar, notice, new Rule, splitter, new Rule, hints}) {
+    for (QWidget* part : QList<QWidget*>{bar, notice, lessonNotes, new Rule, splitter, new Rule, hints}) {
         column->addWidget(part);
     }
     column->setStretchFactor(splitter, 1);

@@ -158,6 +158,13 @@ void Settings::setExportChoices(const QVariantMap& choices) {
     write("export/choices", choices);
 }
 
+QVariantMap Settings::problemChoices() const {
+    return read("problems/choices", QVariantMap());
+}
+void Settings::setProblemChoices(const QVariantMap& choices) {
+    write("problems/choices", choices);
+}
+
 QString Settings::handoutForm() const {
     return read("handout/form", QStringLiteral("html"));
 }

@@ -75,6 +75,10 @@ public:
     QString handoutPaper() const; ///< "A4", "Letter"; at first as the country has it
     void setHandoutPaper(const QString& name);
 
+    /// How the last problem sheet was made; names as the dialog writes them.
+    QVariantMap problemChoices() const;
+    void setProblemChoices(const QVariantMap& choices);
+
     static constexpr int kMostRecent = 8;
     QStringList recentFiles() const;
     void addRecent(const QString& path);

@@ -1,16 +1,20 @@
 #include "ui/window/teach_menu.h"
 
 #include "ui/canvas/canvas.h"
-#include "ui/marking/own_answer.h"
 #include "ui/document/sketch_document.h"
 #include "ui/lecture/lecture_view.h"
 #include "ui/lecture/movement.h"
 #include "ui/lecture/screens.h"
+#include "ui/marking/own_answer.h"
 #include "ui/panel/panel.h"
+#include "ui/window/lesson_notes.h"
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
+#include "ui/window/problems_dialog.h"
 #include "ui/window/settings.h"
 
+#include <QFileDialog>
+#include <QFileInfo>
 #include <QMainWindow>
 #include <QScreen>
 
@@ -21,7 +25,27 @@ TeachMenu::TeachMenu(const WindowParts& parts, QMenu* menu) : QObject(menu), m_p
                          [this] { beginLecture(); });
     lecture->setIconText(tr("Lecture"));
     lecture->setToolTip(tr("Reveal the solution step by step on a full screen (F5)"));
+    m_lesson = addCommand(menu, {"lesson", tr("L&esson\u2026"), QKeySequence(Qt::SHIFT | Qt::Key_F5)},
+                          [this] { chooseLesson(); });
+    m_lesson->setToolTip(tr("Several sketches in one lecture, in the order of a lesson's file (Shift+F5)"));
+    connect(&m_parts.lessonNotes, &LessonNotes::asked, this, &TeachMenu::turnPart);
+    connect(&m_parts.lessonNotes, &LessonNotes::resumed, this, [this] {
+        if (m_running)
+            goToPart(m_part);
+    });
+    connect(&m_parts.lessonNotes, &LessonNotes::ended, this, &TeachMenu::endLesson);
     addOwnAnswer(menu);
+    menu->addSeparator();
+    addCommand(menu, {"problemSheet", tr("&Problem sheet\u2026")}, [this] { askProblems(); });
+}
+
+void TeachMenu::askProblems() {
+    auto* dialog = m_parts.window.findChild<ProblemsDialog*>();
+    if (!dialog) {
+        dialog = new ProblemsDialog(m_parts);
+        connect(dialog, &ProblemsDialog::said, &m_parts.hints, &HintLine::setHint);
+    }
+    dialog->ask();
 }
 
 void TeachMenu::addOwnAnswer(QMenu* menu) {
@@ -57,32 +81,86 @@ void TeachMenu::showOwnAnswer() {
                                         : tr("There is nothing to check: %1").arg(why));
     m_mark->setEnabled(on);
     lecture->setEnabled(!on);
+    m_lesson->setEnabled(!on);
     lecture->setToolTip(on ? tr("Not while the answer is hidden")
                            : tr("Reveal the solution step by step on a full screen (F5)"));
 }
 
 TeachMenu::~TeachMenu() = default;
 
-void TeachMenu::beginLecture() {
-    if (!m_view) {
-        Settings& settings = m_parts.settings;
-        const auto chosen = settings.lectureMoves();
-        m_view = std::make_unique<LectureView>(settings.lectureTheme(), chosen ? *chosen : desktopMoves());
-        connect(m_view.get(), &LectureView::themeChosen, this,
-                [this](ThemeName name) { m_parts.settings.setLectureTheme(name); });
-        connect(m_view.get(), &LectureView::movesChosen, this,
-                [this](bool on) { m_parts.settings.setLectureMoves(on); });
-        connect(m_view.get(), &LectureView::ended, this, [this] {
-            m_parts.window.activateWindow(); // where the keys were before is where they are again
-            m_parts.window.raise();
-        });
-    }
+void TeachMenu::makeView() {
+    if (m_view)
+        return;
+    Settings& settings = m_parts.settings;
+    const auto chosen = settings.lectureMoves();
+    m_view = std::make_unique<LectureView>(settings.lectureTheme(), chosen ? *chosen : desktopMoves());
+    connect(m_view.get(), &LectureView::themeChosen, this,
+            [this](ThemeName name) { m_parts.settings.setLectureTheme(name); });
+    connect(m_view.get(), &LectureView::movesChosen, this,
+            [this](bool on) { m_parts.settings.setLectureMoves(on); });
+    connect(m_view.get(), &LectureView::partAsked, this, &TeachMenu::turnPart);
+    connect(m_view.get(), &LectureView::ended, this, [this] {
+        m_parts.window.activateWindow(); // where the keys were before is where they are again
+        m_parts.window.raise();
+    });
+}
+
+void TeachMenu::begin(const Result& result) {
     ExplainOptions options;
     options.handRounding = m_parts.panel.handRounding(); // the same numbers as beside the sheet
     options.method = m_parts.panel.method();
     options.parallelograms = m_parts.panel.byParallelograms();
-    m_view->begin(m_parts.document.result(), m_parts.canvas.construction(), options,
-                  screenForLecture(m_parts.window.screen()));
+    m_view->begin(result, m_parts.canvas.construction(), options, screenForLecture(m_parts.window.screen()));
+}
+
+void TeachMenu::beginLecture() {
+    makeView();
+    m_view->setPart(0, 0);
+    begin(m_parts.document.result());
+}
+
+void TeachMenu::chooseLesson() {
+    const QString path =
+        QFileDialog::getOpenFileName(&m_parts.window, tr("Open a lesson"), QFileInfo(m_parts.document.path()).absolutePath(),
+                                     tr("Lessons (*.lesson.json *.json);;All files (*)"));
+    if (!path.isEmpty())
+        beginLesson(path);
+}
+
+bool TeachMenu::beginLesson(const QString& path) {
+    auto read = readLessonFile(path);
+    if (const auto* error = std::get_if<FileError>(&read)) {
+        m_parts.notice.say(
+            tr("%1 can't be opened as a lesson: %2").arg(QFileInfo(path).fileName(), error->line()));
+        return false;
+    }
+    makeView();
+    m_running = std::move(std::get<Lesson>(read));
+    goToPart(0);
+    return true;
+}
+
+void TeachMenu::goToPart(std::size_t part) {
+    m_part = part;
+    const LessonPart& now = m_running->parts[part];
+    m_parts.lessonNotes.show(part, m_running->parts.size(), now.name, now.notes);
+    m_view->setPart(part, m_running->parts.size());
+    begin(resultOf(now.sketch));
+}
+
+void TeachMenu::turnPart(int by) {
+    if (!m_running)
+        return;
+    const auto to = static_cast<std::ptrdiff_t>(m_part) + by;
+    if (to >= 0 && to < static_cast<std::ptrdiff_t>(m_running->parts.size()))
+        goToPart(static_cast<std::size_t>(to));
+}
+
+void TeachMenu::endLesson() {
+    m_running.reset();
+    m_parts.lessonNotes.hide();
+    if (m_view)
+        m_view->hide();
 }
 
 } // namespace tailpoint

@@ -1,6 +1,7 @@
 // The menu Teach: the learner's own answer, and the lecture view, built when it is first asked for.
 #pragma once
 
+#include "ui/lesson/lesson.h"
 #include "ui/window/window_parts.h"
 
 #include <QObject>
@@ -12,6 +13,7 @@ class QMenu;
 namespace tailpoint {
 
 class LectureView;
+class Result;
 
 class TeachMenu : public QObject {
     Q_OBJECT
@@ -21,15 +23,27 @@ public:
 
     QAction *lecture, *ownAnswer;
     void beginLecture();
+    void askProblems();
+    /// Reads a lesson and begins with its first sketch. False: the notice says why not.
+    bool beginLesson(const QString& path);
 
 private:
+    void makeView();
+    void begin(const Result& result);
+    void chooseLesson();
+    void goToPart(std::size_t part);
+    void turnPart(int by);
+    void endLesson();
     void addOwnAnswer(QMenu* menu);
     void switchOwnAnswer(bool on);
     void showOwnAnswer();
 
     QAction* m_mark;
+    QAction* m_lesson;
     WindowParts m_parts;
     std::unique_ptr<LectureView> m_view;
+    std::optional<Lesson> m_running;
+    std::size_t m_part = 0;
 };
 
 } // namespace tailpoint

@@ -7,6 +7,7 @@ namespace tailpoint {
 
 class Canvas;
 class HintLine;
+class LessonNotes;
 class Notice;
 class OwnAnswer;
 class Panel;
@@ -22,6 +23,7 @@ struct WindowParts {
     HintLine& hints;
     Settings& settings;
     OwnAnswer& ownAnswer;
+    LessonNotes& lessonNotes;
 };
 
 } // namespace tailpoint

@@ -76,6 +76,60 @@ TEST(Program, AChangedLineRunsOnlyWhatItMovesAndGivesTheBitsOfTheWholeChain) {
     });
 }
 
+TEST(Program, TwoChangesTogetherGiveTheBitsOfTheWholeChainWithBoth) {
+    forEachChain([&](int number, const Sketch& sketch, const Things& things, const Chain& chain, Dice& dice) {
+        const Values given = givenValues(chain, sketch);
+        const Program program(chain);
+        Program::State right = program.start(given);
+        program.run(right);
+        const std::size_t one = dice.whole(chain.lines.size()), other = dice.whole(chain.lines.size());
+        if (one == other)
+            return;
+        Chain changed = chain;
+        std::vector<Program::Patch> first, second;
+        for (const std::size_t line : {one, other}) {
+            for (Case& c : changed.lines[line].cases)
+                c.formula = spoilt(std::move(c.formula));
+            (line == one ? first : second).push_back(program.patch(line, changed.lines[line]));
+        }
+        const Program::State a = program.changed(right, first), b = program.changed(right, second);
+        Program::State both;
+        program.together({a, first}, {b, second}, {}, both);
+        expectSame(evaluate(changed, given), program, both, chain, things, number);
+    });
+}
+
+TEST(Program, AChangeIsCarriedOverToOtherGivenValuesAndOtherLines) {
+    forEachChain([&](int number, const Sketch& sketch, const Things& things, const Chain& chain, Dice& dice) {
+        Sketch other = sketch;
+        for (Force& force : other.forces)
+            if (force.magnitude.value)
+                force.magnitude.value = *force.magnitude.value * dice.between(0.5, 2);
+        const Program program(chain);
+        Program::State right = program.start(givenValues(chain, sketch));
+        program.run(right);
+        const std::size_t one = dice.whole(chain.lines.size()), line = dice.whole(chain.lines.size());
+        if (one == line)
+            return;
+        Chain unlike = chain;
+        for (Case& c : unlike.lines[one].cases)
+            c.formula = spoilt(std::move(c.formula));
+        const Program unlikeProgram(unlike);
+        Program::State read = unlikeProgram.start(givenValues(chain, other));
+        unlikeProgram.run(read);
+        Chain changed = unlike;
+        for (Case& c : changed.lines[line].cases)
+            c.formula = spoilt(std::move(c.formula));
+        const std::vector<Program::Patch> patches{program.patch(line, changed.lines[line])};
+        const Program::State slipped = program.changed(right, patches);
+        std::vector<bool> sameLines(chain.lines.size(), true);
+        sameLines[one] = false;
+        Program::State both;
+        unlikeProgram.together({read}, {slipped, patches}, sameLines, both);
+        expectSame(evaluate(changed, givenValues(chain, other)), program, both, chain, things, number);
+    });
+}
+
 TEST(Program, AValuePutInIsCarriedOnAsByTheWholeChain) {
     forEachChain([&](int number, const Sketch& sketch, const Things& things, const Chain& chain, Dice& dice) {
         const Values given = givenValues(chain, sketch);

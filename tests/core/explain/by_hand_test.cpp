@@ -45,7 +45,7 @@ TEST(ByHand, TellsTheFullValueWithTheFiguresThatDecideIt) {
     const std::string text = told(two, Rounding::hand, Method::components);
     EXPECT_TRUE(contains(text,
                          "R = 5.76 kip by hand, but with full values 5.76503 kip, to three figures 5.77 kip: "
-                         "the rounding moved it by 0.00503 kip, which changed it by one in the last place."))
+                         "the rounding moved it by 0.00503 kip, which changed it by one unit in the last place."))
         << text;
 }
 

@@ -28,6 +28,11 @@ Force mass(std::string name, double kilogrammes, double direction) {
     return made;
 }
 
+Sketch inGon(Sketch made) {
+    made.angleUnit = AngleUnit::gon;
+    return made;
+}
+
 Asked twoForces() {
     return {"two forces",
             sketch({force("P", 345, 30), force("Q", 220, -45)}),
@@ -59,6 +64,8 @@ Asked twoForces() {
                 {"right-triangle-assumed", {"R = 409.176", "theta_R = 12.4751"}},
                 {"sine-cosine-exchanged", {"theta_R = 87.8652"}},
                 {"sine-cosine-exchanged-once", {"R = 357.961", "theta_R = 66.4165"}},
+                {"sine-cosine-exchanged-once", {"R = 357.961", "theta_R = 23.5836"}},
+                {"signs-of-directions", {"R_y = -16.9365", "theta_R = -2.1348"}},
                 {"component-sign", {"R = 560.404", "theta_R = 35.8316"}},
                 {"component-left-out", {"R = 299.258", "theta_R = 3.2444"}},
                 {"component-whole", {"R = 500.850", "theta_R = 1.9379"}},
@@ -104,7 +111,12 @@ std::vector<Asked> questions() {
          {{"slope-exchanged", {"R = 300.595", "theta_R = 14.0398"}},
           {"slope-ratio-taken", {"R = 544.630", "theta_R = 0.4127"}},
           {"slope-ratio-taken", {"R = 364.888", "theta_R = 8.7762"}},
-          {"slope-shares", {"R = 287.118", "theta_R = -11.0885"}}}},
+          {"slope-shares", {"R = 287.118", "theta_R = -11.0885"}},
+          {"slope-shares", {"R = 261.954", "theta_R = -1.6269"}}}}, // both
+        {"in gon",
+         inGon(sketch({force("P", 2.4, 30), force("Q", 1.8, -50)})),
+         {{"degree-mode", {"R = 3.24042", "theta_R = -3.1645"}}, // by components
+          {"degree-mode", {"R = 3.64966", "theta_R = 4.7150"}}}},
         {"bearings",
          sketch({bearing("P", 345, 'N', 30, 'E'), bearing("Q", 220, 'N', 70, 'W')}),
          {{"bearing-as-angle", {"R = 264.291", "theta_R = 69.6181"}},
@@ -130,6 +142,7 @@ std::vector<Asked> questions() {
           {"equal-tensions", {"T_A = 121.779", "T_B = 121.779"}},
           {"answers-exchanged", {"T_A = 131.797", "T_B = 107.611"}},
           {"cosine-in-sines", {"T_A = 401.611", "T_B = 283.982"}},
+          {"cosine-in-sines", {"T_A = 107.611", "T_B = 76.0928"}}, // above the bar alone
           {"ratio-inverted", {"T_A = 200.806", "T_B = 163.957"}},
           {"sides-mismatched", {"T_A = 131.797", "T_B = 107.611"}},
           {"sine-cosine-exchanged", {"T_A = 107.611", "T_B = 76.0928"}},
@@ -151,7 +164,9 @@ std::vector<Asked> questions() {
          {{"smallest-to-the-force", {"U = 3.10467", "theta_U = 110.000", "R = 4.83001"}}}},
         {"left of the axis",
          sketch({force("P", 345, 150), force("Q", 220, -100)}),
-         {{"quadrant-missed", {"theta_R = 7.4655"}},
+         {{"sine-cosine-exchanged-once", {"R = 226.140", "theta_R = 158.7067"}}, // of P, the signs kept
+          {"sine-cosine-exchanged", {"R = 468.341", "theta_R = 146.1941"}},      // of both
+          {"quadrant-missed", {"theta_R = 7.4655"}},
           {"tangent-inverted", {"theta_R = 82.5346"}},
           {"tangent-inverted", {"theta_R = -97.4655"}}}},
         {"left of the axis and above",

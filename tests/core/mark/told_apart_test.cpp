@@ -152,6 +152,17 @@ TEST(MarkToldApart, AnAngleKeyedInRadiansGivesItsOwnNumberAndNoNeighbours) {
     EXPECT_EQ(toText(exact).find("180/π"), std::string::npos) << toText(exact);
 }
 
+TEST(MarkToldApart, OnASheetInGonAnAngleKeyedInDegreesIsShownAsItWasKeyed) {
+    // Python: 2.4 cos 30° + 1.8 cos 50°, 2.4 sin 30° - 1.8 sin 50° for 30 and -50 gon: 3.24042 at -3.16449
+    Sketch mooring = sketch({force("P", 2.4, 30), force("Q", 1.8, -50)});
+    mooring.angleUnit = AngleUnit::gon;
+    mooring.forceUnit = ForceUnit::kN;
+    const Marking marking = marked(mooring, {"R = 3.240", "theta_R = -3.164"});
+    EXPECT_EQ(firstOf(marking), "degree-mode") << toText(marking);
+    EXPECT_NE(toText(marking).find("P_x = P cos θ_P = (2.40 kN) cos 30° = 2.0785 kN"), std::string::npos)
+        << toText(marking);
+}
+
 TEST(MarkToldApart, OfSlipsThatFitAlikeTheNearerStandsInFront) {
     // Python: U twice gives 326.73741 at 38.01522, T_y left out 327.95262 at 38.28599
     const Marking marking = marked(five(), {"R = 327", "theta_R = 38.0"});
@@ -201,6 +212,38 @@ TEST(MarkToldApart, AFactorOfUnitsIsToldInFiveFigures) {
     EXPECT_NE(toText(marked(raft(), {"R = 2312.45"})).find("R·4.4482 "), std::string::npos);
     EXPECT_NE(toText(marked(raft(), {"R = 53.011"})).find("R/9.8067 "), std::string::npos)
         << toText(marked(raft(), {"R = 53.011"}));
+}
+
+/// Python: 4.2 kip at N30E and 3.6 kip at S65E make 5.765032 kip, or 25.644138 kN, 5765.03 lbf, 2614.97 kgf.
+Sketch barge() {
+    Sketch made = sketch({bearing("P", 4.2, 'N', 30, 'E'), bearing("Q", 3.6, 'S', 65, 'E')});
+    made.forceUnit = ForceUnit::kip;
+    return made;
+}
+
+TEST(MarkToldApart, AValueInAnotherUnitIsRightAtTheFiguresOfThatUnit) {
+    for (const char* size :
+         {"25.6 kN", "25.644 kN", "5770 lbf", "5765 lbf", "2610 kgf", "2615 kgf", "25600 N"})
+        EXPECT_EQ(verdictOf(marked(barge(), {std::string("R = ") + size}), "R"), Verdict::right) << size;
+    for (const char* size : {"26 kN", "25.7 kN"}) // two figures; 5.77 kip converted
+        EXPECT_EQ(verdictOf(marked(barge(), {std::string("R = ") + size}), "R"), Verdict::rounded) << size;
+    EXPECT_FALSE(marked(barge(), {"R = 27 kN", "theta_R = 68.5"}).isRight());
+}
+
+TEST(MarkToldApart, TheShownValueConvertedTheWrongWayIsAMatterOfTheUnit) {
+    // by hand: 520 · 4.44822 = 2313.08 (the full 519.86019 would be 2312.45), 520 / 9.80665 = 53.025
+    for (const char* size : {"2313", "2312", "2310", "53.025"})
+        EXPECT_EQ(verdictOf(marked(raft(), {std::string("R = ") + size}), "R"), Verdict::unit) << size;
+    EXPECT_EQ(verdictOf(marked(raft(), {"R = 2315"}), "R"), Verdict::other);
+    EXPECT_NE(toText(marked(raft(), {"R = 2313.1"})).find("(520 N)·4.4482 = 2313.1 N"), std::string::npos)
+        << toText(marked(raft(), {"R = 2313.1"}));
+}
+
+TEST(MarkToldApart, TheRightNumberWithAnyOtherUnitWrittenIsAMatterOfTheUnit) {
+    for (const char* size : {"520 kN", "520 lbf", "520 kip", "520 kgf"})
+        EXPECT_EQ(verdictOf(marked(raft(), {std::string("R = ") + size}), "R"), Verdict::unit) << size;
+    for (const char* size : {"5.77 N", "5.77 kN", "5.77 lbf", "5.77 kgf", "25.6", "2610"})
+        EXPECT_EQ(verdictOf(marked(barge(), {std::string("R = ") + size}), "R"), Verdict::unit) << size;
 }
 
 TEST(MarkToldApart, OneNumberHasAtMostThreeFurtherReadings) {

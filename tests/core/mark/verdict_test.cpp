@@ -59,6 +59,18 @@ TEST(MarkVerdict, WhatRoundingOnTheWayExplainsIsRounded) {
     EXPECT_TRUE(marked(two(), {"R = 455", "theta_R = 2.2"}).slips.empty());
 }
 
+TEST(MarkVerdict, ShortlyBelowAPowerOfTenRoundingMayBeThatOfOneAbove) {
+    // 785 N at 92.7° and 376.74 N at 140.2°, the least U that brings the sum onto 85.8°: R = 998.63 N at
+    // right angles to U at -4.2°. By hand with three figures, by components: K_y = 1025.3 is 1030, R = 1003
+    // is 1000, U_y = -1030 + 1000 sin 85.8° = -32.7 for -29.3: arctan(32.7/399) = 4.7°
+    const Sketch least =
+        smallest(sketch({force("P", 785, 92.7), force("Q", 376.743, 140.2), force("U", kToFind, kToFind)},
+                        force("R", kToFind, 85.8)),
+                 "U");
+    EXPECT_EQ(verdictOf(marked(least, {"U = 400", "theta_U = -4.7", "R = 1000"}), "theta_U"),
+              Verdict::rounded);
+}
+
 TEST(MarkVerdict, MoreFiguresThanAskedAreRemarkedOnce) {
     const Marking marking = marked(two(), {"R = 454.6578", "theta_R = 2.1348"});
     EXPECT_EQ(marking.verdict, Verdict::right);

@@ -151,20 +151,10 @@ TEST(PracticeNext, WeakEvidenceSteersNothing) {
     const auto made = problem({std::string(kFamily), 1, 5});
     Marking marking;
     marking.verdict = Verdict::slip;
-    marking.slips.push_back({.id = "magnitudes-added",
-                             .second = {},
-                             .place = SlipPlace::shortCut,
-                             .step = {},
-                             .isStrong = false,
-                             .explains = {},
-                             .gives = {},
-                             .sentence = {},
-                             .mend = {},
-                             .also = {},
-                             .readings = {},
-                             .lines = {},
-                             .covered = 0,
-                             .routes = {}});
+    Finding finding;
+    finding.id = "magnitudes-added";
+    finding.place = SlipPlace::shortCut;
+    marking.slips.push_back(std::move(finding));
     const RecordEntry weak = recordEntry(*made, marking, false, 1);
     EXPECT_TRUE(weak.slips.empty());
     EXPECT_EQ(next({weak}).reason, NextReason::plain);

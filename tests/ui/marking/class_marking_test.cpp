@@ -227,19 +227,43 @@ TEST_F(MarkingAClass, HasATallyInAPictureThatIsToldInWords) {
     const std::string page = html(kClass);
     EXPECT_NE(page.find("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\""), std::string::npos);
     EXPECT_NE(
-        page.find("Of 6 answers: 2 with supplement in cosines, 1 with magnitudes added, 1 with wrong turn."),
+        page.find(
+            "Of 6 answers: 2 with supplement in the law of cosines, 1 with magnitudes added, "
+            "1 with angle in the other turning sense."),
         std::string::npos);
     EXPECT_NE(html("who,R\ns1,520\n").find("No slip is named."), std::string::npos);
 }
 
 TEST_F(MarkingAClass, ShowsTheChangedLineBesideTheRightOne) {
     const std::string page = html(kClass);
-    const auto slip = page.find("<h3>supplement in cosines"), end = page.find("</section>", slip);
+    const auto slip = page.find("<h3>Supplement in the law of cosines"), end = page.find("</section>", slip);
     const std::string section = page.substr(slip, end - slip);
     EXPECT_NE(section.find("(2 answers)"), std::string::npos);
     EXPECT_NE(section.find("519.86"), std::string::npos);
     EXPECT_NE(section.find("334.96"), std::string::npos);
     EXPECT_NE(section.find("<math>"), std::string::npos);
+    EXPECT_NE(section.find(" = 335 N</p>"), std::string::npos) << "this number is named";
+}
+
+/// Cells of the table of answers that say a verdict.
+TEST_F(MarkingAClass, HasTheSameWordsForVerdictsInThePageAsInTheTable) {
+    const std::string text = "who,R,theta_R\ns1,777,51\ns2,520,\ns3,x,\ns4,520,3.6\ns5,519,-3.6\n";
+    const std::string page = html(text);
+    std::size_t row = 0;
+    for (const MarkedRow& marked : rowsOf(text)) {
+        const auto at = page.find("<bdi>s" + std::to_string(++row) + "</bdi>");
+        ASSERT_NE(at, std::string::npos);
+        EXPECT_NE(page.find("<td class=\"words\">" + std::string(marked.verdict()), at), std::string::npos);
+        EXPECT_NE(csv(text).find("," + std::string(marked.verdict()) + ","), std::string::npos);
+        EXPECT_NE(page.find("<dt>" + std::string(marked.verdict()) + "</dt>"), std::string::npos)
+            << marked.verdict() << " is explained";
+    }
+}
+
+TEST_F(MarkingAClass, NamesANegativeNumberWithItsSign) {
+    // by hand: the magnitudes of -437 N is 437 N, and so it was not typed
+    const std::string page = studentHtml(sketch, rowsOf("who,R,theta_R\ns1,-335,\n").at(0));
+    EXPECT_NE(page.find(" = −335 N</p>"), std::string::npos) << page;
 }
 
 TEST_F(MarkingAClass, NamesNobodyBesideASlipUnlessAsked) {
@@ -250,8 +274,9 @@ TEST_F(MarkingAClass, NamesNobodyBesideASlipUnlessAsked) {
         EXPECT_GT(quiet.find("<bdi>" + std::string(who)), answers) << who;
         EXPECT_LT(named.find("<bdi>" + std::string(who)), named.find("<h2>Answers</h2>")) << who;
     }
-    EXPECT_EQ(quiet.find("supplement in cosines", answers), std::string::npos);
-    EXPECT_NE(named.find("supplement in cosines", named.find("<h2>Answers</h2>")), std::string::npos);
+    EXPECT_EQ(quiet.find("upplement in the law of cosines", answers), std::string::npos);
+    EXPECT_NE(named.find("upplement in the law of cosines", named.find("<h2>Answers</h2>")),
+              std::string::npos);
     EXPECT_EQ(faultOfMarkup(named), "");
 }
 

@@ -21,6 +21,8 @@ protected:
     Ran problems(const char* options, const QString& out = {}) const {
         QStringList arguments{QStringLiteral("problems")};
         arguments += words(options);
+        if (!arguments.contains(QStringLiteral("--as")) && !arguments.contains(QStringLiteral("--list")))
+            arguments << QStringLiteral("--as=json");
         if (!out.isEmpty())
             arguments << QStringLiteral("-o") << path(out);
         return run(arguments);
@@ -94,8 +96,8 @@ TEST_F(Problems, ARosterGivesEachProblemsOfTheirOwn) {
     const QString names = put(QStringLiteral("names.txt"), "\xEF\xBB\xBF"
                                                            "Ada Byron\r\n\r\n=Emmy\r\nSofja\r\n");
     const Ran ran = run({QStringLiteral("problems"), QStringLiteral("--family=two-ropes,bearings"),
-                         QStringLiteral("--count=2"), QStringLiteral("--roster"), names, QStringLiteral("-o"),
-                         path(QStringLiteral("class"))});
+                         QStringLiteral("--count=2"), QStringLiteral("--as=json"), QStringLiteral("--roster"),
+                         names, QStringLiteral("-o"), path(QStringLiteral("class"))});
     ASSERT_EQ(ran.status, 0) << ran.err.toStdString();
     const QJsonArray sheet = sheetOf(QStringLiteral("class"));
     ASSERT_EQ(sheet.size(), 6);
@@ -190,7 +192,7 @@ TEST_F(Problems, WhatStandsThereIsKept) {
 TEST_F(Problems, OneThatIsCancelledLeavesNothing) {
     QProcess process;
     process.start(QStringLiteral(TAILPOINT_BINARY),
-                  words("problems --family several-forces --level 3 --count 9999 -o")
+                  words("problems --family several-forces --level 3 --count 9999 --as json -o")
                       << path(QStringLiteral("out")));
     ASSERT_TRUE(process.waitForStarted());
     const QDir folder(m_folder.path());

@@ -96,8 +96,8 @@ TEST_F(Schemas, ProblemsKeepTheirs) {
     const QString problems = QStringLiteral("problems");
     const auto made = [&](const QString& families, const QString& out) {
         return run({problems, QStringLiteral("--family"), families, QStringLiteral("--count=12"),
-                    QStringLiteral("--roster"), put(QStringLiteral("names.txt"), "Ada Byron\nEmmy\n"),
-                    QStringLiteral("-o"), path(out)});
+                    QStringLiteral("--as=json"), QStringLiteral("--roster"),
+                    put(QStringLiteral("names.txt"), "Ada Byron\nEmmy\n"), QStringLiteral("-o"), path(out)});
     };
     ASSERT_EQ(
         made(QStringLiteral("two-forces,two-answers,bearings,push-or-pull"), QStringLiteral("sheet")).status,

@@ -1,7 +1,8 @@
-#include "core/figure/slip_numbers.h"
+#include "core/figure/attempt_numbers.h"
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace tailpoint {
 namespace {
@@ -44,22 +45,22 @@ bool tellsRight(const Marking& marking, What what, double value, const Sketch& s
 
 } // namespace
 
-SlipNumbers::SlipNumbers(const Sketch& sketch, const Marking& marking)
+AttemptNumbers::AttemptNumbers(const Sketch& sketch, const Marking& marking)
     : m_sketch(sketch), m_marking(marking), m_slip(marking.slips.front()),
       m_scale(sketch.sum.magnitude.value.value_or(0)) {
     for (const Force& force : sketch.forces)
         m_scale += force.magnitude.value.value_or(0);
 }
 
-const Force& SlipNumbers::given(VectorId vector) const {
+const Force& AttemptNumbers::given(VectorId vector) const {
     return forceOf(m_sketch, vector);
 }
 
-bool SlipNumbers::isGivenWhole(VectorId vector) const {
+bool AttemptNumbers::isGivenWhole(VectorId vector) const {
     return isGiven(given(vector).magnitude) && isGiven(given(vector).direction);
 }
 
-std::optional<double> SlipNumbers::number(const QuantityId& id) const {
+std::optional<double> AttemptNumbers::number(const QuantityId& id) const {
     for (const auto& [quantity, value] : m_slip.numbers)
         if (quantity == id)
             return value;
@@ -68,7 +69,7 @@ std::optional<double> SlipNumbers::number(const QuantityId& id) const {
 
 /// The slip's number where it explains the learner's; his own where that is right; of a question that is read
 /// wrongly also what would come out of it, unless that is right.
-std::optional<double> SlipNumbers::own(const QuantityId& id, bool& isExplained) const {
+std::optional<double> AttemptNumbers::own(const QuantityId& id, bool& isExplained) const {
     for (const MarkedQuantity& one : m_marking.quantities) {
         if (commonId(one.id) != id)
             continue;
@@ -86,12 +87,12 @@ std::optional<double> SlipNumbers::own(const QuantityId& id, bool& isExplained) 
     return std::nullopt;
 }
 
-std::optional<Eigen::Vector2d> SlipNumbers::components(VectorId vector) const {
+std::optional<Eigen::Vector2d> AttemptNumbers::components(VectorId vector) const {
     const auto x = number({What::x, vector}), y = number({What::y, vector});
     return x && y ? std::optional(Eigen::Vector2d(*x, *y)) : std::nullopt;
 }
 
-SlipVector SlipNumbers::at(VectorId vector) const {
+SlipVector AttemptNumbers::at(VectorId vector) const {
     const Force &own = given(vector), &read = m_slip.read ? forceOf(*m_slip.read, vector) : own;
     SlipVector out{read.magnitude.value, radiansOf(read.direction, m_sketch)};
     out.isChanged = (isGiven(own.magnitude) && read.magnitude.value != own.magnitude.value) ||
@@ -107,8 +108,10 @@ SlipVector SlipNumbers::at(VectorId vector) const {
         }
         return out;
     }
+    bool isTurned = false; // a negative magnitude: the arrow turned round
     if (!isGiven(own.magnitude)) {
         out.size = this->own(magnitudeId(vector), out.isWrongSize);
+        isTurned = out.size && *out.size < 0;
         if (out.size)
             out.size = std::abs(*out.size);
     }
@@ -117,6 +120,8 @@ SlipVector SlipNumbers::at(VectorId vector) const {
         if (out.referred)
             out.radians = radiansOf({AngleForm{*out.referred}, {}}, m_sketch);
     }
+    if (isTurned && out.radians)
+        out.radians = *out.radians + std::numbers::pi;
     return out;
 }
 

@@ -18,10 +18,10 @@ struct SlipVector {
     Eigen::Vector2d vector() const { return {*size * std::cos(*radians), *size * std::sin(*radians)}; }
 };
 
-class SlipNumbers {
+class AttemptNumbers {
 public:
     /// Precondition: the marking has a finding.
-    SlipNumbers(const Sketch& sketch, const Marking& marking);
+    AttemptNumbers(const Sketch& sketch, const Marking& marking);
 
     /// What the learner found, the slip explains, or is given; of components the forces that they make.
     SlipVector at(VectorId vector) const;

@@ -1,0 +1,95 @@
+#include "app/mark_key.h"
+
+#include "app/common.h"
+#include "app/mark_class.h"
+#include "app/verbs.h"
+#include "ui/document/files.h"
+#include "ui/marking/marking_csv.h"
+#include "ui/marking/marking_json.h"
+#include "ui/problems/key_marking.h"
+
+namespace tailpoint {
+
+namespace {
+
+std::unique_ptr<ClassOutput> outputFor(const QString& form, const KeyMarking& marking) {
+    if (form == QLatin1String("json"))
+        return classJson();
+    return form == QLatin1String("text") ? classText() : tableCsv(marking.form(), marking.columns());
+}
+
+struct Written {
+    std::unique_ptr<ClassOutput> output;
+    QString file;
+    std::string bytes;
+};
+
+/// All rows, each told where it can't be read.
+void markAll(KeyMarking& marking, std::vector<Written>& all, const QString& table) {
+    for (Written& one : all)
+        one.bytes += one.output->begin();
+    while (const auto row = marking.next()) {
+        if (!row->fault.empty())
+            complain(QStringLiteral("%1:%2: %3")
+                         .arg(table)
+                         .arg(row->line)
+                         .arg(QString::fromStdString(row->fault)));
+        for (Written& one : all)
+            one.bytes += one.output->row(*row);
+    }
+    for (Written& one : all)
+        one.bytes += one.output->end();
+}
+
+} // namespace
+
+QString clashWithKey(const Arguments& arguments) {
+    if (!arguments.files.isEmpty())
+        return QStringLiteral("--key has the questions, so FILE has no say; take one of them out");
+    if (!arguments.has(QStringLiteral("--answers")) || arguments.has(QStringLiteral("--answer")))
+        return QStringLiteral("--key goes with --answers CLASS.csv");
+    for (const char* option : {"--feedback", "--names"})
+        if (arguments.has(QLatin1String(option)))
+            return QStringLiteral("%1 goes with one FILE; take it out").arg(QLatin1String(option));
+    return arguments.value(QStringLiteral("--as")) == QLatin1String("html")
+               ? QStringLiteral("--as html goes with one FILE; use csv, text or json")
+               : QString();
+}
+
+int markByKey(const Arguments& arguments) {
+    const QString table = arguments.value(QStringLiteral("--answers"));
+    auto opened = SheetKey::open(arguments.value(QStringLiteral("--key")));
+    if (const auto* fault = std::get_if<QString>(&opened))
+        return complain(*fault);
+    const auto bytes = readBytes(table, QStringLiteral("class"));
+    if (const auto* error = std::get_if<FileError>(&bytes))
+        return complain(nameOfInput(table) + ": " + error->line());
+    const QByteArray& text = std::get<QByteArray>(bytes);
+    auto read = KeyMarking::open({text.constData(), static_cast<std::size_t>(text.size())},
+                                 std::get<SheetKey>(opened));
+    if (const auto* fault = std::get_if<ClassFault>(&read))
+        return complain(nameOfInput(table) +
+                        (fault->line > 0 ? QStringLiteral(":%1").arg(fault->line) : QString()) + ": " +
+                        QString::fromStdString(fault->message));
+    auto& marking = std::get<KeyMarking>(read);
+    std::vector<Written> all;
+    all.push_back({outputFor(arguments.value(QStringLiteral("--as")), marking),
+                   arguments.value(QStringLiteral("-o"), QStringLiteral("-")),
+                   {}});
+    if (arguments.has(QStringLiteral("--points")))
+        all.push_back({pointsTableCsv(marking.form()), arguments.value(QStringLiteral("--points")), {}});
+    QStringList outputs;
+    for (const Written& one : all)
+        outputs << one.file;
+    if (const QString fault = faultOfOutputs(outputs, {{table, QStringLiteral("the class's table")}});
+        !fault.isEmpty())
+        return complain(fault);
+    markAll(marking, all, nameOfInput(table));
+    int status = kDone;
+    for (const Written& one : all)
+        if (status == kDone)
+            status = writeMarking(one.file, QByteArray::fromStdString(one.bytes));
+    return status;
+}
+
+} // namespace tailpoint

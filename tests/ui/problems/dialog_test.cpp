@@ -1,0 +1,135 @@
+// The dialog of problem sheets: what is chosen is made and remembered, what is wrong is said in it, a sheet
+// that is cancelled leaves nothing, and all of it goes by keyboard.
+#include "tests/ui/window_fixture.h"
+#include "ui/window/page_preview.h"
+#include "ui/window/problems_dialog.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDir>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QSpinBox>
+
+namespace tailpoint::test {
+namespace {
+
+class ProblemsWindow : public OpenWindow {
+protected:
+    ProblemsDialog& ask() { return OpenWindow::ask<ProblemsDialog>("problemSheet"); }
+    QString out() const { return folder.filePath(QStringLiteral("out/sheet")); }
+    void SetUp() override {
+        OpenWindow::SetUp();
+        ASSERT_TRUE(QDir(folder.path()).mkdir(QStringLiteral("out")));
+    }
+    QStringList left() const {
+        return QDir(folder.filePath(QStringLiteral("out")))
+            .entryList(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot);
+    }
+    static void end(ProblemsDialog& dialog) {
+        EXPECT_TRUE(QTest::qWaitFor([&] { return !dialog.isAtWork(); }, 60'000));
+    }
+};
+
+TEST_F(ProblemsWindow, MakesWhatIsChosenAndRemembersIt) {
+    ProblemsDialog& dialog = ask();
+    auto* families = child<QListWidget>(dialog, "problemsFamilies");
+    ASSERT_EQ(families->count(), 11); // the families of README
+    families->item(0)->setCheckState(Qt::Unchecked);
+    families->item(8)->setCheckState(Qt::Checked); // slopes
+    child<QSpinBox>(dialog, "problemsCount")->setValue(2);
+    child<QSpinBox>(dialog, "problemsSeed")->setValue(77);
+    child<QComboBox>(dialog, "problemsLevel")->setCurrentIndex(1);
+    child<QCheckBox>(dialog, "problemsGrid")->setChecked(true);
+    child<QLineEdit>(dialog, "problemsFolder")->setText(out());
+    dialog.make();
+    end(dialog);
+    EXPECT_FALSE(dialog.isVisible()) << child<QLabel>(dialog, "problemsFault")->text().toStdString();
+    EXPECT_EQ(QDir(out()).entryList(QDir::AllEntries | QDir::NoDotAndDotDot),
+              QStringList({QStringLiteral("answers.csv"), QStringLiteral("key.pdf"),
+                           QStringLiteral("sheet.pdf"), QStringLiteral("sketches")}));
+    EXPECT_TRUE(bytesOf(out() + QStringLiteral("/sheet.pdf")).startsWith("%PDF-"));
+    EXPECT_TRUE(bytesOf(out() + QStringLiteral("/sketches/0002.json")).contains("\"slopes\""));
+    EXPECT_EQ(child<QLineEdit>(ask(), "problemsFolder")->text(), out() + QStringLiteral("-2")); // a free name
+    open();
+    ProblemsDialog& again = ask();
+    EXPECT_EQ(child<QListWidget>(again, "problemsFamilies")->item(8)->checkState(), Qt::Checked);
+    EXPECT_EQ(child<QListWidget>(again, "problemsFamilies")->item(0)->checkState(), Qt::Unchecked);
+    EXPECT_EQ(child<QSpinBox>(again, "problemsCount")->value(), 2);
+    EXPECT_EQ(child<QSpinBox>(again, "problemsSeed")->value(), 77);
+    EXPECT_EQ(child<QComboBox>(again, "problemsLevel")->currentData().toInt(), 2);
+    EXPECT_TRUE(child<QCheckBox>(again, "problemsGrid")->isChecked());
+}
+
+TEST_F(ProblemsWindow, OneThatIsCancelledLeavesNothing) {
+    ProblemsDialog& dialog = ask();
+    child<QSpinBox>(dialog, "problemsCount")->setValue(3000);
+    child<QLineEdit>(dialog, "problemsFolder")->setText(out());
+    dialog.make();
+    EXPECT_TRUE(dialog.isAtWork());
+    EXPECT_FALSE(child<QSpinBox>(dialog, "problemsCount")->isEnabled());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !left().isEmpty(); }, 60'000));
+    QTest::keyClick(&dialog, Qt::Key_Escape);
+    end(dialog);
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_EQ(left(), QStringList());
+    EXPECT_FALSE(child<QLabel>(dialog, "problemsFault")->text().isEmpty());
+    QTest::keyClick(&dialog, Qt::Key_Escape);
+    EXPECT_FALSE(dialog.isVisible());
+}
+
+TEST_F(ProblemsWindow, SaysWhatIsWrongAndWritesNothing) {
+    ProblemsDialog& dialog = ask();
+    auto* fault = child<QLabel>(dialog, "problemsFault");
+    const auto refused = [&](const QString& part) {
+        dialog.make();
+        end(dialog);
+        return dialog.isVisible() && fault->text().contains(part);
+    };
+    child<QLineEdit>(dialog, "problemsFolder")->setText(folder.filePath(QStringLiteral("absent/sheet")));
+    EXPECT_TRUE(refused(QStringLiteral("cannot be written"))) << fault->text().toStdString();
+    child<QLineEdit>(dialog, "problemsFolder")->setText(folder.filePath(QStringLiteral("out/..")));
+    EXPECT_TRUE(refused(QStringLiteral("not empty"))) << fault->text().toStdString();
+    child<QLineEdit>(dialog, "problemsFolder")->setText(out());
+    child<QLineEdit>(dialog, "problemsRoster")->setText(folder.filePath(QStringLiteral("names.txt")));
+    EXPECT_TRUE(refused(QStringLiteral("names.txt"))) << fault->text().toStdString();
+    EXPECT_EQ(left(), QStringList());
+}
+
+TEST_F(ProblemsWindow, ThePreviewIsThePageAsItWillBe) {
+    ProblemsDialog& dialog = ask();
+    auto* preview = child<PagePreview>(dialog, "problemsPreview");
+    const QImage first = preview->grab().toImage();
+    child<QSpinBox>(dialog, "problemsSeed")->setValue(2);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return preview->grab().toImage() != first; }));
+    child<QListWidget>(dialog, "problemsFamilies")->item(0)->setCheckState(Qt::Unchecked);
+    EXPECT_FALSE(child<QPushButton>(dialog, "problemsMake")->isEnabled());
+}
+
+TEST_F(ProblemsWindow, GoesByKeyboard) {
+    ProblemsDialog& dialog = ask();
+    auto* families = child<QListWidget>(dialog, "problemsFamilies");
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));
+    ASSERT_EQ(dialog.focusWidget(), families);
+    QTest::keyClick(families, Qt::Key_Down);
+    QTest::keyClick(families, Qt::Key_Space);
+    EXPECT_EQ(families->item(1)->checkState(), Qt::Checked);
+    // Every field is reached by Tab and comes before the buttons.
+    QStringList reached;
+    for (int i = 0; i < 20; ++i) {
+        QTest::keyClick(dialog.focusWidget(), Qt::Key_Tab);
+        reached << dialog.focusWidget()->objectName();
+    }
+    for (const char* name :
+         {"problemsLevel", "problemsCount", "problemsSeed", "problemsRoster", "problemsForm", "problemsPaper",
+          "problemsFigures", "problemsSolutions", "problemsGrid", "problemsFolder", "problemsMake"})
+        EXPECT_TRUE(reached.contains(QLatin1String(name))) << name;
+    EXPECT_LT(reached.indexOf(QStringLiteral("problemsFolder")),
+              reached.indexOf(QStringLiteral("problemsMake")));
+}
+
+} // namespace
+} // namespace tailpoint::test

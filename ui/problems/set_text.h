@@ -1,0 +1,33 @@
+// Single lines of words for the pages of sheets and keys.
+#pragma once
+
+#include "ui/handout/handout_blocks.h"
+
+#include <QFontMetricsF>
+
+namespace tailpoint {
+
+inline QString inText(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+/// One line, `points` large; in layout units.
+inline Setting textOf(const QString& text, double points, int weight = QFont::Normal) {
+    const QFont font = handoutFont(points, weight);
+    const QFontMetricsF metrics(font);
+    Setting out;
+    out.width = metrics.horizontalAdvance(text);
+    out.ascent = metrics.ascent();
+    out.descent = metrics.descent();
+    out.texts.push_back({{0, 0}, text, font});
+    return out;
+}
+
+/// What belongs to a problem tells its code at the foot of its page.
+inline void setCode(std::vector<HandoutPages::Kept>& groups, const std::string& code) {
+    for (HandoutPages::Kept& group : groups)
+        for (HandoutPages::Block& block : group)
+            block.code = inText(code);
+}
+
+} // namespace tailpoint

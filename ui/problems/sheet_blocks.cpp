@@ -1,0 +1,138 @@
+#include "ui/problems/sheet_blocks.h"
+
+#include "core/explain/caution.h"
+#include "core/explain/question.h"
+#include "core/explain/statement.h"
+#include "core/quantity/decimals.h"
+#include "ui/handout/handout_blocks.h"
+#include "ui/problems/set_text.h"
+
+#include <QFontMetricsF>
+
+namespace tailpoint {
+
+namespace {
+
+using Block = HandoutPages::Block;
+using Kept = HandoutPages::Kept;
+
+// Points.
+constexpr double kHead = 8.5, kHeading = 15, kStatement = 11;
+constexpr double kLeastRoom = 150;
+constexpr double kNameLine = 210;
+constexpr double kCm = 72 / 2.54;
+
+/// A line to write on.
+Setting lineOf(double length) {
+    Setting out;
+    QPainterPath path;
+    path.addRect(0, 0, length, 0.5 * unitsInPoint());
+    out.shapes.push_back({path, 0});
+    out.width = length;
+    return out;
+}
+
+/// The sheet's title, and at the right a name or a line for it.
+Setting headOf(const ProblemPlace& place, double width) {
+    const double line = kNameLine * unitsInPoint();
+    const bool isNamed = !place.student.isEmpty();
+    Setting name =
+        isNamed ? textOf(place.student, kStatement, QFont::DemiBold) : textOf(QStringLiteral("Name"), kHead);
+    if (!isNamed)
+        name.add(lineOf(line), {name.width + 6 * unitsInPoint(), 0});
+    const QFont font = handoutFont(kHead);
+    const double room = width - name.width - 20 * unitsInPoint();
+    Setting head =
+        textOf(QFontMetricsF(font).elidedText(place.title, Qt::ElideRight, std::max(0.0, room)), kHead);
+    head.add(name, {width - name.width, 0});
+    return head;
+}
+
+/// "R = ______   θ_R = ______"
+Setting answerLine(const std::vector<Formula>& asked, TypeSize size, double width) {
+    const double unit = unitsInPoint(), gap = 18 * unit;
+    Setting line = textOf(QStringLiteral("Answer"), kHandoutText, QFont::DemiBold);
+    const double begin = line.width + gap,
+                 each = (width - begin - gap * static_cast<double>(asked.size() - 1)) /
+                        static_cast<double>(asked.size());
+    double x = begin;
+    for (const Formula& symbol : asked) {
+        Setting name = setFormula(symbol, size);
+        name.add(textOf(QStringLiteral(" = "), kHandoutText), {name.width, 0});
+        line.add(name, {x, 0});
+        line.add(lineOf(std::max(0.0, each - name.width)), {x + name.width, 0});
+        x += each + gap;
+    }
+    return line;
+}
+
+} // namespace
+
+std::string roomWords(const Problem& problem, const ExerciseFigure& figure, bool grid) {
+    if (!grid)
+        return "Room to work and draw";
+    const std::string squares = "Room to work and draw. The squares are 1 cm wide";
+    return figure.unitsPerCm > 0
+               ? squares + "; at the figure's scale that is " + shortest(figure.unitsPerCm) + ' ' +
+                     std::string(symbolOf(problem.sketch.forceUnit)) + '.'
+               : squares + '.';
+}
+
+std::string problemHeading(const Problem& problem, const ProblemPlace& place) {
+    const std::string& title = problem.sketch.title;
+    return "Problem " + std::to_string(place.number) + (title.empty() ? title : " \u00B7 " + title);
+}
+
+std::vector<Formula> askedSymbols(const Sketch& sketch) {
+    const Things things(sketch);
+    std::vector<Formula> asked;
+    const auto add = [&](const Force& vector, VectorId id) {
+        if (!isGiven(vector.magnitude))
+            asked.push_back(things.formula(magnitudeId(id)));
+        if (!isGiven(vector.direction) && vector.magnitude.value != 0.0)
+            asked.push_back(things.formula(directionId(id)));
+    };
+    for (std::size_t i = 0; i < sketch.forces.size(); ++i)
+        add(sketch.forces[i], forceVector(i));
+    add(sketch.sum, kSumVector);
+    return asked;
+}
+
+ExerciseFigure figureOf(const Problem& problem, const SheetLook& look, double width) {
+    const double points = width / unitsInPoint();
+    return look.toScale ? exerciseFigure(problem.sketch, points) : figureNotToScale(problem.sketch, points);
+}
+
+std::vector<Kept> problemGroups(const Problem& problem, const ProblemPlace& place,
+                                const ExerciseFigure& figure, bool grid, double width) {
+    GroupWriter out(width);
+    out.begin(0);
+    out.add(headOf(place, width), 0, 0);
+    out.prose(inProse(problemHeading(problem, place)), kHeading, 0, 16, QFont::DemiBold);
+    if (problem.statement.empty()) {
+        const Statement given = statement(problem.sketch);
+        if (!given.sentence.pieces.empty())
+            out.prose(given.sentence, kStatement, 0, 6);
+        if (given.table)
+            out.table(*given.table, 0);
+        out.prose(proseOf(question(problem.sketch)), kStatement, 0, 4);
+    } else {
+        out.prose(inProse(problem.statement), kStatement, 0, 6);
+    }
+    if (!figure.list.groups.empty())
+        out.figure(figure.list);
+    if (needsCaution(problem.sketch))
+        out.caution(std::string(cautionLine()));
+    out.begin(8);
+    out.prose(inProse(roomWords(problem, figure, grid)), kHead, 0, 0).ink = HandoutPages::Ink::quiet;
+    Block& room = out.add({}, 0, 4);
+    room.height = kLeastRoom * unitsInPoint();
+    room.fills = true;
+    room.grid = grid ? kCm / 2 : 0;
+    out.add(answerLine(askedSymbols(problem.sketch), out.typeSize(kHeading - 2), width), 0, 16);
+    auto groups = out.take();
+    setCode(groups, problem.code);
+    return groups;
+}
+
+} // namespace tailpoint

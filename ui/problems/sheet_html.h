@@ -1,0 +1,29 @@
+// A sheet and its key as pages for a browser: HTML 5, UTF-8, well-formed as XML too, MathML, no script,
+// nothing from the network; printed, every problem begins a page, and figures keep their scale.
+#pragma once
+
+#include "ui/practice/problem_sheet.h"
+#include "ui/problems/key_blocks.h"
+
+namespace tailpoint {
+
+/// See writePages() (write_sheet.cpp). `sheet` outlives it.
+class SheetHtml {
+public:
+    SheetHtml(const ProblemSheet& sheet, const SheetLook& look);
+
+    struct Part {
+        std::string sheet, key;
+    };
+    Part part(std::size_t problem) const;
+    void add(std::size_t problem, Part part);
+    std::vector<std::pair<QString, QByteArray>> files();
+
+private:
+    const ProblemSheet& m_sheet;
+    SheetLook m_look;
+    QString m_title;
+    std::string m_pages, m_key;
+};
+
+} // namespace tailpoint

@@ -1,0 +1,35 @@
+#include "ui/problems/sheet_job.h"
+
+#include "ui/problems/write_sheet.h"
+
+#include <algorithm>
+
+namespace tailpoint {
+
+namespace {
+
+QString written(const SheetJob& job, const ProblemSheet& sheet, NewFolder& folder, SheetWork& work) {
+    if (sheet.variants.size() < job.wanted())
+        return tooFewWords(job.wanted(), sheet.variants.size());
+    auto error = writeSheet(sheet, job.look, folder, work);
+    if (!error && !work.isCancelled)
+        error = folder.finish();
+    return error ? job.folder + QStringLiteral(": ") + error->message : QString();
+}
+
+} // namespace
+
+std::size_t SheetJob::wanted() const {
+    return request.count * std::max<std::size_t>(1, request.roster.size());
+}
+
+void SheetJob::run() {
+    NewFolder made(folder);
+    if (made.fault())
+        fault = folder + QStringLiteral(": ") + made.fault()->message;
+    else if (const auto sheet = makeSheet(request, [this] { return work.isCancelled.load(); }))
+        fault = written(*this, *sheet, made, work);
+    isOver = true;
+}
+
+} // namespace tailpoint

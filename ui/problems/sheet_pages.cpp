@@ -1,0 +1,155 @@
+#include "ui/problems/sheet_pages.h"
+
+#include "ui/handout/handout_blocks.h"
+#include "ui/problems/write_sheet.h"
+
+#include <algorithm>
+#include <iterator>
+
+namespace tailpoint {
+
+namespace {
+
+using Kept = HandoutPages::Kept;
+
+void append(std::vector<Kept>& groups, std::vector<Kept> more) {
+    groups.insert(groups.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+}
+
+/// "Problem 3 of 30", and whose.
+QString footOf(const ProblemPlace& place) {
+    const QString words = QStringLiteral("Problem %1 of %2").arg(place.number).arg(place.count);
+    return place.student.isEmpty() ? words : place.student + QStringLiteral(" \u00B7 ") + words;
+}
+
+} // namespace
+
+GrowingPdf::GrowingPdf(const QString& title, QPageSize::PageSizeId paper) {
+    m_buffer.open(QIODevice::WriteOnly);
+    m_writer = std::make_unique<QPdfWriter>(&m_buffer);
+    prepare(*m_writer, title, paper);
+    m_painter = std::make_unique<QPainter>();
+    m_isSound = m_painter->begin(m_writer.get());
+}
+
+void GrowingPdf::add(const HandoutPages& pages) {
+    for (int i = 0; i < pages.count() && m_isSound; ++i) {
+        m_isSound = std::exchange(m_isFresh, false) || m_writer->newPage();
+        if (m_isSound)
+            pages.paint(*m_painter, i);
+    }
+}
+
+QByteArray GrowingPdf::take() {
+    m_isSound = m_isSound && m_painter->end();
+    m_painter.reset();
+    m_writer.reset(); // it ends its file when it goes
+    settleDate(m_bytes);
+    return m_isSound ? std::exchange(m_bytes, {}) : QByteArray();
+}
+
+PaintedApart::PaintedApart(const QString& title, QPageSize::PageSizeId paper)
+    : m_thread([this, title, paper] { paint(title, paper); }) {}
+
+PaintedApart::~PaintedApart() {
+    end();
+}
+
+void PaintedApart::paint(const QString& title, QPageSize::PageSizeId paper) {
+    GrowingPdf pdf(title, paper);
+    std::unique_lock lock(m_mutex);
+    while (true) {
+        m_changed.wait(lock, [this] { return m_isEnding || !m_waiting.empty(); });
+        if (m_waiting.empty())
+            break;
+        const auto pages = std::move(m_waiting.front());
+        m_waiting.pop_front();
+        m_changed.notify_all();
+        lock.unlock();
+        pdf.add(*pages);
+        lock.lock();
+    }
+    m_bytes = pdf.take();
+}
+
+void PaintedApart::add(std::unique_ptr<HandoutPages> pages) {
+    constexpr std::size_t most = 16;
+    std::unique_lock lock(m_mutex);
+    m_changed.wait(lock, [this] { return m_waiting.size() < most; });
+    m_waiting.push_back(std::move(pages));
+    m_changed.notify_all();
+}
+
+void PaintedApart::end() {
+    if (!m_thread.joinable())
+        return;
+    {
+        const std::lock_guard lock(m_mutex);
+        m_isEnding = true;
+    }
+    m_changed.notify_all();
+    m_thread.join();
+}
+
+QByteArray PaintedApart::take() {
+    end();
+    return std::exchange(m_bytes, {});
+}
+
+ProblemPlace placeOf(const ProblemSheet& sheet, std::size_t problem, const QString& title) {
+    const SheetVariant& variant = sheet.variants[problem];
+    return {title, QString::fromStdString(variant.who), variant.place, sheet.request.count};
+}
+
+SheetPdf::SheetPdf(const ProblemSheet& sheet, const SheetLook& look)
+    : m_sheet(sheet), m_look(look), m_title(titleOf(sheet)),
+      m_paper(QPageSize(look.paper).size(QPageSize::Point)), m_width(HandoutPages::columnWidth(m_paper)),
+      m_pages(std::make_unique<PaintedApart>(m_title, look.paper)),
+      m_key(std::make_unique<GrowingPdf>(QStringLiteral("Key \u00B7 ") + m_title, look.paper)) {}
+
+bool SheetPdf::beginsStudent(std::size_t problem) const {
+    const SheetVariant& variant = m_sheet.variants[problem];
+    return problem == 0 || (!variant.who.empty() && variant.place == 1);
+}
+
+SheetPdf::Part SheetPdf::part(std::size_t index) const {
+    const SheetVariant& variant = m_sheet.variants[index];
+    const ProblemPlace place = tailpoint::placeOf(m_sheet, index, m_title);
+    ExerciseFigure figure = figureOf(variant.problem, m_look, m_width);
+    auto groups = problemGroups(variant.problem, place, figure, m_look.grid, m_width);
+    Part part;
+    part.sheet = std::make_unique<HandoutPages>(std::move(groups), std::move(figure.list), m_paper,
+                                                HandoutPages::Foot{{}, footOf(place)});
+    std::optional<KeySolution> solution;
+    if (m_look.solutions)
+        solution = keySolution(variant.problem.sketch);
+    part.entry = keyGroups(variant.problem, place, variant.scheme, solution, m_width);
+    if (beginsStudent(index)) { // the head clings to the first entry
+        Kept head = keyHead(m_title, place.student, m_width);
+        std::move(part.entry.front().begin(), part.entry.front().end(), std::back_inserter(head));
+        part.entry.front() = std::move(head);
+    }
+    if (solution)
+        part.key =
+            std::make_unique<HandoutPages>(std::exchange(part.entry, {}), std::move(solution->figure),
+                                           m_paper, HandoutPages::Foot{QStringLiteral("Key"), footOf(place)});
+    return part;
+}
+
+void SheetPdf::add(std::size_t, Part part) {
+    m_pages->add(std::move(part.sheet));
+    if (part.key)
+        m_key->add(*part.key);
+    append(m_entries, std::move(part.entry));
+}
+
+std::vector<std::pair<QString, QByteArray>> SheetPdf::files() {
+    if (!m_entries.empty())
+        m_key->add(HandoutPages(std::exchange(m_entries, {}), {}, m_paper, {QStringLiteral("Key"), m_title}));
+    std::vector<std::pair<QString, QByteArray>> all;
+    all.emplace_back(QStringLiteral("sheet.pdf"), m_pages->take());
+    all.emplace_back(QStringLiteral("key.pdf"), m_key->take());
+    return all;
+}
+
+} // namespace tailpoint

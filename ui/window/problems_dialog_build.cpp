@@ -1,0 +1,162 @@
+// What the dialog of problem sheets is made of.
+#include "core/practice/families.h"
+#include "ui/problems/set_text.h"
+#include "ui/window/page_preview.h"
+#include "ui/window/problems_dialog.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QMainWindow>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QVBoxLayout>
+
+namespace tailpoint {
+
+namespace {
+
+template <class Widget>
+Widget* named(Widget* widget, const char* name) {
+    widget->setObjectName(QLatin1String(name));
+    return widget;
+}
+
+constexpr int kMostSeed = 999'999; // as the verb takes it
+
+} // namespace
+
+ProblemsDialog::ProblemsDialog(const WindowParts& parts)
+    : QDialog(&parts.window), m_parts(parts), m_families(named(new QListWidget, "problemsFamilies")),
+      m_level(named(new QComboBox, "problemsLevel")), m_form(named(new QComboBox, "problemsForm")),
+      m_paper(named(new QComboBox, "problemsPaper")), m_figures(named(new QComboBox, "problemsFigures")),
+      m_count(named(new QSpinBox, "problemsCount")), m_seed(named(new QSpinBox, "problemsSeed")),
+      m_roster(named(new QLineEdit, "problemsRoster")), m_folder(named(new QLineEdit, "problemsFolder")),
+      m_solutions(named(new QCheckBox(tr("Worked &solutions in the key")), "problemsSolutions")),
+      m_grid(named(new QCheckBox(tr("S&quares in the room to draw")), "problemsGrid")),
+      m_levelWords(named(new QLabel, "problemsLevelWords")), m_fault(named(new QLabel, "problemsFault")),
+      m_progress(named(new QProgressBar, "problemsProgress")), m_preview(new PagePreview) {
+    setObjectName(QStringLiteral("problemsDialog"));
+    setWindowTitle(tr("Problem sheet"));
+    build();
+    m_timer.setInterval(60);
+    m_soon.setSingleShot(true);
+    m_soon.setInterval(150); // a key held down asks for no page each time
+    connect(&m_timer, &QTimer::timeout, this, &ProblemsDialog::watch);
+    connect(&m_soon, &QTimer::timeout, this, &ProblemsDialog::showPreview);
+}
+
+void ProblemsDialog::buildChoices(QFormLayout* rows) {
+    for (const FamilyEntry& family : problemFamilies()) {
+        auto* item = new QListWidgetItem(inText(family.title), m_families);
+        item->setData(Qt::UserRole, inText(family.id));
+        item->setToolTip(inText(family.asks));
+        item->setCheckState(Qt::Unchecked);
+    }
+    constexpr int leastWidth = 300;
+    m_families->setMinimumWidth(leastWidth);
+    m_families->setFixedHeight(m_families->count() * m_families->sizeHintForRow(0) +
+                               2 * m_families->frameWidth() + 2);
+    m_families->setAccessibleName(tr("Kinds of problems"));
+    for (int level = 1; level <= kLevels; ++level)
+        m_level->addItem(tr("Level %1").arg(level), level);
+    m_levelWords->setWordWrap(true);
+    constexpr int lines = 7; // nothing moves where a level says more
+    m_levelWords->setFixedHeight(lines * m_levelWords->fontMetrics().lineSpacing());
+    m_levelWords->setAlignment(Qt::AlignTop);
+    m_count->setRange(1, static_cast<int>(kMostVariants));
+    m_seed->setRange(0, kMostSeed);
+    m_form->addItem(tr("Pages to print (PDF)"), QStringLiteral("pdf"));
+    m_form->addItem(tr("Pages for a browser (HTML)"), QStringLiteral("html"));
+    m_form->addItem(tr("Data for scripts (JSON)"), QStringLiteral("json"));
+    m_figures->addItem(tr("To scale"), true);
+    m_figures->addItem(tr("Not to scale, and saying so"), false);
+    for (const char* name : {"A4", "Letter"})
+        m_paper->addItem(QLatin1String(name), QLatin1String(name));
+    m_roster->setPlaceholderText(tr("One sheet for all"));
+    m_chooseRoster = named(new QPushButton(tr("Choo&se\u2026")), "problemsChooseRoster");
+    m_chooseFolder = named(new QPushButton(tr("C&hoose\u2026")), "problemsChooseFolder");
+    const auto withButton = [](QLineEdit* edit, QPushButton* button) {
+        button->setAutoDefault(false); // Enter makes the sheet
+        auto* row = new QHBoxLayout;
+        row->setSpacing(8);
+        row->addWidget(edit, 1);
+        row->addWidget(button);
+        return row;
+    };
+    const auto add = [rows](const QString& words, QWidget* widget, QLayout* row = nullptr) {
+        auto* label = new QLabel(words);
+        label->setBuddy(widget);
+        if (row)
+            rows->addRow(label, row);
+        else
+            rows->addRow(label, widget);
+    };
+    add(tr("&Kinds"), m_families);
+    add(tr("&Level"), m_level);
+    rows->addRow(QString(), m_levelWords);
+    add(tr("Problems for &each"), m_count);
+    add(tr("See&d"), m_seed);
+    add(tr("&Names, one a line"), m_roster, withButton(m_roster, m_chooseRoster));
+    add(tr("&Form"), m_form);
+    add(tr("&Paper"), m_paper);
+    add(tr("F&igures"), m_figures);
+    rows->addRow(QString(), m_solutions);
+    rows->addRow(QString(), m_grid);
+    add(tr("New f&older"), m_folder, withButton(m_folder, m_chooseFolder));
+}
+
+void ProblemsDialog::build() {
+    auto* rows = new QFormLayout;
+    rows->setHorizontalSpacing(14);
+    rows->setVerticalSpacing(8);
+    buildChoices(rows);
+    m_fault->setForegroundRole(QPalette::BrightText);
+    m_fault->setWordWrap(true);
+    m_progress->setTextVisible(false);
+    m_progress->setAccessibleName(tr("Problems made"));
+    auto* buttons = new QDialogButtonBox;
+    m_make = buttons->addButton(tr("&Make sheet"), QDialogButtonBox::AcceptRole);
+    m_cancel = buttons->addButton(QDialogButtonBox::Cancel);
+    for (QAbstractButton* button : buttons->buttons())
+        button->setIcon({});
+    named(m_make, "problemsMake")->setDefault(true);
+    named(m_cancel, "problemsCancel");
+    auto* left = new QVBoxLayout;
+    left->addLayout(rows);
+    left->addWidget(m_fault);
+    left->addStretch(1);
+    left->addWidget(m_progress);
+    left->addWidget(buttons);
+    auto* all = new QHBoxLayout(this);
+    all->setContentsMargins(20, 18, 20, 16);
+    all->setSpacing(20);
+    all->addLayout(left, 3);
+    all->addWidget(m_preview, 4);
+    const auto changed = [this] {
+        m_fault->clear();
+        showLevel();
+        m_soon.start();
+    };
+    connect(m_families, &QListWidget::itemChanged, this, changed);
+    for (QComboBox* box : {m_level, m_form, m_paper, m_figures})
+        connect(box, &QComboBox::currentIndexChanged, this, changed);
+    for (QSpinBox* box : {m_count, m_seed})
+        connect(box, &QSpinBox::valueChanged, this, changed);
+    for (QCheckBox* box : {m_solutions, m_grid})
+        connect(box, &QCheckBox::toggled, this, changed);
+    for (QLineEdit* edit : {m_roster, m_folder})
+        connect(edit, &QLineEdit::textChanged, this, [this] { m_fault->clear(); });
+    connect(m_chooseRoster, &QPushButton::clicked, this, &ProblemsDialog::chooseRoster);
+    connect(m_chooseFolder, &QPushButton::clicked, this, &ProblemsDialog::chooseFolder);
+    connect(m_make, &QPushButton::clicked, this, &ProblemsDialog::make);
+    connect(m_cancel, &QPushButton::clicked, this, &ProblemsDialog::reject);
+    showAtWork(false);
+}
+
+} // namespace tailpoint
