@@ -69,7 +69,7 @@ PracticeMenu::PracticeMenu(const WindowParts& parts, PracticeParts practice, QMe
 void PracticeMenu::addTeaching(QMenu* menu) {
     Practice& practice = m_practice.practice;
     menu->addSeparator();
-    addCommand(menu, {"practice", tr("&Practice\u2026"), QKeySequence(Qt::Key_F8)}, [this] { choose(); });
+    addCommand(menu, {"practice", tr("P&ractice\u2026"), QKeySequence(Qt::Key_F8)}, [this] { choose(); });
     m_hint = addCommand(menu, {"practiceHint", tr("&Hint"), QKeySequence(Qt::Key_F9)}, [this] { hint(); });
     m_hint->setToolTip(tr("What leads to the next line (F9)"));
     m_more = addCommand(menu, {"practiceMore", tr("&Once more"), QKeySequence(Qt::CTRL | Qt::Key_F8)},
