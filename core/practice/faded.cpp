@@ -23,17 +23,6 @@ bool isCalculated(const Working& working) {
     return working.subject && working.value && (working.general || working.substituted);
 }
 
-std::string_view promptFor(const Step& step) {
-    if (step.key == StepKey::direction || step.key == StepKey::directions)
-        return SENTENCE("practice", "From which line is this angle turned off, and to which side?").text;
-    if (step.law == Law::cosines || step.law == Law::sines)
-        return SENTENCE("practice", "Which law gives this line, and why does it fit what is known here?")
-            .text;
-    if (step.law == Law::components)
-        return SENTENCE("practice", "Which components stand in this line, and with which signs?").text;
-    return SENTENCE("practice", "Which relation gives this line, and why?").text;
-}
-
 std::string_view lawQuestion() {
     return SENTENCE("practice", "Which law starts, and why?").text;
 }
@@ -50,6 +39,19 @@ FadedSolution onlyLaw(const Worked& worked) {
 }
 
 } // namespace
+
+std::string principlePrompt(const Step& step) {
+    if (step.key == StepKey::direction || step.key == StepKey::directions)
+        return std::string(
+            SENTENCE("practice", "From which line is this angle turned off, and to which side?").text);
+    if (step.law == Law::cosines || step.law == Law::sines)
+        return std::string(
+            SENTENCE("practice", "Which law gives this line, and why does it fit what is known here?").text);
+    if (step.law == Law::components)
+        return std::string(
+            SENTENCE("practice", "Which components stand in this line, and with which signs?").text);
+    return std::string(SENTENCE("practice", "Which relation gives this line, and why?").text);
+}
 
 void practising::silence(Step& step) {
     step.reasoning.clear();
@@ -93,8 +95,7 @@ FadedSolution faded(const Worked& worked, std::size_t blank) {
         for (const WorkingPlace& place : gone)
             if (place.step == i) {
                 step.workings[place.working] = Working{step.workings[place.working].subject, {}, {}, {}};
-                out.blank.push_back(
-                    {{out.worked.steps.size() - 1, place.working}, std::string(promptFor(step))});
+                out.blank.push_back({{out.worked.steps.size() - 1, place.working}, principlePrompt(step)});
             }
         step.title = SENTENCE("practice", "Your turn").text;
         step.law = Law::none;

@@ -19,6 +19,9 @@ struct WorkingPlace {
 /// among them.
 std::vector<WorkingPlace> calculatedLines(const Worked& worked);
 
+/// The question for the principle behind a step's lines: "Which law gives this line, and why …?"
+std::string principlePrompt(const Step& step);
+
 struct FadedLine {
     WorkingPlace place;
     std::string prompt; ///< for the principle: "Which law gives this line, and why?"

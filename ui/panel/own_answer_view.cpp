@@ -103,7 +103,7 @@ QList<QWidget*> OwnAnswerView::tabOrder() const {
     return order << m_mark << m_show << m_slip << m_add << m_forget;
 }
 
-/// Rows whose quantities stay keep what is typed, and the keyboard.
+/// Rows whose quantities stay keep what is typed, and the keyboard; of another question nothing is typed.
 void OwnAnswerView::makeRows() {
     const std::vector<Answerable> wanted = m_answer.fields();
     const auto same = [this](const OwnAnswerRow* row, const Answerable& of) {
@@ -129,6 +129,9 @@ void OwnAnswerView::makeRows() {
             row->setSymbolWidth(width);
         emit tabOrderChanged();
     }
+    for (OwnAnswerRow* row : std::as_const(m_rows))
+        if (const QString typed = m_answer.typed(row->of().name); row->field()->text() != typed)
+            row->field()->setText(typed);
     const double of = m_answer.tellsPoints() ? m_answer.pointsToHave() : 0;
     m_points->setFixedWidth(m_points->fontMetrics().horizontalAdvance(pointsWords(of + 0.5, of)) + 2);
     m_add->setEnabled(!m_answer.addable().empty());

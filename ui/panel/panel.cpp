@@ -139,6 +139,10 @@ void Panel::showSections() {
     }
 }
 
+void Panel::addUnderFind(QWidget* part) {
+    m_find->parentWidget()->layout()->addWidget(part);
+}
+
 QStringList Panel::folded() const {
     QStringList names;
     for (const Section& section : m_sections) {

@@ -67,6 +67,7 @@ public:
     void lightPart(const std::optional<FigurePart>& part);
 
     OwnAnswerView* ownAnswer() const { return m_own; } ///< null where there is none
+    void addUnderFind(QWidget* part);                  ///< under the learner's own answer
 
     QSize sizeHint() const override;
 

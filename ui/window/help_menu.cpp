@@ -69,6 +69,14 @@ QString keysPage() {
                 {Help::tr("Ctrl+V"), Help::tr("adds forces from lines of name, magnitude and direction")},
                 {Help::tr("Ctrl+C"), Help::tr("copies the selected rows")},
                 {Help::tr("Delete"), Help::tr("deletes the selected forces")}}) +
+           section(
+               Help::tr("Practice"),
+               {{Help::tr("F8"), Help::tr("the list of problems: type to search, arrows, Return")},
+                {Help::tr("F9"), Help::tr("one more hint; between two of them something is to be entered")},
+                {Help::tr("Ctrl+F8, Shift+F8"),
+                 Help::tr("the same kind once more with other numbers; a harder one")},
+                {Help::tr("Ctrl+Page Down"), Help::tr("the next, as the answers before suggest")},
+                {Help::tr("Ctrl+Shift+N"), Help::tr("other numbers for the open question")}}) +
            section(Help::tr("While you check an answer of your own"),
                    {{Help::tr("F7"), Help::tr("hides the answer, and shows it again")},
                     {Help::tr("Tab"), Help::tr("goes from the sheet through the fields to Mark it")},

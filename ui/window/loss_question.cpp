@@ -22,7 +22,7 @@ QPushButton* LossQuestion::add(const QString& title, ButtonRole role, const char
 QAbstractButton* LossQuestion::ask(QPushButton* safe) {
     QPushButton* cancel = addButton(Cancel);
     cancel->setIcon({});
-    setDefaultButton(safe);
+    setDefaultButton(safe != nullptr ? safe : cancel);
     setEscapeButton(cancel);
     exec();
     return clickedButton() == cancel ? nullptr : clickedButton();

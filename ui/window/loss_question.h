@@ -12,8 +12,8 @@ class LossQuestion : public QMessageBox {
 public:
     LossQuestion(QWidget* parent, const char* name, const QString& title, const QString& text);
     QPushButton* add(const QString& title, ButtonRole role, const char* name);
-    /// Asks; the answer that was pressed, null for Cancel.
-    QAbstractButton* ask(QPushButton* safe);
+    /// Asks; the answer that was pressed, null for Cancel, which is the safe one where `safe` is null.
+    QAbstractButton* ask(QPushButton* safe = nullptr);
 };
 
 } // namespace tailpoint

@@ -7,6 +7,9 @@
 #include "ui/panel/own_answer_view.h"
 #include "ui/panel/panel.h"
 #include "ui/panel/panel_parts.h"
+#include "ui/panel/practice_hints.h"
+#include "ui/panel/practice_strip.h"
+#include "ui/practice/practice.h"
 #include "ui/style/palette.h"
 #include "ui/window/bar.h"
 #include "ui/window/edit_menu.h"
@@ -15,6 +18,7 @@
 #include "ui/window/icons.h"
 #include "ui/window/lesson_notes.h"
 #include "ui/window/lines.h"
+#include "ui/window/practice_menu.h"
 #include "ui/window/question_menu.h"
 #include "ui/window/settings.h"
 #include "ui/window/sheet_menu.h"
@@ -65,8 +69,12 @@ public:
     Settings settings;
     SketchDocument document;
     OwnAnswer ownAnswer{document};
+    Sitting sitting;
+    Practice practice{document, ownAnswer, sitting};
     Canvas* canvas;
     Panel* panel;
+    PracticeStrip* strip;
+    PracticeHints* practiceHints;
     Bar* bar;
     Notice* notice;
     HintLine* hints;
@@ -86,7 +94,8 @@ public:
 };
 
 MainWindow::Private::Private(MainWindow& owner)
-    : window(owner), canvas(new Canvas(document)), panel(new Panel(document, &ownAnswer)), bar(new Bar),
+    : window(owner), canvas(new Canvas(document)), panel(new Panel(document, &ownAnswer)),
+      strip(new PracticeStrip(practice)), practiceHints(new PracticeHints(practice)), bar(new Bar),
       notice(new Notice), hints(new HintLine), lessonNotes(new LessonNotes),
       splitter(new QSplitter(Qt::Horizontal)) {
     canvas->setOwnAnswer(ownAnswer);
@@ -104,13 +113,26 @@ MainWindow::Private::Private(MainWindow& owner)
     files = new FileMenu(parts(), menus->addMenu(tr("&File")));
     edits = new EditMenu(parts(), menus->addMenu(tr("&Edit")));
     sheet = new SheetMenu(parts(), menus->addMenu(tr("&Sheet")));
-    new QuestionMenu(parts(), menus->addMenu(tr("&Question"))); // belongs to its menu
-    teach = new TeachMenu(parts(), menus->addMenu(tr("&Teach")));
+    QMenu* question = menus->addMenu(tr("&Question"));
+    new QuestionMenu(parts(), question); // belongs to its menu
+    QMenu* teaching = menus->addMenu(tr("&Teach"));
+    teach = new TeachMenu(parts(), teaching);
+    new PracticeMenu(
+        parts(),
+        {practice, *strip, *practiceHints, teach->ownAnswer, [this] { return files->mayLoseChanges(); }},
+        teaching, question);
     addHelp(menus->addMenu(tr("&Help")), &window);
 }
 
 void MainWindow::Private::lay() {
-    splitter->addWidget(canvas);
+    auto* sheetSide = new QWidget; // the question in words, and the sheet under it
+    auto* sheetColumn = new QVBoxLayout(sheetSide);
+    sheetColumn->setContentsMargins(0, 0, 0, 0);
+    sheetColumn->setSpacing(0);
+    sheetColumn->addWidget(strip);
+    sheetColumn->addWidget(canvas, 1);
+    splitter->addWidget(sheetSide);
+    panel->addUnderFind(practiceHints);
     splitter->addWidget(panel);
     splitter->setStretchFactor(0, 1);
     splitter->setHandleWidth(1);
@@ -245,6 +267,8 @@ void MainWindow::setTheme(ThemeName name) {
     d->bar->setTheme(theme);
     d->notice->setTheme(theme);
     d->snap->setTheme(theme);
+    d->strip->setTheme(theme);
+    d->practiceHints->setTheme(theme);
     d->canvas->setTheme(name);
     d->panel->setTheme(name);
 }

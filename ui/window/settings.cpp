@@ -144,6 +144,13 @@ void Settings::setHandRounding(bool on) {
     write("question/handRounding", on);
 }
 
+bool Settings::keepsPractice() const {
+    return read("practice/kept", false);
+}
+void Settings::setKeepsPractice(bool keeps) {
+    write("practice/kept", keeps);
+}
+
 QVariantMap Settings::exportChoices() const {
     return read("export/choices", QVariantMap());
 }

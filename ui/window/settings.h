@@ -60,6 +60,10 @@ public:
     bool byParallelograms() const;
     void setByParallelograms(bool on);
 
+    /// The record of practice is kept on the disk.
+    bool keepsPractice() const;
+    void setKeepsPractice(bool keeps);
+
     /// How the last figure was exported; names as the dialog writes them.
     QVariantMap exportChoices() const;
     void setExportChoices(const QVariantMap& choices);

@@ -1,0 +1,115 @@
+#include "ui/practice/sitting.h"
+
+#include "ui/practice/how_it_went.h"
+#include "ui/practice/record_json.h"
+
+#include <QFile>
+#include <QTemporaryDir>
+#include <gtest/gtest.h>
+
+namespace tailpoint {
+namespace {
+
+RecordEntry entry(Verdict verdict, std::vector<std::string> slips = {}, std::string aimedAt = {}) {
+    RecordEntry made;
+    made.problem = {"two-forces", 1, 7};
+    made.scene = "raft";
+    made.when = "2026-11-29T10:00:00Z";
+    made.verdict = verdict;
+    made.slips = std::move(slips);
+    made.aimedAt = std::move(aimedAt);
+    return made;
+}
+
+class SittingTest : public testing::Test {
+protected:
+    QString file() const { return m_folder.filePath(QStringLiteral("state/practice.json")); }
+    PracticeRecord onDisk() const {
+        QFile in(file());
+        EXPECT_TRUE(in.open(QIODevice::ReadOnly));
+        const auto read = readRecord(in.readAll());
+        EXPECT_TRUE(std::holds_alternative<PracticeRecord>(read));
+        return std::get<PracticeRecord>(read);
+    }
+    QTemporaryDir m_folder;
+};
+
+TEST_F(SittingTest, NothingIsOnTheDiskUntilItIsAskedFor) {
+    Sitting sitting(file());
+    sitting.add(entry(Verdict::right));
+    EXPECT_FALSE(QFile::exists(file()));
+    ASSERT_FALSE(sitting.keep(true));
+    EXPECT_EQ(onDisk(), sitting.record());
+    sitting.change(sitting.add(entry(Verdict::other)), entry(Verdict::slip, {"magnitudes-added"}));
+    EXPECT_EQ(onDisk().entries.size(), 2U);
+    EXPECT_EQ(onDisk().entries.back().slips.front(), "magnitudes-added");
+    ASSERT_FALSE(sitting.keep(false));
+    EXPECT_FALSE(QFile::exists(file()));
+    EXPECT_EQ(sitting.record().entries.size(), 2U) << "it is known until the window is closed";
+}
+
+TEST_F(SittingTest, TheNextSittingGoesOnBehindTheLastOne) {
+    {
+        Sitting first(file());
+        ASSERT_FALSE(first.keep(true));
+        first.add(entry(Verdict::right));
+    }
+    Sitting second(file());
+    second.add(entry(Verdict::other)); // before it was asked to be kept
+    ASSERT_FALSE(second.keep(true));
+    EXPECT_EQ(second.number(), 2);
+    ASSERT_EQ(onDisk().entries.size(), 2U);
+    EXPECT_EQ(onDisk().entries[0].sitting, 1);
+    EXPECT_EQ(onDisk().entries[1].sitting, 2);
+}
+
+TEST_F(SittingTest, ADamagedFileIsSaidAndStaysAsItIs) {
+    ASSERT_FALSE(Sitting(file()).keep(true)); // makes the folder
+    QFile out(file());
+    ASSERT_TRUE(out.open(QIODevice::WriteOnly));
+    out.write("{\"format\": ");
+    out.close();
+    Sitting sitting(file());
+    sitting.add(entry(Verdict::right));
+    const auto fault = sitting.keep(true);
+    ASSERT_TRUE(fault);
+    EXPECT_FALSE(fault->line().contains(u'\n'));
+    EXPECT_FALSE(sitting.isKept());
+    EXPECT_EQ(sitting.record().entries.size(), 1U);
+    EXPECT_EQ(QFile(file()).size(), 11);
+}
+
+TEST_F(SittingTest, WhatIsForgottenIsForgottenEverywhere) {
+    Sitting sitting(file());
+    ASSERT_FALSE(sitting.keep(true));
+    sitting.add(entry(Verdict::right));
+    ASSERT_FALSE(sitting.forget());
+    EXPECT_FALSE(QFile::exists(file()));
+    EXPECT_TRUE(sitting.record().entries.empty());
+    EXPECT_TRUE(sitting.isKept()) << "the switch is another question";
+}
+
+TEST(HowItWent, CountsAndNamesTheSlips) {
+    PracticeRecord record;
+    RecordEntry example = entry(Verdict::right);
+    example.lastHint = true;
+    RecordEntry before = entry(Verdict::slip, {"right-triangle-assumed"});
+    record.entries = {before, entry(Verdict::slip, {"supplement-in-cosines"}),
+                      entry(Verdict::right, {}, "supplement-in-cosines"), example};
+    for (std::size_t i = 1; i < record.entries.size(); ++i)
+        record.entries[i].sitting = 2;
+    const HowItWent went = howItWent(record, 2);
+    EXPECT_EQ(went.count.toStdString(),
+              "3 questions: 1 right at once, 1 not right at once, 1 as an example.");
+    EXPECT_EQ(went.gone, QStringList{QStringLiteral("supplement in cosines")});
+    EXPECT_EQ(went.left, QStringList{QStringLiteral("right triangle assumed")});
+    ASSERT_EQ(went.asked.size(), 3);
+    EXPECT_TRUE(went.asked[0].endsWith(
+        QStringLiteral("Two forces and their resultant, level 1: not right: supplement in cosines")))
+        << went.asked[0].toStdString();
+    EXPECT_TRUE(went.asked[2].endsWith(QStringLiteral("an example")));
+    EXPECT_EQ(howItWent(record, 3).count, QStringLiteral("Nothing has been answered in this sitting yet."));
+}
+
+} // namespace
+} // namespace tailpoint

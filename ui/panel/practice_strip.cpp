@@ -1,0 +1,127 @@
+#include "ui/panel/practice_strip.h"
+
+#include "core/practice/families.h"
+#include "ui/panel/panel_parts.h"
+#include "ui/panel/spoken_line.h"
+#include "ui/practice/practice.h"
+#include "ui/style/palette.h"
+#include "ui/style/symbols.h"
+
+#include <QAction>
+#include <QHBoxLayout>
+#include <QRegularExpression>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace tailpoint {
+
+namespace {
+
+constexpr int kWidest = 900;             // pixels: a line of text that the eye can follow
+constexpr int kAtSide = 16, kAbove = 10; // pixels
+
+/// A line breaks between words, never between a number and its unit.
+QString keptTogether(const QString& statement) {
+    QString html = statement.toHtmlEscaped();
+    static const QRegularExpression unit(QStringLiteral("(\\d) (kN|N|lbf|kgf|kip|daN|MN)\\b"));
+    html.replace(unit, QStringLiteral("\\1&nbsp;\\2"));
+    return html.replace(QStringLiteral(" = "), QStringLiteral("&nbsp;=&nbsp;"));
+}
+
+} // namespace
+
+PracticeStrip::PracticeStrip(Practice& practice, QWidget* parent)
+    : QWidget(parent), m_practice(practice), m_statement(new ValueLabel(QStringLiteral("statement"))),
+      m_kind(quietLabel(QStringLiteral("practiceKind"))),
+      m_said(new SpokenLine(QStringLiteral("practiceSaid"))), m_commands(new QWidget),
+      m_row(new QHBoxLayout(m_commands)) {
+    setObjectName(QStringLiteral("practiceStrip"));
+    setAutoFillBackground(true);
+    m_statement->setMaximumWidth(kWidest);
+    m_statement->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_commands->setMaximumWidth(kWidest);
+    m_statement->setAccessibleDescription(tr("The question"));
+    m_statement->setFocusPolicy(Qt::StrongFocus); // can be read and copied without a mouse
+    m_said->setForegroundRole(QPalette::PlaceholderText);
+    m_said->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed); // what is said moves nothing
+    m_row->setContentsMargins(0, 0, 0, 0);
+    m_row->setSpacing(18);
+    m_row->addWidget(m_said, 1);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(kAtSide, kAbove, kAtSide, 6);
+    column->setSpacing(4);
+    column->addWidget(m_kind);
+    column->addWidget(m_statement);
+    column->addWidget(m_commands);
+    connect(&practice, &Practice::problemChanged, this, &PracticeStrip::refresh);
+    refresh();
+}
+
+void PracticeStrip::setTheme(const Theme& theme) {
+    QPalette palette = paletteOf(theme);
+    palette.setColor(QPalette::Window, theme.sheet);
+    setPalette(palette);
+}
+
+void PracticeStrip::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitStatement();
+}
+
+/// As high as it is at the width that it has: a layout would ask for its height at the strip's.
+void PracticeStrip::fitStatement() {
+    const int room = std::min(width() - 2 * kAtSide, kWidest);
+    m_statement->setFixedHeight(std::max(0, m_statement->heightForWidth(room)));
+}
+
+LinkButton* PracticeStrip::buttonFor(QAction* action) {
+    auto* button = linkButton(action->iconText(), QStringLiteral("link-") + action->objectName());
+    button->setFlush();
+    const auto follow = [button, action] {
+        button->setEnabled(action->isEnabled());
+        button->setToolTip(action->toolTip());
+    };
+    follow();
+    connect(action, &QAction::changed, button, follow);
+    connect(button, &QPushButton::clicked, action, &QAction::trigger);
+    return button;
+}
+
+void PracticeStrip::addAtLeft(QAction* action) {
+    m_row->insertWidget(m_row->indexOf(m_said), buttonFor(action));
+}
+
+void PracticeStrip::addAtRight(QAction* action) {
+    m_row->addWidget(buttonFor(action));
+}
+
+void PracticeStrip::say(const QString& shown, const QString& spoken) {
+    m_said->say(shown, spoken);
+    m_said->setToolTip(shown);
+}
+
+QString PracticeStrip::kindWords() const {
+    const auto& problem = m_practice.problem();
+    const FamilyEntry* family = problem ? familyNamed(problem->id.family) : nullptr;
+    return family == nullptr ? QString()
+                             : tr("%1 \u00b7 level %2 \u00b7 %3")
+                                   .arg(text(family->title))
+                                   .arg(problem->id.level)
+                                   .arg(text(problem->code));
+}
+
+/// Values that were changed are no longer those of the words.
+void PracticeStrip::refresh() {
+    const bool isStale = m_practice.isStatementStale();
+    const QString statement = m_practice.statement();
+    m_kind->setText(isStale ? tr("The sheet has other values than its question in words.") : kindWords());
+    m_kind->setVisible(!m_kind->text().isEmpty());
+    m_statement->show(keptTogether(statement));
+    fitStatement();
+    m_commands->setVisible(m_practice.problem().has_value());
+    setVisible(isStale || !statement.isEmpty() || m_practice.problem());
+    if (!m_practice.problem())
+        say({}, {});
+}
+
+} // namespace tailpoint

@@ -1,0 +1,86 @@
+#include "ui/practice/how_it_went.h"
+
+#include "core/practice/families.h"
+#include "ui/style/symbols.h"
+
+#include <QCoreApplication>
+#include <QDateTime>
+#include <algorithm>
+
+namespace tailpoint {
+
+namespace {
+
+struct Went {
+    Q_DECLARE_TR_FUNCTIONS(Went)
+};
+
+bool isRight(const RecordEntry& entry) {
+    return entry.verdict == Verdict::right || entry.verdict == Verdict::rounded;
+}
+
+QString countWords(int asked, int right, int examples) {
+    if (asked == 0)
+        return Went::tr("Nothing has been answered in this sitting yet.");
+    QStringList parts;
+    if (right > 0)
+        parts << Went::tr("%1 right at once").arg(right);
+    if (asked - right - examples > 0)
+        parts << Went::tr("%1 not right at once").arg(asked - right - examples);
+    if (examples > 0)
+        parts << Went::tr("%1 as an example").arg(examples);
+    const QString all = parts.join(QStringLiteral(", "));
+    return asked == 1 ? Went::tr("One question: %1.").arg(all)
+                      : Went::tr("%1 questions: %2.").arg(QString::number(asked), all);
+}
+
+QString outcomeWords(const RecordEntry& entry) {
+    if (entry.lastHint)
+        return Went::tr("an example");
+    if (entry.verdict == Verdict::right)
+        return Went::tr("right");
+    if (entry.verdict == Verdict::rounded)
+        return Went::tr("right but for rounding");
+    if (entry.slips.empty())
+        return Went::tr("not right");
+    return Went::tr("not right: %1").arg(slipWords(entry.slips.front()));
+}
+
+QString lineOf(const RecordEntry& entry) {
+    const FamilyEntry* family = familyNamed(entry.problem.family);
+    const QString title = family != nullptr ? text(family->title) : text(entry.problem.family);
+    const QDateTime when = QDateTime::fromString(text(entry.when), Qt::ISODate).toLocalTime();
+    const QString line =
+        Went::tr("%1, level %2: %3").arg(title).arg(entry.problem.level).arg(outcomeWords(entry));
+    return when.isValid() ? when.toString(QStringLiteral("HH:mm  ")) + line : line;
+}
+
+} // namespace
+
+QString slipWords(const std::string& id) {
+    return text(id).replace(u'-', u' ');
+}
+
+HowItWent howItWent(const PracticeRecord& record, int sitting) {
+    HowItWent went;
+    int asked = 0, right = 0, examples = 0;
+    const std::vector<std::string> gone = slipsGone(record);
+    for (const std::string& slip : gone)
+        went.gone << slipWords(slip);
+    for (const RecordEntry& entry : record.entries) {
+        for (const std::string& slip : entry.slips)
+            if (const QString words = slipWords(slip);
+                std::find(gone.begin(), gone.end(), slip) == gone.end() && !went.left.contains(words))
+                went.left << words;
+        if (entry.sitting != sitting)
+            continue;
+        ++asked;
+        examples += entry.lastHint ? 1 : 0;
+        right += !entry.lastHint && isRight(entry) ? 1 : 0;
+        went.asked << lineOf(entry);
+    }
+    went.count = countWords(asked, right, examples);
+    return went;
+}
+
+} // namespace tailpoint

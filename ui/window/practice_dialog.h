@@ -1,0 +1,46 @@
+// The list of what can be practised, found by typing: families by level, problems by their code, samples as
+// worked examples.
+#pragma once
+
+#include "ui/practice/practice_choices.h"
+
+#include <QDialog>
+
+class QLabel;
+class QLineEdit;
+class QListWidget;
+class QPushButton;
+
+namespace tailpoint {
+
+class PracticeDialog : public QDialog {
+    Q_OBJECT
+public:
+    explicit PracticeDialog(QWidget* parent);
+    /// Opens on what was chosen last, ready to be typed into.
+    void ask();
+
+signals:
+    void chosen(const tailpoint::PracticeChoice& choice);
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void build();
+    void fill();
+    void addRow(std::size_t index);
+    void showDetails();
+    void take();
+    const PracticeChoice* current() const;
+    void move(int by);
+
+    std::vector<PracticeChoice> m_choices; ///< the last one a code's, where there is one
+    std::size_t m_listed = 0;              ///< without it
+    QLineEdit* m_search;
+    QListWidget* m_list;
+    QLabel* m_details;
+    QPushButton* m_begin;
+};
+
+} // namespace tailpoint
