@@ -22,13 +22,6 @@ std::vector<std::string_view> commonSlips() {
     return ids;
 }
 
-/// "supplement-in-cosines" as it is read in a margin.
-std::string labelOf(std::string_view id) {
-    std::string label(id);
-    std::replace(label.begin(), label.end(), '-', ' ');
-    return label;
-}
-
 class SchemeMaker {
 public:
     SchemeMaker(const Sketch& sketch, const MarkOptions& options, SlipTable table)
@@ -121,7 +114,7 @@ private:
                                    *value,
                                    shown(quantity, *value),
                                    {std::string(slip.id)},
-                                   labelOf(slip.id),
+                                   slipName(slip.id),
                                    m_table.answers == 2 ? static_cast<int>(i + 1) : 0,
                                    points[at]});
             }

@@ -23,7 +23,7 @@ struct SlipNumber {
     double value = 0;
     std::string text;               ///< "335 N"
     std::vector<std::string> slips; ///< ids: "supplement-in-cosines"; several where they print alike
-    std::string label;              ///< for a list in the margin: "supplement in cosines", joined by " or "
+    std::string label;              ///< for a list in the margin: slipName()s, joined by " or "
     int answer = 0;                 ///< 1, 2: of which of two answers; 0: there is but one
     double points = 0;              ///< that the whole answer earns where this slip alone was made
 };

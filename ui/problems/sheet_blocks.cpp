@@ -48,10 +48,10 @@ Setting headOf(const ProblemPlace& place, double width) {
     return head;
 }
 
-/// "R = ______   θ_R = ______"
-Setting answerLine(const std::vector<Formula>& asked, TypeSize size, double width) {
+/// "Answer   R = ______   θ_R = ______"
+Setting answerLine(const std::string& head, const std::vector<Formula>& asked, TypeSize size, double width) {
     const double unit = unitsInPoint(), gap = 18 * unit;
-    Setting line = textOf(QStringLiteral("Answer"), kHandoutText, QFont::DemiBold);
+    Setting line = textOf(QString::fromStdString(head), kHandoutText, QFont::DemiBold);
     const double begin = line.width + gap,
                  each = (width - begin - gap * static_cast<double>(asked.size() - 1)) /
                         static_cast<double>(asked.size());
@@ -81,6 +81,11 @@ std::string roomWords(const Problem& problem, const ExerciseFigure& figure, bool
 std::string problemHeading(const Problem& problem, const ProblemPlace& place) {
     const std::string& title = problem.sketch.title;
     return "Problem " + std::to_string(place.number) + (title.empty() ? title : " \u00B7 " + title);
+}
+
+std::vector<std::string> answerHeads(const Problem& problem) {
+    return problem.bothAnswers ? std::vector<std::string>{"First answer", "Second answer"}
+                               : std::vector<std::string>{"Answer"};
 }
 
 std::vector<Formula> askedSymbols(const Sketch& sketch) {
@@ -129,7 +134,8 @@ std::vector<Kept> problemGroups(const Problem& problem, const ProblemPlace& plac
     room.height = kLeastRoom * unitsInPoint();
     room.fills = true;
     room.grid = grid ? kCm / 2 : 0;
-    out.add(answerLine(askedSymbols(problem.sketch), out.typeSize(kHeading - 2), width), 0, 16);
+    for (const std::string& head : answerHeads(problem))
+        out.add(answerLine(head, askedSymbols(problem.sketch), out.typeSize(kHeading - 2), width), 0, 16);
     auto groups = out.take();
     setCode(groups, problem.code);
     return groups;

@@ -17,6 +17,8 @@ struct ProblemPlace {
     std::size_t number = 1, count = 1;
 };
 
+/// What stands before each line for an answer: two of a question that wants both.
+std::vector<std::string> answerHeads(const Problem& problem);
 /// What is asked, by its symbol: each gets a line to write on.
 std::vector<Formula> askedSymbols(const Sketch& sketch);
 

@@ -89,11 +89,14 @@ std::string problemHtml(const Problem& problem, const ProblemPlace& place, const
     if (needsCaution(problem.sketch))
         out += "<p class=\"caution\">" + xmlEscaped(cautionLine()) + "</p>\n";
     out += "<div class=\"room\">\n<p class=\"quiet\">" + xmlEscaped(roomWords(problem, figure, look.grid)) +
-           "</p>\n" + (look.grid ? gridHtml() : "<div class=\"blank\"></div>\n") +
-           "</div>\n<p class=\"asked\"><b>Answer</b>";
-    for (const Formula& symbol : askedSymbols(problem.sketch))
-        out += "<span>" + toMathml(symbol) + " = <i></i></span>";
-    return out + "</p>\n</div>\n</section>\n";
+           "</p>\n" + (look.grid ? gridHtml() : "<div class=\"blank\"></div>\n") + "</div>\n";
+    for (const std::string& head : answerHeads(problem)) {
+        out += "<p class=\"asked\"><b>" + head + "</b>";
+        for (const Formula& symbol : askedSymbols(problem.sketch))
+            out += "<span>" + toMathml(symbol) + " = <i></i></span>";
+        out += "</p>\n";
+    }
+    return out + "</div>\n</section>\n";
 }
 
 std::string marginHtml(const SheetVariant& variant) {
