@@ -38,7 +38,7 @@ TEST(PracticeScheme, TellsWhatTheCommonSlipsGive) {
     // sqrt(P² + Q² - 2PQ cos 65°) = 334.96, sqrt(P² + Q²) = 437.29, P + Q = 615, by Python
     ASSERT_TRUE(numberOf(scheme, "R", "supplement-in-cosines"));
     EXPECT_EQ(numberOf(scheme, "R", "supplement-in-cosines")->text, "335 N");
-    EXPECT_EQ(numberOf(scheme, "R", "supplement-in-cosines")->label, "supplement in cosines");
+    EXPECT_EQ(numberOf(scheme, "R", "supplement-in-cosines")->label, "supplement in the law of cosines");
     ASSERT_TRUE(numberOf(scheme, "R", "right-triangle-assumed"));
     EXPECT_EQ(numberOf(scheme, "R", "right-triangle-assumed")->text, "437 N");
     ASSERT_TRUE(numberOf(scheme, "R", "magnitudes-added"));
