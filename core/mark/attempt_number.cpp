@@ -30,6 +30,53 @@ std::string_view digitsOf(std::string_view text) {
     return text;
 }
 
+std::string replaced(std::string text, std::string_view what, std::string_view by) {
+    for (auto at = text.find(what); at != std::string::npos; at = text.find(what, at + by.size()))
+        text.replace(at, what.size(), by);
+    return text;
+}
+
+/// "5.2 × 10^2 N" as "5.2e2 N": a times sign, 10, and an exponent behind ^ or raised.
+std::string withExponent(std::string text) {
+    constexpr std::array<std::string_view, 10> kRaised{"⁰", "¹", "²", "³", "⁴", "⁵", "⁶", "⁷", "⁸", "⁹"};
+    for (const std::string_view times : {"×", "·", "*", "x"}) {
+        const auto at = text.find(times);
+        if (at == std::string::npos)
+            continue;
+        std::string behind = trimmed(std::string_view(text).substr(at + times.size()));
+        if (!behind.starts_with("10"))
+            continue;
+        behind = replaced(behind.substr(2), "⁻", "-");
+        const bool isRaised = !behind.starts_with("^");
+        if (!isRaised)
+            behind = trimmed(std::string_view(behind).substr(1));
+        for (std::size_t digit = 0; isRaised && digit < kRaised.size(); ++digit)
+            behind = replaced(behind, kRaised[digit], std::to_string(digit));
+        return trimmed(std::string_view(text).substr(0, at)) + "e" + behind;
+    }
+    return text;
+}
+
+/// As a hand writes a force, in the form that is read: without "≈" or "ca.", the unit's name by its symbol.
+std::string plainForce(std::string_view typed) {
+    std::string text = trimmed(typed);
+    for (const std::string_view about : {"≈", "~", "ca."})
+        if (text.starts_with(about))
+            text = trimmed(std::string_view(text).substr(about.size()));
+    for (const auto& [name, symbol] : {std::pair<std::string_view, std::string_view>{"kilonewtons", "kN"},
+                                       {"kilonewton", "kN"},
+                                       {"newtons", "N"},
+                                       {"newton", "N"},
+                                       {"Newtons", "N"},
+                                       {"Newton", "N"},
+                                       {"KN", "kN"}})
+        if (text.ends_with(name)) {
+            text = text.substr(0, text.size() - name.size()) + std::string(symbol);
+            break;
+        }
+    return withExponent(std::move(text));
+}
+
 /// Without the sign in front; whether it was a minus.
 std::pair<std::string, bool> unsignedText(std::string_view text) {
     for (const auto& [sign, isMinus] :
@@ -117,7 +164,7 @@ Extent extentOf(std::string_view text, double value, int asked) {
 }
 
 Readable<GivenNumber> readForce(std::string_view typed, const Sketch& sketch) {
-    const auto [text, isNegative] = unsignedText(trimmed(typed));
+    const auto [text, isNegative] = unsignedText(plainForce(typed));
     if (isAngleText(text))
         return AttemptFault{Code::wrongUnit,
                             {},

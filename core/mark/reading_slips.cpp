@@ -142,8 +142,14 @@ std::vector<Reading> slopeExchanged(const Question& question) {
     return eachDirection(question, exchangedSlope);
 }
 
+/// A minus that was lost before one that was made up.
 std::vector<Reading> signOfDirection(const Question& question) {
-    return eachDirection(question, withSignTurned);
+    auto all = eachDirection(question, withSignTurned);
+    std::stable_partition(all.begin(), all.end(), [&](const Reading& reading) {
+        const auto* angle = std::get_if<AngleForm>(&vectorOf(question.sketch(), reading.of).direction.form);
+        return angle != nullptr && angle->value < 0;
+    });
+    return all;
 }
 
 std::vector<Reading> signsOfDirections(const Question& question) {

@@ -189,6 +189,25 @@ TEST(MarkVerdict, DecimalsThatWereWrittenAreNoRoundingToFewerFigures) {
     EXPECT_NE(verdictOf(marked(missing, {"X = 970.0"}), "X"), Verdict::rounded);
 }
 
+TEST(MarkVerdict, AForceIsReadAsAHandWritesIt) {
+    const Sketch raft = sketch({force("P", 340, 25), force("Q", 275, -40)}); // 519.86 N
+    for (const char* written :
+         {"5.20 × 10^2 N", "5.20·10^2 N", "5.20x10^2", "5.20*10^2", "5.20 × 10² N", "520 Newton",
+          "520 newtons", "0.520 KN", "0.520 kilonewton", "≈ 520 N", "ca. 520 N", "5.20e2", "52000 × 10⁻² N"})
+        EXPECT_EQ(verdictOf(marked(raft, {std::string("R = ") + written}), "R"), Verdict::right) << written;
+    EXPECT_NE(verdictOf(marked(raft, {"R = 5.20 × 10^3 N"}), "R"), Verdict::right) << "ten times too much";
+}
+
+/// P at 25° read at -25°, and Q at -40° read at 40°, give one number: the minus that is there to be lost is
+/// Q's.
+TEST(MarkVerdict, ALostMinusIsSoughtWhereThereIsOne) {
+    const Marking marking = marked(sketch({force("P", 340, 25), force("Q", 275, -40)}), {"R = 610"});
+    ASSERT_FALSE(marking.slips.empty());
+    EXPECT_EQ(marking.slips.front().id, "sign-of-direction");
+    EXPECT_NE(toText(marking.slips.front().sentence).find("𝑸"), std::string::npos)
+        << toText(marking.slips.front().sentence);
+}
+
 TEST(MarkVerdict, OneAnswerGivenTwiceCountsOnce) {
     const Sketch asked = sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10));
     const auto found = solve(asked).solutions;
