@@ -35,13 +35,15 @@ Wording reached(const Ambiguous& q) {
         return areEqual
                    ? SENTENCE("solution",
                               "{v} reaches beyond {distance}, so the parallel cuts the circle twice; and {v} "
-                              "is no smaller than {k}, so the two points lie on either side of the end of "
-                              "{known}: one triangle with {u} in the sense drawn, and one with {u} in the "
+                              "is no smaller than {k}, so the two points lie to either side of where "
+                              "the parallel leaves {known}: one triangle with {u} in the sense drawn, and "
+                              "one with {u} in the "
                               "other.")
                    : SENTENCE("solution",
                               "{v} reaches beyond {distance}, so the parallel cuts the circle twice; and {v} "
-                              "is greater than {k}, so the two points lie on either side of the end of "
-                              "{known}: one triangle with {u} in the sense drawn, and one with {u} in the "
+                              "is greater than {k}, so the two points lie to either side of where "
+                              "the parallel leaves {known}: one triangle with {u} in the sense drawn, and "
+                              "one with {u} in the "
                               "other.");
     if (!q.board.hasTwoAnswers())
         return areEqual ? SENTENCE("solution",

@@ -92,16 +92,22 @@ void writeLineEstimate(Board& board) {
                              bounds(least, most)});
     const auto wording = [&] {
         if (!two.isOpposed)
-            return SENTENCE("solution", "Here both act along one line in the same sense: expect the upper "
-                                        "bound itself, {most}, in the sense of both.");
+            return SENTENCE("solution",
+                            "The two directions are the same, so both act along one line in the same "
+                            "sense: expect the upper bound itself, {most}.");
         return sum.direction
-                   ? SENTENCE("solution", "Here both act along one line in opposite senses: expect "
-                                          "the lower bound itself, {least}, in the sense of {great}, "
-                                          "the greater.")
-                   : SENTENCE("solution", "Here both act along one line in opposite senses and are "
-                                          "equal: expect the lower bound itself, {least}.");
+                   ? SENTENCE("solution",
+                              "The two directions are {half} apart, so both act along one line in opposite "
+                              "senses: expect "
+                              "the lower bound itself, {least}, in the sense of {great}, "
+                              "the greater.")
+                   : SENTENCE("solution",
+                              "The two directions are {half} apart, so both act along one line in opposite "
+                              "senses, and they are "
+                              "equal: expect the lower bound itself, {least}.");
     }();
-    step.conclusion.push_back(board.say(wording, "least", least, "most", most, "great", two.great.vector));
+    step.conclusion.push_back(board.say(wording, "least", least, "most", most, "great", two.great.vector,
+                                        "half", board.halfTurn()));
     expectExactly(board, sum, two.isOpposed ? least : most);
 }
 

@@ -274,6 +274,14 @@ void writeKnownComponents(Board& board) {
     }
     const Vector& known = board.at(kKnownVector);
     const Total total = totalOf(known);
+    double all = 0;
+    for (const auto& [vector, sign] : entries)
+        all += board.at(vector).sizeNumber.value;
+    board.worked.steps.back().conclusion.push_back(board.say(
+        SENTENCE("solution",
+                 "First the known vectors are added up to one, {known}; it can't be longer than all "
+                 "of them laid end to end, {all}."),
+        "known", known.vector, "all", board.bound(all)));
     writeComponents(board, board.carried, entries);
     Step& step = board.step(StepKey::known,
                             fromSum ? SENTENCE("solution", "What the known vectors leave")

@@ -283,6 +283,10 @@ void returnToEstimate(Board& board) {
     }
     if (board.hasStep(StepKey::tails))
         besideGreater(board, step);
+    if (board.solved.tangent)
+        step.conclusion.push_back(board.say(
+            SENTENCE("solution",
+                     "The drawing left open whether the line touches the circle: by the numbers it does.")));
 }
 
 } // namespace tailpoint::explaining

@@ -179,7 +179,8 @@ void writeOtherRoot(Board& board) {
                  "What would hold with the other root is written with primes; {along} is the component "
                  "of {u} along its own line, the axis {axis}, positive in the given sense."),
         "along", there.symbolOf(along), "u", u.vector, "axis", symbol("u")));
-    step.reasoning.push_back(liesBySigns(there, v));
+    step.reasoning.push_back(board.say(SENTENCE("solution", "As the components below will show, {told}"),
+                                       "told", liesBySigns(there, v)));
     if (opened.lines().find(acute) != nullptr)
         step.reasoning.push_back(
             board.say(SENTENCE("solution", "{acute} is the acute angle from the x axis."), "acute",

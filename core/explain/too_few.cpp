@@ -60,7 +60,8 @@ void writeFoot(const Board& board, Step& step, const Open& q) {
     const Formula least =
         board.bound(static_cast<double>(evaluate(numbers, board.sketch.angleUnit).value_or(0)));
     step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Draw {known} to scale, and through one of its ends the line of {half}: {whole} "
+        SENTENCE("solution", "Draw {known} to scale, and through one of its ends the parallel to the line of "
+                             "action of {half}: {whole} "
                              "joins the other end to a point of that line, and is shortest where it meets "
                              "the line at right angles:"),
         "half", q.half->vector, "whole", q.whole->vector, "known", q.known->vector));
@@ -78,7 +79,8 @@ void writeFoot(const Board& board, Step& step, const Open& q) {
 /// The perpendicular would end behind: the vector on the line only makes the other one longer.
 void writeBehind(const Board& board, Step& step, const Open& q) {
     step.reasoning.push_back(board.say(
-        SENTENCE("solution", "Draw {known} to scale, and through one of its ends the line of {half}: {whole} "
+        SENTENCE("solution", "Draw {known} to scale, and through one of its ends the parallel to the line of "
+                             "action of {half}: {whole} "
                              "joins the other end to a point of that line. The farther {half} reaches in "
                              "its sense, the longer {whole}, so it is shortest where {half} is zero:"),
         "known", q.known->vector, "half", q.half->vector, "whole", q.whole->vector));

@@ -33,6 +33,19 @@ Prose answerTold(const Board& board) {
                      "found", board.message(), "count", counted(board, more));
 }
 
+/// Of endlessly many magnitudes which they are, as the drawing's step found.
+void repeatChoices(Board& board) {
+    if (board.solved.messageCode() != MessageCode::endlessMagnitudes)
+        return;
+    std::vector<Step>& steps = board.worked.steps;
+    const auto found = std::find_if(steps.begin(), steps.end(),
+                                    [](const Step& step) { return step.key == StepKey::estimate; });
+    if (found == steps.end() || found->workings.empty() || found->conclusion.empty())
+        return;
+    steps.back().workings.push_back(found->workings.back());
+    steps.back().conclusion.push_back(found->conclusion.back());
+}
+
 /// The answer stands before what checks it, as everywhere; a comparison is no check but the calculation.
 void setAnswerBeforeCheck(Board& board) {
     std::vector<Step>& steps = board.worked.steps;
@@ -63,6 +76,7 @@ void writeWithoutAnswer(Board& board) {
     Step& step = board.step(StepKey::answer, SENTENCE("solution", "Answer"), Stage::all);
     step.reasoning.push_back(answerTold(board));
     board.worked.answer = step.reasoning.back();
+    repeatChoices(board);
     setAnswerBeforeCheck(board);
     writeRoundingCost(board);
 }

@@ -73,7 +73,7 @@ Remark endlessWords(const Sketch& sketch, int first, int second, bool lines) {
     }
     return {MessageCode::endlessDirections,
             "Infinitely many answers: " + calledMagnitude(sketch, first) + " and " +
-                calledMagnitude(sketch, second) + " are equal, and nothing else acts: any " +
+                calledMagnitude(sketch, second) + " are equal and nothing else acts, so any " +
                 (second == kSumIndex ? "common direction" : "two opposite directions") + " will do.",
             "Give the " + directionOf(sketch, first) + " or the " + directionOf(sketch, second) + "."};
 }

@@ -144,10 +144,10 @@ TEST(EndlesslyMany, IsToldWhatToGive) {
                "Infinitely many answers: P and Q act along one line, so that one equation is left for "
                "the two magnitudes. Give the magnitude of P or the magnitude of Q.");
     expectSaid(balanced({force("P", 600, kToFind), force("Q", 600, kToFind)}), Status::endless,
-               "Infinitely many answers: P and Q are equal, and nothing else acts: any two opposite "
+               "Infinitely many answers: P and Q are equal and nothing else acts, so any two opposite "
                "directions will do. Give the direction of P or the direction of Q.");
     expectSaid(sketch({force("P", 600, kToFind)}, force("R", 600, kToFind)), Status::endless,
-               "Infinitely many answers: P and R are equal, and nothing else acts: any common direction "
+               "Infinitely many answers: P and R are equal and nothing else acts, so any common direction "
                "will do. Give the direction of P or the direction of R.");
 }
 
