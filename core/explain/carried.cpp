@@ -16,13 +16,6 @@ bool isAmong(const QuantityId& quantity, const std::vector<QuantityId>& list) {
     return std::find(list.begin(), list.end(), quantity) != list.end();
 }
 
-Formula withoutSign(Formula number) {
-    number.value = std::abs(number.value);
-    if (number.text.starts_with('-'))
-        number.text.erase(0, 1);
-    return number;
-}
-
 bool isSignedNumber(const Formula& formula) {
     return formula.kind == FormulaKind::number ||
            (formula.kind == FormulaKind::negative && isSignedNumber(formula.parts[0]));
@@ -44,6 +37,13 @@ What whatOf(Dimension dimension) {
 }
 
 } // namespace
+
+Formula withoutMinus(Formula number) {
+    number.value = std::abs(number.value);
+    if (number.text.starts_with('-'))
+        number.text.erase(0, 1);
+    return number;
+}
 
 bool isNumeric(const Formula& formula) {
     return formula.kind != FormulaKind::symbol &&
@@ -244,7 +244,7 @@ Formula Carried::inNumbers(const Formula& formula) const {
         return isTakenAway ? negative(inNumbers(part.parts[0])) : inNumbers(part);
     });
     if (copy.kind == FormulaKind::absolute && copy.parts[0].kind == FormulaKind::number)
-        return withoutSign(copy.parts[0]);
+        return withoutMinus(copy.parts[0]);
     if (copy.kind == FormulaKind::negative && copy.parts[0].kind == FormulaKind::number &&
         copy.parts[0].value == 0)
         return Formula(copy.parts[0]);

@@ -93,6 +93,8 @@ private:
 
 /// No symbol anywhere in it.
 bool isNumeric(const Formula& formula);
+/// A number as a size.
+Formula withoutMinus(Formula number);
 /// By which sign an angle is turned off in the line of a direction.
 int turnSign(const Formula& formula);
 

@@ -93,15 +93,8 @@ struct Margin {
     bool isKept = true;
 };
 
-Formula withoutSign(Formula number) {
-    number.value = std::abs(number.value);
-    if (number.text.starts_with('-'))
-        number.text.erase(0, 1);
-    return number;
-}
-
 Margin marginOf(const Formula& subject, const Formula& value, const Formula& room, const Formula& roomValue) {
-    const Formula size = withoutSign(value);
+    const Formula size = withoutMinus(value);
     return {equal(value.value < 0 ? absolute(subject) : subject, size), room, size.value <= roomValue.value};
 }
 

@@ -1,5 +1,4 @@
-// Two unknowns that no triangle joins: the drawing is tried, where it fails is said with numbers, and the
-// nearest that can be done is put into the equation.
+// Two unknowns that no triangle joins: where the drawing fails, in numbers, and the nearest that can be done.
 #include "core/explain/families.h"
 #include "core/explain/slip.h"
 #include "core/explain/trial.h"
@@ -41,13 +40,6 @@ Formula told(const Board& board, const QuantityId& quantity) {
 
 QuantityId along(const Vector& vector, std::uint8_t answer = 0) {
     return {What::along, vector.id, {}, answer};
-}
-
-Formula withoutSign(Formula number) {
-    number.value = std::abs(number.value);
-    if (number.text.starts_with('-'))
-        number.text.erase(0, 1);
-    return number;
 }
 
 Tried knownSide(const Triangle& t) {
@@ -109,8 +101,8 @@ void checkAcross(Board& board, const Triangle& t) {
         board.say(SENTENCE("solution",
                            "Another way: along the line of {u} take {along}, all that {known} has there, and "
                            "put it into the equation by components."),
-                  "u", u.vector, "along", withoutSign(reach), "known", known.vector));
-    const Formula left = writeTrial(board, step, {knownSide(t), {withoutSign(reach), u.wayNumber, sign}});
+                  "u", u.vector, "along", withoutMinus(reach), "known", known.vector));
+    const Formula left = writeTrial(board, step, {knownSide(t), {withoutMinus(reach), u.wayNumber, sign}});
     step.conclusion.push_back(board.say(
         !canMeet(board, t)
             ? SENTENCE("solution",
@@ -162,7 +154,7 @@ void writeSigned(Board& board, const Triangle& t) {
                                    "{along} is negative: {vector} would have to act against its given sense, "
                                    "with {size}."),
                           "along", board.symbolOf(id), "vector", board.at(id.of).vector, "size",
-                          withoutSign(board.number(id))));
+                          withoutMinus(board.number(id))));
     const Formula& right = board.carried.formulaOf(first);
     if (const auto value = slipped(board, first, withFunction(right, "sin", "cos")))
         step.notes.push_back(
@@ -189,7 +181,7 @@ void checkSigned(Board& board, const Triangle& t) {
     std::vector<Tried> tried{knownSide(t)};
     for (const std::size_t i : t.r.sought) {
         const Formula& size = board.number(along(t.side(i)));
-        tried.push_back({withoutSign(size), t.side(i).wayNumber, t.r.sign(i) * (size.value < 0 ? -1 : 1)});
+        tried.push_back({withoutMinus(size), t.side(i).wayNumber, t.r.sign(i) * (size.value < 0 ? -1 : 1)});
     }
     const Formula left = writeTrial(board, step, tried);
     step.conclusion.push_back(board.say(
@@ -215,16 +207,16 @@ void writeAway(Board& board, const Triangle& t) {
                                        "the other: their magnitudes would have to make {reach}, and "
                                        "magnitudes are never negative."),
                   "u", u.vector, "v", v.vector, "known", known.vector, "reach",
-                  negative(withoutSign(board.number(reach)))));
+                  negative(withoutMinus(board.number(reach)))));
     step.notes.push_back(
         board.say(SENTENCE("solution",
                            "As plain numbers {u} and {v} could make {size}; but they would add to what they "
                            "should balance, and {twice} would be left over."),
-                  "u", u.size, "v", v.size, "size", withoutSign(board.number(reach)), "twice",
+                  "u", u.size, "v", v.size, "size", withoutMinus(board.number(reach)), "twice",
                   board.bound(2 * known.sizeNumber.value)));
     step.notes.push_back(board.say(
         SENTENCE("solution", "{away} is no magnitude: with both turned round {size} would do."), "away",
-        negative(withoutSign(board.number(reach))), "size", withoutSign(board.number(reach))));
+        negative(withoutMinus(board.number(reach))), "size", withoutMinus(board.number(reach))));
 }
 
 void writeParallels(Board& board, const Triangle& t) {
@@ -466,7 +458,7 @@ void checkDistance(Board& board, const Reach& t) {
     const Formula left =
         writeTrial(board, step,
                    {knownSide(t),
-                    {withoutSign(foot), u.wayNumber, t.r.sign(t.onLine) * (foot.value < 0 ? -1 : 1)},
+                    {withoutMinus(foot), u.wayNumber, t.r.sign(t.onLine) * (foot.value < 0 ? -1 : 1)},
                     {v.sizeNumber, acrossLine(board, t), t.r.sign(t.onCircle)}});
     step.conclusion.push_back(board.say(
         SENTENCE(

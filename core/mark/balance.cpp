@@ -15,6 +15,7 @@ double along(Vector vector, Vector axis) {
     return vector.real() * axis.real() + vector.imag() * axis.imag();
 }
 
+/// What it loses near 1 lies far below an answer's own tolerance, which is all that is compared with it.
 double arccosine(double x) {
     return std::abs(x) <= 1 ? std::acos(x) : kNone;
 }
