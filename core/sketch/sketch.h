@@ -83,6 +83,13 @@ struct LabelPin {
     bool operator==(const LabelPin&) const = default;
 };
 
+/// Directions that a vector may take: within so much of an axis, either way.
+struct Permitted {
+    double axis = 0;   ///< sheet's angle unit, from the reference axis in its sense; within kLargestAngle
+    double within = 0; ///< sheet's angle unit, > 0, at most a half turn
+    bool operator==(const Permitted&) const = default;
+};
+
 /// A force with its tail at the common point (or the sum of them all).
 struct Force {
     std::string name; ///< 1..16 printable characters, unique in the sketch
@@ -91,6 +98,8 @@ struct Force {
     bool lineOfActionOnly = false;                     ///< `"sense": "either"`: both senses admissible
     Opaque unknownKeys;                                ///< of the file, for who reads and writes it
     std::optional<LabelPin> label{}, directionLabel{}; ///< put there by hand; empty: found anew
+    std::optional<TypedForce> limit{};                 ///< most that it may be, > 0, in a unit of its own
+    std::optional<Permitted> permitted{};
     bool operator==(const Force&) const = default;
 };
 
@@ -106,6 +115,16 @@ inline constexpr double kSmallestMagnitude = 1e-150, kLargestMagnitude = 1e150;
 /// direction to the last digit that is shown, and the number fills a line.
 inline constexpr double kLargestAngle = 1e10;
 
+/// Who answers for a sketch, as its title block says it; empty: not said.
+struct TitleBlock {
+    std::string drawn, checked, revision; ///< a line of printable characters each
+    bool operator==(const TitleBlock&) const = default;
+};
+
+/// Standard acceleration of free fall, m/s2.
+/// Source: 3rd CGPM (1901), Resolution 2; NIST SP 811 (2008), B.8.
+inline constexpr double kStandardGravity = 9.80665;
+
 struct Sketch {
     std::string title;
     ForceUnit forceUnit = ForceUnit::N;
@@ -118,7 +137,9 @@ struct Sketch {
     Force sum; ///< R: usually both to find; {magnitude 0, direction to find} is equilibrium
     std::optional<std::string> smallest; ///< name of the force (or the sum) asked to be smallest
     bool caution = false;                ///< lifting, anchoring or the like: the caution is asked for
-    Opaque unknownKeys;                  ///< as in Force
+    double gravity = kStandardGravity;   ///< m/s2, > 0: turns a mass into its weight
+    TitleBlock titleBlock;
+    Opaque unknownKeys; ///< as in Force
     bool operator==(const Sketch&) const = default;
 };
 
