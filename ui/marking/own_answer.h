@@ -24,6 +24,9 @@ public:
     ~OwnAnswer() override;
 
     bool isOn() const { return m_isOn; }
+    /// Something else asks meanwhile: the answer is withheld, but there are no fields and nothing is drawn.
+    bool standsAside() const { return m_standsAside; }
+    void standAside(bool on);
     /// False, and nothing happens, where the question has no answer: whyNot().
     bool begin();
     void end();
@@ -91,8 +94,9 @@ public:
     std::vector<AttemptStroke> answerDrawing() const; ///< the same, of all answers
 
 signals:
-    void beginning();     ///< the answer is about to be withheld
-    void modeChanged();   ///< begun, or ended and the answer told again
+    void beginning();   ///< the answer is about to be withheld
+    void modeChanged(); ///< begun, or ended and the answer told again
+    void asideChanged();
     void fieldsChanged(); ///< other quantities
     void drawnChanged();
     void pointingChanged(); ///< begun, over, or at another angle
@@ -110,7 +114,8 @@ private:
 
     SketchDocument& m_document;
     std::unique_ptr<Marker> m_marker; ///< of the sketch as it stood when no hand moved it
-    bool m_isOn = false, m_answerShown = false, m_slipShown = false, m_hasScheme = false;
+    bool m_isOn = false, m_standsAside = false, m_answerShown = false, m_slipShown = false,
+         m_hasScheme = false;
     std::vector<std::string> m_added;
     std::map<std::string, QString> m_typed, m_faults;
     std::map<VectorId, Eigen::Vector2d> m_drawn;
