@@ -82,9 +82,16 @@ std::string writtenIn(const Sketch& sketch) {
     return all;
 }
 
-/// Loads are weighed in them, value by value; newtons, pounds-force and kips are the classroom's too.
-bool weighsLoads(ForceUnit unit) {
-    return unit == ForceUnit::kgf;
+/// Tons-force: a sheet in them is no classroom's.
+bool weighsHeavyLoads(ForceUnit unit) {
+    return unit == ForceUnit::tonf || unit == ForceUnit::shortTonf;
+}
+
+/// Loads are weighed in it, value by value; a whole sheet in kgf may be a classroom's, as one in newtons,
+/// pounds-force and kips is.
+bool weighsLoads(const LoadUnit& unit) {
+    const auto* force = std::get_if<ForceUnit>(&unit);
+    return force == nullptr || *force == ForceUnit::kgf || weighsHeavyLoads(*force);
 }
 
 bool asks(const Force& force) {
@@ -102,7 +109,8 @@ bool speaksOfRigging(std::string_view text) {
 }
 
 bool sceneAsksCaution(const Sketch& sketch) {
-    return asks(sketch.sum) || std::any_of(sketch.forces.begin(), sketch.forces.end(), asks) ||
+    return weighsHeavyLoads(sketch.forceUnit) || asks(sketch.sum) ||
+           std::any_of(sketch.forces.begin(), sketch.forces.end(), asks) ||
            speaksOfRigging(writtenIn(sketch));
 }
 

@@ -100,7 +100,7 @@ Sentence forcesOf(const Asking& ask) {
 
 /// "at 10.0°", "along the line at slope 3 : 4".
 Sentence wayTold(const Asking& ask, const Direction& direction, bool line) {
-    const std::string way = shownAsGiven(direction, ask.sketch);
+    const std::string way = shownWithTolerance(direction, ask.sketch);
     if (std::holds_alternative<SlopeForm>(direction.form))
         return ask.say(line ? SENTENCE("question", "along the line at slope {slope}")
                             : SENTENCE("question", "at slope {slope}"),
@@ -118,7 +118,7 @@ Sentence sumStated(const Asking& ask) {
         return {};
     Sentence size = symbol(sum.name);
     append(size, {word(std::string(kIs))});
-    append(size, quantity(shownForceWithUnit(*sum.magnitude.value, ask.sketch, Origin::typed)));
+    append(size, quantity(shownWithTolerance(sum.magnitude, ask.sketch)));
     if (!isGiven(sum.direction))
         return size;
     const Sentence way = wayTold(ask, sum.direction, sum.lineOfActionOnly);

@@ -108,13 +108,13 @@ private:
     std::vector<std::pair<double, double>> m_magnitudes, m_angles;
 };
 
-void renew(Magnitude& magnitude, ForceUnit sheet, Renewed& renewed) {
+void renew(Magnitude& magnitude, const Sketch& sheet, Renewed& renewed) {
     if (!magnitude.value)
         return;
     if (magnitude.typed) {
         TypedForce typed = *magnitude.typed;
         typed.value = renewed.magnitude(typed.value);
-        magnitude = magnitudeOf(typed, sheet);
+        magnitude = magnitudeOf(typed, sheet.forceUnit, sheet.gravity);
     } else
         magnitude.value = renewed.magnitude(*magnitude.value);
 }
@@ -136,7 +136,7 @@ void renew(Direction& direction, AngleUnit sheet, Renewed& renewed) {
 }
 
 void renew(Force& vector, const Sketch& sketch, Renewed& renewed) {
-    renew(vector.magnitude, sketch.forceUnit, renewed);
+    renew(vector.magnitude, sketch, renewed);
     renew(vector.direction, sketch.angleUnit, renewed);
     vector.label.reset();
     vector.directionLabel.reset();

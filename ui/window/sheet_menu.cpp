@@ -102,7 +102,7 @@ void SheetMenu::apply(const Sketch& after, const QString& step) {
 void SheetMenu::addUnits(QMenu* menu) {
     QMenu* forces = menu->addMenu(tr("&Force unit"));
     auto* forceGroup = new QActionGroup(forces);
-    for (ForceUnit unit : kForceUnits) {
+    for (ForceUnit unit : kSheetForceUnits) {
         const QString symbol = text(symbolOf(unit));
         addChoice(
             forces, forceGroup, QStringLiteral("unit-") + symbol, symbol,

@@ -120,12 +120,21 @@ TEST(TheCaution, StandsByALimitAndByAUnitInWhichLoadsAreWeighed) {
     limited.forces[0].limit.reset();
     limited.sum.limit = TypedForce{400, ForceUnit::N, {}};
     EXPECT_TRUE(sceneAsksCaution(limited));
-    Sketch weighed = titled("Survey raft");
-    weighed.forces[0].magnitude = magnitudeOf(TypedForce{850, ForceUnit::kgf, {}}, ForceUnit::N);
-    EXPECT_TRUE(sceneAsksCaution(weighed));
+    for (const LoadUnit& unit : {LoadUnit(MassUnit::kg), LoadUnit(MassUnit::t), LoadUnit(ForceUnit::kgf),
+                                 LoadUnit(ForceUnit::tonf), LoadUnit(ForceUnit::shortTonf)}) {
+        Sketch weighed = titled("Survey raft");
+        weighed.forces[0].magnitude = magnitudeOf(TypedForce{0.5, unit, {}}, ForceUnit::N, kStandardGravity);
+        EXPECT_TRUE(sceneAsksCaution(weighed)) << symbolOf(unit);
+    }
+    Sketch pulled = titled("Survey raft");
+    pulled.forces[0].magnitude =
+        magnitudeOf(TypedForce{0.5, ForceUnit::kN, {}}, ForceUnit::N, kStandardGravity);
+    EXPECT_FALSE(sceneAsksCaution(pulled));
     Sketch sheet = titled("Survey raft");
     sheet.forceUnit = ForceUnit::kgf; // a classroom's sheet may be in it
     EXPECT_FALSE(sceneAsksCaution(sheet));
+    sheet.forceUnit = ForceUnit::tonf;
+    EXPECT_TRUE(sceneAsksCaution(sheet));
 }
 
 TEST(TheCaution, IsAskedForByItsSwitch) {

@@ -106,8 +106,8 @@ TEST(ReadingASketch, ValuesMayCarryATolerance) {
     const Sketch sketch = read(sketchWith(
         R"({"name": "P", "magnitude": {"value": 340, "plusMinus": 5}, "direction": {"slope": [3, 4], "plusMinus": 0.5}})"));
     EXPECT_EQ(sketch.forces[0].magnitude.value, 340.0);
-    EXPECT_EQ(sketch.forces[0].magnitude.plusMinus, 5.0);
-    EXPECT_EQ(sketch.forces[0].direction.plusMinus, 0.5);
+    EXPECT_EQ(sketch.forces[0].magnitude.tolerance, plusMinus(5.0));
+    EXPECT_EQ(sketch.forces[0].direction.tolerance, plusMinus(0.5));
 }
 
 TEST(ReadingASketch, NullIsAnUnknown) {
