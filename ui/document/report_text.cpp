@@ -100,6 +100,11 @@ std::string givenNote(const Force& force, const Sketch& sketch) {
         add(statedDirection(force.direction, sketch));
     if (force.lineOfActionOnly)
         add("line of action only");
+    if (force.limit)
+        add("at most " + shownAsTyped(*force.limit));
+    if (force.permitted)
+        add("within " + shownAngle(force.permitted->within, sketch, Origin::typed) + " of " +
+            shownAngle(force.permitted->axis, sketch, Origin::typed));
     return note;
 }
 

@@ -4,6 +4,7 @@
 #include "core/explain/question.h"
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
+#include "ui/document/bound_edits.h"
 #include "ui/document/sketch_document.h"
 #include "ui/panel/panel_table.h"
 #include "ui/style/symbols.h"
@@ -78,22 +79,34 @@ void GivenModel::refresh() {
     emit dataChanged(index(0, 0), index(m_forces, Columns - 1));
 }
 
+/// What is behind a value before what else is to be said: it is what is computed with.
 QString GivenModel::noteOf(int vector) const {
     const Sketch& sketch = m_document.sketch();
     const Force& force = vectorOf(sketch, vector);
+    QStringList notes;
     if (sketch.smallest == force.name) {
-        return tr("smallest");
+        notes += tr("smallest");
     }
-    if (const QString typed = onScreen(asTyped(vector, Entry::magnitude)); !typed.isEmpty()) {
-        return typed; // what is computed with comes first
+    if (force.magnitude.typed) {
+        notes += onScreen(asTyped(vector, Entry::magnitude));
     }
     if (force.lineOfActionOnly) {
-        return tr("either sense");
+        notes += tr("either sense");
     }
-    if (vector == kSumIndex) {
-        return isEquilibrium(sketch) ? tr("\u03a3F = 0") : tr("resultant");
+    if (force.limit) {
+        notes += tr("\u2264 %1").arg(onScreen(shownAsTyped(*force.limit)));
     }
-    return {};
+    if (!notes.isEmpty() || vector != kSumIndex) {
+        return notes.join(QStringLiteral(", "));
+    }
+    return isEquilibrium(sketch) ? tr("\u03a3F = 0") : tr("resultant");
+}
+
+/// All of it, where the cell has no room.
+QString GivenModel::noteInFull(int vector) const {
+    const QString bounds = boundWords(m_document.sketch(), vector);
+    const QString note = noteOf(vector);
+    return bounds.isEmpty() ? note : tr("%1; %2").arg(note, bounds);
 }
 
 QVariant GivenModel::shown(int vector, int column) const {
@@ -196,7 +209,7 @@ QVariant GivenModel::data(const QModelIndex& index, int role) const {
         return accessible(index);
     case Qt::ToolTipRole:
         if (!cell) {
-            return {};
+            return noteInFull(vector);
         }
         if (*cell == Entry::name) {
             return symbolHtml(m_document.result().things().symbol(vectorId(vector)));

@@ -106,7 +106,7 @@ public:
     Sketch operator()() {
         Sketch sketch = emptySketch();
         sketch.title = pick({"", "Raft \"A\"", "line\\slash", "åäö"});
-        sketch.forceUnit = kForceUnits[below(kForceUnits.size())];
+        sketch.forceUnit = kSheetForceUnits[below(kSheetForceUnits.size())];
         sketch.angleUnit = kAngleUnits[below(kAngleUnits.size())];
         sketch.reference = {below(2) ? 90.0 * static_cast<double>(below(4)) : number(),
                             below(2) ? Sense::ccw : Sense::cw};
