@@ -3,6 +3,7 @@
 #include "core/sketch/shown.h"
 #include "ui/document/sketch_document.h"
 #include "ui/panel/panel_parts.h"
+#include "ui/panel/spoken_line.h"
 #include "ui/style/symbols.h"
 
 #include <QDialogButtonBox>
@@ -21,6 +22,8 @@ BoundDialog::BoundDialog(SketchDocument& document, int vector, QWidget* parent)
     setAttribute(Qt::WA_DeleteOnClose);
     setWindowTitle(tr("Limit of %1").arg(text(m_name)));
     auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(20, 18, 20, 16);
+    column->setSpacing(10);
     auto* form = new QFormLayout;
     m_limit = addField(*form, tr("&At most"), "boundLimit", now.limit,
                        tr("no limit; or such as 10 %1, 1 t").arg(text(symbolOf(sketch.forceUnit))));
@@ -32,12 +35,16 @@ BoundDialog::BoundDialog(SketchDocument& document, int vector, QWidget* parent)
     note->setText(tr("Typed by you, not rated data: rated loads come from the maker."));
     note->setWordWrap(true);
     column->addWidget(note);
-    m_fault = quietLabel(QStringLiteral("boundFault"));
+    m_fault = new SpokenLine(QStringLiteral("boundFault"));
     m_fault->setWordWrap(true);
     m_fault->setForegroundRole(QPalette::BrightText);
-    m_fault->hide();
+    m_fault->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_fault->setMinimumHeight(2 * m_fault->fontMetrics().lineSpacing()); // nothing moves when it speaks
     column->addWidget(m_fault);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
+    for (QAbstractButton* button : buttons->buttons()) {
+        button->setIcon({});
+    }
     connect(buttons, &QDialogButtonBox::accepted, this, &BoundDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     column->addWidget(buttons);
@@ -58,8 +65,7 @@ BoundTexts BoundDialog::typed() const {
 }
 
 void BoundDialog::refuse(const QString& message) {
-    m_fault->setText(QStringLiteral("\u25b2 ") + message);
-    m_fault->show();
+    m_fault->say(QStringLiteral("\u25b2 ") + message, message);
 }
 
 void BoundDialog::accept() {
@@ -78,7 +84,7 @@ void BoundDialog::accept() {
         return;
     }
     const QString step = tr("Limit %1").arg(text(m_name));
-    if (const auto fault = m_document.edit(std::get<Accepted>(outcome).sketch, step)) {
+    if (const auto fault = m_document.edit(std::get<tailpoint::Accepted>(outcome).sketch, step)) {
         refuse(text(fault->message));
         return;
     }

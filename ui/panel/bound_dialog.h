@@ -6,12 +6,12 @@
 #include <QDialog>
 
 class QFormLayout;
-class QLabel;
 class QLineEdit;
 
 namespace tailpoint {
 
 class SketchDocument;
+class SpokenLine;
 
 /// One undo step when it is accepted; what can't be taken keeps it open, with the reason. The vector is found
 /// by its name when it matters: the sketch may change while the dialog is open.
@@ -30,7 +30,7 @@ private:
     SketchDocument& m_document;
     std::string m_name;
     QLineEdit *m_limit = nullptr, *m_axis = nullptr, *m_within = nullptr;
-    QLabel* m_fault = nullptr;
+    SpokenLine* m_fault = nullptr;
 };
 
 } // namespace tailpoint

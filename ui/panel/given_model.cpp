@@ -79,34 +79,38 @@ void GivenModel::refresh() {
     emit dataChanged(index(0, 0), index(m_forces, Columns - 1));
 }
 
-/// What is behind a value before what else is to be said: it is what is computed with.
-QString GivenModel::noteOf(int vector) const {
+/// What is behind a value before what else is to be said, for it is what is computed with.
+QStringList GivenModel::notesOf(int vector) const {
     const Sketch& sketch = m_document.sketch();
     const Force& force = vectorOf(sketch, vector);
     QStringList notes;
     if (sketch.smallest == force.name) {
         notes += tr("smallest");
     }
-    if (force.magnitude.typed) {
-        notes += onScreen(asTyped(vector, Entry::magnitude));
+    if (force.magnitude.typed) { // its tolerance stands beside the sheet's value
+        const auto& typed = *force.magnitude.typed;
+        notes += onScreen(shownAsTyped(TypedForce{typed.value, typed.unit, {}}));
     }
     if (force.lineOfActionOnly) {
         notes += tr("either sense");
     }
-    if (force.limit) {
-        notes += tr("\u2264 %1").arg(onScreen(shownAsTyped(*force.limit)));
+    if (const QString bounds = boundWords(sketch, vector); !bounds.isEmpty()) {
+        notes += bounds;
     }
-    if (!notes.isEmpty() || vector != kSumIndex) {
-        return notes.join(QStringLiteral(", "));
-    }
-    return isEquilibrium(sketch) ? tr("\u03a3F = 0") : tr("resultant");
+    return notes;
 }
 
-/// All of it, where the cell has no room.
-QString GivenModel::noteInFull(int vector) const {
-    const QString bounds = boundWords(m_document.sketch(), vector);
-    const QString note = noteOf(vector);
-    return bounds.isEmpty() ? note : tr("%1; %2").arg(note, bounds);
+/// The cell has room for one: the tooltip has them all.
+QString GivenModel::noteOf(int vector) const {
+    const Sketch& sketch = m_document.sketch();
+    const QStringList notes = notesOf(vector);
+    if (!notes.isEmpty()) {
+        return notes.size() == 1 ? notes.first() : tr("%1, \u2026").arg(notes.first());
+    }
+    if (vector != kSumIndex) {
+        return {};
+    }
+    return isEquilibrium(sketch) ? tr("\u03a3F = 0") : tr("resultant");
 }
 
 QVariant GivenModel::shown(int vector, int column) const {
@@ -209,7 +213,7 @@ QVariant GivenModel::data(const QModelIndex& index, int role) const {
         return accessible(index);
     case Qt::ToolTipRole:
         if (!cell) {
-            return noteInFull(vector);
+            return notesOf(vector).join(QStringLiteral(", "));
         }
         if (*cell == Entry::name) {
             return symbolHtml(m_document.result().things().symbol(vectorId(vector)));

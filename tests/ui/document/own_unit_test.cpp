@@ -142,7 +142,7 @@ TEST(AUnitOfItsOwn, ComesBackByUndoAndWhereAValueIsGivenAgain) {
 TEST(AUnitOfItsOwn, IsSaidInTheReportQuietly) {
     const std::string report = reportText(resultOf(anchored())).toStdString();
     EXPECT_NE(report.find("8340 ± 98.1 N"), std::string::npos) << report;
-    EXPECT_NE(report.find("850 ± 10 kgf = 8340 ± 98.1 N, 50 gon = 45.0°"), std::string::npos) << report;
+    EXPECT_NE(report.find("P: 850 ± 10 kgf = 8340 ± 98.1 N, 50 gon = 45.0°"), std::string::npos) << report;
 }
 
 } // namespace tailpoint
