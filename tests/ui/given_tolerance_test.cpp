@@ -39,11 +39,11 @@ TEST_F(GivenTolerance, IsTypedShownAndTypedAgainInEachForm) {
         const char *typed, *shown, *again;
         Tolerance tolerance;
     };
-    const Row table[] = {{"340 +- 5", "340 ± 5 N", "340 ± 5", plusMinus(5)},
-                         {"340 +- 5 %", "340 N ± 5 %", "340 ± 5 %", plusMinusPercent(5)},
-                         {"340 +5/-0", "340 +5/\u22120 N", "340 +5/-0", {5, 0, false}},
-                         {"340 -1 +5", "340 +5/\u22121 N", "340 +5/-1", {5, 1, false}}};
-    for (const Row& row : table) {
+    const Row rows[] = {{"340 +- 5", "340 ± 5 N", "340 ± 5", plusMinus(5)},
+                        {"340 +- 5 %", "340 N ± 5 %", "340 ± 5 %", plusMinusPercent(5)},
+                        {"340 +5/-0", "340 +5/\u22120 N", "340 +5/-0", {5, 0, false}},
+                        {"340 -1 +5", "340 +5/\u22121 N", "340 +5/-1", {5, 1, false}}};
+    for (const Row& row : rows) {
         type(0, GivenModel::MagnitudeColumn, QString::fromUtf8(row.typed));
         EXPECT_EQ(force(0).magnitude.tolerance, row.tolerance) << row.typed;
         EXPECT_EQ(shown(0, GivenModel::MagnitudeColumn), QString::fromUtf8(row.shown));

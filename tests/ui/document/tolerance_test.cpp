@@ -89,7 +89,7 @@ TEST(ToleranceFiles, WhatCannotBeATolerance) {
          "one tolerance of two"},
         {R"({"value": 1, "plusMinusPercent": 0})", "magnitude.plusMinusPercent", "above 0"},
         {R"({"value": 1, "plusMinusPercent": "5 %"})", "magnitude.plusMinusPercent",
-         "is a text; write a number"},
+         "is text; write the number without quotes"},
         {R"({"value": null, "plusMinusPercent": 5})", "magnitude.plusMinusPercent", "stands beside nothing"},
         {R"({"value": null, "plus": 5, "minus": 0})", "magnitude.plus", "stands beside nothing"}};
     for (const Row& row : table) {
@@ -124,7 +124,7 @@ TEST(LimitFiles, WhatCannotBeALimit) {
     };
     const std::pair<const char*, const char*> table[] = {
         {R"("limit": 0)", "forces[0].limit"},
-        {R"("limit": "10 kN")", "is a text; write a number, or a value and its unit"},
+        {R"("limit": "10 kN")", R"(is text; write a number, or {"value": 10, "unit": "kN"})"},
         {R"("limit": {"unit": "kN"})", "forces[0].limit.value"},
         {R"("limit": {"value": 1, "unit": "ton"})", "is no unit known here"},
         {R"("limit": {"value": 1, "plusMinus": 1})", "\"plusMinus\" could change"},
@@ -146,7 +146,7 @@ TEST(GravityInAFile, TurnsItsMassesIntoForcesAndIsWrittenWhereItIsNotTheStandard
     EXPECT_EQ(read(writeSketch(class9)), class9);
     EXPECT_NE(refusalOf(fileOf(mass, R"(, "gravity": 0)")).find("outside 0.01 to 100 m/s²"),
               std::string::npos);
-    EXPECT_NE(refusalOf(fileOf(mass, R"(, "gravity": "9.81")")).find("is a text; write a number"),
+    EXPECT_NE(refusalOf(fileOf(mass, R"(, "gravity": "9.81")")).find("is text; write the number"),
               std::string::npos);
 }
 
