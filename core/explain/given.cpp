@@ -284,6 +284,10 @@ std::optional<Prose> familyTold(const Board& board) {
         return board.say(SENTENCE("solution", "That is one unknown too many for two equations; the condition "
                                               "that {smallest} be as small as possible makes up for it."),
                          "smallest", symbol(board.things.symbolNamed(*board.sketch.smallest), {}));
+    case Family::oneUnknown:
+        return board.say(SENTENCE("solution",
+                                  "One unknown for two equations: one of them gives it, and the other must "
+                                  "hold by itself. Whether it does, the numbers show."));
     case Family::check:
     case Family::unclear:
         break;

@@ -195,6 +195,14 @@ Sentence everyUnknown(const Asking& ask, const Unknowns& unknowns) {
         {{"first", symbol(unknowns.magnitudes.front())}, {"second", symbol(unknowns.directions.front())}});
 }
 
+/// The one other force whose magnitude is to be found, with the sum given or zero; else nothing.
+std::string partnerOfSmallest(const Sketch& sketch) {
+    const Unknowns unknowns = unknownsOf(sketch);
+    const bool isAlone = unknowns.magnitudes.size() == 1 && unknowns.directions.empty() &&
+                         unknowns.both == std::vector<std::string>{*sketch.smallest};
+    return isAlone && unknowns.magnitudes.front() != sketch.sum.name ? unknowns.magnitudes.front() : "";
+}
+
 Sentence aboutSmallest(const Asking& ask) {
     const Sketch& sketch = ask.sketch;
     if (*sketch.smallest == sketch.sum.name) {
@@ -204,6 +212,17 @@ Sentence aboutSmallest(const Asking& ask) {
                        {{"unknowns", unknownsListed(ask, unknowns)}, {"sum", symbol(sketch.sum.name)}});
     }
     const Sentence smallest = symbol(*sketch.smallest);
+    const std::string beside = partnerOfSmallest(sketch);
+    if (!beside.empty() && isEquilibrium(sketch))
+        return ask.say(SENTENCE("question",
+                                "Find the smallest force {smallest}, and the magnitude of {beside}, "
+                                "so that all forces are in equilibrium."),
+                       {{"smallest", smallest}, {"beside", symbol(beside)}});
+    if (!beside.empty())
+        return ask.say(SENTENCE("question",
+                                "Find the smallest force {smallest}, and the magnitude of {beside}, "
+                                "so that {sum}."),
+                       {{"smallest", smallest}, {"beside", symbol(beside)}, {"sum", resultantTold(ask)}});
     if (!isGiven(sketch.sum.direction))
         return ask.say(SENTENCE("question", "Find the smallest force {smallest}."), {{"smallest", smallest}});
     return ask.say(

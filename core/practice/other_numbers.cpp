@@ -166,7 +166,7 @@ std::vector<bool> sensesOf(const Solved& solved) {
 
 std::optional<Sketch> otherNumbers(const Sketch& sketch, std::uint32_t seed) {
     const Solved before = solve(sketch);
-    if (before.family == Family::check || before.solutions.empty())
+    if (before.family == Family::check || before.family == Family::oneUnknown || before.solutions.empty())
         return std::nullopt;
     for (int trial = 0; trial < kTrials; ++trial) {
         Lots lots(kPracticeVersion, std::uint64_t{seed}, static_cast<std::uint64_t>(trial));

@@ -3,7 +3,9 @@
 #include "core/construct/reduction.h"
 #include "core/explain/caution.h"
 #include "core/explain/explain.h"
+#include "core/explain/legs.h"
 #include "core/explain/question.h"
+#include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
 #include "ui/document/given_edits.h"
 #include "ui/document/json_text.h"
@@ -106,6 +108,44 @@ JsonValue stepsJson(const Worked& worked) {
     return jsonList(std::move(steps));
 }
 
+JsonValue neighbourJson(const LegNeighbour& neighbour, const Sketch& sketch, const Things& things) {
+    return jsonObject({{"name", jsonText(things.name(neighbour.vector))},
+                       {"angle", jsonNumber(neighbour.angle)},
+                       {"text", jsonText(shownAngle(neighbour.angle, sketch))}});
+}
+
+JsonValue legJson(const Leg& leg, const Legs& legs, const Sketch& sketch, const Things& things) {
+    std::vector<JsonValue> neighbours;
+    for (const LegNeighbour& neighbour : leg.neighbours)
+        neighbours.push_back(neighbourJson(neighbour, sketch, things));
+    return jsonObject(
+        {{"name", jsonText(things.name(leg.vector))},
+         {"load", jsonText(things.name(legs.load))},
+         {"fromHorizontal", jsonNumber(leg.fromHorizontal)},
+         {"fromVertical", jsonNumber(leg.fromVertical)},
+         {"neighbours", jsonList(std::move(neighbours))},
+         {"tension", jsonNumber(leg.tension)},
+         {"overLoad", jsonNumber(leg.overLoad)},
+         {"low", jsonTruth(leg.isLow)},
+         {"text", jsonObject({{"fromHorizontal", jsonText(shownAngle(leg.fromHorizontal, sketch))},
+                              {"fromVertical", jsonText(shownAngle(leg.fromVertical, sketch))},
+                              {"overLoad", jsonText(significant(leg.overLoad, sketch.figures))}})}});
+}
+
+/// Nothing where there are no legs.
+void addLegs(JsonValue& to, const Sketch& sketch, const Solved& solved, std::size_t solution) {
+    const auto legs = legsOf(sketch, solved, solution);
+    if (!legs)
+        return;
+    const Things things(sketch);
+    std::vector<JsonValue> items;
+    for (const Leg& leg : legs->legs)
+        items.push_back(legJson(leg, *legs, sketch, things));
+    to.members.push_back({"legs", jsonList(std::move(items))});
+    if (const auto low = lowLegsTold(*legs, sketch))
+        to.members.push_back({"legsRemark", jsonText(toText(*low, Minus::ascii))});
+}
+
 JsonValue solutionJson(const Answer& answer, const ExplainOptions& options) {
     const Sketch& sketch = answer.sketch;
     const Solution& solution = answer.solution();
@@ -117,6 +157,7 @@ JsonValue solutionJson(const Answer& answer, const ExplainOptions& options) {
         {{"sum", vectorJson(solution.sum, sketch.sum, sketch)}, {"forces", jsonList(std::move(forces))}});
     if (construction.triangle)
         out.members.push_back({"triangle", triangleJson(*construction.triangle, sketch)});
+    addLegs(out, sketch, answer.solved, answer.index);
     out.members.push_back({"residual", jsonNumber(solution.residual)});
     out.members.push_back(
         {"steps", stepsJson(explain(sketch, answer.solved, construction, answer.index, options))});
@@ -217,6 +258,8 @@ QByteArray reportJson(const Result& result, const ExplainOptions& options) {
                                    {"reference", referenceJson(sketch.reference)},
                                    {"solutions", solutionsJson(answersOf(sketch, solved), options)},
                                    {"reversed", solutionsJson(reversedAnswersOf(sketch, solved), options)}});
+    if (solved.solutions.empty())
+        addLegs(report, sketch, solved, 0);
     if (hasMass(sketch))
         report.members.push_back({"gravity", jsonNumber(sketch.gravity)});
     if (needsCaution(sketch))

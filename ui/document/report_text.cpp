@@ -4,6 +4,7 @@
 #include "core/explain/caution.h"
 #include "core/explain/explain.h"
 #include "core/explain/handout.h"
+#include "core/explain/legs.h"
 #include "core/explain/question.h"
 #include "core/explain/tolerance.h"
 #include "core/quantity/utf8.h"
@@ -264,6 +265,26 @@ std::string byHandText(const Worked& worked, const Worked& full) {
                            " Its last step says what that costs.");
 }
 
+std::string legsText(const Sketch& sketch, const Solved& solved, std::size_t solution) {
+    const auto legs = legsOf(sketch, solved, solution);
+    if (!legs)
+        return {};
+    const LegsTold told = tailpoint::told(*legs, sketch);
+    Rows rows;
+    const auto add = [&](const std::vector<Formula>& cells) {
+        auto& row = rows.emplace_back();
+        for (const Formula& cell : cells)
+            row.push_back(toText(cell, Minus::ascii));
+    };
+    add(told.table.head);
+    for (const auto& row : told.table.rows)
+        add(row);
+    std::string out = heading(told.heading) + table(rows);
+    for (const Prose& remark : told.remarks)
+        out += paragraph(toText(remark, Minus::ascii));
+    return out;
+}
+
 std::string valuesText(const Answer& answer, const Construction& construction, const std::string& title,
                        const std::string& remark) {
     const Sketch& sketch = answer.sketch;
@@ -273,7 +294,7 @@ std::string valuesText(const Answer& answer, const Construction& construction, c
         out += parallelogramText(*construction.parallelogram, sketch);
     if (construction.triangle)
         out += triangleText(*construction.triangle, sketch, answer.solved);
-    return out;
+    return out + legsText(sketch, answer.solved, answer.index);
 }
 
 std::string sharedText(std::size_t steps) {
@@ -352,8 +373,10 @@ QByteArray reportText(const Result& result, const ExplainOptions& options) {
         out += heading("Note") + paragraph(result.solved.finding().text());
     out += solutionsText(answersOf(sketch, result.solved), options);
     out += reversedText(sketch, result.solved);
-    if (result.solved.solutions.empty())
+    if (result.solved.solutions.empty()) {
+        out += legsText(sketch, result.solved, 0);
         out += unansweredText(result, options);
+    }
     if (needsCaution(sketch))
         out += heading("Caution") + paragraph(std::string(cautionLine()));
     return QByteArray::fromStdString(out);

@@ -239,12 +239,29 @@ std::optional<Sketch> askingComponents(const Result& result) {
     return settled(std::move(after));
 }
 
+int besideSmallest(const Sketch& sketch, int vector) {
+    if (!isEquilibrium(sketch)) {
+        return kSumIndex;
+    }
+    for (int other = 0; other < static_cast<int>(sketch.forces.size()); ++other) {
+        const Force& force = vectorOf(sketch, other);
+        if (other != vector && !isGiven(force.magnitude) && isGiven(force.direction)) {
+            return other;
+        }
+    }
+    return kNoVector;
+}
+
 std::optional<Sketch> askingSmallest(const Result& result, int vector) {
-    if (vector < 0 || !hasVector(result.sketch, vector) || !sumHasDirection(result)) {
+    if (vector < 0 || !hasVector(result.sketch, vector)) {
+        return std::nullopt;
+    }
+    const int beside = besideSmallest(result.sketch, vector);
+    if (beside == kNoVector || (beside == kSumIndex && !sumHasDirection(result))) {
         return std::nullopt;
     }
     Sketch after = withAllGiven(result);
-    after.sum.magnitude = {};
+    vectorOf(after, beside).magnitude = {};
     Force& force = vectorOf(after, vector);
     force.magnitude = {};
     force.direction = {};
