@@ -107,7 +107,7 @@ int writeClass(ClassMarking& marking, std::vector<Target>& targets, Feedback& fe
     };
     give([](ClassOutput& output) { return output.begin(); });
     while (const auto row = status == kDone ? marking.next() : std::nullopt) {
-        if (!row->marking)
+        if (!row->fault.empty())
             complain(QStringLiteral("%1:%2: %3")
                          .arg(table)
                          .arg(row->line)
