@@ -3,7 +3,10 @@
 #include "ui/style/theme.h"
 
 #include <QFontMetricsF>
+#include <QGlyphRun>
 #include <QHash>
+#include <QPaintEngine>
+#include <QTextLayout>
 #include <cmath>
 
 namespace tailpoint {
@@ -110,6 +113,50 @@ double advanceOf(const QFont& font, const QString& text) {
         return advance;
     }
     return *ofFont.insert(text, advance);
+}
+
+namespace {
+
+/// Glyphs of a line whose baseline's left end is the origin; of several fonts, where one has not all letters.
+using Glyphs = QList<QGlyphRun>;
+
+Glyphs shaped(const QFont& font, const QString& text) {
+    QTextLayout layout(text, font);
+    layout.beginLayout();
+    QTextLine line = layout.createLine();
+    if (line.isValid()) {
+        line.setNumColumns(static_cast<int>(text.size())); // a blank at the end too; never broken
+        line.setPosition({0, -line.ascent()});
+    }
+    layout.endLayout();
+    return layout.glyphRuns();
+}
+
+const Glyphs& glyphsOf(const QFont& font, const QString& text) {
+    constexpr qsizetype most = 20'000;
+    thread_local QHash<QFont, QHash<QString, Glyphs>> known;
+    thread_local qsizetype count = 0;
+    if (count > most) {
+        known.clear();
+        count = 0;
+    }
+    QHash<QString, Glyphs>& ofFont = known[font];
+    if (const auto found = ofFont.constFind(text); found != ofFont.constEnd())
+        return *found;
+    ++count;
+    return *ofFont.insert(text, shaped(fontOfThread(font), text));
+}
+
+} // namespace
+
+void drawWords(QPainter& painter, QPointF baseline, const QString& text, const QFont& font) {
+    if (painter.paintEngine()->type() != QPaintEngine::Pdf) {
+        painter.setFont(fontOfThread(font));
+        painter.drawText(baseline, text);
+        return;
+    }
+    for (const QGlyphRun& run : glyphsOf(font, text))
+        painter.drawGlyphRun(baseline, run);
 }
 
 FontShelf& FontShelf::ofThread() {
