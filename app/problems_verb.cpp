@@ -181,7 +181,7 @@ Made requestedSheet(const Arguments& arguments) {
     if (const auto* fault = std::get_if<QString>(&read))
         return *fault;
     const auto& request = std::get<SheetRequest>(read);
-    auto sheet = makeSheet(request, [] { return work.isCancelled.load(); });
+    auto sheet = drawSheet(request, [] { return work.isCancelled.load(); });
     if (!sheet)
         return QString();
     const std::size_t wanted = request.count * std::max<std::size_t>(1, request.roster.size());
@@ -197,7 +197,7 @@ int makeProblems(const Arguments& arguments) {
     NewFolder folder(out);
     if (const auto& fault = folder.fault())
         return complain(QStringLiteral("problems: ") + out + ": " + fault->message);
-    const Made made =
+    Made made =
         arguments.has(QStringLiteral("--from")) ? sheetFrom(arguments.files) : requestedSheet(arguments);
     const auto* fault = std::get_if<QString>(&made);
     if (fault && !fault->isEmpty())

@@ -138,7 +138,7 @@ JsonValue familyJson(const FamilyEntry& family) {
 
 } // namespace
 
-std::optional<ProblemSheet> makeSheet(const SheetRequest& request, const std::function<bool()>& isCancelled) {
+std::optional<ProblemSheet> drawSheet(const SheetRequest& request, const std::function<bool()>& isCancelled) {
     const std::size_t sheets = std::max<std::size_t>(1, request.roster.size());
     bool isDone = true;
     auto problems =
@@ -149,15 +149,29 @@ std::optional<ProblemSheet> makeSheet(const SheetRequest& request, const std::fu
     if (!isDone)
         return std::nullopt;
     ProblemSheet sheet{request, std::vector<SheetVariant>(problems.size())};
-    const auto finish = [&](std::size_t index) {
+    for (std::size_t index = 0; index < problems.size(); ++index) {
         SheetVariant& variant = sheet.variants[index];
         if (!request.roster.empty())
             variant.who = request.roster[index / request.count];
         variant.place = index % request.count + 1;
         variant.problem = std::move(problems[index]);
+    }
+    return sheet;
+}
+
+void addScheme(SheetVariant& variant) {
+    if (variant.scheme.answers.empty())
         variant.scheme = schemeOf(variant.problem);
-    };
-    return sideBySide(problems.size(), finish, isCancelled) ? std::optional(std::move(sheet)) : std::nullopt;
+}
+
+bool addSchemes(ProblemSheet& sheet, const std::function<bool()>& isCancelled) {
+    return sideBySide(
+        sheet.variants.size(), [&](std::size_t index) { addScheme(sheet.variants[index]); }, isCancelled);
+}
+
+std::optional<ProblemSheet> makeSheet(const SheetRequest& request, const std::function<bool()>& isCancelled) {
+    auto sheet = drawSheet(request, isCancelled);
+    return sheet && addSchemes(*sheet, isCancelled) ? std::move(sheet) : std::nullopt;
 }
 
 std::string sketchName(std::size_t index) {

@@ -21,7 +21,7 @@ struct SheetVariant {
     std::string who;       ///< of the roster; empty: for all
     std::size_t place = 1; ///< its number on that sheet
     Problem problem;
-    Scheme scheme;
+    Scheme scheme; ///< without answers as long as nobody made it
 };
 
 struct ProblemSheet {
@@ -33,6 +33,12 @@ struct ProblemSheet {
 /// cancelled. The work is spread over the cores.
 std::optional<ProblemSheet> makeSheet(const SheetRequest& request,
                                       const std::function<bool()>& isCancelled = {});
+/// The same without schemes, for who makes them one by one beside other work.
+std::optional<ProblemSheet> drawSheet(const SheetRequest& request,
+                                      const std::function<bool()>& isCancelled = {});
+void addScheme(SheetVariant& variant); ///< where it has none yet
+/// On all cores. False: cancelled.
+bool addSchemes(ProblemSheet& sheet, const std::function<bool()>& isCancelled = {});
 
 /// "sketches/0001.json": of the variant with that index, counted from 0.
 std::string sketchName(std::size_t index);

@@ -6,8 +6,11 @@
 #include <QGlyphRun>
 #include <QHash>
 #include <QPaintEngine>
+#include <QRawFont>
 #include <QTextLayout>
 #include <cmath>
+#include <memory>
+#include <utility>
 
 namespace tailpoint {
 namespace {
@@ -117,35 +120,93 @@ double advanceOf(const QFont& font, const QString& text) {
 
 namespace {
 
-/// Glyphs of a line whose baseline's left end is the origin; of several fonts, where one has not all letters.
-using Glyphs = QList<QGlyphRun>;
+/// A word with the blank behind it, the left end of its baseline at the origin; its glyphs are of several
+/// fonts where one has not all letters.
+struct ShapedWord {
+    QList<QGlyphRun> runs;
+    double advance = 0;
+};
 
-Glyphs shaped(const QFont& font, const QString& text) {
-    QTextLayout layout(text, font);
+ShapedWord shaped(const QFont& font, const QString& word) {
+    QTextLayout layout(word, font);
     layout.beginLayout();
     QTextLine line = layout.createLine();
     if (line.isValid()) {
-        line.setNumColumns(static_cast<int>(text.size())); // a blank at the end too; never broken
+        line.setNumColumns(static_cast<int>(word.size())); // never broken
         line.setPosition({0, -line.ascent()});
     }
     layout.endLayout();
-    return layout.glyphRuns();
+    return {layout.glyphRuns(), advanceOf(font, word)};
 }
 
-const Glyphs& glyphsOf(const QFont& font, const QString& text) {
-    constexpr qsizetype most = 20'000;
-    thread_local QHash<QFont, QHash<QString, Glyphs>> known;
-    thread_local qsizetype count = 0;
-    if (count > most) {
-        known.clear();
-        count = 0;
+/// Of one thread.
+class ShapedWords {
+public:
+    const ShapedWord& word(const QFont& font, const QString& word) {
+        constexpr qsizetype most = 20'000;
+        if (m_count > most) {
+            m_known.clear();
+            m_words = nullptr;
+            m_count = 0;
+        }
+        if (!m_words || !(font == m_font)) { // a font is dear to look up, and stays for a while
+            m_font = font;
+            m_words = wordsOf(font);
+        }
+        if (const auto found = m_words->constFind(word); found != m_words->constEnd())
+            return *found;
+        ++m_count;
+        return *m_words->insert(word, shaped(fontOfThread(font), word));
     }
-    QHash<QString, Glyphs>& ofFont = known[font];
-    if (const auto found = ofFont.constFind(text); found != ofFont.constEnd())
-        return *found;
-    ++count;
-    return *ofFont.insert(text, shaped(fontOfThread(font), text));
-}
+
+private:
+    using Words = QHash<QString, ShapedWord>;
+    std::shared_ptr<Words> wordsOf(const QFont& font) {
+        std::shared_ptr<Words>& words = m_known[font];
+        if (!words)
+            words = std::make_shared<Words>();
+        return words;
+    }
+
+    QHash<QFont, std::shared_ptr<Words>> m_known; ///< held apart: a hash moves what it holds
+    QFont m_font;
+    std::shared_ptr<Words> m_words;
+    qsizetype m_count = 0;
+};
+
+/// Puts glyphs behind one another and draws those of one font at once.
+class GlyphLine {
+public:
+    GlyphLine(QPainter& painter, QPointF baseline, qsizetype letters)
+        : m_painter(painter), m_baseline(baseline) {
+        m_indexes.reserve(letters);
+        m_positions.reserve(letters);
+    }
+
+    void add(const QGlyphRun& run, double x) {
+        if (!m_indexes.isEmpty() && !(run.rawFont() == m_font))
+            draw();
+        m_font = run.rawFont();
+        m_indexes += run.glyphIndexes();
+        const QList<QPointF> positions = run.positions();
+        for (const QPointF& position : positions)
+            m_positions.append({position.x() + x, position.y()});
+    }
+    void draw() {
+        QGlyphRun run;
+        run.setRawFont(m_font);
+        run.setGlyphIndexes(std::exchange(m_indexes, {}));
+        run.setPositions(std::exchange(m_positions, {}));
+        m_painter.drawGlyphRun(m_baseline, run);
+    }
+
+private:
+    QPainter& m_painter;
+    QPointF m_baseline;
+    QRawFont m_font;
+    QList<quint32> m_indexes;
+    QList<QPointF> m_positions;
+};
 
 } // namespace
 
@@ -155,8 +216,18 @@ void drawWords(QPainter& painter, QPointF baseline, const QString& text, const Q
         painter.drawText(baseline, text);
         return;
     }
-    for (const QGlyphRun& run : glyphsOf(font, text))
-        painter.drawGlyphRun(baseline, run);
+    thread_local ShapedWords words;
+    GlyphLine line(painter, baseline, text.size());
+    double x = 0;
+    for (qsizetype at = 0, end = 0; at < text.size(); at = end) {
+        end = text.indexOf(QLatin1Char(' '), at) + 1;
+        end = end > 0 ? end : text.size();
+        const ShapedWord& word = words.word(font, text.mid(at, end - at));
+        for (const QGlyphRun& run : word.runs)
+            line.add(run, x);
+        x += word.advance;
+    }
+    line.draw();
 }
 
 FontShelf& FontShelf::ofThread() {
