@@ -3,6 +3,7 @@
 #include "core/practice/families.h"
 #include "ui/document/sketch_json.h"
 #include "ui/practice/problem_file.h"
+#include "ui/practice/sheet_task.h"
 #include "ui/problems/in_order.h"
 #include "ui/problems/sheet_html.h"
 #include "ui/problems/sheet_pages.h"
@@ -13,6 +14,14 @@ namespace {
 
 QByteArray sketchFile(const Problem& problem) {
     return problem.id.family.empty() ? writeSketch(problem.sketch) : writeProblem(problem);
+}
+
+FileError noSlip(const ProblemSheet& sheet, std::size_t index) {
+    return {QString(), QStringLiteral("no slip can be made in a line of the solution of problem %1, %2; %3")
+                           .arg(index + 1)
+                           .arg(QString::fromStdString(sheet.variants[index].problem.code))
+                           .arg(sheet.request.families.empty() ? QStringLiteral("leave that sketch out")
+                                                               : QStringLiteral("take another seed"))};
 }
 
 /// A problem's own file.
@@ -34,7 +43,10 @@ std::optional<FileError> writePages(Pages pages, ProblemSheet& sheet, const NewF
     std::optional<FileError> failed;
     const auto make = [&](std::size_t i) {
         addScheme(sheet.variants[i]);
-        return Made{pages.part(i), writeSketchOf(sheet, i, folder)};
+        const TaskOnPage task = taskOf(sheet, i);
+        if (sheet.request.task == SheetTask::findSlip && !task.flawed)
+            return Made{{}, noSlip(sheet, i)};
+        return Made{pages.part(i, task), writeSketchOf(sheet, i, folder)};
     };
     const bool isWhole =
         madeInOrder(sheet.variants.size(), work.isCancelled, make, [&](std::size_t i, Made made) {
@@ -64,7 +76,10 @@ std::optional<FileError> writeJson(ProblemSheet& sheet, const NewFolder& folder,
             return error;
         ++work.done;
     }
-    return folder.write(QStringLiteral("sheet.json"), QByteArray::fromStdString(sheetJson(sheet)));
+    const auto made = sheetJson(sheet);
+    if (const auto* index = std::get_if<std::size_t>(&made))
+        return noSlip(sheet, *index);
+    return folder.write(QStringLiteral("sheet.json"), QByteArray::fromStdString(std::get<std::string>(made)));
 }
 
 std::optional<FileError> writeForm(ProblemSheet& sheet, const SheetLook& look, const NewFolder& folder,
@@ -101,8 +116,18 @@ QString tooFewWords(std::size_t wanted, std::size_t got) {
 QString titleOf(const ProblemSheet& sheet) {
     const auto& families = sheet.request.families;
     const FamilyEntry* only = families.size() == 1 ? familyNamed(families.front()) : nullptr;
-    return only ? QString::fromUtf8(only->title.data(), static_cast<qsizetype>(only->title.size()))
-                : QStringLiteral("Problem sheet");
+    const QString title =
+        only ? QString::fromUtf8(only->title.data(), static_cast<qsizetype>(only->title.size()))
+             : QStringLiteral("Problem sheet");
+    switch (sheet.request.task) {
+    case SheetTask::faded:
+        return title + QStringLiteral(" \u00B7 fill in the solution");
+    case SheetTask::findSlip:
+        return title + QStringLiteral(" \u00B7 find the slip");
+    case SheetTask::questions:
+        break;
+    }
+    return title;
 }
 
 std::optional<FileError> writeSheet(ProblemSheet& sheet, const SheetLook& look, const NewFolder& folder,
