@@ -1,6 +1,7 @@
 #include "app/common.h"
 
 #include "app/verbs.h"
+#include "ui/document/files.h"
 
 #include <QCoreApplication>
 
@@ -53,6 +54,14 @@ std::variant<Result, int> readQuestion(const Arguments& arguments, const QString
     if (const auto* error = std::get_if<FileError>(&sketch))
         return complain(nameFor(file) + ": " + error->line());
     return resultOf(std::get<Sketch>(sketch));
+}
+
+int writeOut(const QByteArray& bytes, const QString& out) {
+    const bool toStandardOutput = out.isEmpty() || out == QLatin1String("-");
+    const auto error = toStandardOutput ? writeStandardOutput(bytes) : saveBytes(out, bytes);
+    if (!error)
+        return kDone;
+    return complain((toStandardOutput ? QStringLiteral("standard output") : out) + ": " + error->line());
 }
 
 int exitStatus(Status status) {

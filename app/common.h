@@ -18,6 +18,9 @@ void silenceQt();
 /// The one FILE of a verb, read and solved; or the exit status, with its line already said.
 std::variant<Result, int> readQuestion(const Arguments& arguments, const QString& verb);
 
+/// To the file, or to standard output where `out` is empty or "-". kDone, or kBad with its line said.
+int writeOut(const QByteArray& bytes, const QString& out);
+
 int exitStatus(Status status);
 
 } // namespace tailpoint

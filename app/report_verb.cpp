@@ -49,14 +49,6 @@ QString nameFor(const QString& out) {
     return out == QLatin1String("-") ? QStringLiteral("standard output") : out;
 }
 
-int writeOut(const QByteArray& report, const QString& out) {
-    const bool toStandardOutput = out.isEmpty() || out == QLatin1String("-");
-    const auto error = toStandardOutput ? writeStandardOutput(report) : saveBytes(out, report);
-    if (!error)
-        return kDone;
-    return complain((toStandardOutput ? QStringLiteral("standard output") : out) + ": " + error->line());
-}
-
 QByteArray reportAs(const QString& form, const Result& result, const Arguments& arguments) {
     const bool byHand = arguments.value(QStringLiteral("--rounding")) == QLatin1String("hand");
     const bool pairs = arguments.value(QStringLiteral("--adding")) == QLatin1String("parallelograms");
