@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/arguments.h"
+#include "ui/document/files.h"
 #include "ui/document/report.h"
 
 namespace tailpoint {
@@ -20,6 +21,11 @@ std::variant<Result, int> readQuestion(const Arguments& arguments, const QString
 
 /// To the file, or to standard output where `out` is empty or "-". kDone, or kBad with its line said.
 int writeOut(const QByteArray& bytes, const QString& out);
+
+/// A FILE read and solved, or what is wrong with it, without its name.
+std::variant<Result, FileError> resultFrom(const QString& file);
+QString nameOfInput(const QString& file); ///< "standard input" for "-"
+QString nameOfOutput(const QString& file);
 
 int exitStatus(Status status);
 

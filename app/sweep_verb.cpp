@@ -140,7 +140,7 @@ QByteArray sweepAs(const QString& form, const Sweep& sweep, const Sketch& sketch
 int runOn(const Arguments& arguments) {
     const QString out = arguments.value(QStringLiteral("-o"), QStringLiteral("-"));
     if (isSameFile(out, arguments.files.value(0))) // a slip that would cost it
-        return complain((out == QLatin1String("-") ? QStringLiteral("standard output") : out) +
+        return complain(nameOfOutput(out) +
                         QStringLiteral(": is the sketch itself; write the sweep to another file"));
     const auto read = readQuestion(arguments, QStringLiteral("sweep"));
     if (const int* status = std::get_if<int>(&read))

@@ -20,6 +20,7 @@ Usage:
   tailpoint [FILE]                              opens the window
   tailpoint report FILE [--as text|json|html|latex] [--rounding full|hand] [-o OUT]
                                                 values and worked solution
+  tailpoint report FILE... --as csv [-o OUT]    a table: a row a file and solution
   tailpoint figure FILE -o OUT.svg|OUT.pdf|OUT.png|OUT.tex [options]
                                                 the figure
   tailpoint sweep FILE --vary "direction of A" --from 0 --to 90 [--steps N] [--as csv|json|svg] [-o OUT]
