@@ -104,7 +104,7 @@ std::vector<Route> routesOf(const Sketch& sketch, const Solved& solved) {
     const Things things(sketch);
     Writer writer(sketch, solved, things, {});
     writer.solution = baseAnswer(solved);
-    if (deriving::hasTriangle(writer))
+    if (solved.family != Family::oneUnknown && deriving::hasTriangle(writer))
         addTriangles(routes, sketch, solved, writer);
     else if (isResultantOfTwo(sketch, solved))
         routes.push_back({Route::Way::triangle, kNobody});

@@ -63,23 +63,9 @@ void writeMissing(Writer& w, VectorId sought) {
     w.columnSums(sought, terms);
 }
 
-void writeOneVector(Writer& w) {
-    const VectorId sought = vectorId(w.solved.unknownVectors[0]);
-    if (sought == kSumVector)
-        w.columnSums(sought, othersOf(w, sought));
-    else
-        writeMissing(w, sought);
-    w.pythagoras(sought);
-    if (w.solvedVector(sought).direction)
-        w.wayFromComponents(sought);
-    w.check();
-}
-
 /// A magnitude that ΣFx and ΣFy give with a sign: along a line of action that leaves the sense open the size
 /// is taken and the sense with it.
-void writeSigned(const Equation& e, std::size_t i, Formula value) {
-    Writer& w = e.w;
-    const VectorId vector = e.side(i);
+void writeSigned(Writer& w, VectorId vector, Formula value) {
     const Force& given = vector == kSumVector ? w.sketch.sum : w.sketch.forces[vector.index];
     const QuantityId size = w.own(What::magnitude, vector);
     if (!given.lineOfActionOnly && !w.solvedVector(vector).turned) {
@@ -98,6 +84,40 @@ void writeSigned(const Equation& e, std::size_t i, Formula value) {
     w.stand({vector, size, acting});
 }
 
+void writeOneVector(Writer& w) {
+    const VectorId sought = vectorId(w.solved.unknownVectors[0]);
+    if (sought == kSumVector)
+        w.columnSums(sought, othersOf(w, sought));
+    else
+        writeMissing(w, sought);
+    w.pythagoras(sought);
+    if (w.solvedVector(sought).direction)
+        w.wayFromComponents(sought);
+    w.check();
+}
+
+/// The components that the vector must have: along its line they give the magnitude, and across it nothing
+/// may be left. Of a direction sought their length less the magnitude is what is left.
+void writeOneUnknown(Writer& w) {
+    const VectorId sought = vectorId(w.solved.unknownVectors[0]);
+    if (sought == kSumVector)
+        w.columnSums(sought, othersOf(w, sought));
+    else
+        writeMissing(w, sought);
+    const Formula x = w.of(w.own(What::x, sought)), y = w.of(w.own(What::y, sought));
+    if (w.solvedVector(sought).directionFound) {
+        w.wayFromComponents(sought);
+        w.line({What::gap, kNobody, {}, 0, kDifference}, LineKind::elimination,
+               absolute(sum(root(sum(power(x, 2), power(y, 2))), negative(w.size(sought)))));
+    } else {
+        const Formula cosine = apply("cos", w.fromX(sought)), sine = apply("sin", w.fromX(sought));
+        writeSigned(w, sought, total({{product(x, cosine), 1}, {product(y, sine), 1}}));
+        w.line({What::along, sought, {}, 0, 1}, LineKind::elimination,
+               total({{product(y, cosine), 1}, {product(x, sine), -1}}));
+    }
+    w.check();
+}
+
 /// Cramer's rule on ΣFx = 0, ΣFy = 0.
 void writeTwoMagnitudes(const Equation& e) {
     Writer& w = e.w;
@@ -110,8 +130,8 @@ void writeTwoMagnitudes(const Equation& e) {
     const int toU = e.to(e.k, e.u), toV = e.to(e.k, e.v);
     const Formula u = over(total({{product(kx, fy(e.v)), toU}, {product(ky, fx(e.v)), -toU}}), both);
     const Formula v = over(total({{product(ky, fx(e.u)), toV}, {product(kx, fy(e.u)), -toV}}), both);
-    writeSigned(e, e.u, u);
-    writeSigned(e, e.v, v);
+    writeSigned(w, e.side(e.u), u);
+    writeSigned(w, e.side(e.v), v);
     w.check();
 }
 
@@ -149,7 +169,7 @@ void writeMagnitudeAndDirection(const Equation& e) {
         const SolvedForce& found = w.solvedVector(e.side(e.u));
         const Eigen::Vector2d drawn = found.turned ? Eigen::Vector2d(-found.unit) : found.unit;
         const bool far = found.vector.dot(drawn) > e.to(e.k, e.u) * k.dot(drawn);
-        writeSigned(e, e.u,
+        writeSigned(w, e.side(e.u),
                     w.solved.tangent ? w.of(foot.along)
                                      : total({{w.of(foot.along), 1}, {w.of(chord), far ? 1 : -1}}));
         w.stand({e.side(e.v), w.sizeId(e.side(e.v)), w.own(What::direction, e.side(e.v))});
@@ -205,13 +225,13 @@ void writeSmallest(const Equation& e) {
     Writer& w = e.w;
     const Foot foot = writeFoot(e);
     const VectorId line = e.side(e.u);
-    if (w.solved.family == Family::smallestSum && !w.sketch.forces[line.index].lineOfActionOnly) {
-        std::vector<Case> cases; // against its sense the force would only make the sum larger
+    if (line != kSumVector && !w.sketch.forces[line.index].lineOfActionOnly) {
+        std::vector<Case> cases; // against its sense the force would only make the smallest larger
         cases.push_back({{related(w.of(foot.along), Relation::greaterOrEqual, zero())}, w.of(foot.along)});
         cases.push_back({{}, zero()});
         w.line(w.sizeId(line), LineKind::elimination, std::move(cases));
     } else {
-        writeSigned(e, e.u, w.of(foot.along));
+        writeSigned(w, e.side(e.u), w.of(foot.along));
     }
     const VectorId leg = e.side(e.v);
     e.writeRest();
@@ -247,7 +267,7 @@ void writeKnown(Writer& w, const Reduction& reduction) {
 
 void writeByComponents(Writer& w) {
     if (w.solved.unknownVectors[1] == kNoVector)
-        return writeOneVector(w);
+        return w.solved.family == Family::oneUnknown ? writeOneUnknown(w) : writeOneVector(w);
     const auto reduction = reductionOf(w.sketch, w.solved);
     if (!reduction || reduction->sought.size() != 2)
         return;

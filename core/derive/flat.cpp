@@ -148,7 +148,7 @@ void writeTwoDirections(const Flat& f) {
     w.check();
 }
 
-/// The sum is smallest without the force, which acts with what is known and not against it.
+/// The leg is smallest without the force, which acts with what is to be held or made up and not against it.
 void writeSumWithout(const Flat& f, std::size_t leg, std::size_t line) {
     Writer& w = f.w;
     const QuantityId angle{What::between, f.side(f.k), f.side(line)};
@@ -156,7 +156,7 @@ void writeSumWithout(const Flat& f, std::size_t leg, std::size_t line) {
     w.line(f.along(f.k), LineKind::component, product(w.size(f.side(f.k)), apply("cos", w.of(angle))));
     w.line(w.sizeId(f.side(line)), LineKind::elimination, zero());
     w.line(w.sizeId(f.side(leg)), LineKind::component, w.size(f.side(f.k)));
-    w.line(w.wayId(f.side(leg)), LineKind::turn, w.way(f.side(f.k)));
+    w.line(w.wayId(f.side(leg)), LineKind::turn, alongOrAgainst(w, w.way(f.side(f.k)), f.to(f.k, leg) < 0));
     w.check();
 }
 

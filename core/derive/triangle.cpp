@@ -266,6 +266,7 @@ void writeByTriangle(Writer& w) {
     case Family::smallestForce:
     case Family::smallestSum:
         return writeSmallest(t);
+    case Family::oneUnknown:
     case Family::check:
     case Family::unclear:
         return;

@@ -86,10 +86,9 @@ QuantityId alongOf(const Vector& vector) {
     return {What::along, vector.id, {}, vector.sizeId.answer};
 }
 
-/// What a magnitude with a sign is, where the line leaves the sense open.
-/// In a second answer it is known but for its prime.
-void introduceAlong(const Board& board, Step& step, const std::vector<const Vector*>& vectors,
-                    bool isFirst = true) {
+} // namespace
+
+void introduceAlong(const Board& board, Step& step, const std::vector<const Vector*>& vectors, bool isFirst) {
     std::vector<const Vector*> signedOnes;
     for (const Vector* vector : vectors)
         if (board.carried.value(alongOf(*vector)))
@@ -116,7 +115,6 @@ void introduceAlong(const Board& board, Step& step, const std::vector<const Vect
                           vector->theta, "vector", vector->vector));
 }
 
-/// A magnitude as the equations give it: with a sign where the line leaves the sense open.
 void showMagnitude(const Board& board, Step& step, const Vector& vector) {
     const QuantityId along = alongOf(vector);
     const auto value = board.carried.value(along);
@@ -132,6 +130,8 @@ void showMagnitude(const Board& board, Step& step, const Vector& vector) {
     if (vector.turned)
         board.show(step, {What::direction, vector.id, {}, vector.sizeId.answer, 1});
 }
+
+namespace {
 
 Prose dropsOut(const Board& board, const Equations& e, std::size_t left, std::size_t out, bool first) {
     const Formula angle = board.symbolOf(e.fromX(out));

@@ -7,14 +7,20 @@
 
 namespace tailpoint {
 
-/// The sketch asks for it, or its title does.
+/// The sketch asks for it by its switch, or sceneAsksCaution() does.
 bool needsCaution(const Sketch& sketch);
 
-/// The title speaks of lifting or anchoring: a word of it is, or begins with, one such as lift, hoist, sling,
-/// crane, anchor, moor, shackle, rigging. (A sketch of this version holds no limits and no utilisations.)
-bool titleAsksCaution(const Sketch& sketch);
+/// What is drawn may hurt somebody: the words of the sketch (its title, the names of its forces and of the
+/// sum, the notes of its file) speak of lifting, towing, guying or anchoring, a force has a limit, or one is
+/// stated in a unit in which loads are weighed.
+bool sceneAsksCaution(const Sketch& sketch);
 
-/// One short line.
+/// Whether a text speaks of such a scene: by one word of the trade, or by a rope (cable, chain, ...) beside a
+/// load (weight, cargo, ...). Whole words: 'tower' and 'towards' are no 'tow'. Case, hyphens and the plural
+/// do not matter.
+bool speaksOfRigging(std::string_view text);
+
+/// One short line: what the sketch is, what it does not cover, and who decides.
 std::string_view cautionLine();
 
 } // namespace tailpoint

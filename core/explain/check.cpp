@@ -5,6 +5,7 @@
 #include "core/explain/trial.h"
 
 #include "core/quantity/decimals.h"
+#include "core/solve/rounding_room.h"
 
 #include <algorithm>
 #include <array>
@@ -116,12 +117,34 @@ void writeSumCheck(Check& check) {
 constexpr QuantityId kAlongX{What::gap, kNobody, {}, 0, 0}, kAlongY{What::gap, kNobody, {}, 0, 1},
     kAlongSum{What::gap, kNobody, {}, 0, 2}, kAcrossSum{What::gap, kNobody, {}, 0, 3};
 
+/// Of one unknown: what both equations leave over is more than rounding on the way, and no more than the
+/// rounding of what is given.
+Prose leftOver(const Board& board, double x, double y) {
+    const Sketch filled = filledIn(board.sketch, board.solved.solutions[board.solution]);
+    const auto left = [&](double value) { return board.carried.leftOver(value); };
+    return isEquilibrium(board.sketch)
+               ? board.say(SENTENCE("solution",
+                                    "{x} and {y} are left over, together {left}: no more than {room}, which "
+                                    "the rounding of all that is given, as it is shown, may leave. Both "
+                                    "equations hold within rounding."),
+                           "x", left(x), "y", left(y), "left", left(std::hypot(x, y)), "room",
+                           left(roundingRoom(filled).along))
+               : board.say(SENTENCE("solution",
+                                    "The sums differ from the components of {sum} by {x} and {y}, no more "
+                                    "than the rounding of {sum}, as it is shown, may leave. Both equations "
+                                    "hold within rounding."),
+                           "x", left(x), "y", left(y), "sum", board.sum().vector);
+}
+
 /// Both sides of the equation along x and y.
 void writeBalance(Check& check, bool isWritten) {
     Board& board = check.board;
     const Vector& sum = board.found(kSumVector);
     const Formula x = check.number(kAlongX), y = check.number(kAlongY);
+    const bool isOff = board.solved.messageCode() == MessageCode::holdsWithinRounding;
     if (isEquilibrium(board.sketch) || !isLong(sum)) {
+        if (isOff)
+            return void(check.step.conclusion.push_back(leftOver(board, x.value, y.value)));
         check.step.conclusion.push_back(vanishing(board, x, y));
         return;
     }
@@ -133,6 +156,10 @@ void writeBalance(Check& check, bool isWritten) {
         for (const QuantityId& component : components)
             check.show(component);
     }
+    if (isOff)
+        return void(
+            check.step.conclusion.push_back(leftOver(board, x.value - check.number(components[0]).value,
+                                                     y.value - check.number(components[1]).value)));
     check.step.conclusion.push_back(
         sameComponents(board, sum, x, check.number(components[0]), y, check.number(components[1])));
 }

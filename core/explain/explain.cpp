@@ -94,6 +94,9 @@ Writer follow(Board& board) {
     case Family::smallestForce:
     case Family::smallestSum:
         return followTriangle(board, explaining::writeSmallest);
+    case Family::oneUnknown:
+        board.follow(Route::Way::components);
+        return explaining::writeOneUnknown;
     case Family::check:
     case Family::unclear:
         break;
@@ -106,6 +109,9 @@ Wording onlyWayToTheAnswer(const Board& board) {
     if (board.way != Route::Way::components)
         return SENTENCE("solution", "All vectors lie along one line, and their signs along it say "
                                     "what components would.");
+    if (board.solved.family == Family::oneUnknown)
+        return SENTENCE("solution", "One unknown needs no triangle: the components give it, and test the "
+                                    "equation that is left.");
     return board.reduction && board.reduction->addsUp()
                ? SENTENCE("solution",
                           "The known forces are added up by components, and with these at hand the "

@@ -55,6 +55,15 @@ void writeWayFromComponents(Board& board, Step& step, const Vector& vector, bool
 /// The components of one known vector.
 void showComponents(const Board& board, Step& step, VectorId vector);
 
+/// The components that one vector sought must have, from those of the known ones.
+void writeNeeded(Board& board, const Vector& sought);
+/// What a magnitude with a sign is, where the line leaves the sense open. In a second answer it is known but
+/// for its prime.
+void introduceAlong(const Board& board, Step& step, const std::vector<const Vector*>& vectors,
+                    bool isFirst = true);
+/// A magnitude as the equations give it: with a sign where the line leaves the sense open.
+void showMagnitude(const Board& board, Step& step, const Vector& vector);
+
 // What to expect before anything is computed, by kind of question: no way is taken yet.
 void writeLinesEstimate(Board& board);
 void writeAmbiguousEstimate(Board& board);
@@ -79,6 +88,7 @@ void writeSides(Board& board);           ///< two directions
 void writeSmallest(Board& board);        ///< smallest force, smallest sum
 void writeAlongOneLine(Board& board);    ///< any question whose triangle is flat
 void writeTable(Board& board);           ///< one vector unknown, by the component table
+void writeOneUnknown(Board& board);      ///< one scalar for two equations
 void writeTwoByComponents(Board& board); ///< two unknowns of two vectors, by the sums along x and y
 void writePairs(Board& board);           ///< the same, parallelogram by parallelogram
 void writeWithoutAnswer(Board& board);   ///< none, endless, too few or too many unknowns

@@ -230,6 +230,12 @@ Wording expectedSmallest(const Board& board, const FlatTriangle& t, bool isLegAl
     if (!isLegAll)
         return SENTENCE("solution", "{known} lies on the line of {all} already, and nothing is left across "
                                     "it: expect {size} to be as great as {whole}, and {zero} to be zero.");
+    if (board.carried.find({What::along, t.side(t.k).id}) != nullptr && !t.r.loop &&
+        t.r.side[2] == t.side(t.k).id)
+        return SENTENCE("solution",
+                        "{known} has a component against the sense of {none}, so any {none} would "
+                        "only add to what is left to make up: expect {zero} to be zero, and {size} "
+                        "to be as great as {whole}.");
     return board.carried.find({What::along, t.side(t.k).id}) != nullptr
                ? SENTENCE("solution", "{known} has a component in the sense of {none} already, so any {none} "
                                       "would only add to it: expect {zero} to be zero, and {size} to be as "
@@ -252,10 +258,16 @@ void writeSmallestLine(Board& board, const FlatTriangle& t) {
     Step& line = lineStep(board, t);
     const bool isWithout = board.carried.find({What::along, t.side(t.k).id}) != nullptr;
     if (isWithout) {
+        const bool isMadeUp = !t.r.loop && t.r.side[2] == known.id;
         line.reasoning.push_back(
-            board.say(SENTENCE("solution", "Call the axis along {none}, in its sense, {axis}: a positive "
-                                           "component along it can't be made smaller by {none}."),
-                      "none", none.vector, "axis", symbol("u")));
+            isMadeUp ? board.say(SENTENCE("solution",
+                                          "Call the axis along {none}, in its sense, {axis}: a negative "
+                                          "component along it can't be made up by {none}."),
+                                 "none", none.vector, "axis", symbol("u"))
+                     : board.say(SENTENCE("solution",
+                                          "Call the axis along {none}, in its sense, {axis}: a positive "
+                                          "component along it can't be made smaller by {none}."),
+                                 "none", none.vector, "axis", symbol("u")));
     } else if (!t.isEmpty()) {
         line.reasoning.push_back(namedAngles(t));
         line.reasoning.push_back(board.say(SENTENCE(

@@ -12,6 +12,18 @@ namespace {
 
 constexpr std::size_t kMostListed = 8; ///< forces told one by one in a sentence
 
+Formula typedWords(const std::string& text) {
+    return inWords(withMinusSigns(text));
+}
+
+/// "at θ_P = 25.0°", "at 50 gon, θ_P = 45.0°".
+Prose angleTold(const Board& board, const AngleForm& angle, const QuantityId& direction) {
+    const Formula theta = equal(board.symbolOf(direction), board.carried.typed(angle.value, direction));
+    return angle.typed ? board.say(SENTENCE("solution", "at {typed}, {angle}"), "typed",
+                                   typedWords(shownAsTyped(*angle.typed)), "angle", theta)
+                       : board.say(SENTENCE("solution", "at {angle}"), "angle", theta);
+}
+
 /// "at θ_P = 25.0°", "along run : rise = 3 : 4", "in the direction θ_Q, to find".
 Prose wayTold(const Board& board, const Vector& vector) {
     const Direction& given = board.given(vector.id).direction;
@@ -19,13 +31,30 @@ Prose wayTold(const Board& board, const Vector& vector) {
         return board.say(SENTENCE("solution", "in the direction {theta}, to find"), "theta", vector.theta);
     const auto* angle = std::get_if<AngleForm>(&given.form);
     if (angle && normalized(angle->value, board.sketch.angleUnit) == angle->value)
-        return board.say(SENTENCE("solution", "at {angle}"), "angle",
-                         equal(board.symbolOf(directionId(vector.id)),
-                               board.carried.typed(angle->value, directionId(vector.id))));
+        return angleTold(board, *angle, directionId(vector.id));
     const Formula words = inWords(withMinusSigns(shownAsGiven(given, board.sketch)));
     if (std::holds_alternative<SlopeForm>(given.form))
         return board.say(SENTENCE("solution", "along run : rise = {slope}"), "slope", words);
     return board.say(SENTENCE("solution", "at {angle}"), "angle", words);
+}
+
+/// "P = 340 N", "P = 850 kgf = 8340 N", "P = weight of 850 kg = 8340 N (g = 9.80665 m/s²)".
+Prose sizeTold(const Board& board, const Vector& vector, const Magnitude& given) {
+    if (!given.typed)
+        return board.say(SENTENCE("solution", "{size}"), "size", equal(vector.size, vector.sizeNumber));
+    const Formula typed = typedWords(shownAsTyped(*given.typed));
+    if (std::holds_alternative<ForceUnit>(given.typed->unit))
+        return board.say(SENTENCE("solution", "{size} = {typed} = {value}"), "size", vector.size, "typed",
+                         typed, "value", vector.sizeNumber);
+    return board.say(SENTENCE("solution", "{size} = weight of {mass} = {weight} (g = {gravity})"), "size",
+                     vector.size, "mass", typed, "weight", vector.sizeNumber, "gravity",
+                     typedWords(shownGravity(board.sketch)));
+}
+
+Prose withToleranceTold(const Board& board, Prose value, const std::string& tolerance) {
+    return tolerance.empty() ? value
+                             : board.say(SENTENCE("solution", "{value} {tolerance}"), "value",
+                                         std::move(value), "tolerance", typedWords(tolerance));
 }
 
 /// "P = 340 N at θ_P = 25.0°"; what is to be found is said so.
@@ -33,15 +62,18 @@ Prose described(const Board& board, const Vector& vector) {
     if (!vector.sizeGiven && !vector.wayGiven)
         return board.say(SENTENCE("solution", "{size} and {theta} to find"), "size", vector.size, "theta",
                          vector.theta);
+    const Magnitude& given = board.given(vector.id).magnitude;
     const bool eitherSense = board.given(vector.id).lineOfActionOnly && vector.wayGiven;
     const Prose size =
         vector.sizeGiven
-            ? board.say(SENTENCE("solution", "{size}"), "size", equal(vector.size, vector.sizeNumber))
+            ? withToleranceTold(board, sizeTold(board, vector, given), shownTolerance(given, board.sketch))
             : board.say(SENTENCE("solution", "{size} to find"), "size", vector.size);
     return board.say(eitherSense
                          ? SENTENCE("solution", "{size} {way} (line of action alone: either sense will do)")
                          : SENTENCE("solution", "{size} {way}"),
-                     "size", size, "way", wayTold(board, vector));
+                     "size", size, "way",
+                     withToleranceTold(board, wayTold(board, vector),
+                                       shownTolerance(board.given(vector.id).direction, board.sketch)));
 }
 
 void writeForces(const Board& board, Step& step) {
@@ -248,6 +280,10 @@ std::optional<Prose> familyTold(const Board& board) {
         return board.say(SENTENCE("solution", "That is one unknown too many for two equations; the condition "
                                               "that {smallest} be as small as possible makes up for it."),
                          "smallest", symbol(board.things.symbolNamed(*board.sketch.smallest), {}));
+    case Family::oneUnknown:
+        return board.say(SENTENCE("solution",
+                                  "One unknown for two equations: one of them gives it, and the other must "
+                                  "hold by itself. Whether it does, the numbers show."));
     case Family::check:
     case Family::unclear:
         break;

@@ -7,6 +7,7 @@
 #pragma once
 
 #include "core/explain/explain.h"
+#include "core/explain/legs.h"
 #include "core/explain/question.h"
 #include "core/explain/statement.h"
 
@@ -16,14 +17,15 @@
 namespace tailpoint {
 
 struct Handout {
-    std::string title;           ///< empty: "Untitled sketch"
-    Statement given;             ///< what is given, in words
-    Sentence question;           ///< what is to be found
-    std::string figure;          ///< empty: none
-    std::vector<Worked> answers; ///< one, or one for each of two answers; shared steps are told once;
-                                 ///< an exercise needs none
-    std::string caution;         ///< empty: none
-    bool solution = true;        ///< false: statement and figure alone
+    std::string title;            ///< empty: "Untitled sketch"
+    Statement given;              ///< what is given, in words
+    Sentence question;            ///< what is to be found
+    std::string figure;           ///< empty: none
+    std::vector<Worked> answers;  ///< one, or one for each of two answers; shared steps are told once;
+                                  ///< an exercise needs none
+    std::vector<LegsTold> legs{}; ///< of each answer that has legs
+    std::string caution{};        ///< empty: none
+    bool solution = true;         ///< false: statement and figure alone
     const Sentences* sentences = nullptr; ///< of another language, for headings
 };
 
@@ -55,6 +57,7 @@ std::string htmlHead(std::string_view title, std::string_view moreStyle = {});
 std::string toHtml(const Statement& given, const Sentence& asked);
 std::string toHtml(const Working& working);
 std::string toHtml(const HandoutPart& part);
+std::string toHtml(const LegsTold& legs);
 
 /// A whole document for pdflatex with amsmath and tikz.
 std::string toLatex(const Handout& handout);

@@ -157,6 +157,14 @@ std::string toHtml(const HandoutPart& part) {
     return out;
 }
 
+std::string toHtml(const LegsTold& legs) {
+    std::string out = "<h2>" + xmlEscaped(legs.heading) + "</h2>\n";
+    appendTable(out, legs.table);
+    for (const Prose& remark : legs.remarks)
+        appendParagraph(out, remark, "note");
+    return out;
+}
+
 std::string toHtml(const Handout& handout) {
     const std::string title = titleOf(handout);
     std::string out = htmlHead(title);
@@ -166,6 +174,8 @@ std::string toHtml(const Handout& handout) {
         out.append("<figure>\n").append(svg).append("\n</figure>\n");
     for (const HandoutPart& part : partsOf(handout))
         appendSteps(out, part);
+    for (const LegsTold& legs : handout.legs)
+        out += toHtml(legs);
     if (!handout.caution.empty())
         out += "<p class=\"caution\">" + xmlEscaped(handout.caution) + "</p>\n";
     out += "</body>\n</html>\n";

@@ -121,6 +121,11 @@ std::string toLatex(const Handout& handout) {
         for (const Step* step : part.steps)
             appendStep(out, *step);
     }
+    for (const LegsTold& legs : handout.legs) {
+        out += "\\medskip\\textbf{" + latexEscaped(legs.heading) + "}\n\n";
+        appendTable(out, legs.table);
+        appendParagraphs(out, legs.remarks);
+    }
     if (!handout.caution.empty())
         out += "\\bigskip\\fbox{\\parbox{0.95\\textwidth}{\\small " + latexEscaped(handout.caution) + "}}\n";
     out += "\\end{document}\n";

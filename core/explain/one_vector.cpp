@@ -20,7 +20,7 @@ Entries knownForces(const Board& board) {
 }
 
 /// The sum asked for: its components are the column sums.
-void writeSumByTable(Board& board) {
+Step& writeSumComponents(Board& board) {
     const Vector& sum = board.sum();
     const Entries entries = knownForces(board);
     const Total total = totalOf(sum);
@@ -30,6 +30,13 @@ void writeSumByTable(Board& board) {
     writeComponentTable(board, step, board.carried, entries, total);
     writeColumns(board, step, entries, total);
     noteComponentSlips(board, step, entries, sum.sizeId);
+    return step;
+}
+
+void writeSumByTable(Board& board) {
+    const Vector& sum = board.sum();
+    const Total total = totalOf(sum);
+    Step& step = writeSumComponents(board);
     if (sum.direction)
         return writePolar(board, sum);
     step.conclusion.push_back(vanishing(board, board.carried.number(total.x), board.carried.number(total.y)));
@@ -68,7 +75,7 @@ Formula missingEquation(const Board& board, const Vector& missing, const Entries
     return equal(missing.vector, terms.empty() ? inWords("0") : sumOf(std::move(terms)));
 }
 
-void writeMissingByTable(Board& board, const Vector& missing) {
+void writeMissingComponents(Board& board, const Vector& missing) {
     const Entries entries = knownForces(board);
     writeKnownForces(board, entries, missing);
     Step& step = board.step(StepKey::missing, SENTENCE("solution", "Components of the missing force"),
@@ -86,6 +93,10 @@ void writeMissingByTable(Board& board, const Vector& missing) {
                          board.carried.find({What::x, kKnownVector}) != nullptr
                              ? board.at(kKnownVector).vector
                              : board.at(entries.front().first).vector);
+}
+
+void writeMissingByTable(Board& board, const Vector& missing) {
+    writeMissingComponents(board, missing);
     if (missing.direction)
         writePolar(board, missing);
 }
@@ -252,6 +263,13 @@ void writeTable(Board& board) {
     else
         writeMissingByTable(board, *missing);
     writeEnd(board);
+}
+
+void writeNeeded(Board& board, const Vector& sought) {
+    if (sought.id == kSumVector)
+        writeSumComponents(board);
+    else
+        writeMissingComponents(board, sought);
 }
 
 void showComponents(const Board& board, Step& step, VectorId vector) {

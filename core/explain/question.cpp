@@ -100,7 +100,7 @@ Sentence forcesOf(const Asking& ask) {
 
 /// "at 10.0°", "along the line at slope 3 : 4".
 Sentence wayTold(const Asking& ask, const Direction& direction, bool line) {
-    const std::string way = shownAsGiven(direction, ask.sketch);
+    const std::string way = shownWithTolerance(direction, ask.sketch);
     if (std::holds_alternative<SlopeForm>(direction.form))
         return ask.say(line ? SENTENCE("question", "along the line at slope {slope}")
                             : SENTENCE("question", "at slope {slope}"),
@@ -118,7 +118,7 @@ Sentence sumStated(const Asking& ask) {
         return {};
     Sentence size = symbol(sum.name);
     append(size, {word(std::string(kIs))});
-    append(size, quantity(shownForceWithUnit(*sum.magnitude.value, ask.sketch, Origin::typed)));
+    append(size, quantity(shownWithTolerance(sum.magnitude, ask.sketch)));
     if (!isGiven(sum.direction))
         return size;
     const Sentence way = wayTold(ask, sum.direction, sum.lineOfActionOnly);
@@ -195,6 +195,14 @@ Sentence everyUnknown(const Asking& ask, const Unknowns& unknowns) {
         {{"first", symbol(unknowns.magnitudes.front())}, {"second", symbol(unknowns.directions.front())}});
 }
 
+/// The one other force whose magnitude is to be found, with the sum given or zero; else nothing.
+std::string partnerOfSmallest(const Sketch& sketch) {
+    const Unknowns unknowns = unknownsOf(sketch);
+    const bool isAlone = unknowns.magnitudes.size() == 1 && unknowns.directions.empty() &&
+                         unknowns.both == std::vector<std::string>{*sketch.smallest};
+    return isAlone && unknowns.magnitudes.front() != sketch.sum.name ? unknowns.magnitudes.front() : "";
+}
+
 Sentence aboutSmallest(const Asking& ask) {
     const Sketch& sketch = ask.sketch;
     if (*sketch.smallest == sketch.sum.name) {
@@ -204,6 +212,17 @@ Sentence aboutSmallest(const Asking& ask) {
                        {{"unknowns", unknownsListed(ask, unknowns)}, {"sum", symbol(sketch.sum.name)}});
     }
     const Sentence smallest = symbol(*sketch.smallest);
+    const std::string beside = partnerOfSmallest(sketch);
+    if (!beside.empty() && isEquilibrium(sketch))
+        return ask.say(SENTENCE("question",
+                                "Find the smallest force {smallest}, and the magnitude of {beside}, "
+                                "so that all forces are in equilibrium."),
+                       {{"smallest", smallest}, {"beside", symbol(beside)}});
+    if (!beside.empty())
+        return ask.say(SENTENCE("question",
+                                "Find the smallest force {smallest}, and the magnitude of {beside}, "
+                                "so that {sum}."),
+                       {{"smallest", smallest}, {"beside", symbol(beside)}, {"sum", resultantTold(ask)}});
     if (!isGiven(sketch.sum.direction))
         return ask.say(SENTENCE("question", "Find the smallest force {smallest}."), {{"smallest", smallest}});
     return ask.say(

@@ -31,6 +31,12 @@ void writeWhy(Board& board, const Right& q) {
                   "{known} parallel to {line}. The point of that line nearest to the common point is the "
                   "foot "
                   "of the perpendicular.")
+        : !q.r.loop && q.r.side[2] == q.known().id
+            ? SENTENCE(
+                  "solution",
+                  "{leg} must lead from some point of the line of {line} to the tip of {known}. The shortest "
+                  "way from a line to a point is the perpendicular: every other way is the hypotenuse of a "
+                  "right triangle over it, and longer.")
             : SENTENCE(
                   "solution",
                   "{leg} must lead from the tip of {known} to some point of the line of {line}. The shortest "

@@ -12,10 +12,6 @@ namespace {
 
 constexpr std::size_t kMostInSentence = 6; ///< forces; beyond, a table
 
-std::string_view angleSign(AngleUnit unit) {
-    return unit == AngleUnit::deg ? "°" : unit == AngleUnit::rad ? " rad" : " gon";
-}
-
 struct Speaker : Voice {
     Speaker(const Sketch& theSketch, const Sentences* sentences)
         : Voice(sentences), sketch(theSketch), things(theSketch) {}
@@ -23,26 +19,36 @@ struct Speaker : Voice {
     const Things things;
 };
 
-std::string sizeShown(const Force& force, const Sketch& sketch) {
-    if (!force.magnitude.plusMinus)
-        return shownForceWithUnit(*force.magnitude.value, sketch, Origin::typed);
-    return shownForce(*force.magnitude.value, sketch, Origin::typed) + " ± " +
-           shortest(*force.magnitude.plusMinus) + ' ' + std::string(symbolOf(sketch.forceUnit));
+/// "340 ± 5 N"; what stands in the file in a unit of its own before it: "850 kgf = 8340 N", a mass with the
+/// g that makes it a weight.
+std::string sizeShown(const Speaker& speaker, const Force& force) {
+    const Magnitude& given = force.magnitude;
+    const std::string shown = withMinusSigns(shownWithTolerance(given, speaker.sketch));
+    if (!given.typed)
+        return shown;
+    const auto words = [](const std::string& text) { return Prose{{text}}; };
+    const std::string typed = withMinusSigns(shownAsTyped(*given.typed));
+    if (std::holds_alternative<ForceUnit>(given.typed->unit))
+        return typed + " = " + shown;
+    return toText(speaker.say(SENTENCE("statement", "weight of {mass} = {weight} (g = {gravity})"), "mass",
+                              words(typed), "weight", words(shown), "gravity",
+                              words(shownGravity(speaker.sketch))));
 }
 
 /// "25.0°", "3 : 4 (run : rise)", "N30°E"; an angle as a number.
 Prose wayShown(const Speaker& speaker, const Direction& direction) {
     std::string shown = shownAsGiven(direction, speaker.sketch);
     const auto* angle = std::get_if<AngleForm>(&direction.form);
-    if (angle && !direction.plusMinus)
+    if (angle && !direction.tolerance && !angle->typed)
         return {{numberWithUnit(angle->value, shown)}};
+    if (angle && angle->typed)
+        shown = shownAsTyped(*angle->typed) + " = " + shown;
     Prose out{{withMinusSigns(shown)}};
     if (std::holds_alternative<SlopeForm>(direction.form))
         out = speaker.say(SENTENCE("statement", "{slope} (run : rise)"), "slope", std::move(out));
-    if (direction.plusMinus)
-        out =
-            speaker.say(SENTENCE("statement", "{angle} ± {tolerance}"), "angle", std::move(out), "tolerance",
-                        Prose{{shortest(*direction.plusMinus).append(angleSign(speaker.sketch.angleUnit))}});
+    if (direction.tolerance)
+        out = speaker.say(SENTENCE("statement", "{angle} {tolerance}"), "angle", std::move(out), "tolerance",
+                          Prose{{withMinusSigns(shownTolerance(direction, speaker.sketch))}});
     return out;
 }
 
@@ -57,7 +63,7 @@ Wording wayWording(const Force& force) {
 Prose inSentence(const Speaker& speaker, const Force& force) {
     const Symbol name = speaker.things.symbolNamed(force.name);
     const Prose size = force.magnitude.value
-                           ? Prose{{equal(symbol(name, {}), inWords(sizeShown(force, speaker.sketch)))}}
+                           ? Prose{{equal(symbol(name, {}), inWords(sizeShown(speaker, force)))}}
                            : speaker.say(SENTENCE("statement", "{vector} of unknown magnitude"), "vector",
                                          vectorSymbol(name));
     if (isGiven(force.direction))
@@ -98,7 +104,7 @@ Table tableOf(const Speaker& speaker, const std::vector<const Force*>& forces) {
                   cell(SENTENCE("table", "direction"))};
     for (const Force* force : forces)
         table.rows.push_back({vectorSymbol(speaker.things.symbolNamed(force->name)),
-                              force->magnitude.value ? inWords(sizeShown(*force, speaker.sketch))
+                              force->magnitude.value ? inWords(sizeShown(speaker, *force))
                                                      : cell(SENTENCE("table", "to find")),
                               wayCell(speaker, *force)});
     return table;

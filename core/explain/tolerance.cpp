@@ -5,7 +5,7 @@ namespace tailpoint {
 namespace {
 
 int tolerancesOf(const Force& vector) {
-    return (vector.magnitude.plusMinus ? 1 : 0) + (vector.direction.plusMinus ? 1 : 0);
+    return (vector.magnitude.tolerance ? 1 : 0) + (vector.direction.tolerance ? 1 : 0);
 }
 
 } // namespace

@@ -22,8 +22,7 @@ std::size_t columns(std::string_view text) {
 bool isUnit(std::string_view word, std::string_view before) {
     while (!word.empty() && std::string_view(".,;:)").find(word.back()) != std::string_view::npos)
         word.remove_suffix(1);
-    const bool unit = forceUnitFrom(word) || word == "rad" || word == "gon";
-    return unit && !before.empty() && before.back() >= '0' && before.back() <= '9';
+    return beginsUnit(word) && !before.empty() && before.back() >= '0' && before.back() <= '9';
 }
 
 /// The next word, with the unit that belongs to it.

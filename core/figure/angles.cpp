@@ -203,19 +203,37 @@ std::optional<FigurePart> angleAt(const Drawing& d, int one, int two) {
     return std::nullopt;
 }
 
+/// The square where two vectors meet at right angles: their lengths there, and away from the corner their
+/// unit vectors.
+void addFoot(Drawing& d, const std::array<int, 2>& vectors, const Eigen::Vector2d& corner,
+             const Eigen::Vector2d& u, const Eigen::Vector2d& v) {
+    const double legs =
+        d.view.scale * std::min(d.vectors.at(vectors[0]).magnitude, d.vectors.at(vectors[1]).magnitude);
+    addSquare(d.add(Role::arc, "right-angle", {"Right angle", {}}, angleAt(d, vectors[0], vectors[1])).items,
+              Role::arc, d.view.toSheet(corner), {u.x(), -u.y()}, {v.x(), -v.y()},
+              std::min(9 * d.factor, 0.4 * legs), d.weight(d.style.arcWidth));
+}
+
+/// The smallest beside another force, tip to tail in the polygon.
+void drawFootOfForces(Drawing& d) {
+    const auto [u, v] = d.solved.unknownVectors;
+    if (d.kind() != ConstructionKind::polygon || d.loci.meetings.empty() || !d.isDrawn(u) || !d.isDrawn(v) ||
+        d.vectors.at(u).magnitude == 0 || d.vectors.at(v).magnitude == 0)
+        return;
+    addFoot(d, {u, v}, d.loci.meetings.front(), -d.vectors.at(u).unit, d.vectors.at(v).unit);
+}
+
 /// The smallest force or sum stands at right angles to the line that it reaches.
 void drawFoot(Drawing& d) {
     if (!asksForSmallest(d) || !d.answered() || !d.shows(Stage::found) || d.triangle())
         return;
+    if (d.solved.unknownVectors[0] >= 0 && d.solved.unknownVectors[1] >= 0)
+        return drawFootOfForces(d);
     const int force =
         d.solved.unknownVectors[0] == kSumIndex ? d.solved.unknownVectors[1] : d.solved.unknownVectors[0];
     if (force == kNoVector || !d.isDrawn(force) || !d.isDrawn(kSumIndex))
         return;
-    const Eigen::Vector2d u = -d.vectors.sum.unit, v = -d.vectors.at(force).unit;
-    const double legs = d.view.scale * std::min(d.vectors.sum.magnitude, d.vectors.at(force).magnitude);
-    addSquare(d.add(Role::arc, "right-angle", {"Right angle", {}}, angleAt(d, force, kSumIndex)).items,
-              Role::arc, d.view.toSheet(d.vectors.sum.vector), {u.x(), -u.y()}, {v.x(), -v.y()},
-              std::min(9 * d.factor, 0.4 * legs), d.weight(d.style.arcWidth));
+    addFoot(d, {force, kSumIndex}, d.vectors.sum.vector, -d.vectors.sum.unit, -d.vectors.at(force).unit);
 }
 
 } // namespace

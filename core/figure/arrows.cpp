@@ -24,8 +24,9 @@ LabelRequest& askForName(Drawing& d, Feature at, double size, int index, const P
     const Runs name = d.nameRuns(vector.name);
     if (!saysMagnitude(d, index, vector))
         return d.ask(std::move(at), ink, size, name, name);
-    const Origin origin = vector.foundMagnitude ? Origin::computed : Origin::typed;
-    const std::string value = shownForceWithUnit(vector.magnitude, d.sketch, origin);
+    const std::string value = vector.foundMagnitude || !isGiven(d.forceAt(index).magnitude)
+                                  ? shownForceWithUnit(vector.magnitude, d.sketch)
+                                  : withMinusSigns(shownWithTolerance(d.forceAt(index).magnitude, d.sketch));
     LabelRequest& request = d.ask(std::move(at), ink, size, d.valueRuns(vector.name, value), name);
     request.part = magnitudeId(vectorId(index));
     return request;

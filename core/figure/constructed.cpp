@@ -2,6 +2,7 @@
 #include "core/construct/loci.h"
 #include "core/construct/reduction.h"
 #include "core/figure/drawing.h"
+#include "core/sketch/stated.h"
 
 #include <algorithm>
 
@@ -219,9 +220,11 @@ Runs locusName(const Drawing& d, std::string_view kind, std::string_view name) {
 std::string givenPart(const Drawing& d, int vector) {
     const PlainVector& v = d.vectors.at(vector);
     if (v.hasMagnitude)
-        return ", " + shownForceWithUnit(v.magnitude, d.sketch, Origin::typed);
+        return ", " + withMinusSigns(shownWithTolerance(d.forceAt(vector).magnitude, d.sketch));
     const auto referred = d.isLine(vector) ? std::nullopt : d.referred(vector); // else its arc says it
-    return referred ? ", " + withMinusSigns(shownAngle(*referred, d.sketch)) : "";
+    return referred ? ", " + withMinusSigns(shownAngle(*referred, d.sketch) +
+                                            spaced(shownTolerance(d.forceAt(vector).direction, d.sketch)))
+                    : "";
 }
 
 /// Where there is no answer no arrow carries what is given of the vector: the name of its locus does.

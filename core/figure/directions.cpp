@@ -1,6 +1,7 @@
 // Directions of the vectors: arcs from the axis, and run and rise where a direction is given as a slope.
 #include "core/construct/reduction.h"
 #include "core/figure/drawing.h"
+#include "core/sketch/stated.h"
 
 #include <algorithm>
 #include <array>
@@ -77,10 +78,20 @@ void addExtension(Drawing& d, Group& group, int index, double degrees, double ra
 }
 
 Runs valueRunsOf(const Drawing& d, const AxisArc& arc) {
+    const Direction& given = d.forceAt(arc.index).direction;
     if (arc.bearing)
-        return plainRuns(shownAsGiven(d.forceAt(arc.index).direction, d.sketch));
+        return plainRuns(withMinusSigns(shownWithTolerance(given, d.sketch)));
     const auto referred = d.referred(arc.index);
-    return referred ? plainRuns(shownAngle(std::abs(*referred), d.sketch)) : Runs();
+    if (!referred)
+        return {};
+    const std::string tolerance = spaced(toleranceOfSize(given, *referred, d.sketch));
+    return plainRuns(withMinusSigns(shownAngle(std::abs(*referred), d.sketch) + tolerance));
+}
+
+/// What a direction may be off, behind its words.
+std::string turnedOff(const Drawing& d, int index, double referred) {
+    const std::string tolerance = toleranceOfSize(d.forceAt(index).direction, referred, d.sketch);
+    return tolerance.empty() ? tolerance : ", " + tolerance;
 }
 
 void addAxisArc(Drawing& d, const AxisArc& arc, double radius) {
@@ -90,7 +101,8 @@ void addAxisArc(Drawing& d, const AxisArc& arc, double radius) {
     const std::string name = d.vectors.at(arc.index).name;
     Group& g = d.add(Role::arc, "direction-" + d.idOfVector(arc.index),
                      {"Direction of " + name,
-                      arc.bearing ? plainText(valueRunsOf(d, arc)) : directionWords(referred, d.sketch)},
+                      arc.bearing ? plainText(valueRunsOf(d, arc))
+                                  : directionWords(referred, d.sketch) + turnedOff(d, arc.index, *referred)},
                      directionId(vectorId(arc.index)));
     addExtension(d, g, arc.index, arc.end(), radius);
     if (arc.bearing) // where it counts from
@@ -230,7 +242,7 @@ void drawSlope(Drawing& d, int index) {
     legs.points = {from, corner, to};
     legs.width = d.weight(d.style.arcWidth);
     Group& g = d.add(Role::arc, "slope-" + d.idOfVector(index),
-                     {"Slope of " + d.vectors.at(index).name, shownAsGiven(force.direction, d.sketch)},
+                     {"Slope of " + d.vectors.at(index).name, shownWithTolerance(force.direction, d.sketch)},
                      slopeId(vectorId(index)));
     g.items.emplace_back(legs);
     if (!d.options.values)

@@ -1,5 +1,7 @@
 #include "core/figure/words.h"
 
+#include "core/sketch/stated.h"
+
 #include <algorithm>
 #include <cctype>
 
@@ -76,7 +78,7 @@ std::string_view wordsForSum(bool isSum) {
 
 /// A slope or a bearing as it is given, behind what comes before: "340 N at a slope of 3 : 4".
 std::string givenWords(const Direction& direction, bool behind, const Sketch& sketch) {
-    const std::string words = shownAsGiven(direction, sketch);
+    const std::string words = shownWithTolerance(direction, sketch);
     if (std::holds_alternative<BearingForm>(direction.form))
         return (behind ? ", bearing " : "bearing ") + words;
     return (behind ? " at a slope of " : "slope ") + words;
@@ -86,6 +88,12 @@ std::string givenWords(const Direction& direction, bool behind, const Sketch& sk
 std::string referredWords(double referred, bool behind, const Sketch& sketch) {
     const char* joint = !behind ? "" : fromAxis(referred, sketch).size.empty() ? " " : " at ";
     return joint + directionWords(referred, sketch);
+}
+
+/// What a given angle may be off, behind its words.
+std::string toleranceWords(const Direction& given, double referred, const Sketch& sketch) {
+    const std::string tolerance = toleranceOfSize(given, referred, sketch);
+    return tolerance.empty() ? tolerance : ", " + tolerance;
 }
 
 bool isAngle(const Direction& direction) {
@@ -205,13 +213,15 @@ Title titleOf(const PlainVector& vector, std::optional<double> referred, const F
     Title title{std::string(wordsForSum(&given == &sketch.sum)) + vector.name, {}};
     const bool behind = vector.hasMagnitude;
     if (behind) {
-        const Origin origin = vector.foundMagnitude ? Origin::computed : Origin::typed;
-        title.detail = shownForceWithUnit(vector.magnitude, sketch, origin);
+        title.detail = given.magnitude.value && !vector.foundMagnitude
+                           ? statedMagnitude(given.magnitude, sketch)
+                           : shownForceWithUnit(vector.magnitude, sketch);
     }
     if (referred && asGiven && !isAngle(given.direction))
         title.detail += givenWords(given.direction, behind, sketch);
     else if (referred)
-        title.detail += referredWords(*referred, behind, sketch);
+        title.detail +=
+            referredWords(*referred, behind, sketch) + toleranceWords(given.direction, *referred, sketch);
     else if (behind && vector.magnitude == 0)
         title.detail += ", no direction";
     return title;

@@ -89,7 +89,7 @@ std::vector<double> unitFactors(ForceUnit own) {
     const double pound = newtonsPer(ForceUnit::lbf), kilogramme = newtonsPer(ForceUnit::kgf);
     for (const double factor : {1000.0, pound, kilogramme, kilogramme / pound})
         add(factor);
-    for (const ForceUnit unit : kForceUnits)
+    for (const ForceUnit unit : {ForceUnit::N, ForceUnit::kN, ForceUnit::lbf, ForceUnit::kip, ForceUnit::kgf})
         add(newtonsPer(unit) / newtonsPer(own));
     return factors;
 }

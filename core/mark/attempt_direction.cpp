@@ -23,7 +23,7 @@ double refer(double degrees, const Sketch& sketch, bool fromX) {
 std::optional<GivenNumber> absoluteNumber(const std::string& text, const Sketch& sketch, bool fromX) {
     const auto parsed = parseDirection(text, sketch.angleUnit);
     const auto* typed = std::get_if<TypedDirection>(&parsed);
-    if (typed == nullptr || typed->form == TypedDirection::Form::angle || typed->plusMinus)
+    if (typed == nullptr || typed->form == TypedDirection::Form::angle || typed->tolerance)
         return std::nullopt;
     const bool isSlope = typed->form == TypedDirection::Form::slope;
     double degrees =

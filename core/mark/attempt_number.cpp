@@ -179,7 +179,7 @@ Readable<GivenNumber> readForce(std::string_view typed, const Sketch& sketch) {
         const auto* magnitude = std::get_if<TypedMagnitude>(&parsed);
         if (magnitude == nullptr)
             return unreadable(std::get<TypedError>(parsed));
-        if (magnitude->plusMinus)
+        if (magnitude->tolerance)
             return AttemptFault{
                 Code::unreadable, {}, "'" + trimmed(typed) + "' has a tolerance; give the value alone"};
         const double bare = numberIn(reading);
@@ -201,7 +201,7 @@ Readable<GivenNumber> angleNumber(const std::string& text, const Sketch& sketch)
         const auto* angle = std::get_if<TypedDirection>(&parsed);
         if (angle == nullptr)
             return unreadable(std::get<TypedError>(parsed));
-        if (angle->plusMinus)
+        if (angle->tolerance)
             return AttemptFault{Code::unreadable, {}, "'" + text + "' has a tolerance; give the value alone"};
         const double bare = numberIn(reading);
         const Extent extent = extentOf(reading, bare, 15);
@@ -223,7 +223,7 @@ Readable<GivenNumber> readAngle(std::string_view typed, const Sketch& sketch) {
         return forceForAngle(text);
     const auto parsed = parseDirection(text, sketch.angleUnit);
     const auto* direction = std::get_if<TypedDirection>(&parsed);
-    if (direction != nullptr && (direction->form != TypedDirection::Form::angle || direction->plusMinus))
+    if (direction != nullptr && (direction->form != TypedDirection::Form::angle || direction->tolerance))
         return AttemptFault{
             Code::unreadable, {}, "'" + text + "' is no angle of the figure; give a number such as 25"};
     return angleNumber(text, sketch);

@@ -212,6 +212,11 @@ Numbers Question::numbersOf(const Ways& ways) const {
     return out;
 }
 
+std::optional<double> massOf(const Magnitude& magnitude, const Sketch& sketch) {
+    return magnitude.typed && sketch.forceUnit != ForceUnit::kgf ? kilogrammesOf(*magnitude.typed)
+                                                                 : std::nullopt;
+}
+
 void Question::addRights() {
     std::vector<Ways> all;
     rights.push_back(numbersOf(own));
@@ -228,10 +233,10 @@ void Question::addRights() {
         Sketch other = sketch();
         bool isChanged = false;
         const auto weigh = [&](Force& force) {
-            if (other.forceUnit == ForceUnit::kgf || !force.magnitude.typed ||
-                force.magnitude.typed->unit != ForceUnit::kgf)
+            const auto mass = massOf(force.magnitude, other);
+            if (!mass)
                 return;
-            *force.magnitude.value *= g / newtonsPer(ForceUnit::kgf);
+            force.magnitude.value = convert(*mass * g, ForceUnit::N, other.forceUnit);
             force.magnitude.typed.reset();
             isChanged = true;
         };

@@ -118,4 +118,7 @@ private:
     QuantityIndex m_index; ///< of ids common to both answers
 };
 
+/// The mass whose weight is given, kg; empty where none is, and on a sheet in kgf, where nobody weighs it.
+std::optional<double> massOf(const Magnitude& magnitude, const Sketch& sketch);
+
 } // namespace tailpoint::marking

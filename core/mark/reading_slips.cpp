@@ -124,11 +124,10 @@ std::vector<Reading> weights(const Question& question, double (*newtons)(double 
     bool any = false;
     for (const VectorId vector : vectorsOf(sketch)) {
         Force& force = vectorOf(sketch, vector);
-        if (sketch.forceUnit == ForceUnit::kgf || !force.magnitude.typed ||
-            force.magnitude.typed->unit != ForceUnit::kgf)
+        const auto mass = massOf(force.magnitude, sketch);
+        if (!mass)
             continue;
-        force.magnitude.value =
-            convert(newtons(force.magnitude.typed->value), ForceUnit::N, sketch.forceUnit);
+        force.magnitude.value = convert(newtons(*mass), ForceUnit::N, sketch.forceUnit);
         force.magnitude.typed.reset();
         reading.of = vector;
         any = true;

@@ -165,7 +165,8 @@ std::vector<ShortCut> answersExchanged(const Question& question) {
 std::vector<ShortCut> smallestToTheForce(const Question& question) {
     const Solved& solved = question.own.solved;
     const auto reduction = reductionOf(question.sketch(), solved);
-    if (solved.family != Family::smallestForce || !reduction || reduction->sought.size() != 2)
+    if (solved.family != Family::smallestForce || !reduction || reduction->sought.size() != 2 ||
+        (solved.unknownVectors[1] != kSumIndex && !reduction->loop))
         return {};
     const VectorId known = reduction->side[reduction->knownSide()];
     VectorId leg = vectorId(solved.unknownVectors[0]), line = vectorId(solved.unknownVectors[1]);
@@ -178,7 +179,8 @@ std::vector<ShortCut> smallestToTheForce(const Question& question) {
         k = known == kSumVector ? answer.sum.vector : answer.forces[known.index].vector;
     else
         k = solved.knownSum;
-    const double turn = k.x() * along.unit.y() - k.y() * along.unit.x(); // towards the line
+    const double toLine = line == kSumVector ? 1 : -1; // at rest the other force leads back
+    const double turn = toLine * (k.x() * along.unit.y() - k.y() * along.unit.x()); // towards the line
     const bool up = (turn > 0) == (question.sketch().reference.sense == Sense::ccw);
     const Formula angle = symbolOf(question, {What::opposite, leg}),
                   quarter = quarterTurn(question.sketch().angleUnit), from = way(question, known);

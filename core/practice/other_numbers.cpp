@@ -108,13 +108,13 @@ private:
     std::vector<std::pair<double, double>> m_magnitudes, m_angles;
 };
 
-void renew(Magnitude& magnitude, ForceUnit sheet, Renewed& renewed) {
+void renew(Magnitude& magnitude, const Sketch& sheet, Renewed& renewed) {
     if (!magnitude.value)
         return;
     if (magnitude.typed) {
         TypedForce typed = *magnitude.typed;
         typed.value = renewed.magnitude(typed.value);
-        magnitude = magnitudeOf(typed, sheet);
+        magnitude = magnitudeOf(typed, sheet.forceUnit, sheet.gravity);
     } else
         magnitude.value = renewed.magnitude(*magnitude.value);
 }
@@ -136,7 +136,7 @@ void renew(Direction& direction, AngleUnit sheet, Renewed& renewed) {
 }
 
 void renew(Force& vector, const Sketch& sketch, Renewed& renewed) {
-    renew(vector.magnitude, sketch.forceUnit, renewed);
+    renew(vector.magnitude, sketch, renewed);
     renew(vector.direction, sketch.angleUnit, renewed);
     vector.label.reset();
     vector.directionLabel.reset();
@@ -166,7 +166,7 @@ std::vector<bool> sensesOf(const Solved& solved) {
 
 std::optional<Sketch> otherNumbers(const Sketch& sketch, std::uint32_t seed) {
     const Solved before = solve(sketch);
-    if (before.family == Family::check || before.solutions.empty())
+    if (before.family == Family::check || before.family == Family::oneUnknown || before.solutions.empty())
         return std::nullopt;
     for (int trial = 0; trial < kTrials; ++trial) {
         Lots lots(kPracticeVersion, std::uint64_t{seed}, static_cast<std::uint64_t>(trial));

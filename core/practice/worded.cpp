@@ -23,6 +23,12 @@ std::string_view unitWord(ForceUnit unit) {
         return "pounds-force";
     case ForceUnit::kip:
         return "kips";
+    case ForceUnit::daN:
+        return "decanewtons";
+    case ForceUnit::tonf:
+        return "metric tons-force";
+    case ForceUnit::shortTonf:
+        return "short tons-force";
     case ForceUnit::kgf:
         break;
     }

@@ -1,7 +1,7 @@
 #include "core/quantity/typed.h"
 
 #include "core/quantity/angle.h"
-#include "core/quantity/typed_number.h"
+#include "core/quantity/typed_tolerance.h"
 
 #include <algorithm>
 
@@ -11,42 +11,45 @@ using namespace typing;
 
 namespace {
 
-// Skips "+-", "+/-" or the sign; false (and nothing skipped) where none stands there.
-bool takePlusMinus(Reader& reader) {
-    reader.skipSpaces();
-    if (reader.takeIf(kPlusMinusSign)) {
-        return true;
-    }
-    if (reader.peek() != '+') {
-        return false;
-    }
-    const std::size_t slash = reader.peek(1) == '/' ? 1 : 0;
-    const char32_t minus = reader.peek(1 + slash);
-    if (minus != '-' && minus != kMinusSign) {
-        return false;
-    }
-    for (std::size_t i = 0; i < 2 + slash; ++i) {
-        reader.take();
-    }
-    return true;
-}
-
 TypedError leftOver(std::string_view text, std::string_view word, std::string_view units) {
     return {TypedCode::unknownUnit, inQuotes(text) + ": " + (word.empty() ? "its end" : inQuotes(word)) +
                                         " is not a unit known here; use " + std::string(units)};
 }
 
-constexpr std::string_view kForceUnitWords = "N, kN, lbf (or lb), kip, kgf";
+constexpr std::string_view kLoadUnitWords =
+    "N, kN, daN, lbf (or lb), kip, kgf, tonf, short tonf, or of a mass kg, t";
 constexpr std::string_view kAngleUnitWords = "deg (or °), rad, gon";
 
-std::optional<ForceUnit> forceUnitTyped(std::string_view word) {
+std::optional<LoadUnit> loadUnitTyped(std::string_view word) {
     if (word == "lb" || word == "lbs") {
         return ForceUnit::lbf;
     }
     if (word == "kips") {
         return ForceUnit::kip;
     }
-    return forceUnitFrom(word);
+    return loadUnitFrom(word);
+}
+
+// "kN"; "short tonf" is two words, with any spaces between.
+std::string takeLoadUnit(Reader& reader) {
+    std::string word = reader.takeLetters();
+    if (word == "short") {
+        reader.skipSpaces();
+        word += ' ' + reader.takeLetters();
+    }
+    return word;
+}
+
+// A ton may be three masses and three forces.
+TypedError whichTon(std::string_view text, std::string_view word) {
+    return {TypedCode::unknownUnit,
+            inQuotes(text) + ": which " + std::string(word) +
+                "? Type t for a tonne's mass, tonf for its weight, short tonf for 2000 lbf"};
+}
+
+bool isSomeTon(std::string_view word) {
+    return word == "ton" || word == "tons" || word == "tonne" || word == "tonnes" || word == "short ton" ||
+           word == "short tons";
 }
 
 std::optional<AngleUnit> takeAngleUnit(Reader& reader, std::string& word) {
@@ -60,29 +63,21 @@ std::optional<AngleUnit> takeAngleUnit(Reader& reader, std::string& word) {
     return angleUnitFrom(word);
 }
 
-struct MagnitudeParts {
-    double value = 0;
-    std::optional<ForceUnit> unit;
-};
-
-Typed<MagnitudeParts> takeMagnitude(Reader& reader, std::string_view text) {
+Typed<Part<LoadUnit>> takeLoad(Reader& reader, std::string_view text) {
     const Typed<double> number = takeNumber(reader, text);
     if (failed(number)) {
         return std::get<TypedError>(number);
     }
     reader.skipSpaces();
-    const std::string word = reader.takeLetters();
-    const std::optional<ForceUnit> unit = forceUnitTyped(word);
+    const std::string word = takeLoadUnit(reader);
+    const std::optional<LoadUnit> unit = loadUnitTyped(word);
     if (!word.empty() && !unit) {
-        return leftOver(text, word, kForceUnitWords);
+        return isSomeTon(word) ? whichTon(text, word) : leftOver(text, word, kLoadUnitWords);
     }
-    return MagnitudeParts{std::get<double>(number), unit};
+    return Part<LoadUnit>{std::get<double>(number), unit};
 }
 
-struct AngleParts {
-    double value = 0;
-    std::optional<AngleUnit> unit;
-};
+using AngleParts = Part<AngleUnit>;
 
 Typed<AngleParts> takeAngle(Reader& reader, std::string_view text) {
     const Typed<double> number = takeNumber(reader, text);
@@ -98,32 +93,26 @@ Typed<AngleParts> takeAngle(Reader& reader, std::string_view text) {
     return AngleParts{std::get<double>(number), unit};
 }
 
-TypedError badTolerance(std::string_view text) {
-    return {TypedCode::toleranceNotPositive,
-            inQuotes(text) + " has a tolerance that is not above 0; type one such as 5 or leave it out"};
-}
-
 TypedError restIsLeft(std::string_view text, std::string_view example) {
     return {TypedCode::leftOver,
             inQuotes(text) + " has something left over at its end; type " + std::string(example)};
 }
 
-using MaybeTolerance = Typed<std::optional<double>>;
-
-MaybeTolerance takeAngleTolerance(Reader& reader, std::string_view text, AngleUnit unspoken,
-                                  AngleUnit sheet) {
-    if (!takePlusMinus(reader)) {
-        return std::optional<double>{};
+// In the sheet's unit, or in percent.
+Typed<std::optional<Tolerance>> takeAngleTolerance(Reader& reader, std::string_view text, AngleUnit unspoken,
+                                                   AngleUnit sheet) {
+    const auto read = takeTolerance<AngleUnit>(reader, text, [&] { return takeAngle(reader, text); });
+    if (failed(read)) {
+        return std::get<TypedError>(read);
     }
-    const Typed<AngleParts> parts = takeAngle(reader, text);
-    if (failed(parts)) {
-        return std::get<TypedError>(parts);
+    const auto& parts = std::get<std::optional<ToleranceParts<AngleUnit>>>(read);
+    if (!parts) {
+        return std::optional<Tolerance>();
     }
-    const auto [value, unit] = std::get<AngleParts>(parts);
-    if (!(value > 0)) {
-        return badTolerance(text);
-    }
-    return std::optional<double>{convert(value, unit.value_or(unspoken), sheet)};
+    const auto side = [&](const AngleParts& part) {
+        return parts->percent ? part.value : convert(part.value, part.unit.value_or(unspoken), sheet);
+    };
+    return std::optional(Tolerance{side(parts->plus), side(parts->minus), parts->percent});
 }
 
 constexpr std::string_view kDirectionExamples =
@@ -131,16 +120,20 @@ constexpr std::string_view kDirectionExamples =
 
 Typed<TypedDirection> finished(Reader& reader, TypedDirection direction, AngleUnit unspoken, AngleUnit sheet,
                                std::string_view text) {
-    const MaybeTolerance tolerance = takeAngleTolerance(reader, text, unspoken, sheet);
+    const auto tolerance = takeAngleTolerance(reader, text, unspoken, sheet);
     if (failed(tolerance)) {
         return std::get<TypedError>(tolerance);
     }
-    direction.plusMinus = std::get<std::optional<double>>(tolerance);
+    direction.tolerance = std::get<std::optional<Tolerance>>(tolerance);
     reader.skipSpaces();
     if (!reader.atEnd()) {
         return restIsLeft(text, kDirectionExamples);
     }
-    return direction;
+    const bool percent = direction.tolerance && direction.tolerance->percent;
+    if (percent && direction.form != TypedDirection::Form::angle) {
+        return percentOfNoNumber(text);
+    }
+    return percent && direction.angle == 0 ? percentOfNothing(text) : Typed<TypedDirection>(direction);
 }
 
 char upper(char32_t c) {
@@ -217,7 +210,47 @@ Typed<TypedDirection> takeAngleOrSlope(Reader& reader, std::string_view text, An
     }
     TypedDirection angle;
     angle.angle = convert(value, unit.value_or(sheet), sheet);
+    angle.unit = unit.value_or(sheet);
     return finished(reader, angle, unit.value_or(sheet), sheet, text);
+}
+
+// A number in a unit, as another of the same kind has it; empty for a mass and a force.
+std::optional<double> inUnit(double value, const LoadUnit& from, const LoadUnit& to) {
+    if (from.index() != to.index()) {
+        return std::nullopt;
+    }
+    if (const auto* force = std::get_if<ForceUnit>(&from)) {
+        return convert(value, *force, std::get<ForceUnit>(to));
+    }
+    const double own = kilogrammesPer(std::get<MassUnit>(from)),
+                 other = kilogrammesPer(std::get<MassUnit>(to));
+    return own == other ? value : value * own / other;
+}
+
+// One unit speaks for all numbers that have none: the value's own, else the first of the tolerance's.
+Typed<TypedLoad> loadOf(const Part<LoadUnit>& value, const std::optional<ToleranceParts<LoadUnit>>& tolerance,
+                        ForceUnit sheet, std::string_view text) {
+    TypedLoad load{value.value, sheet, std::nullopt};
+    if (!tolerance) {
+        load.unit = value.unit.value_or(sheet);
+        return load;
+    }
+    const auto spoken = tolerance->plus.unit ? tolerance->plus.unit : tolerance->minus.unit;
+    load.unit = value.unit.value_or(spoken.value_or(sheet));
+    if (tolerance->percent) {
+        load.tolerance = Tolerance{tolerance->plus.value, tolerance->minus.value, true};
+        return load.value == 0 ? percentOfNothing(text) : Typed<TypedLoad>(load);
+    }
+    const auto side = [&](const Part<LoadUnit>& part) {
+        return inUnit(part.value, part.unit.value_or(load.unit), load.unit);
+    };
+    const auto plus = side(tolerance->plus), minus = side(tolerance->minus);
+    if (!plus || !minus) {
+        return TypedError{TypedCode::unitOfAnotherKind,
+                          inQuotes(text) + " has a mass and a force in it; give both in one unit"};
+    }
+    load.tolerance = Tolerance{*plus, *minus, false};
+    return load;
 }
 
 } // namespace
@@ -236,44 +269,50 @@ Typed<double> parseNumber(std::string_view text) {
     return number;
 }
 
-Typed<TypedMagnitude> parseMagnitude(std::string_view text, ForceUnit sheet) {
+Typed<TypedLoad> parseLoad(std::string_view text, ForceUnit sheet) {
     const std::optional<std::u32string> points = soundCodePoints(text);
     if (!points) {
         return TypedError{TypedCode::notUtf8,
                           "this text is no UTF-8; type a magnitude such as 340 or 1.2 kN"};
     }
     Reader reader(*points);
-    const Typed<MagnitudeParts> first = takeMagnitude(reader, text);
-    if (failed(first)) {
-        return std::get<TypedError>(first);
+    const Typed<Part<LoadUnit>> value = takeLoad(reader, text);
+    if (failed(value)) {
+        return std::get<TypedError>(value);
     }
-    MagnitudeParts value = std::get<MagnitudeParts>(first);
-    std::optional<MagnitudeParts> tolerance;
-    if (takePlusMinus(reader)) {
-        const Typed<MagnitudeParts> second = takeMagnitude(reader, text);
-        if (failed(second)) {
-            return std::get<TypedError>(second);
-        }
-        tolerance = std::get<MagnitudeParts>(second);
+    const auto tolerance = takeTolerance<LoadUnit>(reader, text, [&] { return takeLoad(reader, text); });
+    if (failed(tolerance)) {
+        return std::get<TypedError>(tolerance);
     }
     reader.skipSpaces();
     if (!reader.atEnd()) {
         return restIsLeft(text, "a magnitude such as 340, 1.2 kN or 340 +- 5");
     }
-    if (value.value < 0) {
+    if (std::get<Part<LoadUnit>>(value).value < 0) {
         return TypedError{TypedCode::negative,
                           inQuotes(text) + " is negative; turn the direction round instead"};
     }
-    if (tolerance && !(tolerance->value > 0)) {
-        return badTolerance(text);
+    return loadOf(std::get<Part<LoadUnit>>(value),
+                  std::get<std::optional<ToleranceParts<LoadUnit>>>(tolerance), sheet, text);
+}
+
+Typed<TypedMagnitude> parseMagnitude(std::string_view text, ForceUnit sheet) {
+    const Typed<TypedLoad> read = parseLoad(text, sheet);
+    if (failed(read)) {
+        return std::get<TypedError>(read);
     }
-    // One unit at the end speaks for both numbers.
-    const ForceUnit unit = value.unit.value_or(tolerance ? tolerance->unit.value_or(sheet) : sheet);
-    TypedMagnitude result{convert(value.value, unit, sheet), std::nullopt};
-    if (tolerance) {
-        result.plusMinus = convert(tolerance->value, tolerance->unit.value_or(unit), sheet);
+    const auto& load = std::get<TypedLoad>(read);
+    const auto* unit = std::get_if<ForceUnit>(&load.unit);
+    if (unit == nullptr) {
+        return TypedError{TypedCode::unitOfAnotherKind, inQuotes(text) + " is a mass; type a force, in " +
+                                                            std::string(symbolOf(sheet)) + " say"};
     }
-    return result;
+    const auto inSheets = [&](double value) { return convert(value, *unit, sheet); };
+    TypedMagnitude magnitude{inSheets(load.value), std::nullopt};
+    if (load.tolerance) {
+        magnitude.tolerance = convertedTolerance(*load.tolerance, inSheets);
+    }
+    return magnitude;
 }
 
 Typed<TypedDirection> parseDirection(std::string_view text, AngleUnit sheet) {

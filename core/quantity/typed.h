@@ -1,6 +1,7 @@
 // Numbers as people type them. Never guesses: what could be read two ways is refused with a reason.
 #pragma once
 
+#include "core/quantity/tolerance.h"
 #include "core/quantity/units.h"
 
 #include <optional>
@@ -24,8 +25,11 @@ enum class TypedCode {
     leftOver, ///< something behind the end
     negative, ///< a magnitude
     toleranceNotPositive,
-    bearing,      ///< none: letters or angle
-    pointsNowhere ///< a slope of 0 : 0
+    toleranceOneSided, ///< +5 without its -0
+    tolerancePercent,  ///< not the same both ways, or of a slope or a bearing
+    unitOfAnotherKind, ///< a mass where a force is due; a mass and a force in one text
+    bearing,           ///< none: letters or angle
+    pointsNowhere      ///< a slope of 0 : 0
 };
 inline constexpr std::size_t kTypedCodes = static_cast<std::size_t>(TypedCode::pointsNowhere) + 1;
 
@@ -48,11 +52,23 @@ using Typed = std::variant<T, TypedError>;
 /// groups of three. Refused: any other marks or spaces, nan, inf, overflow, anything left over.
 Typed<double> parseNumber(std::string_view text);
 
-/// A magnitude with optional unit ("340", "1.2 kN", "75 lbf"), converted to `sheet`; with optional tolerance
-/// "340 +- 5" / "340 ± 5". Negative is refused ('turn the direction round instead').
+// Behind a magnitude or a direction may stand a tolerance: "± 5" (+-, +/-), "± 5 %" of the value, or
+// "+5/-0" ("+5 -0", the sides in any order, both said). Its unit is that of the value where it has none; one
+// unit speaks for all numbers of a text.
+
+/// A magnitude with optional unit, as it is typed: "340", "1.2 kN", "75 lbf", "850 kg ± 5 %", "1.5 short tonf
+/// +0.1/-0". Negative is refused ('turn the direction round instead').
+struct TypedLoad {
+    double value = 0;
+    LoadUnit unit = ForceUnit::N;       ///< the sheet's where none is typed
+    std::optional<Tolerance> tolerance; ///< in that unit
+};
+Typed<TypedLoad> parseLoad(std::string_view text, ForceUnit sheet);
+
+/// A force, converted to `sheet`; a mass is refused.
 struct TypedMagnitude {
     double value = 0; ///< in the sheet's unit
-    std::optional<double> plusMinus;
+    std::optional<Tolerance> tolerance;
 };
 Typed<TypedMagnitude> parseMagnitude(std::string_view text, ForceUnit sheet);
 
@@ -60,11 +76,12 @@ Typed<TypedMagnitude> parseMagnitude(std::string_view text, ForceUnit sheet);
 /// ("3:4", "3 : -4", run : rise) or a bearing ("N30E", "S 12.5 W", "N", "E").
 struct TypedDirection {
     enum class Form { angle, slope, bearing } form = Form::angle;
-    double angle = 0; ///< in the sheet's angle unit, from its axis in its sense
-    std::optional<double> plusMinus;
+    double angle = 0;                   ///< in the sheet's angle unit, from its axis in its sense
+    std::optional<Tolerance> tolerance; ///< in the sheet's angle unit; percent of an angle alone
     double run = 0, rise = 0;
-    char from = 'N', toward = 'E'; ///< bearing: from N or S toward E or W
-    double degrees = 0;            ///< bearing: 0..90
+    char from = 'N', toward = 'E';   ///< bearing: from N or S toward E or W
+    double degrees = 0;              ///< bearing: 0..90
+    AngleUnit unit = AngleUnit::deg; ///< in which an angle was typed
 };
 Typed<TypedDirection> parseDirection(std::string_view text, AngleUnit sheet);
 

@@ -6,6 +6,7 @@
 #include "core/sketch/shown.h"
 #include "core/sketch/title.h"
 
+#include <algorithm>
 #include <cmath>
 #include <unordered_set>
 
@@ -30,22 +31,30 @@ Fault magnitudeFault(double value, const char* place) {
     return std::nullopt;
 }
 
-Fault toleranceFault(const std::optional<double>& plusMinus, bool given, double largest, const char* place) {
-    if (!plusMinus) {
-        return std::nullopt;
-    }
+/// The key of a file that holds it.
+std::string toleranceKey(const Tolerance& tolerance) {
+    return tolerance.percent ? ".plusMinusPercent" : isEven(tolerance) ? ".plusMinus" : ".plus";
+}
+
+Fault toleranceFault(const Tolerance& tolerance, bool given, double largest, const std::string& value) {
+    const std::string place = value + toleranceKey(tolerance);
     if (!given) {
         return SketchFault{FaultCode::toleranceWithoutValue, place,
                            "a tolerance needs a given value; give the value or leave the tolerance out"};
     }
-    if (!std::isfinite(*plusMinus) || *plusMinus <= 0) {
+    const double most = std::max(tolerance.plus, tolerance.minus);
+    if (!(tolerance.plus >= 0 && tolerance.minus >= 0 && most > 0 && std::isfinite(most))) {
         return SketchFault{FaultCode::toleranceNotPositive, place,
                            "a tolerance is a number above 0; give one such as 5 or leave it out"};
     }
-    if (*plusMinus > largest) {
+    if (most > largest) {
         return SketchFault{FaultCode::toleranceTooLarge, place,
-                           shortest(*plusMinus) + " is more than " + shortest(largest) +
+                           shortest(most) + " is more than " + shortest(largest) +
                                "; give a smaller one or leave it out"};
+    }
+    if (tolerance.percent && !isEven(tolerance)) {
+        return SketchFault{FaultCode::toleranceUneven, place,
+                           "a percentage is the same both ways; give plus and minus as values instead"};
     }
     return std::nullopt;
 }
@@ -130,7 +139,7 @@ Fault pinFault(const std::optional<LabelPin>& pin, const char* place) {
 // A value in a unit of its own and the same in the sheet's, which the sketch is solved with.
 Fault typedFault(const Force& force, const Sketch& sketch) {
     const auto& size = force.magnitude.typed;
-    if (size && force.magnitude != magnitudeOf(*size, sketch.forceUnit)) {
+    if (size && force.magnitude != magnitudeOf(*size, sketch.forceUnit, sketch.gravity)) {
         return SketchFault{FaultCode::ownUnitDiffers, ".magnitude.unit",
                            shownAsTyped(*size) + " is not the value beside it in " +
                                std::string(symbolOf(sketch.forceUnit)) + "; leave one of them out"};
@@ -144,13 +153,56 @@ Fault typedFault(const Force& force, const Sketch& sketch) {
     return std::nullopt;
 }
 
+Fault directionToleranceFault(const Direction& direction) {
+    const Tolerance& tolerance = *direction.tolerance;
+    if (tolerance.percent && isGiven(direction) && !std::holds_alternative<AngleForm>(direction.form)) {
+        return SketchFault{FaultCode::toleranceOfNoNumber, ".direction" + toleranceKey(tolerance),
+                           "a slope or a bearing has no percentage; give the tolerance as an angle"};
+    }
+    return toleranceFault(tolerance, isGiven(direction), kLargestAngle, ".direction");
+}
+
 Fault tolerancesFault(const Force& force) {
-    if (Fault fault = toleranceFault(force.magnitude.plusMinus, isGiven(force.magnitude), kLargestMagnitude,
-                                     ".magnitude.plusMinus")) {
+    const Magnitude& magnitude = force.magnitude;
+    if (magnitude.tolerance) {
+        if (Fault fault =
+                toleranceFault(*magnitude.tolerance, isGiven(magnitude), kLargestMagnitude, ".magnitude")) {
+            return fault;
+        }
+    }
+    return force.direction.tolerance ? directionToleranceFault(force.direction) : Fault();
+}
+
+Fault limitFault(const Force& force, const Sketch& sketch) {
+    const std::optional<double> limit = limitOf(force, sketch);
+    if (!limit) {
+        return std::nullopt;
+    }
+    if (!(force.limit->value > 0 && *limit >= kSmallestMagnitude && *limit <= kLargestMagnitude)) {
+        return SketchFault{FaultCode::limitOutOfRange, ".limit",
+                           "a limit is a force above 0, up to 1e150; give one such as 10 or leave it out"};
+    }
+    if (force.limit->tolerance) {
+        return SketchFault{FaultCode::limitWithTolerance, ".limit",
+                           "a limit has no tolerance; give the most that the force may be"};
+    }
+    return std::nullopt;
+}
+
+Fault permittedFault(const Force& force, const Sketch& sketch) {
+    if (!force.permitted) {
+        return std::nullopt;
+    }
+    if (Fault fault = angleFault(force.permitted->axis, ".permitted.axis")) {
         return fault;
     }
-    return toleranceFault(force.direction.plusMinus, isGiven(force.direction), kLargestAngle,
-                          ".direction.plusMinus");
+    const double half = turnIn(sketch.angleUnit) / 2;
+    if (!(force.permitted->within > 0 && force.permitted->within <= half)) {
+        return SketchFault{FaultCode::permittedOutOfRange, ".permitted.within",
+                           "is not above 0 and up to a half turn (" + shownAngle(half, sketch) +
+                               "); give how far the direction may lie off the axis, either way"};
+    }
+    return std::nullopt;
 }
 
 // The first fault of a force or the sum, its place relative to that vector.
@@ -170,6 +222,12 @@ Fault vectorFault(const Force& force, const Sketch& sketch) {
         return fault;
     }
     if (Fault fault = typedFault(force, sketch)) {
+        return fault;
+    }
+    if (Fault fault = limitFault(force, sketch)) {
+        return fault;
+    }
+    if (Fault fault = permittedFault(force, sketch)) {
         return fault;
     }
     if (Fault fault = pinFault(force.label, ".label")) {
@@ -217,6 +275,11 @@ Fault sheetFault(const Sketch& sketch) {
     if (sketch.angleDecimals < 0 || sketch.angleDecimals > kMostAngleDecimals) {
         return SketchFault{FaultCode::angleDecimalsOutOfRange, "angleDecimals",
                            std::to_string(sketch.angleDecimals) + " is outside 0 to 8; 1 is usual"};
+    }
+    if (!(sketch.gravity >= kLeastGravity && sketch.gravity <= kMostGravity)) {
+        return SketchFault{FaultCode::gravityOutOfRange, "gravity",
+                           shortest(sketch.gravity) + " is outside 0.01 to 100 m/s²; 9.80665 is the standard "
+                                                      "one, 9.81 usual in class"};
     }
     return std::nullopt;
 }

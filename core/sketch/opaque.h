@@ -2,6 +2,7 @@
 #pragma once
 
 #include <memory>
+#include <string>
 #include <utility>
 
 namespace tailpoint {
@@ -25,6 +26,9 @@ public:
         return holder ? &holder->value : nullptr;
     }
 
+    /// What is written in it for people, where its type has a wordsIn(value) that says so; else nothing.
+    std::string words() const { return m_content ? m_content->words() : std::string(); }
+
     friend bool operator==(const Opaque& a, const Opaque& b) {
         return a.m_content == b.m_content ||
                (a.m_content && b.m_content && a.m_content->equals(*b.m_content));
@@ -34,6 +38,7 @@ private:
     struct Content {
         virtual ~Content() = default;
         virtual bool equals(const Content& other) const = 0;
+        virtual std::string words() const = 0;
     };
     template <class T>
     struct Holder final : Content {
@@ -41,6 +46,12 @@ private:
         bool equals(const Content& other) const override {
             const auto* same = dynamic_cast<const Holder*>(&other);
             return same && same->value == value;
+        }
+        std::string words() const override {
+            if constexpr (requires { std::string(wordsIn(value)); })
+                return wordsIn(value);
+            else
+                return {};
         }
         T value;
     };

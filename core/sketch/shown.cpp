@@ -1,5 +1,6 @@
 #include "core/sketch/shown.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace tailpoint {
@@ -40,6 +41,35 @@ double lastPlace(double typed, int place) {
             return std::pow(10.0, place - finer);
     }
     return std::pow(10.0, place);
+}
+
+constexpr int kToleranceFigures = 3; // at least: a typed 12.5 stays
+
+/// Rounded beside a value whose last shown digit stands for 10^`place`.
+double roundedBeside(double tolerance, int place, int figures) {
+    if (tolerance == 0)
+        return 0;
+    const int lead = static_cast<int>(std::floor(std::log10(tolerance)));
+    return roundedToFigures(tolerance, std::clamp(lead - place + 1, figures, 15));
+}
+
+Tolerance roundedBeside(const Tolerance& tolerance, int place, int figures) {
+    return convertedTolerance(tolerance, [&](double side) { return roundedBeside(side, place, figures); });
+}
+
+std::optional<Tolerance> rounded(const Magnitude& given, const Sketch& sketch) {
+    if (!given.tolerance)
+        return std::nullopt;
+    const int figures = figuresOf(*given.value, sketch);
+    const double value = roundedToFigures(*given.value, figures);
+    const int lead = value == 0 ? 0 : static_cast<int>(std::floor(std::log10(value)));
+    return roundedBeside(*given.tolerance, lead + 1 - figures, std::max(figures, kToleranceFigures));
+}
+
+std::optional<Tolerance> rounded(const Direction& given, const Sketch& sketch) {
+    return given.tolerance ? std::optional(roundedBeside(*given.tolerance, -shownAngleDecimals(sketch),
+                                                         kToleranceFigures))
+                           : std::nullopt;
 }
 
 bool looksLikeZero(const std::string& number) {
@@ -103,6 +133,31 @@ std::string shownAsGiven(const Direction& direction, const Sketch& sketch) {
         return shownBearing(*bearing);
     }
     return "to find";
+}
+
+std::string shownWithTolerance(const Magnitude& given, const Sketch& sketch) {
+    return withTolerance(shownForce(*given.value, sketch, Origin::typed), rounded(given, sketch),
+                         " " + std::string(symbolOf(sketch.forceUnit)));
+}
+
+std::string shownWithTolerance(const Direction& given, const Sketch& sketch) {
+    const std::string tolerance = shownTolerance(given, sketch);
+    return shownAsGiven(given, sketch) + (tolerance.empty() ? "" : " ") + tolerance;
+}
+
+std::string shownTolerance(const Magnitude& given, const Sketch& sketch) {
+    const auto tolerance = rounded(given, sketch);
+    return tolerance ? shownTolerance(*tolerance, " " + std::string(symbolOf(sketch.forceUnit)))
+                     : std::string();
+}
+
+std::string shownTolerance(const Direction& given, const Sketch& sketch) {
+    const auto tolerance = rounded(given, sketch);
+    return tolerance ? shownTolerance(*tolerance, withAngleUnit({}, sketch.angleUnit), true) : std::string();
+}
+
+std::string shownGravity(const Sketch& sketch) {
+    return shortest(sketch.gravity) + " m/s²";
 }
 
 std::string axisName(const Reference& reference) {
@@ -183,7 +238,7 @@ std::string withMinusSigns(std::string_view text) {
     std::string out;
     out.reserve(text.size() + 8);
     for (std::size_t i = 0; i < text.size(); ++i) {
-        const bool opens = i == 0 || text[i - 1] == ' ' || text[i - 1] == '(';
+        const bool opens = i == 0 || text[i - 1] == ' ' || text[i - 1] == '(' || text[i - 1] == '/';
         const bool exponent = i > 1 && text[i - 1] == 'e' && isDigit(i - 2);
         const char next = i + 1 < text.size() ? text[i + 1] : ' ';
         const bool counts = isDigit(i + 1) || next == '.' || next == 'x' || next == 'y';

@@ -32,12 +32,25 @@ std::string shownAngle(double value, const Sketch& sketch, Origin origin = Origi
 /// The same for an angle in radians (computed).
 std::string shownAngleFromRadians(double radians, const Sketch& sketch);
 
-/// A direction as given: "25.0°", "3 : 4", "N30°E" — or "to find".
+/// A direction as given: "25.0°", "3 : 4", "N30°E" — or "to find"; without its tolerance.
 std::string shownAsGiven(const Direction& direction, const Sketch& sketch);
+
+/// A given value with its tolerance: "340 ± 5 N", "340 N ± 5 %", "340 +5/-0 N"; "25.0° ± 0.5°",
+/// "3 : 4 +2°/-0°". A tolerance is rounded with its value: to as many figures as it, or to its last place
+/// where that is more; a percentage as it is. Precondition: given.
+std::string shownWithTolerance(const Magnitude& given, const Sketch& sketch);
+std::string shownWithTolerance(const Direction& given, const Sketch& sketch);
+/// A tolerance alone, behind a number that is in words: "± 5 N", "± 5 %", "+2°/-0°"; empty where there is
+/// none.
+std::string shownTolerance(const Magnitude& given, const Sketch& sketch);
+std::string shownTolerance(const Direction& given, const Sketch& sketch);
 
 /// "850 kgf", "27.8 ± 0.5 gon": in full, in its own unit.
 std::string shownAsTyped(const TypedForce& typed);
 std::string shownAsTyped(const TypedAngle& typed);
+
+/// "9.80665 m/s²".
+std::string shownGravity(const Sketch& sketch);
 
 /// "+x", "-y", "35.0° axis".
 std::string axisName(const Reference& reference);

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/quantity/angle.h"
+#include "core/quantity/tolerance.h"
 #include "core/quantity/units.h"
 #include "core/sketch/opaque.h"
 
@@ -27,18 +28,19 @@ struct Reference {
 struct ToFind {
     bool operator==(const ToFind&) const = default;
 };
-/// A value that a file states in a unit of its own (`"unit"` beside it), as it stands there. It goes as soon
-/// as the value is changed; the value itself is always in the sheet's unit.
+/// A value that is stated in a unit of its own (`"unit"` beside it in a file), as it stands there. It goes as
+/// soon as the value is changed; the value itself is always in the sheet's unit.
 struct TypedAngle {
     double value = 0;
     AngleUnit unit = AngleUnit::deg;
-    std::optional<double> plusMinus; ///< in the same unit
+    std::optional<Tolerance> tolerance; ///< in the same unit
     bool operator==(const TypedAngle&) const = default;
 };
+/// A unit of mass: the weight of that mass is meant, by the sheet's g.
 struct TypedForce {
     double value = 0;
-    ForceUnit unit = ForceUnit::N;
-    std::optional<double> plusMinus;
+    LoadUnit unit = ForceUnit::N;
+    std::optional<Tolerance> tolerance;
     bool operator==(const TypedForce&) const = default;
 };
 
@@ -61,20 +63,24 @@ struct BearingForm {
 
 struct Direction {
     std::variant<ToFind, AngleForm, SlopeForm, BearingForm> form;
-    std::optional<double> plusMinus; ///< sheet's angle unit, > 0
+    /// Sheet's angle unit; `plus` is where the angle grows: in the sheet's sense, of a bearing away from its
+    /// pole.
+    std::optional<Tolerance> tolerance;
     bool operator==(const Direction&) const = default;
 };
 
 struct Magnitude {
     std::optional<double> value; ///< sheet's force unit, >= 0; empty: to find
-    std::optional<double> plusMinus;
+    std::optional<Tolerance> tolerance;
     std::optional<TypedForce> typed{}; ///< then value and tolerance are those of magnitudeOf
     bool operator==(const Magnitude&) const = default;
 };
 
-/// A value in a unit of its own, converted into the sheet's.
-Magnitude magnitudeOf(const TypedForce& typed, ForceUnit sheet);
+/// A value in a unit of its own, converted into the sheet's; a mass is its weight by `gravity` (m/s2).
+Magnitude magnitudeOf(const TypedForce& typed, ForceUnit sheet, double gravity);
 Direction directionOf(const TypedAngle& typed, AngleUnit sheet);
+/// The mass whose weight is stated, by a unit of mass or in kgf; else empty.
+std::optional<double> kilogrammesOf(const TypedForce& typed);
 
 /// Where a label stands, from the middle of what it belongs to: points on paper to the right and up, at the
 /// figure's normal size.
@@ -121,9 +127,8 @@ struct TitleBlock {
     bool operator==(const TitleBlock&) const = default;
 };
 
-/// Standard acceleration of free fall, m/s2.
-/// Source: 3rd CGPM (1901), Resolution 2; NIST SP 811 (2008), B.8.
-inline constexpr double kStandardGravity = 9.80665;
+/// m/s2; from a small moon's to a giant planet's.
+inline constexpr double kLeastGravity = 0.01, kMostGravity = 100;
 
 struct Sketch {
     std::string title;
@@ -137,7 +142,7 @@ struct Sketch {
     Force sum; ///< R: usually both to find; {magnitude 0, direction to find} is equilibrium
     std::optional<std::string> smallest; ///< name of the force (or the sum) asked to be smallest
     bool caution = false;                ///< lifting, anchoring or the like: the caution is asked for
-    double gravity = kStandardGravity;   ///< m/s2, > 0: turns a mass into its weight
+    double gravity = kStandardGravity;   ///< m/s2, kLeastGravity to kMostGravity: a mass's weight
     TitleBlock titleBlock;
     Opaque unknownKeys; ///< as in Force
     bool operator==(const Sketch&) const = default;
@@ -145,6 +150,18 @@ struct Sketch {
 
 bool isGiven(const Magnitude& magnitude);
 bool isGiven(const Direction& direction);
+/// How far a value that is given may lie above and below itself; both 0 without a tolerance.
+struct Margins {
+    double plus = 0, minus = 0; ///< >= 0
+};
+/// In the sheet's force unit. `minus` may be more than the value: a magnitude ends at 0 all the same.
+Margins marginsOf(const Magnitude& magnitude);
+/// In the sheet's angle unit; plus is turned in the sheet's sense.
+Margins marginsOf(const Direction& direction, const Sketch& sketch);
+/// The most that a force may be, in the sheet's unit; empty where no limit is stated.
+std::optional<double> limitOf(const Force& force, const Sketch& sketch);
+/// A mass beside a value, or in a limit: then g has a say.
+bool hasMass(const Sketch& sketch);
 /// The sum is stated to be zero.
 bool isEquilibrium(const Sketch& sketch);
 
@@ -174,14 +191,20 @@ enum class FaultCode {
     magnitudeOutOfRange, ///< beyond kLargestMagnitude, or below kSmallestMagnitude and not 0
     angleTooLarge,       ///< beyond kLargestAngle: a direction, the axis
     toleranceWithoutValue,
-    toleranceNotPositive,
+    toleranceNotPositive, ///< below 0, or 0 both ways
     toleranceTooLarge,
+    toleranceUneven,     ///< a percentage that is not the same both ways
+    toleranceOfNoNumber, ///< a percentage of a slope or a bearing
     slopeOutOfRange,
     slopeWithoutDirection, ///< run and rise are 0
     bearingLetters,        ///< not from N or S toward E or W
     bearingAngle,          ///< not within 0 to 90 degrees
     ownUnitDiffers,        ///< a value in a unit of its own is not the one beside it
-    unprintable,           ///< characters of a name or of the title
+    limitOutOfRange,       ///< not above 0, or beyond kLargestMagnitude
+    limitWithTolerance,
+    permittedOutOfRange, ///< `within` not above 0 or beyond a half turn
+    gravityOutOfRange,
+    unprintable, ///< characters of a name or of the title
     nameLength,
     nameBlank,
     nameTaken,

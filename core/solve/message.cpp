@@ -9,12 +9,14 @@ constexpr std::string_view kNames[] = {"none",
                                        "tooManyUnknowns",
                                        "oneUnknown",
                                        "holdsByChance",
+                                       "holdsWithinRounding",
                                        "noMagnitudeHolds",
                                        "noDirectionHolds",
                                        "equationHolds",
                                        "equationHoldsShown",
                                        "equationFails",
                                        "freeTwo",
+                                       "indeterminate",
                                        "noForces",
                                        "forcesBalance",
                                        "othersClose",
@@ -39,7 +41,8 @@ constexpr std::string_view kNames[] = {"none",
                                        "smallestNotNeeded",
                                        "smallestTurnsSum",
                                        "smallestSumZero",
-                                       "smallestSumResisted"};
+                                       "smallestSumResisted",
+                                       "smallestForceResisted"};
 static_assert(std::size(kNames) == kMessageCodes);
 
 } // namespace

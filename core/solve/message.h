@@ -10,14 +10,16 @@ enum class MessageCode {
     none, ///< nothing is said
     // Too many unknowns, or too few
     tooManyUnknowns,
-    oneUnknown,         ///< one only, and what to free
-    holdsByChance,      ///< that one unknown happens to close the equation
-    noMagnitudeHolds,   ///< no value of it does
-    noDirectionHolds,   ///< the same
-    equationHolds,      ///< everything is given
-    equationHoldsShown, ///< the same, to the shown digits
-    equationFails,      ///< the same, and there is a gap
-    freeTwo,            ///< what to free for a question
+    oneUnknown,          ///< one only, and what to free
+    holdsByChance,       ///< answered: one unknown, and both equations hold with it
+    holdsWithinRounding, ///< answered: the same, but for what the rounding of given values may leave over
+    noMagnitudeHolds,    ///< no value of it does
+    noDirectionHolds,    ///< the same
+    equationHolds,       ///< everything is given
+    equationHoldsShown,  ///< the same, to the shown digits
+    equationFails,       ///< the same, and there is a gap
+    freeTwo,             ///< what to free for a question
+    indeterminate,       ///< three magnitudes or more along given lines: statics alone can't share them out
     // Zero vectors
     noForces,
     forcesBalance, ///< the forces' sum is zero
@@ -49,9 +51,10 @@ enum class MessageCode {
     smallestNotNeeded,   ///< the smallest force is zero
     smallestTurnsSum,    ///< the smallest force turns the sum round
     smallestSumZero,
-    smallestSumResisted ///< any such force makes the sum larger
+    smallestSumResisted,  ///< any such force makes the sum larger
+    smallestForceResisted ///< any such force makes the smallest one larger
 };
-inline constexpr std::size_t kMessageCodes = static_cast<std::size_t>(MessageCode::smallestSumResisted) + 1;
+inline constexpr std::size_t kMessageCodes = static_cast<std::size_t>(MessageCode::smallestForceResisted) + 1;
 
 /// Of the code, as it is spelled above: "circleCutsLine". Scripts rely on it.
 std::string_view nameOf(MessageCode code);

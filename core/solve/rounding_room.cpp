@@ -30,6 +30,25 @@ RoundingRoom roundingRoom(const Sketch& sketch) {
     return room;
 }
 
+namespace {
+
+void fillIn(Force& force, const SolvedForce& found) {
+    if (found.magnitudeFound)
+        force.magnitude = {found.magnitude, {}};
+    if ((found.directionFound || found.turned) && found.direction)
+        force.direction = {AngleForm{*found.direction}, {}};
+}
+
+} // namespace
+
+Sketch filledIn(const Sketch& sketch, const Solution& solution) {
+    Sketch filled = sketch;
+    for (std::size_t i = 0; i < filled.forces.size(); ++i)
+        fillIn(filled.forces[i], solution.forces[i]);
+    fillIn(filled.sum, solution.sum);
+    return filled;
+}
+
 bool isWithin(const RoundingRoom& room, double along, double across) {
     constexpr double kSlack = 1 + 1e-6; // a direction off moves the tip a little along the sum as well
     return std::abs(along) <= room.along * kSlack && std::abs(across) <= room.across * kSlack;

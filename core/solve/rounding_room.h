@@ -1,7 +1,7 @@
 // All is given: what the rounding of given values can leave over of an equation that holds.
 #pragma once
 
-#include "core/sketch/sketch.h"
+#include "core/solve/solve.h"
 
 namespace tailpoint {
 
@@ -17,6 +17,9 @@ struct RoundingRoom {
 };
 /// Precondition: everything is given.
 RoundingRoom roundingRoom(const Sketch& sketch);
+
+/// With what was found typed in, unrounded.
+Sketch filledIn(const Sketch& sketch, const Solution& solution);
 
 /// Whether a difference along and across the sum (of balance: its length, and zero) is no more than that.
 bool isWithin(const RoundingRoom& room, double along, double across);

@@ -5,8 +5,9 @@
 
 namespace tailpoint {
 
-/// Answers `sketch.smallest` (which must be set): the smallest force that puts the sum on a given line, or
-/// the smallest sum that a force of given direction can leave. Both are perpendicular to that line.
+/// Answers `sketch.smallest` (which must be set): the smallest force that puts the sum on a given line, the
+/// smallest one that balances, or makes a given sum, together with another force of given direction, or the
+/// smallest sum that a force of given direction can leave. All are perpendicular to that line.
 void solveSmallest(Solved& solved, const Sketch& sketch, const Question& question);
 
 } // namespace tailpoint

@@ -1,6 +1,7 @@
 #include "core/solve/solve.h"
 
 #include "core/solve/answer.h"
+#include "core/solve/one_unknown.h"
 #include "core/solve/smallest.h"
 #include "core/solve/words.h"
 
@@ -40,8 +41,11 @@ Family familyOf(const Sketch& sketch, const Question& question) {
     if (sketch.smallest) {
         return *sketch.smallest == sketch.sum.name ? Family::smallestSum : Family::smallestForce;
     }
-    if (question.scalars != 2) {
-        return question.scalars == 0 ? Family::check : Family::unclear;
+    if (question.scalars < 2) {
+        return question.scalars == 0 ? Family::check : Family::oneUnknown;
+    }
+    if (question.scalars > 2) {
+        return Family::unclear;
     }
     return question.unknowns.size() == 1 ? Family::closePolygon : familyOfTwo(question);
 }
@@ -232,9 +236,11 @@ Solved solve(const Sketch& sketch) {
         solveSmallest(solved, sketch, question);
     } else if (question.scalars > 2) {
         say(solved, {tooManyUnknowns(sketch, question)});
-    } else if (question.scalars < 2) {
+    } else if (question.scalars == 0) {
         solved.status = Status::overdetermined;
-        say(solved, {tooFewUnknowns(sketch, question)});
+        say(solved, {nothingUnknown(sketch, question)});
+    } else if (question.scalars == 1) {
+        solveOneUnknown(solved, sketch, question);
     } else if (question.unknowns.size() == 1) {
         close(solved, sketch, question);
     } else {

@@ -25,8 +25,9 @@ enum class Family {
     twoDirections,         ///< circle meets circle
     smallestForce,
     smallestSum,
-    check,  ///< all given
-    unclear ///< too few or too many unknowns
+    oneUnknown, ///< one scalar only, for two equations
+    check,      ///< all given
+    unclear     ///< too many unknowns
 };
 
 /// One vector of an answer, in the sheet's units.
@@ -89,9 +90,19 @@ VectorId vectorId(int index);
 /// where both lie alike (its direction is given), the second unknown vector decides. The closing side is the
 /// sum minus the known forces, or, where the sum has something to find, the known forces' sum.
 ///
-/// `smallest` a force: that force is perpendicular to the sum's line; where the foot lies behind the common
-/// point, the sum comes out turned and the message says so. `smallest` the sum: perpendicular to the force's
-/// line; where that would turn the force round, the force is zero and the other root stands in `reversed`.
+/// One unknown for two equations: a magnitude is the one that leaves least over, along the given direction; a
+/// direction that of what the given vectors leave. It is an answer, `unique` with a message, where the
+/// equation with it, everything given then, holds as such an equation does: exactly (within the band of a
+/// zero sum) or within the rounding of given values as they are shown (core/solve/rounding_room.h); a
+/// direction only where what is left over is less than that vector. Solution::residual has what is left over.
+/// Elsewhere the status is `overdetermined`, and the message says by how much the best value misses.
+///
+/// `smallest` a force, the sum's magnitude to be found: that force is perpendicular to the sum's line; where
+/// the foot lies behind the common point, the sum comes out turned and the message says so. With the sum
+/// given or zero the magnitude of another force is to be found: perpendicular to that force's line; where
+/// that would turn it round, it is zero and the other root stands in `reversed`. `smallest` the sum:
+/// perpendicular to the force's line; where that would turn the force round, the force is zero and the other
+/// root stands in `reversed`.
 Solved solve(const Sketch& sketch);
 
 /// What is asked, as far as the sketch says it, and nothing found: family, unknowns and the known sum as in

@@ -47,17 +47,6 @@ std::vector<Phrase> givenWords(const Sketch& sketch, int leading) {
     return words;
 }
 
-// Whether rounding alone may leave the gap; of a sum along and across it.
-bool isRoundingGap(const Sketch& sketch, const Question& question) {
-    const RoundingRoom room = roundingRoom(sketch);
-    const kernel::Vec gap = question.gap.settled();
-    const auto unit = unitVector(sketch.sum.direction, sketch);
-    if (isEquilibrium(sketch) || !unit)
-        return isWithin(room, static_cast<double>(kernel::length(gap)), 0);
-    return isWithin(room, static_cast<double>(gap.x * unit->cos + gap.y * unit->sin),
-                    static_cast<double>(gap.y * unit->cos - gap.x * unit->sin));
-}
-
 std::string withPlaces(double force, int more, const Sketch& sketch) {
     return more == 0 ? shown(force, sketch)
                      : significant(force, figuresOf(force, sketch) + more) + " " +
@@ -116,42 +105,18 @@ Remark checkWords(const Sketch& sketch, const Question& question) {
                  "not " + called(sketch, kSumIndex) + " = " + told(claimed, way), size);
 }
 
-Remark closesWithDirection(const Sketch& sketch, const Question& question) {
-    const UnknownVector& unknown = question.unknowns.front();
-    const Force& force = vectorAt(sketch, unknown.index);
-    const kernel::Target target = question.target();
-    const long double band = kernel::kTangentBand * target.scale;
-    const auto direction = std::fabs(kernel::length(target.vector) - *force.magnitude.value) <= band
-                               ? referredDirection(signOf(unknown.index) * target.vector.x,
-                                                   signOf(unknown.index) * target.vector.y, sketch)
-                               : std::nullopt;
-    if (!direction) {
-        return {MessageCode::noDirectionHolds,
-                "No direction of " + called(sketch, unknown.index) + " makes the equation hold."};
-    }
-    return {MessageCode::holdsByChance, "It happens to hold with " + called(sketch, unknown.index) + " at " +
-                                            shownAngle(*direction, sketch) + "."};
-}
-
-Remark closesWithMagnitude(const Sketch& sketch, const Question& question) {
-    const UnknownVector& unknown = question.unknowns.front();
-    const kernel::Root root =
-        kernel::nearest(std::get<Line>(sideOf(sketch, question, unknown)), question.target());
-    if (root.second.magnitude != 0 || root.first.magnitude < 0) {
-        return {MessageCode::noMagnitudeHolds,
-                "No magnitude of " + called(sketch, unknown.index) + " makes the equation hold."};
-    }
-    return {MessageCode::holdsByChance, "It happens to hold with " + calledMagnitude(sketch, unknown.index) +
-                                            " = " + shown(root.first.magnitude, sketch) + "."};
-}
-
-// Whether one unknown alone can close the gap, and with which value.
-Remark closesWithOne(const Sketch& sketch, const Question& question) {
-    return question.unknowns.front().direction ? closesWithDirection(sketch, question)
-                                               : closesWithMagnitude(sketch, question);
-}
-
 } // namespace
+
+// Of a sum along and across it.
+bool isRoundingGap(const Sketch& sketch, const Question& question) {
+    const RoundingRoom room = roundingRoom(sketch);
+    const kernel::Vec gap = question.gap.settled();
+    const auto unit = unitVector(sketch.sum.direction, sketch);
+    if (isEquilibrium(sketch) || !unit)
+        return isWithin(room, static_cast<double>(kernel::length(gap)), 0);
+    return isWithin(room, static_cast<double>(gap.x * unit->cos + gap.y * unit->sin),
+                    static_cast<double>(gap.y * unit->cos - gap.x * unit->sin));
+}
 
 std::string numberWord(std::size_t number) {
     constexpr std::array<std::string_view, 11> kWords{"no",  "one",   "two",   "three", "four", "five",
@@ -232,24 +197,48 @@ void say(Solved& solved, std::initializer_list<Remarks> parts) {
     }
 }
 
-Remarks tooManyUnknowns(const Sketch& sketch, const Question& question) {
-    return {{MessageCode::tooManyUnknowns,
-             capital(numberWord(question.scalars)) + " unknowns, but a plane gives only two equations.",
-             "Fix " + numberWord(question.scalars - 2) +
-                 " of these: " + oneOf(unknownWords(sketch, question)) + "."}};
+namespace {
+
+// Three magnitudes or more along given lines, all else given: three legs under one hook.
+Remarks indeterminateWords(const Sketch& sketch, const Question& question) {
+    std::vector<Phrase> names;
+    for (const UnknownVector& unknown : question.unknowns) {
+        if (unknown.direction || unknown.index == kSumIndex) {
+            return {};
+        }
+        names.push_back(called(sketch, unknown.index));
+    }
+    if (names.size() > kMostListed) {
+        names = {Phrase(numberWord(names.size()) + " of them")};
+    }
+    return {{MessageCode::indeterminate,
+             "Statics alone can't share the load between " + listed(names) +
+                 ": a stiffer or shorter one takes more, and of stiffness and length the equation says "
+                 "nothing.",
+             "Common practice counts on two of them alone."}};
 }
 
-Remarks tooFewUnknowns(const Sketch& sketch, const Question& question) {
-    if (question.scalars == 0) {
-        return {checkWords(sketch, question),
-                {MessageCode::freeTwo, "To make it a question, leave two of these unknown: " +
-                                           oneOf(givenWords(sketch, kNoVector)) + "."}};
-    }
-    const Phrase unknown = unknownWords(sketch, question).front();
-    return {{MessageCode::oneUnknown,
-             "One unknown only, the " + unknown + ", but a plane gives two equations.",
-             "Free one more: " + oneOf(givenWords(sketch, question.unknowns.front().index)) + "."},
-            closesWithOne(sketch, question)};
+} // namespace
+
+Phrase givenChoices(const Sketch& sketch, int leading) {
+    return oneOf(givenWords(sketch, leading));
+}
+
+Remarks tooManyUnknowns(const Sketch& sketch, const Question& question) {
+    Remarks remarks{
+        {MessageCode::tooManyUnknowns,
+         capital(numberWord(question.scalars)) + " unknowns, but a plane gives only two equations.",
+         "Fix " + numberWord(question.scalars - 2) + " of these: " + oneOf(unknownWords(sketch, question)) +
+             "."}};
+    const Remarks more = indeterminateWords(sketch, question);
+    remarks.insert(remarks.end(), more.begin(), more.end());
+    return remarks;
+}
+
+Remarks nothingUnknown(const Sketch& sketch, const Question& question) {
+    return {checkWords(sketch, question),
+            {MessageCode::freeTwo,
+             "To make it a question, leave two of these unknown: " + givenChoices(sketch, kNoVector) + "."}};
 }
 
 Remarks closesAlready(const Sketch& sketch, const Question& question) {

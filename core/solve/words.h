@@ -27,8 +27,13 @@ using Remarks = std::vector<Remark>;
 void say(Solved& solved, std::initializer_list<Remarks> parts);
 
 Remarks tooManyUnknowns(const Sketch& sketch, const Question& question);
-/// None or one unknown: whether the equation holds, and what to free.
-Remarks tooFewUnknowns(const Sketch& sketch, const Question& question);
+/// Nothing unknown: whether the equation holds, and what to free.
+Remarks nothingUnknown(const Sketch& sketch, const Question& question);
+/// Whether the rounding of given values may leave the gap of an equation in which everything is given.
+bool isRoundingGap(const Sketch& sketch, const Question& question);
+/// "the magnitude of P, the direction of P or ...": what is given and could be freed, that of `leading`
+/// first.
+Phrase givenChoices(const Sketch& sketch, int leading);
 
 /// The polygon closes by itself: the vector to be found is zero.
 Remarks closesAlready(const Sketch& sketch, const Question& question);

@@ -42,14 +42,47 @@ double someMagnitude(Dice& dice) {
     }
 }
 
-Magnitude magnitude(Dice& dice) {
-    Magnitude made;
+Tolerance tolerance(Dice& dice, double scale) {
+    const double size = dice.between(0.001, 1) * scale;
+    switch (dice.below(4)) {
+    case 0:
+        return {size, 0, false};
+    case 1:
+        return {size / 3, size, false};
+    case 2:
+        return plusMinusPercent(dice.between(0.1, 20));
+    default:
+        return plusMinus(size);
+    }
+}
+
+TypedForce inItsOwnUnit(Dice& dice) {
+    const double value = dice.between(1, 1000);
+    const LoadUnit unit =
+        dice.oneIn(3) ? LoadUnit(dice.oneOf(kMassUnits)) : LoadUnit(dice.oneOf(kForceUnits));
+    return {value, unit, std::nullopt};
+}
+
+Magnitude magnitude(Dice& dice, const Sketch& sheet) {
     if (dice.oneIn(6))
-        return made;
+        return {};
+    if (dice.oneIn(4)) {
+        TypedForce typed = inItsOwnUnit(dice);
+        if (dice.oneIn(2))
+            typed.tolerance = tolerance(dice, typed.value);
+        return magnitudeOf(typed, sheet.forceUnit, sheet.gravity);
+    }
+    Magnitude made;
     made.value = someMagnitude(dice);
     if (dice.oneIn(4))
-        made.plusMinus = dice.between(0.001, 1) * std::max(*made.value, 1.0);
+        made.tolerance = tolerance(dice, std::max(*made.value, 1.0));
     return made;
+}
+
+std::optional<Permitted> permitted(Dice& dice, const Sketch& sheet) {
+    return dice.oneIn(5) ? std::optional(Permitted{dice.between(-400, 400),
+                                                   dice.between(0.01, 1) * turnIn(sheet.angleUnit) / 2})
+                         : std::nullopt;
 }
 
 BearingForm bearing(Dice& dice) {
@@ -80,26 +113,31 @@ Direction direction(Dice& dice) {
         made.form = AngleForm{std::round(dice.between(-1800, 1800)) / 10};
     }
     if (std::holds_alternative<AngleForm>(made.form) && dice.oneIn(4))
-        made.plusMinus = dice.between(0.1, 5);
+        made.tolerance = tolerance(dice, 5);
     return made;
 }
 
-Force force(Dice& dice, const std::string& name) {
-    return {name, magnitude(dice), direction(dice), dice.oneIn(8), unknownKeys(dice, KeyPlace::force)};
+Force force(Dice& dice, const std::string& name, const Sketch& sheet) {
+    Force made{name, magnitude(dice, sheet), direction(dice), dice.oneIn(8),
+               unknownKeys(dice, KeyPlace::force)};
+    if (dice.oneIn(5))
+        made.limit = inItsOwnUnit(dice);
+    made.permitted = permitted(dice, sheet);
+    return made;
 }
 
-std::vector<Force> forces(Dice& dice, std::set<std::string>& names) {
+std::vector<Force> forces(Dice& dice, std::set<std::string>& names, const Sketch& sheet) {
     std::vector<Force> made;
     for (std::size_t left = dice.below(9); left > 0; --left) {
         const std::string name = dice.oneOf(kNames);
         if (names.insert(name).second)
-            made.push_back(force(dice, name));
+            made.push_back(force(dice, name, sheet));
     }
     return made;
 }
 
-Force sum(Dice& dice, const std::vector<Force>& forces) {
-    Force made = force(dice, dice.oneIn(4) ? "sum of all" : defaultSumName(forces));
+Force sum(Dice& dice, const Sketch& sheet) {
+    Force made = force(dice, dice.oneIn(4) ? "sum of all" : defaultSumName(sheet.forces), sheet);
     if (dice.oneIn(4)) { // equilibrium
         made.magnitude = Magnitude{0.0, {}};
         made.direction = Direction{};
@@ -111,15 +149,16 @@ Sketch sketchOf(std::uint64_t seed) {
     Dice dice(seed);
     Sketch made;
     made.title = dice.oneOf(kTitles);
-    made.forceUnit = dice.oneOf(kForceUnits);
+    made.forceUnit = dice.oneOf(kSheetForceUnits);
+    made.gravity = dice.oneIn(3) ? dice.between(kLeastGravity, kMostGravity) : kStandardGravity;
     made.angleUnit = dice.oneOf(kAngleUnits);
     constexpr std::array<double, 6> kAxes{0, 90, 180, 270, 30.5, -12.25};
     made.reference = {dice.oneOf(kAxes), dice.oneIn(2) ? Sense::ccw : Sense::cw};
     made.figures = static_cast<int>(1 + dice.below(12));
     made.angleDecimals = static_cast<int>(dice.below(9));
     std::set<std::string> names;
-    made.forces = forces(dice, names);
-    made.sum = sum(dice, made.forces);
+    made.forces = forces(dice, names, made);
+    made.sum = sum(dice, made);
     made.unknownKeys = unknownKeys(dice, KeyPlace::sketch);
     return made;
 }

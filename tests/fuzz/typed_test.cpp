@@ -28,8 +28,12 @@ void expectSound(double value) {
 
 void expectSound(const TypedMagnitude& magnitude) {
     EXPECT_TRUE(std::isfinite(magnitude.value) && magnitude.value >= 0) << magnitude.value;
-    const double tolerance = magnitude.plusMinus.value_or(0);
-    EXPECT_TRUE(std::isfinite(tolerance) && tolerance >= 0) << tolerance;
+    if (magnitude.tolerance) {
+        const auto [plus, minus, percent] = *magnitude.tolerance;
+        EXPECT_TRUE(std::isfinite(plus) && plus >= 0) << plus;
+        EXPECT_TRUE(std::isfinite(minus) && minus >= 0) << minus;
+        EXPECT_TRUE(plus + minus > 0 && (!percent || plus == minus));
+    }
 }
 
 void expectSound(const TypedDirection& direction) {

@@ -24,10 +24,10 @@ inline Force forceOf(const char* name, double magnitude, double degrees) {
     return force;
 }
 
-/// The survey raft on its two tow lines: 340 N at 25 degrees, 275 N at -40 degrees.
+/// The survey raft on its two lines: 340 N at 25 degrees, 275 N at -40 degrees.
 inline Sketch raft() {
     Sketch sketch = emptySketch();
-    sketch.title = "Survey raft on two tow lines";
+    sketch.title = "Survey raft on two lines";
     sketch.forces = {forceOf("P", 340, 25), forceOf("Q", 275, -40)};
     return sketch;
 }

@@ -119,7 +119,7 @@ TEST_F(CanvasTyped, TheFieldBeginsWithTheFullValueAndItsTolerance) {
 }
 
 TEST_F(CanvasTyped, TheTitleBlockIsTypedIntoCellByCell) {
-    doubleClick(textAt(QStringLiteral("Survey raft on two tow lines")));
+    doubleClick(textAt(QStringLiteral("Survey raft on two lines")));
     type("Raft at slack water");
     EXPECT_EQ(document.sketch().title, "Raft at slack water");
     doubleClick(textAt(QStringLiteral("3 figures")));

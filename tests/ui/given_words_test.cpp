@@ -61,7 +61,7 @@ TEST_F(GivenWords, CellDragAndToggleRoundAnAngleAlike) {
 
 TEST_F(GivenWords, AUnitOfItsOwnIsSaidQuietlyBesideTheSheets) {
     Sketch sketch = raft();
-    sketch.forces[0].magnitude = magnitudeOf({850, ForceUnit::kgf, {}}, sketch.forceUnit);
+    sketch.forces[0].magnitude = magnitudeOf({850, ForceUnit::kgf, {}}, sketch.forceUnit, sketch.gravity);
     sketch.forces[0].direction = directionOf({50, AngleUnit::gon, {}}, sketch.angleUnit);
     open(sketch);
     EXPECT_EQ(data(0, GivenModel::MagnitudeColumn), QStringLiteral("8340 N"));
@@ -77,7 +77,8 @@ TEST_F(GivenWords, AUnitOfItsOwnIsSaidQuietlyBesideTheSheets) {
 
 TEST_F(GivenWords, LeavingTheFieldUnchangedKeepsTheUnit) {
     Sketch sketch = raft();
-    sketch.forces[0].magnitude = magnitudeOf({850, ForceUnit::kgf, 10}, sketch.forceUnit);
+    sketch.forces[0].magnitude =
+        magnitudeOf({850, ForceUnit::kgf, plusMinus(10)}, sketch.forceUnit, sketch.gravity);
     open(sketch);
     const QModelIndex cell = model.index(0, GivenModel::MagnitudeColumn);
     EXPECT_TRUE(model.setData(cell, cell.data(Qt::EditRole)));

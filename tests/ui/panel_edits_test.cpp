@@ -2,6 +2,7 @@
 #include "panel_support.h"
 
 #include "core/quantity/decimals.h"
+#include "tests/support/sketches.h"
 #include "ui/document/given_edits.h"
 #include "ui/document/sheet_edits.h"
 
@@ -276,6 +277,21 @@ TEST(Questions, TheSmallestForceStandsAcrossTheResultant) {
     ASSERT_EQ(least.solved.solutions.size(), 1u);
     EXPECT_NEAR(*least.solved.solutions[0].forces[1].direction, -93.6, 1e-9);
     EXPECT_FALSE(askingSmallest(resultOf(raft()), kSumIndex));
+}
+
+TEST(Questions, AtRestTheSmallestStandsBesideAForceThatHasOnlyItsMagnitudeToFind) {
+    using namespace testing;
+    const Sketch held =
+        balanced({force("W", 12, -90), force("A", kToFind, 50), force("B", kToFind, 120)});
+    const auto asked = askingSmallest(resultOf(held), 2);
+    ASSERT_TRUE(asked);
+    EXPECT_EQ(asked->smallest, "B");
+    EXPECT_FALSE(isGiven(asked->forces[1].magnitude));
+    const Solved solved = solve(*asked);
+    ASSERT_EQ(solved.solutions.size(), 1U);
+    EXPECT_NEAR(solved.solutions[0].forces[2].magnitude, 7.71345131623847187, 1e-14); // 12 cos 50
+    EXPECT_FALSE(askingSmallest(resultOf(balanced({force("W", 12, -90), force("B", kToFind, kToFind)})), 1))
+        << "no other force has a magnitude to find";
 }
 
 TEST(Questions, TheResultantIsAskedAgainWithTheFoundForceGiven) {

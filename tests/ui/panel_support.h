@@ -24,7 +24,7 @@ namespace tailpoint::test {
 /// The survey raft: P = 340 N at 25 degrees, Q = 275 N at -40 degrees, R to find.
 inline Sketch raft() {
     Sketch sketch = emptySketch();
-    sketch.title = "Survey raft on two tow lines";
+    sketch.title = "Survey raft on two lines";
     Force p, q;
     p.name.assign(1, 'P');
     p.magnitude.value = 340;

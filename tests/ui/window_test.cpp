@@ -46,7 +46,7 @@ protected:
 };
 
 TEST_F(WindowTest, TheFirstStartShowsTheRaftWithItsAnswer) {
-    EXPECT_EQ(window->document().sketch().title, "Survey raft on two tow lines");
+    EXPECT_EQ(window->document().sketch().title, "Survey raft on two lines");
     EXPECT_TRUE(window->document().path().isEmpty());
     EXPECT_FALSE(window->isWindowModified());
     EXPECT_EQ(plainOf(window->panel(), "answer"), QStringLiteral("R = 520 N"));

@@ -154,17 +154,15 @@ Outcome withTypedReference(const Sketch& sketch, const QString& text, Numbers nu
 }
 
 QString typedMagnitude(const Sketch& sketch, int vector) {
-    const QString value = editedText(sketch, vector, Entry::magnitude);
-    const std::string_view unit = symbolOf(sketch.forceUnit);
-    return value.isEmpty() ? value
-                           : value + QChar::Space + QString::fromUtf8(unit.data(), qsizetype(unit.size()));
+    return forceAt(sketch, vector)->magnitude.typed ? editedText(sketch, vector, Entry::magnitude)
+                                                    : keptText(sketch, vector, Entry::magnitude);
 }
 
 QString typedDirection(const Sketch& sketch, int vector) {
-    const QString value = editedText(sketch, vector, Entry::direction);
-    const bool degrees = std::holds_alternative<AngleForm>(forceAt(sketch, vector)->direction.form) &&
-                         sketch.angleUnit == AngleUnit::deg;
-    return degrees ? value + QChar(0x00B0) : value;
+    const auto* angle = std::get_if<AngleForm>(&forceAt(sketch, vector)->direction.form);
+    return sketch.angleUnit != AngleUnit::deg || (angle && angle->typed)
+               ? editedText(sketch, vector, Entry::direction)
+               : keptText(sketch, vector, Entry::direction);
 }
 
 QString typedReference(const Sketch& sketch) {

@@ -1,6 +1,7 @@
 #include "ui/canvas/words.h"
 
 #include "core/sketch/shown.h"
+#include "ui/document/given_edits.h"
 
 namespace tailpoint {
 
@@ -16,12 +17,12 @@ QString words::shown(const std::string& text) {
 }
 
 QString words::magnitude(const Force& force, const Sketch& sketch) {
-    return force.magnitude.value ? shown(shownForceWithUnit(*force.magnitude.value, sketch, Origin::typed))
-                                 : tr("to find");
+    return force.magnitude.value ? asStated(force.magnitude, sketch) : tr("to find");
 }
 
 QString words::direction(const Force& force, const Sketch& sketch) {
-    return shown(shownAsGiven(force.direction, sketch));
+    return isGiven(force.direction) ? asStated(force.direction, sketch)
+                                    : shown(shownAsGiven(force.direction, sketch));
 }
 
 QString words::given(const Force& force, const Sketch& sketch) {

@@ -18,14 +18,40 @@ std::string listed(const Units& units, Name name) {
     return list;
 }
 
-std::optional<double> plusMinusIn(const At& at, bool given) {
-    const auto plusMinus = at.maybe("plusMinus");
-    if (!plusMinus || plusMinus->is(Kind::null))
+bool isThere(const std::optional<At>& at) {
+    return at && !at->is(Kind::null);
+}
+
+/// "plus" and "minus", both or neither.
+std::optional<Tolerance> sidesIn(const std::optional<At>& plus, const std::optional<At>& minus) {
+    if (!isThere(plus) && !isThere(minus))
         return std::nullopt;
-    const double value = numberIn(*plusMinus);
+    if (!isThere(plus))
+        minus->refuse("has no \"plus\" beside it; write both, 0 for a side that has none");
+    if (!isThere(minus))
+        plus->refuse("has no \"minus\" beside it; write both, 0 for a side that has none");
+    const Tolerance sides{numberIn(*plus), numberIn(*minus), false};
+    if (sides.plus < 0 || sides.minus < 0)
+        (sides.plus < 0 ? plus : minus)->refuse("is below 0; give how far the value may be off, 0 or more");
+    if (sides.plus == 0 && sides.minus == 0)
+        plus->refuse("and \"minus\" are both 0; give one of them above 0, or take both out");
+    return sides;
+}
+
+std::optional<Tolerance> toleranceIn(const At& at, bool given) {
+    const auto even = at.maybe("plusMinus"), percent = at.maybe("plusMinusPercent"), plus = at.maybe("plus"),
+               minus = at.maybe("minus");
+    const auto& any = isThere(even) ? even : isThere(percent) ? percent : isThere(plus) ? plus : minus;
+    if (!isThere(any))
+        return std::nullopt;
     if (!given)
-        plusMinus->refuse("stands beside nothing; give the value, or take plusMinus out");
-    return value;
+        any->refuse("stands beside nothing; give the value, or take the tolerance out");
+    const auto sides = sidesIn(plus, minus);
+    if (int{isThere(even)} + int{isThere(percent)} + int{sides.has_value()} > 1)
+        any->refuse("is one tolerance of two; keep plusMinus, plusMinusPercent, or plus and minus");
+    return isThere(even)      ? plusMinus(numberIn(*even))
+           : isThere(percent) ? plusMinusPercent(numberIn(*percent))
+                              : *sides;
 }
 
 /// The unit of its own that a value has, if any.
@@ -43,7 +69,7 @@ std::optional<Unit> unitIn(const At& at, bool given, std::optional<Unit> (*read)
     return found;
 }
 
-Magnitude readMagnitude(const At& at, ForceUnit sheet) {
+Magnitude readMagnitude(const At& at, const Sketch& sheet) {
     Magnitude magnitude;
     if (at.is(Kind::null))
         return magnitude;
@@ -55,9 +81,10 @@ Magnitude readMagnitude(const At& at, ForceUnit sheet) {
     const At value = at.require("value", "write a number, or null if it is to be found");
     if (!value.is(Kind::null))
         magnitude.value = numberIn(value, ", or null if it is to be found");
-    magnitude.plusMinus = plusMinusIn(at, magnitude.value.has_value());
-    const auto unit = unitIn(at, magnitude.value.has_value(), forceUnitFrom, forceUnitNames());
-    return unit ? magnitudeOf({*magnitude.value, *unit, magnitude.plusMinus}, sheet) : magnitude;
+    magnitude.tolerance = toleranceIn(at, magnitude.value.has_value());
+    const auto unit = unitIn(at, magnitude.value.has_value(), loadUnitFrom, loadUnitNames());
+    return unit ? magnitudeOf({*magnitude.value, *unit, magnitude.tolerance}, sheet.forceUnit, sheet.gravity)
+                : magnitude;
 }
 
 SlopeForm readSlope(const At& at) {
@@ -89,10 +116,10 @@ Direction readDirectionObject(const At& at, AngleUnit sheet) {
         direction.form = readBearing(*bearing);
     else if (!value->is(Kind::null))
         direction.form = AngleForm{numberIn(*value, ", or null if it is to be found")};
-    direction.plusMinus = plusMinusIn(at, isGiven(direction));
+    direction.tolerance = toleranceIn(at, isGiven(direction));
     const auto* angle = std::get_if<AngleForm>(&direction.form);
     const auto unit = unitIn(at, angle != nullptr, angleUnitFrom, angleUnitNames());
-    return unit ? directionOf({angle->value, *unit, direction.plusMinus}, sheet) : direction;
+    return unit ? directionOf({angle->value, *unit, direction.tolerance}, sheet) : direction;
 }
 
 Direction readDirection(const At& at, AngleUnit sheet) {
@@ -114,7 +141,10 @@ bool readEither(const At& force) {
 
 Opaque unknownKeysOfForce(const At& force) {
     return unknownKeysOf(force.value, KeyPlace::force,
-                         {{"magnitude", KeyPlace::magnitude}, {"direction", KeyPlace::direction}});
+                         {{"magnitude", KeyPlace::magnitude},
+                          {"direction", KeyPlace::direction},
+                          {"limit", KeyPlace::limit},
+                          {"permitted", KeyPlace::permitted}});
 }
 
 /// Two numbers: points to the right and up.
@@ -136,25 +166,59 @@ void readPins(const At& at, Force& force) {
     force.directionLabel = readPin(at, "directionLabel");
 }
 
+/// A number in the sheet's unit, or in one of its own.
+std::optional<TypedForce> readLimit(const At& force, const Sketch& sheet) {
+    const auto at = force.maybe("limit");
+    if (!isThere(at))
+        return std::nullopt;
+    if (!at->is(Kind::object))
+        return TypedForce{numberIn(*at, ", or a value and its unit"), sheet.forceUnit, {}};
+    requireHarmlessKeys(*at, KeyPlace::limit);
+    const double value = numberIn(at->require("value", "write the most that the force may be"));
+    const auto unit = unitIn(*at, true, loadUnitFrom, loadUnitNames());
+    return TypedForce{value, unit.value_or(sheet.forceUnit), {}};
+}
+
+std::optional<Permitted> readPermitted(const At& force) {
+    const auto at = force.maybe("permitted");
+    if (!isThere(at))
+        return std::nullopt;
+    requireObject(*at, "write an axis and how far off it, as {\"axis\": 90, \"within\": 20}");
+    requireHarmlessKeys(*at, KeyPlace::permitted);
+    const double axis = numberIn(at->require("axis", "write the middle of the permitted directions"));
+    return Permitted{axis, numberIn(at->require("within", "write how far off the axis, either way"))};
+}
+
+/// What a vector of either kind may have besides magnitude and direction.
+void readRest(const At& at, const Sketch& sheet, Force& force) {
+    force.lineOfActionOnly = readEither(at);
+    force.limit = readLimit(at, sheet);
+    force.permitted = readPermitted(at);
+    readPins(at, force);
+    force.unknownKeys = unknownKeysOfForce(at);
+}
+
 Force readForce(const At& at, const Sketch& sheet) {
     requireObject(at, "write a force, as {\"name\": \"P\", \"magnitude\": 340, \"direction\": 25}");
     requireHarmlessKeys(at, KeyPlace::force);
     Force force;
     force.name = textIn(at.require("name", "give the force a name"), "write a name in double quotes");
-    force.magnitude = readMagnitude(at.require("magnitude", "write a number, or null if it is to be found"),
-                                    sheet.forceUnit);
+    force.magnitude =
+        readMagnitude(at.require("magnitude", "write a number, or null if it is to be found"), sheet);
     force.direction = readDirection(at.require("direction", "write a number, or null if it is to be found"),
                                     sheet.angleUnit);
-    force.lineOfActionOnly = readEither(at);
-    readPins(at, force);
-    force.unknownKeys = unknownKeysOfForce(at);
+    readRest(at, sheet, force);
     return force;
 }
 
 } // namespace
 
 std::string forceUnitNames() {
-    return listed(kForceUnits, [](ForceUnit unit) { return symbolOf(unit); });
+    return listed(kSheetForceUnits, [](ForceUnit unit) { return symbolOf(unit); });
+}
+std::string loadUnitNames() {
+    return listed(kForceUnits, [](ForceUnit unit) { return symbolOf(unit); }) + ", " +
+           listed(kMassUnits, [](MassUnit unit) { return symbolOf(unit); });
 }
 std::string angleUnitNames() {
     return listed(kAngleUnits, [](AngleUnit unit) { return nameOf(unit); });
@@ -169,16 +233,14 @@ Force readSum(const std::optional<At>& at, const Sketch& sheet) {
     requireHarmlessKeys(*at, KeyPlace::force);
     if (const auto name = at->maybe("name"); name && !name->is(Kind::null))
         sum.name = textIn(*name, "write a name in double quotes");
-    sum.magnitude = readMagnitude(at->require("magnitude", "write a number, or null if it is to be found"),
-                                  sheet.forceUnit);
+    sum.magnitude =
+        readMagnitude(at->require("magnitude", "write a number, or null if it is to be found"), sheet);
     const auto direction = at->maybe("direction");
     if (direction)
         sum.direction = readDirection(*direction, sheet.angleUnit);
     else if (sum.magnitude.value != 0.0)
         at->require("direction", "write a number, or null if it is to be found (only a zero sum needs none)");
-    sum.lineOfActionOnly = readEither(*at);
-    readPins(*at, sum);
-    sum.unknownKeys = unknownKeysOfForce(*at);
+    readRest(*at, sheet, sum);
     return sum;
 }
 

@@ -7,7 +7,8 @@
 namespace tailpoint::reading {
 
 /// Names of the units there are, for messages: "N, kN, ...".
-std::string forceUnitNames();
+std::string forceUnitNames(); ///< those of a sheet
+std::string loadUnitNames();  ///< those that may stand beside a value
 std::string angleUnitNames();
 
 /// `sheet` has the units already; readSum wants its forces too, for the name of a sum that has none.

@@ -52,15 +52,6 @@ Outcome named(const Sketch& sketch, int vector, const QString& typed) {
     return outcome;
 }
 
-/// The letters at the end: a unit, if there is one.
-QString lastWord(const QString& typed) {
-    qsizetype from = typed.size();
-    while (from > 0 && typed[from - 1].isLetter()) {
-        --from;
-    }
-    return typed.mid(from);
-}
-
 /// "1,234.5", "1,234,567": read one way only, and yet worth saying how.
 bool isGrouped(const QString& typed) {
     static const QRegularExpression grouped(QStringLiteral("\\d[.,]\\d{3}[.,]\\d"));
@@ -72,14 +63,21 @@ QString inShort(const QString& typed) {
     return text(oneLine(typed.toStdString()));
 }
 
-/// "75 lbf = 334 N"; a grouped number in full. Empty where nothing was converted.
-QString magnitudeUnderstood(const QString& typed, double value, const Sketch& sketch) {
-    const QString unit = lastWord(typed), own = text(symbolOf(sketch.forceUnit));
+/// "75 lbf = 334 N", "weight of 850 kg = 8340 N (g = 9.80665 m/s²)"; a grouped number in full. Empty where
+/// nothing was converted.
+QString magnitudeUnderstood(const QString& typed, const Magnitude& magnitude, const Sketch& sketch) {
     if (isGrouped(typed)) {
-        return Given::tr("%1 = %2 %3").arg(inShort(typed), text(shortest(value)), own);
+        return Given::tr("%1 = %2 %3")
+            .arg(inShort(typed), text(shortest(*magnitude.value)), text(symbolOf(sketch.forceUnit)));
     }
-    const QString shown = onScreen(shownForceWithUnit(value, sketch, Origin::typed));
-    return unit.isEmpty() || unit == own ? QString() : Given::tr("%1 = %2").arg(inShort(typed), shown);
+    return magnitude.typed ? asStated(magnitude, sketch) : QString();
+}
+
+/// In a unit of its own where that is not the sheet's.
+Magnitude magnitudeFrom(const TypedLoad& typed, const Sketch& sketch) {
+    return typed.unit == LoadUnit(sketch.forceUnit)
+               ? Magnitude{typed.value, typed.tolerance}
+               : magnitudeOf({typed.value, typed.unit, typed.tolerance}, sketch.forceUnit, sketch.gravity);
 }
 
 Outcome magnitudeTyped(const Sketch& sketch, int vector, const QString& typed) {
@@ -88,25 +86,34 @@ Outcome magnitudeTyped(const Sketch& sketch, int vector, const QString& typed) {
         vectorOf(after, vector).magnitude = {};
         return checked(std::move(after), {});
     }
-    const auto read = parseMagnitude(typed.toStdString(), sketch.forceUnit);
+    const auto read = parseLoad(typed.toStdString(), sketch.forceUnit);
     if (const auto* error = std::get_if<TypedError>(&read)) {
         return refusedFor(*error);
     }
-    const auto& magnitude = std::get<TypedMagnitude>(read);
-    vectorOf(after, vector).magnitude = {magnitude.value, magnitude.plusMinus};
-    return checked(std::move(after), magnitudeUnderstood(typed, magnitude.value, sketch));
+    const Magnitude magnitude = magnitudeFrom(std::get<TypedLoad>(read), sketch);
+    vectorOf(after, vector).magnitude = magnitude;
+    return checked(std::move(after), magnitudeUnderstood(typed, magnitude, sketch));
 }
 
 Direction directionFrom(const TypedDirection& typed) {
     switch (typed.form) {
     case TypedDirection::Form::slope:
-        return {SlopeForm{typed.run, typed.rise}, typed.plusMinus};
+        return {SlopeForm{typed.run, typed.rise}, typed.tolerance};
     case TypedDirection::Form::bearing:
-        return {BearingForm{typed.from, typed.degrees, typed.toward}, typed.plusMinus};
+        return {BearingForm{typed.from, typed.degrees, typed.toward}, typed.tolerance};
     case TypedDirection::Form::angle:
         break;
     }
-    return {AngleForm{typed.angle}, typed.plusMinus};
+    return {AngleForm{typed.angle}, typed.tolerance};
+}
+
+/// An angle in a unit of its own is read once more, in that unit.
+Direction directionFrom(const TypedDirection& typed, const std::string& text, const Sketch& sketch) {
+    if (typed.form != TypedDirection::Form::angle || typed.unit == sketch.angleUnit) {
+        return directionFrom(typed);
+    }
+    const auto own = std::get<TypedDirection>(parseDirection(text, typed.unit));
+    return directionOf({own.angle, typed.unit, own.tolerance}, sketch.angleUnit);
 }
 
 QString directionUnderstood(const QString& typed, const Direction& direction, const Sketch& sketch) {
@@ -115,7 +122,7 @@ QString directionUnderstood(const QString& typed, const Direction& direction, co
         return Given::tr("%1 = %2").arg(inShort(typed), text(shortest(angle->value)));
     }
     const auto referred = referredDirection(direction, sketch);
-    if (!referred || (angle && lastWord(typed).isEmpty())) {
+    if (!referred || (angle && !angle->typed)) {
         return {};
     }
     return Given::tr("%1 = %2").arg(inShort(typed), onScreen(directionWords(referred, sketch)));
@@ -131,16 +138,12 @@ Outcome directionTyped(const Sketch& sketch, int vector, const QString& typed) {
     if (const auto* error = std::get_if<TypedError>(&read)) {
         return refusedFor(*error);
     }
-    const Direction direction = directionFrom(std::get<TypedDirection>(read));
+    const Direction direction = directionFrom(std::get<TypedDirection>(read), typed.toStdString(), sketch);
     vectorOf(after, vector).direction = direction;
     return checked(std::move(after), directionUnderstood(typed, direction, sketch));
 }
 
-std::string withTolerance(std::string value, std::optional<double> plusMinus) {
-    return plusMinus ? value + " ± " + shortest(*plusMinus) : value;
-}
-
-std::string directionInFull(const Direction& direction) {
+std::string numberInFull(const Direction& direction) {
     if (const auto* angle = std::get_if<AngleForm>(&direction.form)) {
         return shortest(angle->value);
     }
@@ -153,7 +156,34 @@ std::string directionInFull(const Direction& direction) {
     return {};
 }
 
+std::string magnitudeInFull(const Magnitude& magnitude, const std::string& unit) {
+    return withTolerance(shortest(*magnitude.value), magnitude.tolerance, unit);
+}
+
+std::string directionInFull(const Direction& direction, const std::string& unit) {
+    const bool isAngle = std::holds_alternative<AngleForm>(direction.form);
+    return withTolerance(numberInFull(direction), direction.tolerance, isAngle ? unit : std::string());
+}
+
 } // namespace
+
+QString asStated(const Magnitude& given, const Sketch& sketch) {
+    const QString shown = onScreen(shownWithTolerance(given, sketch));
+    if (!given.typed) {
+        return shown;
+    }
+    const QString typed = onScreen(shownAsTyped(*given.typed));
+    return std::holds_alternative<MassUnit>(given.typed->unit)
+               ? Given::tr("weight of %1 = %2 (g = %3)").arg(typed, shown, text(shownGravity(sketch)))
+               : Given::tr("%1 = %2").arg(typed, shown);
+}
+
+QString asStated(const Direction& given, const Sketch& sketch) {
+    const QString shown = onScreen(shownWithTolerance(given, sketch));
+    const auto* angle = std::get_if<AngleForm>(&given.form);
+    return angle && angle->typed ? Given::tr("%1 = %2").arg(onScreen(shownAsTyped(*angle->typed)), shown)
+                                 : shown;
+}
 
 Refused refusedFor(const TypedError& error) {
     Refused refused{text(error.message)};
@@ -208,9 +238,24 @@ QString editedText(const Sketch& sketch, int vector, Entry cell) {
     if (isToFind(sketch, vector, cell)) {
         return {};
     }
+    const auto* angle = std::get_if<AngleForm>(&force.direction.form);
+    if (cell == Entry::magnitude) {
+        return text(force.magnitude.typed ? shownAsTyped(*force.magnitude.typed)
+                                          : magnitudeInFull(force.magnitude, {}));
+    }
+    return text(angle && angle->typed ? shownAsTyped(*angle->typed) : directionInFull(force.direction, {}));
+}
+
+QString keptText(const Sketch& sketch, int vector, Entry cell) {
+    const Force& force = vectorOf(sketch, vector);
+    if (isToFind(sketch, vector, cell)) {
+        return {};
+    }
+    const bool degrees = sketch.angleUnit == AngleUnit::deg;
     return text(cell == Entry::magnitude
-                    ? withTolerance(shortest(*force.magnitude.value), force.magnitude.plusMinus)
-                    : withTolerance(directionInFull(force.direction), force.direction.plusMinus));
+                    ? magnitudeInFull(force.magnitude, " " + std::string(symbolOf(sketch.forceUnit)))
+                    : directionInFull(force.direction,
+                                      degrees ? "\u00b0" : " " + std::string(nameOf(sketch.angleUnit))));
 }
 
 bool isToFind(const Sketch& sketch, int vector, Entry cell) {

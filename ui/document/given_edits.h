@@ -42,8 +42,16 @@ Refused refusedFor(const TypedError& error);
 /// A typed text put into a cell. "?" and an empty text make a magnitude or a direction one to find.
 Outcome typedInto(const Sketch& sketch, int vector, Entry cell, const QString& text);
 
-/// What stands in the field when a cell is opened: the value as it is kept, in full ("" for one to find).
+/// What stands in the field when a cell is opened: the value in full, as it was stated where that is in a
+/// unit of its own ("850 kg ± 5 %"), else in the sheet's unit without it ("" for one to find).
 QString editedText(const Sketch& sketch, int vector, Entry cell);
+/// The value in full in the sheet's unit, with it: "8335.6525 N", "25 ± 0.5°".
+QString keptText(const Sketch& sketch, int vector, Entry cell);
+
+/// As the sheet shows it, behind what was stated where that is in a unit of its own: "850 kgf = 8.34 kN",
+/// "weight of 850 kg = 8.34 kN (g = 9.80665 m/s²)". Precondition: given.
+QString asStated(const Magnitude& given, const Sketch& sketch);
+QString asStated(const Direction& given, const Sketch& sketch);
 
 bool isToFind(const Sketch& sketch, int vector, Entry cell);
 
@@ -63,8 +71,8 @@ Sketch withForcesRemoved(const Sketch& sketch, const std::vector<int>& forces);
 /// Lines of "name magnitude direction", fields apart by tabs or spaces. All lines or none: a reason names the
 /// line.
 Outcome withLinesAdded(const Sketch& sketch, const QString& lines);
-/// The same way out: one line a vector, tabs between, values in full in the sheet's units, "?" for one to
-/// find.
+/// The same way out: one line a vector, tabs between, values in full in the sheet's units or as they were
+/// stated in their own, "?" for one to find.
 QString asLines(const Sketch& sketch, const std::vector<int>& vectors);
 
 /// Drops a question for the smallest force that the sketch no longer asks.

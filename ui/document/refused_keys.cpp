@@ -16,23 +16,15 @@ struct RefusedKey {
 };
 
 /// Written as folded() leaves them.
-constexpr RefusedKey kRefusedKeys[] = {{"limit", "a verdict"},
-                                       {"sector", "a verdict"},
-                                       {"permitted", "a verdict"},
-                                       {"min", "a verdict"},
-                                       {"max", "a verdict"},
-                                       {"load", "a number"},
-                                       {"mass", "a number"},
-                                       {"plus", "a number"},
-                                       {"minus", "a number"},
-                                       {"tolerance", "a number"},
-                                       {"plusminuspercent", "a number"}};
+constexpr RefusedKey kRefusedKeys[] = {{"sector", "a verdict"}, {"min", "a verdict"},
+                                       {"max", "a verdict"},    {"load", "a number"},
+                                       {"mass", "a number"},    {"tolerance", "a number"}};
 
 /// Where a key of ours is looked for that stands in a force or in a value by mistake.
-constexpr KeyPlace kPlacesOfValues[] = {KeyPlace::force, KeyPlace::magnitude, KeyPlace::direction,
-                                        KeyPlace::units, KeyPlace::reference};
+constexpr KeyPlace kPlacesOfValues[] = {KeyPlace::force,     KeyPlace::magnitude, KeyPlace::direction,
+                                        KeyPlace::permitted, KeyPlace::units,     KeyPlace::reference};
 /// Of the sheet's own keys those that say how a value is to be read, or what is asked of it.
-constexpr std::string_view kSheetsKeys[] = {"units", "reference", "smallest"};
+constexpr std::string_view kSheetsKeys[] = {"units", "reference", "smallest", "gravity"};
 
 /// Small letters alone: "plus_minus" and "PlusMinus" are "plusminus".
 std::string folded(std::string_view key) {
@@ -61,7 +53,8 @@ bool isNear(std::string_view a, std::string_view b) {
 }
 
 bool isOfAForce(KeyPlace place) {
-    return place == KeyPlace::force || place == KeyPlace::magnitude || place == KeyPlace::direction;
+    return place == KeyPlace::force || place == KeyPlace::magnitude || place == KeyPlace::direction ||
+           place == KeyPlace::limit || place == KeyPlace::permitted;
 }
 
 std::string doesNothing(std::string_view key, std::string_view what) {
@@ -98,7 +91,9 @@ bool isKnown(std::string_view key, KeyPlace place) {
 std::string_view placeFor(std::string_view key) {
     if (isKnown(key, KeyPlace::magnitude) || isKnown(key, KeyPlace::direction))
         return "into the object of the magnitude or the direction";
-    return isKnown(key, KeyPlace::force) ? "into the force" : "where the sheet says it";
+    if (isKnown(key, KeyPlace::force))
+        return "into the force";
+    return key == "within" ? "into the object of permitted" : "where the sheet says it";
 }
 
 std::optional<std::string> nearMiss(std::string_view key, KeyPlace place) {
@@ -128,6 +123,10 @@ std::span<const std::string_view> knownKeys(KeyPlace place) {
         return kForceKeys;
     case KeyPlace::magnitude:
         return kMagnitudeKeys;
+    case KeyPlace::limit:
+        return kLimitKeys;
+    case KeyPlace::permitted:
+        return kPermittedKeys;
     case KeyPlace::direction:
         break;
     }

@@ -10,7 +10,7 @@
 namespace tailpoint {
 
 /// The objects of a sketch whose keys are looked at; all others keep what they hold.
-enum class KeyPlace { sketch, units, reference, force, magnitude, direction };
+enum class KeyPlace { sketch, units, reference, force, magnitude, direction, limit, permitted };
 
 /// Keys known at a place.
 std::span<const std::string_view> knownKeys(KeyPlace place);

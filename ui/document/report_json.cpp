@@ -1,11 +1,16 @@
 #include "ui/document/report.h"
 
+#include "core/construct/reduction.h"
 #include "core/explain/caution.h"
 #include "core/explain/explain.h"
+#include "core/explain/legs.h"
 #include "core/explain/question.h"
+#include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
+#include "ui/document/given_edits.h"
 #include "ui/document/json_text.h"
 #include "ui/document/report_values.h"
+#include "ui/document/tolerance_json.h"
 
 namespace tailpoint {
 
@@ -18,15 +23,53 @@ JsonValue names(const std::vector<std::string>& texts) {
     return jsonList(std::move(items));
 }
 
+/// "plusMinus": {"magnitude": 5, "direction": 0.5}, and the other keys alike.
+void addTolerances(JsonValue& out, const Force& given) {
+    for (const char* key : {"plusMinus", "plusMinusPercent", "plus", "minus"}) {
+        std::vector<JsonMember> values;
+        for (const auto& [name, tolerance] :
+             {std::pair("magnitude", given.magnitude.tolerance), {"direction", given.direction.tolerance}})
+            for (const JsonMember& member : toleranceMembers(tolerance))
+                if (member.key == key)
+                    values.push_back({name, member.value});
+        if (!values.empty())
+            out.members.push_back({key, jsonObject(std::move(values))});
+    }
+}
+
+template <class Typed>
+JsonValue statedJson(const Typed& typed, std::string_view unit) {
+    std::vector<JsonMember> members{{"value", jsonNumber(typed.value)}};
+    for (JsonMember& member : toleranceMembers(typed.tolerance))
+        members.push_back(std::move(member));
+    members.push_back({"unit", jsonText(unit)});
+    return jsonObject(std::move(members));
+}
+
+/// What was stated in a unit of its own, as it stands in the file.
+void addStated(JsonValue& out, const Force& given) {
+    std::vector<JsonMember> values;
+    if (const auto& typed = given.magnitude.typed)
+        values.push_back({"magnitude", statedJson(*typed, symbolOf(typed->unit))});
+    if (const auto* angle = std::get_if<AngleForm>(&given.direction.form); angle && angle->typed)
+        values.push_back({"direction", statedJson(*angle->typed, nameOf(angle->typed->unit))});
+    if (!values.empty())
+        out.members.push_back({"stated", jsonObject(std::move(values))});
+}
+
 JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch& sketch) {
-    return jsonObject(
-        {{"name", jsonText(solved.name)},
-         {"magnitude", jsonNumber(solved.magnitude)},
-         {"direction", jsonNumberOrNull(solved.direction)},
-         {"x", jsonNumber(solved.vector.x())},
-         {"y", jsonNumber(solved.vector.y())},
-         {"text", jsonObject({{"magnitude", jsonText(shownMagnitude(solved, given, sketch))},
-                              {"direction", jsonText(shownDirection(solved, given, sketch))}})}});
+    JsonValue out =
+        jsonObject({{"name", jsonText(solved.name)},
+                    {"given", jsonTruth(!solved.magnitudeFound && !solved.directionFound)},
+                    {"magnitude", jsonNumber(solved.magnitude)},
+                    {"direction", jsonNumberOrNull(solved.direction)},
+                    {"x", jsonNumber(solved.vector.x())},
+                    {"y", jsonNumber(solved.vector.y())},
+                    {"text", jsonObject({{"magnitude", jsonText(shownMagnitude(solved, given, sketch))},
+                                         {"direction", jsonText(shownDirection(solved, given, sketch))}})}});
+    addTolerances(out, given);
+    addStated(out, given);
+    return out;
 }
 
 JsonValue triangleJson(const ForceTriangle& triangle, const Sketch& sketch) {
@@ -57,6 +100,44 @@ JsonValue stepsJson(const Worked& worked) {
     return jsonList(std::move(steps));
 }
 
+JsonValue neighbourJson(const LegNeighbour& neighbour, const Sketch& sketch, const Things& things) {
+    return jsonObject({{"name", jsonText(things.name(neighbour.vector))},
+                       {"angle", jsonNumber(neighbour.angle)},
+                       {"text", jsonText(shownAngle(neighbour.angle, sketch))}});
+}
+
+JsonValue legJson(const Leg& leg, const Legs& legs, const Sketch& sketch, const Things& things) {
+    std::vector<JsonValue> neighbours;
+    for (const LegNeighbour& neighbour : leg.neighbours)
+        neighbours.push_back(neighbourJson(neighbour, sketch, things));
+    return jsonObject(
+        {{"name", jsonText(things.name(leg.vector))},
+         {"load", jsonText(things.name(legs.load))},
+         {"fromHorizontal", jsonNumber(leg.fromHorizontal)},
+         {"fromVertical", jsonNumber(leg.fromVertical)},
+         {"neighbours", jsonList(std::move(neighbours))},
+         {"tension", jsonNumber(leg.tension)},
+         {"overLoad", jsonNumber(leg.overLoad)},
+         {"low", jsonTruth(leg.isLow)},
+         {"text", jsonObject({{"fromHorizontal", jsonText(shownAngle(leg.fromHorizontal, sketch))},
+                              {"fromVertical", jsonText(shownAngle(leg.fromVertical, sketch))},
+                              {"overLoad", jsonText(significant(leg.overLoad, sketch.figures))}})}});
+}
+
+/// Nothing where there are no legs.
+void addLegs(JsonValue& to, const Sketch& sketch, const Solved& solved, std::size_t solution) {
+    const auto legs = legsOf(sketch, solved, solution);
+    if (!legs)
+        return;
+    const Things things(sketch);
+    std::vector<JsonValue> items;
+    for (const Leg& leg : legs->legs)
+        items.push_back(legJson(leg, *legs, sketch, things));
+    to.members.push_back({"legs", jsonList(std::move(items))});
+    if (const auto low = lowLegsTold(*legs, sketch))
+        to.members.push_back({"legsRemark", jsonText(toText(*low, Minus::ascii))});
+}
+
 JsonValue solutionJson(const Answer& answer, const ExplainOptions& options) {
     const Sketch& sketch = answer.sketch;
     const Solution& solution = answer.solution();
@@ -68,6 +149,7 @@ JsonValue solutionJson(const Answer& answer, const ExplainOptions& options) {
         {{"sum", vectorJson(solution.sum, sketch.sum, sketch)}, {"forces", jsonList(std::move(forces))}});
     if (construction.triangle)
         out.members.push_back({"triangle", triangleJson(*construction.triangle, sketch)});
+    addLegs(out, sketch, answer.solved, answer.index);
     out.members.push_back({"residual", jsonNumber(solution.residual)});
     out.members.push_back(
         {"steps", stepsJson(explain(sketch, answer.solved, construction, answer.index, options))});
@@ -97,13 +179,31 @@ std::string_view nameOf(Thing::Role role) {
     return "onTheWay";
 }
 
-JsonValue quantityJson(const WorkedQuantity& quantity) {
+/// A given value says so, and what it may be off.
+void addGiven(JsonValue& out, const WorkedQuantity& quantity, const Sketch& sketch) {
+    const QuantityId& id = quantity.thing.id;
+    const bool isMagnitude = id.what == What::magnitude, isDirection = id.what == What::direction;
+    const bool isGivenValue = quantity.thing.role == Thing::Role::given;
+    out.members.push_back({"given", jsonTruth(isGivenValue)});
+    if (!isGivenValue || (!isMagnitude && !isDirection))
+        return;
+    const int vector = indexOf(id.of);
+    if (!hasVector(sketch, vector)) // known forces added up
+        return;
+    const Force& force = vectorOf(sketch, vector);
+    for (JsonMember& member :
+         toleranceMembers(isMagnitude ? force.magnitude.tolerance : force.direction.tolerance))
+        out.members.push_back(std::move(member));
+}
+
+JsonValue quantityJson(const WorkedQuantity& quantity, const Sketch& sketch) {
     JsonValue out = jsonObject({{"name", jsonText(quantity.name)},
                                 {"symbol", jsonText(inPrint(quantity.thing.symbol))},
                                 {"kind", jsonText(kindOf(quantity.thing))},
                                 {"role", jsonText(nameOf(quantity.thing.role))},
                                 {"value", jsonNumber(quantity.value)},
                                 {"text", jsonText(toText(quantity.number, Minus::ascii))}});
+    addGiven(out, quantity, sketch);
     if (quantity.thing.id.answer != 0)
         out.members.push_back({"answer", jsonNumber(quantity.thing.id.answer)});
     return out;
@@ -113,7 +213,7 @@ JsonValue quantitiesJson(const Result& result, const ExplainOptions& options) {
     std::vector<JsonValue> items;
     const Construction construction = construct(result.sketch, result.solved, 0);
     for (const WorkedQuantity& quantity : quantitiesOf(result.sketch, result.solved, construction, options))
-        items.push_back(quantityJson(quantity));
+        items.push_back(quantityJson(quantity, result.sketch));
     return jsonList(std::move(items));
 }
 
@@ -150,6 +250,10 @@ QByteArray reportJson(const Result& result, const ExplainOptions& options) {
                                    {"reference", referenceJson(sketch.reference)},
                                    {"solutions", solutionsJson(answersOf(sketch, solved), options)},
                                    {"reversed", solutionsJson(reversedAnswersOf(sketch, solved), options)}});
+    if (solved.solutions.empty())
+        addLegs(report, sketch, solved, 0);
+    if (hasMass(sketch))
+        report.members.push_back({"gravity", jsonNumber(sketch.gravity)});
     if (needsCaution(sketch))
         report.members.push_back({"caution", jsonText(cautionLine())});
     return QByteArray::fromStdString(writeJson(report));

@@ -4,10 +4,12 @@
 #include "core/explain/caution.h"
 #include "core/explain/explain.h"
 #include "core/explain/handout.h"
+#include "core/explain/legs.h"
 #include "core/explain/question.h"
 #include "core/explain/tolerance.h"
 #include "core/quantity/utf8.h"
 #include "core/sketch/shown.h"
+#include "core/sketch/stated.h"
 #include "ui/document/report_values.h"
 
 #include <algorithm>
@@ -48,9 +50,9 @@ std::size_t wordEnd(const std::string& text, std::size_t at) {
     if (end == text.size() || end == at || text[end - 1] < '0' || text[end - 1] > '9')
         return end;
     const std::string_view next = std::string_view(text).substr(end + 1);
-    const std::string_view word = next.substr(0, next.find_first_of(" .,;:)"));
-    const bool unit = forceUnitFrom(word) || word == nameOf(AngleUnit::rad) || word == nameOf(AngleUnit::gon);
-    return unit ? std::min(text.find(' ', end + 1), text.size()) : end;
+    return beginsUnit(next.substr(0, next.find_first_of(" .,;:)")))
+               ? std::min(text.find(' ', end + 1), text.size())
+               : end;
 }
 
 /// Broken at spaces, each line behind two spaces.
@@ -79,42 +81,32 @@ std::string titleText(const Sketch& sketch) {
 }
 
 std::string givenMagnitude(const Force& force, const Sketch& sketch) {
-    const Magnitude& magnitude = force.magnitude;
-    if (!magnitude.value)
-        return "to find";
-    if (!magnitude.plusMinus)
-        return shownForceWithUnit(*magnitude.value, sketch, Origin::typed);
-    return shownForce(*magnitude.value, sketch, Origin::typed) + " \u00B1 " + shortest(*magnitude.plusMinus) +
-           ' ' + std::string(symbolOf(sketch.forceUnit));
-}
-
-std::string_view angleSign(AngleUnit unit) {
-    return unit == AngleUnit::deg ? "\u00B0" : unit == AngleUnit::rad ? " rad" : " gon";
+    return force.magnitude.value ? shownWithTolerance(force.magnitude, sketch) : "to find";
 }
 
 std::string givenDirection(const Force& force, const Sketch& sketch) {
-    if (force.magnitude.value == 0.0 && !isGiven(force.direction))
-        return "no direction";
-    std::string out = shownAsGiven(force.direction, sketch);
-    if (const auto& plusMinus = force.direction.plusMinus)
-        out.append(" \u00B1 ").append(shortest(*plusMinus)).append(angleSign(sketch.angleUnit));
-    return out;
+    return force.magnitude.value == 0.0 && !isGiven(force.direction)
+               ? "no direction"
+               : shownWithTolerance(force.direction, sketch);
 }
 
-/// What else is to be said of a given force: nothing, or a unit of its own in the file, or that only its line
-/// is meant.
-std::string givenNote(const Force& force) {
-    std::string note = force.magnitude.typed ? "given as " + shownAsTyped(*force.magnitude.typed) : "";
-    const auto* angle = std::get_if<AngleForm>(&force.direction.form);
-    if (angle && angle->typed)
-        note += (note.empty() ? "given at " : " at ") + shownAsTyped(*angle->typed);
+/// What else is to be said of a given force: nothing, or what was stated in a unit of its own, or that only
+/// its line is meant.
+std::string givenNote(const Force& force, const Sketch& sketch) {
+    std::string note;
+    const auto add = [&](const std::string& what) { note += (note.empty() ? "" : ", ") + what; };
+    if (hasOwnUnit(force.magnitude))
+        add(statedMagnitude(force.magnitude, sketch));
+    if (hasOwnUnit(force.direction))
+        add(statedDirection(force.direction, sketch));
     if (force.lineOfActionOnly)
-        note += note.empty() ? "line of action only" : ", line of action only";
+        add("line of action only");
     return note;
 }
 
 std::vector<std::string> givenRow(const Force& force, const Sketch& sketch) {
-    return {force.name, givenMagnitude(force, sketch), givenDirection(force, sketch), givenNote(force)};
+    return {force.name, givenMagnitude(force, sketch), givenDirection(force, sketch),
+            givenNote(force, sketch)};
 }
 
 std::string givenText(const Sketch& sketch) {
@@ -267,6 +259,26 @@ std::string byHandText(const Worked& worked, const Worked& full) {
                            " Its last step says what that costs.");
 }
 
+std::string legsText(const Sketch& sketch, const Solved& solved, std::size_t solution) {
+    const auto legs = legsOf(sketch, solved, solution);
+    if (!legs)
+        return {};
+    const LegsTold told = tailpoint::told(*legs, sketch);
+    Rows rows;
+    const auto add = [&](const std::vector<Formula>& cells) {
+        auto& row = rows.emplace_back();
+        for (const Formula& cell : cells)
+            row.push_back(toText(cell, Minus::ascii));
+    };
+    add(told.table.head);
+    for (const auto& row : told.table.rows)
+        add(row);
+    std::string out = heading(told.heading) + table(rows);
+    for (const Prose& remark : told.remarks)
+        out += paragraph(toText(remark, Minus::ascii));
+    return out;
+}
+
 std::string valuesText(const Answer& answer, const Construction& construction, const std::string& title,
                        const std::string& remark) {
     const Sketch& sketch = answer.sketch;
@@ -276,7 +288,7 @@ std::string valuesText(const Answer& answer, const Construction& construction, c
         out += parallelogramText(*construction.parallelogram, sketch);
     if (construction.triangle)
         out += triangleText(*construction.triangle, sketch, answer.solved);
-    return out;
+    return out + legsText(sketch, answer.solved, answer.index);
 }
 
 std::string sharedText(std::size_t steps) {
@@ -355,8 +367,10 @@ QByteArray reportText(const Result& result, const ExplainOptions& options) {
         out += heading("Note") + paragraph(result.solved.finding().text());
     out += solutionsText(answersOf(sketch, result.solved), options);
     out += reversedText(sketch, result.solved);
-    if (result.solved.solutions.empty())
+    if (result.solved.solutions.empty()) {
+        out += legsText(sketch, result.solved, 0);
         out += unansweredText(result, options);
+    }
     if (needsCaution(sketch))
         out += heading("Caution") + paragraph(std::string(cautionLine()));
     return QByteArray::fromStdString(out);

@@ -19,11 +19,22 @@ Sketch eachVector(Sketch sketch, Change change) {
     return sketch;
 }
 
-void apply(std::optional<double>& value, double factor) {
-    if (value) {
-        value = tidied(*value * factor);
+template <class Convert>
+void convertTolerance(std::optional<Tolerance>& tolerance, Convert convert) {
+    if (tolerance) {
+        tolerance = convertedTolerance(*tolerance, [&](double side) { return tidied(convert(side)); });
     }
 }
+
+/// Angles, as another unit has them.
+struct Turned {
+    Turned(const Sketch& before, const Sketch& after)
+        : factor(turnIn(after.angleUnit) / turnIn(before.angleUnit)),
+          mirrored(before.reference.sense != after.reference.sense) {}
+    double operator()(double angle) const { return tidied(angle * factor); }
+    double factor;
+    bool mirrored; ///< what grew one way grows the other
+};
 
 /// An angle within a few u of a turn from a decimal of 11 places is that decimal.
 double withoutDust(double angle) {
@@ -41,27 +52,67 @@ double referredAgain(double value, const Sketch& before, const Sketch& after) {
     return normalized(withoutDust(ownAfter * absolute), after.angleUnit);
 }
 
-/// A value that the file states in a unit of its own is converted from there, not from what the sheet made of
-/// it; seen from another axis it is another value.
+/// What a tolerance says of another number for the same direction: a share of an angle becomes an angle where
+/// the angle is no longer the same multiple; a sheet that turns the other way exchanges up and down, but for
+/// a bearing, which has a sense of its own.
+void referAgain(std::optional<Tolerance>& tolerance, const Direction& direction, const Sketch& before,
+                const Sketch& after) {
+    if (!tolerance) {
+        return;
+    }
+    const Turned turned(before, after);
+    const auto* angle = std::get_if<AngleForm>(&direction.form);
+    if (tolerance->percent && angle) {
+        const double now = referredAgain(angle->value, before, after);
+        if (std::abs(std::abs(now) - std::abs(turned(angle->value))) <= 1e-12 * std::abs(now)) {
+            return;
+        }
+        const double margin = marginsOf(direction, before).plus;
+        tolerance = plusMinus(margin);
+    }
+    convertTolerance(tolerance, turned);
+    if (turned.mirrored && !std::holds_alternative<BearingForm>(direction.form)) {
+        std::swap(tolerance->plus, tolerance->minus);
+    }
+}
+
+void referAgain(std::optional<Permitted>& permitted, const Sketch& before, const Sketch& after) {
+    if (permitted) {
+        permitted = Permitted{referredAgain(permitted->axis, before, after),
+                              Turned(before, after)(permitted->within)};
+    }
+}
+
+/// A value that is stated in a unit of its own is converted from there, not from what the sheet made of it;
+/// seen from another axis it is another value.
 void referAgain(Direction& direction, const Sketch& before, const Sketch& after) {
     auto* angle = std::get_if<AngleForm>(&direction.form);
     if (angle && angle->typed && before.reference == after.reference) {
         direction = directionOf(*angle->typed, after.angleUnit);
         return;
     }
-    apply(direction.plusMinus, turnIn(after.angleUnit) / turnIn(before.angleUnit));
+    auto tolerance = direction.tolerance;
+    referAgain(tolerance, direction, before, after);
+    direction.tolerance = tolerance;
     if (angle) {
         *angle = AngleForm{referredAgain(angle->value, before, after)};
     }
 }
 
 Sketch withAnglesFrom(const Sketch& before, Sketch after) {
-    return eachVector(std::move(after), [&](Force& force) { referAgain(force.direction, before, after); });
+    return eachVector(std::move(after), [&](Force& force) {
+        referAgain(force.direction, before, after);
+        referAgain(force.permitted, before, after);
+    });
 }
 
-/// Numbers that stay where the unit changes are no longer those of the file's own unit.
-void keepNumbers(Force& force) {
+/// Numbers that stay where the unit changes are no longer those of a unit of their own; a limit that was
+/// stated in the sheet's unit is so still.
+void keepNumbers(Force& force, ForceUnit from, ForceUnit to) {
     force.magnitude.typed.reset();
+    if (force.limit && force.limit->unit == LoadUnit(from)) {
+        force.limit->unit = to;
+    }
 }
 void keepAngles(Force& force) {
     if (auto* angle = std::get_if<AngleForm>(&force.direction.form)) {
@@ -69,16 +120,16 @@ void keepAngles(Force& force) {
     }
 }
 
-void convertMagnitude(Magnitude& magnitude, ForceUnit from, ForceUnit to) {
+void convertMagnitude(Magnitude& magnitude, ForceUnit from, const Sketch& after) {
     if (magnitude.typed) {
-        magnitude = magnitudeOf(*magnitude.typed, to);
+        magnitude = magnitudeOf(*magnitude.typed, after.forceUnit, after.gravity);
         return;
     }
-    for (auto* value : {&magnitude.value, &magnitude.plusMinus}) {
-        if (*value) {
-            *value = tidied(convert(**value, from, to));
-        }
+    const auto inUnit = [&](double value) { return convert(value, from, after.forceUnit); };
+    if (magnitude.value) {
+        magnitude.value = tidied(inUnit(*magnitude.value));
     }
+    convertTolerance(magnitude.tolerance, inUnit);
 }
 
 /// `sketch` with one vector given as `result` found it.
@@ -127,10 +178,22 @@ Sketch withForceUnit(const Sketch& sketch, ForceUnit unit, Numbers numbers) {
         return after;
     }
     if (numbers == Numbers::keep) {
-        return eachVector(std::move(after), keepNumbers);
+        return eachVector(std::move(after),
+                          [&](Force& force) { keepNumbers(force, sketch.forceUnit, unit); });
     }
+    const Sketch sheet = after;
     return eachVector(std::move(after),
-                      [&](Force& force) { convertMagnitude(force.magnitude, sketch.forceUnit, unit); });
+                      [&](Force& force) { convertMagnitude(force.magnitude, sketch.forceUnit, sheet); });
+}
+
+Sketch withGravity(const Sketch& sketch, double gravity) {
+    Sketch after = sketch;
+    after.gravity = gravity;
+    return eachVector(std::move(after), [&](Force& force) {
+        if (force.magnitude.typed) {
+            force.magnitude = magnitudeOf(*force.magnitude.typed, sketch.forceUnit, gravity);
+        }
+    });
 }
 
 Sketch withAngleUnit(const Sketch& sketch, AngleUnit unit, Numbers numbers) {
@@ -175,12 +238,29 @@ std::optional<Sketch> askingComponents(const Result& result) {
     return settled(std::move(after));
 }
 
+int besideSmallest(const Sketch& sketch, int vector) {
+    if (!isEquilibrium(sketch)) {
+        return kSumIndex;
+    }
+    for (int other = 0; other < static_cast<int>(sketch.forces.size()); ++other) {
+        const Force& force = vectorOf(sketch, other);
+        if (other != vector && !isGiven(force.magnitude) && isGiven(force.direction)) {
+            return other;
+        }
+    }
+    return kNoVector;
+}
+
 std::optional<Sketch> askingSmallest(const Result& result, int vector) {
-    if (vector < 0 || !hasVector(result.sketch, vector) || !sumHasDirection(result)) {
+    if (vector < 0 || !hasVector(result.sketch, vector)) {
+        return std::nullopt;
+    }
+    const int beside = besideSmallest(result.sketch, vector);
+    if (beside == kNoVector || (beside == kSumIndex && !sumHasDirection(result))) {
         return std::nullopt;
     }
     Sketch after = withAllGiven(result);
-    after.sum.magnitude = {};
+    vectorOf(after, beside).magnitude = {};
     Force& force = vectorOf(after, vector);
     force.magnitude = {};
     force.direction = {};

@@ -17,6 +17,9 @@ Sketch withAngleUnit(const Sketch& sketch, AngleUnit unit, Numbers numbers);
 /// `convert` leaves the forces where they are and says their angles from the new axis.
 Sketch withReference(const Sketch& sketch, Reference reference, Numbers numbers);
 
+/// The same masses, with the weights that they have where g is `gravity` (m/s2).
+Sketch withGravity(const Sketch& sketch, double gravity);
+
 /// The double nearest to a decimal of 14 digits, where `value` is within a few u of it: takes the dust off a
 /// number that was converted there and back.
 double tidied(double value);
@@ -29,8 +32,11 @@ Sketch askingEquilibrant(const Result& result);
 /// The resultant as it stands, resolved along the lines of the first two forces. Needs two forces and a sum
 /// with a direction.
 std::optional<Sketch> askingComponents(const Result& result);
-/// The smallest force `vector` (an index into forces) that puts the sum on its ray. Needs a direction of the
-/// sum.
+/// Whose magnitude is to be found beside the smallest force `vector`: the sum's; in equilibrium that of the
+/// first other force which has only its magnitude to find, kNoVector where none has.
+int besideSmallest(const Sketch& sketch, int vector);
+/// The smallest force `vector` (an index into forces) that puts the sum on its ray, or balances together with
+/// that other force. Needs a direction of the sum, or such a force.
 std::optional<Sketch> askingSmallest(const Result& result, int vector);
 
 } // namespace tailpoint

@@ -11,16 +11,19 @@ namespace tailpoint {
 
 inline constexpr std::string_view kSketchFormat = "tailpoint-sketch";
 
-inline constexpr std::array<std::string_view, 12> kSketchKeys{
-    "format",       "version",  "title",  "units", "reference", "figures",
-    "moreAfterOne", "decimals", "forces", "sum",   "smallest",  "caution"};
-inline constexpr std::array<std::string_view, 6> kForceKeys{"name",  "magnitude", "direction",
-                                                            "sense", "label",     "directionLabel"};
+inline constexpr std::array<std::string_view, 13> kSketchKeys{
+    "format",   "version", "title",  "units", "reference", "figures", "moreAfterOne",
+    "decimals", "gravity", "forces", "sum",   "smallest",  "caution"};
+inline constexpr std::array<std::string_view, 8> kForceKeys{
+    "name", "magnitude", "direction", "sense", "limit", "permitted", "label", "directionLabel"};
+inline constexpr std::array<std::string_view, 2> kLimitKeys{"value", "unit"};
+inline constexpr std::array<std::string_view, 2> kPermittedKeys{"axis", "within"};
 inline constexpr std::array<std::string_view, 2> kUnitKeys{"force", "angle"};
 inline constexpr std::array<std::string_view, 2> kReferenceKeys{"axis", "sense"};
-inline constexpr std::array<std::string_view, 3> kMagnitudeKeys{"value", "plusMinus", "unit"};
-inline constexpr std::array<std::string_view, 5> kDirectionKeys{"value", "slope", "bearing", "plusMinus",
-                                                                "unit"};
+inline constexpr std::array<std::string_view, 6> kMagnitudeKeys{"value", "plusMinus", "plusMinusPercent",
+                                                                "plus",  "minus",     "unit"};
+inline constexpr std::array<std::string_view, 8> kDirectionKeys{
+    "value", "slope", "bearing", "plusMinus", "plusMinusPercent", "plus", "minus", "unit"};
 
 /// Axes with a name; any other is a number of degrees counter-clockwise from +x.
 inline constexpr std::array<std::pair<std::string_view, double>, 4> kNamedAxes{

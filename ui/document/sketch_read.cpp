@@ -18,9 +18,12 @@ void readUnits(const At& at, Sketch& sketch) {
     requireHarmlessKeys(at, KeyPlace::units);
     const At force = at.require("force", "write one of " + forceUnitNames());
     const At angle = at.require("angle", "write one of " + angleUnitNames());
-    const auto forceUnit =
-        forceUnitFrom(textIn(force, "write one of \"N\", \"kN\", \"lbf\", \"kip\", \"kgf\""));
+    const std::string& symbol = textIn(force, "write one of " + forceUnitNames() + " in double quotes");
+    const auto forceUnit = sheetForceUnitFrom(symbol);
     const auto angleUnit = angleUnitFrom(textIn(angle, "write one of \"deg\", \"rad\", \"gon\""));
+    if (!forceUnit && loadUnitFrom(symbol))
+        force.refuse(inQuotes(symbol) + " stands beside a value alone, as {\"value\": 1, \"unit\": " +
+                     jsonString(symbol) + "}; write one of " + forceUnitNames());
     if (!forceUnit)
         force.refuse(inQuotes(force.value.text) + " is no known unit; write one of " + forceUnitNames());
     if (!angleUnit)
@@ -93,6 +96,8 @@ Sketch readFile(const At& file) {
         sketch.moreAfterOne = truthIn(*more);
     if (const auto decimals = file.maybe("decimals"))
         sketch.angleDecimals = integerIn(*decimals);
+    if (const auto gravity = file.maybe("gravity"); gravity && !gravity->is(Kind::null))
+        sketch.gravity = numberIn(*gravity);
     sketch.forces = readForces(file.require("forces", "write \"forces\": [ ... ]"), sketch);
     sketch.sum = readSum(file.maybe("sum"), sketch);
     if (const auto smallest = file.maybe("smallest"); smallest && !smallest->is(Kind::null))

@@ -1,6 +1,7 @@
 #include "core/quantity/decimals.h"
 #include "ui/document/sketch_json.h"
 #include "ui/document/sketch_keys.h"
+#include "ui/document/tolerance_json.h"
 #include "ui/document/unknown_keys.h"
 
 namespace tailpoint {
@@ -18,27 +19,24 @@ JsonValue padded(Members members) {
     return jsonObject(std::move(members), JsonLayout::padded);
 }
 
-Members tolerance(std::optional<double> plusMinus) {
-    return plusMinus ? Members{{"plusMinus", jsonNumber(*plusMinus)}} : Members{};
-}
-
 /// A value in a unit of its own, as it stood in the file.
 template <class Typed>
 JsonValue typedJson(const Typed& typed, std::string_view unit, const Members& extra) {
-    return padded(Members{{"value", jsonNumber(typed.value)}} + tolerance(typed.plusMinus) +
+    return padded(Members{{"value", jsonNumber(typed.value)}} + toleranceMembers(typed.tolerance) +
                   Members{{"unit", jsonText(unit)}} + extra);
 }
 
-JsonValue valueJson(std::optional<double> number, std::optional<double> plusMinus, const Members& extra) {
+JsonValue valueJson(std::optional<double> number, const std::optional<Tolerance>& tolerance,
+                    const Members& extra) {
     JsonValue value = jsonNumberOrNull(number);
-    return !plusMinus && extra.empty()
+    return !tolerance && extra.empty()
                ? value
-               : padded(Members{{"value", std::move(value)}} + tolerance(plusMinus) + extra);
+               : padded(Members{{"value", std::move(value)}} + toleranceMembers(tolerance) + extra);
 }
 
 JsonValue magnitudeJson(const Magnitude& magnitude, const Members& extra) {
     return magnitude.typed ? typedJson(*magnitude.typed, symbolOf(magnitude.typed->unit), extra)
-                           : valueJson(magnitude.value, magnitude.plusMinus, extra);
+                           : valueJson(magnitude.value, magnitude.tolerance, extra);
 }
 
 std::string bearingText(const BearingForm& bearing) {
@@ -52,7 +50,7 @@ JsonValue pairJson(double first, double second) {
 }
 
 JsonValue directionJson(const Direction& direction, const Members& extra) {
-    const Members rest = tolerance(direction.plusMinus) + extra;
+    const Members rest = toleranceMembers(direction.tolerance) + extra;
     if (const auto* slope = std::get_if<SlopeForm>(&direction.form))
         return padded(Members{{"slope", pairJson(slope->run, slope->rise)}} + rest);
     if (const auto* bearing = std::get_if<BearingForm>(&direction.form))
@@ -60,14 +58,30 @@ JsonValue directionJson(const Direction& direction, const Members& extra) {
     const auto* angle = std::get_if<AngleForm>(&direction.form);
     if (angle && angle->typed)
         return typedJson(*angle->typed, nameOf(angle->typed->unit), extra);
-    return valueJson(angle ? std::optional(angle->value) : std::nullopt, direction.plusMinus, extra);
+    return valueJson(angle ? std::optional(angle->value) : std::nullopt, direction.tolerance, extra);
 }
 
 Members pinMembers(const char* key, const std::optional<LabelPin>& pin) {
     return pin ? Members{{key, pairJson(pin->right, pin->up)}} : Members{};
 }
 
-JsonValue forceJson(const Force& force, bool directionNeeded = true) {
+JsonValue limitJson(const TypedForce& limit, ForceUnit sheet, const Members& extra) {
+    return limit.unit == LoadUnit(sheet) && extra.empty() ? jsonNumber(limit.value)
+                                                          : typedJson(limit, symbolOf(limit.unit), extra);
+}
+
+Members bounds(const Force& force, ForceUnit sheet, const UnknownKeys& unknown) {
+    Members members;
+    if (force.limit)
+        members.push_back({"limit", limitJson(*force.limit, sheet, unknown.under("limit"))});
+    if (force.permitted)
+        members.push_back({"permitted", padded(Members{{"axis", jsonNumber(force.permitted->axis)},
+                                                       {"within", jsonNumber(force.permitted->within)}} +
+                                               unknown.under("permitted"))});
+    return members;
+}
+
+JsonValue forceJson(const Force& force, ForceUnit sheet, bool directionNeeded = true) {
     const UnknownKeys& unknown = unknownKeysIn(force.unknownKeys);
     const Members extra = unknown.under("direction");
     Members members{{"name", jsonText(force.name)},
@@ -76,7 +90,7 @@ JsonValue forceJson(const Force& force, bool directionNeeded = true) {
         members.push_back({"direction", directionJson(force.direction, extra)});
     if (force.lineOfActionOnly)
         members.push_back({"sense", jsonText("either")});
-    return padded(std::move(members) + pinMembers("label", force.label) +
+    return padded(std::move(members) + bounds(force, sheet, unknown) + pinMembers("label", force.label) +
                   pinMembers("directionLabel", force.directionLabel) + unknown.own);
 }
 
@@ -87,11 +101,11 @@ JsonValue axisJson(double degrees) {
     return jsonNumber(degrees);
 }
 
-JsonValue forcesJson(const std::vector<Force>& forces) {
+JsonValue forcesJson(const std::vector<Force>& forces, ForceUnit sheet) {
     std::vector<JsonValue> items;
     items.reserve(forces.size());
     for (const Force& force : forces)
-        items.push_back(forceJson(force));
+        items.push_back(forceJson(force, sheet));
     return jsonList(std::move(items), JsonLayout::lines);
 }
 
@@ -119,12 +133,14 @@ Members head(const Sketch& sketch, const UnknownKeys& unknown) {
         members.push_back({"moreAfterOne", jsonTruth(true), beside});
     if (sketch.angleDecimals != Sketch{}.angleDecimals)
         members.push_back({"decimals", jsonNumber(sketch.angleDecimals), beside});
+    if (sketch.gravity != kStandardGravity)
+        members.push_back({"gravity", jsonNumber(sketch.gravity)});
     return members;
 }
 
 Members question(const Sketch& sketch) {
-    Members members{{"forces", forcesJson(sketch.forces)},
-                    {"sum", forceJson(sketch.sum, sketch.sum.magnitude.value != 0.0)}};
+    Members members{{"forces", forcesJson(sketch.forces, sketch.forceUnit)},
+                    {"sum", forceJson(sketch.sum, sketch.forceUnit, sketch.sum.magnitude.value != 0.0)}};
     if (sketch.smallest)
         members.push_back({"smallest", jsonText(*sketch.smallest)});
     if (sketch.caution)

@@ -37,6 +37,18 @@ Opaque unknownKeysOf(const JsonValue& value, KeyPlace place, std::initializer_li
     return keys == UnknownKeys{} ? Opaque() : Opaque::of(std::move(keys));
 }
 
+std::string wordsIn(const UnknownKeys& keys) {
+    std::string words;
+    for (const JsonMember& member : keys.own) {
+        if (member.key == "practice")
+            return {};
+        for (const std::string_view note : {"statement", "notes", "note", "comment", "description"})
+            if (member.key == note && member.value.kind == JsonValue::Kind::string)
+                words += member.value.text + '\n';
+    }
+    return words;
+}
+
 const UnknownKeys& unknownKeysIn(const Opaque& kept) {
     static const UnknownKeys none;
     const auto* keys = kept.as<UnknownKeys>();

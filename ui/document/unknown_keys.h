@@ -20,6 +20,10 @@ struct UnknownKeys {
     bool operator==(const UnknownKeys&) const = default;
 };
 
+/// Notes among them, one a line: "statement", "notes", "note", "comment", "description". None of a generated
+/// problem (`"practice"`), whose scene says by itself whether it needs a caution.
+std::string wordsIn(const UnknownKeys& keys);
+
 /// An object inside another: the key under which it stands, and which keys are known in it.
 using Inner = std::pair<std::string_view, KeyPlace>;
 

@@ -95,6 +95,14 @@ void GroupWriter::parts(const Handout& handout) {
     }
 }
 
+void GroupWriter::legs(const LegsTold& told) {
+    heading(told.heading);
+    table(told.table, 0);
+    joinLastTwo();
+    for (const Prose& remark : told.remarks)
+        prose(remark, kNote, 0).ink = Ink::note;
+}
+
 void GroupWriter::caution(const std::string& text) {
     begin(16);
     Block& block =
@@ -176,6 +184,8 @@ std::vector<Kept> handoutGroups(const Handout& handout, const DisplayList& figur
     if (!figure.groups.empty())
         out.figure(figure);
     out.parts(handout);
+    for (const LegsTold& legs : handout.legs)
+        out.legs(legs);
     if (!handout.caution.empty())
         out.caution(handout.caution);
     return out.take();

@@ -57,6 +57,14 @@ std::vector<Worked> workedAnswers(const Result& result, const ExplainOptions& op
     return answers;
 }
 
+std::vector<LegsTold> legsOfAnswers(const Result& result) {
+    std::vector<LegsTold> all;
+    for (std::size_t i = 0; i < std::max<std::size_t>(1, result.solved.solutions.size()); ++i)
+        if (const auto legs = legsOf(result.sketch, result.solved, i))
+            all.push_back(told(*legs, result.sketch));
+    return all;
+}
+
 /// `figureText` makes the output's own form of the figure.
 template <class FigureText>
 Handout handoutWith(const Result& result, const HandoutChoice& choice, FigureText figureText) {
@@ -102,8 +110,10 @@ Handout handoutOf(const Result& result, const HandoutChoice& choice, double divi
     handout.title = result.sketch.title;
     handout.given = statement(result.sketch);
     handout.question = question(result.sketch);
-    if (choice.solution)
+    if (choice.solution) {
         handout.answers = workedAnswers(result, options);
+        handout.legs = legsOfAnswers(result);
+    }
     handout.solution = choice.solution;
     if (needsCaution(result.sketch))
         handout.caution = cautionLine();

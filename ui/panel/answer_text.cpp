@@ -1,5 +1,6 @@
 #include "ui/panel/answer_text.h"
 
+#include "core/explain/caution.h"
 #include "core/sketch/shown.h"
 #include "ui/panel/check_text.h"
 #include "ui/panel/figure_rows.h"
@@ -143,8 +144,9 @@ QString valuesAsText(const Result& result, const ExplainOptions& options) {
     if (!result.solved.message().empty()) {
         all += text(result.solved.message().text()) + u'\n';
     }
+    const QString caution = needsCaution(result.sketch) ? u'\n' + text(cautionLine()) + u'\n' : QString();
     if (!shownSolution(result)) {
-        return all;
+        return all + caution;
     }
     const auto named = [&](std::size_t which, const QString& lines) {
         const QString name = answerName(result, which);
@@ -161,7 +163,7 @@ QString valuesAsText(const Result& result, const ExplainOptions& options) {
     for (const FigureRow& row : angleRows(result)) {
         all += (row.heading ? QStringLiteral("\n") : QString()) + asLine(row);
     }
-    return all + u'\n' + plainText(checkText(result, options)) + u'\n';
+    return all + u'\n' + plainText(checkText(result, options)) + u'\n' + caution;
 }
 
 } // namespace tailpoint

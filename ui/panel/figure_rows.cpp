@@ -1,6 +1,8 @@
 #include "ui/panel/figure_rows.h"
 
 #include "core/construct/reduction.h"
+#include "core/explain/legs.h"
+#include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
 #include "ui/document/given_edits.h"
 #include "ui/document/report_values.h"
@@ -82,6 +84,38 @@ void addTriangle(QList<FigureRow>& rows, const ForceTriangle& triangle, const Re
     }
     if (!triangle.knowns.empty()) {
         rows << FigureRow{knownsAddedUp(things, triangle.knowns), {}};
+    }
+}
+
+/// Angles of each leg, then between neighbours, then what each takes of the load.
+void addLegs(QList<FigureRow>& rows, const Legs& legs, const Result& result) {
+    const Sketch& sketch = result.sketch;
+    const Things& things = result.things();
+    const auto angle = [&](double value) { return onScreen(shownAngle(value, sketch)); };
+    const Words load = symbolWords(things, legs.load);
+    rows << FigureRow{{words(Figures::tr("Legs that carry ")), load},
+                      {Figures::tr("from horizontal"), Figures::tr("from vertical")},
+                      true};
+    for (const Leg& leg : legs.legs) {
+        rows << FigureRow{{symbolWords(things, leg.vector)},
+                          {angle(leg.fromHorizontal), angle(leg.fromVertical)}};
+    }
+    for (std::size_t i = 0; i + 1 < legs.legs.size(); ++i) {
+        const LegNeighbour& next = legs.legs[i].neighbours.back();
+        rows << FigureRow{{words(Figures::tr("between ")), symbolWords(things, legs.legs[i].vector),
+                           words(Figures::tr(" and ")), symbolWords(things, next.vector)},
+                          {angle(next.angle)}};
+    }
+    for (const Leg& leg : legs.legs) {
+        rows << FigureRow{{words(Figures::tr("tension over load, ")), symbolWords(things, leg.vector)},
+                          {onScreen(significant(leg.overLoad, sketch.figures))}};
+    }
+    for (const Leg& leg : legs.legs) {
+        if (leg.isLow) {
+            rows << FigureRow{{symbolWords(things, leg.vector),
+                               words(Figures::tr(" under 30°: codes advise against it, ask the maker"))},
+                              {}};
+        }
     }
 }
 
@@ -170,6 +204,9 @@ QList<FigureRow> angleRows(const Result& result) {
         }
         if (result.construction.triangle) {
             addTriangle(rows, *result.construction.triangle, result);
+        }
+        if (const auto legs = legsOf(result.sketch, result.solved, result.chosen)) {
+            addLegs(rows, *legs, result);
         }
     }
     return rows;

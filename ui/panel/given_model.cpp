@@ -16,14 +16,6 @@ int forcesOf(const SketchDocument& document) {
     return static_cast<int>(document.sketch().forces.size());
 }
 
-QString withTolerance(QString shown, std::optional<double> plusMinus) {
-    return plusMinus ? shown + QStringLiteral(" ± ") + text(shortest(*plusMinus)) : shown;
-}
-
-QString withUnit(const QString& shown, const Sketch& sketch) {
-    return shown + QLatin1Char(' ') + text(symbolOf(sketch.forceUnit));
-}
-
 } // namespace
 
 GivenModel::GivenModel(SketchDocument& document, QObject* parent)
@@ -92,13 +84,16 @@ QString GivenModel::noteOf(int vector) const {
     if (sketch.smallest == force.name) {
         return tr("smallest");
     }
+    if (const QString typed = onScreen(asTyped(vector, Entry::magnitude)); !typed.isEmpty()) {
+        return typed; // what is computed with comes first
+    }
     if (force.lineOfActionOnly) {
         return tr("either sense");
     }
     if (vector == kSumIndex) {
         return isEquilibrium(sketch) ? tr("\u03a3F = 0") : tr("resultant");
     }
-    return asTyped(vector, Entry::magnitude);
+    return {};
 }
 
 QVariant GivenModel::shown(int vector, int column) const {
@@ -117,11 +112,8 @@ QVariant GivenModel::shown(int vector, int column) const {
     if (isToFind(sketch, vector, *cellAt(column))) {
         return tr("to find");
     }
-    return column == MagnitudeColumn
-               ? withUnit(withTolerance(onScreen(shownForce(*force.magnitude.value, sketch, Origin::typed)),
-                                        force.magnitude.plusMinus),
-                          sketch)
-               : withTolerance(onScreen(shownAsGiven(force.direction, sketch)), force.direction.plusMinus);
+    return onScreen(column == MagnitudeColumn ? shownWithTolerance(force.magnitude, sketch)
+                                              : shownWithTolerance(force.direction, sketch));
 }
 
 const std::string& GivenModel::nameAt(const QModelIndex& index) const {
@@ -153,24 +145,16 @@ QString GivenModel::asTyped(int vector, Entry cell) const {
     return cell == Entry::direction && angle && angle->typed ? text(shownAsTyped(*angle->typed)) : QString();
 }
 
-/// The sheet's unit as it stands behind a number.
-QString GivenModel::unitBehind(Entry cell) const {
-    const Sketch& sketch = m_document.sketch();
-    if (cell == Entry::direction && sketch.angleUnit == AngleUnit::deg) {
-        return QStringLiteral("\u00b0");
-    }
-    return u' ' + text(cell == Entry::magnitude ? symbolOf(sketch.forceUnit) : nameOf(sketch.angleUnit));
-}
-
 /// For the tooltip: what is kept where the cell shows less.
 QString GivenModel::kept(int vector, Entry cell) const {
-    const QString full = onScreen(editedText(m_document.sketch(), vector, cell));
-    const QString typed = onScreen(asTyped(vector, cell));
-    if (!typed.isEmpty()) {
-        return tr("given as %1, kept as %2").arg(typed, full + unitBehind(cell));
+    const Sketch& sketch = m_document.sketch();
+    const QString kept = onScreen(keptText(sketch, vector, cell));
+    if (!asTyped(vector, cell).isEmpty()) {
+        const QString whole = stated(vector, cell);
+        return shownInFull(vector, cell) ? whole : tr("%1; kept as %2").arg(whole, kept);
     }
     return shownInFull(vector, cell) ? tr("Type a value; Space makes it given or one to find")
-                                     : tr("kept as %1").arg(full);
+                                     : tr("kept as %1").arg(kept);
 }
 
 QString GivenModel::accessible(const QModelIndex& index) const {
@@ -187,7 +171,7 @@ QString GivenModel::accessible(const QModelIndex& index) const {
     }
     const QString typed = cell ? asTyped(vector, *cell) : QString();
     return typed.isEmpty() ? tr("%1 of %2: %3").arg(what, name, value)
-                           : tr("%1 of %2: %3, given as %4").arg(what, name, value, typed);
+                           : tr("%1 of %2: %3, given as %4").arg(what, name, value, onScreen(typed));
 }
 
 QVariant GivenModel::data(const QModelIndex& index, int role) const {
@@ -280,6 +264,20 @@ std::optional<Refused> GivenModel::whyRefused(const QModelIndex& index) const {
     const bool inside = index.isValid() && hasVector(m_document.sketch(), vectorAt(index.row()));
     const Draft* draft = inside ? draftAt(index) : nullptr;
     return draft ? std::optional(Refused{draft->message, draft->readings}) : std::nullopt;
+}
+
+QString GivenModel::statedAt(const QModelIndex& index) const {
+    const auto cell = index.isValid() ? cellAt(index.column()) : std::nullopt;
+    const int vector = index.isValid() ? vectorAt(index.row()) : kNoVector;
+    return cell && hasVector(m_document.sketch(), vector) && !asTyped(vector, *cell).isEmpty()
+               ? stated(vector, *cell)
+               : QString();
+}
+
+QString GivenModel::stated(int vector, Entry cell) const {
+    const Sketch& sketch = m_document.sketch();
+    const Force& force = vectorOf(sketch, vector);
+    return cell == Entry::magnitude ? asStated(force.magnitude, sketch) : asStated(force.direction, sketch);
 }
 
 Sentence GivenModel::waitingFault() const {

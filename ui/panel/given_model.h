@@ -45,6 +45,8 @@ public:
     void forgetDrafts();
     /// Why the text that waits in a cell was not taken; empty where none waits.
     std::optional<Refused> whyRefused(const QModelIndex& index) const;
+    /// What was stated in a unit of its own, with what the sheet makes of it; empty where nothing was.
+    QString statedAt(const QModelIndex& index) const;
     /// "P: ..." of the first text that still waits to be mended; empty where there is none.
     Sentence waitingFault() const;
 
@@ -60,7 +62,7 @@ private:
     QString accessible(const QModelIndex& index) const;
     bool shownInFull(int vector, Entry cell) const;
     QString asTyped(int vector, Entry cell) const;
-    QString unitBehind(Entry cell) const;
+    QString stated(int vector, Entry cell) const;
     QString kept(int vector, Entry cell) const;
     void keepDraft(const QModelIndex& index, const QString& text, const Refused& why);
 

@@ -135,7 +135,7 @@ void GivenView::sayCell(const QModelIndex& cell) {
         sayWhy(*why, cell);
         return;
     }
-    say({}, false);
+    say(m_model->statedAt(cell), false);
     if (const Sentence fault = m_model->waitingFault(); !fault.empty()) {
         showFault(htmlOf(fault));
     }

@@ -66,7 +66,7 @@ void Panel::build() {
     m_vectorTable->setWholeValues({1, 2, 3, 4});
     m_vectorTable->setModel(m_vectors);
     m_angleTable->setObjectName(QStringLiteral("angleTable"));
-    m_angleTable->setAccessibleName(tr("Parallelogram and force triangle"));
+    m_angleTable->setAccessibleName(tr("Parallelogram, force triangle and legs"));
     m_angleTable->setShares({48, 22, 30});
     m_angleTable->setMostRows(20);
     m_angleTable->setWholeValues({1, 2});

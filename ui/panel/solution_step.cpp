@@ -230,7 +230,7 @@ bool SolutionStep::eventFilter(QObject* watched, QEvent* event) {
         emit pointed(false);
     else if (event->type() == QEvent::KeyPress &&
              static_cast<QKeyEvent*>(event)->matches(QKeySequence::Copy)) {
-        QApplication::clipboard()->setText(plainText());
+        QApplication::clipboard()->setText(plainText() + m_copiedBelow);
         return true;
     }
     return QWidget::eventFilter(watched, event);
@@ -248,7 +248,7 @@ void SolutionStep::contextMenuEvent(QContextMenuEvent* event) {
     QAction* latex = menu.addAction(tr("Copy its formulas as LaTeX"));
     const QAction* chosen = menu.exec(event->globalPos());
     if (chosen == text)
-        QApplication::clipboard()->setText(plainText());
+        QApplication::clipboard()->setText(plainText() + m_copiedBelow);
     if (chosen == latex) {
         std::string lines;
         for (const Working& working : m_step.workings)

@@ -44,6 +44,8 @@ public:
     /// Lays the step out for this width and says how high it is.
     int layOut(int width);
     QString plainText() const;
+    /// What goes along with a copy of its text.
+    void setCopiedBelow(const QString& text) { m_copiedBelow = text; }
 
 signals:
     void pointed(bool inside); ///< the pointer or the keyboard is on this step
@@ -75,6 +77,7 @@ private:
     int m_width = -1, m_height = 0;
     double m_y = 0;
     bool m_lit = false;
+    QString m_copiedBelow;
 };
 
 } // namespace tailpoint

@@ -1,8 +1,10 @@
 #include "ui/panel/solution_view.h"
 
 #include "core/construct/reduction.h"
+#include "core/explain/caution.h"
 #include "ui/document/sketch_document.h"
 #include "ui/panel/solution_step.h"
+#include "ui/style/symbols.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -43,8 +45,11 @@ void SolutionView::refresh() {
     m_worked = m_document.result().worked(m_options);
     while (m_steps.size() < m_worked->steps.size())
         m_steps.push_back(addStep());
-    for (std::size_t i = 0; i < m_worked->steps.size(); ++i)
+    const QString caution = copiedCaution();
+    for (std::size_t i = 0; i < m_worked->steps.size(); ++i) {
         m_steps[i]->show(m_worked->steps[i], static_cast<int>(i) + 1);
+        m_steps[i]->setCopiedBelow(caution);
+    }
     if (m_lit >= static_cast<int>(m_worked->steps.size()))
         setLit(-1);
     relayout();
@@ -123,8 +128,12 @@ QString SolutionView::plainText() const {
     return QString::fromStdString(toText(*m_worked, Minus::typographic));
 }
 
+QString SolutionView::copiedCaution() const {
+    return needsCaution(m_document.sketch()) ? u'\n' + text(cautionLine()) + u'\n' : QString();
+}
+
 void SolutionView::copy() {
-    QApplication::clipboard()->setText(plainText());
+    QApplication::clipboard()->setText(plainText() + copiedCaution());
 }
 
 void SolutionView::foldAll() {

@@ -38,7 +38,8 @@ public:
     void refreshNow() { refresh(); }      ///< not with the next frame
     int litStep() const { return m_lit; } ///< -1: none
     QRect stepRect(int step) const;       ///< in this widget
-    QString plainText() const;            ///< the whole solution
+    QString plainText() const;     ///< the whole solution
+    QString copiedCaution() const; ///< what goes along with a copy of it; empty: nothing
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;

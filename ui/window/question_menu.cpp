@@ -105,8 +105,11 @@ void QuestionMenu::prepare() {
     const int selected = m_parts.canvas.selected();
     const bool smallest = askingSmallest(result, selected).has_value();
     m_smallest->setEnabled(smallest);
+    const int beside = besideSmallest(result.sketch, selected);
     m_smallest->setText(
-        smallest
+        smallest && beside >= 0
+            ? tr("Find the &smallest %1 that balances with %2").arg(nameOf(selected), nameOf(beside))
+        : smallest
             ? tr("Find the &smallest %1 that keeps %2 on its line").arg(nameOf(selected), nameOf(kSumIndex))
             : tr("Find the smallest force (select it first)"));
     m_other->setEnabled(result.solved.solutions.size() == 2);

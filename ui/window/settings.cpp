@@ -56,7 +56,7 @@ Sketch Settings::newSketch() const {
     Sketch sketch = emptySketch();
     const std::string force = read("sheet/forceUnit", QString()).toStdString();
     const std::string angle = read("sheet/angleUnit", QString()).toStdString();
-    sketch.forceUnit = forceUnitFrom(force).value_or(sketch.forceUnit);
+    sketch.forceUnit = sheetForceUnitFrom(force).value_or(sketch.forceUnit);
     sketch.angleUnit = angleUnitFrom(angle).value_or(sketch.angleUnit);
     sketch.figures = within(read("sheet/figures", sketch.figures), 1, 12, sketch.figures);
     sketch.moreAfterOne = read("sheet/moreAfterOne", sketch.moreAfterOne);

@@ -65,10 +65,10 @@ SheetMenu::SheetMenu(const WindowParts& parts, QMenu* menu) : QObject(menu), m_p
     showConstruction();
 }
 
-/// A title that speaks of lifting or anchoring asks for the caution by itself: then it can't be switched off.
+/// A scene of lifting, towing or anchoring asks for the caution by itself: then it can't be switched off.
 void SheetMenu::addCaution(QMenu* menu) {
     QAction* caution =
-        addSwitch(menu, {"caution", tr("&Lifting or anchoring: show the caution")}, [this](bool on) {
+        addSwitch(menu, {"caution", tr("&Lifting, towing or anchoring: show the caution")}, [this](bool on) {
             Sketch after = m_parts.document.sketch();
             after.caution = on;
             m_parts.document.edit(after, on ? tr("Show the caution") : tr("Leave out the caution"));
@@ -76,7 +76,7 @@ void SheetMenu::addCaution(QMenu* menu) {
     connect(menu, &QMenu::aboutToShow, caution, [this, caution] {
         const Sketch& sketch = m_parts.document.sketch();
         caution->setChecked(needsCaution(sketch));
-        caution->setEnabled(!titleAsksCaution(sketch));
+        caution->setEnabled(!sceneAsksCaution(sketch));
     });
 }
 
@@ -102,7 +102,7 @@ void SheetMenu::apply(const Sketch& after, const QString& step) {
 void SheetMenu::addUnits(QMenu* menu) {
     QMenu* forces = menu->addMenu(tr("&Force unit"));
     auto* forceGroup = new QActionGroup(forces);
-    for (ForceUnit unit : kForceUnits) {
+    for (ForceUnit unit : kSheetForceUnits) {
         const QString symbol = text(symbolOf(unit));
         addChoice(
             forces, forceGroup, QStringLiteral("unit-") + symbol, symbol,

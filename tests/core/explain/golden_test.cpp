@@ -56,12 +56,37 @@ ExplainOptions parallelograms() {
     return options;
 }
 
+Sketch inKilonewtons(Sketch made) {
+    made.forceUnit = ForceUnit::kN;
+    return made;
+}
+
+Sketch bridle(double second) {
+    return balanced({force("A", 2.5, 35), force("B", 2.5, second), force("W", kToFind, -90)});
+}
+
+Sketch leastGuy(double line) {
+    return smallest(balanced({force("W", 12, -90), force("A", kToFind, line), force("B", kToFind, kToFind)}),
+                    "B");
+}
+
 std::vector<Golden> goldens() {
     const Sketch raft = sketch({force("P", 340, 25), force("Q", 275, -40)});
     const Sketch two = sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10));
     const Sketch five = sketch({force("P", 340, 25), force("Q", 275, -40), force("S", 160, 118),
                                 force("T", 210, -152.5), force("U", 95, 90)});
     return {
+        {"one-unknown", inKilonewtons(bridle(145)), {}},
+        {"one-unknown-within-rounding", inKilonewtons(bridle(145.1)), {}},
+        {"one-direction-of-a-sum",
+         sketch({force("P", 3, 0), force("Q", 4, 90), force("T", 2, 200)}, force("R", 3.5, kToFind)),
+         {}},
+        {"smallest-at-rest", inKilonewtons(leastGuy(50)), {}},
+        {"smallest-at-rest-by-components", inKilonewtons(leastGuy(50)), by(Method::components)},
+        {"smallest-that-would-turn-the-other", inKilonewtons(leastGuy(-50)), {}},
+        {"smallest-beside-a-force",
+         smallest(sketch({force("A", kToFind, 60), force("B", kToFind, kToFind)}, force("R", 10, 90)), "B"),
+         {}},
         {"raft", raft, {}},
         {"raft-by-hand", raft, byHand()},
         {"equal-forces", sketch({force("F1", 200, 70), force("F2", 200, 110)}), {}},

@@ -42,11 +42,11 @@ TEST(Figure, AngleValuesStandAtTheirArcs) {
 
 TEST(Figure, TitleBlockSaysTitleScaleAxisAndFigures) {
     Sketch given = raft();
-    given.title = "Survey raft on two tow lines";
+    given.title = "Survey raft on two lines";
     given.reference = {90, Sense::cw};
     given.figures = 4;
     EXPECT_EQ(textsOf(groupOf(drawn(given).figure, "titleblock")),
-              (Strings{"Survey raft on two tow lines", "1 division = 50 N", "from +y, cw", "4 figures"}));
+              (Strings{"Survey raft on two lines", "1 division = 50 N", "from +y, cw", "4 figures"}));
 }
 
 /// The side that the line of action of B runs along, and the one that nothing runs along.

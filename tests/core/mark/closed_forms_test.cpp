@@ -24,7 +24,7 @@ struct Asked {
 
 Force mass(std::string name, double kilogrammes, double direction) {
     Force made = force(std::move(name), kToFind, direction);
-    made.magnitude = magnitudeOf({kilogrammes, ForceUnit::kgf, {}}, ForceUnit::N);
+    made.magnitude = magnitudeOf({kilogrammes, ForceUnit::kgf, {}}, ForceUnit::N, kStandardGravity);
     return made;
 }
 

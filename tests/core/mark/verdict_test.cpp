@@ -301,7 +301,7 @@ TEST(MarkVerdict, AMixtureOfBothAnswersIsNamed) {
 
 TEST(MarkVerdict, AWeightMayBeTakenWithAnyUsualValueOfG) {
     Sketch hung = balanced({force("T_A", kToFind, 150), force("T_B", kToFind, 45), force("W", 0, 270)});
-    hung.forces[2].magnitude = magnitudeOf({25, ForceUnit::kgf, {}}, ForceUnit::N);
+    hung.forces[2].magnitude = magnitudeOf({25, ForceUnit::kgf, {}}, ForceUnit::N, kStandardGravity);
     hung.figures = 5;
     // Python: 25 g sin 135° / sin 105° with g = 9.80665, 9.81, 9.80
     for (const char* value : {"179.47", "179.54", "179.35"})

@@ -110,8 +110,12 @@ struct MagnitudeRow {
     const char* text;
     ForceUnit sheet;
     double value;
-    std::optional<double> plusMinus;
+    std::optional<Tolerance> tolerance;
 };
+
+Tolerance sides(double plus, double minus) {
+    return {plus, minus, false};
+}
 
 TEST(TypedMagnitudes, AreConvertedToTheUnitOfTheSheet) {
     const MagnitudeRow table[] = {{"340", ForceUnit::N, 340, {}},
@@ -126,19 +130,57 @@ TEST(TypedMagnitudes, AreConvertedToTheUnitOfTheSheet) {
                                   {"1 kgf", ForceUnit::N, 9.80665, {}},
                                   {"0", ForceUnit::kN, 0, {}},
                                   {"1.5e3 N", ForceUnit::kN, 1.5, {}},
-                                  {"340 +- 5", ForceUnit::N, 340, 5},
-                                  {"340 \u00B1 5", ForceUnit::N, 340, 5},
-                                  {"340\u00B15N", ForceUnit::N, 340, 5},
-                                  {"340 +/- 5 N", ForceUnit::N, 340, 5},
-                                  {"340 +\u2212 5", ForceUnit::N, 340, 5},
-                                  {"1.2 \u00B1 0.1 kN", ForceUnit::N, 1200, 100},
-                                  {"1.2 kN \u00B1 0.1", ForceUnit::N, 1200, 100},
-                                  {"1.2 kN \u00B1 50 N", ForceUnit::N, 1200, 50}};
+                                  {"340 +- 5", ForceUnit::N, 340, plusMinus(5)},
+                                  {"340 \u00B1 5", ForceUnit::N, 340, plusMinus(5)},
+                                  {"340\u00B15N", ForceUnit::N, 340, plusMinus(5)},
+                                  {"340 +/- 5 N", ForceUnit::N, 340, plusMinus(5)},
+                                  {"340 +\u2212 5", ForceUnit::N, 340, plusMinus(5)},
+                                  {"1.2 \u00B1 0.1 kN", ForceUnit::N, 1200, plusMinus(100)},
+                                  {"1.2 kN \u00B1 0.1", ForceUnit::N, 1200, plusMinus(100)},
+                                  {"1.2 kN \u00B1 50 N", ForceUnit::N, 1200, plusMinus(50)},
+                                  {"340 \u00B1 5 %", ForceUnit::N, 340, plusMinusPercent(5)},
+                                  {"340 +-5%", ForceUnit::N, 340, plusMinusPercent(5)},
+                                  {"1.2 kN +/- 2.5 %", ForceUnit::N, 1200, plusMinusPercent(2.5)},
+                                  {"340 +5/-0", ForceUnit::N, 340, sides(5, 0)},
+                                  {"340 +5 -0", ForceUnit::N, 340, sides(5, 0)},
+                                  {"340+5/\u22120", ForceUnit::N, 340, sides(5, 0)},
+                                  {"340 - 2 / + 5", ForceUnit::N, 340, sides(5, 2)},
+                                  {"1.2 +0.1/-0.05 kN", ForceUnit::N, 1200, sides(100, 50)},
+                                  {"1.2 kN +100 N/-0.05", ForceUnit::N, 1200, sides(100, 50)},
+                                  {"1,2 kN +0,1/-0", ForceUnit::N, 1200, sides(100, 0)},
+                                  {"10 daN", ForceUnit::N, 100, {}},
+                                  {"1.5 tonf", ForceUnit::N, 14709.975, {}},
+                                  {"2 short tonf", ForceUnit::kip, 4, {}},
+                                  {"2 short   tonf \u00B1 1 %", ForceUnit::lbf, 4000, plusMinusPercent(1)}};
     for (const MagnitudeRow& row : table) {
         const Typed<TypedMagnitude> typed = parseMagnitude(row.text, row.sheet);
         ASSERT_EQ(messageOf(typed), "") << row.text;
         EXPECT_EQ(std::get<TypedMagnitude>(typed).value, row.value) << row.text;
-        EXPECT_EQ(std::get<TypedMagnitude>(typed).plusMinus, row.plusMinus) << row.text;
+        EXPECT_EQ(std::get<TypedMagnitude>(typed).tolerance, row.tolerance) << row.text;
+    }
+}
+
+TEST(TypedLoads, KeepTheUnitInWhichTheyAreTyped) {
+    struct Row {
+        const char* text;
+        TypedLoad load;
+    };
+    const Row table[] = {{"340", {340, ForceUnit::kN, {}}},
+                         {"850 kg", {850, MassUnit::kg, {}}},
+                         {"1t", {1, MassUnit::t, {}}},
+                         {"100 daN", {100, ForceUnit::daN, {}}},
+                         {"1.5 short tonf", {1.5, ForceUnit::shortTonf, {}}},
+                         {"850 kg ± 5 %", {850, MassUnit::kg, plusMinusPercent(5)}},
+                         {"1 t +50 kg/-0", {1, MassUnit::t, sides(0.05, 0)}},
+                         {"1.2 ± 0.1 t", {1.2, MassUnit::t, plusMinus(0.1)}},
+                         {"1.2 kN ± 50 N", {1.2, ForceUnit::kN, plusMinus(0.05)}}};
+    for (const Row& row : table) {
+        const Typed<TypedLoad> typed = parseLoad(row.text, ForceUnit::kN);
+        ASSERT_EQ(messageOf(typed), "") << row.text;
+        const auto& load = std::get<TypedLoad>(typed);
+        EXPECT_EQ(load.value, row.load.value) << row.text;
+        EXPECT_EQ(load.unit, row.load.unit) << row.text;
+        EXPECT_EQ(load.tolerance, row.load.tolerance) << row.text;
     }
 }
 
@@ -156,7 +198,21 @@ TEST(TypedMagnitudes, AreRefusedWithTheMend) {
                          {"340 +- 0", "tolerance"},
                          {"340 +- -5", "tolerance"},
                          {"340 +- ", "can't be read"},
-                         {"340 +-5%", "left over"},
+                         {"340 +-5%%", "left over"},
+                         {"340 +5", "one side"},
+                         {"340 -5", "one side"},
+                         {"340 +5/+0", "one side"},
+                         {"340 +5/", "one side"},
+                         {"340 + -5/-0", "one side"},
+                         {"340 +0/-0", "tolerance that is not above 0"},
+                         {"340 +5 %/-0", "percentage of one side"},
+                         {"340 +5/-0 %", "percentage of one side"},
+                         {"0 \u00B1 5 %", "percentage of 0"},
+                         {"850 kg", "is a mass; type a force, in N say"},
+                         {"340 N \u00B1 1 kg", "a mass and a force"},
+                         {"2 ton", "which ton? Type t for"},
+                         {"2 short tons", "which short tons?"},
+                         {"2 short", "'short ' is not a unit"},
                          {"N", "can't be read"},
                          {"1.2.3 kN", "two decimal marks"},
                          {"340 +- 5 +- 6", "left over"},
@@ -191,12 +247,18 @@ TEST(TypedDirections, CanBeAnglesInAnyUnit) {
 }
 
 TEST(TypedDirections, CanCarryATolerance) {
-    EXPECT_EQ(directionFrom("25 ± 0.5").plusMinus, 0.5);
-    EXPECT_EQ(directionFrom("25° +- 0.5°").plusMinus, 0.5);
-    EXPECT_EQ(directionFrom("50 gon ± 10").plusMinus, 9);
-    EXPECT_EQ(directionFrom("3:4 ± 1").plusMinus, 1);
-    EXPECT_EQ(directionFrom("N30E +- 2").plusMinus, 2);
-    EXPECT_FALSE(directionFrom("25").plusMinus);
+    EXPECT_EQ(directionFrom("25 ± 0.5").tolerance, plusMinus(0.5));
+    EXPECT_EQ(directionFrom("25° +- 0.5°").tolerance, plusMinus(0.5));
+    EXPECT_EQ(directionFrom("50 gon ± 10").tolerance, plusMinus(9));
+    EXPECT_EQ(directionFrom("3:4 ± 1").tolerance, plusMinus(1));
+    EXPECT_EQ(directionFrom("N30E +- 2").tolerance, plusMinus(2));
+    EXPECT_EQ(directionFrom("25 \u00B1 5 %").tolerance, plusMinusPercent(5));
+    EXPECT_EQ(directionFrom("25 +2/-0").tolerance, sides(2, 0));
+    EXPECT_EQ(directionFrom("-40\u00B0 +2\u00B0/-1.5\u00B0").tolerance, sides(2, 1.5));
+    EXPECT_EQ(directionFrom("50 gon -10 +0").tolerance, sides(0, 9));
+    EXPECT_EQ(directionFrom("3:4 +2/-0").tolerance, sides(2, 0));
+    EXPECT_EQ(directionFrom("N30E +2/\u22121").tolerance, sides(2, 1));
+    EXPECT_FALSE(directionFrom("25").tolerance);
 }
 
 TEST(TypedDirections, CanBeSlopes) {
@@ -237,16 +299,30 @@ TEST(TypedDirections, AreRefusedWithTheMend) {
         const char* text;
         const char* reason;
     };
-    const Row table[] = {{"", "can't be read"},        {"25 x", "is not a unit"},
-                         {"25 grad", "is not a unit"}, {"0:0", "points nowhere"},
-                         {"3:", "can't be read"},      {":4", "can't be read"},
-                         {"3:4:5", "left over"},       {"N120E", "no bearing"},
-                         {"N30", "no bearing"},        {"N30N", "no bearing"},
-                         {"E30N", "left over"},        {"NN", "no bearing"},
-                         {"N30EE", "left over"},       {"25 ± 0", "tolerance"},
-                         {"25 deg deg", "left over"},  {"25° :4", "left over"},
-                         {"1e999", "too large"},       {"3:1e999", "too large"},
-                         {"north", "left over"},       {"abc", "N30E"}};
+    const Row table[] = {{"", "can't be read"},
+                         {"25 x", "is not a unit"},
+                         {"25 grad", "is not a unit"},
+                         {"0:0", "points nowhere"},
+                         {"3:", "can't be read"},
+                         {":4", "can't be read"},
+                         {"3:4:5", "left over"},
+                         {"N120E", "no bearing"},
+                         {"N30", "no bearing"},
+                         {"N30N", "no bearing"},
+                         {"E30N", "left over"},
+                         {"NN", "no bearing"},
+                         {"N30EE", "left over"},
+                         {"25 ± 0", "tolerance"},
+                         {"25 deg deg", "left over"},
+                         {"25° :4", "left over"},
+                         {"1e999", "too large"},
+                         {"3:1e999", "too large"},
+                         {"north", "left over"},
+                         {"abc", "N30E"},
+                         {"25 +2", "one side"},
+                         {"3:4 \u00B1 5 %", "percentage of no angle"},
+                         {"N30E +-5%", "percentage of no angle"},
+                         {"0 \u00B1 5 %", "percentage of 0"}};
     for (const Row& row : table) {
         const std::string message = messageOf(parseDirection(row.text, AngleUnit::deg));
         EXPECT_NE(message.find(row.reason), std::string::npos)
@@ -288,6 +364,9 @@ TEST(TypedTexts, AreRefusedEachWithItsCode) {
                          {negative, As::magnitude, "-340"},
                          {toleranceNotPositive, As::magnitude, "340 +- 0"},
                          {toleranceNotPositive, As::direction, "25 +- -1"},
+                         {toleranceOneSided, As::magnitude, "340 +5"},
+                         {tolerancePercent, As::magnitude, "340 +5/-0 %"},
+                         {unitOfAnotherKind, As::magnitude, "850 kg"},
                          {bearing, As::direction, "N91E"},
                          {bearing, As::direction, "N30N"},
                          {pointsNowhere, As::direction, "0:0"}};

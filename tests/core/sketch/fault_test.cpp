@@ -77,20 +77,75 @@ const Row kRows[] = {
     {angleTooLarge, "forces[0].direction", "1e+300 is beyond 1e10",
      [](Sketch& s) { s.forces[0].direction.form = AngleForm{1e300}; }},
     {toleranceTooLarge, "forces[0].direction.plusMinus", "more than 10000000000",
-     [](Sketch& s) { s.forces[0].direction.plusMinus = 1e11; }},
+     [](Sketch& s) { s.forces[0].direction.tolerance = plusMinus(1e11); }},
     {angleTooLarge, "reference.axis", "-1e+300 is beyond 1e10",
      [](Sketch& s) { s.reference.axisDegrees = -1e300; }},
     {notFinite, "sum.direction", "finite", [](Sketch& s) { s.sum.direction.form = AngleForm{-kInfinite}; }},
     {toleranceNotPositive, "forces[0].magnitude.plusMinus", "above 0",
-     [](Sketch& s) { s.forces[0].magnitude.plusMinus = 0; }},
-    {toleranceNotPositive, "forces[0].magnitude.plusMinus", "above 0",
-     [](Sketch& s) { s.forces[0].magnitude.plusMinus = kNoNumber; }},
+     [](Sketch& s) { s.forces[0].magnitude.tolerance = plusMinus(0); }},
+    {toleranceNotPositive, "forces[0].magnitude.plus", "above 0",
+     [](Sketch& s) { s.forces[0].magnitude.tolerance = plusMinus(kNoNumber); }},
     {toleranceNotPositive, "forces[0].direction.plusMinus", "above 0",
-     [](Sketch& s) { s.forces[0].direction.plusMinus = -1; }},
+     [](Sketch& s) { s.forces[0].direction.tolerance = plusMinus(-1); }},
     {toleranceWithoutValue, "sum.magnitude.plusMinus", "needs a given value",
-     [](Sketch& s) { s.sum.magnitude.plusMinus = 5; }},
+     [](Sketch& s) { s.sum.magnitude.tolerance = plusMinus(5); }},
     {toleranceWithoutValue, "sum.direction.plusMinus", "needs a given value",
-     [](Sketch& s) { s.sum.direction.plusMinus = 5; }},
+     [](Sketch& s) { s.sum.direction.tolerance = plusMinus(5); }},
+    {toleranceNotPositive, "forces[0].magnitude.plus", "above 0",
+     [](Sketch& s) {
+         s.forces[0].magnitude.tolerance = Tolerance{5, -1, false};
+     }},
+    {toleranceTooLarge, "forces[0].magnitude.plus", "more than 1e+150",
+     [](Sketch& s) {
+         s.forces[0].magnitude.tolerance = Tolerance{1e151, 0, false};
+     }},
+    {toleranceUneven, "forces[0].magnitude.plusMinusPercent", "the same both ways",
+     [](Sketch& s) {
+         s.forces[0].magnitude.tolerance = Tolerance{5, 0, true};
+     }},
+    {toleranceOfNoNumber, "forces[0].direction.plusMinusPercent", "no percentage",
+     [](Sketch& s) {
+         s.forces[0].direction = {SlopeForm{3, 4}, plusMinusPercent(5)};
+     }},
+    {toleranceOfNoNumber, "forces[0].direction.plusMinusPercent", "no percentage",
+     [](Sketch& s) {
+         s.forces[0].direction = {BearingForm{'N', 30, 'E'}, plusMinusPercent(5)};
+     }},
+    {limitOutOfRange, "forces[0].limit", "above 0",
+     [](Sketch& s) {
+         s.forces[0].limit = TypedForce{0, ForceUnit::kN, {}};
+     }},
+    {limitOutOfRange, "sum.limit", "above 0",
+     [](Sketch& s) {
+         s.sum.limit = TypedForce{-1, MassUnit::t, {}};
+     }},
+    {limitOutOfRange, "forces[0].limit", "up to 1e150",
+     [](Sketch& s) {
+         s.forces[0].limit = TypedForce{1e149, ForceUnit::kN, {}};
+     }},
+    {limitOutOfRange, "forces[0].limit", "above 0",
+     [](Sketch& s) {
+         s.forces[0].limit = TypedForce{kNoNumber, ForceUnit::N, {}};
+     }},
+    {limitWithTolerance, "forces[0].limit", "no tolerance",
+     [](Sketch& s) {
+         s.forces[0].limit = TypedForce{10, ForceUnit::N, plusMinus(1)};
+     }},
+    {permittedOutOfRange, "forces[1].permitted.within", "above 0",
+     [](Sketch& s) {
+         s.forces[1].permitted = Permitted{90, 0};
+     }},
+    {permittedOutOfRange, "forces[1].permitted.within", "up to a half turn (180.0°)",
+     [](Sketch& s) {
+         s.forces[1].permitted = Permitted{90, 180.5};
+     }},
+    {angleTooLarge, "forces[1].permitted.axis", "beyond 1e10",
+     [](Sketch& s) {
+         s.forces[1].permitted = Permitted{1e11, 20};
+     }},
+    {gravityOutOfRange, "gravity", "0 is outside 0.01 to 100", [](Sketch& s) { s.gravity = 0; }},
+    {gravityOutOfRange, "gravity", "101 is outside", [](Sketch& s) { s.gravity = 101; }},
+    {gravityOutOfRange, "gravity", "9.80665 is the standard", [](Sketch& s) { s.gravity = kNoNumber; }},
     {nameLength, "forces[0].name", "1 to 16 characters", [](Sketch& s) { s.forces[0].name = ""; }},
     {nameLength, "forces[0].name", "this one has 17",
      [](Sketch& s) { s.forces[0].name = "12345678901234567"; }},

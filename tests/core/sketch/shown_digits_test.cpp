@@ -12,11 +12,11 @@ namespace {
 
 TEST(ShownDigits, AMagnitudeSetByHandIsTheOneThatIsShown) {
     Force moved = force("P", 340, 25);
-    moved.magnitude.plusMinus = 2;
+    moved.magnitude.tolerance = plusMinus(2);
     moved.magnitude.typed = TypedForce{34, ForceUnit::kgf, {}};
     setShownMagnitude(moved, 347.83, sheet());
     EXPECT_EQ(moved.magnitude.value, 348); // three figures
-    EXPECT_EQ(moved.magnitude.plusMinus, 2) << "the tolerance stays";
+    EXPECT_EQ(moved.magnitude.tolerance, plusMinus(2)) << "the tolerance stays";
     EXPECT_FALSE(moved.magnitude.typed) << "nobody typed this value";
 }
 

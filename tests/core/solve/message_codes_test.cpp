@@ -23,11 +23,18 @@ std::vector<Row> tooManyOrTooFew() {
     const std::vector<Force> raft{force("P", 340, 25), force("Q", 275, -40)};
     return {
         {sketch({force("P", kToFind, kToFind)}), Code::tooManyUnknowns},
+        {balanced({force("W", 4, -90), force("A", kToFind, 40), force("B", kToFind, 90),
+                   force("C", kToFind, 140)}),
+         Code::tooManyUnknowns,
+         {Code::indeterminate}},
         {sketch({force("P", kToFind, 25), force("Q", 4, 4)}, force("R", 5, 20)),
          Code::oneUnknown,
          {Code::noMagnitudeHolds}},
-        {balanced({force("P", kToFind, 25), force("Q", 4, 205)}), Code::oneUnknown, {Code::holdsByChance}},
-        {balanced({force("P", 4, kToFind), force("Q", 4, 90)}), Code::oneUnknown, {Code::holdsByChance}},
+        {balanced({force("P", kToFind, 25), force("Q", 4, 205)}), Code::holdsByChance},
+        {balanced({force("P", 4, kToFind), force("Q", 4, 90)}), Code::holdsByChance},
+        // 0.002 of P is left across the line, where the directions alone may leave 8 sin 0.05 degrees =
+        // 0.007.
+        {balanced({force("P", kToFind, 25), force("Q", 4, 205.03)}), Code::holdsWithinRounding},
         {balanced({force("P", 3, kToFind), force("Q", 4, 90)}), Code::oneUnknown, {Code::noDirectionHolds}},
         {balanced({force("P", 340, 25), force("Q", 340, 205)}), Code::equationHolds, {Code::freeTwo}},
         // 340 at 25 and 275 at -40 degrees add up to 519.5 at -3.6: 0.5 short of 520.
@@ -99,7 +106,10 @@ std::vector<Row> smallestOnes() {
         // The foot on the line of R lies behind the common point.
         {smallest(sketch({force("P", 5, 0), anyQ}, force("R", kToFind, 120)), "Q"), Code::smallestTurnsSum},
         {smallest(sketch({force("K", 5, 0), force("P", kToFind, 180)}), "R"), Code::smallestSumZero},
-        {smallest(sketch({force("K", 5, 0), force("P", kToFind, 30)}), "R"), Code::smallestSumResisted}};
+        {smallest(sketch({force("K", 5, 0), force("P", kToFind, 30)}), "R"), Code::smallestSumResisted},
+        // Q's least is on the far side of P's line: P would have to push.
+        {smallest(balanced({force("W", 5, -90), force("P", kToFind, -30), anyQ}), "Q"),
+         Code::smallestForceResisted}};
 }
 
 std::vector<Row> allRows() {

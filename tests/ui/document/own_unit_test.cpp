@@ -48,7 +48,7 @@ Sketch typed(const Sketch& sketch, Entry cell, const char* text) {
 TEST(AUnitOfItsOwn, IsReadIntoTheSheetsAndWrittenAsItStood) {
     const Sketch sketch = anchored();
     EXPECT_EQ(sketch.forces[0].magnitude.value, 8335.6525);
-    EXPECT_EQ(sketch.forces[0].magnitude.plusMinus, 98.0665);
+    EXPECT_EQ(sketch.forces[0].magnitude.tolerance, plusMinus(98.0665));
     EXPECT_DOUBLE_EQ(angleOf(sketch), 45);
     EXPECT_TRUE(writes(sketch, R"("magnitude": )" + kMagnitude + R"(, "direction": )" + kDirection));
 }

@@ -36,7 +36,7 @@ void expectIn(const std::string& part, const std::string& whole) {
 TEST(ReadingASketch, TakesTheExampleOfTheFormat) {
     const Sketch sketch = read(R"({
   "format": "tailpoint-sketch", "version": 1,
-  "title": "Survey raft on two tow lines",
+  "title": "Survey raft on two lines",
   "units": { "force": "N", "angle": "deg" },
   "reference": { "axis": "+x", "sense": "ccw" },
   "figures": 3,
@@ -46,7 +46,7 @@ TEST(ReadingASketch, TakesTheExampleOfTheFormat) {
   ],
   "sum": { "name": "R", "magnitude": null, "direction": null }
 })");
-    EXPECT_EQ(sketch.title, "Survey raft on two tow lines");
+    EXPECT_EQ(sketch.title, "Survey raft on two lines");
     ASSERT_EQ(sketch.forces.size(), 2u);
     EXPECT_EQ(sketch.forces[1].name, "Q");
     EXPECT_EQ(sketch.forces[1].magnitude.value, 275.0);
@@ -106,8 +106,8 @@ TEST(ReadingASketch, ValuesMayCarryATolerance) {
     const Sketch sketch = read(sketchWith(
         R"({"name": "P", "magnitude": {"value": 340, "plusMinus": 5}, "direction": {"slope": [3, 4], "plusMinus": 0.5}})"));
     EXPECT_EQ(sketch.forces[0].magnitude.value, 340.0);
-    EXPECT_EQ(sketch.forces[0].magnitude.plusMinus, 5.0);
-    EXPECT_EQ(sketch.forces[0].direction.plusMinus, 0.5);
+    EXPECT_EQ(sketch.forces[0].magnitude.tolerance, plusMinus(5.0));
+    EXPECT_EQ(sketch.forces[0].direction.tolerance, plusMinus(0.5));
 }
 
 TEST(ReadingASketch, NullIsAnUnknown) {

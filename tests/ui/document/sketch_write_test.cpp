@@ -23,7 +23,7 @@ Sketch read(const QByteArray& text) {
 
 constexpr const char* kExample = R"({
   "format": "tailpoint-sketch", "version": 1,
-  "title": "Survey raft on two tow lines",
+  "title": "Survey raft on two lines",
   "units": { "force": "N", "angle": "deg" },
   "reference": { "axis": "+x", "sense": "ccw" },
   "figures": 3,

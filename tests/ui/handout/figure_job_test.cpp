@@ -11,7 +11,7 @@ namespace {
 
 Result raft() {
     Sketch sketch = emptySketch();
-    sketch.title = "Survey raft on two tow lines";
+    sketch.title = "Survey raft on two lines";
     sketch.forces = {{"P", {340, {}}, {AngleForm{25}, {}}, false, {}},
                      {"Q", {275, {}}, {AngleForm{-40}, {}}, false, {}}};
     return resultOf(sketch);

@@ -134,9 +134,9 @@ TEST_F(PracticeWindow, AHintIsToBeSeenInALowWindow) {
 TEST_F(PracticeWindow, ASampleIsOpenedAsAWorkedExample) {
     begin();
     auto& dialog = ask<PracticeDialog>("practice");
-    QTest::keyClicks(child<QLineEdit>(dialog, "practiceSearch"), QStringLiteral("survey raft tow worked"));
+    QTest::keyClicks(child<QLineEdit>(dialog, "practiceSearch"), QStringLiteral("survey raft two lines worked"));
     auto* list = child<QListWidget>(dialog, "practiceList");
-    ASSERT_EQ(rows(*list, false), QStringList{QStringLiteral("Survey raft on two tow lines")});
+    ASSERT_EQ(rows(*list, false), QStringList{QStringLiteral("Survey raft on two lines")});
     QTest::mouseClick(child<QPushButton>(dialog, "practiceBegin"), Qt::LeftButton);
     EXPECT_FALSE(answer().isOn());
     EXPECT_EQ(plainOf(window->panel(), "answer"), QStringLiteral("R = 520 N"));

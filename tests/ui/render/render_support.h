@@ -22,7 +22,7 @@ inline DisplayList listOf(const Sketch& sketch, const FigureOptions& options = {
 
 inline Sketch raft() {
     Sketch made = sketch({force("P", 340, 25), force("Q", 275, -40)});
-    made.title = "Survey raft on two tow lines";
+    made.title = "Survey raft on two lines";
     return made;
 }
 

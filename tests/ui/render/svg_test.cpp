@@ -36,7 +36,7 @@ TEST(Svg, IsSizedInPointsAndNamesItself) {
     EXPECT_EQ(root.value(QLatin1String("role")), QLatin1String("img"));
     EXPECT_EQ(root.value(QLatin1String("aria-labelledby")), QLatin1String("title desc"));
     ASSERT_TRUE(elementWithId(elements, "title") && elementWithId(elements, "desc"));
-    EXPECT_EQ(elementWithId(elements, "title")->text, QStringLiteral("Survey raft on two tow lines"));
+    EXPECT_EQ(elementWithId(elements, "title")->text, QStringLiteral("Survey raft on two lines"));
     EXPECT_TRUE(elementWithId(elements, "desc")->text.contains(QStringLiteral("Resultant R, 520 N")));
 }
 
@@ -69,7 +69,7 @@ TEST(Svg, WritesOneTextForEachLabel) {
     EXPECT_EQ(textsOfClass(elements, "label").count(QStringLiteral("115.0°")), 2);
     EXPECT_EQ(
         textsOfClass(elements, "titleblock"),
-        (QStringList{QStringLiteral("Survey raft on two tow lines"), QStringLiteral("1 division = 50 N"),
+        (QStringList{QStringLiteral("Survey raft on two lines"), QStringLiteral("1 division = 50 N"),
                      QStringLiteral("from +x, ccw"), QStringLiteral("3 figures")}));
 }
 

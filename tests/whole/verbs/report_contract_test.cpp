@@ -394,10 +394,12 @@ TEST(Report, EveryNumberReadsBackAsTheVeryDouble) {
     EXPECT_EQ(number(forceOf(report, 0), "direction"), 0.30000000000000004);
 }
 
-TEST(Report, ATitleThatSpeaksOfLiftingOrAnchoringCarriesTheCaution) {
+TEST(Report, ATitleThatSpeaksOfLiftingTowingOrAnchoringCarriesTheCaution) {
     EXPECT_TRUE(reportOf(sketch(force("P", "1", "0"), R"(, "title": "Hoisting the raft")"), 0)
                     .contains(QLatin1String("caution")));
-    EXPECT_FALSE(reportOf(sketch(force("P", "1", "0"), R"(, "title": "Towing the raft")"), 0)
+    EXPECT_TRUE(reportOf(sketch(force("P", "1", "0"), R"(, "title": "Towing the raft")"), 0)
+                    .contains(QLatin1String("caution")));
+    EXPECT_FALSE(reportOf(sketch(force("P", "1", "0"), R"(, "title": "Tower above the raft")"), 0)
                      .contains(QLatin1String("caution")));
 }
 

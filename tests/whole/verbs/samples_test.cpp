@@ -15,10 +15,12 @@ struct Expected {
 };
 const std::map<std::string, Expected> kExpected{
     {"all-given.json", {"overdetermined", 1}},
+    {"bridle.json", {"unique", 0}},
     {"either-sense.json", {"two", 0}},
     {"endless-directions.json", {"endless", 1}},
     {"five-forces.json", {"unique", 0}},
     {"kip-bearings.json", {"unique", 0}},
+    {"least-guy.json", {"unique", 0}},
     {"line-that-holds.json", {"unique", 0}},
     {"lines-that-never-meet.json", {"none", 1}},
     {"lost-to-a-sense.json", {"unique", 0}},

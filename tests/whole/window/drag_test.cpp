@@ -17,7 +17,7 @@ TEST_F(OnTheRaft, ADraggedTipIsInTheTitleTheFileAndOnTheScreen) {
     EXPECT_NEAR(number(p, "direction"), degrees, 1);
     EXPECT_EQ(number(q, "magnitude"), 275);
     EXPECT_EQ(number(q, "direction"), -40);
-    EXPECT_EQ(sketch[QStringLiteral("title")].toString(), QStringLiteral("Survey raft on two tow lines"));
+    EXPECT_EQ(sketch[QStringLiteral("title")].toString(), QStringLiteral("Survey raft on two lines"));
 
     ASSERT_TRUE(moveTo(emptyPlace())); // a handle is drawn round a tip under the pointer
     const QImage seen = settledScreen();

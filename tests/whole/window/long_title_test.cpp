@@ -46,7 +46,7 @@ TEST_F(OnTheRaft, ABookPastedIntoTheTitleIsRefusedInTheFieldAndNothingIsLost) {
     ASSERT_TRUE(key(QStringLiteral("Tab")) && key(QStringLiteral("Up")));
     ASSERT_TRUE(becomesModified(true));
     const QJsonObject sketch = saved();
-    EXPECT_EQ(sketch[QStringLiteral("title")].toString(), QStringLiteral("Survey raft on two tow lines"));
+    EXPECT_EQ(sketch[QStringLiteral("title")].toString(), QStringLiteral("Survey raft on two lines"));
     EXPECT_GT(number(force(sketch, 0), "magnitude"), 340);
     QGuiApplication::clipboard()->clear();
 }

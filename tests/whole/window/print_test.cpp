@@ -27,7 +27,7 @@ TEST_F(OnTheRaft, PrintingBringsTheWholeHandoutToThePages) {
     ASSERT_TRUE(eventually([&] { return bytesOf(printed).trimmed().endsWith("%%EOF"); }));
     const QString text =
         outputOf(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), printed, QStringLiteral("-")});
-    for (const char* words : {"Survey raft on two tow lines", "Complete the parallelogram",
+    for (const char* words : {"Survey raft on two lines", "Complete the parallelogram",
                               "Refer the direction to the axis", "Check by components"})
         EXPECT_TRUE(text.contains(QLatin1String(words))) << words;
     const QString info = outputOf(QStringLiteral("pdfinfo"), {printed});

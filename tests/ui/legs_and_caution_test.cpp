@@ -1,0 +1,81 @@
+// Legs among the values of the panel, and the caution in what is copied as text.
+#include "panel_support.h"
+
+#include "core/explain/caution.h"
+#include "tests/support/sketches.h"
+#include "ui/document/sketch_json.h"
+#include "ui/panel/answer_text.h"
+#include "ui/panel/figure_rows.h"
+#include "ui/panel/solution_view.h"
+#include "ui/style/symbols.h"
+
+#include <QClipboard>
+#include <QGuiApplication>
+
+namespace tailpoint::test {
+namespace {
+
+using namespace tailpoint::testing;
+
+Sketch bridle() {
+    Sketch made = balanced({force("W", 10, -90), force("A", kToFind, 25), force("B", kToFind, 120)});
+    made.title = "Bridle";
+    return made;
+}
+
+QStringList rowsOf(const Sketch& sketch) {
+    QStringList rows;
+    for (const FigureRow& row : angleRows(resultOf(sketch))) {
+        rows << QString::fromStdString(plain(row.label)) + u'|' + row.values.join(u'|');
+    }
+    return rows;
+}
+
+TEST(LegsInThePanel, HaveTheirAnglesAndTheirShare) {
+    const QStringList rows = rowsOf(bridle());
+    EXPECT_TRUE(rows.contains(QStringLiteral("Legs that carry W|from horizontal|from vertical")))
+        << rows.join(u'\n').toStdString();
+    EXPECT_TRUE(rows.contains(QStringLiteral("A|25.0\u00B0|65.0\u00B0")));
+    EXPECT_TRUE(rows.contains(QStringLiteral("B|60.0\u00B0|30.0\u00B0")));
+    EXPECT_TRUE(rows.contains(QStringLiteral("between A and B|95.0\u00B0")));
+    EXPECT_TRUE(rows.contains(QStringLiteral("tension over load, A|0.502"))); // sin 30 / sin 95
+    EXPECT_TRUE(rows.contains(QStringLiteral("A under 30\u00B0: codes advise against it, ask the maker|")));
+    EXPECT_TRUE(rowsOf(raft()).filter(QStringLiteral("Legs")).isEmpty());
+}
+
+TEST(CopiedText, CarriesTheCautionWhereTheSceneAsksForIt) {
+    const QString line = text(cautionLine());
+    EXPECT_TRUE(valuesAsText(resultOf(bridle()), {}).contains(line));
+    EXPECT_FALSE(valuesAsText(resultOf(raft()), {}).contains(line));
+    Sketch open = bridle();
+    open.forces[2].direction = {};
+    open.forces[1].direction = {}; // four unknowns: no answer to show
+    EXPECT_TRUE(valuesAsText(resultOf(open), {}).contains(line));
+    SketchDocument document;
+    document.replace(bridle(), {});
+    SolutionView view(document);
+    view.refreshNow();
+    view.copy();
+    EXPECT_TRUE(QGuiApplication::clipboard()->text().contains(line));
+}
+
+TEST(NotesOfAFile, AreReadForTheCaution) {
+    const auto asks = [](const char* rest) {
+        const QByteArray file =
+            QByteArray(
+                R"({"format": "tailpoint-sketch", "version": 1, "forces": [{"name": "P", "magnitude": 1,
+                "direction": 0}], )") +
+            rest + "}";
+        const auto read = readSketch(file);
+        EXPECT_TRUE(std::holds_alternative<Sketch>(read)) << rest;
+        return std::holds_alternative<Sketch>(read) && sceneAsksCaution(std::get<Sketch>(read));
+    };
+    EXPECT_TRUE(asks(R"("notes": "two davits")"));
+    EXPECT_TRUE(asks(R"("statement": "A sling holds it.")"));
+    EXPECT_FALSE(asks(R"("elsewhere": "A sling holds it.")"));
+    EXPECT_FALSE(asks(R"("statement": "A sling holds it.", "practice": {"code": "080005"})"));
+    EXPECT_FALSE(asks(R"("notes": 5)"));
+}
+
+} // namespace
+} // namespace tailpoint::test
