@@ -92,7 +92,7 @@ FamilyRow missingForceFamily() {
          {"trunk", "Three ropes round a fallen trunk",
           "Three ropes are to pull at a fallen trunk with the resultant {R}. Two of them pull with {P} and "
           "{Q}.",
-          "along the path", kTraces},
+          "along the path", kTraces, true},
          {"sledge", "The third dog",
           "Three dogs draw a sledge, and their resultant is {R}. Two of them pull with {P} and {Q}.",
           "along the track", kTraces},
@@ -178,7 +178,7 @@ FamilyRow smallestForceFamily() {
              {"trunk", "A guiding rope round a trunk",
               "A fallen trunk is dragged by a rope that pulls with {P}. A guiding rope is to put the "
               "resultant along the path, {R}.",
-              "east", kTowing},
+              "east", kTowing, true},
              {"bridge", "A tie at the bridge's node",
               "A bar loads a node of a footbridge with {P}. A tie is to put the resultant along the next "
               "bar, {R}.",
@@ -222,7 +222,7 @@ FamilyRow twoAnswersFamily() {
          {"stage", "Two lines to a stage machine",
           "Two ropes lead to a carriage on a stage, seen from above, and pull at it with the resultant {R}. "
           "The first leads {P:way}, and the second is kept at {Q} by a spring.",
-          "towards the audience", kBows},
+          "towards the audience", kBows, true},
          {"bow", "String of a crossbow",
           "The two halves of a crossbow's drawn string pull at its bolt with the resultant {R}, seen from "
           "above. The first leads {P:way}; in the second a gauge shows {Q}.",

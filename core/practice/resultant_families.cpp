@@ -140,7 +140,7 @@ FamilyRow severalForcesFamily() {
           "east", kTowing},
          {"mast", "Stays of a mast, seen from above",
           "Seen from above, the stays of a ship's mast pull at its head with {given}.", "towards the bow",
-          kWires},
+          kWires, true},
          {"raft", "Lines at the raft's ring",
           "Several boats keep a survey raft in place by lines to one ring. The lines pull with {given}.",
           "upstream", kTowing},
