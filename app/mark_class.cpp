@@ -114,14 +114,6 @@ QString faultOfPlace(const QString& output) {
 
 } // namespace
 
-QString nameOfInput(const QString& file) {
-    return file == QLatin1String("-") ? QStringLiteral("standard input") : file;
-}
-
-QString nameOfOutput(const QString& file) {
-    return file == QLatin1String("-") ? QStringLiteral("standard output") : file;
-}
-
 QString faultOfOutputs(const QStringList& outputs, const QList<Input>& inputs) {
     for (const QString& output : outputs)
         for (const Input& input : inputs)
