@@ -12,6 +12,7 @@ void Canvas::setOwnAnswer(OwnAnswer& answer) {
     d->scene.setOwnAnswer(&answer);
     connect(&answer, &OwnAnswer::beginning, this, [this] { d->ownAnswerBegins(); });
     connect(&answer, &OwnAnswer::modeChanged, this, [this] { d->ownAnswerChanged(); });
+    connect(&answer, &OwnAnswer::asideChanged, this, [this] { d->refresh(); });
     connect(&answer, &OwnAnswer::drawnChanged, this, [this] {
         update();
         d->announce();

@@ -16,7 +16,8 @@ constexpr double kLeastZoom = 0.02;
 } // namespace
 
 OwnAnswer* Scene::ownAnswer() const {
-    return m_ownAnswer != nullptr && m_ownAnswer->isOn() ? m_ownAnswer : nullptr;
+    const bool isAsked = m_ownAnswer != nullptr && m_ownAnswer->isOn() && !m_ownAnswer->standsAside();
+    return isAsked ? m_ownAnswer : nullptr;
 }
 
 FigureOptions Scene::options() const {

@@ -43,10 +43,20 @@ void OwnAnswer::end() {
         return;
     clearMarks();
     endPointing();
-    m_isOn = false;
+    m_isOn = m_standsAside = false;
     m_marker.reset();
     m_document.withholdAnswer(false);
     emit modeChanged();
+}
+
+void OwnAnswer::standAside(bool on) {
+    if (on == m_standsAside)
+        return;
+    m_standsAside = on;
+    endPointing();
+    clearMarks();
+    forgetDrawn();
+    emit asideChanged();
 }
 
 QString OwnAnswer::whyNot() const {
@@ -245,7 +255,7 @@ bool OwnAnswer::tellsPoints() const {
 void OwnAnswer::mark() {
     if (m_isOn)
         m_document.commit(); // what a hand still holds
-    if (!m_isOn || !m_marker || m_marker->refusal())
+    if (!m_isOn || m_standsAside || !m_marker || m_marker->refusal())
         return;
     endPointing();
     m_faults.clear();

@@ -25,6 +25,9 @@ public:
     ~OwnAnswer() override;
 
     bool isOn() const { return m_isOn; }
+    /// Something else asks meanwhile: the answer is withheld, but there are no fields and nothing is drawn.
+    bool standsAside() const { return m_standsAside; }
+    void standAside(bool on);
     /// False, and nothing happens, where the question has no answer: whyNot().
     bool begin();
     void end();
@@ -98,8 +101,9 @@ public:
     std::vector<AttemptStroke> answerDrawing() const; ///< the same, of all answers
 
 signals:
-    void beginning();     ///< the answer is about to be withheld
-    void modeChanged();   ///< begun, or ended and the answer told again
+    void beginning();   ///< the answer is about to be withheld
+    void modeChanged(); ///< begun, or ended and the answer told again
+    void asideChanged();
     void fieldsChanged(); ///< other quantities
     void drawnChanged();
     void pointingChanged(); ///< begun, over, or at another angle
@@ -119,7 +123,8 @@ private:
 
     SketchDocument& m_document;
     std::unique_ptr<Marker> m_marker; ///< of the sketch as it stood when no hand moved it
-    bool m_isOn = false, m_answerShown = false, m_slipShown = false, m_hasScheme = false;
+    bool m_isOn = false, m_standsAside = false, m_answerShown = false, m_slipShown = false,
+         m_hasScheme = false;
     bool m_wantsBoth = false, m_isSigned = false; ///< by the sketch's file
     std::vector<std::string> m_added;
     std::map<std::string, std::array<QString, 2>> m_typed;

@@ -35,10 +35,12 @@ OwnAnswerView::OwnAnswerView(SketchDocument& document, OwnAnswer& answer, QWidge
     connect(&answer, &OwnAnswer::drawnChanged, this, &OwnAnswerView::showDrawn);
     connect(&answer, &OwnAnswer::marked, this, &OwnAnswerView::showMarks);
     connect(&answer, &OwnAnswer::pointingChanged, this, &OwnAnswerView::showPointing);
-    connect(&answer, &OwnAnswer::modeChanged, this, [this] {
-        setVisible(m_answer.isOn());
+    const auto showMode = [this] {
+        setVisible(m_answer.isOn() && !m_answer.standsAside());
         makeRows();
-    });
+    };
+    connect(&answer, &OwnAnswer::modeChanged, this, showMode);
+    connect(&answer, &OwnAnswer::asideChanged, this, showMode);
     hide();
 }
 
