@@ -70,7 +70,7 @@ int writeClass(ClassMarking& marking, std::vector<Target>& targets, Feedback& fe
     };
     give([](ClassOutput& output) { return output.begin(); });
     while (const auto row = status == kDone ? marking.next() : std::nullopt) {
-        if (!row->marking)
+        if (!row->fault.empty())
             complain(QStringLiteral("%1:%2: %3")
                          .arg(table)
                          .arg(row->line)
@@ -113,14 +113,6 @@ QString faultOfPlace(const QString& output) {
 }
 
 } // namespace
-
-QString nameOfInput(const QString& file) {
-    return file == QLatin1String("-") ? QStringLiteral("standard input") : file;
-}
-
-QString nameOfOutput(const QString& file) {
-    return file == QLatin1String("-") ? QStringLiteral("standard output") : file;
-}
 
 QString faultOfOutputs(const QStringList& outputs, const QList<Input>& inputs) {
     for (const QString& output : outputs)

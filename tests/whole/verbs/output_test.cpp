@@ -28,7 +28,7 @@ TEST_F(Output, TheProgramSaysItsVersion) {
 }
 
 TEST_F(Output, EveryVerbKnowsHelp) {
-    for (const char* verb : {"report", "figure"}) {
+    for (const char* verb : {"report", "figure", "sweep"}) {
         const Ran ran = run({QString::fromLatin1(verb), QStringLiteral("--help")});
         EXPECT_EQ(ran.status, 0);
         EXPECT_TRUE(ran.out.contains(QByteArray("Usage: tailpoint ") + verb)) << ran.out.toStdString();
