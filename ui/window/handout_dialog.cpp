@@ -46,6 +46,7 @@ HandoutChoice handoutChoiceOf(const WindowParts& parts) {
     choice.construction = parts.canvas.construction();
     choice.otherOrder = parts.canvas.otherOrder();
     choice.parallelMarks = parts.canvas.parallelMarks();
+    choice.from = provenanceOf(parts.document.path());
     return choice;
 }
 
