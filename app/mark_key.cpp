@@ -3,6 +3,7 @@
 #include "app/common.h"
 #include "app/mark_class.h"
 #include "app/verbs.h"
+#include "core/quantity/text.h"
 #include "ui/document/files.h"
 #include "ui/marking/marking_csv.h"
 #include "ui/marking/marking_json.h"
@@ -23,6 +24,36 @@ struct Written {
     QString file;
     std::string bytes;
 };
+
+std::string trimmed(const std::string& text) {
+    return QString::fromStdString(text).trimmed().toStdString();
+}
+
+/// What may stand in a head besides quantities: a marker's own points, and in parentheses what isn't marked.
+bool isBesides(const std::string& name) {
+    return name.empty() || name == kOwnPointsColumn || (name.front() == '(' && name.back() == ')');
+}
+
+/// A head that no question of the table's students has; empty where there is none.
+std::string unknownColumn(const QByteArray& text, SheetKey& key, const std::vector<std::string>& columns) {
+    std::vector<std::string> open;
+    for (std::size_t i = 1; i < columns.size(); ++i)
+        if (const std::string name = trimmed(columns[i]); !isBesides(name))
+            open.push_back(name);
+    CsvReader reader({text.constData(), static_cast<std::size_t>(text.size())});
+    reader.next(); // the heads
+    bool any = false;
+    while (const auto row = open.empty() ? std::nullopt : reader.next()) {
+        const auto question =
+            key.questionOf(row->cells.empty() ? std::string() : trimmed(row->cells.front()));
+        if (const auto* found = std::get_if<const SheetKey::Question*>(&question)) {
+            any = true;
+            std::erase_if(open,
+                          [&](const std::string& name) { return (*found)->marker.named(name) != nullptr; });
+        }
+    }
+    return any && !open.empty() ? open.front() : std::string();
+}
 
 /// All rows, each told where it can't be read.
 void markAll(KeyMarking& marking, std::vector<Written>& all, const QString& table) {
@@ -72,6 +103,12 @@ int markByKey(const Arguments& arguments) {
                         (fault->line > 0 ? QStringLiteral(":%1").arg(fault->line) : QString()) + ": " +
                         QString::fromStdString(fault->message));
     auto& marking = std::get<KeyMarking>(read);
+    if (const std::string name = unknownColumn(text, std::get<SheetKey>(opened), marking.columns());
+        !name.empty())
+        return complain(
+            QStringLiteral("%1: '%2' is no quantity of these questions; a column that is not to be "
+                           "marked has its name in parentheses")
+                .arg(nameOfInput(table), QString::fromStdString(oneLine(name))));
     std::vector<Written> all;
     all.push_back({outputFor(arguments.value(QStringLiteral("--as")), marking),
                    arguments.value(QStringLiteral("-o"), QStringLiteral("-")),

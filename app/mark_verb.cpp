@@ -29,8 +29,9 @@ exactly a wrong number: a misread given, a changed line of the calculation, anot
   --answers CLASS.csv
                    a table of a class, UTF-8, with commas or semicolons: the first row names the columns, who
                    and then quantities; an empty cell is a missing answer. A column 'override' has a marker's
-                   own points and a remark ("2: shown orally"). A row that can't be read is told on standard
-                   error and kept as 'unread'. A table that was marked before can be marked again
+                   own points and a remark ("2: shown orally"), one whose name stands in parentheses is not
+                   marked. What can't be read is told on standard error: a cell is 'unread' and the rest of its
+                   row is marked. A table that was marked before can be marked again
   --key DIR        the folder of a sheet (tailpoint problems): each row of the class is marked against the
                    question of who stands in front; where the sheet was for all, "Ada Byron, 3" against the third
   --as text|json|html|csv

@@ -19,7 +19,7 @@ namespace tailpoint {
 struct Handout {
     std::string title;                 ///< empty: "Untitled sketch"
     Statement given;                   ///< what is given, in words
-    Sentence question;                 ///< what is to be found
+    Sentence question;                 ///< what is to be found; empty where `given` says that too
     std::string figure;                ///< empty: none
     std::vector<Worked> answers;       ///< one, or one for each of two answers; shared steps are told once;
                                        ///< an exercise needs none

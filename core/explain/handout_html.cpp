@@ -143,7 +143,7 @@ std::string toHtml(const Statement& given, const Sentence& asked) {
         appendParagraph(out, given.sentence, "statement");
     if (given.table)
         appendTable(out, *given.table);
-    return out + "<p class=\"statement\">" + toHtml(proseOf(asked)) + "</p>\n";
+    return asked.empty() ? out : out + "<p class=\"statement\">" + toHtml(proseOf(asked)) + "</p>\n";
 }
 
 std::string toHtml(const Working& working) {

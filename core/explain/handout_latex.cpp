@@ -90,7 +90,8 @@ void appendStatement(std::string& out, const Handout& handout) {
         out += toLatex(handout.given.sentence) + "\n\n";
     if (handout.given.table)
         appendTable(out, *handout.given.table);
-    out += toLatex(proseOf(handout.question)) + "\n\n";
+    if (!handout.question.empty())
+        out += toLatex(proseOf(handout.question)) + "\n\n";
 }
 
 } // namespace

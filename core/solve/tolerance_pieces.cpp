@@ -170,6 +170,9 @@ std::vector<Piece> madeOf(const Problem& problem, const Sketch& sketch, const So
         return lost ? std::vector<Piece>{} : std::vector<Piece>{piece};
     }
     const Rule rule = maker.pieceOf(false, false, 0).rule;
+    if (rule == Rule::foot && lost) {
+        return {}; // the smallest is answered everywhere
+    }
     if (rule == Rule::lines || rule == Rule::foot) {
         maker.addAll(0, lost);
     } else {

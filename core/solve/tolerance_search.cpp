@@ -1,6 +1,7 @@
 #include "core/solve/tolerance_search.h"
 
 #include <algorithm>
+#include <limits>
 #include <numbers>
 #include <queue>
 
@@ -130,7 +131,7 @@ Search::Search(const Problem& problem, const std::vector<Piece>& pieces, std::si
     known_.push_back(problem.sectors);
     start();
     tryCorners();
-    refine(48);
+    refine(96);
 }
 
 void Search::start() {
@@ -156,17 +157,22 @@ void Search::start() {
 
 // Halves the widest directions of the unknown vectors, so that all searches start from what is left.
 void Search::refine(int boxes) {
-    constexpr double kFine = std::numbers::pi / 90;
+    constexpr double kFine = std::numbers::pi / 60;
+    const auto secondWidth = [](const Cell& cell) {
+        return cell.second.isEndless() ? 0 : cell.second.width();
+    };
+    const auto widthOf = [&](const Cell& cell) { return std::max(cell.first.width(), secondWidth(cell)); };
     for (int i = 0; i < boxes; ++i) {
-        const auto widest = std::max_element(cells_.begin(), cells_.end(), [](const Cell& a, const Cell& b) {
-            return a.first.width() < b.first.width();
+        const auto widest = std::max_element(cells_.begin(), cells_.end(), [&](const Cell& a, const Cell& b) {
+            return widthOf(a) < widthOf(b);
         });
-        if (widest == cells_.end() || widest->first.width() < kFine) {
+        if (widest == cells_.end() || widthOf(*widest) < kFine) {
             return;
         }
         Cell other = *widest;
-        other.first = widest->first.half(true);
-        widest->first = widest->first.half(false);
+        Sector Cell::*part = widest->first.width() >= secondWidth(*widest) ? &Cell::first : &Cell::second;
+        other.*part = (*widest.*part).half(true);
+        *widest.*part = (*widest.*part).half(false);
         const bool keepsOther = narrow(other);
         if (!narrow(*widest)) {
             cells_.erase(widest);
@@ -320,35 +326,44 @@ double Search::hollow(const Sector& sector, Pt toward) const {
            std::min(std::hypot(toward.x, toward.y), 1e3);
 }
 
-std::optional<std::vector<Cell>> Search::split(Goal goal, const Cell& cell) {
-    double widest = cell.first.width() < kThinnest ? 0 : boundOf(goal, cell).gap;
-    int which = -1; // the first
-    const bool both = goal != Goal::greatestMagnitude && goal != Goal::leastMagnitude;
-    const auto score = [&](const Sector& sector) {
-        const double most = goal == Goal::leastMagnitude ? 0 : hollow(sector, cell.towardMost);
-        const double least = goal == Goal::greatestMagnitude && !both ? 0 : hollow(sector, cell.towardLeast);
-        return std::max(most, least);
+// What halving could take off a cell's bound, and where most of it. The cell's own direction counts in full for
+// directions and components, and where the second vector is tied to it.
+Search::Looseness Search::loosenessOf(Goal goal, const Cell& cell) const {
+    Looseness loose;
+    loose.most = cell.first.width() < kThinnest ? 0 : boundOf(goal, cell).gap;
+    loose.total = cell.first.width() * std::min(cell.first.greatest, 1e6);
+    const bool asMost = goal != Goal::leastMagnitude;
+    const bool asLeast = goal != Goal::greatestMagnitude;
+    const auto add = [&](const Sector& sector, int which) {
+        const double gap = std::max(asMost ? hollow(sector, cell.towardMost) : 0,
+                                    asLeast ? hollow(sector, cell.towardLeast) : 0);
+        loose.total += gap;
+        if (gap > loose.most) {
+            loose.most = gap;
+            loose.which = which;
+        }
     };
     for (std::size_t i = 0; i < known_[cell.known].size(); ++i) {
-        if (const double gap = score(known_[cell.known][i]); gap > widest) {
-            widest = gap;
-            which = static_cast<int>(i);
-        }
+        add(known_[cell.known][i], static_cast<int>(i));
     }
-    const bool second = pieces_[cell.piece].hasSecond && score(cell.second) > widest;
-    if (!second && which < 0 && cell.first.width() < kThinnest) {
-        return std::nullopt;
+    if (pieces_[cell.piece].hasSecond) {
+        add(cell.second, kSecond);
     }
+    return loose;
+}
+
+std::vector<Cell> Search::split(Goal goal, const Cell& cell, int which) {
     std::vector<Cell> made;
     for (const bool upper : {false, true}) {
         Cell part = cell;
-        if (second) {
+        if (which == kSecond) {
             part.second = cell.second.half(upper);
-        } else if (which < 0) {
+        } else if (which == kFirst) {
             part.first = cell.first.half(upper);
         } else {
             std::vector<Sector> sectors = known_[cell.known];
-            sectors[static_cast<std::size_t>(which)] = sectors[static_cast<std::size_t>(which)].half(upper);
+            Sector& own = sectors[static_cast<std::size_t>(which)];
+            own = own.half(upper);
             known_.push_back(std::move(sectors));
             part.known = known_.size() - 1;
         }
@@ -386,10 +401,10 @@ long double Search::valueOf(Goal goal, const Tips& tips) const {
     return turned;
 }
 
-void Search::tryPoint(std::size_t piece, const Point& point) {
+bool Search::tryPoint(std::size_t piece, const Point& point) {
     const std::optional<Tips> tips = tipsAt(problem_, pieces_[piece], point);
     if (!tips) {
-        return;
+        return false;
     }
     for (std::size_t i = 0; i < kGoals; ++i) {
         const Goal goal = static_cast<Goal>(i);
@@ -401,15 +416,54 @@ void Search::tryPoint(std::size_t piece, const Point& point) {
             best_[i] = {true, value, point, piece};
         }
     }
+    return true;
 }
 
-void Search::tryToward(const Cell& cell, Pt toward, double direction) {
+// From a point with an answer toward one without: the last that has one. There a circle is touched, or a line
+// is slack.
+void Search::tryUpTo(std::size_t piece, const Point& from, const Point& toward) {
+    Point point = from;
+    long double reached = 0;
+    for (long double step = 0.5L; step > 0x1p-56L; step /= 2) {
+        for (std::size_t i = 0; i < point.size(); ++i) {
+            point[i] = from[i] + (reached + step) * (toward[i] - from[i]);
+        }
+        reached += tipsAt(problem_, pieces_[piece], point) ? step : 0;
+    }
+    for (std::size_t i = 0; i < point.size(); ++i) {
+        point[i] = from[i] + reached * (toward[i] - from[i]);
+    }
+    tryPoint(piece, point);
+}
+
+// A point without an answer that all but has one: each input is moved by itself to where it has.
+void Search::tryNextTo(Goal goal, std::size_t piece, const Point& point) {
+    constexpr int kMost = 6;
+    int tried = 0;
+    for (std::size_t i = 0; i < point.size() && tried < kMost; ++i) {
+        for (const long double end : {problem_.inputs[i].least, problem_.inputs[i].greatest}) {
+            Point other = point;
+            other[i] = end;
+            if (end != point[i] && tipsAt(problem_, pieces_[piece], other)) {
+                tryUpTo(piece, other, point);
+                ++tried;
+            }
+        }
+    }
+    const Best& best = best_[static_cast<std::size_t>(goal)];
+    if (tried == 0 && best.isThere && best.piece == piece) {
+        tryUpTo(piece, Point(best.point), point);
+    }
+}
+
+// Every input as it leads farthest along `toward`, within the cell.
+Point Search::pointToward(const Cell& cell, Pt toward, double direction, bool inner) const {
     const Piece& piece = pieces_[cell.piece];
-    Point point = problem_.nominal();
     const std::vector<Sector>& known = known_[cell.known];
     const Unknown& first = piece.unknown[firstIs_];
-    const Sector own{cell.first.least, cell.first.least,  direction,
-                     direction,        unitAt(direction), unitAt(direction)};
+    const Pt unit = unitAt(direction);
+    const Sector own{cell.first.least, cell.first.least, direction, direction, unit, unit};
+    Point point = problem_.nominal();
     problem_.place(point, first.vector, own, toward, problem_.turnedOf(first.vector, first.flipped));
     if (const int input = problem_.inputOf[first.vector][0]; input >= 0) {
         const Input& range = problem_.inputs[static_cast<std::size_t>(input)];
@@ -421,32 +475,48 @@ void Search::tryToward(const Cell& cell, Pt toward, double direction) {
         problem_.place(point, second.vector, cell.second, toward,
                        problem_.turnedOf(second.vector, second.flipped));
     }
-    bool hollowed = false;
     for (std::size_t i = 0; i < known.size(); ++i) {
-        problem_.place(point, problem_.loose[i], known[i], toward, problem_.turnedOf(problem_.loose[i]));
-        hollowed = hollowed || hollow(known[i], toward) > 0;
+        problem_.place(point, problem_.loose[i], known[i], toward, problem_.turnedOf(problem_.loose[i]),
+                       inner && hollow(known[i], toward) > 0);
     }
-    tryPoint(cell.piece, point);
-    if (hollowed) {
-        for (std::size_t i = 0; i < known.size(); ++i) {
-            problem_.place(point, problem_.loose[i], known[i], toward, problem_.turnedOf(problem_.loose[i]),
-                           hollow(known[i], toward) > 0);
+    return point;
+}
+
+void Search::tryToward(Goal goal, const Cell& cell, Pt toward, double direction, bool upTo) {
+    const Point point = pointToward(cell, toward, direction, false);
+    const bool hasAnswer = tryPoint(cell.piece, point);
+    const std::vector<Sector>& known = known_[cell.known];
+    if (std::any_of(known.begin(), known.end(), [&](const Sector& each) { return hollow(each, toward) > 0; })) {
+        tryPoint(cell.piece, pointToward(cell, toward, direction, true));
+    }
+    if (!upTo) {
+        return;
+    }
+    // Where the proof is sharpest the farthest points change from one to another: between them the vectors close.
+    for (const double turn : {1e-7, 1e-3}) {
+        const Point left = pointToward(cell, toward + turn * leftOf(toward), direction, false);
+        const Point right = pointToward(cell, toward + (-turn) * leftOf(toward), direction, false);
+        const bool leftHas = tryPoint(cell.piece, left);
+        if (leftHas != tryPoint(cell.piece, right)) {
+            tryUpTo(cell.piece, leftHas ? left : right, leftHas ? right : left);
         }
-        tryPoint(cell.piece, point);
+    }
+    if (!hasAnswer) {
+        tryNextTo(goal, cell.piece, point);
     }
 }
 
-void Search::tryCell(Goal goal, const Cell& cell) {
+void Search::tryCell(Goal goal, const Cell& cell, bool upTo) {
     const bool most = goal != Goal::leastMagnitude;
     const bool least = goal != Goal::greatestMagnitude;
     const bool given = cell.first.width() > 0 && pieces_[cell.piece].unknown[firstIs_].isLine;
     for (const double direction : given ? std::vector<double>{cell.first.from, cell.first.to}
                                         : std::vector<double>{cell.first.middle()}) {
         if (most) {
-            tryToward(cell, cell.towardMost, direction);
+            tryToward(goal, cell, cell.towardMost, direction, upTo);
         }
         if (least) {
-            tryToward(cell, cell.towardLeast, direction);
+            tryToward(goal, cell, cell.towardLeast, direction, upTo);
         }
     }
 }
@@ -496,6 +566,55 @@ bool Search::mayBe(bool flipped) const {
     });
 }
 
+// The value with one input of the best point moved; none where there is no answer.
+long double Search::valueWith(Goal goal, std::size_t input, long double value) const {
+    const Best& best = best_[static_cast<std::size_t>(goal)];
+    Point point = best.point;
+    point[input] = value;
+    const std::optional<Tips> tips = tipsAt(problem_, pieces_[best.piece], point);
+    return tips ? valueOf(goal, *tips) : std::numeric_limits<long double>::quiet_NaN();
+}
+
+// Each input by itself: to its ends, and within them to the top of a parabola through three points.
+void Search::settle(Goal goal) {
+    const Best& best = best_[static_cast<std::size_t>(goal)];
+    const auto attempt = [&](std::size_t input, long double value) {
+        Point point = best.point;
+        point[input] = value;
+        tryPoint(best.piece, point);
+    };
+    for (int sweep = 0; sweep < 3; ++sweep) {
+        for (std::size_t i = 0; i < problem_.inputs.size(); ++i) {
+            const Input& input = problem_.inputs[i];
+            attempt(i, input.least);
+            attempt(i, input.greatest);
+            const long double at = best.point[i];
+            const long double step = std::fmin(std::fmin(at - input.least, input.greatest - at),
+                                               (input.greatest - input.least) / 1024);
+            const long double below = valueWith(goal, i, at - step), above = valueWith(goal, i, at + step);
+            const long double bend = 2 * best.value - below - above;
+            if (step > 0 && bend > 0) {
+                attempt(i, std::clamp(at + step * (above - below) / (2 * bend), input.least, input.greatest));
+            }
+        }
+    }
+}
+
+// Whether no input by itself leads farther, and all lead somewhere.
+bool Search::isSettled(Goal goal) const {
+    const Best& best = best_[static_cast<std::size_t>(goal)];
+    for (std::size_t i = 0; i < problem_.inputs.size(); ++i) {
+        const Input& input = problem_.inputs[i];
+        for (const long double step : {(input.greatest - input.least) / 4096, (input.least - input.greatest) / 4096}) {
+            const long double at = std::clamp(best.point[i] + step, input.least, input.greatest);
+            if (at != best.point[i] && !(valueWith(goal, i, at) <= best.value)) {
+                return false;
+            }
+        }
+    }
+    return true;
+}
+
 Extreme Search::run(Goal goal, int boxes) {
     constexpr double kFar = 0x1p30;
     const auto below = [](const Cell& a, const Cell& b) { return a.bound < b.bound; };
@@ -506,27 +625,37 @@ Extreme Search::run(Goal goal, int boxes) {
     }
     const Best& best = best_[static_cast<std::size_t>(goal)];
     double bound = queue.empty() ? -kNever : queue.top().bound;
+    bool isTight = false;
     for (int i = 0; i < boxes && !queue.empty(); ++i) {
         const Cell cell = queue.top();
         queue.pop();
-        tryCell(goal, cell);
+        tryCell(goal, cell, i >= 64 && (i & (i - 1)) == 0);
         const double gap = best.isThere ? bound - static_cast<double>(best.value) : kNever;
         const double share = i * 4 >= boxes ? kEnough : 1e-9;
-        if (gap <= share * width(goal) + 4 * problem_.slack || (best.isThere && best.value > kFar)) {
+        const Looseness loose = loosenessOf(goal, cell);
+        const double size = isOfDirection(goal) ? std::min(cell.first.greatest, 1e6) : 1;
+        isTight = bound != kNever && loose.total <= 1e-7 * width(goal) * size + problem_.slack;
+        if (isTight && gap > kEnough * width(goal)) {
+            tryCell(goal, cell, true);
+        }
+        if (isTight || gap <= share * width(goal) + 4 * problem_.slack ||
+            (best.isThere && best.value > kFar) || loose.most == 0) {
             break;
         }
-        const std::optional<std::vector<Cell>> parts = split(goal, cell);
-        if (!parts) {
-            break;
-        }
-        for (const Cell& part : *parts) {
+        for (const Cell& part : split(goal, cell, loose.which)) {
             queue.push(part);
         }
         bound = queue.empty() ? -kNever : queue.top().bound;
     }
     known_.resize(1);
+    bool isTop = false;
+    const double room = best.isThere ? bound - static_cast<double>(best.value) : kNever;
+    if (room > 8 * problem_.slack && room <= 1e-6 * width(goal)) {
+        settle(goal);
+        isTop = isSettled(goal);
+    }
     const double outer = best.isThere ? std::max(bound, static_cast<double>(best.value)) : bound;
-    return {outer, best.isThere && best.value > kFar, best};
+    return {outer, isTight, isTop, best.isThere && best.value > kFar, best};
 }
 
 void Search::findGap(int boxes) {

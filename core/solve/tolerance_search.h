@@ -44,6 +44,10 @@ inline constexpr double kEnough = 4e-4;
 
 struct Extreme {
     double bound = kNever; ///< outer, as if the greatest were looked for; kNever: none was found
+    /// The bound is true though no point was found that reaches it: what it was proved for is thin enough.
+    bool isTight = false;
+    /// Next to the best point no input leads farther: what the bound is above it was not yet halved off.
+    bool isTop = false;
     bool isUnbounded = false;
     Best best;
 };
@@ -70,12 +74,18 @@ public:
     double width(Goal goal) const;
     /// The best of all points tried so far.
     const Best& best(Goal goal) const { return best_[static_cast<std::size_t>(goal)]; }
-    void tryPoint(std::size_t piece, const Point& point);
+    /// False: the piece has no answer there.
+    bool tryPoint(std::size_t piece, const Point& point);
     long double valueOf(Goal goal, const Tips& tips) const;
 
 private:
     struct Bounds {
         double value, gap; ///< gap: what halving the first's direction could take off, roughly
+    };
+    static constexpr int kFirst = -1, kSecond = -2;
+    struct Looseness {
+        double most = 0, total = 0;
+        int which = kFirst; ///< a known vector, or one of the two
     };
     void start();
     void tryCorners();
@@ -86,10 +96,16 @@ private:
     Total totalOf(const Cell& cell) const;
     Bounds boundOf(Goal goal, const Cell& cell) const;
     double componentBound(Pt along, const Cell& cell) const;
-    void tryCell(Goal goal, const Cell& cell);
-    void tryToward(const Cell& cell, Pt toward, double direction);
-    /// Empty: nothing is left to halve.
-    std::optional<std::vector<Cell>> split(Goal goal, const Cell& cell);
+    void tryCell(Goal goal, const Cell& cell, bool upTo);
+    void tryToward(Goal goal, const Cell& cell, Pt toward, double direction, bool upTo);
+    Point pointToward(const Cell& cell, Pt toward, double direction, bool inner) const;
+    void settle(Goal goal);
+    bool isSettled(Goal goal) const;
+    long double valueWith(Goal goal, std::size_t input, long double value) const;
+    void tryNextTo(Goal goal, std::size_t piece, const Point& point);
+    void tryUpTo(std::size_t piece, const Point& from, const Point& toward);
+    Looseness loosenessOf(Goal goal, const Cell& cell) const;
+    std::vector<Cell> split(Goal goal, const Cell& cell, int which);
     double hollow(const Sector& sector, Pt toward) const;
     void refine(int boxes);
 

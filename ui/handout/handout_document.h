@@ -12,6 +12,9 @@ namespace tailpoint {
 
 struct HandoutChoice {
     bool solution = true; ///< false: statement and what is given, for an exercise
+    /// The question as the sketch's file words it stands in place of what is given and asked, where it has
+    /// such words; false: they are of other values.
+    bool ownWords = true;
     bool handRounding = false;
     Method method = Method::suited; ///< of the solution
     bool parallelograms = false;    ///< more than two forces: two at a time

@@ -8,7 +8,7 @@ namespace tailpoint {
 
 namespace {
 
-QString written(const SheetJob& job, const ProblemSheet& sheet, NewFolder& folder, SheetWork& work) {
+QString written(const SheetJob& job, ProblemSheet& sheet, NewFolder& folder, SheetWork& work) {
     if (sheet.variants.size() < job.wanted())
         return tooFewWords(job.wanted(), sheet.variants.size());
     auto error = writeSheet(sheet, job.look, folder, work);
@@ -27,7 +27,7 @@ void SheetJob::run() {
     NewFolder made(folder);
     if (made.fault())
         fault = folder + QStringLiteral(": ") + made.fault()->message;
-    else if (const auto sheet = makeSheet(request, [this] { return work.isCancelled.load(); }))
+    else if (auto sheet = drawSheet(request, [this] { return work.isCancelled.load(); }))
         fault = written(*this, *sheet, made, work);
     isOver = true;
 }

@@ -1,6 +1,7 @@
 #include "ui/window/problems_dialog.h"
 
 #include "core/practice/families.h"
+#include "ui/practice/sheet_task.h"
 #include "ui/problems/roster.h"
 #include "ui/problems/set_text.h"
 #include "ui/problems/sheet_pages.h"
@@ -148,7 +149,7 @@ void ProblemsDialog::showPreview() {
     const std::size_t count = std::exchange(wanted.count, 1);
     if (auto sheet = makeSheet(wanted)) {
         sheet->request.count = count;
-        m_preview->show(SheetPdf(*sheet, how).part(0).sheet, paper);
+        m_preview->show(SheetPdf(*sheet, how).part(0, taskOf(*sheet, 0)).sheet, paper);
     }
 }
 

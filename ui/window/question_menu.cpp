@@ -11,8 +11,10 @@
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
 #include "ui/window/settings.h"
+#include "ui/window/words_dialog.h"
 
 #include <QActionGroup>
+#include <QMainWindow>
 
 namespace tailpoint {
 
@@ -50,6 +52,11 @@ QuestionMenu::QuestionMenu(const WindowParts& parts, QMenu* menu) : QObject(menu
                             showAdding();
                         });
     showAdding();
+    menu->addSeparator();
+    addCommand(menu, {"questionInWords", tr("Question in &words\u2026")}, [this] {
+        auto* dialog = m_parts.window.findChild<WordsDialog*>();
+        (dialog ? dialog : new WordsDialog(m_parts))->ask();
+    });
     connect(menu, &QMenu::aboutToShow, this, &QuestionMenu::prepare);
     connect(&m_parts.document, &SketchDocument::changed, m_other,
             [this] { m_other->setEnabled(m_parts.document.result().solved.solutions.size() == 2); });

@@ -55,6 +55,7 @@ void TeachMenu::addOwnAnswer(QMenu* menu) {
     m_mark = addCommand(menu, {"markOwnAnswer", tr("&Mark it"), QKeySequence(Qt::CTRL | Qt::Key_M)},
                         [this] { m_parts.ownAnswer.mark(); });
     connect(&m_parts.ownAnswer, &OwnAnswer::modeChanged, this, &TeachMenu::showOwnAnswer);
+    connect(&m_parts.ownAnswer, &OwnAnswer::asideChanged, this, &TeachMenu::showOwnAnswer);
     connect(&m_parts.document, &SketchDocument::changed, this, &TeachMenu::showOwnAnswer);
     showOwnAnswer();
 }
@@ -79,7 +80,7 @@ void TeachMenu::showOwnAnswer() {
     ownAnswer->setText(why.isEmpty() ? tr("Check my &answer") : tr("Check my &answer (%1)").arg(why));
     ownAnswer->setToolTip(why.isEmpty() ? tr("Hide the answer and check your own (F7)")
                                         : tr("There is nothing to check: %1").arg(why));
-    m_mark->setEnabled(on);
+    m_mark->setEnabled(on && !m_parts.ownAnswer.standsAside());
     lecture->setEnabled(!on);
     m_lesson->setEnabled(!on);
     lecture->setToolTip(on ? tr("Not while the answer is hidden")
@@ -120,9 +121,9 @@ void TeachMenu::beginLecture() {
 }
 
 void TeachMenu::chooseLesson() {
-    const QString path =
-        QFileDialog::getOpenFileName(&m_parts.window, tr("Open a lesson"), QFileInfo(m_parts.document.path()).absolutePath(),
-                                     tr("Lessons (*.lesson.json *.json);;All files (*)"));
+    const QString path = QFileDialog::getOpenFileName(&m_parts.window, tr("Open a lesson"),
+                                                      QFileInfo(m_parts.document.path()).absolutePath(),
+                                                      tr("Lessons (*.lesson.json *.json);;All files (*)"));
     if (!path.isEmpty())
         beginLesson(path);
 }
