@@ -59,6 +59,7 @@ QByteArray reportAs(const QString& form, const Result& result, const Arguments& 
     choice.parallelograms = pairs;
     choice.method = methodFrom(arguments.value(QStringLiteral("--method")).toStdString());
     choice.solution = !arguments.options.contains(QStringLiteral("--no-solution"));
+    choice.from = provenanceOf(arguments.files.value(0));
     if (form == QLatin1String("html"))
         return handoutHtml(result, choice);
     if (form == QLatin1String("latex"))
@@ -67,7 +68,8 @@ QByteArray reportAs(const QString& form, const Result& result, const Arguments& 
     options.handRounding = byHand;
     options.parallelograms = pairs;
     options.method = choice.method;
-    return form == QLatin1String("json") ? reportJson(result, options) : reportText(result, options);
+    return form == QLatin1String("json") ? reportJson(result, options)
+                                         : reportText(result, options, choice.from);
 }
 
 bool isHandout(const Arguments& arguments) {

@@ -73,7 +73,7 @@ Value directionFrom(const std::string& typed, AngleUnit unit) {
     if (const auto* error = std::get_if<TypedError>(&read))
         return QString::fromStdString(error->message);
     const auto& direction = std::get<TypedDirection>(read);
-    if (direction.form != TypedDirection::Form::angle || direction.plusMinus)
+    if (direction.form != TypedDirection::Form::angle || direction.tolerance)
         return QStringLiteral("an angle is wanted, as 25 or 0.4 rad, without a tolerance");
     return direction.angle;
 }
@@ -83,7 +83,7 @@ Value magnitudeFrom(const std::string& typed, ForceUnit unit) {
     if (const auto* error = std::get_if<TypedError>(&read))
         return QString::fromStdString(error->message);
     const auto& magnitude = std::get<TypedMagnitude>(read);
-    if (magnitude.plusMinus)
+    if (magnitude.tolerance)
         return QStringLiteral("a force is wanted, as 340 or 1.2 kN, without a tolerance");
     return magnitude.value;
 }
@@ -129,12 +129,13 @@ std::variant<SweepRange, QString> rangeFrom(const Arguments& arguments, const Sk
     return range;
 }
 
-QByteArray sweepAs(const QString& form, const Sweep& sweep, const Sketch& sketch) {
+QByteArray sweepAs(const QString& form, const Sweep& sweep, const Sketch& sketch, const QString& file) {
+    const Provenance from = provenanceOf(file);
     if (form == QLatin1String("json"))
         return sweepJson(sweep, sketch);
     if (form == QLatin1String("svg"))
-        return sweepSvg(sweep, sketch, themeOf(ThemeName::paper));
-    return form == QLatin1String("text") ? sweepText(sweep, sketch) : sweepCsv(sweep, sketch);
+        return sweepSvg(sweep, sketch, themeOf(ThemeName::paper), from);
+    return form == QLatin1String("text") ? sweepText(sweep, sketch, from) : sweepCsv(sweep, sketch);
 }
 
 int runOn(const Arguments& arguments) {
@@ -150,8 +151,9 @@ int runOn(const Arguments& arguments) {
     if (const auto* fault = std::get_if<QString>(&range))
         return complain(QStringLiteral("sweep: ") + *fault);
     const Sweep swept = sweep(sketch, std::get<SweepRange>(range));
-    const int written =
-        writeOut(sweepAs(arguments.value(QStringLiteral("--as"), QStringLiteral("csv")), swept, sketch), out);
+    const int written = writeOut(sweepAs(arguments.value(QStringLiteral("--as"), QStringLiteral("csv")),
+                                         swept, sketch, arguments.files.value(0)),
+                                 out);
     return written != kDone ? written : swept.hasAnswer() ? kDone : kNoAnswer;
 }
 

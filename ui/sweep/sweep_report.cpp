@@ -70,6 +70,15 @@ JsonValue curveJson(const Curve& curve, const Sketch& sketch) {
     return jsonObject(std::move(members), JsonLayout::lines);
 }
 
+std::vector<std::string> feetOf(const Sketch& sketch, const Provenance& from) {
+    std::vector<std::string> feet;
+    if (needsCaution(sketch))
+        feet.emplace_back(cautionLine());
+    for (std::string& line : recordLines(sketch, from))
+        feet.push_back(std::move(line));
+    return feet;
+}
+
 JsonValue numbers(const std::vector<double>& all) {
     std::vector<JsonValue> items;
     for (const double one : all)
@@ -124,23 +133,25 @@ QByteArray sweepJson(const Sweep& sweep, const Sketch& sketch) {
     return QByteArray::fromStdString(writeJson(out));
 }
 
-QByteArray sweepText(const Sweep& sweep, const Sketch& sketch) {
+QByteArray sweepText(const Sweep& sweep, const Sketch& sketch, const Provenance& from) {
     std::string all = sketch.title.empty() ? std::string() : sketch.title + "\n";
     for (const std::string& line : sweepLines(sweep, sketch))
         all += line + "\n";
-    if (needsCaution(sketch))
-        all += std::string(cautionLine()) + "\n";
+    for (const std::string& foot : feetOf(sketch, from))
+        all += foot + "\n";
     return QByteArray::fromStdString(all);
 }
 
-QByteArray sweepSvg(const Sweep& sweep, const Sketch& sketch, const Theme& theme, double width,
-                    double height) {
+DisplayList sweepFigure(const Sweep& sweep, const Sketch& sketch, const Provenance& from) {
     SweepPlotOptions options;
-    options.width = width;
-    options.height = height;
-    if (needsCaution(sketch))
-        options.feet.emplace_back(cautionLine());
-    return toSvg(sweepPlot(sweep, sketch, options, QtTextMeasure()).list, theme, {});
+    options.width = kSweepWidth;
+    options.height = kSweepHeight;
+    options.feet = feetOf(sketch, from);
+    return sweepPlot(sweep, sketch, options, QtTextMeasure()).list;
+}
+
+QByteArray sweepSvg(const Sweep& sweep, const Sketch& sketch, const Theme& theme, const Provenance& from) {
+    return toSvg(sweepFigure(sweep, sketch, from), theme, {});
 }
 
 } // namespace tailpoint

@@ -2,7 +2,9 @@
 // Computes nothing: core/solve/sweep.h does.
 #pragma once
 
+#include "core/figure/display_list.h"
 #include "core/solve/sweep.h"
+#include "ui/document/provenance.h"
 #include "ui/style/theme.h"
 
 #include <QByteArray>
@@ -16,10 +18,11 @@ inline constexpr int kSweepVersion = 1;
 QByteArray sweepCsv(const Sweep& sweep, const Sketch& sketch, char separator = ',');
 /// resources/sweep.schema.json says what is in it.
 QByteArray sweepJson(const Sweep& sweep, const Sketch& sketch);
-/// Extremes and gaps in words, a line each, UTF-8.
-QByteArray sweepText(const Sweep& sweep, const Sketch& sketch);
-/// The plot, with the caution where the sketch needs one. Needs a QGuiApplication. Points.
-QByteArray sweepSvg(const Sweep& sweep, const Sketch& sketch, const Theme& theme, double width = 720,
-                    double height = 540);
+/// Extremes and gaps in words, the caution where the sketch needs one, and the record: a line each, UTF-8.
+QByteArray sweepText(const Sweep& sweep, const Sketch& sketch, const Provenance& from);
+/// The plot with the same under it. Needs a QGuiApplication. Points.
+inline constexpr double kSweepWidth = 720, kSweepHeight = 540;
+DisplayList sweepFigure(const Sweep& sweep, const Sketch& sketch, const Provenance& from);
+QByteArray sweepSvg(const Sweep& sweep, const Sketch& sketch, const Theme& theme, const Provenance& from);
 
 } // namespace tailpoint
