@@ -134,6 +134,12 @@ Search::Search(const Problem& problem, const std::vector<Piece>& pieces, std::si
     refine(96);
 }
 
+Search::Search(const Problem& problem, const std::vector<Piece>& pieces, std::size_t first, double coarse)
+    : problem_(problem), pieces_(pieces), firstIs_(first), coarse_(coarse) {
+    known_.push_back(problem.sectors);
+    start();
+}
+
 void Search::start() {
     constexpr double kWidest = std::numbers::pi / 4;
     for (std::size_t i = 0; i < pieces_.size(); ++i) {
@@ -222,7 +228,7 @@ bool Search::boundMost(Cell& cell) const {
     double most = kNever, lowest = kNever;
     const auto use = [&](Pt y, double value) {
         const double reach = std::min(-dot(y, cell.first.atFrom), -dot(y, cell.first.atTo));
-        const double sure = reach - 1e-15 * std::hypot(y.x, y.y);
+        const double sure = reach - 1e-15 * lengthOf(y);
         possible = possible && !(value < 0 && sure >= 0);
         if (value < lowest) {
             lowest = value;
@@ -250,13 +256,13 @@ bool Search::boundLeast(Cell& cell) const {
     if (line.isEmpty()) {
         return true;
     }
-    double least = cell.first.least;
+    double least = -kNever;
     cell.towardLeast = middle;
     const auto use = [&](Pt y, double value) {
         Pt point;
         Sector ring{1, 1, cell.first.from, cell.first.to, cell.first.atFrom, cell.first.atTo};
-        const double reach = ring.support(y, point) + 1e-15 * std::hypot(y.x, y.y);
-        if (value < 0 && -value / reach > least) {
+        const double reach = ring.support(y, point) + 1e-15 * lengthOf(y);
+        if (reach > 0 && -value / reach > least) {
             least = -value / reach;
             cell.towardLeast = y;
         }
@@ -264,8 +270,8 @@ bool Search::boundLeast(Cell& cell) const {
     };
     descend(
         line, [&](Pt y, Pt& point) { return total.support(y, point); }, use);
-    cell.first.least = least;
-    return least <= cell.first.greatest;
+    cell.first.least = std::max(cell.first.least, least);
+    return cell.first.least <= cell.first.greatest;
 }
 
 double Search::componentBound(Pt along, const Cell& cell) const {
@@ -286,7 +292,7 @@ double Search::componentBound(Pt along, const Cell& cell) const {
         Pt own;
         const double rest = total.support(y, where);
         const Pt side = along + y;
-        const double mine = std::hypot(side.x, side.y) < 1e-15 ? 0.0 : cell.first.support(side, own);
+        const double mine = lengthOf(side) < 1e-15 ? 0.0 : cell.first.support(side, own);
         where = where + own;
         return rest + mine;
     };
@@ -323,7 +329,7 @@ double Search::hollow(const Sector& sector, Pt toward) const {
         return 0;
     }
     return sector.least * (1 - std::cos(std::min(sector.width() / 2, kTurn / 4))) *
-           std::min(std::hypot(toward.x, toward.y), 1e3);
+           std::min(lengthOf(toward), 1e3);
 }
 
 // What halving could take off a cell's bound, and where most of it. The cell's own direction counts in full for
@@ -377,9 +383,6 @@ std::vector<Cell> Search::split(Goal goal, const Cell& cell, int which) {
 
 long double Search::valueOf(Goal goal, const Tips& tips) const {
     const Tip& tip = tips[firstIs_];
-    const long double turned = std::remainder(std::atan2(tip.unit.y, tip.unit.x) - base_ - kTurn / 2,
-                                              static_cast<long double>(kTurn)) +
-                               kTurn / 2;
     switch (goal) {
     case Goal::leastMagnitude:
         return -tip.magnitude;
@@ -393,12 +396,13 @@ long double Search::valueOf(Goal goal, const Tips& tips) const {
         return -tip.magnitude * tip.unit.y;
     case Goal::greatestY:
         return tip.magnitude * tip.unit.y;
-    case Goal::from:
-        return kTurn - turned;
-    case Goal::to:
+    default:
         break;
     }
-    return turned;
+    const long double turned =
+        std::remainder(std::atan2(tip.unit.y, tip.unit.x) - base_ - kTurn / 2, static_cast<long double>(kTurn)) +
+        kTurn / 2;
+    return goal == Goal::to ? turned : kTurn - turned;
 }
 
 bool Search::tryPoint(std::size_t piece, const Point& point) {
@@ -408,7 +412,7 @@ bool Search::tryPoint(std::size_t piece, const Point& point) {
     }
     for (std::size_t i = 0; i < kGoals; ++i) {
         const Goal goal = static_cast<Goal>(i);
-        if (isOfDirection(goal) && (*tips)[firstIs_].magnitude == 0) {
+        if (isOfDirection(goal) && (!hasGap_ || (*tips)[firstIs_].magnitude == 0)) {
             continue;
         }
         const long double value = valueOf(goal, *tips);
@@ -521,11 +525,43 @@ void Search::tryCell(Goal goal, const Cell& cell, bool upTo) {
     }
 }
 
+// Two lines that can be parallel within their tolerances: hair's breadths to both sides of it the magnitudes are
+// beyond all bounds, in the senses of one side.
+void Search::tryAllButParallel(std::size_t piece) {
+    constexpr long double kHair = 0x1p-40L;
+    const auto& [first, second] = pieces_[piece].unknown;
+    const int one = problem_.inputOf[first.vector][1], two = problem_.inputOf[second.vector][1];
+    if (pieces_[piece].rule != Rule::lines || (one < 0 && two < 0)) {
+        return;
+    }
+    const bool firstMoves = one >= 0;
+    const Input& moved = problem_.inputs[static_cast<std::size_t>(firstMoves ? one : two)];
+    const std::size_t other = firstMoves ? second.vector : first.vector;
+    const Arc& arc = problem_.box.vectors[other].direction;
+    for (const long double at : {arc.from, arc.nominal, arc.to, moved.least, moved.nominal, moved.greatest}) {
+        for (const long double hair : {-kHair, kHair}) {
+            Point point = problem_.nominal();
+            const long double middle = (moved.least + moved.greatest) / 2;
+            const long double to = middle + std::remainder(at + hair - middle, kHalfTurn);
+            const long double from = (arc.from + arc.to) / 2 + std::remainder(at - (arc.from + arc.to) / 2, kHalfTurn);
+            point[static_cast<std::size_t>(firstMoves ? one : two)] = to;
+            const int otherInput = firstMoves ? two : one;
+            if (otherInput >= 0) {
+                point[static_cast<std::size_t>(otherInput)] = from;
+            }
+            if (to >= moved.least && to <= moved.greatest && from >= arc.from && from <= arc.to) {
+                tryPoint(piece, point);
+            }
+        }
+    }
+}
+
 // For each goal the corner to which every input by itself leads from the nominal values.
 void Search::tryCorners() {
     for (std::size_t piece = 0; piece < pieces_.size(); ++piece) {
         const Point nominal = problem_.nominal();
         tryPoint(piece, nominal);
+        tryAllButParallel(piece);
         const std::optional<Tips> middle = tipsAt(problem_, pieces_[piece], nominal);
         if (!middle) {
             continue;
@@ -537,7 +573,7 @@ void Search::tryCorners() {
                 Point moved = nominal;
                 moved[i] = end;
                 const std::optional<Tips> tips = tipsAt(problem_, pieces_[piece], moved);
-                for (std::size_t g = 0; tips && g < kGoals; ++g) {
+                for (std::size_t g = 0; tips && g < (hasGap_ ? kGoals : 6); ++g) {
                     const Goal goal = static_cast<Goal>(g);
                     corners[g][i] = valueOf(goal, *tips) > valueOf(goal, *middle) ? end : corners[g][i];
                 }
@@ -629,13 +665,15 @@ Extreme Search::run(Goal goal, int boxes) {
     for (int i = 0; i < boxes && !queue.empty(); ++i) {
         const Cell cell = queue.top();
         queue.pop();
-        tryCell(goal, cell, i >= 64 && (i & (i - 1)) == 0);
+        if (coarse_ == 0) {
+            tryCell(goal, cell, i >= 64 && (i & (i - 1)) == 0);
+        }
         const double gap = best.isThere ? bound - static_cast<double>(best.value) : kNever;
         const double share = i * 4 >= boxes ? kEnough : 1e-9;
         const Looseness loose = loosenessOf(goal, cell);
         const double size = isOfDirection(goal) ? std::min(cell.first.greatest, 1e6) : 1;
-        isTight = bound != kNever && loose.total <= 1e-7 * width(goal) * size + problem_.slack;
-        if (isTight && gap > kEnough * width(goal)) {
+        isTight = bound != kNever && loose.total <= std::max(coarse_, 1e-7 * width(goal) * size + problem_.slack);
+        if (isTight && coarse_ == 0 && gap > kEnough * width(goal)) {
             tryCell(goal, cell, true);
         }
         if (isTight || gap <= share * width(goal) + 4 * problem_.slack ||
@@ -692,7 +730,9 @@ void Search::findGap(int boxes) {
             tryPoint(best.piece, best.point);
         }
     }
-    tryCorners();
+    if (coarse_ == 0) {
+        tryCorners();
+    }
 }
 
 } // namespace tailpoint::tolerance

@@ -56,6 +56,8 @@ class Search {
 public:
     /// `first`: which of the pieces' unknown vectors is looked for.
     Search(const Problem& problem, const std::vector<Piece>& pieces, std::size_t first);
+    /// A quick one that ends where no bound can be off by more than about `coarse`; it tries no points.
+    Search(const Problem& problem, const std::vector<Piece>& pieces, std::size_t first, double coarse);
 
     /// Whether any part of the box was not proved to have no answer.
     bool isEmpty() const { return cells_.empty(); }
@@ -89,6 +91,7 @@ private:
     };
     void start();
     void tryCorners();
+    void tryAllButParallel(std::size_t piece);
     bool narrow(Cell& cell) const;
     bool relate(Cell& cell) const;
     bool boundMost(Cell& cell) const;
@@ -115,6 +118,7 @@ private:
     std::vector<std::vector<Sector>> known_;
     std::vector<Cell> cells_;
     std::array<Best, kGoals> best_;
+    double coarse_ = 0;
     bool hasGap_ = false;
     double base_ = 0;
 };

@@ -28,15 +28,15 @@ inline Force& vectorOf(Sketch& sketch, int index) {
 inline std::vector<Knob> knobsOf(const Sketch& sketch) {
     std::vector<Knob> knobs;
     const auto add = [&](const Force& force, int index) {
-        if (force.magnitude.value && force.magnitude.plusMinus) {
-            const double margin = *force.magnitude.plusMinus;
-            knobs.push_back({index, false, std::fmax(0, *force.magnitude.value - margin),
-                             *force.magnitude.value + margin});
+        if (force.magnitude.value && force.magnitude.tolerance) {
+            const Margins margins = marginsOf(force.magnitude);
+            knobs.push_back({index, false, std::fmax(0, *force.magnitude.value - margins.minus),
+                             *force.magnitude.value + margins.plus});
         }
         if (const auto* angle = std::get_if<AngleForm>(&force.direction.form);
-            angle != nullptr && force.direction.plusMinus) {
-            const double margin = *force.direction.plusMinus;
-            knobs.push_back({index, true, angle->value - margin, angle->value + margin});
+            angle != nullptr && force.direction.tolerance) {
+            const Margins margins = marginsOf(force.direction, sketch);
+            knobs.push_back({index, true, angle->value - margins.minus, angle->value + margins.plus});
         }
     };
     for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
@@ -320,10 +320,17 @@ namespace tolerant {
 
 inline void loosen(Force& force, Dice& dice, double percent, double degrees) {
     if (force.magnitude.value && dice.whole(3) != 0) {
-        force.magnitude.plusMinus = *force.magnitude.value * percent / 100 * (0.01 + dice.part());
+        const double part = percent * (0.01 + dice.part()) / 1.01;
+        if (dice.whole(4) == 0) {
+            force.magnitude.tolerance = Tolerance{part, part, true};
+        } else {
+            const double plus = *force.magnitude.value * part / 100;
+            force.magnitude.tolerance = Tolerance{plus, dice.whole(4) == 0 ? 0 : plus, false};
+        }
     }
     if (isGiven(force.direction) && dice.whole(3) != 0) {
-        force.direction.plusMinus = degrees * (0.01 + dice.part()) / 1.01;
+        const double plus = degrees * (0.01 + dice.part()) / 1.01;
+        force.direction.tolerance = Tolerance{plus, dice.whole(4) == 0 ? plus / 3 : plus, false};
     }
 }
 
