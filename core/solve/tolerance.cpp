@@ -300,7 +300,9 @@ Maker::Extent Maker::extentOf(const std::vector<Piece>& pieces, std::size_t whic
 bool Maker::missesSomewhere() const {
     const Piece& piece = pieces_.front();
     const auto& [first, second] = piece.unknown;
-    const auto spanOf = [&](const Unknown& unknown) { return problem_.box.vectors[unknown.vector].magnitude; };
+    const auto spanOf = [&](const Unknown& unknown) {
+        return problem_.box.vectors[unknown.vector].magnitude;
+    };
     const long double room = problem_.slack;
     if (piece.rule == Rule::lines) {
         const double between = second.sector.middle() - first.sector.middle();

@@ -1,5 +1,5 @@
-// Where a found vector's tip can lie, as an outline: along rays of a direction, or along circles of a magnitude,
-// from one end of what is possible to the other.
+// Where a found vector's tip can lie, as an outline: along rays of a direction, or along circles of a
+// magnitude, from one end of what is possible to the other.
 #include "core/solve/tolerance.h"
 #include "core/solve/tolerance_search.h"
 
@@ -14,7 +14,7 @@ namespace {
 constexpr double kTurn = 2 * std::numbers::pi;
 /// What an outline may be off, as a part of the region's size.
 constexpr double kTrue = 0.002;
-/// Unbounded regions are cut off here: so many times all given magnitudes.
+/// Unbounded regions are cut off here: so many times all given magnitudes, and twice where they begin.
 constexpr double kFarthest = 8;
 
 /// The possible magnitudes in one direction, or the possible directions at one magnitude.
@@ -29,8 +29,8 @@ Pt polar(double magnitude, double direction) {
 class Tracer {
 public:
     Tracer(const Problem& problem, std::vector<Piece> pieces, std::size_t which, const Effort& effort)
-        : problem_(problem), pieces_(std::move(pieces)), which_(which), boxes_(std::max(6, effort.boxes / 16)),
-          most_(effort.boxes >= kExact.boxes ? 160 : 24) {}
+        : problem_(problem), pieces_(std::move(pieces)), which_(which),
+          boxes_(std::max(6, effort.boxes / 16)), most_(effort.boxes >= kExact.boxes ? 160 : 24) {}
 
     TipRegion region();
 
@@ -48,7 +48,7 @@ private:
     std::vector<Piece> pieces_;
     std::size_t which_;
     int boxes_, most_;
-    double size_ = 1, middle_ = 0;
+    double size_ = 1, middle_ = 0, farthest_ = kFarthest;
     TipRegion region_;
 };
 
@@ -56,7 +56,8 @@ void Tracer::add(const std::vector<Pt>& points) {
     const double sign = problem_.turnedOf(pieces_.front().unknown[which_].vector) == Turned::yes ? -1 : 1;
     Outline outline;
     for (const Pt point : points) {
-        outline.emplace_back(std::ldexp(sign * point.x, problem_.exponent), std::ldexp(sign * point.y, problem_.exponent));
+        outline.emplace_back(std::ldexp(sign * point.x, problem_.exponent),
+                             std::ldexp(sign * point.y, problem_.exponent));
     }
     if (!outline.empty()) {
         region_.outlines.push_back(std::move(outline));
@@ -73,11 +74,11 @@ Station Tracer::onRay(double direction) {
     if (search.isEmpty()) {
         return {direction, 0, 0, false};
     }
-    const double farthest = kFarthest * static_cast<double>(problem_.scale);
     const double high = search.run(Goal::greatestMagnitude, boxes_).bound;
-    region_.open = region_.open || high > farthest;
+    region_.open = region_.open || high > farthest_;
     const double low = std::max(0.0, -search.run(Goal::leastMagnitude, boxes_).bound);
-    return {direction, std::min(low, farthest), std::clamp(high, low, farthest), high >= low};
+    return {direction, std::min(low, farthest_), std::clamp(high, std::min(low, farthest_), farthest_),
+            high >= low};
 }
 
 Station Tracer::onCircle(double magnitude) {
@@ -134,7 +135,8 @@ std::vector<Station> Tracer::stations(double from, double to, const Probe& probe
 }
 
 void Tracer::alongRays(double from, double to, bool closed) {
-    const std::vector<Station> rays = stations(from, to, [&](double at) { return onRay(at); }, true);
+    const std::vector<Station> rays = stations(
+        from, to, [&](double at) { return onRay(at); }, true);
     std::vector<Pt> outer, inner;
     bool hollow = false;
     for (const Station& ray : rays) {
@@ -155,15 +157,16 @@ void Tracer::alongRays(double from, double to, bool closed) {
 
 void Tracer::alongCircles() {
     const BoxVector& own = problem_.box.vectors[pieces_.front().unknown[which_].vector];
-    const std::vector<Station> circles =
-        stations(static_cast<double>(own.magnitude.least), static_cast<double>(own.magnitude.greatest),
-                 [&](double at) { return onCircle(at); }, false);
+    const std::vector<Station> circles = stations(
+        static_cast<double>(own.magnitude.least), static_cast<double>(own.magnitude.greatest),
+        [&](double at) { return onCircle(at); }, false);
     if (circles.empty()) {
         return;
     }
     std::vector<Pt> points;
     const auto arc = [&](const Station& circle, bool back) {
-        const int count = std::max(2, static_cast<int>(std::ceil((circle.high - circle.low) / (std::numbers::pi / 60))));
+        const int count =
+            std::max(2, static_cast<int>(std::ceil((circle.high - circle.low) / (std::numbers::pi / 60))));
         for (int i = 0; i <= count; ++i) {
             const double part = static_cast<double>(back ? count - i : i) / count;
             points.push_back(polar(circle.at, circle.low + part * (circle.high - circle.low)));
@@ -195,6 +198,8 @@ TipRegion Tracer::region() {
     if (search.isEmpty()) {
         return region_;
     }
+    const double nearest = std::max(0.0, -search.run(Goal::leastMagnitude, boxes_).bound);
+    farthest_ = kFarthest * static_cast<double>(problem_.scale) + 2 * nearest;
     const auto extent = [&](Goal low, Goal high) {
         const double least = search.run(low, boxes_).bound, greatest = search.run(high, boxes_).bound;
         return std::min(kFarthest, std::max(0.0, greatest + least));
@@ -218,7 +223,8 @@ TipRegion Tracer::region() {
 
 } // namespace
 
-std::vector<TipRegion> tipRegions(const Sketch& sketch, const Solved& solved, std::size_t answer, const Effort& effort) {
+std::vector<TipRegion> tipRegions(const Sketch& sketch, const Solved& solved, std::size_t answer,
+                                  const Effort& effort) {
     std::vector<TipRegion> regions;
     if (solved.unknownVectors[0] == kNoVector || solved.family == Family::oneUnknown) {
         return regions;

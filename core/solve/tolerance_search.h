@@ -41,6 +41,8 @@ struct Best {
 
 /// What a range's end may be off, as a part of the range: two ends together 0.1 %.
 inline constexpr double kEnough = 4e-4;
+/// Directions closer than this are one; nothing is halved below it.
+inline constexpr double kThinnest = 1e-14;
 
 struct Extreme {
     double bound = kNever; ///< outer, as if the greatest were looked for; kNever: none was found
@@ -102,6 +104,7 @@ private:
     void tryCell(Goal goal, const Cell& cell, bool upTo);
     void tryToward(Goal goal, const Cell& cell, Pt toward, double direction, bool upTo);
     Point pointToward(const Cell& cell, Pt toward, double direction, bool inner) const;
+    void tryClosed();
     void settle(Goal goal);
     bool isSettled(Goal goal) const;
     long double valueWith(Goal goal, std::size_t input, long double value) const;
