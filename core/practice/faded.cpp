@@ -129,4 +129,10 @@ FadedSolution faded(const Worked& worked, std::size_t blank) {
     return out;
 }
 
+std::size_t risingBlanks(std::size_t place, std::size_t count, std::size_t lines) {
+    if (count < 2 || lines < 2)
+        return 1;
+    return 1 + ((place - 1) * (lines - 1) + (count - 1) / 2) / (count - 1); // to the nearest
+}
+
 } // namespace tailpoint

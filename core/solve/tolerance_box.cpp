@@ -1,26 +1,12 @@
 #include "core/solve/tolerance_box.h"
 
 #include <cmath>
-#include <optional>
+#include <utility>
 
 namespace tailpoint::tolerance {
 namespace {
 
 using kernel::Vec;
-
-/// How far a value may lie above and below, in the sheet's unit.
-struct Margins {
-    double plus = 0, minus = 0;
-};
-
-Margins marginsOf(const Magnitude& magnitude) {
-    const double margin = magnitude.plusMinus.value_or(0.0);
-    return {margin, margin};
-}
-Margins marginsOf(const Direction& direction) {
-    const double margin = direction.plusMinus.value_or(0.0);
-    return {margin, margin};
-}
 
 Span spanOf(const Magnitude& magnitude) {
     if (!magnitude.value) {
@@ -76,7 +62,7 @@ Arc arcOf(const Direction& direction, const Sketch& sketch) {
     }
     const Vec unit = kernel::vec(*unitVector(direction, sketch));
     const long double nominal = std::atan2(unit.y, unit.x);
-    Margins margins = marginsOf(direction);
+    Margins margins = marginsOf(direction, sketch);
     const long double inRadians = radiansIn(sketch.angleUnit);
     if (margins.plus + margins.minus >= turnIn(sketch.angleUnit)) {
         return wholeTurn(nominal);

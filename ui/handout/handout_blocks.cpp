@@ -189,6 +189,10 @@ std::vector<Kept> handoutGroups(const Handout& handout, const DisplayList& figur
         out.legs(legs);
     if (!handout.caution.empty())
         out.caution(handout.caution);
+    if (!handout.record.empty())
+        out.begin(14);
+    for (const std::string& line : handout.record)
+        out.prose(inProse(line), kNote, 0, 2).ink = Ink::quiet;
     return out.take();
 }
 

@@ -122,6 +122,8 @@ Handout handoutOf(const Result& result, const HandoutChoice& choice, double divi
     handout.solution = choice.solution;
     if (needsCaution(result.sketch))
         handout.caution = cautionLine();
+    if (choice.from && choice.solution)
+        handout.record = recordLines(result.sketch, *choice.from);
     return handout;
 }
 

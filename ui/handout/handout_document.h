@@ -4,6 +4,7 @@
 
 #include "core/explain/handout.h"
 #include "core/figure/compose.h"
+#include "ui/document/provenance.h"
 #include "ui/document/sketch_document.h"
 #include "ui/style/theme.h"
 
@@ -21,6 +22,8 @@ struct HandoutChoice {
     std::optional<ConstructionKind> construction;
     bool otherOrder = false;
     bool parallelMarks = false;
+    /// What the record at its end says; empty: there is none. An exercise has none: it is a student's sheet.
+    std::optional<Provenance> from{};
 };
 
 /// The figure for a column of `width` points. Without the solution: the given forces and their directions.

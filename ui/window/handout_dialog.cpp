@@ -47,6 +47,7 @@ HandoutChoice handoutChoiceOf(const WindowParts& parts) {
     choice.construction = parts.canvas.construction();
     choice.otherOrder = parts.canvas.otherOrder();
     choice.parallelMarks = parts.canvas.parallelMarks();
+    choice.from = provenanceOf(parts.document.path());
     choice.ownWords = !parts.practice.isStatementStale();
     return choice;
 }

@@ -134,6 +134,7 @@ void MainWindow::Private::lay() {
     auto* sheetColumn = new QVBoxLayout(sheetSide);
     sheetColumn->setContentsMargins(0, 0, 0, 0);
     sheetColumn->setSpacing(0);
+    sheetColumn->addWidget(notice); // over the sheet alone: it comes late, and a hand may be in the table
     sheetColumn->addWidget(strip);
     sheetColumn->addWidget(canvas, 1);
     splitter->addWidget(sheetSide);
@@ -150,7 +151,7 @@ void MainWindow::Private::lay() {
     auto* column = new QVBoxLayout(all);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    for (QWidget* part : QList<QWidget*>{bar, notice, lessonNotes, new Rule, splitter, new Rule, hints}) {
+    for (QWidget* part : QList<QWidget*>{bar, lessonNotes, new Rule, splitter, new Rule, hints}) {
         column->addWidget(part);
     }
     column->setStretchFactor(splitter, 1);

@@ -39,7 +39,7 @@ QString reasonWords(NextReason reason) {
     case NextReason::plain:
         break;
     case NextReason::afterSlip:
-        return PracticeMenu::tr("Here the last slip would show again.");
+        return PracticeMenu::tr("Chosen so that the last slip would show again.");
     case NextReason::askedAgain:
         return PracticeMenu::tr("Asked again: a slip that went away would show here.");
     case NextReason::higher:

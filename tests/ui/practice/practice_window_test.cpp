@@ -192,7 +192,7 @@ TEST_F(PracticeWindow, ASlipIsRecordedAndTheNextQuestionIsAimedAtIt) {
     EXPECT_EQ(id().family, "two-forces");
     EXPECT_EQ(id().level, 2);
     EXPECT_NE(id().number, problemIdOf(kCode)->number);
-    EXPECT_EQ(said(), QStringLiteral("Here the last slip would show again."));
+    EXPECT_EQ(said(), QStringLiteral("Chosen so that the last slip would show again."));
     EXPECT_GT(aim(*problem(id()), "supplement-in-cosines"), 0);
     EXPECT_TRUE(answer().isOn());
     EXPECT_TRUE(answer().typed("R").isEmpty());
