@@ -66,8 +66,9 @@ TEST_F(LinesInTheRealWindow, TheSlipIsFoundAndMended) {
         ASSERT_TRUE(type(QLatin1String(right[line])));
         ASSERT_TRUE(key(QStringLiteral("Return")));
         isMended = isTold(settledScreen());
-        if (!isMended)
+        if (!isMended) {
             ASSERT_TRUE(key(QStringLiteral("Down")));
+        }
     }
     EXPECT_TRUE(isMended) << keep(screen());
     EXPECT_FALSE(isModified());
