@@ -121,9 +121,9 @@ bool needsCaution(const Sketch& sketch) {
 std::string_view cautionLine() {
     return SENTENCE("caution",
                     "A sketch check, not a design. Not covered: dynamic effects, a centre of mass off the "
-                    "hook, stretch of the legs, pulls out of the plane, ratings of fittings. Rated loads, "
-                    "sling angles and factors of safety follow local codes and the maker's data; a licensed "
-                    "engineer or a competent person decides.")
+                    "hook, stretch of legs, pulls out of the plane, ratings of fittings. Rated loads, sling "
+                    "angles and safety factors follow local codes and the maker's data; a licensed engineer "
+                    "or a competent person decides.")
         .text;
 }
 

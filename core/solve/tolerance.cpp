@@ -49,10 +49,10 @@ End endOf(const Extreme& extreme, double width, double slack) {
     if (extreme.isUnbounded) {
         return {true, false, false, 0};
     }
-    if (gap <= kSame * width + 64 * slack) {
+    if (gap <= 64 * slack || (extreme.isTop && gap <= kSame * width)) {
         return {false, false, true, extreme.best.value};
     }
-    return {false, gap > 1.2 * kEnough * width, false, extreme.bound};
+    return {false, !extreme.isTight && gap > 1.2 * kEnough * width, false, extreme.bound};
 }
 
 /// Makes the ranges of one answer.
@@ -73,6 +73,11 @@ private:
     DirectionRange givenDirection(std::size_t vector, bool flipped) const;
     DirectionRange arcFrom(Vec from, Vec to, long double width) const;
     Place placeOf(const Best& best) const;
+    struct Extent {
+        long double least = 0, greatest = 0;
+    };
+    Extent extentOf(const std::vector<Piece>& pieces, std::size_t which) const;
+    std::vector<Piece> feetOf(const Piece& piece) const;
     bool isLostSomewhere() const;
     bool missesSomewhere() const;
     long double unscaled(long double value) const { return std::ldexp(value, problem_.exponent); }
@@ -181,7 +186,8 @@ DirectionRange Maker::directionOf(Search& search, std::size_t which) const {
     search.findGap(effort_.boxes / 4);
     if (!search.hasGap()) {
         range.any = true;
-        range.marked = -search.best(Goal::leastMagnitude).value > 1e-9L;
+        const Best& least = search.best(Goal::leastMagnitude);
+        range.marked = !least.isThere || -least.value > kEnough * search.width(Goal::leastMagnitude);
         return range;
     }
     const Extreme from = search.run(Goal::from, effort_.boxes);
@@ -265,11 +271,82 @@ AnswerRange Maker::make() {
     return range;
 }
 
+// Whether somewhere in the box a vector would have to act against its given sense.
 bool Maker::isLostSomewhere() const {
+    constexpr long double kSure = 1e-12L;
+    for (const Piece& piece : lost_) {
+        const std::vector<Piece> alone{piece};
+        const std::size_t which = piece.unknown[0].flipped ? 0 : 1;
+        Search search(problem_, alone, which);
+        if (!search.isEmpty() && search.best(Goal::greatestMagnitude).value <= kSure) {
+            search.run(Goal::greatestMagnitude, effort_.boxes / 4);
+        }
+        if (search.best(Goal::greatestMagnitude).value > kSure) {
+            return true;
+        }
+    }
     return false;
 }
+
+// The length of one vector from all that is known, or of the foot from it to a line: from least to greatest.
+Maker::Extent Maker::extentOf(const std::vector<Piece>& pieces, std::size_t which) const {
+    Search search(problem_, pieces, which);
+    const Extreme least = search.run(Goal::leastMagnitude, effort_.boxes / 4);
+    const Extreme greatest = search.run(Goal::greatestMagnitude, effort_.boxes / 4);
+    return {least.best.isThere ? -least.best.value : 0, greatest.best.isThere ? greatest.best.value : 0};
+}
+
+// Whether somewhere in the box a line misses a circle, circles miss one another, or lines are parallel.
 bool Maker::missesSomewhere() const {
+    const Piece& piece = pieces_.front();
+    const auto& [first, second] = piece.unknown;
+    const auto spanOf = [&](const Unknown& unknown) {
+        return problem_.box.vectors[unknown.vector].magnitude;
+    };
+    const long double room = problem_.slack;
+    if (piece.rule == Rule::lines) {
+        const double between = second.sector.middle() - first.sector.middle();
+        const double reach = (first.sector.width() + second.sector.width()) / 2;
+        return std::fabs(std::remainder(between, std::numbers::pi)) < reach;
+    }
+    if (piece.rule == Rule::circles) {
+        Piece whole;
+        whole.unknown[0] = first;
+        whole.unknown[0].sector = sectorOf(0, kNever, 0, 2 * std::numbers::pi);
+        const Extent gap = extentOf({whole}, 0);
+        const Span a = spanOf(first), b = spanOf(second);
+        return gap.greatest > a.least + b.least + room || gap.least < a.greatest - b.least - room ||
+               gap.least < b.greatest - a.least - room;
+    }
+    if (piece.rule == Rule::circle) {
+        const std::size_t circle = first.isLine ? 1 : 0;
+        const long double radius = spanOf(piece.unknown[circle]).least;
+        return extentOf(feetOf(piece), circle).greatest > radius + room;
+    }
     return false;
+}
+
+// Line and circle made to line and foot, both ways along the line and to both sides of it.
+std::vector<Piece> Maker::feetOf(const Piece& piece) const {
+    std::vector<Piece> feet;
+    const std::size_t line = piece.unknown[0].isLine ? 0 : 1;
+    for (const bool flip : {false, true}) {
+        for (const int side : {0, 1}) {
+            Piece foot = piece;
+            foot.rule = Rule::foot;
+            foot.root = side;
+            const double quarter = (side == 0 ? 1 : -1) * std::numbers::pi / 2;
+            foot.relation = {false, quarter, quarter};
+            foot.unknown[1 - line].sector = sectorOf(0, kNever, 0, 2 * std::numbers::pi);
+            Unknown& own = foot.unknown[line];
+            own.flipped = flip;
+            own.sector = sectorOf(problem_.box.vectors[own.vector], problem_.turnedOf(own.vector, flip));
+            own.sector.least = 0;
+            own.sector.greatest = kNever;
+            feet.push_back(foot);
+        }
+    }
+    return feet;
 }
 
 } // namespace
@@ -283,7 +360,7 @@ const VectorRange* AnswerRange::find(int index) const {
 Ranges rangesOf(const Sketch& sketch, const Solved& solved, const Effort& effort) {
     Ranges ranges;
     for (std::size_t i = 0; i < solved.solutions.size(); ++i) {
-        if (solved.unknownVectors[0] != kNoVector) {
+        if (solved.unknownVectors[0] != kNoVector && solved.family != Family::oneUnknown) {
             ranges.push_back(Maker(sketch, solved, i, effort).make());
         }
     }

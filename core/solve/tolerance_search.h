@@ -41,9 +41,15 @@ struct Best {
 
 /// What a range's end may be off, as a part of the range: two ends together 0.1 %.
 inline constexpr double kEnough = 4e-4;
+/// Directions closer than this are one; nothing is halved below it.
+inline constexpr double kThinnest = 1e-14;
 
 struct Extreme {
     double bound = kNever; ///< outer, as if the greatest were looked for; kNever: none was found
+    /// The bound is true though no point was found that reaches it: what it was proved for is thin enough.
+    bool isTight = false;
+    /// Next to the best point no input leads farther: what the bound is above it was not yet halved off.
+    bool isTop = false;
     bool isUnbounded = false;
     Best best;
 };
@@ -52,6 +58,8 @@ class Search {
 public:
     /// `first`: which of the pieces' unknown vectors is looked for.
     Search(const Problem& problem, const std::vector<Piece>& pieces, std::size_t first);
+    /// A quick one that ends where no bound can be off by more than about `coarse`; it tries no points.
+    Search(const Problem& problem, const std::vector<Piece>& pieces, std::size_t first, double coarse);
 
     /// Whether any part of the box was not proved to have no answer.
     bool isEmpty() const { return cells_.empty(); }
@@ -70,15 +78,22 @@ public:
     double width(Goal goal) const;
     /// The best of all points tried so far.
     const Best& best(Goal goal) const { return best_[static_cast<std::size_t>(goal)]; }
-    void tryPoint(std::size_t piece, const Point& point);
+    /// False: the piece has no answer there.
+    bool tryPoint(std::size_t piece, const Point& point);
     long double valueOf(Goal goal, const Tips& tips) const;
 
 private:
     struct Bounds {
         double value, gap; ///< gap: what halving the first's direction could take off, roughly
     };
+    static constexpr int kFirst = -1, kSecond = -2;
+    struct Looseness {
+        double most = 0, total = 0;
+        int which = kFirst; ///< a known vector, or one of the two
+    };
     void start();
     void tryCorners();
+    void tryAllButParallel(std::size_t piece);
     bool narrow(Cell& cell) const;
     bool relate(Cell& cell) const;
     bool boundMost(Cell& cell) const;
@@ -86,10 +101,17 @@ private:
     Total totalOf(const Cell& cell) const;
     Bounds boundOf(Goal goal, const Cell& cell) const;
     double componentBound(Pt along, const Cell& cell) const;
-    void tryCell(Goal goal, const Cell& cell);
-    void tryToward(const Cell& cell, Pt toward, double direction);
-    /// Empty: nothing is left to halve.
-    std::optional<std::vector<Cell>> split(Goal goal, const Cell& cell);
+    void tryCell(Goal goal, const Cell& cell, bool upTo);
+    void tryToward(Goal goal, const Cell& cell, Pt toward, double direction, bool upTo);
+    Point pointToward(const Cell& cell, Pt toward, double direction, bool inner) const;
+    void tryClosed();
+    void settle(Goal goal);
+    bool isSettled(Goal goal) const;
+    long double valueWith(Goal goal, std::size_t input, long double value) const;
+    void tryNextTo(Goal goal, std::size_t piece, const Point& point);
+    void tryUpTo(std::size_t piece, const Point& from, const Point& toward);
+    Looseness loosenessOf(Goal goal, const Cell& cell) const;
+    std::vector<Cell> split(Goal goal, const Cell& cell, int which);
     double hollow(const Sector& sector, Pt toward) const;
     void refine(int boxes);
 
@@ -99,6 +121,7 @@ private:
     std::vector<std::vector<Sector>> known_;
     std::vector<Cell> cells_;
     std::array<Best, kGoals> best_;
+    double coarse_ = 0;
     bool hasGap_ = false;
     double base_ = 0;
 };

@@ -364,7 +364,8 @@ std::string unansweredText(const Result& result, const ExplainOptions& options) 
 
 } // namespace
 
-QByteArray reportText(const Result& result, const ExplainOptions& options) {
+QByteArray reportText(const Result& result, const ExplainOptions& options,
+                      const std::optional<Provenance>& from) {
     const Sketch& sketch = result.sketch;
     std::string out = titleText(sketch) + givenText(sketch);
     out += heading("Find") + paragraph(plain(question(sketch)));
@@ -379,6 +380,11 @@ QByteArray reportText(const Result& result, const ExplainOptions& options) {
     }
     if (needsCaution(sketch))
         out += heading("Caution") + paragraph(std::string(cautionLine()));
+    if (from) {
+        out += heading("Record");
+        for (const std::string& line : recordLines(sketch, *from))
+            out += paragraph(line);
+    }
     return QByteArray::fromStdString(out);
 }
 

@@ -11,6 +11,7 @@
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
 #include "ui/window/settings.h"
+#include "ui/window/title_block_dialog.h"
 
 #include <QInputDialog>
 
@@ -58,6 +59,8 @@ SheetMenu::SheetMenu(const WindowParts& parts, QMenu* menu) : QObject(menu), m_p
         m_parts.canvas.setKeepsForces(on);
     })->setChecked(m_parts.settings.keepsForces());
     addCommand(menu, {"sheetTitle", tr("Edit the &title…")}, [this] { m_parts.canvas.editTitle(); });
+    addCommand(menu, {"titleBlock", tr("Title &block…")},
+               [this] { (new TitleBlockDialog(m_parts.document, &m_parts.window))->open(); });
     addCaution(menu);
     menu->addSeparator();
     addConstruction(menu);
