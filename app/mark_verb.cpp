@@ -17,7 +17,8 @@ constexpr const char* kMarkHelp =
     R"(Usage: tailpoint mark FILE --answer NAME=VALUE [--answer NAME=VALUE ...] [--as text|json|html] [-o OUT]
        tailpoint mark FILE --answers CLASS.csv [--as csv|text|json|html] [-o OUT] [--points OUT.csv]
                            [--feedback DIR] [--names]
-       tailpoint mark --key DIR --answers CLASS.csv [--as csv|text|json] [-o OUT] [--points OUT.csv]
+       tailpoint mark --key DIR --answers CLASS.csv [--as csv|text|json|html] [-o OUT] [--points OUT.csv]
+                           [--feedback DIR] [--names]
 
 Marks answers to the question of the sketch in FILE ('-': standard input), and names the slip that gives
 exactly a wrong number: a misread given, a changed line of the calculation, another axis, turn or unit.

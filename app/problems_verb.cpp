@@ -222,12 +222,7 @@ Made ownSheet(const Arguments& arguments) {
     SheetRequest wanted;
     if (QString fault = takeTask(arguments, wanted); !fault.isEmpty())
         return fault;
-    Made made = sheetFrom(arguments.files);
-    if (auto* sheet = std::get_if<ProblemSheet>(&made)) {
-        sheet->request.task = wanted.task;
-        sheet->request.blank = wanted.blank;
-    }
-    return made;
+    return sheetFrom(arguments.files, wanted);
 }
 
 int makeProblems(const Arguments& arguments) {

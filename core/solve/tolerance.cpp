@@ -186,7 +186,8 @@ DirectionRange Maker::directionOf(Search& search, std::size_t which) const {
     search.findGap(effort_.boxes / 4);
     if (!search.hasGap()) {
         range.any = true;
-        range.marked = -search.best(Goal::leastMagnitude).value > 1e-9L;
+        const Best& least = search.best(Goal::leastMagnitude);
+        range.marked = !least.isThere || -least.value > kEnough * search.width(Goal::leastMagnitude);
         return range;
     }
     const Extreme from = search.run(Goal::from, effort_.boxes);
@@ -299,7 +300,9 @@ Maker::Extent Maker::extentOf(const std::vector<Piece>& pieces, std::size_t whic
 bool Maker::missesSomewhere() const {
     const Piece& piece = pieces_.front();
     const auto& [first, second] = piece.unknown;
-    const auto spanOf = [&](const Unknown& unknown) { return problem_.box.vectors[unknown.vector].magnitude; };
+    const auto spanOf = [&](const Unknown& unknown) {
+        return problem_.box.vectors[unknown.vector].magnitude;
+    };
     const long double room = problem_.slack;
     if (piece.rule == Rule::lines) {
         const double between = second.sector.middle() - first.sector.middle();
@@ -357,7 +360,7 @@ const VectorRange* AnswerRange::find(int index) const {
 Ranges rangesOf(const Sketch& sketch, const Solved& solved, const Effort& effort) {
     Ranges ranges;
     for (std::size_t i = 0; i < solved.solutions.size(); ++i) {
-        if (solved.unknownVectors[0] != kNoVector) {
+        if (solved.unknownVectors[0] != kNoVector && solved.family != Family::oneUnknown) {
             ranges.push_back(Maker(sketch, solved, i, effort).make());
         }
     }

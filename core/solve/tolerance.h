@@ -95,7 +95,7 @@ using Outline = std::vector<Eigen::Vector2d>;
 struct TipRegion {
     int index = kSumIndex; ///< the vector
     std::vector<Outline> outlines;
-    bool open = false; ///< unbounded: cut off at a length of eight times all given magnitudes
+    bool open = false; ///< unbounded: cut off far beyond all given magnitudes
 };
 
 /// The tip regions of the vectors with something to find, of the answer with this number, true to within

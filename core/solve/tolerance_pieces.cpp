@@ -94,9 +94,14 @@ struct Maker {
     void addStill() {
         Piece piece = pieceOf(false, false, 0);
         piece.rule = Rule::still;
-        piece.unknown[0].sector.greatest = 0;
+        piece.unknown[piece.unknown[0].isLine ? 0 : 1].sector.greatest = 0;
         piece.relation = {false, kQuarter, 3 * kQuarter};
         pieces.push_back(piece);
+    }
+
+    // The smallest force beside the sum: the sum may come out turned round.
+    bool isOfSumsLine(const Unknown& line) const {
+        return solved.family == Family::smallestForce && problem.box.vectors[line.vector].index == kSumIndex;
     }
 
     // Which senses each unknown vector may take: its own, the other, or both.
@@ -165,6 +170,9 @@ std::vector<Piece> madeOf(const Problem& problem, const Sketch& sketch, const So
         return {};
     }
     if (solved.unknownVectors[1] == kNoVector) {
+        if (solved.family == Family::oneUnknown) {
+            return {}; // two equations for one unknown: the box has next to no point with an answer
+        }
         Piece piece;
         piece.unknown[0] = unknownAt(problem, solved.unknownVectors[0], false);
         return lost ? std::vector<Piece>{} : std::vector<Piece>{piece};
@@ -183,9 +191,12 @@ std::vector<Piece> madeOf(const Problem& problem, const Sketch& sketch, const So
             }
         }
     }
-    if (!lost && solved.family == Family::smallestSum &&
-        !problem.box.vectors[maker.pieces.front().unknown[0].vector].lineOfActionOnly) {
-        maker.addStill();
+    if (!lost && rule == Rule::foot) {
+        const auto& [first, second] = maker.pieces.front().unknown;
+        const Unknown& line = first.isLine ? first : second;
+        if (!problem.box.vectors[line.vector].lineOfActionOnly && !maker.isOfSumsLine(line)) {
+            maker.addStill();
+        }
     }
     return maker.pieces;
 }
@@ -225,12 +236,14 @@ std::optional<Tips> footAt(const Problem& problem, const Piece& piece, const Poi
 
 std::optional<Tips> stillAt(const Problem& problem, const Piece& piece, const Point& point,
                             const Target& target) {
-    const Vec unit = problem.unitAt(point, piece.unknown[0].vector);
+    const std::size_t line = piece.unknown[0].isLine ? 0 : 1;
+    const Vec unit = problem.unitAt(point, piece.unknown[line].vector);
     if (kernel::dot(unit, target.vector) > 0) {
         return std::nullopt;
     }
     const kernel::Found rest = kernel::close(target);
-    return Tips{Tip{unit, 0}, Tip{rest.unit, rest.magnitude}};
+    const Tip still{unit, 0}, left{rest.unit, rest.magnitude};
+    return line == 0 ? Tips{still, left} : Tips{left, still};
 }
 
 Roots rootsAt(const Problem& problem, const Piece& piece, const Point& point, const Target& target) {

@@ -103,7 +103,8 @@ Vec Problem::targetAt(const Point& point) const {
     for (const std::size_t vector : loose) {
         sum = sum + magnitudeAt(point, vector) * unitAt(point, vector);
     }
-    return -sum;
+    const long double terms = static_cast<long double>(loose.size() + 1);
+    return kernel::length(sum) <= kernel::kZeroBand * terms * scale ? Vec{} : -sum;
 }
 
 void Problem::place(Point& point, std::size_t vector, const Sector& part, Pt along, Turned turned,

@@ -41,6 +41,8 @@ struct Best {
 
 /// What a range's end may be off, as a part of the range: two ends together 0.1 %.
 inline constexpr double kEnough = 4e-4;
+/// Directions closer than this are one; nothing is halved below it.
+inline constexpr double kThinnest = 1e-14;
 
 struct Extreme {
     double bound = kNever; ///< outer, as if the greatest were looked for; kNever: none was found
@@ -56,6 +58,8 @@ class Search {
 public:
     /// `first`: which of the pieces' unknown vectors is looked for.
     Search(const Problem& problem, const std::vector<Piece>& pieces, std::size_t first);
+    /// A quick one that ends where no bound can be off by more than about `coarse`; it tries no points.
+    Search(const Problem& problem, const std::vector<Piece>& pieces, std::size_t first, double coarse);
 
     /// Whether any part of the box was not proved to have no answer.
     bool isEmpty() const { return cells_.empty(); }
@@ -89,6 +93,7 @@ private:
     };
     void start();
     void tryCorners();
+    void tryAllButParallel(std::size_t piece);
     bool narrow(Cell& cell) const;
     bool relate(Cell& cell) const;
     bool boundMost(Cell& cell) const;
@@ -99,6 +104,7 @@ private:
     void tryCell(Goal goal, const Cell& cell, bool upTo);
     void tryToward(Goal goal, const Cell& cell, Pt toward, double direction, bool upTo);
     Point pointToward(const Cell& cell, Pt toward, double direction, bool inner) const;
+    void tryClosed();
     void settle(Goal goal);
     bool isSettled(Goal goal) const;
     long double valueWith(Goal goal, std::size_t input, long double value) const;
@@ -115,6 +121,7 @@ private:
     std::vector<std::vector<Sector>> known_;
     std::vector<Cell> cells_;
     std::array<Best, kGoals> best_;
+    double coarse_ = 0;
     bool hasGap_ = false;
     double base_ = 0;
 };

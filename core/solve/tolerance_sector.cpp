@@ -26,8 +26,7 @@ bool Sector::faces(Pt direction) const {
                                        : width() >= 2 * std::numbers::pi || pastFrom || beforeTo;
 }
 
-double Sector::support(Pt along, Pt& point) const {
-    const double length = std::hypot(along.x, along.y);
+double Sector::support(Pt along, double length, Pt& point) const {
     if (length == 0) {
         point = least * atFrom;
         return 0;
@@ -59,14 +58,15 @@ Sector Sector::half(bool upper) const {
 
 double Total::support(Pt along, Pt& point) const {
     point = fixed;
-    double sum = dot(fixed, along) + slack * std::hypot(along.x, along.y);
+    const double length = lengthOf(along);
+    double sum = dot(fixed, along) + slack * length;
     Pt each;
     for (const Sector& sector : *known) {
-        sum += sector.support(along, each);
+        sum += sector.support(along, length, each);
         point = point + each;
     }
     if (second != nullptr) {
-        sum += second->support(along, each);
+        sum += second->support(along, length, each);
         point = point + each;
     }
     return sum;

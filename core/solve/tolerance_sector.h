@@ -28,6 +28,10 @@ inline double dot(Pt a, Pt b) {
 inline double cross(Pt a, Pt b) {
     return a.x * b.y - a.y * b.x;
 }
+/// Of a vector that is neither tiny nor huge: no care is taken of overflow.
+inline double lengthOf(Pt p) {
+    return std::sqrt(p.x * p.x + p.y * p.y);
+}
 inline Pt leftOf(Pt p) {
     return {-p.y, p.x};
 }
@@ -48,7 +52,8 @@ struct Sector {
     /// Whether `direction` (any length) lies within the sector's angle.
     bool faces(Pt direction) const;
     /// Greatest dot product of the sector's vectors with `along`; `point` is one that has it.
-    double support(Pt along, Pt& point) const;
+    double support(Pt along, Pt& point) const { return support(along, lengthOf(along), point); }
+    double support(Pt along, double length, Pt& point) const;
     /// Half of it, by direction.
     Sector half(bool upper) const;
 };

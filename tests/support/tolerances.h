@@ -28,15 +28,15 @@ inline Force& vectorOf(Sketch& sketch, int index) {
 inline std::vector<Knob> knobsOf(const Sketch& sketch) {
     std::vector<Knob> knobs;
     const auto add = [&](const Force& force, int index) {
-        if (force.magnitude.value && force.magnitude.plusMinus) {
-            const double margin = *force.magnitude.plusMinus;
-            knobs.push_back({index, false, std::fmax(0, *force.magnitude.value - margin),
-                             *force.magnitude.value + margin});
+        if (force.magnitude.value && force.magnitude.tolerance) {
+            const Margins margins = marginsOf(force.magnitude);
+            knobs.push_back({index, false, std::fmax(0, *force.magnitude.value - margins.minus),
+                             *force.magnitude.value + margins.plus});
         }
         if (const auto* angle = std::get_if<AngleForm>(&force.direction.form);
-            angle != nullptr && force.direction.plusMinus) {
-            const double margin = *force.direction.plusMinus;
-            knobs.push_back({index, true, angle->value - margin, angle->value + margin});
+            angle != nullptr && force.direction.tolerance) {
+            const Margins margins = marginsOf(force.direction, sketch);
+            knobs.push_back({index, true, angle->value - margins.minus, angle->value + margins.plus});
         }
     };
     for (std::size_t i = 0; i < sketch.forces.size(); ++i) {
@@ -118,9 +118,9 @@ private:
 
 using Measure = double (*)(const SolvedForce& vector);
 
-/// The same the other way round, for where a root ends (a circle is touched, a line is slack) and solve() as a
-/// function of the given values has a cliff: of the two vectors to find, `index` is chosen whole, the other is
-/// what is left over, and its own given value must come out within its tolerance. Only where it has one.
+/// The same the other way round, for where a root ends (a circle is touched, a line is slack) and solve() as
+/// a function of the given values has a cliff: of the two vectors to find, `index` is chosen whole, the other
+/// is what is left over, and its own given value must come out within its tolerance. Only where it has one.
 class Swapped {
 public:
     Swapped(Sketch sketch, std::size_t answer, int index) : sketch_(std::move(sketch)), index_(index) {
@@ -171,7 +171,7 @@ public:
                 continue; // a sum that is zero
             }
             Eigen::Vector2d vector = *force.magnitude.value * Eigen::Vector2d(static_cast<double>(unit->cos),
-                                                                               static_cast<double>(unit->sin));
+                                                                              static_cast<double>(unit->sin));
             if (i == index_ && turned_) {
                 vector = -vector;
             }
@@ -211,7 +211,8 @@ private:
             return std::nullopt;
         }
         if (otherKnob_->isDirection) {
-            const Force& force = other_ == kSumIndex ? sketch_.sum : sketch_.forces[static_cast<std::size_t>(other_)];
+            const Force& force =
+                other_ == kSumIndex ? sketch_.sum : sketch_.forces[static_cast<std::size_t>(other_)];
             const double middle = (otherKnob_->least + otherKnob_->greatest) / 2;
             double off = std::remainder(*other.direction - middle, 360);
             if (force.lineOfActionOnly) {
@@ -254,8 +255,8 @@ double lastWithAnswer(const std::vector<double>& from, std::vector<double>& towa
     return best;
 }
 
-/// Uphill from `values` by steps along one value or all, halved where none leads up. A step to where there is no
-/// answer is drawn back toward `home`, which has one: so it goes along the edge of what has.
+/// Uphill from `values` by steps along one value or all, halved where none leads up. A step to where there is
+/// no answer is drawn back toward `home`, which has one: so it goes along the edge of what has.
 template <class AnyTrial, class Of>
 double climbed(AnyTrial& trial, std::vector<double> values, const Of& of, Dice& dice, int rounds) {
     const std::vector<double> home = trial.nominal();
@@ -290,9 +291,9 @@ double climbed(AnyTrial& trial, std::vector<double> values, const Of& of, Dice& 
         for (std::size_t i = 0; i < 2 * knobs.size(); ++i) {
             std::vector<double> next = values;
             for (std::size_t k = 0; k < knobs.size(); ++k) {
-                next[k] = std::clamp(next[k] + dice.between(-step, step) *
-                                                   (knobs[k].greatest - knobs[k].least),
-                                     knobs[k].least, knobs[k].greatest);
+                next[k] =
+                    std::clamp(next[k] + dice.between(-step, step) * (knobs[k].greatest - knobs[k].least),
+                               knobs[k].least, knobs[k].greatest);
             }
             attempt(next);
         }
@@ -320,17 +321,24 @@ namespace tolerant {
 
 inline void loosen(Force& force, Dice& dice, double percent, double degrees) {
     if (force.magnitude.value && dice.whole(3) != 0) {
-        force.magnitude.plusMinus = *force.magnitude.value * percent / 100 * (0.01 + dice.part());
+        const double part = percent * (0.01 + dice.part()) / 1.01;
+        if (dice.whole(4) == 0) {
+            force.magnitude.tolerance = Tolerance{part, part, true};
+        } else {
+            const double plus = *force.magnitude.value * part / 100;
+            force.magnitude.tolerance = Tolerance{plus, dice.whole(4) == 0 ? 0 : plus, false};
+        }
     }
     if (isGiven(force.direction) && dice.whole(3) != 0) {
-        force.direction.plusMinus = degrees * (0.01 + dice.part()) / 1.01;
+        const double plus = degrees * (0.01 + dice.part()) / 1.01;
+        force.direction.tolerance = Tolerance{plus, dice.whole(4) == 0 ? plus / 3 : plus, false};
     }
 }
 
 } // namespace tolerant
 
-/// Two to six vectors beside the sum; the values of one closed polygon, so that there is an answer. Tolerances
-/// up to `percent` and `degrees`.
+/// Two to six vectors beside the sum; the values of one closed polygon, so that there is an answer.
+/// Tolerances up to `percent` and `degrees`.
 inline Sketch tolerantCase(Dice& dice, Asked asked, double percent, double degrees) {
     const std::size_t count = 2 + dice.whole(5);
     std::vector<Force> forces;

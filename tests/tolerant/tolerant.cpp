@@ -1,6 +1,6 @@
-// Ranges against a search by trial, by hand: tolerant [CASES] [PERCENT] [DEGREES] [SEED] [BOXES]. Prints every
-// case whose range is narrower than what was found, or unmarked and wider by more than 0.1 %, then counts and
-// times.
+// Ranges against a search by trial, by hand: tolerant [CASES] [PERCENT] [DEGREES] [SEED] [BOXES]. Prints
+// every case whose range is narrower than what was found, or unmarked and wider by more than 0.1 %, then
+// counts and times.
 #include "core/solve/tolerance.h"
 #include "tests/support/tolerances.h"
 
@@ -82,7 +82,8 @@ struct Searcher {
         for (std::size_t i = 0; i < place.size(); ++i) {
             const Knob& knob = trial.knobs()[i];
             const double middle = (knob.least + knob.greatest) / 2;
-            stated[i] = knob.isDirection ? middle + std::remainder(place[i].value - middle, 360) : place[i].value;
+            stated[i] =
+                knob.isDirection ? middle + std::remainder(place[i].value - middle, 360) : place[i].value;
             stated[i] = std::clamp(stated[i], knob.least, knob.greatest);
         }
         if (!trial.at(stated)) {
@@ -93,14 +94,17 @@ struct Searcher {
             lastWithAnswer(trial.nominal(), stated, valueAt);
         }
         const double most = std::max(found, climbed(trial, stated, of, dice, rounds));
-        return swapped.isOf() ? std::max(most, climbed(swapped, swapped.nominal(), of, dice, 2 * rounds)) : most;
+        return swapped.isOf() ? std::max(most, climbed(swapped, swapped.nominal(), of, dice, 2 * rounds))
+                              : most;
     }
 };
 
-void judge(const Judge& judge, Searcher& search, Swapped& swapped, const Range& range, int index, const char* name,
-           double (*of)(const SolvedForce&), double scale) {
-    const double high = search.greatest([&](const Solution& s) { return of(solvedVector(s, index)); }, range.atGreatest, swapped);
-    const double low = -search.greatest([&](const Solution& s) { return -of(solvedVector(s, index)); }, range.atLeast, swapped);
+void judge(const Judge& judge, Searcher& search, Swapped& swapped, const Range& range, int index,
+           const char* name, double (*of)(const SolvedForce&), double scale) {
+    const double high = search.greatest([&](const Solution& s) { return of(solvedVector(s, index)); },
+                                        range.atGreatest, swapped);
+    const double low = -search.greatest([&](const Solution& s) { return -of(solvedVector(s, index)); },
+                                        range.atLeast, swapped);
     judge.add(&Count::ranges);
     if (range.marked) {
         judge.add(&Count::marked);
@@ -126,7 +130,8 @@ void judge(const Judge& judge, Searcher& search, Swapped& swapped, const Range& 
     }
 }
 
-void judgeDirection(const Judge& judge, Searcher& search, Swapped& swapped, const DirectionRange& range, int index) {
+void judgeDirection(const Judge& judge, Searcher& search, Swapped& swapped, const DirectionRange& range,
+                    int index) {
     judge.add(&Count::ranges);
     if (range.marked) {
         judge.add(&Count::marked);
@@ -140,8 +145,10 @@ void judgeDirection(const Judge& judge, Searcher& search, Swapped& swapped, cons
     const auto at = [&](const SolvedForce& vector) {
         return vector.direction ? turnsFrom(start, *vector.direction) : (360.0 - width) / 2;
     };
-    const double high = search.greatest([&](const Solution& s) { return at(solvedVector(s, index)); }, range.atTo, swapped);
-    const double low = -search.greatest([&](const Solution& s) { return -at(solvedVector(s, index)); }, range.atFrom, swapped);
+    const double high =
+        search.greatest([&](const Solution& s) { return at(solvedVector(s, index)); }, range.atTo, swapped);
+    const double low = -search.greatest([&](const Solution& s) { return -at(solvedVector(s, index)); },
+                                        range.atFrom, swapped);
     const double least = (360 - width) / 2, greatest = least + width;
     const double room = 1e-10 + 1e-9 * (high - low);
     if (high > greatest + room || low < least - room) {
@@ -168,11 +175,16 @@ void judgeAnswer(const Judge& judgeOf, const Sketch& sketch, std::size_t answer,
         }
         Swapped swapped(sketch, answer, vector.index);
         if (vector.magnitudeFound) {
-            judge(judgeOf, search, swapped, vector.magnitude, vector.index, "magnitude",
-                  [](const SolvedForce& f) { return f.magnitude; }, scale);
+            judge(
+                judgeOf, search, swapped, vector.magnitude, vector.index, "magnitude",
+                [](const SolvedForce& f) { return f.magnitude; }, scale);
         }
-        judge(judgeOf, search, swapped, vector.x, vector.index, "x", [](const SolvedForce& f) { return f.vector.x(); }, scale);
-        judge(judgeOf, search, swapped, vector.y, vector.index, "y", [](const SolvedForce& f) { return f.vector.y(); }, scale);
+        judge(
+            judgeOf, search, swapped, vector.x, vector.index, "x",
+            [](const SolvedForce& f) { return f.vector.x(); }, scale);
+        judge(
+            judgeOf, search, swapped, vector.y, vector.index, "y",
+            [](const SolvedForce& f) { return f.vector.y(); }, scale);
         if (vector.directionFound) {
             judgeDirection(judgeOf, search, swapped, vector.direction, vector.index);
         }
@@ -187,10 +199,12 @@ void judgeAnswer(const Judge& judgeOf, const Sketch& sketch, std::size_t answer,
 }
 
 void print(const char* name, const Count& count) {
-    std::printf("%-24s ranges %7ld marked %6ld (%.2f %%) unbounded %5ld any %5ld narrow %ld wide %ld partly %ld "
-                "wrongly everywhere %ld\n",
-                name, count.ranges, count.marked, 100.0 * static_cast<double>(count.marked) / std::max(1L, count.ranges),
-                count.unbounded, count.any, count.narrow, count.wide, count.partly, count.wrongPart);
+    std::printf(
+        "%-24s ranges %7ld marked %6ld (%.2f %%) unbounded %5ld any %5ld narrow %ld wide %ld partly %ld "
+        "wrongly everywhere %ld\n",
+        name, count.ranges, count.marked,
+        100.0 * static_cast<double>(count.marked) / std::max(1L, count.ranges), count.unbounded, count.any,
+        count.narrow, count.wide, count.partly, count.wrongPart);
 }
 
 } // namespace
@@ -210,7 +224,8 @@ int main(int argc, char** argv) {
         const Asked asked = static_cast<Asked>(i % kAsked);
         const Sketch sketch = tolerantCase(dice, asked, percent, degrees);
         if (firstFault(sketch)) {
-            std::printf("case %llu is faulty: %s\n", static_cast<unsigned long long>(i), firstFault(sketch)->message.c_str());
+            std::printf("case %llu is faulty: %s\n", static_cast<unsigned long long>(i),
+                        firstFault(sketch)->message.c_str());
             return 1;
         }
         const Solved solved = solve(sketch);
@@ -219,18 +234,22 @@ int main(int argc, char** argv) {
         }
         const auto start = std::chrono::nanoseconds(std::clock() * 1000);
         const tolerance::Ranges ranges = rangesOf(sketch, solved, effort);
-        times.push_back(std::chrono::duration<double, std::milli>(std::chrono::nanoseconds(std::clock() * 1000) - start).count());
+        times.push_back(
+            std::chrono::duration<double, std::milli>(std::chrono::nanoseconds(std::clock() * 1000) - start)
+                .count());
         for (std::size_t answer = 0; draws > 0 && answer < ranges.size(); ++answer) {
             judgeAnswer({i, asked, all, families[i % kAsked]}, sketch, answer, ranges[answer], draws, climb);
         }
     }
     std::sort(times.begin(), times.end());
-    constexpr std::array kNames{"resultant", "two magnitudes", "magnitude and direction", "two directions", "smallest force", "smallest sum"};
+    constexpr std::array kNames{"resultant",      "two magnitudes", "magnitude and direction",
+                                "two directions", "smallest force", "smallest sum"};
     for (std::size_t i = 0; i < kAsked; ++i) {
         print(kNames[i], families[i]);
     }
     print("all", all);
-    std::printf("%zu sketches: median %.3f ms, 90 %% %.3f, 99 %% %.3f, worst %.3f\n", times.size(), times[times.size() / 2],
-                times[times.size() * 9 / 10], times[times.size() * 99 / 100], times.back());
+    std::printf("%zu sketches: median %.3f ms, 90 %% %.3f, 99 %% %.3f, worst %.3f\n", times.size(),
+                times[times.size() / 2], times[times.size() * 9 / 10], times[times.size() * 99 / 100],
+                times.back());
     return all.narrow + all.wide + all.wrongPart == 0 ? 0 : 1;
 }

@@ -53,8 +53,9 @@ TEST_F(Copied, EveryCopySaysWhenceItComes) {
         for (const char* part : {"Survey raft on two lines", "raft.json; 2025-11-29; Tailpoint",
                                  "drawn by A. Moss; checked by B. Rell; revision C", "Assumed: all forces"}) {
             EXPECT_TRUE(data.text().contains(QLatin1String(part))) << part << data.text().toStdString();
-            if (data.hasHtml())
+            if (data.hasHtml()) {
                 EXPECT_TRUE(data.html().contains(QLatin1String(part))) << part;
+            }
         }
     }
     qunsetenv("SOURCE_DATE_EPOCH");

@@ -46,9 +46,11 @@ std::optional<Eigen::Vector2d> ownTipNudged(const Scene& scene, int vector, Nudg
     if (what == Nudged::magnitude && !isGiven(force->magnitude)) {
         const auto line = unitOf(force->direction, sketch);
         const Eigen::Vector2d unit = line ? *line : length > 0 ? *tip / length : Eigen::Vector2d(1, 0);
-        const double now = tip->dot(unit),
-                     to = nextMultiple(now, magnitudeStepOf(scene, std::abs(now), fine), way);
+        const double now = tip->dot(unit), step = magnitudeStepOf(scene, std::abs(now), fine);
+        double to = nextMultiple(now, step, way);
         const bool mayTurn = line && force->lineOfActionOnly;
+        if (mayTurn && std::abs(to) < step / 2) // nothing is no arrow: on to the other side
+            to = way * step;
         return to > 0 || (mayTurn && to < 0) ? std::optional<Eigen::Vector2d>(to * unit) : std::nullopt;
     }
     const auto now = referredDirection(tip->x(), tip->y(), sketch);

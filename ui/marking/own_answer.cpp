@@ -201,7 +201,7 @@ void OwnAnswer::findHalves() {
     std::array<bool, 2> has{false, false};
     const auto isIn = [this](const Answerable& one, std::size_t answer) {
         return !typed(one.name, answer).trimmed().isEmpty() ||
-               typed(one.name, 1 - answer).contains(QLatin1Char(';'));
+               withSemicolons(typed(one.name, 1 - answer)).contains(QLatin1Char(';'));
     };
     const auto isOfEach = [](const Answerable& one) { // an angle between vectors may be common to both
         return one.id.what != What::between && one.id.what != What::opposite;

@@ -38,7 +38,7 @@ TEST_F(OwnDrawing, TheHandleOfALineStandsInTheSenseThatIsGivenWhateverTheAnswerI
             for (Force& force : sketch.forces)
                 if (auto* angle = std::get_if<AngleForm>(&force.direction.form);
                     isOpposite && given(force) && angle != nullptr)
-                    *angle = AngleForm{angle->angle + 180};
+                    *angle = AngleForm{angle->value + 180};
             for (const SolvedForce& force : solve(sketch).solutions.at(0).forces)
                 turned += force.turned ? 1 : 0;
             window->document().replace(sketch, {});
@@ -64,7 +64,8 @@ TEST_F(OwnDrawing, ADragThatRestsAtTheSheetsEdgeGetsMoreSheetAndTheTipStaysOnIt)
     begin();
     dragToTheEdge();
     const double first = tip().x();
-    ASSERT_TRUE(waitFor([&] { return tip().x() > 1.3 * first; }, 20000)) << "from " << first << " to " << tip().x();
+    ASSERT_TRUE(waitFor([&] { return tip().x() > 1.3 * first; }, 20000))
+        << "from " << first << " to " << tip().x();
     Canvas& canvas = window->canvas();
     QTest::mouseRelease(&canvas, Qt::LeftButton, {}, QPoint(canvas.width() - 3, canvas.height() / 2));
     EXPECT_TRUE(isOnSheet(tip()));
