@@ -49,8 +49,9 @@ Equation equationOf(const Sketch& sketch, const Solution& solution) {
         side.sign = index == kSumIndex ? -1 : 1;
         side.magnitudeFound = solved.magnitudeFound;
         side.directionFound = solved.directionFound;
-        side.magnitudeGiven = isGiven(force.magnitude);
         side.directionGiven = isGiven(force.direction);
+        // A zero without a direction is no value that could be moved.
+        side.magnitudeGiven = isGiven(force.magnitude) && (side.directionGiven || side.directionFound);
         equation.sides.push_back(side);
     };
     for (std::size_t i = 0; i < solution.forces.size(); ++i) {
