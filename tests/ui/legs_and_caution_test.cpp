@@ -64,7 +64,7 @@ TEST(NotesOfAFile, AreReadForTheCaution) {
     const auto asks = [](const char* rest) {
         const QByteArray file =
             QByteArray(
-                R"({"format": "tailpoint-sketch", "version": 1, "forces": [{"name": "P", "magnitude": 1,
+                R"({"format": "tailpoint-sketch", "version": 1, "units": {"force": "N", "angle": "deg"}, "forces": [{"name": "P", "magnitude": 1,
                 "direction": 0}], )") +
             rest + "}";
         const auto read = readSketch(file);
