@@ -6,57 +6,64 @@ namespace tailpoint::practising {
 
 namespace {
 
-/// Two known forces as in the level: both positive, one negative, anywhere.
-std::vector<Force> twoKnown(const Draft& draft) {
-    const int first = draft.angle({10, 50}, {15, 75}, {-178, 179});
-    const int spread = draft.angle({35, 85}, {55, 125}, {70, 150});
-    return {draft.force("P", first), draft.force("Q", draft.level == 1 ? first + spread : first - spread)};
+Reference referenceFor(const Draft& draft) {
+    return draft.level == 3 ? otherReference(draft.lots) : Reference{};
 }
 
-void turnAxis(Sketch& sketch, const Draft& draft) {
-    if (draft.level == 3)
-        sketch.reference = otherReference(draft.lots);
+/// Two known forces as in the level: both positive, one negative, from another axis.
+std::vector<Force> twoKnown(const Draft& draft, const Reference& reference) {
+    const int first = draft.angle({10, 45}, {15, 75}, {20, 80});
+    const int spread = draft.angle({35, 70}, {55, 125}, {70, 140});
+    const int second = draft.level == 1 ? first + spread : first - spread;
+    return {draft.force("P", countedFrom(reference, first)),
+            draft.force("Q", countedFrom(reference, second))};
 }
 
 Sketch missingForce(const Draft& draft) {
-    std::vector<Force> forces = twoKnown(draft);
+    const Reference reference = referenceFor(draft);
+    std::vector<Force> forces = twoKnown(draft, reference);
     forces.push_back(unknownForce("S"));
-    Force sum = draft.force("R", draft.angle({5, 40}, {-40, 40}, {-178, 179}));
+    const int way = draft.angle({5, 40}, {-40, 40}, {-60, 60});
+    Force sum = draft.force("R", countedFrom(reference, way));
     sum.magnitude.value = draft.size(80, 150);
     Sketch made = draft.sketch(std::move(forces), std::move(sum));
-    turnAxis(made, draft);
+    made.reference = reference;
     return made;
 }
 
 Sketch threeInEquilibrium(const Draft& draft) {
-    std::vector<Force> forces = twoKnown(draft);
+    const Reference reference = referenceFor(draft);
+    std::vector<Force> forces = twoKnown(draft, reference);
     forces.push_back(unknownForce("H"));
     Sketch made = draft.sketch(std::move(forces), restingSum());
-    turnAxis(made, draft);
+    made.reference = reference;
     return made;
 }
 
 Sketch smallestForce(const Draft& draft) {
-    const int way = draft.level == 1 ? 0 : draft.angle({}, {-35, 35}, {-178, 179});
+    const Reference reference = referenceFor(draft);
+    const int way = draft.level == 1 ? 0 : draft.angle({}, {-35, 35}, {-60, 60});
     const int off = draft.angle({20, 65}, {15, 70}, {15, 72});
     const bool isLeft = draft.level == 1 || draft.lots.toss();
-    Sketch made =
-        draft.sketch({draft.force("P", isLeft ? way + off : way - off), unknownForce("Q")}, lineAt("R", way));
+    Sketch made = draft.sketch(
+        {draft.force("P", countedFrom(reference, isLeft ? way + off : way - off)), unknownForce("Q")},
+        lineAt("R", countedFrom(reference, way)));
     made.smallest = "Q";
-    turnAxis(made, draft);
+    made.reference = reference;
     return made;
 }
 
 Sketch twoAnswers(const Draft& draft) {
-    const int way = draft.level == 1 ? 0 : draft.angle({}, {-30, 30}, {-178, 179}), off = draft.angle(25, 60);
-    Force sum = draft.force("R", way), second = unknownForce("Q");
-    sum.direction.form = AngleForm{way / 2.0};
+    const Reference reference = referenceFor(draft);
+    const int way = draft.level == 1 ? 0 : draft.angle({}, {-30, 30}, {-60, 60}), off = draft.angle(25, 60);
+    Force sum = draft.force("R", countedFrom(reference, way)), second = unknownForce("Q");
     sum.magnitude.value = draft.size(60, 140);
     second.magnitude.value = draft.size(20, 110);
     const bool isLeft = draft.level == 1 || draft.lots.toss();
     Sketch made =
-        draft.sketch({lineAt("P", isLeft ? way + off : way - off), std::move(second)}, std::move(sum));
-    turnAxis(made, draft);
+        draft.sketch({lineAt("P", countedFrom(reference, isLeft ? way + off : way - off)), std::move(second)},
+                     std::move(sum));
+    made.reference = reference;
     return made;
 }
 
@@ -83,9 +90,9 @@ FamilyRow missingForceFamily() {
           "Three boats are to tow a survey raft with the resultant {R}. Two of them pull with {P} and {Q}.",
           "along the fairway", kTowing},
          {"trunk", "Three ropes round a fallen trunk",
-          "A fallen trunk begins to slide when it is pulled with {R}. Two of three ropes pull with {P} and "
+          "Three ropes are to pull at a fallen trunk with the resultant {R}. Two of them pull with {P} and "
           "{Q}.",
-          "along the path", kTraces},
+          "along the path", kTraces, true},
          {"sledge", "The third dog",
           "Three dogs draw a sledge, and their resultant is {R}. Two of them pull with {P} and {Q}.",
           "along the track", kTraces},
@@ -130,9 +137,9 @@ FamilyRow threeInEquilibriumFamily() {
               "{P} and {Q}.",
               "along the shore", kTowing, true},
              {"bow", "Grip of a bow",
-              "An archer holds a bow drawn, seen from the side. Two forces act on the grip, {P} and {Q}, and "
-              "the hand holds it at rest with a third.",
-              "towards the target", kBows},
+              "An archer holds a bow drawn, seen from the side. Its two limbs act on the grip with {P} and "
+              "{Q}, and the hand keeps the grip at rest with a third force.",
+              "towards the archer", kBows},
              {"bridge", "Node of a footbridge at rest",
               "Three bars meet at a node of a footbridge, which is at rest. Two of them exert {P} and {Q}.",
               "along the deck", kBars}},
@@ -171,7 +178,7 @@ FamilyRow smallestForceFamily() {
              {"trunk", "A guiding rope round a trunk",
               "A fallen trunk is dragged by a rope that pulls with {P}. A guiding rope is to put the "
               "resultant along the path, {R}.",
-              "east", kTowing},
+              "east", kTowing, true},
              {"bridge", "A tie at the bridge's node",
               "A bar loads a node of a footbridge with {P}. A tie is to put the resultant along the next "
               "bar, {R}.",
@@ -215,11 +222,11 @@ FamilyRow twoAnswersFamily() {
          {"stage", "Two lines to a stage machine",
           "Two ropes lead to a carriage on a stage, seen from above, and pull at it with the resultant {R}. "
           "The first leads {P:way}, and the second is kept at {Q} by a spring.",
-          "towards the audience", kBows},
+          "towards the audience", kBows, true},
          {"bow", "String of a crossbow",
-          "A crossbow's string is drawn with the resultant {R}, seen from above. Its first half leads "
-          "{P:way}; in the second half a gauge shows {Q}.",
-          "towards the rear", kBows}},
+          "The two halves of a crossbow's drawn string pull at its bolt with the resultant {R}, seen from "
+          "above. The first leads {P:way}; in the second a gauge shows {Q}.",
+          "towards the target", kBows}},
         twoAnswers,
         "There are two possibilities. Find both: the magnitude of {P:name} and the direction of {Q:name}.",
         2};

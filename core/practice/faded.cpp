@@ -38,6 +38,20 @@ FadedSolution onlyLaw(const Worked& worked) {
     return out;
 }
 
+/// A relation that nothing but blank lines follows would tell them: it goes. How far the blank lines move up.
+std::size_t takeRelations(Step& step, std::size_t index, const Places& gone) {
+    const auto first = std::find_if(gone.begin(), gone.end(),
+                                    [&](const WorkingPlace& place) { return place.step == index; });
+    const auto begin = step.workings.begin();
+    const auto blank = begin + static_cast<std::ptrdiff_t>(first->working);
+    auto from = blank;
+    while (from != begin && !isCalculated(*std::prev(from)))
+        --from;
+    const auto count = static_cast<std::size_t>(blank - from);
+    step.workings.erase(from, blank);
+    return count;
+}
+
 } // namespace
 
 std::string principlePrompt(const Step& step) {
@@ -92,15 +106,24 @@ FadedSolution faded(const Worked& worked, std::size_t blank) {
         if (!isAmong(gone, i))
             continue;
         silence(step);
+        const std::size_t shown = takeRelations(step, i, gone);
         for (const WorkingPlace& place : gone)
             if (place.step == i) {
-                step.workings[place.working] = Working{step.workings[place.working].subject, {}, {}, {}};
-                out.blank.push_back({{out.worked.steps.size() - 1, place.working}, principlePrompt(step)});
+                Working& line = step.workings[place.working - shown];
+                line = Working{line.subject, {}, {}, {}};
+                out.blank.push_back(
+                    {{out.worked.steps.size() - 1, place.working - shown}, principlePrompt(step)});
             }
         step.title = SENTENCE("practice", "Your turn").text;
         step.law = Law::none;
     }
     return out;
+}
+
+std::size_t risingBlanks(std::size_t place, std::size_t count, std::size_t lines) {
+    if (count < 2 || lines < 2)
+        return 1;
+    return 1 + ((place - 1) * (lines - 1) + (count - 1) / 2) / (count - 1); // to the nearest
 }
 
 } // namespace tailpoint

@@ -147,6 +147,11 @@ Force restingSum() {
     return sum;
 }
 
+int countedFrom(const Reference& reference, int halfDegrees) {
+    const int axis = 2 * static_cast<int>(reference.axisDegrees);
+    return withinATurn(reference.sense == Sense::ccw ? halfDegrees - axis : axis - halfDegrees);
+}
+
 Reference otherReference(Lots& lots) {
     static const std::vector<Reference> all{
         {90, Sense::cw}, {180, Sense::ccw}, {270, Sense::ccw}, {0, Sense::cw}};

@@ -19,12 +19,14 @@ int otherThan(int angle, const Draft& draft, Draft::Range first, Draft::Range se
 }
 
 Sketch obliqueLines(const Draft& draft) {
-    const int way = draft.level == 1 ? 0 : draft.angle({}, {-40, 40}, {-178, 179});
+    const Reference reference = draft.level == 3 ? otherReference(draft.lots) : Reference{};
+    const int way = draft.level == 1 ? 0 : draft.angle({}, {-40, 40}, {-60, 60});
     const int left = draft.angle({20, 60}, {20, 65}, {20, 75}),
               right = otherThan(left, draft, {20, 60}, {20, 65}, {20, 75});
-    Sketch made = draft.sketch({lineAt("P", way + left), lineAt("Q", way - right)}, draft.force("R", way));
-    if (draft.level == 3)
-        made.reference = otherReference(draft.lots);
+    Sketch made = draft.sketch(
+        {lineAt("P", countedFrom(reference, way + left)), lineAt("Q", countedFrom(reference, way - right))},
+        draft.force("R", countedFrom(reference, way)));
+    made.reference = reference;
     return made;
 }
 
@@ -86,9 +88,9 @@ FamilyRow obliqueLinesFamily() {
           "and {Q:way}.",
           "along the canal", kTowing},
          {"bow", "Bow at full draw",
-          "An archer draws a bow, seen from the side, with {R}. The two halves of the string lead {P:way} "
-          "and {Q:way}.",
-          "away from the target", kBows},
+          "The two halves of a drawn bow's string pull at the arrow's nock with the resultant {R}, seen from "
+          "the side. From the nock they lead {P:way} and {Q:way}.",
+          "towards the target", kBows},
          {"bridge", "Force at a node along two bars",
           "At a node of a footbridge the force {R} is to be resolved along two bars. They lead {P:way} and "
           "{Q:way}.",
@@ -121,24 +123,24 @@ FamilyRow twoRopesFamily() {
            "run and rise exchanged; two forms of direction in one sum",
            {"slope-exchanged", "halved-load", "sine-cosine-exchanged", "answers-exchanged"}}}},
         {{"lantern", "Lantern between two posts",
-          "A lantern hangs from a ring that two cords hold between posts. It weighs {W:size}, acting "
-          "straight down {W:at}, and the cords lead {A:way} and {B:way}.",
+          "A lantern hangs from a ring that two cords hold between posts. Its weight, {W:size}, acts "
+          "straight down, {W:at}; the cords lead {A:way} and {B:way}.",
           "to the right", kWeights, true},
          {"spotlight", "Spotlight over the stage",
-          "A spotlight hangs over a stage from two wires that meet at its clamp. It weighs {W:size}, acting "
-          "straight down {W:at}; the wires lead {A:way} and {B:way}.",
+          "A spotlight hangs over a stage from two wires that meet at its clamp. Its weight, {W:size}, acts "
+          "straight down, {W:at}; the wires lead {A:way} and {B:way}.",
           "to the right", kWeights, true},
          {"sign", "Shop sign across a lane",
-          "A shop sign hangs above a lane from two chains that meet at its hook. It weighs {W:size}, acting "
-          "straight down {W:at}, and the chains lead {A:way} and {B:way}.",
+          "A shop sign hangs above a lane from two chains that meet at its hook. Its weight, {W:size}, acts "
+          "straight down, {W:at}; the chains lead {A:way} and {B:way}.",
           "to the right", kSigns, true},
          {"bell", "Bell in a ruined tower",
-          "A bell hangs from two ropes in a ruined tower; they meet at its yoke. It weighs {W:size}, acting "
-          "straight down {W:at}, and the ropes lead {A:way} and {B:way}.",
+          "A bell hangs from two ropes in a ruined tower; they meet at its yoke. Its weight, {W:size}, acts "
+          "straight down, {W:at}; the ropes lead {A:way} and {B:way}.",
           "to the right", kWeights, true},
          {"cable", "Basket on a rope across the gorge",
-          "A basket hangs still on a rope across a gorge. It weighs {W:size}, acting straight down {W:at}, "
-          "and the rope leads {A:way} on one side of it and {B:way} on the other.",
+          "A basket is tied to a rope across a gorge and hangs still. Its weight, {W:size}, acts straight "
+          "down, {W:at}; the rope leads {A:way} on one side of it and {B:way} on the other.",
           "to the right", kWeights, true}},
         twoRopes,
         "Find the magnitudes of the pulls {A:name} and {B:name}."};
@@ -165,7 +167,7 @@ FamilyRow pushOrPullFamily() {
               "bars lead {A:way} and {B:way}.",
               "away from the wall", kBars, true},
              {"jib", "Jib on the quay",
-              "The tie and the strut of a small jib meet at its head, which carries {W}. From the head they "
+              "The tie and the strut of a jib meet at its head, which carries {W}. From the head they "
               "lead {A:way} and {B:way}.",
               "to the water", kBars, true},
              {"bridge", "Node of a footbridge under load",

@@ -5,15 +5,17 @@ namespace tailpoint::practising {
 
 namespace {
 
+/// Both on the side to which the scene's axis points.
 Sketch twoForces(const Draft& draft) {
-    const int first = draft.angle({10, 50}, {10, 75}, {-178, 179});
-    const int spread = draft.angle({35, 85}, {55, 125}, {95, 150});
-    const bool isLeft = draft.level == 1 || (draft.level == 3 && draft.lots.toss());
-    Sketch made =
-        draft.sketch({draft.force("P", first), draft.force("Q", isLeft ? first + spread : first - spread)},
-                     unknownForce("R"));
-    if (draft.level == 3)
-        made.reference = otherReference(draft.lots);
+    const Reference reference = draft.level == 3 ? otherReference(draft.lots) : Reference{};
+    const int first = draft.angle({5, 25}, {20, 65}, {25, 80});
+    const int spread = draft.angle({35, 60}, {60, 115}, {95, 150});
+    const bool isMirrored = draft.level == 3 && draft.lots.toss();
+    const int second = draft.level == 1 ? first + spread : first - spread;
+    Sketch made = draft.sketch({draft.force("P", countedFrom(reference, isMirrored ? -first : first)),
+                                draft.force("Q", countedFrom(reference, isMirrored ? -second : second))},
+                               unknownForce("R"));
+    made.reference = reference;
     return made;
 }
 
@@ -95,8 +97,8 @@ FamilyRow twoForcesFamily() {
           "Two boats tow a survey raft; both lines are made fast to the same ring. The first boat pulls with "
           "{P}, the second with {Q}.",
           "along the fairway", kTowing},
-         {"kite", "Kite on two lines",
-          "The two lines of a stunt kite meet at the pilot's handle. One pulls with {P}, the other with {Q}.",
+         {"kite", "Two kites on one handle",
+          "Seen from above, two kites pull at the same handle, one with {P} and the other with {Q}.",
           "downwind", kCords},
          {"sledge", "Two dogs before a sledge",
           "Two dogs draw a loaded sledge by traces that are hooked to the same ring. One pulls with {P}, the "
@@ -138,7 +140,7 @@ FamilyRow severalForcesFamily() {
           "east", kTowing},
          {"mast", "Stays of a mast, seen from above",
           "Seen from above, the stays of a ship's mast pull at its head with {given}.", "towards the bow",
-          kTraces},
+          kWires, true},
          {"raft", "Lines at the raft's ring",
           "Several boats keep a survey raft in place by lines to one ring. The lines pull with {given}.",
           "upstream", kTowing},

@@ -31,13 +31,13 @@ public:
     Scheme make() const {
         Scheme scheme;
         scheme.of = m_marker.of();
-        std::vector<double> points;
+        std::vector<Marking> marked;
         for (const SlipNumbers& slip : m_table.slips)
-            points.push_back(slip.changes ? pointsOf(slip) : 0);
+            marked.push_back(slip.changes ? markedWith(slip) : Marking{});
         for (std::size_t i = 0; i < m_table.asked.size(); ++i)
             scheme.answers.push_back(answer(i));
         for (std::size_t i = 0; i < m_table.asked.size(); ++i)
-            addNumbers(i, points, scheme);
+            addNumbers(i, marked, scheme);
         return scheme;
     }
 
@@ -82,8 +82,8 @@ private:
         return out;
     }
 
-    /// Points of who makes this slip and nothing else, and states all that is asked.
-    double pointsOf(const SlipNumbers& slip) const {
+    /// What who makes this slip and nothing else, and states all that is asked, is given.
+    Marking markedWith(const SlipNumbers& slip) const {
         std::vector<std::string> answers;
         for (std::size_t quantity = 0; quantity < m_table.asked.size(); ++quantity) {
             std::string text = m_table.asked[quantity].name + " = ";
@@ -97,18 +97,33 @@ private:
         }
         const auto read = m_marker.read(answers);
         const auto* attempt = std::get_if<Attempt>(&read);
-        return attempt ? m_marker.mark(*attempt).points : 0;
+        return attempt ? m_marker.mark(*attempt) : Marking{};
     }
 
-    void addNumbers(std::size_t quantity, const std::vector<double>& points, Scheme& scheme) const {
+    /// Nobody could tell by this number that it is wrong: it is right, of either answer, or taken for
+    /// rounded.
+    bool passes(const Marking& marking, std::size_t quantity, double value) const {
+        for (std::size_t i = 0; i < m_table.answers; ++i)
+            if (const auto right = m_table.right.values[quantity * m_table.answers + i];
+                right && shown(quantity, value) == shown(quantity, *right))
+                return true;
+        const std::string& name = m_table.asked[quantity].name;
+        return std::any_of(marking.quantities.begin(), marking.quantities.end(),
+                           [&](const MarkedQuantity& one) {
+                               return one.name == name && one.given &&
+                                      shown(quantity, *one.given) == shown(quantity, value) &&
+                                      (one.verdict == Verdict::right || one.verdict == Verdict::rounded);
+                           });
+    }
+
+    void addNumbers(std::size_t quantity, const std::vector<Marking>& marked, Scheme& scheme) const {
         std::vector<SlipNumber> numbers;
         for (std::size_t at = 0; at < m_table.slips.size(); ++at)
             for (std::size_t i = 0; m_table.slips[at].changes && i < m_table.answers; ++i) {
                 const SlipNumbers& slip = m_table.slips[at];
                 const std::size_t cell = quantity * m_table.answers + i;
                 const auto value = slip.numbers.values[cell];
-                if (!value ||
-                    shown(quantity, *value) == shown(quantity, m_table.right.values[cell].value_or(0)))
+                if (!value || passes(marked[at], quantity, *value))
                     continue;
                 numbers.push_back({m_table.asked[quantity].name,
                                    *value,
@@ -116,7 +131,7 @@ private:
                                    {std::string(slip.id)},
                                    slipName(slip.id),
                                    m_table.answers == 2 ? static_cast<int>(i + 1) : 0,
-                                   points[at]});
+                                   marked[at].points});
             }
         std::stable_sort(numbers.begin(), numbers.end(), [](const SlipNumber& a, const SlipNumber& b) {
             return std::tie(a.value, a.answer) < std::tie(b.value, b.answer);

@@ -8,6 +8,7 @@
 #include "ui/style/symbols.h"
 
 #include <QLineEdit>
+#include <QRegularExpression>
 
 namespace tailpoint {
 
@@ -44,13 +45,34 @@ QString OwnAnswerView::wordsFor(const PointableAngle& angle) const {
 QString OwnAnswerView::wordsOfVerdict(const MarkedQuantity& quantity) const {
     const PointableAngle* angle = m_answer.pointed(quantity.name);
     const bool isPointed = angle != nullptr && m_answer.typed(quantity.name).isEmpty();
+    MarkedQuantity shown = quantity;
+    for (std::string& name : shown.followsFrom)
+        name = printed(name).toStdString();
     if (!isPointed || quantity.verdict == Verdict::right)
-        return verdictWords(quantity);
+        return verdictWords(shown);
     const Answerable* of = m_answer.named(quantity.name);
     return of != nullptr && isSame(of->id, angle->angle)
                ? tr("the right one, as you drew it")
                : tr("not right: that is %1")
                      .arg(text(inPrint(m_document.result().things().symbol(angle->angle))));
+}
+
+/// A reader's fault, the quantities' names in it by their symbols.
+Prose OwnAnswerView::withSymbols(const QString& fault) const {
+    static const QRegularExpression word(QStringLiteral("[A-Za-z0-9_]+"));
+    Prose prose;
+    qsizetype done = 0;
+    for (auto match = word.globalMatch(fault); match.hasNext();) {
+        const auto at = match.next();
+        const Answerable* of = m_answer.named(at.captured().toStdString());
+        if (of == nullptr || text(of->name) != at.captured())
+            continue;
+        appendText(prose, fault.mid(done, at.capturedStart() - done).toStdString());
+        prose.pieces.emplace_back(m_document.result().things().formula(of->id));
+        done = at.capturedEnd();
+    }
+    appendText(prose, fault.mid(done).toStdString());
+    return prose;
 }
 
 /// Where the sketch's file weighs them.
@@ -63,7 +85,7 @@ QString OwnAnswerView::ownPoints(const MarkedQuantity& quantity) const {
 void OwnAnswerView::showFindings() {
     std::vector<MarkedText::Block> blocks;
     for (const auto& [name, fault] : m_answer.faults())
-        blocks.push_back({inProse(fault.toStdString()), {}, MarkedText::Ink::warning, 4});
+        blocks.push_back({withSymbols(fault), {}, MarkedText::Ink::warning, 4});
     if (const auto& marking = m_answer.marking())
         blocks = findingBlocks(*marking, m_answer.isAnswerShown());
     QString why = m_answer.isOn() ? m_answer.whyNot() : QString();
@@ -90,7 +112,7 @@ void OwnAnswerView::showPointing() {
     }
     m_looking = name;
     const auto at = m_answer.pointsAt();
-    QString words = at ? wordsFor(m_answer.pointable()[*at]) : tr("Which angle is %1?").arg(text(name));
+    QString words = at ? wordsFor(m_answer.pointable()[*at]) : tr("Which angle is %1?").arg(printed(name));
     words[0] = words[0].toUpper();
     m_summary->say(words, words);
 }

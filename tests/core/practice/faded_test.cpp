@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace tailpoint::testing {
 namespace {
@@ -67,6 +68,26 @@ TEST(FadedSolutions, AtTheEndOnlyTheLawIsAskedFor) {
     EXPECT_NE(text.find("340 N"), text.npos);
     for (const char* told : {"cosine", "sine", "triangle", "520", "parallelogram"})
         EXPECT_EQ(text.find(told), text.npos) << text;
+}
+
+TEST(FadedSolutions, ARelationThatOnlyBlankLinesFollowIsBlankToo) {
+    const std::string law = "sin β"; // of the law of sines, from which β is found: by hand
+    EXPECT_NE(toText(faded(workedOf(raft()), 1).worked).find(law), std::string::npos);
+    EXPECT_EQ(toText(faded(workedOf(raft()), 2).worked).find(law), std::string::npos);
+}
+
+TEST(FadedSolutions, OverASheetMoreAndMoreLinesAreBlank) {
+    // of five lines: from one to five in even steps, by hand
+    const auto over = [](std::size_t count, std::size_t lines) {
+        std::vector<std::size_t> all;
+        for (std::size_t place = 1; place <= count; ++place)
+            all.push_back(risingBlanks(place, count, lines));
+        return all;
+    };
+    EXPECT_EQ(over(5, 5), (std::vector<std::size_t>{1, 2, 3, 4, 5}));
+    EXPECT_EQ(over(3, 5), (std::vector<std::size_t>{1, 3, 5}));
+    EXPECT_EQ(over(1, 5), (std::vector<std::size_t>{1}));
+    EXPECT_EQ(over(4, 1), (std::vector<std::size_t>{1, 1, 1, 1}));
 }
 
 TEST(FadedSolutions, EveryFamilyCanBeFaded) {
@@ -143,6 +164,23 @@ TEST(FlawedSolutions, NothingButTheLinesIsTold) {
         EXPECT_TRUE(step.key == StepKey::given || step.reasoning.empty());
         EXPECT_NE(step.key, StepKey::check);
     }
+}
+
+TEST(FlawedSolutions, EveryFamilyHasASlipInALineAndNotAlwaysTheSame) {
+    for (const FamilyEntry& family : problemFamilies())
+        for (int level = 1; level <= kLevels; ++level) {
+            const auto made = problem({std::string(family.id), level, 5});
+            const auto& likely = family.levels[static_cast<std::size_t>(level - 1)].slips;
+            std::set<std::string> slips;
+            for (std::uint32_t seed = 0; seed < 3; ++seed) {
+                const auto flaw = flawedBySome(made->sketch, likely, 4 * seed);
+                ASSERT_TRUE(flaw) << family.id << ' ' << level;
+                slips.insert(flaw->slip);
+            }
+            // where two magnitudes are sought, few of the slips that are frequent change a line
+            EXPECT_GE(slips.size(), family.id == "two-ropes" || family.id == "push-or-pull" ? 1U : 2U)
+                << family.id << ' ' << level;
+        }
 }
 
 TEST(FlawedSolutions, SlipsThatChangeNoLineHaveNone) {

@@ -161,5 +161,24 @@ TEST_F(Schemas, LeaveRoomForUnknownKeys) {
     EXPECT_EQ(faults("sketch.schema.json", {sketch(forces, R"(, "mine": 1)")}).value(0).toStdString(), "");
 }
 
+TEST_F(Schemas, ASweepKeepsTheSweeps) {
+    const QByteArray legs =
+        sketch(force("W", "12", "-90") + "," + force("A", "null", "30") + "," + force("B", "null", "115"),
+               R"(, "sum": {"magnitude": 0})");
+    QList<QByteArray> sweeps;
+    for (const char* to : {"90", "400"}) // with a gap and without an end
+        sweeps << run({QStringLiteral("sweep"), QStringLiteral("-"), QStringLiteral("--vary"),
+                       QStringLiteral("direction of A"), QStringLiteral("--from"), QStringLiteral("0"),
+                       QStringLiteral("--to"), QString::fromLatin1(to), QStringLiteral("--as"),
+                       QStringLiteral("json")},
+                      legs)
+                      .out;
+    const QStringList found = faults("sweep.schema.json", sweeps);
+    EXPECT_EQ(found.value(0).toStdString(), "");
+    EXPECT_EQ(found.value(1).toStdString(), "");
+    EXPECT_NE(faults("sweep.schema.json", {R"({"format": "tailpoint-sweep", "version": 1})"}).value(0),
+              QString());
+}
+
 } // namespace
 } // namespace tailpoint::whole

@@ -1,0 +1,277 @@
+// What is proved of a cell: how far the first vector can go in it, or that nothing closes.
+#include "core/solve/tolerance_search.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace tailpoint::tolerance {
+namespace {
+
+constexpr double kTurn = 2 * std::numbers::pi;
+
+// The part of `sector` that lies within from..to, whole turns apart; false: none. Where two parts would, all
+// of it.
+bool cut(Sector& sector, double from, double to) {
+    if (to - from >= kTurn) {
+        return true;
+    }
+    constexpr double kRoom = 1e-15 * 8;
+    int parts = 0;
+    double low = 0, high = 0;
+    const double start = std::floor((sector.from - to) / kTurn) * kTurn;
+    for (int i = 0; i < 4; ++i) {
+        const double a = std::max(sector.from, from + start + i * kTurn - kRoom);
+        const double b = std::min(sector.to, to + start + i * kTurn + kRoom);
+        if (a <= b) {
+            ++parts;
+            low = a;
+            high = b;
+        }
+    }
+    if (parts != 1) {
+        return parts != 0;
+    }
+    if (low != sector.from) {
+        sector.from = low;
+        sector.atFrom = unitAt(low);
+    }
+    if (high != sector.to) {
+        sector.to = high;
+        sector.atTo = unitAt(high);
+    }
+    return true;
+}
+
+struct Probe {
+    double t = 0, value = 0, slope = 0;
+};
+
+/// Walks down a support function, which is convex, along a line of directions: brackets its lowest place and
+/// cuts it by the slopes at both ends. Each direction that was looked at is handed to `use`, which ends the
+/// walk by returning true: any of them proves something.
+template <class Support, class Use>
+void descend(const Line2& line, const Support& support, const Use& use) {
+    bool ended = false;
+    const auto at = [&](double t) {
+        const Pt y = line.base + t * line.step;
+        Pt point;
+        Probe probe{t, support(y, point), 0};
+        probe.slope = dot(point, line.step);
+        ended = use(y, probe.value);
+        return probe;
+    };
+    Probe left = at(std::clamp(0.0, line.low, line.high));
+    if (ended || left.slope == 0 || left.value == kNever) {
+        return;
+    }
+    const double sense = left.slope < 0 ? 1 : -1;
+    Probe right = left;
+    double stride = 0.25;
+    for (int i = 0; i < 18; ++i, stride *= 4) {
+        const double t = std::clamp(left.t + sense * stride, line.low, line.high);
+        if (t == left.t) {
+            return; // the lowest place is where the line ends
+        }
+        right = at(t);
+        if (ended) {
+            return;
+        }
+        if (right.value == kNever || right.slope * sense >= 0) {
+            break;
+        }
+        left = right;
+    }
+    if (right.value == kNever || right.slope * sense <= 0) {
+        return;
+    }
+    if (sense < 0) {
+        std::swap(left, right);
+    }
+    for (int i = 0; i < 40; ++i) {
+        const double t = (right.value - left.value + left.slope * left.t - right.slope * right.t) /
+                         (left.slope - right.slope);
+        if (!(t > left.t && t < right.t)) {
+            return;
+        }
+        const double predicted = left.value + left.slope * (t - left.t);
+        const Probe middle = at(t);
+        if (ended || middle.slope == 0 || middle.value - predicted <= 1e-15 * (1 + std::fabs(t))) {
+            return;
+        }
+        (middle.slope < 0 ? left : right) = middle;
+    }
+}
+
+} // namespace
+
+Total Search::totalOf(const Cell& cell) const {
+    const bool hasSecond = pieces_[cell.piece].hasSecond;
+    return {{static_cast<double>(problem_.fixed.x), static_cast<double>(problem_.fixed.y)},
+            &known_[cell.known],
+            hasSecond ? &cell.second : nullptr,
+            problem_.slack};
+}
+
+bool Search::relate(Cell& cell) const {
+    const Piece& piece = pieces_[cell.piece];
+    if (!piece.hasSecond || piece.relation.any) {
+        return true;
+    }
+    const double low = firstIs_ == 0 ? piece.relation.low : -piece.relation.high;
+    const double high = firstIs_ == 0 ? piece.relation.high : -piece.relation.low;
+    return cut(cell.second, cell.first.from + low, cell.first.to + high) &&
+           cut(cell.first, cell.second.from - high, cell.second.to - low);
+}
+
+bool Search::narrow(Cell& cell) const {
+    return relate(cell) && boundMost(cell) && boundLeast(cell) && cell.first.least <= cell.first.greatest;
+}
+
+// v of magnitude m along u closes the rest: for any y the rest's support is at least -m u.y. Along y = -u it
+// bounds m from above.
+bool Search::boundMost(Cell& cell) const {
+    const Total total = totalOf(cell);
+    const Pt middle = unitAt(cell.first.middle());
+    Line2 line{-middle, leftOf(middle)};
+    if (total.second != nullptr && total.second->isEndless()) {
+        line = within(line, *total.second);
+    }
+    if (line.isEmpty()) {
+        return true;
+    }
+    bool possible = true;
+    double most = kNever, lowest = kNever;
+    const auto use = [&](Pt y, double value) {
+        const double reach = std::min(-dot(y, cell.first.atFrom), -dot(y, cell.first.atTo));
+        const double sure = reach - 1e-15 * lengthOf(y);
+        possible = possible && !(value < 0 && sure >= 0);
+        if (value < lowest) {
+            lowest = value;
+        }
+        if (sure > 0 && value / sure < most) {
+            most = value / sure;
+            cell.towardMost = y;
+        }
+        return !possible;
+    };
+    descend(
+        line, [&](Pt y, Pt& point) { return total.support(y, point); }, use);
+    cell.most = lowest;
+    cell.first.greatest = std::min(cell.first.greatest, most);
+    return possible;
+}
+
+bool Search::boundLeast(Cell& cell) const {
+    const Total total = totalOf(cell);
+    const Pt middle = unitAt(cell.first.middle());
+    Line2 line{middle, leftOf(middle)};
+    if (total.second != nullptr && total.second->isEndless()) {
+        line = within(line, *total.second);
+    }
+    if (line.isEmpty()) {
+        return true;
+    }
+    double least = -kNever;
+    cell.towardLeast = middle;
+    const auto use = [&](Pt y, double value) {
+        Pt point;
+        Sector ring{1, 1, cell.first.from, cell.first.to, cell.first.atFrom, cell.first.atTo};
+        const double reach = ring.support(y, point) + 1e-15 * lengthOf(y);
+        if (reach > 0 && -value / reach > least) {
+            least = -value / reach;
+            cell.towardLeast = y;
+        }
+        return least > cell.first.greatest;
+    };
+    descend(
+        line, [&](Pt y, Pt& point) { return total.support(y, point); }, use);
+    cell.first.least = std::max(cell.first.least, least);
+    return cell.first.least <= cell.first.greatest;
+}
+
+double Search::componentBound(Pt along, const Cell& cell) const {
+    Pt point;
+    const Sector ring{1, 1, cell.first.from, cell.first.to, cell.first.atFrom, cell.first.atTo};
+    const double cosine = ring.support(along, point);
+    double bound = cosine > 0 ? (cell.first.isEndless() ? kNever : cell.first.greatest * cosine)
+                              : cell.first.least * cosine;
+    const Total total = totalOf(cell);
+    Line2 line{-along, leftOf(unitAt(cell.first.middle()))};
+    if (total.second != nullptr && total.second->isEndless()) {
+        line = within(line, *total.second);
+    }
+    if (cell.first.width() < kThinnest || line.isEmpty()) {
+        return bound;
+    }
+    const auto support = [&](Pt y, Pt& where) {
+        Pt own;
+        const double rest = total.support(y, where);
+        const Pt side = along + y;
+        const double mine = lengthOf(side) < 1e-15 ? 0.0 : cell.first.support(side, own);
+        where = where + own;
+        return rest + mine;
+    };
+    descend(line, support, [&](Pt, double value) {
+        bound = std::min(bound, value);
+        return false;
+    });
+    return bound;
+}
+
+Search::Bounds Search::boundOf(Goal goal, const Cell& cell) const {
+    const double width = cell.first.width();
+    const double size = std::min(cell.first.greatest, 1e6);
+    switch (goal) {
+    case Goal::greatestMagnitude:
+        return {cell.first.greatest, cell.first.greatest - cell.most};
+    case Goal::leastMagnitude:
+        return {-cell.first.least, size * width * width / 8};
+    case Goal::from:
+        return {kTurn - std::remainder(cell.first.from - base_ - kTurn / 2, kTurn) - kTurn / 2, width * size};
+    case Goal::to:
+        return {std::remainder(cell.first.to - base_ - kTurn / 2, kTurn) + kTurn / 2, width * size};
+    default:
+        break;
+    }
+    const double sign = isGreatest(goal) ? 1 : -1;
+    const Pt along = goal == Goal::leastX || goal == Goal::greatestX ? Pt{sign, 0} : Pt{0, sign};
+    return {componentBound(along, cell), size * width / 8};
+}
+
+// How far a sector's inner side lies within the straight line across it, where that is what counts.
+double Search::hollow(const Sector& sector, Pt toward) const {
+    if (sector.least == 0 || sector.width() < kThinnest || !sector.faces(-toward)) {
+        return 0;
+    }
+    return sector.least * (1 - std::cos(std::min(sector.width() / 2, kTurn / 4))) *
+           std::min(lengthOf(toward), 1e3);
+}
+
+// What halving could take off a cell's bound, and where most of it. The cell's own direction counts in full
+// for directions and components, and where the second vector is tied to it.
+Search::Looseness Search::loosenessOf(Goal goal, const Cell& cell) const {
+    Looseness loose;
+    loose.most = cell.first.width() < kThinnest ? 0 : boundOf(goal, cell).gap;
+    loose.total = cell.first.width() * std::min(cell.first.greatest, 1e6);
+    const bool asMost = goal != Goal::leastMagnitude;
+    const bool asLeast = goal != Goal::greatestMagnitude;
+    const auto add = [&](const Sector& sector, int which) {
+        const double gap = std::max(asMost ? hollow(sector, cell.towardMost) : 0,
+                                    asLeast ? hollow(sector, cell.towardLeast) : 0);
+        loose.total += gap;
+        if (gap > loose.most) {
+            loose.most = gap;
+            loose.which = which;
+        }
+    };
+    for (std::size_t i = 0; i < known_[cell.known].size(); ++i) {
+        add(known_[cell.known][i], static_cast<int>(i));
+    }
+    if (pieces_[cell.piece].hasSecond) {
+        add(cell.second, kSecond);
+    }
+    return loose;
+}
+
+} // namespace tailpoint::tolerance

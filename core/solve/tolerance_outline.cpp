@@ -1,0 +1,253 @@
+// Where a found vector's tip can lie, as an outline: along rays of a direction, or along circles of a
+// magnitude, from one end of what is possible to the other.
+#include "core/solve/tolerance.h"
+#include "core/solve/tolerance_search.h"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <numbers>
+
+namespace tailpoint::tolerance {
+namespace {
+
+constexpr double kTurn = 2 * std::numbers::pi;
+/// What an outline may be off, as a part of the region's size.
+constexpr double kTrue = 0.002;
+/// Unbounded regions are cut off here: so many times all given magnitudes, and twice where they begin.
+constexpr double kFarthest = 8;
+
+/// The possible magnitudes in one direction, or the possible directions at one magnitude.
+struct Station {
+    double at = 0, low = 0, high = 0;
+    bool isThere = false;
+};
+Pt polar(double magnitude, double direction) {
+    return magnitude * unitAt(direction);
+}
+
+class Tracer {
+public:
+    Tracer(const Problem& problem, std::vector<Piece> pieces, std::size_t which, const Effort& effort)
+        : problem_(problem), pieces_(std::move(pieces)), which_(which),
+          boxes_(std::max(6, effort.boxes / 16)), most_(effort.boxes >= kExact.boxes ? 160 : 24) {}
+
+    TipRegion region();
+
+private:
+    using Probe = std::function<Station(double)>;
+
+    void alongRays(double from, double to, bool closed);
+    void alongCircles();
+    Station onRay(double direction);
+    Station onCircle(double magnitude);
+    std::vector<Station> stations(double from, double to, const Probe& probe, bool onRays);
+    void add(const std::vector<Pt>& points);
+
+    const Problem& problem_;
+    std::vector<Piece> pieces_;
+    std::size_t which_;
+    int boxes_, most_;
+    double size_ = 1, middle_ = 0, farthest_ = kFarthest;
+    TipRegion region_;
+};
+
+void Tracer::add(const std::vector<Pt>& points) {
+    const double sign = problem_.turnedOf(pieces_.front().unknown[which_].vector) == Turned::yes ? -1 : 1;
+    Outline outline;
+    for (const Pt point : points) {
+        outline.emplace_back(std::ldexp(sign * point.x, problem_.exponent),
+                             std::ldexp(sign * point.y, problem_.exponent));
+    }
+    if (!outline.empty()) {
+        region_.outlines.push_back(std::move(outline));
+    }
+}
+
+Station Tracer::onRay(double direction) {
+    std::vector<Piece> pieces = pieces_;
+    for (Piece& piece : pieces) {
+        Sector& own = piece.unknown[which_].sector;
+        own = sectorOf(own.least, own.greatest, direction, direction);
+    }
+    Search search(problem_, pieces, which_, kTrue / 2 * size_);
+    if (search.isEmpty()) {
+        return {direction, 0, 0, false};
+    }
+    const double high = search.run(Goal::greatestMagnitude, boxes_).bound;
+    region_.open = region_.open || high > farthest_;
+    const double low = std::max(0.0, -search.run(Goal::leastMagnitude, boxes_).bound);
+    return {direction, std::min(low, farthest_), std::clamp(high, std::min(low, farthest_), farthest_),
+            high >= low};
+}
+
+Station Tracer::onCircle(double magnitude) {
+    std::vector<Piece> pieces = pieces_;
+    for (Piece& piece : pieces) {
+        piece.unknown[which_].sector.least = magnitude;
+        piece.unknown[which_].sector.greatest = magnitude;
+    }
+    Search search(problem_, pieces, which_, kTrue / 2 * magnitude);
+    if (search.isEmpty()) {
+        return {magnitude, 0, 0, false};
+    }
+    search.findGap(boxes_);
+    if (!search.hasGap()) {
+        return {magnitude, middle_ - kTurn / 2, middle_ + kTurn / 2, true};
+    }
+    const double from = search.base() + kTurn - search.run(Goal::from, boxes_).bound;
+    const double to = search.base() + search.run(Goal::to, boxes_).bound;
+    const double shift = std::round((middle_ - (from + to) / 2) / kTurn) * kTurn;
+    return {magnitude, from + shift, to + shift, to >= from};
+}
+
+// Halved until the middle lies where the straight line between its neighbours has it.
+std::vector<Station> Tracer::stations(double from, double to, const Probe& probe, bool onRays) {
+    std::vector<Station> made{probe(from)};
+    if (to > from) {
+        const int first = onRays ? 8 : 2;
+        for (int i = 1; i <= first; ++i) {
+            made.push_back(probe(from + (to - from) * i / first));
+        }
+    }
+    const auto off = [&](const Station& a, const Station& b, const Station& c) {
+        if (!b.isThere) {
+            return 0.0;
+        }
+        const double part = (b.at - a.at) / (c.at - a.at);
+        const double low = std::fabs(b.low - (a.low + part * (c.low - a.low)));
+        const double high = std::fabs(b.high - (a.high + part * (c.high - a.high)));
+        return std::max(low, high) * (onRays ? 1 : b.at);
+    };
+    for (std::size_t i = 0; i + 1 < made.size() && made.size() < static_cast<std::size_t>(most_);) {
+        const Station middle = probe((made[i].at + made[i + 1].at) / 2);
+        const bool edge = made[i].isThere != made[i + 1].isThere;
+        const bool fine = made[i + 1].at - made[i].at < 1e-4 * (to - from);
+        const double miss = edge ? 1 : off(made[i], middle, made[i + 1]);
+        if (!fine && miss > kTrue * size_) {
+            made.insert(made.begin() + static_cast<std::ptrdiff_t>(i) + 1, middle);
+        } else {
+            ++i;
+        }
+    }
+    std::erase_if(made, [](const Station& each) { return !each.isThere; });
+    return made;
+}
+
+void Tracer::alongRays(double from, double to, bool closed) {
+    const std::vector<Station> rays = stations(
+        from, to, [&](double at) { return onRay(at); }, true);
+    std::vector<Pt> outer, inner;
+    bool hollow = false;
+    for (const Station& ray : rays) {
+        outer.push_back(polar(ray.high, ray.at));
+        inner.push_back(polar(ray.low, ray.at));
+        hollow = hollow || ray.low > 0;
+    }
+    std::reverse(inner.begin(), inner.end());
+    if (!closed) {
+        outer.insert(outer.end(), inner.begin(), inner.end());
+        inner.clear();
+    }
+    add(outer);
+    if (hollow) {
+        add(inner);
+    }
+}
+
+void Tracer::alongCircles() {
+    const BoxVector& own = problem_.box.vectors[pieces_.front().unknown[which_].vector];
+    const std::vector<Station> circles = stations(
+        static_cast<double>(own.magnitude.least), static_cast<double>(own.magnitude.greatest),
+        [&](double at) { return onCircle(at); }, false);
+    if (circles.empty()) {
+        return;
+    }
+    std::vector<Pt> points;
+    const auto arc = [&](const Station& circle, bool back) {
+        const int count =
+            std::max(2, static_cast<int>(std::ceil((circle.high - circle.low) / (std::numbers::pi / 60))));
+        for (int i = 0; i <= count; ++i) {
+            const double part = static_cast<double>(back ? count - i : i) / count;
+            points.push_back(polar(circle.at, circle.low + part * (circle.high - circle.low)));
+        }
+    };
+    const bool whole = std::all_of(circles.begin(), circles.end(), [](const Station& circle) {
+        return circle.high - circle.low >= kTurn - 1e-9;
+    });
+    arc(circles.back(), false);
+    if (whole) {
+        add(points);
+        points.clear();
+    }
+    for (auto circle = circles.rbegin(); !whole && circle != circles.rend(); ++circle) {
+        points.push_back(polar(circle->at, circle->high));
+    }
+    arc(circles.front(), true);
+    for (auto circle = circles.begin(); !whole && circle != circles.end(); ++circle) {
+        points.push_back(polar(circle->at, circle->low));
+    }
+    add(points);
+}
+
+TipRegion Tracer::region() {
+    const Unknown& unknown = pieces_.front().unknown[which_];
+    const BoxVector& own = problem_.box.vectors[unknown.vector];
+    region_.index = own.index;
+    Search search(problem_, pieces_, which_);
+    if (search.isEmpty()) {
+        return region_;
+    }
+    const double nearest = std::max(0.0, -search.run(Goal::leastMagnitude, boxes_).bound);
+    farthest_ = kFarthest * static_cast<double>(problem_.scale) + 2 * nearest;
+    const auto extent = [&](Goal low, Goal high) {
+        const double least = search.run(low, boxes_).bound, greatest = search.run(high, boxes_).bound;
+        return std::min(kFarthest, std::max(0.0, greatest + least));
+    };
+    size_ = std::max({extent(Goal::leastX, Goal::greatestX), extent(Goal::leastY, Goal::greatestY), 1e-9});
+    if (own.directionGiven) {
+        alongRays(unknown.sector.from, unknown.sector.to, false);
+        return region_;
+    }
+    search.findGap(boxes_);
+    if (!search.hasGap()) {
+        own.magnitudeGiven ? alongCircles() : alongRays(0, kTurn, true);
+        return region_;
+    }
+    const double from = search.base() + kTurn - search.run(Goal::from, 4 * boxes_).bound;
+    const double to = search.base() + search.run(Goal::to, 4 * boxes_).bound;
+    middle_ = (from + to) / 2;
+    own.magnitudeGiven ? alongCircles() : alongRays(from, to, false);
+    return region_;
+}
+
+} // namespace
+
+std::vector<TipRegion> tipRegions(const Sketch& sketch, const Solved& solved, std::size_t answer,
+                                  const Effort& effort) {
+    std::vector<TipRegion> regions;
+    if (solved.unknownVectors[0] == kNoVector || solved.family == Family::oneUnknown) {
+        return regions;
+    }
+    const Problem problem = problemOf(sketch, solved);
+    const std::vector<Piece> pieces = piecesOf(problem, sketch, solved, answer);
+    for (std::size_t which = 0; which < (pieces.front().hasSecond ? 2u : 1u); ++which) {
+        TipRegion region;
+        region.index = problem.box.vectors[pieces.front().unknown[which].vector].index;
+        for (const bool flipped : {false, true}) {
+            std::vector<Piece> alike;
+            std::copy_if(pieces.begin(), pieces.end(), std::back_inserter(alike),
+                         [&](const Piece& piece) { return piece.unknown[which].flipped == flipped; });
+            if (alike.empty()) {
+                continue;
+            }
+            const TipRegion part = Tracer(problem, alike, which, effort).region();
+            region.outlines.insert(region.outlines.end(), part.outlines.begin(), part.outlines.end());
+            region.open = region.open || part.open;
+        }
+        regions.push_back(std::move(region));
+    }
+    return regions;
+}
+
+} // namespace tailpoint::tolerance

@@ -1,0 +1,225 @@
+#include "core/solve/tolerance_search.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <queue>
+
+namespace tailpoint::tolerance {
+namespace {
+
+constexpr double kTurn = 2 * std::numbers::pi;
+
+// Every direction that is halved at the start: wider parts bound nothing.
+std::vector<Sector> slicesOf(const Sector& sector, double widest) {
+    const int count = std::max(1, static_cast<int>(std::ceil(sector.width() / widest - 1e-9)));
+    std::vector<Sector> slices;
+    for (int i = 0; i < count; ++i) {
+        Sector slice = sector;
+        if (i > 0) {
+            slice.from = sector.from + sector.width() * i / count;
+            slice.atFrom = unitAt(slice.from);
+        }
+        if (i + 1 < count) {
+            slice.to = sector.from + sector.width() * (i + 1) / count;
+            slice.atTo = unitAt(slice.to);
+        }
+        slices.push_back(slice);
+    }
+    return slices;
+}
+
+} // namespace
+
+Search::Search(const Problem& problem, const std::vector<Piece>& pieces, std::size_t first)
+    : problem_(problem), pieces_(pieces), firstIs_(first) {
+    known_.push_back(problem.sectors);
+    start();
+    tryCorners();
+    refine(96);
+}
+
+Search::Search(const Problem& problem, const std::vector<Piece>& pieces, std::size_t first, double coarse)
+    : problem_(problem), pieces_(pieces), firstIs_(first), coarse_(coarse) {
+    known_.push_back(problem.sectors);
+    start();
+}
+
+void Search::start() {
+    constexpr double kWidest = std::numbers::pi / 4;
+    for (std::size_t i = 0; i < pieces_.size(); ++i) {
+        const Piece& piece = pieces_[i];
+        const Sector& second = piece.unknown[1 - firstIs_].sector;
+        const std::vector<Sector> seconds =
+            piece.hasSecond ? slicesOf(second, kWidest) : std::vector<Sector>(1);
+        for (const Sector& firstSlice : slicesOf(piece.unknown[firstIs_].sector, kWidest)) {
+            for (const Sector& secondSlice : seconds) {
+                Cell cell;
+                cell.piece = i;
+                cell.first = firstSlice;
+                cell.second = secondSlice;
+                if (narrow(cell)) {
+                    cells_.push_back(cell);
+                }
+            }
+        }
+    }
+}
+
+// Halves the widest directions of the unknown vectors, so that all searches start from what is left.
+void Search::refine(int boxes) {
+    constexpr double kFine = std::numbers::pi / 60;
+    const auto secondWidth = [](const Cell& cell) {
+        return cell.second.isEndless() ? 0 : cell.second.width();
+    };
+    const auto widthOf = [&](const Cell& cell) { return std::max(cell.first.width(), secondWidth(cell)); };
+    for (int i = 0; i < boxes; ++i) {
+        const auto widest = std::max_element(cells_.begin(), cells_.end(), [&](const Cell& a, const Cell& b) {
+            return widthOf(a) < widthOf(b);
+        });
+        if (widest == cells_.end() || widthOf(*widest) < kFine) {
+            return;
+        }
+        Cell other = *widest;
+        Sector Cell::*part = widest->first.width() >= secondWidth(*widest) ? &Cell::first : &Cell::second;
+        other.*part = (*widest.*part).half(true);
+        *widest.*part = (*widest.*part).half(false);
+        const bool keepsOther = narrow(other);
+        if (!narrow(*widest)) {
+            cells_.erase(widest);
+        }
+        if (keepsOther) {
+            cells_.push_back(other);
+        }
+    }
+}
+
+std::vector<Cell> Search::split(Goal goal, const Cell& cell, int which) {
+    std::vector<Cell> made;
+    for (const bool upper : {false, true}) {
+        Cell part = cell;
+        if (which == kSecond) {
+            part.second = cell.second.half(upper);
+        } else if (which == kFirst) {
+            part.first = cell.first.half(upper);
+        } else {
+            std::vector<Sector> sectors = known_[cell.known];
+            Sector& own = sectors[static_cast<std::size_t>(which)];
+            own = own.half(upper);
+            known_.push_back(std::move(sectors));
+            part.known = known_.size() - 1;
+        }
+        if (narrow(part)) {
+            part.bound = std::min(cell.bound, boundOf(goal, part).value);
+            made.push_back(part);
+        }
+    }
+    return made;
+}
+
+double Search::width(Goal goal) const {
+    const std::size_t i = static_cast<std::size_t>(goal);
+    const Best& one = best_[i];
+    const Best& other = best_[i ^ 1];
+    if (!one.isThere || !other.isThere) {
+        return 0;
+    }
+    const double sum = static_cast<double>(one.value + other.value);
+    return isOfDirection(goal) ? sum - kTurn : sum;
+}
+
+bool Search::mayBe(bool flipped) const {
+    return std::any_of(cells_.begin(), cells_.end(), [&](const Cell& cell) {
+        return pieces_[cell.piece].unknown[firstIs_].flipped == flipped;
+    });
+}
+
+Extreme Search::run(Goal goal, int boxes) {
+    constexpr double kFar = 0x1p30;
+    const auto below = [](const Cell& a, const Cell& b) { return a.bound < b.bound; };
+    std::priority_queue<Cell, std::vector<Cell>, decltype(below)> queue(below);
+    for (Cell cell : cells_) {
+        cell.bound = boundOf(goal, cell).value;
+        queue.push(cell);
+    }
+    const Best& best = best_[static_cast<std::size_t>(goal)];
+    double bound = queue.empty() ? -kNever : queue.top().bound;
+    bool isTight = false;
+    for (int i = 0; i < boxes && !queue.empty(); ++i) {
+        const Cell cell = queue.top();
+        queue.pop();
+        if (coarse_ == 0) {
+            tryCell(goal, cell, i >= 64 && (i & (i - 1)) == 0);
+        }
+        const double gap = best.isThere ? bound - static_cast<double>(best.value) : kNever;
+        const double share = i * 4 >= boxes ? kEnough : 1e-9;
+        const Looseness loose = loosenessOf(goal, cell);
+        const double size = isOfDirection(goal) ? std::min(cell.first.greatest, 1e6) : 1;
+        isTight =
+            bound != kNever && loose.total <= std::max(coarse_, 1e-7 * width(goal) * size + problem_.slack);
+        if (isTight && coarse_ == 0 && gap > kEnough * width(goal)) {
+            tryCell(goal, cell, true);
+        }
+        if (isTight || gap <= share * width(goal) + 4 * problem_.slack ||
+            (best.isThere && best.value > kFar) || loose.most == 0) {
+            break;
+        }
+        for (const Cell& part : split(goal, cell, loose.which)) {
+            queue.push(part);
+        }
+        bound = queue.empty() ? -kNever : queue.top().bound;
+    }
+    known_.resize(1);
+    if (goal == Goal::leastMagnitude && bound >= 0 && coarse_ == 0) {
+        tryClosed();
+    }
+    bool isTop = false;
+    const double room = best.isThere ? bound - static_cast<double>(best.value) : kNever;
+    if (room > 8 * problem_.slack && room <= 1e-6 * width(goal)) {
+        settle(goal);
+        isTop = isSettled(goal);
+    }
+    const double outer = best.isThere ? std::max(bound, static_cast<double>(best.value)) : bound;
+    return {outer, isTight, isTop, best.isThere && best.value > kFar, best};
+}
+
+void Search::findGap(int boxes) {
+    refine(boxes);
+    std::vector<std::pair<double, double>> arcs;
+    for (const Cell& cell : cells_) {
+        const double from = cell.first.from - std::floor(cell.first.from / kTurn) * kTurn;
+        arcs.emplace_back(from, from + cell.first.width());
+    }
+    std::sort(arcs.begin(), arcs.end());
+    double widest = 0;
+    double reached = arcs.empty() ? 0 : arcs.front().first;
+    const auto gap = [&](double next) {
+        if (next - reached > widest) {
+            widest = next - reached;
+            base_ = (next + reached) / 2;
+        }
+    };
+    for (const auto& [from, to] : arcs) {
+        gap(from);
+        reached = std::max(reached, to);
+    }
+    if (!arcs.empty()) {
+        gap(arcs.front().first + kTurn);
+    }
+    hasGap_ = widest > 1e-9;
+    for (std::size_t i = 0; i < kGoals; ++i) {
+        if (isOfDirection(static_cast<Goal>(i))) {
+            best_[i] = {};
+        }
+    }
+    for (const Best& best : std::array(best_)) {
+        if (best.isThere) {
+            tryPoint(best.piece, best.point);
+        }
+    }
+    if (coarse_ == 0) {
+        tryCorners();
+    }
+}
+
+} // namespace tailpoint::tolerance

@@ -1,0 +1,298 @@
+// Points of the box that have an answer: the best of them are where the extremes lie.
+#include "core/solve/tolerance_search.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
+
+namespace tailpoint::tolerance {
+namespace {
+
+constexpr double kTurn = 2 * std::numbers::pi;
+
+} // namespace
+
+long double Search::valueOf(Goal goal, const Tips& tips) const {
+    const Tip& tip = tips[firstIs_];
+    switch (goal) {
+    case Goal::leastMagnitude:
+        return -tip.magnitude;
+    case Goal::greatestMagnitude:
+        return tip.magnitude;
+    case Goal::leastX:
+        return -tip.magnitude * tip.unit.x;
+    case Goal::greatestX:
+        return tip.magnitude * tip.unit.x;
+    case Goal::leastY:
+        return -tip.magnitude * tip.unit.y;
+    case Goal::greatestY:
+        return tip.magnitude * tip.unit.y;
+    default:
+        break;
+    }
+    const long double turned = std::remainder(std::atan2(tip.unit.y, tip.unit.x) - base_ - kTurn / 2,
+                                              static_cast<long double>(kTurn)) +
+                               kTurn / 2;
+    return goal == Goal::to ? turned : kTurn - turned;
+}
+
+bool Search::tryPoint(std::size_t piece, const Point& point) {
+    const std::optional<Tips> tips = tipsAt(problem_, pieces_[piece], point);
+    if (!tips) {
+        return false;
+    }
+    for (std::size_t i = 0; i < kGoals; ++i) {
+        const Goal goal = static_cast<Goal>(i);
+        if (isOfDirection(goal) && (!hasGap_ || (*tips)[firstIs_].magnitude == 0)) {
+            continue;
+        }
+        const long double value = valueOf(goal, *tips);
+        if (!best_[i].isThere || value > best_[i].value) {
+            best_[i] = {true, value, point, piece};
+        }
+    }
+    return true;
+}
+
+// From a point with an answer toward one without: the last that has one. There a circle is touched, or a line
+// is slack.
+void Search::tryUpTo(std::size_t piece, const Point& from, const Point& toward) {
+    Point point = from;
+    long double reached = 0;
+    for (long double step = 0.5L; step > 0x1p-56L; step /= 2) {
+        for (std::size_t i = 0; i < point.size(); ++i) {
+            point[i] = from[i] + (reached + step) * (toward[i] - from[i]);
+        }
+        reached += tipsAt(problem_, pieces_[piece], point) ? step : 0;
+    }
+    for (std::size_t i = 0; i < point.size(); ++i) {
+        point[i] = from[i] + reached * (toward[i] - from[i]);
+    }
+    tryPoint(piece, point);
+}
+
+// A point without an answer that all but has one: each input is moved by itself to where it has.
+void Search::tryNextTo(Goal goal, std::size_t piece, const Point& point) {
+    constexpr int kMost = 6;
+    int tried = 0;
+    for (std::size_t i = 0; i < point.size() && tried < kMost; ++i) {
+        for (const long double end : {problem_.inputs[i].least, problem_.inputs[i].greatest}) {
+            Point other = point;
+            other[i] = end;
+            if (end != point[i] && tipsAt(problem_, pieces_[piece], other)) {
+                tryUpTo(piece, other, point);
+                ++tried;
+            }
+        }
+    }
+    const Best& best = best_[static_cast<std::size_t>(goal)];
+    if (tried == 0 && best.isThere && best.piece == piece) {
+        tryUpTo(piece, Point(best.point), point);
+    }
+}
+
+// Every input as it leads farthest along `toward`, within the cell.
+Point Search::pointToward(const Cell& cell, Pt toward, double direction, bool inner) const {
+    const Piece& piece = pieces_[cell.piece];
+    const std::vector<Sector>& known = known_[cell.known];
+    const Unknown& first = piece.unknown[firstIs_];
+    const Pt unit = unitAt(direction);
+    const Sector own{cell.first.least, cell.first.least, direction, direction, unit, unit};
+    Point point = problem_.nominal();
+    problem_.place(point, first.vector, own, toward, problem_.turnedOf(first.vector, first.flipped));
+    if (const int input = problem_.inputOf[first.vector][0]; input >= 0) {
+        const Input& range = problem_.inputs[static_cast<std::size_t>(input)];
+        const long double middle = (static_cast<long double>(cell.first.least) + cell.first.greatest) / 2;
+        point[static_cast<std::size_t>(input)] = std::clamp(middle, range.least, range.greatest);
+    }
+    if (piece.hasSecond) {
+        const Unknown& second = piece.unknown[1 - firstIs_];
+        problem_.place(point, second.vector, cell.second, toward,
+                       problem_.turnedOf(second.vector, second.flipped));
+    }
+    for (std::size_t i = 0; i < known.size(); ++i) {
+        problem_.place(point, problem_.loose[i], known[i], toward, problem_.turnedOf(problem_.loose[i]),
+                       inner && hollow(known[i], toward) > 0);
+    }
+    return point;
+}
+
+void Search::tryToward(Goal goal, const Cell& cell, Pt toward, double direction, bool upTo) {
+    const Point point = pointToward(cell, toward, direction, false);
+    const bool hasAnswer = tryPoint(cell.piece, point);
+    const std::vector<Sector>& known = known_[cell.known];
+    if (std::any_of(known.begin(), known.end(),
+                    [&](const Sector& each) { return hollow(each, toward) > 0; })) {
+        tryPoint(cell.piece, pointToward(cell, toward, direction, true));
+    }
+    if (!upTo) {
+        return;
+    }
+    // Where the proof is sharpest the farthest points change from one to another: between them the vectors
+    // close.
+    for (const double turn : {1e-7, 1e-3}) {
+        const Point left = pointToward(cell, toward + turn * leftOf(toward), direction, false);
+        const Point right = pointToward(cell, toward + (-turn) * leftOf(toward), direction, false);
+        const bool leftHas = tryPoint(cell.piece, left);
+        if (leftHas != tryPoint(cell.piece, right)) {
+            tryUpTo(cell.piece, leftHas ? left : right, leftHas ? right : left);
+        }
+    }
+    if (!hasAnswer) {
+        tryNextTo(goal, cell.piece, point);
+    }
+}
+
+void Search::tryCell(Goal goal, const Cell& cell, bool upTo) {
+    const bool most = goal != Goal::leastMagnitude;
+    const bool least = goal != Goal::greatestMagnitude;
+    const bool given = cell.first.width() > 0 && pieces_[cell.piece].unknown[firstIs_].isLine;
+    for (const double direction : given ? std::vector<double>{cell.first.from, cell.first.to}
+                                        : std::vector<double>{cell.first.middle()}) {
+        if (most) {
+            tryToward(goal, cell, cell.towardMost, direction, upTo);
+        }
+        if (least) {
+            tryToward(goal, cell, cell.towardLeast, direction, upTo);
+        }
+    }
+}
+
+// Two lines that can be parallel within their tolerances: hair's breadths to both sides of it the magnitudes
+// are beyond all bounds, in the senses of one side.
+void Search::tryAllButParallel(std::size_t piece) {
+    constexpr long double kHair = 0x1p-40L;
+    const auto& [first, second] = pieces_[piece].unknown;
+    const int one = problem_.inputOf[first.vector][1], two = problem_.inputOf[second.vector][1];
+    if (pieces_[piece].rule != Rule::lines || (one < 0 && two < 0)) {
+        return;
+    }
+    const bool firstMoves = one >= 0;
+    const Input& moved = problem_.inputs[static_cast<std::size_t>(firstMoves ? one : two)];
+    const std::size_t other = firstMoves ? second.vector : first.vector;
+    const Arc& arc = problem_.box.vectors[other].direction;
+    for (const long double at : {arc.from, arc.nominal, arc.to, moved.least, moved.nominal, moved.greatest}) {
+        for (const long double hair : {-kHair, kHair}) {
+            Point point = problem_.nominal();
+            const long double middle = (moved.least + moved.greatest) / 2;
+            const long double to = middle + std::remainder(at + hair - middle, kHalfTurn);
+            const long double from =
+                (arc.from + arc.to) / 2 + std::remainder(at - (arc.from + arc.to) / 2, kHalfTurn);
+            point[static_cast<std::size_t>(firstMoves ? one : two)] = to;
+            const int otherInput = firstMoves ? two : one;
+            if (otherInput >= 0) {
+                point[static_cast<std::size_t>(otherInput)] = from;
+            }
+            if (to >= moved.least && to <= moved.greatest && from >= arc.from && from <= arc.to) {
+                tryPoint(piece, point);
+            }
+        }
+    }
+}
+
+// For each goal the corner to which every input by itself leads from the nominal values.
+void Search::tryCorners() {
+    for (std::size_t piece = 0; piece < pieces_.size(); ++piece) {
+        const Point nominal = problem_.nominal();
+        tryPoint(piece, nominal);
+        tryAllButParallel(piece);
+        const std::optional<Tips> middle = tipsAt(problem_, pieces_[piece], nominal);
+        if (!middle) {
+            continue;
+        }
+        std::array<Point, kGoals> corners;
+        corners.fill(nominal);
+        for (std::size_t i = 0; i < problem_.inputs.size() && i < 64; ++i) {
+            for (const long double end : {problem_.inputs[i].least, problem_.inputs[i].greatest}) {
+                Point moved = nominal;
+                moved[i] = end;
+                const std::optional<Tips> tips = tipsAt(problem_, pieces_[piece], moved);
+                for (std::size_t g = 0; tips && g < (hasGap_ ? kGoals : 6); ++g) {
+                    const Goal goal = static_cast<Goal>(g);
+                    corners[g][i] = valueOf(goal, *tips) > valueOf(goal, *middle) ? end : corners[g][i];
+                }
+            }
+        }
+        for (const Point& corner : corners) {
+            tryPoint(piece, corner);
+        }
+    }
+}
+
+// One vector wholly unknown that may vanish: each input in turn as it leaves least over, from the least that
+// was found so far.
+void Search::tryClosed() {
+    const Best best = best_[static_cast<std::size_t>(Goal::leastMagnitude)];
+    if (!best.isThere || best.value == 0 || pieces_[best.piece].rule != Rule::alone) {
+        return;
+    }
+    Point point = best.point;
+    for (int sweep = 0; sweep < 200; ++sweep) {
+        for (std::size_t i = 0; i < problem_.inputs.size(); ++i) {
+            const Input& input = problem_.inputs[i];
+            const kernel::Vec unit = problem_.unitAt(point, input.vector);
+            const long double magnitude = problem_.magnitudeAt(point, input.vector);
+            const kernel::Vec wanted = problem_.targetAt(point) + magnitude * unit;
+            if (!input.isDirection) {
+                point[i] = std::clamp(kernel::dot(wanted, unit), input.least, input.greatest);
+            } else if (kernel::length(wanted) > 0) {
+                const long double off = std::atan2(kernel::cross(unit, wanted), kernel::dot(unit, wanted));
+                point[i] = std::clamp(point[i] + off, input.least, input.greatest);
+            }
+        }
+    }
+    tryPoint(best.piece, point);
+}
+
+// The value with one input of the best point moved; none where there is no answer.
+long double Search::valueWith(Goal goal, std::size_t input, long double value) const {
+    const Best& best = best_[static_cast<std::size_t>(goal)];
+    Point point = best.point;
+    point[input] = value;
+    const std::optional<Tips> tips = tipsAt(problem_, pieces_[best.piece], point);
+    return tips ? valueOf(goal, *tips) : std::numeric_limits<long double>::quiet_NaN();
+}
+
+// Each input by itself: to its ends, and within them to the top of a parabola through three points.
+void Search::settle(Goal goal) {
+    const Best& best = best_[static_cast<std::size_t>(goal)];
+    const auto attempt = [&](std::size_t input, long double value) {
+        Point point = best.point;
+        point[input] = value;
+        tryPoint(best.piece, point);
+    };
+    for (int sweep = 0; sweep < 3; ++sweep) {
+        for (std::size_t i = 0; i < problem_.inputs.size(); ++i) {
+            const Input& input = problem_.inputs[i];
+            attempt(i, input.least);
+            attempt(i, input.greatest);
+            const long double at = best.point[i];
+            const long double step = std::fmin(std::fmin(at - input.least, input.greatest - at),
+                                               (input.greatest - input.least) / 1024);
+            const long double below = valueWith(goal, i, at - step), above = valueWith(goal, i, at + step);
+            const long double bend = 2 * best.value - below - above;
+            if (step > 0 && bend > 0) {
+                attempt(i, std::clamp(at + step * (above - below) / (2 * bend), input.least, input.greatest));
+            }
+        }
+    }
+}
+
+// Whether no input by itself leads farther, and all lead somewhere.
+bool Search::isSettled(Goal goal) const {
+    const Best& best = best_[static_cast<std::size_t>(goal)];
+    for (std::size_t i = 0; i < problem_.inputs.size(); ++i) {
+        const Input& input = problem_.inputs[i];
+        for (const long double step :
+             {(input.greatest - input.least) / 4096, (input.least - input.greatest) / 4096}) {
+            const long double at = std::clamp(best.point[i] + step, input.least, input.greatest);
+            if (at != best.point[i] && !(valueWith(goal, i, at) <= best.value)) {
+                return false;
+            }
+        }
+    }
+    return true;
+}
+
+} // namespace tailpoint::tolerance

@@ -1,0 +1,326 @@
+#include "core/solve/tolerance.h"
+
+#include "tests/support/sketches.h"
+
+#include <cmath>
+#include <gtest/gtest.h>
+#include <numbers>
+
+namespace tailpoint::tolerance {
+namespace {
+
+using testing::balanced;
+using testing::either;
+using testing::force;
+using testing::kToFind;
+using testing::sketch;
+using testing::smallest;
+
+constexpr double kDegree = std::numbers::pi / 180;
+
+Force loose(Force made, double magnitude, double direction) {
+    if (magnitude > 0)
+        made.magnitude.tolerance = plusMinus(magnitude);
+    if (direction > 0)
+        made.direction.tolerance = plusMinus(direction);
+    return made;
+}
+
+Ranges rangesOf(const Sketch& sketch) {
+    EXPECT_FALSE(firstFault(sketch)) << firstFault(sketch)->message;
+    return tolerance::rangesOf(sketch, solve(sketch));
+}
+
+AnswerRange only(const Sketch& sketch) {
+    const Ranges ranges = rangesOf(sketch);
+    EXPECT_EQ(ranges.size(), 1u);
+    return ranges.empty() ? AnswerRange{} : ranges.front();
+}
+
+const VectorRange& of(const AnswerRange& range, int index) {
+    const VectorRange* found = range.find(index);
+    EXPECT_NE(found, nullptr);
+    return *found;
+}
+
+void expectRange(const Range& range, double least, double greatest, double within) {
+    ASSERT_TRUE(range.least && range.greatest);
+    EXPECT_NEAR(*range.least, least, within);
+    EXPECT_NEAR(*range.greatest, greatest, within);
+    EXPECT_FALSE(range.marked);
+}
+
+void expectArc(const DirectionRange& range, double from, double to, double within) {
+    EXPECT_FALSE(range.any);
+    EXPECT_NEAR(range.from, from, within);
+    EXPECT_NEAR(range.to, to, within);
+    EXPECT_FALSE(range.marked);
+}
+
+// The values of the table below are from own dense grids over all inputs, ends included, then zoomed
+// (double precision, outside of the program); to their printed digits.
+constexpr double k3 = 0.0006, k4 = 0.00006;
+
+TEST(Tolerance, OfTheRaftOnTwoTowLines) {
+    const AnswerRange range = only(sketch({loose(force("P", 340, 25), 5, 2), force("Q", 275, -40)}));
+    EXPECT_TRUE(range.everywhere);
+    expectRange(of(range, kSumIndex).magnitude, 509.747, 529.901, k3);
+    expectArc(of(range, kSumIndex).direction, -5.0506, -2.2263, k4);
+}
+
+TEST(Tolerance, ADirectionsExtremeWithinTheBoxIsFound) {
+    const AnswerRange range = only(sketch({force("P", 100, 0), loose(force("Q", 60, 130), 0, 20)}));
+    const DirectionRange& direction = of(range, kSumIndex).direction;
+    expectArc(direction, 31.985, std::asin(0.6) / kDegree, k3);
+    ASSERT_EQ(direction.atTo.size(), 1u);
+    EXPECT_EQ(direction.atTo[0].end, InputAt::End::between);
+    EXPECT_NEAR(direction.atTo[0].value, 90 + std::asin(0.6) / kDegree, 1e-3); // Q square to R
+}
+
+TEST(Tolerance, AMagnitudesExtremeWithinTheBoxIsFound) {
+    const AnswerRange range = only(sketch({force("P", 100, 0), loose(force("Q", 90, 178), 0, 5)}));
+    const Range& magnitude = of(range, kSumIndex).magnitude;
+    expectRange(magnitude, 10, 15.303, k3);
+    EXPECT_EQ(*magnitude.least, 10); // not a hair below: it is written as 10.0
+    ASSERT_EQ(magnitude.atLeast.size(), 1u);
+    EXPECT_NEAR(std::fabs(magnitude.atLeast[0].value), 180, 1e-6);
+}
+
+TEST(Tolerance, ARegionThatHoldsTheCommonPointLeavesAnyDirection) {
+    const AnswerRange range =
+        only(sketch({loose(force("P", 100, 0), 5, 2), loose(force("Q", 98, 180), 5, 2)}));
+    const VectorRange& sum = of(range, kSumIndex);
+    expectRange(sum.magnitude, 0, 13.841, k3);
+    expectRange(sum.x, -8.0579, 12.0567, k4);
+    EXPECT_TRUE(sum.direction.any);
+    EXPECT_FALSE(sum.direction.marked);
+    EXPECT_TRUE(sum.slack);
+}
+
+TEST(Tolerance, OfALoadOnTwoLines) {
+    const AnswerRange range =
+        only(balanced({loose(force("W", 12, -90), 0.3, 0), loose(force("A", kToFind, 50), 0, 2),
+                       loose(force("B", kToFind, 115), 0, 2)}));
+    EXPECT_TRUE(range.everywhere);
+    expectRange(of(range, 1).magnitude, 5.0442, 6.1614, k4);
+    expectRange(of(range, 2).magnitude, 7.9479, 9.0811, k4);
+    expectArc(of(range, 1).direction, 48, 52, 1e-9);
+    expectRange(of(range, 0).magnitude, 11.7, 12.3, 1e-12);
+    EXPECT_FALSE(of(range, 0).magnitudeFound);
+}
+
+TEST(Tolerance, OfAFlatBridle) {
+    const AnswerRange range = only(balanced(
+        {force("W", 12, -90), loose(force("A", kToFind, 3), 0, 2), loose(force("B", kToFind, 177), 0, 2)}));
+    EXPECT_TRUE(range.everywhere);
+    for (const int leg : {1, 2})
+        expectRange(of(range, leg).magnitude, 68.842, 343.792, k3);
+}
+
+TEST(Tolerance, LinesThatMayBeParallelLeaveItUnbounded) {
+    const AnswerRange range = only(balanced({force("W", 12, -90), loose(force("A", kToFind, 1.5), 0, 2),
+                                             loose(force("B", kToFind, 178.5), 0, 2)}));
+    EXPECT_FALSE(range.everywhere);
+    for (const int leg : {1, 2}) {
+        const Range& magnitude = of(range, leg).magnitude;
+        ASSERT_TRUE(magnitude.least);
+        EXPECT_NEAR(*magnitude.least, 98.282, k3);
+        EXPECT_FALSE(magnitude.greatest);
+        EXPECT_FALSE(magnitude.marked);
+    }
+}
+
+TEST(Tolerance, EachOfTwoAnswersHasItsOwnRange) {
+    const Ranges ranges = rangesOf(sketch(
+        {loose(force("P", kToFind, 40), 0, 1), loose(force("Q", 220, kToFind), 5, 0)}, force("R", 400, 10)));
+    ASSERT_EQ(ranges.size(), 2u);
+    const Solved solved =
+        solve(sketch({force("P", kToFind, 40), force("Q", 220, kToFind)}, force("R", 400, 10)));
+    for (std::size_t i = 0; i < 2; ++i) {
+        const bool large = solved.solutions[i].forces[0].magnitude > 300;
+        EXPECT_TRUE(ranges[i].everywhere);
+        expectRange(of(ranges[i], 0).magnitude, large ? 404.371 : 235.749, large ? 463.947 : 281.363, k3);
+    }
+}
+
+TEST(Tolerance, WithoutAnyTheRangeIsTheAnswer) {
+    const Sketch raft = sketch({force("P", 340, 25), force("Q", 275, -40)});
+    const SolvedForce sum = solve(raft).solutions[0].sum;
+    const AnswerRange range = only(raft);
+    const VectorRange& found = of(range, kSumIndex);
+    expectRange(found.magnitude, sum.magnitude, sum.magnitude, 1e-12);
+    expectRange(found.x, sum.vector.x(), sum.vector.x(), 1e-12);
+    expectRange(found.y, sum.vector.y(), sum.vector.y(), 1e-12);
+    expectArc(found.direction, *sum.direction, *sum.direction, 1e-12);
+    EXPECT_TRUE(found.magnitude.atLeast.empty());
+}
+
+// |R| is greatest where it is the support function's: the greatest over a direction u of the sum of each
+// sector's farthest point along u. Here by a fine scan of u, all sectors on one side.
+TEST(Tolerance, TheGreatestLengthIsTheSupportFunctions) {
+    const std::vector<std::array<double, 4>> all{{340, 5, 25, 2}, {275, 8, -40, 6}, {120, 3, 10, 15}};
+    std::vector<Force> forces;
+    for (const auto& each : all)
+        forces.push_back(
+            loose(force("F" + std::to_string(forces.size()), each[0], each[2]), each[1], each[3]));
+    double greatest = 0;
+    for (int i = 0; i < 360'000; ++i) {
+        double sum = 0;
+        for (const auto& each : all) {
+            const double off = std::fabs(std::remainder(i * 0.001 - each[2], 360));
+            sum += (each[0] + each[1]) * std::cos(std::fmax(0, off - each[3]) * kDegree);
+        }
+        greatest = std::fmax(greatest, sum);
+    }
+    const AnswerRange range = only(sketch(forces));
+    EXPECT_NEAR(*of(range, kSumIndex).magnitude.greatest, greatest, 1e-6 * greatest);
+}
+
+TEST(Tolerance, OneSidedAndInPercent) {
+    Force p = force("P", 100, 0);
+    p.magnitude.tolerance = plusMinusPercent(10);
+    Force q = force("Q", 50, 0);
+    q.magnitude.tolerance = Tolerance{0, 5, false};
+    const AnswerRange range = only(sketch({p, q}));
+    expectRange(of(range, kSumIndex).magnitude, 135, 160, 1e-12);
+}
+
+TEST(Tolerance, DirectionsAreTheSheets) {
+    Sketch made = sketch({loose(force("P", 100, 30), 0, 2), loose(force("Q", 100, 30), 0, 2)});
+    made.reference = {90, Sense::cw};
+    expectArc(of(only(made), kSumIndex).direction, 28, 32, 1e-9);
+    made = sketch({loose(testing::bearing("P", 100, 'N', 30, 'E'), 0, 2)});
+    expectArc(of(only(made), kSumIndex).direction, 58, 62, 1e-9);
+    made.forces[0] = loose(testing::slope("P", 100, -1, 0), 0, 2);
+    expectArc(of(only(made), kSumIndex).direction, 178, 182, 1e-9);
+    made.angleUnit = AngleUnit::gon;
+    expectArc(of(only(made), kSumIndex).direction, 198, 202, 1e-9);
+}
+
+TEST(Tolerance, AMagnitudeIsNeverNegative) {
+    const AnswerRange range = only(sketch({loose(force("P", 3, 0), 5, 0), force("Q", 10, 90)}));
+    expectRange(of(range, kSumIndex).x, 0, 8, 1e-12);
+}
+
+// 100 N at 30 +- 1 on a line at 0: P = 100 sin 30.. by hand: the smallest force is |R off the line|.
+TEST(Tolerance, OfTheSmallestForce) {
+    const Sketch made = smallest(
+        sketch({loose(force("K", 100, 30), 0, 1), force("P", kToFind, kToFind)}, force("R", kToFind, 0)),
+        "P");
+    const AnswerRange range = only(made);
+    expectRange(of(range, 1).magnitude, 100 * std::sin(29 * kDegree), 100 * std::sin(31 * kDegree), 1e-9);
+    expectRange(of(range, kSumIndex).magnitude, 100 * std::cos(31 * kDegree), 100 * std::cos(29 * kDegree),
+                1e-9);
+    expectArc(of(range, 1).direction, -90, -90, 1e-9);
+}
+
+// 12 kN down, A along 50 +- 2, B free: B = 12 cos of A's angle, square to A.
+TEST(Tolerance, OfTheSmallestForceInEquilibrium) {
+    const AnswerRange range = only(smallest(
+        balanced({force("W", 12, -90), loose(force("A", kToFind, 50), 0, 2), force("B", kToFind, kToFind)}),
+        "B"));
+    expectRange(of(range, 2).magnitude, 12 * std::cos(52 * kDegree), 12 * std::cos(48 * kDegree), 1e-9);
+    expectArc(of(range, 2).direction, 138, 142, 1e-9);
+}
+
+// K = 100 at 100 +- 20, P along 0: the smallest sum is 100 sin where P helps (K beyond 90), and all of K
+// where P would have to push.
+TEST(Tolerance, OfTheSmallestSumWhereTheForceMayBeSlack) {
+    const AnswerRange range =
+        only(smallest(sketch({loose(force("K", 100, 100), 0, 20), force("P", kToFind, 0)}), "R"));
+    expectRange(of(range, kSumIndex).magnitude, 100 * std::sin(120 * kDegree), 100, 1e-3);
+    expectRange(of(range, 1).magnitude, 0, 50, 1e-6);
+    EXPECT_TRUE(of(range, 1).slack);
+    EXPECT_TRUE(range.everywhere);
+    expectArc(of(range, kSumIndex).direction, 80, 90, 1e-4);
+}
+
+TEST(Tolerance, AnAnswerIsLostWhereALineWouldPush) {
+    const std::vector<Force> forces{force("W", 12, -90), loose(force("A", kToFind, 50), 0, 2),
+                                    loose(force("B", kToFind, 91), 0, 2)};
+    const AnswerRange range = only(balanced(forces));
+    EXPECT_FALSE(range.everywhere);
+    EXPECT_TRUE(of(range, 1).slack);
+    EXPECT_EQ(*of(range, 1).magnitude.least, 0);
+    std::vector<Force> both = forces;
+    both[1] = either(both[1]);
+    const AnswerRange free = only(balanced(both));
+    EXPECT_TRUE(free.everywhere);
+    EXPECT_EQ(*of(free, 1).magnitude.least, 0);
+}
+
+TEST(Tolerance, WhereTheCirclesMayMissOneAnotherAPartHasNoAnswer) {
+    const AnswerRange sure =
+        rangesOf(sketch({loose(force("P", 60, kToFind), 2, 0), force("Q", 50, kToFind)}, force("R", 100, 0)))
+            .front();
+    EXPECT_TRUE(sure.everywhere);
+    const AnswerRange partly =
+        rangesOf(sketch({loose(force("P", 60, kToFind), 15, 0), force("Q", 50, kToFind)}, force("R", 100, 0)))
+            .front();
+    EXPECT_FALSE(partly.everywhere);
+    // Touching needs P = 50: then both lie along R.
+    EXPECT_NEAR(of(partly, 0).direction.from * of(partly, 0).direction.to, 0, 1e-3);
+}
+
+TEST(Tolerance, WhereTheExtremesLie) {
+    const AnswerRange range = only(sketch({loose(force("P", 340, 25), 5, 2), force("Q", 275, -40)}));
+    const Place& most = of(range, kSumIndex).magnitude.atGreatest;
+    ASSERT_EQ(most.size(), 2u);
+    EXPECT_EQ(most[0].index, 0);
+    EXPECT_FALSE(most[0].isDirection);
+    EXPECT_EQ(most[0].value, 345);
+    EXPECT_EQ(most[0].end, InputAt::End::greatest);
+    EXPECT_TRUE(most[1].isDirection);
+    EXPECT_EQ(most[1].value, 23);
+    EXPECT_EQ(most[1].end, InputAt::End::least);
+}
+
+TEST(Tolerance, WhileDraggingTheRangeIsNoNarrower) {
+    const Sketch made = balanced({loose(force("W", 12, -90), 0.3, 1), loose(force("A", kToFind, 50), 0, 2),
+                                  loose(force("B", kToFind, 115), 0, 2)});
+    const Solved solved = solve(made);
+    const AnswerRange exact = tolerance::rangesOf(made, solved).front();
+    const AnswerRange quick = tolerance::rangesOf(made, solved, kWhileDragging).front();
+    for (const int leg : {1, 2}) {
+        EXPECT_LE(*of(quick, leg).magnitude.least, *of(exact, leg).magnitude.least + 1e-12);
+        EXPECT_GE(*of(quick, leg).magnitude.greatest, *of(exact, leg).magnitude.greatest - 1e-12);
+    }
+}
+
+double areaOf(const TipRegion& region) {
+    double area = 0;
+    for (const Outline& outline : region.outlines)
+        for (std::size_t i = 0; i < outline.size(); ++i) {
+            const Eigen::Vector2d& a = outline[i];
+            const Eigen::Vector2d& b = outline[(i + 1) % outline.size()];
+            area += (a.x() * b.y() - a.y() * b.x()) / 2;
+        }
+    return area;
+}
+
+// One force alone fills its own sector: area of a ring's part, by hand.
+TEST(Tolerance, TheTipsRegionOfOneForceIsItsSector) {
+    const Sketch made = sketch({loose(force("P", 100, 30), 10, 10)});
+    const std::vector<TipRegion> regions = tipRegions(made, solve(made), 0);
+    ASSERT_EQ(regions.size(), 1u);
+    EXPECT_EQ(regions[0].index, kSumIndex);
+    EXPECT_NEAR(areaOf(regions[0]), 10 * kDegree * (110 * 110 - 90 * 90), 0.01 * 10 * kDegree * 4000);
+}
+
+// Two magnitudes at right angles with tolerances alone: a rectangle.
+TEST(Tolerance, TheTipsRegionOfTwoMagnitudesIsAParallelogram) {
+    const Sketch made = sketch({loose(force("P", 100, 0), 10, 0), loose(force("Q", 50, 90), 5, 0)});
+    EXPECT_NEAR(areaOf(tipRegions(made, solve(made), 0)[0]), 20 * 10, 0.02 * 200);
+}
+
+TEST(Tolerance, AnUnboundedTipsRegionSaysSo) {
+    const Sketch made = balanced({force("W", 12, -90), loose(force("A", kToFind, 1.5), 0, 2),
+                                  loose(force("B", kToFind, 178.5), 0, 2)});
+    const std::vector<TipRegion> regions = tipRegions(made, solve(made), 0);
+    ASSERT_EQ(regions.size(), 2u);
+    EXPECT_TRUE(regions[0].open);
+    EXPECT_GT(areaOf(regions[0]), 100);
+}
+
+} // namespace
+} // namespace tailpoint::tolerance
