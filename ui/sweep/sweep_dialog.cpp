@@ -322,13 +322,13 @@ void SweepDialog::copy() {
     const Sketch& sketch = m_document.sketch();
     const Provenance from = provenanceOf(m_document.path());
     const QByteArray table = sweepCsv(*swept, sketch, '\t');
-    auto* data = new QMimeData;
-    data->setText(QString::fromUtf8(sweepText(*swept, sketch, from) + '\n' + table));
-    data->setData(QStringLiteral("text/tab-separated-values"), table);
+    auto* copied = new QMimeData;
+    copied->setText(QString::fromUtf8(sweepText(*swept, sketch, from) + '\n' + table));
+    copied->setData(QStringLiteral("text/tab-separated-values"), table);
     const DisplayList list = sweepFigure(*swept, sketch, from);
-    data->setData(QStringLiteral("image/svg+xml"), toSvg(list, printTheme(), {}));
-    data->setImageData(toImage(list, printTheme(), kCopiedScale));
-    QGuiApplication::clipboard()->setMimeData(data);
+    copied->setData(QStringLiteral("image/svg+xml"), toSvg(list, printTheme(), {}));
+    copied->setImageData(toImage(list, printTheme(), kCopiedScale));
+    QGuiApplication::clipboard()->setMimeData(copied);
 }
 
 std::optional<FileError> SweepDialog::saveTo(const QString& path) const {

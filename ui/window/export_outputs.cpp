@@ -1,4 +1,5 @@
 // What the export dialog makes of its choices: files, the clipboard, printed pages.
+#include "ui/document/provenance.h"
 #include "ui/document/files.h"
 #include "ui/document/sketch_json.h"
 #include "ui/panel/panel.h"
@@ -98,7 +99,8 @@ bool ExportDialog::saveTo(QString path) {
 
 void ExportDialog::copy() {
     QGuiApplication::clipboard()->setMimeData(
-        figureForClipboard(m_parts.document.result(), job(), m_parts.panel.explainOptions()));
+        figureForClipboard(m_parts.document.result(), job(), m_parts.panel.explainOptions(),
+                           provenanceOf(m_parts.document.path())));
     remember();
     emit said(tr("The figure is on the clipboard."));
 }
