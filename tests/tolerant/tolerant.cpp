@@ -232,10 +232,10 @@ int main(int argc, char** argv) {
         if (solved.solutions.empty()) {
             continue;
         }
-        const auto start = std::chrono::nanoseconds(std::clock() * 1000);
+        const auto start = std::clock();
         const tolerance::Ranges ranges = rangesOf(sketch, solved, effort);
         times.push_back(
-            std::chrono::duration<double, std::milli>(std::chrono::nanoseconds(std::clock() * 1000) - start)
+            std::chrono::duration<double, std::milli>(std::clock() - start)
                 .count());
         for (std::size_t answer = 0; draws > 0 && answer < ranges.size(); ++answer) {
             judgeAnswer({i, asked, all, families[i % kAsked]}, sketch, answer, ranges[answer], draws, climb);
