@@ -22,9 +22,9 @@ namespace tailpoint::tolerance {
 /// How much is searched: a count of boxes for each extreme, never time, so that the same sketch gives the
 /// same bits everywhere.
 struct Effort {
-    int boxes = 400;
+    int boxes = 240;
 };
-inline constexpr Effort kExact{400}, kWhileDragging{24};
+inline constexpr Effort kExact{240}, kWhileDragging{24};
 
 /// The value of one given magnitude or direction at an extreme.
 struct InputAt {

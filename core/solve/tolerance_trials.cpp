@@ -84,7 +84,7 @@ void Search::tryUpTo(std::size_t piece, const Point& from, const Point& toward) 
 
 // A point without an answer that all but has one: each input is moved by itself to where it has.
 void Search::tryNextTo(Goal goal, std::size_t piece, const Point& point) {
-    constexpr int kMost = 6;
+    constexpr int kMost = 2;
     int tried = 0;
     for (std::size_t i = 0; i < point.size() && tried < kMost; ++i) {
         for (const long double end : {problem_.inputs[i].least, problem_.inputs[i].greatest}) {
@@ -141,7 +141,7 @@ void Search::tryToward(Goal goal, const Cell& cell, Pt toward, double direction,
     }
     // Where the proof is sharpest the farthest points change from one to another: between them the vectors
     // close.
-    for (const double turn : {1e-7, 1e-3}) {
+    for (const double turn : {1e-3}) {
         const Point left = pointToward(cell, toward + turn * leftOf(toward), direction, false);
         const Point right = pointToward(cell, toward + (-turn) * leftOf(toward), direction, false);
         const bool leftHas = tryPoint(cell.piece, left);
