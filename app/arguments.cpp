@@ -1,6 +1,7 @@
 #include "app/arguments.h"
 
 #include <QCommandLineParser>
+#include <QRegularExpression>
 
 #include <algorithm>
 #include <utility>
@@ -33,11 +34,34 @@ QString names(const QList<Option>& known) {
     return out.join(QStringLiteral(", "));
 }
 
+/// "--faded 3" and "--faded" as the parser reads them: "--faded=3", "--faded=".
+QStringList withCounts(const QStringList& given, const QList<Option>& known) {
+    static const QRegularExpression digits(QStringLiteral("^\\d+$"));
+    QStringList words;
+    bool isOver = false; // behind "--" stand names of files
+    for (qsizetype i = 0; i < given.size(); ++i) {
+        const auto option = std::find_if(known.begin(), known.end(), [&](const Option& one) {
+            return one.mayCount && one.name == given[i];
+        });
+        isOver = isOver || given[i] == QLatin1String("--");
+        if (isOver || option == known.end()) {
+            words << given[i];
+            continue;
+        }
+        const QString next = given.value(i + 1);
+        const bool hasCount = digits.match(next).hasMatch();
+        words << given[i] + QLatin1Char('=') + (hasCount ? next : QString());
+        i += hasCount ? 1 : 0;
+    }
+    return words;
+}
+
 /// The words with Qt's parser, one more at a time: so a fault is told of the word that makes it, which the
 /// parser's own words don't name ("Unknown options: e, l, p").
 class Words {
 public:
-    Words(const QStringList& given, const QList<Option>& known) : m_given(given), m_known(known) {
+    Words(const QStringList& given, const QList<Option>& known)
+        : m_given(withCounts(given, known)), m_known(known) {
         m_parser.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
         m_parser.addOption(QCommandLineOption(QStringList{QStringLiteral("h"), QStringLiteral("help")}));
         for (const Option& option : known)

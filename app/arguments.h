@@ -10,12 +10,13 @@
 namespace tailpoint {
 
 /// An option and the values it takes. Empty `values`: any; `flag`: none; `repeated`: it may stand several
-/// times.
+/// times; `mayCount`: a whole number, or none.
 struct Option {
     QString name; ///< "--as", "-o"
     QStringList values;
     bool flag = false;
     bool repeated = false;
+    bool mayCount = false;
 };
 
 struct Arguments {

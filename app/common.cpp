@@ -19,11 +19,11 @@ QString onOneLine(QString text) {
     return text;
 }
 
-QString nameFor(const QString& file) {
+} // namespace
+
+QString nameOfInput(const QString& file) {
     return file == QLatin1String("-") ? QStringLiteral("standard input") : file;
 }
-
-} // namespace
 
 int complain(const QString& line) {
     const QByteArray bytes = ("tailpoint: " + onOneLine(line) + '\n').toUtf8();
@@ -42,17 +42,36 @@ void silenceQt() {
     qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
 }
 
+QString nameOfOutput(const QString& file) {
+    return file == QLatin1String("-") ? QStringLiteral("standard output") : file;
+}
+
 std::variant<Result, int> readQuestion(const Arguments& arguments, const QString& verb) {
     if (arguments.files.size() != 1)
         return complain(QStringLiteral("%1 wants one FILE; see tailpoint %1 --help").arg(verb));
     const QString& file = arguments.files.front();
+    const auto read = resultFrom(file);
+    if (const auto* error = std::get_if<FileError>(&read))
+        return complain(nameOfInput(file) + ": " + error->line());
+    return std::get<Result>(read);
+}
+
+std::variant<Result, FileError> resultFrom(const QString& file) {
     const auto bytes = readBytes(file);
     if (const auto* error = std::get_if<FileError>(&bytes))
-        return complain(nameFor(file) + ": " + error->line());
+        return *error;
     const auto sketch = readSketch(std::get<QByteArray>(bytes));
     if (const auto* error = std::get_if<FileError>(&sketch))
-        return complain(nameFor(file) + ": " + error->line());
+        return *error;
     return resultOf(std::get<Sketch>(sketch));
+}
+
+int writeOut(const QByteArray& bytes, const QString& out) {
+    const bool toStandardOutput = out.isEmpty() || out == QLatin1String("-");
+    const auto error = toStandardOutput ? writeStandardOutput(bytes) : saveBytes(out, bytes);
+    if (!error)
+        return kDone;
+    return complain(nameOfOutput(toStandardOutput ? QStringLiteral("-") : out) + ": " + error->line());
 }
 
 int exitStatus(Status status) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/arguments.h"
+#include "ui/document/files.h"
 #include "ui/document/report.h"
 
 namespace tailpoint {
@@ -17,6 +18,14 @@ void silenceQt();
 
 /// The one FILE of a verb, read and solved; or the exit status, with its line already said.
 std::variant<Result, int> readQuestion(const Arguments& arguments, const QString& verb);
+
+/// To the file, or to standard output where `out` is empty or "-". kDone, or kBad with its line said.
+int writeOut(const QByteArray& bytes, const QString& out);
+
+/// A FILE read and solved, or what is wrong with it, without its name.
+std::variant<Result, FileError> resultFrom(const QString& file);
+QString nameOfInput(const QString& file); ///< "standard input" for "-"
+QString nameOfOutput(const QString& file);
 
 int exitStatus(Status status);
 

@@ -1,9 +1,9 @@
 #include "app/mark_class.h"
 
 #include "app/common.h"
+#include "app/feedback.h"
 #include "app/verbs.h"
 #include "ui/document/files.h"
-#include "ui/marking/feedback_names.h"
 #include "ui/marking/marking_csv.h"
 #include "ui/marking/marking_html.h"
 #include "ui/marking/marking_json.h"
@@ -32,43 +32,6 @@ std::unique_ptr<ClassOutput> outputFor(const Arguments& arguments, const MarkedQ
 std::string_view viewOf(const QByteArray& bytes) {
     return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
 }
-
-/// Where the pages of the students go, in the rows' order. Names come from the table alone, so they are known
-/// before anything is written.
-class Feedback {
-public:
-    /// A fault, or empty.
-    QString prepare(const QString& folder, std::string_view table, const MarkedQuestion& question,
-                    const QStringList& otherOutputs, const QList<Input>& inputs) {
-        if (folder.isNull())
-            return {};
-        m_folder = folder;
-        const QFileInfo info(folder);
-        if (info.exists() && !info.isDir())
-            return folder + QStringLiteral(": is no folder; name one for the pages");
-        auto opened = ClassMarking::open(table, question.marker);
-        FeedbackNames names;
-        while (const auto row = std::get<ClassMarking>(opened).nextUnmarked()) // it was opened before
-            m_paths << QDir(folder).filePath(names.next(row->who, row->line));
-        for (const QString& path : info.exists() ? m_paths : QStringList())
-            for (const QString& other : otherOutputs)
-                if (const QString fault = faultOfOutputs({path, other}, inputs); !fault.isEmpty())
-                    return fault;
-        if (!info.exists() && !QDir().mkdir(folder))
-            return folder + QStringLiteral(": can't be made; make the folder first or name another");
-        return {};
-    }
-    bool isWanted() const { return !m_folder.isNull(); }
-    /// The exit status.
-    int write(const MarkedRow& row, const Sketch& sketch) {
-        return writeMarking(m_paths[m_next++], QByteArray::fromStdString(studentHtml(sketch, row)));
-    }
-
-private:
-    QString m_folder;
-    QStringList m_paths;
-    qsizetype m_next = 0;
-};
 
 /// Collects what goes to a file, which is written as a whole; standard output gets it in pieces as it comes.
 class Sink {
@@ -107,20 +70,28 @@ int writeClass(ClassMarking& marking, std::vector<Target>& targets, Feedback& fe
     };
     give([](ClassOutput& output) { return output.begin(); });
     while (const auto row = status == kDone ? marking.next() : std::nullopt) {
-        if (!row->marking)
+        if (!row->fault.empty())
             complain(QStringLiteral("%1:%2: %3")
                          .arg(table)
                          .arg(row->line)
                          .arg(QString::fromStdString(row->fault)));
         give([&](ClassOutput& output) { return output.row(*row); });
         if (status == kDone && feedback.isWanted())
-            status = feedback.write(*row, question.sketch);
+            status = feedback.write(studentHtml(question.sketch, *row));
     }
     give([](ClassOutput& output) { return output.end(); });
     for (Target& target : targets)
         if (status == kDone)
             status = target.sink.flush();
     return status;
+}
+
+Feedback::People peopleIn(std::string_view table, const Marker& marker) {
+    auto opened = ClassMarking::open(table, marker);
+    Feedback::People people;
+    while (const auto row = std::get<ClassMarking>(opened).nextUnmarked()) // it was opened before
+        people.emplace_back(row->who, row->line);
+    return people;
 }
 
 QString lineOf(const ClassFault& fault, const QString& table) {
@@ -142,14 +113,6 @@ QString faultOfPlace(const QString& output) {
 }
 
 } // namespace
-
-QString nameOfInput(const QString& file) {
-    return file == QLatin1String("-") ? QStringLiteral("standard input") : file;
-}
-
-QString nameOfOutput(const QString& file) {
-    return file == QLatin1String("-") ? QStringLiteral("standard output") : file;
-}
 
 QString faultOfOutputs(const QStringList& outputs, const QList<Input>& inputs) {
     for (const QString& output : outputs)
@@ -192,8 +155,8 @@ int markClass(const Arguments& arguments, const MarkedQuestion& question) {
     if (const QString fault = faultOfOutputs(outputs, inputs); !fault.isEmpty())
         return complain(fault);
     Feedback feedback;
-    if (const QString fault =
-            feedback.prepare(arguments.value(QStringLiteral("--feedback")), text, question, outputs, inputs);
+    if (const QString fault = feedback.prepare(arguments.value(QStringLiteral("--feedback")),
+                                               peopleIn(text, question.marker), outputs, inputs);
         !fault.isEmpty())
         return complain(fault);
     return writeClass(marking, targets, feedback, question, nameOfInput(table));

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/arguments.h"
+#include "app/common.h"
 #include "core/mark/mark.h"
 
 #include <QByteArray>
@@ -25,8 +26,5 @@ QString faultOfOutputs(const QStringList& outputs, const QList<Input>& inputs);
 
 /// To a file, or to standard output where it is "-". The exit status, with what is wrong already said.
 int writeMarking(const QString& out, const QByteArray& bytes);
-
-QString nameOfInput(const QString& file);
-QString nameOfOutput(const QString& file);
 
 } // namespace tailpoint

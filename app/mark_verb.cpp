@@ -17,7 +17,8 @@ constexpr const char* kMarkHelp =
     R"(Usage: tailpoint mark FILE --answer NAME=VALUE [--answer NAME=VALUE ...] [--as text|json|html] [-o OUT]
        tailpoint mark FILE --answers CLASS.csv [--as csv|text|json|html] [-o OUT] [--points OUT.csv]
                            [--feedback DIR] [--names]
-       tailpoint mark --key DIR --answers CLASS.csv [--as csv|text|json] [-o OUT] [--points OUT.csv]
+       tailpoint mark --key DIR --answers CLASS.csv [--as csv|text|json|html] [-o OUT] [--points OUT.csv]
+                           [--feedback DIR] [--names]
 
 Marks answers to the question of the sketch in FILE ('-': standard input), and names the slip that gives
 exactly a wrong number: a misread given, a changed line of the calculation, another axis, turn or unit.
@@ -29,8 +30,9 @@ exactly a wrong number: a misread given, a changed line of the calculation, anot
   --answers CLASS.csv
                    a table of a class, UTF-8, with commas or semicolons: the first row names the columns, who
                    and then quantities; an empty cell is a missing answer. A column 'override' has a marker's
-                   own points and a remark ("2: shown orally"). A row that can't be read is told on standard
-                   error and kept as 'unread'. A table that was marked before can be marked again
+                   own points and a remark ("2: shown orally"), one whose name stands in parentheses is not
+                   marked. What can't be read is told on standard error: a cell is 'unread' and the rest of its
+                   row is marked. A table that was marked before can be marked again
   --key DIR        the folder of a sheet (tailpoint problems): each row of the class is marked against the
                    question of who stands in front; where the sheet was for all, "Ada Byron, 3" against the third
   --as text|json|html|csv

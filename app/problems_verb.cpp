@@ -19,8 +19,8 @@ namespace {
 
 constexpr const char* kProblemsHelp =
     R"(Usage: tailpoint problems --family NAME[,NAME...] [--count N] [--seed S] [--level 1|2|3] [--roster NAMES.txt]
-                          [--as pdf|html|json] [--solutions] [--grid] [--paper a4|letter] [--figures scale|free]
-                          -o DIR
+                          [--faded [N] | --find-slip] [--as pdf|html|json] [--solutions] [--grid]
+                          [--paper a4|letter] [--figures scale|free] -o DIR
        tailpoint problems --from FILE [FILE ...] [--as pdf|html|json] [...] -o DIR
        tailpoint problems --list [--as text|json]
 
@@ -35,6 +35,10 @@ Makes problems with other numbers each, and all that is needed to mark them.
                    a name a line, UTF-8: each gets problems of their own
   --from           the sketches in the FILEs in place of a family's problems, in this order; a text under
                    "statement" in a file is what its problem says
+  --faded [N]      solutions to fill in: the last N lines are blank, with a question for the principle of each;
+                   without N one line at first, and in the end all of them
+  --find-slip      solutions with one line rewritten by a slip, to be found and mended; the key tells the line,
+                   the slip and what to do instead
   --as pdf|html|json
                    sheet.pdf to hand out, a page a problem, and key.pdf with the answers and the numbers
                    that common slips would give (default); the same as pages for a browser; or sheet.json,
@@ -61,6 +65,8 @@ QList<Option> problemsOptions() {
             {QStringLiteral("--level"), words("1|2|3")},
             {QStringLiteral("--roster"), {}},
             {QStringLiteral("--from"), {}, true},
+            {QStringLiteral("--faded"), {}, false, false, true},
+            {QStringLiteral("--find-slip"), {}, true},
             {QStringLiteral("--as"), words("pdf|html|json|text")},
             {QStringLiteral("--solutions"), {}, true},
             {QStringLiteral("--grid"), {}, true},
@@ -87,9 +93,10 @@ QString clashOf(const Arguments& arguments) {
     if (!isFrom && !arguments.files.isEmpty())
         return QStringLiteral("'%1' is no option; sketches go with --from").arg(arguments.files[0]);
     if (isList) {
-        const QString fault = idle(arguments, "--list",
-                                   {"--family", "--count", "--seed", "--level", "--roster", "--from",
-                                    "--solutions", "--grid", "--paper", "--figures", "-o"});
+        const QString fault =
+            idle(arguments, "--list",
+                 {"--family", "--count", "--seed", "--level", "--roster", "--from", "--faded", "--find-slip",
+                  "--solutions", "--grid", "--paper", "--figures", "-o"});
         const bool isKnown = form.isEmpty() || form == QLatin1String("text") || form == QLatin1String("json");
         return fault.isEmpty() && !isKnown ? QStringLiteral("--list is text or json") : fault;
     }
@@ -98,6 +105,8 @@ QString clashOf(const Arguments& arguments) {
                 idle(arguments, "--from", {"--family", "--count", "--seed", "--level", "--roster"});
             !fault.isEmpty())
             return fault;
+    if (arguments.has(QStringLiteral("--faded")) && arguments.has(QStringLiteral("--find-slip")))
+        return QStringLiteral("--faded and --find-slip are two kinds of sheet; take one of them out");
     if (isFrom && arguments.files.isEmpty())
         return QStringLiteral("--from wants one FILE or more");
     if (!isFrom && !arguments.has(QStringLiteral("--family")))
@@ -109,6 +118,23 @@ QString clashOf(const Arguments& arguments) {
     if (form == QLatin1String("json"))
         return idle(arguments, "--as json", {"--solutions", "--grid", "--paper", "--figures"});
     return form == QLatin1String("html") ? idle(arguments, "--as html", {"--paper"}) : QString();
+}
+
+/// What the sheet is for; a fault, or empty.
+QString takeTask(const Arguments& arguments, SheetRequest& request) {
+    if (arguments.has(QStringLiteral("--find-slip")))
+        request.task = SheetTask::findSlip;
+    if (!arguments.has(QStringLiteral("--faded")))
+        return {};
+    request.task = SheetTask::faded;
+    const QString lines = arguments.value(QStringLiteral("--faded"));
+    if (lines.isEmpty())
+        return {};
+    constexpr int most = 99;
+    const auto count = wholeNumber(lines, 1, most);
+    request.blank = static_cast<std::size_t>(count.value_or(0));
+    return count ? QString()
+                 : QStringLiteral("--faded wants a whole number of lines from 1 to %1, or none").arg(most);
 }
 
 SheetLook lookIn(const Arguments& arguments) {
@@ -152,6 +178,8 @@ std::variant<SheetRequest, QString> requestIn(const Arguments& arguments) {
     request.count = static_cast<std::size_t>(*count);
     request.seed = static_cast<std::uint32_t>(*seed);
     request.level = arguments.value(QStringLiteral("--level"), QStringLiteral("1")).toInt();
+    if (QString fault = takeTask(arguments, request); !fault.isEmpty())
+        return fault;
     if (!arguments.has(QStringLiteral("--roster")))
         return request;
     Lines roster = readRoster(arguments.value(QStringLiteral("--roster")));
@@ -181,13 +209,20 @@ Made requestedSheet(const Arguments& arguments) {
     if (const auto* fault = std::get_if<QString>(&read))
         return *fault;
     const auto& request = std::get<SheetRequest>(read);
-    auto sheet = makeSheet(request, [] { return work.isCancelled.load(); });
+    auto sheet = drawSheet(request, [] { return work.isCancelled.load(); });
     if (!sheet)
         return QString();
     const std::size_t wanted = request.count * std::max<std::size_t>(1, request.roster.size());
     if (sheet->variants.size() < wanted)
         return tooFewWords(wanted, sheet->variants.size());
     return std::move(*sheet);
+}
+
+Made ownSheet(const Arguments& arguments) {
+    SheetRequest wanted;
+    if (QString fault = takeTask(arguments, wanted); !fault.isEmpty())
+        return fault;
+    return sheetFrom(arguments.files, wanted);
 }
 
 int makeProblems(const Arguments& arguments) {
@@ -197,8 +232,7 @@ int makeProblems(const Arguments& arguments) {
     NewFolder folder(out);
     if (const auto& fault = folder.fault())
         return complain(QStringLiteral("problems: ") + out + ": " + fault->message);
-    const Made made =
-        arguments.has(QStringLiteral("--from")) ? sheetFrom(arguments.files) : requestedSheet(arguments);
+    Made made = arguments.has(QStringLiteral("--from")) ? ownSheet(arguments) : requestedSheet(arguments);
     const auto* fault = std::get_if<QString>(&made);
     if (fault && !fault->isEmpty())
         return complain(QStringLiteral("problems: ") + *fault);

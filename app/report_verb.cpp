@@ -1,9 +1,11 @@
 #include "app/common.h"
+#include "app/report_csv.h"
 #include "app/verbs.h"
 #include "ui/document/files.h"
 #include "ui/handout/handout_document.h"
 
 #include <QGuiApplication>
+#include <algorithm>
 #include <memory>
 
 namespace tailpoint {
@@ -12,12 +14,15 @@ namespace {
 
 constexpr const char* kReportHelp =
     R"(Usage: tailpoint report FILE [--as text|json|html|latex] [--rounding full|hand] [-o OUT]
+       tailpoint report FILE... --as csv [-o OUT]
 
 Values and worked solution of the sketch in FILE ('-': standard input): what is given, what is found, and how.
 
   --as text|json   plain text for people (default) or JSON for scripts
   --as html        a handout in one file: statement, figure, worked solution; prints on A4 and Letter
   --as latex       the same for pdflatex (amsmath, tikz)
+  --as csv         a table of several FILEs, a row a file and solution: file, case, status, then of each found
+                   quantity its value, low, high, utilisation and unit; a FILE that can't be read is a row too
   --rounding full|hand
                    carry as many figures more than the answer's as its last digit takes, so that each line
                    computes as it is printed (default), or round every value as it is shown, as on paper, and
@@ -31,30 +36,19 @@ Values and worked solution of the sketch in FILE ('-': standard input): what is 
   --no-solution    html and latex: statement and figure of what is given, as an exercise
   -o OUT           write to this file instead of standard output
 
-Exit status: 0 one answer or two; 1 none, infinitely many, too few or too many unknowns; 2 bad input.
+Exit status: 0 one answer or two; 1 none, infinitely many, too few or too many unknowns; 2 bad input. Of
+several FILEs the worst.
 )";
 
 QList<Option> reportOptions() {
     const auto words = [](const char* text) { return QString::fromLatin1(text).split(QLatin1Char('|')); };
-    return {{QStringLiteral("--as"), words("text|json|html|latex")},
+    return {{QStringLiteral("--as"), words("text|json|html|latex|csv")},
             {QStringLiteral("--rounding"), words("full|hand")},
             {QStringLiteral("--method"), words("triangle|components")},
             {QStringLiteral("--adding"), words("table|parallelograms")},
             {QStringLiteral("--more-after-one"), {}, true},
             {QStringLiteral("--no-solution"), {}, true},
             {QStringLiteral("-o"), {}}};
-}
-
-QString nameFor(const QString& out) {
-    return out == QLatin1String("-") ? QStringLiteral("standard output") : out;
-}
-
-int writeOut(const QByteArray& report, const QString& out) {
-    const bool toStandardOutput = out.isEmpty() || out == QLatin1String("-");
-    const auto error = toStandardOutput ? writeStandardOutput(report) : saveBytes(out, report);
-    if (!error)
-        return kDone;
-    return complain((toStandardOutput ? QStringLiteral("standard output") : out) + ": " + error->line());
 }
 
 QByteArray reportAs(const QString& form, const Result& result, const Arguments& arguments) {
@@ -65,6 +59,7 @@ QByteArray reportAs(const QString& form, const Result& result, const Arguments& 
     choice.parallelograms = pairs;
     choice.method = methodFrom(arguments.value(QStringLiteral("--method")).toStdString());
     choice.solution = !arguments.options.contains(QStringLiteral("--no-solution"));
+    choice.from = provenanceOf(arguments.files.value(0));
     if (form == QLatin1String("html"))
         return handoutHtml(result, choice);
     if (form == QLatin1String("latex"))
@@ -73,7 +68,8 @@ QByteArray reportAs(const QString& form, const Result& result, const Arguments& 
     options.handRounding = byHand;
     options.parallelograms = pairs;
     options.method = choice.method;
-    return form == QLatin1String("json") ? reportJson(result, options) : reportText(result, options);
+    return form == QLatin1String("json") ? reportJson(result, options)
+                                         : reportText(result, options, choice.from);
 }
 
 bool isHandout(const Arguments& arguments) {
@@ -81,11 +77,46 @@ bool isHandout(const Arguments& arguments) {
     return form == QLatin1String("html") || form == QLatin1String("latex");
 }
 
+bool isTable(const Arguments& arguments) {
+    return arguments.value(QStringLiteral("--as")) == QLatin1String("csv");
+}
+
 /// What is wrong with the options together; empty: nothing.
 QString clash(const Arguments& arguments) {
+    for (const char* option : {"--rounding", "--method", "--adding", "--more-after-one", "--no-solution"})
+        if (isTable(arguments) && arguments.has(QLatin1String(option)))
+            return QStringLiteral("%1 has no say in --as csv, which holds full values; take it out")
+                .arg(QLatin1String(option));
     return arguments.options.contains(QStringLiteral("--no-solution")) && !isHandout(arguments)
                ? QStringLiteral("--no-solution goes with --as html or --as latex; take it out")
                : QString();
+}
+
+/// A row each, and the worst status.
+int table(const Arguments& arguments) {
+    const QString out = arguments.value(QStringLiteral("-o"));
+    if (arguments.files.isEmpty())
+        return complain(
+            QStringLiteral("report --as csv wants one FILE or more; see tailpoint report --help"));
+    for (const QString& file : arguments.files)
+        if (isSameFile(out.isEmpty() ? QStringLiteral("-") : out, file)) // a slip that would cost it
+            return complain(nameOfOutput(out.isEmpty() ? QStringLiteral("-") : out) +
+                            QStringLiteral(": is one of the sketches; write the table to another file"));
+    std::vector<TabledRow> rows;
+    int status = kDone;
+    for (const QString& file : arguments.files) {
+        const auto read = resultFrom(file);
+        if (const auto* error = std::get_if<FileError>(&read)) {
+            status = complain(nameOfInput(file) + ": " + error->line());
+            rows.push_back(badRow(file, error->line()));
+            continue;
+        }
+        const auto& result = std::get<Result>(read);
+        status = std::max(status, exitStatus(result.solved.status));
+        for (TabledRow& row : tabledRows(file, result))
+            rows.push_back(std::move(row));
+    }
+    return std::max(status, writeOut(reportCsv(rows), out));
 }
 
 int report(const Arguments& arguments) {
@@ -93,9 +124,11 @@ int report(const Arguments& arguments) {
                   form = arguments.value(QStringLiteral("--as"), QStringLiteral("text"));
     if (const QString fault = clash(arguments); !fault.isEmpty())
         return complain(QStringLiteral("report: ") + fault);
+    if (isTable(arguments))
+        return table(arguments);
     const QString target = out.isEmpty() ? QStringLiteral("-") : out;
     if (isSameFile(target, arguments.files.value(0))) // a slip that would cost it
-        return complain(nameFor(target) +
+        return complain(nameOfOutput(target) +
                         QStringLiteral(": is the sketch itself; write the report to another file"));
     const auto read = readQuestion(arguments, QStringLiteral("report"));
     if (const int* status = std::get_if<int>(&read))

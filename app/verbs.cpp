@@ -6,7 +6,7 @@ namespace tailpoint {
 
 const Verb* verbNamed(const QString& name) {
     static const std::array verbs{Verb{"report", runReport}, Verb{"figure", runFigure}, Verb{"mark", runMark},
-                                  Verb{"problems", runProblems}};
+                                  Verb{"sweep", runSweep}, Verb{"problems", runProblems}};
     for (const Verb& verb : verbs)
         if (name == QLatin1String(verb.name))
             return &verb;
@@ -20,8 +20,11 @@ Usage:
   tailpoint [FILE]                              opens the window
   tailpoint report FILE [--as text|json|html|latex] [--rounding full|hand] [-o OUT]
                                                 values and worked solution
+  tailpoint report FILE... --as csv [-o OUT]    a table: a row a file and solution
   tailpoint figure FILE -o OUT.svg|OUT.pdf|OUT.png|OUT.tex [options]
                                                 the figure
+  tailpoint sweep FILE --vary "direction of A" --from 0 --to 90 [--steps N] [--as csv|json|svg] [-o OUT]
+                                                one given value varied: curves, least and greatest
   tailpoint mark FILE --answer NAME=VALUE ... | --answers CLASS.csv [--as text|json|csv|html] [-o OUT]
                                                 an answer or a class marked, and which slip gives its numbers
   tailpoint mark --key DIR --answers CLASS.csv  a class whose students had problems of their own

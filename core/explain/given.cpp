@@ -38,23 +38,28 @@ Prose wayTold(const Board& board, const Vector& vector) {
     return board.say(SENTENCE("solution", "at {angle}"), "angle", words);
 }
 
-/// "P = 340 N", "P = 850 kgf = 8340 N", "P = weight of 850 kg = 8340 N (g = 9.80665 m/s²)".
-Prose sizeTold(const Board& board, const Vector& vector, const Magnitude& given) {
-    if (!given.typed)
-        return board.say(SENTENCE("solution", "{size}"), "size", equal(vector.size, vector.sizeNumber));
-    const Formula typed = typedWords(shownAsTyped(*given.typed));
-    if (std::holds_alternative<ForceUnit>(given.typed->unit))
-        return board.say(SENTENCE("solution", "{size} = {typed} = {value}"), "size", vector.size, "typed",
-                         typed, "value", vector.sizeNumber);
-    return board.say(SENTENCE("solution", "{size} = weight of {mass} = {weight} (g = {gravity})"), "size",
-                     vector.size, "mass", typed, "weight", vector.sizeNumber, "gravity",
-                     typedWords(shownGravity(board.sketch)));
-}
-
 Prose withToleranceTold(const Board& board, Prose value, const std::string& tolerance) {
     return tolerance.empty() ? value
                              : board.say(SENTENCE("solution", "{value} {tolerance}"), "value",
                                          std::move(value), "tolerance", typedWords(tolerance));
+}
+
+/// "P = 340 N ± 5 N", "P = 850 kgf = 8340 N", "P = weight of 850 kg = 8340 N (g = 9.80665 m/s²)".
+Prose sizeTold(const Board& board, const Vector& vector, const Magnitude& given) {
+    const std::string tolerance = shownTolerance(given, board.sketch);
+    if (!given.typed)
+        return withToleranceTold(
+            board, board.say(SENTENCE("solution", "{size}"), "size", equal(vector.size, vector.sizeNumber)),
+            tolerance);
+    const Formula typed = typedWords(shownAsTyped(*given.typed));
+    const Prose value = withToleranceTold(
+        board, board.say(SENTENCE("solution", "{size}"), "size", vector.sizeNumber), tolerance);
+    if (std::holds_alternative<ForceUnit>(given.typed->unit))
+        return board.say(SENTENCE("solution", "{size} = {typed} = {value}"), "size", vector.size, "typed",
+                         typed, "value", value);
+    return board.say(SENTENCE("solution", "{size} = weight of {mass} = {weight} (g = {gravity})"), "size",
+                     vector.size, "mass", typed, "weight", value, "gravity",
+                     typedWords(shownGravity(board.sketch)));
 }
 
 /// "P = 340 N at θ_P = 25.0°"; what is to be found is said so.
@@ -64,10 +69,9 @@ Prose described(const Board& board, const Vector& vector) {
                          vector.theta);
     const Magnitude& given = board.given(vector.id).magnitude;
     const bool eitherSense = board.given(vector.id).lineOfActionOnly && vector.wayGiven;
-    const Prose size =
-        vector.sizeGiven
-            ? withToleranceTold(board, sizeTold(board, vector, given), shownTolerance(given, board.sketch))
-            : board.say(SENTENCE("solution", "{size} to find"), "size", vector.size);
+    const Prose size = vector.sizeGiven
+                           ? sizeTold(board, vector, given)
+                           : board.say(SENTENCE("solution", "{size} to find"), "size", vector.size);
     return board.say(eitherSense
                          ? SENTENCE("solution", "{size} {way} (line of action alone: either sense will do)")
                          : SENTENCE("solution", "{size} {way}"),

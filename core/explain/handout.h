@@ -17,15 +17,16 @@
 namespace tailpoint {
 
 struct Handout {
-    std::string title;            ///< empty: "Untitled sketch"
-    Statement given;              ///< what is given, in words
-    Sentence question;            ///< what is to be found
-    std::string figure;           ///< empty: none
-    std::vector<Worked> answers;  ///< one, or one for each of two answers; shared steps are told once;
-                                  ///< an exercise needs none
-    std::vector<LegsTold> legs{}; ///< of each answer that has legs
-    std::string caution{};        ///< empty: none
-    bool solution = true;         ///< false: statement and figure alone
+    std::string title;                 ///< empty: "Untitled sketch"
+    Statement given;                   ///< what is given, in words
+    Sentence question;                 ///< what is to be found; empty where `given` says that too
+    std::string figure;                ///< empty: none
+    std::vector<Worked> answers;       ///< one, or one for each of two answers; shared steps are told once;
+                                       ///< an exercise needs none
+    std::vector<LegsTold> legs{};      ///< of each answer that has legs
+    std::string caution{};             ///< empty: none
+    bool solution = true;              ///< false: statement and figure alone
+    std::vector<std::string> record{}; ///< whence it comes and what it assumes: core/explain/record.h
     const Sentences* sentences = nullptr; ///< of another language, for headings
 };
 

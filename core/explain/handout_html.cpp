@@ -32,6 +32,7 @@ p math { margin: 0 .06em 0 .03em }
 .note { border-left: 3px solid #a8730a; padding-left: .7em; margin: .45em 0; color: #6b4600; font-size: .92em }
 .answer { font-size: 1.25em; margin: .2em 0 }
 .caution { border: 1px solid #6b4600; padding: .5em .8em; margin-top: 1.4em; font-size: .92em }
+.record { border-top: 1px solid #d9d3c4; margin-top: 1.6em; padding-top: .5em; color: #4c585f; font-size: .85em }
 table { border-collapse: collapse; margin: .5em 0 .5em .4em; break-inside: avoid; font-variant-numeric: tabular-nums }
 th { font-weight: normal; color: #4c585f; border-bottom: 1px solid #1f2a30 }
 th, td { padding: .15em .9em .15em 0; text-align: right }
@@ -142,7 +143,7 @@ std::string toHtml(const Statement& given, const Sentence& asked) {
         appendParagraph(out, given.sentence, "statement");
     if (given.table)
         appendTable(out, *given.table);
-    return out + "<p class=\"statement\">" + toHtml(proseOf(asked)) + "</p>\n";
+    return asked.empty() ? out : out + "<p class=\"statement\">" + toHtml(proseOf(asked)) + "</p>\n";
 }
 
 std::string toHtml(const Working& working) {
@@ -178,7 +179,11 @@ std::string toHtml(const Handout& handout) {
         out += toHtml(legs);
     if (!handout.caution.empty())
         out += "<p class=\"caution\">" + xmlEscaped(handout.caution) + "</p>\n";
-    out += "</body>\n</html>\n";
+    if (!handout.record.empty())
+        out += "<div class=\"record\">\n";
+    for (const std::string& line : handout.record)
+        out += "<p>" + xmlEscaped(line) + "</p>\n";
+    out += handout.record.empty() ? "</body>\n</html>\n" : "</div>\n</body>\n</html>\n";
     return out;
 }
 

@@ -90,7 +90,8 @@ void appendStatement(std::string& out, const Handout& handout) {
         out += toLatex(handout.given.sentence) + "\n\n";
     if (handout.given.table)
         appendTable(out, *handout.given.table);
-    out += toLatex(proseOf(handout.question)) + "\n\n";
+    if (!handout.question.empty())
+        out += toLatex(proseOf(handout.question)) + "\n\n";
 }
 
 } // namespace
@@ -128,6 +129,9 @@ std::string toLatex(const Handout& handout) {
     }
     if (!handout.caution.empty())
         out += "\\bigskip\\fbox{\\parbox{0.95\\textwidth}{\\small " + latexEscaped(handout.caution) + "}}\n";
+    for (const std::string& line : handout.record)
+        out += (&line == &handout.record.front() ? "\\bigskip\n" : "") + std::string("{\\footnotesize ") +
+               latexEscaped(line) + "\\par}\n";
     out += "\\end{document}\n";
     return out;
 }

@@ -203,8 +203,8 @@ LegsTold told(const Legs& legs, const Sketch& sketch, const Sentences* sentences
         toText(voice.say(SENTENCE("legs", "Legs that carry {load}"), "load", things.name(legs.load)));
     const auto head = [&](const Wording& wording) { return inWords(voice.text(wording)); };
     out.table.hasTotal = false;
-    out.table.head = {head(SENTENCE("legs", "leg")), head(SENTENCE("legs", "from the horizontal")),
-                      head(SENTENCE("legs", "from the vertical")), head(SENTENCE("legs", "to its neighbour")),
+    out.table.head = {head(SENTENCE("legs", "leg")), head(SENTENCE("legs", "from horizontal")),
+                      head(SENTENCE("legs", "from vertical")), head(SENTENCE("legs", "to its neighbour")),
                       head(SENTENCE("legs", "tension over load"))};
     for (const Leg& leg : legs.legs)
         out.table.rows.push_back({inWords(things.name(leg.vector)), shownAngleOf(leg.fromHorizontal, sketch),

@@ -133,6 +133,27 @@ std::vector<std::string> titleLines(const Sketch& sketch, double room, double si
     return lines;
 }
 
+/// Who drew and checked it and its revision, as far as they are given: side by side where the block is wide
+/// enough, else one below the other, shortened.
+Arrangement entriesOf(const TitleBlock& block, double size, double pad, double width,
+                      const TextMeasure* measure) {
+    std::vector<std::string> entries;
+    for (const auto& [what, entry] :
+         {std::pair{"drawn ", &block.drawn}, std::pair{"checked ", &block.checked},
+          std::pair{"revision ", &block.revision}})
+        if (!entry->empty())
+            entries.push_back(what + *entry);
+    std::vector<Runs> row;
+    for (const std::string& entry : entries)
+        row.push_back(plainRuns(entry));
+    if (row.empty() || widthOf(Arrangement{row}, size, pad, measure) <= width)
+        return row.empty() ? Arrangement{} : Arrangement{row};
+    Arrangement rows;
+    for (const std::string& entry : entries)
+        rows.push_back({plainRuns(fittedTitle(entry, width - 2 * pad, size, measure))});
+    return rows;
+}
+
 void addTitle(Layout& out, const std::vector<std::string>& lines, double width) {
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const double above = (i == 0 ? 0.65 : 0.1) * out.pad,
@@ -156,8 +177,9 @@ void addCells(Layout& out, const Arrangement& rows, double width, const TextMeas
     }
 }
 
-Layout layoutOf(const Sketch& sketch, const View& view, const Style& style, const FootSizes& sizes,
+Layout layoutOf(const Sketch& sketch, const View& view, const FigureOptions& options, const FootSizes& sizes,
                 const TextMeasure* measure) {
+    const Style& style = options.style;
     const double factor = style.factor, room = view.width - 2 * kInset * factor;
     Layout out;
     out.size = std::max(sizes.block * factor, style.leastSans);
@@ -178,6 +200,8 @@ Layout layoutOf(const Sketch& sketch, const View& view, const Style& style, cons
         std::max(title, std::min(kLeastWidth * factor * sizes.block / FootSizes{}.block, most)), cells, most);
     addTitle(out, titleLines(sketch, width - 2 * out.pad, out.size, measure), width);
     addCells(out, rows, width, measure);
+    if (tellsAnswer(options)) // an exercise is a student's sheet
+        addCells(out, entriesOf(sketch.titleBlock, out.size, out.pad, width, measure), width, measure);
     double height = 0;
     for (const Row& row : out.rows)
         height += row.height;
@@ -216,7 +240,7 @@ std::optional<Box> titleBlockBox(const Sketch& sketch, const View& view, const F
                                  const FootSizes& sizes, const TextMeasure* measure) {
     if (!options.titleBlock)
         return std::nullopt;
-    const Box box = layoutOf(sketch, view, options.style, sizes, measure).box;
+    const Box box = layoutOf(sketch, view, options, sizes, measure).box;
     const double most = options.style.leastSans > 0 ? kMostInRoom : kMostOfHeight;
     const bool fits = box.left > 0 && box.height < most * view.height;
     return fits ? std::optional(box) : std::nullopt;
@@ -225,7 +249,7 @@ std::optional<Box> titleBlockBox(const Sketch& sketch, const View& view, const F
 void drawTitleBlock(Drawing& d) {
     if (!d.foot.block)
         return;
-    const Layout layout = layoutOf(d.sketch, d.view, d.style, d.foot.sizes, &d.measure);
+    const Layout layout = layoutOf(d.sketch, d.view, d.options, d.foot.sizes, &d.measure);
     const Box& box = layout.box;
     const double outer = d.weight(d.style.arcWidth), inner = std::max(outer / 2, d.style.leastStroke);
     Group& g = d.add(Role::titleblock, "titleblock", {"Title block", {}});

@@ -1,4 +1,5 @@
 #include "core/mark/attempt.h"
+#include "core/mark/match.h"
 
 #include "core/quantity/text.h"
 #include "core/quantity/utf8.h"
@@ -54,20 +55,32 @@ AttemptFault unknownName(const Question& question, std::string_view name) {
             quoted(name) + " is no quantity of this question; there are " + listOfNames(question)};
 }
 
+/// At a semicolon, 'or' and 'and'.
 std::vector<std::string> partsOf(std::string_view value) {
     std::vector<std::string> parts;
     for (std::size_t begin = 0; begin <= value.size();) {
-        const std::size_t end = std::min(value.find(';', begin), value.size());
+        std::size_t end = value.size(), next = value.size() + 1;
+        for (const std::string_view between : {";", " or ", " and "})
+            if (const std::size_t at = value.find(between, begin); at < end)
+                end = at, next = at + between.size();
         parts.push_back(trimmed(value.substr(begin, end - begin)));
-        begin = end + 1;
+        begin = next;
     }
     return parts;
+}
+
+/// Without "R =" in front, where that is the quantity's own name.
+std::string_view withoutName(const Question& question, const Answerable& of, std::string_view text) {
+    const std::size_t sign = text.find('=');
+    return sign != std::string_view::npos && named(question, text.substr(0, sign)) == &of
+               ? text.substr(sign + 1)
+               : text;
 }
 
 Readable<GivenNumber> readNumber(const Question& question, const Answerable& of, std::string_view text) {
     const Sketch& sketch = question.sketch();
     if (of.dimension == Dimension::force)
-        return readForce(text, sketch);
+        return readSensed(text, sketch, of.id.what == What::magnitude && hasFreeSense(question, of.id.of));
     const bool isDirection = of.id.what == What::direction || of.id.what == What::fromX;
     return isDirection ? readDirection(text, sketch, of.id.what == What::fromX) : readAngle(text, sketch);
 }
@@ -131,7 +144,7 @@ Readable<GivenValue> readValue(const Question& question, std::string_view name, 
     if (of == nullptr)
         return unknownName(question, trimmed(name));
     GivenValue value{of->id, of->name, {}};
-    const std::vector<std::string> parts = partsOf(text);
+    const std::vector<std::string> parts = partsOf(withoutName(question, *of, text));
     if (parts.size() > question.answers)
         return tooMany(*of, parts.size(), question.answers);
     for (const std::string& part : parts) {

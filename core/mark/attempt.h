@@ -7,12 +7,26 @@ namespace tailpoint::marking {
 
 /// A text as a magnitude, with a sign; or a fault without a name.
 Readable<GivenNumber> readForce(std::string_view text, const Sketch& sketch);
+/// The same with a word for the sense: "23.5 kN push", "288 (T)"; a push is negative. `isFree`: along a line
+/// that leaves the sense open; else only a pull may be said.
+Readable<GivenNumber> readSensed(std::string_view text, const Sketch& sketch, bool isFree);
 /// An angle of the figure: a number with or without its unit.
 Readable<GivenNumber> readAngle(std::string_view text, const Sketch& sketch);
 /// A direction: an angle, a slope, a bearing, or in the words of a report ("3.6° clockwise from +x",
 /// "along +x", "12 above -x", "30 cw"). From the sheet's axis, in its sense; of fromX counter-clockwise from
 /// +x.
 Readable<GivenNumber> readDirection(std::string_view text, const Sketch& sketch, bool fromX);
+
+/// Degrees with minutes and seconds ("46° 40′", "12°07'30\"") as a decimal number of degrees, and half of
+/// what their last digit is worth, in degrees; empty where there are no minutes.
+struct Minutes {
+    std::string text;
+    double half = 0;
+};
+std::optional<Minutes> withoutMinutes(std::string_view text);
+/// `number`, read from minutes.text, as it was typed.
+Readable<GivenNumber> asMinutes(Readable<GivenNumber> number, const Minutes& minutes, const std::string& text,
+                                const Sketch& sketch);
 
 // Of which both are made.
 bool isForceText(std::string_view text); ///< ends in a unit of force

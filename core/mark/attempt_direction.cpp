@@ -193,6 +193,8 @@ Readable<GivenNumber> readDirection(std::string_view typed, const Sketch& sketch
     const std::string text = trimmed(typed);
     if (isForceText(text))
         return forceForAngle(text);
+    if (const auto minutes = withoutMinutes(text))
+        return asMinutes(readDirection(minutes->text, sketch, fromX), *minutes, text, sketch);
     if (hasBothTurns(wordsOf(text)))
         return AttemptFault{AttemptFault::Code::unreadable,
                             {},

@@ -77,6 +77,15 @@ std::string plainForce(std::string_view typed) {
     return withExponent(std::move(text));
 }
 
+/// Kilograms as the unit of their weight; whether there were such.
+std::pair<std::string, bool> massAsForce(std::string_view typed) {
+    const std::string text = trimmed(typed);
+    for (const std::string_view name : {"kilograms", "kilogram", "kg"})
+        if (text.ends_with(name))
+            return {text.substr(0, text.size() - name.size()) + "kgf", true};
+    return {text, false};
+}
+
 /// Without the sign in front; whether it was a minus.
 std::pair<std::string, bool> unsignedText(std::string_view text) {
     for (const auto& [sign, isMinus] :
@@ -164,7 +173,8 @@ Extent extentOf(std::string_view text, double value, int asked) {
 }
 
 Readable<GivenNumber> readForce(std::string_view typed, const Sketch& sketch) {
-    const auto [text, isNegative] = unsignedText(plainForce(typed));
+    const auto [mass, isMass] = massAsForce(typed);
+    const auto [text, isNegative] = unsignedText(plainForce(mass));
     if (isAngleText(text))
         return AttemptFault{Code::wrongUnit,
                             {},
@@ -173,7 +183,7 @@ Readable<GivenNumber> readForce(std::string_view typed, const Sketch& sketch) {
     auto texts = readingsOf(text, [&](const std::string& t) { return parseMagnitude(t, sketch.forceUnit); });
     if (auto* fault = std::get_if<AttemptFault>(&texts))
         return std::move(*fault);
-    GivenNumber out{trimmed(typed), {}, hasLetters(text), false};
+    GivenNumber out{trimmed(typed), {}, hasLetters(text), false, isMass};
     for (const std::string& reading : std::get<std::vector<std::string>>(texts)) {
         const auto parsed = parseMagnitude(reading, sketch.forceUnit);
         const auto* magnitude = std::get_if<TypedMagnitude>(&parsed);
@@ -211,6 +221,19 @@ Readable<GivenNumber> angleNumber(const std::string& text, const Sketch& sketch)
     return out;
 }
 
+Readable<GivenNumber> asMinutes(Readable<GivenNumber> number, const Minutes& minutes, const std::string& text,
+                                const Sketch& sketch) {
+    if (auto* given = std::get_if<GivenNumber>(&number)) {
+        given->text = text;
+        given->hasUnit = true;
+        for (GivenReading& reading : given->readings) {
+            reading.half = convert(minutes.half, AngleUnit::deg, sketch.angleUnit);
+            reading.figures = 2; // a minute is finer than a tenth of a degree, and coarser than a hundredth
+        }
+    }
+    return number;
+}
+
 AttemptFault forceForAngle(std::string_view text) {
     return {Code::wrongUnit,
             {},
@@ -219,6 +242,8 @@ AttemptFault forceForAngle(std::string_view text) {
 
 Readable<GivenNumber> readAngle(std::string_view typed, const Sketch& sketch) {
     const std::string text = trimmed(typed);
+    if (const auto minutes = withoutMinutes(text))
+        return asMinutes(readAngle(minutes->text, sketch), *minutes, text, sketch);
     if (isForceText(text))
         return forceForAngle(text);
     const auto parsed = parseDirection(text, sketch.angleUnit);

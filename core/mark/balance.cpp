@@ -92,7 +92,10 @@ std::vector<Vector> Balance::axes(const Members& members, const Needed& needed) 
 std::vector<double> Balance::magnitudes(const Members& members, std::size_t target,
                                         const Needed& needed) const {
     const Vector unit = std::polar(1.0, members[target].radians);
-    std::vector<double> all{std::abs(needed.all), along(needed.all, unit)};
+    const double onIt = along(needed.all, unit);
+    const bool isSigned = m_question.options.signedSenses;
+    std::vector<double> all{isSigned ? std::copysign(std::abs(needed.all), onIt) : std::abs(needed.all),
+                            onIt};
     for (const Vector& axis : axes(members, needed)) {
         const double share = along(unit, axis);
         all.push_back(std::abs(share) > kFlat ? along(needed.all, axis) / share : kNone);
@@ -154,8 +157,10 @@ bool Balance::follows(const Given& target, const std::vector<const Given*>& sour
     add(values(target, members, m_question.halfUnit(What::x, needed.all.real())));
     add(values(target, members, {0, m_question.halfUnit(What::y, needed.all.imag())}));
     const double right = m_question.right().value[target.cell], given = target.reading.value;
+    const bool isBySize = id.what != What::magnitude || // or either sign is right
+                          (hasFreeSense(m_question, id.of) && !m_question.options.signedSenses);
     for (std::size_t i = 0; i < there.size(); ++i)
-        if (isThere(there[i]) && (id.what != What::magnitude || (there[i] < 0) == (given < 0)) &&
+        if (isThere(there[i]) && (isBySize || (there[i] < 0) == (given < 0)) &&
             !isSame(m_question, target.cell, there[i], right) &&
             fits(m_question, target.cell, target.reading, there[i],
                  std::min(room[i], m_question.limit(target.cell, there[i], kMostRounded))))

@@ -23,6 +23,10 @@ std::size_t orderOf(const Question& question, std::size_t cell) {
 bool canBeTold(const Question& question, const Given& given, const Slip* slip) {
     if (slip != nullptr && slip->isSmall && given.reading.value == 0 && question.isDirection(given.cell))
         return false;
+    const bool isAngleInside =
+        question.dimension(given.cell) == Dimension::angle && !question.isDirection(given.cell);
+    if (slip != nullptr && slip->isWritten && given.number->drawn && !isAngleInside)
+        return false;
     const bool isOfOtherUnit = slip != nullptr && slip->verdict == Verdict::unit && given.reading.half <= 0.5;
     return given.isWrong() && (!given.isTooCoarse || isOfOtherUnit);
 }
@@ -60,6 +64,15 @@ bool isNear(const Question& question, const std::vector<Given>& givens, const Fi
         const Given& given = givens[i];
         return fits(question, given.cell, given.reading, fitting.numbers.value[given.cell], 0);
     });
+}
+
+/// A negative magnitude alone: that is what is told of it, no slip that gives its size.
+bool isSizeAloneOfNegative(const Question& question, const std::vector<Given>& givens, const Fit& fit,
+                           const Numbers& numbers) {
+    const Given& given = givens[fit.explained.front()];
+    const QuantityId& id = given.value->id;
+    return fit.explained.size() == 1 && id.what == What::magnitude && given.reading.value < 0 &&
+           numbers.value[given.cell] > 0 && !hasFreeSense(question, id.of);
 }
 
 bool isOneNumber(const Question& question, const std::vector<Given>& givens, const Fitting& a,
@@ -195,7 +208,7 @@ std::vector<Fitting> Findings::singles(const std::vector<Given>& givens) const {
         const Alternative& one = alternatives[i];
         Fit fit = fitOf(m_question, givens, one.numbers, &m_alternatives.slip(one),
                         [&](std::size_t cell) { return one.changed[cell]; });
-        if (fit.explained.empty())
+        if (fit.explained.empty() || isSizeAloneOfNegative(m_question, givens, fit, one.numbers))
             continue;
         Fitting fitting;
         fitting.slips.push_back({i, {}});
@@ -214,6 +227,11 @@ void Findings::addPairs(const std::vector<Given>& givens, std::vector<Fitting>& 
     for (const Given& given : givens)
         if (given.isWrong() && !given.isTooCoarse && given.cell < pairs().columns())
             wrong.push_back(&given);
+    const bool isDrawn =
+        std::any_of(wrong.begin(), wrong.end(), [](const Given* given) { return given->number->drawn; });
+    const auto isWritten = [&](std::size_t slip) {
+        return m_alternatives.slip(m_alternatives.at(slip)).isWritten;
+    };
     for (std::size_t pair = 0; pair < pairs().all().size(); ++pair) {
         const auto explained = std::count_if(wrong.begin(), wrong.end(), [&](const Given* given) {
             const double value = pairs().value(pair, given->cell);
@@ -224,6 +242,8 @@ void Findings::addPairs(const std::vector<Given>& givens, std::vector<Fitting>& 
             continue;
         Fitting fitting;
         const auto [first, second] = pairs().slipsOf(pair);
+        if (isDrawn && (isWritten(first) || isWritten(second)))
+            continue;
         fitting.slips.push_back({first, second});
         fitting.numbers = pairs().numbersOf(pair);
         Fit fit = fitOf(m_question, givens, fitting.numbers, nullptr, [&](std::size_t cell) {

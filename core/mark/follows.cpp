@@ -68,6 +68,8 @@ private:
         const double most = m_question.limit(given.cell, numbers.value[given.cell], kMostInFollowing);
         if (!fits(m_question, given.cell, given.reading, numbers.value[given.cell], most))
             return false; // whatever rounding moves
+        if (isSignedBySense(m_question, given.cell) && (*value < 0) != (given.reading.value < 0))
+            return false;
         m_question.addTolerance(way, state, {}, kMostInFollowing, numbers, puts);
         double room = numbers.tolerance[given.cell];
         for (std::size_t i = 0; i < sources.size(); ++i) // what the given values' last digits leave open

@@ -28,14 +28,15 @@ namespace tailpoint {
 /// Of one quantity, and of the whole.
 enum class Verdict : std::uint8_t {
     right,
-    rounded,   ///< right to fewer figures than asked, cut off, or as far as rounding on the way explains
-    unit,      ///< right but for the unit
-    axis,      ///< the right direction, counted from another axis or in the other turning sense
-    follows,   ///< wrong, and right for an earlier wrong value; of a quantity only
-    slip,      ///< wrong, and a usual slip gives exactly this
-    other,     ///< wrong, and nothing known gives it
-    missing,   ///< not given; of a quantity only
-    incomplete ///< an asked quantity, or the second answer, is missing; of the whole only
+    rounded,    ///< right to fewer figures than asked, cut off, or as far as rounding on the way explains
+    unit,       ///< right but for the unit
+    axis,       ///< the right direction, counted from another axis or in the other turning sense
+    follows,    ///< wrong, and right for an earlier wrong value; of a quantity only
+    slip,       ///< wrong, and a usual slip gives exactly this
+    other,      ///< wrong, and nothing known gives it
+    missing,    ///< not given; of a quantity only
+    incomplete, ///< an asked quantity, or the second answer, is missing; of the whole only
+    unread      ///< can't be read; of a whole: one of its quantities
 };
 std::string_view nameOf(Verdict verdict); ///< "right", "rounded", ...
 
@@ -74,6 +75,7 @@ struct GivenNumber {
     std::vector<GivenReading> readings;
     bool hasUnit = false; ///< a unit was written, or a form that needs none (slope, bearing, words)
     bool drawn = false;   ///< `half` is the drawing's tolerance
+    bool isMass = false;  ///< kilograms for a force; `readings` are of their weight
 };
 /// A value for a named quantity. `id` is common to both answers of a question that has two.
 struct GivenValue {
@@ -81,8 +83,15 @@ struct GivenValue {
     std::string name;
     std::vector<GivenNumber> numbers; ///< one; two, in the order in which they stand, for both answers
 };
+/// What stands for a quantity and can't be read.
+struct UnreadValue {
+    QuantityId id; ///< common to both answers
+    std::string text;
+};
 struct Attempt {
     std::vector<GivenValue> values; ///< each quantity once
+    /// Besides these: what is marked `unread` while the rest is marked as ever.
+    std::vector<UnreadValue> unread{};
 };
 
 /// Why an answer can't be read: one line, with the mend.
@@ -113,6 +122,7 @@ struct MarkedQuantity {
     std::optional<double> given; ///< in the sheet's units; empty: missing
     std::optional<double> expected;
     Verdict verdict = Verdict::missing;
+    bool isLastFigure = false; ///< rounded, with all the figures that are asked: the last of them is off
     double points = 0, of = 0;
     std::string givenText, expectedText;  ///< "335 N"; "520 N", "3.6° clockwise from +x"
     std::vector<std::string> followsFrom; ///< names of the wrong values
@@ -185,13 +195,15 @@ public:
     const std::vector<Answerable>& quantities() const;
     /// Points that can be had.
     double of() const;
+    /// 1 or 2; 0 where there is none.
+    std::size_t answers() const;
 
     /// By its plain name ("theta_R"), Greek letters and lowered digits as well; spaces at the ends don't
     /// count.
     const Answerable* named(std::string_view name) const;
-    /// One value, or two with a semicolon between. Numbers as parseMagnitude() and parseDirection() take
-    /// them, a comma before three digits both ways, a sign in front of a magnitude, and of a direction every
-    /// text that the report prints.
+    /// One value, or two with a semicolon, 'or' or 'and' between; the quantity's own name and '=' may stand
+    /// in front. Numbers as parseMagnitude() and parseDirection() take them, a comma before three digits both
+    /// ways, a sign in front of a magnitude, and of a direction every text that the report prints.
     Readable<GivenValue> read(std::string_view name, std::string_view value) const;
     /// "NAME = VALUE" each.
     Readable<Attempt> read(const std::vector<std::string>& answers) const;

@@ -51,6 +51,10 @@ double Marker::of() const {
     return points;
 }
 
+std::size_t Marker::answers() const {
+    return refusal() ? 0 : m_parts->question.answers;
+}
+
 const Answerable* Marker::named(std::string_view name) const {
     return marking::named(m_parts->question, name);
 }
@@ -62,6 +66,17 @@ Readable<GivenValue> Marker::read(std::string_view name, std::string_view value)
 Readable<Attempt> Marker::read(const std::vector<std::string>& answers) const {
     return readAnswers(m_parts->question, answers);
 }
+
+namespace {
+
+/// Drawn against the sense in which the vector's direction is given.
+bool isAgainstGiven(const Sketch& sketch, VectorId vector, double x, double y) {
+    const Force& force = vector == kSumVector ? sketch.sum : sketch.forces[vector.index];
+    const auto unit = unitVector(force.direction, sketch);
+    return unit && x * static_cast<double>(unit->cos) + y * static_cast<double>(unit->sin) < 0;
+}
+
+} // namespace
 
 std::vector<GivenValue> Marker::drawn(VectorId vector, double x, double y) const {
     const Question& question = m_parts->question;
@@ -76,7 +91,10 @@ std::vector<GivenValue> Marker::drawn(VectorId vector, double x, double y) const
     const double length = std::hypot(x, y), right = size < question.quantities.size()
                                                         ? question.right().value[question.cell(size, 0)]
                                                         : length;
-    add(magnitudeId(vector), length, kDrawnMagnitude * std::abs(right));
+    const bool isSigned =
+        size < question.quantities.size() && isSignedBySense(question, question.cell(size, 0));
+    add(magnitudeId(vector), isSigned && isAgainstGiven(question.sketch(), vector, x, y) ? -length : length,
+        kDrawnMagnitude * std::abs(right));
     if (const auto direction = referredDirection(x, y, question.sketch()))
         add(directionId(vector), *direction, kDrawnDegrees * question.degree());
     return values;

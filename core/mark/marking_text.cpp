@@ -8,8 +8,8 @@
 namespace tailpoint {
 
 std::string_view nameOf(Verdict verdict) {
-    constexpr std::array<std::string_view, 9> names{"right", "rounded", "unit",    "axis",      "follows",
-                                                    "slip",  "other",   "missing", "incomplete"};
+    constexpr std::array<std::string_view, 10> names{"right", "rounded", "unit",    "axis",       "follows",
+                                                     "slip",  "other",   "missing", "incomplete", "unread"};
     return names[static_cast<std::size_t>(verdict)];
 }
 
@@ -48,7 +48,7 @@ std::string lineOf(const MarkedQuantity& quantity) {
     std::string line = quantity.name;
     if (quantity.answer > 0)
         line += " (" + std::to_string(quantity.answer) + ")";
-    line += quantity.given ? " = " + quantity.givenText : std::string();
+    line += quantity.givenText.empty() ? std::string() : " = " + quantity.givenText;
     line += ": " + std::string(nameOf(quantity.verdict));
     if (quantity.verdict != Verdict::right && !quantity.expectedText.empty())
         line += "; right is " + quantity.expectedText;

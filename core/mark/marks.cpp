@@ -16,6 +16,7 @@ Known Sheet::knownBy(const Fitting& fitting) const {
 Part Sheet::part(const Attempt& attempt, std::size_t answer, std::size_t position) const {
     Part part;
     part.givens = givenIn(m_question, attempt, answer, position);
+    part.unread = attempt.unread;
     findFollowing(m_question, part.givens);
     part.fittings = m_findings.find(part.givens);
     std::vector<Known> known(part.givens.size(), Known::nothing);

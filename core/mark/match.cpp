@@ -61,6 +61,19 @@ bool isShorter(const Question& question, std::size_t cell, const GivenReading& s
     return false;
 }
 
+/// As fine as is asked, and not what is right to fewer figures: 449 for 448, where 450 has two.
+bool hasAllFigures(const Question& question, std::size_t cell, const GivenReading& given, double right) {
+    if (given.half > question.halfAsked(cell, right) * (1 + kBit))
+        return false;
+    if (question.dimension(cell) == Dimension::angle)
+        return true; // written decimals are figures
+    const int asked = figuresOf(right, question.sketch());
+    for (int figures = std::min(kLeastFigures, asked); right != 0 && figures < asked; ++figures)
+        if (isRoundedTo(given.value, right, unitOf(right, figures), false))
+            return false;
+    return true;
+}
+
 /// Whole degrees are as coarse as an angle may be, and two figures a nought of a magnitude: "1e2" may mean
 /// any angle from 50° to 150°, "0e3" anything up to 500.
 bool isTooCoarse(const Question& question, std::size_t cell, const GivenReading& given) {
@@ -122,7 +135,9 @@ Verdict verdictOf(Likeness likeness) {
 void judge(const Question& question, Given& given) {
     Likeness best = Likeness::none;
     given.reading = given.number->readings.front();
-    for (const GivenReading& reading : given.number->readings) {
+    given.reading.value *= given.sense;
+    for (GivenReading reading : given.number->readings) {
+        reading.value *= given.sense;
         GivenReading taken = reading;
         if (!given.number->drawn && isTooCoarse(question, given.cell, reading))
             taken.half = 0; // its value itself may be right
@@ -135,13 +150,6 @@ void judge(const Question& question, Given& given) {
     given.isTooCoarse = !given.number->drawn && isTooCoarse(question, given.cell, given.reading);
     given.isOtherReading = given.number->readings.size() > 1 && best != Likeness::none;
     given.verdict = verdictOf(best);
-}
-
-bool isFree(const Question& question, VectorId vector) {
-    const Sketch& sketch = question.sketch();
-    if (vector != kSumVector && vector.kind != VectorId::Kind::force)
-        return false;
-    return vector == kSumVector ? sketch.sum.lineOfActionOnly : sketch.forces[vector.index].lineOfActionOnly;
 }
 
 /// A negative magnitude on the opposite direction is the same vector; so is one along a line that leaves the
@@ -158,7 +166,7 @@ void turnRound(const Question& question, std::vector<Given>& givens) {
             continue;
         const std::size_t at = indexOf(givens, directionId(id.of));
         if (at == givens.size()) {
-            if (isFree(question, id.of)) {
+            if (hasFreeSense(question, id.of)) {
                 size.verdict = verdictOf(sizeLikeness);
                 size.isTurned = true;
             }
@@ -181,9 +189,9 @@ void holdSenses(const Question& question, std::vector<Given>& givens) {
     for (Given& size : givens) {
         const QuantityId& id = size.value->id;
         if (id.what != What::magnitude || !size.isGood() || size.reading.value == 0 ||
-            !isFree(question, id.of) || indexOf(givens, directionId(id.of)) < givens.size())
+            !hasFreeSense(question, id.of) || indexOf(givens, directionId(id.of)) < givens.size())
             continue;
-        if ((size.reading.value < 0) != isNegativeBySense(question, size.cell)) {
+        if (size.reading.value < 0) {
             size.verdict = Verdict::other;
             size.isWrongSense = true;
         }
@@ -192,10 +200,22 @@ void holdSenses(const Question& question, std::vector<Given>& givens) {
 
 } // namespace
 
-bool isNegativeBySense(const Question& question, std::size_t cell) {
-    const QuantityId& id = question.quantities[question.quantityOf(cell)].id;
-    if (!question.options.signedSenses || id.what != What::magnitude || !isFree(question, id.of))
+bool hasFreeSense(const Question& question, VectorId vector) {
+    const Sketch& sketch = question.sketch();
+    if (vector != kSumVector && vector.kind != VectorId::Kind::force)
         return false;
+    return vector == kSumVector ? sketch.sum.lineOfActionOnly : sketch.forces[vector.index].lineOfActionOnly;
+}
+
+bool isSignedBySense(const Question& question, std::size_t cell) {
+    const QuantityId& id = question.quantities[question.quantityOf(cell)].id;
+    return question.options.signedSenses && id.what == What::magnitude && hasFreeSense(question, id.of);
+}
+
+bool isNegativeBySense(const Question& question, std::size_t cell) {
+    if (!isSignedBySense(question, cell))
+        return false;
+    const QuantityId& id = question.quantities[question.quantityOf(cell)].id;
     const Solution& solution = question.own.solved.solutions[question.answerOf(cell)];
     return id.of == kSumVector ? solution.sum.turned : solution.forces[id.of.index].turned;
 }
@@ -214,7 +234,8 @@ bool fits(const Question& question, std::size_t cell, const GivenReading& given,
           double tolerance) {
     if (!isThere(value))
         return false;
-    const bool bySize = question.quantities[question.quantityOf(cell)].id.what == What::magnitude;
+    const QuantityId& id = question.quantities[question.quantityOf(cell)].id;
+    const bool bySize = id.what == What::magnitude;
     const double off =
         bySize ? std::abs(std::abs(given.value) - std::abs(value)) : question.apart(cell, given.value, value);
     return off <= (given.half + tolerance) * (1 + kBit) + kBit * std::abs(value) * 1e-3;
@@ -244,16 +265,26 @@ std::vector<Given> givenIn(const Question& question, const Attempt& attempt, std
         given.cell = question.cell(quantity, answer);
         given.value = &value;
         given.number = &value.numbers[std::min(position, value.numbers.size() - 1)];
+        const bool hasWay = std::any_of(attempt.values.begin(), attempt.values.end(), [&](const auto& other) {
+            return other.id == directionId(value.id.of);
+        });
+        given.sense = !hasWay && isNegativeBySense(question, given.cell) ? -1 : 1;
         judge(question, given);
         const double right = question.right().value[given.cell];
         given.isMoreThanAsked =
             given.verdict == Verdict::right && !given.number->drawn && isThere(right) &&
             asWritten(given.reading).half < 0.4 * question.halfAsked(given.cell, right / given.reading.unit);
+        given.isLastFigure =
+            given.verdict == Verdict::rounded && !given.number->drawn && isThere(right) &&
+            hasAllFigures(question, given.cell, asWritten(given.reading), right / given.reading.unit);
         givens.push_back(std::move(given));
     }
     turnRound(question, givens);
     if (question.options.signedSenses)
         holdSenses(question, givens);
+    for (Given& given : givens)
+        if (given.number->isMass && given.isGood())
+            given.verdict = Verdict::unit;
     for (Given& given : givens)
         if (question.options.unitRequired && given.isGood() && !given.number->hasUnit &&
             question.dimension(given.cell) == Dimension::force)

@@ -10,19 +10,27 @@ struct Given {
     std::size_t cell = 0;
     const GivenValue* value = nullptr;
     const GivenNumber* number = nullptr;
-    GivenReading reading; ///< the one that counts
+    /// The one that counts. Where a sign tells the sense, positive in the sense in which the vector acts.
+    GivenReading reading;
+    double sense = 1; ///< -1: so much of it was turned from the sense drawn, in which it is stated
     Verdict verdict = Verdict::other;
     std::vector<std::size_t> follows; ///< from given numbers by their index
     bool isTurned = false;            ///< a negative magnitude on the opposite direction
+    bool isLastFigure = false;        ///< MarkedQuantity::isLastFigure
     bool isMoreThanAsked = false, isOtherReading = false;
     bool isWrongSense = false; ///< right but for the sign that tells the sense: MarkOptions::signedSenses
     bool isTooCoarse = false;  ///< its last digit is worth so much that no slip can be told by it
 
+    double stated() const { return sense * reading.value; }
     bool isGood() const { return verdict == Verdict::right || verdict == Verdict::rounded; }
     bool isWrong() const { return !isGood() && verdict != Verdict::unit && !isWrongSense; }
 };
 
-/// Whether the sign of a magnitude tells its sense, and it is negative.
+/// It acts along a line that leaves its sense open.
+bool hasFreeSense(const Question& question, VectorId vector);
+/// Whether the sign of a magnitude tells its sense: MarkOptions::signedSenses, along a line.
+bool isSignedBySense(const Question& question, std::size_t cell);
+/// And it is negative.
 bool isNegativeBySense(const Question& question, std::size_t cell);
 
 enum class Likeness { none, rounded, right };

@@ -13,8 +13,9 @@ bool isAmong(const std::vector<std::size_t>& list, std::size_t what) {
 } // namespace
 
 /// The first that applies is the verdict of the whole.
-static constexpr std::array kWorstFirst{Verdict::slip,       Verdict::other,   Verdict::unit, Verdict::axis,
-                                        Verdict::incomplete, Verdict::rounded, Verdict::right};
+static constexpr std::array kWorstFirst{Verdict::unread,  Verdict::slip, Verdict::other,
+                                        Verdict::unit,    Verdict::axis, Verdict::incomplete,
+                                        Verdict::rounded, Verdict::right};
 
 std::size_t rankOf(Verdict verdict) {
     return static_cast<std::size_t>(std::find(kWorstFirst.begin(), kWorstFirst.end(), verdict) -
@@ -30,6 +31,13 @@ bool Sheet::isChargedBefore(const Part& part, const Fitting& fitting) const {
                return !other.slips.front().second && other.explained != fitting.explained &&
                       &m_telling.slipOf(other.slips.front().first) == &slip;
            });
+}
+
+/// A slip is found by a number's size; where the sign counts, it follows from it with the right one alone.
+bool Sheet::isAgainstSense(const Part& part, std::size_t index, const Fitting& fitting) const {
+    const Given& given = part.givens[index];
+    return isSignedBySense(m_question, given.cell) &&
+           (given.reading.value < 0) != (fitting.numbers.value[given.cell] < 0);
 }
 
 /// Of a wrong one: what the likeliest finding that explains it makes of it.
@@ -51,14 +59,14 @@ Verdict Sheet::verdictOf(const Part& part, std::size_t index) const {
         const bool isOfItsKind = slip.verdict != Verdict::axis || m_question.isDirection(given.cell);
         if (slip.verdict != Verdict::slip && isOfItsKind && !second)
             return slip.verdict;
-        if (isChargedBefore(part, fitting))
+        if (isChargedBefore(part, fitting) && !isAgainstSense(part, index, fitting))
             return Verdict::follows;
         const auto place = static_cast<std::size_t>(
             std::find(fitting.explained.begin(), fitting.explained.end(), index) - fitting.explained.begin());
         // one slip costs once, two cost twice, and all that a short cut gives
-        const bool isFirst =
-            place == 0 || (place == 1 && second && m_telling.changes(*second, given.cell) &&
-                           !m_telling.changes(*second, part.givens[fitting.explained[0]].cell));
+        const bool isFirst = place == 0 || isAgainstSense(part, index, fitting) ||
+                             (place == 1 && second && m_telling.changes(*second, given.cell) &&
+                              !m_telling.changes(*second, part.givens[fitting.explained[0]].cell));
         return isFirst || slip.place == SlipPlace::shortCut ? Verdict::slip : Verdict::follows;
     }
     return Verdict::other;
@@ -115,6 +123,8 @@ Verdict Sheet::whole(const Part& part) const {
             worst = one;
     };
     for (const MarkedQuantity& quantity : part.quantities) {
+        if (quantity.verdict == Verdict::unread)
+            take(Verdict::unread);
         if (!quantity.asked)
             continue;
         if (quantity.verdict == Verdict::missing)
@@ -127,6 +137,13 @@ Verdict Sheet::whole(const Part& part) const {
             verdictOf(part, i) == Verdict::follows)
             take(rootOf(part, i, 4));
     return worst;
+}
+
+/// Where a direction says the sense, and none that is given turns it round.
+bool Sheet::isNegativeSize(const Given& given) const {
+    const QuantityId& id = given.value->id;
+    return id.what == What::magnitude && given.reading.value < 0 && !given.isTurned && !given.isGood() &&
+           !hasFreeSense(m_question, id.of);
 }
 
 void Sheet::remark(const Part& part, MarkedQuantity& quantity, const Given& given) const {
@@ -147,7 +164,7 @@ void Sheet::remark(const Part& part, MarkedQuantity& quantity, const Given& give
         say(SENTENCE("marking", "The comma reads two ways; the reading that is right was taken."));
     if (given.isWrongSense)
         quantity.remarks.push_back(voice.say(
-            given.reading.value < 0
+            given.stated() < 0
                 ? SENTENCE("marking",
                            "The size is right, its sign is not: {vector} acts in the sense drawn, and "
                            "is positive.")
@@ -159,8 +176,14 @@ void Sheet::remark(const Part& part, MarkedQuantity& quantity, const Given& give
         quantity.remarks.push_back(voice.say(
             SENTENCE("marking", "Right within rounding; to the figures that are asked for it is {value}."),
             "value", inWords(quantity.expectedText)));
-    if (given.verdict == Verdict::unit)
+    if (given.number->isMass)
+        quantity.remarks.push_back(
+            voice.say(SENTENCE("marking", "A kilogram is a unit of mass; a force is stated in {unit}."),
+                      "unit", inWords(std::string(symbolOf(m_question.sketch().forceUnit)))));
+    else if (given.verdict == Verdict::unit)
         say(SENTENCE("marking", "The value is right; its unit is missing."));
+    if (isNegativeSize(given))
+        say(SENTENCE("marking", "A magnitude is never negative: the sense stands in the direction."));
     if (!quantity.followsFrom.empty())
         quantity.remarks.push_back(
             voice.say(SENTENCE("marking", "Right for the value that you have for {source}."), "source",
@@ -181,6 +204,11 @@ MarkedQuantity Sheet::marked(const Part& part, std::size_t cell) const {
             m_question.isDirection(cell) ? normalized(right, m_question.sketch().angleUnit) : right;
         marked.expectedText = m_telling.shown(cell, right);
     }
+    for (const UnreadValue& one : part.unread)
+        if (m_question.find(one.id) == m_question.quantityOf(cell)) {
+            marked.verdict = Verdict::unread;
+            marked.givenText = one.text;
+        }
     for (std::size_t i = 0; i < part.givens.size(); ++i)
         if (part.givens[i].cell == cell)
             judge(part, i, marked);
@@ -190,9 +218,10 @@ MarkedQuantity Sheet::marked(const Part& part, std::size_t cell) const {
 /// The quantity beside the number that was given for it.
 void Sheet::judge(const Part& part, std::size_t index, MarkedQuantity& marked) const {
     const Given& given = part.givens[index];
-    marked.given = given.reading.value;
+    marked.given = given.stated();
     marked.givenText = m_telling.stated(given);
     marked.verdict = verdictOf(part, index);
+    marked.isLastFigure = marked.verdict == Verdict::rounded && given.isLastFigure;
     if (marked.verdict == Verdict::follows)
         for (const std::size_t source : given.follows)
             marked.followsFrom.push_back(part.givens[source].value->name);
@@ -220,7 +249,7 @@ void Sheet::remarkMoreFigures(Part& part) const {
 void Sheet::chargeOnce(Part& part) const {
     MarkedQuantity* first = nullptr;
     for (MarkedQuantity& quantity : part.quantities) {
-        if (!quantity.asked || quantity.verdict == Verdict::missing)
+        if (!quantity.asked || quantity.verdict == Verdict::missing || quantity.verdict == Verdict::unread)
             continue;
         if (quantity.verdict != Verdict::follows)
             return;
@@ -240,6 +269,10 @@ void Sheet::judge(Part& part) const {
     for (const Given& given : part.givens)
         if (m_question.quantityOf(given.cell) >= m_question.asked)
             part.cells.push_back(given.cell);
+    for (const UnreadValue& one : part.unread)
+        if (const std::size_t quantity = m_question.find(one.id);
+            quantity >= m_question.asked && quantity < m_question.quantities.size())
+            part.cells.push_back(m_question.cell(quantity, answer));
     for (const std::size_t cell : part.cells) {
         part.quantities.push_back(marked(part, cell));
     }

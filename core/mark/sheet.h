@@ -11,6 +11,7 @@ std::size_t rankOf(Verdict verdict);
 /// The marks of one answer.
 struct Part {
     std::vector<Given> givens;
+    std::vector<UnreadValue> unread;
     std::vector<Fitting> fittings;
     std::vector<MarkedQuantity> quantities; ///< what is asked first
     std::vector<std::size_t> cells;         ///< of these
@@ -34,11 +35,13 @@ private:
     void judge(const Part& part, std::size_t index, MarkedQuantity& marked) const;
     MarkedQuantity marked(const Part& part, std::size_t cell) const;
     void remarkMoreFigures(Part& part) const;
+    bool isAgainstSense(const Part& part, std::size_t given, const Fitting& fitting) const;
     bool isChargedBefore(const Part& part, const Fitting& fitting) const;
     Verdict verdictOf(const Part& part, std::size_t given) const;
     Verdict rootOf(const Part& part, std::size_t given, int depth) const;
     Verdict whole(const Part& part) const;
     double pointsOf(const Part& part, const MarkedQuantity& quantity, std::size_t given) const;
+    bool isNegativeSize(const Given& given) const;
     void remark(const Part& part, MarkedQuantity& quantity, const Given& given) const;
     Marking made(Part part) const;
 

@@ -75,6 +75,7 @@ struct Slip {
     bool isScaled =
         false; ///< the right number times a factor: told by its digits, never by a turn more or less
     bool isSmall = false;     ///< gives an angle of so small a number that a 0 may be anything
+    bool isWritten = false;   ///< of a number that is written down: an arrow that is drawn has none
     bool isOnTheWay = false;  ///< its forms are those of values on the way too
     bool goesBySigns = false; ///< its rewrites depend on the signs of what the chain gives
     bool isSteep = false;     ///< magnifies what rounding moves; as far as the right chain is moved counts

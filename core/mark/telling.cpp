@@ -99,11 +99,11 @@ Prose Telling::ask(const Fitting& fitting) const {
 void Telling::addSecond(const Fitting& fitting, Finding& out) const {
     const Fitting::One& one = fitting.slips.front();
     const Slip &slip = slipOf(one.first), &other = slipOf(*one.second);
-    const Wording both = fitting.isStrong
-                             ? SENTENCE("marking", "Two slips at once lead to these numbers. Of the one by "
-                                                   "itself: {first} Of the other: {second}")
-                             : SENTENCE("marking", "Two slips at once may have led to these numbers. Of the "
-                                                   "one by itself: {first} Of the other: {second}");
+    const Wording both =
+        fitting.isStrong ? SENTENCE("marking", "Two slips at once give these numbers. Of the first alone one "
+                                               "would say: {first} Of the second alone: {second}")
+                         : SENTENCE("marking", "Two slips at once may have given these numbers. Of the first "
+                                               "alone one would say: {first} Of the second alone: {second}");
     out.second = other.id;
     if (!out.read)
         out.read = m_alternatives.read(originOf(*one.second));
@@ -176,6 +176,9 @@ std::string Telling::shown(std::size_t cell, double value) const {
     const Sketch& sketch = m_question.sketch();
     const What what = m_question.quantities[m_question.quantityOf(cell)].id.what;
     if (what == What::direction)
+        if (std::string bearing = bearingWords(value, sketch); !bearing.empty())
+            return bearing;
+    if (what == What::direction)
         return directionWords(normalized(value, sketch.angleUnit), sketch);
     if (dimensionOf(what) == Dimension::angle)
         return shownAngle(value, sketch);
@@ -192,7 +195,7 @@ void Telling::addEqual(Prose& prose, std::size_t cell, const std::string& value)
 }
 
 std::string Telling::stated(const Given& given) const {
-    return given.number->drawn ? shown(given.cell, given.reading.value) : asGiven(given.cell, *given.number);
+    return given.number->drawn ? shown(given.cell, given.stated()) : asGiven(given.cell, *given.number);
 }
 
 std::string Telling::asGiven(std::size_t cell, const GivenNumber& number) const {

@@ -7,6 +7,8 @@
 #include "core/explain/explain.h"
 #include "core/mark/mark.h"
 
+#include <span>
+
 namespace tailpoint {
 
 /// A working of a solution: of which step, and which of its workings.
@@ -34,9 +36,13 @@ struct FadedSolution {
 };
 
 /// The last `blank` calculated lines are blank: their formula and number, the reasoning, the conclusions and
-/// the notes of their steps, every later step and the answer. With as many as there are, or more, nothing is
+/// the notes of their steps, what else leads to them there, every later step and the answer. With as many as there are, or more, nothing is
 /// left but the question for the law.
 FadedSolution faded(const Worked& worked, std::size_t blank);
+
+/// How many lines are blank on the sheet's problem `place` (from 1) of `count`, for a solution of so many
+/// lines: one at first, and in the end all of them.
+std::size_t risingBlanks(std::size_t place, std::size_t count, std::size_t lines);
 
 /// A worked solution with one line rewritten by a slip; all later lines carry its number on.
 struct FlawedSolution {
@@ -50,5 +56,10 @@ struct FlawedSolution {
 /// By a slip in the calculation of that sketch. Empty where that slip changes no line of the solution that
 /// explain() tells, or its numbers have no answer. Where several lines can be changed by it the seed picks.
 std::optional<FlawedSolution> flawed(const Sketch& sketch, std::string_view slip, std::uint32_t seed);
+
+/// By one of the slips in the calculation: of those among `likely` and of the most frequent ones the seed
+/// picks; where none of them changes a line, by the others, the more frequent first. Empty where none does.
+std::optional<FlawedSolution> flawedBySome(const Sketch& sketch, std::span<const std::string_view> likely,
+                                           std::uint32_t seed);
 
 } // namespace tailpoint

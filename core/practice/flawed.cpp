@@ -235,4 +235,40 @@ std::optional<FlawedSolution> flawed(const Sketch& sketch, std::string_view slip
     return std::nullopt;
 }
 
+namespace {
+
+/// Slips in the calculation: those to pick from, then the rest, both with the more frequent first.
+struct Pick {
+    std::vector<SlipEntry> first, rest;
+};
+
+Pick pickFrom(std::span<const std::string_view> likely) {
+    constexpr int frequent = 4; // prior
+    Pick pick;
+    for (const SlipEntry& slip : slipEntries()) {
+        if (slip.place != SlipPlace::calculation)
+            continue;
+        const bool isLikely = std::find(likely.begin(), likely.end(), slip.id) != likely.end();
+        (isLikely || slip.common >= frequent ? pick.first : pick.rest).push_back(slip);
+    }
+    const auto frequentFirst = [](const SlipEntry& a, const SlipEntry& b) { return a.common > b.common; };
+    std::stable_sort(pick.first.begin(), pick.first.end(), frequentFirst);
+    std::stable_sort(pick.rest.begin(), pick.rest.end(), frequentFirst);
+    return pick;
+}
+
+} // namespace
+
+std::optional<FlawedSolution> flawedBySome(const Sketch& sketch, std::span<const std::string_view> likely,
+                                           std::uint32_t seed) {
+    const Pick pick = pickFrom(likely);
+    for (std::size_t i = 0; i < pick.first.size(); ++i)
+        if (auto made = flawed(sketch, pick.first[(seed + i) % pick.first.size()].id, seed))
+            return made;
+    for (const SlipEntry& slip : pick.rest)
+        if (auto made = flawed(sketch, slip.id, seed))
+            return made;
+    return std::nullopt;
+}
+
 } // namespace tailpoint

@@ -13,8 +13,8 @@
 namespace tailpoint {
 
 struct PollChoice {
-    std::string text; ///< "335 N"; of a question with two answers both: "58.1 N or 213 N"
-    double value = 0; ///< by which it is set in order; in the sheet's units
+    std::string text; ///< "335 N"; of a question with two answers both, ascending: "58.1 N or 213 N"
+    double value = 0; ///< by which it is set in order, of two the lesser; in the sheet's units
     std::string slip; ///< id of the slip that gives it; empty: it is right
     Prose sentence;   ///< what the slip does
     std::vector<ChangedLine> lines;
@@ -25,13 +25,16 @@ struct PollChoice {
 struct Poll {
     std::string name; ///< "theta_R"
     Symbol symbol;
-    std::vector<PollChoice> choices; ///< ascending, one of them right; no two print alike
+    Prose asked; ///< "The direction of R from +x, counter-clockwise positive", without a full stop
+    std::vector<PollChoice> choices; ///< ascending, one of them right; no two print alike or hold the same
 };
 
 inline constexpr std::size_t kPollSlips = 3; ///< beside the right value, at the most
 
 /// What can be put to a vote, in the question's order: the asked quantities for which at least one usual slip
-/// gives another number. The likeliest slips are taken. Some milliseconds.
+/// gives another number that could be taken for it: no magnitude below a tenth of what is right or above ten
+/// times as much, none negative where that is not, no square. The likeliest slips are taken. Some
+/// milliseconds.
 std::vector<Poll> pollsOf(const Sketch& sketch);
 
 /// Two votes with talk between them (peer instruction: Mazur, 'Peer Instruction', 1997; from memory). How the

@@ -15,11 +15,11 @@ namespace {
 
 constexpr std::size_t kSlipsForExample = 2;
 
-/// Of one family, in their order.
+/// What was answered of one family, in their order.
 std::vector<const RecordEntry*> entriesOf(const PracticeRecord& record, std::string_view family) {
     std::vector<const RecordEntry*> entries;
     for (const RecordEntry& entry : record.entries)
-        if (entry.problem.family == family)
+        if (entry.problem.family == family && entry.worked == WorkedAs::question)
             entries.push_back(&entry);
     return entries;
 }
@@ -44,14 +44,15 @@ bool rises(const Entries& entries, int level) {
     return right == kRightToRise && scenes.size() >= 2;
 }
 
-/// Named at that level since the last time an answer there was right.
-std::size_t slipsNamedAt(const Entries& entries, int level) {
+/// Named at that level since the last time an answer there was right, or an example was worked.
+std::size_t slipsNamedAt(const PracticeRecord& record, std::string_view family, int level) {
     std::size_t named = 0;
-    for (auto at = entries.rbegin(); at != entries.rend(); ++at) {
-        const RecordEntry& entry = **at;
-        if (entry.problem.level != level || (isRight(entry) && !entry.lastHint))
+    for (auto at = record.entries.rbegin(); at != record.entries.rend(); ++at) {
+        if (at->problem.family != family)
+            continue;
+        if (at->problem.level != level || at->worked != WorkedAs::question || (isRight(*at) && !at->lastHint))
             break;
-        named += entry.slips.empty() ? 0 : 1;
+        named += at->slips.empty() ? 0 : 1;
     }
     return named;
 }
@@ -141,11 +142,39 @@ std::uint32_t mixed(std::uint32_t seed, std::size_t count) {
 
 RecordEntry recordEntry(const Problem& problem, const Marking& marking, bool lastHint, int sitting,
                         std::string aimedAt) {
-    RecordEntry entry{problem.id, problem.scene, sitting,           {}, marking.verdict,
-                      {},         lastHint,      std::move(aimedAt)};
+    RecordEntry entry;
+    entry.problem = problem.id;
+    entry.scene = problem.scene;
+    entry.sitting = sitting;
+    entry.verdict = marking.verdict;
+    entry.lastHint = lastHint;
+    entry.aimedAt = std::move(aimedAt);
     if (!marking.isRight() && !marking.slips.empty() && marking.slips.front().isStrong)
         entry.slips.push_back(marking.slips.front().id);
     return entry;
+}
+
+RecordEntry exampleEntry(const Problem& problem, WorkedAs worked, bool wentWell, int sitting, int blank) {
+    RecordEntry entry;
+    entry.problem = problem.id;
+    entry.scene = problem.scene;
+    entry.sitting = sitting;
+    entry.verdict = wentWell ? Verdict::right : Verdict::other;
+    entry.lastHint = true;
+    entry.worked = worked;
+    entry.blank = blank;
+    return entry;
+}
+
+int nextBlank(const PracticeRecord& record, const ProblemId& of) {
+    for (auto at = record.entries.rbegin(); at != record.entries.rend(); ++at)
+        if (at->problem.family == of.family && at->problem.level == of.level && at->worked == WorkedAs::faded)
+            return std::max(1, isRight(*at) ? at->blank + 1 : at->blank);
+    return 1;
+}
+
+std::string_view nameOf(WorkedAs worked) {
+    return worked == WorkedAs::faded ? "faded" : worked == WorkedAs::flawed ? "flawed" : "question";
 }
 
 std::string_view nameOf(NextReason reason) {
@@ -191,7 +220,8 @@ double aim(const Problem& problem, std::string_view slip) {
 std::vector<std::string> slipsGone(const PracticeRecord& record) {
     Entries all;
     for (const RecordEntry& entry : record.entries)
-        all.push_back(&entry);
+        if (entry.worked == WorkedAs::question)
+            all.push_back(&entry);
     std::vector<std::string> gone;
     for (const std::string& slip : slipsEverMade(all))
         if (wentAwayAt(all, slip))
@@ -205,7 +235,7 @@ NextProblem nextProblem(const PracticeRecord& record, std::string_view family, i
     const int level = entries.empty() ? 1 : entries.back()->problem.level;
     const std::uint32_t own = mixed(seed, entries.size());
     NextProblem next{{std::string(family), level, own}, NextReason::plain, {}, false};
-    next.offersExample = slipsNamedAt(entries, level) >= kSlipsForExample;
+    next.offersExample = slipsNamedAt(record, family, level) >= kSlipsForExample;
     const auto aimAt = [&](const std::string& slip, NextReason reason) {
         const auto found = aimedProblem(next.problem, slip, own);
         if (!found)

@@ -6,7 +6,15 @@
 
 namespace tailpoint {
 
-/// One problem, answered.
+/// How a problem was worked.
+enum class WorkedAs : std::uint8_t {
+    question, ///< answered
+    faded,    ///< a worked solution with blank lines
+    flawed    ///< a worked solution with a slip in it
+};
+std::string_view nameOf(WorkedAs worked); ///< "question", "faded", "flawed"
+
+/// One problem, answered; or worked as an example, which steers nothing.
 struct RecordEntry {
     ProblemId problem;
     std::string scene;
@@ -16,6 +24,8 @@ struct RecordEntry {
     std::vector<std::string> slips; ///< ids named first with strong evidence; weak ones aren't kept
     bool lastHint = false;          ///< the last hint was opened: it counts as an example, not as an answer
     std::string aimedAt;            ///< the slip at which the question was aimed; empty: none
+    WorkedAs worked = WorkedAs::question; ///< an example: `lastHint` is set, and no slips are kept
+    int blank = 0;                        ///< of a faded one, so many lines were; right: all filled at once
     bool operator==(const RecordEntry&) const = default;
 };
 
@@ -41,7 +51,8 @@ struct NextProblem {
     ProblemId problem;
     NextReason reason = NextReason::plain;
     std::string aimedAt;        ///< a slip's id; empty: none
-    bool offersExample = false; ///< two named slips at this level: a faded worked example is offered first
+    bool offersExample = false; ///< two named slips at this level since the last example: a faded one is
+                                ///< offered first
     bool operator==(const NextProblem&) const = default;
 };
 
@@ -55,6 +66,13 @@ inline constexpr int kRightToRise = 3, kAskedAgainAfter = 3;
 /// family exists.
 NextProblem nextProblem(const PracticeRecord& record, std::string_view family, int sitting,
                         std::uint32_t seed);
+
+/// A problem worked as an example: counted as such, without slips. `blank`: of a faded one.
+RecordEntry exampleEntry(const Problem& problem, WorkedAs worked, bool wentWell, int sitting, int blank = 0);
+
+/// So many lines of the next faded example are blank: one, and one more than the last time at that level each
+/// time all went well.
+int nextBlank(const PracticeRecord& record, const ProblemId& of);
 
 /// How much a slip above all changes a problem's answer: 0 where it changes nothing or looks like another
 /// likely slip; else how far its numbers lie from what is right, as a share of the magnitude or of a right

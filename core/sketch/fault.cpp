@@ -255,8 +255,29 @@ Fault titleFault(const std::string& title) {
     return std::nullopt;
 }
 
+Fault titleBlockFault(const TitleBlock& block) {
+    const std::pair<const char*, const std::string*> entries[] = {
+        {"drawn", &block.drawn}, {"checked", &block.checked}, {"revision", &block.revision}};
+    for (const auto& [key, entry] : entries) {
+        const std::optional<std::size_t> length = printableLength(*entry);
+        if (!length) {
+            return SketchFault{FaultCode::unprintable, key,
+                               "has characters that can't be printed; take them out"};
+        }
+        if (*length > kLongestBlockEntry) {
+            return SketchFault{FaultCode::titleTooLong, key,
+                               "has up to 80 characters, this one has " + std::to_string(*length) +
+                                   "; shorten it"};
+        }
+    }
+    return std::nullopt;
+}
+
 Fault sheetFault(const Sketch& sketch) {
     if (Fault fault = titleFault(sketch.title)) {
+        return fault;
+    }
+    if (Fault fault = titleBlockFault(sketch.titleBlock)) {
         return fault;
     }
     if (!std::isfinite(sketch.reference.axisDegrees)) {

@@ -1,7 +1,7 @@
 #include "core/solve/tolerance_box.h"
 
 #include <cmath>
-#include <optional>
+#include <utility>
 
 namespace tailpoint::tolerance {
 namespace {

@@ -23,6 +23,21 @@ struct PracticeCounts {
         if (++faults[what] <= 3)
             examples.push_back(what + ": " + where);
     }
+    /// What was counted of others; examples as if one had counted them all.
+    void add(const PracticeCounts& other) {
+        problems += other.problems;
+        separable += other.separable;
+        answers += other.answers;
+        slips += other.slips;
+        slipsFirst += other.slipsFirst;
+        alikeSheets += other.alikeSheets;
+        for (const std::string& example : other.examples)
+            if (const std::string what = example.substr(0, example.find(": ")); ++shown[what] <= 3)
+                examples.push_back(example);
+        for (const auto& [what, times] : other.faults)
+            faults[what] += times;
+    }
+    std::map<std::string, int> shown; ///< examples of each
 };
 
 inline std::string told(const Problem& problem) {

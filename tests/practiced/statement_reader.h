@@ -50,7 +50,8 @@ struct SaidValues {
 
 inline SaidValues valuesIn(const std::string& statement) {
     static const std::regex whole(R"(\b([A-Z]) = )" + kNumber +
-                                  " (N|kN|lbf|kip|kgf)(?:,? (?:acting straight down )?" + kWay + ")?"),
+                                  " (N|kN|lbf|kip|kgf)(?:,? (?:act(?:ing|s) straight down,? )?" + kWay +
+                                  ")?"),
         behind(kWay + R"( \(([A-Z])\))"), line(R"(\b([A-Z]) )" + kWay);
     SaidValues said;
     said.rest = withHyphens(statement);

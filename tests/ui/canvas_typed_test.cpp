@@ -107,7 +107,7 @@ TEST_F(CanvasTyped, ReturnWithoutAChangeLeavesNoStep) {
 
 TEST_F(CanvasTyped, TheFieldBeginsWithTheFullValueAndItsTolerance) {
     Sketch sketch = raft();
-    sketch.forces[0].magnitude = {340.125, 5};
+    sketch.forces[0].magnitude = {340.125, plusMinus(5)};
     open(sketch);
     canvas.editMagnitude(0);
     EXPECT_EQ(editor()->text(), QStringLiteral("340.125 ± 5 N"));

@@ -39,7 +39,7 @@ TEST_F(GivenWords, TheTooltipOfAnAngleInRadiansSpeaksOfDigitsOnlyWhereSomeAreNot
     EXPECT_FALSE(tip(0, GivenModel::DirectionColumn).contains(QStringLiteral("kept as")));
     open(inRadians(0.43633));
     EXPECT_EQ(data(0, GivenModel::DirectionColumn), QStringLiteral("0.436 rad"));
-    EXPECT_EQ(tip(0, GivenModel::DirectionColumn), QStringLiteral("kept as 0.43633"));
+    EXPECT_EQ(tip(0, GivenModel::DirectionColumn), QStringLiteral("kept as 0.43633 rad"));
 }
 
 TEST_F(GivenWords, CellDragAndToggleRoundAnAngleAlike) {
@@ -66,12 +66,12 @@ TEST_F(GivenWords, AUnitOfItsOwnIsSaidQuietlyBesideTheSheets) {
     open(sketch);
     EXPECT_EQ(data(0, GivenModel::MagnitudeColumn), QStringLiteral("8340 N"));
     EXPECT_EQ(data(0, GivenModel::Note), QStringLiteral("850 kgf"));
-    EXPECT_EQ(tip(0, GivenModel::MagnitudeColumn), QStringLiteral("given as 850 kgf, kept as 8335.6525 N"));
-    EXPECT_EQ(tip(0, GivenModel::DirectionColumn), QStringLiteral("given as 50 gon, kept as 45\u00b0"));
+    EXPECT_EQ(tip(0, GivenModel::MagnitudeColumn), QStringLiteral("850 kgf = 8340 N; kept as 8335.6525 N"));
+    EXPECT_EQ(tip(0, GivenModel::DirectionColumn), QStringLiteral("50 gon = 45.0\u00b0"));
     EXPECT_EQ(data(0, GivenModel::MagnitudeColumn, Qt::AccessibleTextRole),
               QStringLiteral("Magnitude of P: 8340 N, given as 850 kgf"));
-    EXPECT_EQ(data(0, GivenModel::MagnitudeColumn, Qt::EditRole), QStringLiteral("8335.6525"))
-        << "typed in the sheet's unit";
+    EXPECT_EQ(data(0, GivenModel::MagnitudeColumn, Qt::EditRole), QStringLiteral("850 kgf"))
+        << "as it was stated";
     EXPECT_EQ(data(1, GivenModel::Note), QString());
 }
 

@@ -212,7 +212,7 @@ TEST(PastedLines, TenThousandAreTakenAndOneMoreIsRefused) {
 }
 
 TEST(Units, AForceIsKeptAndComesBackWithoutDust) {
-    for (ForceUnit unit : kForceUnits) {
+    for (ForceUnit unit : kSheetForceUnits) {
         const Sketch there = withForceUnit(raft(), unit, Numbers::convert);
         EXPECT_EQ(there.forceUnit, unit);
         EXPECT_NEAR(*there.forces[0].magnitude.value * newtonsPer(unit), 340, 1e-9);

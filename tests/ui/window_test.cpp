@@ -412,36 +412,57 @@ TEST_F(WindowTest, TheOtherHalfIsDrawnAndTheSolutionStays) {
 TEST_F(WindowTest, TheValuesGoToTheClipboardAsText) {
     trigger("copyValues");
     const QString all = QApplication::clipboard()->text();
-    for (const char* part : {"R = 520 N", "3.6° clockwise from +x", "in N\tmagnitude", "\t308\t", "115.0°",
-                             "Magnitude and direction are those found: R = 519.86 N and θR = −3.648°."}) {
+    for (const char* part :
+         {"R = 520 N", "3.6° clockwise from +x", "vector\tmagnitude (N)", "\t308\t", "\t115.0\n",
+          "Magnitude and direction are those found: R = 519.86 N and θR = −3.648°."}) {
         EXPECT_TRUE(all.contains(QString::fromUtf8(part))) << part << " in\n" << all.toStdString();
     }
+}
+
+/// A copy of this sketch as a program that crashed leaves it; its file.
+QString leftByACrash(const Sketch& lost) {
+    const QString left = recoveryFolder();
+    EXPECT_TRUE(QDir().mkpath(left));
+    QString copy;
+    {
+        SketchDocument other;
+        Autosave autosave(other, left);
+        EXPECT_FALSE(other.edit(lost, QStringLiteral("work")));
+        autosave.flush();
+        EXPECT_TRUE(QFile::copy(autosave.file(), left + QStringLiteral("/copy")));
+        copy = autosave.file();
+    } // closed in order: its copy goes
+    EXPECT_TRUE(QFile::rename(left + QStringLiteral("/copy"), copy));
+    return copy;
 }
 
 TEST_F(WindowTest, WorkThatACrashLeftIsOfferedAgain) {
     Sketch lost = raft();
     lost.title = "Lost and found";
-    const QString left = recoveryFolder();
-    ASSERT_TRUE(QDir().mkpath(left));
-    QFile copy;
-    {
-        SketchDocument other;
-        Autosave autosave(other, left);
-        ASSERT_FALSE(other.edit(lost, QStringLiteral("work")));
-        autosave.flush();
-        ASSERT_TRUE(QFile::copy(autosave.file(), left + QStringLiteral("/copy")));
-        copy.setFileName(autosave.file());
-    } // closed in order: its copy goes
-    ASSERT_TRUE(QFile::rename(left + QStringLiteral("/copy"), copy.fileName()));
+    const QFile copy(leftByACrash(lost));
     window.reset();
     open();
+    auto* table = child<QTableView>(*window, "givenTable");
+    const QPoint place = table->mapTo(window.get(), QPoint());
     auto* offer = child<QPushButton>(*window, "noticeOffer0");
     ASSERT_TRUE(waitFor([&] { return offer->isVisible(); }));
     EXPECT_TRUE(notice().contains(QStringLiteral("Lost and found"))) << notice().toStdString();
+    QCoreApplication::processEvents();
+    EXPECT_EQ(table->mapTo(window.get(), QPoint()), place) << "a hand may be in the table";
     QTest::mouseClick(offer, Qt::LeftButton);
     EXPECT_EQ(window->document().sketch(), lost);
     EXPECT_TRUE(window->isWindowModified());
     EXPECT_TRUE(waitFor([&] { return !QFile::exists(copy.fileName()); })) << "its successor is there";
+}
+
+TEST_F(WindowTest, WorkWithoutATitleIsNamedByItsForces) {
+    Sketch lost = raft();
+    lost.title.clear();
+    leftByACrash(lost);
+    window.reset();
+    open();
+    ASSERT_TRUE(waitFor([&] { return child<QPushButton>(*window, "noticeOffer0")->isVisible(); }));
+    EXPECT_TRUE(notice().contains(QStringLiteral("without a title (P, Q)"))) << notice().toStdString();
 }
 
 TEST_F(WindowTest, SelectionIsOneOnSheetAndPanel) {

@@ -54,7 +54,8 @@ QString vectorName(const Canvas& canvas, int vector) {
                         : answer != nullptr ? words::tr("no direction")
                                             : words::tr("direction to find");
     const QString format = hasMagnitude && hasDirection ? words::tr("%1, %2 at %3") : words::tr("%1, %2, %3");
-    return format.arg(kind.arg(words::name(force)), size, way);
+    const QString name = format.arg(kind.arg(words::name(force)), size, way), own = canvas.ownDrawn(vector);
+    return own.isEmpty() ? name : words::tr("%1; as you draw it %2").arg(name, own);
 }
 
 QRect onScreen(const Canvas& canvas, int vector) {

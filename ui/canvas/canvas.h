@@ -62,6 +62,8 @@ public:
     bool setDirection(int vector, double referred);
 
     SketchDocument& document() const;
+    /// What the learner draws for his own answer of it, "340 N at 25.0°"; empty where nothing is.
+    QString ownDrawn(int vector) const;
     /// Where a vector stands, in the widget's pixels; empty where it isn't drawn.
     QRect vectorRect(int vector) const;
 

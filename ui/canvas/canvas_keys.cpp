@@ -33,6 +33,7 @@ bool Canvas::Private::step(int by) {
         return false;
     }
     q.select(order[static_cast<std::size_t>(next)]);
+    sayOwnKeys();
     return true;
 }
 
@@ -124,7 +125,9 @@ bool Canvas::Private::forceKey(QKeyEvent* event) {
     switch (event->key()) {
     case Qt::Key_Delete:
     case Qt::Key_Backspace:
-        q.removeSelected();
+        if (!forgetOwn()) {
+            q.removeSelected();
+        }
         return true;
     case Qt::Key_Insert:
         q.addForce();

@@ -23,7 +23,7 @@ bool Canvas::Private::change(int vector, const QString& text, Nudged what, Chang
 void Canvas::nudgeMagnitude(int vector, int way, bool fine) {
     const Sketch& sketch = d->scene.sketch();
     const Force* was = forceAt(sketch, vector);
-    if (was == nullptr) {
+    if (was == nullptr || d->nudgeOwn(vector, Nudged::magnitude, way, fine)) {
         return;
     }
     if (!isGiven(was->magnitude)) {
@@ -43,7 +43,7 @@ void Canvas::nudgeMagnitude(int vector, int way, bool fine) {
 void Canvas::nudgeDirection(int vector, int way, bool fine) {
     const Sketch& sketch = d->scene.sketch();
     const Force* was = forceAt(sketch, vector);
-    if (was == nullptr) {
+    if (was == nullptr || d->nudgeOwn(vector, Nudged::direction, way, fine)) {
         return;
     }
     const std::optional<double> now = referredDirection(was->direction, sketch);

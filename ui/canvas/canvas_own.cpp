@@ -12,7 +12,11 @@ void Canvas::setOwnAnswer(OwnAnswer& answer) {
     d->scene.setOwnAnswer(&answer);
     connect(&answer, &OwnAnswer::beginning, this, [this] { d->ownAnswerBegins(); });
     connect(&answer, &OwnAnswer::modeChanged, this, [this] { d->ownAnswerChanged(); });
-    connect(&answer, &OwnAnswer::drawnChanged, this, qOverload<>(&QWidget::update));
+    connect(&answer, &OwnAnswer::asideChanged, this, [this] { d->refresh(); });
+    connect(&answer, &OwnAnswer::drawnChanged, this, [this] {
+        update();
+        d->announce();
+    });
     connect(&answer, &OwnAnswer::pointingChanged, this, [this] { d->pointingChanged(); });
     connect(&answer, &OwnAnswer::marked, this, [this] { d->ownDrawingChanged(); });
 }

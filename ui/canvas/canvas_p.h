@@ -84,6 +84,9 @@ public:
     void ownAnswerBegins();
     void ownAnswerChanged();
     void ownDrawingChanged();
+    bool nudgeOwn(int vector, Nudged what, int way, bool fine); ///< own_nudge.cpp
+    void sayOwnKeys();
+    bool forgetOwn();
     bool isPointing() const; ///< an angle is looked for
     void pointingChanged();
     bool pointWith(QPointF at, bool isPress); ///< false: none is looked for

@@ -40,7 +40,7 @@ void Canvas::Private::paintUnder(QPainter& painter) {
 void Canvas::Private::paintOver(QPainter& painter) {
     const Theme& look = themeOf(theme);
     const Feedback* feedback = gesture ? gesture->feedback() : nullptr;
-    paintOwnAnswer(painter, scene, look);
+    paintOwnAnswer(painter, scene, look, selected);
     paintPointable(painter, scene, look);
     if (feedback != nullptr && scene.options().values) {
         paintSnapMark(painter, scene.sheet(), *feedback, look);

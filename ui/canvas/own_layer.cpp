@@ -21,10 +21,12 @@ namespace {
 
 constexpr double kThin = 1.2, kHead = 9, kHeadSpread = 0.36; // pixels, pixels, radians either side
 constexpr double kLabel = 13;                                // points, as labels of the figure
+constexpr double kSelected = 4;                              // its ring of the keyboard, outside it
 constexpr double kRing = 7;                                  // of a tip that can be dragged
 constexpr double kBeside = 0.35;                             // radians: so near another arrow it is lost
 constexpr double kClear = 24;                                // points from a label: its own has room
 constexpr double kShortest = 40;                             // pixels: clear of the common point
+constexpr double kBeyond = 18;                               // points from a tip to its name
 constexpr double kInside = 30;                               // points from the sheet's edge
 constexpr double kFirstPart = 0.4;                           // of the longest given force
 constexpr double kFirstPixels = 120;                         // without one
@@ -53,30 +55,46 @@ bool isOnLabel(const std::vector<SheetLabel>& labels, const Point& at) {
     });
 }
 
+bool isFree(const Scene& scene, const Eigen::Vector2d& tip) {
+    const View& view = scene.sheet().view();
+    const QRectF room = QRectF(0, 0, view.width, view.height).adjusted(kInside, kInside, -kInside, -kInside);
+    const Point at = view.toSheet(tip);
+    return room.contains(at.x, at.y) && !isOnLabel(labelsOn(scene.figure().list), at);
+}
+
+/// Of a given direction: in the sense in which it is given, whichever the answer has.
+Eigen::Vector2d placeAlong(const Scene& scene, const Eigen::Vector2d& unit, double length) {
+    const double shortest = kShortest / scene.sheet().pixelsPerUnit();
+    const Eigen::Vector2d name = kBeyond / scene.sheet().view().scale * unit; // where its own stands
+    for (const double size : {1.0, 0.65, 1.35, 1.7, 2.1})
+        if (const Eigen::Vector2d tip = size * length * unit;
+            size * length >= shortest && isFree(scene, tip) && isFree(scene, tip + name))
+            return tip;
+    return std::max(length, shortest) * unit;
+}
+
 /// Off the axis that the question counts from, where nothing else stands. Says nothing of the answer: it is
 /// made from what is given.
 Eigen::Vector2d firstPlace(const Scene& scene, VectorId vector, const std::vector<Eigen::Vector2d>& taken) {
     const Sketch& sketch = scene.sketch();
     const SheetView& sheet = scene.sheet();
-    const View& view = sheet.view();
     const double longest = longestGiven(sketch);
     const double length = longest > 0 ? kFirstPart * longest : kFirstPixels / sheet.pixelsPerUnit();
     const auto axis = unitVector(Direction{AngleForm{0}, {}}, sketch);
     const Eigen::Vector2d along =
         length * (axis ? Eigen::Vector2d(double(axis->cos), double(axis->sin)) : Eigen::Vector2d(1, 0));
-    const QRectF room = QRectF(0, 0, view.width, view.height).adjusted(kInside, kInside, -kInside, -kInside);
-    const std::vector<SheetLabel> labels = labelsOn(scene.figure().list);
+    if (const Force* force = forceAt(sketch, indexOf(vector)))
+        if (const auto unit = unitVector(force->direction, sketch))
+            return placeAlong(scene, {double(unit->cos), double(unit->sin)}, length);
     std::optional<Eigen::Vector2d> anywhere; // long enough to be taken
     for (const double size : {1.0, 0.65}) {
         for (const double degrees : {70.0, 100.0, -70.0, -100.0, 130.0, -130.0, 160.0, -160.0, 40.0, -40.0}) {
             const Eigen::Vector2d place =
                 scene.ownAnswer()->held(vector, turned(size * along, degrees * std::numbers::pi / 180));
-            const Point at = view.toSheet(place);
             const auto isNear = [&](const Eigen::Vector2d& other) { return isBeside(place, other); };
             if (std::hypot(place.x(), place.y()) * sheet.pixelsPerUnit() < kShortest)
                 continue;
-            if (room.contains(at.x, at.y) && std::none_of(taken.begin(), taken.end(), isNear) &&
-                !isOnLabel(labels, at))
+            if (isFree(scene, place) && std::none_of(taken.begin(), taken.end(), isNear))
                 return place;
             anywhere = anywhere ? anywhere : place;
         }
@@ -118,8 +136,13 @@ public:
         m_font.setPixelSize(static_cast<int>(std::lround(kLabel * scene.sheet().pixelsPerPoint())));
     }
 
-    void tip(const OwnTip& own) {
+    void tip(const OwnTip& own, bool isSelected) {
         const QColor colour = roleColour(own.vector);
+        if (isSelected) {
+            m_painter.setPen(QPen(colour, 2 * kThin));
+            m_painter.setBrush(m_theme.highlight);
+            m_painter.drawEllipse(m_scene.sheet().toPixels(own.tip), kRing + kSelected, kRing + kSelected);
+        }
         pen(own.isDrawn ? colour : m_theme.construction, own.isDrawn ? Qt::SolidLine : Qt::DotLine);
         if (own.isDrawn)
             arrow(own.tip);
@@ -205,14 +228,14 @@ std::vector<OwnTip> ownTips(const Scene& scene) {
     return tips;
 }
 
-void paintOwnAnswer(QPainter& painter, const Scene& scene, const Theme& theme) {
+void paintOwnAnswer(QPainter& painter, const Scene& scene, const Theme& theme, int selected) {
     const OwnAnswer* answer = scene.ownAnswer();
     if (answer == nullptr)
         return;
     OwnPainter own(painter, scene, theme);
     paintMarked(painter, scene, *answer, theme);
     for (const OwnTip& tip : ownTips(scene))
-        own.tip(tip);
+        own.tip(tip, indexOf(tip.vector) == selected);
 }
 
 OwnTipGesture::OwnTipGesture(GestureContext context, OwnAnswer& answer, const DrawnVector& drawn,
@@ -232,6 +255,12 @@ void OwnTipGesture::move(const Pointer& pointer) {
     m_feedback.name = nameOf(m_context.scene, vector);
     m_feedback.readout = words::place(polar.magnitude, polar.referred, m_context.scene.sketch());
     m_feedback.tip = tip;
+}
+
+/// Where the magnitude is given the tip goes round a circle, and more sheet doesn't help.
+bool OwnTipGesture::reaches(Qt::KeyboardModifiers) const {
+    const Force* force = forceAt(m_context.scene.sketch(), m_drawn.vector);
+    return m_moved && force != nullptr && !isGiven(force->magnitude);
 }
 
 void OwnTipGesture::cancel() {

@@ -16,7 +16,8 @@ constexpr double kLeastZoom = 0.02;
 } // namespace
 
 OwnAnswer* Scene::ownAnswer() const {
-    return m_ownAnswer != nullptr && m_ownAnswer->isOn() ? m_ownAnswer : nullptr;
+    const bool isAsked = m_ownAnswer != nullptr && m_ownAnswer->isOn() && !m_ownAnswer->standsAside();
+    return isAsked ? m_ownAnswer : nullptr;
 }
 
 FigureOptions Scene::options() const {
@@ -207,8 +208,26 @@ Seen Scene::seen() const {
 
 View Scene::fitted() const {
     const Result& r = result();
-    return fittedView(r.sketch, r.solved, r.construction, options(), m_sheet.view().width,
-                      m_sheet.view().height, &m_measure);
+    const View full = fittedView(r.sketch, r.solved, r.construction, options(), m_sheet.view().width,
+                                 m_sheet.view().height, &m_measure);
+    std::vector<Eigen::Vector2d> points = ownDrawn();
+    if (points.empty())
+        return full;
+    points.emplace_back(0, 0);
+    for (const DrawnVector& drawn : drawnVectors(*this))
+        points.push_back(drawn.tip);
+    constexpr double kInside = 24;
+    return broughtIn(full, points, kInside);
+}
+
+std::vector<Eigen::Vector2d> Scene::ownDrawn() const {
+    std::vector<Eigen::Vector2d> tips;
+    const OwnAnswer* answer = ownAnswer();
+    if (answer != nullptr)
+        for (const VectorId vector : answer->drawable())
+            if (const auto tip = answer->drawn(vector))
+                tips.push_back(*tip);
+    return tips;
 }
 
 Scene::Shown Scene::shown() const {

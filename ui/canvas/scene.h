@@ -87,6 +87,7 @@ private:
     enum Hold { fittedAlone, drawnOn, chosen };
     Seen seen() const;
     View fitted() const;
+    std::vector<Eigen::Vector2d> ownDrawn() const; ///< tips of the learner's own answer
     bool leavesSheet() const;
     void setScale(double scale); ///< the common point stays
 

@@ -171,8 +171,10 @@ std::optional<TypedForce> readLimit(const At& force, const Sketch& sheet) {
     const auto at = force.maybe("limit");
     if (!isThere(at))
         return std::nullopt;
-    if (!at->is(Kind::object))
-        return TypedForce{numberIn(*at, ", or a value and its unit"), sheet.forceUnit, {}};
+    if (!at->is(Kind::object) && !at->is(Kind::number))
+        refuseKind(*at, "write a number, or {\"value\": 10, \"unit\": \"kN\"}");
+    if (at->is(Kind::number))
+        return TypedForce{numberIn(*at), sheet.forceUnit, {}};
     requireHarmlessKeys(*at, KeyPlace::limit);
     const double value = numberIn(at->require("value", "write the most that the force may be"));
     const auto unit = unitIn(*at, true, loadUnitFrom, loadUnitNames());

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/explain/explain.h"
+#include "ui/document/provenance.h"
 #include "ui/document/sketch_document.h"
 
 #include <QByteArray>
@@ -14,7 +15,9 @@ inline constexpr int kReportVersion = 1;
 /// from its axis in its sense in (-half turn, half turn], x and y along the sheet's axes.
 QByteArray reportJson(const Result& result, const ExplainOptions& options = {});
 
-/// UTF-8, at most about 80 columns, every answer in turn.
-QByteArray reportText(const Result& result, const ExplainOptions& options = {});
+/// UTF-8, at most about 80 columns, every answer in turn; at its end the record, where it is told whence it
+/// comes.
+QByteArray reportText(const Result& result, const ExplainOptions& options = {},
+                      const std::optional<Provenance>& from = {});
 
 } // namespace tailpoint

@@ -23,12 +23,20 @@ JsonValue names(const std::vector<std::string>& texts) {
     return jsonList(std::move(items));
 }
 
+/// Of a direction as the report has it, in the sheet's sense, in which a bearing may not count.
+std::optional<Tolerance> reportedTolerance(const Direction& given, const Sketch& sketch) {
+    if (!given.tolerance || given.tolerance->percent)
+        return given.tolerance;
+    const Margins margins = marginsOf(given, sketch);
+    return Tolerance{margins.plus, margins.minus, false};
+}
+
 /// "plusMinus": {"magnitude": 5, "direction": 0.5}, and the other keys alike.
-void addTolerances(JsonValue& out, const Force& given) {
+void addTolerances(JsonValue& out, const Force& given, const Sketch& sketch) {
     for (const char* key : {"plusMinus", "plusMinusPercent", "plus", "minus"}) {
         std::vector<JsonMember> values;
-        for (const auto& [name, tolerance] :
-             {std::pair("magnitude", given.magnitude.tolerance), {"direction", given.direction.tolerance}})
+        for (const auto& [name, tolerance] : {std::pair("magnitude", given.magnitude.tolerance),
+                                              {"direction", reportedTolerance(given.direction, sketch)}})
             for (const JsonMember& member : toleranceMembers(tolerance))
                 if (member.key == key)
                     values.push_back({name, member.value});
@@ -67,7 +75,7 @@ JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch
                     {"y", jsonNumber(solved.vector.y())},
                     {"text", jsonObject({{"magnitude", jsonText(shownMagnitude(solved, given, sketch))},
                                          {"direction", jsonText(shownDirection(solved, given, sketch))}})}});
-    addTolerances(out, given);
+    addTolerances(out, given, sketch);
     addStated(out, given);
     return out;
 }
@@ -191,8 +199,8 @@ void addGiven(JsonValue& out, const WorkedQuantity& quantity, const Sketch& sket
     if (!hasVector(sketch, vector)) // known forces added up
         return;
     const Force& force = vectorOf(sketch, vector);
-    for (JsonMember& member :
-         toleranceMembers(isMagnitude ? force.magnitude.tolerance : force.direction.tolerance))
+    for (JsonMember& member : toleranceMembers(isMagnitude ? force.magnitude.tolerance
+                                                           : reportedTolerance(force.direction, sketch)))
         out.members.push_back(std::move(member));
 }
 

@@ -90,23 +90,25 @@ std::string givenDirection(const Force& force, const Sketch& sketch) {
                : shownWithTolerance(force.direction, sketch);
 }
 
-/// What else is to be said of a given force: nothing, or what was stated in a unit of its own, or that only
-/// its line is meant.
-std::string givenNote(const Force& force, const Sketch& sketch) {
-    std::string note;
-    const auto add = [&](const std::string& what) { note += (note.empty() ? "" : ", ") + what; };
+std::vector<std::string> givenRow(const Force& force, const Sketch& sketch) {
+    return {force.name, givenMagnitude(force, sketch), givenDirection(force, sketch),
+            force.lineOfActionOnly ? "line of action only" : ""};
+}
+
+/// What there is no room for in a row: what was stated in a unit of its own, and what bounds the vector.
+std::string givenNotes(const Force& force, const Sketch& sketch) {
+    std::string notes;
+    const auto add = [&](const std::string& what) { notes += (notes.empty() ? "" : ", ") + what; };
     if (hasOwnUnit(force.magnitude))
         add(statedMagnitude(force.magnitude, sketch));
     if (hasOwnUnit(force.direction))
         add(statedDirection(force.direction, sketch));
-    if (force.lineOfActionOnly)
-        add("line of action only");
-    return note;
-}
-
-std::vector<std::string> givenRow(const Force& force, const Sketch& sketch) {
-    return {force.name, givenMagnitude(force, sketch), givenDirection(force, sketch),
-            givenNote(force, sketch)};
+    if (force.limit)
+        add("at most " + shownAsTyped(*force.limit));
+    if (force.permitted)
+        add("within " + shownAngle(force.permitted->within, sketch, Origin::typed) + " of " +
+            shownAngle(force.permitted->axis, sketch, Origin::typed));
+    return notes.empty() ? notes : paragraph(force.name + ": " + notes);
 }
 
 std::string givenText(const Sketch& sketch) {
@@ -118,8 +120,12 @@ std::string givenText(const Sketch& sketch) {
         rows.push_back(givenRow(sketch.sum, sketch));
         rows.back()[0] += ", resultant";
     }
+    std::string notes;
+    for (const Force& force : sketch.forces)
+        notes += givenNotes(force, sketch);
+    notes += givenNotes(sketch.sum, sketch);
     return heading("Given") + paragraph("directions " + referenceWords(sketch.reference)) + table(rows) +
-           (equilibrium ? paragraph("in equilibrium: ΣF = 0") : std::string());
+           notes + (equilibrium ? paragraph("in equilibrium: ΣF = 0") : std::string());
 }
 
 bool isFound(const SolvedForce& force) {
@@ -358,7 +364,8 @@ std::string unansweredText(const Result& result, const ExplainOptions& options) 
 
 } // namespace
 
-QByteArray reportText(const Result& result, const ExplainOptions& options) {
+QByteArray reportText(const Result& result, const ExplainOptions& options,
+                      const std::optional<Provenance>& from) {
     const Sketch& sketch = result.sketch;
     std::string out = titleText(sketch) + givenText(sketch);
     out += heading("Find") + paragraph(plain(question(sketch)));
@@ -373,6 +380,11 @@ QByteArray reportText(const Result& result, const ExplainOptions& options) {
     }
     if (needsCaution(sketch))
         out += heading("Caution") + paragraph(std::string(cautionLine()));
+    if (from) {
+        out += heading("Record");
+        for (const std::string& line : recordLines(sketch, *from))
+            out += paragraph(line);
+    }
     return QByteArray::fromStdString(out);
 }
 

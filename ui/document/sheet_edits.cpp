@@ -167,7 +167,8 @@ bool sumHasDirection(const Result& result) {
 } // namespace
 
 double tidied(double value) {
-    const double near = roundedToFigures(value, 14);
+    constexpr int kFigures = 12; // with more, a number comes by chance so near to one that it is moved
+    const double near = roundedToFigures(value, kFigures);
     return std::abs(value - near) <= 1e-15 * std::abs(value) ? near : value;
 }
 

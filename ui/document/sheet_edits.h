@@ -20,7 +20,7 @@ Sketch withReference(const Sketch& sketch, Reference reference, Numbers numbers)
 /// The same masses, with the weights that they have where g is `gravity` (m/s2).
 Sketch withGravity(const Sketch& sketch, double gravity);
 
-/// The double nearest to a decimal of 14 digits, where `value` is within a few u of it: takes the dust off a
+/// The double nearest to a decimal of 12 digits, where `value` is within a few u of it: takes the dust off a
 /// number that was converted there and back.
 double tidied(double value);
 

@@ -11,9 +11,9 @@ namespace tailpoint {
 
 inline constexpr std::string_view kSketchFormat = "tailpoint-sketch";
 
-inline constexpr std::array<std::string_view, 13> kSketchKeys{
-    "format",   "version", "title",  "units", "reference", "figures", "moreAfterOne",
-    "decimals", "gravity", "forces", "sum",   "smallest",  "caution"};
+inline constexpr std::array<std::string_view, 16> kSketchKeys{
+    "format",  "version", "title", "units",    "reference", "figures", "moreAfterOne", "decimals",
+    "gravity", "forces",  "sum",   "smallest", "caution",   "drawn",   "checked",      "revision"};
 inline constexpr std::array<std::string_view, 8> kForceKeys{
     "name", "magnitude", "direction", "sense", "limit", "permitted", "label", "directionLabel"};
 inline constexpr std::array<std::string_view, 2> kLimitKeys{"value", "unit"};

@@ -81,6 +81,15 @@ Opaque unknownKeysOfFile(const At& file) {
                          {{"units", KeyPlace::units}, {"reference", KeyPlace::reference}});
 }
 
+TitleBlock readTitleBlock(const At& file) {
+    TitleBlock block;
+    for (const auto& [key, entry] : {std::pair{"drawn", &block.drawn}, std::pair{"checked", &block.checked},
+                                     std::pair{"revision", &block.revision}})
+        if (const auto at = file.maybe(key); at && !at->is(Kind::null))
+            *entry = textIn(*at, "write it in double quotes");
+    return block;
+}
+
 Sketch readFile(const At& file) {
     requireObject(file, "a sketch is an object and begins with {");
     requireVersion(file);
@@ -88,6 +97,7 @@ Sketch readFile(const At& file) {
     Sketch sketch;
     if (const auto title = file.maybe("title"))
         sketch.title = textIn(*title, "write the title in double quotes");
+    sketch.titleBlock = readTitleBlock(file);
     readUnits(file.require("units", "write \"units\": {\"force\": \"N\", \"angle\": \"deg\"}"), sketch);
     sketch.reference = readReference(file.maybe("reference"));
     if (const auto figures = file.maybe("figures"))

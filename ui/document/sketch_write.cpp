@@ -145,6 +145,11 @@ Members question(const Sketch& sketch) {
         members.push_back({"smallest", jsonText(*sketch.smallest)});
     if (sketch.caution)
         members.push_back({"caution", jsonTruth(true)});
+    const TitleBlock& block = sketch.titleBlock;
+    for (const auto& [key, entry] : {std::pair{"drawn", &block.drawn}, std::pair{"checked", &block.checked},
+                                     std::pair{"revision", &block.revision}})
+        if (!entry->empty())
+            members.push_back({key, jsonText(*entry)});
     return members;
 }
 

@@ -180,7 +180,8 @@ std::vector<Kept> handoutGroups(const Handout& handout, const DisplayList& figur
         out.prose(handout.given.sentence, kHandoutText, 0, 6);
     if (handout.given.table)
         out.table(*handout.given.table, 0);
-    out.prose(proseOf(handout.question), kHandoutText, 0, 4);
+    if (!handout.question.empty())
+        out.prose(proseOf(handout.question), kHandoutText, 0, 4);
     if (!figure.groups.empty())
         out.figure(figure);
     out.parts(handout);
@@ -188,6 +189,10 @@ std::vector<Kept> handoutGroups(const Handout& handout, const DisplayList& figur
         out.legs(legs);
     if (!handout.caution.empty())
         out.caution(handout.caution);
+    if (!handout.record.empty())
+        out.begin(14);
+    for (const std::string& line : handout.record)
+        out.prose(inProse(line), kNote, 0, 2).ink = Ink::quiet;
     return out.take();
 }
 

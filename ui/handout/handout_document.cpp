@@ -1,6 +1,7 @@
 #include "ui/handout/handout_document.h"
 
 #include "core/explain/caution.h"
+#include "ui/practice/problem_file.h"
 #include "ui/render/render.h"
 #include "ui/render/tikz.h"
 
@@ -108,8 +109,12 @@ Handout handoutOf(const Result& result, const HandoutChoice& choice, double divi
         options.division = division;
     Handout handout;
     handout.title = result.sketch.title;
-    handout.given = statement(result.sketch);
-    handout.question = question(result.sketch);
+    if (const std::string words = choice.ownWords ? wordsOf(result.sketch) : std::string(); !words.empty()) {
+        handout.given.sentence = inProse(words);
+    } else {
+        handout.given = statement(result.sketch);
+        handout.question = question(result.sketch);
+    }
     if (choice.solution) {
         handout.answers = workedAnswers(result, options);
         handout.legs = legsOfAnswers(result);
@@ -117,6 +122,8 @@ Handout handoutOf(const Result& result, const HandoutChoice& choice, double divi
     handout.solution = choice.solution;
     if (needsCaution(result.sketch))
         handout.caution = cautionLine();
+    if (choice.from && choice.solution)
+        handout.record = recordLines(result.sketch, *choice.from);
     return handout;
 }
 

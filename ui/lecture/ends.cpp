@@ -24,7 +24,7 @@ void addCaution(Step& step, const Sketch& sketch) {
 Step opening(const Sketch& sketch) {
     Step step;
     step.key = StepKey::question;
-    step.title = sketch.title.empty() ? Told::tr("Forces on a point").toStdString() : sketch.title;
+    step.title = Told::tr("The question").toStdString(); // the sheet's title block has its title
     step.reasoning.push_back(proseOf(question(sketch)));
     addCaution(step, sketch);
     step.stage = Stage::given;

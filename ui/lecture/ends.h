@@ -5,7 +5,7 @@
 
 namespace tailpoint {
 
-/// The title and what is asked, beside the bare given forces.
+/// What is asked, beside the bare given forces.
 Step opening(const Sketch& sketch);
 /// The answer, or both.
 Step closing(const Sketch& sketch, std::vector<Prose> answers);

@@ -5,6 +5,7 @@
 #include "ui/style/theme.h"
 
 #include <QWidget>
+#include <utility>
 
 namespace tailpoint {
 
@@ -12,6 +13,13 @@ class KeySheet : public QWidget {
     Q_OBJECT
 public:
     explicit KeySheet(QWidget* parent);
+    /// What has keys of its own now.
+    struct Kind {
+        bool voting = false, lesson = false;
+        bool notes = false; ///< of a lesson, for who speaks: offered here
+    };
+    void setKind(const Kind& kind);
+    QString text() const; ///< all rows, "key: what it does"
     void setTheme(const Theme& theme);
     /// Over its parent's middle; as large as fits.
     void place(const Measures& measures);
@@ -22,7 +30,12 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    using Row = std::pair<QString, QString>;
+    QList<Row> rows() const;
+    QSizeF columnsOf(double pixels) const;
+    QSizeF sizeOf(double pixels) const;
     const Theme* m_theme;
+    Kind m_kind;
     double m_size = 16;
     bool m_fits = true;
 };

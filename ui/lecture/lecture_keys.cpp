@@ -2,6 +2,7 @@
 #include "ui/canvas/canvas.h"
 #include "ui/lecture/column.h"
 #include "ui/lecture/key_sheet.h"
+#include "ui/lecture/lecture_notes.h"
 #include "ui/lecture/lecture_view.h"
 #include "ui/lecture/vote_board.h"
 
@@ -95,8 +96,14 @@ bool LectureView::showKey(QKeyEvent* event) {
         setMoves(!m_moves);
         emit movesChosen(m_moves);
         return true;
+    case Qt::Key_S:
+        if (m_speakers)
+            showNotes(!showsNotes());
+        return true;
     case Qt::Key_F1:
     case Qt::Key_Question:
+        m_keys->setKind({isVoting(), isInLesson(), m_speakers.has_value()});
+        m_keys->place(m_measures);
         m_keys->setVisible(!m_keys->isVisible());
         m_keys->raise();
         return true;

@@ -42,8 +42,10 @@ void LectureView::replan() {
         }
     m_beat = std::min(m_beat, m_stops[m_stop].lastBeat());
     m_peeks = m_peeks && m_stop + 1 < m_stops.size();
-    if (isVoting())
-        m_vote->setPolls(pollsOf(m_document.sketch()));
+    if (isVoting()) {
+        beginVote();
+        placeSheet();
+    }
     show(false);
 }
 

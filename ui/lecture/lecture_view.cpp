@@ -4,9 +4,11 @@
 #include "ui/canvas/canvas.h"
 #include "ui/lecture/column.h"
 #include "ui/lecture/key_sheet.h"
+#include "ui/lecture/lecture_notes.h"
 #include "ui/lecture/progress.h"
 #include "ui/lecture/screens.h"
 #include "ui/lecture/vote_board.h"
+#include "ui/lecture/vote_question.h"
 
 #include <QCloseEvent>
 #include <QGuiApplication>
@@ -21,7 +23,8 @@ namespace tailpoint {
 LectureView::LectureView(ThemeName theme, bool moves)
     : QWidget(nullptr, Qt::Window), m_theme(theme), m_moves(moves), m_canvas(new Canvas(m_document, this)),
       m_column(new LectureColumn(this)), m_progress(new LectureProgress(this)), m_keys(new KeySheet(this)),
-      m_vote(new VoteBoard(this)), m_cover(new QWidget(this)) {
+      m_vote(new VoteBoard(this)), m_question(new VoteQuestion(this)), m_lessonNotes(new LectureNotes(this)),
+      m_cover(new QWidget(this)) {
     setObjectName(QStringLiteral("lecture"));
     setAttribute(Qt::WA_QuitOnClose, false); // the program ends with its window
     setAttribute(Qt::WA_OpaquePaintEvent);
@@ -43,9 +46,11 @@ LectureView::~LectureView() {
 }
 
 void LectureView::begin(const Result& result, ConstructionKind construction, const ExplainOptions& options,
-                        QScreen* screen) {
-    const bool same = !m_stops.empty() && result.sketch == m_plan && result.chosen == m_planned;
-    const std::size_t stop = same ? m_stop : 0, beat = same ? m_beat : 0;
+                        QScreen* screen, std::optional<LecturePlace> at) {
+    const bool same = !m_stops.empty() && result.sketch == m_plan && result.chosen == m_planned &&
+                      isInLesson() == m_isPartPlanned;
+    const LecturePlace from = at.value_or(same ? place() : LecturePlace());
+    m_isPartPlanned = isInLesson();
     m_plan = result.sketch;
     m_planned = result.chosen;
     m_figure.construction =
@@ -55,26 +60,34 @@ void LectureView::begin(const Result& result, ConstructionKind construction, con
     m_cover->hide();
     m_keys->hide();
     m_vote->hide();
+    m_question->hide();
+    m_column->setVisible(true); // a vote that was left stood in its place
+    m_voted.reset();
     m_progress->setCaution(needsCaution(m_plan));
-    if (m_measures.height > 0) // else by its first size
+    if (m_measures.height > 0) { // else by its first size
         placeColumn();
+        placeSheet();
+    }
     takeScreen(screen);
     m_replanning = true; // below, at once
     m_document.replace(m_plan, QString());
     m_document.choose(m_planned);
     m_replanning = false;
     m_stops = planOf(m_document.result(), m_figure, m_options);
-    m_stop = std::min(stop, m_stops.size() - 1);
-    m_beat = std::min(beat, m_stops[m_stop].lastBeat());
+    m_stop = std::min(from.stop, m_stops.size() - 1);
+    m_beat = std::min(from.beat, m_stops[m_stop].lastBeat());
     anchor();
     show(false);
     m_canvas->fit();
     m_canvas->setFocus();
 }
 
-void LectureView::setPart(std::size_t index, std::size_t count) {
+void LectureView::setPart(std::size_t index, std::size_t count, std::optional<QString> notes) {
     m_part = index;
     m_parts = count;
+    m_speakers = std::move(notes);
+    m_lessonNotes->setNotes(m_speakers.value_or(QString()));
+    showNotes(showsNotes() && m_speakers.has_value());
 }
 
 bool LectureView::isChanged() const {
@@ -82,8 +95,7 @@ bool LectureView::isChanged() const {
 }
 
 FigureOptions LectureView::figureNow() const {
-    const Stop& first = m_stops.front();
-    FigureOptions options = isVoting() ? first.figureAt(first.lastBeat()) : m_stops[m_stop].figureAt(m_beat);
+    FigureOptions options = isVoting() ? questionFigure() : m_stops[m_stop].figureAt(m_beat);
     options.style = m_figure.style;
     options.values = !m_hidesNumbers;
     if (m_other)

@@ -17,9 +17,16 @@ class QScreen;
 namespace tailpoint {
 
 class Canvas;
+class LectureNotes;
 class LectureProgress;
 class KeySheet;
 class VoteBoard;
+class VoteQuestion;
+
+/// Where a lecture stands: the stop, and how much of it is read out.
+struct LecturePlace {
+    std::size_t stop = 0, beat = 0;
+};
 
 /// A window of its own; hidden until begin(). Object name "lecture".
 class LectureView : public QWidget {
@@ -28,18 +35,22 @@ public:
     explicit LectureView(ThemeName theme, bool moves);
     ~LectureView() override;
 
-    /// Takes a copy of the sketch and shows it on `screen`. The same sketch as last time goes on where it
-    /// was.
+    /// Takes a copy of the sketch and shows it on `screen`, at that place; without one the same sketch as
+    /// last time goes on where it was, and another begins at its first step.
     void begin(const Result& result, ConstructionKind construction, const ExplainOptions& options,
-               QScreen* screen);
+               QScreen* screen, std::optional<LecturePlace> at = std::nullopt);
 
-    /// Which sketch of a lesson this is, from 0; of 0: no lesson. Kept until it is set again.
-    void setPart(std::size_t index, std::size_t count);
+    /// Which sketch of a lesson this is, from 0; of 0: no lesson. `notes`: offered on a key here (empty:
+    /// there are none of this sketch); without a value the window alone has them. Kept until it is set again.
+    void setPart(std::size_t index, std::size_t count, std::optional<QString> notes = std::nullopt);
 
     // Where it stands.
     const std::vector<Stop>& stops() const { return m_stops; }
     std::size_t stop() const { return m_stop; }
     std::size_t beat() const { return m_beat; }
+    LecturePlace place() const { return {m_stop, m_beat}; }
+    bool isInLesson() const { return m_parts > 0; }
+    bool showsNotes() const; ///< those for who speaks
     bool isBlank() const { return m_blank; }
     bool hidesNumbers() const { return m_hidesNumbers; }
     bool showsNextTitle() const { return m_peeks; }
@@ -96,8 +107,12 @@ private:
     void end();
     void takeScreen(QScreen* screen);
     void placeColumn();
+    void placeSheet();
+    void showNotes(bool on);
+    void beginVote();
     void screenGone(QScreen* screen);
     FigureOptions figureNow() const;
+    FigureOptions questionFigure() const;
 
     SketchDocument m_document;
     Sketch m_plan;
@@ -115,14 +130,19 @@ private:
     ThemeName m_theme;
     bool m_moves;
     std::size_t m_part = 0, m_parts = 0; ///< of a lesson
+    bool m_isPartPlanned = false;        ///< what is shown is a lesson's
+    std::optional<QString> m_speakers;   ///< the part's notes, where they are offered here
     Measures m_measures;
     Canvas* m_canvas;
     LectureColumn* m_column;
     LectureProgress* m_progress;
     KeySheet* m_keys;
     VoteBoard* m_vote;
-    std::uint32_t m_twins = 0; ///< how many were made
-    QWidget* m_cover;          ///< blank
+    VoteQuestion* m_question;      ///< over the sheet while there is a vote
+    LectureNotes* m_lessonNotes;   ///< under it, on a key
+    std::optional<Sketch> m_voted; ///< whose question the board has
+    std::uint32_t m_twins = 0;     ///< how many were made
+    QWidget* m_cover;              ///< blank
 };
 
 } // namespace tailpoint

@@ -4,8 +4,10 @@
 #include "ui/canvas/canvas.h"
 #include "ui/lecture/column.h"
 #include "ui/lecture/key_sheet.h"
+#include "ui/lecture/lecture_notes.h"
 #include "ui/lecture/progress.h"
 #include "ui/lecture/vote_board.h"
+#include "ui/lecture/vote_question.h"
 
 #include <QCloseEvent>
 #include <QGuiApplication>
@@ -49,6 +51,8 @@ void LectureView::setTheme(ThemeName name) {
     m_progress->setTheme(theme);
     m_keys->setTheme(theme);
     m_vote->setTheme(theme);
+    m_question->setTheme(theme);
+    m_lessonNotes->setTheme(theme);
     QPalette ground = m_cover->palette();
     ground.setColor(QPalette::Window, theme.sheet);
     m_cover->setPalette(ground);
@@ -64,10 +68,9 @@ void LectureView::setMoves(bool on) {
 void LectureView::resizeEvent(QResizeEvent*) {
     m_measures = measuresOf(size());
     m_figure.style = m_measures.figure(logicalDpiY() / 72.0);
-    const int column = qRound(m_measures.column);
     m_progress->setMeasures(m_measures);
     placeColumn();
-    m_canvas->setGeometry(column, 0, width() - column, height());
+    placeSheet();
     QFont readout = sansFont();
     readout.setPointSizeF(m_measures.sans * 72 / logicalDpiY());
     m_canvas->setFont(readout);
@@ -87,6 +90,26 @@ void LectureView::placeColumn() {
     m_vote->setGeometry(m_column->geometry());
     m_vote->setMeasures(m_measures);
     m_progress->setGeometry(0, height() - foot, column, foot);
+}
+
+/// Between the question over it, while there is a vote, and the notes under it.
+void LectureView::placeSheet() {
+    const int column = qRound(m_measures.column), wide = width() - column;
+    const int top = isVoting() ? m_question->lay(m_measures, wide) : 0;
+    const int foot = showsNotes() ? m_lessonNotes->lay(m_measures, wide) : 0;
+    m_question->setGeometry(column, 0, wide, top);
+    m_lessonNotes->setGeometry(column, height() - foot, wide, foot);
+    m_canvas->setGeometry(column, top, wide, height() - top - foot);
+}
+
+bool LectureView::showsNotes() const {
+    return m_lessonNotes->isVisibleTo(this);
+}
+
+void LectureView::showNotes(bool on) {
+    m_lessonNotes->setVisible(on);
+    if (m_measures.height > 0)
+        placeSheet();
 }
 
 void LectureView::paintEvent(QPaintEvent*) {

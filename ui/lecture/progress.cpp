@@ -74,7 +74,7 @@ QFont LectureProgress::font() const {
 QString LectureProgress::text() const {
     if (m_changed)
         return tr("U: back to the plan");
-    return m_lessonPart.isEmpty() ? tr("F1 keys") : m_lessonPart;
+    return m_lessonPart.isEmpty() ? tr("F1 keys") : tr("%1 \u00B7 F1 keys").arg(m_lessonPart);
 }
 
 bool LectureProgress::cautionFits() const {

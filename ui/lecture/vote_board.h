@@ -18,11 +18,11 @@ public:
     void setMeasures(const Measures& measures);
     void setTheme(const Theme& theme);
 
-    /// Begins anew with the first asked quantity. Without polls the board says so.
+    /// Begins anew with the first asked quantity. Without polls the board says so. What was voted is gone.
     void setPolls(std::vector<Poll> polls);
     /// True where the board knew the key.
     bool takeKey(QKeyEvent* event);
-    void goOn();
+    void goOn(); ///< a vote without votes is closed at the second asking
     void goBack();
     void setTwinFailed(bool failed); ///< no other numbers were found: says so until the next key
 
@@ -31,13 +31,25 @@ public:
     const Poll& poll() const { return m_polls[m_poll]; }
     const Ballot& ballot() const { return m_ballots[m_poll]; }
     std::size_t chosen() const { return m_chosen; } ///< row that takes digits
+    /// What stands at the right of a row: the count that is being typed; of the others only that there is
+    /// one.
+    QString countText(std::size_t row) const;
     /// Once the second vote is closed: the wrong choice whose reason is shown in place of the shares.
     std::optional<std::size_t> reason() const { return m_reason; }
     bool hasNone() const { return m_none; }
     /// What may be read now, for assistive technology.
     QString plainText() const;
-    double lowest() const { return m_lowest; } ///< of what was painted last, pixels: for the tests
-    double keysTop() const;                    ///< where its keys are told, below all else
+    QString keysText() const; ///< as told below
+
+    // Of what was painted last, pixels: for the tests.
+    double lowest() const { return m_lowest; }
+    double widest() const { return m_widest; }
+    double keysTop() const; ///< where its keys are told, below all else
+    /// Top and bottom of a row's words and, once the vote is closed, of its share in figures.
+    struct RowSeen {
+        QRectF words, share, bars;
+    };
+    const std::vector<RowSeen>& rowsSeen() const { return m_rowsSeen; }
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -47,26 +59,54 @@ private:
         Working working;
         bool isRight = false;
     };
+    /// How tightly the board is set: what its room allows.
+    struct Room {
+        bool asked = true; ///< what is asked, in words
+        double air = 1;    ///< between the rows
+    };
     static std::vector<std::vector<Line>> layoutsOf(const PollChoice& choice);
     Ballot& current() { return m_ballots[m_poll]; }
+    bool isSecond() const { return ballot().phase() == Ballot::Phase::second; }
+    bool isClosed() const { return ballot().phase() == Ballot::Phase::closed; }
+    bool isRight(std::size_t row) const {
+        return row < poll().choices.size() && poll().choices[row].isRight();
+    }
     std::size_t rows() const { return poll().choices.size() + (m_none ? 1 : 0); }
+    bool isWrong(std::size_t row) const { return row < poll().choices.size() && !isRight(row); }
+    void begin();
     void choose(std::size_t row);
     std::vector<std::size_t> wrongByVotes() const;
     void turnReason(int by);
     void typeDigit(int digit);
+    void eraseDigit();
     void nextPoll();
     void toggleNone();
+    bool typesKey(int key);
+    bool movesKey(int key);
     void tell();
     QString rowText(std::size_t row) const;
     QString phaseText() const;
     QString votesText(bool second) const;
+    Prose keysProse() const;
     QFont font(double factor, bool bold = false) const;
-    void paintRow(QPainter& painter, std::size_t row, double& y) const;
-    void paintShares(QPainter& painter, std::size_t row, double y) const;
-    void paintAsked(QPainter& painter, const Formula& asked, double& y) const;
-    void paintReason(QPainter& painter, double& y, double bottom) const;
+
+    Setting setKeys() const;
+    Setting setHeading(const QString& value) const;
+    Setting setAsked() const;
+    double heightOf(const Room& room) const;
+    Room roomFor(double height) const;
+    double rowHeight(std::size_t row, const Room& room) const;
+    double wordsHeight(std::size_t row) const;
+    QString rowTold(std::size_t row) const;
+    double paintHeading(QPainter& painter, const QString& value, double y) const;
+    double paintWords(QPainter& painter, const QString& text, const QFont& font, const QColor& colour,
+                      double y) const;
+    void paintBoard(QPainter& painter, double bottom);
+    void paintRow(QPainter& painter, std::size_t row, const Room& room, double y);
+    void paintEntry(QPainter& painter, std::size_t row, const QRectF& box) const;
+    void paintShares(QPainter& painter, std::size_t row, double y, RowSeen& seen) const;
+    double paintReason(QPainter& painter, double y, double bottom) const;
     double paintKeys(QPainter& painter) const;
-    QString keysText() const;
 
     Measures m_measures;
     const Theme* m_theme;
@@ -76,7 +116,9 @@ private:
     std::optional<std::size_t> m_reason;
     bool m_none = false, m_fresh = true; ///< the next digit begins a new count
     bool m_twinFailed = false;
-    double m_lowest = 0;
+    bool m_asksOnce = false; ///< nobody has voted: goOn() goes on the next time
+    double m_lowest = 0, m_widest = 0;
+    std::vector<RowSeen> m_rowsSeen;
 };
 
 } // namespace tailpoint

@@ -1,6 +1,7 @@
 #include "ui/lesson/lesson.h"
 
 #include "ui/document/json_at.h"
+#include "ui/document/open_file.h"
 #include "ui/document/sketch_json.h"
 
 #include <QDir>
@@ -97,7 +98,55 @@ std::variant<Lesson, FileError> readLessonFile(const QString& path) {
     const auto bytes = readBytes(path, QStringLiteral("lesson"));
     if (const auto* error = std::get_if<FileError>(&bytes))
         return *error;
-    return readLesson(std::get<QByteArray>(bytes), QFileInfo(path).absolutePath());
+    auto read = readLesson(std::get<QByteArray>(bytes), QFileInfo(path).absolutePath());
+    if (auto* lesson = std::get_if<Lesson>(&read)) {
+        lesson->path = QFileInfo(path).absoluteFilePath();
+        lesson->digest = digestOf(std::get<QByteArray>(bytes));
+    }
+    return read;
+}
+
+namespace {
+
+/// How many bytes a value without parts takes where it begins at `offset`: a string or null.
+std::size_t lengthAt(std::string_view text, std::size_t offset) {
+    if (text[offset] != '"')
+        return std::string_view("null").size();
+    std::size_t at = offset + 1;
+    while (text[at] != '"')
+        at += text[at] == '\\' ? 2 : 1;
+    return at + 1 - offset;
+}
+
+/// The file's text with other notes for a part; a part without any gets them in front.
+std::string withNotes(std::string text, std::size_t part, const std::string& notes) {
+    const auto parsed = parseJson(text);
+    const JsonValue& value = std::get<JsonValue>(parsed).find("parts")->items[part];
+    if (const JsonValue* old = value.find("notes"))
+        text.replace(old->offset, lengthAt(text, old->offset), jsonString(notes));
+    else
+        text.insert(value.offset + 1, "\"notes\": " + jsonString(notes) + ", ");
+    return text;
+}
+
+} // namespace
+
+std::optional<FileError> saveNotes(Lesson& lesson, std::size_t part, const QString& notes) {
+    const auto read = readBytes(lesson.path, QStringLiteral("lesson"));
+    if (const auto* error = std::get_if<FileError>(&read))
+        return *error;
+    const auto& bytes = std::get<QByteArray>(read);
+    if (digestOf(bytes) != lesson.digest)
+        return FileError{{},
+                         QStringLiteral("was changed by another program since it was opened; copy the "
+                                        "notes and open the lesson again")};
+    const QByteArray changed =
+        QByteArray::fromStdString(withNotes(bytes.toStdString(), part, notes.toStdString()));
+    if (auto error = saveBytes(lesson.path, changed))
+        return error;
+    lesson.digest = digestOf(changed);
+    lesson.parts[part].notes = notes;
+    return std::nullopt;
 }
 
 } // namespace tailpoint

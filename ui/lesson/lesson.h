@@ -23,6 +23,8 @@ struct LessonPart {
 };
 struct Lesson {
     QString title;
+    QString path;                  ///< of its file; empty: it was read from bytes alone
+    QByteArray digest;             ///< of the file's bytes as they were read or written last
     std::vector<LessonPart> parts; ///< at least one
 };
 
@@ -32,5 +34,10 @@ inline constexpr std::size_t kMostParts = 200;
 /// and what is wrong with the sketch that it names.
 std::variant<Lesson, FileError> readLesson(const QByteArray& bytes, const QString& folder);
 std::variant<Lesson, FileError> readLessonFile(const QString& path);
+
+/// Writes other notes for a part into the lesson's file; every other byte of it stays. Refused where the file
+/// is not as it was read: nothing is written, and `lesson` stays as it was. Precondition: `lesson` has a path
+/// and the part.
+std::optional<FileError> saveNotes(Lesson& lesson, std::size_t part, const QString& notes);
 
 } // namespace tailpoint

@@ -120,7 +120,7 @@ private:
         m_rows += "</td></tr>\n";
         if (row.own && !row.own->remark.empty())
             appendNote(columns, "Points set by the marker: " + safe(row.own->remark));
-        if (!row.marking)
+        if (!row.fault.empty())
             appendNote(columns, "Line " + std::to_string(row.line) + ": " + safe(row.fault));
     }
 

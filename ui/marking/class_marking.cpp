@@ -99,12 +99,14 @@ std::variant<ClassMarking::Column, std::string> ClassMarking::columnOf(const std
         return Column{Kind::own, std::string(kOwnPointsColumn)};
     if (std::find(std::begin(kAddedColumns), std::end(kAddedColumns), name) != std::end(kAddedColumns))
         return Column{Kind::added, name};
+    if (name.size() > 2 && name.front() == '(' && name.back() == ')')
+        return Column{Kind::kept, name};
     if (name.empty())
         return "column " + std::to_string(index + 1) + " has no name; name a quantity of the question (" +
                namesOf(*m_marker) + ") or take the column out";
     return inMarks(name) +
            " is no quantity of this question; the first row names the columns: who, then any of " +
-           namesOf(*m_marker);
+           namesOf(*m_marker) + "; a column that is not to be marked has its name in parentheses";
 }
 
 std::optional<ClassFault> ClassMarking::readHead(const CsvRow& head) {
@@ -142,14 +144,26 @@ std::vector<const Answerable*> ClassMarking::answered() const {
 
 void ClassMarking::mark(const CsvRow& row, MarkedRow& marked) const {
     std::vector<std::string> answers;
-    for (std::size_t i = 0; i < row.cells.size() && i < m_all.size(); ++i)
-        if (m_all[i].kind == Kind::quantity && !trimmed(row.cells[i]).empty())
+    std::vector<UnreadValue> unread;
+    for (std::size_t i = 0; i < row.cells.size() && i < m_all.size(); ++i) {
+        if (m_all[i].kind != Kind::quantity || trimmed(row.cells[i]).empty())
+            continue;
+        const auto value = m_marker->read(m_all[i].name, row.cells[i]);
+        if (const auto* fault = std::get_if<AttemptFault>(&value)) {
+            unread.push_back({m_marker->named(m_all[i].name)->id, oneLine(trimmed(row.cells[i]))});
+            marked.fault += (marked.fault.empty() ? "" : "; ") + fault->message;
+        } else {
             answers.push_back(m_all[i].name + " = " + row.cells[i]);
-    const auto read = m_marker->read(answers);
-    if (const auto* fault = std::get_if<AttemptFault>(&read))
-        marked.fault = fault->message;
-    else
-        marked.marking = m_marker->mark(std::get<Attempt>(read));
+        }
+    }
+    auto read = m_marker->read(answers);
+    if (const auto* fault = std::get_if<AttemptFault>(&read)) { // one value, and two
+        marked.fault += (marked.fault.empty() ? "" : "; ") + fault->message;
+        return;
+    }
+    auto& attempt = std::get<Attempt>(read);
+    attempt.unread = std::move(unread);
+    marked.marking = m_marker->mark(attempt);
 }
 
 std::optional<CsvRow> ClassMarking::nextRow() {

@@ -24,7 +24,8 @@ struct MarkedRow {
     std::vector<std::string> cells; ///< of ClassMarking::columns(), as they stood
     std::vector<std::string> extra; ///< more cells than the first row has: what can't be read is kept too
     std::optional<Marking> marking; ///< empty: the row can't be read
-    std::string fault;              ///< then why, with the mend
+    /// Then why, with the mend; beside a marking, why a cell of it is `unread`.
+    std::string fault;
     std::optional<OwnPoints> own;
     double of = 0; ///< points that can be had
 
@@ -42,7 +43,7 @@ struct ClassFault {
 
 /// The first column says who, the others are quantities of the question, in any order. A column `override`
 /// has a marker's own points and a remark ("2: shown orally"). The columns that an output adds
-/// (kAddedColumns) are passed over.
+/// (kAddedColumns) are passed over; one whose head stands in parentheses is kept and not marked.
 class ClassMarking {
 public:
     static std::variant<ClassMarking, ClassFault> open(std::string_view text, const Marker& marker);
@@ -58,10 +59,10 @@ public:
     std::optional<MarkedRow> nextUnmarked();
 
 private:
-    enum class Kind { who, quantity, own, added };
+    enum class Kind { who, quantity, own, kept, added };
     struct Column {
         Kind kind = Kind::added;
-        std::string name; ///< of the quantity
+        std::string name; ///< of the quantity, or as the head has it
     };
     ClassMarking(CsvReader reader, const Marker& marker);
     std::optional<ClassFault> readHead(const CsvRow& head);

@@ -42,6 +42,8 @@ public:
         m_tally.add(row);
         std::string out = (row.who.empty() ? "line " + std::to_string(row.line) : oneLine(row.who)) + ": ";
         out += row.marking ? toText(*row.marking) : "unread: " + row.fault + '\n';
+        if (row.marking && !row.fault.empty())
+            out += "  unread: " + row.fault + '\n';
         if (row.own)
             out += "  override: " + pointsText(row.own->points) + " of " + pointsText(row.of) +
                    (row.own->remark.empty() ? "" : ": " + oneLine(row.own->remark, 400)) + '\n';

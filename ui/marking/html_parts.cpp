@@ -57,7 +57,7 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 10> kMeaning
      {"other", "wrong, and nothing known gives it"},
      {"missing", "not given"},
      {"incomplete", "not all that is asked is given"},
-     {"unread", "could not be read"}}};
+     {"unread", "could not be read, as a whole or in part"}}};
 
 } // namespace
 

@@ -23,9 +23,10 @@ public:
     std::string row(const MarkedRow& row) override {
         std::vector<std::string> cells = row.cells;
         const Finding* slip = row.firstSlip();
-        cells.insert(cells.end(), {std::string(row.verdict()), pointsText(row.points(), m_form.decimalMark()),
-                                   slip ? slip->id : std::string(),
-                                   slip ? toText(slip->sentence, Minus::ascii) : row.fault});
+        cells.insert(cells.end(),
+                     {std::string(row.verdict()), pointsText(row.points(), m_form.decimalMark()),
+                      slip ? slip->id : std::string(),
+                      slip && row.fault.empty() ? toText(slip->sentence, Minus::ascii) : row.fault});
         cells.insert(cells.end(), row.extra.begin(), row.extra.end());
         return csvLine(cells, m_form);
     }

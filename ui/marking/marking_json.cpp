@@ -30,7 +30,7 @@ JsonValue quantityJson(const MarkedQuantity& quantity) {
                     {"verdict", jsonText(nameOf(quantity.verdict))}};
     if (quantity.answer > 0)
         members.push_back({"answer", jsonNumber(quantity.answer)});
-    if (quantity.given)
+    if (!quantity.givenText.empty())
         members.push_back({"text", jsonObject({{"given", jsonText(quantity.givenText)},
                                                {"expected", jsonText(quantity.expectedText)}})});
     return jsonObject(std::move(members));
@@ -79,7 +79,7 @@ JsonValue studentJson(const MarkedRow& row) {
     members.insert(members.end(), verdict.begin(), verdict.end());
     if (row.own)
         members.push_back({"override", ownPointsJson(*row.own)});
-    if (!row.marking)
+    if (!row.fault.empty())
         members.insert(members.begin() + 3, {"message", jsonText(row.fault)});
     append(members, row.marking.value_or(Marking{}));
     return jsonObject(std::move(members));

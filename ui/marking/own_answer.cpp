@@ -43,10 +43,20 @@ void OwnAnswer::end() {
         return;
     clearMarks();
     endPointing();
-    m_isOn = false;
+    m_isOn = m_standsAside = false;
     m_marker.reset();
     m_document.withholdAnswer(false);
     emit modeChanged();
+}
+
+void OwnAnswer::standAside(bool on) {
+    if (on == m_standsAside)
+        return;
+    m_standsAside = on;
+    endPointing();
+    clearMarks();
+    forgetDrawn();
+    emit asideChanged();
 }
 
 QString OwnAnswer::whyNot() const {
@@ -75,6 +85,8 @@ void OwnAnswer::renew() {
     const Sketch& sketch = m_document.sketch();
     const MarkOptions options = optionsOf(sketch);
     m_hasScheme = !options.points.empty();
+    m_wantsBoth = options.bothAnswers;
+    m_isSigned = options.signedSenses;
     m_marker = std::make_unique<Marker>(sketch, solve(sketch), options);
     const std::vector<VectorId> sought = drawable();
     std::erase_if(m_drawn, [&](const auto& one) {
@@ -139,14 +151,18 @@ void OwnAnswer::removeField(const std::string& name) {
     }
 }
 
-QString OwnAnswer::typed(const std::string& name) const {
-    const auto found = m_typed.find(name);
-    return found == m_typed.end() ? QString() : found->second;
+std::size_t OwnAnswer::answersToGive() const {
+    return m_wantsBoth && m_marker && m_marker->answers() == 2 ? 2 : 1;
 }
 
-void OwnAnswer::type(const std::string& name, const QString& text) {
-    if (typed(name) != text) {
-        m_typed[name] = text;
+QString OwnAnswer::typed(const std::string& name, std::size_t answer) const {
+    const auto found = m_typed.find(name);
+    return found == m_typed.end() ? QString() : found->second[answer];
+}
+
+void OwnAnswer::type(const std::string& name, const QString& text, std::size_t answer) {
+    if (typed(name, answer) != text) {
+        m_typed[name][answer] = text;
         endPointing();
         clearMarks();
     }
@@ -161,12 +177,51 @@ void OwnAnswer::clearMarks() {
     emit marked();
 }
 
+namespace {
+
+/// Two values in one field: a semicolon, or the words of the learner's language.
+QString withSemicolons(QString value) {
+    return value.replace(OwnAnswer::tr(" or "), QStringLiteral("; "))
+        .replace(OwnAnswer::tr(" and "), QStringLiteral("; "))
+        .trimmed();
+}
+
+} // namespace
+
+/// Both answers' values in one, as they are read.
+std::string OwnAnswer::valueOf(const std::string& name) const {
+    const QString first = withSemicolons(typed(name, 0)),
+                  second = answersToGive() == 2 ? withSemicolons(typed(name, 1)) : QString();
+    const QString between = first.isEmpty() || second.isEmpty() ? QString() : QStringLiteral("; ");
+    return (first + between + second).toStdString();
+}
+
+/// An answer of which one value is given, and another is not while the other answer has it.
+void OwnAnswer::findHalves() {
+    std::array<bool, 2> has{false, false};
+    const auto isIn = [this](const Answerable& one, std::size_t answer) {
+        return !typed(one.name, answer).trimmed().isEmpty() ||
+               withSemicolons(typed(one.name, 1 - answer)).contains(QLatin1Char(';'));
+    };
+    const auto isOfEach = [](const Answerable& one) { // an angle between vectors may be common to both
+        return one.id.what != What::between && one.id.what != What::opposite;
+    };
+    for (std::size_t answer = 0; answer < 2; ++answer)
+        for (const Answerable& one : fields())
+            has[answer] = has[answer] || isIn(one, answer);
+    for (const Answerable& one : fields())
+        if (has[0] && has[1] && isOfEach(one) && isIn(one, 0) != isIn(one, 1))
+            m_faults[one.name] =
+                onScreen(one.name + ": ") +
+                tr("one answer has a value and the other has none; give both, or one answer alone");
+}
+
 /// Empty where something can't be read.
 std::optional<Attempt> OwnAnswer::readAttempt() {
     Attempt attempt;
     std::vector<std::string> all;
     for (const Answerable& one : fields()) {
-        const std::string value = typed(one.name).trimmed().toStdString();
+        const std::string value = valueOf(one.name);
         if (value.empty())
             continue;
         auto read = m_marker->read(one.name, value);
@@ -176,6 +231,8 @@ std::optional<Attempt> OwnAnswer::readAttempt() {
             attempt.values.push_back(std::get<GivenValue>(std::move(read)));
         all.push_back(one.name + " = " + value);
     }
+    if (m_faults.empty() && answersToGive() == 2)
+        findHalves();
     if (m_faults.empty()) { // two values go with two
         const auto together = m_marker->read(all);
         if (const auto* fault = std::get_if<AttemptFault>(&together);
@@ -198,7 +255,7 @@ bool OwnAnswer::tellsPoints() const {
 void OwnAnswer::mark() {
     if (m_isOn)
         m_document.commit(); // what a hand still holds
-    if (!m_isOn || !m_marker || m_marker->refusal())
+    if (!m_isOn || m_standsAside || !m_marker || m_marker->refusal())
         return;
     endPointing();
     m_faults.clear();

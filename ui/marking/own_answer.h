@@ -10,6 +10,7 @@
 #include <Eigen/Core>
 #include <QObject>
 #include <QString>
+#include <array>
 #include <map>
 #include <memory>
 
@@ -24,6 +25,9 @@ public:
     ~OwnAnswer() override;
 
     bool isOn() const { return m_isOn; }
+    /// Something else asks meanwhile: the answer is withheld, but there are no fields and nothing is drawn.
+    bool standsAside() const { return m_standsAside; }
+    void standAside(bool on);
     /// False, and nothing happens, where the question has no answer: whyNot().
     bool begin();
     void end();
@@ -40,9 +44,15 @@ public:
     void addField(const std::string& name);
     void removeField(const std::string& name);
 
-    /// By plain name; kept while the window is open, whatever becomes of the sketch, until another is opened.
-    QString typed(const std::string& name) const;
-    void type(const std::string& name, const QString& text);
+    /// How many answers have fields of their own: 2 where both are asked for.
+    std::size_t answersToGive() const;
+    /// A magnitude's sign tells its sense.
+    bool hasSignedSenses() const { return m_isSigned; }
+
+    /// By plain name, of the first answer or the second (0, 1); kept while the window is open, whatever
+    /// becomes of the sketch, until another is opened.
+    QString typed(const std::string& name, std::size_t answer = 0) const;
+    void type(const std::string& name, const QString& text, std::size_t answer = 0);
 
     /// The vectors of which a magnitude or a direction is asked.
     std::vector<VectorId> drawable() const;
@@ -91,8 +101,9 @@ public:
     std::vector<AttemptStroke> answerDrawing() const; ///< the same, of all answers
 
 signals:
-    void beginning();     ///< the answer is about to be withheld
-    void modeChanged();   ///< begun, or ended and the answer told again
+    void beginning();   ///< the answer is about to be withheld
+    void modeChanged(); ///< begun, or ended and the answer told again
+    void asideChanged();
     void fieldsChanged(); ///< other quantities
     void drawnChanged();
     void pointingChanged(); ///< begun, over, or at another angle
@@ -104,15 +115,20 @@ private:
     void renew();
     void clearMarks();
     std::optional<Attempt> readAttempt();
+    std::string valueOf(const std::string& name) const;
+    void findHalves();
     void addDrawn(Attempt& attempt) const;
     void addPointed(Attempt& attempt) const;
     void renewPointed();
 
     SketchDocument& m_document;
     std::unique_ptr<Marker> m_marker; ///< of the sketch as it stood when no hand moved it
-    bool m_isOn = false, m_answerShown = false, m_slipShown = false, m_hasScheme = false;
+    bool m_isOn = false, m_standsAside = false, m_answerShown = false, m_slipShown = false,
+         m_hasScheme = false;
+    bool m_wantsBoth = false, m_isSigned = false; ///< by the sketch's file
     std::vector<std::string> m_added;
-    std::map<std::string, QString> m_typed, m_faults;
+    std::map<std::string, std::array<QString, 2>> m_typed;
+    std::map<std::string, QString> m_faults;
     std::map<VectorId, Eigen::Vector2d> m_drawn;
     std::map<std::string, PointableAngle> m_pointed;
     std::string m_pointing;

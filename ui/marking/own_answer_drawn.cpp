@@ -84,9 +84,12 @@ QString OwnAnswer::drawnText(const Answerable& of) const {
     if (!tip)
         return {};
     const Sketch& sketch = m_document.sketch();
-    if (of.id.what == What::magnitude)
-        return onScreen(shownForceWithUnit(std::hypot(tip->x(), tip->y()), sketch));
+    for (const GivenValue& value : m_marker->drawn(of.id.of, tip->x(), tip->y()))
+        if (value.id == of.id && of.id.what == What::magnitude)
+            return onScreen(shownForceWithUnit(value.numbers.front().readings.front().value, sketch));
     const auto direction = referredDirection(tip->x(), tip->y(), sketch);
+    if (const std::string bearing = bearingWords(direction, sketch); !bearing.empty())
+        return onScreen(bearing);
     return direction ? onScreen(shownAngle(*direction, sketch)) : QString();
 }
 

@@ -14,8 +14,8 @@ std::string rowOf(const MarkedQuantity& quantity, const Things& things) {
     std::string out = "<tr><td>" + toMathml(things.formula(quantity.id));
     if (quantity.answer > 0)
         out += " (answer " + std::to_string(quantity.answer) + ")";
-    out += "</td><td>" + (quantity.given ? safe(quantity.givenText) : std::string("&#8212;")) + "</td><td>" +
-           safe(quantity.expectedText) + "</td><td>" + std::string(nameOf(quantity.verdict)) +
+    out += "</td><td>" + (quantity.givenText.empty() ? std::string("&#8212;") : safe(quantity.givenText)) +
+           "</td><td>" + safe(quantity.expectedText) + "</td><td>" + std::string(nameOf(quantity.verdict)) +
            "</td><td class=\"n\">";
     out += quantity.asked ? pointsText(quantity.points) + " of " + pointsText(quantity.of) : std::string();
     return out + "</td></tr>\n";
@@ -59,7 +59,10 @@ std::string bodyOf(const MarkedRow& row, const Sketch& sketch) {
     if (!row.marking)
         return "<p>Your answer could not be read: " + safe(row.fault) + ".</p>\n" + total;
     const Things things(sketch);
-    return tableOf(*row.marking, things) + total + remarksOf(*row.marking, things) + slipsOf(*row.marking);
+    const std::string unread =
+        row.fault.empty() ? std::string() : "<p>Not all of it could be read: " + safe(row.fault) + ".</p>\n";
+    return tableOf(*row.marking, things) + unread + total + remarksOf(*row.marking, things) +
+           slipsOf(*row.marking);
 }
 
 } // namespace

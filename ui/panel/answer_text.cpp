@@ -1,6 +1,5 @@
 #include "ui/panel/answer_text.h"
 
-#include "core/explain/caution.h"
 #include "core/sketch/shown.h"
 #include "ui/panel/check_text.h"
 #include "ui/panel/figure_rows.h"
@@ -70,29 +69,6 @@ std::vector<Found> foundVectors(const Solution& solution) {
     return found;
 }
 
-/// "10<sup>-14</sup>" in letters that stand raised in plain text, too.
-QString withRaisedDigits(QString html) {
-    static const QRegularExpression raised(QStringLiteral("<sup>([0-9\u2212]+)</sup>"));
-    static const QString digits =
-        QStringLiteral("\u2070\u00b9\u00b2\u00b3\u2074\u2075\u2076\u2077\u2078\u2079");
-    for (auto match = raised.match(html); match.hasMatch(); match = raised.match(html)) {
-        QString exponent;
-        for (const QChar c : match.captured(1))
-            exponent += c.isDigit() ? digits[c.digitValue()] : QChar(0x207b);
-        html.replace(match.capturedStart(), match.capturedLength(), exponent);
-    }
-    return html;
-}
-
-QString plainText(const QString& html) {
-    return QTextDocumentFragment::fromHtml(withRaisedDigits(html)).toPlainText();
-}
-
-QString asLine(const FigureRow& row) {
-    return text(plain(row.label)) + (row.values.isEmpty() ? QString() : u'\t' + row.values.join(u'\t')) +
-           u'\n';
-}
-
 } // namespace
 
 const Solution* shownSolution(const Result& result) {
@@ -136,34 +112,6 @@ QString otherAnswerText(const Result& result) {
         found << largeLine(each, result).replace(u' ', QChar::Nbsp);
     }
     return found.join(QStringLiteral(", "));
-}
-
-QString valuesAsText(const Result& result, const ExplainOptions& options) {
-    const AnswerText answer = answerText(result);
-    QString all = text(plain(question(result.sketch))) + u'\n';
-    if (!result.solved.message().empty()) {
-        all += text(result.solved.message().text()) + u'\n';
-    }
-    const QString caution = needsCaution(result.sketch) ? u'\n' + text(cautionLine()) + u'\n' : QString();
-    if (!shownSolution(result)) {
-        return all + caution;
-    }
-    const auto named = [&](std::size_t which, const QString& lines) {
-        const QString name = answerName(result, which);
-        return (name.isEmpty() ? name : name + u'\n') + plainText(lines) + u'\n';
-    };
-    all += named(result.chosen, answer.large + QStringLiteral("<br>") + answer.detail);
-    if (const QString other = otherAnswerText(result); !other.isEmpty()) {
-        all += named(1 - result.chosen, other);
-    }
-    all += u'\n';
-    for (const VectorPlace& place : vectorPlaces(result)) {
-        all += asLine(rowAt(result, place));
-    }
-    for (const FigureRow& row : angleRows(result)) {
-        all += (row.heading ? QStringLiteral("\n") : QString()) + asLine(row);
-    }
-    return all + u'\n' + plainText(checkText(result, options)) + u'\n' + caution;
 }
 
 } // namespace tailpoint

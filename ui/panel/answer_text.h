@@ -8,8 +8,6 @@
 
 namespace tailpoint {
 
-struct ExplainOptions; // core/explain/explain.h
-
 /// The solution that is shown; null where there is none, or no force to speak of.
 const Solution* shownSolution(const Result& result);
 
@@ -27,8 +25,5 @@ AnswerText answerText(const Result& result);
 QString answerName(const Result& result, std::size_t answer);
 /// The answer that is not drawn, in one line: "P = 513 N, Q at -89.7\u00b0". Empty where there is but one.
 QString otherAnswerText(const Result& result);
-
-/// Everything that the panel shows, as plain text. `options`: of the worked solution, whose check is told.
-QString valuesAsText(const Result& result, const ExplainOptions& options);
 
 } // namespace tailpoint

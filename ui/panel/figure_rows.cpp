@@ -110,12 +110,16 @@ void addLegs(QList<FigureRow>& rows, const Legs& legs, const Result& result) {
         rows << FigureRow{{words(Figures::tr("tension over load, ")), symbolWords(things, leg.vector)},
                           {onScreen(significant(leg.overLoad, sketch.figures))}};
     }
+    bool isAnyLow = false;
     for (const Leg& leg : legs.legs) {
         if (leg.isLow) {
-            rows << FigureRow{{symbolWords(things, leg.vector),
-                               words(Figures::tr(" under 30°: codes advise against it, ask the maker"))},
+            rows << FigureRow{{symbolWords(things, leg.vector), words(Figures::tr(" stands under 30\u00b0"))},
                               {}};
+            isAnyLow = true;
         }
+    }
+    if (isAnyLow) { // a row of its own: names may be long, and rows don't wrap
+        rows << FigureRow{{words(Figures::tr("codes advise against that: ask the maker"))}, {}};
     }
 }
 
@@ -205,9 +209,17 @@ QList<FigureRow> angleRows(const Result& result) {
         if (result.construction.triangle) {
             addTriangle(rows, *result.construction.triangle, result);
         }
-        if (const auto legs = legsOf(result.sketch, result.solved, result.chosen)) {
-            addLegs(rows, *legs, result);
-        }
+    }
+    return rows;
+}
+
+QList<FigureRow> legRows(const Result& result) {
+    QList<FigureRow> rows;
+    if (!shownSolution(result)) {
+        return rows;
+    }
+    if (const auto legs = legsOf(result.sketch, result.solved, result.chosen)) {
+        addLegs(rows, *legs, result);
     }
     return rows;
 }

@@ -1,5 +1,6 @@
 // The menu of a cell.
 #include "ui/document/sketch_document.h"
+#include "ui/panel/bound_dialog.h"
 #include "ui/panel/given_view.h"
 
 #include <QAction>
@@ -13,6 +14,11 @@ void GivenView::setEitherSense(int vector, bool either) {
     Sketch after = m_document.sketch();
     vectorOf(after, vector).lineOfActionOnly = either;
     apply(after, either ? tr("Take the line of action only") : tr("Keep the sense"));
+}
+
+void GivenView::editBounds(int vector) {
+    auto* dialog = new BoundDialog(m_document, vector, window());
+    dialog->open();
 }
 
 void GivenView::setToFind(int vector, Entry cell, bool toFind) {
@@ -41,6 +47,9 @@ void GivenView::addCellActions(QMenu& menu, int vector, std::optional<Entry> cel
         menu.addAction(*cell == Entry::name ? tr("Rename\tF2") : tr("Type a value\tF2"), this,
                        later([this, cell](int now) { edit(now, *cell); }));
     }
+    auto* bounds = menu.addAction(tr("Limit and permitted direction…"), this,
+                                  later([this](int now) { editBounds(now); }));
+    bounds->setObjectName(QStringLiteral("bounds"));
     auto* either = menu.addAction(tr("Line of action only, either sense"));
     either->setCheckable(true);
     either->setChecked(vectorOf(m_document.sketch(), vector).lineOfActionOnly);

@@ -4,6 +4,7 @@
 #include "core/explain/question.h"
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
+#include "ui/document/bound_edits.h"
 #include "ui/document/sketch_document.h"
 #include "ui/panel/panel_table.h"
 #include "ui/style/symbols.h"
@@ -78,22 +79,38 @@ void GivenModel::refresh() {
     emit dataChanged(index(0, 0), index(m_forces, Columns - 1));
 }
 
-QString GivenModel::noteOf(int vector) const {
+/// What is behind a value before what else is to be said, for it is what is computed with.
+QStringList GivenModel::notesOf(int vector) const {
     const Sketch& sketch = m_document.sketch();
     const Force& force = vectorOf(sketch, vector);
+    QStringList notes;
     if (sketch.smallest == force.name) {
-        return tr("smallest");
+        notes += tr("smallest");
     }
-    if (const QString typed = onScreen(asTyped(vector, Entry::magnitude)); !typed.isEmpty()) {
-        return typed; // what is computed with comes first
+    if (force.magnitude.typed) { // its tolerance stands beside the sheet's value
+        const auto& typed = *force.magnitude.typed;
+        notes += onScreen(shownAsTyped(TypedForce{typed.value, typed.unit, {}}));
     }
     if (force.lineOfActionOnly) {
-        return tr("either sense");
+        notes += tr("either sense");
     }
-    if (vector == kSumIndex) {
-        return isEquilibrium(sketch) ? tr("\u03a3F = 0") : tr("resultant");
+    if (const QString bounds = boundWords(sketch, vector); !bounds.isEmpty()) {
+        notes += bounds;
     }
-    return {};
+    return notes;
+}
+
+/// The cell has room for one: the tooltip has them all.
+QString GivenModel::noteOf(int vector) const {
+    const Sketch& sketch = m_document.sketch();
+    const QStringList notes = notesOf(vector);
+    if (!notes.isEmpty()) {
+        return notes.size() == 1 ? notes.first() : tr("%1, \u2026").arg(notes.first());
+    }
+    if (vector != kSumIndex) {
+        return {};
+    }
+    return isEquilibrium(sketch) ? tr("\u03a3F = 0") : tr("resultant");
 }
 
 QVariant GivenModel::shown(int vector, int column) const {
@@ -196,7 +213,7 @@ QVariant GivenModel::data(const QModelIndex& index, int role) const {
         return accessible(index);
     case Qt::ToolTipRole:
         if (!cell) {
-            return {};
+            return notesOf(vector).join(QStringLiteral(", "));
         }
         if (*cell == Entry::name) {
             return symbolHtml(m_document.result().things().symbol(vectorId(vector)));

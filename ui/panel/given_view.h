@@ -81,6 +81,8 @@ public:
     void removeChosen();
     void paste(const QString& lines);
     void toggleCurrent();
+    /// A dialog for what the vector may be at most, and where it may point.
+    void editBounds(int vector);
 
     GivenTable* table() const { return m_table; }
 

@@ -8,6 +8,7 @@
 #include "ui/style/symbols.h"
 
 #include <QLineEdit>
+#include <QRegularExpression>
 
 namespace tailpoint {
 
@@ -16,7 +17,9 @@ void OwnAnswerView::showMarks() {
     for (OwnAnswerRow* row : std::as_const(m_rows)) {
         QStringList words, right;
         if (const auto fault = m_answer.faults().find(row->of().name); fault != m_answer.faults().end()) {
-            row->setVerdict(tr("can't be read: see below"), {}, true);
+            row->setVerdict(isHalf(row->of().name) ? tr("one is missing: see below")
+                                                   : tr("can't be read: see below"),
+                            {}, true);
             continue;
         }
         for (const MarkedQuantity& quantity : marking ? marking->quantities : std::vector<MarkedQuantity>())
@@ -35,6 +38,12 @@ void OwnAnswerView::showMarks() {
     tell();
 }
 
+/// Of two answers one has its value.
+bool OwnAnswerView::isHalf(const std::string& name) const {
+    return m_answer.answersToGive() == 2 &&
+           m_answer.typed(name, 0).isEmpty() != m_answer.typed(name, 1).isEmpty();
+}
+
 QString OwnAnswerView::wordsFor(const PointableAngle& angle) const {
     const Result& result = m_document.result();
     return onScreen(plain(wordsOf(angle, result.sketch, result.things())));
@@ -44,13 +53,34 @@ QString OwnAnswerView::wordsFor(const PointableAngle& angle) const {
 QString OwnAnswerView::wordsOfVerdict(const MarkedQuantity& quantity) const {
     const PointableAngle* angle = m_answer.pointed(quantity.name);
     const bool isPointed = angle != nullptr && m_answer.typed(quantity.name).isEmpty();
+    MarkedQuantity shown = quantity;
+    for (std::string& name : shown.followsFrom)
+        name = printed(name).toStdString();
     if (!isPointed || quantity.verdict == Verdict::right)
-        return verdictWords(quantity);
+        return verdictWords(shown);
     const Answerable* of = m_answer.named(quantity.name);
     return of != nullptr && isSame(of->id, angle->angle)
                ? tr("the right one, as you drew it")
                : tr("not right: that is %1")
                      .arg(text(inPrint(m_document.result().things().symbol(angle->angle))));
+}
+
+/// A reader's fault, the quantities' names in it by their symbols.
+Prose OwnAnswerView::withSymbols(const QString& fault) const {
+    static const QRegularExpression word(QStringLiteral("[A-Za-z0-9_]+"));
+    Prose prose;
+    qsizetype done = 0;
+    for (auto match = word.globalMatch(fault); match.hasNext();) {
+        const auto at = match.next();
+        const Answerable* of = m_answer.named(at.captured().toStdString());
+        if (of == nullptr || text(of->name) != at.captured())
+            continue;
+        appendText(prose, fault.mid(done, at.capturedStart() - done).toStdString());
+        prose.pieces.emplace_back(m_document.result().things().formula(of->id));
+        done = at.capturedEnd();
+    }
+    appendText(prose, fault.mid(done).toStdString());
+    return prose;
 }
 
 /// Where the sketch's file weighs them.
@@ -63,7 +93,7 @@ QString OwnAnswerView::ownPoints(const MarkedQuantity& quantity) const {
 void OwnAnswerView::showFindings() {
     std::vector<MarkedText::Block> blocks;
     for (const auto& [name, fault] : m_answer.faults())
-        blocks.push_back({inProse(fault.toStdString()), {}, MarkedText::Ink::warning, 4});
+        blocks.push_back({withSymbols(fault), {}, MarkedText::Ink::warning, 4});
     if (const auto& marking = m_answer.marking())
         blocks = findingBlocks(*marking, m_answer.isAnswerShown());
     QString why = m_answer.isOn() ? m_answer.whyNot() : QString();
@@ -90,7 +120,7 @@ void OwnAnswerView::showPointing() {
     }
     m_looking = name;
     const auto at = m_answer.pointsAt();
-    QString words = at ? wordsFor(m_answer.pointable()[*at]) : tr("Which angle is %1?").arg(text(name));
+    QString words = at ? wordsFor(m_answer.pointable()[*at]) : tr("Which angle is %1?").arg(printed(name));
     words[0] = words[0].toUpper();
     m_summary->say(words, words);
 }

@@ -5,6 +5,7 @@
 #include "ui/panel/own_answer_words.h"
 #include "ui/panel/panel_parts.h"
 #include "ui/panel/spoken_line.h"
+#include "ui/practice/problem_file.h"
 #include "ui/style/symbols.h"
 
 #include <QHBoxLayout>
@@ -19,6 +20,7 @@ namespace tailpoint {
 
 OwnAnswerView::OwnAnswerView(SketchDocument& document, OwnAnswer& answer, QWidget* parent)
     : QWidget(parent), m_document(document), m_answer(answer), m_fields(new QVBoxLayout),
+      m_note(quietLabel(QStringLiteral("ownNote"))),
       m_add(linkButton(tr("Add a value on the way"), QStringLiteral("ownAdd"))),
       m_forget(linkButton(tr("Take back the drawing"), QStringLiteral("ownForget"))),
       m_show(linkButton(tr("Show the answer"), QStringLiteral("ownShow"))),
@@ -33,10 +35,12 @@ OwnAnswerView::OwnAnswerView(SketchDocument& document, OwnAnswer& answer, QWidge
     connect(&answer, &OwnAnswer::drawnChanged, this, &OwnAnswerView::showDrawn);
     connect(&answer, &OwnAnswer::marked, this, &OwnAnswerView::showMarks);
     connect(&answer, &OwnAnswer::pointingChanged, this, &OwnAnswerView::showPointing);
-    connect(&answer, &OwnAnswer::modeChanged, this, [this] {
-        setVisible(m_answer.isOn());
+    const auto showMode = [this] {
+        setVisible(m_answer.isOn() && !m_answer.standsAside());
         makeRows();
-    });
+    };
+    connect(&answer, &OwnAnswer::modeChanged, this, showMode);
+    connect(&answer, &OwnAnswer::asideChanged, this, showMode);
     hide();
 }
 
@@ -63,6 +67,8 @@ void OwnAnswerView::build() {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 6, 0, 0);
     column->setSpacing(6);
+    m_note->setWordWrap(true);
+    column->addWidget(m_note);
     column->addLayout(m_fields);
     column->addLayout(links);
     column->addSpacing(4);
@@ -96,7 +102,8 @@ void OwnAnswerView::takeFocus() {
 QList<QWidget*> OwnAnswerView::tabOrder() const {
     QList<QWidget*> order;
     for (const OwnAnswerRow* row : m_rows) {
-        order << row->field();
+        for (QLineEdit* field : row->fields())
+            order << field;
         if (row->pointButton() != nullptr)
             order << row->pointButton();
     }
@@ -108,8 +115,9 @@ void OwnAnswerView::makeRows() {
     const std::vector<Answerable> wanted = m_answer.fields();
     const auto same = [this](const OwnAnswerRow* row, const Answerable& of) {
         return row->of().id == of.id && row->of().name == of.name && row->of().asked == of.asked &&
-               row->field()->accessibleName() == // its unit is in it
-                   spokenName(of, m_document.sketch(), m_document.result().things());
+               row->fields().size() == static_cast<qsizetype>(m_answer.answersToGive()) &&
+               row->field()->accessibleName().startsWith( // its unit is in it
+                   spokenName(of, m_document.sketch(), m_document.result().things()));
     };
     const bool stays = std::equal(m_rows.begin(), m_rows.end(), wanted.begin(), wanted.end(), same);
     if (!stays || wanted.empty()) {
@@ -130,10 +138,13 @@ void OwnAnswerView::makeRows() {
         emit tabOrderChanged();
     }
     for (OwnAnswerRow* row : std::as_const(m_rows))
-        if (const QString typed = m_answer.typed(row->of().name); row->field()->text() != typed)
-            row->field()->setText(typed);
+        for (qsizetype i = 0; i < row->fields().size(); ++i)
+            if (const QString typed = m_answer.typed(row->of().name, static_cast<std::size_t>(i));
+                row->fields()[i]->text() != typed)
+                row->fields()[i]->setText(typed);
     const double of = m_answer.tellsPoints() ? m_answer.pointsToHave() : 0;
     m_points->setFixedWidth(m_points->fontMetrics().horizontalAdvance(pointsWords(of + 0.5, of)) + 2);
+    showNote();
     m_add->setEnabled(!m_answer.addable().empty());
     m_mark->setEnabled(!wanted.empty());
     showDrawn();
@@ -141,13 +152,13 @@ void OwnAnswerView::makeRows() {
 }
 
 void OwnAnswerView::addRow(const Answerable& of) {
-    auto* row = new OwnAnswerRow(of, m_document.sketch(), m_document.result().things());
+    auto* row =
+        new OwnAnswerRow(of, m_document.sketch(), m_document.result().things(), m_answer.answersToGive());
     const bool isLong = of.id.what == What::direction || m_answer.hasScheme();
     row->setVerdictLines(isLong ? 3 : 2);
     const std::string name = of.name;
-    row->field()->setText(m_answer.typed(name));
     connect(row, &OwnAnswerRow::typed, this,
-            [this, name](const QString& typed) { m_answer.type(name, typed); });
+            [this, name](const QString& typed, std::size_t answer) { m_answer.type(name, typed, answer); });
     connect(row, &OwnAnswerRow::entered, &m_answer, &OwnAnswer::mark);
     connect(row, &OwnAnswerRow::pointing, this, [this, name] {
         m_answer.pointing() == name ? m_answer.endPointing() : m_answer.beginPointing(name);
@@ -175,17 +186,48 @@ void OwnAnswerView::showDrawn() {
     m_forget->setVisible(m_answer.isDrawn());
 }
 
+namespace {
+
+/// The given directions are those of a pull.
+bool isOfPulls(const Sketch& sketch) {
+    const auto problem = problemIdOf(sketch);
+    return problem && problem->family == "push-or-pull";
+}
+
+} // namespace
+
+/// What the statement says of the form, where the fields alone don't.
+void OwnAnswerView::showNote() {
+    QStringList notes;
+    if (m_answer.answersToGive() == 2)
+        notes << tr("There are two answers to give; their order doesn't matter.");
+    if (m_answer.hasSignedSenses())
+        notes << (isOfPulls(m_document.sketch())
+                      ? tr("A pull is positive, a push is negative.")
+                      : tr("A force that acts against its given direction is negative."));
+    m_note->setText(notes.join(u' '));
+    m_note->setVisible(!notes.isEmpty());
+}
+
+QString OwnAnswerView::printed(const std::string& name) const {
+    const Answerable* of = m_answer.named(name);
+    return of != nullptr ? text(inPrint(m_document.result().things().symbol(of->id))) : text(name);
+}
+
 void OwnAnswerView::openMenu() {
     auto* menu = new QMenu(this);
     menu->setObjectName(QStringLiteral("ownAddMenu"));
     menu->setAttribute(Qt::WA_DeleteOnClose);
     for (const Answerable& one : m_answer.addable())
-        menu->addAction(spokenName(one, m_document.sketch(), m_document.result().things()), this,
-                        [this, name = one.name] {
-                            m_answer.addField(name);
-                            if (!m_rows.isEmpty())
-                                m_rows.back()->field()->setFocus(Qt::OtherFocusReason);
-                        });
+        menu->addAction(
+            tr("%1: %2", "symbol and meaning")
+                .arg(printed(one.name), spokenName(one, m_document.sketch(), m_document.result().things()))
+                .replace(u'&', QStringLiteral("&&")),
+            this, [this, name = one.name] {
+                m_answer.addField(name);
+                if (!m_rows.isEmpty())
+                    m_rows.back()->field()->setFocus(Qt::OtherFocusReason);
+            });
     menu->popup(m_add->mapToGlobal(QPoint(0, m_add->height())));
 }
 

@@ -45,6 +45,10 @@ private:
     QString wordsFor(const PointableAngle& angle) const;
     QString wordsOfVerdict(const MarkedQuantity& quantity) const;
     void tell();
+    void showNote();
+    bool isHalf(const std::string& name) const;
+    Prose withSymbols(const QString& fault) const;
+    QString printed(const std::string& name) const; ///< a quantity's symbol
     void openMenu();
 
     SketchDocument& m_document;
@@ -52,6 +56,7 @@ private:
     QList<OwnAnswerRow*> m_rows;
     std::string m_looking; ///< for which angle
     QVBoxLayout* m_fields;
+    QLabel* m_note; ///< what the form of the answer is
     LinkButton *m_add, *m_forget, *m_show, *m_slip;
     QPushButton* m_mark;
     SpokenLine* m_summary;

@@ -22,10 +22,17 @@ using Block = MarkedText::Block;
 using Ink = MarkedText::Ink;
 
 /// A number of a text, beside the answer as it stands on paper and in full.
-bool isNear(double number, const MarkedQuantity& quantity) {
-    const double right = std::abs(*quantity.expected);
+bool isNear(double number, const MarkedQuantity& quantity, double expected) {
+    const double right = std::abs(expected);
     const double half = quantity.id.what == What::magnitude ? 0.002 * right : std::max(0.06, 0.0005 * right);
     return std::abs(number - right) <= half;
+}
+
+/// Of a bearing the angle from north or south.
+std::optional<double> shownNumber(const MarkedQuantity& quantity) {
+    static const QRegularExpression number(QStringLiteral("\\d+(\\.\\d+)?"));
+    const auto match = number.match(QString::fromStdString(quantity.expectedText));
+    return match.hasMatch() ? std::optional(match.captured().toDouble()) : std::nullopt;
 }
 
 /// It has the value of something that the learner hasn't got right yet.
@@ -34,7 +41,9 @@ bool tellsAnswer(const QString& words, const Marking& marking) {
     for (auto match = number.globalMatch(words); match.hasNext();) {
         const double value = match.next().captured().toDouble();
         for (const MarkedQuantity& quantity : marking.quantities)
-            if (quantity.expected && quantity.verdict != Verdict::right && isNear(value, quantity))
+            if (quantity.expected && quantity.verdict != Verdict::right &&
+                (isNear(value, quantity, *quantity.expected) ||
+                 isNear(value, quantity, shownNumber(quantity).value_or(*quantity.expected))))
                 return true;
     }
     return false;
@@ -89,7 +98,8 @@ QString verdictWords(const MarkedQuantity& quantity) {
     case Verdict::right:
         return Marks::tr("right");
     case Verdict::rounded:
-        return Marks::tr("right, to fewer figures");
+        return quantity.isLastFigure ? Marks::tr("right but for its last figure")
+                                     : Marks::tr("right, to fewer figures");
     case Verdict::unit:
         return Marks::tr("right but for the unit");
     case Verdict::axis:
@@ -107,17 +117,29 @@ QString verdictWords(const MarkedQuantity& quantity) {
         return Marks::tr("not right");
     case Verdict::missing:
     case Verdict::incomplete:
+    case Verdict::unread: // the fault is said in its place
         break;
     }
     return Marks::tr("no value yet");
 }
+
+namespace {
+
+bool isLastFigureAlone(const Marking& marking) {
+    return std::all_of(marking.quantities.begin(), marking.quantities.end(), [](const MarkedQuantity& one) {
+        return one.verdict != Verdict::rounded || one.isLastFigure;
+    });
+}
+
+} // namespace
 
 QString summaryWords(const Marking& marking) {
     switch (marking.verdict) {
     case Verdict::right:
         return Marks::tr("All that is asked is right.");
     case Verdict::rounded:
-        return Marks::tr("Right, to fewer figures than asked.");
+        return isLastFigureAlone(marking) ? Marks::tr("Right but for a last figure.")
+                                          : Marks::tr("Right, to fewer figures than asked.");
     case Verdict::unit:
         return Marks::tr("Right but for a unit.");
     case Verdict::axis:

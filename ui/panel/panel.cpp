@@ -271,7 +271,7 @@ void Panel::paste(const QString& lines) {
 }
 
 void Panel::takeFocus() {
-    if (m_own != nullptr && m_own->answer().isOn()) {
+    if (m_own != nullptr && m_own->answer().isOn() && !m_own->answer().standsAside()) {
         return m_own->takeFocus();
     }
     m_given->table()->setFocus(Qt::TabFocusReason);

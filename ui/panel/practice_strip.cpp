@@ -19,6 +19,7 @@ namespace {
 
 constexpr int kWidest = 900;             // pixels: a line of text that the eye can follow
 constexpr int kAtSide = 16, kAbove = 10; // pixels
+constexpr int kMostShown = 2000;         // characters: a file may have more, the sheet has its room too
 
 /// A line breaks between words, never between a number and its unit.
 QString keptTogether(const QString& statement) {
@@ -113,7 +114,8 @@ QString PracticeStrip::kindWords() const {
 /// Values that were changed are no longer those of the words.
 void PracticeStrip::refresh() {
     const bool isStale = m_practice.isStatementStale();
-    const QString statement = m_practice.statement();
+    const QString all = m_practice.statement();
+    const QString statement = all.size() > kMostShown ? all.left(kMostShown) + QChar(0x2026) : all;
     m_kind->setText(isStale ? tr("The sheet has other values than its question in words.") : kindWords());
     m_kind->setVisible(!m_kind->text().isEmpty());
     m_statement->show(keptTogether(statement));

@@ -35,6 +35,11 @@ QString countWords(int asked, int right, int examples) {
 }
 
 QString outcomeWords(const RecordEntry& entry) {
+    if (entry.worked == WorkedAs::flawed)
+        return Went::tr("an example, its slip found");
+    if (entry.worked == WorkedAs::faded)
+        return entry.blank == 1 ? Went::tr("an example, one line filled in")
+                                : Went::tr("an example, %1 lines filled in").arg(entry.blank);
     if (entry.lastHint)
         return Went::tr("an example");
     if (entry.verdict == Verdict::right)

@@ -43,8 +43,12 @@ std::optional<FileError> NewFolder::write(const QString& name, const QByteArray&
     if (!QDir().mkpath(QFileInfo(place).path()))
         return whileWriting(QString::fromLocal8Bit(std::strerror(errno)));
     QFile file(place);
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.flush())
+    if (!file.open(QIODevice::WriteOnly | QIODevice::Unbuffered))
         return whileWriting(file.errorString());
+    // A write that ends early, as on a full disk, has no cause yet; the one that finds no room at all has.
+    for (qint64 done = 0, more = 0; done < bytes.size(); done += more)
+        if (more = file.write(bytes.constData() + done, bytes.size() - done); more <= 0)
+            return whileWriting(file.errorString());
     return std::nullopt;
 }
 

@@ -36,6 +36,7 @@ Practice::Practice(SketchDocument& document, OwnAnswer& answer, Sitting& sitting
     connect(&document, &SketchDocument::previewEnded, this, &Practice::documentChanged);
     connect(&answer, &OwnAnswer::marked, this, &Practice::marked);
     connect(&answer, &OwnAnswer::modeChanged, this, &Practice::modeChanged);
+    connect(&answer, &OwnAnswer::asideChanged, this, &Practice::hintsChanged);
     documentReplaced();
 }
 
@@ -46,12 +47,14 @@ void Practice::documentReplaced() {
     const auto expected = std::exchange(m_expected, std::nullopt);
     m_aimedAt = expected.value_or(std::string());
     m_isExample = !expected && !m_answer.isOn();
-    m_hasMarked = m_hasHint = m_isSolved = false;
+    m_hasMarked = m_hasHint = m_isSolved = m_isWorked = false;
     m_right.clear();
     m_typedBefore.clear();
     m_place.reset();
     m_statement = statementOf(sketch);
-    m_spokenOf = sketch;
+    const auto id = problemIdOf(sketch);
+    const auto made = id && wordsOf(sketch) != m_statement ? tailpoint::problem(*id) : std::nullopt;
+    m_spokenOf = made ? made->sketch : sketch;
     look();
 }
 
@@ -72,6 +75,11 @@ void Practice::look() {
     m_problem = m_opened && isSameQuestion(m_opened->sketch, sketch) ? m_opened : std::nullopt;
     emit problemChanged();
     emit hintsChanged();
+}
+
+void Practice::confirmStatement() {
+    m_spokenOf = m_document.sketch();
+    look();
 }
 
 QString Practice::statement() const {
@@ -95,8 +103,8 @@ void Practice::becomeExample() {
     if (m_isSolved || m_isExample)
         return;
     m_isExample = true;
-    if (m_place) {
-        RecordEntry entry = m_sitting.record().entries[*m_place];
+    if (const RecordEntry* own = m_place ? m_sitting.entry(*m_place) : nullptr) {
+        RecordEntry entry = *own;
         entry.lastHint = true;
         m_sitting.change(*m_place, entry);
         emit recorded();
@@ -104,7 +112,8 @@ void Practice::becomeExample() {
 }
 
 bool Practice::canHint() const {
-    return m_problem && m_answer.isOn() && !m_isSolved && (m_hints.lines().empty() || m_hints.hasNext());
+    return m_problem && m_answer.isOn() && !m_answer.standsAside() && !m_isSolved &&
+           (m_hints.lines().empty() || m_hints.hasNext());
 }
 
 std::map<std::string, QString> Practice::typed() const {
@@ -170,19 +179,35 @@ void Practice::marked() {
     emit hintsChanged();
 }
 
+void Practice::workAsExample() {
+    m_isWorked = true;
+    m_hints = {}; // they would tell what the lines ask
+    m_hasHint = false;
+    becomeExample();
+    emit hintsChanged();
+}
+
+void Practice::enterExample(WorkedAs worked, bool wentWell, int blank) {
+    RecordEntry entry = exampleEntry(*m_problem, worked, wentWell, m_sitting.number(), blank);
+    entry.when = QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString();
+    m_sitting.add(entry);
+    emit recorded();
+}
+
 /// The first whole answer counts; a slip of a later one is remembered too.
 void Practice::enter(const Marking& marking) {
-    if (marking.verdict == Verdict::incomplete)
+    if (marking.verdict == Verdict::incomplete || m_isWorked)
         return;
     RecordEntry entry =
         recordEntry(*m_problem, marking, m_isExample && !m_isSolved, m_sitting.number(), m_aimedAt);
     m_isSolved = m_isSolved || isRight(marking.verdict);
-    if (!m_place) {
+    const RecordEntry* own = m_place ? m_sitting.entry(*m_place) : nullptr;
+    if (own == nullptr) {
         entry.when = QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString();
         m_place = m_sitting.add(entry);
         return emit recorded();
     }
-    RecordEntry before = m_sitting.record().entries[*m_place];
+    RecordEntry before = *own;
     for (const std::string& slip : entry.slips)
         if (!isRight(before.verdict) &&
             std::find(before.slips.begin(), before.slips.end(), slip) == before.slips.end())

@@ -26,10 +26,14 @@ public:
     QString statement() const;
     /// There is a statement, but the values of the sheet are others now.
     bool isStatementStale() const { return m_isStale; }
+    /// The words hold for the values that the sheet has now.
+    void confirmStatement();
 
     /// The next sketch that is opened is a problem to be answered, aimed at that slip. Without this its
     /// answer has been seen, unless it is withheld.
     void expect(std::string aimedAt) { m_expected = std::move(aimedAt); }
+    /// The answer of what was just opened was not seen: it is withheld from the start.
+    void takeAsUnseen() { m_isExample = false; }
 
     const Hints& hints() const { return m_hints; }
     bool canHint() const; ///< there is one more, and the answer is still looked for
@@ -37,6 +41,11 @@ public:
     bool openHint();
     /// The last hint was opened before it was right, or the answer was seen before anything was answered.
     bool isExample() const { return m_isExample; }
+
+    /// The open problem is worked by its solution's lines: what is answered besides isn't counted.
+    void workAsExample();
+    /// How that went, as an entry of the record. Precondition: problem()
+    void enterExample(WorkedAs worked, bool wentWell, int blank);
 
     Sitting& sitting() const { return m_sitting; }
     bool canBeHarder() const { return m_problem && m_problem->id.level < kLevels; }
@@ -74,7 +83,7 @@ private:
     std::string m_aimedAt;
     Hints m_hints;
     std::set<QuantityId> m_right; ///< as it was marked last
-    bool m_hasMarked = false, m_hasHint = false, m_isExample = false, m_isSolved = false;
+    bool m_hasMarked = false, m_hasHint = false, m_isExample = false, m_isSolved = false, m_isWorked = false;
     std::map<std::string, QString> m_typedBefore; ///< when the last hint was opened
     std::optional<std::size_t> m_place;           ///< in the record
 };

@@ -68,6 +68,14 @@ std::string statementOf(const Sketch& sketch) {
                                                                               : std::string();
 }
 
+std::string wordsOf(const Sketch& sketch) {
+    std::string words = statementOf(sketch);
+    const auto id = words.empty() ? std::nullopt : problemIdOf(sketch);
+    const auto made = id ? problem(*id) : std::nullopt;
+    const bool isOfOthers = made && made->statement == words && !isSameQuestion(made->sketch, sketch);
+    return isOfOthers ? std::string() : words;
+}
+
 std::optional<Sketch> withOtherNumbers(const Sketch& sketch, std::uint32_t seed) {
     const auto other = otherNumbers(sketch, seed);
     if (!other)

@@ -16,6 +16,9 @@ QByteArray writeProblem(const Problem& problem);
 
 /// The statement as it stands in the file, edited or not; empty where there is none.
 std::string statementOf(const Sketch& sketch);
+/// The same, unless it is the words that a problem was made with and the values are others now: these would
+/// ask another question.
+std::string wordsOf(const Sketch& sketch);
 /// Which problem it is, where the file says so and the problem exists.
 std::optional<ProblemId> problemIdOf(const Sketch& sketch);
 /// The sketch with another statement; an empty one takes the key out.

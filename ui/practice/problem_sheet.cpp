@@ -5,9 +5,11 @@
 #include "core/quantity/decimals.h"
 #include "ui/document/json_text.h"
 #include "ui/marking/csv.h"
+#include "ui/practice/sheet_task.h"
 #include "ui/practice/side_by_side.h"
 
 #include <algorithm>
+#include <array>
 
 namespace tailpoint {
 
@@ -80,7 +82,42 @@ JsonValue alikeJson(const AlikeSlips& alike) {
                                           : std::vector<std::string>{alike.first, alike.second});
 }
 
-JsonValue variantJson(const ProblemSheet& sheet, std::size_t index) {
+JsonValue linesJson(const Worked& worked) {
+    std::vector<JsonValue> lines;
+    for (const WorkingPlace& place : calculatedLines(worked))
+        lines.push_back(jsonText(lineText(worked.steps[place.step].workings[place.working])));
+    return jsonList(std::move(lines), JsonLayout::lines);
+}
+
+/// The lines that stand there, and what is blank: what it is of, the question for its principle, the line.
+JsonValue fadedJson(const TaskOnPage& task) {
+    std::vector<JsonValue> blank;
+    for (std::size_t i = 0; i < task.blank.size(); ++i) {
+        const auto& prompts = task.faded->blank;
+        blank.push_back(
+            jsonObject({{"of", jsonText(toText(*task.blank[i].subject))},
+                        {"prompt", jsonText(i < prompts.size() ? prompts[i].prompt : task.faded->prompt)},
+                        {"line", jsonText(lineText(task.blank[i]))}},
+                       JsonLayout::lines));
+    }
+    return jsonObject(
+        {{"lines", linesJson(task.faded->worked)}, {"blank", jsonList(std::move(blank), JsonLayout::lines)}},
+        JsonLayout::lines);
+}
+
+JsonValue flawedJson(const FlawedSolution& flawed) {
+    return jsonObject({{"lines", linesJson(flawed.worked)},
+                       {"line", jsonNumber(static_cast<double>(flawedLine(flawed)))},
+                       {"slip", jsonText(flawed.slip)},
+                       {"name", jsonText(slipName(flawed.slip))},
+                       {"wrong", jsonText(lineText(workingOf(flawed)))},
+                       {"right", jsonText(lineText(flawed.right))},
+                       {"mend", jsonText(toText(flawed.mend))}},
+                      JsonLayout::lines);
+}
+
+/// Empty: a slip is to be found, and there is none.
+std::optional<JsonValue> variantJson(const ProblemSheet& sheet, std::size_t index) {
     const SheetVariant& variant = sheet.variants[index];
     const Problem& problem = variant.problem;
     std::vector<JsonMember> members{{"sketch", jsonText(sketchName(index))}};
@@ -103,6 +140,13 @@ JsonValue variantJson(const ProblemSheet& sheet, std::size_t index) {
                     {"slips", listJson(variant.scheme.numbers, numberJson, JsonLayout::lines)}});
     if (!problem.isSeparable())
         members.push_back({"alike", listJson(problem.alike, alikeJson)});
+    const TaskOnPage task = taskOf(sheet, index);
+    if (task.faded)
+        members.push_back({"faded", fadedJson(task)});
+    if (task.flawed)
+        members.push_back({"flawed", flawedJson(*task.flawed)});
+    else if (sheet.request.task == SheetTask::findSlip)
+        return std::nullopt;
     return jsonObject(std::move(members), JsonLayout::lines);
 }
 
@@ -138,7 +182,7 @@ JsonValue familyJson(const FamilyEntry& family) {
 
 } // namespace
 
-std::optional<ProblemSheet> makeSheet(const SheetRequest& request, const std::function<bool()>& isCancelled) {
+std::optional<ProblemSheet> drawSheet(const SheetRequest& request, const std::function<bool()>& isCancelled) {
     const std::size_t sheets = std::max<std::size_t>(1, request.roster.size());
     bool isDone = true;
     auto problems =
@@ -149,15 +193,29 @@ std::optional<ProblemSheet> makeSheet(const SheetRequest& request, const std::fu
     if (!isDone)
         return std::nullopt;
     ProblemSheet sheet{request, std::vector<SheetVariant>(problems.size())};
-    const auto finish = [&](std::size_t index) {
+    for (std::size_t index = 0; index < problems.size(); ++index) {
         SheetVariant& variant = sheet.variants[index];
         if (!request.roster.empty())
             variant.who = request.roster[index / request.count];
         variant.place = index % request.count + 1;
         variant.problem = std::move(problems[index]);
+    }
+    return sheet;
+}
+
+void addScheme(SheetVariant& variant) {
+    if (variant.scheme.answers.empty())
         variant.scheme = schemeOf(variant.problem);
-    };
-    return sideBySide(problems.size(), finish, isCancelled) ? std::optional(std::move(sheet)) : std::nullopt;
+}
+
+bool addSchemes(ProblemSheet& sheet, const std::function<bool()>& isCancelled) {
+    return sideBySide(
+        sheet.variants.size(), [&](std::size_t index) { addScheme(sheet.variants[index]); }, isCancelled);
+}
+
+std::optional<ProblemSheet> makeSheet(const SheetRequest& request, const std::function<bool()>& isCancelled) {
+    auto sheet = drawSheet(request, isCancelled);
+    return sheet && addSchemes(*sheet, isCancelled) ? std::move(sheet) : std::nullopt;
 }
 
 std::string sketchName(std::size_t index) {
@@ -182,11 +240,16 @@ std::string answersCsv(const ProblemSheet& sheet) {
     return out;
 }
 
-std::string sheetJson(const ProblemSheet& sheet) {
+std::variant<std::string, std::size_t> sheetJson(const ProblemSheet& sheet) {
     constexpr bool beside = true;
+    std::vector<std::optional<JsonValue>> made(sheet.variants.size());
+    sideBySide(made.size(), [&](std::size_t index) { made[index] = variantJson(sheet, index); });
     std::vector<JsonValue> problems;
-    for (std::size_t index = 0; index < sheet.variants.size(); ++index)
-        problems.push_back(variantJson(sheet, index));
+    for (std::size_t index = 0; index < made.size(); ++index) {
+        if (!made[index])
+            return index;
+        problems.push_back(std::move(*made[index]));
+    }
     return writeJson(jsonObject({{"format", jsonText("tailpoint-problems")},
                                  {"version", jsonNumber(1), beside},
                                  {"generator", jsonNumber(kPracticeVersion)},
@@ -194,8 +257,14 @@ std::string sheetJson(const ProblemSheet& sheet) {
                                  {"level", jsonNumber(sheet.request.level)},
                                  {"count", jsonNumber(static_cast<double>(sheet.request.count))},
                                  {"seed", jsonNumber(sheet.request.seed)},
+                                 {"task", jsonText(nameOf(sheet.request.task))},
                                  {"problems", jsonList(std::move(problems), JsonLayout::lines)}},
                                 JsonLayout::lines));
+}
+
+std::string_view nameOf(SheetTask task) {
+    static constexpr std::array<std::string_view, 3> names{"questions", "faded", "find-slip"};
+    return names[static_cast<std::size_t>(task)];
 }
 
 std::string familiesText() {

@@ -9,19 +9,29 @@ namespace tailpoint {
 
 inline constexpr std::size_t kMostVariants = 9999; ///< their files have four digits
 
+/// What the sheet's problems are for; see sheet_task.h.
+enum class SheetTask {
+    questions, ///< to be solved
+    faded,     ///< their solutions, to be filled in
+    findSlip   ///< their solutions with one line rewritten by a slip, to be found and mended
+};
+std::string_view nameOf(SheetTask task); ///< "questions", "faded", "find-slip"
+
 struct SheetRequest {
     std::vector<std::string> families; ///< in turn
     int level = 1;
     std::size_t count = 1; ///< of problems; with a roster for each of it
     std::uint32_t seed = 1;
     std::vector<std::string> roster; ///< empty: one sheet for all
+    SheetTask task = SheetTask::questions;
+    std::size_t blank = 0; ///< of `faded`: so many last lines; 0: one at first, and in the end all
 };
 
 struct SheetVariant {
     std::string who;       ///< of the roster; empty: for all
     std::size_t place = 1; ///< its number on that sheet
     Problem problem;
-    Scheme scheme;
+    Scheme scheme; ///< without answers as long as nobody made it
 };
 
 struct ProblemSheet {
@@ -33,6 +43,12 @@ struct ProblemSheet {
 /// cancelled. The work is spread over the cores.
 std::optional<ProblemSheet> makeSheet(const SheetRequest& request,
                                       const std::function<bool()>& isCancelled = {});
+/// The same without schemes, for who makes them one by one beside other work.
+std::optional<ProblemSheet> drawSheet(const SheetRequest& request,
+                                      const std::function<bool()>& isCancelled = {});
+void addScheme(SheetVariant& variant); ///< where it has none yet
+/// On all cores. False: cancelled.
+bool addSchemes(ProblemSheet& sheet, const std::function<bool()>& isCancelled = {});
 
 /// "sketches/0001.json": of the variant with that index, counted from 0.
 std::string sketchName(std::size_t index);
@@ -42,8 +58,9 @@ std::string sketchName(std::size_t index);
 /// are several problems with the number behind it ("Ada Byron, 2").
 std::string answersCsv(const ProblemSheet& sheet);
 
-/// All of it for scripts: "tailpoint-problems", version 1.
-std::string sheetJson(const ProblemSheet& sheet);
+/// All of it for scripts: "tailpoint-problems", version 1. Or the index of a problem whose solution has no
+/// line for a slip, where one is to be found. Precondition: all have their schemes.
+std::variant<std::string, std::size_t> sheetJson(const ProblemSheet& sheet);
 
 /// The families with their levels in words, for people and for scripts ("tailpoint-families", version 1).
 std::string familiesText();

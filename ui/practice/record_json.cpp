@@ -12,6 +12,7 @@ using namespace reading;
 
 constexpr std::string_view kRecordFormat = "tailpoint-practice";
 constexpr int kRecordVersion = 1;
+constexpr int kMostBlank = 1000; ///< no solution has so many lines
 
 JsonValue listOf(const std::vector<std::string>& texts) {
     std::vector<JsonValue> items;
@@ -21,17 +22,25 @@ JsonValue listOf(const std::vector<std::string>& texts) {
 }
 
 JsonValue entryJson(const RecordEntry& entry) {
-    return jsonObject({{"family", jsonText(entry.problem.family)},
-                       {"level", jsonNumber(entry.problem.level)},
-                       {"number", jsonNumber(entry.problem.number)},
-                       {"scene", jsonText(entry.scene)},
-                       {"sitting", jsonNumber(entry.sitting)},
-                       {"when", jsonText(entry.when)},
-                       {"verdict", jsonText(nameOf(entry.verdict))},
-                       {"slips", listOf(entry.slips)},
-                       {"lastHint", jsonTruth(entry.lastHint)},
-                       {"aimedAt", jsonText(entry.aimedAt)}},
-                      JsonLayout::padded);
+    std::vector<JsonMember> members{
+        {"family", jsonText(entry.problem.family)},   {"level", jsonNumber(entry.problem.level)},
+        {"number", jsonNumber(entry.problem.number)}, {"scene", jsonText(entry.scene)},
+        {"sitting", jsonNumber(entry.sitting)},       {"when", jsonText(entry.when)},
+        {"verdict", jsonText(nameOf(entry.verdict))}, {"slips", listOf(entry.slips)},
+        {"lastHint", jsonTruth(entry.lastHint)},      {"aimedAt", jsonText(entry.aimedAt)}};
+    if (entry.worked != WorkedAs::question)
+        members.push_back({"as", jsonText(nameOf(entry.worked))});
+    if (entry.worked == WorkedAs::faded)
+        members.push_back({"blank", jsonNumber(entry.blank)});
+    return jsonObject(std::move(members), JsonLayout::padded);
+}
+
+WorkedAs workedIn(const At& at) {
+    const std::string& name = textIn(at, "write \"faded\" or \"flawed\"");
+    for (const WorkedAs worked : {WorkedAs::question, WorkedAs::faded, WorkedAs::flawed})
+        if (nameOf(worked) == name)
+            return worked;
+    at.refuse(inQuotes(name) + " is no way to work a problem; write \"faded\" or \"flawed\"");
 }
 
 Verdict verdictIn(const At& at) {
@@ -80,6 +89,10 @@ RecordEntry entryIn(const At& at) {
     entry.slips = textsIn(at.require("slips", "write a list, as []"));
     entry.lastHint = truthIn(at.require("lastHint", "write true or false"));
     entry.aimedAt = textAt(at, "aimedAt");
+    if (const auto as = at.maybe("as"))
+        entry.worked = workedIn(*as);
+    if (at.maybe("blank"))
+        entry.blank = wholeAt(at, "blank", 0, kMostBlank);
     return entry;
 }
 

@@ -162,7 +162,8 @@ KeySolution keySolution(const Sketch& sketch) {
 }
 
 std::vector<Kept> keyGroups(const Problem& problem, const ProblemPlace& place, const Scheme& scheme,
-                            const std::optional<KeySolution>& solution, double width) {
+                            const TaskOnPage& task, const std::optional<KeySolution>& solution,
+                            double width) {
     GroupWriter out(width);
     out.begin(16);
     const Setting code = textOf(inText(problem.code), kHeading, QFont::DemiBold);
@@ -176,7 +177,9 @@ std::vector<Kept> keyGroups(const Problem& problem, const ProblemPlace& place, c
     for (const Prose& line : answerLines(scheme))
         out.prose(line, kAnswer, 0, 4);
     out.prose(pointsLine(scheme), kRow, 0, 2).ink = HandoutPages::Ink::quiet;
-    addMargin(out, scheme, width);
+    addTaskKey(out, task, width);
+    if (!task.flawed)
+        addMargin(out, scheme, width);
     if (solution) {
         out.begin(6);
         out.figure(solution->figure);

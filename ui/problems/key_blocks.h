@@ -5,6 +5,7 @@
 #include "core/practice/scheme.h"
 #include "ui/handout/handout_pages.h"
 #include "ui/problems/sheet_blocks.h"
+#include "ui/problems/task_blocks.h"
 
 namespace tailpoint {
 
@@ -34,10 +35,11 @@ struct KeySolution {
 };
 KeySolution keySolution(const Sketch& sketch);
 
-/// `solution`: empty: not wished.
+/// `solution`: empty: not wished. Where a slip is to be found, its line stands in place of the slips'
+/// numbers.
 std::vector<HandoutPages::Kept> keyGroups(const Problem& problem, const ProblemPlace& place,
-                                          const Scheme& scheme, const std::optional<KeySolution>& solution,
-                                          double width);
+                                          const Scheme& scheme, const TaskOnPage& task,
+                                          const std::optional<KeySolution>& solution, double width);
 /// The head of a key, or of a student's part of it.
 HandoutPages::Kept keyHead(const QString& title, const QString& student, double width);
 

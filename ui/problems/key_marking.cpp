@@ -158,12 +158,16 @@ std::optional<MarkedRow> KeyMarking::next() {
     const std::string who = trimmed(row->cells.front());
     MarkedRow out;
     out.fault = row->fault;
+    m_sketch = nullptr;
     if (out.fault.empty()) {
         const auto question = m_key->questionOf(who);
-        if (const auto* fault = std::get_if<std::string>(&question))
+        if (const auto* fault = std::get_if<std::string>(&question)) {
             out.fault = *fault;
-        else
-            out = marked(*row, *std::get<const SheetKey::Question*>(question));
+        } else {
+            const SheetKey::Question& own = *std::get<const SheetKey::Question*>(question);
+            m_sketch = &own.sketch;
+            out = marked(*row, own);
+        }
     }
     out.line = row->line;
     out.who = who;

@@ -44,6 +44,8 @@ public:
     /// Heads of the columns that are kept.
     const std::vector<std::string>& columns() const { return m_columns; }
     std::optional<MarkedRow> next();
+    /// The question of the row that came last, until the next; nullptr: there is none for who stands there.
+    const Sketch* sketch() const { return m_sketch; }
 
 private:
     KeyMarking(CsvReader reader, SheetKey& key) : m_reader(reader), m_key(&key) {}
@@ -51,6 +53,7 @@ private:
 
     CsvReader m_reader;
     SheetKey* m_key;
+    const Sketch* m_sketch = nullptr;
     std::vector<std::string> m_all, m_columns; ///< trimmed heads of all columns; of those kept, as they stand
 };
 

@@ -23,6 +23,16 @@ inline Setting textOf(const QString& text, double points, int weight = QFont::No
     return out;
 }
 
+/// A line to write on, `length` long in layout units.
+inline Setting ruledLine(double length) {
+    Setting out;
+    QPainterPath path;
+    path.addRect(0, 0, length, 0.5 * unitsInPoint());
+    out.shapes.push_back({path, 0});
+    out.width = length;
+    return out;
+}
+
 /// What belongs to a problem tells its code at the foot of its page.
 inline void setCode(std::vector<HandoutPages::Kept>& groups, const std::string& code) {
     for (HandoutPages::Kept& group : groups)

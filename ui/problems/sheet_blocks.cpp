@@ -22,16 +22,6 @@ constexpr double kLeastRoom = 150;
 constexpr double kNameLine = 210;
 constexpr double kCm = 72 / 2.54;
 
-/// A line to write on.
-Setting lineOf(double length) {
-    Setting out;
-    QPainterPath path;
-    path.addRect(0, 0, length, 0.5 * unitsInPoint());
-    out.shapes.push_back({path, 0});
-    out.width = length;
-    return out;
-}
-
 /// The sheet's title, and at the right a name or a line for it.
 Setting headOf(const ProblemPlace& place, double width) {
     const double line = kNameLine * unitsInPoint();
@@ -39,13 +29,17 @@ Setting headOf(const ProblemPlace& place, double width) {
     Setting name =
         isNamed ? textOf(place.student, kStatement, QFont::DemiBold) : textOf(QStringLiteral("Name"), kHead);
     if (!isNamed)
-        name.add(lineOf(line), {name.width + 6 * unitsInPoint(), 0});
+        name.add(ruledLine(line), {name.width + 6 * unitsInPoint(), 0});
     const QFont font = handoutFont(kHead);
     const double room = width - name.width - 20 * unitsInPoint();
     Setting head =
         textOf(QFontMetricsF(font).elidedText(place.title, Qt::ElideRight, std::max(0.0, room)), kHead);
     head.add(name, {width - name.width, 0});
     return head;
+}
+
+void append(std::vector<Kept>& groups, std::vector<Kept> more) {
+    groups.insert(groups.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
 }
 
 /// "Answer   R = ______   θ_R = ______"
@@ -60,7 +54,7 @@ Setting answerLine(const std::string& head, const std::vector<Formula>& asked, T
         Setting name = setFormula(symbol, size);
         name.add(textOf(QStringLiteral(" = "), kHandoutText), {name.width, 0});
         line.add(name, {x, 0});
-        line.add(lineOf(std::max(0.0, each - name.width)), {x + name.width, 0});
+        line.add(ruledLine(std::max(0.0, each - name.width)), {x + name.width, 0});
         x += each + gap;
     }
     return line;
@@ -108,8 +102,26 @@ ExerciseFigure figureOf(const Problem& problem, const SheetLook& look, double wi
     return look.toScale ? exerciseFigure(problem.sketch, points) : figureNotToScale(problem.sketch, points);
 }
 
+namespace {
+
+/// To work in, and the lines for the answer.
+void addRoom(GroupWriter& out, const Problem& problem, const ExerciseFigure& figure, bool grid) {
+    out.begin(8);
+    out.prose(inProse(roomWords(problem, figure, grid)), kHead, 0, 0).ink = HandoutPages::Ink::quiet;
+    Block& room = out.add({}, 0, 4);
+    room.height = kLeastRoom * unitsInPoint();
+    room.fills = true;
+    room.grid = grid ? kCm / 2 : 0;
+    for (const std::string& head : answerHeads(problem))
+        out.add(answerLine(head, askedSymbols(problem.sketch), out.typeSize(kHeading - 2), out.width()), 0,
+                16);
+}
+
+} // namespace
+
 std::vector<Kept> problemGroups(const Problem& problem, const ProblemPlace& place,
-                                const ExerciseFigure& figure, bool grid, double width) {
+                                const ExerciseFigure& figure, bool grid, double width,
+                                std::vector<Kept> task) {
     GroupWriter out(width);
     out.begin(0);
     out.add(headOf(place, width), 0, 0);
@@ -128,15 +140,10 @@ std::vector<Kept> problemGroups(const Problem& problem, const ProblemPlace& plac
         out.figure(figure.list);
     if (needsCaution(problem.sketch))
         out.caution(std::string(cautionLine()));
-    out.begin(8);
-    out.prose(inProse(roomWords(problem, figure, grid)), kHead, 0, 0).ink = HandoutPages::Ink::quiet;
-    Block& room = out.add({}, 0, 4);
-    room.height = kLeastRoom * unitsInPoint();
-    room.fills = true;
-    room.grid = grid ? kCm / 2 : 0;
-    for (const std::string& head : answerHeads(problem))
-        out.add(answerLine(head, askedSymbols(problem.sketch), out.typeSize(kHeading - 2), width), 0, 16);
     auto groups = out.take();
+    append(groups, std::move(task));
+    addRoom(out, problem, figure, grid);
+    append(groups, out.take());
     setCode(groups, problem.code);
     return groups;
 }

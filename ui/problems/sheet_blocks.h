@@ -22,9 +22,10 @@ std::vector<std::string> answerHeads(const Problem& problem);
 /// What is asked, by its symbol: each gets a line to write on.
 std::vector<Formula> askedSymbols(const Sketch& sketch);
 
-/// The blocks of one problem.
+/// The blocks of one problem. `task`: what is handed out besides, above the room to work in (task_blocks.h).
 std::vector<HandoutPages::Kept> problemGroups(const Problem& problem, const ProblemPlace& place,
-                                              const ExerciseFigure& figure, bool grid, double width);
+                                              const ExerciseFigure& figure, bool grid, double width,
+                                              std::vector<HandoutPages::Kept> task = {});
 /// The exercise's figure as the look wants it. `width`: of the column, layout units.
 ExerciseFigure figureOf(const Problem& problem, const SheetLook& look, double width);
 

@@ -72,8 +72,10 @@ std::variant<SheetVariant, QString> variantIn(const QByteArray& bytes) {
 
 } // namespace
 
-std::variant<ProblemSheet, QString> sheetFrom(const QStringList& files) {
+std::variant<ProblemSheet, QString> sheetFrom(const QStringList& files, const SheetRequest& task) {
     ProblemSheet sheet;
+    sheet.request.task = task.task;
+    sheet.request.blank = task.blank;
     sheet.request.count = static_cast<std::size_t>(files.size());
     for (const QString& file : files) {
         const auto bytes = readBytes(file);

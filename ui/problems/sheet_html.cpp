@@ -79,7 +79,7 @@ std::string headHtml(const ProblemPlace& place, const std::string& code) {
 }
 
 std::string problemHtml(const Problem& problem, const ProblemPlace& place, const SheetLook& look,
-                        std::size_t index) {
+                        const TaskOnPage& task, std::size_t index) {
     const ExerciseFigure figure = figureOf(problem, look, kHandoutWidth * unitsInPoint());
     std::string out = "<section>\n" + headHtml(place, problem.code) + "<h1>" +
                       xmlEscaped(problemHeading(problem, place)) + "</h1>\n";
@@ -88,6 +88,7 @@ std::string problemHtml(const Problem& problem, const ProblemPlace& place, const
     out += figureHtml(figure.list, index);
     if (needsCaution(problem.sketch))
         out += "<p class=\"caution\">" + xmlEscaped(cautionLine()) + "</p>\n";
+    out += taskHtml(task, problem.bothAnswers);
     out += "<div class=\"room\">\n<p class=\"quiet\">" + xmlEscaped(roomWords(problem, figure, look.grid)) +
            "</p>\n" + (look.grid ? gridHtml() : "<div class=\"blank\"></div>\n") + "</div>\n";
     for (const std::string& head : answerHeads(problem)) {
@@ -112,15 +113,17 @@ std::string marginHtml(const SheetVariant& variant) {
     return out + "</tbody>\n</table>\n";
 }
 
-std::string keyHtml(const SheetVariant& variant, const ProblemPlace& place, bool solution,
-                    std::size_t index) {
+std::string keyHtml(const SheetVariant& variant, const ProblemPlace& place, const TaskOnPage& task,
+                    bool solution, std::size_t index) {
     const Problem& problem = variant.problem;
     std::string out = "<section>\n<div class=\"running\"><p class=\"head\"><span>" + escaped(place.student) +
                       "</span><b>" + xmlEscaped(problem.code) + "</b></p></div>\n<div class=\"body\">\n<h1>" +
                       xmlEscaped(problemHeading(problem, place)) + "</h1>\n";
     for (const Prose& line : answerLines(variant.scheme))
         out += "<p class=\"answer\">" + toHtml(line) + "</p>\n";
-    out += "<p class=\"quiet\">" + toHtml(pointsLine(variant.scheme)) + "</p>\n" + marginHtml(variant);
+    out += "<p class=\"quiet\">" + toHtml(pointsLine(variant.scheme)) + "</p>\n" + taskKeyHtml(task);
+    if (!task.flawed)
+        out += marginHtml(variant);
     if (solution) {
         const KeySolution made = keySolution(problem.sketch);
         out += figureHtml(made.figure, index);
@@ -142,11 +145,11 @@ SheetHtml::SheetHtml(const ProblemSheet& sheet, const SheetLook& look)
                          (look.solutions ? "" : "section { break-before: auto; break-inside: avoid }\n")) +
             "<body>\n<h1>Key \u00B7 " + escaped(m_title) + "</h1>\n") {}
 
-SheetHtml::Part SheetHtml::part(std::size_t index) const {
+SheetHtml::Part SheetHtml::part(std::size_t index, const TaskOnPage& task) const {
     const SheetVariant& variant = m_sheet.variants[index];
     const ProblemPlace place = placeOf(m_sheet, index, m_title);
-    return {problemHtml(variant.problem, place, m_look, index),
-            keyHtml(variant, place, m_look.solutions, index)};
+    return {problemHtml(variant.problem, place, m_look, task, index),
+            keyHtml(variant, place, task, m_look.solutions, index)};
 }
 
 void SheetHtml::add(std::size_t, Part part) {

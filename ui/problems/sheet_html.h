@@ -15,7 +15,7 @@ public:
     struct Part {
         std::string sheet, key;
     };
-    Part part(std::size_t problem) const;
+    Part part(std::size_t problem, const TaskOnPage& task) const;
     void add(std::size_t problem, Part part);
     std::vector<std::pair<QString, QByteArray>> files();
 

@@ -1,5 +1,6 @@
 #include "ui/problems/sheet_job.h"
 
+#include "ui/problems/sheet_from.h"
 #include "ui/problems/write_sheet.h"
 
 #include <algorithm>
@@ -8,7 +9,7 @@ namespace tailpoint {
 
 namespace {
 
-QString written(const SheetJob& job, const ProblemSheet& sheet, NewFolder& folder, SheetWork& work) {
+QString written(const SheetJob& job, ProblemSheet& sheet, NewFolder& folder, SheetWork& work) {
     if (sheet.variants.size() < job.wanted())
         return tooFewWords(job.wanted(), sheet.variants.size());
     auto error = writeSheet(sheet, job.look, folder, work);
@@ -20,15 +21,23 @@ QString written(const SheetJob& job, const ProblemSheet& sheet, NewFolder& folde
 } // namespace
 
 std::size_t SheetJob::wanted() const {
-    return request.count * std::max<std::size_t>(1, request.roster.size());
+    return own.isEmpty() ? request.count * std::max<std::size_t>(1, request.roster.size())
+                         : static_cast<std::size_t>(own.size());
 }
 
 void SheetJob::run() {
     NewFolder made(folder);
-    if (made.fault())
+    if (made.fault()) {
         fault = folder + QStringLiteral(": ") + made.fault()->message;
-    else if (const auto sheet = makeSheet(request, [this] { return work.isCancelled.load(); }))
+    } else if (!own.isEmpty()) {
+        auto sheet = sheetFrom(own, request);
+        if (const auto* unfit = std::get_if<QString>(&sheet))
+            fault = *unfit;
+        else
+            fault = written(*this, std::get<ProblemSheet>(sheet), made, work);
+    } else if (auto sheet = drawSheet(request, [this] { return work.isCancelled.load(); })) {
         fault = written(*this, *sheet, made, work);
+    }
     isOver = true;
 }
 

@@ -4,10 +4,13 @@
 #include "ui/practice/problem_sheet.h"
 #include "ui/problems/look.h"
 
+#include <QStringList>
+
 namespace tailpoint {
 
 struct SheetJob {
     SheetRequest request;
+    QStringList own; ///< sketches of the user's, in this order; then of `request` the task alone counts
     SheetLook look;
     QString folder; ///< that is made
     SheetWork work;

@@ -112,18 +112,19 @@ bool SheetPdf::beginsStudent(std::size_t problem) const {
     return problem == 0 || (!variant.who.empty() && variant.place == 1);
 }
 
-SheetPdf::Part SheetPdf::part(std::size_t index) const {
+SheetPdf::Part SheetPdf::part(std::size_t index, const TaskOnPage& task) const {
     const SheetVariant& variant = m_sheet.variants[index];
     const ProblemPlace place = tailpoint::placeOf(m_sheet, index, m_title);
     ExerciseFigure figure = figureOf(variant.problem, m_look, m_width);
-    auto groups = problemGroups(variant.problem, place, figure, m_look.grid, m_width);
+    auto groups = problemGroups(variant.problem, place, figure, m_look.grid, m_width,
+                                taskGroups(task, variant.problem.bothAnswers, m_width));
     Part part;
     part.sheet = std::make_unique<HandoutPages>(std::move(groups), std::move(figure.list), m_paper,
                                                 HandoutPages::Foot{{}, footOf(place)});
     std::optional<KeySolution> solution;
     if (m_look.solutions)
         solution = keySolution(variant.problem.sketch);
-    part.entry = keyGroups(variant.problem, place, variant.scheme, solution, m_width);
+    part.entry = keyGroups(variant.problem, place, variant.scheme, task, solution, m_width);
     if (beginsStudent(index)) { // the head clings to the first entry
         Kept head = keyHead(m_title, place.student, m_width);
         std::move(part.entry.front().begin(), part.entry.front().end(), std::back_inserter(head));

@@ -60,7 +60,7 @@ public:
         std::unique_ptr<HandoutPages> sheet, key; ///< `key`: with its solution pages of its own
         std::vector<HandoutPages::Kept> entry;    ///< of the key, without
     };
-    Part part(std::size_t problem) const;
+    Part part(std::size_t problem, const TaskOnPage& task) const;
     void add(std::size_t problem, Part part);
     std::vector<std::pair<QString, QByteArray>> files();
 

@@ -3,6 +3,7 @@
 #include "core/practice/families.h"
 #include "ui/document/sketch_json.h"
 #include "ui/practice/problem_file.h"
+#include "ui/practice/sheet_task.h"
 #include "ui/problems/in_order.h"
 #include "ui/problems/sheet_html.h"
 #include "ui/problems/sheet_pages.h"
@@ -15,20 +16,49 @@ QByteArray sketchFile(const Problem& problem) {
     return problem.id.family.empty() ? writeSketch(problem.sketch) : writeProblem(problem);
 }
 
+FileError noSlip(const ProblemSheet& sheet, std::size_t index) {
+    return {QString(), QStringLiteral("no slip can be made in a line of the solution of problem %1, %2; %3")
+                           .arg(index + 1)
+                           .arg(QString::fromStdString(sheet.variants[index].problem.code))
+                           .arg(sheet.request.families.empty() ? QStringLiteral("leave that sketch out")
+                                                               : QStringLiteral("take another seed"))};
+}
+
+/// A problem's own file.
+std::optional<FileError> writeSketchOf(const ProblemSheet& sheet, std::size_t index,
+                                       const NewFolder& folder) {
+    return folder.write(QString::fromStdString(sketchName(index)), sketchFile(sheet.variants[index].problem));
+}
+
 /// Writes a sheet and its key problem by problem, whatever their form. `Pages` lays out a problem (part(), on
-/// any thread), takes it over (add(), in order), and has the files in the end.
+/// any thread), takes it over (add(), in order), and has the files in the end. All that a problem needs is
+/// made beside the painting of others, which is the longest of all.
 template <class Pages>
-std::optional<FileError> writePages(Pages pages, const ProblemSheet& sheet, const NewFolder& folder,
+std::optional<FileError> writePages(Pages pages, ProblemSheet& sheet, const NewFolder& folder,
                                     SheetWork& work) {
-    const bool isWhole = madeInOrder(
-        sheet.variants.size(), work.isCancelled, [&](std::size_t i) { return pages.part(i); },
-        [&](std::size_t i, auto part) {
-            pages.add(i, std::move(part));
+    struct Made {
+        typename Pages::Part part;
+        std::optional<FileError> error;
+    };
+    std::optional<FileError> failed;
+    const auto make = [&](std::size_t i) {
+        addScheme(sheet.variants[i]);
+        const TaskOnPage task = taskOf(sheet, i);
+        if (sheet.request.task == SheetTask::findSlip && !task.flawed)
+            return Made{{}, noSlip(sheet, i)};
+        return Made{pages.part(i, task), writeSketchOf(sheet, i, folder)};
+    };
+    const bool isWhole =
+        madeInOrder(sheet.variants.size(), work.isCancelled, make, [&](std::size_t i, Made made) {
+            failed = std::move(made.error);
+            if (failed)
+                return false;
+            pages.add(i, std::move(made.part));
             ++work.done;
             return true;
         });
     if (!isWhole)
-        return std::nullopt;
+        return failed;
     for (const auto& [name, bytes] : pages.files()) {
         if (bytes.isEmpty())
             return FileError{name, QStringLiteral("could not be made")};
@@ -38,7 +68,21 @@ std::optional<FileError> writePages(Pages pages, const ProblemSheet& sheet, cons
     return std::nullopt;
 }
 
-std::optional<FileError> writeForm(const ProblemSheet& sheet, const SheetLook& look, const NewFolder& folder,
+std::optional<FileError> writeJson(ProblemSheet& sheet, const NewFolder& folder, SheetWork& work) {
+    if (!addSchemes(sheet, [&] { return work.isCancelled.load(); }))
+        return std::nullopt;
+    for (std::size_t i = 0; i < sheet.variants.size() && !work.isCancelled; ++i) {
+        if (auto error = writeSketchOf(sheet, i, folder))
+            return error;
+        ++work.done;
+    }
+    const auto made = sheetJson(sheet);
+    if (const auto* index = std::get_if<std::size_t>(&made))
+        return noSlip(sheet, *index);
+    return folder.write(QStringLiteral("sheet.json"), QByteArray::fromStdString(std::get<std::string>(made)));
+}
+
+std::optional<FileError> writeForm(ProblemSheet& sheet, const SheetLook& look, const NewFolder& folder,
                                    SheetWork& work) {
     switch (look.form) {
     case SheetForm::pdf:
@@ -48,8 +92,7 @@ std::optional<FileError> writeForm(const ProblemSheet& sheet, const SheetLook& l
     case SheetForm::json:
         break;
     }
-    work.done = static_cast<int>(sheet.variants.size());
-    return folder.write(QStringLiteral("sheet.json"), QByteArray::fromStdString(sheetJson(sheet)));
+    return writeJson(sheet, folder, work);
 }
 
 } // namespace
@@ -73,20 +116,25 @@ QString tooFewWords(std::size_t wanted, std::size_t got) {
 QString titleOf(const ProblemSheet& sheet) {
     const auto& families = sheet.request.families;
     const FamilyEntry* only = families.size() == 1 ? familyNamed(families.front()) : nullptr;
-    return only ? QString::fromUtf8(only->title.data(), static_cast<qsizetype>(only->title.size()))
-                : QStringLiteral("Problem sheet");
+    const QString title =
+        only ? QString::fromUtf8(only->title.data(), static_cast<qsizetype>(only->title.size()))
+             : QStringLiteral("Problem sheet");
+    switch (sheet.request.task) {
+    case SheetTask::faded:
+        return title + QStringLiteral(" \u00B7 fill in the solution");
+    case SheetTask::findSlip:
+        return title + QStringLiteral(" \u00B7 find the slip");
+    case SheetTask::questions:
+        break;
+    }
+    return title;
 }
 
-std::optional<FileError> writeSheet(const ProblemSheet& sheet, const SheetLook& look, const NewFolder& folder,
+std::optional<FileError> writeSheet(ProblemSheet& sheet, const SheetLook& look, const NewFolder& folder,
                                     SheetWork& work) {
-    for (std::size_t i = 0; i < sheet.variants.size() && !work.isCancelled; ++i)
-        if (auto error =
-                folder.write(QString::fromStdString(sketchName(i)), sketchFile(sheet.variants[i].problem)))
-            return error;
-    if (auto error =
-            folder.write(QStringLiteral("answers.csv"), QByteArray::fromStdString(answersCsv(sheet))))
+    if (auto error = writeForm(sheet, look, folder, work); error || work.isCancelled)
         return error;
-    return writeForm(sheet, look, folder, work);
+    return folder.write(QStringLiteral("answers.csv"), QByteArray::fromStdString(answersCsv(sheet)));
 }
 
 } // namespace tailpoint

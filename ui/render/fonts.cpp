@@ -3,8 +3,14 @@
 #include "ui/style/theme.h"
 
 #include <QFontMetricsF>
+#include <QGlyphRun>
 #include <QHash>
+#include <QPaintEngine>
+#include <QRawFont>
+#include <QTextLayout>
 #include <cmath>
+#include <memory>
+#include <utility>
 
 namespace tailpoint {
 namespace {
@@ -110,6 +116,118 @@ double advanceOf(const QFont& font, const QString& text) {
         return advance;
     }
     return *ofFont.insert(text, advance);
+}
+
+namespace {
+
+/// A word with the blank behind it, the left end of its baseline at the origin; its glyphs are of several
+/// fonts where one has not all letters.
+struct ShapedWord {
+    QList<QGlyphRun> runs;
+    double advance = 0;
+};
+
+ShapedWord shaped(const QFont& font, const QString& word) {
+    QTextLayout layout(word, font);
+    layout.beginLayout();
+    QTextLine line = layout.createLine();
+    if (line.isValid()) {
+        line.setNumColumns(static_cast<int>(word.size())); // never broken
+        line.setPosition({0, -line.ascent()});
+    }
+    layout.endLayout();
+    return {layout.glyphRuns(), advanceOf(font, word)};
+}
+
+/// Of one thread.
+class ShapedWords {
+public:
+    const ShapedWord& word(const QFont& font, const QString& word) {
+        constexpr qsizetype most = 20'000;
+        if (m_count > most) {
+            m_known.clear();
+            m_words = nullptr;
+            m_count = 0;
+        }
+        if (!m_words || !(font == m_font)) { // a font is dear to look up, and stays for a while
+            m_font = font;
+            m_words = wordsOf(font);
+        }
+        if (const auto found = m_words->constFind(word); found != m_words->constEnd())
+            return *found;
+        ++m_count;
+        return *m_words->insert(word, shaped(fontOfThread(font), word));
+    }
+
+private:
+    using Words = QHash<QString, ShapedWord>;
+    std::shared_ptr<Words> wordsOf(const QFont& font) {
+        std::shared_ptr<Words>& words = m_known[font];
+        if (!words)
+            words = std::make_shared<Words>();
+        return words;
+    }
+
+    QHash<QFont, std::shared_ptr<Words>> m_known; ///< held apart: a hash moves what it holds
+    QFont m_font;
+    std::shared_ptr<Words> m_words;
+    qsizetype m_count = 0;
+};
+
+/// Puts glyphs behind one another and draws those of one font at once.
+class GlyphLine {
+public:
+    GlyphLine(QPainter& painter, QPointF baseline, qsizetype letters)
+        : m_painter(painter), m_baseline(baseline) {
+        m_indexes.reserve(letters);
+        m_positions.reserve(letters);
+    }
+
+    void add(const QGlyphRun& run, double x) {
+        if (!m_indexes.isEmpty() && !(run.rawFont() == m_font))
+            draw();
+        m_font = run.rawFont();
+        m_indexes += run.glyphIndexes();
+        const QList<QPointF> positions = run.positions();
+        for (const QPointF& position : positions)
+            m_positions.append({position.x() + x, position.y()});
+    }
+    void draw() {
+        QGlyphRun run;
+        run.setRawFont(m_font);
+        run.setGlyphIndexes(std::exchange(m_indexes, {}));
+        run.setPositions(std::exchange(m_positions, {}));
+        m_painter.drawGlyphRun(m_baseline, run);
+    }
+
+private:
+    QPainter& m_painter;
+    QPointF m_baseline;
+    QRawFont m_font;
+    QList<quint32> m_indexes;
+    QList<QPointF> m_positions;
+};
+
+} // namespace
+
+void drawWords(QPainter& painter, QPointF baseline, const QString& text, const QFont& font) {
+    if (painter.paintEngine()->type() != QPaintEngine::Pdf) {
+        painter.setFont(fontOfThread(font));
+        painter.drawText(baseline, text);
+        return;
+    }
+    thread_local ShapedWords words;
+    GlyphLine line(painter, baseline, text.size());
+    double x = 0;
+    for (qsizetype at = 0, end = 0; at < text.size(); at = end) {
+        end = text.indexOf(QLatin1Char(' '), at) + 1;
+        end = end > 0 ? end : text.size();
+        const ShapedWord& word = words.word(font, text.mid(at, end - at));
+        for (const QGlyphRun& run : word.runs)
+            line.add(run, x);
+        x += word.advance;
+    }
+    line.draw();
 }
 
 FontShelf& FontShelf::ofThread() {

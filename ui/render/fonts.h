@@ -54,11 +54,16 @@ private:
     std::string m_key;
 };
 
-/// The same font for the thread that calls. A QFont keeps what it has found out about itself, and copies share
-/// that: what is laid out on one thread and painted on another is painted with this.
+/// The same font for the thread that calls. A QFont keeps what it has found out about itself, and copies
+/// share that: what is laid out on one thread and painted on another is painted with this.
 const QFont& fontOfThread(const QFont& font);
 
 /// How far a text goes on in a font; remembered, for words come again and again.
 double advanceOf(const QFont& font, const QString& text);
+
+/// One line of text from the left end of its baseline on, as QPainter::drawText() sets it. In a PDF, where
+/// the same words come on page after page, each word by glyphs that a thread finds once: to shape a text
+/// costs more than to paint it. The painter's font may be another afterwards.
+void drawWords(QPainter& painter, QPointF baseline, const QString& text, const QFont& font);
 
 } // namespace tailpoint

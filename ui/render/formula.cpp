@@ -347,10 +347,8 @@ void Setting::add(const Setting& other, QPointF at) {
 
 void Setting::paint(QPainter& painter, QPointF baseline) const {
     const QColor ink = painter.pen().color();
-    for (const Text& item : texts) {
-        painter.setFont(fontOfThread(item.font));
-        painter.drawText(baseline + item.at, item.text);
-    }
+    for (const Text& item : texts)
+        drawWords(painter, baseline + item.at, item.text, item.font);
     if (shapes.empty())
         return;
     painter.save();

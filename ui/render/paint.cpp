@@ -91,8 +91,7 @@ public:
             const double size = sizeOf(run, text.size), scale = size / FontShelf::kSize;
             m_painter.setTransform(
                 QTransform(scale, 0, 0, scale, x, text.baseline.y + shiftOf(run, text.size)) * before);
-            m_painter.setFont(shelf.font(run, text.face));
-            m_painter.drawText(QPointF(0, 0), QString::fromStdString(run.text));
+            drawWords(m_painter, {0, 0}, QString::fromStdString(run.text), shelf.font(run, text.face));
             if (&run != &text.runs.back())
                 x += size * shelf.extent(run, text.face).width;
         }

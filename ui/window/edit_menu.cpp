@@ -2,7 +2,7 @@
 
 #include "ui/canvas/canvas.h"
 #include "ui/document/sketch_document.h"
-#include "ui/panel/answer_text.h"
+#include "ui/panel/copied_values.h"
 #include "ui/panel/panel.h"
 #include "ui/window/figure_output.h"
 #include "ui/window/lines.h"
@@ -28,21 +28,35 @@ EditMenu::EditMenu(const WindowParts& parts, QMenu* menu) : QObject(menu), m_par
     addCommand(menu, {"deleteForce", tr("&Delete force")}, [this] { m_parts.canvas.removeSelected(); });
     addCommand(menu, {"pasteForces", tr("&Paste forces"), QKeySequence::Paste}, [this] { paste(); });
     menu->addSeparator();
-    addCommand(
-        menu, {"copyFigure", tr("Copy &figure"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C)}, [this] {
-            QGuiApplication::clipboard()->setMimeData(figureForClipboard(
-                m_parts.document.result(), figureAsSeen(m_parts.canvas), m_parts.panel.explainOptions()));
-            m_parts.hints.setHint(tr("The figure is on the clipboard as SVG, PNG and text."));
-        });
-    addCommand(menu, {"copyValues", tr("Copy &values"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V)},
-               [this] {
-                   QGuiApplication::clipboard()->setText(
-                       valuesAsText(m_parts.document.result(), m_parts.panel.explainOptions()));
-                   m_parts.hints.setHint(tr("The values are on the clipboard as text."));
-               });
+    addCopies(menu);
     menu->addSeparator();
     addCommand(menu, {"switchPane", tr("Go to &sheet or table"), QKeySequence(Qt::Key_F6)},
                [this] { switchPane(); });
+}
+
+void EditMenu::addCopies(QMenu* menu) {
+    const auto copy = [this](QMimeData* data, const QString& hint) {
+        QGuiApplication::clipboard()->setMimeData(data);
+        m_parts.hints.setHint(hint);
+    };
+    const auto from = [this] { return provenanceOf(m_parts.document.path()); };
+    addCommand(menu, {"copyFigure", tr("Copy &figure"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C)},
+               [this, copy, from] {
+                   copy(figureForClipboard(m_parts.document.result(), figureAsSeen(m_parts.canvas),
+                                           m_parts.panel.explainOptions(), from()),
+                        tr("The figure is on the clipboard as SVG, PNG and text."));
+               });
+    addCommand(menu, {"copyValues", tr("Copy &values"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_V)},
+               [this, copy, from] {
+                   copy(valuesForClipboard(m_parts.document.result(), m_parts.panel.explainOptions(), from()),
+                        tr("The values are on the clipboard as a table, as text and for a spreadsheet."));
+               });
+    addCommand(menu, {"copyNote", tr("Copy as &note")},
+               [this, copy, from] {
+                   const Result& result = m_parts.document.result();
+                   copy(noteForClipboard(result, figurePng(result, figureAsSeen(m_parts.canvas)), from()),
+                        tr("The note is on the clipboard: a paragraph, a table and the figure."));
+               });
 }
 
 /// "Undo Turn P"; grey where there is nothing to undo.

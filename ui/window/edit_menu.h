@@ -18,6 +18,7 @@ public:
 
 private:
     void nameSteps();
+    void addCopies(QMenu* menu);
     void paste();
     void switchPane();
     WindowParts m_parts;

@@ -1,5 +1,6 @@
 // What the export dialog makes of its choices: files, the clipboard, printed pages.
 #include "ui/document/files.h"
+#include "ui/document/provenance.h"
 #include "ui/document/sketch_json.h"
 #include "ui/panel/panel.h"
 #include "ui/render/render.h"
@@ -97,8 +98,9 @@ bool ExportDialog::saveTo(QString path) {
 }
 
 void ExportDialog::copy() {
-    QGuiApplication::clipboard()->setMimeData(
-        figureForClipboard(m_parts.document.result(), job(), m_parts.panel.explainOptions()));
+    QGuiApplication::clipboard()->setMimeData(figureForClipboard(m_parts.document.result(), job(),
+                                                                 m_parts.panel.explainOptions(),
+                                                                 provenanceOf(m_parts.document.path())));
     remember();
     emit said(tr("The figure is on the clipboard."));
 }

@@ -2,7 +2,7 @@
 
 #include "ui/canvas/canvas.h"
 #include "ui/document/sketch_document.h"
-#include "ui/panel/answer_text.h"
+#include "ui/panel/copied_values.h"
 
 #include <QImage>
 #include <QMimeData>
@@ -30,13 +30,19 @@ FigureJob figureAsSeen(const Canvas& canvas) {
     return job;
 }
 
-QMimeData* figureForClipboard(const Result& result, FigureJob job, const ExplainOptions& explained) {
+QByteArray figurePng(const Result& result, FigureJob job) {
+    job.allStages = false;
+    return bytesOf(result, job, FigureForm::png);
+}
+
+QMimeData* figureForClipboard(const Result& result, FigureJob job, const ExplainOptions& explained,
+                              const Provenance& from) {
     job.allStages = false;
     auto* data = new QMimeData;
     data->setData(QStringLiteral("image/svg+xml"), bytesOf(result, job, FigureForm::svg));
     data->setImageData(QImage::fromData(bytesOf(result, job, FigureForm::png)));
     if (!carriesNoSketch(job))
-        data->setText(valuesAsText(result, explained));
+        data->setText(valuesAsText(result, explained, from));
     return data;
 }
 

@@ -2,6 +2,7 @@
 // same figure.
 #pragma once
 
+#include "ui/document/provenance.h"
 #include "ui/handout/figure_job.h"
 
 class QMimeData;
@@ -16,6 +17,9 @@ FigureJob figureAsSeen(const Canvas& canvas);
 
 /// SVG, PNG and the values as text, at once: who pastes takes what suits. No text where the job hides
 /// something. `explained`: how the worked solution is told, whose check is among the values.
-QMimeData* figureForClipboard(const Result& result, FigureJob job, const ExplainOptions& explained);
+QMimeData* figureForClipboard(const Result& result, FigureJob job, const ExplainOptions& explained,
+                              const Provenance& from);
+/// The figure as a PNG; empty where it could not be made.
+QByteArray figurePng(const Result& result, FigureJob job);
 
 } // namespace tailpoint

@@ -70,7 +70,7 @@ FileMenu::FileMenu(const WindowParts& parts, QMenu* menu)
                          [this] { makeHandout(); });
     handOut->setIconText(tr("Hand out"));
     handOut->setToolTip(tr("Make a handout: question, figure and worked solution"));
-    m_print = addCommand(menu, {"filePrint", tr("&Print…"), QKeySequence::Print}, [this] { print(); });
+    addCommand(menu, {"filePrint", tr("&Print…"), QKeySequence::Print}, [this] { print(); });
     connect(&m_parts.ownAnswer, &OwnAnswer::modeChanged, this, &FileMenu::showOwnAnswer);
     addCommand(menu, {"fileWelcome", tr("Open the &welcome sketch")}, [this] {
         if (mayLoseChanges()) {
@@ -82,13 +82,11 @@ FileMenu::FileMenu(const WindowParts& parts, QMenu* menu)
                [this] { m_parts.window.close(); });
 }
 
-/// They would tell the answer.
+/// While it is hidden the question alone is handed out and printed.
 void FileMenu::showOwnAnswer() {
-    const bool on = m_parts.ownAnswer.isOn();
-    handOut->setEnabled(!on);
-    m_print->setEnabled(!on);
-    handOut->setToolTip(on ? tr("Not while the answer is hidden")
-                           : tr("Make a handout: question, figure and worked solution"));
+    handOut->setToolTip(m_parts.ownAnswer.isOn()
+                            ? tr("Make a handout of the question, without its answer")
+                            : tr("Make a handout: question, figure and worked solution"));
 }
 
 /// What is being typed and what a hand still holds belong to the sketch before anything is done with it.
@@ -135,7 +133,8 @@ bool FileMenu::open(const QString& path) {
     }
     m_parts.notice.say({});
     m_parts.canvas.fit();
-    hintAtDragging();
+    if (!m_parts.ownAnswer.isOn()) // a question says how it is answered
+        hintAtDragging();
     if (const QString& reason = m_parts.document.readOnlyReason(); !reason.isEmpty()) {
         m_parts.notice.say(tr("%1 %2").arg(QFileInfo(path).fileName(), reason));
     }
@@ -252,7 +251,8 @@ void FileMenu::makeHandout() {
     dialog->ask(suggestedName({}));
 }
 
-/// Whole, as the panel rounds; the printer's own dialog has the paper.
+/// Whole, as the panel rounds, or the question alone while its answer is hidden; the printer's own dialog has
+/// the paper.
 void FileMenu::print() {
     finishEdits();
     QPrinter printer(QPrinter::HighResolution);
@@ -266,6 +266,7 @@ void FileMenu::print() {
         return;
     }
     HandoutChoice choice = handoutChoiceOf(m_parts);
+    choice.solution = !m_parts.document.withholdsAnswer();
     choice.handRounding = m_parts.panel.handRounding();
     choice.method = m_parts.panel.method();
     choice.parallelograms = m_parts.panel.byParallelograms();

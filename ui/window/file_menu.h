@@ -49,7 +49,6 @@ private:
     QString suggestedName(const QString& ending) const;
 
     WindowParts m_parts;
-    QAction* m_print;
     ChangedFile* m_changed; ///< belongs to the window
 };
 

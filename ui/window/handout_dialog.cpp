@@ -3,6 +3,7 @@
 #include "ui/canvas/canvas.h"
 #include "ui/document/files.h"
 #include "ui/panel/panel.h"
+#include "ui/practice/practice.h"
 #include "ui/window/save_name.h"
 #include "ui/window/settings.h"
 
@@ -46,6 +47,8 @@ HandoutChoice handoutChoiceOf(const WindowParts& parts) {
     choice.construction = parts.canvas.construction();
     choice.otherOrder = parts.canvas.otherOrder();
     choice.parallelMarks = parts.canvas.parallelMarks();
+    choice.from = provenanceOf(parts.document.path());
+    choice.ownWords = !parts.practice.isStatementStale();
     return choice;
 }
 
@@ -112,7 +115,10 @@ void HandoutDialog::ask(const QString& name) {
     m_name = name;
     choose(m_form, m_parts.settings.handoutForm());
     choose(m_paper, m_parts.settings.handoutPaper());
-    m_solution->setChecked(m_parts.settings.handoutSolution());
+    const bool isHidden = m_parts.document.withholdsAnswer(); // the question alone can be handed out
+    m_solution->setEnabled(!isHidden);
+    m_solution->setChecked(!isHidden && m_parts.settings.handoutSolution());
+    m_solution->setToolTip(isHidden ? tr("Not while the answer is hidden") : QString());
     m_handRounding->setChecked(m_parts.panel.handRounding());
     m_paper->setEnabled(form() == QLatin1String("pdf"));
     m_paperLabel->setEnabled(m_paper->isEnabled());
@@ -124,7 +130,8 @@ void HandoutDialog::ask(const QString& name) {
 void HandoutDialog::remember() {
     m_parts.settings.setHandoutForm(form());
     m_parts.settings.setHandoutPaper(m_paper->currentData().toString());
-    m_parts.settings.setHandoutSolution(m_solution->isChecked());
+    if (m_solution->isEnabled())
+        m_parts.settings.setHandoutSolution(m_solution->isChecked());
 }
 
 QString HandoutDialog::form() const {

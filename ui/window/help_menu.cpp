@@ -75,6 +75,10 @@ QString keysPage() {
                 {Help::tr("F9"), Help::tr("one more hint; between two of them something is to be entered")},
                 {Help::tr("Ctrl+F8, Shift+F8"),
                  Help::tr("the same kind once more with other numbers; a harder one")},
+                {Help::tr("Shift+F9"),
+                 Help::tr("fill in the last lines of the solution: what each rests on, and its number")},
+                {Help::tr("Ctrl+F9"),
+                 Help::tr("find the slip in a solution: arrows and Return, or a click; then mend the line")},
                 {Help::tr("Ctrl+Page Down"), Help::tr("the next, as the answers before suggest")},
                 {Help::tr("Ctrl+Shift+N"), Help::tr("other numbers for the open question")}}) +
            section(Help::tr("While you check an answer of your own"),

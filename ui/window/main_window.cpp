@@ -4,11 +4,13 @@
 #include "ui/canvas/canvas.h"
 #include "ui/document/sketch_document.h"
 #include "ui/marking/own_answer.h"
+#include "ui/panel/line_exercise_view.h"
 #include "ui/panel/own_answer_view.h"
 #include "ui/panel/panel.h"
 #include "ui/panel/panel_parts.h"
 #include "ui/panel/practice_hints.h"
 #include "ui/panel/practice_strip.h"
+#include "ui/practice/line_exercise.h"
 #include "ui/practice/practice.h"
 #include "ui/style/palette.h"
 #include "ui/window/bar.h"
@@ -71,10 +73,12 @@ public:
     OwnAnswer ownAnswer{document};
     Sitting sitting;
     Practice practice{document, ownAnswer, sitting};
+    LineExercise exercise{document, ownAnswer, practice};
     Canvas* canvas;
     Panel* panel;
     PracticeStrip* strip;
     PracticeHints* practiceHints;
+    LineExerciseView* exerciseView;
     Bar* bar;
     Notice* notice;
     HintLine* hints;
@@ -89,15 +93,16 @@ public:
     bool shown = false;
 
     WindowParts parts() {
-        return {window, document, *canvas, *panel, *notice, *hints, settings, ownAnswer, *lessonNotes};
+        return {window, document, *canvas,   *panel,       *notice,
+                *hints, settings, ownAnswer, *lessonNotes, practice};
     }
 };
 
 MainWindow::Private::Private(MainWindow& owner)
     : window(owner), canvas(new Canvas(document)), panel(new Panel(document, &ownAnswer)),
-      strip(new PracticeStrip(practice)), practiceHints(new PracticeHints(practice)), bar(new Bar),
-      notice(new Notice), hints(new HintLine), lessonNotes(new LessonNotes),
-      splitter(new QSplitter(Qt::Horizontal)) {
+      strip(new PracticeStrip(practice)), practiceHints(new PracticeHints(practice)),
+      exerciseView(new LineExerciseView(document, exercise)), bar(new Bar), notice(new Notice),
+      hints(new HintLine), lessonNotes(new LessonNotes), splitter(new QSplitter(Qt::Horizontal)) {
     canvas->setOwnAnswer(ownAnswer);
     canvas->setConstruction(constructionFrom(settings.construction()));
     canvas->setOtherOrder(settings.otherOrder());
@@ -117,10 +122,10 @@ MainWindow::Private::Private(MainWindow& owner)
     new QuestionMenu(parts(), question); // belongs to its menu
     QMenu* teaching = menus->addMenu(tr("&Teach"));
     teach = new TeachMenu(parts(), teaching);
-    new PracticeMenu(
-        parts(),
-        {practice, *strip, *practiceHints, teach->ownAnswer, [this] { return files->mayLoseChanges(); }},
-        teaching, question);
+    new PracticeMenu(parts(),
+                     {practice, *strip, *practiceHints, exercise, *exerciseView, teach->ownAnswer,
+                      [this] { return files->mayLoseChanges(); }},
+                     teaching, question);
     addHelp(menus->addMenu(tr("&Help")), &window);
 }
 
@@ -129,10 +134,12 @@ void MainWindow::Private::lay() {
     auto* sheetColumn = new QVBoxLayout(sheetSide);
     sheetColumn->setContentsMargins(0, 0, 0, 0);
     sheetColumn->setSpacing(0);
+    sheetColumn->addWidget(notice); // over the sheet alone: it comes late, and a hand may be in the table
     sheetColumn->addWidget(strip);
     sheetColumn->addWidget(canvas, 1);
     splitter->addWidget(sheetSide);
     panel->addUnderFind(practiceHints);
+    panel->addUnderFind(exerciseView);
     splitter->addWidget(panel);
     splitter->setStretchFactor(0, 1);
     splitter->setHandleWidth(1);
@@ -144,7 +151,7 @@ void MainWindow::Private::lay() {
     auto* column = new QVBoxLayout(all);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    for (QWidget* part : QList<QWidget*>{bar, notice, lessonNotes, new Rule, splitter, new Rule, hints}) {
+    for (QWidget* part : QList<QWidget*>{bar, lessonNotes, new Rule, splitter, new Rule, hints}) {
         column->addWidget(part);
     }
     column->setStretchFactor(splitter, 1);
@@ -186,6 +193,7 @@ void MainWindow::Private::connectParts() {
         settings.setOtherOrder(canvas->otherOrder());
     });
     QObject::connect(panel, &Panel::foldingChanged, &window, [this] { settings.setFolded(panel->folded()); });
+    orderTabs();
     QObject::connect(panel->ownAnswer(), &OwnAnswerView::tabOrderChanged, &window, [this] { orderTabs(); });
     QObject::connect(sheet, &SheetMenu::themeChosen, &window, [this](ThemeName name) {
         settings.setTheme(name);
@@ -197,6 +205,10 @@ void MainWindow::Private::connectParts() {
 void MainWindow::Private::orderTabs() {
     QWidget* before = canvas;
     for (QWidget* next : panel->ownAnswer()->tabOrder()) {
+        QWidget::setTabOrder(before, next);
+        before = next;
+    }
+    for (QWidget* next : exerciseView->tabOrder()) {
         QWidget::setTabOrder(before, next);
         before = next;
     }
@@ -269,6 +281,7 @@ void MainWindow::setTheme(ThemeName name) {
     d->snap->setTheme(theme);
     d->strip->setTheme(theme);
     d->practiceHints->setTheme(theme);
+    d->exerciseView->setTheme(theme);
     d->canvas->setTheme(name);
     d->panel->setTheme(name);
 }

@@ -20,7 +20,7 @@ constexpr int kDetailLines = 5;
 
 PracticeDialog::PracticeDialog(QWidget* parent)
     : QDialog(parent), m_choices(practiceChoices()), m_listed(m_choices.size()), m_search(new QLineEdit),
-      m_list(new QListWidget), m_details(new QLabel), m_begin(nullptr) {
+      m_list(new QListWidget), m_details(new QLabel), m_begin(nullptr), m_fill(nullptr), m_find(nullptr) {
     setObjectName(QStringLiteral("practiceDialog"));
     setWindowTitle(tr("Practice"));
     build();
@@ -47,9 +47,17 @@ void PracticeDialog::build() {
     m_begin = buttons->addButton(tr("&Begin"), QDialogButtonBox::AcceptRole);
     m_begin->setObjectName(QStringLiteral("practiceBegin"));
     m_begin->setDefault(true);
+    m_fill = buttons->addButton(tr("&Fill in a solution"), QDialogButtonBox::ActionRole);
+    m_fill->setObjectName(QStringLiteral("practiceFillIn"));
+    m_fill->setToolTip(tr("Its last lines are blank, one more each time it goes well"));
+    m_find = buttons->addButton(tr("Find the &slip"), QDialogButtonBox::ActionRole);
+    m_find->setObjectName(QStringLiteral("practiceFindSlip"));
+    m_find->setToolTip(tr("One line of a solution is wrong: point at it and mend it"));
     buttons->addButton(QDialogButtonBox::Close);
-    for (QAbstractButton* button : buttons->buttons())
+    for (QAbstractButton* button : buttons->buttons()) {
         button->setIcon({});
+        static_cast<QPushButton*>(button)->setAutoDefault(button == m_begin);
+    }
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(20, 18, 20, 16);
     column->setSpacing(10);
@@ -59,8 +67,10 @@ void PracticeDialog::build() {
     column->addWidget(buttons);
     connect(m_search, &QLineEdit::textChanged, this, &PracticeDialog::fill);
     connect(m_list, &QListWidget::currentRowChanged, this, &PracticeDialog::showDetails);
-    connect(m_list, &QListWidget::itemDoubleClicked, this, &PracticeDialog::take);
-    connect(m_begin, &QPushButton::clicked, this, &PracticeDialog::take);
+    connect(m_list, &QListWidget::itemDoubleClicked, this, [this] { take(); });
+    connect(m_begin, &QPushButton::clicked, this, [this] { take(); });
+    connect(m_fill, &QPushButton::clicked, this, [this] { take(WorkedAs::faded); });
+    connect(m_find, &QPushButton::clicked, this, [this] { take(WorkedAs::flawed); });
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
 }
 
@@ -137,14 +147,16 @@ void PracticeDialog::showDetails() {
                        : m_list->count() == 0 ? tr("Nothing of that is in the list.")
                                               : QString());
     m_begin->setEnabled(choice != nullptr);
+    for (QPushButton* example : {m_fill, m_find})
+        example->setEnabled(choice != nullptr && choice->sample.isEmpty());
     m_begin->setText(choice != nullptr && !choice->sample.isEmpty() ? tr("&Open") : tr("&Begin"));
 }
 
-void PracticeDialog::take() {
+void PracticeDialog::take(WorkedAs as) {
     if (const PracticeChoice* choice = current()) {
         const PracticeChoice taken = *choice;
         accept();
-        emit chosen(taken);
+        emit chosen(taken, as);
     }
 }
 

@@ -1,7 +1,8 @@
 // The list of what can be practised, found by typing: families by level, problems by their code, samples as
-// worked examples.
+// worked examples. A problem is answered, or worked by its solution's lines.
 #pragma once
 
+#include "core/practice/record.h"
 #include "ui/practice/practice_choices.h"
 
 #include <QDialog>
@@ -21,7 +22,7 @@ public:
     void ask();
 
 signals:
-    void chosen(const tailpoint::PracticeChoice& choice);
+    void chosen(const tailpoint::PracticeChoice& choice, tailpoint::WorkedAs as);
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -31,7 +32,7 @@ private:
     void fill();
     void addRow(std::size_t index);
     void showDetails();
-    void take();
+    void take(WorkedAs as = WorkedAs::question);
     const PracticeChoice* current() const;
     void move(int by);
 
@@ -40,7 +41,7 @@ private:
     QLineEdit* m_search;
     QListWidget* m_list;
     QLabel* m_details;
-    QPushButton* m_begin;
+    QPushButton *m_begin, *m_fill, *m_find;
 };
 
 } // namespace tailpoint

@@ -3,9 +3,11 @@
 #include "ui/canvas/canvas.h"
 #include "ui/document/sketch_document.h"
 #include "ui/marking/own_answer.h"
+#include "ui/panel/line_exercise_view.h"
 #include "ui/panel/panel.h"
 #include "ui/panel/practice_hints.h"
 #include "ui/panel/practice_strip.h"
+#include "ui/practice/line_exercise.h"
 #include "ui/practice/practice.h"
 #include "ui/practice/practice_choices.h"
 #include "ui/practice/problem_file.h"
@@ -17,13 +19,16 @@
 
 #include <QMainWindow>
 #include <QRandomGenerator>
+#include <QScopedValueRollback>
 #include <QTimer>
+#include <utility>
 
 namespace tailpoint {
 
 namespace {
 
-constexpr int kNew = 400; // milliseconds in which a hint is laid out
+constexpr int kNew = 400;         // milliseconds in which a hint is laid out
+constexpr int kMostProblems = 12; // looked at for one whose solution can have a slip in a line
 
 std::uint32_t anySeed() {
     return QRandomGenerator::global()->generate();
@@ -34,7 +39,7 @@ QString reasonWords(NextReason reason) {
     case NextReason::plain:
         break;
     case NextReason::afterSlip:
-        return PracticeMenu::tr("Here the last slip would show again.");
+        return PracticeMenu::tr("Chosen so that the last slip would show again.");
     case NextReason::askedAgain:
         return PracticeMenu::tr("Asked again: a slip that went away would show here.");
     case NextReason::higher:
@@ -60,6 +65,19 @@ PracticeMenu::PracticeMenu(const WindowParts& parts, PracticeParts practice, QMe
     connect(&m_practice.hints, &PracticeHints::laidOut, this,
             [this] { QTimer::singleShot(0, this, [this] { showHints(); }); }); // the panel too, by then
     connect(&m_practice.practice, &Practice::recorded, this, &PracticeMenu::sayFault);
+    connect(&m_parts.document, &SketchDocument::replaced, this, &PracticeMenu::opened);
+    connect(&m_practice.lines, &LineExerciseView::asks, this,
+            [this] { QTimer::singleShot(0, this, [this] { showExercise(); }); });
+    connect(&m_practice.exercise, &LineExercise::changed, this, [this] {
+        if (m_practice.exercise.isDone() && !m_parts.ownAnswer.isOn())
+            m_parts.hints.setHint(
+                tr("Ctrl+F8: once more, with other numbers. Ctrl+Page Down: the next question."));
+    });
+    connect(&m_practice.lines, &LineExerciseView::wentTo, this, [this](const QRect& row) {
+        const QPoint at = m_practice.lines.mapTo(m_parts.panel.widget(), row.topLeft());
+        m_parts.panel.ensureVisible(0, at.y() + row.height(), 0, 12);
+        m_parts.panel.ensureVisible(0, at.y(), 0, 12);
+    });
     if (m_parts.settings.keepsPractice())
         if (const auto fault = m_practice.practice.sitting().keep(true))
             m_parts.notice.say(tr("The record of practice is not kept \u2013 %1").arg(fault->line()));
@@ -73,14 +91,19 @@ void PracticeMenu::addTeaching(QMenu* menu) {
     m_hint = addCommand(menu, {"practiceHint", tr("&Hint"), QKeySequence(Qt::Key_F9)}, [this] { hint(); });
     m_hint->setToolTip(tr("What leads to the next line (F9)"));
     m_more = addCommand(menu, {"practiceMore", tr("&Once more"), QKeySequence(Qt::CTRL | Qt::Key_F8)},
-                        [this, &practice] { begin(practice.onceMore(anySeed())); });
+                        [this, &practice] { beginAgain(practice.onceMore(anySeed())); });
     m_more->setToolTip(tr("The same kind, other numbers (Ctrl+F8)"));
     m_harder = addCommand(menu, {"practiceHarder", tr("Har&der"), QKeySequence(Qt::SHIFT | Qt::Key_F8)},
-                          [this, &practice] { begin(practice.harder(anySeed())); });
+                          [this, &practice] { beginAgain(practice.harder(anySeed())); });
     m_harder->setToolTip(tr("The next level (Shift+F8)"));
     m_next = addCommand(menu, {"practiceNext", tr("&Next"), QKeySequence(Qt::CTRL | Qt::Key_PageDown)},
                         [this] { next(); });
     m_next->setToolTip(tr("What is best asked now, after the answers before (Ctrl+Page Down)"));
+    m_fill =
+        addCommand(menu, {"practiceFill", tr("&Fill in the solution"), QKeySequence(Qt::SHIFT | Qt::Key_F9)},
+                   [this] { fillIn(); });
+    m_find = addCommand(menu, {"practiceFind", tr("Find the &slip"), QKeySequence(Qt::CTRL | Qt::Key_F9)},
+                        [this] { findSlip(); });
     addCommand(menu, {"practiceSummary", tr("How it &went\u2026")}, [this] {
         auto* dialog = m_parts.window.findChild<PracticeSummary*>();
         if (!dialog)
@@ -99,13 +122,83 @@ void PracticeMenu::choose() {
     dialog->ask();
 }
 
-void PracticeMenu::take(const PracticeChoice& choice) {
+void PracticeMenu::take(const PracticeChoice& choice, WorkedAs as) {
     if (!choice.sample.isEmpty())
         return openExample(choice);
     ProblemId id = choice.problem;
     if (!choice.isCoded)
         id.number = problemNumber(anySeed(), 0);
-    begin(id);
+    beginAs(id, as);
+}
+
+void PracticeMenu::beginAs(ProblemId id, WorkedAs as) {
+    if (!begin(id) || as == WorkedAs::question)
+        return;
+    if (as == WorkedAs::faded)
+        return fillIn();
+    findSlip();
+}
+
+/// In the way in which the open one was worked.
+void PracticeMenu::beginAgain(const ProblemId& id) {
+    beginAs(id, m_practice.exercise.worked());
+}
+
+void PracticeMenu::fillIn() {
+    if (!m_practice.exercise.beginFaded())
+        return;
+    m_practice.lines.takeFocus();
+    m_parts.hints.setHint(
+        tr("Choose what the line rests on, type its number, Return enters it. Esc leaves and shows the "
+           "answer."));
+}
+
+/// Where none of the likely slips can be shown in a line, another problem of the kind is offered.
+void PracticeMenu::findSlip() {
+    if (m_practice.exercise.beginFlawed(anySeed())) {
+        m_parts.hints.setHint(
+            tr("Arrows go from line to line, Return points at one, and so does a click. Esc leaves and "
+               "shows the answer."));
+        return m_practice.lines.takeFocus();
+    }
+    const auto& problem = m_practice.practice.problem();
+    if (!problem)
+        return;
+    const ProblemId id = problem->id;
+    m_parts.notice.ask(tr("None of the likely slips changes just one line of this solution."),
+                       {{tr("Take another problem"), [this, id] { findSlipFrom(id); }}});
+}
+
+/// The next of the kind in whose solution there is one.
+bool PracticeMenu::findSlipFrom(ProblemId id) {
+    for (int tried = 0; tried < kMostProblems; ++tried) {
+        id.number = (id.number + 1) % kProblemNumbers;
+        const auto made = problem(id);
+        if (made && LineExercise::hasSlip(*made))
+            return beginAs(id, WorkedAs::flawed), true;
+    }
+    m_parts.notice.say(tr("No problem was found at this level whose solution can have a slip in one line."));
+    return false;
+}
+
+/// A problem, wherever it comes from, is a question; what else is opened after one is to be seen whole.
+void PracticeMenu::opened() {
+    const bool was = std::exchange(m_isProblem, m_practice.practice.problem().has_value());
+    if (m_showsSolved)
+        return;
+    if (!m_isProblem) {
+        if (was)
+            m_parts.ownAnswer.end();
+        return;
+    }
+    m_practice.practice.takeAsUnseen();
+    if (m_parts.ownAnswer.isOn() || !m_parts.ownAnswer.begin())
+        return;
+    const QString how = tr("Opened as a question: F7 or Esc shows the answer.");
+    m_practice.strip.say(how, how);
+    m_parts.hints.setHint(
+        tr("Type what you have found, or drag the open tip on the sheet; Enter marks it. F7 "
+           "or Esc shows the answer."));
 }
 
 /// Its answer is withheld before the sheet can show it: while one is looked for it stays withheld.
@@ -138,6 +231,7 @@ void PracticeMenu::showExample(const ProblemId& id) {
     const auto made = problem(id);
     if (!made || !m_practice.mayLoseChanges())
         return;
+    const QScopedValueRollback shown(m_showsSolved, true);
     m_parts.document.replace(withPracticeKeys(*made), {});
     m_parts.ownAnswer.end(); // afterwards: what was open before stays as it was answered
     m_parts.canvas.fit();
@@ -177,12 +271,25 @@ void PracticeMenu::next() {
         offerExample(next.problem);
 }
 
-/// Of the same kind, with other numbers.
+/// Of the same kind, with other numbers: to be filled in, or solved. Who goes on declines.
 void PracticeMenu::offerExample(const ProblemId& next) {
     ProblemId example = next;
     example.number = (next.number + 1) % kProblemNumbers;
-    m_parts.notice.ask(tr("Two slips at this level: a solved example may help."),
-                       {{tr("Show one"), [this, example] { showExample(example); }}});
+    m_parts.notice.ask(tr("Two slips at this level: a worked example may help."),
+                       {{tr("Fill one in"), [this, example] { beginAs(example, WorkedAs::faded); }},
+                        {tr("Show one"), [this, example] { showExample(example); }}});
+}
+
+/// What is asked now, where it is out of sight.
+void PracticeMenu::showExercise() {
+    const LineExerciseView& lines = m_practice.lines;
+    if (!lines.isVisible())
+        return;
+    const QPoint end = lines.mapTo(m_parts.panel.widget(), lines.rect().bottomLeft()),
+                 top = lines.mapTo(m_parts.panel.widget(), lines.rect().topLeft());
+    m_parts.panel.ensureVisible(0, end.y(), 0, 12);
+    if (m_practice.exercise.flawed() != nullptr && !m_practice.exercise.isFound())
+        m_parts.panel.ensureVisible(0, top.y(), 0, 12);
 }
 
 void PracticeMenu::otherNumbers() {
@@ -202,6 +309,8 @@ void PracticeMenu::showWhat() {
     const bool is = practice.problem().has_value();
     m_hint->setEnabled(practice.canHint());
     m_more->setEnabled(is);
+    m_fill->setEnabled(is);
+    m_find->setEnabled(is);
     m_next->setEnabled(is);
     m_harder->setEnabled(practice.canBeHarder());
 }

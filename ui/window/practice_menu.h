@@ -15,6 +15,8 @@ class QMenu;
 namespace tailpoint {
 
 struct PracticeChoice;
+class LineExercise;
+class LineExerciseView;
 class Practice;
 class PracticeHints;
 class PracticeStrip;
@@ -24,6 +26,8 @@ struct PracticeParts {
     Practice& practice;
     PracticeStrip& strip;
     PracticeHints& hints;
+    LineExercise& exercise;
+    LineExerciseView& lines;
     QAction* ownAnswer;                   ///< switches the learner's own answer on
     std::function<bool()> mayLoseChanges; ///< asks before the open sketch is replaced
 };
@@ -36,8 +40,15 @@ public:
 private:
     void addTeaching(QMenu* menu);
     void choose();
-    void take(const PracticeChoice& choice);
+    void take(const PracticeChoice& choice, WorkedAs as);
     bool begin(const ProblemId& id, const std::string& aimedAt = {});
+    void beginAs(ProblemId id, WorkedAs as);
+    void beginAgain(const ProblemId& id);
+    void fillIn();
+    void findSlip();
+    bool findSlipFrom(ProblemId id);
+    void showExercise();
+    void opened();
     void openExample(const PracticeChoice& choice);
     void showExample(const ProblemId& id);
     void hint();
@@ -49,9 +60,12 @@ private:
     void sayFault();
 
     QElapsedTimer m_sinceHint;
+    bool m_showsSolved = false; ///< the problem that is being opened may be seen
+    bool m_isProblem = false;   ///< that was open before
     WindowParts m_parts;
     PracticeParts m_practice;
-    QAction *m_hint = nullptr, *m_more = nullptr, *m_harder = nullptr, *m_next = nullptr;
+    QAction *m_hint = nullptr, *m_more = nullptr, *m_harder = nullptr, *m_next = nullptr, *m_fill = nullptr,
+            *m_find = nullptr;
 };
 
 } // namespace tailpoint

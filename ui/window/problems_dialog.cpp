@@ -1,8 +1,10 @@
 #include "ui/window/problems_dialog.h"
 
 #include "core/practice/families.h"
+#include "ui/practice/sheet_task.h"
 #include "ui/problems/roster.h"
 #include "ui/problems/set_text.h"
+#include "ui/problems/sheet_from.h"
 #include "ui/problems/sheet_pages.h"
 #include "ui/problems/write_sheet.h"
 #include "ui/window/page_preview.h"
@@ -66,6 +68,8 @@ void ProblemsDialog::restore() {
                                                                                    : Qt::Unchecked);
     }
     m_families->setCurrentRow(0);
+    choose(m_source, last.value(QStringLiteral("own"), false).toBool());
+    choose(m_task, last.value(QStringLiteral("task")).toString());
     choose(m_level, last.value(QStringLiteral("level"), 1).toInt());
     m_count->setValue(last.value(QStringLiteral("count"), 10).toInt());
     m_seed->setValue(last.value(QStringLiteral("seed"), 1).toInt());
@@ -84,6 +88,8 @@ void ProblemsDialog::remember() const {
     for (const std::string& id : request().families)
         families << QString::fromStdString(id);
     m_parts.settings.setProblemChoices({{QStringLiteral("families"), families},
+                                        {QStringLiteral("own"), m_source->currentData()},
+                                        {QStringLiteral("task"), m_task->currentData()},
                                         {QStringLiteral("level"), m_level->currentData()},
                                         {QStringLiteral("count"), m_count->value()},
                                         {QStringLiteral("seed"), m_seed->value()},
@@ -100,10 +106,52 @@ SheetRequest ProblemsDialog::request() const {
     for (int i = 0; i < m_families->count(); ++i)
         if (m_families->item(i)->checkState() == Qt::Checked)
             request.families.push_back(m_families->item(i)->data(Qt::UserRole).toString().toStdString());
+    for (const SheetTask task : {SheetTask::questions, SheetTask::faded, SheetTask::findSlip})
+        if (m_task->currentData().toString() == inText(nameOf(task)))
+            request.task = task;
     request.level = m_level->currentData().toInt();
     request.count = static_cast<std::size_t>(m_count->value());
     request.seed = static_cast<std::uint32_t>(m_seed->value());
     return request;
+}
+
+bool ProblemsDialog::isOwn() const {
+    return m_source->currentData().toBool();
+}
+
+QStringList ProblemsDialog::ownFiles() const {
+    QStringList files;
+    for (int i = 0; i < m_own->count(); ++i)
+        files << m_own->item(i)->data(Qt::UserRole).toString();
+    return files;
+}
+
+void ProblemsDialog::chooseOwn() {
+    const QStringList files = QFileDialog::getOpenFileNames(this, tr("Sketches for the sheet"), {},
+                                                            tr("Sketches (*.json *.svg);;All files (*)"));
+    addOwn(files);
+}
+
+void ProblemsDialog::addOwn(const QStringList& files) {
+    for (const QString& file : files) {
+        auto* item = new QListWidgetItem(QFileInfo(file).fileName());
+        item->setData(Qt::UserRole, file);
+        item->setToolTip(file);
+        m_own->addItem(item);
+        m_own->setCurrentItem(item);
+    }
+}
+
+void ProblemsDialog::removeOwn() {
+    delete m_own->takeItem(m_own->currentRow());
+}
+
+void ProblemsDialog::moveOwn(int by) {
+    const int row = m_own->currentRow(), other = row + by;
+    if (row < 0 || other < 0 || other >= m_own->count())
+        return;
+    m_own->insertItem(other, m_own->takeItem(row));
+    m_own->setCurrentRow(other);
 }
 
 SheetLook ProblemsDialog::look() const {
@@ -129,27 +177,46 @@ void ProblemsDialog::showLevel() {
     }
     if (!words.isEmpty())
         words[0] = words[0].toUpper();
-    m_levelWords->setText(words);
+    const bool own = isOwn();
+    m_levelWords->setText(own ? QString() : words);
+    m_sources->setCurrentIndex(own ? 1 : 0);
+    for (QWidget* widget :
+         std::initializer_list<QWidget*>{m_level, m_count, m_seed, m_roster, m_chooseRoster})
+        widget->setEnabled(!own);
+    const int row = m_own->currentRow();
+    m_removeOwn->setEnabled(row >= 0);
+    m_upOwn->setEnabled(row > 0);
+    m_downOwn->setEnabled(row >= 0 && row + 1 < m_own->count());
     const SheetForm form = look().form;
     m_paper->setEnabled(form == SheetForm::pdf);
     for (QWidget* widget : std::initializer_list<QWidget*>{m_figures, m_solutions, m_grid})
         widget->setEnabled(form != SheetForm::json);
-    m_make->setEnabled(!wanted.families.empty());
+    m_make->setEnabled(own ? m_own->count() > 0 : !wanted.families.empty());
 }
 
 void ProblemsDialog::showPreview() {
     SheetRequest wanted = request();
     const SheetLook how = look();
     const QSizeF paper = QPageSize(how.paper).size(QPageSize::Point);
-    if (wanted.families.empty()) {
-        m_preview->show(nullptr, paper);
-        return;
+    std::optional<ProblemSheet> sheet;
+    if (isOwn()) {
+        const QStringList files = ownFiles();
+        auto read = files.isEmpty() ? std::variant<ProblemSheet, QString>(QString())
+                                    : sheetFrom(files.first(1), wanted);
+        if (const auto* fault = std::get_if<QString>(&read))
+            complain(*fault);
+        else
+            sheet = std::get<ProblemSheet>(std::move(read));
+        wanted.count = static_cast<std::size_t>(files.size());
+    } else if (!wanted.families.empty()) {
+        SheetRequest first = wanted;
+        first.count = 1;
+        sheet = makeSheet(first);
     }
-    const std::size_t count = std::exchange(wanted.count, 1);
-    if (auto sheet = makeSheet(wanted)) {
-        sheet->request.count = count;
-        m_preview->show(SheetPdf(*sheet, how).part(0).sheet, paper);
-    }
+    if (!sheet)
+        return m_preview->show(nullptr, paper);
+    sheet->request.count = wanted.count;
+    m_preview->show(SheetPdf(*sheet, how).part(0, taskOf(*sheet, 0)).sheet, paper);
 }
 
 void ProblemsDialog::chooseRoster() {
@@ -173,11 +240,13 @@ void ProblemsDialog::make() {
     job->request = request();
     job->look = look();
     job->folder = m_folder->text().trimmed();
-    if (job->request.families.empty())
-        return complain(tr("Choose a kind of problem."));
+    if (isOwn())
+        job->own = ownFiles();
+    if (isOwn() ? job->own.isEmpty() : job->request.families.empty())
+        return complain(isOwn() ? tr("Add a sketch.") : tr("Choose a kind of problem."));
     if (job->folder.isEmpty())
         return complain(tr("Name a new folder."));
-    if (!m_roster->text().trimmed().isEmpty()) {
+    if (!isOwn() && !m_roster->text().trimmed().isEmpty()) {
         auto roster = readRoster(m_roster->text().trimmed());
         if (const auto* fault = std::get_if<QString>(&roster))
             return complain(*fault);
@@ -220,9 +289,9 @@ void ProblemsDialog::showAtWork(bool on) {
     m_progress->setValue(0);
     m_progress->setEnabled(on);
     m_make->setEnabled(!on);
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_families, m_level, m_form, m_paper, m_figures,
-                                                           m_count, m_seed, m_roster, m_folder, m_solutions,
-                                                           m_grid, m_chooseRoster, m_chooseFolder})
+    for (QWidget* widget : std::initializer_list<QWidget*>{
+             m_source, m_sources, m_task, m_level, m_form, m_paper, m_figures, m_count, m_seed, m_roster,
+             m_folder, m_solutions, m_grid, m_chooseRoster, m_chooseFolder})
         widget->setEnabled(!on);
     if (on)
         m_cancel->setFocus();

@@ -19,6 +19,7 @@ class QListWidget;
 class QProgressBar;
 class QPushButton;
 class QSpinBox;
+class QStackedWidget;
 
 namespace tailpoint {
 
@@ -34,6 +35,8 @@ public:
     void ask();
     /// Makes the sheet in the folder that is typed; done() or a fault in the dialog tells how it went.
     void make();
+    /// Behind the last in the list of one's own sketches.
+    void addOwn(const QStringList& files);
     bool isAtWork() const { return m_thread.joinable(); }
 
 signals:
@@ -44,11 +47,18 @@ protected:
 
 private:
     void build();
+    void buildSource(QFormLayout* rows);
     void buildChoices(QFormLayout* rows);
+    void connectAll();
     void remember() const;
     void restore();
     SheetRequest request() const; ///< without the roster
     SheetLook look() const;
+    bool isOwn() const; ///< the sheet is of sketches of the user's
+    QStringList ownFiles() const;
+    void chooseOwn();
+    void removeOwn();
+    void moveOwn(int by); ///< the current one, in the list's order
     void showLevel();
     void showPreview();
     void chooseFolder();
@@ -59,7 +69,10 @@ private:
     void finish();
 
     WindowParts m_parts;
-    QListWidget* m_families;
+    QComboBox *m_source, *m_task;
+    QStackedWidget* m_sources;
+    QListWidget *m_families, *m_own;
+    QPushButton *m_addOwn, *m_removeOwn, *m_upOwn, *m_downOwn;
     QComboBox *m_level, *m_form, *m_paper, *m_figures;
     QSpinBox *m_count, *m_seed;
     QLineEdit *m_roster, *m_folder;

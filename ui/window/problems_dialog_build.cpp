@@ -15,6 +15,7 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <QSpinBox>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 
 namespace tailpoint {
@@ -32,7 +33,9 @@ constexpr int kMostSeed = 999'999; // as the verb takes it
 } // namespace
 
 ProblemsDialog::ProblemsDialog(const WindowParts& parts)
-    : QDialog(&parts.window), m_parts(parts), m_families(named(new QListWidget, "problemsFamilies")),
+    : QDialog(&parts.window), m_parts(parts), m_source(named(new QComboBox, "problemsSource")),
+      m_task(named(new QComboBox, "problemsTask")), m_sources(new QStackedWidget),
+      m_families(named(new QListWidget, "problemsFamilies")), m_own(named(new QListWidget, "problemsOwn")),
       m_level(named(new QComboBox, "problemsLevel")), m_form(named(new QComboBox, "problemsForm")),
       m_paper(named(new QComboBox, "problemsPaper")), m_figures(named(new QComboBox, "problemsFigures")),
       m_count(named(new QSpinBox, "problemsCount")), m_seed(named(new QSpinBox, "problemsSeed")),
@@ -51,18 +54,50 @@ ProblemsDialog::ProblemsDialog(const WindowParts& parts)
     connect(&m_soon, &QTimer::timeout, this, &ProblemsDialog::showPreview);
 }
 
-void ProblemsDialog::buildChoices(QFormLayout* rows) {
+/// What the problems come from: kinds with their levels, or a list of files with an order.
+void ProblemsDialog::buildSource(QFormLayout* rows) {
+    m_source->addItem(tr("Kinds of problems, with other numbers each"), false);
+    m_source->addItem(tr("Sketches of my own"), true);
     for (const FamilyEntry& family : problemFamilies()) {
         auto* item = new QListWidgetItem(inText(family.title), m_families);
         item->setData(Qt::UserRole, inText(family.id));
         item->setToolTip(inText(family.asks));
         item->setCheckState(Qt::Unchecked);
     }
-    constexpr int leastWidth = 300;
+    constexpr int leastWidth = 300, seen = 8;
     m_families->setMinimumWidth(leastWidth);
-    m_families->setFixedHeight(m_families->count() * m_families->sizeHintForRow(0) +
-                               2 * m_families->frameWidth() + 2);
     m_families->setAccessibleName(tr("Kinds of problems"));
+    m_own->setAccessibleName(tr("Sketches of the sheet, in its order"));
+    m_addOwn = named(new QPushButton(tr("&Add\u2026")), "problemsAddOwn");
+    m_removeOwn = named(new QPushButton(tr("&Remove")), "problemsRemoveOwn");
+    m_upOwn = named(new QPushButton(tr("&Up")), "problemsUpOwn");
+    m_downOwn = named(new QPushButton(tr("Do&wn")), "problemsDownOwn");
+    auto* order = new QVBoxLayout;
+    order->setSpacing(6);
+    for (QPushButton* button : {m_addOwn, m_removeOwn, m_upOwn, m_downOwn}) {
+        button->setAutoDefault(false);
+        order->addWidget(button);
+    }
+    order->addStretch(1);
+    auto* own = new QWidget;
+    auto* side = new QHBoxLayout(own);
+    side->setContentsMargins(0, 0, 0, 0);
+    side->setSpacing(8);
+    side->addWidget(m_own, 1);
+    side->addLayout(order);
+    m_sources->addWidget(m_families);
+    m_sources->addWidget(own);
+    m_sources->setFixedHeight(seen * m_families->sizeHintForRow(0) + 2 * m_families->frameWidth() + 2);
+    auto* from = new QLabel(tr("Pro&blems of"));
+    from->setBuddy(m_source);
+    rows->addRow(from, m_source);
+    rows->addRow(QString(), m_sources);
+}
+
+void ProblemsDialog::buildChoices(QFormLayout* rows) {
+    m_task->addItem(tr("Questions"), QStringLiteral("questions"));
+    m_task->addItem(tr("Solutions to fill in, line by line more"), QStringLiteral("faded"));
+    m_task->addItem(tr("Solutions with a slip to be found"), QStringLiteral("find-slip"));
     for (int level = 1; level <= kLevels; ++level)
         m_level->addItem(tr("Level %1").arg(level), level);
     m_levelWords->setWordWrap(true);
@@ -97,7 +132,7 @@ void ProblemsDialog::buildChoices(QFormLayout* rows) {
         else
             rows->addRow(label, widget);
     };
-    add(tr("&Kinds"), m_families);
+    add(tr("On the shee&t"), m_task);
     add(tr("&Level"), m_level);
     rows->addRow(QString(), m_levelWords);
     add(tr("Problems for &each"), m_count);
@@ -115,6 +150,7 @@ void ProblemsDialog::build() {
     auto* rows = new QFormLayout;
     rows->setHorizontalSpacing(14);
     rows->setVerticalSpacing(8);
+    buildSource(rows);
     buildChoices(rows);
     m_fault->setForegroundRole(QPalette::BrightText);
     m_fault->setWordWrap(true);
@@ -138,13 +174,18 @@ void ProblemsDialog::build() {
     all->setSpacing(20);
     all->addLayout(left, 3);
     all->addWidget(m_preview, 4);
+    connectAll();
+    showAtWork(false);
+}
+
+void ProblemsDialog::connectAll() {
     const auto changed = [this] {
         m_fault->clear();
         showLevel();
         m_soon.start();
     };
     connect(m_families, &QListWidget::itemChanged, this, changed);
-    for (QComboBox* box : {m_level, m_form, m_paper, m_figures})
+    for (QComboBox* box : {m_source, m_task, m_level, m_form, m_paper, m_figures})
         connect(box, &QComboBox::currentIndexChanged, this, changed);
     for (QSpinBox* box : {m_count, m_seed})
         connect(box, &QSpinBox::valueChanged, this, changed);
@@ -156,7 +197,13 @@ void ProblemsDialog::build() {
     connect(m_chooseFolder, &QPushButton::clicked, this, &ProblemsDialog::chooseFolder);
     connect(m_make, &QPushButton::clicked, this, &ProblemsDialog::make);
     connect(m_cancel, &QPushButton::clicked, this, &ProblemsDialog::reject);
-    showAtWork(false);
+    connect(m_addOwn, &QPushButton::clicked, this, &ProblemsDialog::chooseOwn);
+    connect(m_removeOwn, &QPushButton::clicked, this, &ProblemsDialog::removeOwn);
+    connect(m_upOwn, &QPushButton::clicked, this, [this] { moveOwn(-1); });
+    connect(m_downOwn, &QPushButton::clicked, this, [this] { moveOwn(1); });
+    connect(m_own, &QListWidget::currentRowChanged, this, &ProblemsDialog::showLevel);
+    connect(m_own->model(), &QAbstractItemModel::rowsInserted, this, changed);
+    connect(m_own->model(), &QAbstractItemModel::rowsRemoved, this, changed);
 }
 
 } // namespace tailpoint

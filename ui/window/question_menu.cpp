@@ -7,11 +7,14 @@
 #include "ui/document/sketch_document.h"
 #include "ui/panel/panel.h"
 #include "ui/style/symbols.h"
+#include "ui/sweep/sweep_dialog.h"
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
 #include "ui/window/settings.h"
+#include "ui/window/words_dialog.h"
 
 #include <QActionGroup>
+#include <QMainWindow>
 
 namespace tailpoint {
 
@@ -28,6 +31,9 @@ QuestionMenu::QuestionMenu(const WindowParts& parts, QMenu* menu) : QObject(menu
     });
     m_smallest = addCommand(menu, {"askSmallest", {}}, [this] { askSmallest(); });
     menu->addSeparator();
+    m_sweep = addCommand(menu, {"sweep", tr("Swe&ep…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_W)},
+                         [this] { openSweep(); });
+    m_sweep->setToolTip(tr("Vary one given value and see what becomes of the answer"));
     m_other =
         addCommand(menu, {"otherAnswer", tr("Take the &other answer"), QKeySequence(Qt::CTRL | Qt::Key_T)},
                    [this] { m_parts.canvas.takeOtherAnswer(); });
@@ -46,6 +52,11 @@ QuestionMenu::QuestionMenu(const WindowParts& parts, QMenu* menu) : QObject(menu
                             showAdding();
                         });
     showAdding();
+    menu->addSeparator();
+    addCommand(menu, {"questionInWords", tr("Question in &words\u2026")}, [this] {
+        auto* dialog = m_parts.window.findChild<WordsDialog*>();
+        (dialog ? dialog : new WordsDialog(m_parts))->ask();
+    });
     connect(menu, &QMenu::aboutToShow, this, &QuestionMenu::prepare);
     connect(&m_parts.document, &SketchDocument::changed, m_other,
             [this] { m_other->setEnabled(m_parts.document.result().solved.solutions.size() == 2); });
@@ -86,6 +97,20 @@ void QuestionMenu::apply(const Sketch& after, const QString& step) {
     }
 }
 
+/// It stays beside the sheet and follows it; made when it is first asked for.
+void QuestionMenu::openSweep() {
+    if (!m_sweepDialog) {
+        m_sweepDialog = new SweepDialog(
+            m_parts.document, [this] { return m_parts.canvas.theme(); }, &m_parts.window);
+        m_sweepDialog->take(m_parts.settings.sweepChoices());
+        connect(m_sweepDialog, &SweepDialog::closed, this,
+                [this] { m_parts.settings.setSweepChoices(m_sweepDialog->choices()); });
+    }
+    m_sweepDialog->show();
+    m_sweepDialog->raise();
+    m_sweepDialog->activateWindow();
+}
+
 void QuestionMenu::askSmallest() {
     const int vector = m_parts.canvas.selected();
     if (const auto after = askingSmallest(m_parts.document.result(), vector)) {
@@ -113,6 +138,7 @@ void QuestionMenu::prepare() {
             ? tr("Find the &smallest %1 that keeps %2 on its line").arg(nameOf(selected), nameOf(kSumIndex))
             : tr("Find the smallest force (select it first)"));
     m_other->setEnabled(result.solved.solutions.size() == 2);
+    m_sweep->setEnabled(!result.isWithheld);
 }
 
 } // namespace tailpoint

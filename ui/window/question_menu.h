@@ -11,6 +11,7 @@ class QMenu;
 namespace tailpoint {
 
 struct Sketch;
+class SweepDialog;
 
 class QuestionMenu : public QObject {
     Q_OBJECT
@@ -23,9 +24,11 @@ private:
     void addMethods(QMenu* menu);
     void apply(const Sketch& after, const QString& step);
     void askSmallest();
+    void openSweep();
 
     WindowParts m_parts;
-    QAction *m_components, *m_smallest, *m_other, *m_pairs;
+    QAction *m_components, *m_smallest, *m_other, *m_pairs, *m_sweep;
+    SweepDialog* m_sweepDialog = nullptr; ///< belongs to the window
 };
 
 } // namespace tailpoint

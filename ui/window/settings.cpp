@@ -158,6 +158,13 @@ void Settings::setExportChoices(const QVariantMap& choices) {
     write("export/choices", choices);
 }
 
+QVariantMap Settings::sweepChoices() const {
+    return read("sweep/choices", QVariantMap());
+}
+void Settings::setSweepChoices(const QVariantMap& choices) {
+    write("sweep/choices", choices);
+}
+
 QVariantMap Settings::problemChoices() const {
     return read("problems/choices", QVariantMap());
 }

@@ -75,6 +75,10 @@ public:
     QString handoutPaper() const; ///< "A4", "Letter"; at first as the country has it
     void setHandoutPaper(const QString& name);
 
+    /// How the sweep was used last; names as its window writes them.
+    QVariantMap sweepChoices() const;
+    void setSweepChoices(const QVariantMap& choices);
+
     /// How the last problem sheet was made; names as the dialog writes them.
     QVariantMap problemChoices() const;
     void setProblemChoices(const QVariantMap& choices);

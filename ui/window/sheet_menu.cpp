@@ -1,6 +1,8 @@
 #include "ui/window/sheet_menu.h"
 
 #include "core/explain/caution.h"
+#include "core/quantity/decimals.h"
+#include "core/quantity/typed.h"
 #include "core/sketch/shown.h"
 #include "ui/canvas/canvas.h"
 #include "ui/document/sheet_edits.h"
@@ -9,6 +11,9 @@
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
 #include "ui/window/settings.h"
+#include "ui/window/title_block_dialog.h"
+
+#include <QInputDialog>
 
 namespace tailpoint {
 
@@ -48,11 +53,14 @@ SheetMenu::SheetMenu(const WindowParts& parts, QMenu* menu) : QObject(menu), m_p
     addUnits(menu);
     addAxis(menu);
     addDigits(menu);
+    addGravity(menu);
     addSwitch(menu, {"keepForces", tr("Units and axis &keep the forces")}, [this](bool on) {
         m_parts.settings.setKeepsForces(on);
         m_parts.canvas.setKeepsForces(on);
     })->setChecked(m_parts.settings.keepsForces());
     addCommand(menu, {"sheetTitle", tr("Edit the &title…")}, [this] { m_parts.canvas.editTitle(); });
+    addCommand(menu, {"titleBlock", tr("Title &block…")},
+               [this] { (new TitleBlockDialog(m_parts.document, &m_parts.window))->open(); });
     addCaution(menu);
     menu->addSeparator();
     addConstruction(menu);
@@ -195,6 +203,44 @@ void SheetMenu::addDigits(QMenu* menu) {
                 apply(after, tr("Show angles with %1 decimals").arg(count));
             });
     }
+}
+
+/// What a mass weighs: the standard g, and those that are usual in class.
+void SheetMenu::addGravity(QMenu* menu) {
+    QMenu* values = menu->addMenu(tr("&g, for the weight of a mass"));
+    auto* group = new QActionGroup(values);
+    static constexpr double kUsual[]{kStandardGravity, 9.81, 9.8};
+    const auto now = [this] { return m_parts.document.sketch().gravity; };
+    for (const double g : kUsual) {
+        const QString shown = tr("%1 m/s²").arg(text(shortest(g)));
+        addChoice(
+            values, group, QStringLiteral("gravity-") + text(shortest(g)),
+            g == kStandardGravity ? tr("%1 (standard)").arg(shown) : shown, [now, g] { return now() == g; },
+            [this, g, shown] { apply(withGravity(m_parts.document.sketch(), g), tr("g = %1").arg(shown)); });
+    }
+    addChoice(
+        values, group, QStringLiteral("gravity-other"), tr("Another…"),
+        [now] { return std::find(std::begin(kUsual), std::end(kUsual), now()) == std::end(kUsual); },
+        [this] { askGravity(); });
+}
+
+void SheetMenu::askGravity() {
+    auto* ask = new QInputDialog(&m_parts.canvas);
+    ask->setObjectName(QStringLiteral("gravityDialog"));
+    ask->setAttribute(Qt::WA_DeleteOnClose);
+    ask->setWindowTitle(tr("Weight of a mass"));
+    ask->setLabelText(tr("g in m/s²"));
+    ask->setTextValue(text(shortest(m_parts.document.sketch().gravity)));
+    connect(ask, &QInputDialog::textValueSelected, this, [this](const QString& typed) {
+        const auto g = parseNumber(typed.trimmed().toStdString());
+        if (const auto* error = std::get_if<TypedError>(&g)) {
+            m_parts.notice.say(text(error->message));
+            return;
+        }
+        const double value = std::get<double>(g);
+        apply(withGravity(m_parts.document.sketch(), value), tr("g = %1 m/s²").arg(text(shortest(value))));
+    });
+    ask->open();
 }
 
 QAction* SheetMenu::addKind(QMenu* menu, QActionGroup* group, const char* name, const QString& title,

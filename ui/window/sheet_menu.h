@@ -30,6 +30,8 @@ private:
     void addUnits(QMenu* menu);
     void addAxis(QMenu* menu);
     void addDigits(QMenu* menu);
+    void addGravity(QMenu* menu);
+    void askGravity();
     void addConstruction(QMenu* menu);
     void addView(QMenu* menu);
     void addCaution(QMenu* menu);

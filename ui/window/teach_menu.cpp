@@ -34,6 +34,7 @@ TeachMenu::TeachMenu(const WindowParts& parts, QMenu* menu) : QObject(menu), m_p
             goToPart(m_part);
     });
     connect(&m_parts.lessonNotes, &LessonNotes::ended, this, &TeachMenu::endLesson);
+    connect(&m_parts.lessonNotes, &LessonNotes::written, this, &TeachMenu::saveTyped);
     addOwnAnswer(menu);
     menu->addSeparator();
     addCommand(menu, {"problemSheet", tr("&Problem sheet\u2026")}, [this] { askProblems(); });
@@ -55,6 +56,7 @@ void TeachMenu::addOwnAnswer(QMenu* menu) {
     m_mark = addCommand(menu, {"markOwnAnswer", tr("&Mark it"), QKeySequence(Qt::CTRL | Qt::Key_M)},
                         [this] { m_parts.ownAnswer.mark(); });
     connect(&m_parts.ownAnswer, &OwnAnswer::modeChanged, this, &TeachMenu::showOwnAnswer);
+    connect(&m_parts.ownAnswer, &OwnAnswer::asideChanged, this, &TeachMenu::showOwnAnswer);
     connect(&m_parts.document, &SketchDocument::changed, this, &TeachMenu::showOwnAnswer);
     showOwnAnswer();
 }
@@ -79,7 +81,7 @@ void TeachMenu::showOwnAnswer() {
     ownAnswer->setText(why.isEmpty() ? tr("Check my &answer") : tr("Check my &answer (%1)").arg(why));
     ownAnswer->setToolTip(why.isEmpty() ? tr("Hide the answer and check your own (F7)")
                                         : tr("There is nothing to check: %1").arg(why));
-    m_mark->setEnabled(on);
+    m_mark->setEnabled(on && !m_parts.ownAnswer.standsAside());
     lecture->setEnabled(!on);
     m_lesson->setEnabled(!on);
     lecture->setToolTip(on ? tr("Not while the answer is hidden")
@@ -100,29 +102,37 @@ void TeachMenu::makeView() {
             [this](bool on) { m_parts.settings.setLectureMoves(on); });
     connect(m_view.get(), &LectureView::partAsked, this, &TeachMenu::turnPart);
     connect(m_view.get(), &LectureView::ended, this, [this] {
+        m_parts.lessonNotes.setShown(false);
         m_parts.window.activateWindow(); // where the keys were before is where they are again
         m_parts.window.raise();
     });
 }
 
-void TeachMenu::begin(const Result& result) {
+bool TeachMenu::isOnOneScreen() const {
+    return screenForLecture(m_parts.window.screen()) == m_parts.window.screen();
+}
+
+void TeachMenu::begin(const Result& result, std::optional<LecturePlace> at) {
     ExplainOptions options;
     options.handRounding = m_parts.panel.handRounding(); // the same numbers as beside the sheet
     options.method = m_parts.panel.method();
     options.parallelograms = m_parts.panel.byParallelograms();
-    m_view->begin(result, m_parts.canvas.construction(), options, screenForLecture(m_parts.window.screen()));
+    m_view->begin(result, m_parts.canvas.construction(), options, screenForLecture(m_parts.window.screen()),
+                  at);
 }
 
 void TeachMenu::beginLecture() {
     makeView();
+    leavePart();
+    m_parts.lessonNotes.setShown(false);
     m_view->setPart(0, 0);
     begin(m_parts.document.result());
 }
 
 void TeachMenu::chooseLesson() {
-    const QString path =
-        QFileDialog::getOpenFileName(&m_parts.window, tr("Open a lesson"), QFileInfo(m_parts.document.path()).absolutePath(),
-                                     tr("Lessons (*.lesson.json *.json);;All files (*)"));
+    const QString path = QFileDialog::getOpenFileName(&m_parts.window, tr("Open a lesson"),
+                                                      QFileInfo(m_parts.document.path()).absolutePath(),
+                                                      tr("Lessons (*.lesson.json *.json);;All files (*)"));
     if (!path.isEmpty())
         beginLesson(path);
 }
@@ -134,18 +144,42 @@ bool TeachMenu::beginLesson(const QString& path) {
             tr("%1 can't be opened as a lesson: %2").arg(QFileInfo(path).fileName(), error->line()));
         return false;
     }
+    endLesson(); // another that ran
     makeView();
     m_running = std::move(std::get<Lesson>(read));
+    m_places.assign(m_running->parts.size(), {});
     goToPart(0);
     return true;
 }
 
+/// Where the lecture stands in the sketch that it shows, to come back to.
+void TeachMenu::leavePart() {
+    if (m_running && m_view->isInLesson())
+        m_places[m_part] = m_view->place();
+}
+
 void TeachMenu::goToPart(std::size_t part) {
+    m_parts.lessonNotes.finish();
+    leavePart();
     m_part = part;
     const LessonPart& now = m_running->parts[part];
-    m_parts.lessonNotes.show(part, m_running->parts.size(), now.name, now.notes);
-    m_view->setPart(part, m_running->parts.size());
-    begin(resultOf(now.sketch));
+    const std::size_t count = m_running->parts.size();
+    m_parts.lessonNotes.show({part, count, now.name, now.notes, true});
+    m_view->setPart(part, count, isOnOneScreen() ? std::optional(now.notes) : std::nullopt);
+    begin(resultOf(now.sketch), m_places[part]);
+}
+
+/// What can't be saved stays with the lesson until it ends.
+void TeachMenu::saveTyped(std::size_t part, const QString& notes) {
+    if (!m_running)
+        return;
+    const QString name = QFileInfo(m_running->path).fileName();
+    if (const auto error = saveNotes(*m_running, part, notes)) {
+        m_running->parts[part].notes = notes;
+        m_parts.notice.say(tr("The notes can't be saved in %1: %2").arg(name, error->line()));
+    } else {
+        m_parts.hints.setHint(tr("Notes saved in %1.").arg(name));
+    }
 }
 
 void TeachMenu::turnPart(int by) {
@@ -157,10 +191,13 @@ void TeachMenu::turnPart(int by) {
 }
 
 void TeachMenu::endLesson() {
+    m_parts.lessonNotes.finish();
     m_running.reset();
     m_parts.lessonNotes.hide();
-    if (m_view)
-        m_view->hide();
+    if (!m_view)
+        return;
+    m_view->hide();
+    m_view->setPart(0, 0);
 }
 
 } // namespace tailpoint

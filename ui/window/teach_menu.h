@@ -1,6 +1,7 @@
 // The menu Teach: the learner's own answer, and the lecture view, built when it is first asked for.
 #pragma once
 
+#include "ui/lecture/lecture_view.h"
 #include "ui/lesson/lesson.h"
 #include "ui/window/window_parts.h"
 
@@ -12,7 +13,6 @@ class QMenu;
 
 namespace tailpoint {
 
-class LectureView;
 class Result;
 
 class TeachMenu : public QObject {
@@ -29,7 +29,10 @@ public:
 
 private:
     void makeView();
-    void begin(const Result& result);
+    void begin(const Result& result, std::optional<LecturePlace> at = std::nullopt);
+    bool isOnOneScreen() const;
+    void leavePart();
+    void saveTyped(std::size_t part, const QString& notes);
     void chooseLesson();
     void goToPart(std::size_t part);
     void turnPart(int by);
@@ -44,6 +47,7 @@ private:
     std::unique_ptr<LectureView> m_view;
     std::optional<Lesson> m_running;
     std::size_t m_part = 0;
+    std::vector<LecturePlace> m_places; ///< where each sketch of the lesson was left
 };
 
 } // namespace tailpoint

@@ -5,17 +5,36 @@
 
 #include <QFileInfo>
 #include <QLocale>
+#include <algorithm>
 
 namespace tailpoint {
 
 namespace {
 
+/// "P, Q, ...": what tells one sketch without a title from another.
+QString forcesOf(const Sketch& sketch) {
+    constexpr std::size_t most = 4;
+    QStringList names;
+    for (std::size_t i = 0; i < std::min(most, sketch.forces.size()); ++i)
+        names << QString::fromStdString(sketch.forces[i].name);
+    return names.join(QStringLiteral(", ")) +
+           (sketch.forces.size() > most ? QStringLiteral(", …") : QString());
+}
+
+/// Its title and, in brackets, its file.
 QString nameOf(const Recovery& recovery) {
     constexpr qsizetype longest = 60;
-    const QString title = QString::fromStdString(recovery.sketch.title);
-    if (!recovery.path.isEmpty())
-        return QFileInfo(recovery.path).fileName();
-    return title.size() <= longest ? title : title.left(longest) + QChar(0x2026);
+    QString title = QString::fromStdString(recovery.sketch.title);
+    if (title.size() > longest)
+        title = title.left(longest) + QChar(0x2026);
+    const QString file = QFileInfo(recovery.path).fileName();
+    if (title.isEmpty() && file.isEmpty())
+        return recovery.sketch.forces.empty()
+                   ? UnsavedWork::tr("a sketch without a title")
+                   : UnsavedWork::tr("a sketch without a title (%1)").arg(forcesOf(recovery.sketch));
+    if (title.isEmpty() || file.isEmpty())
+        return title + file;
+    return UnsavedWork::tr("%1 (%2)").arg(title, file);
 }
 
 QString timeWords(const QDateTime& when) {

@@ -11,6 +11,7 @@ class LessonNotes;
 class Notice;
 class OwnAnswer;
 class Panel;
+class Practice;
 class Settings;
 class SketchDocument;
 
@@ -24,6 +25,7 @@ struct WindowParts {
     Settings& settings;
     OwnAnswer& ownAnswer;
     LessonNotes& lessonNotes;
+    Practice& practice;
 };
 
 } // namespace tailpoint

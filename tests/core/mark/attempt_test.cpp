@@ -139,7 +139,7 @@ TEST(MarkAttempt, FaultsAreToldInOneLineWithTheMend) {
                                              {{"theta_R = 12", "θ_R = 12"}, Code::twice},
                                              {{"R ="}, Code::noValue},
                                              {{"R = about 300"}, Code::unreadable},
-                                             {{"R = 335 kg"}, Code::unreadable},
+                                             {{"R = 335 furlongs"}, Code::unreadable},
                                              {{"R = 335 +- 5"}, Code::unreadable},
                                              {{"R = 12 deg"}, Code::wrongUnit},
                                              {{"theta_R = 12 N"}, Code::wrongUnit},

@@ -177,6 +177,42 @@ TEST(MarkVerdict, WhereSensesAreSignedTheSignCounts) {
         << "without the option either sign is right";
 }
 
+/// Python: A = 5 cos 155 / sin(145 - 155) = 26.096 pulls, B = -5 cos 145 / sin(145 - 155) = -23.587 pushes;
+/// by the sum along x, B = -A cos 145 / cos 155 is -27.115 for an A of 30, and 27.115 for one of -30.
+TEST(MarkVerdict, WhatFollowsWhereSensesAreSignedHasTheSignThatTheEquationGives) {
+    const Sketch held =
+        balanced({either(force("A", kToFind, 145)), either(force("B", kToFind, 155)), force("W", 5, 270)});
+    MarkOptions options;
+    options.signedSenses = true;
+    EXPECT_EQ(marked(held, {"A = 26.1", "B = -23.6"}, options).verdict, Verdict::right);
+    const Marking follows = marked(held, {"A = 30", "B = -27.1"}, options);
+    EXPECT_EQ(verdictOf(follows, "A"), Verdict::other) << toText(follows);
+    EXPECT_EQ(verdictOf(follows, "B"), Verdict::follows) << toText(follows);
+    EXPECT_EQ(follows.points, 1);
+    EXPECT_EQ(*quantity(follows, "B").given, -27.1);
+    const Marking turned = marked(held, {"A = 30", "B = 27.1"}, options);
+    EXPECT_EQ(verdictOf(turned, "B"), Verdict::other) << toText(turned);
+    EXPECT_EQ(turned.points, 0);
+    EXPECT_EQ(verdictOf(marked(held, {"A = -30", "B = 27.1"}, options), "B"), Verdict::follows);
+    EXPECT_EQ(verdictOf(marked(held, {"A = 30", "B = -27.1"}), "B"), Verdict::follows)
+        << "without the option no sense is told from the other";
+}
+
+TEST(MarkVerdict, AnArrowDrawnAlongALineHasItsSense) {
+    const Sketch held =
+        balanced({either(force("A", kToFind, 145)), either(force("B", kToFind, 155)), force("W", 5, 270)});
+    MarkOptions options;
+    options.signedSenses = true;
+    const Marker marker(held, solve(held), options);
+    const auto drawnB = [&](double along) { // 155° in radians; 23.587 pushes
+        return marker.mark(
+            {marker.drawn(forceVector(1), along * std::cos(2.705260), along * std::sin(2.705260))});
+    };
+    EXPECT_EQ(verdictOf(drawnB(-23.6), "B"), Verdict::right);
+    EXPECT_EQ(verdictOf(drawnB(23.6), "B"), Verdict::other);
+    EXPECT_EQ(quantity(drawnB(-23.6), "B").givenText, "-23.6 N");
+}
+
 /// 719.5 N rounded to two figures is 720; 720.0 claims four.
 TEST(MarkVerdict, DecimalsThatWereWrittenAreNoRoundingToFewerFigures) {
     const Sketch raft = sketch({force("P", 340, 25), force("Q", 275, -40)});

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace tailpoint::testing {
 namespace {
@@ -59,6 +60,27 @@ TEST(FadedSolutions, TheLastLinesAreBlankAndNothingTellsThem) {
     }
 }
 
+/// sin β / Q = sin γ / R stands before β in its step, and says which law it is.
+TEST(FadedSolutions, TheLawInLettersIsNotToldBesideABlankLine) {
+    const Worked worked = workedOf(raft());
+    const std::string whole = toText(worked), part = toText(faded(worked, 2).worked);
+    EXPECT_NE(whole.find("sin β / Q"), whole.npos) << whole;
+    EXPECT_EQ(part.find("sin β"), part.npos) << part;
+    EXPECT_NE(toText(faded(worked, 1).worked).find("sin β / Q"), part.npos) << "β stands";
+}
+
+/// Lami's form is a check after the answer: no line of it is asked for.
+TEST(FadedSolutions, WhatLooksBackHasNoLines) {
+    const Worked worked =
+        workedOf(balanced({force("P", 18, 45), force("Q", 34, 115), force("H", kToFind, kToFind)}));
+    bool hasLami = false;
+    for (const Step& step : worked.steps)
+        hasLami = hasLami || step.key == StepKey::lami;
+    ASSERT_TRUE(hasLami);
+    const auto places = calculatedLines(worked);
+    EXPECT_EQ(worked.steps[places.back().step].key, StepKey::direction);
+}
+
 TEST(FadedSolutions, AtTheEndOnlyTheLawIsAskedFor) {
     const FadedSolution law = faded(workedOf(raft()), 5);
     EXPECT_TRUE(law.onlyLaw);
@@ -67,6 +89,26 @@ TEST(FadedSolutions, AtTheEndOnlyTheLawIsAskedFor) {
     EXPECT_NE(text.find("340 N"), text.npos);
     for (const char* told : {"cosine", "sine", "triangle", "520", "parallelogram"})
         EXPECT_EQ(text.find(told), text.npos) << text;
+}
+
+TEST(FadedSolutions, ARelationThatOnlyBlankLinesFollowIsBlankToo) {
+    const std::string law = "sin β"; // of the law of sines, from which β is found: by hand
+    EXPECT_NE(toText(faded(workedOf(raft()), 1).worked).find(law), std::string::npos);
+    EXPECT_EQ(toText(faded(workedOf(raft()), 2).worked).find(law), std::string::npos);
+}
+
+TEST(FadedSolutions, OverASheetMoreAndMoreLinesAreBlank) {
+    // of five lines: from one to five in even steps, by hand
+    const auto over = [](std::size_t count, std::size_t lines) {
+        std::vector<std::size_t> all;
+        for (std::size_t place = 1; place <= count; ++place)
+            all.push_back(risingBlanks(place, count, lines));
+        return all;
+    };
+    EXPECT_EQ(over(5, 5), (std::vector<std::size_t>{1, 2, 3, 4, 5}));
+    EXPECT_EQ(over(3, 5), (std::vector<std::size_t>{1, 3, 5}));
+    EXPECT_EQ(over(1, 5), (std::vector<std::size_t>{1}));
+    EXPECT_EQ(over(4, 1), (std::vector<std::size_t>{1, 1, 1, 1}));
 }
 
 TEST(FadedSolutions, EveryFamilyCanBeFaded) {
@@ -143,6 +185,23 @@ TEST(FlawedSolutions, NothingButTheLinesIsTold) {
         EXPECT_TRUE(step.key == StepKey::given || step.reasoning.empty());
         EXPECT_NE(step.key, StepKey::check);
     }
+}
+
+TEST(FlawedSolutions, EveryFamilyHasASlipInALineAndNotAlwaysTheSame) {
+    for (const FamilyEntry& family : problemFamilies())
+        for (int level = 1; level <= kLevels; ++level) {
+            const auto made = problem({std::string(family.id), level, 5});
+            const auto& likely = family.levels[static_cast<std::size_t>(level - 1)].slips;
+            std::set<std::string> slips;
+            for (std::uint32_t seed = 0; seed < 3; ++seed) {
+                const auto flaw = flawedBySome(made->sketch, likely, 4 * seed);
+                ASSERT_TRUE(flaw) << family.id << ' ' << level;
+                slips.insert(flaw->slip);
+            }
+            // where two magnitudes are sought, few of the slips that are frequent change a line
+            EXPECT_GE(slips.size(), family.id == "two-ropes" || family.id == "push-or-pull" ? 1U : 2U)
+                << family.id << ' ' << level;
+        }
 }
 
 TEST(FlawedSolutions, SlipsThatChangeNoLineHaveNone) {

@@ -7,7 +7,9 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cctype>
 #include <set>
+#include <sstream>
 
 namespace tailpoint::testing {
 namespace {
@@ -61,6 +63,7 @@ TEST(Poll, OfEveryFamilyHasItsChoicesInOrderAndNoTwoAlike) {
                     int right = 0;
                     for (const PollChoice& choice : poll.choices) {
                         texts.insert(choice.text);
+                        EXPECT_TRUE(poll.name.starts_with("theta") || choice.value >= 0) << choice.text;
                         right += choice.isRight() ? 1 : 0;
                         slips += choice.isRight() ? 0 : 1;
                     }
@@ -71,6 +74,66 @@ TEST(Poll, OfEveryFamilyHasItsChoicesInOrderAndNoTwoAlike) {
     EXPECT_EQ(asked, 11 * 3 * 2);
     EXPECT_EQ(made, asked);
     EXPECT_GT(slips, 3 * asked);
+}
+
+/// The magnitudes in "180 N or 513 N", ascending.
+std::vector<double> magnitudesIn(const std::string& text) {
+    std::vector<double> values;
+    std::istringstream words(text);
+    for (std::string word; words >> word;)
+        if (std::isdigit(static_cast<unsigned char>(word.back())))
+            values.push_back(std::stod(word));
+    std::sort(values.begin(), values.end());
+    return values;
+}
+
+/// P along 40 degrees and Q = 260 N make R = 400 N at 10 degrees: by the law of cosines P = 400 cos 30 -+
+/// sqrt(260^2 - (400 sin 30)^2) = 346.410 -+ 166.132, so 180.3 N or 512.5 N. P along 115 degrees in either
+/// sense and Q = 320 N make 300 N at 10 degrees: 300 cos 105 -+ sqrt(320^2 - (300 sin 105)^2) = -77.646 -+
+/// 135.746, so 58.1 N one way or 213.4 N the other.
+TEST(Poll, OfTwoAnswersHasEachSetOnceAscendingAndNoneThatIsAbsurd) {
+    Force either = force("P", kToFind, 115);
+    either.lineOfActionOnly = true;
+    const std::pair<Sketch, std::string> questions[] = {
+        {sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10)), "180 N or 513 N"},
+        {sketch({either, force("Q", 320, kToFind)}, force("R", 300, 10)), "58.1 N or 213 N"}};
+    for (const auto& [asked, right] : questions) {
+        const auto polls = pollsOf(asked);
+        const Poll* size = named(polls, "P");
+        ASSERT_NE(size, nullptr);
+        EXPECT_GE(size->choices.size(), 3U);
+        const auto found = std::find_if(size->choices.begin(), size->choices.end(),
+                                        [](const PollChoice& choice) { return choice.isRight(); });
+        EXPECT_EQ(found->text, right);
+        const std::vector<double> stated = magnitudesIn(right);
+        std::set<std::vector<double>> sets;
+        for (const PollChoice& choice : size->choices) {
+            const std::vector<double> values = magnitudesIn(choice.text);
+            EXPECT_TRUE(sets.insert(values).second) << choice.text << " again";
+            EXPECT_GE(values.front(), stated.front() / 10) << choice.text;
+            EXPECT_LE(values.back(), stated.back() * 10) << choice.text;
+            EXPECT_NEAR(std::stod(choice.text), values.front(), 1e-9) << choice.text << ", not ascending";
+            EXPECT_NE(choice.slip, "root-forgotten");
+        }
+        const Poll* way = named(polls, "theta_Q");
+        ASSERT_NE(way, nullptr);
+        EXPECT_EQ(toText(way->asked), "Both directions of 𝑸 from +x, counter-clockwise positive");
+    }
+}
+
+/// The least force across +x against 340 N at 25 degrees is 340 sin 25 = 143.7 N. In radians the sine is
+/// negative, and no magnitude is.
+TEST(Poll, HasNoNegativeMagnitude) {
+    Sketch least = sketch({force("P", 340, 25), force("Q", kToFind, kToFind)}, force("R", kToFind, 0));
+    least.smallest = "Q";
+    const auto polls = pollsOf(least);
+    const Poll* size = named(polls, "Q");
+    ASSERT_NE(size, nullptr);
+    EXPECT_EQ(toText(size->asked), "The magnitude of 𝑸");
+    for (const PollChoice& choice : size->choices) {
+        EXPECT_GE(choice.value, 14.37) << choice.text;
+        EXPECT_LE(choice.value, 1437) << choice.text;
+    }
 }
 
 TEST(Ballot, KeepsItsSharesUntilTheSecondVoteIsClosed) {

@@ -173,5 +173,43 @@ TEST(PracticeNext, OtherFamiliesDoNotCount) {
     EXPECT_EQ(next({elsewhere}), next({}));
 }
 
+RecordEntry faded(int level, int blank, bool wentWell) {
+    return exampleEntry(*problem({std::string(kFamily), level, 5}), WorkedAs::faded, wentWell, 1, blank);
+}
+
+TEST(PracticeExamples, OneMoreLineIsBlankEachTimeItGoesWell) {
+    const ProblemId id{std::string(kFamily), 1, 9};
+    const auto after = [&](std::vector<RecordEntry> entries) { return nextBlank({std::move(entries)}, id); };
+    EXPECT_EQ(after({}), 1);
+    EXPECT_EQ(after({faded(1, 1, true)}), 2);
+    EXPECT_EQ(after({faded(1, 1, true), faded(1, 2, false)}), 2) << "once more as many";
+    EXPECT_EQ(after({faded(1, 1, true), faded(1, 2, true), right(1, "raft")}), 3);
+    EXPECT_EQ(after({faded(2, 4, true)}), 1) << "of another level";
+    EXPECT_EQ(nextBlank({{faded(1, 3, true)}}, {"slopes", 1, 9}), 1) << "of another family";
+}
+
+TEST(PracticeExamples, SteerNothing) {
+    const RecordEntry slip = slipped(1, "magnitudes-added");
+    for (const RecordEntry& example :
+         {faded(1, 1, true), faded(1, 1, false),
+          exampleEntry(*problem({std::string(kFamily), 1, 5}), WorkedAs::flawed, true, 1)}) {
+        EXPECT_TRUE(example.lastHint);
+        EXPECT_TRUE(example.slips.empty());
+        EXPECT_EQ(next({slip, example}), next({slip})) << "still aimed at the slip";
+        EXPECT_EQ(next({right(1, "raft"), right(1, "kite"), right(1, "raft"), example}).reason,
+                  NextReason::higher);
+    }
+    // of another level: the next question stays where the last answer stood
+    EXPECT_EQ(next({right(1, "raft"), faded(3, 1, true)}).problem.level, 1);
+}
+
+TEST(PracticeExamples, OneIsOfferedAfterTwoSlipsAndNotAgainOnceItWasWorked) {
+    const RecordEntry slip = slipped(1, "magnitudes-added");
+    EXPECT_TRUE(next({slip, slip}).offersExample);
+    EXPECT_FALSE(next({slip, slip, faded(1, 1, true)}).offersExample);
+    EXPECT_FALSE(next({slip, slip, faded(1, 1, true), slip}).offersExample);
+    EXPECT_TRUE(next({slip, slip, faded(1, 1, true), slip, slip}).offersExample);
+}
+
 } // namespace
 } // namespace tailpoint

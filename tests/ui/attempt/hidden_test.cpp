@@ -2,7 +2,9 @@
 #include "tests/ui/attempt/own_answer_fixture.h"
 #include "ui/document/given_edits.h"
 #include "ui/window/export_dialog.h"
+#include "ui/window/handout_dialog.h"
 
+#include <QCheckBox>
 #include <QClipboard>
 #include <QDir>
 #include <QMimeData>
@@ -81,12 +83,27 @@ TEST_F(HiddenAnswer, AFigureThatIsExportedIsTheExercise) {
 
 TEST_F(HiddenAnswer, WhatWouldTellItCantBeReachedAndSaysWhy) {
     begin();
-    for (const char* name : {"lecture", "fileHandout", "filePrint", "otherAnswer"})
+    for (const char* name : {"lecture", "otherAnswer"})
         EXPECT_FALSE(child<QAction>(*window, name)->isEnabled()) << name;
     EXPECT_FALSE(child<QAction>(*window, "lecture")->toolTip().contains(QStringLiteral("F5")));
     trigger("ownAnswer");
-    for (const char* name : {"lecture", "fileHandout", "filePrint"})
-        EXPECT_TRUE(child<QAction>(*window, name)->isEnabled()) << name;
+    EXPECT_TRUE(child<QAction>(*window, "lecture")->isEnabled());
+}
+
+TEST_F(HiddenAnswer, TheQuestionAloneIsHandedOut) {
+    begin();
+    auto& dialog = ask<HandoutDialog>("fileHandout");
+    auto* solution = child<QCheckBox>(dialog, "handoutSolution");
+    EXPECT_FALSE(solution->isChecked() || solution->isEnabled());
+    ASSERT_TRUE(dialog.saveTo(file("raft.html")));
+    const QByteArray page = bytesOf(file("raft.html"));
+    EXPECT_TRUE(page.contains("340"));
+    for (const char* told : {"520 N", "520\u00a0N", "3.6\u00b0", "Law of cosines", "id=\"sum\""})
+        EXPECT_FALSE(page.contains(told)) << told;
+    dialog.close();
+    trigger("ownAnswer");
+    ask<HandoutDialog>("fileHandout");
+    EXPECT_TRUE(solution->isChecked()) << "as it was chosen before";
 }
 
 TEST_F(HiddenAnswer, AValueToFindThatIsMadeGivenIsNotWorkedOut) {

@@ -35,7 +35,7 @@ protected:
 TEST_F(PointedAngle, TheRightOneIsTakenWithTheArrowKeysAndMarkedRight) {
     look("gamma");
     EXPECT_TRUE(window->canvas().hasFocus());
-    EXPECT_EQ(summary(), QStringLiteral("Which angle is gamma?"));
+    EXPECT_EQ(summary(), QString::fromUtf8("Which angle is γ?"));
     go(indexOf(oppositeId(kSumVector)));
     EXPECT_EQ(summary(), QStringLiteral("Angle at the tip of P, with Q laid on there"));
     EXPECT_EQ(child<QLabel>(view(), "ownSummary")->accessibleName(), summary()) << "spoken";

@@ -101,13 +101,22 @@ TEST(AUnitOfItsOwn, OfADirectionGoesWhereItIsReferredToAnotherAxis) {
 }
 
 TEST(AUnitOfItsOwn, GoesWithTheValueThatIsTyped) {
-    const Sketch sketch = typed(anchored(), Entry::magnitude, "900 kgf");
-    EXPECT_DOUBLE_EQ(*sketch.forces[0].magnitude.value, 8825.985); // 900 x 9.80665
+    const Sketch sketch = typed(anchored(), Entry::magnitude, "900");
     EXPECT_FALSE(writes(sketch, "kgf"));
     EXPECT_TRUE(writes(sketch, kDirection)) << "the other value keeps its own";
     EXPECT_FALSE(writes(typed(anchored(), Entry::direction, "45"), "gon"));
     EXPECT_FALSE(writes(typed(anchored(), Entry::magnitude, "?"), "kgf"));
     EXPECT_TRUE(writes(typed(anchored(), Entry::name, "A"), kMagnitude));
+}
+
+TEST(AUnitOfItsOwn, ThatIsTypedIsKeptAsInAFile) {
+    const Sketch force = typed(anchored(), Entry::magnitude, "900 ± 5 kgf");
+    EXPECT_DOUBLE_EQ(*force.forces[0].magnitude.value, 8825.985); // 900 x 9.80665
+    EXPECT_TRUE(writes(force, R"("magnitude": { "value": 900, "plusMinus": 5, "unit": "kgf" })"));
+    EXPECT_FALSE(writes(typed(anchored(), Entry::magnitude, "900 N"), R"("unit": "N")")) << "the sheet's own";
+    const Sketch angle = typed(anchored(), Entry::direction, "30 gon +1/-0");
+    EXPECT_DOUBLE_EQ(angleOf(angle), 27);
+    EXPECT_TRUE(writes(angle, R"("direction": { "value": 30, "plus": 1, "minus": 0, "unit": "gon" })"));
 }
 
 TEST(AUnitOfItsOwn, GoesWithTheValueThatIsDraggedAndTheToleranceStays) {
@@ -132,8 +141,8 @@ TEST(AUnitOfItsOwn, ComesBackByUndoAndWhereAValueIsGivenAgain) {
 
 TEST(AUnitOfItsOwn, IsSaidInTheReportQuietly) {
     const std::string report = reportText(resultOf(anchored())).toStdString();
-    EXPECT_NE(report.find("8340 ± 98.0665 N"), std::string::npos) << report;
-    EXPECT_NE(report.find("given as 850 ± 10 kgf at 50 gon"), std::string::npos) << report;
+    EXPECT_NE(report.find("8340 ± 98.1 N"), std::string::npos) << report;
+    EXPECT_NE(report.find("P: 850 ± 10 kgf = 8340 ± 98.1 N, 50 gon = 45.0°"), std::string::npos) << report;
 }
 
 } // namespace tailpoint

@@ -272,7 +272,7 @@ const Refused kRefused[] = {
     {"UnitsMissing", R"({"format": "tailpoint-sketch", "version": 1, "forces": []})", "units", "is missing"},
     {"UnknownForceUnit",
      R"({"format": "tailpoint-sketch", "version": 1, "units": {"force": "stone", "angle": "deg"}, "forces": []})",
-     "units.force", "N, kN, lbf, kip, kgf"},
+     "units.force", "N, kN, daN, lbf, kip, kgf, tonf"},
     {"UnknownAngleUnit",
      R"({"format": "tailpoint-sketch", "version": 1, "units": {"force": "N", "angle": "grad"}, "forces": []})",
      "units.angle", "deg, rad, gon"},

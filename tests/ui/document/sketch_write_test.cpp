@@ -106,7 +106,7 @@ public:
     Sketch operator()() {
         Sketch sketch = emptySketch();
         sketch.title = pick({"", "Raft \"A\"", "line\\slash", "åäö"});
-        sketch.forceUnit = kForceUnits[below(kForceUnits.size())];
+        sketch.forceUnit = kSheetForceUnits[below(kSheetForceUnits.size())];
         sketch.angleUnit = kAngleUnits[below(kAngleUnits.size())];
         sketch.reference = {below(2) ? 90.0 * static_cast<double>(below(4)) : number(),
                             below(2) ? Sense::ccw : Sense::cw};
@@ -137,8 +137,11 @@ private:
         const double mantissa = std::uniform_real_distribution<double>(-10, 10)(m_random);
         return mantissa * std::pow(10.0, std::uniform_int_distribution<int>(-9, 9)(m_random));
     }
-    std::optional<double> tolerance() {
-        return below(4) ? std::nullopt : std::optional(std::fabs(number()) + 1e-9);
+    std::optional<Tolerance> tolerance() {
+        if (below(4))
+            return std::nullopt;
+        const double plus = std::fabs(number()) + 1e-9;
+        return below(2) ? plusMinus(plus) : Tolerance{plus, std::fabs(number()), false};
     }
 
     Force force(const std::string& name) {

@@ -1,9 +1,12 @@
 // An exercise is made from the sketch alone: whatever is known of the answer, its bytes are the same.
 #include "core/construct/reduction.h"
+#include "core/practice/faded.h"
+#include "core/practice/families.h"
 #include "tests/core/explain/questions.h"
 #include "tests/ui/lecture/lecture_support.h"
 #include "ui/handout/figure_job.h"
 #include "ui/handout/handout_pages.h"
+#include "ui/practice/problem_file.h"
 
 #include <QImage>
 #include <QPainter>
@@ -141,6 +144,97 @@ TEST(Exercises, OfAnyQuestionAreMadeFromTheSketchAlone) {
         ASSERT_EQ(exercisesOf(resultOf(sketch), i, false), exercisesOf(doctored(sketch, i % 3), i, false))
             << "seed " << seed << ", question " << i;
     }
+}
+
+/// Of every family and level; their own words stand in the handout.
+TEST(Exercises, OfGeneratedProblemsAreMadeFromTheSketchAlone) {
+    int compared = 0;
+    for (const FamilyEntry& family : problemFamilies())
+        for (int level = 1; level <= kLevels; ++level) {
+            const Sketch sketch = withPracticeKeys(*problem({std::string(family.id), level, 58}));
+            const auto honest = exercisesOf(resultOf(sketch), level, true);
+            EXPECT_NE(honest.front().find("class=\"statement\""), std::string::npos);
+            for (int how = 0; how < 3; ++how)
+                EXPECT_EQ(honest, exercisesOf(doctored(sketch, how), level, true))
+                    << family.id << ' ' << level << ", doctored " << how;
+            compared += static_cast<int>(honest.size());
+        }
+    EXPECT_GT(compared, 300);
+}
+
+Formula falseNumber() {
+    Formula number;
+    number.kind = FormulaKind::number;
+    number.text = "4711";
+    number.value = 4711;
+    return number;
+}
+
+/// A solution whose last lines, what is said and written beside them, and all that follows are other than
+/// they are.
+Worked falsified(Worked worked, std::size_t lines) {
+    const auto places = calculatedLines(worked);
+    const std::size_t first = places.size() - lines;
+    const Prose said = inProse("It comes to 4711 and no more.");
+    for (std::size_t step = places[first].step; step < worked.steps.size(); ++step) {
+        Step& one = worked.steps[step];
+        one.title = "4711";
+        one.reasoning = one.conclusion = one.notes = {said};
+        one.table.reset();
+        const bool follows = first > 0 && places[first - 1].step == step; // a line that stands before it
+        const std::size_t from = follows ? places[first - 1].working + 1 : 0;
+        for (std::size_t i = from; i < one.workings.size(); ++i) {
+            Working& line = one.workings[i];
+            const bool isLine =
+                std::find(places.begin(), places.end(), WorkingPlace{step, i}) != places.end();
+            line = isLine ? Working{line.subject, falseNumber(), falseNumber(), falseNumber(), falseNumber()}
+                          : Working{{}, falseNumber(), falseNumber(), {}};
+        }
+    }
+    worked.answer = said;
+    return worked;
+}
+
+std::string textOf(const FadedSolution& faded) {
+    std::string text = toText(faded.worked) + faded.prompt;
+    for (const FadedLine& line : faded.blank)
+        text += line.prompt;
+    return text;
+}
+
+TEST(Exercises, ABlankLineIsToldByNothingThatStands) {
+    int compared = 0;
+    for (const FamilyEntry& family : problemFamilies())
+        for (int level = 1; level <= kLevels; ++level) {
+            const Worked worked = *resultOf(problem({std::string(family.id), level, 58})->sketch).worked();
+            const std::size_t lines = calculatedLines(worked).size();
+            for (std::size_t blank = 1; blank <= lines; ++blank, ++compared) {
+                const FadedSolution honest = faded(worked, blank),
+                                    other = faded(falsified(worked, blank), blank);
+                EXPECT_EQ(textOf(honest), textOf(other)) << family.id << ' ' << level << ", " << blank;
+                EXPECT_EQ(honest.worked.answer, other.worked.answer);
+            }
+        }
+    EXPECT_GT(compared, 200);
+}
+
+/// The right number of the line with the slip stands nowhere, nor what the right line leads to.
+TEST(Exercises, ASlipIsNotToldByWhatIsRight) {
+    int looked = 0;
+    for (const FamilyEntry& family : problemFamilies())
+        for (int level = 1; level <= kLevels; ++level) {
+            const auto made = problem({std::string(family.id), level, 58});
+            for (const std::string_view slip : family.levels[static_cast<std::size_t>(level - 1)].slips)
+                if (const auto one = flawed(made->sketch, slip, 3)) {
+                    const std::string right = toText(*one->right.value), text = toText(one->worked);
+                    if (toText(one->worked.steps.front()).find(" " + right) != std::string::npos)
+                        continue; // given: a force along an axis is its own component
+                    EXPECT_EQ(text.find(" " + right), std::string::npos) << slip << '\n' << text;
+                    EXPECT_TRUE(one->worked.answer.pieces.empty());
+                    ++looked;
+                }
+        }
+    EXPECT_GT(looked, 30);
 }
 
 /// A falsified answer does show where an answer is drawn: else the tests above would see nothing.

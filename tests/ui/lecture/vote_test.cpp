@@ -1,6 +1,8 @@
 // A question put to the class: what the keys do, what is seen when, and that it fits the screen.
 #include "tests/ui/lecture/lecture_fixture.h"
+#include "ui/lecture/key_sheet.h"
 #include "ui/lecture/vote_board.h"
+#include "ui/lecture/vote_question.h"
 
 namespace tailpoint {
 namespace {
@@ -63,9 +65,10 @@ TEST_F(LectureVote, TakesNoneOfTheseAnotherQuantityAndACorrection) {
     key(Qt::Key_E);
     EXPECT_EQ(board().chosen(), 0U) << "there is no fifth";
     key(Qt::Key_X);
-    vote(Qt::Key_E, "3");
+    EXPECT_EQ(board().chosen(), 4U) << "its count comes next";
+    type("3");
     EXPECT_EQ(board().ballot().votes(false, 4), 3);
-    key(Qt::Key_Backspace);
+    key(Qt::Key_Delete);
     EXPECT_EQ(board().ballot().votes(false, 4), 0);
     type("45");
     EXPECT_EQ(board().ballot().votes(false, 4), 45);
@@ -73,6 +76,199 @@ TEST_F(LectureVote, TakesNoneOfTheseAnotherQuantityAndACorrection) {
     EXPECT_EQ(board().ballot().total(false), 0) << "its votes went with it";
     key(Qt::Key_Q);
     EXPECT_EQ(board().poll().name, "theta_R");
+}
+
+TEST_F(LectureVote, ShowsTheCountThatIsTypedAndTakesBackADigit) {
+    open("survey-raft.json");
+    key(Qt::Key_V);
+    vote(Qt::Key_A, "120");
+    EXPECT_EQ(board().countText(0), QStringLiteral("120"));
+    key(Qt::Key_Backspace);
+    EXPECT_EQ(board().countText(0), QStringLiteral("12"));
+    EXPECT_EQ(board().ballot().votes(false, 0), 12);
+    type("5");
+    EXPECT_EQ(board().countText(0), QStringLiteral("125"));
+    key(Qt::Key_B);
+    EXPECT_EQ(board().countText(0), QStringLiteral("\u2022")) << "the class sees that there is one, no more";
+    EXPECT_TRUE(board().countText(1).isEmpty());
+    key(Qt::Key_A);
+    EXPECT_EQ(board().countText(0), QStringLiteral("125"));
+    type("7"); // a new count
+    EXPECT_EQ(board().countText(0), QStringLiteral("7"));
+    key(Qt::Key_Backspace);
+    key(Qt::Key_Backspace);
+    EXPECT_EQ(board().ballot().total(false), 0);
+}
+
+TEST_F(LectureVote, IsClosedWithoutVotesOnlyAtTheSecondAsking) {
+    open("survey-raft.json");
+    key(Qt::Key_V);
+    for (const Ballot::Phase open : {Ballot::Phase::first, Ballot::Phase::second}) {
+        key(Qt::Key_Space);
+        EXPECT_EQ(board().ballot().phase(), open);
+        EXPECT_TRUE(board().plainText().contains(QStringLiteral("No votes are counted yet")));
+        vote(Qt::Key_A, "1");
+        EXPECT_FALSE(board().plainText().contains(QStringLiteral("No votes are counted yet")));
+        key(Qt::Key_Backspace);
+        key(Qt::Key_Space);
+        EXPECT_EQ(board().ballot().phase(), open) << "asked again";
+        key(Qt::Key_Space);
+        EXPECT_NE(board().ballot().phase(), open);
+        if (open == Ballot::Phase::first)
+            key(Qt::Key_Space); // talk
+    }
+    EXPECT_TRUE(board().plainText().contains(QStringLiteral("No votes were counted.")));
+}
+
+/// What is given and can be read during a vote: on the sheet, and in words over it.
+TEST_F(LectureVote, LeavesTheClassAllThatIsGivenAndTheQuestion) {
+    auto* words = view.findChild<VoteQuestion*>();
+    const auto onSheet = [&] {
+        QStringList texts;
+        for (const Group& group : list().groups)
+            for (const Item& item : group.items)
+                if (const auto* text = std::get_if<Text>(&item))
+                    texts << QString::fromStdString(textOf(*text));
+        return texts.join(u';');
+    };
+    const auto expectGiven = [&](const char* sample, std::initializer_list<const char*> sheet,
+                                 std::initializer_list<const char*> told) {
+        SCOPED_TRACE(sample);
+        open(sample);
+        for (const char* step : {"question", "end"}) {
+            goTo(step);
+            key(Qt::Key_V);
+            EXPECT_TRUE(words->isVisible());
+            EXPECT_LE(words->geometry().bottom(), view.canvas().geometry().top());
+            const QString seen = onSheet();
+            for (const char* text : sheet)
+                EXPECT_TRUE(seen.contains(QString::fromUtf8(text))) << text << " in " << seen.toStdString();
+            for (const char* text : told)
+                EXPECT_TRUE(words->text().contains(QString::fromUtf8(text)))
+                    << text << " in " << words->text().toStdString();
+            key(Qt::Key_V);
+            EXPECT_FALSE(words->isVisible());
+        }
+    };
+    expectGiven("survey-raft.json", {"P = 340 N", "25.0°", "Q = 275 N", "40.0°", "+x"},
+                {"P = 340 N at 25.0°", "Q = 275 N at −40.0°", "measured from +x, counter-clockwise",
+                 "Find the resultant R of P and Q."});
+    expectGiven("two-directions.json", {"R = 420 N", "5.0°"},
+                {"P = 250 N", "Q = 300 N", "directions of P and Q", "R = 420 N at 5.0°"});
+    expectGiven("two-answers.json", {"R = 400 N", "10.0°", "40.0°"},
+                {"Q = 260 N", "at 40.0°", "magnitude of P", "R = 400 N at 10.0°"});
+    expectGiven("either-sense.json", {"R = 300 N", "115.0°"}, {"Q = 320 N", "in either sense"});
+    expectGiven("smallest-force.json", {"P = 340 N", "25.0°"}, {"P = 340 N at 25.0°", "smallest force Q"});
+}
+
+/// A twin's numbers are over the sheet as well; nothing of any answer is there or on the sheet.
+TEST_F(LectureVote, TellsOfATwinWhatIsGivenAndNothingOfTheAnswer) {
+    int looked = 0;
+    for (const Sample& sample : allSamples()) {
+        SCOPED_TRACE(sample.name);
+        open(sample.result);
+        key(Qt::Key_End);
+        key(Qt::Key_V);
+        if (board().isEmpty())
+            continue;
+        for (int twin = 0; twin < 2; ++twin) {
+            const auto* words = view.findChild<VoteQuestion*>();
+            EXPECT_EQ(words->text().toStdString(), toText(voteQuestion(view.document().sketch())));
+            for (const Group& group : list().groups) {
+                const auto* quantity = group.part ? std::get_if<QuantityId>(&*group.part) : nullptr;
+                const What what = quantity ? quantity->what : What::none;
+                EXPECT_NE(what, What::opposite) << group.id << ": a step of the solution";
+            }
+            const Sketch& sketch = view.document().sketch();
+            const auto isSought = [](const Force& vector) {
+                return !isGiven(vector.magnitude) || !isGiven(vector.direction);
+            };
+            for (std::size_t i = 0; i < sketch.forces.size(); ++i)
+                EXPECT_EQ(tipOf(static_cast<int>(i)).isNull(), isSought(sketch.forces[i]))
+                    << sketch.forces[i].name;
+            EXPECT_TRUE(!isSought(sketch.sum) || tipOf(kSumIndex).isNull());
+            ++looked;
+            key(Qt::Key_W);
+        }
+    }
+    EXPECT_GT(looked, 30);
+}
+
+/// Six figures and two answers make the longest choices.
+TEST_F(LectureVote, SetsLongChoicesAndHeadingsWithinTheColumn) {
+    Sketch exact = sampleNamed("two-answers.json").sketch;
+    exact.figures = 8;
+    exact.angleDecimals = 5;
+    for (const QSize room : {QSize(1024, 768), QSize(1366, 768), QSize(960, 540)}) {
+        open(resultOf(exact), room);
+        key(Qt::Key_V);
+        for (int quantity = 0; quantity < 2; ++quantity) {
+            for (int i = 0; i < 4; ++i) {
+                board().grab();
+                EXPECT_LE(board().widest(), view.measures().margin + view.measures().textWidth() + 0.5);
+                EXPECT_LE(board().lowest(), board().keysTop());
+                key(Qt::Key_Space);
+                key(Qt::Key_Space); // nobody votes
+            }
+            key(Qt::Key_Q);
+        }
+    }
+}
+
+/// A percentage stands on the line of its own choice, its bars between that and the next.
+TEST_F(LectureVote, SetsEachShareBesideItsChoice) {
+    for (const QSize room : {QSize(1366, 768), QSize(1920, 1080)}) {
+        open(sampleNamed("survey-raft.json"), room);
+        key(Qt::Key_V);
+        vote(Qt::Key_A, "5");
+        vote(Qt::Key_C, "15");
+        key(Qt::Key_Space);
+        key(Qt::Key_Space);
+        vote(Qt::Key_A, "2");
+        vote(Qt::Key_C, "18");
+        key(Qt::Key_Space);
+        board().grab();
+        const auto& rows = board().rowsSeen();
+        ASSERT_EQ(rows.size(), 4U);
+        for (std::size_t i = 0; i < rows.size(); ++i) {
+            EXPECT_NEAR(rows[i].share.center().y(), rows[i].words.center().y(), 2);
+            EXPECT_GE(rows[i].bars.top(), rows[i].words.bottom() - 1);
+            EXPECT_GT(rows[i].words.top() - (i > 0 ? rows[i - 1].bars.bottom() : 0), 5);
+        }
+    }
+}
+
+TEST_F(LectureVote, NamesAnotherQuantityByItsSymbolAndHasItsKeysOnTheSheetOfKeys) {
+    open("survey-raft.json");
+    auto* keys = view.findChild<KeySheet*>();
+    key(Qt::Key_F1);
+    EXPECT_TRUE(keys->text().contains(QStringLiteral("V: put it to the class")));
+    EXPECT_FALSE(keys->text().contains(QStringLiteral("lesson")));
+    key(Qt::Key_F1);
+    key(Qt::Key_V);
+    EXPECT_TRUE(board().keysText().contains(QStringLiteral("ask\u00A0for")));
+    EXPECT_FALSE(board().keysText().contains(QStringLiteral("theta")));
+    key(Qt::Key_F1);
+    ASSERT_TRUE(keys->isVisible());
+    for (const char* row : {"X: ", "Q: ", "W: ", "Backspace, Delete: ", "V, Escape: "})
+        EXPECT_TRUE(keys->text().contains(QLatin1String(row))) << row;
+    EXPECT_TRUE(keys->fits());
+    key(Qt::Key_Escape);
+    EXPECT_TRUE(view.isVoting()) << "the sheet of keys goes first";
+}
+
+TEST_F(LectureVote, GoesOnWhereItWasLeftForTheSteps) {
+    open("survey-raft.json");
+    key(Qt::Key_V);
+    vote(Qt::Key_A, "12");
+    key(Qt::Key_V);
+    key(Qt::Key_V);
+    EXPECT_EQ(board().ballot().total(false), 12);
+    key(Qt::Key_Escape);
+    key(Qt::Key_Escape);
+    open("survey-raft.json");
+    key(Qt::Key_V);
+    EXPECT_EQ(board().ballot().total(false), 0) << "another lecture, another class";
 }
 
 TEST_F(LectureVote, HasATwinWithOtherNumbersAndTheWayBack) {
@@ -114,8 +310,11 @@ TEST_F(LectureVote, FitsEveryRoom) {
                 continue;
             }
             key(Qt::Key_X);
-            for (int i = 0; i < 3; ++i)
+            board().grab();
+            EXPECT_LE(board().lowest(), board().keysTop()) << sample.name << ", first vote";
+            for (int i = 0; i < 5; ++i) // votes without votes are closed at the second asking
                 key(Qt::Key_Space);
+            ASSERT_EQ(board().ballot().phase(), Ballot::Phase::closed);
             for (std::size_t i = 0; i < board().poll().choices.size(); ++i) {
                 board().grab();
                 ++looked;

@@ -79,6 +79,55 @@ TEST_F(LessonFile, IsRefusedInOneLineWithItsPlace) {
         EXPECT_TRUE(std::holds_alternative<FileError>(readLesson(text, folder.path()))) << text;
 }
 
+/// Bytes that nobody asked to change stay: order, layout, keys of somebody else's.
+TEST_F(LessonFile, TakesOtherNotesAndNothingElseChanges) {
+    write(QStringLiteral("raft.json"), kRaft);
+    const QByteArray before = R"({"version": 1,   "format": "tailpoint-lesson", "mine": [1.50, "notes"],
+  "parts": [ {"file": "raft.json"},
+             {"notes": "Say \"why\" \\ here", "file": "raft.json"},
+             { "sketch": )" + QByteArray(kRaft) +
+                              R"(, "notes": null } ]
+})";
+    write(QStringLiteral("day.lesson.json"), before);
+    const QString path = folder.filePath(QStringLiteral("day.lesson.json"));
+    auto read = readLessonFile(path);
+    ASSERT_TRUE(std::holds_alternative<Lesson>(read)) << std::get<FileError>(read).line().toStdString();
+    auto& lesson = std::get<Lesson>(read);
+    const auto bytes = [&] {
+        QFile file(path);
+        return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+    };
+    QByteArray wanted = before;
+    const auto save = [&](std::size_t part, const char* notes, const char* from, const char* to) {
+        EXPECT_FALSE(saveNotes(lesson, part, QString::fromUtf8(notes)));
+        wanted.replace(from, to);
+        EXPECT_EQ(bytes(), wanted);
+        EXPECT_EQ(lesson.parts[part].notes, QString::fromUtf8(notes));
+    };
+    save(1, "So.\nAnd \"θ\"?", R"("Say \"why\" \\ here")", R"("So.\nAnd \"θ\"?")");
+    save(2, "Last.", "null", R"("Last.")");
+    save(0, "First.", R"({"file": "raft.json"})", R"({"notes": "First.", "file": "raft.json"})");
+    save(0, "", R"("First.")", R"("")");
+    const auto again = readLessonFile(path);
+    EXPECT_EQ(std::get<Lesson>(again).parts[1].notes, QStringLiteral("So.\nAnd \"θ\"?"));
+}
+
+TEST_F(LessonFile, WithWorkOfSomebodyElseIsNotReplaced) {
+    write(QStringLiteral("raft.json"), kRaft);
+    write(QStringLiteral("day.lesson.json"), whole(R"([{"file": "raft.json", "notes": "Mine."}])"));
+    auto read = readLessonFile(folder.filePath(QStringLiteral("day.lesson.json")));
+    auto& lesson = std::get<Lesson>(read);
+    const QByteArray theirs = whole(R"([{"file": "raft.json", "notes": "Theirs."}])");
+    write(QStringLiteral("day.lesson.json"), theirs);
+    const auto error = saveNotes(lesson, 0, QStringLiteral("Mine again."));
+    ASSERT_TRUE(error);
+    EXPECT_TRUE(error->line().contains(QStringLiteral("was changed by another program")));
+    EXPECT_EQ(lesson.parts[0].notes, QStringLiteral("Mine."));
+    QFile file(folder.filePath(QStringLiteral("day.lesson.json")));
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_EQ(file.readAll(), theirs);
+}
+
 TEST_F(LessonFile, OfTheSamplesCanBeRead) {
     const QDir lessons(QStringLiteral(TAILPOINT_SAMPLES "/lessons"));
     const QStringList names = lessons.entryList({QStringLiteral("*.json")});

@@ -121,6 +121,37 @@ TEST_F(MarkingAClass, KeepsARowThatCantBeReadAndMarksTheRest) {
     EXPECT_EQ(rows[4].verdict(), "right");
 }
 
+TEST_F(MarkingAClass, ACellThatCantBeReadLeavesTheOthersMarked) {
+    const auto rows = rowsOf("who,R,theta_R,R_x\ns1,52o,-3.6,\ns2,520,-3.6,much\ns3,R=520,-3° 39′,\ns4,,,\n");
+    ASSERT_EQ(rows.size(), 4U);
+    EXPECT_EQ(rows[0].verdict(), "unread");
+    EXPECT_EQ(rows[0].points(), 1) << "of the direction";
+    EXPECT_NE(rows[0].fault.find("R: '52o'"), std::string::npos) << rows[0].fault;
+    EXPECT_EQ(rows[1].verdict(), "unread");
+    EXPECT_EQ(rows[1].points(), 2);
+    EXPECT_EQ(rows[2].verdict(), "right") << rows[2].fault;
+    EXPECT_EQ(rows[3].verdict(), "incomplete");
+    const std::string out = csv("who,R,theta_R\ns1,52o,-3.6\n");
+    EXPECT_NE(out.find("\ns1,52o,-3.6,unread,1,,"), std::string::npos) << out;
+    EXPECT_EQ(csv(out), out) << "marked again";
+    const std::string json = as("who,R,theta_R\ns1,52o,-3.6\n", [](const auto&) { return classJson(); });
+    const QJsonObject student =
+        QJsonDocument::fromJson(QByteArray::fromStdString(json))["students"][0].toObject();
+    EXPECT_EQ(student["verdict"].toString(), "unread");
+    EXPECT_NE(student["message"].toString(), "");
+    const QJsonObject cell = student["quantities"].toArray()[0].toObject();
+    EXPECT_EQ(cell["verdict"].toString(), "unread");
+    EXPECT_TRUE(cell["given"].isNull());
+    EXPECT_EQ(cell["text"]["given"].toString(), "52o");
+    EXPECT_EQ(student["quantities"].toArray()[1].toObject()["verdict"].toString(), "right");
+}
+
+TEST_F(MarkingAClass, AColumnInParenthesesIsKeptAndNotMarked) {
+    const std::string out = csv("who,(remark),R\ns1,left early,520\n");
+    EXPECT_TRUE(out.starts_with("who,(remark),R,verdict,points,slip,sentence\ns1,left early,520,")) << out;
+    EXPECT_NE(faultOf("who,remark,R\n").message.find("parentheses"), std::string::npos);
+}
+
 TEST_F(MarkingAClass, TakesAMarkersOwnPointsAndRemark) {
     const auto rows = rowsOf("who,R,override\ns1,335,2: shown orally: well\ns2,335,\"1,5\"\ns3,520,0:copied\n"
                              "s4,x,1\ns5,520,3\ns6,520,shown\ns7,520,-1\n");
@@ -226,11 +257,9 @@ TEST_F(MarkingAClass, IsAPageThatIsSoundMarkup) {
 TEST_F(MarkingAClass, HasATallyInAPictureThatIsToldInWords) {
     const std::string page = html(kClass);
     EXPECT_NE(page.find("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\""), std::string::npos);
-    EXPECT_NE(
-        page.find(
-            "Of 6 answers: 2 with supplement in the law of cosines, 1 with magnitudes added, "
-            "1 with angle in the other turning sense."),
-        std::string::npos);
+    EXPECT_NE(page.find("Of 6 answers: 2 with supplement in the law of cosines, 1 with magnitudes added, "
+                        "1 with angle in the other turning sense."),
+              std::string::npos);
     EXPECT_NE(html("who,R\ns1,520\n").find("No slip is named."), std::string::npos);
 }
 

@@ -1,7 +1,9 @@
 // Practice in the window, through its doors: menu, list, keys and quiet buttons.
 #include "core/practice/families.h"
 #include "core/practice/scheme.h"
-#include "tests/ui/attempt/own_answer_fixture.h"
+#include "tests/ui/practice/practice_fixture.h"
+#include "ui/panel/line_exercise_view.h"
+#include "ui/practice/line_exercise.h"
 #include "ui/practice/problem_file.h"
 #include "ui/practice/sitting.h"
 #include "ui/window/practice_dialog.h"
@@ -15,56 +17,6 @@
 
 namespace tailpoint::test {
 namespace {
-
-// 0NGFZD: P = 185 N at 68 degrees, Q = 235 N at -11. By hand R = sqrt(185^2 + 235^2 + 2*185*235*cos 79)
-// = 325.64 N at 22.895 degrees; with the supplement's cosine 269.92 N, the magnitudes added 420 N.
-const char* const kCode = "0NGFZD";
-
-class PracticeWindow : public OwnAnswerTest {
-protected:
-    void begin(const QString& code = QString::fromLatin1(kCode)) {
-        auto& dialog = ask<PracticeDialog>("practice");
-        auto* search = child<QLineEdit>(dialog, "practiceSearch");
-        search->clear();
-        QTest::keyClicks(search, code);
-        QTest::keyClick(search, Qt::Key_Return);
-        ASSERT_FALSE(dialog.isVisible());
-        ASSERT_TRUE(answer().isOn());
-    }
-    QString statement() {
-        return QTextDocumentFragment::fromHtml(child<QLabel>(*window, "statement")->text())
-            .toPlainText()
-            .replace(QChar::Nbsp, u' ');
-    }
-    QString said() { return child<QLabel>(*window, "practiceSaid")->text(); }
-    QString hints() { return child<MarkedText>(*window, "hints")->plainText(); }
-    ProblemId id() { return problemIdOf(window->document().sketch()).value_or(ProblemId()); }
-    void give(const char* magnitude, const char* direction) {
-        type("R", magnitude);
-        type("theta_R", direction);
-        QTest::keyClick(field("theta_R"), Qt::Key_Return);
-    }
-    /// What the slip gives, all fields in its line.
-    void giveSlip(const std::string& slip) {
-        for (const SlipNumber& one : schemeOf(*problem(id())).numbers)
-            if (std::find(one.slips.begin(), one.slips.end(), slip) != one.slips.end())
-                type(one.name.c_str(), one.text.c_str());
-        mark();
-    }
-    QString summaryWords() {
-        auto& dialog = ask<PracticeSummary>("practiceSummary");
-        const QString words = child<QPlainTextEdit>(dialog, "summaryWords")->toPlainText();
-        dialog.reject();
-        return words;
-    }
-    static QStringList rows(QListWidget& list, bool headings) {
-        QStringList texts;
-        for (int row = 0; row < list.count(); ++row)
-            if (list.item(row)->data(Qt::UserRole).isValid() != headings)
-                texts << list.item(row)->text();
-        return texts;
-    }
-};
 
 TEST_F(PracticeWindow, TheListHasFamiliesLevelsAndSamplesAndIsFoundByWordsOfTheTrade) {
     auto& dialog = ask<PracticeDialog>("practice");
@@ -240,7 +192,7 @@ TEST_F(PracticeWindow, ASlipIsRecordedAndTheNextQuestionIsAimedAtIt) {
     EXPECT_EQ(id().family, "two-forces");
     EXPECT_EQ(id().level, 2);
     EXPECT_NE(id().number, problemIdOf(kCode)->number);
-    EXPECT_EQ(said(), QStringLiteral("Here the last slip would show again."));
+    EXPECT_EQ(said(), QStringLiteral("Chosen so that the last slip would show again."));
     EXPECT_GT(aim(*problem(id()), "supplement-in-cosines"), 0);
     EXPECT_TRUE(answer().isOn());
     EXPECT_TRUE(answer().typed("R").isEmpty());
@@ -256,17 +208,31 @@ TEST_F(PracticeWindow, ASlipIsRecordedAndTheNextQuestionIsAimedAtIt) {
         << summaryWords().toStdString();
 }
 
-/// The question that was open before stays as it was answered; the one that is shown is an example.
-TEST_F(PracticeWindow, AfterTwoSlipsASolvedExampleIsOfferedFirst) {
-    begin();
-    giveSlip("supplement-in-cosines");
-    trigger("practiceNext");
-    EXPECT_FALSE(child<QWidget>(*window, "notice")->isVisible());
-    giveSlip("supplement-in-cosines");
-    trigger("practiceNext");
+/// One to be filled in, in the first place; who goes on has declined.
+TEST_F(PracticeWindow, AfterTwoSlipsAnExampleToBeFilledInIsOfferedFirst) {
+    makeTwoSlips();
     const ProblemId offered = id();
     ASSERT_TRUE(child<QWidget>(*window, "notice")->isVisible());
+    EXPECT_TRUE(answer().isOn()) << "the question is there for who declines";
     QTest::mouseClick(child<QPushButton>(*window, "noticeOffer0"), Qt::LeftButton);
+    const LineExercise& lines = child<LineExerciseView>(*window, "lineExercise")->exercise();
+    EXPECT_EQ(lines.worked(), WorkedAs::faded);
+    EXPECT_EQ(lines.blankLines(), 1U);
+    EXPECT_EQ(id().family, offered.family);
+    EXPECT_EQ(id().level, offered.level);
+    EXPECT_NE(id().number, offered.number);
+    EXPECT_TRUE(plainOf(window->panel(), "answer").isEmpty());
+    trigger("practiceNext");
+    EXPECT_FALSE(lines.isOn());
+    EXPECT_TRUE(answer().isOn());
+    EXPECT_TRUE(view().isVisible());
+}
+
+/// The question that was open before stays as it was answered; the one that is shown is an example.
+TEST_F(PracticeWindow, AfterTwoSlipsASolvedExampleIsOfferedToo) {
+    makeTwoSlips();
+    const ProblemId offered = id();
+    QTest::mouseClick(child<QPushButton>(*window, "noticeOffer1"), Qt::LeftButton);
     EXPECT_FALSE(answer().isOn());
     EXPECT_EQ(id().family, offered.family);
     EXPECT_EQ(id().level, offered.level);

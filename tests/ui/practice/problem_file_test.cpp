@@ -80,5 +80,15 @@ TEST(SideBySide, EveryIndexIsTakenOnceAndACancelStopsIt) {
     EXPECT_TRUE(sideBySide(0, [](std::size_t) { FAIL(); }));
 }
 
+TEST(ProblemFile, WordsOfOtherValuesAreNotThoseOfTheSketch) {
+    Sketch sketch = withPracticeKeys(*problem({"two-forces", 1, 3}));
+    EXPECT_EQ(wordsOf(sketch), statementOf(sketch));
+    sketch.forces[0].magnitude.value = 1234;
+    EXPECT_TRUE(wordsOf(sketch).empty()) << "as they were generated, for other values";
+    sketch = withStatement(sketch, "Two boats pull. How hard?");
+    EXPECT_EQ(wordsOf(sketch), "Two boats pull. How hard?") << "somebody wrote them";
+    EXPECT_TRUE(wordsOf(Sketch()).empty());
+}
+
 } // namespace
 } // namespace tailpoint

@@ -18,8 +18,12 @@ PracticeRecord record() {
     second.verdict = Verdict::right;
     second.lastHint = true;
     second.aimedAt = "magnitudes-added";
+    RecordEntry third = second, fourth = second;
+    third.worked = WorkedAs::faded;
+    third.blank = 3;
+    fourth.worked = WorkedAs::flawed;
     PracticeRecord made;
-    made.entries = {first, second};
+    made.entries = {first, second, third, fourth};
     return made;
 }
 
@@ -29,6 +33,19 @@ TEST(RecordJson, IsReadBack) {
     ASSERT_TRUE(std::holds_alternative<PracticeRecord>(read)) << bytes.toStdString();
     EXPECT_EQ(std::get<PracticeRecord>(read), record());
     EXPECT_EQ(std::get<PracticeRecord>(readRecord(writeRecord({}))), PracticeRecord());
+}
+
+/// As records were written before examples were worked by their lines.
+TEST(RecordJson, WithoutWordsForItAnEntryIsAQuestion) {
+    QByteArray bytes = writeRecord(record());
+    for (const char* added : {", \"as\": \"faded\", \"blank\": 3", ", \"as\": \"flawed\""}) {
+        ASSERT_TRUE(bytes.contains(added)) << bytes.toStdString();
+        bytes.replace(added, "");
+    }
+    const auto read = readRecord(bytes);
+    ASSERT_TRUE(std::holds_alternative<PracticeRecord>(read)) << bytes.toStdString();
+    for (const RecordEntry& entry : std::get<PracticeRecord>(read).entries)
+        EXPECT_EQ(entry.worked, WorkedAs::question);
 }
 
 TEST(RecordJson, EveryVerdictIsReadBack) {
@@ -51,6 +68,8 @@ TEST(RecordJson, WhatIsNoRecordIsRefusedInOneLineWithItsPlace) {
                         {"[\"magnitudes-added\"]", "[3]", "entries[0].slips[0]"},
                         {"\"scene\": \"kite\", ", "", "entries[1].scene"},
                         {"true", "1", "entries[1].lastHint"},
+                        {"\"faded\"", "\"phaded\"", "entries[2].as"},
+                        {"\"blank\": 3", "\"blank\": -3", "entries[2].blank"},
                         {"]\n}", "", "line"}};
     for (const Row& row : rows) {
         QByteArray bytes = writeRecord(record());

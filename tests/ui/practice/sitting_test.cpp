@@ -4,8 +4,11 @@
 #include "ui/practice/record_json.h"
 
 #include <QFile>
+#include <QLockFile>
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
+#include <set>
+#include <thread>
 
 namespace tailpoint {
 namespace {
@@ -89,6 +92,102 @@ TEST_F(SittingTest, WhatIsForgottenIsForgottenEverywhere) {
     EXPECT_TRUE(sitting.isKept()) << "the switch is another question";
 }
 
+RecordEntry at(int sitting, const char* when) {
+    RecordEntry made = entry(Verdict::right);
+    made.sitting = sitting;
+    made.when = when;
+    return made;
+}
+
+TEST_F(SittingTest, TwoWindowsLoseNoEntryOfEachOther) {
+    Sitting first(file()), second(file());
+    ASSERT_FALSE(first.keep(true));
+    ASSERT_FALSE(second.keep(true));
+    const std::size_t one = first.add(at(1, "2026-11-29T10:00:00Z"));
+    const std::size_t two = second.add(at(1, "2026-11-29T10:05:00Z"));
+    first.add(at(1, "2026-11-29T10:03:00Z"));
+    ASSERT_EQ(onDisk().entries.size(), 3U);
+    RecordEntry changed = *first.entry(one);
+    changed.slips = {"magnitudes-added"};
+    first.change(one, changed);
+    second.change(two, at(1, "2026-11-29T10:06:00Z"));
+    const auto all = onDisk().entries;
+    ASSERT_EQ(all.size(), 3U);
+    EXPECT_EQ(all[0], changed);
+    EXPECT_EQ(all[1].when, "2026-11-29T10:03:00Z") << "oldest first";
+    EXPECT_EQ(all[2].when, "2026-11-29T10:06:00Z");
+    EXPECT_EQ(second.record(), onDisk()) << "each knows what the other wrote";
+    EXPECT_FALSE(first.fault() || second.fault());
+}
+
+/// Two writers, 40 entries each in turn from two threads, as two windows are two processes.
+TEST_F(SittingTest, WritingAtTheSameTimeLosesNothing) {
+    constexpr int kEach = 40;
+    const auto write = [&](int number) {
+        Sitting sitting(file());
+        if (sitting.keep(true))
+            return;
+        for (int i = 0; i < kEach; ++i) {
+            RecordEntry made = entry(Verdict::right);
+            made.problem.number = static_cast<std::uint32_t>(1000 * number + i);
+            sitting.add(made);
+        }
+    };
+    std::thread a(write, 1), b(write, 2);
+    a.join();
+    b.join();
+    std::set<std::uint32_t> numbers;
+    for (const RecordEntry& one : onDisk().entries)
+        numbers.insert(one.problem.number);
+    EXPECT_EQ(numbers.size(), 2U * kEach);
+    EXPECT_EQ(onDisk().entries.size(), 2U * kEach);
+}
+
+TEST_F(SittingTest, ALaterSittingStaysBehindAnEarlierOneThatGoesOn) {
+    Sitting first(file());
+    ASSERT_FALSE(first.keep(true));
+    first.add(at(first.number(), "2026-11-29T10:00:00Z"));
+    Sitting second(file());
+    ASSERT_FALSE(second.keep(true));
+    ASSERT_EQ(second.number(), 2);
+    second.add(at(second.number(), "2026-11-29T11:00:00Z"));
+    first.add(at(first.number(), "2026-11-29T12:00:00Z"));
+    std::vector<int> sittings;
+    for (const RecordEntry& one : onDisk().entries)
+        sittings.push_back(one.sitting);
+    EXPECT_EQ(sittings, (std::vector<int>{1, 1, 2})) << "never falling";
+}
+
+TEST_F(SittingTest, WhatOneWindowForgetsTheOtherDoesNotBringBack) {
+    Sitting first(file()), second(file());
+    ASSERT_FALSE(first.keep(true));
+    first.add(at(1, "2026-11-29T10:00:00Z"));
+    ASSERT_FALSE(second.keep(true));
+    ASSERT_FALSE(first.forget());
+    second.add(at(second.number(), "2026-11-29T11:00:00Z"));
+    ASSERT_EQ(onDisk().entries.size(), 1U);
+    EXPECT_EQ(onDisk().entries.front().when, "2026-11-29T11:00:00Z");
+    const std::size_t known = first.add(at(1, "2026-11-29T12:00:00Z"));
+    EXPECT_EQ(first.entry(0), nullptr) << "that was forgotten";
+    ASSERT_NE(first.entry(known), nullptr);
+    EXPECT_EQ(onDisk().entries.size(), 2U);
+}
+
+TEST_F(SittingTest, ARecordThatAnotherWindowHoldsIsWrittenWithTheNextAnswer) {
+    Sitting sitting(file());
+    ASSERT_FALSE(sitting.keep(true));
+    {
+        QLockFile other(file() + QStringLiteral(".lock"));
+        ASSERT_TRUE(other.tryLock(0));
+        sitting.add(at(1, "2026-11-29T10:00:00Z"));
+        ASSERT_TRUE(sitting.fault());
+        EXPECT_FALSE(sitting.fault()->line().contains(u'\n'));
+    }
+    sitting.add(at(1, "2026-11-29T10:01:00Z"));
+    EXPECT_FALSE(sitting.fault());
+    EXPECT_EQ(onDisk().entries.size(), 2U);
+}
+
 TEST(HowItWent, CountsAndNamesTheSlips) {
     PracticeRecord record;
     RecordEntry example = entry(Verdict::right);
@@ -108,6 +207,9 @@ TEST(HowItWent, CountsAndNamesTheSlips) {
         QStringLiteral("Two forces and their resultant, level 1: not right: supplement in cosines")))
         << went.asked[0].toStdString();
     EXPECT_TRUE(went.asked[2].endsWith(QStringLiteral("an example")));
+    record.entries.back().worked = WorkedAs::faded;
+    record.entries.back().blank = 2;
+    EXPECT_TRUE(howItWent(record, 2).asked[2].endsWith(QStringLiteral("an example, 2 lines filled in")));
     EXPECT_EQ(howItWent(record, 3).count, QStringLiteral("Nothing has been answered in this sitting yet."));
 }
 

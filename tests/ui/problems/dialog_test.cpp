@@ -99,6 +99,60 @@ TEST_F(ProblemsWindow, SaysWhatIsWrongAndWritesNothing) {
     EXPECT_EQ(left(), QStringList());
 }
 
+TEST_F(ProblemsWindow, OnesOwnSketchesAreASheetInTheirOrder) {
+    const QString samples = QStringLiteral(TAILPOINT_SAMPLES "/");
+    ProblemsDialog& dialog = ask();
+    child<QComboBox>(dialog, "problemsSource")->setCurrentIndex(1);
+    EXPECT_FALSE(child<QPushButton>(dialog, "problemsMake")->isEnabled()); // there is none yet
+    EXPECT_FALSE(child<QSpinBox>(dialog, "problemsSeed")->isEnabled());
+    dialog.addOwn({samples + QStringLiteral("survey-raft.json"), samples + QStringLiteral("two-answers.json"),
+                   samples + QStringLiteral("survey-raft.json")});
+    auto* list = child<QListWidget>(dialog, "problemsOwn");
+    ASSERT_EQ(list->count(), 3);
+    child<QPushButton>(dialog, "problemsRemoveOwn")->click(); // the last, which is the current one
+    ASSERT_EQ(list->count(), 2);
+    list->setCurrentRow(1);
+    EXPECT_FALSE(child<QPushButton>(dialog, "problemsDownOwn")->isEnabled());
+    child<QPushButton>(dialog, "problemsUpOwn")->click();
+    EXPECT_EQ(list->currentRow(), 0);
+    child<QLineEdit>(dialog, "problemsFolder")->setText(out());
+    dialog.make();
+    end(dialog);
+    EXPECT_FALSE(dialog.isVisible()) << child<QLabel>(dialog, "problemsFault")->text().toStdString();
+    EXPECT_EQ(bytesOf(out() + QStringLiteral("/sketches/0001.json")),
+              bytesOf(samples + QStringLiteral("two-answers.json")));
+    EXPECT_EQ(bytesOf(out() + QStringLiteral("/sketches/0002.json")),
+              bytesOf(samples + QStringLiteral("survey-raft.json")));
+}
+
+TEST_F(ProblemsWindow, ASketchWithoutAnAnswerIsSaidAndNothingIsWritten) {
+    ProblemsDialog& dialog = ask();
+    child<QComboBox>(dialog, "problemsSource")->setCurrentIndex(1);
+    dialog.addOwn({QStringLiteral(TAILPOINT_SAMPLES "/too-few-given.json")});
+    child<QLineEdit>(dialog, "problemsFolder")->setText(out());
+    dialog.make();
+    end(dialog);
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_TRUE(
+        child<QLabel>(dialog, "problemsFault")->text().contains(QStringLiteral("too-few-given.json")));
+    EXPECT_EQ(left(), QStringList());
+}
+
+TEST_F(ProblemsWindow, WhatIsOnTheSheetIsChosenAndRemembered) {
+    ProblemsDialog& dialog = ask();
+    auto* task = child<QComboBox>(dialog, "problemsTask");
+    task->setCurrentIndex(task->findData(QStringLiteral("find-slip")));
+    auto* form = child<QComboBox>(dialog, "problemsForm");
+    form->setCurrentIndex(form->findData(QStringLiteral("json")));
+    child<QSpinBox>(dialog, "problemsCount")->setValue(1);
+    child<QLineEdit>(dialog, "problemsFolder")->setText(out());
+    dialog.make();
+    end(dialog);
+    EXPECT_TRUE(bytesOf(out() + QStringLiteral("/sheet.json")).contains("\"flawed\""));
+    open();
+    EXPECT_EQ(child<QComboBox>(ask(), "problemsTask")->currentData().toString(), QStringLiteral("find-slip"));
+}
+
 TEST_F(ProblemsWindow, ThePreviewIsThePageAsItWillBe) {
     ProblemsDialog& dialog = ask();
     auto* preview = child<PagePreview>(dialog, "problemsPreview");
@@ -119,13 +173,13 @@ TEST_F(ProblemsWindow, GoesByKeyboard) {
     EXPECT_EQ(families->item(1)->checkState(), Qt::Checked);
     // Every field is reached by Tab and comes before the buttons.
     QStringList reached;
-    for (int i = 0; i < 20; ++i) {
+    for (int i = 0; i < 24; ++i) {
         QTest::keyClick(dialog.focusWidget(), Qt::Key_Tab);
         reached << dialog.focusWidget()->objectName();
     }
-    for (const char* name :
-         {"problemsLevel", "problemsCount", "problemsSeed", "problemsRoster", "problemsForm", "problemsPaper",
-          "problemsFigures", "problemsSolutions", "problemsGrid", "problemsFolder", "problemsMake"})
+    for (const char* name : {"problemsTask", "problemsLevel", "problemsCount", "problemsSeed",
+                             "problemsRoster", "problemsForm", "problemsPaper", "problemsFigures",
+                             "problemsSolutions", "problemsGrid", "problemsFolder", "problemsMake"})
         EXPECT_TRUE(reached.contains(QLatin1String(name))) << name;
     EXPECT_LT(reached.indexOf(QStringLiteral("problemsFolder")),
               reached.indexOf(QStringLiteral("problemsMake")));

@@ -55,7 +55,7 @@ const Bad kBad[] = {
      parts("forces[1].magnitude", "is missing")},
     {"UnknownUnit",
      R"({"format": "tailpoint-sketch", "version": 1, "units": {"force": "stone", "angle": "deg"}, "forces": []})",
-     parts("units.force", "N, kN, lbf, kip, kgf")},
+     parts("units.force", "N, kN, daN, lbf, kip, kgf, tonf")},
     {"NumberAsText", sketch(kP + "," + force("Q", "1", "2") + "," + force("S", "\"340\"", "25")),
      parts("forces[2].magnitude", "write the number without quotes")},
     {"NotANumber", sketch(force("P", "NaN", "25")), parts("line 1, column 125", "finite number")},

@@ -19,6 +19,40 @@ TEST(AUnitOfItsOwn, IsActedOn) {
     EXPECT_DOUBLE_EQ(magnitudeIn(force("P", R"({"value": 340, "unit": null})", "0")), 340);
 }
 
+// SP 811 B.9: ton-force (2000 lbf) 8.896443 E+03; a tonne-force is 1000 kgf.
+TEST(AUnitOfItsOwn, MayBeATonForceOrAMassWhoseWeightIsMeant) {
+    EXPECT_DOUBLE_EQ(magnitudeIn(force("P", R"({"value": 100, "unit": "daN"})", "0")), 1000);
+    EXPECT_DOUBLE_EQ(magnitudeIn(force("P", R"({"value": 1.5, "unit": "tonf"})", "0")), 14709.975);
+    EXPECT_DOUBLE_EQ(magnitudeIn(force("P", R"({"value": 1, "unit": "short tonf"})", "0")), 8896.443230521);
+    EXPECT_DOUBLE_EQ(magnitudeIn(force("P", R"({"value": 850, "unit": "kg"})", "0")), 8335.6525);
+    EXPECT_DOUBLE_EQ(magnitudeIn(force("P", R"({"value": 1, "unit": "t"})", "0"), R"(, "gravity": 9.81)"),
+                     9810);
+}
+
+TEST(AUnitOfItsOwn, OfAMassOrOfTwoWordsIsNoUnitOfTheSheet) {
+    for (const char* unit : {"kg", "t", "short tonf"}) {
+        QByteArray file = sketch(force("P", "1", "0"));
+        file.replace(R"("force": "N")", QByteArray(R"("force": ")") + unit + '"');
+        expectRefused(run({QStringLiteral("report"), QStringLiteral("-")}, file),
+                      {QStringLiteral("units.force"), QStringLiteral("stands beside a value alone"),
+                       QStringLiteral("write one of N, kN, daN, lbf, kip, kgf, tonf")});
+    }
+}
+
+TEST(AMass, IsSaidWithItsWeightAndTheGThatMakesIt) {
+    QByteArray file = sketch(force("W", R"({"value": 850, "unit": "kg"})", "-90"));
+    file.replace(R"("force": "N")", R"("force": "kN")");
+    for (const char* as : {"text", "html", "latex", "json"}) {
+        const Ran ran = run(
+            {QStringLiteral("report"), QStringLiteral("-"), QStringLiteral("--as"), QLatin1String(as)}, file);
+        EXPECT_EQ(ran.status, 0) << ran.err.toStdString();
+        EXPECT_TRUE(ran.out.contains("850")) << as;
+        EXPECT_TRUE(ran.out.contains("9.80665")) << as;
+    }
+    EXPECT_TRUE(run({QStringLiteral("report"), QStringLiteral("-")}, file)
+                    .out.contains("weight of 850 kg = 8.34 kN (g = 9.80665 m/s²)"));
+}
+
 TEST(AUnitOfItsOwn, OfTheSumIsActedOn) {
     const QByteArray sum =
         R"(, "sum": {"name": "R", "magnitude": {"value": 1, "unit": "kN"}, "direction": 0})";
@@ -28,8 +62,8 @@ TEST(AUnitOfItsOwn, OfTheSumIsActedOn) {
 TEST(AUnitOfItsOwn, IsThatOfTheToleranceToo) {
     const Ran ran = run({QStringLiteral("report"), QStringLiteral("-")},
                         sketch(force("P", R"({"value": 850, "plusMinus": 10, "unit": "kgf"})", "0")));
-    EXPECT_TRUE(ran.out.contains("8340 ± 98.0665 N")) << ran.out.toStdString();
-    EXPECT_TRUE(ran.out.contains("given as 850 ± 10 kgf")) << ran.out.toStdString();
+    EXPECT_TRUE(ran.out.contains("8340 ± 98.1 N")) << ran.out.toStdString();
+    EXPECT_TRUE(ran.out.contains("850 ± 10 kgf = 8340 ± 98.1 N")) << ran.out.toStdString();
 }
 
 TEST(AUnitOfItsOwn, OfADirectionIsActedOn) {
@@ -39,12 +73,12 @@ TEST(AUnitOfItsOwn, OfADirectionIsActedOn) {
 }
 
 TEST(AUnitOfItsOwn, ThatIsNotThereIsRefusedWithTheUnitsThereAre) {
-    for (const char* unit : {"kg", "t", "daN", "KN", "n", "deg", ""}) {
+    for (const char* unit : {"lb", "ton", "KN", "n", "deg", ""}) {
         const QByteArray value = QByteArray(R"({"value": 850, "unit": ")") + unit + "\"}";
         expectRefused(run({QStringLiteral("report"), QStringLiteral("-")}, sketch(force("P", value, "0"))),
                       {QStringLiteral("forces[0].magnitude.unit (line 1, column "),
                        QStringLiteral("\"%1\"").arg(QLatin1String(unit)),
-                       QStringLiteral("N, kN, lbf, kip, kgf")});
+                       QStringLiteral("N, kN, lbf, kip, kgf, daN, tonf, short tonf, kg, t")});
     }
     expectRefused(run({QStringLiteral("report"), QStringLiteral("-")},
                       sketch(force("P", "1", R"({"value": 25, "unit": "grad"})"))),

@@ -10,6 +10,7 @@
 #include <QRegularExpression>
 #include <QStandardPaths>
 #include <QXmlStreamReader>
+#include <sys/resource.h>
 
 namespace tailpoint::whole {
 namespace {
@@ -253,10 +254,156 @@ TEST_F(ProblemPages, OptionsWithoutASayAreRefused) {
                 {"--from --family slopes x.json", "--family"},
                 {"--from", "FILE"},
                 {"--family slopes --paper a5", "--paper"},
-                {"--family slopes --figures large", "--figures"}};
+                {"--family slopes --figures large", "--figures"},
+                {"--family slopes --faded 0", "--faded"},
+                {"--family slopes --faded 100", "--faded"},
+                {"--family slopes --faded x", "'x'"},
+                {"--family slopes --faded --faded", "twice"},
+                {"--family slopes --faded 2 --find-slip", "--find-slip"},
+                {"--family slopes --find-slip=2", "--find-slip"},
+                {"--list --find-slip", "--find-slip"},
+                {"--list --faded", "--faded"}};
     for (const auto& row : rows)
         expectRefused(problems(QLatin1String(row.options), QStringLiteral("out")), {QLatin1String(row.part)});
     EXPECT_FALSE(QDir(path(QStringLiteral("out"))).exists());
+}
+
+TEST_F(ProblemPages, FadedSolutionsLeaveTheirLastLinesToTheStudent) {
+    NEEDS_PDFTOTEXT;
+    const QString order = QStringLiteral("--family two-forces --count 2 --seed 11 --faded 2");
+    ASSERT_EQ(problems(order, QStringLiteral("faded")).status, 0);
+    const QString sheet = pagesOf(QStringLiteral("faded/sheet.pdf")).join(QLatin1Char(' ')),
+                  key = pagesOf(QStringLiteral("faded/key.pdf")).join(QLatin1Char(' '));
+    for (const QJsonValue& problem : told(order)) {
+        const QJsonObject faded = problem[QLatin1String("faded")].toObject();
+        ASSERT_EQ(faded[QLatin1String("blank")].toArray().size(), 2);
+        for (const QJsonValue& blank : faded[QLatin1String("blank")].toArray()) {
+            EXPECT_TRUE(squeezed(sheet).contains(squeezed(blank[QLatin1String("prompt")].toString())));
+            const QString line = blank[QLatin1String("line")].toString(),
+                          value = line.mid(line.lastIndexOf(QLatin1Char('=')) + 1)
+                                      .section(QLatin1Char(','), 0, 0);
+            EXPECT_FALSE(squeezed(sheet).contains(squeezed(value))) << line.toStdString();
+            EXPECT_TRUE(squeezed(key).contains(squeezed(value))) << line.toStdString();
+        }
+        const QString last = faded[QLatin1String("lines")].toArray().last().toString(); // that stands there
+        EXPECT_TRUE(squeezed(sheet).contains(squeezed(last.mid(last.lastIndexOf(QLatin1Char('=')) + 1))))
+            << last.toStdString();
+    }
+}
+
+TEST_F(ProblemPages, WithoutANumberMoreLinesAreBlankFromProblemToProblem) {
+    const QJsonArray problems = told(QStringLiteral("--family two-forces --count 5 --seed 11 --faded"));
+    ASSERT_EQ(problems.size(), 5);
+    int before = 0;
+    for (const QJsonValue& problem : problems) {
+        const int blank =
+            static_cast<int>(problem[QLatin1String("faded")][QLatin1String("blank")].toArray().size());
+        EXPECT_GT(blank, before);
+        before = blank;
+    }
+}
+
+TEST_F(ProblemPages, ASlipIsToBeFoundAndTheKeyTellsItsLine) {
+    NEEDS_PDFTOTEXT;
+    const QString order =
+        QStringLiteral("--family two-forces,two-ropes,two-answers --count 3 --seed 2 --find-slip");
+    ASSERT_EQ(problems(order, QStringLiteral("slips")).status, 0);
+    const QString sheet = pagesOf(QStringLiteral("slips/sheet.pdf")).join(QLatin1Char(' ')),
+                  key = pagesOf(QStringLiteral("slips/key.pdf")).join(QLatin1Char(' '));
+    QSet<QString> slips;
+    for (const QJsonValue& problem : told(order)) {
+        const QJsonObject flawed = problem[QLatin1String("flawed")].toObject();
+        const QJsonArray lines = flawed[QLatin1String("lines")].toArray();
+        const int line = flawed[QLatin1String("line")].toInt();
+        ASSERT_TRUE(line >= 1 && line <= lines.size());
+        EXPECT_EQ(lines[line - 1], flawed[QLatin1String("wrong")]);
+        EXPECT_NE(flawed[QLatin1String("wrong")], flawed[QLatin1String("right")]);
+        const QString name = flawed[QLatin1String("name")].toString();
+        EXPECT_FALSE(squeezed(sheet).contains(squeezed(name))) << name.toStdString();
+        EXPECT_TRUE(squeezed(key).contains(squeezed(QStringLiteral("Line (%1): ").arg(line) + name)))
+            << key.toStdString();
+        EXPECT_TRUE(squeezed(key).contains(squeezed(flawed[QLatin1String("mend")].toString())));
+        EXPECT_TRUE(squeezed(sheet).contains(QStringLiteral("(%1)").arg(lines.size())));
+        slips.insert(name);
+    }
+    EXPECT_GE(slips.size(), 2);
+}
+
+TEST_F(ProblemPages, SolutionsForABrowserAreWellFormedAndTheSameAgain) {
+    for (const char* task : {"--faded", "--find-slip"}) {
+        const QString order =
+            QStringLiteral("--family slopes,two-answers --count 4 --as html ") + QLatin1String(task);
+        const QString a = QLatin1String(task) + QStringLiteral("a"),
+                      b = QLatin1String(task) + QStringLiteral("b");
+        ASSERT_EQ(problems(order, a).status, 0);
+        ASSERT_EQ(problems(order, b).status, 0);
+        for (const char* name : {"/sheet.html", "/key.html"}) {
+            const QByteArray bytes = bytesOf(path(a + QLatin1String(name)));
+            QXmlStreamReader reader(bytes);
+            while (!reader.atEnd())
+                reader.readNext();
+            EXPECT_FALSE(reader.hasError()) << task << name << ' ' << reader.errorString().toStdString();
+            EXPECT_TRUE(bytes == bytesOf(path(b + QLatin1String(name)))) << task << name;
+        }
+    }
+}
+
+TEST_F(ProblemPages, OnesOwnSketchIsGivenWithASlipToo) {
+    const QString raft = QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json");
+    const Ran ran =
+        run({QStringLiteral("problems"), QStringLiteral("--from"), raft, QStringLiteral("--find-slip"),
+             QStringLiteral("--as=json"), QStringLiteral("-o"), path(QStringLiteral("own"))});
+    EXPECT_EQ(ran.status, 0) << ran.err.toStdString();
+    EXPECT_TRUE(bytesOf(path(QStringLiteral("own/sheet.json"))).contains("\"task\": \"find-slip\""));
+}
+
+TEST_F(ProblemPages, AClassWithQuestionsOfTheirOwnGetsPages) {
+    const QString names = put(QStringLiteral("names.txt"), "Anna Mirow\nJan Pohl\n");
+    ASSERT_EQ(problems(QStringLiteral("--family two-forces --count 1 --seed 5 --roster ") + names,
+                       QStringLiteral("class"))
+                  .status,
+              0);
+    const QByteArray right = bytesOf(path(QStringLiteral("class/answers.csv")));
+    const QList<QByteArray> lines = right.split('\n');
+    const QByteArray annas = lines[1].mid(lines[1].indexOf(',') + 1);
+    const QString mixed = put(QStringLiteral("mixed.csv"),
+                              lines[0] + '\n' + lines[1] + "\nJan Pohl," + annas + "\nNobody,1,2\n");
+    const auto mark = [&](const QStringList& more) {
+        return run(QStringList{QStringLiteral("mark"), QStringLiteral("--key"), path(QStringLiteral("class")),
+                               QStringLiteral("--answers"), mixed} +
+                   more);
+    };
+    const QString pages = path(QStringLiteral("pages"));
+    const Ran ran = mark({QStringLiteral("--as=html"), QStringLiteral("--feedback"), pages});
+    ASSERT_EQ(ran.status, 0) << ran.err.toStdString();
+    EXPECT_EQ(QDir(pages).entryList(QDir::Files),
+              QStringList({QStringLiteral("anna-mirow.html"), QStringLiteral("jan-pohl.html")}));
+    for (const QByteArray& page : {ran.out, bytesOf(pages + QStringLiteral("/anna-mirow.html")),
+                                   bytesOf(pages + QStringLiteral("/jan-pohl.html"))}) {
+        QXmlStreamReader reader(page);
+        while (!reader.atEnd())
+            reader.readNext();
+        EXPECT_FALSE(reader.hasError()) << reader.errorString().toStdString();
+    }
+    EXPECT_TRUE(ran.out.contains("3 answers: 1 "));
+    EXPECT_TRUE(ran.out.contains("1 right"));
+    EXPECT_TRUE(ran.out.contains("1 unread"));
+    EXPECT_TRUE(bytesOf(pages + QStringLiteral("/anna-mirow.html")).contains("<td>right</td>"));
+    expectRefused(mark({QStringLiteral("--names")}), {QStringLiteral("--as html")});
+    expectRefused(mark({QStringLiteral("-o"), path(QStringLiteral("class/answers.csv"))}),
+                  {QStringLiteral("the sheet's key")});
+    EXPECT_EQ(bytesOf(path(QStringLiteral("class/answers.csv"))), right);
+}
+
+TEST_F(ProblemPages, AFileThatFindsNoRoomSaysWhyAndNothingStays) {
+    const Ran ran = run({QStringLiteral("problems"), QStringLiteral("--family=two-forces"),
+                         QStringLiteral("--as=html"), QStringLiteral("-o"), path(QStringLiteral("out"))},
+                        {}, [] {
+                            const rlimit limit{9000, 9000}; // bytes: a page has more, a sketch less
+                            ::setrlimit(RLIMIT_FSIZE, &limit);
+                        });
+    expectRefused(ran, {QStringLiteral("cannot be written"), QStringLiteral("File too large")});
+    EXPECT_EQ(everything(), QStringList());
 }
 
 TEST_F(ProblemPages, FiguresThatAreNotToScaleSaySoAndHaveNoValue) {

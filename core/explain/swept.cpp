@@ -1,0 +1,135 @@
+#include "core/explain/swept.h"
+
+#include "core/sketch/shown.h"
+
+#include <algorithm>
+
+namespace tailpoint {
+namespace {
+
+constexpr int kMoreFigures = 2;
+constexpr int kMostShownFigures = 12;
+
+const std::string& nameAt(const Sketch& sketch, int vector) {
+    return vector == kSumIndex ? sketch.sum.name : sketch.forces[static_cast<std::size_t>(vector)].name;
+}
+
+template <class... Places>
+std::string said(const Sentences* sentences, const Wording& wording, Places&&... places) {
+    return toText(Voice(sentences).say(wording, std::forward<Places>(places)...), Minus::ascii);
+}
+
+/// The other one whose magnitude is found.
+int otherFound(const Sketch& sketch, int first) {
+    for (const int vector : asked(sketch).unknownVectors) {
+        if (vector != first && vector != kNoVector) {
+            return vector;
+        }
+    }
+    return first;
+}
+
+std::string placeWords(double at, const Sweep& sweep, const Sketch& sketch) {
+    return sweptValue(at, sweep.range.varied.isDirection, sketch);
+}
+
+std::string words(const Extreme& extreme, bool isGreatest, const Curve& curve, const Sweep& sweep,
+                  const Sketch& sketch, const Sentences* sentences) {
+    const std::string quantity = wordsOf(curve.of, sketch, sentences),
+                      value = sweptValue(extreme.value, curve.of.kind == Swept::Kind::direction, sketch),
+                      place = placeWords(extreme.at, sweep, sketch);
+    if (extreme.isUnbounded) {
+        return said(sentences, SENTENCE("sweep", "{quantity} grows without bound toward {place}"), "quantity",
+                    quantity, "place", place);
+    }
+    return isGreatest ? said(sentences, SENTENCE("sweep", "{quantity} greatest {value} at {place}"),
+                             "quantity", quantity, "value", value, "place", place)
+                      : said(sentences, SENTENCE("sweep", "{quantity} least {value} at {place}"), "quantity",
+                             quantity, "value", value, "place", place);
+}
+
+} // namespace
+
+std::string wordsOf(const Scalar& scalar, const Sketch& sketch, const Sentences* sentences) {
+    const std::string& name = nameAt(sketch, scalar.vector);
+    return scalar.isDirection ? said(sentences, SENTENCE("sweep", "direction of {vector}"), "vector", name)
+                              : said(sentences, SENTENCE("sweep", "magnitude of {vector}"), "vector", name);
+}
+
+std::string nameOf(const Swept& swept, const Sketch& sketch, const Sentences* sentences) {
+    const std::string& name = nameAt(sketch, swept.vector);
+    switch (swept.kind) {
+    case Swept::Kind::direction:
+        return said(sentences, SENTENCE("sweep", "direction of {vector}"), "vector", name);
+    case Swept::Kind::larger:
+        return said(sentences, SENTENCE("sweep", "larger of {first} and {second}"), "first", name, "second",
+                    nameAt(sketch, otherFound(sketch, swept.vector)));
+    case Swept::Kind::magnitude:
+        break;
+    }
+    return name;
+}
+
+std::string wordsOf(const Swept& swept, const Sketch& sketch, const Sentences* sentences) {
+    const std::string name = nameOf(swept, sketch, sentences);
+    return swept.answer == 0 ? name
+                             : said(sentences, SENTENCE("sweep", "{quantity}, answer {number}"), "quantity",
+                                    name, "number", std::to_string(swept.answer));
+}
+
+std::string sweptValue(double value, bool isAngle, const Sketch& sketch) {
+    if (isAngle) {
+        return shownAngle(value, sketch);
+    }
+    Sketch finer = sketch;
+    finer.figures = std::min(sketch.figures + kMoreFigures, kMostShownFigures);
+    return shownForceWithUnit(value, finer);
+}
+
+ExtremeWords extremeWords(const Curve& curve, const Sweep& sweep, const Sketch& sketch,
+                          const Sentences* sentences) {
+    const std::string quantity = wordsOf(curve.of, sketch, sentences);
+    if (!curve.least || !curve.greatest) {
+        return {said(sentences, SENTENCE("sweep", "{quantity}: no answer in the whole range"), "quantity",
+                     quantity),
+                {}};
+    }
+    if (curve.isConstant()) {
+        return {said(sentences, SENTENCE("sweep", "{quantity} {value} throughout"), "quantity", quantity,
+                     "value",
+                     sweptValue(curve.least->value, curve.of.kind == Swept::Kind::direction, sketch)),
+                {}};
+    }
+    return {words(*curve.least, false, curve, sweep, sketch, sentences),
+            words(*curve.greatest, true, curve, sweep, sketch, sentences)};
+}
+
+std::string wordsOf(const Gap& gap, const Sweep& sweep, const Sketch& sketch, const Sentences* sentences) {
+    const std::string from = placeWords(gap.from, sweep, sketch), to = placeWords(gap.to, sweep, sketch);
+    return from == to
+               ? said(sentences, SENTENCE("sweep", "No answer at {place}."), "place", from)
+               : said(sentences, SENTENCE("sweep", "No answer from {from} to {to}."), "from", from, "to", to);
+}
+
+std::string titleOf(const Sweep& sweep, const Sketch& sketch, const Sentences* sentences) {
+    return said(sentences, SENTENCE("sweep", "What is found as the {varied} goes from {from} to {to}"),
+                "varied", wordsOf(sweep.range.varied, sketch, sentences), "from",
+                placeWords(sweep.range.from, sweep, sketch), "to", placeWords(sweep.range.to, sweep, sketch));
+}
+
+std::vector<std::string> sweepLines(const Sweep& sweep, const Sketch& sketch, const Sentences* sentences) {
+    std::vector<std::string> lines{titleOf(sweep, sketch, sentences)};
+    for (const Curve& curve : sweep.curves) {
+        const ExtremeWords extremes = extremeWords(curve, sweep, sketch, sentences);
+        lines.push_back(extremes.least);
+        if (!extremes.greatest.empty()) {
+            lines.push_back(extremes.greatest);
+        }
+    }
+    for (const Gap& gap : sweep.gaps) {
+        lines.push_back(wordsOf(gap, sweep, sketch, sentences));
+    }
+    return lines;
+}
+
+} // namespace tailpoint

@@ -1,0 +1,73 @@
+// Given tolerances, limits and units in every form of the report: none of them is dropped on the way.
+#include "tests/whole/verbs/driver.h"
+
+namespace tailpoint::whole {
+namespace {
+
+const QByteArray kForces =
+    R"({"name": "P", "magnitude": {"value": 340, "plusMinus": 5}, "direction": {"value": 25, "plus": 2, "minus": 0}},
+       {"name": "Q", "magnitude": {"value": 28, "plusMinusPercent": 5, "unit": "kgf"}, "direction": -40,
+        "limit": {"value": 50, "unit": "kgf"}, "permitted": {"axis": -45, "within": 10}})";
+
+QByteArray reportAs(const char* form) {
+    const Ran ran =
+        run({QStringLiteral("report"), QStringLiteral("-"), QStringLiteral("--as"), QLatin1String(form)},
+            sketch(kForces));
+    EXPECT_EQ(ran.status, 0) << ran.err.toStdString();
+    return ran.out;
+}
+
+// 28 kgf are 274.5862 N (SP 811, B.8).
+TEST(GivenTolerances, AreInTheText) {
+    const QByteArray text = reportAs("text");
+    for (const char* part : {"340 ± 5 N", "25.0° +2°/-0°", "275 N ± 5 %", "28 kgf ± 5 % = 275 N ± 5 %",
+                             "at most 50 kgf", "within 10.0° of -45.0°"}) {
+        EXPECT_TRUE(text.contains(part)) << part << "\n" << text.toStdString();
+    }
+    EXPECT_TRUE(text.mid(text.indexOf("Worked solution")).contains("28 kgf ± 5 %")) << text.toStdString();
+}
+
+TEST(GivenTolerances, AreInThePagesAndInLatex) {
+    for (const char* form : {"html", "latex"}) {
+        const QByteArray page = reportAs(form);
+        EXPECT_TRUE(page.contains("kgf")) << form;
+        EXPECT_TRUE(page.contains("±") || page.contains("\\pm")) << form;
+    }
+}
+
+TEST(GivenTolerances, ComeBackInJsonAsTheyWereGiven) {
+    const QJsonObject report = reportOf(sketch(kForces), 0);
+    const QJsonObject solution = report[QStringLiteral("solutions")].toArray().at(0).toObject();
+    const QJsonArray forces = solution[QStringLiteral("forces")].toArray();
+    const QJsonObject p = forces.at(0).toObject(), q = forces.at(1).toObject(),
+                      r = solution[QStringLiteral("sum")].toObject();
+    EXPECT_TRUE(p[QStringLiteral("given")].toBool());
+    EXPECT_FALSE(r[QStringLiteral("given")].toBool(true));
+    EXPECT_EQ(p[QStringLiteral("plusMinus")].toObject()[QStringLiteral("magnitude")].toDouble(), 5);
+    EXPECT_EQ(p[QStringLiteral("plus")].toObject()[QStringLiteral("direction")].toDouble(), 2);
+    EXPECT_EQ(p[QStringLiteral("minus")].toObject()[QStringLiteral("direction")].toDouble(-1), 0);
+    EXPECT_EQ(q[QStringLiteral("plusMinusPercent")].toObject()[QStringLiteral("magnitude")].toDouble(), 5);
+    const QJsonObject stated = q[QStringLiteral("stated")].toObject()[QStringLiteral("magnitude")].toObject();
+    EXPECT_EQ(stated[QStringLiteral("value")].toDouble(), 28);
+    EXPECT_EQ(stated[QStringLiteral("unit")].toString(), QStringLiteral("kgf"));
+    EXPECT_FALSE(p.contains(QStringLiteral("stated")));
+    const QJsonObject first = report[QStringLiteral("quantities")].toArray().at(0).toObject();
+    EXPECT_EQ(first[QStringLiteral("name")].toString(), QStringLiteral("P"));
+    EXPECT_TRUE(first[QStringLiteral("given")].toBool());
+    EXPECT_EQ(first[QStringLiteral("plusMinus")].toDouble(), 5);
+    EXPECT_FALSE(report.contains(QStringLiteral("gravity")));
+}
+
+TEST_F(Verbs, AFigureSaysTheTolerancesOfWhatIsGivenAndItsTooltipTheUnit) {
+    const QString svg = path(QStringLiteral("a.svg"));
+    ASSERT_EQ(run({QStringLiteral("figure"), QStringLiteral("-"), QStringLiteral("-o"), svg}, sketch(kForces))
+                  .status,
+              0);
+    const QByteArray drawn = bytesOf(svg);
+    EXPECT_TRUE(drawn.contains("340 ± 5 N")) << "P's label";
+    EXPECT_TRUE(drawn.contains("275 N ± 5 %")) << "Q's label";
+    EXPECT_TRUE(drawn.contains("28 kgf ± 5 % = 275 N ± 5 %")) << "Q's title";
+}
+
+} // namespace
+} // namespace tailpoint::whole
