@@ -77,7 +77,9 @@ struct AnswerRange {
     const VectorRange* find(int index) const;
 };
 
-/// In the order of Solved::solutions; empty where there is no answer, or no range to speak of (endless).
+/// In the order of Solved::solutions; empty where there is no answer, or no range to speak of (endless; one
+/// unknown for two equations that is a direction). One unknown that is a magnitude: the range of what leaves
+/// least over, wherever in the box.
 using Ranges = std::vector<AnswerRange>;
 
 /// Precondition: firstFault(sketch) is empty, solved is solve(sketch). Every family. Never throws but for
