@@ -240,7 +240,7 @@ void Maker::draw() {
 std::vector<VectorUncertainty> Maker::make() {
     constexpr double kAlike = 0.1;
     std::vector<VectorUncertainty> all;
-    if (widths_.empty() || pieces_.empty()) {
+    if (widths_.empty() || pieces_.empty() || range_.vectors.empty()) {
         return all;
     }
     draw();

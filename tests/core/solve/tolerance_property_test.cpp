@@ -145,10 +145,8 @@ TEST(TolerantCases, WhereTheRangeEndsThereIsAPointOfTheBox) {
                     trial, vector.y, index, [](const SolvedForce& f) { return f.vector.y(); }, reached);
             }
         }
-        if (HasFailure())
-            return;
     }
-    EXPECT_GT(reached.ends, 3'000);
+    EXPECT_GT(reached.ends, 2'000);
     EXPECT_LT(reached.marked, reached.ends / 20);
 }
 
@@ -199,7 +197,8 @@ TEST(TolerantCases, NothingCrashesHangsOrIsNotANumber) {
                     for (const tolerance::Outline& outline : region.outlines)
                         for (const Eigen::Vector2d& point : outline)
                             ASSERT_TRUE(point.allFinite());
-                tolerance::uncertaintyOf(sketch, solved, answer, ranges[answer], {tolerance::Spread::normal, 2, 100});
+                tolerance::uncertaintyOf(sketch, solved, answer, ranges[answer],
+                                         {tolerance::Spread::normal, 2, 100});
             }
         }
         if (HasFailure())
