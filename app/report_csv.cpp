@@ -1,6 +1,7 @@
 #include "app/report_csv.h"
 
 #include "core/quantity/decimals.h"
+#include "core/solve/tolerance.h"
 #include "ui/marking/csv.h"
 
 #include <algorithm>
@@ -13,14 +14,31 @@ std::string cell(std::optional<double> number) {
     return number ? shortest(*number) : std::string();
 }
 
-void addVector(TabledRow& row, const SolvedForce& vector, VectorId id, const Result& result) {
+/// `range`: null where nothing has a tolerance.
+void addVector(TabledRow& row, const SolvedForce& vector, VectorId id, const Result& result,
+               const tolerance::VectorRange* range) {
     const Sketch& sketch = result.sketch;
-    if (vector.magnitudeFound)
+    if (vector.magnitudeFound) {
         row.quantities.push_back({result.things().at(magnitudeId(id)).plain,
                                   std::string(symbolOf(sketch.forceUnit)), vector.magnitude});
-    if (vector.directionFound)
+        if (range) {
+            row.quantities.back().low = range->magnitude.least;
+            row.quantities.back().high = range->magnitude.greatest;
+        }
+    }
+    if (vector.directionFound) {
         row.quantities.push_back({result.things().at(directionId(id)).plain,
                                   std::string(nameOf(sketch.angleUnit)), vector.direction});
+        if (range && !range->direction.any) {
+            row.quantities.back().low = range->direction.from;
+            row.quantities.back().high = range->direction.to;
+        }
+    }
+}
+
+tolerance::Ranges rangesIn(const Result& result) {
+    return tolerance::boxOf(result.sketch).hasTolerance ? tolerance::rangesOf(result.sketch, result.solved)
+                                                        : tolerance::Ranges{};
 }
 
 TabledRow emptyRow(const QString& file, const Result& result) {
@@ -67,13 +85,15 @@ std::vector<std::string> cellsOf(const TabledRow& row, const std::vector<std::st
 
 std::vector<TabledRow> tabledRows(const QString& file, const Result& result) {
     std::vector<TabledRow> rows;
+    const tolerance::Ranges ranges = rangesIn(result);
     for (std::size_t s = 0; s < result.solved.solutions.size(); ++s) {
         const Solution& solution = result.solved.solutions[s];
         TabledRow row = emptyRow(file, result);
         row.solution = s + 1;
+        const auto rangeOf = [&](int vector) { return s < ranges.size() ? ranges[s].find(vector) : nullptr; };
         for (std::size_t i = 0; i < solution.forces.size(); ++i)
-            addVector(row, solution.forces[i], forceVector(i), result);
-        addVector(row, solution.sum, kSumVector, result);
+            addVector(row, solution.forces[i], forceVector(i), result, rangeOf(static_cast<int>(i)));
+        addVector(row, solution.sum, kSumVector, result, rangeOf(kSumIndex));
         rows.push_back(std::move(row));
     }
     if (rows.empty())

@@ -15,7 +15,8 @@ namespace tailpoint {
 struct TabledQuantity {
     std::string name, unit; ///< "R", "theta_R"; sheet's unit
     std::optional<double> value;
-    std::optional<double> low{}, high{}; ///< empty: no tolerance is given, or there is no bound
+    /// Empty: no tolerance is given, or there is no bound. Of a direction the ends of its arc.
+    std::optional<double> low{}, high{};
     std::optional<double> utilisation{}; ///< per cent of the limit; empty: none is given
 };
 

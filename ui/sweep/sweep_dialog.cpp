@@ -100,7 +100,7 @@ QWidget* SweepDialog::buildButtons() {
     auto* buttons = new QDialogButtonBox;
     m_copy = buttons->addButton(tr("&Copy"), QDialogButtonBox::ActionRole);
     m_copy->setObjectName(QStringLiteral("sweepCopy"));
-    m_save = buttons->addButton(tr("Sa&ve as…"), QDialogButtonBox::ActionRole);
+    m_save = buttons->addButton(tr("Save &as…"), QDialogButtonBox::ActionRole);
     m_save->setObjectName(QStringLiteral("sweepSave"));
     buttons->addButton(QDialogButtonBox::Close);
     for (QAbstractButton* button : buttons->buttons()) {

@@ -31,7 +31,7 @@ QuestionMenu::QuestionMenu(const WindowParts& parts, QMenu* menu) : QObject(menu
     });
     m_smallest = addCommand(menu, {"askSmallest", {}}, [this] { askSmallest(); });
     menu->addSeparator();
-    m_sweep = addCommand(menu, {"sweep", tr("S&weep…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_W)},
+    m_sweep = addCommand(menu, {"sweep", tr("Swe&ep…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_W)},
                          [this] { openSweep(); });
     m_sweep->setToolTip(tr("Vary one given value and see what becomes of the answer"));
     m_other =

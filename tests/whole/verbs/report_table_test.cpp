@@ -48,6 +48,27 @@ TEST_F(ReportTable, HasARowAFileAndSolution) {
     EXPECT_EQ(rows[2].split(',').size(), rows[0].split(',').size());
 }
 
+/// P 340 +- 5 at 25 +- 2, Q 275 at -40: R from 509.747 to 529.901, its direction from -5.0506 to -2.2263
+/// (dense grid over all inputs and a local zoom).
+TEST_F(ReportTable, HasLowAndHighWhereThereAreTolerances) {
+    const QString file =
+        put(QStringLiteral("tolerant.json"),
+            sketch(force("P", R"({"value": 340, "plusMinus": 5})", R"({"value": 25, "plusMinus": 2})") + "," +
+                   force("Q", "275", "-40")));
+    const Ran ran = table({file});
+    EXPECT_EQ(ran.status, 0);
+    const QList<QByteArray> cells = lines(ran.out).value(1).split(',');
+    ASSERT_GE(cells.size(), 13);
+    EXPECT_NEAR(cells[3].toDouble(), 519.860, 5e-4);
+    EXPECT_NEAR(cells[4].toDouble(), 509.747, 5e-4 + 0.02); // outward by at most 0.1 % of the width
+    EXPECT_NEAR(cells[5].toDouble(), 529.901, 5e-4 + 0.02);
+    EXPECT_LE(cells[4].toDouble(), 509.7475);
+    EXPECT_GE(cells[5].toDouble(), 529.9005);
+    EXPECT_EQ(cells[6], "");
+    EXPECT_NEAR(cells[9].toDouble(), -5.0506, 5e-5 + 0.003);
+    EXPECT_NEAR(cells[10].toDouble(), -2.2263, 5e-5 + 0.003);
+}
+
 TEST_F(ReportTable, SaysOfABadFileThatItIsOneAndGoesOn) {
     const Ran ran = table({bad(), path(QStringLiteral("absent.json")), right()});
     EXPECT_EQ(ran.status, 2);
