@@ -11,18 +11,18 @@ namespace {
 
 // Common practice, no source: the words by which such scenes are called in English, the program's only
 // language; another one adds its own words here. A word that ends in '*' also begins longer ones; the others
-// stand alone, with or without the plural's s.
+// stand alone, with or without the plural's s. A hyphen stands for one, or for a space.
 constexpr auto kSceneWords = std::to_array<std::string_view>(
     {"lift*",    "hoist*",   "sling*",  "slung",    "crane",    "derrick", "davit",       "gantry",
      "jib",      "winch*",   "capstan", "tackle",   "spreader", "rigging", "rigged",      "rigger",
-     "bridle",   "shackle*", "eyebolt", "eye bolt", "padeye",   "pad eye", "lifting lug", "turnbuckle",
+     "bridle",   "shackle*", "eyebolt", "eye-bolt", "padeye",   "pad-eye", "lifting-lug", "turnbuckle",
      "hang*",    "hung",     "suspen*", "crate",    "anchor*",  "moor",    "moored",      "mooring",
-     "cleat",    "bollard",  "lash*",   "tie down", "guy",      "guyed",   "guyline",     "guywire",
+     "cleat",    "bollard",  "lash*",   "tie-down", "guy",      "guyed",   "guyline",     "guywire",
      "tow",      "towed",    "towing",  "towline",  "towrope",  "towbar",  "tug",         "tugboat",
      "forestay", "backstay", "lifeline"});
 
 /// Games and figures of speech in which one of these words stands.
-constexpr auto kNoScenes = std::to_array<std::string_view>({" tug of war "});
+constexpr auto kNoScenes = std::to_array<std::string_view>({"tug-of-war"});
 
 constexpr auto kRopes = std::to_array<std::string_view>(
     {"rope", "cable", "chain", "wire", "cord", "strap", "strop", "webbing", "leg"});
@@ -57,7 +57,8 @@ bool has(const std::string& words, std::string_view word) {
     const bool begins = word.ends_with('*');
     if (begins)
         word.remove_suffix(1);
-    const std::string wanted = ' ' + std::string(word);
+    std::string wanted = ' ' + std::string(word);
+    std::replace(wanted.begin(), wanted.end(), '-', ' ');
     for (auto at = words.find(wanted); at != std::string::npos; at = words.find(wanted, at + 1))
         if (begins || ends(words, at + wanted.size()))
             return true;
@@ -102,9 +103,11 @@ bool asks(const Force& force) {
 
 bool speaksOfRigging(std::string_view text) {
     std::string words = inWordsAlone(text);
-    for (const std::string_view phrase : kNoScenes)
+    for (const std::string_view name : kNoScenes) {
+        const std::string phrase = inWordsAlone(name);
         for (auto at = words.find(phrase); at != std::string::npos; at = words.find(phrase))
             words.replace(at, phrase.size(), " ");
+    }
     return hasOneOf(words, kSceneWords) || (hasOneOf(words, kRopes) && hasOneOf(words, kLoads));
 }
 
@@ -119,11 +122,9 @@ bool needsCaution(const Sketch& sketch) {
 }
 
 std::string_view cautionLine() {
-    return SENTENCE("caution",
-                    "A sketch check, not a design. Not covered: dynamic effects, a centre of mass off the "
-                    "hook, stretch of legs, pulls out of the plane, ratings of fittings. Rated loads, sling "
-                    "angles and safety factors follow local codes and the maker's data; a licensed engineer "
-                    "or a competent person decides.")
+    return SENTENCE("caution", "A sketch check, not a design. Not covered: dynamics, centre of mass off the "
+                               "hook, stretch of legs, pulls out of the plane, ratings of fittings. Codes "
+                               "and the maker's data rule; a licensed engineer or competent person decides.")
         .text;
 }
 

@@ -18,16 +18,26 @@ bool saysMagnitude(const Drawing& d, int index, const PlainVector& vector) {
            d.isRevealed(magnitudeId(vectorId(index)), other);
 }
 
+/// A magnitude as it is found, or given with its tolerance; behind it that of a slope, whose direction has no
+/// arc of its own.
+std::string sizeSaid(const Drawing& d, int index, const PlainVector& vector) {
+    const Force& given = d.forceAt(index);
+    std::string said = vector.foundMagnitude || !isGiven(given.magnitude)
+                           ? shownForceWithUnit(vector.magnitude, d.sketch)
+                           : shownWithTolerance(given.magnitude, d.sketch);
+    if (std::holds_alternative<SlopeForm>(given.direction.form) && given.direction.tolerance)
+        said += ", slope " + shownTolerance(given.direction, d.sketch);
+    return withMinusSigns(said);
+}
+
 /// For the arrow added last its name, with its magnitude where that is known by now.
 LabelRequest& askForName(Drawing& d, Feature at, double size, int index, const PlainVector& vector) {
     const Role ink = index == kSumIndex ? Role::sum : Role::given;
     const Runs name = d.nameRuns(vector.name);
     if (!saysMagnitude(d, index, vector))
         return d.ask(std::move(at), ink, size, name, name);
-    const std::string value = vector.foundMagnitude || !isGiven(d.forceAt(index).magnitude)
-                                  ? shownForceWithUnit(vector.magnitude, d.sketch)
-                                  : withMinusSigns(shownWithTolerance(d.forceAt(index).magnitude, d.sketch));
-    LabelRequest& request = d.ask(std::move(at), ink, size, d.valueRuns(vector.name, value), name);
+    LabelRequest& request =
+        d.ask(std::move(at), ink, size, d.valueRuns(vector.name, sizeSaid(d, index, vector)), name);
     request.part = magnitudeId(vectorId(index));
     return request;
 }

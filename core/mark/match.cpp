@@ -61,6 +61,19 @@ bool isShorter(const Question& question, std::size_t cell, const GivenReading& s
     return false;
 }
 
+/// As fine as is asked, and not what is right to fewer figures: 449 for 448, where 450 has two.
+bool hasAllFigures(const Question& question, std::size_t cell, const GivenReading& given, double right) {
+    if (given.half > question.halfAsked(cell, right) * (1 + kBit))
+        return false;
+    if (question.dimension(cell) == Dimension::angle)
+        return true; // written decimals are figures
+    const int asked = figuresOf(right, question.sketch());
+    for (int figures = std::min(kLeastFigures, asked); right != 0 && figures < asked; ++figures)
+        if (isRoundedTo(given.value, right, unitOf(right, figures), false))
+            return false;
+    return true;
+}
+
 /// Whole degrees are as coarse as an angle may be, and two figures a nought of a magnitude: "1e2" may mean
 /// any angle from 50° to 150°, "0e3" anything up to 500.
 bool isTooCoarse(const Question& question, std::size_t cell, const GivenReading& given) {
@@ -261,9 +274,9 @@ std::vector<Given> givenIn(const Question& question, const Attempt& attempt, std
         given.isMoreThanAsked =
             given.verdict == Verdict::right && !given.number->drawn && isThere(right) &&
             asWritten(given.reading).half < 0.4 * question.halfAsked(given.cell, right / given.reading.unit);
-        given.isLastFigure = given.verdict == Verdict::rounded && !given.number->drawn && isThere(right) &&
-                             asWritten(given.reading).half <=
-                                 question.halfAsked(given.cell, right / given.reading.unit) * (1 + kBit);
+        given.isLastFigure =
+            given.verdict == Verdict::rounded && !given.number->drawn && isThere(right) &&
+            hasAllFigures(question, given.cell, asWritten(given.reading), right / given.reading.unit);
         givens.push_back(std::move(given));
     }
     turnRound(question, givens);

@@ -15,8 +15,8 @@ using Places = std::vector<WorkingPlace>;
 
 /// Steps that look back: they compute the answer once more, or say what was computed.
 bool looksBack(const Step& step) {
-    return step.key == StepKey::check || step.key == StepKey::rounding || step.key == StepKey::answer ||
-           step.key == StepKey::estimate;
+    return step.key == StepKey::check || step.key == StepKey::lami || step.key == StepKey::rounding ||
+           step.key == StepKey::answer || step.key == StepKey::estimate;
 }
 
 bool isCalculated(const Working& working) {
@@ -25,6 +25,31 @@ bool isCalculated(const Working& working) {
 
 std::string_view lawQuestion() {
     return SENTENCE("practice", "Which law starts, and why?").text;
+}
+
+/// The lines that are gone keep their subject; what leads to them, or on from them, goes: a law in letters
+/// before a line, a ratio after it. Where the blank ones stand then.
+std::vector<std::size_t> blankOut(Step& step, const std::vector<std::size_t>& gone) {
+    std::size_t kept = gone.front();
+    while (kept > 0 && !isCalculated(step.workings[kept - 1]))
+        --kept;
+    std::vector<Working> workings(step.workings.begin(),
+                                  step.workings.begin() + static_cast<std::ptrdiff_t>(kept));
+    std::vector<QuantityId> lines;
+    const bool areParallel = step.lines.size() == step.workings.size();
+    if (areParallel)
+        lines.assign(step.lines.begin(), step.lines.begin() + static_cast<std::ptrdiff_t>(kept));
+    std::vector<std::size_t> blank;
+    for (const std::size_t line : gone) {
+        blank.push_back(workings.size());
+        workings.push_back(Working{step.workings[line].subject, {}, {}, {}});
+        if (areParallel)
+            lines.push_back(step.lines[line]);
+    }
+    step.workings = std::move(workings);
+    if (areParallel)
+        step.lines = std::move(lines);
+    return blank;
 }
 
 /// The law is the question here: nothing but what is given and asked stands.
@@ -36,20 +61,6 @@ FadedSolution onlyLaw(const Worked& worked) {
     out.onlyLaw = true;
     out.prompt = lawQuestion();
     return out;
-}
-
-/// A relation that nothing but blank lines follows would tell them: it goes. How far the blank lines move up.
-std::size_t takeRelations(Step& step, std::size_t index, const Places& gone) {
-    const auto first = std::find_if(gone.begin(), gone.end(),
-                                    [&](const WorkingPlace& place) { return place.step == index; });
-    const auto begin = step.workings.begin();
-    const auto blank = begin + static_cast<std::ptrdiff_t>(first->working);
-    auto from = blank;
-    while (from != begin && !isCalculated(*std::prev(from)))
-        --from;
-    const auto count = static_cast<std::size_t>(blank - from);
-    step.workings.erase(from, blank);
-    return count;
 }
 
 } // namespace
@@ -106,14 +117,12 @@ FadedSolution faded(const Worked& worked, std::size_t blank) {
         if (!isAmong(gone, i))
             continue;
         silence(step);
-        const std::size_t shown = takeRelations(step, i, gone);
+        std::vector<std::size_t> here;
         for (const WorkingPlace& place : gone)
-            if (place.step == i) {
-                Working& line = step.workings[place.working - shown];
-                line = Working{line.subject, {}, {}, {}};
-                out.blank.push_back(
-                    {{out.worked.steps.size() - 1, place.working - shown}, principlePrompt(step)});
-            }
+            if (place.step == i)
+                here.push_back(place.working);
+        for (const std::size_t line : blankOut(step, here))
+            out.blank.push_back({{out.worked.steps.size() - 1, line}, principlePrompt(step)});
         step.title = SENTENCE("practice", "Your turn").text;
         step.law = Law::none;
     }

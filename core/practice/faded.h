@@ -36,7 +36,7 @@ struct FadedSolution {
 };
 
 /// The last `blank` calculated lines are blank: their formula and number, the reasoning, the conclusions and
-/// the notes of their steps, every later step and the answer. With as many as there are, or more, nothing is
+/// the notes of their steps, what else leads to them there, every later step and the answer. With as many as there are, or more, nothing is
 /// left but the question for the law.
 FadedSolution faded(const Worked& worked, std::size_t blank);
 

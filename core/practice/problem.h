@@ -20,8 +20,10 @@
 
 namespace tailpoint {
 
-/// Of the generator: a problem's numbers are the same for the same version.
-inline constexpr int kPracticeVersion = 1;
+/// Of the generator: a problem's numbers are the same for the same version. Which numbers are drawn hangs on
+/// what the slips give too, for those are to be told apart: whoever moves one of those raises kSlipVersion,
+/// whoever changes what is drawn or how it is worded kDrawVersion. Tests tell when.
+inline constexpr int kDrawVersion = 1, kSlipVersion = 0, kPracticeVersion = kDrawVersion + kSlipVersion;
 inline constexpr int kLevels = 3;
 inline constexpr std::uint32_t kProblemNumbers = 1U << 18U;
 

@@ -265,6 +265,9 @@ AnswerRange Maker::make() {
         for (std::size_t u = 0; u < (pieces_.front().hasSecond ? 2u : 1u); ++u) {
             which = pieces_.front().unknown[u].vector == i ? u : which;
         }
+        if (problem_.box.vectors[i].index == kNoVector) {
+            continue;
+        }
         range.vectors.push_back(which == 2 ? given(i) : found(which));
     }
     range.everywhere = !isLostSomewhere() && !missesSomewhere();
@@ -360,7 +363,7 @@ const VectorRange* AnswerRange::find(int index) const {
 Ranges rangesOf(const Sketch& sketch, const Solved& solved, const Effort& effort) {
     Ranges ranges;
     for (std::size_t i = 0; i < solved.solutions.size(); ++i) {
-        if (solved.unknownVectors[0] != kNoVector && solved.family != Family::oneUnknown) {
+        if (hasRange(sketch, solved)) {
             ranges.push_back(Maker(sketch, solved, i, effort).make());
         }
     }

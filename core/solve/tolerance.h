@@ -22,9 +22,9 @@ namespace tailpoint::tolerance {
 /// How much is searched: a count of boxes for each extreme, never time, so that the same sketch gives the
 /// same bits everywhere.
 struct Effort {
-    int boxes = 400;
+    int boxes = 240;
 };
-inline constexpr Effort kExact{400}, kWhileDragging{24};
+inline constexpr Effort kExact{240}, kWhileDragging{24};
 
 /// The value of one given magnitude or direction at an extreme.
 struct InputAt {
@@ -77,7 +77,9 @@ struct AnswerRange {
     const VectorRange* find(int index) const;
 };
 
-/// In the order of Solved::solutions; empty where there is no answer, or no range to speak of (endless).
+/// In the order of Solved::solutions; empty where there is no answer, or no range to speak of (endless; one
+/// unknown for two equations that is a direction). One unknown that is a magnitude: the range of what leaves
+/// least over, wherever in the box.
 using Ranges = std::vector<AnswerRange>;
 
 /// Precondition: firstFault(sketch) is empty, solved is solve(sketch). Every family. Never throws but for

@@ -51,11 +51,6 @@ Vec movedBy(const Direction& direction, double by, const Sketch& sketch) {
     return lost == 0 ? unit : turned(unit, sense * lost * radiansIn(sketch.angleUnit));
 }
 
-Arc wholeTurn(long double nominal) {
-    const Vec behind{-std::cos(nominal), -std::sin(nominal)};
-    return {nominal - kHalfTurn, nominal, nominal + kHalfTurn, behind, -behind, behind};
-}
-
 Arc arcOf(const Direction& direction, const Sketch& sketch) {
     if (!isGiven(direction)) {
         return wholeTurn(0);
@@ -88,6 +83,11 @@ BoxVector vectorOf(const Force& force, int index, const Sketch& sketch) {
 }
 
 } // namespace
+
+Arc wholeTurn(long double nominal) {
+    const Vec behind{-std::cos(nominal), -std::sin(nominal)};
+    return {nominal - kHalfTurn, nominal, nominal + kHalfTurn, behind, -behind, behind};
+}
 
 bool Arc::isWholeTurn() const {
     return to - from >= 2 * kHalfTurn * (1 - 0x1p-60L);

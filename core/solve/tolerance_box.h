@@ -44,6 +44,9 @@ struct Box {
     bool hasTolerance = false; ///< of anything at all
 };
 
+/// Any direction.
+Arc wholeTurn(long double nominal);
+
 /// Half a turn in long double.
 inline constexpr long double kHalfTurn = 3.141592653589793238462643383279502884L;
 

@@ -226,12 +226,15 @@ TipRegion Tracer::region() {
 std::vector<TipRegion> tipRegions(const Sketch& sketch, const Solved& solved, std::size_t answer,
                                   const Effort& effort) {
     std::vector<TipRegion> regions;
-    if (solved.unknownVectors[0] == kNoVector || solved.family == Family::oneUnknown) {
+    if (!hasRange(sketch, solved)) {
         return regions;
     }
     const Problem problem = problemOf(sketch, solved);
     const std::vector<Piece> pieces = piecesOf(problem, sketch, solved, answer);
     for (std::size_t which = 0; which < (pieces.front().hasSecond ? 2u : 1u); ++which) {
+        if (problem.box.vectors[pieces.front().unknown[which].vector].index == kNoVector) {
+            continue;
+        }
         TipRegion region;
         region.index = problem.box.vectors[pieces.front().unknown[which].vector].index;
         for (const bool flipped : {false, true}) {

@@ -19,7 +19,9 @@ constexpr double kHalf = std::numbers::pi;
 constexpr double kQuarter = std::numbers::pi / 2;
 
 std::size_t positionOf(const Box& box, int index) {
-    return index == kSumIndex ? box.vectors.size() - 1 : static_cast<std::size_t>(index);
+    const auto found = std::find_if(box.vectors.begin(), box.vectors.end(),
+                                    [&](const BoxVector& vector) { return vector.index == index; });
+    return static_cast<std::size_t>(found - box.vectors.begin());
 }
 
 Unknown unknownAt(const Problem& problem, int index, bool flipped) {
@@ -37,7 +39,7 @@ Unknown unknownAt(const Problem& problem, int index, bool flipped) {
 }
 
 Rule ruleOf(const Solved& solved, const std::array<Unknown, 2>& unknown) {
-    if (solved.family == Family::smallestForce || solved.family == Family::smallestSum) {
+    if (solved.family == Family::smallestForce || solved.family == Family::smallestSum || hasRest(solved)) {
         return Rule::foot;
     }
     if (unknown[0].isLine != unknown[1].isLine) {
@@ -169,10 +171,7 @@ std::vector<Piece> madeOf(const Problem& problem, const Sketch& sketch, const So
     if (solved.unknownVectors[0] == kNoVector) {
         return {};
     }
-    if (solved.unknownVectors[1] == kNoVector) {
-        if (solved.family == Family::oneUnknown) {
-            return {}; // two equations for one unknown: the box has next to no point with an answer
-        }
+    if (solved.unknownVectors[1] == kNoVector && !hasRest(solved)) {
         Piece piece;
         piece.unknown[0] = unknownAt(problem, solved.unknownVectors[0], false);
         return lost ? std::vector<Piece>{} : std::vector<Piece>{piece};
@@ -194,7 +193,8 @@ std::vector<Piece> madeOf(const Problem& problem, const Sketch& sketch, const So
     if (!lost && rule == Rule::foot) {
         const auto& [first, second] = maker.pieces.front().unknown;
         const Unknown& line = first.isLine ? first : second;
-        if (!problem.box.vectors[line.vector].lineOfActionOnly && !maker.isOfSumsLine(line)) {
+        if (!problem.box.vectors[line.vector].lineOfActionOnly && !maker.isOfSumsLine(line) &&
+            !hasRest(solved)) {
             maker.addStill();
         }
     }

@@ -63,6 +63,19 @@ long double valueOf(const Input& input, double at, Turned turned) {
 
 } // namespace
 
+bool hasRest(const Solved& solved) {
+    return solved.family == Family::oneUnknown && !solved.solutions.empty();
+}
+
+bool hasRange(const Sketch& sketch, const Solved& solved) {
+    const int first = solved.unknownVectors[0];
+    if (solved.family != Family::oneUnknown || first == kNoVector) {
+        return first != kNoVector;
+    }
+    const Force& force = first == kSumIndex ? sketch.sum : sketch.forces[static_cast<std::size_t>(first)];
+    return isGiven(force.direction);
+}
+
 Sector sectorOf(const BoxVector& vector, Turned turned) {
     const Arc& arc = vector.direction;
     const double turn = turned == Turned::yes ? std::numbers::pi : 0.0;
@@ -131,6 +144,12 @@ void Problem::place(Point& point, std::size_t vector, const Sector& part, Pt alo
 Problem problemOf(const Sketch& sketch, const Solved& solved) {
     Problem problem;
     problem.box = boxOf(sketch);
+    if (hasRest(solved)) {
+        BoxVector rest;
+        rest.index = kNoVector;
+        rest.direction = wholeTurn(0);
+        problem.box.vectors.push_back(rest);
+    }
     problem.exponent = exponentOf(problem.box);
     kernel::VectorSum sum;
     for (std::size_t i = 0; i < problem.box.vectors.size(); ++i) {

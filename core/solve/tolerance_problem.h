@@ -95,6 +95,14 @@ struct Problem {
 
 Sector sectorOf(const BoxVector& vector, Turned turned);
 
+/// One unknown for two equations: what is left over, square to its line, is a vector of its own, behind all
+/// others, with the index kNoVector.
+bool hasRest(const Solved& solved);
+
+/// Whether its answers have a range. Of one unknown that is a direction there is none: it is that of what the
+/// others leave, within rounding only.
+bool hasRange(const Sketch& sketch, const Solved& solved);
+
 Problem problemOf(const Sketch& sketch, const Solved& solved);
 
 /// The pieces that make up one answer; more than one where a line of action leaves its sense open, where the

@@ -159,6 +159,8 @@ Extreme Search::run(Goal goal, int boxes) {
             bound != kNever && loose.total <= std::max(coarse_, 1e-7 * width(goal) * size + problem_.slack);
         if (isTight && coarse_ == 0 && gap > kEnough * width(goal)) {
             tryCell(goal, cell, true);
+            tryOtherPieces(goal);
+            settle(goal);
         }
         if (isTight || gap <= share * width(goal) + 4 * problem_.slack ||
             (best.isThere && best.value > kFar) || loose.most == 0) {

@@ -105,7 +105,9 @@ private:
     void tryToward(Goal goal, const Cell& cell, Pt toward, double direction, bool upTo);
     Point pointToward(const Cell& cell, Pt toward, double direction, bool inner) const;
     void tryClosed();
+    void tryOtherPieces(Goal goal);
     void settle(Goal goal);
+    void settleInput(Goal goal, std::size_t input);
     bool isSettled(Goal goal) const;
     long double valueWith(Goal goal, std::size_t input, long double value) const;
     void tryNextTo(Goal goal, std::size_t piece, const Point& point);

@@ -55,6 +55,16 @@ bool Search::tryPoint(std::size_t piece, const Point& point) {
     return true;
 }
 
+// Toward the best points of the other pieces: between them lies where one ends, such as a zero force.
+void Search::tryOtherPieces(Goal goal) {
+    const Best best = best_[static_cast<std::size_t>(goal)];
+    for (const Best& other : std::array(best_)) {
+        if (best.isThere && other.isThere && other.piece != best.piece) {
+            tryUpTo(best.piece, best.point, other.point);
+        }
+    }
+}
+
 // From a point with an answer toward one without: the last that has one. There a circle is touched, or a line
 // is slack.
 void Search::tryUpTo(std::size_t piece, const Point& from, const Point& toward) {
@@ -74,7 +84,7 @@ void Search::tryUpTo(std::size_t piece, const Point& from, const Point& toward) 
 
 // A point without an answer that all but has one: each input is moved by itself to where it has.
 void Search::tryNextTo(Goal goal, std::size_t piece, const Point& point) {
-    constexpr int kMost = 6;
+    constexpr int kMost = 2;
     int tried = 0;
     for (std::size_t i = 0; i < point.size() && tried < kMost; ++i) {
         for (const long double end : {problem_.inputs[i].least, problem_.inputs[i].greatest}) {
@@ -131,7 +141,7 @@ void Search::tryToward(Goal goal, const Cell& cell, Pt toward, double direction,
     }
     // Where the proof is sharpest the farthest points change from one to another: between them the vectors
     // close.
-    for (const double turn : {1e-7, 1e-3}) {
+    for (const double turn : {1e-3}) {
         const Point left = pointToward(cell, toward + turn * leftOf(toward), direction, false);
         const Point right = pointToward(cell, toward + (-turn) * leftOf(toward), direction, false);
         const bool leftHas = tryPoint(cell.piece, left);
@@ -208,6 +218,9 @@ void Search::tryCorners() {
                 Point moved = nominal;
                 moved[i] = end;
                 const std::optional<Tips> tips = tipsAt(problem_, pieces_[piece], moved);
+                for (std::size_t other = 0; !tips && other < pieces_.size(); ++other) {
+                    tryPoint(other, moved);
+                }
                 for (std::size_t g = 0; tips && g < (hasGap_ ? kGoals : 6); ++g) {
                     const Goal goal = static_cast<Goal>(g);
                     corners[g][i] = valueOf(goal, *tips) > valueOf(goal, *middle) ? end : corners[g][i];
@@ -215,7 +228,14 @@ void Search::tryCorners() {
             }
         }
         for (const Point& corner : corners) {
-            tryPoint(piece, corner);
+            if (!tryPoint(piece, corner)) {
+                tryUpTo(piece, nominal, corner);
+            }
+            for (std::size_t other = 0; other < pieces_.size(); ++other) {
+                if (other != piece) {
+                    tryPoint(other, corner);
+                }
+            }
         }
     }
 }
@@ -254,27 +274,45 @@ long double Search::valueWith(Goal goal, std::size_t input, long double value) c
     return tips ? valueOf(goal, *tips) : std::numeric_limits<long double>::quiet_NaN();
 }
 
-// Each input by itself: to its ends, and within them to the top of a parabola through three points.
-void Search::settle(Goal goal) {
+// One input by itself: to its ends, away from an end that it should leave, and within them to the top of a
+// parabola through three points.
+void Search::settleInput(Goal goal, std::size_t i) {
     const Best& best = best_[static_cast<std::size_t>(goal)];
-    const auto attempt = [&](std::size_t input, long double value) {
+    const Input& input = problem_.inputs[i];
+    const long double span = input.greatest - input.least;
+    const auto attempt = [&](long double value) {
         Point point = best.point;
-        point[input] = value;
+        point[i] = std::clamp(value, input.least, input.greatest);
         tryPoint(best.piece, point);
     };
-    for (int sweep = 0; sweep < 3; ++sweep) {
+    attempt(input.least);
+    attempt(input.greatest);
+    if (const long double end = best.point[i]; end == input.least || end == input.greatest) {
+        const long double inward = end == input.least ? span : -span;
+        if (!(valueWith(goal, i, end + inward / 1024) > best.value)) {
+            return;
+        }
+        for (const long double part : {1.0L / 64, 1.0L / 16, 0.25L, 0.5L, 0.75L}) {
+            attempt(end + part * inward);
+        }
+    }
+    for (int round = 0; round < 3; ++round) {
+        const long double at = best.point[i];
+        const long double step = std::fmin(std::fmin(at - input.least, input.greatest - at), span / 1024);
+        const long double below = valueWith(goal, i, at - step), above = valueWith(goal, i, at + step);
+        const long double bend = 2 * best.value - below - above;
+        if (!(step > 0 && bend > 0)) {
+            return;
+        }
+        attempt(at + std::clamp(step * (above - below) / (2 * bend), -span / 4, span / 4));
+    }
+}
+
+void Search::settle(Goal goal) {
+    const bool isThere = best_[static_cast<std::size_t>(goal)].isThere;
+    for (int sweep = 0; isThere && sweep < 3; ++sweep) {
         for (std::size_t i = 0; i < problem_.inputs.size(); ++i) {
-            const Input& input = problem_.inputs[i];
-            attempt(i, input.least);
-            attempt(i, input.greatest);
-            const long double at = best.point[i];
-            const long double step = std::fmin(std::fmin(at - input.least, input.greatest - at),
-                                               (input.greatest - input.least) / 1024);
-            const long double below = valueWith(goal, i, at - step), above = valueWith(goal, i, at + step);
-            const long double bend = 2 * best.value - below - above;
-            if (step > 0 && bend > 0) {
-                attempt(i, std::clamp(at + step * (above - below) / (2 * bend), input.least, input.greatest));
-            }
+            settleInput(goal, i);
         }
     }
 }

@@ -4,7 +4,7 @@
 #include "core/explain/caution.h"
 #include "tests/support/sketches.h"
 #include "ui/document/sketch_json.h"
-#include "ui/panel/answer_text.h"
+#include "ui/panel/copied_values.h"
 #include "ui/panel/figure_rows.h"
 #include "ui/panel/solution_view.h"
 #include "ui/style/symbols.h"
@@ -25,7 +25,7 @@ Sketch bridle() {
 
 QStringList rowsOf(const Sketch& sketch) {
     QStringList rows;
-    for (const FigureRow& row : angleRows(resultOf(sketch))) {
+    for (const FigureRow& row : legRows(resultOf(sketch))) {
         rows << QString::fromStdString(plain(row.label)) + u'|' + row.values.join(u'|');
     }
     return rows;
@@ -42,6 +42,22 @@ TEST(LegsInThePanel, HaveTheirAnglesAndTheirShare) {
     EXPECT_TRUE(rows.contains(QStringLiteral("A stands under 30\u00B0|")));
     EXPECT_TRUE(rows.contains(QStringLiteral("codes advise against that: ask the maker|")));
     EXPECT_TRUE(rowsOf(raft()).filter(QStringLiteral("Legs")).isEmpty());
+}
+
+TEST(LegsInThePanel, AreCopiedAsBareNumbersWithTheirUnits) {
+    const QList<BareTable> tables = bareTables(resultOf(bridle()));
+    ASSERT_FALSE(tables.isEmpty());
+    EXPECT_EQ(tables.back().heads,
+              QStringList({QStringLiteral("leg that carries W"), QStringLiteral("from horizontal (deg)"),
+                           QStringLiteral("from vertical (deg)"), QStringLiteral("to the next leg (deg)"),
+                           QStringLiteral("tension over load")}));
+    ASSERT_EQ(tables.back().rows.size(), 2);
+    EXPECT_EQ(tables.back().rows[0],
+              QStringList({QStringLiteral("A"), QStringLiteral("25.0"), QStringLiteral("65.0"),
+                           QStringLiteral("95.0"), QStringLiteral("0.502")}));
+    for (const BareTable& table : tables) {
+        EXPECT_FALSE(table.heads.contains(QStringLiteral("from horizontal (N)")));
+    }
 }
 
 TEST(CopiedText, CarriesTheCautionWhereTheSceneAsksForIt) {
@@ -64,7 +80,7 @@ TEST(NotesOfAFile, AreReadForTheCaution) {
     const auto asks = [](const char* rest) {
         const QByteArray file =
             QByteArray(
-                R"({"format": "tailpoint-sketch", "version": 1, "forces": [{"name": "P", "magnitude": 1,
+                R"({"format": "tailpoint-sketch", "version": 1, "units": {"force": "N", "angle": "deg"}, "forces": [{"name": "P", "magnitude": 1,
                 "direction": 0}], )") +
             rest + "}";
         const auto read = readSketch(file);

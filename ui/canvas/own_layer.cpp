@@ -26,6 +26,7 @@ constexpr double kRing = 7;                                  // of a tip that ca
 constexpr double kBeside = 0.35;                             // radians: so near another arrow it is lost
 constexpr double kClear = 24;                                // points from a label: its own has room
 constexpr double kShortest = 40;                             // pixels: clear of the common point
+constexpr double kBeyond = 18;                               // points from a tip to its name
 constexpr double kInside = 30;                               // points from the sheet's edge
 constexpr double kFirstPart = 0.4;                           // of the longest given force
 constexpr double kFirstPixels = 120;                         // without one
@@ -64,9 +65,11 @@ bool isFree(const Scene& scene, const Eigen::Vector2d& tip) {
 /// Of a given direction: in the sense in which it is given, whichever the answer has.
 Eigen::Vector2d placeAlong(const Scene& scene, const Eigen::Vector2d& unit, double length) {
     const double shortest = kShortest / scene.sheet().pixelsPerUnit();
-    for (const double size : {1.0, 0.65, 1.35})
-        if (size * length >= shortest && isFree(scene, size * length * unit))
-            return size * length * unit;
+    const Eigen::Vector2d name = kBeyond / scene.sheet().view().scale * unit; // where its own stands
+    for (const double size : {1.0, 0.65, 1.35, 1.7, 2.1})
+        if (const Eigen::Vector2d tip = size * length * unit;
+            size * length >= shortest && isFree(scene, tip) && isFree(scene, tip + name))
+            return tip;
     return std::max(length, shortest) * unit;
 }
 

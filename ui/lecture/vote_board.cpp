@@ -222,7 +222,7 @@ QString VoteBoard::phaseText() const {
         break;
     }
     if (ballot().total(false) > 0 && ballot().total(true) > 0)
-        return tr("Thin: the first vote. Thick: the second.");
+        return tr("Thin: first vote. Thick: second.");
     return ballot().total(true) > 0    ? tr("The second vote; the first was not counted.")
            : ballot().total(false) > 0 ? tr("The first vote; the second was not counted.")
                                        : tr("No votes were counted.");

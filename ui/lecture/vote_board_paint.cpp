@@ -7,6 +7,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace tailpoint {
 
@@ -18,10 +19,17 @@ constexpr double kHeadings[]{1.7, 1.5, 1.35, 1.22}; ///< the largest whose line 
 
 // Ems of the least size.
 constexpr double kLetter = 1.5, kCount = 3.6; ///< left and right of a choice's words
-constexpr double kRowAir = 0.8, kClosedAir = 0.5, kBars = 0.66;
+constexpr double kRowAir = 0.8, kClosedAir = 0.5, kBars = 0.7;
 
 double heightOfWords(const QString& text, const QFont& font, double wide) {
     return QFontMetricsF(font).boundingRect(QRectF(0, 0, wide, 1e6), Qt::TextWordWrap, text).height();
+}
+
+/// What is no line of the calculation has no left side: its letters are one, so that it reads as an equation.
+Working asEquation(Working working) {
+    if (!working.subject && working.general)
+        working.subject = std::exchange(working.general, std::nullopt);
+    return working;
 }
 
 } // namespace
@@ -126,10 +134,10 @@ void VoteBoard::paintShares(QPainter& painter, std::size_t row, double y, RowSee
     const double wide = m_measures.margin + m_measures.textWidth() - left;
     const auto bar = [&](bool second, double top, double thick, const QColor& colour) {
         if (const auto share = ballot().share(second, row))
-            painter.fillRect(QRectF(left, top, std::max(1.0, wide * *share), thick), colour);
+            painter.fillRect(QRectF(left, top, wide * *share, thick), colour);
     };
-    bar(false, y + 0.05 * em, 0.14 * em, m_theme->quietInk);
-    bar(true, y + 0.26 * em, 0.3 * em, isRight(row) ? m_theme->sum : m_theme->ink);
+    bar(false, y + 0.12 * em, 0.14 * em, m_theme->quietInk);
+    bar(true, y + 0.33 * em, 0.3 * em, isRight(row) ? m_theme->sum : m_theme->ink);
     seen.bars = QRectF(left, y, wide, kBars * em);
     auto share = ballot().share(true, row);
     const bool isSecondsShare = share.has_value();
@@ -194,7 +202,7 @@ void VoteBoard::paintBoard(QPainter& painter, double bottom) {
 std::vector<std::vector<VoteBoard::Line>> VoteBoard::layoutsOf(const PollChoice& choice) {
     std::vector<std::vector<Line>> layouts(1);
     for (const ChangedLine& line : choice.lines) {
-        layouts[0].push_back({line.changed, false});
+        layouts[0].push_back({asEquation(line.changed), false});
         if (line.right)
             layouts[0].push_back({*line.right, true});
     }
@@ -212,10 +220,11 @@ std::vector<std::vector<VoteBoard::Line>> VoteBoard::layoutsOf(const PollChoice&
         return working;
     };
     const auto right = first.right ? std::optional(inSymbols(*first.right)) : std::nullopt;
-    add(first.changed, first.right);
-    add(first.changed, right);
-    add(inSymbols(first.changed), right);
-    add(inSymbols(first.changed), std::nullopt);
+    const Working changed = asEquation(first.changed);
+    add(changed, first.right);
+    add(changed, right);
+    add(inSymbols(changed), right);
+    add(inSymbols(changed), std::nullopt);
     layouts.emplace_back();
     return layouts;
 }

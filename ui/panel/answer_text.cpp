@@ -1,6 +1,5 @@
 #include "ui/panel/answer_text.h"
 
-#include "core/explain/caution.h"
 #include "core/sketch/shown.h"
 #include "ui/panel/check_text.h"
 #include "ui/panel/figure_rows.h"

@@ -1,7 +1,9 @@
 #include "ui/panel/copied_values.h"
 
 #include "core/explain/caution.h"
+#include "core/explain/legs.h"
 #include "core/explain/question.h"
+#include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
 #include "ui/panel/answer_text.h"
 #include "ui/panel/check_text.h"
@@ -88,6 +90,32 @@ QList<BareTable> angleTables(const Result& result) {
         }
     }
     return tables;
+}
+
+/// Legs under a load, counter-clockwise from it; none where there are none.
+QList<BareTable> legTables(const Result& result) {
+    const auto legs = legsOf(result.sketch, result.solved, result.chosen);
+    if (!legs) {
+        return {};
+    }
+    const Sketch& sketch = result.sketch;
+    const Things& things = result.things();
+    const auto unit = nameOf(sketch.angleUnit);
+    const auto angle = [&](double value) { return bare(onScreen(shownAngle(value, sketch))); };
+    BareTable table{{Copied::tr("leg that carries %1").arg(text(things.name(legs->load))),
+                     withUnit(Copied::tr("from horizontal"), unit),
+                     withUnit(Copied::tr("from vertical"), unit),
+                     withUnit(Copied::tr("to the next leg"), unit), Copied::tr("tension over load")},
+                    {}};
+    for (std::size_t i = 0; i < legs->legs.size(); ++i) {
+        const Leg& leg = legs->legs[i];
+        const bool isLast = i + 1 == legs->legs.size();
+        table.rows << QStringList{text(things.name(leg.vector)), angle(leg.fromHorizontal),
+                                  angle(leg.fromVertical),
+                                  isLast ? QString() : angle(leg.neighbours.back().angle),
+                                  bare(onScreen(significant(leg.overLoad, sketch.figures)))};
+    }
+    return {table};
 }
 
 QString asTabs(const BareTable& table) {
@@ -181,7 +209,7 @@ QList<BareTable> bareTables(const Result& result) {
     if (!shownSolution(result)) {
         return {};
     }
-    return QList<BareTable>{vectorTable(result)} + angleTables(result);
+    return QList<BareTable>{vectorTable(result)} + angleTables(result) + legTables(result);
 }
 
 QString valuesAsText(const Result& result, const ExplainOptions& options,

@@ -22,7 +22,7 @@ struct BareTable {
     QStringList heads;
     QList<QStringList> rows;
 };
-/// Vectors, then the angles of parallelogram and triangle; none without an answer.
+/// Vectors, then the angles of parallelogram and triangle, then legs; none without an answer.
 QList<BareTable> bareTables(const Result& result);
 
 /// Everything that the panel shows, as plain text: the question, the answers, the tables with tabs between

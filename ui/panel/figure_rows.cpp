@@ -209,9 +209,17 @@ QList<FigureRow> angleRows(const Result& result) {
         if (result.construction.triangle) {
             addTriangle(rows, *result.construction.triangle, result);
         }
-        if (const auto legs = legsOf(result.sketch, result.solved, result.chosen)) {
-            addLegs(rows, *legs, result);
-        }
+    }
+    return rows;
+}
+
+QList<FigureRow> legRows(const Result& result) {
+    QList<FigureRow> rows;
+    if (!shownSolution(result)) {
+        return rows;
+    }
+    if (const auto legs = legsOf(result.sketch, result.solved, result.chosen)) {
+        addLegs(rows, *legs, result);
     }
     return rows;
 }

@@ -32,5 +32,7 @@ FigureRow rowAt(const Result& result, const VectorPlace& place);
 
 /// Parallelogram and force triangle: a heading and rows each, where there is one.
 QList<FigureRow> angleRows(const Result& result);
+/// Legs under a load: a heading and rows, where there are any.
+QList<FigureRow> legRows(const Result& result);
 
 } // namespace tailpoint

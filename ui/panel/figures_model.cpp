@@ -76,7 +76,7 @@ int AnglesModel::rowCount(const QModelIndex& parent) const {
 }
 
 void AnglesModel::refresh() {
-    QList<FigureRow> rows = angleRows(m_document.result());
+    QList<FigureRow> rows = angleRows(m_document.result()) + legRows(m_document.result());
     if (rows.size() != m_shown.size()) {
         beginResetModel();
         m_shown = std::move(rows);

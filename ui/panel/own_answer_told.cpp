@@ -17,7 +17,9 @@ void OwnAnswerView::showMarks() {
     for (OwnAnswerRow* row : std::as_const(m_rows)) {
         QStringList words, right;
         if (const auto fault = m_answer.faults().find(row->of().name); fault != m_answer.faults().end()) {
-            row->setVerdict(tr("can't be read: see below"), {}, true);
+            row->setVerdict(isHalf(row->of().name) ? tr("one is missing: see below")
+                                                   : tr("can't be read: see below"),
+                            {}, true);
             continue;
         }
         for (const MarkedQuantity& quantity : marking ? marking->quantities : std::vector<MarkedQuantity>())
@@ -34,6 +36,12 @@ void OwnAnswerView::showMarks() {
     m_show->updateGeometry();
     showFindings();
     tell();
+}
+
+/// Of two answers one has its value.
+bool OwnAnswerView::isHalf(const std::string& name) const {
+    return m_answer.answersToGive() == 2 &&
+           m_answer.typed(name, 0).isEmpty() != m_answer.typed(name, 1).isEmpty();
 }
 
 QString OwnAnswerView::wordsFor(const PointableAngle& angle) const {

@@ -46,6 +46,7 @@ private:
     QString wordsOfVerdict(const MarkedQuantity& quantity) const;
     void tell();
     void showNote();
+    bool isHalf(const std::string& name) const;
     Prose withSymbols(const QString& fault) const;
     QString printed(const std::string& name) const; ///< a quantity's symbol
     void openMenu();

@@ -60,6 +60,27 @@ TEST(FadedSolutions, TheLastLinesAreBlankAndNothingTellsThem) {
     }
 }
 
+/// sin β / Q = sin γ / R stands before β in its step, and says which law it is.
+TEST(FadedSolutions, TheLawInLettersIsNotToldBesideABlankLine) {
+    const Worked worked = workedOf(raft());
+    const std::string whole = toText(worked), part = toText(faded(worked, 2).worked);
+    EXPECT_NE(whole.find("sin β / Q"), whole.npos) << whole;
+    EXPECT_EQ(part.find("sin β"), part.npos) << part;
+    EXPECT_NE(toText(faded(worked, 1).worked).find("sin β / Q"), part.npos) << "β stands";
+}
+
+/// Lami's form is a check after the answer: no line of it is asked for.
+TEST(FadedSolutions, WhatLooksBackHasNoLines) {
+    const Worked worked =
+        workedOf(balanced({force("P", 18, 45), force("Q", 34, 115), force("H", kToFind, kToFind)}));
+    bool hasLami = false;
+    for (const Step& step : worked.steps)
+        hasLami = hasLami || step.key == StepKey::lami;
+    ASSERT_TRUE(hasLami);
+    const auto places = calculatedLines(worked);
+    EXPECT_EQ(worked.steps[places.back().step].key, StepKey::direction);
+}
+
 TEST(FadedSolutions, AtTheEndOnlyTheLawIsAskedFor) {
     const FadedSolution law = faded(workedOf(raft()), 5);
     EXPECT_TRUE(law.onlyLaw);

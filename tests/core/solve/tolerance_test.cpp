@@ -235,6 +235,17 @@ TEST(Tolerance, OfTheSmallestSumWhereTheForceMayBeSlack) {
     expectArc(of(range, kSumIndex).direction, 80, 90, 1e-4);
 }
 
+// Two legs of 2.5 +- 0.1 kN at 35 degrees: W between 2 2.4 sin 35 and 2 2.6 sin 35.
+TEST(Tolerance, OfOneUnknownForTwoEquations) {
+    const Sketch made = balanced(
+        {loose(force("A", 2.5, 35), 0.1, 0), loose(force("B", 2.5, 145), 0.1, 0), force("W", kToFind, -90)});
+    ASSERT_EQ(solve(made).family, Family::oneUnknown);
+    const AnswerRange range = only(made);
+    const double sine = 2 * std::sin(35 * kDegree);
+    expectRange(of(range, 2).magnitude, 2.4 * sine, 2.6 * sine, 1e-9);
+    EXPECT_EQ(range.vectors.size(), 4u);
+}
+
 TEST(Tolerance, AnAnswerIsLostWhereALineWouldPush) {
     const std::vector<Force> forces{force("W", 12, -90), loose(force("A", kToFind, 50), 0, 2),
                                     loose(force("B", kToFind, 91), 0, 2)};

@@ -66,6 +66,7 @@ TEST_F(FormOfAnAnswer, OneAnswerAloneIsNotAllAndHalfOfOneIsSaid) {
     EXPECT_EQ(summary(), QStringLiteral("A value is still missing."));
     fill("10.4", "2.69", "130.1", "");
     EXPECT_FALSE(answer().marking());
+    EXPECT_EQ(verdict("theta_Q"), QStringLiteral("one is missing: see below"));
     EXPECT_TRUE(findings().startsWith(QString::fromUtf8("θ_Q: one answer has a value")))
         << findings().toStdString();
     fill("10.4 or 2.69", "", "130.1; 49.9", "");

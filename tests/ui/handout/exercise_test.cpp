@@ -170,24 +170,26 @@ Formula falseNumber() {
     return number;
 }
 
-/// A solution whose last lines, what is said beside them, and all that follows are other than they are.
+/// A solution whose last lines, what is said and written beside them, and all that follows are other than
+/// they are.
 Worked falsified(Worked worked, std::size_t lines) {
     const auto places = calculatedLines(worked);
     const std::size_t first = places.size() - lines;
-    for (std::size_t i = first; i < places.size(); ++i) {
-        Working& line = worked.steps[places[i].step].workings[places[i].working];
-        line = {line.subject, falseNumber(), falseNumber(), falseNumber(), falseNumber()};
-    }
     const Prose said = inProse("It comes to 4711 and no more.");
     for (std::size_t step = places[first].step; step < worked.steps.size(); ++step) {
         Step& one = worked.steps[step];
         one.title = "4711";
         one.reasoning = one.conclusion = one.notes = {said};
         one.table.reset();
-        const bool isAsked = std::any_of(places.begin(), places.end(),
-                                         [&](const WorkingPlace& place) { return place.step == step; });
-        if (!isAsked)
-            one.workings = {{falseNumber(), falseNumber(), {}, {}}};
+        const bool follows = first > 0 && places[first - 1].step == step; // a line that stands before it
+        const std::size_t from = follows ? places[first - 1].working + 1 : 0;
+        for (std::size_t i = from; i < one.workings.size(); ++i) {
+            Working& line = one.workings[i];
+            const bool isLine =
+                std::find(places.begin(), places.end(), WorkingPlace{step, i}) != places.end();
+            line = isLine ? Working{line.subject, falseNumber(), falseNumber(), falseNumber(), falseNumber()}
+                          : Working{{}, falseNumber(), falseNumber(), {}};
+        }
     }
     worked.answer = said;
     return worked;

@@ -107,6 +107,22 @@ TEST_F(Schemas, ProblemsKeepTheirs) {
                                  run({problems, QStringLiteral("--list"), QStringLiteral("--as=json")}).out});
     EXPECT_EQ(found.value(0).toStdString(), "");
     EXPECT_EQ(found.value(1).toStdString(), "");
+    const QString samples = QStringLiteral(TAILPOINT_SAMPLES "/");
+    const auto sheetOf = [&](const QStringList& order, const char* out) {
+        const QString folder = path(QLatin1String(out));
+        EXPECT_EQ(run(QStringList{problems} + order +
+                      QStringList{QStringLiteral("--as=json"), QStringLiteral("-o"), folder})
+                      .status,
+                  0);
+        return bytesOf(folder + QStringLiteral("/sheet.json"));
+    };
+    const QString kinds = QStringLiteral("--family=two-forces,two-answers,two-ropes");
+    for (const QString& fault :
+         faults("problems.schema.json",
+                {sheetOf({kinds, QStringLiteral("--count=6"), QStringLiteral("--faded")}, "faded"),
+                 sheetOf({kinds, QStringLiteral("--count=3"), QStringLiteral("--find-slip")}, "slips"),
+                 sheetOf({QStringLiteral("--from"), samples + QStringLiteral("survey-raft.json")}, "own")}))
+        EXPECT_EQ(fault.toStdString(), "");
     QList<QByteArray> sketches;
     for (const char* name : {"0001", "0002", "0003", "0004"})
         sketches << bytesOf(path(QStringLiteral("sheet/sketches/%1.json").arg(QLatin1String(name))));

@@ -1,0 +1,224 @@
+// Ranges against points of their boxes, drawn; 300 sketches of all families, tolerances up to 20 % and 15
+// degrees. A longer one, which climbs from the best points too, is tests/tolerant.
+#include "core/solve/tolerance.h"
+#include "core/solve/tolerance_uncertainty.h"
+#include "tests/support/tolerances.h"
+
+#include <gtest/gtest.h>
+
+namespace tailpoint::testing {
+namespace {
+
+using tolerance::AnswerRange;
+using tolerance::InputAt;
+using tolerance::Place;
+using tolerance::Range;
+using tolerance::rangesOf;
+using tolerance::VectorRange;
+
+constexpr std::uint64_t kCases = 300;
+constexpr int kPoints = 150;
+
+Sketch tolerantCase(std::uint64_t number) {
+    Dice dice(4'000'037 * number + 11);
+    return tolerantCase(dice, static_cast<Asked>(number % kAsked), 20, 15);
+}
+
+double scaleOf(const Sketch& sketch) {
+    double scale = sketch.sum.magnitude.value.value_or(0);
+    for (const Force& force : sketch.forces)
+        scale += force.magnitude.value.value_or(0);
+    return scale;
+}
+
+void expectWithin(const Range& range, double value, double room) {
+    if (range.least) {
+        EXPECT_GE(value, *range.least - room);
+    }
+    if (range.greatest) {
+        EXPECT_LE(value, *range.greatest + room);
+    }
+}
+
+void expectWithin(const VectorRange& range, const SolvedForce& found, double room) {
+    expectWithin(range.magnitude, found.magnitude, room);
+    expectWithin(range.x, found.vector.x(), room);
+    expectWithin(range.y, found.vector.y(), room);
+    if (range.direction.any || !found.direction)
+        return;
+    const double width = range.direction.to - range.direction.from;
+    const double off = *found.direction - (range.direction.from + range.direction.to) / 2;
+    EXPECT_LE(std::fabs(std::remainder(off, 360)), width / 2 + 1e-9);
+}
+
+TEST(TolerantCases, NoPointOfTheBoxLiesOutsideOfTheRange) {
+    long points = 0;
+    for (std::uint64_t number = 0; number < kCases; ++number) {
+        SCOPED_TRACE(number);
+        const Sketch sketch = tolerantCase(number);
+        ASSERT_FALSE(firstFault(sketch));
+        const Solved solved = solve(sketch);
+        const tolerance::Ranges ranges = rangesOf(sketch, solved);
+        ASSERT_EQ(ranges.size(), solved.solutions.size());
+        for (std::size_t answer = 0; answer < ranges.size(); ++answer) {
+            Trial trial(sketch, answer);
+            Dice dice(number);
+            for (int i = 0; i < kPoints; ++i) {
+                const std::optional<Solution> found = trial.at(drawn(trial.knobs(), dice));
+                if (!found) {
+                    EXPECT_FALSE(ranges[answer].everywhere);
+                    continue;
+                }
+                ++points;
+                for (const VectorRange& vector : ranges[answer].vectors)
+                    expectWithin(vector, solvedVector(*found, vector.index), 1e-12 * scaleOf(sketch));
+            }
+        }
+        if (HasFailure())
+            return;
+    }
+    EXPECT_GT(points, 30'000);
+}
+
+/// The point that a range names for one of its ends.
+std::vector<double> pointOf(const Trial& trial, const Place& place) {
+    std::vector<double> values = trial.nominal();
+    for (std::size_t i = 0; i < place.size(); ++i) {
+        const Knob& knob = trial.knobs()[i];
+        const double middle = (knob.least + knob.greatest) / 2;
+        const double turned =
+            knob.isDirection ? middle + std::remainder(place[i].value - middle, 360) : place[i].value;
+        values[i] = place[i].end == InputAt::End::between ? std::clamp(turned, knob.least, knob.greatest)
+                    : place[i].end == InputAt::End::least ? knob.least
+                                                          : knob.greatest;
+    }
+    return values;
+}
+
+struct Reached {
+    long ends = 0, marked = 0;
+};
+
+void expectReached(Trial& trial, const Range& range, int index, double (*of)(const SolvedForce&),
+                   Reached& reached) {
+    if (!range.least || !range.greatest)
+        return;
+    const double room = 1e-3 * (*range.greatest - *range.least) + 1e-9 * std::fabs(*range.greatest);
+    for (const auto& [place, end] :
+         {std::pair(&range.atLeast, *range.least), std::pair(&range.atGreatest, *range.greatest)}) {
+        reached.ends += 1;
+        if (range.marked) {
+            reached.marked += 1;
+            continue;
+        }
+        const std::optional<Solution> found = trial.at(pointOf(trial, *place));
+        ASSERT_TRUE(found);
+        EXPECT_NEAR(of(solvedVector(*found, index)), end, room);
+    }
+}
+
+// Where every point has the answer, the input's values that a range names for its ends give these: so it is
+// no wider than it must be.
+TEST(TolerantCases, WhereTheRangeEndsThereIsAPointOfTheBox) {
+    Reached reached;
+    for (std::uint64_t number = 0; number < kCases; ++number) {
+        SCOPED_TRACE(number);
+        Sketch sketch = tolerantCase(number);
+        sketch.reference = {};
+        const Solved solved = solve(sketch);
+        const tolerance::Ranges ranges = rangesOf(sketch, solved);
+        for (std::size_t answer = 0; answer < ranges.size(); ++answer) {
+            if (!ranges[answer].everywhere)
+                continue;
+            Trial trial(sketch, answer);
+            for (const VectorRange& vector : ranges[answer].vectors) {
+                if (!vector.magnitudeFound && !vector.directionFound)
+                    continue;
+                const int index = vector.index;
+                if (vector.magnitudeFound)
+                    expectReached(
+                        trial, vector.magnitude, index, [](const SolvedForce& f) { return f.magnitude; },
+                        reached);
+                expectReached(
+                    trial, vector.x, index, [](const SolvedForce& f) { return f.vector.x(); }, reached);
+                expectReached(
+                    trial, vector.y, index, [](const SolvedForce& f) { return f.vector.y(); }, reached);
+            }
+        }
+    }
+    EXPECT_GT(reached.ends, 2'000);
+    EXPECT_LT(reached.marked, reached.ends / 20);
+}
+
+void expectSound(const Range& range) {
+    if (range.least) {
+        EXPECT_TRUE(std::isfinite(*range.least));
+    }
+    if (range.greatest) {
+        EXPECT_TRUE(std::isfinite(*range.greatest));
+    }
+    if (range.least && range.greatest) {
+        EXPECT_LE(*range.least, *range.greatest);
+    }
+}
+
+// Anything that passes for a sketch, adversarial values and huge tolerances among them: 700 sketches.
+TEST(TolerantCases, NothingCrashesHangsOrIsNotANumber) {
+    for (std::uint64_t number = 0; number < 700; ++number) {
+        SCOPED_TRACE(number);
+        Dice dice(7'000'003 * number + 5);
+        const Kind kind = kindOf(number);
+        Sketch sketch = number % 4 == 0   ? resultantCase(dice, kind)
+                        : number % 4 == 1 ? linesCase(dice, kind)
+                        : number % 4 == 2 ? lineCircleCase(dice, kind)
+                                          : tolerantCase(dice, static_cast<Asked>(number % kAsked), 99, 400);
+        for (int i = kSumIndex; i < static_cast<int>(sketch.forces.size()) && number % 4 != 3; ++i) {
+            Force& force = vectorOf(sketch, i);
+            if (force.magnitude.value && *force.magnitude.value > 0 && dice.toss())
+                force.magnitude.tolerance = plusMinus(*force.magnitude.value * dice.power(-16, 1));
+            if (isGiven(force.direction) && dice.toss())
+                force.direction.tolerance = plusMinus(dice.power(-13, 3));
+        }
+        if (firstFault(sketch))
+            continue;
+        const Solved solved = solve(sketch);
+        const tolerance::Ranges ranges = rangesOf(sketch, solved, tolerance::Effort{60});
+        for (std::size_t answer = 0; answer < ranges.size(); ++answer) {
+            for (const VectorRange& vector : ranges[answer].vectors) {
+                expectSound(vector.magnitude);
+                expectSound(vector.x);
+                expectSound(vector.y);
+                EXPECT_TRUE(std::isfinite(vector.direction.from) && std::isfinite(vector.direction.to));
+                EXPECT_LE(vector.direction.from, vector.direction.to);
+            }
+            if (number % 10 == 0) {
+                for (const tolerance::TipRegion& region :
+                     tipRegions(sketch, solved, answer, tolerance::kWhileDragging))
+                    for (const tolerance::Outline& outline : region.outlines)
+                        for (const Eigen::Vector2d& point : outline)
+                            ASSERT_TRUE(point.allFinite());
+                tolerance::uncertaintyOf(sketch, solved, answer, ranges[answer],
+                                         {tolerance::Spread::normal, 2, 100});
+            }
+        }
+        if (HasFailure())
+            return;
+    }
+}
+
+TEST(TolerantCases, TheSameSketchGivesTheSameBits) {
+    for (std::uint64_t number = 0; number < 12; ++number) {
+        const Sketch sketch = tolerantCase(number);
+        const Solved solved = solve(sketch);
+        const tolerance::Ranges one = rangesOf(sketch, solved), two = rangesOf(sketch, solved);
+        for (std::size_t i = 0; i < one.size(); ++i)
+            for (std::size_t v = 0; v < one[i].vectors.size(); ++v) {
+                EXPECT_EQ(one[i].vectors[v].magnitude.least, two[i].vectors[v].magnitude.least);
+                EXPECT_EQ(one[i].vectors[v].x.greatest, two[i].vectors[v].x.greatest);
+                EXPECT_EQ(one[i].vectors[v].direction.from, two[i].vectors[v].direction.from);
+            }
+    }
+}
+
+} // namespace
+} // namespace tailpoint::testing
