@@ -1,4 +1,5 @@
 // The g of a sheet, chosen in its menu: it changes the weight of masses, in one step.
+#include "tests/ui/panel_support.h"
 #include "tests/ui/window_fixture.h"
 
 #include "ui/document/given_edits.h"
@@ -10,6 +11,10 @@ namespace {
 
 class SheetsGravity : public OpenWindow {
 protected:
+    void SetUp() override {
+        OpenWindow::SetUp();
+        window->document().replace(raft(), {});
+    }
     void weigh(const char* typed) {
         const Outcome outcome =
             typedInto(window->document().sketch(), 0, Entry::magnitude, QString::fromUtf8(typed));

@@ -70,7 +70,12 @@ QString magnitudeUnderstood(const QString& typed, const Magnitude& magnitude, co
         return Given::tr("%1 = %2 %3")
             .arg(inShort(typed), text(shortest(*magnitude.value)), text(symbolOf(sketch.forceUnit)));
     }
-    return magnitude.typed ? asStated(magnitude, sketch) : QString();
+    if (!magnitude.typed) {
+        return {};
+    }
+    return std::holds_alternative<MassUnit>(magnitude.typed->unit)
+               ? asStated(magnitude, sketch)
+               : Given::tr("%1 = %2").arg(inShort(typed), onScreen(shownWithTolerance(magnitude, sketch)));
 }
 
 /// In a unit of its own where that is not the sheet's.

@@ -16,8 +16,8 @@
 namespace tailpoint::test {
 namespace {
 
-// 0NGFZD: P = 185 N at 68 degrees, Q = 235 N at -11. By hand: phi = 79, gamma = 101 degrees,
-// R = sqrt(185^2 + 235^2 + 2*185*235*cos 79) = 325.64 N, its direction 22.895 degrees.
+// 0NGFZD: P = 185 N at 60 degrees, Q = 235 N at -19. By hand: phi = 79, gamma = 101 degrees,
+// R = sqrt(185^2 + 235^2 + 2*185*235*cos 79) = 325.64 N, its direction 14.895 degrees.
 const char* const kCode = "0NGFZD";
 
 class LinesInTheWindow : public OwnAnswerTest {
@@ -80,11 +80,11 @@ TEST_F(LinesInTheWindow, ALineIsFilledInAndTheProblemCountsAsAnExample) {
     EXPECT_FALSE(view().isVisible()) << "its own fields stand aside";
     EXPECT_EQ(lines().blankLines(), 1U);
     EXPECT_TRUE(list().plainText().contains(QStringLiteral("325.64"))) << list().plainText().toStdString();
-    EXPECT_FALSE(list().plainText().contains(QStringLiteral("22.9")));
+    EXPECT_FALSE(list().plainText().contains(QStringLiteral("14.9")));
     EXPECT_TRUE(list().plainText().contains(QStringLiteral("Line 5 of 5"))) << "a node for each";
     EXPECT_EQ(window->focusWidget(), principle());
     choose(Principle::turned);
-    enter(QStringLiteral("22.9"));
+    enter(QStringLiteral("14.9"));
     EXPECT_TRUE(lines().isDone());
     EXPECT_FALSE(answer().isOn()) << "the answer may be seen now";
     EXPECT_EQ(plainOf(window->panel(), "answer"), QStringLiteral("R = 326 N"));
@@ -98,21 +98,21 @@ TEST_F(LinesInTheWindow, ALineIsFilledInAndTheProblemCountsAsAnExample) {
 
 TEST_F(LinesInTheWindow, WhatIsNotRightIsToldAndTheLineIsShownOnDemand) {
     begin("practiceFillIn");
-    enter(QStringLiteral("22.9"));
+    enter(QStringLiteral("14.9"));
     EXPECT_EQ(said(), QStringLiteral("Choose on what the line rests."));
     choose(Principle::turned);
     enter(QStringLiteral("about"));
     EXPECT_FALSE(said().isEmpty());
     EXPECT_FALSE(lines().canShowLine()) << "nothing was entered yet";
     choose(Principle::cosines);
-    enter(QStringLiteral("22.9"));
+    enter(QStringLiteral("14.9"));
     EXPECT_TRUE(said().startsWith(QStringLiteral("The number is right"))) << said().toStdString();
     choose(Principle::turned);
-    enter(QStringLiteral("-22.9")); // counted in the other turning sense
+    enter(QStringLiteral("-14.9")); // counted in the other turning sense
     EXPECT_TRUE(said().startsWith(QStringLiteral("It rests on that"))) << said().toStdString();
     EXPECT_TRUE(spoken().contains(told())) << "what the slip did is read out too";
     EXPECT_FALSE(told().isEmpty());
-    EXPECT_FALSE(everything().contains(QStringLiteral("22.895"))) << "not told yet";
+    EXPECT_FALSE(everything().contains(QStringLiteral("14.895"))) << "not told yet";
     QTest::mouseClick(child<QPushButton>(exerciseView(), "exerciseShow"), Qt::LeftButton);
     EXPECT_TRUE(lines().isDone());
     trigger("practiceFill");
@@ -152,7 +152,7 @@ TEST_F(LinesInTheWindow, TheSlipInALineIsNamedAndInTheEndOnlyTheLawIsAskedFor) {
     EXPECT_TRUE(answer().isOn()) << "the question goes on";
     EXPECT_FALSE(everything().contains(QStringLiteral("325.6")));
     type("R", "326");
-    type("theta_R", "22.9");
+    type("theta_R", "14.9");
     mark();
     EXPECT_TRUE(summary().contains(QStringLiteral("right"), Qt::CaseInsensitive));
     EXPECT_TRUE(went().contains(QStringLiteral("5 questions: 5 as an example."))) << went().toStdString();

@@ -13,8 +13,8 @@
 
 namespace tailpoint::test {
 
-// 0NGFZD: P = 185 N at 68 degrees, Q = 235 N at -11. By hand R = sqrt(185^2 + 235^2 + 2*185*235*cos 79)
-// = 325.64 N at 22.895 degrees; with the supplement's cosine 269.92 N, the magnitudes added 420 N.
+// 0NGFZD: P = 185 N at 60 degrees, Q = 235 N at -19. By hand R = sqrt(185^2 + 235^2 + 2*185*235*cos 79)
+// = 325.64 N at 14.895 degrees; with the supplement's cosine 269.92 N, the magnitudes added 420 N.
 inline const char* const kCode = "0NGFZD";
 
 class PracticeWindow : public OwnAnswerTest {

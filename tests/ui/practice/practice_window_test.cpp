@@ -162,7 +162,7 @@ TEST_F(PracticeWindow, AHintWaitsForAnEntryAndTheLastOneMakesAnExampleOfTheQuest
     EXPECT_EQ(hints(), letters);
     mark(); // incomplete, and an entry
     trigger("practiceHint");
-    EXPECT_TRUE(hints().contains(QStringLiteral("68.0")));
+    EXPECT_TRUE(hints().contains(QStringLiteral("60.0")));
     auto* action = child<QAction>(*window, "practiceHint");
     int opened = 3;
     for (; action->isEnabled() && opened < 60; ++opened) {
@@ -171,7 +171,7 @@ TEST_F(PracticeWindow, AHintWaitsForAnEntryAndTheLastOneMakesAnExampleOfTheQuest
     }
     EXPECT_LT(opened, 60);
     EXPECT_EQ(said(), QStringLiteral("This question counts as an example now."));
-    give("325.6", "22.9");
+    give("325.6", "14.9");
     EXPECT_TRUE(summary().contains(QStringLiteral("right"), Qt::CaseInsensitive)) << summary().toStdString();
     EXPECT_TRUE(summaryWords().contains(QStringLiteral("One question: 1 as an example.")))
         << summaryWords().toStdString();
@@ -186,7 +186,7 @@ TEST_F(PracticeWindow, ASlipIsRecordedAndTheNextQuestionIsAimedAtIt) {
     EXPECT_TRUE(went.contains(QStringLiteral("One question: 1 not right at once."))) << went.toStdString();
     EXPECT_TRUE(went.contains(QStringLiteral("Slips that are left:\n  supplement in cosines")))
         << went.toStdString();
-    give("326", "22.9"); // put right: the first answer counts
+    give("326", "14.9"); // put right: the first answer counts
     EXPECT_TRUE(summaryWords().contains(QStringLiteral("One question: 1 not right at once.")));
     trigger("practiceNext");
     EXPECT_EQ(id().family, "two-forces");
@@ -272,7 +272,7 @@ TEST_F(PracticeWindow, WhoSeesTheAnswerFirstHasAnExample) {
     ASSERT_FALSE(answer().isOn());
     EXPECT_FALSE(child<QAction>(*window, "practiceHint")->isEnabled()) << "nothing is looked for";
     trigger("ownAnswer");
-    give("326", "22.9");
+    give("326", "14.9");
     EXPECT_TRUE(summaryWords().contains(QStringLiteral("1 as an example"))) << summaryWords().toStdString();
 }
 
@@ -320,7 +320,7 @@ TEST_F(PracticeWindow, OtherNumbersOfAnySketchAndWhereThereAreNoneItIsSaid) {
 
 TEST_F(PracticeWindow, TheRecordIsKeptOnlyOnDemandAndForgottenOnDemand) {
     begin();
-    give("326", "22.9");
+    give("326", "14.9");
     EXPECT_FALSE(QFile::exists(practiceFile()));
     auto& dialog = ask<PracticeSummary>("practiceSummary");
     auto* keep = child<QCheckBox>(dialog, "keepRecord");
@@ -332,7 +332,7 @@ TEST_F(PracticeWindow, TheRecordIsKeptOnlyOnDemandAndForgottenOnDemand) {
     dialog.reject();
     open();
     begin();
-    give("420", "22.9");
+    give("420", "14.9");
     EXPECT_EQ(bytesOf(practiceFile()).count("\"sitting\": 2"), 1) << bytesOf(practiceFile()).toStdString();
     auto& again = ask<PracticeSummary>("practiceSummary");
     QTimer::singleShot(0, window.get(), [&] {

@@ -21,7 +21,7 @@ TEST_F(QuestionInWords, AProblemThatIsOpenedIsAQuestionAndWhatIsOpenedAfterItIsN
     EXPECT_TRUE(statement().contains(QStringLiteral("185 N")));
     EXPECT_TRUE(said().contains(QStringLiteral("F7"))) << "how its answer is seen: " << said().toStdString();
     EXPECT_FALSE(everything().contains(QStringLiteral("325.6")));
-    give("326", "22.9");
+    give("326", "14.9");
     EXPECT_TRUE(summaryWords().contains(QStringLiteral("1 right at once"))) << summaryWords().toStdString();
     ASSERT_TRUE(window->openPath(raft));
     EXPECT_FALSE(answer().isOn());
