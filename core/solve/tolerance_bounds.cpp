@@ -273,10 +273,12 @@ Search::Looseness Search::loosenessOf(Goal goal, const Cell& cell) const {
         add(cell.second, kSecond);
     }
     // Of two circles the first's magnitude is given: what counts is not how far it may go, but whether it can
-    // be what it is, and that the second's hollow side can make seem so from any direction.
+    // be what it is, and that the second's hollow side can make seem so from any direction. It seldom does:
+    // it need not be small beyond what is asked of a range.
     if (piece.rule == Rule::circles) {
+        constexpr double kSeldom = 1e-3;
         const double width = std::min(cell.second.width() / 2, kTurn / 4);
-        const double gap = width < kThinnest ? 0 : cell.second.least * (1 - std::cos(width));
+        const double gap = width < kThinnest ? 0 : kSeldom * cell.second.least * (1 - std::cos(width));
         loose.total += gap;
         if (gap > loose.most) {
             loose.most = gap;

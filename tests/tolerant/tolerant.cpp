@@ -204,8 +204,8 @@ void print(const char* name, const Count& count) {
         "%-24s ranges %7ld marked %6ld (%.2f %%) unbounded %5ld any %5ld narrow %ld wide %ld partly %ld "
         "wrongly everywhere %ld\n",
         name, count.ranges, count.marked,
-        100.0 * static_cast<double>(count.marked) / std::max(1L, count.ranges), count.unbounded, count.any,
-        count.narrow, count.wide, count.partly, count.wrongPart);
+        100.0 * static_cast<double>(count.marked) / static_cast<double>(std::max(1L, count.ranges)),
+        count.unbounded, count.any, count.narrow, count.wide, count.partly, count.wrongPart);
 }
 
 } // namespace
