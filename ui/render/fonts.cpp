@@ -8,6 +8,7 @@
 #include <QPaintEngine>
 #include <QRawFont>
 #include <QTextLayout>
+#include <algorithm>
 #include <cmath>
 #include <memory>
 #include <utility>
@@ -136,7 +137,11 @@ ShapedWord shaped(const QFont& font, const QString& word) {
         line.setPosition({0, -line.ascent()});
     }
     layout.endLayout();
-    return {layout.glyphRuns(), advanceOf(font, word)};
+    QList<QGlyphRun> runs = layout.glyphRuns(); // Qt has them in the order of a hash of addresses
+    std::stable_sort(runs.begin(), runs.end(), [](const QGlyphRun& a, const QGlyphRun& b) {
+        return a.boundingRect().left() < b.boundingRect().left();
+    });
+    return {std::move(runs), advanceOf(font, word)};
 }
 
 /// Of one thread.
