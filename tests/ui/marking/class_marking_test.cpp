@@ -292,7 +292,7 @@ TEST_F(MarkingAClass, HasTheSameWordsForVerdictsInThePageAsInTheTable) {
 TEST_F(MarkingAClass, NamesANegativeNumberWithItsSign) {
     // by hand: the magnitudes of -437 N is 437 N, and so it was not typed
     const std::string page = studentHtml(sketch, rowsOf("who,R,theta_R\ns1,-335,\n").at(0));
-    EXPECT_NE(page.find("a magnitude is never negative"), std::string::npos) << page;
+    EXPECT_NE(page.find("A magnitude is never negative"), std::string::npos) << page;
 }
 
 TEST_F(MarkingAClass, NamesNobodyBesideASlipUnlessAsked) {
