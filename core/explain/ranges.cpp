@@ -7,7 +7,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdlib>
 
 namespace tailpoint {
 
@@ -31,14 +30,22 @@ bool isInward(double shown, double value, Toward end) {
     return end == Toward::least ? shown > value + noise : shown < value - noise;
 }
 
+double outward(double value, int figures, Toward end) {
+    const double rounded = roundedToFigures(value, figures);
+    if (!isInward(rounded, value, end))
+        return rounded;
+    const double place = std::pow(10.0, std::floor(std::log10(std::abs(value))) + 1 - figures);
+    return roundedToFigures(end == Toward::least ? rounded - place : rounded + place, figures);
+}
+
 std::string forceOutward(double value, const Sketch& sketch, Toward end) {
-    const std::string nearest = shownForce(value, sketch);
-    const double rounded = std::strtod(nearest.c_str(), nullptr);
-    if (value == 0 || !isInward(rounded, value, end))
-        return nearest;
-    const int lead = static_cast<int>(std::floor(std::log10(std::abs(value))));
-    const double place = std::pow(10.0, lead + 1 - figuresOf(value, sketch));
-    return shownForce(end == Toward::least ? rounded - place : rounded + place, sketch);
+    if (value == 0)
+        return shownForce(value, sketch);
+    if (sketch.moreAfterOne) // the end that is shown decides
+        if (const double finer = outward(value, sketch.figures + 1, end);
+            figuresOf(finer, sketch) > sketch.figures)
+            return shownForce(finer, sketch);
+    return shownForce(outward(value, sketch.figures, end), sketch);
 }
 
 std::string angleOutward(double value, const Sketch& sketch, Toward end) {
@@ -130,7 +137,7 @@ Prose rangeTold(const DirectionRange& range, const Sketch& sketch, const Voice& 
 Prose betweenTold(const Range& range, const Sketch& sketch, const Voice& voice) {
     const auto ends = endsOf(range);
     if (!ends && range.least)
-        return marked(voice.say(SENTENCE("solution", "at least {least}, unbounded above"), "least",
+        return marked(voice.say(SENTENCE("solution", "at least {least} without an upper bound"), "least",
                                 forceEnd(*range.least, sketch, Toward::least)),
                       range.marked, voice);
     if (!ends || ends->areOne())

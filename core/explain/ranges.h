@@ -15,7 +15,7 @@ Prose rangeTold(const tolerance::Range& range, const Sketch& sketch, const Voice
 /// "−5.1° to −2.2°", "170.0° to 190.0°", "any direction".
 Prose rangeTold(const tolerance::DirectionRange& range, const Sketch& sketch, const Voice& voice = Voice());
 
-/// The same within a sentence: "between 508 N and 532 N", "at least 98.2 N, without an upper bound".
+/// The same within a sentence: "between 508 N and 532 N", "at least 98.2 N without an upper bound".
 Prose betweenTold(const tolerance::Range& range, const Sketch& sketch, const Voice& voice = Voice());
 Prose betweenTold(const tolerance::DirectionRange& range, const Sketch& sketch, const Voice& voice = Voice());
 

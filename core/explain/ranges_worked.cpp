@@ -37,6 +37,7 @@ public:
                            explaining::listed(m_voice, std::move(items)));
     }
 
+    /// Where the found magnitudes have theirs; of a direction only where it is found alone.
     std::vector<Prose> extremes(const AnswerRange& range, std::size_t answer) const {
         std::vector<Prose> told;
         for (const VectorRange& vector : range.vectors) {
@@ -47,7 +48,8 @@ public:
                     "quantity", this->size(vector, answer), "least", place(size.atLeast), "greatest",
                     place(size.atGreatest)));
             const auto& way = vector.direction;
-            if (vector.directionFound && !way.any && isTold(way.atFrom) && isTold(way.atTo))
+            if (vector.directionFound && !vector.magnitudeFound && !way.any && isTold(way.atFrom) &&
+                isTold(way.atTo))
                 told.push_back(m_voice.say(
                     SENTENCE("solution",
                              "{quantity} begins its range with {least} and ends it with {greatest}."),

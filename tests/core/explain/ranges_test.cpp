@@ -57,6 +57,7 @@ TEST(RangesTold, AnEndThatTheDigitsWouldHideIsNeverInside) {
     more.moreAfterOne = true;
     EXPECT_EQ(told(1.99961, 2.004, more), "1.999 to 2.01 N");
     EXPECT_EQ(told(1.0004, 1.9991, more), "1.000 to 2.00 N");
+    EXPECT_EQ(told(9.991, 9.997, more), "9.99 to 10.00 N");
 }
 
 TEST(RangesTold, SayWhatHasNoBound) {
@@ -97,11 +98,11 @@ void expectTold(const std::string& text, const std::string& part) {
 TEST(RangesTold, StandRightBehindTheAnswer) {
     const Told raft = solved(sketch({loose(force("P", 340, 25), 5, 2), force("Q", 275, -40)}));
     const std::string ranges =
-        "Within the given tolerances R is between 509 N and 530 N and theta_R is between -5.1° and -2.2°.";
+        "Within the given tolerances R is between 509 N and 530 N and θ_R is between -5.1° and -2.2°.";
     expectTold(raft.answer, ranges);
     expectTold(raft.step, ranges);
-    expectTold(raft.step, "R is least with P at 335 N and theta_P at 27.0°, greatest with P at 345 N and "
-                          "theta_P at 23.0°.");
+    expectTold(raft.step, "R is least with P at 335 N and θ_P at 27.0°, greatest with P at 345 N and "
+                          "θ_P at 23.0°.");
 }
 
 // 404.371 to 463.947 N and 235.749 to 281.363 N: own dense grid, as above.
@@ -121,7 +122,7 @@ TEST(RangesTold, EachOfTwoAnswersHasItsOwn) {
 TEST(RangesTold, SayThatAPartHasNoAnswer) {
     const Told flat = solved(balanced({force("W", 12, -90), loose(force("A", kToFind, 1.5), 0, 2),
                                        loose(force("B", kToFind, 178.5), 0, 2)}));
-    expectTold(flat.answer, "A is at least 98.2 N, unbounded above");
+    expectTold(flat.answer, "A is at least 98.2 N without an upper bound");
     expectTold(flat.step, "A part of the tolerances has no such answer");
 }
 
