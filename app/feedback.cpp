@@ -7,8 +7,8 @@
 
 namespace tailpoint {
 
-QString Feedback::prepare(const QString& folder, const People& people, const QStringList& otherOutputs,
-                          const QList<Input>& inputs) {
+QString FeedbackPages::prepare(const QString& folder, const People& people, const QStringList& otherOutputs,
+                               const QList<Input>& inputs) {
     if (folder.isNull())
         return {};
     m_folder = folder;
@@ -27,7 +27,7 @@ QString Feedback::prepare(const QString& folder, const People& people, const QSt
     return {};
 }
 
-int Feedback::write(const std::string& page) {
+int FeedbackPages::write(const std::string& page) {
     return writeMarking(m_paths[m_next++], QByteArray::fromStdString(page));
 }
 

@@ -9,7 +9,7 @@
 
 namespace tailpoint {
 
-class Feedback {
+class FeedbackPages {
 public:
     /// Who stands in a row, and its line; in the rows' order.
     using People = std::vector<std::pair<std::string, std::size_t>>;

@@ -60,7 +60,7 @@ struct Target {
     Sink sink;
 };
 
-int writeClass(ClassMarking& marking, std::vector<Target>& targets, Feedback& feedback,
+int writeClass(ClassMarking& marking, std::vector<Target>& targets, FeedbackPages& feedback,
                const MarkedQuestion& question, const QString& table) {
     int status = kDone;
     const auto give = [&](auto piece) {
@@ -86,9 +86,9 @@ int writeClass(ClassMarking& marking, std::vector<Target>& targets, Feedback& fe
     return status;
 }
 
-Feedback::People peopleIn(std::string_view table, const Marker& marker) {
+FeedbackPages::People peopleIn(std::string_view table, const Marker& marker) {
     auto opened = ClassMarking::open(table, marker);
-    Feedback::People people;
+    FeedbackPages::People people;
     while (const auto row = std::get<ClassMarking>(opened).nextUnmarked()) // it was opened before
         people.emplace_back(row->who, row->line);
     return people;
@@ -154,7 +154,7 @@ int markClass(const Arguments& arguments, const MarkedQuestion& question) {
                               {table, QStringLiteral("the class's table")}};
     if (const QString fault = faultOfOutputs(outputs, inputs); !fault.isEmpty())
         return complain(fault);
-    Feedback feedback;
+    FeedbackPages feedback;
     if (const QString fault = feedback.prepare(arguments.value(QStringLiteral("--feedback")),
                                                peopleIn(text, question.marker), outputs, inputs);
         !fault.isEmpty())

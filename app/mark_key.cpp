@@ -60,7 +60,7 @@ std::string unknownColumn(const QByteArray& text, SheetKey& key, const std::vect
 }
 
 /// All rows, each told where it can't be read. The exit status.
-int markAll(KeyMarking& marking, std::vector<Written>& all, Feedback& feedback, const QString& table) {
+int markAll(KeyMarking& marking, std::vector<Written>& all, FeedbackPages& feedback, const QString& table) {
     int status = kDone;
     for (Written& one : all)
         one.bytes += one.output->begin();
@@ -82,9 +82,9 @@ int markAll(KeyMarking& marking, std::vector<Written>& all, Feedback& feedback, 
     return status;
 }
 
-Feedback::People peopleIn(std::string_view table) {
+FeedbackPages::People peopleIn(std::string_view table) {
     CsvReader reader(table);
-    Feedback::People people;
+    FeedbackPages::People people;
     reader.next(); // the heads
     while (const auto row = reader.next())
         people.emplace_back(row->cells.empty()
@@ -146,7 +146,7 @@ int markByKey(const Arguments& arguments) {
     const QList<Input> inputs = inputsOf(arguments.value(QStringLiteral("--key")), table);
     if (const QString fault = faultOfOutputs(outputs, inputs); !fault.isEmpty())
         return complain(fault);
-    Feedback feedback;
+    FeedbackPages feedback;
     if (const QString fault = feedback.prepare(
             arguments.value(QStringLiteral("--feedback")),
             peopleIn({text.constData(), static_cast<std::size_t>(text.size())}), outputs, inputs);

@@ -15,12 +15,12 @@ struct Sizes {
     std::array<int, kLevels> halves{}; ///< the step, by level, in halves of the unit
 };
 
-/// Of the things that scenes are about: in tens, fives and ones; kilonewtons and kips in ones and halves.
+/// Of the things that scenes are about: in tens, fives and ones; kilonewtons in ones and halves.
 /// None has more than three figures: what a figure shows is what the statement says.
 inline constexpr Sizes kTowing{ForceUnit::N, 120, 480, {20, 10, 2}},
     kCords{ForceUnit::N, 40, 240, {20, 10, 2}}, kTraces{ForceUnit::N, 80, 360, {20, 10, 2}},
     kBows{ForceUnit::N, 90, 270, {20, 10, 2}}, kWeights{ForceUnit::N, 60, 400, {20, 10, 2}},
-    kSigns{ForceUnit::lbf, 20, 120, {20, 10, 2}}, kTugs{ForceUnit::kip, 12, 60, {4, 2, 1}},
+    kSigns{ForceUnit::lbf, 20, 120, {20, 10, 2}}, kTugs{ForceUnit::kN, 20, 95, {2, 1, 1}},
     kCapstan{ForceUnit::kgf, 30, 150, {20, 10, 2}}, kBars{ForceUnit::kN, 6, 48, {2, 1, 1}},
     kWires{ForceUnit::kN, 2, 18, {2, 1, 1}};
 

@@ -172,7 +172,8 @@ std::uint32_t problemNumber(std::uint32_t seed, std::size_t index) {
 }
 
 std::vector<Problem> problemSet(std::span<const std::string> families, int level, std::size_t count,
-                                std::uint32_t seed, std::size_t perSheet, const Spread& spread) {
+                                std::uint32_t seed, std::size_t perSheet, const Spread& spread,
+                                const std::function<bool()>& isCancelled) {
     if (families.empty())
         return {};
     std::vector<std::optional<Problem>> made(count);
@@ -193,6 +194,8 @@ std::vector<Problem> problemSet(std::span<const std::string> families, int level
         for (std::uint32_t again = 1; made[index] && seen.contains(givenText(made[index]->sketch)); ++again) {
             if (again > kMostAgain)
                 return all;
+            if (isCancelled && isCancelled())
+                return {};
             make(index, again);
         }
         if (!made[index])

@@ -22,7 +22,7 @@ namespace tailpoint {
 
 /// Of the generator: a problem's numbers are the same for the same version. Which numbers are drawn hangs on
 /// what the slips give too, for those are to be told apart: whoever moves one of those raises kSlipVersion,
-/// whoever changes what is drawn or how it is worded kDrawVersion. Tests tell when.
+/// whoever changes what is drawn or how it is worded kDrawVersion.
 inline constexpr int kDrawVersion = 1, kSlipVersion = 0, kPracticeVersion = kDrawVersion + kSlipVersion;
 inline constexpr int kLevels = 3;
 inline constexpr std::uint32_t kProblemNumbers = 1U << 18U;
@@ -69,9 +69,11 @@ using Spread = std::function<void(std::size_t count, const std::function<void(st
 /// Problems of these families in turn, no two with the same given values in the same places: `count` of them,
 /// or fewer where there are no more. The same arguments give the same problems, and more begin with the same.
 /// `perSheet`: the families begin anew after so many (a sheet for each of a class); 0: never. `spread`: who
-/// does the work; empty: one after the other. Empty where a family or the level doesn't exist.
+/// does the work; empty: one after the other. Empty where a family or the level doesn't exist, and where
+/// `isCancelled` says so: to look for different ones takes long where there are hardly more.
 std::vector<Problem> problemSet(std::span<const std::string> families, int level, std::size_t count,
-                                std::uint32_t seed, std::size_t perSheet = 0, const Spread& spread = {});
+                                std::uint32_t seed, std::size_t perSheet = 0, const Spread& spread = {},
+                                const std::function<bool()>& isCancelled = {});
 
 /// The number of a seed's problem; `index` counts from 0.
 std::uint32_t problemNumber(std::uint32_t seed, std::size_t index);

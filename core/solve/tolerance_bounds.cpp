@@ -268,8 +268,22 @@ Search::Looseness Search::loosenessOf(Goal goal, const Cell& cell) const {
     for (std::size_t i = 0; i < known_[cell.known].size(); ++i) {
         add(known_[cell.known][i], static_cast<int>(i));
     }
-    if (pieces_[cell.piece].hasSecond) {
+    const Piece& piece = pieces_[cell.piece];
+    if (piece.hasSecond) {
         add(cell.second, kSecond);
+    }
+    // Of two circles the first's magnitude is given: what counts is not how far it may go, but whether it can
+    // be what it is, and that the second's hollow side can make seem so from any direction. It seldom does:
+    // it need not be small beyond what is asked of a range.
+    if (piece.rule == Rule::circles) {
+        constexpr double kSeldom = 1e-3;
+        const double width = std::min(cell.second.width() / 2, kTurn / 4);
+        const double gap = width < kThinnest ? 0 : kSeldom * cell.second.least * (1 - std::cos(width));
+        loose.total += gap;
+        if (gap > loose.most) {
+            loose.most = gap;
+            loose.which = kSecond;
+        }
     }
     return loose;
 }

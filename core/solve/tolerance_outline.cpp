@@ -4,8 +4,10 @@
 #include "core/solve/tolerance_search.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <functional>
+#include <map>
 #include <numbers>
 
 namespace tailpoint::tolerance {
@@ -105,7 +107,7 @@ Station Tracer::onCircle(double magnitude) {
 std::vector<Station> Tracer::stations(double from, double to, const Probe& probe, bool onRays) {
     std::vector<Station> made{probe(from)};
     if (to > from) {
-        const int first = onRays ? 8 : 2;
+        const int first = onRays ? 16 : 6;
         for (int i = 1; i <= first; ++i) {
             made.push_back(probe(from + (to - from) * i / first));
         }
@@ -221,6 +223,21 @@ TipRegion Tracer::region() {
     return region_;
 }
 
+// By the side to which the vector points: in its sense or against it, to one side of its line or the other.
+std::vector<std::vector<Piece>> sorted(const std::vector<Piece>& pieces, std::size_t which) {
+    std::map<std::array<int, 3>, std::vector<Piece>> sides;
+    for (const Piece& piece : pieces) {
+        const bool other = piece.unknown[1 - which].flipped;
+        const int side = piece.rule == Rule::foot ? (piece.root == 0) == other : 0;
+        sides[{static_cast<int>(piece.rule), piece.unknown[which].flipped, side}].push_back(piece);
+    }
+    std::vector<std::vector<Piece>> all;
+    for (auto& [key, alike] : sides) {
+        all.push_back(std::move(alike));
+    }
+    return all;
+}
+
 } // namespace
 
 std::vector<TipRegion> tipRegions(const Sketch& sketch, const Solved& solved, std::size_t answer,
@@ -237,13 +254,7 @@ std::vector<TipRegion> tipRegions(const Sketch& sketch, const Solved& solved, st
         }
         TipRegion region;
         region.index = problem.box.vectors[pieces.front().unknown[which].vector].index;
-        for (const bool flipped : {false, true}) {
-            std::vector<Piece> alike;
-            std::copy_if(pieces.begin(), pieces.end(), std::back_inserter(alike),
-                         [&](const Piece& piece) { return piece.unknown[which].flipped == flipped; });
-            if (alike.empty()) {
-                continue;
-            }
+        for (const std::vector<Piece>& alike : sorted(pieces, which)) {
             const TipRegion part = Tracer(problem, alike, which, effort).region();
             region.outlines.insert(region.outlines.end(), part.outlines.begin(), part.outlines.end());
             region.open = region.open || part.open;

@@ -48,7 +48,7 @@ struct Searcher {
     Dice dice;
     std::vector<std::vector<double>> points;
     std::vector<Solution> solutions;
-    bool isLost = false;
+    bool isLost = false, isPartly = false;
     int rounds;
 
     Searcher(const Sketch& sketch, std::size_t answer, std::uint64_t seed, int draws, int climb)
@@ -123,7 +123,7 @@ void judge(const Judge& judge, Searcher& search, Swapped& swapped, const Range& 
         return;
     }
     const double excess = (*range.greatest - *range.least) - (high - low);
-    if (!range.marked && !search.isLost && excess > 1.001e-3 * (high - low) + 1e-11 * scale) {
+    if (!range.marked && !search.isPartly && excess > 1.001e-3 * (high - low) + 1e-11 * scale) {
         judge.say("WIDE", index, name, low, *range.least, high - low);
         judge.say("WIDE", index, name, high, *range.greatest, high - low);
         judge.add(&Count::wide);
@@ -155,7 +155,7 @@ void judgeDirection(const Judge& judge, Searcher& search, Swapped& swapped, cons
         judge.say("NARROW", index, "direction", high - least, width, low - least);
         judge.add(&Count::narrow);
     }
-    if (!range.marked && !search.isLost && width - (high - low) > 1.001e-3 * (high - low) + 1e-9) {
+    if (!range.marked && !search.isPartly && width - (high - low) > 1.001e-3 * (high - low) + 1e-9) {
         judge.say("WIDE", index, "direction", low - least, high - greatest, width);
         judge.add(&Count::wide);
     }
@@ -164,6 +164,7 @@ void judgeDirection(const Judge& judge, Searcher& search, Swapped& swapped, cons
 void judgeAnswer(const Judge& judgeOf, const Sketch& sketch, std::size_t answer, const AnswerRange& range,
                  int draws, int climb) {
     Searcher search(sketch, answer, judgeOf.number + 7, draws, climb);
+    search.isPartly = !range.everywhere;
     double scale = 0;
     for (const Force& each : sketch.forces) {
         scale += each.magnitude.value.value_or(0);
@@ -203,8 +204,8 @@ void print(const char* name, const Count& count) {
         "%-24s ranges %7ld marked %6ld (%.2f %%) unbounded %5ld any %5ld narrow %ld wide %ld partly %ld "
         "wrongly everywhere %ld\n",
         name, count.ranges, count.marked,
-        100.0 * static_cast<double>(count.marked) / std::max(1L, count.ranges), count.unbounded, count.any,
-        count.narrow, count.wide, count.partly, count.wrongPart);
+        100.0 * static_cast<double>(count.marked) / static_cast<double>(std::max(1L, count.ranges)),
+        count.unbounded, count.any, count.narrow, count.wide, count.partly, count.wrongPart);
 }
 
 } // namespace

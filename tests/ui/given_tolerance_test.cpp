@@ -129,6 +129,9 @@ TEST_F(GivenTolerance, ALimitIsShownAgainAndTakenOff) {
     document.replace(limited, {});
     settle();
     EXPECT_EQ(boundWords(limited, 1), QString::fromUtf8("at most 300 N, within 10.0° of \u221245.0°"));
+    EXPECT_EQ(shown(1, GivenModel::Note), QString::fromUtf8("≤ 300 N"));
+    EXPECT_EQ(table->model()->index(1, GivenModel::Note).data(Qt::ToolTipRole).toString(),
+              boundWords(limited, 1));
     BoundDialog& dialog = bounds(1);
     EXPECT_EQ(child<QLineEdit>(dialog, "boundLimit")->text(), QStringLiteral("300 N"));
     EXPECT_EQ(child<QLineEdit>(dialog, "boundAxis")->text(), QStringLiteral("-45"));

@@ -94,10 +94,21 @@ QStringList GivenModel::notesOf(int vector) const {
     if (force.lineOfActionOnly) {
         notes += tr("either sense");
     }
-    if (const QString bounds = boundWords(sketch, vector); !bounds.isEmpty()) {
-        notes += bounds;
+    if (force.limit) { // short, so that its unit is never cut off
+        notes += tr("\u2264 %1").arg(onScreen(shownAsTyped(*force.limit)));
+    } else if (force.permitted) {
+        notes += boundWords(sketch, vector);
     }
     return notes;
+}
+
+/// For the tooltip: the permitted directions beside a limit too.
+QString GivenModel::noteInFull(int vector) const {
+    QStringList notes = notesOf(vector);
+    if (vectorOf(m_document.sketch(), vector).limit) {
+        notes.last() = boundWords(m_document.sketch(), vector);
+    }
+    return notes.join(QStringLiteral(", "));
 }
 
 /// The cell has room for one: the tooltip has them all.
@@ -213,7 +224,7 @@ QVariant GivenModel::data(const QModelIndex& index, int role) const {
         return accessible(index);
     case Qt::ToolTipRole:
         if (!cell) {
-            return notesOf(vector).join(QStringLiteral(", "));
+            return noteInFull(vector);
         }
         if (*cell == Entry::name) {
             return symbolHtml(m_document.result().things().symbol(vectorId(vector)));

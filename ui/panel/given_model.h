@@ -60,6 +60,7 @@ private:
     QVariant shown(int vector, int column) const;
     QString noteOf(int vector) const;
     QStringList notesOf(int vector) const;
+    QString noteInFull(int vector) const;
     QString accessible(const QModelIndex& index) const;
     bool shownInFull(int vector, Entry cell) const;
     QString asTyped(int vector, Entry cell) const;

@@ -185,12 +185,13 @@ JsonValue familyJson(const FamilyEntry& family) {
 std::optional<ProblemSheet> drawSheet(const SheetRequest& request, const std::function<bool()>& isCancelled) {
     const std::size_t sheets = std::max<std::size_t>(1, request.roster.size());
     bool isDone = true;
-    auto problems =
-        problemSet(request.families, request.level, request.count * sheets, request.seed, request.count,
-                   [&](std::size_t count, const std::function<void(std::size_t)>& each) {
-                       isDone = sideBySide(count, each, isCancelled);
-                   });
-    if (!isDone)
+    auto problems = problemSet(
+        request.families, request.level, request.count * sheets, request.seed, request.count,
+        [&](std::size_t count, const std::function<void(std::size_t)>& each) {
+            isDone = sideBySide(count, each, isCancelled);
+        },
+        isCancelled);
+    if (!isDone || (isCancelled && isCancelled()))
         return std::nullopt;
     ProblemSheet sheet{request, std::vector<SheetVariant>(problems.size())};
     for (std::size_t index = 0; index < problems.size(); ++index) {

@@ -21,6 +21,7 @@
 #include <QLineEdit>
 #include <QMimeData>
 #include <QPushButton>
+#include <QScreen>
 #include <QSpinBox>
 
 namespace tailpoint {
@@ -67,7 +68,9 @@ void SweepDialog::build() {
     column->addWidget(m_view, 1);
     m_present->setObjectName(QStringLiteral("sweepPresent"));
     m_present->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    m_present->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    m_present->setWordWrap(true);
+    m_present->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_present->setFixedHeight(2 * m_present->fontMetrics().lineSpacing()); // so that nothing moves in a drag
     column->addWidget(m_present);
     column->addWidget(buildButtons());
 }
@@ -105,6 +108,7 @@ QWidget* SweepDialog::buildButtons() {
     buttons->addButton(QDialogButtonBox::Close);
     for (QAbstractButton* button : buttons->buttons()) {
         button->setIcon({});
+        qobject_cast<QPushButton*>(button)->setAutoDefault(false); // Return belongs to the fields
     }
     connect(m_copy, &QPushButton::clicked, this, &SweepDialog::copy);
     connect(m_save, &QPushButton::clicked, this, &SweepDialog::chooseAndSave);
@@ -362,7 +366,10 @@ void SweepDialog::chooseAndSave() {
 }
 
 void SweepDialog::take(const QVariantMap& choices) {
-    resize(choices.value(QStringLiteral("size"), QSize(760, 640)).toSize());
+    constexpr QSize kFrame(16, 64); // what a window manager adds
+    resize(choices.value(QStringLiteral("size"), QSize(760, 640))
+               .toSize()
+               .boundedTo(screen()->availableSize() - kFrame));
     m_steps->setValue(choices.value(QStringLiteral("steps"), m_steps->value()).toInt());
 }
 

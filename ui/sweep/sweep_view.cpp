@@ -14,6 +14,7 @@ namespace tailpoint {
 namespace {
 
 constexpr double kTextByFont = 0.92; ///< of the window's letters
+constexpr double kLinesWithKey = 30; ///< heights of a letter
 
 } // namespace
 
@@ -53,6 +54,7 @@ void SweepView::compose() {
         options.height = height();
         options.textSize = textSize();
         options.title = false;
+        options.key = height() > kLinesWithKey * options.textSize; // else the curves would have no room
         if (needsCaution(m_sketch)) {
             options.feet.emplace_back(cautionLine());
         }

@@ -22,7 +22,7 @@ public:
     void setPresent(std::optional<double> present);
     const std::optional<Sweep>& sweep() const { return m_sweep; }
     std::optional<double> present() const { return m_present; }
-    QSize minimumSizeHint() const override { return {420, 320}; }
+    QSize minimumSizeHint() const override { return {320, 160}; }
     QSize sizeHint() const override { return {700, 520}; }
 
 protected:

@@ -204,6 +204,9 @@ TEST(EverySketch, GivesFiniteAnswersAndAMessageWhereItMust) {
                     << "seed " << kSeed << ", case " << i;
                 scale += each.magnitude;
             }
+            // one unknown for two equations: what the rounding of the given values leaves over is told
+            if (result.family == Family::oneUnknown)
+                continue;
             ASSERT_LE(solution.residual, 32 * 0x1p-53 * scale)
                 << "seed " << kSeed << ", case " << i << ": " << result.message().text();
         }

@@ -4,6 +4,7 @@
 #include "core/solve/tolerance_uncertainty.h"
 #include "tests/support/tolerances.h"
 
+#include <Eigen/Geometry>
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
@@ -204,6 +205,59 @@ TEST(TolerantCases, NothingCrashesHangsOrIsNotANumber) {
         if (HasFailure())
             return;
     }
+}
+
+double distanceTo(const Eigen::Vector2d& a, const Eigen::Vector2d& b, const Eigen::Vector2d& point) {
+    const Eigen::Vector2d along = b - a;
+    const double length = along.squaredNorm();
+    const double part = length == 0 ? 0 : std::clamp(along.dot(point - a) / length, 0.0, 1.0);
+    return (a + part * along - point).norm();
+}
+
+/// How far a point lies outside of a region, filled by the rule of non-zero winding.
+double outside(const tolerance::TipRegion& region, const Eigen::Vector2d& point) {
+    double turns = 0, nearest = std::numeric_limits<double>::infinity();
+    for (const tolerance::Outline& outline : region.outlines)
+        for (std::size_t i = 0; i < outline.size(); ++i) {
+            const Eigen::Vector2d a = outline[i] - point, b = outline[(i + 1) % outline.size()] - point;
+            turns += std::atan2(a.x() * b.y() - a.y() * b.x(), a.dot(b));
+            nearest = std::fmin(nearest, distanceTo(outline[i], outline[(i + 1) % outline.size()], point));
+        }
+    return std::fabs(turns) > 3 ? 0 : nearest;
+}
+
+double sizeOf(const tolerance::TipRegion& region) {
+    Eigen::AlignedBox2d box;
+    for (const tolerance::Outline& outline : region.outlines)
+        for (const Eigen::Vector2d& point : outline)
+            box.extend(point);
+    return box.isEmpty() ? 0 : box.diagonal().norm();
+}
+
+// Every tip at a point of the box lies in the region, to 0.5 % of its size: 120 sketches of all families.
+TEST(TolerantCases, NoTipLiesOutsideOfItsRegion) {
+    long tips = 0;
+    for (std::uint64_t number = 0; number < 120; ++number) {
+        SCOPED_TRACE(number);
+        const Sketch sketch = tolerantCase(number);
+        const Solved solved = solve(sketch);
+        for (std::size_t answer = 0; answer < solved.solutions.size(); ++answer) {
+            const std::vector<tolerance::TipRegion> regions = tolerance::tipRegions(sketch, solved, answer);
+            Trial trial(sketch, answer);
+            Dice dice(number);
+            for (int i = 0; i < 60; ++i) {
+                const std::optional<Solution> found = trial.at(drawn(trial.knobs(), dice));
+                for (const tolerance::TipRegion& region : regions) {
+                    if (!found || region.open)
+                        continue;
+                    ++tips;
+                    const double off = outside(region, solvedVector(*found, region.index).vector);
+                    EXPECT_LE(off, 0.005 * sizeOf(region) + 1e-9 * scaleOf(sketch)) << region.index;
+                }
+            }
+        }
+    }
+    EXPECT_GT(tips, 8'000);
 }
 
 TEST(TolerantCases, TheSameSketchGivesTheSameBits) {
