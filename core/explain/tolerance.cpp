@@ -18,9 +18,10 @@ std::optional<Wording> toleranceNote(const Sketch& sketch) {
         return std::nullopt;
     return given == 1
                ? SENTENCE("solution",
-                          "The answer is worked with the middle value: the given tolerance is not in it.")
-               : SENTENCE("solution",
-                          "The answer is worked with the middle values: the given tolerances are not in it.");
+                          "The steps are worked with the middle value: the given tolerance is not in them.")
+               : SENTENCE(
+                     "solution",
+                     "The steps are worked with the middle values: the given tolerances are not in them.");
 }
 
 } // namespace tailpoint

@@ -1,4 +1,4 @@
-// Given tolerances: an answer is computed from the values alone.
+// Given tolerances: the steps of a solution go by the values alone.
 #pragma once
 
 #include "core/explain/wording.h"
@@ -8,7 +8,7 @@
 
 namespace tailpoint {
 
-/// That the answer does not have them in it; empty where none is given.
+/// That they do not have the tolerances in them; empty where none is given.
 std::optional<Wording> toleranceNote(const Sketch& sketch);
 
 } // namespace tailpoint

@@ -1,5 +1,6 @@
 #include "ui/canvas/accessible_vector.h"
 
+#include "core/explain/ranges.h"
 #include "core/sketch/shown.h"
 #include "ui/canvas/accessible.h"
 #include "ui/canvas/force_edits.h"
@@ -17,6 +18,17 @@ const SolvedForce* answerOf(const Canvas& canvas, int vector) {
     return solved ? solvedAt(result.solved.solutions[result.chosen], vector) : nullptr;
 }
 
+/// "520 N, 509 to 530 N": what was found, and what it can be within the tolerances.
+template <class RangeIn>
+QString withRange(const QString& found, const Canvas& canvas, int vector, RangeIn rangeIn) {
+    const Result& result = canvas.document().result();
+    const tolerance::Ranges& ranges = result.ranges();
+    const auto* range = result.chosen < ranges.size() ? ranges[result.chosen].find(vector) : nullptr;
+    return range ? words::tr("%1, range %2")
+                       .arg(found, QString::fromStdString(toText(rangeTold(rangeIn(*range), result.sketch))))
+                 : found;
+}
+
 /// "340 N" whether given or found; "to find" where there is no answer.
 QString magnitudeText(const Canvas& canvas, int vector) {
     const Sketch& sketch = canvas.document().sketch();
@@ -24,7 +36,8 @@ QString magnitudeText(const Canvas& canvas, int vector) {
     const SolvedForce* answer = answerOf(canvas, vector);
     return isGiven(force.magnitude) || answer == nullptr
                ? words::magnitude(force, sketch)
-               : words::shown(shownForceWithUnit(answer->magnitude, sketch));
+               : withRange(words::shown(shownForceWithUnit(answer->magnitude, sketch)), canvas, vector,
+                           [](const tolerance::VectorRange& range) { return range.magnitude; });
 }
 
 QString directionText(const Canvas& canvas, int vector) {
@@ -34,7 +47,8 @@ QString directionText(const Canvas& canvas, int vector) {
     if (isGiven(force.direction) || answer == nullptr) {
         return words::direction(force, sketch);
     }
-    return answer->direction ? words::shown(shownAngle(*answer->direction, sketch))
+    return answer->direction ? withRange(words::shown(shownAngle(*answer->direction, sketch)), canvas, vector,
+                                         [](const tolerance::VectorRange& range) { return range.direction; })
                              : words::tr("no direction");
 }
 

@@ -5,6 +5,7 @@
 #include "core/explain/explain.h"
 #include "core/explain/legs.h"
 #include "core/explain/question.h"
+#include "core/explain/ranges.h"
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
 #include "ui/document/given_edits.h"
@@ -65,7 +66,49 @@ void addStated(JsonValue& out, const Force& given) {
         out.members.push_back({"stated", jsonObject(std::move(values))});
 }
 
-JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch& sketch) {
+JsonValue numberOrNull(const std::optional<double>& value) {
+    return value ? jsonNumber(*value) : JsonValue{};
+}
+
+JsonValue endsJson(const tolerance::Range& range) {
+    JsonValue out =
+        jsonObject({{"least", numberOrNull(range.least)}, {"greatest", numberOrNull(range.greatest)}});
+    if (range.marked)
+        out.members.push_back({"marked", jsonTruth(true)});
+    return out;
+}
+
+JsonValue arcJson(const tolerance::DirectionRange& range) {
+    if (range.any)
+        return {};
+    JsonValue out = jsonObject({{"from", jsonNumber(range.from)}, {"to", jsonNumber(range.to)}});
+    if (range.marked)
+        out.members.push_back({"marked", jsonTruth(true)});
+    return out;
+}
+
+/// What a vector can be within the tolerances, and in words.
+void addRange(JsonValue& out, const tolerance::VectorRange& range, bool everywhere, const Sketch& sketch) {
+    JsonValue all = jsonObject({{"magnitude", endsJson(range.magnitude)},
+                                {"direction", arcJson(range.direction)},
+                                {"x", endsJson(range.x)},
+                                {"y", endsJson(range.y)},
+                                {"everywhere", jsonTruth(everywhere)}});
+    if (range.slack)
+        all.members.push_back({"slack", jsonTruth(true)});
+    out.members.push_back({"range", std::move(all)});
+    for (JsonMember& member : out.members)
+        if (member.key == "text") {
+            member.value.members.push_back(
+                {"range", jsonText(toText(rangeTold(range.magnitude, sketch), Minus::ascii))});
+            member.value.members.push_back(
+                {"directionRange", jsonText(toText(rangeTold(range.direction, sketch), Minus::ascii))});
+        }
+}
+
+/// `ranges`: null where there are none.
+JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch& sketch,
+                     const tolerance::AnswerRange* ranges, int index) {
     JsonValue out =
         jsonObject({{"name", jsonText(solved.name)},
                     {"given", jsonTruth(!solved.magnitudeFound && !solved.directionFound)},
@@ -77,6 +120,8 @@ JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch
                                          {"direction", jsonText(shownDirection(solved, given, sketch))}})}});
     addTolerances(out, given, sketch);
     addStated(out, given);
+    if (const auto* range = ranges ? ranges->find(index) : nullptr)
+        addRange(out, *range, ranges->everywhere, sketch);
     return out;
 }
 
@@ -146,28 +191,32 @@ void addLegs(JsonValue& to, const Sketch& sketch, const Solved& solved, std::siz
         to.members.push_back({"legsRemark", jsonText(toText(*low, Minus::ascii))});
 }
 
-JsonValue solutionJson(const Answer& answer, const ExplainOptions& options) {
+JsonValue solutionJson(const Answer& answer, const ExplainOptions& options, const tolerance::Ranges& ranges) {
     const Sketch& sketch = answer.sketch;
     const Solution& solution = answer.solution();
     const Construction construction = construct(sketch, answer.solved, answer.index);
+    const tolerance::AnswerRange* range = answer.index < ranges.size() ? &ranges[answer.index] : nullptr;
     std::vector<JsonValue> forces;
     for (std::size_t i = 0; i < solution.forces.size(); ++i)
-        forces.push_back(vectorJson(solution.forces[i], sketch.forces[i], sketch));
-    JsonValue out = jsonObject(
-        {{"sum", vectorJson(solution.sum, sketch.sum, sketch)}, {"forces", jsonList(std::move(forces))}});
+        forces.push_back(
+            vectorJson(solution.forces[i], sketch.forces[i], sketch, range, static_cast<int>(i)));
+    JsonValue out = jsonObject({{"sum", vectorJson(solution.sum, sketch.sum, sketch, range, kSumIndex)},
+                                {"forces", jsonList(std::move(forces))}});
     if (construction.triangle)
         out.members.push_back({"triangle", triangleJson(*construction.triangle, sketch)});
     addLegs(out, sketch, answer.solved, answer.index);
     out.members.push_back({"residual", jsonNumber(solution.residual)});
-    out.members.push_back(
-        {"steps", stepsJson(explain(sketch, answer.solved, construction, answer.index, options))});
+    Worked worked = explain(sketch, answer.solved, construction, answer.index, options);
+    tellRanges(worked, sketch, answer.solved, answer.index, ranges, options.sentences);
+    out.members.push_back({"steps", stepsJson(worked)});
     return out;
 }
 
-JsonValue solutionsJson(const std::vector<Answer>& answers, const ExplainOptions& options) {
+JsonValue solutionsJson(const std::vector<Answer>& answers, const ExplainOptions& options,
+                        const tolerance::Ranges& ranges) {
     std::vector<JsonValue> out;
     for (const Answer& answer : answers)
-        out.push_back(solutionJson(answer, options));
+        out.push_back(solutionJson(answer, options, ranges));
     return jsonList(std::move(out));
 }
 
@@ -243,21 +292,22 @@ JsonValue referenceJson(const Reference& reference) {
 QByteArray reportJson(const Result& result, const ExplainOptions& options) {
     const Sketch& sketch = result.sketch;
     const Solved& solved = result.solved;
-    JsonValue report = jsonObject({{"format", jsonText("tailpoint-report")},
-                                   {"version", jsonNumber(kReportVersion)},
-                                   {"title", jsonText(sketch.title)},
-                                   {"status", jsonText(nameOf(solved.status))},
-                                   {"message", jsonText(solved.message().text())},
-                                   {"messageCode", jsonText(nameOf(solved.messageCode()))},
-                                   {"remarkCodes", codesJson(solved.remarkCodes())},
-                                   {"find", jsonText(plain(question(sketch)))},
-                                   {"unknowns", names(solved.unknowns)},
-                                   {"quantities", quantitiesJson(result, options)},
-                                   {"units", jsonObject({{"force", jsonText(symbolOf(sketch.forceUnit))},
-                                                         {"angle", jsonText(nameOf(sketch.angleUnit))}})},
-                                   {"reference", referenceJson(sketch.reference)},
-                                   {"solutions", solutionsJson(answersOf(sketch, solved), options)},
-                                   {"reversed", solutionsJson(reversedAnswersOf(sketch, solved), options)}});
+    JsonValue report =
+        jsonObject({{"format", jsonText("tailpoint-report")},
+                    {"version", jsonNumber(kReportVersion)},
+                    {"title", jsonText(sketch.title)},
+                    {"status", jsonText(nameOf(solved.status))},
+                    {"message", jsonText(solved.message().text())},
+                    {"messageCode", jsonText(nameOf(solved.messageCode()))},
+                    {"remarkCodes", codesJson(solved.remarkCodes())},
+                    {"find", jsonText(plain(question(sketch)))},
+                    {"unknowns", names(solved.unknowns)},
+                    {"quantities", quantitiesJson(result, options)},
+                    {"units", jsonObject({{"force", jsonText(symbolOf(sketch.forceUnit))},
+                                          {"angle", jsonText(nameOf(sketch.angleUnit))}})},
+                    {"reference", referenceJson(sketch.reference)},
+                    {"solutions", solutionsJson(answersOf(sketch, solved), options, result.ranges())},
+                    {"reversed", solutionsJson(reversedAnswersOf(sketch, solved), options, {})}});
     if (solved.solutions.empty())
         addLegs(report, sketch, solved, 0);
     if (hasMass(sketch))

@@ -6,6 +6,7 @@
 #include "core/explain/handout.h"
 #include "core/explain/legs.h"
 #include "core/explain/question.h"
+#include "core/explain/ranges.h"
 #include "core/explain/tolerance.h"
 #include "core/quantity/utf8.h"
 #include "core/sketch/shown.h"
@@ -132,12 +133,18 @@ bool isFound(const SolvedForce& force) {
     return force.magnitudeFound || force.directionFound;
 }
 
-/// "R = 520 N, 3.6° clockwise from +x".
-std::string answerLine(const SolvedForce& solved, const Force& given, const Sketch& sketch) {
+/// "R = 520 N, 3.6° clockwise from +x"; with ranges "R = 520 N, between 509 N and 530 N; 3.6° clockwise from
+/// +x, between -5.1° and -2.2°".
+std::string answerLine(const SolvedForce& solved, const Force& given, const Sketch& sketch,
+                       const tolerance::VectorRange* range) {
     std::string line = solved.name + " = " + shownMagnitude(solved, given, sketch);
-    line += ", " + directionWords(solved.direction, sketch);
+    if (range)
+        line += ", " + toText(betweenTold(range->magnitude, sketch), Minus::ascii) + ';';
+    line += (range ? " " : ", ") + directionWords(solved.direction, sketch);
     if (const std::string bearing = bearingWords(solved.direction, sketch); !bearing.empty())
         line += ", bearing " + bearing;
+    if (range)
+        line += ", " + toText(betweenTold(range->direction, sketch), Minus::ascii);
     return solved.turned ? line + " (in the other sense of its line of action)" : line;
 }
 
@@ -244,14 +251,23 @@ std::string checkText(const Worked& worked) {
                                               std::to_string(worked.steps.rend() - check) + '.');
 }
 
-std::string answersText(const Sketch& sketch, const Solution& solution) {
+/// `ranges`: null where there are none.
+std::string answersText(const Sketch& sketch, const Solution& solution,
+                        const tolerance::AnswerRange* ranges) {
     std::string out;
+    const auto add = [&](const SolvedForce& solved, const Force& given, int index) {
+        const auto* range = ranges ? ranges->find(index) : nullptr;
+        const std::string line = answerLine(solved, given, sketch, range);
+        if (isFound(solved))
+            out += range ? paragraph(line) : "  " + line + '\n';
+    };
     for (std::size_t i = 0; i < solution.forces.size(); ++i)
-        if (isFound(solution.forces[i]))
-            out += "  " + answerLine(solution.forces[i], sketch.forces[i], sketch) + '\n';
-    if (isFound(solution.sum))
-        out += "  " + answerLine(solution.sum, sketch.sum, sketch) + '\n';
-    if (const auto note = toleranceNote(sketch))
+        add(solution.forces[i], sketch.forces[i], static_cast<int>(i));
+    add(solution.sum, sketch.sum, kSumIndex);
+    if (ranges) {
+        for (const Prose& remark : rangeRemarks(*ranges, sketch))
+            out += paragraph(toText(remark, Minus::ascii));
+    } else if (const auto note = toleranceNote(sketch))
         out += paragraph(note->text);
     return out;
 }
@@ -286,9 +302,9 @@ std::string legsText(const Sketch& sketch, const Solved& solved, std::size_t sol
 }
 
 std::string valuesText(const Answer& answer, const Construction& construction, const std::string& title,
-                       const std::string& remark) {
+                       const std::string& remark, const tolerance::AnswerRange* ranges) {
     const Sketch& sketch = answer.sketch;
-    std::string out = heading(title) + answersText(sketch, answer.solution()) + remark;
+    std::string out = heading(title) + answersText(sketch, answer.solution(), ranges) + remark;
     out += componentsText(answer.solution(), sketch);
     if (construction.parallelogram)
         out += parallelogramText(*construction.parallelogram, sketch);
@@ -309,7 +325,8 @@ std::string workedText(const std::vector<Worked>& worked, std::size_t answer) {
            toText(worked[answer], Minus::ascii, kColumns, shared);
 }
 
-std::string solutionsText(const std::vector<Answer>& answers, const ExplainOptions& options) {
+std::string solutionsText(const std::vector<Answer>& answers, const ExplainOptions& options,
+                          const tolerance::Ranges& ranges) {
     std::string out;
     std::vector<Worked> worked;
     ExplainOptions guarded = options;
@@ -323,8 +340,10 @@ std::string solutionsText(const std::vector<Answer>& answers, const ExplainOptio
         worked.push_back(told(options));
         const std::string remark =
             options.handRounding ? byHandText(worked.back(), told(guarded)) : std::string();
+        tellRanges(worked.back(), answer.sketch, answer.solved, answer.index, ranges, options.sentences);
         const std::string which = " " + std::to_string(i + 1) + " of " + std::to_string(answers.size());
-        out += valuesText(answer, construction, answers.size() == 1 ? "Answer" : "Answer" + which, remark);
+        out += valuesText(answer, construction, answers.size() == 1 ? "Answer" : "Answer" + which, remark,
+                          i < ranges.size() ? &ranges[i] : nullptr);
         out += checkText(worked.back());
         out += workedText(worked, i);
     }
@@ -351,7 +370,7 @@ std::string reversedText(const Sketch& sketch, const Solved& solved) {
         return {};
     std::string out = heading("In the other sense");
     for (const Answer& answer : answers)
-        out += answersText(answer.sketch, answer.solution());
+        out += answersText(answer.sketch, answer.solution(), nullptr);
     return out + paragraph("There " + turnedNames(answers.front().solution()) +
                            " would act against the given sense, so it is no answer here.");
 }
@@ -372,7 +391,7 @@ QByteArray reportText(const Result& result, const ExplainOptions& options,
     const bool isToldAtItsAnswer = !result.solved.solutions.empty(); // in the step of that name
     if (!result.solved.remarks.empty() && !isToldAtItsAnswer)
         out += heading("Note") + paragraph(result.solved.finding().text());
-    out += solutionsText(answersOf(sketch, result.solved), options);
+    out += solutionsText(answersOf(sketch, result.solved), options, result.ranges());
     out += reversedText(sketch, result.solved);
     if (result.solved.solutions.empty()) {
         out += legsText(sketch, result.solved, 0);

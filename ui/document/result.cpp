@@ -1,6 +1,7 @@
 #include "ui/document/result.h"
 
 #include "core/explain/explain.h"
+#include "core/explain/ranges.h"
 #include "core/figure/compose.h"
 
 #include <algorithm>
@@ -25,6 +26,11 @@ public:
         return *m_things;
     }
     template <class Make>
+    const tolerance::Ranges& ranges(Make make) {
+        std::call_once(m_ranged, [&] { m_ranges = make(); });
+        return m_ranges;
+    }
+    template <class Make>
     std::shared_ptr<const Worked> find(const ExplainOptions& options, std::size_t solution, Make make) {
         const std::lock_guard guard(m_mutex);
         const auto known = std::find_if(m_kept.begin(), m_kept.end(), [&](const Kept& kept) {
@@ -45,17 +51,19 @@ private:
         std::size_t solution;
         std::shared_ptr<const Worked> worked;
     };
-    std::once_flag m_named;
+    std::once_flag m_named, m_ranged;
+    tolerance::Ranges m_ranges;
     std::optional<Things> m_things;
     std::mutex m_mutex;
     std::deque<Kept> m_kept;
 };
 
-Result::Result(const Sketch& given, std::size_t wanted) : Result(given, solve(given), wanted) {}
+Result::Result(const Sketch& given, std::size_t wanted, bool moving)
+    : Result(given, solve(given), wanted, false, moving) {}
 
-Result::Result(const Sketch& given, const Solved& known, std::size_t wanted, bool withheld)
+Result::Result(const Sketch& given, const Solved& known, std::size_t wanted, bool withheld, bool moving)
     : sketch(given), solved(known), chosen(withinAnswers(wanted, solved)),
-      construction(construct(sketch, solved, chosen)), isWithheld(withheld),
+      construction(construct(sketch, solved, chosen)), isWithheld(withheld), isMoving(moving),
       m_memory(std::make_shared<Memory>()) {}
 
 Construction Result::constructionOf(std::size_t solution) const {
@@ -66,13 +74,24 @@ const Things& Result::things() const {
     return m_memory->things(sketch);
 }
 
+const tolerance::Ranges& Result::ranges() const {
+    return m_memory->ranges([&] {
+        return isWithheld || !tolerance::boxOf(sketch).hasTolerance
+                   ? tolerance::Ranges{}
+                   : tolerance::rangesOf(sketch, solved,
+                                         isMoving ? tolerance::kWhileDragging : tolerance::kExact);
+    });
+}
+
 std::vector<AngleName> Result::angleNames(std::size_t solution, bool byParallelograms) const {
     return namesOfAnswer(sketch, things(), solved, constructionOf(solution), solution, byParallelograms);
 }
 
 std::shared_ptr<const Worked> Result::worked(const ExplainOptions& options, std::size_t solution) const {
     return m_memory->find(options, solution, [&] {
-        return explain(sketch, solved, constructionOf(solution), solution, options);
+        Worked told = explain(sketch, solved, constructionOf(solution), solution, options);
+        tellRanges(told, sketch, solved, solution, ranges(), options.sentences);
+        return told;
     });
 }
 

@@ -5,6 +5,7 @@
 #include "core/construct/figure_part.h"
 #include "core/sketch/things.h"
 #include "core/solve/solve.h"
+#include "core/solve/tolerance.h"
 
 #include <memory>
 #include <vector>
@@ -18,22 +19,29 @@ struct Worked;
 /// what was made on demand.
 class Result {
 public:
-    /// Solved and constructed here. `chosen` beyond the answers becomes 0.
-    explicit Result(const Sketch& sketch, std::size_t chosen = 0);
+    /// Solved and constructed here. `chosen` beyond the answers becomes 0. `isMoving`: a hand is at it.
+    explicit Result(const Sketch& sketch, std::size_t chosen = 0, bool isMoving = false);
     /// With what is known of its answer already; asked(sketch): nothing.
-    Result(const Sketch& sketch, const Solved& solved, std::size_t chosen, bool isWithheld = false);
+    Result(const Sketch& sketch, const Solved& solved, std::size_t chosen, bool isWithheld = false,
+           bool isMoving = false);
 
     const Sketch sketch;
     const Solved solved;
     const std::size_t chosen;        ///< which of two answers is shown
     const Construction construction; ///< of the chosen answer
     const bool isWithheld = false;   ///< nobody may work out the answer from it either: see unanswered()
+    const bool isMoving = false;     ///< soon to be followed by another: its ranges are outer bounds
 
     /// The construction of any answer.
     Construction constructionOf(std::size_t solution) const;
 
     /// What its vectors and quantities are called: made when it is first asked for.
     const Things& things() const;
+
+    /// What each answer can be within the given tolerances, in the order of the answers: made when it is
+    /// first asked for. Empty: no tolerance is given, or there is no answer that has a range. Nobody else
+    /// need ask whether a sketch has tolerances.
+    const tolerance::Ranges& ranges() const;
 
     /// The symbols that an answer's angles have, in its figure as in its worked solution.
     std::vector<AngleName> angleNames(std::size_t solution, bool byParallelograms) const;

@@ -72,7 +72,12 @@ void SketchDocument::cancel() {
     endPreview();
 }
 
+/// What rests has its ranges to the full.
 void SketchDocument::endPreview() {
+    if (m_shown->isMoving && !m_shown->ranges().empty()) {
+        m_shown = made(sketch(), m_shown->chosen);
+        emit changed();
+    }
     emit historyChanged();
     emit fileChanged();
     emit previewEnded();
@@ -136,7 +141,7 @@ void SketchDocument::show(const DocumentContent& content) {
 
 Snapshot SketchDocument::made(const Sketch& sketch, std::size_t chosen) const {
     return m_withholds ? std::make_shared<const Result>(unanswered(sketch))
-                       : std::make_shared<const Result>(sketch, chosen);
+                       : std::make_shared<const Result>(sketch, chosen, m_preview.has_value());
 }
 
 void SketchDocument::withholdAnswer(bool on) {

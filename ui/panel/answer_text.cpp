@@ -1,5 +1,7 @@
 #include "ui/panel/answer_text.h"
 
+#include "core/construct/reduction.h"
+#include "core/explain/ranges.h"
 #include "core/sketch/shown.h"
 #include "ui/panel/check_text.h"
 #include "ui/panel/figure_rows.h"
@@ -42,6 +44,35 @@ QString largeLine(const Found& of, const Result& result) {
                            : Answers::tr("%1: no direction").arg(name);
 }
 
+/// Null where there are no ranges.
+const tolerance::VectorRange* rangeOf(const Result& result, std::size_t answer, VectorId vector) {
+    const tolerance::Ranges& ranges = result.ranges();
+    return answer < ranges.size() ? ranges[answer].find(indexOf(vector)) : nullptr;
+}
+
+QString inPlainText(const Prose& told) {
+    return QString::fromStdString(toText(told));
+}
+
+/// What was found of the vector, within the tolerances: "509 to 530 N, −5.1° to −2.2°".
+QString rangeText(const Found& found, const tolerance::VectorRange& range, const Sketch& sketch) {
+    QStringList ranges;
+    if (found.vector.magnitudeFound) {
+        ranges << inPlainText(rangeTold(range.magnitude, sketch));
+    }
+    if (found.vector.directionFound) {
+        ranges << inPlainText(rangeTold(range.direction, sketch));
+    }
+    return ranges.join(QStringLiteral(", "));
+}
+
+/// Behind the answer that is drawn; empty where there are no ranges.
+QString rangeLine(const Found& found, const Result& result) {
+    const auto* range = rangeOf(result, result.chosen, found.id);
+    const QString text = range ? rangeText(found, *range, result.sketch) : QString();
+    return text.isEmpty() ? text : Answers::tr("range %1").arg(text) + QStringLiteral("<br>");
+}
+
 /// Direction in words; the components of a vector that is found alone. Their line is their own, so that
 /// nothing is wrapped anew while a drag makes numbers longer.
 QString detailLine(const Found& found, const Result& result, bool alone) {
@@ -52,8 +83,9 @@ QString detailLine(const Found& found, const Result& result, bool alone) {
     if (found.vector.turned) {
         line += Answers::tr(", in the other sense of its line");
     }
-    return alone ? line + QStringLiteral("<br>") + components(found, result)
-                 : symbolHtml(result.things().symbol(found.id)) + QStringLiteral(": ") + line;
+    const QString range = rangeLine(found, result);
+    return alone ? range + line + QStringLiteral("<br>") + components(found, result)
+                 : symbolHtml(result.things().symbol(found.id)) + QStringLiteral(": ") + range + line;
 }
 
 std::vector<Found> foundVectors(const Solution& solution) {
@@ -109,7 +141,13 @@ QString otherAnswerText(const Result& result) {
     }
     QStringList found;
     for (const Found& each : foundVectors(result.solved.solutions[1 - result.chosen])) {
-        found << largeLine(each, result).replace(u' ', QChar::Nbsp);
+        const auto* range = rangeOf(result, 1 - result.chosen, each.id);
+        QString line = largeLine(each, result);
+        if (const QString text = range ? rangeText(each, *range, result.sketch) : QString();
+            !text.isEmpty()) {
+            line = Answers::tr("%1 (%2)").arg(line, text);
+        }
+        found << line.replace(u' ', QChar::Nbsp);
     }
     return found.join(QStringLiteral(", "));
 }

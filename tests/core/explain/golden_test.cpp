@@ -2,6 +2,7 @@
 // kept. TAILPOINT_WRITE_GOLDEN=1 writes them anew: read the difference before you keep it.
 #include "core/explain/explain.h"
 #include "core/explain/question.h"
+#include "core/explain/ranges.h"
 #include "core/explain/statement.h"
 #include "tests/support/sketches.h"
 
@@ -68,6 +69,21 @@ Sketch bridle(double second) {
 Sketch leastGuy(double line) {
     return smallest(balanced({force("W", 12, -90), force("A", kToFind, line), force("B", kToFind, kToFind)}),
                     "B");
+}
+
+Sketch raftOnScales() {
+    Sketch made = sketch({force("P", 340, 25), force("Q", 275, -40)});
+    made.forces[0].magnitude.tolerance = plusMinus(5);
+    made.forces[0].direction.tolerance = plusMinus(2);
+    return made;
+}
+
+/// 12 kN on two lines that may come level.
+Sketch lowGuys() {
+    Sketch made =
+        inKilonewtons(balanced({force("W", 12, -90), force("A", kToFind, 1.5), force("B", kToFind, 178.5)}));
+    made.forces[1].direction.tolerance = made.forces[2].direction.tolerance = plusMinus(2);
+    return made;
 }
 
 std::vector<Golden> goldens() {
@@ -139,6 +155,8 @@ std::vector<Golden> goldens() {
         {"nearly-parallel", sketch({force("P", 310, 12), force("Q", 295, 10.5)}), {}},
         {"circles-that-coincide", balanced({force("P", 250, kToFind), force("Q", 250, kToFind)}), {}},
         {"tangent", sketch({force("P", kToFind, 40), force("Q", 200, kToFind)}, force("R", 400, 10)), {}},
+        {"raft-with-tolerances", raftOnScales(), {}},
+        {"low-guys-with-tolerances", lowGuys(), {}},
     };
 }
 
@@ -147,8 +165,11 @@ std::string textOf(const Golden& golden) {
     const Construction construction = construct(golden.sketch, solved, golden.solution);
     std::string text =
         toText(statement(golden.sketch).sentence) + "\n" + plain(question(golden.sketch)) + "\n\n";
-    return text + toText(explain(golden.sketch, solved, construction, golden.solution, golden.options),
-                         Minus::typographic);
+    Worked worked = explain(golden.sketch, solved, construction, golden.solution, golden.options);
+    if (tolerance::boxOf(golden.sketch).hasTolerance)
+        tellRanges(worked, golden.sketch, solved, golden.solution,
+                   tolerance::rangesOf(golden.sketch, solved));
+    return text + toText(worked, Minus::typographic);
 }
 
 class GoldenText : public ::testing::TestWithParam<std::size_t> {};

@@ -245,4 +245,31 @@ TEST(ReportOfGivenValues, CarriesTheirTolerancesBack) {
     EXPECT_NE(text.find("25.0° ± 0.5°"), std::string::npos) << text;
 }
 
+/// A hand is at it: outer bounds. At rest the ranges are to the full, with one more change told, and none
+/// where nothing has a tolerance.
+TEST(Ranges, OfADragAreMadeAnewWhenItEnds) {
+    Sketch loose = pointing({AngleForm{25}, {}});
+    loose.forces[0].magnitude.tolerance = plusMinus(5);
+    for (const bool isLoose : {true, false}) {
+        SketchDocument document;
+        int changes = 0;
+        QObject::connect(&document, &SketchDocument::changed, [&] { ++changes; });
+        ASSERT_FALSE(
+            document.preview(isLoose ? loose : pointing({AngleForm{25}, {}}), QStringLiteral("drag")));
+        EXPECT_TRUE(document.result().isMoving);
+        EXPECT_EQ(changes, 1);
+        document.commit();
+        EXPECT_EQ(changes, isLoose ? 2 : 1);
+        EXPECT_EQ(document.result().ranges().size(), isLoose ? 1u : 0u);
+        EXPECT_EQ(document.result().isMoving, !isLoose);
+    }
+}
+
+TEST(Ranges, OfAQuestionWithoutItsAnswerAreNotTold) {
+    Sketch loose = pointing({AngleForm{25}, {}});
+    loose.forces[0].magnitude.tolerance = plusMinus(5);
+    EXPECT_EQ(resultOf(loose).ranges().size(), 1u);
+    EXPECT_TRUE(unanswered(loose).ranges().empty());
+}
+
 } // namespace tailpoint

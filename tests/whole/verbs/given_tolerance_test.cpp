@@ -65,6 +65,57 @@ TEST(GivenTolerances, ComeBackInJsonAsTheyWereGiven) {
     EXPECT_FALSE(report.contains(QStringLiteral("gravity")));
 }
 
+void expectEnds(const QJsonValue& ends, double least, double greatest, double within) {
+    const QJsonObject object = ends.toObject();
+    EXPECT_NEAR(object[QStringLiteral("least")].toDouble(), least, within);
+    EXPECT_NEAR(object[QStringLiteral("greatest")].toDouble(), greatest, within);
+    EXPECT_FALSE(object.contains(QStringLiteral("marked")));
+}
+
+// P 340 ± 5 at 25 ± 2 and Q 275 at -40: R 509.747 to 529.901 N, direction -5.0506 to -2.2263 degrees (own
+// dense grid over all inputs, ends included, then zoomed).
+TEST(GivenTolerances, MakeRangesInJson) {
+    const QJsonObject report = reportOf(
+        sketch(
+            R"({"name": "P", "magnitude": {"value": 340, "plusMinus": 5}, "direction": {"value": 25, "plusMinus": 2}},
+                  {"name": "Q", "magnitude": 275, "direction": -40})"),
+        0);
+    const QJsonObject solution = report[QStringLiteral("solutions")].toArray().at(0).toObject();
+    const QJsonObject sum = solution[QStringLiteral("sum")].toObject(),
+                      range = sum[QStringLiteral("range")].toObject(),
+                      direction = range[QStringLiteral("direction")].toObject();
+    expectEnds(range[QStringLiteral("magnitude")], 509.747, 529.901, 0.03);
+    EXPECT_NEAR(direction[QStringLiteral("from")].toDouble(), -5.0506, 0.003);
+    EXPECT_NEAR(direction[QStringLiteral("to")].toDouble(), -2.2263, 0.003);
+    EXPECT_TRUE(range[QStringLiteral("everywhere")].toBool());
+    EXPECT_EQ(sum[QStringLiteral("text")].toObject()[QStringLiteral("range")].toString(),
+              QStringLiteral("509 to 530 N"));
+    EXPECT_EQ(sum[QStringLiteral("text")].toObject()[QStringLiteral("magnitude")].toString(),
+              QStringLiteral("520 N"));
+    const QJsonObject p = solution[QStringLiteral("forces")].toArray().at(0).toObject();
+    expectEnds(p[QStringLiteral("range")].toObject()[QStringLiteral("magnitude")], 335, 345, 1e-9);
+    EXPECT_EQ(p[QStringLiteral("text")].toObject()[QStringLiteral("range")].toString(),
+              QStringLiteral("335 to 345 N"));
+}
+
+// 12 down on two lines that rise by 1.5 ± 2 degrees: 12 / (2 sin 3.5) = 98.282 at the least, unbounded as
+// they come level, and no answer beyond.
+TEST(GivenTolerances, AnUnboundedRangeIsNullInJson) {
+    const QJsonObject report = reportOf(
+        R"({"format": "tailpoint-sketch", "version": 1, "sum": {"name": "R", "magnitude": 0}, "forces": [
+            {"name": "W", "magnitude": 12, "direction": -90},
+            {"name": "A", "magnitude": null, "direction": {"value": 1.5, "plusMinus": 2}},
+            {"name": "B", "magnitude": null, "direction": {"value": 178.5, "plusMinus": 2}}]})",
+        0);
+    const QJsonObject solution = report[QStringLiteral("solutions")].toArray().at(0).toObject();
+    const QJsonObject a = solution[QStringLiteral("forces")].toArray().at(1).toObject(),
+                      range = a[QStringLiteral("range")].toObject(),
+                      magnitude = range[QStringLiteral("magnitude")].toObject();
+    EXPECT_TRUE(magnitude[QStringLiteral("greatest")].isNull());
+    EXPECT_NEAR(magnitude[QStringLiteral("least")].toDouble(), 98.282, 0.1);
+    EXPECT_FALSE(range[QStringLiteral("everywhere")].toBool(true));
+}
+
 TEST_F(Verbs, AFigureSaysTheTolerancesOfWhatIsGivenAndItsTooltipTheUnit) {
     const QString svg = path(QStringLiteral("a.svg"));
     ASSERT_EQ(run({QStringLiteral("figure"), QStringLiteral("-"), QStringLiteral("-o"), svg}, sketch(kForces))

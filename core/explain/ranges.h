@@ -1,0 +1,31 @@
+// Ranges in words: what an answer can be when the given values lie anywhere within their tolerances.
+//
+// Every number is rounded outward, a least one down and a greatest one up, so that what is shown holds.
+#pragma once
+
+#include "core/explain/explain.h"
+#include "core/explain/wording.h"
+#include "core/solve/tolerance.h"
+
+namespace tailpoint {
+
+/// "508 to 532 N", "at least 98.2 N", "unbounded"; "520 N" where both ends are the same. An outer bound says
+/// that it is one. Sheet's unit and figures.
+Prose rangeTold(const tolerance::Range& range, const Sketch& sketch, const Voice& voice = Voice());
+/// "−5.1° to −2.2°", "170.0° to 190.0°", "any direction".
+Prose rangeTold(const tolerance::DirectionRange& range, const Sketch& sketch, const Voice& voice = Voice());
+
+/// The same within a sentence: "between 508 N and 532 N", "at least 98.2 N without an upper bound".
+Prose betweenTold(const tolerance::Range& range, const Sketch& sketch, const Voice& voice = Voice());
+Prose betweenTold(const tolerance::DirectionRange& range, const Sketch& sketch, const Voice& voice = Voice());
+
+/// What is to be said of all ranges of an answer: that a part has no answer, a slack line, an outer bound.
+std::vector<Prose> rangeRemarks(const tolerance::AnswerRange& range, const Sketch& sketch,
+                                const Voice& voice = Voice());
+
+/// Adds them to a worked solution: behind the answer what was found can be, and where its extremes lie.
+/// Nothing where there are no ranges. `solution` is the answer that `worked` is of.
+void tellRanges(Worked& worked, const Sketch& sketch, const Solved& solved, std::size_t solution,
+                const tolerance::Ranges& ranges, const Sentences* sentences = nullptr);
+
+} // namespace tailpoint

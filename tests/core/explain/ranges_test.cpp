@@ -1,0 +1,139 @@
+#include "core/explain/ranges.h"
+
+#include "core/construct/construct.h"
+#include "tests/support/sketches.h"
+
+#include <gtest/gtest.h>
+
+namespace tailpoint {
+namespace {
+
+using testing::balanced;
+using testing::either;
+using testing::force;
+using testing::kToFind;
+using testing::sketch;
+
+Force loose(Force made, double magnitude, double direction) {
+    if (magnitude > 0)
+        made.magnitude.tolerance = plusMinus(magnitude);
+    if (direction > 0)
+        made.direction.tolerance = plusMinus(direction);
+    return made;
+}
+
+std::string told(std::optional<double> least, std::optional<double> greatest, const Sketch& on = sketch({})) {
+    tolerance::Range range;
+    range.least = least;
+    range.greatest = greatest;
+    return toText(rangeTold(range, on), Minus::ascii);
+}
+
+std::string arc(double from, double to, const Sketch& on = sketch({})) {
+    tolerance::DirectionRange range;
+    range.from = from;
+    range.to = to;
+    return toText(rangeTold(range, on), Minus::ascii);
+}
+
+// Rounded by hand: down at the least end, up at the greatest.
+TEST(RangesTold, AreRoundedOutward) {
+    EXPECT_EQ(told(509.747, 529.901), "509 to 530 N");
+    EXPECT_EQ(told(508.01, 531.02), "508 to 532 N");
+    EXPECT_EQ(told(9.997, 9.997001), "9.99 to 10.0 N") << "across a power of ten";
+    EXPECT_EQ(told(99.96, 100.04), "99.9 to 101 N");
+    EXPECT_EQ(told(-8.0579, 12.0567), "-8.06 to 12.1 N");
+    EXPECT_EQ(told(-9.997, -9.993), "-10.0 to -9.99 N");
+    EXPECT_EQ(told(0.0, 13.841), "0 to 13.9 N");
+    EXPECT_EQ(told(335.0, 345.0), "335 to 345 N") << "an end that is shown in full stays";
+    EXPECT_EQ(arc(-5.0506, -2.2263), "-5.1° to -2.2°");
+    EXPECT_EQ(arc(31.985, 36.8699), "31.9° to 36.9°");
+    EXPECT_EQ(arc(170, 190.01), "170.0° to 190.1°") << "unbroken through half a turn";
+    EXPECT_EQ(arc(-0.04, 0.04), "-0.1° to 0.1°");
+}
+
+TEST(RangesTold, AnEndThatTheDigitsWouldHideIsNeverInside) {
+    Sketch more = sketch({});
+    more.moreAfterOne = true;
+    EXPECT_EQ(told(1.99961, 2.004, more), "1.999 to 2.01 N");
+    EXPECT_EQ(told(1.0004, 1.9991, more), "1.000 to 2.00 N");
+    EXPECT_EQ(told(9.991, 9.997, more), "9.99 to 10.00 N");
+}
+
+TEST(RangesTold, SayWhatHasNoBound) {
+    EXPECT_EQ(told(98.282, std::nullopt), "at least 98.2 N");
+    EXPECT_EQ(told(std::nullopt, 3.001), "at most 3.01 N");
+    EXPECT_EQ(told(std::nullopt, std::nullopt), "unbounded");
+    tolerance::DirectionRange any;
+    any.any = true;
+    EXPECT_EQ(toText(rangeTold(any, sketch({}))), "any direction");
+    tolerance::Range outer;
+    outer.least = 1;
+    outer.greatest = 2;
+    outer.marked = true;
+    EXPECT_EQ(toText(rangeTold(outer, sketch({}))), "1.00 to 2.00 N (an outer bound)");
+    EXPECT_EQ(told(340.0, 340.0), "340 N") << "no range where nothing can vary";
+}
+
+struct Told {
+    std::string answer, step;
+};
+
+Told solved(const Sketch& asked, std::size_t answer = 0) {
+    const Solved solved = solve(asked);
+    Worked worked = explain(asked, solved, construct(asked, solved, answer), answer);
+    tellRanges(worked, asked, solved, answer, tolerance::rangesOf(asked, solved));
+    for (const Step& step : worked.steps)
+        if (step.key == StepKey::answer)
+            return {toText(worked.answer, Minus::ascii), toText(step, Minus::ascii, 10000)};
+    return {};
+}
+
+void expectTold(const std::string& text, const std::string& part) {
+    EXPECT_NE(text.find(part), std::string::npos) << part << "\n" << text;
+}
+
+// 509.747 to 529.901 N and -5.0506 to -2.2263 degrees: own dense grid over all inputs, ends included, then
+// zoomed. R is least where P is least and the angle between P and Q greatest.
+TEST(RangesTold, StandRightBehindTheAnswer) {
+    const Told raft = solved(sketch({loose(force("P", 340, 25), 5, 2), force("Q", 275, -40)}));
+    const std::string ranges =
+        "Within the given tolerances R is between 509 N and 530 N and θ_R is between -5.1° and -2.2°.";
+    expectTold(raft.answer, ranges);
+    expectTold(raft.step, ranges);
+    expectTold(raft.step, "R is least with P at 335 N and θ_P at 27.0°, greatest with P at 345 N and "
+                          "θ_P at 23.0°.");
+}
+
+// 404.371 to 463.947 N and 235.749 to 281.363 N: own dense grid, as above.
+TEST(RangesTold, EachOfTwoAnswersHasItsOwn) {
+    Sketch two = sketch({loose(force("P", kToFind, 40), 0, 1), loose(force("Q", 220, kToFind), 5, 0)},
+                        force("R", 400, 10));
+    const Told first = solved(two, 0), second = solved(two, 1);
+    EXPECT_NE(first.answer, second.answer);
+    for (const char* range : {"between 404 N and 464 N", "between 235 N and 282 N"}) {
+        expectTold(first.step, range);
+        EXPECT_NE((first.answer + second.answer).find(range), std::string::npos) << range;
+    }
+}
+
+// 12 / (2 sin a) where both legs rise by a; the least with both at 3.5 degrees is 12/(2 sin 3.5) = 98.28; at
+// 0 degrees and below there is no answer.
+TEST(RangesTold, SayThatAPartHasNoAnswer) {
+    const Told flat = solved(balanced({force("W", 12, -90), loose(force("A", kToFind, 1.5), 0, 2),
+                                       loose(force("B", kToFind, 178.5), 0, 2)}));
+    expectTold(flat.answer, "A is at least 98.2 N without an upper bound");
+    expectTold(flat.step, "A part of the tolerances has no such answer");
+}
+
+TEST(RangesTold, NothingIsToldWithoutTolerances) {
+    const Sketch plain = sketch({force("P", 340, 25), force("Q", 275, -40)});
+    const Solved solved = solve(plain);
+    Worked worked = explain(plain, solved, construct(plain, solved));
+    const Worked before = worked;
+    tellRanges(worked, plain, solved, 0, {});
+    EXPECT_EQ(worked, before);
+}
+
+} // namespace
+} // namespace tailpoint
