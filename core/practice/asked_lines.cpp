@@ -216,24 +216,32 @@ Readable<LineMark> AskedLines::mark(const Working& right, std::string_view typed
     for (const MarkedQuantity& one : made.marking->quantities)
         if (one.name == named->name && one.given)
             made.verdict = one.verdict;
-    if (id.answer != 0)
-        markOfTwo(made, right, given, named->dimension == Dimension::angle);
+    const bool isAngle = named->dimension == Dimension::angle;
+    if (id.answer != 0) {
+        markOfTwo(made, right, given, isAngle);
+    } else if (!made.isRight() && isOwn(right, given, isAngle)) {
+        made.verdict = Verdict::right; // marking asks another route, or the second answer, for its value
+        made.marking.reset();
+    }
     return made;
+}
+
+bool AskedLines::isOwn(const Working& right, const GivenValue& given, bool isAngle) const {
+    const auto wanted = evaluate(*right.value, m_sketch.angleUnit);
+    return wanted && std::any_of(given.numbers.begin(), given.numbers.end(), [&](const GivenNumber& number) {
+               return isNear(number, static_cast<double>(*wanted), isAngle, m_sketch.angleUnit);
+           });
 }
 
 /// A line of one of two answers: what is right for the other one is not right here.
 void AskedLines::markOfTwo(LineMark& mark, const Working& right, const GivenValue& given,
                            bool isAngle) const {
-    const auto wanted = evaluate(*right.value, m_sketch.angleUnit);
-    const bool isOwn =
-        wanted && std::any_of(given.numbers.begin(), given.numbers.end(), [&](const GivenNumber& number) {
-            return isNear(number, static_cast<double>(*wanted), isAngle, m_sketch.angleUnit);
-        });
-    if (isOwn)
+    const bool own = isOwn(right, given, isAngle);
+    if (own)
         mark.verdict = Verdict::right;
     else if (mark.isRight())
         mark.verdict = Verdict::other;
-    if (isOwn || mark.verdict == Verdict::other)
+    if (own || mark.verdict == Verdict::other)
         mark.marking.reset(); // its slips are those of a whole answer
 }
 

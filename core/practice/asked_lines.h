@@ -68,6 +68,8 @@ public:
 
 private:
     AskedLines(const Sketch& sketch, const Solved& solved, const MarkOptions& options);
+    /// The number that the line has.
+    bool isOwn(const Working& right, const GivenValue& given, bool isAngle) const;
     void markOfTwo(LineMark& mark, const Working& right, const GivenValue& given, bool isAngle) const;
     Readable<LineMark> markBare(const Working& right, std::string_view typed) const;
 

@@ -1,4 +1,5 @@
 #include "core/mark/slip_numbers.h"
+#include "core/practice/lots.h"
 #include "core/practice/silenced.h"
 
 #include <algorithm>
@@ -245,7 +246,7 @@ struct Pick {
 };
 
 Pick pickFrom(std::span<const std::string_view> likely) {
-    constexpr int frequent = 4; // prior
+    constexpr int frequent = 3; // prior
     Pick pick;
     for (const SlipEntry& slip : slipEntries()) {
         if (slip.place != SlipPlace::calculation)
@@ -263,10 +264,13 @@ Pick pickFrom(std::span<const std::string_view> likely) {
 
 std::optional<FlawedSolution> flawedBySome(const Sketch& sketch, std::span<const std::string_view> likely,
                                            std::uint32_t seed) {
-    const Pick pick = pickFrom(likely);
-    for (std::size_t i = 0; i < pick.first.size(); ++i)
-        if (auto made = flawed(sketch, pick.first[(seed + i) % pick.first.size()].id, seed))
+    Pick pick = pickFrom(likely);
+    Lots lots(seed);
+    for (std::size_t left = pick.first.size(); left > 0; --left) { // each of those that can be as often
+        std::swap(pick.first[lots.below(static_cast<std::uint32_t>(left))], pick.first[left - 1]);
+        if (auto made = flawed(sketch, pick.first[left - 1].id, seed))
             return made;
+    }
     for (const SlipEntry& slip : pick.rest)
         if (auto made = flawed(sketch, slip.id, seed))
             return made;

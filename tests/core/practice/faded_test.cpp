@@ -193,14 +193,13 @@ TEST(FlawedSolutions, EveryFamilyHasASlipInALineAndNotAlwaysTheSame) {
             const auto made = problem({std::string(family.id), level, 5});
             const auto& likely = family.levels[static_cast<std::size_t>(level - 1)].slips;
             std::set<std::string> slips;
-            for (std::uint32_t seed = 0; seed < 3; ++seed) {
-                const auto flaw = flawedBySome(made->sketch, likely, 4 * seed);
+            for (std::uint32_t seed = 0; seed < 8; ++seed) {
+                const auto flaw = flawedBySome(made->sketch, likely, seed);
                 ASSERT_TRUE(flaw) << family.id << ' ' << level;
                 slips.insert(flaw->slip);
             }
-            // where two magnitudes are sought, few of the slips that are frequent change a line
-            EXPECT_GE(slips.size(), family.id == "two-ropes" || family.id == "push-or-pull" ? 1U : 2U)
-                << family.id << ' ' << level;
+            // of push or pull, few of the slips that are frequent change a line
+            EXPECT_GE(slips.size(), family.id == "push-or-pull" ? 1U : 2U) << family.id << ' ' << level;
         }
 }
 

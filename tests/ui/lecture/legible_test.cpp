@@ -150,8 +150,8 @@ TEST_F(LegibleTest, TheTitleBlockIsWholeAndOnTheSheetAtEveryStep) {
     EXPECT_GT(low, 20);
 }
 
-/// As if each sample were a lifting scene. The whole caution takes the column at both ends; between them its
-/// foot has a short one, and the sheet's foot is the title block's alone.
+/// As if each sample were a lifting scene. The whole caution stands in the column at both ends; between them
+/// its foot has a short one, and the sheet's foot is the title block's alone.
 TEST_F(LegibleTest, ACautionLeavesTheSheetToTheFigureAndStandsAtEveryStep) {
     int looked = 0;
     for (const Sample& sample : allSamples()) {
@@ -170,8 +170,11 @@ TEST_F(LegibleTest, ACautionLeavesTheSheetToTheFigureAndStandsAtEveryStep) {
                 EXPECT_TRUE(foot->cautionFits());
                 EXPECT_GE(foot->geometry().top(), view.column().geometry().bottom());
                 const bool atAnEnd = now().step.key == StepKey::question || now().step.key == StepKey::end;
-                EXPECT_EQ(view.column().plainText().contains(QLatin1String("competent person decides.")),
-                          atAnEnd);
+                // in a small room its end stands on the column's next page
+                EXPECT_EQ(view.column().plainText().contains(QLatin1String("A sketch check, not a design.")),
+                          atAnEnd)
+                    << view.column().plainText().toStdString();
+                EXPECT_EQ(toText(now().step).find("competent person") != std::string::npos, atAnEnd);
                 ++looked;
             }
         }
