@@ -10,6 +10,8 @@
 #include "ui/marking/marking_json.h"
 #include "ui/problems/key_html.h"
 
+#include <algorithm>
+
 namespace tailpoint {
 
 namespace {
@@ -38,11 +40,29 @@ bool isBesides(const std::string& name) {
     return name.empty() || name == kOwnPointsColumn || (name.front() == '(' && name.back() == ')');
 }
 
-/// A head that no question of the table's students has; empty where there is none.
-std::string unknownColumn(const QByteArray& text, SheetKey& key, const std::vector<std::string>& columns) {
+/// Heads of the sheet's own answers: what its questions ask for.
+std::vector<std::string> askedIn(const QString& folder) {
+    const auto bytes = readBytes(folder + QStringLiteral("/answers.csv"), QStringLiteral("key"));
+    const QByteArray* text = std::get_if<QByteArray>(&bytes);
+    if (text == nullptr)
+        return {};
+    CsvReader reader({text->constData(), static_cast<std::size_t>(text->size())});
+    const auto heads = reader.next();
+    std::vector<std::string> asked;
+    for (const std::string& head : heads ? heads->cells : std::vector<std::string>())
+        asked.push_back(trimmed(head));
+    return asked;
+}
+
+/// A head that neither a question of the table's students has nor is asked for on the sheet; empty where
+/// there is none.
+std::string unknownColumn(const QByteArray& text, const QString& folder, SheetKey& key,
+                          const std::vector<std::string>& columns) {
     std::vector<std::string> open;
+    const std::vector<std::string> asked = askedIn(folder);
     for (std::size_t i = 1; i < columns.size(); ++i)
-        if (const std::string name = trimmed(columns[i]); !isBesides(name))
+        if (const std::string name = trimmed(columns[i]);
+            !isBesides(name) && std::find(asked.begin(), asked.end(), name) == asked.end())
             open.push_back(name);
     CsvReader reader({text.constData(), static_cast<std::size_t>(text.size())});
     reader.next(); // the heads
@@ -129,7 +149,8 @@ int markByKey(const Arguments& arguments) {
                         (fault->line > 0 ? QStringLiteral(":%1").arg(fault->line) : QString()) + ": " +
                         QString::fromStdString(fault->message));
     auto& marking = std::get<KeyMarking>(read);
-    if (const std::string name = unknownColumn(text, std::get<SheetKey>(opened), marking.columns());
+    if (const std::string name = unknownColumn(text, arguments.value(QStringLiteral("--key")),
+                                               std::get<SheetKey>(opened), marking.columns());
         !name.empty())
         return complain(
             QStringLiteral("%1: '%2' is no quantity of these questions; a column that is not to be "

@@ -130,8 +130,8 @@ std::string toLatex(const Handout& handout) {
     if (!handout.caution.empty())
         out += "\\bigskip\\fbox{\\parbox{0.95\\textwidth}{\\small " + latexEscaped(handout.caution) + "}}\n";
     for (const std::string& line : handout.record)
-        out += (&line == &handout.record.front() ? "\\bigskip\n" : "") + std::string("{\\footnotesize ") +
-               latexEscaped(line) + "\\par}\n";
+        out += (&line == &handout.record.front() ? "\n\\bigskip\\noindent\n" : "\\noindent\n") +
+               std::string("{\\footnotesize ") + latexEscaped(line) + "\\par}\n";
     out += "\\end{document}\n";
     return out;
 }

@@ -114,6 +114,19 @@ bool isNear(const GivenNumber& given, double wanted, bool isAngle, AngleUnit uni
     });
 }
 
+/// A number of no quantity that can be answered may have the sheet's unit behind it, as its line prints it.
+std::string_view withoutUnit(std::string_view typed, const Sketch& sketch) {
+    for (const std::string_view unit :
+         {symbolOf(sketch.forceUnit), std::string_view("\u00B0"), nameOf(sketch.angleUnit)})
+        if (typed.ends_with(unit)) {
+            typed.remove_suffix(unit.size());
+            while (typed.ends_with(' '))
+                typed.remove_suffix(1);
+            break;
+        }
+    return typed;
+}
+
 /// The first line of a step that names its law; else the first that rests on one.
 std::size_t startOf(const Worked& worked, const std::vector<AskedLine>& lines) {
     const auto named = std::find_if(lines.begin(), lines.end(), [&](const AskedLine& line) {
@@ -225,7 +238,7 @@ void AskedLines::markOfTwo(LineMark& mark, const Working& right, const GivenValu
 }
 
 Readable<LineMark> AskedLines::markBare(const Working& right, std::string_view typed) const {
-    const Typed<double> number = parseNumber(typed);
+    const Typed<double> number = parseNumber(withoutUnit(typed, m_sketch));
     if (const auto* error = std::get_if<TypedError>(&number)) {
         AttemptFault fault;
         fault.message = error->message;

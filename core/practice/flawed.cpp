@@ -156,6 +156,8 @@ public:
         if (!leadsTo(printed, way))
             return std::nullopt;
         own = rewritten(line.changed, own, printed);
+        if (!own.general && !own.substituted)
+            return std::nullopt; // a number alone: no line that could be followed
         if (readAlike(own.general, out.right.general) && readAlike(own.substituted, out.right.substituted))
             return std::nullopt; // nothing to be seen
         out.worked = bare(out.worked, out.flaw);

@@ -95,7 +95,7 @@ TEST_F(ChangedUnder, ACopyThatIsOlderThanTheFileSaysSoAndDoesNotReplaceItUnasked
     const utimbuf later{0, ::time(nullptr) + 3600};
     ASSERT_EQ(::utime(qPrintable(file("raft.json")), &later), 0);
     startAgain();
-    EXPECT_TRUE(notice().contains(QStringLiteral("Work that was not saved: raft.json")))
+    EXPECT_TRUE(notice().contains(QStringLiteral("Work that was not saved: Lost and found (raft.json)")))
         << notice().toStdString();
     EXPECT_TRUE(notice().contains(QStringLiteral("The file itself is newer"))) << notice().toStdString();
     QTest::mouseClick(&offer("noticeOffer0"), Qt::LeftButton);

@@ -66,7 +66,7 @@ TEST_F(LessonWindow, ShowsItsNotesAndGoesOnByKeysAndButtons) {
     EXPECT_FALSE(notes().isVisible());
     openLesson(QStringLiteral(TAILPOINT_SAMPLES "/lessons/two-forces.lesson.json"));
     ASSERT_TRUE(notes().isVisible());
-    EXPECT_TRUE(says("The lecture shows sketch 1 of 3: Survey raft on two tow lines."))
+    EXPECT_TRUE(says("The lecture shows sketch 1 of 3: Survey raft on two lines."))
         << notes().text().toStdString();
     EXPECT_TRUE(notes().text().contains(QStringLiteral("put it to a vote")));
     LectureView* view = lecture();

@@ -234,11 +234,11 @@ TEST_F(WindowTest, ASketchWithAKeyThatCouldChangeAVerdictIsNotOpenedAndTheNotice
     QFile limited(file("limited.json"));
     ASSERT_TRUE(limited.open(QIODevice::WriteOnly));
     limited.write(R"({"format": "tailpoint-sketch", "version": 1, "units": {"force": "N", "angle": "deg"},
-        "forces": [{"name": "P", "magnitude": 340, "direction": 25, "limit": 300}]})");
+        "forces": [{"name": "P", "magnitude": 340, "direction": 25, "sector": 300}]})");
     limited.close();
     EXPECT_FALSE(window->openPath(file("limited.json")));
     EXPECT_TRUE(child<QWidget>(*window, "notice")->isVisible());
-    EXPECT_TRUE(notice().contains(QStringLiteral("limit"))) << notice().toStdString();
+    EXPECT_TRUE(notice().contains(QStringLiteral("sector"))) << notice().toStdString();
     EXPECT_TRUE(notice().contains(QStringLiteral("forces[0]"))) << notice().toStdString();
     EXPECT_EQ(window->document().sketch(), kept);
 }

@@ -93,12 +93,12 @@ void addLegs(QList<FigureRow>& rows, const Legs& legs, const Result& result) {
     const Things& things = result.things();
     const auto angle = [&](double value) { return onScreen(shownAngle(value, sketch)); };
     const Words load = symbolWords(things, legs.load);
-    rows << FigureRow{{words(Figures::tr("Legs that carry ")), load},
-                      {Figures::tr("from horizontal"), Figures::tr("from vertical")},
-                      true};
-    for (const Leg& leg : legs.legs) {
-        rows << FigureRow{{symbolWords(things, leg.vector)},
-                          {angle(leg.fromHorizontal), angle(leg.fromVertical)}};
+    rows << FigureRow{{words(Figures::tr("Legs that carry ")), load}, {}, true};
+    for (const Leg& leg : legs.legs) { // a value a row: both beside one another are wider than a small panel
+        rows << FigureRow{{symbolWords(things, leg.vector), words(Figures::tr(" from horizontal"))},
+                          {angle(leg.fromHorizontal)}};
+        rows << FigureRow{{symbolWords(things, leg.vector), words(Figures::tr(" from vertical"))},
+                          {angle(leg.fromVertical)}};
     }
     for (std::size_t i = 0; i + 1 < legs.legs.size(); ++i) {
         const LegNeighbour& next = legs.legs[i].neighbours.back();

@@ -21,16 +21,13 @@ MarkOptions markingOf(const Sketch& sketch) {
     return read != nullptr ? *read : MarkOptions{};
 }
 
-/// By one of the slips that are likely there; the seed says which comes first.
-std::optional<FlawedSolution> flawedBySome(const Problem& problem, std::uint32_t seed) {
+/// By one of the slips that are likely there, else by another of its calculation; the seed says which.
+std::optional<FlawedSolution> flawedFor(const Problem& problem, std::uint32_t seed) {
     const FamilyEntry* family = familyNamed(problem.id.family);
-    if (family == nullptr)
-        return std::nullopt;
-    const auto& slips = family->levels[static_cast<std::size_t>(problem.id.level - 1)].slips;
-    for (std::size_t i = 0; i < slips.size(); ++i)
-        if (auto made = flawed(problem.sketch, slips[(seed + i) % slips.size()], seed))
-            return made;
-    return std::nullopt;
+    return family == nullptr
+               ? std::nullopt
+               : flawedBySome(problem.sketch,
+                              family->levels[static_cast<std::size_t>(problem.id.level - 1)].slips, seed);
 }
 
 } // namespace
@@ -100,7 +97,7 @@ bool LineExercise::beginFaded() {
 }
 
 bool LineExercise::beginFlawed(std::uint32_t seed) {
-    auto made = m_practice.problem() ? flawedBySome(*m_practice.problem(), seed) : std::nullopt;
+    auto made = m_practice.problem() ? flawedFor(*m_practice.problem(), seed) : std::nullopt;
     if (!made || !begin(WorkedAs::flawed))
         return false;
     m_flawed = std::move(made);
@@ -111,7 +108,7 @@ bool LineExercise::beginFlawed(std::uint32_t seed) {
 }
 
 bool LineExercise::hasSlip(const Problem& problem) {
-    return flawedBySome(problem, 0).has_value();
+    return flawedFor(problem, 0).has_value();
 }
 
 void LineExercise::fade() {

@@ -8,6 +8,7 @@
 #include <QPaintEngine>
 #include <QRawFont>
 #include <QTextLayout>
+#include <algorithm>
 #include <cmath>
 #include <memory>
 #include <utility>
@@ -136,7 +137,14 @@ ShapedWord shaped(const QFont& font, const QString& word) {
         line.setPosition({0, -line.ascent()});
     }
     layout.endLayout();
-    return {layout.glyphRuns(), advanceOf(font, word)};
+    QList<QGlyphRun> runs = layout.glyphRuns();    // Qt has them in the order of a hash of addresses
+    const auto begins = [](const QGlyphRun& run) { // its bounding rectangle is the line's
+        const QList<QPointF> positions = run.positions();
+        return positions.isEmpty() ? 0 : positions.first().x();
+    };
+    std::stable_sort(runs.begin(), runs.end(),
+                     [&](const QGlyphRun& a, const QGlyphRun& b) { return begins(a) < begins(b); });
+    return {std::move(runs), advanceOf(font, word)};
 }
 
 /// Of one thread.

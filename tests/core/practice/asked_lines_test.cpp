@@ -104,7 +104,7 @@ TEST(AskedLines, OfAnyQuestionEveryLineIsRightByItsOwnNumber) {
                 << toText(*working.value) << ": " << std::get<AttemptFault>(mark).message;
             EXPECT_TRUE(std::get<LineMark>(mark).isRight())
                 << "seed " << seed << ", question " << i << ": " << toText(*working.subject) << " = "
-                << toText(*working.value);
+                << toText(*working.value) << '\n' << toText(asked.worked());
             ++looked;
         }
     }

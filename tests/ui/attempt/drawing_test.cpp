@@ -39,7 +39,8 @@ TEST_F(OwnDrawing, TheHandleOfALineStandsInTheSenseThatIsGivenWhateverTheAnswerI
                 if (auto* angle = std::get_if<AngleForm>(&force.direction.form);
                     isOpposite && given(force) && angle != nullptr)
                     *angle = AngleForm{angle->value + 180};
-            for (const SolvedForce& force : solve(sketch).solutions.at(0).forces)
+            const Solved solved = solve(sketch);
+            for (const SolvedForce& force : solved.solutions.at(0).forces)
                 turned += force.turned ? 1 : 0;
             window->document().replace(sketch, {});
             if (!answer().isOn())

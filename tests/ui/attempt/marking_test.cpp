@@ -263,7 +263,7 @@ TEST_F(MarkedAnswer, ARoundedVerdictHoldsTheValueBackUntilItIsAskedFor) {
     type("R", "519");
     type("theta_R", "-4");
     mark();
-    ASSERT_EQ(verdict("R"), QStringLiteral("right, to fewer figures"));
+    ASSERT_EQ(verdict("R"), QStringLiteral("right but for its last figure"));
     const QString all = everything();
     EXPECT_FALSE(all.contains(QStringLiteral("520")) || all.contains(QStringLiteral("3.6")))
         << findings().toStdString();

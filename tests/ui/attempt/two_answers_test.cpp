@@ -11,8 +11,9 @@ namespace {
 
 /// Python: P = 10.41905 with theta_Q = 130.11359, P = 2.68739 with 49.88641.
 constexpr const char* kTwo = R"({"format": "tailpoint-sketch", "version": 1, "title": "Two ways to the buoy",
-  "units": {"force": "N", "angle": "deg"}, "forces": [{"name": "P", "direction": 0}, {"name": "Q", "magnitude": 6}],
-  "resultant": {"name": "R", "magnitude": 8, "direction": 35}, "marking": {"bothAnswers": true}})";
+  "units": {"force": "N", "angle": "deg"}, "forces": [{"name": "P", "magnitude": null, "direction": 0},
+  {"name": "Q", "magnitude": 6, "direction": null}],
+  "sum": {"name": "R", "magnitude": 8, "direction": 35}, "marking": {"bothAnswers": true}})";
 
 class FormOfAnAnswer : public OwnAnswerTest {
 protected:

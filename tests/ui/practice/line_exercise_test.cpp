@@ -257,7 +257,14 @@ TEST_F(LinesInTheWindow, NothingGivesAnOpenLineAway) {
             trigger("practiceFind");
             if (lines().worked() != WorkedAs::flawed)
                 continue; // none of its slips changes just one line
+            ASSERT_TRUE(lines().flawed()) << made->code;
             const FlawedSolution& flawed = *lines().flawed();
+            ASSERT_LT(flawed.flaw.step, flawed.worked.steps.size()) << made->code << ' ' << flawed.slip;
+            ASSERT_LT(flawed.flaw.working, flawed.worked.steps[flawed.flaw.step].workings.size())
+                << made->code << ' ' << flawed.slip;
+            ASSERT_TRUE(flawed.right.value) << made->code << ' ' << flawed.slip;
+            ASSERT_TRUE(flawed.worked.steps[flawed.flaw.step].workings[flawed.flaw.working].value)
+                << made->code << ' ' << flawed.slip;
             const Working& flaw = flawed.worked.steps[flawed.flaw.step]
                                       .workings[flawed.flaw.working]; // a lost sign: its size is told
             if (printed(flaw).remove(u'-') != printed(flawed.right).remove(u'-'))

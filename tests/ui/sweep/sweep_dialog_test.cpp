@@ -170,13 +170,13 @@ TEST_F(SweepBesideTheSheet, FollowsASketchThatHasOtherThingsGiven) {
 
 TEST_F(SweepBesideTheSheet, RemembersItsStepsAndSize) {
     child<QSpinBox>(*dialog, "sweepSteps")->setValue(17);
-    dialog->resize(800, 700);
+    dialog->resize(760, 690);
     dialog->reject();
     open();
     ASSERT_FALSE(window->document().edit(legs(), QStringLiteral("legs")));
     auto& again = ask<SweepDialog>("sweep");
     EXPECT_EQ(child<QSpinBox>(again, "sweepSteps")->value(), 17);
-    EXPECT_EQ(again.size(), QSize(800, 700));
+    EXPECT_EQ(again.size(), QSize(760, 690));
 }
 
 } // namespace

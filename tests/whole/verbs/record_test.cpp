@@ -15,10 +15,12 @@ const QByteArray kSigned =
 class Record : public Verbs {
 protected:
     Ran reportAs(const char* form, const QStringList& more = {}) const {
-        return run(QStringList{QStringLiteral("report"), put(QStringLiteral("raft.json"), kSigned),
-                               QStringLiteral("--as"), QString::fromLatin1(form)} +
-                       more,
-                   {}, [] { ::setenv("SOURCE_DATE_EPOCH", "1764374400", 1); });
+        ::setenv("SOURCE_DATE_EPOCH", "1764374400", 1);
+        Ran ran = run(QStringList{QStringLiteral("report"), put(QStringLiteral("raft.json"), kSigned),
+                                  QStringLiteral("--as"), QString::fromLatin1(form)} +
+                      more);
+        ::unsetenv("SOURCE_DATE_EPOCH");
+        return ran;
     }
 };
 

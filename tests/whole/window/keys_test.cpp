@@ -31,7 +31,9 @@ TEST_F(OnTheRaft, AValueTypedOnTheSheetIsTakenWithItsUnit) {
     settledScreen();
     ASSERT_TRUE(type(QStringLiteral("0.5 kN")) && key(QStringLiteral("Return")));
     ASSERT_TRUE(becomesModified(true));
-    EXPECT_EQ(number(force(saved(), 0), "magnitude"), 500);
+    const QJsonObject typed = force(saved(), 0)[QLatin1String("magnitude")].toObject();
+    EXPECT_EQ(typed[QLatin1String("value")], 0.5);
+    EXPECT_EQ(typed[QLatin1String("unit")], QStringLiteral("kN")) << "as it was typed";
 }
 
 TEST_F(OnTheRaft, DeleteRemovesTheSelectedForce) {
