@@ -102,7 +102,8 @@ TEST(GivenTolerances, MakeRangesInJson) {
 // they come level, and no answer beyond.
 TEST(GivenTolerances, AnUnboundedRangeIsNullInJson) {
     const QJsonObject report = reportOf(
-        R"({"format": "tailpoint-sketch", "version": 1, "sum": {"name": "R", "magnitude": 0}, "forces": [
+        R"({"format": "tailpoint-sketch", "version": 1, "units": {"force": "kN", "angle": "deg"},
+            "sum": {"name": "R", "magnitude": 0}, "forces": [
             {"name": "W", "magnitude": 12, "direction": -90},
             {"name": "A", "magnitude": null, "direction": {"value": 1.5, "plusMinus": 2}},
             {"name": "B", "magnitude": null, "direction": {"value": 178.5, "plusMinus": 2}}]})",
