@@ -182,6 +182,8 @@ std::vector<Kept> handoutGroups(const Handout& handout, const DisplayList& figur
         out.table(*handout.given.table, 0);
     if (!handout.question.empty())
         out.prose(proseOf(handout.question), kHandoutText, 0, 4);
+    if (!handout.record.empty()) // what is assumed; the rest of it stands at the foot of every page
+        out.prose(inProse(handout.record.back()), kNote, 0, 4).ink = Ink::quiet;
     if (!figure.groups.empty())
         out.figure(figure);
     out.parts(handout);
@@ -189,10 +191,6 @@ std::vector<Kept> handoutGroups(const Handout& handout, const DisplayList& figur
         out.legs(legs);
     if (!handout.caution.empty())
         out.caution(handout.caution);
-    if (!handout.record.empty())
-        out.begin(14);
-    for (const std::string& line : handout.record)
-        out.prose(inProse(line), kNote, 0, 2).ink = Ink::quiet;
     return out.take();
 }
 

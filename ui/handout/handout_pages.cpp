@@ -48,8 +48,12 @@ double HandoutPages::columnWidth(QSizeF paper) {
 HandoutPages::HandoutPages(const Handout& handout, DisplayList figure, QSizeF paper)
     : HandoutPages(handoutGroups(handout, figure, columnWidth(paper)), figure, paper,
                    {QString::fromStdString(titleOf(handout)), {}}) {
-    if (count() == 1) // a single page has it at its head, and in full
-        m_foot.left.clear();
+    QStringList whence;
+    if (count() > 1) // a single page has its title at its head, and in full
+        whence << m_foot.left;
+    for (std::size_t i = 0; i + 1 < handout.record.size(); ++i)
+        whence << QString::fromStdString(handout.record[i]);
+    m_foot.left = whence.join(QStringLiteral(" \u00B7 "));
 }
 
 HandoutPages::HandoutPages(std::vector<Kept> groups, DisplayList figure, QSizeF paper, Foot foot)
