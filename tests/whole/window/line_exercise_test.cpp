@@ -59,7 +59,7 @@ TEST_F(LinesInTheRealWindow, TheSlipIsFoundAndMended) {
     const std::array<std::array<const char*, 2>, 8> right{{{"79", "92.5"},
                                                            {"101", "160.21"},
                                                            {"325.64", "222.20"},
-                                                           {"33.9", "-76.509"},
+                                                           {"33.9", " -76.509"},
                                                            {"14.9", "314.70"},
                                                            {"1", "83.70"},
                                                            {"1", "325.64"},
