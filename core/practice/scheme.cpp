@@ -31,6 +31,7 @@ public:
     Scheme make() const {
         Scheme scheme;
         scheme.of = m_marker.of();
+        scheme.isSigned = isSigned(m_sketch);
         std::vector<Marking> marked;
         for (const SlipNumbers& slip : m_table.slips)
             marked.push_back(slip.changes ? markedWith(slip) : Marking{});

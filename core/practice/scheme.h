@@ -34,6 +34,7 @@ struct Scheme {
     /// By quantity in the order of `answers`, within it ascending; what prints alike and earns the same is
     /// one entry.
     std::vector<SlipNumber> numbers;
+    bool isSigned = false; ///< magnitudes are stated with their sense's sign; `numbers` has their sizes
 };
 
 /// As `mark` reads them: {"R = 520", "theta_R = -3.6"}, of two answers both in order ("P = 308; 872").

@@ -116,7 +116,9 @@ void PracticeStrip::refresh() {
     const bool isStale = m_practice.isStatementStale();
     const QString all = m_practice.statement();
     const QString statement = all.size() > kMostShown ? all.left(kMostShown) + QChar(0x2026) : all;
-    m_kind->setText(isStale ? tr("The sheet has other values than its question in words.") : kindWords());
+    m_kind->setText(isStale
+                        ? tr("The sheet has other values than its question in words: Undo leads back to it.")
+                        : kindWords());
     m_kind->setVisible(!m_kind->text().isEmpty());
     m_statement->show(keptTogether(statement));
     fitStatement();

@@ -205,6 +205,7 @@ void sayNotToScale(DisplayList& list) {
     text.size = size;
     text.baseline = {inset, list.height - inset};
     text.runs = {{"Not to scale"}};
+    text.halo = true; // an axis may pass there
     const TextExtent extent = QtTextMeasure{}.measure(text.runs, text.face, text.size);
     text.box = {inset, text.baseline.y - extent.ascent, extent.width, extent.ascent + extent.descent};
     group.items.emplace_back(std::move(text));

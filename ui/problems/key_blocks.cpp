@@ -59,6 +59,7 @@ void addMargin(GroupWriter& out, const Scheme& scheme, double width) {
                      setProse(inProse(line.slip), handoutFont(kRow), out.typeSize(kRow), room)}),
                 0, 1.5);
     }
+    out.prose(inProse(marginNote(scheme)), kRowHead, 0, 3).ink = HandoutPages::Ink::quiet;
 }
 
 /// "N68.5°E"; forces and angles begin with a digit or a minus.
@@ -100,6 +101,14 @@ std::string answerName(int answer) {
 
 std::string pointsOf(const Scheme& scheme) {
     return pointsText(scheme.of);
+}
+
+std::string marginNote(const Scheme& scheme) {
+    const std::string points =
+        "The points are those of the whole answer, where the rest follows from the slip.";
+    return scheme.isSigned
+               ? points + " The numbers are sizes: a right size with the wrong sign earns nothing."
+               : points;
 }
 
 std::vector<MarginLine> marginOf(const Scheme& scheme) {
@@ -157,8 +166,8 @@ KeySolution keySolution(const Sketch& sketch) {
     const Result result = resultOf(sketch);
     const HandoutChoice choice;
     const double height = handoutFigureHeight(result, choice);
-    return {handoutOf(result, choice, handoutDivision(result, choice, kHandoutWidth, height)),
-            handoutFigure(result, choice, kHandoutWidth, height)};
+    constexpr double none = 0; // the student's drawing has another scale than the key's figure
+    return {handoutOf(result, choice, none), handoutFigure(result, choice, kHandoutWidth, height)};
 }
 
 std::vector<Kept> keyGroups(const Problem& problem, const ProblemPlace& place, const Scheme& scheme,

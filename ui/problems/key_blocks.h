@@ -20,6 +20,8 @@ struct MarginLine {
 /// One list of all that is asked, ascending as a marker reads it; bearings, where directions are given so,
 /// stand last, by their quadrant.
 std::vector<MarginLine> marginOf(const Scheme& scheme);
+/// How the list is to be read.
+std::string marginNote(const Scheme& scheme);
 std::string answerName(int answer);         ///< "", " (1st)", " (2nd)"
 std::string pointsOf(const Scheme& scheme); ///< all that can be had: "2"
 

@@ -110,7 +110,7 @@ std::string marginHtml(const SheetVariant& variant) {
         out += "<tr><td>" + xmlEscaped(withMinusSigns(line.number)) + "</td><td>" + toMathml(line.symbol) +
                answerName(line.answer) + "</td><td>" + line.points + "</td><td>" + xmlEscaped(line.slip) +
                "</td></tr>\n";
-    return out + "</tbody>\n</table>\n";
+    return out + "</tbody>\n</table>\n<p class=\"quiet\">" + marginNote(variant.scheme) + "</p>\n";
 }
 
 std::string keyHtml(const SheetVariant& variant, const ProblemPlace& place, const TaskOnPage& task,

@@ -132,6 +132,15 @@ void PracticeDialog::fill() {
             add(i);
     m_list->setCurrentRow(-1);
     move(1); // to the first
+    const QString wanted = m_search->text().trimmed();
+    for (int row = 0; row < m_list->count() && !wanted.isEmpty(); ++row) { // but one of that name before it
+        const QVariant place = m_list->item(row)->data(kPlace);
+        if (place.isValid() &&
+            m_choices[place.value<std::size_t>()].group.startsWith(wanted, Qt::CaseInsensitive)) {
+            m_list->setCurrentRow(row);
+            break;
+        }
+    }
     showDetails();
 }
 

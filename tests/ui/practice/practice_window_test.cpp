@@ -61,6 +61,15 @@ TEST_F(PracticeWindow, ArrowsPassTheHeadingsAndReturnBegins) {
     EXPECT_EQ(statement().toStdString(), problem(id())->statement);
 }
 
+TEST_F(PracticeWindow, AFamilysOwnTitleComesBeforeOthersThatHaveItsWords) {
+    auto& dialog = ask<PracticeDialog>("practice");
+    auto* search = child<QLineEdit>(dialog, "practiceSearch");
+    QTest::keyClicks(search, QStringLiteral("directions by run and rise"));
+    QTest::keyClick(search, Qt::Key_Return);
+    EXPECT_EQ(id().family, "slopes");
+    EXPECT_EQ(id().level, 1);
+}
+
 TEST_F(PracticeWindow, TheWholeStatementIsToBeSeenHoweverWideTheWindow) {
     begin();
     auto* label = child<QLabel>(*window, "statement");
@@ -86,7 +95,8 @@ TEST_F(PracticeWindow, AHintIsToBeSeenInALowWindow) {
 TEST_F(PracticeWindow, ASampleIsOpenedAsAWorkedExample) {
     begin();
     auto& dialog = ask<PracticeDialog>("practice");
-    QTest::keyClicks(child<QLineEdit>(dialog, "practiceSearch"), QStringLiteral("survey raft two lines worked"));
+    QTest::keyClicks(child<QLineEdit>(dialog, "practiceSearch"),
+                     QStringLiteral("survey raft two lines worked"));
     auto* list = child<QListWidget>(dialog, "practiceList");
     ASSERT_EQ(rows(*list, false), QStringList{QStringLiteral("Survey raft on two lines")});
     QTest::mouseClick(child<QPushButton>(dialog, "practiceBegin"), Qt::LeftButton);
