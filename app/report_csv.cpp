@@ -1,5 +1,6 @@
 #include "app/report_csv.h"
 
+#include "core/explain/limits.h"
 #include "core/quantity/decimals.h"
 #include "core/solve/tolerance.h"
 #include "ui/marking/csv.h"
@@ -16,11 +17,12 @@ std::string cell(std::optional<double> number) {
 
 /// `range`: null where nothing has a tolerance.
 void addVector(TabledRow& row, const SolvedForce& vector, VectorId id, const Result& result,
-               const tolerance::VectorRange* range) {
+               const tolerance::VectorRange* range, std::optional<double> utilisation) {
     const Sketch& sketch = result.sketch;
     if (vector.magnitudeFound) {
         row.quantities.push_back({result.things().at(magnitudeId(id)).plain,
                                   std::string(symbolOf(sketch.forceUnit)), vector.magnitude});
+        row.quantities.back().utilisation = utilisation;
         if (range) {
             row.quantities.back().low = range->magnitude.least;
             row.quantities.back().high = range->magnitude.greatest;
@@ -91,9 +93,18 @@ std::vector<TabledRow> tabledRows(const QString& file, const Result& result) {
         TabledRow row = emptyRow(file, result);
         row.solution = s + 1;
         const auto rangeOf = [&](int vector) { return s < ranges.size() ? ranges[s].find(vector) : nullptr; };
-        for (std::size_t i = 0; i < solution.forces.size(); ++i)
-            addVector(row, solution.forces[i], forceVector(i), result, rangeOf(static_cast<int>(i)));
-        addVector(row, solution.sum, kSumVector, result, rangeOf(kSumIndex));
+        const auto uses = limitsOf(result.sketch, solution, s < ranges.size() ? &ranges[s] : nullptr);
+        const auto utilisationOf = [&](int vector) {
+            const auto use = std::find_if(uses.begin(), uses.end(),
+                                          [&](const LimitUse& one) { return one.index == vector; });
+            return use == uses.end() ? std::nullopt : use->utilisation;
+        };
+        for (std::size_t i = 0; i < solution.forces.size(); ++i) {
+            const int vector = static_cast<int>(i);
+            addVector(row, solution.forces[i], forceVector(i), result, rangeOf(vector),
+                      utilisationOf(vector));
+        }
+        addVector(row, solution.sum, kSumVector, result, rangeOf(kSumIndex), utilisationOf(kSumIndex));
         rows.push_back(std::move(row));
     }
     if (rows.empty())

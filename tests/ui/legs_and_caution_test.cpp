@@ -4,6 +4,7 @@
 #include "core/explain/caution.h"
 #include "tests/support/sketches.h"
 #include "ui/document/sketch_json.h"
+#include "ui/panel/answer_text.h"
 #include "ui/panel/copied_values.h"
 #include "ui/panel/figure_rows.h"
 #include "ui/panel/solution_view.h"
@@ -58,6 +59,18 @@ TEST(LegsInThePanel, AreCopiedAsBareNumbersWithTheirUnits) {
     for (const BareTable& table : tables) {
         EXPECT_FALSE(table.heads.contains(QStringLiteral("from horizontal (N)")));
     }
+}
+
+/// 6 at 75 and 6 at 140 degrees: 12 cos 32.5 = 10.1207, 101.207 per cent of 10.
+TEST(LimitsInThePanel, AreToldInWordsBehindTheAnswer) {
+    Sketch sketch = emptySketch();
+    sketch.forces = {force("P", 6, 75), force("Q", 6, 140)};
+    EXPECT_FALSE(limitsText(resultOf(sketch)).contains(QStringLiteral("limit")));
+    sketch.sum.limit = TypedForce{10, ForceUnit::N, {}};
+    const QString told = limitsText(resultOf(sketch));
+    EXPECT_TRUE(told.contains(QStringLiteral("R is over its limit: 101.3 % of 10 N."))) << told.toStdString();
+    EXPECT_TRUE(told.contains(QStringLiteral("not rated data")));
+    EXPECT_TRUE(limitsText(unanswered(sketch)).isEmpty()) << "nothing of a withheld answer";
 }
 
 TEST(CopiedText, CarriesTheCautionWhereTheSceneAsksForIt) {

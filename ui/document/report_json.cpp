@@ -4,6 +4,7 @@
 #include "core/explain/caution.h"
 #include "core/explain/explain.h"
 #include "core/explain/legs.h"
+#include "core/explain/limits.h"
 #include "core/explain/question.h"
 #include "core/explain/ranges.h"
 #include "core/quantity/decimals.h"
@@ -177,6 +178,35 @@ JsonValue legJson(const Leg& leg, const Legs& legs, const Sketch& sketch, const 
                               {"overLoad", jsonText(significant(leg.overLoad, sketch.figures))}})}});
 }
 
+/// Whether the vectors keep to the limits and directions that the sketch states; nothing where it states
+/// none.
+void addLimits(JsonValue& to, const Answer& answer, const tolerance::Ranges& ranges) {
+    const Sketch& sketch = answer.sketch;
+    const auto* range = answer.index < ranges.size() ? &ranges[answer.index] : nullptr;
+    const auto name = [&](int index) {
+        return jsonText(index == kSumIndex ? sketch.sum.name
+                                           : sketch.forces[static_cast<std::size_t>(index)].name);
+    };
+    std::vector<JsonValue> items;
+    for (const LimitUse& use : limitsOf(sketch, answer.solution(), range))
+        items.push_back(jsonObject({{"of", name(use.index)},
+                                    {"limit", jsonNumber(use.limit)},
+                                    {"utilisation", jsonNumberOrNull(use.utilisation)},
+                                    {"text", jsonText(use.utilisation ? utilisationText(*use.utilisation)
+                                                                      : std::string("no upper bound"))},
+                                    {"verdict", jsonText(nameOf(use.verdict))}}));
+    for (const DirectionUse& use : permittedOf(sketch, answer.solution(), range))
+        items.push_back(jsonObject({{"of", name(use.index)},
+                                    {"axis", jsonNumber(use.axis)},
+                                    {"within", jsonNumber(use.within)},
+                                    {"off", jsonNumber(use.off)},
+                                    {"verdict", jsonText(nameOf(use.verdict))}}));
+    if (items.empty())
+        return;
+    to.members.push_back({"limits", jsonList(std::move(items))});
+    to.members.push_back({"limitsRemark", jsonText("typed by the user, not rated data")});
+}
+
 /// Nothing where there are no legs.
 void addLegs(JsonValue& to, const Sketch& sketch, const Solved& solved, std::size_t solution) {
     const auto legs = legsOf(sketch, solved, solution);
@@ -205,9 +235,11 @@ JsonValue solutionJson(const Answer& answer, const ExplainOptions& options, cons
     if (construction.triangle)
         out.members.push_back({"triangle", triangleJson(*construction.triangle, sketch)});
     addLegs(out, sketch, answer.solved, answer.index);
+    addLimits(out, answer, ranges);
     out.members.push_back({"residual", jsonNumber(solution.residual)});
     Worked worked = explain(sketch, answer.solved, construction, answer.index, options);
     tellRanges(worked, sketch, answer.solved, answer.index, ranges, options.sentences);
+    tellLimits(worked, sketch, answer.solved, answer.index, ranges, options.sentences);
     out.members.push_back({"steps", stepsJson(worked)});
     return out;
 }

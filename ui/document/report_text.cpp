@@ -5,6 +5,7 @@
 #include "core/explain/explain.h"
 #include "core/explain/handout.h"
 #include "core/explain/legs.h"
+#include "core/explain/limits.h"
 #include "core/explain/question.h"
 #include "core/explain/ranges.h"
 #include "core/explain/tolerance.h"
@@ -341,6 +342,7 @@ std::string solutionsText(const std::vector<Answer>& answers, const ExplainOptio
         const std::string remark =
             options.handRounding ? byHandText(worked.back(), told(guarded)) : std::string();
         tellRanges(worked.back(), answer.sketch, answer.solved, answer.index, ranges, options.sentences);
+        tellLimits(worked.back(), answer.sketch, answer.solved, answer.index, ranges, options.sentences);
         const std::string which = " " + std::to_string(i + 1) + " of " + std::to_string(answers.size());
         out += valuesText(answer, construction, answers.size() == 1 ? "Answer" : "Answer" + which, remark,
                           i < ranges.size() ? &ranges[i] : nullptr);

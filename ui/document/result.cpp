@@ -1,6 +1,7 @@
 #include "ui/document/result.h"
 
 #include "core/explain/explain.h"
+#include "core/explain/limits.h"
 #include "core/explain/ranges.h"
 #include "core/figure/compose.h"
 
@@ -91,6 +92,7 @@ std::shared_ptr<const Worked> Result::worked(const ExplainOptions& options, std:
     return m_memory->find(options, solution, [&] {
         Worked told = explain(sketch, solved, constructionOf(solution), solution, options);
         tellRanges(told, sketch, solved, solution, ranges(), options.sentences);
+        tellLimits(told, sketch, solved, solution, ranges(), options.sentences);
         return told;
     });
 }

@@ -1,6 +1,7 @@
 #include "ui/panel/answer_text.h"
 
 #include "core/construct/reduction.h"
+#include "core/explain/limits.h"
 #include "core/explain/ranges.h"
 #include "core/sketch/shown.h"
 #include "ui/panel/check_text.h"
@@ -125,6 +126,20 @@ AnswerText answerText(const Result& result) {
         detail << detailLine(each, result, found.size() == 1);
     }
     return {large.join(QStringLiteral("<br>")), detail.join(QStringLiteral("<br>"))};
+}
+
+QString limitsText(const Result& result) {
+    const Solution* solution = shownSolution(result);
+    if (!solution) {
+        return {};
+    }
+    const tolerance::Ranges& ranges = result.ranges();
+    QStringList lines;
+    for (const Prose& line : limitsTold(result.sketch, *solution,
+                                        result.chosen < ranges.size() ? &ranges[result.chosen] : nullptr)) {
+        lines << onScreen(toText(line)).toHtmlEscaped();
+    }
+    return lines.join(QStringLiteral("<br>"));
 }
 
 QString answerName(const Result& result, std::size_t answer) {

@@ -20,6 +20,8 @@ struct AnswerText {
     QString detail; ///< direction in words, components
 };
 AnswerText answerText(const Result& result);
+/// Whether its vectors keep to their limits, a line each, HTML; empty where the sketch states none.
+QString limitsText(const Result& result);
 
 /// "Answer 1 of 2, drawn"; empty where there is but one.
 QString answerName(const Result& result, std::size_t answer);

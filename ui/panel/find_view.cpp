@@ -32,7 +32,8 @@ QString keptTogether(QString html) {
 }
 
 QString messageHtml(const Result& result) {
-    return phraseHtml(result.solved.message(), result.things());
+    const QString message = phraseHtml(result.solved.message(), result.things()), limits = limitsText(result);
+    return message + (message.isEmpty() || limits.isEmpty() ? QString() : QStringLiteral("<br>")) + limits;
 }
 
 } // namespace

@@ -69,6 +69,30 @@ TEST_F(ReportTable, HasLowAndHighWhereThereAreTolerances) {
     EXPECT_NEAR(cells[10].toDouble(), -2.2263, 5e-5 + 0.003);
 }
 
+/// 6 at 75 and 6 at 140 degrees: 12 cos 32.5 = 10.1207, 101.207 per cent of 10; 17.5 degrees off 90.
+TEST_F(ReportTable, HasWhatALimitIsUsedAndEveryReportSaysIt) {
+    const QString file = put(
+        QStringLiteral("limited.json"),
+        sketch(
+            force("P", "6", "75") + "," + force("Q", "6", "140"),
+            R"(, "sum": {"name": "R", "magnitude": null, "direction": null, "limit": 10, "permitted": {"axis": 90, "within": 20}})"));
+    const Ran ran = table({file});
+    EXPECT_EQ(ran.status, 0);
+    EXPECT_NEAR(lines(ran.out).value(1).split(',').value(6).toDouble(), 101.20697, 5e-5);
+    const QByteArray text = run({QStringLiteral("report"), file}).out.simplified();
+    EXPECT_TRUE(text.contains("R is over its limit: 101.3 % of 10 N.")) << text.toStdString();
+    EXPECT_TRUE(text.contains("The direction of R is permitted: 17.5\u00B0 off 90.0\u00B0 at most"));
+    EXPECT_TRUE(text.contains("typed by the user, not rated data."));
+    EXPECT_TRUE(text.contains("A sketch check, not a design."));
+    const QByteArray json =
+        run({QStringLiteral("report"), file, QStringLiteral("--as"), QStringLiteral("json")}).out;
+    EXPECT_TRUE(json.contains("\"verdict\": \"over\"") || json.contains("\"verdict\":\"over\""))
+        << json.toStdString();
+    EXPECT_TRUE(json.contains("101.3 %"));
+    EXPECT_TRUE(run({QStringLiteral("report"), file, QStringLiteral("--as"), QStringLiteral("html")})
+                    .out.contains("is over its limit"));
+}
+
 TEST_F(ReportTable, SaysOfABadFileThatItIsOneAndGoesOn) {
     const Ran ran = table({bad(), path(QStringLiteral("absent.json")), right()});
     EXPECT_EQ(ran.status, 2);

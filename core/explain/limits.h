@@ -1,0 +1,57 @@
+// Limits and permitted directions that a sketch states: whether its vectors keep to them, at the worst end of
+// what they can be.
+#pragma once
+
+#include "core/explain/explain.h"
+#include "core/explain/wording.h"
+#include "core/solve/tolerance.h"
+
+#include <optional>
+#include <vector>
+
+namespace tailpoint {
+
+enum class Bound : std::uint8_t {
+    within,
+    over,
+    straddles ///< a part of the tolerance is over
+};
+std::string_view nameOf(Bound bound); ///< "within", "over", "straddles"
+
+/// A magnitude beside its limit, from full values, never from shown ones.
+struct LimitUse {
+    int index = kSumIndex; ///< of the vector
+    Bound verdict = Bound::within;
+    double limit = 0;                  ///< sheet's force unit, > 0
+    std::optional<double> utilisation; ///< per cent of the limit at the worst end; empty: no upper bound
+};
+
+/// A direction beside the permitted ones, told apart from the magnitude.
+struct DirectionUse {
+    int index = kSumIndex;
+    Bound verdict = Bound::within;
+    double axis = 0, within = 0; ///< as the sketch states them
+    double off = 0;              ///< greatest angle from the axis, either way; sheet's angle unit
+};
+
+/// Of the vectors for which the sketch states a limit, forces in its order, the sum last. `range`: of that
+/// answer; null where nothing has a tolerance.
+std::vector<LimitUse> limitsOf(const Sketch& sketch, const Solution& solution,
+                               const tolerance::AnswerRange* range);
+/// The same of permitted directions; a vector without a direction has none.
+std::vector<DirectionUse> permittedOf(const Sketch& sketch, const Solution& solution,
+                                      const tolerance::AnswerRange* range);
+
+/// "101.3 %": one decimal, rounded up, so that what is over never reads 100.0 %.
+std::string utilisationText(double percent);
+
+/// A sentence each, and whose data they are; nothing where no limit is stated.
+std::vector<Prose> limitsTold(const Sketch& sketch, const Solution& solution,
+                              const tolerance::AnswerRange* range, const Voice& voice = Voice());
+
+/// Adds them to a worked solution, behind its answer. `ranges`: of all answers; empty where nothing has a
+/// tolerance.
+void tellLimits(Worked& worked, const Sketch& sketch, const Solved& solved, std::size_t solution,
+                const tolerance::Ranges& ranges, const Sentences* sentences = nullptr);
+
+} // namespace tailpoint
