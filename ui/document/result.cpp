@@ -4,6 +4,7 @@
 #include "core/explain/limits.h"
 #include "core/explain/ranges.h"
 #include "core/figure/compose.h"
+#include "core/figure/tolerated.h"
 
 #include <algorithm>
 #include <deque>
@@ -32,6 +33,15 @@ public:
         return m_ranges;
     }
     template <class Make>
+    std::shared_ptr<const Tolerated> tolerated(std::size_t solution, Make make) {
+        const std::lock_guard guard(m_mutex);
+        if (!m_tolerated || m_toleratedOf != solution) {
+            m_tolerated = make();
+            m_toleratedOf = solution;
+        }
+        return m_tolerated;
+    }
+    template <class Make>
     std::shared_ptr<const Worked> find(const ExplainOptions& options, std::size_t solution, Make make) {
         const std::lock_guard guard(m_mutex);
         const auto known = std::find_if(m_kept.begin(), m_kept.end(), [&](const Kept& kept) {
@@ -54,6 +64,8 @@ private:
     };
     std::once_flag m_named, m_ranged;
     tolerance::Ranges m_ranges;
+    std::shared_ptr<const Tolerated> m_tolerated; ///< of the answer last asked for
+    std::size_t m_toleratedOf = 0;
     std::optional<Things> m_things;
     std::mutex m_mutex;
     std::deque<Kept> m_kept;
@@ -81,6 +93,17 @@ const tolerance::Ranges& Result::ranges() const {
                    ? tolerance::Ranges{}
                    : tolerance::rangesOf(sketch, solved,
                                          isMoving ? tolerance::kWhileDragging : tolerance::kExact);
+    });
+}
+
+std::shared_ptr<const Tolerated> Result::tolerated(std::size_t solution) const {
+    const tolerance::Ranges& known = ranges();
+    if (solution >= known.size())
+        return nullptr;
+    return m_memory->tolerated(solution, [&] {
+        const auto effort = isMoving ? tolerance::kWhileDragging : tolerance::kExact;
+        return std::make_shared<const Tolerated>(
+            Tolerated{known, tolerance::tipRegions(sketch, solved, solution, effort)});
     });
 }
 

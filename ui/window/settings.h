@@ -36,6 +36,8 @@ public:
     void setConstruction(const QString& name);
     bool parallelMarks() const;
     void setParallelMarks(bool on);
+    bool shadesTips() const; ///< where the tips of found vectors can lie within the tolerances
+    void setShadesTips(bool on);
     bool otherOrder() const;
     void setOtherOrder(bool other);
     /// A change of unit or axis keeps the forces (true) or the numbers.

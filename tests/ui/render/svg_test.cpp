@@ -46,7 +46,7 @@ TEST(Svg, EveryDrawnElementCarriesTheClassOfItsRole) {
         QStringLiteral("given"),  QStringLiteral("sum"),      QStringLiteral("construction"),
         QStringLiteral("arc"),    QStringLiteral("locus"),    QStringLiteral("label"),
         QStringLiteral("leader"), QStringLiteral("halo"),     QStringLiteral("titleblock"),
-        QStringLiteral("point"),  QStringLiteral("highlight")};
+        QStringLiteral("point"),  QStringLiteral("highlight"), QStringLiteral("region")};
     static const QSet<QString> undrawn{QStringLiteral("svg"), QStringLiteral("title"), QStringLiteral("desc"),
                                        QStringLiteral("metadata")};
     const Sketch two = sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10));
