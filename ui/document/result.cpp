@@ -101,9 +101,13 @@ std::shared_ptr<const Tolerated> Result::tolerated(std::size_t solution) const {
     if (solution >= known.size())
         return nullptr;
     return m_memory->tolerated(solution, [&] {
-        const auto effort = isMoving ? tolerance::kWhileDragging : tolerance::kExact;
-        return std::make_shared<const Tolerated>(
-            Tolerated{known, tolerance::tipRegions(sketch, solved, solution, effort)});
+        Tolerated all{known, {}};
+        if (!isMoving)
+            all.regions = tolerance::tipRegions(sketch, solved, solution);
+        else if (solved.family !=
+                 Family::twoDirections) // no less work than the true ones: they wait for the hand
+            all.regions = tolerance::tipRegions(sketch, solved, solution, tolerance::kWhileDragging);
+        return std::make_shared<const Tolerated>(std::move(all));
     });
 }
 

@@ -48,8 +48,8 @@ TEST(ToleratedSvg, HasALabelsLinesInOneTextEachAnchoredLikeTheFirst) {
                 EXPECT_GT(elements[j].attributes.value(QLatin1String("dy")).toDouble(), 10);
                 below << elements[j].text;
             }
-        EXPECT_EQ(below, (QStringList{QStringLiteral("509 to 530 N"),
-                                      QStringLiteral("! over limit, 106.0 %")}));
+        EXPECT_EQ(below,
+                  (QStringList{QStringLiteral("509 to 530 N"), QStringLiteral("! over limit, 106.0 %")}));
         EXPECT_EQ(svg.count("font-weight=\"bold\" font-size"), 1);
     }
     EXPECT_EQ(texts, 1);
@@ -83,13 +83,21 @@ TEST(ToleratedTikz, HasANodeALine) {
     EXPECT_TRUE(tex.contains("\\definecolor{tp-region}"));
 }
 
-/// P 100 ± 10 any way: a ring from 90 to 110 N, its middle the sheet's own.
+/// A ring from 90 to 110 N: outlines about its hollow middle, which is the sheet's own.
 TEST(ToleratedPicture, LeavesAHollowMiddleHollow) {
     const Sketch given = sketch({loose(force("P", 100, 30), 10, 180)});
     const Solved solved = solve(given);
     const Construction construction = construct(given, solved, 0);
     const QtTextMeasure measure;
-    const FigureOptions options = knowing(given);
+    FigureOptions options = knowing(given);
+    std::vector<tolerance::Outline> ring(2);
+    for (int i = 0; i < 72; ++i) {
+        const double t = 5 * i * std::acos(-1.0) / 180;
+        ring[0].emplace_back(110 * std::cos(t), 110 * std::sin(t));
+        ring[1].emplace_back(90 * std::cos(t), -90 * std::sin(t));
+    }
+    options.tolerated =
+        std::make_shared<const Tolerated>(Tolerated{options.tolerated->ranges, {{kSumIndex, ring, false}}});
     const View view = fittedView(given, solved, construction, options, 720, 480, &measure);
     const DisplayList list = compose(given, solved, construction, view, options, measure).list;
     for (const ThemeName name : {ThemeName::paper, ThemeName::slate, ThemeName::contrast}) {
