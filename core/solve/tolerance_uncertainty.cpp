@@ -107,7 +107,7 @@ private:
     bool isLikeRange(const VectorRange& own, std::size_t vector, Kind kind) const;
     std::array<double, 2> linearEnds(std::size_t vector, Kind kind) const;
     void draw();
-    void enter(const Tips& tips, const Piece& piece);
+    void enter(const Tips& tips, const Piece& piece, const Point& point);
     Point drawn(Draws& draws) const;
 
     const Sketch& sketch_;
@@ -205,12 +205,14 @@ Point Maker::drawn(Draws& draws) const {
     return point;
 }
 
-void Maker::enter(const Tips& tips, const Piece& piece) {
+void Maker::enter(const Tips& tips, const Piece& piece, const Point& point) {
     for (std::size_t i = 0; i < (piece.hasSecond ? 2u : 1u); ++i) {
         const std::size_t vector = piece.unknown[i].vector;
         const long double sign = problem_.turnedOf(vector) == Turned::yes ? -1 : 1;
         const kernel::Vec unit = sign * tips[i].unit;
-        const long double magnitude = std::ldexp(tips[i].magnitude, problem_.exponent);
+        const bool isOwn = problem_.box.vectors[vector].magnitudeGiven;
+        const long double magnitude =
+            std::ldexp(isOwn ? problem_.magnitudeAt(point, vector) : tips[i].magnitude, problem_.exponent);
         const SolvedForce& solved = vectorOf(solution_, vector);
         const kernel::Vec own{static_cast<long double>(solved.unit.x()),
                               static_cast<long double>(solved.unit.y())};
@@ -230,7 +232,7 @@ void Maker::draw() {
         const Point point = drawn(draws);
         for (const Piece& piece : pieces_) {
             if (const std::optional<Tips> tips = tipsAt(problem_, piece, point)) {
-                enter(*tips, piece);
+                enter(*tips, piece, point);
                 break;
             }
         }
@@ -281,6 +283,15 @@ std::vector<VectorUncertainty> Maker::make() {
 std::vector<VectorUncertainty> uncertaintyOf(const Sketch& sketch, const Solved& solved, std::size_t answer,
                                              const AnswerRange& range, const UncertaintyAsked& asked) {
     return Maker(sketch, solved, answer, range, asked).make();
+}
+
+Uncertainties uncertaintiesOf(const Sketch& sketch, const Solved& solved, const Ranges& ranges,
+                              const UncertaintyAsked& asked) {
+    Uncertainties all;
+    for (std::size_t answer = 0; answer < ranges.size(); ++answer) {
+        all.push_back(uncertaintyOf(sketch, solved, answer, ranges[answer], asked));
+    }
+    return all;
 }
 
 } // namespace tailpoint::tolerance
