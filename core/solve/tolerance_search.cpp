@@ -159,7 +159,7 @@ Extreme Search::run(Goal goal, int boxes) {
     for (int i = 0; i < boxes && !queue.empty(); ++i) {
         const Cell cell = queue.top();
         queue.pop();
-        if (coarse_ == 0) {
+        if (coarse_ == 0 && (i < 32 || i % 2 == 0)) {
             tryCell(goal, cell, i >= 64 && (i & (i - 1)) == 0);
         }
         const double gap = best.isThere ? bound - static_cast<double>(best.value) : kNever;

@@ -11,7 +11,7 @@ enum class Spread {
 struct UncertaintyAsked {
     Spread spread = Spread::rectangular;
     double k = 2;        ///< of Spread::normal, > 0
-    int draws = 100'000; ///< to compare with; 0: not compared with draws
+    int draws = 100'000; ///< at most, to compare with; 0: not compared with draws
     bool operator==(const UncertaintyAsked&) const = default;
 };
 

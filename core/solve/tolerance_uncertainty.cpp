@@ -106,7 +106,10 @@ private:
     Uncertain firstOrder(std::size_t vector, Kind kind) const;
     bool isLikeRange(const VectorRange& own, std::size_t vector, Kind kind) const;
     std::array<double, 2> linearEnds(std::size_t vector, Kind kind) const;
-    void draw();
+    VectorUncertainty firstOrder(const VectorRange& own, std::size_t vector) const;
+    void draw(std::vector<VectorUncertainty>& all);
+    void drawOnce(Draws& draws);
+    bool isLikeDraws(std::vector<VectorUncertainty>& all, double part);
     void enter(const Tips& tips, const Piece& piece, const Point& point);
     Point drawn(Draws& draws) const;
 
@@ -225,55 +228,107 @@ void Maker::enter(const Tips& tips, const Piece& piece, const Point& point) {
     }
 }
 
-void Maker::draw() {
-    moments_.resize(problem_.box.vectors.size());
+void Maker::drawOnce(Draws& draws) {
+    const Point point = drawn(draws);
+    for (const Piece& piece : pieces_) {
+        if (const std::optional<Tips> tips = tipsAt(problem_, piece, point)) {
+            enter(*tips, piece, point);
+            return;
+        }
+    }
+}
+
+std::optional<Uncertain>& quantityOf(VectorUncertainty& vector, Kind kind) {
+    switch (kind) {
+    case Kind::magnitude:
+        return vector.magnitude;
+    case Kind::direction:
+        return vector.direction;
+    case Kind::x:
+        return vector.x;
+    case Kind::y:
+        break;
+    }
+    return vector.y;
+}
+
+// All that is told so far, whether within `part` of first order's own.
+bool Maker::isLikeDraws(std::vector<VectorUncertainty>& all, double part) {
+    bool alike = true;
+    for (VectorUncertainty& vector : all) {
+        const std::size_t at =
+            vector.index == kSumIndex ? solution_.forces.size() : static_cast<std::size_t>(vector.index);
+        for (const Kind kind : kKinds) {
+            if (auto& one = quantityOf(vector, kind); one && one->withheld == Withheld::no) {
+                one->drawn = moments_[at][static_cast<std::size_t>(kind)].deviation();
+                alike = alike && std::fabs(one->drawn - one->standard) <= part * one->standard;
+            }
+        }
+    }
+    return alike;
+}
+
+// No more than a fifth of them where by then all are alike beyond doubt.
+void Maker::draw(std::vector<VectorUncertainty>& all) {
+    constexpr double kAlike = 0.1;
     Draws draws;
+    moments_.resize(problem_.box.vectors.size());
     for (int i = 0; i < asked_.draws; ++i) {
-        const Point point = drawn(draws);
-        for (const Piece& piece : pieces_) {
-            if (const std::optional<Tips> tips = tipsAt(problem_, piece, point)) {
-                enter(*tips, piece, point);
-                break;
+        if (i > 0 && i % 20'000 == 0 && isLikeDraws(all, kAlike / 2)) {
+            return;
+        }
+        drawOnce(draws);
+    }
+    isLikeDraws(all, kAlike);
+    for (VectorUncertainty& vector : all) {
+        for (const Kind kind : kKinds) {
+            if (auto& one = quantityOf(vector, kind);
+                one && one->withheld == Withheld::no &&
+                std::fabs(one->drawn - one->standard) > kAlike * one->standard) {
+                one->withheld = Withheld::unlikeDraws;
             }
         }
     }
 }
 
+VectorUncertainty Maker::firstOrder(const VectorRange& own, std::size_t vector) const {
+    VectorUncertainty made;
+    made.index = own.index;
+    for (const Kind kind : kKinds) {
+        if ((kind == Kind::magnitude && !own.magnitudeFound) ||
+            (kind == Kind::direction && !own.directionFound)) {
+            continue;
+        }
+        Uncertain uncertain = firstOrder(vector, kind);
+        if (uncertain.withheld == Withheld::no) {
+            uncertain.withheld = !range_.everywhere                ? Withheld::partWithout
+                                 : !isLikeRange(own, vector, kind) ? Withheld::unlikeRange
+                                                                   : Withheld::no;
+        }
+        quantityOf(made, kind) = std::move(uncertain);
+    }
+    return made;
+}
+
 std::vector<VectorUncertainty> Maker::make() {
-    constexpr double kAlike = 0.1;
     std::vector<VectorUncertainty> all;
-    if (widths_.empty() || pieces_.empty() || range_.vectors.empty()) {
+    if (widths_.empty() || pieces_.empty()) {
         return all;
     }
-    draw();
+    bool anyTold = false;
     for (std::size_t i = 0; i < range_.vectors.size(); ++i) {
         const VectorRange& own = range_.vectors[i];
         if (!own.magnitudeFound && !own.directionFound) {
             continue;
         }
-        VectorUncertainty made;
-        made.index = own.index;
+        all.push_back(firstOrder(own, i));
         for (const Kind kind : kKinds) {
-            if ((kind == Kind::magnitude && !own.magnitudeFound) ||
-                (kind == Kind::direction && !own.directionFound)) {
-                continue;
-            }
-            Uncertain uncertain = firstOrder(i, kind);
-            uncertain.drawn = moments_[i][static_cast<std::size_t>(kind)].deviation();
-            if (uncertain.withheld == Withheld::no) {
-                const bool alike = asked_.draws == 0 || std::fabs(uncertain.drawn - uncertain.standard) <=
-                                                            kAlike * uncertain.standard;
-                uncertain.withheld = !range_.everywhere           ? Withheld::partWithout
-                                     : !isLikeRange(own, i, kind) ? Withheld::unlikeRange
-                                     : !alike                     ? Withheld::unlikeDraws
-                                                                  : Withheld::no;
-            }
-            (kind == Kind::magnitude   ? made.magnitude
-             : kind == Kind::direction ? made.direction
-             : kind == Kind::x         ? made.x
-                                       : made.y) = std::move(uncertain);
+            const auto& one = quantityOf(all.back(), kind);
+            anyTold = anyTold || (one && one->withheld == Withheld::no);
         }
-        all.push_back(std::move(made));
+    }
+    if (anyTold && asked_.draws > 0) {
+        draw(all);
     }
     return all;
 }
