@@ -7,6 +7,7 @@
 #include "core/explain/limits.h"
 #include "core/explain/question.h"
 #include "core/explain/ranges.h"
+#include "core/explain/uncertainty.h"
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
 #include "ui/document/given_edits.h"
@@ -107,9 +108,35 @@ void addRange(JsonValue& out, const tolerance::VectorRange& range, bool everywhe
         }
 }
 
-/// `ranges`: null where there are none.
+JsonValue uncertainJson(const tolerance::Uncertain& one, const Sketch& sketch) {
+    if (one.withheld != tolerance::Withheld::no)
+        return jsonObject({{"standard", {}}, {"withheld", jsonText(tailpoint::nameOf(one.withheld))}});
+    std::vector<JsonMember> shares;
+    for (const tolerance::Share& share : one.shares)
+        shares.push_back({plainInput(share, sketch), jsonNumber(share.part)});
+    return jsonObject({{"standard", jsonNumber(one.standard)},
+                       {"expanded", jsonNumber(one.expanded())},
+                       {"shares", jsonObject(std::move(shares))}});
+}
+
+void addUncertainty(JsonValue& out, const tolerance::VectorUncertainty& vector, const Sketch& sketch) {
+    std::vector<JsonMember> all;
+    for (const auto& [key, one] :
+         {std::pair("magnitude", &vector.magnitude), std::pair("direction", &vector.direction),
+          std::pair("x", &vector.x), std::pair("y", &vector.y)})
+        if (*one)
+            all.push_back({key, uncertainJson(**one, sketch)});
+    out.members.push_back({"uncertainty", jsonObject(std::move(all))});
+}
+
+/// What is known of an answer beside its values; null where there is nothing.
+struct Spreads {
+    const tolerance::AnswerRange* ranges = nullptr;
+    const std::vector<tolerance::VectorUncertainty>* uncertainty = nullptr;
+};
+
 JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch& sketch,
-                     const tolerance::AnswerRange* ranges, int index) {
+                     const Spreads& spreads, int index) {
     JsonValue out =
         jsonObject({{"name", jsonText(solved.name)},
                     {"given", jsonTruth(!solved.magnitudeFound && !solved.directionFound)},
@@ -121,8 +148,12 @@ JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch
                                          {"direction", jsonText(shownDirection(solved, given, sketch))}})}});
     addTolerances(out, given, sketch);
     addStated(out, given);
-    if (const auto* range = ranges ? ranges->find(index) : nullptr)
-        addRange(out, *range, ranges->everywhere, sketch);
+    if (const auto* range = spreads.ranges ? spreads.ranges->find(index) : nullptr)
+        addRange(out, *range, spreads.ranges->everywhere, sketch);
+    if (spreads.uncertainty)
+        for (const tolerance::VectorUncertainty& vector : *spreads.uncertainty)
+            if (vector.index == index)
+                addUncertainty(out, vector, sketch);
     return out;
 }
 
@@ -221,16 +252,18 @@ void addLegs(JsonValue& to, const Sketch& sketch, const Solved& solved, std::siz
         to.members.push_back({"legsRemark", jsonText(toText(*low, Minus::ascii))});
 }
 
-JsonValue solutionJson(const Answer& answer, const ExplainOptions& options, const tolerance::Ranges& ranges) {
+JsonValue solutionJson(const Answer& answer, const ExplainOptions& options, const tolerance::Ranges& ranges,
+                       const tolerance::Uncertainties& uncertainties) {
     const Sketch& sketch = answer.sketch;
     const Solution& solution = answer.solution();
     const Construction construction = construct(sketch, answer.solved, answer.index);
-    const tolerance::AnswerRange* range = answer.index < ranges.size() ? &ranges[answer.index] : nullptr;
+    const Spreads spreads{answer.index < ranges.size() ? &ranges[answer.index] : nullptr,
+                          answer.index < uncertainties.size() ? &uncertainties[answer.index] : nullptr};
     std::vector<JsonValue> forces;
     for (std::size_t i = 0; i < solution.forces.size(); ++i)
         forces.push_back(
-            vectorJson(solution.forces[i], sketch.forces[i], sketch, range, static_cast<int>(i)));
-    JsonValue out = jsonObject({{"sum", vectorJson(solution.sum, sketch.sum, sketch, range, kSumIndex)},
+            vectorJson(solution.forces[i], sketch.forces[i], sketch, spreads, static_cast<int>(i)));
+    JsonValue out = jsonObject({{"sum", vectorJson(solution.sum, sketch.sum, sketch, spreads, kSumIndex)},
                                 {"forces", jsonList(std::move(forces))}});
     if (construction.triangle)
         out.members.push_back({"triangle", triangleJson(*construction.triangle, sketch)});
@@ -239,16 +272,26 @@ JsonValue solutionJson(const Answer& answer, const ExplainOptions& options, cons
     out.members.push_back({"residual", jsonNumber(solution.residual)});
     Worked worked = explain(sketch, answer.solved, construction, answer.index, options);
     tellRanges(worked, sketch, answer.solved, answer.index, ranges, options.sentences);
+    if (options.uncertainty)
+        tellUncertainty(worked, sketch, answer.solved, answer.index, uncertainties, *options.uncertainty,
+                        options.sentences);
     tellLimits(worked, sketch, answer.solved, answer.index, ranges, options.sentences);
     out.members.push_back({"steps", stepsJson(worked)});
     return out;
 }
 
-JsonValue solutionsJson(const std::vector<Answer>& answers, const ExplainOptions& options,
-                        const tolerance::Ranges& ranges) {
+JsonValue solutionsJson(const Result& result, const ExplainOptions& options,
+                        const tolerance::Uncertainties& uncertainties) {
     std::vector<JsonValue> out;
-    for (const Answer& answer : answers)
-        out.push_back(solutionJson(answer, options, ranges));
+    for (const Answer& answer : answersOf(result.sketch, result.solved))
+        out.push_back(solutionJson(answer, options, result.ranges(), uncertainties));
+    return jsonList(std::move(out));
+}
+
+JsonValue reversedJson(const Result& result, const ExplainOptions& options) {
+    std::vector<JsonValue> out;
+    for (const Answer& answer : reversedAnswersOf(result.sketch, result.solved))
+        out.push_back(solutionJson(answer, options, rangesOfReversed(answer), {}));
     return jsonList(std::move(out));
 }
 
@@ -313,6 +356,15 @@ JsonValue codesJson(const std::vector<MessageCode>& codes) {
     return jsonList(std::move(items));
 }
 
+/// What each tolerance was taken for.
+JsonValue spreadJson(const tolerance::UncertaintyAsked& asked) {
+    JsonValue out = jsonObject({{"distribution", jsonText(tailpoint::nameOf(asked.spread))}});
+    if (asked.spread == tolerance::Spread::normal)
+        out.members.push_back({"k", jsonNumber(asked.k)});
+    out.members.push_back({"draws", jsonNumber(asked.draws)});
+    return out;
+}
+
 JsonValue referenceJson(const Reference& reference) {
     return jsonObject({{"axis", jsonText(axisName(reference))},
                        {"degrees", jsonNumber(reference.axisDegrees)},
@@ -324,22 +376,25 @@ JsonValue referenceJson(const Reference& reference) {
 QByteArray reportJson(const Result& result, const ExplainOptions& options) {
     const Sketch& sketch = result.sketch;
     const Solved& solved = result.solved;
-    JsonValue report =
-        jsonObject({{"format", jsonText("tailpoint-report")},
-                    {"version", jsonNumber(kReportVersion)},
-                    {"title", jsonText(sketch.title)},
-                    {"status", jsonText(nameOf(solved.status))},
-                    {"message", jsonText(solved.message().text())},
-                    {"messageCode", jsonText(nameOf(solved.messageCode()))},
-                    {"remarkCodes", codesJson(solved.remarkCodes())},
-                    {"find", jsonText(plain(question(sketch)))},
-                    {"unknowns", names(solved.unknowns)},
-                    {"quantities", quantitiesJson(result, options)},
-                    {"units", jsonObject({{"force", jsonText(symbolOf(sketch.forceUnit))},
-                                          {"angle", jsonText(nameOf(sketch.angleUnit))}})},
-                    {"reference", referenceJson(sketch.reference)},
-                    {"solutions", solutionsJson(answersOf(sketch, solved), options, result.ranges())},
-                    {"reversed", solutionsJson(reversedAnswersOf(sketch, solved), options, {})}});
+    const auto uncertainties =
+        options.uncertainty ? result.uncertainties(*options.uncertainty) : tolerance::Uncertainties{};
+    JsonValue report = jsonObject({{"format", jsonText("tailpoint-report")},
+                                   {"version", jsonNumber(kReportVersion)},
+                                   {"title", jsonText(sketch.title)},
+                                   {"status", jsonText(nameOf(solved.status))},
+                                   {"message", jsonText(solved.message().text())},
+                                   {"messageCode", jsonText(nameOf(solved.messageCode()))},
+                                   {"remarkCodes", codesJson(solved.remarkCodes())},
+                                   {"find", jsonText(plain(question(sketch)))},
+                                   {"unknowns", names(solved.unknowns)},
+                                   {"quantities", quantitiesJson(result, options)},
+                                   {"units", jsonObject({{"force", jsonText(symbolOf(sketch.forceUnit))},
+                                                         {"angle", jsonText(nameOf(sketch.angleUnit))}})},
+                                   {"reference", referenceJson(sketch.reference)},
+                                   {"solutions", solutionsJson(result, options, uncertainties)},
+                                   {"reversed", reversedJson(result, options)}});
+    if (options.uncertainty)
+        report.members.push_back({"uncertaintyOf", spreadJson(*options.uncertainty)});
     if (solved.solutions.empty())
         addLegs(report, sketch, solved, 0);
     if (hasMass(sketch))

@@ -9,6 +9,7 @@
 #include "core/explain/question.h"
 #include "core/explain/ranges.h"
 #include "core/explain/tolerance.h"
+#include "core/explain/uncertainty.h"
 #include "core/quantity/utf8.h"
 #include "core/sketch/shown.h"
 #include "core/sketch/stated.h"
@@ -252,9 +253,9 @@ std::string checkText(const Worked& worked) {
                                               std::to_string(worked.steps.rend() - check) + '.');
 }
 
-/// `ranges`: null where there are none.
-std::string answersText(const Sketch& sketch, const Solution& solution,
-                        const tolerance::AnswerRange* ranges) {
+/// `ranges`: null where there are none; `uncertainty`: what else is told of them.
+std::string answersText(const Sketch& sketch, const Solution& solution, const tolerance::AnswerRange* ranges,
+                        const std::vector<Prose>& uncertainty = {}) {
     std::string out;
     const auto add = [&](const SolvedForce& solved, const Force& given, int index) {
         const auto* range = ranges ? ranges->find(index) : nullptr;
@@ -270,6 +271,8 @@ std::string answersText(const Sketch& sketch, const Solution& solution,
             out += paragraph(toText(remark, Minus::ascii));
     } else if (const auto note = toleranceNote(sketch))
         out += paragraph(note->text);
+    for (const Prose& sentence : uncertainty)
+        out += paragraph(toText(sentence, Minus::ascii));
     return out;
 }
 
@@ -303,9 +306,10 @@ std::string legsText(const Sketch& sketch, const Solved& solved, std::size_t sol
 }
 
 std::string valuesText(const Answer& answer, const Construction& construction, const std::string& title,
-                       const std::string& remark, const tolerance::AnswerRange* ranges) {
+                       const std::string& remark, const tolerance::AnswerRange* ranges,
+                       const std::vector<Prose>& uncertainty) {
     const Sketch& sketch = answer.sketch;
-    std::string out = heading(title) + answersText(sketch, answer.solution(), ranges) + remark;
+    std::string out = heading(title) + answersText(sketch, answer.solution(), ranges, uncertainty) + remark;
     out += componentsText(answer.solution(), sketch);
     if (construction.parallelogram)
         out += parallelogramText(*construction.parallelogram, sketch);
@@ -327,9 +331,13 @@ std::string workedText(const std::vector<Worked>& worked, std::size_t answer) {
 }
 
 std::string solutionsText(const std::vector<Answer>& answers, const ExplainOptions& options,
-                          const tolerance::Ranges& ranges) {
+                          const Result& result) {
     std::string out;
     std::vector<Worked> worked;
+    const tolerance::Ranges& ranges = result.ranges();
+    tolerance::Uncertainties uncertainties;
+    if (options.uncertainty)
+        uncertainties = result.uncertainties(*options.uncertainty);
     ExplainOptions guarded = options;
     guarded.handRounding = false;
     for (std::size_t i = 0; i < answers.size(); ++i) {
@@ -342,10 +350,17 @@ std::string solutionsText(const std::vector<Answer>& answers, const ExplainOptio
         const std::string remark =
             options.handRounding ? byHandText(worked.back(), told(guarded)) : std::string();
         tellRanges(worked.back(), answer.sketch, answer.solved, answer.index, ranges, options.sentences);
+        std::vector<Prose> uncertainty;
+        if (options.uncertainty) {
+            uncertainty = uncertaintyTold(answer.sketch, answer.solved, answer.index, uncertainties,
+                                          *options.uncertainty);
+            tellUncertainty(worked.back(), answer.sketch, answer.solved, answer.index, uncertainties,
+                            *options.uncertainty, options.sentences);
+        }
         tellLimits(worked.back(), answer.sketch, answer.solved, answer.index, ranges, options.sentences);
         const std::string which = " " + std::to_string(i + 1) + " of " + std::to_string(answers.size());
         out += valuesText(answer, construction, answers.size() == 1 ? "Answer" : "Answer" + which, remark,
-                          i < ranges.size() ? &ranges[i] : nullptr);
+                          i < ranges.size() ? &ranges[i] : nullptr, uncertainty);
         out += checkText(worked.back());
         out += workedText(worked, i);
     }
@@ -371,8 +386,11 @@ std::string reversedText(const Sketch& sketch, const Solved& solved) {
     if (answers.empty())
         return {};
     std::string out = heading("In the other sense");
-    for (const Answer& answer : answers)
-        out += answersText(answer.sketch, answer.solution(), nullptr);
+    for (const Answer& answer : answers) {
+        const tolerance::Ranges ranges = rangesOfReversed(answer);
+        out += answersText(answer.sketch, answer.solution(),
+                           answer.index < ranges.size() ? &ranges[answer.index] : nullptr);
+    }
     return out + paragraph("There " + turnedNames(answers.front().solution()) +
                            " would act against the given sense, so it is no answer here.");
 }
@@ -393,7 +411,7 @@ QByteArray reportText(const Result& result, const ExplainOptions& options,
     const bool isToldAtItsAnswer = !result.solved.solutions.empty(); // in the step of that name
     if (!result.solved.remarks.empty() && !isToldAtItsAnswer)
         out += heading("Note") + paragraph(result.solved.finding().text());
-    out += solutionsText(answersOf(sketch, result.solved), options, result.ranges());
+    out += solutionsText(answersOf(sketch, result.solved), options, result);
     out += reversedText(sketch, result.solved);
     if (result.solved.solutions.empty()) {
         out += legsText(sketch, result.solved, 0);

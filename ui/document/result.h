@@ -6,6 +6,7 @@
 #include "core/sketch/things.h"
 #include "core/solve/solve.h"
 #include "core/solve/tolerance.h"
+#include "core/solve/tolerance_uncertainty.h"
 
 #include <memory>
 #include <vector>
@@ -42,6 +43,10 @@ public:
     /// first asked for. Empty: no tolerance is given, or there is no answer that has a range. Nobody else
     /// need ask whether a sketch has tolerances.
     const tolerance::Ranges& ranges() const;
+
+    /// First order's part of them, as it is asked for: made when it is first asked for, the last kept. Empty
+    /// while a hand is at it, for it is held against the exact ranges.
+    tolerance::Uncertainties uncertainties(const tolerance::UncertaintyAsked& asked) const;
 
     /// The symbols that an answer's angles have, in its figure as in its worked solution.
     std::vector<AngleName> angleNames(std::size_t solution, bool byParallelograms) const;

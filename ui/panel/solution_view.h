@@ -31,6 +31,7 @@ public:
     void setMethod(Method method);
     bool byParallelograms() const { return m_options.parallelograms; }
     void setByParallelograms(bool on);
+    void setUncertainty(const std::optional<tolerance::UncertaintyAsked>& asked); ///< empty: not told
     /// "guard figures carried" or "rounded as by hand", for the section's heading.
     QString carriedWords() const;
 
@@ -38,8 +39,8 @@ public:
     void refreshNow() { refresh(); }      ///< not with the next frame
     int litStep() const { return m_lit; } ///< -1: none
     QRect stepRect(int step) const;       ///< in this widget
-    QString plainText() const;     ///< the whole solution
-    QString copiedCaution() const; ///< what goes along with a copy of it; empty: nothing
+    QString plainText() const;            ///< the whole solution
+    QString copiedCaution() const;        ///< what goes along with a copy of it; empty: nothing
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;

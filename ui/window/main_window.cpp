@@ -113,6 +113,7 @@ MainWindow::Private::Private(MainWindow& owner)
     panel->setFolded(settings.folded());
     panel->setHandRounding(settings.handRounding());
     panel->setMethod(settings.method());
+    panel->setUncertainty(settings.uncertainty());
     panel->setByParallelograms(settings.byParallelograms());
     canvas->setByParallelograms(addsByParallelograms(panel->explainOptions()));
     QMenuBar* menus = window.menuBar();
