@@ -47,8 +47,8 @@ QString largeLine(const Found& of, const Result& result) {
 
 /// Null where there are no ranges.
 const tolerance::VectorRange* rangeOf(const Result& result, std::size_t answer, VectorId vector) {
-    const tolerance::Ranges& ranges = result.ranges();
-    return answer < ranges.size() ? ranges[answer].find(indexOf(vector)) : nullptr;
+    const tolerance::AnswerRange* range = result.rangeOf(answer);
+    return range ? range->find(indexOf(vector)) : nullptr;
 }
 
 QString inPlainText(const Prose& told) {
@@ -67,11 +67,15 @@ QString rangeText(const Found& found, const tolerance::VectorRange& range, const
     return ranges.join(QStringLiteral(", "));
 }
 
-/// Behind the answer that is drawn; empty where there are no ranges.
+/// Behind the answer that is drawn; empty where there are no tolerances.
 QString rangeLine(const Found& found, const Result& result) {
+    if (!result.hasTolerances()) {
+        return {};
+    }
     const auto* range = rangeOf(result, result.chosen, found.id);
-    const QString text = range ? rangeText(found, *range, result.sketch) : QString();
-    return text.isEmpty() ? text : Answers::tr("range %1").arg(text) + QStringLiteral("<br>");
+    const QString told = range ? rangeText(found, *range, result.sketch) : QString();
+    return (told.isEmpty() ? text(rangeUnknown()) : Answers::tr("range %1").arg(told)) +
+           QStringLiteral("<br>");
 }
 
 /// Direction in words; the components of a vector that is found alone. Their line is their own, so that
@@ -133,11 +137,22 @@ QString limitsText(const Result& result) {
     if (!solution) {
         return {};
     }
-    const tolerance::Ranges& ranges = result.ranges();
     QStringList lines;
-    for (const Prose& line : limitsTold(result.sketch, *solution,
-                                        result.chosen < ranges.size() ? &ranges[result.chosen] : nullptr)) {
+    for (const Prose& line : limitsTold(result.sketch, *solution, result.rangeOf(result.chosen))) {
         lines << onScreen(toText(line)).toHtmlEscaped();
+    }
+    return lines.join(QStringLiteral("<br>"));
+}
+
+QString rangeRemarksText(const Result& result) {
+    const tolerance::AnswerRange* range = shownSolution(result) ? result.rangeOf(result.chosen) : nullptr;
+    if (!range) {
+        return {};
+    }
+    QStringList lines;
+    for (const Prose& line : rangeRemarks(*range, result.sketch, Voice(),
+                                          result.isMoving ? OuterBounds::silent : OuterBounds::told)) {
+        lines << htmlOf(line);
     }
     return lines.join(QStringLiteral("<br>"));
 }
@@ -158,9 +173,12 @@ QString otherAnswerText(const Result& result) {
     for (const Found& each : foundVectors(result.solved.solutions[1 - result.chosen])) {
         const auto* range = rangeOf(result, 1 - result.chosen, each.id);
         QString line = largeLine(each, result);
-        if (const QString text = range ? rangeText(each, *range, result.sketch) : QString();
-            !text.isEmpty()) {
-            line = Answers::tr("%1 (%2)").arg(line, text);
+        QString told = range ? rangeText(each, *range, result.sketch) : QString();
+        if (told.isEmpty() && result.hasTolerances()) {
+            told = text(rangeUnknown());
+        }
+        if (!told.isEmpty()) {
+            line = Answers::tr("%1 (%2)").arg(line, told);
         }
         found << line.replace(u' ', QChar::Nbsp);
     }

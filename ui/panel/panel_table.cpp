@@ -377,7 +377,14 @@ QList<int> PanelTable::chosenRows() const {
 
 QString PanelTable::selectedText() const {
     QString lines;
-    for (int row : chosenRows()) {
+    QList<int> rows = chosenRows();
+    for (qsizetype i = 0; i < rows.size(); ++i) { // no value is copied without its range
+        const QModelIndex below = model()->index(rows[i] + 1, 0);
+        if (below.data(BelongsAboveRole).toBool() && !rows.contains(below.row())) {
+            rows.insert(i + 1, below.row());
+        }
+    }
+    for (int row : rows) {
         QStringList fields;
         for (int column = 0; column < model()->columnCount(); ++column) {
             fields << model()->index(row, column).data().toString();

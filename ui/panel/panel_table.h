@@ -17,7 +17,8 @@ enum PanelRole {
     SentenceRole,                  ///< Sentence: words and symbols
     QuietRole,                     ///< bool: secondary text
     FaultRole,                     ///< QString: why a typed text was not taken; empty where all is well
-    HeadingRole                    ///< bool: a heading row
+    HeadingRole,                   ///< bool: a heading row
+    BelongsAboveRole ///< bool: the row is not copied without, nor left out beside, the one above
 };
 
 /// Under which rows a hairline stands.
