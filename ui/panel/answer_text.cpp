@@ -26,14 +26,6 @@ struct Found {
     const SolvedForce& vector;
 };
 
-QString components(const Found& found, const Result& result) {
-    const auto component = [&](What what, double value) {
-        return symbolHtml(result.things().symbol({what, found.id})) + u' ' + quantity(value, result.sketch);
-    };
-    return component(What::x, found.vector.vector.x()) + QStringLiteral(" &nbsp; ") +
-           component(What::y, found.vector.vector.y());
-}
-
 QString largeLine(const Found& of, const Result& result) {
     const SolvedForce& found = of.vector;
     const Sketch& sketch = result.sketch;
@@ -76,6 +68,23 @@ QString rangeLine(const Found& found, const Result& result) {
     const QString told = range ? rangeText(found, *range, result.sketch) : QString();
     return (told.isEmpty() ? text(rangeUnknown()) : Answers::tr("range %1").arg(told)) +
            QStringLiteral("<br>");
+}
+
+/// Beside one another; with ranges one under the other.
+QString components(const Found& found, const Result& result) {
+    const auto* range = rangeOf(result, result.chosen, found.id);
+    const auto component = [&](What what, double value, const tolerance::Range* ends) {
+        const QString told =
+            symbolHtml(result.things().symbol({what, found.id})) + u' ' + quantity(value, result.sketch);
+        if (!result.hasTolerances()) {
+            return told;
+        }
+        return ends ? Answers::tr("%1, range %2").arg(told, inPlainText(rangeTold(*ends, result.sketch)))
+                    : Answers::tr("%1, %2").arg(told, text(rangeUnknown()));
+    };
+    return component(What::x, found.vector.vector.x(), range ? &range->x : nullptr) +
+           (result.hasTolerances() ? QStringLiteral("<br>") : QStringLiteral(" &nbsp; ")) +
+           component(What::y, found.vector.vector.y(), range ? &range->y : nullptr);
 }
 
 /// Direction in words; the components of a vector that is found alone. Their line is their own, so that
