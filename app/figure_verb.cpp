@@ -5,6 +5,7 @@
 #include "core/explain/explain.h"
 #include "core/quantity/typed.h"
 #include "ui/document/files.h"
+#include "ui/document/provenance.h"
 
 #include <QGuiApplication>
 
@@ -128,6 +129,8 @@ int drawTo(const Result& question, Wanted wanted, const Arguments& arguments) {
         return complain(QStringLiteral("figure: ") + *fault);
     if (const auto fault = takeTrueScale(arguments, result.sketch, job))
         return complain(QStringLiteral("figure: ") + *fault);
+    if (job.form == FigureForm::pdf)
+        job.record = figureRecord(result.sketch, provenanceOf(arguments.files.value(0)));
     const auto files = figureFiles(result, job);
     if (const auto* fault = std::get_if<FigureFault>(&files))
         return complain(wanted.out + ": " + *fault);

@@ -7,6 +7,7 @@
 #include "core/explain/limits.h"
 #include "core/explain/question.h"
 #include "core/explain/ranges.h"
+#include "core/explain/tolerance.h"
 #include "core/explain/uncertainty.h"
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
@@ -14,6 +15,8 @@
 #include "ui/document/json_text.h"
 #include "ui/document/report_values.h"
 #include "ui/document/tolerance_json.h"
+
+#include <algorithm>
 
 namespace tailpoint {
 
@@ -89,6 +92,13 @@ JsonValue arcJson(const tolerance::DirectionRange& range) {
     return out;
 }
 
+/// Precondition: it is there.
+JsonValue& memberOf(JsonValue& object, std::string_view key) {
+    return std::find_if(object.members.begin(), object.members.end(),
+                        [&](const JsonMember& member) { return member.key == key; })
+        ->value;
+}
+
 /// What a vector can be within the tolerances, and in words.
 void addRange(JsonValue& out, const tolerance::VectorRange& range, bool everywhere, const Sketch& sketch) {
     JsonValue all = jsonObject({{"magnitude", endsJson(range.magnitude)},
@@ -99,13 +109,9 @@ void addRange(JsonValue& out, const tolerance::VectorRange& range, bool everywhe
     if (range.slack)
         all.members.push_back({"slack", jsonTruth(true)});
     out.members.push_back({"range", std::move(all)});
-    for (JsonMember& member : out.members)
-        if (member.key == "text") {
-            member.value.members.push_back(
-                {"range", jsonText(toText(rangeTold(range.magnitude, sketch), Minus::ascii))});
-            member.value.members.push_back(
-                {"directionRange", jsonText(toText(rangeTold(range.direction, sketch), Minus::ascii))});
-        }
+    std::vector<JsonMember>& words = memberOf(out, "text").members;
+    words.push_back({"range", jsonText(toText(rangeTold(range.magnitude, sketch), Minus::ascii))});
+    words.push_back({"directionRange", jsonText(toText(rangeTold(range.direction, sketch), Minus::ascii))});
 }
 
 JsonValue uncertainJson(const tolerance::Uncertain& one, const Sketch& sketch) {
@@ -150,6 +156,8 @@ JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch
     addStated(out, given);
     if (const auto* range = spreads.ranges ? spreads.ranges->find(index) : nullptr)
         addRange(out, *range, spreads.ranges->everywhere, sketch);
+    else if ((solved.magnitudeFound || solved.directionFound) && toleranceNote(sketch))
+        memberOf(out, "text").members.push_back({"range", jsonText(rangeUnknown())});
     if (spreads.uncertainty)
         for (const tolerance::VectorUncertainty& vector : *spreads.uncertainty)
             if (vector.index == index)
@@ -277,6 +285,8 @@ JsonValue solutionJson(const Answer& answer, const ExplainOptions& options, cons
                         options.sentences);
     tellLimits(worked, sketch, answer.solved, answer.index, ranges, options.sentences);
     out.members.push_back({"steps", stepsJson(worked)});
+    if (const auto note = toleranceNote(sketch))
+        out.members.push_back({"stepsRemark", jsonText(note->text)});
     return out;
 }
 
@@ -328,13 +338,38 @@ void addGiven(JsonValue& out, const WorkedQuantity& quantity, const Sketch& sket
         out.members.push_back(std::move(member));
 }
 
-JsonValue quantityJson(const WorkedQuantity& quantity, const Sketch& sketch) {
+/// What a vector's own quantity can be, as it is shown; empty for any other one.
+std::optional<Prose> rangeOf(const WorkedQuantity& quantity, const Result& result) {
+    const QuantityId& id = quantity.thing.id;
+    const tolerance::AnswerRange* answer = result.rangeOf(id.answer == 0 ? 0 : id.answer - 1U);
+    const auto* range =
+        answer && hasVector(result.sketch, indexOf(id.of)) ? answer->find(indexOf(id.of)) : nullptr;
+    if (!range)
+        return std::nullopt;
+    switch (id.what) {
+    case What::magnitude:
+        return rangeTold(range->magnitude, result.sketch);
+    case What::direction:
+        return rangeTold(range->direction, result.sketch);
+    case What::x:
+        return rangeTold(range->x, result.sketch);
+    case What::y:
+        return rangeTold(range->y, result.sketch);
+    default:
+        return std::nullopt;
+    }
+}
+
+JsonValue quantityJson(const WorkedQuantity& quantity, const Result& result) {
+    const Sketch& sketch = result.sketch;
     JsonValue out = jsonObject({{"name", jsonText(quantity.name)},
                                 {"symbol", jsonText(inPrint(quantity.thing.symbol))},
                                 {"kind", jsonText(kindOf(quantity.thing))},
                                 {"role", jsonText(nameOf(quantity.thing.role))},
                                 {"value", jsonNumber(quantity.value)},
                                 {"text", jsonText(toText(quantity.number, Minus::ascii))}});
+    if (const auto range = rangeOf(quantity, result))
+        out.members.push_back({"range", jsonText(toText(*range, Minus::ascii))});
     addGiven(out, quantity, sketch);
     if (quantity.thing.id.answer != 0)
         out.members.push_back({"answer", jsonNumber(quantity.thing.id.answer)});
@@ -345,7 +380,7 @@ JsonValue quantitiesJson(const Result& result, const ExplainOptions& options) {
     std::vector<JsonValue> items;
     const Construction construction = construct(result.sketch, result.solved, 0);
     for (const WorkedQuantity& quantity : quantitiesOf(result.sketch, result.solved, construction, options))
-        items.push_back(quantityJson(quantity, result.sketch));
+        items.push_back(quantityJson(quantity, result));
     return jsonList(std::move(items));
 }
 

@@ -103,6 +103,14 @@ tolerance::Uncertainties Result::uncertainties(const tolerance::UncertaintyAsked
     return m_memory->uncertainties(asked, [&] { return uncertaintiesOf(sketch, solved, ranges(), asked); });
 }
 
+const tolerance::AnswerRange* Result::rangeOf(std::size_t answer) const {
+    return answer < ranges().size() ? &ranges()[answer] : nullptr;
+}
+
+bool Result::hasTolerances() const {
+    return !isWithheld && tolerance::boxOf(sketch).hasTolerance;
+}
+
 std::vector<AngleName> Result::angleNames(std::size_t solution, bool byParallelograms) const {
     return namesOfAnswer(sketch, things(), solved, constructionOf(solution), solution, byParallelograms);
 }

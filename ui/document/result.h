@@ -40,9 +40,12 @@ public:
     const Things& things() const;
 
     /// What each answer can be within the given tolerances, in the order of the answers: made when it is
-    /// first asked for. Empty: no tolerance is given, or there is no answer that has a range. Nobody else
-    /// need ask whether a sketch has tolerances.
+    /// first asked for. Empty: no tolerance is given, or there is no answer that has a range.
     const tolerance::Ranges& ranges() const;
+    /// Of one answer; null: no range is known.
+    const tolerance::AnswerRange* rangeOf(std::size_t answer) const;
+    /// A given value has a tolerance: then no found one stands alone. False while the answer is withheld.
+    bool hasTolerances() const;
 
     /// First order's part of them, as it is asked for: made when it is first asked for, the last kept. Empty
     /// while a hand is at it, for it is held against the exact ranges.

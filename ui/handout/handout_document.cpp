@@ -67,6 +67,16 @@ std::vector<LegsTold> legsOfAnswers(const Result& result) {
     return all;
 }
 
+/// Of each answer; nothing where no limit is stated.
+std::vector<std::vector<LimitShown>> limitsOfAnswers(const Result& result) {
+    std::vector<std::vector<LimitShown>> all;
+    for (std::size_t i = 0; i < result.solved.solutions.size(); ++i)
+        if (auto limits = limitsShown(result.sketch, result.solved.solutions[i], result.rangeOf(i));
+            !limits.empty())
+            all.push_back(std::move(limits));
+    return all;
+}
+
 /// `figureText` makes the output's own form of the figure.
 template <class FigureText>
 Handout handoutWith(const Result& result, const HandoutChoice& choice, FigureText figureText) {
@@ -119,6 +129,7 @@ Handout handoutOf(const Result& result, const HandoutChoice& choice, double divi
     if (choice.solution) {
         handout.answers = workedAnswers(result, options);
         handout.legs = legsOfAnswers(result);
+        handout.limits = limitsOfAnswers(result);
     }
     handout.solution = choice.solution;
     if (needsCaution(result.sketch))

@@ -40,7 +40,8 @@ public:
     int litStep() const { return m_lit; } ///< -1: none
     QRect stepRect(int step) const;       ///< in this widget
     QString plainText() const;            ///< the whole solution
-    QString copiedCaution() const;        ///< what goes along with a copy of it; empty: nothing
+    /// What goes along with a copy of it or of one of its steps: caution and record.
+    QString copiedFoot() const;
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
