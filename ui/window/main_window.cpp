@@ -269,6 +269,13 @@ Panel& MainWindow::panel() {
 bool MainWindow::openPath(const QString& path) {
     return d->files->open(path);
 }
+void MainWindow::openOrBegin(const QString& path) {
+    d->files->openOrBegin(path);
+}
+void MainWindow::leaveUnsavedWork() {
+    if (d->unsavedWork)
+        d->unsavedWork->leave();
+}
 bool MainWindow::saveTo(const QString& path) {
     return d->files->saveTo(path);
 }
@@ -294,6 +301,7 @@ void MainWindow::showEvent(QShowEvent* event) {
             setWindowIcon(QIcon(tintedIcon(QStringLiteral("tailpoint"), Qt::black, 128, 1)));
             d->unsavedWork =
                 std::make_unique<UnsavedWork>(d->parts(), [this] { return d->files->mayLoseChanges(); });
+            connect(d->files->recover, &QAction::triggered, d->unsavedWork.get(), &UnsavedWork::choose);
         });
     }
 }

@@ -23,7 +23,11 @@ public:
     /// Opens a sketch (JSON, or SVG that carries one). False: it could not be read; the open sketch stays and
     /// the window says why in one line. Asks nothing: unsaved changes are the caller's to settle.
     bool openPath(const QString& path);
-    /// The same for saving.
+    /// The same; a file that is not there yet is begun, if that is wanted.
+    void openOrBegin(const QString& path);
+    /// The process is about to end and nobody can be asked: what is not saved is kept for the next start.
+    void leaveUnsavedWork();
+    /// As openPath, for saving.
     bool saveTo(const QString& path);
 
     SketchDocument& document();
