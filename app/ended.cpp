@@ -34,7 +34,8 @@ void catchOnce(int signal, void (*handler)(int)) {
 EndedFromOutside* EndedFromOutside::s_standing = nullptr;
 int EndedFromOutside::s_pipe[2] = {-1, -1};
 
-EndedFromOutside::EndedFromOutside(std::function<void()> leave) : m_leave(std::move(leave)) {
+EndedFromOutside::EndedFromOutside(std::function<void()> keep, std::function<void()> leave)
+    : m_keep(std::move(keep)), m_leave(std::move(leave)) {
     s_standing = this;
     static const bool registered = std::atexit(atExit) == 0;
     Q_UNUSED(registered);
@@ -46,7 +47,7 @@ EndedFromOutside::EndedFromOutside(std::function<void()> leave) : m_leave(std::m
                 catchOnce(signal, hear);
     }
     connect(
-        qGuiApp, &QGuiApplication::commitDataRequest, this, [this] { m_leave(); }, Qt::DirectConnection);
+        qGuiApp, &QGuiApplication::commitDataRequest, this, [this] { m_keep(); }, Qt::DirectConnection);
 }
 
 EndedFromOutside::~EndedFromOutside() {
@@ -73,6 +74,7 @@ void EndedFromOutside::heard() {
     if (::read(s_pipe[0], &byte, 1) != 1)
         return;
     m_signal = byte;
+    m_keep();
     m_leave();
     QCoreApplication::exit(m_signal);
 }

@@ -74,7 +74,7 @@ int openWindow(int argc, char** argv) {
     if (const auto status = withoutFonts())
         return *status;
     MainWindow window;
-    const EndedFromOutside endings([&] { window.leaveUnsavedWork(); });
+    const EndedFromOutside endings([&] { window.keepUnsavedWork(); }, [&] { window.leaveUnsavedWork(); });
     window.show();
     if (!arguments.files.isEmpty())
         window.openOrBegin(arguments.files[0]);

@@ -41,8 +41,10 @@ void CopyWriter::remove() {
 }
 
 void CopyWriter::takeOver(const QString& left) {
+    auto lock = std::make_unique<LockFile>(lockOf(left));
+    lock->take();
     const std::lock_guard held(m_mutex);
-    m_taken.push_back(left);
+    m_taken.push_back({left, std::move(lock)});
     m_wake.notify_all();
 }
 
@@ -70,16 +72,14 @@ void CopyWriter::run() {
     for (;;) {
         m_wake.wait(held, [this] { return m_next || m_remove || m_leave || m_stop || !m_taken.empty(); });
         m_busy = true;
-        const auto taken = std::exchange(m_taken, {});
+        for (Left& taken : m_taken)
+            m_left.push_back(std::move(taken));
+        m_taken.clear();
         const auto next = std::exchange(m_next, std::nullopt);
         const bool remove = std::exchange(m_remove, false);
         const bool leave = std::exchange(m_leave, false);
         const bool stop = m_stop;
         held.unlock();
-        for (const QString& file : taken) {
-            m_left.push_back({file, std::make_unique<LockFile>(lockOf(file))});
-            m_left.back().lock->take();
-        }
         const QString why = next ? written(*next) : QString();
         if (remove) {
             QFile::remove(m_file);

@@ -31,7 +31,7 @@ public:
 
     void write(CopyContent content);
     void remove();
-    /// These go when the next copy is on the disk, or with it.
+    /// It goes when the next copy is on the disk, or with it. Locked at once: nobody offers it any more.
     void takeOver(const QString& left);
     bool waitForDone(int milliseconds); ///< false: the disk is still at it
     void leave();                       ///< gives the locks up, once it is done; the copy stays
@@ -54,9 +54,9 @@ private:
     std::condition_variable m_wake, m_done;
     std::optional<CopyContent> m_next; ///< under m_mutex, as these four
     bool m_remove = false, m_leave = false, m_stop = false, m_busy = false;
-    std::vector<QString> m_taken; ///< under m_mutex: to be taken over
-    Tell m_tell;                  ///< under m_mutex
-    LockFile m_lock;              ///< of the thread alone, as m_left
+    std::vector<Left> m_taken; ///< under m_mutex: to be taken over
+    Tell m_tell;               ///< under m_mutex
+    LockFile m_lock;           ///< of the thread alone, as m_left
     std::vector<Left> m_left;
 };
 

@@ -224,6 +224,7 @@ void SketchDocument::leaveFile() {
 
 void SketchDocument::begin(const Sketch& sketch, const QString& path) {
     replace(sketch, QFileInfo(path).absoluteFilePath());
+    m_file.know(digestOf({})); // what comes to stand there until it is saved is somebody else's
 }
 
 std::optional<FileError> SketchDocument::save(const QString& path) {

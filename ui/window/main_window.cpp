@@ -272,6 +272,11 @@ bool MainWindow::openPath(const QString& path) {
 void MainWindow::openOrBegin(const QString& path) {
     d->files->openOrBegin(path);
 }
+void MainWindow::keepUnsavedWork() {
+    d->panel->finishTyping();
+    if (d->unsavedWork)
+        d->unsavedWork->keep();
+}
 void MainWindow::leaveUnsavedWork() {
     if (d->unsavedWork)
         d->unsavedWork->leave();
@@ -291,6 +296,13 @@ void MainWindow::setTheme(ThemeName name) {
     d->exerciseView->setTheme(theme);
     d->canvas->setTheme(name);
     d->panel->setTheme(name);
+}
+
+/// Sheet and panel are painted together, of one result: several moves in a frame are one refresh.
+bool MainWindow::event(QEvent* event) {
+    if (d && event->type() == QEvent::UpdateRequest) // the menus are made before there is one
+        d->panel->catchUp();
+    return QMainWindow::event(event);
 }
 
 /// The first paint comes before this timer's turn.

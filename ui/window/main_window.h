@@ -25,7 +25,10 @@ public:
     bool openPath(const QString& path);
     /// The same; a file that is not there yet is begun, if that is wanted.
     void openOrBegin(const QString& path);
-    /// The process is about to end and nobody can be asked: what is not saved is kept for the next start.
+    /// What is not saved, and what is being typed, is on the disk when this returns.
+    void keepUnsavedWork();
+    /// The process ends and nobody can be asked: what is not saved is there for the next start. Touches no
+    /// widget.
     void leaveUnsavedWork();
     /// As openPath, for saving.
     bool saveTo(const QString& path);
@@ -36,6 +39,7 @@ public:
     void setTheme(ThemeName name);
 
 protected:
+    bool event(QEvent* event) override;
     void showEvent(QShowEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;

@@ -1,12 +1,12 @@
 #include "ui/window/unsaved_work.h"
 
 #include "ui/document/recovery.h"
-#include "ui/panel/panel.h"
 #include "ui/window/lines.h"
 #include "ui/window/recover_dialog.h"
 
 #include <QFileInfo>
 #include <QMainWindow>
+#include <utility>
 
 namespace tailpoint {
 
@@ -28,10 +28,11 @@ UnsavedWork::UnsavedWork(const WindowParts& parts, std::function<bool()> mayLose
     : m_parts(parts), m_mayLoseChanges(std::move(mayLoseChanges)),
       m_autosave(std::make_unique<Autosave>(parts.document)) {
     connect(m_autosave.get(), &Autosave::failed, this, [this, said = false](const QString& why) mutable {
-        if (!std::exchange(said, true) &&
-            !m_parts.notice.isAsking()) // once; who is asked something first answers
-            m_parts.notice.say(
-                tr("No copy of unsaved work can be kept for a crash, so save often \u2013 %1").arg(why));
+        if (std::exchange(said, true))
+            return;
+        const QString line =
+            tr("No copy of unsaved work can be kept for a crash, so save often \u2013 %1").arg(why);
+        m_parts.notice.isAsking() ? m_parts.hints.setHint(line) : m_parts.notice.say(line);
     });
     sweepRecoveries();
     offerNext();
@@ -89,8 +90,11 @@ void UnsavedWork::choose() {
     }
 }
 
+void UnsavedWork::keep() {
+    m_autosave->flush();
+}
+
 void UnsavedWork::leave() {
-    m_parts.panel.finishTyping();
     m_autosave->leave();
 }
 

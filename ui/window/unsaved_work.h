@@ -22,7 +22,8 @@ public:
 
     /// All that was left, to choose from: what was offered and not answered too.
     void choose();
-    /// The process ends and nobody can be asked: what is not saved stays for the next start.
+    void keep(); ///< what is pending is on the disk when this returns
+    /// The same, and it stays for the next start: the process ends and nobody can be asked.
     void leave();
 
 private:
