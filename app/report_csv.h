@@ -28,7 +28,8 @@ struct TabledRow {
 };
 
 /// A row each solution; one without quantities where there is no answer. Told is what was found.
-std::vector<TabledRow> tabledRows(const QString& file, const Result& result);
+std::vector<TabledRow> tabledRows(const QString& file, const Result& result,
+                                  const std::string& caseName = {});
 /// "bad", and why.
 TabledRow badRow(const QString& file, const QString& fault);
 

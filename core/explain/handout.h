@@ -24,6 +24,7 @@ struct Handout {
     std::vector<Worked> answers;       ///< one, or one for each of two answers; shared steps are told once;
                                        ///< an exercise needs none
     std::vector<LegsTold> legs{};      ///< of each answer that has legs
+    std::vector<TableTold> tables{};   ///< of the sketch's cases (core/explain/cases.h)
     std::string caution{};             ///< empty: none
     bool solution = true;              ///< false: statement and figure alone
     std::vector<std::string> record{}; ///< whence it comes and what it assumes: core/explain/record.h

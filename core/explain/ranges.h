@@ -19,6 +19,9 @@ Prose rangeTold(const tolerance::DirectionRange& range, const Sketch& sketch, co
 Prose betweenTold(const tolerance::Range& range, const Sketch& sketch, const Voice& voice = Voice());
 Prose betweenTold(const tolerance::DirectionRange& range, const Sketch& sketch, const Voice& voice = Voice());
 
+/// One end as it is shown, with its unit, rounded outward; of an angle in the sheet's angle unit.
+std::string shownOutward(double value, bool isAngle, bool isGreatest, const Sketch& sketch);
+
 /// What is to be said of all ranges of an answer: that a part has no answer, a slack line, an outer bound.
 std::vector<Prose> rangeRemarks(const tolerance::AnswerRange& range, const Sketch& sketch,
                                 const Voice& voice = Voice());

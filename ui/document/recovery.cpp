@@ -110,7 +110,7 @@ void Autosave::writeSnapshot() {
         QDir().mkpath(QFileInfo(m_file).absolutePath());
         m_lock = lockFor(m_file);
     }
-    m_pool.start([file = m_file, path = m_document.path(), sketch = m_document.sketch(),
+    m_pool.start([file = m_file, path = m_document.path(), sketch = m_document.whole(),
                   known = m_document.file().known(), left = m_left] {
         if (saveBytes(file, snapshotText(sketch, path, known)))
             return; // what there was stays

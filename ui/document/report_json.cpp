@@ -11,6 +11,7 @@
 #include "core/sketch/shown.h"
 #include "ui/document/given_edits.h"
 #include "ui/document/json_text.h"
+#include "ui/document/report_json_parts.h"
 #include "ui/document/report_values.h"
 #include "ui/document/tolerance_json.h"
 
@@ -107,7 +108,8 @@ void addRange(JsonValue& out, const tolerance::VectorRange& range, bool everywhe
         }
 }
 
-/// `ranges`: null where there are none.
+} // namespace
+
 JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch& sketch,
                      const tolerance::AnswerRange* ranges, int index) {
     JsonValue out =
@@ -125,6 +127,8 @@ JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch
         addRange(out, *range, ranges->everywhere, sketch);
     return out;
 }
+
+namespace {
 
 JsonValue triangleJson(const ForceTriangle& triangle, const Sketch& sketch) {
     std::vector<JsonMember> sides, angles;
@@ -340,6 +344,9 @@ QByteArray reportJson(const Result& result, const ExplainOptions& options) {
                     {"reference", referenceJson(sketch.reference)},
                     {"solutions", solutionsJson(answersOf(sketch, solved), options, result.ranges())},
                     {"reversed", solutionsJson(reversedAnswersOf(sketch, solved), options, {})}});
+    if (!sketch.inCase.empty())
+        report.members.push_back({"case", jsonText(sketch.inCase)});
+    addCases(report, sketch);
     if (solved.solutions.empty())
         addLegs(report, sketch, solved, 0);
     if (hasMass(sketch))
