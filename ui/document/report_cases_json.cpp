@@ -52,7 +52,7 @@ JsonValue solutionJson(const CaseState& state, std::size_t answer, const CaseSta
     const auto* ranges = answer < state.ranges.size() ? &state.ranges[answer] : nullptr;
     const Solution* base = answer < drawn.solved.solutions.size() ? &drawn.solved.solutions[answer] : nullptr;
     const auto vector = [&](const SolvedForce& solved, const Force& given, int index) {
-        JsonValue out = vectorJson(solved, given, sketch, ranges, index);
+        JsonValue out = vectorJson(solved, given, sketch, {ranges, nullptr}, index);
         if (solved.magnitudeFound || solved.directionFound)
             out.members.push_back({"difference", differenceJson(solved, base, index, sketch.angleUnit)});
         return out;

@@ -7,6 +7,8 @@
 #include "core/explain/limits.h"
 #include "core/explain/question.h"
 #include "core/explain/ranges.h"
+#include "core/explain/tolerance.h"
+#include "core/explain/uncertainty.h"
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
 #include "ui/document/given_edits.h"
@@ -14,6 +16,8 @@
 #include "ui/document/report_json_parts.h"
 #include "ui/document/report_values.h"
 #include "ui/document/tolerance_json.h"
+
+#include <algorithm>
 
 namespace tailpoint {
 
@@ -89,6 +93,13 @@ JsonValue arcJson(const tolerance::DirectionRange& range) {
     return out;
 }
 
+/// Precondition: it is there.
+JsonValue& memberOf(JsonValue& object, std::string_view key) {
+    return std::find_if(object.members.begin(), object.members.end(),
+                        [&](const JsonMember& member) { return member.key == key; })
+        ->value;
+}
+
 /// What a vector can be within the tolerances, and in words.
 void addRange(JsonValue& out, const tolerance::VectorRange& range, bool everywhere, const Sketch& sketch) {
     JsonValue all = jsonObject({{"magnitude", endsJson(range.magnitude)},
@@ -99,19 +110,36 @@ void addRange(JsonValue& out, const tolerance::VectorRange& range, bool everywhe
     if (range.slack)
         all.members.push_back({"slack", jsonTruth(true)});
     out.members.push_back({"range", std::move(all)});
-    for (JsonMember& member : out.members)
-        if (member.key == "text") {
-            member.value.members.push_back(
-                {"range", jsonText(toText(rangeTold(range.magnitude, sketch), Minus::ascii))});
-            member.value.members.push_back(
-                {"directionRange", jsonText(toText(rangeTold(range.direction, sketch), Minus::ascii))});
-        }
+    std::vector<JsonMember>& words = memberOf(out, "text").members;
+    words.push_back({"range", jsonText(toText(rangeTold(range.magnitude, sketch), Minus::ascii))});
+    words.push_back({"directionRange", jsonText(toText(rangeTold(range.direction, sketch), Minus::ascii))});
+}
+
+JsonValue uncertainJson(const tolerance::Uncertain& one, const Sketch& sketch) {
+    if (one.withheld != tolerance::Withheld::no)
+        return jsonObject({{"standard", {}}, {"withheld", jsonText(tailpoint::nameOf(one.withheld))}});
+    std::vector<JsonMember> shares;
+    for (const tolerance::Share& share : one.shares)
+        shares.push_back({plainInput(share, sketch), jsonNumber(share.part)});
+    return jsonObject({{"standard", jsonNumber(one.standard)},
+                       {"expanded", jsonNumber(one.expanded())},
+                       {"shares", jsonObject(std::move(shares))}});
+}
+
+void addUncertainty(JsonValue& out, const tolerance::VectorUncertainty& vector, const Sketch& sketch) {
+    std::vector<JsonMember> all;
+    for (const auto& [key, one] :
+         {std::pair("magnitude", &vector.magnitude), std::pair("direction", &vector.direction),
+          std::pair("x", &vector.x), std::pair("y", &vector.y)})
+        if (*one)
+            all.push_back({key, uncertainJson(**one, sketch)});
+    out.members.push_back({"uncertainty", jsonObject(std::move(all))});
 }
 
 } // namespace
 
 JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch& sketch,
-                     const tolerance::AnswerRange* ranges, int index) {
+                     const Spreads& spreads, int index) {
     JsonValue out =
         jsonObject({{"name", jsonText(solved.name)},
                     {"given", jsonTruth(!solved.magnitudeFound && !solved.directionFound)},
@@ -123,8 +151,14 @@ JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch
                                          {"direction", jsonText(shownDirection(solved, given, sketch))}})}});
     addTolerances(out, given, sketch);
     addStated(out, given);
-    if (const auto* range = ranges ? ranges->find(index) : nullptr)
-        addRange(out, *range, ranges->everywhere, sketch);
+    if (const auto* range = spreads.ranges ? spreads.ranges->find(index) : nullptr)
+        addRange(out, *range, spreads.ranges->everywhere, sketch);
+    else if ((solved.magnitudeFound || solved.directionFound) && toleranceNote(sketch))
+        memberOf(out, "text").members.push_back({"range", jsonText(rangeUnknown())});
+    if (spreads.uncertainty)
+        for (const tolerance::VectorUncertainty& vector : *spreads.uncertainty)
+            if (vector.index == index)
+                addUncertainty(out, vector, sketch);
     return out;
 }
 
@@ -225,16 +259,18 @@ void addLegs(JsonValue& to, const Sketch& sketch, const Solved& solved, std::siz
         to.members.push_back({"legsRemark", jsonText(toText(*low, Minus::ascii))});
 }
 
-JsonValue solutionJson(const Answer& answer, const ExplainOptions& options, const tolerance::Ranges& ranges) {
+JsonValue solutionJson(const Answer& answer, const ExplainOptions& options, const tolerance::Ranges& ranges,
+                       const tolerance::Uncertainties& uncertainties) {
     const Sketch& sketch = answer.sketch;
     const Solution& solution = answer.solution();
     const Construction construction = construct(sketch, answer.solved, answer.index);
-    const tolerance::AnswerRange* range = answer.index < ranges.size() ? &ranges[answer.index] : nullptr;
+    const Spreads spreads{answer.index < ranges.size() ? &ranges[answer.index] : nullptr,
+                          answer.index < uncertainties.size() ? &uncertainties[answer.index] : nullptr};
     std::vector<JsonValue> forces;
     for (std::size_t i = 0; i < solution.forces.size(); ++i)
         forces.push_back(
-            vectorJson(solution.forces[i], sketch.forces[i], sketch, range, static_cast<int>(i)));
-    JsonValue out = jsonObject({{"sum", vectorJson(solution.sum, sketch.sum, sketch, range, kSumIndex)},
+            vectorJson(solution.forces[i], sketch.forces[i], sketch, spreads, static_cast<int>(i)));
+    JsonValue out = jsonObject({{"sum", vectorJson(solution.sum, sketch.sum, sketch, spreads, kSumIndex)},
                                 {"forces", jsonList(std::move(forces))}});
     if (construction.triangle)
         out.members.push_back({"triangle", triangleJson(*construction.triangle, sketch)});
@@ -243,16 +279,28 @@ JsonValue solutionJson(const Answer& answer, const ExplainOptions& options, cons
     out.members.push_back({"residual", jsonNumber(solution.residual)});
     Worked worked = explain(sketch, answer.solved, construction, answer.index, options);
     tellRanges(worked, sketch, answer.solved, answer.index, ranges, options.sentences);
+    if (options.uncertainty)
+        tellUncertainty(worked, sketch, answer.solved, answer.index, uncertainties, *options.uncertainty,
+                        options.sentences);
     tellLimits(worked, sketch, answer.solved, answer.index, ranges, options.sentences);
     out.members.push_back({"steps", stepsJson(worked)});
+    if (const auto note = toleranceNote(sketch))
+        out.members.push_back({"stepsRemark", jsonText(note->text)});
     return out;
 }
 
-JsonValue solutionsJson(const std::vector<Answer>& answers, const ExplainOptions& options,
-                        const tolerance::Ranges& ranges) {
+JsonValue solutionsJson(const Result& result, const ExplainOptions& options,
+                        const tolerance::Uncertainties& uncertainties) {
     std::vector<JsonValue> out;
-    for (const Answer& answer : answers)
-        out.push_back(solutionJson(answer, options, ranges));
+    for (const Answer& answer : answersOf(result.sketch, result.solved))
+        out.push_back(solutionJson(answer, options, result.ranges(), uncertainties));
+    return jsonList(std::move(out));
+}
+
+JsonValue reversedJson(const Result& result, const ExplainOptions& options) {
+    std::vector<JsonValue> out;
+    for (const Answer& answer : reversedAnswersOf(result.sketch, result.solved))
+        out.push_back(solutionJson(answer, options, rangesOfReversed(answer), {}));
     return jsonList(std::move(out));
 }
 
@@ -289,13 +337,38 @@ void addGiven(JsonValue& out, const WorkedQuantity& quantity, const Sketch& sket
         out.members.push_back(std::move(member));
 }
 
-JsonValue quantityJson(const WorkedQuantity& quantity, const Sketch& sketch) {
+/// What a vector's own quantity can be, as it is shown; empty for any other one.
+std::optional<Prose> rangeOf(const WorkedQuantity& quantity, const Result& result) {
+    const QuantityId& id = quantity.thing.id;
+    const tolerance::AnswerRange* answer = result.rangeOf(id.answer == 0 ? 0 : id.answer - 1U);
+    const auto* range =
+        answer && hasVector(result.sketch, indexOf(id.of)) ? answer->find(indexOf(id.of)) : nullptr;
+    if (!range)
+        return std::nullopt;
+    switch (id.what) {
+    case What::magnitude:
+        return rangeTold(range->magnitude, result.sketch);
+    case What::direction:
+        return rangeTold(range->direction, result.sketch);
+    case What::x:
+        return rangeTold(range->x, result.sketch);
+    case What::y:
+        return rangeTold(range->y, result.sketch);
+    default:
+        return std::nullopt;
+    }
+}
+
+JsonValue quantityJson(const WorkedQuantity& quantity, const Result& result) {
+    const Sketch& sketch = result.sketch;
     JsonValue out = jsonObject({{"name", jsonText(quantity.name)},
                                 {"symbol", jsonText(inPrint(quantity.thing.symbol))},
                                 {"kind", jsonText(kindOf(quantity.thing))},
                                 {"role", jsonText(nameOf(quantity.thing.role))},
                                 {"value", jsonNumber(quantity.value)},
                                 {"text", jsonText(toText(quantity.number, Minus::ascii))}});
+    if (const auto range = rangeOf(quantity, result))
+        out.members.push_back({"range", jsonText(toText(*range, Minus::ascii))});
     addGiven(out, quantity, sketch);
     if (quantity.thing.id.answer != 0)
         out.members.push_back({"answer", jsonNumber(quantity.thing.id.answer)});
@@ -306,7 +379,7 @@ JsonValue quantitiesJson(const Result& result, const ExplainOptions& options) {
     std::vector<JsonValue> items;
     const Construction construction = construct(result.sketch, result.solved, 0);
     for (const WorkedQuantity& quantity : quantitiesOf(result.sketch, result.solved, construction, options))
-        items.push_back(quantityJson(quantity, result.sketch));
+        items.push_back(quantityJson(quantity, result));
     return jsonList(std::move(items));
 }
 
@@ -315,6 +388,15 @@ JsonValue codesJson(const std::vector<MessageCode>& codes) {
     for (const MessageCode code : codes)
         items.push_back(jsonText(nameOf(code)));
     return jsonList(std::move(items));
+}
+
+/// What each tolerance was taken for.
+JsonValue spreadJson(const tolerance::UncertaintyAsked& asked) {
+    JsonValue out = jsonObject({{"distribution", jsonText(tailpoint::nameOf(asked.spread))}});
+    if (asked.spread == tolerance::Spread::normal)
+        out.members.push_back({"k", jsonNumber(asked.k)});
+    out.members.push_back({"draws", jsonNumber(asked.draws)});
+    return out;
 }
 
 JsonValue referenceJson(const Reference& reference) {
@@ -328,22 +410,25 @@ JsonValue referenceJson(const Reference& reference) {
 QByteArray reportJson(const Result& result, const ExplainOptions& options) {
     const Sketch& sketch = result.sketch;
     const Solved& solved = result.solved;
-    JsonValue report =
-        jsonObject({{"format", jsonText("tailpoint-report")},
-                    {"version", jsonNumber(kReportVersion)},
-                    {"title", jsonText(sketch.title)},
-                    {"status", jsonText(nameOf(solved.status))},
-                    {"message", jsonText(solved.message().text())},
-                    {"messageCode", jsonText(nameOf(solved.messageCode()))},
-                    {"remarkCodes", codesJson(solved.remarkCodes())},
-                    {"find", jsonText(plain(question(sketch)))},
-                    {"unknowns", names(solved.unknowns)},
-                    {"quantities", quantitiesJson(result, options)},
-                    {"units", jsonObject({{"force", jsonText(symbolOf(sketch.forceUnit))},
-                                          {"angle", jsonText(nameOf(sketch.angleUnit))}})},
-                    {"reference", referenceJson(sketch.reference)},
-                    {"solutions", solutionsJson(answersOf(sketch, solved), options, result.ranges())},
-                    {"reversed", solutionsJson(reversedAnswersOf(sketch, solved), options, {})}});
+    const auto uncertainties =
+        options.uncertainty ? result.uncertainties(*options.uncertainty) : tolerance::Uncertainties{};
+    JsonValue report = jsonObject({{"format", jsonText("tailpoint-report")},
+                                   {"version", jsonNumber(kReportVersion)},
+                                   {"title", jsonText(sketch.title)},
+                                   {"status", jsonText(nameOf(solved.status))},
+                                   {"message", jsonText(solved.message().text())},
+                                   {"messageCode", jsonText(nameOf(solved.messageCode()))},
+                                   {"remarkCodes", codesJson(solved.remarkCodes())},
+                                   {"find", jsonText(plain(question(sketch)))},
+                                   {"unknowns", names(solved.unknowns)},
+                                   {"quantities", quantitiesJson(result, options)},
+                                   {"units", jsonObject({{"force", jsonText(symbolOf(sketch.forceUnit))},
+                                                         {"angle", jsonText(nameOf(sketch.angleUnit))}})},
+                                   {"reference", referenceJson(sketch.reference)},
+                                   {"solutions", solutionsJson(result, options, uncertainties)},
+                                   {"reversed", reversedJson(result, options)}});
+    if (options.uncertainty)
+        report.members.push_back({"uncertaintyOf", spreadJson(*options.uncertainty)});
     if (!sketch.inCase.empty())
         report.members.push_back({"case", jsonText(sketch.inCase)});
     addCases(report, sketch);

@@ -21,6 +21,7 @@ ExplainOptions explainOptionsOf(const HandoutChoice& choice) {
     options.handRounding = choice.handRounding;
     options.parallelograms = choice.parallelograms;
     options.method = choice.method;
+    options.uncertainty = choice.uncertainty;
     return options;
 }
 
@@ -65,6 +66,16 @@ std::vector<LegsTold> legsOfAnswers(const Result& result) {
     for (std::size_t i = 0; i < std::max<std::size_t>(1, result.solved.solutions.size()); ++i)
         if (const auto legs = legsOf(result.sketch, result.solved, i))
             all.push_back(told(*legs, result.sketch));
+    return all;
+}
+
+/// Of each answer; nothing where no limit is stated.
+std::vector<std::vector<LimitShown>> limitsOfAnswers(const Result& result) {
+    std::vector<std::vector<LimitShown>> all;
+    for (std::size_t i = 0; i < result.solved.solutions.size(); ++i)
+        if (auto limits = limitsShown(result.sketch, result.solved.solutions[i], result.rangeOf(i));
+            !limits.empty())
+            all.push_back(std::move(limits));
     return all;
 }
 
@@ -120,6 +131,7 @@ Handout handoutOf(const Result& result, const HandoutChoice& choice, double divi
     if (choice.solution) {
         handout.answers = workedAnswers(result, options);
         handout.legs = legsOfAnswers(result);
+        handout.limits = limitsOfAnswers(result);
         handout.tables = casesTold(result.sketch, withRanges(caseStates(result.sketch)));
     }
     handout.solution = choice.solution;

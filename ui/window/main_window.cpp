@@ -12,6 +12,7 @@
 #include "ui/panel/practice_strip.h"
 #include "ui/practice/line_exercise.h"
 #include "ui/practice/practice.h"
+#include "ui/style/icons.h"
 #include "ui/style/palette.h"
 #include "ui/window/bar.h"
 #include "ui/window/case_bar.h"
@@ -19,7 +20,6 @@
 #include "ui/window/edit_menu.h"
 #include "ui/window/file_menu.h"
 #include "ui/window/help_menu.h"
-#include "ui/window/icons.h"
 #include "ui/window/lesson_notes.h"
 #include "ui/window/lines.h"
 #include "ui/window/practice_menu.h"
@@ -92,6 +92,7 @@ public:
     EditMenu* edits;
     SheetMenu* sheet;
     TeachMenu* teach;
+    PracticeMenu* practising;
     std::unique_ptr<UnsavedWork> unsavedWork; ///< after the first paint
     bool shown = false;
 
@@ -116,6 +117,7 @@ MainWindow::Private::Private(MainWindow& owner)
     panel->setFolded(settings.folded());
     panel->setHandRounding(settings.handRounding());
     panel->setMethod(settings.method());
+    panel->setUncertainty(settings.uncertainty());
     panel->setByParallelograms(settings.byParallelograms());
     canvas->setByParallelograms(addsByParallelograms(panel->explainOptions()));
     QMenuBar* menus = window.menuBar();
@@ -128,10 +130,10 @@ MainWindow::Private::Private(MainWindow& owner)
     QObject::connect(caseBar, &CaseBar::renameAsked, asking->cases, &CasesMenu::rename);
     QMenu* teaching = menus->addMenu(tr("&Teach"));
     teach = new TeachMenu(parts(), teaching);
-    new PracticeMenu(parts(),
-                     {practice, *strip, *practiceHints, exercise, *exerciseView, teach->ownAnswer,
-                      [this] { return files->mayLoseChanges(); }},
-                     teaching, question);
+    practising = new PracticeMenu(parts(),
+                                  {practice, *strip, *practiceHints, exercise, *exerciseView,
+                                   teach->ownAnswer, [this] { return files->mayLoseChanges(); }},
+                                  teaching, question);
     addHelp(menus->addMenu(tr("&Help")), &window);
 }
 
@@ -177,6 +179,7 @@ void MainWindow::Private::fillBar() {
     bar->addSeparator();
     bar->addAction(sheet->snap, QStringLiteral("snap"));
     bar->addAction(sheet->fit, QStringLiteral("fit"));
+    bar->addActionAtEnd(practising->practiceList, QStringLiteral("practice"));
     bar->addActionAtEnd(teach->ownAnswer, QStringLiteral("own-answer"));
     bar->addActionAtEnd(teach->lecture, QStringLiteral("lecture"));
     bar->addActionAtEnd(files->handOut, QStringLiteral("hand-out"));
@@ -276,6 +279,18 @@ Panel& MainWindow::panel() {
 bool MainWindow::openPath(const QString& path) {
     return d->files->open(path);
 }
+void MainWindow::openOrBegin(const QString& path) {
+    d->files->openOrBegin(path);
+}
+void MainWindow::keepUnsavedWork() {
+    d->panel->finishTyping();
+    if (d->unsavedWork)
+        d->unsavedWork->keep();
+}
+void MainWindow::leaveUnsavedWork() {
+    if (d->unsavedWork)
+        d->unsavedWork->leave();
+}
 bool MainWindow::saveTo(const QString& path) {
     return d->files->saveTo(path);
 }
@@ -294,6 +309,13 @@ void MainWindow::setTheme(ThemeName name) {
     d->panel->setTheme(name);
 }
 
+/// Sheet and panel are painted together, of one result: several moves in a frame are one refresh.
+bool MainWindow::event(QEvent* event) {
+    if (d && event->type() == QEvent::UpdateRequest) // the menus are made before there is one
+        d->panel->catchUp();
+    return QMainWindow::event(event);
+}
+
 /// The first paint comes before this timer's turn.
 void MainWindow::showEvent(QShowEvent* event) {
     QMainWindow::showEvent(event);
@@ -302,6 +324,7 @@ void MainWindow::showEvent(QShowEvent* event) {
             setWindowIcon(QIcon(tintedIcon(QStringLiteral("tailpoint"), Qt::black, 128, 1)));
             d->unsavedWork =
                 std::make_unique<UnsavedWork>(d->parts(), [this] { return d->files->mayLoseChanges(); });
+            connect(d->files->recover, &QAction::triggered, d->unsavedWork.get(), &UnsavedWork::choose);
         });
     }
 }
