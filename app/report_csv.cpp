@@ -87,7 +87,7 @@ std::vector<std::string> cellsOf(const TabledRow& row, const std::vector<std::st
 
 } // namespace
 
-std::vector<TabledRow> tabledRows(const QString& file, const Result& result) {
+std::vector<TabledRow> tabledRows(const QString& file, const Result& result, const std::string& caseName) {
     std::vector<TabledRow> rows;
     const tolerance::Ranges& ranges = result.ranges();
     for (std::size_t s = 0; s < result.solved.solutions.size(); ++s) {
@@ -111,6 +111,8 @@ std::vector<TabledRow> tabledRows(const QString& file, const Result& result) {
     }
     if (rows.empty())
         rows.push_back(emptyRow(file, result));
+    for (TabledRow& row : rows)
+        row.caseName = caseName;
     return rows;
 }
 

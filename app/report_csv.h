@@ -29,12 +29,14 @@ struct TabledRow {
 };
 
 /// A row each solution; one without quantities where there is no answer. Told is what was found.
-std::vector<TabledRow> tabledRows(const QString& file, const Result& result);
+std::vector<TabledRow> tabledRows(const QString& file, const Result& result,
+                                  const std::string& caseName = {});
 /// "bad", and why.
 TabledRow badRow(const QString& file, const QString& fault);
 
 /// file, case, status; then of every quantity that any row has its value, low, high, utilisation and unit;
-/// then the solution's number, the message and, where any row has one, the caution. Numbers are full doubles with a point.
+/// then the solution's number, the message and, where any row has one, the caution. Numbers are full doubles
+/// with a point.
 QByteArray reportCsv(const std::vector<TabledRow>& rows);
 
 } // namespace tailpoint

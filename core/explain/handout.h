@@ -26,6 +26,7 @@ struct Handout {
                                   ///< an exercise needs none
     std::vector<LegsTold> legs{}; ///< of each answer that has legs
     std::vector<std::vector<LimitShown>> limits{}; ///< of each answer, where any are stated
+    std::vector<TableTold> tables{};               ///< of the sketch's cases (core/explain/cases.h)
     std::string caution{};                         ///< empty: none
     bool solution = true;                          ///< false: statement and figure alone
     std::vector<std::string> record{};    ///< whence it comes and what it assumes: core/explain/record.h

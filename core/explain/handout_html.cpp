@@ -206,6 +206,8 @@ std::string toHtml(const Handout& handout) {
         out += toHtml(handout.limits[i], limitsHeading(handout, i), handout.sentences);
     for (const LegsTold& legs : handout.legs)
         out += toHtml(legs);
+    for (const TableTold& told : handout.tables)
+        out += toHtml(told);
     if (!handout.caution.empty())
         out += "<p class=\"caution\">" + xmlEscaped(handout.caution) + "</p>\n";
     if (!handout.record.empty())

@@ -111,6 +111,12 @@ Prose oneAngle(double value, const Sketch& sketch) {
 
 } // namespace
 
+std::string shownOutward(double value, bool isAngle, bool isGreatest, const Sketch& sketch) {
+    const Toward end = isGreatest ? Toward::greatest : Toward::least;
+    return isAngle ? angleOutward(value, sketch, end)
+                   : forceOutward(value, sketch, end) + ' ' + std::string(symbolOf(sketch.forceUnit));
+}
+
 Prose rangeTold(const Range& range, const Sketch& sketch, const Voice& voice) {
     const auto ends = endsOf(range);
     if (!ends)

@@ -19,6 +19,9 @@ Prose rangeTold(const tolerance::DirectionRange& range, const Sketch& sketch, co
 Prose betweenTold(const tolerance::Range& range, const Sketch& sketch, const Voice& voice = Voice());
 Prose betweenTold(const tolerance::DirectionRange& range, const Sketch& sketch, const Voice& voice = Voice());
 
+/// One end as it is shown, with its unit, rounded outward; of an angle in the sheet's angle unit.
+std::string shownOutward(double value, bool isAngle, bool isGreatest, const Sketch& sketch);
+
 /// Both ends as a table has them, UTF-8, ASCII minus: "508", "532"; "-5.1°", "-2.2°". Both the same where the
 /// range is one value; empty: unbounded, or any direction.
 struct EndsTold {

@@ -78,6 +78,7 @@ public slots:
     void setConstruction(tailpoint::ConstructionKind kind);
     void setOtherOrder(bool other);
     void setParallelMarks(bool on);    ///< on the sides of the parallelogram
+    void layCasesOver(bool on);        ///< the sketch's other cases, thin behind the one that is shown
     void setByParallelograms(bool on); ///< of several forces: two at a time instead of a polygon
     void setSnapping(bool on);
     void setTheme(tailpoint::ThemeName name);

@@ -13,6 +13,7 @@
 #include "core/sketch/shown.h"
 #include "ui/document/given_edits.h"
 #include "ui/document/json_text.h"
+#include "ui/document/report_json_parts.h"
 #include "ui/document/report_values.h"
 #include "ui/document/tolerance_json.h"
 
@@ -135,11 +136,7 @@ void addUncertainty(JsonValue& out, const tolerance::VectorUncertainty& vector, 
     out.members.push_back({"uncertainty", jsonObject(std::move(all))});
 }
 
-/// What is known of an answer beside its values; null where there is nothing.
-struct Spreads {
-    const tolerance::AnswerRange* ranges = nullptr;
-    const std::vector<tolerance::VectorUncertainty>* uncertainty = nullptr;
-};
+} // namespace
 
 JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch& sketch,
                      const Spreads& spreads, int index) {
@@ -164,6 +161,8 @@ JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch
                 addUncertainty(out, vector, sketch);
     return out;
 }
+
+namespace {
 
 JsonValue triangleJson(const ForceTriangle& triangle, const Sketch& sketch) {
     std::vector<JsonMember> sides, angles;
@@ -430,6 +429,9 @@ QByteArray reportJson(const Result& result, const ExplainOptions& options) {
                                    {"reversed", reversedJson(result, options)}});
     if (options.uncertainty)
         report.members.push_back({"uncertaintyOf", spreadJson(*options.uncertainty)});
+    if (!sketch.inCase.empty())
+        report.members.push_back({"case", jsonText(sketch.inCase)});
+    addCases(report, sketch);
     if (solved.solutions.empty())
         addLegs(report, sketch, solved, 0);
     if (hasMass(sketch))

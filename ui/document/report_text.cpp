@@ -1,6 +1,7 @@
 #include "ui/document/report.h"
 
 #include "core/construct/reduction.h"
+#include "core/explain/cases.h"
 #include "core/explain/caution.h"
 #include "core/explain/explain.h"
 #include "core/explain/handout.h"
@@ -11,6 +12,7 @@
 #include "core/explain/tolerance.h"
 #include "core/explain/uncertainty.h"
 #include "core/quantity/utf8.h"
+#include "core/sketch/cases.h"
 #include "core/sketch/shown.h"
 #include "core/sketch/stated.h"
 #include "ui/document/report_lines.h"
@@ -31,7 +33,7 @@ using report::Rows;
 using report::table;
 
 std::string titleText(const Sketch& sketch) {
-    const std::string title = sketch.title.empty() ? "Untitled sketch" : sketch.title;
+    const std::string named = titleWithCase(sketch), title = named.empty() ? "Untitled sketch" : named;
     return title + '\n' + std::string(std::min(characterCount(title), kColumns), '=') + '\n';
 }
 
@@ -264,23 +266,42 @@ std::string byHandText(const Worked& worked, const Worked& full) {
                            " Its last step says what that costs.");
 }
 
-std::string legsText(const Sketch& sketch, const Solved& solved, std::size_t solution) {
-    const auto legs = legsOf(sketch, solved, solution);
-    if (!legs)
-        return {};
-    const LegsTold told = tailpoint::told(*legs, sketch);
+std::string withAsciiMinus(std::string text) {
+    const std::string sign = "\u2212";
+    for (auto at = text.find(sign); at != std::string::npos; at = text.find(sign, at + 1))
+        text.replace(at, sign.size(), "-");
+    return text;
+}
+
+/// A table under its heading, and what is remarked.
+std::string toldText(const TableTold& told) {
     Rows rows;
     const auto add = [&](const std::vector<Formula>& cells) {
         auto& row = rows.emplace_back();
         for (const Formula& cell : cells)
-            row.push_back(toText(cell, Minus::ascii));
+            row.push_back(withAsciiMinus(toText(cell, Minus::ascii)));
     };
     add(told.table.head);
     for (const auto& row : told.table.rows)
         add(row);
     std::string out = heading(told.heading) + table(rows);
     for (const Prose& remark : told.remarks)
-        out += paragraph(toText(remark, Minus::ascii));
+        out += paragraph(withAsciiMinus(toText(remark, Minus::ascii)));
+    return out;
+}
+
+std::string legsText(const Sketch& sketch, const Solved& solved, std::size_t solution) {
+    const auto legs = legsOf(sketch, solved, solution);
+    if (!legs)
+        return {};
+    return toldText(tailpoint::told(*legs, sketch));
+}
+
+/// The sketch's cases, where it has some.
+std::string casesText(const Sketch& sketch) {
+    std::string out;
+    for (const TableTold& told : casesTold(sketch, withRanges(caseStates(sketch))))
+        out += toldText(told);
     return out;
 }
 
@@ -399,6 +420,7 @@ QByteArray reportText(const Result& result, const ExplainOptions& options,
         out += legsText(sketch, result.solved, 0);
         out += unansweredText(result, options);
     }
+    out += casesText(sketch);
     if (needsCaution(sketch))
         out += heading("Caution") + paragraph(std::string(cautionLine()));
     if (from) {

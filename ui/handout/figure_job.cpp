@@ -61,6 +61,8 @@ FigureOptions optionsFor(const FigureJob& job, Stage stage) {
     options.names.clear();
     options.stage = drawsGivenOnly(job) ? std::min(stage, Stage::directions) : stage;
     options.note = options.note && !carriesNoSketch(job); // it names the answer
+    if (carriesNoSketch(job))
+        options.cases.clear();
     return options;
 }
 

@@ -1,6 +1,8 @@
 #include "ui/handout/handout_document.h"
 
+#include "core/explain/cases.h"
 #include "core/explain/caution.h"
+#include "core/sketch/cases.h"
 #include "ui/practice/problem_file.h"
 #include "ui/render/render.h"
 #include "ui/render/tikz.h"
@@ -119,7 +121,7 @@ Handout handoutOf(const Result& result, const HandoutChoice& choice, double divi
     if (division > 0)
         options.division = division;
     Handout handout;
-    handout.title = result.sketch.title;
+    handout.title = titleWithCase(result.sketch);
     if (const std::string words = choice.ownWords ? wordsOf(result.sketch) : std::string(); !words.empty()) {
         handout.given.sentence = inProse(words);
     } else {
@@ -130,6 +132,7 @@ Handout handoutOf(const Result& result, const HandoutChoice& choice, double divi
         handout.answers = workedAnswers(result, options);
         handout.legs = legsOfAnswers(result);
         handout.limits = limitsOfAnswers(result);
+        handout.tables = casesTold(result.sketch, withRanges(caseStates(result.sketch)));
     }
     handout.solution = choice.solution;
     if (needsCaution(result.sketch))

@@ -85,6 +85,12 @@ QString Settings::construction() const {
 void Settings::setConstruction(const QString& name) {
     write("sheet/construction", name);
 }
+bool Settings::casesOver() const {
+    return read("sheet/casesOver", true);
+}
+void Settings::setCasesOver(bool on) {
+    write("sheet/casesOver", on);
+}
 bool Settings::parallelMarks() const {
     return read("sheet/parallelMarks", false);
 }

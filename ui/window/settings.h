@@ -34,6 +34,8 @@ public:
     /// "parallelogram", "triangle", "polygon", "none"
     QString construction() const;
     void setConstruction(const QString& name);
+    bool casesOver() const;
+    void setCasesOver(bool on);
     bool parallelMarks() const;
     void setParallelMarks(bool on);
     bool otherOrder() const;
