@@ -6,6 +6,7 @@
 
 #include "core/explain/explain.h"
 #include "core/mark/mark.h"
+#include "core/sketch/things.h"
 
 #include <span>
 
@@ -23,6 +24,10 @@ std::vector<WorkingPlace> calculatedLines(const Worked& worked);
 
 /// The question for the principle behind a step's lines: "Which law gives this line, and why …?"
 std::string principlePrompt(const Step& step);
+
+/// What comes next, and the question for its principle. A step that rests on a law names it in its title: of
+/// such a one what the line gives is said instead. `subject`: of one of the step's workings.
+Prose askedNext(const Step& step, const Formula& subject, const Things& things);
 
 struct FadedLine {
     WorkingPlace place;

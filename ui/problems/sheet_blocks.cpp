@@ -20,7 +20,7 @@ using Kept = HandoutPages::Kept;
 // Points.
 constexpr double kHead = 8.5, kHeading = 15, kStatement = 11;
 constexpr double kLeastRoom = 5 * 72 / 2.54;        ///< 5 cm to work and draw in
-constexpr double kNameLine = 210, kNameShare = 0.7; ///< a name takes no more of the column's width
+constexpr double kNameLine = 210, kNameShare = 0.6; ///< a name takes no more of the column's width
 constexpr double kCm = 72 / 2.54;
 
 /// The sheet's title, and at the right a name or a line for it.
