@@ -3,7 +3,6 @@
 #include "core/explain/caution.h"
 #include "core/explain/limits.h"
 #include "core/quantity/decimals.h"
-#include "core/solve/tolerance.h"
 #include "ui/marking/csv.h"
 
 #include <algorithm>
@@ -37,11 +36,6 @@ void addVector(TabledRow& row, const SolvedForce& vector, VectorId id, const Res
             row.quantities.back().high = range->direction.to;
         }
     }
-}
-
-tolerance::Ranges rangesIn(const Result& result) {
-    return tolerance::boxOf(result.sketch).hasTolerance ? tolerance::rangesOf(result.sketch, result.solved)
-                                                        : tolerance::Ranges{};
 }
 
 TabledRow emptyRow(const QString& file, const Result& result) {
@@ -95,7 +89,7 @@ std::vector<std::string> cellsOf(const TabledRow& row, const std::vector<std::st
 
 std::vector<TabledRow> tabledRows(const QString& file, const Result& result) {
     std::vector<TabledRow> rows;
-    const tolerance::Ranges ranges = rangesIn(result);
+    const tolerance::Ranges& ranges = result.ranges();
     for (std::size_t s = 0; s < result.solved.solutions.size(); ++s) {
         const Solution& solution = result.solved.solutions[s];
         TabledRow row = emptyRow(file, result);

@@ -13,7 +13,8 @@ namespace tailpoint {
 namespace {
 
 constexpr const char* kReportHelp =
-    R"(Usage: tailpoint report FILE [--as text|json|html|latex] [--rounding full|hand] [-o OUT]
+    R"(Usage: tailpoint report FILE [--as text|json|html|latex] [--rounding full|hand]
+                              [--uncertainty [--normal K]] [-o OUT]
        tailpoint report FILE... --as csv [-o OUT]
 
 Values and worked solution of the sketch in FILE ('-': standard input): what is given, what is found, and how.
@@ -31,6 +32,9 @@ Values and worked solution of the sketch in FILE ('-': standard input): what is 
                    by the force triangle or by the sums along x and y; the other one is the check (default:
                    as suits the question)
   --more-after-one one figure more where the first digit of a force is a 1
+  --uncertainty    the standard uncertainty too, by first order, of each found magnitude and direction, and
+                   how much of it each given value makes; a tolerance is a rectangular distribution
+  --normal K       with --uncertainty: a tolerance is K standard uncertainties of a normal distribution
   --adding table|parallelograms
                    a resultant of more than two forces by a component table (default) or two at a time
   --no-solution    html and latex: statement and figure of what is given, as an exercise
@@ -46,9 +50,24 @@ QList<Option> reportOptions() {
             {QStringLiteral("--rounding"), words("full|hand")},
             {QStringLiteral("--method"), words("triangle|components")},
             {QStringLiteral("--adding"), words("table|parallelograms")},
+            {QStringLiteral("--uncertainty"), {}, true},
+            {QStringLiteral("--normal"), {}},
             {QStringLiteral("--more-after-one"), {}, true},
             {QStringLiteral("--no-solution"), {}, true},
             {QStringLiteral("-o"), {}}};
+}
+
+constexpr double kMostK = 100;
+
+std::optional<tolerance::UncertaintyAsked> uncertaintyIn(const Arguments& arguments) {
+    if (!arguments.has(QStringLiteral("--uncertainty")))
+        return std::nullopt;
+    tolerance::UncertaintyAsked asked;
+    if (const auto k = positiveNumber(arguments.value(QStringLiteral("--normal")), kMostK)) {
+        asked.spread = tolerance::Spread::normal;
+        asked.k = *k;
+    }
+    return asked;
 }
 
 QByteArray reportAs(const QString& form, const Result& result, const Arguments& arguments) {
@@ -59,6 +78,7 @@ QByteArray reportAs(const QString& form, const Result& result, const Arguments& 
     choice.parallelograms = pairs;
     choice.method = methodFrom(arguments.value(QStringLiteral("--method")).toStdString());
     choice.solution = !arguments.options.contains(QStringLiteral("--no-solution"));
+    choice.uncertainty = uncertaintyIn(arguments);
     choice.from = provenanceOf(arguments.files.value(0));
     if (form == QLatin1String("html"))
         return handoutHtml(result, choice);
@@ -68,6 +88,7 @@ QByteArray reportAs(const QString& form, const Result& result, const Arguments& 
     options.handRounding = byHand;
     options.parallelograms = pairs;
     options.method = choice.method;
+    options.uncertainty = choice.uncertainty;
     return form == QLatin1String("json") ? reportJson(result, options)
                                          : reportText(result, options, choice.from);
 }
@@ -83,10 +104,18 @@ bool isTable(const Arguments& arguments) {
 
 /// What is wrong with the options together; empty: nothing.
 QString clash(const Arguments& arguments) {
-    for (const char* option : {"--rounding", "--method", "--adding", "--more-after-one", "--no-solution"})
+    for (const char* option : {"--rounding", "--method", "--adding", "--uncertainty", "--normal",
+                               "--more-after-one", "--no-solution"})
         if (isTable(arguments) && arguments.has(QLatin1String(option)))
             return QStringLiteral("%1 has no say in --as csv, which holds full values; take it out")
                 .arg(QLatin1String(option));
+    if (arguments.has(QStringLiteral("--normal")) && !arguments.has(QStringLiteral("--uncertainty")))
+        return QStringLiteral("--normal goes with --uncertainty; add it, or take this out");
+    if (const QString k = arguments.value(QStringLiteral("--normal"));
+        arguments.has(QStringLiteral("--normal")) && !positiveNumber(k, kMostK))
+        return QStringLiteral("--normal knows no '%1'; use a number above 0 and up to %2").arg(k).arg(kMostK);
+    if (arguments.has(QStringLiteral("--uncertainty")) && arguments.has(QStringLiteral("--no-solution")))
+        return QStringLiteral("--uncertainty is told in the solution; take it or --no-solution out");
     return arguments.options.contains(QStringLiteral("--no-solution")) && !isHandout(arguments)
                ? QStringLiteral("--no-solution goes with --as html or --as latex; take it out")
                : QString();

@@ -1,4 +1,5 @@
 // The ranges of an answer within its worked solution: behind the answer, and where the extremes lie.
+#include "core/explain/found_symbols.h"
 #include "core/explain/listed.h"
 #include "core/explain/ranges.h"
 #include "core/sketch/shown.h"
@@ -20,16 +21,18 @@ constexpr std::size_t kMostInputs = 6;
 class Teller {
 public:
     Teller(const Sketch& sketch, const Solved& solved, const Sentences* sentences)
-        : m_sketch(sketch), m_solved(solved), m_things(sketch), m_voice(sentences) {}
+        : m_sketch(sketch), m_things(sketch), m_found(m_things, solved), m_voice(sentences) {}
 
     /// "Within the given tolerances R is between 509 N and 530 N and θ_R between −5.1° and −2.2°."
     std::optional<Prose> found(const AnswerRange& range, std::size_t answer) const {
         std::vector<Prose> items;
         for (const VectorRange& vector : range.vectors) {
             if (vector.magnitudeFound)
-                items.push_back(is(size(vector, answer), betweenTold(vector.magnitude, m_sketch, m_voice)));
+                items.push_back(
+                    is(m_found.size(vector.index, answer), betweenTold(vector.magnitude, m_sketch, m_voice)));
             if (vector.directionFound)
-                items.push_back(is(way(vector, answer), betweenTold(vector.direction, m_sketch, m_voice)));
+                items.push_back(
+                    is(m_found.way(vector.index, answer), betweenTold(vector.direction, m_sketch, m_voice)));
         }
         if (items.empty())
             return std::nullopt;
@@ -49,20 +52,20 @@ public:
     std::vector<Prose> extremes(const AnswerRange& range, std::size_t answer) const {
         std::vector<Prose> told;
         for (const VectorRange& vector : range.vectors) {
-            const auto& size = vector.magnitude;
-            if (vector.magnitudeFound && isTold(size.atLeast) && isTold(size.atGreatest))
+            const auto& magnitude = vector.magnitude;
+            if (vector.magnitudeFound && isTold(magnitude.atLeast) && isTold(magnitude.atGreatest))
                 told.push_back(m_voice.say(
                     SENTENCE("solution", "{quantity} is least with {least}, greatest with {greatest}."),
-                    "quantity", this->size(vector, answer), "least", place(size.atLeast), "greatest",
-                    place(size.atGreatest)));
-            const auto& way = vector.direction;
-            if (vector.directionFound && !vector.magnitudeFound && !way.any && isTold(way.atFrom) &&
-                isTold(way.atTo))
+                    "quantity", m_found.size(vector.index, answer), "least", place(magnitude.atLeast),
+                    "greatest", place(magnitude.atGreatest)));
+            const auto& direction = vector.direction;
+            if (vector.directionFound && !vector.magnitudeFound && !direction.any &&
+                isTold(direction.atFrom) && isTold(direction.atTo))
                 told.push_back(m_voice.say(
                     SENTENCE("solution",
                              "{quantity} begins its range with {least} and ends it with {greatest}."),
-                    "quantity", this->way(vector, answer), "least", place(way.atFrom), "greatest",
-                    place(way.atTo)));
+                    "quantity", m_found.way(vector.index, answer), "least", place(direction.atFrom),
+                    "greatest", place(direction.atTo)));
         }
         return told;
     }
@@ -77,30 +80,6 @@ private:
     Prose is(Formula symbol, Prose range) const {
         return m_voice.say(SENTENCE("solution", "{quantity} is {range}"), "quantity", std::move(symbol),
                            "range", std::move(range));
-    }
-
-    const SolvedForce& solvedIn(std::size_t answer, int index) const {
-        const Solution& solution = m_solved.solutions[answer];
-        return index == kSumIndex ? solution.sum : solution.forces[static_cast<std::size_t>(index)];
-    }
-    /// 0 where both answers have the quantity in common.
-    template <class Same>
-    std::uint8_t own(std::size_t answer, int index, Same same) const {
-        return m_solved.solutions.size() < 2 || same(solvedIn(0, index), solvedIn(1, index))
-                   ? std::uint8_t{0}
-                   : static_cast<std::uint8_t>(answer + 1);
-    }
-    Formula size(const VectorRange& vector, std::size_t answer) const {
-        return m_things.formula(
-            magnitudeId(vectorId(vector.index), own(answer, vector.index, [](const auto& a, const auto& b) {
-                            return a.magnitude == b.magnitude;
-                        })));
-    }
-    Formula way(const VectorRange& vector, std::size_t answer) const {
-        return m_things.formula(
-            directionId(vectorId(vector.index), own(answer, vector.index, [](const auto& a, const auto& b) {
-                            return a.direction == b.direction;
-                        })));
     }
 
     /// "P at 335 N".
@@ -120,8 +99,8 @@ private:
     }
 
     const Sketch& m_sketch;
-    const Solved& m_solved;
     const Things m_things;
+    const FoundSymbols m_found;
     const Voice m_voice;
 };
 

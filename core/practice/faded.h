@@ -36,8 +36,8 @@ struct FadedSolution {
 };
 
 /// The last `blank` calculated lines are blank: their formula and number, the reasoning, the conclusions and
-/// the notes of their steps, what else leads to them there, every later step and the answer. With as many as there are, or more, nothing is
-/// left but the question for the law.
+/// the notes of their steps, what else leads to them there, every later step and the answer. With as many as
+/// there are, or more, nothing is left but the question for the law.
 FadedSolution faded(const Worked& worked, std::size_t blank);
 
 /// How many lines are blank on the sheet's problem `place` (from 1) of `count`, for a solution of so many
@@ -50,6 +50,7 @@ struct FlawedSolution {
     WorkingPlace flaw;
     std::string slip; ///< id
     Working right;    ///< the line as it should be
+    Route route;      ///< of whose chain it is
     Prose mend;       ///< what to do instead
 };
 

@@ -9,9 +9,9 @@
 #include "core/explain/question.h"
 #include "core/explain/ranges.h"
 #include "core/explain/tolerance.h"
+#include "core/explain/uncertainty.h"
 #include "core/quantity/utf8.h"
 #include "core/sketch/shown.h"
-#include "core/sketch/stated.h"
 #include "ui/document/report_lines.h"
 #include "ui/document/report_values.h"
 
@@ -23,64 +23,13 @@ namespace tailpoint {
 
 namespace {
 
+using report::givenText;
 using report::heading;
 using report::kColumns;
 using report::paragraph;
 using report::Rows;
 using report::table;
-
-std::string titleText(const Sketch& sketch) {
-    const std::string title = sketch.title.empty() ? "Untitled sketch" : sketch.title;
-    return title + '\n' + std::string(std::min(characterCount(title), kColumns), '=') + '\n';
-}
-
-std::string givenMagnitude(const Force& force, const Sketch& sketch) {
-    return force.magnitude.value ? shownWithTolerance(force.magnitude, sketch) : "to find";
-}
-
-std::string givenDirection(const Force& force, const Sketch& sketch) {
-    return force.magnitude.value == 0.0 && !isGiven(force.direction)
-               ? "no direction"
-               : shownWithTolerance(force.direction, sketch);
-}
-
-std::vector<std::string> givenRow(const Force& force, const Sketch& sketch) {
-    return {force.name, givenMagnitude(force, sketch), givenDirection(force, sketch),
-            force.lineOfActionOnly ? "line of action only" : ""};
-}
-
-/// What there is no room for in a row: what was stated in a unit of its own, and what bounds the vector.
-std::string givenNotes(const Force& force, const Sketch& sketch) {
-    std::string notes;
-    const auto add = [&](const std::string& what) { notes += (notes.empty() ? "" : ", ") + what; };
-    if (hasOwnUnit(force.magnitude))
-        add(statedMagnitude(force.magnitude, sketch));
-    if (hasOwnUnit(force.direction))
-        add(statedDirection(force.direction, sketch));
-    if (force.limit)
-        add("at most " + shownAsTyped(*force.limit));
-    if (force.permitted)
-        add("within " + permittedText(force.permitted->within, sketch) + " of " +
-            permittedText(force.permitted->axis, sketch));
-    return notes.empty() ? notes : paragraph(force.name + ": " + notes);
-}
-
-std::string givenText(const Sketch& sketch) {
-    Rows rows;
-    for (const Force& force : sketch.forces)
-        rows.push_back(givenRow(force, sketch));
-    const bool equilibrium = isEquilibrium(sketch);
-    if (!equilibrium) {
-        rows.push_back(givenRow(sketch.sum, sketch));
-        rows.back()[0] += ", resultant";
-    }
-    std::string notes;
-    for (const Force& force : sketch.forces)
-        notes += givenNotes(force, sketch);
-    notes += givenNotes(sketch.sum, sketch);
-    return heading("Given") + paragraph("directions " + referenceWords(sketch.reference)) + table(rows) +
-           notes + (equilibrium ? paragraph("in equilibrium: ΣF = 0") : std::string());
-}
+using report::titleText;
 
 bool isFound(const SolvedForce& force) {
     return force.magnitudeFound || force.directionFound;
@@ -218,19 +167,19 @@ std::string checkText(const Worked& worked) {
                                               std::to_string(worked.steps.rend() - check) + '.');
 }
 
-/// Ranges and limits behind the answer: a paragraph each.
-std::string judgedText(const Sketch& sketch, const Solution& solution, const tolerance::AnswerRange* ranges) {
+std::string paragraphs(const std::vector<Prose>& told) {
     std::string out;
-    const auto add = [&](const std::vector<Prose>& told) {
-        for (const Prose& each : told)
-            out += paragraph(toText(each, Minus::ascii));
-    };
-    if (ranges)
-        add(rangeRemarks(*ranges, sketch));
-    else if (const auto note = toleranceNote(sketch))
-        out += paragraph(note->text);
-    add(limitsTold(sketch, solution, ranges));
+    for (const Prose& each : told)
+        out += paragraph(toText(each, Minus::ascii));
     return out;
+}
+
+/// `ranges`: null where there are none.
+std::string remarksText(const Sketch& sketch, const tolerance::AnswerRange* ranges) {
+    if (ranges)
+        return paragraphs(rangeRemarks(*ranges, sketch));
+    const auto note = toleranceNote(sketch);
+    return note ? paragraph(note->text) : std::string();
 }
 
 /// `ranges`: null where there are none.
@@ -282,10 +231,12 @@ std::string legsText(const Sketch& sketch, const Solved& solved, std::size_t sol
 }
 
 std::string valuesText(const Answer& answer, const Construction& construction, const std::string& title,
-                       const std::string& remark, const tolerance::AnswerRange* ranges) {
+                       const std::string& remark, const tolerance::AnswerRange* ranges,
+                       const std::vector<Prose>& uncertainty) {
     const Sketch& sketch = answer.sketch;
     std::string out = heading(title) + answersText(sketch, answer.solution(), ranges) +
-                      judgedText(sketch, answer.solution(), ranges) + remark;
+                      remarksText(sketch, ranges) + paragraphs(uncertainty) +
+                      paragraphs(limitsTold(sketch, answer.solution(), ranges)) + remark;
     out += componentsText(answer.solution(), sketch, ranges);
     if (construction.parallelogram)
         out += parallelogramText(*construction.parallelogram, sketch);
@@ -309,9 +260,13 @@ std::string workedText(const std::vector<Worked>& worked, std::size_t answer) {
 }
 
 std::string solutionsText(const std::vector<Answer>& answers, const ExplainOptions& options,
-                          const tolerance::Ranges& ranges) {
+                          const Result& result) {
     std::string out;
     std::vector<Worked> worked;
+    const tolerance::Ranges& ranges = result.ranges();
+    tolerance::Uncertainties uncertainties;
+    if (options.uncertainty)
+        uncertainties = result.uncertainties(*options.uncertainty);
     ExplainOptions guarded = options;
     guarded.handRounding = false;
     for (std::size_t i = 0; i < answers.size(); ++i) {
@@ -324,10 +279,17 @@ std::string solutionsText(const std::vector<Answer>& answers, const ExplainOptio
         const std::string remark =
             options.handRounding ? byHandText(worked.back(), told(guarded)) : std::string();
         tellRanges(worked.back(), answer.sketch, answer.solved, answer.index, ranges, options.sentences);
+        std::vector<Prose> uncertainty;
+        if (options.uncertainty) {
+            uncertainty = uncertaintyTold(answer.sketch, answer.solved, answer.index, uncertainties,
+                                          *options.uncertainty);
+            tellUncertainty(worked.back(), answer.sketch, answer.solved, answer.index, uncertainties,
+                            *options.uncertainty, options.sentences);
+        }
         tellLimits(worked.back(), answer.sketch, answer.solved, answer.index, ranges, options.sentences);
         const std::string which = " " + std::to_string(i + 1) + " of " + std::to_string(answers.size());
         out += valuesText(answer, construction, answers.size() == 1 ? "Answer" : "Answer" + which, remark,
-                          i < ranges.size() ? &ranges[i] : nullptr);
+                          i < ranges.size() ? &ranges[i] : nullptr, uncertainty);
         out += checkText(worked.back());
         out += workedText(worked, i);
     }
@@ -353,8 +315,11 @@ std::string reversedText(const Sketch& sketch, const Solved& solved) {
     if (answers.empty())
         return {};
     std::string out = heading("In the other sense");
-    for (const Answer& answer : answers)
-        out += answersText(answer.sketch, answer.solution(), nullptr);
+    for (const Answer& answer : answers) {
+        const tolerance::Ranges ranges = rangesOfReversed(answer);
+        const auto* range = answer.index < ranges.size() ? &ranges[answer.index] : nullptr;
+        out += answersText(answer.sketch, answer.solution(), range) + remarksText(answer.sketch, range);
+    }
     return out + paragraph("There " + turnedNames(answers.front().solution()) +
                            " would act against the given sense, so it is no answer here.");
 }
@@ -375,7 +340,7 @@ QByteArray reportText(const Result& result, const ExplainOptions& options,
     const bool isToldAtItsAnswer = !result.solved.solutions.empty(); // in the step of that name
     if (!result.solved.remarks.empty() && !isToldAtItsAnswer)
         out += heading("Note") + paragraph(result.solved.finding().text());
-    out += solutionsText(answersOf(sketch, result.solved), options, result.ranges());
+    out += solutionsText(answersOf(sketch, result.solved), options, result);
     out += reversedText(sketch, result.solved);
     if (result.solved.solutions.empty()) {
         out += legsText(sketch, result.solved, 0);

@@ -6,6 +6,7 @@
 #include "core/sketch/things.h"
 #include "core/solve/solve.h"
 #include "core/solve/tolerance.h"
+#include "core/solve/tolerance_uncertainty.h"
 
 #include <memory>
 #include <vector>
@@ -45,6 +46,10 @@ public:
     const tolerance::AnswerRange* rangeOf(std::size_t answer) const;
     /// A given value has a tolerance: then no found one stands alone. False while the answer is withheld.
     bool hasTolerances() const;
+
+    /// First order's part of them, as it is asked for: made when it is first asked for, the last kept. Empty
+    /// while a hand is at it, for it is held against the exact ranges.
+    tolerance::Uncertainties uncertainties(const tolerance::UncertaintyAsked& asked) const;
 
     /// The symbols that an answer's angles have, in its figure as in its worked solution.
     std::vector<AngleName> angleNames(std::size_t solution, bool byParallelograms) const;

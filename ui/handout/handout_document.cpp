@@ -19,6 +19,7 @@ ExplainOptions explainOptionsOf(const HandoutChoice& choice) {
     options.handRounding = choice.handRounding;
     options.parallelograms = choice.parallelograms;
     options.method = choice.method;
+    options.uncertainty = choice.uncertainty;
     return options;
 }
 

@@ -317,6 +317,11 @@ void Panel::setByParallelograms(bool on) {
     refreshSolution();
 }
 
+void Panel::setUncertainty(const std::optional<tolerance::UncertaintyAsked>& asked) {
+    m_steps->setUncertainty(asked);
+    refreshSolution();
+}
+
 void Panel::setHandRounding(bool on) {
     m_steps->setHandRounding(on);
     refreshSolution();

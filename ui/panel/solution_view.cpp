@@ -118,6 +118,13 @@ void SolutionView::setByParallelograms(bool on) {
     }
 }
 
+void SolutionView::setUncertainty(const std::optional<tolerance::UncertaintyAsked>& asked) {
+    if (m_options.uncertainty != asked) {
+        m_options.uncertainty = asked;
+        schedule();
+    }
+}
+
 void SolutionView::setHandRounding(bool on) {
     if (m_options.handRounding == on)
         return;

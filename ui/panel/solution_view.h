@@ -31,6 +31,7 @@ public:
     void setMethod(Method method);
     bool byParallelograms() const { return m_options.parallelograms; }
     void setByParallelograms(bool on);
+    void setUncertainty(const std::optional<tolerance::UncertaintyAsked>& asked); ///< empty: not told
     /// "guard figures carried" or "rounded as by hand", for the section's heading.
     QString carriedWords() const;
 

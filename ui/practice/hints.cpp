@@ -1,5 +1,6 @@
 #include "ui/practice/hints.h"
 
+#include "core/explain/wording.h"
 #include "core/practice/faded.h"
 #include "ui/document/result.h"
 
@@ -27,13 +28,35 @@ std::optional<double> numberOf(const Formula& value) {
     return found.hasMatch() ? std::optional(found.captured().toDouble()) : std::nullopt;
 }
 
-HintedLine lineAt(const Worked& worked, const WorkingPlace& place) {
+/// What the line gives, in words where its letter says nothing yet.
+Prose comesNext(const Formula& subject, const Things& things) {
+    const Voice voice;
+    const QuantityId& id = subject.id;
+    if (id.what == What::between)
+        return voice.say(SENTENCE("practice", "The angle {angle} between {a} and {b} comes next."), "angle",
+                         subject, "a", things.vectorFormula(id.of), "b", things.vectorFormula(id.with));
+    if (id.what == What::opposite)
+        return voice.say(
+            SENTENCE("practice", "The angle {angle} of the triangle, opposite to {a}, comes next."), "angle",
+            subject, "a", things.vectorFormula(id.of));
+    return voice.say(SENTENCE("practice", "{what} comes next."), "what", subject);
+}
+
+/// A step that rests on a law names it in its title, which is not earned yet.
+Prose askedOf(const Step& step, const Formula& subject, const Things& things) {
+    Prose asks = step.law == Law::none ? inProse(step.title + '.') : comesNext(subject, things);
+    appendText(asks, ' ' + principlePrompt(step));
+    return asks;
+}
+
+HintedLine lineAt(const Worked& worked, const WorkingPlace& place, const Things& things) {
     const Step& step = worked.steps[place.step];
     HintedLine line;
     if (step.lines.size() == step.workings.size())
         line.gives = common(step.lines[place.working]);
-    line.principle = step.title + ". " + principlePrompt(step);
+    line.principle = step.title;
     line.numbers = step.workings[place.working];
+    line.asks = askedOf(step, *line.numbers.subject, things);
     line.comesTo = numberOf(*line.numbers.value); // a calculated line has one
     line.numbers.value.reset();
     line.numbers.told.reset();
@@ -60,7 +83,7 @@ Hints::Hints(const Sketch& sketch) {
         return;
     const auto worked = result.worked();
     for (const WorkingPlace& place : calculatedLines(*worked))
-        m_lines.push_back(lineAt(*worked, place));
+        m_lines.push_back(lineAt(*worked, place, result.things()));
 }
 
 std::size_t Hints::next() const {

@@ -162,6 +162,7 @@ HandoutChoice HandoutDialog::choice() const {
     choice.solution = m_solution->isChecked();
     choice.handRounding = m_handRounding->isChecked();
     choice.method = m_parts.panel.method();
+    choice.uncertainty = m_parts.panel.explainOptions().uncertainty;
     choice.parallelograms = m_parts.panel.byParallelograms();
     return choice;
 }

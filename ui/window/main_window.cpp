@@ -12,12 +12,12 @@
 #include "ui/panel/practice_strip.h"
 #include "ui/practice/line_exercise.h"
 #include "ui/practice/practice.h"
+#include "ui/style/icons.h"
 #include "ui/style/palette.h"
 #include "ui/window/bar.h"
 #include "ui/window/edit_menu.h"
 #include "ui/window/file_menu.h"
 #include "ui/window/help_menu.h"
-#include "ui/window/icons.h"
 #include "ui/window/lesson_notes.h"
 #include "ui/window/lines.h"
 #include "ui/window/practice_menu.h"
@@ -89,6 +89,7 @@ public:
     EditMenu* edits;
     SheetMenu* sheet;
     TeachMenu* teach;
+    PracticeMenu* practising;
     std::unique_ptr<UnsavedWork> unsavedWork; ///< after the first paint
     bool shown = false;
 
@@ -112,6 +113,7 @@ MainWindow::Private::Private(MainWindow& owner)
     panel->setFolded(settings.folded());
     panel->setHandRounding(settings.handRounding());
     panel->setMethod(settings.method());
+    panel->setUncertainty(settings.uncertainty());
     panel->setByParallelograms(settings.byParallelograms());
     canvas->setByParallelograms(addsByParallelograms(panel->explainOptions()));
     QMenuBar* menus = window.menuBar();
@@ -122,10 +124,10 @@ MainWindow::Private::Private(MainWindow& owner)
     new QuestionMenu(parts(), question); // belongs to its menu
     QMenu* teaching = menus->addMenu(tr("&Teach"));
     teach = new TeachMenu(parts(), teaching);
-    new PracticeMenu(parts(),
-                     {practice, *strip, *practiceHints, exercise, *exerciseView, teach->ownAnswer,
-                      [this] { return files->mayLoseChanges(); }},
-                     teaching, question);
+    practising = new PracticeMenu(parts(),
+                                  {practice, *strip, *practiceHints, exercise, *exerciseView,
+                                   teach->ownAnswer, [this] { return files->mayLoseChanges(); }},
+                                  teaching, question);
     addHelp(menus->addMenu(tr("&Help")), &window);
 }
 
@@ -170,6 +172,7 @@ void MainWindow::Private::fillBar() {
     bar->addSeparator();
     bar->addAction(sheet->snap, QStringLiteral("snap"));
     bar->addAction(sheet->fit, QStringLiteral("fit"));
+    bar->addActionAtEnd(practising->practiceList, QStringLiteral("practice"));
     bar->addActionAtEnd(teach->ownAnswer, QStringLiteral("own-answer"));
     bar->addActionAtEnd(teach->lecture, QStringLiteral("lecture"));
     bar->addActionAtEnd(files->handOut, QStringLiteral("hand-out"));

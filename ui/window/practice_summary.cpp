@@ -3,6 +3,7 @@
 #include "ui/practice/how_it_went.h"
 #include "ui/practice/sitting.h"
 #include "ui/window/dialog_frame.h"
+#include "ui/window/dialog_size.h"
 #include "ui/window/loss_question.h"
 #include "ui/window/settings.h"
 
@@ -33,7 +34,7 @@ PracticeSummary::PracticeSummary(Sitting& sitting, Settings& settings, QWidget* 
     setObjectName(QStringLiteral("practiceSummary"));
     setWindowTitle(tr("How it went"));
     build();
-    resize(kFirstSize);
+    resize(withinScreen(*this, kFirstSize));
 }
 
 void PracticeSummary::build() {
@@ -71,7 +72,7 @@ void PracticeSummary::refresh() {
     QStringList parts{went.count};
     for (const QString& part :
          {listed(tr("Slips that went away:"), went.gone), listed(tr("Slips that are left:"), went.left),
-          listed(tr("In this sitting:"), went.asked)})
+          listed(tr("In this sitting:"), went.asked), listed(tr("Earlier sittings:"), went.earlier)})
         if (!part.isEmpty())
             parts << part;
     m_words->setPlainText(parts.join(QStringLiteral("\n\n")));

@@ -22,6 +22,7 @@ private:
     void prepare();
     void showAdding();
     void addMethods(QMenu* menu);
+    void addUncertainties(QMenu* menu);
     void apply(const Sketch& after, const QString& step);
     void askSmallest();
     void openSweep();

@@ -144,6 +144,24 @@ void Settings::setHandRounding(bool on) {
     write("question/handRounding", on);
 }
 
+// "rectangular", "normal 2"; anything else: not told.
+std::optional<tolerance::UncertaintyAsked> Settings::uncertainty() const {
+    const QStringList words = read("question/uncertainty", QString()).split(QLatin1Char(' '));
+    tolerance::UncertaintyAsked asked;
+    if (words.front() == QLatin1String("rectangular"))
+        return asked;
+    asked.spread = tolerance::Spread::normal;
+    asked.k = words.value(1).toDouble();
+    return words.front() == QLatin1String("normal") && asked.k > 0 && asked.k <= 100 ? std::optional(asked)
+                                                                                     : std::nullopt;
+}
+void Settings::setUncertainty(const std::optional<tolerance::UncertaintyAsked>& asked) {
+    write("question/uncertainty", !asked ? QStringLiteral("none")
+                                  : asked->spread == tolerance::Spread::rectangular
+                                      ? QStringLiteral("rectangular")
+                                      : QStringLiteral("normal %1").arg(asked->k));
+}
+
 bool Settings::keepsPractice() const {
     return read("practice/kept", false);
 }

@@ -60,6 +60,10 @@ public:
     bool byParallelograms() const;
     void setByParallelograms(bool on);
 
+    /// Standard uncertainties in the solution; empty: not told.
+    std::optional<tolerance::UncertaintyAsked> uncertainty() const;
+    void setUncertainty(const std::optional<tolerance::UncertaintyAsked>& asked);
+
     /// The record of practice is kept on the disk.
     bool keepsPractice() const;
     void setKeepsPractice(bool keeps);

@@ -7,6 +7,7 @@
 #include "ui/practice/problem_file.h"
 #include "ui/style/symbols.h"
 #include "ui/window/dialog_frame.h"
+#include "ui/window/dialog_size.h"
 
 #include <QDialogButtonBox>
 #include <QLabel>
@@ -28,7 +29,7 @@ WordsDialog::WordsDialog(const WindowParts& parts)
     setObjectName(QStringLiteral("wordsDialog"));
     setWindowTitle(tr("Question in words"));
     build();
-    resize(kFirstSize);
+    resize(withinScreen(*this, kFirstSize));
 }
 
 void WordsDialog::build() {
