@@ -3,6 +3,7 @@
 #include "app/verbs.h"
 
 #include <QCoreApplication>
+#include <QFontDatabase>
 
 #include <cstdio>
 
@@ -40,6 +41,12 @@ QStringList wordsFrom(int first, int argc, char** argv) {
 
 void silenceQt() {
     qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
+}
+
+std::optional<int> withoutFonts() {
+    if (!QFontDatabase::families().isEmpty())
+        return std::nullopt;
+    return complain(QStringLiteral("there is no font to write with; install one (fonts-dejavu-core, say)"));
 }
 
 QString nameOfOutput(const QString& file) {

@@ -16,6 +16,10 @@ QStringList wordsFrom(int first, int argc, char** argv);
 /// Qt's own remarks would be more lines on standard error than the one that is promised.
 void silenceQt();
 
+/// A figure without a font would be one without words; the status with its line said, empty: there is one.
+/// Asks the QGuiApplication.
+std::optional<int> withoutFonts();
+
 /// The one FILE of a verb, read and solved; or the exit status, with its line already said.
 std::variant<Result, int> readQuestion(const Arguments& arguments, const QString& verb);
 

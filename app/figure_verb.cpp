@@ -134,11 +134,11 @@ int drawTo(const Result& question, Wanted wanted, const Arguments& arguments) {
     const auto files = figureFiles(result, job);
     if (const auto* fault = std::get_if<FigureFault>(&files))
         return complain(wanted.out + ": " + *fault);
-    for (const FigureFile& file : std::get<std::vector<FigureFile>>(files)) {
-        const QString path = withSuffix(wanted.out, file.suffix);
-        if (const auto error = saveBytes(path, file.bytes))
-            return complain(path + ": " + error->line());
-    }
+    std::vector<FileBytes> named;
+    for (const FigureFile& file : std::get<std::vector<FigureFile>>(files))
+        named.push_back({withSuffix(wanted.out, file.suffix), file.bytes});
+    if (const auto failed = saveTogether(named))
+        return complain(failed->path + ": " + failed->error.line());
     return exitStatus(result.solved.status);
 }
 
@@ -155,6 +155,8 @@ int runFigure(int argc, char** argv) {
         const auto error = writeStandardOutput(kFigureHelp);
         return error ? complain(QStringLiteral("standard output: ") + error->line()) : kDone;
     }
+    if (const auto status = withoutFonts())
+        return *status;
     const auto wanted = wantedBy(arguments);
     if (const auto* fault = std::get_if<QString>(&wanted))
         return complain(QStringLiteral("figure: ") + *fault);

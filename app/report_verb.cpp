@@ -188,6 +188,9 @@ int runReport(int argc, char** argv) {
     if (arguments.help)
         return writeOut(kReportHelp, {});
     const auto application = applicationFor(arguments, argc, argv);
+    if (qobject_cast<QGuiApplication*>(application.get()))
+        if (const auto status = withoutFonts())
+            return *status;
     return report(arguments);
 }
 

@@ -97,18 +97,18 @@ const tolerance::Ranges& Result::ranges() const {
     });
 }
 
+tolerance::Uncertainties Result::uncertainties(const tolerance::UncertaintyAsked& asked) const {
+    if (isMoving || ranges().empty())
+        return {};
+    return m_memory->uncertainties(asked, [&] { return uncertaintiesOf(sketch, solved, ranges(), asked); });
+}
+
 const tolerance::AnswerRange* Result::rangeOf(std::size_t answer) const {
     return answer < ranges().size() ? &ranges()[answer] : nullptr;
 }
 
 bool Result::hasTolerances() const {
     return !isWithheld && tolerance::boxOf(sketch).hasTolerance;
-}
-
-tolerance::Uncertainties Result::uncertainties(const tolerance::UncertaintyAsked& asked) const {
-    if (isMoving || ranges().empty())
-        return {};
-    return m_memory->uncertainties(asked, [&] { return uncertaintiesOf(sketch, solved, ranges(), asked); });
 }
 
 std::vector<AngleName> Result::angleNames(std::size_t solution, bool byParallelograms) const {

@@ -1,5 +1,7 @@
 #include "ui/document/sketch_document.h"
 
+#include "ui/document/previous.h"
+
 #include <QFileInfo>
 #include <QUndoCommand>
 #include <utility>
@@ -205,9 +207,30 @@ std::optional<FileError> SketchDocument::reload() {
     return std::nullopt;
 }
 
+/// At the first save of a sitting, and where it replaces what another program wrote.
+void SketchDocument::keepPreviousOf(const QString& path) {
+    const QString file = finalPath(path);
+    const bool isOthers = path == this->path() && m_file.now() == OpenFile::Now::changed;
+    if (!isOthers && m_kept.contains(file))
+        return;
+    m_kept.insert(file);
+    keepPrevious(file);
+}
+
+void SketchDocument::leaveFile() {
+    m_file.take({});
+    emit fileChanged();
+}
+
+void SketchDocument::begin(const Sketch& sketch, const QString& path) {
+    replace(sketch, QFileInfo(path).absoluteFilePath());
+    m_file.know(digestOf({})); // what comes to stand there until it is saved is somebody else's
+}
+
 std::optional<FileError> SketchDocument::save(const QString& path) {
     commit();
     const QString absolute = QFileInfo(path).absoluteFilePath();
+    keepPreviousOf(absolute);
     if (auto error = m_file.save(absolute, writeSketch(sketch())))
         return error;
     sweepStaleTemporaries(QFileInfo(absolute).absolutePath());

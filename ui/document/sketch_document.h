@@ -7,6 +7,7 @@
 #include "ui/document/sketch_json.h"
 
 #include <QObject>
+#include <QSet>
 #include <QString>
 #include <QUndoStack>
 
@@ -77,6 +78,10 @@ public:
     std::optional<FileError> reload();
 
     QString readOnlyReason() const { return m_file.readOnlyReason(); } ///< see OpenFile
+    /// A copy of its own from now on, without a file until it is saved: the other window keeps its own.
+    void leaveFile();
+    /// An unsaved file that is to be at `path` when it is saved first.
+    void begin(const Sketch& sketch, const QString& path);
 
 signals:
     void changed();        ///< sketch or chosen answer; result() is new
@@ -102,7 +107,9 @@ private:
     std::size_t m_chosenBefore = 0; ///< it was withheld
     QUndoStack m_undo;
     std::optional<Preview> m_preview;
+    void keepPreviousOf(const QString& path);
     OpenFile m_file;
+    QSet<QString> m_kept; ///< files whose version before this sitting is kept
 };
 
 } // namespace tailpoint

@@ -287,6 +287,12 @@ void Panel::showCell() {
     ensureVisible(at.x(), at.y(), 0, cell.height() / 2 + 12);
 }
 
+void Panel::catchUp() {
+    if (m_frame.isActive())
+        refresh();
+    m_steps->catchUp();
+}
+
 void Panel::finishTyping() {
     m_given->table()->finishTyping();
 }

@@ -43,6 +43,13 @@ void SolutionView::schedule() {
     m_timer.start(static_cast<int>(std::max<qint64>(0, kFrame - since)));
 }
 
+void SolutionView::catchUp() {
+    if (!m_timer.isActive())
+        return;
+    m_timer.stop();
+    refresh();
+}
+
 void SolutionView::refresh() {
     m_worked = m_document.result().worked(m_options);
     while (m_steps.size() < m_worked->steps.size())

@@ -37,6 +37,7 @@ public:
 
     const Worked& worked() const { return *m_worked; }
     void refreshNow() { refresh(); }      ///< not with the next frame
+    void catchUp();                       ///< where there is something to be shown with the next frame
     int litStep() const { return m_lit; } ///< -1: none
     QRect stepRect(int step) const;       ///< in this widget
     QString plainText() const;            ///< the whole solution

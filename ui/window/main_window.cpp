@@ -272,6 +272,18 @@ Panel& MainWindow::panel() {
 bool MainWindow::openPath(const QString& path) {
     return d->files->open(path);
 }
+void MainWindow::openOrBegin(const QString& path) {
+    d->files->openOrBegin(path);
+}
+void MainWindow::keepUnsavedWork() {
+    d->panel->finishTyping();
+    if (d->unsavedWork)
+        d->unsavedWork->keep();
+}
+void MainWindow::leaveUnsavedWork() {
+    if (d->unsavedWork)
+        d->unsavedWork->leave();
+}
 bool MainWindow::saveTo(const QString& path) {
     return d->files->saveTo(path);
 }
@@ -289,6 +301,13 @@ void MainWindow::setTheme(ThemeName name) {
     d->panel->setTheme(name);
 }
 
+/// Sheet and panel are painted together, of one result: several moves in a frame are one refresh.
+bool MainWindow::event(QEvent* event) {
+    if (d && event->type() == QEvent::UpdateRequest) // the menus are made before there is one
+        d->panel->catchUp();
+    return QMainWindow::event(event);
+}
+
 /// The first paint comes before this timer's turn.
 void MainWindow::showEvent(QShowEvent* event) {
     QMainWindow::showEvent(event);
@@ -297,6 +316,7 @@ void MainWindow::showEvent(QShowEvent* event) {
             setWindowIcon(QIcon(tintedIcon(QStringLiteral("tailpoint"), Qt::black, 128, 1)));
             d->unsavedWork =
                 std::make_unique<UnsavedWork>(d->parts(), [this] { return d->files->mayLoseChanges(); });
+            connect(d->files->recover, &QAction::triggered, d->unsavedWork.get(), &UnsavedWork::choose);
         });
     }
 }
