@@ -15,6 +15,7 @@
 #include "ui/document/json_text.h"
 #include "ui/document/report_json_parts.h"
 #include "ui/document/report_values.h"
+#include "ui/document/spread_json.h"
 #include "ui/document/tolerance_json.h"
 
 #include <algorithm>
@@ -72,70 +73,6 @@ void addStated(JsonValue& out, const Force& given) {
         out.members.push_back({"stated", jsonObject(std::move(values))});
 }
 
-JsonValue numberOrNull(const std::optional<double>& value) {
-    return value ? jsonNumber(*value) : JsonValue{};
-}
-
-JsonValue endsJson(const tolerance::Range& range) {
-    JsonValue out =
-        jsonObject({{"least", numberOrNull(range.least)}, {"greatest", numberOrNull(range.greatest)}});
-    if (range.marked)
-        out.members.push_back({"marked", jsonTruth(true)});
-    return out;
-}
-
-JsonValue arcJson(const tolerance::DirectionRange& range) {
-    if (range.any)
-        return {};
-    JsonValue out = jsonObject({{"from", jsonNumber(range.from)}, {"to", jsonNumber(range.to)}});
-    if (range.marked)
-        out.members.push_back({"marked", jsonTruth(true)});
-    return out;
-}
-
-/// Precondition: it is there.
-JsonValue& memberOf(JsonValue& object, std::string_view key) {
-    return std::find_if(object.members.begin(), object.members.end(),
-                        [&](const JsonMember& member) { return member.key == key; })
-        ->value;
-}
-
-/// What a vector can be within the tolerances, and in words.
-void addRange(JsonValue& out, const tolerance::VectorRange& range, bool everywhere, const Sketch& sketch) {
-    JsonValue all = jsonObject({{"magnitude", endsJson(range.magnitude)},
-                                {"direction", arcJson(range.direction)},
-                                {"x", endsJson(range.x)},
-                                {"y", endsJson(range.y)},
-                                {"everywhere", jsonTruth(everywhere)}});
-    if (range.slack)
-        all.members.push_back({"slack", jsonTruth(true)});
-    out.members.push_back({"range", std::move(all)});
-    std::vector<JsonMember>& words = memberOf(out, "text").members;
-    words.push_back({"range", jsonText(toText(rangeTold(range.magnitude, sketch), Minus::ascii))});
-    words.push_back({"directionRange", jsonText(toText(rangeTold(range.direction, sketch), Minus::ascii))});
-}
-
-JsonValue uncertainJson(const tolerance::Uncertain& one, const Sketch& sketch) {
-    if (one.withheld != tolerance::Withheld::no)
-        return jsonObject({{"standard", {}}, {"withheld", jsonText(tailpoint::nameOf(one.withheld))}});
-    std::vector<JsonMember> shares;
-    for (const tolerance::Share& share : one.shares)
-        shares.push_back({plainInput(share, sketch), jsonNumber(share.part)});
-    return jsonObject({{"standard", jsonNumber(one.standard)},
-                       {"expanded", jsonNumber(one.expanded())},
-                       {"shares", jsonObject(std::move(shares))}});
-}
-
-void addUncertainty(JsonValue& out, const tolerance::VectorUncertainty& vector, const Sketch& sketch) {
-    std::vector<JsonMember> all;
-    for (const auto& [key, one] :
-         {std::pair("magnitude", &vector.magnitude), std::pair("direction", &vector.direction),
-          std::pair("x", &vector.x), std::pair("y", &vector.y)})
-        if (*one)
-            all.push_back({key, uncertainJson(**one, sketch)});
-    out.members.push_back({"uncertainty", jsonObject(std::move(all))});
-}
-
 } // namespace
 
 JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch& sketch,
@@ -154,7 +91,7 @@ JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch
     if (const auto* range = spreads.ranges ? spreads.ranges->find(index) : nullptr)
         addRange(out, *range, spreads.ranges->everywhere, sketch);
     else if ((solved.magnitudeFound || solved.directionFound) && toleranceNote(sketch))
-        memberOf(out, "text").members.push_back({"range", jsonText(rangeUnknown())});
+        addUnknownRange(out);
     if (spreads.uncertainty)
         for (const tolerance::VectorUncertainty& vector : *spreads.uncertainty)
             if (vector.index == index)

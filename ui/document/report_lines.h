@@ -1,6 +1,8 @@
 // How a report in plain text is set: headings, paragraphs and tables within its columns.
 #pragma once
 
+#include "core/sketch/sketch.h"
+
 #include <string>
 #include <vector>
 
@@ -15,5 +17,10 @@ std::string table(const Rows& rows);
 /// Broken at spaces, each line behind two spaces; a unit stays with its number.
 std::string paragraph(const std::string& text);
 std::string heading(const std::string& text);
+
+/// The title under a rule; "Untitled sketch" where there is none.
+std::string titleText(const Sketch& sketch);
+/// Every given value as it was stated, its tolerance, and what bounds it.
+std::string givenText(const Sketch& sketch);
 
 } // namespace tailpoint::report

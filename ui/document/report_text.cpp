@@ -14,7 +14,6 @@
 #include "core/quantity/utf8.h"
 #include "core/sketch/cases.h"
 #include "core/sketch/shown.h"
-#include "core/sketch/stated.h"
 #include "ui/document/report_lines.h"
 #include "ui/document/report_values.h"
 
@@ -26,64 +25,13 @@ namespace tailpoint {
 
 namespace {
 
+using report::givenText;
 using report::heading;
 using report::kColumns;
 using report::paragraph;
 using report::Rows;
 using report::table;
-
-std::string titleText(const Sketch& sketch) {
-    const std::string named = titleWithCase(sketch), title = named.empty() ? "Untitled sketch" : named;
-    return title + '\n' + std::string(std::min(characterCount(title), kColumns), '=') + '\n';
-}
-
-std::string givenMagnitude(const Force& force, const Sketch& sketch) {
-    return force.magnitude.value ? shownWithTolerance(force.magnitude, sketch) : "to find";
-}
-
-std::string givenDirection(const Force& force, const Sketch& sketch) {
-    return force.magnitude.value == 0.0 && !isGiven(force.direction)
-               ? "no direction"
-               : shownWithTolerance(force.direction, sketch);
-}
-
-std::vector<std::string> givenRow(const Force& force, const Sketch& sketch) {
-    return {force.name, givenMagnitude(force, sketch), givenDirection(force, sketch),
-            force.lineOfActionOnly ? "line of action only" : ""};
-}
-
-/// What there is no room for in a row: what was stated in a unit of its own, and what bounds the vector.
-std::string givenNotes(const Force& force, const Sketch& sketch) {
-    std::string notes;
-    const auto add = [&](const std::string& what) { notes += (notes.empty() ? "" : ", ") + what; };
-    if (hasOwnUnit(force.magnitude))
-        add(statedMagnitude(force.magnitude, sketch));
-    if (hasOwnUnit(force.direction))
-        add(statedDirection(force.direction, sketch));
-    if (force.limit)
-        add("at most " + shownAsTyped(*force.limit));
-    if (force.permitted)
-        add("within " + permittedText(force.permitted->within, sketch) + " of " +
-            permittedText(force.permitted->axis, sketch));
-    return notes.empty() ? notes : paragraph(force.name + ": " + notes);
-}
-
-std::string givenText(const Sketch& sketch) {
-    Rows rows;
-    for (const Force& force : sketch.forces)
-        rows.push_back(givenRow(force, sketch));
-    const bool equilibrium = isEquilibrium(sketch);
-    if (!equilibrium) {
-        rows.push_back(givenRow(sketch.sum, sketch));
-        rows.back()[0] += ", resultant";
-    }
-    std::string notes;
-    for (const Force& force : sketch.forces)
-        notes += givenNotes(force, sketch);
-    notes += givenNotes(sketch.sum, sketch);
-    return heading("Given") + paragraph("directions " + referenceWords(sketch.reference)) + table(rows) +
-           notes + (equilibrium ? paragraph("in equilibrium: ΣF = 0") : std::string());
-}
+using report::titleText;
 
 bool isFound(const SolvedForce& force) {
     return force.magnitudeFound || force.directionFound;
@@ -221,21 +169,19 @@ std::string checkText(const Worked& worked) {
                                               std::to_string(worked.steps.rend() - check) + '.');
 }
 
-/// Ranges, limits and uncertainties behind the answer: a paragraph each.
-std::string judgedText(const Sketch& sketch, const Solution& solution, const tolerance::AnswerRange* ranges,
-                       const std::vector<Prose>& uncertainty) {
+std::string paragraphs(const std::vector<Prose>& told) {
     std::string out;
-    const auto add = [&](const std::vector<Prose>& told) {
-        for (const Prose& each : told)
-            out += paragraph(toText(each, Minus::ascii));
-    };
-    if (ranges)
-        add(rangeRemarks(*ranges, sketch));
-    else if (const auto note = toleranceNote(sketch))
-        out += paragraph(note->text);
-    add(uncertainty);
-    add(limitsTold(sketch, solution, ranges));
+    for (const Prose& each : told)
+        out += paragraph(toText(each, Minus::ascii));
     return out;
+}
+
+/// `ranges`: null where there are none.
+std::string remarksText(const Sketch& sketch, const tolerance::AnswerRange* ranges) {
+    if (ranges)
+        return paragraphs(rangeRemarks(*ranges, sketch));
+    const auto note = toleranceNote(sketch);
+    return note ? paragraph(note->text) : std::string();
 }
 
 /// `ranges`: null where there are none.
@@ -310,7 +256,8 @@ std::string valuesText(const Answer& answer, const Construction& construction, c
                        const std::vector<Prose>& uncertainty) {
     const Sketch& sketch = answer.sketch;
     std::string out = heading(title) + answersText(sketch, answer.solution(), ranges) +
-                      judgedText(sketch, answer.solution(), ranges, uncertainty) + remark;
+                      remarksText(sketch, ranges) + paragraphs(uncertainty) +
+                      paragraphs(limitsTold(sketch, answer.solution(), ranges)) + remark;
     out += componentsText(answer.solution(), sketch, ranges);
     if (construction.parallelogram)
         out += parallelogramText(*construction.parallelogram, sketch);
@@ -391,8 +338,8 @@ std::string reversedText(const Sketch& sketch, const Solved& solved) {
     std::string out = heading("In the other sense");
     for (const Answer& answer : answers) {
         const tolerance::Ranges ranges = rangesOfReversed(answer);
-        out += answersText(answer.sketch, answer.solution(),
-                           answer.index < ranges.size() ? &ranges[answer.index] : nullptr);
+        const auto* range = answer.index < ranges.size() ? &ranges[answer.index] : nullptr;
+        out += answersText(answer.sketch, answer.solution(), range) + remarksText(answer.sketch, range);
     }
     return out + paragraph("There " + turnedNames(answers.front().solution()) +
                            " would act against the given sense, so it is no answer here.");
