@@ -179,8 +179,6 @@ TEST_F(BadFiles, ADisplayThatNobodyServesIsSaidInOneLineOfOurs) {
                                  {{wayland, dead}, {x, var(":9973")}},
                                  {{platform, var("nosuch")}},
                                  {{platform, var("xcb")}},
-                                 {{platform, var("linuxfb")}},
-                                 {{platform, var("eglfs")}},
                                  {{x, var(":9973")}, {platform, var("wayland;xcb")}}};
     for (const Environment& kind : kinds) {
         expectRefused(run({good}, {}, nullptr, kind), {QStringLiteral("no display for the window")});
