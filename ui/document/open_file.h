@@ -25,7 +25,6 @@ public:
     /// From now on the lock is this window's, whoever holds it: that window finds out when it saves. False:
     /// somebody else was faster.
     bool takeOver();
-    void giveUpLock() { m_lock.reset(); } ///< the process ends
 
     /// Another name (empty: none), and its lock: of the file that the name leads to, so that a link is no way
     /// round it. Nothing is known of its bytes yet.
