@@ -41,11 +41,14 @@ InsteadOfAborting::~InsteadOfAborting() {
 }
 
 /// The application is half made then, so the process ends without taking it down.
+void InsteadOfAborting::end() {
+    giveBackStandardError();
+    std::_Exit(m_instead());
+}
+
 void InsteadOfAborting::hear(QtMsgType type, const QMessageLogContext& context, const QString& message) {
-    if (type == QtFatalMsg) {
-        s_standing->giveBackStandardError();
-        std::_Exit(s_standing->m_instead());
-    }
+    if (type == QtFatalMsg)
+        s_standing->end();
     s_standing->m_remarks << qFormatLogMessage(type, context, message);
 }
 

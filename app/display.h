@@ -13,6 +13,7 @@ class InsteadOfAborting {
 public:
     explicit InsteadOfAborting(std::function<int()> instead);
     ~InsteadOfAborting();
+    [[noreturn]] void end(); ///< as on Qt's fatal line
     InsteadOfAborting(const InsteadOfAborting&) = delete;
     InsteadOfAborting& operator=(const InsteadOfAborting&) = delete;
 

@@ -7,6 +7,7 @@
 #include <QApplication>
 #include <QFileInfo>
 #include <QHashFunctions>
+#include <QScreen>
 #include <memory>
 
 namespace {
@@ -61,8 +62,11 @@ int answerWithoutDisplay(const Arguments& arguments) {
 }
 
 std::unique_ptr<QApplication> applicationOnDisplay(int& argc, char** argv, const Arguments& arguments) {
-    const InsteadOfAborting standing([&] { return answerWithoutDisplay(arguments); });
-    return std::make_unique<QApplication>(argc, argv);
+    InsteadOfAborting standing([&] { return answerWithoutDisplay(arguments); });
+    auto application = std::make_unique<QApplication>(argc, argv);
+    if (QGuiApplication::primaryScreen() == nullptr) // a frame buffer that isn't there is no fault to Qt
+        standing.end();
+    return application;
 }
 
 int openWindow(int argc, char** argv) {

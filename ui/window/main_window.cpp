@@ -290,6 +290,7 @@ void MainWindow::keepUnsavedWork() {
 void MainWindow::leaveUnsavedWork() {
     if (d->unsavedWork)
         d->unsavedWork->leave();
+    d->document.file().take({}); // its lock too
 }
 bool MainWindow::saveTo(const QString& path) {
     return d->files->saveTo(path);

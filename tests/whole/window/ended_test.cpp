@@ -76,6 +76,7 @@ TEST(ADisplayThatGoes, LeavesTheWorkAndNoLock) {
     ASSERT_EQ(copies.size(), 1);
     EXPECT_GT(copies.front(), 340);
     EXPECT_TRUE(locksIn(recoveryOf(program.home())).isEmpty());
+    EXPECT_TRUE(locksIn(QDir(folder.path())).isEmpty());
 }
 
 TEST_F(Ended, AFileOfAVanishedMachineIsTakenOverByOneKey) {
