@@ -79,6 +79,7 @@ Figure compose(const Sketch& sketch, const Solved& solved, const Construction& c
     drawConstruction(drawing);
     drawOtherAnswer(drawing);
     drawPermitted(drawing);
+    drawCases(drawing);
     drawAngles(drawing);
     drawDirections(drawing);
     drawVectors(drawing);

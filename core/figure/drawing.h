@@ -169,6 +169,7 @@ void drawPermitted(Drawing& drawing);
 void drawLoci(Drawing& drawing);
 void drawConstruction(Drawing& drawing);
 void drawOtherAnswer(Drawing& drawing);
+void drawCases(Drawing& drawing);
 void drawVectors(Drawing& drawing);
 void drawAngles(Drawing& drawing); ///< before the directions: these go outside of them
 void drawDirections(Drawing& drawing);

@@ -50,6 +50,8 @@ public:
     void takeFocus();
     /// Takes what is typed in an open field, as before saving or closing.
     void finishTyping();
+    /// Shows now what the next frame would: before the sheet is painted, so that both are of one result.
+    void catchUp();
 
     /// Names of the sections that are folded ("values", "check", "solution").
     QStringList folded() const;
@@ -62,6 +64,7 @@ public:
     void setMethod(Method method);
     bool byParallelograms() const;
     void setByParallelograms(bool on); ///< more than two forces: two at a time
+    void setUncertainty(const std::optional<tolerance::UncertaintyAsked>& asked); ///< empty: not told
     /// The pointer stands on this part of the sheet: the step that speaks of it is lit. It is scrolled to
     /// only if somebody is reading the solution, and once the pointer rests.
     void lightPart(const std::optional<FigurePart>& part);

@@ -31,15 +31,18 @@ public:
     void setMethod(Method method);
     bool byParallelograms() const { return m_options.parallelograms; }
     void setByParallelograms(bool on);
+    void setUncertainty(const std::optional<tolerance::UncertaintyAsked>& asked); ///< empty: not told
     /// "guard figures carried" or "rounded as by hand", for the section's heading.
     QString carriedWords() const;
 
     const Worked& worked() const { return *m_worked; }
     void refreshNow() { refresh(); }      ///< not with the next frame
+    void catchUp();                       ///< where there is something to be shown with the next frame
     int litStep() const { return m_lit; } ///< -1: none
     QRect stepRect(int step) const;       ///< in this widget
-    QString plainText() const;     ///< the whole solution
-    QString copiedCaution() const; ///< what goes along with a copy of it; empty: nothing
+    QString plainText() const;            ///< the whole solution
+    /// What goes along with a copy of it or of one of its steps: caution and record.
+    QString copiedFoot() const;
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
