@@ -72,9 +72,9 @@ Figure compose(const Sketch& sketch, const Solved& solved, const Construction& c
     Drawing drawing(sketch, solved, construction, view, options, measure, previous);
     reserveRoom(drawing);
     drawSheet(drawing);
+    drawRegions(drawing);
     drawAxis(drawing);
     drawHighlight(drawing);
-    drawRegions(drawing);
     drawLoci(drawing);
     drawConstruction(drawing);
     drawOtherAnswer(drawing);

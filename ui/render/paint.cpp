@@ -32,7 +32,7 @@ std::span<const double> patternOf(Dash dash) {
 namespace {
 
 bool isBackground(Role role) {
-    return role == Role::sheet || role == Role::grid || role == Role::axis || role == Role::titleblock;
+    return role == Role::sheet || role == Role::grid || role == Role::titleblock;
 }
 
 class Brushwork {
