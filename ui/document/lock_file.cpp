@@ -5,6 +5,7 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QLocale>
+#include <QRandomGenerator>
 #include <QSysInfo>
 
 #include <cerrno>
@@ -112,10 +113,15 @@ QString LockHolder::words() const {
     return QStringLiteral("process %1 on %2, since %3").arg(QString::number(process), where, when);
 }
 
+/// A name beside it that sweepStaleTemporaries() knows.
+QString LockFile::aside() const {
+    return QFileInfo(m_path).absolutePath() + QStringLiteral("/.tailpoint-saving-lock-") +
+           QString::number(QRandomGenerator::system()->generate64(), 36);
+}
+
 /// With its text from the first moment on where the file system knows second names.
 bool LockFile::make() {
-    const QString aside = QStringLiteral("%1.%2").arg(m_path).arg(QCoreApplication::applicationPid());
-    ::unlink(encoded(aside).constData());
+    const QString aside = this->aside();
     m_file.reset(openRetrying(aside, O_RDWR | O_CREAT | O_EXCL, 0644));
     if (!m_file.valid())
         return false;
@@ -143,7 +149,7 @@ bool LockFile::clearIfLeft() {
     const auto lock = readLock(there.get());
     if (!(lock ? isLeft(*lock) : isOldAndEmpty(there.get())) || ::flock(there.get(), LOCK_EX | LOCK_NB) != 0)
         return false;
-    const QString aside = QStringLiteral("%1.%2.left").arg(m_path).arg(QCoreApplication::applicationPid());
+    const QString aside = this->aside();
     if (::rename(encoded(m_path).constData(), encoded(aside).constData()) != 0)
         return errno == ENOENT;
     const bool isIt = isSameFileBehind(there.get(), aside);
