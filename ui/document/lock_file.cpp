@@ -48,6 +48,12 @@ QByteArray ownText() {
     return text;
 }
 
+/// A name beside it that sweepStaleTemporaries() knows.
+QString asideOf(const QString& path) {
+    return QFileInfo(path).absolutePath() + QStringLiteral("/.tailpoint-saving-lock-") +
+           QString::number(QRandomGenerator::system()->generate64(), 36);
+}
+
 bool isSameFileBehind(int fd, const QString& path) {
     struct stat one {
     }, other{};
@@ -113,15 +119,9 @@ QString LockHolder::words() const {
     return QStringLiteral("process %1 on %2, since %3").arg(QString::number(process), where, when);
 }
 
-/// A name beside it that sweepStaleTemporaries() knows.
-QString LockFile::aside() const {
-    return QFileInfo(m_path).absolutePath() + QStringLiteral("/.tailpoint-saving-lock-") +
-           QString::number(QRandomGenerator::system()->generate64(), 36);
-}
-
 /// With its text from the first moment on where the file system knows second names.
 bool LockFile::make() {
-    const QString aside = this->aside();
+    const QString aside = asideOf(m_path);
     m_file.reset(openRetrying(aside, O_RDWR | O_CREAT | O_EXCL, 0644));
     if (!m_file.valid())
         return false;
@@ -149,7 +149,7 @@ bool LockFile::clearIfLeft() {
     const auto lock = readLock(there.get());
     if (!(lock ? isLeft(*lock) : isOldAndEmpty(there.get())) || ::flock(there.get(), LOCK_EX | LOCK_NB) != 0)
         return false;
-    const QString aside = this->aside();
+    const QString aside = asideOf(m_path);
     if (::rename(encoded(m_path).constData(), encoded(aside).constData()) != 0)
         return errno == ENOENT;
     const bool isIt = isSameFileBehind(there.get(), aside);

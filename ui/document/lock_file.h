@@ -45,7 +45,6 @@ public:
     const QString& path() const { return m_path; }
 
 private:
-    QString aside() const;
     bool make();
     bool clearIfLeft();
     QString m_path;
