@@ -1,6 +1,8 @@
 #include "app/common.h"
 #include "app/report_csv.h"
 #include "app/verbs.h"
+#include "core/explain/cases.h"
+#include "core/sketch/cases.h"
 #include "ui/document/files.h"
 #include "ui/handout/handout_document.h"
 
@@ -13,7 +15,8 @@ namespace tailpoint {
 namespace {
 
 constexpr const char* kReportHelp =
-    R"(Usage: tailpoint report FILE [--as text|json|html|latex] [--rounding full|hand] [-o OUT]
+    R"(Usage: tailpoint report FILE [--as text|json|html|latex] [--case NAME] [--rounding full|hand]
+                              [--uncertainty [--normal K]] [-o OUT]
        tailpoint report FILE... --as csv [-o OUT]
 
 Values and worked solution of the sketch in FILE ('-': standard input): what is given, what is found, and how.
@@ -21,8 +24,11 @@ Values and worked solution of the sketch in FILE ('-': standard input): what is 
   --as text|json   plain text for people (default) or JSON for scripts
   --as html        a handout in one file: statement, figure, worked solution; prints on A4 and Letter
   --as latex       the same for pdflatex (amsmath, tikz)
-  --as csv         a table of several FILEs, a row a file and solution: file, case, status, then of each found
-                   quantity its value, low, high, utilisation and unit; a FILE that can't be read is a row too
+  --as csv         a table of several FILEs, a row a file, case and solution: file, case, status, then of each
+                   found quantity its value, low, high, utilisation and unit; a FILE that can't be read is a
+                   row too
+  --case NAME      one case of the sketch; default: the sketch as drawn, and of its cases what they give
+                   differently, what is found in each, and the envelope with the case that governs
   --rounding full|hand
                    carry as many figures more than the answer's as its last digit takes, so that each line
                    computes as it is printed (default), or round every value as it is shown, as on paper, and
@@ -31,13 +37,16 @@ Values and worked solution of the sketch in FILE ('-': standard input): what is 
                    by the force triangle or by the sums along x and y; the other one is the check (default:
                    as suits the question)
   --more-after-one one figure more where the first digit of a force is a 1
+  --uncertainty    the standard uncertainty too, by first order, of each found magnitude and direction, and
+                   how much of it each given value makes; a tolerance is a rectangular distribution
+  --normal K       with --uncertainty: a tolerance is K standard uncertainties of a normal distribution
   --adding table|parallelograms
                    a resultant of more than two forces by a component table (default) or two at a time
   --no-solution    html and latex: statement and figure of what is given, as an exercise
   -o OUT           write to this file instead of standard output
 
 Exit status: 0 one answer or two; 1 none, infinitely many, too few or too many unknowns; 2 bad input. Of
-several FILEs the worst.
+several FILEs and of a sketch's cases the worst.
 )";
 
 QList<Option> reportOptions() {
@@ -46,9 +55,44 @@ QList<Option> reportOptions() {
             {QStringLiteral("--rounding"), words("full|hand")},
             {QStringLiteral("--method"), words("triangle|components")},
             {QStringLiteral("--adding"), words("table|parallelograms")},
+            {QStringLiteral("--uncertainty"), {}, true},
+            {QStringLiteral("--normal"), {}},
             {QStringLiteral("--more-after-one"), {}, true},
             {QStringLiteral("--no-solution"), {}, true},
+            {QStringLiteral("--case"), {}},
             {QStringLiteral("-o"), {}}};
+}
+
+/// The worst of what is drawn and of its cases.
+int statusOf(const Result& result) {
+    int status = exitStatus(result.solved.status);
+    for (const CaseState& state : caseStates(result.sketch))
+        status = std::max(status, exitStatus(state.solved.status));
+    return status;
+}
+
+/// A row each solution of each state.
+std::vector<TabledRow> rowsOf(const QString& file, const Result& result) {
+    std::vector<TabledRow> rows =
+        tabledRows(file, result, result.sketch.cases.empty() ? result.sketch.inCase : std::string(kAsDrawn));
+    for (std::size_t i = 0; i < result.sketch.cases.size(); ++i)
+        for (TabledRow& row :
+             tabledRows(file, resultOf(inCase(result.sketch, i)), result.sketch.cases[i].name))
+            rows.push_back(std::move(row));
+    return rows;
+}
+
+constexpr double kMostK = 100;
+
+std::optional<tolerance::UncertaintyAsked> uncertaintyIn(const Arguments& arguments) {
+    if (!arguments.has(QStringLiteral("--uncertainty")))
+        return std::nullopt;
+    tolerance::UncertaintyAsked asked;
+    if (const auto k = positiveNumber(arguments.value(QStringLiteral("--normal")), kMostK)) {
+        asked.spread = tolerance::Spread::normal;
+        asked.k = *k;
+    }
+    return asked;
 }
 
 QByteArray reportAs(const QString& form, const Result& result, const Arguments& arguments) {
@@ -59,6 +103,7 @@ QByteArray reportAs(const QString& form, const Result& result, const Arguments& 
     choice.parallelograms = pairs;
     choice.method = methodFrom(arguments.value(QStringLiteral("--method")).toStdString());
     choice.solution = !arguments.options.contains(QStringLiteral("--no-solution"));
+    choice.uncertainty = uncertaintyIn(arguments);
     choice.from = provenanceOf(arguments.files.value(0));
     if (form == QLatin1String("html"))
         return handoutHtml(result, choice);
@@ -68,6 +113,7 @@ QByteArray reportAs(const QString& form, const Result& result, const Arguments& 
     options.handRounding = byHand;
     options.parallelograms = pairs;
     options.method = choice.method;
+    options.uncertainty = choice.uncertainty;
     return form == QLatin1String("json") ? reportJson(result, options)
                                          : reportText(result, options, choice.from);
 }
@@ -83,10 +129,18 @@ bool isTable(const Arguments& arguments) {
 
 /// What is wrong with the options together; empty: nothing.
 QString clash(const Arguments& arguments) {
-    for (const char* option : {"--rounding", "--method", "--adding", "--more-after-one", "--no-solution"})
+    for (const char* option : {"--rounding", "--method", "--adding", "--uncertainty", "--normal",
+                               "--more-after-one", "--no-solution"})
         if (isTable(arguments) && arguments.has(QLatin1String(option)))
             return QStringLiteral("%1 has no say in --as csv, which holds full values; take it out")
                 .arg(QLatin1String(option));
+    if (arguments.has(QStringLiteral("--normal")) && !arguments.has(QStringLiteral("--uncertainty")))
+        return QStringLiteral("--normal goes with --uncertainty; add it, or take this out");
+    if (const QString k = arguments.value(QStringLiteral("--normal"));
+        arguments.has(QStringLiteral("--normal")) && !positiveNumber(k, kMostK))
+        return QStringLiteral("--normal knows no '%1'; use a number above 0 and up to %2").arg(k).arg(kMostK);
+    if (arguments.has(QStringLiteral("--uncertainty")) && arguments.has(QStringLiteral("--no-solution")))
+        return QStringLiteral("--uncertainty is told in the solution; take it or --no-solution out");
     return arguments.options.contains(QStringLiteral("--no-solution")) && !isHandout(arguments)
                ? QStringLiteral("--no-solution goes with --as html or --as latex; take it out")
                : QString();
@@ -105,15 +159,22 @@ int table(const Arguments& arguments) {
     std::vector<TabledRow> rows;
     int status = kDone;
     for (const QString& file : arguments.files) {
+        const auto bad = [&](const QString& line) {
+            status = complain(nameOfInput(file) + ": " + line);
+            rows.push_back(badRow(file, line));
+        };
         const auto read = resultFrom(file);
         if (const auto* error = std::get_if<FileError>(&read)) {
-            status = complain(nameOfInput(file) + ": " + error->line());
-            rows.push_back(badRow(file, error->line()));
+            bad(error->line());
             continue;
         }
-        const auto& result = std::get<Result>(read);
-        status = std::max(status, exitStatus(result.solved.status));
-        for (TabledRow& row : tabledRows(file, result))
+        const auto asked = inCaseAsked(arguments, std::get<Result>(read));
+        if (const auto* fault = std::get_if<QString>(&asked)) {
+            bad(*fault);
+            continue;
+        }
+        status = std::max(status, statusOf(std::get<Result>(asked)));
+        for (TabledRow& row : rowsOf(file, std::get<Result>(asked)))
             rows.push_back(std::move(row));
     }
     return std::max(status, writeOut(reportCsv(rows), out));
@@ -133,12 +194,15 @@ int report(const Arguments& arguments) {
     const auto read = readQuestion(arguments, QStringLiteral("report"));
     if (const int* status = std::get_if<int>(&read))
         return *status;
-    Sketch sketch = std::get<Result>(read).sketch;
+    const auto asked = inCaseAsked(arguments, std::get<Result>(read));
+    if (const auto* fault = std::get_if<QString>(&asked))
+        return complain(QStringLiteral("report: ") + *fault);
+    Sketch sketch = std::get<Result>(asked).sketch;
     sketch.moreAfterOne =
         sketch.moreAfterOne || arguments.options.contains(QStringLiteral("--more-after-one"));
     const Result result = resultOf(sketch);
     const int written = writeOut(reportAs(form, result, arguments), out);
-    return written == kDone ? exitStatus(result.solved.status) : written;
+    return written == kDone ? statusOf(result) : written;
 }
 
 /// Fonts, which a figure needs, cost a start several times that of the bare text.

@@ -16,6 +16,7 @@
 #include "core/explain/prose.h"
 #include "core/explain/step_key.h"
 #include "core/sketch/things.h"
+#include "core/solve/tolerance_spread.h"
 
 namespace tailpoint {
 
@@ -95,6 +96,9 @@ struct ExplainOptions {
         division; ///< force units in one division of the sheet: how long the answer measures
     Overrides
         changed; ///< numbers put in place of what their lines give, and carried on: what a slip leads to
+    /// Standard uncertainties beside the ranges, where tolerances are given: told as these are, not by
+    /// explain().
+    std::optional<tolerance::UncertaintyAsked> uncertainty;
     const Sentences* sentences = nullptr; ///< of another language; null: as they are written here
     bool operator==(const ExplainOptions&) const = default;
 };

@@ -1,4 +1,5 @@
 // The ranges of an answer within its worked solution: behind the answer, and where the extremes lie.
+#include "core/explain/found_symbols.h"
 #include "core/explain/listed.h"
 #include "core/explain/ranges.h"
 #include "core/sketch/shown.h"
@@ -20,41 +21,51 @@ constexpr std::size_t kMostInputs = 6;
 class Teller {
 public:
     Teller(const Sketch& sketch, const Solved& solved, const Sentences* sentences)
-        : m_sketch(sketch), m_solved(solved), m_things(sketch), m_voice(sentences) {}
+        : m_sketch(sketch), m_solved(solved), m_things(sketch), m_found(m_things, solved), m_voice(sentences) {}
 
     /// "Within the given tolerances R is between 509 N and 530 N and θ_R between −5.1° and −2.2°."
     std::optional<Prose> found(const AnswerRange& range, std::size_t answer) const {
         std::vector<Prose> items;
         for (const VectorRange& vector : range.vectors) {
             if (vector.magnitudeFound)
-                items.push_back(is(size(vector, answer), betweenTold(vector.magnitude, m_sketch, m_voice)));
+                items.push_back(
+                    is(m_found.size(vector.index, answer), betweenTold(vector.magnitude, m_sketch, m_voice)));
             if (vector.directionFound)
-                items.push_back(is(way(vector, answer), betweenTold(vector.direction, m_sketch, m_voice)));
+                items.push_back(
+                    is(m_found.way(vector.index, answer), betweenTold(vector.direction, m_sketch, m_voice)));
         }
         if (items.empty())
             return std::nullopt;
-        return m_voice.say(SENTENCE("solution", "Within the given tolerances {ranges}."), "ranges",
-                           explaining::listed(m_voice, std::move(items)));
+        const Prose ranges = explaining::listed(m_voice, std::move(items));
+        if (m_solved.solutions.size() < 2)
+            return m_voice.say(SENTENCE("solution", "Within the given tolerances {ranges}."), "ranges",
+                               ranges);
+        return answer == 0
+                   ? m_voice.say(SENTENCE("solution", "First answer, within the given tolerances: {ranges}."),
+                                 "ranges", ranges)
+                   : m_voice.say(
+                         SENTENCE("solution", "Second answer, within the given tolerances: {ranges}."),
+                         "ranges", ranges);
     }
 
     /// Where the found magnitudes have theirs; of a direction only where it is found alone.
     std::vector<Prose> extremes(const AnswerRange& range, std::size_t answer) const {
         std::vector<Prose> told;
         for (const VectorRange& vector : range.vectors) {
-            const auto& size = vector.magnitude;
-            if (vector.magnitudeFound && isTold(size.atLeast) && isTold(size.atGreatest))
+            const auto& magnitude = vector.magnitude;
+            if (vector.magnitudeFound && isTold(magnitude.atLeast) && isTold(magnitude.atGreatest))
                 told.push_back(m_voice.say(
                     SENTENCE("solution", "{quantity} is least with {least}, greatest with {greatest}."),
-                    "quantity", this->size(vector, answer), "least", place(size.atLeast), "greatest",
-                    place(size.atGreatest)));
-            const auto& way = vector.direction;
-            if (vector.directionFound && !vector.magnitudeFound && !way.any && isTold(way.atFrom) &&
-                isTold(way.atTo))
+                    "quantity", m_found.size(vector.index, answer), "least", place(magnitude.atLeast),
+                    "greatest", place(magnitude.atGreatest)));
+            const auto& direction = vector.direction;
+            if (vector.directionFound && !vector.magnitudeFound && !direction.any &&
+                isTold(direction.atFrom) && isTold(direction.atTo))
                 told.push_back(m_voice.say(
                     SENTENCE("solution",
                              "{quantity} begins its range with {least} and ends it with {greatest}."),
-                    "quantity", this->way(vector, answer), "least", place(way.atFrom), "greatest",
-                    place(way.atTo)));
+                    "quantity", m_found.way(vector.index, answer), "least", place(direction.atFrom),
+                    "greatest", place(direction.atTo)));
         }
         return told;
     }
@@ -69,30 +80,6 @@ private:
     Prose is(Formula symbol, Prose range) const {
         return m_voice.say(SENTENCE("solution", "{quantity} is {range}"), "quantity", std::move(symbol),
                            "range", std::move(range));
-    }
-
-    const SolvedForce& solvedIn(std::size_t answer, int index) const {
-        const Solution& solution = m_solved.solutions[answer];
-        return index == kSumIndex ? solution.sum : solution.forces[static_cast<std::size_t>(index)];
-    }
-    /// 0 where both answers have the quantity in common.
-    template <class Same>
-    std::uint8_t own(std::size_t answer, int index, Same same) const {
-        return m_solved.solutions.size() < 2 || same(solvedIn(0, index), solvedIn(1, index))
-                   ? std::uint8_t{0}
-                   : static_cast<std::uint8_t>(answer + 1);
-    }
-    Formula size(const VectorRange& vector, std::size_t answer) const {
-        return m_things.formula(
-            magnitudeId(vectorId(vector.index), own(answer, vector.index, [](const auto& a, const auto& b) {
-                            return a.magnitude == b.magnitude;
-                        })));
-    }
-    Formula way(const VectorRange& vector, std::size_t answer) const {
-        return m_things.formula(
-            directionId(vectorId(vector.index), own(answer, vector.index, [](const auto& a, const auto& b) {
-                            return a.direction == b.direction;
-                        })));
     }
 
     /// "P at 335 N".
@@ -114,6 +101,7 @@ private:
     const Sketch& m_sketch;
     const Solved& m_solved;
     const Things m_things;
+    const FoundSymbols m_found;
     const Voice m_voice;
 };
 
@@ -135,13 +123,14 @@ void tellRanges(Worked& worked, const Sketch& sketch, const Solved& solved, std:
     if (step == worked.steps.end() || solution >= ranges.size() || ranges.size() != solved.solutions.size())
         return;
     const Teller teller(sketch, solved, sentences);
-    for (std::size_t answer = 0; answer < ranges.size(); ++answer) {
-        const auto found = teller.found(ranges[answer], answer);
-        if (found && answer < step->reasoning.size())
-            append(step->reasoning[answer], *found);
-        if (found && answer == solution)
-            append(worked.answer, *found);
-    }
+    std::vector<Prose> told;
+    for (std::size_t answer = 0; answer < ranges.size(); ++answer)
+        if (auto found = teller.found(ranges[answer], answer)) {
+            if (answer == solution)
+                append(worked.answer, *found);
+            told.push_back(std::move(*found));
+        }
+    step->conclusion.insert(step->conclusion.begin(), told.begin(), told.end());
     for (const auto& more : {teller.extremes(ranges[solution], solution), teller.remarks(ranges[solution])})
         step->conclusion.insert(step->conclusion.end(), more.begin(), more.end());
 }

@@ -73,6 +73,7 @@ Figure compose(const Sketch& sketch, const Solved& solved, const Construction& c
     drawLoci(drawing);
     drawConstruction(drawing);
     drawOtherAnswer(drawing);
+    drawCases(drawing);
     drawAngles(drawing);
     drawDirections(drawing);
     drawVectors(drawing);

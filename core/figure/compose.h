@@ -35,6 +35,14 @@ struct Style {
 
 inline constexpr int kNoPairs = -1, kAllPairs = 0;
 
+/// A vector as other states of the sketch have it (core/figure/case_arrows.h), drawn thin behind the figure.
+struct CaseArrow {
+    VectorId of;
+    Eigen::Vector2d vector{0, 0}; ///< sheet's force unit, from the common point
+    std::string names;            ///< of the states, as they stand at its tip: "calm, breeze"
+    bool operator==(const CaseArrow&) const = default;
+};
+
 struct FigureOptions {
     ConstructionKind construction = ConstructionKind::parallelogram;
     bool otherOrder =
@@ -61,8 +69,9 @@ struct FigureOptions {
     bool axisAngles = true; ///< the angles of the vectors from the axis
     bool asGiven = false;   ///< slopes and bearings as they are given, not as angles from the axis
     bool bearings = false;  ///< bearings from north or south, as they are given; slopes from the axis too
-    int highlighted = kNoVector; ///< vector under the pointer or selected
-    std::size_t solution = 0;    ///< which of two answers is drawn solid
+    std::vector<CaseArrow> cases{}; ///< drawn with what is found
+    int highlighted = kNoVector;    ///< vector under the pointer or selected
+    std::size_t solution = 0;       ///< which of two answers is drawn solid
     Style style;
 };
 

@@ -83,6 +83,9 @@ Content contentOf(const Sketch& sketch, const Solved& solved, const Construction
     }
     for (std::size_t s = 0; s < std::max<std::size_t>(1, solved.solutions.size()); ++s)
         takeVectors(content, vectorsOf(sketch, solved, s));
+    if (tellsAnswer(options))
+        for (const CaseArrow& arrow : options.cases)
+            content.stroke({0, 0}, arrow.vector);
     takeConstruction(content, construction, options.construction);
     const double room = tellsAnswer(options) ? 0 : roomForSought(vectorsOf(sketch, solved, options.solution));
     takeLoci(content, drawnLoci(solved, construction, options).loci, room);

@@ -166,6 +166,7 @@ void drawHighlight(Drawing& drawing);
 void drawLoci(Drawing& drawing);
 void drawConstruction(Drawing& drawing);
 void drawOtherAnswer(Drawing& drawing);
+void drawCases(Drawing& drawing);
 void drawVectors(Drawing& drawing);
 void drawAngles(Drawing& drawing); ///< before the directions: these go outside of them
 void drawDirections(Drawing& drawing);

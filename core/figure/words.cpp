@@ -1,5 +1,6 @@
 #include "core/figure/words.h"
 
+#include "core/sketch/cases.h"
 #include "core/sketch/stated.h"
 
 #include <algorithm>
@@ -228,7 +229,8 @@ Title titleOf(const PlainVector& vector, std::optional<double> referred, const F
 }
 
 std::string figureTitle(const Sketch& sketch) {
-    return sketch.title.empty() ? "Concurrent forces" : sketch.title;
+    const std::string title = titleWithCase(sketch);
+    return title.empty() ? "Concurrent forces" : title;
 }
 
 std::string figureDescription(const Sketch& sketch, const Solved& solved, const FigureOptions& options) {

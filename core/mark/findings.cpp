@@ -19,8 +19,9 @@ std::size_t orderOf(const Question& question, std::size_t cell) {
     return question.cells() + cell;
 }
 
-/// A number of degrees on a sheet in radians is coarse, and told by its digits all the same.
-bool canBeTold(const Question& question, const Given& given, const Slip* slip) {
+/// A number of degrees on a sheet in radians is coarse, and told by its digits all the same; a plain nought
+/// is what somebody writes whose slip leaves nothing at all.
+bool canBeTold(const Question& question, const Given& given, double value, const Slip* slip) {
     if (slip != nullptr && slip->isSmall && given.reading.value == 0 && question.isDirection(given.cell))
         return false;
     const bool isAngleInside =
@@ -28,7 +29,9 @@ bool canBeTold(const Question& question, const Given& given, const Slip* slip) {
     if (slip != nullptr && slip->isWritten && given.number->drawn && !isAngleInside)
         return false;
     const bool isOfOtherUnit = slip != nullptr && slip->verdict == Verdict::unit && given.reading.half <= 0.5;
-    return given.isWrong() && (!given.isTooCoarse || isOfOtherUnit);
+    const bool isNought =
+        value == 0 && given.reading.value == 0 && given.reading.half <= 0.5 * given.reading.unit;
+    return given.isWrong() && (!given.isTooCoarse || isOfOtherUnit || isNought);
 }
 
 /// What a number says of the given ones.
@@ -48,7 +51,7 @@ Fit fitOf(const Question& question, const std::vector<Given>& givens, const Numb
         const bool isFitting = slip != nullptr && slip->isScaled
                                    ? fitsScaled(question, given.cell, given.reading, value, tolerance)
                                    : fits(question, given.cell, given.reading, value, tolerance);
-        if (isFitting && canBeTold(question, given, slip))
+        if (isFitting && canBeTold(question, given, value, slip))
             fit.explained.push_back(i);
         else if (!isFitting && given.verdict != Verdict::follows) {
             ++fit.contradicted;

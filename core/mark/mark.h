@@ -77,11 +77,19 @@ struct GivenNumber {
     bool drawn = false;   ///< `half` is the drawing's tolerance
     bool isMass = false;  ///< kilograms for a force; `readings` are of their weight
 };
+/// The line of calculation that a number is given for, where it is asked for that line and no other: right is
+/// what the chain of that route has there, and of two answers the subject's own.
+struct GivenLine {
+    QuantityId subject;
+    Route route;
+    std::optional<double> printed{}; ///< right where no chain has the line: one that leads to no answer
+};
 /// A value for a named quantity. `id` is common to both answers of a question that has two.
 struct GivenValue {
     QuantityId id;
     std::string name;
     std::vector<GivenNumber> numbers; ///< one; two, in the order in which they stand, for both answers
+    std::optional<GivenLine> line{}; ///< empty: by whatever route, in whichever answer; with one number alone
 };
 /// What stands for a quantity and can't be read.
 struct UnreadValue {

@@ -114,6 +114,14 @@ bool isOneTwice(const Attempt& attempt) {
     });
 }
 
+/// The line for which it is given, where it is for one.
+const GivenLine* lineIn(const Attempt& attempt) {
+    for (const GivenValue& value : attempt.values)
+        if (value.line)
+            return &*value.line;
+    return nullptr;
+}
+
 Attempt withoutSecond(Attempt attempt) {
     for (GivenValue& value : attempt.values)
         value.numbers.resize(std::min<std::size_t>(value.numbers.size(), 1));
@@ -133,12 +141,14 @@ Marking Sheet::mark(const Attempt& attempt) const {
     }
     if (isPair && m_question.answers == 2)
         return both(attempt);
+    if (const GivenLine* line = lineIn(attempt); line != nullptr && line->subject.answer > 0)
+        return made(part(attempt, std::min<std::size_t>(line->subject.answer, m_question.answers) - 1, 0));
     Part best = part(attempt, 0, 0);
     for (std::size_t answer = 1; answer < m_question.answers; ++answer)
         if (Part other = part(attempt, answer, 0); isBetter(other, best))
             best = std::move(other);
     Marking out = made(std::move(best));
-    if (m_question.answers < 2 || !out.isRight())
+    if (m_question.answers < 2 || !out.isRight() || lineIn(attempt) != nullptr)
         return out;
     const Voice voice(m_question.options.sentences);
     out.remarks.push_back(voice.say(SENTENCE("marking", "There is a second answer to this question.")));

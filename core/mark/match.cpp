@@ -76,12 +76,12 @@ bool hasAllFigures(const Question& question, std::size_t cell, const GivenReadin
 
 /// Whole degrees are as coarse as an angle may be, and two figures a nought of a magnitude: "1e2" may mean
 /// any angle from 50° to 150°, "0e3" anything up to 500.
-bool isTooCoarse(const Question& question, std::size_t cell, const GivenReading& given) {
-    if (question.dimension(cell) == Dimension::angle)
-        return given.half > question.degree() / 2 * (1 + kBit);
-    const double right = question.right().value[cell];
-    return given.value == 0 && isThere(right) && right != 0 &&
-           given.half > unitOf(right, kLeastFigures) / 2 * (1 + kBit);
+bool isTooCoarse(const Question& question, const Given& given, const GivenReading& reading) {
+    if (question.dimension(given.cell) == Dimension::angle)
+        return reading.half > question.degree() / 2 * (1 + kBit);
+    const double right = rightFor(question, given);
+    return reading.value == 0 && isThere(right) && right != 0 &&
+           reading.half > unitOf(right, kLeastFigures) / 2 * (1 + kBit);
 }
 
 /// In the unit in which it is written: there its figures count.
@@ -89,12 +89,17 @@ GivenReading asWritten(const GivenReading& given) {
     return {given.value / given.unit, given.half / given.unit, given.figures};
 }
 
-Likeness likenessTo(const Question& question, const Numbers& rights, std::size_t cell,
+/// What is right in one cell.
+struct Right {
+    double value = kNone, tolerance = 0;
+};
+
+Likeness likenessTo(const Question& question, const Right& wanted, std::size_t cell,
                     const GivenReading& stated, bool drawn) {
-    if (!isThere(rights.value[cell]))
+    if (!isThere(wanted.value))
         return Likeness::none;
     const GivenReading given = asWritten(stated);
-    const double right = rights.value[cell] / stated.unit;
+    const double right = wanted.value / stated.unit;
     const double off = question.apart(cell, given.value, right);
     // counted in as many whole turns as the given direction is
     const double there = question.isDirection(cell)
@@ -114,7 +119,7 @@ Likeness likenessTo(const Question& question, const Numbers& rights, std::size_t
     const double coarse =
         question.dimension(cell) == Dimension::angle ? question.degree() : unitOf(right, kLeastFigures);
     const double room =
-        std::min(given.half, coarse / 2) + rights.tolerance[cell] / stated.unit; // which is limited by itself
+        std::min(given.half, coarse / 2) + wanted.tolerance / stated.unit; // which is limited by itself
     return off <= room + bit ? Likeness::rounded : Likeness::none;
 }
 
@@ -139,15 +144,15 @@ void judge(const Question& question, Given& given) {
     for (GivenReading reading : given.number->readings) {
         reading.value *= given.sense;
         GivenReading taken = reading;
-        if (!given.number->drawn && isTooCoarse(question, given.cell, reading))
+        if (!given.number->drawn && isTooCoarse(question, given, reading))
             taken.half = 0; // its value itself may be right
-        const Likeness one = likeness(question, given.cell, taken, given.number->drawn);
+        const Likeness one = likeness(question, given, taken);
         if (one <= best)
             continue;
         best = one;
         given.reading = reading;
     }
-    given.isTooCoarse = !given.number->drawn && isTooCoarse(question, given.cell, given.reading);
+    given.isTooCoarse = !given.number->drawn && isTooCoarse(question, given, given.reading);
     given.isOtherReading = given.number->readings.size() > 1 && best != Likeness::none;
     given.verdict = verdictOf(best);
 }
@@ -161,7 +166,7 @@ void turnRound(const Question& question, std::vector<Given>& givens) {
             continue;
         Given other = size;
         other.reading.value = -size.reading.value;
-        const Likeness sizeLikeness = likeness(question, size.cell, other.reading, size.number->drawn);
+        const Likeness sizeLikeness = likeness(question, size, other.reading);
         if (sizeLikeness == Likeness::none)
             continue;
         const std::size_t at = indexOf(givens, directionId(id.of));
@@ -175,7 +180,7 @@ void turnRound(const Question& question, std::vector<Given>& givens) {
         Given& way = givens[at];
         GivenReading opposite = way.reading;
         opposite.value += question.turn() / 2;
-        const Likeness wayLikeness = likeness(question, way.cell, opposite, way.number->drawn);
+        const Likeness wayLikeness = likeness(question, way, opposite);
         if (wayLikeness == Likeness::none)
             continue;
         size.verdict = verdictOf(sizeLikeness);
@@ -220,13 +225,22 @@ bool isNegativeBySense(const Question& question, std::size_t cell) {
     return id.of == kSumVector ? solution.sum.turned : solution.forces[id.of.index].turned;
 }
 
-Likeness likeness(const Question& question, std::size_t cell, const GivenReading& stated, bool drawn) {
+double rightFor(const Question& question, const Given& given) {
+    return given.ofLine.value_or(question.right().value[given.cell]);
+}
+
+Likeness likeness(const Question& question, const Given& given, const GivenReading& stated) {
+    const std::size_t cell = given.cell;
+    const bool drawn = given.number->drawn;
+    GivenReading reading = stated;
+    if (question.isDirection(cell) && std::abs(reading.value) > kMostTurns * question.turn())
+        reading.value = std::remainder(reading.value, question.turn());
+    if (given.ofLine)
+        return likenessTo(question, {*given.ofLine, question.right().tolerance[cell]}, cell, reading, drawn);
     Likeness best = Likeness::none;
-    GivenReading given = stated;
-    if (question.isDirection(cell) && std::abs(given.value) > kMostTurns * question.turn())
-        given.value = std::remainder(given.value, question.turn());
     for (const Numbers& rights : question.rights)
-        best = std::max(best, likenessTo(question, rights, cell, given, drawn));
+        best = std::max(
+            best, likenessTo(question, {rights.value[cell], rights.tolerance[cell]}, cell, reading, drawn));
     return best;
 }
 
@@ -265,12 +279,13 @@ std::vector<Given> givenIn(const Question& question, const Attempt& attempt, std
         given.cell = question.cell(quantity, answer);
         given.value = &value;
         given.number = &value.numbers[std::min(position, value.numbers.size() - 1)];
+        given.ofLine = value.line ? question.ofLine(*value.line) : std::nullopt;
         const bool hasWay = std::any_of(attempt.values.begin(), attempt.values.end(), [&](const auto& other) {
             return other.id == directionId(value.id.of);
         });
         given.sense = !hasWay && isNegativeBySense(question, given.cell) ? -1 : 1;
         judge(question, given);
-        const double right = question.right().value[given.cell];
+        const double right = rightFor(question, given);
         given.isMoreThanAsked =
             given.verdict == Verdict::right && !given.number->drawn && isThere(right) &&
             asWritten(given.reading).half < 0.4 * question.halfAsked(given.cell, right / given.reading.unit);

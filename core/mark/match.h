@@ -10,6 +10,7 @@ struct Given {
     std::size_t cell = 0;
     const GivenValue* value = nullptr;
     const GivenNumber* number = nullptr;
+    std::optional<double> ofLine; ///< what the line has for which it is given; empty: it is given for none
     /// The one that counts. Where a sign tells the sense, positive in the sense in which the vector acts.
     GivenReading reading;
     double sense = 1; ///< -1: so much of it was turned from the sense drawn, in which it is stated
@@ -35,8 +36,10 @@ bool isNegativeBySense(const Question& question, std::size_t cell);
 
 enum class Likeness { none, rounded, right };
 
-/// How near a number comes to what is right.
-Likeness likeness(const Question& question, std::size_t cell, const GivenReading& given, bool drawn);
+/// How near a reading of it comes to what is right.
+Likeness likeness(const Question& question, const Given& given, const GivenReading& reading);
+/// What is right for it; kNone where nothing is.
+double rightFor(const Question& question, const Given& given);
 
 /// Whether it is what that number says, by half a unit of its own and so much rounding on the way. Magnitudes
 /// by their size.

@@ -112,6 +112,22 @@ QuantityId Question::ownId(std::size_t cell) const {
     return id;
 }
 
+/// True zeros that were rounded.
+double Question::withoutNoise(What what, double value) const {
+    double scale = 0;
+    for (const SolvedForce& force : own.solved.solutions.front().forces)
+        scale += force.magnitude;
+    return dimensionOf(what) == Dimension::force && std::abs(value) < kNoise * scale ? 0 : value;
+}
+
+std::optional<double> Question::ofLine(const GivenLine& line) const {
+    for (const Way& way : own.ways)
+        if (way.chain.route == line.route)
+            if (const auto value = way.at(line.subject))
+                return withoutNoise(line.subject.what, static_cast<double>(*value));
+    return line.printed;
+}
+
 std::vector<std::size_t> Question::slotsIn(const Program& program) const {
     std::vector<std::size_t> slots(cells());
     for (std::size_t cell = 0; cell < cells(); ++cell) {
@@ -220,13 +236,9 @@ std::optional<double> massOf(const Magnitude& magnitude, const Sketch& sketch) {
 void Question::addRights() {
     std::vector<Ways> all;
     rights.push_back(numbersOf(own));
-    double scale = 0;
-    for (const SolvedForce& force : own.solved.solutions.front().forces)
-        scale += force.magnitude;
-    for (std::size_t cell = 0; cell < cells(); ++cell) // true zeros that were rounded
-        if (double& value = rights.front().value[cell];
-            dimension(cell) == Dimension::force && std::abs(value) < kNoise * scale)
-            value = 0;
+    for (std::size_t cell = 0; cell < cells(); ++cell)
+        rights.front().value[cell] =
+            withoutNoise(quantities[quantityOf(cell)].id.what, rights.front().value[cell]);
     for (const Way& way : own.ways)
         addTolerance(way, way.right, {}, kMostRounded, rights.front());
     for (const double g : {9.81, 9.80}) { // of a mass whose weight is meant

@@ -82,6 +82,9 @@ public:
     std::vector<Numbers> rights;
     const Numbers& right() const { return rights.front(); }
 
+    /// What a line comes to, by its chain, else as it is printed.
+    std::optional<double> ofLine(const GivenLine& line) const;
+
     /// Slots of the cells in a chain.
     std::vector<std::size_t> slotsIn(const Program& program) const;
     /// The numbers that solved chains give: what is asked from the solver, the rest from the first chain that
@@ -110,6 +113,7 @@ public:
 private:
     void addMove(const Way& way, const Program::State& from, const Program::State& to, std::size_t slot,
                  double most, const Numbers& numbers, std::vector<double>& moved) const;
+    double withoutNoise(What what, double value) const;
     void collectAsked();
     void collectOnTheWay();
     void add(const QuantityId& id, bool asked);

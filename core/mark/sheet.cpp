@@ -197,7 +197,10 @@ MarkedQuantity Sheet::marked(const Part& part, std::size_t cell) const {
     marked.name = of.name;
     marked.asked = of.asked;
     marked.of = of.points;
-    const double size = m_question.right().value[cell];
+    double size = m_question.right().value[cell];
+    for (const Given& given : part.givens)
+        if (given.cell == cell)
+            size = rightFor(m_question, given);
     const double right = isNegativeBySense(m_question, cell) ? -size : size;
     if (isThere(right)) {
         marked.expected =

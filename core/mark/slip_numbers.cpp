@@ -1,6 +1,7 @@
 #include "core/mark/slip_numbers.h"
 
-#include "core/mark/alternatives.h"
+#include "core/mark/match.h"
+#include "core/mark/rewriting.h"
 
 #include <algorithm>
 
@@ -28,19 +29,79 @@ double coarseUnit(const Question& question, std::size_t cell, double value) {
     return value == 0 ? 0 : std::pow(10.0, std::floor(std::log10(std::abs(value))) - 1);
 }
 
-SlipNumbers slipOf(const Question& question, const Alternatives& alternatives, const Alternative& one) {
-    SlipNumbers out{alternatives.slip(one).id, askedOf(question, one.numbers), false, {}, {}};
-    for (std::size_t cell = 0; cell < question.asked * question.answers; ++cell)
-        out.changes = out.changes || one.changed[cell];
-    const Origin& origin = alternatives.origin(one);
-    if (!origin.rewrite)
-        return out;
+/// Of a line that was rewritten: the component or the angle that it gives, else the angle in it.
+std::optional<QuantityId> placeIn(const Line& line) {
+    const QuantityId& subject = line.subject;
+    if (isAngle(subject) || subject.what == What::x || subject.what == What::y)
+        return subject;
+    if (subject.what == What::term) // an unknown's in the sum along x, or along y
+        return QuantityId{subject.part == kCosine ? What::x : What::y, subject.of};
+    for (const Case& one : line.cases)
+        if (const Formula* angle = firstSymbol(one.formula, true))
+            return angle->id;
+    return std::nullopt;
+}
+
+std::optional<QuantityId> placeOf(const Rewrite& rewrite, const Chain& chain) {
+    if (rewrite.changes.size() == 1)
+        return placeIn(chain.lines[rewrite.changes.front().line]);
+    const auto ofWhom = [&](const Change& change) { return chain.lines[change.line].subject.of; };
+    const VectorId first = rewrite.changes.empty() ? kNobody : ofWhom(rewrite.changes.front());
+    const bool isOfOne =
+        first != kNobody && std::all_of(rewrite.changes.begin(), rewrite.changes.end(),
+                                        [&](const Change& change) { return ofWhom(change) == first; });
+    return isOfOne ? std::optional(magnitudeId(first)) : std::nullopt;
+}
+
+/// A chain has a line for the magnitude with its sign, before its size.
+std::optional<bool> isAgainst(const Question& question, std::size_t cell, const Way& way,
+                              const Program::State& state) {
+    const QuantityId own = question.ownId(cell);
+    const auto signedValue = state.at(way.program.slotOf({What::along, own.of, {}, own.answer}));
+    return signedValue ? std::optional(*signedValue < 0) : std::nullopt;
+}
+
+std::optional<bool> isAgainst(const Question& question, std::size_t cell, const Solved& read) {
+    const VectorId of = question.ownId(cell).of;
+    const Solution& solution = read.solutions[question.answerOf(cell)];
+    return of == kSumVector ? solution.sum.turned : solution.forces[of.index].turned;
+}
+
+bool isOpen(const Question& question, std::size_t cell) {
+    const QuantityId id = question.ownId(cell);
+    return id.what == What::magnitude && hasFreeSense(question, id.of);
+}
+
+void addRewritten(const Question& question, const Alternatives& alternatives, const Origin& origin,
+                  SlipNumbers& out) {
     const Way& way = alternatives.ways(origin).ways[origin.way];
     const auto run = Alternatives::run(way, *origin.rewrite);
     out.route = way.chain.route;
+    out.at = placeOf(*origin.rewrite, way.chain);
     for (const Change& change : origin.rewrite->changes)
         if (const auto value = run.state.at(way.program.slotOfLine(change.line)))
             out.lines.emplace_back(way.chain.lines[change.line].subject, *value);
+    for (std::size_t cell = 0; cell < out.against.size(); ++cell)
+        if (isOpen(question, cell))
+            out.against[cell] = isAgainst(question, cell, way, run.state);
+}
+
+SlipNumbers slipOf(const Question& question, const Alternatives& alternatives, const Alternative& one) {
+    const std::size_t cells = question.asked * question.answers;
+    SlipNumbers out{alternatives.slip(one).id, askedOf(question, one.numbers), false, {}, {}, {}, {}};
+    out.against.resize(cells);
+    for (std::size_t cell = 0; cell < cells; ++cell)
+        out.changes = out.changes || one.changed[cell];
+    const Origin& origin = alternatives.origin(one);
+    if (origin.rewrite)
+        addRewritten(question, alternatives, origin, out);
+    if (origin.reading) {
+        if (origin.reading->of != kNobody)
+            out.at = QuantityId{origin.reading->what, origin.reading->of};
+        for (std::size_t cell = 0; cell < cells; ++cell)
+            if (isOpen(question, cell))
+                out.against[cell] = isAgainst(question, cell, alternatives.ways(origin).solved);
+    }
     return out;
 }
 

@@ -26,6 +26,12 @@ struct SlipNumbers {
     /// Of a slip in the calculation: the values of the lines that it rewrites, and the chain they are of.
     Overrides lines;
     std::optional<Route> route;
+    /// Where it is made, as far as that is one place: an angle between two forces or in the triangle, a
+    /// component, what is given of a vector.
+    std::optional<QuantityId> at;
+    /// By cell: of a magnitude along a line that leaves the sense open, whether the slip has it act against
+    /// the sense drawn; empty: it says nothing of that.
+    std::vector<std::optional<bool>> against;
 };
 
 struct SlipTable {

@@ -103,17 +103,6 @@ Principle principleOf(const Line* line, const Step& step, const Working& working
                : principleOf(line->kind, step.law);
 }
 
-/// Given as typed, to half a unit of its last digit, or so near that rounding on the way explains it.
-bool isNear(const GivenNumber& given, double wanted, bool isAngle, AngleUnit unit) {
-    const double turn = isAngle ? turnIn(unit) : 0;
-    const double reach = isAngle ? kLineDegrees * turn / 360 : kLineShare * std::fabs(wanted);
-    return std::any_of(given.readings.begin(), given.readings.end(), [&](const GivenReading& reading) {
-        const double off = std::fabs(reading.value - wanted),
-                     apart = isAngle ? std::min(off, std::fabs(turn - off)) : off;
-        return apart <= std::max(reach, std::min(reading.half, 5 * reach));
-    });
-}
-
 /// A number of no quantity that can be answered may have the sheet's unit behind it, as its line prints it.
 std::string_view withoutUnit(std::string_view typed, const Sketch& sketch) {
     for (const std::string_view unit :
@@ -177,6 +166,7 @@ AskedLines::AskedLines(const Sketch& sketch, const Solved& solved, const MarkOpt
         return;
     m_worked = explain(sketch, solved, construct(sketch, solved));
     const Chain chain = chainBehind(sketch, solved, m_worked);
+    m_route = chain.route;
     for (const WorkingPlace& place : calculatedLines(m_worked)) {
         const Step& step = m_worked.steps[place.step];
         const Line* line = lineOf(chain, subjectAt(m_worked, place));
@@ -200,7 +190,7 @@ std::vector<Prose> AskedLines::whyAtStart() const {
     return why;
 }
 
-Readable<LineMark> AskedLines::mark(const Working& right, std::string_view typed) const {
+Readable<LineMark> AskedLines::mark(const Working& right, const Route& route, std::string_view typed) const {
     const QuantityId id = right.subject->id;
     const auto& all = m_marker.quantities();
     const auto named =
@@ -210,39 +200,18 @@ Readable<LineMark> AskedLines::mark(const Working& right, std::string_view typed
     auto read = m_marker.read(named->name, typed);
     if (auto* fault = std::get_if<AttemptFault>(&read))
         return std::move(*fault);
-    const GivenValue given = std::get<GivenValue>(std::move(read));
+    GivenValue given = std::get<GivenValue>(std::move(read));
+    if (given.numbers.size() > 1)
+        return AttemptFault{AttemptFault::Code::manyValues, named->name,
+                            "the line has one number; type one value"};
+    const auto printed = evaluate(*right.value, m_sketch.angleUnit);
+    given.line = GivenLine{id, route, printed ? std::optional(static_cast<double>(*printed)) : std::nullopt};
     LineMark made;
-    made.marking = m_marker.mark({{given}});
+    made.marking = m_marker.mark({{std::move(given)}});
     for (const MarkedQuantity& one : made.marking->quantities)
         if (one.name == named->name && one.given)
             made.verdict = one.verdict;
-    const bool isAngle = named->dimension == Dimension::angle;
-    if (id.answer != 0) {
-        markOfTwo(made, right, given, isAngle);
-    } else if (!made.isRight() && isOwn(right, given, isAngle)) {
-        made.verdict = Verdict::right; // marking asks another route, or the second answer, for its value
-        made.marking.reset();
-    }
     return made;
-}
-
-bool AskedLines::isOwn(const Working& right, const GivenValue& given, bool isAngle) const {
-    const auto wanted = evaluate(*right.value, m_sketch.angleUnit);
-    return wanted && std::any_of(given.numbers.begin(), given.numbers.end(), [&](const GivenNumber& number) {
-               return isNear(number, static_cast<double>(*wanted), isAngle, m_sketch.angleUnit);
-           });
-}
-
-/// A line of one of two answers: what is right for the other one is not right here.
-void AskedLines::markOfTwo(LineMark& mark, const Working& right, const GivenValue& given,
-                           bool isAngle) const {
-    const bool own = isOwn(right, given, isAngle);
-    if (own)
-        mark.verdict = Verdict::right;
-    else if (mark.isRight())
-        mark.verdict = Verdict::other;
-    if (own || mark.verdict == Verdict::other)
-        mark.marking.reset(); // its slips are those of a whole answer
 }
 
 Readable<LineMark> AskedLines::markBare(const Working& right, std::string_view typed) const {

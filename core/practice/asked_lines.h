@@ -61,27 +61,23 @@ public:
 
     /// A number for that line, with or without its unit.
     Readable<LineMark> mark(std::size_t line, std::string_view typed) const {
-        return mark(working(line), typed);
+        return mark(working(line), m_route, typed);
     }
-    /// The same for a line of that question by whatever way. Precondition: it has a subject and a value.
-    Readable<LineMark> mark(const Working& right, std::string_view typed) const;
+    /// The same for a line of that question by another route. Precondition: it has a subject and a value.
+    Readable<LineMark> mark(const Working& right, const Route& route, std::string_view typed) const;
 
 private:
     AskedLines(const Sketch& sketch, const Solved& solved, const MarkOptions& options);
-    /// The number that the line has.
-    bool isOwn(const Working& right, const GivenValue& given, bool isAngle) const;
-    void markOfTwo(LineMark& mark, const Working& right, const GivenValue& given, bool isAngle) const;
     Readable<LineMark> markBare(const Working& right, std::string_view typed) const;
 
     Sketch m_sketch;
     Worked m_worked;
     std::vector<AskedLine> m_lines;
     std::size_t m_start = 0; ///< of m_lines
+    Route m_route;           ///< of these
     Marker m_marker;
 };
 
-/// A line of one of two answers is right within this, of a magnitude and of an angle: rounding on the way.
-inline constexpr double kLineShare = 0.003, kLineDegrees = 0.15;
 /// A number that is no force and no angle (a square, a sine) is right within this share of it.
 inline constexpr double kBareNumberShare = 0.005;
 

@@ -78,6 +78,30 @@ std::string principlePrompt(const Step& step) {
     return std::string(SENTENCE("practice", "Which relation gives this line, and why?").text);
 }
 
+namespace {
+
+/// What the line gives, in words where its letter says nothing yet.
+Prose comesNext(const Formula& subject, const Things& things) {
+    const Voice voice;
+    const QuantityId& id = subject.id;
+    if (id.what == What::between)
+        return voice.say(SENTENCE("practice", "The angle {angle} between {a} and {b} comes next."), "angle",
+                         subject, "a", things.vectorFormula(id.of), "b", things.vectorFormula(id.with));
+    if (id.what == What::opposite)
+        return voice.say(
+            SENTENCE("practice", "The angle {angle} of the triangle, opposite to {a}, comes next."), "angle",
+            subject, "a", things.vectorFormula(id.of));
+    return voice.say(SENTENCE("practice", "{what} comes next."), "what", subject);
+}
+
+} // namespace
+
+Prose askedNext(const Step& step, const Formula& subject, const Things& things) {
+    Prose asks = step.law == Law::none ? inProse(step.title + '.') : comesNext(subject, things);
+    appendText(asks, ' ' + principlePrompt(step));
+    return asks;
+}
+
 void practising::silence(Step& step) {
     step.reasoning.clear();
     step.conclusion.clear();

@@ -6,6 +6,7 @@
 
 #include "core/explain/explain.h"
 #include "core/mark/mark.h"
+#include "core/sketch/things.h"
 
 #include <span>
 
@@ -24,6 +25,10 @@ std::vector<WorkingPlace> calculatedLines(const Worked& worked);
 /// The question for the principle behind a step's lines: "Which law gives this line, and why …?"
 std::string principlePrompt(const Step& step);
 
+/// What comes next, and the question for its principle. A step that rests on a law names it in its title: of
+/// such a one what the line gives is said instead. `subject`: of one of the step's workings.
+Prose askedNext(const Step& step, const Formula& subject, const Things& things);
+
 struct FadedLine {
     WorkingPlace place;
     std::string prompt; ///< for the principle: "Which law gives this line, and why?"
@@ -36,8 +41,8 @@ struct FadedSolution {
 };
 
 /// The last `blank` calculated lines are blank: their formula and number, the reasoning, the conclusions and
-/// the notes of their steps, what else leads to them there, every later step and the answer. With as many as there are, or more, nothing is
-/// left but the question for the law.
+/// the notes of their steps, what else leads to them there, every later step and the answer. With as many as
+/// there are, or more, nothing is left but the question for the law.
 FadedSolution faded(const Worked& worked, std::size_t blank);
 
 /// How many lines are blank on the sheet's problem `place` (from 1) of `count`, for a solution of so many
@@ -50,6 +55,7 @@ struct FlawedSolution {
     WorkingPlace flaw;
     std::string slip; ///< id
     Working right;    ///< the line as it should be
+    Route route;      ///< of whose chain it is
     Prose mend;       ///< what to do instead
 };
 

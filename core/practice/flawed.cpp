@@ -146,8 +146,12 @@ public:
         if (!place || !readAlike(workingAt(right, *place).general, line.right->general))
             return std::nullopt; // told by another way
         options.changed = way.lines;
-        FlawedSolution out{explain(m_sketch, m_solved, m_construction, 0, options), *place,
-                           std::string(m_slip), workingAt(right, *place), finding->mend};
+        FlawedSolution out{explain(m_sketch, m_solved, m_construction, 0, options),
+                           *place,
+                           std::string(m_slip),
+                           workingAt(right, *place),
+                           *way.route,
+                           finding->mend};
         if (placeOf(out.worked, *out.right.subject) != place)
             return std::nullopt; // the wrong number makes it another solution
         Working& own = out.worked.steps[place->step].workings[place->working];

@@ -2,6 +2,7 @@
 
 #include "core/practice/family.h"
 #include "core/quantity/decimals.h"
+#include "core/sketch/cases.h"
 
 #include <algorithm>
 #include <cmath>
@@ -143,7 +144,7 @@ void renew(Force& vector, const Sketch& sketch, Renewed& renewed) {
 }
 
 Sketch renewed(const Sketch& sketch, Lots& lots) {
-    Sketch fresh = sketch;
+    Sketch fresh = asDrawn(sketch);
     Renewed values(lots);
     for (Force& force : fresh.forces)
         renew(force, sketch, values);
@@ -171,7 +172,7 @@ std::optional<Sketch> otherNumbers(const Sketch& sketch, std::uint32_t seed) {
     for (int trial = 0; trial < kTrials; ++trial) {
         Lots lots(kPracticeVersion, std::uint64_t{seed}, static_cast<std::uint64_t>(trial));
         Sketch fresh = renewed(sketch, lots);
-        if (fresh == sketch || firstFault(fresh) || isSameQuestion(fresh, sketch))
+        if (fresh == asDrawn(sketch) || firstFault(fresh) || isSameQuestion(fresh, sketch))
             continue;
         const Solved after = solve(fresh);
         if (after.status == before.status && after.tangent == before.tangent &&

@@ -26,6 +26,8 @@ struct RecordEntry {
     std::string aimedAt;            ///< the slip at which the question was aimed; empty: none
     WorkedAs worked = WorkedAs::question; ///< an example: `lastHint` is set, and no slips are kept
     int blank = 0;                        ///< of a faded one, so many lines were; right: all filled at once
+    int tries = 1;          ///< whole answers that were marked until it was right; steers nothing
+    bool cameRight = false; ///< not at once, but in the end; steers nothing
     bool operator==(const RecordEntry&) const = default;
 };
 

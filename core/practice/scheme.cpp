@@ -1,5 +1,6 @@
 #include "core/practice/scheme.h"
 
+#include "core/explain/wording.h"
 #include "core/mark/slip_numbers.h"
 #include "core/practice/families.h"
 #include "core/sketch/shown.h"
@@ -12,6 +13,7 @@ namespace tailpoint {
 
 namespace {
 
+constexpr std::string_view kEitherSign = "\u00B1";
 constexpr int kCommonEnough = 3; ///< prior of a slip, for a question that is of no family
 
 std::vector<std::string_view> commonSlips() {
@@ -70,6 +72,22 @@ private:
         return id.what == What::magnitude && found.turned ? -value : value;
     }
 
+    bool isOpen(std::size_t quantity) const {
+        const QuantityId& id = m_table.asked[quantity].id;
+        const Force& force =
+            id.of.kind == VectorId::Kind::force ? m_sketch.forces[id.of.index] : m_sketch.sum;
+        return id.what == What::magnitude && force.lineOfActionOnly;
+    }
+
+    /// A slip's number as it is stated: with the sign of the sense that the slip has, else of the right one.
+    double statedValue(const SlipNumbers& slip, std::size_t cell, double value) const {
+        const std::size_t quantity = cell / m_table.answers;
+        if (!isOpen(quantity))
+            return value;
+        return slip.against[cell] ? (*slip.against[cell] ? -value : value)
+                                  : signedValue(quantity, cell % m_table.answers, value);
+    }
+
     SchemeAnswer answer(std::size_t quantity) const {
         const Answerable& asked = m_marker.quantities()[quantity];
         SchemeAnswer out{asked.name, m_things.symbol(asked.id), asked.points, {}, {}, {}};
@@ -90,9 +108,10 @@ private:
             std::string text = m_table.asked[quantity].name + " = ";
             for (std::size_t i = 0; i < m_table.answers; ++i) {
                 const std::size_t cell = quantity * m_table.answers + i;
-                const auto value =
-                    slip.numbers.values[cell] ? slip.numbers.values[cell] : m_table.right.values[cell];
-                text += (i > 0 ? "; " : "") + stated(quantity, value.value_or(0));
+                const double value = slip.numbers.values[cell]
+                                         ? statedValue(slip, cell, *slip.numbers.values[cell])
+                                         : signedValue(quantity, i, m_table.right.values[cell].value_or(0));
+                text += (i > 0 ? "; " : "") + stated(quantity, value);
             }
             answers.push_back(std::move(text));
         }
@@ -106,7 +125,7 @@ private:
     bool passes(const Marking& marking, std::size_t quantity, double value) const {
         for (std::size_t i = 0; i < m_table.answers; ++i)
             if (const auto right = m_table.right.values[quantity * m_table.answers + i];
-                right && shown(quantity, value) == shown(quantity, *right))
+                right && shown(quantity, value) == shown(quantity, signedValue(quantity, i, *right)))
                 return true;
         const std::string& name = m_table.asked[quantity].name;
         return std::any_of(marking.quantities.begin(), marking.quantities.end(),
@@ -117,44 +136,67 @@ private:
                            });
     }
 
+    SlipNumber number(std::size_t at, std::size_t quantity, std::size_t answer, double value) const {
+        const SlipNumbers& slip = m_table.slips[at];
+        const std::size_t cell = quantity * m_table.answers + answer;
+        SlipNumber out;
+        out.name = m_table.asked[quantity].name;
+        out.isEitherSense = isOpen(quantity) && !slip.against[cell];
+        out.value = out.isEitherSense ? std::abs(value) : statedValue(slip, cell, value);
+        out.text = std::string(out.isEitherSense ? kEitherSign : "") + shown(quantity, out.value);
+        out.slips = {std::string(slip.id)};
+        out.labels = {{std::string(slip.id), placeOf(slip.at)}};
+        out.answer = m_table.answers == 2 ? static_cast<int>(answer + 1) : 0;
+        return out;
+    }
+
+    Prose placeOf(const std::optional<QuantityId>& at) const {
+        if (!at)
+            return {};
+        const Voice voice;
+        const auto name = [this](VectorId vector) { return m_things.formula(magnitudeId(vector)); };
+        if (at->what == What::between)
+            return voice.say(SENTENCE("practice", "angle between {a} and {b}"), "a", name(at->of), "b",
+                             name(at->with));
+        if (at->what == What::opposite)
+            return voice.say(SENTENCE("practice", "angle opposite to {a}"), "a", name(at->of));
+        const bool isOfVector = at->what == What::magnitude || at->what == What::direction;
+        return {{isOfVector ? name(at->of) : m_things.formula(*at)}};
+    }
+
     void addNumbers(std::size_t quantity, const std::vector<Marking>& marked, Scheme& scheme) const {
         std::vector<SlipNumber> numbers;
         for (std::size_t at = 0; at < m_table.slips.size(); ++at)
             for (std::size_t i = 0; m_table.slips[at].changes && i < m_table.answers; ++i) {
-                const SlipNumbers& slip = m_table.slips[at];
                 const std::size_t cell = quantity * m_table.answers + i;
-                const auto value = slip.numbers.values[cell];
-                if (!value || passes(marked[at], quantity, *value))
+                const auto value = m_table.slips[at].numbers.values[cell];
+                if (!value || passes(marked[at], quantity, statedValue(m_table.slips[at], cell, *value)))
                     continue;
-                numbers.push_back({m_table.asked[quantity].name,
-                                   *value,
-                                   shown(quantity, *value),
-                                   {std::string(slip.id)},
-                                   slipName(slip.id),
-                                   m_table.answers == 2 ? static_cast<int>(i + 1) : 0,
-                                   marked[at].points});
+                numbers.push_back(number(at, quantity, i, *value));
+                numbers.back().points = marked[at].points;
             }
         std::stable_sort(numbers.begin(), numbers.end(), [](const SlipNumber& a, const SlipNumber& b) {
             return std::tie(a.value, a.answer) < std::tie(b.value, b.answer);
         });
-        for (SlipNumber& number : numbers)
-            join(scheme.numbers, std::move(number));
+        for (SlipNumber& one : numbers)
+            join(scheme.numbers, std::move(one));
+    }
+
+    static bool isAlike(const SlipNumber& a, const SlipNumber& b) {
+        return a.name == b.name && a.text == b.text && a.answer == b.answer && a.points == b.points;
     }
 
     /// What prints alike and earns the same is one entry.
     static void join(std::vector<SlipNumber>& numbers, SlipNumber number) {
-        for (SlipNumber& other : numbers) {
-            if (other.name != number.name || other.text != number.text || other.answer != number.answer ||
-                other.points != number.points)
-                continue;
-            if (std::find(other.slips.begin(), other.slips.end(), number.slips.front()) ==
-                other.slips.end()) {
-                other.slips.push_back(number.slips.front());
-                other.label += " or " + number.label;
-            }
-            return;
-        }
-        numbers.push_back(std::move(number));
+        const auto same = std::find_if(numbers.begin(), numbers.end(),
+                                       [&](const SlipNumber& other) { return isAlike(other, number); });
+        if (same == numbers.end())
+            return numbers.push_back(std::move(number));
+        const std::string& slip = number.slips.front();
+        if (std::find(same->slips.begin(), same->slips.end(), slip) == same->slips.end())
+            same->slips.push_back(slip);
+        if (std::find(same->labels.begin(), same->labels.end(), number.labels.front()) == same->labels.end())
+            same->labels.push_back(std::move(number.labels.front()));
     }
 
     const Sketch& m_sketch;
@@ -165,6 +207,35 @@ private:
 };
 
 } // namespace
+
+namespace {
+
+/// The places of one slip; none where one of them is none.
+std::vector<Prose> placesOf(const SlipNumber& number, const std::string& slip) {
+    std::vector<Prose> places;
+    for (const SlipLabel& label : number.labels) {
+        if (label.slip == slip && label.place.pieces.empty())
+            return {};
+        if (label.slip == slip)
+            places.push_back(label.place);
+    }
+    return places;
+}
+
+} // namespace
+
+Prose labelOf(const SlipNumber& number) {
+    Prose all;
+    for (const std::string& slip : number.slips) {
+        appendText(all, (all.pieces.empty() ? "" : " or ") + slipName(slip));
+        const std::vector<Prose> places = placesOf(number, slip);
+        for (std::size_t i = 0; i < places.size(); ++i) {
+            appendText(all, i == 0 ? ": " : " or ");
+            all.pieces.insert(all.pieces.end(), places[i].pieces.begin(), places[i].pieces.end());
+        }
+    }
+    return all;
+}
 
 bool isSigned(const Sketch& sketch) {
     return sketch.sum.lineOfActionOnly ||

@@ -17,16 +17,28 @@ struct SchemeAnswer {
     std::vector<std::string> numbers; ///< the same without a unit
 };
 
+/// A slip for a list in the margin, and the force, the component or the angle at which it is made; `place` is
+/// empty where that is no one place.
+struct SlipLabel {
+    std::string slip; ///< id
+    Prose place;
+    bool operator==(const SlipLabel&) const = default;
+};
+
 /// A number that a slip gives for one of the asked quantities.
 struct SlipNumber {
-    std::string name; ///< of the quantity
-    double value = 0;
-    std::string text;               ///< "335 N"
+    std::string name;               ///< of the quantity
+    double value = 0;               ///< signed as the answer is; where isEitherSense its size
+    std::string text;               ///< "335 N"; "\u00B1200 N" where isEitherSense
     std::vector<std::string> slips; ///< ids: "supplement-in-cosines"; several where they print alike
-    std::string label;              ///< for a list in the margin: slipName()s, joined by " or "
-    int answer = 0;                 ///< 1, 2: of which of two answers; 0: there is but one
-    double points = 0;              ///< that the whole answer earns where this slip alone was made
+    std::vector<SlipLabel> labels;
+    int answer = 0;             ///< 1, 2: of which of two answers; 0: there is but one
+    double points = 0;          ///< that the whole answer earns where this slip alone was made
+    bool isEitherSense = false; ///< the answer has a sign, and the slip says nothing of it
 };
+
+/// Its labels, with slipName()s: "a force left out: P or Q or sign of a component: P_x".
+Prose labelOf(const SlipNumber& number);
 
 struct Scheme {
     std::vector<SchemeAnswer> answers;
@@ -34,7 +46,7 @@ struct Scheme {
     /// By quantity in the order of `answers`, within it ascending; what prints alike and earns the same is
     /// one entry.
     std::vector<SlipNumber> numbers;
-    bool isSigned = false; ///< magnitudes are stated with their sense's sign; `numbers` has their sizes
+    bool isSigned = false; ///< magnitudes along a line whose sense is open are stated with its sign
 };
 
 /// As `mark` reads them: {"R = 520", "theta_R = -3.6"}, of two answers both in order ("P = 308; 872").

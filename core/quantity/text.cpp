@@ -1,6 +1,9 @@
 #include "core/quantity/text.h"
 
+#include "core/quantity/units.h"
 #include "core/quantity/utf8.h"
+
+#include <algorithm>
 
 namespace tailpoint {
 namespace {
@@ -45,6 +48,42 @@ std::string oneLine(std::string_view text, std::size_t most) {
         appendUtf8(line, isPrintable(c) ? c : kReplacementCharacter);
     }
     return line;
+}
+
+namespace {
+
+/// From `begin` to the next space.
+std::string_view wordAt(std::string_view text, std::size_t begin) {
+    return text.substr(begin, std::min(text.find(' ', begin), text.size()) - begin);
+}
+
+std::string_view withoutStops(std::string_view word) {
+    while (!word.empty() && std::string_view(".,;:)").find(word.back()) != std::string_view::npos)
+        word.remove_suffix(1);
+    return word;
+}
+
+bool clings(std::string_view before, std::string_view after) {
+    const bool isSign = before == "=" || before == ":" || after == "=" || after == ":";
+    const bool endsInDigit = !before.empty() && before.back() >= '0' && before.back() <= '9';
+    return isSign || (endsInDigit && beginsUnit(withoutStops(after)));
+}
+
+} // namespace
+
+std::string keptTogether(std::string_view text) {
+    constexpr std::string_view noBreak = "\u00A0";
+    std::string out;
+    std::string_view before;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::string_view word = wordAt(text, at);
+        if (at > 0)
+            out += clings(before, word) ? noBreak : std::string_view(" ");
+        out += word;
+        before = word;
+        at += word.size() + 1;
+    }
+    return text.ends_with(' ') ? out + ' ' : out;
 }
 
 } // namespace tailpoint

@@ -16,4 +16,8 @@ std::optional<std::size_t> printableLength(std::string_view text);
 /// are no UTF-8 become U+FFFD; beyond `most` code points it ends in "...".
 std::string oneLine(std::string_view text, std::size_t most = 60);
 
+/// The text with no-break spaces (U+00A0) where a line should not end: on both sides of "=" and of a slope's
+/// ":", and between a number and its unit. For pages and screens; a file keeps the text as it is.
+std::string keptTogether(std::string_view text);
+
 } // namespace tailpoint

@@ -3,6 +3,7 @@
 
 #include "core/quantity/decimals.h"
 #include "core/quantity/text.h"
+#include "core/sketch/fault_parts.h"
 #include "core/sketch/shown.h"
 #include "core/sketch/title.h"
 
@@ -205,7 +206,8 @@ Fault permittedFault(const Force& force, const Sketch& sketch) {
     return std::nullopt;
 }
 
-// The first fault of a force or the sum, its place relative to that vector.
+} // namespace
+
 Fault vectorFault(const Force& force, const Sketch& sketch) {
     if (Fault fault = nameFault(force.name, ".name")) {
         return fault;
@@ -235,6 +237,8 @@ Fault vectorFault(const Force& force, const Sketch& sketch) {
     }
     return pinFault(force.directionLabel, ".directionLabel");
 }
+
+namespace {
 
 Fault within(const std::string& vector, Fault fault) {
     fault->place = vector + fault->place;
@@ -346,7 +350,10 @@ std::optional<SketchFault> firstFault(const Sketch& sketch) {
     if (Fault fault = sheetFault(sketch)) {
         return fault;
     }
-    return forcesFault(sketch);
+    if (Fault fault = forcesFault(sketch)) {
+        return fault;
+    }
+    return casesFault(sketch);
 }
 
 } // namespace tailpoint

@@ -121,6 +121,25 @@ inline constexpr double kSmallestMagnitude = 1e-150, kLargestMagnitude = 1e150;
 /// direction to the last digit that is shown, and the number fills a line.
 inline constexpr double kLargestAngle = 1e10;
 
+/// Another value for one vector in a case: what is empty stays as the sketch has it.
+struct CaseChange {
+    std::string of; ///< name of a force or of the sum
+    std::optional<Magnitude> magnitude;
+    std::optional<Direction> direction;
+    Opaque unknownKeys{};
+    bool operator==(const CaseChange&) const = default;
+};
+/// The same question with other given values, under a name. What is to find is so in every case, what is
+/// given has a value in every case; a sum that is zero is zero in every case.
+struct LoadCase {
+    std::string name;                ///< 1..kLongestCaseName printable characters, unique in the sketch
+    std::vector<CaseChange> changes; ///< one a vector at most
+    Opaque unknownKeys{};
+    bool operator==(const LoadCase&) const = default;
+};
+inline constexpr std::size_t kMostCases = 100;
+inline constexpr std::size_t kLongestCaseName = 24; ///< code points: it stands at the tip of an arrow
+
 /// Who answers for a sketch, as its title block says it; empty: not said.
 struct TitleBlock {
     std::string drawn, checked, revision; ///< a line of printable characters each
@@ -144,7 +163,9 @@ struct Sketch {
     bool caution = false;                ///< lifting, anchoring or the like: the caution is asked for
     double gravity = kStandardGravity;   ///< m/s2, kLeastGravity to kMostGravity: a mass's weight
     TitleBlock titleBlock;
-    Opaque unknownKeys; ///< as in Force
+    std::vector<LoadCase> cases; ///< see core/sketch/cases.h
+    std::string inCase;          ///< of what inCase() makes: the case's name. No file has it
+    Opaque unknownKeys;          ///< as in Force
     bool operator==(const Sketch&) const = default;
 };
 
@@ -213,9 +234,16 @@ enum class FaultCode {
     figuresOutOfRange,
     angleDecimalsOutOfRange,
     tooManyForces,
-    smallestUnknown ///< what is to be the smallest is no vector of the sketch
+    smallestUnknown, ///< what is to be the smallest is no vector of the sketch
+    tooManyCases,
+    caseNameTaken,      ///< by another case, or it is what the sheet without a case is called
+    caseOfUnknown,      ///< a case changes what is no vector of the sketch
+    caseChangesTwice,   ///< one vector
+    caseChangesNothing, ///< a change without a value
+    caseChangesToFind,  ///< what is to find, or would be
+    caseMovesRest       ///< the sum is zero in the case or in the sketch, and not in the other
 };
-inline constexpr std::size_t kFaultCodes = static_cast<std::size_t>(FaultCode::smallestUnknown) + 1;
+inline constexpr std::size_t kFaultCodes = static_cast<std::size_t>(FaultCode::caseMovesRest) + 1;
 
 /// What is wrong with a sketch, if anything: place ("forces[2].magnitude"), what, and the mend.
 struct SketchFault {

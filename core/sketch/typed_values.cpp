@@ -71,7 +71,13 @@ std::optional<double> limitOf(const Force& force, const Sketch& sketch) {
 
 bool hasMass(const Sketch& sketch) {
     const auto has = [](const Force& force) { return isMass(force.magnitude.typed) || isMass(force.limit); };
-    return has(sketch.sum) || std::any_of(sketch.forces.begin(), sketch.forces.end(), has);
+    const auto changes = [](const LoadCase& one) {
+        return std::any_of(one.changes.begin(), one.changes.end(), [](const CaseChange& change) {
+            return change.magnitude && isMass(change.magnitude->typed);
+        });
+    };
+    return has(sketch.sum) || std::any_of(sketch.forces.begin(), sketch.forces.end(), has) ||
+           std::any_of(sketch.cases.begin(), sketch.cases.end(), changes);
 }
 
 std::string shownAsTyped(const TypedForce& typed) {

@@ -125,7 +125,7 @@ Sweep sweep(const Sketch& sketch, const SweepRange& range) {
     for (std::size_t i = 0; i <= range.steps; ++i) {
         made.at.push_back(stepAt(range, i));
     }
-    const SweepSamples samples(answers, made.at);
+    const SweepSamples samples(answers, SweepBounds(sketch, range), made.at);
     made.curves = curvesOf(answers, samples);
     made.gaps = samples.gaps();
     return made;

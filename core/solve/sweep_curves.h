@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/solve/sweep_answers.h"
+#include "core/solve/sweep_bounds.h"
 
 #include <cstddef>
 
@@ -16,12 +17,13 @@ struct SweepSample {
     Branches branches;
 };
 
-/// Samples from the range's lower end up: the steps, more between them up to kSweepGrid parts, and on both
-/// sides of every end of a gap the last place with an answer and the first without.
+/// Samples from the range's lower end up: the steps, more between them up to kSweepGrid parts, both sides of
+/// wherever a curve can turn, begin or end, and of every end of a gap the last place with an answer and the
+/// first without.
 class SweepSamples {
 public:
     /// `steps`: at least two, rising or falling.
-    SweepSamples(const SweepAnswers& answers, const std::vector<double>& steps);
+    SweepSamples(const SweepAnswers& answers, const SweepBounds& bounds, const std::vector<double>& steps);
     const std::vector<SweepSample>& all() const { return m_samples; }
     std::size_t steps() const { return m_steps; }
     double spacing() const { return m_spacing; } ///< of the grid
@@ -30,6 +32,7 @@ public:
 private:
     void add(const SweepAnswers& answers, double at, std::size_t step = kNoStep);
     void sort();
+    void addTurns(const SweepAnswers& answers, const SweepBounds& bounds);
     void addHiddenGaps(const SweepAnswers& answers, std::size_t branch);
     void addEnds(const SweepAnswers& answers, std::size_t branch);
 

@@ -42,7 +42,8 @@ bool mayVanish(double before, double here, double after) {
 
 } // namespace
 
-SweepSamples::SweepSamples(const SweepAnswers& answers, const std::vector<double>& steps)
+SweepSamples::SweepSamples(const SweepAnswers& answers, const SweepBounds& bounds,
+                           const std::vector<double>& steps)
     : m_steps(steps.size()) {
     const std::size_t parts = (kSweepGrid + steps.size() - 2) / (steps.size() - 1);
     m_samples.reserve((steps.size() - 1) * parts + 16);
@@ -55,6 +56,7 @@ SweepSamples::SweepSamples(const SweepAnswers& answers, const std::vector<double
     }
     m_spacing = std::fabs(steps.back() - steps.front()) / static_cast<double>((steps.size() - 1) * parts);
     sort();
+    addTurns(answers, bounds);
     for (const std::size_t branch : {std::size_t{0}, std::size_t{1}}) {
         addHiddenGaps(answers, branch);
         addEnds(answers, branch);
@@ -74,6 +76,18 @@ void SweepSamples::sort() {
         return a.at == b.at && b.step == kNoStep;
     };
     m_samples.erase(std::unique(m_samples.begin(), m_samples.end(), isSame), m_samples.end());
+}
+
+void SweepSamples::addTurns(const SweepAnswers& answers, const SweepBounds& bounds) {
+    std::vector<double> grid;
+    grid.reserve(m_samples.size());
+    for (const SweepSample& sample : m_samples) {
+        grid.push_back(sample.at);
+    }
+    for (const double place : bounds.turns(grid)) {
+        add(answers, place);
+    }
+    sort();
 }
 
 void SweepSamples::addHiddenGaps(const SweepAnswers& answers, std::size_t branch) {

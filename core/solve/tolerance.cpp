@@ -1,10 +1,12 @@
 #include "core/solve/tolerance.h"
 
+#include "core/solve/outward.h"
+#include "core/solve/tolerance_everywhere.h"
+#include "core/solve/tolerance_part.h"
 #include "core/solve/tolerance_search.h"
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <numbers>
 
 namespace tailpoint::tolerance {
@@ -15,22 +17,6 @@ using kernel::Vec;
 /// A bound this close above the best point, as a part of the range, is that point's value: between the two
 /// lies what halving did not yet take off.
 constexpr double kSame = 1e-6;
-
-double down(double value) {
-    return value == 0 ? 0.0 : std::nextafter(value, -std::numeric_limits<double>::infinity());
-}
-double up(double value) {
-    return value == 0 ? 0.0 : std::nextafter(value, std::numeric_limits<double>::infinity());
-}
-// Outward by no more than the rounding.
-double downward(long double value) {
-    const double rounded = static_cast<double>(value);
-    return rounded > value ? down(rounded) : rounded + 0.0;
-}
-double upward(long double value) {
-    const double rounded = static_cast<double>(value);
-    return rounded < value ? up(rounded) : rounded + 0.0;
-}
 
 /// One end of a range, as if the greatest were looked for; scaled.
 struct End {
@@ -68,18 +54,16 @@ public:
 private:
     VectorRange given(std::size_t vector) const;
     VectorRange found(std::size_t which);
+    VectorRange directionOfRest();
+    void setComponents(VectorRange& range, const Sector& sector, bool isExact) const;
+    void narrow(Part& part, VectorRange& range, std::size_t vector) const;
+    void narrowDirection(VectorRange& range, BoxVector& own, const PartEnds& ends) const;
     Range rangeOf(Search& search, Goal least, Goal greatest, bool turned) const;
     DirectionRange directionOf(Search& search, std::size_t which) const;
+    void capComponents(Search& search, std::size_t which, double from, double to) const;
     DirectionRange givenDirection(std::size_t vector, bool flipped) const;
     DirectionRange arcFrom(Vec from, Vec to, long double width) const;
     Place placeOf(const Best& best) const;
-    struct Extent {
-        long double least = 0, greatest = 0;
-    };
-    Extent extentOf(const std::vector<Piece>& pieces, std::size_t which) const;
-    std::vector<Piece> feetOf(const Piece& piece) const;
-    bool isLostSomewhere() const;
-    bool missesSomewhere() const;
     long double unscaled(long double value) const { return std::ldexp(value, problem_.exponent); }
 
     const Sketch& sketch_;
@@ -88,6 +72,7 @@ private:
     Effort effort_;
     Problem problem_;
     std::vector<Piece> pieces_, lost_;
+    std::vector<Point> known_; ///< points that have the answer
 };
 
 Place Maker::placeOf(const Best& best) const {
@@ -180,6 +165,24 @@ Vec unitOfEnd(const End& end, const Extreme& extreme, const Search& search, long
     return turned ? -unit : unit;
 }
 
+// A given magnitude has its components within the sector of what was found of its direction.
+void Maker::capComponents(Search& search, std::size_t which, double from, double to) const {
+    const BoxVector& own = problem_.box.vectors[pieces_.front().unknown[which].vector];
+    if (!own.magnitudeGiven || isDirectionOfRest(solved_) || to - from >= 2 * std::numbers::pi) {
+        return;
+    }
+    const Sector sector = sectorOf(static_cast<double>(own.magnitude.least),
+                                   static_cast<double>(own.magnitude.greatest), from, to);
+    const std::array<std::pair<Goal, Pt>, 4> ways{{{Goal::leastX, {-1, 0}},
+                                                   {Goal::greatestX, {1, 0}},
+                                                   {Goal::leastY, {0, -1}},
+                                                   {Goal::greatestY, {0, 1}}}};
+    for (const auto& [goal, along] : ways) {
+        Pt point;
+        search.cap(goal, sector.support(along, point) + 4 * problem_.slack);
+    }
+}
+
 DirectionRange Maker::directionOf(Search& search, std::size_t which) const {
     const bool turned = problem_.turnedOf(pieces_.front().unknown[which].vector) == Turned::yes;
     DirectionRange range;
@@ -198,6 +201,7 @@ DirectionRange Maker::directionOf(Search& search, std::size_t which) const {
     const long double whole = 2 * static_cast<long double>(std::numbers::pi);
     const long double fromAngle = search.base() + whole - fromEnd.value;
     const long double toAngle = search.base() + toEnd.value;
+    capComponents(search, which, static_cast<double>(fromAngle), static_cast<double>(toAngle));
     range =
         arcFrom(unitOfEnd(fromEnd, from, search, fromAngle, turned, problem_, pieces_, which),
                 unitOfEnd(toEnd, to, search, toAngle, turned, problem_, pieces_, which), toAngle - fromAngle);
@@ -218,19 +222,52 @@ VectorRange Maker::given(std::size_t vector) const {
     range.magnitude.greatest = upward(unscaled(own.magnitude.greatest));
     range.direction = givenDirection(vector, false);
     const Sector sector = sectorOf(own, Turned::no);
+    setComponents(range, sector, sector.least == sector.greatest && own.direction.isPoint());
+    return range;
+}
+
+void Maker::setComponents(VectorRange& range, const Sector& sector, bool isExact) const {
     const auto extent = [&](Pt along) {
         Pt point;
         const double support = sector.support(along, point);
-        return sector.least == sector.greatest && own.direction.isPoint() ? support : up(support);
+        return isExact ? support : up(support);
     };
     range.x.least = static_cast<double>(unscaled(-extent({-1, 0}))) + 0.0;
     range.x.greatest = static_cast<double>(unscaled(extent({1, 0}))) + 0.0;
     range.y.least = static_cast<double>(unscaled(-extent({0, -1}))) + 0.0;
     range.y.greatest = static_cast<double>(unscaled(extent({0, 1}))) + 0.0;
+}
+
+// The direction of what the others leave, with the vector's own magnitude.
+VectorRange Maker::directionOfRest() {
+    const std::size_t vector = pieces_.front().unknown[0].vector;
+    const BoxVector& own = problem_.box.vectors[vector];
+    VectorRange range = given(vector);
+    range.directionFound = true;
+    Search search(problem_, pieces_, 0, effort_.boxes);
+    search.run(Goal::leastMagnitude, effort_.boxes);
+    search.run(Goal::greatestMagnitude, effort_.boxes);
+    range.direction = directionOf(search, 0);
+    Sector sector = sectorOf(static_cast<double>(own.magnitude.least),
+                             static_cast<double>(own.magnitude.greatest), 0, 2 * std::numbers::pi);
+    if (!range.direction.any) {
+        const bool clockwise = sketch_.reference.sense == Sense::cw;
+        Direction start;
+        start.form = AngleForm{clockwise ? range.direction.to : range.direction.from};
+        const Vec unit = kernel::vec(*unitVector(start, sketch_));
+        const double from = static_cast<double>(std::atan2(unit.y, unit.x));
+        const double width = toRadians(range.direction.to - range.direction.from, sketch_.angleUnit);
+        sector = sectorOf(sector.least, sector.greatest, from, from + width);
+    }
+    setComponents(range, sector, own.magnitude.isPoint() && sector.width() == 0);
+    range.x.marked = range.y.marked = range.direction.marked;
     return range;
 }
 
 VectorRange Maker::found(std::size_t which) {
+    if (isDirectionOfRest(solved_)) {
+        return directionOfRest();
+    }
     const std::size_t vector = pieces_.front().unknown[which].vector;
     const BoxVector& own = problem_.box.vectors[vector];
     const bool turned = problem_.turnedOf(vector) == Turned::yes;
@@ -238,7 +275,10 @@ VectorRange Maker::found(std::size_t which) {
     range.index = own.index;
     range.magnitudeFound = !own.magnitudeGiven;
     range.directionFound = !own.directionGiven;
-    Search search(problem_, pieces_, which);
+    Search search(problem_, pieces_, which, effort_.boxes);
+    if (range.directionFound && own.magnitudeGiven) {
+        range.direction = directionOf(search, which);
+    }
     if (range.magnitudeFound) {
         range.magnitude = rangeOf(search, Goal::leastMagnitude, Goal::greatestMagnitude, false);
         range.slack = range.magnitude.least && *range.magnitude.least <= 0;
@@ -248,14 +288,70 @@ VectorRange Maker::found(std::size_t which) {
     }
     range.x = rangeOf(search, Goal::leastX, Goal::greatestX, turned);
     range.y = rangeOf(search, Goal::leastY, Goal::greatestY, turned);
-    if (range.directionFound) {
+    if (!range.directionFound) {
+        const bool either = search.mayBe(true) && search.mayBe(false);
+        range.direction =
+            either ? DirectionRange{true, 0, 0, false, {}, {}} : givenDirection(vector, search.mayBe(true));
+    } else if (!own.magnitudeGiven) {
         range.direction = directionOf(search, which);
-    } else if (search.mayBe(true) && search.mayBe(false)) {
-        range.direction.any = true;
-    } else {
-        range.direction = givenDirection(vector, search.mayBe(true));
+    }
+    for (std::size_t goal = 0; goal < kGoals; ++goal) {
+        if (const Best& best = search.best(static_cast<Goal>(goal)); best.isThere) {
+            known_.push_back(best.point);
+        }
     }
     return range;
+}
+
+// What a part of the box that has no answer takes off what is given.
+void Maker::narrow(Part& part, VectorRange& range, std::size_t vector) const {
+    const auto [magnitude, direction] = problem_.inputOf[vector];
+    const bool isGiven = !range.magnitudeFound && !range.directionFound;
+    if (effort_.boxes < kExact.boxes) { // it stays an outer bound
+        range.magnitude.marked = range.magnitude.marked || magnitude >= 0;
+        range.direction.marked = range.direction.marked || direction >= 0;
+        range.x.marked = range.x.marked || (isGiven && (magnitude >= 0 || direction >= 0));
+        range.y.marked = range.y.marked || range.x.marked;
+        return;
+    }
+    BoxVector own = problem_.box.vectors[vector], inner = own;
+    if (magnitude >= 0) {
+        const PartEnds ends = part.endsOf(static_cast<std::size_t>(magnitude));
+        inner.magnitude.least = ends.innerLeast;
+        inner.magnitude.greatest = ends.innerGreatest;
+        own.magnitude.least = ends.least;
+        own.magnitude.greatest = ends.greatest;
+        range.magnitude.least = downward(unscaled(ends.least));
+        range.magnitude.greatest = upward(unscaled(ends.greatest));
+        range.magnitude.marked = ends.marked;
+    }
+    if (direction >= 0 && !range.direction.any) {
+        const PartEnds ends = part.endsOf(static_cast<std::size_t>(direction));
+        narrowDirection(range, own, ends);
+        restrictTo(inner.direction, ends.innerLeast, ends.innerGreatest);
+    }
+    if (isGiven && (magnitude >= 0 || direction >= 0)) {
+        setComponents(range, sectorOf(own, Turned::no), false);
+        const Turned turned = problem_.turnedOf(vector);
+        const Sector sector = sectorOf(inner, turned);
+        for (const Pt along : {Pt{1, 0}, Pt{-1, 0}, Pt{0, 1}, Pt{0, -1}}) {
+            Range& component = along.x != 0 ? range.x : range.y;
+            component.marked = component.marked || !part.reaches(vector, sector, along);
+        }
+    }
+}
+
+void Maker::narrowDirection(VectorRange& range, BoxVector& own, const PartEnds& ends) const {
+    const Arc whole = own.direction;
+    const bool flipped =
+        range.direction.from != arcFrom(whole.atFrom, whole.atTo, whole.to - whole.from).from;
+    restrictTo(own.direction, ends.least, ends.greatest);
+    if (ends.least != whole.from || ends.greatest != whole.to) {
+        range.direction =
+            arcFrom(flipped ? -own.direction.atFrom : own.direction.atFrom,
+                    flipped ? -own.direction.atTo : own.direction.atTo, ends.greatest - ends.least);
+    }
+    range.direction.marked = ends.marked;
 }
 
 AnswerRange Maker::make() {
@@ -270,86 +366,12 @@ AnswerRange Maker::make() {
         }
         range.vectors.push_back(which == 2 ? given(i) : found(which));
     }
-    range.everywhere = !isLostSomewhere() && !missesSomewhere();
+    range.everywhere = isEverywhere(problem_, pieces_, lost_, effort_.boxes / 4);
+    Part part(problem_, pieces_, known_, effort_.boxes / 8);
+    for (std::size_t i = 0; i < range.vectors.size() && !range.everywhere; ++i) {
+        narrow(part, range.vectors[i], i);
+    }
     return range;
-}
-
-// Whether somewhere in the box a vector would have to act against its given sense.
-bool Maker::isLostSomewhere() const {
-    constexpr long double kSure = 1e-12L;
-    for (const Piece& piece : lost_) {
-        const std::vector<Piece> alone{piece};
-        const std::size_t which = piece.unknown[0].flipped ? 0 : 1;
-        Search search(problem_, alone, which);
-        if (!search.isEmpty() && search.best(Goal::greatestMagnitude).value <= kSure) {
-            search.run(Goal::greatestMagnitude, effort_.boxes / 4);
-        }
-        if (search.best(Goal::greatestMagnitude).value > kSure) {
-            return true;
-        }
-    }
-    return false;
-}
-
-// The length of one vector from all that is known, or of the foot from it to a line: from least to greatest.
-Maker::Extent Maker::extentOf(const std::vector<Piece>& pieces, std::size_t which) const {
-    Search search(problem_, pieces, which);
-    const Extreme least = search.run(Goal::leastMagnitude, effort_.boxes / 4);
-    const Extreme greatest = search.run(Goal::greatestMagnitude, effort_.boxes / 4);
-    return {least.best.isThere ? -least.best.value : 0, greatest.best.isThere ? greatest.best.value : 0};
-}
-
-// Whether somewhere in the box a line misses a circle, circles miss one another, or lines are parallel.
-bool Maker::missesSomewhere() const {
-    const Piece& piece = pieces_.front();
-    const auto& [first, second] = piece.unknown;
-    const auto spanOf = [&](const Unknown& unknown) {
-        return problem_.box.vectors[unknown.vector].magnitude;
-    };
-    const long double room = problem_.slack;
-    if (piece.rule == Rule::lines) {
-        const double between = second.sector.middle() - first.sector.middle();
-        const double reach = (first.sector.width() + second.sector.width()) / 2;
-        return std::fabs(std::remainder(between, std::numbers::pi)) < reach;
-    }
-    if (piece.rule == Rule::circles) {
-        Piece whole;
-        whole.unknown[0] = first;
-        whole.unknown[0].sector = sectorOf(0, kNever, 0, 2 * std::numbers::pi);
-        const Extent gap = extentOf({whole}, 0);
-        const Span a = spanOf(first), b = spanOf(second);
-        return gap.greatest > a.least + b.least + room || gap.least < a.greatest - b.least - room ||
-               gap.least < b.greatest - a.least - room;
-    }
-    if (piece.rule == Rule::circle) {
-        const std::size_t circle = first.isLine ? 1 : 0;
-        const long double radius = spanOf(piece.unknown[circle]).least;
-        return extentOf(feetOf(piece), circle).greatest > radius + room;
-    }
-    return false;
-}
-
-// Line and circle made to line and foot, both ways along the line and to both sides of it.
-std::vector<Piece> Maker::feetOf(const Piece& piece) const {
-    std::vector<Piece> feet;
-    const std::size_t line = piece.unknown[0].isLine ? 0 : 1;
-    for (const bool flip : {false, true}) {
-        for (const int side : {0, 1}) {
-            Piece foot = piece;
-            foot.rule = Rule::foot;
-            foot.root = side;
-            const double quarter = (side == 0 ? 1 : -1) * std::numbers::pi / 2;
-            foot.relation = {false, quarter, quarter};
-            foot.unknown[1 - line].sector = sectorOf(0, kNever, 0, 2 * std::numbers::pi);
-            Unknown& own = foot.unknown[line];
-            own.flipped = flip;
-            own.sector = sectorOf(problem_.box.vectors[own.vector], problem_.turnedOf(own.vector, flip));
-            own.sector.least = 0;
-            own.sector.greatest = kNever;
-            feet.push_back(foot);
-        }
-    }
-    return feet;
 }
 
 } // namespace
@@ -363,7 +385,7 @@ const VectorRange* AnswerRange::find(int index) const {
 Ranges rangesOf(const Sketch& sketch, const Solved& solved, const Effort& effort) {
     Ranges ranges;
     for (std::size_t i = 0; i < solved.solutions.size(); ++i) {
-        if (hasRange(sketch, solved)) {
+        if (hasRange(solved)) {
             ranges.push_back(Maker(sketch, solved, i, effort).make());
         }
     }

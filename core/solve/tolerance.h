@@ -56,7 +56,8 @@ struct DirectionRange {
     Place atFrom, atTo;
 };
 
-/// One vector of one answer. What is given has its own interval here: a fully given vector too.
+/// One vector of one answer. What is given has its own interval here, a fully given vector too: where a part
+/// of the box has no answer, as much of it as has one.
 struct VectorRange {
     int index = kSumIndex;
     bool magnitudeFound = false, directionFound = false;
@@ -77,9 +78,8 @@ struct AnswerRange {
     const VectorRange* find(int index) const;
 };
 
-/// In the order of Solved::solutions; empty where there is no answer, or no range to speak of (endless; one
-/// unknown for two equations that is a direction). One unknown that is a magnitude: the range of what leaves
-/// least over, wherever in the box.
+/// In the order of Solved::solutions; empty where there is no answer, or nothing is found. One unknown for
+/// two equations: the range of what leaves least over, wherever in the box.
 using Ranges = std::vector<AnswerRange>;
 
 /// Precondition: firstFault(sketch) is empty, solved is solve(sketch). Every family. Never throws but for

@@ -49,9 +49,9 @@ struct Probe {
 
 /// Walks down a support function, which is convex, along a line of directions: brackets its lowest place and
 /// cuts it by the slopes at both ends. Each direction that was looked at is handed to `use`, which ends the
-/// walk by returning true: any of them proves something.
+/// walk by returning true: any of them proves something. What is less than `fine` deeper is left.
 template <class Support, class Use>
-void descend(const Line2& line, const Support& support, const Use& use) {
+void descend(const Line2& line, double fine, const Support& support, const Use& use) {
     bool ended = false;
     const auto at = [&](double t) {
         const Pt y = line.base + t * line.step;
@@ -96,7 +96,7 @@ void descend(const Line2& line, const Support& support, const Use& use) {
         }
         const double predicted = left.value + left.slope * (t - left.t);
         const Probe middle = at(t);
-        if (ended || middle.slope == 0 || middle.value - predicted <= 1e-15 * (1 + std::fabs(t))) {
+        if (ended || middle.slope == 0 || middle.value - predicted <= fine * (1 + std::fabs(t))) {
             return;
         }
         (middle.slope < 0 ? left : right) = middle;
@@ -156,7 +156,7 @@ bool Search::boundMost(Cell& cell) const {
         return !possible;
     };
     descend(
-        line, [&](Pt y, Pt& point) { return total.support(y, point); }, use);
+        line, fine_, [&](Pt y, Pt& point) { return total.support(y, point); }, use);
     cell.most = lowest;
     cell.first.greatest = std::min(cell.first.greatest, most);
     return possible;
@@ -185,7 +185,7 @@ bool Search::boundLeast(Cell& cell) const {
         return least > cell.first.greatest;
     };
     descend(
-        line, [&](Pt y, Pt& point) { return total.support(y, point); }, use);
+        line, fine_, [&](Pt y, Pt& point) { return total.support(y, point); }, use);
     cell.first.least = std::max(cell.first.least, least);
     return cell.first.least <= cell.first.greatest;
 }
@@ -212,7 +212,7 @@ double Search::componentBound(Pt along, const Cell& cell) const {
         where = where + own;
         return rest + mine;
     };
-    descend(line, support, [&](Pt, double value) {
+    descend(line, fine_, support, [&](Pt, double value) {
         bound = std::min(bound, value);
         return false;
     });

@@ -9,6 +9,7 @@
 #include <functional>
 #include <map>
 #include <numbers>
+#include <optional>
 
 namespace tailpoint::tolerance {
 namespace {
@@ -51,6 +52,7 @@ private:
     std::size_t which_;
     int boxes_, most_;
     double size_ = 1, middle_ = 0, farthest_ = kFarthest;
+    std::optional<std::array<double, 2>> arc_; ///< of a direction that hangs on no magnitude
     TipRegion region_;
 };
 
@@ -84,6 +86,9 @@ Station Tracer::onRay(double direction) {
 }
 
 Station Tracer::onCircle(double magnitude) {
+    if (arc_) {
+        return {magnitude, (*arc_)[0], (*arc_)[1], true};
+    }
     std::vector<Piece> pieces = pieces_;
     for (Piece& piece : pieces) {
         piece.unknown[which_].sector.least = magnitude;
@@ -196,7 +201,7 @@ TipRegion Tracer::region() {
     const Unknown& unknown = pieces_.front().unknown[which_];
     const BoxVector& own = problem_.box.vectors[unknown.vector];
     region_.index = own.index;
-    Search search(problem_, pieces_, which_);
+    Search search(problem_, pieces_, which_, 16 * boxes_);
     if (search.isEmpty()) {
         return region_;
     }
@@ -212,13 +217,16 @@ TipRegion Tracer::region() {
         return region_;
     }
     search.findGap(boxes_);
+    const bool ofRest = own.magnitudeGiven && pieces_.front().rule == Rule::alone;
     if (!search.hasGap()) {
+        arc_ = ofRest ? std::optional(std::array{0.0, kTurn}) : std::nullopt;
         own.magnitudeGiven ? alongCircles() : alongRays(0, kTurn, true);
         return region_;
     }
     const double from = search.base() + kTurn - search.run(Goal::from, 4 * boxes_).bound;
     const double to = search.base() + search.run(Goal::to, 4 * boxes_).bound;
     middle_ = (from + to) / 2;
+    arc_ = ofRest ? std::optional(std::array{from, to}) : std::nullopt;
     own.magnitudeGiven ? alongCircles() : alongRays(from, to, false);
     return region_;
 }
@@ -243,7 +251,7 @@ std::vector<std::vector<Piece>> sorted(const std::vector<Piece>& pieces, std::si
 std::vector<TipRegion> tipRegions(const Sketch& sketch, const Solved& solved, std::size_t answer,
                                   const Effort& effort) {
     std::vector<TipRegion> regions;
-    if (!hasRange(sketch, solved)) {
+    if (!hasRange(solved)) {
         return regions;
     }
     const Problem problem = problemOf(sketch, solved);

@@ -174,6 +174,8 @@ std::vector<Piece> madeOf(const Problem& problem, const Sketch& sketch, const So
     if (solved.unknownVectors[1] == kNoVector && !hasRest(solved)) {
         Piece piece;
         piece.unknown[0] = unknownAt(problem, solved.unknownVectors[0], false);
+        piece.unknown[0].sector.least = 0;
+        piece.unknown[0].sector.greatest = kNever;
         return lost ? std::vector<Piece>{} : std::vector<Piece>{piece};
     }
     const Rule rule = maker.pieceOf(false, false, 0).rule;
@@ -265,12 +267,20 @@ Roots rootsAt(const Problem& problem, const Piece& piece, const Point& point, co
 
 std::vector<Piece> piecesOf(const Problem& problem, const Sketch& sketch, const Solved& solved,
                             std::size_t answer) {
-    return madeOf(problem, sketch, solved, answer, false);
+    std::vector<Piece> pieces = madeOf(problem, sketch, solved, answer, false);
+    for (Piece& piece : pieces) {
+        aim(problem, piece);
+    }
+    return pieces;
 }
 
 std::vector<Piece> lostPiecesOf(const Problem& problem, const Sketch& sketch, const Solved& solved,
                                 std::size_t answer) {
-    return madeOf(problem, sketch, solved, answer, true);
+    std::vector<Piece> pieces = madeOf(problem, sketch, solved, answer, true);
+    for (Piece& piece : pieces) {
+        aim(problem, piece);
+    }
+    return pieces;
 }
 
 std::optional<Tips> tipsAt(const Problem& problem, const Piece& piece, const Point& point) {

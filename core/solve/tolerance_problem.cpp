@@ -64,16 +64,21 @@ long double valueOf(const Input& input, double at, Turned turned) {
 } // namespace
 
 bool hasRest(const Solved& solved) {
-    return solved.family == Family::oneUnknown && !solved.solutions.empty();
+    return solved.family == Family::oneUnknown && !solved.solutions.empty() && !isDirectionOfRest(solved);
 }
 
-bool hasRange(const Sketch& sketch, const Solved& solved) {
-    const int first = solved.unknownVectors[0];
-    if (solved.family != Family::oneUnknown || first == kNoVector) {
-        return first != kNoVector;
+bool isDirectionOfRest(const Solved& solved) {
+    if (solved.family != Family::oneUnknown || solved.solutions.empty()) {
+        return false;
     }
-    const Force& force = first == kSumIndex ? sketch.sum : sketch.forces[static_cast<std::size_t>(first)];
-    return isGiven(force.direction);
+    const int index = solved.unknownVectors[0];
+    const Solution& solution = solved.solutions.front();
+    return (index == kSumIndex ? solution.sum : solution.forces[static_cast<std::size_t>(index)])
+        .directionFound;
+}
+
+bool hasRange(const Solved& solved) {
+    return solved.unknownVectors[0] != kNoVector;
 }
 
 Sector sectorOf(const BoxVector& vector, Turned turned) {

@@ -95,13 +95,14 @@ struct Problem {
 
 Sector sectorOf(const BoxVector& vector, Turned turned);
 
-/// One unknown for two equations: what is left over, square to its line, is a vector of its own, behind all
-/// others, with the index kNoVector.
+/// One unknown magnitude for two equations: what is left over, square to its line, is a vector of its own,
+/// behind all others, with the index kNoVector.
 bool hasRest(const Solved& solved);
+/// One unknown direction for two equations: it is that of what the others leave, whatever its length.
+bool isDirectionOfRest(const Solved& solved);
 
-/// Whether its answers have a range. Of one unknown that is a direction there is none: it is that of what the
-/// others leave, within rounding only.
-bool hasRange(const Sketch& sketch, const Solved& solved);
+/// Whether its answers have a range: not where nothing is found.
+bool hasRange(const Solved& solved);
 
 Problem problemOf(const Sketch& sketch, const Solved& solved);
 
@@ -112,6 +113,9 @@ std::vector<Piece> piecesOf(const Problem& problem, const Sketch& sketch, const 
 /// The same with every ray that must not be turned flipped: where these have answers, this one has none.
 std::vector<Piece> lostPiecesOf(const Problem& problem, const Sketch& sketch, const Solved& solved,
                                 std::size_t answer);
+
+/// Narrows the unknown directions to where they can lie at all.
+void aim(const Problem& problem, Piece& piece);
 
 /// The answer at a point, exact as the kernel's; empty where the piece has none there.
 std::optional<Tips> tipsAt(const Problem& problem, const Piece& piece, const Point& point);

@@ -31,21 +31,31 @@ std::vector<Sector> slicesOf(const Sector& sector, double widest) {
 
 } // namespace
 
-Search::Search(const Problem& problem, const std::vector<Piece>& pieces, std::size_t first)
+Search::Search(const Problem& problem, const std::vector<Piece>& pieces, std::size_t first, int boxes)
     : problem_(problem), pieces_(pieces), firstIs_(first) {
+    caps_.fill(kNever);
     known_.push_back(problem.sectors);
     start();
     tryCorners();
-    refine(96);
+    refine(boxes * 2 / 5);
 }
 
 Search::Search(const Problem& problem, const std::vector<Piece>& pieces, std::size_t first, double coarse)
     : problem_(problem), pieces_(pieces), firstIs_(first), coarse_(coarse) {
+    caps_.fill(kNever);
     known_.push_back(problem.sectors);
     start();
 }
 
 void Search::start() {
+    constexpr double kPart = 1e-8, kRounding = 1e-15;
+    long double loose = 0;
+    for (const Input& input : problem_.inputs) {
+        const Span& size = problem_.box.vectors[input.vector].magnitude;
+        const long double arm = input.isDirection ? std::fmax(size.greatest, 0x1p-10L) : 1;
+        loose += arm * (input.greatest - input.least);
+    }
+    fine_ = std::fmax(kRounding, kPart * static_cast<double>(loose));
     constexpr double kWidest = std::numbers::pi / 4;
     for (std::size_t i = 0; i < pieces_.size(); ++i) {
         const Piece& piece = pieces_[i];
@@ -143,16 +153,17 @@ Extreme Search::run(Goal goal, int boxes) {
         queue.push(cell);
     }
     const Best& best = best_[static_cast<std::size_t>(goal)];
-    double bound = queue.empty() ? -kNever : queue.top().bound;
+    const double cap = caps_[static_cast<std::size_t>(goal)];
+    double bound = queue.empty() ? -kNever : std::min(cap, queue.top().bound);
     bool isTight = false;
     for (int i = 0; i < boxes && !queue.empty(); ++i) {
         const Cell cell = queue.top();
         queue.pop();
-        if (coarse_ == 0) {
+        if (coarse_ == 0 && (i < 32 || i % 2 == 0)) {
             tryCell(goal, cell, i >= 64 && (i & (i - 1)) == 0);
         }
         const double gap = best.isThere ? bound - static_cast<double>(best.value) : kNever;
-        const double share = i * 4 >= boxes ? kEnough : 1e-9;
+        const double share = i * 4 >= boxes || bound == cap ? kEnough : 1e-9;
         const Looseness loose = loosenessOf(goal, cell);
         const double size = isOfDirection(goal) ? std::min(cell.first.greatest, 1e6) : 1;
         isTight =
@@ -169,7 +180,7 @@ Extreme Search::run(Goal goal, int boxes) {
         for (const Cell& part : split(goal, cell, loose.which)) {
             queue.push(part);
         }
-        bound = queue.empty() ? -kNever : queue.top().bound;
+        bound = queue.empty() ? -kNever : std::min(cap, queue.top().bound);
     }
     known_.resize(1);
     if (goal == Goal::leastMagnitude && bound >= 0 && coarse_ == 0) {

@@ -7,6 +7,7 @@
 // the cell's width where the extreme lies within.
 #pragma once
 
+#include "core/solve/tolerance.h"
 #include "core/solve/tolerance_problem.h"
 
 namespace tailpoint::tolerance {
@@ -56,8 +57,10 @@ struct Extreme {
 
 class Search {
 public:
-    /// `first`: which of the pieces' unknown vectors is looked for.
-    Search(const Problem& problem, const std::vector<Piece>& pieces, std::size_t first);
+    /// `first`: which of the pieces' unknown vectors is looked for. `boxes`: of its runs; a few of them are
+    /// spent beforehand on what all have in common.
+    Search(const Problem& problem, const std::vector<Piece>& pieces, std::size_t first,
+           int boxes = kExact.boxes);
     /// A quick one that ends where no bound can be off by more than about `coarse`; it tries no points.
     Search(const Problem& problem, const std::vector<Piece>& pieces, std::size_t first, double coarse);
 
@@ -72,6 +75,8 @@ public:
     /// Ends when bound and best are so close together that nothing is to be gained, or close enough for who
     /// reads it and a quarter of the boxes is spent, or when all are.
     Extreme run(Goal goal, int boxes);
+    /// No run's bound of this goal need be above, as is known from elsewhere.
+    void cap(Goal goal, double bound) { caps_[static_cast<std::size_t>(goal)] = bound; }
     /// Whether anything may be found against the given sense of its line (or along it).
     bool mayBe(bool flipped) const;
     /// How far apart the best points of a goal and its opposite lie.
@@ -123,7 +128,10 @@ private:
     std::vector<std::vector<Sector>> known_;
     std::vector<Cell> cells_;
     std::array<Best, kGoals> best_;
+    std::array<double, kGoals> caps_;
     double coarse_ = 0;
+    double fine_ =
+        1e-15; ///< what a bound may be off beyond rounding: a small part of what the box makes of it
     bool hasGap_ = false;
     double base_ = 0;
 };

@@ -2,13 +2,19 @@
 // functions. Used inside solve/tolerance only. Plain doubles: magnitudes are scaled to about 1 beforehand.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
+#include <numbers>
 #include <vector>
 
 namespace tailpoint::tolerance {
 
 inline constexpr double kNever = std::numeric_limits<double>::infinity();
+
+/// Of a direction's component along the edge of an endless sector: below it they are square to one another.
+/// The direction may be moved by as much; the sums' slack holds that.
+inline constexpr double kSquare = 1e-15;
 
 struct Pt {
     double x = 0, y = 0;
@@ -69,6 +75,56 @@ struct Total {
     /// Of the whole sum, rounded outward by `slack` times the length of `along`.
     double support(Pt along, Pt& point) const;
 };
+
+// Innermost of every search: in sight of whoever calls them.
+
+inline bool Sector::faces(Pt direction) const {
+    if (from == to) {
+        return false; // its one direction is at both ends
+    }
+    const bool pastFrom = cross(atFrom, direction) >= 0;
+    const bool beforeTo = cross(direction, atTo) >= 0;
+    return width() <= std::numbers::pi ? pastFrom && beforeTo
+                                       : width() >= 2 * std::numbers::pi || pastFrom || beforeTo;
+}
+
+inline double Sector::support(Pt along, double length, Pt& point) const {
+    if (length == 0) {
+        point = least * atFrom;
+        return 0;
+    }
+    if (faces(along)) {
+        point = isEndless() ? atFrom : (greatest / length) * along;
+        return greatest * length;
+    }
+    const double alongFrom = dot(atFrom, along);
+    const double alongTo = dot(atTo, along);
+    const double most = std::max(alongFrom, alongTo);
+    const Pt& edge = alongFrom >= alongTo ? atFrom : atTo;
+    if (isEndless()) {
+        point = least * edge;
+        return most > kSquare * length ? kNever : least * most;
+    }
+    const double magnitude = most > 0 ? greatest : least;
+    point = magnitude * edge;
+    return magnitude * most;
+}
+
+inline double Total::support(Pt along, Pt& point) const {
+    point = fixed;
+    const double length = lengthOf(along);
+    double sum = dot(fixed, along) + slack * length;
+    Pt each;
+    for (const Sector& sector : *known) {
+        sum += sector.support(along, length, each);
+        point = point + each;
+    }
+    if (second != nullptr) {
+        sum += second->support(along, length, each);
+        point = point + each;
+    }
+    return sum;
+}
 
 /// Where a support function is looked for along the line of directions `base + t * step`.
 struct Line2 {

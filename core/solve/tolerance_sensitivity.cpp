@@ -32,6 +32,7 @@ struct Equation {
     std::vector<Side> sides;
     std::vector<Scalar> unknown;
     std::optional<std::size_t> square, line; ///< of the smallest vector and the line that it is square to
+    bool isOverdetermined = false;           ///< one unknown: least is left over, square to its column
 
     Vec column(const Scalar& scalar) const {
         const Side& side = sides[scalar.vector];
@@ -79,7 +80,7 @@ bool findUnknown(Equation& equation, bool isSmallest) {
         }
     }
     if (!isSmallest || !equation.square || !equation.line) {
-        return !isSmallest && equation.unknown.size() == 2;
+        return !isSmallest && equation.unknown.size() == (equation.isOverdetermined ? 1 : 2);
     }
     constexpr long double kSquare = 1e-9L;
     const Side& line = equation.sides[*equation.line];
@@ -100,7 +101,8 @@ std::optional<Rates> ratesOf(const Equation& equation, const Scalar& input) {
         rates.own[*equation.square][1] = 1;
     }
     const Vec first = equation.column(equation.unknown[0]);
-    const Vec second = equation.column(equation.unknown[1]);
+    const Vec second =
+        equation.isOverdetermined ? kernel::leftOf(first) : equation.column(equation.unknown[1]);
     const long double determinant = kernel::cross(first, second);
     const long double size = kernel::length(first) * kernel::length(second);
     if (std::fabs(determinant) <= kernel::kTangentBand * size) {
@@ -108,7 +110,7 @@ std::optional<Rates> ratesOf(const Equation& equation, const Scalar& input) {
     }
     const std::array<long double, 2> found{-kernel::cross(change, second) / determinant,
                                            -kernel::cross(first, change) / determinant};
-    for (std::size_t i = 0; i < 2; ++i) {
+    for (std::size_t i = 0; i < equation.unknown.size(); ++i) {
         const Scalar& scalar = equation.unknown[i];
         rates.own[scalar.vector][scalar.isDirection ? 1 : 0] += found[i];
     }
@@ -136,10 +138,11 @@ InputSlope slopeOf(const Equation& equation, const Scalar& input, const Rates& r
 } // namespace
 
 Sensitivity sensitivityOf(const Sketch& sketch, const Solved& solved, std::size_t answer) {
-    if (solved.tangent || solved.family == Family::oneUnknown || solved.unknownVectors[0] == kNoVector) {
+    if (solved.tangent || solved.unknownVectors[0] == kNoVector) {
         return std::nullopt;
     }
     Equation equation = equationOf(sketch, solved.solutions[answer]);
+    equation.isOverdetermined = solved.family == Family::oneUnknown;
     if (!findUnknown(equation, sketch.smallest.has_value())) {
         return std::nullopt;
     }

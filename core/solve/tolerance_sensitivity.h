@@ -23,8 +23,8 @@ struct InputSlope {
 
 /// One answer's derivatives by every given magnitude and direction, at the given values, in the order of the
 /// vectors, magnitude before direction. Empty where there are none: a tangent, a vector to be found that is
-/// zero and has no direction, the force that is zero because it would have to push (smallest), one unknown
-/// for two equations.
+/// zero and has no direction, the force that is zero because it would have to push (smallest). Of
+/// one unknown for two equations: of what leaves least over, at nothing left over.
 ///
 /// Source: with F(x, p) = sum of forces - S = 0, dx/dp = -J^-1 dF/dp, J = dF/dx two by two, by Cramer's rule.
 /// The smallest vector keeps square to its line: its direction turns with the line's.

@@ -106,8 +106,11 @@ private:
     Uncertain firstOrder(std::size_t vector, Kind kind) const;
     bool isLikeRange(const VectorRange& own, std::size_t vector, Kind kind) const;
     std::array<double, 2> linearEnds(std::size_t vector, Kind kind) const;
-    void draw();
-    void enter(const Tips& tips, const Piece& piece);
+    VectorUncertainty firstOrder(const VectorRange& own, std::size_t vector) const;
+    void draw(std::vector<VectorUncertainty>& all);
+    void drawOnce(Draws& draws);
+    bool isLikeDraws(std::vector<VectorUncertainty>& all, double part);
+    void enter(const Tips& tips, const Piece& piece, const Point& point);
     Point drawn(Draws& draws) const;
 
     const Sketch& sketch_;
@@ -205,12 +208,14 @@ Point Maker::drawn(Draws& draws) const {
     return point;
 }
 
-void Maker::enter(const Tips& tips, const Piece& piece) {
+void Maker::enter(const Tips& tips, const Piece& piece, const Point& point) {
     for (std::size_t i = 0; i < (piece.hasSecond ? 2u : 1u); ++i) {
         const std::size_t vector = piece.unknown[i].vector;
         const long double sign = problem_.turnedOf(vector) == Turned::yes ? -1 : 1;
         const kernel::Vec unit = sign * tips[i].unit;
-        const long double magnitude = std::ldexp(tips[i].magnitude, problem_.exponent);
+        const bool isOwn = problem_.box.vectors[vector].magnitudeGiven;
+        const long double magnitude =
+            std::ldexp(isOwn ? problem_.magnitudeAt(point, vector) : tips[i].magnitude, problem_.exponent);
         const SolvedForce& solved = vectorOf(solution_, vector);
         const kernel::Vec own{static_cast<long double>(solved.unit.x()),
                               static_cast<long double>(solved.unit.y())};
@@ -223,55 +228,107 @@ void Maker::enter(const Tips& tips, const Piece& piece) {
     }
 }
 
-void Maker::draw() {
-    moments_.resize(problem_.box.vectors.size());
+void Maker::drawOnce(Draws& draws) {
+    const Point point = drawn(draws);
+    for (const Piece& piece : pieces_) {
+        if (const std::optional<Tips> tips = tipsAt(problem_, piece, point)) {
+            enter(*tips, piece, point);
+            return;
+        }
+    }
+}
+
+std::optional<Uncertain>& quantityOf(VectorUncertainty& vector, Kind kind) {
+    switch (kind) {
+    case Kind::magnitude:
+        return vector.magnitude;
+    case Kind::direction:
+        return vector.direction;
+    case Kind::x:
+        return vector.x;
+    case Kind::y:
+        break;
+    }
+    return vector.y;
+}
+
+// All that is told so far, whether within `part` of first order's own.
+bool Maker::isLikeDraws(std::vector<VectorUncertainty>& all, double part) {
+    bool alike = true;
+    for (VectorUncertainty& vector : all) {
+        const std::size_t at =
+            vector.index == kSumIndex ? solution_.forces.size() : static_cast<std::size_t>(vector.index);
+        for (const Kind kind : kKinds) {
+            if (auto& one = quantityOf(vector, kind); one && one->withheld == Withheld::no) {
+                one->drawn = moments_[at][static_cast<std::size_t>(kind)].deviation();
+                alike = alike && std::fabs(one->drawn - one->standard) <= part * one->standard;
+            }
+        }
+    }
+    return alike;
+}
+
+// No more than a fifth of them where by then all are alike beyond doubt.
+void Maker::draw(std::vector<VectorUncertainty>& all) {
+    constexpr double kAlike = 0.1;
     Draws draws;
+    moments_.resize(problem_.box.vectors.size());
     for (int i = 0; i < asked_.draws; ++i) {
-        const Point point = drawn(draws);
-        for (const Piece& piece : pieces_) {
-            if (const std::optional<Tips> tips = tipsAt(problem_, piece, point)) {
-                enter(*tips, piece);
-                break;
+        if (i > 0 && i % 20'000 == 0 && isLikeDraws(all, kAlike / 2)) {
+            return;
+        }
+        drawOnce(draws);
+    }
+    isLikeDraws(all, kAlike);
+    for (VectorUncertainty& vector : all) {
+        for (const Kind kind : kKinds) {
+            if (auto& one = quantityOf(vector, kind);
+                one && one->withheld == Withheld::no &&
+                std::fabs(one->drawn - one->standard) > kAlike * one->standard) {
+                one->withheld = Withheld::unlikeDraws;
             }
         }
     }
 }
 
+VectorUncertainty Maker::firstOrder(const VectorRange& own, std::size_t vector) const {
+    VectorUncertainty made;
+    made.index = own.index;
+    for (const Kind kind : kKinds) {
+        if ((kind == Kind::magnitude && !own.magnitudeFound) ||
+            (kind == Kind::direction && !own.directionFound)) {
+            continue;
+        }
+        Uncertain uncertain = firstOrder(vector, kind);
+        if (uncertain.withheld == Withheld::no) {
+            uncertain.withheld = !range_.everywhere                ? Withheld::partWithout
+                                 : !isLikeRange(own, vector, kind) ? Withheld::unlikeRange
+                                                                   : Withheld::no;
+        }
+        quantityOf(made, kind) = std::move(uncertain);
+    }
+    return made;
+}
+
 std::vector<VectorUncertainty> Maker::make() {
-    constexpr double kAlike = 0.1;
     std::vector<VectorUncertainty> all;
-    if (widths_.empty() || pieces_.empty() || range_.vectors.empty()) {
+    if (widths_.empty() || pieces_.empty()) {
         return all;
     }
-    draw();
+    bool anyTold = false;
     for (std::size_t i = 0; i < range_.vectors.size(); ++i) {
         const VectorRange& own = range_.vectors[i];
         if (!own.magnitudeFound && !own.directionFound) {
             continue;
         }
-        VectorUncertainty made;
-        made.index = own.index;
+        all.push_back(firstOrder(own, i));
         for (const Kind kind : kKinds) {
-            if ((kind == Kind::magnitude && !own.magnitudeFound) ||
-                (kind == Kind::direction && !own.directionFound)) {
-                continue;
-            }
-            Uncertain uncertain = firstOrder(i, kind);
-            uncertain.drawn = moments_[i][static_cast<std::size_t>(kind)].deviation();
-            if (uncertain.withheld == Withheld::no) {
-                const bool alike = asked_.draws == 0 || std::fabs(uncertain.drawn - uncertain.standard) <=
-                                                            kAlike * uncertain.standard;
-                uncertain.withheld = !range_.everywhere           ? Withheld::partWithout
-                                     : !isLikeRange(own, i, kind) ? Withheld::unlikeRange
-                                     : !alike                     ? Withheld::unlikeDraws
-                                                                  : Withheld::no;
-            }
-            (kind == Kind::magnitude   ? made.magnitude
-             : kind == Kind::direction ? made.direction
-             : kind == Kind::x         ? made.x
-                                       : made.y) = std::move(uncertain);
+            const auto& one = quantityOf(all.back(), kind);
+            anyTold = anyTold || (one && one->withheld == Withheld::no);
         }
-        all.push_back(std::move(made));
+    }
+    if (anyTold && asked_.draws > 0) {
+        draw(all);
     }
     return all;
 }
@@ -281,6 +338,15 @@ std::vector<VectorUncertainty> Maker::make() {
 std::vector<VectorUncertainty> uncertaintyOf(const Sketch& sketch, const Solved& solved, std::size_t answer,
                                              const AnswerRange& range, const UncertaintyAsked& asked) {
     return Maker(sketch, solved, answer, range, asked).make();
+}
+
+Uncertainties uncertaintiesOf(const Sketch& sketch, const Solved& solved, const Ranges& ranges,
+                              const UncertaintyAsked& asked) {
+    Uncertainties all;
+    for (std::size_t answer = 0; answer < ranges.size(); ++answer) {
+        all.push_back(uncertaintyOf(sketch, solved, answer, ranges[answer], asked));
+    }
+    return all;
 }
 
 } // namespace tailpoint::tolerance

@@ -145,6 +145,26 @@ Force sum(Dice& dice, const Sketch& sheet) {
     return made;
 }
 
+/// Other given values for some vectors.
+LoadCase loadCase(Dice& dice, std::string name, const Sketch& sketch) {
+    LoadCase made{std::move(name), {}, unknownKeys(dice, KeyPlace::loadCase)};
+    const auto change = [&](const Force& vector) {
+        CaseChange other{vector.name, magnitude(dice, sketch), direction(dice)};
+        if (!isGiven(*other.magnitude) || !isGiven(vector.magnitude))
+            other.magnitude.reset();
+        if (!isGiven(*other.direction) || !isGiven(vector.direction))
+            other.direction.reset();
+        if (other.magnitude || other.direction)
+            made.changes.push_back(std::move(other));
+    };
+    for (const Force& vector : sketch.forces)
+        if (dice.oneIn(2))
+            change(vector);
+    if (!isEquilibrium(sketch))
+        change(sketch.sum);
+    return made;
+}
+
 Sketch sketchOf(std::uint64_t seed) {
     Dice dice(seed);
     Sketch made;
@@ -160,6 +180,9 @@ Sketch sketchOf(std::uint64_t seed) {
     made.forces = forces(dice, names, made);
     made.sum = sum(dice, made);
     made.unknownKeys = unknownKeys(dice, KeyPlace::sketch);
+    for (const char* name : {"calm", "storm \"9\"", "as built"})
+        if (dice.oneIn(3))
+            made.cases.push_back(loadCase(dice, name, made));
     return made;
 }
 

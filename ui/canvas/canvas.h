@@ -78,6 +78,7 @@ public slots:
     void setConstruction(tailpoint::ConstructionKind kind);
     void setOtherOrder(bool other);
     void setParallelMarks(bool on);    ///< on the sides of the parallelogram
+    void layCasesOver(bool on);        ///< the sketch's other cases, thin behind the one that is shown
     void setByParallelograms(bool on); ///< of several forces: two at a time instead of a polygon
     void setSnapping(bool on);
     void setTheme(tailpoint::ThemeName name);
@@ -87,6 +88,9 @@ public slots:
     bool isStaged() const;
     /// The figure on a stage; with `moves` its new parts draw themselves. The answer drawn is the document's.
     void setFigure(const tailpoint::FigureOptions& options, bool moves);
+    /// What is given can't be dragged or moved by arrow keys, nor a force drawn beside it; the hint line says
+    /// so.
+    void setGivensStill(bool on);
     void setAnimated(bool on); ///< labels glide to their places at the end of a drag; on by default
 
     /// A new axis typed into the title block leaves the forces where they are and says their angles anew (the

@@ -25,20 +25,41 @@ double wheelFactor(const QWheelEvent& event) {
 
 } // namespace
 
+void Canvas::setGivensStill(bool on) {
+    d->isStill = on;
+    d->showCursor();
+}
+
+bool Canvas::Private::canMove(int vector) const {
+    return !isStill && tipCanMove(scene.sketch(), vector);
+}
+
+bool Canvas::Private::canTurn(int vector) const {
+    return !isStill && bodyCanTurn(scene.sketch(), vector);
+}
+
+Sentence Canvas::Private::whyNot(int vector) const {
+    return isStill ? sentence(tr("The question's values stand still in practice."))
+                   : whyNotDragged(scene.result(), vector);
+}
+
 std::unique_ptr<Gesture> Canvas::Private::gestureFor(const Hit& hit, QPointF at) {
     switch (hit.kind) {
     case Hit::Kind::commonPoint:
+        if (isStill) {
+            return std::make_unique<ExplainGesture>(context(), kNoVector, at, whyNot(kNoVector));
+        }
         return std::make_unique<NewGesture>(context(), at);
     case Hit::Kind::tip:
-        if (tipCanMove(scene.sketch(), hit.vector)) {
+        if (canMove(hit.vector)) {
             return std::make_unique<TipGesture>(context(), hit.drawn, at);
         }
-        return std::make_unique<ExplainGesture>(context(), hit.vector, at);
+        return std::make_unique<ExplainGesture>(context(), hit.vector, at, whyNot(hit.vector));
     case Hit::Kind::body:
-        if (bodyCanTurn(scene.sketch(), hit.vector)) {
+        if (canTurn(hit.vector)) {
             return std::make_unique<BodyGesture>(context(), hit.drawn, at);
         }
-        return std::make_unique<ExplainGesture>(context(), hit.vector, at);
+        return std::make_unique<ExplainGesture>(context(), hit.vector, at, whyNot(hit.vector));
     case Hit::Kind::ownTip:
         return std::make_unique<OwnTipGesture>(context(), *scene.ownAnswer(), hit.drawn, at);
     case Hit::Kind::otherAnswer:
@@ -151,13 +172,13 @@ void Canvas::Private::showCursor() {
     }
     switch (hover.kind) {
     case Hit::Kind::commonPoint:
-        return q.setCursor(Qt::CrossCursor);
+        return q.setCursor(isStill ? Qt::ArrowCursor : Qt::CrossCursor);
     case Hit::Kind::tip:
-        return q.setCursor(tipCanMove(scene.sketch(), hover.vector) ? Qt::SizeAllCursor : Qt::ArrowCursor);
+        return q.setCursor(canMove(hover.vector) ? Qt::SizeAllCursor : Qt::ArrowCursor);
     case Hit::Kind::ownTip:
         return q.setCursor(Qt::SizeAllCursor);
     case Hit::Kind::body:
-        return q.setCursor(bodyCanTurn(scene.sketch(), hover.vector) ? Qt::OpenHandCursor : Qt::ArrowCursor);
+        return q.setCursor(canTurn(hover.vector) ? Qt::OpenHandCursor : Qt::ArrowCursor);
     case Hit::Kind::otherAnswer:
         return q.setCursor(Qt::PointingHandCursor);
     case Hit::Kind::label:
@@ -170,19 +191,19 @@ void Canvas::Private::showCursor() {
 
 void Canvas::Private::sayHover() {
     const Force* force = forceAt(scene.sketch(), hover.vector);
-    const bool fixed = force != nullptr && !tipCanMove(scene.sketch(), hover.vector);
+    const bool fixed = force != nullptr && !canMove(hover.vector);
     switch (hover.kind) {
     case Hit::Kind::commonPoint:
-        return say(tr("Drag from the common point to draw a new force."));
+        return isStill ? say(whyNot(kNoVector)) : say(tr("Drag from the common point to draw a new force."));
     case Hit::Kind::tip:
-        return say(fixed ? whyNotDragged(scene.result(), hover.vector)
+        return say(fixed ? whyNot(hover.vector)
                          : sentence(tr("Drag the tip to change %1. Shift holds its direction, Ctrl its "
                                        "magnitude, S switches snapping."),
                                     symbolAt(hover.vector)));
     case Hit::Kind::body:
-        return say(bodyCanTurn(scene.sketch(), hover.vector)
+        return say(canTurn(hover.vector)
                        ? sentence(tr("Drag to turn %1; its magnitude stays."), symbolAt(hover.vector))
-                       : whyNotDragged(scene.result(), hover.vector));
+                       : whyNot(hover.vector));
     case Hit::Kind::ownTip:
         return say(sentence(tr("Drag the tip to draw your %1; a value that is typed counts before it."),
                             symbolAt(hover.vector)));
@@ -195,7 +216,8 @@ void Canvas::Private::sayHover() {
                        ? tr("Turn the wheel to zoom, or double-click to type the scale.")
                        : tr("Double-click to change this cell."));
     case Hit::Kind::nothing:
-        return say(scene.sketch().forces.empty()
+        return say(isStill ? QString()
+                   : scene.sketch().forces.empty()
                        ? tr("Drag from the common point to draw a force.")
                        : tr("Drag a tip to change a force. Shift holds its direction, Ctrl its magnitude."));
     }
@@ -230,7 +252,7 @@ void Canvas::mousePressEvent(QMouseEvent* event) {
         if (hit.kind != Hit::Kind::otherAnswer) {
             select(hit.vector);
         }
-        if (hit.kind == Hit::Kind::nothing) {
+        if (hit.kind == Hit::Kind::nothing && !d->isStill) {
             d->say(tr("Drag from the common point, the small ring, to draw a new force."));
         }
         d->begin(d->gestureFor(hit, d->pointer));

@@ -26,8 +26,8 @@ void Canvas::nudgeMagnitude(int vector, int way, bool fine) {
     if (was == nullptr || d->nudgeOwn(vector, Nudged::magnitude, way, fine)) {
         return;
     }
-    if (!isGiven(was->magnitude)) {
-        return d->say(whyNotDragged(d->scene.result(), vector));
+    if (d->isStill || !isGiven(was->magnitude)) {
+        return d->say(d->whyNot(vector));
     }
     const SheetView& sheet = d->scene.sheet();
     const double digit = lastDigitOfMagnitude(*was->magnitude.value, sketch);
@@ -47,8 +47,8 @@ void Canvas::nudgeDirection(int vector, int way, bool fine) {
         return;
     }
     const std::optional<double> now = referredDirection(was->direction, sketch);
-    if (!now) {
-        return d->say(whyNotDragged(d->scene.result(), vector));
+    if (d->isStill || !now) {
+        return d->say(d->whyNot(vector));
     }
     const double step = fine || !d->snapping ? lastDigitOfAngle(sketch) : finestAngleStep(sketch.angleUnit);
     const double to = nextMultiple(*now, step, sketch.reference.sense == Sense::ccw ? way : -way);
@@ -58,8 +58,8 @@ void Canvas::nudgeDirection(int vector, int way, bool fine) {
 
 bool Canvas::setMagnitude(int vector, double magnitude) {
     const Force* was = forceAt(d->scene.sketch(), vector);
-    const bool takes =
-        was != nullptr && isGiven(was->magnitude) && magnitude >= 0 && std::isfinite(magnitude);
+    const bool takes = was != nullptr && !d->isStill && isGiven(was->magnitude) && magnitude >= 0 &&
+                       std::isfinite(magnitude);
     return takes &&
            d->change(vector, tr("Change %1"), Nudged::magnitude,
                      [&](Force& force, const Sketch& now) { setShownMagnitude(force, magnitude, now); });
@@ -67,7 +67,7 @@ bool Canvas::setMagnitude(int vector, double magnitude) {
 
 bool Canvas::setDirection(int vector, double referred) {
     const Force* was = forceAt(d->scene.sketch(), vector);
-    const bool takes = was != nullptr && isGiven(was->direction) && std::isfinite(referred);
+    const bool takes = was != nullptr && !d->isStill && isGiven(was->direction) && std::isfinite(referred);
     return takes && d->change(vector, tr("Turn %1"), Nudged::direction, [&](Force& force, const Sketch& now) {
         setShownDirection(force, referred, now);
     });

@@ -45,6 +45,9 @@ public:
     void tellPart(const std::optional<FigurePart>& part);
     void showCursor();
     void sayHover();
+    bool canMove(int vector) const; ///< by its tip
+    bool canTurn(int vector) const; ///< by its body
+    Sentence whyNot(int vector) const;
     void readPointer(QPointF at);
 
     // canvas_menu.cpp
@@ -112,6 +115,7 @@ public:
     ThemeName theme = ThemeName::paper;
     bool staged = false;
     bool snapping = true;
+    bool isStill = false; ///< what is given is not to be moved by hand
     bool animated = true;
     bool keepsForces = true;
     int selected = kNoVector;

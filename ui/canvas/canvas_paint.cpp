@@ -27,7 +27,7 @@ void Canvas::Private::paintUnder(QPainter& painter) {
             paintBand(painter, scene.sheet(), *at, colour);
         }
     };
-    if (!gesture && hover.kind == Hit::Kind::body && bodyCanTurn(scene.sketch(), hover.vector)) {
+    if (!gesture && hover.kind == Hit::Kind::body && canTurn(hover.vector)) {
         band(hover.vector, look.grid);
     }
     for (const FigurePart& part : litParts) {
@@ -51,7 +51,7 @@ void Canvas::Private::paintOver(QPainter& painter) {
         const QRectF place = readoutPlace(readoutSize(*feedback, q.font()), pointer, tail, tip, bounds,
                                           label.value_or(QRectF()));
         paintReadout(painter, place, *feedback, look, q.font());
-    } else if (hover.kind == Hit::Kind::tip && tipCanMove(scene.sketch(), hover.vector)) {
+    } else if (hover.kind == Hit::Kind::tip && canMove(hover.vector)) {
         paintHandle(painter, scene.sheet(), hover.drawn, look, scene.options().style.factor);
     }
     if (q.hasFocus() && focusShown) {

@@ -17,7 +17,7 @@ void PanGesture::move(const Pointer& pointer) {
 void ExplainGesture::move(const Pointer& pointer) {
     if (!m_said && QLineF(m_press, pointer.at).length() >= kDragStart) {
         m_said = true;
-        m_context.say(whyNotDragged(m_context.scene.result(), m_vector));
+        m_context.say(m_why);
     }
 }
 

@@ -60,11 +60,11 @@ private:
     QPointF m_last;
 };
 
-/// A drag of something that follows from the rest: nothing moves, the hint line says why.
+/// A drag of something that follows from the rest, or stands still: nothing moves, the hint line says why.
 class ExplainGesture : public Gesture {
 public:
-    ExplainGesture(GestureContext context, int vector, QPointF press)
-        : m_context(std::move(context)), m_vector(vector), m_press(press) {}
+    ExplainGesture(GestureContext context, int vector, QPointF press, Sentence why)
+        : m_context(std::move(context)), m_vector(vector), m_press(press), m_why(std::move(why)) {}
     void move(const Pointer& pointer) override;
     Qt::CursorShape cursor() const override;
     int vector() const override { return m_vector; }
@@ -73,6 +73,7 @@ private:
     GestureContext m_context;
     int m_vector;
     QPointF m_press;
+    Sentence m_why;
     bool m_said = false;
 };
 

@@ -1,6 +1,7 @@
 #include "ui/canvas/scene.h"
 
 #include "core/construct/pairs.h"
+#include "core/figure/case_arrows.h"
 #include "ui/canvas/drawn.h"
 #include "ui/marking/own_answer.h"
 
@@ -33,10 +34,25 @@ FigureOptions Scene::options() const {
     options.solution = result().chosen;
     options.note = m_options.note && result().solved.solutions.empty(); // the panel tells an answer already
     if (!m_told) {
+        options.cases = casesNow();
         options.names = result().angleNames(options.solution, options.pair != kNoPairs);
         options.bearings = true;
     }
     return options;
+}
+
+/// The other states, where they are laid over.
+std::vector<CaseArrow> Scene::casesNow() const {
+    const auto& states = m_document.caseStates();
+    if (!m_laysCasesOver || states.empty())
+        return {};
+    const auto shown = m_document.shownCase();
+    return caseArrows(states, shown ? *shown + 1 : 0, result().chosen);
+}
+
+void Scene::layCasesOver(bool on) {
+    m_laysCasesOver = on;
+    keepInSheet();
 }
 
 const Figure& Scene::figure() const {

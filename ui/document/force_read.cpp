@@ -69,24 +69,6 @@ std::optional<Unit> unitIn(const At& at, bool given, std::optional<Unit> (*read)
     return found;
 }
 
-Magnitude readMagnitude(const At& at, const Sketch& sheet) {
-    Magnitude magnitude;
-    if (at.is(Kind::null))
-        return magnitude;
-    if (!at.is(Kind::object)) {
-        magnitude.value = numberIn(at, ", or null if it is to be found");
-        return magnitude;
-    }
-    requireHarmlessKeys(at, KeyPlace::magnitude);
-    const At value = at.require("value", "write a number, or null if it is to be found");
-    if (!value.is(Kind::null))
-        magnitude.value = numberIn(value, ", or null if it is to be found");
-    magnitude.tolerance = toleranceIn(at, magnitude.value.has_value());
-    const auto unit = unitIn(at, magnitude.value.has_value(), loadUnitFrom, loadUnitNames());
-    return unit ? magnitudeOf({*magnitude.value, *unit, magnitude.tolerance}, sheet.forceUnit, sheet.gravity)
-                : magnitude;
-}
-
 SlopeForm readSlope(const At& at) {
     if (!at.is(Kind::array) || at.value.items.size() != 2)
         at.refuse("is no slope; write run and rise, as [3, 4]");
@@ -120,14 +102,6 @@ Direction readDirectionObject(const At& at, AngleUnit sheet) {
     const auto* angle = std::get_if<AngleForm>(&direction.form);
     const auto unit = unitIn(at, angle != nullptr, angleUnitFrom, angleUnitNames());
     return unit ? directionOf({angle->value, *unit, direction.tolerance}, sheet) : direction;
-}
-
-Direction readDirection(const At& at, AngleUnit sheet) {
-    if (at.is(Kind::object))
-        return readDirectionObject(at, sheet);
-    if (at.is(Kind::null))
-        return {};
-    return {AngleForm{numberIn(at, ", a slope or a bearing, or null if it is to be found")}, {}};
 }
 
 bool readEither(const At& force) {
@@ -214,6 +188,32 @@ Force readForce(const At& at, const Sketch& sheet) {
 }
 
 } // namespace
+
+Magnitude readMagnitude(const At& at, const Sketch& sheet) {
+    Magnitude magnitude;
+    if (at.is(Kind::null))
+        return magnitude;
+    if (!at.is(Kind::object)) {
+        magnitude.value = numberIn(at, ", or null if it is to be found");
+        return magnitude;
+    }
+    requireHarmlessKeys(at, KeyPlace::magnitude);
+    const At value = at.require("value", "write a number, or null if it is to be found");
+    if (!value.is(Kind::null))
+        magnitude.value = numberIn(value, ", or null if it is to be found");
+    magnitude.tolerance = toleranceIn(at, magnitude.value.has_value());
+    const auto unit = unitIn(at, magnitude.value.has_value(), loadUnitFrom, loadUnitNames());
+    return unit ? magnitudeOf({*magnitude.value, *unit, magnitude.tolerance}, sheet.forceUnit, sheet.gravity)
+                : magnitude;
+}
+
+Direction readDirection(const At& at, AngleUnit sheet) {
+    if (at.is(Kind::object))
+        return readDirectionObject(at, sheet);
+    if (at.is(Kind::null))
+        return {};
+    return {AngleForm{numberIn(at, ", a slope or a bearing, or null if it is to be found")}, {}};
+}
 
 std::string forceUnitNames() {
     return listed(kSheetForceUnits, [](ForceUnit unit) { return symbolOf(unit); });

@@ -15,4 +15,11 @@ std::string angleUnitNames();
 std::vector<Force> readForces(const At& at, const Sketch& sheet);
 Force readSum(const std::optional<At>& at, const Sketch& sheet);
 
+/// Null: to find. `sheet` has the units and g.
+Magnitude readMagnitude(const At& at, const Sketch& sheet);
+Direction readDirection(const At& at, AngleUnit sheet);
+
+/// The sketch's cases; `sheet` has the units and g.
+std::vector<LoadCase> readCases(const std::optional<At>& at, const Sketch& sheet);
+
 } // namespace tailpoint::reading

@@ -3,6 +3,7 @@
 #include "core/quantity/decimals.h"
 #include "core/quantity/text.h"
 #include "core/quantity/typed.h"
+#include "core/sketch/cases.h"
 #include "core/sketch/shown.h"
 #include "core/sketch/things.h"
 #include "ui/document/sketch_document.h"
@@ -41,6 +42,7 @@ Outcome named(const Sketch& sketch, int vector, const QString& typed) {
     if (after.smallest == force.name) {
         after.smallest = name;
     }
+    renameInCases(after, force.name, name);
     force.name = name;
     Outcome outcome = checked(std::move(after), {});
     const VectorId who = vector == kSumIndex ? kSumVector : forceVector(static_cast<std::size_t>(vector));
@@ -293,6 +295,7 @@ QString asLines(const Sketch& sketch, const std::vector<int>& vectors) {
 }
 
 Sketch settled(Sketch sketch) {
+    settleCases(sketch);
     if (sketch.smallest && firstFault(sketch)) {
         Sketch plain = sketch;
         plain.smallest.reset();

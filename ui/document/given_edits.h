@@ -75,7 +75,7 @@ Outcome withLinesAdded(const Sketch& sketch, const QString& lines);
 /// stated in their own, "?" for one to find.
 QString asLines(const Sketch& sketch, const std::vector<int>& vectors);
 
-/// Drops a question for the smallest force that the sketch no longer asks.
+/// Drops a question for the smallest force that the sketch no longer asks, and what cases have no place for.
 Sketch settled(Sketch sketch);
 
 } // namespace tailpoint

@@ -95,7 +95,7 @@ void Autosave::writeSnapshot() {
     if (!m_writer || !m_document.isModified())
         return;
     m_hasCopy = true;
-    m_writer->write({m_document.sketch(), m_document.path(), m_document.file().known()});
+    m_writer->write({m_document.whole(), m_document.path(), m_document.file().known()});
 }
 
 void Autosave::takeOver(const Recovery& left) {

@@ -54,7 +54,7 @@ bool isNear(std::string_view a, std::string_view b) {
 
 bool isOfAForce(KeyPlace place) {
     return place == KeyPlace::force || place == KeyPlace::magnitude || place == KeyPlace::direction ||
-           place == KeyPlace::limit || place == KeyPlace::permitted;
+           place == KeyPlace::limit || place == KeyPlace::permitted || place == KeyPlace::caseChange;
 }
 
 std::string doesNothing(std::string_view key, std::string_view what) {
@@ -127,6 +127,10 @@ std::span<const std::string_view> knownKeys(KeyPlace place) {
         return kLimitKeys;
     case KeyPlace::permitted:
         return kPermittedKeys;
+    case KeyPlace::loadCase:
+        return kCaseKeys;
+    case KeyPlace::caseChange:
+        return kChangeKeys;
     case KeyPlace::direction:
         break;
     }

@@ -10,7 +10,18 @@
 namespace tailpoint {
 
 /// The objects of a sketch whose keys are looked at; all others keep what they hold.
-enum class KeyPlace { sketch, units, reference, force, magnitude, direction, limit, permitted };
+enum class KeyPlace {
+    sketch,
+    units,
+    reference,
+    force,
+    magnitude,
+    direction,
+    limit,
+    permitted,
+    loadCase,
+    caseChange
+};
 
 /// Keys known at a place.
 std::span<const std::string_view> knownKeys(KeyPlace place);

@@ -7,12 +7,18 @@
 #include "core/explain/limits.h"
 #include "core/explain/question.h"
 #include "core/explain/ranges.h"
+#include "core/explain/tolerance.h"
+#include "core/explain/uncertainty.h"
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
 #include "ui/document/given_edits.h"
 #include "ui/document/json_text.h"
+#include "ui/document/report_json_parts.h"
 #include "ui/document/report_values.h"
+#include "ui/document/spread_json.h"
 #include "ui/document/tolerance_json.h"
+
+#include <algorithm>
 
 namespace tailpoint {
 
@@ -67,49 +73,10 @@ void addStated(JsonValue& out, const Force& given) {
         out.members.push_back({"stated", jsonObject(std::move(values))});
 }
 
-JsonValue numberOrNull(const std::optional<double>& value) {
-    return value ? jsonNumber(*value) : JsonValue{};
-}
+} // namespace
 
-JsonValue endsJson(const tolerance::Range& range) {
-    JsonValue out =
-        jsonObject({{"least", numberOrNull(range.least)}, {"greatest", numberOrNull(range.greatest)}});
-    if (range.marked)
-        out.members.push_back({"marked", jsonTruth(true)});
-    return out;
-}
-
-JsonValue arcJson(const tolerance::DirectionRange& range) {
-    if (range.any)
-        return {};
-    JsonValue out = jsonObject({{"from", jsonNumber(range.from)}, {"to", jsonNumber(range.to)}});
-    if (range.marked)
-        out.members.push_back({"marked", jsonTruth(true)});
-    return out;
-}
-
-/// What a vector can be within the tolerances, and in words.
-void addRange(JsonValue& out, const tolerance::VectorRange& range, bool everywhere, const Sketch& sketch) {
-    JsonValue all = jsonObject({{"magnitude", endsJson(range.magnitude)},
-                                {"direction", arcJson(range.direction)},
-                                {"x", endsJson(range.x)},
-                                {"y", endsJson(range.y)},
-                                {"everywhere", jsonTruth(everywhere)}});
-    if (range.slack)
-        all.members.push_back({"slack", jsonTruth(true)});
-    out.members.push_back({"range", std::move(all)});
-    for (JsonMember& member : out.members)
-        if (member.key == "text") {
-            member.value.members.push_back(
-                {"range", jsonText(toText(rangeTold(range.magnitude, sketch), Minus::ascii))});
-            member.value.members.push_back(
-                {"directionRange", jsonText(toText(rangeTold(range.direction, sketch), Minus::ascii))});
-        }
-}
-
-/// `ranges`: null where there are none.
 JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch& sketch,
-                     const tolerance::AnswerRange* ranges, int index) {
+                     const Spreads& spreads, int index) {
     JsonValue out =
         jsonObject({{"name", jsonText(solved.name)},
                     {"given", jsonTruth(!solved.magnitudeFound && !solved.directionFound)},
@@ -121,10 +88,18 @@ JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch
                                          {"direction", jsonText(shownDirection(solved, given, sketch))}})}});
     addTolerances(out, given, sketch);
     addStated(out, given);
-    if (const auto* range = ranges ? ranges->find(index) : nullptr)
-        addRange(out, *range, ranges->everywhere, sketch);
+    if (const auto* range = spreads.ranges ? spreads.ranges->find(index) : nullptr)
+        addRange(out, *range, spreads.ranges->everywhere, sketch);
+    else if ((solved.magnitudeFound || solved.directionFound) && toleranceNote(sketch))
+        addUnknownRange(out);
+    if (spreads.uncertainty)
+        for (const tolerance::VectorUncertainty& vector : *spreads.uncertainty)
+            if (vector.index == index)
+                addUncertainty(out, vector, sketch);
     return out;
 }
+
+namespace {
 
 JsonValue triangleJson(const ForceTriangle& triangle, const Sketch& sketch) {
     std::vector<JsonMember> sides, angles;
@@ -221,16 +196,18 @@ void addLegs(JsonValue& to, const Sketch& sketch, const Solved& solved, std::siz
         to.members.push_back({"legsRemark", jsonText(toText(*low, Minus::ascii))});
 }
 
-JsonValue solutionJson(const Answer& answer, const ExplainOptions& options, const tolerance::Ranges& ranges) {
+JsonValue solutionJson(const Answer& answer, const ExplainOptions& options, const tolerance::Ranges& ranges,
+                       const tolerance::Uncertainties& uncertainties) {
     const Sketch& sketch = answer.sketch;
     const Solution& solution = answer.solution();
     const Construction construction = construct(sketch, answer.solved, answer.index);
-    const tolerance::AnswerRange* range = answer.index < ranges.size() ? &ranges[answer.index] : nullptr;
+    const Spreads spreads{answer.index < ranges.size() ? &ranges[answer.index] : nullptr,
+                          answer.index < uncertainties.size() ? &uncertainties[answer.index] : nullptr};
     std::vector<JsonValue> forces;
     for (std::size_t i = 0; i < solution.forces.size(); ++i)
         forces.push_back(
-            vectorJson(solution.forces[i], sketch.forces[i], sketch, range, static_cast<int>(i)));
-    JsonValue out = jsonObject({{"sum", vectorJson(solution.sum, sketch.sum, sketch, range, kSumIndex)},
+            vectorJson(solution.forces[i], sketch.forces[i], sketch, spreads, static_cast<int>(i)));
+    JsonValue out = jsonObject({{"sum", vectorJson(solution.sum, sketch.sum, sketch, spreads, kSumIndex)},
                                 {"forces", jsonList(std::move(forces))}});
     if (construction.triangle)
         out.members.push_back({"triangle", triangleJson(*construction.triangle, sketch)});
@@ -239,16 +216,28 @@ JsonValue solutionJson(const Answer& answer, const ExplainOptions& options, cons
     out.members.push_back({"residual", jsonNumber(solution.residual)});
     Worked worked = explain(sketch, answer.solved, construction, answer.index, options);
     tellRanges(worked, sketch, answer.solved, answer.index, ranges, options.sentences);
+    if (options.uncertainty)
+        tellUncertainty(worked, sketch, answer.solved, answer.index, uncertainties, *options.uncertainty,
+                        options.sentences);
     tellLimits(worked, sketch, answer.solved, answer.index, ranges, options.sentences);
     out.members.push_back({"steps", stepsJson(worked)});
+    if (const auto note = toleranceNote(sketch))
+        out.members.push_back({"stepsRemark", jsonText(note->text)});
     return out;
 }
 
-JsonValue solutionsJson(const std::vector<Answer>& answers, const ExplainOptions& options,
-                        const tolerance::Ranges& ranges) {
+JsonValue solutionsJson(const Result& result, const ExplainOptions& options,
+                        const tolerance::Uncertainties& uncertainties) {
     std::vector<JsonValue> out;
-    for (const Answer& answer : answers)
-        out.push_back(solutionJson(answer, options, ranges));
+    for (const Answer& answer : answersOf(result.sketch, result.solved))
+        out.push_back(solutionJson(answer, options, result.ranges(), uncertainties));
+    return jsonList(std::move(out));
+}
+
+JsonValue reversedJson(const Result& result, const ExplainOptions& options) {
+    std::vector<JsonValue> out;
+    for (const Answer& answer : reversedAnswersOf(result.sketch, result.solved))
+        out.push_back(solutionJson(answer, options, rangesOfReversed(answer), {}));
     return jsonList(std::move(out));
 }
 
@@ -285,13 +274,38 @@ void addGiven(JsonValue& out, const WorkedQuantity& quantity, const Sketch& sket
         out.members.push_back(std::move(member));
 }
 
-JsonValue quantityJson(const WorkedQuantity& quantity, const Sketch& sketch) {
+/// What a vector's own quantity can be, as it is shown; empty for any other one.
+std::optional<Prose> rangeOf(const WorkedQuantity& quantity, const Result& result) {
+    const QuantityId& id = quantity.thing.id;
+    const tolerance::AnswerRange* answer = result.rangeOf(id.answer == 0 ? 0 : id.answer - 1U);
+    const auto* range =
+        answer && hasVector(result.sketch, indexOf(id.of)) ? answer->find(indexOf(id.of)) : nullptr;
+    if (!range)
+        return std::nullopt;
+    switch (id.what) {
+    case What::magnitude:
+        return rangeTold(range->magnitude, result.sketch);
+    case What::direction:
+        return rangeTold(range->direction, result.sketch);
+    case What::x:
+        return rangeTold(range->x, result.sketch);
+    case What::y:
+        return rangeTold(range->y, result.sketch);
+    default:
+        return std::nullopt;
+    }
+}
+
+JsonValue quantityJson(const WorkedQuantity& quantity, const Result& result) {
+    const Sketch& sketch = result.sketch;
     JsonValue out = jsonObject({{"name", jsonText(quantity.name)},
                                 {"symbol", jsonText(inPrint(quantity.thing.symbol))},
                                 {"kind", jsonText(kindOf(quantity.thing))},
                                 {"role", jsonText(nameOf(quantity.thing.role))},
                                 {"value", jsonNumber(quantity.value)},
                                 {"text", jsonText(toText(quantity.number, Minus::ascii))}});
+    if (const auto range = rangeOf(quantity, result))
+        out.members.push_back({"range", jsonText(toText(*range, Minus::ascii))});
     addGiven(out, quantity, sketch);
     if (quantity.thing.id.answer != 0)
         out.members.push_back({"answer", jsonNumber(quantity.thing.id.answer)});
@@ -302,7 +316,7 @@ JsonValue quantitiesJson(const Result& result, const ExplainOptions& options) {
     std::vector<JsonValue> items;
     const Construction construction = construct(result.sketch, result.solved, 0);
     for (const WorkedQuantity& quantity : quantitiesOf(result.sketch, result.solved, construction, options))
-        items.push_back(quantityJson(quantity, result.sketch));
+        items.push_back(quantityJson(quantity, result));
     return jsonList(std::move(items));
 }
 
@@ -311,6 +325,15 @@ JsonValue codesJson(const std::vector<MessageCode>& codes) {
     for (const MessageCode code : codes)
         items.push_back(jsonText(nameOf(code)));
     return jsonList(std::move(items));
+}
+
+/// What each tolerance was taken for.
+JsonValue spreadJson(const tolerance::UncertaintyAsked& asked) {
+    JsonValue out = jsonObject({{"distribution", jsonText(tailpoint::nameOf(asked.spread))}});
+    if (asked.spread == tolerance::Spread::normal)
+        out.members.push_back({"k", jsonNumber(asked.k)});
+    out.members.push_back({"draws", jsonNumber(asked.draws)});
+    return out;
 }
 
 JsonValue referenceJson(const Reference& reference) {
@@ -324,22 +347,28 @@ JsonValue referenceJson(const Reference& reference) {
 QByteArray reportJson(const Result& result, const ExplainOptions& options) {
     const Sketch& sketch = result.sketch;
     const Solved& solved = result.solved;
-    JsonValue report =
-        jsonObject({{"format", jsonText("tailpoint-report")},
-                    {"version", jsonNumber(kReportVersion)},
-                    {"title", jsonText(sketch.title)},
-                    {"status", jsonText(nameOf(solved.status))},
-                    {"message", jsonText(solved.message().text())},
-                    {"messageCode", jsonText(nameOf(solved.messageCode()))},
-                    {"remarkCodes", codesJson(solved.remarkCodes())},
-                    {"find", jsonText(plain(question(sketch)))},
-                    {"unknowns", names(solved.unknowns)},
-                    {"quantities", quantitiesJson(result, options)},
-                    {"units", jsonObject({{"force", jsonText(symbolOf(sketch.forceUnit))},
-                                          {"angle", jsonText(nameOf(sketch.angleUnit))}})},
-                    {"reference", referenceJson(sketch.reference)},
-                    {"solutions", solutionsJson(answersOf(sketch, solved), options, result.ranges())},
-                    {"reversed", solutionsJson(reversedAnswersOf(sketch, solved), options, {})}});
+    const auto uncertainties =
+        options.uncertainty ? result.uncertainties(*options.uncertainty) : tolerance::Uncertainties{};
+    JsonValue report = jsonObject({{"format", jsonText("tailpoint-report")},
+                                   {"version", jsonNumber(kReportVersion)},
+                                   {"title", jsonText(sketch.title)},
+                                   {"status", jsonText(nameOf(solved.status))},
+                                   {"message", jsonText(solved.message().text())},
+                                   {"messageCode", jsonText(nameOf(solved.messageCode()))},
+                                   {"remarkCodes", codesJson(solved.remarkCodes())},
+                                   {"find", jsonText(plain(question(sketch)))},
+                                   {"unknowns", names(solved.unknowns)},
+                                   {"quantities", quantitiesJson(result, options)},
+                                   {"units", jsonObject({{"force", jsonText(symbolOf(sketch.forceUnit))},
+                                                         {"angle", jsonText(nameOf(sketch.angleUnit))}})},
+                                   {"reference", referenceJson(sketch.reference)},
+                                   {"solutions", solutionsJson(result, options, uncertainties)},
+                                   {"reversed", reversedJson(result, options)}});
+    if (options.uncertainty)
+        report.members.push_back({"uncertaintyOf", spreadJson(*options.uncertainty)});
+    if (!sketch.inCase.empty())
+        report.members.push_back({"case", jsonText(sketch.inCase)});
+    addCases(report, sketch);
     if (solved.solutions.empty())
         addLegs(report, sketch, solved, 0);
     if (hasMass(sketch))

@@ -1,6 +1,7 @@
 #include "ui/document/report_values.h"
 
 #include "core/sketch/shown.h"
+#include "ui/document/result.h"
 
 #include <algorithm>
 
@@ -57,6 +58,17 @@ std::vector<Answer> answersOf(const Sketch& sketch, const Solved& solved) {
     for (std::size_t i = 0; i < solved.solutions.size(); ++i)
         answers.push_back({sketch, solved, i});
     return answers;
+}
+
+tolerance::Ranges rangesOfReversed(const Answer& answer) {
+    const auto isOpen = [](const SolvedForce& solved, const Force& given) {
+        return !solved.turned || given.lineOfActionOnly;
+    };
+    const Solution& solution = answer.solution();
+    bool areOpen = isOpen(solution.sum, answer.sketch.sum);
+    for (std::size_t i = 0; i < solution.forces.size(); ++i)
+        areOpen = areOpen && isOpen(solution.forces[i], answer.sketch.forces[i]);
+    return areOpen ? Result(answer.sketch, answer.solved, answer.index).ranges() : tolerance::Ranges{};
 }
 
 std::vector<Answer> reversedAnswersOf(const Sketch& sketch, const Solved& solved) {

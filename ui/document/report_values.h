@@ -3,6 +3,7 @@
 
 #include "core/quantity/decimals.h"
 #include "core/solve/solve.h"
+#include "core/solve/tolerance.h"
 
 #include <string>
 #include <vector>
@@ -27,5 +28,8 @@ std::vector<Answer> answersOf(const Sketch& sketch, const Solved& solved);
 
 /// The roots that were lost to a sense, each as an answer to the question in which that sense is left open.
 std::vector<Answer> reversedAnswersOf(const Sketch& sketch, const Solved& solved);
+/// What such an answer can be within the tolerances, in the order of its own question's answers; empty where
+/// nothing has a tolerance.
+tolerance::Ranges rangesOfReversed(const Answer& answer);
 
 } // namespace tailpoint

@@ -3,6 +3,7 @@
 #include "core/explain/explain.h"
 #include "core/explain/limits.h"
 #include "core/explain/ranges.h"
+#include "core/explain/uncertainty.h"
 #include "core/figure/compose.h"
 
 #include <algorithm>
@@ -32,6 +33,15 @@ public:
         return m_ranges;
     }
     template <class Make>
+    tolerance::Uncertainties uncertainties(const tolerance::UncertaintyAsked& asked, Make make) {
+        const std::lock_guard guard(m_uncertainMutex);
+        if (m_asked != asked) {
+            m_uncertain = make();
+            m_asked = asked;
+        }
+        return m_uncertain;
+    }
+    template <class Make>
     std::shared_ptr<const Worked> find(const ExplainOptions& options, std::size_t solution, Make make) {
         const std::lock_guard guard(m_mutex);
         const auto known = std::find_if(m_kept.begin(), m_kept.end(), [&](const Kept& kept) {
@@ -55,6 +65,9 @@ private:
     std::once_flag m_named, m_ranged;
     tolerance::Ranges m_ranges;
     std::optional<Things> m_things;
+    std::mutex m_uncertainMutex;
+    std::optional<tolerance::UncertaintyAsked> m_asked;
+    tolerance::Uncertainties m_uncertain;
     std::mutex m_mutex;
     std::deque<Kept> m_kept;
 };
@@ -84,6 +97,20 @@ const tolerance::Ranges& Result::ranges() const {
     });
 }
 
+tolerance::Uncertainties Result::uncertainties(const tolerance::UncertaintyAsked& asked) const {
+    if (isMoving || ranges().empty())
+        return {};
+    return m_memory->uncertainties(asked, [&] { return uncertaintiesOf(sketch, solved, ranges(), asked); });
+}
+
+const tolerance::AnswerRange* Result::rangeOf(std::size_t answer) const {
+    return answer < ranges().size() ? &ranges()[answer] : nullptr;
+}
+
+bool Result::hasTolerances() const {
+    return !isWithheld && tolerance::boxOf(sketch).hasTolerance;
+}
+
 std::vector<AngleName> Result::angleNames(std::size_t solution, bool byParallelograms) const {
     return namesOfAnswer(sketch, things(), solved, constructionOf(solution), solution, byParallelograms);
 }
@@ -92,6 +119,9 @@ std::shared_ptr<const Worked> Result::worked(const ExplainOptions& options, std:
     return m_memory->find(options, solution, [&] {
         Worked told = explain(sketch, solved, constructionOf(solution), solution, options);
         tellRanges(told, sketch, solved, solution, ranges(), options.sentences);
+        if (options.uncertainty)
+            tellUncertainty(told, sketch, solved, solution, uncertainties(*options.uncertainty),
+                            *options.uncertainty, options.sentences);
         tellLimits(told, sketch, solved, solution, ranges(), options.sentences);
         return told;
     });

@@ -6,6 +6,7 @@
 #include "core/sketch/things.h"
 #include "core/solve/solve.h"
 #include "core/solve/tolerance.h"
+#include "core/solve/tolerance_uncertainty.h"
 
 #include <memory>
 #include <vector>
@@ -39,9 +40,16 @@ public:
     const Things& things() const;
 
     /// What each answer can be within the given tolerances, in the order of the answers: made when it is
-    /// first asked for. Empty: no tolerance is given, or there is no answer that has a range. Nobody else
-    /// need ask whether a sketch has tolerances.
+    /// first asked for. Empty: no tolerance is given, or there is no answer that has a range.
     const tolerance::Ranges& ranges() const;
+    /// Of one answer; null: no range is known.
+    const tolerance::AnswerRange* rangeOf(std::size_t answer) const;
+    /// A given value has a tolerance: then no found one stands alone. False while the answer is withheld.
+    bool hasTolerances() const;
+
+    /// First order's part of them, as it is asked for: made when it is first asked for, the last kept. Empty
+    /// while a hand is at it, for it is held against the exact ranges.
+    tolerance::Uncertainties uncertainties(const tolerance::UncertaintyAsked& asked) const;
 
     /// The symbols that an answer's angles have, in its figure as in its worked solution.
     std::vector<AngleName> angleNames(std::size_t solution, bool byParallelograms) const;

@@ -10,12 +10,33 @@ namespace tailpoint {
 
 namespace {
 
+/// The values of a case as those of a vector.
+template <class Change>
+void changeIn(CaseChange& values, Change change) {
+    Force vector;
+    vector.magnitude = values.magnitude.value_or(Magnitude{});
+    vector.direction = values.direction.value_or(Direction{});
+    change(vector);
+    if (values.magnitude) {
+        values.magnitude = vector.magnitude;
+    }
+    if (values.direction) {
+        values.direction = vector.direction;
+    }
+}
+
+/// The vectors, and what they are in the cases.
 template <class Change>
 Sketch eachVector(Sketch sketch, Change change) {
     for (Force& force : sketch.forces) {
         change(force);
     }
     change(sketch.sum);
+    for (LoadCase& one : sketch.cases) {
+        for (CaseChange& values : one.changes) {
+            changeIn(values, change);
+        }
+    }
     return sketch;
 }
 

@@ -11,13 +11,15 @@ namespace tailpoint {
 
 inline constexpr std::string_view kSketchFormat = "tailpoint-sketch";
 
-inline constexpr std::array<std::string_view, 16> kSketchKeys{
-    "format",  "version", "title", "units",    "reference", "figures", "moreAfterOne", "decimals",
-    "gravity", "forces",  "sum",   "smallest", "caution",   "drawn",   "checked",      "revision"};
+inline constexpr std::array<std::string_view, 17> kSketchKeys{
+    "format", "version", "title",    "units", "reference", "figures", "moreAfterOne", "decimals", "gravity",
+    "forces", "sum",     "smallest", "cases", "caution",   "drawn",   "checked",      "revision"};
 inline constexpr std::array<std::string_view, 8> kForceKeys{
     "name", "magnitude", "direction", "sense", "limit", "permitted", "label", "directionLabel"};
 inline constexpr std::array<std::string_view, 2> kLimitKeys{"value", "unit"};
 inline constexpr std::array<std::string_view, 2> kPermittedKeys{"axis", "within"};
+inline constexpr std::array<std::string_view, 2> kCaseKeys{"name", "changes"};
+inline constexpr std::array<std::string_view, 2> kChangeKeys{"magnitude", "direction"};
 inline constexpr std::array<std::string_view, 2> kUnitKeys{"force", "angle"};
 inline constexpr std::array<std::string_view, 2> kReferenceKeys{"axis", "sense"};
 inline constexpr std::array<std::string_view, 6> kMagnitudeKeys{"value", "plusMinus", "plusMinusPercent",

@@ -112,6 +112,7 @@ Sketch readFile(const At& file) {
     sketch.sum = readSum(file.maybe("sum"), sketch);
     if (const auto smallest = file.maybe("smallest"); smallest && !smallest->is(Kind::null))
         sketch.smallest = textIn(*smallest, "write the name of a force or of the sum in double quotes");
+    sketch.cases = readCases(file.maybe("cases"), sketch);
     if (const auto caution = file.maybe("caution"); caution && !caution->is(Kind::null))
         sketch.caution = truthIn(*caution);
     sketch.unknownKeys = unknownKeysOfFile(file);

@@ -94,6 +94,33 @@ JsonValue forceJson(const Force& force, ForceUnit sheet, bool directionNeeded = 
                   pinMembers("directionLabel", force.directionLabel) + unknown.own);
 }
 
+JsonValue changeJson(const CaseChange& change) {
+    const UnknownKeys& unknown = unknownKeysIn(change.unknownKeys);
+    Members members;
+    if (change.magnitude)
+        members.push_back({"magnitude", magnitudeJson(*change.magnitude, unknown.under("magnitude"))});
+    if (change.direction)
+        members.push_back({"direction", directionJson(*change.direction, unknown.under("direction"))});
+    return padded(std::move(members) + unknown.own);
+}
+
+JsonValue caseJson(const LoadCase& one) {
+    Members changes;
+    for (const CaseChange& change : one.changes)
+        changes.push_back({change.of, changeJson(change)});
+    return padded(Members{{"name", jsonText(one.name)},
+                          {"changes",
+                           changes.empty() ? jsonObject({}, JsonLayout::flat) : padded(std::move(changes))}} +
+                  unknownKeysIn(one.unknownKeys).own);
+}
+
+JsonValue casesJson(const std::vector<LoadCase>& cases) {
+    std::vector<JsonValue> items;
+    for (const LoadCase& one : cases)
+        items.push_back(caseJson(one));
+    return jsonList(std::move(items), JsonLayout::lines);
+}
+
 JsonValue axisJson(double degrees) {
     for (const auto& [name, value] : kNamedAxes)
         if (degrees == value)
@@ -143,6 +170,8 @@ Members question(const Sketch& sketch) {
                     {"sum", forceJson(sketch.sum, sketch.forceUnit, sketch.sum.magnitude.value != 0.0)}};
     if (sketch.smallest)
         members.push_back({"smallest", jsonText(*sketch.smallest)});
+    if (!sketch.cases.empty())
+        members.push_back({"cases", casesJson(sketch.cases)});
     if (sketch.caution)
         members.push_back({"caution", jsonTruth(true)});
     const TitleBlock& block = sketch.titleBlock;

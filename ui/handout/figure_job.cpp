@@ -61,7 +61,15 @@ FigureOptions optionsFor(const FigureJob& job, Stage stage) {
     options.names.clear();
     options.stage = drawsGivenOnly(job) ? std::min(stage, Stage::directions) : stage;
     options.note = options.note && !carriesNoSketch(job); // it names the answer
+    if (carriesNoSketch(job))
+        options.cases.clear();
     return options;
+}
+
+/// None on an exercise: it is a student's.
+const std::vector<std::string>& recordOf(const FigureJob& job) {
+    static const std::vector<std::string> none;
+    return drawsGivenOnly(job) || carriesNoSketch(job) ? none : job.record;
 }
 
 /// Until something is found on it a figure is an exercise.
@@ -138,6 +146,8 @@ private:
             compose(source.sketch, source.solved, source.construction, view, options, m_measure).list;
         if (m_job.unitsPerCm)
             addScaleBar(list, kBarRoom, *m_job.unitsPerCm, source.sketch, m_measure);
+        if (tellsAnswer(options) && !recordOf(m_job).empty())
+            addRecord(list, recordOf(m_job), m_measure);
         if (!m_job.names)
             leaveOutNames(list, m_measure);
         if (carriesNoSketch(m_job))
@@ -239,8 +249,13 @@ QString endingOf(FigureForm form) {
 PageRoom roomOf(const FigureJob& job) {
     // ISO 216: A4 is 210 mm by 297 mm; Letter is 8.5 in by 11 in (ANSI/ASME Y14.1, size A).
     constexpr double a4Width = 210 / 25.4 * 72, a4Height = 297 / 25.4 * 72;
-    const auto page = [](double width, double height) {
-        return PageRoom{width, height, kMargin, kMargin, width - 2 * kMargin, height - 2 * kMargin};
+    const auto strip = [&](double width) {
+        const auto& record = recordOf(job);
+        return record.empty() ? 0.0 : recordRoom(record, width, QtTextMeasure{});
+    };
+    const auto page = [&](double width, double height) {
+        const double room = width - 2 * kMargin;
+        return PageRoom{width, height, kMargin, kMargin, room, height - 2 * kMargin - strip(room)};
     };
     switch (job.paper) {
     case FigurePaper::a4:
@@ -254,9 +269,16 @@ PageRoom roomOf(const FigureJob& job) {
     case FigurePaper::free:
         break;
     }
-    const double width = job.view ? job.view->width : job.width;
-    const double height = job.view ? job.view->height : job.height;
-    return {width, height, 0, 0, width, height};
+    if (job.view) // as it is seen: the strip comes to it
+        return {job.view->width, job.view->height + strip(job.view->width), 0, 0, job.view->width,
+                job.view->height};
+    return {job.width, job.height, 0, 0, job.width, job.height - strip(job.width)};
+}
+
+std::vector<std::string> figureRecord(const Sketch& sketch, const Provenance& from) {
+    Sketch unnamed = sketch;
+    unnamed.titleBlock = {};
+    return recordLines(unnamed, from);
 }
 
 std::variant<std::vector<DisplayList>, FigureFault> figuresOf(const Result& result, const FigureJob& job) {

@@ -1,6 +1,8 @@
 #include "ui/handout/handout_document.h"
 
+#include "core/explain/cases.h"
 #include "core/explain/caution.h"
+#include "core/sketch/cases.h"
 #include "ui/practice/problem_file.h"
 #include "ui/render/render.h"
 #include "ui/render/tikz.h"
@@ -19,6 +21,7 @@ ExplainOptions explainOptionsOf(const HandoutChoice& choice) {
     options.handRounding = choice.handRounding;
     options.parallelograms = choice.parallelograms;
     options.method = choice.method;
+    options.uncertainty = choice.uncertainty;
     return options;
 }
 
@@ -66,6 +69,16 @@ std::vector<LegsTold> legsOfAnswers(const Result& result) {
     return all;
 }
 
+/// Of each answer; nothing where no limit is stated.
+std::vector<std::vector<LimitShown>> limitsOfAnswers(const Result& result) {
+    std::vector<std::vector<LimitShown>> all;
+    for (std::size_t i = 0; i < result.solved.solutions.size(); ++i)
+        if (auto limits = limitsShown(result.sketch, result.solved.solutions[i], result.rangeOf(i));
+            !limits.empty())
+            all.push_back(std::move(limits));
+    return all;
+}
+
 /// `figureText` makes the output's own form of the figure.
 template <class FigureText>
 Handout handoutWith(const Result& result, const HandoutChoice& choice, FigureText figureText) {
@@ -108,7 +121,7 @@ Handout handoutOf(const Result& result, const HandoutChoice& choice, double divi
     if (division > 0)
         options.division = division;
     Handout handout;
-    handout.title = result.sketch.title;
+    handout.title = titleWithCase(result.sketch);
     if (const std::string words = choice.ownWords ? wordsOf(result.sketch) : std::string(); !words.empty()) {
         handout.given.sentence = inProse(words);
     } else {
@@ -118,6 +131,8 @@ Handout handoutOf(const Result& result, const HandoutChoice& choice, double divi
     if (choice.solution) {
         handout.answers = workedAnswers(result, options);
         handout.legs = legsOfAnswers(result);
+        handout.limits = limitsOfAnswers(result);
+        handout.tables = casesTold(result.sketch, withRanges(caseStates(result.sketch)));
     }
     handout.solution = choice.solution;
     if (needsCaution(result.sketch))

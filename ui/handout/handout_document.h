@@ -16,8 +16,9 @@ struct HandoutChoice {
     /// such words; false: they are of other values.
     bool ownWords = true;
     bool handRounding = false;
-    Method method = Method::suited; ///< of the solution
-    bool parallelograms = false;    ///< more than two forces: two at a time
+    Method method = Method::suited;                           ///< of the solution
+    std::optional<tolerance::UncertaintyAsked> uncertainty{}; ///< told in the solution
+    bool parallelograms = false;                              ///< more than two forces: two at a time
     /// As it is seen in the window; empty: a parallelogram for two forces, else a polygon.
     std::optional<ConstructionKind> construction;
     bool otherOrder = false;

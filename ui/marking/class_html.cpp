@@ -113,7 +113,7 @@ private:
                 m_rows += cell(row, i), ++columns;
         m_rows += "<td class=\"words\">" + wordOf(row.verdict());
         if (m_names && row.firstSlip())
-            m_rows += "<span class=\"verdict\">" + safe(slipName(row.firstSlip()->id)) + "</span>";
+            m_rows += "<span class=\"verdict\">" + safe(slipWords(*row.firstSlip())) + "</span>";
         m_rows += "</td><td class=\"n\">" + pointsText(row.points());
         if (row.own)
             m_rows += "<span class=\"verdict\">set by the marker</span>";
@@ -155,7 +155,7 @@ private:
     }
 
     std::string section(const SlipGroup& group) const {
-        std::string out = "<section class=\"slip\">\n<h3>" + heading(group.id);
+        std::string out = "<section class=\"slip\">\n<h3>" + heading(group.id, group.finding.isStrong);
         if (!group.second.empty())
             out += " and " + safe(slipName(group.second));
         out += " <span class=\"count\">(" + std::to_string(group.count) +

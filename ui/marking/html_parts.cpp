@@ -96,8 +96,20 @@ std::string legend(const std::set<std::string, std::less<>>& verdicts) {
     return out.empty() ? out : "<dl class=\"legend\">\n" + out + "</dl>\n";
 }
 
-std::string heading(std::string_view id) {
-    std::string name = slipName(id);
+namespace {
+
+std::string hedged(std::string_view id, bool isStrong) {
+    return (isStrong ? "" : "may be: ") + slipName(id);
+}
+
+} // namespace
+
+std::string slipWords(const Finding& finding) {
+    return hedged(finding.id, finding.isStrong);
+}
+
+std::string heading(std::string_view id, bool isStrong) {
+    std::string name = hedged(id, isStrong);
     if (!name.empty() && name.front() >= 'a' && name.front() <= 'z')
         name.front() = static_cast<char>(name.front() - 'a' + 'A');
     return safe(name);

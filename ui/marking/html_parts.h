@@ -20,8 +20,10 @@ std::string_view meaningOf(std::string_view verdict);
 /// Of those words that occur; empty where all is right.
 std::string legend(const std::set<std::string, std::less<>>& verdicts);
 
-/// A slip's few words as a heading, escaped.
-std::string heading(std::string_view id);
+/// A slip's few words: "magnitudes added"; of weak evidence "may be: magnitudes added".
+std::string slipWords(const Finding& finding);
+/// The same as a heading, escaped; of several answers `isStrong` says whether it is so for each.
+std::string heading(std::string_view id, bool isStrong);
 
 /// The changed lines of a finding, each beside the right one.
 std::string linesHtml(const Finding& finding);

@@ -4,6 +4,8 @@
 
 #include "core/explain/handout.h"
 
+#include <algorithm>
+
 namespace tailpoint {
 
 namespace {
@@ -45,8 +47,10 @@ std::string remarksOf(const Marking& marking, const Things& things) {
 
 std::string slipsOf(const Marking& marking) {
     std::string out;
+    const bool isStrong = std::any_of(marking.slips.begin(), marking.slips.end(),
+                                      [](const Finding& finding) { return finding.isStrong; });
     if (!marking.slips.empty())
-        out += "<h2>What gives this number</h2>\n";
+        out += isStrong ? "<h2>What gives this number</h2>\n" : "<h2>What may give this number</h2>\n";
     for (const Finding& finding : marking.slips)
         out += "<section class=\"slip\">\n" + findingHtml(finding) + "</section>\n";
     if (marking.ask)

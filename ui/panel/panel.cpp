@@ -64,6 +64,7 @@ void Panel::build() {
     m_vectorTable->setAccessibleName(tr("Forces and components"));
     m_vectorTable->setShares({14, 23, 21, 21, 21});
     m_vectorTable->setWholeValues({1, 2, 3, 4});
+    m_vectorTable->setMostRows(24); // eight vectors with their ranges
     m_vectorTable->setModel(m_vectors);
     m_angleTable->setObjectName(QStringLiteral("angleTable"));
     m_angleTable->setAccessibleName(tr("Parallelogram, force triangle and legs"));
@@ -319,6 +320,11 @@ bool Panel::byParallelograms() const {
 
 void Panel::setByParallelograms(bool on) {
     m_steps->setByParallelograms(on);
+    refreshSolution();
+}
+
+void Panel::setUncertainty(const std::optional<tolerance::UncertaintyAsked>& asked) {
+    m_steps->setUncertainty(asked);
     refreshSolution();
 }
 

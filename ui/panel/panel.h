@@ -64,6 +64,7 @@ public:
     void setMethod(Method method);
     bool byParallelograms() const;
     void setByParallelograms(bool on); ///< more than two forces: two at a time
+    void setUncertainty(const std::optional<tolerance::UncertaintyAsked>& asked); ///< empty: not told
     /// The pointer stands on this part of the sheet: the step that speaks of it is lit. It is scrolled to
     /// only if somebody is reading the solution, and once the pointer rests.
     void lightPart(const std::optional<FigurePart>& part);

@@ -1,6 +1,7 @@
 #include "ui/panel/panel_parts.h"
 
 #include "ui/panel/cell_text.h"
+#include "ui/style/icons.h"
 #include "ui/style/symbols.h"
 
 #include <QKeyEvent>
@@ -8,6 +9,10 @@
 #include <cmath>
 
 namespace tailpoint {
+
+namespace {
+constexpr int kSignSide = 15; // pixels
+}
 
 Rule::Rule(QWidget* parent) : QWidget(parent) {
     setFixedHeight(1);
@@ -94,7 +99,25 @@ int LinkButton::wordsWidth() const {
 }
 
 QSize LinkButton::sizeHint() const {
-    return {wordsWidth() + 2 * m_padding, qMax(26, fontMetrics().height() + 8)};
+    return {signWidth() + wordsWidth() + 2 * m_padding, qMax(26, fontMetrics().height() + 8)};
+}
+
+void LinkButton::setSign(const QString& icon) {
+    m_sign = icon;
+    updateGeometry();
+    update();
+}
+
+int LinkButton::signWidth() const {
+    constexpr int gap = 5;
+    return m_sign.isEmpty() ? 0 : kSignSide + gap;
+}
+
+void LinkButton::paintSign(QPainter& painter) {
+    if (m_sign.isEmpty())
+        return;
+    const QPixmap sign = tintedIcon(m_sign, painter.pen().color(), kSignSide, devicePixelRatioF());
+    painter.drawPixmap(QPointF(m_padding, (height() - kSignSide) / 2.0), sign);
 }
 
 void LinkButton::paintWords(QPainter& painter, const QRect& room) const {
@@ -111,8 +134,9 @@ void LinkButton::paintWords(QPainter& painter, const QRect& room) const {
 
 void LinkButton::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    const QRect words = rect().adjusted(m_padding, 0, 0, 0);
+    const QRect words = rect().adjusted(m_padding + signWidth(), 0, 0, 0);
     painter.setPen(palette().color(QPalette::Link));
+    paintSign(painter);
     paintWords(painter, words);
     if (hasFocus() || underMouse() || m_padding == 0) {
         const int below = words.center().y() + fontMetrics().ascent() / 2 + 3;

@@ -62,6 +62,8 @@ public:
     using QPushButton::QPushButton;
     /// Among lines of text: the words begin where the button does, with a hairline under them.
     void setFlush() { m_padding = 0; }
+    /// An icon's name (resources/icons): in front of the words, in their colour.
+    void setSign(const QString& icon);
     /// Words with symbols among them; text() says them plainly.
     void setSentence(const Sentence& sentence);
     QSize sizeHint() const override;
@@ -71,9 +73,12 @@ protected:
 
 private:
     int wordsWidth() const;
+    int signWidth() const;
+    void paintSign(QPainter& painter);
     void paintWords(QPainter& painter, const QRect& room) const;
     int m_padding = 8;   ///< as beside a cell's text
     Sentence m_sentence; ///< empty: text() as it is
+    QString m_sign;
 };
 
 /// A section's heading that folds what is under it; the mark at its right says which way it stands.

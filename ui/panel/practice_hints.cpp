@@ -30,7 +30,8 @@ void PracticeHints::resizeEvent(QResizeEvent* event) {
     emit laidOut();
 }
 
-/// Of each line what is told of it; the letters go over into the numbers.
+/// Of each line what is told of it: the question for its principle goes over into its name and the letters,
+/// these into the numbers.
 void PracticeHints::refresh() {
     using Told = HintedLine::Told;
     std::vector<MarkedText::Block> blocks;
@@ -38,13 +39,14 @@ void PracticeHints::refresh() {
     for (const HintedLine& line : m_practice.hints().lines()) {
         if (line.told == Told::nothing)
             continue;
-        blocks.push_back({inProse(line.principle), {}, MarkedText::Ink::plain, blocks.empty() ? 2.0 : 12.0});
-        m_last = text(line.principle);
+        const Prose words = line.told == Told::principle ? line.asks : inProse(line.principle);
+        blocks.push_back({words, {}, MarkedText::Ink::plain, blocks.empty() ? 2.0 : 12.0});
+        m_last = text(toText(words));
         if (line.told == Told::principle)
             continue;
         const Working& working = line.told == Told::letters ? line.letters : line.numbers;
         blocks.push_back({{}, working, MarkedText::Ink::plain, 6});
-        m_last = MarkedText::plainOf(working);
+        m_last += u'\n' + MarkedText::plainOf(working);
     }
     setVisible(m_practice.problem() && !blocks.empty());
     m_text->show(std::move(blocks));

@@ -1,6 +1,7 @@
 #include "ui/panel/practice_strip.h"
 
 #include "core/practice/families.h"
+#include "core/quantity/text.h"
 #include "ui/panel/panel_parts.h"
 #include "ui/panel/spoken_line.h"
 #include "ui/practice/practice.h"
@@ -9,7 +10,6 @@
 
 #include <QAction>
 #include <QHBoxLayout>
-#include <QRegularExpression>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -20,14 +20,6 @@ namespace {
 constexpr int kWidest = 900;             // pixels: a line of text that the eye can follow
 constexpr int kAtSide = 16, kAbove = 10; // pixels
 constexpr int kMostShown = 2000;         // characters: a file may have more, the sheet has its room too
-
-/// A line breaks between words, never between a number and its unit.
-QString keptTogether(const QString& statement) {
-    QString html = statement.toHtmlEscaped();
-    static const QRegularExpression unit(QStringLiteral("(\\d) (kN|N|lbf|kgf|kip|daN|MN)\\b"));
-    html.replace(unit, QStringLiteral("\\1&nbsp;\\2"));
-    return html.replace(QStringLiteral(" = "), QStringLiteral("&nbsp;=&nbsp;"));
-}
 
 } // namespace
 
@@ -72,15 +64,18 @@ void PracticeStrip::resizeEvent(QResizeEvent* event) {
 /// As high as it is at the width that it has: a layout would ask for its height at the strip's.
 void PracticeStrip::fitStatement() {
     const int room = std::min(width() - 2 * kAtSide, kWidest);
+    m_statement->ensurePolished(); // before it is shown it may have another font
     m_statement->setFixedHeight(std::max(0, m_statement->heightForWidth(room)));
 }
 
-LinkButton* PracticeStrip::buttonFor(QAction* action) {
+LinkButton* PracticeStrip::buttonFor(QAction* action, const QString& icon) {
     auto* button = linkButton(action->iconText(), QStringLiteral("link-") + action->objectName());
     button->setFlush();
+    button->setSign(icon);
     const auto follow = [button, action] {
         button->setEnabled(action->isEnabled());
         button->setToolTip(action->toolTip());
+        button->setAccessibleDescription(action->toolTip());
     };
     follow();
     connect(action, &QAction::changed, button, follow);
@@ -88,12 +83,12 @@ LinkButton* PracticeStrip::buttonFor(QAction* action) {
     return button;
 }
 
-void PracticeStrip::addAtLeft(QAction* action) {
-    m_row->insertWidget(m_row->indexOf(m_said), buttonFor(action));
+void PracticeStrip::addAtLeft(QAction* action, const QString& icon) {
+    m_row->insertWidget(m_row->indexOf(m_said), buttonFor(action, icon));
 }
 
-void PracticeStrip::addAtRight(QAction* action) {
-    m_row->addWidget(buttonFor(action));
+void PracticeStrip::addAtRight(QAction* action, const QString& icon) {
+    m_row->addWidget(buttonFor(action, icon));
 }
 
 void PracticeStrip::say(const QString& shown, const QString& spoken) {
@@ -120,7 +115,7 @@ void PracticeStrip::refresh() {
                         ? tr("The sheet has other values than its question in words: Undo leads back to it.")
                         : kindWords());
     m_kind->setVisible(!m_kind->text().isEmpty());
-    m_statement->show(keptTogether(statement));
+    m_statement->show(text(keptTogether(statement.toStdString())).toHtmlEscaped());
     fitStatement();
     m_commands->setVisible(m_practice.problem().has_value());
     setVisible(isStale || !statement.isEmpty() || m_practice.problem());

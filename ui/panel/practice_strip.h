@@ -22,9 +22,9 @@ class PracticeStrip : public QWidget {
 public:
     explicit PracticeStrip(Practice& practice, QWidget* parent = nullptr);
     void setTheme(const Theme& theme);
-    /// A quiet button for the command: at the left, or behind the others at the right.
-    void addAtLeft(QAction* action);
-    void addAtRight(QAction* action);
+    /// A quiet button for the command, with an icon: at the left, or behind the others at the right.
+    void addAtLeft(QAction* action, const QString& icon);
+    void addAtRight(QAction* action, const QString& icon);
     /// What came of a command, in the row's middle; `spoken`: all that is read out for it.
     void say(const QString& shown, const QString& spoken);
 
@@ -34,7 +34,7 @@ protected:
 private:
     void refresh();
     void fitStatement();
-    LinkButton* buttonFor(QAction* action);
+    LinkButton* buttonFor(QAction* action, const QString& icon);
     QString kindWords() const;
 
     Practice& m_practice;

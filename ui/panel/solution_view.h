@@ -31,6 +31,7 @@ public:
     void setMethod(Method method);
     bool byParallelograms() const { return m_options.parallelograms; }
     void setByParallelograms(bool on);
+    void setUncertainty(const std::optional<tolerance::UncertaintyAsked>& asked); ///< empty: not told
     /// "guard figures carried" or "rounded as by hand", for the section's heading.
     QString carriedWords() const;
 
@@ -40,7 +41,8 @@ public:
     int litStep() const { return m_lit; } ///< -1: none
     QRect stepRect(int step) const;       ///< in this widget
     QString plainText() const;            ///< the whole solution
-    QString copiedCaution() const;        ///< what goes along with a copy of it; empty: nothing
+    /// What goes along with a copy of it or of one of its steps: caution and record.
+    QString copiedFoot() const;
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;

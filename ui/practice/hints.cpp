@@ -27,13 +27,14 @@ std::optional<double> numberOf(const Formula& value) {
     return found.hasMatch() ? std::optional(found.captured().toDouble()) : std::nullopt;
 }
 
-HintedLine lineAt(const Worked& worked, const WorkingPlace& place) {
+HintedLine lineAt(const Worked& worked, const WorkingPlace& place, const Things& things) {
     const Step& step = worked.steps[place.step];
     HintedLine line;
     if (step.lines.size() == step.workings.size())
         line.gives = common(step.lines[place.working]);
-    line.principle = step.title + ". " + principlePrompt(step);
+    line.principle = step.title;
     line.numbers = step.workings[place.working];
+    line.asks = askedNext(step, *line.numbers.subject, things);
     line.comesTo = numberOf(*line.numbers.value); // a calculated line has one
     line.numbers.value.reset();
     line.numbers.told.reset();
@@ -60,7 +61,7 @@ Hints::Hints(const Sketch& sketch) {
         return;
     const auto worked = result.worked();
     for (const WorkingPlace& place : calculatedLines(*worked))
-        m_lines.push_back(lineAt(*worked, place));
+        m_lines.push_back(lineAt(*worked, place, result.things()));
 }
 
 std::size_t Hints::next() const {

@@ -1,6 +1,6 @@
-// Hints for a question, one at a time: of every line of its solution the principle, the line in letters, the
-// line in numbers. What a line comes to is never in its own hint; the numbers of a line tell what the lines
-// before it give.
+// Hints for a question, one at a time: of every line of its solution what it is and the question for its
+// principle; the principle with the line in letters, once something was tried; the line in numbers. What a
+// line comes to is never in its own hint; the numbers of a line tell what the lines before it give.
 #pragma once
 
 #include "core/explain/explain.h"
@@ -14,7 +14,8 @@ namespace tailpoint {
 struct HintedLine {
     enum class Told : std::uint8_t { nothing, principle, letters, numbers };
     std::optional<QuantityId> gives; ///< empty: no quantity of the chain by itself
-    std::string principle;           ///< what the step does, and the question for its law
+    Prose asks;                      ///< what comes next, and the question for its law; doesn't name it
+    std::string principle;           ///< what the step does: names the law
     Working letters, numbers;        ///< without what they come to; one may say no more than the other
     std::optional<double> comesTo;   ///< as printed, without its sign
     Told told = Told::nothing;

@@ -201,7 +201,7 @@ void LineExercise::mend(const QString& typed) {
     if (!m_flawed || !m_isFound || m_isDone)
         return;
     m_came = {};
-    auto read = m_asked->mark(m_flawed->right, typed.trimmed().toStdString());
+    auto read = m_asked->mark(m_flawed->right, m_flawed->route, typed.trimmed().toStdString());
     if (const auto* fault = std::get_if<AttemptFault>(&read)) {
         m_came.fault = onScreen(fault->message);
         return emit answered();

@@ -200,7 +200,7 @@ void Practice::enter(const Marking& marking) {
         return;
     RecordEntry entry =
         recordEntry(*m_problem, marking, m_isExample && !m_isSolved, m_sitting.number(), m_aimedAt);
-    m_isSolved = m_isSolved || isRight(marking.verdict);
+    const bool wasSolved = std::exchange(m_isSolved, m_isSolved || isRight(marking.verdict));
     const RecordEntry* own = m_place ? m_sitting.entry(*m_place) : nullptr;
     if (own == nullptr) {
         entry.when = QDateTime::currentDateTimeUtc().toString(Qt::ISODate).toStdString();
@@ -212,6 +212,10 @@ void Practice::enter(const Marking& marking) {
         if (!isRight(before.verdict) &&
             std::find(before.slips.begin(), before.slips.end(), slip) == before.slips.end())
             before.slips.push_back(slip);
+    if (!wasSolved) {
+        ++before.tries;
+        before.cameRight = m_isSolved;
+    }
     m_sitting.change(*m_place, before);
     emit recorded();
 }

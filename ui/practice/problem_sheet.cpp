@@ -69,9 +69,12 @@ JsonValue answerJson(const SchemeAnswer& answer) {
 }
 
 JsonValue numberJson(const SlipNumber& number) {
-    std::vector<JsonMember> members{{"name", jsonText(number.name)},   {"value", valueJson(number.value)},
-                                    {"text", jsonText(number.text)},   {"slips", textsJson(number.slips)},
-                                    {"label", jsonText(number.label)}, {"points", jsonNumber(number.points)}};
+    std::vector<JsonMember> members{{"name", jsonText(number.name)},
+                                    {"value", valueJson(number.value)},
+                                    {"text", jsonText(number.text)},
+                                    {"slips", textsJson(number.slips)},
+                                    {"label", jsonText(toText(labelOf(number)))},
+                                    {"points", jsonNumber(number.points)}};
     if (number.answer != 0)
         members.push_back({"answer", jsonNumber(number.answer)});
     return jsonObject(std::move(members));

@@ -13,6 +13,7 @@ using namespace reading;
 constexpr std::string_view kRecordFormat = "tailpoint-practice";
 constexpr int kRecordVersion = 1;
 constexpr int kMostBlank = 1000; ///< no solution has so many lines
+constexpr int kMostTries = 1'000'000;
 
 JsonValue listOf(const std::vector<std::string>& texts) {
     std::vector<JsonValue> items;
@@ -32,6 +33,10 @@ JsonValue entryJson(const RecordEntry& entry) {
         members.push_back({"as", jsonText(nameOf(entry.worked))});
     if (entry.worked == WorkedAs::faded)
         members.push_back({"blank", jsonNumber(entry.blank)});
+    if (entry.tries > 1)
+        members.push_back({"tries", jsonNumber(entry.tries)});
+    if (entry.cameRight)
+        members.push_back({"cameRight", jsonTruth(true)});
     return jsonObject(std::move(members), JsonLayout::padded);
 }
 
@@ -93,6 +98,10 @@ RecordEntry entryIn(const At& at) {
         entry.worked = workedIn(*as);
     if (at.maybe("blank"))
         entry.blank = wholeAt(at, "blank", 0, kMostBlank);
+    if (at.maybe("tries"))
+        entry.tries = wholeAt(at, "tries", 1, kMostTries);
+    if (const auto came = at.maybe("cameRight"))
+        entry.cameRight = truthIn(*came);
     return entry;
 }
 

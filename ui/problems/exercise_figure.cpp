@@ -78,8 +78,9 @@ Reach reachOf(const DisplayList& list) {
 /// A question's figure at one scale after another.
 class Drafting {
 public:
-    Drafting(Result question, FigureOptions options, double width)
-        : m_question(std::move(question)), m_options(std::move(options)), m_width(width) {}
+    Drafting(Result question, FigureOptions options, double width, double mostHeight)
+        : m_question(std::move(question)), m_options(std::move(options)), m_width(width),
+          m_mostHeight(mostHeight) {}
 
     /// The greatest scale, points a force unit, at which the given arrows alone would fit.
     double mostScale() const {
@@ -116,7 +117,7 @@ public:
     }
 
 private:
-    static double mostHeight() { return kMostExerciseHeight - 2 * kEdge; }
+    double mostHeight() const { return m_mostHeight - 2 * kEdge; }
     DisplayList composed(const View& view) const {
         return compose(m_question.sketch, m_question.solved, m_question.construction, view, m_options,
                        m_measure)
@@ -126,7 +127,7 @@ private:
     QtTextMeasure m_measure;
     Result m_question;
     FigureOptions m_options;
-    double m_width;
+    double m_width, m_mostHeight;
 };
 
 /// The next of 1, 2, 5 times a power of ten.
@@ -139,8 +140,8 @@ double nextCoarser(double unitsPerCm) {
 
 } // namespace
 
-ExerciseFigure exerciseFigure(const Sketch& sketch, double width) {
-    const Drafting drafting(unanswered(sketch), exerciseOptions(sketch), width);
+ExerciseFigure exerciseFigure(const Sketch& sketch, double width, double mostHeight) {
+    const Drafting drafting(unanswered(sketch), exerciseOptions(sketch), width, mostHeight);
     ExerciseFigure figure;
     View most;
     most.scale = drafting.mostScale();
@@ -214,12 +215,12 @@ void sayNotToScale(DisplayList& list) {
 
 } // namespace
 
-ExerciseFigure figureNotToScale(const Sketch& sketch, double width) {
+ExerciseFigure figureNotToScale(const Sketch& sketch, double width, double mostHeight) {
     const Sketch other = distorted(sketch);
     FigureOptions options = exerciseOptions(other);
     options.values = false;
     options.grid = false;
-    const Drafting drafting(unanswered(other), options, width);
+    const Drafting drafting(unanswered(other), options, width, mostHeight);
     constexpr double smaller = 0.8;
     ExerciseFigure figure;
     double scale = drafting.mostScale();

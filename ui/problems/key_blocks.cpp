@@ -56,7 +56,7 @@ void addMargin(GroupWriter& out, const Scheme& scheme, double width) {
         const double room = width - Columns().slip * unitsInPoint();
         out.add(row({textOf(inText(withMinusSigns(line.number)), kRow),
                      symbolCell(line, out.typeSize(kRow + 1)), textOf(inText(line.points), kRow),
-                     setProse(inProse(line.slip), handoutFont(kRow), out.typeSize(kRow), room)}),
+                     setProse(line.slip, handoutFont(kRow), out.typeSize(kRow), room)}),
                 0, 1.5);
     }
     out.prose(inProse(marginNote(scheme)), kRowHead, 0, 3).ink = HandoutPages::Ink::quiet;
@@ -85,7 +85,7 @@ Ranked ranked(const SlipNumber& number, const Scheme& scheme) {
     Ranked made{0,
                 number.value,
                 {number.text, symbol(answer->symbol, QuantityId{}), number.answer, pointsText(number.points),
-                 number.label}};
+                 labelOf(number)}};
     if (isBearing(number.text)) {
         made.quadrant = 1 + (number.text.front() == 'S' ? 2 : 0) + (number.text.back() == 'W' ? 1 : 0);
         made.value = std::strtod(number.text.c_str() + 1, nullptr);
@@ -106,9 +106,12 @@ std::string pointsOf(const Scheme& scheme) {
 std::string marginNote(const Scheme& scheme) {
     const std::string points =
         "The points are those of the whole answer, where the rest follows from the slip.";
-    return scheme.isSigned
-               ? points + " The numbers are sizes: a right size with the wrong sign earns nothing."
-               : points;
+    if (!scheme.isSigned)
+        return points;
+    const bool hasOpen = std::any_of(scheme.numbers.begin(), scheme.numbers.end(),
+                                     [](const SlipNumber& number) { return number.isEitherSense; });
+    return points + " A right size with the wrong sign earns nothing." +
+           (hasOpen ? " \u00B1: the slip says nothing of the sign." : "");
 }
 
 std::vector<MarginLine> marginOf(const Scheme& scheme) {

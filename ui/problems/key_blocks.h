@@ -15,7 +15,7 @@ struct MarginLine {
     Formula symbol;     ///< of what it is
     int answer = 0;     ///< 1, 2: of which of two answers; 0: of either
     std::string points; ///< that the whole answer earns: "1"
-    std::string slip;   ///< "supplement in cosines"
+    Prose slip;         ///< "sign of a component: P_x"
 };
 /// One list of all that is asked, ascending as a marker reads it; bearings, where directions are given so,
 /// stand last, by their quadrant.

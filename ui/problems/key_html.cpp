@@ -17,6 +17,7 @@ using namespace marking_pages;
 struct SlipGroup {
     std::string id, second, of, example, ask;
     std::size_t count = 0;
+    bool isStrong = false; ///< for each of them
     std::vector<std::string> who;
 };
 
@@ -73,8 +74,10 @@ private:
                                       findingHtml(slip),
                                       row.marking->ask ? toHtml(*row.marking->ask) : std::string(),
                                       0,
+                                      slip.isStrong,
                                       {}});
         ++at->count;
+        at->isStrong = at->isStrong && slip.isStrong;
         if (m_names)
             at->who.push_back(row.who.empty() ? "line " + std::to_string(row.line) : row.who);
     }
@@ -102,7 +105,7 @@ private:
                   (sketch && row.marking ? answersOf(row, *sketch) : std::string()) +
                   "</td><td class=\"words\">" + wordOf(row.verdict());
         if (m_names && row.firstSlip())
-            m_rows += "<span class=\"verdict\">" + safe(slipName(row.firstSlip()->id)) + "</span>";
+            m_rows += "<span class=\"verdict\">" + safe(slipWords(*row.firstSlip())) + "</span>";
         m_rows += "</td><td class=\"n\">" + pointsText(row.points()) + " of " + pointsText(row.of);
         if (row.own)
             m_rows += "<span class=\"verdict\">set by the marker</span>";
@@ -131,7 +134,7 @@ private:
     }
 
     static std::string section(const SlipGroup& group) {
-        std::string out = "<section class=\"slip\">\n<h3>" + heading(group.id);
+        std::string out = "<section class=\"slip\">\n<h3>" + heading(group.id, group.isStrong);
         if (!group.second.empty())
             out += " and " + safe(slipName(group.second));
         out += " <span class=\"count\">(" + std::to_string(group.count) +

@@ -4,6 +4,7 @@
 #include "ui/handout/handout_blocks.h"
 
 #include <QFontMetricsF>
+#include <algorithm>
 
 namespace tailpoint {
 
@@ -21,6 +22,12 @@ inline Setting textOf(const QString& text, double points, int weight = QFont::No
     out.descent = metrics.descent();
     out.texts.push_back({{0, 0}, text, font});
     return out;
+}
+
+/// The same cut short with an ellipsis where it would be wider than `room`.
+inline Setting elided(const QString& text, double points, int weight, double room) {
+    const QFontMetricsF metrics(handoutFont(points, weight));
+    return textOf(metrics.elidedText(text, Qt::ElideRight, std::max(0.0, room)), points, weight);
 }
 
 /// A line to write on, `length` long in layout units.

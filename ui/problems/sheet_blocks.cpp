@@ -4,6 +4,7 @@
 #include "core/explain/question.h"
 #include "core/explain/statement.h"
 #include "core/quantity/decimals.h"
+#include "core/quantity/text.h"
 #include "ui/handout/handout_blocks.h"
 #include "ui/problems/set_text.h"
 
@@ -18,22 +19,20 @@ using Kept = HandoutPages::Kept;
 
 // Points.
 constexpr double kHead = 8.5, kHeading = 15, kStatement = 11;
-constexpr double kLeastRoom = 150;
-constexpr double kNameLine = 210;
+constexpr double kLeastRoom = 5 * 72 / 2.54;        ///< 5 cm to work and draw in
+constexpr double kNameLine = 210, kNameShare = 0.6; ///< a name takes no more of the column's width
 constexpr double kCm = 72 / 2.54;
 
 /// The sheet's title, and at the right a name or a line for it.
 Setting headOf(const ProblemPlace& place, double width) {
     const double line = kNameLine * unitsInPoint();
     const bool isNamed = !place.student.isEmpty();
-    Setting name =
-        isNamed ? textOf(place.student, kStatement, QFont::DemiBold) : textOf(QStringLiteral("Name"), kHead);
+    Setting name = isNamed ? elided(place.student, kStatement, QFont::DemiBold, kNameShare * width)
+                           : textOf(QStringLiteral("Name"), kHead);
     if (!isNamed)
         name.add(ruledLine(line), {name.width + 6 * unitsInPoint(), 0});
-    const QFont font = handoutFont(kHead);
     const double room = width - name.width - 20 * unitsInPoint();
-    Setting head =
-        textOf(QFontMetricsF(font).elidedText(place.title, Qt::ElideRight, std::max(0.0, room)), kHead);
+    Setting head = elided(place.title, kHead, QFont::Normal, room);
     head.add(name, {width - name.width, 0});
     return head;
 }
@@ -67,7 +66,7 @@ std::string roomWords(const Problem& problem, const ExerciseFigure& figure, bool
         return "Room to work and draw";
     const std::string squares = "Room to work and draw. The squares are 1 cm wide";
     return figure.unitsPerCm > 0
-               ? squares + "; at the figure's scale that is " + shortest(figure.unitsPerCm) + ' ' +
+               ? squares + "; at the figure's scale that is " + shortest(figure.unitsPerCm) + "\u00A0" +
                      std::string(symbolOf(problem.sketch.forceUnit)) + '.'
                : squares + '.';
 }
@@ -97,9 +96,10 @@ std::vector<Formula> askedSymbols(const Sketch& sketch) {
     return asked;
 }
 
-ExerciseFigure figureOf(const Problem& problem, const SheetLook& look, double width) {
+ExerciseFigure figureOf(const Problem& problem, const SheetLook& look, double width, double mostHeight) {
     const double points = width / unitsInPoint();
-    return look.toScale ? exerciseFigure(problem.sketch, points) : figureNotToScale(problem.sketch, points);
+    return look.toScale ? exerciseFigure(problem.sketch, points, mostHeight)
+                        : figureNotToScale(problem.sketch, points, mostHeight);
 }
 
 namespace {
@@ -134,7 +134,7 @@ std::vector<Kept> problemGroups(const Problem& problem, const ProblemPlace& plac
             out.table(*given.table, 0);
         out.prose(proseOf(question(problem.sketch)), kStatement, 0, 4);
     } else {
-        out.prose(inProse(problem.statement), kStatement, 0, 6);
+        out.prose(inProse(keptTogether(problem.statement)), kStatement, 0, 6);
     }
     if (!figure.list.groups.empty())
         out.figure(figure.list);

@@ -27,7 +27,8 @@ std::vector<HandoutPages::Kept> problemGroups(const Problem& problem, const Prob
                                               const ExerciseFigure& figure, bool grid, double width,
                                               std::vector<HandoutPages::Kept> task = {});
 /// The exercise's figure as the look wants it. `width`: of the column, layout units.
-ExerciseFigure figureOf(const Problem& problem, const SheetLook& look, double width);
+ExerciseFigure figureOf(const Problem& problem, const SheetLook& look, double width,
+                        double mostHeight = kMostExerciseHeight);
 
 /// "Problem 3 · Raft at the quay".
 std::string problemHeading(const Problem& problem, const ProblemPlace& place);

@@ -1,6 +1,7 @@
 #include "ui/problems/sheet_html.h"
 
 #include "core/explain/caution.h"
+#include "core/quantity/text.h"
 #include "core/sketch/shown.h"
 #include "ui/handout/handout_blocks.h"
 #include "ui/problems/sheet_pages.h"
@@ -83,8 +84,9 @@ std::string problemHtml(const Problem& problem, const ProblemPlace& place, const
     const ExerciseFigure figure = figureOf(problem, look, kHandoutWidth * unitsInPoint());
     std::string out = "<section>\n" + headHtml(place, problem.code) + "<h1>" +
                       xmlEscaped(problemHeading(problem, place)) + "</h1>\n";
-    out += problem.statement.empty() ? toHtml(statement(problem.sketch), question(problem.sketch))
-                                     : "<p class=\"statement\">" + xmlEscaped(problem.statement) + "</p>\n";
+    out += problem.statement.empty()
+               ? toHtml(statement(problem.sketch), question(problem.sketch))
+               : "<p class=\"statement\">" + xmlEscaped(keptTogether(problem.statement)) + "</p>\n";
     out += figureHtml(figure.list, index);
     if (needsCaution(problem.sketch))
         out += "<p class=\"caution\">" + xmlEscaped(cautionLine()) + "</p>\n";
@@ -108,7 +110,7 @@ std::string marginHtml(const SheetVariant& variant) {
                       pointsOf(variant.scheme) + "</th><th>Slip</th></tr></thead>\n<tbody>\n";
     for (const MarginLine& line : lines)
         out += "<tr><td>" + xmlEscaped(withMinusSigns(line.number)) + "</td><td>" + toMathml(line.symbol) +
-               answerName(line.answer) + "</td><td>" + line.points + "</td><td>" + xmlEscaped(line.slip) +
+               answerName(line.answer) + "</td><td>" + line.points + "</td><td>" + toHtml(line.slip) +
                "</td></tr>\n";
     return out + "</tbody>\n</table>\n<p class=\"quiet\">" + marginNote(variant.scheme) + "</p>\n";
 }

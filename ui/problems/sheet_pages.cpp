@@ -16,10 +16,16 @@ void append(std::vector<Kept>& groups, std::vector<Kept> more) {
     groups.insert(groups.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
 }
 
-/// "Problem 3 of 30", and whose.
+/// "Problem 3 of 30", and whose; a long name is cut short, for the codes and the page's number stand there
+/// too.
 QString footOf(const ProblemPlace& place) {
+    constexpr qsizetype most = 40; // characters
     const QString words = QStringLiteral("Problem %1 of %2").arg(place.number).arg(place.count);
-    return place.student.isEmpty() ? words : place.student + QStringLiteral(" \u00B7 ") + words;
+    if (place.student.isEmpty())
+        return words;
+    const QString name =
+        place.student.size() > most ? place.student.left(most - 1) + QChar(0x2026) : place.student;
+    return name + QStringLiteral(" \u00B7 ") + words;
 }
 
 } // namespace
@@ -112,15 +118,29 @@ bool SheetPdf::beginsStudent(std::size_t problem) const {
     return problem == 0 || (!variant.who.empty() && variant.place == 1);
 }
 
+std::unique_ptr<HandoutPages> SheetPdf::problemPages(const Problem& problem, const ProblemPlace& place,
+                                                     const TaskOnPage& task) const {
+    const auto made = [&](double mostHeight) {
+        ExerciseFigure figure = figureOf(problem, m_look, m_width, mostHeight);
+        auto groups = problemGroups(problem, place, figure, m_look.grid, m_width,
+                                    taskGroups(task, problem.bothAnswers, m_width));
+        return std::make_unique<HandoutPages>(std::move(groups), std::move(figure.list), m_paper,
+                                              HandoutPages::Foot{{}, footOf(place)});
+    };
+    auto pages = made(kMostExerciseHeight);
+    if (pages->count() == 1 || task.faded || task.flawed)
+        return pages;
+    for (const double lower : {0.85, 0.7, 0.55}) // as low as can still be measured
+        if (auto one = made(lower * kMostExerciseHeight); one->count() == 1)
+            return one;
+    return pages;
+}
+
 SheetPdf::Part SheetPdf::part(std::size_t index, const TaskOnPage& task) const {
     const SheetVariant& variant = m_sheet.variants[index];
     const ProblemPlace place = tailpoint::placeOf(m_sheet, index, m_title);
-    ExerciseFigure figure = figureOf(variant.problem, m_look, m_width);
-    auto groups = problemGroups(variant.problem, place, figure, m_look.grid, m_width,
-                                taskGroups(task, variant.problem.bothAnswers, m_width));
     Part part;
-    part.sheet = std::make_unique<HandoutPages>(std::move(groups), std::move(figure.list), m_paper,
-                                                HandoutPages::Foot{{}, footOf(place)});
+    part.sheet = problemPages(variant.problem, place, task);
     std::optional<KeySolution> solution;
     if (m_look.solutions)
         solution = keySolution(variant.problem.sketch);

@@ -66,6 +66,9 @@ public:
 
 private:
     bool beginsStudent(std::size_t problem) const;
+    /// A question alone stands on one page, where a lower figure makes it fit.
+    std::unique_ptr<HandoutPages> problemPages(const Problem& problem, const ProblemPlace& place,
+                                               const TaskOnPage& task) const;
 
     const ProblemSheet& m_sheet;
     SheetLook m_look;

@@ -1,7 +1,7 @@
 #include "ui/window/bar.h"
 
+#include "ui/style/icons.h"
 #include "ui/style/palette.h"
-#include "ui/window/icons.h"
 
 #include <QAction>
 #include <QHBoxLayout>

@@ -111,6 +111,7 @@ bool ExportDialog::paintOn(QPrinter& printer) {
     now.paper = FigurePaper::free;
     now.view.reset();
     now.width = page.width() - 2 * kMargin;
+    now.record = record();
     now.height = page.height() - 2 * kMargin;
     if (now.theme == ThemeName::paper)
         now.transparent = true; // the paper is the sheet

@@ -339,6 +339,7 @@ void FileMenu::print() {
     choice.solution = !m_parts.document.withholdsAnswer();
     choice.handRounding = m_parts.panel.handRounding();
     choice.method = m_parts.panel.method();
+    choice.uncertainty = m_parts.panel.explainOptions().uncertainty;
     choice.parallelograms = m_parts.panel.byParallelograms();
     printer.setFullPage(true);
     printer.setResolution(HandoutPages::resolution());

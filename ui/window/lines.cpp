@@ -1,7 +1,7 @@
 #include "ui/window/lines.h"
 
 #include "ui/panel/panel_parts.h"
-#include "ui/window/icons.h"
+#include "ui/style/icons.h"
 
 #include <QAccessible>
 #include <QHBoxLayout>

@@ -12,12 +12,14 @@
 #include "ui/panel/practice_strip.h"
 #include "ui/practice/line_exercise.h"
 #include "ui/practice/practice.h"
+#include "ui/style/icons.h"
 #include "ui/style/palette.h"
 #include "ui/window/bar.h"
+#include "ui/window/case_bar.h"
+#include "ui/window/cases_menu.h"
 #include "ui/window/edit_menu.h"
 #include "ui/window/file_menu.h"
 #include "ui/window/help_menu.h"
-#include "ui/window/icons.h"
 #include "ui/window/lesson_notes.h"
 #include "ui/window/lines.h"
 #include "ui/window/practice_menu.h"
@@ -77,6 +79,7 @@ public:
     Canvas* canvas;
     Panel* panel;
     PracticeStrip* strip;
+    CaseBar* caseBar;
     PracticeHints* practiceHints;
     LineExerciseView* exerciseView;
     Bar* bar;
@@ -89,6 +92,7 @@ public:
     EditMenu* edits;
     SheetMenu* sheet;
     TeachMenu* teach;
+    PracticeMenu* practising;
     std::unique_ptr<UnsavedWork> unsavedWork; ///< after the first paint
     bool shown = false;
 
@@ -100,9 +104,10 @@ public:
 
 MainWindow::Private::Private(MainWindow& owner)
     : window(owner), canvas(new Canvas(document)), panel(new Panel(document, &ownAnswer)),
-      strip(new PracticeStrip(practice)), practiceHints(new PracticeHints(practice)),
-      exerciseView(new LineExerciseView(document, exercise)), bar(new Bar), notice(new Notice),
-      hints(new HintLine), lessonNotes(new LessonNotes), splitter(new QSplitter(Qt::Horizontal)) {
+      strip(new PracticeStrip(practice)), caseBar(new CaseBar(document)),
+      practiceHints(new PracticeHints(practice)), exerciseView(new LineExerciseView(document, exercise)),
+      bar(new Bar), notice(new Notice), hints(new HintLine), lessonNotes(new LessonNotes),
+      splitter(new QSplitter(Qt::Horizontal)) {
     canvas->setOwnAnswer(ownAnswer);
     canvas->setConstruction(constructionFrom(settings.construction()));
     canvas->setOtherOrder(settings.otherOrder());
@@ -112,6 +117,7 @@ MainWindow::Private::Private(MainWindow& owner)
     panel->setFolded(settings.folded());
     panel->setHandRounding(settings.handRounding());
     panel->setMethod(settings.method());
+    panel->setUncertainty(settings.uncertainty());
     panel->setByParallelograms(settings.byParallelograms());
     canvas->setByParallelograms(addsByParallelograms(panel->explainOptions()));
     QMenuBar* menus = window.menuBar();
@@ -119,13 +125,15 @@ MainWindow::Private::Private(MainWindow& owner)
     edits = new EditMenu(parts(), menus->addMenu(tr("&Edit")));
     sheet = new SheetMenu(parts(), menus->addMenu(tr("&Sheet")));
     QMenu* question = menus->addMenu(tr("&Question"));
-    new QuestionMenu(parts(), question); // belongs to its menu
+    const auto* asking = new QuestionMenu(parts(), question); // belongs to its menu
+    caseBar->addButton(asking->cases->add);
+    QObject::connect(caseBar, &CaseBar::renameAsked, asking->cases, &CasesMenu::rename);
     QMenu* teaching = menus->addMenu(tr("&Teach"));
     teach = new TeachMenu(parts(), teaching);
-    new PracticeMenu(parts(),
-                     {practice, *strip, *practiceHints, exercise, *exerciseView, teach->ownAnswer,
-                      [this] { return files->mayLoseChanges(); }},
-                     teaching, question);
+    practising = new PracticeMenu(parts(),
+                                  {practice, *strip, *practiceHints, exercise, *exerciseView,
+                                   teach->ownAnswer, [this] { return files->mayLoseChanges(); }},
+                                  teaching, question);
     addHelp(menus->addMenu(tr("&Help")), &window);
 }
 
@@ -136,6 +144,7 @@ void MainWindow::Private::lay() {
     sheetColumn->setSpacing(0);
     sheetColumn->addWidget(notice); // over the sheet alone: it comes late, and a hand may be in the table
     sheetColumn->addWidget(strip);
+    sheetColumn->addWidget(caseBar);
     sheetColumn->addWidget(canvas, 1);
     splitter->addWidget(sheetSide);
     panel->addUnderFind(practiceHints);
@@ -170,6 +179,7 @@ void MainWindow::Private::fillBar() {
     bar->addSeparator();
     bar->addAction(sheet->snap, QStringLiteral("snap"));
     bar->addAction(sheet->fit, QStringLiteral("fit"));
+    bar->addActionAtEnd(practising->practiceList, QStringLiteral("practice"));
     bar->addActionAtEnd(teach->ownAnswer, QStringLiteral("own-answer"));
     bar->addActionAtEnd(teach->lecture, QStringLiteral("lecture"));
     bar->addActionAtEnd(files->handOut, QStringLiteral("hand-out"));
@@ -293,6 +303,7 @@ void MainWindow::setTheme(ThemeName name) {
     d->notice->setTheme(theme);
     d->snap->setTheme(theme);
     d->strip->setTheme(theme);
+    d->caseBar->setTheme(theme);
     d->practiceHints->setTheme(theme);
     d->exerciseView->setTheme(theme);
     d->canvas->setTheme(name);

@@ -1,4 +1,5 @@
 #include "ui/window/practice_dialog.h"
+#include "ui/window/dialog_size.h"
 
 #include <QDialogButtonBox>
 #include <QKeyEvent>
@@ -24,7 +25,7 @@ PracticeDialog::PracticeDialog(QWidget* parent)
     setObjectName(QStringLiteral("practiceDialog"));
     setWindowTitle(tr("Practice"));
     build();
-    resize(kFirstSize);
+    resize(withinScreen(*this, kFirstSize));
     fill();
 }
 

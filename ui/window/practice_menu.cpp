@@ -57,9 +57,10 @@ PracticeMenu::PracticeMenu(const WindowParts& parts, PracticeParts practice, QMe
     addCommand(question,
                {"otherNumbers", tr("Other &numbers"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N)},
                [this] { otherNumbers(); });
-    m_practice.strip.addAtLeft(m_hint);
-    for (QAction* action : {m_more, m_harder, m_next})
-        m_practice.strip.addAtRight(action);
+    m_practice.strip.addAtLeft(m_hint, QStringLiteral("hint"));
+    m_practice.strip.addAtRight(m_more, QStringLiteral("once-more"));
+    m_practice.strip.addAtRight(m_harder, QStringLiteral("harder"));
+    m_practice.strip.addAtRight(m_next, QStringLiteral("next"));
     connect(&m_practice.practice, &Practice::problemChanged, this, &PracticeMenu::showWhat);
     connect(&m_practice.practice, &Practice::hintsChanged, this, &PracticeMenu::showWhat);
     connect(&m_practice.hints, &PracticeHints::laidOut, this,
@@ -85,20 +86,24 @@ PracticeMenu::PracticeMenu(const WindowParts& parts, PracticeParts practice, QMe
 }
 
 void PracticeMenu::addTeaching(QMenu* menu) {
-    Practice& practice = m_practice.practice;
+    Practice& following = m_practice.practice;
     menu->addSeparator();
-    addCommand(menu, {"practice", tr("P&ractice\u2026"), QKeySequence(Qt::Key_F8)}, [this] { choose(); });
+    practiceList =
+        addCommand(menu, {"practice", tr("P&ractice\u2026"), QKeySequence(Qt::Key_F8)}, [this] { choose(); });
+    practiceList->setIconText(tr("Practice"));
+    practiceList->setToolTip(tr("Questions to answer, by kind and level (F8)"));
     m_hint = addCommand(menu, {"practiceHint", tr("&Hint"), QKeySequence(Qt::Key_F9)}, [this] { hint(); });
     m_hint->setToolTip(tr("What leads to the next line (F9)"));
     m_more = addCommand(menu, {"practiceMore", tr("&Once more"), QKeySequence(Qt::CTRL | Qt::Key_F8)},
-                        [this, &practice] { beginAgain(practice.onceMore(anySeed())); });
-    m_more->setToolTip(tr("The same kind, other numbers (Ctrl+F8)"));
+                        [this, &following] { beginAgain(following.onceMore(anySeed())); });
+    m_more->setToolTip(tr("The same kind and level with other numbers (Ctrl+F8)"));
     m_harder = addCommand(menu, {"practiceHarder", tr("Har&der"), QKeySequence(Qt::SHIFT | Qt::Key_F8)},
-                          [this, &practice] { beginAgain(practice.harder(anySeed())); });
+                          [this, &following] { beginAgain(following.harder(anySeed())); });
     m_harder->setToolTip(tr("The next level (Shift+F8)"));
     m_next = addCommand(menu, {"practiceNext", tr("&Next"), QKeySequence(Qt::CTRL | Qt::Key_PageDown)},
                         [this] { next(); });
-    m_next->setToolTip(tr("What is best asked now, after the answers before (Ctrl+Page Down)"));
+    m_next->setToolTip(tr("Goes on: what is best asked now, after the answers before; aimed at a slip, asked "
+                          "again, or a level up (Ctrl+Page Down)"));
     m_fill =
         addCommand(menu, {"practiceFill", tr("&Fill in the solution"), QKeySequence(Qt::SHIFT | Qt::Key_F9)},
                    [this] { fillIn(); });
@@ -313,6 +318,7 @@ void PracticeMenu::showWhat() {
     m_find->setEnabled(is);
     m_next->setEnabled(is);
     m_harder->setEnabled(practice.canBeHarder());
+    m_parts.canvas.setGivensStill(is && m_parts.ownAnswer.isOn());
 }
 
 void PracticeMenu::sayFault() {

@@ -37,6 +37,8 @@ class PracticeMenu : public QObject {
 public:
     PracticeMenu(const WindowParts& parts, PracticeParts practice, QMenu* teach, QMenu* question);
 
+    QAction* practiceList = nullptr; ///< the list of problems
+
 private:
     void addTeaching(QMenu* menu);
     void choose();

@@ -2,6 +2,8 @@
 
 #include "ui/practice/how_it_went.h"
 #include "ui/practice/sitting.h"
+#include "ui/window/dialog_frame.h"
+#include "ui/window/dialog_size.h"
 #include "ui/window/loss_question.h"
 #include "ui/window/settings.h"
 
@@ -11,7 +13,6 @@
 #include <QLabel>
 #include <QPlainTextEdit>
 #include <QPushButton>
-#include <QVBoxLayout>
 
 namespace tailpoint {
 
@@ -33,7 +34,7 @@ PracticeSummary::PracticeSummary(Sitting& sitting, Settings& settings, QWidget* 
     setObjectName(QStringLiteral("practiceSummary"));
     setWindowTitle(tr("How it went"));
     build();
-    resize(kFirstSize);
+    resize(withinScreen(*this, kFirstSize));
 }
 
 void PracticeSummary::build() {
@@ -55,19 +56,9 @@ void PracticeSummary::build() {
     m_forget->setObjectName(QStringLiteral("forgetRecord"));
     m_forget->setAutoDefault(false);
     buttons->addButton(QDialogButtonBox::Close);
-    for (QAbstractButton* button : buttons->buttons())
-        button->setIcon({});
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(20, 18, 20, 16);
-    column->setSpacing(10);
-    column->addWidget(m_words, 1);
-    column->addWidget(m_keep);
-    column->addWidget(m_where);
-    column->addWidget(m_fault);
-    column->addWidget(buttons);
+    frameDialog(*this, {m_words, m_keep, m_where, m_fault}, buttons);
     connect(m_keep, &QCheckBox::clicked, this, &PracticeSummary::keep);
     connect(m_forget, &QPushButton::clicked, this, &PracticeSummary::forget);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
 }
 
 void PracticeSummary::ask() {
@@ -81,7 +72,7 @@ void PracticeSummary::refresh() {
     QStringList parts{went.count};
     for (const QString& part :
          {listed(tr("Slips that went away:"), went.gone), listed(tr("Slips that are left:"), went.left),
-          listed(tr("In this sitting:"), went.asked)})
+          listed(tr("In this sitting:"), went.asked), listed(tr("Earlier sittings:"), went.earlier)})
         if (!part.isEmpty())
             parts << part;
     m_words->setPlainText(parts.join(QStringLiteral("\n\n")));

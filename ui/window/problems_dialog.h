@@ -18,6 +18,7 @@ class QLineEdit;
 class QListWidget;
 class QProgressBar;
 class QPushButton;
+class QScrollArea;
 class QSpinBox;
 class QStackedWidget;
 
@@ -47,6 +48,7 @@ protected:
 
 private:
     void build();
+    QScrollArea* scrolled(QWidget* choices);
     void buildSource(QFormLayout* rows);
     void buildChoices(QFormLayout* rows);
     void connectAll();

@@ -1,6 +1,7 @@
 // What the dialog of problem sheets is made of.
 #include "core/practice/families.h"
 #include "ui/problems/set_text.h"
+#include "ui/window/dialog_size.h"
 #include "ui/window/page_preview.h"
 #include "ui/window/problems_dialog.h"
 
@@ -14,6 +15,7 @@
 #include <QMainWindow>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QSpinBox>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -146,8 +148,25 @@ void ProblemsDialog::buildChoices(QFormLayout* rows) {
     add(tr("New f&older"), m_folder, withButton(m_folder, m_chooseFolder));
 }
 
+/// What is chosen, which scrolls on a screen that is too low for it.
+QScrollArea* ProblemsDialog::scrolled(QWidget* choices) {
+    auto* area = named(new QScrollArea, "problemsChoices");
+    area->setWidget(choices);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->viewport()->setAutoFillBackground(false);
+    choices->setAutoFillBackground(false);
+    area->setMinimumWidth(choices->minimumSizeHint().width() +
+                          style()->pixelMetric(QStyle::PM_ScrollBarExtent));
+    return area;
+}
+
 void ProblemsDialog::build() {
-    auto* rows = new QFormLayout;
+    auto* choices = new QWidget;
+    auto* rows = new QFormLayout(choices);
+    rows->setContentsMargins(0, 0, 0, 0);
     rows->setHorizontalSpacing(14);
     rows->setVerticalSpacing(8);
     buildSource(rows);
@@ -164,9 +183,9 @@ void ProblemsDialog::build() {
     named(m_make, "problemsMake")->setDefault(true);
     named(m_cancel, "problemsCancel");
     auto* left = new QVBoxLayout;
-    left->addLayout(rows);
+    QScrollArea* area = scrolled(choices);
+    left->addWidget(area, 1);
     left->addWidget(m_fault);
-    left->addStretch(1);
     left->addWidget(m_progress);
     left->addWidget(buttons);
     auto* all = new QHBoxLayout(this);
@@ -176,6 +195,9 @@ void ProblemsDialog::build() {
     all->addWidget(m_preview, 4);
     connectAll();
     showAtWork(false);
+    const QSize hint = sizeHint();
+    const int more = choices->sizeHint().height() - area->sizeHint().height();
+    resize(withinScreen(*this, {hint.width(), hint.height() + std::max(0, more)}));
 }
 
 void ProblemsDialog::connectAll() {

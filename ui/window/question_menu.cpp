@@ -8,6 +8,7 @@
 #include "ui/panel/panel.h"
 #include "ui/style/symbols.h"
 #include "ui/sweep/sweep_dialog.h"
+#include "ui/window/cases_menu.h"
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
 #include "ui/window/settings.h"
@@ -34,6 +35,7 @@ QuestionMenu::QuestionMenu(const WindowParts& parts, QMenu* menu) : QObject(menu
     m_sweep = addCommand(menu, {"sweep", tr("Swe&ep…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_W)},
                          [this] { openSweep(); });
     m_sweep->setToolTip(tr("Vary one given value and see what becomes of the answer"));
+    cases = new CasesMenu(parts, menu->addMenu(tr("&Cases"))); // belongs to its menu
     m_other =
         addCommand(menu, {"otherAnswer", tr("Take the &other answer"), QKeySequence(Qt::CTRL | Qt::Key_T)},
                    [this] { m_parts.canvas.takeOtherAnswer(); });
@@ -52,6 +54,7 @@ QuestionMenu::QuestionMenu(const WindowParts& parts, QMenu* menu) : QObject(menu
                             showAdding();
                         });
     showAdding();
+    addUncertainties(menu->addMenu(tr("Standard &uncertainty in the solution")));
     menu->addSeparator();
     addCommand(menu, {"questionInWords", tr("Question in &words\u2026")}, [this] {
         auto* dialog = m_parts.window.findChild<WordsDialog*>();
@@ -80,6 +83,29 @@ void QuestionMenu::addMethods(QMenu* menu) {
     add(Method::suited, tr("As &suits the question"));
     add(Method::triangle, tr("By the force &triangle"));
     add(Method::components, tr("By &components"));
+}
+
+/// Behind the ranges, where tolerances are given; what each tolerance is taken for.
+void QuestionMenu::addUncertainties(QMenu* menu) {
+    auto* group = new QActionGroup(menu);
+    const auto chosen = m_parts.panel.explainOptions().uncertainty;
+    const auto add = [&](const char* name, const std::optional<tolerance::UncertaintyAsked>& asked,
+                         const QString& title) {
+        QAction* action = menu->addAction(title, this, [this, asked] {
+            m_parts.panel.setUncertainty(asked);
+            m_parts.settings.setUncertainty(asked);
+        });
+        action->setObjectName(QLatin1String("uncertainty-") + QLatin1String(name));
+        action->setCheckable(true);
+        action->setChecked(chosen == asked);
+        group->addAction(action);
+    };
+    using tolerance::Spread;
+    add("none", {}, tr("&Not told"));
+    add("rectangular", tolerance::UncertaintyAsked{}, tr("Tolerances &rectangular"));
+    for (const int k : {2, 3})
+        add(k == 2 ? "normal2" : "normal3", tolerance::UncertaintyAsked{Spread::normal, double(k)},
+            tr("Tolerances normal, half-width = &%1 standard uncertainties").arg(k));
 }
 
 /// The sheet follows the text. By the triangle several forces are added two at a time, by components never:

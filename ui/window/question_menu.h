@@ -10,6 +10,7 @@ class QMenu;
 
 namespace tailpoint {
 
+class CasesMenu;
 struct Sketch;
 class SweepDialog;
 
@@ -18,10 +19,13 @@ class QuestionMenu : public QObject {
 public:
     QuestionMenu(const WindowParts& parts, QMenu* menu);
 
+    CasesMenu* cases;
+
 private:
     void prepare();
     void showAdding();
     void addMethods(QMenu* menu);
+    void addUncertainties(QMenu* menu);
     void apply(const Sketch& after, const QString& step);
     void askSmallest();
     void openSweep();

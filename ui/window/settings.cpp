@@ -85,6 +85,12 @@ QString Settings::construction() const {
 void Settings::setConstruction(const QString& name) {
     write("sheet/construction", name);
 }
+bool Settings::casesOver() const {
+    return read("sheet/casesOver", true);
+}
+void Settings::setCasesOver(bool on) {
+    write("sheet/casesOver", on);
+}
 bool Settings::parallelMarks() const {
     return read("sheet/parallelMarks", false);
 }
@@ -142,6 +148,24 @@ void Settings::setByParallelograms(bool on) {
 }
 void Settings::setHandRounding(bool on) {
     write("question/handRounding", on);
+}
+
+// "rectangular", "normal 2"; anything else: not told.
+std::optional<tolerance::UncertaintyAsked> Settings::uncertainty() const {
+    const QStringList words = read("question/uncertainty", QString()).split(QLatin1Char(' '));
+    tolerance::UncertaintyAsked asked;
+    if (words.front() == QLatin1String("rectangular"))
+        return asked;
+    asked.spread = tolerance::Spread::normal;
+    asked.k = words.value(1).toDouble();
+    return words.front() == QLatin1String("normal") && asked.k > 0 && asked.k <= 100 ? std::optional(asked)
+                                                                                     : std::nullopt;
+}
+void Settings::setUncertainty(const std::optional<tolerance::UncertaintyAsked>& asked) {
+    write("question/uncertainty", !asked ? QStringLiteral("none")
+                                  : asked->spread == tolerance::Spread::rectangular
+                                      ? QStringLiteral("rectangular")
+                                      : QStringLiteral("normal %1").arg(asked->k));
 }
 
 bool Settings::keepsPractice() const {

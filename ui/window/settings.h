@@ -34,6 +34,8 @@ public:
     /// "parallelogram", "triangle", "polygon", "none"
     QString construction() const;
     void setConstruction(const QString& name);
+    bool casesOver() const;
+    void setCasesOver(bool on);
     bool parallelMarks() const;
     void setParallelMarks(bool on);
     bool otherOrder() const;
@@ -59,6 +61,10 @@ public:
     void setMethod(Method method);
     bool byParallelograms() const;
     void setByParallelograms(bool on);
+
+    /// Standard uncertainties in the solution; empty: not told.
+    std::optional<tolerance::UncertaintyAsked> uncertainty() const;
+    void setUncertainty(const std::optional<tolerance::UncertaintyAsked>& asked);
 
     /// The record of practice is kept on the disk.
     bool keepsPractice() const;

@@ -1,6 +1,6 @@
 #include "ui/window/snap_switch.h"
 
-#include "ui/window/icons.h"
+#include "ui/style/icons.h"
 
 #include <QAction>
 #include <QPainter>

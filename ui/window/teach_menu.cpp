@@ -116,6 +116,7 @@ void TeachMenu::begin(const Result& result, std::optional<LecturePlace> at) {
     ExplainOptions options;
     options.handRounding = m_parts.panel.handRounding(); // the same numbers as beside the sheet
     options.method = m_parts.panel.method();
+    options.uncertainty = m_parts.panel.explainOptions().uncertainty;
     options.parallelograms = m_parts.panel.byParallelograms();
     m_view->begin(result, m_parts.canvas.construction(), options, screenForLecture(m_parts.window.screen()),
                   at);

@@ -56,6 +56,17 @@ TEST(MarkToldApart, ANoughtOfThousandsIsNoSlip) {
     }
 }
 
+TEST(MarkToldApart, APlainNoughtTellsTheSlipThatLeavesNothing) {
+    // 7.5 kN at 34° along 76° and 0°. By Python: P = 7.5 sin 34° / sin 76° = 4.32234, Q = 7.5 sin 42° / sin
+    // 76° = 5.17211; with the direction of Q, 0°, in place of the triangle's 34° P is nothing.
+    const Sketch deck = sketch({force("P", {}, 76), force("Q", {}, 0)}, force("R", 7.5, 34));
+    const Marking marking = marked(deck, {"P = 0", "Q = 5.17"});
+    EXPECT_EQ(verdictOf(marking, "P"), Verdict::slip) << toText(marking);
+    EXPECT_EQ(firstOf(marking), "axis-angle-in-triangle");
+    EXPECT_TRUE(marked(deck, {"P = 0e2", "Q = 5.17"}).slips.empty());
+    EXPECT_TRUE(marked(deck, {"P = 4.3", "Q = 0"}).slips.empty()); // no slip leaves nothing of Q
+}
+
 TEST(MarkToldApart, ANoughtIsNeitherInAnotherUnitNorADecimalPointMoved) {
     // by hand: -3.648° are -0.0637 rad; a tenth of it is -0.365
     for (const char* angle : {"0", "0.0", "along +x", "0.1", "-0.1"}) {

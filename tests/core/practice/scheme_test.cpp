@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <set>
 
 namespace tailpoint::testing {
 namespace {
@@ -38,7 +39,8 @@ TEST(PracticeScheme, TellsWhatTheCommonSlipsGive) {
     // sqrt(P² + Q² - 2PQ cos 65°) = 334.96, sqrt(P² + Q²) = 437.29, P + Q = 615, by Python
     ASSERT_TRUE(numberOf(scheme, "R", "supplement-in-cosines"));
     EXPECT_EQ(numberOf(scheme, "R", "supplement-in-cosines")->text, "335 N");
-    EXPECT_EQ(numberOf(scheme, "R", "supplement-in-cosines")->label, "supplement in the law of cosines");
+    EXPECT_EQ(toText(labelOf(*numberOf(scheme, "R", "supplement-in-cosines"))),
+              "supplement in the law of cosines: angle opposite to R");
     ASSERT_TRUE(numberOf(scheme, "R", "right-triangle-assumed"));
     EXPECT_EQ(numberOf(scheme, "R", "right-triangle-assumed")->text, "437 N");
     ASSERT_TRUE(numberOf(scheme, "R", "magnitudes-added"));
@@ -61,7 +63,7 @@ TEST(PracticeScheme, ListsTheNumbersOfEachQuantityAscending) {
                 << scheme.numbers[i].text;
         }
     for (const SlipNumber& one : scheme.numbers)
-        EXPECT_NE(one.text, one.name == "R" ? "520 N" : "-3.6°") << one.label;
+        EXPECT_NE(one.text, one.name == "R" ? "520 N" : "-3.6°") << toText(labelOf(one));
 }
 
 TEST(PracticeScheme, OfTwoAnswersBothAreStated) {
@@ -77,6 +79,51 @@ TEST(PracticeScheme, OfTwoAnswersBothAreStated) {
     const Marking marking = marker.mark(std::get<Attempt>(read));
     EXPECT_EQ(marking.verdict, Verdict::right);
     EXPECT_EQ(marking.points, scheme.of);
+}
+
+/// W = 400 N down, A along −20°, B along 50°, at rest: A = −273.616 N, B = 400 N. With one term's sign turned
+/// A = ±514.23 N and B = ±751.75 N, or with that of W A = 273.6 N and B = −400 N; sine and cosine exchanged
+/// A = 326.08 N, B = 145.59 N (Python, mpmath).
+TEST(PracticeScheme, WhereSensesCountTheNumbersAreSigned) {
+    const Sketch bracket =
+        balanced({force("W", 400, -90), either(force("A", kToFind, -20)), either(force("B", kToFind, 50))});
+    MarkOptions options;
+    options.signedSenses = true;
+    constexpr std::array<std::string_view, 3> slips{"halved-load", "sine-cosine-exchanged", "equation-sign"};
+    const Scheme scheme = schemeOf(bracket, options, slips);
+    ASSERT_TRUE(scheme.isSigned);
+    EXPECT_EQ(rightAnswers(scheme), (std::vector<std::string>{"A = -274 N", "B = 400 N"}));
+    const auto numbersOf = [&](const std::string& name, std::string_view slip) {
+        std::set<std::string> texts;
+        for (const SlipNumber& one : scheme.numbers)
+            if (one.name == name && std::find(one.slips.begin(), one.slips.end(), slip) != one.slips.end())
+                texts.insert(one.text);
+        return texts;
+    };
+    EXPECT_EQ(numbersOf("A", "halved-load"), std::set<std::string>{"\u00B1200 N"});
+    EXPECT_EQ(numbersOf("A", "sine-cosine-exchanged"), std::set<std::string>{"326 N"});
+    EXPECT_EQ(numbersOf("B", "sine-cosine-exchanged"), std::set<std::string>{"146 N"});
+    EXPECT_EQ(numbersOf("A", "equation-sign"), (std::set<std::string>{"-514 N", "274 N", "514 N"}));
+    EXPECT_EQ(numbersOf("B", "equation-sign"), (std::set<std::string>{"-400 N", "-752 N", "752 N"}));
+    const Marker marker(bracket, solve(bracket), options);
+    for (const SlipNumber& one : scheme.numbers) { // each is wrong as it is listed, and its slip named
+        if (one.isEitherSense)
+            continue;
+        const auto read = marker.read({one.name + " = " + one.text});
+        const Marking marking = marker.mark(std::get<Attempt>(read));
+        EXPECT_FALSE(marking.isRight()) << one.name << ' ' << one.text;
+    }
+}
+
+TEST(PracticeScheme, ALabelSaysWhereTheSlipIsMade) {
+    const Sketch three = sketch({force("P", 100, 120), force("Q", 80, 75), force("S", 60, 160)});
+    constexpr std::array<std::string_view, 2> slips{"force-left-out", "component-sign"};
+    std::set<std::string> labels;
+    for (const SlipNumber& one : schemeOf(three, {}, slips).numbers)
+        labels.insert(toText(labelOf(one)));
+    for (const char* label : {"a force left out: P", "a force left out: Q", "a force left out: S",
+                              "sign of a component: P_x", "sign of a component: S_y"})
+        EXPECT_TRUE(labels.count(label)) << label;
 }
 
 TEST(PracticeScheme, AQuestionWithoutAnAnswerHasNone) {

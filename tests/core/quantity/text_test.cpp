@@ -38,5 +38,21 @@ TEST(OneLine, ReplacesWhatWouldBreakOrHideIt) {
     EXPECT_EQ(oneLine("Größe", 5), "Größe");
 }
 
+TEST(KeptTogether, ALineEndsNeitherInAnEquationNorBeforeAUnit) {
+    // ~ for the no-break space
+    const auto kept = [](std::string_view text) {
+        std::string out = keptTogether(text);
+        for (std::size_t at = 0; (at = out.find("\u00A0", at)) != out.npos;)
+            out.replace(at, 2, "~");
+        return out;
+    };
+    EXPECT_EQ(kept("one with P = 68 kN at 16°, the other"), "one with P~=~68~kN at 16°, the other");
+    EXPECT_EQ(kept("along the slope 3 : −4 (P), run : rise."), "along the slope 3~:~−4 (P), run~:~rise.");
+    EXPECT_EQ(kept("Q = 2.5 kip, and R = 12 gon."), "Q~=~2.5~kip, and R~=~12~gon.");
+    EXPECT_EQ(kept("in 3 N steps; 4 boats, N of it"), "in 3~N steps; 4 boats, N of it");
+    EXPECT_EQ(kept(" two  spaces "), " two  spaces ");
+    EXPECT_EQ(kept(""), "");
+}
+
 } // namespace
 } // namespace tailpoint

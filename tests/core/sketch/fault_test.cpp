@@ -36,6 +36,13 @@ struct Row {
 const double kInfinite = std::numeric_limits<double>::infinity();
 const double kNoNumber = std::numeric_limits<double>::quiet_NaN();
 
+void putCase(Sketch& s, std::string name, std::vector<CaseChange> changes = {}) {
+    s.cases.push_back({std::move(name), std::move(changes)});
+}
+CaseChange size(std::string of, std::optional<double> magnitude) {
+    return {std::move(of), Magnitude{magnitude, {}}, {}};
+}
+
 const Row kRows[] = {
     {negative, "forces[2].magnitude", "turn the direction round",
      [](Sketch& s) { s.forces[2].magnitude.value = -5; }},
@@ -175,6 +182,47 @@ const Row kRows[] = {
     {ownUnitDiffers, "forces[0].direction.unit", "is not the value beside it",
      [](Sketch& s) {
          s.forces[0].direction.form = AngleForm{25, TypedAngle{25, AngleUnit::gon, {}}};
+     }},
+    {nameLength, "cases[0].name", "1 to 24 characters, this one has 25",
+     [](Sketch& s) { putCase(s, std::string(25, 'a')); }},
+    {nameLength, "cases[1].name", "this one has 0",
+     [](Sketch& s) {
+         putCase(s, "calm");
+         putCase(s, "");
+     }},
+    {nameBlank, "cases[0].name", "storm", [](Sketch& s) { putCase(s, "  "); }},
+    {unprintable, "cases[0].name", "printed", [](Sketch& s) { putCase(s, "a\tb"); }},
+    {caseNameTaken, "cases[1].name", "'calm' is taken",
+     [](Sketch& s) {
+         putCase(s, "calm");
+         putCase(s, "calm");
+     }},
+    {caseNameTaken, "cases[0].name", "the sketch without a case", [](Sketch& s) { putCase(s, "as drawn"); }},
+    {caseOfUnknown, "cases[0].changes.Z", "'Z' is neither a force nor the sum",
+     [](Sketch& s) { putCase(s, "storm", {size("Z", 5)}); }},
+    {caseChangesTwice, "cases[0].changes.P", "keep one of the two",
+     [](Sketch& s) {
+         putCase(s, "storm", {size("P", 5), size("Q", 5), size("P", 6)});
+     }},
+    {caseChangesNothing, "cases[0].changes.P", "give a magnitude or a direction",
+     [](Sketch& s) {
+         putCase(s, "storm", {{"P", {}, {}}});
+     }},
+    {caseChangesToFind, "cases[0].changes.R.magnitude", "to find in the sketch",
+     [](Sketch& s) { putCase(s, "storm", {size("R", 5)}); }},
+    {caseChangesToFind, "cases[0].changes.P.magnitude", "to find in this case",
+     [](Sketch& s) { putCase(s, "storm", {size("P", std::nullopt)}); }},
+    {caseMovesRest, "cases[0].changes.R.magnitude", "in every case or in none",
+     [](Sketch& s) {
+         s.sum = force("R", 0, 0);
+         putCase(s, "storm", {size("R", 5)});
+     }},
+    {negative, "cases[0].changes.P.magnitude", "turn the direction round",
+     [](Sketch& s) { putCase(s, "storm", {size("P", -5)}); }},
+    {tooManyCases, "cases", "101 cases",
+     [](Sketch& s) {
+         for (int i = 0; i < 101; ++i)
+             putCase(s, "case " + std::to_string(i));
      }},
     {tooManyForces, "forces", "10001 forces",
      [](Sketch& s) { s.forces.assign(kMostForces + 1, s.forces[0]); }},

@@ -1,4 +1,5 @@
 // One given value varied. Numbers by mpmath with 30 digits from the closed form that stands beside each case.
+#include "core/solve/kernel.h"
 #include "core/solve/sweep.h"
 
 #include "tests/support/cases.h"
@@ -8,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <numbers>
 
 namespace tailpoint::testing {
 namespace {
@@ -159,6 +161,47 @@ TEST(ASweep, SeesAGapNarrowerThanItsSteps) {
 // --- directions ---
 
 /// |Q| < |P|: R leans at most arcsin(275/340) from P, where Q is square to R.
+/// What reaches the line of P is 10 + 5 sin t, and Q is 5.0000001 long: P has an answer only where 5 (1 + sin
+/// t) is 1e-7 or less, t from -90.01145915593776 to -89.98854084406222 degrees (arccosine of 1 - 2e-8, the
+/// double 5.0000001), a seventh of a part of the grid. The grid's places are all beside it.
+TEST(ASweep, SeesAnAnswerNarrowerThanItsSteps) {
+    const Sketch island = sketch({either(force("P", kToFind, 0)), force("Q", 5.0000001, kToFind),
+                                  force("K", 10, 90), force("S", 5, -30)},
+                                 kAtRest);
+    // What touches within the kernel's band is taken to touch: there 5 (1 + sin t) grows by 1e-3 a radian.
+    const double room = 1.01 * kernel::kTangentBand * 20 / 1e-3 * 180 / std::numbers::pi;
+    for (const std::size_t steps : {1, 90, 999}) {
+        SCOPED_TRACE(steps);
+        const Sweep swept = sweep(island, {{3, true}, -173.1, -3.3, steps});
+        ASSERT_EQ(swept.gaps.size(), 2u);
+        EXPECT_NEAR(swept.gaps[0].to, -90.01145915593776, room);
+        EXPECT_NEAR(swept.gaps[1].from, -89.98854084406222, room);
+        EXPECT_TRUE(swept.hasAnswer());
+    }
+}
+
+/// Two directions: Q and P of 1 reach as far as 2, what is left of 5 and 3.0000001 opposite to it
+/// is 1.9999999 at least: from 179.99064363865536 to 180.00935636134464 degrees (law of cosines).
+TEST(ASweep, SeesWhereTwoCirclesMeetForAMoment) {
+    const Sketch island =
+        sketch({force("P", 1, kToFind), force("Q", 1, kToFind), force("K", 5, 0), force("S", 3.0000001, 90)},
+               kAtRest);
+    const Sweep swept = sweep(island, {{3, true}, 0.7, 359.9, 90});
+    ASSERT_EQ(swept.gaps.size(), 2u);
+    EXPECT_NEAR(swept.gaps[0].to, 179.99064363865536, 1e-8);
+    EXPECT_NEAR(swept.gaps[1].from, 180.00935636134464, 1e-8);
+}
+
+/// A bridle of two like legs: both are alike under every load, so that the larger is neither. Nothing hangs.
+TEST(ASweep, OfWhatStaysAlikeIsPlain) {
+    const Sketch bridle =
+        sketch({force("W", 12, -90), force("A", kToFind, 35), force("B", kToFind, 145)}, kAtRest);
+    const Sweep swept = sweep(bridle, {{0, false}, 1, 20, 90});
+    // 20 / (2 sin 35)
+    EXPECT_NEAR(curve(swept, Swept::Kind::larger, 1).greatest->value, 17.434467956210983, 1e-12);
+    EXPECT_LT(curve(swept, Swept::Kind::larger, 1).pieces.at(0).size(), 2000u);
+}
+
 TEST(ASweptDirection, HasItsGreatestWhereTheArcIsTouched) {
     const Sketch sketch = testing::sketch({force("P", 340, 25), force("Q", 275, -40)});
     const Sweep swept = sweep(sketch, {{1, true}, -180, 180, 90});

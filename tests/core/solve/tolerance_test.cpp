@@ -246,6 +246,72 @@ TEST(Tolerance, OfOneUnknownForTwoEquations) {
     EXPECT_EQ(range.vectors.size(), 4u);
 }
 
+// W 12 +- 0.4 straight down, A 5 +- 0.2 at 0 +- 3: B of 13 is the direction that is asked for. A dense grid
+// of A and W, ends included: the direction of -(A + W).
+TEST(Tolerance, OfOneUnknownDirection) {
+    const Sketch made = balanced({loose(force("W", 12, -90), 0.4, 0), loose(force("A", 5, 0), 0.2, 3),
+                                  loose(force("B", 13, kToFind), 0.5, 0)});
+    ASSERT_EQ(solve(made).family, Family::oneUnknown);
+    ASSERT_EQ(solve(made).status, Status::unique);
+    double from = 1000, to = -1000, left = 0, up = 0;
+    constexpr int kParts = 40;
+    for (int w = 0; w <= kParts; ++w)
+        for (int a = 0; a <= kParts; ++a)
+            for (int t = 0; t <= kParts; ++t) {
+                const auto part = [](int i) { return 2.0 * i / kParts - 1; };
+                const double size = 5 + 0.2 * part(a), way = 3 * part(t) * kDegree;
+                const double x = -size * std::cos(way), y = 12 + 0.4 * part(w) - size * std::sin(way);
+                const double direction = std::atan2(y, x) / kDegree;
+                from = std::fmin(from, direction);
+                to = std::fmax(to, direction);
+            }
+    left = 13.5 * std::cos(to * kDegree);
+    up = 13.5 * std::sin(from * kDegree);
+    const AnswerRange range = only(made);
+    expectArc(of(range, 2).direction, from, to, 1e-3 * (to - from));
+    EXPECT_LE(of(range, 2).direction.from, from + 1e-9);
+    EXPECT_GE(of(range, 2).direction.to, to - 1e-9);
+    expectRange(of(range, 2).magnitude, 12.5, 13.5, 1e-12);
+    EXPECT_NEAR(*of(range, 2).x.least, left, 0.01);
+    EXPECT_NEAR(*of(range, 2).y.greatest, up, 0.01);
+    EXPECT_FALSE(of(range, 2).magnitudeFound);
+    EXPECT_TRUE(range.everywhere);
+}
+
+// R 50 at 0 +- 30 of P on the line at 0 and Q of 20 +- 8: Q reaches P's line only where R's tip is no farther
+// off than Q is long. 50 sin 30 = 25, so that all of Q's magnitudes have answers, but of R's directions only
+// those up to arcsin(28/50) = 34.06 > 30. With Q 10 +- 8: up to arcsin(18/50) = 21.10 degrees.
+TEST(Tolerance, OfAGivenValueIsOfThePartThatHasAnAnswer) {
+    const auto made = [](double q) {
+        return sketch({force("P", kToFind, 0), loose(force("Q", q, kToFind), 8, 0)},
+                      loose(force("R", 50, 2), 0, 30));
+    };
+    const Solved solved = solve(made(10));
+    ASSERT_EQ(solved.solutions.size(), 2u);
+    for (const AnswerRange& range : tolerance::rangesOf(made(10), solved)) {
+        EXPECT_FALSE(range.everywhere);
+        const double end = std::asin(18 / 50.0) / kDegree;
+        expectArc(of(range, kSumIndex).direction, -end, end, 0.03);
+        EXPECT_LE(of(range, kSumIndex).direction.from, -end);
+        EXPECT_GE(of(range, kSumIndex).direction.to, end);
+        expectRange(of(range, 1).magnitude, 2, 18, 1e-9);
+        expectRange(of(range, kSumIndex).y, -18, 18, 0.03);
+        expectRange(of(range, kSumIndex).magnitude, 50, 50, 1e-9);
+    }
+}
+
+// R 50 at 32 +- 1 of the same P, and Q 30 +- 8: below 50 sin 31 = 25.752 Q never reaches the line.
+TEST(Tolerance, OfAGivenMagnitudeIsOfThePartThatHasAnAnswer) {
+    const Sketch made = sketch({force("P", kToFind, 0), loose(force("Q", 30, kToFind), 8, 0)},
+                               loose(force("R", 50, 32), 0, 1));
+    for (const AnswerRange& range : tolerance::rangesOf(made, solve(made))) {
+        EXPECT_FALSE(range.everywhere);
+        expectRange(of(range, 1).magnitude, 50 * std::sin(31 * kDegree), 38, 0.01);
+        EXPECT_LE(*of(range, 1).magnitude.least, 50 * std::sin(31 * kDegree));
+        expectArc(of(range, kSumIndex).direction, 31, 33, 1e-9);
+    }
+}
+
 TEST(Tolerance, AnAnswerIsLostWhereALineWouldPush) {
     const std::vector<Force> forces{force("W", 12, -90), loose(force("A", kToFind, 50), 0, 2),
                                     loose(force("B", kToFind, 91), 0, 2)};
@@ -319,6 +385,16 @@ TEST(Tolerance, TheTipsRegionOfOneForceIsItsSector) {
 }
 
 // Two magnitudes at right angles with tolerances alone: a rectangle.
+// One unknown direction: the region is the sector of a ring, B's own magnitude by the direction of what is
+// left.
+TEST(Tolerance, TheTipsRegionOfOneUnknownDirectionIsASector) {
+    const Sketch made = balanced(
+        {force("W", 12, -90), loose(force("A", 5, 0), 0.2, 0), loose(force("B", 13, kToFind), 0.5, 0)});
+    const auto regions = tipRegions(made, solve(made), 0);
+    const double width = std::atan2(12, -5.2) - std::atan2(12, -4.8);
+    EXPECT_NEAR(areaOf(regions.at(0)), width / 2 * (13.5 * 13.5 - 12.5 * 12.5), 0.01 * width * 26);
+}
+
 TEST(Tolerance, TheTipsRegionOfTwoMagnitudesIsAParallelogram) {
     const Sketch made = sketch({loose(force("P", 100, 0), 10, 0), loose(force("Q", 50, 90), 5, 0)});
     EXPECT_NEAR(areaOf(tipRegions(made, solve(made), 0)[0]), 20 * 10, 0.02 * 200);

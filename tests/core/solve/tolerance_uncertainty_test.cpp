@@ -153,6 +153,24 @@ TEST(Sensitivity, IsTheDifferenceQuotientInEveryFamily) {
     expectSlopes(turned);
 }
 
+// Two legs of 2.5 (±0.1) kN at 35 degrees: W = 2 * 2.5 sin 35, each leg moves it by sin 35 of itself. B of 13
+// against 5 (±0.2) along +x and 12 (±0.4) down: its direction turns by the change square to it over 13, in
+// which 5 has the part 12/13 and 12 the part 5/13.
+TEST(Sensitivity, OfOneUnknownIsThatOfWhatLeavesLeastOver) {
+    const Told legs = told(balanced(
+        {loose(force("A", 2.5, 35), 0.1, 0), loose(force("B", 2.5, 145), 0.1, 0), force("W", kToFind, -90)}));
+    const double sine = std::sin(35 * std::numbers::pi / 180);
+    EXPECT_NEAR(legs.of(2).magnitude->standard, std::sqrt(2.0) * sine * 0.1 / std::sqrt(3.0), 1e-12);
+    EXPECT_NEAR(legs.of(2).magnitude->shares.at(1).part, 0.5, 1e-9);
+    EXPECT_EQ(legs.of(2).magnitude->withheld, Withheld::no);
+    const Told way = told(balanced(
+        {loose(force("W", 12, -90), 0.4, 0), loose(force("A", 5, 0), 0.2, 0), force("B", 13, kToFind)}));
+    const double turned = std::hypot(0.4 * 5 / 13, 0.2 * 12 / 13) / 13 / std::sqrt(3.0);
+    EXPECT_NEAR(way.of(2).direction->standard, turned * 180 / std::numbers::pi, 1e-9);
+    EXPECT_EQ(way.of(2).direction->withheld, Withheld::no);
+    EXPECT_FALSE(way.of(2).magnitude);
+}
+
 TEST(Sensitivity, OfATangentThereIsNone) {
     const Sketch touching = sketch({force("P", kToFind, 0), force("Q", 30, kToFind)},
                                    force("R", 50, std::asin(0.6) * 180 / std::numbers::pi));

@@ -192,6 +192,51 @@ TEST(ReadingASketch, DecimalsOfAnglesCanBeSet) {
 }
 
 /// One refused file a row: what is wrong with it, its text, and what its line must say.
+/// A sketch of P alone with a list of cases.
+std::string withCases(const std::string& cases) {
+    return sketchWith(kForceP, R"(, "cases": [)" + cases + "]");
+}
+
+TEST(ReadingASketch, ACaseGivesOtherValuesInEveryForm) {
+    const Sketch sketch = read(withCases(
+        R"({"name": "storm", "changes": {"P": {"magnitude": {"value": 60, "unit": "kg"}, "direction": {"slope": [3, 4]}}}})"));
+    ASSERT_EQ(sketch.cases.size(), 1u);
+    EXPECT_EQ(sketch.cases[0].name, "storm");
+    ASSERT_EQ(sketch.cases[0].changes.size(), 1u);
+    EXPECT_EQ(sketch.cases[0].changes[0].of, "P");
+    // 60 kg at 9.80665 m/s2, by hand
+    EXPECT_NEAR(sketch.cases[0].changes[0].magnitude->value.value(), 588.399, 1e-9);
+    EXPECT_EQ(std::get<SlopeForm>(sketch.cases[0].changes[0].direction->form), (SlopeForm{3, 4}));
+}
+
+TEST(ReadingASketch, NoCasesAreNullOrAnEmptyList) {
+    EXPECT_TRUE(read(withCases("")).cases.empty());
+    EXPECT_TRUE(read(sketchWith(kForceP, R"(, "cases": null)")).cases.empty());
+}
+
+TEST(ReadingASketch, ACaseIsRefusedInOneLineThatSaysWhere) {
+    const auto of = [](const std::string& changes) {
+        return refusal(withCases(R"({"name": "storm", "changes": )" + changes + "}"));
+    };
+    expectIn("cases[0].changes.Z (line 1, column", of(R"({"Z": {"magnitude": 5}})"));
+    expectIn("'Z' is neither a force nor the sum", of(R"({"Z": {"magnitude": 5}})"));
+    expectIn("cases[0].changes.P.magnitude (line 1, column", of(R"({"P": {"magnitude": null}})"));
+    expectIn("a case changes what is given alone", of(R"({"P": {"magnitude": null}})"));
+    expectIn("cases[0].changes.R.magnitude (line 1, column", of(R"({"R": {"magnitude": 5}})"));
+    expectIn("to find in the sketch", of(R"({"R": {"magnitude": 5}})"));
+    expectIn("changes nothing", of(R"({"P": {}})"));
+    expectIn("is a number; write what is other in the case", of(R"({"P": 5})"));
+    expectIn("is a list; write what is other in the case", of(R"([])"));
+    expectIn("\"direction\"", of(R"({"P": {"magnitude": 5, "directoin": 5}})"));
+    expectIn("could change a number", of(R"({"P": {"magnitude": 5, "load": 5}})"));
+    expectIn("write a list of cases", refusal(sketchWith(kForceP, R"(, "cases": {})")));
+    expectIn("cases[0].name", refusal(withCases(R"({"changes": {}})")));
+    expectIn("write what is other in the case, {} if nothing is", refusal(withCases(R"({"name": "storm"})")));
+    expectIn("write \"changes\"", refusal(withCases(R"({"name": "storm", "change": {}})")));
+    expectIn("cases[1].name (line 1",
+             refusal(withCases(R"({"name": "a", "changes": {}}, {"name": "a", "changes": {}})")));
+}
+
 struct Refused {
     const char* name;
     std::string text, place, mend;

@@ -77,6 +77,29 @@ TEST(WritingASketch, KeepsUnknownKeysWhereTheyStoodWithTheirNumbersAsWritten) {
     EXPECT_EQ(writeSketch(read(text)).toStdString(), text.toStdString());
 }
 
+TEST(WritingASketch, KeepsItsCasesWithEveryFormAndUnknownKeys) {
+    const QByteArray text = R"({
+  "format": "tailpoint-sketch", "version": 1,
+  "title": "t",
+  "units": { "force": "N", "angle": "deg" },
+  "reference": { "axis": "+x", "sense": "ccw" },
+  "figures": 3,
+  "forces": [
+    { "name": "P \"1\"", "magnitude": 340, "direction": 25 },
+    { "name": "Q", "magnitude": 275, "direction": -40 },
+    { "name": "S", "magnitude": null, "direction": null }
+  ],
+  "sum": { "name": "R", "magnitude": 600, "direction": 10 },
+  "cases": [
+    { "name": "calm", "changes": {} },
+    { "name": "storm", "changes": { "Q": { "direction": { "bearing": "S12.5W" }, "by": "eye" }, "P \"1\"": { "magnitude": { "value": 51, "plusMinus": 2, "unit": "kgf" } } }, "wind": [9, "Bft"] },
+    { "name": "squall", "changes": { "R": { "magnitude": { "value": 700, "from": "log" }, "direction": { "slope": [3, 4], "plusMinus": 1 } } } }
+  ]
+}
+)";
+    EXPECT_EQ(writeSketch(read(text)).toStdString(), text.toStdString());
+}
+
 TEST(WritingASketch, KeepsUnknownKeysOfADirectionWhenTheDirectionChanges) {
     Sketch sketch =
         read(R"({"format": "tailpoint-sketch", "version": 1, "units": {"force": "N", "angle": "deg"},

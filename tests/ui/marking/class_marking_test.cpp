@@ -329,7 +329,10 @@ TEST_F(MarkingAClass, IsToldAsTextWithTheTally) {
     const std::string text = as(kClass, [](const auto&) { return classText(); });
     EXPECT_NE(text.find("Ada: slip, 0 of 2\n"), std::string::npos) << text;
     EXPECT_NE(text.find("override: 1 of 2: spoke"), std::string::npos);
-    EXPECT_NE(text.find("  unread: R: "), std::string::npos);
+    const auto eds = text.find("\nEd: "), next = text.find("\n\n", eds);
+    ASSERT_NE(eds, std::string::npos) << text;
+    EXPECT_NE(text.substr(eds, next - eds).find("\n  unread: R: "), std::string::npos) << text;
+    EXPECT_EQ(text.find("  unread: R: "), text.rfind("  unread: R: ")) << "of nobody else";
     EXPECT_TRUE(text.ends_with(
         "Slips named first:\n  2  supplement-in-cosines\n  1  magnitudes-added\n  1  wrong-turn\n"))
         << text;

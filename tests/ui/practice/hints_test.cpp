@@ -47,6 +47,12 @@ TEST(Hints, EachLineIsToldInThreeStepsAndNeverWhatItComesTo) {
                 ++opened;
                 ASSERT_LE(opened, 3 * count);
                 EXPECT_FALSE(line.principle.empty());
+                // which law it is, the first hint of a line asks
+                EXPECT_FALSE(QRegularExpression(QStringLiteral("law of (co)?sines"),
+                                                QRegularExpression::CaseInsensitiveOption)
+                                 .match(QString::fromStdString(toText(line.asks)))
+                                 .hasMatch())
+                    << toText(line.asks);
                 EXPECT_FALSE(line.letters.value || line.numbers.value || line.letters.substituted);
             }
             EXPECT_GE(opened, 2 * count) << made->code;
@@ -66,7 +72,7 @@ TEST(Hints, WhatTellsAnAnswerIsSaidToTellAll) {
             Hints hints(made->sketch);
             while (hints.hasNext()) {
                 const HintedLine& line = hints.open();
-                const QString words = line.told == Told::principle ? QString::fromStdString(line.principle)
+                const QString words = line.told == Told::principle ? QString::fromStdString(toText(line.asks))
                                       : line.told == Told::letters ? wordsOf(line.letters)
                                                                    : wordsOf(line.numbers);
                 for (const SchemeAnswer& answer : scheme.answers)

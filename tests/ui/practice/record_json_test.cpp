@@ -12,6 +12,8 @@ PracticeRecord record() {
     first.when = "2026-11-29T10:00";
     first.verdict = Verdict::slip;
     first.slips = {"magnitudes-added"};
+    first.tries = 3;
+    first.cameRight = true;
     second.problem = {"two-forces", 2, 5};
     second.scene = "kite";
     second.sitting = 2;

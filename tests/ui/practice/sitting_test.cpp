@@ -200,13 +200,22 @@ TEST(HowItWent, CountsAndNamesTheSlips) {
     const HowItWent went = howItWent(record, 2);
     EXPECT_EQ(went.count.toStdString(),
               "3 questions: 1 right at once, 1 not right at once, 1 as an example.");
-    EXPECT_EQ(went.gone, QStringList{QStringLiteral("supplement in cosines")});
-    EXPECT_EQ(went.left, QStringList{QStringLiteral("right triangle assumed")});
+    EXPECT_EQ(went.gone, QStringList{QStringLiteral("supplement in the law of cosines")});
+    EXPECT_EQ(went.left, QStringList{QStringLiteral("triangle taken as right-angled")});
     ASSERT_EQ(went.asked.size(), 3);
-    EXPECT_TRUE(went.asked[0].endsWith(
-        QStringLiteral("Two forces and their resultant, level 1: not right: supplement in cosines")))
+    EXPECT_TRUE(went.asked[0].endsWith(QStringLiteral(
+        "Two forces and their resultant, level 1: not right: supplement in the law of cosines")))
         << went.asked[0].toStdString();
     EXPECT_TRUE(went.asked[2].endsWith(QStringLiteral("an example")));
+    EXPECT_EQ(went.earlier, QStringList{QStringLiteral("One question: 1 not right at once.")})
+        << "no time is known";
+    record.entries[0].when = "2026-11-28T12:00:00Z";
+    EXPECT_TRUE(
+        howItWent(record, 2).earlier[0].endsWith(QStringLiteral("  One question: 1 not right at once.")));
+    record.entries[1].tries = 3;
+    EXPECT_TRUE(howItWent(record, 2).asked[0].endsWith(QStringLiteral("; 3 tries")));
+    record.entries[1].cameRight = true;
+    EXPECT_TRUE(howItWent(record, 2).asked[0].endsWith(QStringLiteral("; right at try 3")));
     record.entries.back().worked = WorkedAs::faded;
     record.entries.back().blank = 2;
     EXPECT_TRUE(howItWent(record, 2).asked[2].endsWith(QStringLiteral("an example, 2 lines filled in")));

@@ -12,6 +12,8 @@
 #include <QListWidget>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QScreen>
+#include <QScrollArea>
 #include <QSpinBox>
 
 namespace tailpoint::test {
@@ -62,6 +64,18 @@ TEST_F(ProblemsWindow, MakesWhatIsChosenAndRemembersIt) {
     EXPECT_EQ(child<QSpinBox>(again, "problemsSeed")->value(), 77);
     EXPECT_EQ(child<QComboBox>(again, "problemsLevel")->currentData().toInt(), 2);
     EXPECT_TRUE(child<QCheckBox>(again, "problemsGrid")->isChecked());
+}
+
+TEST_F(ProblemsWindow, OpensWithinTheScreenAndItsChoicesScroll) {
+    ProblemsDialog& dialog = ask();
+    EXPECT_LE(dialog.height(), dialog.screen()->availableSize().height());
+    dialog.resize(dialog.width(), 470); // 1920x1080 at twice the scale has 540
+    EXPECT_LE(dialog.height(), 476);
+    auto* last = child<QLineEdit>(dialog, "problemsFolder");
+    auto* area = child<QScrollArea>(dialog, "problemsChoices");
+    area->ensureWidgetVisible(last);
+    EXPECT_TRUE(area->viewport()->rect().contains(last->mapTo(area->viewport(), last->rect().center())));
+    EXPECT_TRUE(child<QPushButton>(dialog, "problemsMake")->isVisible());
 }
 
 TEST_F(ProblemsWindow, OneThatIsCancelledLeavesNothing) {

@@ -146,17 +146,18 @@ TEST(MarginList, IsOneAscendingListWithEveryNumber) {
                              [&](const SchemeAnswer& each) { return each.name == number.name; });
             const Formula of = symbol(answer->symbol, QuantityId{});
             const auto says = [&](const MarginLine& line) {
-                return line.number == number.text && line.symbol == of && line.slip == number.label &&
+                return line.number == number.text && line.symbol == of && line.slip == labelOf(number) &&
                        (line.answer == number.answer || line.answer == 0);
             };
             EXPECT_EQ(std::count_if(lines.begin(), lines.end(), says), 1)
-                << one.code << ' ' << number.text << ' ' << number.label;
+                << one.code << ' ' << number.text << ' ' << toText(labelOf(number));
         }
         double last = -1e300;
         for (const MarginLine& line : lines) {
             if (line.number.starts_with('N') || line.number.starts_with('S'))
                 break; // bearings stand last
-            const double value = std::stod(line.number);
+            const double value =
+                std::stod(line.number.starts_with("\u00B1") ? line.number.substr(2) : line.number);
             EXPECT_GE(value, last - 1) << one.code << ' ' << line.number; // as shown, to three figures
             last = std::max(last, value);
         }

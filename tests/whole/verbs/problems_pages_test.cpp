@@ -406,6 +406,61 @@ TEST_F(ProblemPages, AFileThatFindsNoRoomSaysWhyAndNothingStays) {
     EXPECT_EQ(everything(), QStringList());
 }
 
+const char* const kAllFamilies =
+    "two-forces,several-forces,missing-force,oblique-lines,two-ropes,"
+    "three-in-equilibrium,smallest-force,two-answers,slopes,bearings,push-or-pull";
+
+TEST_F(ProblemPages, AQuestionStandsOnOnePageOnLetterPaperToo) {
+    NEEDS_PDFTOTEXT;
+    for (const char* level : {"1", "2", "3"}) {
+        const QString out = QStringLiteral("letter") + QLatin1String(level);
+        ASSERT_EQ(problems(QStringLiteral("--count 22 --seed 7 --paper letter --grid --level %1 --family %2")
+                               .arg(QLatin1String(level), QLatin1String(kAllFamilies)),
+                           out)
+                      .status,
+                  0);
+        EXPECT_EQ(pagesOf(out + QStringLiteral("/sheet.pdf")).size(), 22) << level;
+    }
+}
+
+TEST_F(ProblemPages, NoLineEndsInAnEquationOrASlopeOrBeforeAUnit) {
+    NEEDS_PDFTOTEXT;
+    ASSERT_EQ(
+        problems(QStringLiteral("--count 33 --seed 3 --level 2 --family ") + QLatin1String(kAllFamilies),
+                 QStringLiteral("sheet"))
+            .status,
+        0);
+    QProcess process;
+    process.start(QStringLiteral("pdftotext"),
+                  {QStringLiteral("-layout"), path(QStringLiteral("sheet/sheet.pdf")), QStringLiteral("-")});
+    ASSERT_TRUE(process.waitForFinished());
+    static const QRegularExpression torn(QStringLiteral("[=:]$|^[=:]|^(kN|N|kgf|lbf|kip)\\b"));
+    int looked = 0;
+    for (const QString& line : QString::fromUtf8(process.readAllStandardOutput()).split(QLatin1Char('\n'))) {
+        if (line.contains(QStringLiteral("nswer"))) // to be written on
+            continue;
+        looked += line.contains(QLatin1Char('=')) ? 1 : 0;
+        EXPECT_FALSE(torn.match(line.trimmed()).hasMatch()) << line.toStdString();
+    }
+    EXPECT_GT(looked, 60);
+}
+
+TEST_F(ProblemPages, ALongNameIsCutShortAtHeadAndFoot) {
+    NEEDS_PDFTOTEXT;
+    const QByteArray name = QByteArray("Maximiliane ").repeated(20).trimmed();
+    const QString names = put(QStringLiteral("names.txt"), name + "\nJan Pohl\n");
+    ASSERT_EQ(
+        problems(QStringLiteral("--family two-forces --count 1 --roster ") + names, QStringLiteral("class"))
+            .status,
+        0);
+    const QStringList pages = pagesOf(QStringLiteral("class/sheet.pdf"));
+    ASSERT_EQ(pages.size(), 2);
+    EXPECT_GE(pages[0].count(QChar(0x2026)), 2) << pages[0].toStdString();
+    EXPECT_LT(pages[0].count(QStringLiteral("Maximiliane")), 12);
+    EXPECT_EQ(pages[1].count(QChar(0x2026)), 0);
+    EXPECT_TRUE(bytesOf(path(QStringLiteral("class/answers.csv"))).contains(name)) << "the key has it whole";
+}
+
 TEST_F(ProblemPages, FiguresThatAreNotToScaleSaySoAndHaveNoValue) {
     NEEDS_PDFTOTEXT;
     ASSERT_EQ(problems(QStringLiteral("--family two-forces --count 2 --figures free"), QStringLiteral("free"))

@@ -44,7 +44,7 @@ TEST_F(Schemas, EverySampleKeepsTheSketchsAndItsReportTheReports) {
     for (const QString& name : names) {
         sketches << bytesOf(folder.filePath(name));
         reports << run({QStringLiteral("report"), QStringLiteral("-"), QStringLiteral("--as"),
-                        QStringLiteral("json")},
+                        QStringLiteral("json"), QStringLiteral("--uncertainty")},
                        sketches.back())
                        .out;
     }

@@ -1,4 +1,4 @@
-#include "ui/window/icons.h"
+#include "ui/style/icons.h"
 
 #include <QFile>
 #include <QPainter>
