@@ -113,6 +113,9 @@ TEST_F(ValuesRanges, ALimitHasABarAWordAndASentence) {
     document.withholdAnswer(true);
     settle();
     EXPECT_FALSE(child<LimitsView>(panel, "limits")->isVisibleTo(&panel)) << "nothing of a withheld answer";
+    EXPECT_TRUE(child<QLabel>(panel, "limit0")->text().isEmpty());
+    EXPECT_TRUE(child<QLabel>(panel, "limitWord0")->text().isEmpty());
+    EXPECT_TRUE(child<LimitBarView>(panel, "limitBar0")->accessibleName().isEmpty());
     document.withholdAnswer(false);
     open(raft());
     EXPECT_FALSE(child<LimitsView>(panel, "limits")->isVisibleTo(&panel));

@@ -29,9 +29,11 @@ FigureOptions Scene::options() const {
         options.note = false;
         options.asGiven = true;
         options.names = namesOfGiven(sketch(), options.stage);
+        options.tolerated.reset();
         return options;
     }
     options.solution = result().chosen;
+    options.tolerated = m_restingOf.get() == &result() ? m_restingTips : result().tolerated(options.solution);
     options.note = m_options.note && result().solved.solutions.empty(); // the panel tells an answer already
     if (!m_told) {
         options.cases = casesNow();
@@ -91,6 +93,17 @@ void Scene::setByParallelograms(bool on) {
 
 void Scene::setParallelMarks(bool on) {
     m_options.parallelMarks = on;
+    touch();
+}
+
+void Scene::setShadesTips(bool on) {
+    m_options.regions = on;
+    touch();
+}
+
+void Scene::setRestingTips(const Snapshot& of, std::shared_ptr<const Tolerated> tips) {
+    m_restingOf = of;
+    m_restingTips = std::move(tips);
     touch();
 }
 

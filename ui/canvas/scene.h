@@ -36,6 +36,9 @@ public:
     void setOtherOrder(bool other);
     void setByParallelograms(bool on);
     void setParallelMarks(bool on);
+    void setShadesTips(bool on);
+    /// Regions of tips that were made while a hand rests, for this result alone.
+    void setRestingTips(const Snapshot& of, std::shared_ptr<const Tolerated> tips);
     void setHighlighted(int vector);
     /// The sketch's other cases, thin behind the one that is shown.
     void layCasesOver(bool on);
@@ -104,6 +107,8 @@ private:
     bool m_told = false; ///< by setOptions() which symbols angles have, and how directions stand
     bool m_laysCasesOver = true;
     bool m_close = false; ///< to a triangle that stands alone
+    Snapshot m_restingOf;
+    std::shared_ptr<const Tolerated> m_restingTips;
     int m_hold = fittedAlone;
     mutable bool m_stale = true;
     mutable Figure m_figure;

@@ -5,6 +5,7 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QLocale>
+#include <QRandomGenerator>
 #include <QSysInfo>
 
 #include <cerrno>
@@ -45,6 +46,12 @@ QByteArray ownText() {
     for (const QByteArray& line : lines)
         text += line + '\n';
     return text;
+}
+
+/// A name beside it that sweepStaleTemporaries() knows.
+QString asideOf(const QString& path) {
+    return QFileInfo(path).absolutePath() + QStringLiteral("/.tailpoint-saving-lock-") +
+           QString::number(QRandomGenerator::system()->generate64(), 36);
 }
 
 bool isSameFileBehind(int fd, const QString& path) {
@@ -114,8 +121,7 @@ QString LockHolder::words() const {
 
 /// With its text from the first moment on where the file system knows second names.
 bool LockFile::make() {
-    const QString aside = QStringLiteral("%1.%2").arg(m_path).arg(QCoreApplication::applicationPid());
-    ::unlink(encoded(aside).constData());
+    const QString aside = asideOf(m_path);
     m_file.reset(openRetrying(aside, O_RDWR | O_CREAT | O_EXCL, 0644));
     if (!m_file.valid())
         return false;
@@ -143,7 +149,7 @@ bool LockFile::clearIfLeft() {
     const auto lock = readLock(there.get());
     if (!(lock ? isLeft(*lock) : isOldAndEmpty(there.get())) || ::flock(there.get(), LOCK_EX | LOCK_NB) != 0)
         return false;
-    const QString aside = QStringLiteral("%1.%2.left").arg(m_path).arg(QCoreApplication::applicationPid());
+    const QString aside = asideOf(m_path);
     if (::rename(encoded(m_path).constData(), encoded(aside).constData()) != 0)
         return errno == ENOENT;
     const bool isIt = isSameFileBehind(there.get(), aside);

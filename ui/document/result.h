@@ -15,6 +15,7 @@ namespace tailpoint {
 
 struct ExplainOptions; // core/explain/explain.h
 struct Worked;
+struct Tolerated; // core/figure/tolerated.h
 
 /// An immutable snapshot: whoever is handed one may keep it as long as he likes, on any thread. Copies share
 /// what was made on demand.
@@ -50,6 +51,10 @@ public:
     /// First order's part of them, as it is asked for: made when it is first asked for, the last kept. Empty
     /// while a hand is at it, for it is held against the exact ranges.
     tolerance::Uncertainties uncertainties(const tolerance::UncertaintyAsked& asked) const;
+
+    /// The same for a figure of this answer, with the regions in which its tips can lie; while a hand is at
+    /// it these are outer ones. Null where ranges() is empty.
+    std::shared_ptr<const Tolerated> tolerated(std::size_t solution) const;
 
     /// The symbols that an answer's angles have, in its figure as in its worked solution.
     std::vector<AngleName> angleNames(std::size_t solution, bool byParallelograms) const;

@@ -61,6 +61,8 @@ FigureOptions optionsFor(const FigureJob& job, Stage stage) {
     options.names.clear();
     options.stage = drawsGivenOnly(job) ? std::min(stage, Stage::directions) : stage;
     options.note = options.note && !carriesNoSketch(job); // it names the answer
+    options.legend = options.legend && !carriesNoSketch(job);
+    options.tolerated.reset();
     if (carriesNoSketch(job))
         options.cases.clear();
     return options;
@@ -111,7 +113,9 @@ public:
         const bool answers = tellsAnswer(options);
         if (!answers)
             options = asExercise(m_job, std::move(options), m_result.sketch);
-        else if (hasAngleNames(m_job))
+        else
+            options = withTolerances(std::move(options));
+        if (answers && hasAngleNames(m_job))
             options.names = m_result.angleNames(options.solution, options.pair != kNoPairs);
         const auto view = answers ? answerView() : exerciseView();
         if (const auto* fault = std::get_if<FigureFault>(&view))
@@ -120,6 +124,10 @@ public:
     }
 
 private:
+    FigureOptions withTolerances(FigureOptions options) const {
+        options.tolerated = m_result.tolerated(options.solution);
+        return options;
+    }
     double height() const { return roomOf(m_job).height - (m_job.unitsPerCm ? kBarRoom : 0); }
 
     std::variant<View, FigureFault> exerciseView() const {
@@ -129,7 +137,7 @@ private:
 
     /// Of several stages the first ones set the view, if all that follows stays on their sheet.
     std::variant<View, FigureFault> answerView() const {
-        const FigureOptions options = optionsFor(m_job, Stage::all);
+        const FigureOptions options = withTolerances(optionsFor(m_job, Stage::all));
         if (m_job.allStages) {
             const auto first = exerciseView();
             const Seen seen{m_result.sketch, m_result.solved, m_result.construction, options, &m_measure};
@@ -138,7 +146,7 @@ private:
         }
         if (m_job.view && m_job.paper == FigurePaper::free && !m_job.unitsPerCm)
             return *m_job.view;
-        return viewFor(m_result, m_job, m_job.options, height());
+        return viewFor(m_result, m_job, withTolerances(m_job.options), height());
     }
 
     DisplayList drawn(const Result& source, const View& view, const FigureOptions& options) const {

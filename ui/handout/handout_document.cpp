@@ -42,6 +42,7 @@ FigureOptions optionsOf(const Result& result, const HandoutChoice& choice) {
         options.asGiven = true;
     } else {
         options.names = result.angleNames(options.solution, byTwo);
+        options.tolerated = result.tolerated(options.solution);
     }
     return options;
 }

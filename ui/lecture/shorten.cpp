@@ -43,7 +43,7 @@ Prose shortened(const Prose& prose) {
 
 Step shortened(const Step& step) {
     Step out = step;
-    if (step.key != StepKey::answer && step.key != StepKey::end) // an answer isn't told without its range
+    if (step.key != StepKey::end) // its answer has its range, its caution is whole
         for (Prose& prose : out.reasoning)
             prose = shortened(prose);
     if (out.key == StepKey::check && out.conclusion.size() > 1)

@@ -113,8 +113,10 @@ void LimitsView::show(const Result& result) {
         m_rows[i].word->setVisible(isUsed);
         if (isUsed) {
             fill(m_rows[i], shown[static_cast<std::size_t>(i)]);
-        } else {
-            m_rows[i].sentence->hide();
+        } else { // nothing of an answer that is hidden now stays behind
+            m_rows[i].bar->show({}, true, {});
+            m_rows[i].word->clear();
+            m_rows[i].sentence->show({});
         }
     }
     setVisible(count > 0);

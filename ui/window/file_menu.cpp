@@ -171,7 +171,7 @@ void FileMenu::sayHeld(const QString& before) {
     };
     m_parts.notice.ask(before + tr("%1 %2").arg(QFileInfo(m_parts.document.path()).fileName(),
                                                 m_parts.document.readOnlyReason()),
-                       {{tr("&Take it over"), takeOver}, {tr("Make it a &copy"), openCopy}});
+                       {{tr("Take it &over"), takeOver}, {tr("Make it a &copy"), openCopy}});
 }
 
 void FileMenu::openOrBegin(const QString& path) {

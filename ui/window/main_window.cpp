@@ -112,6 +112,7 @@ MainWindow::Private::Private(MainWindow& owner)
     canvas->setConstruction(constructionFrom(settings.construction()));
     canvas->setOtherOrder(settings.otherOrder());
     canvas->setParallelMarks(settings.parallelMarks());
+    canvas->setShadesTips(settings.shadesTips());
     canvas->setSnapping(settings.snapping());
     canvas->setKeepsForces(settings.keepsForces());
     panel->setFolded(settings.folded());

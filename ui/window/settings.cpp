@@ -97,6 +97,12 @@ bool Settings::parallelMarks() const {
 void Settings::setParallelMarks(bool on) {
     write("sheet/parallelMarks", on);
 }
+bool Settings::shadesTips() const {
+    return read("sheet/shadesTips", true);
+}
+void Settings::setShadesTips(bool on) {
+    write("sheet/shadesTips", on);
+}
 bool Settings::otherOrder() const {
     return read("sheet/otherOrder", false);
 }

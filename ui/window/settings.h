@@ -38,6 +38,8 @@ public:
     void setCasesOver(bool on);
     bool parallelMarks() const;
     void setParallelMarks(bool on);
+    bool shadesTips() const; ///< where the tips of found vectors can lie within the tolerances
+    void setShadesTips(bool on);
     bool otherOrder() const;
     void setOtherOrder(bool other);
     /// A change of unit or axis keeps the forces (true) or the numbers.

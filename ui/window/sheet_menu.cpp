@@ -279,6 +279,12 @@ void SheetMenu::addConstruction(QMenu* menu) {
         m_parts.settings.setParallelMarks(on);
     });
     marks->setChecked(m_parts.canvas.parallelMarks());
+    QAction* shade = addSwitch(menu, {"shadesTips", tr("Shade &where tips can lie")}, [this](bool on) {
+        m_parts.canvas.setShadesTips(on);
+        m_parts.settings.setShadesTips(on);
+    });
+    shade->setToolTip(tr("Where the tips of found vectors can lie within the tolerances"));
+    shade->setChecked(m_parts.canvas.shadesTips());
     snap = addSwitch(menu, {"snap", tr("S&nap")}, [this](bool on) { m_parts.canvas.setSnapping(on); });
     snap->setChecked(m_parts.canvas.snapping());
     connect(&m_parts.canvas, &Canvas::snappingChanged, snap, &QAction::setChecked);

@@ -91,7 +91,7 @@ TEST_F(Ended, AFileOfAVanishedMachineIsTakenOverByOneKey) {
     ASSERT_TRUE(type(other) && key(QStringLiteral("Return")));
     ASSERT_TRUE(eventually([&] { return m_program->title().startsWith(QStringLiteral("other.json")); }));
     ASSERT_TRUE(m_program->turnTo() && change());
-    ASSERT_TRUE(key(QStringLiteral("alt+t"))); // Take it over
+    ASSERT_TRUE(key(QStringLiteral("alt+o"))); // Take it over
     ASSERT_TRUE(eventually(
         [&] { return vanished.open(QIODevice::ReadOnly) && !vanished.readAll().contains("lab7"); }));
     ASSERT_TRUE(key(QStringLiteral("ctrl+s")) && becomesModified(false));
