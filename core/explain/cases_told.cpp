@@ -263,7 +263,7 @@ private:
 
     Prose told(const LimitUse& use, const std::vector<CaseAnswer>& by) const {
         const std::string& name = vectorName(use.index);
-        const std::string limit = shownForceWithUnit(use.limit, m_sketch, Origin::typed),
+        const std::string limit = shownAsTyped(*vectorOf(use.index).limit),
                           share = use.utilisation ? utilisationText(*use.utilisation)
                                                   : m_voice.text(SENTENCE("cases", "no upper bound"));
         switch (use.verdict) {
@@ -300,10 +300,10 @@ private:
                                  axis, "within", within);
     }
 
-    const std::string& vectorName(int vector) const {
-        return vector == kSumIndex ? m_sketch.sum.name
-                                   : m_sketch.forces[static_cast<std::size_t>(vector)].name;
+    const Force& vectorOf(int vector) const {
+        return vector == kSumIndex ? m_sketch.sum : m_sketch.forces[static_cast<std::size_t>(vector)];
     }
+    const std::string& vectorName(int vector) const { return vectorOf(vector).name; }
 
     const Sketch& m_sketch;
     const std::vector<CaseState>& m_states;

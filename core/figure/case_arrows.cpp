@@ -11,7 +11,8 @@ namespace {
 /// Tips so near to each other, by the longer of the two, are one.
 constexpr double kSame = 1e-9;
 constexpr double kLabel = 0.85; ///< of an angle's label
-constexpr double kHead = 8;     ///< points
+constexpr double kHead = 7;     ///< points
+constexpr double kThin = 0.75;  ///< by the construction's strokes
 
 bool areOne(const Eigen::Vector2d& a, const Eigen::Vector2d& b) {
     return (a - b).norm() <= kSame * std::max(a.norm(), b.norm());
@@ -65,8 +66,8 @@ void drawCases(Drawing& d) {
         d.add(Role::construction, "case-" + std::to_string(i), {"Case " + arrow.names + ": " + name, {}});
         Group& group = d.figure.list.groups.back();
         const Point tip = d.view.toSheet(arrow.vector);
-        const double long_ = length(tip - d.common()), width = d.weight(d.style.constructionWidth);
-        group.items.emplace_back(line(Role::construction, d.common(), tip, width));
+        const double long_ = length(tip - d.common()), width = d.weight(kThin * d.style.constructionWidth);
+        group.items.emplace_back(line(Role::construction, d.common(), tip, width, Dash::dashed));
         addHead(group.items, Role::construction, tip, unitFrom(d.common(), tip),
                 std::min(kHead * d.factor, 0.4 * long_), Head::small, width);
         Runs label = symbolRuns(d.things.symbol(arrow.of));

@@ -23,10 +23,11 @@ QString cellHtml(const Formula& cell, const char* tag, bool isFirst) {
              htmlOf(Prose{{cell}}));
 }
 
+/// Of two columns both hold words.
 QString rowHtml(const std::vector<Formula>& cells, const char* tag) {
     QString row;
     for (const Formula& cell : cells)
-        row += cellHtml(cell, tag, &cell == &cells.front());
+        row += cellHtml(cell, tag, &cell == &cells.front() || cells.size() == 2);
     return QStringLiteral("<tr>%1</tr>").arg(row);
 }
 
@@ -42,7 +43,7 @@ QString rowText(const std::vector<Formula>& cells) {
 QString casesHtml(const std::vector<TableTold>& told) {
     QString all;
     for (const TableTold& one : told) {
-        all += QStringLiteral("<h4>%1</h4><table cellspacing=\"0\" cellpadding=\"3\">")
+        all += QStringLiteral("<h4>%1</h4><table cellspacing=\"0\" cellpadding=\"4\">")
                    .arg(text(one.heading).toHtmlEscaped());
         all += rowHtml(one.table.head, "th");
         for (const auto& row : one.table.rows)
