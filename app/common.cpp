@@ -1,8 +1,11 @@
 #include "app/common.h"
 
 #include "app/verbs.h"
+#include "core/sketch/cases.h"
 
 #include <QCoreApplication>
+#include <QFont>
+#include <QFontInfo>
 
 #include <cstdio>
 
@@ -42,6 +45,12 @@ void silenceQt() {
     qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
 }
 
+std::optional<int> withoutFonts() {
+    if (!QFontInfo(QFont()).family().isEmpty()) // the font database invents families where there is none
+        return std::nullopt;
+    return complain(QStringLiteral("there is no font to write with; install one (fonts-dejavu-core, say)"));
+}
+
 QString nameOfOutput(const QString& file) {
     return file == QLatin1String("-") ? QStringLiteral("standard output") : file;
 }
@@ -54,6 +63,22 @@ std::variant<Result, int> readQuestion(const Arguments& arguments, const QString
     if (const auto* error = std::get_if<FileError>(&read))
         return complain(nameOfInput(file) + ": " + error->line());
     return std::get<Result>(read);
+}
+
+std::variant<Result, QString> inCaseAsked(const Arguments& arguments, const Result& question) {
+    const QString option = QStringLiteral("--case");
+    if (!arguments.has(option))
+        return question;
+    const Sketch& sketch = question.sketch;
+    if (sketch.cases.empty())
+        return QStringLiteral("--case: the sketch has no cases; leave it out");
+    if (const auto index = caseNamed(sketch, arguments.value(option).toStdString()))
+        return resultOf(inCase(sketch, *index));
+    QStringList names;
+    for (const LoadCase& one : sketch.cases)
+        names << QString::fromStdString(one.name);
+    return QStringLiteral("--case %1: there is no such case; take one of %2")
+        .arg(arguments.value(option).left(60), names.join(QStringLiteral(", ")));
 }
 
 std::variant<Result, FileError> resultFrom(const QString& file) {

@@ -16,8 +16,16 @@ QStringList wordsFrom(int first, int argc, char** argv);
 /// Qt's own remarks would be more lines on standard error than the one that is promised.
 void silenceQt();
 
+/// A figure without a font would be one without words; the status with its line said, empty: there is one.
+/// Asks the QGuiApplication.
+std::optional<int> withoutFonts();
+
 /// The one FILE of a verb, read and solved; or the exit status, with its line already said.
 std::variant<Result, int> readQuestion(const Arguments& arguments, const QString& verb);
+
+/// "--case NAME" of a verb: the question as that case has it, or what is wrong in one line that lists the
+/// cases there are. Without the option the question itself.
+std::variant<Result, QString> inCaseAsked(const Arguments& arguments, const Result& question);
 
 /// To the file, or to standard output where `out` is empty or "-". kDone, or kBad with its line said.
 int writeOut(const QByteArray& bytes, const QString& out);

@@ -153,7 +153,9 @@ QList<Option> figureOptions() {
             {QStringLiteral("--transparent"), {}, true},
             {QStringLiteral("--values"), words("shown|hidden")},
             {QStringLiteral("--names"), words("shown|hidden")},
-            {QStringLiteral("--given-only"), {}, true}};
+            {QStringLiteral("--given-only"), {}, true},
+            {QStringLiteral("--case"), {}},
+            {QStringLiteral("--with-cases"), {}, true}};
 }
 
 std::variant<Wanted, QString> wantedBy(const Arguments& arguments) {

@@ -3,8 +3,11 @@
 #include "app/verbs.h"
 #include "core/construct/pairs.h"
 #include "core/explain/explain.h"
+#include "core/figure/case_arrows.h"
 #include "core/quantity/typed.h"
+#include "core/sketch/cases.h"
 #include "ui/document/files.h"
+#include "ui/document/provenance.h"
 
 #include <QGuiApplication>
 
@@ -43,6 +46,9 @@ Draws the sketch in FILE ('-': standard input). The ending of OUT decides the fo
   --values shown|hidden, --names shown|hidden, --given-only
                    for exercises; a figure that hides something does not carry the sketch. With hidden
                    values, too, only what is given is drawn, unless a --stage from 5 on, or all, is asked for
+
+  --case NAME      one case of the sketch; default: as drawn
+  --with-cases     the other cases laid over it, thin; not with what hides something
 
 An SVG carries the sketch and opens as one again. A .tex is a document for pdflatex or lualatex (amsmath,
 tikz) in which the figure follows the named tips of its forces; its tikzpicture can be taken out.
@@ -118,24 +124,43 @@ std::optional<QString> takeTrueScale(const Arguments& arguments, const Sketch& s
     return std::nullopt;
 }
 
-int drawTo(const Result& question, Wanted wanted, const Arguments& arguments) {
+/// The other cases of `whole` laid over what is drawn.
+std::optional<QString> takeCases(const Arguments& arguments, const Sketch& whole, const std::string& inCase,
+                                 FigureJob& job) {
+    if (!arguments.has(QStringLiteral("--with-cases")))
+        return std::nullopt;
+    const auto states = caseStates(whole);
+    if (states.empty())
+        return QStringLiteral("--with-cases: the sketch has no cases; leave it out");
+    if (carriesNoSketch(job))
+        return QStringLiteral("--with-cases tells what this figure hides; leave it out");
+    const auto shown = caseNamed(whole, inCase);
+    job.options.cases = caseArrows(states, shown ? *shown + 1 : 0, job.options.solution);
+    return std::nullopt;
+}
+
+int drawTo(const Result& question, const Sketch& whole, Wanted wanted, const Arguments& arguments) {
     FigureJob& job = wanted.job;
     if (job.options.solution >= question.solved.solutions.size() && job.options.solution > 0)
         return complain(
             QStringLiteral("figure: --solution 2: the question has no second answer; leave it out"));
     const Result result = resultOf(question.sketch, job.options.solution);
+    if (const auto fault = takeCases(arguments, whole, result.sketch.inCase, job))
+        return complain(QStringLiteral("figure: ") + *fault);
     if (const auto fault = takeConstruction(arguments, result, job))
         return complain(QStringLiteral("figure: ") + *fault);
     if (const auto fault = takeTrueScale(arguments, result.sketch, job))
         return complain(QStringLiteral("figure: ") + *fault);
+    if (job.form == FigureForm::pdf)
+        job.record = figureRecord(result.sketch, provenanceOf(arguments.files.value(0)));
     const auto files = figureFiles(result, job);
     if (const auto* fault = std::get_if<FigureFault>(&files))
         return complain(wanted.out + ": " + *fault);
-    for (const FigureFile& file : std::get<std::vector<FigureFile>>(files)) {
-        const QString path = withSuffix(wanted.out, file.suffix);
-        if (const auto error = saveBytes(path, file.bytes))
-            return complain(path + ": " + error->line());
-    }
+    std::vector<FileBytes> named;
+    for (const FigureFile& file : std::get<std::vector<FigureFile>>(files))
+        named.push_back({withSuffix(wanted.out, file.suffix), file.bytes});
+    if (const auto failed = saveTogether(named))
+        return complain(failed->path + ": " + failed->error.line());
     return exitStatus(result.solved.status);
 }
 
@@ -152,13 +177,19 @@ int runFigure(int argc, char** argv) {
         const auto error = writeStandardOutput(kFigureHelp);
         return error ? complain(QStringLiteral("standard output: ") + error->line()) : kDone;
     }
+    if (const auto status = withoutFonts())
+        return *status;
     const auto wanted = wantedBy(arguments);
     if (const auto* fault = std::get_if<QString>(&wanted))
         return complain(QStringLiteral("figure: ") + *fault);
     const auto read = readQuestion(arguments, QStringLiteral("figure"));
     if (const int* status = std::get_if<int>(&read))
         return *status;
-    return drawTo(std::get<Result>(read), std::get<Wanted>(wanted), arguments);
+    const auto asked = inCaseAsked(arguments, std::get<Result>(read));
+    if (const auto* fault = std::get_if<QString>(&asked))
+        return complain(QStringLiteral("figure: ") + *fault);
+    return drawTo(std::get<Result>(asked), std::get<Result>(read).sketch, std::get<Wanted>(wanted),
+                  arguments);
 }
 
 } // namespace tailpoint

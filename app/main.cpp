@@ -1,12 +1,13 @@
 #include "app/common.h"
 #include "app/display.h"
+#include "app/ended.h"
 #include "app/verbs.h"
 #include "ui/window/main_window.h"
 
 #include <QApplication>
 #include <QFileInfo>
 #include <QHashFunctions>
-#include <algorithm>
+#include <QScreen>
 #include <memory>
 
 namespace {
@@ -18,70 +19,71 @@ int print(const QString& text) {
     return error ? complain(QStringLiteral("standard output: ") + error->line()) : kDone;
 }
 
+QString noVerb(const QString& word, const char* nor) {
+    return QStringLiteral("'%1' is no verb%2; the verbs are %3 (see tailpoint --help)")
+        .arg(word, QLatin1String(nor), verbNames());
+}
+
 /// What the words ask of the window; the fault, if any.
 std::variant<Arguments, QString> windowArguments(const QStringList& words) {
     auto parsed = parseArguments(words, {});
     const auto* arguments = std::get_if<Arguments>(&parsed);
     if (arguments && arguments->files.size() > 1)
-        return QStringLiteral("'%1' is no verb, and the window opens one FILE; see tailpoint --help")
-            .arg(arguments->files[0]);
+        return noVerb(arguments->files[0], ", and the window opens one FILE");
     return parsed;
+}
+
+bool couldBeFile(const QString& word) {
+    return QFileInfo::exists(word) || word.contains(QLatin1Char('.')) || word.contains(QLatin1Char('/')) ||
+           word == QLatin1String("-");
 }
 
 /// What is answered without a window: help, or a fault. Empty: the window is wanted.
 std::optional<int> answered(const std::variant<Arguments, QString>& parsed) {
     if (const auto* fault = std::get_if<QString>(&parsed))
         return complain(*fault);
-    return std::get<Arguments>(parsed).help ? std::optional(print(generalHelp())) : std::nullopt;
-}
-
-/// What would be wrong with a display too; kDone: nothing.
-int faultOfFile(const Arguments& arguments) {
-    const QString word = arguments.files.value(0);
-    const bool couldBeFile = QFileInfo::exists(word) || word.contains(QLatin1Char('.')) ||
-                             word.contains(QLatin1Char('/')) || word == QLatin1String("-");
-    if (!couldBeFile)
-        return complain(QStringLiteral("'%1' is no verb and no file; see tailpoint --help").arg(word));
-    const auto read = readQuestion(arguments, QString());
-    const int* status = std::get_if<int>(&read);
-    return status ? *status : kDone;
-}
-
-/// Qt takes most of its own options out before it looks for a display, but these only once it has one.
-QStringList withoutStyle(QStringList words) {
-    for (const char* option : {"-style", "-stylesheet"})
-        if (const auto at = words.indexOf(QLatin1String(option)); at >= 0)
-            words.remove(at, std::min<qsizetype>(2, words.size() - at)); // with its value
-    return words;
-}
-
-/// A window was asked for where none can be.
-int answerWithoutDisplay(int argc, char** argv) {
-    const auto parsed = windowArguments(withoutStyle(wordsFrom(1, argc, argv)));
-    if (const auto status = answered(parsed))
-        return *status;
     const auto& arguments = std::get<Arguments>(parsed);
-    if (const int fault = arguments.files.isEmpty() ? kDone : faultOfFile(arguments); fault != kDone)
-        return fault;
+    if (arguments.help)
+        return print(generalHelp());
+    if (!arguments.files.isEmpty() && !couldBeFile(arguments.files[0]))
+        return complain(noVerb(arguments.files[0], " and no file"));
+    return std::nullopt;
+}
+
+/// A window was asked for where none can be. What would be wrong with a display too is said first.
+int answerWithoutDisplay(const Arguments& arguments) {
+    if (!arguments.files.isEmpty()) {
+        const auto read = readQuestion(arguments, QString());
+        if (const int* status = std::get_if<int>(&read))
+            return *status;
+    }
     return complain(
         QStringLiteral("there is no display for the window; use a verb (tailpoint --help lists them)"));
 }
 
-std::unique_ptr<QApplication> applicationOnDisplay(int& argc, char** argv) {
-    const InsteadOfAborting standing([&] { return answerWithoutDisplay(argc, argv); });
-    return std::make_unique<QApplication>(argc, argv);
+std::unique_ptr<QApplication> applicationOnDisplay(int& argc, char** argv, const Arguments& arguments) {
+    InsteadOfAborting standing([&] { return answerWithoutDisplay(arguments); });
+    auto application = std::make_unique<QApplication>(argc, argv);
+    if (QGuiApplication::primaryScreen() == nullptr) // a frame buffer that isn't there is no fault to Qt
+        standing.end();
+    return application;
 }
 
 int openWindow(int argc, char** argv) {
-    const auto application = applicationOnDisplay(argc, argv);
-    const auto parsed = windowArguments(application->arguments().mid(1));
+    const auto parsed = windowArguments(withoutToolkitOptions(wordsFrom(1, argc, argv)));
     if (const auto status = answered(parsed))
         return *status;
+    const auto& arguments = std::get<Arguments>(parsed);
+    const auto application = applicationOnDisplay(argc, argv, arguments);
+    if (const auto status = withoutFonts())
+        return *status;
     MainWindow window;
+    const EndedFromOutside endings([&] { window.keepUnsavedWork(); }, [&] { window.leaveUnsavedWork(); });
     window.show();
-    if (const auto& files = std::get<Arguments>(parsed).files; !files.isEmpty())
-        window.openPath(files[0]);
-    return application->exec();
+    if (!arguments.files.isEmpty())
+        window.openOrBegin(arguments.files[0]);
+    const int status = application->exec();
+    return endings.signal() == 0 ? status : 128 + endings.signal(); // as a shell says it
 }
 
 } // namespace

@@ -271,6 +271,8 @@ int runProblems(int argc, char** argv) {
         return printed(kProblemsHelp);
     silenceQt();
     const QGuiApplication application(argc, argv); // measures and paints the pages
+    if (const auto status = withoutFonts())
+        return *status;
     return problems(arguments);
 }
 

@@ -1,5 +1,6 @@
 #include "app/report_csv.h"
 
+#include "core/explain/caution.h"
 #include "core/explain/limits.h"
 #include "core/quantity/decimals.h"
 #include "ui/marking/csv.h"
@@ -42,6 +43,8 @@ TabledRow emptyRow(const QString& file, const Result& result) {
     row.file = file.toStdString();
     row.status = nameOf(result.solved.status);
     row.message = result.solved.message().text();
+    if (needsCaution(result.sketch))
+        row.caution = cautionLine();
     return row;
 }
 
@@ -54,16 +57,19 @@ std::vector<std::string> namesIn(const std::vector<TabledRow>& rows) {
     return names;
 }
 
-std::vector<std::string> headsOf(const std::vector<std::string>& names) {
+std::vector<std::string> headsOf(const std::vector<std::string>& names, bool isCautioned) {
     std::vector<std::string> heads{"file", "case", "status"};
     for (const std::string& name : names)
         heads.insert(heads.end(),
                      {name, name + " low", name + " high", name + " utilisation", name + " unit"});
     heads.insert(heads.end(), {"solution", "message"});
+    if (isCautioned)
+        heads.emplace_back("caution");
     return heads;
 }
 
-std::vector<std::string> cellsOf(const TabledRow& row, const std::vector<std::string>& names) {
+std::vector<std::string> cellsOf(const TabledRow& row, const std::vector<std::string>& names,
+                                 bool isCautioned) {
     std::vector<std::string> cells{row.file, row.caseName, row.status};
     for (const std::string& name : names) {
         const auto found = std::find_if(row.quantities.begin(), row.quantities.end(),
@@ -74,12 +80,14 @@ std::vector<std::string> cellsOf(const TabledRow& row, const std::vector<std::st
     }
     cells.push_back(row.solution ? std::to_string(*row.solution) : std::string());
     cells.push_back(row.message);
+    if (isCautioned)
+        cells.push_back(row.caution);
     return cells;
 }
 
 } // namespace
 
-std::vector<TabledRow> tabledRows(const QString& file, const Result& result) {
+std::vector<TabledRow> tabledRows(const QString& file, const Result& result, const std::string& caseName) {
     std::vector<TabledRow> rows;
     const tolerance::Ranges& ranges = result.ranges();
     for (std::size_t s = 0; s < result.solved.solutions.size(); ++s) {
@@ -103,6 +111,8 @@ std::vector<TabledRow> tabledRows(const QString& file, const Result& result) {
     }
     if (rows.empty())
         rows.push_back(emptyRow(file, result));
+    for (TabledRow& row : rows)
+        row.caseName = caseName;
     return rows;
 }
 
@@ -116,9 +126,11 @@ TabledRow badRow(const QString& file, const QString& fault) {
 
 QByteArray reportCsv(const std::vector<TabledRow>& rows) {
     const auto names = namesIn(rows);
-    std::string all = csvLine(headsOf(names), {});
+    const bool isCautioned =
+        std::any_of(rows.begin(), rows.end(), [](const TabledRow& row) { return !row.caution.empty(); });
+    std::string all = csvLine(headsOf(names, isCautioned), {});
     for (const TabledRow& row : rows)
-        all += csvLine(cellsOf(row, names), {});
+        all += csvLine(cellsOf(row, names, isCautioned), {});
     return QByteArray::fromStdString(all);
 }
 

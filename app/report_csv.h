@@ -25,15 +25,18 @@ struct TabledRow {
     std::optional<std::size_t> solution; ///< from 1; empty: none
     std::vector<TabledQuantity> quantities;
     std::string message; ///< what the solver remarks, or what is wrong with the file
+    std::string caution; ///< empty: none is needed
 };
 
 /// A row each solution; one without quantities where there is no answer. Told is what was found.
-std::vector<TabledRow> tabledRows(const QString& file, const Result& result);
+std::vector<TabledRow> tabledRows(const QString& file, const Result& result,
+                                  const std::string& caseName = {});
 /// "bad", and why.
 TabledRow badRow(const QString& file, const QString& fault);
 
 /// file, case, status; then of every quantity that any row has its value, low, high, utilisation and unit;
-/// then the solution's number and the message. Numbers are full doubles with a point.
+/// then the solution's number, the message and, where any row has one, the caution. Numbers are full doubles
+/// with a point.
 QByteArray reportCsv(const std::vector<TabledRow>& rows);
 
 } // namespace tailpoint

@@ -1,6 +1,8 @@
 #include "app/common.h"
 #include "app/report_csv.h"
 #include "app/verbs.h"
+#include "core/explain/cases.h"
+#include "core/sketch/cases.h"
 #include "ui/document/files.h"
 #include "ui/handout/handout_document.h"
 
@@ -13,7 +15,7 @@ namespace tailpoint {
 namespace {
 
 constexpr const char* kReportHelp =
-    R"(Usage: tailpoint report FILE [--as text|json|html|latex] [--rounding full|hand]
+    R"(Usage: tailpoint report FILE [--as text|json|html|latex] [--case NAME] [--rounding full|hand]
                               [--uncertainty [--normal K]] [-o OUT]
        tailpoint report FILE... --as csv [-o OUT]
 
@@ -22,8 +24,11 @@ Values and worked solution of the sketch in FILE ('-': standard input): what is 
   --as text|json   plain text for people (default) or JSON for scripts
   --as html        a handout in one file: statement, figure, worked solution; prints on A4 and Letter
   --as latex       the same for pdflatex (amsmath, tikz)
-  --as csv         a table of several FILEs, a row a file and solution: file, case, status, then of each found
-                   quantity its value, low, high, utilisation and unit; a FILE that can't be read is a row too
+  --as csv         a table of several FILEs, a row a file, case and solution: file, case, status, then of each
+                   found quantity its value, low, high, utilisation and unit; a FILE that can't be read is a
+                   row too
+  --case NAME      one case of the sketch; default: the sketch as drawn, and of its cases what they give
+                   differently, what is found in each, and the envelope with the case that governs
   --rounding full|hand
                    carry as many figures more than the answer's as its last digit takes, so that each line
                    computes as it is printed (default), or round every value as it is shown, as on paper, and
@@ -41,7 +46,7 @@ Values and worked solution of the sketch in FILE ('-': standard input): what is 
   -o OUT           write to this file instead of standard output
 
 Exit status: 0 one answer or two; 1 none, infinitely many, too few or too many unknowns; 2 bad input. Of
-several FILEs the worst.
+several FILEs and of a sketch's cases the worst.
 )";
 
 QList<Option> reportOptions() {
@@ -54,7 +59,27 @@ QList<Option> reportOptions() {
             {QStringLiteral("--normal"), {}},
             {QStringLiteral("--more-after-one"), {}, true},
             {QStringLiteral("--no-solution"), {}, true},
+            {QStringLiteral("--case"), {}},
             {QStringLiteral("-o"), {}}};
+}
+
+/// The worst of what is drawn and of its cases.
+int statusOf(const Result& result) {
+    int status = exitStatus(result.solved.status);
+    for (const CaseState& state : caseStates(result.sketch))
+        status = std::max(status, exitStatus(state.solved.status));
+    return status;
+}
+
+/// A row each solution of each state.
+std::vector<TabledRow> rowsOf(const QString& file, const Result& result) {
+    std::vector<TabledRow> rows =
+        tabledRows(file, result, result.sketch.cases.empty() ? result.sketch.inCase : std::string(kAsDrawn));
+    for (std::size_t i = 0; i < result.sketch.cases.size(); ++i)
+        for (TabledRow& row :
+             tabledRows(file, resultOf(inCase(result.sketch, i)), result.sketch.cases[i].name))
+            rows.push_back(std::move(row));
+    return rows;
 }
 
 constexpr double kMostK = 100;
@@ -134,15 +159,22 @@ int table(const Arguments& arguments) {
     std::vector<TabledRow> rows;
     int status = kDone;
     for (const QString& file : arguments.files) {
+        const auto bad = [&](const QString& line) {
+            status = complain(nameOfInput(file) + ": " + line);
+            rows.push_back(badRow(file, line));
+        };
         const auto read = resultFrom(file);
         if (const auto* error = std::get_if<FileError>(&read)) {
-            status = complain(nameOfInput(file) + ": " + error->line());
-            rows.push_back(badRow(file, error->line()));
+            bad(error->line());
             continue;
         }
-        const auto& result = std::get<Result>(read);
-        status = std::max(status, exitStatus(result.solved.status));
-        for (TabledRow& row : tabledRows(file, result))
+        const auto asked = inCaseAsked(arguments, std::get<Result>(read));
+        if (const auto* fault = std::get_if<QString>(&asked)) {
+            bad(*fault);
+            continue;
+        }
+        status = std::max(status, statusOf(std::get<Result>(asked)));
+        for (TabledRow& row : rowsOf(file, std::get<Result>(asked)))
             rows.push_back(std::move(row));
     }
     return std::max(status, writeOut(reportCsv(rows), out));
@@ -162,12 +194,15 @@ int report(const Arguments& arguments) {
     const auto read = readQuestion(arguments, QStringLiteral("report"));
     if (const int* status = std::get_if<int>(&read))
         return *status;
-    Sketch sketch = std::get<Result>(read).sketch;
+    const auto asked = inCaseAsked(arguments, std::get<Result>(read));
+    if (const auto* fault = std::get_if<QString>(&asked))
+        return complain(QStringLiteral("report: ") + *fault);
+    Sketch sketch = std::get<Result>(asked).sketch;
     sketch.moreAfterOne =
         sketch.moreAfterOne || arguments.options.contains(QStringLiteral("--more-after-one"));
     const Result result = resultOf(sketch);
     const int written = writeOut(reportAs(form, result, arguments), out);
-    return written == kDone ? exitStatus(result.solved.status) : written;
+    return written == kDone ? statusOf(result) : written;
 }
 
 /// Fonts, which a figure needs, cost a start several times that of the bare text.
@@ -188,6 +223,9 @@ int runReport(int argc, char** argv) {
     if (arguments.help)
         return writeOut(kReportHelp, {});
     const auto application = applicationFor(arguments, argc, argv);
+    if (qobject_cast<QGuiApplication*>(application.get()))
+        if (const auto status = withoutFonts())
+            return *status;
     return report(arguments);
 }
 

@@ -175,6 +175,9 @@ int runSweep(int argc, char** argv) {
     if (arguments.help)
         return writeOut(kSweepHelp, {});
     const auto application = applicationFor(arguments, argc, argv);
+    if (qobject_cast<QGuiApplication*>(application.get()))
+        if (const auto status = withoutFonts())
+            return *status;
     return runOn(arguments);
 }
 

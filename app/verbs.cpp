@@ -4,13 +4,25 @@
 
 namespace tailpoint {
 
+namespace {
+
+constexpr std::array kVerbs{Verb{"report", runReport}, Verb{"figure", runFigure}, Verb{"mark", runMark},
+                            Verb{"sweep", runSweep}, Verb{"problems", runProblems}};
+
+} // namespace
+
 const Verb* verbNamed(const QString& name) {
-    static const std::array verbs{Verb{"report", runReport}, Verb{"figure", runFigure}, Verb{"mark", runMark},
-                                  Verb{"sweep", runSweep}, Verb{"problems", runProblems}};
-    for (const Verb& verb : verbs)
+    for (const Verb& verb : kVerbs)
         if (name == QLatin1String(verb.name))
             return &verb;
     return nullptr;
+}
+
+QString verbNames() {
+    QStringList names;
+    for (const Verb& verb : kVerbs)
+        names << QLatin1String(verb.name);
+    return names.join(QStringLiteral(", "));
 }
 
 QString generalHelp() {

@@ -17,6 +17,7 @@ struct Verb {
     int (*run)(int argc, char** argv);
 };
 const Verb* verbNamed(const QString& name); ///< nullptr: no verb
+QString verbNames();                        ///< "report, figure, …"
 QString generalHelp();
 
 int runReport(int argc, char** argv);

@@ -80,7 +80,9 @@ std::string writtenIn(const Sketch& sketch) {
     for (const Force& force : sketch.forces)
         add(force);
     add(sketch.sum);
-    return all;
+    for (const LoadCase& one : sketch.cases)
+        ((all += '\n') += one.name) += '\n' + one.unknownKeys.words();
+    return all += sketch.inCase;
 }
 
 /// Tons-force: a sheet in them is no classroom's.
@@ -99,6 +101,12 @@ bool asks(const Force& force) {
     return force.limit || (force.magnitude.typed && weighsLoads(force.magnitude.typed->unit));
 }
 
+bool asks(const LoadCase& one) {
+    return std::any_of(one.changes.begin(), one.changes.end(), [](const CaseChange& change) {
+        return change.magnitude && change.magnitude->typed && weighsLoads(change.magnitude->typed->unit);
+    });
+}
+
 } // namespace
 
 bool speaksOfRigging(std::string_view text) {
@@ -113,7 +121,10 @@ bool speaksOfRigging(std::string_view text) {
 
 bool sceneAsksCaution(const Sketch& sketch) {
     return weighsHeavyLoads(sketch.forceUnit) || asks(sketch.sum) ||
-           std::any_of(sketch.forces.begin(), sketch.forces.end(), asks) ||
+           std::any_of(sketch.forces.begin(), sketch.forces.end(),
+                       [](const Force& force) { return asks(force); }) ||
+           std::any_of(sketch.cases.begin(), sketch.cases.end(),
+                       [](const LoadCase& one) { return asks(one); }) ||
            speaksOfRigging(writtenIn(sketch));
 }
 

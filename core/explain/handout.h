@@ -8,6 +8,7 @@
 
 #include "core/explain/explain.h"
 #include "core/explain/legs.h"
+#include "core/explain/limit_bar.h"
 #include "core/explain/question.h"
 #include "core/explain/statement.h"
 
@@ -17,16 +18,18 @@
 namespace tailpoint {
 
 struct Handout {
-    std::string title;                 ///< empty: "Untitled sketch"
-    Statement given;                   ///< what is given, in words
-    Sentence question;                 ///< what is to be found; empty where `given` says that too
-    std::string figure;                ///< empty: none
-    std::vector<Worked> answers;       ///< one, or one for each of two answers; shared steps are told once;
-                                       ///< an exercise needs none
-    std::vector<LegsTold> legs{};      ///< of each answer that has legs
-    std::string caution{};             ///< empty: none
-    bool solution = true;              ///< false: statement and figure alone
-    std::vector<std::string> record{}; ///< whence it comes and what it assumes: core/explain/record.h
+    std::string title;            ///< empty: "Untitled sketch"
+    Statement given;              ///< what is given, in words
+    Sentence question;            ///< what is to be found; empty where `given` says that too
+    std::string figure;           ///< empty: none
+    std::vector<Worked> answers;  ///< one, or one for each of two answers; shared steps are told once;
+                                  ///< an exercise needs none
+    std::vector<LegsTold> legs{}; ///< of each answer that has legs
+    std::vector<std::vector<LimitShown>> limits{}; ///< of each answer, where any are stated
+    std::vector<TableTold> tables{};               ///< of the sketch's cases (core/explain/cases.h)
+    std::string caution{};                         ///< empty: none
+    bool solution = true;                          ///< false: statement and figure alone
+    std::vector<std::string> record{};    ///< whence it comes and what it assumes: core/explain/record.h
     const Sentences* sentences = nullptr; ///< of another language, for headings
 };
 
@@ -59,6 +62,8 @@ std::string toHtml(const Statement& given, const Sentence& asked);
 std::string toHtml(const Working& working);
 std::string toHtml(const HandoutPart& part);
 std::string toHtml(const LegsTold& legs);
+std::string toHtml(const std::vector<LimitShown>& limits, std::string_view heading,
+                   const Sentences* sentences = nullptr);
 
 /// A whole document for pdflatex with amsmath and tikz.
 std::string toLatex(const Handout& handout);

@@ -37,6 +37,10 @@ table { border-collapse: collapse; margin: .5em 0 .5em .4em; break-inside: avoid
 th { font-weight: normal; color: #4c585f; border-bottom: 1px solid #1f2a30 }
 th, td { padding: .15em .9em .15em 0; text-align: right }
 th:first-child, td:first-child { text-align: left }
+table.limits td, table.limits th { text-align: left; vertical-align: baseline; border: 0 }
+table.limits th { font-weight: bold; color: #6b4600 }
+table.limits th, table.limits td:nth-child(2) { white-space: nowrap }
+svg.bar { display: block }
 tr.total td { border-top: 1px solid #1f2a30 }
 h2, h3 { break-after: avoid }
 @media print { body { margin: 0; max-width: none; padding: 0 } .working { overflow: visible } }
@@ -126,6 +130,14 @@ void appendSteps(std::string& out, const HandoutPart& steps) {
     out += "</ol>\n";
 }
 
+std::string limitsHeading(const Handout& handout, std::size_t answer) {
+    const Voice voice(handout.sentences);
+    const std::size_t of = handout.limits.size();
+    return of == 1 ? voice.text(SENTENCE("limits", "Limits"))
+                   : toText(voice.say(SENTENCE("limits", "Limits, answer {number} of {all}"), "number",
+                                      std::to_string(answer + 1), "all", std::to_string(of)));
+}
+
 } // namespace
 
 std::string htmlHead(std::string_view title, std::string_view moreStyle) {
@@ -166,6 +178,21 @@ std::string toHtml(const LegsTold& legs) {
     return out;
 }
 
+std::string toHtml(const std::vector<LimitShown>& limits, std::string_view heading,
+                   const Sentences* sentences) {
+    const Voice voice(sentences);
+    std::string out = "<h2>" + xmlEscaped(heading) + "</h2>\n<table class=\"limits\">\n";
+    for (const LimitShown& limit : limits) {
+        const char* tag = limit.verdict == Bound::within ? "td" : "th";
+        out += "<tr><td>" + barSvg(limit.bar, limit.spoken) + "</td><" + tag + ">" +
+               xmlEscaped(verdictWord(limit.verdict, sentences)) + "</" + tag + "><td>" +
+               toHtml(limit.sentence) + "</td></tr>\n";
+    }
+    out += "</table>\n";
+    appendParagraph(out, limitsRemark(voice));
+    return out;
+}
+
 std::string toHtml(const Handout& handout) {
     const std::string title = titleOf(handout);
     std::string out = htmlHead(title);
@@ -175,8 +202,12 @@ std::string toHtml(const Handout& handout) {
         out.append("<figure>\n").append(svg).append("\n</figure>\n");
     for (const HandoutPart& part : partsOf(handout))
         appendSteps(out, part);
+    for (std::size_t i = 0; i < handout.limits.size(); ++i)
+        out += toHtml(handout.limits[i], limitsHeading(handout, i), handout.sentences);
     for (const LegsTold& legs : handout.legs)
         out += toHtml(legs);
+    for (const TableTold& told : handout.tables)
+        out += toHtml(told);
     if (!handout.caution.empty())
         out += "<p class=\"caution\">" + xmlEscaped(handout.caution) + "</p>\n";
     if (!handout.record.empty())

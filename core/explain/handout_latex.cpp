@@ -122,11 +122,12 @@ std::string toLatex(const Handout& handout) {
         for (const Step* step : part.steps)
             appendStep(out, *step);
     }
-    for (const LegsTold& legs : handout.legs) {
-        out += "\\medskip\\textbf{" + latexEscaped(legs.heading) + "}\n\n";
-        appendTable(out, legs.table);
-        appendParagraphs(out, legs.remarks);
-    }
+    for (const auto* tables : {&handout.legs, &handout.tables})
+        for (const TableTold& told : *tables) {
+            out += "\\medskip\\textbf{" + latexEscaped(told.heading) + "}\n\n";
+            appendTable(out, told.table);
+            appendParagraphs(out, told.remarks);
+        }
     if (!handout.caution.empty())
         out += "\\bigskip\\fbox{\\parbox{0.95\\textwidth}{\\small " + latexEscaped(handout.caution) + "}}\n";
     for (const std::string& line : handout.record)

@@ -3,6 +3,7 @@
 #include "core/derive/chain.h"
 #include "core/explain/caution.h"
 #include "core/explain/listed.h"
+#include "core/explain/tolerance.h"
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
 #include "core/sketch/shown_digits.h"
@@ -211,6 +212,8 @@ LegsTold told(const Legs& legs, const Sketch& sketch, const Sentences* sentences
                                   shownAngleOf(leg.fromVertical, sketch),
                                   neighboursTold(voice, leg, sketch, things),
                                   number(leg.overLoad, significant(leg.overLoad, sketch.figures))});
+    if (toleranceNote(sketch))
+        out.remarks.push_back(voice.say(SENTENCE("legs", "At the middle of the tolerances.")));
     if (auto low = lowLegsTold(legs, sketch, sentences))
         out.remarks.push_back(std::move(*low));
     return out;

@@ -1,7 +1,7 @@
 // Legs under a load: how steep each stands, how far it is from its neighbour, and what it takes of the load.
 #pragma once
 
-#include "core/explain/explain.h"
+#include "core/explain/table_told.h"
 #include "core/explain/wording.h"
 
 #include <optional>
@@ -38,12 +38,7 @@ inline constexpr double kLowLeg = 30;
 /// forces are the legs. Empty elsewhere, and where a line of action leaves a sense open (a bar may push).
 std::optional<Legs> legsOf(const Sketch& sketch, const Solved& solved, std::size_t solution);
 
-/// A table under its heading, and what is remarked.
-struct LegsTold {
-    std::string heading; ///< plain text
-    Table table;         ///< without a total
-    std::vector<Prose> remarks;
-};
+using LegsTold = TableTold;
 LegsTold told(const Legs& legs, const Sketch& sketch, const Sentences* sentences = nullptr);
 
 /// One line about the legs that stand low; nothing where none does.

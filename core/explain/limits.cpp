@@ -41,7 +41,89 @@ Off offOver(const tolerance::DirectionRange& arc, double axis, double turn) {
             passes(turn / 2) ? turn / 2 : std::max(off(from), off(to))};
 }
 
-Prose told(const LimitUse& use, const Sketch& sketch, const Voice& voice) {
+/// The sheet with as many decimals of angles as this one was stated with; its own for one that was computed.
+Sketch withDecimalsOf(double angle, const Sketch& sketch) {
+    constexpr int kMostTyped = 4;
+    Sketch finer = sketch;
+    for (; finer.angleDecimals <= kMostTyped; ++finer.angleDecimals)
+        if (std::abs(roundedAsShown(angle, finer) - angle) <= 1e-12 * std::abs(angle))
+            return finer;
+    return sketch;
+}
+
+} // namespace
+
+std::string_view nameOf(Bound bound) {
+    return bound == Bound::within ? "within" : bound == Bound::over ? "over" : "straddles";
+}
+
+std::vector<LimitUse> limitsOf(const Sketch& sketch, const Solution& solution,
+                               const tolerance::AnswerRange* range) {
+    std::vector<LimitUse> all;
+    forEachVector(sketch, solution, [&](int index, const Force& stated, const SolvedForce& solved) {
+        const auto limit = limitOf(stated, sketch);
+        if (!limit)
+            return;
+        double least = solved.magnitude;
+        std::optional<double> greatest = solved.magnitude;
+        if (const auto* vector = range != nullptr ? range->find(index) : nullptr) {
+            least = vector->magnitude.least.value_or(0);
+            greatest = vector->magnitude.greatest;
+        }
+        // divided first: what is at its limit uses 100 per cent of it to the last bit
+        LimitUse use{index, verdictOf(least, greatest, *limit), *limit, {}, 100 * (least / *limit)};
+        if (greatest)
+            use.utilisation = 100 * (*greatest / *limit);
+        all.push_back(use);
+    });
+    return all;
+}
+
+std::vector<DirectionUse> permittedOf(const Sketch& sketch, const Solution& solution,
+                                      const tolerance::AnswerRange* range) {
+    const double turn = turnIn(sketch.angleUnit);
+    std::vector<DirectionUse> all;
+    forEachVector(sketch, solution, [&](int index, const Force& stated, const SolvedForce& solved) {
+        if (!stated.permitted || !solved.direction)
+            return;
+        tolerance::DirectionRange arc;
+        arc.from = arc.to = *solved.direction;
+        if (const auto* vector = range != nullptr ? range->find(index) : nullptr)
+            arc = vector->direction;
+        const auto [axis, within] = *stated.permitted;
+        const Off off = offOver(arc, axis, turn);
+        all.push_back(
+            {index, verdictOf(off.least, off.greatest, within), axis, within, off.greatest, off.least});
+    });
+    return all;
+}
+
+std::string utilisationText(double percent) {
+    constexpr double kNoise = 1e-13; // what computing a tenth may have added; never taken off at the limit
+    const double nearest = std::round(percent * 10) / 10;
+    const bool isTenth = nearest != 100 && std::abs(percent - nearest) <= kNoise * percent;
+    return fixedDecimals(isTenth ? nearest : std::ceil(percent * 10) / 10, 1) + " %";
+}
+
+std::string permittedText(double angle, const Sketch& sketch) {
+    return shownAngle(angle, withDecimalsOf(angle, sketch), Origin::typed);
+}
+
+OffText offText(const DirectionUse& use, const Sketch& sketch) {
+    Sketch finer = withDecimalsOf(use.within, sketch);
+    const auto shown = [&](double angle) { return roundedToDecimals(angle, shownAngleDecimals(finer)); };
+    const bool isOver = use.off > use.within;
+    while (finer.angleDecimals < kMostAngleDecimals && (shown(use.off) > shown(use.within)) != isOver)
+        ++finer.angleDecimals;
+    return {shownAngle(use.off, finer), shownAngle(use.within, finer, Origin::typed)};
+}
+
+std::string shareText(const LimitUse& use, const Voice& voice) {
+    return use.utilisation ? utilisationText(*use.utilisation)
+                           : voice.text(SENTENCE("limits", "no upper bound"));
+}
+
+Prose limitTold(const LimitUse& use, const Sketch& sketch, const Voice& voice) {
     const Force& stated =
         use.index == kSumIndex ? sketch.sum : sketch.forces[static_cast<std::size_t>(use.index)];
     const std::string limit = shownAsTyped(*stated.limit);
@@ -71,11 +153,11 @@ Prose told(const LimitUse& use, const Sketch& sketch, const Voice& voice) {
                      "name", stated.name, "share", share, "limit", limit);
 }
 
-Prose told(const DirectionUse& use, const Sketch& sketch, const Voice& voice) {
+Prose limitTold(const DirectionUse& use, const Sketch& sketch, const Voice& voice) {
     const Force& stated =
         use.index == kSumIndex ? sketch.sum : sketch.forces[static_cast<std::size_t>(use.index)];
-    const std::string within = shownAngle(use.within, sketch, Origin::typed),
-                      axis = shownAngle(use.axis, sketch, Origin::typed), off = shownAngle(use.off, sketch);
+    const auto [off, within] = offText(use, sketch);
+    const std::string axis = permittedText(use.axis, sketch);
     switch (use.verdict) {
     case Bound::within:
         return voice.say(SENTENCE("limits", "The direction of {name} is permitted: {off} off {axis} at most, "
@@ -95,66 +177,20 @@ Prose told(const DirectionUse& use, const Sketch& sketch, const Voice& voice) {
                      "name", stated.name, "off", off, "axis", axis, "within", within);
 }
 
-} // namespace
-
-std::string_view nameOf(Bound bound) {
-    return bound == Bound::within ? "within" : bound == Bound::over ? "over" : "straddles";
-}
-
-std::vector<LimitUse> limitsOf(const Sketch& sketch, const Solution& solution,
-                               const tolerance::AnswerRange* range) {
-    std::vector<LimitUse> all;
-    forEachVector(sketch, solution, [&](int index, const Force& stated, const SolvedForce& solved) {
-        const auto limit = limitOf(stated, sketch);
-        if (!limit)
-            return;
-        double least = solved.magnitude;
-        std::optional<double> greatest = solved.magnitude;
-        if (const auto* vector = range != nullptr ? range->find(index) : nullptr) {
-            least = vector->magnitude.least.value_or(0);
-            greatest = vector->magnitude.greatest;
-        }
-        LimitUse use{index, verdictOf(least, greatest, *limit), *limit, {}};
-        if (greatest)
-            use.utilisation = 100 * *greatest / *limit;
-        all.push_back(use);
-    });
-    return all;
-}
-
-std::vector<DirectionUse> permittedOf(const Sketch& sketch, const Solution& solution,
-                                      const tolerance::AnswerRange* range) {
-    const double turn = turnIn(sketch.angleUnit);
-    std::vector<DirectionUse> all;
-    forEachVector(sketch, solution, [&](int index, const Force& stated, const SolvedForce& solved) {
-        if (!stated.permitted || !solved.direction)
-            return;
-        tolerance::DirectionRange arc;
-        arc.from = arc.to = *solved.direction;
-        if (const auto* vector = range != nullptr ? range->find(index) : nullptr)
-            arc = vector->direction;
-        const auto [axis, within] = *stated.permitted;
-        const Off off = offOver(arc, axis, turn);
-        all.push_back({index, verdictOf(off.least, off.greatest, within), axis, within, off.greatest});
-    });
-    return all;
-}
-
-std::string utilisationText(double percent) {
-    return fixedDecimals(std::ceil(percent * 10) / 10, 1) + " %";
+Prose limitsRemark(const Voice& voice) {
+    return voice.say(SENTENCE("limits", "Limits and permitted directions are typed by the user, not rated "
+                                        "data."));
 }
 
 std::vector<Prose> limitsTold(const Sketch& sketch, const Solution& solution,
                               const tolerance::AnswerRange* range, const Voice& voice) {
     std::vector<Prose> all;
     for (const LimitUse& use : limitsOf(sketch, solution, range))
-        all.push_back(told(use, sketch, voice));
+        all.push_back(limitTold(use, sketch, voice));
     for (const DirectionUse& use : permittedOf(sketch, solution, range))
-        all.push_back(told(use, sketch, voice));
+        all.push_back(limitTold(use, sketch, voice));
     if (!all.empty())
-        all.push_back(
-            voice.say(SENTENCE("limits", "Limits and permitted directions are typed by the user, not "
-                                         "rated data.")));
+        all.push_back(limitsRemark(voice));
     return all;
 }
 

@@ -24,6 +24,7 @@ struct LimitUse {
     Bound verdict = Bound::within;
     double limit = 0;                  ///< sheet's force unit, > 0
     std::optional<double> utilisation; ///< per cent of the limit at the worst end; empty: no upper bound
+    double leastUse = 0;               ///< per cent of the limit at the best end
 };
 
 /// A direction beside the permitted ones, told apart from the magnitude.
@@ -32,6 +33,7 @@ struct DirectionUse {
     Bound verdict = Bound::within;
     double axis = 0, within = 0; ///< as the sketch states them
     double off = 0;              ///< greatest angle from the axis, either way; sheet's angle unit
+    double leastOff = 0;         ///< least angle from the axis
 };
 
 /// Of the vectors for which the sketch states a limit, forces in its order, the sum last. `range`: of that
@@ -44,6 +46,23 @@ std::vector<DirectionUse> permittedOf(const Sketch& sketch, const Solution& solu
 
 /// "101.3 %": one decimal, rounded up, so that what is over never reads 100.0 %.
 std::string utilisationText(double percent);
+/// "20.0°", "53.26°": a permitted direction's axis or half width as it was stated, with more decimals than
+/// the sheet's angles where it has them.
+std::string permittedText(double angle, const Sketch& sketch);
+/// The greatest angle off the axis and what is permitted, with as many decimals as it takes to see which of
+/// them is the greater: "53.31°", "53.30°".
+struct OffText {
+    std::string off, within;
+};
+OffText offText(const DirectionUse& use, const Sketch& sketch);
+/// "101.3 %", "no upper bound".
+std::string shareText(const LimitUse& use, const Voice& voice = Voice());
+
+/// "R is over its limit: 101.3 % of 10 kN."
+Prose limitTold(const LimitUse& use, const Sketch& sketch, const Voice& voice = Voice());
+Prose limitTold(const DirectionUse& use, const Sketch& sketch, const Voice& voice = Voice());
+/// Whose data they are.
+Prose limitsRemark(const Voice& voice = Voice());
 
 /// A sentence each, and whose data they are; nothing where no limit is stated.
 std::vector<Prose> limitsTold(const Sketch& sketch, const Solution& solution,

@@ -111,6 +111,12 @@ Prose oneAngle(double value, const Sketch& sketch) {
 
 } // namespace
 
+std::string shownOutward(double value, bool isAngle, bool isGreatest, const Sketch& sketch) {
+    const Toward end = isGreatest ? Toward::greatest : Toward::least;
+    return isAngle ? angleOutward(value, sketch, end)
+                   : forceOutward(value, sketch, end) + ' ' + std::string(symbolOf(sketch.forceUnit));
+}
+
 Prose rangeTold(const Range& range, const Sketch& sketch, const Voice& voice) {
     const auto ends = endsOf(range);
     if (!ends)
@@ -157,7 +163,43 @@ Prose betweenTold(const DirectionRange& range, const Sketch& sketch, const Voice
                   range.marked, voice);
 }
 
-std::vector<Prose> rangeRemarks(const AnswerRange& range, const Sketch& sketch, const Voice& voice) {
+EndsTold endsTold(const Range& range, const Sketch& sketch) {
+    EndsTold told;
+    told.isMarked = range.marked;
+    if (const auto ends = endsOf(range)) {
+        told.isOne = ends->areOne();
+        told.from =
+            told.isOne ? shownForce(ends->least, sketch) : forceOutward(ends->least, sketch, Toward::least);
+        told.to = told.isOne ? told.from : forceOutward(ends->greatest, sketch, Toward::greatest);
+        return told;
+    }
+    if (range.least)
+        told.from = forceOutward(*range.least, sketch, Toward::least);
+    if (range.greatest)
+        told.to = forceOutward(*range.greatest, sketch, Toward::greatest);
+    return told;
+}
+
+EndsTold endsTold(const DirectionRange& range, const Sketch& sketch) {
+    if (range.any)
+        return {{}, {}, false, range.marked};
+    if (areOne(range, sketch))
+        return {shownAngle(range.from, sketch), shownAngle(range.from, sketch), true, range.marked};
+    return {angleOutward(range.from, sketch, Toward::least), angleOutward(range.to, sketch, Toward::greatest),
+            false, range.marked};
+}
+
+bool isOneValue(const VectorRange& range, const Sketch& sketch) {
+    return endsTold(range.magnitude, sketch).isOne && endsTold(range.direction, sketch).isOne &&
+           endsTold(range.x, sketch).isOne && endsTold(range.y, sketch).isOne;
+}
+
+std::string rangeUnknown(const Voice& voice) {
+    return voice.text(SENTENCE("solution", "range not known"));
+}
+
+std::vector<Prose> rangeRemarks(const AnswerRange& range, const Sketch& sketch, const Voice& voice,
+                                OuterBounds outer) {
     std::vector<Prose> remarks;
     const Things things(sketch);
     for (const VectorRange& vector : range.vectors)
@@ -167,7 +209,8 @@ std::vector<Prose> rangeRemarks(const AnswerRange& range, const Sketch& sketch, 
     if (!range.everywhere)
         remarks.push_back(voice.say(SENTENCE("solution", "A part of the tolerances has no such answer: the "
                                                          "range is of the part that has one.")));
-    if (std::any_of(range.vectors.begin(), range.vectors.end(),
+    if (outer == OuterBounds::told &&
+        std::any_of(range.vectors.begin(), range.vectors.end(),
                     [](const VectorRange& vector) { return vector.isMarked(); }))
         remarks.push_back(voice.say(SENTENCE("solution", "An outer bound is wider than the range itself, "
                                                          "which lies within it.")));

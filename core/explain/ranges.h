@@ -19,9 +19,28 @@ Prose rangeTold(const tolerance::DirectionRange& range, const Sketch& sketch, co
 Prose betweenTold(const tolerance::Range& range, const Sketch& sketch, const Voice& voice = Voice());
 Prose betweenTold(const tolerance::DirectionRange& range, const Sketch& sketch, const Voice& voice = Voice());
 
-/// What is to be said of all ranges of an answer: that a part has no answer, a slack line, an outer bound.
+/// One end as it is shown, with its unit, rounded outward; of an angle in the sheet's angle unit.
+std::string shownOutward(double value, bool isAngle, bool isGreatest, const Sketch& sketch);
+
+/// Both ends as a table has them, UTF-8, ASCII minus: "508", "532"; "-5.1°", "-2.2°". Both the same where the
+/// range is one value; empty: unbounded, or any direction.
+struct EndsTold {
+    std::string from, to;
+    bool isOne = false;    ///< one value
+    bool isMarked = false; ///< an outer bound
+};
+EndsTold endsTold(const tolerance::Range& range, const Sketch& sketch); ///< without the force unit
+EndsTold endsTold(const tolerance::DirectionRange& range, const Sketch& sketch);
+/// Nothing that is told of the vector can be other than it is.
+bool isOneValue(const tolerance::VectorRange& range, const Sketch& sketch);
+
+/// What is to be said of all ranges of an answer: that a part has no answer, a slack line, and last an outer
+/// bound (not where that changes with every frame).
+enum class OuterBounds { told, silent };
 std::vector<Prose> rangeRemarks(const tolerance::AnswerRange& range, const Sketch& sketch,
-                                const Voice& voice = Voice());
+                                const Voice& voice = Voice(), OuterBounds outer = OuterBounds::told);
+/// Where there are tolerances and no range is known: "range not known".
+std::string rangeUnknown(const Voice& voice = Voice());
 
 /// Adds them to a worked solution: behind the answer what was found can be, and where its extremes lie.
 /// Nothing where there are no ranges. `solution` is the answer that `worked` is of.

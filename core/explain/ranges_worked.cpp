@@ -21,7 +21,7 @@ constexpr std::size_t kMostInputs = 6;
 class Teller {
 public:
     Teller(const Sketch& sketch, const Solved& solved, const Sentences* sentences)
-        : m_sketch(sketch), m_things(sketch), m_found(m_things, solved), m_voice(sentences) {}
+        : m_sketch(sketch), m_solved(solved), m_things(sketch), m_found(m_things, solved), m_voice(sentences) {}
 
     /// "Within the given tolerances R is between 509 N and 530 N and θ_R between −5.1° and −2.2°."
     std::optional<Prose> found(const AnswerRange& range, std::size_t answer) const {
@@ -36,8 +36,16 @@ public:
         }
         if (items.empty())
             return std::nullopt;
-        return m_voice.say(SENTENCE("solution", "Within the given tolerances {ranges}."), "ranges",
-                           explaining::listed(m_voice, std::move(items)));
+        const Prose ranges = explaining::listed(m_voice, std::move(items));
+        if (m_solved.solutions.size() < 2)
+            return m_voice.say(SENTENCE("solution", "Within the given tolerances {ranges}."), "ranges",
+                               ranges);
+        return answer == 0
+                   ? m_voice.say(SENTENCE("solution", "First answer, within the given tolerances: {ranges}."),
+                                 "ranges", ranges)
+                   : m_voice.say(
+                         SENTENCE("solution", "Second answer, within the given tolerances: {ranges}."),
+                         "ranges", ranges);
     }
 
     /// Where the found magnitudes have theirs; of a direction only where it is found alone.
@@ -91,6 +99,7 @@ private:
     }
 
     const Sketch& m_sketch;
+    const Solved& m_solved;
     const Things m_things;
     const FoundSymbols m_found;
     const Voice m_voice;
@@ -114,13 +123,14 @@ void tellRanges(Worked& worked, const Sketch& sketch, const Solved& solved, std:
     if (step == worked.steps.end() || solution >= ranges.size() || ranges.size() != solved.solutions.size())
         return;
     const Teller teller(sketch, solved, sentences);
-    for (std::size_t answer = 0; answer < ranges.size(); ++answer) {
-        const auto found = teller.found(ranges[answer], answer);
-        if (found && answer < step->reasoning.size())
-            append(step->reasoning[answer], *found);
-        if (found && answer == solution)
-            append(worked.answer, *found);
-    }
+    std::vector<Prose> told;
+    for (std::size_t answer = 0; answer < ranges.size(); ++answer)
+        if (auto found = teller.found(ranges[answer], answer)) {
+            if (answer == solution)
+                append(worked.answer, *found);
+            told.push_back(std::move(*found));
+        }
+    step->conclusion.insert(step->conclusion.begin(), told.begin(), told.end());
     for (const auto& more : {teller.extremes(ranges[solution], solution), teller.remarks(ranges[solution])})
         step->conclusion.insert(step->conclusion.end(), more.begin(), more.end());
 }

@@ -1,5 +1,6 @@
 #include "core/explain/swept.h"
 
+#include "core/explain/tolerance.h"
 #include "core/sketch/shown.h"
 
 #include <algorithm>
@@ -130,6 +131,13 @@ std::vector<std::string> sweepLines(const Sweep& sweep, const Sketch& sketch, co
         lines.push_back(wordsOf(gap, sweep, sketch, sentences));
     }
     return lines;
+}
+
+std::string sweptToleranceNote(const Sketch& sketch, const Sentences* sentences) {
+    return toleranceNote(sketch)
+               ? Voice(sentences).text(SENTENCE(
+                     "sweep", "The curves are those of the middle values: given tolerances are not in them."))
+               : std::string();
 }
 
 } // namespace tailpoint

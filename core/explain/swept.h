@@ -37,4 +37,7 @@ std::string titleOf(const Sweep& sweep, const Sketch& sketch, const Sentences* s
 std::vector<std::string> sweepLines(const Sweep& sweep, const Sketch& sketch,
                                     const Sentences* sentences = nullptr);
 
+/// Where anything has a tolerance: that the curves are those of the middle values. Else empty.
+std::string sweptToleranceNote(const Sketch& sketch, const Sentences* sentences = nullptr);
+
 } // namespace tailpoint

@@ -21,7 +21,7 @@ void tellUncertainty(Worked& worked, const Sketch& sketch, const Solved& solved,
 
 /// "magnitude of P": the given value that a share is of, as a script reads it.
 std::string plainInput(const tolerance::Share& share, const Sketch& sketch);
-/// "noDerivative"; told() has the words.
+/// "noDerivative"; uncertaintyTold() has the words.
 std::string_view nameOf(tolerance::Withheld withheld);
 std::string_view nameOf(tolerance::Spread spread); ///< "rectangular", "normal"
 

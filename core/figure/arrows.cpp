@@ -1,6 +1,7 @@
 // Forces, the sum, the other answer, the points and the highlight.
 #include "core/construct/reduction.h"
 #include "core/figure/drawing.h"
+#include "core/figure/tolerated.h"
 
 #include <algorithm>
 #include <numeric>
@@ -36,8 +37,12 @@ LabelRequest& askForName(Drawing& d, Feature at, double size, int index, const P
     const Runs name = d.nameRuns(vector.name);
     if (!saysMagnitude(d, index, vector))
         return d.ask(std::move(at), ink, size, name, name);
-    LabelRequest& request =
-        d.ask(std::move(at), ink, size, d.valueRuns(vector.name, sizeSaid(d, index, vector)), name);
+    Runs full = d.valueRuns(vector.name, sizeSaid(d, index, vector)), alone = name;
+    const Runs below = linesBelow(d, index, d.figure.list.groups.back().otherAnswer);
+    full.insert(full.end(), below.begin(), below.end());
+    if (warns(below)) // not even a label without room is silent about it
+        alone.push_back(Run{" !", false, true});
+    LabelRequest& request = d.ask(std::move(at), ink, size, std::move(full), std::move(alone));
     request.part = magnitudeId(vectorId(index));
     return request;
 }
@@ -104,7 +109,7 @@ Title titleNow(const Drawing& d, int index) {
                         d.isRevealed(magnitudeId(vectorId(index)));
     const bool turns = d.options.values && (d.shows(Stage::all) || !said.foundDirection);
     return titleOf(said, turns ? d.referred(index) : std::nullopt, d.forceAt(index), d.options.asGiven,
-                   d.sketch);
+                   d.sketch, rangesSaid(d.sketch, d.solved, d.options.solution, d.tolerated, index));
 }
 
 void drawVector(Drawing& d, int index) {

@@ -102,7 +102,8 @@ public:
         Obstacles obstacles(m_sheet, grown(m_sheet, -2));
         int owner = static_cast<int>(m_list.groups.size());
         for (const Group& group : m_under.groups)
-            if (group.role != Role::sheet && group.role != Role::grid && group.role != Role::highlight)
+            if (group.role != Role::sheet && group.role != Role::grid && group.role != Role::highlight &&
+                group.role != Role::region)
                 for (const Item& item : group.items)
                     obstacles.add(item, owner++, kArrowWeight);
         for (std::size_t i = 0; i < m_list.groups.size(); ++i)

@@ -6,7 +6,7 @@ namespace tailpoint {
 namespace {
 
 bool isGround(Role role) {
-    return role == Role::sheet || role == Role::grid || role == Role::highlight;
+    return role == Role::sheet || role == Role::grid || role == Role::highlight || role == Role::region;
 }
 
 Obstacles obstaclesOf(const Drawing& d) {
@@ -14,6 +14,9 @@ Obstacles obstaclesOf(const Drawing& d) {
     for (std::size_t i = 0; i < d.figure.list.groups.size(); ++i) {
         const Role role = d.figure.list.groups[i].role;
         const int weight = role == Role::given || role == Role::sum ? kArrowWeight : 1;
+        if (role == Role::region)
+            for (const Item& item : d.figure.list.groups[i].items)
+                obstacles.addOutline(item);
         if (!isGround(role))
             for (const Item& item : d.figure.list.groups[i].items)
                 obstacles.add(item, static_cast<int>(i), weight);
@@ -34,7 +37,8 @@ std::vector<Runs> keyRows(const std::vector<LabelRequest>& requests,
             row = plainRuns(*placed[i]->letter + std::string("  "));
             row.front().bold = true;
         }
-        row.insert(row.end(), requests[i].full.begin(), requests[i].full.end());
+        const Runs full = oneLine(requests[i].full);
+        row.insert(row.end(), full.begin(), full.end());
     }
     return rows;
 }
@@ -68,11 +72,14 @@ Figure compose(const Sketch& sketch, const Solved& solved, const Construction& c
     Drawing drawing(sketch, solved, construction, view, options, measure, previous);
     reserveRoom(drawing);
     drawSheet(drawing);
+    drawRegions(drawing);
     drawAxis(drawing);
     drawHighlight(drawing);
     drawLoci(drawing);
     drawConstruction(drawing);
     drawOtherAnswer(drawing);
+    drawPermitted(drawing);
+    drawCases(drawing);
     drawAngles(drawing);
     drawDirections(drawing);
     drawVectors(drawing);

@@ -10,6 +10,7 @@
 #include "core/sketch/things.h"
 
 #include <map>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -33,7 +34,17 @@ struct Style {
     double leastArrow = 0;  ///< the same for the shafts of forces and sum
 };
 
+struct Tolerated; // core/figure/tolerated.h
+
 inline constexpr int kNoPairs = -1, kAllPairs = 0;
+
+/// A vector as other states of the sketch have it (core/figure/case_arrows.h), drawn thin behind the figure.
+struct CaseArrow {
+    VectorId of;
+    Eigen::Vector2d vector{0, 0}; ///< sheet's force unit, from the common point
+    std::string names;            ///< of the states, as they stand at its tip: "calm, breeze"
+    bool operator==(const CaseArrow&) const = default;
+};
 
 struct FigureOptions {
     ConstructionKind construction = ConstructionKind::parallelogram;
@@ -61,8 +72,14 @@ struct FigureOptions {
     bool axisAngles = true; ///< the angles of the vectors from the axis
     bool asGiven = false;   ///< slopes and bearings as they are given, not as angles from the axis
     bool bearings = false;  ///< bearings from north or south, as they are given; slopes from the axis too
-    int highlighted = kNoVector; ///< vector under the pointer or selected
-    std::size_t solution = 0;    ///< which of two answers is drawn solid
+    /// What tolerances make of the answers. Null where the sketch has some: then the ranges of what was found
+    /// read 'range not known'.
+    std::shared_ptr<const Tolerated> tolerated{};
+    bool regions = true;            ///< the regions in which found tips can lie are shaded
+    bool legend = true;             ///< with the note, and without it: what is shaded
+    std::vector<CaseArrow> cases{}; ///< drawn with what is found
+    int highlighted = kNoVector;    ///< vector under the pointer or selected
+    std::size_t solution = 0;       ///< which of two answers is drawn solid
     Style style;
 };
 

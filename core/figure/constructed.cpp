@@ -2,6 +2,7 @@
 #include "core/construct/loci.h"
 #include "core/construct/reduction.h"
 #include "core/figure/drawing.h"
+#include "core/figure/tolerated.h"
 #include "core/sketch/stated.h"
 
 #include <algorithm>
@@ -161,6 +162,14 @@ void drawPolygon(Drawing& d) {
     }
 }
 
+/// What a sum on the way comes to; no range of it is known.
+Runs sumRuns(const Drawing& d, std::string_view name, const std::string& value) {
+    Runs runs = d.valueRuns(name, value);
+    if (tolerance::boxOf(d.sketch).hasTolerance)
+        runs.push_back(lowerLine("at the stated values", 1));
+    return runs;
+}
+
 /// The sum so far, on which the next parallelogram stands.
 void drawPartialSum(Drawing& d, const Parallelogram& next, VectorId sum) {
     const double size = std::hypot(next.corners[1].x(), next.corners[1].y());
@@ -173,7 +182,7 @@ void drawPartialSum(Drawing& d, const Parallelogram& next, VectorId sum) {
              Head::small, Dash::solid);
     Runs name = d.nameRuns(next.first);
     if (isSaid)
-        d.ask(Shaft{d.common(), tip, 1}, Role::label, d.style.angleSize, d.valueRuns(next.first, value), name)
+        d.ask(Shaft{d.common(), tip, 1}, Role::label, d.style.angleSize, sumRuns(d, next.first, value), name)
             .part = magnitudeId(sum);
     else
         d.ask(Shaft{d.common(), tip, 1}, Role::label, d.style.angleSize, name);

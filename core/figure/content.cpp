@@ -1,6 +1,7 @@
 #include "core/figure/content.h"
 
 #include "core/figure/drawing.h"
+#include "core/figure/tolerated.h"
 
 #include <algorithm>
 #include <cmath>
@@ -33,6 +34,19 @@ void takeConstruction(Content& content, const Construction& construction, Constr
         if (kind == ConstructionKind::triangle && *t)
             for (std::size_t i = 0; i < 3; ++i)
                 content.stroke((*t)->corners[i], (*t)->corners[(i + 1) % 3]);
+}
+
+/// As far as they don't dwarf the figure.
+void takeRegions(Content& content, const Tolerated& tolerated) {
+    constexpr double kMost = 1.6; // of the farthest that there is without them
+    double farthest = 0;
+    for (const Eigen::Vector2d& point : content.points)
+        farthest = std::max(farthest, point.norm());
+    for (const tolerance::TipRegion& region : tolerated.regions)
+        for (const tolerance::Outline& outline : region.outlines)
+            for (const Eigen::Vector2d& point : outline)
+                if (!region.open && point.norm() <= kMost * farthest)
+                    content.points.push_back(point);
 }
 
 /// As long as the longest that is given a sought one may well be: so much paper is left to draw it, whatever
@@ -83,8 +97,13 @@ Content contentOf(const Sketch& sketch, const Solved& solved, const Construction
     }
     for (std::size_t s = 0; s < std::max<std::size_t>(1, solved.solutions.size()); ++s)
         takeVectors(content, vectorsOf(sketch, solved, s));
+    if (tellsAnswer(options))
+        for (const CaseArrow& arrow : options.cases)
+            content.stroke({0, 0}, arrow.vector);
     takeConstruction(content, construction, options.construction);
     const double room = tellsAnswer(options) ? 0 : roomForSought(vectorsOf(sketch, solved, options.solution));
+    if (tellsAnswer(options) && options.regions && options.tolerated)
+        takeRegions(content, *options.tolerated);
     takeLoci(content, drawnLoci(solved, construction, options).loci, room);
     return content;
 }

@@ -1,6 +1,7 @@
 // Directions of the vectors: arcs from the axis, and run and rise where a direction is given as a slope.
 #include "core/construct/reduction.h"
 #include "core/figure/drawing.h"
+#include "core/figure/tolerated.h"
 #include "core/sketch/stated.h"
 
 #include <algorithm>
@@ -84,12 +85,19 @@ Runs valueRunsOf(const Drawing& d, const AxisArc& arc) {
     const auto referred = d.referred(arc.index);
     if (!referred)
         return {};
-    const std::string tolerance = spaced(toleranceOfSize(given, *referred, d.sketch));
-    return plainRuns(withMinusSigns(shownAngle(std::abs(*referred), d.sketch) + tolerance));
+    const DirectionSaid said = directionSaid(d, arc.index, *referred);
+    Runs runs = plainRuns(withMinusSigns(said.value));
+    if (!said.range.empty())
+        runs.push_back(lowerLine(said.range, 1));
+    return runs;
 }
 
 /// What a direction may be off, behind its words.
 std::string turnedOff(const Drawing& d, int index, double referred) {
+    const std::string range =
+        rangesSaid(d.sketch, d.solved, d.options.solution, d.tolerated, index).direction;
+    if (!range.empty())
+        return " (" + range + ")";
     const std::string tolerance = toleranceOfSize(d.forceAt(index).direction, referred, d.sketch);
     return tolerance.empty() ? tolerance : ", " + tolerance;
 }

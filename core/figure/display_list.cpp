@@ -30,6 +30,8 @@ std::string_view nameOf(Role role) {
         return "titleblock";
     case Role::point:
         return "point";
+    case Role::region:
+        return "region";
     case Role::highlight:
         break;
     }

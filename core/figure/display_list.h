@@ -28,7 +28,8 @@ enum class Role {
     halo,
     titleblock,
     point,
-    highlight
+    highlight,
+    region ///< where a tip can lie: its ground
 };
 std::string_view nameOf(Role role);
 
@@ -80,24 +81,28 @@ struct Disc { ///< ring of the common point, circles of possible tips are full A
 enum class Face { serif, sans };
 enum class Script { normal, sub, super };
 inline constexpr double kScriptPart = 0.72;
+/// A label's lines below its first: how large they are set by it, and from one baseline to the next.
+inline constexpr double kLowerPart = 0.82, kLineStep = 1.08;
 struct Run {
     std::string text; ///< UTF-8
     bool italic = false, bold = false;
     Script script = Script::normal;
-    double part = kScriptPart;            ///< size of a sub- or superscript by the size of the text
-    bool isName = false;                  ///< a vector's or an angle's symbol, or a part of it
+    double part = kScriptPart; ///< size of a sub- or superscript, or of a lower line, by that of the text
+    bool isName = false;       ///< a vector's or an angle's symbol, or a part of it
     std::optional<std::size_t> valueAt{}; ///< byte of `text` at which the value behind a name begins
+    int line = 0; ///< of its text, from the top; the runs of a line stand together, in order
     bool operator==(const Run&) const = default;
 };
 enum class Anchor { start, middle, end };
 
 inline constexpr double kHaloPad = 1; ///< points
 
-/// One label: one `<text>` in SVG. `ink` is the role whose colour the text takes.
+/// One label: one `<text>` in SVG, with lines below the first where runs say so, each anchored as the first.
+/// `ink` is the role whose colour the text takes.
 struct Text {
     Role role = Role::label;
     Role ink = Role::label;
-    Point baseline; ///< of the anchor
+    Point baseline; ///< of the anchor, on the first line
     Anchor anchor = Anchor::middle;
     Face face = Face::serif;
     double size = 12;

@@ -32,6 +32,7 @@ Drawing::Drawing(const Sketch& sketch_, const Solved& solved_, const Constructio
       loci(drawnLoci(solved, construction, options_)), vectors(vectorsOf(sketch_, solved, options_.solution)),
       things(sketch_), stage(options_.stage),
       factor(options_.style.factor), sheet{0, 0, view_.width, view_.height} {
+    tolerated = given ? nullptr : options.tolerated.get();
     figure.list.width = view.width;
     figure.list.height = view.height;
     figure.list.title = figureTitle(sketch);
@@ -97,7 +98,7 @@ const AngleName* Drawing::nameOf(const QuantityId& angle) const {
 Runs Drawing::legible(Runs runs, double size) const {
     const double least = std::min(style.leastSerif / size, 1.0);
     for (Run& run : runs)
-        run.part = std::max(kScriptPart, least);
+        run.part = std::max(run.line > 0 ? run.part : kScriptPart, least);
     return runs;
 }
 

@@ -69,8 +69,9 @@ struct Drawing {
     bool runsUnder(Point a, Point b) const;
     bool runsUnder(const ArcShape& arc) const;
     double innerReach = 0; ///< how far the angle at the common point and its value take room, points
-    std::vector<Parallelogram> pairs{}; ///< two at a time, where that is what is drawn
-    std::vector<Ray> rays{};            ///< the strokes from the common point
+    std::vector<Parallelogram> pairs{};   ///< two at a time, where that is what is drawn
+    const Tolerated* tolerated = nullptr; ///< null as well until the answer may be spoken of
+    std::vector<Ray> rays{};              ///< the strokes from the common point
 
     Drawing(const Sketch& sketch_, const Solved& solved_, const Construction& construction_,
             const View& view_, const FigureOptions& options_, const TextMeasure& measure_,
@@ -163,9 +164,12 @@ void reserveRoom(Drawing& drawing); ///< before everything: title block and note
 void drawSheet(Drawing& drawing);
 void drawAxis(Drawing& drawing);
 void drawHighlight(Drawing& drawing);
+void drawRegions(Drawing& drawing);
+void drawPermitted(Drawing& drawing);
 void drawLoci(Drawing& drawing);
 void drawConstruction(Drawing& drawing);
 void drawOtherAnswer(Drawing& drawing);
+void drawCases(Drawing& drawing);
 void drawVectors(Drawing& drawing);
 void drawAngles(Drawing& drawing); ///< before the directions: these go outside of them
 void drawDirections(Drawing& drawing);

@@ -13,6 +13,7 @@ constexpr double kAmbiguousCost = 0.8;    ///< at another angle, at another arro
 /// Points: so much nearer to another arrow than to its own a label needs a leader; and less near than so much
 /// a name is left out that may be.
 constexpr double kLeastNearerToOwn = -1, kLeastNearerIfOptional = 0.5;
+constexpr double kOnOutlineCost = 0.4;     ///< over the outline of a tip's region
 constexpr double kNearOther = 14;          ///< points from its arc
 constexpr double kDisplacementCost = 0.02; ///< of a point's way from the place that it had, while dragging
 
@@ -108,7 +109,8 @@ LabelEvaluation::Evaluation LabelEvaluation::evaluate(const Candidate& place) co
                   : m_shaft                 ? kCrowdedAtShaftCost
                                             : kCrowdedCost) +
                  (m_angle && isAmbiguous(place.middle) ? kAmbiguousCost : 0) +
-                 (nearer < 1 ? kAmbiguousCost : 0);
+                 (nearer < 1 ? kAmbiguousCost : 0) +
+                 (m_around->obstacles.isOnOutline(boxAt(place.middle, 0)) ? kOnOutlineCost : 0);
     return v;
 }
 

@@ -41,6 +41,21 @@ void Obstacles::add(const Item& item, int owner, int weight) {
     m_weights.resize(m_strokes.size(), weight);
 }
 
+void Obstacles::addOutline(const Item& item) {
+    if (const auto* path = std::get_if<Path>(&item); path && path->closed && !path->filled)
+        m_outlines.push_back({boundsOfPoints(path->points), path->points});
+}
+
+bool Obstacles::isOnOutline(const Box& box) const {
+    return std::any_of(m_outlines.begin(), m_outlines.end(), [&](const Outline& outline) {
+        const auto& p = outline.points;
+        bool isOn = false;
+        for (std::size_t i = 0; !isOn && overlap(grown(box, 1), outline.bounds) && i < p.size(); ++i)
+            isOn = meets(box, p[i], p[(i + 1) % p.size()]);
+        return isOn;
+    });
+}
+
 void Obstacles::addLeader(Point a, Point b, double width) {
     const Box bounds = grown(boundsOfPoints({a, b}), width / 2);
     m_leaders.push_back({a, b, width / 2, {bounds.left, bounds.top, bounds.right(), bounds.bottom()}});

@@ -43,6 +43,9 @@ public:
     /// A stroke with its width, a head's box, or a text's box. `owner`: whose it is; `weight`: how much worse
     /// it is to cross than a thin line.
     void add(const Item& item, int owner = -1, int weight = 1);
+    /// An outline that a text had better not cross, but may: the unfilled paths of a region.
+    void addOutline(const Item& item);
+    bool isOnOutline(const Box& box) const;
     /// Call once after the last add(); labels and leaders may still come.
     void settle();
     void addLabel(const Box& box) { m_labels.push_back({box.left, box.top, box.right(), box.bottom()}); }
@@ -131,6 +134,11 @@ private:
     std::vector<Box> m_texts;
     std::vector<Edges> m_labels;
     std::vector<Leader> m_leaders;
+    struct Outline {
+        Box bounds;
+        std::vector<Point> points;
+    };
+    std::vector<Outline> m_outlines;
 };
 
 // Asked thousands of times a figure, so within reach of those who ask.

@@ -1,6 +1,8 @@
 // Sheet, grid, axis, the note, and the room that title block and note take.
 #include "core/explain/caution.h"
+#include "core/explain/ranges.h"
 #include "core/figure/drawing.h"
+#include "core/figure/tolerated.h"
 
 #include <algorithm>
 #include <array>
@@ -68,9 +70,12 @@ void addAnswer(NoteLines& note, const Solved& solved, const Construction& constr
     }
     if (!solved.finding().empty())
         note.add(phraseRuns(solved.finding(), Things(sketch)));
+    if (options.tolerated && options.solution < options.tolerated->ranges.size())
+        for (const Prose& remark : rangeRemarks(options.tolerated->ranges[options.solution], sketch))
+            note.add(plainRuns(toText(remark)));
 }
 
-bool warns(const Sketch& sketch, const FigureOptions& options) {
+bool needsCautionNow(const Sketch& sketch, const FigureOptions& options) {
     return options.caution && needsCaution(sketch);
 }
 
@@ -82,7 +87,9 @@ std::vector<Runs> noteLines(const Sketch& sketch, const Solved& solved, const Co
         note.add(plainRuns(std::to_string(sketch.forces.size()) + " forces: their names are left out."));
     if (options.note && tellsAnswer(options))
         addAnswer(note, solved, construction, options);
-    if (warns(sketch, options))
+    if (const Runs legend = toleranceLegend(sketch, solved, options); !legend.empty())
+        note.add(legend);
+    if (needsCautionNow(sketch, options))
         note.add(plainRuns(cautionLine()));
     return std::move(note.lines);
 }
@@ -127,7 +134,7 @@ Foot footOf(const Sketch& sketch, const Solved& solved, const Construction& cons
         return foot;
     };
     Foot best = footWith(kFootSizes.front());
-    if (!warns(sketch, options))
+    if (!needsCautionNow(sketch, options))
         return best;
     const double enough = (1 - kMostOfFoot) * view.height;
     for (std::size_t i = 1; i < kFootSizes.size() && topOf(best, view) < enough; ++i)

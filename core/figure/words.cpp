@@ -1,9 +1,11 @@
 #include "core/figure/words.h"
 
+#include "core/sketch/cases.h"
 #include "core/sketch/stated.h"
 
 #include <algorithm>
 #include <cctype>
+#include <utility>
 
 namespace tailpoint {
 namespace {
@@ -96,6 +98,11 @@ std::string toleranceWords(const Direction& given, double referred, const Sketch
     return tolerance.empty() ? tolerance : ", " + tolerance;
 }
 
+/// Behind other words; nothing for nothing.
+std::string inBrackets(const std::string& words) {
+    return words.empty() ? words : " (" + words + ")";
+}
+
 bool isAngle(const Direction& direction) {
     return !std::holds_alternative<SlopeForm>(direction.form) &&
            !std::holds_alternative<BearingForm>(direction.form);
@@ -186,9 +193,23 @@ std::string spoken(std::string_view text) {
 
 std::string plainText(const Runs& runs) {
     std::string out;
-    for (const Run& run : runs)
+    int line = 0;
+    for (const Run& run : runs) {
+        if (std::exchange(line, run.line) != run.line)
+            out += "; ";
         out += run.text;
+    }
     return out;
+}
+
+Runs oneLine(Runs runs) {
+    int line = 0;
+    for (Run& run : runs) {
+        if (std::exchange(line, run.line) != run.line)
+            run.text.insert(0, "; ");
+        run.line = 0;
+    }
+    return runs;
 }
 
 std::string idOf(std::string_view prefix, std::string_view name) {
@@ -209,26 +230,27 @@ std::string idOf(std::string_view prefix, std::string_view name) {
 }
 
 Title titleOf(const PlainVector& vector, std::optional<double> referred, const Force& given, bool asGiven,
-              const Sketch& sketch) {
+              const Sketch& sketch, const RangesSaid& ranges) {
     Title title{std::string(wordsForSum(&given == &sketch.sum)) + vector.name, {}};
     const bool behind = vector.hasMagnitude;
     if (behind) {
         title.detail = given.magnitude.value && !vector.foundMagnitude
                            ? statedMagnitude(given.magnitude, sketch)
-                           : shownForceWithUnit(vector.magnitude, sketch);
+                           : shownForceWithUnit(vector.magnitude, sketch) + inBrackets(ranges.magnitude);
     }
     if (referred && asGiven && !isAngle(given.direction))
         title.detail += givenWords(given.direction, behind, sketch);
     else if (referred)
-        title.detail +=
-            referredWords(*referred, behind, sketch) + toleranceWords(given.direction, *referred, sketch);
+        title.detail += referredWords(*referred, behind, sketch) +
+                        toleranceWords(given.direction, *referred, sketch) + inBrackets(ranges.direction);
     else if (behind && vector.magnitude == 0)
         title.detail += ", no direction";
     return title;
 }
 
 std::string figureTitle(const Sketch& sketch) {
-    return sketch.title.empty() ? "Concurrent forces" : sketch.title;
+    const std::string title = titleWithCase(sketch);
+    return title.empty() ? "Concurrent forces" : title;
 }
 
 std::string figureDescription(const Sketch& sketch, const Solved& solved, const FigureOptions& options) {
@@ -237,17 +259,20 @@ std::string figureDescription(const Sketch& sketch, const Solved& solved, const 
         options.solution < solved.solutions.size() ? &solved.solutions[options.solution] : nullptr;
     std::string text = std::to_string(vectors.forces.size()) +
                        (vectors.forces.size() == 1 ? " force acts" : " forces act") + " on one point. ";
-    const auto list = [&](const PlainVector& vector, const Force& given, const SolvedForce* found) {
+    const auto list = [&](const PlainVector& vector, const Force& given, const SolvedForce* found,
+                          int index) {
+        const RangesSaid ranges =
+            rangesSaid(sketch, solved, options.solution, options.tolerated.get(), index);
         const auto referred = found ? found->direction : referredDirection(given.direction, sketch);
-        text += titleOf(vector, referred, given, options.asGiven, sketch).whole() + ". ";
+        text += titleOf(vector, referred, given, options.asGiven, sketch, ranges).whole() + ". ";
     };
     constexpr std::size_t most = 24;
     for (std::size_t i = 0; i < std::min(vectors.forces.size(), most); ++i)
-        list(vectors.forces[i], sketch.forces[i], answer ? &answer->forces[i] : nullptr);
+        list(vectors.forces[i], sketch.forces[i], answer ? &answer->forces[i] : nullptr, static_cast<int>(i));
     if (isEquilibrium(sketch))
         text += "Their sum is zero. ";
     else if (vectors.sum.complete() || (vectors.sum.givesDirection() && !answer))
-        list(vectors.sum, sketch.sum, answer ? &answer->sum : nullptr);
+        list(vectors.sum, sketch.sum, answer ? &answer->sum : nullptr, kSumIndex);
     text += solved.finding().text();
     while (!text.empty() && text.back() == ' ')
         text.pop_back();

@@ -3,6 +3,7 @@
 
 #include "core/construct/vectors.h"
 #include "core/figure/compose.h"
+#include "core/figure/tolerated.h"
 #include "core/sketch/phrase.h"
 #include "core/sketch/shown.h"
 #include "core/sketch/things.h"
@@ -36,15 +37,19 @@ std::string spoken(std::string_view text);
 /// Breaks a sentence at its spaces into lines no wider than `room`, as `widthOf` measures.
 std::vector<Runs> wrapped(const Runs& text, double room, const std::function<double(const Runs&)>& widthOf);
 
+/// "R = 520 N; 508 to 532 N": the lines of a text one after the other.
 std::string plainText(const Runs& runs);
+/// The same as runs of one line.
+Runs oneLine(Runs runs);
 
 /// An XML name made of `prefix` and a force's name, different for different names.
 std::string idOf(std::string_view prefix, std::string_view name);
 
 /// "Force P" and "340 N at 25.0° counter-clockwise from +x".
 /// `asGiven`: a slope or a bearing as `given` has it. `given` is the sketch's own force or sum.
+/// Ranges of what was found stand in brackets behind it.
 Title titleOf(const PlainVector& vector, std::optional<double> referred, const Force& given, bool asGiven,
-              const Sketch& sketch);
+              const Sketch& sketch, const RangesSaid& ranges = {});
 
 /// Title and text alternative of the whole figure.
 std::string figureTitle(const Sketch& sketch);

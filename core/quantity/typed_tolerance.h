@@ -45,21 +45,29 @@ Typed<std::optional<ToleranceParts<Unit>>> takeTolerance(Reader& reader, std::st
     ToleranceParts<Unit> parts;
     if (joint == Joint::none)
         return std::optional<ToleranceParts<Unit>>();
+    const auto takeInto = [&](Part<Unit>& side) -> std::optional<TypedError> {
+        Typed<Part<Unit>> part = takePart();
+        if (failed(part))
+            return std::get<TypedError>(part);
+        side = std::get<Part<Unit>>(part);
+        return std::nullopt;
+    };
     reader.skipSpaces();
     if (joint != Joint::both && isSign(reader.peek()))
         return oneSided(text);
-    Typed<Part<Unit>> first = takePart();
-    if (failed(first))
-        return std::get<TypedError>(first);
-    parts.plus = parts.minus = std::get<Part<Unit>>(first);
+    const bool isDownFirst = joint == Joint::down;
+    Part<Unit>&first = isDownFirst ? parts.minus : parts.plus,
+    &second = isDownFirst ? parts.plus : parts.minus;
+    if (auto error = takeInto(first))
+        return *error;
     parts.percent = takePercent(reader);
-    if (joint != Joint::both) {
-        if (!takeSecond(reader, joint == Joint::up ? Joint::down : Joint::up))
+    if (joint == Joint::both) {
+        second = first;
+    } else {
+        if (!takeSecond(reader, isDownFirst ? Joint::up : Joint::down))
             return oneSided(text);
-        Typed<Part<Unit>> second = takePart();
-        if (failed(second))
-            return std::get<TypedError>(second);
-        (joint == Joint::up ? parts.minus : parts.plus) = std::get<Part<Unit>>(second);
+        if (auto error = takeInto(second))
+            return *error;
         if (parts.percent || takePercent(reader))
             return unevenPercent(text);
     }

@@ -97,14 +97,27 @@ SweepBounds::Vector SweepBounds::vectorAt(int index, double from, double to) con
     return made;
 }
 
-// What the sought vectors must make up.
-SweepBounds::Vector SweepBounds::restAt(double from, double to) const {
-    Vector rest{-m_fixed, {}};
+// A varied vector's own share of the products is known: turned, it is square to its slope; stretched, in
+// line.
+SweepBounds::Rest SweepBounds::restAt(double from, double to) const {
+    Rest rest;
+    rest.value = -m_fixed;
     const auto [first, second] = m_asked.unknownVectors;
-    if (m_varied.vector != first && m_varied.vector != second) {
-        const Vector varied = vectorAt(m_varied.vector, from, to);
-        rest.value = rest.value - varied.value;
-        rest.slope = -varied.slope;
+    if (m_varied.vector == first || m_varied.vector == second) {
+        return rest;
+    }
+    const Vector varied = vectorAt(m_varied.vector, from, to);
+    const IntervalVec fixed = rest.value;
+    rest.value = fixed - varied.value;
+    rest.slope = -varied.slope;
+    rest.along = dot(fixed, rest.slope);
+    rest.across = cross(fixed, rest.slope);
+    if (m_varied.isDirection) {
+        const double size = vectorIn(m_sketch, m_varied.vector).magnitude.value.value_or(0);
+        const double sense = m_sketch.reference.sense == Sense::cw ? -1 : 1;
+        rest.across = rest.across + squared(point(size)) * point(sense * radiansIn(m_sketch.angleUnit));
+    } else {
+        rest.along = rest.along + Interval{from, to};
     }
     return rest;
 }
@@ -137,48 +150,45 @@ SweepBounds::Kind SweepBounds::marginKind(Interval margin) const {
     return margin.farthest() <= kStill * m_scale ? Kind::still : Kind::turns;
 }
 
-SweepBounds::Kind SweepBounds::alone(const Vector& rest, double width) const {
-    const Interval square = dot(rest.value, rest.value);
-    if (square.has(0)) {
+SweepBounds::Kind SweepBounds::alone(const Rest& rest, double width) const {
+    const Interval square = squared(rest.value.x) + squared(rest.value.y);
+    if (square.low <= 0) {
         return Kind::turns;
     }
-    return all({slopeKind(dot(rest.value, rest.slope) / root(square), width, m_scale),
-                slopeKind(cross(rest.value, rest.slope) / square, width, 1)});
+    return all(
+        {slopeKind(rest.along / root(square), width, m_scale), slopeKind(rest.across / square, width, 1)});
 }
 
-// The magnitudes by their values in the middle and their slopes on the whole, which keeps level what is.
+// Where a magnitude is zero, and where the larger of the two is the other one, says what is above the line of
+// a fraction; it has no pole, and by its value in the middle and its slope what is level stays level.
 SweepBounds::Kind SweepBounds::lines(const Place& whole, const Place& middle, double width) const {
-    const IntervalVec a = whole.first.unit.value, b = whole.second.unit.value;
-    const Interval crossing = cross(a, b);
+    const Vector &a = whole.first.unit, &b = whole.second.unit;
+    const Rest& rest = whole.rest;
+    const Interval crossing = cross(a.value, b.value);
     if (crossing.has(0)) {
         return Kind::turns;
     }
-    const auto sizes = [](const Place& place) {
-        const IntervalVec one = place.first.unit.value, two = place.second.unit.value;
-        const Interval sine = cross(one, two);
-        return std::array{cross(place.rest.value, two) / sine, cross(one, place.rest.value) / sine};
-    };
-    std::array<Interval, 2> size = sizes(whole);
-    const IntervalVec change =
-        whole.rest.slope - size[0] * whole.first.unit.slope - size[1] * whole.second.unit.slope;
-    const std::array slope{cross(change, b) / crossing, cross(a, change) / crossing};
-    const std::array<Interval, 2> at = sizes(middle);
-    const Interval half{-width / 2, width / 2};
     Kind worst = Kind::moves;
-    for (std::size_t i = 0; i < 2; ++i) {
-        worst = all(
-            {worst, slopeKind(slope[i], width, m_scale), marginKind(both(size[i], at[i] + half * slope[i]))});
-    }
-    for (const double sign : {-1.0, 1.0}) { // where the larger one changes
+    const Interval half{-width / 2, width / 2};
+    const auto look = [&](Interval one, Interval two) { // of one times a and two times b
+        const IntervalVec value = one * a.value + two * b.value, slope = one * a.slope + two * b.slope;
+        const IntervalVec at = one * middle.first.unit.value + two * middle.second.unit.value;
+        const Interval change = cross(rest.slope, value) + cross(rest.value, slope);
         worst =
             all({worst,
-                 marginKind(both(size[0] + point(sign) * size[1],
-                                 at[0] + point(sign) * at[1] + half * (slope[0] + point(sign) * slope[1])))});
-    }
-    return worst;
+                 marginKind(both(cross(rest.value, value), cross(middle.rest.value, at) + half * change))});
+    };
+    look(point(0), point(1));
+    look(point(1), point(0));
+    look(point(1), point(1));
+    look(point(-1), point(1));
+    const Interval one = cross(rest.value, b.value) / crossing, two = cross(a.value, rest.value) / crossing;
+    const IntervalVec change = rest.slope - one * a.slope - two * b.slope;
+    return all({worst, slopeKind(cross(change, b.value) / crossing, width, m_scale),
+                slopeKind(cross(a.value, change) / crossing, width, m_scale)});
 }
 
-SweepBounds::Kind SweepBounds::circle(const Side& line, const Side& circle, const Vector& rest,
+SweepBounds::Kind SweepBounds::circle(const Side& line, const Side& circle, const Rest& rest,
                                       double width) const {
     const IntervalVec a = line.unit.value;
     const Interval along = dot(rest.value, a), off = cross(rest.value, a);
@@ -234,7 +244,7 @@ SweepBounds::Kind SweepBounds::circles(const Place& whole, double width) const {
 }
 
 // The smallest: the foot on a line, or all that is left where the line's force would have to push.
-SweepBounds::Kind SweepBounds::foot(const Side& line, const Vector& rest, double width) const {
+SweepBounds::Kind SweepBounds::foot(const Side& line, const Rest& rest, double width) const {
     const IntervalVec a = line.unit.value;
     const Interval along = dot(rest.value, a), off = cross(rest.value, a);
     if (along.has(0) || off.has(0)) {

@@ -28,6 +28,9 @@ private:
     struct Vector {
         IntervalVec value, slope; ///< slope: by the varied value
     };
+    struct Rest : Vector {      ///< what the sought vectors must make up
+        Interval along, across; ///< the slope times the value: dot and cross product
+    };
     struct Side { ///< a sought vector: the line's unit vector, or the circle's radius
         bool isLine = false;
         Vector unit;
@@ -35,19 +38,19 @@ private:
     };
     struct Place { ///< the equation on a stretch
         Side first, second;
-        Vector rest; ///< what the sought vectors must make up
+        Rest rest;
     };
     Kind kindOf(double from, double to) const;
     Place placeAt(double from, double to) const;
     Vector vectorAt(int index, double from, double to) const;
     Vector unitAt(int index, double from, double to) const;
-    Vector restAt(double from, double to) const;
+    Rest restAt(double from, double to) const;
     Side sideAt(int index, double from, double to) const;
-    Kind alone(const Vector& rest, double width) const;
+    Kind alone(const Rest& rest, double width) const;
     Kind lines(const Place& whole, const Place& middle, double width) const;
-    Kind circle(const Side& line, const Side& circle, const Vector& rest, double width) const;
+    Kind circle(const Side& line, const Side& circle, const Rest& rest, double width) const;
     Kind circles(const Place& whole, double width) const;
-    Kind foot(const Side& line, const Vector& rest, double width) const;
+    Kind foot(const Side& line, const Rest& rest, double width) const;
     Kind slopeKind(Interval slope, double width, double scale) const;
     Kind marginKind(Interval margin) const;
 

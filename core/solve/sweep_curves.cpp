@@ -78,6 +78,9 @@ private:
         while (at - piece().back().at > kNearJump * m_samples.spacing()) {
             const CurvePoint before = piece().back();
             const double middle = before.at + (at - before.at) / 2;
+            if (middle <= before.at || middle >= at) { // neighbours
+                break;
+            }
             const auto there = valueAt(middle);
             if (!there) {
                 closeBefore(middle);
@@ -119,6 +122,8 @@ private:
         }
         if (!m_isOpen) {
             begin(sample.at, *raw);
+        } else if (sample.at <= piece().back().at) {
+            // too near to a jump: the curve has begun anew behind it
         } else if (const auto value = followed(piece().back(), sample.at, *raw, kMostFollowed)) {
             piece().push_back({sample.at, *value});
         } else {

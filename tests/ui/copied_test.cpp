@@ -1,4 +1,5 @@
 // What the clipboard gets: numbers for a spreadsheet, a table and a note for a text, and whence it comes.
+#include "tests/support/sketches.h"
 #include "tests/ui/window_fixture.h"
 #include "ui/panel/copied_values.h"
 #include "ui/window/title_block_dialog.h"
@@ -103,5 +104,53 @@ TEST_F(Copied, ATitleBlockThatIsTooLongIsSaidAndTheDialogStays) {
     EXPECT_EQ(window->document().sketch().titleBlock, TitleBlock{});
 }
 
+/// P = 340 +- 5 N at 25 +- 2 degrees, Q = 275 N at -40: R from 509.747 to 529.901 N, its direction from
+/// -5.0506 to -2.2263, x from 335 cos 27 + 210.662 = 509.149 to 345 cos 23 + 210.662 = 528.236, y from 335
+/// sin 23 - 176.767 = -45.872 to 345 sin 27 - 176.767 = -20.140 (Python); each end goes outward.
+TEST_F(Copied, NoValueGoesWithoutItsRange) {
+    Sketch sketch = window->document().sketch();
+    sketch.forces[0].magnitude.tolerance = plusMinus(5);
+    sketch.forces[0].direction.tolerance = plusMinus(2);
+    sketch.sum.limit = TypedForce{530, ForceUnit::N, {}};
+    ASSERT_FALSE(window->document().edit(sketch, QStringLiteral("tolerances")));
+    const QMimeData& data = copied("copyValues");
+    const QStringList lines =
+        QString::fromUtf8(data.data(QStringLiteral("text/tab-separated-values"))).split(u'\n');
+    EXPECT_EQ(lines.value(0).toStdString(),
+              "vector\tmagnitude (N)\tmagnitude low (N)\tmagnitude high (N)\tdirection (deg)\tdirection low "
+              "(deg)\tdirection high (deg)\tx (N)\tx low (N)\tx high (N)\ty (N)\ty low (N)\ty high "
+              "(N)\tremark");
+    const QString sum =
+        QStringLiteral("R\t520\t509\t530\t-3.6\t-5.1\t-2.2\t519\t509\t529\t-33.1\t-45.9\t-20.1\t");
+    EXPECT_TRUE(lines.contains(sum)) << lines.join(u'\n').toStdString();
+    const QString exact =
+        QStringLiteral("Q\t275\t275\t275\t-40.0\t-40.0\t-40.0\t211\t211\t211\t-177\t-177\t-177\t");
+    EXPECT_TRUE(lines.contains(exact)) << lines.join(u'\n').toStdString();
+    EXPECT_TRUE(data.html().contains(QStringLiteral("<th>x high (N)</th>")));
+    EXPECT_TRUE(data.html().contains(QStringLiteral("<td>-45.9</td>")));
+    for (const char* command : {"copyValues", "copyNote", "copyFigure"}) {
+        SCOPED_TRACE(command);
+        const QString told = copied(command).text();
+        EXPECT_TRUE(told.contains(QStringLiteral("509 to 530 N"))) << told.toStdString();
+        EXPECT_TRUE(told.contains(QStringLiteral("R is within its limit: 100.0 % of 530 N")));
+        EXPECT_TRUE(told.contains(QStringLiteral("not rated data")));
+    }
+    EXPECT_TRUE(copied("copyNote").html().contains(QStringLiteral("509 to 530 N")));
+}
+
+/// 12 kN down on two lines that rise by 1.5 +- 2 degrees: no upper bound, which no number says.
+TEST_F(Copied, WhatNoNumberSaysIsARemark) {
+    Sketch sketch =
+        testing::balanced({testing::force("W", 12, -90), testing::force("A", testing::kToFind, 1.5),
+                           testing::force("B", testing::kToFind, 178.5)});
+    for (int leg : {1, 2})
+        sketch.forces[static_cast<std::size_t>(leg)].direction.tolerance = plusMinus(2);
+    window->document().replace(sketch, {});
+    const QMimeData& data = copied("copyValues");
+    const QString table = QString::fromUtf8(data.data(QStringLiteral("text/tab-separated-values")));
+    EXPECT_TRUE(table.contains(QStringLiteral("A\t229\t98.2\t\t"))) << table.toStdString();
+    EXPECT_TRUE(table.contains(QStringLiteral("\tmagnitude unbounded"))) << table.toStdString();
+    EXPECT_TRUE(data.text().contains(QStringLiteral("A part of the tolerances has no such answer")));
+}
 } // namespace
 } // namespace tailpoint::test

@@ -1,6 +1,8 @@
 // The application is made when tests run, not when they are listed: listing needs no display.
 #include <QApplication>
+#include <QFile>
 #include <QStandardPaths>
+#include <QTemporaryDir>
 
 #include <gtest/gtest.h>
 #include <memory>
@@ -15,6 +17,7 @@ public:
             qputenv("QT_QPA_PLATFORM", "offscreen");
         }
         QStandardPaths::setTestModeEnabled(true);
+        qputenv("XDG_STATE_HOME", QFile::encodeName(m_state.path())); // nobody's own copies and versions
         QLocale::setDefault(QLocale::c());
         m_application = std::make_unique<QApplication>(m_count, m_values);
         QCoreApplication::setOrganizationName(QStringLiteral("tailpoint-tests"));
@@ -23,6 +26,7 @@ public:
     void TearDown() override { m_application.reset(); }
 
 private:
+    QTemporaryDir m_state;
     int& m_count;
     char** m_values;
     std::unique_ptr<QApplication> m_application;

@@ -93,12 +93,24 @@ TEST_F(SaveNames, CancelAndEscapeInTheQuestionSaveNothing) {
     EXPECT_EQ(window->document().path(), QString());
 }
 
-TEST_F(SaveNames, ANameWithAPointInItKeepsItAndGetsTheEnding) {
-    m_typed << file("v1.2") << file("raft.no. 3") << file("notes.txt");
-    for (const char* name : {"v1.2.json", "raft.no. 3.json", "notes.txt.json"}) {
+TEST_F(SaveNames, ANameWithAnotherEndingIsAskedAboutAndKeepsIt) {
+    m_typed << file("raft.no. 3") << file("v1.2") << file("notes.txt");
+    m_pressed << QStringLiteral("addEnding") << QStringLiteral("addEnding");
+    for (const char* name : {"raft.no. 3.json", "v1.2.json", "notes.txt.json"}) {
         trigger("fileSaveAs");
         EXPECT_EQ(window->document().path(), file(name));
     }
+    EXPECT_EQ(m_asked,
+              (QStringList{QStringLiteral("v1.2 does not end in .json, as this kind of file does."),
+                           QStringLiteral("notes.txt does not end in .json, as this kind of file does.")}));
+    m_typed << file("other.txt") << file("other.json");
+    m_pressed << QStringLiteral("chooseAnotherName");
+    trigger("fileSaveAs");
+    EXPECT_EQ(m_proposed.last(), QStringLiteral("other.txt")) << "to be changed";
+    EXPECT_EQ(window->document().path(), file("other.json"));
+    m_typed << file("third.txt"); // Escape
+    trigger("fileSaveAs");
+    EXPECT_EQ(window->document().path(), file("other.json"));
     m_typed << file("figure.svg");
     trigger("fileSaveAs");
     EXPECT_FALSE(QFile::exists(file("figure.svg")) || QFile::exists(file("figure.svg.json")));
@@ -136,6 +148,7 @@ TEST_F(SaveNames, AFigureOfAVersionGetsItsEndingAndAnUnknownOneIsRefusedUnasked)
     EXPECT_TRUE(m_asked.isEmpty() && isKept("raft.doc"));
     EXPECT_TRUE(child<QLabel>(dialog, "exportFault")->text().contains(QStringLiteral(".svg")));
     m_typed << file("v1.2");
+    m_pressed << QStringLiteral("addEnding");
     child<QPushButton>(dialog, "exportSave")->click();
     EXPECT_TRUE(bytesOf(file("v1.2.svg")).contains("</svg>"));
 }

@@ -30,7 +30,7 @@ protected:
 };
 
 // u(R) = 4.14846 N, of its variance 62.71 % by the direction of P: derivatives by central differences.
-constexpr const char* kTold = "R has the standard uncertainty 4.1 N: the direction of P makes 63 per cent";
+constexpr const char* kTold = "R has the standard uncertainty 4.1 N: the direction of 𝑷 makes 63 per cent";
 
 TEST_F(UncertaintyWindow, IsToldInTheSolutionOnRequest) {
     ASSERT_EQ(told().find("standard uncertainty"), std::string::npos);

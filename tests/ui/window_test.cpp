@@ -465,6 +465,48 @@ TEST_F(WindowTest, WorkWithoutATitleIsNamedByItsForces) {
     EXPECT_TRUE(notice().contains(QStringLiteral("without a title (P, Q)"))) << notice().toStdString();
 }
 
+/// At every paint of the sheet, what the panel shows for the force that a hand changes.
+class PaintWatch : public QObject {
+public:
+    PaintWatch(MainWindow& window, QAbstractItemModel& table, SolutionView& solution)
+        : m_window(window), m_table(table), m_solution(solution) {
+        window.canvas().installEventFilter(this);
+    }
+    int paints = 0, apart = 0;
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        if (event->type() == QEvent::Paint) {
+            const QString now = QString::number(m_window.document().sketch().forces[0].magnitude.value);
+            ++paints;
+            apart +=
+                m_table.index(0, 1).data().toString().startsWith(now) && m_solution.plainText().contains(now)
+                    ? 0
+                    : 1;
+        }
+        return QObject::eventFilter(watched, event);
+    }
+    MainWindow& m_window;
+    QAbstractItemModel& m_table;
+    SolutionView& m_solution;
+};
+
+TEST_F(WindowTest, SheetAndPanelArePaintedOfOneResult) {
+    QCoreApplication::processEvents();
+    PaintWatch watch(*window, *child<QTableView>(*window, "givenTable")->model(),
+                     *child<SolutionView>(*window, "solution"));
+    for (int i = 1; watch.paints < 20 && i < 400; ++i) {
+        Sketch moved = window->document().sketch();
+        moved.forces[0].magnitude.value = 341 + i;
+        ASSERT_FALSE(window->document().preview(moved, QStringLiteral("drag")));
+        if (i % 3 == 0) // several moves a frame
+            QCoreApplication::processEvents();
+    }
+    EXPECT_EQ(watch.paints, 20);
+    EXPECT_EQ(watch.apart, 0);
+    window->document().cancel();
+}
+
 TEST_F(WindowTest, SelectionIsOneOnSheetAndPanel) {
     window->canvas().select(1);
     auto* table = child<QTableView>(*window, "givenTable");

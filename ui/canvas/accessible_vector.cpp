@@ -22,11 +22,14 @@ const SolvedForce* answerOf(const Canvas& canvas, int vector) {
 template <class RangeIn>
 QString withRange(const QString& found, const Canvas& canvas, int vector, RangeIn rangeIn) {
     const Result& result = canvas.document().result();
-    const tolerance::Ranges& ranges = result.ranges();
-    const auto* range = result.chosen < ranges.size() ? ranges[result.chosen].find(vector) : nullptr;
-    return range ? words::tr("%1, range %2")
-                       .arg(found, QString::fromStdString(toText(rangeTold(rangeIn(*range), result.sketch))))
-                 : found;
+    const tolerance::AnswerRange* answer = result.rangeOf(result.chosen);
+    const auto* range = answer ? answer->find(vector) : nullptr;
+    if (range == nullptr) {
+        return result.hasTolerances() ? words::tr("%1, %2").arg(found, QString::fromStdString(rangeUnknown()))
+                                      : found;
+    }
+    return words::tr("%1, range %2")
+        .arg(found, QString::fromStdString(toText(rangeTold(rangeIn(*range), result.sketch))));
 }
 
 /// "340 N" whether given or found; "to find" where there is no answer.

@@ -53,6 +53,7 @@ void Canvas::Private::documentChanged() {
         scene.keepInSheet();
     }
     refresh();
+    restingTips.follow(scene.document().snapshot());
     if (forceAt(scene.sketch(), selected) == nullptr) {
         q.select(kNoVector);
     }
@@ -126,6 +127,11 @@ Canvas::Canvas(SketchDocument& document, QWidget* parent)
     connect(&document, &SketchDocument::changed, this, [this] { d->documentChanged(); });
     connect(&document, &SketchDocument::replaced, this, [this] { d->documentReplaced(); });
     connect(&document, &SketchDocument::previewEnded, this, [this] { d->previewEnded(); });
+    connect(&d->restingTips, &RestingTips::made, this,
+            [this](const Snapshot& of, const std::shared_ptr<const Tolerated>& tips) {
+                d->scene.setRestingTips(of, tips);
+                update();
+            });
     d->edgeClock.setInterval(16); // a frame
     d->edgeClock.setTimerType(Qt::PreciseTimer);
     connect(&d->edgeClock, &QTimer::timeout, this, [this] { d->restAtEdge(); });
@@ -147,6 +153,9 @@ ConstructionKind Canvas::drawnConstruction() const {
 }
 bool Canvas::parallelMarks() const {
     return d->scene.options().parallelMarks;
+}
+bool Canvas::shadesTips() const {
+    return d->scene.options().regions;
 }
 bool Canvas::otherOrder() const {
     return d->scene.options().otherOrder;
@@ -240,6 +249,11 @@ void Canvas::setOtherOrder(bool other) {
 
 void Canvas::setParallelMarks(bool on) {
     d->scene.setParallelMarks(on);
+    d->refresh();
+}
+
+void Canvas::setShadesTips(bool on) {
+    d->scene.setShadesTips(on);
     d->refresh();
 }
 

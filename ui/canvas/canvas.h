@@ -27,6 +27,7 @@ public:
     bool otherOrder() const;
     ConstructionKind drawnConstruction() const; ///< what the sketch makes of what was asked for
     bool parallelMarks() const;
+    bool shadesTips() const;
     bool snapping() const;
     ThemeName theme() const;
     int selected() const;
@@ -78,6 +79,8 @@ public slots:
     void setConstruction(tailpoint::ConstructionKind kind);
     void setOtherOrder(bool other);
     void setParallelMarks(bool on);    ///< on the sides of the parallelogram
+    void setShadesTips(bool on);       ///< where the tips of found vectors can lie
+    void layCasesOver(bool on);        ///< the sketch's other cases, thin behind the one that is shown
     void setByParallelograms(bool on); ///< of several forces: two at a time instead of a polygon
     void setSnapping(bool on);
     void setTheme(tailpoint::ThemeName name);

@@ -101,4 +101,9 @@ bool Canvas::Private::settle(const Gesture& ended) {
     return whole;
 }
 
+void Canvas::layCasesOver(bool on) {
+    d->scene.layCasesOver(on);
+    d->refresh();
+}
+
 } // namespace tailpoint

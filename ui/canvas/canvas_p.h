@@ -8,6 +8,7 @@
 #include "ui/canvas/hit.h"
 #include "ui/canvas/label_editor.h"
 #include "ui/canvas/nudge.h"
+#include "ui/canvas/resting_tips.h"
 #include "ui/canvas/reveal.h"
 #include "ui/canvas/scene.h"
 #include "ui/canvas/static_layer.h"
@@ -144,6 +145,7 @@ public:
     Cell edited = Cell::none; ///< what the editor is open over
     std::string editedName;   ///< of the force whose it is
     StaticLayer below{StaticLayer::Part::below}, above{StaticLayer::Part::above};
+    RestingTips restingTips;
     Glide glide;
     Reveal reveal;
     DisplayList moving; ///< what is painted while glide or reveal runs

@@ -21,7 +21,8 @@ Point operator*(double k, Point p) {
 }
 
 bool isGround(Role role) {
-    return role == Role::sheet || role == Role::grid || role == Role::titleblock || role == Role::highlight;
+    return role == Role::sheet || role == Role::grid || role == Role::titleblock || role == Role::highlight ||
+           role == Role::region;
 }
 
 const Group* groupOf(const DisplayList& list, const std::string& id) {

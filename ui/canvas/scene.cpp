@@ -1,6 +1,7 @@
 #include "ui/canvas/scene.h"
 
 #include "core/construct/pairs.h"
+#include "core/figure/case_arrows.h"
 #include "ui/canvas/drawn.h"
 #include "ui/marking/own_answer.h"
 
@@ -28,15 +29,32 @@ FigureOptions Scene::options() const {
         options.note = false;
         options.asGiven = true;
         options.names = namesOfGiven(sketch(), options.stage);
+        options.tolerated.reset();
         return options;
     }
     options.solution = result().chosen;
+    options.tolerated = m_restingOf.get() == &result() ? m_restingTips : result().tolerated(options.solution);
     options.note = m_options.note && result().solved.solutions.empty(); // the panel tells an answer already
     if (!m_told) {
+        options.cases = casesNow();
         options.names = result().angleNames(options.solution, options.pair != kNoPairs);
         options.bearings = true;
     }
     return options;
+}
+
+/// The other states, where they are laid over.
+std::vector<CaseArrow> Scene::casesNow() const {
+    const auto& states = m_document.caseStates();
+    if (!m_laysCasesOver || states.empty())
+        return {};
+    const auto shown = m_document.shownCase();
+    return caseArrows(states, shown ? *shown + 1 : 0, result().chosen);
+}
+
+void Scene::layCasesOver(bool on) {
+    m_laysCasesOver = on;
+    keepInSheet();
 }
 
 const Figure& Scene::figure() const {
@@ -75,6 +93,17 @@ void Scene::setByParallelograms(bool on) {
 
 void Scene::setParallelMarks(bool on) {
     m_options.parallelMarks = on;
+    touch();
+}
+
+void Scene::setShadesTips(bool on) {
+    m_options.regions = on;
+    touch();
+}
+
+void Scene::setRestingTips(const Snapshot& of, std::shared_ptr<const Tolerated> tips) {
+    m_restingOf = of;
+    m_restingTips = std::move(tips);
     touch();
 }
 

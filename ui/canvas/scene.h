@@ -36,7 +36,13 @@ public:
     void setOtherOrder(bool other);
     void setByParallelograms(bool on);
     void setParallelMarks(bool on);
+    void setShadesTips(bool on);
+    /// Regions of tips that were made while a hand rests, for this result alone.
+    void setRestingTips(const Snapshot& of, std::shared_ptr<const Tolerated> tips);
     void setHighlighted(int vector);
+    /// The sketch's other cases, thin behind the one that is shown.
+    void layCasesOver(bool on);
+    bool laysCasesOver() const { return m_laysCasesOver; }
     /// All of it but the answer, which is the document's; the view stays.
     void setOptions(const FigureOptions& options) {
         m_options = options;
@@ -86,6 +92,7 @@ private:
     /// nothing once somebody zoomed or panned.
     enum Hold { fittedAlone, drawnOn, chosen };
     Seen seen() const;
+    std::vector<CaseArrow> casesNow() const;
     View fitted() const;
     std::vector<Eigen::Vector2d> ownDrawn() const; ///< tips of the learner's own answer
     bool leavesSheet() const;
@@ -97,8 +104,11 @@ private:
     QtTextMeasure m_measure;
     FigureOptions m_options;
     bool m_steady = false;
-    bool m_told = false;  ///< by setOptions() which symbols angles have, and how directions stand
+    bool m_told = false; ///< by setOptions() which symbols angles have, and how directions stand
+    bool m_laysCasesOver = true;
     bool m_close = false; ///< to a triangle that stands alone
+    Snapshot m_restingOf;
+    std::shared_ptr<const Tolerated> m_restingTips;
     int m_hold = fittedAlone;
     mutable bool m_stale = true;
     mutable Figure m_figure;

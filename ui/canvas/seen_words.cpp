@@ -1,6 +1,7 @@
 #include "ui/canvas/seen_words.h"
 
 #include "core/construct/reduction.h"
+#include "core/figure/words.h"
 #include "ui/canvas/canvas.h"
 #include "ui/canvas/force_edits.h"
 #include "ui/canvas/words.h"
@@ -16,12 +17,8 @@ namespace {
 QString writtenOn(const Group& group) {
     QStringList texts;
     for (const Item& item : group.items)
-        if (const auto* text = std::get_if<Text>(&item)) {
-            std::string all;
-            for (const Run& run : text->runs)
-                all += run.text;
-            texts << QString::fromStdString(all);
-        }
+        if (const auto* text = std::get_if<Text>(&item))
+            texts << QString::fromStdString(plainText(text->runs));
     return texts.join(QStringLiteral("; "));
 }
 
@@ -65,6 +62,7 @@ QString wordsOf(const Canvas& canvas, const Group& group) {
     case Role::construction:
     case Role::locus:
     case Role::axis:
+    case Role::region:
         return QString::fromStdString(group.title.whole());
     case Role::label:
     case Role::titleblock:

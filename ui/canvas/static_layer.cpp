@@ -36,7 +36,7 @@ QRectF onDevicePixels(const QRectF& box, double ratio) {
 bool StaticLayer::takes(const Group& group) const {
     return m_part == Part::above
                ? group.role == Role::titleblock
-               : group.role == Role::sheet || group.role == Role::grid || group.role == Role::axis;
+               : group.role == Role::sheet || group.role == Role::grid;
 }
 
 bool StaticLayer::holds(const DisplayList& list, ThemeName theme, double scale, double ratio) const {

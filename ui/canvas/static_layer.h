@@ -1,5 +1,5 @@
 // Parts of the figure that hardly ever change, as pixmaps at the device pixel ratio, painted again only when
-// they do: sheet, grid and axis below the vectors, the title block above them.
+// they do: sheet and grid below the vectors, the title block above them.
 #pragma once
 
 #include "core/figure/display_list.h"

@@ -1,5 +1,6 @@
 #include "ui/document/bound_edits.h"
 
+#include "core/explain/limits.h"
 #include "core/quantity/decimals.h"
 #include "core/quantity/typed.h"
 #include "core/sketch/shown.h"
@@ -131,8 +132,8 @@ QString boundWords(const Sketch& sketch, int vector) {
         return limit;
     }
     const QString sector = Bounds::tr("within %1 of %2")
-                               .arg(onScreen(shownAngle(force.permitted->within, sketch, Origin::typed)),
-                                    onScreen(shownAngle(force.permitted->axis, sketch, Origin::typed)));
+                               .arg(onScreen(permittedText(force.permitted->within, sketch)),
+                                    onScreen(permittedText(force.permitted->axis, sketch)));
     return limit.isEmpty() ? sector : Bounds::tr("%1, %2").arg(limit, sector);
 }
 

@@ -6,6 +6,7 @@
 #include <QStringList>
 #include <optional>
 #include <variant>
+#include <vector>
 
 namespace tailpoint {
 
@@ -18,15 +19,29 @@ struct FileError {
 inline constexpr qint64 kLargestFile =
     qint64{16} * 1024 * 1024; ///< bytes; a sketch of 10,000 forces has about 1 MiB
 
-/// Reads a whole file ("-": standard input): folders, missing permission, sizes above kLargestFile are
-/// refused in words; `kind`: what is looked for in it, for a file that is too large to be one.
+/// Reads a whole file ("-": standard input): folders, pipes, devices, sockets, missing permission and sizes
+/// above kLargestFile are refused in words, and waited for is nobody but the writer of a pipe that the shell
+/// gave (/dev/fd/63); `kind`: what is looked for in it, for a file that is too large to be one.
 std::variant<QByteArray, FileError> readBytes(const QString& path,
                                               const QString& kind = QStringLiteral("sketch"));
 
 /// Writes beside and renames, checked to the disk; on any failure the old file stands. Empty: done.
 /// Links are followed; the permissions of a file that is replaced are kept; devices and pipes are written to
-/// directly.
+/// directly, a pipe without a reader is refused.
 std::optional<FileError> saveBytes(const QString& path, const QByteArray& bytes);
+
+struct FileBytes {
+    QString path;
+    QByteArray bytes;
+};
+struct FailedFile {
+    QString path;
+    FileError error;
+};
+/// Saves all of them or none: what fails before the first is in its place leaves everything as it was, what
+/// fails then takes back those that are. Only a process that is killed in between, which takes microseconds,
+/// leaves some, each of them whole. Empty: done.
+std::optional<FailedFile> saveTogether(const std::vector<FileBytes>& files);
 
 /// What a name leads to in the end, links followed; absolute, whether it is there or not.
 QString finalPath(const QString& path);

@@ -15,26 +15,27 @@ QString lockPathOf(const QString& target) {
 }
 
 struct Lock {
-    std::unique_ptr<QLockFile> file; ///< empty: not held
+    std::unique_ptr<LockFile> file; ///< null: not held
     QString readOnly;
 };
 
-QString holderWords(const QLockFile& lock) {
-    qint64 process = 0;
-    QString host, application;
-    lock.getLockInfo(&process, &host, &application);
-    return QStringLiteral("is open in another Tailpoint window (process %1 on %2); save under another name")
-        .arg(QString::number(process), host.isEmpty() ? QStringLiteral("this machine") : host);
+QString holderWords(const LockFile& lock) {
+    const auto holder = lock.holder();
+    return QStringLiteral("is open in another Tailpoint window (%1); save under another name")
+        .arg(holder ? holder->words() : QStringLiteral("which doesn't say where"));
 }
 
 /// A file in a folder that can't be written has no lock, and needs none.
 Lock lockFor(const QString& target) {
-    auto lock = std::make_unique<QLockFile>(lockPathOf(target));
-    lock->setStaleLockTime(0); // a lock goes stale with its process, not with the clock
-    if (lock->tryLock(100))
+    auto lock = std::make_unique<LockFile>(lockPathOf(target));
+    switch (lock->take()) {
+    case LockFile::Taking::held:
         return {std::move(lock), {}};
-    if (lock->error() == QLockFile::LockFailedError)
+    case LockFile::Taking::others:
         return {nullptr, holderWords(*lock)};
+    case LockFile::Taking::impossible:
+        break;
+    }
     return {};
 }
 
@@ -80,6 +81,24 @@ void OpenFile::take(const QString& path) {
     know({});
 }
 
+bool OpenFile::takeOver() {
+    auto lock = std::make_unique<LockFile>(lockPathOf(m_target));
+    if (lock->takeOver() == LockFile::Taking::others) {
+        m_readOnly = holderWords(*lock);
+        return false;
+    }
+    m_lock = std::move(lock);
+    m_readOnly.clear();
+    return true;
+}
+
+/// Another window took the lock over; empty: none did, and a lock that was merely removed is made again.
+QString OpenFile::takenReason() const {
+    if (!m_lock || m_lock->take() != LockFile::Taking::others)
+        return {};
+    return holderWords(*m_lock);
+}
+
 OpenFile::Now OpenFile::now() {
     if (m_path.isEmpty() || m_known.isEmpty())
         return Now::same;
@@ -101,6 +120,8 @@ QDateTime OpenFile::changedAt() const {
 
 std::optional<FileError> OpenFile::save(const QString& path, const QByteArray& bytes) {
     const QString target = finalPath(path);
+    if (target == m_target && m_readOnly.isEmpty())
+        m_readOnly = takenReason();
     const bool held = target == m_target && m_readOnly.isEmpty();
     Lock lock = held ? Lock{} : lockFor(target);
     if (!lock.readOnly.isEmpty())

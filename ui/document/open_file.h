@@ -3,9 +3,9 @@
 #pragma once
 
 #include "ui/document/files.h"
+#include "ui/document/lock_file.h"
 
 #include <QDateTime>
-#include <QLockFile>
 #include <memory>
 
 namespace tailpoint {
@@ -22,6 +22,9 @@ public:
     /// Why saving under the present name is refused ("is open in another Tailpoint window ..."); empty: it
     /// isn't.
     QString readOnlyReason() const { return m_readOnly; }
+    /// From now on the lock is this window's, whoever holds it: that window finds out when it saves. False:
+    /// somebody else was faster.
+    bool takeOver();
 
     /// Another name (empty: none), and its lock: of the file that the name leads to, so that a link is no way
     /// round it. Nothing is known of its bytes yet.
@@ -40,8 +43,9 @@ public:
     std::optional<FileError> save(const QString& path, const QByteArray& bytes);
 
 private:
-    QString m_path, m_target; ///< m_target: what is locked
-    std::unique_ptr<QLockFile> m_lock;
+    QString takenReason() const;
+    QString m_path, m_target;         ///< m_target: what is locked
+    std::unique_ptr<LockFile> m_lock; ///< null: not held
     QString m_readOnly;
     QByteArray m_known, m_seen; ///< m_seen: the stamp that the known bytes had; empty: not looked yet
 };

@@ -1,39 +1,22 @@
 #include "ui/document/recovery.h"
 
+#include "ui/document/copy_writer.h"
 #include "ui/document/json_text.h"
 
 #include <QCoreApplication>
 #include <QDir>
 #include <QFile>
 #include <QRandomGenerator>
+#include <QSysInfo>
 #include <algorithm>
+#include <utility>
 
 namespace tailpoint {
 
 namespace {
 
 constexpr std::string_view kRecoveryFormat = "tailpoint-recovery";
-
-QString lockOf(const QString& copy) {
-    return copy + QStringLiteral(".lock");
-}
-
-std::unique_ptr<QLockFile> lockFor(const QString& copy) {
-    auto lock = std::make_unique<QLockFile>(lockOf(copy));
-    lock->setStaleLockTime(0); // stale with its process, not with the clock
-    return lock->tryLock(0) ? std::move(lock) : nullptr;
-}
-
-QByteArray snapshotText(const Sketch& sketch, const QString& path, const QByteArray& known) {
-    const QDateTime now = QDateTime::currentDateTimeUtc();
-    return QByteArray::fromStdString(
-        writeJson(jsonObject({{"format", jsonText(kRecoveryFormat)},
-                              {"version", jsonNumber(1)},
-                              {"path", jsonText(path.toStdString())},
-                              {"saved", jsonText(now.toString(Qt::ISODateWithMs).toStdString())},
-                              {"known", jsonText(known.toHex().toStdString())},
-                              {"sketch", jsonText(writeSketch(sketch).toStdString())}})));
-}
+constexpr int kMostAtTheEndMs = 4000; ///< for a disk that is slow; the session waits no longer
 
 std::string textUnder(const JsonValue& object, std::string_view key) {
     const JsonValue* value = object.find(key);
@@ -53,22 +36,15 @@ std::optional<Recovery> readCopy(const QString& file) {
     if (!std::holds_alternative<Sketch>(sketch))
         return std::nullopt;
     return Recovery{
-        file, QString::fromStdString(textUnder(*object, "path")),
+        file,
+        QString::fromStdString(textUnder(*object, "path")),
         QDateTime::fromString(QString::fromStdString(textUnder(*object, "saved")), Qt::ISODateWithMs),
         QByteArray::fromHex(QByteArray::fromStdString(textUnder(*object, "known"))),
-        std::get<Sketch>(sketch)};
+        std::get<Sketch>(sketch),
+        {}};
 }
 
 } // namespace
-
-struct Autosave::Left {
-    QString file;
-    std::unique_ptr<QLockFile> lock; ///< other windows don't offer it meanwhile
-    void discard() {
-        QFile::remove(file);
-        lock.reset();
-    }
-};
 
 QString recoveryFolder() {
     const QString stated = qEnvironmentVariable("XDG_STATE_HOME");
@@ -83,68 +59,74 @@ Autosave::Autosave(SketchDocument& document, const QString& folder, QObject* par
                  .arg(folder)
                  .arg(QCoreApplication::applicationPid())
                  .arg(QRandomGenerator::system()->generate64(), 0, 36);
-    m_pool.setMaxThreadCount(1);
+    // Until stop() the writer tells; a call that is on its way then finds no receiver.
+    m_writer = CopyWriter::start(m_file, [this, before = QString()](const QString& why) mutable {
+        if (!why.isEmpty() && before.isEmpty())
+            QMetaObject::invokeMethod(
+                this, [this, why] { emit failed(why); }, Qt::QueuedConnection);
+        before = why;
+    });
     m_timer.setSingleShot(true);
-    m_timer.setInterval(kDelayMs);
     connect(&m_timer, &QTimer::timeout, this, &Autosave::writeSnapshot);
     connect(&m_document, &SketchDocument::changed, this, &Autosave::schedule);
     connect(&m_document, &SketchDocument::fileChanged, this, &Autosave::schedule);
+    schedule(); // what was changed before
 }
 
 Autosave::~Autosave() {
+    if (!m_writer)
+        return;
     removeCopy();
-    m_pool.waitForDone();
+    m_writer->waitForDone(kMostAtTheEndMs);
+    m_writer->stop();
 }
 
 void Autosave::schedule() {
+    if (!m_writer)
+        return;
     if (!m_document.isModified())
-        removeCopy();
-    else if (!m_timer.isActive())
-        m_timer.start();
+        return removeCopy();
+    if (!m_timer.isActive())
+        m_since.start();
+    m_timer.start(std::clamp(kLongestMs - static_cast<int>(m_since.elapsed()), 0, kPauseMs));
 }
 
 void Autosave::writeSnapshot() {
-    if (!m_document.isModified())
+    if (!m_writer || !m_document.isModified())
         return;
-    if (!m_lock) {
-        QDir().mkpath(QFileInfo(m_file).absolutePath());
-        m_lock = lockFor(m_file);
-    }
-    m_pool.start([file = m_file, path = m_document.path(), sketch = m_document.sketch(),
-                  known = m_document.file().known(), left = m_left] {
-        if (saveBytes(file, snapshotText(sketch, path, known)))
-            return; // what there was stays
-        for (const auto& copy : left)
-            copy->discard();
-    });
+    m_hasCopy = true;
+    m_writer->write({m_document.whole(), m_document.path(), m_document.file().known()});
 }
 
 void Autosave::takeOver(const Recovery& left) {
-    m_left.push_back(std::make_shared<Left>(Left{left.file, lockFor(left.file)}));
     m_timer.stop();
+    m_writer->takeOver(left.file);
     writeSnapshot();
 }
 
 void Autosave::removeCopy() {
     m_timer.stop();
-    if (!m_lock && m_left.empty())
-        return;
-    m_pool.start([file = m_file, left = std::move(m_left)] {
-        QFile::remove(file);
-        for (const auto& copy : left)
-            copy->discard();
-    });
-    m_pool.waitForDone(); // the lock may go only after the copy
-    m_left.clear();
-    m_lock.reset();
+    if (std::exchange(m_hasCopy, false))
+        m_writer->remove();
 }
 
 void Autosave::flush() {
+    if (!m_writer)
+        return;
     if (m_timer.isActive()) {
         m_timer.stop();
         writeSnapshot();
     }
-    m_pool.waitForDone();
+    m_writer->waitForDone(kMostAtTheEndMs);
+}
+
+void Autosave::leave() {
+    flush();
+    if (!m_writer)
+        return;
+    m_writer->leave();
+    m_writer->waitForDone(kMostAtTheEndMs);
+    std::exchange(m_writer, nullptr)->stop();
 }
 
 QList<Recovery> findRecoveries(const QString& folder) {
@@ -152,14 +134,25 @@ QList<Recovery> findRecoveries(const QString& folder) {
     const QDir dir(folder);
     for (const QString& name : dir.entryList({QStringLiteral("*.json")}, QDir::Files)) {
         const QString file = dir.filePath(name);
-        if (!lockFor(file))
+        LockFile lock(file + QStringLiteral(".lock"));
+        const bool isHeld = lock.take() == LockFile::Taking::others;
+        const auto holder = isHeld ? lock.holder() : std::nullopt;
+        if (isHeld && (!holder || holder->host.isEmpty() || holder->host == QSysInfo::machineHostName()))
             continue; // its window is open
-        if (auto copy = readCopy(file))
+        if (auto copy = readCopy(file)) {
+            copy->holder = holder ? holder->words() : QString();
             found.append(*copy);
+        }
     }
-    std::sort(found.begin(), found.end(),
-              [](const Recovery& a, const Recovery& b) { return a.saved > b.saved; });
+    std::sort(found.begin(), found.end(), [](const Recovery& a, const Recovery& b) {
+        return a.holder.isEmpty() != b.holder.isEmpty() ? a.holder.isEmpty() : a.saved > b.saved;
+    });
     return found;
+}
+
+void sweepRecoveries(const QString& folder) {
+    sweepLeftLocks(folder);
+    sweepStaleTemporaries(folder);
 }
 
 void discard(const Recovery& recovery) {

@@ -4,12 +4,10 @@
 #include "ui/document/sketch_document.h"
 
 #include <QDateTime>
+#include <QElapsedTimer>
 #include <QList>
-#include <QLockFile>
-#include <QThreadPool>
 #include <QTimer>
 #include <memory>
-#include <vector>
 
 namespace tailpoint {
 
@@ -20,13 +18,18 @@ struct Recovery {
     QDateTime saved;  ///< UTC
     QByteArray known; ///< digest of the bytes that stood under `path` at work; empty: not known
     Sketch sketch;
+    QString
+        holder{}; ///< a process of another machine, of which nobody can tell whether it lives; empty: none
 };
 
 /// $XDG_STATE_HOME/tailpoint/recovery; a relative or absent XDG_STATE_HOME counts as ~/.local/state.
 QString recoveryFolder();
 
+class CopyWriter;
+
 /// Keeps a copy of a modified sketch in `folder` and takes it away once the sketch is saved or the window is
-/// closed in order. Writes a value snapshot on another thread: the disk may block, the window must not.
+/// closed in order. What is handed over is a value; all that touches the disk is done on a thread of its own,
+/// which nothing here waits for but flush() and the end.
 class Autosave : public QObject {
     Q_OBJECT
 public:
@@ -40,25 +43,33 @@ public:
 
     /// Writes what is pending and waits for the disk.
     void flush();
+    /// The same, and the copy stays behind for the next start, free to be taken; nothing is copied any more.
+    void leave();
     QString file() const { return m_file; }
-    static constexpr int kDelayMs = 2000; ///< between a change and its copy
+    static constexpr int kPauseMs = 150;    ///< without a change, then it is copied
+    static constexpr int kLongestMs = 1500; ///< between two copies, however long a hand goes on
+
+signals:
+    /// The copy could not be written; once for as long as it can't. `why`: one line.
+    void failed(const QString& why);
 
 private:
-    struct Left; ///< a copy that was taken over, and its lock
     void schedule();
     void writeSnapshot();
     void removeCopy();
 
     SketchDocument& m_document;
     QString m_file;
-    std::unique_ptr<QLockFile> m_lock; ///< says to other windows that this copy's owner lives
-    std::vector<std::shared_ptr<Left>> m_left;
     QTimer m_timer;
-    QThreadPool m_pool; ///< one thread: copies are written and removed in order
+    QElapsedTimer m_since; ///< the first change that is not handed over yet
+    std::shared_ptr<CopyWriter> m_writer;
+    bool m_hasCopy = false; ///< was handed over and not taken back
 };
 
-QList<Recovery>
-findRecoveries(const QString& folder = recoveryFolder()); ///< newest first; unreadable ones are left alone
+/// Newest first; unreadable ones are left alone. Those of other machines' processes come last.
+QList<Recovery> findRecoveries(const QString& folder = recoveryFolder());
 void discard(const Recovery& recovery);
+/// What killed processes left beside the copies: locks without a copy, halves of savings.
+void sweepRecoveries(const QString& folder = recoveryFolder());
 
 } // namespace tailpoint

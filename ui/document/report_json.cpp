@@ -7,13 +7,18 @@
 #include "core/explain/limits.h"
 #include "core/explain/question.h"
 #include "core/explain/ranges.h"
+#include "core/explain/tolerance.h"
 #include "core/explain/uncertainty.h"
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
 #include "ui/document/given_edits.h"
 #include "ui/document/json_text.h"
+#include "ui/document/report_json_parts.h"
 #include "ui/document/report_values.h"
+#include "ui/document/spread_json.h"
 #include "ui/document/tolerance_json.h"
+
+#include <algorithm>
 
 namespace tailpoint {
 
@@ -68,72 +73,7 @@ void addStated(JsonValue& out, const Force& given) {
         out.members.push_back({"stated", jsonObject(std::move(values))});
 }
 
-JsonValue numberOrNull(const std::optional<double>& value) {
-    return value ? jsonNumber(*value) : JsonValue{};
-}
-
-JsonValue endsJson(const tolerance::Range& range) {
-    JsonValue out =
-        jsonObject({{"least", numberOrNull(range.least)}, {"greatest", numberOrNull(range.greatest)}});
-    if (range.marked)
-        out.members.push_back({"marked", jsonTruth(true)});
-    return out;
-}
-
-JsonValue arcJson(const tolerance::DirectionRange& range) {
-    if (range.any)
-        return {};
-    JsonValue out = jsonObject({{"from", jsonNumber(range.from)}, {"to", jsonNumber(range.to)}});
-    if (range.marked)
-        out.members.push_back({"marked", jsonTruth(true)});
-    return out;
-}
-
-/// What a vector can be within the tolerances, and in words.
-void addRange(JsonValue& out, const tolerance::VectorRange& range, bool everywhere, const Sketch& sketch) {
-    JsonValue all = jsonObject({{"magnitude", endsJson(range.magnitude)},
-                                {"direction", arcJson(range.direction)},
-                                {"x", endsJson(range.x)},
-                                {"y", endsJson(range.y)},
-                                {"everywhere", jsonTruth(everywhere)}});
-    if (range.slack)
-        all.members.push_back({"slack", jsonTruth(true)});
-    out.members.push_back({"range", std::move(all)});
-    for (JsonMember& member : out.members)
-        if (member.key == "text") {
-            member.value.members.push_back(
-                {"range", jsonText(toText(rangeTold(range.magnitude, sketch), Minus::ascii))});
-            member.value.members.push_back(
-                {"directionRange", jsonText(toText(rangeTold(range.direction, sketch), Minus::ascii))});
-        }
-}
-
-JsonValue uncertainJson(const tolerance::Uncertain& one, const Sketch& sketch) {
-    if (one.withheld != tolerance::Withheld::no)
-        return jsonObject({{"standard", {}}, {"withheld", jsonText(tailpoint::nameOf(one.withheld))}});
-    std::vector<JsonMember> shares;
-    for (const tolerance::Share& share : one.shares)
-        shares.push_back({plainInput(share, sketch), jsonNumber(share.part)});
-    return jsonObject({{"standard", jsonNumber(one.standard)},
-                       {"expanded", jsonNumber(one.expanded())},
-                       {"shares", jsonObject(std::move(shares))}});
-}
-
-void addUncertainty(JsonValue& out, const tolerance::VectorUncertainty& vector, const Sketch& sketch) {
-    std::vector<JsonMember> all;
-    for (const auto& [key, one] :
-         {std::pair("magnitude", &vector.magnitude), std::pair("direction", &vector.direction),
-          std::pair("x", &vector.x), std::pair("y", &vector.y)})
-        if (*one)
-            all.push_back({key, uncertainJson(**one, sketch)});
-    out.members.push_back({"uncertainty", jsonObject(std::move(all))});
-}
-
-/// What is known of an answer beside its values; null where there is nothing.
-struct Spreads {
-    const tolerance::AnswerRange* ranges = nullptr;
-    const std::vector<tolerance::VectorUncertainty>* uncertainty = nullptr;
-};
+} // namespace
 
 JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch& sketch,
                      const Spreads& spreads, int index) {
@@ -150,12 +90,16 @@ JsonValue vectorJson(const SolvedForce& solved, const Force& given, const Sketch
     addStated(out, given);
     if (const auto* range = spreads.ranges ? spreads.ranges->find(index) : nullptr)
         addRange(out, *range, spreads.ranges->everywhere, sketch);
+    else if ((solved.magnitudeFound || solved.directionFound) && toleranceNote(sketch))
+        addUnknownRange(out);
     if (spreads.uncertainty)
         for (const tolerance::VectorUncertainty& vector : *spreads.uncertainty)
             if (vector.index == index)
                 addUncertainty(out, vector, sketch);
     return out;
 }
+
+namespace {
 
 JsonValue triangleJson(const ForceTriangle& triangle, const Sketch& sketch) {
     std::vector<JsonMember> sides, angles;
@@ -277,6 +221,8 @@ JsonValue solutionJson(const Answer& answer, const ExplainOptions& options, cons
                         options.sentences);
     tellLimits(worked, sketch, answer.solved, answer.index, ranges, options.sentences);
     out.members.push_back({"steps", stepsJson(worked)});
+    if (const auto note = toleranceNote(sketch))
+        out.members.push_back({"stepsRemark", jsonText(note->text)});
     return out;
 }
 
@@ -328,13 +274,38 @@ void addGiven(JsonValue& out, const WorkedQuantity& quantity, const Sketch& sket
         out.members.push_back(std::move(member));
 }
 
-JsonValue quantityJson(const WorkedQuantity& quantity, const Sketch& sketch) {
+/// What a vector's own quantity can be, as it is shown; empty for any other one.
+std::optional<Prose> rangeOf(const WorkedQuantity& quantity, const Result& result) {
+    const QuantityId& id = quantity.thing.id;
+    const tolerance::AnswerRange* answer = result.rangeOf(id.answer == 0 ? 0 : id.answer - 1U);
+    const auto* range =
+        answer && hasVector(result.sketch, indexOf(id.of)) ? answer->find(indexOf(id.of)) : nullptr;
+    if (!range)
+        return std::nullopt;
+    switch (id.what) {
+    case What::magnitude:
+        return rangeTold(range->magnitude, result.sketch);
+    case What::direction:
+        return rangeTold(range->direction, result.sketch);
+    case What::x:
+        return rangeTold(range->x, result.sketch);
+    case What::y:
+        return rangeTold(range->y, result.sketch);
+    default:
+        return std::nullopt;
+    }
+}
+
+JsonValue quantityJson(const WorkedQuantity& quantity, const Result& result) {
+    const Sketch& sketch = result.sketch;
     JsonValue out = jsonObject({{"name", jsonText(quantity.name)},
                                 {"symbol", jsonText(inPrint(quantity.thing.symbol))},
                                 {"kind", jsonText(kindOf(quantity.thing))},
                                 {"role", jsonText(nameOf(quantity.thing.role))},
                                 {"value", jsonNumber(quantity.value)},
                                 {"text", jsonText(toText(quantity.number, Minus::ascii))}});
+    if (const auto range = rangeOf(quantity, result))
+        out.members.push_back({"range", jsonText(toText(*range, Minus::ascii))});
     addGiven(out, quantity, sketch);
     if (quantity.thing.id.answer != 0)
         out.members.push_back({"answer", jsonNumber(quantity.thing.id.answer)});
@@ -345,7 +316,7 @@ JsonValue quantitiesJson(const Result& result, const ExplainOptions& options) {
     std::vector<JsonValue> items;
     const Construction construction = construct(result.sketch, result.solved, 0);
     for (const WorkedQuantity& quantity : quantitiesOf(result.sketch, result.solved, construction, options))
-        items.push_back(quantityJson(quantity, result.sketch));
+        items.push_back(quantityJson(quantity, result));
     return jsonList(std::move(items));
 }
 
@@ -395,6 +366,9 @@ QByteArray reportJson(const Result& result, const ExplainOptions& options) {
                                    {"reversed", reversedJson(result, options)}});
     if (options.uncertainty)
         report.members.push_back({"uncertaintyOf", spreadJson(*options.uncertainty)});
+    if (!sketch.inCase.empty())
+        report.members.push_back({"case", jsonText(sketch.inCase)});
+    addCases(report, sketch);
     if (solved.solutions.empty())
         addLegs(report, sketch, solved, 0);
     if (hasMass(sketch))

@@ -1,6 +1,7 @@
 #include "ui/document/report.h"
 
 #include "core/construct/reduction.h"
+#include "core/explain/cases.h"
 #include "core/explain/caution.h"
 #include "core/explain/explain.h"
 #include "core/explain/handout.h"
@@ -11,8 +12,9 @@
 #include "core/explain/tolerance.h"
 #include "core/explain/uncertainty.h"
 #include "core/quantity/utf8.h"
+#include "core/sketch/cases.h"
 #include "core/sketch/shown.h"
-#include "core/sketch/stated.h"
+#include "ui/document/report_lines.h"
 #include "ui/document/report_values.h"
 
 #include <algorithm>
@@ -23,113 +25,13 @@ namespace tailpoint {
 
 namespace {
 
-constexpr std::size_t kColumns = 78;
-
-/// Rows of cells in columns; the first to the left, numbers to the right.
-using Rows = std::vector<std::vector<std::string>>;
-
-std::string table(const Rows& rows) {
-    std::vector<std::size_t> widths;
-    for (const auto& row : rows)
-        for (std::size_t i = 0; i < row.size(); ++i) {
-            widths.resize(std::max(widths.size(), i + 1));
-            widths[i] = std::max(widths[i], characterCount(row[i]));
-        }
-    std::string out;
-    for (const auto& row : rows) {
-        std::string line;
-        for (std::size_t i = 0; i < row.size(); ++i) {
-            const std::string gap(widths[i] - characterCount(row[i]), ' ');
-            line += i == 0 ? "  " + row[i] + gap : "   " + gap + row[i];
-        }
-        out += line.substr(0, line.find_last_not_of(' ') + 1) + '\n';
-    }
-    return out;
-}
-
-/// Where the word that begins at `at` ends; a unit stays with its number.
-std::size_t wordEnd(const std::string& text, std::size_t at) {
-    std::size_t end = std::min(text.find(' ', at), text.size());
-    if (end == text.size() || end == at || text[end - 1] < '0' || text[end - 1] > '9')
-        return end;
-    const std::string_view next = std::string_view(text).substr(end + 1);
-    return beginsUnit(next.substr(0, next.find_first_of(" .,;:)")))
-               ? std::min(text.find(' ', end + 1), text.size())
-               : end;
-}
-
-/// Broken at spaces, each line behind two spaces.
-std::string paragraph(const std::string& text) {
-    std::string out, line;
-    for (std::size_t at = 0; at < text.size();) {
-        const std::size_t end = wordEnd(text, at);
-        const std::string word = text.substr(at, end - at);
-        if (!line.empty() && characterCount(line) + 1 + characterCount(word) > kColumns - 2) {
-            out += "  " + line + '\n';
-            line.clear();
-        }
-        line += (line.empty() ? "" : " ") + word;
-        at = end + 1;
-    }
-    return line.empty() ? out : out + "  " + line + '\n';
-}
-
-std::string heading(const std::string& text) {
-    return '\n' + text + '\n';
-}
-
-std::string titleText(const Sketch& sketch) {
-    const std::string title = sketch.title.empty() ? "Untitled sketch" : sketch.title;
-    return title + '\n' + std::string(std::min(characterCount(title), kColumns), '=') + '\n';
-}
-
-std::string givenMagnitude(const Force& force, const Sketch& sketch) {
-    return force.magnitude.value ? shownWithTolerance(force.magnitude, sketch) : "to find";
-}
-
-std::string givenDirection(const Force& force, const Sketch& sketch) {
-    return force.magnitude.value == 0.0 && !isGiven(force.direction)
-               ? "no direction"
-               : shownWithTolerance(force.direction, sketch);
-}
-
-std::vector<std::string> givenRow(const Force& force, const Sketch& sketch) {
-    return {force.name, givenMagnitude(force, sketch), givenDirection(force, sketch),
-            force.lineOfActionOnly ? "line of action only" : ""};
-}
-
-/// What there is no room for in a row: what was stated in a unit of its own, and what bounds the vector.
-std::string givenNotes(const Force& force, const Sketch& sketch) {
-    std::string notes;
-    const auto add = [&](const std::string& what) { notes += (notes.empty() ? "" : ", ") + what; };
-    if (hasOwnUnit(force.magnitude))
-        add(statedMagnitude(force.magnitude, sketch));
-    if (hasOwnUnit(force.direction))
-        add(statedDirection(force.direction, sketch));
-    if (force.limit)
-        add("at most " + shownAsTyped(*force.limit));
-    if (force.permitted)
-        add("within " + shownAngle(force.permitted->within, sketch, Origin::typed) + " of " +
-            shownAngle(force.permitted->axis, sketch, Origin::typed));
-    return notes.empty() ? notes : paragraph(force.name + ": " + notes);
-}
-
-std::string givenText(const Sketch& sketch) {
-    Rows rows;
-    for (const Force& force : sketch.forces)
-        rows.push_back(givenRow(force, sketch));
-    const bool equilibrium = isEquilibrium(sketch);
-    if (!equilibrium) {
-        rows.push_back(givenRow(sketch.sum, sketch));
-        rows.back()[0] += ", resultant";
-    }
-    std::string notes;
-    for (const Force& force : sketch.forces)
-        notes += givenNotes(force, sketch);
-    notes += givenNotes(sketch.sum, sketch);
-    return heading("Given") + paragraph("directions " + referenceWords(sketch.reference)) + table(rows) +
-           notes + (equilibrium ? paragraph("in equilibrium: ΣF = 0") : std::string());
-}
+using report::givenText;
+using report::heading;
+using report::kColumns;
+using report::paragraph;
+using report::Rows;
+using report::table;
+using report::titleText;
 
 bool isFound(const SolvedForce& force) {
     return force.magnitudeFound || force.directionFound;
@@ -140,18 +42,30 @@ bool isFound(const SolvedForce& force) {
 std::string answerLine(const SolvedForce& solved, const Force& given, const Sketch& sketch,
                        const tolerance::VectorRange* range) {
     std::string line = solved.name + " = " + shownMagnitude(solved, given, sketch);
+    if (range && !endsTold(range->magnitude, sketch).isOne)
+        line += ", " + toText(betweenTold(range->magnitude, sketch), Minus::ascii);
     if (range)
-        line += ", " + toText(betweenTold(range->magnitude, sketch), Minus::ascii) + ';';
+        line += ';';
     line += (range ? " " : ", ") + directionWords(solved.direction, sketch);
     if (const std::string bearing = bearingWords(solved.direction, sketch); !bearing.empty())
         line += ", bearing " + bearing;
-    if (range)
+    if (range && !endsTold(range->direction, sketch).isOne)
         line += ", " + toText(betweenTold(range->direction, sketch), Minus::ascii);
     return solved.turned ? line + " (in the other sense of its line of action)" : line;
 }
 
-std::vector<std::string> componentRow(const SolvedForce& force, const Sketch& sketch) {
-    return {force.name, shownForce(force.vector.x(), sketch), shownForce(force.vector.y(), sketch)};
+/// A vector's components, and under them the ends of what they can be.
+void addComponents(Rows& rows, const SolvedForce& force, const Sketch& sketch,
+                   const tolerance::VectorRange* range) {
+    rows.push_back({force.name, shownForce(force.vector.x(), sketch), shownForce(force.vector.y(), sketch)});
+    if (!range)
+        return;
+    const EndsTold x = endsTold(range->x, sketch), y = endsTold(range->y, sketch);
+    if (x.isOne && y.isOne)
+        return;
+    const auto end = [](const std::string& shown) { return shown.empty() ? "unbounded" : shown; };
+    rows.push_back({"  from", end(x.from), end(y.from)});
+    rows.push_back({"  to", end(x.to), end(y.to)});
 }
 
 /// As who adds up the numbers that are shown.
@@ -169,12 +83,14 @@ bool missesSum(const Solution& solution, const Sketch& sketch, Eigen::Index axis
     return std::abs(left) > 1e-9 * scale;
 }
 
-std::string componentsText(const Solution& solution, const Sketch& sketch) {
+std::string componentsText(const Solution& solution, const Sketch& sketch,
+                           const tolerance::AnswerRange* ranges) {
     Rows rows{{"", "x", "y"}};
-    for (const SolvedForce& force : solution.forces)
-        rows.push_back(componentRow(force, sketch));
+    const auto rangeOf = [&](int index) { return ranges ? ranges->find(index) : nullptr; };
+    for (std::size_t i = 0; i < solution.forces.size(); ++i)
+        addComponents(rows, solution.forces[i], sketch, rangeOf(static_cast<int>(i)));
     if (!isEquilibrium(sketch))
-        rows.push_back(componentRow(solution.sum, sketch));
+        addComponents(rows, solution.sum, sketch, rangeOf(kSumIndex));
     const bool misses = missesSum(solution, sketch, 0) || missesSum(solution, sketch, 1);
     return heading("Components along x and y, in " + std::string(symbolOf(sketch.forceUnit))) + table(rows) +
            (misses ? paragraph("Each is rounded by itself: added up as shown, a column can be off in the "
@@ -253,26 +169,37 @@ std::string checkText(const Worked& worked) {
                                               std::to_string(worked.steps.rend() - check) + '.');
 }
 
-/// `ranges`: null where there are none; `uncertainty`: what else is told of them.
-std::string answersText(const Sketch& sketch, const Solution& solution, const tolerance::AnswerRange* ranges,
-                        const std::vector<Prose>& uncertainty = {}) {
+std::string paragraphs(const std::vector<Prose>& told) {
     std::string out;
+    for (const Prose& each : told)
+        out += paragraph(toText(each, Minus::ascii));
+    return out;
+}
+
+/// `ranges`: null where there are none.
+std::string remarksText(const Sketch& sketch, const tolerance::AnswerRange* ranges) {
+    if (ranges)
+        return paragraphs(rangeRemarks(*ranges, sketch));
+    const auto note = toleranceNote(sketch);
+    return note ? paragraph(note->text) : std::string();
+}
+
+/// `ranges`: null where there are none.
+std::string answersText(const Sketch& sketch, const Solution& solution,
+                        const tolerance::AnswerRange* ranges) {
+    std::string out;
+    const bool isRangeUnknown = !ranges && toleranceNote(sketch);
     const auto add = [&](const SolvedForce& solved, const Force& given, int index) {
         const auto* range = ranges ? ranges->find(index) : nullptr;
-        const std::string line = answerLine(solved, given, sketch, range);
+        std::string line = answerLine(solved, given, sketch, range);
+        if (isRangeUnknown)
+            line += "; " + rangeUnknown();
         if (isFound(solved))
-            out += range ? paragraph(line) : "  " + line + '\n';
+            out += range || isRangeUnknown ? paragraph(line) : "  " + line + '\n';
     };
     for (std::size_t i = 0; i < solution.forces.size(); ++i)
         add(solution.forces[i], sketch.forces[i], static_cast<int>(i));
     add(solution.sum, sketch.sum, kSumIndex);
-    if (ranges) {
-        for (const Prose& remark : rangeRemarks(*ranges, sketch))
-            out += paragraph(toText(remark, Minus::ascii));
-    } else if (const auto note = toleranceNote(sketch))
-        out += paragraph(note->text);
-    for (const Prose& sentence : uncertainty)
-        out += paragraph(toText(sentence, Minus::ascii));
     return out;
 }
 
@@ -285,23 +212,42 @@ std::string byHandText(const Worked& worked, const Worked& full) {
                            " Its last step says what that costs.");
 }
 
-std::string legsText(const Sketch& sketch, const Solved& solved, std::size_t solution) {
-    const auto legs = legsOf(sketch, solved, solution);
-    if (!legs)
-        return {};
-    const LegsTold told = tailpoint::told(*legs, sketch);
+std::string withAsciiMinus(std::string text) {
+    const std::string sign = "\u2212";
+    for (auto at = text.find(sign); at != std::string::npos; at = text.find(sign, at + 1))
+        text.replace(at, sign.size(), "-");
+    return text;
+}
+
+/// A table under its heading, and what is remarked.
+std::string toldText(const TableTold& told) {
     Rows rows;
     const auto add = [&](const std::vector<Formula>& cells) {
         auto& row = rows.emplace_back();
         for (const Formula& cell : cells)
-            row.push_back(toText(cell, Minus::ascii));
+            row.push_back(withAsciiMinus(toText(cell, Minus::ascii)));
     };
     add(told.table.head);
     for (const auto& row : told.table.rows)
         add(row);
     std::string out = heading(told.heading) + table(rows);
     for (const Prose& remark : told.remarks)
-        out += paragraph(toText(remark, Minus::ascii));
+        out += paragraph(withAsciiMinus(toText(remark, Minus::ascii)));
+    return out;
+}
+
+std::string legsText(const Sketch& sketch, const Solved& solved, std::size_t solution) {
+    const auto legs = legsOf(sketch, solved, solution);
+    if (!legs)
+        return {};
+    return toldText(tailpoint::told(*legs, sketch));
+}
+
+/// The sketch's cases, where it has some.
+std::string casesText(const Sketch& sketch) {
+    std::string out;
+    for (const TableTold& told : casesTold(sketch, withRanges(caseStates(sketch))))
+        out += toldText(told);
     return out;
 }
 
@@ -309,12 +255,16 @@ std::string valuesText(const Answer& answer, const Construction& construction, c
                        const std::string& remark, const tolerance::AnswerRange* ranges,
                        const std::vector<Prose>& uncertainty) {
     const Sketch& sketch = answer.sketch;
-    std::string out = heading(title) + answersText(sketch, answer.solution(), ranges, uncertainty) + remark;
-    out += componentsText(answer.solution(), sketch);
+    std::string out = heading(title) + answersText(sketch, answer.solution(), ranges) +
+                      remarksText(sketch, ranges) + paragraphs(uncertainty) +
+                      paragraphs(limitsTold(sketch, answer.solution(), ranges)) + remark;
+    out += componentsText(answer.solution(), sketch, ranges);
     if (construction.parallelogram)
         out += parallelogramText(*construction.parallelogram, sketch);
     if (construction.triangle)
         out += triangleText(*construction.triangle, sketch, answer.solved);
+    if ((construction.parallelogram || construction.triangle) && toleranceNote(sketch))
+        out += paragraph("Sides and angles of the figure at the middle of the tolerances.");
     return out + legsText(sketch, answer.solved, answer.index);
 }
 
@@ -388,8 +338,8 @@ std::string reversedText(const Sketch& sketch, const Solved& solved) {
     std::string out = heading("In the other sense");
     for (const Answer& answer : answers) {
         const tolerance::Ranges ranges = rangesOfReversed(answer);
-        out += answersText(answer.sketch, answer.solution(),
-                           answer.index < ranges.size() ? &ranges[answer.index] : nullptr);
+        const auto* range = answer.index < ranges.size() ? &ranges[answer.index] : nullptr;
+        out += answersText(answer.sketch, answer.solution(), range) + remarksText(answer.sketch, range);
     }
     return out + paragraph("There " + turnedNames(answers.front().solution()) +
                            " would act against the given sense, so it is no answer here.");
@@ -417,6 +367,7 @@ QByteArray reportText(const Result& result, const ExplainOptions& options,
         out += legsText(sketch, result.solved, 0);
         out += unansweredText(result, options);
     }
+    out += casesText(sketch);
     if (needsCaution(sketch))
         out += heading("Caution") + paragraph(std::string(cautionLine()));
     if (from) {

@@ -5,6 +5,7 @@
 #include "core/explain/ranges.h"
 #include "core/explain/uncertainty.h"
 #include "core/figure/compose.h"
+#include "core/figure/tolerated.h"
 
 #include <algorithm>
 #include <deque>
@@ -31,6 +32,15 @@ public:
     const tolerance::Ranges& ranges(Make make) {
         std::call_once(m_ranged, [&] { m_ranges = make(); });
         return m_ranges;
+    }
+    template <class Make>
+    std::shared_ptr<const Tolerated> tolerated(std::size_t solution, Make make) {
+        const std::lock_guard guard(m_mutex);
+        if (!m_tolerated || m_toleratedOf != solution) {
+            m_tolerated = make();
+            m_toleratedOf = solution;
+        }
+        return m_tolerated;
     }
     template <class Make>
     tolerance::Uncertainties uncertainties(const tolerance::UncertaintyAsked& asked, Make make) {
@@ -64,6 +74,8 @@ private:
     };
     std::once_flag m_named, m_ranged;
     tolerance::Ranges m_ranges;
+    std::shared_ptr<const Tolerated> m_tolerated; ///< of the answer last asked for
+    std::size_t m_toleratedOf = 0;
     std::optional<Things> m_things;
     std::mutex m_uncertainMutex;
     std::optional<tolerance::UncertaintyAsked> m_asked;
@@ -97,10 +109,32 @@ const tolerance::Ranges& Result::ranges() const {
     });
 }
 
+std::shared_ptr<const Tolerated> Result::tolerated(std::size_t solution) const {
+    const tolerance::Ranges& known = ranges();
+    if (solution >= known.size())
+        return nullptr;
+    return m_memory->tolerated(solution, [&] {
+        Tolerated all{known, {}};
+        if (!isMoving)
+            all.regions = tolerance::tipRegions(sketch, solved, solution);
+        else if (solved.family != Family::twoDirections) // no less work than true ones: for a hand at rest
+            all.regions = tolerance::tipRegions(sketch, solved, solution, tolerance::kWhileDragging);
+        return std::make_shared<const Tolerated>(std::move(all));
+    });
+}
+
 tolerance::Uncertainties Result::uncertainties(const tolerance::UncertaintyAsked& asked) const {
     if (isMoving || ranges().empty())
         return {};
     return m_memory->uncertainties(asked, [&] { return uncertaintiesOf(sketch, solved, ranges(), asked); });
+}
+
+const tolerance::AnswerRange* Result::rangeOf(std::size_t answer) const {
+    return answer < ranges().size() ? &ranges()[answer] : nullptr;
+}
+
+bool Result::hasTolerances() const {
+    return !isWithheld && tolerance::boxOf(sketch).hasTolerance;
 }
 
 std::vector<AngleName> Result::angleNames(std::size_t solution, bool byParallelograms) const {

@@ -15,6 +15,7 @@ namespace tailpoint {
 
 struct ExplainOptions; // core/explain/explain.h
 struct Worked;
+struct Tolerated; // core/figure/tolerated.h
 
 /// An immutable snapshot: whoever is handed one may keep it as long as he likes, on any thread. Copies share
 /// what was made on demand.
@@ -40,13 +41,20 @@ public:
     const Things& things() const;
 
     /// What each answer can be within the given tolerances, in the order of the answers: made when it is
-    /// first asked for. Empty: no tolerance is given, or there is no answer that has a range. Nobody else
-    /// need ask whether a sketch has tolerances.
+    /// first asked for. Empty: no tolerance is given, or there is no answer that has a range.
     const tolerance::Ranges& ranges() const;
+    /// Of one answer; null: no range is known.
+    const tolerance::AnswerRange* rangeOf(std::size_t answer) const;
+    /// A given value has a tolerance: then no found one stands alone. False while the answer is withheld.
+    bool hasTolerances() const;
 
     /// First order's part of them, as it is asked for: made when it is first asked for, the last kept. Empty
     /// while a hand is at it, for it is held against the exact ranges.
     tolerance::Uncertainties uncertainties(const tolerance::UncertaintyAsked& asked) const;
+
+    /// The same for a figure of this answer, with the regions in which its tips can lie; while a hand is at
+    /// it these are outer ones. Null where ranges() is empty.
+    std::shared_ptr<const Tolerated> tolerated(std::size_t solution) const;
 
     /// The symbols that an answer's angles have, in its figure as in its worked solution.
     std::vector<AngleName> angleNames(std::size_t solution, bool byParallelograms) const;

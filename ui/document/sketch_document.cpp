@@ -1,10 +1,22 @@
 #include "ui/document/sketch_document.h"
 
+#include "core/sketch/cases.h"
+#include "ui/document/previous.h"
+#include "ui/document/sheet_edits.h"
+
 #include <QFileInfo>
 #include <QUndoCommand>
 #include <utility>
 
 namespace tailpoint {
+
+namespace {
+
+Sketch shownOf(const DocumentContent& content) {
+    return content.shownCase ? inCase(content.sketch, *content.shownCase) : content.sketch;
+}
+
+} // namespace
 
 /// Holds what was before and after.
 class EditCommand : public QUndoCommand {
@@ -21,7 +33,7 @@ private:
 };
 
 SketchDocument::SketchDocument(QObject* parent)
-    : QObject(parent), m_shown(std::make_shared<const Result>(emptySketch())) {
+    : QObject(parent), m_content{emptySketch(), {}}, m_shown(std::make_shared<const Result>(emptySketch())) {
     connect(&m_undo, &QUndoStack::cleanChanged, this, &SketchDocument::fileChanged);
     connect(&m_undo, &QUndoStack::indexChanged, this, &SketchDocument::historyChanged);
 }
@@ -30,29 +42,73 @@ SketchDocument::~SketchDocument() {
     m_undo.disconnect(this);
 }
 
+/// What an edit of the sheet makes of the whole. Units and axis are the same in every case.
+Sketch SketchDocument::lifted(const Sketch& after) const {
+    if (!m_content.shownCase) {
+        Sketch whole = after;
+        settleCases(whole);
+        return whole;
+    }
+    Sketch base = withForceUnit(m_content.sketch, after.forceUnit, Numbers::convert);
+    base = withAngleUnit(base, after.angleUnit, Numbers::convert);
+    base = withReference(base, after.reference, Numbers::convert);
+    if (after.gravity != base.gravity)
+        base = withGravity(base, after.gravity);
+    return editedInCase(base, *m_content.shownCase, after);
+}
+
 std::optional<SketchFault> SketchDocument::edit(const Sketch& after, const QString& step) {
     if (after == sketch())
+        return std::nullopt;
+    if (auto fault = shownCase() ? firstFault(after) : std::nullopt)
+        return fault;
+    return editWhole(lifted(after), step);
+}
+
+std::optional<SketchFault> SketchDocument::editWhole(const Sketch& after, std::optional<std::size_t> shown,
+                                                     const QString& step) {
+    if (after == whole())
         return std::nullopt;
     if (auto fault = firstFault(after))
         return fault;
     commit();
-    m_undo.push(new EditCommand(*this, content(), {after}, step));
+    if (shown && *shown >= after.cases.size())
+        shown.reset();
+    m_undo.push(new EditCommand(*this, content(), {after, shown}, step));
     return std::nullopt;
 }
 
 std::optional<SketchFault> SketchDocument::preview(const Sketch& sketch, const QString& step) {
-    if (auto fault = firstFault(sketch))
+    if (auto fault = shownCase() ? firstFault(sketch) : std::nullopt)
+        return fault;
+    const Sketch whole = lifted(sketch);
+    if (auto fault = firstFault(whole))
         return fault;
     const bool changed = previewChanges();
     if (!m_preview)
         m_preview = Preview{content(), {}};
     m_preview->step = step;
-    show({sketch});
+    show({whole, shownCase()});
     if (previewChanges() != changed) {
         emit historyChanged();
         emit fileChanged();
     }
     return std::nullopt;
+}
+
+void SketchDocument::showCase(std::optional<std::size_t> index) {
+    commit();
+    if (index == shownCase() || (index && *index >= whole().cases.size()))
+        return;
+    show({whole(), index});
+}
+
+const std::vector<CaseState>& SketchDocument::caseStates() const {
+    if (!m_states && m_withholds)
+        m_states.emplace();
+    if (!m_states)
+        m_states = tailpoint::caseStates(whole());
+    return *m_states;
 }
 
 void SketchDocument::commit() {
@@ -133,9 +189,11 @@ void SketchDocument::choose(std::size_t solution) {
 
 /// Showing what is shown changes nothing and says nothing.
 void SketchDocument::show(const DocumentContent& content) {
-    if (content.sketch == sketch())
+    if (content == m_content)
         return;
-    m_shown = made(content.sketch, m_shown->chosen);
+    m_content = content;
+    m_states.reset();
+    m_shown = made(shownOf(content), m_shown->chosen);
     emit changed();
 }
 
@@ -150,6 +208,7 @@ void SketchDocument::withholdAnswer(bool on) {
     m_withholds = on;
     if (on)
         m_chosenBefore = m_shown->chosen;
+    m_states.reset();
     m_shown = made(sketch(), m_chosenBefore);
     emit changed();
 }
@@ -159,6 +218,8 @@ void SketchDocument::replace(const Sketch& sketch, const QString& path) {
     m_preview.reset();
     m_undo.clear();
     m_chosenBefore = 0;
+    m_content = {sketch, {}};
+    m_states.reset();
     m_shown = made(sketch, 0);
     emit changed();
     emit previewEnded();
@@ -198,17 +259,40 @@ std::optional<FileError> SketchDocument::reload() {
     auto read = readSketch(std::get<QByteArray>(bytes));
     if (auto* error = std::get_if<FileError>(&read))
         return *error;
-    edit(std::get<Sketch>(read), QStringLiteral("Reload the file"));
+    const Sketch& now = std::get<Sketch>(read);
+    const auto shown = shownCase() ? caseNamed(now, sketch().inCase) : std::nullopt;
+    editWhole(now, shown, QStringLiteral("Reload the file"));
     m_file.know(digestOf(std::get<QByteArray>(bytes)));
     m_undo.setClean();
     emit fileChanged();
     return std::nullopt;
 }
 
+/// At the first save of a sitting, and where it replaces what another program wrote.
+void SketchDocument::keepPreviousOf(const QString& path) {
+    const QString file = finalPath(path);
+    const bool isOthers = path == this->path() && m_file.now() == OpenFile::Now::changed;
+    if (!isOthers && m_kept.contains(file))
+        return;
+    m_kept.insert(file);
+    keepPrevious(file);
+}
+
+void SketchDocument::leaveFile() {
+    m_file.take({});
+    emit fileChanged();
+}
+
+void SketchDocument::begin(const Sketch& sketch, const QString& path) {
+    replace(sketch, QFileInfo(path).absoluteFilePath());
+    m_file.know(digestOf({})); // what comes to stand there until it is saved is somebody else's
+}
+
 std::optional<FileError> SketchDocument::save(const QString& path) {
     commit();
     const QString absolute = QFileInfo(path).absoluteFilePath();
-    if (auto error = m_file.save(absolute, writeSketch(sketch())))
+    keepPreviousOf(absolute);
+    if (auto error = m_file.save(absolute, writeSketch(whole())))
         return error;
     sweepStaleTemporaries(QFileInfo(absolute).absolutePath());
     m_undo.setClean();

@@ -2,11 +2,13 @@
 // panel and assistive technology all call edit(), or preview() and then commit() or cancel().
 #pragma once
 
+#include "core/explain/cases.h"
 #include "ui/document/open_file.h"
 #include "ui/document/result.h"
 #include "ui/document/sketch_json.h"
 
 #include <QObject>
+#include <QSet>
 #include <QString>
 #include <QUndoStack>
 
@@ -17,7 +19,8 @@ namespace tailpoint {
 
 /// What undo goes through. A second value beside the sketch is one more member here.
 struct DocumentContent {
-    Sketch sketch;
+    Sketch sketch;                             ///< as drawn, with its cases
+    std::optional<std::size_t> shownCase = {}; ///< which of them is on the sheet; empty: as drawn
     bool operator==(const DocumentContent&) const = default;
 };
 
@@ -33,9 +36,26 @@ public:
     Snapshot snapshot() const { return m_shown; }
     const Sketch& sketch() const { return m_shown->sketch; }
 
+    /// The sketch with its cases, whichever is shown: what is saved. As drawn it is sketch() itself.
+    const Sketch& whole() const { return m_content.sketch; }
+    std::optional<std::size_t> shownCase() const { return m_content.shownCase; }
+    /// Another case on the sheet, or the sketch as drawn; no undo step. Commits first what is previewed.
+    /// Nothing happens where there is no such case.
+    void showCase(std::optional<std::size_t> index);
+    /// All states solved, without ranges, previews included; empty without cases, and while the answer is
+    /// withheld. Made when first asked for after a change.
+    const std::vector<CaseState>& caseStates() const;
+
     /// One undo step; none where nothing changes. What is previewed is committed first. A sketch with a fault
-    /// is refused and said in the return value.
+    /// is refused and said in the return value. While a case is shown, given values go to that case, all else
+    /// to the sketch (core/sketch/cases.h: editedInCase).
     std::optional<SketchFault> edit(const Sketch& after, const QString& step);
+    /// The same of whole(): of its cases, of units and axis. `shown`: which case is shown then.
+    std::optional<SketchFault> editWhole(const Sketch& after, std::optional<std::size_t> shown,
+                                         const QString& step);
+    std::optional<SketchFault> editWhole(const Sketch& after, const QString& step) {
+        return editWhole(after, shownCase(), step);
+    }
 
     /// A gesture under way: every view follows, no undo step is made. `step` names the step that commit()
     /// will make. A sketch with a fault is refused; what was previewed before it stays.
@@ -77,6 +97,10 @@ public:
     std::optional<FileError> reload();
 
     QString readOnlyReason() const { return m_file.readOnlyReason(); } ///< see OpenFile
+    /// A copy of its own from now on, without a file until it is saved: the other window keeps its own.
+    void leaveFile();
+    /// An unsaved file that is to be at `path` when it is saved first.
+    void begin(const Sketch& sketch, const QString& path);
 
 signals:
     void changed();        ///< sketch or chosen answer; result() is new
@@ -91,18 +115,23 @@ private:
         DocumentContent before;
         QString step;
     };
-    DocumentContent content() const { return {sketch()}; }
+    const DocumentContent& content() const { return m_content; }
+    Sketch lifted(const Sketch& after) const;
     void show(const DocumentContent& content);
     Snapshot made(const Sketch& sketch, std::size_t chosen) const;
     bool previewChanges() const { return m_preview && !(m_preview->before == content()); }
     void endPreview();
 
-    Snapshot m_shown;
+    DocumentContent m_content;
+    Snapshot m_shown; ///< of what is on the sheet
+    mutable std::optional<std::vector<CaseState>> m_states;
     bool m_withholds = false;
     std::size_t m_chosenBefore = 0; ///< it was withheld
     QUndoStack m_undo;
     std::optional<Preview> m_preview;
+    void keepPreviousOf(const QString& path);
     OpenFile m_file;
+    QSet<QString> m_kept; ///< files whose version before this sitting is kept
 };
 
 } // namespace tailpoint

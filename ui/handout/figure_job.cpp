@@ -61,7 +61,17 @@ FigureOptions optionsFor(const FigureJob& job, Stage stage) {
     options.names.clear();
     options.stage = drawsGivenOnly(job) ? std::min(stage, Stage::directions) : stage;
     options.note = options.note && !carriesNoSketch(job); // it names the answer
+    options.legend = options.legend && !carriesNoSketch(job);
+    options.tolerated.reset();
+    if (carriesNoSketch(job))
+        options.cases.clear();
     return options;
+}
+
+/// None on an exercise: it is a student's.
+const std::vector<std::string>& recordOf(const FigureJob& job) {
+    static const std::vector<std::string> none;
+    return drawsGivenOnly(job) || carriesNoSketch(job) ? none : job.record;
 }
 
 /// Until something is found on it a figure is an exercise.
@@ -103,7 +113,9 @@ public:
         const bool answers = tellsAnswer(options);
         if (!answers)
             options = asExercise(m_job, std::move(options), m_result.sketch);
-        else if (hasAngleNames(m_job))
+        else
+            options = withTolerances(std::move(options));
+        if (answers && hasAngleNames(m_job))
             options.names = m_result.angleNames(options.solution, options.pair != kNoPairs);
         const auto view = answers ? answerView() : exerciseView();
         if (const auto* fault = std::get_if<FigureFault>(&view))
@@ -112,6 +124,10 @@ public:
     }
 
 private:
+    FigureOptions withTolerances(FigureOptions options) const {
+        options.tolerated = m_result.tolerated(options.solution);
+        return options;
+    }
     double height() const { return roomOf(m_job).height - (m_job.unitsPerCm ? kBarRoom : 0); }
 
     std::variant<View, FigureFault> exerciseView() const {
@@ -121,7 +137,7 @@ private:
 
     /// Of several stages the first ones set the view, if all that follows stays on their sheet.
     std::variant<View, FigureFault> answerView() const {
-        const FigureOptions options = optionsFor(m_job, Stage::all);
+        const FigureOptions options = withTolerances(optionsFor(m_job, Stage::all));
         if (m_job.allStages) {
             const auto first = exerciseView();
             const Seen seen{m_result.sketch, m_result.solved, m_result.construction, options, &m_measure};
@@ -130,7 +146,7 @@ private:
         }
         if (m_job.view && m_job.paper == FigurePaper::free && !m_job.unitsPerCm)
             return *m_job.view;
-        return viewFor(m_result, m_job, m_job.options, height());
+        return viewFor(m_result, m_job, withTolerances(m_job.options), height());
     }
 
     DisplayList drawn(const Result& source, const View& view, const FigureOptions& options) const {
@@ -138,6 +154,8 @@ private:
             compose(source.sketch, source.solved, source.construction, view, options, m_measure).list;
         if (m_job.unitsPerCm)
             addScaleBar(list, kBarRoom, *m_job.unitsPerCm, source.sketch, m_measure);
+        if (tellsAnswer(options) && !recordOf(m_job).empty())
+            addRecord(list, recordOf(m_job), m_measure);
         if (!m_job.names)
             leaveOutNames(list, m_measure);
         if (carriesNoSketch(m_job))
@@ -239,8 +257,13 @@ QString endingOf(FigureForm form) {
 PageRoom roomOf(const FigureJob& job) {
     // ISO 216: A4 is 210 mm by 297 mm; Letter is 8.5 in by 11 in (ANSI/ASME Y14.1, size A).
     constexpr double a4Width = 210 / 25.4 * 72, a4Height = 297 / 25.4 * 72;
-    const auto page = [](double width, double height) {
-        return PageRoom{width, height, kMargin, kMargin, width - 2 * kMargin, height - 2 * kMargin};
+    const auto strip = [&](double width) {
+        const auto& record = recordOf(job);
+        return record.empty() ? 0.0 : recordRoom(record, width, QtTextMeasure{});
+    };
+    const auto page = [&](double width, double height) {
+        const double room = width - 2 * kMargin;
+        return PageRoom{width, height, kMargin, kMargin, room, height - 2 * kMargin - strip(room)};
     };
     switch (job.paper) {
     case FigurePaper::a4:
@@ -254,9 +277,16 @@ PageRoom roomOf(const FigureJob& job) {
     case FigurePaper::free:
         break;
     }
-    const double width = job.view ? job.view->width : job.width;
-    const double height = job.view ? job.view->height : job.height;
-    return {width, height, 0, 0, width, height};
+    if (job.view) // as it is seen: the strip comes to it
+        return {job.view->width, job.view->height + strip(job.view->width), 0, 0, job.view->width,
+                job.view->height};
+    return {job.width, job.height, 0, 0, job.width, job.height - strip(job.width)};
+}
+
+std::vector<std::string> figureRecord(const Sketch& sketch, const Provenance& from) {
+    Sketch unnamed = sketch;
+    unnamed.titleBlock = {};
+    return recordLines(unnamed, from);
 }
 
 std::variant<std::vector<DisplayList>, FigureFault> figuresOf(const Result& result, const FigureJob& job) {

@@ -2,6 +2,7 @@
 // `figure` and the window's export both draw through here, so that they can't differ.
 #pragma once
 
+#include "core/explain/record.h"
 #include "core/figure/compose.h"
 #include "ui/document/sketch_document.h"
 #include "ui/style/theme.h"
@@ -38,7 +39,12 @@ struct FigureJob {
     bool givenOnly = false;             ///< the given forces and their directions
     bool stageAsked = true;             ///< false: nobody chose the stage, and hidden values make an exercise
     bool allStages = false;             ///< one page or file each
+    /// Whence a page comes, under its figure (figureRecord()); not on one that is an exercise.
+    std::vector<std::string> record{};
 };
+
+/// The lines of the record that the title block doesn't have: file, date and program; what is assumed.
+std::vector<std::string> figureRecord(const Sketch& sketch, const Provenance& from);
 
 /// Only what is given is drawn: that is asked for, or values are hidden and no stage with an answer is.
 bool drawsGivenOnly(const FigureJob& job);
@@ -68,7 +74,9 @@ QStringList figureNames(const QString& path, const FigureJob& job);
 /// One file, or one a stage where the form has no pages. An SVG that hides something carries no sketch.
 std::variant<std::vector<FigureFile>, FigureFault> figureFiles(const Result& result, const FigureJob& job);
 
-/// Points of the page, and of the room between its margins; both the sheet's own where it is free.
+/// Points of the page, and of the figure's room between its margins and over its record; both the sheet's own
+/// where it is free, but for the record's strip. Measures words: needs a QGuiApplication where there is a
+/// record.
 struct PageRoom {
     double pageWidth, pageHeight, left, top, width, height;
 };

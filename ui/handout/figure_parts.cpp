@@ -1,5 +1,6 @@
 #include "ui/handout/figure_parts.h"
 
+#include "core/figure/words.h"
 #include "core/quantity/decimals.h"
 
 #include <algorithm>
@@ -12,6 +13,7 @@ namespace {
 constexpr double kPointsPerCm = 72 / 2.54;
 constexpr double kBarInset = 14, kTick = 4, kBarText = 9;
 constexpr int kMostCm = 10;
+constexpr double kRecordText = 8, kRecordLine = 10.5, kRecordInset = 14; // print is read from 8 points on
 
 Path stroke(std::vector<Point> points) {
     Path path;
@@ -45,6 +47,27 @@ void setBox(Text& text, const TextMeasure& measure) {
     text.box = {text.baseline.x - before, text.baseline.y - e.ascent, e.width, e.ascent + e.descent};
 }
 
+/// A strip under the figure, of the same sheet.
+void extend(DisplayList& list, double room) {
+    list.height += room;
+    for (Group& group : list.groups)
+        if (group.role == Role::sheet && !group.items.empty())
+            if (auto* ground = std::get_if<Path>(&group.items.front()))
+                ground->points = {{0, 0}, {list.width, 0}, {list.width, list.height}, {0, list.height}};
+}
+
+std::vector<Runs> recordRows(const std::vector<std::string>& lines, double width,
+                             const TextMeasure& measure) {
+    std::vector<Runs> rows;
+    const auto widthOf = [&](const Runs& runs) {
+        return measure.measure(runs, Face::sans, kRecordText).width;
+    };
+    for (const std::string& line : lines)
+        for (Runs& row : wrapped(plainRuns(line), width - 2 * kRecordInset, widthOf))
+            rows.push_back(std::move(row));
+    return rows;
+}
+
 void leaveOutName(Group& group, const TextMeasure& measure) {
     bool gone = false;
     for (Item& item : group.items) {
@@ -71,11 +94,7 @@ void addScaleBar(DisplayList& list, double room, double unitsPerCm, const Sketch
     const int most = static_cast<int>((list.width - 2 * kBarInset) / kPointsPerCm);
     const int cm = std::clamp(most, 1, kMostCm);
     const double y = list.height + room - kBarInset, left = kBarInset;
-    list.height += room;
-    for (Group& group : list.groups)
-        if (group.role == Role::sheet && !group.items.empty())
-            if (auto* ground = std::get_if<Path>(&group.items.front()))
-                ground->points = {{0, 0}, {list.width, 0}, {list.width, list.height}, {0, list.height}};
+    extend(list, room);
     Group bar;
     bar.role = Role::axis;
     bar.id = "scale-bar";
@@ -93,6 +112,32 @@ void addScaleBar(DisplayList& list, double room, double unitsPerCm, const Sketch
     setBox(text, measure);
     bar.items.emplace_back(std::move(text));
     list.groups.push_back(std::move(bar));
+}
+
+double recordRoom(const std::vector<std::string>& lines, double width, const TextMeasure& measure) {
+    const std::size_t rows = recordRows(lines, width, measure).size();
+    return rows == 0 ? 0 : static_cast<double>(rows) * kRecordLine + kRecordInset;
+}
+
+void addRecord(DisplayList& list, const std::vector<std::string>& lines, const TextMeasure& measure) {
+    double baseline = list.height + kRecordLine;
+    extend(list, recordRoom(lines, list.width, measure));
+    Group group;
+    group.role = Role::titleblock;
+    group.id = "record";
+    group.title.name = "Where the figure comes from";
+    for (Runs& row : recordRows(lines, list.width, measure)) {
+        Text text;
+        text.anchor = Anchor::start;
+        text.face = Face::sans;
+        text.size = kRecordText;
+        text.baseline = {kRecordInset, baseline};
+        text.runs = std::move(row);
+        setBox(text, measure);
+        group.items.emplace_back(std::move(text));
+        baseline += kRecordLine;
+    }
+    list.groups.push_back(std::move(group));
 }
 
 void leaveOutNames(DisplayList& list, const TextMeasure& measure) {

@@ -11,6 +11,11 @@ namespace tailpoint {
 void addScaleBar(DisplayList& list, double room, double unitsPerCm, const Sketch& sketch,
                  const TextMeasure& measure);
 
+/// Lines that say whence a figure comes, in a strip added under it: its height is recordRoom().
+void addRecord(DisplayList& list, const std::vector<std::string>& lines, const TextMeasure& measure);
+/// Points; 0 without lines. `width`: of the figure.
+double recordRoom(const std::vector<std::string>& lines, double width, const TextMeasure& measure);
+
 /// The forces' names out of the labels; a label that was a name alone goes. What stays stands where it stood.
 void leaveOutNames(DisplayList& list, const TextMeasure& measure);
 

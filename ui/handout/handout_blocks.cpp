@@ -95,7 +95,7 @@ void GroupWriter::parts(const Handout& handout) {
     }
 }
 
-void GroupWriter::legs(const LegsTold& told) {
+void GroupWriter::told(const TableTold& told) {
     heading(told.heading);
     table(told.table, 0);
     joinLastTwo();
@@ -187,8 +187,9 @@ std::vector<Kept> handoutGroups(const Handout& handout, const DisplayList& figur
     if (!figure.groups.empty())
         out.figure(figure);
     out.parts(handout);
-    for (const LegsTold& legs : handout.legs)
-        out.legs(legs);
+    for (const auto* tables : {&handout.legs, &handout.tables})
+        for (const TableTold& told : *tables)
+            out.told(told);
     if (!handout.caution.empty())
         out.caution(handout.caution);
     return out.take();

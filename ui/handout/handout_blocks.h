@@ -35,7 +35,7 @@ public:
     /// Groups of their own.
     void heading(const std::string& text);
     void parts(const Handout& handout); ///< of its solution
-    void legs(const LegsTold& told);
+    void told(const TableTold& told);
     void caution(const std::string& text);
 
     double width() const { return m_width; } ///< layout units

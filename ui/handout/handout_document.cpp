@@ -1,6 +1,8 @@
 #include "ui/handout/handout_document.h"
 
+#include "core/explain/cases.h"
 #include "core/explain/caution.h"
+#include "core/sketch/cases.h"
 #include "ui/practice/problem_file.h"
 #include "ui/render/render.h"
 #include "ui/render/tikz.h"
@@ -40,6 +42,7 @@ FigureOptions optionsOf(const Result& result, const HandoutChoice& choice) {
         options.asGiven = true;
     } else {
         options.names = result.angleNames(options.solution, byTwo);
+        options.tolerated = result.tolerated(options.solution);
     }
     return options;
 }
@@ -64,6 +67,16 @@ std::vector<LegsTold> legsOfAnswers(const Result& result) {
     for (std::size_t i = 0; i < std::max<std::size_t>(1, result.solved.solutions.size()); ++i)
         if (const auto legs = legsOf(result.sketch, result.solved, i))
             all.push_back(told(*legs, result.sketch));
+    return all;
+}
+
+/// Of each answer; nothing where no limit is stated.
+std::vector<std::vector<LimitShown>> limitsOfAnswers(const Result& result) {
+    std::vector<std::vector<LimitShown>> all;
+    for (std::size_t i = 0; i < result.solved.solutions.size(); ++i)
+        if (auto limits = limitsShown(result.sketch, result.solved.solutions[i], result.rangeOf(i));
+            !limits.empty())
+            all.push_back(std::move(limits));
     return all;
 }
 
@@ -109,7 +122,7 @@ Handout handoutOf(const Result& result, const HandoutChoice& choice, double divi
     if (division > 0)
         options.division = division;
     Handout handout;
-    handout.title = result.sketch.title;
+    handout.title = titleWithCase(result.sketch);
     if (const std::string words = choice.ownWords ? wordsOf(result.sketch) : std::string(); !words.empty()) {
         handout.given.sentence = inProse(words);
     } else {
@@ -119,6 +132,8 @@ Handout handoutOf(const Result& result, const HandoutChoice& choice, double divi
     if (choice.solution) {
         handout.answers = workedAnswers(result, options);
         handout.legs = legsOfAnswers(result);
+        handout.limits = limitsOfAnswers(result);
+        handout.tables = casesTold(result.sketch, withRanges(caseStates(result.sketch)));
     }
     handout.solution = choice.solution;
     if (needsCaution(result.sketch))

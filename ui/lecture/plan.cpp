@@ -131,6 +131,7 @@ public:
     Planner(const Result& result, const FigureOptions& figure)
         : m_result(result), m_figure(figure), m_solution(result.chosen) {
         m_figure.note = false;    // it tells the answer, or why there is none; the last steps say it in words
+        m_figure.legend = false;  // so do they of ranges
         m_figure.caution = false; // the column tells it: in letters for the last row it would take the sheet
     }
 

@@ -43,8 +43,9 @@ Prose shortened(const Prose& prose) {
 
 Step shortened(const Step& step) {
     Step out = step;
-    for (Prose& prose : out.reasoning)
-        prose = shortened(prose);
+    if (step.key != StepKey::end) // its answer has its range, its caution is whole
+        for (Prose& prose : out.reasoning)
+            prose = shortened(prose);
     if (out.key == StepKey::check && out.conclusion.size() > 1)
         out.conclusion.resize(1);
     return out;

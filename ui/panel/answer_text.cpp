@@ -26,14 +26,6 @@ struct Found {
     const SolvedForce& vector;
 };
 
-QString components(const Found& found, const Result& result) {
-    const auto component = [&](What what, double value) {
-        return symbolHtml(result.things().symbol({what, found.id})) + u' ' + quantity(value, result.sketch);
-    };
-    return component(What::x, found.vector.vector.x()) + QStringLiteral(" &nbsp; ") +
-           component(What::y, found.vector.vector.y());
-}
-
 QString largeLine(const Found& of, const Result& result) {
     const SolvedForce& found = of.vector;
     const Sketch& sketch = result.sketch;
@@ -47,8 +39,8 @@ QString largeLine(const Found& of, const Result& result) {
 
 /// Null where there are no ranges.
 const tolerance::VectorRange* rangeOf(const Result& result, std::size_t answer, VectorId vector) {
-    const tolerance::Ranges& ranges = result.ranges();
-    return answer < ranges.size() ? ranges[answer].find(indexOf(vector)) : nullptr;
+    const tolerance::AnswerRange* range = result.rangeOf(answer);
+    return range ? range->find(indexOf(vector)) : nullptr;
 }
 
 QString inPlainText(const Prose& told) {
@@ -67,11 +59,32 @@ QString rangeText(const Found& found, const tolerance::VectorRange& range, const
     return ranges.join(QStringLiteral(", "));
 }
 
-/// Behind the answer that is drawn; empty where there are no ranges.
+/// Behind the answer that is drawn; empty where there are no tolerances.
 QString rangeLine(const Found& found, const Result& result) {
+    if (!result.hasTolerances()) {
+        return {};
+    }
     const auto* range = rangeOf(result, result.chosen, found.id);
-    const QString text = range ? rangeText(found, *range, result.sketch) : QString();
-    return text.isEmpty() ? text : Answers::tr("range %1").arg(text) + QStringLiteral("<br>");
+    const QString told = range ? rangeText(found, *range, result.sketch) : QString();
+    return (told.isEmpty() ? text(rangeUnknown()) : Answers::tr("range %1").arg(told)) +
+           QStringLiteral("<br>");
+}
+
+/// Beside one another; with ranges one under the other.
+QString components(const Found& found, const Result& result) {
+    const auto* range = rangeOf(result, result.chosen, found.id);
+    const auto component = [&](What what, double value, const tolerance::Range* ends) {
+        const QString told =
+            symbolHtml(result.things().symbol({what, found.id})) + u' ' + quantity(value, result.sketch);
+        if (!result.hasTolerances()) {
+            return told;
+        }
+        return ends ? Answers::tr("%1, range %2").arg(told, inPlainText(rangeTold(*ends, result.sketch)))
+                    : Answers::tr("%1, %2").arg(told, text(rangeUnknown()));
+    };
+    return component(What::x, found.vector.vector.x(), range ? &range->x : nullptr) +
+           (result.hasTolerances() ? QStringLiteral("<br>") : QStringLiteral(" &nbsp; ")) +
+           component(What::y, found.vector.vector.y(), range ? &range->y : nullptr);
 }
 
 /// Direction in words; the components of a vector that is found alone. Their line is their own, so that
@@ -133,11 +146,22 @@ QString limitsText(const Result& result) {
     if (!solution) {
         return {};
     }
-    const tolerance::Ranges& ranges = result.ranges();
     QStringList lines;
-    for (const Prose& line : limitsTold(result.sketch, *solution,
-                                        result.chosen < ranges.size() ? &ranges[result.chosen] : nullptr)) {
+    for (const Prose& line : limitsTold(result.sketch, *solution, result.rangeOf(result.chosen))) {
         lines << onScreen(toText(line)).toHtmlEscaped();
+    }
+    return lines.join(QStringLiteral("<br>"));
+}
+
+QString rangeRemarksText(const Result& result) {
+    const tolerance::AnswerRange* range = shownSolution(result) ? result.rangeOf(result.chosen) : nullptr;
+    if (!range) {
+        return {};
+    }
+    QStringList lines;
+    for (const Prose& line : rangeRemarks(*range, result.sketch, Voice(),
+                                          result.isMoving ? OuterBounds::silent : OuterBounds::told)) {
+        lines << htmlOf(line);
     }
     return lines.join(QStringLiteral("<br>"));
 }
@@ -158,9 +182,12 @@ QString otherAnswerText(const Result& result) {
     for (const Found& each : foundVectors(result.solved.solutions[1 - result.chosen])) {
         const auto* range = rangeOf(result, 1 - result.chosen, each.id);
         QString line = largeLine(each, result);
-        if (const QString text = range ? rangeText(each, *range, result.sketch) : QString();
-            !text.isEmpty()) {
-            line = Answers::tr("%1 (%2)").arg(line, text);
+        QString told = range ? rangeText(each, *range, result.sketch) : QString();
+        if (told.isEmpty() && result.hasTolerances()) {
+            told = text(rangeUnknown());
+        }
+        if (!told.isEmpty()) {
+            line = Answers::tr("%1 (%2)").arg(line, told);
         }
         found << line.replace(u' ', QChar::Nbsp);
     }

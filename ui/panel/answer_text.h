@@ -22,6 +22,8 @@ struct AnswerText {
 AnswerText answerText(const Result& result);
 /// Whether its vectors keep to their limits, a line each, HTML; empty where the sketch states none.
 QString limitsText(const Result& result);
+/// What is to be said of the ranges of the answer that is drawn, a line each, HTML; empty without any.
+QString rangeRemarksText(const Result& result);
 
 /// "Answer 1 of 2, drawn"; empty where there is but one.
 QString answerName(const Result& result, std::size_t answer);

@@ -27,8 +27,11 @@ BoundDialog::BoundDialog(SketchDocument& document, int vector, QWidget* parent)
     auto* form = new QFormLayout;
     m_limit = addField(*form, tr("&At most"), "boundLimit", now.limit,
                        tr("no limit; or such as 10 %1, 1 t").arg(text(symbolOf(sketch.forceUnit))));
-    m_axis = addField(*form, tr("Permitted &direction"), "boundAxis", now.axis,
-                      tr("any; or an angle %1").arg(onScreen(referenceWords(sketch.reference))));
+    m_axis =
+        addField(*form, tr("Permitted &direction"), "boundAxis", now.axis, tr("any; or an angle such as 90"));
+    const QString reference = tr("An angle %1").arg(onScreen(referenceWords(sketch.reference)));
+    m_axis->setToolTip(reference);
+    m_axis->setAccessibleDescription(reference);
     m_within = addField(*form, tr("&Within, either way"), "boundWithin", now.within, tr("such as 20"));
     column->addLayout(form);
     auto* note = quietLabel(QStringLiteral("boundNote"));

@@ -13,6 +13,10 @@ namespace tailpoint {
 
 namespace {
 
+struct Checks {
+    Q_DECLARE_TR_FUNCTIONS(Checks)
+};
+
 /// What a check compares: components, what they leave over, and what was found. The angles on the way to it
 /// stand in the solution.
 bool isCompared(const QuantityId& id) {
@@ -71,6 +75,9 @@ QString checkText(const Result& result, const ExplainOptions& options) {
     const std::size_t told = check->conclusion.size();
     for (std::size_t i = 0; i < (oneJudgement ? std::min<std::size_t>(1, told) : told); ++i) {
         lines << htmlOf(check->conclusion.at(i));
+    }
+    if (result.hasTolerances()) {
+        lines << Checks::tr("Compared at the middle of the tolerances.");
     }
     return lines.join(QStringLiteral("<br>"));
 }

@@ -2,7 +2,9 @@
 
 #include "core/explain/caution.h"
 #include "core/explain/legs.h"
+#include "core/explain/limits.h"
 #include "core/explain/question.h"
+#include "core/explain/ranges.h"
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
 #include "ui/panel/answer_text.h"
@@ -52,21 +54,75 @@ QString withUnit(const QString& head, std::string_view unit) {
     return QStringLiteral("%1 (%2)").arg(head, text(unit));
 }
 
+/// "vector", then each value; with tolerances what it can be beside it, and what no number says.
+QStringList vectorHeads(const Result& result) {
+    const auto force = symbolOf(result.sketch.forceUnit), angle = nameOf(result.sketch.angleUnit);
+    QStringList heads{Copied::tr("vector")};
+    const auto add = [&](const QString& name, std::string_view unit) {
+        heads << withUnit(name, unit);
+        if (result.hasTolerances()) {
+            heads << withUnit(Copied::tr("%1 low").arg(name), unit)
+                  << withUnit(Copied::tr("%1 high").arg(name), unit);
+        }
+    };
+    add(Copied::tr("magnitude"), force);
+    add(Copied::tr("direction"), angle);
+    add(QStringLiteral("x"), force);
+    add(QStringLiteral("y"), force);
+    return result.hasTolerances() ? heads << Copied::tr("remark") : heads;
+}
+
+/// What the empty or outer ends of a range mean.
+QString endsRemark(const tolerance::VectorRange& range, const Sketch& sketch) {
+    QStringList remarks;
+    const auto unbounded = [&](const tolerance::Range& each, const QString& remark) {
+        if (!each.least || !each.greatest) {
+            remarks << remark;
+        }
+    };
+    unbounded(range.magnitude, Copied::tr("magnitude unbounded"));
+    unbounded(range.x, Copied::tr("x unbounded"));
+    unbounded(range.y, Copied::tr("y unbounded"));
+    if (range.direction.any) {
+        remarks << Copied::tr("any direction");
+    }
+    if (range.isMarked() && !isOneValue(range, sketch)) {
+        remarks << Copied::tr("outer bound");
+    }
+    return remarks.join(QStringLiteral("; "));
+}
+
+/// Each value of a row with its two ends behind it.
+QStringList cellsWithRanges(const FigureRow& row, const tolerance::VectorRange* range, const Sketch& sketch) {
+    QList<EndsTold> ends(row.values.size());
+    if (range) {
+        ends = {endsTold(range->magnitude, sketch), endsTold(range->direction, sketch),
+                endsTold(range->x, sketch), endsTold(range->y, sketch)};
+    }
+    QStringList cells;
+    for (qsizetype i = 0; i < row.values.size(); ++i) {
+        const QString value = bare(row.values[i]);
+        cells << value << (ends[i].isOne ? value : bare(text(ends[i].from)))
+              << (ends[i].isOne ? value : bare(text(ends[i].to)));
+    }
+    return cells << (range ? endsRemark(*range, sketch) : text(rangeUnknown()));
+}
+
 BareTable vectorTable(const Result& result) {
-    const Sketch& sketch = result.sketch;
-    const auto force = symbolOf(sketch.forceUnit), angle = nameOf(sketch.angleUnit);
-    BareTable table{{Copied::tr("vector"), withUnit(Copied::tr("magnitude"), force),
-                     withUnit(Copied::tr("direction"), angle), withUnit(QStringLiteral("x"), force),
-                     withUnit(QStringLiteral("y"), force)},
-                    {}};
+    BareTable table{vectorHeads(result), {}};
     for (const VectorPlace& place : vectorPlaces(result)) {
-        if (place.kind == VectorPlace::Kind::columns) {
+        if (place.kind != VectorPlace::Kind::vector && place.kind != VectorPlace::Kind::answer) {
             continue;
         }
         const FigureRow row = rowAt(result, place);
         QStringList cells{text(plain(row.label))};
-        for (const QString& value : row.values) {
-            cells << bare(value);
+        if (place.kind == VectorPlace::Kind::vector && result.hasTolerances()) {
+            const tolerance::AnswerRange* range = result.rangeOf(place.answer);
+            cells << cellsWithRanges(row, range ? range->find(place.vector) : nullptr, result.sketch);
+        } else {
+            for (const QString& value : row.values) {
+                cells << bare(value);
+            }
         }
         table.rows << cells;
     }
@@ -77,7 +133,7 @@ BareTable vectorTable(const Result& result) {
 QList<BareTable> angleTables(const Result& result) {
     const auto force = symbolOf(result.sketch.forceUnit), angle = nameOf(result.sketch.angleUnit);
     QList<BareTable> tables;
-    for (const FigureRow& row : angleRows(result)) {
+    for (const FigureRow& row : shapeRows(result)) {
         QStringList cells{text(plain(row.label))};
         for (qsizetype i = 0; i < row.values.size(); ++i) {
             const bool isForce = row.values.size() == 2 && i == 0;
@@ -88,6 +144,9 @@ QList<BareTable> angleTables(const Result& result) {
         } else if (!tables.isEmpty()) {
             tables.back().rows << cells;
         }
+    }
+    if (!tables.isEmpty() && result.hasTolerances()) {
+        tables.back().rows << QStringList{middleNote()};
     }
     return tables;
 }
@@ -114,6 +173,9 @@ QList<BareTable> legTables(const Result& result) {
                                   angle(leg.fromVertical),
                                   isLast ? QString() : angle(leg.neighbours.back().angle),
                                   bare(onScreen(significant(leg.overLoad, sketch.figures)))};
+    }
+    if (result.hasTolerances()) {
+        table.rows << QStringList{middleNote()};
     }
     return {table};
 }
@@ -182,6 +244,17 @@ QStringList answerLines(const Result& result) {
     return lines;
 }
 
+/// What is to be said of ranges and limits, a line each.
+QStringList judgedLines(const Result& result) {
+    QStringList lines;
+    for (const QString& html : {rangeRemarksText(result), limitsText(result)}) {
+        if (!html.isEmpty()) {
+            lines << plainText(html).split(u'\n');
+        }
+    }
+    return lines;
+}
+
 QString titleOf(const Sketch& sketch) {
     return text(sketch.title);
 }
@@ -196,7 +269,7 @@ QString noteParagraph(const Result& result, const Provenance& from) {
         line = line.simplified();
         sentences << (line.endsWith(u'.') ? line : line + u'.');
     }
-    sentences << linesOf(result.sketch, from);
+    sentences << judgedLines(result) << linesOf(result.sketch, from);
     for (QString& sentence : sentences) {
         sentence = sentence.endsWith(u'.') ? sentence : sentence + u'.';
     }
@@ -219,7 +292,7 @@ QString valuesAsText(const Result& result, const ExplainOptions& options,
     if (!result.solved.message().empty()) {
         all += text(result.solved.message().text()) + u'\n';
     }
-    for (const QString& answer : answerLines(result)) {
+    for (const QString& answer : answerLines(result) + judgedLines(result)) {
         all += answer + u'\n';
     }
     for (const BareTable& table : bareTables(result)) {
@@ -237,7 +310,7 @@ QString valuesAsText(const Result& result, const ExplainOptions& options,
 QMimeData* valuesForClipboard(const Result& result, const ExplainOptions& options, const Provenance& from) {
     QString html = paragraph(titleOf(result.sketch)) + paragraph(text(plain(question(result.sketch))));
     html += paragraph(text(result.solved.message().text()));
-    for (const QString& answer : answerLines(result)) {
+    for (const QString& answer : answerLines(result) + judgedLines(result)) {
         html += paragraph(answer).replace(u'\n', QStringLiteral("<br/>\n"));
     }
     QString tabs;

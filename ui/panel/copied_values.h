@@ -17,7 +17,9 @@ namespace tailpoint {
 struct ExplainOptions; // core/explain/explain.h
 
 /// A table of bare numbers: heads with units ("magnitude (N)"), cells with a point and an ASCII minus, to the
-/// digits that the sheet shows; empty where there is no value.
+/// digits that the sheet shows; empty where there is no value. Where anything has a tolerance each value of a
+/// vector is followed by its low and its high end, rounded outward (a direction's from and to), and a remark
+/// says what an empty end means.
 struct BareTable {
     QStringList heads;
     QList<QStringList> rows;

@@ -2,6 +2,7 @@
 
 #include "core/construct/reduction.h"
 #include "core/explain/legs.h"
+#include "core/explain/ranges.h"
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
 #include "ui/document/given_edits.h"
@@ -10,6 +11,7 @@
 #include "ui/style/symbols.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 #include <numeric>
 
 namespace tailpoint {
@@ -133,14 +135,101 @@ const SolvedForce& solvedOf(const Solution& solution, int vector) {
     return vector == kSumIndex ? solution.sum : solution.forces.at(static_cast<std::size_t>(vector));
 }
 
-FigureRow vectorRow(const Result& result, int vector, const Solution& solution) {
+/// Of the four columns: what is said of a cell's value.
+QString columnSpoken(int column, const QString& vector, const QString& value) {
+    switch (column) {
+    case 0:
+        return Figures::tr("magnitude of %1: %2").arg(vector, value);
+    case 1:
+        return Figures::tr("direction of %1: %2").arg(vector, value);
+    case 2:
+        return Figures::tr("x of %1: %2").arg(vector, value);
+    default:
+        return Figures::tr("y of %1: %2").arg(vector, value);
+    }
+}
+
+const tolerance::VectorRange* rangeAt(const Result& result, const VectorPlace& place) {
+    const tolerance::AnswerRange* range = result.rangeOf(place.answer);
+    return range ? range->find(place.vector) : nullptr;
+}
+
+/// What each column's value can be, in words: "508 to 532 N".
+QStringList rangesInWords(const tolerance::VectorRange& range, const Sketch& sketch) {
+    QStringList all;
+    for (const Prose& told : {rangeTold(range.magnitude, sketch), rangeTold(range.direction, sketch),
+                              rangeTold(range.x, sketch), rangeTold(range.y, sketch)}) {
+        all << text(toText(told));
+    }
+    return all;
+}
+
+/// Every value is told with its range, where it has one.
+QList<QString> spokenValues(const QList<QString>& values, const Result& result, const VectorPlace& place) {
+    const QString name = text(vectorOf(result.sketch, place.vector).name);
+    const auto* range = rangeAt(result, place);
+    const QStringList ranges = range ? rangesInWords(*range, result.sketch) : QStringList();
+    QList<QString> spoken;
+    for (int column = 0; column < values.size(); ++column) {
+        const QString value = columnSpoken(column, name, values[column]);
+        spoken << (range                    ? Figures::tr("%1, range %2").arg(value, ranges[column])
+                   : result.hasTolerances() ? Figures::tr("%1, %2").arg(value, text(rangeUnknown()))
+                                            : value);
+    }
+    return spoken;
+}
+
+FigureRow vectorRow(const Result& result, const VectorPlace& place, const Solution& solution) {
     const Sketch& sketch = result.sketch;
-    const SolvedForce& each = solvedOf(solution, vector);
-    const Force& given = vectorOf(sketch, vector);
-    return {{symbolWords(result.things(), vectorId(vector))},
-            {onScreen(shownForce(each.magnitude, sketch, magnitudeOrigin(each, given))),
-             each.direction ? onScreen(shownDirection(each, given, sketch)) : QStringLiteral("\u2013"),
-             onScreen(shownForce(each.vector.x(), sketch)), onScreen(shownForce(each.vector.y(), sketch))}};
+    const SolvedForce& each = solvedOf(solution, place.vector);
+    const Force& given = vectorOf(sketch, place.vector);
+    FigureRow row{{symbolWords(result.things(), vectorId(place.vector))},
+                  {onScreen(shownForce(each.magnitude, sketch, magnitudeOrigin(each, given))),
+                   each.direction ? onScreen(shownDirection(each, given, sketch)) : QStringLiteral("\u2013"),
+                   onScreen(shownForce(each.vector.x(), sketch)),
+                   onScreen(shownForce(each.vector.y(), sketch))}};
+    row.spoken = spokenValues(row.values, result, place);
+    return row;
+}
+
+/// "508", "532*" of an outer bound, "\u221e" of none.
+QString endInTable(const EndsTold& ends, bool isFrom) {
+    const std::string& end = isFrom ? ends.from : ends.to;
+    const QString shown = !end.empty() ? onScreen(end)
+                          : isFrom     ? QStringLiteral("\u2212\u221e")
+                                       : QStringLiteral("\u221e");
+    return ends.isMarked && !ends.isOne ? shown + u'*' : shown;
+}
+
+QList<EndsTold> endsOf(const tolerance::VectorRange& range, const Sketch& sketch) {
+    return {endsTold(range.magnitude, sketch), endsTold(range.direction, sketch), endsTold(range.x, sketch),
+            endsTold(range.y, sketch)};
+}
+
+/// One end of everything that a vector can be.
+FigureRow rangeRow(const Result& result, const VectorPlace& place) {
+    const auto* range = rangeAt(result, place);
+    if (range == nullptr) {
+        return {};
+    }
+    const bool isFrom = place.kind == VectorPlace::Kind::from;
+    const QString label = isFrom ? Figures::tr("from") : Figures::tr("to");
+    FigureRow row{{words(label)}, {}};
+    row.belongsAbove = true;
+    const QString name = text(vectorOf(result.sketch, place.vector).name);
+    for (const EndsTold& ends : endsOf(*range, result.sketch)) {
+        const auto column = static_cast<int>(row.values.size());
+        const bool isAny = column == 1 && range->direction.any;
+        row.values << (isAny ? Figures::tr("any") : endInTable(ends, isFrom));
+        row.spoken << columnSpoken(column, name, label + u' ' + row.values.back());
+    }
+    return row;
+}
+
+FigureRow noteRow(const QString& note) {
+    FigureRow row{{words(note)}, {}};
+    row.belongsAbove = true;
+    return row;
 }
 
 /// Given, and drawn alike in both answers: a line of action may be given and its sense still be each
@@ -159,6 +248,32 @@ std::vector<int> allVectors(const Sketch& sketch) {
     return vectors;
 }
 
+bool isFound(const SolvedForce& vector) {
+    return vector.magnitudeFound || vector.directionFound;
+}
+
+/// A vector, and under it what it can be; what is exact throughout the tolerances has no more to be said.
+void addPlaces(QList<VectorPlace>& places, const VectorPlace& vector, const Result& result) {
+    using Kind = VectorPlace::Kind;
+    places << vector;
+    if (const auto* range = rangeAt(result, vector)) {
+        if (!isOneValue(*range, result.sketch)) {
+            places << VectorPlace{Kind::from, vector.vector, vector.answer}
+                   << VectorPlace{Kind::to, vector.vector, vector.answer};
+        }
+    } else if (result.hasTolerances() &&
+               isFound(solvedOf(result.solved.solutions[vector.answer], vector.vector))) {
+        places << VectorPlace{Kind::unknown, vector.vector, vector.answer};
+    }
+}
+
+bool hasOuterBound(const QList<VectorPlace>& places, const Result& result) {
+    return std::any_of(places.begin(), places.end(), [&](const VectorPlace& place) {
+        const auto* range = place.kind == VectorPlace::Kind::from ? rangeAt(result, place) : nullptr;
+        return range && range->isMarked();
+    });
+}
+
 } // namespace
 
 QList<VectorPlace> vectorPlaces(const Result& result) {
@@ -171,7 +286,7 @@ QList<VectorPlace> vectorPlaces(const Result& result) {
     std::vector<int> own;
     for (const int vector : allVectors(result.sketch)) {
         if (isCommon(answers, vector)) {
-            places << VectorPlace{Kind::vector, vector, result.chosen};
+            addPlaces(places, {Kind::vector, vector, result.chosen}, result);
         } else {
             own.push_back(vector);
         }
@@ -179,8 +294,11 @@ QList<VectorPlace> vectorPlaces(const Result& result) {
     for (std::size_t answer = 0; answers.size() == 2 && answer < 2; ++answer) {
         places << VectorPlace{Kind::answer, kNoVector, answer};
         for (const int vector : own) {
-            places << VectorPlace{Kind::vector, vector, answer};
+            addPlaces(places, {Kind::vector, vector, answer}, result);
         }
+    }
+    if (!result.isMoving && hasOuterBound(places, result)) { // rows don't come and go under a hand
+        places << VectorPlace{Kind::outer, kNoVector, result.chosen};
     }
     return places;
 }
@@ -191,16 +309,26 @@ FigureRow rowAt(const Result& result, const VectorPlace& place) {
         return columnNames(result.sketch);
     case VectorPlace::Kind::answer:
         return heading(answerName(result, place.answer), {});
-    case VectorPlace::Kind::vector:
+    case VectorPlace::Kind::outer:
+        return noteRow(Figures::tr("* outer bound: the range lies within"));
+    default:
         break;
     }
     const auto& answers = result.solved.solutions;
-    return place.answer < answers.size() && hasVector(result.sketch, place.vector)
-               ? vectorRow(result, place.vector, answers[place.answer])
-               : FigureRow();
+    if (place.answer >= answers.size() || !hasVector(result.sketch, place.vector)) {
+        return {};
+    }
+    switch (place.kind) {
+    case VectorPlace::Kind::unknown:
+        return noteRow(text(rangeUnknown()));
+    case VectorPlace::Kind::vector:
+        return vectorRow(result, place, answers[place.answer]);
+    default:
+        return rangeRow(result, place);
+    }
 }
 
-QList<FigureRow> angleRows(const Result& result) {
+QList<FigureRow> shapeRows(const Result& result) {
     QList<FigureRow> rows;
     if (shownSolution(result)) {
         if (result.construction.parallelogram) {
@@ -220,6 +348,18 @@ QList<FigureRow> legRows(const Result& result) {
     }
     if (const auto legs = legsOf(result.sketch, result.solved, result.chosen)) {
         addLegs(rows, *legs, result);
+    }
+    return rows;
+}
+
+QString middleNote() {
+    return Figures::tr("these at the middle of the tolerances");
+}
+
+QList<FigureRow> angleRows(const Result& result) {
+    QList<FigureRow> rows = shapeRows(result) + legRows(result);
+    if (!rows.isEmpty() && result.hasTolerances()) {
+        rows << FigureRow{{words(middleNote())}, {}};
     }
     return rows;
 }

@@ -13,6 +13,11 @@ int FiguresModel::columnCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : m_columns;
 }
 
+QVariant FiguresModel::spokenAt(const FigureRow& row, int column) const {
+    const QString spoken = row.spoken.value(column - m_columns + row.spoken.size());
+    return spoken.isEmpty() ? QVariant() : QVariant(spoken);
+}
+
 QVariant FiguresModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid()) {
         return {};
@@ -28,8 +33,14 @@ QVariant FiguresModel::data(const QModelIndex& index, int role) const {
     case SentenceRole:
         return label ? QVariant::fromValue(row.label) : QVariant();
     case QuietRole:
+        return row.heading || row.belongsAbove;
     case HeadingRole:
         return row.heading;
+    case BelongsAboveRole:
+        return row.belongsAbove;
+    case Qt::AccessibleTextRole:
+    case Qt::ToolTipRole:
+        return label ? QVariant() : spokenAt(row, index.column());
     default:
         return {};
     }
@@ -43,7 +54,7 @@ int VectorsModel::rowCount(const QModelIndex& parent) const {
 
 int VectorsModel::drawnVector(int row) const {
     const VectorPlace place = m_places.value(row);
-    return place.answer == m_document.result().chosen ? place.vector : kNoVector;
+    return place.answer == m_document.result().chosen ? place.vector : kNoVector; // its range's rows too
 }
 
 FigureRow VectorsModel::rowAt(int row) const {
@@ -76,7 +87,7 @@ int AnglesModel::rowCount(const QModelIndex& parent) const {
 }
 
 void AnglesModel::refresh() {
-    QList<FigureRow> rows = angleRows(m_document.result()) + legRows(m_document.result());
+    QList<FigureRow> rows = angleRows(m_document.result());
     if (rows.size() != m_shown.size()) {
         beginResetModel();
         m_shown = std::move(rows);

@@ -20,6 +20,7 @@ protected:
     SketchDocument& m_document;
 
 private:
+    QVariant spokenAt(const FigureRow& row, int column) const;
     int m_columns;
 };
 

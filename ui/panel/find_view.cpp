@@ -4,6 +4,7 @@
 #include "core/sketch/shown.h"
 #include "ui/document/sheet_edits.h"
 #include "ui/panel/answer_text.h"
+#include "ui/panel/limits_view.h"
 #include "ui/style/symbols.h"
 #include "ui/style/theme.h"
 
@@ -32,8 +33,9 @@ QString keptTogether(QString html) {
 }
 
 QString messageHtml(const Result& result) {
-    const QString message = phraseHtml(result.solved.message(), result.things()), limits = limitsText(result);
-    return message + (message.isEmpty() || limits.isEmpty() ? QString() : QStringLiteral("<br>")) + limits;
+    const QString message = phraseHtml(result.solved.message(), result.things()),
+                  ranges = rangeRemarksText(result);
+    return message + (message.isEmpty() || ranges.isEmpty() ? QString() : QStringLiteral("<br>")) + ranges;
 }
 
 } // namespace
@@ -45,7 +47,7 @@ FindView::FindView(SketchDocument& document, QWidget* parent)
       m_otherName(quietLabel(QStringLiteral("otherAnswerName"))),
       m_answer(new SteadyLines(QStringLiteral("answer"))),
       m_detail(new SteadyLines(QStringLiteral("answerDetail"))),
-      m_otherAnswer(new SteadyLines(QStringLiteral("otherAnswerValues"))),
+      m_otherAnswer(new SteadyLines(QStringLiteral("otherAnswerValues"))), m_limits(new LimitsView),
       m_other(linkButton({}, QStringLiteral("otherAnswer"))), m_mends(new QVBoxLayout) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -61,7 +63,7 @@ FindView::FindView(SketchDocument& document, QWidget* parent)
     m_otherName->setContentsMargins(0, 6, 0, 0);
     m_sentence->setForegroundRole(QPalette::PlaceholderText);
     for (QWidget* widget : std::initializer_list<QWidget*>{m_sentence, m_answerName, m_answer, m_detail,
-                                                           m_otherName, m_otherAnswer, m_message}) {
+                                                           m_otherName, m_otherAnswer, m_message, m_limits}) {
         column->addWidget(widget);
     }
     m_mends->setSpacing(0);
@@ -86,6 +88,7 @@ void FindView::refresh() {
     }
     m_message->show(result.sketch.forces.empty() || result.isWithheld ? QString() // the question says it
                                                                       : messageHtml(result));
+    m_limits->show(result);
     showMends(mends());
 }
 

@@ -11,6 +11,7 @@ class QVBoxLayout;
 
 namespace tailpoint {
 
+class LimitsView;
 class SketchDocument;
 
 class FindView : public QWidget {
@@ -41,6 +42,7 @@ private:
     ValueLabel *m_sentence, *m_message;
     QLabel *m_answerName, *m_otherName; ///< of two answers
     SteadyLines *m_answer, *m_detail, *m_otherAnswer;
+    LimitsView* m_limits;
     LinkButton* m_other;
     QVBoxLayout* m_mends;
     QList<LinkButton*> m_buttons; ///< kept and filled anew

@@ -79,17 +79,30 @@ void GivenModel::refresh() {
     emit dataChanged(index(0, 0), index(m_forces, Columns - 1));
 }
 
+/// What was stated in a unit of its own; its tolerance stands beside the sheet's value.
+QString GivenModel::statedNote(int vector) const {
+    const Force& force = vectorOf(m_document.sketch(), vector);
+    QStringList stated;
+    if (force.magnitude.typed) {
+        const auto& typed = *force.magnitude.typed;
+        stated += onScreen(shownAsTyped(TypedForce{typed.value, typed.unit, {}}));
+    }
+    if (const auto* angle = std::get_if<AngleForm>(&force.direction.form); angle && angle->typed) {
+        stated += onScreen(shownAsTyped(TypedAngle{angle->typed->value, angle->typed->unit, {}}));
+    }
+    return stated.join(QStringLiteral(", "));
+}
+
 /// What is behind a value before what else is to be said, for it is what is computed with.
 QStringList GivenModel::notesOf(int vector) const {
     const Sketch& sketch = m_document.sketch();
     const Force& force = vectorOf(sketch, vector);
     QStringList notes;
+    if (const QString stated = statedNote(vector); !stated.isEmpty()) {
+        notes += stated;
+    }
     if (sketch.smallest == force.name) {
         notes += tr("smallest");
-    }
-    if (force.magnitude.typed) { // its tolerance stands beside the sheet's value
-        const auto& typed = *force.magnitude.typed;
-        notes += onScreen(shownAsTyped(TypedForce{typed.value, typed.unit, {}}));
     }
     if (force.lineOfActionOnly) {
         notes += tr("either sense");

@@ -59,6 +59,7 @@ private:
     const Draft* draftAt(const QModelIndex& index) const;
     QVariant shown(int vector, int column) const;
     QString noteOf(int vector) const;
+    QString statedNote(int vector) const;
     QStringList notesOf(int vector) const;
     QString noteInFull(int vector) const;
     QString accessible(const QModelIndex& index) const;

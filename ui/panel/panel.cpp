@@ -64,6 +64,7 @@ void Panel::build() {
     m_vectorTable->setAccessibleName(tr("Forces and components"));
     m_vectorTable->setShares({14, 23, 21, 21, 21});
     m_vectorTable->setWholeValues({1, 2, 3, 4});
+    m_vectorTable->setMostRows(24); // eight vectors with their ranges
     m_vectorTable->setModel(m_vectors);
     m_angleTable->setObjectName(QStringLiteral("angleTable"));
     m_angleTable->setAccessibleName(tr("Parallelogram, force triangle and legs"));
@@ -284,6 +285,12 @@ void Panel::showCell() {
     const QRect cell = table->visualRect(table->currentIndex());
     const QPoint at = table->viewport()->mapTo(widget(), cell.center());
     ensureVisible(at.x(), at.y(), 0, cell.height() / 2 + 12);
+}
+
+void Panel::catchUp() {
+    if (m_frame.isActive())
+        refresh();
+    m_steps->catchUp();
 }
 
 void Panel::finishTyping() {

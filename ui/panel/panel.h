@@ -50,6 +50,8 @@ public:
     void takeFocus();
     /// Takes what is typed in an open field, as before saving or closing.
     void finishTyping();
+    /// Shows now what the next frame would: before the sheet is painted, so that both are of one result.
+    void catchUp();
 
     /// Names of the sections that are folded ("values", "check", "solution").
     QStringList folded() const;

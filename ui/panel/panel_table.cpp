@@ -138,32 +138,6 @@ QMargins PanelDelegate::margins(const QModelIndex& index) const {
     return {index.column() == 0 ? edge() : gap, 0, last ? edge() : gap, 0};
 }
 
-ColumnHeads::ColumnHeads(PanelTable& table, int columns) : m_table(table), m_columns(columns) {
-    QFont small = font();
-    small.setPointSizeF(small.pointSizeF() * 0.9);
-    setFont(small);
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-}
-
-QSize ColumnHeads::sizeHint() const {
-    return {100, fontMetrics().height() + 4};
-}
-
-void ColumnHeads::paintEvent(QPaintEvent*) {
-    QPainter painter(this);
-    painter.setPen(palette().color(QPalette::PlaceholderText));
-    for (int column = 0; column < m_columns; ++column) {
-        QRect place(m_table.columnViewportPosition(column) + m_table.edge(), 0,
-                    m_table.columnWidth(column) - 2 * m_table.edge(), height());
-        const QVariant side = m_table.model()->index(0, column).data(Qt::TextAlignmentRole);
-        if (side.toInt() & Qt::AlignRight) {
-            place.setLeft(place.left() - 2 * kCellGap); // a long name in a narrow panel: over the gap
-        }
-        const QString name = m_table.model()->headerData(column, Qt::Horizontal).toString();
-        painter.drawText(place, side.toInt() | Qt::AlignBottom, column == 0 ? name : name.toLower());
-    }
-}
-
 PanelTable::PanelTable(PanelDelegate* delegate, int rowHeight, QWidget* parent)
     : QTableView(parent), m_delegate(delegate), m_rowHeight(rowHeight) {
     delegate->setParent(this);
@@ -207,8 +181,9 @@ void PanelTable::setShares(const QList<int>& shares) {
     m_shares = shares;
 }
 
-void PanelTable::setWholeValues(const QList<int>& columns) {
+void PanelTable::setWholeValues(const QList<int>& columns, const QList<int>& ifRoom) {
     m_wholeColumns = columns;
+    m_wholeIfRoom = ifRoom;
     setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     setHorizontalScrollMode(ScrollPerPixel);
     connect(verticalScrollBar(), &QScrollBar::valueChanged, this, &PanelTable::fitColumns);
@@ -304,16 +279,30 @@ QList<int> PanelTable::neededWidths() const {
     return widths;
 }
 
-/// Shared out, but the whole columns as wide as they need.
-QList<int> PanelTable::wholeWidths() const {
+/// Shared out, but the `whole` columns as wide as they need.
+QList<int> PanelTable::wholeWidths(const QList<int>& whole) const {
     const QList<int> widths = sharedOut(viewport()->width(), m_shares);
     QList<int> needed = neededWidths();
     for (int column = 0; column < widths.size(); ++column) {
-        if (!m_wholeColumns.contains(column)) {
+        if (!whole.contains(column)) {
             needed[column] = std::min(needed[column], widths[column]);
         }
     }
     return madeWhole(widths, needed);
+}
+
+/// With all that may be whole; false where that is too much.
+bool PanelTable::fitIfRoom(QList<int>& widths) {
+    if (m_wholeIfRoom.isEmpty()) {
+        return false;
+    }
+    m_delegate->setTight(false);
+    const QList<int> wide = wholeWidths(m_wholeColumns + m_wholeIfRoom);
+    if (std::accumulate(wide.begin(), wide.end(), 0) > viewport()->width()) {
+        return false;
+    }
+    widths = wide;
+    return true;
 }
 
 void PanelTable::fitColumns() {
@@ -322,10 +311,11 @@ void PanelTable::fitColumns() {
     }
     QList<int> widths = sharedOut(viewport()->width(), m_shares);
     if (!m_wholeColumns.isEmpty()) {
-        bool sideways = true;
-        for (const bool tight : {false, true, false}) { // tight only where that is enough
+        bool sideways = !fitIfRoom(widths);
+        const QList<bool> tries = sideways ? QList<bool>{false, true, false} : QList<bool>();
+        for (const bool tight : tries) { // tight only where that is enough
             m_delegate->setTight(tight);
-            widths = wholeWidths();
+            widths = wholeWidths(m_wholeColumns);
             sideways = std::accumulate(widths.begin(), widths.end(), 0) > viewport()->width();
             if (!sideways) {
                 break;
@@ -377,7 +367,14 @@ QList<int> PanelTable::chosenRows() const {
 
 QString PanelTable::selectedText() const {
     QString lines;
-    for (int row : chosenRows()) {
+    QList<int> rows = chosenRows();
+    for (qsizetype i = 0; i < rows.size(); ++i) { // no value is copied without its range
+        const QModelIndex below = model()->index(rows[i] + 1, 0);
+        if (below.data(BelongsAboveRole).toBool() && !rows.contains(below.row())) {
+            rows.insert(i + 1, below.row());
+        }
+    }
+    for (int row : rows) {
         QStringList fields;
         for (int column = 0; column < model()->columnCount(); ++column) {
             fields << model()->index(row, column).data().toString();

@@ -17,7 +17,8 @@ enum PanelRole {
     SentenceRole,                  ///< Sentence: words and symbols
     QuietRole,                     ///< bool: secondary text
     FaultRole,                     ///< QString: why a typed text was not taken; empty where all is well
-    HeadingRole                    ///< bool: a heading row
+    HeadingRole,                   ///< bool: a heading row
+    BelongsAboveRole ///< bool: the row is not copied without, nor left out beside, the one above
 };
 
 /// Under which rows a hairline stands.
@@ -88,8 +89,8 @@ public:
     void setShares(const QList<int>& shares);
     /// The same, but these columns are as wide as their values need; what they take the others give, down to
     /// what they need themselves, and then the gaps between them. Where that is too little the table scrolls
-    /// sideways.
-    void setWholeValues(const QList<int>& columns);
+    /// sideways. `ifRoom`: columns that are whole too as long as nothing has to give way for them.
+    void setWholeValues(const QList<int>& columns, const QList<int>& ifRoom = {});
     /// The most rows shown at once; beyond it the table scrolls.
     void setMostRows(int rows);
 
@@ -116,11 +117,13 @@ protected:
 private:
     void fitHeight();
     void fitColumns();
-    QList<int> wholeWidths() const;
+    QList<int> wholeWidths(const QList<int>& whole) const;
+    bool fitIfRoom(QList<int>& widths);
     QList<int> neededWidths() const;
     PanelDelegate* m_delegate;
     QList<int> m_shares;
     QList<int> m_wholeColumns; ///< whose values are not cut
+    QList<int> m_wholeIfRoom;
     bool m_sideways = false;
     int m_mostRows = 12, m_rowHeight;
 };

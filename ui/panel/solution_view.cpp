@@ -2,6 +2,8 @@
 
 #include "core/construct/reduction.h"
 #include "core/explain/caution.h"
+#include "core/explain/tolerance.h"
+#include "ui/document/provenance.h"
 #include "ui/document/sketch_document.h"
 #include "ui/panel/solution_step.h"
 #include "ui/style/symbols.h"
@@ -41,14 +43,21 @@ void SolutionView::schedule() {
     m_timer.start(static_cast<int>(std::max<qint64>(0, kFrame - since)));
 }
 
+void SolutionView::catchUp() {
+    if (!m_timer.isActive())
+        return;
+    m_timer.stop();
+    refresh();
+}
+
 void SolutionView::refresh() {
     m_worked = m_document.result().worked(m_options);
     while (m_steps.size() < m_worked->steps.size())
         m_steps.push_back(addStep());
-    const QString caution = copiedCaution();
+    const QString foot = copiedFoot();
     for (std::size_t i = 0; i < m_worked->steps.size(); ++i) {
         m_steps[i]->show(m_worked->steps[i], static_cast<int>(i) + 1);
-        m_steps[i]->setCopiedBelow(caution);
+        m_steps[i]->setCopiedBelow(foot);
     }
     if (m_lit >= static_cast<int>(m_worked->steps.size()))
         setLit(-1);
@@ -135,12 +144,25 @@ QString SolutionView::plainText() const {
     return QString::fromStdString(toText(*m_worked, Minus::typographic));
 }
 
-QString SolutionView::copiedCaution() const {
-    return needsCaution(m_document.sketch()) ? u'\n' + text(cautionLine()) + u'\n' : QString();
+QString SolutionView::copiedFoot() const {
+    const Sketch& sketch = m_document.sketch();
+    QString foot;
+    if (const auto note = toleranceNote(sketch)) {
+        foot += u'\n' + text(note->text) + u'\n';
+    }
+    if (needsCaution(sketch)) {
+        foot += u'\n' + text(cautionLine()) + u'\n';
+    }
+    for (const std::string& line : recordLines(sketch, provenanceOf(m_document.path()))) {
+        foot += u'\n' + text(line) + u'\n';
+    }
+    return foot;
 }
 
 void SolutionView::copy() {
-    QApplication::clipboard()->setText(plainText() + copiedCaution());
+    const QString title = text(m_document.sketch().title);
+    QApplication::clipboard()->setText((title.isEmpty() ? title : title + QStringLiteral("\n\n")) +
+                                       plainText() + copiedFoot());
 }
 
 void SolutionView::foldAll() {

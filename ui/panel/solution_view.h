@@ -37,10 +37,12 @@ public:
 
     const Worked& worked() const { return *m_worked; }
     void refreshNow() { refresh(); }      ///< not with the next frame
+    void catchUp();                       ///< where there is something to be shown with the next frame
     int litStep() const { return m_lit; } ///< -1: none
     QRect stepRect(int step) const;       ///< in this widget
     QString plainText() const;            ///< the whole solution
-    QString copiedCaution() const;        ///< what goes along with a copy of it; empty: nothing
+    /// What goes along with a copy of it or of one of its steps: caution and record.
+    QString copiedFoot() const;
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;

@@ -1,5 +1,6 @@
 #include "ui/practice/sitting.h"
 
+#include "ui/document/lock_file.h"
 #include "ui/document/recovery.h"
 #include "ui/practice/record_json.h"
 
@@ -7,7 +8,6 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
-#include <QLockFile>
 #include <QThread>
 #include <algorithm>
 #include <tuple>
@@ -21,30 +21,37 @@ QString practiceFile() {
 namespace {
 
 constexpr int kPatience = 1500, kPause = 3; // milliseconds; another window writes for one or two
+constexpr int kVanishedSeconds = 600;       // whoever held it as long has gone, on whatever machine
 
 /// Held as long as the record is read and written anew.
 class RecordLock {
 public:
     explicit RecordLock(const QString& file) : m_lock(file + QStringLiteral(".lock")), m_file(file) {
-        m_lock.setStaleLockTime(0); // it goes stale with its process, not with the clock
         QDir().mkpath(QFileInfo(file).path());
-        const QDeadlineTimer patience(kPatience); // in short turns: its own wait grows from one to the next
-        while (!(m_isFree = m_lock.tryLock(0) || m_lock.error() != QLockFile::LockFailedError) &&
-               !patience.hasExpired())
+        const QDeadlineTimer patience(kPatience);
+        while ((m_taking = m_lock.take()) == LockFile::Taking::others && !patience.hasExpired())
             QThread::msleep(kPause);
+        if (m_taking != LockFile::Taking::others)
+            return;
+        m_holder = m_lock.holder();
+        if (m_holder && m_holder->since.secsTo(QDateTime::currentDateTime()) > kVanishedSeconds)
+            m_taking = m_lock.takeOver();
     }
     /// A folder that takes no lock takes no record either: writing says so.
     std::optional<FileError> fault() const {
-        return m_isFree ? std::nullopt
-                        : std::optional(FileError{
-                              m_file, QStringLiteral("is held by another window; what is missing is written "
-                                                     "with the next answer")});
+        if (m_taking != LockFile::Taking::others)
+            return std::nullopt;
+        const QString who = m_holder ? QStringLiteral(" (%1)").arg(m_holder->words()) : QString();
+        return FileError{m_file, QStringLiteral("is held by another window%1; what is missing is written "
+                                                "with the next answer")
+                                     .arg(who)};
     }
 
 private:
-    QLockFile m_lock;
+    LockFile m_lock;
     QString m_file;
-    bool m_isFree = false;
+    LockFile::Taking m_taking = LockFile::Taking::others;
+    std::optional<LockHolder> m_holder;
 };
 
 bool isBefore(const RecordEntry& a, const RecordEntry& b) {

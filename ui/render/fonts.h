@@ -18,14 +18,14 @@ namespace tailpoint {
 inline constexpr double kSubDrop = 0.18, kSuperRise = 0.36;
 
 inline double sizeOf(const Run& run, double size) {
-    return run.script == Script::normal ? size : run.part * size;
+    return run.script == Script::normal && run.line == 0 ? size : run.part * size;
 }
 /// Downward, points. A larger subscript hangs lower, or it would pass for a letter of the line.
 inline double shiftOf(const Run& run, double size) {
-    const double lower = 0.4 * (run.part - kScriptPart);
-    return run.script == Script::sub     ? (kSubDrop + lower) * size
-           : run.script == Script::super ? -kSuperRise * size
-                                         : 0;
+    const double lower = 0.4 * (run.part - kScriptPart), line = run.line * kLineStep;
+    return run.script == Script::sub     ? (line + kSubDrop + lower) * size
+           : run.script == Script::super ? (line - kSuperRise) * size
+                                         : line * size;
 }
 
 /// Advance and heights, and how far the ink leans out before the first letter and after the last.

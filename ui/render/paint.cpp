@@ -32,7 +32,7 @@ std::span<const double> patternOf(Dash dash) {
 namespace {
 
 bool isBackground(Role role) {
-    return role == Role::sheet || role == Role::grid || role == Role::axis || role == Role::titleblock;
+    return role == Role::sheet || role == Role::grid || role == Role::titleblock;
 }
 
 class Brushwork {
@@ -54,7 +54,7 @@ public:
         for (const Point p : path.points)
             m_points.append(at(p));
         if (path.closed)
-            m_painter.drawPolygon(m_points.constData(), static_cast<int>(m_points.size()));
+            m_painter.drawPolygon(m_points.constData(), static_cast<int>(m_points.size()), Qt::WindingFill);
         else
             m_painter.drawPolyline(m_points.constData(), static_cast<int>(m_points.size()));
     }
@@ -86,8 +86,13 @@ public:
         m_painter.setPen(m_pen);
         const QTransform before = m_painter.worldTransform();
         FontShelf& shelf = FontShelf::ofThread();
-        double x = startOf(text, shelf);
+        int line = 0;
+        double x = startOf(text, shelf, line);
         for (const Run& run : text.runs) {
+            if (run.line != line) {
+                line = run.line;
+                x = startOf(text, shelf, line);
+            }
             const double size = sizeOf(run, text.size), scale = size / FontShelf::kSize;
             m_painter.setTransform(
                 QTransform(scale, 0, 0, scale, x, text.baseline.y + shiftOf(run, text.size)) * before);
@@ -99,10 +104,11 @@ public:
     }
 
 private:
-    static double startOf(const Text& text, FontShelf& shelf) {
+    static double startOf(const Text& text, FontShelf& shelf, int line) {
         double width = 0;
         for (const Run& run : text.runs)
-            width += sizeOf(run, text.size) * shelf.extent(run, text.face).width;
+            if (run.line == line)
+                width += sizeOf(run, text.size) * shelf.extent(run, text.face).width;
         const double part = text.anchor == Anchor::start ? 0 : text.anchor == Anchor::middle ? 0.5 : 1;
         return text.baseline.x - part * width;
     }

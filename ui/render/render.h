@@ -17,7 +17,7 @@ public:
     TextExtent measure(const std::vector<Run>& runs, Face face, double size) const override;
 };
 
-/// Sheet, grid, axis and title block hardly ever change: the canvas caches them.
+/// Sheet, grid and title block hardly ever change: the canvas caches them.
 enum class Layer { everything, background, foreground };
 
 /// Paints in the painter's own coordinates, one unit a point.

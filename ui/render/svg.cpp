@@ -7,6 +7,7 @@
 #include <charconv>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 namespace tailpoint {
 namespace {
@@ -122,8 +123,9 @@ public:
         m_xml.writeAttribute(QStringLiteral("xml:space"), QStringLiteral("preserve"));
         m_xml.setAutoFormatting(false); // spaces inside a text count
         double shift = 0;
+        int line = 0;
         for (const Run& run : text.runs)
-            tspan(text, run, shift);
+            tspan(text, run, shift, std::exchange(line, run.line) != run.line);
         m_xml.writeEndElement();
         m_xml.setAutoFormatting(true);
     }
@@ -225,13 +227,16 @@ private:
         m_xml.writeEndElement();
     }
 
-    void tspan(const Text& text, const Run& run, double& shift) {
+    /// `isBelow`: the first of a lower line, which is anchored anew.
+    void tspan(const Text& text, const Run& run, double& shift, bool isBelow) {
         start("tspan", text.role);
+        if (isBelow)
+            attribute("x", text.baseline.x);
         if (run.italic)
             attribute("font-style", QStringLiteral("italic"));
         if (run.bold)
             attribute("font-weight", QStringLiteral("bold"));
-        if (run.script != Script::normal)
+        if (run.script != Script::normal || run.line > 0)
             attribute("font-size", sizeOf(run, text.size));
         const double wanted = shiftOf(run, text.size);
         if (wanted != shift)

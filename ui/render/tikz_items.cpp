@@ -1,8 +1,8 @@
 // The items of a figure in TikZ: arrows, strokes, angles, rings and labels.
 #include "ui/render/tikz_writer.h"
 
-#include "core/formula/formula.h"
 #include "core/figure/geometry.h"
+#include "core/formula/formula.h"
 
 #include <algorithm>
 #include <cmath>
@@ -108,15 +108,26 @@ void TikzWriter::write(const Text& text) {
         m_out += "\\path[fill=tp-halo" + (label.empty() ? "" : ", shift={(" + label + ")}") + "] " +
                  fromTo(origin, {box.left - kHaloPad, box.bottom() + kHaloPad}) + " rectangle " +
                  fromTo(origin, {box.right() + kHaloPad, box.top - kHaloPad}) + ";\n";
-    const double scale = text.size * 1.00375 / kTextSize;
+    const int last = text.runs.empty() ? 0 : text.runs.back().line;
+    for (int line = 0; line <= last; ++line)
+        writeLine(text, line, label);
+}
+
+void TikzWriter::writeLine(const Text& text, int line, const std::string& label) {
+    const auto isOnIt = [&](const Run& run) { return run.line == line; };
+    const auto first = std::find_if(text.runs.begin(), text.runs.end(), isOnIt);
+    const double part = line > 0 && first != text.runs.end() ? first->part : 1;
+    const double scale = part * text.size * 1.00375 / kTextSize, below = line * kLineStep * text.size;
     static constexpr std::string_view anchors[] = {"base west", "base", "base east"};
+    const std::string at = label.empty() ? m_points.numbers({text.baseline.x, text.baseline.y + below})
+                           : line == 0   ? "(" + label + ")"
+                                         : "($(" + label + ") + (0," + tikzNumber(-below) + ")$)";
     m_out += "\\node[text=tp-" + std::string(nameOf(text.ink)) +
              ", inner sep=0, anchor=" + std::string(anchors[static_cast<std::size_t>(text.anchor)]) +
-             ", scale=" + tikzNumber(scale) + "] at " +
-             (label.empty() ? m_points.numbers(text.baseline) : "(" + label + ")") + " {\\tpfit{" +
+             ", scale=" + tikzNumber(scale) + "] at " + at + " {\\tpfit{" +
              tikzNumber(text.box.width / scale) + "bp}{" + (text.face == Face::sans ? "\\sffamily " : "");
-    for (const Run& run : text.runs)
-        write(run);
+    for (auto run = first; run != text.runs.end() && run->line == line; ++run)
+        write(*run);
     m_out += "}};\n";
 }
 

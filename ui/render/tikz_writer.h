@@ -47,6 +47,7 @@ private:
     void write(const Arc& arc);
     void write(const Disc& disc);
     void write(const Text& text);
+    void writeLine(const Text& text, int line, const std::string& label);
     void write(const Run& run);
 
     const DisplayList& m_list;

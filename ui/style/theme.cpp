@@ -17,6 +17,7 @@ Theme paper() {
     t.arc = QColor(0x3F, 0x4C, 0x54);
     t.locus = QColor(0x6B, 0x4E, 0x9B);
     t.highlight = QColor(0xF3, 0xD9, 0xA4);
+    t.region = QColor(0xDC, 0xD4, 0xC6);
     t.warning = QColor(0x6B, 0x46, 0x00);
     t.bar = QColor(0xF5, 0xF2, 0xE9);
     t.panel = QColor(0xFD, 0xFC, 0xF8);
@@ -38,6 +39,7 @@ Theme slate() {
     t.arc = QColor(0xC9, 0xD3, 0xD6);
     t.locus = QColor(0xB6, 0x97, 0xEE);
     t.highlight = QColor(0x4A, 0x43, 0x26);
+    t.region = QColor(0x3B, 0x4C, 0x55);
     t.warning = QColor(0xF0, 0xC4, 0x66);
     t.bar = QColor(0x14, 0x1D, 0x22);
     t.panel = QColor(0x16, 0x1F, 0x25);
@@ -55,6 +57,7 @@ Theme contrast() {
     t.grid = QColor(0xD8, 0xD8, 0xD8);
     t.sum = t.warning = QColor(0x9A, 0x00, 0x2E);
     t.highlight = QColor(0xFF, 0xE0, 0x8A);
+    t.region = QColor(0xC8, 0xC8, 0xC8);
     t.accentGround = QColor(0xE4, 0xE4, 0xE4);
     return t;
 }
@@ -84,6 +87,8 @@ QColor Theme::colour(Role role) const {
         return locus;
     case Role::highlight:
         return highlight;
+    case Role::region:
+        return region;
     case Role::label:
     case Role::point:
         break;

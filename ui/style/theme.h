@@ -15,7 +15,7 @@ enum class ThemeName { paper, slate, contrast };
 /// Colours by role, and those of the window around the sheet.
 struct Theme {
     ThemeName name = ThemeName::paper;
-    QColor sheet, grid, ink, given, sum, construction, axis, arc, locus, highlight, warning;
+    QColor sheet, grid, ink, given, sum, construction, axis, arc, locus, highlight, region, warning;
     QColor bar, panel, hairline, quietInk,
         accentGround;               ///< window: bar, panel ground, rules, secondary text, pressed button
     QColor colour(Role role) const; ///< of a figure's strokes or text

@@ -70,10 +70,18 @@ JsonValue curveJson(const Curve& curve, const Sketch& sketch) {
     return jsonObject(std::move(members), JsonLayout::lines);
 }
 
-std::vector<std::string> feetOf(const Sketch& sketch, const Provenance& from) {
-    std::vector<std::string> feet;
+/// What is to be minded of the numbers.
+std::vector<std::string> remarksOf(const Sketch& sketch) {
+    std::vector<std::string> remarks;
+    if (std::string note = sweptToleranceNote(sketch); !note.empty())
+        remarks.push_back(std::move(note));
     if (needsCaution(sketch))
-        feet.emplace_back(cautionLine());
+        remarks.emplace_back(cautionLine());
+    return remarks;
+}
+
+std::vector<std::string> feetOf(const Sketch& sketch, const Provenance& from) {
+    std::vector<std::string> feet = remarksOf(sketch);
     for (std::string& line : recordLines(sketch, from))
         feet.push_back(std::move(line));
     return feet;
@@ -95,11 +103,18 @@ QByteArray sweepCsv(const Sweep& sweep, const Sketch& sketch, char separator) {
     std::vector<std::string> heads{wordsOf(sweep.range.varied, sketch) + " (" + unitOf(varied, sketch) + ")"};
     for (const Curve& curve : sweep.curves)
         heads.push_back(wordsOf(curve.of, sketch) + " (" + unitOf(isAngle(curve), sketch) + ")");
+    std::string remark; // in a column of its own, where it breaks no number: once, in the first row
+    for (const std::string& each : remarksOf(sketch))
+        remark += (remark.empty() ? "" : " ") + each;
+    if (!remark.empty())
+        heads.emplace_back("remark");
     std::string all = csvLine(heads, form);
     for (std::size_t i = 0; i < sweep.at.size(); ++i) {
         std::vector<std::string> cells{shortest(sweep.at[i])};
         for (const Curve& curve : sweep.curves)
             cells.push_back(curve.values[i] ? shortest(*curve.values[i]) : std::string());
+        if (!remark.empty())
+            cells.push_back(i == 0 ? remark : std::string());
         all += csvLine(cells, form);
     }
     return QByteArray::fromStdString(all);
@@ -128,6 +143,8 @@ QByteArray sweepJson(const Sweep& sweep, const Sketch& sketch) {
          {"curves", jsonList(std::move(curves), JsonLayout::lines)},
          {"gaps", jsonList(std::move(gaps))}},
         JsonLayout::lines);
+    if (const std::string note = sweptToleranceNote(sketch); !note.empty())
+        out.members.push_back({"tolerancesRemark", jsonText(note)});
     if (needsCaution(sketch))
         out.members.push_back({"caution", jsonText(cautionLine())});
     return QByteArray::fromStdString(writeJson(out));

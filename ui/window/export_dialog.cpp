@@ -3,6 +3,7 @@
 #include "core/quantity/decimals.h"
 #include "core/quantity/typed.h"
 #include "ui/canvas/canvas.h"
+#include "ui/document/provenance.h"
 #include "ui/window/figure_output.h"
 #include "ui/window/figure_preview.h"
 #include "ui/window/png_size.h"
@@ -275,7 +276,13 @@ FigureJob ExportDialog::job() const {
     job.options.stage = stage < 0 ? Stage::all : static_cast<Stage>(stage);
     QString fault;
     job.unitsPerCm = unitsPerCm(fault);
+    if (job.form == FigureForm::pdf)
+        job.record = record();
     return job;
+}
+
+std::vector<std::string> ExportDialog::record() const {
+    return figureRecord(m_parts.document.sketch(), provenanceOf(m_parts.document.path()));
 }
 
 /// No number of it, and yet the answer to scale.

@@ -53,6 +53,7 @@ private:
     void preview();
     void complain(const QString& line);
     std::optional<double> unitsPerCm(QString& fault) const;
+    std::vector<std::string> record() const; ///< of the open sketch, for pages
 
     WindowParts m_parts;
     QString m_name;

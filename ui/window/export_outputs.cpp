@@ -82,12 +82,12 @@ bool ExportDialog::saveTo(QString path) {
         complain(*fault);
         return false;
     }
-    for (const FigureFile& file : std::get<std::vector<FigureFile>>(files)) {
-        const QString name = withSuffix(path, file.suffix);
-        if (const auto error = saveBytes(name, file.bytes)) {
-            complain(QFileInfo(name).fileName() + QStringLiteral(": ") + error->line());
-            return false;
-        }
+    std::vector<FileBytes> named;
+    for (const FigureFile& file : std::get<std::vector<FigureFile>>(files))
+        named.push_back({withSuffix(path, file.suffix), file.bytes});
+    if (const auto failed = saveTogether(named)) {
+        complain(QFileInfo(failed->path).fileName() + QStringLiteral(": ") + failed->error.line());
+        return false;
     }
     remember();
     const bool several = std::get<std::vector<FigureFile>>(files).size() > 1;
@@ -111,6 +111,7 @@ bool ExportDialog::paintOn(QPrinter& printer) {
     now.paper = FigurePaper::free;
     now.view.reset();
     now.width = page.width() - 2 * kMargin;
+    now.record = record();
     now.height = page.height() - 2 * kMargin;
     if (now.theme == ThemeName::paper)
         now.transparent = true; // the paper is the sheet

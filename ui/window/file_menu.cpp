@@ -1,6 +1,7 @@
 #include "ui/window/file_menu.h"
 
 #include "ui/canvas/canvas.h"
+#include "ui/document/previous.h"
 #include "ui/document/sketch_document.h"
 #include "ui/marking/own_answer.h"
 #include "ui/panel/panel.h"
@@ -13,9 +14,11 @@
 #include "ui/window/save_name.h"
 #include "ui/window/settings.h"
 
+#include <QDir>
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QLocale>
 #include <QMainWindow>
 #include <QMessageBox>
 #include <QPrintDialog>
@@ -63,6 +66,14 @@ FileMenu::FileMenu(const WindowParts& parts, QMenu* menu)
     addCommand(menu, {"fileSave", tr("&Save"), QKeySequence::Save}, [this] { save(); });
     addCommand(menu, {"fileSaveAs", tr("Save &as…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)},
                [this] { chooseAndSave(); });
+    QAction* previous = addCommand(menu, {"filePrevious", tr("Back to the pre&vious version")},
+                                   [this] { bringBackPrevious(); });
+    previous->setToolTip(tr("The file as it was before it was first saved here"));
+    connect(menu, &QMenu::aboutToShow, previous,
+            [this, previous] { previous->setEnabled(hasPrevious(m_parts.document.path())); });
+    recover = menu->addAction(tr("Re&cover\u2026"));
+    recover->setObjectName(QStringLiteral("fileRecover"));
+    recover->setToolTip(tr("Work that was not saved before a crash"));
     menu->addSeparator();
     addCommand(menu, {"fileExport", tr("&Export figure…"), QKeySequence(Qt::CTRL | Qt::Key_E)},
                [this] { chooseAndExport(); });
@@ -98,6 +109,10 @@ void FileMenu::finishEdits() {
 void FileMenu::startEmpty() {
     m_parts.document.replace(m_parts.settings.newSketch(), {});
     m_parts.canvas.fit();
+    hintAtDrawing();
+}
+
+void FileMenu::hintAtDrawing() {
     m_parts.hints.setHint(
         tr("Drag from the common point to draw a force, or paste lines of name, magnitude and "
            "direction."));
@@ -135,12 +150,63 @@ bool FileMenu::open(const QString& path) {
     m_parts.canvas.fit();
     if (!m_parts.ownAnswer.isOn()) // a question says how it is answered
         hintAtDragging();
-    if (const QString& reason = m_parts.document.readOnlyReason(); !reason.isEmpty()) {
-        m_parts.notice.say(tr("%1 %2").arg(QFileInfo(path).fileName(), reason));
-    }
+    if (!m_parts.document.readOnlyReason().isEmpty())
+        sayHeld({});
     m_parts.settings.setBegun();
     m_parts.settings.addRecent(path);
     return true;
+}
+
+/// Another window has the file: what can be done about it.
+void FileMenu::sayHeld(const QString& before) {
+    const auto takeOver = [this] {
+        if (m_parts.document.file().takeOver())
+            m_parts.hints.setHint(tr("The file is this window's now; the other one can't save it any more."));
+        else
+            sayHeld({});
+    };
+    const auto openCopy = [this] {
+        m_parts.document.leaveFile();
+        m_parts.hints.setHint(tr("This is a copy without a name until it is saved."));
+    };
+    m_parts.notice.ask(before + tr("%1 %2").arg(QFileInfo(m_parts.document.path()).fileName(),
+                                                m_parts.document.readOnlyReason()),
+                       {{tr("Take it &over"), takeOver}, {tr("Make it a &copy"), openCopy}});
+}
+
+void FileMenu::openOrBegin(const QString& path) {
+    const QFileInfo file(path);
+    const bool canBegin = !file.exists() && !file.isSymLink() && file.absoluteDir().exists() &&
+                          file.suffix().compare(QLatin1String("json"), Qt::CaseInsensitive) == 0;
+    if (!canBegin) {
+        open(path);
+        return;
+    }
+    m_parts.notice.ask(tr("%1 is not there yet. Begin it?").arg(file.fileName()),
+                       {{tr("&Begin it"),
+                         [this, path] {
+                             if (!mayLoseChanges())
+                                 return;
+                             m_parts.document.begin(m_parts.settings.newSketch(), path);
+                             m_parts.canvas.fit();
+                             hintAtDrawing();
+                         }},
+                        {tr("&Open another\u2026"), [this] { chooseAndOpen(); }}});
+}
+
+void FileMenu::bringBackPrevious() {
+    const QString path = m_parts.document.path();
+    const auto previous = previousOf(path);
+    if (!previous) {
+        m_parts.notice.say(
+            tr("No earlier version of this sketch is kept: the first save of a sitting keeps one."));
+        return;
+    }
+    finishEdits();
+    m_parts.document.edit(previous->sketch, tr("Previous version"));
+    m_parts.canvas.fit();
+    m_parts.hints.setHint(tr("The version of %1 is here. Undo brings back what was; save to keep it.")
+                              .arg(QLocale().toString(previous->written, QLocale::ShortFormat)));
 }
 
 /// Nobody is asked to give up changes for a file that can't be opened.
@@ -164,6 +230,10 @@ void FileMenu::chooseAndOpen() {
 bool FileMenu::saveTo(const QString& path) {
     finishEdits();
     if (const auto error = m_parts.document.save(path)) {
+        if (path == m_parts.document.path() && !m_parts.document.readOnlyReason().isEmpty()) {
+            sayHeld(tr("Not saved \u2013 "));
+            return false;
+        }
         m_parts.notice.say(tr("Not saved \u2013 %1: %2").arg(QFileInfo(path).fileName(), error->line()));
         return false;
     }

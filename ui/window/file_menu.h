@@ -21,11 +21,14 @@ public:
     /// Opens without asking. False: the open sketch stays, and the notice says why.
     bool open(const QString& path);
     bool saveTo(const QString& path); ///< without asking
+    /// A name under which nothing is yet is offered to be begun.
+    void openOrBegin(const QString& path);
     /// The welcome sketch of the resources, without a path of its own.
     void welcome();
     void startEmpty();
 
     QAction* handOut; ///< Make handout…
+    QAction* recover; ///< Recover…; who has the copies answers it
 
     /// Saved, given up, or nothing to lose: true. False: stay.
     bool mayLoseChanges();
@@ -35,6 +38,8 @@ public:
 private:
     void showOwnAnswer();
     void finishEdits();
+    void sayHeld(const QString& before);
+    void bringBackPrevious();
     void sayNotOpened(const QString& path, const FileError& error);
     void chooseAndOpen();
     bool save();
@@ -46,6 +51,7 @@ private:
     void print();
     void fillRecent(QMenu* menu);
     void hintAtDragging();
+    void hintAtDrawing();
     QString suggestedName(const QString& ending) const;
 
     WindowParts m_parts;

@@ -40,6 +40,25 @@ void choose(QComboBox* box, const QString& data) {
     box->setCurrentIndex(std::max(0, box->findData(data)));
 }
 
+/// For who pastes it where nothing is set: all that the pages say, but for tables and figure.
+QString plainText(const Handout& handout) {
+    std::string all =
+        titleOf(handout) + "\n\n" + toText(handout.given.sentence) + ' ' + plain(handout.question) + "\n\n";
+    for (const HandoutPart& part : partsOf(handout)) {
+        std::size_t number = part.first;
+        for (const Step* step : part.steps) {
+            all += std::to_string(number++) + ' ' + step->title + '\n' + toText(*step, Minus::typographic);
+        }
+    }
+    if (!handout.caution.empty()) {
+        all += '\n' + handout.caution + '\n';
+    }
+    for (const std::string& line : handout.record) {
+        all += '\n' + line + '\n';
+    }
+    return QString::fromStdString(all);
+}
+
 } // namespace
 
 HandoutChoice handoutChoiceOf(const WindowParts& parts) {
@@ -211,16 +230,7 @@ QMimeData* HandoutDialog::forClipboard() const {
     } else {
         mime->setData(QStringLiteral("application/pdf"), bytes);
     }
-    std::string plain;
-    const Handout handout = handoutOf(m_parts.document.result(), choice(), 0);
-    for (const HandoutPart& part : partsOf(handout)) {
-        std::size_t number = part.first;
-        for (const Step* step : part.steps) {
-            plain += std::to_string(number++) + ' ' + step->title + '\n' + toText(*step, Minus::typographic);
-        }
-    }
-    mime->setText(QString::fromStdString(toText(handout.given.sentence) + ' ' +
-                                         tailpoint::plain(handout.question) + "\n\n" + plain));
+    mime->setText(plainText(handoutOf(m_parts.document.result(), choice(), 0)));
     return mime;
 }
 

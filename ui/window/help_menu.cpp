@@ -87,11 +87,15 @@ QString keysPage() {
                     {Help::tr("Enter in a field, Ctrl+M"), Help::tr("marks what is typed and drawn")},
                     {Help::tr("drag the open tip"), Help::tr("draws what is sought")},
                     {Help::tr("Escape"), Help::tr("leaves; what is typed is kept")}}) +
-           section(Help::tr("Anywhere"),
-                   {{Help::tr("Ctrl+Z, Ctrl+Shift+Z"), Help::tr("undo, redo")},
-                    {Help::tr("F6"), Help::tr("goes from the sheet to the table and back")},
-                    {Help::tr("Ctrl+0"), Help::tr("fits the figure to the sheet")},
-                    {Help::tr("Ctrl+Shift+C, Ctrl+Shift+V"), Help::tr("copy the figure, copy the values")}}) +
+           section(
+               Help::tr("Anywhere"),
+               {{Help::tr("Ctrl+Z, Ctrl+Shift+Z"), Help::tr("undo, redo")},
+                {Help::tr("F6"), Help::tr("goes from the sheet to the table and back")},
+                {Help::tr("Alt+Page Down, Alt+Page Up"),
+                 Help::tr("the next case of the sketch, the one before")},
+                {Help::tr("Ctrl+Shift+E"), Help::tr("what differs between the cases, and their envelope")},
+                {Help::tr("Ctrl+0"), Help::tr("fits the figure to the sheet")},
+                {Help::tr("Ctrl+Shift+C, Ctrl+Shift+V"), Help::tr("copy the figure, copy the values")}}) +
            QStringLiteral("</table>");
 }
 

@@ -93,8 +93,8 @@ Notice::Notice(QWidget* parent)
     for (int i = 0; i < 2; ++i) {
         auto* offer = linkButton({}, QStringLiteral("noticeOffer%1").arg(i));
         connect(offer, &QPushButton::clicked, this, [this, i] {
-            const auto take = m_offered.at(i).take; // a copy: taking it may say something else
-            hide();
+            const auto take = shown().offers.at(i).take; // a copy: taking it may say something else
+            dismiss();
             take();
         });
         m_offers << offer;
@@ -109,20 +109,36 @@ Notice::Notice(QWidget* parent)
     m_close->setToolTip(tr("Dismiss"));
     m_close->setAutoRaise(true);
     m_close->setMinimumSize(26, 26);
-    connect(m_close, &QToolButton::clicked, this, &QWidget::hide);
+    connect(m_close, &QToolButton::clicked, this, [this] { dismiss(); });
     hide();
 }
 
 void Notice::ask(const QString& line, const QList<Offer>& offers) {
-    m_line->setText(line);
-    m_offered = offers;
+    m_said = {line, offers};
+    showNow();
+}
+
+void Notice::offer(const QString& line, const QList<Offer>& offers) {
+    m_waiting = {line, offers};
+    showNow();
+}
+
+void Notice::dismiss() {
+    (m_said.line.isEmpty() ? m_waiting : m_said) = {};
+    showNow();
+}
+
+void Notice::showNow() {
+    const Said& now = shown();
+    const bool isNew = m_line->text() != now.line || isHidden();
+    m_line->setText(now.line);
     for (qsizetype i = 0; i < m_offers.size(); ++i) {
-        m_offers[i]->setVisible(i < offers.size());
-        m_offers[i]->setText(i < offers.size() ? offers[i].title : QString());
+        m_offers[i]->setVisible(i < now.offers.size());
+        m_offers[i]->setText(i < now.offers.size() ? now.offers[i].title : QString());
         m_offers[i]->updateGeometry();
     }
-    setVisible(!line.isEmpty());
-    if (isVisible()) {
+    setVisible(!now.line.isEmpty());
+    if (isVisible() && (isNew || !m_said.line.isEmpty())) {
         QAccessibleEvent event(m_line, QAccessible::Alert);
         QAccessible::updateAccessibility(&event);
     }

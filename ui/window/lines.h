@@ -41,8 +41,9 @@ private:
     QHBoxLayout* m_row;
 };
 
-/// Says what could not be done, or offers something, until it is dismissed or something else is said. Never
-/// takes the focus.
+/// Says what could not be done, or offers something, until it is dismissed or something else is said. Below
+/// that may stand an offer that waits: it is to be seen whenever nothing else is, until it is answered or
+/// dismissed. Never takes the focus.
 class Notice : public QWidget {
     Q_OBJECT
 public:
@@ -52,16 +53,25 @@ public:
     };
 
     explicit Notice(QWidget* parent = nullptr);
-    void say(const QString& line) { ask(line, {}); }
+    void say(const QString& line) { ask(line, {}); } ///< empty: what was said or asked goes
     /// At most two offers; taking one closes the notice first.
     void ask(const QString& line, const QList<Offer>& offers);
-    bool isAsking() const { return !isHidden() && !m_offered.isEmpty(); } ///< an offer is to be seen
+    void offer(const QString& line, const QList<Offer>& offers); ///< the one that waits; empty: none
+    bool isAsking() const { return !isHidden() && !shown().offers.isEmpty(); } ///< an offer is to be seen
     void setTheme(const Theme& theme);
 
 private:
+    struct Said {
+        QString line;
+        QList<Offer> offers;
+    };
+    const Said& shown() const { return m_said.line.isEmpty() ? m_waiting : m_said; }
+    void dismiss();
+    void showNow();
+
     QLabel *m_mark, *m_line;
     QList<LinkButton*> m_offers;
-    QList<Offer> m_offered;
+    Said m_said, m_waiting;
     QToolButton* m_close;
 };
 

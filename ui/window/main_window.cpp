@@ -15,6 +15,8 @@
 #include "ui/style/icons.h"
 #include "ui/style/palette.h"
 #include "ui/window/bar.h"
+#include "ui/window/case_bar.h"
+#include "ui/window/cases_menu.h"
 #include "ui/window/edit_menu.h"
 #include "ui/window/file_menu.h"
 #include "ui/window/help_menu.h"
@@ -77,6 +79,7 @@ public:
     Canvas* canvas;
     Panel* panel;
     PracticeStrip* strip;
+    CaseBar* caseBar;
     PracticeHints* practiceHints;
     LineExerciseView* exerciseView;
     Bar* bar;
@@ -101,13 +104,15 @@ public:
 
 MainWindow::Private::Private(MainWindow& owner)
     : window(owner), canvas(new Canvas(document)), panel(new Panel(document, &ownAnswer)),
-      strip(new PracticeStrip(practice)), practiceHints(new PracticeHints(practice)),
-      exerciseView(new LineExerciseView(document, exercise)), bar(new Bar), notice(new Notice),
-      hints(new HintLine), lessonNotes(new LessonNotes), splitter(new QSplitter(Qt::Horizontal)) {
+      strip(new PracticeStrip(practice)), caseBar(new CaseBar(document)),
+      practiceHints(new PracticeHints(practice)), exerciseView(new LineExerciseView(document, exercise)),
+      bar(new Bar), notice(new Notice), hints(new HintLine), lessonNotes(new LessonNotes),
+      splitter(new QSplitter(Qt::Horizontal)) {
     canvas->setOwnAnswer(ownAnswer);
     canvas->setConstruction(constructionFrom(settings.construction()));
     canvas->setOtherOrder(settings.otherOrder());
     canvas->setParallelMarks(settings.parallelMarks());
+    canvas->setShadesTips(settings.shadesTips());
     canvas->setSnapping(settings.snapping());
     canvas->setKeepsForces(settings.keepsForces());
     panel->setFolded(settings.folded());
@@ -121,7 +126,9 @@ MainWindow::Private::Private(MainWindow& owner)
     edits = new EditMenu(parts(), menus->addMenu(tr("&Edit")));
     sheet = new SheetMenu(parts(), menus->addMenu(tr("&Sheet")));
     QMenu* question = menus->addMenu(tr("&Question"));
-    new QuestionMenu(parts(), question); // belongs to its menu
+    const auto* asking = new QuestionMenu(parts(), question); // belongs to its menu
+    caseBar->addButton(asking->cases->add);
+    QObject::connect(caseBar, &CaseBar::renameAsked, asking->cases, &CasesMenu::rename);
     QMenu* teaching = menus->addMenu(tr("&Teach"));
     teach = new TeachMenu(parts(), teaching);
     practising = new PracticeMenu(parts(),
@@ -138,6 +145,7 @@ void MainWindow::Private::lay() {
     sheetColumn->setSpacing(0);
     sheetColumn->addWidget(notice); // over the sheet alone: it comes late, and a hand may be in the table
     sheetColumn->addWidget(strip);
+    sheetColumn->addWidget(caseBar);
     sheetColumn->addWidget(canvas, 1);
     splitter->addWidget(sheetSide);
     panel->addUnderFind(practiceHints);
@@ -272,6 +280,19 @@ Panel& MainWindow::panel() {
 bool MainWindow::openPath(const QString& path) {
     return d->files->open(path);
 }
+void MainWindow::openOrBegin(const QString& path) {
+    d->files->openOrBegin(path);
+}
+void MainWindow::keepUnsavedWork() {
+    d->panel->finishTyping();
+    if (d->unsavedWork)
+        d->unsavedWork->keep();
+}
+void MainWindow::leaveUnsavedWork() {
+    if (d->unsavedWork)
+        d->unsavedWork->leave();
+    d->document.file().take({}); // its lock too
+}
 bool MainWindow::saveTo(const QString& path) {
     return d->files->saveTo(path);
 }
@@ -283,10 +304,18 @@ void MainWindow::setTheme(ThemeName name) {
     d->notice->setTheme(theme);
     d->snap->setTheme(theme);
     d->strip->setTheme(theme);
+    d->caseBar->setTheme(theme);
     d->practiceHints->setTheme(theme);
     d->exerciseView->setTheme(theme);
     d->canvas->setTheme(name);
     d->panel->setTheme(name);
+}
+
+/// Sheet and panel are painted together, of one result: several moves in a frame are one refresh.
+bool MainWindow::event(QEvent* event) {
+    if (d && event->type() == QEvent::UpdateRequest) // the menus are made before there is one
+        d->panel->catchUp();
+    return QMainWindow::event(event);
 }
 
 /// The first paint comes before this timer's turn.
@@ -297,6 +326,7 @@ void MainWindow::showEvent(QShowEvent* event) {
             setWindowIcon(QIcon(tintedIcon(QStringLiteral("tailpoint"), Qt::black, 128, 1)));
             d->unsavedWork =
                 std::make_unique<UnsavedWork>(d->parts(), [this] { return d->files->mayLoseChanges(); });
+            connect(d->files->recover, &QAction::triggered, d->unsavedWork.get(), &UnsavedWork::choose);
         });
     }
 }

@@ -23,7 +23,14 @@ public:
     /// Opens a sketch (JSON, or SVG that carries one). False: it could not be read; the open sketch stays and
     /// the window says why in one line. Asks nothing: unsaved changes are the caller's to settle.
     bool openPath(const QString& path);
-    /// The same for saving.
+    /// The same; a file that is not there yet is begun, if that is wanted.
+    void openOrBegin(const QString& path);
+    /// What is not saved, and what is being typed, is on the disk when this returns.
+    void keepUnsavedWork();
+    /// The process ends and nobody can be asked: what is not saved is there for the next start. Touches no
+    /// widget.
+    void leaveUnsavedWork();
+    /// As openPath, for saving.
     bool saveTo(const QString& path);
 
     SketchDocument& document();
@@ -32,6 +39,7 @@ public:
     void setTheme(ThemeName name);
 
 protected:
+    bool event(QEvent* event) override;
     void showEvent(QShowEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;

@@ -2,6 +2,7 @@
 
 #include "ui/practice/how_it_went.h"
 #include "ui/practice/sitting.h"
+#include "ui/window/dialog_frame.h"
 #include "ui/window/dialog_size.h"
 #include "ui/window/loss_question.h"
 #include "ui/window/settings.h"
@@ -12,7 +13,6 @@
 #include <QLabel>
 #include <QPlainTextEdit>
 #include <QPushButton>
-#include <QVBoxLayout>
 
 namespace tailpoint {
 
@@ -56,19 +56,9 @@ void PracticeSummary::build() {
     m_forget->setObjectName(QStringLiteral("forgetRecord"));
     m_forget->setAutoDefault(false);
     buttons->addButton(QDialogButtonBox::Close);
-    for (QAbstractButton* button : buttons->buttons())
-        button->setIcon({});
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(20, 18, 20, 16);
-    column->setSpacing(10);
-    column->addWidget(m_words, 1);
-    column->addWidget(m_keep);
-    column->addWidget(m_where);
-    column->addWidget(m_fault);
-    column->addWidget(buttons);
+    frameDialog(*this, {m_words, m_keep, m_where, m_fault}, buttons);
     connect(m_keep, &QCheckBox::clicked, this, &PracticeSummary::keep);
     connect(m_forget, &QPushButton::clicked, this, &PracticeSummary::forget);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
 }
 
 void PracticeSummary::ask() {

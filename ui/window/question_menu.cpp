@@ -8,6 +8,7 @@
 #include "ui/panel/panel.h"
 #include "ui/style/symbols.h"
 #include "ui/sweep/sweep_dialog.h"
+#include "ui/window/cases_menu.h"
 #include "ui/window/lines.h"
 #include "ui/window/menu_tools.h"
 #include "ui/window/settings.h"
@@ -34,6 +35,7 @@ QuestionMenu::QuestionMenu(const WindowParts& parts, QMenu* menu) : QObject(menu
     m_sweep = addCommand(menu, {"sweep", tr("Swe&ep…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_W)},
                          [this] { openSweep(); });
     m_sweep->setToolTip(tr("Vary one given value and see what becomes of the answer"));
+    cases = new CasesMenu(parts, menu->addMenu(tr("&Cases"))); // belongs to its menu
     m_other =
         addCommand(menu, {"otherAnswer", tr("Take the &other answer"), QKeySequence(Qt::CTRL | Qt::Key_T)},
                    [this] { m_parts.canvas.takeOtherAnswer(); });

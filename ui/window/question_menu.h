@@ -10,6 +10,7 @@ class QMenu;
 
 namespace tailpoint {
 
+class CasesMenu;
 struct Sketch;
 class SweepDialog;
 
@@ -17,6 +18,8 @@ class QuestionMenu : public QObject {
     Q_OBJECT
 public:
     QuestionMenu(const WindowParts& parts, QMenu* menu);
+
+    CasesMenu* cases;
 
 private:
     void prepare();

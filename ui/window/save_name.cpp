@@ -18,10 +18,34 @@ struct Asked {
 
 enum class Replace { yes, otherName, no };
 
-QString completed(const QString& typed, const SaveName& save) {
+bool hasItsEnding(const QString& typed, const SaveName& save) {
     const QString meant = endingMeantBy(typed);
-    const bool stands = save.endings.isEmpty() ? !meant.isEmpty() : save.endings.contains(meant);
-    return stands ? typed : typed + u'.' + save.ending;
+    return save.endings.isEmpty() ? !meant.isEmpty() : save.endings.contains(meant);
+}
+
+struct Completed {
+    Replace answer = Replace::yes;
+    QString name; ///< where the answer is yes
+};
+
+/// What stands behind a point and is no ending of ours ("v1.2", "other.txt") may be part of the name or meant
+/// as another kind of file.
+Completed completed(QWidget* parent, const QString& typed, const SaveName& save) {
+    const QFileInfo info(typed);
+    if (hasItsEnding(typed, save))
+        return {Replace::yes, typed};
+    const QString whole = typed + u'.' + save.ending;
+    static const QRegularExpression ending(QStringLiteral("^[A-Za-z0-9]{1,5}$"));
+    if (!ending.match(info.suffix()).hasMatch())
+        return {Replace::yes, whole};
+    LossQuestion box(
+        parent, "endingQuestion", Asked::tr("Another ending"),
+        Asked::tr("%1 does not end in .%2, as this kind of file does.").arg(info.fileName(), save.ending));
+    auto* add = box.add(Asked::tr("&Save as %1").arg(QFileInfo(whole).fileName()), QMessageBox::AcceptRole,
+                        "addEnding");
+    auto* other = box.add(Asked::tr("Choose another &name"), QMessageBox::RejectRole, "chooseAnotherName");
+    const QAbstractButton* answer = box.ask(add);
+    return {answer == add ? Replace::yes : answer == other ? Replace::otherName : Replace::no, whole};
 }
 
 QStringList thoseThere(const QStringList& names) {
@@ -88,7 +112,13 @@ std::optional<QString> askSaveName(QWidget* parent, const SaveName& save) {
         const auto typed = askForName(parent, save, proposed);
         if (!typed)
             return std::nullopt;
-        const QString name = completed(*typed, save);
+        const Completed whole = completed(parent, *typed, save);
+        if (whole.answer == Replace::no)
+            return std::nullopt;
+        proposed = *typed;
+        if (whole.answer == Replace::otherName)
+            continue;
+        const QString& name = whole.name;
         const QStringList files = save.files ? save.files(name) : QStringList{name};
         const QStringList there = thoseThere(files);
         const Replace answer = there.isEmpty() ? Replace::yes : askToReplace(parent, there, files.size());

@@ -85,11 +85,23 @@ QString Settings::construction() const {
 void Settings::setConstruction(const QString& name) {
     write("sheet/construction", name);
 }
+bool Settings::casesOver() const {
+    return read("sheet/casesOver", true);
+}
+void Settings::setCasesOver(bool on) {
+    write("sheet/casesOver", on);
+}
 bool Settings::parallelMarks() const {
     return read("sheet/parallelMarks", false);
 }
 void Settings::setParallelMarks(bool on) {
     write("sheet/parallelMarks", on);
+}
+bool Settings::shadesTips() const {
+    return read("sheet/shadesTips", true);
+}
+void Settings::setShadesTips(bool on) {
+    write("sheet/shadesTips", on);
 }
 bool Settings::otherOrder() const {
     return read("sheet/otherOrder", false);

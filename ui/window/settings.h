@@ -34,8 +34,12 @@ public:
     /// "parallelogram", "triangle", "polygon", "none"
     QString construction() const;
     void setConstruction(const QString& name);
+    bool casesOver() const;
+    void setCasesOver(bool on);
     bool parallelMarks() const;
     void setParallelMarks(bool on);
+    bool shadesTips() const; ///< where the tips of found vectors can lie within the tolerances
+    void setShadesTips(bool on);
     bool otherOrder() const;
     void setOtherOrder(bool other);
     /// A change of unit or axis keeps the forces (true) or the numbers.

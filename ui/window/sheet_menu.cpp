@@ -107,6 +107,15 @@ void SheetMenu::apply(const Sketch& after, const QString& step) {
     m_parts.settings.rememberSheet(m_parts.document.sketch());
 }
 
+/// Of the sketch with its cases: they have the same units, axis and g.
+void SheetMenu::applyWhole(const Sketch& after, const QString& step) {
+    if (const auto fault = m_parts.document.editWhole(after, step)) {
+        m_parts.notice.say(text(fault->message));
+        return;
+    }
+    m_parts.settings.rememberSheet(m_parts.document.sketch());
+}
+
 void SheetMenu::addUnits(QMenu* menu) {
     QMenu* forces = menu->addMenu(tr("&Force unit"));
     auto* forceGroup = new QActionGroup(forces);
@@ -116,8 +125,8 @@ void SheetMenu::addUnits(QMenu* menu) {
             forces, forceGroup, QStringLiteral("unit-") + symbol, symbol,
             [this, unit] { return m_parts.document.sketch().forceUnit == unit; },
             [this, unit, symbol] {
-                apply(withForceUnit(m_parts.document.sketch(), unit, numbersOf(m_parts.settings)),
-                      tr("Forces in %1").arg(symbol));
+                applyWhole(withForceUnit(m_parts.document.whole(), unit, numbersOf(m_parts.settings)),
+                           tr("Forces in %1").arg(symbol));
                 m_parts.canvas.fit();
             });
     }
@@ -130,15 +139,15 @@ void SheetMenu::addUnits(QMenu* menu) {
             angles, angleGroup, QStringLiteral("angle-") + text(nameOf(unit)), title,
             [this, unit] { return m_parts.document.sketch().angleUnit == unit; },
             [this, unit, title] {
-                apply(withAngleUnit(m_parts.document.sketch(), unit, numbersOf(m_parts.settings)),
-                      tr("Angles in %1").arg(title));
+                applyWhole(withAngleUnit(m_parts.document.whole(), unit, numbersOf(m_parts.settings)),
+                           tr("Angles in %1").arg(title));
             });
     }
 }
 
 void SheetMenu::setReference(const Reference& reference) {
-    apply(withReference(m_parts.document.sketch(), reference, numbersOf(m_parts.settings)),
-          tr("Change the axis"));
+    applyWhole(withReference(m_parts.document.whole(), reference, numbersOf(m_parts.settings)),
+               tr("Change the axis"));
 }
 
 void SheetMenu::addAxis(QMenu* menu) {
@@ -216,7 +225,9 @@ void SheetMenu::addGravity(QMenu* menu) {
         addChoice(
             values, group, QStringLiteral("gravity-") + text(shortest(g)),
             g == kStandardGravity ? tr("%1 (standard)").arg(shown) : shown, [now, g] { return now() == g; },
-            [this, g, shown] { apply(withGravity(m_parts.document.sketch(), g), tr("g = %1").arg(shown)); });
+            [this, g, shown] {
+                applyWhole(withGravity(m_parts.document.whole(), g), tr("g = %1").arg(shown));
+            });
     }
     addChoice(
         values, group, QStringLiteral("gravity-other"), tr("Another…"),
@@ -238,7 +249,8 @@ void SheetMenu::askGravity() {
             return;
         }
         const double value = std::get<double>(g);
-        apply(withGravity(m_parts.document.sketch(), value), tr("g = %1 m/s²").arg(text(shortest(value))));
+        applyWhole(withGravity(m_parts.document.whole(), value),
+                   tr("g = %1 m/s²").arg(text(shortest(value))));
     });
     ask->open();
 }
@@ -267,6 +279,12 @@ void SheetMenu::addConstruction(QMenu* menu) {
         m_parts.settings.setParallelMarks(on);
     });
     marks->setChecked(m_parts.canvas.parallelMarks());
+    QAction* shade = addSwitch(menu, {"shadesTips", tr("Shade &where tips can lie")}, [this](bool on) {
+        m_parts.canvas.setShadesTips(on);
+        m_parts.settings.setShadesTips(on);
+    });
+    shade->setToolTip(tr("Where the tips of found vectors can lie within the tolerances"));
+    shade->setChecked(m_parts.canvas.shadesTips());
     snap = addSwitch(menu, {"snap", tr("S&nap")}, [this](bool on) { m_parts.canvas.setSnapping(on); });
     snap->setChecked(m_parts.canvas.snapping());
     connect(&m_parts.canvas, &Canvas::snappingChanged, snap, &QAction::setChecked);

@@ -42,6 +42,7 @@ private:
     QAction* addKind(QMenu* menu, QActionGroup* group, const char* name, const QString& title,
                      ConstructionKind kind);
     void apply(const Sketch& after, const QString& step);
+    void applyWhole(const Sketch& after, const QString& step);
     void showConstruction();
     void setReference(const Reference& reference);
 

@@ -34,11 +34,15 @@ QCheckBox::indicator:checked:disabled { background: @hairline; }
 QCheckBox:focus { text-decoration: underline; }
 QDialog QLineEdit { background: @panel; color: @ink; border: 1px solid @construction; border-radius: 3px; padding: 3px 6px; }
 QDialog QLineEdit:focus { border-color: @given; }
+QTabBar#caseTabs::tab { background: transparent; color: @ink; border: 1px solid transparent; border-bottom: 2px solid transparent; border-radius: 3px; padding: 4px 10px; margin-right: 2px; }
+QTabBar#caseTabs::tab:hover { background: @accent; }
+QTabBar#caseTabs::tab:selected { background: @accent; border-bottom: 2px solid @given; }
+QTabBar#caseTabs::tab:selected:focus { border: 1px solid @ink; border-bottom: 2px solid @given; }
 QListWidget#practiceList { background: @panel; border: 1px solid @hairline; }
 QListWidget#practiceList::item { color: @ink; padding: 3px 0; }
 QListWidget#practiceList::item:selected { background: @accent; }
-QWidget#ownAnswer QLineEdit { background: @panel; color: @ink; border: 1px solid @construction; border-radius: 3px; padding: 3px 5px; }
-QWidget#ownAnswer QLineEdit:focus { border: 2px solid @given; padding: 2px 4px; }
+QWidget#ownAnswer QLineEdit, QWidget#lineExercise QLineEdit { background: @panel; color: @ink; border: 1px solid @construction; border-radius: 3px; padding: 3px 5px; }
+QWidget#ownAnswer QLineEdit:focus, QWidget#lineExercise QLineEdit:focus { border: 2px solid @given; padding: 2px 4px; }
 QLineEdit#cellField { background: @panel; color: @ink; border: none; border-bottom: 2px solid @given; padding: 0 5px; }
 )");
     const std::pair<const char*, QColor> colours[]{{"@bar", theme.bar},

@@ -2,56 +2,15 @@
 
 #include "ui/document/recovery.h"
 #include "ui/window/lines.h"
+#include "ui/window/recover_dialog.h"
 
 #include <QFileInfo>
-#include <QLocale>
-#include <algorithm>
+#include <QMainWindow>
+#include <utility>
 
 namespace tailpoint {
 
 namespace {
-
-/// "P, Q, ...": what tells one sketch without a title from another.
-QString forcesOf(const Sketch& sketch) {
-    constexpr std::size_t most = 4;
-    QStringList names;
-    for (std::size_t i = 0; i < std::min(most, sketch.forces.size()); ++i)
-        names << QString::fromStdString(sketch.forces[i].name);
-    return names.join(QStringLiteral(", ")) +
-           (sketch.forces.size() > most ? QStringLiteral(", …") : QString());
-}
-
-/// Its title and, in brackets, its file.
-QString nameOf(const Recovery& recovery) {
-    constexpr qsizetype longest = 60;
-    QString title = QString::fromStdString(recovery.sketch.title);
-    if (title.size() > longest)
-        title = title.left(longest) + QChar(0x2026);
-    const QString file = QFileInfo(recovery.path).fileName();
-    if (title.isEmpty() && file.isEmpty())
-        return recovery.sketch.forces.empty()
-                   ? UnsavedWork::tr("a sketch without a title")
-                   : UnsavedWork::tr("a sketch without a title (%1)").arg(forcesOf(recovery.sketch));
-    if (title.isEmpty() || file.isEmpty())
-        return title + file;
-    return UnsavedWork::tr("%1 (%2)").arg(title, file);
-}
-
-QString timeWords(const QDateTime& when) {
-    return QLocale().toString(when.toLocalTime(), QLocale::ShortFormat);
-}
-
-/// What stands under the copy's name on the disk, against the copy; empty: nothing to compare.
-QString comparedWithFile(const Recovery& recovery) {
-    if (recovery.path.isEmpty())
-        return {};
-    const QDateTime written = QFileInfo(recovery.path).lastModified();
-    if (!written.isValid())
-        return UnsavedWork::tr(" The file itself is not there any more.");
-    return written > recovery.saved
-               ? UnsavedWork::tr(" The file itself is newer: %1.").arg(timeWords(written))
-               : UnsavedWork::tr(" It is newer than the file, which is of %1.").arg(timeWords(written));
-}
 
 /// Copies that say nothing of the file they belong to: whatever is older than they are was known.
 QByteArray knownBytes(const Recovery& recovery) {
@@ -68,6 +27,14 @@ QByteArray knownBytes(const Recovery& recovery) {
 UnsavedWork::UnsavedWork(const WindowParts& parts, std::function<bool()> mayLoseChanges)
     : m_parts(parts), m_mayLoseChanges(std::move(mayLoseChanges)),
       m_autosave(std::make_unique<Autosave>(parts.document)) {
+    connect(m_autosave.get(), &Autosave::failed, this, [this, said = false](const QString& why) mutable {
+        if (std::exchange(said, true))
+            return;
+        const QString line =
+            tr("No copy of unsaved work can be kept for a crash, so save often \u2013 %1").arg(why);
+        m_parts.notice.isAsking() ? m_parts.hints.setHint(line) : m_parts.notice.say(line);
+    });
+    sweepRecoveries();
     offerNext();
 }
 
@@ -76,24 +43,59 @@ UnsavedWork::~UnsavedWork() = default;
 /// The newest copy whose owner is gone; the next one once this one is settled.
 void UnsavedWork::offerNext() {
     const QList<Recovery> found = findRecoveries();
-    if (found.isEmpty()) {
+    if (found.isEmpty() || !found.front().holder.isEmpty())
+        return m_parts.notice.offer({}, {});
+    const Recovery newest = found.front();
+    QString line = tr("Work that was not saved: %1, %2.").arg(nameOf(newest), timeWords(newest.saved)) +
+                   comparedWithFile(newest);
+    if (found.size() > 1)
+        line += tr(" More is in File \u203a Recover.");
+    m_parts.notice.offer(line, {{tr("&Bring it back"),
+                                 [this, newest] {
+                                     bringBack(newest);
+                                     offerNext();
+                                 }},
+                                {tr("Throw it &away"), [this, newest] {
+                                     throwAway(newest);
+                                     offerNext();
+                                 }}});
+}
+
+void UnsavedWork::bringBack(const Recovery& recovery) {
+    if (!m_mayLoseChanges())
         return;
+    m_parts.document.restore(recovery.sketch, recovery.path, knownBytes(recovery));
+    m_autosave->takeOver(recovery);
+}
+
+void UnsavedWork::throwAway(const Recovery& recovery) {
+    discard(recovery);
+}
+
+void UnsavedWork::choose() {
+    for (;;) {
+        const QList<Recovery> found = findRecoveries();
+        RecoverDialog dialog(found, &m_parts.window);
+        const RecoverDialog::Answer answer = dialog.ask();
+        if (answer == RecoverDialog::Answer::nothing || dialog.row() < 0)
+            return;
+        const Recovery& chosen = found.at(dialog.row());
+        if (answer == RecoverDialog::Answer::bringBack)
+            bringBack(chosen);
+        else
+            throwAway(chosen);
+        offerNext();
+        if (answer == RecoverDialog::Answer::bringBack)
+            return;
     }
-    const Recovery& newest = found.front();
-    const auto bringBack = [this, newest] {
-        if (m_mayLoseChanges()) {
-            m_parts.document.restore(newest.sketch, newest.path, knownBytes(newest));
-            m_autosave->takeOver(newest);
-        }
-        offerNext();
-    };
-    const auto throwAway = [this, newest] {
-        discard(newest);
-        offerNext();
-    };
-    const QString line = tr("Work that was not saved: %1, %2.").arg(nameOf(newest), timeWords(newest.saved)) +
-                         comparedWithFile(newest);
-    m_parts.notice.ask(line, {{tr("&Bring it back"), bringBack}, {tr("Throw it &away"), throwAway}});
+}
+
+void UnsavedWork::keep() {
+    m_autosave->flush();
+}
+
+void UnsavedWork::leave() {
+    m_autosave->leave();
 }
 
 } // namespace tailpoint

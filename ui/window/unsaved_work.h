@@ -10,6 +10,7 @@
 namespace tailpoint {
 
 class Autosave;
+struct Recovery;
 
 /// Made after the first paint: looking for what a crash left must not delay the window.
 class UnsavedWork : public QObject {
@@ -19,8 +20,16 @@ public:
     UnsavedWork(const WindowParts& parts, std::function<bool()> mayLoseChanges);
     ~UnsavedWork() override;
 
+    /// All that was left, to choose from: what was offered and not answered too.
+    void choose();
+    void keep(); ///< what is pending is on the disk when this returns
+    /// The same, and it stays for the next start: the process ends and nobody can be asked.
+    void leave();
+
 private:
     void offerNext();
+    void bringBack(const Recovery& recovery);
+    void throwAway(const Recovery& recovery);
     WindowParts m_parts;
     std::function<bool()> m_mayLoseChanges;
     std::unique_ptr<Autosave> m_autosave;

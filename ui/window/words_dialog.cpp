@@ -6,6 +6,7 @@
 #include "ui/practice/practice.h"
 #include "ui/practice/problem_file.h"
 #include "ui/style/symbols.h"
+#include "ui/window/dialog_frame.h"
 #include "ui/window/dialog_size.h"
 
 #include <QDialogButtonBox>
@@ -13,7 +14,6 @@
 #include <QMainWindow>
 #include <QPlainTextEdit>
 #include <QPushButton>
-#include <QVBoxLayout>
 
 namespace tailpoint {
 
@@ -49,18 +49,10 @@ void WordsDialog::build() {
     m_take->setObjectName(QStringLiteral("wordsTake"));
     m_take->setDefault(true);
     buttons->addButton(QDialogButtonBox::Cancel);
-    for (QAbstractButton* button : buttons->buttons())
-        button->setIcon({});
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(20, 18, 20, 16);
-    column->setSpacing(10);
-    column->addWidget(m_words, 1);
-    column->addWidget(m_note);
-    column->addWidget(buttons);
+    frameDialog(*this, {m_words, m_note}, buttons);
     connect(m_words, &QPlainTextEdit::textChanged, this, &WordsDialog::refresh);
     connect(m_fromValues, &QPushButton::clicked, this, [this] { m_words->setPlainText(text(fromValues())); });
     connect(buttons, &QDialogButtonBox::accepted, this, &WordsDialog::take);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
 }
 
 void WordsDialog::ask() {

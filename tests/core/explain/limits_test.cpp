@@ -111,5 +111,34 @@ TEST(Limits, GoAcrossTheHalfTurn) {
     EXPECT_EQ(permittedOf(sketch, answer(sketch), &ranges.at(0)).at(0).off, 180);
 }
 
+/// atan(8.05/6) = 53.3013 degrees (Python): not within 53.3, though both read 53.3 to one decimal.
+TEST(Limits, RoundingHidesNoDirection) {
+    Sketch sketch = emptySketch();
+    sketch.forces = {at("P", 6, 0), at("Q", 8.05, 90)};
+    const auto words = [&](double within) {
+        sketch.sum.permitted = Permitted{0, within};
+        return toText(limitsTold(sketch, answer(sketch), nullptr)[0]);
+    };
+    EXPECT_EQ(words(53.3),
+              "The direction of R is not permitted: up to 53.301\u00B0 off 0.0\u00B0, 53.300\u00B0 "
+              "allowed.");
+    EXPECT_EQ(words(53.302),
+              "The direction of R is permitted: 53.301\u00B0 off 0.0\u00B0 at most, 53.302\u00B0 "
+              "allowed.");
+    EXPECT_EQ(words(60),
+              "The direction of R is permitted: 53.3\u00B0 off 0.0\u00B0 at most, 60.0\u00B0 allowed.");
+    EXPECT_EQ(permittedText(53.26, sketch), "53.26\u00B0") << "as it was stated";
+    EXPECT_EQ(permittedText(1.0 / 3, sketch), "0.3\u00B0") << "as angles are shown";
+}
+
+/// One decimal, upwards; a tenth that was computed stays one, and only what is at the limit reads 100.0 %.
+TEST(Limits, AShareIsATenthRoundedUp) {
+    EXPECT_EQ(utilisationText(101.21), "101.3 %");
+    EXPECT_EQ(utilisationText(100 * 1.013), "101.3 %");
+    EXPECT_EQ(utilisationText(50.1), "50.1 %");
+    EXPECT_EQ(utilisationText(100), "100.0 %");
+    EXPECT_EQ(utilisationText(100.0000000001), "100.1 %");
+    EXPECT_EQ(utilisationText(99.91), "100.0 %");
+}
 } // namespace
 } // namespace tailpoint

@@ -135,5 +135,25 @@ TEST(RangesTold, NothingIsToldWithoutTolerances) {
     EXPECT_EQ(worked, before);
 }
 
+/// Ends by themselves, outward, for a table.
+TEST(RangesTold, AsTwoEnds) {
+    tolerance::Range range;
+    range.least = 509.747;
+    range.greatest = 529.901;
+    const EndsTold both = endsTold(range, sketch({}));
+    EXPECT_EQ(both.from + '|' + both.to, "509|530");
+    EXPECT_FALSE(both.isOne);
+    range.greatest.reset();
+    EXPECT_EQ(endsTold(range, sketch({})).to, "");
+    range.least = range.greatest = 340;
+    EXPECT_TRUE(endsTold(range, sketch({})).isOne);
+    EXPECT_EQ(endsTold(range, sketch({})).to, "340");
+    tolerance::DirectionRange arc;
+    arc.from = -5.0506;
+    arc.to = -2.2263;
+    EXPECT_EQ(endsTold(arc, sketch({})).from + '|' + endsTold(arc, sketch({})).to, "-5.1\u00B0|-2.2\u00B0");
+    arc.any = true;
+    EXPECT_EQ(endsTold(arc, sketch({})).from, "");
+}
 } // namespace
 } // namespace tailpoint

@@ -38,10 +38,10 @@ std::string told(const Sketch& asked, const tolerance::UncertaintyAsked& how = {
 TEST(UncertaintyTold, HasTwoDigitsItsSharesAndIsExpanded) {
     EXPECT_EQ(
         told(kRaft),
-        "R has the standard uncertainty 4.1 N: the direction of P makes 63 per cent and the magnitude of "
-        "P makes 37 per cent. Expanded with k = 2: 8.3 N.\n"
-        "θ_R has the standard uncertainty 0.68°: the direction of P makes 95 per cent and the magnitude "
-        "of P makes 5 per cent. Expanded with k = 2: 1.4°.\n"
+        "R has the standard uncertainty 4.1 N: the direction of 𝑷 makes 63 per cent and the magnitude of "
+        "𝑷 makes 37 per cent. Expanded with k = 2: 8.3 N.\n"
+        "θ_R has the standard uncertainty 0.68°: the direction of 𝑷 makes 95 per cent and the magnitude "
+        "of 𝑷 makes 5 per cent. Expanded with k = 2: 1.4°.\n"
         "Standard uncertainties are of first order; each tolerance is taken as a rectangular "
         "distribution, its half-width divided by √3.\n");
 }
@@ -62,8 +62,8 @@ TEST(UncertaintyTold, RanksTheShares) {
     const Sketch load = balanced({loose(force("W", 12, -90), 0.3, 0), loose(force("A", kToFind, 50), 0, 2),
                                   loose(force("B", kToFind, 115), 0, 2)});
     const std::string text = told(load);
-    EXPECT_NE(text.find("A has the standard uncertainty 0.21 N: the direction of B makes 79 per cent, the "
-                        "magnitude of W makes 14 per cent and the direction of A makes 6 per cent. Expanded "
+    EXPECT_NE(text.find("A has the standard uncertainty 0.21 N: the direction of 𝑩 makes 79 per cent, the "
+                        "magnitude of 𝑾 makes 14 per cent and the direction of 𝑨 makes 6 per cent. Expanded "
                         "with k = 2: 0.42 N."),
               std::string::npos)
         << text;

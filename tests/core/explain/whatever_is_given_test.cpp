@@ -68,7 +68,7 @@ Sketch oneUnknownCase(Dice& dice) {
 
 Sketch dressedCase(std::uint64_t number) {
     Dice dice(6'000'011 * number + 29);
-    Sketch made = number % 3 == 0   ? tolerantCase(dice, static_cast<Asked>(number % kAsked), 60, 90)
+    Sketch made = number % 3 == 0   ? tolerantCase(dice, static_cast<Asked>(number / 3 % kAsked), 60, 90)
                   : number % 3 == 1 ? anyCase(dice, number)
                                     : oneUnknownCase(dice);
     for (int i = kSumIndex; i < static_cast<int>(made.forces.size()); ++i)

@@ -16,10 +16,15 @@ namespace tailpoint::testing {
 class FixedMeasure : public TextMeasure {
 public:
     TextExtent measure(const std::vector<Run>& runs, Face, double size) const override {
-        double width = 0;
-        for (const Run& run : runs)
-            width += letters(run.text) * (run.script == Script::normal ? 0.52 : 0.38) * size;
-        return {width, 0.7 * size, 0.22 * size};
+        double width = 0, line = 0;
+        int lines = 0;
+        for (const Run& run : runs) {
+            line = run.line == lines ? line : 0;
+            lines = run.line;
+            line += letters(run.text) * (run.script == Script::normal ? 0.52 : 0.38) * size;
+            width = std::max(width, line);
+        }
+        return {width, 0.7 * size, 0.22 * size + lines * kLineStep * size};
     }
 
 private:
@@ -139,6 +144,7 @@ inline double clearance(const Box& box, const Item& item) {
 inline bool isGround(const Group& group, const Item& item) {
     const auto* path = std::get_if<Path>(&item);
     return group.role == Role::sheet || group.role == Role::grid || group.role == Role::highlight ||
+           group.role == Role::region ||
            (path && path->role == Role::sheet);
 }
 

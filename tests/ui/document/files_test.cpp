@@ -8,14 +8,18 @@
 #include <QFileInfo>
 #include <QTemporaryDir>
 #include <csignal>
+#include <cstring>
 #include <fcntl.h>
 #include <random>
 #include <sys/file.h>
 #include <sys/mount.h>
 #include <sys/resource.h>
+#include <sys/socket.h>
 #include <sys/stat.h>
 #include <sys/time.h>
+#include <sys/un.h>
 #include <sys/wait.h>
+#include <thread>
 #include <unistd.h>
 #include <utime.h>
 
@@ -249,9 +253,70 @@ TEST_F(Files, ReadingMoreThan16MiBIsRefusedWithoutReadingIt) {
     EXPECT_EQ(refused(path("huge.json")), "is larger than 16 MiB, which no sketch is; name another file");
 }
 
-TEST_F(Files, ReadingADeviceThatNeverEndsIsRefused) {
-    EXPECT_EQ(refused(QStringLiteral("/dev/zero")),
-              "is larger than 16 MiB, which no sketch is; name another file");
+TEST_F(Files, ReadingADeviceOrASocketIsRefused) {
+    EXPECT_EQ(refused(QStringLiteral("/dev/zero")), "is a device, not a file; name a file");
+    const int fd = ::socket(AF_UNIX, SOCK_STREAM, 0);
+    sockaddr_un name{};
+    name.sun_family = AF_UNIX;
+    std::strncpy(name.sun_path, qPrintable(path("s")), sizeof name.sun_path - 1);
+    ASSERT_EQ(::bind(fd, reinterpret_cast<const sockaddr*>(&name), sizeof name), 0);
+    EXPECT_NE(refused(path("s")).find("socket"), std::string::npos);
+    EXPECT_NE(said(saveBytes(path("s"), "x")).find("socket"), std::string::npos);
+    ::close(fd);
+}
+
+TEST_F(Files, APipeIsRefusedAndNotWaitedFor) {
+    ASSERT_EQ(::mkfifo(qPrintable(path("pipe")), 0600), 0);
+    EXPECT_EQ(refused(path("pipe")), "is a pipe, not a file; name a file");
+    EXPECT_EQ(said(saveBytes(path("pipe"), "x")),
+              "not saved: nobody reads the pipe; start its reader first or save elsewhere");
+}
+
+TEST_F(Files, APipeThatTheShellGaveIsRead) {
+    int ends[2];
+    ASSERT_EQ(::pipe(ends), 0);
+    ASSERT_EQ(::write(ends[1], "given", 5), 5);
+    ::close(ends[1]);
+    const auto read = readBytes(QStringLiteral("/dev/fd/%1").arg(ends[0]));
+    ::close(ends[0]);
+    const auto* bytes = std::get_if<QByteArray>(&read);
+    ASSERT_TRUE(bytes);
+    EXPECT_EQ(*bytes, "given");
+}
+
+TEST_F(Files, APipeWithAReaderIsWrittenAtItsPace) {
+    ASSERT_EQ(::mkfifo(qPrintable(path("pipe")), 0600), 0);
+    const QByteArray much(1 << 20, 'x'); // more than a pipe holds
+    QByteArray read;
+    std::thread reader([&] {
+        QFile in(path("pipe"));
+        if (in.open(QIODevice::ReadOnly))
+            read = in.readAll();
+    });
+    std::optional<FileError> error;
+    do // until the reader is there
+        error = saveBytes(path("pipe"), much);
+    while (error && error->message.contains(QStringLiteral("nobody reads")));
+    reader.join();
+    EXPECT_EQ(said(error), "nothing");
+    EXPECT_EQ(read, much);
+}
+
+TEST_F(Files, SeveralAreSavedAllOrNone) {
+    put(path("a"), kOld);
+    put(path("b"), kOld);
+    ASSERT_TRUE(QDir(m_folder.path()).mkdir(QStringLiteral("c")));
+    const std::vector<FileBytes> files{
+        {path("a"), "1"}, {path("new"), "2"}, {path("c"), "3"}, {path("b"), "4"}};
+    const auto failed = saveTogether(files);
+    ASSERT_TRUE(failed);
+    EXPECT_EQ(failed->path, path("c"));
+    EXPECT_EQ(bytesOf(path("a")), kOld);
+    EXPECT_EQ(everythingIn(m_folder.path()),
+              (QStringList{QStringLiteral("a"), QStringLiteral("b"), QStringLiteral("c")}));
+    EXPECT_FALSE(saveTogether({files[0], files[1], files[3]}));
+    EXPECT_EQ(bytesOf(path("a")) + bytesOf(path("new")) + bytesOf(path("b")), "124");
+    EXPECT_EQ(everythingIn(m_folder.path()).size(), 4);
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 // What a window knows of its file: whether somebody else changed it, and whose it is.
 #include "ui/document/open_file.h"
+#include "ui/document/previous.h"
 #include "ui/document/sketch_document.h"
 
 #include <gtest/gtest.h>
@@ -134,6 +135,69 @@ TEST_F(OpenFiles, OnceTheOtherWindowIsClosedTheFileCanBeSaved) {
     }
     EXPECT_FALSE(second.save(path("a.json")));
     EXPECT_EQ(second.readOnlyReason(), QString());
+}
+
+TEST_F(OpenFiles, ALockOfAVanishedMachineIsToldAndTakenOver) {
+    SketchDocument first, second;
+    const QString file = saved(first);
+    first.leaveFile();
+    put(path(".a.json.tailpoint-lock"), "7\ntailpoint\nlab7\n\nits boot\n");
+    ASSERT_FALSE(second.open(file));
+    EXPECT_TRUE(second.readOnlyReason().contains(QStringLiteral("process 7 on lab7, since ")))
+        << second.readOnlyReason().toStdString();
+    ASSERT_TRUE(second.save(file));
+    ASSERT_TRUE(second.file().takeOver());
+    EXPECT_EQ(second.readOnlyReason(), QString());
+    EXPECT_FALSE(second.save(file));
+}
+
+TEST_F(OpenFiles, AWindowWhoseFileWasTakenOverFindsOutWhenItSaves) {
+    SketchDocument first, second;
+    const QString file = saved(first);
+    ASSERT_FALSE(second.open(file));
+    ASSERT_TRUE(second.file().takeOver());
+    const auto refused = first.save(file);
+    ASSERT_TRUE(refused);
+    EXPECT_TRUE(refused->message.contains(QStringLiteral("another Tailpoint window")));
+    EXPECT_FALSE(second.save(file));
+    ASSERT_TRUE(QFile::remove(path(".a.json.tailpoint-lock")));
+    EXPECT_FALSE(second.save(file)) << "a lock that is merely gone is made again";
+    EXPECT_TRUE(QFile::exists(path(".a.json.tailpoint-lock")));
+}
+
+TEST_F(OpenFiles, AFileThatIsLeftIsFreeAndTheSketchIsACopyWithoutAName) {
+    SketchDocument first, second;
+    const QString file = saved(first);
+    first.leaveFile();
+    EXPECT_EQ(first.path(), QString());
+    EXPECT_EQ(first.sketch().title, "mine");
+    ASSERT_FALSE(second.open(file));
+    EXPECT_EQ(second.readOnlyReason(), QString());
+}
+
+TEST_F(OpenFiles, TheFirstSaveOfASittingKeepsWhatStoodThereBefore) {
+    const QString file = path("a.json");
+    {
+        SketchDocument before;
+        saved(before);
+    }
+    EXPECT_FALSE(hasPrevious(file));
+    SketchDocument document;
+    ASSERT_FALSE(document.open(file));
+    for (const char* title : {"second", "third"}) {
+        Sketch sketch = document.sketch();
+        sketch.title = title;
+        ASSERT_FALSE(document.edit(sketch, QStringLiteral("title")));
+        ASSERT_FALSE(document.save(file));
+        const auto previous = previousOf(file);
+        ASSERT_TRUE(previous);
+        EXPECT_EQ(previous->sketch.title, "mine") << title;
+    }
+    QByteArray theirs = bytesOf(file);
+    theirs.replace("third", "them!");
+    put(file, theirs);
+    ASSERT_FALSE(document.save(file)) << "replaced knowingly";
+    EXPECT_EQ(previousOf(file)->sketch.title, "them!");
 }
 
 TEST_F(OpenFiles, WhatIsBroughtBackKnowsTheFileAsItWasAtWork) {

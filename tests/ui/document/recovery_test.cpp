@@ -1,11 +1,15 @@
 // A copy of unsaved work: there while it is needed, gone when it isn't, found after a crash.
 #include "ui/document/recovery.h"
 
+#include "tests/ui/panel_support.h"
+
 #include <gtest/gtest.h>
 
 #include <QDir>
 #include <QFileInfo>
+#include <QSysInfo>
 #include <QTemporaryDir>
+#include <utime.h>
 
 namespace tailpoint {
 namespace {
@@ -35,6 +39,7 @@ TEST_F(Recovering, AModifiedSketchIsCopiedAndTheCopyGoesWhenItIsSaved) {
     autosave.flush();
     EXPECT_TRUE(QFileInfo::exists(autosave.file()));
     ASSERT_FALSE(document.save(m_folder.filePath(QStringLiteral("a.json"))));
+    autosave.flush();
     EXPECT_FALSE(QFileInfo::exists(autosave.file()));
 }
 
@@ -104,6 +109,7 @@ Recovery leftBehind(const Sketch& sketch, const QString& folder) {
     const QString copy = autosave.file(), aside = copy + QStringLiteral(".aside");
     EXPECT_TRUE(QFile::copy(copy, aside));
     EXPECT_FALSE(lost.save(folder + QStringLiteral("/saved"))); // its copy goes
+    autosave.flush();
     EXPECT_TRUE(QFile::rename(aside, copy));
     return {copy, {}, QDateTime::currentDateTimeUtc(), {}, sketch};
 }
@@ -133,6 +139,7 @@ TEST_F(Recovering, ACopyThatIsTakenOverStaysWhereNoSuccessorCanBeWrittenAndGoesW
     EXPECT_TRUE(QFileInfo::exists(left.file));
     EXPECT_TRUE(findRecoveries(folder()).isEmpty()) << "no other window offers it";
     ASSERT_FALSE(document.save(m_folder.filePath(QStringLiteral("a.json"))));
+    autosave.flush();
     EXPECT_FALSE(QFileInfo::exists(left.file));
 }
 
@@ -144,6 +151,84 @@ TEST_F(Recovering, ACopyKnowsTheFileThatItBelongsTo) {
     autosave.flush();
     const auto copy = readBytes(autosave.file());
     EXPECT_TRUE(std::get<QByteArray>(copy).contains(document.file().known().toHex()));
+}
+
+TEST_F(Recovering, WhatIsLeftIsThereForTheNextStartAndLockedByNobody) {
+    Autosave autosave(document, folder());
+    change();
+    autosave.leave();
+    EXPECT_EQ(QDir(folder()).entryList(QDir::Files), QStringList{QFileInfo(autosave.file()).fileName()});
+    const QList<Recovery> found = findRecoveries(folder());
+    ASSERT_EQ(found.size(), 1);
+    EXPECT_EQ(found[0].sketch, document.sketch());
+}
+
+TEST_F(Recovering, APauseIsEnoughForACopy) {
+    Autosave autosave(document, folder());
+    change();
+    EXPECT_TRUE(test::waitFor([&] { return QFileInfo::exists(autosave.file()); }));
+}
+
+TEST_F(Recovering, AHandThatNeverPausesIsCopiedAllTheSame) {
+    Autosave autosave(document, folder());
+    int moves = 0;
+    EXPECT_TRUE(test::waitFor([&] { // every turn of the loop is a move
+        Sketch moved = document.sketch();
+        moved.title = "move " + std::to_string(++moves);
+        EXPECT_FALSE(document.preview(moved, QStringLiteral("Drag")));
+        return QFileInfo::exists(autosave.file());
+    }));
+    EXPECT_TRUE(document.isPreviewing());
+}
+
+TEST_F(Recovering, WhereNoCopyCanBeWrittenItIsSaidOnceInOneLine) {
+    QFile file(m_folder.filePath(QStringLiteral("file")));
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    Autosave autosave(document, file.fileName() + QStringLiteral("/recovery"));
+    QStringList said;
+    QObject::connect(&autosave, &Autosave::failed, [&](const QString& why) { said << why; });
+    for (int i = 0; i < 3; ++i) {
+        change();
+        autosave.flush();
+    }
+    ASSERT_TRUE(test::waitFor([&] { return !said.isEmpty(); }));
+    QCoreApplication::processEvents();
+    ASSERT_EQ(said.size(), 1);
+    EXPECT_TRUE(said[0].contains(QStringLiteral("not saved")) && !said[0].contains(u'\n'))
+        << said[0].toStdString();
+}
+
+TEST_F(Recovering, OrphansAreSweptAndWhatIsInUseStays) {
+    Autosave autosave(document, folder());
+    change();
+    autosave.flush();
+    const auto put = [&](const char* name, const QByteArray& text) {
+        QFile file(folder() + u'/' + QLatin1String(name));
+        EXPECT_TRUE(file.open(QIODevice::WriteOnly) && file.write(text) == text.size());
+    };
+    const QByteArray host = QSysInfo::machineHostName().toUtf8();
+    put("1-gone.json.lock", "1\ntailpoint\n" + host + "\n\nanother boot\n");
+    put("1-lab7.json.lock", "1\ntailpoint\nlab7\n\nits boot\n");
+    put(".tailpoint-saving-1", "half");
+    const utimbuf longAgo{0, 0};
+    ASSERT_EQ(::utime(qPrintable(folder() + QStringLiteral("/.tailpoint-saving-1")), &longAgo), 0);
+    sweepRecoveries(folder());
+    const QString copy = QFileInfo(autosave.file()).fileName();
+    EXPECT_EQ(QDir(folder()).entryList(QDir::Files | QDir::Hidden, QDir::Name),
+              (QStringList{QStringLiteral("1-lab7.json.lock"), copy, copy + QStringLiteral(".lock")}));
+}
+
+TEST_F(Recovering, WhatAnotherMachineMayHaveOpenComesLastAndSaysSo) {
+    const Recovery here = leftBehind(document.sketch(), folder());
+    const Recovery there = leftBehind(document.sketch(), folder());
+    QFile lock(there.file + QStringLiteral(".lock"));
+    ASSERT_TRUE(lock.open(QIODevice::WriteOnly) && lock.write("7\ntailpoint\nlab7\n\nits boot\n") > 0);
+    lock.close();
+    const QList<Recovery> found = findRecoveries(folder());
+    ASSERT_EQ(found.size(), 2);
+    EXPECT_EQ(found[0].file, here.file);
+    EXPECT_TRUE(found[1].holder.contains(QStringLiteral("process 7 on lab7")))
+        << found[1].holder.toStdString();
 }
 
 TEST_F(Recovering, ARelativeStateFolderIsIgnored) {

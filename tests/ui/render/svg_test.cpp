@@ -42,11 +42,11 @@ TEST(Svg, IsSizedInPointsAndNamesItself) {
 
 TEST(Svg, EveryDrawnElementCarriesTheClassOfItsRole) {
     static const QSet<QString> roles{
-        QStringLiteral("sheet"),  QStringLiteral("grid"),     QStringLiteral("axis"),
-        QStringLiteral("given"),  QStringLiteral("sum"),      QStringLiteral("construction"),
-        QStringLiteral("arc"),    QStringLiteral("locus"),    QStringLiteral("label"),
-        QStringLiteral("leader"), QStringLiteral("halo"),     QStringLiteral("titleblock"),
-        QStringLiteral("point"),  QStringLiteral("highlight")};
+        QStringLiteral("sheet"),  QStringLiteral("grid"),      QStringLiteral("axis"),
+        QStringLiteral("given"),  QStringLiteral("sum"),       QStringLiteral("construction"),
+        QStringLiteral("arc"),    QStringLiteral("locus"),     QStringLiteral("label"),
+        QStringLiteral("leader"), QStringLiteral("halo"),      QStringLiteral("titleblock"),
+        QStringLiteral("point"),  QStringLiteral("highlight"), QStringLiteral("region")};
     static const QSet<QString> undrawn{QStringLiteral("svg"), QStringLiteral("title"), QStringLiteral("desc"),
                                        QStringLiteral("metadata")};
     const Sketch two = sketch({force("P", kToFind, 40), force("Q", 260, kToFind)}, force("R", 400, 10));
@@ -67,10 +67,9 @@ TEST(Svg, WritesOneTextForEachLabel) {
     const auto elements = elementsOf(svgOf(raft()));
     EXPECT_EQ(textsOfClass(elements, "label").count(QStringLiteral("P = 340 N")), 1);
     EXPECT_EQ(textsOfClass(elements, "label").count(QStringLiteral("115.0°")), 2);
-    EXPECT_EQ(
-        textsOfClass(elements, "titleblock"),
-        (QStringList{QStringLiteral("Survey raft on two lines"), QStringLiteral("1 division = 50 N"),
-                     QStringLiteral("from +x, ccw"), QStringLiteral("3 figures")}));
+    EXPECT_EQ(textsOfClass(elements, "titleblock"),
+              (QStringList{QStringLiteral("Survey raft on two lines"), QStringLiteral("1 division = 50 N"),
+                           QStringLiteral("from +x, ccw"), QStringLiteral("3 figures")}));
 }
 
 TEST(Svg, PutsAHaloRectangleBehindEveryLabelOfTheFigure) {

@@ -44,7 +44,12 @@ TEST_P(ThemeTest, TextOfTheWindowStandsOutToo) {
 TEST_P(ThemeTest, StrokesStandOutThreeToOne) {
     for (const Role role : {Role::axis, Role::given, Role::sum, Role::construction, Role::arc, Role::locus,
                             Role::leader, Role::titleblock, Role::point})
-        EXPECT_GE(contrast(theme().colour(role), theme().sheet), 3) << nameOf(role);
+        for (const QColor& ground : {theme().sheet, theme().region})
+            EXPECT_GE(contrast(theme().colour(role), ground), 3) << nameOf(role);
+}
+
+TEST_P(ThemeTest, WhereATipCanLieIsSeenInGrey) {
+    EXPECT_GE(contrast(theme().region, theme().sheet), 1.3);
 }
 
 TEST_P(ThemeTest, GridStaysQuiet) {

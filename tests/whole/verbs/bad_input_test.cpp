@@ -2,9 +2,12 @@
 #include "tests/whole/verbs/driver.h"
 
 #include <QDir>
+#include <cstring>
 #include <linux/capability.h>
 #include <sys/prctl.h>
+#include <sys/socket.h>
 #include <sys/stat.h>
+#include <sys/un.h>
 #include <unistd.h>
 
 namespace tailpoint::whole {
@@ -46,6 +49,13 @@ QStringList parts(const char* place, const char* mend) {
     return {QString::fromUtf8(place), QString::fromUtf8(mend)};
 }
 
+QByteArray manyForces(int count) {
+    QByteArray forces = force("F0", "1", "0");
+    for (int i = 1; i < count; ++i)
+        forces += "," + force(("F" + std::to_string(i)).c_str(), "1", "0");
+    return forces;
+}
+
 const Bad kBad[] = {
     {"NotJson", "raft: 340 N", parts("line 1, column 1", "double quotes")},
     {"Empty", "", parts("line 1, column 1", "a sketch begins with {")},
@@ -60,6 +70,11 @@ const Bad kBad[] = {
      parts("forces[2].magnitude", "write the number without quotes")},
     {"NotANumber", sketch(force("P", "NaN", "25")), parts("line 1, column 125", "finite number")},
     {"OutOfRange", sketch(force("P", "1e999", "25")), parts("line 1, column 125", "1e150")},
+    {"EndlessAngle", sketch(force("P", "340", "1e300")),
+     parts("forces[0].direction", "give an angle within a full turn")},
+    {"AHundredThousandForces", sketch(manyForces(100'000)), parts("forces", "more than the 10000")},
+    {"ControlCharactersInAName", sketch(force("P\u001b[31m\u0007", "1", "2")),
+     parts("forces[0].name", "can't be printed")},
     {"NegativeMagnitude", sketch(force("P", "-340", "25")),
      parts("forces[0].magnitude", "turn the direction round instead")},
     {"TwoForcesOfOneName", sketch(kP + "," + kP), parts("forces[1].name", "unique")},
@@ -134,12 +149,68 @@ TEST_F(BadFiles, AFileWithoutPermission) {
                      giveUpReadingEverything);
 }
 
-/// A display that was left behind, as in a terminal that outlived its session.
-TEST_F(BadFiles, ADisplayThatNobodyServes) {
+/// A socket that nobody listens to any more, as a compositor that died leaves it.
+QString deadSocket(const QString& path) {
+    const int fd = ::socket(AF_UNIX, SOCK_STREAM, 0);
+    sockaddr_un name{};
+    name.sun_family = AF_UNIX;
+    std::strncpy(name.sun_path, qPrintable(path), sizeof name.sun_path - 1);
+    EXPECT_EQ(::bind(fd, reinterpret_cast<const sockaddr*>(&name), sizeof name), 0);
+    ::close(fd);
+    return path;
+}
+
+/// Left behind, as in a terminal that outlived its session, or never there.
+TEST_F(BadFiles, ADisplayThatNobodyServesIsSaidInOneLineOfOurs) {
     const QString good = put(QStringLiteral("good.json"), sketch(kP));
-    for (const char* display : {":9973", ":9973.0", ":", ":x"})
-        expectRefused(run({good}, {}, nullptr, QString::fromLatin1(display)),
-                      {QStringLiteral("no display for the window")});
+    const auto var = [](const char* name) { return QString::fromLatin1(name); };
+    const QString x = var("DISPLAY"), wayland = var("WAYLAND_DISPLAY"), platform = var("QT_QPA_PLATFORM");
+    const QString dead = deadSocket(path(QStringLiteral("wayland-9")));
+    const Environment kinds[] = {{},
+                                 {{x, QString()}},
+                                 {{x, var(":9973")}},
+                                 {{x, var(":9973.0")}},
+                                 {{x, var(":")}},
+                                 {{x, var(":x")}},
+                                 {{x, var("nonsense")}},
+                                 {{wayland, dead}},
+                                 {{wayland, dead}, {platform, var("wayland")}},
+                                 {{wayland, var("wayland-8")}, {platform, var("wayland")}},
+                                 {{wayland, dead}, {x, var(":9973")}},
+                                 {{platform, var("nosuch")}},
+                                 {{platform, var("xcb")}},
+                                 {{x, var(":9973")}, {platform, var("wayland;xcb")}}};
+    for (const Environment& kind : kinds) {
+        expectRefused(run({good}, {}, nullptr, kind), {QStringLiteral("no display for the window")});
+        expectRefused(run({path(QStringLiteral("none.json"))}, {}, nullptr, kind),
+                      {QStringLiteral("none.json: does not exist")});
+        expectRefused(run({QStringLiteral("nosuch")}, {}, nullptr, kind),
+                      {QStringLiteral("'nosuch' is no verb and no file; the verbs are report, figure, mark, "
+                                      "sweep, problems")});
+    }
+}
+
+TEST_F(BadFiles, APipeIsRefusedAndNotWaitedFor) {
+    const QString pipe = path(QStringLiteral("pipe.json"));
+    ASSERT_EQ(::mkfifo(qPrintable(pipe), 0600), 0);
+    expectBothRefuse(pipe, {QStringLiteral("is a pipe, not a file")});
+    const QString good = put(QStringLiteral("good.json"), sketch(kP));
+    expectRefused(run({QStringLiteral("report"), good, QStringLiteral("-o"), pipe}),
+                  {pipe, QStringLiteral("nobody reads the pipe")});
+}
+
+TEST_F(BadFiles, WithoutAnyFontAFigureIsRefused) {
+    const QString good = put(QStringLiteral("good.json"), sketch(kP));
+    const QString none = put(QStringLiteral("fonts.conf"), "<fontconfig></fontconfig>");
+    const Environment fontless{{QStringLiteral("FONTCONFIG_FILE"), none},
+                               {QStringLiteral("QT_QPA_FONTDIR"), m_folder.path()}};
+    for (const char* form : {"svg", "pdf", "png"}) {
+        const QString out = path(QStringLiteral("a.") + QLatin1String(form));
+        expectRefused(run({QStringLiteral("figure"), good, QStringLiteral("-o"), out}, {}, nullptr, fontless),
+                      {QStringLiteral("there is no font to write with; install one")});
+        EXPECT_FALSE(QFile::exists(out));
+    }
+    EXPECT_EQ(run({QStringLiteral("report"), good}, {}, nullptr, fontless).status, 0) << "words need none";
 }
 
 TEST_F(BadFiles, AsksNoDisplayForHelpBehindAFile) {
@@ -236,7 +307,8 @@ const Usage kUsages[] = {
     {"FigureIntoNoFolder", call("figure GOOD -o FOLDER/no/a.svg"), QStringLiteral("folder does not exist")},
     {"AnUnknownVerb", call("reprot GOOD"), QStringLiteral("tailpoint --help")},
     {"AnUnknownVerbBeforeAFile", call("figur GOOD"), QStringLiteral("'figur' is no verb")},
-    {"AnUnknownVerbAlone", call("figur"), QStringLiteral("'figur' is no verb and no file")},
+    {"AnUnknownVerbAlone", call("figur"),
+     QStringLiteral("'figur' is no verb and no file; the verbs are report, figure, mark, sweep, problems")},
     {"AWindowOnAFileThatIsNotThere", call("FOLDER/none.json"),
      QStringLiteral("none.json: does not exist; check the name")},
     {"AWindowWithAnUnknownOption", call("--nope GOOD"), QStringLiteral("--nope is no option here")},

@@ -22,11 +22,11 @@ QProcessEnvironment withoutDisplay() {
 } // namespace
 
 Ran run(const QStringList& arguments, const QByteArray& standardInput, const std::function<void()>& inChild,
-        const QString& display) {
+        const Environment& added) {
     QProcess process;
     QProcessEnvironment environment = withoutDisplay();
-    if (!display.isNull())
-        environment.insert(QStringLiteral("DISPLAY"), display);
+    for (auto one = added.begin(); one != added.end(); ++one)
+        environment.insert(one.key(), one.value());
     process.setProcessEnvironment(environment);
     if (inChild)
         process.setChildProcessModifier(inChild);
@@ -42,6 +42,13 @@ Ran run(const QStringList& arguments, const QByteArray& standardInput, const std
     const bool exited = process.exitStatus() == QProcess::NormalExit;
     return {exited ? process.exitCode() : -1, process.readAllStandardOutput(),
             process.readAllStandardError()};
+}
+
+Environment withFaults(const QString& faults) {
+    return {{QStringLiteral("LD_PRELOAD"), QStringLiteral(TAILPOINT_FAULTS_LIBRARY)},
+            {QStringLiteral("TAILPOINT_FAULTS"), faults},
+            {QStringLiteral("ASAN_OPTIONS"), // the sanitizers' build has its runtime behind what is preloaded
+             QString::fromLocal8Bit(qgetenv("ASAN_OPTIONS")) + QStringLiteral(":verify_asan_link_order=0")}};
 }
 
 QJsonObject reportOf(const QByteArray& sketch, int expectedStatus) {

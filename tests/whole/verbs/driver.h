@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QByteArray>
+#include <QHash>
 #include <QJsonArray>
 #include <QJsonObject>
 #include <QString>
@@ -17,10 +18,14 @@ struct Ran {
     QByteArray out, err;
 };
 
-/// Runs with no display server in the environment, or with this name of one. `inChild` is called between fork
+using Environment = QHash<QString, QString>;
+
+/// Runs with no display server in the environment, with `added` beside it. `inChild` is called between fork
 /// and exec.
 Ran run(const QStringList& arguments, const QByteArray& standardInput = {},
-        const std::function<void()>& inChild = nullptr, const QString& display = {});
+        const std::function<void()>& inChild = nullptr, const Environment& added = {});
+/// The environment in which these calls on the files of a saving fail: see tests/whole/faults.
+Environment withFaults(const QString& faults);
 
 /// `report - --as json` of a sketch; the parsed report, empty where it is no JSON.
 QJsonObject reportOf(const QByteArray& sketch, int expectedStatus);

@@ -5,6 +5,7 @@
 #include <QDir>
 #include <QFile>
 #include <QProcess>
+#include <QStandardPaths>
 
 namespace tailpoint::whole {
 namespace {
@@ -13,6 +14,11 @@ constexpr int kLongestCompilationMs = 50'000;
 
 class Latex : public Verbs, public testing::WithParamInterface<std::string> {
 protected:
+    void SetUp() override {
+        for (const char* tool : {"pdflatex", "pdfinfo", "pdftotext"})
+            if (QStandardPaths::findExecutable(QLatin1String(tool)).isEmpty())
+                GTEST_SKIP() << tool << " is not installed: what is written for LaTeX is not compiled";
+    }
     struct Compiled {
         bool done = false;
         QString log, text; ///< of TeX; of the pages

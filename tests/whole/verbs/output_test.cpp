@@ -161,6 +161,44 @@ TEST_F(Output, AFolderThatMayNotBeWrittenStaysAsItIs) {
         QDir(path(QStringLiteral("shut"))).isEmpty(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot));
 }
 
+/// As a profiler's or a terminal's signals do.
+TEST_F(Output, CallsThatASignalInterruptsAreTakenUpAgain) {
+    for (const char* call : {"fsync", "fchmod", "rename", "close", "write"}) {
+        const QString file = put(QStringLiteral("old.txt"), "older"); // fchmod: takes its permissions over
+        const Ran ran = run({QStringLiteral("report"), good(), QStringLiteral("-o"), file}, {}, nullptr,
+                            withFaults(QLatin1String(call) + QStringLiteral("=EINTR:1:3")));
+        EXPECT_EQ(ran.status, 0) << call << ": " << ran.err.toStdString();
+        EXPECT_TRUE(bytesOf(file).contains("R = 520 N")) << call;
+    }
+    EXPECT_EQ(everything().size(), 2);
+}
+
+TEST_F(Output, ACallThatFailsLeavesTheOlderFileAndNothingBeside) {
+    for (const char* fault : {"fsync=EIO", "fchmod=EIO", "rename=EIO", "close=EIO", "write=ENOSPC"}) {
+        const QString file = put(QStringLiteral("old.txt"), "older");
+        expectRefused(run({QStringLiteral("report"), good(), QStringLiteral("-o"), file}, {}, nullptr,
+                          withFaults(QLatin1String(fault))),
+                      {file, QStringLiteral("not saved")});
+        EXPECT_EQ(bytesOf(file), "older") << fault;
+    }
+    EXPECT_EQ(everything().size(), 2);
+}
+
+TEST_F(Output, AllStagesAreWrittenOrNone) {
+    const QString older = put(QStringLiteral("k-2.svg"), "older");
+    const QStringList figure{QStringLiteral("figure"),  good(),
+                             QStringLiteral("--stage"), QStringLiteral("all"),
+                             QStringLiteral("-o"),      path(QStringLiteral("k.svg"))};
+    for (const char* fault : {"write=ENOSPC:7:1", "fsync=EIO:9:1", "rename=EIO:6:1", "rename=EIO:9:1"}) {
+        expectRefused(run(figure, {}, nullptr, withFaults(QLatin1String(fault))),
+                      {path(QStringLiteral("k-")), QStringLiteral("not saved")});
+        EXPECT_EQ(bytesOf(older), "older") << fault;
+        EXPECT_EQ(everything().size(), 2) << fault << everything().join(u' ').toStdString();
+    }
+    EXPECT_EQ(run(figure).status, 0);
+    EXPECT_EQ(everything().size(), 10);
+}
+
 TEST_F(Output, AReportNeverReplacesTheSketchThatItReports) {
     const QString link = path(QStringLiteral("link.json"));
     ASSERT_TRUE(QFile::link(good(), link));

@@ -3,6 +3,8 @@
 #include "tests/whole/verbs/driver.h"
 
 #include <QJsonDocument>
+#include <QProcess>
+#include <QStandardPaths>
 #include <cstdlib>
 
 namespace tailpoint::whole {
@@ -72,5 +74,29 @@ TEST_F(Record, RefusesATitleBlockThatCantBePrinted) {
                   {QStringLiteral("revision")});
 }
 
+TEST_F(Record, StandsUnderAFigureOnAPage) {
+    if (QStandardPaths::findExecutable(QStringLiteral("pdftotext")).isEmpty())
+        GTEST_SKIP() << "pdftotext is not installed";
+    const QString file = put(QStringLiteral("raft.json"), kSigned), out = path(QStringLiteral("raft.pdf"));
+    const auto words = [&](const QStringList& more) {
+        ::setenv("SOURCE_DATE_EPOCH", "1764374400", 1);
+        EXPECT_EQ(run(QStringList{QStringLiteral("figure"), file, QStringLiteral("-o"), out} + more).status,
+                  0);
+        ::unsetenv("SOURCE_DATE_EPOCH");
+        QProcess reader;
+        reader.start(QStringLiteral("pdftotext"), {out, QStringLiteral("-")});
+        EXPECT_TRUE(reader.waitForFinished());
+        return QString::fromUtf8(reader.readAllStandardOutput());
+    };
+    for (const char* paper : {"free", "a4", "letter-landscape"}) {
+        SCOPED_TRACE(paper);
+        const QString told = words({QStringLiteral("--paper"), QLatin1String(paper)});
+        for (const char* part :
+             {"Raft", "raft.json; 2025-11-29; Tailpoint ", "A. Moss", "B. Rell", "Assumed: all"})
+            EXPECT_TRUE(told.contains(QLatin1String(part))) << part << told.toStdString();
+    }
+    const QString exercise = words({QStringLiteral("--given-only")});
+    EXPECT_FALSE(exercise.contains(QStringLiteral("2025")) || exercise.contains(QStringLiteral("Assumed")));
+}
 } // namespace
 } // namespace tailpoint::whole

@@ -125,5 +125,16 @@ TEST_F(ReportTable, RefusesWhatHasNoSayAndItsOwnSketch) {
                   {QStringLiteral("FILE")});
 }
 
+TEST_F(ReportTable, CarriesTheCautionInAColumnOfItsOwn) {
+    const QString lift =
+        put(QStringLiteral("lift.json"),
+            sketch(force("P", "3", "0") + "," + force("Q", "4", "90"), R"(, "title": "Lifting a crate")"));
+    const auto rows = lines(table({right(), lift}).out);
+    EXPECT_TRUE(rows[0].endsWith(",message,caution"));
+    EXPECT_TRUE(rows[1].endsWith(",1,,")) << "this one lifts nothing";
+    EXPECT_TRUE(rows[2].contains("A sketch check, not a design."));
+    EXPECT_TRUE(rows[2].contains("Not covered: dynamics"));
+    EXPECT_FALSE(lines(table({right()}).out)[0].contains("caution"));
+}
 } // namespace
 } // namespace tailpoint::whole

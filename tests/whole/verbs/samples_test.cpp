@@ -33,6 +33,7 @@ const std::map<std::string, Expected> kExpected{
     {"oblique-components.json", {"unique", 0}},
     {"obtuse-pulls.json", {"unique", 0}},
     {"out-of-reach.json", {"none", 1}},
+    {"raft-in-weather.json", {"unique", 0}},
     {"ring-at-rest.json", {"unique", 0}},
     {"ring-of-known-pulls.json", {"unique", 0}},
     {"same-line.json", {"endless", 1}},

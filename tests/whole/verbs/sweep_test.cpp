@@ -99,5 +99,22 @@ TEST_F(SweepVerb, NeverWritesOverItsSketch) {
     EXPECT_EQ(bytesOf(file), kLegs);
 }
 
+/// The curves have the middle values, and a lift its caution: in every form, in a table without breaking it.
+TEST_F(SweepVerb, SaysWhatIsToBeMinded) {
+    QByteArray lift = kLegs;
+    lift.replace(R"("magnitude": 12)", R"("magnitude": {"value": 12, "plusMinus": 1})");
+    ASSERT_NE(lift, kLegs);
+    lift.replace(R"(, "sum")", R"(, "title": "Bridle", "sum")");
+    const QStringList vary = words("--vary|direction of A|--from|0|--to|90|--steps|3");
+    const QList<QByteArray> rows = swept(vary, lift).out.split('\n');
+    EXPECT_TRUE(rows[0].endsWith(",remark"));
+    EXPECT_TRUE(rows[2].startsWith("30,5.0907911381") && rows[2].endsWith(","));
+    for (const char* form : {"csv", "text", "json", "svg"}) {
+        const QString out =
+            QString::fromUtf8(swept(vary + words("--as") + words(form), lift).out).simplified();
+        EXPECT_TRUE(out.contains(QStringLiteral("not a design"))) << form;
+        EXPECT_TRUE(out.contains(QStringLiteral("middle values"))) << form;
+    }
+}
 } // namespace
 } // namespace tailpoint::whole

@@ -27,8 +27,8 @@ std::string inOneLine(const QByteArray& text) {
 
 TEST(Uncertainty, IsToldInTheTextOnRequest) {
     const std::string text = inOneLine(report({QStringLiteral("--uncertainty")}).out);
-    const std::string told = "R has the standard uncertainty 4.1 N: the direction of P makes 63 per cent and "
-                             "the magnitude of P makes 37 per cent. Expanded with k = 2: 8.3 N.";
+    const std::string told = "R has the standard uncertainty 4.1 N: the direction of 𝑷 makes 63 per cent and "
+                             "the magnitude of 𝑷 makes 37 per cent. Expanded with k = 2: 8.3 N.";
     const auto first = text.find(told);
     ASSERT_NE(first, std::string::npos) << text;
     EXPECT_NE(text.find(told, first + 1), std::string::npos) << "in the answer and in its step";

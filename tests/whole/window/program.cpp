@@ -7,6 +7,7 @@
 #include <QJsonDocument>
 #include <QProcessEnvironment>
 #include <QRegularExpression>
+#include <csignal>
 #include <thread>
 
 namespace whole {
@@ -134,6 +135,10 @@ bool Program::asks(const QString& title) const {
 void Program::kill() {
     m_process.kill(); // SIGKILL
     m_process.waitForFinished();
+}
+
+void Program::signal(int number) {
+    ::kill(static_cast<pid_t>(m_process.processId()), number);
 }
 
 int Program::waitForEnd() {

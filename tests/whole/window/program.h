@@ -34,6 +34,7 @@ public:
     /// What it wrote on standard error so far.
     QByteArray complaints() { return m_process.readAllStandardError(); }
     int waitForEnd(); ///< its exit status, or -1
+    void signal(int number);
     /// As the power cut does: nothing is asked, nothing is tidied up.
     void kill();
 

@@ -1,0 +1,163 @@
+// Cases in the window: the bar over the sheet, the commands, the table. Numbers: 340 N at 25 degrees and 275
+// N at -40 degrees give 520 N (the program's own example of the format, checked in tests/published); 500 N
+// instead of 340 N gives 658 N: by hand root(500² + 275² + 2·500·275·cos 65°) = 665.6 N.
+#include "tests/support/sketches.h"
+#include "tests/ui/window_fixture.h"
+#include "ui/canvas/canvas.h"
+#include "ui/cases/cases_dialog.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QInputDialog>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMimeData>
+#include <QPushButton>
+#include <QTabBar>
+
+namespace tailpoint::test {
+namespace {
+
+using testing::force;
+
+class CasesInTheWindow : public OpenWindow {
+protected:
+    void SetUp() override {
+        OpenWindow::SetUp();
+        window->document().replace(testing::sketch({force("P", 340, 25), force("Q", 275, -40)}), {});
+    }
+    SketchDocument& document() { return window->document(); }
+    /// A case of that name, by the command and its field.
+    void add(const char* name) {
+        trigger("caseAdd");
+        auto* dialog = child<QInputDialog>(*window, "caseName");
+        ASSERT_TRUE(dialog);
+        dialog->setTextValue(QLatin1String(name));
+        dialog->accept();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+    void setP(double magnitude) {
+        Sketch sketch = document().sketch();
+        sketch.forces[0].magnitude = {magnitude, {}};
+        ASSERT_FALSE(document().edit(sketch, QStringLiteral("Change P")));
+    }
+    QTabBar& tabs() { return *child<QTabBar>(*window, "caseTabs"); }
+    bool barIsShown() { return child<QWidget>(*window, "caseBar")->isVisible(); }
+    /// Groups of the figure whose id begins so.
+    int groups(const char* prefix) {
+        int count = 0;
+        for (const Group& group : window->canvas().figure().list.groups)
+            count += group.id.starts_with(prefix) ? 1 : 0;
+        return count;
+    }
+};
+
+TEST_F(CasesInTheWindow, AreAddedNamedAndShownOverTheSheet) {
+    EXPECT_FALSE(barIsShown());
+    add("storm");
+    EXPECT_TRUE(barIsShown());
+    ASSERT_EQ(tabs().count(), 2);
+    EXPECT_EQ(tabs().tabText(1), QStringLiteral("storm"));
+    EXPECT_EQ(tabs().currentIndex(), 1) << "the new one is on the sheet";
+    setP(500);
+    EXPECT_EQ(child<QLabel>(*window, "caseChanges")->accessibleName(), QStringLiteral("P = 500 N"));
+    EXPECT_EQ(document().whole().forces[0].magnitude.value, 340.0);
+    document().undo();
+    document().undo();
+    EXPECT_FALSE(barIsShown()) << "adding it was one step";
+}
+
+TEST_F(CasesInTheWindow, AreWalkedThroughByKeysOfTheirOwn) {
+    add("calm");
+    add("storm");
+    document().showCase({});
+    EXPECT_EQ(child<QAction>(*window, "caseNext")->shortcut(), QKeySequence(Qt::ALT | Qt::Key_PageDown));
+    EXPECT_EQ(child<QAction>(*window, "casePrevious")->shortcut(), QKeySequence(Qt::ALT | Qt::Key_PageUp));
+    trigger("caseNext");
+    EXPECT_EQ(document().shownCase(), 0u);
+    trigger("caseNext");
+    EXPECT_EQ(document().shownCase(), 1u);
+    trigger("caseNext");
+    EXPECT_EQ(document().shownCase(), std::nullopt) << "round and round";
+    trigger("casePrevious");
+    EXPECT_EQ(document().shownCase(), 1u);
+    QStringList keys; // no two commands have one
+    for (const QAction* action : window->findChildren<QAction*>())
+        if (!action->shortcut().isEmpty())
+            keys << action->shortcut().toString();
+    EXPECT_EQ(keys.removeDuplicates(), 0) << keys.join(u' ').toStdString();
+}
+
+TEST_F(CasesInTheWindow, ABadNameIsRefusedInALineAndNothingIsLost) {
+    add("storm");
+    add("storm");
+    EXPECT_EQ(document().whole().cases.size(), 1u);
+    add("as drawn");
+    EXPECT_EQ(document().whole().cases.size(), 1u);
+}
+
+TEST_F(CasesInTheWindow, AreRenamedAndDeletedEachInOneStep) {
+    add("storm");
+    trigger("caseRename");
+    auto* dialog = child<QInputDialog>(*window, "caseName");
+    ASSERT_TRUE(dialog);
+    EXPECT_EQ(dialog->textValue(), QStringLiteral("storm"));
+    dialog->setTextValue(QStringLiteral("gale"));
+    dialog->accept();
+    EXPECT_EQ(document().whole().cases[0].name, "gale");
+    EXPECT_EQ(tabs().tabText(1), QStringLiteral("gale"));
+    trigger("caseDelete");
+    EXPECT_TRUE(document().whole().cases.empty());
+    document().undo();
+    EXPECT_EQ(document().whole().cases[0].name, "gale");
+    document().undo();
+    EXPECT_EQ(document().whole().cases[0].name, "storm");
+}
+
+TEST_F(CasesInTheWindow, TheOthersLieThinBehindTheOneThatIsShown) {
+    EXPECT_EQ(groups("case-"), 0);
+    add("storm");
+    EXPECT_EQ(groups("case-"), 0) << "it is as drawn so far";
+    setP(500);
+    EXPECT_EQ(groups("case-"), 2) << "P and R as drawn";
+    trigger("casesOver");
+    EXPECT_EQ(groups("case-"), 0);
+    trigger("casesOver");
+    EXPECT_EQ(groups("case-"), 2);
+}
+
+TEST_F(CasesInTheWindow, TheTableSaysWhatDiffersAndWhatGovernsAndFollows) {
+    add("storm");
+    setP(500);
+    auto& dialog = ask<CasesDialog>("casesTable");
+    EXPECT_TRUE(dialog.shown().contains(QStringLiteral("666 N"))) << dialog.shown().toStdString();
+    EXPECT_TRUE(dialog.shown().contains(QStringLiteral("+146 N"))) << "665.6 - 519.9";
+    EXPECT_TRUE(dialog.shown().contains(QStringLiteral("Envelope of the cases")));
+    setP(340);
+    EXPECT_FALSE(dialog.shown().contains(QStringLiteral("666 N")));
+    dialog.copy();
+    EXPECT_TRUE(QApplication::clipboard()->mimeData()->hasHtml());
+    EXPECT_TRUE(QApplication::clipboard()->text().contains(QStringLiteral("storm\t520 N\t0 N")))
+        << QApplication::clipboard()->text().toStdString();
+}
+
+TEST_F(CasesInTheWindow, AreHiddenWhileTheAnswerIs) {
+    add("storm");
+    setP(500);
+    trigger("ownAnswer");
+    ASSERT_TRUE(document().withholdsAnswer());
+    EXPECT_FALSE(barIsShown());
+    EXPECT_EQ(groups("case-"), 0);
+    for (const char* command : {"caseAdd", "caseNext", "casesTable", "casesOver"})
+        EXPECT_FALSE(child<QAction>(*window, command)->isEnabled()) << command;
+}
+
+TEST_F(CasesInTheWindow, WhetherTheyAreLaidOverIsRemembered) {
+    add("storm");
+    trigger("casesOver");
+    open();
+    EXPECT_FALSE(child<QAction>(*window, "casesOver")->isChecked());
+}
+
+} // namespace
+} // namespace tailpoint::test
