@@ -121,9 +121,14 @@ double Question::withoutNoise(What what, double value) const {
 }
 
 std::optional<double> Question::ofLine(const GivenLine& line) const {
+    const bool isAngle = dimensionOf(line.subject.what) == Dimension::angle;
+    const auto isPrinted = [&](double value) {
+        const double off = std::abs(value - line.printed.value_or(value));
+        return off <= (isAngle ? 100 * kMostRounded * degree() : kMostRounded * std::abs(value));
+    };
     for (const Way& way : own.ways)
         if (way.chain.route == line.route)
-            if (const auto value = way.at(line.subject))
+            if (const auto value = way.at(line.subject); value && isPrinted(static_cast<double>(*value)))
                 return withoutNoise(line.subject.what, static_cast<double>(*value));
     return line.printed;
 }

@@ -53,6 +53,16 @@ std::optional<QuantityId> placeOf(const Rewrite& rewrite, const Chain& chain) {
     return isOfOne ? std::optional(magnitudeId(first)) : std::nullopt;
 }
 
+/// Where one vector alone is read otherwise.
+std::optional<QuantityId> placeOf(const Reading& reading, const Sketch& sketch) {
+    const auto vectors = vectorsOf(sketch);
+    const auto changed = std::count_if(vectors.begin(), vectors.end(), [&](VectorId vector) {
+        return !(vectorOf(reading.sketch, vector) == vectorOf(sketch, vector));
+    });
+    return changed == 1 && reading.of != kNobody ? std::optional(QuantityId{reading.what, reading.of})
+                                                 : std::nullopt;
+}
+
 /// A chain has a line for the magnitude with its sign, before its size.
 std::optional<bool> isAgainst(const Question& question, std::size_t cell, const Way& way,
                               const Program::State& state) {
@@ -96,8 +106,7 @@ SlipNumbers slipOf(const Question& question, const Alternatives& alternatives, c
     if (origin.rewrite)
         addRewritten(question, alternatives, origin, out);
     if (origin.reading) {
-        if (origin.reading->of != kNobody)
-            out.at = QuantityId{origin.reading->what, origin.reading->of};
+        out.at = placeOf(*origin.reading, question.sketch());
         for (std::size_t cell = 0; cell < cells; ++cell)
             if (isOpen(question, cell))
                 out.against[cell] = isAgainst(question, cell, alternatives.ways(origin).solved);

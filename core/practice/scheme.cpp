@@ -14,13 +14,17 @@ namespace tailpoint {
 namespace {
 
 constexpr std::string_view kEitherSign = "\u00B1";
-constexpr int kCommonEnough = 3; ///< prior of a slip, for a question that is of no family
+/// Priors of slips, for a question that is of no family: of any, and of those in reading it and of short
+/// cuts, of which only few can be made in one question. A longer list is no longer seen at a glance.
+constexpr int kCommonEnough = 4, kCommonInReading = 3;
 
 std::vector<std::string_view> commonSlips() {
     std::vector<std::string_view> ids;
-    for (const SlipEntry& slip : slipEntries())
-        if (slip.common >= kCommonEnough)
+    for (const SlipEntry& slip : slipEntries()) {
+        const bool isOfTheQuestion = slip.place == SlipPlace::reading || slip.place == SlipPlace::shortCut;
+        if (slip.common >= (isOfTheQuestion ? kCommonInReading : kCommonEnough))
             ids.push_back(slip.id);
+    }
     return ids;
 }
 

@@ -60,7 +60,8 @@ MarkOptions markOptionsFor(const Problem& problem);
 
 Scheme schemeOf(const Problem& problem);
 /// Of any sketch that has an answer, for the slips named; empty ids: those of the table that are common
-/// (prior 3 and more). Without entries where nothing can be marked.
+/// (a prior of 4 and more; of reading the question and short cuts 3). Without entries where nothing can be
+/// marked.
 Scheme schemeOf(const Sketch& sketch, const MarkOptions& options,
                 std::span<const std::string_view> slips = {});
 

@@ -265,7 +265,9 @@ TEST_F(MarkingAClass, HasATallyInAPictureThatIsToldInWords) {
 
 TEST_F(MarkingAClass, ShowsTheChangedLineBesideTheRightOne) {
     const std::string page = html(kClass);
-    const auto slip = page.find("<h3>Supplement in the law of cosines"), end = page.find("</section>", slip);
+    // of Ada's one number the evidence is weak
+    const auto slip = page.find("<h3>May be: supplement in the law of cosines"),
+               end = page.find("</section>", slip);
     const std::string section = page.substr(slip, end - slip);
     EXPECT_NE(section.find("(2 answers)"), std::string::npos);
     EXPECT_NE(section.find("519.86"), std::string::npos);
