@@ -5,6 +5,7 @@
 #include "core/explain/tolerance.h"
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"
+#include "core/solve/sweep.h"
 
 #include <algorithm>
 
@@ -23,10 +24,6 @@ using tolerance::Withheld;
 constexpr int kDigits = 2;
 /// More shares than that are no sentence any more; the others are told together.
 constexpr std::size_t kMostShares = 5;
-
-const Force& stated(const Sketch& sketch, int index) {
-    return index == kSumIndex ? sketch.sum : sketch.forces[static_cast<std::size_t>(index)];
-}
 
 Formula uncertaintyOf(double value, bool isDirection, const Sketch& sketch) {
     const std::string shown = significant(value, kDigits);
@@ -181,7 +178,7 @@ void tellUncertainty(Worked& worked, const Sketch& sketch, const Solved& solved,
 }
 
 std::string plainInput(const Share& share, const Sketch& sketch) {
-    return (share.isDirection ? "direction of " : "magnitude of ") + stated(sketch, share.index).name;
+    return nameOf(Scalar{share.index, share.isDirection}, sketch);
 }
 
 std::string_view nameOf(Withheld withheld) {

@@ -44,8 +44,8 @@ std::uint64_t tell(const FamilyEntry& family, int level, const PracticeCounts& c
     };
     std::cout << family.id << ' ' << level << ": " << counts.problems << " problems, separable "
               << share(counts.separable, counts.problems) << " %, " << counts.answers << " answers, "
-              << counts.slips << " slips (" << share(counts.slipsFirst, counts.slips) << " % named first)"
-              << std::endl;
+              << counts.slips << " slips (" << share(counts.slipsFirst, counts.slips) << " % named first, "
+              << counts.asRight << " as good as right, which the problem says)" << std::endl;
     std::uint64_t faults = 0;
     for (const auto& [what, times] : counts.faults) {
         std::cout << "    " << times << " times: " << what << '\n';

@@ -1,5 +1,6 @@
 // What every problem must keep: its statement says the sketch, its own answer is right in the form that the
-// statement asks for, each likely slip is named, and its numbers are told apart.
+// statement asks for, each likely slip is named unless the problem itself says that its numbers are as good as
+// right, and its numbers are told apart.
 #pragma once
 
 #include "core/mark/slip_numbers.h"
@@ -15,6 +16,7 @@ namespace tailpoint::testing {
 
 struct PracticeCounts {
     std::uint64_t problems = 0, separable = 0, answers = 0, slips = 0, slipsFirst = 0;
+    std::uint64_t asRight = 0;     ///< slips that the problem itself says marking lets pass for right
     std::uint64_t alikeSheets = 0; ///< variants of a sheet with the same values
     std::map<std::string, std::uint64_t> faults;
     std::vector<std::string> examples;
@@ -30,6 +32,7 @@ struct PracticeCounts {
         answers += other.answers;
         slips += other.slips;
         slipsFirst += other.slipsFirst;
+        asRight += other.asRight;
         alikeSheets += other.alikeSheets;
         for (const std::string& example : other.examples)
             if (const std::string what = example.substr(0, example.find(": ")); ++shown[what] <= 3)
@@ -156,7 +159,10 @@ inline void checkSlips(const Problem& problem, const Solved& solved, const Marke
         const bool isNamed = std::any_of(marking.slips.begin(), marking.slips.end(),
                                          [&](const Finding& one) { return namesSlip(one, slip.id); });
         counts.slipsFirst += !marking.slips.empty() && namesSlip(marking.slips.front(), slip.id) ? 1 : 0;
-        if (!isNamed)
+        const bool isAsRight = std::find(problem.alike.begin(), problem.alike.end(),
+                                         AlikeSlips{std::string(slip.id), {}}) != problem.alike.end();
+        counts.asRight += !isNamed && isAsRight ? 1 : 0;
+        if (!isNamed && !isAsRight)
             counts.fault(std::string(slip.id) + " isn't named",
                          told(problem) + all + std::string(nameOf(marking.verdict)));
     }

@@ -41,7 +41,7 @@ protected:
 TEST_F(ValuesRanges, StandUnderEachValue) {
     open(loose());
     const QStringList all = rows();
-    ASSERT_EQ(all.size(), 8) << all.join(u'\n');
+    ASSERT_EQ(all.size(), 8) << all.join(u'\n').toStdString();
     EXPECT_EQ(all[5], QString::fromUtf8("R|520|-3.6\u00B0|519|-33.1"));
     EXPECT_EQ(all[6], QString::fromUtf8("from|509|-5.1\u00B0|509|-45.9"));
     EXPECT_EQ(all[7], QString::fromUtf8("to|530|-2.2\u00B0|529|-20.1"));

@@ -52,8 +52,8 @@ public:
     /// while a hand is at it, for it is held against the exact ranges.
     tolerance::Uncertainties uncertainties(const tolerance::UncertaintyAsked& asked) const;
 
-    /// The same for a figure of this answer, with the regions in which its tips can lie; while a hand is at it
-    /// outer ones, or none where these are slow. Null where ranges() is empty.
+    /// The ranges for a figure of this answer, with the regions in which its tips can lie; while a hand is at
+    /// it outer ones, or none where these are slow. Null where ranges() is empty.
     std::shared_ptr<const Tolerated> tolerated(std::size_t solution) const;
 
     /// The symbols that an answer's angles have, in its figure as in its worked solution.
