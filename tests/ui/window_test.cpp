@@ -477,7 +477,8 @@ public:
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override {
         if (event->type() == QEvent::Paint) {
-            const QString now = QString::number(m_window.document().sketch().forces[0].magnitude.value);
+            const QString now =
+                QString::number(m_window.document().sketch().forces[0].magnitude.value.value_or(0));
             ++paints;
             apart +=
                 m_table.index(0, 1).data().toString().startsWith(now) && m_solution.plainText().contains(now)

@@ -387,8 +387,10 @@ TEST_F(MarkedAnswer, NoSentenceGivesAnAnswerAwayBeforeItIsAskedFor) {
     EXPECT_GT(slips, 12);
 }
 
-/// The numbers that stand in a text, as they stand.
-QStringList numbersIn(const QString& words) {
+/// The numbers that stand in a text, as they stand; the factor between degrees and radians is none of a
+/// question.
+QStringList numbersIn(QString words) {
+    words.remove(QString::fromUtf8("\u03C0/180"));
     static const QRegularExpression number(QStringLiteral("[0-9]+([.][0-9]+)?"));
     QStringList all;
     for (auto match = number.globalMatch(words); match.hasNext();)
