@@ -132,7 +132,7 @@ TEST(ReversedAnswers, HaveRanges) {
     const QByteArray made = sketch(
         R"({"name": "P", "magnitude": null, "direction": 30},
            {"name": "Q", "magnitude": {"value": 200, "plusMinus": 5}, "direction": null})",
-        R"("sum": {"name": "R", "magnitude": 100, "direction": {"value": 30, "plusMinus": 1}})");
+        R"(, "sum": {"name": "R", "magnitude": 100, "direction": {"value": 30, "plusMinus": 1}})");
     const QJsonObject whole = reportOf(made, 0);
     const QJsonObject range = whole[QStringLiteral("reversed")]
                                   .toArray()
