@@ -1,4 +1,5 @@
 // A lecturer speaks; the sheet says in few words what is spoken of.
+#include "core/explain/caution.h"
 #include "core/quantity/utf8.h"
 #include "ui/lecture/plan.h"
 
@@ -43,9 +44,11 @@ Prose shortened(const Prose& prose) {
 
 Step shortened(const Step& step) {
     Step out = step;
-    if (step.key != StepKey::end) // its answer has its range, its caution is whole
+    const Prose caution = inProse(std::string(cautionLine())); // is whole wherever it stands
+    if (step.key != StepKey::end)                              // its answer has its range
         for (Prose& prose : out.reasoning)
-            prose = shortened(prose);
+            if (!(prose == caution))
+                prose = shortened(prose);
     if (out.key == StepKey::check && out.conclusion.size() > 1)
         out.conclusion.resize(1);
     return out;

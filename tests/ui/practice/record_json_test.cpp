@@ -12,8 +12,6 @@ PracticeRecord record() {
     first.when = "2026-11-29T10:00";
     first.verdict = Verdict::slip;
     first.slips = {"magnitudes-added"};
-    first.tries = 3;
-    first.cameRight = true;
     second.problem = {"two-forces", 2, 5};
     second.scene = "kite";
     second.sitting = 2;
@@ -24,6 +22,8 @@ PracticeRecord record() {
     third.worked = WorkedAs::faded;
     third.blank = 3;
     fourth.worked = WorkedAs::flawed;
+    fourth.tries = 3;
+    fourth.cameRight = true;
     PracticeRecord made;
     made.entries = {first, second, third, fourth};
     return made;

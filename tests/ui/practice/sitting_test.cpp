@@ -207,8 +207,8 @@ TEST(HowItWent, CountsAndNamesTheSlips) {
         "Two forces and their resultant, level 1: not right: supplement in the law of cosines")))
         << went.asked[0].toStdString();
     EXPECT_TRUE(went.asked[2].endsWith(QStringLiteral("an example")));
-    EXPECT_EQ(went.earlier, QStringList{QStringLiteral("One question: 1 not right at once.")})
-        << "no time is known";
+    ASSERT_EQ(went.earlier.size(), 1);
+    EXPECT_TRUE(went.earlier[0].endsWith(QStringLiteral("One question: 1 not right at once.")));
     record.entries[0].when = "2026-11-28T12:00:00Z";
     EXPECT_TRUE(
         howItWent(record, 2).earlier[0].endsWith(QStringLiteral("  One question: 1 not right at once.")));
