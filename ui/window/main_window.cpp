@@ -2,6 +2,7 @@
 
 #include "core/explain/explain.h"
 #include "ui/canvas/canvas.h"
+#include "ui/document/recovery.h"
 #include "ui/document/sketch_document.h"
 #include "ui/marking/own_answer.h"
 #include "ui/panel/line_exercise_view.h"
@@ -291,6 +292,8 @@ void MainWindow::keepUnsavedWork() {
 void MainWindow::leaveUnsavedWork() {
     if (d->unsavedWork)
         d->unsavedWork->leave();
+    else if (d->document.isModified()) // right after the start
+        Autosave(d->document).leave();
     d->document.file().take({}); // its lock too
 }
 bool MainWindow::saveTo(const QString& path) {

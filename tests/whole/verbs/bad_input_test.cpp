@@ -73,7 +73,7 @@ const Bad kBad[] = {
     {"EndlessAngle", sketch(force("P", "340", "1e300")),
      parts("forces[0].direction", "give an angle within a full turn")},
     {"AHundredThousandForces", sketch(manyForces(100'000)), parts("forces", "more than the 10000")},
-    {"ControlCharactersInAName", sketch(force("P\u001b[31m\u0007", "1", "2")),
+    {"ControlCharactersInAName", sketch(force("P\\u001b[31m\\u0007", "1", "2")),
      parts("forces[0].name", "can't be printed")},
     {"NegativeMagnitude", sketch(force("P", "-340", "25")),
      parts("forces[0].magnitude", "turn the direction round instead")},
