@@ -92,8 +92,10 @@ TEST_F(Ended, AFileOfAVanishedMachineIsTakenOverByOneKey) {
     ASSERT_TRUE(eventually([&] { return m_program->title().startsWith(QStringLiteral("other.json")); }));
     ASSERT_TRUE(m_program->turnTo() && change());
     ASSERT_TRUE(key(QStringLiteral("alt+o"))); // Take it over
-    ASSERT_TRUE(eventually(
-        [&] { return vanished.open(QIODevice::ReadOnly) && !vanished.readAll().contains("lab7"); }));
+    ASSERT_TRUE(eventually([&] {
+        QFile now(vanished.fileName());
+        return now.open(QIODevice::ReadOnly) && !now.readAll().contains("lab7");
+    }));
     ASSERT_TRUE(key(QStringLiteral("ctrl+s")) && becomesModified(false));
     EXPECT_GT(number(force(readJson(other), 0), "magnitude"), 340);
 }
