@@ -49,17 +49,17 @@ TEST_F(CanvasTest, TheTipsRegionIsShadedAndLeftOutOnDemand) {
 TEST_F(CanvasTest, TheTipsRegionIsTrueAgainOnceTheHandRests) {
     open(looseRaft());
     press(tipOf(0));
-    move(polar(300, 60));
+    move(polar(260, 35));
     ASSERT_TRUE(document.result().isMoving);
     const Snapshot moving = document.snapshot();
     EXPECT_EQ(shadedBy(canvas), moving->tolerated(0)->regions.front().outlines);
     EXPECT_TRUE(QTest::qWaitFor([&] { return shadedBy(canvas) == exactOf(document.sketch()); }, 3000));
     EXPECT_EQ(document.snapshot(), moving) << "the hand still holds it";
     EXPECT_TRUE(groupOf(canvas, "region-R"));
-    move(polar(200, 70));
+    move(polar(200, 40));
     EXPECT_EQ(shadedBy(canvas), document.result().tolerated(0)->regions.front().outlines)
         << "of what is on the sheet now";
-    release(polar(200, 70));
+    release(polar(200, 40));
     EXPECT_EQ(shadedBy(canvas), exactOf(document.sketch()));
 }
 
