@@ -294,8 +294,10 @@ TEST_F(PanelTest, NoSampleNeedsScrollingSidewaysInASmallWindowAtTwiceTheSize) {
         settle();
         for (const char* name : {"vectorTable", "angleTable", "givenTable"}) {
             const auto* values = child<QTableView>(panel, name);
-            EXPECT_EQ(values->horizontalScrollBar()->maximum(), 0)
-                << name << " of " << file.fileName().toStdString();
+            EXPECT_TRUE(
+                waitFor([&] { return values->horizontalScrollBar()->maximum() == 0; })) // once laid out
+                << name << " of " << file.fileName().toStdString() << ": "
+                << values->horizontalScrollBar()->maximum();
             for (int row = 0; row < values->model()->rowCount(); ++row) {
                 const QModelIndex last = values->model()->index(row, values == table ? 2 : 1);
                 const double letters = last.data(HeadingRole).toBool() ? kHeadingInTable : 1;
