@@ -219,8 +219,10 @@ TEST_F(Recovering, OrphansAreSweptAndWhatIsInUseStays) {
 }
 
 TEST_F(Recovering, WhatAnotherMachineMayHaveOpenComesLastAndSaysSo) {
-    const Recovery here = leftBehind(document.sketch(), folder());
-    const Recovery there = leftBehind(document.sketch(), folder());
+    Sketch sketch = document.sketch();
+    sketch.title = "Lost and found";
+    const Recovery here = leftBehind(sketch, folder());
+    const Recovery there = leftBehind(sketch, folder());
     QFile lock(there.file + QStringLiteral(".lock"));
     ASSERT_TRUE(lock.open(QIODevice::WriteOnly) && lock.write("7\ntailpoint\nlab7\n\nits boot\n") > 0);
     lock.close();
