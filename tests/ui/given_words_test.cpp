@@ -65,7 +65,7 @@ TEST_F(GivenWords, AUnitOfItsOwnIsSaidQuietlyBesideTheSheets) {
     sketch.forces[0].direction = directionOf({50, AngleUnit::gon, {}}, sketch.angleUnit);
     open(sketch);
     EXPECT_EQ(data(0, GivenModel::MagnitudeColumn), QStringLiteral("8340 N"));
-    EXPECT_EQ(data(0, GivenModel::Note), QStringLiteral("850 kgf"));
+    EXPECT_EQ(data(0, GivenModel::Note), QStringLiteral("850 kgf, 50 gon"));
     EXPECT_EQ(tip(0, GivenModel::MagnitudeColumn), QStringLiteral("850 kgf = 8340 N; kept as 8335.6525 N"));
     EXPECT_EQ(tip(0, GivenModel::DirectionColumn), QStringLiteral("50 gon = 45.0\u00b0"));
     EXPECT_EQ(data(0, GivenModel::MagnitudeColumn, Qt::AccessibleTextRole),

@@ -216,7 +216,7 @@ TEST_F(PanelTest, TheTableOfValuesHasBothAnswersInOneOrderWhicheverIsDrawn) {
     EXPECT_EQ(cellText(panel, "angleTable", 0, 0), QStringLiteral("Parallelogram, answer 2"));
 }
 
-/// A reader is told the same cells as an eye sees.
+/// A reader is told the same cells as an eye sees, and of which vector.
 TEST_F(PanelTest, BothAnswersAreReadOut) {
     document.edit(twoPulls(), QStringLiteral("two"));
     settle();
@@ -228,10 +228,10 @@ TEST_F(PanelTest, BothAnswersAreReadOut) {
     };
     EXPECT_EQ(cell(2, 0), QStringLiteral("Answer 1 of 2, drawn"));
     EXPECT_EQ(cell(3, 0), QStringLiteral("P"));
-    EXPECT_EQ(cell(3, 1), QStringLiteral("180"));
+    EXPECT_EQ(cell(3, 1), QStringLiteral("magnitude of P: 180"));
     EXPECT_EQ(cell(5, 0), QStringLiteral("Answer 2 of 2"));
-    EXPECT_EQ(cell(6, 1), QStringLiteral("513"));
-    EXPECT_EQ(cell(7, 2), QStringLiteral("−89.7°"));
+    EXPECT_EQ(cell(6, 1), QStringLiteral("magnitude of P: 513"));
+    EXPECT_EQ(cell(7, 2), QStringLiteral("direction of Q: −89.7°"));
 }
 
 TEST_F(PanelTest, ARowOfTheAnswerThatIsNotDrawnPointsAtNoArrow) {
