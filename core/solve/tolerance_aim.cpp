@@ -76,7 +76,8 @@ Bounds angleBeside(const Sector& own, const Sector& other, Bounds rest) {
                 cosine(std::clamp(std::sqrt(std::fmax(0.0, b * b - c * c)), own.least, own.greatest), b, c));
         }
     }
-    constexpr double kOfCosine = 1e-14;
+    constexpr double kOfCosine =
+        1e-14; // widens the angle most near 0 and a half turn, where an arccosine is bad
     return {std::acos(std::clamp(all.high + kOfCosine, -1.0, 1.0)),
             std::acos(std::clamp(all.low - kOfCosine, -1.0, 1.0))};
 }
