@@ -9,6 +9,7 @@
 #include "core/solve/sweep.h"
 #include "core/solve/tolerance_sensitivity.h"
 #include "core/solve/tolerance_uncertainty.h"
+#include "tests/support/loose.h"
 #include "tests/support/sketches.h"
 
 #include <gtest/gtest.h>
@@ -21,14 +22,6 @@ namespace tailpoint::testing {
 namespace {
 
 using namespace tolerance;
-
-Force loose(Force made, double magnitude, double direction) {
-    if (magnitude > 0)
-        made.magnitude.tolerance = plusMinus(magnitude);
-    if (direction > 0)
-        made.direction.tolerance = plusMinus(direction);
-    return made;
-}
 
 // --- own numbers: a dense grid over all inputs, ends included, then zoomed; u_c by central differences ---
 

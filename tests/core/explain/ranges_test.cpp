@@ -1,6 +1,7 @@
 #include "core/explain/ranges.h"
 
 #include "core/construct/construct.h"
+#include "tests/support/loose.h"
 #include "tests/support/sketches.h"
 
 #include <gtest/gtest.h>
@@ -12,15 +13,8 @@ using testing::balanced;
 using testing::either;
 using testing::force;
 using testing::kToFind;
+using testing::loose;
 using testing::sketch;
-
-Force loose(Force made, double magnitude, double direction) {
-    if (magnitude > 0)
-        made.magnitude.tolerance = plusMinus(magnitude);
-    if (direction > 0)
-        made.direction.tolerance = plusMinus(direction);
-    return made;
-}
 
 std::string told(std::optional<double> least, std::optional<double> greatest, const Sketch& on = sketch({})) {
     tolerance::Range range;

@@ -2,6 +2,7 @@
 // over sqrt 3 (or k), outside of the program.
 #include "core/explain/uncertainty.h"
 
+#include "tests/support/loose.h"
 #include "tests/support/sketches.h"
 
 #include <gtest/gtest.h>
@@ -12,15 +13,8 @@ namespace {
 using testing::balanced;
 using testing::force;
 using testing::kToFind;
+using testing::loose;
 using testing::sketch;
-
-Force loose(Force made, double magnitude, double direction) {
-    if (magnitude > 0)
-        made.magnitude.tolerance = plusMinus(magnitude);
-    if (direction > 0)
-        made.direction.tolerance = plusMinus(direction);
-    return made;
-}
 
 const Sketch kRaft = sketch({loose(force("P", 340, 25), 5, 2), force("Q", 275, -40)});
 

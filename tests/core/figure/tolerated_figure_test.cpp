@@ -5,6 +5,7 @@
 #include "core/figure/tolerated.h"
 #include "core/figure/words.h"
 #include "tests/core/figure/figure_support.h"
+#include "tests/support/loose.h"
 #include "tests/support/sketches.h"
 #include "tests/support/tolerances.h"
 
@@ -15,14 +16,6 @@ namespace tailpoint::testing {
 namespace {
 
 using Strings = std::vector<std::string>;
-
-Force loose(Force force, double magnitude, double direction) {
-    if (magnitude > 0)
-        force.magnitude.tolerance = plusMinus(magnitude);
-    if (direction > 0)
-        force.direction.tolerance = plusMinus(direction);
-    return force;
-}
 
 FigureOptions knowing(const Sketch& given, FigureOptions options = {}) {
     const Solved solved = solve(given);

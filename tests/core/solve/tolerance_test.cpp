@@ -1,5 +1,6 @@
 #include "core/solve/tolerance.h"
 
+#include "tests/support/loose.h"
 #include "tests/support/sketches.h"
 
 #include <cmath>
@@ -13,18 +14,11 @@ using testing::balanced;
 using testing::either;
 using testing::force;
 using testing::kToFind;
+using testing::loose;
 using testing::sketch;
 using testing::smallest;
 
 constexpr double kDegree = std::numbers::pi / 180;
-
-Force loose(Force made, double magnitude, double direction) {
-    if (magnitude > 0)
-        made.magnitude.tolerance = plusMinus(magnitude);
-    if (direction > 0)
-        made.direction.tolerance = plusMinus(direction);
-    return made;
-}
 
 Ranges rangesOf(const Sketch& sketch) {
     EXPECT_FALSE(firstFault(sketch)) << firstFault(sketch)->message;

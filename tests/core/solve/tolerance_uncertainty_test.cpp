@@ -1,6 +1,7 @@
 #include "core/solve/tolerance_uncertainty.h"
 
 #include "core/solve/tolerance_sensitivity.h"
+#include "tests/support/loose.h"
 #include "tests/support/sketches.h"
 
 #include <cmath>
@@ -13,15 +14,8 @@ namespace {
 using testing::balanced;
 using testing::force;
 using testing::kToFind;
+using testing::loose;
 using testing::sketch;
-
-Force loose(Force made, double magnitude, double direction) {
-    if (magnitude > 0)
-        made.magnitude.tolerance = plusMinus(magnitude);
-    if (direction > 0)
-        made.direction.tolerance = plusMinus(direction);
-    return made;
-}
 
 struct Told {
     AnswerRange range;
