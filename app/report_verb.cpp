@@ -1,4 +1,5 @@
 #include "app/common.h"
+#include "app/many.h"
 #include "app/report_csv.h"
 #include "app/verbs.h"
 #include "core/explain/cases.h"
@@ -17,6 +18,7 @@ namespace {
 constexpr const char* kReportHelp =
     R"(Usage: tailpoint report FILE [--as text|json|html|latex] [--case NAME] [--rounding full|hand]
                               [--uncertainty [--normal K]] [-o OUT]
+       tailpoint report FILE... [--as text|json|html|latex] [...] -o DIR
        tailpoint report FILE... --as csv [-o OUT]
 
 Values and worked solution of the sketch in FILE ('-': standard input): what is given, what is found, and how.
@@ -44,6 +46,9 @@ Values and worked solution of the sketch in FILE ('-': standard input): what is 
                    a resultant of more than two forces by a component table (default) or two at a time
   --no-solution    html and latex: statement and figure of what is given, as an exercise
   -o OUT           write to this file instead of standard output
+  -o DIR           a report each of several FILEs in this folder, which is made where it isn't there: of
+                   raft.json raft.txt, .json, .html or .tex. Two FILEs of one name are refused. A FILE that
+                   can't be read is one line, the others are written
 
 Exit status: 0 one answer or two; 1 none, infinitely many, too few or too many unknowns; 2 bad input. Of
 several FILEs and of a sketch's cases the worst.
@@ -95,7 +100,12 @@ std::optional<tolerance::UncertaintyAsked> uncertaintyIn(const Arguments& argume
     return asked;
 }
 
-QByteArray reportAs(const QString& form, const Result& result, const Arguments& arguments) {
+QString formIn(const Arguments& arguments) {
+    return arguments.value(QStringLiteral("--as"), QStringLiteral("text"));
+}
+
+QByteArray reportAs(const Result& result, const QString& file, const Arguments& arguments) {
+    const QString form = formIn(arguments);
     const bool byHand = arguments.value(QStringLiteral("--rounding")) == QLatin1String("hand");
     const bool pairs = arguments.value(QStringLiteral("--adding")) == QLatin1String("parallelograms");
     HandoutChoice choice;
@@ -104,7 +114,7 @@ QByteArray reportAs(const QString& form, const Result& result, const Arguments& 
     choice.method = methodFrom(arguments.value(QStringLiteral("--method")).toStdString());
     choice.solution = !arguments.options.contains(QStringLiteral("--no-solution"));
     choice.uncertainty = uncertaintyIn(arguments);
-    choice.from = provenanceOf(arguments.files.value(0));
+    choice.from = provenanceOf(file);
     if (form == QLatin1String("html"))
         return handoutHtml(result, choice);
     if (form == QLatin1String("latex"))
@@ -180,13 +190,52 @@ int table(const Arguments& arguments) {
     return std::max(status, writeOut(reportCsv(rows), out));
 }
 
+struct Reported {
+    QByteArray bytes;
+    int status = kDone;
+};
+/// Of the sketch that was read from `file`; or what is wrong with the case that is asked for.
+std::variant<Reported, QString> reported(const Result& read, const QString& file,
+                                         const Arguments& arguments) {
+    const auto asked = inCaseAsked(arguments, read);
+    if (const auto* fault = std::get_if<QString>(&asked))
+        return *fault;
+    Sketch sketch = std::get<Result>(asked).sketch;
+    sketch.moreAfterOne =
+        sketch.moreAfterOne || arguments.options.contains(QStringLiteral("--more-after-one"));
+    const Result result = resultOf(sketch);
+    return Reported{reportAs(result, file, arguments), statusOf(result)};
+}
+
+/// A report each, in a folder.
+int reportMany(const Arguments& arguments) {
+    const QString form = formIn(arguments), ending = form == QLatin1String("text")    ? QStringLiteral(".txt")
+                                                     : form == QLatin1String("latex") ? QStringLiteral(".tex")
+                                                                                      : '.' + form;
+    const QString fault =
+        clashOfMany(arguments, [&](const QString& base) { return QStringList{base + ending}; });
+    if (!fault.isEmpty())
+        return complain(QStringLiteral("report: ") + fault);
+    return writeMany(arguments, [&](const QString& file, const QString& base) -> OneOfMany {
+        const auto read = resultFrom(file);
+        if (const auto* error = std::get_if<FileError>(&read))
+            return {{}, kBad, error->line()};
+        auto made = reported(std::get<Result>(read), file, arguments);
+        if (const auto* asked = std::get_if<QString>(&made))
+            return {{}, kBad, *asked};
+        const auto& report = std::get<Reported>(made);
+        return {{{base + ending, report.bytes}}, report.status, {}};
+    });
+}
+
 int report(const Arguments& arguments) {
-    const QString out = arguments.value(QStringLiteral("-o")),
-                  form = arguments.value(QStringLiteral("--as"), QStringLiteral("text"));
+    const QString out = arguments.value(QStringLiteral("-o"));
     if (const QString fault = clash(arguments); !fault.isEmpty())
         return complain(QStringLiteral("report: ") + fault);
     if (isTable(arguments))
         return table(arguments);
+    if (isForMany(arguments))
+        return reportMany(arguments);
     const QString target = out.isEmpty() ? QStringLiteral("-") : out;
     if (isSameFile(target, arguments.files.value(0))) // a slip that would cost it
         return complain(nameOfOutput(target) +
@@ -194,15 +243,12 @@ int report(const Arguments& arguments) {
     const auto read = readQuestion(arguments, QStringLiteral("report"));
     if (const int* status = std::get_if<int>(&read))
         return *status;
-    const auto asked = inCaseAsked(arguments, std::get<Result>(read));
-    if (const auto* fault = std::get_if<QString>(&asked))
+    const auto made = reported(std::get<Result>(read), arguments.files.front(), arguments);
+    if (const auto* fault = std::get_if<QString>(&made))
         return complain(QStringLiteral("report: ") + *fault);
-    Sketch sketch = std::get<Result>(asked).sketch;
-    sketch.moreAfterOne =
-        sketch.moreAfterOne || arguments.options.contains(QStringLiteral("--more-after-one"));
-    const Result result = resultOf(sketch);
-    const int written = writeOut(reportAs(form, result, arguments), out);
-    return written == kDone ? statusOf(result) : written;
+    const auto& [bytes, status] = std::get<Reported>(made);
+    const int written = writeOut(bytes, out);
+    return written == kDone ? status : written;
 }
 
 /// Fonts, which a figure needs, cost a start several times that of the bare text.

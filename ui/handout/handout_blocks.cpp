@@ -195,20 +195,4 @@ std::vector<Kept> handoutGroups(const Handout& handout, const DisplayList& figur
     return out.take();
 }
 
-void paintStepNumber(QPainter& painter, int number, QPointF baseline) {
-    const double unit = unitsInPoint(), radius = 7 * unit;
-    const QPointF centre(baseline.x() + radius, baseline.y() - 3.6 * unit);
-    painter.setPen(QPen(printTheme().quietInk, 0.6 * unit));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawEllipse(centre, radius, radius);
-    const QFont font = handoutFont(number > 9 ? 7.4 : 8);
-    painter.setFont(font);
-    painter.setPen(printTheme().ink);
-    const QString digits = QString::number(number);
-    const QFontMetricsF metrics(font);
-    painter.drawText(
-        QPointF(centre.x() - metrics.horizontalAdvance(digits) / 2, centre.y() + metrics.capHeight() / 2),
-        digits);
-}
-
 } // namespace tailpoint

@@ -53,7 +53,4 @@ private:
 std::vector<HandoutPages::Kept> handoutGroups(const Handout& handout, const DisplayList& figure,
                                               double width);
 
-/// The number of a step in its ring, on the title's baseline.
-void paintStepNumber(QPainter& painter, int number, QPointF baseline);
-
 } // namespace tailpoint

@@ -15,6 +15,8 @@ class QPdfWriter;
 
 namespace tailpoint {
 
+class PagePainter;
+
 class HandoutPages {
 public:
     enum class Ink { plain, quiet, note, caution, figure };
@@ -59,9 +61,9 @@ private:
         double y, height; ///< of its upper edge on the page; as high as it is there
     };
     void flow();
-    void paintBlock(QPainter& painter, const Placed& placed) const;
-    void paintGrid(QPainter& painter, const Placed& placed) const;
-    void paintFoot(QPainter& painter, int index) const;
+    void paintBlock(PagePainter& page, const Placed& placed) const;
+    void paintGrid(PagePainter& page, const Placed& placed) const;
+    void paintFoot(PagePainter& page, int index) const;
 
     DisplayList m_figure;
     Foot m_foot;

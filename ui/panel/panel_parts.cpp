@@ -6,6 +6,7 @@
 
 #include <QKeyEvent>
 #include <QPainter>
+#include <algorithm>
 #include <cmath>
 
 namespace tailpoint {
@@ -34,6 +35,10 @@ void ValueLabel::show(const QString& richText) {
         setText(richText);
     }
     setVisible(!richText.isEmpty());
+}
+
+int ValueLabel::heightForWidth(int width) const {
+    return QLabel::heightForWidth(std::min(width, maximumWidth()));
 }
 
 void ValueLabel::paintEvent(QPaintEvent* event) {
