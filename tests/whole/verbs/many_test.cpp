@@ -61,8 +61,9 @@ TEST_F(Many, EachFigureIsTheOneOfACallOfItsOwn) {
         const QString alone = path(QStringLiteral("alone.") + QLatin1String(form));
         EXPECT_EQ(call("figure", {b, QStringLiteral("-o"), alone}).status, 0);
         EXPECT_GT(bytesOf(alone).size(), 500);
-        if (QLatin1String(form) != QLatin1String("pdf")) // which has the time of its making
+        if (QLatin1String(form) != QLatin1String("pdf")) { // which has the time of its making
             EXPECT_EQ(output((std::string("b.") + form).c_str()), bytesOf(alone)) << form;
+        }
     }
     EXPECT_EQ(outputs().size(), 8);
 }
