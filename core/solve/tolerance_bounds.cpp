@@ -103,6 +103,11 @@ void descend(const Line2& line, double fine, const Support& support, const Use& 
     }
 }
 
+/// How far a sector's inner side lies within the straight line across it.
+double insideOf(const Sector& sector) {
+    return sector.least * (1 - std::cos(std::min(sector.width() / 2, kTurn / 4)));
+}
+
 } // namespace
 
 Total Search::totalOf(const Cell& cell) const {
@@ -239,13 +244,12 @@ Search::Bounds Search::boundOf(Goal goal, const Cell& cell) const {
     return {componentBound(along, cell), size * width / 8};
 }
 
-// How far a sector's inner side lies within the straight line across it, where that is what counts.
+// The same where that is what counts.
 double Search::hollow(const Sector& sector, Pt toward) const {
     if (sector.least == 0 || sector.width() < kThinnest || !sector.faces(-toward)) {
         return 0;
     }
-    return sector.least * (1 - std::cos(std::min(sector.width() / 2, kTurn / 4))) *
-           std::min(lengthOf(toward), 1e3);
+    return insideOf(sector) * std::min(lengthOf(toward), 1e3);
 }
 
 // What halving could take off a cell's bound, and where most of it. The cell's own direction counts in full
@@ -256,36 +260,52 @@ Search::Looseness Search::loosenessOf(Goal goal, const Cell& cell) const {
     loose.total = cell.first.width() * std::min(cell.first.greatest, 1e6);
     const bool asMost = goal != Goal::leastMagnitude;
     const bool asLeast = goal != Goal::greatestMagnitude;
-    const auto add = [&](const Sector& sector, int which) {
-        const double gap = std::max(asMost ? hollow(sector, cell.towardMost) : 0,
-                                    asLeast ? hollow(sector, cell.towardLeast) : 0);
-        loose.total += gap;
-        if (gap > loose.most) {
-            loose.most = gap;
-            loose.which = which;
-        }
+    const auto facing = [&](const Sector& sector) {
+        return std::max(asMost ? hollow(sector, cell.towardMost) : 0, asLeast ? hollow(sector, cell.towardLeast) : 0);
     };
     for (std::size_t i = 0; i < known_[cell.known].size(); ++i) {
-        add(known_[cell.known][i], static_cast<int>(i));
+        loose.add(facing(known_[cell.known][i]), static_cast<int>(i));
     }
     const Piece& piece = pieces_[cell.piece];
     if (piece.hasSecond) {
-        add(cell.second, kSecond);
+        loose.add(facing(cell.second), kSecond);
     }
     // Of two circles the first's magnitude is given: what counts is not how far it may go, but whether it can
     // be what it is, and that the second's hollow side can make seem so from any direction. It seldom does:
     // it need not be small beyond what is asked of a range.
     if (piece.rule == Rule::circles) {
         constexpr double kSeldom = 1e-3;
-        const double width = std::min(cell.second.width() / 2, kTurn / 4);
-        const double gap = width < kThinnest ? 0 : kSeldom * cell.second.least * (1 - std::cos(width));
-        loose.total += gap;
-        if (gap > loose.most) {
-            loose.most = gap;
-            loose.which = kSecond;
-        }
+        loose.add(cell.second.width() < 2 * kThinnest ? 0 : kSeldom * insideOf(cell.second), kSecond);
     }
     return loose;
+}
+
+// What hollow sides may pretend of a cell as thin as can be, where no point reaches its bound: seen from every side
+// the vectors close by less than the hollow sides that face it take off. Where they don't, what is hollow about it
+// can't keep them from closing.
+Search::Looseness Search::doubtOf(Goal goal, const Cell& cell) const {
+    constexpr int kSides = 32;
+    const Total total = totalOf(cell);
+    const Pt unit = unitAt(cell.first.middle());
+    const bool isX = goal == Goal::leastX || goal == Goal::greatestX;
+    const double along = isX || goal == Goal::leastY || goal == Goal::greatestY
+                             ? (isGreatest(goal) ? 1 : -1) * (isX ? unit.x : unit.y)
+                             : (goal == Goal::leastMagnitude ? -1 : 1);
+    const Pt own = (along > 0 ? std::min(cell.first.greatest, 1e6) : cell.first.least) * unit;
+    Looseness worst;
+    for (int side = 0; side < kSides; ++side) {
+        const Pt y = unitAt(kTurn * side / kSides);
+        Looseness here;
+        for (std::size_t i = 0; i < known_[cell.known].size(); ++i) {
+            here.add(hollow(known_[cell.known][i], y), static_cast<int>(i));
+        }
+        here.add(pieces_[cell.piece].hasSecond ? hollow(cell.second, y) : 0, kSecond);
+        Pt point;
+        if (here.total > worst.total && total.support(y, point) + dot(own, y) < here.total) {
+            worst = here;
+        }
+    }
+    return worst;
 }
 
 } // namespace tailpoint::tolerance

@@ -4,11 +4,14 @@
 #include <cmath>
 #include <numbers>
 #include <queue>
+#include <utility>
 
 namespace tailpoint::tolerance {
 namespace {
 
 constexpr double kTurn = 2 * std::numbers::pi;
+/// A magnitude beyond so many times all that is given is beyond all bounds.
+constexpr double kFar = 0x1p30;
 
 // Every direction that is halved at the start: wider parts bound nothing.
 std::vector<Sector> slicesOf(const Sector& sector, double widest) {
@@ -145,7 +148,6 @@ bool Search::mayBe(bool flipped) const {
 }
 
 Extreme Search::run(Goal goal, int boxes) {
-    constexpr double kFar = 0x1p30;
     const auto below = [](const Cell& a, const Cell& b) { return a.bound < b.bound; };
     std::priority_queue<Cell, std::vector<Cell>, decltype(below)> queue(below);
     for (Cell cell : cells_) {
@@ -155,7 +157,7 @@ Extreme Search::run(Goal goal, int boxes) {
     const Best& best = best_[static_cast<std::size_t>(goal)];
     const double cap = caps_[static_cast<std::size_t>(goal)];
     double bound = queue.empty() ? -kNever : std::min(cap, queue.top().bound);
-    bool isTight = false;
+    bool isTight = false, isFirst = true;
     for (int i = 0; i < boxes && !queue.empty(); ++i) {
         const Cell cell = queue.top();
         queue.pop();
@@ -164,14 +166,15 @@ Extreme Search::run(Goal goal, int boxes) {
         }
         const double gap = best.isThere ? bound - static_cast<double>(best.value) : kNever;
         const double share = i * 4 >= boxes || bound == cap ? kEnough : 1e-9;
-        const Looseness loose = loosenessOf(goal, cell);
+        Looseness loose = loosenessOf(goal, cell);
         const double size = isOfDirection(goal) ? std::min(cell.first.greatest, 1e6) : 1;
-        isTight =
-            bound != kNever && loose.total <= std::max(coarse_, 1e-7 * width(goal) * size + problem_.slack);
-        if (isTight && coarse_ == 0 && gap > kEnough * width(goal)) {
-            tryCell(goal, cell, true);
-            tryOtherPieces(goal);
-            settle(goal);
+        const double thin = 1e-7 * width(goal) * size + problem_.slack;
+        isTight = bound != kNever && loose.total <= std::max(coarse_, thin);
+        if (isTight && coarse_ == 0 && !isReached(goal, bound, cell, std::exchange(isFirst, false))) {
+            if (const Looseness doubt = doubtOf(goal, cell); doubt.total > thin) {
+                isTight = false;
+                loose = doubt;
+            }
         }
         if (isTight || gap <= share * width(goal) + 4 * problem_.slack ||
             (best.isThere && best.value > kFar) || loose.most == 0) {
@@ -183,6 +186,11 @@ Extreme Search::run(Goal goal, int boxes) {
         bound = queue.empty() ? -kNever : std::min(cap, queue.top().bound);
     }
     known_.resize(1);
+    return ended(goal, bound, isTight);
+}
+
+Extreme Search::ended(Goal goal, double bound, bool isTight) {
+    const Best& best = best_[static_cast<std::size_t>(goal)];
     if (goal == Goal::leastMagnitude && bound >= 0 && coarse_ == 0) {
         tryClosed();
     }

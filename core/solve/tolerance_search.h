@@ -95,6 +95,13 @@ private:
     struct Looseness {
         double most = 0, total = 0;
         int which = kFirst; ///< a known vector, or one of the two
+        void add(double gap, int at) {
+            total += gap;
+            if (gap > most) {
+                most = gap;
+                which = at;
+            }
+        }
     };
     void start();
     void tryCorners();
@@ -113,11 +120,15 @@ private:
     void tryOtherPieces(Goal goal);
     void settle(Goal goal);
     void settleInput(Goal goal, std::size_t input);
+    void climb(Goal goal);
+    bool isReached(Goal goal, double bound, const Cell& cell, bool thoroughly);
+    Extreme ended(Goal goal, double bound, bool isTight);
     bool isSettled(Goal goal) const;
     long double valueWith(Goal goal, std::size_t input, long double value) const;
     void tryNextTo(Goal goal, std::size_t piece, const Point& point);
     void tryUpTo(std::size_t piece, const Point& from, const Point& toward);
     Looseness loosenessOf(Goal goal, const Cell& cell) const;
+    Looseness doubtOf(Goal goal, const Cell& cell) const;
     std::vector<Cell> split(Goal goal, const Cell& cell, int which);
     double hollow(const Sector& sector, Pt toward) const;
     void refine(int boxes);

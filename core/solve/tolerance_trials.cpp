@@ -317,6 +317,71 @@ void Search::settle(Goal goal) {
     }
 }
 
+// From the best point by steps along each input, and by what led up as a whole: a ridge across several inputs is
+// followed. Source: R. Hooke, T. A. Jeeves, 'Direct search solution of numerical and statistical problems',
+// Journal of the ACM 8 (1961) 212-229.
+void Search::climb(Goal goal) {
+    constexpr int kMostTried = 1500;
+    constexpr long double kLeastStep = 0x1p-24L;
+    const Best& best = best_[static_cast<std::size_t>(goal)];
+    if (!best.isThere) {
+        return;
+    }
+    int tried = 0;
+    const auto attempt = [&](Point point) {
+        for (std::size_t i = 0; i < point.size(); ++i) {
+            point[i] = std::clamp(point[i], problem_.inputs[i].least, problem_.inputs[i].greatest);
+        }
+        const long double before = best.value;
+        ++tried;
+        return tryPoint(best.piece, point) && best.value > before;
+    };
+    for (long double step = 0.25L; step > kLeastStep && tried < kMostTried;) {
+        const Point from = best.point;
+        const long double before = best.value;
+        for (std::size_t i = 0; i < from.size(); ++i) {
+            const long double by = step * (problem_.inputs[i].greatest - problem_.inputs[i].least);
+            for (const long double move : {by, -by}) {
+                Point point = best.point;
+                point[i] += move;
+                if (attempt(point)) {
+                    break;
+                }
+            }
+        }
+        if (!(best.value > before)) {
+            step /= 2;
+            continue;
+        }
+        bool leads = true;
+        while (leads && tried < kMostTried) {
+            Point point = best.point;
+            for (std::size_t i = 0; i < point.size(); ++i) {
+                point[i] += point[i] - from[i];
+            }
+            leads = attempt(point);
+        }
+    }
+}
+
+// Whether a point is found next to a bound that was proved of a cell as thin as can be.
+bool Search::isReached(Goal goal, double bound, const Cell& cell, bool thoroughly) {
+    const Best& best = best_[static_cast<std::size_t>(goal)];
+    const auto isNear = [&] {
+        return best.isThere && bound - static_cast<double>(best.value) <= kEnough * width(goal);
+    };
+    if (!thoroughly || isNear()) {
+        return isNear();
+    }
+    tryCell(goal, cell, true);
+    tryOtherPieces(goal);
+    settle(goal);
+    if (!isNear()) {
+        climb(goal);
+    }
+    return isNear();
+}
+
 // Whether no input by itself leads farther, and all lead somewhere.
 bool Search::isSettled(Goal goal) const {
     const Best& best = best_[static_cast<std::size_t>(goal)];
