@@ -43,15 +43,19 @@ bool cut(Sector& sector, double from, double to) {
     return true;
 }
 
+/// First stride along a line of directions, radians where it is small: from its middle, from next to the place.
+constexpr double kStride = 0.25, kNearStride = 0.02;
+
 struct Probe {
     double t = 0, value = 0, slope = 0;
 };
 
 /// Walks down a support function, which is convex, along a line of directions: brackets its lowest place and
 /// cuts it by the slopes at both ends. Each direction that was looked at is handed to `use`, which ends the
-/// walk by returning true: any of them proves something. What is less than `fine` deeper is left.
+/// walk by returning true: any of them proves something. It starts at `near`, where a larger cell had its lowest
+/// place; what is less than `fine` deeper is left.
 template <class Support, class Use>
-void descend(const Line2& line, double fine, const Support& support, const Use& use) {
+void descend(const Line2& line, Pt near, double fine, const Support& support, const Use& use) {
     bool ended = false;
     const auto at = [&](double t) {
         const Pt y = line.base + t * line.step;
@@ -61,13 +65,15 @@ void descend(const Line2& line, double fine, const Support& support, const Use& 
         ended = use(y, probe.value);
         return probe;
     };
-    Probe left = at(std::clamp(0.0, line.low, line.high));
+    const double ahead = dot(near, line.base);
+    const bool isKnown = ahead > 0;
+    Probe left = at(std::clamp(isKnown ? dot(near, line.step) / ahead : 0.0, line.low, line.high));
     if (ended || left.slope == 0 || left.value == kNever) {
         return;
     }
     const double sense = left.slope < 0 ? 1 : -1;
     Probe right = left;
-    double stride = 0.25;
+    double stride = isKnown ? kNearStride : kStride;
     for (int i = 0; i < 18; ++i, stride *= 4) {
         const double t = std::clamp(left.t + sense * stride, line.low, line.high);
         if (t == left.t) {
@@ -118,6 +124,16 @@ Total Search::totalOf(const Cell& cell) const {
             problem_.slack};
 }
 
+// A small part of what the cell's own width leaves a bound off.
+double Search::fineOf(const Cell& cell) const {
+    constexpr double kPart = 1e-4;
+    const auto bend = [](const Sector& sector) {
+        const double size = sector.isEndless() ? 0 : sector.greatest;
+        return size * std::min(1.0, sector.width() * sector.width() / 8);
+    };
+    return fine_ + kPart * (bend(cell.first) + (pieces_[cell.piece].hasSecond ? bend(cell.second) : 0));
+}
+
 bool Search::relate(Cell& cell) const {
     const Piece& piece = pieces_[cell.piece];
     if (!piece.hasSecond || piece.relation.any) {
@@ -161,7 +177,7 @@ bool Search::boundMost(Cell& cell) const {
         return !possible;
     };
     descend(
-        line, fine_, [&](Pt y, Pt& point) { return total.support(y, point); }, use);
+        line, Pt(cell.towardMost), fineOf(cell), [&](Pt y, Pt& point) { return total.support(y, point); }, use);
     cell.most = lowest;
     cell.first.greatest = std::min(cell.first.greatest, most);
     return possible;
@@ -178,6 +194,7 @@ bool Search::boundLeast(Cell& cell) const {
         return true;
     }
     double least = -kNever;
+    const Pt near = cell.towardLeast;
     cell.towardLeast = middle;
     const auto use = [&](Pt y, double value) {
         Pt point;
@@ -190,7 +207,7 @@ bool Search::boundLeast(Cell& cell) const {
         return least > cell.first.greatest;
     };
     descend(
-        line, fine_, [&](Pt y, Pt& point) { return total.support(y, point); }, use);
+        line, near, fineOf(cell), [&](Pt y, Pt& point) { return total.support(y, point); }, use);
     cell.first.least = std::max(cell.first.least, least);
     return cell.first.least <= cell.first.greatest;
 }
@@ -217,31 +234,41 @@ double Search::componentBound(Pt along, const Cell& cell) const {
         where = where + own;
         return rest + mine;
     };
-    descend(line, fine_, support, [&](Pt, double value) {
+    descend(line, {0, 0}, fineOf(cell), support, [&](Pt, double value) {
         bound = std::min(bound, value);
         return false;
     });
     return bound;
 }
 
-Search::Bounds Search::boundOf(Goal goal, const Cell& cell) const {
-    const double width = cell.first.width();
-    const double size = std::min(cell.first.greatest, 1e6);
+double Search::boundOf(Goal goal, const Cell& cell) const {
     switch (goal) {
     case Goal::greatestMagnitude:
-        return {cell.first.greatest, cell.first.greatest - cell.most};
+        return cell.first.greatest;
     case Goal::leastMagnitude:
-        return {-cell.first.least, size * width * width / 8};
+        return -cell.first.least;
     case Goal::from:
-        return {kTurn - std::remainder(cell.first.from - base_ - kTurn / 2, kTurn) - kTurn / 2, width * size};
+        return kTurn - std::remainder(cell.first.from - base_ - kTurn / 2, kTurn) - kTurn / 2;
     case Goal::to:
-        return {std::remainder(cell.first.to - base_ - kTurn / 2, kTurn) + kTurn / 2, width * size};
+        return std::remainder(cell.first.to - base_ - kTurn / 2, kTurn) + kTurn / 2;
     default:
         break;
     }
     const double sign = isGreatest(goal) ? 1 : -1;
-    const Pt along = goal == Goal::leastX || goal == Goal::greatestX ? Pt{sign, 0} : Pt{0, sign};
-    return {componentBound(along, cell), size * width / 8};
+    return componentBound(goal == Goal::leastX || goal == Goal::greatestX ? Pt{sign, 0} : Pt{0, sign}, cell);
+}
+
+// What halving the first's direction could take off a bound, roughly.
+double Search::gapOf(Goal goal, const Cell& cell) const {
+    const double width = cell.first.width(), size = std::min(cell.first.greatest, 1e6);
+    switch (goal) {
+    case Goal::greatestMagnitude:
+        return cell.first.greatest - cell.most;
+    case Goal::leastMagnitude:
+        return size * width * width / 8;
+    default:
+        return isOfDirection(goal) ? width * size : size * width / 8;
+    }
 }
 
 // The same where that is what counts.
@@ -256,7 +283,7 @@ double Search::hollow(const Sector& sector, Pt toward) const {
 // for directions and components, and where the second vector is tied to it.
 Search::Looseness Search::loosenessOf(Goal goal, const Cell& cell) const {
     Looseness loose;
-    loose.most = cell.first.width() < kThinnest ? 0 : boundOf(goal, cell).gap;
+    loose.most = cell.first.width() < kThinnest ? 0 : gapOf(goal, cell);
     loose.total = cell.first.width() * std::min(cell.first.greatest, 1e6);
     const bool asMost = goal != Goal::leastMagnitude;
     const bool asLeast = goal != Goal::greatestMagnitude;

@@ -123,7 +123,7 @@ std::vector<Cell> Search::split(Goal goal, const Cell& cell, int which) {
             part.known = known_.size() - 1;
         }
         if (narrow(part)) {
-            part.bound = std::min(cell.bound, boundOf(goal, part).value);
+            part.bound = std::min(cell.bound, boundOf(goal, part));
             made.push_back(part);
         }
     }
@@ -151,7 +151,7 @@ Extreme Search::run(Goal goal, int boxes) {
     const auto below = [](const Cell& a, const Cell& b) { return a.bound < b.bound; };
     std::priority_queue<Cell, std::vector<Cell>, decltype(below)> queue(below);
     for (Cell cell : cells_) {
-        cell.bound = boundOf(goal, cell).value;
+        cell.bound = boundOf(goal, cell);
         queue.push(cell);
     }
     const Best& best = best_[static_cast<std::size_t>(goal)];
@@ -163,6 +163,9 @@ Extreme Search::run(Goal goal, int boxes) {
         queue.pop();
         if (coarse_ == 0 && (i < 32 || i % 2 == 0)) {
             tryCell(goal, cell, i >= 64 && (i & (i - 1)) == 0);
+        }
+        if (coarse_ == 0 && i % 8 == 7) {
+            tryVector(cell, farthestOf(goal, cell));
         }
         const double gap = best.isThere ? bound - static_cast<double>(best.value) : kNever;
         const double share = i * 4 >= boxes || bound == cap ? kEnough : 1e-9;
@@ -202,6 +205,17 @@ Extreme Search::ended(Goal goal, double bound, bool isTight) {
     }
     const double outer = best.isThere ? std::max(bound, static_cast<double>(best.value)) : bound;
     return {outer, isTight, isTop, best.isThere && best.value > kFar, best};
+}
+
+void Search::cap(Goal goal, double bound, Pt vector) {
+    caps_[static_cast<std::size_t>(goal)] = bound;
+    for (std::size_t i = 0; i < pieces_.size() && coarse_ == 0; ++i) {
+        Cell whole;
+        whole.piece = i;
+        whole.first = pieces_[i].unknown[firstIs_].sector;
+        whole.second = pieces_[i].unknown[1 - firstIs_].sector;
+        tryVector(whole, vector);
+    }
 }
 
 void Search::findGap(int boxes) {

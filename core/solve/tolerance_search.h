@@ -27,7 +27,7 @@ struct Cell {
     std::size_t piece = 0;
     Sector first, second;
     std::size_t known = 0;      ///< which set of the known vectors' sectors
-    Pt towardMost, towardLeast; ///< the proofs' directions for the greatest and the least magnitude
+    Pt towardMost, towardLeast; ///< the proofs' directions for the greatest and the least magnitude, or zero
     double most = kNever;       ///< greatest magnitude, were the first's direction that of its middle
     double bound = kNever;      ///< of the goal, always as if the greatest were looked for
 };
@@ -75,8 +75,8 @@ public:
     /// Ends when bound and best are so close together that nothing is to be gained, or close enough for who
     /// reads it and a quarter of the boxes is spent, or when all are.
     Extreme run(Goal goal, int boxes);
-    /// No run's bound of this goal need be above, as is known from elsewhere.
-    void cap(Goal goal, double bound) { caps_[static_cast<std::size_t>(goal)] = bound; }
+    /// No run's bound of this goal need be above, as is known from elsewhere: of that vector, which is tried.
+    void cap(Goal goal, double bound, Pt vector);
     /// Whether anything may be found against the given sense of its line (or along it).
     bool mayBe(bool flipped) const;
     /// How far apart the best points of a goal and its opposite lie.
@@ -88,9 +88,6 @@ public:
     long double valueOf(Goal goal, const Tips& tips) const;
 
 private:
-    struct Bounds {
-        double value, gap; ///< gap: what halving the first's direction could take off, roughly
-    };
     static constexpr int kFirst = -1, kSecond = -2;
     struct Looseness {
         double most = 0, total = 0;
@@ -107,15 +104,21 @@ private:
     void tryCorners();
     void tryAllButParallel(std::size_t piece);
     bool narrow(Cell& cell) const;
+    double fineOf(const Cell& cell) const;
     bool relate(Cell& cell) const;
     bool boundMost(Cell& cell) const;
     bool boundLeast(Cell& cell) const;
     Total totalOf(const Cell& cell) const;
-    Bounds boundOf(Goal goal, const Cell& cell) const;
+    double boundOf(Goal goal, const Cell& cell) const;
+    double gapOf(Goal goal, const Cell& cell) const;
     double componentBound(Pt along, const Cell& cell) const;
     void tryCell(Goal goal, const Cell& cell, bool upTo);
     void tryToward(Goal goal, const Cell& cell, Pt toward, double direction, bool upTo);
     Point pointToward(const Cell& cell, Pt toward, double direction, bool inner) const;
+    void tryVector(const Cell& cell, Pt own);
+    long double offOf(const Piece& piece, const Point& point, kernel::Vec own) const;
+    void placeOther(const Piece& piece, Point& point, kernel::Vec own) const;
+    Pt farthestOf(Goal goal, const Cell& cell) const;
     void tryClosed();
     void tryOtherPieces(Goal goal);
     void settle(Goal goal);

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <limits>
 #include <numbers>
+#include <optional>
+#include <utility>
 
 namespace tailpoint::tolerance {
 namespace {
@@ -42,12 +44,16 @@ bool Search::tryPoint(std::size_t piece, const Point& point) {
     if (!tips) {
         return false;
     }
+    const bool hasDirection = hasGap_ && (*tips)[firstIs_].magnitude != 0;
+    const long double direction = hasDirection ? valueOf(Goal::to, *tips) : 0;
     for (std::size_t i = 0; i < kGoals; ++i) {
         const Goal goal = static_cast<Goal>(i);
-        if (isOfDirection(goal) && (!hasGap_ || (*tips)[firstIs_].magnitude == 0)) {
+        if (isOfDirection(goal) && !hasDirection) {
             continue;
         }
-        const long double value = valueOf(goal, *tips);
+        const long double value = goal == Goal::to     ? direction
+                                  : goal == Goal::from ? kTurn - direction
+                                                       : valueOf(goal, *tips);
         if (!best_[i].isThere || value > best_[i].value) {
             best_[i] = {true, value, point, piece};
         }
@@ -166,6 +172,106 @@ void Search::tryCell(Goal goal, const Cell& cell, bool upTo) {
         if (least) {
             tryToward(goal, cell, cell.towardLeast, direction, upTo);
         }
+    }
+}
+
+// The vector of a cell that has its bound, where it has an end.
+Pt Search::farthestOf(Goal goal, const Cell& cell) const {
+    const Sector& own = cell.first;
+    const double most = std::min(own.greatest, 1e6);
+    switch (goal) {
+    case Goal::leastMagnitude:
+        return own.least * unitAt(own.middle());
+    case Goal::greatestMagnitude:
+        return most * unitAt(own.middle());
+    case Goal::from:
+        return (own.least + most) / 2 * own.atFrom;
+    case Goal::to:
+        return (own.least + most) / 2 * own.atTo;
+    default:
+        break;
+    }
+    const double sign = isGreatest(goal) ? 1 : -1;
+    Pt point;
+    Sector ended = own;
+    ended.greatest = most;
+    ended.support(goal == Goal::leastX || goal == Goal::greatestX ? Pt{sign, 0} : Pt{0, sign}, point);
+    return point;
+}
+
+// With the first vector at `own`, how far the other one is from what it may be: its length beyond the circle's
+// magnitudes, or its direction beyond the line's, signed.
+long double Search::offOf(const Piece& piece, const Point& point, kernel::Vec own) const {
+    const Unknown& other = piece.unknown[1 - firstIs_];
+    const BoxVector& box = problem_.box.vectors[other.vector];
+    const kernel::Vec rest = problem_.targetAt(point) - own;
+    const auto beyond = [](long double value, long double low, long double high) {
+        return value < low ? value - low : value > high ? value - high : 0;
+    };
+    if (!other.isLine) {
+        return beyond(kernel::length(rest), box.magnitude.least, box.magnitude.greatest);
+    }
+    const long double half = other.sector.width() / 2;
+    const long double turn = kTurn, way = std::atan2(rest.y, rest.x) - other.sector.middle();
+    return beyond(std::remainder(way, turn), -half, half);
+}
+
+void Search::placeOther(const Piece& piece, Point& point, kernel::Vec own) const {
+    const Unknown& other = piece.unknown[1 - firstIs_];
+    const kernel::Vec rest = problem_.targetAt(point) - own;
+    const auto [size, angle] = problem_.inputOf[other.vector];
+    if (!other.isLine && size >= 0) {
+        const Input& input = problem_.inputs[static_cast<std::size_t>(size)];
+        point[static_cast<std::size_t>(size)] = std::clamp(kernel::length(rest), input.least, input.greatest);
+    }
+    if (other.isLine && angle >= 0) {
+        const Input& input = problem_.inputs[static_cast<std::size_t>(angle)];
+        const long double turned = problem_.turnedOf(other.vector, other.flipped) == Turned::yes ? kHalfTurn : 0;
+        const long double middle = (input.least + input.greatest) / 2;
+        const long double way = std::atan2(rest.y, rest.x) - turned - middle;
+        point[static_cast<std::size_t>(angle)] =
+            std::clamp(middle + std::remainder(way, 2 * kHalfTurn), input.least, input.greatest);
+    }
+}
+
+// Whether the first vector can be `own`: the other one must come out within its tolerances. From two points of the
+// box, one with too little and one with too much of it, to one between them.
+void Search::tryVector(const Cell& cell, Pt own) {
+    constexpr int kWays = 8, kHalvings = 40;
+    const Piece& piece = pieces_[cell.piece];
+    if (!piece.hasSecond || piece.rule == Rule::foot || piece.rule == Rule::still) {
+        return;
+    }
+    Cell at = cell;
+    at.first.least = at.first.greatest = lengthOf(own);
+    const double direction = std::atan2(own.y, own.x);
+    const kernel::Vec vector{own.x, own.y};
+    std::optional<Point> less, more;
+    for (int way = 0; way < kWays; ++way) {
+        Point point = pointToward(at, unitAt(kTurn * way / kWays), direction, false);
+        const kernel::Vec target = problem_.targetAt(point);
+        const bool isLeft = (kernel::cross(vector, target) > 0) == (firstIs_ == 0);
+        if (piece.rule == Rule::circles && isLeft == (piece.root == 0)) {
+            continue;
+        }
+        const long double off = offOf(piece, point, vector);
+        if (off == 0) {
+            placeOther(piece, point, vector);
+            tryPoint(cell.piece, point);
+            return;
+        }
+        (off < 0 ? less : more) = std::move(point);
+    }
+    for (int i = 0; less && more && i < kHalvings; ++i) {
+        Point middle = *less;
+        for (std::size_t k = 0; k < middle.size(); ++k) {
+            middle[k] += (*more)[k] / 2 - (*less)[k] / 2;
+        }
+        (offOf(piece, middle, vector) <= 0 ? less : more) = std::move(middle);
+    }
+    if (less && more) {
+        placeOther(piece, *less, vector);
+        tryPoint(cell.piece, *less);
     }
 }
 
