@@ -212,12 +212,20 @@ bool Search::boundLeast(Cell& cell) const {
     return cell.first.least <= cell.first.greatest;
 }
 
-double Search::componentBound(Pt along, const Cell& cell) const {
+// By its own directions and magnitudes alone.
+double Search::quickBound(Goal goal, const Cell& cell) const {
+    if (goal < Goal::leastX || isOfDirection(goal)) {
+        return boundOf(goal, cell);
+    }
     Pt point;
     const Sector ring{1, 1, cell.first.from, cell.first.to, cell.first.atFrom, cell.first.atTo};
-    const double cosine = ring.support(along, point);
-    double bound = cosine > 0 ? (cell.first.isEndless() ? kNever : cell.first.greatest * cosine)
-                              : cell.first.least * cosine;
+    const double cosine = ring.support(alongOf(goal), point);
+    return cosine <= 0 ? cell.first.least * cosine : cell.first.isEndless() ? kNever : cell.first.greatest * cosine;
+}
+
+double Search::componentBound(Goal goal, const Cell& cell) const {
+    const Pt along = alongOf(goal);
+    double bound = quickBound(goal, cell);
     const Total total = totalOf(cell);
     Line2 line{-along, leftOf(unitAt(cell.first.middle()))};
     if (total.second != nullptr && total.second->isEndless()) {
@@ -254,8 +262,7 @@ double Search::boundOf(Goal goal, const Cell& cell) const {
     default:
         break;
     }
-    const double sign = isGreatest(goal) ? 1 : -1;
-    return componentBound(goal == Goal::leastX || goal == Goal::greatestX ? Pt{sign, 0} : Pt{0, sign}, cell);
+    return componentBound(goal, cell);
 }
 
 // What halving the first's direction could take off a bound, roughly.
@@ -314,10 +321,8 @@ Search::Looseness Search::doubtOf(Goal goal, const Cell& cell) const {
     constexpr int kSides = 32;
     const Total total = totalOf(cell);
     const Pt unit = unitAt(cell.first.middle());
-    const bool isX = goal == Goal::leastX || goal == Goal::greatestX;
-    const double along = isX || goal == Goal::leastY || goal == Goal::greatestY
-                             ? (isGreatest(goal) ? 1 : -1) * (isX ? unit.x : unit.y)
-                             : (goal == Goal::leastMagnitude ? -1 : 1);
+    const bool isComponent = goal >= Goal::leastX && !isOfDirection(goal);
+    const double along = isComponent ? dot(alongOf(goal), unit) : goal == Goal::leastMagnitude ? -1 : 1;
     const Pt own = (along > 0 ? std::min(cell.first.greatest, 1e6) : cell.first.least) * unit;
     Looseness worst;
     for (int side = 0; side < kSides; ++side) {

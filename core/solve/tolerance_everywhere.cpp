@@ -2,6 +2,7 @@
 
 #include "core/solve/tolerance_search.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -17,6 +18,7 @@ public:
     Missing(const Problem& problem, const std::vector<Piece>& pieces, const std::vector<Piece>& lost,
             int boxes)
         : problem_(problem), pieces_(pieces), lost_(lost), boxes_(boxes) {}
+    bool isMissedNearby() const;
     bool isLostSomewhere() const;
     bool missesSomewhere() const;
 
@@ -28,6 +30,31 @@ private:
     const std::vector<Piece>&pieces_, &lost_;
     int boxes_;
 };
+
+// Whether there is no answer with one input or two at an end, the others in the middle, or with all at ends: found
+// so, it need not be searched for.
+bool Missing::isMissedNearby() const {
+    const auto isMissed = [&](const Point& point) {
+        return std::none_of(pieces_.begin(), pieces_.end(),
+                            [&](const Piece& piece) { return tipsAt(problem_, piece, point).has_value(); });
+    };
+    const std::size_t count = problem_.inputs.size();
+    const auto endOf = [&](std::size_t input, bool greatest) {
+        return greatest ? problem_.inputs[input].greatest : problem_.inputs[input].least;
+    };
+    for (std::size_t corner = 0; corner < 4 * count; ++corner) {
+        Point one = problem_.nominal(), all = one;
+        one[corner / 4] = endOf(corner / 4, corner % 2 == 0);
+        one[(corner / 4 + 1 + corner % 3) % count] = endOf((corner / 4 + 1 + corner % 3) % count, corner % 4 < 2);
+        for (std::size_t i = 0; i < count; ++i) {
+            all[i] = endOf(i, (corner * 2654435761u >> (i % 16)) % 2 == 0);
+        }
+        if (isMissed(one) || isMissed(all)) {
+            return true;
+        }
+    }
+    return false;
+}
 
 // Whether somewhere in the box a vector would have to act against its given sense.
 bool Missing::isLostSomewhere() const {
@@ -112,7 +139,7 @@ std::vector<Piece> Missing::feetOf(const Piece& piece) const {
 bool isEverywhere(const Problem& problem, const std::vector<Piece>& pieces, const std::vector<Piece>& lost,
                   int boxes) {
     const Missing missing(problem, pieces, lost, boxes);
-    return !missing.isLostSomewhere() && !missing.missesSomewhere();
+    return !missing.isMissedNearby() && !missing.isLostSomewhere() && !missing.missesSomewhere();
 }
 
 } // namespace tailpoint::tolerance

@@ -10,6 +10,8 @@ namespace tailpoint::tolerance {
 namespace {
 
 constexpr double kTurn = 2 * std::numbers::pi;
+/// With fewer boxes than this a bound that no point reaches is not looked into: it stands as an outer one.
+constexpr int kThorough = kExact.boxes / 8;
 /// A magnitude beyond so many times all that is given is beyond all bounds.
 constexpr double kFar = 0x1p30;
 
@@ -38,6 +40,9 @@ Search::Search(const Problem& problem, const std::vector<Piece>& pieces, std::si
     : problem_(problem), pieces_(pieces), firstIs_(first) {
     caps_.fill(kNever);
     known_.push_back(problem.sectors);
+    if (boxes < kThorough) {
+        leastStep_ = 0x1p-14L;
+    }
     start();
     tryCorners();
     refine(boxes * 2 / 5);
@@ -151,9 +156,20 @@ Extreme Search::run(Goal goal, int boxes) {
     const auto below = [](const Cell& a, const Cell& b) { return a.bound < b.bound; };
     std::priority_queue<Cell, std::vector<Cell>, decltype(below)> queue(below);
     for (Cell cell : cells_) {
-        cell.bound = boundOf(goal, cell);
+        cell.bound = quickBound(goal, cell);
+        cell.isQuick = true;
         queue.push(cell);
     }
+    const auto settleTop = [&] { // most are never asked for more
+        while (!queue.empty() && queue.top().isQuick) {
+            Cell cell = queue.top();
+            queue.pop();
+            cell.bound = std::min(cell.bound, boundOf(goal, cell));
+            cell.isQuick = false;
+            queue.push(cell);
+        }
+    };
+    settleTop();
     const Best& best = best_[static_cast<std::size_t>(goal)];
     const double cap = caps_[static_cast<std::size_t>(goal)];
     double bound = queue.empty() ? -kNever : std::min(cap, queue.top().bound);
@@ -161,10 +177,10 @@ Extreme Search::run(Goal goal, int boxes) {
     for (int i = 0; i < boxes && !queue.empty(); ++i) {
         const Cell cell = queue.top();
         queue.pop();
-        if (coarse_ == 0 && (i < 32 || i % 2 == 0)) {
+        if (coarse_ == 0 && (i < 16 || i % 4 == 0)) {
             tryCell(goal, cell, i >= 64 && (i & (i - 1)) == 0);
         }
-        if (coarse_ == 0 && i % 8 == 7) {
+        if (coarse_ == 0 && i % 8 == 5 && boxes >= kThorough) {
             tryVector(cell, farthestOf(goal, cell));
         }
         const double gap = best.isThere ? bound - static_cast<double>(best.value) : kNever;
@@ -173,6 +189,10 @@ Extreme Search::run(Goal goal, int boxes) {
         const double size = isOfDirection(goal) ? std::min(cell.first.greatest, 1e6) : 1;
         const double thin = 1e-7 * width(goal) * size + problem_.slack;
         isTight = bound != kNever && loose.total <= std::max(coarse_, thin);
+        if (isTight && coarse_ == 0 && boxes < kThorough) {
+            isTight = gap <= kEnough * width(goal);
+            break;
+        }
         if (isTight && coarse_ == 0 && !isReached(goal, bound, cell, std::exchange(isFirst, false))) {
             if (const Looseness doubt = doubtOf(goal, cell); doubt.total > thin) {
                 isTight = false;
@@ -186,6 +206,7 @@ Extreme Search::run(Goal goal, int boxes) {
         for (const Cell& part : split(goal, cell, loose.which)) {
             queue.push(part);
         }
+        settleTop();
         bound = queue.empty() ? -kNever : std::min(cap, queue.top().bound);
     }
     known_.resize(1);

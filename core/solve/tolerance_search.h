@@ -22,6 +22,12 @@ inline bool isGreatest(Goal goal) {
            goal == Goal::to;
 }
 
+/// Of a component: the way that it is looked for along.
+inline Pt alongOf(Goal goal) {
+    const double sign = isGreatest(goal) ? 1 : -1;
+    return goal == Goal::leastX || goal == Goal::greatestX ? Pt{sign, 0} : Pt{0, sign};
+}
+
 /// Part of a piece. `first` is the vector that is looked for; its magnitude is narrowed to what can close.
 struct Cell {
     std::size_t piece = 0;
@@ -30,6 +36,7 @@ struct Cell {
     Pt towardMost, towardLeast; ///< the proofs' directions for the greatest and the least magnitude, or zero
     double most = kNever;       ///< greatest magnitude, were the first's direction that of its middle
     double bound = kNever;      ///< of the goal, always as if the greatest were looked for
+    bool isQuick = false;       ///< the bound is one that cost nothing
 };
 
 /// The best that was found at a point of the box.
@@ -111,7 +118,8 @@ private:
     Total totalOf(const Cell& cell) const;
     double boundOf(Goal goal, const Cell& cell) const;
     double gapOf(Goal goal, const Cell& cell) const;
-    double componentBound(Pt along, const Cell& cell) const;
+    double quickBound(Goal goal, const Cell& cell) const;
+    double componentBound(Goal goal, const Cell& cell) const;
     void tryCell(Goal goal, const Cell& cell, bool upTo);
     void tryToward(Goal goal, const Cell& cell, Pt toward, double direction, bool upTo);
     Point pointToward(const Cell& cell, Pt toward, double direction, bool inner) const;
@@ -144,6 +152,7 @@ private:
     std::array<Best, kGoals> best_;
     std::array<double, kGoals> caps_;
     double coarse_ = 0;
+    long double leastStep_ = 0x1p-56L; ///< to a last point with an answer
     double fine_ =
         1e-15; ///< what a bound may be off beyond rounding: a small part of what the box makes of it
     bool hasGap_ = false;

@@ -76,7 +76,7 @@ void Search::tryOtherPieces(Goal goal) {
 void Search::tryUpTo(std::size_t piece, const Point& from, const Point& toward) {
     Point point = from;
     long double reached = 0;
-    for (long double step = 0.5L; step > 0x1p-56L; step /= 2) {
+    for (long double step = 0.5L; step > leastStep_; step /= 2) {
         for (std::size_t i = 0; i < point.size(); ++i) {
             point[i] = from[i] + (reached + step) * (toward[i] - from[i]);
         }
@@ -191,11 +191,10 @@ Pt Search::farthestOf(Goal goal, const Cell& cell) const {
     default:
         break;
     }
-    const double sign = isGreatest(goal) ? 1 : -1;
     Pt point;
     Sector ended = own;
     ended.greatest = most;
-    ended.support(goal == Goal::leastX || goal == Goal::greatestX ? Pt{sign, 0} : Pt{0, sign}, point);
+    ended.support(alongOf(goal), point);
     return point;
 }
 
