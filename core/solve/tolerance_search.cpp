@@ -193,8 +193,8 @@ Extreme Search::run(Goal goal, int boxes) {
             isTight = gap <= kEnough * width(goal);
             break;
         }
-        if (isTight && coarse_ == 0 && !isReached(goal, bound, cell, std::exchange(isFirst, false))) {
-            if (const Looseness doubt = doubtOf(goal, cell); doubt.total > thin) {
+        if (isTight && (coarse_ > 0 || !isReached(goal, bound, cell, std::exchange(isFirst, false)))) {
+            if (const Looseness doubt = doubtOf(goal, cell); doubt.total > std::max(coarse_, thin)) {
                 isTight = false;
                 loose = doubt;
             }
