@@ -262,9 +262,9 @@ SweepBounds::Kind SweepBounds::foot(const Side& line, const Rest& rest, double w
                 alone(rest, width)});
 }
 
-// One unknown for two equations: what is left over of them, which has an answer where it is next to nothing: across
-// the line, or the length that the rest has beyond the circle. By its value in the middle and its slope what is
-// level stays level.
+// One unknown for two equations: what is left over of them, which has an answer where it is next to nothing:
+// across the line, or the length that the rest has beyond the circle. By its value in the middle and its
+// slope what is level stays level.
 SweepBounds::Kind SweepBounds::oneUnknown(const Place& whole, const Place& middle, double width) const {
     const Interval half{-width / 2, width / 2};
     const Vector& unit = whole.first.unit;
@@ -316,8 +316,8 @@ SweepBounds::Kind SweepBounds::kindOf(double from, double to) const {
     }
 }
 
-// An answer of one unknown may exist at a single place, to the last bits of what is typed: to neighbouring doubles
-// where what is left over changes its sign.
+// An answer of one unknown may exist at a single place, to the last bits of what is typed: to neighbouring
+// doubles where what is left over changes its sign.
 std::pair<double, double> SweepBounds::closedIn(double from, double to) const {
     if (m_asked.family != Family::oneUnknown) {
         return {from, to};

@@ -1,5 +1,7 @@
 // Where the unknown directions of a piece can lie at the most, by closed forms of the whole box: a search
 // that begins there need not look around.
+#include "core/solve/tolerance_aim.h"
+
 #include "core/solve/outward.h"
 #include "core/solve/tolerance_problem.h"
 
@@ -58,26 +60,6 @@ void aimAt(Sector& sector, double from, double to) {
     if (to - from < std::min(2 * std::numbers::pi, sector.width())) {
         sector = sectorOf(sector.least, sector.greatest, from - kRoom, to + kRoom);
     }
-}
-
-/// What rounding can make of cosineBeside(), as a part of its `size`. With u = 2^-53 the term with the difference
-/// of squares has a relative error of at most 5u to first order (a difference, a sum, two products, a division;
-/// doubling is exact), the other one of u, and their sum adds u: in all at most 6u of both terms' sizes. Twice
-/// that and more, for the second order and for a leg that a root left rounded (of second order too: there the
-/// cosine is least).
-constexpr double kOfCosine = 16 * 0x1p-53;
-
-struct Cosine {
-    double value = 0, size = 0; ///< size: of its two terms together
-};
-
-/// Of the angle between the sides a and b of a triangle, c opposite to it; beyond -1 or 1 where there is none.
-/// The difference of squares is taken at the larger of a and b: its term is then at most a half larger than
-/// the cosine, however unequal the sides are. (a a + b b - c c would lose the shorter side altogether.)
-Cosine cosineBeside(double a, double b, double c) {
-    const double large = std::max(a, b), small = std::min(a, b);
-    const double one = (large - c) * (large + c) / (2 * large * small), other = small / (2 * large);
-    return {one + other, std::fabs(one) + other};
 }
 
 /// The other leg where c is seen from the end of `side` under a right angle: with it the cosine is least.

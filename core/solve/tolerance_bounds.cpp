@@ -43,7 +43,8 @@ bool cut(Sector& sector, double from, double to) {
     return true;
 }
 
-/// First stride along a line of directions, radians where it is small: from its middle, from next to the place.
+/// First stride along a line of directions, radians where it is small: from its middle, from next to the
+/// place.
 constexpr double kStride = 0.25, kNearStride = 0.02;
 
 struct Probe {
@@ -52,8 +53,8 @@ struct Probe {
 
 /// Walks down a support function, which is convex, along a line of directions: brackets its lowest place and
 /// cuts it by the slopes at both ends. Each direction that was looked at is handed to `use`, which ends the
-/// walk by returning true: any of them proves something. It starts at `near`, where a larger cell had its lowest
-/// place; what is less than `fine` deeper is left.
+/// walk by returning true: any of them proves something. It starts at `near`, where a larger cell had its
+/// lowest place; what is less than `fine` deeper is left.
 template <class Support, class Use>
 void descend(const Line2& line, Pt near, double fine, const Support& support, const Use& use) {
     bool ended = false;
@@ -177,7 +178,8 @@ bool Search::boundMost(Cell& cell) const {
         return !possible;
     };
     descend(
-        line, Pt(cell.towardMost), fineOf(cell), [&](Pt y, Pt& point) { return total.support(y, point); }, use);
+        line, Pt(cell.towardMost), fineOf(cell), [&](Pt y, Pt& point) { return total.support(y, point); },
+        use);
     cell.most = lowest;
     cell.first.greatest = std::min(cell.first.greatest, most);
     return possible;
@@ -220,7 +222,9 @@ double Search::quickBound(Goal goal, const Cell& cell) const {
     Pt point;
     const Sector ring{1, 1, cell.first.from, cell.first.to, cell.first.atFrom, cell.first.atTo};
     const double cosine = ring.support(alongOf(goal), point);
-    return cosine <= 0 ? cell.first.least * cosine : cell.first.isEndless() ? kNever : cell.first.greatest * cosine;
+    return cosine <= 0              ? cell.first.least * cosine
+           : cell.first.isEndless() ? kNever
+                                    : cell.first.greatest * cosine;
 }
 
 double Search::componentBound(Goal goal, const Cell& cell) const {
@@ -295,7 +299,8 @@ Search::Looseness Search::loosenessOf(Goal goal, const Cell& cell) const {
     const bool asMost = goal != Goal::leastMagnitude;
     const bool asLeast = goal != Goal::greatestMagnitude;
     const auto facing = [&](const Sector& sector) {
-        return std::max(asMost ? hollow(sector, cell.towardMost) : 0, asLeast ? hollow(sector, cell.towardLeast) : 0);
+        return std::max(asMost ? hollow(sector, cell.towardMost) : 0,
+                        asLeast ? hollow(sector, cell.towardLeast) : 0);
     };
     for (std::size_t i = 0; i < known_[cell.known].size(); ++i) {
         loose.add(facing(known_[cell.known][i]), static_cast<int>(i));
@@ -314,28 +319,38 @@ Search::Looseness Search::loosenessOf(Goal goal, const Cell& cell) const {
     return loose;
 }
 
-// What hollow sides may pretend of a cell as thin as can be, where no point reaches its bound: seen from every side
-// the vectors close by less than the hollow sides that face it take off. Where they don't, what is hollow about it
-// can't keep them from closing.
+// What hollow sides may pretend of a cell as thin as can be, where no point reaches its bound: seen from
+// every side the vectors close by less than the hollow sides that face it take off. Where they don't, what is
+// hollow about it can't keep them from closing.
 Search::Looseness Search::doubtOf(Goal goal, const Cell& cell) const {
-    constexpr int kSides = 32;
+    constexpr int kSides = 16;
     const Total total = totalOf(cell);
     const Pt unit = unitAt(cell.first.middle());
     const bool isComponent = goal >= Goal::leastX && !isOfDirection(goal);
     const double along = isComponent ? dot(alongOf(goal), unit) : goal == Goal::leastMagnitude ? -1 : 1;
     const Pt own = (along > 0 ? std::min(cell.first.greatest, 1e6) : cell.first.least) * unit;
+    const std::vector<Sector>& known = known_[cell.known];
+    const bool hasSecond = pieces_[cell.piece].hasSecond;
     Looseness worst;
-    for (int side = 0; side < kSides; ++side) {
-        const Pt y = unitAt(kTurn * side / kSides);
+    const auto look = [&](Pt y) {
         Looseness here;
-        for (std::size_t i = 0; i < known_[cell.known].size(); ++i) {
-            here.add(hollow(known_[cell.known][i], y), static_cast<int>(i));
+        for (std::size_t i = 0; i < known.size(); ++i) {
+            here.add(hollow(known[i], y), static_cast<int>(i));
         }
-        here.add(pieces_[cell.piece].hasSecond ? hollow(cell.second, y) : 0, kSecond);
+        here.add(hasSecond ? hollow(cell.second, y) : 0, kSecond);
         Pt point;
         if (here.total > worst.total && total.support(y, point) + dot(own, y) < here.total) {
             worst = here;
         }
+    };
+    for (int side = 0; side < kSides; ++side) {
+        look(unitAt(kTurn * side / kSides));
+    }
+    for (const Sector& sector : known) { // where it is most hollow
+        look(-unitAt(sector.middle()));
+    }
+    if (hasSecond) {
+        look(-unitAt(cell.second.middle()));
     }
     return worst;
 }

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <numbers>
 
 namespace tailpoint::tolerance {
@@ -31,25 +32,31 @@ private:
     int boxes_;
 };
 
-// Whether there is no answer with one input or two at an end, the others in the middle, or with all at ends: found
-// so, it need not be searched for.
+// Whether there is no answer with one input at an end and the others in the middle, or in one of some
+// corners: where that is so nothing need be searched.
 bool Missing::isMissedNearby() const {
+    constexpr std::uint32_t kCorners = 24;
     const auto isMissed = [&](const Point& point) {
         return std::none_of(pieces_.begin(), pieces_.end(),
                             [&](const Piece& piece) { return tipsAt(problem_, piece, point).has_value(); });
     };
-    const std::size_t count = problem_.inputs.size();
-    const auto endOf = [&](std::size_t input, bool greatest) {
-        return greatest ? problem_.inputs[input].greatest : problem_.inputs[input].least;
-    };
-    for (std::size_t corner = 0; corner < 4 * count; ++corner) {
-        Point one = problem_.nominal(), all = one;
-        one[corner / 4] = endOf(corner / 4, corner % 2 == 0);
-        one[(corner / 4 + 1 + corner % 3) % count] = endOf((corner / 4 + 1 + corner % 3) % count, corner % 4 < 2);
-        for (std::size_t i = 0; i < count; ++i) {
-            all[i] = endOf(i, (corner * 2654435761u >> (i % 16)) % 2 == 0);
+    for (std::size_t i = 0; i < problem_.inputs.size(); ++i) {
+        for (const long double end : {problem_.inputs[i].least, problem_.inputs[i].greatest}) {
+            Point point = problem_.nominal();
+            point[i] = end;
+            if (isMissed(point)) {
+                return true;
+            }
         }
-        if (isMissed(one) || isMissed(all)) {
+    }
+    std::uint32_t bits = 1;
+    for (std::uint32_t corner = 0; corner < kCorners; ++corner) {
+        Point point;
+        for (const Input& input : problem_.inputs) {
+            bits = bits * 1664525u + 1013904223u; // D. Knuth, The Art of Computer Programming, vol. 2, 3.3.4
+            point.push_back((bits >> 31) != 0 ? input.greatest : input.least);
+        }
+        if (isMissed(point)) {
             return true;
         }
     }

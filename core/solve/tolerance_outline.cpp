@@ -61,8 +61,8 @@ private:
     TipRegion region_;
 };
 
-// A sum is traced from where the most curved of the sectors that make it up has its centre: seen from elsewhere a
-// ray may pass through it twice, with what is no part of it between.
+// A sum is traced from where the most curved of the sectors that make it up has its centre: seen from
+// elsewhere a ray may pass through it twice, with what is no part of it between.
 void Tracer::moveToMostCurved() {
     const Piece& piece = pieces_.front();
     if (piece.rule != Rule::alone || problem_.box.vectors[piece.unknown[0].vector].magnitudeGiven ||
@@ -70,8 +70,9 @@ void Tracer::moveToMostCurved() {
         return;
     }
     const auto bendOf = [](const Sector& sector) { return sector.least * std::min(sector.width(), kTurn); };
-    const auto most = std::max_element(problem_.sectors.begin(), problem_.sectors.end(),
-                                       [&](const Sector& a, const Sector& b) { return bendOf(a) < bendOf(b); });
+    const auto most =
+        std::max_element(problem_.sectors.begin(), problem_.sectors.end(),
+                         [&](const Sector& a, const Sector& b) { return bendOf(a) < bendOf(b); });
     kernel::Vec others;
     for (auto sector = problem_.sectors.begin(); sector != problem_.sectors.end(); ++sector) {
         const Pt middle = (sector->least + sector->greatest) / 2 * unitAt(sector->middle());
@@ -189,7 +190,8 @@ std::vector<Station> Tracer::stations(double from, double to, const Probe& probe
 }
 
 /// From one ray to the next both ends go evenly: so is what lies between them, on an arc.
-void Tracer::addBetween(const Station& a, const Station& b, std::vector<Pt>& outer, std::vector<Pt>& inner) const {
+void Tracer::addBetween(const Station& a, const Station& b, std::vector<Pt>& outer,
+                        std::vector<Pt>& inner) const {
     const double turn = b.at - a.at, bend = std::max(a.high, b.high) * turn * turn / 8;
     const int count = static_cast<int>(std::ceil(std::sqrt(bend / (kTrue / 4 * size_))));
     for (int i = 1; i < count; ++i) {
@@ -202,8 +204,9 @@ void Tracer::addBetween(const Station& a, const Station& b, std::vector<Pt>& out
 void Tracer::alongRays(double from, double to, bool closed) {
     const Station all = onRays(from, to);
     const bool isOne = all.isThere && all.high * (to - from) < kTrue / 4 * size_;
-    const std::vector<Station> rays =
-        isOne ? std::vector<Station>{all} : stations(from, to, [&](double at) { return onRays(at, at); }, true);
+    const std::vector<Station> rays = isOne ? std::vector<Station>{all}
+                                            : stations(
+                                                  from, to, [&](double at) { return onRays(at, at); }, true);
     std::vector<Pt> outer, inner;
     bool hollow = false;
     for (std::size_t i = 0; i < rays.size(); ++i) {

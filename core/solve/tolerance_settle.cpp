@@ -84,9 +84,9 @@ void Search::settle(Goal goal) {
     }
 }
 
-// From the best point by steps along each input, and by what led up as a whole: a ridge across several inputs is
-// followed. Source: R. Hooke, T. A. Jeeves, 'Direct search solution of numerical and statistical problems',
-// Journal of the ACM 8 (1961) 212-229.
+// From the best point by steps along each input, and by what led up as a whole: a ridge across several inputs
+// is followed. Source: R. Hooke, T. A. Jeeves, 'Direct search solution of numerical and statistical
+// problems', Journal of the ACM 8 (1961) 212-229.
 void Search::climb(Goal goal) {
     constexpr int kMostTried = 1500;
     constexpr long double kLeastStep = 0x1p-24L;

@@ -197,8 +197,8 @@ Pt Search::farthestOf(Goal goal, const Cell& cell) const {
     return point;
 }
 
-// With the first vector at `own`, how far the other one is from what it may be: its length beyond the circle's
-// magnitudes, or its direction beyond the line's, signed.
+// With the first vector at `own`, how far the other one is from what it may be: its length beyond the
+// circle's magnitudes, or its direction beyond the line's, signed.
 long double Search::offOf(const Piece& piece, const Point& point, kernel::Vec own) const {
     const Unknown& other = piece.unknown[1 - firstIs_];
     const BoxVector& box = problem_.box.vectors[other.vector];
@@ -224,7 +224,8 @@ void Search::placeOther(const Piece& piece, Point& point, kernel::Vec own) const
     }
     if (other.isLine && angle >= 0) {
         const Input& input = problem_.inputs[static_cast<std::size_t>(angle)];
-        const long double turned = problem_.turnedOf(other.vector, other.flipped) == Turned::yes ? kHalfTurn : 0;
+        const long double turned =
+            problem_.turnedOf(other.vector, other.flipped) == Turned::yes ? kHalfTurn : 0;
         const long double middle = (input.least + input.greatest) / 2;
         const long double way = std::atan2(rest.y, rest.x) - turned - middle;
         point[static_cast<std::size_t>(angle)] =
@@ -232,8 +233,8 @@ void Search::placeOther(const Piece& piece, Point& point, kernel::Vec own) const
     }
 }
 
-// Whether the first vector can be `own`: the other one must come out within its tolerances. From two points of the
-// box, one with too little and one with too much of it, to one between them.
+// Whether the first vector can be `own`: the other one must come out within its tolerances. From two points
+// of the box, one with too little and one with too much of it, to one between them.
 void Search::tryVector(const Cell& cell, Pt own) {
     constexpr int kWays = 8, kHalvings = 40;
     const Piece& piece = pieces_[cell.piece];

@@ -83,11 +83,12 @@ TEST(TipRegion, OfOneForceInAnyDirectionIsARing) {
 // The same beside a force of 30 along +x, and of 300, where the common point lies outside of the ring.
 TEST(TipRegion, OfARingBesideAnotherForceIsThatRingMoved) {
     for (const double beside : {30.0, 300.0})
-        expectRing(regionOf(sketch({loose(force("P", 100, 30), 10, 180), force("Q", beside, 0)})), {beside, 0}, 90, 110);
+        expectRing(regionOf(sketch({loose(force("P", 100, 30), 10, 180), force("Q", beside, 0)})),
+                   {beside, 0}, 90, 110);
 }
 
-// 60 ± 0.6 at 130 ± 20 beside 100 along +x: a ray from the common point meets that band twice. Area 60 * 1.2 * 40
-// degrees.
+// 60 ± 0.6 at 130 ± 20 beside 100 along +x: a ray from the common point meets that band twice. Area 60 * 1.2
+// * 40 degrees.
 TEST(TipRegion, OfACurvedBandHasNothingOfWhatLiesBetweenItsEnds) {
     const double area = 60 * 1.2 * 40 * kDegree;
     const Sketch made = sketch({force("P", 100, 0), loose(force("Q", 60, 130), 0.6, 20)});
@@ -101,7 +102,8 @@ TEST(TipRegion, OfTheRaftIsThePullsSector) {
     EXPECT_NEAR(areaOf(regionOf(made)), 340 * 10 * 4 * kDegree, 0.005 * 237);
 }
 
-// While a hand drags a region is an outer one: tips of points drawn in the box lie in it, but for 0.5 % of its size.
+// While a hand drags a region is an outer one: tips of points drawn in the box lie in it, but for 0.5 % of
+// its size.
 TEST(TipRegion, WhileDraggingNoTipLiesOutside) {
     const Sketch made = sketch({loose(force("P", 100, 0), 2, 3), loose(force("Q", 60, 130), 2, 20)});
     const TipRegion region = regionOf(made, kWhileDragging);

@@ -9,22 +9,28 @@ namespace {
 
 /// R is P itself, 10.04 N; 100 * 10.04 / 10 = 100.4 per cent.
 QByteArray pull(const char* limit) {
-    return sketch(force("P", "10.04", "30"),
-                  QByteArray(R"(, "title": "Tow line", "sum": {"name": "R", "magnitude": null, "direction": null, "limit": )") +
-                      limit + "}");
+    return sketch(
+        force("P", "10.04", "30"),
+        QByteArray(
+            R"(, "title": "Tow line", "sum": {"name": "R", "magnitude": null, "direction": null, "limit": )") +
+            limit + "}");
 }
 
 class OverALimit : public Verbs {
 protected:
     QString reported(const char* form, const char* limit = "10") const {
-        const Ran ran = run({QStringLiteral("report"), QStringLiteral("-"), QStringLiteral("--as"), QLatin1String(form)},
-                            pull(limit));
+        const Ran ran =
+            run({QStringLiteral("report"), QStringLiteral("-"), QStringLiteral("--as"), QLatin1String(form)},
+                pull(limit));
         EXPECT_EQ(ran.status, 0) << ran.err.toStdString();
-        return QString::fromUtf8(ran.out).replace(QStringLiteral("\\%"), QStringLiteral("%")).replace(QChar(0xa0), u' ');
+        return QString::fromUtf8(ran.out)
+            .replace(QStringLiteral("\\%"), QStringLiteral("%"))
+            .replace(QChar(0xa0), u' ');
     }
     QString drawn(const char* name, const char* limit = "10") const {
         const QString file = path(QString::fromLatin1(name));
-        const Ran ran = run({QStringLiteral("figure"), QStringLiteral("-"), QStringLiteral("-o"), file}, pull(limit));
+        const Ran ran =
+            run({QStringLiteral("figure"), QStringLiteral("-"), QStringLiteral("-o"), file}, pull(limit));
         EXPECT_EQ(ran.status, 0) << ran.err.toStdString();
         return QString::fromUtf8(bytesOf(file)).replace(QStringLiteral("\\%"), QStringLiteral("%"));
     }
@@ -46,7 +52,8 @@ TEST_F(OverALimit, IsSaidBesideTheRoundedValueInEveryReport) {
         SCOPED_TRACE(form);
         const QString told = reported(form).simplified();
         EXPECT_TRUE(told.contains(QStringLiteral("10.0"))) << told.toStdString();
-        EXPECT_TRUE(told.contains(QStringLiteral("R is over its limit: 100.4 % of 10 N."))) << told.toStdString();
+        EXPECT_TRUE(told.contains(QStringLiteral("R is over its limit: 100.4 % of 10 N.")))
+            << told.toStdString();
         EXPECT_FALSE(told.contains(QStringLiteral("within"))) << told.toStdString();
         EXPECT_TRUE(reported(form, "10.04").contains(QStringLiteral("within")));
     }

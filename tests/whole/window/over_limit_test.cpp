@@ -33,11 +33,13 @@ protected:
         out.close();
         const Program program({file});
         EXPECT_NE(program.window(), 0);
-        QImage seen = screenWhere([&](const QImage& now) { return countNear(now, program.sheet(), kSum) > 100; });
+        QImage seen =
+            screenWhere([&](const QImage& now) { return countNear(now, program.sheet(), kSum) > 100; });
         EXPECT_FALSE(seen.isNull()) << "no sum on the sheet";
         seen = settledScreen();
         const QRect sheet = program.sheet();
-        const QRect panel(sheet.right() + 1, sheet.top(), program.frame().right() - sheet.right(), sheet.height());
+        const QRect panel(sheet.right() + 1, sheet.top(), program.frame().right() - sheet.right(),
+                          sheet.height());
         return {countNear(seen, sheet, kWarning), countNear(seen, panel, kWarning), copied()};
     }
 
@@ -61,9 +63,11 @@ TEST_F(OverALimit, IsNotRoundedAwayInTheWindow) {
     EXPECT_GT(over.onSheet, within.onSheet + 100) << "the label says it in another ink";
     EXPECT_GT(over.inPanel, within.inPanel + 100) << "and so does the panel";
     EXPECT_TRUE(over.copied.contains(QStringLiteral("10.0 kN"))) << over.copied.toStdString();
-    EXPECT_TRUE(over.copied.contains(QStringLiteral("R is over its limit: 100.5 % of 10 kN."))) << over.copied.toStdString();
+    EXPECT_TRUE(over.copied.contains(QStringLiteral("R is over its limit: 100.5 % of 10 kN.")))
+        << over.copied.toStdString();
     EXPECT_FALSE(over.copied.contains(QStringLiteral("within its limit"))) << over.copied.toStdString();
-    EXPECT_TRUE(within.copied.contains(QStringLiteral("R is within its limit: 99.5 % of 10.1 kN."))) << within.copied.toStdString();
+    EXPECT_TRUE(within.copied.contains(QStringLiteral("R is within its limit: 99.5 % of 10.1 kN.")))
+        << within.copied.toStdString();
 }
 
 } // namespace
