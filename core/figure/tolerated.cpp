@@ -65,8 +65,9 @@ void addLimit(std::vector<Run>& lines, const Drawing& d, int index, std::size_t 
         if (use.index != index || use.verdict == Bound::within)
             continue;
         const std::string share = use.utilisation ? ", " + utilisationText(*use.utilisation) : std::string();
-        lines.push_back(lowerLine((use.verdict == Bound::over ? "! over limit" : "! straddles limit") + share,
-                                  static_cast<int>(lines.size()) + 1, true));
+        const std::string words = use.verdict == Bound::over ? "over limit" : "straddles limit";
+        lines.push_back(
+            lowerLine(marked(use.verdict, words + share), static_cast<int>(lines.size()) + 1, true));
     }
 }
 
@@ -74,8 +75,9 @@ void addPermitted(std::vector<Run>& lines, const Drawing& d, int index, std::siz
                   const AnswerRange* range) {
     for (const DirectionUse& use : permittedOf(d.sketch, d.solved.solutions[answer], range))
         if (use.index == index && use.verdict != Bound::within)
-            lines.push_back(lowerLine(use.verdict == Bound::over ? "! direction not permitted"
-                                                                 : "! direction partly not permitted",
+            lines.push_back(lowerLine(marked(use.verdict, use.verdict == Bound::over
+                                                              ? "direction not permitted"
+                                                              : "direction partly not permitted"),
                                       static_cast<int>(lines.size()) + 1, true));
 }
 

@@ -1,6 +1,8 @@
 #include "ui/handout/handout_pages.h"
 
 #include "ui/handout/handout_blocks.h"
+#include "ui/render/fonts.h"
+#include "ui/render/limit_bar.h"
 #include "ui/render/render.h"
 
 #include <QBuffer>
@@ -121,6 +123,8 @@ void HandoutPages::paintBlock(QPainter& painter, const Placed& placed) const {
     }
     if (block.grid > 0)
         paintGrid(painter, placed);
+    if (block.limit)
+        paintLimit(painter, placed);
     if (block.number > 0)
         paintStepNumber(painter, block.number, {m_left, placed.y + block.setting.ascent});
     if (block.ink == Ink::note)
@@ -132,6 +136,22 @@ void HandoutPages::paintBlock(QPainter& painter, const Placed& placed) const {
     const bool warns = block.ink == Ink::note || block.ink == Ink::caution;
     painter.setPen(warns ? theme.warning : block.ink == Ink::quiet ? theme.quietInk : theme.ink);
     block.setting.paint(painter, {x, placed.y + block.inset + block.setting.ascent});
+}
+
+/// Bar and word on the sentence's first line.
+void HandoutPages::paintLimit(QPainter& painter, const Placed& placed) const {
+    const Theme& theme = printTheme();
+    const LimitShown& limit = *placed.block->limit;
+    constexpr double high = 8;
+    const double unit = unitsInPoint(), baseline = placed.y + placed.block->setting.ascent;
+    const bool isWithin = limit.verdict == Bound::within;
+    const QColor ink = isWithin ? theme.quietInk : theme.warning;
+    paintLimitBar(painter, QRectF(m_left, baseline - (high - 0.5) * unit, kLimitBar * unit, high * unit), limit.bar,
+                  {ink, theme.quietInk, theme.sheet, theme.ink}, unit);
+    painter.setPen(isWithin ? theme.ink : theme.warning);
+    drawWords(painter, {m_left + kLimitWord * unit, baseline},
+              QString::fromStdString(verdictWord(limit.verdict)),
+              handoutFont(kHandoutText, isWithin ? QFont::Normal : QFont::DemiBold));
 }
 
 /// Squares from the upper left corner on, as many whole ones as there is room for.
