@@ -47,6 +47,10 @@ Draws the sketch in FILE ('-': standard input). The ending of OUT decides the fo
                    for exercises; a figure that hides something does not carry the sketch. With hidden
                    values, too, only what is given is drawn, unless a --stage from 5 on, or all, is asked for
 
+  --tolerances shown|hidden
+                   hidden: the stated values alone, without ranges and shading; such a figure does not carry the
+                   sketch, and one that states limits keeps its tolerances
+
   --case NAME      one case of the sketch; default: as drawn
   --with-cases     the other cases laid over it, thin; not with what hides something
 
@@ -188,8 +192,10 @@ int runFigure(int argc, char** argv) {
     const auto asked = inCaseAsked(arguments, std::get<Result>(read));
     if (const auto* fault = std::get_if<QString>(&asked))
         return complain(QStringLiteral("figure: ") + *fault);
-    return drawTo(std::get<Result>(asked), std::get<Result>(read).sketch, std::get<Wanted>(wanted),
-                  arguments);
+    const auto told = withTolerancesAsked(arguments, std::get<Result>(asked));
+    if (const auto* fault = std::get_if<QString>(&told))
+        return complain(QStringLiteral("figure: ") + *fault);
+    return drawTo(std::get<Result>(told), std::get<Result>(read).sketch, std::get<Wanted>(wanted), arguments);
 }
 
 } // namespace tailpoint

@@ -18,8 +18,8 @@ enum class Bound : std::uint8_t {
 };
 std::string_view nameOf(Bound bound); ///< "within", "over", "straddles"
 
-/// Stands in front of every verdict that is not *within*, in the figure, on screen and in every output: one mark,
-/// read without colour, that every font, terminal and typesetter has.
+/// Stands in front of every verdict that is not *within*, in the figure, on screen and in every output: one
+/// mark, read without colour, that every font, terminal and typesetter has.
 inline constexpr std::string_view kPassedMark = "!";
 /// With the mark in front; as it is where all is within.
 std::string marked(Bound verdict, const std::string& words);

@@ -132,7 +132,7 @@ struct MarkedQuantity {
     Verdict verdict = Verdict::missing;
     bool isLastFigure = false; ///< rounded, with all the figures that are asked: the last of them is off
     double points = 0, of = 0;
-    std::string givenText, expectedText;  ///< "335 N"; "520 N", "3.6° clockwise from +x"
+    std::string givenText, expectedText; ///< "335 N"; "520 N", "3.6° clockwise from +x"
     /// What is right can be, where given values have tolerances: "509 to 530 N"; see `ranged`.
     std::string rangeText;
     /// Whether it has a range of its own; an angle on the way, say, is of the stated values.

@@ -116,9 +116,10 @@ Marking Marker::mark(const Attempt& attempt) const {
     const Question& question = m_parts->question;
     Marking marking = Sheet{question, *m_parts->findings, *m_parts->telling}.mark(attempt);
     if (question.hasTolerances)
-        marking.remarks.push_back(Voice(question.options.sentences)
-                                      .say(SENTENCE("marking", "An answer is marked against the stated values, "
-                                                               "whatever their tolerances.")));
+        marking.remarks.push_back(
+            Voice(question.options.sentences)
+                .say(SENTENCE("marking", "An answer is marked against the stated values, "
+                                         "whatever their tolerances.")));
     if (m_parts->needsCaution)
         marking.caution = cautionLine();
     return marking;

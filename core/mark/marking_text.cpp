@@ -84,7 +84,8 @@ std::string rangeWords(const MarkedQuantity& quantity, const Sentences* sentence
     const Voice voice(sentences);
     switch (quantity.ranged) {
     case MarkedQuantity::Ranged::known:
-        return toText(voice.say(SENTENCE("marking", "within the tolerances {range}"), "range", quantity.rangeText));
+        return toText(
+            voice.say(SENTENCE("marking", "within the tolerances {range}"), "range", quantity.rangeText));
     case MarkedQuantity::Ranged::unknown:
         return rangeUnknown(voice);
     case MarkedQuantity::Ranged::ofStated:

@@ -146,8 +146,8 @@ void HandoutPages::paintLimit(QPainter& painter, const Placed& placed) const {
     const double unit = unitsInPoint(), baseline = placed.y + placed.block->setting.ascent;
     const bool isWithin = limit.verdict == Bound::within;
     const QColor ink = isWithin ? theme.quietInk : theme.warning;
-    paintLimitBar(painter, QRectF(m_left, baseline - (high - 0.5) * unit, kLimitBar * unit, high * unit), limit.bar,
-                  {ink, theme.quietInk, theme.sheet, theme.ink}, unit);
+    paintLimitBar(painter, QRectF(m_left, baseline - (high - 0.5) * unit, kLimitBar * unit, high * unit),
+                  limit.bar, {ink, theme.quietInk, theme.sheet, theme.ink}, unit);
     painter.setPen(isWithin ? theme.ink : theme.warning);
     drawWords(painter, {m_left + kLimitWord * unit, baseline},
               QString::fromStdString(verdictWord(limit.verdict)),

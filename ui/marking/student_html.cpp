@@ -24,8 +24,7 @@ std::string rowOf(const MarkedQuantity& quantity, const Things& things) {
         out += " (answer " + std::to_string(quantity.answer) + ")";
     out += "</td><td>" + (quantity.givenText.empty() ? std::string("&#8212;") : safe(quantity.givenText)) +
            "</td><td>" + safe(quantity.expectedText) + rangeHtml(quantity) + "</td><td>" +
-           std::string(nameOf(quantity.verdict)) +
-           "</td><td class=\"n\">";
+           std::string(nameOf(quantity.verdict)) + "</td><td class=\"n\">";
     out += quantity.asked ? pointsText(quantity.points) + " of " + pointsText(quantity.of) : std::string();
     return out + "</td></tr>\n";
 }

@@ -75,8 +75,8 @@ private:
                 cells << values(state, which.answer, vector, part);
             else
                 cells << QStringList(m_hasRanges ? 3 : 1);
-        const QString changed = which.state == 0 ? QString()
-                                                 : text(changesTold(m_sketch.cases[which.state - 1], m_sketch));
+        const QString changed =
+            which.state == 0 ? QString() : text(changesTold(m_sketch.cases[which.state - 1], m_sketch));
         return cells << QString(changed).replace(QChar(0x2212), u'-');
     }
 

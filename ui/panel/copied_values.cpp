@@ -127,7 +127,8 @@ QList<BareTable> angleTables(const Result& result) {
         QStringList cells{text(plain(row.label))};
         for (qsizetype i = 0; i < row.values.size(); ++i) {
             const bool isForce = row.values.size() == 2 && i == 0;
-            cells << (row.heading ? withUnit(row.values[i], isForce ? force : angle) : bareNumber(row.values[i]));
+            cells << (row.heading ? withUnit(row.values[i], isForce ? force : angle)
+                                  : bareNumber(row.values[i]));
         }
         if (row.heading) {
             tables << BareTable{cells, {}};

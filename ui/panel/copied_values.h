@@ -32,8 +32,8 @@ QString bareNumber(QString shown);
 QString withUnit(const QString& head, std::string_view unit); ///< "magnitude (N)"
 
 /// Everything that the panel shows, as plain text: the question, the answers, the tables with tabs between
-/// their cells (of a sketch with cases what each comes to, and the envelope), the check, the caution and, where it is told whence it comes, the record. `options`: of the
-/// worked solution, whose check is told.
+/// their cells (of a sketch with cases what each comes to, and the envelope), the check, the caution and,
+/// where it is told whence it comes, the record. `options`: of the worked solution, whose check is told.
 QString valuesAsText(const Result& result, const ExplainOptions& options,
                      const std::optional<Provenance>& from = {});
 

@@ -11,8 +11,8 @@ void paintLimitBar(QPainter& painter, const QRectF& frame, const LimitBar& bar, 
     const auto at = [&](double share) { return frame.left() + share * frame.width(); };
     painter.fillRect(QRectF(frame.topLeft(), QPointF(at(bar.certain), frame.bottom())), ink.bar);
     painter.setPen(QPen(ink.bar, 1.2 * unit));
-    for (const HatchStroke& each : hatch(at(bar.certain), frame.top(), at(bar.possible) - at(bar.certain),
-                                         frame.height(), step * unit))
+    for (const HatchStroke& each :
+         hatch(at(bar.certain), frame.top(), at(bar.possible) - at(bar.certain), frame.height(), step * unit))
         painter.drawLine(QPointF(each.x1, each.y1), QPointF(each.x2, each.y2));
     painter.setPen(QPen(ink.frame, unit));
     painter.drawRect(frame);
