@@ -66,7 +66,8 @@ TEST(Limits, RoundingHidesNone) {
 TEST(Limits, KeepTheirOwnUnit) {
     Sketch sketch = pulls(6, 6, 1);
     sketch.sum.limit = TypedForce{1, MassUnit::t, {}};
-    EXPECT_EQ(toText(limitsTold(sketch, answer(sketch), nullptr)[0]), "! R is over its limit: 103.3 % of 1 t.");
+    EXPECT_EQ(toText(limitsTold(sketch, answer(sketch), nullptr)[0]),
+              "! R is over its limit: 103.3 % of 1 t.");
 }
 
 /// P 340 +- 5 at 25 +- 2 and Q 275 at -40: R from 509.747 to 529.901, its direction from -5.0506 to -2.2263

@@ -33,7 +33,8 @@ TEST(AsStated, ADirectionBeyondAHalfTurnKeepsItsAngleAndItsSense) {
         EXPECT_EQ(said(figure, "direction-force-Q"), "223.0°");
         EXPECT_GT(sweepOf(figure, "direction-force-Q"), 210) << "less its head";
         EXPECT_EQ(groupOf(figure, "direction-force-Q")->title.detail, "223.0° counter-clockwise from +x");
-        EXPECT_NE(figure.list.description.find("300 N at 223.0° counter-clockwise from +x"), std::string::npos);
+        EXPECT_NE(figure.list.description.find("300 N at 223.0° counter-clockwise from +x"),
+                  std::string::npos);
     }
     EXPECT_EQ(said(drawn(sketch({force("P", 340, 400)})).figure, "direction-force-P"), "40.0°");
     const Figure clockwise = drawn(sketch({force("P", 340, 25), force("Q", 300, -250)})).figure;
@@ -47,22 +48,26 @@ TEST(AsStated, ALooseDirectionBeyondAHalfTurnGrowsByItsPlus) {
     EXPECT_EQ(said(drawn(given).figure, "direction-force-Q"), "223.0° +3°/−1°");
 }
 
-/// A found direction, and the given one of a line on which the force acts the other way, are within a half turn.
+/// A found direction, and the given one of a line on which the force acts the other way, are within a half
+/// turn.
 TEST(AsStated, WhatIsFoundIsWithinAHalfTurn) {
     const Figure figure =
-        drawn(balanced({force("W", 100, 90), either(force("A", kToFind, 210)), force("B", kToFind, 330)})).figure;
+        drawn(balanced({force("W", 100, 90), either(force("A", kToFind, 210)), force("B", kToFind, 330)}))
+            .figure;
     EXPECT_EQ(said(figure, "direction-force-B"), "330.0°");
     EXPECT_EQ(said(figure, "direction-force-A"), "210.0°") << "as it was given: it acts in that sense";
-    const Figure other =
-        drawn(balanced({force("W", 100, -90), either(force("A", kToFind, 210)), either(force("B", kToFind, 330))}))
-            .figure;
+    const Figure other = drawn(balanced({force("W", 100, -90), either(force("A", kToFind, 210)),
+                                         either(force("B", kToFind, 330))}))
+                             .figure;
     EXPECT_EQ(said(other, "direction-force-A"), "30.0°") << "turned: it acts the other way";
 }
 
-/// NIST SP 811 (2008), B.8: 850 kgf = 8335.6525 N, of 850 kg the weight with g = 9.80665 m/s2; 50 gon are 45 degrees.
+/// NIST SP 811 (2008), B.8: 850 kgf = 8335.6525 N, of 850 kg the weight with g = 9.80665 m/s2; 50 gon are 45
+/// degrees.
 TEST(AsStated, AUnitOfItsOwnStandsUnderTheSheets) {
     Sketch given = sketch({force("P", 340, 25), force("W", 1, -40)});
-    given.forces[1].magnitude = magnitudeOf({850, ForceUnit::kgf, plusMinus(10)}, given.forceUnit, given.gravity);
+    given.forces[1].magnitude =
+        magnitudeOf({850, ForceUnit::kgf, plusMinus(10)}, given.forceUnit, given.gravity);
     given.forces[1].direction = directionOf({-50, AngleUnit::gon, {}}, given.angleUnit);
     const Figure figure = drawn(given).figure;
     EXPECT_EQ(said(figure, "force-W"), "W = 8340 ± 98.1 N; stated 850 ± 10 kgf");
@@ -117,8 +122,8 @@ bool covers(const Box& box, const std::vector<Point>& outline) {
 TEST(TipsRegion, NoLabelStandsOnItWhereThereIsRoom) {
     int regions = 0;
     for (int i = 0; i < 60; ++i) {
-        const Sketch given = sketch(
-            {loose(force("P", 340, 10 + 5 * (i % 12)), 4 + i % 20, 1 + i % 6), force("Q", 275, -20 - 7 * (i % 9))});
+        const Sketch given = sketch({loose(force("P", 340, 10 + 5 * (i % 12)), 4 + i % 20, 1 + i % 6),
+                                     force("Q", 275, -20 - 7 * (i % 9))});
         const Drawn d = drawn(given, knowing(given));
         for (const Group& region : d.figure.list.groups) {
             if (region.role != Role::region)

@@ -9,8 +9,8 @@ namespace {
 
 using Ranged = MarkedQuantity::Ranged;
 
-/// R from 509.747 to 529.901, its direction from -5.0506 to -2.2263; the angle between the forces has no range of
-/// its own.
+/// R from 509.747 to 529.901, its direction from -5.0506 to -2.2263; the angle between the forces has no
+/// range of its own.
 Sketch raft() {
     return sketch({loose(force("P", 340, 25), 5, 2), force("Q", 275, -40)});
 }

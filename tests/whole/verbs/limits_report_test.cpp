@@ -78,7 +78,8 @@ TEST(LimitsReport, LatexHasTheBarsToo) {
 /// The mark is read in plain text, too, and stands nowhere else.
 TEST(LimitsReport, TextHasTheMarkOfTheFigure) {
     const QString told = reported("text");
-    EXPECT_TRUE(told.contains(QStringLiteral("! R is over its limit: 100.5 % of 10 N."))) << told.toStdString();
+    EXPECT_TRUE(told.contains(QStringLiteral("! R is over its limit: 100.5 % of 10 N.")))
+        << told.toStdString();
     EXPECT_TRUE(told.contains(QStringLiteral("! The direction of R is not permitted")));
     EXPECT_FALSE(told.contains(QChar(0x25b2)));
 }

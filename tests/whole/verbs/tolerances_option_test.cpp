@@ -58,10 +58,11 @@ TEST_F(TolerancesOption, AreNeverHiddenFromALimit) {
                       limited),
                   parts);
     EXPECT_FALSE(everything().contains(QStringLiteral("b.svg")));
-    expectRefused(run(QStringList{QStringLiteral("report"), QStringLiteral("-"), QStringLiteral("--uncertainty")} +
-                          kHidden,
-                      raft()),
-                  {QStringLiteral("--uncertainty")});
+    expectRefused(
+        run(QStringList{QStringLiteral("report"), QStringLiteral("-"), QStringLiteral("--uncertainty")} +
+                kHidden,
+            raft()),
+        {QStringLiteral("--uncertainty")});
     expectRefused(run(QStringList{QStringLiteral("report"), QStringLiteral("-"), QStringLiteral("--as"),
                                   QStringLiteral("csv")} +
                           kHidden,
