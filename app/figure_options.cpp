@@ -1,5 +1,6 @@
 #include "app/figure_options.h"
 
+#include "app/common.h"
 #include "core/construct/pairs.h"
 #include "ui/document/files.h"
 
