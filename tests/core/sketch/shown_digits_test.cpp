@@ -3,10 +3,9 @@
 #include "core/sketch/shown.h"
 #include "tests/support/sketches.h"
 
+#include <cmath>
 #include <gtest/gtest.h>
 #include <tuple>
-
-#include <cmath>
 
 namespace tailpoint::testing {
 namespace {
