@@ -119,8 +119,8 @@ std::string barLatex(const LimitBar& bar) {
 }
 
 void appendLimits(std::string& out, const Handout& handout, std::size_t answer) {
-    out += "\\medskip\\textbf{" + latexEscaped(limitsHeading(handout, answer)) + "}\\par\\smallskip\n" +
-           "\\begin{tabular}{@{}lll@{}}\n";
+    out += "\\medskip\\textbf{" + latexEscaped(limitsHeading(handout, answer)) +
+           "}\\par\\nopagebreak\\smallskip\n" + "\\begin{tabular}{@{}lll@{}}\n";
     for (const LimitShown& limit : handout.limits[answer]) {
         const std::string word = latexEscaped(verdictWord(limit.verdict, handout.sentences));
         out += barLatex(limit.bar) + " & " +
@@ -162,7 +162,7 @@ std::string toLatex(const Handout& handout) {
         appendLimits(out, handout, i);
     for (const auto* tables : {&handout.legs, &handout.tables})
         for (const TableTold& told : *tables) {
-            out += "\\medskip\\textbf{" + latexEscaped(told.heading) + "}\n\n";
+            out += "\\medskip\\textbf{" + latexEscaped(told.heading) + "}\\par\\nopagebreak\n";
             appendTable(out, told.table);
             appendParagraphs(out, told.remarks);
         }

@@ -38,7 +38,7 @@ void PanelDelegate::paintFault(QPainter& painter, const QRectF& under) const {
 
 /// A value that only the shown case has: an upright bar before it, so that the mark does not hang on colour.
 void PanelDelegate::paintChanged(QPainter& painter, const QRectF& under) const {
-    constexpr double wide = 3, before = 6, high = 14;
+    constexpr double wide = 3, before = 8, high = 14;
     painter.fillRect(QRectF(under.left() - before, under.bottom() - 2 - high, wide, high), m_theme->given);
 }
 
