@@ -47,6 +47,18 @@ QString inPlainText(const Prose& told) {
     return QString::fromStdString(toText(told));
 }
 
+/// What was found of the vector, within the tolerances: "509 to 530 N, −5.1° to −2.2°".
+QString rangeText(const Found& found, const tolerance::VectorRange& range, const Sketch& sketch) {
+    QStringList ranges;
+    if (found.vector.magnitudeFound) {
+        ranges << inPlainText(rangeTold(range.magnitude, sketch));
+    }
+    if (found.vector.directionFound) {
+        ranges << inPlainText(rangeTold(range.direction, sketch));
+    }
+    return ranges.join(QStringLiteral(", "));
+}
+
 /// "range 509 to 530 N" of a found magnitude, in a line of its own below it; empty where there are no
 /// tolerances.
 QString rangeLine(const Found& found, const Result& result) {
