@@ -110,7 +110,7 @@ LabelEvaluation::Evaluation LabelEvaluation::evaluate(const Candidate& place) co
                                             : kCrowdedCost) +
                  (m_angle && isAmbiguous(place.middle) ? kAmbiguousCost : 0) +
                  (nearer < 1 ? kAmbiguousCost : 0) +
-                 (m_around->obstacles.isOnRegion(boxAt(place.middle, 0)) ? kOnRegionCost : 0);
+                 (m_around->obstacles.isOnRegion(boxAt(place.middle, kGoodClearance)) ? kOnRegionCost : 0);
     return v;
 }
 

@@ -1,5 +1,6 @@
 #include "ui/handout/handout_pages.h"
 
+#include "core/sketch/cases.h"
 #include "ui/handout/handout_blocks.h"
 #include "ui/render/fonts.h"
 #include "ui/render/limit_bar.h"
@@ -254,7 +255,7 @@ QByteArray handoutPdf(const Result& result, const HandoutChoice& choice, QPageSi
     bool isDone = false;
     { // the writer ends its file when it goes
         QPdfWriter writer(&buffer);
-        prepare(writer, QString::fromStdString(result.sketch.title), paper);
+        prepare(writer, QString::fromStdString(titleWithCase(result.sketch)), paper);
         isDone = paintHandout(writer, result, choice);
     }
     settleDate(bytes);
