@@ -50,7 +50,7 @@ TEST(BrokenLines, ANegativeFirstTermIsBrokenToo) {
         sum(product(turned("cos"), turned("sin")), negative(product(turned("sin"), turned("cos"))));
     const TypeSize size{kEm, 96, kEm / 1.07};
     const double widest =
-        std::max(setFormula(product(along), size).width, setFormula(turned("cos"), size).width) + 4 * kEm;
+        std::max(setFormula(along, size).width, setFormula(turned("cos"), size).width) + 4 * kEm;
     for (const Formula& formula : {above, over(above, below)}) {
         const double whole = widthIn(formula, 1000 * kEm);
         ASSERT_GT(whole, widest);

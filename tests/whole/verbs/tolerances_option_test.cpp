@@ -47,6 +47,52 @@ TEST_F(TolerancesOption, OfAFigureHiddenOnesAreNotCarriedAlongEither) {
     EXPECT_FALSE(without.contains("<metadata"));
 }
 
+/// What is given keeps its ± on an exercise; what is to be found has neither range nor shading.
+TEST_F(TolerancesOption, OfAnExerciseNoRangeIsToldAndNothingIsShaded) {
+    for (const QStringList& exercise : {QStringList{QStringLiteral("--given-only")},
+                                        {QStringLiteral("--stage"), QStringLiteral("4")},
+                                        {QStringLiteral("--values"), QStringLiteral("hidden")}}) {
+        const QByteArray svg = figure(exercise);
+        EXPECT_FALSE(svg.contains("class=\"region\"")) << exercise.join(u' ').toStdString();
+        EXPECT_FALSE(svg.contains("509")) << exercise.join(u' ').toStdString();
+    }
+    for (const char* form : {"html", "latex"}) {
+        const Ran ran = run({QStringLiteral("report"), QStringLiteral("-"), QStringLiteral("--as"),
+                             QLatin1String(form), QStringLiteral("--no-solution")},
+                            raft());
+        EXPECT_EQ(ran.status, 0);
+        EXPECT_TRUE(ran.out.contains("340")) << form;
+        for (const char* told : {"509", "530", "class=\"region\"", "tp-region"})
+            EXPECT_FALSE(ran.out.contains(told)) << form << ' ' << told;
+    }
+}
+
+/// A sheet of one's own sketches asks by the stated values; asked for, the key tells the ranges.
+TEST_F(TolerancesOption, OfAProblemSheetAreLeftOutUnlessAskedFor) {
+    const QString own = put(QStringLiteral("own.json"), raft());
+    const auto sheet = [&](const char* name, const QStringList& more) {
+        const Ran ran =
+            run(QStringList{QStringLiteral("problems"), QStringLiteral("--from"), own, QStringLiteral("--as"),
+                            QStringLiteral("html"), QStringLiteral("--solutions"), QStringLiteral("-o"),
+                            path(QLatin1String(name))} +
+                more);
+        EXPECT_EQ(ran.status, 0) << ran.err.toStdString();
+        return std::pair(bytesOf(path(QLatin1String(name)) + QStringLiteral("/sheet.html")),
+                         bytesOf(path(QLatin1String(name)) + QStringLiteral("/key.html")));
+    };
+    const auto [plain, plainKey] = sheet("plain", {});
+    EXPECT_TRUE(plain.contains("340") && plainKey.contains("520"));
+    EXPECT_FALSE(plain.contains("±") || plainKey.contains("±") || plainKey.contains("509"));
+    const auto [asked, askedKey] = sheet("asked", {QStringLiteral("--tolerances"), QStringLiteral("shown")});
+    EXPECT_TRUE(asked.contains("±"));
+    EXPECT_FALSE(asked.contains("509")) << "a student's sheet tells no answer";
+    EXPECT_TRUE(askedKey.contains("within the tolerances 509 to 530"));
+    expectRefused(run({QStringLiteral("problems"), QStringLiteral("--family"), QStringLiteral("two-forces"),
+                       QStringLiteral("--tolerances"), QStringLiteral("shown"), QStringLiteral("-o"),
+                       path(QStringLiteral("none"))}),
+                  {QStringLiteral("--tolerances"), QStringLiteral("--from")});
+}
+
 TEST_F(TolerancesOption, AreNeverHiddenFromALimit) {
     const QByteArray limited =
         raft(R"(, "sum": {"name": "R", "magnitude": null, "direction": null, "limit": 525})");
