@@ -13,8 +13,8 @@ constexpr double kAmbiguousCost = 0.8;    ///< at another angle, at another arro
 /// Points: so much nearer to another arrow than to its own a label needs a leader; and less near than so much
 /// a name is left out that may be.
 constexpr double kLeastNearerToOwn = -1, kLeastNearerIfOptional = 0.5;
-constexpr double kOnOutlineCost = 0.4;     ///< over the outline of a tip's region
-constexpr double kNearOther = 14;          ///< points from its arc
+constexpr double kOnRegionCost = 2; ///< over the region of a tip: where there is room beside it, it is free
+constexpr double kNearOther = 14;   ///< points from its arc
 constexpr double kDisplacementCost = 0.02; ///< of a point's way from the place that it had, while dragging
 
 constexpr double kStrokeCrossed = 0.6, kLeaderCrossed = 1.8;
@@ -110,7 +110,7 @@ LabelEvaluation::Evaluation LabelEvaluation::evaluate(const Candidate& place) co
                                             : kCrowdedCost) +
                  (m_angle && isAmbiguous(place.middle) ? kAmbiguousCost : 0) +
                  (nearer < 1 ? kAmbiguousCost : 0) +
-                 (m_around->obstacles.isOnOutline(boxAt(place.middle, 0)) ? kOnOutlineCost : 0);
+                 (m_around->obstacles.isOnRegion(boxAt(place.middle, kGoodClearance)) ? kOnRegionCost : 0);
     return v;
 }
 
@@ -144,6 +144,7 @@ std::optional<ChosenPlace> LabelEvaluation::choiceAt(const LeaderCandidate& cand
     if (cost < most && crossed == kNotCounted)
         crossed = static_cast<signed char>(std::min(obstacles.strokesCrossed(from, candidate.rim), 100));
     cost += kStrokeCrossed * std::max<int>(crossed, 0);
+    cost += cost < most && obstacles.isOnRegion(candidate.box) ? kOnRegionCost : 0;
     return cost < most ? std::optional(ChosenPlace{candidate.middle, candidate.place, cost,
                                                    candidate.anchorPoint, crossed})
                        : std::nullopt;

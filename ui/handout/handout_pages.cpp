@@ -1,7 +1,10 @@
 #include "ui/handout/handout_pages.h"
 
+#include "core/sketch/cases.h"
 #include "ui/handout/handout_blocks.h"
 #include "ui/handout/page_painter.h"
+#include "ui/render/fonts.h"
+#include "ui/render/limit_bar.h"
 #include "ui/render/render.h"
 
 #include <QBuffer>
@@ -143,6 +146,8 @@ void HandoutPages::paintBlock(PagePainter& page, const Placed& placed) const {
     }
     if (block.grid > 0)
         paintGrid(page, placed);
+    if (block.limit)
+        page.apart([&](QPainter& painter) { paintLimit(painter, placed); });
     if (block.number > 0)
         paintStepNumber(page, block.number, {m_left, placed.y + block.setting.ascent});
     if (block.ink == Ink::note)
@@ -157,6 +162,22 @@ void HandoutPages::paintBlock(PagePainter& page, const Placed& placed) const {
                  warns                     ? theme.warning
                  : block.ink == Ink::quiet ? theme.quietInk
                                            : theme.ink);
+}
+
+/// Bar and word on the sentence's first line.
+void HandoutPages::paintLimit(QPainter& painter, const Placed& placed) const {
+    const Theme& theme = printTheme();
+    const LimitShown& limit = *placed.block->limit;
+    constexpr double high = 8;
+    const double unit = unitsInPoint(), baseline = placed.y + placed.block->setting.ascent;
+    const bool isWithin = limit.verdict == Bound::within;
+    const QColor ink = isWithin ? theme.quietInk : theme.warning;
+    paintLimitBar(painter, QRectF(m_left, baseline - (high - 0.5) * unit, kLimitBar * unit, high * unit),
+                  limit.bar, {ink, theme.quietInk, theme.sheet, theme.ink}, unit);
+    painter.setPen(isWithin ? theme.ink : theme.warning);
+    drawWords(painter, {m_left + kLimitWord * unit, baseline},
+              QString::fromStdString(verdictWord(limit.verdict)),
+              handoutFont(kHandoutText, isWithin ? QFont::Normal : QFont::DemiBold));
 }
 
 /// Squares from the upper left corner on, as many whole ones as there is room for.
@@ -256,7 +277,7 @@ QByteArray handoutPdf(const Result& result, const HandoutChoice& choice, QPageSi
     bool isDone = false;
     { // the writer ends its file when it goes
         QPdfWriter writer(&buffer);
-        prepare(writer, QString::fromStdString(result.sketch.title), paper);
+        prepare(writer, QString::fromStdString(titleWithCase(result.sketch)), paper);
         isDone = paintHandout(writer, result, choice);
     }
     settleDate(bytes);

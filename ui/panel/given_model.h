@@ -60,6 +60,8 @@ private:
     QVariant shown(int vector, int column) const;
     QString noteOf(int vector) const;
     QString statedNote(int vector) const;
+    bool isChanged(int vector, Entry cell) const;
+    QString changedWords(int vector, Entry cell) const;
     QStringList notesOf(int vector) const;
     QString noteInFull(int vector) const;
     QString accessible(const QModelIndex& index) const;

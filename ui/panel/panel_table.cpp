@@ -36,6 +36,12 @@ void PanelDelegate::paintFault(QPainter& painter, const QRectF& under) const {
     painter.drawPolyline(wave);
 }
 
+/// A value that only the shown case has: an upright bar before it, so that the mark does not hang on colour.
+void PanelDelegate::paintChanged(QPainter& painter, const QRectF& under) const {
+    constexpr double wide = 3, before = 8, high = 14;
+    painter.fillRect(QRectF(under.left() - before, under.bottom() - 2 - high, wide, high), m_theme->given);
+}
+
 void PanelDelegate::paintText(QPainter& painter, const QRectF& rect, const QFont& font,
                               const QModelIndex& index) const {
     const CellText& text = textFor(font);
@@ -55,6 +61,9 @@ void PanelDelegate::paintText(QPainter& painter, const QRectF& rect, const QFont
     const double width = text.drawFigures(painter, rect, alignment, index.data().toString());
     const double left = alignment & Qt::AlignRight ? rect.right() - width : rect.left();
     const QRectF under(left, rect.top(), width, rect.height() / 2 + text.ascent() / 2 + 4);
+    if (index.data(ChangedRole).toBool()) {
+        paintChanged(painter, under);
+    }
     if (toFind) { // a blank to be filled in: the mark beside the colour
         painter.setPen(QPen(m_theme->sum, 1, Qt::DashLine));
         painter.drawLine(under.bottomLeft(), under.bottomRight());

@@ -18,6 +18,7 @@ enum PanelRole {
     QuietRole,                     ///< bool: secondary text
     FaultRole,                     ///< QString: why a typed text was not taken; empty where all is well
     HeadingRole,                   ///< bool: a heading row
+    ChangedRole,     ///< bool: the case that is shown gives another value than the sketch as drawn
     BelongsAboveRole ///< bool: the row is not copied without, nor left out beside, the one above
 };
 
@@ -51,6 +52,7 @@ private:
     const CellText& textFor(const QFont& font) const;
     void paintText(QPainter& painter, const QRectF& rect, const QFont& font, const QModelIndex& index) const;
     void paintFault(QPainter& painter, const QRectF& under) const;
+    void paintChanged(QPainter& painter, const QRectF& under) const;
 
     QMargins margins(const QModelIndex& index) const;
 
