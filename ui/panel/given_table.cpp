@@ -1,6 +1,7 @@
 #include "ui/panel/given_view.h"
 
 #include "ui/document/sketch_document.h"
+#include "ui/style/symbols.h"
 
 #include <QClipboard>
 #include <QContextMenuEvent>
@@ -17,7 +18,11 @@ QWidget* GivenDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem
     field->setFrame(false);
     field->setAutoFillBackground(true);
     field->setAlignment(Qt::Alignment(index.data(Qt::TextAlignmentRole).toInt()));
-    field->setAccessibleName(index.model()->headerData(index.column(), Qt::Horizontal).toString());
+    if (const auto* model = qobject_cast<const GivenModel*>(index.model())) {
+        const Sentence edited = model->editedWords(index);
+        field->setAccessibleName(text(plain(edited)));
+        field->setToolTip(htmlOf(edited));
+    }
     if (index.column() != GivenModel::Name) {
         field->setPlaceholderText(tr("to find"));
     }

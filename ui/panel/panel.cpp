@@ -173,6 +173,8 @@ void Panel::connectParts() {
     connect(m_given, &GivenView::pointedAt, this, &Panel::pointedAt);
     connect(m_vectorTable, &PanelTable::pointedAt, this,
             [this](int row) { emit pointedAt(row < 0 ? kNoVector : m_vectors->drawnVector(row)); });
+    for (const PanelTable* table : std::initializer_list<PanelTable*>{m_given->table(), m_vectorTable, m_angleTable})
+        connect(table, &PanelTable::unitAsked, this, &Panel::unitAsked);
     connect(m_steps, &SolutionView::partsPointed, this, &Panel::partsPointed);
     m_rest.setObjectName(QStringLiteral("rest"));
     m_rest.setSingleShot(true);
@@ -181,6 +183,7 @@ void Panel::connectParts() {
     connect(m_steps, &SolutionView::handRoundingChanged, this,
             [this] { m_carried->setText(m_steps->carriedWords()); });
     connect(m_find, &FindView::cellWanted, this, &Panel::edit);
+    connect(m_find, &FindView::unitAsked, this, &Panel::unitAsked);
     if (m_own != nullptr) {
         connect(&m_own->answer(), &OwnAnswer::modeChanged, this, &Panel::ownAnswerChanged);
         connect(&m_own->answer(), &OwnAnswer::marked, this, &Panel::showHidden);

@@ -131,6 +131,21 @@ QSize PanelDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIn
     return {static_cast<int>(std::ceil(wanted)) + around.left() + around.right() + 1, option.rect.height()};
 }
 
+QRect PanelDelegate::unitRect(const QRect& cell, const QFont& font, const QModelIndex& index) const {
+    const QString shown = index.data().toString();
+    const qsizetype digits = std::find_if(shown.rbegin(), shown.rend(), [](QChar c) {
+                                 return c.isDigit() || c == u' ';
+                             }) - shown.rbegin();
+    if (!index.data(UnitRole).isValid() || digits == 0) {
+        return {};
+    }
+    const bool heads = index.data(HeadingRole).toBool();
+    const QFontMetrics metrics(heads ? textFor(font).heading() : font);
+    const QRect room = cell.marginsRemoved(margins(index));
+    const int width = metrics.horizontalAdvance(shown.right(digits)), height = metrics.height();
+    return {room.right() + 1 - width, room.center().y() - height / 2, width, height};
+}
+
 /// At the table's own edges always the same.
 QMargins PanelDelegate::margins(const QModelIndex& index) const {
     const bool last = index.column() + 1 == index.model()->columnCount();

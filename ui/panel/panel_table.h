@@ -1,6 +1,7 @@
 // A table as a drafting sheet has it: hairlines under the rows, no frame, no header, as high as its rows.
 #pragma once
 
+#include "ui/document/sheet_edits.h"
 #include "ui/style/theme.h"
 
 #include <QStyledItemDelegate>
@@ -18,8 +19,12 @@ enum PanelRole {
     QuietRole,                     ///< bool: secondary text
     FaultRole,                     ///< QString: why a typed text was not taken; empty where all is well
     HeadingRole,                   ///< bool: a heading row
-    BelongsAboveRole ///< bool: the row is not copied without, nor left out beside, the one above
+    BelongsAboveRole, ///< bool: the row is not copied without, nor left out beside, the one above
+    UnitRole          ///< int, a UnitOf: the text ends in that unit of the sheet; invalid: in none
 };
+
+/// The UnitRole of a text: which of the sheet's units it ends in.
+QVariant unitRole(const QString& shown, const Sketch& sketch);
 
 /// Under which rows a hairline stands.
 enum class Rules { everyRow, headings };
@@ -46,6 +51,8 @@ public:
                const QModelIndex& index) const override;
     /// The width in which the cell is not cut; the height is the table's.
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+    /// Where the letters of a cell's unit stand; empty where none ends its text.
+    QRect unitRect(const QRect& cell, const QFont& font, const QModelIndex& index) const;
 
 private:
     const CellText& textFor(const QFont& font) const;
@@ -106,6 +113,7 @@ public:
 
 signals:
     void pointedAt(int row); ///< the pointer came to another row; -1: to none
+    void unitAsked(tailpoint::UnitOf of, QPoint at); ///< a unit was clicked; `at` on the screen
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -113,8 +121,16 @@ protected:
     void focusInEvent(QFocusEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void leaveEvent(QEvent* event) override;
+    bool viewportEvent(QEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
 
 private:
+    QModelIndex unitAt(const QPoint& at) const;
+    void pointAtUnit(const QModelIndex& cell);
     void fitHeight();
     void fitColumns();
     QList<int> wholeWidths(const QList<int>& whole) const;
@@ -125,6 +141,7 @@ private:
     QList<int> m_wholeColumns; ///< whose values are not cut
     QList<int> m_wholeIfRoom;
     bool m_sideways = false;
+    QPersistentModelIndex m_unit, m_unitPressed; ///< the cell whose unit is under the pointer; was pressed
     int m_mostRows = 12, m_rowHeight;
 };
 
