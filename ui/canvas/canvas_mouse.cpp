@@ -145,6 +145,11 @@ void Canvas::Private::end(bool keep) {
     }
 }
 
+void Canvas::Private::readPointer(QPointF at) {
+    const Polar polar = polarOf(scene.sheet().toSketch(at), scene.sketch());
+    emit q.pointerReadout(words::place(polar.magnitude, polar.referred, scene.sketch()));
+}
+
 void Canvas::mousePressEvent(QMouseEvent* event) {
     d->takeMove();
     d->pointer = event->position();

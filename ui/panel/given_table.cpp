@@ -2,6 +2,7 @@
 
 #include "ui/document/sketch_document.h"
 #include "ui/style/symbols.h"
+#include "ui/style/targets.h"
 
 #include <QClipboard>
 #include <QContextMenuEvent>
@@ -85,7 +86,7 @@ bool GivenDelegate::eventFilter(QObject* editor, QEvent* event) {
 }
 
 GivenTable::GivenTable(GivenModel& model, GivenDelegate* delegate, QWidget* parent)
-    : PanelTable(delegate, kRowHeight, parent), m_model(model) {
+    : PanelTable(delegate, std::max(kRowHeight, targetSide()), parent), m_model(model) {
     setObjectName(QStringLiteral("givenTable"));
     setAccessibleName(tr("Given"));
     setEditTriggers(DoubleClicked | SelectedClicked | EditKeyPressed | AnyKeyPressed);
