@@ -70,9 +70,9 @@ bool LabelEvaluation::isAtOwnArc(const Box& box) const {
     });
 }
 
-/// An angle's value with its middle there would stand in another angle: between its legs, and no further out than
-/// it would stand at that one's arc. An angle that holds its own is no matter: whatever stands in the one stands
-/// in both.
+/// An angle's value with its middle there would stand in another angle: between its legs, and no further out
+/// than it would stand at that one's arc. An angle that holds its own is no matter: whatever stands in the
+/// one stands in both.
 bool LabelEvaluation::standsInOther(const Box& box) const {
     if (!m_angle)
         return false;
@@ -80,8 +80,8 @@ bool LabelEvaluation::standsInOther(const Box& box) const {
     const double beyond = box.height + 2 * m_around->factor;
     return std::any_of(m_around->angles.begin(), m_around->angles.end(), [&](const Sector* other) {
         const Point offset = Point{spot.left, spot.top} - other->centre;
-        return other != m_angle && length(offset) < other->radius + beyond && standsBetweenLegs(spot, *other) &&
-               !holds(*other, *m_angle);
+        return other != m_angle && length(offset) < other->radius + beyond &&
+               standsBetweenLegs(spot, *other) && !holds(*other, *m_angle);
     });
 }
 

@@ -1,4 +1,5 @@
-// What the pointer shows before it is pressed: marks that are seen, what a drag would do, targets that are hit.
+// What the pointer shows before it is pressed: marks that are seen, what a drag would do, targets that are
+// hit.
 #include "core/figure/hit.h"
 #include "tests/ui/canvas_fixture.h"
 #include "tests/ui/render/contrast.h"
@@ -41,8 +42,8 @@ protected:
     }
     QString words(QPointF at, Qt::KeyboardModifiers keys = {}) {
         QString said;
-        const auto seen = QObject::connect(&canvas, &Canvas::hint, &canvas,
-                                           [&](const QString& text) { said = text; });
+        const auto seen =
+            QObject::connect(&canvas, &Canvas::hint, &canvas, [&](const QString& text) { said = text; });
         hover(emptyPlace());
         mouse(QEvent::MouseMove, at, keys, Qt::NoButton);
         QObject::disconnect(seen);

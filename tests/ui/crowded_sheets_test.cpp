@@ -1,5 +1,5 @@
-// Sheets with several labels, small and in large letters: an angle's value stands in its own angle, and no label
-// is led across a force. Told from what is drawn, with the fonts of the screen.
+// Sheets with several labels, small and in large letters: an angle's value stands in its own angle, and no
+// label is led across a force. Told from what is drawn, with the fonts of the screen.
 #include "tests/core/figure/wedges.h"
 #include "ui/canvas/canvas.h"
 #include "ui/document/sketch_document.h"
@@ -10,8 +10,8 @@
 namespace tailpoint {
 namespace {
 
-/// The sheet's room beside the panel, logical pixels: in a window of 1366 by 768, of 800 by 600, and of 1366 by
-/// 768 at 200 %.
+/// The sheet's room beside the panel, logical pixels: in a window of 1366 by 768, of 800 by 600, and of 1366
+/// by 768 at 200 %.
 constexpr QSize kSheets[]{{965, 640}, {499, 480}, {382, 264}};
 constexpr ConstructionKind kKinds[]{ConstructionKind::parallelogram, ConstructionKind::triangle,
                                     ConstructionKind::polygon, ConstructionKind::none};

@@ -1,4 +1,5 @@
-// Whatever is pressed in the window is large enough for a pointer, and where there is a touch screen for a finger.
+// Whatever is pressed in the window is large enough for a pointer, and where there is a touch screen for a
+// finger.
 #include "ui/style/targets.h"
 #include "window_fixture.h"
 

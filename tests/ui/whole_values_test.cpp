@@ -1,5 +1,5 @@
-// No value of the panel is cut, whatever its unit, its figures, the panel's width and the size of its letters; and
-// every column and row has a name.
+// No value of the panel is cut, whatever its unit, its figures, the panel's width and the size of its
+// letters; and every column and row has a name.
 #include "panel_fixture.h"
 
 #include "ui/panel/given_model.h"

@@ -140,9 +140,8 @@ Sentence Canvas::Private::tipWords() const {
                             : tr("Drag the tip to change the magnitude of %1; its direction is to find."),
                         symbol);
     case DragEffect::turns:
-        return sentence(isGiven(force.magnitude)
-                            ? tr("Drag the tip to turn %1; Ctrl holds its magnitude.")
-                            : tr("Drag the tip to turn %1; its magnitude is to find."),
+        return sentence(isGiven(force.magnitude) ? tr("Drag the tip to turn %1; Ctrl holds its magnitude.")
+                                                 : tr("Drag the tip to turn %1; its magnitude is to find."),
                         symbol);
     case DragEffect::nothing:
         return sentence(tr("What is held or to find leaves a drag nothing of %1 to change."), symbol);

@@ -216,8 +216,8 @@ void Canvas::mouseReleaseEvent(QMouseEvent* event) {
     d->takeMove();
     d->pointer = event->position();
     const std::optional<UnitOf> unit = std::exchange(d->unitPressed, {});
-    const bool still = (!d->gesture || !d->gesture->previews()) &&
-                       QLineF(d->pressedAt, d->pointer).length() < kDragStart;
+    const bool still =
+        (!d->gesture || !d->gesture->previews()) && QLineF(d->pressedAt, d->pointer).length() < kDragStart;
     if (d->staged && event->button() == Qt::LeftButton) {
         d->releaseOnStage();
     } else if (d->gesture && event->button() == d->button) {

@@ -144,8 +144,8 @@ public:
     bool pointerInside = false;
     double toldDivision = 0; ///< of the sheet, when last told
     std::unique_ptr<Gesture> gesture;
-    Qt::MouseButton button = Qt::NoButton;    ///< that holds the gesture
-    Qt::KeyboardModifiers keys;               ///< during a gesture, when last heard of
+    Qt::MouseButton button = Qt::NoButton;            ///< that holds the gesture
+    Qt::KeyboardModifiers keys;                       ///< during a gesture, when last heard of
     std::optional<Qt::KeyboardModifiers> pendingMove; ///< to `pointer`, for the next frame
     std::optional<UnitOf> unitPressed;                ///< what a release there would ask about
     QPointF pressedAt;

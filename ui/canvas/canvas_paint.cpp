@@ -55,7 +55,8 @@ void Canvas::Private::paintHover(QPainter& painter) {
     }
     if (hover.unit && !staged) {
         painter.setPen(QPen(look.mark, 2));
-        painter.drawLine(hover.unitBox.bottomLeft() + QPointF(0, 1.5), hover.unitBox.bottomRight() + QPointF(0, 1.5));
+        painter.drawLine(hover.unitBox.bottomLeft() + QPointF(0, 1.5),
+                         hover.unitBox.bottomRight() + QPointF(0, 1.5));
     }
 }
 

@@ -17,9 +17,9 @@ struct Hit {
     enum class Kind { nothing, commonPoint, tip, body, label, cell, otherAnswer, ownTip, unit };
     Kind kind = Kind::nothing;
     int vector = kNoVector;
-    DrawnVector drawn;      ///< of a tip or a body, and of the tip of the learner's own answer
-    Cell cell = Cell::none; ///< of a label or a cell
-    QRectF box;             ///< of a label or a cell, logical pixels
+    DrawnVector drawn;            ///< of a tip or a body, and of the tip of the learner's own answer
+    Cell cell = Cell::none;       ///< of a label or a cell
+    QRectF box;                   ///< of a label or a cell, logical pixels
     std::optional<UnitOf> unit{}; ///< of a label, a cell or a bare unit: the unit itself is meant
     QRectF unitBox{};             ///< its letters
     bool operator==(const Hit& other) const {

@@ -115,8 +115,7 @@ QSizeF readoutSize(const Feedback& feedback, const QFont& font) {
     const QFontMetricsF large(font), small(smaller(font));
     const double second = feedback.mark.words.empty() ? 0 : small.height();
     const double first = nameWidth(feedback, font) + large.horizontalAdvance(feedback.readout);
-    const double width =
-        std::max(first, PaintedSentence(smaller(font), kSymbol).width(feedback.mark.words));
+    const double width = std::max(first, PaintedSentence(smaller(font), kSymbol).width(feedback.mark.words));
     return {std::ceil(width + 2 * kPad), std::ceil(large.height() + second + kPad)};
 }
 

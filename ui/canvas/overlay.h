@@ -18,7 +18,8 @@ Marking selectedMarking(const Theme& theme); ///< and what is lit from the panel
 Marking hoverMarking(const Theme& theme);
 
 /// Below the figure: a band under a vector. The edges first, then the grounds, where several join.
-void paintBandEdge(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Marking& marking);
+void paintBandEdge(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn,
+                   const Marking& marking);
 void paintBandGround(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn,
                      const Marking& marking);
 /// Above it: the ring on a tip that can be dragged.

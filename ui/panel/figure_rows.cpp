@@ -126,9 +126,10 @@ void addLegs(QList<FigureRow>& rows, const Legs& legs, const Result& result) {
 }
 
 FigureRow columnNames(const Sketch& sketch) {
-    const auto inUnit = [&](const QString& name) { // the values under it are bare; a direction has its own unit
-        return Figures::tr("%1, %2").arg(name, text(symbolOf(sketch.forceUnit)));
-    };
+    const auto inUnit =
+        [&](const QString& name) { // the values under it are bare; a direction has its own unit
+            return Figures::tr("%1, %2").arg(name, text(symbolOf(sketch.forceUnit)));
+        };
     return heading({}, {inUnit(Figures::tr("magnitude")), Figures::tr("direction"),
                         inUnit(QStringLiteral("x")), inUnit(QStringLiteral("y"))});
 }

@@ -37,7 +37,8 @@ constexpr QLatin1String kForceLink("force"), kAngleLink("angle");
 /// The unit at a line's end can be clicked, and looks as the rest of the line.
 QString withUnitLinks(QString html, const Sketch& sketch, const QColor& ink) {
     const auto link = [&](QLatin1String to) {
-        return QStringLiteral("\\1<a href=\"%1\" style=\"color:%2; text-decoration:none\">\\2</a>").arg(QString(to), ink.name());
+        return QStringLiteral("\\1<a href=\"%1\" style=\"color:%2; text-decoration:none\">\\2</a>")
+            .arg(QString(to), ink.name());
     };
     const QString force = QRegularExpression::escape(text(tailpoint::symbolOf(sketch.forceUnit)));
     static const QRegularExpression angle(QStringLiteral("(\\d ?)(\u00b0|gon|rad)(?=<br>|$)"));

@@ -61,7 +61,8 @@ QVariant GivenModel::headerData(int section, Qt::Orientation orientation, int ro
         return QAbstractTableModel::headerData(section, orientation, role);
     }
     if (orientation == Qt::Vertical) { // a row is called by its vector
-        const bool inside = section >= 0 && section <= m_forces && hasVector(m_document.sketch(), vectorAt(section));
+        const bool inside =
+            section >= 0 && section <= m_forces && hasVector(m_document.sketch(), vectorAt(section));
         return inside ? text(vectorOf(m_document.sketch(), vectorAt(section)).name) : QVariant();
     }
     const QString headers[Columns]{tr("Name"), tr("Magnitude"), tr("Direction"), tr("Note")};
@@ -74,16 +75,17 @@ Sentence GivenModel::editedWords(const QModelIndex& index) const {
     const Words symbol = symbolWords(m_document.result().things(), vectorId(vector));
     switch (index.column()) {
     case MagnitudeColumn:
-        return sentence(tr("Magnitude of %1, in %2").replace(QLatin1String("%2"), text(symbolOf(sketch.forceUnit))),
-                        symbol);
+        return sentence(
+            tr("Magnitude of %1, in %2").replace(QLatin1String("%2"), text(symbolOf(sketch.forceUnit))),
+            symbol);
     case DirectionColumn:
-        return sentence(tr("Direction of %1, %2").replace(QLatin1String("%2"), onScreen(referenceWords(sketch.reference))),
+        return sentence(tr("Direction of %1, %2")
+                            .replace(QLatin1String("%2"), onScreen(referenceWords(sketch.reference))),
                         symbol);
     default:
         return sentence(tr("Name of %1"), symbol);
     }
 }
-
 
 bool GivenModel::isStale() const {
     return m_forces != forcesOf(m_document);

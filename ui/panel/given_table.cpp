@@ -91,7 +91,7 @@ GivenTable::GivenTable(GivenModel& model, GivenDelegate* delegate, QWidget* pare
     setAccessibleName(tr("Given"));
     setEditTriggers(DoubleClicked | SelectedClicked | EditKeyPressed | AnyKeyPressed);
     setShares({24, 26, 28, 22});
-    setWholeValues({1, 2}, {3}); // a note of a unit of its own is read beside the value
+    setWholeValues();
     setModel(&model);
 }
 

@@ -78,8 +78,8 @@ public:
 signals:
     void foldingChanged();
     void unitAsked(tailpoint::UnitOf of, QPoint at); ///< a unit beside a value was clicked
-    void selected(int vector);  ///< a row was chosen; kNoVector: none or several
-    void pointedAt(int vector); ///< the pointer stands on its row; kNoVector: on none
+    void selected(int vector);                       ///< a row was chosen; kNoVector: none or several
+    void pointedAt(int vector);                      ///< the pointer stands on its row; kNoVector: on none
     /// What the step under the pointer speaks of; empty: no step.
     void partsPointed(const std::vector<tailpoint::FigurePart>& parts);
 

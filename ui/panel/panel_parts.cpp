@@ -101,7 +101,8 @@ int LinkButton::wordsWidth() const {
 }
 
 QSize LinkButton::sizeHint() const {
-    return {signWidth() + wordsWidth() + 2 * m_padding, std::max({26, targetSide(), fontMetrics().height() + 8})};
+    return {signWidth() + wordsWidth() + 2 * m_padding,
+            std::max({26, targetSide(), fontMetrics().height() + 8})};
 }
 
 void LinkButton::setSign(const QString& icon) {
@@ -173,7 +174,8 @@ SectionHead::SectionHead(const QString& title) {
 }
 
 QSize SectionHead::sizeHint() const {
-    return {fontMetrics().horizontalAdvance(text()) + 3 * kMark, std::max(targetSide(), fontMetrics().height() + 6)};
+    return {fontMetrics().horizontalAdvance(text()) + 3 * kMark,
+            std::max(targetSide(), fontMetrics().height() + 6)};
 }
 
 void SectionHead::paintEvent(QPaintEvent*) {

@@ -88,16 +88,20 @@ private:
 class PanelTable : public QTableView {
     Q_OBJECT
 public:
+    /// `rowHeight`: the least, logical pixels; rows are as high as their letters need.
     PanelTable(PanelDelegate* delegate, int rowHeight, QWidget* parent = nullptr);
     void setModel(QAbstractItemModel* model) override;
     void setTheme(const Theme& theme);
 
     /// Widths of the columns as shares of the table's width.
     void setShares(const QList<int>& shares);
-    /// The same, but these columns are as wide as their values need; what they take the others give, down to
-    /// what they need themselves, and then the gaps between them. Where that is too little the table scrolls
-    /// sideways. `ifRoom`: columns that are whole too as long as nothing has to give way for them.
-    void setWholeValues(const QList<int>& columns, const QList<int>& ifRoom = {});
+    /// The same, but no text is cut: a column is as wide as its values need. What it takes others give, down
+    /// to what they need themselves, and then the gaps between them; where that is too little the table
+    /// scrolls sideways.
+    void setWholeValues();
+    /// Columns whose names stand above them: a column is no narrower than its name.
+    void setHeads(int columns) { m_heads = columns; }
+    static QFont headFont(const QFont& around); ///< of such names
     /// The most rows shown at once; beyond it the table scrolls.
     void setMostRows(int rows);
 
@@ -112,10 +116,11 @@ public:
     QList<int> chosenRows() const;
 
 signals:
-    void pointedAt(int row); ///< the pointer came to another row; -1: to none
+    void pointedAt(int row);                         ///< the pointer came to another row; -1: to none
     void unitAsked(tailpoint::UnitOf of, QPoint at); ///< a unit was clicked; `at` on the screen
 
 protected:
+    void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
@@ -131,18 +136,16 @@ protected:
 private:
     QModelIndex unitAt(const QPoint& at) const;
     void pointAtUnit(const QModelIndex& cell);
+    void fitRows();
     void fitHeight();
     void fitColumns();
-    QList<int> wholeWidths(const QList<int>& whole) const;
-    bool fitIfRoom(QList<int>& widths);
+    int headWidth(int column) const;
     QList<int> neededWidths() const;
     PanelDelegate* m_delegate;
     QList<int> m_shares;
-    QList<int> m_wholeColumns; ///< whose values are not cut
-    QList<int> m_wholeIfRoom;
-    bool m_sideways = false;
+    bool m_isWhole = false, m_sideways = false;
     QPersistentModelIndex m_unit, m_unitPressed; ///< the cell whose unit is under the pointer; was pressed
-    int m_mostRows = 12, m_rowHeight;
+    int m_mostRows = 12, m_leastRow, m_rowHeight, m_heads = 0;
 };
 
 } // namespace tailpoint

@@ -52,8 +52,8 @@ void PanelTable::mousePressEvent(QMouseEvent* event) {
         return QTableView::mousePressEvent(event);
     }
     setFocus(Qt::MouseFocusReason); // as by any press, but no field opens
-    selectionModel()->setCurrentIndex(m_unitPressed, QItemSelectionModel::ClearAndSelect |
-                                                         QItemSelectionModel::Rows);
+    selectionModel()->setCurrentIndex(m_unitPressed,
+                                      QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
 }
 
 void PanelTable::mouseMoveEvent(QMouseEvent* event) {
@@ -71,7 +71,8 @@ void PanelTable::mouseReleaseEvent(QMouseEvent* event) {
         return QTableView::mouseReleaseEvent(event);
     }
     if (unitAt(event->pos()) == pressed) {
-        emit unitAsked(static_cast<UnitOf>(pressed.data(UnitRole).toInt()), event->globalPosition().toPoint());
+        emit unitAsked(static_cast<UnitOf>(pressed.data(UnitRole).toInt()),
+                       event->globalPosition().toPoint());
     }
 }
 
@@ -86,9 +87,10 @@ bool PanelTable::viewportEvent(QEvent* event) {
     if (event->type() == QEvent::ToolTip) {
         const auto* help = static_cast<QHelpEvent*>(event);
         if (const QModelIndex cell = unitAt(help->pos()); cell.isValid()) {
-            QToolTip::showText(help->globalPos(), cell.data(UnitRole).toInt() == static_cast<int>(UnitOf::force)
-                                                      ? tr("Click to choose the sheet's unit of force.")
-                                                      : tr("Click to choose the sheet's unit of angles."));
+            QToolTip::showText(help->globalPos(),
+                               cell.data(UnitRole).toInt() == static_cast<int>(UnitOf::force)
+                                   ? tr("Click to choose the sheet's unit of force.")
+                                   : tr("Click to choose the sheet's unit of angles."));
             return true;
         }
     }

@@ -148,8 +148,8 @@ void SheetMenu::askUnit(UnitOf of, QPoint at) {
 
 /// What is chosen for one sheet is that sheet's own; a new one takes it over only if that is asked for.
 void SheetMenu::addNewSheets(QMenu* menu) {
-    QAction* like = addCommand(
-        menu, {"newSheetsLikeThis", tr("Begin &new sheets with these units and digits")}, [this] {
+    QAction* like =
+        addCommand(menu, {"newSheetsLikeThis", tr("Begin &new sheets with these units and digits")}, [this] {
             m_parts.settings.setNewSketch(m_parts.document.sketch());
             const Sketch& sketch = m_parts.document.sketch();
             m_parts.notice.say(tr("New sheets begin in %1, with %2 significant figures.")

@@ -36,8 +36,8 @@ TEST_P(ThemeTest, StrokesStandOutThreeToOne) {
             EXPECT_GE(contrast(theme().colour(role), ground), 3) << nameOf(role);
 }
 
-/// Edges of what is selected, lit or under the pointer, and the frame of the sheet that has the keys (WCAG 2.2,
-/// 1.4.11): against the sheet, and where the edge runs over a tip's region.
+/// Edges of what is selected, lit or under the pointer, and the frame of the sheet that has the keys
+/// (WCAG 2.2, 1.4.11): against the sheet, and where the edge runs over a tip's region.
 TEST_P(ThemeTest, MarksOfTheHandStandOutThreeToOne) {
     for (const QColor& ground : {theme().sheet, theme().region}) {
         EXPECT_GE(contrast(selectedMarking(theme()).edge, ground), 3);

@@ -74,7 +74,8 @@ TEST_F(Pointer, AUnitChosenForOneSheetIsNotTheNextOnes) {
     ASSERT_TRUE(key(QStringLiteral("ctrl+n")));
     ASSERT_TRUE(eventually([&] { return m_program->title().contains(QStringLiteral("Unsaved")); }))
         << m_program->title().toStdString();
-    ASSERT_TRUE(drag(QPointF(m_program->sheet().center()), QPointF(m_program->sheet().center()) + QPointF(120, -60)));
+    ASSERT_TRUE(
+        drag(QPointF(m_program->sheet().center()), QPointF(m_program->sheet().center()) + QPointF(120, -60)));
     ASSERT_TRUE(becomesModified(true));
     ASSERT_TRUE(key(QStringLiteral("ctrl+s"))); // asks for a name
     settledScreen();
@@ -127,8 +128,8 @@ TEST_F(Pointer, InAFloodOfMovesSheetAndPanelAreOfOneResult) {
     EXPECT_EQ(mixed, 0) << "of " << told + mixed;
     EXPECT_GT(told, 10) << "hardly a picture had both, and so nothing was seen";
     ASSERT_TRUE(moveTo(one));
-    const QImage last = screenWhere(
-        [&](const QImage& now) { return is(now, first, sheet) && is(now, first, values); });
+    const QImage last =
+        screenWhere([&](const QImage& now) { return is(now, first, sheet) && is(now, first, values); });
     EXPECT_FALSE(last.isNull()) << "it has not come to rest where the hand is" << keep(screen());
     ASSERT_TRUE(release());
 }
