@@ -301,7 +301,7 @@ QList<int> PanelTable::neededWidths() const {
             widths[column] = std::max(widths[column], neededBy(model()->index(row, column)));
         }
     }
-    for (int column = 0; column < std::min<int>(m_heads, widths.size()); ++column) {
+    for (int column = 0; column < m_heads; ++column) {
         widths[column] = std::max(widths[column], headWidth(column));
     }
     for (const auto& [needed, empty] : spread) {
