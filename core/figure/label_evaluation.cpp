@@ -25,6 +25,19 @@ bool canBeNearer(const Sector& arc, const Box& box, double distance) {
     return std::abs(length(middle - arc.centre) - arc.radius) - (box.width + box.height) / 2 < distance;
 }
 
+/// At the same corner, with the other's legs between its own.
+bool holds(const Sector& angle, const Sector& other) {
+    if (length(angle.centre - other.centre) > 1e-6)
+        return false;
+    const auto isBetween = [&](double part) {
+        const Point at = onCircle(other.centre, 1, other.startDegrees + part * other.sweepDegrees);
+        const double sense = angle.sweepDegrees < 0 ? -1 : 1;
+        const double turn = turned(sense * (degreesOf(at - angle.centre) - angle.startDegrees));
+        return turn <= std::abs(angle.sweepDegrees) + 1e-6 || turn >= 360 - 1e-6;
+    };
+    return isBetween(0) && isBetween(0.5) && isBetween(1);
+}
+
 } // namespace
 
 bool isArrow(const LabelRequest& request) {
@@ -54,6 +67,21 @@ bool LabelEvaluation::isAtOwnArc(const Box& box) const {
     const double own = gapToArc(box, *m_angle);
     return std::none_of(m_around->angles.begin(), m_around->angles.end(), [&](const Sector* other) {
         return other != m_angle && canBeNearer(*other, box, own) && gapToArc(box, *other) < own;
+    });
+}
+
+/// An angle's value with its middle there would stand in another angle: between its legs, and no further out
+/// than it would stand at that one's arc. An angle that holds its own is no matter: whatever stands in the
+/// one stands in both.
+bool LabelEvaluation::standsInOther(const Box& box) const {
+    if (!m_angle)
+        return false;
+    const Box spot{box.left + box.width / 2, box.top + box.height / 2, 0, 0};
+    const double beyond = box.height + 2 * m_around->factor;
+    return std::any_of(m_around->angles.begin(), m_around->angles.end(), [&](const Sector* other) {
+        const Point offset = Point{spot.left, spot.top} - other->centre;
+        return other != m_angle && length(offset) < other->radius + beyond &&
+               standsBetweenLegs(spot, *other) && !holds(*other, *m_angle);
     });
 }
 
@@ -95,7 +123,8 @@ LabelEvaluation::Evaluation LabelEvaluation::evaluate(const Candidate& place) co
     Evaluation v;
     v.known = true;
     v.allowed = m_around->obstacles.isClearOfStrokes(boxAt(place.middle, kLeastClearance)) &&
-                isInWedge(boxAt(place.middle, 0)) && isAtOwnArc(boxAt(place.middle, 0));
+                isInWedge(boxAt(place.middle, 0)) && isAtOwnArc(boxAt(place.middle, 0)) &&
+                !standsInOther(boxAt(place.middle, 0));
     const double least = m_request->optional ? kLeastNearerIfOptional : kLeastNearerToOwn;
     const double nearer =
         v.allowed && m_shaft
@@ -128,6 +157,7 @@ double LabelEvaluation::costOfDirection(const LeaderAnchor& anchor, Rail rail, i
 bool LabelEvaluation::isRingClear(signed char& crossed, const Box& box, Point anchorPoint) const {
     if (crossed == kUnknown)
         crossed = m_around->obstacles.isClearOfStrokes(grown(box, kLeastClearance * m_around->factor)) &&
+                          !standsInOther(box) &&
                           !m_around->obstacles.crossesText(anchorPoint, rimOf(box, anchorPoint))
                       ? kNotCounted
                       : kNotClear;
@@ -143,6 +173,8 @@ std::optional<ChosenPlace> LabelEvaluation::choiceAt(const LeaderCandidate& cand
     cost += kLeaderCrossed * obstacles.leadersCrossed(from, candidate.rim);
     if (cost < most && crossed == kNotCounted)
         crossed = static_cast<signed char>(std::min(obstacles.strokesCrossed(from, candidate.rim), 100));
+    if (crossed >= kArrowWeight && !m_mayCross)
+        return std::nullopt;
     cost += kStrokeCrossed * std::max<int>(crossed, 0);
     cost += cost < most && obstacles.isOnRegion(candidate.box) ? kOnRegionCost : 0;
     return cost < most ? std::optional(ChosenPlace{candidate.middle, candidate.place, cost,

@@ -57,11 +57,34 @@ Qt::ItemFlags GivenModel::flags(const QModelIndex& index) const {
 }
 
 QVariant GivenModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) {
+    if (role != Qt::DisplayRole) {
         return QAbstractTableModel::headerData(section, orientation, role);
+    }
+    if (orientation == Qt::Vertical) { // a row is called by its vector
+        const bool inside =
+            section >= 0 && section <= m_forces && hasVector(m_document.sketch(), vectorAt(section));
+        return inside ? text(vectorOf(m_document.sketch(), vectorAt(section)).name) : QVariant();
     }
     const QString headers[Columns]{tr("Name"), tr("Magnitude"), tr("Direction"), tr("Note")};
     return section >= 0 && section < Columns ? headers[section] : QVariant();
+}
+
+Sentence GivenModel::editedWords(const QModelIndex& index) const {
+    const Sketch& sketch = m_document.sketch();
+    const int vector = vectorAt(index.row());
+    const Words symbol = symbolWords(m_document.result().things(), vectorId(vector));
+    switch (index.column()) {
+    case MagnitudeColumn:
+        return sentence(
+            tr("Magnitude of %1, in %2").replace(QLatin1String("%2"), text(symbolOf(sketch.forceUnit))),
+            symbol);
+    case DirectionColumn:
+        return sentence(tr("Direction of %1, %2")
+                            .replace(QLatin1String("%2"), onScreen(referenceWords(sketch.reference))),
+                        symbol);
+    default:
+        return sentence(tr("Name of %1"), symbol);
+    }
 }
 
 bool GivenModel::isStale() const {
@@ -291,6 +314,9 @@ QVariant GivenModel::data(const QModelIndex& index, int role) const {
         return index.column() == Note;
     case FaultRole:
         return draft ? draft->message : QString();
+    case UnitRole:
+        return draft || !cell || *cell == Entry::name ? QVariant()
+                                                      : unitRole(index.data().toString(), sketch);
     default:
         return {};
     }

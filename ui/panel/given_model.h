@@ -24,6 +24,8 @@ public:
     QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
     bool setData(const QModelIndex& index, const QVariant& value, int role = Qt::EditRole) override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+    /// What a field over the cell edits: "Magnitude of P, in N", with the name as a symbol.
+    Sentence editedWords(const QModelIndex& index) const;
     Qt::ItemFlags flags(const QModelIndex& index) const override;
 
     /// Row <-> vector of the sketch: the sum stands last.

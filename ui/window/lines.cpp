@@ -2,11 +2,13 @@
 
 #include "ui/panel/panel_parts.h"
 #include "ui/style/icons.h"
+#include "ui/style/targets.h"
 
 #include <QAccessible>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QToolButton>
+#include <algorithm>
 
 namespace tailpoint {
 
@@ -108,7 +110,8 @@ Notice::Notice(QWidget* parent)
     m_close->setAccessibleName(tr("Dismiss"));
     m_close->setToolTip(tr("Dismiss"));
     m_close->setAutoRaise(true);
-    m_close->setMinimumSize(26, 26);
+    const int side = std::max(26, targetSide());
+    m_close->setMinimumSize(side, side);
     connect(m_close, &QToolButton::clicked, this, [this] { dismiss(); });
     hide();
 }

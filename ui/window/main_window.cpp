@@ -198,6 +198,8 @@ void MainWindow::Private::connectParts() {
     panel->setDivision(divisionOf(canvas->view())); // what it told before anybody listened
     QObject::connect(canvas, &Canvas::pointerReadout, hints, &HintLine::setReadout);
     QObject::connect(canvas, &Canvas::hint, hints, &HintLine::setRichHint);
+    QObject::connect(canvas, &Canvas::unitAsked, sheet, &SheetMenu::askUnit);
+    QObject::connect(panel, &Panel::unitAsked, sheet, &SheetMenu::askUnit);
     QObject::connect(canvas, &Canvas::snappingChanged, &window,
                      [this](bool on) { settings.setSnapping(on); });
     QObject::connect(canvas, &Canvas::constructionChanged, &window, [this] {
