@@ -58,6 +58,9 @@ public:
     void setFolded(const QStringList& names);
 
     const ExplainOptions& explainOptions() const; ///< of the worked solution
+    /// What was found, in words to be heard: a sentence each of the answer, of what is to be said of it, and
+    /// of each limit. Empty while there is no question, or its answer is withheld.
+    QStringList resultTold() const;
     bool handRounding() const;
     void setHandRounding(bool on);
     Method method() const; ///< of the worked solution
@@ -75,6 +78,7 @@ public:
     QSize sizeHint() const override;
 
 signals:
+    void givenTold(const QString& line); ///< of what is typed: what was understood, or why not
     void foldingChanged();
     void selected(int vector);  ///< a row was chosen; kNoVector: none or several
     void pointedAt(int vector); ///< the pointer stands on its row; kNoVector: on none
@@ -94,6 +98,7 @@ private:
     void refresh();
     void refreshSolution();
     void showLitStep();
+    void showAttended(const QRect& place);
     void ownAnswerChanged();
     void showHidden();
 

@@ -2,6 +2,7 @@
 
 #include "ui/panel/cell_text.h"
 
+#include <QAccessible>
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QHeaderView>
@@ -196,6 +197,10 @@ void PanelTable::setMostRows(int rows) {
 
 void PanelTable::fitHeight() {
     const int rows = model() ? model()->rowCount() : 0;
+    setFocusPolicy(rows > 0 ? Qt::StrongFocus : Qt::NoFocus); // nobody stops where nothing is
+    if (rows == 0 && hasFocus()) {
+        focusNextChild();
+    }
     setVerticalScrollBarPolicy(rows > m_mostRows ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
     setFixedHeight(sizeHint().height());
 }
@@ -351,6 +356,22 @@ void PanelTable::focusInEvent(QFocusEvent* event) {
         selectionModel()->setCurrentIndex(model()->index(0, 0), QItemSelectionModel::NoUpdate);
     }
     viewport()->update();
+    // Qt tells of the table last, whose name says nothing of where in it the keyboard is.
+    QMetaObject::invokeMethod(
+        this, [this] { tellCell(); }, Qt::QueuedConnection);
+}
+
+void PanelTable::tellCell() {
+    QAccessibleInterface* table =
+        QAccessible::isActive() && hasFocus() ? QAccessible::queryAccessibleInterface(this) : nullptr;
+    const QModelIndex cell = currentIndex();
+    if (table == nullptr || table->tableInterface() == nullptr || !cell.isValid()) {
+        return;
+    }
+    if (QAccessibleInterface* now = table->tableInterface()->cellAt(cell.row(), cell.column())) {
+        QAccessibleEvent event(now, QAccessible::Focus);
+        QAccessible::updateAccessibility(&event);
+    }
 }
 
 QList<int> PanelTable::chosenRows() const {

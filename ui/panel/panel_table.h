@@ -115,6 +115,7 @@ protected:
     void leaveEvent(QEvent* event) override;
 
 private:
+    void tellCell(); ///< to assistive technology: which one has the keyboard
     void fitHeight();
     void fitColumns();
     QList<int> wholeWidths(const QList<int>& whole) const;

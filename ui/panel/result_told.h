@@ -1,0 +1,15 @@
+// What was found, to be heard: said by itself when it changes.
+#pragma once
+
+#include "core/explain/explain.h"
+#include "ui/document/result.h"
+
+#include <QStringList>
+
+namespace tailpoint {
+
+/// A sentence each: the answer, what is to be said of it, which of two it is, and each limit. `worked` is of
+/// that result. Empty without a force, and while the answer is withheld.
+QStringList resultTold(const Result& result, const Worked& worked);
+
+} // namespace tailpoint
