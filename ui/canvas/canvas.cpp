@@ -24,7 +24,7 @@ Canvas::Private::Private(Canvas& canvas, SketchDocument& document)
 
 GestureContext Canvas::Private::context() {
     return {scene, snapping, [this](const Sentence& sentence) {
-                const QScopedValueRollback<bool> pointer(isByPointer, true);
+                const QScopedValueRollback<bool> quiet(isByPointer, true);
                 say(sentence);
             }};
 }

@@ -191,7 +191,7 @@ void Canvas::Private::showCursor() {
 }
 
 void Canvas::Private::sayHover() {
-    const QScopedValueRollback<bool> pointer(isByPointer, true);
+    const QScopedValueRollback<bool> quiet(isByPointer, true);
     const Force* force = forceAt(scene.sketch(), hover.vector);
     const bool fixed = force != nullptr && !canMove(hover.vector);
     switch (hover.kind) {
@@ -255,7 +255,7 @@ void Canvas::mousePressEvent(QMouseEvent* event) {
             select(hit.vector);
         }
         if (hit.kind == Hit::Kind::nothing && !d->isStill) {
-            const QScopedValueRollback<bool> pointer(d->isByPointer, true);
+            const QScopedValueRollback<bool> quiet(d->isByPointer, true);
             d->say(tr("Drag from the common point, the small ring, to draw a new force."));
         }
         d->begin(d->gestureFor(hit, d->pointer));

@@ -1,5 +1,6 @@
 #include "ui/panel/read_only_text.h"
 
+#include <QWidget>
 #include <algorithm>
 
 namespace tailpoint {

@@ -4,6 +4,7 @@
 #include "ui/panel/spoken_line.h"
 #include "ui/style/icons.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QToolButton>

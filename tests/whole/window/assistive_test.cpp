@@ -261,6 +261,40 @@ TEST_F(Assisted, EveryTabStopHasANameAndNoneIsAnEmptyTable) {
     EXPECT_LT(stops.size(), 60) << "Tab does not come round";
 }
 
+/// A screen of 1366 by 768 with letters of twice the size: no room for the least size of the window
+/// elsewhere.
+TEST_F(Assisted, WithLettersOfTwiceTheSizeHintLineAndStatusStayInTheWindowAndOnTheScreen) {
+    qputenv("QT_FONT_DPI", "192");
+    open(QStringLiteral("survey-raft.json"));
+    qunsetenv("QT_FONT_DPI");
+    const auto stay = [&](const char* when) {
+        settledScreen();
+        EXPECT_TRUE(QRect(0, 0, 1366, 768).contains(m_program->frame())) << when;
+        const auto window = find(QStringLiteral("frame"), QString());
+        const auto status = find(QStringLiteral("notification"), QString());
+        const auto snap = find(QStringLiteral("check box"), QStringLiteral("Snap"));
+        ASSERT_TRUE(window && status && snap) << when;
+        std::vector<Node> last{*status};
+        m_tree->each([&](const Node& node) { // the switch at the foot, and the hint beside it
+            if (node.name() == snap->name() || node.role() == QStringLiteral("label"))
+                if (node.hasState(kShowing) && node.place().bottom() >= window->place().bottom() - 12)
+                    last.push_back(node);
+        });
+        EXPECT_GE(last.size(), 2U) << when;
+        for (const Node& node : last)
+            EXPECT_TRUE(window->place().contains(node.place())) << when << ": " << node.name().toStdString();
+    };
+    stay("as it starts");
+    ASSERT_TRUE(key(QStringLiteral("F7")));
+    stay("with fields for an answer of one's own");
+    ASSERT_TRUE(key(QStringLiteral("Escape")));
+    ASSERT_TRUE(key(QStringLiteral("F8")));
+    ASSERT_TRUE(eventually([&] { return m_program->asks(QStringLiteral("Practice")); }));
+    ASSERT_TRUE(type(QStringLiteral("0NGFZD")) && key(QStringLiteral("Return")));
+    ASSERT_TRUE(m_program->turnTo());
+    stay("with a problem");
+}
+
 } // namespace
 
 #endif
