@@ -170,8 +170,14 @@ private:
         const bool isNegative = digits.starts_with('-');
         if (isNegative)
             digits.remove_prefix(1);
-        std::string value =
-            digits.find("π") == std::string_view::npos ? std::string(digits) : letters(digits);
+        std::string value(digits);
+        if (digits.find("π") != std::string_view::npos) { // "π / 2"
+            const auto slash = digits.find(" / ");
+            value = letters(digits.substr(0, slash));
+            if (slash != std::string_view::npos)
+                value = with(SENTENCE("speech", "{above} over {below}"), "above", std::move(value), "below",
+                             std::string(digits.substr(slash + 3)));
+        }
         return isNegative ? with(SENTENCE("speech", "minus {part}"), "part", std::move(value)) : value;
     }
 
@@ -318,9 +324,13 @@ std::string spoken(const Table& table, const Sentences* sentences) {
         if (row.empty())
             continue;
         std::string line = speaker.say(row.front());
-        for (std::size_t c = 1; c < row.size() && c < table.head.size(); ++c)
+        for (std::size_t c = 1; c < row.size() && c < table.head.size(); ++c) {
+            const std::string value = speaker.say(row[c]);
+            if (value.empty())
+                continue;
             line = speaker.with(SENTENCE("speech", "{before}, {head} {value}"), "before", std::move(line),
-                                "head", speaker.say(table.head[c]), "value", speaker.say(row[c]));
+                                "head", speaker.say(table.head[c]), "value", value);
+        }
         all += (all.empty() ? "" : ". ") + line;
     }
     return all;

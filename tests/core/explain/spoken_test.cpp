@@ -56,6 +56,18 @@ TEST(Spoken, SymbolsHaveTheirSubscriptsVectorsAndGreekLettersByName) {
     EXPECT_EQ(spoken(symbol("γ′")), "gamma prime");
 }
 
+TEST(Spoken, ARowOfATableNamesItsColumnsAndLeavesOutWhatIsEmpty) {
+    const Table table{{inWords(""), inWords("magnitude"), symbol("x")},
+                      {{vectorOf("P"), number(340, "340", "N"), number(308, "308", "N")},
+                       {vectorOf("R"), inWords(""), number(519, "519", "N")}}};
+    EXPECT_EQ(spoken(table), "vector P, magnitude 340 newtons, x 308 newtons. vector R, x 519 newtons");
+}
+
+TEST(Spoken, PartsOfAFullTurnInRadians) {
+    EXPECT_EQ(spoken(number(1.5707963267948966, "π / 2", "rad")), "pi over 2 radians");
+    EXPECT_EQ(spoken(number(6.283185307179586, "2π", "rad")), "2 pi radians");
+}
+
 TEST(Spoken, RelationsAreVerbs) {
     EXPECT_EQ(spoken(related(p, Relation::greater, q)), "P is greater than Q");
     EXPECT_EQ(spoken(related(p, Relation::approximately, q)), "P is about Q");
