@@ -171,12 +171,12 @@ private:
         if (isNegative)
             digits.remove_prefix(1);
         std::string value(digits);
-        if (digits.find("π") != std::string_view::npos) { // "π / 2"
-            const auto slash = digits.find(" / ");
+        if (digits.find("π") != std::string_view::npos) { // "π/2"
+            const auto slash = digits.find('/');
             value = letters(digits.substr(0, slash));
             if (slash != std::string_view::npos)
                 value = with(SENTENCE("speech", "{above} over {below}"), "above", std::move(value), "below",
-                             std::string(digits.substr(slash + 3)));
+                             std::string(digits.substr(slash + 1)));
         }
         return isNegative ? with(SENTENCE("speech", "minus {part}"), "part", std::move(value)) : value;
     }

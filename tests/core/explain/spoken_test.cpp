@@ -64,7 +64,7 @@ TEST(Spoken, ARowOfATableNamesItsColumnsAndLeavesOutWhatIsEmpty) {
 }
 
 TEST(Spoken, PartsOfAFullTurnInRadians) {
-    EXPECT_EQ(spoken(number(1.5707963267948966, "π / 2", "rad")), "pi over 2 radians");
+    EXPECT_EQ(spoken(number(1.5707963267948966, "π/2", "rad")), "pi over 2 radians");
     EXPECT_EQ(spoken(number(6.283185307179586, "2π", "rad")), "2 pi radians");
 }
 
