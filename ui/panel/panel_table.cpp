@@ -361,6 +361,12 @@ void PanelTable::focusInEvent(QFocusEvent* event) {
         this, [this] { tellCell(); }, Qt::QueuedConnection);
 }
 
+/// A table that follows the sheet has not got the keyboard, and QTableView would tell that its cell had.
+void PanelTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
+    hasFocus() ? QTableView::currentChanged(current, previous)
+               : QAbstractItemView::currentChanged(current, previous);
+}
+
 void PanelTable::tellCell() {
     QAccessibleInterface* table =
         QAccessible::isActive() && hasFocus() ? QAccessible::queryAccessibleInterface(this) : nullptr;

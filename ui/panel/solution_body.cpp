@@ -134,6 +134,12 @@ void SolutionBody::tellLine() {
     emit lineEntered(lineRect(m_current));
 }
 
+/// It is no tab stop itself, so its place among these is its head's.
+bool SolutionBody::focusNextPrevChild(bool next) {
+    emit tabbed(next);
+    return true;
+}
+
 void SolutionBody::focusInEvent(QFocusEvent* event) {
     QWidget::focusInEvent(event);
     update();

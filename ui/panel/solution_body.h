@@ -30,8 +30,10 @@ public:
 
 signals:
     void lineEntered(const QRect& place); ///< in this widget: to be brought into sight
+    void tabbed(bool next);               ///< Tab leaves it, or Shift+Tab
 
 protected:
+    bool focusNextPrevChild(bool next) override;
     void paintEvent(QPaintEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;

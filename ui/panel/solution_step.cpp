@@ -99,6 +99,8 @@ SolutionStep::SolutionStep(QWidget* parent)
     m_body->installEventFilter(this);
     connect(m_body, &SolutionBody::lineEntered, this,
             [this](const QRect& place) { emit attended(place.translated(m_body->pos())); });
+    connect(m_body, &SolutionBody::tabbed, this,
+            [this](bool next) { next ? emit goAsked(Go::byTab) : focusHead(); });
     connect(m_head, &QAbstractButton::toggled, this, [this] {
         m_width = -1;
         emit foldChanged();
@@ -151,6 +153,10 @@ QString SolutionStep::spokenText() const {
 void SolutionStep::focusHead() {
     m_head->setFocus(Qt::OtherFocusReason);
     emit attended(m_head->geometry());
+}
+
+void SolutionStep::tabAfter(const SolutionStep& before) {
+    setTabOrder(before.m_head, m_head);
 }
 
 void SolutionStep::focusLastLine() {

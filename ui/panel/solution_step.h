@@ -48,11 +48,13 @@ public:
     /// Takes the keyboard there; the last line is the head where the step is folded.
     void focusHead();
     void focusLastLine();
+    void tabAfter(const SolutionStep& before); ///< Tab comes here from there
+    const QWidget* tabStop() const { return m_head; }
     SolutionBody& body() { return *m_body; }
     /// What goes along with a copy of its text.
     void setCopiedBelow(const QString& text) { m_copiedBelow = text; }
 
-    enum class Go { toFirst, toEndOfPrevious, toPrevious, toNext, toLast };
+    enum class Go { toFirst, toEndOfPrevious, toPrevious, toNext, toLast, byTab };
 
 signals:
     void pointed(bool inside); ///< the pointer or the keyboard is on this step

@@ -77,6 +77,14 @@ void SolutionView::tellNew() {
         tellNewLines(m_steps[i]->body());
 }
 
+/// To the next tab stop behind this one.
+void SolutionView::tabOn(const QWidget* from) {
+    for (QWidget* next = from->nextInFocusChain(); next != from; next = next->nextInFocusChain())
+        if (next->isEnabled() && next->isVisibleTo(window()) && (next->focusPolicy() & Qt::TabFocus) &&
+            next->window() == window())
+            return next->setFocus(Qt::TabFocusReason);
+}
+
 void SolutionView::go(int from, SolutionStep::Go where) {
     const int last = static_cast<int>(m_worked->steps.size()) - 1;
     const auto step = [&](int index) { return m_steps[static_cast<std::size_t>(index)]; };
@@ -87,6 +95,8 @@ void SolutionView::go(int from, SolutionStep::Go where) {
         return step(last)->focusHead();
     case SolutionStep::Go::toNext:
         return from < last ? step(from + 1)->focusHead() : void();
+    case SolutionStep::Go::byTab:
+        return tabOn(step(from)->tabStop());
     case SolutionStep::Go::toPrevious:
         return from > 0 ? step(from - 1)->focusHead() : void();
     case SolutionStep::Go::toEndOfPrevious:
@@ -99,6 +109,8 @@ SolutionStep* SolutionView::addStep() {
     const int index = static_cast<int>(m_steps.size());
     step->setObjectName(QStringLiteral("solutionStep%1").arg(index + 1));
     step->setTheme(*m_theme);
+    if (!m_steps.empty())
+        step->tabAfter(*m_steps.back()); // those that are made later, too
     connect(step, &SolutionStep::pointed, this, [this, index](bool inside) { point(index, inside); });
     connect(step, &SolutionStep::foldChanged, this, &SolutionView::relayout);
     connect(step, &SolutionStep::goAsked, this, [this, index](SolutionStep::Go where) { go(index, where); });

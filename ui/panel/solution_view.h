@@ -73,6 +73,7 @@ private:
     SolutionStep* addStep();
     void point(int step, bool inside);
     void go(int from, SolutionStep::Go where);
+    void tabOn(const QWidget* from);
     void tellNew();
     void setLit(int step);
 
