@@ -81,8 +81,12 @@ void SolutionView::tellNew() {
 void SolutionView::tabOn(const QWidget* from) {
     for (QWidget* next = from->nextInFocusChain(); next != from; next = next->nextInFocusChain())
         if (next->isEnabled() && next->isVisibleTo(window()) && (next->focusPolicy() & Qt::TabFocus) &&
-            next->window() == window())
-            return next->setFocus(Qt::TabFocusReason);
+            next->window() == window()) {
+            next->setFocus(Qt::TabFocusReason);
+            if (isAncestorOf(next))
+                emit attended({next->mapTo(this, QPoint()), next->size()});
+            return;
+        }
 }
 
 void SolutionView::go(int from, SolutionStep::Go where) {
