@@ -2,7 +2,6 @@
 
 #include "ui/panel/cell_text.h"
 
-#include <QAccessible>
 #include <QClipboard>
 #include <QGuiApplication>
 #include <QHeaderView>
@@ -356,28 +355,12 @@ void PanelTable::focusInEvent(QFocusEvent* event) {
         selectionModel()->setCurrentIndex(model()->index(0, 0), QItemSelectionModel::NoUpdate);
     }
     viewport()->update();
-    // Qt tells of the table last, whose name says nothing of where in it the keyboard is.
-    QMetaObject::invokeMethod(
-        this, [this] { tellCell(); }, Qt::QueuedConnection);
 }
 
 /// A table that follows the sheet has not got the keyboard, and QTableView would tell that its cell had.
 void PanelTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
     hasFocus() ? QTableView::currentChanged(current, previous)
                : QAbstractItemView::currentChanged(current, previous);
-}
-
-void PanelTable::tellCell() {
-    QAccessibleInterface* table =
-        QAccessible::isActive() && hasFocus() ? QAccessible::queryAccessibleInterface(this) : nullptr;
-    const QModelIndex cell = currentIndex();
-    if (table == nullptr || table->tableInterface() == nullptr || !cell.isValid()) {
-        return;
-    }
-    if (QAccessibleInterface* now = table->tableInterface()->cellAt(cell.row(), cell.column())) {
-        QAccessibleEvent event(now, QAccessible::Focus);
-        QAccessible::updateAccessibility(&event);
-    }
 }
 
 QList<int> PanelTable::chosenRows() const {

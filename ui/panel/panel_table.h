@@ -116,7 +116,6 @@ protected:
     void leaveEvent(QEvent* event) override;
 
 private:
-    void tellCell(); ///< to assistive technology: which one has the keyboard
     void fitHeight();
     void fitColumns();
     QList<int> wholeWidths(const QList<int>& whole) const;

@@ -22,6 +22,7 @@
 #include "ui/window/edit_menu.h"
 #include "ui/window/file_menu.h"
 #include "ui/window/help_menu.h"
+#include "ui/window/item_focus.h"
 #include "ui/window/lesson_notes.h"
 #include "ui/window/lines.h"
 #include "ui/window/menu_key.h"
@@ -206,6 +207,7 @@ void MainWindow::Private::connectParts() {
     QObject::connect(notice, &Notice::told, announcer, &Announcer::say);
     QObject::connect(panel, &Panel::givenTold, announcer, &Announcer::sayAtRest);
     new MenuKey(&window);
+    new ItemFocus(&window);
     QObject::connect(canvas, &Canvas::snappingChanged, &window,
                      [this](bool on) { settings.setSnapping(on); });
     QObject::connect(canvas, &Canvas::constructionChanged, &window, [this] {
