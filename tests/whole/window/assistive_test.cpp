@@ -42,17 +42,25 @@ protected:
             .join(u'\n')
             .toStdString();
     }
-    /// Presses a key and waits for the focus that it leads to; its "role: name".
+    /// Presses a key and waits for the focus that it leads to, as long as it goes on; its name.
     QString focusAfter(const char* pressed) {
         m_hearing.forget();
         EXPECT_TRUE(key(QLatin1String(pressed)));
-        QString last;
         eventually([&] { return !m_hearing.focused().isEmpty(); }, std::chrono::seconds(5));
+        qsizetype heard = 0;
+        int still = 0;
         eventually([&] {
-            return std::exchange(last, m_hearing.focused().value(m_hearing.focused().size() - 1)) ==
-                   m_hearing.focused().value(m_hearing.focused().size() - 1);
+            still = std::exchange(heard, m_hearing.focused().size()) == m_hearing.focused().size() ? still + 1
+                                                                                                   : 0;
+            return still > 8;
         });
-        return last;
+        return heard > 0 ? m_hearing.focused().last() : QString();
+    }
+    std::optional<Node> headOf(int step) const {
+        const QString title = QStringLiteral("Step %1: ").arg(step);
+        return m_tree->find([&](const Node& node) { // versions of Qt have other names for a button
+            return node.name().startsWith(title) && node.role().endsWith(QStringLiteral("button"));
+        });
     }
 
     Hearing m_hearing;
@@ -67,7 +75,7 @@ TEST_F(Assisted, AStepOfTheSolutionIsANodeWithItsTitleAndItsFormulasInWords) {
     open(QStringLiteral("survey-raft.json"));
     std::vector<Node> steps;
     m_tree->each([&](const Node& node) {
-        if (node.role() == QStringLiteral("panel") && node.name().startsWith(QStringLiteral("Step ")))
+        if (node.name().startsWith(QStringLiteral("Step ")) && !node.words().isEmpty())
             steps.push_back(node);
     });
     ASSERT_GE(steps.size(), 5U);
@@ -90,7 +98,7 @@ TEST_F(Assisted, AStepOfTheSolutionIsANodeWithItsTitleAndItsFormulasInWords) {
 
 TEST_F(Assisted, TheSolutionIsReadLineByLineWithTheArrowsAndScrollsAlong) {
     open(QStringLiteral("survey-raft.json"));
-    const auto head = find(QStringLiteral("push button"), QStringLiteral("Step 1: "));
+    const auto head = headOf(1);
     ASSERT_TRUE(head);
     EXPECT_TRUE(head->hasState(kExpanded));
     ASSERT_TRUE(head->takeFocus());
@@ -101,29 +109,29 @@ TEST_F(Assisted, TheSolutionIsReadLineByLineWithTheArrowsAndScrollsAlong) {
         const QString next = focusAfter("Down");
         ASSERT_FALSE(next.isEmpty()) << read.join(u'\n').toStdString();
         read << next;
-        heads += next.startsWith(QStringLiteral("push button: Step")) ? 1 : 0;
+        heads += next.startsWith(QStringLiteral("Step")) ? 1 : 0;
         const QRect place = m_hearing.focus()->place();
         EXPECT_TRUE(m_program->frame().adjusted(0, 0, 0, -30).contains(place))
             << "out of sight: " << next.toStdString();
     }
     EXPECT_EQ(heads, 5) << read.join(u'\n').toStdString();
-    EXPECT_GE(read.filter(QStringLiteral("paragraph: ")).size(), 10);
+    EXPECT_GE(read.size(), 15);
     EXPECT_EQ(read.removeDuplicates(), 0) << "a line is read twice";
     // and back: the last line before the fifth head, then the fourth head from within
     EXPECT_EQ(focusAfter("Up"), read[read.size() - 2]);
-    EXPECT_TRUE(focusAfter("Left").startsWith(QStringLiteral("push button: Step 4: ")));
-    EXPECT_TRUE(focusAfter("Home").startsWith(QStringLiteral("push button: Step 1: ")));
+    EXPECT_TRUE(focusAfter("Left").startsWith(QStringLiteral("Step 4: ")));
+    EXPECT_TRUE(focusAfter("Home").startsWith(QStringLiteral("Step 1: ")));
 }
 
 TEST_F(Assisted, ShiftF10AndTheMenuKeyOpenTheMenuOfTheStep) {
     open(QStringLiteral("survey-raft.json"));
     for (const char* pressed : {"shift+F10", "Menu"}) {
-        const auto head = find(QStringLiteral("push button"), QStringLiteral("Step 2: "));
+        const auto head = headOf(2);
         ASSERT_TRUE(head);
         ASSERT_TRUE(head->takeFocus());
         ASSERT_TRUE(eventually([&] { return head->hasState(kFocused); }));
         const QString down = focusAfter("Down");
-        EXPECT_TRUE(down.startsWith(QStringLiteral("paragraph: "))) << down.toStdString();
+        EXPECT_TRUE(down.startsWith(QStringLiteral("In a plane"))) << down.toStdString();
         ASSERT_TRUE(key(QLatin1String(pressed)));
         std::optional<Node> item;
         EXPECT_TRUE(eventually([&] {
@@ -171,7 +179,8 @@ TEST_F(Assisted, ADragIsAnnouncedWhenItPausesAndNotWithEveryMove) {
     EXPECT_LT(m_hearing.inserted().filter(QStringLiteral("R equals")).size(), kMoves / 6) << allHeard();
     ASSERT_TRUE(release());
     // what was said last is what stands there
-    const auto resultant = find(QStringLiteral("panel"), QStringLiteral("Resultant R, "));
+    const auto resultant = m_tree->find(
+        [](const Node& node) { return node.name().startsWith(QStringLiteral("Resultant R, ")); });
     ASSERT_TRUE(resultant);
     const QString now = resultant->name().section(u' ', 2, 2);
     EXPECT_TRUE(eventually([&] {
@@ -232,15 +241,15 @@ TEST_F(Assisted, ToFindIsSetAndAValueThatFollowsIsNot) {
 
 TEST_F(Assisted, TheFocusGoesToTheNewForceByItsOwnName) {
     open(QStringLiteral("survey-raft.json"));
-    EXPECT_EQ(focusAfter("Tab"), QStringLiteral("panel: Force P, 340 N at 25.0°"));
-    EXPECT_EQ(focusAfter("Tab"), QStringLiteral("panel: Force Q, 275 N at −40.0°"));
-    EXPECT_TRUE(focusAfter("Tab").startsWith(QStringLiteral("panel: Resultant R, 520 N at")));
+    EXPECT_EQ(focusAfter("Tab"), QStringLiteral("Force P, 340 N at 25.0°"));
+    EXPECT_EQ(focusAfter("Tab"), QStringLiteral("Force Q, 275 N at −40.0°"));
+    EXPECT_TRUE(focusAfter("Tab").startsWith(QStringLiteral("Resultant R, 520 N at")));
     m_hearing.forget();
     ASSERT_TRUE(key(QStringLiteral("Insert")));
     ASSERT_TRUE(eventually([&] { return !m_hearing.focused().isEmpty(); }));
-    EXPECT_TRUE(m_hearing.focused().last().startsWith(QStringLiteral("panel: Force F"))) << allHeard();
+    EXPECT_TRUE(m_hearing.focused().last().startsWith(QStringLiteral("Force F"))) << allHeard();
     // nobody may keep the name that the place had before
-    EXPECT_FALSE(m_hearing.renamed().filter(QStringLiteral("panel: Force F")).isEmpty()) << allHeard();
+    EXPECT_FALSE(m_hearing.renamed().filter(QStringLiteral("Force F")).isEmpty()) << allHeard();
 }
 
 /// Five forces make no triangle: the table of its angles is empty.
@@ -253,9 +262,8 @@ TEST_F(Assisted, EveryTabStopHasANameAndNoneIsAnEmptyTable) {
         if (!stops.isEmpty() && stop == stops.front())
             break;
         stops << stop;
-        EXPECT_FALSE(stop.section(QStringLiteral(": "), 1).trimmed().isEmpty())
-            << "after " << stops.join(u'\n').toStdString();
-        EXPECT_FALSE(stop.startsWith(QStringLiteral("table: "))) << stop.toStdString();
+        EXPECT_FALSE(stop.trimmed().isEmpty()) << "after " << stops.join(u'\n').toStdString();
+        EXPECT_NE(m_hearing.focus()->role(), QStringLiteral("table")) << stop.toStdString();
     }
     EXPECT_GE(stops.size(), 15) << stops.join(u'\n').toStdString();
     EXPECT_LT(stops.size(), 60) << "Tab does not come round";

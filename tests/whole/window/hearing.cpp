@@ -101,7 +101,7 @@ void Hearing::stateChanged(const QDBusMessage& message) {
         m_heard << told(sourceOf(message));
     if (isAbout(message, "focused")) {
         m_focus = sourceOf(message);
-        m_focused << told(*m_focus);
+        m_focused << m_focus->name();
     }
 }
 

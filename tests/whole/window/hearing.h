@@ -26,7 +26,7 @@ public:
     const QStringList& heard();
     const QStringList& renamed();  ///< "role: name" of what has another name since, as it then was
     const QStringList& inserted(); ///< "role: text" of what was inserted into a text since
-    const QStringList& focused();  ///< "role: name" of what had the keyboard since
+    const QStringList& focused();  ///< the name of what had the keyboard since
     std::optional<Node> focus();   ///< what has it now
     void forget();                 ///< what was heard so far
 
