@@ -1,5 +1,6 @@
 #include "ui/panel/result_told.h"
 
+#include "core/explain/caution.h"
 #include "core/explain/limits.h"
 #include "core/explain/spoken.h"
 #include "ui/panel/answer_text.h"
@@ -24,6 +25,8 @@ QStringList resultTold(const Result& result, const Worked& worked) {
     if (solution != nullptr)
         for (const Prose& line : limitsTold(result.sketch, *solution, result.rangeOf(result.chosen)))
             add(spoken(line));
+    if (needsCaution(result.sketch))
+        add(std::string(cautionLine()));
     return told;
 }
 

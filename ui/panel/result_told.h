@@ -8,8 +8,8 @@
 
 namespace tailpoint {
 
-/// A sentence each: the answer, what is to be said of it, which of two it is, and each limit. `worked` is of
-/// that result. Empty without a force, and while the answer is withheld.
+/// A sentence each: the answer, what is to be said of it, which of two it is, each limit, and the caution
+/// where there is one. `worked` is of that result. Empty without a force, and while the answer is withheld.
 QStringList resultTold(const Result& result, const Worked& worked);
 
 } // namespace tailpoint

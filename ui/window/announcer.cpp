@@ -17,6 +17,7 @@ Announcer::Announcer(const SketchDocument& document, const Panel& panel, SpokenL
     m_rest.setSingleShot(true);
     m_rest.setInterval(kRest);
     connect(&m_rest, &QTimer::timeout, this, &Announcer::rested);
+    connect(&document, &SketchDocument::replaced, this, [this] { m_result.clear(); }); // all of it is news
     connect(&document, &SketchDocument::changed, this, [this] {
         if (QAccessible::isActive())
             m_rest.start();
