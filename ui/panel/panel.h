@@ -59,7 +59,7 @@ public:
 
     const ExplainOptions& explainOptions() const; ///< of the worked solution
     /// What was found, in words to be heard: a sentence each of the answer, of what is to be said of it, and
-    /// of each limit. Empty while there is no question, or its answer is withheld.
+    /// of each limit, and the caution; of a withheld answer nothing.
     QStringList resultTold() const;
     bool handRounding() const;
     void setHandRounding(bool on);

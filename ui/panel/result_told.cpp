@@ -14,17 +14,19 @@ QStringList resultTold(const Result& result, const Worked& worked) {
         if (!line.isEmpty() && !told.contains(line))
             told << line;
     };
-    if (result.sketch.forces.empty() || result.isWithheld)
+    if (result.sketch.forces.empty())
         return told;
-    const Solution* solution = shownSolution(result);
-    if (solution != nullptr)
-        add(spoken(worked.answer));
-    if (const QString which = answerName(result, result.chosen); !which.isEmpty())
-        told << which + u'.';
-    add(spoken(proseOf(result.solved.message(), result.things())));
-    if (solution != nullptr)
-        for (const Prose& line : limitsTold(result.sketch, *solution, result.rangeOf(result.chosen)))
-            add(spoken(line));
+    if (!result.isWithheld) {
+        const Solution* solution = shownSolution(result);
+        if (solution != nullptr)
+            add(spoken(worked.answer));
+        if (const QString which = answerName(result, result.chosen); !which.isEmpty())
+            told << which + u'.';
+        add(spoken(proseOf(result.solved.message(), result.things())));
+        if (solution != nullptr)
+            for (const Prose& line : limitsTold(result.sketch, *solution, result.rangeOf(result.chosen)))
+                add(spoken(line));
+    }
     if (needsCaution(result.sketch))
         add(std::string(cautionLine()));
     return told;

@@ -9,7 +9,8 @@
 namespace tailpoint {
 
 /// A sentence each: the answer, what is to be said of it, which of two it is, each limit, and the caution
-/// where there is one. `worked` is of that result. Empty without a force, and while the answer is withheld.
+/// where there is one. `worked` is of that result. Empty without a force; while the answer is withheld only
+/// the caution.
 QStringList resultTold(const Result& result, const Worked& worked);
 
 } // namespace tailpoint
