@@ -9,19 +9,24 @@
 #include <QFocusEvent>
 #include <QKeyEvent>
 #include <QNativeGestureEvent>
+#include <QScopedValueRollback>
 #include <algorithm>
 
 namespace tailpoint {
 
 namespace {
 constexpr double kZoomStep = 1.25;
-}
+constexpr int kRest = 300; // milliseconds without a move: assistive technology is told then
+} // namespace
 
 Canvas::Private::Private(Canvas& canvas, SketchDocument& document)
     : q(canvas), scene(document), nudges(document), editor(&canvas) {}
 
 GestureContext Canvas::Private::context() {
-    return {scene, snapping, [this](const Sentence& sentence) { say(sentence); }};
+    return {scene, snapping, [this](const Sentence& sentence) {
+                const QScopedValueRollback<bool> quiet(isByPointer, true);
+                say(sentence);
+            }};
 }
 
 void Canvas::Private::say(const QString& text) {
@@ -29,7 +34,11 @@ void Canvas::Private::say(const QString& text) {
 }
 
 void Canvas::Private::say(const Sentence& sentence) {
-    emit q.hint(text(plain(sentence)), htmlOf(sentence));
+    const QString words = text(plain(sentence));
+    emit q.hint(words, htmlOf(sentence));
+    if (!isByPointer && !words.isEmpty()) {
+        emit q.answered(words);
+    }
 }
 
 Words Canvas::Private::symbolAt(int vector) const {
@@ -67,29 +76,31 @@ void Canvas::Private::documentChanged() {
     announce();
 }
 
-/// Tells assistive technology, once for all changes of one turn of the event loop.
+/// Once for all changes of one turn of the event loop; while a hand is at it only when that rests.
 void Canvas::Private::announce() {
     if (!QAccessible::isActive() || announcing) {
         return;
+    }
+    if (scene.document().isPreviewing()) {
+        return rest.start();
     }
     announcing = true;
     QMetaObject::invokeMethod(
         &q,
         [this] {
             announcing = false;
-            const auto count = scene.sketch().forces.size();
-            if (count != announced) {
-                announced = count;
-                QAccessibleEvent event(&q, QAccessible::ObjectReorder);
-                QAccessible::updateAccessibility(&event);
-            }
-            if (selected != kNoVector) {
-                QAccessibleEvent event(&q, QAccessible::NameChanged);
-                event.setChild(childOfVector(q, selected));
-                QAccessible::updateAccessibility(&event);
-            }
+            tellNewNames(q);
         },
         Qt::QueuedConnection);
+}
+
+void Canvas::Private::tellFocus() {
+    if (QAccessible::isActive() && q.hasFocus() && selected != kNoVector) {
+        tellNewNames(q); // first, so that nobody takes it by the name of who stood there before
+        QAccessibleEvent event(&q, QAccessible::Focus);
+        event.setChild(childOfVector(q, selected));
+        QAccessible::updateAccessibility(&event);
+    }
 }
 
 /// By an undo or a save in the middle of a drag, say: the hand holds nothing any more.
@@ -134,6 +145,10 @@ Canvas::Canvas(SketchDocument& document, QWidget* parent)
                 d->scene.setRestingTips(of, tips);
                 update();
             });
+    d->rest.setSingleShot(true);
+    d->rest.setInterval(kRest);
+    connect(&d->rest, &QTimer::timeout, this, [this] { tellNewNames(*this); });
+    connect(&d->editor, &LabelEditor::complained, this, &Canvas::answered);
     d->edgeClock.setInterval(16); // a frame
     d->edgeClock.setTimerType(Qt::PreciseTimer);
     connect(&d->edgeClock, &QTimer::timeout, this, [this] { d->restAtEdge(); });
@@ -343,17 +358,20 @@ void Canvas::takeOtherAnswer() {
     }
 }
 
+/// Qt tells of the sheet last, and after that it is told who on it has the keyboard.
+void Canvas::focusInEvent(QFocusEvent* event) {
+    QWidget::focusInEvent(event);
+    QMetaObject::invokeMethod(
+        this, [this] { d->tellFocus(); }, Qt::QueuedConnection);
+}
+
 void Canvas::select(int vector) {
     const int to = forceAt(d->scene.sketch(), vector) != nullptr ? vector : kNoVector;
     if (to != d->selected) {
         d->selected = to;
         d->nudges.end();
         update();
-        if (QAccessible::isActive() && hasFocus() && to != kNoVector) {
-            QAccessibleEvent event(this, QAccessible::Focus);
-            event.setChild(childOfVector(*this, to));
-            QAccessible::updateAccessibility(&event);
-        }
+        d->tellFocus();
         emit selectionChanged(to);
     }
 }

@@ -12,6 +12,7 @@
 
 namespace tailpoint {
 
+enum class Entry;
 class OwnAnswer;
 class SketchDocument;
 enum class UnitOf;
@@ -62,6 +63,9 @@ public:
     /// sense.
     bool setMagnitude(int vector, double magnitude);
     bool setDirection(int vector, double referred);
+    /// Makes a quantity one to find, or a given one with the value that was found. Where it can't, or where
+    /// a value is set that is not given, hint() says so. True: it is as asked for.
+    bool setToFind(int vector, tailpoint::Entry quantity, bool toFind);
 
     SketchDocument& document() const;
     /// What the learner draws for his own answer of it, "340 N at 25.0°"; empty where nothing is.
@@ -128,6 +132,8 @@ signals:
     void partPointed(const std::optional<tailpoint::FigurePart>& part);
     /// One line of what to do, or why something can't be done; `rich` has the names in it as symbols.
     void hint(const QString& text, const QString& rich);
+    /// The same where it answers a key, a command or a typed value rather than tells of the pointer.
+    void answered(const QString& text);
     void constructionChanged();              ///< kind or order
     void divisionChanged(double forceUnits); ///< what one division of the sheet stands for
     void clicked();                          ///< on a stage: pressed and released without a drag
@@ -144,6 +150,7 @@ protected:
     void mouseReleaseEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void keyReleaseEvent(QKeyEvent* event) override;
     void leaveEvent(QEvent* event) override;

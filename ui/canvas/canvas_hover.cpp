@@ -3,6 +3,7 @@
 #include "ui/canvas/lit_parts.h"
 #include "ui/style/symbols.h"
 
+#include <QScopedValueRollback>
 #include <cmath>
 
 namespace tailpoint {
@@ -153,6 +154,7 @@ Sentence Canvas::Private::tipWords() const {
 }
 
 void Canvas::Private::sayHover() {
+    const QScopedValueRollback<bool> quiet(isByPointer, true);
     if (hover.unit && !staged) {
         return say(*hover.unit == UnitOf::force ? tr("Click to choose the sheet's unit of force.")
                                                 : tr("Click to choose the sheet's unit of angles."));

@@ -9,6 +9,7 @@
 #include <QContextMenuEvent>
 #include <QMenu>
 #include <QMouseEvent>
+#include <QScopedValueRollback>
 #include <QWheelEvent>
 #include <cmath>
 
@@ -178,6 +179,7 @@ void Canvas::mousePressEvent(QMouseEvent* event) {
             select(hit.vector);
         }
         if (hit.kind == Hit::Kind::nothing && !d->isStill) {
+            const QScopedValueRollback<bool> quiet(d->isByPointer, true);
             d->say(tr("Drag from the common point, the small ring, to draw a new force."));
         }
         d->begin(d->gestureFor(hit, d->pointer));

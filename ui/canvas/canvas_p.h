@@ -37,7 +37,8 @@ public:
     void documentChanged();
     void documentReplaced();
     void previewEnded();
-    void announce();
+    void tellFocus(); ///< that the selected vector has the keyboard
+    void announce(); ///< to assistive technology, that names have changed
 
     // canvas_mouse.cpp
     std::unique_ptr<Gesture> gestureFor(const Hit& hit, QPointF at);
@@ -89,7 +90,7 @@ public:
     std::optional<Refused> takeScale(const QString& text); ///< why not
     template <class Change>
     bool change(int vector, const QString& text, Nudged what, Change change);
-    void toggle(int vector, Entry quantity); ///< given or to find
+    bool toggle(int vector, Entry quantity); ///< given or to find
     bool edit(const Sketch& after, const QString& text);
     bool nudge(int vector, Nudged what, const Sketch& after, const QString& text);
     bool taken(const std::optional<SketchFault>& fault); ///< else says why not
@@ -137,7 +138,8 @@ public:
     bool spaceHeld = false;
     bool focusShown = false; ///< the focus came by key: say where it is
     bool announcing = false;
-    std::size_t announced = 0; ///< forces, when last told
+    bool isByPointer = false; ///< what is said is about what the pointer does: nobody's answer
+    QTimer rest;              ///< until a hand rests
     Hit hover;
     Qt::KeyboardModifiers hoverKeys; ///< then
     QPointF pointer;

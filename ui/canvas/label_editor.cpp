@@ -103,6 +103,7 @@ void LabelEditor::complain(const Refused& why) {
     m_note->show();
     m_note->raise();
     setAccessibleDescription(why.message);
+    emit complained(why.message);
 }
 
 void LabelEditor::placeNote() {

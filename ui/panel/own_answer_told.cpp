@@ -141,8 +141,8 @@ void OwnAnswerView::tell() {
             spoken << row->field()->accessibleName() + QStringLiteral(": ") + row->verdict();
     if (!points.isEmpty())
         spoken << points;
-    if (!m_findings->plainText().isEmpty())
-        spoken << m_findings->plainText();
+    if (!m_findings->spokenText().isEmpty())
+        spoken << m_findings->spokenText();
     m_summary->say(words, words.isEmpty() ? QString() : spoken.join(u'\n'));
 }
 

@@ -8,6 +8,7 @@
 #include "ui/panel/find_view.h"
 #include "ui/panel/given_view.h"
 #include "ui/panel/own_answer_view.h"
+#include "ui/panel/result_told.h"
 #include "ui/panel/solution_view.h"
 #include "ui/style/symbols.h"
 
@@ -169,6 +170,7 @@ void Panel::connectParts() {
     connect(&m_document, &SketchDocument::replaced, m_given, &GivenView::forgetDrafts);
     connect(&m_document, &SketchDocument::replaced, this, [this] { verticalScrollBar()->setValue(0); });
     connect(m_given, &GivenView::cellUsed, this, &Panel::showCell);
+    connect(m_given, &GivenView::told, this, &Panel::givenTold);
     connect(m_given, &GivenView::selected, this, &Panel::selected);
     connect(m_given, &GivenView::pointedAt, this, &Panel::pointedAt);
     connect(m_vectorTable, &PanelTable::pointedAt, this,
@@ -177,6 +179,7 @@ void Panel::connectParts() {
          std::initializer_list<PanelTable*>{m_given->table(), m_vectorTable, m_angleTable})
         connect(table, &PanelTable::unitAsked, this, &Panel::unitAsked);
     connect(m_steps, &SolutionView::partsPointed, this, &Panel::partsPointed);
+    connect(m_steps, &SolutionView::attended, this, &Panel::showAttended);
     m_rest.setObjectName(QStringLiteral("rest"));
     m_rest.setSingleShot(true);
     m_rest.setInterval(kRest);
@@ -305,6 +308,10 @@ const ExplainOptions& Panel::explainOptions() const {
     return m_steps->options();
 }
 
+QStringList Panel::resultTold() const {
+    return tailpoint::resultTold(m_document.result(), m_steps->worked());
+}
+
 bool Panel::handRounding() const {
     return m_steps->handRounding();
 }
@@ -353,6 +360,14 @@ void Panel::showLitStep() {
         ensureVisible(top.x(), top.y() + std::min(step.height(), viewport()->height() - 16), 0, 8);
         ensureVisible(top.x(), top.y(), 0, 8);
     }
+}
+
+/// The end of what is taller than the panel gives way to its beginning.
+void Panel::showAttended(const QRect& place) {
+    const QPoint top = m_steps->mapTo(widget(), place.topLeft());
+    const int height = std::min(place.height(), viewport()->height() - 16);
+    ensureVisible(top.x(), top.y() + height, 0, 8);
+    ensureVisible(top.x(), top.y(), 0, 8);
 }
 
 QSize Panel::sizeHint() const {

@@ -59,6 +59,9 @@ public:
     void setFolded(const QStringList& names);
 
     const ExplainOptions& explainOptions() const; ///< of the worked solution
+    /// What was found, in words to be heard: a sentence each of the answer, of what is to be said of it, and
+    /// of each limit, and the caution; of a withheld answer nothing.
+    QStringList resultTold() const;
     bool handRounding() const;
     void setHandRounding(bool on);
     Method method() const; ///< of the worked solution
@@ -76,6 +79,7 @@ public:
     QSize sizeHint() const override;
 
 signals:
+    void givenTold(const QString& line); ///< of what is typed: what was understood, or why not
     void foldingChanged();
     void unitAsked(tailpoint::UnitOf of, QPoint at); ///< a unit beside a value was clicked
     void selected(int vector);                       ///< a row was chosen; kNoVector: none or several
@@ -96,6 +100,7 @@ private:
     void refresh();
     void refreshSolution();
     void showLitStep();
+    void showAttended(const QRect& place);
     void ownAnswerChanged();
     void showHidden();
 

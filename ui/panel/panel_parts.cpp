@@ -1,5 +1,6 @@
 #include "ui/panel/panel_parts.h"
 
+#include "ui/panel/accessible_fold.h"
 #include "ui/panel/cell_text.h"
 #include "ui/style/icons.h"
 #include "ui/style/symbols.h"
@@ -175,6 +176,7 @@ SectionHead::SectionHead(const QString& title) {
     setCursor(Qt::PointingHandCursor);
     setFocusPolicy(Qt::TabFocus);
     setToolTip(tr("Fold or unfold"));
+    makeFold(*this);
 }
 
 QSize SectionHead::sizeHint() const {

@@ -234,6 +234,10 @@ void PanelTable::changeEvent(QEvent* event) {
 
 void PanelTable::fitHeight() {
     const int rows = model() ? model()->rowCount() : 0;
+    setFocusPolicy(rows > 0 ? Qt::StrongFocus : Qt::NoFocus); // nobody stops where nothing is
+    if (rows == 0 && hasFocus()) {
+        focusNextChild();
+    }
     setVerticalScrollBarPolicy(rows > m_mostRows ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
     setFixedHeight(sizeHint().height());
 }
@@ -376,6 +380,12 @@ void PanelTable::focusInEvent(QFocusEvent* event) {
         selectionModel()->setCurrentIndex(model()->index(0, 0), QItemSelectionModel::NoUpdate);
     }
     viewport()->update();
+}
+
+/// A table that follows the sheet has not got the keyboard, and QTableView would tell that its cell had.
+void PanelTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
+    hasFocus() ? QTableView::currentChanged(current, previous)
+               : QAbstractItemView::currentChanged(current, previous);
 }
 
 QList<int> PanelTable::chosenRows() const {

@@ -1,10 +1,11 @@
 #include "ui/window/lines.h"
 
 #include "ui/panel/panel_parts.h"
+#include "ui/panel/spoken_line.h"
 #include "ui/style/icons.h"
 #include "ui/style/targets.h"
 
-#include <QAccessible>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QToolButton>
@@ -25,11 +26,14 @@ QLabel* lineLabel(const QString& name) {
 
 HintLine::HintLine(QWidget* parent)
     : QWidget(parent), m_hint(lineLabel(QStringLiteral("hint"))),
-      m_readout(lineLabel(QStringLiteral("readout"))), m_row(new QHBoxLayout(this)) {
+      m_readout(lineLabel(QStringLiteral("readout"))), m_status(new SpokenLine(QStringLiteral("status"))),
+      m_row(new QHBoxLayout(this)) {
     m_row->setContentsMargins(14, 0, 10, 0); // the switch is as tall as the line is to be
     m_row->setSpacing(12);
     m_row->addWidget(m_hint, 1);
     m_row->addWidget(m_readout);
+    m_row->addWidget(m_status);
+    m_status->setFixedSize(1, 1); // there, and nothing to be seen
     m_hint->setTextFormat(Qt::RichText);
     m_hint->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored); // no hint makes the window larger
     m_hint->installEventFilter(this);
@@ -44,6 +48,7 @@ void HintLine::addSwitch(QWidget* control) {
 
 void HintLine::setHint(const QString& hint) {
     setRichHint(hint, hint.toHtmlEscaped());
+    emit told(hint);
 }
 
 void HintLine::setRichHint(const QString& hint, const QString& rich) {
@@ -142,8 +147,7 @@ void Notice::showNow() {
     }
     setVisible(!now.line.isEmpty());
     if (isVisible() && (isNew || !m_said.line.isEmpty())) {
-        QAccessibleEvent event(m_line, QAccessible::Alert);
-        QAccessible::updateAccessibility(&event);
+        emit told(now.line);
     }
 }
 

@@ -2,8 +2,9 @@
 // own; and what stands in an angle that is not its own, or is led across a force.
 #pragma once
 
-#include "tests/core/figure/figure_support.h"
+#include "tests/core/figure/any_figure.h"
 
+#include <cmath>
 #include <optional>
 
 namespace tailpoint::testing {
