@@ -13,8 +13,6 @@ namespace tailpoint::whole {
 namespace {
 
 const QString kSource = QStringLiteral(TAILPOINT_SOURCE "/");
-const QStringList kVerbs{QStringLiteral("report"), QStringLiteral("figure"), QStringLiteral("sweep"),
-                         QStringLiteral("mark"), QStringLiteral("problems")};
 
 class Installed : public Verbs {
 protected:
@@ -38,7 +36,7 @@ TEST_F(Installed, EverythingIsWhereADesktopLooksForIt) {
           "share/bash-completion/completions/tailpoint", "share/zsh/site-functions/_tailpoint",
           "share/fish/vendor_completions.d/tailpoint.fish", "share/tailpoint/samples/survey-raft.json",
           "share/tailpoint/sketch.schema.json", "share/doc/tailpoint/copyright", "share/doc/tailpoint/guide.md",
-          "share/doc/tailpoint/CHANGELOG.md"})
+          "share/doc/tailpoint/keys.md", "share/doc/tailpoint/CHANGELOG.md"})
         EXPECT_GT(QFileInfo(path(QLatin1String(file))).size(), 0) << file;
     EXPECT_EQ(QDir(share("tailpoint/samples")).entryList(QDir::Files), QDir(QStringLiteral(TAILPOINT_SAMPLES)).entryList(QDir::Files));
     EXPECT_TRUE(bytesOf(share("doc/tailpoint/copyright")).contains("The Tailpoint authors"));
@@ -95,6 +93,8 @@ TEST_F(Installed, EveryPlaceNamesTheSameRelease) {
     EXPECT_EQ(told.captured(1), version);
     EXPECT_EQ(metainfo.captured(1), version);
     EXPECT_EQ(metainfo.captured(2), told.captured(2));
+    EXPECT_EQ(first(share("doc/tailpoint/guide.md"), R"(release ([\d.]+) \()").captured(1), version);
+    EXPECT_EQ(first(share("doc/tailpoint/guide.md"), R"(version = \{([\d.]+)\})").captured(1), version);
     EXPECT_EQ(first(share("man/man1/tailpoint.1"), R"(\.Os Tailpoint ([\d.]+))").captured(1), version);
     EXPECT_EQ(first(kSource + QStringLiteral("CMakeLists.txt"), R"(project\(Tailpoint VERSION ([\d.]+))").captured(1), version);
 }
