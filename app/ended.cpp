@@ -91,13 +91,14 @@ void EndedFromOutside::end(int status) {
     QCoreApplication::exit(status);
 }
 
-/// The session manager's word to go comes as Quit, which would ask each window; nobody is there to answer. Our own
-/// Quit closes the window, and Qt's, behind the last window, finds none.
+/// The session manager's word to go comes as Quit, which would ask each window; nobody is there to answer.
+/// Our own Quit closes the window, and Qt's, behind the last window, finds none.
 bool EndedFromOutside::eventFilter(QObject* watched, QEvent* event) {
     if (event->type() != QEvent::Quit || !m_sessionMayEnd)
         return QObject::eventFilter(watched, event);
     const QWindowList windows = QGuiApplication::topLevelWindows();
-    if (std::none_of(windows.begin(), windows.end(), [](const QWindow* window) { return window->isVisible(); }))
+    if (std::none_of(windows.begin(), windows.end(),
+                     [](const QWindow* window) { return window->isVisible(); }))
         return QObject::eventFilter(watched, event);
     end(0);
     return true;

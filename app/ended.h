@@ -8,11 +8,10 @@
 namespace tailpoint {
 
 /// While it stands, SIGTERM, SIGHUP and SIGINT end the application's loop instead of the process. `keep` is
-/// called while the window lives: on a signal and when the session may end, which can yet be called off. Where
-/// it does end, so does the loop.
-/// `leave` is the last that is called, also where no display is left: it may touch no window. Neither may
-/// ask. One at a time. A signal that was ignored from the start (nohup) stays ignored; the second of a kind
-/// ends the process at once.
+/// called while the window lives: on a signal and when the session may end, which can yet be called off.
+/// Where it does end, so does the loop. `leave` is the last that is called, also where no display is left: it
+/// may touch no window. Neither may ask. One at a time. A signal that was ignored from the start (nohup)
+/// stays ignored; the second of a kind ends the process at once.
 class EndedFromOutside : public QObject {
 public:
     EndedFromOutside(std::function<void()> keep, std::function<void()> leave);

@@ -65,7 +65,8 @@ std::unique_ptr<QApplication> applicationOnDisplay(int& argc, char** argv, const
     InsteadOfAborting standing([&] { return answerWithoutDisplay(arguments); });
     auto application = std::make_unique<QApplication>(argc, argv);
     // a frame buffer that isn't there is no fault to Qt, and its Vulkan display shows no widgets, and waits
-    if (QGuiApplication::primaryScreen() == nullptr || QGuiApplication::platformName() == QLatin1String("vkkhrdisplay"))
+    if (QGuiApplication::primaryScreen() == nullptr ||
+        QGuiApplication::platformName() == QLatin1String("vkkhrdisplay"))
         standing.end();
     return application;
 }

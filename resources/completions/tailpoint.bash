@@ -20,7 +20,7 @@ _tailpoint_values() {
     'figure --values' | 'figure --names') echo shown hidden ;;
     *' --level') echo 1 2 3 ;;
     *' --figures') echo scale free ;;
-    *' --family') tailpoint problems --list --as json 2>/dev/null | sed -n 's/^ *"name": "\([a-z-]*\)".*/\1/p' ;;
+    *' --family') tailpoint problems --list 2>/dev/null | sed -n 's/^\([a-z-]*\): .*/\1/p' ;;
     esac
 }
 

@@ -1,7 +1,7 @@
 # fish completion for tailpoint
 
 function __tailpoint_families
-    tailpoint problems --list --as json 2>/dev/null | string replace -rf '^ *"name": "([a-z-]*)".*' '$1'
+    tailpoint problems --list 2>/dev/null | string replace -rf '^([a-z-]+): .*' '$1'
 end
 
 complete -c tailpoint -n __fish_use_subcommand -l version -d 'which one'

@@ -1,4 +1,5 @@
-// Every source says its licence in its first lines (tests/rooms/spdx writes it), and the licence itself is there.
+// Every source says its licence in its first lines (tests/rooms/spdx writes it), and the licence itself is
+// there.
 #include <gtest/gtest.h>
 
 #include <filesystem>

@@ -1,5 +1,5 @@
-// resources/keys.md is the program's own list of keys: what its menus, F1 in the window and F1 in the lecture say.
-// TAILPOINT_WRITE_GOLDEN=1 writes it anew: read the difference before you keep it.
+// resources/keys.md is the program's own list of keys: what its menus, F1 in the window and F1 in the lecture
+// say. TAILPOINT_WRITE_GOLDEN=1 writes it anew: read the difference before you keep it.
 #include "tests/ui/window_fixture.h"
 #include "ui/lecture/key_sheet.h"
 
@@ -24,16 +24,19 @@ QString plain(QString text) {
 }
 
 QString head(const QString& title, const char* left, const char* right) {
-    return QStringLiteral("\n## %1\n\n| %2 | %3 |\n| --- | --- |\n").arg(title, QLatin1String(left), QLatin1String(right));
+    return QStringLiteral("\n## %1\n\n| %2 | %3 |\n| --- | --- |\n")
+        .arg(title, QLatin1String(left), QLatin1String(right));
 }
 
 QString row(QString keys, QString does) {
-    return QStringLiteral("| %1 | %2 |\n").arg(keys.replace(u'|', QStringLiteral("\\|")), does.replace(u'|', QStringLiteral("\\|")));
+    return QStringLiteral("| %1 | %2 |\n")
+        .arg(keys.replace(u'|', QStringLiteral("\\|")), does.replace(u'|', QStringLiteral("\\|")));
 }
 
 QString menuKeys(const MainWindow& window) {
     QString rows;
-    const std::function<void(const QMenu*, const QString&)> add = [&](const QMenu* menu, const QString& path) {
+    const std::function<void(const QMenu*, const QString&)> add = [&](const QMenu* menu,
+                                                                      const QString& path) {
         for (const QAction* action : menu->actions()) {
             const QString name = path + plain(action->text());
             if (action->menu())
@@ -60,7 +63,8 @@ QString pageKeys(MainWindow& window) {
     const auto* label = page ? page->findChild<QLabel*>() : nullptr;
     if (!label)
         return {};
-    static const QRegularExpression lines(QStringLiteral("<tr>(?:<td colspan[^>]*><b>(.*?)</b></td>|<td[^>]*>(.*?)</td><td[^>]*>(.*?)</td>)</tr>"));
+    static const QRegularExpression lines(QStringLiteral(
+        "<tr>(?:<td colspan[^>]*><b>(.*?)</b></td>|<td[^>]*>(.*?)</td><td[^>]*>(.*?)</td>)</tr>"));
     const auto text = [](const QString& html) {
         QTextDocument document;
         document.setHtml(html);
@@ -88,10 +92,12 @@ QString lectureKeys(const KeySheet::Kind& kind) {
 using KeysPage = test::OpenWindow;
 
 TEST_F(KeysPage, IsWhatTheProgramItselfSays) {
-    QString told = QStringLiteral("# Keys and gestures\n\nAs the program lists them: its menus, F1 in the window and F1 in the lecture.\n");
+    QString told = QStringLiteral("# Keys and gestures\n\nAs the program lists them: its menus, F1 in the "
+                                  "window and F1 in the lecture.\n");
     told += head(QStringLiteral("Menus"), "key", "command") + menuKeys(*window);
     told += pageKeys(*window);
-    told += head(QStringLiteral("Lecture view, and a lesson"), "key", "does") + lectureKeys({false, true, true});
+    told +=
+        head(QStringLiteral("Lecture view, and a lesson"), "key", "does") + lectureKeys({false, true, true});
     told += head(QStringLiteral("While a vote is on"), "key", "does") + lectureKeys({true, false, false});
     ASSERT_GT(told.count(u'\n'), 80);
     QFile file(kFile);

@@ -1,4 +1,5 @@
-// The notice under the bar: what it says is read whole, in a wide window and in one that is enlarged to twice its size.
+// The notice under the bar: what it says is read whole, in a wide window and in one that is enlarged to twice
+// its size.
 #include "ui/window/lines.h"
 
 #include <QLabel>
@@ -9,13 +10,15 @@
 namespace tailpoint {
 namespace {
 
-const QString kLine = QStringLiteral("Work that was not saved: Survey raft on two lines (raft.json), 30 Nov 2026 00:35:49. "
-                                     "It is newer than the file, which is of 29 Nov 2026 23:10:00.");
+const QString kLine =
+    QStringLiteral("Work that was not saved: Survey raft on two lines (raft.json), 30 Nov 2026 00:35:49. "
+                   "It is newer than the file, which is of 29 Nov 2026 23:10:00.");
 
 class ANotice : public testing::Test {
 protected:
     void SetUp() override {
-        m_notice.ask(kLine, {{QStringLiteral("Bring it back"), [] {}}, {QStringLiteral("Throw it away"), [] {}}});
+        m_notice.ask(kLine,
+                     {{QStringLiteral("Bring it back"), [] {}}, {QStringLiteral("Throw it away"), [] {}}});
         m_line = m_notice.findChild<QLabel*>(QStringLiteral("noticeText"));
         for (const char* name : {"noticeOffer0", "noticeOffer1"})
             m_offers << m_notice.findChild<QPushButton*>(QLatin1String(name));

@@ -21,7 +21,8 @@ Provenance provenanceOf(const QString& path) {
     if (!path.isEmpty() && path != QLatin1String("-"))
         from.file = QFileInfo(path).fileName().toStdString();
     from.date = day().toString(Qt::ISODate).toStdString();
-    from.program = (QStringLiteral("Tailpoint ") + QCoreApplication::applicationVersion()).trimmed().toStdString();
+    from.program =
+        (QStringLiteral("Tailpoint ") + QCoreApplication::applicationVersion()).trimmed().toStdString();
     return from;
 }
 

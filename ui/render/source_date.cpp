@@ -29,7 +29,8 @@ void settleDate(QByteArray& pdf) {
     const QByteArray date =
         time ? key + time->toString(QStringLiteral("yyyyMMddHHmmss")).toLatin1() + "Z)" : QByteArray();
     const qsizetype length = end + 1 - begin;
-    pdf.replace(begin, length, date.size() <= length ? date.leftJustified(length, ' ') : QByteArray(length, ' '));
+    pdf.replace(begin, length,
+                date.size() <= length ? date.leftJustified(length, ' ') : QByteArray(length, ' '));
 }
 
 } // namespace tailpoint

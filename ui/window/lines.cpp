@@ -156,8 +156,9 @@ void Notice::showNow() {
 void Notice::arrange() {
     constexpr int kMostRows = 3;
     const QMargins margins = m_grid->contentsMargins();
-    const int others = m_mark->sizeHint().width() + m_close->sizeHint().width() + m_answers->sizeHint().width() +
-                       margins.left() + margins.right() + 3 * m_grid->horizontalSpacing();
+    const int others = m_mark->sizeHint().width() + m_close->sizeHint().width() +
+                       m_answers->sizeHint().width() + margins.left() + margins.right() +
+                       3 * m_grid->horizontalSpacing();
     const QFontMetrics metrics(m_line->font());
     const bool fits = metrics.horizontalAdvance(m_line->text()) <= kMostRows * (width() - others);
     int row = 0, column = 0, rows = 0, columns = 0;

@@ -1,5 +1,5 @@
-// What `cmake --install` puts where, as the rest of a desktop looks at it: its validators, its types of files, its
-// shells.
+// What `cmake --install` puts where, as the rest of a desktop looks at it: its validators, its types of
+// files, its shells.
 #include "tests/whole/verbs/driver.h"
 #include "tests/whole/verbs/tools.h"
 
@@ -19,8 +19,9 @@ protected:
     /// Into a folder of this test.
     void SetUp() override {
         ASSERT_TRUE(m_folder.isValid());
-        const Judged done = judged(TAILPOINT_CMAKE, {QStringLiteral("--install"), QStringLiteral(TAILPOINT_BUILD),
-                                                     QStringLiteral("--prefix"), m_folder.path()});
+        const Judged done =
+            judged(TAILPOINT_CMAKE, {QStringLiteral("--install"), QStringLiteral(TAILPOINT_BUILD),
+                                     QStringLiteral("--prefix"), m_folder.path()});
         ASSERT_EQ(done.status, 0) << done.said.toStdString();
     }
     QString share(const char* name) const { return path(QStringLiteral("share/") + QLatin1String(name)); }
@@ -35,10 +36,11 @@ TEST_F(Installed, EverythingIsWhereADesktopLooksForIt) {
           "share/metainfo/example.tailpoint.tailpoint.metainfo.xml", "share/man/man1/tailpoint.1",
           "share/bash-completion/completions/tailpoint", "share/zsh/site-functions/_tailpoint",
           "share/fish/vendor_completions.d/tailpoint.fish", "share/tailpoint/samples/survey-raft.json",
-          "share/tailpoint/sketch.schema.json", "share/doc/tailpoint/copyright", "share/doc/tailpoint/guide.md",
-          "share/doc/tailpoint/keys.md", "share/doc/tailpoint/CHANGELOG.md"})
+          "share/tailpoint/sketch.schema.json", "share/doc/tailpoint/copyright",
+          "share/doc/tailpoint/guide.md", "share/doc/tailpoint/keys.md", "share/doc/tailpoint/CHANGELOG.md"})
         EXPECT_GT(QFileInfo(path(QLatin1String(file))).size(), 0) << file;
-    EXPECT_EQ(QDir(share("tailpoint/samples")).entryList(QDir::Files), QDir(QStringLiteral(TAILPOINT_SAMPLES)).entryList(QDir::Files));
+    EXPECT_EQ(QDir(share("tailpoint/samples")).entryList(QDir::Files),
+              QDir(QStringLiteral(TAILPOINT_SAMPLES)).entryList(QDir::Files));
     EXPECT_TRUE(bytesOf(share("doc/tailpoint/copyright")).contains("The Tailpoint authors"));
 }
 
@@ -54,9 +56,9 @@ TEST_F(Installed, NothingNamesThePlaceWhereItWasBuilt) {
 
 TEST_F(Installed, TheProgramThatWasInstalledDraws) {
     const QString figure = path(QStringLiteral("raft.svg"));
-    const Judged drawn =
-        judged(path(QStringLiteral("bin/tailpoint")).toUtf8().constData(),
-               {QStringLiteral("figure"), share("tailpoint/samples/survey-raft.json"), QStringLiteral("-o"), figure});
+    const Judged drawn = judged(path(QStringLiteral("bin/tailpoint")).toUtf8().constData(),
+                                {QStringLiteral("figure"), share("tailpoint/samples/survey-raft.json"),
+                                 QStringLiteral("-o"), figure});
     EXPECT_EQ(drawn.status, 0) << drawn.said.toStdString();
     EXPECT_TRUE(bytesOf(figure).contains("520 N")); // samples/survey-raft.json by hand: README
 }
@@ -77,17 +79,20 @@ TEST_F(Installed, TheMetainfoIsValid) {
 
 TEST_F(Installed, TheManualHasNoFault) {
     NEEDS_TOOL("mandoc");
-    const Judged manual = judged("mandoc", {QStringLiteral("-Tlint"), QStringLiteral("-Wwarning"), share("man/man1/tailpoint.1")});
+    const Judged manual = judged(
+        "mandoc", {QStringLiteral("-Tlint"), QStringLiteral("-Wwarning"), share("man/man1/tailpoint.1")});
     EXPECT_EQ(manual.status, 0);
     EXPECT_EQ(manual.said.toStdString(), "");
 }
 
 TEST_F(Installed, EveryPlaceNamesTheSameRelease) {
-    const QString version = QString::fromUtf8(run({QStringLiteral("--version")}).out).section(u' ', 1).trimmed();
+    const QString version =
+        QString::fromUtf8(run({QStringLiteral("--version")}).out).section(u' ', 1).trimmed();
     const auto first = [](const QString& file, const char* pattern) {
         return QRegularExpression(QLatin1String(pattern)).match(QString::fromUtf8(bytesOf(file)));
     };
-    const auto told = first(share("doc/tailpoint/CHANGELOG.md"), R"(\n## (\d+\.\d+\.\d+) \((\d{4}-\d\d-\d\d)\))");
+    const auto told =
+        first(share("doc/tailpoint/CHANGELOG.md"), R"(\n## (\d+\.\d+\.\d+) \((\d{4}-\d\d-\d\d)\))");
     const auto metainfo = first(this->metainfo(), R"re(<release version="([\d.]+)" date="([\d-]+)")re");
     EXPECT_FALSE(version.isEmpty());
     EXPECT_EQ(told.captured(1), version);
@@ -96,18 +101,20 @@ TEST_F(Installed, EveryPlaceNamesTheSameRelease) {
     EXPECT_EQ(first(share("doc/tailpoint/guide.md"), R"(release ([\d.]+) \()").captured(1), version);
     EXPECT_EQ(first(share("doc/tailpoint/guide.md"), R"(version = \{([\d.]+)\})").captured(1), version);
     EXPECT_EQ(first(share("man/man1/tailpoint.1"), R"(\.Os Tailpoint ([\d.]+))").captured(1), version);
-    EXPECT_EQ(first(kSource + QStringLiteral("CMakeLists.txt"), R"(project\(Tailpoint VERSION ([\d.]+))").captured(1), version);
+    EXPECT_EQ(first(kSource + QStringLiteral("CMakeLists.txt"), R"(project\(Tailpoint VERSION ([\d.]+))")
+                  .captured(1),
+              version);
 }
 
-/// By their colours, when it is drawn as large as a list of files draws it. A pixel that an arrow only touches doesn't
-/// count.
+/// By their colours, when it is drawn as large as a list of files draws it. A pixel that an arrow only
+/// touches doesn't count.
 TEST_F(Installed, TheIconsShowTheirArrowsAtSixteenPixels) {
     NEEDS_TOOL("rsvg-convert");
     for (const char* icon : {"icons/hicolor/scalable/apps/tailpoint.svg",
                              "icons/hicolor/scalable/mimetypes/application-x-tailpoint-sketch+json.svg"}) {
         const QString drawn = path(QStringLiteral("icon.png"));
-        ASSERT_EQ(judged("rsvg-convert", {QStringLiteral("-w"), QStringLiteral("16"), QStringLiteral("-h"), QStringLiteral("16"),
-                                          share(icon), QStringLiteral("-o"), drawn})
+        ASSERT_EQ(judged("rsvg-convert", {QStringLiteral("-w"), QStringLiteral("16"), QStringLiteral("-h"),
+                                          QStringLiteral("16"), share(icon), QStringLiteral("-o"), drawn})
                       .status,
                   0);
         const QImage image(drawn);
@@ -116,7 +123,8 @@ TEST_F(Installed, TheIconsShowTheirArrowsAtSixteenPixels) {
             for (int y = 0; y < image.height(); ++y)
                 for (int x = 0; x < image.width(); ++x) {
                     const QColor pixel = image.pixelColor(x, y);
-                    const int off = std::max({std::abs(pixel.red() - colour.red()), std::abs(pixel.green() - colour.green()),
+                    const int off = std::max({std::abs(pixel.red() - colour.red()),
+                                              std::abs(pixel.green() - colour.green()),
                                               std::abs(pixel.blue() - colour.blue())});
                     count += pixel.alpha() > 200 && off < 64 ? 1 : 0;
                 }

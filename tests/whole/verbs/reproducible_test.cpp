@@ -11,7 +11,8 @@ namespace {
 const QString kRaft = QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json");
 
 Environment at(const char* epoch, const char* zone) {
-    return {{QStringLiteral("SOURCE_DATE_EPOCH"), QLatin1String(epoch)}, {QStringLiteral("TZ"), QLatin1String(zone)}};
+    return {{QStringLiteral("SOURCE_DATE_EPOCH"), QLatin1String(epoch)},
+            {QStringLiteral("TZ"), QLatin1String(zone)}};
 }
 
 class Reproducible : public Verbs {
@@ -22,7 +23,8 @@ protected:
         EXPECT_TRUE(QDir().mkdir(folder));
         QStringList arguments;
         for (QString word : words.split(u' '))
-            arguments << word.replace(QStringLiteral("FILE"), kRaft).replace(QStringLiteral("OUT"), folder + QStringLiteral("/out"));
+            arguments << word.replace(QStringLiteral("FILE"), kRaft)
+                             .replace(QStringLiteral("OUT"), folder + QStringLiteral("/out"));
         const Ran ran = run(arguments, {}, nullptr, environment);
         EXPECT_LE(ran.status, 1) << words.toStdString() << ran.err.toStdString();
         EXPECT_GE(ran.status, 0);
@@ -44,11 +46,13 @@ protected:
 
 TEST_F(Reproducible, EveryOutputOfEveryVerb) {
     for (const char* words :
-         {"figure FILE -o OUT.svg", "figure FILE -o OUT.pdf", "figure FILE -o OUT.pdf --stage all", "figure FILE -o OUT.png",
-          "figure FILE -o OUT.tex", "report FILE", "report FILE --as json --uncertainty", "report FILE --as html",
-          "report FILE --as latex", "report FILE --as csv", "sweep FILE --vary P --from 1 --to 2 --as svg",
+         {"figure FILE -o OUT.svg", "figure FILE -o OUT.pdf", "figure FILE -o OUT.pdf --stage all",
+          "figure FILE -o OUT.png", "figure FILE -o OUT.tex", "report FILE",
+          "report FILE --as json --uncertainty", "report FILE --as html", "report FILE --as latex",
+          "report FILE --as csv", "sweep FILE --vary P --from 1 --to 2 --as svg",
           "sweep FILE --vary P --from 1 --to 2 --as json", "mark FILE --answer R=335 --as html",
-          "problems --family two-forces --count 2 --solutions -o OUT", "problems --family two-forces --count 2 --as html -o OUT"}) {
+          "problems --family two-forces --count 2 --solutions -o OUT",
+          "problems --family two-forces --count 2 --as html -o OUT"}) {
         const auto here = made(QLatin1String(words), at("1764374400", "Pacific/Auckland")),
                    there = made(QLatin1String(words), at("1764374400", "America/Anchorage"));
         ASSERT_EQ(here.keys(), there.keys());
@@ -62,10 +66,12 @@ TEST_F(Reproducible, EveryOutputOfEveryVerb) {
 }
 
 TEST_F(Reproducible, APdfOfAFigureBearsThatTimeAndNoOther) {
-    const QByteArray pdf = made(QStringLiteral("figure FILE -o OUT.pdf"), at("1764374400", "UTC"))[QStringLiteral("out.pdf")];
+    const QByteArray pdf =
+        made(QStringLiteral("figure FILE -o OUT.pdf"), at("1764374400", "UTC"))[QStringLiteral("out.pdf")];
     EXPECT_TRUE(pdf.contains("/CreationDate (D:20251129000000Z)"));
     EXPECT_EQ(pdf.count("(D:"), 1);
-    const QByteArray later = made(QStringLiteral("figure FILE -o OUT.pdf"), at("1764374401", "UTC"))[QStringLiteral("out.pdf")];
+    const QByteArray later =
+        made(QStringLiteral("figure FILE -o OUT.pdf"), at("1764374401", "UTC"))[QStringLiteral("out.pdf")];
     EXPECT_TRUE(later.contains("/CreationDate (D:20251129000001Z)"));
     EXPECT_EQ(later.size(), pdf.size());
 }

@@ -35,8 +35,8 @@ inline Judged judged(const char* tool, const QStringList& arguments,
 }
 
 /// Ends the test with a word where the tool isn't there.
-#define NEEDS_TOOL(name)                                                                                               \
-    if (!hasTool(name))                                                                                                \
+#define NEEDS_TOOL(name)                                                                                     \
+    if (!hasTool(name))                                                                                      \
     GTEST_SKIP() << name << " is not installed"
 
 } // namespace tailpoint::whole

@@ -73,7 +73,8 @@ QProcessEnvironment homeIn(const QString& folder) {
 }
 
 bool turnToClass(const QString& name) {
-    const QString found = xdotool({QStringLiteral("search"), QStringLiteral("--onlyvisible"), QStringLiteral("--class"), name});
+    const QString found =
+        xdotool({QStringLiteral("search"), QStringLiteral("--onlyvisible"), QStringLiteral("--class"), name});
     return !found.isEmpty() &&
            succeeds({QStringLiteral("windowfocus"), QStringLiteral("--sync"), found.section(u'\n', 0, 0)});
 }

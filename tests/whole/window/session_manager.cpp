@@ -40,7 +40,8 @@ char* copied(const char* text) {
     return strdup(text);
 }
 
-template <class S> Status registered(SmsConn client, SmPointer data, char* previous) {
+template <class S>
+Status registered(SmsConn client, SmPointer data, char* previous) {
     if (previous) { // none of ours
         std::free(previous);
         return 0;
@@ -48,7 +49,8 @@ template <class S> Status registered(SmsConn client, SmPointer data, char* previ
     char* id = copied("1");
     SmsRegisterClientReply(client, id);
     std::free(id);
-    SmsSaveYourself(client, SmSaveLocal, False, SmInteractStyleNone, False); // as the protocol has it for who comes first
+    SmsSaveYourself(client, SmSaveLocal, False, SmInteractStyleNone,
+                    False); // as the protocol has it for who comes first
     static_cast<S*>(data)->isRegistered = true;
     return 1;
 }
@@ -60,11 +62,13 @@ void saveAsked(SmsConn, SmPointer, int, Bool, int, Bool, Bool) {}
 void secondPhaseAsked(SmsConn client, SmPointer) {
     SmsSaveYourselfPhase2(client);
 }
-template <class S> void saved(SmsConn client, SmPointer data, Bool) {
+template <class S>
+void saved(SmsConn client, SmPointer data, Bool) {
     static_cast<S*>(data)->hasSaved = true;
     Q_UNUSED(client);
 }
-template <class S> void gone(SmsConn client, SmPointer data, int count, char** reasons) {
+template <class S>
+void gone(SmsConn client, SmPointer data, int count, char** reasons) {
     SmFreeReasons(count, reasons);
     auto* state = static_cast<S*>(data);
     SmsCleanUp(client);
@@ -87,11 +91,13 @@ void propertiesAsked(SmsConn client, SmPointer) {
     SmsReturnProperties(client, 0, nullptr);
 }
 
-template <class S> Status newClient(SmsConn client, SmPointer data, unsigned long* mask, SmsCallbacks* calls, char**) {
+template <class S>
+Status newClient(SmsConn client, SmPointer data, unsigned long* mask, SmsCallbacks* calls, char**) {
     static_cast<S*>(data)->client = client;
-    *mask = SmsRegisterClientProcMask | SmsInteractRequestProcMask | SmsInteractDoneProcMask | SmsSaveYourselfRequestProcMask |
-            SmsSaveYourselfP2RequestProcMask | SmsSaveYourselfDoneProcMask | SmsCloseConnectionProcMask |
-            SmsSetPropertiesProcMask | SmsDeletePropertiesProcMask | SmsGetPropertiesProcMask;
+    *mask = SmsRegisterClientProcMask | SmsInteractRequestProcMask | SmsInteractDoneProcMask |
+            SmsSaveYourselfRequestProcMask | SmsSaveYourselfP2RequestProcMask | SmsSaveYourselfDoneProcMask |
+            SmsCloseConnectionProcMask | SmsSetPropertiesProcMask | SmsDeletePropertiesProcMask |
+            SmsGetPropertiesProcMask;
     calls->register_client = {registered<S>, data};
     calls->interact_request = {interactAsked, data};
     calls->interact_done = {interactDone, data};

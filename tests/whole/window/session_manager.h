@@ -18,9 +18,9 @@ public:
     QString address() const; ///< for SESSION_MANAGER; empty: it could not listen
     /// Each works on what the client says until it is so, or patience runs out.
     bool waitForClient();
-    bool askToSave();  ///< the session is about to end: true once the client has saved
-    bool callOff();    ///< the session goes on
-    bool sendAway();   ///< it ends: true once the client has gone
+    bool askToSave(); ///< the session is about to end: true once the client has saved
+    bool callOff();   ///< the session goes on
+    bool sendAway();  ///< it ends: true once the client has gone
 
 private:
     struct State;

@@ -1,4 +1,5 @@
-// The end of the session, as its manager asks for it: what is not saved is there at the next start, and nobody is asked.
+// The end of the session, as its manager asks for it: what is not saved is there at the next start, and
+// nobody is asked.
 #ifdef TAILPOINT_HAS_SM
 
 #include "tests/whole/window/left_behind.h"
@@ -22,7 +23,8 @@ protected:
         ASSERT_NE(m_program->window(), 0) << m_program->complaints().toStdString();
         ASSERT_TRUE(m_manager.waitForClient());
         ASSERT_TRUE(eventually([&] {
-            return key(QStringLiteral("Tab")) && key(QStringLiteral("Up")) && m_program->title().contains(u'*');
+            return key(QStringLiteral("Tab")) && key(QStringLiteral("Up")) &&
+                   m_program->title().contains(u'*');
         }));
     }
     QString lock() const { return m_folder.filePath(QStringLiteral(".survey-raft.json.tailpoint-lock")); }

@@ -1,4 +1,5 @@
-// The window under a compositor of Wayland: weston in a window of our X server, which hands the mouse and the keys on.
+// The window under a compositor of Wayland: weston in a window of our X server, which hands the mouse and the
+// keys on.
 #include "tests/whole/window/left_behind.h"
 #include "tests/whole/window/raft_fixture.h"
 
@@ -24,7 +25,8 @@ protected:
         m_file = copyOfSample(QStringLiteral("survey-raft.json"), m_folder);
         m_environment = homeIn(m_home.path());
         startCompositor();
-        ASSERT_TRUE(eventually([this] { return QFile::exists(socket()); })) << m_compositor.readAll().toStdString();
+        ASSERT_TRUE(eventually([this] { return QFile::exists(socket()); }))
+            << m_compositor.readAll().toStdString();
         m_environment.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("wayland"));
         m_environment.insert(QStringLiteral("WAYLAND_DISPLAY"), QStringLiteral("wayland-ours"));
         m_environment.remove(QStringLiteral("DISPLAY"));
@@ -55,14 +57,17 @@ protected:
         const bool isNewer = help.readAllStandardOutput().contains("--renderer");
         m_compositor.setProcessEnvironment(m_environment);
         m_compositor.setProcessChannelMode(QProcess::MergedChannels);
-        m_compositor.start(QStringLiteral("weston"),
-                           {QStringLiteral("--backend=x11-backend.so"), QStringLiteral("--shell=kiosk-shell.so"),
-                            isNewer ? QStringLiteral("--renderer=pixman") : QStringLiteral("--use-pixman"),
-                            QStringLiteral("--socket=wayland-ours"), QStringLiteral("--width=1366"),
-                            QStringLiteral("--height=768"), QStringLiteral("--idle-time=0"), QStringLiteral("--no-config")});
+        m_compositor.start(
+            QStringLiteral("weston"),
+            {QStringLiteral("--backend=x11-backend.so"), QStringLiteral("--shell=kiosk-shell.so"),
+             isNewer ? QStringLiteral("--renderer=pixman") : QStringLiteral("--use-pixman"),
+             QStringLiteral("--socket=wayland-ours"), QStringLiteral("--width=1366"),
+             QStringLiteral("--height=768"), QStringLiteral("--idle-time=0"), QStringLiteral("--no-config")});
         ASSERT_TRUE(m_compositor.waitForStarted());
     }
-    QString socket() const { return m_environment.value(QStringLiteral("XDG_RUNTIME_DIR")) + QStringLiteral("/wayland-ours"); }
+    QString socket() const {
+        return m_environment.value(QStringLiteral("XDG_RUNTIME_DIR")) + QStringLiteral("/wayland-ours");
+    }
     static QRect sheet() { return QRect(4, 110, 1366 - 4 - 440, 768 - 110 - 40); }
     double magnitude(int force) const {
         const QJsonArray forces = readJson(m_file)[QStringLiteral("forces")].toArray();
@@ -80,10 +85,8 @@ protected:
 TEST_F(OnWayland, AForceIsDraggedAndSaved) {
     const QPointF along = m_raft->p.tip - m_raft->p.tail;
     ASSERT_TRUE(drag(m_raft->p.tip - along * 0.01, m_raft->p.tail + along * 0.5, QStringLiteral("shift")));
-    ASSERT_TRUE(eventually([&] {
-        return key(QStringLiteral("ctrl+s")) && magnitude(0) < 200;
-    })) << "P is "
-        << magnitude(0);
+    ASSERT_TRUE(eventually([&] { return key(QStringLiteral("ctrl+s")) && magnitude(0) < 200; }))
+        << "P is " << magnitude(0);
     EXPECT_NEAR(magnitude(0), 170, 10);
     EXPECT_EQ(magnitude(1), 275);
     m_program.terminate();
