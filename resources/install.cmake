@@ -1,6 +1,9 @@
 # What `cmake --install` puts where, by GNUInstallDirs, and the Debian package that `cpack` makes of it.
-set(CMAKE_INSTALL_DOCDIR share/doc/tailpoint CACHE PATH "Documentation") # else named with a capital
 include(GNUInstallDirs)
+if(CMAKE_INSTALL_DOCDIR STREQUAL "${CMAKE_INSTALL_DATAROOTDIR}/doc/${PROJECT_NAME}") # unless somebody wanted another
+  set(CMAKE_INSTALL_DOCDIR ${CMAKE_INSTALL_DATAROOTDIR}/doc/tailpoint)
+endif()
+set(CMAKE_SKIP_INSTALL_ALL_DEPENDENCY ON) # a package needs the program alone, not every test
 set(TAILPOINT_URL "https://tailpoint.example" CACHE STRING "The project's home page, as the package and its metainfo name it")
 
 set(here ${PROJECT_SOURCE_DIR}/resources)
