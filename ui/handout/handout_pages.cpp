@@ -6,13 +6,12 @@
 #include "ui/render/fonts.h"
 #include "ui/render/limit_bar.h"
 #include "ui/render/render.h"
+#include "ui/render/source_date.h"
 
 #include <QBuffer>
-#include <QDateTime>
 #include <QFontMetricsF>
 #include <QPagedPaintDevice>
 #include <QPdfWriter>
-#include <QUuid>
 
 namespace tailpoint {
 
@@ -243,31 +242,7 @@ void prepare(QPdfWriter& writer, const QString& title, QPageSize::PageSizeId pap
     writer.setResolution(HandoutPages::resolution());
     writer.setPageSize(QPageSize(paper));
     writer.setPageMargins({0, 0, 0, 0});
-    writer.setTitle(title);
-    writer.setCreator(QStringLiteral("Tailpoint"));
-#if QT_VERSION >= QT_VERSION_CHECK(6, 8, 0)
-    writer.setDocumentId(QUuid::createUuidV5(QUuid(), title)); // else drawn by lot
-#endif
-}
-
-void settleDate(QByteArray& pdf) {
-    // Qt: "/CreationDate (D:20261129152629+00'00')"; the dictionary that has it stands behind all pages.
-    const QByteArray key = "/CreationDate (D:";
-    const qsizetype begin = pdf.lastIndexOf(key), end = begin < 0 ? -1 : pdf.indexOf(')', begin);
-    if (end < 0)
-        return;
-    bool isSet = false;
-    const qint64 seconds = qEnvironmentVariable("SOURCE_DATE_EPOCH").toLongLong(&isSet);
-    const QByteArray date = isSet ? key +
-                                        QDateTime::fromSecsSinceEpoch(seconds, Qt::UTC)
-                                            .toString(QStringLiteral("yyyyMMddHHmmss"))
-                                            .toLatin1() +
-                                        'Z'
-                                  : QByteArray();
-    const qsizetype length = end + 1 - begin;
-    pdf.replace(begin, length,
-                date.size() < length ? (date + (isSet ? ")" : "")).leftJustified(length, ' ')
-                                     : QByteArray(length, ' '));
+    nameDocument(writer, title);
 }
 
 QByteArray handoutPdf(const Result& result, const HandoutChoice& choice, QPageSize::PageSizeId paper) {

@@ -81,11 +81,6 @@ bool paintHandout(QPagedPaintDevice& device, const Result& result, const Handout
 /// A writer of such pages on this paper, without margins of its own. `title`: of the document.
 void prepare(QPdfWriter& writer, const QString& title, QPageSize::PageSizeId paper);
 
-/// The time at which a PDF was made is taken out, so that the same pages are the same bytes: every digit of
-/// it becomes a blank, and no offset moves. Where SOURCE_DATE_EPOCH is set (seconds since 1970), that time
-/// stands there. Source: reproducible-builds.org, specification of SOURCE_DATE_EPOCH.
-void settleDate(QByteArray& pdf);
-
 /// Empty where it could not be made.
 QByteArray handoutPdf(const Result& result, const HandoutChoice& choice, QPageSize::PageSizeId paper);
 
