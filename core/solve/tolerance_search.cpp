@@ -135,6 +135,11 @@ std::vector<Cell> Search::split(Goal goal, const Cell& cell, int which) {
     return made;
 }
 
+// Whether the vector is next to nothing in it, by no more than rounding: such a one has no direction.
+bool Search::isNothing(const Cell& cell) const {
+    return cell.first.greatest <= 64 * problem_.slack && best_[static_cast<std::size_t>(Goal::to)].isThere;
+}
+
 double Search::width(Goal goal) const {
     const std::size_t i = static_cast<std::size_t>(goal);
     const Best& one = best_[i];
@@ -156,6 +161,9 @@ Extreme Search::run(Goal goal, int boxes) {
     const auto below = [](const Cell& a, const Cell& b) { return a.bound < b.bound; };
     std::priority_queue<Cell, std::vector<Cell>, decltype(below)> queue(below);
     for (Cell cell : cells_) {
+        if (isOfDirection(goal) && isNothing(cell)) {
+            continue;
+        }
         cell.bound = quickBound(goal, cell);
         cell.isQuick = true;
         queue.push(cell);
@@ -204,7 +212,9 @@ Extreme Search::run(Goal goal, int boxes) {
             break;
         }
         for (const Cell& part : split(goal, cell, loose.which)) {
-            queue.push(part);
+            if (!isOfDirection(goal) || !isNothing(part)) {
+                queue.push(part);
+            }
         }
         settleTop();
         bound = queue.empty() ? -kNever : std::min(cap, queue.top().bound);

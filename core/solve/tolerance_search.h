@@ -140,6 +140,7 @@ private:
     void tryUpTo(std::size_t piece, const Point& from, const Point& toward);
     Looseness loosenessOf(Goal goal, const Cell& cell) const;
     Looseness doubtOf(Goal goal, const Cell& cell) const;
+    bool isNothing(const Cell& cell) const;
     std::vector<Cell> split(Goal goal, const Cell& cell, int which);
     double hollow(const Sector& sector, Pt toward) const;
     void refine(int boxes);
