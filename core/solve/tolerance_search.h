@@ -128,6 +128,7 @@ private:
     void placeOther(const Piece& piece, Point& point, kernel::Vec own) const;
     Pt farthestOf(Goal goal, const Cell& cell) const;
     void tryClosed();
+    void closeIn(Point& point, kernel::Vec own, int sweeps) const;
     void tryOtherPieces(Goal goal);
     void settle(Goal goal);
     void settleInput(Goal goal, std::size_t input);
