@@ -107,6 +107,7 @@ private:
             }
         }
     };
+    class Open;
     void start();
     void tryCorners();
     void tryAllButParallel(std::size_t piece);
@@ -134,6 +135,8 @@ private:
     void settleInput(Goal goal, std::size_t input);
     void climb(Goal goal);
     bool isReached(Goal goal, double bound, const Cell& cell, bool thoroughly);
+    double thinnestOf(Goal goal, const Cell& cell) const;
+    bool isTrue(Goal goal, double bound, const Cell& cell, bool thoroughly, Looseness& loose);
     Extreme ended(Goal goal, double bound, bool isTight);
     bool isSettled(Goal goal) const;
     long double valueWith(Goal goal, std::size_t input, long double value) const;
