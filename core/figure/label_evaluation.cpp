@@ -164,17 +164,37 @@ bool LabelEvaluation::isRingClear(signed char& crossed, const Box& box, Point an
     return crossed != kNotClear;
 }
 
+/// One of the two arrows between which the angle is: out of a small triangle there is no way but across a
+/// leg.
+bool LabelEvaluation::isOwnLeg(Point tail, Point tip) const {
+    constexpr double kNear = 0.5; // points, degrees
+    const bool begins = m_angle && length(tail - m_angle->centre) < kNear,
+               ends = m_angle && length(tip - m_angle->centre) < kNear;
+    if (begins == ends)
+        return false;
+    const double way = degreesOf(begins ? tip - tail : tail - tip);
+    const auto isAlong = [&](double leg) { return std::abs(std::remainder(way - leg, 360)) < kNear; };
+    return isAlong(m_angle->startDegrees) || isAlong(m_angle->startDegrees + m_angle->sweepDegrees);
+}
+
+/// On a shaft the leader takes hold of an arrow, on an arc of none.
+bool LabelEvaluation::crossesForce(const LeaderCandidate& candidate) const {
+    const Point grip = candidate.anchorPoint, from = grip + (m_shaft ? 0.08 : 0) * (candidate.rim - grip);
+    return m_around->obstacles.crossesArrow(from, candidate.rim,
+                                            [&](Point tail, Point tip) { return !isOwnLeg(tail, tip); });
+}
+
 std::optional<ChosenPlace> LabelEvaluation::choiceAt(const LeaderCandidate& candidate, signed char& crossed,
                                                      double cost, double most) const {
     const Obstacles& obstacles = m_around->obstacles;
     if (cost >= most || !isRingClear(crossed, candidate.box, candidate.anchorPoint))
         return std::nullopt;
     const Point from = candidate.anchorPoint + 0.08 * (candidate.rim - candidate.anchorPoint);
+    if (!m_mayCross && crossesForce(candidate))
+        return std::nullopt;
     cost += kLeaderCrossed * obstacles.leadersCrossed(from, candidate.rim);
     if (cost < most && crossed == kNotCounted)
         crossed = static_cast<signed char>(std::min(obstacles.strokesCrossed(from, candidate.rim), 100));
-    if (crossed >= kArrowWeight && !m_mayCross)
-        return std::nullopt;
     cost += kStrokeCrossed * std::max<int>(crossed, 0);
     return cost < most ? std::optional(ChosenPlace{candidate.middle, candidate.place, cost,
                                                    candidate.anchorPoint, crossed})

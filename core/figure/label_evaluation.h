@@ -89,6 +89,8 @@ protected:
 
 private:
     bool isAtOwnArc(const Box& box) const;
+    bool isOwnLeg(Point tail, Point tip) const;
+    bool crossesForce(const LeaderCandidate& candidate) const;
     bool isAmbiguous(Point middle) const;
     bool isUncrowded(Point middle) const;
     double nearerToOwn(const Box& box, double least) const;

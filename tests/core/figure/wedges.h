@@ -128,14 +128,32 @@ inline bool segmentsCross(Point a, Point b, Point c, Point d) {
            (crossOf(c, d, a) > 0) != (crossOf(c, d, b) > 0);
 }
 
-/// Forces and sums that a leader crosses; where it takes hold is no crossing.
-inline std::vector<std::string> crossedBy(const DisplayList& list, const Path& leader) {
+/// Is the arrow one of the two legs of the angle that this group draws?
+inline bool isLegOf(const Group& angle, const Group& arrow) {
+    const auto wedge = isAngle(angle) ? wedgeOf(angle) : std::nullopt;
+    if (!wedge)
+        return false;
+    for (const std::size_t at : {0U, 1U}) {
+        const Point near = (*arrow.ends)[at], far = (*arrow.ends)[1 - at];
+        if (std::hypot(near.x - wedge->corner.x, near.y - wedge->corner.y) > 0.5)
+            continue;
+        const double turn = turnOf(*wedge, far), sweep = std::abs(wedge->sweep);
+        if (std::min(turn, 360 - turn) < 1 || std::abs(turn - sweep) < 1)
+            return true;
+    }
+    return false;
+}
+
+/// Forces and sums that the leader of this group's label crosses, but for its own: where it takes hold of its
+/// arrow is no crossing, nor is its way out of an angle over one of that one's legs.
+inline std::vector<std::string> crossedBy(const DisplayList& list, const Group& own, const Path& leader) {
     std::vector<std::string> out;
     const Point end = leader.points[1], grip = leader.points[0];
-    const Point from{grip.x + 0.08 * (end.x - grip.x), grip.y + 0.08 * (end.y - grip.y)};
+    const double clear = own.ends ? 0.08 : 0;
+    const Point from{grip.x + clear * (end.x - grip.x), grip.y + clear * (end.y - grip.y)};
     for (const Group& group : list.groups)
         if (group.ends && (group.role == Role::given || group.role == Role::sum) &&
-            segmentsCross(from, end, group.ends->front(), group.ends->back()))
+            segmentsCross(from, end, group.ends->front(), group.ends->back()) && !isLegOf(own, group))
             out.push_back(group.id);
     return out;
 }
@@ -145,8 +163,8 @@ inline std::vector<std::string> leadersAcrossForces(const DisplayList& list) {
     std::vector<std::string> out;
     for (const Group& group : list.groups)
         if (const Path* leader = leaderOf(group))
-            for (const std::string& crossed : crossedBy(list, *leader))
-                out.push_back("the label of " + group.id + " is led across " + crossed);
+            for (const std::string& crossed : crossedBy(list, group, *leader))
+                out.push_back(textOf(*labelOf(group)) + " of " + group.id + " is led across " + crossed);
     return out;
 }
 
