@@ -42,7 +42,7 @@ TEST_P(Angles, HaveNoValueOfAnotherAngleInThem) {
     for (std::uint64_t i = GetParam(); i < kFigures; i += kShares) {
         const AnyFigure any = anyFigure(kSeed, i);
         const Drawn d = drawn(any.sketch, any.options, any.width, any.height);
-        for (const std::string& stray : valuesInOtherAngles(d.figure.list))
+        for (const std::string& stray : valuesInOtherAngles(d.figure.list, any.options.style.factor))
             ADD_FAILURE() << "seed " << kSeed << " case " << i << ": " << stray;
     }
 }

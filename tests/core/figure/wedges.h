@@ -107,14 +107,34 @@ inline bool isInside(const Wedge& wedge, const Box& box) {
     return turn > kSlack && turn < std::abs(wedge.sweep) - kSlack && out < wedge.radius + box.height;
 }
 
-/// Each entry names a value and the angle that it stands in without belonging there.
-inline std::vector<std::string> valuesInOtherAngles(const DisplayList& list) {
+/// Least distance from a box to the arc, sampled; to the corner of a right angle's square mark.
+inline double distanceToArc(const Box& box, const Wedge& wedge, double factor) {
+    constexpr double kDiagonal = 12.7; // of a square of 9 points
+    if (wedge.radius == 0)
+        return std::max(0.0, distanceTo(box, wedge.corner) - kDiagonal * factor);
+    return distanceTo(box, Arc{Role::arc, wedge.corner, wedge.radius, wedge.start, wedge.sweep, 0});
+}
+
+/// Of two angles at one corner: the value stands beside its own arc, and eight points or more nearer to it
+/// than to the other's.
+inline bool isPlainlyAtOwn(const DrawnAngle& own, const DrawnAngle& other, double factor) {
+    const bool sameCorner = std::hypot(own.wedge.corner.x - other.wedge.corner.x,
+                                       own.wedge.corner.y - other.wedge.corner.y) < 0.5;
+    return sameCorner && !leaderOf(*own.group) &&
+           distanceToArc(own.value->box, own.wedge, factor) + 4 * factor <
+               distanceToArc(own.value->box, other.wedge, factor);
+}
+
+/// Each entry names a value and the angle that it stands in without belonging there; one that has no value of
+/// its own can't be taken for it. `factor`: of the figure's style.
+inline std::vector<std::string> valuesInOtherAngles(const DisplayList& list, double factor = 1) {
     std::vector<std::string> out;
     const auto angles = anglesOf(list);
     for (const DrawnAngle& own : angles)
         for (const DrawnAngle& other : angles)
-            if (own.value && own.group != other.group && isInside(other.wedge, own.value->box) &&
-                !liesWithin(own.wedge, other.wedge))
+            if (own.value && other.value && own.group != other.group &&
+                isInside(other.wedge, own.value->box) && !liesWithin(own.wedge, other.wedge) &&
+                !isPlainlyAtOwn(own, other, factor))
                 out.push_back(textOf(*own.value) + " of " + own.group->id + " stands in " + other.group->id);
     return out;
 }
