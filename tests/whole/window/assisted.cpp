@@ -105,7 +105,7 @@ QStringList Node::actions() const {
     QStringList names;
     const int count = property("org.a11y.atspi.Action", "NActions").toInt();
     for (int i = 0; i < count; ++i)
-        names << call("org.a11y.atspi.Action", "GetLocalizedName", {i}).arguments().value(0).toString();
+        names << call("org.a11y.atspi.Action", "GetName", {i}).arguments().value(0).toString();
     return names;
 }
 
