@@ -1,5 +1,7 @@
 #include "app/figure_options.h"
 
+#include "app/common.h"
+#include "app/many.h"
 #include "core/construct/pairs.h"
 #include "ui/document/files.h"
 
@@ -42,10 +44,18 @@ std::optional<QString> takeSizes(const Arguments& arguments, FigureJob& job) {
     return std::nullopt;
 }
 
+/// Of one figure by the ending of its file, of one each in a folder by --as.
 std::optional<QString> takeOut(const Arguments& arguments, Wanted& wanted) {
     wanted.out = arguments.value(QStringLiteral("-o"));
+    const QString as = arguments.value(QStringLiteral("--as"));
+    if (isForMany(arguments)) {
+        wanted.job.form = figureFormFrom(as).value_or(FigureForm::svg);
+        return std::nullopt;
+    }
     if (wanted.out.isEmpty())
         return QStringLiteral("-o is missing; name a file that ends in .svg, .pdf, .png or .tex");
+    if (!as.isNull())
+        return QStringLiteral("--as goes with -o DIR; of one FILE the ending of its output says the form");
     const auto form = figureFormFrom(QFileInfo(wanted.out).suffix().toLower());
     if (!form)
         return QStringLiteral(
@@ -93,6 +103,7 @@ void takeParts(const Arguments& arguments, FigureJob& job) {
     job.options.values = !hidden("--values");
     job.options.parallelMarks = arguments.options.contains(QStringLiteral("--marks"));
     job.names = !hidden("--names");
+    job.tolerances = !hidesTolerances(arguments);
     job.givenOnly = arguments.options.contains(QStringLiteral("--given-only"));
     job.transparent = arguments.options.contains(QStringLiteral("--transparent"));
     job.theme = *themeFrom(arguments.value(QStringLiteral("--theme"), QStringLiteral("paper")));
@@ -126,7 +137,7 @@ std::optional<QString> clashOf(const Arguments& arguments, FigureForm form) {
 
 /// What is written there would be no sketch any more: a slip of the hand that would cost it. Empty: none.
 QString lostSketch(const Wanted& wanted, const Arguments& arguments) {
-    return losesSketch(wanted.job)
+    return losesSketch(wanted.job) && !isForMany(arguments)
                ? replacedInput(figureNames(wanted.out, wanted.job), arguments.files.value(0))
                : QString();
 }
@@ -136,6 +147,7 @@ QString lostSketch(const Wanted& wanted, const Arguments& arguments) {
 QList<Option> figureOptions() {
     const auto words = [](const char* text) { return QString::fromLatin1(text).split(QLatin1Char('|')); };
     return {{QStringLiteral("-o"), {}},
+            {QStringLiteral("--as"), words("svg|pdf|png|tex")},
             {QStringLiteral("--construction"), words("parallelogram|triangle|polygon")},
             {QStringLiteral("--pairs"), {}},
             {QStringLiteral("--method"), words("triangle|components")},
@@ -154,6 +166,7 @@ QList<Option> figureOptions() {
             {QStringLiteral("--values"), words("shown|hidden")},
             {QStringLiteral("--names"), words("shown|hidden")},
             {QStringLiteral("--given-only"), {}, true},
+            {QLatin1String(kTolerancesOption), words("shown|hidden")},
             {QStringLiteral("--case"), {}},
             {QStringLiteral("--with-cases"), {}, true}};
 }

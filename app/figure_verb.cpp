@@ -1,5 +1,6 @@
 #include "app/common.h"
 #include "app/figure_options.h"
+#include "app/many.h"
 #include "app/verbs.h"
 #include "core/construct/pairs.h"
 #include "core/explain/explain.h"
@@ -17,8 +18,13 @@ namespace {
 
 constexpr const char* kFigureHelp =
     R"(Usage: tailpoint figure FILE -o OUT.svg|OUT.pdf|OUT.png|OUT.tex [options]
+       tailpoint figure FILE... [--as svg|pdf|png|tex] -o DIR [options]
 
 Draws the sketch in FILE ('-': standard input). The ending of OUT decides the form.
+
+  -o DIR           a figure each of several FILEs in this folder, which is made where it isn't there: of
+                   raft.json raft.svg, or as --as says. Two FILEs of one name are refused. A FILE that can't
+                   be read or drawn is one line, the others are written
 
   --construction parallelogram|triangle|polygon
                    what is drawn to the forces; default: parallelogram for two forces, else polygon
@@ -46,6 +52,10 @@ Draws the sketch in FILE ('-': standard input). The ending of OUT decides the fo
   --values shown|hidden, --names shown|hidden, --given-only
                    for exercises; a figure that hides something does not carry the sketch. With hidden
                    values, too, only what is given is drawn, unless a --stage from 5 on, or all, is asked for
+
+  --tolerances shown|hidden
+                   hidden: the stated values alone, without ranges and shading; such a figure does not carry the
+                   sketch, and one that states limits keeps its tolerances
 
   --case NAME      one case of the sketch; default: as drawn
   --with-cases     the other cases laid over it, thin; not with what hides something
@@ -139,20 +149,44 @@ std::optional<QString> takeCases(const Arguments& arguments, const Sketch& whole
     return std::nullopt;
 }
 
-int drawTo(const Result& question, const Sketch& whole, Wanted wanted, const Arguments& arguments) {
-    FigureJob& job = wanted.job;
+/// Ready to be drawn, and the job with all that waited for the sketch.
+struct Prepared {
+    Result result;
+    FigureJob job;
+};
+/// Of the sketch that was read from `file`; or what the options ask of it in vain.
+std::variant<Prepared, QString> prepared(const Result& read, const QString& file, const Wanted& wanted,
+                                         const Arguments& arguments) {
+    const auto asked = inCaseAsked(arguments, read);
+    if (const auto* fault = std::get_if<QString>(&asked))
+        return *fault;
+    const auto told = withTolerancesAsked(arguments, std::get<Result>(asked));
+    if (const auto* fault = std::get_if<QString>(&told))
+        return *fault;
+    const auto& question = std::get<Result>(told);
+    FigureJob job = wanted.job;
     if (job.options.solution >= question.solved.solutions.size() && job.options.solution > 0)
-        return complain(
-            QStringLiteral("figure: --solution 2: the question has no second answer; leave it out"));
-    const Result result = resultOf(question.sketch, job.options.solution);
-    if (const auto fault = takeCases(arguments, whole, result.sketch.inCase, job))
-        return complain(QStringLiteral("figure: ") + *fault);
+        return QStringLiteral("--solution 2: the question has no second answer; leave it out");
+    Result result = resultOf(question.sketch, job.options.solution);
+    if (const auto fault = takeCases(arguments, read.sketch, result.sketch.inCase, job))
+        return *fault;
     if (const auto fault = takeConstruction(arguments, result, job))
-        return complain(QStringLiteral("figure: ") + *fault);
+        return *fault;
     if (const auto fault = takeTrueScale(arguments, result.sketch, job))
-        return complain(QStringLiteral("figure: ") + *fault);
+        return *fault;
     if (job.form == FigureForm::pdf)
-        job.record = figureRecord(result.sketch, provenanceOf(arguments.files.value(0)));
+        job.record = figureRecord(result.sketch, provenanceOf(file));
+    return Prepared{std::move(result), std::move(job)};
+}
+
+int drawOne(const Wanted& wanted, const Arguments& arguments) {
+    const auto read = readQuestion(arguments, QStringLiteral("figure"));
+    if (const int* status = std::get_if<int>(&read))
+        return *status;
+    const auto ready = prepared(std::get<Result>(read), arguments.files.front(), wanted, arguments);
+    if (const auto* fault = std::get_if<QString>(&ready))
+        return complain(QStringLiteral("figure: ") + *fault);
+    const auto& [result, job] = std::get<Prepared>(ready);
     const auto files = figureFiles(result, job);
     if (const auto* fault = std::get_if<FigureFault>(&files))
         return complain(wanted.out + ": " + *fault);
@@ -162,6 +196,31 @@ int drawTo(const Result& question, const Sketch& whole, Wanted wanted, const Arg
     if (const auto failed = saveTogether(named))
         return complain(failed->path + ": " + failed->error.line());
     return exitStatus(result.solved.status);
+}
+
+/// A figure each, in a folder.
+int drawMany(const Wanted& wanted, const Arguments& arguments) {
+    const QString ending = '.' + endingOf(wanted.job.form);
+    const QString fault =
+        clashOfMany(arguments, [&](const QString& base) { return figureNames(base + ending, wanted.job); });
+    if (!fault.isEmpty())
+        return complain(QStringLiteral("figure: ") + fault);
+    return writeMany(arguments, [&](const QString& file, const QString& base) -> OneOfMany {
+        const auto read = resultFrom(file);
+        if (const auto* error = std::get_if<FileError>(&read))
+            return {{}, kBad, error->line()};
+        const auto ready = prepared(std::get<Result>(read), file, wanted, arguments);
+        if (const auto* asked = std::get_if<QString>(&ready))
+            return {{}, kBad, *asked};
+        const auto& [result, job] = std::get<Prepared>(ready);
+        auto files = figureFiles(result, job);
+        if (const auto* tooLarge = std::get_if<FigureFault>(&files))
+            return {{}, kBad, *tooLarge};
+        OneOfMany one{{}, exitStatus(result.solved.status), {}};
+        for (FigureFile& figure : std::get<std::vector<FigureFile>>(files))
+            one.files.push_back({withSuffix(base + ending, figure.suffix), std::move(figure.bytes)});
+        return one;
+    });
 }
 
 } // namespace
@@ -182,14 +241,8 @@ int runFigure(int argc, char** argv) {
     const auto wanted = wantedBy(arguments);
     if (const auto* fault = std::get_if<QString>(&wanted))
         return complain(QStringLiteral("figure: ") + *fault);
-    const auto read = readQuestion(arguments, QStringLiteral("figure"));
-    if (const int* status = std::get_if<int>(&read))
-        return *status;
-    const auto asked = inCaseAsked(arguments, std::get<Result>(read));
-    if (const auto* fault = std::get_if<QString>(&asked))
-        return complain(QStringLiteral("figure: ") + *fault);
-    return drawTo(std::get<Result>(asked), std::get<Result>(read).sketch, std::get<Wanted>(wanted),
-                  arguments);
+    return isForMany(arguments) ? drawMany(std::get<Wanted>(wanted), arguments)
+                                : drawOne(std::get<Wanted>(wanted), arguments);
 }
 
 } // namespace tailpoint

@@ -1,4 +1,5 @@
 #include "app/common.h"
+#include "app/many.h"
 #include "app/report_csv.h"
 #include "app/verbs.h"
 #include "core/explain/cases.h"
@@ -17,6 +18,7 @@ namespace {
 constexpr const char* kReportHelp =
     R"(Usage: tailpoint report FILE [--as text|json|html|latex] [--case NAME] [--rounding full|hand]
                               [--uncertainty [--normal K]] [-o OUT]
+       tailpoint report FILE... [--as text|json|html|latex] [...] -o DIR
        tailpoint report FILE... --as csv [-o OUT]
 
 Values and worked solution of the sketch in FILE ('-': standard input): what is given, what is found, and how.
@@ -42,8 +44,14 @@ Values and worked solution of the sketch in FILE ('-': standard input): what is 
   --normal K       with --uncertainty: a tolerance is K standard uncertainties of a normal distribution
   --adding table|parallelograms
                    a resultant of more than two forces by a component table (default) or two at a time
+  --tolerances shown|hidden
+                   hidden: the stated values alone, without ranges and shading, as for a student's sheet; a
+                   sketch that states limits keeps its tolerances
   --no-solution    html and latex: statement and figure of what is given, as an exercise
   -o OUT           write to this file instead of standard output
+  -o DIR           a report each of several FILEs in this folder, which is made where it isn't there: of
+                   raft.json raft.txt, .json, .html or .tex. Two FILEs of one name are refused. A FILE that
+                   can't be read is one line, the others are written
 
 Exit status: 0 one answer or two; 1 none, infinitely many, too few or too many unknowns; 2 bad input. Of
 several FILEs and of a sketch's cases the worst.
@@ -60,6 +68,7 @@ QList<Option> reportOptions() {
             {QStringLiteral("--more-after-one"), {}, true},
             {QStringLiteral("--no-solution"), {}, true},
             {QStringLiteral("--case"), {}},
+            {QLatin1String(kTolerancesOption), words("shown|hidden")},
             {QStringLiteral("-o"), {}}};
 }
 
@@ -95,7 +104,12 @@ std::optional<tolerance::UncertaintyAsked> uncertaintyIn(const Arguments& argume
     return asked;
 }
 
-QByteArray reportAs(const QString& form, const Result& result, const Arguments& arguments) {
+QString formIn(const Arguments& arguments) {
+    return arguments.value(QStringLiteral("--as"), QStringLiteral("text"));
+}
+
+QByteArray reportAs(const Result& result, const QString& file, const Arguments& arguments) {
+    const QString form = formIn(arguments);
     const bool byHand = arguments.value(QStringLiteral("--rounding")) == QLatin1String("hand");
     const bool pairs = arguments.value(QStringLiteral("--adding")) == QLatin1String("parallelograms");
     HandoutChoice choice;
@@ -104,7 +118,7 @@ QByteArray reportAs(const QString& form, const Result& result, const Arguments& 
     choice.method = methodFrom(arguments.value(QStringLiteral("--method")).toStdString());
     choice.solution = !arguments.options.contains(QStringLiteral("--no-solution"));
     choice.uncertainty = uncertaintyIn(arguments);
-    choice.from = provenanceOf(arguments.files.value(0));
+    choice.from = provenanceOf(file);
     if (form == QLatin1String("html"))
         return handoutHtml(result, choice);
     if (form == QLatin1String("latex"))
@@ -130,7 +144,7 @@ bool isTable(const Arguments& arguments) {
 /// What is wrong with the options together; empty: nothing.
 QString clash(const Arguments& arguments) {
     for (const char* option : {"--rounding", "--method", "--adding", "--uncertainty", "--normal",
-                               "--more-after-one", "--no-solution"})
+                               "--more-after-one", "--no-solution", kTolerancesOption})
         if (isTable(arguments) && arguments.has(QLatin1String(option)))
             return QStringLiteral("%1 has no say in --as csv, which holds full values; take it out")
                 .arg(QLatin1String(option));
@@ -139,6 +153,8 @@ QString clash(const Arguments& arguments) {
     if (const QString k = arguments.value(QStringLiteral("--normal"));
         arguments.has(QStringLiteral("--normal")) && !positiveNumber(k, kMostK))
         return QStringLiteral("--normal knows no '%1'; use a number above 0 and up to %2").arg(k).arg(kMostK);
+    if (arguments.has(QStringLiteral("--uncertainty")) && hidesTolerances(arguments))
+        return QStringLiteral("--uncertainty is of the tolerances; take it or --tolerances hidden out");
     if (arguments.has(QStringLiteral("--uncertainty")) && arguments.has(QStringLiteral("--no-solution")))
         return QStringLiteral("--uncertainty is told in the solution; take it or --no-solution out");
     return arguments.options.contains(QStringLiteral("--no-solution")) && !isHandout(arguments)
@@ -180,13 +196,55 @@ int table(const Arguments& arguments) {
     return std::max(status, writeOut(reportCsv(rows), out));
 }
 
+struct Reported {
+    QByteArray bytes;
+    int status = kDone;
+};
+/// Of the sketch that was read from `file`; or what is wrong with the case that is asked for.
+std::variant<Reported, QString> reported(const Result& read, const QString& file,
+                                         const Arguments& arguments) {
+    const auto asked = inCaseAsked(arguments, read);
+    if (const auto* fault = std::get_if<QString>(&asked))
+        return *fault;
+    const auto told = withTolerancesAsked(arguments, std::get<Result>(asked));
+    if (const auto* fault = std::get_if<QString>(&told))
+        return *fault;
+    Sketch sketch = std::get<Result>(told).sketch;
+    sketch.moreAfterOne =
+        sketch.moreAfterOne || arguments.options.contains(QStringLiteral("--more-after-one"));
+    const Result result = resultOf(sketch);
+    return Reported{reportAs(result, file, arguments), statusOf(result)};
+}
+
+/// A report each, in a folder.
+int reportMany(const Arguments& arguments) {
+    const QString form = formIn(arguments), ending = form == QLatin1String("text")    ? QStringLiteral(".txt")
+                                                     : form == QLatin1String("latex") ? QStringLiteral(".tex")
+                                                                                      : '.' + form;
+    const QString fault =
+        clashOfMany(arguments, [&](const QString& base) { return QStringList{base + ending}; });
+    if (!fault.isEmpty())
+        return complain(QStringLiteral("report: ") + fault);
+    return writeMany(arguments, [&](const QString& file, const QString& base) -> OneOfMany {
+        const auto read = resultFrom(file);
+        if (const auto* error = std::get_if<FileError>(&read))
+            return {{}, kBad, error->line()};
+        auto made = reported(std::get<Result>(read), file, arguments);
+        if (const auto* asked = std::get_if<QString>(&made))
+            return {{}, kBad, *asked};
+        const auto& report = std::get<Reported>(made);
+        return {{{base + ending, report.bytes}}, report.status, {}};
+    });
+}
+
 int report(const Arguments& arguments) {
-    const QString out = arguments.value(QStringLiteral("-o")),
-                  form = arguments.value(QStringLiteral("--as"), QStringLiteral("text"));
+    const QString out = arguments.value(QStringLiteral("-o"));
     if (const QString fault = clash(arguments); !fault.isEmpty())
         return complain(QStringLiteral("report: ") + fault);
     if (isTable(arguments))
         return table(arguments);
+    if (isForMany(arguments))
+        return reportMany(arguments);
     const QString target = out.isEmpty() ? QStringLiteral("-") : out;
     if (isSameFile(target, arguments.files.value(0))) // a slip that would cost it
         return complain(nameOfOutput(target) +
@@ -194,15 +252,12 @@ int report(const Arguments& arguments) {
     const auto read = readQuestion(arguments, QStringLiteral("report"));
     if (const int* status = std::get_if<int>(&read))
         return *status;
-    const auto asked = inCaseAsked(arguments, std::get<Result>(read));
-    if (const auto* fault = std::get_if<QString>(&asked))
+    const auto made = reported(std::get<Result>(read), arguments.files.front(), arguments);
+    if (const auto* fault = std::get_if<QString>(&made))
         return complain(QStringLiteral("report: ") + *fault);
-    Sketch sketch = std::get<Result>(asked).sketch;
-    sketch.moreAfterOne =
-        sketch.moreAfterOne || arguments.options.contains(QStringLiteral("--more-after-one"));
-    const Result result = resultOf(sketch);
-    const int written = writeOut(reportAs(form, result, arguments), out);
-    return written == kDone ? statusOf(result) : written;
+    const auto& [bytes, status] = std::get<Reported>(made);
+    const int written = writeOut(bytes, out);
+    return written == kDone ? status : written;
 }
 
 /// Fonts, which a figure needs, cost a start several times that of the bare text.

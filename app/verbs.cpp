@@ -35,6 +35,8 @@ Usage:
   tailpoint report FILE... --as csv [-o OUT]    a table: a row a file and solution
   tailpoint figure FILE -o OUT.svg|OUT.pdf|OUT.png|OUT.tex [options]
                                                 the figure
+  tailpoint report|figure FILE... [--as FORM] -o DIR
+                                                a report or a figure each, in a folder
   tailpoint sweep FILE --vary "direction of A" --from 0 --to 90 [--steps N] [--as csv|json|svg] [-o OUT]
                                                 one given value varied: curves, least and greatest
   tailpoint mark FILE --answer NAME=VALUE ... | --answers CLASS.csv [--as text|json|csv|html] [-o OUT]

@@ -13,8 +13,8 @@ constexpr double kAmbiguousCost = 0.8;    ///< at another angle, at another arro
 /// Points: so much nearer to another arrow than to its own a label needs a leader; and less near than so much
 /// a name is left out that may be.
 constexpr double kLeastNearerToOwn = -1, kLeastNearerIfOptional = 0.5;
-constexpr double kOnOutlineCost = 0.4;     ///< over the outline of a tip's region
-constexpr double kNearOther = 14;          ///< points from its arc
+constexpr double kOnRegionCost = 2; ///< over the region of a tip: where there is room beside it, it is free
+constexpr double kNearOther = 14;   ///< points from its arc
 constexpr double kDisplacementCost = 0.02; ///< of a point's way from the place that it had, while dragging
 
 constexpr double kStrokeCrossed = 0.6, kLeaderCrossed = 1.8;
@@ -23,6 +23,19 @@ constexpr double kStrokeCrossed = 0.6, kLeaderCrossed = 1.8;
 bool canBeNearer(const Sector& arc, const Box& box, double distance) {
     const Point middle{box.left + box.width / 2, box.top + box.height / 2};
     return std::abs(length(middle - arc.centre) - arc.radius) - (box.width + box.height) / 2 < distance;
+}
+
+/// At the same corner, with the other's legs between its own.
+bool holds(const Sector& angle, const Sector& other) {
+    if (length(angle.centre - other.centre) > 1e-6)
+        return false;
+    const auto isBetween = [&](double part) {
+        const Point at = onCircle(other.centre, 1, other.startDegrees + part * other.sweepDegrees);
+        const double sense = angle.sweepDegrees < 0 ? -1 : 1;
+        const double turn = turned(sense * (degreesOf(at - angle.centre) - angle.startDegrees));
+        return turn <= std::abs(angle.sweepDegrees) + 1e-6 || turn >= 360 - 1e-6;
+    };
+    return isBetween(0) && isBetween(0.5) && isBetween(1);
 }
 
 } // namespace
@@ -54,6 +67,21 @@ bool LabelEvaluation::isAtOwnArc(const Box& box) const {
     const double own = gapToArc(box, *m_angle);
     return std::none_of(m_around->angles.begin(), m_around->angles.end(), [&](const Sector* other) {
         return other != m_angle && canBeNearer(*other, box, own) && gapToArc(box, *other) < own;
+    });
+}
+
+/// An angle's value with its middle there would stand in another angle: between its legs, and no further out
+/// than it would stand at that one's arc. An angle that holds its own is no matter: whatever stands in the
+/// one stands in both.
+bool LabelEvaluation::standsInOther(const Box& box) const {
+    if (!m_angle)
+        return false;
+    const Box spot{box.left + box.width / 2, box.top + box.height / 2, 0, 0};
+    const double beyond = box.height + 2 * m_around->factor;
+    return std::any_of(m_around->angles.begin(), m_around->angles.end(), [&](const Sector* other) {
+        const Point offset = Point{spot.left, spot.top} - other->centre;
+        return other != m_angle && length(offset) < other->radius + beyond &&
+               standsBetweenLegs(spot, *other) && !holds(*other, *m_angle);
     });
 }
 
@@ -95,7 +123,8 @@ LabelEvaluation::Evaluation LabelEvaluation::evaluate(const Candidate& place) co
     Evaluation v;
     v.known = true;
     v.allowed = m_around->obstacles.isClearOfStrokes(boxAt(place.middle, kLeastClearance)) &&
-                isInWedge(boxAt(place.middle, 0)) && isAtOwnArc(boxAt(place.middle, 0));
+                isInWedge(boxAt(place.middle, 0)) && isAtOwnArc(boxAt(place.middle, 0)) &&
+                !standsInOther(boxAt(place.middle, 0));
     const double least = m_request->optional ? kLeastNearerIfOptional : kLeastNearerToOwn;
     const double nearer =
         v.allowed && m_shaft
@@ -110,7 +139,7 @@ LabelEvaluation::Evaluation LabelEvaluation::evaluate(const Candidate& place) co
                                             : kCrowdedCost) +
                  (m_angle && isAmbiguous(place.middle) ? kAmbiguousCost : 0) +
                  (nearer < 1 ? kAmbiguousCost : 0) +
-                 (m_around->obstacles.isOnOutline(boxAt(place.middle, 0)) ? kOnOutlineCost : 0);
+                 (m_around->obstacles.isOnRegion(boxAt(place.middle, kGoodClearance)) ? kOnRegionCost : 0);
     return v;
 }
 
@@ -128,6 +157,7 @@ double LabelEvaluation::costOfDirection(const LeaderAnchor& anchor, Rail rail, i
 bool LabelEvaluation::isRingClear(signed char& crossed, const Box& box, Point anchorPoint) const {
     if (crossed == kUnknown)
         crossed = m_around->obstacles.isClearOfStrokes(grown(box, kLeastClearance * m_around->factor)) &&
+                          !standsInOther(box) &&
                           !m_around->obstacles.crossesText(anchorPoint, rimOf(box, anchorPoint))
                       ? kNotCounted
                       : kNotClear;
@@ -143,7 +173,10 @@ std::optional<ChosenPlace> LabelEvaluation::choiceAt(const LeaderCandidate& cand
     cost += kLeaderCrossed * obstacles.leadersCrossed(from, candidate.rim);
     if (cost < most && crossed == kNotCounted)
         crossed = static_cast<signed char>(std::min(obstacles.strokesCrossed(from, candidate.rim), 100));
+    if (crossed >= kArrowWeight && !m_mayCross)
+        return std::nullopt;
     cost += kStrokeCrossed * std::max<int>(crossed, 0);
+    cost += cost < most && obstacles.isOnRegion(candidate.box) ? kOnRegionCost : 0;
     return cost < most ? std::optional(ChosenPlace{candidate.middle, candidate.place, cost,
                                                    candidate.anchorPoint, crossed})
                        : std::nullopt;

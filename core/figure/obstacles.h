@@ -43,9 +43,10 @@ public:
     /// A stroke with its width, a head's box, or a text's box. `owner`: whose it is; `weight`: how much worse
     /// it is to cross than a thin line.
     void add(const Item& item, int owner = -1, int weight = 1);
-    /// An outline that a text had better not cross, but may: the unfilled paths of a region.
+    /// A region that a text had better not cover, but may: by its unfilled closed paths, whose insides are
+    /// told by non-zero winding.
     void addOutline(const Item& item);
-    bool isOnOutline(const Box& box) const;
+    bool isOnRegion(const Box& box) const;
     /// Call once after the last add(); labels and leaders may still come.
     void settle();
     void addLabel(const Box& box) { m_labels.push_back({box.left, box.top, box.right(), box.bottom()}); }

@@ -5,6 +5,7 @@
 #include "core/solve/interval.h"
 #include "core/solve/sweep.h"
 
+#include <utility>
 #include <vector>
 
 namespace tailpoint {
@@ -20,7 +21,8 @@ public:
     /// of them stand within 2^-40 of the range, or so close that no curve moves by more than rounding from
     /// one to the other. `at`: the grid, from its lower end up; its places are not among them. Where more is
     /// in doubt than the budget clears (a curve that is all but level) they stop at the parts reached by
-    /// then. Of one unknown for two equations, whose answers hang on rounding: none.
+    /// then. Of one unknown for two equations, whose answers hang on rounding: where what is left over is
+    /// nothing, least or greatest.
     std::vector<double> turns(const std::vector<double>& at) const;
 
 private:
@@ -51,6 +53,8 @@ private:
     Kind circle(const Side& line, const Side& circle, const Rest& rest, double width) const;
     Kind circles(const Place& whole, double width) const;
     Kind foot(const Side& line, const Rest& rest, double width) const;
+    Kind oneUnknown(const Place& whole, const Place& middle, double width) const;
+    std::pair<double, double> closedIn(double from, double to) const;
     Kind slopeKind(Interval slope, double width, double scale) const;
     Kind marginKind(Interval margin) const;
 

@@ -179,7 +179,8 @@ void Maker::capComponents(Search& search, std::size_t which, double from, double
                                                    {Goal::greatestY, {0, 1}}}};
     for (const auto& [goal, along] : ways) {
         Pt point;
-        search.cap(goal, sector.support(along, point) + 4 * problem_.slack);
+        const double support = sector.support(along, point);
+        search.cap(goal, support + 4 * problem_.slack, point);
     }
 }
 

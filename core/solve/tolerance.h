@@ -24,7 +24,7 @@ namespace tailpoint::tolerance {
 struct Effort {
     int boxes = 240;
 };
-inline constexpr Effort kExact{240}, kWhileDragging{24};
+inline constexpr Effort kExact{240}, kWhileDragging{16};
 
 /// The value of one given magnitude or direction at an extreme.
 struct InputAt {

@@ -4,11 +4,16 @@
 #include <cmath>
 #include <numbers>
 #include <queue>
+#include <utility>
 
 namespace tailpoint::tolerance {
 namespace {
 
 constexpr double kTurn = 2 * std::numbers::pi;
+/// With fewer boxes than this a bound that no point reaches is not looked into: it stands as an outer one.
+constexpr int kThorough = kExact.boxes / 8;
+/// A magnitude beyond so many times all that is given is beyond all bounds.
+constexpr double kFar = 0x1p30;
 
 // Every direction that is halved at the start: wider parts bound nothing.
 std::vector<Sector> slicesOf(const Sector& sector, double widest) {
@@ -35,6 +40,9 @@ Search::Search(const Problem& problem, const std::vector<Piece>& pieces, std::si
     : problem_(problem), pieces_(pieces), firstIs_(first) {
     caps_.fill(kNever);
     known_.push_back(problem.sectors);
+    if (boxes < kThorough) {
+        leastStep_ = 0x1p-14L;
+    }
     start();
     tryCorners();
     refine(boxes * 2 / 5);
@@ -120,7 +128,7 @@ std::vector<Cell> Search::split(Goal goal, const Cell& cell, int which) {
             part.known = known_.size() - 1;
         }
         if (narrow(part)) {
-            part.bound = std::min(cell.bound, boundOf(goal, part).value);
+            part.bound = std::min(cell.bound, boundOf(goal, part));
             made.push_back(part);
         }
     }
@@ -145,33 +153,51 @@ bool Search::mayBe(bool flipped) const {
 }
 
 Extreme Search::run(Goal goal, int boxes) {
-    constexpr double kFar = 0x1p30;
     const auto below = [](const Cell& a, const Cell& b) { return a.bound < b.bound; };
     std::priority_queue<Cell, std::vector<Cell>, decltype(below)> queue(below);
     for (Cell cell : cells_) {
-        cell.bound = boundOf(goal, cell).value;
+        cell.bound = quickBound(goal, cell);
+        cell.isQuick = true;
         queue.push(cell);
     }
+    const auto settleTop = [&] { // most are never asked for more
+        while (!queue.empty() && queue.top().isQuick) {
+            Cell cell = queue.top();
+            queue.pop();
+            cell.bound = std::min(cell.bound, boundOf(goal, cell));
+            cell.isQuick = false;
+            queue.push(cell);
+        }
+    };
+    settleTop();
     const Best& best = best_[static_cast<std::size_t>(goal)];
     const double cap = caps_[static_cast<std::size_t>(goal)];
     double bound = queue.empty() ? -kNever : std::min(cap, queue.top().bound);
-    bool isTight = false;
+    bool isTight = false, isFirst = true;
     for (int i = 0; i < boxes && !queue.empty(); ++i) {
         const Cell cell = queue.top();
         queue.pop();
-        if (coarse_ == 0 && (i < 32 || i % 2 == 0)) {
+        if (coarse_ == 0 && (i < 16 || i % 4 == 0)) {
             tryCell(goal, cell, i >= 64 && (i & (i - 1)) == 0);
+        }
+        if (coarse_ == 0 && i % 8 == 5 && boxes >= kThorough) {
+            tryVector(cell, farthestOf(goal, cell));
         }
         const double gap = best.isThere ? bound - static_cast<double>(best.value) : kNever;
         const double share = i * 4 >= boxes || bound == cap ? kEnough : 1e-9;
-        const Looseness loose = loosenessOf(goal, cell);
+        Looseness loose = loosenessOf(goal, cell);
         const double size = isOfDirection(goal) ? std::min(cell.first.greatest, 1e6) : 1;
-        isTight =
-            bound != kNever && loose.total <= std::max(coarse_, 1e-7 * width(goal) * size + problem_.slack);
-        if (isTight && coarse_ == 0 && gap > kEnough * width(goal)) {
-            tryCell(goal, cell, true);
-            tryOtherPieces(goal);
-            settle(goal);
+        const double thin = 1e-7 * width(goal) * size + problem_.slack;
+        isTight = bound != kNever && loose.total <= std::max(coarse_, thin);
+        if (isTight && coarse_ == 0 && boxes < kThorough) {
+            isTight = gap <= kEnough * width(goal);
+            break;
+        }
+        if (isTight && (coarse_ > 0 || !isReached(goal, bound, cell, std::exchange(isFirst, false)))) {
+            if (const Looseness doubt = doubtOf(goal, cell); doubt.total > std::max(coarse_, thin)) {
+                isTight = false;
+                loose = doubt;
+            }
         }
         if (isTight || gap <= share * width(goal) + 4 * problem_.slack ||
             (best.isThere && best.value > kFar) || loose.most == 0) {
@@ -180,9 +206,15 @@ Extreme Search::run(Goal goal, int boxes) {
         for (const Cell& part : split(goal, cell, loose.which)) {
             queue.push(part);
         }
+        settleTop();
         bound = queue.empty() ? -kNever : std::min(cap, queue.top().bound);
     }
     known_.resize(1);
+    return ended(goal, bound, isTight);
+}
+
+Extreme Search::ended(Goal goal, double bound, bool isTight) {
+    const Best& best = best_[static_cast<std::size_t>(goal)];
     if (goal == Goal::leastMagnitude && bound >= 0 && coarse_ == 0) {
         tryClosed();
     }
@@ -194,6 +226,17 @@ Extreme Search::run(Goal goal, int boxes) {
     }
     const double outer = best.isThere ? std::max(bound, static_cast<double>(best.value)) : bound;
     return {outer, isTight, isTop, best.isThere && best.value > kFar, best};
+}
+
+void Search::cap(Goal goal, double bound, Pt vector) {
+    caps_[static_cast<std::size_t>(goal)] = bound;
+    for (std::size_t i = 0; i < pieces_.size() && coarse_ == 0; ++i) {
+        Cell whole;
+        whole.piece = i;
+        whole.first = pieces_[i].unknown[firstIs_].sector;
+        whole.second = pieces_[i].unknown[1 - firstIs_].sector;
+        tryVector(whole, vector);
+    }
 }
 
 void Search::findGap(int boxes) {

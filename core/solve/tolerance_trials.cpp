@@ -3,8 +3,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <numbers>
+#include <optional>
+#include <utility>
 
 namespace tailpoint::tolerance {
 namespace {
@@ -42,12 +43,16 @@ bool Search::tryPoint(std::size_t piece, const Point& point) {
     if (!tips) {
         return false;
     }
+    const bool hasDirection = hasGap_ && (*tips)[firstIs_].magnitude != 0;
+    const long double direction = hasDirection ? valueOf(Goal::to, *tips) : 0;
     for (std::size_t i = 0; i < kGoals; ++i) {
         const Goal goal = static_cast<Goal>(i);
-        if (isOfDirection(goal) && (!hasGap_ || (*tips)[firstIs_].magnitude == 0)) {
+        if (isOfDirection(goal) && !hasDirection) {
             continue;
         }
-        const long double value = valueOf(goal, *tips);
+        const long double value = goal == Goal::to     ? direction
+                                  : goal == Goal::from ? kTurn - direction
+                                                       : valueOf(goal, *tips);
         if (!best_[i].isThere || value > best_[i].value) {
             best_[i] = {true, value, point, piece};
         }
@@ -70,7 +75,7 @@ void Search::tryOtherPieces(Goal goal) {
 void Search::tryUpTo(std::size_t piece, const Point& from, const Point& toward) {
     Point point = from;
     long double reached = 0;
-    for (long double step = 0.5L; step > 0x1p-56L; step /= 2) {
+    for (long double step = 0.5L; step > leastStep_; step /= 2) {
         for (std::size_t i = 0; i < point.size(); ++i) {
             point[i] = from[i] + (reached + step) * (toward[i] - from[i]);
         }
@@ -169,6 +174,106 @@ void Search::tryCell(Goal goal, const Cell& cell, bool upTo) {
     }
 }
 
+// The vector of a cell that has its bound, where it has an end.
+Pt Search::farthestOf(Goal goal, const Cell& cell) const {
+    const Sector& own = cell.first;
+    const double most = std::min(own.greatest, 1e6);
+    switch (goal) {
+    case Goal::leastMagnitude:
+        return own.least * unitAt(own.middle());
+    case Goal::greatestMagnitude:
+        return most * unitAt(own.middle());
+    case Goal::from:
+        return (own.least + most) / 2 * own.atFrom;
+    case Goal::to:
+        return (own.least + most) / 2 * own.atTo;
+    default:
+        break;
+    }
+    Pt point;
+    Sector ended = own;
+    ended.greatest = most;
+    ended.support(alongOf(goal), point);
+    return point;
+}
+
+// With the first vector at `own`, how far the other one is from what it may be: its length beyond the
+// circle's magnitudes, or its direction beyond the line's, signed.
+long double Search::offOf(const Piece& piece, const Point& point, kernel::Vec own) const {
+    const Unknown& other = piece.unknown[1 - firstIs_];
+    const BoxVector& box = problem_.box.vectors[other.vector];
+    const kernel::Vec rest = problem_.targetAt(point) - own;
+    const auto beyond = [](long double value, long double low, long double high) {
+        return value < low ? value - low : value > high ? value - high : 0;
+    };
+    if (!other.isLine) {
+        return beyond(kernel::length(rest), box.magnitude.least, box.magnitude.greatest);
+    }
+    const long double half = other.sector.width() / 2;
+    const long double turn = kTurn, way = std::atan2(rest.y, rest.x) - other.sector.middle();
+    return beyond(std::remainder(way, turn), -half, half);
+}
+
+void Search::placeOther(const Piece& piece, Point& point, kernel::Vec own) const {
+    const Unknown& other = piece.unknown[1 - firstIs_];
+    const kernel::Vec rest = problem_.targetAt(point) - own;
+    const auto [size, angle] = problem_.inputOf[other.vector];
+    if (!other.isLine && size >= 0) {
+        const Input& input = problem_.inputs[static_cast<std::size_t>(size)];
+        point[static_cast<std::size_t>(size)] = std::clamp(kernel::length(rest), input.least, input.greatest);
+    }
+    if (other.isLine && angle >= 0) {
+        const Input& input = problem_.inputs[static_cast<std::size_t>(angle)];
+        const long double turned =
+            problem_.turnedOf(other.vector, other.flipped) == Turned::yes ? kHalfTurn : 0;
+        const long double middle = (input.least + input.greatest) / 2;
+        const long double way = std::atan2(rest.y, rest.x) - turned - middle;
+        point[static_cast<std::size_t>(angle)] =
+            std::clamp(middle + std::remainder(way, 2 * kHalfTurn), input.least, input.greatest);
+    }
+}
+
+// Whether the first vector can be `own`: the other one must come out within its tolerances. From two points
+// of the box, one with too little and one with too much of it, to one between them.
+void Search::tryVector(const Cell& cell, Pt own) {
+    constexpr int kWays = 8, kHalvings = 40;
+    const Piece& piece = pieces_[cell.piece];
+    if (!piece.hasSecond || piece.rule == Rule::foot || piece.rule == Rule::still) {
+        return;
+    }
+    Cell at = cell;
+    at.first.least = at.first.greatest = lengthOf(own);
+    const double direction = std::atan2(own.y, own.x);
+    const kernel::Vec vector{own.x, own.y};
+    std::optional<Point> less, more;
+    for (int way = 0; way < kWays; ++way) {
+        Point point = pointToward(at, unitAt(kTurn * way / kWays), direction, false);
+        const kernel::Vec target = problem_.targetAt(point);
+        const bool isLeft = (kernel::cross(vector, target) > 0) == (firstIs_ == 0);
+        if (piece.rule == Rule::circles && isLeft == (piece.root == 0)) {
+            continue;
+        }
+        const long double off = offOf(piece, point, vector);
+        if (off == 0) {
+            placeOther(piece, point, vector);
+            tryPoint(cell.piece, point);
+            return;
+        }
+        (off < 0 ? less : more) = std::move(point);
+    }
+    for (int i = 0; less && more && i < kHalvings; ++i) {
+        Point middle = *less;
+        for (std::size_t k = 0; k < middle.size(); ++k) {
+            middle[k] += (*more)[k] / 2 - (*less)[k] / 2;
+        }
+        (offOf(piece, middle, vector) <= 0 ? less : more) = std::move(middle);
+    }
+    if (less && more) {
+        placeOther(piece, *less, vector);
+        tryPoint(cell.piece, *less);
+    }
+}
+
 // Two lines that can be parallel within their tolerances: hair's breadths to both sides of it the magnitudes
 // are beyond all bounds, in the senses of one side.
 void Search::tryAllButParallel(std::size_t piece) {
@@ -238,99 +343,6 @@ void Search::tryCorners() {
             }
         }
     }
-}
-
-// One vector wholly unknown that may vanish: each input in turn as it leaves least over, from the least that
-// was found so far.
-void Search::tryClosed() {
-    const Best best = best_[static_cast<std::size_t>(Goal::leastMagnitude)];
-    if (!best.isThere || best.value == 0 || pieces_[best.piece].rule != Rule::alone) {
-        return;
-    }
-    Point point = best.point;
-    for (int sweep = 0; sweep < 200; ++sweep) {
-        for (std::size_t i = 0; i < problem_.inputs.size(); ++i) {
-            const Input& input = problem_.inputs[i];
-            const kernel::Vec unit = problem_.unitAt(point, input.vector);
-            const long double magnitude = problem_.magnitudeAt(point, input.vector);
-            const kernel::Vec wanted = problem_.targetAt(point) + magnitude * unit;
-            if (!input.isDirection) {
-                point[i] = std::clamp(kernel::dot(wanted, unit), input.least, input.greatest);
-            } else if (kernel::length(wanted) > 0) {
-                const long double off = std::atan2(kernel::cross(unit, wanted), kernel::dot(unit, wanted));
-                point[i] = std::clamp(point[i] + off, input.least, input.greatest);
-            }
-        }
-    }
-    tryPoint(best.piece, point);
-}
-
-// The value with one input of the best point moved; none where there is no answer.
-long double Search::valueWith(Goal goal, std::size_t input, long double value) const {
-    const Best& best = best_[static_cast<std::size_t>(goal)];
-    Point point = best.point;
-    point[input] = value;
-    const std::optional<Tips> tips = tipsAt(problem_, pieces_[best.piece], point);
-    return tips ? valueOf(goal, *tips) : std::numeric_limits<long double>::quiet_NaN();
-}
-
-// One input by itself: to its ends, away from an end that it should leave, and within them to the top of a
-// parabola through three points.
-void Search::settleInput(Goal goal, std::size_t i) {
-    const Best& best = best_[static_cast<std::size_t>(goal)];
-    const Input& input = problem_.inputs[i];
-    const long double span = input.greatest - input.least;
-    const auto attempt = [&](long double value) {
-        Point point = best.point;
-        point[i] = std::clamp(value, input.least, input.greatest);
-        tryPoint(best.piece, point);
-    };
-    attempt(input.least);
-    attempt(input.greatest);
-    if (const long double end = best.point[i]; end == input.least || end == input.greatest) {
-        const long double inward = end == input.least ? span : -span;
-        if (!(valueWith(goal, i, end + inward / 1024) > best.value)) {
-            return;
-        }
-        for (const long double part : {1.0L / 64, 1.0L / 16, 0.25L, 0.5L, 0.75L}) {
-            attempt(end + part * inward);
-        }
-    }
-    for (int round = 0; round < 3; ++round) {
-        const long double at = best.point[i];
-        const long double step = std::fmin(std::fmin(at - input.least, input.greatest - at), span / 1024);
-        const long double below = valueWith(goal, i, at - step), above = valueWith(goal, i, at + step);
-        const long double bend = 2 * best.value - below - above;
-        if (!(step > 0 && bend > 0)) {
-            return;
-        }
-        attempt(at + std::clamp(step * (above - below) / (2 * bend), -span / 4, span / 4));
-    }
-}
-
-void Search::settle(Goal goal) {
-    const bool isThere = best_[static_cast<std::size_t>(goal)].isThere;
-    for (int sweep = 0; isThere && sweep < 3; ++sweep) {
-        for (std::size_t i = 0; i < problem_.inputs.size(); ++i) {
-            settleInput(goal, i);
-        }
-    }
-}
-
-// Whether no input by itself leads farther, and all lead somewhere.
-bool Search::isSettled(Goal goal) const {
-    const Best& best = best_[static_cast<std::size_t>(goal)];
-    for (std::size_t i = 0; i < problem_.inputs.size(); ++i) {
-        const Input& input = problem_.inputs[i];
-        for (const long double step :
-             {(input.greatest - input.least) / 4096, (input.least - input.greatest) / 4096}) {
-            const long double at = std::clamp(best.point[i] + step, input.least, input.greatest);
-            if (at != best.point[i] && !(valueWith(goal, i, at) <= best.value)) {
-                return false;
-            }
-        }
-    }
-    return true;
 }
 
 } // namespace tailpoint::tolerance

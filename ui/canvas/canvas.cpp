@@ -106,16 +106,18 @@ void Canvas::Private::tellFocus() {
 /// By an undo or a save in the middle of a drag, say: the hand holds nothing any more.
 void Canvas::Private::previewEnded() {
     if (gesture && gesture->previews()) {
+        pendingMove.reset();
         gesture.reset();
         edgeClock.stop();
         scene.setSteady(false);
         refresh();
-        hoverAt(pointer);
+        hoverAt(pointer, keys);
     }
 }
 
 void Canvas::Private::documentReplaced() {
     edgeClock.stop();
+    pendingMove.reset();
     gesture.reset(); // its sketch is gone: nothing to take back
     scene.setSteady(false);
     editor.leave();
@@ -208,7 +210,8 @@ QRect Canvas::vectorRect(int vector) const {
     }
     const SheetView& sheet = d->scene.sheet();
     const QRectF box = QRectF(sheet.toPixels(at->tail), sheet.toPixels(at->tip)).normalized();
-    return box.adjusted(-kTipReach, -kTipReach, kTipReach, kTipReach).toAlignedRect();
+    constexpr double near = kPointerReach.point;
+    return box.adjusted(-near, -near, near, near).toAlignedRect();
 }
 
 bool Canvas::isGliding() const {
@@ -280,6 +283,7 @@ void Canvas::setByParallelograms(bool on) {
 
 void Canvas::setSnapping(bool on) {
     if (on != d->snapping) {
+        d->takeMove();
         d->snapping = on;
         if (d->gesture) {
             d->gesture->setSnapping(on);
@@ -386,9 +390,21 @@ void Canvas::lightParts(const std::vector<FigurePart>& parts) {
     }
 }
 
+/// The window is about to paint: what a hand did since the last frame comes first.
+bool Canvas::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::UpdateRequest && watched == window()) {
+        d->takeMove();
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
 bool Canvas::event(QEvent* event) {
     switch (event->type()) {
+    case QEvent::Show:
+        window()->installEventFilter(this);
+        break;
     case QEvent::ShortcutOverride: {
+        d->takeMove(); // whatever the key does, it does it to what is under the hand
         const auto* pressed = static_cast<QKeyEvent*>(event);
         const bool snaps = pressed->key() == Qt::Key_S &&
                            !pressed->modifiers().testFlag(Qt::ControlModifier); // Ctrl+S saves
@@ -409,6 +425,7 @@ bool Canvas::event(QEvent* event) {
     }
     case QEvent::FocusIn:
     case QEvent::FocusOut: {
+        d->takeMove();
         const Qt::FocusReason reason = static_cast<QFocusEvent*>(event)->reason();
         d->focusShown = reason == Qt::TabFocusReason || reason == Qt::BacktabFocusReason;
         d->spaceHeld = false;

@@ -15,6 +15,7 @@ namespace tailpoint {
 enum class Entry;
 class OwnAnswer;
 class SketchDocument;
+enum class UnitOf;
 
 /// Object name "canvas". Vectors are named by their index into the sketch's forces, kSumIndex for the sum and
 /// kNoVector for none.
@@ -111,6 +112,9 @@ public slots:
     void zoomIn();
     void zoomOut();
 
+    /// A drag's last move, which else waits for the next frame.
+    void catchUp();
+
     void addForce();        ///< one more force in a free direction, selected
     void removeSelected();  ///< nothing where no force is selected
     void takeOtherAnswer(); ///< where there are two
@@ -134,9 +138,11 @@ signals:
     void divisionChanged(double forceUnits); ///< what one division of the sheet stands for
     void clicked();                          ///< on a stage: pressed and released without a drag
     void snappingChanged(bool on);
+    void unitAsked(tailpoint::UnitOf of, QPoint at); ///< a unit was clicked; `at` on the screen
 
 protected:
     bool event(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;

@@ -56,6 +56,7 @@ void LabelEditor::open(const QRectF& over, const QString& text, const QString& w
     m_take = std::move(take);
     m_first = text;
     setAccessibleName(what);
+    setToolTip(what);
     setPalette(fieldPalette(theme));
     m_note->setPalette(notePalette(theme));
     setText(text);

@@ -128,11 +128,25 @@ Sentence nameOf(const Scene& scene, VectorId vector) {
     return {symbolWords(scene.result().things(), vector)};
 }
 
+/// Where the sheet tells something that belongs to no part of the figure: note, caution, key, title block;
+/// pixels.
+std::vector<QRectF> toldOn(const Scene& scene) {
+    std::vector<QRectF> boxes;
+    for (const Group& group : scene.figure().list.groups) {
+        if (group.part || (group.role != Role::label && group.role != Role::titleblock))
+            continue;
+        for (const Item& item : group.items)
+            if (const auto* text = std::get_if<Text>(&item))
+                boxes.push_back(scene.sheet().toPixels(text->box));
+    }
+    return boxes;
+}
+
 /// Paints over the figure in pixels.
 class OwnPainter {
 public:
     OwnPainter(QPainter& painter, const Scene& scene, const Theme& theme)
-        : m_painter(painter), m_scene(scene), m_theme(theme), m_font(serifFont()) {
+        : m_painter(painter), m_scene(scene), m_theme(theme), m_font(serifFont()), m_told(toldOn(scene)) {
         m_font.setPixelSize(static_cast<int>(std::lround(kLabel * scene.sheet().pixelsPerPoint())));
     }
 
@@ -182,30 +196,49 @@ private:
             m_painter.drawLine(tip, tip + kHead * QPointF(std::cos(way), std::sin(way)));
     }
 
-    /// Beyond the tip, kept on the sheet, on a ground of the sheet's own.
+    /// Beyond the tip, or beside it where it would lie over what the sheet tells; on a ground of the sheet's
+    /// own.
     void label(const Eigen::Vector2d& tip, const Sentence& words, const QColor& colour) {
         const PaintedSentence set(m_font, 1);
         const QFontMetricsF metrics(m_font);
-        const QPointF at = m_scene.sheet().toPixels(tip);
+        const QRectF box = labelBox(tip, {set.width(words), metrics.height()});
+        m_painter.fillRect(box.adjusted(-2, 0, 2, 0), m_theme.sheet);
+        m_painter.setPen(colour);
+        set.draw(m_painter, {box.left(), box.top() + metrics.ascent()}, words);
+    }
+
+    QRectF labelBox(const Eigen::Vector2d& tip, QSizeF size) const {
         const double away = std::hypot(tip.x(), tip.y());
-        const QPointF beyond = away > 0 ? QPointF(tip.x(), -tip.y()) / away : QPointF(1, 0);
-        QRectF box({}, QSizeF(set.width(words), metrics.height()));
-        box.moveCenter(at +
-                       QPointF(beyond.x() * (box.width() / 2 + 15), beyond.y() * (box.height() / 2 + 13)));
+        const Eigen::Vector2d beyond = away > 0 ? Eigen::Vector2d(tip / away) : Eigen::Vector2d(1, 0);
+        const auto isTold = [&](const QRectF& box) {
+            return std::any_of(m_told.begin(), m_told.end(),
+                               [&](const QRectF& told) { return told.intersects(box); });
+        };
+        for (const double degrees : {0.0, 60.0, -60.0, 120.0, -120.0, 180.0})
+            if (const QRectF box = boxToward(tip, turned(beyond, degrees * std::numbers::pi / 180), size);
+                !isTold(box))
+                return box;
+        return boxToward(tip, beyond, size);
+    }
+
+    /// Kept on the sheet.
+    QRectF boxToward(const Eigen::Vector2d& tip, const Eigen::Vector2d& way, QSizeF size) const {
+        QRectF box({}, size);
+        box.moveCenter(m_scene.sheet().toPixels(tip) +
+                       QPointF(way.x() * (box.width() / 2 + 15), -way.y() * (box.height() / 2 + 13)));
         const View& view = m_scene.sheet().view();
         const QRectF all(QPointF(4, 4),
                          m_scene.sheet().toPixels(Point{view.width, view.height}) - QPointF(4, 4));
         box.moveLeft(std::clamp(box.left(), all.left(), std::max(all.left(), all.right() - box.width())));
         box.moveTop(std::clamp(box.top(), all.top(), std::max(all.top(), all.bottom() - box.height())));
-        m_painter.fillRect(box.adjusted(-2, 0, 2, 0), m_theme.sheet);
-        m_painter.setPen(colour);
-        set.draw(m_painter, {box.left(), box.top() + metrics.ascent()}, words);
+        return box;
     }
 
     QPainter& m_painter;
     const Scene& m_scene;
     const Theme& m_theme;
     QFont m_font;
+    std::vector<QRectF> m_told;
 };
 
 } // namespace

@@ -103,6 +103,13 @@ void GroupWriter::told(const TableTold& told) {
         prose(remark, kNote, 0).ink = Ink::note;
 }
 
+void GroupWriter::limits(const Handout& handout, std::size_t answer) {
+    heading(limitsHeading(handout, answer));
+    for (const LimitShown& limit : handout.limits[answer])
+        prose(limit.sentence, kHandoutText, kLimitSentence, 6).limit = limit;
+    prose(limitsRemark(Voice(handout.sentences)), kNote, 0, 6).ink = Ink::quiet;
+}
+
 void GroupWriter::caution(const std::string& text) {
     begin(16);
     Block& block =
@@ -187,28 +194,14 @@ std::vector<Kept> handoutGroups(const Handout& handout, const DisplayList& figur
     if (!figure.groups.empty())
         out.figure(figure);
     out.parts(handout);
+    for (std::size_t i = 0; i < handout.limits.size(); ++i)
+        out.limits(handout, i);
     for (const auto* tables : {&handout.legs, &handout.tables})
         for (const TableTold& told : *tables)
             out.told(told);
     if (!handout.caution.empty())
         out.caution(handout.caution);
     return out.take();
-}
-
-void paintStepNumber(QPainter& painter, int number, QPointF baseline) {
-    const double unit = unitsInPoint(), radius = 7 * unit;
-    const QPointF centre(baseline.x() + radius, baseline.y() - 3.6 * unit);
-    painter.setPen(QPen(printTheme().quietInk, 0.6 * unit));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawEllipse(centre, radius, radius);
-    const QFont font = handoutFont(number > 9 ? 7.4 : 8);
-    painter.setFont(font);
-    painter.setPen(printTheme().ink);
-    const QString digits = QString::number(number);
-    const QFontMetricsF metrics(font);
-    painter.drawText(
-        QPointF(centre.x() - metrics.horizontalAdvance(digits) / 2, centre.y() + metrics.capHeight() / 2),
-        digits);
 }
 
 } // namespace tailpoint

@@ -1,13 +1,17 @@
 #include "ui/handout/handout_pages.h"
 
+#include "core/sketch/cases.h"
 #include "ui/handout/handout_blocks.h"
+#include "ui/handout/page_painter.h"
+#include "ui/render/fonts.h"
+#include "ui/render/limit_bar.h"
 #include "ui/render/render.h"
+#include "ui/render/source_date.h"
 
 #include <QBuffer>
-#include <QDateTime>
+#include <QFontMetricsF>
 #include <QPagedPaintDevice>
 #include <QPdfWriter>
-#include <QUuid>
 
 namespace tailpoint {
 
@@ -98,85 +102,123 @@ void HandoutPages::paint(QPainter& painter, int index) const {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.scale(1 / kLayoutScale, 1 / kLayoutScale);
-    for (const Placed& placed : m_pages[static_cast<std::size_t>(index)])
-        paintBlock(painter, placed);
-    paintFoot(painter, index);
+    {
+        PagePainter page(painter);
+        for (const Placed& placed : m_pages[static_cast<std::size_t>(index)])
+            paintBlock(page, placed);
+        paintFoot(page, index);
+    }
     painter.restore();
 }
 
-void HandoutPages::paintBlock(QPainter& painter, const Placed& placed) const {
+namespace {
+
+/// The number of a step in its ring, on the title's baseline.
+void paintStepNumber(PagePainter& page, int number, QPointF baseline) {
+    const double unit = unitsInPoint(), radius = 7 * unit;
+    const QPointF centre(baseline.x() + radius, baseline.y() - 3.6 * unit);
+    QPainterPath ring;
+    ring.addEllipse(centre, radius, radius);
+    page.stroke(ring, QPen(printTheme().quietInk, 0.6 * unit));
+    const QFont font = handoutFont(number > 9 ? 7.4 : 8);
+    const QString digits = QString::number(number);
+    page.words({centre.x() - advanceOf(font, digits) / 2, centre.y() + QFontMetricsF(font).capHeight() / 2},
+               digits, font, printTheme().ink);
+}
+
+} // namespace
+
+void HandoutPages::paintBlock(PagePainter& page, const Placed& placed) const {
     const Theme& theme = printTheme();
     const Block& block = *placed.block;
     const double unit = unitsInPoint(), x = m_left + block.x;
     if (block.rule)
-        painter.fillRect(QRectF(m_left, placed.y - 0.6 * block.before, m_width - 2 * m_left, 0.5 * unit),
-                         theme.hairline);
+        page.fill(QRectF(m_left, placed.y - 0.6 * block.before, m_width - 2 * m_left, 0.5 * unit),
+                  theme.hairline);
     if (block.ink == Ink::figure) {
-        painter.save();
-        painter.translate(x, placed.y);
-        painter.scale(unit, unit);
-        tailpoint::paint(painter, m_figure, theme);
-        painter.restore();
+        page.apart([&](QPainter& painter) {
+            painter.translate(x, placed.y);
+            painter.scale(unit, unit);
+            tailpoint::paint(painter, m_figure, theme);
+        });
         return;
     }
     if (block.grid > 0)
-        paintGrid(painter, placed);
+        paintGrid(page, placed);
+    if (block.limit)
+        page.apart([&](QPainter& painter) { paintLimit(painter, placed); });
     if (block.number > 0)
-        paintStepNumber(painter, block.number, {m_left, placed.y + block.setting.ascent});
+        paintStepNumber(page, block.number, {m_left, placed.y + block.setting.ascent});
     if (block.ink == Ink::note)
-        painter.fillRect(QRectF(x - 7 * unit, placed.y, 2 * unit, block.height), theme.warning);
+        page.fill(QRectF(x - 7 * unit, placed.y, 2 * unit, block.height), theme.warning);
     if (block.inset > 0) {
-        painter.setPen(QPen(theme.warning, 0.75 * unit));
-        painter.drawRect(QRectF(m_left, placed.y, m_width - 2 * m_left, block.height));
+        QPainterPath box;
+        box.addRect(QRectF(m_left, placed.y, m_width - 2 * m_left, block.height));
+        page.stroke(box, QPen(theme.warning, 0.75 * unit));
     }
     const bool warns = block.ink == Ink::note || block.ink == Ink::caution;
-    painter.setPen(warns ? theme.warning : block.ink == Ink::quiet ? theme.quietInk : theme.ink);
-    block.setting.paint(painter, {x, placed.y + block.inset + block.setting.ascent});
+    page.setting(block.setting, {x, placed.y + block.inset + block.setting.ascent},
+                 warns                     ? theme.warning
+                 : block.ink == Ink::quiet ? theme.quietInk
+                                           : theme.ink);
+}
+
+/// Bar and word on the sentence's first line.
+void HandoutPages::paintLimit(QPainter& painter, const Placed& placed) const {
+    const Theme& theme = printTheme();
+    const LimitShown& limit = *placed.block->limit;
+    constexpr double high = 8;
+    const double unit = unitsInPoint(), baseline = placed.y + placed.block->setting.ascent;
+    const bool isWithin = limit.verdict == Bound::within;
+    const QColor ink = isWithin ? theme.quietInk : theme.warning;
+    paintLimitBar(painter, QRectF(m_left, baseline - (high - 0.5) * unit, kLimitBar * unit, high * unit),
+                  limit.bar, {ink, theme.quietInk, theme.sheet, theme.ink}, unit);
+    painter.setPen(isWithin ? theme.ink : theme.warning);
+    drawWords(painter, {m_left + kLimitWord * unit, baseline},
+              QString::fromStdString(verdictWord(limit.verdict)),
+              handoutFont(kHandoutText, isWithin ? QFont::Normal : QFont::DemiBold));
 }
 
 /// Squares from the upper left corner on, as many whole ones as there is room for.
-void HandoutPages::paintGrid(QPainter& painter, const Placed& placed) const {
+void HandoutPages::paintGrid(PagePainter& page, const Placed& placed) const {
     const double unit = unitsInPoint(), gap = placed.block->grid * unit, left = m_left + placed.block->x,
                  room = m_width - m_left - left;
     constexpr double kWhole = 1e-6; // a grid that was made to fit fits
     const int across = 2 * static_cast<int>(room / (2 * gap) + kWhole),
               down = 2 * static_cast<int>(placed.height / (2 * gap) + kWhole);
-    const auto line = [&](bool isStrong, QPointF from, QPointF to) {
-        painter.setPen(QPen(isStrong ? printTheme().construction : printTheme().hairline,
-                            (isStrong ? 0.25 : 0.4) * unit));
-        painter.drawLine(from, to);
-    };
     for (const bool isStrong : {false, true}) {
+        QPainterPath lines;
+        const auto line = [&](QPointF from, QPointF to) {
+            lines.moveTo(from);
+            lines.lineTo(to);
+        };
         for (int i = isStrong ? 0 : 1; i <= across; i += 2)
-            line(isStrong, {left + i * gap, placed.y}, {left + i * gap, placed.y + down * gap});
+            line({left + i * gap, placed.y}, {left + i * gap, placed.y + down * gap});
         for (int i = isStrong ? 0 : 1; i <= down; i += 2)
-            line(isStrong, {left, placed.y + i * gap}, {left + across * gap, placed.y + i * gap});
+            line({left, placed.y + i * gap}, {left + across * gap, placed.y + i * gap});
+        page.stroke(lines, QPen(isStrong ? printTheme().construction : printTheme().hairline,
+                                (isStrong ? 0.25 : 0.4) * unit));
     }
 }
 
-void HandoutPages::paintFoot(QPainter& painter, int index) const {
+void HandoutPages::paintFoot(PagePainter& page, int index) const {
     const double unit = unitsInPoint(), y = m_height - kFoot * unit;
     const QFont font = handoutFont(8), bold = handoutFont(8, QFont::DemiBold);
-    const QFontMetricsF metrics(font);
     QStringList codes;
     for (const Placed& placed : m_pages[static_cast<std::size_t>(index)])
         if (!placed.block->code.isEmpty() && !codes.contains(placed.block->code))
             codes << placed.block->code;
     const QString code = codes.join(QStringLiteral("  "));
-    painter.setFont(bold);
-    painter.setPen(printTheme().ink);
-    painter.drawText(QPointF(m_left, y), code);
-    const double taken = code.isEmpty() ? 0 : QFontMetricsF(bold).horizontalAdvance(code) + 14 * unit;
-    QString page = QStringLiteral("%1 / %2").arg(index + 1).arg(count());
+    page.words({m_left, y}, code, bold, printTheme().ink);
+    const double taken = code.isEmpty() ? 0 : advanceOf(bold, code) + 14 * unit;
+    QString number = QStringLiteral("%1 / %2").arg(index + 1).arg(count());
     if (!m_foot.right.isEmpty())
-        page = count() > 1 ? m_foot.right + QStringLiteral(" \u00B7 ") + page : m_foot.right;
-    painter.setFont(font);
-    painter.setPen(printTheme().quietInk);
-    const double number = metrics.horizontalAdvance(page),
-                 room = m_width - 2 * m_left - number - taken - 20 * unit;
-    painter.drawText(QPointF(m_width - m_left - number, y), page);
+        number = count() > 1 ? m_foot.right + QStringLiteral(" \u00B7 ") + number : m_foot.right;
+    const double width = advanceOf(font, number), room = m_width - 2 * m_left - width - taken - 20 * unit;
+    page.words({m_width - m_left - width, y}, number, font, printTheme().quietInk);
     if (!m_foot.left.isEmpty() && room > 0)
-        painter.drawText(QPointF(m_left + taken, y), metrics.elidedText(m_foot.left, Qt::ElideRight, room));
+        page.words({m_left + taken, y}, QFontMetricsF(font).elidedText(m_foot.left, Qt::ElideRight, room),
+                   font, printTheme().quietInk);
 }
 
 bool paintHandout(QPagedPaintDevice& device, const Result& result, const HandoutChoice& choice) {
@@ -200,31 +242,7 @@ void prepare(QPdfWriter& writer, const QString& title, QPageSize::PageSizeId pap
     writer.setResolution(HandoutPages::resolution());
     writer.setPageSize(QPageSize(paper));
     writer.setPageMargins({0, 0, 0, 0});
-    writer.setTitle(title);
-    writer.setCreator(QStringLiteral("Tailpoint"));
-#if QT_VERSION >= QT_VERSION_CHECK(6, 8, 0)
-    writer.setDocumentId(QUuid::createUuidV5(QUuid(), title)); // else drawn by lot
-#endif
-}
-
-void settleDate(QByteArray& pdf) {
-    // Qt: "/CreationDate (D:20261129152629+00'00')"; the dictionary that has it stands behind all pages.
-    const QByteArray key = "/CreationDate (D:";
-    const qsizetype begin = pdf.lastIndexOf(key), end = begin < 0 ? -1 : pdf.indexOf(')', begin);
-    if (end < 0)
-        return;
-    bool isSet = false;
-    const qint64 seconds = qEnvironmentVariable("SOURCE_DATE_EPOCH").toLongLong(&isSet);
-    const QByteArray date = isSet ? key +
-                                        QDateTime::fromSecsSinceEpoch(seconds, Qt::UTC)
-                                            .toString(QStringLiteral("yyyyMMddHHmmss"))
-                                            .toLatin1() +
-                                        'Z'
-                                  : QByteArray();
-    const qsizetype length = end + 1 - begin;
-    pdf.replace(begin, length,
-                date.size() < length ? (date + (isSet ? ")" : "")).leftJustified(length, ' ')
-                                     : QByteArray(length, ' '));
+    nameDocument(writer, title);
 }
 
 QByteArray handoutPdf(const Result& result, const HandoutChoice& choice, QPageSize::PageSizeId paper) {
@@ -234,7 +252,7 @@ QByteArray handoutPdf(const Result& result, const HandoutChoice& choice, QPageSi
     bool isDone = false;
     { // the writer ends its file when it goes
         QPdfWriter writer(&buffer);
-        prepare(writer, QString::fromStdString(result.sketch.title), paper);
+        prepare(writer, QString::fromStdString(titleWithCase(result.sketch)), paper);
         isDone = paintHandout(writer, result, choice);
     }
     settleDate(bytes);

@@ -25,7 +25,8 @@ void OwnAnswerView::showMarks() {
         for (const MarkedQuantity& quantity : marking ? marking->quantities : std::vector<MarkedQuantity>())
             if (quantity.name == row->of().name) {
                 words << wordsOfVerdict(quantity) + ownPoints(quantity);
-                right << onScreen(quantity.expectedText);
+                const std::string range = rangeWords(quantity);
+                right << onScreen(quantity.expectedText + (range.empty() ? range : ", " + range));
             }
         row->setVerdict(words.join(QStringLiteral("; ")),
                         m_answer.isAnswerShown() ? tr("It is %1").arg(right.join(tr(" or "))) : QString(),

@@ -64,14 +64,14 @@ void Panel::build() {
     m_vectorTable->setObjectName(QStringLiteral("vectorTable"));
     m_vectorTable->setAccessibleName(tr("Forces and components"));
     m_vectorTable->setShares({14, 23, 21, 21, 21});
-    m_vectorTable->setWholeValues({1, 2, 3, 4});
+    m_vectorTable->setWholeValues();
     m_vectorTable->setMostRows(24); // eight vectors with their ranges
     m_vectorTable->setModel(m_vectors);
     m_angleTable->setObjectName(QStringLiteral("angleTable"));
     m_angleTable->setAccessibleName(tr("Parallelogram, force triangle and legs"));
     m_angleTable->setShares({48, 22, 30});
     m_angleTable->setMostRows(20);
-    m_angleTable->setWholeValues({1, 2});
+    m_angleTable->setWholeValues();
     m_angleTable->setModel(m_angles);
     m_check->setWrapped();
     m_caution->setForegroundRole(QPalette::BrightText);
@@ -175,6 +175,9 @@ void Panel::connectParts() {
     connect(m_given, &GivenView::pointedAt, this, &Panel::pointedAt);
     connect(m_vectorTable, &PanelTable::pointedAt, this,
             [this](int row) { emit pointedAt(row < 0 ? kNoVector : m_vectors->drawnVector(row)); });
+    for (const PanelTable* table :
+         std::initializer_list<PanelTable*>{m_given->table(), m_vectorTable, m_angleTable})
+        connect(table, &PanelTable::unitAsked, this, &Panel::unitAsked);
     connect(m_steps, &SolutionView::partsPointed, this, &Panel::partsPointed);
     connect(m_steps, &SolutionView::attended, this, &Panel::showAttended);
     m_rest.setObjectName(QStringLiteral("rest"));
@@ -184,6 +187,7 @@ void Panel::connectParts() {
     connect(m_steps, &SolutionView::handRoundingChanged, this,
             [this] { m_carried->setText(m_steps->carriedWords()); });
     connect(m_find, &FindView::cellWanted, this, &Panel::edit);
+    connect(m_find, &FindView::unitAsked, this, &Panel::unitAsked);
     if (m_own != nullptr) {
         connect(&m_own->answer(), &OwnAnswer::modeChanged, this, &Panel::ownAnswerChanged);
         connect(&m_own->answer(), &OwnAnswer::marked, this, &Panel::showHidden);

@@ -28,6 +28,7 @@ class SolutionView;
 class SteadyLines;
 class ValueLabel;
 class VectorsModel;
+enum class UnitOf;
 
 class Panel : public QScrollArea {
     Q_OBJECT
@@ -80,8 +81,9 @@ public:
 signals:
     void givenTold(const QString& line); ///< of what is typed: what was understood, or why not
     void foldingChanged();
-    void selected(int vector);  ///< a row was chosen; kNoVector: none or several
-    void pointedAt(int vector); ///< the pointer stands on its row; kNoVector: on none
+    void unitAsked(tailpoint::UnitOf of, QPoint at); ///< a unit beside a value was clicked
+    void selected(int vector);                       ///< a row was chosen; kNoVector: none or several
+    void pointedAt(int vector);                      ///< the pointer stands on its row; kNoVector: on none
     /// What the step under the pointer speaks of; empty: no step.
     void partsPointed(const std::vector<tailpoint::FigurePart>& parts);
 

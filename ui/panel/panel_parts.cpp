@@ -4,9 +4,11 @@
 #include "ui/panel/cell_text.h"
 #include "ui/style/icons.h"
 #include "ui/style/symbols.h"
+#include "ui/style/targets.h"
 
 #include <QKeyEvent>
 #include <QPainter>
+#include <algorithm>
 #include <cmath>
 
 namespace tailpoint {
@@ -35,6 +37,10 @@ void ValueLabel::show(const QString& richText) {
         setText(richText);
     }
     setVisible(!richText.isEmpty());
+}
+
+int ValueLabel::heightForWidth(int width) const {
+    return QLabel::heightForWidth(std::min(width, maximumWidth()));
 }
 
 void ValueLabel::paintEvent(QPaintEvent* event) {
@@ -100,7 +106,8 @@ int LinkButton::wordsWidth() const {
 }
 
 QSize LinkButton::sizeHint() const {
-    return {signWidth() + wordsWidth() + 2 * m_padding, qMax(26, fontMetrics().height() + 8)};
+    return {signWidth() + wordsWidth() + 2 * m_padding,
+            std::max({26, targetSide(), fontMetrics().height() + 8})};
 }
 
 void LinkButton::setSign(const QString& icon) {
@@ -173,7 +180,8 @@ SectionHead::SectionHead(const QString& title) {
 }
 
 QSize SectionHead::sizeHint() const {
-    return {fontMetrics().horizontalAdvance(text()) + 3 * kMark, qMax(24, fontMetrics().height() + 6)};
+    return {fontMetrics().horizontalAdvance(text()) + 3 * kMark,
+            std::max(targetSide(), fontMetrics().height() + 6)};
 }
 
 void SectionHead::paintEvent(QPaintEvent*) {

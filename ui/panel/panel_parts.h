@@ -27,6 +27,8 @@ public:
     explicit ValueLabel(const QString& objectName, QWidget* parent = nullptr);
     /// Sets the text only where it differs, so that a selection outlives a repaint.
     void show(const QString& richText);
+    /// A layout asks for its height at all the width that there is; it takes no more than its greatest.
+    int heightForWidth(int width) const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

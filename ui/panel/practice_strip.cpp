@@ -11,7 +11,6 @@
 #include <QAction>
 #include <QHBoxLayout>
 #include <QVBoxLayout>
-#include <algorithm>
 
 namespace tailpoint {
 
@@ -54,18 +53,6 @@ void PracticeStrip::setTheme(const Theme& theme) {
     QPalette palette = paletteOf(theme);
     palette.setColor(QPalette::Window, theme.sheet);
     setPalette(palette);
-}
-
-void PracticeStrip::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
-    fitStatement();
-}
-
-/// As high as it is at the width that it has: a layout would ask for its height at the strip's.
-void PracticeStrip::fitStatement() {
-    const int room = std::min(width() - 2 * kAtSide, kWidest);
-    m_statement->ensurePolished(); // before it is shown it may have another font
-    m_statement->setFixedHeight(std::max(0, m_statement->heightForWidth(room)));
 }
 
 LinkButton* PracticeStrip::buttonFor(QAction* action, const QString& icon) {
@@ -116,7 +103,6 @@ void PracticeStrip::refresh() {
                         : kindWords());
     m_kind->setVisible(!m_kind->text().isEmpty());
     m_statement->show(text(keptTogether(statement.toStdString())).toHtmlEscaped());
-    fitStatement();
     m_commands->setVisible(m_practice.problem().has_value());
     setVisible(isStale || !statement.isEmpty() || m_practice.problem());
     if (!m_practice.problem())

@@ -10,6 +10,7 @@
 #include <QTextLayout>
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <memory>
 #include <utility>
 
@@ -103,28 +104,75 @@ const QFont& fontOfThread(const QFont& font) {
     return *fonts.insert(own, own);
 }
 
-double advanceOf(const QFont& font, const QString& text) {
-    constexpr qsizetype most = 20'000;
-    thread_local QHash<QFont, QHash<QString, double>> known;
-    thread_local qsizetype count = 0;
-    QHash<QString, double>& ofFont = known[font];
-    if (const auto found = ofFont.constFind(text); found != ofFont.constEnd())
-        return *found;
-    const double advance = QFontMetricsF(font).horizontalAdvance(text);
-    if (++count > most) {
-        known.clear();
-        count = 0;
-        return advance;
+namespace {
+
+struct TextHash {
+    using is_transparent = void;
+    std::size_t operator()(QStringView text) const { return qHash(text); }
+};
+
+/// What was found out of texts in fonts. Of one thread.
+template <class Found>
+class ByFontAndText {
+public:
+    /// Found by find(font, text) where it isn't known; until the next call.
+    template <class Find>
+    const Found& at(const QFont& font, QStringView text, Find find) {
+        constexpr std::size_t most = 20'000;
+        if (m_count > most) {
+            m_known.clear();
+            m_texts = nullptr;
+            m_count = 0;
+        }
+        if (!m_texts || !(font == m_font)) { // a font is dear to look up, and stays for a while
+            m_font = font;
+            m_texts = textsOf(font);
+        }
+        if (const auto known = m_texts->find(text); known != m_texts->end())
+            return known->second;
+        ++m_count;
+        QString own = text.toString();
+        Found found = find(font, own);
+        return m_texts->emplace(std::move(own), std::move(found)).first->second;
     }
-    return *ofFont.insert(text, advance);
+
+private:
+    using Texts = std::unordered_map<QString, Found, TextHash, std::equal_to<>>;
+    std::shared_ptr<Texts> textsOf(const QFont& font) {
+        std::shared_ptr<Texts>& texts = m_known[font];
+        if (!texts)
+            texts = std::make_shared<Texts>();
+        return texts;
+    }
+
+    QHash<QFont, std::shared_ptr<Texts>> m_known; ///< held apart: a hash moves what it holds
+    QFont m_font;
+    std::shared_ptr<Texts> m_texts;
+    std::size_t m_count = 0;
+};
+
+} // namespace
+
+double advanceOf(const QFont& font, QStringView text) {
+    thread_local ByFontAndText<double> known;
+    return known.at(font, text, [](const QFont& in, const QString& of) {
+        return QFontMetricsF(in).horizontalAdvance(of);
+    });
 }
 
 namespace {
 
+/// Of one font.
+struct ShapedGlyphs {
+    QRawFont font;
+    QList<quint32> indexes;
+    QList<QPointF> positions;
+};
+
 /// A word with the blank behind it, the left end of its baseline at the origin; its glyphs are of several
 /// fonts where one has not all letters.
 struct ShapedWord {
-    QList<QGlyphRun> runs;
+    std::vector<ShapedGlyphs> glyphs;
     double advance = 0;
 };
 
@@ -137,105 +185,74 @@ ShapedWord shaped(const QFont& font, const QString& word) {
         line.setPosition({0, -line.ascent()});
     }
     layout.endLayout();
-    QList<QGlyphRun> runs = layout.glyphRuns();    // Qt has them in the order of a hash of addresses
-    const auto begins = [](const QGlyphRun& run) { // its bounding rectangle is the line's
-        const QList<QPointF> positions = run.positions();
-        return positions.isEmpty() ? 0 : positions.first().x();
+    ShapedWord out;
+    const QList<QGlyphRun> runs = layout.glyphRuns();
+    for (const QGlyphRun& run : runs)
+        out.glyphs.push_back({run.rawFont(), run.glyphIndexes(), run.positions()});
+    const auto begins = [](const ShapedGlyphs& glyphs) {
+        return glyphs.positions.isEmpty() ? 0 : glyphs.positions.first().x();
     };
-    std::stable_sort(runs.begin(), runs.end(),
-                     [&](const QGlyphRun& a, const QGlyphRun& b) { return begins(a) < begins(b); });
-    return {std::move(runs), advanceOf(font, word)};
+    std::stable_sort(out.glyphs.begin(), out.glyphs.end(), // Qt has them in the order of a hash of addresses
+                     [&](const ShapedGlyphs& a, const ShapedGlyphs& b) { return begins(a) < begins(b); });
+    out.advance = advanceOf(font, word);
+    return out;
 }
 
-/// Of one thread.
-class ShapedWords {
-public:
-    const ShapedWord& word(const QFont& font, const QString& word) {
-        constexpr qsizetype most = 20'000;
-        if (m_count > most) {
-            m_known.clear();
-            m_words = nullptr;
-            m_count = 0;
-        }
-        if (!m_words || !(font == m_font)) { // a font is dear to look up, and stays for a while
-            m_font = font;
-            m_words = wordsOf(font);
-        }
-        if (const auto found = m_words->constFind(word); found != m_words->constEnd())
-            return *found;
-        ++m_count;
-        return *m_words->insert(word, shaped(fontOfThread(font), word));
-    }
-
-private:
-    using Words = QHash<QString, ShapedWord>;
-    std::shared_ptr<Words> wordsOf(const QFont& font) {
-        std::shared_ptr<Words>& words = m_known[font];
-        if (!words)
-            words = std::make_shared<Words>();
-        return words;
-    }
-
-    QHash<QFont, std::shared_ptr<Words>> m_known; ///< held apart: a hash moves what it holds
-    QFont m_font;
-    std::shared_ptr<Words> m_words;
-    qsizetype m_count = 0;
-};
-
-/// Puts glyphs behind one another and draws those of one font at once.
-class GlyphLine {
-public:
-    GlyphLine(QPainter& painter, QPointF baseline, qsizetype letters)
-        : m_painter(painter), m_baseline(baseline) {
-        m_indexes.reserve(letters);
-        m_positions.reserve(letters);
-    }
-
-    void add(const QGlyphRun& run, double x) {
-        if (!m_indexes.isEmpty() && !(run.rawFont() == m_font))
-            draw();
-        m_font = run.rawFont();
-        m_indexes += run.glyphIndexes();
-        const QList<QPointF> positions = run.positions();
-        for (const QPointF& position : positions)
-            m_positions.append({position.x() + x, position.y()});
-    }
-    void draw() {
-        QGlyphRun run;
-        run.setRawFont(m_font);
-        run.setGlyphIndexes(std::exchange(m_indexes, {}));
-        run.setPositions(std::exchange(m_positions, {}));
-        m_painter.drawGlyphRun(m_baseline, run);
-    }
-
-private:
-    QPainter& m_painter;
-    QPointF m_baseline;
-    QRawFont m_font;
-    QList<quint32> m_indexes;
-    QList<QPointF> m_positions;
-};
+const ShapedWord& shapedWord(const QFont& font, QStringView word) {
+    thread_local ByFontAndText<ShapedWord> known;
+    return known.at(font, word,
+                    [](const QFont& in, const QString& of) { return shaped(fontOfThread(in), of); });
+}
 
 } // namespace
 
-void drawWords(QPainter& painter, QPointF baseline, const QString& text, const QFont& font) {
-    if (painter.paintEngine()->type() != QPaintEngine::Pdf) {
-        painter.setFont(fontOfThread(font));
-        painter.drawText(baseline, text);
+WordPainter::WordPainter(QPainter& painter, Places places)
+    : m_painter(painter), m_isPdf(painter.paintEngine()->type() == QPaintEngine::Pdf),
+      m_isWhole(places == Places::whole) {}
+
+void WordPainter::add(QPointF baseline, const QString& text, const QFont& font) {
+    if (!m_isPdf) {
+        m_painter.setFont(fontOfThread(font));
+        m_painter.drawText(baseline, text);
         return;
     }
-    thread_local ShapedWords words;
-    GlyphLine line(painter, baseline, text.size());
-    double x = 0;
-    for (qsizetype at = 0, end = 0; at < text.size(); at = end) {
-        end = text.indexOf(QLatin1Char(' '), at) + 1;
-        end = end > 0 ? end : text.size();
-        const ShapedWord& word = words.word(font, text.mid(at, end - at));
-        for (const QGlyphRun& run : word.runs)
-            line.add(run, x);
-        x += word.advance;
+    const QStringView all(text);
+    for (qsizetype at = 0, end = 0; at < all.size(); at = end) {
+        end = all.indexOf(QLatin1Char(' '), at) + 1;
+        end = end > 0 ? end : all.size();
+        const ShapedWord& word = shapedWord(font, all.mid(at, end - at));
+        for (const ShapedGlyphs& glyphs : word.glyphs)
+            addGlyphs(glyphs.font, glyphs.indexes, glyphs.positions, baseline);
+        baseline.rx() += word.advance;
     }
-    line.draw();
+}
+
+void WordPainter::addGlyphs(const QRawFont& font, const QList<quint32>& indexes,
+                            const QList<QPointF>& positions, QPointF at) {
+    if (!(font == m_font)) {
+        flush();
+        m_font = font;
+    }
+    m_indexes += indexes;
+    for (const QPointF& position : positions) {
+        const QPointF exact = at + position;
+        m_positions.append(m_isWhole ? QPointF(std::round(exact.x()), std::round(exact.y())) : exact);
+    }
+}
+
+void WordPainter::flush() {
+    if (m_indexes.isEmpty())
+        return;
+    QGlyphRun run;
+    run.setRawFont(m_font);
+    run.setRawData(m_indexes.constData(), m_positions.constData(), m_indexes.size());
+    m_painter.drawGlyphRun({0, 0}, run);
+    m_indexes.clear();
+    m_positions.clear();
+}
+
+void drawWords(QPainter& painter, QPointF baseline, const QString& text, const QFont& font) {
+    WordPainter(painter).add(baseline, text, font);
 }
 
 FontShelf& FontShelf::ofThread() {

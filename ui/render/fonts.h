@@ -5,7 +5,9 @@
 #include "core/figure/display_list.h"
 
 #include <QFont>
+#include <QList>
 #include <QPainter>
+#include <QRawFont>
 #include <array>
 #include <map>
 #include <optional>
@@ -59,11 +61,38 @@ private:
 const QFont& fontOfThread(const QFont& font);
 
 /// How far a text goes on in a font; remembered, for words come again and again.
-double advanceOf(const QFont& font, const QString& text);
+double advanceOf(const QFont& font, QStringView text);
 
-/// One line of text from the left end of its baseline on, as QPainter::drawText() sets it. In a PDF, where
-/// the same words come on page after page, each word by glyphs that a thread finds once: to shape a text
-/// costs more than to paint it. The painter's font may be another afterwards.
+/// Texts one after the other in the painter's pen, each one line from the left end of its baseline on, as
+/// QPainter::drawText() sets it. In a PDF, where the same words come on page after page, each word by glyphs
+/// that a thread finds once (to shape a text costs more than to paint it), and what follows one another in
+/// one font is drawn at once, at the latest when this goes: pen and transform stay until then. The painter's
+/// font may be another afterwards.
+class WordPainter {
+public:
+    /// Where glyphs of a PDF stand: at whole units a page is a third shorter, and half a unit must be too
+    /// little to be seen.
+    enum class Places { exact, whole };
+    explicit WordPainter(QPainter& painter, Places places = Places::exact);
+    ~WordPainter() { flush(); }
+    WordPainter(const WordPainter&) = delete;
+    WordPainter& operator=(const WordPainter&) = delete;
+
+    void add(QPointF baseline, const QString& text, const QFont& font);
+    void flush();
+
+private:
+    void addGlyphs(const QRawFont& font, const QList<quint32>& indexes, const QList<QPointF>& positions,
+                   QPointF at);
+
+    QPainter& m_painter;
+    bool m_isPdf, m_isWhole;
+    QRawFont m_font; ///< of what is not drawn yet
+    QList<quint32> m_indexes;
+    QList<QPointF> m_positions;
+};
+
+/// One such text.
 void drawWords(QPainter& painter, QPointF baseline, const QString& text, const QFont& font);
 
 } // namespace tailpoint

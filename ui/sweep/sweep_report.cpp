@@ -4,6 +4,7 @@
 #include "core/explain/swept.h"
 #include "core/figure/sweep_plot.h"
 #include "core/quantity/decimals.h"
+#include "core/sketch/cases.h"
 #include "ui/document/json_text.h"
 #include "ui/marking/csv.h"
 #include "ui/render/render.h"
@@ -130,7 +131,7 @@ QByteArray sweepJson(const Sweep& sweep, const Sketch& sketch) {
     JsonValue out = jsonObject(
         {{"format", jsonText("tailpoint-sweep")},
          {"version", jsonNumber(kSweepVersion)},
-         {"title", jsonText(sketch.title)},
+         {"title", jsonText(titleWithCase(sketch))},
          {"units", jsonObject({{"force", jsonText(symbolOf(sketch.forceUnit))},
                                {"angle", jsonText(nameOf(sketch.angleUnit))}})},
          {"reference", jsonObject({{"degrees", jsonNumber(reference.axisDegrees)},
@@ -151,7 +152,8 @@ QByteArray sweepJson(const Sweep& sweep, const Sketch& sketch) {
 }
 
 QByteArray sweepText(const Sweep& sweep, const Sketch& sketch, const Provenance& from) {
-    std::string all = sketch.title.empty() ? std::string() : sketch.title + "\n";
+    std::string all = titleWithCase(sketch);
+    all += all.empty() ? "" : "\n";
     for (const std::string& line : sweepLines(sweep, sketch))
         all += line + "\n";
     for (const std::string& foot : feetOf(sketch, from))

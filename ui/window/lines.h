@@ -8,6 +8,7 @@
 #include <QWidget>
 #include <functional>
 
+class QGridLayout;
 class QHBoxLayout;
 class QLabel;
 class QToolButton;
@@ -70,6 +71,9 @@ public:
 signals:
     void told(const QString& line); ///< to be read aloud
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     struct Said {
         QString line;
@@ -78,7 +82,10 @@ private:
     const Said& shown() const { return m_said.line.isEmpty() ? m_waiting : m_said; }
     void dismiss();
     void showNow();
+    void arrange();
 
+    QGridLayout* m_grid;
+    QWidget* m_answers; ///< the offers, beside the line or below it
     QLabel *m_mark, *m_line;
     QList<LinkButton*> m_offers;
     Said m_said, m_waiting;

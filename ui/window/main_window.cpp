@@ -201,6 +201,8 @@ void MainWindow::Private::connectParts() {
     panel->setDivision(divisionOf(canvas->view())); // what it told before anybody listened
     QObject::connect(canvas, &Canvas::pointerReadout, hints, &HintLine::setReadout);
     QObject::connect(canvas, &Canvas::hint, hints, &HintLine::setRichHint);
+    QObject::connect(canvas, &Canvas::unitAsked, sheet, &SheetMenu::askUnit);
+    QObject::connect(panel, &Panel::unitAsked, sheet, &SheetMenu::askUnit);
     auto* announcer = new Announcer(document, *panel, hints->status(), hints);
     QObject::connect(canvas, &Canvas::answered, announcer, &Announcer::say);
     QObject::connect(hints, &HintLine::told, announcer, &Announcer::say);

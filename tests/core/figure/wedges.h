@@ -1,4 +1,5 @@
-// The angles of a figure told from what is drawn alone, by a geometry of the tests' own.
+// Angles as they are drawn: corner, legs and arc, read back from the display list by a geometry of the tests'
+// own; and what stands in an angle that is not its own, or is led across a force.
 #pragma once
 
 #include "tests/core/figure/any_figure.h"
@@ -64,6 +65,90 @@ inline bool isOnArc(const Wedge& wedge, Point p) {
     const double off = std::hypot(p.x - wedge.corner.x, p.y - wedge.corner.y) - wedge.radius;
     const double turn = turnOf(wedge, p);
     return std::abs(off) < 0.01 && (turn <= std::abs(wedge.sweep) + kSlack || turn >= 360 - kSlack);
+}
+
+struct DrawnAngle {
+    const Group* group;
+    Wedge wedge;
+    const Text* value; ///< null where it has none
+};
+
+inline std::vector<DrawnAngle> anglesOf(const DisplayList& list) {
+    std::vector<DrawnAngle> angles;
+    for (const Group& group : list.groups)
+        if (const auto wedge = isAngle(group) ? wedgeOf(group) : std::nullopt)
+            angles.push_back({&group, *wedge, labelOf(group)});
+    return angles;
+}
+
+/// Does the one angle lie within the other, at the same corner? Then whatever stands in it stands in both.
+inline bool liesWithin(const Wedge& inner, const Wedge& outer) {
+    if (std::hypot(inner.corner.x - outer.corner.x, inner.corner.y - outer.corner.y) > 0.5)
+        return false;
+    const double sweep = std::abs(outer.sweep) + 2 * kSlack;
+    for (const double part : {0.0, 0.5, 1.0}) {
+        const double radians = (inner.start + part * inner.sweep) * 3.14159265358979 / 180;
+        const double turn =
+            turnOf(outer, {inner.corner.x + std::cos(radians), inner.corner.y - std::sin(radians)});
+        if (turn > sweep && turn < 360 - 2 * kSlack)
+            return false;
+    }
+    return true;
+}
+
+inline Point middleOf(const Box& box) {
+    return {box.left + box.width / 2, box.top + box.height / 2};
+}
+
+/// Between the legs and no further out than the letters of a value at its arc reach.
+inline bool isInside(const Wedge& wedge, const Box& box) {
+    const Point middle = middleOf(box);
+    const double turn = turnOf(wedge, middle);
+    const double out = std::hypot(middle.x - wedge.corner.x, middle.y - wedge.corner.y);
+    return turn > kSlack && turn < std::abs(wedge.sweep) - kSlack && out < wedge.radius + box.height;
+}
+
+/// Each entry names a value and the angle that it stands in without belonging there.
+inline std::vector<std::string> valuesInOtherAngles(const DisplayList& list) {
+    std::vector<std::string> out;
+    const auto angles = anglesOf(list);
+    for (const DrawnAngle& own : angles)
+        for (const DrawnAngle& other : angles)
+            if (own.value && own.group != other.group && isInside(other.wedge, own.value->box) &&
+                !liesWithin(own.wedge, other.wedge))
+                out.push_back(textOf(*own.value) + " of " + own.group->id + " stands in " + other.group->id);
+    return out;
+}
+
+inline double crossOf(Point from, Point a, Point b) {
+    return (a.x - from.x) * (b.y - from.y) - (a.y - from.y) * (b.x - from.x);
+}
+
+inline bool segmentsCross(Point a, Point b, Point c, Point d) {
+    return (crossOf(a, b, c) > 0) != (crossOf(a, b, d) > 0) &&
+           (crossOf(c, d, a) > 0) != (crossOf(c, d, b) > 0);
+}
+
+/// Forces and sums that a leader crosses; where it takes hold is no crossing.
+inline std::vector<std::string> crossedBy(const DisplayList& list, const Path& leader) {
+    std::vector<std::string> out;
+    const Point end = leader.points[1], grip = leader.points[0];
+    const Point from{grip.x + 0.08 * (end.x - grip.x), grip.y + 0.08 * (end.y - grip.y)};
+    for (const Group& group : list.groups)
+        if (group.ends && (group.role == Role::given || group.role == Role::sum) &&
+            segmentsCross(from, end, group.ends->front(), group.ends->back()))
+            out.push_back(group.id);
+    return out;
+}
+
+/// Each entry names a label and the force that its leader crosses.
+inline std::vector<std::string> leadersAcrossForces(const DisplayList& list) {
+    std::vector<std::string> out;
+    for (const Group& group : list.groups)
+        if (const Path* leader = leaderOf(group))
+            for (const std::string& crossed : crossedBy(list, *leader))
+                out.push_back("the label of " + group.id + " is led across " + crossed);
+    return out;
 }
 
 } // namespace tailpoint::testing

@@ -179,6 +179,7 @@ TEST_F(BadFiles, ADisplayThatNobodyServesIsSaidInOneLineOfOurs) {
                                  {{wayland, dead}, {x, var(":9973")}},
                                  {{platform, var("nosuch")}},
                                  {{platform, var("xcb")}},
+                                 {{platform, var("vkkhrdisplay")}},
                                  {{x, var(":9973")}, {platform, var("wayland;xcb")}}};
     for (const Environment& kind : kinds) {
         expectRefused(run({good}, {}, nullptr, kind), {QStringLiteral("no display for the window")});
@@ -257,7 +258,8 @@ QStringList call(const char* words) {
 
 const Usage kUsages[] = {
     {"ReportWithoutAFile", call("report"), QStringLiteral("wants one FILE")},
-    {"ReportOfTwoFiles", call("report GOOD GOOD"), QStringLiteral("wants one FILE")},
+    {"ReportOfTwoFilesWithoutAFolder", call("report GOOD GOOD"),
+     QStringLiteral("several FILEs want a folder for an output each; name it with -o DIR")},
     {"ReportInAnUnknownForm", call("report GOOD --as sheet"), QStringLiteral("text, json")},
     {"ReportWithAnUnknownOption", call("report GOOD --colour red"), QStringLiteral("--as")},
     {"ReportWithoutTheValue", call("report GOOD --as"), QStringLiteral("wants a value")},
@@ -276,7 +278,11 @@ const Usage kUsages[] = {
     {"ReportTwiceInBothForms", call("report GOOD --as=text --as json"), QStringLiteral("--as stands twice")},
     {"ReportTwiceThroughAFlag", call("report GOOD --no-solution --as html --no-solution"),
      QStringLiteral("--no-solution stands twice")},
-    {"ReportOntoAFolder", call("report GOOD -o FOLDER"), QStringLiteral("is a folder")},
+    {"ReportOfOneFileTwice", call("report GOOD GOOD -o FOLDER"), QStringLiteral("would both become")},
+    {"ReportOntoTheSketchInItsFolder", call("report GOOD --as json -o FOLDER"),
+     QStringLiteral("would replace one of the FILEs")},
+    {"FigureWithAFormAndAFile", call("figure GOOD --as svg -o FOLDER/a.svg"),
+     QStringLiteral("--as goes with -o DIR")},
     {"ReportIntoNoFolder", call("report GOOD -o FOLDER/no/out.txt"), QStringLiteral("folder does not exist")},
     {"FigureWithoutOut", call("figure GOOD"), QStringLiteral("-o is missing")},
     {"FigureInAnUnknownForm", call("figure GOOD -o FOLDER/a.bmp"), QStringLiteral(".svg, .pdf")},
