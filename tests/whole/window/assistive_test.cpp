@@ -3,6 +3,8 @@
 #include "tests/whole/window/hearing.h"
 #include "tests/whole/window/raft_fixture.h"
 
+#include <QRegularExpression>
+
 #ifdef TAILPOINT_HAS_DBUS
 
 using namespace whole;
@@ -265,6 +267,7 @@ TEST_F(Assisted, EveryTabStopHasANameAndNoneIsAnEmptyTable) {
         EXPECT_FALSE(stop.trimmed().isEmpty()) << "after " << stops.join(u'\n').toStdString();
         EXPECT_NE(m_hearing.focus()->role(), QStringLiteral("table")) << stop.toStdString();
     }
+    EXPECT_EQ(stops.filter(QRegularExpression(QStringLiteral("^R = "))).size(), 1) << "the answer";
     EXPECT_GE(stops.size(), 15) << stops.join(u'\n').toStdString();
     EXPECT_LT(stops.size(), 60) << "Tab does not come round";
 }
