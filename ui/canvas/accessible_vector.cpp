@@ -303,12 +303,18 @@ QStringList AccessibleQuantity::actionNames() const {
                    : QStringList{givenAction()};
 }
 
+QString AccessibleQuantity::localizedActionDescription(const QString& name) const {
+    return name == toFindAction()  ? words::tr("What it is then follows from the rest")
+           : name == givenAction() ? words::tr("With the value that was found")
+                                   : QAccessibleActionInterface::localizedActionDescription(name);
+}
+
 QString AccessibleQuantity::toFindAction() {
-    return QStringLiteral("ToFind");
+    return QStringLiteral("Make it one to find"); // Qt's bridge tells no other name of an action than this
 }
 
 QString AccessibleQuantity::givenAction() {
-    return QStringLiteral("Given");
+    return QStringLiteral("Make it given");
 }
 
 QString AccessibleQuantity::localizedActionName(const QString& name) const {

@@ -41,6 +41,9 @@ QVariant FiguresModel::data(const QModelIndex& index, int role) const {
     case UnitRole:
         return label ? QVariant() : unitRole(index.data().toString(), m_document.sketch());
     case Qt::AccessibleTextRole:
+        if (label && index.data().toString().isEmpty()) // over the names nothing stands
+            return headerData(index.column(), Qt::Horizontal, Qt::DisplayRole);
+        [[fallthrough]];
     case Qt::ToolTipRole:
         return label ? QVariant() : spokenAt(row, index.column());
     default:

@@ -8,6 +8,7 @@
 #include "ui/style/symbols.h"
 #include "ui/style/theme.h"
 
+#include <QEvent>
 #include <QRegularExpression>
 #include <QVBoxLayout>
 
@@ -87,6 +88,7 @@ FindView::FindView(SketchDocument& document, QWidget* parent)
     column->addSpacing(4);
     m_answer->label()->setTextInteractionFlags(m_answer->label()->textInteractionFlags() |
                                                Qt::LinksAccessibleByMouse); // keys have the table's menu
+    m_answer->label()->setFocusPolicy(Qt::StrongFocus);                     // which the flags took away
     connect(m_answer->label(), &QLabel::linkActivated, this, [this](const QString& unit) {
         emit unitAsked(unit == kForceLink ? UnitOf::force : UnitOf::angle, QCursor::pos());
     });

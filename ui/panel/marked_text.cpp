@@ -33,7 +33,8 @@ void MarkedText::setTheme(const Theme& theme) {
 
 void MarkedText::show(std::vector<Block> blocks) {
     m_blocks = std::move(blocks);
-    setAccessibleName(spokenText());
+    if (const QString spoken = spokenText(); spoken != accessibleName())
+        setAccessibleName(spoken);
     layOut();
     setVisible(!m_blocks.empty());
 }

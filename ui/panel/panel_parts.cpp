@@ -168,6 +168,7 @@ constexpr int kMark = 8; // pixels of the fold mark
 } // namespace
 
 SectionHead::SectionHead(const QString& title) {
+    makeFold(*this); // before anything is told of it
     setText(title);
     setAccessibleName(title);
     setFont(headingFont(font()));
@@ -176,7 +177,6 @@ SectionHead::SectionHead(const QString& title) {
     setCursor(Qt::PointingHandCursor);
     setFocusPolicy(Qt::TabFocus);
     setToolTip(tr("Fold or unfold"));
-    makeFold(*this);
 }
 
 QSize SectionHead::sizeHint() const {

@@ -28,11 +28,11 @@ QFont titleFont(const QFont& base) {
 } // namespace
 
 SolutionHead::SolutionHead(QWidget* parent) : QAbstractButton(parent), m_theme(&themeOf(ThemeName::paper)) {
+    makeFold(*this); // before anything is told of it
     setCheckable(true);
     setChecked(true);
     setCursor(Qt::PointingHandCursor);
     setFocusPolicy(Qt::TabFocus);
-    makeFold(*this);
 }
 
 void SolutionHead::show(int number, const QString& title) {
@@ -113,7 +113,9 @@ void SolutionStep::show(const Step& step, int number) {
         return;
     m_step = step;
     m_width = -1;
-    setAccessibleName(m_head->accessibleName());
+    if (accessibleName() != m_head->accessibleName()) // each setting is told on the bus
+        for (QWidget* part : {static_cast<QWidget*>(this), static_cast<QWidget*>(m_body)})
+            part->setAccessibleName(m_head->accessibleName());
     update();
 }
 

@@ -29,7 +29,8 @@ SpokenLine::SpokenLine(const QString& objectName, QWidget* parent) : QLabel(pare
 void SpokenLine::say(const QString& shown, const QString& spoken) {
     setText(shown);
     const QString before = accessibleName();
-    setAccessibleName(spoken);
+    if (spoken != before) // each setting is told
+        setAccessibleName(spoken);
     if (!isVisible() || (spoken.isEmpty() && before.isEmpty()))
         return;
     tellNewText(this, before, spoken);

@@ -105,7 +105,7 @@ QStringList Node::actions() const {
     QStringList names;
     const int count = property("org.a11y.atspi.Action", "NActions").toInt();
     for (int i = 0; i < count; ++i)
-        names << call("org.a11y.atspi.Action", "GetLocalizedName", {i}).arguments().value(0).toString();
+        names << call("org.a11y.atspi.Action", "GetName", {i}).arguments().value(0).toString();
     return names;
 }
 
@@ -115,7 +115,7 @@ bool Node::act(const QString& action) const {
 }
 
 bool Node::takeFocus() const {
-    return call("org.a11y.atspi.Component", "GrabFocus").arguments().value(0).toBool();
+    return act(QStringLiteral("SetFocus")); // Qt's bridge answers GrabFocus with no
 }
 
 std::optional<Node> Node::find(const std::function<bool(const Node&)>& isIt) const {
