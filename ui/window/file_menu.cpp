@@ -283,7 +283,8 @@ bool FileMenu::chooseAndSave() {
 bool FileMenu::chooseAndSave(const QString& proposed) {
     const QStringList others =
         QStringLiteral("svg pdf png tex html htm").split(QLatin1Char(' ')); // of figures and handouts
-    SaveName save{tr("Save the sketch"), proposed, tr("Sketches (*.json *.tailpoint)"), QStringLiteral("json")};
+    SaveName save{tr("Save the sketch"), proposed, tr("Sketches (*.json *.tailpoint)"),
+                  QStringLiteral("json")};
     save.endings = others + kSketchEndings;
     save.files = [&](const QString& name) {
         return others.contains(endingMeantBy(name)) ? QStringList() : QStringList{name};

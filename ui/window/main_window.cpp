@@ -285,8 +285,7 @@ void MainWindow::openOrBegin(const QString& path) {
     d->files->openOrBegin(path);
 }
 void MainWindow::watchUnsavedWork() {
-    d->unsavedWork =
-        std::make_unique<UnsavedWork>(d->parts(), [this] { return d->files->mayLoseChanges(); });
+    d->unsavedWork = std::make_unique<UnsavedWork>(d->parts(), [this] { return d->files->mayLoseChanges(); });
     connect(d->files->recover, &QAction::triggered, d->unsavedWork.get(), &UnsavedWork::choose);
 }
 void MainWindow::keepUnsavedWork() {
