@@ -81,6 +81,20 @@ std::variant<Result, QString> inCaseAsked(const Arguments& arguments, const Resu
         .arg(arguments.value(option).left(60), names.join(QStringLiteral(", ")));
 }
 
+bool hidesTolerances(const Arguments& arguments) {
+    return arguments.value(QLatin1String(kTolerancesOption)) == QLatin1String("hidden");
+}
+
+std::variant<Result, QString> withTolerancesAsked(const Arguments& arguments, const Result& question) {
+    if (!hidesTolerances(arguments))
+        return question;
+    if (statesLimits(question.sketch))
+        return QStringLiteral(
+            "--tolerances hidden: the sketch states limits, which are judged at the worst end of "
+            "the tolerances; leave it out");
+    return resultOf(withoutTolerances(question.sketch));
+}
+
 std::variant<Result, FileError> resultFrom(const QString& file) {
     const auto bytes = readBytes(file);
     if (const auto* error = std::get_if<FileError>(&bytes))

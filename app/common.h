@@ -27,6 +27,12 @@ std::variant<Result, int> readQuestion(const Arguments& arguments, const QString
 /// cases there are. Without the option the question itself.
 std::variant<Result, QString> inCaseAsked(const Arguments& arguments, const Result& question);
 
+/// "--tolerances shown|hidden": hidden leaves the stated values alone, or says why it can't. Shown without
+/// it.
+inline constexpr const char* kTolerancesOption = "--tolerances";
+bool hidesTolerances(const Arguments& arguments);
+std::variant<Result, QString> withTolerancesAsked(const Arguments& arguments, const Result& question);
+
 /// To the file, or to standard output where `out` is empty or "-". kDone, or kBad with its line said.
 int writeOut(const QByteArray& bytes, const QString& out);
 

@@ -3,7 +3,9 @@
 #include <QCoreApplication>
 #include <QGuiApplication>
 #include <QSocketNotifier>
+#include <QWindow>
 
+#include <algorithm>
 #include <cerrno>
 #include <csignal>
 #include <cstdlib>
@@ -47,7 +49,13 @@ EndedFromOutside::EndedFromOutside(std::function<void()> keep, std::function<voi
                 catchOnce(signal, hear);
     }
     connect(
-        qGuiApp, &QGuiApplication::commitDataRequest, this, [this] { m_keep(); }, Qt::DirectConnection);
+        qGuiApp, &QGuiApplication::commitDataRequest, this,
+        [this] {
+            m_sessionMayEnd = true;
+            m_keep();
+        },
+        Qt::DirectConnection);
+    qGuiApp->installEventFilter(this);
 }
 
 EndedFromOutside::~EndedFromOutside() {
@@ -68,15 +76,32 @@ void EndedFromOutside::hear(int signal) {
     errno = before;
 }
 
-/// exit() of the application, not quit(): that would close the window and ask about what is not saved.
 void EndedFromOutside::heard() {
     char byte = 0;
     if (::read(s_pipe[0], &byte, 1) != 1)
         return;
     m_signal = byte;
+    end(m_signal);
+}
+
+/// exit() of the application, not quit(): that would close the window and ask about what is not saved.
+void EndedFromOutside::end(int status) {
     m_keep();
     m_leave();
-    QCoreApplication::exit(m_signal);
+    QCoreApplication::exit(status);
+}
+
+/// The session manager's word to go comes as Quit, which would ask each window; nobody is there to answer.
+/// Our own Quit closes the window, and Qt's, behind the last window, finds none.
+bool EndedFromOutside::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() != QEvent::Quit || !m_sessionMayEnd)
+        return QObject::eventFilter(watched, event);
+    const QWindowList windows = QGuiApplication::topLevelWindows();
+    if (std::none_of(windows.begin(), windows.end(),
+                     [](const QWindow* window) { return window->isVisible(); }))
+        return QObject::eventFilter(watched, event);
+    end(0);
+    return true;
 }
 
 void EndedFromOutside::atExit() {

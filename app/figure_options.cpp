@@ -1,5 +1,6 @@
 #include "app/figure_options.h"
 
+#include "app/common.h"
 #include "app/many.h"
 #include "core/construct/pairs.h"
 #include "ui/document/files.h"
@@ -102,6 +103,7 @@ void takeParts(const Arguments& arguments, FigureJob& job) {
     job.options.values = !hidden("--values");
     job.options.parallelMarks = arguments.options.contains(QStringLiteral("--marks"));
     job.names = !hidden("--names");
+    job.tolerances = !hidesTolerances(arguments);
     job.givenOnly = arguments.options.contains(QStringLiteral("--given-only"));
     job.transparent = arguments.options.contains(QStringLiteral("--transparent"));
     job.theme = *themeFrom(arguments.value(QStringLiteral("--theme"), QStringLiteral("paper")));
@@ -164,6 +166,7 @@ QList<Option> figureOptions() {
             {QStringLiteral("--values"), words("shown|hidden")},
             {QStringLiteral("--names"), words("shown|hidden")},
             {QStringLiteral("--given-only"), {}, true},
+            {QLatin1String(kTolerancesOption), words("shown|hidden")},
             {QStringLiteral("--case"), {}},
             {QStringLiteral("--with-cases"), {}, true}};
 }

@@ -53,6 +53,10 @@ Draws the sketch in FILE ('-': standard input). The ending of OUT decides the fo
                    for exercises; a figure that hides something does not carry the sketch. With hidden
                    values, too, only what is given is drawn, unless a --stage from 5 on, or all, is asked for
 
+  --tolerances shown|hidden
+                   hidden: the stated values alone, without ranges and shading; such a figure does not carry the
+                   sketch, and one that states limits keeps its tolerances
+
   --case NAME      one case of the sketch; default: as drawn
   --with-cases     the other cases laid over it, thin; not with what hides something
 
@@ -156,7 +160,10 @@ std::variant<Prepared, QString> prepared(const Result& read, const QString& file
     const auto asked = inCaseAsked(arguments, read);
     if (const auto* fault = std::get_if<QString>(&asked))
         return *fault;
-    const auto& question = std::get<Result>(asked);
+    const auto told = withTolerancesAsked(arguments, std::get<Result>(asked));
+    if (const auto* fault = std::get_if<QString>(&told))
+        return *fault;
+    const auto& question = std::get<Result>(told);
     FigureJob job = wanted.job;
     if (job.options.solution >= question.solved.solutions.size() && job.options.solution > 0)
         return QStringLiteral("--solution 2: the question has no second answer; leave it out");

@@ -64,7 +64,9 @@ int answerWithoutDisplay(const Arguments& arguments) {
 std::unique_ptr<QApplication> applicationOnDisplay(int& argc, char** argv, const Arguments& arguments) {
     InsteadOfAborting standing([&] { return answerWithoutDisplay(arguments); });
     auto application = std::make_unique<QApplication>(argc, argv);
-    if (QGuiApplication::primaryScreen() == nullptr) // a frame buffer that isn't there is no fault to Qt
+    // a frame buffer that isn't there is no fault to Qt, and its Vulkan display shows no widgets, and waits
+    if (QGuiApplication::primaryScreen() == nullptr ||
+        QGuiApplication::platformName() == QLatin1String("vkkhrdisplay"))
         standing.end();
     return application;
 }
@@ -94,6 +96,7 @@ int main(int argc, char** argv) {
     turnFileSignalsIntoErrors();
     QCoreApplication::setApplicationName(QStringLiteral("tailpoint"));
     QCoreApplication::setApplicationVersion(QStringLiteral(TAILPOINT_VERSION));
+    QGuiApplication::setDesktopFileName(QStringLiteral("tailpoint")); // whose icon a Wayland session shows
     const QString first = argc > 1 ? QString::fromLocal8Bit(argv[1]) : QString();
     if (first == QLatin1String("--help") || first == QLatin1String("-h"))
         return print(generalHelp());

@@ -43,6 +43,9 @@ Makes problems with other numbers each, and all that is needed to mark them.
                    sheet.pdf to hand out, a page a problem, and key.pdf with the answers and the numbers
                    that common slips would give (default); the same as pages for a browser; or sheet.json,
                    all of it for scripts
+  --tolerances shown|hidden
+                   of the sketches in the FILEs: hidden (default) asks by the stated values alone; shown keeps the
+                   tolerances in the question and tells ranges in the key
   --solutions      in the key: worked solutions
   --grid           squares of 1 cm in the room to draw
   --paper a4|letter
@@ -72,6 +75,7 @@ QList<Option> problemsOptions() {
             {QStringLiteral("--grid"), {}, true},
             {QStringLiteral("--paper"), words("a4|letter")},
             {QStringLiteral("--figures"), words("scale|free")},
+            {QLatin1String(kTolerancesOption), words("shown|hidden")},
             {QStringLiteral("--list"), {}, true},
             {QStringLiteral("-o"), {}}};
 }
@@ -96,10 +100,12 @@ QString clashOf(const Arguments& arguments) {
         const QString fault =
             idle(arguments, "--list",
                  {"--family", "--count", "--seed", "--level", "--roster", "--from", "--faded", "--find-slip",
-                  "--solutions", "--grid", "--paper", "--figures", "-o"});
+                  "--solutions", "--grid", "--paper", "--figures", kTolerancesOption, "-o"});
         const bool isKnown = form.isEmpty() || form == QLatin1String("text") || form == QLatin1String("json");
         return fault.isEmpty() && !isKnown ? QStringLiteral("--list is text or json") : fault;
     }
+    if (!isFrom && !isList && arguments.has(QLatin1String(kTolerancesOption)))
+        return QStringLiteral("--tolerances goes with --from; take it out");
     if (isFrom)
         if (const QString fault =
                 idle(arguments, "--from", {"--family", "--count", "--seed", "--level", "--roster"});
@@ -220,6 +226,7 @@ Made requestedSheet(const Arguments& arguments) {
 
 Made ownSheet(const Arguments& arguments) {
     SheetRequest wanted;
+    wanted.tolerances = arguments.value(QLatin1String(kTolerancesOption)) == QLatin1String("shown");
     if (QString fault = takeTask(arguments, wanted); !fault.isEmpty())
         return fault;
     return sheetFrom(arguments.files, wanted);

@@ -44,6 +44,9 @@ Values and worked solution of the sketch in FILE ('-': standard input): what is 
   --normal K       with --uncertainty: a tolerance is K standard uncertainties of a normal distribution
   --adding table|parallelograms
                    a resultant of more than two forces by a component table (default) or two at a time
+  --tolerances shown|hidden
+                   hidden: the stated values alone, without ranges and shading, as for a student's sheet; a
+                   sketch that states limits keeps its tolerances
   --no-solution    html and latex: statement and figure of what is given, as an exercise
   -o OUT           write to this file instead of standard output
   -o DIR           a report each of several FILEs in this folder, which is made where it isn't there: of
@@ -65,6 +68,7 @@ QList<Option> reportOptions() {
             {QStringLiteral("--more-after-one"), {}, true},
             {QStringLiteral("--no-solution"), {}, true},
             {QStringLiteral("--case"), {}},
+            {QLatin1String(kTolerancesOption), words("shown|hidden")},
             {QStringLiteral("-o"), {}}};
 }
 
@@ -140,7 +144,7 @@ bool isTable(const Arguments& arguments) {
 /// What is wrong with the options together; empty: nothing.
 QString clash(const Arguments& arguments) {
     for (const char* option : {"--rounding", "--method", "--adding", "--uncertainty", "--normal",
-                               "--more-after-one", "--no-solution"})
+                               "--more-after-one", "--no-solution", kTolerancesOption})
         if (isTable(arguments) && arguments.has(QLatin1String(option)))
             return QStringLiteral("%1 has no say in --as csv, which holds full values; take it out")
                 .arg(QLatin1String(option));
@@ -149,6 +153,8 @@ QString clash(const Arguments& arguments) {
     if (const QString k = arguments.value(QStringLiteral("--normal"));
         arguments.has(QStringLiteral("--normal")) && !positiveNumber(k, kMostK))
         return QStringLiteral("--normal knows no '%1'; use a number above 0 and up to %2").arg(k).arg(kMostK);
+    if (arguments.has(QStringLiteral("--uncertainty")) && hidesTolerances(arguments))
+        return QStringLiteral("--uncertainty is of the tolerances; take it or --tolerances hidden out");
     if (arguments.has(QStringLiteral("--uncertainty")) && arguments.has(QStringLiteral("--no-solution")))
         return QStringLiteral("--uncertainty is told in the solution; take it or --no-solution out");
     return arguments.options.contains(QStringLiteral("--no-solution")) && !isHandout(arguments)
@@ -200,7 +206,10 @@ std::variant<Reported, QString> reported(const Result& read, const QString& file
     const auto asked = inCaseAsked(arguments, read);
     if (const auto* fault = std::get_if<QString>(&asked))
         return *fault;
-    Sketch sketch = std::get<Result>(asked).sketch;
+    const auto told = withTolerancesAsked(arguments, std::get<Result>(asked));
+    if (const auto* fault = std::get_if<QString>(&told))
+        return *fault;
+    Sketch sketch = std::get<Result>(told).sketch;
     sketch.moreAfterOne =
         sketch.moreAfterOne || arguments.options.contains(QStringLiteral("--more-after-one"));
     const Result result = resultOf(sketch);

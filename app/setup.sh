@@ -13,6 +13,8 @@ test_packages=(
     xvfb xdotool dbus at-spi2-core
     librsvg2-bin poppler-utils libxml2-utils python3-jsonschema chromium
     texlive-latex-base texlive-latex-recommended texlive-pictures
+    desktop-file-utils appstream mandoc shared-mime-info libglib2.0-bin fish zsh
+    weston qt6-wayland libsm-dev
 )
 
 source "$root/app/progress.sh"

@@ -218,7 +218,8 @@ private:
 
     void tellRest(std::vector<Prose>& out) const {
         for (const WorstUse& worst : worstUses(m_states))
-            out.push_back(std::visit([&](const auto& use) { return told(use, worst.by); }, worst.use));
+            out.push_back(std::visit(
+                [&](const auto& use) { return marked(use.verdict, told(use, worst.by)); }, worst.use));
         for (const CaseState& state : m_states)
             tellState(out, state);
         if (m_envelopes.empty())

@@ -50,6 +50,9 @@ std::vector<HandoutPart> partsOf(const Handout& handout);
 /// "Untitled sketch" where the title is empty.
 std::string titleOf(const Handout& handout);
 
+/// "Limits", "Limits, answer 2 of 2". Precondition: answer < handout.limits.size().
+std::string limitsHeading(const Handout& handout, std::size_t answer);
+
 /// HTML 5, UTF-8, well-formed as XML too, MathML, no script, nothing from the network; prints on A4 and
 /// Letter.
 std::string toHtml(const Handout& handout);

@@ -130,14 +130,6 @@ void appendSteps(std::string& out, const HandoutPart& steps) {
     out += "</ol>\n";
 }
 
-std::string limitsHeading(const Handout& handout, std::size_t answer) {
-    const Voice voice(handout.sentences);
-    const std::size_t of = handout.limits.size();
-    return of == 1 ? voice.text(SENTENCE("limits", "Limits"))
-                   : toText(voice.say(SENTENCE("limits", "Limits, answer {number} of {all}"), "number",
-                                      std::to_string(answer + 1), "all", std::to_string(of)));
-}
-
 } // namespace
 
 std::string htmlHead(std::string_view title, std::string_view moreStyle) {

@@ -1,5 +1,6 @@
 #include "core/explain/handout.h"
 #include "core/explain/rows.h"
+#include "core/quantity/decimals.h"
 
 namespace tailpoint {
 
@@ -94,6 +95,41 @@ void appendStatement(std::string& out, const Handout& handout) {
         out += toLatex(proseOf(handout.question)) + "\n\n";
 }
 
+std::string place(double x, double y) {
+    return '(' + fixedDecimals(x, 4) + ',' + fixedDecimals(y, 4) + ')';
+}
+
+/// Unit lengths: the bar's own width and height.
+constexpr double kBarMillimetres = 40, kBarHeightMillimetres = 3, kHatchShare = 0.04, kStandsOut = 0.3;
+
+std::string barLatex(const LimitBar& bar) {
+    std::string out = "\\begin{tikzpicture}[x=" + fixedDecimals(kBarMillimetres, 0) +
+                      "mm,y=" + fixedDecimals(kBarHeightMillimetres, 0) + "mm,baseline=0.6mm]";
+    if (bar.certain > 0)
+        out += "\\fill[black!70] (0,0) rectangle " + place(bar.certain, 1) + ';';
+    const double high = kBarHeightMillimetres / kBarMillimetres; // a hatch is slanted on paper
+    for (const HatchStroke& each : hatch(bar.certain, 0, bar.possible - bar.certain, high, kHatchShare))
+        out += "\\draw[black!70,line width=0.5pt] " + place(each.x1, 1 - each.y1 / high) + "--" +
+               place(each.x2, 1 - each.y2 / high) + ';';
+    out += "\\draw[black!70,line width=0.4pt] (0,0) rectangle (1,1);";
+    for (const char* pen : {"white,line width=2.4pt", "line width=1.2pt"})
+        out += "\\draw[" + std::string(pen) + "] " + place(bar.limit, -kStandsOut) + "--" +
+               place(bar.limit, 1 + kStandsOut) + ';';
+    return out + "\\end{tikzpicture}";
+}
+
+void appendLimits(std::string& out, const Handout& handout, std::size_t answer) {
+    out += "\\medskip\\textbf{" + latexEscaped(limitsHeading(handout, answer)) +
+           "}\\par\\nopagebreak\\smallskip\n" + "\\begin{tabular}{@{}lll@{}}\n";
+    for (const LimitShown& limit : handout.limits[answer]) {
+        const std::string word = latexEscaped(verdictWord(limit.verdict, handout.sentences));
+        out += barLatex(limit.bar) + " & " +
+               (limit.verdict == Bound::within ? word : "\\textbf{" + word + "}") +
+               " & \\parbox[t]{98mm}{\\raggedright " + toLatex(limit.sentence) + "\\strut} \\\\\n";
+    }
+    out += "\\end{tabular}\\par\n" + toLatex(limitsRemark(Voice(handout.sentences))) + "\n\n";
+}
+
 } // namespace
 
 std::string alignedLatex(const Working& working) {
@@ -122,9 +158,11 @@ std::string toLatex(const Handout& handout) {
         for (const Step* step : part.steps)
             appendStep(out, *step);
     }
+    for (std::size_t i = 0; i < handout.limits.size(); ++i)
+        appendLimits(out, handout, i);
     for (const auto* tables : {&handout.legs, &handout.tables})
         for (const TableTold& told : *tables) {
-            out += "\\medskip\\textbf{" + latexEscaped(told.heading) + "}\n\n";
+            out += "\\medskip\\textbf{" + latexEscaped(told.heading) + "}\\par\\nopagebreak\n";
             appendTable(out, told.table);
             appendParagraphs(out, told.remarks);
         }

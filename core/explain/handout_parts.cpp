@@ -57,6 +57,14 @@ std::string titleOf(const Handout& handout) {
                                  : handout.title;
 }
 
+std::string limitsHeading(const Handout& handout, std::size_t answer) {
+    const Voice voice(handout.sentences);
+    const std::size_t of = handout.limits.size();
+    return of == 1 ? voice.text(SENTENCE("limits", "Limits"))
+                   : toText(voice.say(SENTENCE("limits", "Limits, answer {number} of {all}"), "number",
+                                      std::to_string(answer + 1), "all", std::to_string(of)));
+}
+
 std::vector<HandoutPart> partsOf(const Handout& handout) {
     std::vector<HandoutPart> parts;
     const auto& answers = handout.answers;

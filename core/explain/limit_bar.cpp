@@ -58,11 +58,11 @@ std::string verdictWord(Bound verdict, const Sentences* sentences) {
     case Bound::within:
         return voice.text(SENTENCE("limits", "within"));
     case Bound::over:
-        return voice.text(SENTENCE("limits", "▲ over"));
+        return marked(verdict, voice.text(SENTENCE("limits", "over")));
     case Bound::straddles:
         break;
     }
-    return voice.text(SENTENCE("limits", "▲ straddles"));
+    return marked(verdict, voice.text(SENTENCE("limits", "straddles")));
 }
 
 std::vector<LimitShown> limitsShown(const Sketch& sketch, const Solution& solution,

@@ -57,6 +57,19 @@ std::string_view nameOf(Bound bound) {
     return bound == Bound::within ? "within" : bound == Bound::over ? "over" : "straddles";
 }
 
+std::string marked(Bound verdict, const std::string& words) {
+    return verdict == Bound::within ? words : std::string(kPassedMark) + ' ' + words;
+}
+
+Prose marked(Bound verdict, Prose told) {
+    if (verdict == Bound::within)
+        return told;
+    Prose all = inProse(marked(verdict, std::string()));
+    for (Piece& piece : told.pieces)
+        all.pieces.push_back(std::move(piece));
+    return all;
+}
+
 std::vector<LimitUse> limitsOf(const Sketch& sketch, const Solution& solution,
                                const tolerance::AnswerRange* range) {
     std::vector<LimitUse> all;
@@ -186,9 +199,9 @@ std::vector<Prose> limitsTold(const Sketch& sketch, const Solution& solution,
                               const tolerance::AnswerRange* range, const Voice& voice) {
     std::vector<Prose> all;
     for (const LimitUse& use : limitsOf(sketch, solution, range))
-        all.push_back(limitTold(use, sketch, voice));
+        all.push_back(marked(use.verdict, limitTold(use, sketch, voice)));
     for (const DirectionUse& use : permittedOf(sketch, solution, range))
-        all.push_back(limitTold(use, sketch, voice));
+        all.push_back(marked(use.verdict, limitTold(use, sketch, voice)));
     if (!all.empty())
         all.push_back(limitsRemark(voice));
     return all;

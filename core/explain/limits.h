@@ -18,6 +18,13 @@ enum class Bound : std::uint8_t {
 };
 std::string_view nameOf(Bound bound); ///< "within", "over", "straddles"
 
+/// Stands in front of every verdict that is not *within*, in the figure, on screen and in every output: one
+/// mark, read without colour, that every font, terminal and typesetter has.
+inline constexpr std::string_view kPassedMark = "!";
+/// With the mark in front; as it is where all is within.
+std::string marked(Bound verdict, const std::string& words);
+Prose marked(Bound verdict, Prose told);
+
 /// A magnitude beside its limit, from full values, never from shown ones.
 struct LimitUse {
     int index = kSumIndex; ///< of the vector
@@ -64,7 +71,7 @@ Prose limitTold(const DirectionUse& use, const Sketch& sketch, const Voice& voic
 /// Whose data they are.
 Prose limitsRemark(const Voice& voice = Voice());
 
-/// A sentence each, and whose data they are; nothing where no limit is stated.
+/// A sentence each, marked where it is not within, and whose data they are; nothing where no limit is stated.
 std::vector<Prose> limitsTold(const Sketch& sketch, const Solution& solution,
                               const tolerance::AnswerRange* range, const Voice& voice = Voice());
 

@@ -1,5 +1,6 @@
 #include "core/explain/record.h"
 
+#include "core/explain/caution.h"
 #include "core/explain/wording.h"
 
 namespace tailpoint {
@@ -48,6 +49,17 @@ std::vector<std::string> recordLines(const Sketch& sketch, const Provenance& fro
                        said(voice, SENTENCE("record", "checked by {who}"), block.checked),
                        said(voice, SENTENCE("record", "revision {who}"), block.revision)}));
     add(lines, assumptions(sketch, sentences));
+    return lines;
+}
+
+std::vector<std::string> closingLines(const Sketch& sketch, const Provenance& from, bool withRecord,
+                                      const Sentences* sentences) {
+    std::vector<std::string> lines;
+    if (needsCaution(sketch))
+        lines.emplace_back(cautionLine());
+    if (withRecord)
+        for (std::string& line : recordLines(sketch, from, sentences))
+            lines.push_back(std::move(line));
     return lines;
 }
 

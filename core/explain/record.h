@@ -23,6 +23,10 @@ struct Provenance {
 std::vector<std::string> recordLines(const Sketch& sketch, const Provenance& from,
                                      const Sentences* sentences = nullptr);
 
+/// What ends every copy: the caution, where the sketch asks for it, and, `withRecord`, the lines above.
+std::vector<std::string> closingLines(const Sketch& sketch, const Provenance& from, bool withRecord = true,
+                                      const Sentences* sentences = nullptr);
+
 /// The last of them: "Assumed: all forces act at one point and in one plane; ...".
 std::string assumptions(const Sketch& sketch, const Sentences* sentences = nullptr);
 

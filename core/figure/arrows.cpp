@@ -1,5 +1,6 @@
 // Forces, the sum, the other answer, the points and the highlight.
 #include "core/construct/reduction.h"
+#include "core/explain/limits.h"
 #include "core/figure/drawing.h"
 #include "core/figure/tolerated.h"
 
@@ -41,7 +42,7 @@ LabelRequest& askForName(Drawing& d, Feature at, double size, int index, const P
     const Runs below = linesBelow(d, index, d.figure.list.groups.back().otherAnswer);
     full.insert(full.end(), below.begin(), below.end());
     if (warns(below)) // not even a label without room is silent about it
-        alone.push_back(Run{" !", false, true});
+        alone.push_back(Run{" " + std::string(kPassedMark), false, true});
     LabelRequest& request = d.ask(std::move(at), ink, size, std::move(full), std::move(alone));
     request.part = magnitudeId(vectorId(index));
     return request;

@@ -24,6 +24,7 @@ struct AxisArc {
     int index;
     double from, sweep; ///< degrees as drawn
     const BearingForm* bearing = nullptr;
+    std::vector<int> others{}; ///< vectors in the same direction, which share it
     double end() const { return from + sweep; }
 };
 
@@ -37,7 +38,10 @@ std::optional<AxisArc> arcOf(const Drawing& d, int index) {
         d.options.asGiven || d.options.bearings ? std::get_if<BearingForm>(&direction.form) : nullptr;
     const double from = !bearing ? d.axisDegrees() : bearing->from == 'N' ? kNorth : kSouth;
     const double turn = turned(degrees - from);
-    const double sweep = turn > 180 + 1e-9 ? turn - 360 : turn;
+    double sweep = turn > 180 + 1e-9 ? turn - 360 : turn;
+    if (const auto stated = bearing ? std::nullopt : d.referred(index);
+        stated && std::abs(*stated) > turnIn(d.sketch.angleUnit) / 2) // 223° is no 137° clockwise
+        sweep = (*stated > 0) == (d.sketch.reference.sense == Sense::ccw) ? turn : turn - 360;
     return std::abs(sweep) > 1e-6 ? std::optional(AxisArc{index, from, sweep, bearing}) : std::nullopt;
 }
 
@@ -53,14 +57,12 @@ std::vector<AxisArc> axisArcs(const Drawing& d) {
         if (const auto arc = arcOf(d, index))
             arcs.push_back(*arc);
     });
-    // Forces in one direction share an arc.
     for (std::size_t i = 0; i < arcs.size(); ++i)
-        arcs.erase(std::remove_if(arcs.begin() + static_cast<std::ptrdiff_t>(i) + 1, arcs.end(),
-                                  [&](const AxisArc& a) {
-                                      return a.from == arcs[i].from &&
-                                             std::abs(a.sweep - arcs[i].sweep) < 1e-7;
-                                  }),
-                   arcs.end());
+        for (std::size_t j = arcs.size(); j-- > i + 1;)
+            if (arcs[j].from == arcs[i].from && std::abs(arcs[j].sweep - arcs[i].sweep) < 1e-7) {
+                arcs[i].others.insert(arcs[i].others.begin(), arcs[j].index);
+                arcs.erase(arcs.begin() + static_cast<std::ptrdiff_t>(j));
+            }
     std::stable_sort(arcs.begin(), arcs.end(), [](const AxisArc& a, const AxisArc& b) {
         return std::abs(a.sweep) > std::abs(b.sweep) + 1e-7;
     });
@@ -78,8 +80,48 @@ void addExtension(Drawing& d, Group& group, int index, double degrees, double ra
                                       onCircle(d.common(), to, degrees), d.weight(0.6 * d.style.arcWidth)));
 }
 
+/// What an arc says of one of its vectors; both empty where that has no direction.
+DirectionSaid saidAt(const Drawing& d, const AxisArc& arc, int index) {
+    if (arc.bearing)
+        return {shownWithTolerance(d.forceAt(index).direction, d.sketch), {}};
+    const auto referred = d.referred(index);
+    return referred ? directionSaid(d, index, *referred) : DirectionSaid();
+}
+
+/// "R 23.6° to 26.4°" in a line of its own.
+void addOf(const Drawing& d, Runs& runs, int index, const DirectionSaid& said) {
+    const int line = runs.empty() ? 0 : runs.back().line + 1;
+    Runs added = symbolRuns(d.things.symbol(vectorId(index)));
+    added.push_back(Run{' ' + withMinusSigns(said.range.empty() ? said.value : said.range)});
+    for (Run& run : added) {
+        run.line = line;
+        run.part = line == 0 ? run.part : kLowerPart * (run.script == Script::normal ? 1 : kScriptPart);
+    }
+    runs.insert(runs.end(), added.begin(), added.end());
+}
+
+/// Of vectors in one direction each says for itself what that may be, where they differ in it.
+Runs sharedRuns(const Drawing& d, const AxisArc& arc) {
+    const DirectionSaid first = saidAt(d, arc, arc.index);
+    const auto differs = [&](int index) {
+        const DirectionSaid said = saidAt(d, arc, index);
+        return said.value != first.value || said.range != first.range;
+    };
+    if (std::none_of(arc.others.begin(), arc.others.end(), differs))
+        return {};
+    Runs runs;
+    addOf(d, runs, arc.index, {first.value, {}});
+    if (!first.range.empty())
+        addOf(d, runs, arc.index, first);
+    for (const int index : arc.others)
+        addOf(d, runs, index, saidAt(d, arc, index));
+    return runs;
+}
+
 Runs valueRunsOf(const Drawing& d, const AxisArc& arc) {
     const Direction& given = d.forceAt(arc.index).direction;
+    if (Runs shared = sharedRuns(d, arc); !shared.empty())
+        return shared;
     if (arc.bearing)
         return plainRuns(withMinusSigns(shownWithTolerance(given, d.sketch)));
     const auto referred = d.referred(arc.index);
@@ -89,6 +131,10 @@ Runs valueRunsOf(const Drawing& d, const AxisArc& arc) {
     Runs runs = plainRuns(withMinusSigns(said.value));
     if (!said.range.empty())
         runs.push_back(lowerLine(said.range, 1));
+    if (const std::string stated =
+            d.vectors.at(arc.index).foundDirection ? std::string() : ownUnitWords(given);
+        !stated.empty())
+        runs.push_back(lowerLine(withMinusSigns(stated), 1));
     return runs;
 }
 

@@ -134,10 +134,10 @@ Ends Drawing::lineOf(int index) const {
 std::optional<double> Drawing::referred(int index) const {
     if (answered()) {
         const Solution& s = solved.solutions[options.solution];
-        return index == kSumIndex ? s.sum.direction : s.forces[static_cast<std::size_t>(index)].direction;
+        return referredAsShown(index == kSumIndex ? s.sum : s.forces[static_cast<std::size_t>(index)],
+                               forceAt(index), sketch);
     }
-    const Force& force = index == kSumIndex ? sketch.sum : sketch.forces[static_cast<std::size_t>(index)];
-    return referredDirection(force.direction, sketch);
+    return referredAsGiven(forceAt(index).direction, sketch);
 }
 
 std::array<std::size_t, 2> Drawing::drawnPairs() const {

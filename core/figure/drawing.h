@@ -115,7 +115,7 @@ struct Drawing {
     /// A line of action where it stands for its vector: from the common point in the given sense, and past it
     /// in the other where the sense is open.
     Ends lineOf(int index) const;
-    /// Direction as the sheet says it, of a force or the sum.
+    /// Direction as the sheet says it, of a force or the sum; a given one as it was given.
     std::optional<double> referred(int index) const;
     /// The successive parallelograms that are drawn: [first, last), indices into `pairs`.
     std::array<std::size_t, 2> drawnPairs() const;

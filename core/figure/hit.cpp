@@ -110,7 +110,7 @@ std::vector<SheetLabel> labelsOn(const DisplayList& list) {
             continue;
         for (const Item& item : group.items)
             if (const Text* text = std::get_if<Text>(&item))
-                labels.push_back({vector, ofDirection, group.otherAnswer, text->box});
+                labels.push_back({vector, ofDirection, group.otherAnswer, text->box, text});
     }
     return labels;
 }

@@ -30,6 +30,7 @@ struct SheetLabel {
     bool ofDirection = false; ///< of the arc from the axis
     bool otherAnswer = false;
     Box box;
+    const Text* text = nullptr; ///< in the list
 };
 /// The labels of arrows and of their directions, in painting order.
 std::vector<SheetLabel> labelsOn(const DisplayList& list);

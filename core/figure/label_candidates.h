@@ -2,9 +2,9 @@
 // A label that has to move slides along its rail before it takes another.
 //
 // The value of an angle stands between the legs of its own angle, and no other arc is nearer to it than its
-// own; else it is led to its arc. Without a leader it never stands in another angle's wedge. The label of an
-// arrow is not nearer to another arrow than to its own; else it is led to it. (While dragging, a label may
-// keep its place when another thing comes nearer; but never in another angle's wedge.)
+// own; else it is led to its arc. Led or not, it never stands in another angle's wedge, unless that holds its
+// own. The label of an arrow is not nearer to another arrow than to its own; else it is led to it. (While
+// dragging, a label may keep its place when another thing comes nearer; but never in another angle's wedge.)
 #pragma once
 
 #include "core/figure/geometry.h"

@@ -43,6 +43,7 @@ public:
 
     const Extent& extent() const { return m_extent; }
     const std::vector<Run>& runs() const { return *m_runs; }
+    void mayCrossArrows() { m_mayCross = true; } ///< with its leader, where nothing else is left
 
 protected:
     struct Evaluation {
@@ -61,6 +62,7 @@ protected:
         return grown(boxAround(middle, m_extent.width, m_extent.height), clearance * m_around->factor);
     }
     bool isInWedge(const Box& box) const;
+    bool standsInOther(const Box& box, bool isLed) const;
     /// Of a candidate beside its feature, as far as placing other labels does not change it.
     Evaluation evaluate(const Candidate& place) const;
     /// While dragging: of the way from where the label was.
@@ -83,9 +85,13 @@ protected:
     const Sector* m_angle = nullptr;
     const Shaft* m_shaft = nullptr;
     Extent m_extent;
+    bool m_mayCross = false,
+         m_isHeld = false; ///< held: in a drag it stays where it was, whatever moves there
 
 private:
     bool isAtOwnArc(const Box& box) const;
+    bool isOwnLeg(Point tail, Point tip) const;
+    bool crossesForce(const LeaderCandidate& candidate) const;
     bool isAmbiguous(Point middle) const;
     bool isUncrowded(Point middle) const;
     double nearerToOwn(const Box& box, double least) const;

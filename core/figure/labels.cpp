@@ -63,11 +63,15 @@ public:
         return placed;
     }
 
-    /// The letter alone, beside its thing or led to it.
+    /// The letter alone, beside its thing or led to it; across an arrow only where there is no other way.
     std::optional<Placed> placeLetter(std::size_t i, char letter) {
         const std::vector<Run> runs{{std::string(1, letter), false, true}};
         LabelSearch search(m_requests[i], runs, m_around, m_measure);
         auto placed = choose(m_requests[i], search, {});
+        if (!placed) {
+            search.mayCrossArrows();
+            placed = choose(m_requests[i], search, {});
+        }
         if (placed) {
             placed->place.text = LabelText::keyLetter;
             placed->letter = letter;

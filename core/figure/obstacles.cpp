@@ -46,13 +46,27 @@ void Obstacles::addOutline(const Item& item) {
         m_outlines.push_back({boundsOfPoints(path->points), path->points});
 }
 
-bool Obstacles::isOnOutline(const Box& box) const {
-    return std::any_of(m_outlines.begin(), m_outlines.end(), [&](const Outline& outline) {
+bool Obstacles::isOnRegion(const Box& box) const {
+    const Point middle{box.left + box.width / 2, box.top + box.height / 2};
+    int turns = 0; // of all outlines about the middle of a box that crosses none
+    for (const Outline& outline : m_outlines) {
         const auto& p = outline.points;
-        bool isOn = false;
-        for (std::size_t i = 0; !isOn && overlap(grown(box, 1), outline.bounds) && i < p.size(); ++i)
-            isOn = meets(box, p[i], p[(i + 1) % p.size()]);
-        return isOn;
+        for (std::size_t i = 0; overlap(grown(box, 1), outline.bounds) && i < p.size(); ++i) {
+            const Point a = p[i], b = p[(i + 1) % p.size()];
+            if (meets(box, a, b))
+                return true;
+            if ((a.y <= middle.y) != (b.y <= middle.y) &&
+                (cross(b - a, middle - a) > 0) == (b.y > a.y)) // to the right of the middle
+                turns += b.y > a.y ? 1 : -1;
+        }
+    }
+    return turns != 0;
+}
+
+bool Obstacles::crossesArrow(Point a, Point b,
+                             const std::function<bool(Point tail, Point tip)>& counts) const {
+    return std::any_of(m_arrows.begin(), m_arrows.end(), [&](const std::array<Point, 2>& arrow) {
+        return segmentsCross(a, b, arrow[0], arrow[1]) && counts(arrow[0], arrow[1]);
     });
 }
 

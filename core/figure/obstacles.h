@@ -4,7 +4,9 @@
 #include "core/figure/geometry.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <functional>
 #include <span>
 #include <vector>
 
@@ -43,9 +45,14 @@ public:
     /// A stroke with its width, a head's box, or a text's box. `owner`: whose it is; `weight`: how much worse
     /// it is to cross than a thin line.
     void add(const Item& item, int owner = -1, int weight = 1);
-    /// An outline that a text had better not cross, but may: the unfilled paths of a region.
+    /// A region that a text had better not cover, but may: by its unfilled closed paths, whose insides are
+    /// told by non-zero winding.
     void addOutline(const Item& item);
-    bool isOnOutline(const Box& box) const;
+    bool isOnRegion(const Box& box) const;
+    /// From its tail to its exact tip: what no leader is to cross. Its strokes are added besides.
+    void addArrow(Point tail, Point tip) { m_arrows.push_back({tail, tip}); }
+    /// Does a leader from a to b cross one that counts?
+    bool crossesArrow(Point a, Point b, const std::function<bool(Point tail, Point tip)>& counts) const;
     /// Call once after the last add(); labels and leaders may still come.
     void settle();
     void addLabel(const Box& box) { m_labels.push_back({box.left, box.top, box.right(), box.bottom()}); }
@@ -134,6 +141,7 @@ private:
     std::vector<Box> m_texts;
     std::vector<Edges> m_labels;
     std::vector<Leader> m_leaders;
+    std::vector<std::array<Point, 2>> m_arrows;
     struct Outline {
         Box bounds;
         std::vector<Point> points;

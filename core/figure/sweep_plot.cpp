@@ -4,6 +4,7 @@
 #include "core/figure/geometry.h"
 #include "core/figure/sweep_labels.h"
 #include "core/figure/words.h"
+#include "core/sketch/cases.h"
 #include "core/sketch/shown.h"
 
 #include <algorithm>
@@ -79,8 +80,8 @@ private:
     double drawTitle() {
         double y = kMargin + m_size;
         Group& group = add(Role::titleblock, "title", "Title");
-        const std::string name =
-            m_sketch.title.empty() ? m_plot.list.title : m_sketch.title + ". " + m_plot.list.title;
+        const std::string title = titleWithCase(m_sketch);
+        const std::string name = title.empty() ? m_plot.list.title : title + ". " + m_plot.list.title;
         for (Runs& line : lines(name, m_options.width - 2 * kMargin)) {
             for (Run& run : line) {
                 run.bold = true;

@@ -15,7 +15,8 @@ using tolerance::AnswerRange;
 using tolerance::DirectionRange;
 using tolerance::Range;
 
-constexpr double kExact = 1e-12; ///< by its size, or a full turn: no tolerance moves it
+constexpr double kExact = 1e-12;        ///< by its size, or a full turn: no tolerance moves it
+constexpr double kExactAsBound = 1e-11; ///< the same of a direction's outer bound
 
 constexpr const char* kNotKnown = "range not known";
 
@@ -37,7 +38,8 @@ std::string said(Range range, const Sketch& sketch) {
 }
 
 std::string said(DirectionRange range, const Sketch& sketch) {
-    if (!range.any && range.to - range.from <= kExact * turnIn(sketch.angleUnit))
+    const double exact = (range.marked ? kExactAsBound : kExact) * turnIn(sketch.angleUnit);
+    if (!range.any && range.to - range.from <= exact)
         return {};
     const char* outer = !range.marked ? "" : range.any ? "perhaps " : "within ";
     range.marked = false;
@@ -65,8 +67,9 @@ void addLimit(std::vector<Run>& lines, const Drawing& d, int index, std::size_t 
         if (use.index != index || use.verdict == Bound::within)
             continue;
         const std::string share = use.utilisation ? ", " + utilisationText(*use.utilisation) : std::string();
-        lines.push_back(lowerLine((use.verdict == Bound::over ? "! over limit" : "! straddles limit") + share,
-                                  static_cast<int>(lines.size()) + 1, true));
+        const std::string words = use.verdict == Bound::over ? "over limit" : "straddles limit";
+        lines.push_back(
+            lowerLine(marked(use.verdict, words + share), static_cast<int>(lines.size()) + 1, true));
     }
 }
 
@@ -74,9 +77,10 @@ void addPermitted(std::vector<Run>& lines, const Drawing& d, int index, std::siz
                   const AnswerRange* range) {
     for (const DirectionUse& use : permittedOf(d.sketch, d.solved.solutions[answer], range))
         if (use.index == index && use.verdict != Bound::within)
-            lines.push_back(lowerLine(use.verdict == Bound::over ? "! direction not permitted"
-                                                                 : "! direction partly not permitted",
-                                      static_cast<int>(lines.size()) + 1, true));
+            lines.push_back(
+                lowerLine(marked(use.verdict, use.verdict == Bound::over ? "direction not permitted"
+                                                                         : "direction partly not permitted"),
+                          static_cast<int>(lines.size()) + 1, true));
 }
 
 } // namespace
@@ -133,12 +137,16 @@ DirectionSaid directionSaid(const Drawing& d, int index, double referred) {
 std::vector<Run> linesBelow(const Drawing& d, int index, bool other) {
     const std::size_t answer = other ? 1 - d.options.solution : d.options.solution;
     std::vector<Run> lines;
+    const PlainVector& vector = d.vectors.at(index);
+    if (const std::string stated =
+            vector.foundMagnitude ? std::string() : ownUnitWords(d.forceAt(index).magnitude, d.sketch);
+        !stated.empty())
+        lines.push_back(lowerLine(withMinusSigns(stated), 1));
     if (answer >= d.solved.solutions.size())
         return lines;
-    const PlainVector& vector = d.vectors.at(index);
     const std::string range = rangesSaid(d.sketch, d.solved, answer, d.tolerated, index).magnitude;
     if (!range.empty())
-        lines.push_back(lowerLine(range, 1));
+        lines.push_back(lowerLine(range, static_cast<int>(lines.size()) + 1));
     const AnswerRange* answers = rangeOf(d.tolerated, answer);
     addLimit(lines, d, index, answer, answers);
     if ((!vector.foundDirection || d.shows(Stage::all)) && d.isRevealed(directionId(vectorId(index)), other))

@@ -36,8 +36,9 @@ struct DirectionSaid {
 };
 DirectionSaid directionSaid(const Drawing& drawing, int index, double referred);
 
-/// Lines below a label's first: the range of a found magnitude, and in bold a limit that is passed and a
-/// direction that is not permitted. `other`: of the other of two answers.
+/// Lines below a label's first: the unit of its own in which a magnitude was stated, the range of a found
+/// one, and in bold a limit that is passed and a direction that is not permitted. `other`: of the other of
+/// two answers.
 std::vector<Run> linesBelow(const Drawing& drawing, int index, bool other);
 /// A line below another, set as small as those are.
 Run lowerLine(std::string text, int line, bool bold = false);

@@ -229,6 +229,11 @@ std::string idOf(std::string_view prefix, std::string_view name) {
     return id;
 }
 
+std::optional<double> referredAsShown(const SolvedForce& found, const Force& given, const Sketch& sketch) {
+    const bool isAsGiven = !found.directionFound && !found.turned && found.direction;
+    return isAsGiven ? referredAsGiven(given.direction, sketch) : found.direction;
+}
+
 Title titleOf(const PlainVector& vector, std::optional<double> referred, const Force& given, bool asGiven,
               const Sketch& sketch, const RangesSaid& ranges) {
     Title title{std::string(wordsForSum(&given == &sketch.sum)) + vector.name, {}};
@@ -263,7 +268,8 @@ std::string figureDescription(const Sketch& sketch, const Solved& solved, const 
                           int index) {
         const RangesSaid ranges =
             rangesSaid(sketch, solved, options.solution, options.tolerated.get(), index);
-        const auto referred = found ? found->direction : referredDirection(given.direction, sketch);
+        const auto referred =
+            found ? referredAsShown(*found, given, sketch) : referredAsGiven(given.direction, sketch);
         text += titleOf(vector, referred, given, options.asGiven, sketch, ranges).whole() + ". ";
     };
     constexpr std::size_t most = 24;

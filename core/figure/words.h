@@ -45,6 +45,9 @@ Runs oneLine(Runs runs);
 /// An XML name made of `prefix` and a force's name, different for different names.
 std::string idOf(std::string_view prefix, std::string_view name);
 
+/// A vector's direction as the sheet says it: a given one as it was given, unless it acts the other way.
+std::optional<double> referredAsShown(const SolvedForce& found, const Force& given, const Sketch& sketch);
+
 /// "Force P" and "340 N at 25.0° counter-clockwise from +x".
 /// `asGiven`: a slope or a bearing as `given` has it. `given` is the sketch's own force or sum.
 /// Ranges of what was found stand in brackets behind it.

@@ -132,7 +132,11 @@ struct MarkedQuantity {
     Verdict verdict = Verdict::missing;
     bool isLastFigure = false; ///< rounded, with all the figures that are asked: the last of them is off
     double points = 0, of = 0;
-    std::string givenText, expectedText;  ///< "335 N"; "520 N", "3.6° clockwise from +x"
+    std::string givenText, expectedText; ///< "335 N"; "520 N", "3.6° clockwise from +x"
+    /// What is right can be, where given values have tolerances: "509 to 530 N"; see `ranged`.
+    std::string rangeText;
+    /// Whether it has a range of its own; an angle on the way, say, is of the stated values.
+    enum class Ranged : std::uint8_t { none, known, unknown, ofStated } ranged = Ranged::none;
     std::vector<std::string> followsFrom; ///< names of the wrong values
     std::vector<Prose> remarks;
 };
@@ -174,6 +178,7 @@ struct Marking {
     std::vector<Finding> slips;             ///< likeliest first
     std::optional<Prose> ask;               ///< one question that tells the likeliest readings apart
     std::vector<Prose> remarks;             ///< on the whole: that a second answer exists
+    std::string caution;                    ///< where the question's scene asks for it (core/explain/caution)
     /// All right or rounded: exit status 0.
     bool isRight() const { return verdict == Verdict::right || verdict == Verdict::rounded; }
 };
@@ -243,7 +248,12 @@ std::vector<SlipEntry> slipEntries();
 /// is.
 std::string slipName(std::string_view id, const Sentences* sentences = nullptr);
 
-/// Plain text of a marking: a line for each quantity, a sentence for each finding with its changed line.
+/// "within the tolerances 509 to 530 N", "of the stated values", behind the value that is right; empty where
+/// no tolerance moves it.
+std::string rangeWords(const MarkedQuantity& quantity, const Sentences* sentences = nullptr);
+
+/// Plain text of a marking: a line for each quantity, a sentence for each finding with its changed line, the
+/// caution.
 std::string toText(const Marking& marking, Minus minus = Minus::ascii, std::size_t width = 96);
 std::string toText(const ChangedLine& line, Minus minus = Minus::ascii);
 

@@ -1,3 +1,4 @@
+#include "core/explain/caution.h"
 #include "core/mark/attempt.h"
 #include "core/mark/sheet.h"
 
@@ -20,6 +21,7 @@ public:
         });
         findings.emplace(question, *alternatives);
         telling.emplace(question, *alternatives);
+        needsCaution = tailpoint::needsCaution(sketch);
     }
     MarkerParts(const MarkerParts&) = delete;
     MarkerParts& operator=(const MarkerParts&) = delete;
@@ -28,6 +30,7 @@ public:
     std::optional<Alternatives> alternatives;
     std::optional<Findings> findings;
     std::optional<Telling> telling;
+    bool needsCaution = false;
 };
 
 Marker::Marker(const Sketch& sketch, const Solved& solved, const MarkOptions& options)
@@ -110,7 +113,16 @@ GivenValue Marker::pointed(const QuantityId& quantity, double angle) const {
 Marking Marker::mark(const Attempt& attempt) const {
     if (m_parts->question.refusal)
         return {};
-    return Sheet{m_parts->question, *m_parts->findings, *m_parts->telling}.mark(attempt);
+    const Question& question = m_parts->question;
+    Marking marking = Sheet{question, *m_parts->findings, *m_parts->telling}.mark(attempt);
+    if (question.hasTolerances)
+        marking.remarks.push_back(
+            Voice(question.options.sentences)
+                .say(SENTENCE("marking", "An answer is marked against the stated values, "
+                                         "whatever their tolerances.")));
+    if (m_parts->needsCaution)
+        marking.caution = cautionLine();
+    return marking;
 }
 
 } // namespace tailpoint

@@ -1,6 +1,7 @@
 // A marking as plain text.
 #include "core/mark/mark.h"
 
+#include "core/explain/ranges.h"
 #include "core/quantity/utf8.h"
 
 #include <array>
@@ -52,6 +53,8 @@ std::string lineOf(const MarkedQuantity& quantity) {
     line += ": " + std::string(nameOf(quantity.verdict));
     if (quantity.verdict != Verdict::right && !quantity.expectedText.empty())
         line += "; right is " + quantity.expectedText;
+    const std::string range = quantity.expectedText.empty() ? std::string() : rangeWords(quantity);
+    line += range.empty() ? range : (quantity.verdict == Verdict::right ? "; " : ", ") + range;
     return line;
 }
 
@@ -76,6 +79,22 @@ std::string pointsText(double points) {
 }
 
 } // namespace
+
+std::string rangeWords(const MarkedQuantity& quantity, const Sentences* sentences) {
+    const Voice voice(sentences);
+    switch (quantity.ranged) {
+    case MarkedQuantity::Ranged::known:
+        return toText(
+            voice.say(SENTENCE("marking", "within the tolerances {range}"), "range", quantity.rangeText));
+    case MarkedQuantity::Ranged::unknown:
+        return rangeUnknown(voice);
+    case MarkedQuantity::Ranged::ofStated:
+        return voice.text(SENTENCE("marking", "of the stated values"));
+    case MarkedQuantity::Ranged::none:
+        break;
+    }
+    return {};
+}
 
 std::string toText(const ChangedLine& line, Minus minus) {
     std::string out = toText(line.changed, minus);
@@ -110,6 +129,10 @@ std::string toText(const Marking& marking, Minus minus, std::size_t width) {
     if (marking.ask) {
         out += '\n';
         appendWrapped(out, "  ", toText(*marking.ask, minus), width);
+    }
+    if (!marking.caution.empty()) {
+        out += '\n';
+        appendWrapped(out, "  ", marking.caution, width);
     }
     return out;
 }

@@ -62,6 +62,9 @@ Question::Question(const Sketch& sketch, const Solved& solved, const MarkOptions
     for (Way& way : own.ways)
         way.slots = slotsIn(way.program);
     addRights();
+    hasTolerances = tolerance::boxOf(own.sketch).hasTolerance;
+    if (hasTolerances)
+        ranges = tolerance::rangesOf(own.sketch, own.solved);
 }
 
 void Question::add(const QuantityId& id, bool isAsked) {

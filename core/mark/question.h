@@ -4,6 +4,7 @@
 
 #include "core/derive/program.h"
 #include "core/mark/mark.h"
+#include "core/solve/tolerance.h"
 
 #include <array>
 #include <cmath>
@@ -65,6 +66,8 @@ public:
     std::size_t asked = 0;              ///< how many of them
     std::size_t answers = 1;            ///< 1 or 2
     std::optional<std::string> refusal;
+    bool hasTolerances = false;
+    tolerance::Ranges ranges; ///< of the answers; empty: not known, or without tolerances
 
     const Sketch& sketch() const { return own.sketch; }
     std::size_t cells() const { return quantities.size() * answers; }

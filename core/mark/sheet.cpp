@@ -206,6 +206,7 @@ MarkedQuantity Sheet::marked(const Part& part, std::size_t cell) const {
         marked.expected =
             m_question.isDirection(cell) ? normalized(right, m_question.sketch().angleUnit) : right;
         marked.expectedText = m_telling.shown(cell, right);
+        m_telling.addRange(cell, marked);
     }
     for (const UnreadValue& one : part.unread)
         if (m_question.find(one.id) == m_question.quantityOf(cell)) {

@@ -1,5 +1,6 @@
 #include "core/mark/telling.h"
 
+#include "core/explain/ranges.h"
 #include "core/mark/rewriting.h"
 #include "core/sketch/shown.h"
 
@@ -183,6 +184,49 @@ std::string Telling::shown(std::size_t cell, double value) const {
     if (dimensionOf(what) == Dimension::angle)
         return shownAngle(value, sketch);
     return shownForceWithUnit(std::abs(value) < Paper::kNoise * m_scale ? 0 : value, sketch);
+}
+
+/// The range of a vector's own values; null where it has none, or the quantity is another.
+const tolerance::VectorRange* Telling::rangeFor(std::size_t cell) const {
+    const VectorId of = m_question.quantities[m_question.quantityOf(cell)].id.of;
+    const std::size_t answer = m_question.answerOf(cell);
+    const bool isVector = of.kind == VectorId::Kind::force || of.kind == VectorId::Kind::sum;
+    return isVector && answer < m_question.ranges.size()
+               ? m_question.ranges[answer].find(of == kSumVector ? kSumIndex : of.index)
+               : nullptr;
+}
+
+void Telling::addRange(std::size_t cell, MarkedQuantity& quantity) const {
+    using Ranged = MarkedQuantity::Ranged;
+    const Sketch& sketch = m_question.sketch();
+    const QuantityId& id = quantity.id;
+    const Voice voice(m_question.options.sentences);
+    if (!m_question.hasTolerances)
+        return;
+    const bool isOwn = id.part == 0 && (id.what == What::magnitude || id.what == What::direction ||
+                                        id.what == What::x || id.what == What::y);
+    const auto* range = isOwn ? rangeFor(cell) : nullptr;
+    quantity.ranged = range != nullptr ? Ranged::known : isOwn ? Ranged::unknown : Ranged::ofStated;
+    if (range == nullptr)
+        return;
+    const auto take = [&](const auto& ends) {
+        if (endsTold(ends, sketch).isOne) // no tolerance moves it
+            quantity.ranged = Ranged::none;
+        else
+            quantity.rangeText = toText(rangeTold(ends, sketch, voice), Minus::ascii);
+    };
+    if (id.what == What::direction)
+        return take(range->direction);
+    tolerance::Range ends = id.what == What::magnitude ? range->magnitude
+                            : id.what == What::x       ? range->x
+                                                       : range->y;
+    if (id.what == What::magnitude && isNegativeBySense(m_question, cell)) {
+        std::swap(ends.least, ends.greatest);
+        for (auto* end : {&ends.least, &ends.greatest})
+            if (*end)
+                *end = -**end;
+    }
+    take(ends);
 }
 
 /// "…, R = 335 N"

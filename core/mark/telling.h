@@ -14,7 +14,8 @@ public:
     Prose ask(const Fitting& fitting) const;
     /// As the sheet shows it: "520 N", "3.6° clockwise from +x".
     std::string shown(std::size_t cell, double value) const;
-    std::string stated(const Given& given) const; ///< as it was typed, or as it was drawn
+    std::string stated(const Given& given) const;                    ///< as it was typed, or as it was drawn
+    void addRange(std::size_t cell, MarkedQuantity& quantity) const; ///< of what is right
 
     const Slip& slipOf(std::size_t single) const;
     /// Whether that slip by itself makes a cell wrong.
@@ -23,6 +24,7 @@ public:
     }
 
 private:
+    const tolerance::VectorRange* rangeFor(std::size_t cell) const;
     std::string asGiven(std::size_t cell, const GivenNumber& number) const;
     void addEqual(Prose& prose, std::size_t cell, const std::string& value) const;
     void addSecond(const Fitting& fitting, Finding& out) const;

@@ -5,6 +5,7 @@
 #include "core/practice/families.h"
 #include "core/sketch/shown.h"
 #include "core/sketch/things.h"
+#include "core/solve/tolerance.h"
 
 #include <algorithm>
 #include <tuple>
@@ -43,6 +44,7 @@ public:
             marked.push_back(slip.changes ? markedWith(slip) : Marking{});
         for (std::size_t i = 0; i < m_table.asked.size(); ++i)
             scheme.answers.push_back(answer(i));
+        addRanges(scheme);
         for (std::size_t i = 0; i < m_table.asked.size(); ++i)
             addNumbers(i, marked, scheme);
         return scheme;
@@ -103,6 +105,19 @@ private:
             out.numbers.push_back(stated(quantity, value));
         }
         return out;
+    }
+
+    /// As marking tells them beside the right answers.
+    void addRanges(Scheme& scheme) const {
+        if (!tolerance::boxOf(m_sketch).hasTolerance)
+            return;
+        const auto read = m_marker.read(rightAnswers(scheme));
+        const auto* attempt = std::get_if<Attempt>(&read);
+        const Marking marking = attempt ? m_marker.mark(*attempt) : Marking{};
+        for (SchemeAnswer& answer : scheme.answers)
+            for (const MarkedQuantity& one : marking.quantities)
+                if (one.name == answer.name)
+                    answer.ranges.push_back(rangeWords(one));
     }
 
     /// What who makes this slip and nothing else, and states all that is asked, is given.

@@ -15,6 +15,8 @@ struct SchemeAnswer {
                                       ///< against the given sense of a line whose sense is open
     std::vector<std::string> texts;   ///< as an answer states them: "520 N", "-3.6°"
     std::vector<std::string> numbers; ///< the same without a unit
+    /// What each can be, in words (rangeWords()), where given values have tolerances; else empty.
+    std::vector<std::string> ranges{};
 };
 
 /// A slip for a list in the margin, and the force, the component or the angle at which it is made; `place` is

@@ -184,9 +184,9 @@ std::string referenceWords(const Reference& reference) {
 
 FromAxis fromAxis(double referred, const Sketch& sketch) {
     const double degrees = std::fabs(toRadians(referred, sketch.angleUnit)) * (180 / M_PI);
-    if (degrees < kAlongAxisDegrees)
+    if (degrees < kAlongAxisDegrees || degrees > 360 - kAlongAxisDegrees)
         return {FromAxis::Way::along};
-    if (degrees > 180 - kAlongAxisDegrees)
+    if (std::fabs(degrees - 180) < kAlongAxisDegrees)
         return {FromAxis::Way::opposite};
     const bool counterClockwise = (referred > 0) == (sketch.reference.sense == Sense::ccw);
     FromAxis out{counterClockwise ? FromAxis::Way::counterClockwise : FromAxis::Way::clockwise,

@@ -56,7 +56,13 @@ void setShownDirection(Force& force, double referred, const Sketch& sketch) {
     }
     const double shown = roundedAsShown(normalized(referred, sketch.angleUnit), sketch);
     // 180.04 rounds to 180.0, which is written as such, but -180.0 is the same direction.
-    force.direction.form = AngleForm{normalized(shown, sketch.angleUnit)};
+    double angle = normalized(shown, sketch.angleUnit);
+    // Given beyond a half turn, a hand takes it on from there: 223 becomes 222.9 and not -137.1.
+    const auto* before = std::get_if<AngleForm>(&force.direction.form);
+    const double turn = turnIn(sketch.angleUnit);
+    if (before != nullptr && std::abs(before->value) > turn / 2 && angle * before->value < 0)
+        angle = roundedAsShown(angle + std::copysign(turn, before->value), sketch);
+    force.direction.form = AngleForm{angle};
 }
 
 } // namespace tailpoint

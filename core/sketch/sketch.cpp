@@ -97,6 +97,51 @@ std::optional<double> referredDirection(const Direction& direction, const Sketch
     return unit ? referredDirection(unit->cos, unit->sin, sketch) : std::nullopt;
 }
 
+std::optional<double> referredAsGiven(const Direction& direction, const Sketch& sketch) {
+    const auto* angle = std::get_if<AngleForm>(&direction.form);
+    return angle ? std::optional(std::fmod(angle->value, turnIn(sketch.angleUnit)))
+                 : referredDirection(direction, sketch);
+}
+
+namespace {
+
+void leaveOut(Magnitude& magnitude) {
+    magnitude.tolerance.reset();
+    if (magnitude.typed)
+        magnitude.typed->tolerance.reset();
+}
+
+void leaveOut(Direction& direction) {
+    direction.tolerance.reset();
+    if (auto* angle = std::get_if<AngleForm>(&direction.form); angle && angle->typed)
+        angle->typed->tolerance.reset();
+}
+
+} // namespace
+
+Sketch withoutTolerances(Sketch sketch) {
+    const auto leave = [](Force& vector) {
+        leaveOut(vector.magnitude);
+        leaveOut(vector.direction);
+    };
+    for (Force& force : sketch.forces)
+        leave(force);
+    leave(sketch.sum);
+    for (LoadCase& one : sketch.cases)
+        for (CaseChange& change : one.changes) {
+            if (change.magnitude)
+                leaveOut(*change.magnitude);
+            if (change.direction)
+                leaveOut(*change.direction);
+        }
+    return sketch;
+}
+
+bool statesLimits(const Sketch& sketch) {
+    const auto states = [](const Force& vector) { return vector.limit || vector.permitted; };
+    return states(sketch.sum) || std::any_of(sketch.forces.begin(), sketch.forces.end(), states);
+}
+
 std::string nextForceName(const Sketch& sketch) {
     constexpr std::array<std::string_view, 7> kLetters{"P", "Q", "S", "T", "U", "V", "W"};
     const auto isFree = [&](std::string_view name) {

@@ -199,6 +199,15 @@ bool isPlainReference(const Sketch& sketch);
 /// A given direction as the sheet says it: a typed angle is normalised exactly, slopes and bearings are
 /// referred.
 std::optional<double> referredDirection(const Direction& direction, const Sketch& sketch);
+/// The same, but a given angle as it was given, less whole turns: 223° is 223°. Within a full turn, either
+/// way.
+std::optional<double> referredAsGiven(const Direction& direction, const Sketch& sketch);
+
+/// The stated values alone, in the cases too: for who leaves tolerances out. Limits stay.
+Sketch withoutTolerances(Sketch sketch);
+/// A limit or permitted directions are stated: judged at the worst end of the tolerances, so that these
+/// cannot be left out.
+bool statesLimits(const Sketch& sketch);
 
 /// First free of P, Q, S, T, U, V, W, then F1, F2, ...
 std::string nextForceName(const Sketch& sketch);

@@ -22,6 +22,20 @@ std::string statedDirection(const Direction& given, const Sketch& sketch) {
     return angle && angle->typed ? shownAsTyped(*angle->typed) + " = " + shown : shown;
 }
 
+std::string ownUnitWords(const Magnitude& given, const Sketch& sketch) {
+    if (!given.value || !given.typed)
+        return {};
+    const std::string typed = shownAsTyped(*given.typed);
+    return std::holds_alternative<MassUnit>(given.typed->unit)
+               ? "weight of " + typed + ", g = " + shownGravity(sketch)
+               : "stated " + typed;
+}
+
+std::string ownUnitWords(const Direction& given) {
+    const auto* angle = std::get_if<AngleForm>(&given.form);
+    return angle && angle->typed ? "stated " + shownAsTyped(*angle->typed) : std::string();
+}
+
 bool hasOwnUnit(const Magnitude& magnitude) {
     return magnitude.typed.has_value();
 }

@@ -13,6 +13,10 @@ namespace tailpoint {
 std::string statedMagnitude(const Magnitude& given, const Sketch& sketch);
 /// "25.0° ± 0.5°", "3 : 4", "50 gon = 45.0°". Precondition: given.
 std::string statedDirection(const Direction& given, const Sketch& sketch);
+/// The value alone in the unit in which it was stated, under the sheet's on a figure: "stated 850 ± 10 kgf",
+/// "weight of 850 kg, g = 9.80665 m/s²", "stated 50 gon". Empty where it was stated in the sheet's.
+std::string ownUnitWords(const Magnitude& given, const Sketch& sketch);
+std::string ownUnitWords(const Direction& given);
 /// A unit of its own, or a mass: more to say than the sheet's value.
 bool hasOwnUnit(const Magnitude& magnitude);
 bool hasOwnUnit(const Direction& direction);

@@ -41,6 +41,13 @@ IntervalVec nearly(double x, double y) {
     return {{x - kRoom, x + kRoom}, {y - kRoom, y + kRoom}};
 }
 
+Interval squareOf(IntervalVec vector) {
+    return squared(vector.x) + squared(vector.y);
+}
+Interval lengthOf(IntervalVec vector) {
+    return root(squareOf(vector));
+}
+
 double radiansIn(AngleUnit unit) {
     return toRadians(1, unit);
 }
@@ -151,7 +158,7 @@ SweepBounds::Kind SweepBounds::marginKind(Interval margin) const {
 }
 
 SweepBounds::Kind SweepBounds::alone(const Rest& rest, double width) const {
-    const Interval square = squared(rest.value.x) + squared(rest.value.y);
+    const Interval square = squareOf(rest.value);
     if (square.low <= 0) {
         return Kind::turns;
     }
@@ -217,7 +224,7 @@ SweepBounds::Kind SweepBounds::circle(const Side& line, const Side& circle, cons
 
 SweepBounds::Kind SweepBounds::circles(const Place& whole, double width) const {
     const auto& [first, second, rest] = whole;
-    const Interval square = squared(rest.value.x) + squared(rest.value.y);
+    const Interval square = squareOf(rest.value);
     const Interval far = squared(first.radius + second.radius) - square,
                    near = square - squared(first.radius - second.radius);
     if (far.high < 0 || near.high < 0) {
@@ -255,6 +262,29 @@ SweepBounds::Kind SweepBounds::foot(const Side& line, const Rest& rest, double w
                 alone(rest, width)});
 }
 
+// One unknown for two equations: what is left over of them, which has an answer where it is next to nothing:
+// across the line, or the length that the rest has beyond the circle. By its value in the middle and its
+// slope what is level stays level.
+SweepBounds::Kind SweepBounds::oneUnknown(const Place& whole, const Place& middle, double width) const {
+    const Interval half{-width / 2, width / 2};
+    const Vector& unit = whole.first.unit;
+    const Rest& rest = whole.rest;
+    if (whole.first.isLine) {
+        const Interval change = cross(rest.slope, unit.value) + cross(rest.value, unit.slope);
+        const Interval left = cross(middle.rest.value, middle.first.unit.value) + half * change;
+        return all({marginKind(both(cross(rest.value, unit.value), left)), slopeKind(change, width, m_scale),
+                    slopeKind(dot(rest.slope, unit.value) + dot(rest.value, unit.slope), width, m_scale)});
+    }
+    const Interval length = lengthOf(rest.value);
+    if (length.low <= 0) {
+        return Kind::turns;
+    }
+    const Interval change = rest.along / length - whole.first.radiusSlope;
+    const Interval left = lengthOf(middle.rest.value) - middle.first.radius + half * change;
+    return all({marginKind(both(length - whole.first.radius, left)), slopeKind(change, width, m_scale),
+                slopeKind(rest.across / squared(length), width, 1)});
+}
+
 SweepBounds::Place SweepBounds::placeAt(double from, double to) const {
     const auto [first, second] = m_asked.unknownVectors;
     return {sideAt(first, from, to), second == kNoVector ? Side{} : sideAt(second, from, to),
@@ -279,15 +309,41 @@ SweepBounds::Kind SweepBounds::kindOf(double from, double to) const {
         return foot(isGiven(vectorIn(m_sketch, m_asked.unknownVectors[0]).direction) ? place.first
                                                                                      : place.second,
                     place.rest, width);
+    case Family::oneUnknown:
+        return oneUnknown(place, placeAt(middle, middle), width);
     default:
         return Kind::moves;
     }
 }
 
-std::vector<double> SweepBounds::turns(const std::vector<double>& at) const {
-    std::vector<double> places;
-    if (m_asked.unknownVectors[0] == kNoVector || m_asked.family == Family::oneUnknown) {
-        return places;
+// An answer of one unknown may exist at a single place, to the last bits of what is typed: to neighbouring
+// doubles where what is left over changes its sign.
+std::pair<double, double> SweepBounds::closedIn(double from, double to) const {
+    if (m_asked.family != Family::oneUnknown) {
+        return {from, to};
+    }
+    const auto isLeft = [&](double at) {
+        const Place place = placeAt(at, at);
+        const Interval over = place.first.isLine ? cross(place.rest.value, place.first.unit.value)
+                                                 : lengthOf(place.rest.value) - place.first.radius;
+        return over.low + over.high > 0;
+    };
+    const bool before = isLeft(from);
+    while (before != isLeft(to)) {
+        const double middle = from + (to - from) / 2;
+        if (middle == from || middle == to) {
+            break;
+        }
+        (isLeft(middle) == before ? from : to) = middle;
+    }
+    return {from, to};
+}
+
+SweepBounds::Turns SweepBounds::turns(const std::vector<double>& at) const {
+    Turns turns;
+    std::vector<double>& places = turns.places;
+    if (m_asked.unknownVectors[0] == kNoVector) {
+        return turns;
     }
     using Stretch = std::pair<double, double>;
     std::vector<Stretch> open, halves;
@@ -301,10 +357,12 @@ std::vector<double> SweepBounds::turns(const std::vector<double>& at) const {
         for (const auto& [from, to] : open) {
             const double middle = from + (to - from) / 2;
             if (++tried > kMostHalvings) {
-                return places;
+                turns.isAll = false;
+                return turns;
             }
             if (to - from <= kThinnest * m_span || middle == from || middle == to) {
-                places.insert(places.end(), {from, to});
+                const auto [before, behind] = closedIn(from, to);
+                places.insert(places.end(), {before, behind});
                 continue;
             }
             for (const Stretch& half : {Stretch(from, middle), Stretch(middle, to)}) {
@@ -317,7 +375,7 @@ std::vector<double> SweepBounds::turns(const std::vector<double>& at) const {
             }
         }
     }
-    return places;
+    return turns;
 }
 
 } // namespace tailpoint

@@ -5,6 +5,7 @@
 #include "core/solve/interval.h"
 #include "core/solve/sweep.h"
 
+#include <utility>
 #include <vector>
 
 namespace tailpoint {
@@ -18,10 +19,15 @@ public:
     /// Places between which, with those of the grid, every curve of every answer only rises or only falls,
     /// and exists or doesn't: where one turns, begins or ends, or a line's magnitude passes through zero, two
     /// of them stand within 2^-40 of the range, or so close that no curve moves by more than rounding from
-    /// one to the other. `at`: the grid, from its lower end up; its places are not among them. Where more is
-    /// in doubt than the budget clears (a curve that is all but level) they stop at the parts reached by
-    /// then. Of one unknown for two equations, whose answers hang on rounding: none.
-    std::vector<double> turns(const std::vector<double>& at) const;
+    /// one to the other. `at`: the grid, from its lower end up; its places are not among them. Of one unknown
+    /// for two equations, whose answers hang on rounding: where what is left over is nothing, least or
+    /// greatest.
+    struct Turns {
+        std::vector<double> places;
+        /// More was in doubt than the budget clears (a curve that is all but level): there may be others.
+        bool isAll = true;
+    };
+    Turns turns(const std::vector<double>& at) const;
 
 private:
     enum class Kind { moves, still, turns }; ///< what a stretch is; still: by no more than rounding
@@ -51,6 +57,8 @@ private:
     Kind circle(const Side& line, const Side& circle, const Rest& rest, double width) const;
     Kind circles(const Place& whole, double width) const;
     Kind foot(const Side& line, const Rest& rest, double width) const;
+    Kind oneUnknown(const Place& whole, const Place& middle, double width) const;
+    std::pair<double, double> closedIn(double from, double to) const;
     Kind slopeKind(Interval slope, double width, double scale) const;
     Kind marginKind(Interval margin) const;
 

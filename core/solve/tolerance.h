@@ -24,7 +24,7 @@ namespace tailpoint::tolerance {
 struct Effort {
     int boxes = 240;
 };
-inline constexpr Effort kExact{240}, kWhileDragging{24};
+inline constexpr Effort kExact{240}, kWhileDragging{16};
 
 /// The value of one given magnitude or direction at an extreme.
 struct InputAt {
@@ -64,7 +64,7 @@ struct VectorRange {
     Range magnitude, x, y; ///< x and y along the sheet's
     DirectionRange direction;
     /// A found magnitude that comes down to zero: a line is slack at one end of the range, or would have to
-    /// push beyond it.
+    /// push beyond it. Not said of an outer bound of zero that nothing was found at.
     bool slack = false;
     bool isMarked() const { return magnitude.marked || x.marked || y.marked || direction.marked; }
 };

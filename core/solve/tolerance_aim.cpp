@@ -1,5 +1,8 @@
 // Where the unknown directions of a piece can lie at the most, by closed forms of the whole box: a search
 // that begins there need not look around.
+#include "core/solve/tolerance_aim.h"
+
+#include "core/solve/outward.h"
 #include "core/solve/tolerance_problem.h"
 
 #include <algorithm>
@@ -59,27 +62,37 @@ void aimAt(Sector& sector, double from, double to) {
     }
 }
 
+/// The other leg where c is seen from the end of `side` under a right angle: with it the cosine is least.
+double legOf(double side, double c) {
+    return side > c ? std::sqrt((side - c) * (side + c)) : 0;
+}
+
 // Of the angle at the common point in a triangle of the sides own, rest and other: its cosine is greatest and
 // least on the edges of the box, where one of the two sides beside it is such that the other is a tangent, or
 // in a corner.
-Bounds angleBeside(const Sector& own, const Sector& other, Bounds rest) {
-    const auto cosine = [](double a, double b, double c) { return (a * a + b * b - c * c) / (2 * a * b); };
-    Bounds all{kNever, -kNever};
-    for (const double c : {other.least, other.greatest}) {
-        for (const double a : {own.least, own.greatest}) {
-            all.add(cosine(a, rest.low, c));
-            all.add(cosine(a, rest.high, c));
-            all.add(cosine(a, std::clamp(std::sqrt(std::fmax(0.0, a * a - c * c)), rest.low, rest.high), c));
+Bounds angleBeside(Bounds own, Bounds other, Bounds rest) {
+    Bounds cosine{kNever, -kNever};
+    const auto add = [&](double a, double b, double c) {
+        const auto [value, size] = cosineBeside(a, b, c);
+        cosine.add(value - kOfCosine * size);
+        cosine.add(value + kOfCosine * size);
+    };
+    for (const double c : {other.low, other.high}) {
+        for (const double a : {own.low, own.high}) {
+            add(a, rest.low, c);
+            add(a, rest.high, c);
+            add(a, std::clamp(legOf(a, c), rest.low, rest.high), c);
         }
         for (const double b : {rest.low, rest.high}) {
-            all.add(
-                cosine(std::clamp(std::sqrt(std::fmax(0.0, b * b - c * c)), own.least, own.greatest), b, c));
+            add(std::clamp(legOf(b, c), own.low, own.high), b, c);
         }
     }
-    constexpr double kOfCosine =
-        1e-14; // widens the angle most near 0 and a half turn, where an arccosine is bad
-    return {std::acos(std::clamp(all.high + kOfCosine, -1.0, 1.0)),
-            std::acos(std::clamp(all.low - kOfCosine, -1.0, 1.0))};
+    return {std::acos(std::clamp(cosine.high, -1.0, 1.0)), std::acos(std::clamp(cosine.low, -1.0, 1.0))};
+}
+
+/// A sector's magnitudes, whose ends are rounded from more digits, outward.
+Bounds sideOf(const Sector& sector) {
+    return {down(sector.least), up(sector.greatest)};
 }
 
 void aimCircles(Piece& piece, const Rest& rest) {
@@ -87,7 +100,8 @@ void aimCircles(Piece& piece, const Rest& rest) {
     if (rest.isAround || rest.length.low <= 0 || first.least <= 0 || second.least <= 0) {
         return;
     }
-    const Bounds one = angleBeside(first, second, rest.length), two = angleBeside(second, first, rest.length);
+    const Bounds own = sideOf(first), other = sideOf(second);
+    const Bounds one = angleBeside(own, other, rest.length), two = angleBeside(other, own, rest.length);
     const auto aim = [&](Sector& sector, const Bounds& angle, bool isLeft) {
         isLeft ? aimAt(sector, rest.direction.low + angle.low, rest.direction.high + angle.high)
                : aimAt(sector, rest.direction.low - angle.high, rest.direction.high - angle.low);
@@ -95,6 +109,11 @@ void aimCircles(Piece& piece, const Rest& rest) {
     aim(first, one, piece.root == 0);
     aim(second, two, piece.root != 0);
 }
+
+/// Of a direction that is a difference of three, each of up to 2 pi and rounded once or twice: below 32u.
+constexpr double kOfAngle = 32 * 0x1p-53;
+/// A quotient's rounding, u, moves an arcsine near a quarter turn by up to sqrt(8u), 3e-8.
+constexpr double kOfArcsine = 1e-7;
 
 // What is left over square to the line is the circle's part of it.
 void aimCircle(Piece& piece, const Rest& rest) {
@@ -108,14 +127,14 @@ void aimCircle(Piece& piece, const Rest& rest) {
     const double length = (rest.length.low + rest.length.high) / 2;
     const double middle =
         rest.isAround ? 0 : length * std::sin((rest.direction.low + rest.direction.high) / 2 - way);
-    const double off = rest.isAround ? rest.length.high : rest.radius + rest.length.high * turn;
+    const double off = rest.isAround ? rest.length.high : rest.radius + rest.length.high * (turn + kOfAngle);
     const auto arcsine = [&](double value) {
         const double sine = value / (value < 0 ? circle.least : circle.greatest);
         const double widest = value / (value < 0 ? circle.greatest : circle.least);
         return Bounds{std::asin(std::clamp(std::fmin(sine, widest), -1.0, 1.0)),
                       std::asin(std::clamp(std::fmax(sine, widest), -1.0, 1.0))};
     };
-    const double low = arcsine(middle - off).low - 1e-7, high = arcsine(middle + off).high + 1e-7;
+    const double low = arcsine(middle - off).low - kOfArcsine, high = arcsine(middle + off).high + kOfArcsine;
     const bool back = (piece.root == 0) != line.flipped;
     back ? aimAt(circle, way - turn + std::numbers::pi - high, way + turn + std::numbers::pi - low)
          : aimAt(circle, way - turn + low, way + turn + high);

@@ -2,7 +2,9 @@
 
 #include "core/solve/tolerance_search.h"
 
+#include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <numbers>
 
 namespace tailpoint::tolerance {
@@ -17,6 +19,7 @@ public:
     Missing(const Problem& problem, const std::vector<Piece>& pieces, const std::vector<Piece>& lost,
             int boxes)
         : problem_(problem), pieces_(pieces), lost_(lost), boxes_(boxes) {}
+    bool isMissedNearby() const;
     bool isLostSomewhere() const;
     bool missesSomewhere() const;
 
@@ -28,6 +31,37 @@ private:
     const std::vector<Piece>&pieces_, &lost_;
     int boxes_;
 };
+
+// Whether there is no answer with one input at an end and the others in the middle, or in one of some
+// corners: where that is so nothing need be searched.
+bool Missing::isMissedNearby() const {
+    constexpr std::uint32_t kCorners = 24;
+    const auto isMissed = [&](const Point& point) {
+        return std::none_of(pieces_.begin(), pieces_.end(),
+                            [&](const Piece& piece) { return tipsAt(problem_, piece, point).has_value(); });
+    };
+    for (std::size_t i = 0; i < problem_.inputs.size(); ++i) {
+        for (const long double end : {problem_.inputs[i].least, problem_.inputs[i].greatest}) {
+            Point point = problem_.nominal();
+            point[i] = end;
+            if (isMissed(point)) {
+                return true;
+            }
+        }
+    }
+    std::uint32_t bits = 1;
+    for (std::uint32_t corner = 0; corner < kCorners; ++corner) {
+        Point point;
+        for (const Input& input : problem_.inputs) {
+            bits = bits * 1664525u + 1013904223u; // D. Knuth, The Art of Computer Programming, vol. 2, 3.3.4
+            point.push_back((bits >> 31) != 0 ? input.greatest : input.least);
+        }
+        if (isMissed(point)) {
+            return true;
+        }
+    }
+    return false;
+}
 
 // Whether somewhere in the box a vector would have to act against its given sense.
 bool Missing::isLostSomewhere() const {
@@ -112,7 +146,7 @@ std::vector<Piece> Missing::feetOf(const Piece& piece) const {
 bool isEverywhere(const Problem& problem, const std::vector<Piece>& pieces, const std::vector<Piece>& lost,
                   int boxes) {
     const Missing missing(problem, pieces, lost, boxes);
-    return !missing.isLostSomewhere() && !missing.missesSomewhere();
+    return !missing.isMissedNearby() && !missing.isLostSomewhere() && !missing.missesSomewhere();
 }
 
 } // namespace tailpoint::tolerance

@@ -33,33 +33,65 @@ class Tracer {
 public:
     Tracer(const Problem& problem, std::vector<Piece> pieces, std::size_t which, const Effort& effort)
         : problem_(problem), pieces_(std::move(pieces)), which_(which),
-          boxes_(std::max(6, effort.boxes / 16)), most_(effort.boxes >= kExact.boxes ? 160 : 24) {}
+          boxes_(std::max(6, effort.boxes / 16)), most_(effort.boxes >= kExact.boxes ? 160 : 24) {
+        moveToMostCurved();
+    }
 
     TipRegion region();
 
 private:
     using Probe = std::function<Station(double)>;
 
+    void moveToMostCurved();
     void alongRays(double from, double to, bool closed);
+    void addBetween(const Station& a, const Station& b, std::vector<Pt>& outer, std::vector<Pt>& inner) const;
     void alongCircles();
-    Station onRay(double direction);
+    Station onRays(double from, double to);
     Station onCircle(double magnitude);
     std::vector<Station> stations(double from, double to, const Probe& probe, bool onRays);
     void add(const std::vector<Pt>& points);
 
-    const Problem& problem_;
+    Problem problem_;
     std::vector<Piece> pieces_;
     std::size_t which_;
     int boxes_, most_;
+    Pt centre_; ///< of all rays
     double size_ = 1, middle_ = 0, farthest_ = kFarthest;
     std::optional<std::array<double, 2>> arc_; ///< of a direction that hangs on no magnitude
     TipRegion region_;
 };
 
+// A sum is traced from where the most curved of the sectors that make it up has its centre: seen from
+// elsewhere a ray may pass through it twice, with what is no part of it between.
+void Tracer::moveToMostCurved() {
+    const Piece& piece = pieces_.front();
+    if (piece.rule != Rule::alone || problem_.box.vectors[piece.unknown[0].vector].magnitudeGiven ||
+        problem_.sectors.empty()) {
+        return;
+    }
+    const auto bendOf = [](const Sector& sector) { return sector.least * std::min(sector.width(), kTurn); };
+    const auto most =
+        std::max_element(problem_.sectors.begin(), problem_.sectors.end(),
+                         [&](const Sector& a, const Sector& b) { return bendOf(a) < bendOf(b); });
+    kernel::Vec others;
+    for (auto sector = problem_.sectors.begin(); sector != problem_.sectors.end(); ++sector) {
+        const Pt middle = (sector->least + sector->greatest) / 2 * unitAt(sector->middle());
+        others = others + (sector == most ? kernel::Vec{} : kernel::Vec{middle.x, middle.y});
+    }
+    const kernel::Vec centre = -(problem_.fixed + others);
+    centre_ = {static_cast<double>(centre.x), static_cast<double>(centre.y)};
+    problem_.fixed = problem_.fixed + kernel::Vec{centre_.x, centre_.y};
+    for (Piece& each : pieces_) {
+        each.unknown[0].sector = sectorOf(0, kNever, -kTurn / 2, kTurn / 2);
+        aim(problem_, each);
+    }
+}
+
 void Tracer::add(const std::vector<Pt>& points) {
     const double sign = problem_.turnedOf(pieces_.front().unknown[which_].vector) == Turned::yes ? -1 : 1;
     Outline outline;
-    for (const Pt point : points) {
+    for (const Pt each : points) {
+        const Pt point = each + centre_;
         outline.emplace_back(std::ldexp(sign * point.x, problem_.exponent),
                              std::ldexp(sign * point.y, problem_.exponent));
     }
@@ -68,11 +100,13 @@ void Tracer::add(const std::vector<Pt>& points) {
     }
 }
 
-Station Tracer::onRay(double direction) {
+// Along any ray between the two: one, or so many that they are as good as one.
+Station Tracer::onRays(double from, double to) {
+    const double direction = from + (to - from) / 2;
     std::vector<Piece> pieces = pieces_;
     for (Piece& piece : pieces) {
         Sector& own = piece.unknown[which_].sector;
-        own = sectorOf(own.least, own.greatest, direction, direction);
+        own = sectorOf(own.least, own.greatest, from, to);
     }
     Search search(problem_, pieces, which_, kTrue / 2 * size_);
     if (search.isEmpty()) {
@@ -108,6 +142,21 @@ Station Tracer::onCircle(double magnitude) {
     return {magnitude, from + shift, to + shift, to >= from};
 }
 
+// Those with something, and beside each the next one without: somewhere up to there it ends.
+std::vector<Station> withEdges(const std::vector<Station>& made) {
+    std::vector<Station> kept;
+    for (std::size_t i = 0; i < made.size(); ++i) {
+        const Station* from = made[i].isThere                              ? &made[i]
+                              : i + 1 < made.size() && made[i + 1].isThere ? &made[i + 1]
+                              : i > 0 && made[i - 1].isThere               ? &made[i - 1]
+                                                                           : nullptr;
+        if (from != nullptr) {
+            kept.push_back({made[i].at, from->low, from->high, true});
+        }
+    }
+    return kept;
+}
+
 // Halved until the middle lies where the straight line between its neighbours has it.
 std::vector<Station> Tracer::stations(double from, double to, const Probe& probe, bool onRays) {
     std::vector<Station> made{probe(from)};
@@ -137,19 +186,36 @@ std::vector<Station> Tracer::stations(double from, double to, const Probe& probe
             ++i;
         }
     }
-    std::erase_if(made, [](const Station& each) { return !each.isThere; });
-    return made;
+    return withEdges(made);
+}
+
+/// From one ray to the next both ends go evenly: so is what lies between them, on an arc.
+void Tracer::addBetween(const Station& a, const Station& b, std::vector<Pt>& outer,
+                        std::vector<Pt>& inner) const {
+    const double turn = b.at - a.at, bend = std::max(a.high, b.high) * turn * turn / 8;
+    const int count = static_cast<int>(std::ceil(std::sqrt(bend / (kTrue / 4 * size_))));
+    for (int i = 1; i < count; ++i) {
+        const double part = static_cast<double>(i) / count;
+        outer.push_back(polar(a.high + part * (b.high - a.high), a.at + part * turn));
+        inner.push_back(polar(a.low + part * (b.low - a.low), a.at + part * turn));
+    }
 }
 
 void Tracer::alongRays(double from, double to, bool closed) {
-    const std::vector<Station> rays = stations(
-        from, to, [&](double at) { return onRay(at); }, true);
+    const Station all = onRays(from, to);
+    const bool isOne = all.isThere && all.high * (to - from) < kTrue / 4 * size_;
+    const std::vector<Station> rays = isOne ? std::vector<Station>{all}
+                                            : stations(
+                                                  from, to, [&](double at) { return onRays(at, at); }, true);
     std::vector<Pt> outer, inner;
     bool hollow = false;
-    for (const Station& ray : rays) {
-        outer.push_back(polar(ray.high, ray.at));
-        inner.push_back(polar(ray.low, ray.at));
-        hollow = hollow || ray.low > 0;
+    for (std::size_t i = 0; i < rays.size(); ++i) {
+        if (i > 0) {
+            addBetween(rays[i - 1], rays[i], outer, inner);
+        }
+        outer.push_back(polar(rays[i].high, rays[i].at));
+        inner.push_back(polar(rays[i].low, rays[i].at));
+        hollow = hollow || rays[i].low > 0;
     }
     std::reverse(inner.begin(), inner.end());
     if (!closed) {

@@ -148,6 +148,9 @@ long double Part::farthest(std::size_t input, long double end) {
         }
     };
     for (const Point& point : std::vector<Point>(known_)) {
+        if (best[input] == end) {
+            break;
+        }
         Point moved = point;
         if (std::fabs(end - best[input]) < std::fabs(end - moved[input])) {
             moved[input] = best[input];

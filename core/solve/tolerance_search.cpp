@@ -4,11 +4,16 @@
 #include <cmath>
 #include <numbers>
 #include <queue>
+#include <utility>
 
 namespace tailpoint::tolerance {
 namespace {
 
 constexpr double kTurn = 2 * std::numbers::pi;
+/// With fewer boxes than this a bound that no point reaches is not looked into: it stands as an outer one.
+constexpr int kThorough = kExact.boxes / 8;
+/// A magnitude beyond so many times all that is given is beyond all bounds.
+constexpr double kFar = 0x1p30;
 
 // Every direction that is halved at the start: wider parts bound nothing.
 std::vector<Sector> slicesOf(const Sector& sector, double widest) {
@@ -35,6 +40,9 @@ Search::Search(const Problem& problem, const std::vector<Piece>& pieces, std::si
     : problem_(problem), pieces_(pieces), firstIs_(first) {
     caps_.fill(kNever);
     known_.push_back(problem.sectors);
+    if (boxes < kThorough) {
+        leastStep_ = 0x1p-14L;
+    }
     start();
     tryCorners();
     refine(boxes * 2 / 5);
@@ -120,11 +128,16 @@ std::vector<Cell> Search::split(Goal goal, const Cell& cell, int which) {
             part.known = known_.size() - 1;
         }
         if (narrow(part)) {
-            part.bound = std::min(cell.bound, boundOf(goal, part).value);
+            part.bound = std::min(cell.bound, boundOf(goal, part));
             made.push_back(part);
         }
     }
     return made;
+}
+
+// Whether the vector is next to nothing in it, by no more than rounding: such a one has no direction.
+bool Search::isNothing(const Cell& cell) const {
+    return cell.first.greatest <= 64 * problem_.slack && best_[static_cast<std::size_t>(Goal::to)].isThere;
 }
 
 double Search::width(Goal goal) const {
@@ -144,45 +157,111 @@ bool Search::mayBe(bool flipped) const {
     });
 }
 
-Extreme Search::run(Goal goal, int boxes) {
-    constexpr double kFar = 0x1p30;
-    const auto below = [](const Cell& a, const Cell& b) { return a.bound < b.bound; };
-    std::priority_queue<Cell, std::vector<Cell>, decltype(below)> queue(below);
-    for (Cell cell : cells_) {
-        cell.bound = boundOf(goal, cell).value;
-        queue.push(cell);
+/// Cells by their bounds, the greatest first. A bound that costs nothing comes first: most are never asked
+/// for more.
+class Search::Open {
+public:
+    Open(const Search& search, Goal goal) : search_(search), goal_(goal) {
+        for (Cell cell : search.cells_) {
+            cell.bound = search.quickBound(goal, cell);
+            cell.isQuick = true;
+            push(cell);
+        }
+        settle();
     }
+    bool isEmpty() const { return cells_.empty(); }
+    double bound() const { return isEmpty() ? -kNever : cells_.top().bound; }
+    Cell pop() {
+        const Cell cell = cells_.top();
+        cells_.pop();
+        return cell;
+    }
+    void add(const std::vector<Cell>& parts) {
+        for (const Cell& part : parts) {
+            push(part);
+        }
+        settle();
+    }
+
+private:
+    struct Below {
+        bool operator()(const Cell& a, const Cell& b) const { return a.bound < b.bound; }
+    };
+    void push(const Cell& cell) {
+        if (!isOfDirection(goal_) || !search_.isNothing(cell)) {
+            cells_.push(cell);
+        }
+    }
+    void settle() {
+        while (!isEmpty() && cells_.top().isQuick) {
+            Cell cell = pop();
+            cell.bound = std::min(cell.bound, search_.boundOf(goal_, cell));
+            cell.isQuick = false;
+            cells_.push(cell);
+        }
+    }
+
+    const Search& search_;
+    Goal goal_;
+    std::priority_queue<Cell, std::vector<Cell>, Below> cells_;
+};
+
+// What is left of a cell's looseness where it is as thin as can be.
+double Search::thinnestOf(Goal goal, const Cell& cell) const {
+    const double size = isOfDirection(goal) ? std::min(cell.first.greatest, 1e6) : 1;
+    return std::max(coarse_, 1e-7 * width(goal) * size + problem_.slack);
+}
+
+// Whether the bound of a cell as thin as can be is true: a point reaches it, or at least no hollow side is to
+// blame that none does. Else `loose` says where to halve it.
+bool Search::isTrue(Goal goal, double bound, const Cell& cell, bool thoroughly, Looseness& loose) {
+    if (coarse_ == 0 && isReached(goal, bound, cell, thoroughly)) {
+        return true;
+    }
+    const Looseness doubt = doubtOf(goal, cell);
+    if (doubt.total <= thinnestOf(goal, cell)) {
+        return true;
+    }
+    loose = doubt;
+    return false;
+}
+
+Extreme Search::run(Goal goal, int boxes) {
+    Open open(*this, goal);
     const Best& best = best_[static_cast<std::size_t>(goal)];
     const double cap = caps_[static_cast<std::size_t>(goal)];
-    double bound = queue.empty() ? -kNever : std::min(cap, queue.top().bound);
-    bool isTight = false;
-    for (int i = 0; i < boxes && !queue.empty(); ++i) {
-        const Cell cell = queue.top();
-        queue.pop();
-        if (coarse_ == 0 && (i < 32 || i % 2 == 0)) {
+    double bound = std::min(cap, open.bound());
+    bool tight = false, isFirst = true;
+    for (int i = 0; i < boxes && !open.isEmpty(); ++i) {
+        const Cell cell = open.pop();
+        if (coarse_ == 0 && (i < 16 || i % 4 == 0)) {
             tryCell(goal, cell, i >= 64 && (i & (i - 1)) == 0);
+        }
+        if (coarse_ == 0 && i % 8 == 5 && boxes >= kThorough) {
+            tryVector(cell, farthestOf(goal, cell));
         }
         const double gap = best.isThere ? bound - static_cast<double>(best.value) : kNever;
         const double share = i * 4 >= boxes || bound == cap ? kEnough : 1e-9;
-        const Looseness loose = loosenessOf(goal, cell);
-        const double size = isOfDirection(goal) ? std::min(cell.first.greatest, 1e6) : 1;
-        isTight =
-            bound != kNever && loose.total <= std::max(coarse_, 1e-7 * width(goal) * size + problem_.slack);
-        if (isTight && coarse_ == 0 && gap > kEnough * width(goal)) {
-            tryCell(goal, cell, true);
-            tryOtherPieces(goal);
-            settle(goal);
-        }
-        if (isTight || gap <= share * width(goal) + 4 * problem_.slack ||
-            (best.isThere && best.value > kFar) || loose.most == 0) {
+        Looseness loose = loosenessOf(goal, cell);
+        const bool isThin = bound != kNever && loose.total <= thinnestOf(goal, cell);
+        if (isThin && coarse_ == 0 && boxes < kThorough) {
+            tight = gap <= kEnough * width(goal);
             break;
         }
-        for (const Cell& part : split(goal, cell, loose.which)) {
-            queue.push(part);
+        tight = isThin && isTrue(goal, bound, cell, std::exchange(isFirst, isFirst && !isThin), loose);
+        if (tight || gap <= share * width(goal) + 4 * problem_.slack || (best.isThere && best.value > kFar) ||
+            loose.most == 0) {
+            break;
         }
-        bound = queue.empty() ? -kNever : std::min(cap, queue.top().bound);
+        open.add(split(goal, cell, loose.which));
+        bound = std::min(cap, open.bound());
     }
     known_.resize(1);
+    return ended(goal, bound, tight);
+}
+
+Extreme Search::ended(Goal goal, double bound, bool isTight) {
+    const Best& best = best_[static_cast<std::size_t>(goal)];
     if (goal == Goal::leastMagnitude && bound >= 0 && coarse_ == 0) {
         tryClosed();
     }
@@ -194,6 +273,17 @@ Extreme Search::run(Goal goal, int boxes) {
     }
     const double outer = best.isThere ? std::max(bound, static_cast<double>(best.value)) : bound;
     return {outer, isTight, isTop, best.isThere && best.value > kFar, best};
+}
+
+void Search::cap(Goal goal, double bound, Pt vector) {
+    caps_[static_cast<std::size_t>(goal)] = bound;
+    for (std::size_t i = 0; i < pieces_.size() && coarse_ == 0; ++i) {
+        Cell whole;
+        whole.piece = i;
+        whole.first = pieces_[i].unknown[firstIs_].sector;
+        whole.second = pieces_[i].unknown[1 - firstIs_].sector;
+        tryVector(whole, vector);
+    }
 }
 
 void Search::findGap(int boxes) {

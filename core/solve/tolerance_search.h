@@ -22,14 +22,21 @@ inline bool isGreatest(Goal goal) {
            goal == Goal::to;
 }
 
+/// Of a component: the way that it is looked for along.
+inline Pt alongOf(Goal goal) {
+    const double sign = isGreatest(goal) ? 1 : -1;
+    return goal == Goal::leastX || goal == Goal::greatestX ? Pt{sign, 0} : Pt{0, sign};
+}
+
 /// Part of a piece. `first` is the vector that is looked for; its magnitude is narrowed to what can close.
 struct Cell {
     std::size_t piece = 0;
     Sector first, second;
     std::size_t known = 0;      ///< which set of the known vectors' sectors
-    Pt towardMost, towardLeast; ///< the proofs' directions for the greatest and the least magnitude
+    Pt towardMost, towardLeast; ///< the proofs' directions for the greatest and the least magnitude, or zero
     double most = kNever;       ///< greatest magnitude, were the first's direction that of its middle
     double bound = kNever;      ///< of the goal, always as if the greatest were looked for
+    bool isQuick = false;       ///< the bound is one that cost nothing
 };
 
 /// The best that was found at a point of the box.
@@ -75,8 +82,8 @@ public:
     /// Ends when bound and best are so close together that nothing is to be gained, or close enough for who
     /// reads it and a quarter of the boxes is spent, or when all are.
     Extreme run(Goal goal, int boxes);
-    /// No run's bound of this goal need be above, as is known from elsewhere.
-    void cap(Goal goal, double bound) { caps_[static_cast<std::size_t>(goal)] = bound; }
+    /// No run's bound of this goal need be above, as is known from elsewhere: of that vector, which is tried.
+    void cap(Goal goal, double bound, Pt vector);
     /// Whether anything may be found against the given sense of its line (or along it).
     bool mayBe(bool flipped) const;
     /// How far apart the best points of a goal and its opposite lie.
@@ -88,36 +95,56 @@ public:
     long double valueOf(Goal goal, const Tips& tips) const;
 
 private:
-    struct Bounds {
-        double value, gap; ///< gap: what halving the first's direction could take off, roughly
-    };
     static constexpr int kFirst = -1, kSecond = -2;
     struct Looseness {
         double most = 0, total = 0;
         int which = kFirst; ///< a known vector, or one of the two
+        void add(double gap, int at) {
+            total += gap;
+            if (gap > most) {
+                most = gap;
+                which = at;
+            }
+        }
     };
+    class Open;
     void start();
     void tryCorners();
     void tryAllButParallel(std::size_t piece);
     bool narrow(Cell& cell) const;
+    double fineOf(const Cell& cell) const;
     bool relate(Cell& cell) const;
     bool boundMost(Cell& cell) const;
     bool boundLeast(Cell& cell) const;
     Total totalOf(const Cell& cell) const;
-    Bounds boundOf(Goal goal, const Cell& cell) const;
-    double componentBound(Pt along, const Cell& cell) const;
+    double boundOf(Goal goal, const Cell& cell) const;
+    double gapOf(Goal goal, const Cell& cell) const;
+    double quickBound(Goal goal, const Cell& cell) const;
+    double componentBound(Goal goal, const Cell& cell) const;
     void tryCell(Goal goal, const Cell& cell, bool upTo);
     void tryToward(Goal goal, const Cell& cell, Pt toward, double direction, bool upTo);
     Point pointToward(const Cell& cell, Pt toward, double direction, bool inner) const;
+    void tryVector(const Cell& cell, Pt own);
+    long double offOf(const Piece& piece, const Point& point, kernel::Vec own) const;
+    void placeOther(const Piece& piece, Point& point, kernel::Vec own) const;
+    Pt farthestOf(Goal goal, const Cell& cell) const;
     void tryClosed();
+    void closeIn(Point& point, kernel::Vec own, int sweeps) const;
     void tryOtherPieces(Goal goal);
     void settle(Goal goal);
     void settleInput(Goal goal, std::size_t input);
+    void climb(Goal goal);
+    bool isReached(Goal goal, double bound, const Cell& cell, bool thoroughly);
+    double thinnestOf(Goal goal, const Cell& cell) const;
+    bool isTrue(Goal goal, double bound, const Cell& cell, bool thoroughly, Looseness& loose);
+    Extreme ended(Goal goal, double bound, bool isTight);
     bool isSettled(Goal goal) const;
     long double valueWith(Goal goal, std::size_t input, long double value) const;
     void tryNextTo(Goal goal, std::size_t piece, const Point& point);
     void tryUpTo(std::size_t piece, const Point& from, const Point& toward);
     Looseness loosenessOf(Goal goal, const Cell& cell) const;
+    Looseness doubtOf(Goal goal, const Cell& cell) const;
+    bool isNothing(const Cell& cell) const;
     std::vector<Cell> split(Goal goal, const Cell& cell, int which);
     double hollow(const Sector& sector, Pt toward) const;
     void refine(int boxes);
@@ -130,6 +157,7 @@ private:
     std::array<Best, kGoals> best_;
     std::array<double, kGoals> caps_;
     double coarse_ = 0;
+    long double leastStep_ = 0x1p-56L; ///< to a last point with an answer
     double fine_ =
         1e-15; ///< what a bound may be off beyond rounding: a small part of what the box makes of it
     bool hasGap_ = false;

@@ -3,8 +3,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <numbers>
+#include <optional>
+#include <utility>
 
 namespace tailpoint::tolerance {
 namespace {
@@ -42,12 +43,16 @@ bool Search::tryPoint(std::size_t piece, const Point& point) {
     if (!tips) {
         return false;
     }
+    const bool hasDirection = hasGap_ && (*tips)[firstIs_].magnitude != 0;
+    const long double direction = hasDirection ? valueOf(Goal::to, *tips) : 0;
     for (std::size_t i = 0; i < kGoals; ++i) {
         const Goal goal = static_cast<Goal>(i);
-        if (isOfDirection(goal) && (!hasGap_ || (*tips)[firstIs_].magnitude == 0)) {
+        if (isOfDirection(goal) && !hasDirection) {
             continue;
         }
-        const long double value = valueOf(goal, *tips);
+        const long double value = goal == Goal::to     ? direction
+                                  : goal == Goal::from ? kTurn - direction
+                                                       : valueOf(goal, *tips);
         if (!best_[i].isThere || value > best_[i].value) {
             best_[i] = {true, value, point, piece};
         }
@@ -70,7 +75,7 @@ void Search::tryOtherPieces(Goal goal) {
 void Search::tryUpTo(std::size_t piece, const Point& from, const Point& toward) {
     Point point = from;
     long double reached = 0;
-    for (long double step = 0.5L; step > 0x1p-56L; step /= 2) {
+    for (long double step = 0.5L; step > leastStep_; step /= 2) {
         for (std::size_t i = 0; i < point.size(); ++i) {
             point[i] = from[i] + (reached + step) * (toward[i] - from[i]);
         }
@@ -238,99 +243,6 @@ void Search::tryCorners() {
             }
         }
     }
-}
-
-// One vector wholly unknown that may vanish: each input in turn as it leaves least over, from the least that
-// was found so far.
-void Search::tryClosed() {
-    const Best best = best_[static_cast<std::size_t>(Goal::leastMagnitude)];
-    if (!best.isThere || best.value == 0 || pieces_[best.piece].rule != Rule::alone) {
-        return;
-    }
-    Point point = best.point;
-    for (int sweep = 0; sweep < 200; ++sweep) {
-        for (std::size_t i = 0; i < problem_.inputs.size(); ++i) {
-            const Input& input = problem_.inputs[i];
-            const kernel::Vec unit = problem_.unitAt(point, input.vector);
-            const long double magnitude = problem_.magnitudeAt(point, input.vector);
-            const kernel::Vec wanted = problem_.targetAt(point) + magnitude * unit;
-            if (!input.isDirection) {
-                point[i] = std::clamp(kernel::dot(wanted, unit), input.least, input.greatest);
-            } else if (kernel::length(wanted) > 0) {
-                const long double off = std::atan2(kernel::cross(unit, wanted), kernel::dot(unit, wanted));
-                point[i] = std::clamp(point[i] + off, input.least, input.greatest);
-            }
-        }
-    }
-    tryPoint(best.piece, point);
-}
-
-// The value with one input of the best point moved; none where there is no answer.
-long double Search::valueWith(Goal goal, std::size_t input, long double value) const {
-    const Best& best = best_[static_cast<std::size_t>(goal)];
-    Point point = best.point;
-    point[input] = value;
-    const std::optional<Tips> tips = tipsAt(problem_, pieces_[best.piece], point);
-    return tips ? valueOf(goal, *tips) : std::numeric_limits<long double>::quiet_NaN();
-}
-
-// One input by itself: to its ends, away from an end that it should leave, and within them to the top of a
-// parabola through three points.
-void Search::settleInput(Goal goal, std::size_t i) {
-    const Best& best = best_[static_cast<std::size_t>(goal)];
-    const Input& input = problem_.inputs[i];
-    const long double span = input.greatest - input.least;
-    const auto attempt = [&](long double value) {
-        Point point = best.point;
-        point[i] = std::clamp(value, input.least, input.greatest);
-        tryPoint(best.piece, point);
-    };
-    attempt(input.least);
-    attempt(input.greatest);
-    if (const long double end = best.point[i]; end == input.least || end == input.greatest) {
-        const long double inward = end == input.least ? span : -span;
-        if (!(valueWith(goal, i, end + inward / 1024) > best.value)) {
-            return;
-        }
-        for (const long double part : {1.0L / 64, 1.0L / 16, 0.25L, 0.5L, 0.75L}) {
-            attempt(end + part * inward);
-        }
-    }
-    for (int round = 0; round < 3; ++round) {
-        const long double at = best.point[i];
-        const long double step = std::fmin(std::fmin(at - input.least, input.greatest - at), span / 1024);
-        const long double below = valueWith(goal, i, at - step), above = valueWith(goal, i, at + step);
-        const long double bend = 2 * best.value - below - above;
-        if (!(step > 0 && bend > 0)) {
-            return;
-        }
-        attempt(at + std::clamp(step * (above - below) / (2 * bend), -span / 4, span / 4));
-    }
-}
-
-void Search::settle(Goal goal) {
-    const bool isThere = best_[static_cast<std::size_t>(goal)].isThere;
-    for (int sweep = 0; isThere && sweep < 3; ++sweep) {
-        for (std::size_t i = 0; i < problem_.inputs.size(); ++i) {
-            settleInput(goal, i);
-        }
-    }
-}
-
-// Whether no input by itself leads farther, and all lead somewhere.
-bool Search::isSettled(Goal goal) const {
-    const Best& best = best_[static_cast<std::size_t>(goal)];
-    for (std::size_t i = 0; i < problem_.inputs.size(); ++i) {
-        const Input& input = problem_.inputs[i];
-        for (const long double step :
-             {(input.greatest - input.least) / 4096, (input.least - input.greatest) / 4096}) {
-            const long double at = std::clamp(best.point[i] + step, input.least, input.greatest);
-            if (at != best.point[i] && !(valueWith(goal, i, at) <= best.value)) {
-                return false;
-            }
-        }
-    }
-    return true;
 }
 
 } // namespace tailpoint::tolerance

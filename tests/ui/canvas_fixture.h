@@ -70,7 +70,11 @@ protected:
         QCoreApplication::sendEvent(&canvas, &event);
     }
     void press(QPointF at, Qt::KeyboardModifiers keys = {}) { mouse(QEvent::MouseButtonPress, at, keys); }
-    void move(QPointF to, Qt::KeyboardModifiers keys = {}) { mouse(QEvent::MouseMove, to, keys); }
+    /// With the frame that follows it.
+    void move(QPointF to, Qt::KeyboardModifiers keys = {}) {
+        mouse(QEvent::MouseMove, to, keys);
+        canvas.catchUp();
+    }
     void release(QPointF at, Qt::KeyboardModifiers keys = {}) { mouse(QEvent::MouseButtonRelease, at, keys); }
     void hover(QPointF at) { mouse(QEvent::MouseMove, at, {}, Qt::NoButton); }
     void click(QPointF at) {

@@ -88,5 +88,14 @@ TEST_F(GivenWords, LeavingTheFieldUnchangedKeepsTheUnit) {
     EXPECT_EQ(document.sketch().forces[0].magnitude.value, 8335.6);
 }
 
+TEST_F(GivenWords, ACellTakesTheWordsThatItShows) {
+    open(raft());
+    EXPECT_TRUE(model.setData(model.index(0, GivenModel::MagnitudeColumn), QStringLiteral("to find")));
+    EXPECT_TRUE(model.setData(model.index(1, GivenModel::DirectionColumn), QStringLiteral("To find")));
+    EXPECT_FALSE(isGiven(document.sketch().forces[0].magnitude));
+    EXPECT_FALSE(isGiven(document.sketch().forces[1].direction));
+    EXPECT_EQ(data(0, GivenModel::MagnitudeColumn), QStringLiteral("to find"));
+}
+
 } // namespace
 } // namespace tailpoint::test

@@ -103,7 +103,7 @@ TEST_F(PanelTest, TheCheckSaysWhatTheCheckOfTheSolutionSaysAndCountsNoDigits) {
 
 TEST_F(PanelTest, ListsComponentsInteriorAnglesSidesAndOppositeAngles) {
     EXPECT_EQ(cellText(panel, "vectorTable", 3, 0), QStringLiteral("R"));
-    EXPECT_EQ(cellText(panel, "vectorTable", 0, 0), QStringLiteral("in N"));
+    EXPECT_EQ(cellText(panel, "vectorTable", 0, 1), QStringLiteral("magnitude, N"));
     EXPECT_EQ(cellText(panel, "vectorTable", 3, 1), QStringLiteral("520"));
     EXPECT_EQ(cellText(panel, "vectorTable", 3, 4), QStringLiteral("−33.1"));
     EXPECT_EQ(cellText(panel, "angleTable", 1, 2), QStringLiteral("65.0°"));
@@ -204,7 +204,7 @@ TEST_F(PanelTest, TheTableOfValuesHasBothAnswersInOneOrderWhicheverIsDrawn) {
     const QString rest = QStringLiteral("P\t180\t40.0°\t138\t116\nQ\t260\t−10.3°\t256\t−46.4\n"
                                         "Answer 2 of 2%2\t\t\t\t\n"
                                         "P\t513\t40.0°\t393\t329\nQ\t260\t−89.7°\t1.29\t−260\n");
-    const QString whole = QStringLiteral("in N\tmagnitude\tdirection\tx\ty\nR\t400\t10.0°\t394\t69.5\n"
+    const QString whole = QStringLiteral("\tmagnitude, N\tdirection\tx, N\ty, N\nR\t400\t10.0°\t394\t69.5\n"
                                          "Answer 1 of 2%1\t\t\t\t\n") +
                           rest;
     EXPECT_EQ(tableText(), whole.arg(QStringLiteral(", drawn"), QString()));

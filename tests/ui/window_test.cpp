@@ -309,9 +309,11 @@ TEST_F(WindowTest, TheAxisChangesTheAnglesAndNotTheForces) {
     }));
 }
 
-TEST_F(WindowTest, ThemeUnitsAndConstructionAreRemembered) {
+TEST_F(WindowTest, ThemeAndConstructionAreRememberedAndASheetsUnitIsItsOwn) {
     trigger("theme-slate");
     trigger("unit-lbf");
+    trigger("angle-gon");
+    trigger("figures-5");
     trigger("kindTriangle");
     bool asked = false;
     answerNext(QMessageBox::Discard, asked);
@@ -320,7 +322,45 @@ TEST_F(WindowTest, ThemeUnitsAndConstructionAreRemembered) {
     EXPECT_EQ(window->canvas().theme(), ThemeName::slate);
     EXPECT_EQ(window->canvas().construction(), ConstructionKind::triangle);
     trigger("fileNew");
+    EXPECT_EQ(window->document().sketch().forceUnit, ForceUnit::N);
+    EXPECT_EQ(window->document().sketch().angleUnit, AngleUnit::deg);
+    EXPECT_EQ(window->document().sketch().figures, 3);
+}
+
+TEST_F(WindowTest, NewSheetsTakeAUnitOverWhereThatIsAskedFor) {
+    trigger("unit-lbf");
+    trigger("angle-gon");
+    trigger("figures-5");
+    trigger("newSheetsLikeThis");
+    bool asked = false;
+    answerNext(QMessageBox::Discard, asked);
+    trigger("fileNew");
+    EXPECT_TRUE(asked);
     EXPECT_EQ(window->document().sketch().forceUnit, ForceUnit::lbf);
+    EXPECT_EQ(window->document().sketch().angleUnit, AngleUnit::gon);
+    EXPECT_EQ(window->document().sketch().figures, 5);
+    ASSERT_TRUE(window->openPath(QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json")));
+    EXPECT_EQ(window->document().sketch().forceUnit, ForceUnit::N) << "a file keeps its own";
+}
+
+/// The menu that opened, its choice made.
+TEST_F(WindowTest, AUnitBesideAValueIsClickedToChangeIt) {
+    auto* table = child<QTableView>(*window, "givenTable");
+    const QRect cell = table->visualRect(table->model()->index(0, 1)); // "340 N"
+    const QPoint number(cell.center()), unit(cell.right() - 12, cell.center().y());
+    QTest::mouseClick(table->viewport(), Qt::LeftButton, {}, number);
+    EXPECT_EQ(QApplication::activePopupWidget(), nullptr) << "the number is no unit";
+    QTest::mouseClick(table->viewport(), Qt::LeftButton, {}, unit);
+    auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
+    ASSERT_TRUE(menu);
+    auto* kilo = menu->findChild<QAction*>(QStringLiteral("unit-kN"));
+    ASSERT_TRUE(kilo);
+    EXPECT_FALSE(kilo->isChecked());
+    kilo->trigger();
+    menu->close();
+    EXPECT_EQ(window->document().sketch().forceUnit, ForceUnit::kN);
+    EXPECT_DOUBLE_EQ(*window->document().sketch().forces[0].magnitude.value, 0.34);
+    EXPECT_EQ(window->document().history().count(), 1);
 }
 
 TEST_F(WindowTest, DamagedSettingsAreNoReasonNotToStart) {
@@ -328,8 +368,8 @@ TEST_F(WindowTest, DamagedSettingsAreNoReasonNotToStart) {
         QSettings settings(QStringLiteral("Tailpoint"), QStringLiteral("Tailpoint"));
         settings.setValue(QStringLiteral("window/geometry"), QStringLiteral("x"));
         settings.setValue(QStringLiteral("window/theme"), 7);
-        settings.setValue(QStringLiteral("sheet/figures"), -40);
-        settings.setValue(QStringLiteral("sheet/forceUnit"), QStringLiteral("stone"));
+        settings.setValue(QStringLiteral("newSheet/figures"), -40);
+        settings.setValue(QStringLiteral("newSheet/forceUnit"), QStringLiteral("stone"));
         settings.setValue(QStringLiteral("files/recent"), 3);
     }
     open();

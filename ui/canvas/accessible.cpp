@@ -71,7 +71,9 @@ QAccessibleInterface* AccessibleCanvas::child(int index) const {
     }
     while (index >= 0 && m_ids.size() <= static_cast<std::size_t>(index)) {
         const auto next = static_cast<int>(m_ids.size());
-        m_ids.push_back(QAccessible::registerAccessibleInterface(new AccessibleVector(canvas(), next)));
+        auto* vector = new AccessibleVector(canvas(), next);
+        m_ids.push_back(QAccessible::registerAccessibleInterface(vector));
+        m_names << vector->text(QAccessible::Name);
     }
     return index >= 0 ? QAccessible::accessibleInterface(m_ids[static_cast<std::size_t>(index)]) : nullptr;
 }
@@ -100,6 +102,31 @@ QAccessibleInterface* AccessibleCanvas::focusChild() const {
     const int selected = canvas() != nullptr && canvas()->hasFocus() ? canvas()->selected() : kNoVector;
     return selected == kNoVector ? QAccessibleWidget::focusChild()
                                  : child(childOfVector(*canvas(), selected));
+}
+
+void AccessibleCanvas::tellNew() {
+    const int count = vectors();
+    if (std::exchange(m_count, count) != count) {
+        QAccessibleEvent event(widget(), QAccessible::ObjectReorder);
+        QAccessible::updateAccessibility(&event);
+    }
+    for (int i = 0; i < std::min(count, static_cast<int>(m_names.size())); ++i) {
+        const QString name = child(i)->text(QAccessible::Name);
+        if (std::exchange(m_names[i], name) == name) {
+            continue;
+        }
+        QAccessibleEvent event(widget(), QAccessible::NameChanged);
+        event.setChild(i);
+        QAccessible::updateAccessibility(&event);
+    }
+}
+
+void tellNewNames(Canvas& canvas) {
+    if (QAccessible::isActive()) {
+        if (auto* sheet = static_cast<AccessibleCanvas*>(QAccessible::queryAccessibleInterface(&canvas))) {
+            sheet->tellNew();
+        }
+    }
 }
 
 QString AccessibleCanvas::text(QAccessible::Text what) const {

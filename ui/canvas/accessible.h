@@ -29,11 +29,18 @@ public:
     QAccessibleInterface* focusChild() const override;
     QString text(QAccessible::Text what) const override;
 
+    void tellNew(); ///< names that are other than when they were last told, and how many there are
+
 private:
     int vectors() const;
     Canvas* canvas() const;
     mutable std::vector<QAccessible::Id> m_ids; ///< of those asked for so far, by index
+    mutable QStringList m_names;                ///< of these, as last told
+    int m_count = -1;                           ///< of vectors, when last told
 };
+
+/// Tells assistive technology at once what is new. Nothing where nobody listens.
+void tellNewNames(Canvas& canvas);
 
 /// The vector that a child of the canvas stands for, and back.
 int vectorOfChild(const Canvas& canvas, int index);

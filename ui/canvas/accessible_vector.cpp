@@ -6,6 +6,7 @@
 #include "ui/canvas/force_edits.h"
 #include "ui/canvas/seen_words.h"
 #include "ui/canvas/words.h"
+#include "ui/document/given_edits.h"
 #include "ui/document/sketch_document.h"
 
 namespace tailpoint {
@@ -295,10 +296,39 @@ QVariant AccessibleQuantity::minimumStepSize() const {
 }
 
 QStringList AccessibleQuantity::actionNames() const {
-    return isValid() && given() ? QStringList{increaseAction(), decreaseAction()} : QStringList();
+    if (!isValid()) {
+        return {};
+    }
+    return given() ? QStringList{increaseAction(), decreaseAction(), toFindAction()}
+                   : QStringList{givenAction()};
+}
+
+QString AccessibleQuantity::localizedActionDescription(const QString& name) const {
+    return name == toFindAction()  ? words::tr("What it is then follows from the rest")
+           : name == givenAction() ? words::tr("With the value that was found")
+                                   : QAccessibleActionInterface::localizedActionDescription(name);
+}
+
+QString AccessibleQuantity::toFindAction() {
+    return QStringLiteral("Make it one to find"); // Qt's bridge tells no other name of an action than this
+}
+
+QString AccessibleQuantity::givenAction() {
+    return QStringLiteral("Make it given");
+}
+
+QString AccessibleQuantity::localizedActionName(const QString& name) const {
+    return name == toFindAction()  ? words::tr("Make it one to find")
+           : name == givenAction() ? words::tr("Make it given")
+                                   : QAccessibleActionInterface::localizedActionName(name);
 }
 
 void AccessibleQuantity::doAction(const QString& name) {
+    const Entry entry = isMagnitude() ? Entry::magnitude : Entry::direction;
+    if (isValid() && (name == toFindAction() || name == givenAction())) {
+        m_canvas->setToFind(vector(), entry, name == toFindAction());
+        return;
+    }
     const int way = name == increaseAction() ? 1 : name == decreaseAction() ? -1 : 0;
     if (!isValid() || way == 0) {
         return;

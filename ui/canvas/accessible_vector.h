@@ -76,6 +76,10 @@ public:
     QStringList actionNames() const override;
     void doAction(const QString& name) override;
     QStringList keyBindingsForAction(const QString&) const override { return {}; }
+    QString localizedActionName(const QString& name) const override;
+    QString localizedActionDescription(const QString& name) const override;
+    static QString toFindAction(); ///< of a given quantity
+    static QString givenAction();  ///< of one that is to be found
 
 private:
     bool isMagnitude() const { return m_quantity == Quantity::magnitude; }

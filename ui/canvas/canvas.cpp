@@ -9,19 +9,24 @@
 #include <QFocusEvent>
 #include <QKeyEvent>
 #include <QNativeGestureEvent>
+#include <QScopedValueRollback>
 #include <algorithm>
 
 namespace tailpoint {
 
 namespace {
 constexpr double kZoomStep = 1.25;
-}
+constexpr int kRest = 300; // milliseconds without a move: assistive technology is told then
+} // namespace
 
 Canvas::Private::Private(Canvas& canvas, SketchDocument& document)
     : q(canvas), scene(document), nudges(document), editor(&canvas) {}
 
 GestureContext Canvas::Private::context() {
-    return {scene, snapping, [this](const Sentence& sentence) { say(sentence); }};
+    return {scene, snapping, [this](const Sentence& sentence) {
+                const QScopedValueRollback<bool> quiet(isByPointer, true);
+                say(sentence);
+            }};
 }
 
 void Canvas::Private::say(const QString& text) {
@@ -29,7 +34,11 @@ void Canvas::Private::say(const QString& text) {
 }
 
 void Canvas::Private::say(const Sentence& sentence) {
-    emit q.hint(text(plain(sentence)), htmlOf(sentence));
+    const QString words = text(plain(sentence));
+    emit q.hint(words, htmlOf(sentence));
+    if (!isByPointer && !words.isEmpty()) {
+        emit q.answered(words);
+    }
 }
 
 Words Canvas::Private::symbolAt(int vector) const {
@@ -67,44 +76,48 @@ void Canvas::Private::documentChanged() {
     announce();
 }
 
-/// Tells assistive technology, once for all changes of one turn of the event loop.
+/// Once for all changes of one turn of the event loop; while a hand is at it only when that rests.
 void Canvas::Private::announce() {
     if (!QAccessible::isActive() || announcing) {
         return;
+    }
+    if (scene.document().isPreviewing()) {
+        return rest.start();
     }
     announcing = true;
     QMetaObject::invokeMethod(
         &q,
         [this] {
             announcing = false;
-            const auto count = scene.sketch().forces.size();
-            if (count != announced) {
-                announced = count;
-                QAccessibleEvent event(&q, QAccessible::ObjectReorder);
-                QAccessible::updateAccessibility(&event);
-            }
-            if (selected != kNoVector) {
-                QAccessibleEvent event(&q, QAccessible::NameChanged);
-                event.setChild(childOfVector(q, selected));
-                QAccessible::updateAccessibility(&event);
-            }
+            tellNewNames(q);
         },
         Qt::QueuedConnection);
+}
+
+void Canvas::Private::tellFocus() {
+    if (QAccessible::isActive() && q.hasFocus() && selected != kNoVector) {
+        tellNewNames(q); // first, so that nobody takes it by the name of who stood there before
+        QAccessibleEvent event(&q, QAccessible::Focus);
+        event.setChild(childOfVector(q, selected));
+        QAccessible::updateAccessibility(&event);
+    }
 }
 
 /// By an undo or a save in the middle of a drag, say: the hand holds nothing any more.
 void Canvas::Private::previewEnded() {
     if (gesture && gesture->previews()) {
+        pendingMove.reset();
         gesture.reset();
         edgeClock.stop();
         scene.setSteady(false);
         refresh();
-        hoverAt(pointer);
+        hoverAt(pointer, keys);
     }
 }
 
 void Canvas::Private::documentReplaced() {
     edgeClock.stop();
+    pendingMove.reset();
     gesture.reset(); // its sketch is gone: nothing to take back
     scene.setSteady(false);
     editor.leave();
@@ -132,6 +145,10 @@ Canvas::Canvas(SketchDocument& document, QWidget* parent)
                 d->scene.setRestingTips(of, tips);
                 update();
             });
+    d->rest.setSingleShot(true);
+    d->rest.setInterval(kRest);
+    connect(&d->rest, &QTimer::timeout, this, [this] { tellNewNames(*this); });
+    connect(&d->editor, &LabelEditor::complained, this, &Canvas::answered);
     d->edgeClock.setInterval(16); // a frame
     d->edgeClock.setTimerType(Qt::PreciseTimer);
     connect(&d->edgeClock, &QTimer::timeout, this, [this] { d->restAtEdge(); });
@@ -193,7 +210,8 @@ QRect Canvas::vectorRect(int vector) const {
     }
     const SheetView& sheet = d->scene.sheet();
     const QRectF box = QRectF(sheet.toPixels(at->tail), sheet.toPixels(at->tip)).normalized();
-    return box.adjusted(-kTipReach, -kTipReach, kTipReach, kTipReach).toAlignedRect();
+    constexpr double near = kPointerReach.point;
+    return box.adjusted(-near, -near, near, near).toAlignedRect();
 }
 
 bool Canvas::isGliding() const {
@@ -265,6 +283,7 @@ void Canvas::setByParallelograms(bool on) {
 
 void Canvas::setSnapping(bool on) {
     if (on != d->snapping) {
+        d->takeMove();
         d->snapping = on;
         if (d->gesture) {
             d->gesture->setSnapping(on);
@@ -339,17 +358,20 @@ void Canvas::takeOtherAnswer() {
     }
 }
 
+/// Qt tells of the sheet last, and after that it is told who on it has the keyboard.
+void Canvas::focusInEvent(QFocusEvent* event) {
+    QWidget::focusInEvent(event);
+    QMetaObject::invokeMethod(
+        this, [this] { d->tellFocus(); }, Qt::QueuedConnection);
+}
+
 void Canvas::select(int vector) {
     const int to = forceAt(d->scene.sketch(), vector) != nullptr ? vector : kNoVector;
     if (to != d->selected) {
         d->selected = to;
         d->nudges.end();
         update();
-        if (QAccessible::isActive() && hasFocus() && to != kNoVector) {
-            QAccessibleEvent event(this, QAccessible::Focus);
-            event.setChild(childOfVector(*this, to));
-            QAccessible::updateAccessibility(&event);
-        }
+        d->tellFocus();
         emit selectionChanged(to);
     }
 }
@@ -368,9 +390,21 @@ void Canvas::lightParts(const std::vector<FigurePart>& parts) {
     }
 }
 
+/// The window is about to paint: what a hand did since the last frame comes first.
+bool Canvas::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::UpdateRequest && watched == window()) {
+        d->takeMove();
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
 bool Canvas::event(QEvent* event) {
     switch (event->type()) {
+    case QEvent::Show:
+        window()->installEventFilter(this);
+        break;
     case QEvent::ShortcutOverride: {
+        d->takeMove(); // whatever the key does, it does it to what is under the hand
         const auto* pressed = static_cast<QKeyEvent*>(event);
         const bool snaps = pressed->key() == Qt::Key_S &&
                            !pressed->modifiers().testFlag(Qt::ControlModifier); // Ctrl+S saves
@@ -391,6 +425,7 @@ bool Canvas::event(QEvent* event) {
     }
     case QEvent::FocusIn:
     case QEvent::FocusOut: {
+        d->takeMove();
         const Qt::FocusReason reason = static_cast<QFocusEvent*>(event)->reason();
         d->focusShown = reason == Qt::TabFocusReason || reason == Qt::BacktabFocusReason;
         d->spaceHeld = false;

@@ -12,8 +12,10 @@
 
 namespace tailpoint {
 
+enum class Entry;
 class OwnAnswer;
 class SketchDocument;
+enum class UnitOf;
 
 /// Object name "canvas". Vectors are named by their index into the sketch's forces, kSumIndex for the sum and
 /// kNoVector for none.
@@ -61,6 +63,9 @@ public:
     /// sense.
     bool setMagnitude(int vector, double magnitude);
     bool setDirection(int vector, double referred);
+    /// Makes a quantity one to find, or a given one with the value that was found. Where it can't, or where
+    /// a value is set that is not given, hint() says so. True: it is as asked for.
+    bool setToFind(int vector, tailpoint::Entry quantity, bool toFind);
 
     SketchDocument& document() const;
     /// What the learner draws for his own answer of it, "340 N at 25.0°"; empty where nothing is.
@@ -107,6 +112,9 @@ public slots:
     void zoomIn();
     void zoomOut();
 
+    /// A drag's last move, which else waits for the next frame.
+    void catchUp();
+
     void addForce();        ///< one more force in a free direction, selected
     void removeSelected();  ///< nothing where no force is selected
     void takeOtherAnswer(); ///< where there are two
@@ -124,13 +132,17 @@ signals:
     void partPointed(const std::optional<tailpoint::FigurePart>& part);
     /// One line of what to do, or why something can't be done; `rich` has the names in it as symbols.
     void hint(const QString& text, const QString& rich);
+    /// The same where it answers a key, a command or a typed value rather than tells of the pointer.
+    void answered(const QString& text);
     void constructionChanged();              ///< kind or order
     void divisionChanged(double forceUnits); ///< what one division of the sheet stands for
     void clicked();                          ///< on a stage: pressed and released without a drag
     void snappingChanged(bool on);
+    void unitAsked(tailpoint::UnitOf of, QPoint at); ///< a unit was clicked; `at` on the screen
 
 protected:
     bool event(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
@@ -138,6 +150,7 @@ protected:
     void mouseReleaseEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void keyReleaseEvent(QKeyEvent* event) override;
     void leaveEvent(QEvent* event) override;

@@ -161,11 +161,28 @@ void Canvas::Private::keepEditorOnLabel() {
     }
 }
 
-void Canvas::Private::toggle(int vector, Entry quantity) {
+bool Canvas::Private::toggle(int vector, Entry quantity) {
     const QString name = words::name(*forceAt(scene.sketch(), vector));
     const QString step = quantity == Entry::magnitude ? tr("Magnitude of %1: given or to find")
                                                       : tr("Direction of %1: given or to find");
-    edit(toggled(scene.document(), vector, quantity), step.arg(name));
+    return edit(toggled(scene.document(), vector, quantity), step.arg(name));
+}
+
+bool Canvas::setToFind(int vector, Entry quantity, bool toFind) {
+    const Force* force = forceAt(d->scene.sketch(), vector);
+    if (force == nullptr || d->gesture || d->staged) {
+        return false;
+    }
+    const std::string name = force->name;
+    if (isToFind(d->scene.sketch(), vector, quantity) != toFind && !d->toggle(vector, quantity)) {
+        return false; // and why has been said
+    }
+    const int now = vectorNamed(d->scene.sketch(), name);
+    const bool isSo = now != kNoVector && isToFind(d->scene.sketch(), now, quantity) == toFind;
+    const QString what = quantity == Entry::magnitude ? tr("Magnitude of %1: %2") : tr("Direction of %1: %2");
+    const QString state = isSo == toFind ? tr("to find") : tr("given");
+    d->say((isSo ? what : tr("Not done. %1").arg(what)).arg(QString::fromStdString(name), state));
+    return isSo;
 }
 
 void Canvas::addForce() {

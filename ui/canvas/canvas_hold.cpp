@@ -60,6 +60,7 @@ void Canvas::Private::followEdge() {
 }
 
 void Canvas::Private::restAtEdge() {
+    takeMove();
     constexpr double kMostTick = 0.05; // seconds: a frame that came late moves the sheet no further
     const double seconds = std::min(kMostTick, static_cast<double>(sinceTick.restart()) / 1000);
     if (!gesture || !gesture->reaches(keys)) {

@@ -188,11 +188,15 @@ bool Canvas::Private::holdKey(QKeyEvent* event, bool pressed) {
                                        : event->key() == Qt::Key_Control ? Qt::ControlModifier
                                        : event->key() == Qt::Key_Alt     ? Qt::AltModifier
                                                                          : Qt::NoModifier;
-    if (!gesture || which == Qt::NoModifier) {
+    if (which == Qt::NoModifier) {
         return false;
     }
     Qt::KeyboardModifiers now = event->modifiers();
     now.setFlag(which, pressed);
+    if (!gesture) {
+        hoverWith(now);
+        return false;
+    }
     moveGesture(now);
     return true;
 }
@@ -214,6 +218,7 @@ bool Canvas::Private::snapKey(QKeyEvent* event) {
 }
 
 void Canvas::keyPressEvent(QKeyEvent* event) {
+    d->takeMove();
     if (d->holdKey(event, true)) {
         return;
     }
@@ -246,6 +251,7 @@ void Canvas::keyPressEvent(QKeyEvent* event) {
 }
 
 void Canvas::keyReleaseEvent(QKeyEvent* event) {
+    d->takeMove();
     if (!event->isAutoRepeat()) {
         d->nudges.keyReleased();
     }

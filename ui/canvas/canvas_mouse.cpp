@@ -1,4 +1,4 @@
-// The pointer: which gesture a press begins, what hovering shows, the wheel.
+// The pointer: which gesture a press begins, what ends it, the wheel.
 #include "ui/canvas/canvas_p.h"
 #include "ui/canvas/label_gesture.h"
 #include "ui/canvas/lit_parts.h"
@@ -9,6 +9,7 @@
 #include <QContextMenuEvent>
 #include <QMenu>
 #include <QMouseEvent>
+#include <QScopedValueRollback>
 #include <QWheelEvent>
 #include <cmath>
 
@@ -21,6 +22,13 @@ double wheelFactor(const QWheelEvent& event) {
     const int angle = event.angleDelta().y(); // pixels, where they come too, differ from system to system
     const double by = angle != 0 ? angle / 120.0 * kPerNotch : event.pixelDelta().y() * kPerPixel;
     return std::exp(std::clamp(by, -1.0, 1.0));
+}
+
+/// A finger covers what it means.
+const Reach& reachOf(const QPointerEvent& event) {
+    const QPointingDevice* device = event.pointingDevice();
+    return device != nullptr && device->type() == QInputDevice::DeviceType::TouchScreen ? kFingerReach
+                                                                                        : kPointerReach;
 }
 
 } // namespace
@@ -70,6 +78,7 @@ std::unique_ptr<Gesture> Canvas::Private::gestureFor(const Hit& hit, QPointF at)
         }
         break;
     case Hit::Kind::cell:
+    case Hit::Kind::unit:
     case Hit::Kind::nothing:
         break;
     }
@@ -82,7 +91,7 @@ void Canvas::Private::pressOnStage(QMouseEvent* event) {
         return event->ignore();
     }
     button = event->button();
-    const Hit hit = hitTest(scene, pointer);
+    const Hit hit = hitTest(scene, pointer, reachOf(*event));
     const bool tip = hit.kind == Hit::Kind::tip && tipCanMove(scene.sketch(), hit.vector);
     const bool body = hit.kind == Hit::Kind::body && bodyCanTurn(scene.sketch(), hit.vector);
     begin(tip || body ? gestureFor(hit, pointer) : nullptr);
@@ -99,6 +108,7 @@ void Canvas::Private::releaseOnStage() {
 }
 
 void Canvas::Private::begin(std::unique_ptr<Gesture> next) {
+    pendingMove.reset();
     glide.stop();
     reveal.stop();
     gesture = std::move(next);
@@ -130,96 +140,9 @@ void Canvas::Private::end(bool keep) {
         clock.setDuration(Glide::kMilliseconds);
         clock.start();
     }
-    hoverAt(pointer);
+    hoverAt(pointer, keys);
     if (!seen) {
         say(tr("Part of the figure lies beyond the sheet; 0 fits it."));
-    }
-}
-
-void Canvas::Private::hoverAt(QPointF at) {
-    const Hit now = hitTest(scene, at);
-    const bool changed = !(now == hover);
-    hover = now;
-    if (changed) {
-        sayHover();
-        q.update();
-    }
-    if (!staged) {
-        tellPart(partAt(scene, at));
-    }
-    showCursor();
-}
-
-void Canvas::Private::tellPart(const std::optional<FigurePart>& part) {
-    if (part != pointed) {
-        pointed = part;
-        emit q.partPointed(part);
-    }
-}
-
-void Canvas::Private::showCursor() {
-    if (gesture) {
-        q.setCursor(gesture->cursor());
-        return;
-    }
-    if (spaceHeld) {
-        q.setCursor(Qt::OpenHandCursor);
-        return;
-    }
-    const bool dragged = hover.kind == Hit::Kind::tip || hover.kind == Hit::Kind::body;
-    if (staged && !dragged) {
-        return q.unsetCursor();
-    }
-    switch (hover.kind) {
-    case Hit::Kind::commonPoint:
-        return q.setCursor(isStill ? Qt::ArrowCursor : Qt::CrossCursor);
-    case Hit::Kind::tip:
-        return q.setCursor(canMove(hover.vector) ? Qt::SizeAllCursor : Qt::ArrowCursor);
-    case Hit::Kind::ownTip:
-        return q.setCursor(Qt::SizeAllCursor);
-    case Hit::Kind::body:
-        return q.setCursor(canTurn(hover.vector) ? Qt::OpenHandCursor : Qt::ArrowCursor);
-    case Hit::Kind::otherAnswer:
-        return q.setCursor(Qt::PointingHandCursor);
-    case Hit::Kind::label:
-    case Hit::Kind::cell:
-        return q.setCursor(Qt::IBeamCursor);
-    case Hit::Kind::nothing:
-        return q.unsetCursor();
-    }
-}
-
-void Canvas::Private::sayHover() {
-    const Force* force = forceAt(scene.sketch(), hover.vector);
-    const bool fixed = force != nullptr && !canMove(hover.vector);
-    switch (hover.kind) {
-    case Hit::Kind::commonPoint:
-        return isStill ? say(whyNot(kNoVector)) : say(tr("Drag from the common point to draw a new force."));
-    case Hit::Kind::tip:
-        return say(fixed ? whyNot(hover.vector)
-                         : sentence(tr("Drag the tip to change %1. Shift holds its direction, Ctrl its "
-                                       "magnitude, S switches snapping."),
-                                    symbolAt(hover.vector)));
-    case Hit::Kind::body:
-        return say(canTurn(hover.vector)
-                       ? sentence(tr("Drag to turn %1; its magnitude stays."), symbolAt(hover.vector))
-                       : whyNot(hover.vector));
-    case Hit::Kind::ownTip:
-        return say(sentence(tr("Drag the tip to draw your %1; a value that is typed counts before it."),
-                            symbolAt(hover.vector)));
-    case Hit::Kind::otherAnswer:
-        return say(tr("Click to take the other answer (N)."));
-    case Hit::Kind::label:
-        return say(tr("Double-click to type an exact value, drag to put the label elsewhere."));
-    case Hit::Kind::cell:
-        return say(hover.cell == Cell::scale
-                       ? tr("Turn the wheel to zoom, or double-click to type the scale.")
-                       : tr("Double-click to change this cell."));
-    case Hit::Kind::nothing:
-        return say(isStill ? QString()
-                   : scene.sketch().forces.empty()
-                       ? tr("Drag from the common point to draw a force.")
-                       : tr("Drag a tip to change a force. Shift holds its direction, Ctrl its magnitude."));
     }
 }
 
@@ -229,6 +152,7 @@ void Canvas::Private::readPointer(QPointF at) {
 }
 
 void Canvas::mousePressEvent(QMouseEvent* event) {
+    d->takeMove();
     d->pointer = event->position();
     d->nudges.end();
     d->focusShown = false;
@@ -248,11 +172,14 @@ void Canvas::mousePressEvent(QMouseEvent* event) {
         return d->begin(std::make_unique<PanGesture>(d->context(), d->pointer));
     }
     if (event->button() == Qt::LeftButton) {
-        const Hit hit = hitTest(d->scene, d->pointer);
+        const Hit hit = hitTest(d->scene, d->pointer, reachOf(*event));
+        d->unitPressed = hit.unit;
+        d->pressedAt = d->pointer;
         if (hit.kind != Hit::Kind::otherAnswer) {
             select(hit.vector);
         }
         if (hit.kind == Hit::Kind::nothing && !d->isStill) {
+            const QScopedValueRollback<bool> quiet(d->isByPointer, true);
             d->say(tr("Drag from the common point, the small ring, to draw a new force."));
         }
         d->begin(d->gestureFor(hit, d->pointer));
@@ -260,26 +187,46 @@ void Canvas::mousePressEvent(QMouseEvent* event) {
 }
 
 void Canvas::mouseMoveEvent(QMouseEvent* event) {
+    if (d->gesture && !event->buttons().testFlag(d->button)) {
+        d->takeMove();
+        d->end(true); // the release went elsewhere, to a menu or another window
+    }
     d->pointer = event->position();
     d->pointerInside = true;
     d->readPointer(d->pointer);
-    if (d->gesture && !event->buttons().testFlag(d->button)) {
-        d->end(true); // the release went elsewhere, to a menu or another window
-    }
     if (d->gesture) {
-        d->moveGesture(event->modifiers());
-        d->showCursor();
+        d->pendingMove = event->modifiers();
+        update(); // the frame takes it: of many moves in one the last alone is worked out
     } else if (!d->pointWith(d->pointer, false)) {
-        d->hoverAt(d->pointer);
+        d->hoverAt(d->pointer, event->modifiers());
+    }
+}
+
+void Canvas::catchUp() {
+    d->takeMove();
+}
+
+/// What a drag did since the last frame, before anything else happens or is painted.
+void Canvas::Private::takeMove() {
+    if (const auto moved = std::exchange(pendingMove, {}); moved && gesture) {
+        moveGesture(*moved);
+        showCursor();
     }
 }
 
 void Canvas::mouseReleaseEvent(QMouseEvent* event) {
+    d->takeMove();
     d->pointer = event->position();
+    const std::optional<UnitOf> unit = std::exchange(d->unitPressed, {});
+    const bool still =
+        (!d->gesture || !d->gesture->previews()) && QLineF(d->pressedAt, d->pointer).length() < kDragStart;
     if (d->staged && event->button() == Qt::LeftButton) {
         d->releaseOnStage();
     } else if (d->gesture && event->button() == d->button) {
         d->end(true);
+    }
+    if (unit && still && event->button() == Qt::LeftButton) {
+        emit unitAsked(*unit, event->globalPosition().toPoint());
     }
 }
 
@@ -287,7 +234,8 @@ void Canvas::mouseDoubleClickEvent(QMouseEvent* event) {
     if (d->staged) {
         return mousePressEvent(event);
     }
-    const Hit hit = hitLabel(d->scene, event->position());
+    d->takeMove();
+    const Hit hit = hitLabel(d->scene, event->position(), reachOf(*event));
     const bool typed = hit.kind == Hit::Kind::label || hit.kind == Hit::Kind::cell;
     if (event->button() == Qt::LeftButton && typed) {
         d->openEditor(hit.cell, hit.vector);
@@ -301,11 +249,12 @@ void Canvas::wheelEvent(QWheelEvent* event) {
     if (!d->gesture && !d->staged) { // the scale is frozen during a drag
         d->scene.zoomAbout(event->position(), wheelFactor(*event));
         d->refresh();
-        d->hoverAt(event->position());
+        d->hoverAt(event->position(), event->modifiers());
     }
 }
 
 void Canvas::leaveEvent(QEvent*) {
+    d->takeMove();
     d->pointerInside = false;
     if (!d->gesture) {
         const bool spoke = d->hover.kind != Hit::Kind::nothing;

@@ -58,19 +58,28 @@ void Canvas::nudgeDirection(int vector, int way, bool fine) {
 
 bool Canvas::setMagnitude(int vector, double magnitude) {
     const Force* was = forceAt(d->scene.sketch(), vector);
-    const bool takes = was != nullptr && !d->isStill && isGiven(was->magnitude) && magnitude >= 0 &&
-                       std::isfinite(magnitude);
-    return takes &&
+    if (was != nullptr && (d->isStill || !isGiven(was->magnitude))) {
+        d->say(d->whyNot(vector));
+        return false;
+    }
+    if (!(magnitude >= 0) || !std::isfinite(magnitude)) {
+        d->say(tr("A magnitude is 0 or more; turn the direction round instead."));
+        return false;
+    }
+    return was != nullptr &&
            d->change(vector, tr("Change %1"), Nudged::magnitude,
                      [&](Force& force, const Sketch& now) { setShownMagnitude(force, magnitude, now); });
 }
 
 bool Canvas::setDirection(int vector, double referred) {
     const Force* was = forceAt(d->scene.sketch(), vector);
-    const bool takes = was != nullptr && !d->isStill && isGiven(was->direction) && std::isfinite(referred);
-    return takes && d->change(vector, tr("Turn %1"), Nudged::direction, [&](Force& force, const Sketch& now) {
-        setShownDirection(force, referred, now);
-    });
+    if (was != nullptr && (d->isStill || !isGiven(was->direction))) {
+        d->say(d->whyNot(vector));
+        return false;
+    }
+    return was != nullptr && std::isfinite(referred) &&
+           d->change(vector, tr("Turn %1"), Nudged::direction,
+                     [&](Force& force, const Sketch& now) { setShownDirection(force, referred, now); });
 }
 
 /// From where it was put, or from where it stands by itself.

@@ -22,6 +22,9 @@ class QMenu;
 
 namespace tailpoint {
 
+/// What a drag from where the pointer stands would do.
+enum class DragEffect { nothing, draws, changes, resizes, turns };
+
 class Canvas::Private {
 public:
     Private(Canvas& canvas, SketchDocument& document);
@@ -34,7 +37,8 @@ public:
     void documentChanged();
     void documentReplaced();
     void previewEnded();
-    void announce();
+    void tellFocus(); ///< that the selected vector has the keyboard
+    void announce(); ///< to assistive technology, that names have changed
 
     // canvas_mouse.cpp
     std::unique_ptr<Gesture> gestureFor(const Hit& hit, QPointF at);
@@ -42,14 +46,21 @@ public:
     void releaseOnStage();
     void begin(std::unique_ptr<Gesture> gesture);
     void end(bool keep);
-    void hoverAt(QPointF at);
-    void tellPart(const std::optional<FigurePart>& part);
-    void showCursor();
-    void sayHover();
+    void takeMove();
     bool canMove(int vector) const; ///< by its tip
     bool canTurn(int vector) const; ///< by its body
     Sentence whyNot(int vector) const;
     void readPointer(QPointF at);
+
+    // canvas_hover.cpp
+    void hoverAt(QPointF at, Qt::KeyboardModifiers held);
+    void hoverWith(Qt::KeyboardModifiers held); ///< a key came or went under a pointer at rest
+    void tellPart(const std::optional<FigurePart>& part);
+    DragEffect effectOf(const Hit& hit) const;
+    void showCursor();
+    Qt::CursorShape cursorOverTip() const;
+    void sayHover();
+    Sentence tipWords() const;
 
     // canvas_menu.cpp
     std::unique_ptr<QMenu> menuFor(int vector);
@@ -79,7 +90,7 @@ public:
     std::optional<Refused> takeScale(const QString& text); ///< why not
     template <class Change>
     bool change(int vector, const QString& text, Nudged what, Change change);
-    void toggle(int vector, Entry quantity); ///< given or to find
+    bool toggle(int vector, Entry quantity); ///< given or to find
     bool edit(const Sketch& after, const QString& text);
     bool nudge(int vector, Nudged what, const Sketch& after, const QString& text);
     bool taken(const std::optional<SketchFault>& fault); ///< else says why not
@@ -99,6 +110,7 @@ public:
     // canvas_paint.cpp
     void paintUnder(QPainter& painter);
     void paintOver(QPainter& painter);
+    void paintHover(QPainter& painter);
     const DisplayList& listNow();
 
     Canvas& q;
@@ -126,14 +138,19 @@ public:
     bool spaceHeld = false;
     bool focusShown = false; ///< the focus came by key: say where it is
     bool announcing = false;
-    std::size_t announced = 0; ///< forces, when last told
+    bool isByPointer = false; ///< what is said is about what the pointer does: nobody's answer
+    QTimer rest;              ///< until a hand rests
     Hit hover;
+    Qt::KeyboardModifiers hoverKeys; ///< then
     QPointF pointer;
     bool pointerInside = false;
     double toldDivision = 0; ///< of the sheet, when last told
     std::unique_ptr<Gesture> gesture;
-    Qt::MouseButton button = Qt::NoButton;    ///< that holds the gesture
-    Qt::KeyboardModifiers keys;               ///< during a gesture, when last heard of
+    Qt::MouseButton button = Qt::NoButton;            ///< that holds the gesture
+    Qt::KeyboardModifiers keys;                       ///< during a gesture, when last heard of
+    std::optional<Qt::KeyboardModifiers> pendingMove; ///< to `pointer`, for the next frame
+    std::optional<UnitOf> unitPressed;                ///< what a release there would ask about
+    QPointF pressedAt;
     Scene::Look lookBefore;                   ///< when the gesture began
     Scene::Shown shownBefore = Scene::partly; ///< then
     bool ending = false;                      ///< what a gesture does at its end is still the hand's doing

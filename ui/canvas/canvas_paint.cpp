@@ -22,19 +22,42 @@ const DisplayList& Canvas::Private::listNow() {
 void Canvas::Private::paintUnder(QPainter& painter) {
     const std::vector<DrawnVector> drawn = drawnVectors(scene);
     const Theme& look = themeOf(theme);
-    const auto band = [&](int vector, const QColor& colour) {
-        if (const DrawnVector* at = vector == kNoVector ? nullptr : drawnOf(drawn, vector)) {
-            paintBand(painter, scene.sheet(), *at, colour);
+    const auto bands = [&](const Marking& marking, std::initializer_list<int> vectors) {
+        for (const auto paintPart : {paintBandEdge, paintBandGround}) {
+            for (const int vector : vectors) {
+                if (const DrawnVector* at = vector == kNoVector ? nullptr : drawnOf(drawn, vector)) {
+                    paintPart(painter, scene.sheet(), *at, marking);
+                }
+            }
         }
     };
     if (!gesture && hover.kind == Hit::Kind::body && canTurn(hover.vector)) {
-        band(hover.vector, look.grid);
+        bands(hoverMarking(look), {hover.vector});
     }
-    for (const FigurePart& part : litParts) {
-        paintLit(painter, scene, part, look.highlight);
+    paintLit(painter, scene, litParts, selectedMarking(look));
+    bands(selectedMarking(look), {lit, selected});
+}
+
+/// Where a drag from here would lead: along the arrow's line, or round its tail.
+void Canvas::Private::paintHover(QPainter& painter) {
+    const Theme& look = themeOf(theme);
+    const DragEffect effect = effectOf(hover);
+    if (hover.kind == Hit::Kind::tip && canMove(hover.vector)) {
+        paintHandle(painter, scene.sheet(), hover.drawn, look, scene.options().style.factor);
     }
-    band(lit, look.highlight);
-    band(selected, look.highlight);
+    if (effect == DragEffect::resizes || effect == DragEffect::turns) {
+        Feedback way;
+        way.tail = hover.drawn.tail;
+        way.tip = hover.drawn.tip;
+        way.mark.direction = effect == DragEffect::resizes;
+        way.mark.magnitude = effect == DragEffect::turns;
+        paintSnapMark(painter, scene.sheet(), way, look);
+    }
+    if (hover.unit && !staged) {
+        painter.setPen(QPen(look.mark, 2));
+        painter.drawLine(hover.unitBox.bottomLeft() + QPointF(0, 1.5),
+                         hover.unitBox.bottomRight() + QPointF(0, 1.5));
+    }
 }
 
 void Canvas::Private::paintOver(QPainter& painter) {
@@ -51,8 +74,8 @@ void Canvas::Private::paintOver(QPainter& painter) {
         const QRectF place = readoutPlace(readoutSize(*feedback, q.font()), pointer, tail, tip, bounds,
                                           label.value_or(QRectF()));
         paintReadout(painter, place, *feedback, look, q.font());
-    } else if (hover.kind == Hit::Kind::tip && canMove(hover.vector)) {
-        paintHandle(painter, scene.sheet(), hover.drawn, look, scene.options().style.factor);
+    } else if (!gesture) {
+        paintHover(painter);
     }
     if (q.hasFocus() && focusShown) {
         painter.setPen(QPen(look.given, 2));

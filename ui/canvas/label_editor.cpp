@@ -56,6 +56,7 @@ void LabelEditor::open(const QRectF& over, const QString& text, const QString& w
     m_take = std::move(take);
     m_first = text;
     setAccessibleName(what);
+    setToolTip(what);
     setPalette(fieldPalette(theme));
     m_note->setPalette(notePalette(theme));
     setText(text);
@@ -102,6 +103,7 @@ void LabelEditor::complain(const Refused& why) {
     m_note->show();
     m_note->raise();
     setAccessibleDescription(why.message);
+    emit complained(why.message);
 }
 
 void LabelEditor::placeNote() {

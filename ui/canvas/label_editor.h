@@ -32,6 +32,7 @@ public:
 
 signals:
     void closed();
+    void complained(const QString& why); ///< what was typed is not taken
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

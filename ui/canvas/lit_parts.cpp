@@ -32,14 +32,14 @@ double turned(double angle) {
 
 class Lighter {
 public:
-    Lighter(QPainter& painter, const Scene& scene, QColor colour)
+    Lighter(QPainter& painter, const Scene& scene, Marking marking, bool edges)
         : m_painter(painter), m_scene(scene), m_sheet(scene.sheet()),
           m_construction(scene.result().construction), m_drawn(drawnVectors(scene)),
-          m_colour(std::move(colour)) {}
+          m_marking(std::move(marking)), m_edges(edges) {}
 
     void operator()(VectorId vector) {
         if (const DrawnVector* drawn = drawnOf(m_drawn, indexOf(vector)))
-            paintBand(m_painter, m_sheet, *drawn, m_colour);
+            (m_edges ? paintBandEdge : paintBandGround)(m_painter, m_sheet, *drawn, m_marking);
     }
 
     void operator()(const QuantityId& quantity) {
@@ -75,7 +75,10 @@ private:
         QPainterPath path(centre);
         path.arcTo(QRectF(centre.x() - kWedge, centre.y() - kWedge, 2 * kWedge, 2 * kWedge), from, sweep);
         path.closeSubpath();
-        m_painter.fillPath(path, m_colour);
+        if (m_edges)
+            m_painter.strokePath(path, QPen(m_marking.edge, 2 * m_marking.width));
+        else
+            m_painter.fillPath(path, m_marking.ground);
     }
 
     void wedge(const Vector& at, const Vector& u, const Vector& v) {
@@ -145,7 +148,9 @@ private:
 
     void stroke(const QPainterPath& path) {
         m_painter.setBrush(Qt::NoBrush);
-        m_painter.setPen(QPen(m_colour, kSide, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        const double width = kSide + (m_edges ? 2 * m_marking.width : 0);
+        m_painter.setPen(QPen(m_edges ? m_marking.edge : m_marking.ground, width, Qt::SolidLine, Qt::RoundCap,
+                              Qt::RoundJoin));
         m_painter.drawPath(path);
     }
 
@@ -201,13 +206,17 @@ private:
     const SheetView& m_sheet;
     const Construction& m_construction;
     std::vector<DrawnVector> m_drawn;
-    QColor m_colour;
+    Marking m_marking;
+    bool m_edges; ///< else grounds
 };
 
 } // namespace
 
-void paintLit(QPainter& painter, const Scene& scene, const FigurePart& part, const QColor& colour) {
-    std::visit(Lighter(painter, scene, colour), part);
+void paintLit(QPainter& painter, const Scene& scene, const std::vector<FigurePart>& parts,
+              const Marking& marking) {
+    for (const bool edges : {true, false})
+        for (const FigurePart& part : parts)
+            std::visit(Lighter(painter, scene, marking, edges), part);
 }
 
 std::optional<FigurePart> partAt(const Scene& scene, QPointF at) {

@@ -3,15 +3,14 @@
 #pragma once
 
 #include "core/construct/figure_part.h"
+#include "ui/canvas/overlay.h"
 #include "ui/canvas/scene.h"
-
-#include <QColor>
-#include <QPainter>
 
 namespace tailpoint {
 
 /// Under the figure, logical pixels. A part that isn't drawn lights nothing.
-void paintLit(QPainter& painter, const Scene& scene, const FigurePart& part, const QColor& colour);
+void paintLit(QPainter& painter, const Scene& scene, const std::vector<FigurePart>& parts,
+              const Marking& marking);
 
 /// The arrow, angle, side or locus under the pointer; empty: none. Arrows before angles before lines.
 std::optional<FigurePart> partAt(const Scene& scene, QPointF at);

@@ -45,21 +45,45 @@ QRectF movedInside(QRectF box, const QRectF& bounds) {
 
 } // namespace
 
-void paintBand(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const QColor& colour) {
-    constexpr double kWidth = 11;
+namespace {
+
+constexpr double kBand = 11;
+
+void paintStrip(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const QColor& colour,
+                double width) {
     const QPointF tail = sheet.toPixels(drawn.tail), tip = sheet.toPixels(drawn.tip);
-    painter.setPen(QPen(colour, kWidth, Qt::SolidLine, Qt::FlatCap)); // round caps would make it a path: slow
+    painter.setPen(QPen(colour, width, Qt::SolidLine, Qt::FlatCap)); // round caps would make it a path: slow
     painter.drawLine(tail, tip);
     painter.setPen(Qt::NoPen);
     painter.setBrush(colour);
     for (const QPointF& end : {tail, tip})
-        painter.drawEllipse(end, kWidth / 2, kWidth / 2);
+        painter.drawEllipse(end, width / 2, width / 2);
+}
+
+} // namespace
+
+Marking selectedMarking(const Theme& theme) {
+    return {theme.highlight, theme.mark};
+}
+
+Marking hoverMarking(const Theme& theme) {
+    return {theme.grid, theme.construction, 1.2};
+}
+
+void paintBandEdge(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn,
+                   const Marking& marking) {
+    paintStrip(painter, sheet, drawn, marking.edge, kBand + 2 * marking.width);
+}
+
+void paintBandGround(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn,
+                     const Marking& marking) {
+    paintStrip(painter, sheet, drawn, marking.ground, kBand);
 }
 
 void paintHandle(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Theme& theme,
                  double factor) {
     factor = std::max(1.0, factor);
-    painter.setPen(QPen(theme.colour(drawn.vector == kSumIndex ? Role::sum : Role::given), 1.2 * factor));
+    painter.setPen(QPen(theme.colour(drawn.vector == kSumIndex ? Role::sum : Role::given), 1.6 * factor));
     painter.setBrush(Qt::NoBrush);
     painter.drawEllipse(sheet.toPixels(drawn.tip), 9 * factor, 9 * factor);
 }
@@ -91,8 +115,7 @@ QSizeF readoutSize(const Feedback& feedback, const QFont& font) {
     const QFontMetricsF large(font), small(smaller(font));
     const double second = feedback.mark.words.empty() ? 0 : small.height();
     const double first = nameWidth(feedback, font) + large.horizontalAdvance(feedback.readout);
-    const double width =
-        std::max(first, PaintedSentence(smaller(font), kSymbol).width(feedback.mark.words));
+    const double width = std::max(first, PaintedSentence(smaller(font), kSymbol).width(feedback.mark.words));
     return {std::ceil(width + 2 * kPad), std::ceil(large.height() + second + kPad)};
 }
 

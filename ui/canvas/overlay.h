@@ -9,12 +9,23 @@
 
 namespace tailpoint {
 
-/// Below the figure: a band under a vector.
-void paintBand(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const QColor& colour);
+/// How a part of the figure is marked: a quiet ground, and an edge that is seen.
+struct Marking {
+    QColor ground, edge;
+    double width = 1.6; ///< of the edge, logical pixels
+};
+Marking selectedMarking(const Theme& theme); ///< and what is lit from the panel
+Marking hoverMarking(const Theme& theme);
+
+/// Below the figure: a band under a vector. The edges first, then the grounds, where several join.
+void paintBandEdge(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn,
+                   const Marking& marking);
+void paintBandGround(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn,
+                     const Marking& marking);
 /// Above it: the ring on a tip that can be dragged.
 void paintHandle(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Theme& theme,
                  double factor = 1);
-/// The quiet mark of what a drag has snapped to: the ray, the circle.
+/// The quiet mark of what a drag has snapped to, or where one from here would lead: the ray, the circle.
 void paintSnapMark(QPainter& painter, const SheetView& sheet, const Feedback& feedback, const Theme& theme);
 /// The readout beside the pointer.
 void paintReadout(QPainter& painter, const QRectF& place, const Feedback& feedback, const Theme& theme,

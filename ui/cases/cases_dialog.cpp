@@ -1,6 +1,8 @@
 #include "ui/cases/cases_dialog.h"
 
 #include "core/explain/cases.h"
+#include "core/sketch/cases.h"
+#include "ui/document/provenance.h"
 #include "ui/document/sketch_document.h"
 #include "ui/style/symbols.h"
 
@@ -121,11 +123,21 @@ QString CasesDialog::shown() const {
     return m_text->toPlainText();
 }
 
+/// Under the title, with caution and record at the end, as every copy has them.
 void CasesDialog::copy() {
     const auto tables = told();
+    const QString title = text(titleWithCase(m_document.whole()));
+    QString html = title.isEmpty() ? title : QStringLiteral("<p><b>%1</b></p>").arg(title.toHtmlEscaped()),
+            plain = title.isEmpty() ? title : title + QStringLiteral("\n\n");
+    html += casesHtml(tables);
+    plain += casesText(tables);
+    for (const std::string& line : closingLines(m_document.whole(), provenanceOf(m_document.path()))) {
+        html += QStringLiteral("<p>%1</p>").arg(text(line).toHtmlEscaped());
+        plain += u'\n' + text(line) + u'\n';
+    }
     auto* copied = new QMimeData;
-    copied->setHtml(casesHtml(tables));
-    copied->setText(casesText(tables));
+    copied->setHtml(html);
+    copied->setText(plain);
     QGuiApplication::clipboard()->setMimeData(copied);
 }
 

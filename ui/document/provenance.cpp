@@ -1,7 +1,8 @@
 #include "ui/document/provenance.h"
 
+#include "ui/render/source_date.h"
+
 #include <QCoreApplication>
-#include <QDateTime>
 #include <QFileInfo>
 
 namespace tailpoint {
@@ -9,9 +10,8 @@ namespace tailpoint {
 namespace {
 
 QDate day() {
-    bool isSet = false;
-    const qint64 seconds = qEnvironmentVariable("SOURCE_DATE_EPOCH").toLongLong(&isSet);
-    return isSet ? QDateTime::fromSecsSinceEpoch(seconds, Qt::UTC).date() : QDate::currentDate();
+    const auto time = sourceDate();
+    return time ? time->date() : QDate::currentDate();
 }
 
 } // namespace
@@ -21,7 +21,8 @@ Provenance provenanceOf(const QString& path) {
     if (!path.isEmpty() && path != QLatin1String("-"))
         from.file = QFileInfo(path).fileName().toStdString();
     from.date = day().toString(Qt::ISODate).toStdString();
-    from.program = (QStringLiteral("Tailpoint ") + QCoreApplication::applicationVersion()).trimmed().toStdString();
+    from.program =
+        (QStringLiteral("Tailpoint ") + QCoreApplication::applicationVersion()).trimmed().toStdString();
     return from;
 }
 

@@ -12,6 +12,9 @@ class Result;
 /// What a change of unit does to the numbers: `convert` keeps the physical force, `keep` keeps the numbers.
 enum class Numbers { convert, keep };
 
+/// Which of the sheet's two units stands beside a value.
+enum class UnitOf { force, angle };
+
 Sketch withForceUnit(const Sketch& sketch, ForceUnit unit, Numbers numbers);
 Sketch withAngleUnit(const Sketch& sketch, AngleUnit unit, Numbers numbers);
 /// `convert` leaves the forces where they are and says their angles from the new axis.

@@ -188,7 +188,8 @@ QByteArray bytesOf(const Result& result, const FigureJob& job, const DisplayList
     const Theme& theme = themeOf(job.theme);
     switch (job.form) {
     case FigureForm::svg:
-        return toSvg(list, theme, carriesNoSketch(job) ? QByteArray() : writeSketch(result.sketch));
+        return toSvg(list, theme,
+                     carriesNoSketch(job) || !job.tolerances ? QByteArray() : writeSketch(result.sketch));
     case FigureForm::tex:
         return toTikzDocument(list, theme);
     case FigureForm::png:
@@ -230,7 +231,7 @@ bool carriesNoSketch(const FigureJob& job) {
 }
 
 bool losesSketch(const FigureJob& job) {
-    return carriesNoSketch(job) || job.form != FigureForm::svg;
+    return carriesNoSketch(job) || !job.tolerances || job.form != FigureForm::svg;
 }
 
 std::optional<FigureForm> figureFormFrom(const QString& ending) {

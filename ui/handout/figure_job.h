@@ -37,8 +37,9 @@ struct FigureJob {
     bool transparent = false;           ///< a PNG, and an SVG or PDF, without the sheet behind
     bool names = true;                  ///< of the forces
     bool givenOnly = false;             ///< the given forces and their directions
-    bool stageAsked = true;             ///< false: nobody chose the stage, and hidden values make an exercise
-    bool allStages = false;             ///< one page or file each
+    bool tolerances = true; ///< false: the sketch is without those of its file, and no SVG carries it
+    bool stageAsked = true; ///< false: nobody chose the stage, and hidden values make an exercise
+    bool allStages = false; ///< one page or file each
     /// Whence a page comes, under its figure (figureRecord()); not on one that is an exercise.
     std::vector<std::string> record{};
 };

@@ -103,6 +103,13 @@ void GroupWriter::told(const TableTold& told) {
         prose(remark, kNote, 0).ink = Ink::note;
 }
 
+void GroupWriter::limits(const Handout& handout, std::size_t answer) {
+    heading(limitsHeading(handout, answer));
+    for (const LimitShown& limit : handout.limits[answer])
+        prose(limit.sentence, kHandoutText, kLimitSentence, 6).limit = limit;
+    prose(limitsRemark(Voice(handout.sentences)), kNote, 0, 6).ink = Ink::quiet;
+}
+
 void GroupWriter::caution(const std::string& text) {
     begin(16);
     Block& block =
@@ -187,6 +194,8 @@ std::vector<Kept> handoutGroups(const Handout& handout, const DisplayList& figur
     if (!figure.groups.empty())
         out.figure(figure);
     out.parts(handout);
+    for (std::size_t i = 0; i < handout.limits.size(); ++i)
+        out.limits(handout, i);
     for (const auto* tables : {&handout.legs, &handout.tables})
         for (const TableTold& told : *tables)
             out.told(told);

@@ -15,6 +15,9 @@ QFont handoutFont(double points, int weight = QFont::Normal);
 
 inline constexpr double kHandoutText = 10; ///< size of running text, points
 
+/// Of a limit's row, points: its bar, its word from here on, its sentence.
+inline constexpr double kLimitBar = 112, kLimitWord = 122, kLimitSentence = 186;
+
 /// Sets blocks one below the other in groups that are kept together. Sizes, places and gaps in points; the
 /// blocks are in layout units.
 class GroupWriter {
@@ -36,6 +39,7 @@ public:
     void heading(const std::string& text);
     void parts(const Handout& handout); ///< of its solution
     void told(const TableTold& told);
+    void limits(const Handout& handout, std::size_t answer);
     void caution(const std::string& text);
 
     double width() const { return m_width; } ///< layout units

@@ -1,15 +1,17 @@
 #include "ui/handout/handout_pages.h"
 
+#include "core/sketch/cases.h"
 #include "ui/handout/handout_blocks.h"
 #include "ui/handout/page_painter.h"
+#include "ui/render/fonts.h"
+#include "ui/render/limit_bar.h"
 #include "ui/render/render.h"
+#include "ui/render/source_date.h"
 
 #include <QBuffer>
-#include <QDateTime>
 #include <QFontMetricsF>
 #include <QPagedPaintDevice>
 #include <QPdfWriter>
-#include <QUuid>
 
 namespace tailpoint {
 
@@ -143,6 +145,8 @@ void HandoutPages::paintBlock(PagePainter& page, const Placed& placed) const {
     }
     if (block.grid > 0)
         paintGrid(page, placed);
+    if (block.limit)
+        page.apart([&](QPainter& painter) { paintLimit(painter, placed); });
     if (block.number > 0)
         paintStepNumber(page, block.number, {m_left, placed.y + block.setting.ascent});
     if (block.ink == Ink::note)
@@ -157,6 +161,22 @@ void HandoutPages::paintBlock(PagePainter& page, const Placed& placed) const {
                  warns                     ? theme.warning
                  : block.ink == Ink::quiet ? theme.quietInk
                                            : theme.ink);
+}
+
+/// Bar and word on the sentence's first line.
+void HandoutPages::paintLimit(QPainter& painter, const Placed& placed) const {
+    const Theme& theme = printTheme();
+    const LimitShown& limit = *placed.block->limit;
+    constexpr double high = 8;
+    const double unit = unitsInPoint(), baseline = placed.y + placed.block->setting.ascent;
+    const bool isWithin = limit.verdict == Bound::within;
+    const QColor ink = isWithin ? theme.quietInk : theme.warning;
+    paintLimitBar(painter, QRectF(m_left, baseline - (high - 0.5) * unit, kLimitBar * unit, high * unit),
+                  limit.bar, {ink, theme.quietInk, theme.sheet, theme.ink}, unit);
+    painter.setPen(isWithin ? theme.ink : theme.warning);
+    drawWords(painter, {m_left + kLimitWord * unit, baseline},
+              QString::fromStdString(verdictWord(limit.verdict)),
+              handoutFont(kHandoutText, isWithin ? QFont::Normal : QFont::DemiBold));
 }
 
 /// Squares from the upper left corner on, as many whole ones as there is room for.
@@ -222,31 +242,7 @@ void prepare(QPdfWriter& writer, const QString& title, QPageSize::PageSizeId pap
     writer.setResolution(HandoutPages::resolution());
     writer.setPageSize(QPageSize(paper));
     writer.setPageMargins({0, 0, 0, 0});
-    writer.setTitle(title);
-    writer.setCreator(QStringLiteral("Tailpoint"));
-#if QT_VERSION >= QT_VERSION_CHECK(6, 8, 0)
-    writer.setDocumentId(QUuid::createUuidV5(QUuid(), title)); // else drawn by lot
-#endif
-}
-
-void settleDate(QByteArray& pdf) {
-    // Qt: "/CreationDate (D:20261129152629+00'00')"; the dictionary that has it stands behind all pages.
-    const QByteArray key = "/CreationDate (D:";
-    const qsizetype begin = pdf.lastIndexOf(key), end = begin < 0 ? -1 : pdf.indexOf(')', begin);
-    if (end < 0)
-        return;
-    bool isSet = false;
-    const qint64 seconds = qEnvironmentVariable("SOURCE_DATE_EPOCH").toLongLong(&isSet);
-    const QByteArray date = isSet ? key +
-                                        QDateTime::fromSecsSinceEpoch(seconds, Qt::UTC)
-                                            .toString(QStringLiteral("yyyyMMddHHmmss"))
-                                            .toLatin1() +
-                                        'Z'
-                                  : QByteArray();
-    const qsizetype length = end + 1 - begin;
-    pdf.replace(begin, length,
-                date.size() < length ? (date + (isSet ? ")" : "")).leftJustified(length, ' ')
-                                     : QByteArray(length, ' '));
+    nameDocument(writer, title);
 }
 
 QByteArray handoutPdf(const Result& result, const HandoutChoice& choice, QPageSize::PageSizeId paper) {
@@ -256,7 +252,7 @@ QByteArray handoutPdf(const Result& result, const HandoutChoice& choice, QPageSi
     bool isDone = false;
     { // the writer ends its file when it goes
         QPdfWriter writer(&buffer);
-        prepare(writer, QString::fromStdString(result.sketch.title), paper);
+        prepare(writer, QString::fromStdString(titleWithCase(result.sketch)), paper);
         isDone = paintHandout(writer, result, choice);
     }
     settleDate(bytes);

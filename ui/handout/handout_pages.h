@@ -9,6 +9,7 @@
 
 #include <QPageSize>
 #include <QSizeF>
+#include <optional>
 
 class QPagedPaintDevice;
 class QPdfWriter;
@@ -31,6 +32,7 @@ public:
         bool fills = false; ///< room that reaches as far down as what is kept with it allows
         double grid = 0;    ///< points between the lines of a grid in it, every second one stronger; 0: none
         QString code;       ///< told at the foot of its page
+        std::optional<LimitShown> limit{}; ///< its bar and word at the column's left, the block beside them
     };
     /// What is kept together.
     using Kept = std::vector<Block>;
@@ -63,6 +65,7 @@ private:
     void flow();
     void paintBlock(PagePainter& page, const Placed& placed) const;
     void paintGrid(PagePainter& page, const Placed& placed) const;
+    void paintLimit(QPainter& painter, const Placed& placed) const;
     void paintFoot(PagePainter& page, int index) const;
 
     DisplayList m_figure;
@@ -77,11 +80,6 @@ bool paintHandout(QPagedPaintDevice& device, const Result& result, const Handout
 
 /// A writer of such pages on this paper, without margins of its own. `title`: of the document.
 void prepare(QPdfWriter& writer, const QString& title, QPageSize::PageSizeId paper);
-
-/// The time at which a PDF was made is taken out, so that the same pages are the same bytes: every digit of
-/// it becomes a blank, and no offset moves. Where SOURCE_DATE_EPOCH is set (seconds since 1970), that time
-/// stands there. Source: reproducible-builds.org, specification of SOURCE_DATE_EPOCH.
-void settleDate(QByteArray& pdf);
 
 /// Empty where it could not be made.
 QByteArray handoutPdf(const Result& result, const HandoutChoice& choice, QPageSize::PageSizeId paper);

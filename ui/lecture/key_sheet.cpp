@@ -54,6 +54,8 @@ QList<KeySheet::Row> KeySheet::rows() const {
                 {tr("A"), tr("movement on and off")},
                 {tr("Escape"), tr("back to the window")}};
     }
+    if (m_kind.tolerances && !m_kind.voting)
+        rows.insert(rows.size() - 1, Row{tr("R"), tr("without tolerances, and with them")});
     if (m_kind.lesson)
         rows << Row{tr("Ctrl+→, Ctrl+←"), tr("lesson: the next sketch, the one before")};
     if (m_kind.notes)

@@ -16,7 +16,8 @@ public:
     /// What has keys of its own now.
     struct Kind {
         bool voting = false, lesson = false;
-        bool notes = false; ///< of a lesson, for who speaks: offered here
+        bool notes = false;      ///< of a lesson, for who speaks: offered here
+        bool tolerances = false; ///< there are some, which can be left out
     };
     void setKind(const Kind& kind);
     QString text() const; ///< all rows, "key: what it does"

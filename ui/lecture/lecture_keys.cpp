@@ -88,6 +88,9 @@ bool LectureView::showKey(QKeyEvent* event) {
     case Qt::Key_O:
         takeOther();
         return true;
+    case Qt::Key_R:
+        takeTolerances();
+        return true;
     case Qt::Key_C:
         setTheme(after(m_theme));
         emit themeChosen(m_theme);
@@ -102,7 +105,7 @@ bool LectureView::showKey(QKeyEvent* event) {
         return true;
     case Qt::Key_F1:
     case Qt::Key_Question:
-        m_keys->setKind({isVoting(), isInLesson(), m_speakers.has_value()});
+        m_keys->setKind({isVoting(), isInLesson(), m_speakers.has_value(), canLeaveTolerancesOut()});
         m_keys->place(m_measures);
         m_keys->setVisible(!m_keys->isVisible());
         m_keys->raise();

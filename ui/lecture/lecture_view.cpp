@@ -47,16 +47,16 @@ LectureView::~LectureView() {
 
 void LectureView::begin(const Result& result, ConstructionKind construction, const ExplainOptions& options,
                         QScreen* screen, std::optional<LecturePlace> at) {
-    const bool same = !m_stops.empty() && result.sketch == m_plan && result.chosen == m_planned &&
+    const bool same = !m_stops.empty() && result.sketch == m_begun && result.chosen == m_planned &&
                       isInLesson() == m_isPartPlanned;
     const LecturePlace from = at.value_or(same ? place() : LecturePlace());
     m_isPartPlanned = isInLesson();
-    m_plan = result.sketch;
+    m_begun = m_plan = result.sketch;
     m_planned = result.chosen;
     m_figure.construction =
         construction == ConstructionKind::none ? ConstructionKind::parallelogram : construction;
     m_options = options;
-    m_blank = m_hidesNumbers = m_peeks = m_other = false;
+    m_blank = m_hidesNumbers = m_peeks = m_other = m_leavesOut = false;
     m_cover->hide();
     m_keys->hide();
     m_vote->hide();
@@ -226,6 +226,20 @@ void LectureView::takeOther() {
         m_other = !m_other;
         show(false);
     }
+}
+
+/// For students the stated values may do; what is judged against a limit keeps its tolerances.
+bool LectureView::canLeaveTolerancesOut() const {
+    return !statesLimits(m_begun) && withoutTolerances(m_begun) != m_begun;
+}
+
+void LectureView::takeTolerances() {
+    if (!canLeaveTolerancesOut())
+        return;
+    m_leavesOut = !m_leavesOut;
+    m_plan = m_leavesOut ? withoutTolerances(m_begun) : m_begun;
+    m_document.replace(m_plan, QString());
+    m_canvas->fit();
 }
 
 void LectureView::backToPlan() {

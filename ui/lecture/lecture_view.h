@@ -56,6 +56,7 @@ public:
     bool showsNextTitle() const { return m_peeks; }
     bool isVoting() const;  ///< a question is put to the class, and the sheet shows what is given
     bool isChanged() const; ///< the sketch is not the plan's any more
+    bool leavesTolerancesOut() const { return m_leavesOut; }
     ThemeName theme() const { return m_theme; }
     bool moves() const { return m_moves; }
     Canvas& canvas() { return *m_canvas; }
@@ -104,6 +105,8 @@ private:
     std::optional<std::size_t> stopAt(const StepPlace& place, std::size_t index) const;
     void show(bool moves);
     void takeOther();
+    bool canLeaveTolerancesOut() const;
+    void takeTolerances(); ///< leaves them out of the lecture, or takes them in again
     void end();
     void takeScreen(QScreen* screen);
     void placeColumn();
@@ -116,6 +119,8 @@ private:
 
     SketchDocument m_document;
     Sketch m_plan;
+    Sketch m_begun;            ///< what the lecture is of; m_plan may be without its tolerances
+    bool m_leavesOut = false;  ///< them
     std::size_t m_planned = 0; ///< the answer that was chosen in the window
     FigureOptions m_figure;
     ExplainOptions m_options;

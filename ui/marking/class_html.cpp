@@ -49,6 +49,8 @@ public:
         ++m_count;
         m_points += row.points();
         m_of = row.of;
+        if (row.marking)
+            m_caution = row.marking->caution;
         m_tally.add(row);
         const auto counted = std::find_if(kCounted.begin(), kCounted.end(),
                                           [&](const Counted& one) { return one.verdict == row.verdict(); });
@@ -70,7 +72,7 @@ public:
         out += "<h2>Slips by how often each is named first</h2>\n";
         out += entries.empty() ? "<p>No slip is named.</p>\n" : tallySvg(entries, m_count);
         out += slips(entries);
-        return out + "<h2>Answers</h2>\n" + table() + "</body>\n</html>\n";
+        return out + "<h2>Answers</h2>\n" + table() + cautionHtml(m_caution) + "</body>\n</html>\n";
     }
 
 private:
@@ -193,6 +195,7 @@ private:
     std::array<std::size_t, kCounted.size()> m_verdicts{};
     std::size_t m_count = 0;
     double m_points = 0, m_of = 0;
+    std::string m_caution;
     std::string m_rows;
     std::set<std::string, std::less<>> m_words; ///< of verdicts, for the legend
 };

@@ -4,6 +4,7 @@
 #include "core/quantity/text.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace tailpoint {
 
@@ -41,7 +42,7 @@ public:
     std::string row(const MarkedRow& row) override {
         m_tally.add(row);
         std::string out = (row.who.empty() ? "line " + std::to_string(row.line) : oneLine(row.who)) + ": ";
-        out += row.marking ? toText(*row.marking) : "unread: " + row.fault + '\n';
+        out += row.marking ? markedText(*row.marking) : "unread: " + row.fault + '\n';
         if (row.marking && !row.fault.empty())
             out += "  unread: " + row.fault + '\n';
         if (row.own)
@@ -54,11 +55,19 @@ public:
         std::string out = entries.empty() ? "" : "Slips named first:\n";
         for (const SlipTally::Entry& entry : entries)
             out += "  " + std::to_string(entry.count) + "  " + entry.id + '\n';
-        return out;
+        return out + (m_caution.empty() ? std::string() : (out.empty() ? "" : "\n") + m_caution + '\n');
     }
 
 private:
+    /// The caution stands once, at the end.
+    std::string markedText(Marking marking) {
+        if (!marking.caution.empty())
+            m_caution = std::exchange(marking.caution, {});
+        return toText(marking);
+    }
+
     SlipTally m_tally{false};
+    std::string m_caution;
 };
 
 } // namespace

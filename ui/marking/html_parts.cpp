@@ -139,6 +139,10 @@ std::string linesHtml(const Finding& finding) {
     return out;
 }
 
+std::string cautionHtml(const std::string& caution) {
+    return caution.empty() ? caution : "<p class=\"caution\">" + safe(caution) + "</p>\n";
+}
+
 std::string findingHtml(const Finding& finding) {
     std::string out = "<p class=\"about\">" + toHtml(finding.about) + "</p>\n<p>" + toHtml(finding.sentence) +
                       "</p>\n" + linesHtml(finding);

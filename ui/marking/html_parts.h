@@ -25,6 +25,8 @@ std::string slipWords(const Finding& finding);
 /// The same as a heading, escaped; of several answers `isStrong` says whether it is so for each.
 std::string heading(std::string_view id, bool isStrong);
 
+/// In its frame at the page's foot; nothing for none.
+std::string cautionHtml(const std::string& caution);
 /// The changed lines of a finding, each beside the right one.
 std::string linesHtml(const Finding& finding);
 /// The numbers that it is about, its sentence, lines, other readings and mend.

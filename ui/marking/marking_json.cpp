@@ -33,6 +33,9 @@ JsonValue quantityJson(const MarkedQuantity& quantity) {
     if (!quantity.givenText.empty())
         members.push_back({"text", jsonObject({{"given", jsonText(quantity.givenText)},
                                                {"expected", jsonText(quantity.expectedText)}})});
+    if (const std::string range = quantity.rangeText.empty() ? rangeWords(quantity) : quantity.rangeText;
+        quantity.expected && !range.empty())
+        members.push_back({"range", jsonText(range)});
     return jsonObject(std::move(members));
 }
 
@@ -113,6 +116,8 @@ public:
     }
     std::string row(const MarkedRow& row) override {
         m_tally.add(row);
+        if (row.marking && !row.marking->caution.empty())
+            m_caution = row.marking->caution;
         return (std::exchange(m_isFirst, false) ? "\n" : ",\n") + within(studentJson(row));
     }
     std::string end() override {
@@ -120,11 +125,15 @@ public:
         bool isFirst = true;
         for (const SlipTally::Entry& entry : m_tally.entries())
             out += (std::exchange(isFirst, false) ? "\n" : ",\n") + within(entryJson(entry));
-        return out + (isFirst ? "]\n}\n" : "\n  ]\n}\n");
+        out += isFirst ? "]" : "\n  ]";
+        if (!m_caution.empty())
+            out += ",\n  \"caution\": " + jsonString(m_caution);
+        return out + "\n}\n";
     }
 
 private:
     SlipTally m_tally{true};
+    std::string m_caution;
     bool m_isFirst = true;
 };
 
@@ -136,6 +145,8 @@ std::string markingJson(const Marking& marking) {
     const Members verdict = whole(nameOf(marking.verdict), marking.points, marking.of);
     members.insert(members.end(), verdict.begin(), verdict.end());
     append(members, marking);
+    if (!marking.caution.empty())
+        members.push_back({"caution", jsonText(marking.caution)});
     return writeJson(jsonObject(std::move(members), JsonLayout::lines));
 }
 

@@ -12,13 +12,19 @@ namespace {
 
 using namespace marking_pages;
 
+/// Below the value that is right.
+std::string rangeHtml(const MarkedQuantity& quantity) {
+    const std::string words = quantity.expectedText.empty() ? std::string() : rangeWords(quantity);
+    return words.empty() ? words : "<span class=\"verdict\">" + safe(words) + "</span>";
+}
+
 std::string rowOf(const MarkedQuantity& quantity, const Things& things) {
     std::string out = "<tr><td>" + toMathml(things.formula(quantity.id));
     if (quantity.answer > 0)
         out += " (answer " + std::to_string(quantity.answer) + ")";
     out += "</td><td>" + (quantity.givenText.empty() ? std::string("&#8212;") : safe(quantity.givenText)) +
-           "</td><td>" + safe(quantity.expectedText) + "</td><td>" + std::string(nameOf(quantity.verdict)) +
-           "</td><td class=\"n\">";
+           "</td><td>" + safe(quantity.expectedText) + rangeHtml(quantity) + "</td><td>" +
+           std::string(nameOf(quantity.verdict)) + "</td><td class=\"n\">";
     out += quantity.asked ? pointsText(quantity.points) + " of " + pointsText(quantity.of) : std::string();
     return out + "</td></tr>\n";
 }
@@ -66,7 +72,7 @@ std::string bodyOf(const MarkedRow& row, const Sketch& sketch) {
     const std::string unread =
         row.fault.empty() ? std::string() : "<p>Not all of it could be read: " + safe(row.fault) + ".</p>\n";
     return tableOf(*row.marking, things) + unread + total + remarksOf(*row.marking, things) +
-           slipsOf(*row.marking);
+           slipsOf(*row.marking) + cautionHtml(row.marking->caution);
 }
 
 } // namespace

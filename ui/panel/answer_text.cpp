@@ -59,15 +59,27 @@ QString rangeText(const Found& found, const tolerance::VectorRange& range, const
     return ranges.join(QStringLiteral(", "));
 }
 
-/// Behind the answer that is drawn; empty where there are no tolerances.
+/// "range 509 to 530 N" of a found magnitude, in a line of its own below it; empty where there are no
+/// tolerances.
 QString rangeLine(const Found& found, const Result& result) {
     if (!result.hasTolerances()) {
         return {};
     }
     const auto* range = rangeOf(result, result.chosen, found.id);
-    const QString told = range ? rangeText(found, *range, result.sketch) : QString();
-    return (told.isEmpty() ? text(rangeUnknown()) : Answers::tr("range %1").arg(told)) +
+    if (range && !found.vector.magnitudeFound) {
+        return {};
+    }
+    return (range ? Answers::tr("range %1").arg(inPlainText(rangeTold(range->magnitude, result.sketch)))
+                  : text(rangeUnknown())) +
            QStringLiteral("<br>");
+}
+
+/// ", range -5.1 to -2.2 degrees", behind a found direction.
+QString directionRange(const Found& found, const Result& result) {
+    const auto* range = rangeOf(result, result.chosen, found.id);
+    return range && found.vector.directionFound
+               ? Answers::tr(", range %1").arg(inPlainText(rangeTold(range->direction, result.sketch)))
+               : QString();
 }
 
 /// Beside one another; with ranges one under the other.
@@ -97,6 +109,7 @@ QString detailLine(const Found& found, const Result& result, bool alone) {
     if (found.vector.turned) {
         line += Answers::tr(", in the other sense of its line");
     }
+    line += directionRange(found, result);
     const QString range = rangeLine(found, result);
     return alone ? range + line + QStringLiteral("<br>") + components(found, result)
                  : symbolHtml(result.things().symbol(found.id)) + QStringLiteral(": ") + range + line;

@@ -1,13 +1,16 @@
 #include "ui/panel/panel_table.h"
 
+#include <QHeaderView>
 #include <QPainter>
+#include <QScrollBar>
 
 namespace tailpoint {
 
 ColumnHeads::ColumnHeads(PanelTable& table, int columns) : m_table(table), m_columns(columns) {
-    QFont small = font();
-    small.setPointSizeF(small.pointSizeF() * 0.9);
-    setFont(small);
+    setFont(PanelTable::headFont(font()));
+    table.setHeads(columns);
+    connect(table.horizontalHeader(), &QHeaderView::sectionResized, this, qOverload<>(&QWidget::update));
+    connect(table.horizontalScrollBar(), &QScrollBar::valueChanged, this, qOverload<>(&QWidget::update));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 

@@ -1,14 +1,15 @@
 #include "ui/panel/copied_values.h"
 
-#include "core/explain/caution.h"
 #include "core/explain/legs.h"
 #include "core/explain/limits.h"
 #include "core/explain/question.h"
 #include "core/explain/ranges.h"
 #include "core/quantity/decimals.h"
+#include "core/sketch/cases.h"
 #include "core/sketch/shown.h"
 #include "ui/panel/answer_text.h"
 #include "ui/panel/check_text.h"
+#include "ui/panel/copied_cases.h"
 #include "ui/panel/figure_rows.h"
 #include "ui/style/symbols.h"
 
@@ -41,17 +42,6 @@ QString withRaisedDigits(QString html) {
 
 QString plainText(const QString& html) {
     return QTextDocumentFragment::fromHtml(withRaisedDigits(html)).toPlainText();
-}
-
-/// The number of a shown value, "-3.6" of "\u22123.6°"; empty where it has none.
-QString bare(QString shown) {
-    shown.replace(QChar(0x2212), u'-');
-    static const QRegularExpression number(QStringLiteral("^-?[0-9][0-9.]*(e[+-]?[0-9]+)?"));
-    return number.match(shown).captured();
-}
-
-QString withUnit(const QString& head, std::string_view unit) {
-    return QStringLiteral("%1 (%2)").arg(head, text(unit));
 }
 
 /// "vector", then each value; with tolerances what it can be beside it, and what no number says.
@@ -101,9 +91,9 @@ QStringList cellsWithRanges(const FigureRow& row, const tolerance::VectorRange* 
     }
     QStringList cells;
     for (qsizetype i = 0; i < row.values.size(); ++i) {
-        const QString value = bare(row.values[i]);
-        cells << value << (ends[i].isOne ? value : bare(text(ends[i].from)))
-              << (ends[i].isOne ? value : bare(text(ends[i].to)));
+        const QString value = bareNumber(row.values[i]);
+        cells << value << (ends[i].isOne ? value : bareNumber(text(ends[i].from)))
+              << (ends[i].isOne ? value : bareNumber(text(ends[i].to)));
     }
     return cells << (range ? endsRemark(*range, sketch) : text(rangeUnknown()));
 }
@@ -121,7 +111,7 @@ BareTable vectorTable(const Result& result) {
             cells << cellsWithRanges(row, range ? range->find(place.vector) : nullptr, result.sketch);
         } else {
             for (const QString& value : row.values) {
-                cells << bare(value);
+                cells << bareNumber(value);
             }
         }
         table.rows << cells;
@@ -137,7 +127,8 @@ QList<BareTable> angleTables(const Result& result) {
         QStringList cells{text(plain(row.label))};
         for (qsizetype i = 0; i < row.values.size(); ++i) {
             const bool isForce = row.values.size() == 2 && i == 0;
-            cells << (row.heading ? withUnit(row.values[i], isForce ? force : angle) : bare(row.values[i]));
+            cells << (row.heading ? withUnit(row.values[i], isForce ? force : angle)
+                                  : bareNumber(row.values[i]));
         }
         if (row.heading) {
             tables << BareTable{cells, {}};
@@ -160,7 +151,7 @@ QList<BareTable> legTables(const Result& result) {
     const Sketch& sketch = result.sketch;
     const Things& things = result.things();
     const auto unit = nameOf(sketch.angleUnit);
-    const auto angle = [&](double value) { return bare(onScreen(shownAngle(value, sketch))); };
+    const auto angle = [&](double value) { return bareNumber(onScreen(shownAngle(value, sketch))); };
     BareTable table{{Copied::tr("leg that carries %1").arg(text(things.name(legs->load))),
                      withUnit(Copied::tr("from horizontal"), unit),
                      withUnit(Copied::tr("from vertical"), unit),
@@ -172,7 +163,7 @@ QList<BareTable> legTables(const Result& result) {
         table.rows << QStringList{text(things.name(leg.vector)), angle(leg.fromHorizontal),
                                   angle(leg.fromVertical),
                                   isLast ? QString() : angle(leg.neighbours.back().angle),
-                                  bare(onScreen(significant(leg.overLoad, sketch.figures)))};
+                                  bareNumber(onScreen(significant(leg.overLoad, sketch.figures)))};
     }
     if (result.hasTolerances()) {
         table.rows << QStringList{middleNote()};
@@ -213,15 +204,11 @@ QString page(const QString& body) {
     return QStringLiteral("<html><head><meta charset=\"utf-8\"/></head><body>\n%1</body></html>\n").arg(body);
 }
 
+/// The caution and the record.
 QStringList linesOf(const Sketch& sketch, const std::optional<Provenance>& from) {
     QStringList lines;
-    if (needsCaution(sketch)) {
-        lines << text(cautionLine());
-    }
-    if (from) {
-        for (const std::string& line : recordLines(sketch, *from)) {
-            lines << text(line);
-        }
+    for (const std::string& line : closingLines(sketch, from.value_or(Provenance()), from.has_value())) {
+        lines << text(line);
     }
     return lines;
 }
@@ -255,8 +242,14 @@ QStringList judgedLines(const Result& result) {
     return lines;
 }
 
+/// With the case that is shown.
 QString titleOf(const Sketch& sketch) {
-    return text(sketch.title);
+    return text(titleWithCase(sketch));
+}
+
+/// Of the states of a sketch with cases.
+QList<BareTable> copiedTables(const Result& result, const std::vector<CaseState>& states) {
+    return bareTables(result) + caseTables(states, result.sketch);
 }
 
 /// What is asked, what came out and what is to be minded, as running text.
@@ -278,6 +271,16 @@ QString noteParagraph(const Result& result, const Provenance& from) {
 
 } // namespace
 
+QString bareNumber(QString shown) {
+    shown.replace(QChar(0x2212), u'-');
+    static const QRegularExpression number(QStringLiteral("^-?[0-9][0-9.]*(e[+-]?[0-9]+)?"));
+    return number.match(shown).captured();
+}
+
+QString withUnit(const QString& head, std::string_view unit) {
+    return QStringLiteral("%1 (%2)").arg(head, text(unit));
+}
+
 QList<BareTable> bareTables(const Result& result) {
     if (!shownSolution(result)) {
         return {};
@@ -287,7 +290,8 @@ QList<BareTable> bareTables(const Result& result) {
 
 QString valuesAsText(const Result& result, const ExplainOptions& options,
                      const std::optional<Provenance>& from) {
-    QString all = from && !result.sketch.title.empty() ? titleOf(result.sketch) + u'\n' : QString();
+    const QString title = from ? titleOf(result.sketch) : QString();
+    QString all = title.isEmpty() ? title : title + u'\n';
     all += text(plain(question(result.sketch))) + u'\n';
     if (!result.solved.message().empty()) {
         all += text(result.solved.message().text()) + u'\n';
@@ -295,8 +299,12 @@ QString valuesAsText(const Result& result, const ExplainOptions& options,
     for (const QString& answer : answerLines(result) + judgedLines(result)) {
         all += answer + u'\n';
     }
-    for (const BareTable& table : bareTables(result)) {
+    const std::vector<CaseState> states = copiedStates(result);
+    for (const BareTable& table : copiedTables(result, states)) {
         all += u'\n' + asTabs(table);
+    }
+    for (const QString& line : caseLines(states, result.sketch)) {
+        all += line + u'\n';
     }
     if (shownSolution(result)) {
         all += u'\n' + plainText(checkText(result, options)) + u'\n';
@@ -314,9 +322,13 @@ QMimeData* valuesForClipboard(const Result& result, const ExplainOptions& option
         html += paragraph(answer).replace(u'\n', QStringLiteral("<br/>\n"));
     }
     QString tabs;
-    for (const BareTable& table : bareTables(result)) {
+    const std::vector<CaseState> states = copiedStates(result);
+    for (const BareTable& table : copiedTables(result, states)) {
         html += asHtml(table);
         tabs += (tabs.isEmpty() ? QString() : QStringLiteral("\n")) + asTabs(table);
+    }
+    for (const QString& line : caseLines(states, result.sketch)) {
+        html += paragraph(line);
     }
     for (const QString& line : linesOf(result.sketch, from)) {
         html += paragraph(line);
@@ -336,9 +348,14 @@ QMimeData* noteForClipboard(const Result& result, const QByteArray& figurePng, c
         title.isEmpty() ? QString() : QStringLiteral("<p><b>%1</b></p>\n").arg(title.toHtmlEscaped());
     html += paragraph(words);
     QString plain = (title.isEmpty() ? QString() : title + u'\n') + words + u'\n';
-    if (const auto tables = bareTables(result); !tables.isEmpty()) {
-        html += asHtml(tables.front());
-        plain += u'\n' + asTabs(tables.front());
+    const std::vector<CaseState> states = copiedStates(result);
+    for (const BareTable& table : bareTables(result).mid(0, 1) + caseTables(states, result.sketch)) {
+        html += asHtml(table);
+        plain += u'\n' + asTabs(table);
+    }
+    for (const QString& line : caseLines(states, result.sketch)) {
+        html += paragraph(line);
+        plain += line + u'\n';
     }
     if (!figurePng.isEmpty()) {
         html += QStringLiteral("<p><img alt=\"%1\" src=\"data:image/png;base64,%2\"/></p>\n")

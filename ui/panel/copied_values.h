@@ -27,16 +27,20 @@ struct BareTable {
 /// Vectors, then the angles of parallelogram and triangle, then legs; none without an answer.
 QList<BareTable> bareTables(const Result& result);
 
+/// The number of a shown value, "-3.6" of "\u22123.6°"; empty where it has none.
+QString bareNumber(QString shown);
+QString withUnit(const QString& head, std::string_view unit); ///< "magnitude (N)"
+
 /// Everything that the panel shows, as plain text: the question, the answers, the tables with tabs between
-/// their cells, the check, the caution and, where it is told whence it comes, the record. `options`: of the
-/// worked solution, whose check is told.
+/// their cells (of a sketch with cases what each comes to, and the envelope), the check, the caution and,
+/// where it is told whence it comes, the record. `options`: of the worked solution, whose check is told.
 QString valuesAsText(const Result& result, const ExplainOptions& options,
                      const std::optional<Provenance>& from = {});
 
 /// Text, HTML (tables) and tab-separated values at once: who pastes takes what suits.
 QMimeData* valuesForClipboard(const Result& result, const ExplainOptions& options, const Provenance& from);
 
-/// A paragraph, the vectors' table and the figure (a PNG): HTML, and text without the figure.
+/// A paragraph, the tables of vectors and cases and the figure (a PNG): HTML, and text without the figure.
 QMimeData* noteForClipboard(const Result& result, const QByteArray& figurePng, const Provenance& from);
 
 } // namespace tailpoint

@@ -126,9 +126,12 @@ void addLegs(QList<FigureRow>& rows, const Legs& legs, const Result& result) {
 }
 
 FigureRow columnNames(const Sketch& sketch) {
-    return heading(
-        Figures::tr("in %1").arg(text(symbolOf(sketch.forceUnit))),
-        {Figures::tr("magnitude"), Figures::tr("direction"), QStringLiteral("x"), QStringLiteral("y")});
+    const auto inUnit =
+        [&](const QString& name) { // the values under it are bare; a direction has its own unit
+            return Figures::tr("%1, %2").arg(name, text(symbolOf(sketch.forceUnit)));
+        };
+    return heading({}, {inUnit(Figures::tr("magnitude")), Figures::tr("direction"),
+                        inUnit(QStringLiteral("x")), inUnit(QStringLiteral("y"))});
 }
 
 const SolvedForce& solvedOf(const Solution& solution, int vector) {

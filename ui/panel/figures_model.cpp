@@ -38,12 +38,39 @@ QVariant FiguresModel::data(const QModelIndex& index, int role) const {
         return row.heading;
     case BelongsAboveRole:
         return row.belongsAbove;
+    case UnitRole:
+        return label ? QVariant() : unitRole(index.data().toString(), m_document.sketch());
     case Qt::AccessibleTextRole:
+        if (label && index.data().toString().isEmpty()) // over the names nothing stands
+            return headerData(index.column(), Qt::Horizontal, Qt::DisplayRole);
+        [[fallthrough]];
     case Qt::ToolTipRole:
         return label ? QVariant() : spokenAt(row, index.column());
     default:
         return {};
     }
+}
+
+QVariant FiguresModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (role != Qt::DisplayRole) {
+        return QAbstractTableModel::headerData(section, orientation, role);
+    }
+    if (orientation == Qt::Horizontal) {
+        const QStringList names = columnNames();
+        return section >= 0 && section < names.size() ? QVariant(names[section]) : QVariant();
+    }
+    return section >= 0 && section < rowCount() ? onScreen(plain(rowAt(section).label)) : QVariant();
+}
+
+QStringList VectorsModel::columnNames() const {
+    const QString unit = text(symbolOf(m_document.sketch().forceUnit));
+    return {tr("Vector"), tr("Magnitude in %1").arg(unit), tr("Direction"), tr("x in %1").arg(unit),
+            tr("y in %1").arg(unit)};
+}
+
+QStringList AnglesModel::columnNames() const {
+    return {tr("Part of the construction"),
+            tr("Side in %1").arg(text(symbolOf(m_document.sketch().forceUnit))), tr("Angle")};
 }
 
 VectorsModel::VectorsModel(SketchDocument& document, QObject* parent) : FiguresModel(document, 5, parent) {}

@@ -14,8 +14,11 @@ public:
     FiguresModel(SketchDocument& document, int columns, QObject* parent = nullptr);
     int columnCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
+    /// What the columns hold, with their units, and the rows' labels.
+    QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 protected:
+    virtual QStringList columnNames() const = 0;
     virtual FigureRow rowAt(int row) const = 0;
     SketchDocument& m_document;
 
@@ -36,6 +39,7 @@ public:
     int drawnVector(int row) const;
 
 protected:
+    QStringList columnNames() const override;
     FigureRow rowAt(int row) const override;
 
 private:
@@ -53,6 +57,7 @@ public:
     void refresh();
 
 protected:
+    QStringList columnNames() const override;
     FigureRow rowAt(int row) const override { return m_shown.value(row); }
 
 private:

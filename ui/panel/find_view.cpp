@@ -8,6 +8,7 @@
 #include "ui/style/symbols.h"
 #include "ui/style/theme.h"
 
+#include <QEvent>
 #include <QRegularExpression>
 #include <QVBoxLayout>
 
@@ -30,6 +31,20 @@ QString keptTogether(QString html) {
     static const QRegularExpression unit(QStringLiteral("(\\d) (?=[A-Za-z]+\\b)(?!at\\b|and\\b|so\\b)"));
     html.replace(QStringLiteral(" = "), QStringLiteral("&nbsp;=&nbsp;"));
     return html.replace(unit, QStringLiteral("\\1&nbsp;"));
+}
+
+constexpr QLatin1String kForceLink("force"), kAngleLink("angle");
+
+/// The unit at a line's end can be clicked, and looks as the rest of the line.
+QString withUnitLinks(QString html, const Sketch& sketch, const QColor& ink) {
+    const auto link = [&](QLatin1String to) {
+        return QStringLiteral("\\1<a href=\"%1\" style=\"color:%2; text-decoration:none\">\\2</a>")
+            .arg(QString(to), ink.name());
+    };
+    const QString force = QRegularExpression::escape(text(tailpoint::symbolOf(sketch.forceUnit)));
+    static const QRegularExpression angle(QStringLiteral("(\\d ?)(\u00b0|gon|rad)(?=<br>|$)"));
+    html.replace(QRegularExpression(QStringLiteral("(\\d )(%1)(?=<br>|$)").arg(force)), link(kForceLink));
+    return html.replace(angle, link(kAngleLink));
 }
 
 QString messageHtml(const Result& result) {
@@ -71,6 +86,12 @@ FindView::FindView(SketchDocument& document, QWidget* parent)
     m_mends->addWidget(m_other, 0, Qt::AlignLeft);
     column->addLayout(m_mends);
     column->addSpacing(4);
+    m_answer->label()->setTextInteractionFlags(m_answer->label()->textInteractionFlags() |
+                                               Qt::LinksAccessibleByMouse); // keys have the table's menu
+    m_answer->label()->setFocusPolicy(Qt::StrongFocus);                     // which the flags took away
+    connect(m_answer->label(), &QLabel::linkActivated, this, [this](const QString& unit) {
+        emit unitAsked(unit == kForceLink ? UnitOf::force : UnitOf::angle, QCursor::pos());
+    });
     connect(m_other, &QPushButton::clicked, this,
             [this] { m_document.choose(1 - m_document.result().chosen); });
 }
@@ -79,7 +100,8 @@ void FindView::refresh() {
     const Result& result = m_document.result();
     const AnswerText answer = answerText(result);
     m_sentence->show(keptTogether(htmlOf(question(result.sketch))));
-    m_answer->show(answer.large);
+    m_answer->show(withUnitLinks(answer.large, result.sketch,
+                                 m_answer->label()->palette().color(QPalette::LinkVisited)));
     m_detail->show(answer.detail);
     showOther();
     const auto role = answer.large.isEmpty() ? QPalette::BrightText : QPalette::WindowText;
@@ -90,6 +112,14 @@ void FindView::refresh() {
                                                                       : messageHtml(result));
     m_limits->show(result);
     showMends(mends());
+}
+
+/// The unit's letters have the colour of their line.
+void FindView::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange) {
+        refresh();
+    }
 }
 
 /// Of two answers both are told; the one that is drawn is the large one and says so.

@@ -11,6 +11,7 @@ class QVBoxLayout;
 
 namespace tailpoint {
 
+enum class UnitOf;
 class LimitsView;
 class SketchDocument;
 
@@ -22,6 +23,10 @@ public:
 
 signals:
     void cellWanted(int vector, tailpoint::Entry cell); ///< a value should be typed there
+    void unitAsked(tailpoint::UnitOf of, QPoint at);    ///< the answer's unit was clicked; `at` on the screen
+
+protected:
+    void changeEvent(QEvent* event) override;
 
 private:
     /// A mend that one click makes.

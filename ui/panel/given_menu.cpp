@@ -47,6 +47,13 @@ void GivenView::addCellActions(QMenu& menu, int vector, std::optional<Entry> cel
         menu.addAction(*cell == Entry::name ? tr("Rename\tF2") : tr("Type a value\tF2"), this,
                        later([this, cell](int now) { edit(now, *cell); }));
     }
+    const UnitOf unit = cell == Entry::direction ? UnitOf::angle : UnitOf::force;
+    menu.addAction(unit == UnitOf::angle ? tr("Unit of angles…") : tr("Unit of force…"), this,
+                   [this, unit] {
+                       const QRect at = m_table->visualRect(m_table->currentIndex());
+                       emit m_table->unitAsked(unit, m_table->viewport()->mapToGlobal(at.bottomLeft()));
+                   })
+        ->setObjectName(QStringLiteral("unit"));
     auto* bounds = menu.addAction(tr("Limit and permitted direction…"), this,
                                   later([this](int now) { editBounds(now); }));
     bounds->setObjectName(QStringLiteral("bounds"));

@@ -57,11 +57,34 @@ Qt::ItemFlags GivenModel::flags(const QModelIndex& index) const {
 }
 
 QVariant GivenModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) {
+    if (role != Qt::DisplayRole) {
         return QAbstractTableModel::headerData(section, orientation, role);
+    }
+    if (orientation == Qt::Vertical) { // a row is called by its vector
+        const bool inside =
+            section >= 0 && section <= m_forces && hasVector(m_document.sketch(), vectorAt(section));
+        return inside ? text(vectorOf(m_document.sketch(), vectorAt(section)).name) : QVariant();
     }
     const QString headers[Columns]{tr("Name"), tr("Magnitude"), tr("Direction"), tr("Note")};
     return section >= 0 && section < Columns ? headers[section] : QVariant();
+}
+
+Sentence GivenModel::editedWords(const QModelIndex& index) const {
+    const Sketch& sketch = m_document.sketch();
+    const int vector = vectorAt(index.row());
+    const Words symbol = symbolWords(m_document.result().things(), vectorId(vector));
+    switch (index.column()) {
+    case MagnitudeColumn:
+        return sentence(
+            tr("Magnitude of %1, in %2").replace(QLatin1String("%2"), text(symbolOf(sketch.forceUnit))),
+            symbol);
+    case DirectionColumn:
+        return sentence(tr("Direction of %1, %2")
+                            .replace(QLatin1String("%2"), onScreen(referenceWords(sketch.reference))),
+                        symbol);
+    default:
+        return sentence(tr("Name of %1"), symbol);
+    }
 }
 
 bool GivenModel::isStale() const {
@@ -91,6 +114,34 @@ QString GivenModel::statedNote(int vector) const {
         stated += onScreen(shownAsTyped(TypedAngle{angle->typed->value, angle->typed->unit, {}}));
     }
     return stated.join(QStringLiteral(", "));
+}
+
+/// By the case on the sheet.
+bool GivenModel::isChanged(int vector, Entry cell) const {
+    const auto& cases = m_document.whole().cases;
+    const auto shown = m_document.shownCase();
+    if (!shown || *shown >= cases.size() || cell == Entry::name) {
+        return false;
+    }
+    const std::string& name = vectorOf(m_document.sketch(), vector).name;
+    for (const CaseChange& change : cases[*shown].changes) {
+        if (change.of == name) {
+            return cell == Entry::magnitude ? change.magnitude.has_value() : change.direction.has_value();
+        }
+    }
+    return false;
+}
+
+/// "in the case storm; as drawn 180 N"; empty where the case leaves it as it is.
+QString GivenModel::changedWords(int vector, Entry cell) const {
+    if (!isChanged(vector, cell)) {
+        return {};
+    }
+    const Sketch& whole = m_document.whole();
+    const Force& drawn = vectorOf(whole, vector);
+    const std::string value = cell == Entry::magnitude ? shownWithTolerance(drawn.magnitude, whole)
+                                                       : shownWithTolerance(drawn.direction, whole);
+    return tr("in the case %1; as drawn %2").arg(text(m_document.sketch().inCase), onScreen(value));
 }
 
 /// What is behind a value before what else is to be said, for it is what is computed with.
@@ -211,8 +262,11 @@ QString GivenModel::accessible(const QModelIndex& index) const {
         return tr("%1 of %2: %3, not taken: %4").arg(what, name, draft->text, draft->message);
     }
     const QString typed = cell ? asTyped(vector, *cell) : QString();
-    return typed.isEmpty() ? tr("%1 of %2: %3").arg(what, name, value)
-                           : tr("%1 of %2: %3, given as %4").arg(what, name, value, onScreen(typed));
+    const QString words = typed.isEmpty()
+                              ? tr("%1 of %2: %3").arg(what, name, value)
+                              : tr("%1 of %2: %3, given as %4").arg(what, name, value, onScreen(typed));
+    const QString changed = cell ? changedWords(vector, *cell) : QString();
+    return changed.isEmpty() ? words : tr("%1, %2").arg(words, changed);
 }
 
 QVariant GivenModel::data(const QModelIndex& index, int role) const {
@@ -242,7 +296,12 @@ QVariant GivenModel::data(const QModelIndex& index, int role) const {
         if (*cell == Entry::name) {
             return symbolHtml(m_document.result().things().symbol(vectorId(vector)));
         }
+        if (const QString changed = changedWords(vector, *cell); !changed.isEmpty()) {
+            return tr("%1; %2").arg(changed, kept(vector, *cell));
+        }
         return kept(vector, *cell);
+    case ChangedRole:
+        return !draft && cell && isChanged(vector, *cell);
     case ToFindRole:
         return !draft && cell && isToFind(sketch, vector, *cell) &&
                shown(vector, index.column()) == tr("to find");
@@ -255,6 +314,9 @@ QVariant GivenModel::data(const QModelIndex& index, int role) const {
         return index.column() == Note;
     case FaultRole:
         return draft ? draft->message : QString();
+    case UnitRole:
+        return draft || !cell || *cell == Entry::name ? QVariant()
+                                                      : unitRole(index.data().toString(), sketch);
     default:
         return {};
     }

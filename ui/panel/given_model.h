@@ -24,6 +24,8 @@ public:
     QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
     bool setData(const QModelIndex& index, const QVariant& value, int role = Qt::EditRole) override;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+    /// What a field over the cell edits: "Magnitude of P, in N", with the name as a symbol.
+    Sentence editedWords(const QModelIndex& index) const;
     Qt::ItemFlags flags(const QModelIndex& index) const override;
 
     /// Row <-> vector of the sketch: the sum stands last.
@@ -60,6 +62,8 @@ private:
     QVariant shown(int vector, int column) const;
     QString noteOf(int vector) const;
     QString statedNote(int vector) const;
+    bool isChanged(int vector, Entry cell) const;
+    QString changedWords(int vector, Entry cell) const;
     QStringList notesOf(int vector) const;
     QString noteInFull(int vector) const;
     QString accessible(const QModelIndex& index) const;

@@ -1,6 +1,8 @@
 #include "ui/panel/given_view.h"
 
 #include "ui/document/sketch_document.h"
+#include "ui/style/symbols.h"
+#include "ui/style/targets.h"
 
 #include <QClipboard>
 #include <QContextMenuEvent>
@@ -17,7 +19,11 @@ QWidget* GivenDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem
     field->setFrame(false);
     field->setAutoFillBackground(true);
     field->setAlignment(Qt::Alignment(index.data(Qt::TextAlignmentRole).toInt()));
-    field->setAccessibleName(index.model()->headerData(index.column(), Qt::Horizontal).toString());
+    if (const auto* model = qobject_cast<const GivenModel*>(index.model())) {
+        const Sentence edited = model->editedWords(index);
+        field->setAccessibleName(text(plain(edited)));
+        field->setToolTip(htmlOf(edited));
+    }
     if (index.column() != GivenModel::Name) {
         field->setPlaceholderText(tr("to find"));
     }
@@ -80,12 +86,12 @@ bool GivenDelegate::eventFilter(QObject* editor, QEvent* event) {
 }
 
 GivenTable::GivenTable(GivenModel& model, GivenDelegate* delegate, QWidget* parent)
-    : PanelTable(delegate, kRowHeight, parent), m_model(model) {
+    : PanelTable(delegate, std::max(kRowHeight, targetSide()), parent), m_model(model) {
     setObjectName(QStringLiteral("givenTable"));
     setAccessibleName(tr("Given"));
     setEditTriggers(DoubleClicked | SelectedClicked | EditKeyPressed | AnyKeyPressed);
     setShares({24, 26, 28, 22});
-    setWholeValues({1, 2}, {3}); // a note of a unit of its own is read beside the value
+    setWholeValues();
     setModel(&model);
 }
 

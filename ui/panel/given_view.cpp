@@ -11,6 +11,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QShortcut>
+#include <QTextDocumentFragment>
 #include <QVBoxLayout>
 
 namespace tailpoint {
@@ -101,6 +102,7 @@ void GivenView::say(const QString& line, bool fault) {
     m_readings.clear();
     m_line->setText(line);
     m_fault->hide();
+    emit told(line);
 }
 
 void GivenView::sayWhy(const Refused& why, const QModelIndex& cell) {
@@ -113,6 +115,7 @@ void GivenView::showFault(const QString& rich) {
     m_line->clear();
     m_fault->setText(QStringLiteral("\u25b2 ") + rich);
     m_fault->show();
+    emit told(QTextDocumentFragment::fromHtml(rich).toPlainText());
 }
 
 /// The one reading or the other of a number in place of the text that was typed.

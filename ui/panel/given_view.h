@@ -89,7 +89,8 @@ public:
 signals:
     void selected(int vector); ///< kNoVector: nothing, or more than one
     void pointedAt(int vector);
-    void cellUsed(); ///< another cell is current, or a key arrived at it
+    void told(const QString& line); ///< what was understood, or why not; empty: nothing more
+    void cellUsed();                ///< another cell is current, or a key arrived at it
 
 private:
     void say(const QString& line, bool fault);

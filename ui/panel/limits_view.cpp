@@ -2,6 +2,7 @@
 
 #include "ui/document/result.h"
 #include "ui/panel/answer_text.h"
+#include "ui/render/limit_bar.h"
 #include "ui/style/symbols.h"
 
 #include <QHBoxLayout>
@@ -14,7 +15,6 @@ namespace {
 
 constexpr int kBarHeightOnScreen = 14; ///< logical pixels, the limit's stroke included
 constexpr int kLeastBar = 80;
-constexpr double kHatchStep = 5;
 
 } // namespace
 
@@ -38,23 +38,10 @@ void LimitBarView::show(const LimitBar& bar, bool isWithin, const QString& spoke
 
 void LimitBarView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    const QColor ink = palette().color(m_isWithin ? QPalette::PlaceholderText : QPalette::BrightText);
-    const QRectF box = QRectF(rect()).adjusted(1, 3, -1, -3);
-    const auto at = [&](double share) { return box.left() + share * box.width(); };
-    painter.fillRect(QRectF(box.topLeft(), QPointF(at(m_bar.certain), box.bottom())), ink);
-    painter.setPen(QPen(ink, 1.2));
-    for (const HatchStroke& each : hatch(at(m_bar.certain), box.top(), at(m_bar.possible) - at(m_bar.certain),
-                                         box.height(), kHatchStep)) {
-        painter.drawLine(QPointF(each.x1, each.y1), QPointF(each.x2, each.y2));
-    }
-    painter.setPen(QPen(palette().color(QPalette::PlaceholderText), 1));
-    painter.drawRect(box);
-    const QLineF limit(at(m_bar.limit), 0, at(m_bar.limit), height());
-    painter.setPen(QPen(palette().color(QPalette::Base), 5)); // clear of what is filled
-    painter.drawLine(limit);
-    painter.setPen(QPen(palette().color(QPalette::Text), 2));
-    painter.drawLine(limit);
+    const auto colour = [&](QPalette::ColorRole role) { return palette().color(role); };
+    const LimitBarInk ink{colour(m_isWithin ? QPalette::PlaceholderText : QPalette::BrightText),
+                          colour(QPalette::PlaceholderText), colour(QPalette::Base), colour(QPalette::Text)};
+    paintLimitBar(painter, QRectF(rect()).adjusted(1, kLimitOut, -1, -kLimitOut), m_bar, ink);
 }
 
 LimitsView::LimitsView(QWidget* parent) : QWidget(parent), m_column(new QVBoxLayout(this)) {

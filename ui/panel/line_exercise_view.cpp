@@ -293,7 +293,7 @@ void LineExerciseView::tell() {
         m_lines->show(shown);
     }
     const QString words = m_exercise.isOn() ? cameWords() : QString();
-    const QString more = m_findings->plainText();
+    const QString more = m_findings->spokenText();
     QStringList spoken{words};
     if (!more.isEmpty())
         spoken << more;

@@ -1,5 +1,7 @@
 #include "ui/panel/marked_text.h"
 
+#include "core/explain/spoken.h"
+
 #include <QEvent>
 #include <QPainter>
 #include <QResizeEvent>
@@ -31,7 +33,8 @@ void MarkedText::setTheme(const Theme& theme) {
 
 void MarkedText::show(std::vector<Block> blocks) {
     m_blocks = std::move(blocks);
-    setAccessibleName(plainText());
+    if (const QString spoken = spokenText(); spoken != accessibleName())
+        setAccessibleName(spoken);
     layOut();
     setVisible(!m_blocks.empty());
 }
@@ -40,6 +43,13 @@ QString MarkedText::plainText() const {
     QStringList lines;
     for (const Block& block : m_blocks)
         lines << (block.working ? plainOf(*block.working) : QString::fromStdString(toText(block.prose)));
+    return lines.join(u'\n');
+}
+
+QString MarkedText::spokenText() const {
+    QStringList lines;
+    for (const Block& block : m_blocks)
+        lines << QString::fromStdString(block.working ? spoken(*block.working) : spoken(block.prose));
     return lines.join(u'\n');
 }
 

@@ -1,5 +1,5 @@
 // Sentences and lines of calculation one under another, painted as the worked solution is. As high as they
-// are at its width; assistive technology reads them as plain text.
+// are at its width; assistive technology reads them in words.
 #pragma once
 
 #include "ui/render/formula.h"
@@ -26,6 +26,7 @@ public:
     /// Empty: it takes no room.
     void show(std::vector<Block> blocks);
     QString plainText() const;
+    QString spokenText() const; ///< its formulas in words
     static QString plainOf(const Working& working);
 
 protected:

@@ -25,7 +25,8 @@ void OwnAnswerView::showMarks() {
         for (const MarkedQuantity& quantity : marking ? marking->quantities : std::vector<MarkedQuantity>())
             if (quantity.name == row->of().name) {
                 words << wordsOfVerdict(quantity) + ownPoints(quantity);
-                right << onScreen(quantity.expectedText);
+                const std::string range = rangeWords(quantity);
+                right << onScreen(quantity.expectedText + (range.empty() ? range : ", " + range));
             }
         row->setVerdict(words.join(QStringLiteral("; ")),
                         m_answer.isAnswerShown() ? tr("It is %1").arg(right.join(tr(" or "))) : QString(),
@@ -140,8 +141,8 @@ void OwnAnswerView::tell() {
             spoken << row->field()->accessibleName() + QStringLiteral(": ") + row->verdict();
     if (!points.isEmpty())
         spoken << points;
-    if (!m_findings->plainText().isEmpty())
-        spoken << m_findings->plainText();
+    if (!m_findings->spokenText().isEmpty())
+        spoken << m_findings->spokenText();
     m_summary->say(words, words.isEmpty() ? QString() : spoken.join(u'\n'));
 }
 

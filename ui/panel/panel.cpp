@@ -8,6 +8,7 @@
 #include "ui/panel/find_view.h"
 #include "ui/panel/given_view.h"
 #include "ui/panel/own_answer_view.h"
+#include "ui/panel/result_told.h"
 #include "ui/panel/solution_view.h"
 #include "ui/style/symbols.h"
 
@@ -63,14 +64,14 @@ void Panel::build() {
     m_vectorTable->setObjectName(QStringLiteral("vectorTable"));
     m_vectorTable->setAccessibleName(tr("Forces and components"));
     m_vectorTable->setShares({14, 23, 21, 21, 21});
-    m_vectorTable->setWholeValues({1, 2, 3, 4});
+    m_vectorTable->setWholeValues();
     m_vectorTable->setMostRows(24); // eight vectors with their ranges
     m_vectorTable->setModel(m_vectors);
     m_angleTable->setObjectName(QStringLiteral("angleTable"));
     m_angleTable->setAccessibleName(tr("Parallelogram, force triangle and legs"));
     m_angleTable->setShares({48, 22, 30});
     m_angleTable->setMostRows(20);
-    m_angleTable->setWholeValues({1, 2});
+    m_angleTable->setWholeValues();
     m_angleTable->setModel(m_angles);
     m_check->setWrapped();
     m_caution->setForegroundRole(QPalette::BrightText);
@@ -169,11 +170,16 @@ void Panel::connectParts() {
     connect(&m_document, &SketchDocument::replaced, m_given, &GivenView::forgetDrafts);
     connect(&m_document, &SketchDocument::replaced, this, [this] { verticalScrollBar()->setValue(0); });
     connect(m_given, &GivenView::cellUsed, this, &Panel::showCell);
+    connect(m_given, &GivenView::told, this, &Panel::givenTold);
     connect(m_given, &GivenView::selected, this, &Panel::selected);
     connect(m_given, &GivenView::pointedAt, this, &Panel::pointedAt);
     connect(m_vectorTable, &PanelTable::pointedAt, this,
             [this](int row) { emit pointedAt(row < 0 ? kNoVector : m_vectors->drawnVector(row)); });
+    for (const PanelTable* table :
+         std::initializer_list<PanelTable*>{m_given->table(), m_vectorTable, m_angleTable})
+        connect(table, &PanelTable::unitAsked, this, &Panel::unitAsked);
     connect(m_steps, &SolutionView::partsPointed, this, &Panel::partsPointed);
+    connect(m_steps, &SolutionView::attended, this, &Panel::showAttended);
     m_rest.setObjectName(QStringLiteral("rest"));
     m_rest.setSingleShot(true);
     m_rest.setInterval(kRest);
@@ -181,6 +187,7 @@ void Panel::connectParts() {
     connect(m_steps, &SolutionView::handRoundingChanged, this,
             [this] { m_carried->setText(m_steps->carriedWords()); });
     connect(m_find, &FindView::cellWanted, this, &Panel::edit);
+    connect(m_find, &FindView::unitAsked, this, &Panel::unitAsked);
     if (m_own != nullptr) {
         connect(&m_own->answer(), &OwnAnswer::modeChanged, this, &Panel::ownAnswerChanged);
         connect(&m_own->answer(), &OwnAnswer::marked, this, &Panel::showHidden);
@@ -301,6 +308,10 @@ const ExplainOptions& Panel::explainOptions() const {
     return m_steps->options();
 }
 
+QStringList Panel::resultTold() const {
+    return tailpoint::resultTold(m_document.result(), m_steps->worked());
+}
+
 bool Panel::handRounding() const {
     return m_steps->handRounding();
 }
@@ -349,6 +360,14 @@ void Panel::showLitStep() {
         ensureVisible(top.x(), top.y() + std::min(step.height(), viewport()->height() - 16), 0, 8);
         ensureVisible(top.x(), top.y(), 0, 8);
     }
+}
+
+/// The end of what is taller than the panel gives way to its beginning.
+void Panel::showAttended(const QRect& place) {
+    const QPoint top = m_steps->mapTo(widget(), place.topLeft());
+    const int height = std::min(place.height(), viewport()->height() - 16);
+    ensureVisible(top.x(), top.y() + height, 0, 8);
+    ensureVisible(top.x(), top.y(), 0, 8);
 }
 
 QSize Panel::sizeHint() const {

@@ -28,6 +28,7 @@ class SolutionView;
 class SteadyLines;
 class ValueLabel;
 class VectorsModel;
+enum class UnitOf;
 
 class Panel : public QScrollArea {
     Q_OBJECT
@@ -58,6 +59,9 @@ public:
     void setFolded(const QStringList& names);
 
     const ExplainOptions& explainOptions() const; ///< of the worked solution
+    /// What was found, in words to be heard: a sentence each of the answer, of what is to be said of it, and
+    /// of each limit, and the caution; of a withheld answer nothing.
+    QStringList resultTold() const;
     bool handRounding() const;
     void setHandRounding(bool on);
     Method method() const; ///< of the worked solution
@@ -75,9 +79,11 @@ public:
     QSize sizeHint() const override;
 
 signals:
+    void givenTold(const QString& line); ///< of what is typed: what was understood, or why not
     void foldingChanged();
-    void selected(int vector);  ///< a row was chosen; kNoVector: none or several
-    void pointedAt(int vector); ///< the pointer stands on its row; kNoVector: on none
+    void unitAsked(tailpoint::UnitOf of, QPoint at); ///< a unit beside a value was clicked
+    void selected(int vector);                       ///< a row was chosen; kNoVector: none or several
+    void pointedAt(int vector);                      ///< the pointer stands on its row; kNoVector: on none
     /// What the step under the pointer speaks of; empty: no step.
     void partsPointed(const std::vector<tailpoint::FigurePart>& parts);
 
@@ -94,6 +100,7 @@ private:
     void refresh();
     void refreshSolution();
     void showLitStep();
+    void showAttended(const QRect& place);
     void ownAnswerChanged();
     void showHidden();
 

@@ -1,8 +1,10 @@
 #include "ui/panel/panel_parts.h"
 
+#include "ui/panel/accessible_fold.h"
 #include "ui/panel/cell_text.h"
 #include "ui/style/icons.h"
 #include "ui/style/symbols.h"
+#include "ui/style/targets.h"
 
 #include <QKeyEvent>
 #include <QPainter>
@@ -104,7 +106,8 @@ int LinkButton::wordsWidth() const {
 }
 
 QSize LinkButton::sizeHint() const {
-    return {signWidth() + wordsWidth() + 2 * m_padding, qMax(26, fontMetrics().height() + 8)};
+    return {signWidth() + wordsWidth() + 2 * m_padding,
+            std::max({26, targetSide(), fontMetrics().height() + 8})};
 }
 
 void LinkButton::setSign(const QString& icon) {
@@ -165,6 +168,7 @@ constexpr int kMark = 8; // pixels of the fold mark
 } // namespace
 
 SectionHead::SectionHead(const QString& title) {
+    makeFold(*this); // before anything is told of it
     setText(title);
     setAccessibleName(title);
     setFont(headingFont(font()));
@@ -176,7 +180,8 @@ SectionHead::SectionHead(const QString& title) {
 }
 
 QSize SectionHead::sizeHint() const {
-    return {fontMetrics().horizontalAdvance(text()) + 3 * kMark, qMax(24, fontMetrics().height() + 6)};
+    return {fontMetrics().horizontalAdvance(text()) + 3 * kMark,
+            std::max(targetSide(), fontMetrics().height() + 6)};
 }
 
 void SectionHead::paintEvent(QPaintEvent*) {

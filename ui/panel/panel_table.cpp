@@ -36,6 +36,12 @@ void PanelDelegate::paintFault(QPainter& painter, const QRectF& under) const {
     painter.drawPolyline(wave);
 }
 
+/// A value that only the shown case has: an upright bar before it, so that the mark does not hang on colour.
+void PanelDelegate::paintChanged(QPainter& painter, const QRectF& under) const {
+    constexpr double wide = 3, before = 8, high = 14;
+    painter.fillRect(QRectF(under.left() - before, under.bottom() - 2 - high, wide, high), m_theme->given);
+}
+
 void PanelDelegate::paintText(QPainter& painter, const QRectF& rect, const QFont& font,
                               const QModelIndex& index) const {
     const CellText& text = textFor(font);
@@ -55,6 +61,9 @@ void PanelDelegate::paintText(QPainter& painter, const QRectF& rect, const QFont
     const double width = text.drawFigures(painter, rect, alignment, index.data().toString());
     const double left = alignment & Qt::AlignRight ? rect.right() - width : rect.left();
     const QRectF under(left, rect.top(), width, rect.height() / 2 + text.ascent() / 2 + 4);
+    if (index.data(ChangedRole).toBool()) {
+        paintChanged(painter, under);
+    }
     if (toFind) { // a blank to be filled in: the mark beside the colour
         painter.setPen(QPen(m_theme->sum, 1, Qt::DashLine));
         painter.drawLine(under.bottomLeft(), under.bottomRight());
@@ -131,6 +140,21 @@ QSize PanelDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIn
     return {static_cast<int>(std::ceil(wanted)) + around.left() + around.right() + 1, option.rect.height()};
 }
 
+QRect PanelDelegate::unitRect(const QRect& cell, const QFont& font, const QModelIndex& index) const {
+    const QString shown = index.data().toString();
+    const qsizetype digits =
+        std::find_if(shown.rbegin(), shown.rend(), [](QChar c) { return c.isDigit() || c == u' '; }) -
+        shown.rbegin();
+    if (!index.data(UnitRole).isValid() || digits == 0) {
+        return {};
+    }
+    const bool heads = index.data(HeadingRole).toBool();
+    const QFontMetrics metrics(heads ? textFor(font).heading() : font);
+    const QRect room = cell.marginsRemoved(margins(index));
+    const int width = metrics.horizontalAdvance(shown.right(digits)), height = metrics.height();
+    return {room.right() + 1 - width, room.center().y() - height / 2, width, height};
+}
+
 /// At the table's own edges always the same.
 QMargins PanelDelegate::margins(const QModelIndex& index) const {
     const bool last = index.column() + 1 == index.model()->columnCount();
@@ -139,7 +163,7 @@ QMargins PanelDelegate::margins(const QModelIndex& index) const {
 }
 
 PanelTable::PanelTable(PanelDelegate* delegate, int rowHeight, QWidget* parent)
-    : QTableView(parent), m_delegate(delegate), m_rowHeight(rowHeight) {
+    : QTableView(parent), m_delegate(delegate), m_leastRow(rowHeight), m_rowHeight(rowHeight) {
     delegate->setParent(this);
     setItemDelegate(delegate);
     setFrameShape(QFrame::NoFrame);
@@ -154,9 +178,8 @@ PanelTable::PanelTable(PanelDelegate* delegate, int rowHeight, QWidget* parent)
     horizontalHeader()->hide();
     horizontalHeader()->setMinimumSectionSize(20);
     verticalHeader()->hide();
-    verticalHeader()->setMinimumSectionSize(rowHeight);
-    verticalHeader()->setDefaultSectionSize(rowHeight);
     verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    fitRows();
     viewport()->setAutoFillBackground(false);
     setMouseTracking(true);
     connect(this, &QAbstractItemView::entered, this,
@@ -181,9 +204,8 @@ void PanelTable::setShares(const QList<int>& shares) {
     m_shares = shares;
 }
 
-void PanelTable::setWholeValues(const QList<int>& columns, const QList<int>& ifRoom) {
-    m_wholeColumns = columns;
-    m_wholeIfRoom = ifRoom;
+void PanelTable::setWholeValues() {
+    m_isWhole = true;
     setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     setHorizontalScrollMode(ScrollPerPixel);
     connect(verticalScrollBar(), &QScrollBar::valueChanged, this, &PanelTable::fitColumns);
@@ -194,8 +216,28 @@ void PanelTable::setMostRows(int rows) {
     fitHeight();
 }
 
+void PanelTable::fitRows() {
+    constexpr int kAir = 8; // above and below the letters together
+    m_rowHeight = std::max(m_leastRow, fontMetrics().height() + kAir);
+    verticalHeader()->setMinimumSectionSize(m_rowHeight);
+    verticalHeader()->setDefaultSectionSize(m_rowHeight);
+}
+
+void PanelTable::changeEvent(QEvent* event) {
+    QTableView::changeEvent(event);
+    if (event->type() == QEvent::FontChange) {
+        fitRows();
+        fitHeight();
+        fitColumns();
+    }
+}
+
 void PanelTable::fitHeight() {
     const int rows = model() ? model()->rowCount() : 0;
+    setFocusPolicy(rows > 0 ? Qt::StrongFocus : Qt::NoFocus); // nobody stops where nothing is
+    if (rows == 0 && hasFocus()) {
+        focusNextChild();
+    }
     setVerticalScrollBarPolicy(rows > m_mostRows ? Qt::ScrollBarAsNeeded : Qt::ScrollBarAlwaysOff);
     setFixedHeight(sizeHint().height());
 }
@@ -265,12 +307,15 @@ QList<int> PanelTable::neededWidths() const {
     for (int row = first; row < end; ++row) {
         const QModelIndex words = model()->index(row, 0);
         const int empty = emptyBehindFirst(words);
-        if (empty > 0 && empty + 1 < widths.size()) {
+        if (empty > 0) {
             spread.append({neededBy(words), empty});
         }
         for (int column = empty > 0 ? empty + 1 : 0; column < widths.size(); ++column) {
             widths[column] = std::max(widths[column], neededBy(model()->index(row, column)));
         }
+    }
+    for (int column = 0; column < m_heads; ++column) {
+        widths[column] = std::max(widths[column], headWidth(column));
     }
     for (const auto& [needed, empty] : spread) {
         const int has = std::accumulate(widths.begin(), widths.begin() + empty + 1, 0);
@@ -279,30 +324,15 @@ QList<int> PanelTable::neededWidths() const {
     return widths;
 }
 
-/// Shared out, but the `whole` columns as wide as they need.
-QList<int> PanelTable::wholeWidths(const QList<int>& whole) const {
-    const QList<int> widths = sharedOut(viewport()->width(), m_shares);
-    QList<int> needed = neededWidths();
-    for (int column = 0; column < widths.size(); ++column) {
-        if (!whole.contains(column)) {
-            needed[column] = std::min(needed[column], widths[column]);
-        }
-    }
-    return madeWhole(widths, needed);
+QFont PanelTable::headFont(const QFont& around) {
+    QFont small = around;
+    small.setPointSizeF(small.pointSizeF() * 0.9);
+    return small;
 }
 
-/// With all that may be whole; false where that is too much.
-bool PanelTable::fitIfRoom(QList<int>& widths) {
-    if (m_wholeIfRoom.isEmpty()) {
-        return false;
-    }
-    m_delegate->setTight(false);
-    const QList<int> wide = wholeWidths(m_wholeColumns + m_wholeIfRoom);
-    if (std::accumulate(wide.begin(), wide.end(), 0) > viewport()->width()) {
-        return false;
-    }
-    widths = wide;
-    return true;
+int PanelTable::headWidth(int column) const {
+    const QString name = model()->headerData(column, Qt::Horizontal).toString();
+    return QFontMetrics(headFont(font())).horizontalAdvance(name) + 2 * edge() + 1;
 }
 
 void PanelTable::fitColumns() {
@@ -310,12 +340,11 @@ void PanelTable::fitColumns() {
         return;
     }
     QList<int> widths = sharedOut(viewport()->width(), m_shares);
-    if (!m_wholeColumns.isEmpty()) {
-        bool sideways = !fitIfRoom(widths);
-        const QList<bool> tries = sideways ? QList<bool>{false, true, false} : QList<bool>();
-        for (const bool tight : tries) { // tight only where that is enough
+    if (m_isWhole) {
+        bool sideways = true;
+        for (const bool tight : {false, true, false}) { // tight only where that is enough
             m_delegate->setTight(tight);
-            widths = wholeWidths(m_wholeColumns);
+            widths = madeWhole(sharedOut(viewport()->width(), m_shares), neededWidths());
             sideways = std::accumulate(widths.begin(), widths.end(), 0) > viewport()->width();
             if (!sideways) {
                 break;
@@ -351,6 +380,12 @@ void PanelTable::focusInEvent(QFocusEvent* event) {
         selectionModel()->setCurrentIndex(model()->index(0, 0), QItemSelectionModel::NoUpdate);
     }
     viewport()->update();
+}
+
+/// A table that follows the sheet has not got the keyboard, and QTableView would tell that its cell had.
+void PanelTable::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
+    hasFocus() ? QTableView::currentChanged(current, previous)
+               : QAbstractItemView::currentChanged(current, previous);
 }
 
 QList<int> PanelTable::chosenRows() const {

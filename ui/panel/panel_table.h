@@ -1,6 +1,7 @@
 // A table as a drafting sheet has it: hairlines under the rows, no frame, no header, as high as its rows.
 #pragma once
 
+#include "ui/document/sheet_edits.h"
 #include "ui/style/theme.h"
 
 #include <QStyledItemDelegate>
@@ -18,8 +19,13 @@ enum PanelRole {
     QuietRole,                     ///< bool: secondary text
     FaultRole,                     ///< QString: why a typed text was not taken; empty where all is well
     HeadingRole,                   ///< bool: a heading row
-    BelongsAboveRole ///< bool: the row is not copied without, nor left out beside, the one above
+    ChangedRole,      ///< bool: the case that is shown gives another value than the sketch as drawn
+    BelongsAboveRole, ///< bool: the row is not copied without, nor left out beside, the one above
+    UnitRole          ///< int, a UnitOf: the text ends in that unit of the sheet; invalid: in none
 };
+
+/// The UnitRole of a text: which of the sheet's units it ends in.
+QVariant unitRole(const QString& shown, const Sketch& sketch);
 
 /// Under which rows a hairline stands.
 enum class Rules { everyRow, headings };
@@ -46,11 +52,14 @@ public:
                const QModelIndex& index) const override;
     /// The width in which the cell is not cut; the height is the table's.
     QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+    /// Where the letters of a cell's unit stand; empty where none ends its text.
+    QRect unitRect(const QRect& cell, const QFont& font, const QModelIndex& index) const;
 
 private:
     const CellText& textFor(const QFont& font) const;
     void paintText(QPainter& painter, const QRectF& rect, const QFont& font, const QModelIndex& index) const;
     void paintFault(QPainter& painter, const QRectF& under) const;
+    void paintChanged(QPainter& painter, const QRectF& under) const;
 
     QMargins margins(const QModelIndex& index) const;
 
@@ -81,16 +90,20 @@ private:
 class PanelTable : public QTableView {
     Q_OBJECT
 public:
+    /// `rowHeight`: the least, logical pixels; rows are as high as their letters need.
     PanelTable(PanelDelegate* delegate, int rowHeight, QWidget* parent = nullptr);
     void setModel(QAbstractItemModel* model) override;
     void setTheme(const Theme& theme);
 
     /// Widths of the columns as shares of the table's width.
     void setShares(const QList<int>& shares);
-    /// The same, but these columns are as wide as their values need; what they take the others give, down to
-    /// what they need themselves, and then the gaps between them. Where that is too little the table scrolls
-    /// sideways. `ifRoom`: columns that are whole too as long as nothing has to give way for them.
-    void setWholeValues(const QList<int>& columns, const QList<int>& ifRoom = {});
+    /// The same, but no text is cut: a column is as wide as its values need. What it takes others give, down
+    /// to what they need themselves, and then the gaps between them; where that is too little the table
+    /// scrolls sideways.
+    void setWholeValues();
+    /// Columns whose names stand above them: a column is no narrower than its name.
+    void setHeads(int columns) { m_heads = columns; }
+    static QFont headFont(const QFont& around); ///< of such names
     /// The most rows shown at once; beyond it the table scrolls.
     void setMostRows(int rows);
 
@@ -105,27 +118,37 @@ public:
     QList<int> chosenRows() const;
 
 signals:
-    void pointedAt(int row); ///< the pointer came to another row; -1: to none
+    void pointedAt(int row);                         ///< the pointer came to another row; -1: to none
+    void unitAsked(tailpoint::UnitOf of, QPoint at); ///< a unit was clicked; `at` on the screen
 
 protected:
+    void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
+    void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
     void wheelEvent(QWheelEvent* event) override;
     void leaveEvent(QEvent* event) override;
+    bool viewportEvent(QEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
 
 private:
+    QModelIndex unitAt(const QPoint& at) const;
+    void pointAtUnit(const QModelIndex& cell);
+    void fitRows();
     void fitHeight();
     void fitColumns();
-    QList<int> wholeWidths(const QList<int>& whole) const;
-    bool fitIfRoom(QList<int>& widths);
+    int headWidth(int column) const;
     QList<int> neededWidths() const;
     PanelDelegate* m_delegate;
     QList<int> m_shares;
-    QList<int> m_wholeColumns; ///< whose values are not cut
-    QList<int> m_wholeIfRoom;
-    bool m_sideways = false;
-    int m_mostRows = 12, m_rowHeight;
+    bool m_isWhole = false, m_sideways = false;
+    QPersistentModelIndex m_unit, m_unitPressed; ///< the cell whose unit is under the pointer; was pressed
+    int m_mostRows = 12, m_leastRow, m_rowHeight, m_heads = 0;
 };
 
 } // namespace tailpoint

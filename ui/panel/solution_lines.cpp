@@ -1,6 +1,6 @@
 #include "ui/panel/solution_lines.h"
 
-#include "ui/panel/marked_text.h"
+#include "core/explain/spoken.h"
 #include "ui/style/symbols.h"
 
 #include <QKeyEvent>
@@ -145,7 +145,7 @@ void SolutionLines::addLine(WorkingPlace place, const Shown& shown) {
     }
     row.blocks.push_back({{}, isOpen ? withGap(working) : working, Ink::plain, false});
     if (isOpen)
-        row.spoken = tr("%1: blank").arg(MarkedText::plainOf(working));
+        row.spoken = tr("%1: blank").arg(QString::fromStdString(spoken(working)));
     if (const auto remark = shown.remarks.find(place); remark != shown.remarks.end())
         row.blocks.push_back({inProse(remark->second.toStdString()), {}, Ink::quiet, false});
     m_rows.push_back(std::move(row));
@@ -158,8 +158,7 @@ void SolutionLines::fill(bool linesAlone) {
     for (Row& row : m_rows) {
         QStringList words;
         for (const Block& block : row.blocks)
-            words << (block.working ? MarkedText::plainOf(*block.working)
-                                    : QString::fromStdString(toText(block.prose)));
+            words << QString::fromStdString(block.working ? spoken(*block.working) : spoken(block.prose));
         if (!row.spoken.isEmpty())
             words.front() = row.spoken;
         row.spoken = words.join(QStringLiteral(". "));

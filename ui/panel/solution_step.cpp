@@ -1,5 +1,8 @@
 #include "ui/panel/solution_step.h"
 
+#include "core/explain/spoken.h"
+#include "ui/panel/accessible_fold.h"
+
 #include <QApplication>
 #include <QClipboard>
 #include <QContextMenuEvent>
@@ -14,34 +17,18 @@ namespace tailpoint {
 
 namespace {
 
-constexpr double kIndent = 28;    ///< of the body, pixels: room for the number
-constexpr double kPadding = 8;    ///< around a step
-constexpr double kFormula = 1.32; ///< size of formulas by that of the words
-constexpr double kNote = 0.92;    ///< size of margin notes
-constexpr double kRule = 3;       ///< at the left of a margin note
-
-/// Pixels of the widget's own text.
-double pixelsOf(const QWidget& widget) {
-    const QFont& font = widget.font();
-    return font.pixelSize() > 0 ? font.pixelSize() : font.pointSizeF() * widget.logicalDpiY() / 72;
-}
-
+constexpr double kIndent = 28; ///< of the body, pixels: room for the number
+constexpr double kPadding = 8; ///< around a step
 QFont titleFont(const QFont& base) {
     QFont font = base;
     font.setWeight(QFont::DemiBold);
     return font;
 }
 
-QFont noteFont(const QFont& base) {
-    QFont font = base;
-    if (font.pointSizeF() > 0)
-        font.setPointSizeF(font.pointSizeF() * kNote);
-    return font;
-}
-
 } // namespace
 
 SolutionHead::SolutionHead(QWidget* parent) : QAbstractButton(parent), m_theme(&themeOf(ThemeName::paper)) {
+    makeFold(*this); // before anything is told of it
     setCheckable(true);
     setChecked(true);
     setCursor(Qt::PointingHandCursor);
@@ -106,8 +93,14 @@ void SolutionHead::paintEvent(QPaintEvent*) {
 }
 
 SolutionStep::SolutionStep(QWidget* parent)
-    : QWidget(parent), m_head(new SolutionHead(this)), m_theme(&themeOf(ThemeName::paper)) {
+    : QWidget(parent), m_head(new SolutionHead(this)), m_body(new SolutionBody(m_step, this)),
+      m_theme(&themeOf(ThemeName::paper)) {
     m_head->installEventFilter(this);
+    m_body->installEventFilter(this);
+    connect(m_body, &SolutionBody::lineEntered, this,
+            [this](const QRect& place) { emit attended(place.translated(m_body->pos())); });
+    connect(m_body, &SolutionBody::tabbed, this,
+            [this](bool next) { next ? emit goAsked(Go::byTab) : focusHead(); });
     connect(m_head, &QAbstractButton::toggled, this, [this] {
         m_width = -1;
         emit foldChanged();
@@ -120,13 +113,16 @@ void SolutionStep::show(const Step& step, int number) {
         return;
     m_step = step;
     m_width = -1;
-    setAccessibleName(m_head->accessibleName());
+    if (accessibleName() != m_head->accessibleName()) // each setting is told on the bus
+        for (QWidget* part : {static_cast<QWidget*>(this), static_cast<QWidget*>(m_body)})
+            part->setAccessibleName(m_head->accessibleName());
     update();
 }
 
 void SolutionStep::setTheme(const Theme& theme) {
     m_theme = &theme;
     m_head->setTheme(theme);
+    m_body->setTheme(theme);
     update();
 }
 
@@ -134,6 +130,7 @@ void SolutionStep::setLit(bool lit) {
     if (m_lit == lit)
         return;
     m_lit = lit;
+    m_body->setLit(lit);
     update();
 }
 
@@ -148,72 +145,52 @@ QString SolutionStep::plainText() const {
     return QString::fromStdString(m_step.title + '\n' + toText(m_step, Minus::typographic));
 }
 
-void SolutionStep::add(Setting setting, double x, Ink ink, double before) {
-    if (setting.isEmpty())
-        return;
-    m_y += before;
-    const QPointF baseline(x, m_y + setting.ascent);
-    m_y += setting.height();
-    m_blocks.push_back({std::move(setting), baseline, ink});
+QString SolutionStep::spokenText() const {
+    QStringList lines{m_head->accessibleName()};
+    for (const std::string& line : spokenLines(m_step))
+        lines << QString::fromStdString(line);
+    return lines.join(u'\n');
 }
 
-void SolutionStep::layOutBody(double width) {
-    const double words = pixelsOf(*this), room = width - kIndent - kPadding;
-    const TypeSize inText{words * 1.16, logicalDpiY()}, alone{words * kFormula, logicalDpiY()};
-    const double left = kPadding + kIndent;
-    for (const Prose& prose : m_step.reasoning)
-        add(setProse(prose, font(), inText, room), left, Ink::plain, 3);
-    if (m_step.table)
-        add(setTable(*m_step.table, font(), inText, room), left, Ink::plain, 8);
-    for (const Working& working : m_step.workings)
-        add(setWorking(working, alone, room), left, Ink::formula, 8);
-    bool first = true;
-    for (const Prose& prose : m_step.conclusion) {
-        add(setProse(prose, font(), inText, room), left, Ink::plain, first ? 7 : 3);
-        first = false;
-    }
-    for (const Prose& prose : m_step.notes)
-        add(setProse(prose, noteFont(font()), {words * 1.04, logicalDpiY()}, room - 12), left + 12, Ink::note,
-            9);
+void SolutionStep::focusHead() {
+    m_head->setFocus(Qt::OtherFocusReason);
+    emit attended(m_head->geometry());
+}
+
+void SolutionStep::tabAfter(const SolutionStep& before) {
+    setTabOrder(before.m_head, m_head);
+}
+
+void SolutionStep::focusLastLine() {
+    m_body->lineCount() > 0 ? m_body->enter(m_body->lineCount() - 1) : focusHead();
 }
 
 int SolutionStep::layOut(int width) {
     if (width == m_width)
         return m_height;
     m_width = width;
-    m_blocks.clear();
     const int head = m_head->heightFor(width - 2 * static_cast<int>(kPadding));
     m_head->setGeometry(static_cast<int>(kPadding), 4, width - 2 * static_cast<int>(kPadding), head);
-    m_y = head + 4;
+    int body = 0;
     if (isUnfolded())
-        layOutBody(width);
-    m_height = static_cast<int>(std::ceil(m_y + (isUnfolded() ? 10 : 4)));
+        body = m_body->layOut(width);
+    else
+        m_body->clear();
+    m_body->setGeometry(0, head + 4, width, body + 4); // the mark of the last line reaches below it
+    m_body->setVisible(body > 0);
+    m_height = head + 4 + body + (isUnfolded() ? 10 : 4);
     update();
     return m_height;
 }
 
-QColor SolutionStep::colourOf(Ink ink) const {
-    return ink == Ink::note && !m_lit ? m_theme->warning : m_theme->ink;
-}
-
-void SolutionStep::paintEvent(QPaintEvent* event) {
+void SolutionStep::paintEvent(QPaintEvent*) {
+    if (!m_lit)
+        return;
     QPainter painter(this);
-    if (m_lit) {
-        painter.setRenderHint(QPainter::Antialiasing);
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(m_theme->highlight);
-        painter.drawRoundedRect(rect(), 4, 4);
-    }
-    for (const Block& block : m_blocks) {
-        const double top = block.baseline.y() - block.setting.ascent,
-                     bottom = block.baseline.y() + block.setting.descent;
-        if (bottom < event->rect().top() || top > event->rect().bottom() + 1)
-            continue;
-        if (block.ink == Ink::note)
-            painter.fillRect(QRectF(block.baseline.x() - 12, top, kRule, bottom - top), m_theme->warning);
-        painter.setPen(colourOf(block.ink));
-        block.setting.paint(painter, block.baseline);
-    }
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(m_theme->highlight);
+    painter.drawRoundedRect(rect(), 4, 4);
 }
 
 void SolutionStep::enterEvent(QEnterEvent*) {
@@ -228,12 +205,60 @@ bool SolutionStep::eventFilter(QObject* watched, QEvent* event) {
         emit pointed(true);
     else if (event->type() == QEvent::FocusOut)
         emit pointed(false);
-    else if (event->type() == QEvent::KeyPress &&
-             static_cast<QKeyEvent*>(event)->matches(QKeySequence::Copy)) {
-        QApplication::clipboard()->setText(plainText() + m_copiedBelow);
-        return true;
+    else if (event->type() == QEvent::KeyPress) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->matches(QKeySequence::Copy)) {
+            QApplication::clipboard()->setText(plainText() + m_copiedBelow);
+            return true;
+        }
+        const bool plain = (key->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier;
+        if (plain && (watched == m_body ? moveInBody(key->key()) : moveFromHead(key->key())))
+            return true;
     }
     return QWidget::eventFilter(watched, event);
+}
+
+bool SolutionStep::moveFromHead(int key) {
+    switch (key) {
+    case Qt::Key_Down:
+        m_body->lineCount() > 0 ? m_body->enter(0) : emit goAsked(Go::toNext);
+        return true;
+    case Qt::Key_Up:
+        return emit goAsked(Go::toEndOfPrevious), true;
+    case Qt::Key_PageDown:
+        return emit goAsked(Go::toNext), true;
+    case Qt::Key_PageUp:
+        return emit goAsked(Go::toPrevious), true;
+    case Qt::Key_Home:
+        return emit goAsked(Go::toFirst), true;
+    case Qt::Key_End:
+        return emit goAsked(Go::toLast), true;
+    default:
+        return false;
+    }
+}
+
+bool SolutionStep::moveInBody(int key) {
+    const int line = m_body->currentLine(), last = m_body->lineCount() - 1;
+    switch (key) {
+    case Qt::Key_Down:
+        line < last ? m_body->enter(line + 1) : emit goAsked(Go::toNext);
+        return true;
+    case Qt::Key_Up:
+        line > 0 ? m_body->enter(line - 1) : focusHead();
+        return true;
+    case Qt::Key_PageDown:
+        return emit goAsked(Go::toNext), true;
+    case Qt::Key_PageUp:
+    case Qt::Key_Left:
+        return focusHead(), true;
+    case Qt::Key_Home:
+        return m_body->enter(0), true;
+    case Qt::Key_End:
+        return m_body->enter(last), true;
+    default:
+        return false;
+    }
 }
 
 void SolutionStep::changeEvent(QEvent* event) {
@@ -242,11 +267,20 @@ void SolutionStep::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
 }
 
+/// Under what has the keyboard.
+QPoint SolutionStep::menuPlace() const {
+    const QRect at = m_body->hasFocus() ? m_body->lineRect(m_body->currentLine()).translated(m_body->pos())
+                                        : m_head->geometry();
+    return mapToGlobal(at.bottomLeft());
+}
+
 void SolutionStep::contextMenuEvent(QContextMenuEvent* event) {
     QMenu menu(this);
+    menu.setObjectName(QStringLiteral("stepMenu"));
     QAction* text = menu.addAction(tr("Copy this step as text"));
     QAction* latex = menu.addAction(tr("Copy its formulas as LaTeX"));
-    const QAction* chosen = menu.exec(event->globalPos());
+    const bool byKey = event->reason() == QContextMenuEvent::Keyboard;
+    const QAction* chosen = menu.exec(byKey ? menuPlace() : event->globalPos());
     if (chosen == text)
         QApplication::clipboard()->setText(plainText() + m_copiedBelow);
     if (chosen == latex) {

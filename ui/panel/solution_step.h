@@ -1,8 +1,8 @@
-// One step of the worked solution: a head that folds it, and its body, painted from the very formula trees.
+// One step of the worked solution: a head that folds it, and its body. Down goes into the body and on line by
+// line, Up back; Left leaves it for the head.
 #pragma once
 
-#include "ui/render/formula.h"
-#include "ui/style/theme.h"
+#include "ui/panel/solution_body.h"
 
 #include <QAbstractButton>
 #include <QWidget>
@@ -44,12 +44,23 @@ public:
     /// Lays the step out for this width and says how high it is.
     int layOut(int width);
     QString plainText() const;
+    QString spokenText() const; ///< title and all lines in words, a line each
+    /// Takes the keyboard there; the last line is the head where the step is folded.
+    void focusHead();
+    void focusLastLine();
+    void tabAfter(const SolutionStep& before); ///< Tab comes here from there
+    const QWidget* tabStop() const { return m_head; }
+    SolutionBody& body() { return *m_body; }
     /// What goes along with a copy of its text.
     void setCopiedBelow(const QString& text) { m_copiedBelow = text; }
+
+    enum class Go { toFirst, toEndOfPrevious, toPrevious, toNext, toLast, byTab };
 
 signals:
     void pointed(bool inside); ///< the pointer or the keyboard is on this step
     void foldChanged();
+    void goAsked(tailpoint::SolutionStep::Go where); ///< to another step, by the keyboard
+    void attended(const QRect& place);               ///< in this widget: the keyboard is there
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -60,22 +71,15 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
-    enum class Ink { plain, formula, note };
-    struct Block {
-        Setting setting;
-        QPointF baseline;
-        Ink ink = Ink::plain;
-    };
-    void layOutBody(double width);
-    void add(Setting setting, double x, Ink ink, double before);
-    QColor colourOf(Ink ink) const;
+    bool moveInBody(int key);
+    bool moveFromHead(int key);
+    QPoint menuPlace() const;
 
     Step m_step;
-    std::vector<Block> m_blocks;
     SolutionHead* m_head;
+    SolutionBody* m_body;
     const Theme* m_theme;
     int m_width = -1, m_height = 0;
-    double m_y = 0;
     bool m_lit = false;
     QString m_copiedBelow;
 };

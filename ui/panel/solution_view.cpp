@@ -5,9 +5,10 @@
 #include "core/explain/tolerance.h"
 #include "ui/document/provenance.h"
 #include "ui/document/sketch_document.h"
-#include "ui/panel/solution_step.h"
+#include "ui/panel/solution_reading.h"
 #include "ui/style/symbols.h"
 
+#include <QAccessible>
 #include <QApplication>
 #include <QClipboard>
 #include <QEvent>
@@ -18,6 +19,7 @@ namespace tailpoint {
 namespace {
 
 constexpr int kFrame = 16; ///< milliseconds: refreshed no more often than this
+constexpr int kRest = 400; ///< milliseconds without a change: assistive technology is told then
 
 bool speaksOf(const Step& step, const FigurePart& part) {
     return std::any_of(step.parts.begin(), step.parts.end(),
@@ -33,6 +35,9 @@ SolutionView::SolutionView(SketchDocument& document, QWidget* parent)
     m_timer.setSingleShot(true);
     connect(&m_timer, &QTimer::timeout, this, &SolutionView::refresh);
     connect(&document, &SketchDocument::changed, this, &SolutionView::schedule);
+    m_rest.setSingleShot(true);
+    m_rest.setInterval(kRest);
+    connect(&m_rest, &QTimer::timeout, this, &SolutionView::tellNew);
     refresh();
 }
 
@@ -63,6 +68,44 @@ void SolutionView::refresh() {
         setLit(-1);
     relayout();
     m_last.start();
+    if (QAccessible::isActive())
+        m_rest.start();
+}
+
+void SolutionView::tellNew() {
+    for (std::size_t i = 0; i < m_worked->steps.size(); ++i)
+        tellNewLines(m_steps[i]->body());
+}
+
+/// To the next tab stop behind this one.
+void SolutionView::tabOn(const QWidget* from) {
+    for (QWidget* next = from->nextInFocusChain(); next != from; next = next->nextInFocusChain())
+        if (next->isEnabled() && next->isVisibleTo(window()) && (next->focusPolicy() & Qt::TabFocus) &&
+            next->window() == window()) {
+            next->setFocus(Qt::TabFocusReason);
+            if (isAncestorOf(next))
+                emit attended({next->mapTo(this, QPoint()), next->size()});
+            return;
+        }
+}
+
+void SolutionView::go(int from, SolutionStep::Go where) {
+    const int last = static_cast<int>(m_worked->steps.size()) - 1;
+    const auto step = [&](int index) { return m_steps[static_cast<std::size_t>(index)]; };
+    switch (where) {
+    case SolutionStep::Go::toFirst:
+        return step(0)->focusHead();
+    case SolutionStep::Go::toLast:
+        return step(last)->focusHead();
+    case SolutionStep::Go::toNext:
+        return from < last ? step(from + 1)->focusHead() : void();
+    case SolutionStep::Go::byTab:
+        return tabOn(step(from)->tabStop());
+    case SolutionStep::Go::toPrevious:
+        return from > 0 ? step(from - 1)->focusHead() : void();
+    case SolutionStep::Go::toEndOfPrevious:
+        return from > 0 ? step(from - 1)->focusLastLine() : void();
+    }
 }
 
 SolutionStep* SolutionView::addStep() {
@@ -70,8 +113,13 @@ SolutionStep* SolutionView::addStep() {
     const int index = static_cast<int>(m_steps.size());
     step->setObjectName(QStringLiteral("solutionStep%1").arg(index + 1));
     step->setTheme(*m_theme);
+    if (!m_steps.empty())
+        step->tabAfter(*m_steps.back()); // those that are made later, too
     connect(step, &SolutionStep::pointed, this, [this, index](bool inside) { point(index, inside); });
     connect(step, &SolutionStep::foldChanged, this, &SolutionView::relayout);
+    connect(step, &SolutionStep::goAsked, this, [this, index](SolutionStep::Go where) { go(index, where); });
+    connect(step, &SolutionStep::attended, this,
+            [this, step](const QRect& place) { emit attended(place.translated(step->pos())); });
     return step;
 }
 

@@ -4,7 +4,7 @@
 #pragma once
 
 #include "core/explain/explain.h"
-#include "ui/style/theme.h"
+#include "ui/panel/solution_step.h"
 
 #include <QElapsedTimer>
 #include <QTimer>
@@ -14,7 +14,6 @@
 namespace tailpoint {
 
 class SketchDocument;
-class SolutionStep;
 
 /// Object name "solution".
 class SolutionView : public QWidget {
@@ -61,6 +60,7 @@ signals:
     void stepPointed(int step);
     void partsPointed(const std::vector<tailpoint::FigurePart>& parts);
     void handRoundingChanged(bool on);
+    void attended(const QRect& place); ///< in this widget: the keyboard is there, so it is to be seen
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -72,6 +72,9 @@ private:
     void relayout();
     SolutionStep* addStep();
     void point(int step, bool inside);
+    void go(int from, SolutionStep::Go where);
+    void tabOn(const QWidget* from);
+    void tellNew();
     void setLit(int step);
 
     SketchDocument& m_document;
@@ -80,6 +83,7 @@ private:
     std::vector<SolutionStep*> m_steps; ///< as many as ever were needed; those beyond worked() are hidden
     const Theme* m_theme;
     QTimer m_timer;
+    QTimer m_rest; ///< until the numbers rest
     QElapsedTimer m_last;
     int m_lit = -1, m_height = 0;
 };

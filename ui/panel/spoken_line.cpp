@@ -1,7 +1,6 @@
 #include "ui/panel/spoken_line.h"
 
-#include <QAccessible>
-#include <QAccessibleWidget>
+#include "ui/panel/read_only_text.h"
 
 namespace tailpoint {
 
@@ -12,7 +11,9 @@ QAccessibleInterface* notificationFor(const QString& className, QObject* object)
     auto* line = className == QLatin1String(SpokenLine::staticMetaObject.className())
                      ? qobject_cast<SpokenLine*>(object)
                      : nullptr;
-    return line == nullptr ? nullptr : new QAccessibleWidget(line, QAccessible::Notification);
+    return line == nullptr ? nullptr : new AccessibleReading(line, QAccessible::Notification, [line] {
+        return line->accessibleName();
+    });
 }
 
 } // namespace
@@ -23,10 +24,17 @@ SpokenLine::SpokenLine(const QString& objectName, QWidget* parent) : QLabel(pare
     setObjectName(objectName);
 }
 
+/// Said in each of the ways that one screen reader or another listens to: the name that changes, the text
+/// that is inserted, the notification that comes up.
 void SpokenLine::say(const QString& shown, const QString& spoken) {
     setText(shown);
-    setAccessibleName(spoken);
-    if (spoken.isEmpty() || !isVisible())
+    const QString before = accessibleName();
+    if (spoken != before) // each setting is told
+        setAccessibleName(spoken);
+    if (!isVisible() || (spoken.isEmpty() && before.isEmpty()))
+        return;
+    tellNewText(this, before, spoken);
+    if (spoken.isEmpty())
         return;
     for (const QAccessible::Event news : {QAccessible::ObjectShow, QAccessible::Alert}) { // one platform each
         QAccessibleEvent event(this, news);

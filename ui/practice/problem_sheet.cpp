@@ -62,10 +62,13 @@ JsonValue valueJson(double value) {
 }
 
 JsonValue answerJson(const SchemeAnswer& answer) {
-    return jsonObject({{"name", jsonText(answer.name)},
-                       {"points", jsonNumber(answer.points)},
-                       {"values", listJson(answer.values, valueJson)},
-                       {"texts", textsJson(answer.texts)}});
+    std::vector<JsonMember> members{{"name", jsonText(answer.name)},
+                                    {"points", jsonNumber(answer.points)},
+                                    {"values", listJson(answer.values, valueJson)},
+                                    {"texts", textsJson(answer.texts)}};
+    if (!answer.ranges.empty())
+        members.push_back({"ranges", textsJson(answer.ranges)});
+    return jsonObject(std::move(members));
 }
 
 JsonValue numberJson(const SlipNumber& number) {

@@ -24,6 +24,8 @@ struct SheetRequest {
     std::uint32_t seed = 1;
     std::vector<std::string> roster; ///< empty: one sheet for all
     SheetTask task = SheetTask::questions;
+    bool tolerances =
+        false; ///< of sketches of one's own: kept, and ranges in the key; else the stated values alone
     std::size_t blank = 0; ///< of `faded`: so many last lines; 0: one at first, and in the end all
 };
 

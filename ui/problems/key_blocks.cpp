@@ -147,6 +147,8 @@ std::vector<Prose> answerLines(const Scheme& scheme) {
             if (&answer != &scheme.answers.front())
                 appendText(line, ",  ");
             line.pieces.emplace_back(stated(answer, which));
+            if (which < answer.ranges.size() && !answer.ranges[which].empty())
+                appendText(line, " (" + withMinusSigns(answer.ranges[which]) + ")");
         }
         lines.push_back(std::move(line));
     }

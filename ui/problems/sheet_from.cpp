@@ -47,12 +47,13 @@ QString takeKeys(Problem& one) {
 }
 
 /// Its problem and its marking, or what is wrong with it.
-std::variant<SheetVariant, QString> variantIn(const QByteArray& bytes) {
+std::variant<SheetVariant, QString> variantIn(const QByteArray& bytes, bool withTolerances) {
     auto read = readSketch(bytes);
     if (const auto* error = std::get_if<FileError>(&read))
         return error->line();
     SheetVariant one;
-    one.problem.sketch = std::get<Sketch>(std::move(read));
+    one.problem.sketch = withTolerances ? std::get<Sketch>(std::move(read))
+                                        : withoutTolerances(std::get<Sketch>(std::move(read)));
     const Sketch& sketch = one.problem.sketch;
     const auto options = markOptionsOf(sketch);
     if (const auto* error = std::get_if<FileError>(&options))
@@ -76,12 +77,13 @@ std::variant<ProblemSheet, QString> sheetFrom(const QStringList& files, const Sh
     ProblemSheet sheet;
     sheet.request.task = task.task;
     sheet.request.blank = task.blank;
+    sheet.request.tolerances = task.tolerances;
     sheet.request.count = static_cast<std::size_t>(files.size());
     for (const QString& file : files) {
         const auto bytes = readBytes(file);
         if (const auto* error = std::get_if<FileError>(&bytes))
             return file + QStringLiteral(": ") + error->line();
-        auto one = variantIn(std::get<QByteArray>(bytes));
+        auto one = variantIn(std::get<QByteArray>(bytes), task.tolerances);
         if (const auto* fault = std::get_if<QString>(&one))
             return file + QStringLiteral(": ") + *fault;
         sheet.variants.push_back(std::get<SheetVariant>(std::move(one)));

@@ -2,6 +2,7 @@
 
 #include "ui/handout/handout_blocks.h"
 #include "ui/problems/write_sheet.h"
+#include "ui/render/source_date.h"
 
 #include <algorithm>
 #include <iterator>

@@ -1,4 +1,5 @@
 #include "ui/render/render.h"
+#include "ui/render/source_date.h"
 
 #include <QBuffer>
 #include <QPageSize>
@@ -38,8 +39,7 @@ QByteArray toPdf(const std::vector<DisplayList>& lists, const Theme& theme, doub
     writer.setResolution(resolution);
     writer.setPageSize(QPageSize(QSizeF(pageWidth, pageHeight), QPageSize::Point, {}, QPageSize::ExactMatch));
     writer.setPageMargins({0, 0, 0, 0});
-    writer.setTitle(lists.empty() ? QString() : QString::fromStdString(lists.front().title));
-    writer.setCreator(QStringLiteral("Tailpoint"));
+    nameDocument(writer, lists.empty() ? QString() : QString::fromStdString(lists.front().title));
     QPainter painter(&writer);
     painter.scale(resolution / 72.0, resolution / 72.0);
     painter.translate(at.x, at.y);
@@ -49,6 +49,7 @@ QByteArray toPdf(const std::vector<DisplayList>& lists, const Theme& theme, doub
         paint(painter, lists[i], theme);
     }
     painter.end();
+    settleDate(bytes);
     return bytes;
 }
 

@@ -74,6 +74,13 @@ Setting Typesetter::broken(const Formula& f, double room) const {
         }
         return filled(*this, pieces, kGap * m_em, room);
     }
+    case FormulaKind::negative: { // the first term of a sum, say
+        Setting out = text(QStringLiteral("\u2212"));
+        const bool fenced = isFenced(f, 0);
+        const Setting inner = broken(f.parts[0], room - out.width - (fenced ? 0.7 * m_em : 0));
+        append(out, fenced ? parentheses(inner) : inner);
+        return out;
+    }
     case FormulaKind::root:
         return rootOver(broken(f.parts[0], room - 0.8 * m_em));
     case FormulaKind::fraction: {

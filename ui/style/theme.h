@@ -16,6 +16,7 @@ enum class ThemeName { paper, slate, contrast };
 struct Theme {
     ThemeName name = ThemeName::paper;
     QColor sheet, grid, ink, given, sum, construction, axis, arc, locus, highlight, region, warning;
+    QColor mark; ///< edges of what is selected, lit or under the pointer: their grounds alone are too quiet
     QColor bar, panel, hairline, quietInk,
         accentGround;               ///< window: bar, panel ground, rules, secondary text, pressed button
     QColor colour(Role role) const; ///< of a figure's strokes or text

@@ -4,6 +4,7 @@
 #include "core/explain/swept.h"
 #include "core/figure/sweep_plot.h"
 #include "core/quantity/decimals.h"
+#include "core/sketch/cases.h"
 #include "ui/document/json_text.h"
 #include "ui/marking/csv.h"
 #include "ui/render/render.h"
@@ -71,8 +72,10 @@ JsonValue curveJson(const Curve& curve, const Sketch& sketch) {
 }
 
 /// What is to be minded of the numbers.
-std::vector<std::string> remarksOf(const Sketch& sketch) {
+std::vector<std::string> remarksOf(const Sweep& sweep, const Sketch& sketch) {
     std::vector<std::string> remarks;
+    if (std::string note = sweptProofNote(sweep); !note.empty())
+        remarks.push_back(std::move(note));
     if (std::string note = sweptToleranceNote(sketch); !note.empty())
         remarks.push_back(std::move(note));
     if (needsCaution(sketch))
@@ -80,8 +83,8 @@ std::vector<std::string> remarksOf(const Sketch& sketch) {
     return remarks;
 }
 
-std::vector<std::string> feetOf(const Sketch& sketch, const Provenance& from) {
-    std::vector<std::string> feet = remarksOf(sketch);
+std::vector<std::string> feetOf(const Sweep& sweep, const Sketch& sketch, const Provenance& from) {
+    std::vector<std::string> feet = remarksOf(sweep, sketch);
     for (std::string& line : recordLines(sketch, from))
         feet.push_back(std::move(line));
     return feet;
@@ -104,7 +107,7 @@ QByteArray sweepCsv(const Sweep& sweep, const Sketch& sketch, char separator) {
     for (const Curve& curve : sweep.curves)
         heads.push_back(wordsOf(curve.of, sketch) + " (" + unitOf(isAngle(curve), sketch) + ")");
     std::string remark; // in a column of its own, where it breaks no number: once, in the first row
-    for (const std::string& each : remarksOf(sketch))
+    for (const std::string& each : remarksOf(sweep, sketch))
         remark += (remark.empty() ? "" : " ") + each;
     if (!remark.empty())
         heads.emplace_back("remark");
@@ -130,7 +133,7 @@ QByteArray sweepJson(const Sweep& sweep, const Sketch& sketch) {
     JsonValue out = jsonObject(
         {{"format", jsonText("tailpoint-sweep")},
          {"version", jsonNumber(kSweepVersion)},
-         {"title", jsonText(sketch.title)},
+         {"title", jsonText(titleWithCase(sketch))},
          {"units", jsonObject({{"force", jsonText(symbolOf(sketch.forceUnit))},
                                {"angle", jsonText(nameOf(sketch.angleUnit))}})},
          {"reference", jsonObject({{"degrees", jsonNumber(reference.axisDegrees)},
@@ -143,6 +146,8 @@ QByteArray sweepJson(const Sweep& sweep, const Sketch& sketch) {
          {"curves", jsonList(std::move(curves), JsonLayout::lines)},
          {"gaps", jsonList(std::move(gaps))}},
         JsonLayout::lines);
+    if (const std::string note = sweptProofNote(sweep); !note.empty())
+        out.members.push_back({"proofRemark", jsonText(note)});
     if (const std::string note = sweptToleranceNote(sketch); !note.empty())
         out.members.push_back({"tolerancesRemark", jsonText(note)});
     if (needsCaution(sketch))
@@ -151,10 +156,11 @@ QByteArray sweepJson(const Sweep& sweep, const Sketch& sketch) {
 }
 
 QByteArray sweepText(const Sweep& sweep, const Sketch& sketch, const Provenance& from) {
-    std::string all = sketch.title.empty() ? std::string() : sketch.title + "\n";
+    std::string all = titleWithCase(sketch);
+    all += all.empty() ? "" : "\n";
     for (const std::string& line : sweepLines(sweep, sketch))
         all += line + "\n";
-    for (const std::string& foot : feetOf(sketch, from))
+    for (const std::string& foot : feetOf(sweep, sketch, from))
         all += foot + "\n";
     return QByteArray::fromStdString(all);
 }
@@ -163,7 +169,7 @@ DisplayList sweepFigure(const Sweep& sweep, const Sketch& sketch, const Provenan
     SweepPlotOptions options;
     options.width = kSweepWidth;
     options.height = kSweepHeight;
-    options.feet = feetOf(sketch, from);
+    options.feet = feetOf(sweep, sketch, from);
     return sweepPlot(sweep, sketch, options, QtTextMeasure()).list;
 }
 

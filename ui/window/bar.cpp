@@ -2,21 +2,28 @@
 
 #include "ui/style/icons.h"
 #include "ui/style/palette.h"
+#include "ui/style/targets.h"
 
 #include <QAction>
 #include <QHBoxLayout>
 #include <QPainter>
+#include <algorithm>
 
 namespace tailpoint {
 
 namespace {
 
-constexpr int kIcon = 20, kPadding = 9, kGap = 6, kHeight = 30;
+constexpr int kIcon = 20, kPadding = 9, kGap = 6;
+
+int heightOfButtons() {
+    constexpr int kUsual = 30;
+    return std::max(kUsual, targetSide());
+}
 
 /// A short upright hairline between groups of buttons.
 class Divider : public QWidget {
 public:
-    Divider() { setFixedSize(13, kHeight); }
+    Divider() { setFixedSize(13, heightOfButtons()); }
 
 protected:
     void paintEvent(QPaintEvent*) override {
@@ -56,7 +63,7 @@ int BarButton::fullWidth() const {
 }
 
 QSize BarButton::sizeHint() const {
-    return {m_compact ? kIcon + 2 * kPadding : fullWidth(), kHeight};
+    return {m_compact ? std::max(kIcon + 2 * kPadding, targetSide()) : fullWidth(), heightOfButtons()};
 }
 
 void BarButton::paintEvent(QPaintEvent*) {
@@ -117,7 +124,8 @@ void Bar::setTheme(const Theme& theme) {
 }
 
 QSize Bar::minimumSizeHint() const {
-    return {static_cast<int>(m_buttons.size()) * (kIcon + 2 * kPadding + 6), kHeight + 10};
+    const int compact = std::max(kIcon + 2 * kPadding, targetSide());
+    return {static_cast<int>(m_buttons.size()) * (compact + 6), heightOfButtons() + 10};
 }
 
 void Bar::resizeEvent(QResizeEvent* event) {

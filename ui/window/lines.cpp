@@ -1,12 +1,16 @@
 #include "ui/window/lines.h"
 
 #include "ui/panel/panel_parts.h"
+#include "ui/panel/spoken_line.h"
 #include "ui/style/icons.h"
+#include "ui/style/targets.h"
 
-#include <QAccessible>
+#include <QEvent>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QToolButton>
+#include <algorithm>
 
 namespace tailpoint {
 
@@ -23,11 +27,14 @@ QLabel* lineLabel(const QString& name) {
 
 HintLine::HintLine(QWidget* parent)
     : QWidget(parent), m_hint(lineLabel(QStringLiteral("hint"))),
-      m_readout(lineLabel(QStringLiteral("readout"))), m_row(new QHBoxLayout(this)) {
+      m_readout(lineLabel(QStringLiteral("readout"))), m_status(new SpokenLine(QStringLiteral("status"))),
+      m_row(new QHBoxLayout(this)) {
     m_row->setContentsMargins(14, 0, 10, 0); // the switch is as tall as the line is to be
     m_row->setSpacing(12);
     m_row->addWidget(m_hint, 1);
     m_row->addWidget(m_readout);
+    m_row->addWidget(m_status);
+    m_status->setFixedSize(1, 1); // there, and nothing to be seen
     m_hint->setTextFormat(Qt::RichText);
     m_hint->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored); // no hint makes the window larger
     m_hint->installEventFilter(this);
@@ -42,6 +49,7 @@ void HintLine::addSwitch(QWidget* control) {
 
 void HintLine::setHint(const QString& hint) {
     setRichHint(hint, hint.toHtmlEscaped());
+    emit told(hint);
 }
 
 void HintLine::setRichHint(const QString& hint, const QString& rich) {
@@ -82,14 +90,15 @@ void HintLine::setReadout(const QString& readout) {
 }
 
 Notice::Notice(QWidget* parent)
-    : QWidget(parent), m_mark(new QLabel), m_line(lineLabel(QStringLiteral("noticeText"))),
-      m_close(new QToolButton) {
+    : QWidget(parent), m_grid(new QGridLayout(this)), m_answers(new QWidget), m_mark(new QLabel),
+      m_line(lineLabel(QStringLiteral("noticeText"))), m_close(new QToolButton) {
     setObjectName(QStringLiteral("notice"));
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(14, 4, 8, 4);
+    m_grid->setContentsMargins(14, 4, 8, 4);
+    m_grid->setHorizontalSpacing(8);
+    m_grid->setVerticalSpacing(0);
+    auto* row = new QHBoxLayout(m_answers);
+    row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
-    row->addWidget(m_mark);
-    row->addWidget(m_line, 1);
     for (int i = 0; i < 2; ++i) {
         auto* offer = linkButton({}, QStringLiteral("noticeOffer%1").arg(i));
         connect(offer, &QPushButton::clicked, this, [this, i] {
@@ -100,7 +109,11 @@ Notice::Notice(QWidget* parent)
         m_offers << offer;
         row->addWidget(offer);
     }
-    row->addWidget(m_close);
+    m_grid->addWidget(m_mark, 0, 0);
+    m_grid->addWidget(m_line, 0, 1);
+    m_grid->addWidget(m_answers, 0, 2);
+    m_grid->addWidget(m_close, 0, 3);
+    m_grid->setColumnStretch(1, 1);
     m_line->setWordWrap(true);
     m_line->setForegroundRole(QPalette::BrightText);
     m_line->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
@@ -108,7 +121,8 @@ Notice::Notice(QWidget* parent)
     m_close->setAccessibleName(tr("Dismiss"));
     m_close->setToolTip(tr("Dismiss"));
     m_close->setAutoRaise(true);
-    m_close->setMinimumSize(26, 26);
+    const int side = std::max(26, targetSide());
+    m_close->setMinimumSize(side, side);
     connect(m_close, &QToolButton::clicked, this, [this] { dismiss(); });
     hide();
 }
@@ -137,11 +151,37 @@ void Notice::showNow() {
         m_offers[i]->setText(i < now.offers.size() ? now.offers[i].title : QString());
         m_offers[i]->updateGeometry();
     }
+    m_answers->setVisible(!now.offers.isEmpty());
+    arrange();
     setVisible(!now.line.isEmpty());
     if (isVisible() && (isNew || !m_said.line.isEmpty())) {
-        QAccessibleEvent event(m_line, QAccessible::Alert);
-        QAccessible::updateAccessibility(&event);
+        emit told(now.line);
     }
+}
+
+/// The offers stand beside the line as long as that takes no more than three rows, else below it.
+void Notice::arrange() {
+    constexpr int kMostRows = 3;
+    const QMargins margins = m_grid->contentsMargins();
+    const int others = m_mark->sizeHint().width() + m_close->sizeHint().width() +
+                       m_answers->sizeHint().width() + margins.left() + margins.right() +
+                       3 * m_grid->horizontalSpacing();
+    const QFontMetrics metrics(m_line->font());
+    const bool fits = metrics.horizontalAdvance(m_line->text()) <= kMostRows * (width() - others);
+    int row = 0, column = 0, rows = 0, columns = 0;
+    m_grid->getItemPosition(m_grid->indexOf(m_answers), &row, &column, &rows, &columns);
+    if ((row == 0) == fits)
+        return;
+    m_grid->removeWidget(m_answers);
+    if (fits)
+        m_grid->addWidget(m_answers, 0, 2);
+    else
+        m_grid->addWidget(m_answers, 1, 1, 1, 2, Qt::AlignLeft);
+}
+
+void Notice::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    arrange();
 }
 
 void Notice::setTheme(const Theme& theme) {

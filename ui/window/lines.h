@@ -8,6 +8,7 @@
 #include <QWidget>
 #include <functional>
 
+class QGridLayout;
 class QHBoxLayout;
 class QLabel;
 class QToolButton;
@@ -15,6 +16,7 @@ class QToolButton;
 namespace tailpoint {
 
 class LinkButton;
+class SpokenLine;
 
 /// One line of what to do, the pointer's value at the right, and a switch at the end. A hint that is longer
 /// than the line is shown as far as its whole sentences go; all of it is in the tooltip and told to assistive
@@ -24,11 +26,16 @@ class HintLine : public QWidget {
 public:
     explicit HintLine(QWidget* parent = nullptr);
     void addSwitch(QWidget* control);
+    /// What is said aloud; has no room of its own.
+    SpokenLine& status() { return *m_status; }
 
 public slots:
     void setHint(const QString& hint);
     void setRichHint(const QString& hint, const QString& rich); ///< the same twice, plain and with symbols
     void setReadout(const QString& readout);
+
+signals:
+    void told(const QString& hint); ///< by a command that did something, not by the sheet
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -38,6 +45,7 @@ private:
 
     QString m_plain, m_rich; ///< the whole hint
     QLabel *m_hint, *m_readout;
+    SpokenLine* m_status;
     QHBoxLayout* m_row;
 };
 
@@ -60,6 +68,12 @@ public:
     bool isAsking() const { return !isHidden() && !shown().offers.isEmpty(); } ///< an offer is to be seen
     void setTheme(const Theme& theme);
 
+signals:
+    void told(const QString& line); ///< to be read aloud
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     struct Said {
         QString line;
@@ -68,7 +82,10 @@ private:
     const Said& shown() const { return m_said.line.isEmpty() ? m_waiting : m_said; }
     void dismiss();
     void showNow();
+    void arrange();
 
+    QGridLayout* m_grid;
+    QWidget* m_answers; ///< the offers, beside the line or below it
     QLabel *m_mark, *m_line;
     QList<LinkButton*> m_offers;
     Said m_said, m_waiting;

@@ -15,14 +15,17 @@
 #include "ui/practice/practice.h"
 #include "ui/style/icons.h"
 #include "ui/style/palette.h"
+#include "ui/window/announcer.h"
 #include "ui/window/bar.h"
 #include "ui/window/case_bar.h"
 #include "ui/window/cases_menu.h"
 #include "ui/window/edit_menu.h"
 #include "ui/window/file_menu.h"
 #include "ui/window/help_menu.h"
+#include "ui/window/item_focus.h"
 #include "ui/window/lesson_notes.h"
 #include "ui/window/lines.h"
+#include "ui/window/menu_key.h"
 #include "ui/window/practice_menu.h"
 #include "ui/window/question_menu.h"
 #include "ui/window/settings.h"
@@ -49,7 +52,7 @@ namespace tailpoint {
 
 namespace {
 
-constexpr QSize kFirstSize{1280, 760};
+constexpr QSize kFirstSize{1280, 760}, kLeastSize{640, 400};
 constexpr int kPanelWidth = 400;
 constexpr int kAfterFirstPaint = 100; // milliseconds
 
@@ -198,6 +201,15 @@ void MainWindow::Private::connectParts() {
     panel->setDivision(divisionOf(canvas->view())); // what it told before anybody listened
     QObject::connect(canvas, &Canvas::pointerReadout, hints, &HintLine::setReadout);
     QObject::connect(canvas, &Canvas::hint, hints, &HintLine::setRichHint);
+    QObject::connect(canvas, &Canvas::unitAsked, sheet, &SheetMenu::askUnit);
+    QObject::connect(panel, &Panel::unitAsked, sheet, &SheetMenu::askUnit);
+    auto* announcer = new Announcer(document, *panel, hints->status(), hints);
+    QObject::connect(canvas, &Canvas::answered, announcer, &Announcer::say);
+    QObject::connect(hints, &HintLine::told, announcer, &Announcer::say);
+    QObject::connect(notice, &Notice::told, announcer, &Announcer::say);
+    QObject::connect(panel, &Panel::givenTold, announcer, &Announcer::sayAtRest);
+    new MenuKey(&window);
+    new ItemFocus(&window);
     QObject::connect(canvas, &Canvas::snappingChanged, &window,
                      [this](bool on) { settings.setSnapping(on); });
     QObject::connect(canvas, &Canvas::constructionChanged, &window, [this] {
@@ -226,10 +238,14 @@ void MainWindow::Private::orderTabs() {
     }
 }
 
+/// On a small screen, or one whose letters are large, the window may be smaller than it is ever to be
+/// elsewhere: else its last line would lie below the screen.
 void MainWindow::Private::restore() {
+    constexpr QSize kFrame(16, 64); // the title bar and borders that a window manager adds
+    const QSize room = window.screen()->availableSize() - kFrame;
+    window.setMinimumSize(kLeastSize.boundedTo(room));
     if (!window.restoreGeometry(settings.geometry())) {
-        constexpr QSize kFrame(16, 64); // the title bar and borders that a window manager adds
-        window.resize(kFirstSize.boundedTo(window.screen()->availableSize() - kFrame));
+        window.resize(kFirstSize.boundedTo(room));
     }
     if (!splitter->restoreState(settings.splitter())) {
         const int panelWidth = std::clamp(window.width() * 2 / 5, panel->minimumWidth(), kPanelWidth);
@@ -247,7 +263,6 @@ void MainWindow::Private::showTitle() {
 MainWindow::MainWindow(QWidget* parent) : QMainWindow(parent), d(std::make_unique<Private>(*this)) {
     setObjectName(QStringLiteral("mainWindow"));
     setAcceptDrops(true);
-    setMinimumSize(640, 400);
     d->fillBar(); // first: Tab goes from the bar to the sheet and on to the panel
     d->lay();
     d->connectParts();
@@ -284,8 +299,14 @@ bool MainWindow::openPath(const QString& path) {
 void MainWindow::openOrBegin(const QString& path) {
     d->files->openOrBegin(path);
 }
+void MainWindow::watchUnsavedWork() {
+    d->unsavedWork = std::make_unique<UnsavedWork>(d->parts(), [this] { return d->files->mayLoseChanges(); });
+    connect(d->files->recover, &QAction::triggered, d->unsavedWork.get(), &UnsavedWork::choose);
+}
 void MainWindow::keepUnsavedWork() {
     d->panel->finishTyping();
+    if (!d->unsavedWork && d->document.isModified()) // right after the start
+        watchUnsavedWork();
     if (d->unsavedWork)
         d->unsavedWork->keep();
 }
@@ -327,9 +348,8 @@ void MainWindow::showEvent(QShowEvent* event) {
     if (!std::exchange(d->shown, true)) {
         QTimer::singleShot(kAfterFirstPaint, this, [this] {
             setWindowIcon(QIcon(tintedIcon(QStringLiteral("tailpoint"), Qt::black, 128, 1)));
-            d->unsavedWork =
-                std::make_unique<UnsavedWork>(d->parts(), [this] { return d->files->mayLoseChanges(); });
-            connect(d->files->recover, &QAction::triggered, d->unsavedWork.get(), &UnsavedWork::choose);
+            if (!d->unsavedWork)
+                watchUnsavedWork();
         });
     }
 }

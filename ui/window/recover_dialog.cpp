@@ -42,7 +42,9 @@ QString nameOf(const Recovery& recovery) {
 }
 
 QString timeWords(const QDateTime& when) {
-    return QLocale().toString(when.toLocalTime(), QLocale::ShortFormat);
+    const QDateTime local = when.toLocalTime();
+    return local.date() == QDate::currentDate() ? QLocale().toString(local.time(), QLocale::ShortFormat)
+                                                : QLocale().toString(local, QLocale::ShortFormat);
 }
 
 QString comparedWithFile(const Recovery& recovery) {

@@ -11,7 +11,7 @@ class QPushButton;
 namespace tailpoint {
 
 QString nameOf(const Recovery& recovery); ///< title and file, or what it is drawn from
-QString timeWords(const QDateTime& when); ///< local, short
+QString timeWords(const QDateTime& when); ///< local, short; of today the time alone
 QString
 comparedWithFile(const Recovery& recovery); ///< older or newer than its file; empty: nothing to compare
 

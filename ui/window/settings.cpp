@@ -54,23 +54,30 @@ void Settings::setTheme(ThemeName theme) {
 
 Sketch Settings::newSketch() const {
     Sketch sketch = emptySketch();
-    const std::string force = read("sheet/forceUnit", QString()).toStdString();
-    const std::string angle = read("sheet/angleUnit", QString()).toStdString();
+    const std::string force = read("newSheet/forceUnit", QString()).toStdString();
+    const std::string angle = read("newSheet/angleUnit", QString()).toStdString();
     sketch.forceUnit = sheetForceUnitFrom(force).value_or(sketch.forceUnit);
     sketch.angleUnit = angleUnitFrom(angle).value_or(sketch.angleUnit);
-    sketch.figures = within(read("sheet/figures", sketch.figures), 1, 12, sketch.figures);
-    sketch.moreAfterOne = read("sheet/moreAfterOne", sketch.moreAfterOne);
+    sketch.figures = within(read("newSheet/figures", sketch.figures), 1, 12, sketch.figures);
+    sketch.moreAfterOne = read("newSheet/moreAfterOne", sketch.moreAfterOne);
     sketch.angleDecimals =
-        within(read("sheet/angleDecimals", sketch.angleDecimals), 0, 8, sketch.angleDecimals);
+        within(read("newSheet/angleDecimals", sketch.angleDecimals), 0, 8, sketch.angleDecimals);
     return sketch;
 }
 
-void Settings::rememberSheet(const Sketch& sketch) {
-    write("sheet/forceUnit", fromView(symbolOf(sketch.forceUnit)));
-    write("sheet/angleUnit", fromView(nameOf(sketch.angleUnit)));
-    write("sheet/figures", sketch.figures);
-    write("sheet/moreAfterOne", sketch.moreAfterOne);
-    write("sheet/angleDecimals", sketch.angleDecimals);
+void Settings::setNewSketch(const Sketch& like) {
+    write("newSheet/forceUnit", fromView(symbolOf(like.forceUnit)));
+    write("newSheet/angleUnit", fromView(nameOf(like.angleUnit)));
+    write("newSheet/figures", like.figures);
+    write("newSheet/moreAfterOne", like.moreAfterOne);
+    write("newSheet/angleDecimals", like.angleDecimals);
+}
+
+bool Settings::beginsLike(const Sketch& sketch) const {
+    const Sketch begun = newSketch();
+    return begun.forceUnit == sketch.forceUnit && begun.angleUnit == sketch.angleUnit &&
+           begun.figures == sketch.figures && begun.moreAfterOne == sketch.moreAfterOne &&
+           begun.angleDecimals == sketch.angleDecimals;
 }
 
 bool Settings::snapping() const {

@@ -25,9 +25,10 @@ public:
     ThemeName theme() const;
     void setTheme(ThemeName theme);
 
-    /// An empty sketch with the units, axis and digits used last.
+    /// An empty sketch with the units and digits that were set for new ones, at first the program's own.
     Sketch newSketch() const;
-    void rememberSheet(const Sketch& sketch);
+    void setNewSketch(const Sketch& like);
+    bool beginsLike(const Sketch& sketch) const; ///< in the same units, with the same digits
 
     bool snapping() const;
     void setSnapping(bool on);

@@ -54,6 +54,7 @@ SheetMenu::SheetMenu(const WindowParts& parts, QMenu* menu) : QObject(menu), m_p
     addAxis(menu);
     addDigits(menu);
     addGravity(menu);
+    addNewSheets(menu);
     addSwitch(menu, {"keepForces", tr("Units and axis &keep the forces")}, [this](bool on) {
         m_parts.settings.setKeepsForces(on);
         m_parts.canvas.setKeepsForces(on);
@@ -102,22 +103,18 @@ QAction* SheetMenu::addChoice(QMenu* menu, QActionGroup* group, const QString& n
 void SheetMenu::apply(const Sketch& after, const QString& step) {
     if (const auto fault = m_parts.document.edit(after, step)) {
         m_parts.notice.say(text(fault->message));
-        return;
     }
-    m_parts.settings.rememberSheet(m_parts.document.sketch());
 }
 
 /// Of the sketch with its cases: they have the same units, axis and g.
 void SheetMenu::applyWhole(const Sketch& after, const QString& step) {
     if (const auto fault = m_parts.document.editWhole(after, step)) {
         m_parts.notice.say(text(fault->message));
-        return;
     }
-    m_parts.settings.rememberSheet(m_parts.document.sketch());
 }
 
 void SheetMenu::addUnits(QMenu* menu) {
-    QMenu* forces = menu->addMenu(tr("&Force unit"));
+    QMenu* forces = m_forceUnits = menu->addMenu(tr("&Force unit"));
     auto* forceGroup = new QActionGroup(forces);
     for (ForceUnit unit : kSheetForceUnits) {
         const QString symbol = text(symbolOf(unit));
@@ -130,7 +127,7 @@ void SheetMenu::addUnits(QMenu* menu) {
                 m_parts.canvas.fit();
             });
     }
-    QMenu* angles = menu->addMenu(tr("&Angle unit"));
+    QMenu* angles = m_angleUnits = menu->addMenu(tr("&Angle unit"));
     auto* angleGroup = new QActionGroup(angles);
     const QString titles[]{tr("degrees"), tr("radians"), tr("gon")};
     for (AngleUnit unit : kAngleUnits) {
@@ -143,6 +140,24 @@ void SheetMenu::addUnits(QMenu* menu) {
                            tr("Angles in %1").arg(title));
             });
     }
+}
+
+void SheetMenu::askUnit(UnitOf of, QPoint at) {
+    (of == UnitOf::force ? m_forceUnits : m_angleUnits)->popup(at);
+}
+
+/// What is chosen for one sheet is that sheet's own; a new one takes it over only if that is asked for.
+void SheetMenu::addNewSheets(QMenu* menu) {
+    QAction* like =
+        addCommand(menu, {"newSheetsLikeThis", tr("Begin &new sheets with these units and digits")}, [this] {
+            m_parts.settings.setNewSketch(m_parts.document.sketch());
+            const Sketch& sketch = m_parts.document.sketch();
+            m_parts.notice.say(tr("New sheets begin in %1, with %2 significant figures.")
+                                   .arg(text(symbolOf(sketch.forceUnit)))
+                                   .arg(sketch.figures));
+        });
+    connect(menu, &QMenu::aboutToShow, like,
+            [this, like] { like->setEnabled(!m_parts.settings.beginsLike(m_parts.document.sketch())); });
 }
 
 void SheetMenu::setReference(const Reference& reference) {

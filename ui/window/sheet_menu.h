@@ -15,6 +15,8 @@ class QMenu;
 
 namespace tailpoint {
 
+enum class UnitOf;
+
 class SheetMenu : public QObject {
     Q_OBJECT
 public:
@@ -22,6 +24,9 @@ public:
 
     // For the bar, which shows the same commands.
     QAction *parallelogram, *triangle, *polygon, *otherHalf, *marks, *snap, *fit;
+
+    /// The choice of that unit, at a place on the screen.
+    void askUnit(UnitOf of, QPoint at);
 
 signals:
     void themeChosen(tailpoint::ThemeName name);
@@ -31,6 +36,7 @@ private:
     void addAxis(QMenu* menu);
     void addDigits(QMenu* menu);
     void addGravity(QMenu* menu);
+    void addNewSheets(QMenu* menu);
     void askGravity();
     void addConstruction(QMenu* menu);
     void addView(QMenu* menu);
@@ -47,6 +53,7 @@ private:
     void setReference(const Reference& reference);
 
     WindowParts m_parts;
+    QMenu *m_forceUnits, *m_angleUnits;
 };
 
 QString nameOf(ConstructionKind kind);

@@ -1,6 +1,7 @@
 #include "ui/window/snap_switch.h"
 
 #include "ui/style/icons.h"
+#include "ui/style/targets.h"
 
 #include <QAction>
 #include <QPainter>
@@ -10,7 +11,6 @@ namespace tailpoint {
 
 namespace {
 constexpr int kIcon = 16, kPadding = 7, kGap = 5;
-constexpr int kHeight = 24; // the least for a hand that is not steady
 } // namespace
 
 SnapSwitch::SnapSwitch(QAction* snap, QWidget* parent) : QToolButton(parent) {
@@ -34,7 +34,7 @@ void SnapSwitch::setTheme(const Theme& theme) {
 QSize SnapSwitch::sizeHint() const {
     const QFontMetrics font = fontMetrics();
     const int widest = std::max(font.horizontalAdvance(words(true)), font.horizontalAdvance(words(false)));
-    return {kPadding + kIcon + kGap + widest + kPadding, std::max(kHeight, font.height() + 4)};
+    return {kPadding + kIcon + kGap + widest + kPadding, std::max(targetSide(), font.height() + 4)};
 }
 
 void SnapSwitch::paintEvent(QPaintEvent*) {

@@ -73,7 +73,7 @@ TEST(LimitBar, IsReadOutAndHasAWord) {
     const auto shown = limitsShown(sketch, solved.solutions.at(0), &ranges.at(0));
     ASSERT_EQ(shown.size(), 2U);
     EXPECT_EQ(shown[0].spoken, "P uses 72.8 % of its limit at best, 109.1 % at worst");
-    EXPECT_EQ(verdictWord(shown[0].verdict), "\u25b2 straddles");
+    EXPECT_EQ(verdictWord(shown[0].verdict), "! straddles");
     EXPECT_EQ(shown[1].spoken, "the direction of P is up to 3.0\u00B0 off, 2.0\u00B0 allowed");
     const std::string svg = barSvg(shown[0].bar, "P & Q < 5");
     EXPECT_NE(svg.find("aria-label=\"P &amp; Q &lt; 5\""), std::string::npos) << svg;

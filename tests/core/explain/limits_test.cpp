@@ -44,7 +44,7 @@ TEST(Limits, AreJudgedByFullValuesAndRoundedUp) {
     EXPECT_NEAR(directions[0].off, 17.5, 1e-9);
     const auto told = limitsTold(sketch, solution, nullptr);
     ASSERT_EQ(told.size(), 3U);
-    EXPECT_EQ(toText(told[0]), "R is over its limit: 101.3 % of 10 kN.");
+    EXPECT_EQ(toText(told[0]), "! R is over its limit: 101.3 % of 10 kN.");
     EXPECT_EQ(toText(told[2]), "Limits and permitted directions are typed by the user, not rated data.");
 }
 
@@ -53,10 +53,10 @@ TEST(Limits, RoundingHidesNone) {
     Sketch sketch = pulls(10.04, 0, 10);
     sketch.forces.pop_back();
     EXPECT_EQ(toText(limitsTold(sketch, answer(sketch), nullptr)[0]),
-              "R is over its limit: 100.4 % of 10 kN.");
+              "! R is over its limit: 100.4 % of 10 kN.");
     sketch.forces[0].magnitude.value = 10.0001;
     EXPECT_EQ(toText(limitsTold(sketch, answer(sketch), nullptr)[0]),
-              "R is over its limit: 100.1 % of 10 kN.");
+              "! R is over its limit: 100.1 % of 10 kN.");
     sketch.forces[0].magnitude.value = 10;
     EXPECT_EQ(toText(limitsTold(sketch, answer(sketch), nullptr)[0]),
               "R is within its limit: 100.0 % of 10 kN.");
@@ -66,7 +66,8 @@ TEST(Limits, RoundingHidesNone) {
 TEST(Limits, KeepTheirOwnUnit) {
     Sketch sketch = pulls(6, 6, 1);
     sketch.sum.limit = TypedForce{1, MassUnit::t, {}};
-    EXPECT_EQ(toText(limitsTold(sketch, answer(sketch), nullptr)[0]), "R is over its limit: 103.3 % of 1 t.");
+    EXPECT_EQ(toText(limitsTold(sketch, answer(sketch), nullptr)[0]),
+              "! R is over its limit: 103.3 % of 1 t.");
 }
 
 /// P 340 +- 5 at 25 +- 2 and Q 275 at -40: R from 509.747 to 529.901, its direction from -5.0506 to -2.2263
@@ -88,12 +89,19 @@ TEST(Limits, GoByTheWorstEndOfTheRange) {
               "R is within its limit: 100.0 % of 530 N. The direction of R is permitted: 5.1\u00B0 off "
               "0.0\u00B0 at most, 6.0\u00B0 allowed.");
     EXPECT_EQ(words(520, 4),
-              "R straddles its limit: a part of the tolerance is over, at worst 102.0 % of 520 N. The "
+              "! R straddles its limit: a part of the tolerance is over, at worst 102.0 % of 520 N. ! The "
               "direction of R is not permitted in a part of the tolerance: up to 5.1\u00B0 off "
               "0.0\u00B0, 4.0\u00B0 allowed.");
     EXPECT_EQ(words(500, 2),
-              "R is over its limit: 106.0 % of 500 N. The direction of R is not permitted: up to "
+              "! R is over its limit: 106.0 % of 500 N. ! The direction of R is not permitted: up to "
               "5.1\u00B0 off 0.0\u00B0, 2.0\u00B0 allowed.");
+}
+
+/// One mark, that every font and terminal has, and none where all is within.
+TEST(Limits, HaveOneMarkWhereverOneIsPassed) {
+    EXPECT_EQ(marked(Bound::over, "over limit"), "! over limit");
+    EXPECT_EQ(toText(marked(Bound::straddles, inProse("R straddles."))), "! R straddles.");
+    EXPECT_EQ(marked(Bound::within, "within"), "within");
 }
 
 /// Across the half turn: a force at -178 is 4 degrees off an axis at 178, and 176 off one at 6.
@@ -120,7 +128,7 @@ TEST(Limits, RoundingHidesNoDirection) {
         return toText(limitsTold(sketch, answer(sketch), nullptr)[0]);
     };
     EXPECT_EQ(words(53.3),
-              "The direction of R is not permitted: up to 53.301\u00B0 off 0.0\u00B0, 53.300\u00B0 "
+              "! The direction of R is not permitted: up to 53.301\u00B0 off 0.0\u00B0, 53.300\u00B0 "
               "allowed.");
     EXPECT_EQ(words(53.302),
               "The direction of R is permitted: 53.301\u00B0 off 0.0\u00B0 at most, 53.302\u00B0 "

@@ -2,69 +2,12 @@
 // label is not nearer to another arrow than to its own, or is led. Told from what is drawn alone, by a
 // geometry of the tests' own.
 #include "tests/core/figure/any_figure.h"
+#include "tests/core/figure/wedges.h"
 
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
 namespace {
-
-struct Wedge {
-    Point corner;
-    double start = 0, sweep = 0, radius = 0;
-};
-
-double degreesFrom(Point corner, Point p) {
-    return std::atan2(corner.y - p.y, p.x - corner.x) * 180 / 3.14159265358979;
-}
-
-/// How far past `start`, in the sense of the sweep, 0 to 360.
-double turnOf(const Wedge& wedge, Point p) {
-    const double sense = wedge.sweep < 0 ? -1 : 1;
-    return std::fmod(sense * (degreesFrom(wedge.corner, p) - wedge.start) + 1080, 360);
-}
-
-/// From the arc and its head, or from the square mark of a right angle.
-std::optional<Wedge> wedgeOf(const Group& group) {
-    std::optional<Wedge> wedge;
-    for (const Item& item : group.items) {
-        const auto* path = std::get_if<Path>(&item);
-        if (const auto* arc = std::get_if<Arc>(&item); arc && !wedge)
-            wedge = Wedge{arc->centre, arc->startDegrees, arc->sweepDegrees, arc->radius};
-        else if (path && path->filled && wedge) // the head is where the arc ends
-            wedge->sweep = (wedge->sweep < 0 ? -1 : 1) *
-                           std::max(std::abs(wedge->sweep), turnOf(*wedge, path->points[0]));
-        else if (path && path->points.size() == 3 && !wedge) {
-            const auto& p = path->points;
-            const Point corner{p[0].x + p[2].x - p[1].x, p[0].y + p[2].y - p[1].y};
-            const double start = degreesFrom(corner, p[0]);
-            const double turn = std::fmod(degreesFrom(corner, p[2]) - start + 1080, 360);
-            wedge = Wedge{corner, start, turn > 180 ? turn - 360 : turn, 0};
-        }
-    }
-    return wedge;
-}
-
-bool isAngle(const Group& group) {
-    return group.id.starts_with("direction-") || group.id.starts_with("angle-") ||
-           group.id.starts_with("opposite-");
-}
-
-constexpr double kSlack = 0.05; ///< degrees; a head's chord is a little shorter than its arc
-
-bool standsIn(const Wedge& wedge, const Box& box) {
-    for (const double x : {box.left, box.right()})
-        for (const double y : {box.top, box.bottom()})
-            if (const double turn = turnOf(wedge, {x, y});
-                turn > std::abs(wedge.sweep) + kSlack && turn < 360 - kSlack)
-                return false;
-    return true;
-}
-
-bool isOnArc(const Wedge& wedge, Point p) {
-    const double off = std::hypot(p.x - wedge.corner.x, p.y - wedge.corner.y) - wedge.radius;
-    const double turn = turnOf(wedge, p);
-    return std::abs(off) < 0.01 && (turn <= std::abs(wedge.sweep) + kSlack || turn >= 360 - kSlack);
-}
 
 constexpr std::uint64_t kSeed = 4711, kFigures = 10'000, kShares = 4;
 
@@ -93,6 +36,15 @@ TEST_P(Angles, HaveTheirValuesBetweenTheirLegsOrLedToTheirArcs) {
         }
     }
     EXPECT_GT(inside, 2 * led);
+}
+
+TEST_P(Angles, HaveNoValueOfAnotherAngleInThem) {
+    for (std::uint64_t i = GetParam(); i < kFigures; i += kShares) {
+        const AnyFigure any = anyFigure(kSeed, i);
+        const Drawn d = drawn(any.sketch, any.options, any.width, any.height);
+        for (const std::string& stray : valuesInOtherAngles(d.figure.list, any.options.style.factor))
+            ADD_FAILURE() << "seed " << kSeed << " case " << i << ": " << stray;
+    }
 }
 
 std::vector<const Group*> arrowsOf(const DisplayList& list) {

@@ -3,9 +3,9 @@
 #include "core/sketch/shown.h"
 #include "tests/support/sketches.h"
 
-#include <gtest/gtest.h>
-
 #include <cmath>
+#include <gtest/gtest.h>
+#include <tuple>
 
 namespace tailpoint::testing {
 namespace {
@@ -72,6 +72,20 @@ TEST(ShownDigits, DirectionsGoToTheSheetsAxisAndBack) {
             const Sketch made = sheet(unit, 35, Sense::cw);
             EXPECT_NEAR(absoluteDegrees(referredFromAbsolute(degrees, made), made), degrees, 1e-12 * 180);
         }
+    }
+}
+
+/// A hand takes a direction on from where it was given: 223 degrees go to 222.9, through 180 and 0, in their
+/// sense.
+TEST(ShownDigits, ADirectionBeyondAHalfTurnStaysInItsSense) {
+    const Sketch made = sheet();
+    for (const auto& [given, to, shown] :
+         {std::tuple{223.0, -137.14, 222.9}, std::tuple{223.0, 170.0, 170.0}, std::tuple{223.0, -0.06, 359.9},
+          std::tuple{-223.0, 137.14, -222.9}, std::tuple{170.0, -179.9, -179.9},
+          std::tuple{223.0, 0.0, 0.0}}) {
+        Force turned = force("P", 340, given);
+        setShownDirection(turned, to, made);
+        EXPECT_DOUBLE_EQ(std::get<AngleForm>(turned.direction.form).value, shown) << given << " to " << to;
     }
 }
 

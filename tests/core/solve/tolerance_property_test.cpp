@@ -1,11 +1,13 @@
-// Ranges against points of their boxes, drawn; 300 sketches of all families, tolerances up to 20 % and 15
-// degrees. A longer one, which climbs from the best points too, is tests/tolerant.
+// Ranges against points of their boxes, drawn; some hundred sketches of all families, tolerances up to 20 %
+// and 15 degrees. A longer one, of ten thousand, is tests/tolerant.
 #include "core/solve/tolerance.h"
 #include "core/solve/tolerance_uncertainty.h"
 #include "tests/support/tolerances.h"
 
 #include <Eigen/Geometry>
+#include <algorithm>
 #include <gtest/gtest.h>
+#include <limits>
 
 namespace tailpoint::testing {
 namespace {
@@ -52,6 +54,7 @@ void expectWithin(const VectorRange& range, const SolvedForce& found, double roo
     EXPECT_LE(std::fabs(std::remainder(off, 360)), width / 2 + 1e-9);
 }
 
+// Neither of the true one nor of the quick one for a drag.
 TEST(TolerantCases, NoPointOfTheBoxLiesOutsideOfTheRange) {
     long points = 0;
     for (std::uint64_t number = 0; number < kCases; ++number) {
@@ -60,19 +63,22 @@ TEST(TolerantCases, NoPointOfTheBoxLiesOutsideOfTheRange) {
         ASSERT_FALSE(firstFault(sketch));
         const Solved solved = solve(sketch);
         const tolerance::Ranges ranges = rangesOf(sketch, solved);
+        const tolerance::Ranges quick = rangesOf(sketch, solved, tolerance::kWhileDragging);
         ASSERT_EQ(ranges.size(), solved.solutions.size());
+        ASSERT_EQ(quick.size(), solved.solutions.size());
         for (std::size_t answer = 0; answer < ranges.size(); ++answer) {
             Trial trial(sketch, answer);
             Dice dice(number);
             for (int i = 0; i < kPoints; ++i) {
                 const std::optional<Solution> found = trial.at(drawn(trial.knobs(), dice));
                 if (!found) {
-                    EXPECT_FALSE(ranges[answer].everywhere);
+                    EXPECT_FALSE(ranges[answer].everywhere || quick[answer].everywhere);
                     continue;
                 }
                 ++points;
-                for (const VectorRange& vector : ranges[answer].vectors)
-                    expectWithin(vector, solvedVector(*found, vector.index), 1e-12 * scaleOf(sketch));
+                for (const AnswerRange* range : {&ranges[answer], &quick[answer]})
+                    for (const VectorRange& vector : range->vectors)
+                        expectWithin(vector, solvedVector(*found, vector.index), 1e-12 * scaleOf(sketch));
             }
         }
         if (HasFailure())
@@ -97,58 +103,100 @@ std::vector<double> pointOf(const Trial& trial, const Place& place) {
 }
 
 struct Reached {
-    long ends = 0, marked = 0;
+    long ends = 0, marked = 0, sought = 0;
 };
 
-void expectReached(Trial& trial, const Range& range, int index, double (*of)(const SolvedForce&),
-                   Reached& reached) {
+using Measured = double (*)(const SolvedForce&);
+
+/// One end of a range of one vector, as if the greatest were looked for.
+struct Looked {
+    const Sketch& sketch;
+    std::size_t answer;
+    int index;
+    Measured of;
+    double sign;
+    double at(const Solution& solution) const { return sign * of(solvedVector(solution, index)); }
+};
+
+/// The greatest that a search of its own finds: points drawn, then uphill from the best of them and from
+/// `start`.
+double greatest(Trial& trial, const Looked& looked, std::vector<double> start) {
+    constexpr int kDrawn = 4'000, kBest = 4, kRounds = 60;
+    const auto of = [&](const Solution& solution) { return looked.at(solution); };
+    Dice dice(17);
+    std::vector<std::pair<double, std::vector<double>>> points;
+    for (int i = 0; i < kDrawn; ++i) {
+        std::vector<double> point = drawn(trial.knobs(), dice);
+        if (const std::optional<Solution> found = trial.at(point))
+            points.emplace_back(of(*found), std::move(point));
+    }
+    std::sort(points.rbegin(), points.rend());
+    points.resize(std::min<std::size_t>(points.size(), kBest));
+    if (trial.at(start))
+        points.emplace_back(0, std::move(start));
+    double most = -std::numeric_limits<double>::infinity();
+    for (const auto& [value, point] : points)
+        most = std::max(most, climbed(trial, point, of, dice, kRounds));
+    Swapped swapped(looked.sketch, looked.answer, looked.index);
+    return swapped.isOf() ? std::max(most, climbed(swapped, swapped.nominal(), of, dice, 2 * kRounds)) : most;
+}
+
+void expectReached(Trial& trial, const Looked& looked, const Range& range, Reached& reached) {
     if (!range.least || !range.greatest)
         return;
+    reached.ends += 1;
+    if (range.marked) {
+        reached.marked += 1;
+        return;
+    }
     const double room = 1e-3 * (*range.greatest - *range.least) + 1e-9 * std::fabs(*range.greatest);
-    for (const auto& [place, end] :
-         {std::pair(&range.atLeast, *range.least), std::pair(&range.atGreatest, *range.greatest)}) {
-        reached.ends += 1;
-        if (range.marked) {
-            reached.marked += 1;
+    const double end = looked.sign > 0 ? *range.greatest : -*range.least;
+    std::vector<double> named = pointOf(trial, looked.sign > 0 ? range.atGreatest : range.atLeast);
+    const std::optional<Solution> found = trial.at(named);
+    if (found && std::fabs(looked.at(*found) - end) <= room)
+        return;
+    reached.sought += 1;
+    EXPECT_NEAR(greatest(trial, looked, std::move(named)), end, room) << looked.index << ' ' << looked.sign;
+}
+
+void expectReached(std::uint64_t number, Reached& reached) {
+    SCOPED_TRACE(number);
+    Sketch sketch = tolerantCase(number);
+    sketch.reference = {};
+    const Solved solved = solve(sketch);
+    const tolerance::Ranges ranges = rangesOf(sketch, solved);
+    for (std::size_t answer = 0; answer < ranges.size(); ++answer) {
+        if (!ranges[answer].everywhere)
             continue;
+        Trial trial(sketch, answer);
+        for (const VectorRange& vector : ranges[answer].vectors) {
+            if (!vector.magnitudeFound && !vector.directionFound)
+                continue;
+            const auto look = [&](const Range& range, Measured of) {
+                for (const double sign : {-1.0, 1.0})
+                    expectReached(trial, {sketch, answer, vector.index, of, sign}, range, reached);
+            };
+            if (vector.magnitudeFound)
+                look(vector.magnitude, [](const SolvedForce& f) { return f.magnitude; });
+            look(vector.x, [](const SolvedForce& f) { return f.vector.x(); });
+            look(vector.y, [](const SolvedForce& f) { return f.vector.y(); });
         }
-        const std::optional<Solution> found = trial.at(pointOf(trial, *place));
-        ASSERT_TRUE(found);
-        EXPECT_NEAR(of(solvedVector(*found, index)), end, room);
     }
 }
 
-// Where every point has the answer, the input's values that a range names for its ends give these: so it is
-// no wider than it must be.
+// Where every point has the answer, the input's values that a range names for its ends give these, or a
+// search of its own comes upon others that do: so it is no wider than it must be. The last four are cases in
+// which that once was not so: of three the end was right and its place was not, of one a hollow side left the
+// end 2 % too far.
 TEST(TolerantCases, WhereTheRangeEndsThereIsAPointOfTheBox) {
     Reached reached;
-    for (std::uint64_t number = 0; number < kCases; ++number) {
-        SCOPED_TRACE(number);
-        Sketch sketch = tolerantCase(number);
-        sketch.reference = {};
-        const Solved solved = solve(sketch);
-        const tolerance::Ranges ranges = rangesOf(sketch, solved);
-        for (std::size_t answer = 0; answer < ranges.size(); ++answer) {
-            if (!ranges[answer].everywhere)
-                continue;
-            Trial trial(sketch, answer);
-            for (const VectorRange& vector : ranges[answer].vectors) {
-                if (!vector.magnitudeFound && !vector.directionFound)
-                    continue;
-                const int index = vector.index;
-                if (vector.magnitudeFound)
-                    expectReached(
-                        trial, vector.magnitude, index, [](const SolvedForce& f) { return f.magnitude; },
-                        reached);
-                expectReached(
-                    trial, vector.x, index, [](const SolvedForce& f) { return f.vector.x(); }, reached);
-                expectReached(
-                    trial, vector.y, index, [](const SolvedForce& f) { return f.vector.y(); }, reached);
-            }
-        }
-    }
-    EXPECT_GT(reached.ends, 2'000);
-    EXPECT_LT(reached.marked, reached.ends / 20);
+    for (std::uint64_t number = 0; number < 380; ++number)
+        expectReached(number, reached);
+    for (const std::uint64_t number : {1680, 1968, 2063, 2997})
+        expectReached(number, reached);
+    EXPECT_GT(reached.ends, 2'500);
+    EXPECT_LT(reached.marked, reached.ends / 80);
+    EXPECT_LT(reached.sought, reached.ends / 200) << "almost every place is where the end is";
 }
 
 void expectSound(const Range& range) {

@@ -5,6 +5,8 @@
 #include "tests/ui/window_fixture.h"
 #include "ui/canvas/canvas.h"
 #include "ui/cases/cases_dialog.h"
+#include "ui/panel/given_model.h"
+#include "ui/panel/panel_table.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -139,6 +141,77 @@ TEST_F(CasesInTheWindow, TheTableSaysWhatDiffersAndWhatGovernsAndFollows) {
     EXPECT_TRUE(QApplication::clipboard()->mimeData()->hasHtml());
     EXPECT_TRUE(QApplication::clipboard()->text().contains(QStringLiteral("storm\t520 N\t0 N")))
         << QApplication::clipboard()->text().toStdString();
+}
+
+/// 664.714 N at 2.979 degrees in the storm (Python: abs and phase of 500 e^25i + 275 e^-40i).
+TEST_F(CasesInTheWindow, AreInWhatIsCopied) {
+    add("storm");
+    setP(500);
+    child<QTabBar>(*window, "caseTabs")->setCurrentIndex(0);
+    for (const char* command : {"copyValues", "copyNote"}) {
+        SCOPED_TRACE(command);
+        trigger(command);
+        const QMimeData& data = *QApplication::clipboard()->mimeData();
+        for (const char* part : {"case\tR (N)\ttheta_R (deg)\tgiven differently", "as drawn\t520\t-3.6\t",
+                                 "storm\t665\t", "P = 500 N", "Envelope of the cases",
+                                 "R (N)\t520\tas drawn\t665\tstorm", "The sketch as drawn counts as a case"})
+            EXPECT_TRUE(data.text().contains(QLatin1String(part))) << part << '\n'
+                                                                   << data.text().toStdString();
+        EXPECT_TRUE(data.html().contains(QStringLiteral("<td>665</td>")));
+    }
+    trigger("copyValues");
+    EXPECT_TRUE(QString::fromUtf8(
+                    QApplication::clipboard()->mimeData()->data(QStringLiteral("text/tab-separated-values")))
+                    .contains(QStringLiteral("storm\t665\t")));
+}
+
+/// Of one case alone a copy says which, and has no table of the others.
+TEST_F(CasesInTheWindow, ACopyOfACaseSaysWhich) {
+    add("storm");
+    setP(500);
+    Sketch titled = document().whole();
+    titled.title = "Raft";
+    ASSERT_FALSE(document().editWhole(titled, QStringLiteral("Title")));
+    trigger("copyNote");
+    const QString copied = QApplication::clipboard()->text();
+    EXPECT_TRUE(copied.startsWith(QStringLiteral("Raft (case: storm)"))) << copied.toStdString();
+    EXPECT_TRUE(copied.contains(QStringLiteral("R = 665 N")));
+    EXPECT_FALSE(copied.contains(QStringLiteral("Envelope")));
+}
+
+TEST_F(CasesInTheWindow, TheTablesCopyBearsTitleCautionAndRecord) {
+    add("storm");
+    setP(500);
+    Sketch titled = document().whole();
+    titled.title = "Engine on a bridle";
+    ASSERT_FALSE(document().editWhole(titled, QStringLiteral("Title")));
+    ask<CasesDialog>("casesTable").copy();
+    const QMimeData& data = *QApplication::clipboard()->mimeData();
+    for (const char* part : {"Engine on a bridle", "A sketch check, not a design", "Assumed: all forces"}) {
+        EXPECT_TRUE(data.text().contains(QLatin1String(part))) << part;
+        EXPECT_TRUE(data.html().contains(QLatin1String(part))) << part;
+    }
+}
+
+/// The value that the case gives otherwise has a mark in Given, and says what it is as drawn.
+TEST_F(CasesInTheWindow, AValueThatTheCaseChangesHasAMarkInGiven) {
+    add("storm");
+    setP(500);
+    GivenModel model(document());
+    const auto at = [&](int row, int column) { return model.index(row, column); };
+    EXPECT_TRUE(at(0, GivenModel::MagnitudeColumn).data(ChangedRole).toBool());
+    EXPECT_TRUE(at(0, GivenModel::MagnitudeColumn)
+                    .data(Qt::ToolTipRole)
+                    .toString()
+                    .startsWith(QStringLiteral("in the case storm; as drawn 340 N")));
+    EXPECT_TRUE(at(0, GivenModel::MagnitudeColumn)
+                    .data(Qt::AccessibleTextRole)
+                    .toString()
+                    .contains(QStringLiteral("in the case storm; as drawn 340 N")));
+    EXPECT_FALSE(at(0, GivenModel::DirectionColumn).data(ChangedRole).toBool());
+    EXPECT_FALSE(at(1, GivenModel::MagnitudeColumn).data(ChangedRole).toBool());
+    tabs().setCurrentIndex(0);
+    EXPECT_FALSE(at(0, GivenModel::MagnitudeColumn).data(ChangedRole).toBool());
 }
 
 TEST_F(CasesInTheWindow, AreHiddenWhileTheAnswerIs) {

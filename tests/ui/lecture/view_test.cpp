@@ -1,3 +1,4 @@
+#include "core/quantity/tolerance.h"
 #include "core/sketch/shown.h"
 #include "tests/ui/lecture/lecture_fixture.h"
 #include "ui/lecture/key_sheet.h"
@@ -319,6 +320,35 @@ TEST_F(LectureTest, AnyKeysInAnyOrderKeepItWhole) {
         view.backToPlan();
         EXPECT_EQ(view.document().sketch(), sample.result.sketch);
     }
+}
+
+bool shades(const DisplayList& list) {
+    return std::any_of(list.groups.begin(), list.groups.end(),
+                       [](const Group& group) { return group.role == Role::region; });
+}
+
+/// Shaded as everywhere; for students the stated values may do. What is judged against a limit keeps them.
+TEST_F(LectureTest, RLeavesTolerancesOutAndTakesThemInAgain) {
+    Sketch sketch = sampleNamed("survey-raft.json").sketch;
+    sketch.forces[0].magnitude.tolerance = plusMinus(5);
+    open(resultOf(sketch));
+    key(Qt::Key_End);
+    EXPECT_TRUE(shades(list()));
+    EXPECT_TRUE(view.column().plainText().contains(QStringLiteral("between")));
+    key(Qt::Key_R);
+    EXPECT_TRUE(view.leavesTolerancesOut());
+    EXPECT_FALSE(view.isChanged()) << "it is the plan all the same";
+    EXPECT_EQ(view.stop() + 1, view.stops().size()) << "where it was";
+    EXPECT_FALSE(shades(list()));
+    EXPECT_FALSE(view.column().plainText().contains(QStringLiteral("between")));
+    key(Qt::Key_R);
+    EXPECT_TRUE(shades(list()));
+    sketch.sum.limit = TypedForce{530, ForceUnit::N, {}};
+    open(resultOf(sketch));
+    key(Qt::Key_End);
+    key(Qt::Key_R);
+    EXPECT_FALSE(view.leavesTolerancesOut());
+    EXPECT_TRUE(shades(list()));
 }
 
 } // namespace

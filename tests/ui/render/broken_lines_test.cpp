@@ -1,6 +1,7 @@
 // A line of calculation that is broken stays in its room, whatever the room and the fonts are.
 #include "ui/render/formula.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 
 namespace tailpoint {
@@ -37,6 +38,25 @@ TEST(BrokenLines, ALaterRowIsSetInWhereThereIsRoom) {
     const double whole = widthIn(terms, 1000 * kEm);
     const double second = setFormula(number(120, "120", "kN"), {kEm, 96, kEm / 1.07}).width;
     EXPECT_GE(widthIn(terms, whole - 1), second + kEm);
+}
+
+/// "−(179.32 N) sin(−140.0°) + (15.688 N) cos(−140.0°)" over a sum of products: a first term with a minus is
+/// broken like every other.
+TEST(BrokenLines, ANegativeFirstTermIsBrokenToo) {
+    const auto turned = [](const char* function) { return apply(function, number(-140, "-140.0", "°")); };
+    const Formula along = number(179.32, "179.32", "N"), across = number(15.688, "15.688", "N");
+    const Formula above = sum(negative(product(along, turned("sin"))), product(across, turned("cos")));
+    const Formula below =
+        sum(product(turned("cos"), turned("sin")), negative(product(turned("sin"), turned("cos"))));
+    const TypeSize size{kEm, 96, kEm / 1.07};
+    const double widest =
+        std::max(setFormula(along, size).width, setFormula(turned("cos"), size).width) + 4 * kEm;
+    for (const Formula& formula : {above, over(above, below)}) {
+        const double whole = widthIn(formula, 1000 * kEm);
+        ASSERT_GT(whole, widest);
+        for (double room = widest; room < whole; ++room)
+            EXPECT_LE(widthIn(formula, room), room);
+    }
 }
 
 } // namespace

@@ -1,23 +1,11 @@
+#include "tests/ui/render/contrast.h"
 #include "tests/ui/render/render_support.h"
+#include "ui/canvas/overlay.h"
 
 #include <cmath>
 
 namespace tailpoint::testing {
 namespace {
-
-/// Source: WCAG 2.2 (W3C, 2023), definitions of relative luminance and contrast ratio.
-double luminance(const QColor& colour) {
-    const auto linear = [](double c) {
-        return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4);
-    };
-    return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) +
-           0.0722 * linear(colour.blueF());
-}
-
-double contrast(const QColor& a, const QColor& b) {
-    const double one = luminance(a), two = luminance(b);
-    return (std::max(one, two) + 0.05) / (std::min(one, two) + 0.05);
-}
 
 class ThemeTest : public ::testing::TestWithParam<ThemeName> {
 protected:
@@ -46,6 +34,16 @@ TEST_P(ThemeTest, StrokesStandOutThreeToOne) {
                             Role::leader, Role::titleblock, Role::point})
         for (const QColor& ground : {theme().sheet, theme().region})
             EXPECT_GE(contrast(theme().colour(role), ground), 3) << nameOf(role);
+}
+
+/// Edges of what is selected, lit or under the pointer, and the frame of the sheet that has the keys
+/// (WCAG 2.2, 1.4.11): against the sheet, and where the edge runs over a tip's region.
+TEST_P(ThemeTest, MarksOfTheHandStandOutThreeToOne) {
+    for (const QColor& ground : {theme().sheet, theme().region}) {
+        EXPECT_GE(contrast(selectedMarking(theme()).edge, ground), 3);
+        EXPECT_GE(contrast(hoverMarking(theme()).edge, ground), 3);
+    }
+    EXPECT_GE(contrast(theme().given, theme().sheet), 3) << "the frame round the sheet";
 }
 
 TEST_P(ThemeTest, WhereATipCanLieIsSeenInGrey) {

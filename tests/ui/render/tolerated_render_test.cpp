@@ -1,17 +1,12 @@
 // Tolerances and limits in every output.
 #include "core/figure/geometry.h"
 #include "core/figure/tolerated.h"
+#include "tests/support/loose.h"
 #include "tests/ui/render/render_support.h"
 #include "ui/render/tikz.h"
 
 namespace tailpoint::testing {
 namespace {
-
-Force loose(Force force, double magnitude, double direction) {
-    force.magnitude.tolerance = plusMinus(magnitude);
-    force.direction.tolerance = plusMinus(direction);
-    return force;
-}
 
 FigureOptions knowing(const Sketch& given) {
     const Solved solved = solve(given);

@@ -179,6 +179,7 @@ TEST_F(BadFiles, ADisplayThatNobodyServesIsSaidInOneLineOfOurs) {
                                  {{wayland, dead}, {x, var(":9973")}},
                                  {{platform, var("nosuch")}},
                                  {{platform, var("xcb")}},
+                                 {{platform, var("vkkhrdisplay")}},
                                  {{x, var(":9973")}, {platform, var("wayland;xcb")}}};
     for (const Environment& kind : kinds) {
         expectRefused(run({good}, {}, nullptr, kind), {QStringLiteral("no display for the window")});

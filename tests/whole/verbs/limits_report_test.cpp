@@ -60,11 +60,28 @@ TEST(LimitsReport, APageHasABarThatIsReadOut) {
     const QString page = reported("html");
     EXPECT_EQ(page.count(QStringLiteral("<svg class=\"bar\"")), 2);
     EXPECT_TRUE(page.contains(QStringLiteral("aria-label=\"R uses 100.5 % of its limit\"")));
-    EXPECT_TRUE(page.contains(QString::fromUtf8("<th>\u25b2 over</th>")));
+    EXPECT_TRUE(page.contains(QStringLiteral("<th>! over</th>")));
     QXmlStreamReader reader(page);
     while (!reader.atEnd())
         reader.readNext();
     EXPECT_FALSE(reader.hasError()) << reader.errorString().toStdString();
+}
+
+/// In LaTeX each has a bar, the word in bold, and the sentence.
+TEST(LimitsReport, LatexHasTheBarsToo) {
+    const QString tex = reported("latex");
+    EXPECT_EQ(tex.count(QStringLiteral("\\textbf{! over}")), 2) << tex.toStdString();
+    EXPECT_EQ(tex.count(QStringLiteral("\\draw[line width=1.2pt]")), 2) << "where the limits are";
+    EXPECT_EQ(tex.count(QStringLiteral("\\textbf{Limits}")), 1);
+}
+
+/// The mark is read in plain text, too, and stands nowhere else.
+TEST(LimitsReport, TextHasTheMarkOfTheFigure) {
+    const QString told = reported("text");
+    EXPECT_TRUE(told.contains(QStringLiteral("! R is over its limit: 100.5 % of 10 N.")))
+        << told.toStdString();
+    EXPECT_TRUE(told.contains(QStringLiteral("! The direction of R is not permitted")));
+    EXPECT_FALSE(told.contains(QChar(0x25b2)));
 }
 
 } // namespace

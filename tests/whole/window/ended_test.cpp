@@ -1,34 +1,15 @@
 // Ends that nobody asked for: a signal, a display that goes, a disk that fails. What is not saved is there at
 // the next start. And what is said of a file that another window or machine has, or that is not there yet.
+#include "tests/whole/window/left_behind.h"
 #include "tests/whole/window/raft_fixture.h"
 #include "tests/whole/window/x_server.h"
 
-#include <QDir>
 #include <QFile>
-#include <QJsonDocument>
 #include <csignal>
 
 using namespace whole;
 
 namespace {
-
-/// Of a home: first magnitudes in the copies, and the locks that are there.
-QDir recoveryOf(const QString& home) {
-    return QDir(home + QStringLiteral("/state/tailpoint/recovery"));
-}
-QList<double> copiesIn(const QString& home) {
-    QList<double> found;
-    for (const QFileInfo& file : recoveryOf(home).entryInfoList({QStringLiteral("*.json")}, QDir::Files)) {
-        const QString text = readJson(file.filePath())[QStringLiteral("sketch")].toString();
-        const QJsonArray forces =
-            QJsonDocument::fromJson(text.toUtf8()).object()[QStringLiteral("forces")].toArray();
-        found << forces.at(0).toObject()[QStringLiteral("magnitude")].toDouble();
-    }
-    return found;
-}
-QStringList locksIn(const QDir& folder) {
-    return folder.entryList({QStringLiteral("*lock")}, QDir::Files | QDir::Hidden);
-}
 
 class Ended : public OnTheRaft {
 protected:

@@ -61,29 +61,107 @@ bool Hearing::listen() {
     QDBusInterface registry(QStringLiteral("org.a11y.atspi.Registry"),
                             QStringLiteral("/org/a11y/atspi/registry"),
                             QStringLiteral("org.a11y.atspi.Registry"), speech);
-    const QDBusMessage registered =
-        registry.call(QStringLiteral("RegisterEvent"), QStringLiteral("object:state-changed:showing"));
-    return registered.type() != QDBusMessage::ErrorMessage &&
-           speech.connect(QString(), QString(), QStringLiteral("org.a11y.atspi.Event.Object"),
-                          QStringLiteral("StateChanged"), this, SLOT(cameUp(QDBusMessage)));
+    bool isHeard = true;
+    for (const char* event : {"object:", "focus:"}) {
+        const QDBusMessage registered = registry.call(QStringLiteral("RegisterEvent"), QLatin1String(event));
+        isHeard = isHeard && registered.type() != QDBusMessage::ErrorMessage;
+    }
+    const QString object = QStringLiteral("org.a11y.atspi.Event.Object");
+    return isHeard &&
+           speech.connect({}, {}, object, QStringLiteral("StateChanged"), this,
+                          SLOT(stateChanged(QDBusMessage))) &&
+           speech.connect({}, {}, object, QStringLiteral("PropertyChange"), this,
+                          SLOT(propertyChanged(QDBusMessage))) &&
+           speech.connect({}, {}, object, QStringLiteral("TextChanged"), this,
+                          SLOT(textChanged(QDBusMessage)));
 }
 
-/// As a screen reader does: asks what it is that shows now.
-void Hearing::cameUp(const QDBusMessage& message) {
-    const QVariantList arguments = message.arguments();
-    if (arguments.size() < 2 || arguments[0].toString() != QStringLiteral("showing") ||
-        arguments[1].toInt() != 1)
+namespace {
+
+Node sourceOf(const QDBusMessage& message) {
+    return {message.service(), message.path()};
+}
+
+QString told(const Node& node) {
+    return node.role() + QStringLiteral(": ") + node.name();
+}
+
+/// "showing", "accessible-name", "insert".
+bool isAbout(const QDBusMessage& message, const char* what) {
+    return message.arguments().value(0).toString() == QLatin1String(what);
+}
+
+} // namespace
+
+/// As a screen reader does: asks what it is that shows now, or has the keyboard.
+void Hearing::stateChanged(const QDBusMessage& message) {
+    if (message.arguments().value(1).toInt() != 1)
         return;
-    const QDBusConnection speech(kSpeech);
-    QDBusInterface object(message.service(), message.path(), QStringLiteral("org.a11y.atspi.Accessible"),
-                          speech);
-    const QDBusReply<QString> role = object.call(QStringLiteral("GetRoleName"));
-    m_heard << role.value() + QStringLiteral(": ") + object.property("Name").toString();
+    if (isAbout(message, "showing"))
+        m_heard << told(sourceOf(message));
+    if (isAbout(message, "focused")) {
+        m_focus = sourceOf(message);
+        m_focused << m_focus->name();
+    }
+}
+
+void Hearing::propertyChanged(const QDBusMessage& message) {
+    if (isAbout(message, "accessible-name"))
+        m_renamed << told(sourceOf(message));
+}
+
+void Hearing::textChanged(const QDBusMessage& message) {
+    if (isAbout(message, "insert"))
+        m_inserted << sourceOf(message).role() + QStringLiteral(": ") +
+                          message.arguments().value(3).value<QDBusVariant>().variant().toString();
 }
 
 const QStringList& Hearing::heard() {
     QCoreApplication::processEvents();
     return m_heard;
+}
+
+const QStringList& Hearing::renamed() {
+    QCoreApplication::processEvents();
+    return m_renamed;
+}
+
+const QStringList& Hearing::inserted() {
+    QCoreApplication::processEvents();
+    return m_inserted;
+}
+
+const QStringList& Hearing::focused() {
+    QCoreApplication::processEvents();
+    return m_focused;
+}
+
+std::optional<Node> Hearing::focus() {
+    QCoreApplication::processEvents();
+    return m_focus;
+}
+
+void Hearing::forget() {
+    QCoreApplication::processEvents();
+    for (QStringList* list : {&m_heard, &m_renamed, &m_inserted, &m_focused})
+        list->clear();
+}
+
+std::optional<Node> Hearing::program() {
+    std::optional<Node> found;
+    eventually([&] {
+        const Node root(QStringLiteral("org.a11y.atspi.Registry"),
+                        QStringLiteral("/org/a11y/atspi/accessible/root"));
+        for (const Node& program : root.children())
+            if (!program.children().empty())
+                found = program;
+        return found.has_value();
+    });
+    return found;
+}
+
+QDBusConnection Hearing::bus() {
+    return QDBusConnection(kSpeech);
 }
 
 } // namespace whole

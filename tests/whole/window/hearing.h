@@ -4,6 +4,8 @@
 
 #ifdef TAILPOINT_HAS_DBUS
 
+#include "tests/whole/window/assisted.h"
+
 #include <QDBusConnection>
 #include <QDBusMessage>
 #include <QObject>
@@ -22,9 +24,19 @@ public:
     const QString& whyNot() const { return m_whyNot; }
     /// "role: name" of what came up since, in order.
     const QStringList& heard();
+    const QStringList& renamed();  ///< "role: name" of what has another name since, as it then was
+    const QStringList& inserted(); ///< "role: text" of what was inserted into a text since
+    const QStringList& focused();  ///< the name of what had the keyboard since
+    std::optional<Node> focus();   ///< what has it now
+    void forget();                 ///< what was heard so far
+
+    std::optional<Node> program(); ///< the one that speaks here
+    static QDBusConnection bus();
 
 private slots:
-    void cameUp(const QDBusMessage& message);
+    void stateChanged(const QDBusMessage& message);
+    void propertyChanged(const QDBusMessage& message);
+    void textChanged(const QDBusMessage& message);
 
 private:
     bool startBus();
@@ -33,7 +45,8 @@ private:
     QTemporaryDir m_home;
     QProcess m_bus;
     QString m_whyNot;
-    QStringList m_heard;
+    QStringList m_heard, m_renamed, m_inserted, m_focused;
+    std::optional<Node> m_focus;
 };
 
 } // namespace whole

@@ -32,6 +32,24 @@ QStringList placeArguments(QPointF place) {
     return {QString::number(qRound(place.x())), QString::number(qRound(place.y()))};
 }
 
+/// A function key by its code on every keyboard of X ("F1" to "F10" are 67 to 76). Asked by name, xdotool
+/// also presses Alt where the keymap's key type has a level for it, which no hand does.
+QString codeOrName(const QString& key) {
+    static const QRegularExpression function(QStringLiteral("^F([1-9]|10)$"));
+    const auto match = function.match(key);
+    return match.hasMatch() ? QString::number(66 + match.captured(1).toInt()) : key;
+}
+
+/// Of the windows of a process the one with a title: a toolkit keeps hidden helpers too.
+qlonglong visibleWindowOf(qint64 pid) {
+    const QString found = xdotool({QStringLiteral("search"), QStringLiteral("--onlyvisible"),
+                                   QStringLiteral("--all"), QStringLiteral("--pid"), QString::number(pid),
+                                   QStringLiteral("--name"), QStringLiteral(".+")});
+    return found.isEmpty() ? 0 : found.section(u'\n', 0, 0).toLongLong();
+}
+
+} // namespace
+
 QProcessEnvironment homeIn(const QString& folder) {
     QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
     environment.insert(QStringLiteral("HOME"), folder);
@@ -54,23 +72,12 @@ QProcessEnvironment homeIn(const QString& folder) {
     return environment;
 }
 
-/// A function key by its code on every keyboard of X ("F1" to "F10" are 67 to 76). Asked by name, xdotool
-/// also presses Alt where the keymap's key type has a level for it, which no hand does.
-QString codeOrName(const QString& key) {
-    static const QRegularExpression function(QStringLiteral("^F([1-9]|10)$"));
-    const auto match = function.match(key);
-    return match.hasMatch() ? QString::number(66 + match.captured(1).toInt()) : key;
+bool turnToClass(const QString& name) {
+    const QString found =
+        xdotool({QStringLiteral("search"), QStringLiteral("--onlyvisible"), QStringLiteral("--class"), name});
+    return !found.isEmpty() &&
+           succeeds({QStringLiteral("windowfocus"), QStringLiteral("--sync"), found.section(u'\n', 0, 0)});
 }
-
-/// Of the windows of a process the one with a title: a toolkit keeps hidden helpers too.
-qlonglong visibleWindowOf(qint64 pid) {
-    const QString found = xdotool({QStringLiteral("search"), QStringLiteral("--onlyvisible"),
-                                   QStringLiteral("--all"), QStringLiteral("--pid"), QString::number(pid),
-                                   QStringLiteral("--name"), QStringLiteral(".+")});
-    return found.isEmpty() ? 0 : found.section(u'\n', 0, 0).toLongLong();
-}
-
-} // namespace
 
 Program::Program(const QStringList& arguments, const QString& home)
     : m_homePath(home.isEmpty() ? m_home.path() : home) {

@@ -4,6 +4,7 @@
 #include <QJsonObject>
 #include <QPointF>
 #include <QProcess>
+#include <QProcessEnvironment>
 #include <QRect>
 #include <QStringList>
 #include <QTemporaryDir>
@@ -61,6 +62,11 @@ bool dragAndHold(QPointF from, QPointF to);
 
 /// Title of the window that has the keys.
 QString focusedTitle();
+
+/// An environment in which all that a program keeps is in this folder.
+QProcessEnvironment homeIn(const QString& folder);
+/// Whether the window `name` (a class of X) gets the keys.
+bool turnToClass(const QString& name);
 
 QJsonObject readJson(const QString& path);
 /// A copy of a sample in `folder`; its path.
