@@ -120,7 +120,8 @@ TEST_F(ReportTable, RefusesWhatHasNoSayAndItsOwnSketch) {
     expectRefused(run({QStringLiteral("report"), two(), right(), QStringLiteral("--as"),
                        QStringLiteral("csv"), QStringLiteral("-o"), right()}),
                   {QStringLiteral("one of the sketches")});
-    expectRefused(run({QStringLiteral("report"), two(), right()}), {QStringLiteral("one FILE")});
+    expectRefused(run({QStringLiteral("report"), two(), right()}),
+                  {QStringLiteral("want a folder for an output each")});
     expectRefused(run({QStringLiteral("report"), QStringLiteral("--as"), QStringLiteral("csv")}),
                   {QStringLiteral("FILE")});
 }
