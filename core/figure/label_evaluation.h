@@ -88,6 +88,7 @@ private:
     bool isAtOwnArc(const Box& box) const;
     bool isAmbiguous(Point middle) const;
     bool isUncrowded(Point middle) const;
+    double costOfRegions(Point middle) const;
     double nearerToOwn(const Box& box, double least) const;
     bool isRingClear(signed char& crossed, const Box& box, Point anchorPoint) const;
 };
