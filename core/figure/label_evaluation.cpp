@@ -13,10 +13,11 @@ constexpr double kAmbiguousCost = 0.8;    ///< at another angle, at another arro
 /// Points: so much nearer to another arrow than to its own a label needs a leader; and less near than so much
 /// a name is left out that may be.
 constexpr double kLeastNearerToOwn = -1, kLeastNearerIfOptional = 0.5;
-constexpr double kOnRegionCost = 2;   ///< over the region of a tip: where there is room beside it, it is free
-constexpr double kPlainlyNearer = 10; ///< points nearer to its own arc than to another
-constexpr double kLedBeyond = 3;      ///< heights of a value beyond an arc that it is led past
-constexpr double kNearOther = 14;     ///< points from its arc
+constexpr double kOnRegionCost = 6;     ///< over the region of a tip: only where there is no room beside it
+constexpr double kNearRegionCost = 0.5; ///< its halo cuts into it
+constexpr double kPlainlyNearer = 10;   ///< points nearer to its own arc than to another
+constexpr double kLedBeyond = 3;        ///< heights of a value beyond an arc that it is led past
+constexpr double kNearOther = 14;       ///< points from its arc
 constexpr double kDisplacementCost = 0.02; ///< of a point's way from the place that it had, while dragging
 
 constexpr double kStrokeCrossed = 0.6, kLeaderCrossed = 1.8;
@@ -125,6 +126,13 @@ bool LabelEvaluation::isUncrowded(Point middle) const {
                                                static_cast<int>(m_request->group));
 }
 
+double LabelEvaluation::costOfRegions(Point middle) const {
+    const Obstacles& obstacles = m_around->obstacles;
+    return !obstacles.isOnRegion(boxAt(middle, kGoodClearance)) ? 0
+           : obstacles.isOnRegion(boxAt(middle, 0))             ? kOnRegionCost
+                                                                : kNearRegionCost;
+}
+
 LabelEvaluation::Evaluation LabelEvaluation::evaluate(const Candidate& place) const {
     Evaluation v;
     v.known = true;
@@ -144,8 +152,7 @@ LabelEvaluation::Evaluation LabelEvaluation::evaluate(const Candidate& place) co
                   : m_shaft                 ? kCrowdedAtShaftCost
                                             : kCrowdedCost) +
                  (m_angle && isAmbiguous(place.middle) ? kAmbiguousCost : 0) +
-                 (nearer < 1 ? kAmbiguousCost : 0) +
-                 (m_around->obstacles.isOnRegion(boxAt(place.middle, kGoodClearance)) ? kOnRegionCost : 0);
+                 (nearer < 1 ? kAmbiguousCost : 0) + costOfRegions(place.middle);
     return v;
 }
 

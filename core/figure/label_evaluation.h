@@ -94,6 +94,7 @@ private:
     bool crossesForce(const LeaderCandidate& candidate) const;
     bool isAmbiguous(Point middle) const;
     bool isUncrowded(Point middle) const;
+    double costOfRegions(Point middle) const;
     double nearerToOwn(const Box& box, double least) const;
     bool isRingClear(signed char& crossed, const Box& box, Point anchorPoint) const;
 };

@@ -133,8 +133,8 @@ std::string wordsOver(const std::vector<Point>& outline, const DisplayList& list
 TEST(TipsRegion, NoLabelStandsOnItWhereThereIsRoom) {
     int regions = 0;
     for (int i = 0; i < 60; ++i) {
-        const Sketch given = sketch({loose(force("P", 340, 10 + 5 * (i % 12)), 4 + i % 20, 1 + i % 6),
-                                     force("Q", 275, -20 - 7 * (i % 9))});
+        const Sketch given = sketch({loose(force("P", 340, 10 + 5 * (i % 9)), 4 + i % 20, 1 + i % 6),
+                                     force("Q", 275, -20 - 7 * (i % 7))});
         const Drawn d = drawn(given, knowing(given));
         for (const Group& region : d.figure.list.groups) {
             if (region.role != Role::region)
