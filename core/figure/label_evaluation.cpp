@@ -86,8 +86,11 @@ bool LabelEvaluation::standsInOther(const Box& box, bool isLed) const {
         if (other == m_angle || (isFar && !(isLed && sameCorner)) || !standsBetweenLegs(spot, *other) ||
             holds(*other, *m_angle))
             return false;
+        const bool inRows = other->startDegrees == m_angle->startDegrees;
+        // Directions stand in rows from one axis: it is enough that no other arc is nearer (isAtOwnArc()).
         return isLed || !sameCorner ||
-               gapToArc(box, *m_angle) + kPlainlyNearer * m_around->factor > gapToArc(box, *other);
+               (!inRows &&
+                gapToArc(box, *m_angle) + kPlainlyNearer * m_around->factor > gapToArc(box, *other));
     });
 }
 
