@@ -16,7 +16,6 @@ constexpr double kLeastNearerToOwn = -1, kLeastNearerIfOptional = 0.5;
 constexpr double kOnRegionCost = 6;     ///< over the region of a tip: only where there is no room beside it
 constexpr double kNearRegionCost = 0.5; ///< its halo cuts into it
 constexpr double kPlainlyNearer = 10;   ///< points nearer to its own arc than to another
-constexpr double kLedBeyond = 3;        ///< heights of a value beyond an arc that it is led past
 constexpr double kNearOther = 14;       ///< points from its arc
 constexpr double kDisplacementCost = 0.02; ///< of a point's way from the place that it had, while dragging
 
@@ -74,21 +73,25 @@ bool LabelEvaluation::isAtOwnArc(const Box& box) const {
 }
 
 /// An angle's value would stand in another angle: between its legs, and no further out than it would stand at
-/// that one's arc, or at a leader's end a little beyond. An angle that holds its own is no matter, whatever
-/// stands in the one stands in both; nor is one at the same corner where the value is plainly at its own arc.
+/// that one's arc; led away from its own corner it stands between no other legs there at all. An angle that
+/// holds its own is no matter, whatever stands in the one stands in both; nor is one at the same corner where
+/// the value is plainly at its own arc.
 bool LabelEvaluation::standsInOther(const Box& box, bool isLed) const {
     if (!m_angle)
         return false;
     const Box spot{box.left + box.width / 2, box.top + box.height / 2, 0, 0};
-    const double beyond = (isLed ? kLedBeyond : 1) * box.height + 2 * m_around->factor;
+    const double beyond = box.height + 2 * m_around->factor;
     return std::any_of(m_around->angles.begin(), m_around->angles.end(), [&](const Sector* other) {
-        const Point offset = Point{spot.left, spot.top} - other->centre;
-        if (other == m_angle || length(offset) >= other->radius + beyond ||
-            !standsBetweenLegs(spot, *other) || holds(*other, *m_angle))
-            return false;
         const bool sameCorner = length(other->centre - m_angle->centre) < 1e-6;
+        const bool isFar = length(Point{spot.left, spot.top} - other->centre) >= other->radius + beyond;
+        if (other == m_angle || (isFar && !(isLed && sameCorner)) || !standsBetweenLegs(spot, *other) ||
+            holds(*other, *m_angle))
+            return false;
+        const bool inRows = other->startDegrees == m_angle->startDegrees;
+        // Directions stand in rows from one axis: it is enough that no other arc is nearer (isAtOwnArc()).
         return isLed || !sameCorner ||
-               gapToArc(box, *m_angle) + kPlainlyNearer * m_around->factor > gapToArc(box, *other);
+               (!inRows &&
+                gapToArc(box, *m_angle) + kPlainlyNearer * m_around->factor > gapToArc(box, *other));
     });
 }
 

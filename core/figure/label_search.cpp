@@ -47,8 +47,12 @@ std::optional<ChosenPlace> LabelSearch::bestCandidate(const std::optional<Point>
 }
 
 std::optional<ChosenPlace> LabelSearch::slide(const Place& from) {
-    if (from.kind == PlaceKind::onLeader)
-        return moveRoundAnchor(from);
+    if (from.kind == PlaceKind::onLeader) {
+        m_isHeld = true;
+        const auto moved = moveRoundAnchor(from);
+        m_isHeld = false;
+        return moved;
+    }
     listSlides(m_slides, m_request->anchor, m_extent, kLabelOffset * m_around->factor, from);
     for (const Candidate& place : m_slides)
         if (m_around->obstacles.isFree(boxAt(place.middle, kLeastClearance)) &&

@@ -116,13 +116,18 @@ inline double distanceToArc(const Box& box, const Wedge& wedge, double factor) {
     return distanceTo(box, Arc{Role::arc, wedge.corner, wedge.radius, wedge.start, wedge.sweep, 0});
 }
 
-/// Of two angles at one corner: the value stands beside its own arc, and eight points or more nearer to it
+/// Of directions, whose arcs stand in rows from one axis: beside its own without a leader. Of two
+/// other angles at one corner: the value stands beside its own arc, and eight points or more nearer to it
 /// than to the other's.
 inline bool isPlainlyAtOwn(const DrawnAngle& own, const DrawnAngle& other, double factor) {
     const bool sameCorner = std::hypot(own.wedge.corner.x - other.wedge.corner.x,
                                        own.wedge.corner.y - other.wedge.corner.y) < 0.5;
+    const bool inRows = own.group->id.starts_with("direction-") && other.group->id.starts_with("direction-");
+    if (inRows && sameCorner && !leaderOf(*own.group))
+        return true;            // nested, each in its own row: they have stood so from the first
+    constexpr double clear = 4; // points
     return sameCorner && !leaderOf(*own.group) &&
-           distanceToArc(own.value->box, own.wedge, factor) + 4 * factor <
+           distanceToArc(own.value->box, own.wedge, factor) + clear * factor <
                distanceToArc(own.value->box, other.wedge, factor);
 }
 
