@@ -19,7 +19,8 @@ Announcer::Announcer(const SketchDocument& document, const Panel& panel, SpokenL
     connect(&m_rest, &QTimer::timeout, this, &Announcer::rested);
     connect(&document, &SketchDocument::replaced, this, [this] { m_result.clear(); }); // all of it is news
     connect(&document, &SketchDocument::changed, this, [this, &document] {
-        if (std::exchange(m_withheld, document.withholdsAnswer()) != m_withheld)
+        const bool withheld = document.withholdsAnswer();
+        if (std::exchange(m_withheld, withheld) != withheld)
             forget(); // at once: what was said may be read again
         m_rest.start();
     });
