@@ -278,18 +278,15 @@ TEST_F(Assisted, WithLettersOfTwiceTheSizeHintLineAndStatusStayInTheWindowAndOnT
         settledScreen();
         EXPECT_TRUE(QRect(0, 0, 1366, 768).contains(m_program->frame())) << when;
         const auto window = find(QStringLiteral("frame"), QString());
-        const auto status = find(QStringLiteral("notification"), QString());
-        const auto snap = find(QStringLiteral("check box"), QStringLiteral("Snap"));
-        ASSERT_TRUE(window && status && snap) << when;
-        std::vector<Node> last{*status};
-        m_tree->each([&](const Node& node) { // the switch at the foot, and the hint beside it
-            if (node.name() == snap->name() || node.role() == QStringLiteral("label"))
-                if (node.hasState(kShowing) && node.place().bottom() >= window->place().bottom() - 12)
-                    last.push_back(node);
-        });
-        EXPECT_GE(last.size(), 2U) << when;
-        for (const Node& node : last)
-            EXPECT_TRUE(window->place().contains(node.place())) << when << ": " << node.name().toStdString();
+        const auto foot =
+            m_tree->find([](const Node& node) { return node.name() == QStringLiteral("Hint and status"); });
+        ASSERT_TRUE(window && foot) << when;
+        EXPECT_TRUE(window->place().contains(foot->place())) << when;
+        EXPECT_GE(foot->place().height(), 20) << when;
+        const std::vector<Node> parts = foot->children();
+        EXPECT_GE(parts.size(), 4U) << "hint, place, status and switch";
+        for (const Node& part : parts)
+            EXPECT_TRUE(foot->place().contains(part.place())) << when << ": " << part.name().toStdString();
     };
     stay("as it starts");
     ASSERT_TRUE(key(QStringLiteral("F7")));
