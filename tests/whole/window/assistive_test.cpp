@@ -25,9 +25,6 @@ protected:
         ASSERT_TRUE(m_tree) << "the program is not on the bus";
         settledScreen();
     }
-    std::optional<Node> find(const QString& role, const QString& beginning) const {
-        return m_tree->find(role, beginning);
-    }
     /// What is heard until then has it.
     bool hears(const QStringList& (Hearing::*what)(), const QString& part) {
         return eventually([&] { return (m_hearing.*what)().join(u'\n').contains(part); });
@@ -258,9 +255,10 @@ TEST_F(Assisted, TheFocusGoesToTheNewForceByItsOwnName) {
     m_hearing.forget();
     ASSERT_TRUE(key(QStringLiteral("Insert")));
     ASSERT_TRUE(eventually([&] { return !m_hearing.focused().isEmpty(); }));
-    EXPECT_TRUE(m_hearing.focused().last().startsWith(QStringLiteral("Force F"))) << allHeard();
+    EXPECT_TRUE(m_hearing.focused().last().startsWith(QStringLiteral("Force S")))
+        << allHeard(); // the next letter
     // nobody may keep the name that the place had before
-    EXPECT_FALSE(m_hearing.renamed().filter(QStringLiteral("Force F")).isEmpty()) << allHeard();
+    EXPECT_FALSE(m_hearing.renamed().filter(QStringLiteral("Force S")).isEmpty()) << allHeard();
 }
 
 /// Five forces make no triangle: the table of its angles is empty.
