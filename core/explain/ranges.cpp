@@ -21,6 +21,8 @@ enum class Toward { least, greatest };
 
 /// Of a value's size: what rounding may have moved an end outward (tolerance.h), and less than is ever shown.
 constexpr double kNoise = 1e-12;
+/// An outer bound of a direction that nothing moves may be so much wider than that.
+constexpr double kNoiseOfBound = 1e-11;
 /// An end so near to zero beside the other one is zero.
 constexpr double kNothing = 1e-12;
 
@@ -83,7 +85,7 @@ std::optional<Ends> endsOf(const Range& range) {
 }
 
 bool areOne(const DirectionRange& range, const Sketch& sketch) {
-    return range.to - range.from <= kNoise * turnIn(sketch.angleUnit);
+    return range.to - range.from <= (range.marked ? kNoiseOfBound : kNoise) * turnIn(sketch.angleUnit);
 }
 
 Prose marked(Prose told, bool isMarked, const Voice& voice) {
@@ -209,9 +211,11 @@ std::vector<Prose> rangeRemarks(const AnswerRange& range, const Sketch& sketch, 
     if (!range.everywhere)
         remarks.push_back(voice.say(SENTENCE("solution", "A part of the tolerances has no such answer: the "
                                                          "range is of the part that has one.")));
-    if (outer == OuterBounds::told &&
-        std::any_of(range.vectors.begin(), range.vectors.end(),
-                    [](const VectorRange& vector) { return vector.isMarked(); }))
+    const auto tellsBound = [&](const VectorRange& vector) {
+        const auto isTold = [&](const auto& ends) { return ends.marked && !endsTold(ends, sketch).isOne; };
+        return isTold(vector.magnitude) || isTold(vector.direction) || isTold(vector.x) || isTold(vector.y);
+    };
+    if (outer == OuterBounds::told && std::any_of(range.vectors.begin(), range.vectors.end(), tellsBound))
         remarks.push_back(voice.say(SENTENCE("solution", "An outer bound is wider than the range itself, "
                                                          "which lies within it.")));
     return remarks;

@@ -133,6 +133,13 @@ std::vector<std::string> sweepLines(const Sweep& sweep, const Sketch& sketch, co
     return lines;
 }
 
+std::string sweptProofNote(const Sweep& sweep, const Sentences* sentences) {
+    return sweep.isProven ? std::string()
+                          : Voice(sentences).text(
+                                SENTENCE("sweep", "A turn or a gap narrower than the thousandth part of the "
+                                                  "range may be missing: not all could be ruled out."));
+}
+
 std::string sweptToleranceNote(const Sketch& sketch, const Sentences* sentences) {
     return toleranceNote(sketch)
                ? Voice(sentences).text(SENTENCE(

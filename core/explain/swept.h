@@ -37,6 +37,9 @@ std::string titleOf(const Sweep& sweep, const Sketch& sketch, const Sentences* s
 std::vector<std::string> sweepLines(const Sweep& sweep, const Sketch& sketch,
                                     const Sentences* sentences = nullptr);
 
+/// Where something between the places that were looked at could not be ruled out: that it may be missing.
+/// Else empty.
+std::string sweptProofNote(const Sweep& sweep, const Sentences* sentences = nullptr);
 /// Where anything has a tolerance: that the curves are those of the middle values. Else empty.
 std::string sweptToleranceNote(const Sketch& sketch, const Sentences* sentences = nullptr);
 

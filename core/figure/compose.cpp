@@ -17,6 +17,8 @@ Obstacles obstaclesOf(const Drawing& d) {
         if (role == Role::region)
             for (const Item& item : d.figure.list.groups[i].items)
                 obstacles.addOutline(item);
+        if (const auto& ends = d.figure.list.groups[i].ends; ends && weight == kArrowWeight)
+            obstacles.addArrow(ends->front(), ends->back());
         if (!isGround(role))
             for (const Item& item : d.figure.list.groups[i].items)
                 obstacles.add(item, static_cast<int>(i), weight);

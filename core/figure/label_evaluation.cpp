@@ -13,8 +13,10 @@ constexpr double kAmbiguousCost = 0.8;    ///< at another angle, at another arro
 /// Points: so much nearer to another arrow than to its own a label needs a leader; and less near than so much
 /// a name is left out that may be.
 constexpr double kLeastNearerToOwn = -1, kLeastNearerIfOptional = 0.5;
-constexpr double kOnRegionCost = 2; ///< over the region of a tip: where there is room beside it, it is free
-constexpr double kNearOther = 14;   ///< points from its arc
+constexpr double kOnRegionCost = 2;   ///< over the region of a tip: where there is room beside it, it is free
+constexpr double kPlainlyNearer = 10; ///< points nearer to its own arc than to another
+constexpr double kLedBeyond = 3;      ///< heights of a value beyond an arc that it is led past
+constexpr double kNearOther = 14;     ///< points from its arc
 constexpr double kDisplacementCost = 0.02; ///< of a point's way from the place that it had, while dragging
 
 constexpr double kStrokeCrossed = 0.6, kLeaderCrossed = 1.8;
@@ -70,18 +72,22 @@ bool LabelEvaluation::isAtOwnArc(const Box& box) const {
     });
 }
 
-/// An angle's value with its middle there would stand in another angle: between its legs, and no further out
-/// than it would stand at that one's arc. An angle that holds its own is no matter: whatever stands in the
-/// one stands in both.
-bool LabelEvaluation::standsInOther(const Box& box) const {
+/// An angle's value would stand in another angle: between its legs, and no further out than it would stand at
+/// that one's arc, or at a leader's end a little beyond. An angle that holds its own is no matter, whatever
+/// stands in the one stands in both; nor is one at the same corner where the value is plainly at its own arc.
+bool LabelEvaluation::standsInOther(const Box& box, bool isLed) const {
     if (!m_angle)
         return false;
     const Box spot{box.left + box.width / 2, box.top + box.height / 2, 0, 0};
-    const double beyond = box.height + 2 * m_around->factor;
+    const double beyond = (isLed ? kLedBeyond : 1) * box.height + 2 * m_around->factor;
     return std::any_of(m_around->angles.begin(), m_around->angles.end(), [&](const Sector* other) {
         const Point offset = Point{spot.left, spot.top} - other->centre;
-        return other != m_angle && length(offset) < other->radius + beyond &&
-               standsBetweenLegs(spot, *other) && !holds(*other, *m_angle);
+        if (other == m_angle || length(offset) >= other->radius + beyond ||
+            !standsBetweenLegs(spot, *other) || holds(*other, *m_angle))
+            return false;
+        const bool sameCorner = length(other->centre - m_angle->centre) < 1e-6;
+        return isLed || !sameCorner ||
+               gapToArc(box, *m_angle) + kPlainlyNearer * m_around->factor > gapToArc(box, *other);
     });
 }
 
@@ -124,7 +130,7 @@ LabelEvaluation::Evaluation LabelEvaluation::evaluate(const Candidate& place) co
     v.known = true;
     v.allowed = m_around->obstacles.isClearOfStrokes(boxAt(place.middle, kLeastClearance)) &&
                 isInWedge(boxAt(place.middle, 0)) && isAtOwnArc(boxAt(place.middle, 0)) &&
-                !standsInOther(boxAt(place.middle, 0));
+                !standsInOther(boxAt(place.middle, 0), false);
     const double least = m_request->optional ? kLeastNearerIfOptional : kLeastNearerToOwn;
     const double nearer =
         v.allowed && m_shaft
@@ -157,11 +163,30 @@ double LabelEvaluation::costOfDirection(const LeaderAnchor& anchor, Rail rail, i
 bool LabelEvaluation::isRingClear(signed char& crossed, const Box& box, Point anchorPoint) const {
     if (crossed == kUnknown)
         crossed = m_around->obstacles.isClearOfStrokes(grown(box, kLeastClearance * m_around->factor)) &&
-                          !standsInOther(box) &&
                           !m_around->obstacles.crossesText(anchorPoint, rimOf(box, anchorPoint))
                       ? kNotCounted
                       : kNotClear;
     return crossed != kNotClear;
+}
+
+/// One of the two arrows between which the angle is: out of a small triangle there is no way but across a
+/// leg.
+bool LabelEvaluation::isOwnLeg(Point tail, Point tip) const {
+    constexpr double kNear = 0.5; // points, degrees
+    const bool begins = m_angle && length(tail - m_angle->centre) < kNear,
+               ends = m_angle && length(tip - m_angle->centre) < kNear;
+    if (begins == ends)
+        return false;
+    const double way = degreesOf(begins ? tip - tail : tail - tip);
+    const auto isAlong = [&](double leg) { return std::abs(std::remainder(way - leg, 360)) < kNear; };
+    return isAlong(m_angle->startDegrees) || isAlong(m_angle->startDegrees + m_angle->sweepDegrees);
+}
+
+/// On a shaft the leader takes hold of an arrow, on an arc of none.
+bool LabelEvaluation::crossesForce(const LeaderCandidate& candidate) const {
+    const Point grip = candidate.anchorPoint, from = grip + (m_shaft ? 0.08 : 0) * (candidate.rim - grip);
+    return m_around->obstacles.crossesArrow(from, candidate.rim,
+                                            [&](Point tail, Point tip) { return !isOwnLeg(tail, tip); });
 }
 
 std::optional<ChosenPlace> LabelEvaluation::choiceAt(const LeaderCandidate& candidate, signed char& crossed,
@@ -170,11 +195,11 @@ std::optional<ChosenPlace> LabelEvaluation::choiceAt(const LeaderCandidate& cand
     if (cost >= most || !isRingClear(crossed, candidate.box, candidate.anchorPoint))
         return std::nullopt;
     const Point from = candidate.anchorPoint + 0.08 * (candidate.rim - candidate.anchorPoint);
+    if (!m_isHeld && (standsInOther(candidate.box, true) || (!m_mayCross && crossesForce(candidate))))
+        return std::nullopt;
     cost += kLeaderCrossed * obstacles.leadersCrossed(from, candidate.rim);
     if (cost < most && crossed == kNotCounted)
         crossed = static_cast<signed char>(std::min(obstacles.strokesCrossed(from, candidate.rim), 100));
-    if (crossed >= kArrowWeight && !m_mayCross)
-        return std::nullopt;
     cost += kStrokeCrossed * std::max<int>(crossed, 0);
     cost += cost < most && obstacles.isOnRegion(candidate.box) ? kOnRegionCost : 0;
     return cost < most ? std::optional(ChosenPlace{candidate.middle, candidate.place, cost,

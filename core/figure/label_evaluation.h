@@ -62,7 +62,7 @@ protected:
         return grown(boxAround(middle, m_extent.width, m_extent.height), clearance * m_around->factor);
     }
     bool isInWedge(const Box& box) const;
-    bool standsInOther(const Box& box) const;
+    bool standsInOther(const Box& box, bool isLed) const;
     /// Of a candidate beside its feature, as far as placing other labels does not change it.
     Evaluation evaluate(const Candidate& place) const;
     /// While dragging: of the way from where the label was.
@@ -85,10 +85,13 @@ protected:
     const Sector* m_angle = nullptr;
     const Shaft* m_shaft = nullptr;
     Extent m_extent;
-    bool m_mayCross = false;
+    bool m_mayCross = false,
+         m_isHeld = false; ///< held: in a drag it stays where it was, whatever moves there
 
 private:
     bool isAtOwnArc(const Box& box) const;
+    bool isOwnLeg(Point tail, Point tip) const;
+    bool crossesForce(const LeaderCandidate& candidate) const;
     bool isAmbiguous(Point middle) const;
     bool isUncrowded(Point middle) const;
     double nearerToOwn(const Box& box, double least) const;

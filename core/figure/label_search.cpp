@@ -63,12 +63,19 @@ std::optional<Point> LabelSearch::middleOf(const Place& place) {
     return placeOf(m_request->anchor, m_extent, kLabelOffset * m_around->factor, place);
 }
 
+std::optional<ChosenPlace> LabelSearch::keepOnLeader(const Place& place) {
+    m_isHeld = true;
+    const auto kept = onLeaderAt(place, 0, std::nullopt, 1e9);
+    m_isHeld = false;
+    return kept;
+}
+
 std::optional<ChosenPlace> LabelSearch::keep(const Place& place) {
     const auto middle = middleOf(place);
     if (!middle)
         return std::nullopt;
     if (place.kind == PlaceKind::onLeader)
-        return onLeaderAt(place, 0, std::nullopt, 1e9);
+        return keepOnLeader(place);
     if (!m_around->obstacles.isFree(boxAt(*middle, kLeastClearance)) || !isInWedge(boxAt(*middle, 0)))
         return std::nullopt;
     return ChosenPlace{*middle, place, 0, {}};

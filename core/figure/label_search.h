@@ -37,6 +37,7 @@ private:
     Point ringed(const Place& place, Point& anchorPoint) const;
     signed char& crossedAt(const Place& place);
     std::optional<Point> leaderMiddle(const Place& place);
+    std::optional<ChosenPlace> keepOnLeader(const Place& place);
     std::optional<ChosenPlace> moveRoundAnchor(const Place& place);
     std::optional<ChosenPlace> onLeaderAt(const Place& place, double cost,
                                           const std::optional<Point>& previousMiddle, double most);

@@ -1,9 +1,9 @@
 // Where labels stand. A label is put only where it touches no stroke, no other label and not the sheet's
 // edge. Where its full text finds no such place beside its feature, the rule is, in this order: the full text
 // at the end of a leader; the abbreviation (the name alone) beside its feature; the abbreviation at a leader;
-// a key letter in the same way. No leader crosses an arrow, but for a letter's that has no other way. What an
-// abbreviation or a letter stands for is told in the key, a small table. To be read in this order: place.h,
-// label_candidates, label_evaluation, label_search, the passes in labels.cpp.
+// a key letter in the same way. No leader crosses another force than its own, but for a letter's that has no
+// other way. What an abbreviation or a letter stands for is told in the key, a small table. To be read in
+// this order: place.h, label_candidates, label_evaluation, label_search, the passes in labels.cpp.
 #pragma once
 
 #include "core/figure/compose.h"

@@ -63,6 +63,13 @@ bool Obstacles::isOnRegion(const Box& box) const {
     return turns != 0;
 }
 
+bool Obstacles::crossesArrow(Point a, Point b,
+                             const std::function<bool(Point tail, Point tip)>& counts) const {
+    return std::any_of(m_arrows.begin(), m_arrows.end(), [&](const std::array<Point, 2>& arrow) {
+        return segmentsCross(a, b, arrow[0], arrow[1]) && counts(arrow[0], arrow[1]);
+    });
+}
+
 void Obstacles::addLeader(Point a, Point b, double width) {
     const Box bounds = grown(boundsOfPoints({a, b}), width / 2);
     m_leaders.push_back({a, b, width / 2, {bounds.left, bounds.top, bounds.right(), bounds.bottom()}});

@@ -4,7 +4,9 @@
 #include "core/figure/geometry.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <functional>
 #include <span>
 #include <vector>
 
@@ -47,6 +49,10 @@ public:
     /// told by non-zero winding.
     void addOutline(const Item& item);
     bool isOnRegion(const Box& box) const;
+    /// From its tail to its exact tip: what no leader is to cross. Its strokes are added besides.
+    void addArrow(Point tail, Point tip) { m_arrows.push_back({tail, tip}); }
+    /// Does a leader from a to b cross one that counts?
+    bool crossesArrow(Point a, Point b, const std::function<bool(Point tail, Point tip)>& counts) const;
     /// Call once after the last add(); labels and leaders may still come.
     void settle();
     void addLabel(const Box& box) { m_labels.push_back({box.left, box.top, box.right(), box.bottom()}); }
@@ -135,6 +141,7 @@ private:
     std::vector<Box> m_texts;
     std::vector<Edges> m_labels;
     std::vector<Leader> m_leaders;
+    std::vector<std::array<Point, 2>> m_arrows;
     struct Outline {
         Box bounds;
         std::vector<Point> points;

@@ -15,7 +15,8 @@ using tolerance::AnswerRange;
 using tolerance::DirectionRange;
 using tolerance::Range;
 
-constexpr double kExact = 1e-12; ///< by its size, or a full turn: no tolerance moves it
+constexpr double kExact = 1e-12;        ///< by its size, or a full turn: no tolerance moves it
+constexpr double kExactAsBound = 1e-11; ///< the same of a direction's outer bound
 
 constexpr const char* kNotKnown = "range not known";
 
@@ -37,7 +38,8 @@ std::string said(Range range, const Sketch& sketch) {
 }
 
 std::string said(DirectionRange range, const Sketch& sketch) {
-    if (!range.any && range.to - range.from <= kExact * turnIn(sketch.angleUnit))
+    const double exact = (range.marked ? kExactAsBound : kExact) * turnIn(sketch.angleUnit);
+    if (!range.any && range.to - range.from <= exact)
         return {};
     const char* outer = !range.marked ? "" : range.any ? "perhaps " : "within ";
     range.marked = false;

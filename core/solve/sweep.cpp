@@ -128,6 +128,7 @@ Sweep sweep(const Sketch& sketch, const SweepRange& range) {
     const SweepSamples samples(answers, SweepBounds(sketch, range), made.at);
     made.curves = curvesOf(answers, samples);
     made.gaps = samples.gaps();
+    made.isProven = samples.isProven();
     return made;
 }
 

@@ -87,6 +87,9 @@ struct Sweep {
     std::vector<double> at;    ///< the steps, in the range's order
     std::vector<Curve> curves; ///< found magnitudes, their larger, found directions; answer 1 before answer 2
     std::vector<Gap> gaps;     ///< from the lower end up
+    /// That nothing was missed between the places of the grid. False where a curve is all but level, or its
+    /// loci all but touch, over so much of the range that it could not be ruled out.
+    bool isProven = true;
     bool hasAnswer() const;
 };
 
@@ -96,8 +99,8 @@ struct Sweep {
 /// and, where the curve is smooth, by the zero of its slope: the value is right to a few u (u = 2^-53) of the
 /// solver's own error, the place to about 1e-9 of the range. Ends of gaps are found by halves to neighbouring
 /// doubles. Between the places of the grid nothing is missed, however narrow, down to 2^-40 of the range: by
-/// intervals it is proved of a stretch that no curve turns, begins or ends in it, or it is halved. Not so of
-/// one unknown for two equations, nor where so much is in doubt that 40,000 halvings don't clear it.
+/// intervals it is proved of a stretch that no curve turns, begins or ends in it, or it is halved; `isProven`
+/// is false where so much is in doubt that 40,000 halvings don't clear it.
 Sweep sweep(const Sketch& sketch, const SweepRange& range);
 inline constexpr std::size_t kSweepGrid = 1000;
 

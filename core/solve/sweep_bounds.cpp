@@ -339,10 +339,11 @@ std::pair<double, double> SweepBounds::closedIn(double from, double to) const {
     return {from, to};
 }
 
-std::vector<double> SweepBounds::turns(const std::vector<double>& at) const {
-    std::vector<double> places;
+SweepBounds::Turns SweepBounds::turns(const std::vector<double>& at) const {
+    Turns turns;
+    std::vector<double>& places = turns.places;
     if (m_asked.unknownVectors[0] == kNoVector) {
-        return places;
+        return turns;
     }
     using Stretch = std::pair<double, double>;
     std::vector<Stretch> open, halves;
@@ -356,7 +357,8 @@ std::vector<double> SweepBounds::turns(const std::vector<double>& at) const {
         for (const auto& [from, to] : open) {
             const double middle = from + (to - from) / 2;
             if (++tried > kMostHalvings) {
-                return places;
+                turns.isAll = false;
+                return turns;
             }
             if (to - from <= kThinnest * m_span || middle == from || middle == to) {
                 const auto [before, behind] = closedIn(from, to);
@@ -373,7 +375,7 @@ std::vector<double> SweepBounds::turns(const std::vector<double>& at) const {
             }
         }
     }
-    return places;
+    return turns;
 }
 
 } // namespace tailpoint

@@ -19,11 +19,15 @@ public:
     /// Places between which, with those of the grid, every curve of every answer only rises or only falls,
     /// and exists or doesn't: where one turns, begins or ends, or a line's magnitude passes through zero, two
     /// of them stand within 2^-40 of the range, or so close that no curve moves by more than rounding from
-    /// one to the other. `at`: the grid, from its lower end up; its places are not among them. Where more is
-    /// in doubt than the budget clears (a curve that is all but level) they stop at the parts reached by
-    /// then. Of one unknown for two equations, whose answers hang on rounding: where what is left over is
-    /// nothing, least or greatest.
-    std::vector<double> turns(const std::vector<double>& at) const;
+    /// one to the other. `at`: the grid, from its lower end up; its places are not among them. Of one unknown
+    /// for two equations, whose answers hang on rounding: where what is left over is nothing, least or
+    /// greatest.
+    struct Turns {
+        std::vector<double> places;
+        /// More was in doubt than the budget clears (a curve that is all but level): there may be others.
+        bool isAll = true;
+    };
+    Turns turns(const std::vector<double>& at) const;
 
 private:
     enum class Kind { moves, still, turns }; ///< what a stretch is; still: by no more than rounding

@@ -28,6 +28,7 @@ public:
     std::size_t steps() const { return m_steps; }
     double spacing() const { return m_spacing; } ///< of the grid
     std::vector<Gap> gaps() const;               ///< where no branch has an answer
+    bool isProven() const { return m_isProven; } ///< as in Sweep
 
 private:
     void add(const SweepAnswers& answers, double at, std::size_t step = kNoStep);
@@ -39,6 +40,7 @@ private:
     std::vector<SweepSample> m_samples;
     std::size_t m_steps = 0;
     double m_spacing = 0;
+    bool m_isProven = true;
 };
 
 std::vector<Curve> curvesOf(const SweepAnswers& answers, const SweepSamples& samples);

@@ -84,7 +84,9 @@ void SweepSamples::addTurns(const SweepAnswers& answers, const SweepBounds& boun
     for (const SweepSample& sample : m_samples) {
         grid.push_back(sample.at);
     }
-    for (const double place : bounds.turns(grid)) {
+    const SweepBounds::Turns turns = bounds.turns(grid);
+    m_isProven = turns.isAll;
+    for (const double place : turns.places) {
         add(answers, place);
     }
     sort();

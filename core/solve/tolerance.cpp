@@ -282,7 +282,10 @@ VectorRange Maker::found(std::size_t which) {
     }
     if (range.magnitudeFound) {
         range.magnitude = rangeOf(search, Goal::leastMagnitude, Goal::greatestMagnitude, false);
-        range.slack = range.magnitude.least && *range.magnitude.least <= 0;
+        const Best& least = search.best(Goal::leastMagnitude);
+        const bool isFound = least.isThere && -least.value <= 64 * problem_.slack;
+        range.slack =
+            range.magnitude.least && *range.magnitude.least <= 0 && (isFound || !range.magnitude.marked);
     } else {
         range.magnitude.least = downward(unscaled(own.magnitude.least));
         range.magnitude.greatest = upward(unscaled(own.magnitude.greatest));

@@ -64,7 +64,7 @@ struct VectorRange {
     Range magnitude, x, y; ///< x and y along the sheet's
     DirectionRange direction;
     /// A found magnitude that comes down to zero: a line is slack at one end of the range, or would have to
-    /// push beyond it.
+    /// push beyond it. Not said of an outer bound of zero that nothing was found at.
     bool slack = false;
     bool isMarked() const { return magnitude.marked || x.marked || y.marked || direction.marked; }
 };

@@ -51,6 +51,25 @@ struct Probe {
     double t = 0, value = 0, slope = 0;
 };
 
+/// From two places on both sides of the lowest one: where their slopes meet, until nothing deeper is to be
+/// had.
+template <class At>
+void cutBetween(Probe left, Probe right, double fine, const At& at, const bool& ended) {
+    for (int i = 0; i < 40; ++i) {
+        const double t = (right.value - left.value + left.slope * left.t - right.slope * right.t) /
+                         (left.slope - right.slope);
+        if (!(t > left.t && t < right.t)) {
+            return;
+        }
+        const double predicted = left.value + left.slope * (t - left.t);
+        const Probe middle = at(t);
+        if (ended || middle.slope == 0 || middle.value - predicted <= fine * (1 + std::fabs(t))) {
+            return;
+        }
+        (middle.slope < 0 ? left : right) = middle;
+    }
+}
+
 /// Walks down a support function, which is convex, along a line of directions: brackets its lowest place and
 /// cuts it by the slopes at both ends. Each direction that was looked at is handed to `use`, which ends the
 /// walk by returning true: any of them proves something. It starts at `near`, where a larger cell had its
@@ -95,19 +114,7 @@ void descend(const Line2& line, Pt near, double fine, const Support& support, co
     if (sense < 0) {
         std::swap(left, right);
     }
-    for (int i = 0; i < 40; ++i) {
-        const double t = (right.value - left.value + left.slope * left.t - right.slope * right.t) /
-                         (left.slope - right.slope);
-        if (!(t > left.t && t < right.t)) {
-            return;
-        }
-        const double predicted = left.value + left.slope * (t - left.t);
-        const Probe middle = at(t);
-        if (ended || middle.slope == 0 || middle.value - predicted <= fine * (1 + std::fabs(t))) {
-            return;
-        }
-        (middle.slope < 0 ? left : right) = middle;
-    }
+    cutBetween(left, right, fine, at, ended);
 }
 
 /// How far a sector's inner side lies within the straight line across it.

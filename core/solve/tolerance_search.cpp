@@ -135,6 +135,11 @@ std::vector<Cell> Search::split(Goal goal, const Cell& cell, int which) {
     return made;
 }
 
+// Whether the vector is next to nothing in it, by no more than rounding: such a one has no direction.
+bool Search::isNothing(const Cell& cell) const {
+    return cell.first.greatest <= 64 * problem_.slack && best_[static_cast<std::size_t>(Goal::to)].isThere;
+}
+
 double Search::width(Goal goal) const {
     const std::size_t i = static_cast<std::size_t>(goal);
     const Best& one = best_[i];
@@ -152,31 +157,83 @@ bool Search::mayBe(bool flipped) const {
     });
 }
 
-Extreme Search::run(Goal goal, int boxes) {
-    const auto below = [](const Cell& a, const Cell& b) { return a.bound < b.bound; };
-    std::priority_queue<Cell, std::vector<Cell>, decltype(below)> queue(below);
-    for (Cell cell : cells_) {
-        cell.bound = quickBound(goal, cell);
-        cell.isQuick = true;
-        queue.push(cell);
-    }
-    const auto settleTop = [&] { // most are never asked for more
-        while (!queue.empty() && queue.top().isQuick) {
-            Cell cell = queue.top();
-            queue.pop();
-            cell.bound = std::min(cell.bound, boundOf(goal, cell));
-            cell.isQuick = false;
-            queue.push(cell);
+/// Cells by their bounds, the greatest first. A bound that costs nothing comes first: most are never asked
+/// for more.
+class Search::Open {
+public:
+    Open(const Search& search, Goal goal) : search_(search), goal_(goal) {
+        for (Cell cell : search.cells_) {
+            cell.bound = search.quickBound(goal, cell);
+            cell.isQuick = true;
+            push(cell);
         }
+        settle();
+    }
+    bool isEmpty() const { return cells_.empty(); }
+    double bound() const { return isEmpty() ? -kNever : cells_.top().bound; }
+    Cell pop() {
+        const Cell cell = cells_.top();
+        cells_.pop();
+        return cell;
+    }
+    void add(const std::vector<Cell>& parts) {
+        for (const Cell& part : parts) {
+            push(part);
+        }
+        settle();
+    }
+
+private:
+    struct Below {
+        bool operator()(const Cell& a, const Cell& b) const { return a.bound < b.bound; }
     };
-    settleTop();
+    void push(const Cell& cell) {
+        if (!isOfDirection(goal_) || !search_.isNothing(cell)) {
+            cells_.push(cell);
+        }
+    }
+    void settle() {
+        while (!isEmpty() && cells_.top().isQuick) {
+            Cell cell = pop();
+            cell.bound = std::min(cell.bound, search_.boundOf(goal_, cell));
+            cell.isQuick = false;
+            cells_.push(cell);
+        }
+    }
+
+    const Search& search_;
+    Goal goal_;
+    std::priority_queue<Cell, std::vector<Cell>, Below> cells_;
+};
+
+// What is left of a cell's looseness where it is as thin as can be.
+double Search::thinnestOf(Goal goal, const Cell& cell) const {
+    const double size = isOfDirection(goal) ? std::min(cell.first.greatest, 1e6) : 1;
+    return std::max(coarse_, 1e-7 * width(goal) * size + problem_.slack);
+}
+
+// Whether the bound of a cell as thin as can be is true: a point reaches it, or at least no hollow side is to
+// blame that none does. Else `loose` says where to halve it.
+bool Search::isTrue(Goal goal, double bound, const Cell& cell, bool thoroughly, Looseness& loose) {
+    if (coarse_ == 0 && isReached(goal, bound, cell, thoroughly)) {
+        return true;
+    }
+    const Looseness doubt = doubtOf(goal, cell);
+    if (doubt.total <= thinnestOf(goal, cell)) {
+        return true;
+    }
+    loose = doubt;
+    return false;
+}
+
+Extreme Search::run(Goal goal, int boxes) {
+    Open open(*this, goal);
     const Best& best = best_[static_cast<std::size_t>(goal)];
     const double cap = caps_[static_cast<std::size_t>(goal)];
-    double bound = queue.empty() ? -kNever : std::min(cap, queue.top().bound);
-    bool isTight = false, isFirst = true;
-    for (int i = 0; i < boxes && !queue.empty(); ++i) {
-        const Cell cell = queue.top();
-        queue.pop();
+    double bound = std::min(cap, open.bound());
+    bool tight = false, isFirst = true;
+    for (int i = 0; i < boxes && !open.isEmpty(); ++i) {
+        const Cell cell = open.pop();
         if (coarse_ == 0 && (i < 16 || i % 4 == 0)) {
             tryCell(goal, cell, i >= 64 && (i & (i - 1)) == 0);
         }
@@ -186,31 +243,21 @@ Extreme Search::run(Goal goal, int boxes) {
         const double gap = best.isThere ? bound - static_cast<double>(best.value) : kNever;
         const double share = i * 4 >= boxes || bound == cap ? kEnough : 1e-9;
         Looseness loose = loosenessOf(goal, cell);
-        const double size = isOfDirection(goal) ? std::min(cell.first.greatest, 1e6) : 1;
-        const double thin = 1e-7 * width(goal) * size + problem_.slack;
-        isTight = bound != kNever && loose.total <= std::max(coarse_, thin);
-        if (isTight && coarse_ == 0 && boxes < kThorough) {
-            isTight = gap <= kEnough * width(goal);
+        const bool isThin = bound != kNever && loose.total <= thinnestOf(goal, cell);
+        if (isThin && coarse_ == 0 && boxes < kThorough) {
+            tight = gap <= kEnough * width(goal);
             break;
         }
-        if (isTight && (coarse_ > 0 || !isReached(goal, bound, cell, std::exchange(isFirst, false)))) {
-            if (const Looseness doubt = doubtOf(goal, cell); doubt.total > std::max(coarse_, thin)) {
-                isTight = false;
-                loose = doubt;
-            }
-        }
-        if (isTight || gap <= share * width(goal) + 4 * problem_.slack ||
-            (best.isThere && best.value > kFar) || loose.most == 0) {
+        tight = isThin && isTrue(goal, bound, cell, std::exchange(isFirst, isFirst && !isThin), loose);
+        if (tight || gap <= share * width(goal) + 4 * problem_.slack || (best.isThere && best.value > kFar) ||
+            loose.most == 0) {
             break;
         }
-        for (const Cell& part : split(goal, cell, loose.which)) {
-            queue.push(part);
-        }
-        settleTop();
-        bound = queue.empty() ? -kNever : std::min(cap, queue.top().bound);
+        open.add(split(goal, cell, loose.which));
+        bound = std::min(cap, open.bound());
     }
     known_.resize(1);
-    return ended(goal, bound, isTight);
+    return ended(goal, bound, tight);
 }
 
 Extreme Search::ended(Goal goal, double bound, bool isTight) {

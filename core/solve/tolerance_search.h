@@ -107,6 +107,7 @@ private:
             }
         }
     };
+    class Open;
     void start();
     void tryCorners();
     void tryAllButParallel(std::size_t piece);
@@ -128,11 +129,14 @@ private:
     void placeOther(const Piece& piece, Point& point, kernel::Vec own) const;
     Pt farthestOf(Goal goal, const Cell& cell) const;
     void tryClosed();
+    void closeIn(Point& point, kernel::Vec own, int sweeps) const;
     void tryOtherPieces(Goal goal);
     void settle(Goal goal);
     void settleInput(Goal goal, std::size_t input);
     void climb(Goal goal);
     bool isReached(Goal goal, double bound, const Cell& cell, bool thoroughly);
+    double thinnestOf(Goal goal, const Cell& cell) const;
+    bool isTrue(Goal goal, double bound, const Cell& cell, bool thoroughly, Looseness& loose);
     Extreme ended(Goal goal, double bound, bool isTight);
     bool isSettled(Goal goal) const;
     long double valueWith(Goal goal, std::size_t input, long double value) const;
@@ -140,6 +144,7 @@ private:
     void tryUpTo(std::size_t piece, const Point& from, const Point& toward);
     Looseness loosenessOf(Goal goal, const Cell& cell) const;
     Looseness doubtOf(Goal goal, const Cell& cell) const;
+    bool isNothing(const Cell& cell) const;
     std::vector<Cell> split(Goal goal, const Cell& cell, int which);
     double hollow(const Sector& sector, Pt toward) const;
     void refine(int boxes);

@@ -7,6 +7,31 @@
 
 namespace tailpoint::tolerance {
 
+// Each input of the known vectors in turn as it brings what they leave nearest to `own`.
+void Search::closeIn(Point& point, kernel::Vec own, int sweeps) const {
+    const auto closeBy = [&](std::size_t i) {
+        const Input& input = problem_.inputs[i];
+        const kernel::Vec unit = problem_.unitAt(point, input.vector);
+        const long double magnitude = problem_.magnitudeAt(point, input.vector);
+        const kernel::Vec wanted = problem_.targetAt(point) - own + magnitude * unit;
+        if (!input.isDirection) {
+            point[i] = std::clamp(kernel::dot(wanted, unit), input.least, input.greatest);
+        } else if (kernel::length(wanted) > 0) {
+            const long double off = std::atan2(kernel::cross(unit, wanted), kernel::dot(unit, wanted));
+            point[i] = std::clamp(point[i] + off, input.least, input.greatest);
+        }
+    };
+    for (int sweep = 0; sweep < sweeps; ++sweep) {
+        for (const std::size_t vector : problem_.loose) {
+            for (const int input : problem_.inputOf[vector]) {
+                if (input >= 0) {
+                    closeBy(static_cast<std::size_t>(input));
+                }
+            }
+        }
+    }
+}
+
 // One vector wholly unknown that may vanish: each input in turn as it leaves least over, from the least that
 // was found so far.
 void Search::tryClosed() {
@@ -15,20 +40,7 @@ void Search::tryClosed() {
         return;
     }
     Point point = best.point;
-    for (int sweep = 0; sweep < 200; ++sweep) {
-        for (std::size_t i = 0; i < problem_.inputs.size(); ++i) {
-            const Input& input = problem_.inputs[i];
-            const kernel::Vec unit = problem_.unitAt(point, input.vector);
-            const long double magnitude = problem_.magnitudeAt(point, input.vector);
-            const kernel::Vec wanted = problem_.targetAt(point) + magnitude * unit;
-            if (!input.isDirection) {
-                point[i] = std::clamp(kernel::dot(wanted, unit), input.least, input.greatest);
-            } else if (kernel::length(wanted) > 0) {
-                const long double off = std::atan2(kernel::cross(unit, wanted), kernel::dot(unit, wanted));
-                point[i] = std::clamp(point[i] + off, input.least, input.greatest);
-            }
-        }
-    }
+    closeIn(point, {}, 200);
     tryPoint(best.piece, point);
 }
 

@@ -177,7 +177,7 @@ def font_bytes():
 def main():
     text = base64.b64encode(font_bytes()).decode()
     lines = [text[i : i + 100] for i in range(0, len(text), 100)]
-    print("// Written by resources/signs/make.py; see there.")
+    print("// SPDX-License-Identifier: MIT\n// Written by resources/signs/make.py; see there.")
     print('#include "core/explain/signs_font.h"\n\nnamespace tailpoint {\n')
     print("std::string_view signsFont() {\n    return")
     print("\n".join(f'        "{line}"' for line in lines) + ";")

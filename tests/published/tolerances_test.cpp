@@ -23,7 +23,9 @@ namespace {
 
 using namespace tolerance;
 
-// --- own numbers: a dense grid over all inputs, ends included, then zoomed; u_c by central differences ---
+// --- own numbers: a dense grid over all inputs, ends included, then zoomed; u_c by central differences.
+// Among them are two that no corner of the box has: the sum beside Q at 130 ± 20 (corners: up to 35.352
+// only), and the one nearly opposite (corners: from 11.166). ---
 
 struct Row {
     const char* what;
@@ -113,7 +115,27 @@ TEST(Tolerances, OfLinesThatMayBeParallel) {
     EXPECT_FALSE(range.find(1)->magnitude.greatest);
 }
 
-// By hand: 2 * 2.5 * sin 35 deg = 2.867882; 850 * 9.80665 N on legs at 50 and 65 degrees.
+// The standard acceleration of free fall, 9.80665 m/s2 exactly (3rd CGPM, 1901), and 1 kip = 4448.2216152605
+// N (NIST SP 811, B.8): 850 kg = 8.3356525 kN = 1.873929 kip.
+TEST(Tolerances, TheWeightOfAMassBesideThem) {
+    EXPECT_DOUBLE_EQ(convert(850, MassUnit::kg, ForceUnit::kN, kStandardGravity), 8.3356525);
+    EXPECT_NEAR(convert(850, MassUnit::kg, ForceUnit::kip, kStandardGravity), 1.873929, 5e-7);
+}
+
+// Tension over load of a leg at 60, 45 and 30 degrees from the horizontal is 1 / sin of it for the vertical
+// part that it carries: 1.155, 1.414, 2.000 (common practice). Two such legs share the load, so that each has
+// half of that.
+TEST(Tolerances, ALegsTensionOverItsShareOfTheLoad) {
+    const std::pair<double, double> kFactors[] = {{60, 1.155}, {45, 1.414}, {30, 2.000}};
+    for (const auto& [angle, factor] : kFactors) {
+        const Sketch legs =
+            balanced({force("W", 10, -90), force("A", kToFind, angle), force("B", kToFind, 180 - angle)});
+        EXPECT_NEAR(solve(legs).solutions.at(0).forces[1].magnitude / 5, factor, 5e-4) << angle;
+    }
+}
+
+// By hand: 2 * 2.5 * sin 35 deg = 2.867882; 850 * 9.80665 N on legs at 50 and 65 degrees; 6 and 6 at 75 and
+// 140 degrees make 101.21 per cent of 10, 17.5 degrees off 90.
 TEST(Tolerances, PlainValuesBesideThem) {
     const Sketch legs = balanced({force("A", 2.5, 35), force("B", 2.5, 145), force("W", kToFind, -90)});
     EXPECT_NEAR(solve(legs).solutions.at(0).forces[2].magnitude, 2.867882, 5e-7);
@@ -124,6 +146,8 @@ TEST(Tolerances, PlainValuesBesideThem) {
     const SolvedForce pull = solve(sketch({force("P", 6, 75), force("Q", 6, 140)})).solutions.at(0).sum;
     EXPECT_NEAR(pull.magnitude, 10.1207, 5e-5);
     EXPECT_NEAR(*pull.direction, 107.5, 1e-9);
+    EXPECT_NEAR(100 * pull.magnitude / 10, 101.21, 5e-3);
+    EXPECT_NEAR(*pull.direction - 90, 17.5, 1e-9);
 }
 
 // --- JCGM 100:2008, annex H.2, table H.2 ---
@@ -186,6 +210,34 @@ TEST(GumH2, OurDerivativesAndItsCovariancesMakeItsUncertainties) {
     };
     EXPECT_NEAR(combined(bySize.x, byAngle.x), 0.071, 0.001);
     EXPECT_NEAR(combined(bySize.y, byAngle.y), 0.295, 0.001);
+    // Table H.4's correlation coefficients: R and X -0.588, R and Z -0.485, X and Z 0.993.
+    const auto together = [&](double size, double angle, double otherSize, double otherAngle) {
+        const double product = size * otherSize * z.variance + angle * otherAngle * z.angleVariance +
+                               (size * otherAngle + angle * otherSize) * z.covarianceWithAngle;
+        return product / (combined(size, angle) * combined(otherSize, otherAngle));
+    };
+    EXPECT_NEAR(together(bySize.x, byAngle.x, bySize.y, byAngle.y), -0.588, 0.0005);
+    EXPECT_NEAR(together(bySize.x, byAngle.x, 1, 0), -0.485, 0.0005);
+    EXPECT_NEAR(together(bySize.y, byAngle.y, 1, 0), 0.993, 0.0005);
+}
+
+// Table H.2's means, their standard uncertainties and correlation coefficients, as printed there.
+TEST(GumH2, ItsInputsAreThoseOfItsTable) {
+    const auto uncertainty = [](const std::array<double, 5>& values) {
+        return std::sqrt(covariance(values, values));
+    };
+    const auto correlation = [&](const std::array<double, 5>& a, const std::array<double, 5>& b) {
+        return covariance(a, b) / (uncertainty(a) * uncertainty(b));
+    };
+    EXPECT_NEAR(mean(kVolts), 4.9990, 5e-5);
+    EXPECT_NEAR(mean(kMilliamperes), 19.6610, 5e-5);
+    EXPECT_NEAR(mean(kRadians), 1.04446, 5e-6);
+    EXPECT_NEAR(uncertainty(kVolts), 0.0032, 5e-5);
+    EXPECT_NEAR(uncertainty(kMilliamperes), 0.0095, 5e-5);
+    EXPECT_NEAR(uncertainty(kRadians), 0.00075, 5e-6);
+    EXPECT_NEAR(correlation(kVolts, kMilliamperes), -0.36, 0.005);
+    EXPECT_NEAR(correlation(kVolts, kRadians), 0.86, 0.005);
+    EXPECT_NEAR(correlation(kMilliamperes, kRadians), -0.65, 0.005);
 }
 
 // The same inputs taken as independent, by the same law without its last term, outside of the program:

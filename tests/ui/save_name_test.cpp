@@ -103,6 +103,10 @@ TEST_F(SaveNames, ANameWithAnotherEndingIsAskedAboutAndKeepsIt) {
     EXPECT_EQ(m_asked,
               (QStringList{QStringLiteral("v1.2 does not end in .json, as this kind of file does."),
                            QStringLiteral("notes.txt does not end in .json, as this kind of file does.")}));
+    m_typed << file("raft.tailpoint");
+    trigger("fileSaveAs");
+    EXPECT_EQ(window->document().path(), file("raft.tailpoint")) << "the other ending of a sketch";
+    EXPECT_EQ(m_asked.size(), 2);
     m_typed << file("other.txt") << file("other.json");
     m_pressed << QStringLiteral("chooseAnotherName");
     trigger("fileSaveAs");

@@ -1,7 +1,6 @@
 #include "ui/panel/copied_cases.h"
 
 #include "core/explain/ranges.h"
-#include "core/quantity/text.h"
 #include "core/sketch/shown.h"
 #include "ui/style/symbols.h"
 
@@ -147,9 +146,9 @@ QList<BareTable> caseTables(const std::vector<CaseState>& states, const Sketch& 
 
 QStringList caseLines(const std::vector<CaseState>& states, const Sketch& sketch) {
     QStringList lines;
-    if (!states.empty())
-        for (const Prose& remark : casesTold(sketch, states).back().remarks)
-            lines << onScreen(toText(remark));
+    const std::vector<TableTold> told = casesTold(sketch, states);
+    for (const Prose& remark : told.empty() ? std::vector<Prose>() : told.back().remarks)
+        lines << onScreen(toText(remark));
     return lines;
 }
 

@@ -245,7 +245,7 @@ void WordPainter::flush() {
         return;
     QGlyphRun run;
     run.setRawFont(m_font);
-    run.setRawData(m_indexes.constData(), m_positions.constData(), m_indexes.size());
+    run.setRawData(m_indexes.constData(), m_positions.constData(), static_cast<int>(m_indexes.size()));
     m_painter.drawGlyphRun({0, 0}, run);
     m_indexes.clear();
     m_positions.clear();

@@ -72,8 +72,10 @@ JsonValue curveJson(const Curve& curve, const Sketch& sketch) {
 }
 
 /// What is to be minded of the numbers.
-std::vector<std::string> remarksOf(const Sketch& sketch) {
+std::vector<std::string> remarksOf(const Sweep& sweep, const Sketch& sketch) {
     std::vector<std::string> remarks;
+    if (std::string note = sweptProofNote(sweep); !note.empty())
+        remarks.push_back(std::move(note));
     if (std::string note = sweptToleranceNote(sketch); !note.empty())
         remarks.push_back(std::move(note));
     if (needsCaution(sketch))
@@ -81,8 +83,8 @@ std::vector<std::string> remarksOf(const Sketch& sketch) {
     return remarks;
 }
 
-std::vector<std::string> feetOf(const Sketch& sketch, const Provenance& from) {
-    std::vector<std::string> feet = remarksOf(sketch);
+std::vector<std::string> feetOf(const Sweep& sweep, const Sketch& sketch, const Provenance& from) {
+    std::vector<std::string> feet = remarksOf(sweep, sketch);
     for (std::string& line : recordLines(sketch, from))
         feet.push_back(std::move(line));
     return feet;
@@ -105,7 +107,7 @@ QByteArray sweepCsv(const Sweep& sweep, const Sketch& sketch, char separator) {
     for (const Curve& curve : sweep.curves)
         heads.push_back(wordsOf(curve.of, sketch) + " (" + unitOf(isAngle(curve), sketch) + ")");
     std::string remark; // in a column of its own, where it breaks no number: once, in the first row
-    for (const std::string& each : remarksOf(sketch))
+    for (const std::string& each : remarksOf(sweep, sketch))
         remark += (remark.empty() ? "" : " ") + each;
     if (!remark.empty())
         heads.emplace_back("remark");
@@ -144,6 +146,8 @@ QByteArray sweepJson(const Sweep& sweep, const Sketch& sketch) {
          {"curves", jsonList(std::move(curves), JsonLayout::lines)},
          {"gaps", jsonList(std::move(gaps))}},
         JsonLayout::lines);
+    if (const std::string note = sweptProofNote(sweep); !note.empty())
+        out.members.push_back({"proofRemark", jsonText(note)});
     if (const std::string note = sweptToleranceNote(sketch); !note.empty())
         out.members.push_back({"tolerancesRemark", jsonText(note)});
     if (needsCaution(sketch))
@@ -156,7 +160,7 @@ QByteArray sweepText(const Sweep& sweep, const Sketch& sketch, const Provenance&
     all += all.empty() ? "" : "\n";
     for (const std::string& line : sweepLines(sweep, sketch))
         all += line + "\n";
-    for (const std::string& foot : feetOf(sketch, from))
+    for (const std::string& foot : feetOf(sweep, sketch, from))
         all += foot + "\n";
     return QByteArray::fromStdString(all);
 }
@@ -165,7 +169,7 @@ DisplayList sweepFigure(const Sweep& sweep, const Sketch& sketch, const Provenan
     SweepPlotOptions options;
     options.width = kSweepWidth;
     options.height = kSweepHeight;
-    options.feet = feetOf(sketch, from);
+    options.feet = feetOf(sweep, sketch, from);
     return sweepPlot(sweep, sketch, options, QtTextMeasure()).list;
 }
 

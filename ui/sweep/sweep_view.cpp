@@ -55,8 +55,10 @@ void SweepView::compose() {
         options.textSize = textSize();
         options.title = false;
         options.key = height() > kLinesWithKey * options.textSize; // else the curves would have no room
-        if (std::string note = sweptToleranceNote(m_sketch); !note.empty()) {
-            options.feet.push_back(std::move(note));
+        for (std::string note : {sweptProofNote(*m_sweep), sweptToleranceNote(m_sketch)}) {
+            if (!note.empty()) {
+                options.feet.push_back(std::move(note));
+            }
         }
         if (needsCaution(m_sketch)) {
             options.feet.emplace_back(cautionLine());

@@ -30,6 +30,7 @@ namespace tailpoint {
 
 namespace {
 
+const QStringList kSketchEndings{QStringLiteral("json"), QStringLiteral("tailpoint")};
 constexpr int kTitleInQuestion = 420; // pixels: a long title is no reason for a wide question
 
 QString folderOf(const QString& path) {
@@ -177,7 +178,7 @@ void FileMenu::sayHeld(const QString& before) {
 void FileMenu::openOrBegin(const QString& path) {
     const QFileInfo file(path);
     const bool canBegin = !file.exists() && !file.isSymLink() && file.absoluteDir().exists() &&
-                          file.suffix().compare(QLatin1String("json"), Qt::CaseInsensitive) == 0;
+                          kSketchEndings.contains(endingMeantBy(path));
     if (!canBegin) {
         open(path);
         return;
@@ -221,7 +222,7 @@ void FileMenu::openAsked(const QString& path) {
 void FileMenu::chooseAndOpen() {
     const QString path =
         QFileDialog::getOpenFileName(&m_parts.window, tr("Open a sketch"), folderOf(m_parts.document.path()),
-                                     tr("Sketches (*.json *.svg);;All files (*)"));
+                                     tr("Sketches (*.json *.tailpoint *.svg);;All files (*)"));
     if (!path.isEmpty()) {
         openAsked(path);
     }
@@ -282,8 +283,9 @@ bool FileMenu::chooseAndSave() {
 bool FileMenu::chooseAndSave(const QString& proposed) {
     const QStringList others =
         QStringLiteral("svg pdf png tex html htm").split(QLatin1Char(' ')); // of figures and handouts
-    SaveName save{tr("Save the sketch"), proposed, tr("Sketches (*.json)"), QStringLiteral("json")};
-    save.endings = others + QStringList{save.ending};
+    SaveName save{tr("Save the sketch"), proposed, tr("Sketches (*.json *.tailpoint)"),
+                  QStringLiteral("json")};
+    save.endings = others + kSketchEndings;
     save.files = [&](const QString& name) {
         return others.contains(endingMeantBy(name)) ? QStringList() : QStringList{name};
     };

@@ -299,8 +299,14 @@ bool MainWindow::openPath(const QString& path) {
 void MainWindow::openOrBegin(const QString& path) {
     d->files->openOrBegin(path);
 }
+void MainWindow::watchUnsavedWork() {
+    d->unsavedWork = std::make_unique<UnsavedWork>(d->parts(), [this] { return d->files->mayLoseChanges(); });
+    connect(d->files->recover, &QAction::triggered, d->unsavedWork.get(), &UnsavedWork::choose);
+}
 void MainWindow::keepUnsavedWork() {
     d->panel->finishTyping();
+    if (!d->unsavedWork && d->document.isModified()) // right after the start
+        watchUnsavedWork();
     if (d->unsavedWork)
         d->unsavedWork->keep();
 }
@@ -342,9 +348,8 @@ void MainWindow::showEvent(QShowEvent* event) {
     if (!std::exchange(d->shown, true)) {
         QTimer::singleShot(kAfterFirstPaint, this, [this] {
             setWindowIcon(QIcon(tintedIcon(QStringLiteral("tailpoint"), Qt::black, 128, 1)));
-            d->unsavedWork =
-                std::make_unique<UnsavedWork>(d->parts(), [this] { return d->files->mayLoseChanges(); });
-            connect(d->files->recover, &QAction::triggered, d->unsavedWork.get(), &UnsavedWork::choose);
+            if (!d->unsavedWork)
+                watchUnsavedWork();
         });
     }
 }

@@ -47,6 +47,7 @@ protected:
     void dropEvent(QDropEvent* event) override;
 
 private:
+    void watchUnsavedWork();
     class Private;
     std::unique_ptr<Private> d;
 };

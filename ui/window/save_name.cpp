@@ -92,7 +92,7 @@ std::optional<QString> askForName(QWidget* parent, const SaveName& save, const Q
 } // namespace
 
 QString endingMeantBy(const QString& path) {
-    static const QRegularExpression ending(QStringLiteral("^[a-z][a-z0-9]{1,3}$"));
+    static const QRegularExpression ending(QStringLiteral("^([a-z][a-z0-9]{1,3}|tailpoint)$"));
     const QString last = QFileInfo(path).suffix().toLower();
     return ending.match(last).hasMatch() ? last : QString();
 }

@@ -13,7 +13,7 @@ class QWidget;
 namespace tailpoint {
 
 /// What stands behind the last point and is meant as the ending of a file: two to four letters and digits,
-/// the first a letter; in small letters. Empty for "raft" and for "v1.2".
+/// the first a letter, or our own; in small letters. Empty for "raft" and for "v1.2".
 QString endingMeantBy(const QString& path);
 
 struct SaveName {

@@ -54,6 +54,16 @@ TEST(RangesTold, AnEndThatTheDigitsWouldHideIsNeverInside) {
     EXPECT_EQ(told(9.991, 9.997, more), "9.99 to 10.00 N");
 }
 
+/// One force of 100 ± 10 N at 30 degrees: no tolerance moves its resultant's direction, by hand.
+TEST(RangesTold, ADirectionThatNothingMovesIsOneValue) {
+    const Sketch one = sketch({loose(force("P", 100, 30), 10, 0)});
+    const auto ranges = tolerance::rangesOf(one, solve(one));
+    ASSERT_EQ(ranges.size(), 1U);
+    EXPECT_EQ(toText(rangeTold(ranges[0].find(kSumIndex)->direction, one), Minus::ascii), "30.0°");
+    EXPECT_TRUE(rangeRemarks(ranges[0], one).empty());
+    EXPECT_TRUE(endsTold(ranges[0].find(kSumIndex)->direction, one).isOne);
+}
+
 TEST(RangesTold, SayWhatHasNoBound) {
     EXPECT_EQ(told(98.282, std::nullopt), "at least 98.2 N");
     EXPECT_EQ(told(std::nullopt, 3.001), "at most 3.01 N");

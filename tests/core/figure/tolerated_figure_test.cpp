@@ -235,6 +235,39 @@ TEST(TipsRegion, IsLeftOutOnDemandAndExplainedWhereItIs) {
     EXPECT_EQ(note(tolerated(raft(), options).figure).find("Shaded"), std::string::npos);
 }
 
+/// How often a closed path goes round a place.
+double windingOf(const Path& path, Point place) {
+    double turns = 0;
+    for (std::size_t i = 0; i < path.points.size(); ++i) {
+        const Point a = path.points[i] - place, b = path.points[(i + 1) % path.points.size()] - place;
+        turns += std::atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);
+    }
+    return turns / (2 * std::numbers::pi);
+}
+
+/// P 100 ± 10 in any direction: the ground leaves the ring's middle bare, filled by winding or by even and
+/// odd.
+TEST(ToleratedFigure, ARegionThatIsARingIsBareInTheMiddle) {
+    const Drawn d = tolerated(sketch({loose(force("P", 100, 30), 10, 180)}));
+    const Group* group = groupOf(d.figure, "region-R");
+    ASSERT_TRUE(group);
+    const Path* ground = nullptr;
+    for (const Item& item : group->items)
+        if (const auto* path = std::get_if<Path>(&item); path && path->filled)
+            ground = path;
+    ASSERT_TRUE(ground);
+    for (int way = 0; way < 8; ++way) {
+        const Point along{std::cos(way + 0.5), std::sin(way + 0.5)};
+        const auto around = [&](double newtons) {
+            return std::fabs(windingOf(*ground, d.view.origin + newtons * d.view.scale * along));
+        };
+        EXPECT_NEAR(around(20), 0, 1e-6);
+        EXPECT_NEAR(around(85), 0, 1e-6);
+        EXPECT_NEAR(around(100), 1, 1e-6);
+        EXPECT_NEAR(around(115), 0, 1e-6);
+    }
+}
+
 /// Counted from +y clockwise: 30 ± 10 of it is 60 ± 10 from +x counter-clockwise.
 TEST(PermittedSector, HasItsLinesWhereTheSheetSaysThem) {
     Sketch given = sketch({force("P", 340, 25), force("Q", 275, 140)});

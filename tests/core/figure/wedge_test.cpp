@@ -38,6 +38,15 @@ TEST_P(Angles, HaveTheirValuesBetweenTheirLegsOrLedToTheirArcs) {
     EXPECT_GT(inside, 2 * led);
 }
 
+TEST_P(Angles, HaveNoValueOfAnotherAngleInThem) {
+    for (std::uint64_t i = GetParam(); i < kFigures; i += kShares) {
+        const AnyFigure any = anyFigure(kSeed, i);
+        const Drawn d = drawn(any.sketch, any.options, any.width, any.height);
+        for (const std::string& stray : valuesInOtherAngles(d.figure.list, any.options.style.factor))
+            ADD_FAILURE() << "seed " << kSeed << " case " << i << ": " << stray;
+    }
+}
+
 std::vector<const Group*> arrowsOf(const DisplayList& list) {
     std::vector<const Group*> arrows;
     for (const Group& group : list.groups)

@@ -108,14 +108,34 @@ inline bool isInside(const Wedge& wedge, const Box& box) {
     return turn > kSlack && turn < std::abs(wedge.sweep) - kSlack && out < wedge.radius + box.height;
 }
 
-/// Each entry names a value and the angle that it stands in without belonging there.
-inline std::vector<std::string> valuesInOtherAngles(const DisplayList& list) {
+/// Least distance from a box to the arc, sampled; to the corner of a right angle's square mark.
+inline double distanceToArc(const Box& box, const Wedge& wedge, double factor) {
+    constexpr double kDiagonal = 12.7; // of a square of 9 points
+    if (wedge.radius == 0)
+        return std::max(0.0, distanceTo(box, wedge.corner) - kDiagonal * factor);
+    return distanceTo(box, Arc{Role::arc, wedge.corner, wedge.radius, wedge.start, wedge.sweep, 0});
+}
+
+/// Of two angles at one corner: the value stands beside its own arc, and eight points or more nearer to it
+/// than to the other's.
+inline bool isPlainlyAtOwn(const DrawnAngle& own, const DrawnAngle& other, double factor) {
+    const bool sameCorner = std::hypot(own.wedge.corner.x - other.wedge.corner.x,
+                                       own.wedge.corner.y - other.wedge.corner.y) < 0.5;
+    return sameCorner && !leaderOf(*own.group) &&
+           distanceToArc(own.value->box, own.wedge, factor) + 4 * factor <
+               distanceToArc(own.value->box, other.wedge, factor);
+}
+
+/// Each entry names a value and the angle that it stands in without belonging there; one that has no value of
+/// its own can't be taken for it. `factor`: of the figure's style.
+inline std::vector<std::string> valuesInOtherAngles(const DisplayList& list, double factor = 1) {
     std::vector<std::string> out;
     const auto angles = anglesOf(list);
     for (const DrawnAngle& own : angles)
         for (const DrawnAngle& other : angles)
-            if (own.value && own.group != other.group && isInside(other.wedge, own.value->box) &&
-                !liesWithin(own.wedge, other.wedge))
+            if (own.value && other.value && own.group != other.group &&
+                isInside(other.wedge, own.value->box) && !liesWithin(own.wedge, other.wedge) &&
+                !isPlainlyAtOwn(own, other, factor))
                 out.push_back(textOf(*own.value) + " of " + own.group->id + " stands in " + other.group->id);
     return out;
 }
@@ -129,14 +149,32 @@ inline bool segmentsCross(Point a, Point b, Point c, Point d) {
            (crossOf(c, d, a) > 0) != (crossOf(c, d, b) > 0);
 }
 
-/// Forces and sums that a leader crosses; where it takes hold is no crossing.
-inline std::vector<std::string> crossedBy(const DisplayList& list, const Path& leader) {
+/// Is the arrow one of the two legs of the angle that this group draws?
+inline bool isLegOf(const Group& angle, const Group& arrow) {
+    const auto wedge = isAngle(angle) ? wedgeOf(angle) : std::nullopt;
+    if (!wedge)
+        return false;
+    for (const std::size_t at : {0U, 1U}) {
+        const Point near = (*arrow.ends)[at], far = (*arrow.ends)[1 - at];
+        if (std::hypot(near.x - wedge->corner.x, near.y - wedge->corner.y) > 0.5)
+            continue;
+        const double turn = turnOf(*wedge, far), sweep = std::abs(wedge->sweep);
+        if (std::min(turn, 360 - turn) < 1 || std::abs(turn - sweep) < 1)
+            return true;
+    }
+    return false;
+}
+
+/// Forces and sums that the leader of this group's label crosses, but for its own: where it takes hold of its
+/// arrow is no crossing, nor is its way out of an angle over one of that one's legs.
+inline std::vector<std::string> crossedBy(const DisplayList& list, const Group& own, const Path& leader) {
     std::vector<std::string> out;
     const Point end = leader.points[1], grip = leader.points[0];
-    const Point from{grip.x + 0.08 * (end.x - grip.x), grip.y + 0.08 * (end.y - grip.y)};
+    const double clear = own.ends ? 0.08 : 0;
+    const Point from{grip.x + clear * (end.x - grip.x), grip.y + clear * (end.y - grip.y)};
     for (const Group& group : list.groups)
         if (group.ends && (group.role == Role::given || group.role == Role::sum) &&
-            segmentsCross(from, end, group.ends->front(), group.ends->back()))
+            segmentsCross(from, end, group.ends->front(), group.ends->back()) && !isLegOf(own, group))
             out.push_back(group.id);
     return out;
 }
@@ -146,8 +184,8 @@ inline std::vector<std::string> leadersAcrossForces(const DisplayList& list) {
     std::vector<std::string> out;
     for (const Group& group : list.groups)
         if (const Path* leader = leaderOf(group))
-            for (const std::string& crossed : crossedBy(list, *leader))
-                out.push_back("the label of " + group.id + " is led across " + crossed);
+            for (const std::string& crossed : crossedBy(list, group, *leader))
+                out.push_back(textOf(*labelOf(group)) + " of " + group.id + " is led across " + crossed);
     return out;
 }
 

@@ -54,7 +54,7 @@ TEST(SweepBounds, BetweenTheirPlacesEveryCurveOnlyRisesOrOnlyFalls) {
         std::vector<double> grid;
         for (int i = 0; i <= 300; ++i)
             grid.push_back(range.from + (range.to - range.from) * i / 300);
-        const std::vector<double> turns = SweepBounds(made, range).turns(grid);
+        const std::vector<double> turns = SweepBounds(made, range).turns(grid).places;
         halved += static_cast<long>(turns.size());
         grid.insert(grid.end(), turns.begin(), turns.end());
         std::sort(grid.begin(), grid.end());

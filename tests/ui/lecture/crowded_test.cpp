@@ -16,7 +16,8 @@ TEST_F(CrowdedLecture, HasValuesInTheirOwnAnglesAndNoLabelLedAcrossAForce) {
                 view.goTo(s, true);
                 SCOPED_TRACE(std::string(name) + ", " + now().step.title + ", " +
                              std::to_string(room.width()));
-                for (const std::string& bad : testing::valuesInOtherAngles(list()))
+                for (const std::string& bad :
+                     testing::valuesInOtherAngles(list(), view.canvas().figureOptions().style.factor))
                     ADD_FAILURE() << bad;
                 for (const std::string& bad : testing::leadersAcrossForces(list()))
                     ADD_FAILURE() << bad;

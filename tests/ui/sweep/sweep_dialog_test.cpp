@@ -179,5 +179,16 @@ TEST_F(SweepBesideTheSheet, RemembersItsStepsAndSize) {
     EXPECT_EQ(again.size(), QSize(760, 690));
 }
 
+/// What is copied in a case says which: its curves are not those of the sketch as drawn.
+TEST_F(SweepBesideTheSheet, SaysOfWhichCaseItIs) {
+    Sketch sketch = window->document().sketch();
+    sketch.title = "Buoy";
+    sketch.cases.push_back({"swell", {{"W", Magnitude{14, {}}, {}}}});
+    ASSERT_FALSE(window->document().editWhole(sketch, 0, QStringLiteral("case")));
+    child<QPushButton>(*dialog, "sweepCopy")->click();
+    EXPECT_TRUE(QApplication::clipboard()->text().startsWith(QStringLiteral("Buoy (case: swell)")))
+        << QApplication::clipboard()->text().toStdString();
+}
+
 } // namespace
 } // namespace tailpoint::test

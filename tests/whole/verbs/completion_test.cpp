@@ -99,10 +99,11 @@ TEST_F(Completion, BashOffersThem) {
         own.sort();
         EXPECT_EQ(options.join(u' ').toStdString(), own.join(u' ').toStdString()) << verb.toStdString();
         for (const QString& option : own)
-            if (const QStringList words = wordsOf(verb, option); !words.isEmpty())
+            if (const QStringList words = wordsOf(verb, option); !words.isEmpty()) {
                 EXPECT_EQ(offered({verb, option, {}}).join(u' ').toStdString(),
                           words.join(u' ').toStdString())
                     << verb.toStdString() << ' ' << option.toStdString();
+            }
     }
 }
 
@@ -146,9 +147,10 @@ TEST_F(Completion, ZshsFileNamesThem) {
                                  .section(QStringLiteral("\n}"), 0, 0);
         for (const QString& option : optionsOf(verb)) {
             EXPECT_TRUE(part.contains(option + u'[')) << verb.toStdString() << ' ' << option.toStdString();
-            if (const QStringList words = wordsOf(verb, option); !words.isEmpty())
+            if (const QStringList words = wordsOf(verb, option); !words.isEmpty()) {
                 EXPECT_TRUE(part.contains(u'(' + words.join(u' ') + u')'))
                     << verb.toStdString() << ' ' << option.toStdString();
+            }
         }
     }
     NEEDS_TOOL("zsh");

@@ -25,11 +25,11 @@ protected:
                                 mime + QStringLiteral("/packages/tailpoint.xml")));
         ASSERT_TRUE(QFile::copy(here + QStringLiteral("tailpoint.desktop"),
                                 path(QStringLiteral("share/applications/tailpoint.desktop"))));
-        const Judged built = judged("update-mime-database", {mime});
-        ASSERT_EQ(built.status, 0) << built.said.toStdString();
-        ASSERT_EQ(built.said.toStdString(), "");
         m_environment = {{QStringLiteral("XDG_DATA_HOME"), path(QStringLiteral("share"))},
                          {QStringLiteral("XDG_DATA_DIRS"), QStringLiteral("/usr/local/share:/usr/share")}};
+        const Judged built = judged("update-mime-database", {mime}, m_environment);
+        ASSERT_EQ(built.status, 0) << built.said.toStdString();
+        ASSERT_EQ(built.said.toStdString(), "");
         m_files = {{QStringLiteral("raft.json"), kSketch},
                    {QStringLiteral("raft.tailpoint"), kSketch},
                    {QStringLiteral("package.json"), kJson},

@@ -48,8 +48,9 @@ TEST_F(Installed, NothingNamesThePlaceWhereItWasBuilt) {
     QDirIterator files(m_folder.path(), QDir::Files, QDirIterator::Subdirectories);
     while (files.hasNext()) {
         const QString file = files.next();
-        if (!file.contains(QStringLiteral("/bin/")))
+        if (!file.contains(QStringLiteral("/bin/"))) {
             EXPECT_FALSE(bytesOf(file).contains(TAILPOINT_SOURCE)) << file.toStdString();
+        }
     }
     EXPECT_TRUE(bytesOf(share("man/man1/tailpoint.1")).contains(share("tailpoint/samples").toUtf8()));
 }

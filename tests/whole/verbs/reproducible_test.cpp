@@ -61,7 +61,7 @@ TEST_F(Reproducible, EveryOutputOfEveryVerb) {
             bytes += here[name].size();
             EXPECT_TRUE(here[name] == there[name]) << words << ": " << name.toStdString();
         }
-        EXPECT_GT(bytes, 300) << words;
+        EXPECT_GT(bytes, 200) << words;
     }
 }
 

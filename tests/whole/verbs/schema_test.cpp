@@ -190,9 +190,21 @@ TEST_F(Schemas, ASweepKeepsTheSweeps) {
                        QStringLiteral("json")},
                       legs)
                       .out;
+    // A sum along its only force: level throughout, so that not all can be ruled out between the steps.
+    const QByteArray level =
+        sketch(force("Q", "100", "null"), R"(, "sum": {"magnitude": null, "direction": 30})");
+    sweeps << run({QStringLiteral("sweep"), QStringLiteral("-"), QStringLiteral("--vary"),
+                   QStringLiteral("direction of R"), QStringLiteral("--from"), QStringLiteral("0"),
+                   QStringLiteral("--to"), QStringLiteral("90"), QStringLiteral("--as"),
+                   QStringLiteral("json")},
+                  level)
+                  .out;
+    EXPECT_TRUE(sweeps.last().contains("\"proofRemark\": \"A turn or a gap narrower than"));
+    EXPECT_FALSE(sweeps.first().contains("proofRemark"));
     const QStringList found = faults("sweep.schema.json", sweeps);
     EXPECT_EQ(found.value(0).toStdString(), "");
     EXPECT_EQ(found.value(1).toStdString(), "");
+    EXPECT_EQ(found.value(2).toStdString(), "");
     EXPECT_NE(faults("sweep.schema.json", {R"({"format": "tailpoint-sweep", "version": 1})"}).value(0),
               QString());
 }

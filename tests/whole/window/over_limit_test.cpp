@@ -15,7 +15,7 @@ namespace {
 
 /// What a window showed of a sum of hypot(6, 8.05) = 10.0400448 kN (Python).
 struct Shown {
-    int onSheet = 0, inPanel = 0; ///< pixels in the ink of a warning
+    int onSheet = 0, inPanel = 0; ///< pixels in the sum's ink, and in that of a warning
     QString copied;
 };
 
@@ -40,12 +40,12 @@ protected:
         const QRect sheet = program.sheet();
         const QRect panel(sheet.right() + 1, sheet.top(), program.frame().right() - sheet.right(),
                           sheet.height());
-        return {countNear(seen, sheet, kWarning), countNear(seen, panel, kWarning), copied()};
+        return {countNear(seen, sheet, kSum), countNear(seen, panel, kWarning), copied()};
     }
 
     static QString copied() {
         QGuiApplication::clipboard()->clear();
-        EXPECT_TRUE(key(QStringLiteral("ctrl+c")));
+        EXPECT_TRUE(key(QStringLiteral("ctrl+shift+v")));
         QString text;
         eventually([&] {
             QCoreApplication::processEvents();
@@ -60,8 +60,8 @@ protected:
 
 TEST_F(OverALimit, IsNotRoundedAwayInTheWindow) {
     const Shown over = shown("10"), within = shown("10.1");
-    EXPECT_GT(over.onSheet, within.onSheet + 100) << "the label says it in another ink";
-    EXPECT_GT(over.inPanel, within.inPanel + 100) << "and so does the panel";
+    EXPECT_GT(over.onSheet, within.onSheet + 100) << "the sum's label has a line more";
+    EXPECT_GT(over.inPanel, within.inPanel + 100) << "bar, word and sentence in the warning's ink";
     EXPECT_TRUE(over.copied.contains(QStringLiteral("10.0 kN"))) << over.copied.toStdString();
     EXPECT_TRUE(over.copied.contains(QStringLiteral("R is over its limit: 100.5 % of 10 kN.")))
         << over.copied.toStdString();

@@ -4,9 +4,12 @@
 
 #include "tests/whole/window/wait.h"
 
+#include <atomic>
 #include <cstdlib>
 #include <cstring>
+#include <mutex>
 #include <poll.h>
+#include <thread>
 
 #include <X11/SM/SMlib.h>
 
@@ -20,11 +23,30 @@ struct SessionManager::State {
     IceConn connection = nullptr;
     SmsConn client = nullptr;
     bool isRegistered = false, hasSaved = false, hasGone = false;
+    std::mutex mutex; ///< of all that is here, and of the library
+    std::atomic<bool> isEnding = false;
+    std::thread worker; ///< a client waits for answers before it has a window
 
     void work();
+    void begin() {
+        worker = std::thread([this] {
+            while (!isEnding) {
+                {
+                    const std::lock_guard lock(mutex);
+                    work();
+                }
+                std::this_thread::sleep_for(std::chrono::milliseconds(5));
+            }
+        });
+    }
+    void end() {
+        isEnding = true;
+        if (worker.joinable())
+            worker.join();
+    }
     bool until(bool State::*done) {
         return eventually([&] {
-            work();
+            const std::lock_guard lock(mutex);
             return this->*done;
         });
     }
@@ -139,9 +161,11 @@ SessionManager::SessionManager() : m_state(std::make_unique<State>()) {
         return;
     for (int i = 0; i < m_state->count; ++i)
         IceSetHostBasedAuthProc(m_state->listening[i], everybody);
+    m_state->begin();
 }
 
 SessionManager::~SessionManager() {
+    m_state->end();
     if (m_state->listening)
         IceFreeListenObjs(m_state->count, m_state->listening);
 }
@@ -161,19 +185,25 @@ bool SessionManager::waitForClient() {
 }
 
 bool SessionManager::askToSave() {
-    m_state->hasSaved = false;
-    SmsSaveYourself(m_state->client, SmSaveBoth, True, SmInteractStyleAny, False);
+    {
+        const std::lock_guard lock(m_state->mutex);
+        m_state->hasSaved = false;
+        SmsSaveYourself(m_state->client, SmSaveBoth, True, SmInteractStyleAny, False);
+    }
     return m_state->until(&State::hasSaved);
 }
 
 bool SessionManager::callOff() {
+    const std::lock_guard lock(m_state->mutex);
     SmsShutdownCancelled(m_state->client);
-    m_state->work();
     return !m_state->hasGone;
 }
 
 bool SessionManager::sendAway() {
-    SmsDie(m_state->client);
+    {
+        const std::lock_guard lock(m_state->mutex);
+        SmsDie(m_state->client);
+    }
     return m_state->until(&State::hasGone);
 }
 

@@ -16,7 +16,7 @@ public:
     SessionManager& operator=(const SessionManager&) = delete;
 
     QString address() const; ///< for SESSION_MANAGER; empty: it could not listen
-    /// Each works on what the client says until it is so, or patience runs out.
+    /// Each waits until it is so, or patience runs out.
     bool waitForClient();
     bool askToSave(); ///< the session is about to end: true once the client has saved
     bool callOff();   ///< the session goes on
