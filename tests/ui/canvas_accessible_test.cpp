@@ -70,7 +70,7 @@ TEST_F(CanvasAccessible, IncreaseMeansALargerNumberOnAClockwiseSheetToo) {
 TEST_F(CanvasAccessible, WhatIsToBeFoundIsReadOnlyAndReadsItsAnswer) {
     QAccessibleInterface* magnitude = magnitudeOf(2);
     EXPECT_TRUE(magnitude->state().readOnly);
-    EXPECT_TRUE(magnitude->actionInterface()->actionNames().isEmpty());
+    EXPECT_TRUE(magnitude->actionInterface()->actionNames() == QStringList{QStringLiteral("Make it given")});
     EXPECT_NEAR(magnitude->valueInterface()->currentValue().toDouble(), 519.9, 0.1);
     magnitude->valueInterface()->setCurrentValue(1.0);
     EXPECT_EQ(document.sketch(), raft());

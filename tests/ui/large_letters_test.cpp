@@ -38,8 +38,8 @@ TEST_P(LargeLetters, LeaveEveryAnglesValueBetweenItsLegsOrLedToItsArc) {
             }
         }
     }
-    EXPECT_GT(inside + led, 50);
-    EXPECT_GT(inside, led);
+    EXPECT_GT(inside, 20);
+    EXPECT_GT(inside + led, 100); // there is room between the legs for some of them alone
 }
 
 INSTANTIATE_TEST_SUITE_P(Windows, LargeLetters, ::testing::Values(QSize(383, 292), QSize(280, 208)));

@@ -119,6 +119,16 @@ void SolutionStep::show(const Step& step, int number) {
     update();
 }
 
+void SolutionStep::forget() {
+    m_step = {};
+    m_width = -1;
+    m_body->clear();
+    m_head->show(0, {});
+    for (QWidget* part :
+         {static_cast<QWidget*>(this), static_cast<QWidget*>(m_head), static_cast<QWidget*>(m_body)})
+        part->setAccessibleName({});
+}
+
 void SolutionStep::setTheme(const Theme& theme) {
     m_theme = &theme;
     m_head->setTheme(theme);

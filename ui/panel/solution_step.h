@@ -34,6 +34,8 @@ public:
 
     /// Takes the step over; lays out anew only what differs. `number` counts from 1.
     void show(const Step& step, int number);
+    /// It is not needed: what it told must not be read any more, by nobody.
+    void forget();
     void setTheme(const Theme& theme);
     void setLit(bool lit);
     bool isLit() const { return m_lit; }

@@ -64,6 +64,9 @@ void SolutionView::refresh() {
         m_steps[i]->show(m_worked->steps[i], static_cast<int>(i) + 1);
         m_steps[i]->setCopiedBelow(foot);
     }
+    for (std::size_t i = m_worked->steps.size(); i < m_steps.size(); ++i)
+        if (!(m_steps[i]->step() == Step()))
+            m_steps[i]->forget();
     if (m_lit >= static_cast<int>(m_worked->steps.size()))
         setLit(-1);
     relayout();

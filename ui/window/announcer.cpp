@@ -4,7 +4,7 @@
 #include "ui/panel/panel.h"
 #include "ui/panel/spoken_line.h"
 
-#include <QAccessible>
+#include <utility>
 
 namespace tailpoint {
 
@@ -18,14 +18,21 @@ Announcer::Announcer(const SketchDocument& document, const Panel& panel, SpokenL
     m_rest.setInterval(kRest);
     connect(&m_rest, &QTimer::timeout, this, &Announcer::rested);
     connect(&document, &SketchDocument::replaced, this, [this] { m_result.clear(); }); // all of it is news
-    connect(&document, &SketchDocument::changed, this, [this] {
-        if (QAccessible::isActive())
-            m_rest.start();
+    connect(&document, &SketchDocument::changed, this, [this, &document] {
+        const bool withheld = document.withholdsAnswer();
+        if (std::exchange(m_withheld, withheld) != withheld)
+            forget(); // at once: what was said may be read again
+        m_rest.start();
     });
 }
 
+void Announcer::forget() {
+    m_result.clear();
+    m_status.say({}, {});
+}
+
 void Announcer::say(const QString& line) {
-    if (QAccessible::isActive() && !line.isEmpty())
+    if (!line.isEmpty())
         m_status.say({}, line);
 }
 
@@ -33,7 +40,7 @@ void Announcer::sayAtRest(const QString& line) {
     m_line = line;
     if (line.isEmpty())
         m_lastLine.clear(); // the same again is news then
-    else if (QAccessible::isActive())
+    else
         m_rest.start();
 }
 

@@ -24,12 +24,14 @@ public slots:
 
 private:
     void rested();
+    void forget();
 
     const Panel& m_panel;
     SpokenLine& m_status;
     QTimer m_rest;
     QString m_line, m_lastLine; ///< that waits; that was said
     QStringList m_result;       ///< as last said
+    bool m_withheld = false;    ///< the answer, when last heard of
 };
 
 } // namespace tailpoint

@@ -34,6 +34,7 @@ HintLine::HintLine(QWidget* parent)
     m_row->addWidget(m_hint, 1);
     m_row->addWidget(m_readout);
     m_row->addWidget(m_status);
+    setAccessibleName(tr("Hint and status"));
     m_status->setFixedSize(1, 1); // there, and nothing to be seen
     m_hint->setTextFormat(Qt::RichText);
     m_hint->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored); // no hint makes the window larger

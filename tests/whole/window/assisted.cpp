@@ -29,7 +29,10 @@ QDBusMessage Node::call(const char* interface, const char* method, const QVarian
     QDBusMessage message =
         QDBusMessage::createMethodCall(m_service, m_path, QLatin1String(interface), QLatin1String(method));
     message.setArguments(arguments);
-    return Hearing::bus().call(message, QDBus::Block, kCallMs);
+    QDBusMessage answer = Hearing::bus().call(message, QDBus::Block, kCallMs);
+    if (answer.type() != QDBusMessage::ReplyMessage)
+        answer.setArguments({}); // an error's words are no answer
+    return answer;
 }
 
 QVariant Node::property(const char* interface, const char* name) const {
