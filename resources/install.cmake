@@ -45,9 +45,11 @@ set(CPACK_PACKAGE_NAME tailpoint)
 set(CPACK_PACKAGE_VENDOR "The Tailpoint authors")
 set(CPACK_PACKAGE_CONTACT "The Tailpoint authors <authors@tailpoint.example>")
 set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "${PROJECT_DESCRIPTION}")
-set(CPACK_PACKAGE_DESCRIPTION "Draw the forces that pull on one point, to scale or by typing: their resultant, the
-parallelogram and the force triangle or polygon follow. Leave magnitudes or directions to find, and the working is
-written out step by step. With a lecture view, practice, problem sheets, marking and a command line.")
+set(CPACK_PACKAGE_DESCRIPTION "Draw the forces that pull on one point, to scale or by typing: their
+resultant, the parallelogram and the force triangle or polygon follow. Leave
+magnitudes or directions to find, and the working is written out step by
+step. With a lecture view, practice, problem sheets, marking and a command
+line.")
 set(CPACK_PACKAGING_INSTALL_PREFIX /usr)
 set(CPACK_STRIP_FILES ON)
 set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
