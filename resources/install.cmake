@@ -1,3 +1,4 @@
+# SPDX-License-Identifier: MIT
 # What `cmake --install` puts where, by GNUInstallDirs, and the Debian package that `cpack` makes of it.
 include(GNUInstallDirs)
 if(CMAKE_INSTALL_DOCDIR STREQUAL "${CMAKE_INSTALL_DATAROOTDIR}/doc/${PROJECT_NAME}") # unless somebody wanted another

@@ -1,3 +1,4 @@
+# SPDX-License-Identifier: MIT
 # bash completion for tailpoint
 
 # Words that an option of a verb takes; nothing: a name of a file, or free text.

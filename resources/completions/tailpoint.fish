@@ -1,3 +1,4 @@
+# SPDX-License-Identifier: MIT
 # fish completion for tailpoint
 
 function __tailpoint_families

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is said aloud, told from the events that the window sends: without a bus, and so without a screen.
 #include "panel_support.h"
 #include "tests/ui/window_fixture.h"
