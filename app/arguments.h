@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What stands behind a verb: options that the verb knows, and names of files.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the verbs share: reading the sketch, saying what is wrong, the exit status.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A window where no display is: Qt says so in lines of its own and aborts; this says it in ours and exits.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "app/ended.h"
 
 #include <QCoreApplication>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The ways in which a window ends that nobody asked for: signals, the end of the session, a display that
 // goes.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "app/feedback.h"
 
 #include "ui/marking/feedback_names.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The pages of students: a folder, and a name for each, known before anything is written.
 #pragma once
 

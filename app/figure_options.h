@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the words behind the verb `figure` ask for.
 #pragma once
 

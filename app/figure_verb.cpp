@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "app/common.h"
 #include "app/figure_options.h"
 #include "app/many.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "app/common.h"
 #include "app/display.h"
 #include "app/ended.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "app/many.h"
 
 #include "app/common.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One call for many sketches: an output each in a folder, made on all cores, in one process.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The verb `mark` on a class: reading the table, marking it row by row, writing what was asked.
 #pragma once
 

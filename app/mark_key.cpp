@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "app/mark_key.h"
 
 #include "app/common.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The verb `mark` on a class whose students had questions of their own.
 #pragma once
 

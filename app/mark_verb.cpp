@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "app/common.h"
 #include "app/mark_class.h"
 #include "app/mark_key.h"

@@ -1,3 +1,4 @@
+# SPDX-License-Identifier: MIT
 # Sourced by app/setup.sh: what ninja and apt-get say while they work, told in a line every few seconds on
 # standard error; at a terminal the line is rewritten in place.
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "app/report_csv.h"
 
 #include "core/explain/caution.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Several sketches as one table: a row a file and solution.
 #pragma once
 

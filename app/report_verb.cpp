@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "app/common.h"
 #include "app/many.h"
 #include "app/report_csv.h"

@@ -1,3 +1,4 @@
+# SPDX-License-Identifier: MIT
 # Shared by app/run and tests/run: what must be on the machine, and how the release build is made.
 # Sourced with `root` set to the top folder. Everything said here goes to standard error, so that the
 # output of a verb stays clean.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "app/common.h"
 #include "app/verbs.h"
 #include "core/quantity/typed.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // app/: the command line. A verb reads a sketch, writes what was asked and says how it went.
 #pragma once
 

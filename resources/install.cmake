@@ -1,3 +1,4 @@
+# SPDX-License-Identifier: MIT
 # What `cmake --install` puts where, by GNUInstallDirs, and the Debian package that `cpack` makes of it.
 include(GNUInstallDirs)
 if(CMAKE_INSTALL_DOCDIR STREQUAL "${CMAKE_INSTALL_DATAROOTDIR}/doc/${PROJECT_NAME}") # unless somebody wanted another
@@ -45,9 +46,11 @@ set(CPACK_PACKAGE_NAME tailpoint)
 set(CPACK_PACKAGE_VENDOR "The Tailpoint authors")
 set(CPACK_PACKAGE_CONTACT "The Tailpoint authors <authors@tailpoint.example>")
 set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "${PROJECT_DESCRIPTION}")
-set(CPACK_PACKAGE_DESCRIPTION "Draw the forces that pull on one point, to scale or by typing: their resultant, the
-parallelogram and the force triangle or polygon follow. Leave magnitudes or directions to find, and the working is
-written out step by step. With a lecture view, practice, problem sheets, marking and a command line.")
+set(CPACK_PACKAGE_DESCRIPTION "Draw the forces that pull on one point, to scale or by typing: their
+resultant, the parallelogram and the force triangle or polygon follow. Leave
+magnitudes or directions to find, and the working is written out step by
+step. With a lecture view, practice, problem sheets, marking and a command
+line.")
 set(CPACK_PACKAGING_INSTALL_PREFIX /usr)
 set(CPACK_STRIP_FILES ON)
 set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/construct/construct.h"
 
 #include "core/construct/loci.h"

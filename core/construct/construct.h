@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // construct/: Solved -> points, sides and angles of the drawing a person would make. Sketch coordinates:
 // sheet's force unit, x right, y up, the common point at the origin. Angles in radians.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A part of the figure, by ids: what a step of the worked solution speaks of and the sheet lights up, and
 // what a group of the display list stands for.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Lines of action and circles of possible tips, and where they meet.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/construct/pairs.h"
 
 #include "core/construct/parallelogram.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A resultant of several forces, parallelogram by parallelogram: each takes the sum so far and the next
 // force.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The parallelogram on two vectors. Internal to construct/.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A question brought down to one triangle: its sides, which of them are sought, and what the known side adds
 // up. Decided once, on the sketch and its unknowns alone; figures, chains of calculation and words all read
 // it.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How much of a figure is on the sheet: the worked solution says it of each step, the figure draws by it.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Angles and areas of a triangle from its three sides, right for needles too.
 // Source: W. Kahan, 'Miscalculating Area and Angles of a Needle-like Triangle' (notes, 1999-2014).
 // The parentheses matter: they keep every subtraction one that loses nothing.

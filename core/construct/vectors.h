@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The vectors of a sketch as far as they are known: from an answer, or from what is given.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/derive/chain.h"
 
 #include "core/construct/pairs.h"

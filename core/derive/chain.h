@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // derive/: the chain of calculation. Who computes a quantity? A line: `subject = formula over earlier
 // quantities`. No words here: explain/ puts them round the lines, mark/ rewrites a line and lets the rest be
 // computed as usual. What is a quantity, and who names it: core/formula/ids.h, core/sketch/things.h.

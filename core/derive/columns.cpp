@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Components along x and y, and what they lead to.
 #include "core/derive/writer.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The families by ΣFx and ΣFy.
 #include "core/derive/writer.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A chain's numbers: line by line, each decided anew.
 #include "core/derive/chain.h"
 #include "core/derive/first_case.h"

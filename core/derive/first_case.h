@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Which case of a line holds, whatever its conditions are made of: trees or code. Internal to derive/.
 #pragma once
 

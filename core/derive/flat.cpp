@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Questions whose vectors all lie on one line: components along it, each with its sign. And questions of one
 // triangle that doesn't close: by how much it fails.
 #include "core/derive/writer.h"

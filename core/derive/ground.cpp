@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is known before anything is found, and what a check puts together again.
 #include "core/derive/writer.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A resultant of three to six forces, parallelogram by parallelogram.
 #include "core/construct/pairs.h"
 #include "core/derive/writer.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/derive/printed.h"
 
 #include "core/quantity/decimals.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The numbers of a chain as they are printed, so that each line computes: its result is what a reader gets
 // who works out the printed numbers before it.
 #pragma once

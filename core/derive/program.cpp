@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A chain compiled to postfix code. How it is run: program_run.cpp.
 #include "core/derive/program.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A chain compiled: each quantity a slot, each formula postfix code, so that a change runs again only what it
 // moves. Gives the same bits as evaluate() (chain.h).
 //

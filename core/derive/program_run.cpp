@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A compiled chain run, whole or as far as a change moves it.
 #include "core/derive/first_case.h"
 #include "core/derive/program.h"

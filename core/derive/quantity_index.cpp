@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/derive/quantity_index.h"
 
 #include <bit>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Quantities in the order in which they came, found again by a hash in one block of memory: a chain has a
 // hundred of them and looks each up a dozen times.
 #pragma once

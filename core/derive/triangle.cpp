@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The families by the force triangle: laws of cosines and of sines, a direction turned from a known one.
 #include "core/derive/writer.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/derive/values.h"
 
 namespace tailpoint {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The numbers of a chain, by quantity.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/derive/writer.h"
 
 #include "core/formula/turns.h"

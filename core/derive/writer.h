@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What writes the lines of a chain: the moves of which every family is made. Used inside derive/ only.
 #pragma once
 

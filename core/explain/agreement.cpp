@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/agreement.h"
 
 #include "core/quantity/decimals.h"

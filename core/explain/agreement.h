@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whether a check agrees with what was found: number is compared with number. Internal to explain/.
 #pragma once
 

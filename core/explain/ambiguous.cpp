@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A magnitude along a known line and a direction of known magnitude: two sides and an angle not between them.
 #include "core/explain/ambiguous.h"
 

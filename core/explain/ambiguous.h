@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Two sides and an angle not between them, and what each answer adds to the decision. Internal to explain/.
 #pragma once
 

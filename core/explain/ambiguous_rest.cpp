@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Of the ambiguous case, an answer from the angle that was decided on: third angle, magnitude, direction.
 #include "core/explain/ambiguous.h"
 #include "core/explain/slip.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Last steps of every solution: the answer in one sentence, and what rounding by hand costs.
 #include "core/explain/agreement.h"
 #include "core/explain/families.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/board.h"
 #include "core/explain/listed.h"
 #include "core/explain/rounded.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a lecturer has before him while he writes: the question, the names of its things, and the lines
 // calculated so far, with the numbers that are carried. Internal to explain/.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Two unknowns of two vectors by components: the sums along x and y are two equations, and one unknown is
 // eliminated from them.
 #include "core/explain/families.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The lines of a solution as they stand on paper: one chain, printed so that each line computes, and how a
 // line is set. Internal to explain/.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/cases.h"
 
 #include "core/sketch/cases.h"

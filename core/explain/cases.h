@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the cases of a sketch come to: every state solved, what is given differently, the differences to what
 // is drawn, and the envelope: the least and the greatest of each found quantity, and which case governs it.
 #pragma once

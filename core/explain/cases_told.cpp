@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Cases in words: the tables of a report, a handout and the window.
 #include "core/explain/cases.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/caution.h"
 #include "core/explain/wording.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The caution that stands wherever a sketch could be taken for a rated design.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The check by components: it needs neither the triangle nor its angles.
 #include "core/explain/agreement.h"
 #include "core/explain/families.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The check of an answer by components: the force triangle, its laws worked from what is given.
 #include "core/explain/agreement.h"
 #include "core/explain/families.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // All given: what the forces add up to beside what their sum is to be.
 #include "core/explain/families.h"
 #include "core/explain/table_slips.h"

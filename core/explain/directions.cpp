@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Directions given by slope or bearing, or beyond half a turn, as the sheet measures them.
 #include "core/explain/families.h"
 

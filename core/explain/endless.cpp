@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Infinitely many answers: what they have in common, and one of them put into the equation.
 #include "core/explain/families.h"
 #include "core/explain/trial.h"

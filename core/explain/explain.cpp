@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/explain.h"
 
 #include "core/explain/ambiguous.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The worked solution of a question: steps chosen by the question, with the numbers that drew its figure.
 //
 // How to use it:

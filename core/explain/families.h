@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The solutions by kind of question, and the steps that many of them share. Internal to explain/.
 #pragma once
 

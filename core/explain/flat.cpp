@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The resultant of two forces on one line, or of which one is zero: no triangle, no law.
 #include "core/explain/families.h"
 #include "core/explain/slip.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Two unknowns whose triangle is flat: all vectors on one line, or one of them without length.
 #include "core/explain/families.h"
 #include "core/explain/slip.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Symbols of what an answer has found: with the answer's number where two answers differ in it. Internal to
 // explain/.
 #pragma once

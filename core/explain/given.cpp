@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // First steps of every solution: what is given, and how many unknowns there are.
 #include "core/explain/families.h"
 #include "core/explain/listed.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The worked solution as a document to hand out: one self-contained HTML file, or LaTeX.
 //
 //   Handout handout{sketch.title, statement(sketch), question(sketch), svgOrTikz, answers, caution};

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/handout.h"
 #include "core/explain/rows.h"
 #include "core/explain/signs_font.h"

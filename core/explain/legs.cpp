@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/legs.h"
 
 #include "core/derive/chain.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Legs under a load: how steep each stands, how far it is from its neighbour, and what it takes of the load.
 #pragma once
 

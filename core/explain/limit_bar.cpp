@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/limit_bar.h"
 
 #include "core/formula/formula.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How much of its limit a vector uses, as a small bar that is read without colour: what holds throughout the
 // tolerances is filled, what only a part of them reaches is hatched, and a stroke stands where the limit is.
 #pragma once

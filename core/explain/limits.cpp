@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/limits.h"
 
 #include "core/quantity/decimals.h"

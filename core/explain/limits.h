@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Limits and permitted directions that a sketch states: whether its vectors keep to them, at the worst end of
 // what they can be.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Two magnitudes along known lines: two angles and a side, so the law of sines, or Lami's form of it.
 #include "core/explain/families.h"
 #include "core/explain/slip.h"

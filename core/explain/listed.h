@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Lists and counts in running text. Internal to explain/.
 #pragma once
 

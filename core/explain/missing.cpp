@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One force unknown beside two known vectors: the triangle has two sides and the angle between them.
 #include "core/explain/agreement.h"
 #include "core/explain/families.h"

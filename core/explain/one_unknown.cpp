@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One scalar for two equations: what closes the equation along the vector, and what is left over beside it.
 #include "core/explain/families.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One vector unknown: the component table, and from its sums the vector that closes the polygon.
 #include "core/explain/agreement.h"
 #include "core/explain/families.h"

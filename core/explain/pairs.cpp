@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // More than two forces, parallelogram by parallelogram: each partial sum takes the next force.
 #include "core/explain/families.h"
 #include "core/explain/slip.h"

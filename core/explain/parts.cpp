@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/parts.h"
 
 #include "core/construct/reduction.h"

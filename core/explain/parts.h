@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What of the figure a step lights up, as the families say it. Internal to explain/.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Magnitude and direction of a vector from its components.
 #include "core/explain/families.h"
 #include "core/explain/quadrant.h"

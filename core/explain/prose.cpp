@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/prose.h"
 
 #include "core/sketch/shown.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Running text with formulas set into it.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where a vector lies, from the signs of its components: whole sentences for each place. Internal to
 // explain/.
 #pragma once

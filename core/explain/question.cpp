@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/question.h"
 
 #include "core/explain/wording.h"

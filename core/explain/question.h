@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // explain/: what is asked and how it is answered, in words.
 // Here the question itself, as panel, report and handout put it.
 #pragma once

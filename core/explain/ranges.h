@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Ranges in words: what an answer can be when the given values lie anywhere within their tolerances.
 //
 // Every number is rounded outward, a least one down and a greatest one up, so that what is shown holds.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The ranges of an answer within its worked solution: behind the answer, and where the extremes lie.
 #include "core/explain/found_symbols.h"
 #include "core/explain/listed.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/record.h"
 
 #include "core/explain/caution.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a sheet must say to be traced: whose it is, of which file and day, and what was assumed. Stands at the
 // end of every report and copy, not on students' sheets.
 #pragma once

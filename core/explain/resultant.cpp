@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The resultant of two forces: parallelogram, half of it, law of cosines, law of sines.
 #include "core/explain/resultant.h"
 #include "core/explain/slip.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The resultant of two forces: the pair, and the steps of the triangle that is kept. Internal to explain/.
 #pragma once
 

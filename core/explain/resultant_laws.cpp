@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The resultant of two forces, from the triangle that is kept: law of cosines, law of sines, direction.
 #include "core/explain/quadrant.h"
 #include "core/explain/resultant.h"

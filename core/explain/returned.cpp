@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The check's last word: what came out beside what the estimate said before anything was computed.
 #include "core/explain/agreement.h"
 #include "core/explain/families.h"

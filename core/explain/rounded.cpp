@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/rounded.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is said of a number in its own line. Internal to explain/.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/rows.h"
 
 #include "core/quantity/utf8.h"

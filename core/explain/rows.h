@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Sums too long for a line, broken before their signs. Internal to explain/.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A magnitude and a direction: the point of line and circle that is lost to a given sense, with the numbers
 // that would hold there.
 #include "core/explain/ambiguous.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Lines of action whose sense the answer decides.
 #include "core/explain/families.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Two directions of known magnitudes: three sides, so the law of cosines, the greatest angle first.
 #include "core/explain/families.h"
 #include "core/explain/slip.h"

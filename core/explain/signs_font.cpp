@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Written by resources/signs/make.py; see there.
 #include "core/explain/signs_font.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The signs of a formula that grow with it, as a font of our own for handouts in HTML.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/slip.h"
 
 #include "core/explain/agreement.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a usual slip would give here: a line of the chain with its formula changed, put in numbers. Internal
 // to explain/.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The smallest force that puts the sum on a line, and the smallest sum that a force along a line leaves: a
 // right triangle each time.
 #include "core/explain/families.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Formulas in words.
 #include "core/explain/spoken.h"
 

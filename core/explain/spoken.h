@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A solution read aloud: its formulas in words, as a screen reader is to say them.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The statement of a question: what is given, in words and numbers.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Which step of a solution it is: what a lecture, a handout or a test knows it by.
 #pragma once
 

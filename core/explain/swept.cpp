@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/swept.h"
 
 #include "core/explain/tolerance.h"

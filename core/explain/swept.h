@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a sweep comes to, in words: what varies, least and greatest, where there is no answer. Plain text with
 // an ASCII minus, names as they are typed; the window and the figure put in U+2212.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/table.h"
 
 #include "core/explain/agreement.h"

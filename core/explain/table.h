@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The component table, and sums of its columns. Internal to explain/.
 #pragma once
 

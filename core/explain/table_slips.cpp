@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/table_slips.h"
 
 #include "core/explain/slip.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The usual slips with components, each with the number that it would give here. Internal to explain/.
 #pragma once
 

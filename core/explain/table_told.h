@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A table beside a solution, under a heading of its own.
 #pragma once
 

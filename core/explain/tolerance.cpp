@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/tolerance.h"
 
 namespace tailpoint {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Given tolerances: the steps of a solution go by the values alone.
 #pragma once
 

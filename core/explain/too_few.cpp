@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One given value too few: what the givens bound all the same, drawn to scale.
 #include "core/explain/families.h"
 #include "core/explain/rounded.h"

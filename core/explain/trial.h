@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Vectors put into the equation with numbers that are no answer's: what is left over of it. Internal to
 // explain/.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The one triangle to which a question comes down, with its vectors and angles. Internal to explain/.
 #pragma once
 

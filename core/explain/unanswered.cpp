@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Questions without an answer to work out: too few or too many unknowns, none, infinitely many.
 #include "core/explain/families.h"
 #include "core/explain/listed.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/uncertainty.h"
 
 #include "core/explain/found_symbols.h"

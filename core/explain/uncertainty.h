@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Standard uncertainty in words, on request: behind the ranges of a worked solution.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Two unknowns that no triangle joins: where the drawing fails, in numbers, and the nearest that can be done.
 #include "core/explain/families.h"
 #include "core/explain/slip.h"

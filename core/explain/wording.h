@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every sentence of a solution is one whole literal with named places, wrapped in SENTENCE: a translator has
 // it before him as it will be read, and nothing is glued together from halves of sentences.
 //

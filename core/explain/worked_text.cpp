@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A worked solution as plain text, and as the fields of a report.
 #include "core/explain/explain.h"
 #include "core/explain/rows.h"

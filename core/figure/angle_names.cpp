@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Which angles of a figure bear a symbol, and which one: the table's, chosen by what is given and what is
 // sought alone. The worked solution uses the same symbols; nothing of it is needed here, so a drag's frame
 // can ask every time.

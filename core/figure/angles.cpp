@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The angle between the tails, interior angles, and the square of the smallest force.
 #include "core/construct/reduction.h"
 #include "core/figure/corner.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Rails along an arc: beyond it, between it and its corner, and further out.
 #include "core/figure/rails.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Forces, the sum, the other answer, the points and the highlight.
 #include "core/construct/reduction.h"
 #include "core/explain/limits.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Strokes of an answer that was marked as a display list of their own, to be painted over a figure: thin, the
 // learner's dashed, their labels clear of everything that stands there.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/attempt_numbers.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The vectors of a question as an answer with a slip has them. Internal to figure/.
 #pragma once
 

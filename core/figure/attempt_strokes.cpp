@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/attempt_strokes.h"
 
 #include "core/figure/slip_size.h"

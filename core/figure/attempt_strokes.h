@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What can be drawn of an answer that was marked: the construction that gives its number, and the right one.
 // The former is made from the changed question or the changed chain (Finding::read, Finding::numbers), never
 // from what is right: it tells no number that the learner hasn't found or that the slip doesn't lead to.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/case_arrows.h"
 
 #include "core/figure/drawing.h"

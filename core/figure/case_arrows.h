@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The other cases of a sketch, laid over the one that is drawn.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/compose.h"
 
 #include "core/figure/drawing.h"

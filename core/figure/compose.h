@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Composes the whole figure: Sketch + Solved + Construction + View -> DisplayList.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The construction's thin lines, and the loci.
 #include "core/construct/loci.h"
 #include "core/construct/reduction.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/content.h"
 
 #include "core/figure/drawing.h"

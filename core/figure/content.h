@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What of a sketch a view has to show, and what stands in its way: for the view that fits it and for the view
 // that holds still.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/corner.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // An angle between two strokes that meet: its arc, its symbol and its value. Internal to figure/.
 #pragma once
 

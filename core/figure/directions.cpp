@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Directions of the vectors: arcs from the axis, and run and rise where a direction is given as a slope.
 #include "core/construct/reduction.h"
 #include "core/figure/drawing.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/display_list.h"
 
 namespace tailpoint {

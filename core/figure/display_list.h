@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // figure/: decides once where every stroke, arc and label goes; screen, SVG, PDF, PNG and TikZ only paint
 // this list. Units: points (1/72 inch) on the sheet, x right, y DOWN, origin at the sheet's top left.
 // The flip from sketch coordinates (y up) happens in View and nowhere else.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/drawing.h"
 
 #include "core/construct/loci.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The figure while it is being drawn: what every part of it reads, and the groups and labels collected so
 // far.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A view that shows the whole construction, with room for labels, title block and note.
 #include "core/figure/content.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Plane geometry of the sheet (points, y down): lengths, directions, and whether a stroke meets a box.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/hit.h"
 
 #include "core/construct/reduction.h"

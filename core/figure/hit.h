@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What of the figure lies at a place of its sheet. Units as on the display list: points, y down.
 #pragma once
 

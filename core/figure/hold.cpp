@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/hold.h"
 
 #include "core/figure/content.h"

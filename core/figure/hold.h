@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A view that holds still: the common point stays where it is on the sheet, and the scale changes only as far
 // as the figure needs. The view that starts afresh is fittedView() (compose.h).
 #pragma once

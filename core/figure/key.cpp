@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The key: what names without values and key letters stand for, as a small table where the sheet is free.
 #include "core/figure/drawing.h"
 

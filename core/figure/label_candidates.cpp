@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/label_candidates.h"
 
 #include "core/figure/rails.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where a label could stand: places as continuous functions of what it belongs to, each with what it costs.
 // A label that has to move slides along its rail before it takes another.
 //

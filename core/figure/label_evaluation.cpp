@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/label_evaluation.h"
 
 #include "core/figure/leader_rings.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a place costs one label with one of its texts, and what it touches there: strokes, texts, other
 // labels' leaders, another angle's wedge. Nothing is decided here.
 // Read label_candidates before it, label_search after it.

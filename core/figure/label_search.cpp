@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/label_search.h"
 
 namespace tailpoint {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The search for one label with one of its texts: the place it had, one near that, the best beside its
 // feature, the best at the end of a leader. Candidates and evaluations are kept over the rounds.
 // Read label_evaluation before it; labels.cpp has the passes over all labels.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The passes over all labels: which place is taken, in which order, in which round.
 #include "core/figure/label_search.h"
 

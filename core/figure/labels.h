@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where labels stand. A label is put only where it touches no stroke, no other label and not the sheet's
 // edge. Where its full text finds no such place beside its feature, the rule is, in this order: the full text
 // at the end of a leader; the abbreviation (the name alone) beside its feature; the abbreviation at a leader;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Candidates at the end of a leader: rings of directions about the leader's anchor, further and further out.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The search for a place at the end of a leader, and for the nearest one in a drag.
 #include "core/figure/label_search.h"
 #include "core/figure/leader_rings.h"

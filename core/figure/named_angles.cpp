@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/construct/reduction.h"
 #include "core/figure/corner.h"
 

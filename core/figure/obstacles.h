@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a label must keep clear of, as the plain shapes that are drawn, found through a coarse grid of cells.
 #pragma once
 

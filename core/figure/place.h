@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a label's place is: its kind, the rail it is on and the position along it, none of which changes while
 // the geometry moves. So a label can be held to its place, slide along its rail, or be found again.
 // Read on in label_candidates (what places there are), label_evaluation (what each costs), label_search.

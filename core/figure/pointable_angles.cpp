@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/pointable_angles.h"
 
 #include "core/construct/reduction.h"

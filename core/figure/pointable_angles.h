@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The angles that a learner can point at while the answer is hidden: between what is given, and between that
 // and what he has drawn himself. An angle of the triangle that no two arrows enclose stands at a tip, between
 // its arrow and the other's direction laid on there; nothing of it tells how long the third side is.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The rails along which labels stand: beside a shaft, and along an arc.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where the tips of found vectors can lie within the tolerances, and the sectors of permitted directions.
 #include "core/figure/drawing.h"
 #include "core/figure/tolerated.h"

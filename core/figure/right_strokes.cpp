@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/stroke_maker.h"
 
 namespace tailpoint {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a label belongs to, as far as it is seen. A view that is zoomed in leaves parts of the drawing off the
 // sheet or under title block and note; the rule is: a label stands at the part of its thing that is seen, and
 // a thing of which next to nothing is seen has no label.

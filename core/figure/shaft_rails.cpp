@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Rails beside a shaft: near and further off on both sides, and one around the tip.
 #include "core/figure/rails.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Sheet, grid, axis, the note, and the room that title block and note take.
 #include "core/explain/caution.h"
 #include "core/explain/ranges.h"

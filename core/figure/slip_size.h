@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // By which drawing a magnitude comes about that a slip gives. Internal to figure/.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Strokes of an answer, one after another, with their labels. Internal to figure/.
 #pragma once
 

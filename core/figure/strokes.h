@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Arrows, arcs and marks as items of the display list.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Texts beside the curves of a sweep: extremes where there is room, names at the right. Used by sweepPlot().
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/sweep_plot.h"
 
 #include <array>

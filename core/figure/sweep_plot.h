@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The curves of a sweep on a sheet: magnitudes above, directions below them over the same axis, a key with
 // least and greatest in words under both. A display list like any other figure.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The title block: title, scale, axis and sense, figures. Texts in this order.
 #include "core/figure/drawing.h"
 #include "core/quantity/utf8.h"

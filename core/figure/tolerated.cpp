@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/tolerated.h"
 
 #include "core/explain/limits.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What tolerances and limits put on a figure: ranges beside what was found, verdicts beside what is limited,
 // the regions in which tips can lie, the sectors that are permitted.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/view.h"
 
 #include <cmath>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // From sketch coordinates (force unit, y up, common point at the origin) to the sheet (points, y down).
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is left of a long stroke on the sheet beside title block and note.
 #include "core/figure/obstacles.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whether and where a text stands between the legs of an angle, and how far it is from the arc.
 #include "core/figure/label_candidates.h"
 

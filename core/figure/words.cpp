@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/words.h"
 
 #include "core/sketch/cases.h"

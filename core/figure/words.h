@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What stands on the figure, as runs of text: symbols italic with real subscripts, units and digits upright.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/formula/arithmetic.h"
 
 #include "core/quantity/extended_angle.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The arithmetic of a formula's nodes, shared by who walks a tree and who has compiled it, so that both give
 // the same bits. Empty where there is no value.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/formula/formula.h"
 #include "core/formula/letters.h"
 #include "core/quantity/utf8.h"

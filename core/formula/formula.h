@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // formula/: a formula is a small tree; its value, plain text, LaTeX, MathML and the painted form all come
 // from the same tree. Knows numbers and letters, and nothing of forces. Numbers are formatted where a tree is
 // built (core/sketch/shown.h) and nowhere later.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // LaTeX for amsmath and pdflatex. Letters that pdflatex has no font for come out as their code point, so that
 // a sheet with any name still compiles.
 #include "core/formula/formula.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // MathML Core, presentation: what a browser sets without a script.
 // Source: W3C, 'MathML Core'; letters of vectors from Unicode's bold italic alphabet, since Core knows
 // mathvariant only as "normal".

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A formula on one line of Unicode text. Fractions become a slash, so that some parts need parentheses which
 // the drawn form does without.
 #include "core/formula/formula.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The value of a formula, and whether a relation holds.
 #include "core/formula/arithmetic.h"
 #include "core/formula/formula.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Who is who in a question: the ids of its vectors and of its quantities. Small values, valid for one sketch
 // as it stands: `Sketch` and the file hold none. They live here, before sketch/, because a formula's symbols
 // bear them and a formula knows nothing of forces; what an id means and how it is written says

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/formula/letters.h"
 
 #include <array>

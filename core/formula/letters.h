@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Letters of formulas: mathematical alphabets of Unicode, subscripts, relation signs.
 #pragma once
 

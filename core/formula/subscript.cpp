@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What of a subscript is italic.
 #include "core/formula/letters.h"
 

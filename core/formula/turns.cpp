@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/formula/turns.h"
 
 #include <numbers>

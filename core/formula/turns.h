@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Full, half and quarter turn as numbers of a formula (isTurn), in the words of each unit.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/mark/alternatives.h"
 
 #include "core/mark/rewriting.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The numbers that the slips give, made once for a question. Internal to mark/.
 #pragma once
 

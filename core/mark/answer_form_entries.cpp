@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Entries of the table of slips: answers in another form.
 #include "core/mark/slips.h"
 

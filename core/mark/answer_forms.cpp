@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The right answer in another form: from another axis, in another unit, its digits exchanged.
 #include "core/mark/attempt.h"
 #include "core/mark/rewriting.h"

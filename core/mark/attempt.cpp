@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/mark/attempt.h"
 #include "core/mark/match.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Typed answers as numbers of the sheet. Internal to mark/.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A typed direction: an angle, a slope, a bearing, or in words.
 #include "core/mark/attempt.h"
 

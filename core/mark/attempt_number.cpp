@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One typed number: its readings, its unit, and what its last digit is worth.
 #include "core/mark/attempt.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Signs and letters that stand in a typed value beside its number: a word for the sense, minutes of arc.
 #include "core/mark/attempt.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/mark/balance.h"
 
 #include <algorithm>

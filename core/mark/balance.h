@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is right for an earlier wrong value by the balance of all vectors, whichever equation a student takes
 // for it: the sum of components along x or y, or square to a vector (the law of sines), the law of cosines,
 // or both sums. Internal to mark/.

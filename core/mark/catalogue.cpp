@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The table of slips, in the order in which equals stand: its entries are in the *_entries.cpp beside the
 // patterns. How common a slip is, is a prior (common practice, no source, but for those that are among the
 // four most frequent in 678 written examinations: Wallace, Jones, Lin 2024, arXiv 2311.16811); the tally of

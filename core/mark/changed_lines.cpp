@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The line that a slip changes, beside the right one, in letters and in numbers.
 #include "core/mark/rewriting.h"
 #include "core/mark/telling.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Entries of the table of slips: the components' chain.
 #include "core/mark/slips.h"
 

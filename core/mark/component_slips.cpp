@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Slips in the components' chain.
 #include "core/mark/alternatives.h"
 #include "core/mark/rewriting.h"

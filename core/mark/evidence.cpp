@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How many random wrong answers would fit some slip as well.
 #include "core/mark/findings.h"
 

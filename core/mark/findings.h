@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Which slips fit the given numbers, in which order, and with how much evidence. Internal to mark/.
 #pragma once
 

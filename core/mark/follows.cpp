@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is wrong, and right for an earlier wrong value: every chain with that value put in.
 #include "core/mark/balance.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // mark/: which slip gives exactly this number. An answer is compared with what is right and, where it is
 // wrong, with what the usual slips give. A slip is a rewrite: of the question (it is read wrongly and solved
 // as ever), of lines of the chain of calculation (every later line is computed anew), or of the answer's

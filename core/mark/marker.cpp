@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/caution.h"
 #include "core/mark/attempt.h"
 #include "core/mark/sheet.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A marking as plain text.
 #include "core/mark/mark.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // An attempt against each answer, or both of its pairs against both.
 #include "core/mark/sheet.h"
 

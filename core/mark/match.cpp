@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/mark/match.h"
 
 #include "core/sketch/shown.h"

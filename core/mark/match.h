@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One number beside another: right, rounded, or what a slip gives. Internal to mark/.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Two slips at once: only where no single one fits. Internal to mark/.
 #pragma once
 

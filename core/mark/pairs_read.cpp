@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A slip in the calculation of a question that is read wrongly as well.
 #include "core/mark/pairs.h"
 

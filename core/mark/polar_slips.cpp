@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Slips that make a magnitude and a direction of two components.
 #include "core/mark/rewriting.h"
 

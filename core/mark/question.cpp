@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/mark/question.h"
 
 #include "core/sketch/shown.h"

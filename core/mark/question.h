@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a marker knows of its question: the quantities that can be answered, every chain of calculation that
 // leads to them, and what is right. Internal to mark/.
 #pragma once

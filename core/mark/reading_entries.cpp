@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Entries of the table of slips: questions read wrongly.
 #include "core/mark/slips.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The question read wrongly: another sketch, solved as ever.
 #include "core/mark/rewriting.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Slips in turning a direction off from a known one.
 #include "core/mark/rewriting.h"
 

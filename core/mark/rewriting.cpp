@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/mark/rewriting.h"
 
 #include "core/formula/turns.h"

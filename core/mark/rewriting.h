@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Moves of which rewrites are made: trees in, trees out. Internal to mark/.
 #pragma once
 

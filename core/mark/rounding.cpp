@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/mark/rounding.h"
 
 #include <algorithm>

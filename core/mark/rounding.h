@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How far rounding the lines of a chain moves what comes after them, for the many chains that slips make.
 // Internal to mark/.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/mark/sheet.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One attempt marked: verdicts, points and findings put together. Internal to mark/.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Short cuts: the slips that have a chain of one line of their own.
 #include "core/mark/rewriting.h"
 

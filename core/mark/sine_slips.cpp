@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Slips in the triangle's chain from the law of sines on: the angle, and the direction that it gives.
 #include "core/mark/rewriting.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The numbers that slips give for what is asked: for questions that are to tell slips apart, and for the
 // margin of a key. Nothing is marked here.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The table of slips: each is a rewrite of the question, of lines of a chain, or of the answer's form; or,
 // the named exceptions, a short cut with a chain of its own. Adding one is one entry in catalogue.cpp.
 // Internal to mark/.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/mark/telling.h"
 
 #include "core/explain/ranges.h"

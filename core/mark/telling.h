@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A finding in words and formulas. Internal to mark/.
 #pragma once
 

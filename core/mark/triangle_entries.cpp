@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Entries of the table of slips: the triangle's chain, and the calculator.
 #include "core/mark/slips.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Slips in the triangle's chain before an angle is found: angles between directions, law of cosines,
 // calculator.
 #include "core/mark/rewriting.h"

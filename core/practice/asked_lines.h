@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A worked solution whose lines are asked for: on what each rests, and what it comes to. What is entered is
 // read and marked as any answer is (core/mark), so that a slip in a line is named.
 //

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Families that ask for one force among others: a missing one, one that keeps the rest in equilibrium, the
 // smallest, one of known size.
 #include "core/practice/family.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/practice/families.h"
 
 #include <algorithm>

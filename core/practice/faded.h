@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Between a worked example and a bare problem: solutions with blank lines, each with a prompt for its
 // principle (Atkinson, Renkl, Merrill, J. Educ. Psychol. 95, 774 (2003)); and worked solutions in which one
 // line is rewritten by a slip, to be found and mended (McLaren, Adams, Mayer, Int. J. Artif. Intell. Educ.

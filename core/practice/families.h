@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The table of problem families: what each asks, its levels and its scenes. Adding one: DEVELOPERS.md.
 #pragma once
 

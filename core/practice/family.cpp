@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/practice/family.h"
 
 #include "core/construct/construct.h"

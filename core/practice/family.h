@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a family consists of: scenes, levels and a small function that draws its values. Internal to
 // practice/; the rows are in *_families.cpp.
 #pragma once

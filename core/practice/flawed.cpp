@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/mark/slip_numbers.h"
 #include "core/practice/lots.h"
 #include "core/practice/silenced.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Families that ask for two magnitudes along known lines: components, ropes under a weight, bars that push or
 // pull.
 #include "core/practice/family.h"

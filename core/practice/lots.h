@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whole numbers drawn from a seed, the same on every machine. Internal to practice/.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Other numbers for an open question: the same structure, new sensible values.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/practice/poll.h"
 
 #include "core/explain/wording.h"

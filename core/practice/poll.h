@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A question put to a class: the right value among those that likely slips give, and the votes for each.
 //
 //   for (const Poll& poll : pollsOf(sketch)) ...poll.choices...

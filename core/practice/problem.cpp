@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/practice/problem.h"
 
 #include "core/mark/slip_numbers.h"

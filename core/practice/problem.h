@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // practice/: problems to be set. A family is a kind of question with scenes and three levels; a number picks
 // one of its problems, the same on every machine: values are drawn by whole-number arithmetic alone and typed
 // from integers. The table of families is families.h.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/practice/record.h"
 
 #include "core/mark/slip_numbers.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What was practised, and what to practise next: a pure function of the record and a seed.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Families that ask for a resultant: two forces, several, by slopes, by bearings.
 #include "core/practice/family.h"
 

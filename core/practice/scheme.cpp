@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/practice/scheme.h"
 
 #include "core/explain/wording.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How a problem is marked by hand: its answers, the points, and the numbers that the common slips would give.
 #pragma once
 

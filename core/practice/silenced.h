@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Steps of a solution without what is said beside their lines. Internal to practice/.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The problem in words: the scene's text with its vectors put in, how directions are given, the question, and
 // the form of the answer.
 #include "core/practice/family.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/quantity/angle.h"
 #include "core/quantity/extended_angle.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Angles and plane directions. One convention everywhere in core/:
 //
 //        y ^   counter-clockwise is positive,

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Shown numbers: rounded once, from the full value, half to even.
 #pragma once
 

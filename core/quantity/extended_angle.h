@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Sine and cosine of an angle that was itself computed in extended precision: lines of calculation.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/quantity/text.h"
 
 #include "core/quantity/units.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Texts that are printed: names, titles, what a message quotes.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/quantity/tolerance.h"
 
 #include "core/quantity/decimals.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How far a given number may be off.
 #pragma once
 

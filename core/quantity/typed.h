@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Numbers as people type them. Never guesses: what could be read two ways is refused with a reason.
 #pragma once
 

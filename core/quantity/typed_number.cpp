@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/quantity/typed_number.h"
 
 #include "core/quantity/text.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One number out of a typed text. For the parsers of this folder alone.
 #pragma once
 

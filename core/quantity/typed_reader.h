@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A typed text, read character by character. For the parsers of this folder alone.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/quantity/typed_tolerance.h"
 
 namespace tailpoint::typing {

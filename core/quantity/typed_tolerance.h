@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The tolerance behind a typed value. For the parsers of this folder alone.
 #pragma once
 

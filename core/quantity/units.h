@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // quantity/: numbers as people write and read them. Units with exact factors, angles with exact
 // reduction, decimals rounded once. Knows nothing of forces or sketches.
 #pragma once

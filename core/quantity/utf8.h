@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // UTF-8 (RFC 3629), read and written here and nowhere else.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every rule that the cases of a sketch must keep.
 #include "core/quantity/text.h"
 #include "core/sketch/cases.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/sketch/cases.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Cases: the same question with other given values ("storm"), several in one sketch. All functions are pure.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every rule that a sketch must keep before it may be solved, each with its place and its mend.
 #include "core/sketch/sketch.h"
 

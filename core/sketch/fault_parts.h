@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Parts of firstFault(). Used inside sketch/ only.
 #pragma once
 

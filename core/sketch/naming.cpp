@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/sketch/naming.h"
 
 #include "core/quantity/text.h"

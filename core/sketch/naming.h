@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How names and letters are kept apart in print. Used inside sketch/ only.
 #pragma once
 

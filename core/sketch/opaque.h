@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What goes along with a value of ours and means nothing here.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/sketch/phrase.h"
 
 namespace tailpoint {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Running text that names vectors and quantities by their ids: whoever shows it sets each name as the table
 // of things (core/sketch/things.h) has it, and nobody looks for names in a text.
 #pragma once

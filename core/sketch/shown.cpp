@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/sketch/shown.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Values of a sketch as its sheet shows them: one place decides digits, units and words. All plain ASCII
 // but for the degree sign; the window swaps '-' for U+2212.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/sketch/shown_digits.h"
 
 #include "core/quantity/decimals.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Values set by hand, not typed: a drag or a key goes from one shown digit to the next, and what is kept is
 // what is shown. Magnitudes in the sheet's force unit; directions `referred`: the sheet's angle unit, from
 // its axis, in its sense.

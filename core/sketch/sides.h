@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The one triangle to which a question comes down, if it does: which three vectors are its sides. Decided on
 // what is given and what is to be found alone, so that its angles have their letters before anything is
 // solved.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // sketch/: what is given, and nothing that was computed. Plain values: comparable, copyable, no ids, no
 // pointers to be followed.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/sketch/stated.h"
 
 #include "core/sketch/shown.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is given, as whole words: the value that was stated, what the sheet makes of it, and its tolerance.
 // ASCII minus, as in shown.h.
 #pragma once

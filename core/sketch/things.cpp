@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/sketch/things.h"
 
 #include "core/sketch/naming.h"

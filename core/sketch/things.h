@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The named things of a question. Who is it? An id (core/formula/ids.h). Who names it? This table, made once
 // from the sketch: one name and one symbol for every vector and every quantity, no two alike in print. Who
 // computes it? core/derive.

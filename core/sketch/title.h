@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How long a title may be: every output lays it out, and somebody may paste a book.
 #pragma once
 

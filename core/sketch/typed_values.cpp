@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Values that are stated in a unit of their own, their tolerances, and limits.
 #include "core/sketch/shown.h"
 #include "core/sketch/sketch.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/answer.h"
 
 namespace tailpoint {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // From numeric roots back to named vectors in the sheet's units. Used inside solve/ only.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Intervals rounded outward: whatever their ends say holds for all between them. Plain doubles.
 #pragma once
 

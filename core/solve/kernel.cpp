@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/kernel.h"
 
 #include <Eigen/LU>

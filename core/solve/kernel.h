@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The numeric heart of solve/: fixed-size input and output, no strings, no allocation.
 //
 //   first + second = target       each side a vector with one unknown: a line of action or a circle of tips

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/message.h"
 
 #include <iterator>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a message says, as a code beside its words: for a marker, a test, a translation.
 #pragma once
 

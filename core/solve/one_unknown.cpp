@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/one_unknown.h"
 
 #include "core/sketch/shown.h"

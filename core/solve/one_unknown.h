@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One unknown for two equations. Used inside solve/ only.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is said of two loci that meet, touch or miss each other, and of the senses of what was found.
 #include "core/solve/words.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Rounding outward to doubles, by no more than the rounding.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/question.h"
 
 namespace tailpoint {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a sketch asks: which scalars are to be found, and the known vectors added up. Used inside solve/ only.
 #pragma once
 

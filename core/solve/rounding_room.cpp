@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/rounding_room.h"
 
 #include "core/quantity/angle.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // All is given: what the rounding of given values can leave over of an equation that holds.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How far a small turn, or a small change of length, moves an answer near parallelism and near tangency.
 #include "core/solve/words.h"
 

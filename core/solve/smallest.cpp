@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/smallest.h"
 
 #include "core/sketch/shown.h"

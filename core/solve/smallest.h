@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The two questions of extreme value. Used inside solve/ only.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // solve/: the vector equation  F1 + F2 + ... + Fn = S  with at most two unknown scalars, solved as a whole.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/sweep.h"
 
 #include "core/sketch/shown.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Sweep: one given value of a question varied from here to there, and what becomes of everything that is
 // found: curves, gaps where there is no answer, the least and the greatest, sought between the steps too.
 #pragma once

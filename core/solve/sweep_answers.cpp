@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/sweep_answers.h"
 
 #include <algorithm>

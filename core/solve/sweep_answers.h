@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The answers at one place of a sweep, each in its own branch. Used by sweep() only.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/sweep_bounds.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where on a sweep anything can turn, begin or end: what is proved for whole stretches of the varied value.
 // Used by sweep() only.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/sweep_curves.h"
 
 #include "core/solve/sweep_extremes.h"

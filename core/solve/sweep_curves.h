@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What stands between the answers at single places and the curves of a sweep: samples, dense where answers
 // begin and end, and the curves through them. Used by sweep() only.
 #pragma once

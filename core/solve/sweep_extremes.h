@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Least and greatest of a function of one number, closed in upon. Used by sweep() only.
 #pragma once
 

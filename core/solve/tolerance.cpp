@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/tolerance.h"
 
 #include "core/solve/outward.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // solve/tolerance: what the answers can be when the given values may lie anywhere within their tolerances.
 //
 // The exact worst case: for every magnitude, direction and component of every answer the least and the

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where the unknown directions of a piece can lie at the most, by closed forms of the whole box: a search
 // that begins there need not look around.
 #include "core/solve/tolerance_aim.h"

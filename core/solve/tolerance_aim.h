@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Sides and angles of the triangle that two unknown directions make with what is known. Used inside
 // solve/tolerance.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is proved of a cell: how far the first vector can go in it, or that nothing closes.
 #include "core/solve/tolerance_search.h"
 

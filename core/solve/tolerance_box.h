@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is given with a tolerance, as a box: an interval for every given magnitude and direction. Used by
 // core/solve/tolerance.h and what goes with it.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/tolerance_everywhere.h"
 
 #include "core/solve/tolerance_search.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whether every point of the box has an answer. Used inside solve/tolerance.
 #pragma once
 

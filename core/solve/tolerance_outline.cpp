@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where a found vector's tip can lie, as an outline: along rays of a direction, or along circles of a
 // magnitude, from one end of what is possible to the other.
 #include "core/solve/tolerance.h"

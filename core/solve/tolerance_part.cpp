@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/tolerance_part.h"
 
 #include "core/solve/tolerance_search.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The part of the box that has an answer: how far what is given can go within it. Used inside
 // solve/tolerance, where some of the box has none.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The pieces of an answer, and the answer at a point of the box.
 #include "core/solve/tolerance_problem.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The question of one answer as sectors that close to zero, scaled to about 1. Used inside solve/tolerance.
 //
 //   known vectors + first + second = 0        each turned to the forces' side: the sum reversed

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The other way round: the first vector is put somewhere, and what is known is moved until the other one
 // fits.
 #include "core/solve/tolerance_search.h"

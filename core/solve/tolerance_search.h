@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Branch and bound for one unknown vector of one answer: how far its magnitude, components and direction can
 // go. Used inside solve/tolerance.
 //

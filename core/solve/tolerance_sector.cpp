@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/tolerance_sector.h"
 
 #include <algorithm>

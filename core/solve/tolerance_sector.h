@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A vector that may lie anywhere in a sector of a ring, and sums of such sectors seen through their support
 // functions. Used inside solve/tolerance only. Plain doubles: magnitudes are scaled to about 1 beforehand.
 #pragma once

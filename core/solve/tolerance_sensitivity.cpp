@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/tolerance_sensitivity.h"
 
 #include "core/solve/kernel.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How an answer follows small changes of the given values: derivatives of the vector equation itself.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // From the best points found to the top nearby: where an extreme lies.
 #include "core/solve/tolerance_search.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a tolerance is taken for where a standard uncertainty is asked for.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Points of the box that have an answer: the best of them are where the extremes lie.
 #include "core/solve/tolerance_search.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Standard uncertainty of what is found, from the tolerances of what is given: on request, beside the range.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a result says in words, for people who learn: plain, short, with the mend. Used inside solve/ only.
 #pragma once
 

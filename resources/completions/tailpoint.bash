@@ -1,9 +1,12 @@
+# SPDX-License-Identifier: MIT
 # bash completion for tailpoint
 
 # Words that an option of a verb takes; nothing: a name of a file, or free text.
 _tailpoint_values() {
     case "$1 $2" in
     'report --as') echo text json html latex csv ;;
+    'figure --as') echo svg pdf png tex ;;
+    *' --tolerances') echo shown hidden ;;
     'sweep --as') echo csv json svg text ;;
     'mark --as') echo text json csv html ;;
     'problems --as') echo pdf html json text ;;
@@ -26,16 +29,16 @@ _tailpoint_values() {
 
 _tailpoint_options() {
     case "$1" in
-    report) echo --as --case --rounding --method --adding --uncertainty --normal --more-after-one --no-solution -o --help ;;
+    report) echo --as --case --rounding --method --adding --uncertainty --normal --more-after-one --no-solution --tolerances -o --help ;;
     figure)
         echo --construction --pairs --method --marks --stage --theme --solution --width --height --scale --paper --per-cm \
-            --dpi --pixels --transparent --values --names --given-only --case --with-cases -o --help
+            --dpi --pixels --transparent --values --names --given-only --case --with-cases --tolerances --as -o --help
         ;;
     sweep) echo --vary --from --to --steps --as -o --help ;;
     mark) echo --answer --answers --key --as --names --feedback --points -o --help ;;
     problems)
         echo --family --count --seed --level --roster --from --faded --find-slip --as --solutions --grid --paper --figures \
-            --list -o --help
+            --tolerances --list -o --help
         ;;
     esac
 }

@@ -1,3 +1,4 @@
+# SPDX-License-Identifier: MIT
 # fish completion for tailpoint
 
 function __tailpoint_families
@@ -17,6 +18,7 @@ complete -c tailpoint -n '__fish_seen_subcommand_from report' -l uncertainty -d 
 complete -c tailpoint -n '__fish_seen_subcommand_from report' -l normal -x -d 'a tolerance in standard uncertainties'
 complete -c tailpoint -n '__fish_seen_subcommand_from report' -l more-after-one -d 'one figure more after a 1'
 complete -c tailpoint -n '__fish_seen_subcommand_from report' -l no-solution -d 'as an exercise'
+complete -c tailpoint -n '__fish_seen_subcommand_from report' -l tolerances -x -a 'shown hidden' -d 'of values and answers'
 complete -c tailpoint -n '__fish_seen_subcommand_from report' -s o -r -F -d 'where to'
 
 complete -c tailpoint -n __fish_use_subcommand -a figure -d 'the figure'
@@ -40,6 +42,8 @@ complete -c tailpoint -n '__fish_seen_subcommand_from figure' -l names -x -a 'sh
 complete -c tailpoint -n '__fish_seen_subcommand_from figure' -l given-only -d 'as an exercise'
 complete -c tailpoint -n '__fish_seen_subcommand_from figure' -l case -x -d 'one case of the sketch'
 complete -c tailpoint -n '__fish_seen_subcommand_from figure' -l with-cases -d 'the others laid over it'
+complete -c tailpoint -n '__fish_seen_subcommand_from figure' -l tolerances -x -a 'shown hidden' -d 'of values and answers'
+complete -c tailpoint -n '__fish_seen_subcommand_from figure' -l as -x -a 'svg pdf png tex' -d 'the form in a folder'
 complete -c tailpoint -n '__fish_seen_subcommand_from figure' -s o -r -F -d 'where to'
 
 complete -c tailpoint -n __fish_use_subcommand -a sweep -d 'one given value varied'
@@ -75,4 +79,5 @@ complete -c tailpoint -n '__fish_seen_subcommand_from problems' -l grid -d 'squa
 complete -c tailpoint -n '__fish_seen_subcommand_from problems' -l paper -x -a 'a4 letter' -d 'of a PDF'
 complete -c tailpoint -n '__fish_seen_subcommand_from problems' -l figures -x -a 'scale free' -d 'to scale or not'
 complete -c tailpoint -n '__fish_seen_subcommand_from problems' -l list -d 'the families'
+complete -c tailpoint -n '__fish_seen_subcommand_from problems' -l tolerances -x -a 'shown hidden' -d 'of values and answers'
 complete -c tailpoint -n '__fish_seen_subcommand_from problems' -s o -r -F -d 'where to'

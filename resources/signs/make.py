@@ -1,4 +1,5 @@
 #!/usr/bin/env python3
+# SPDX-License-Identifier: MIT
 """Draws the signs that grow with a formula - root, parentheses, bar - as a font with a MATH table, so that a
 handout in HTML stretches them, and places scripts and fractions, whatever fonts its reader has. Needs fontTools (Debian: python3-fonttools).
 

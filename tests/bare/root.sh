@@ -1,3 +1,4 @@
+# SPDX-License-Identifier: MIT
 # A bare Debian in a folder, with mounts and processes of its own. Shared by the scripts here; sourced with bash's errexit on.
 # TAILPOINT_BARE is the folder for roots and logs; TAILPOINT_MIRROR, where it is set, the archive to take packages from.
 folder=${TAILPOINT_BARE:-/var/tmp/tailpoint-bare}

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "tests/benchmarks/allocations.h"
 
 #include <atomic>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The floor of starting: a main window with one label.
 #include "tests/benchmarks/first_paint.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "tests/benchmarks/first_paint.h"
 
 #include <QApplication>

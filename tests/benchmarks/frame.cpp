@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One frame of a drag, from the mouse event to the painted window of 1600 x 1000, against plain widgets that
 // paint the same strokes and texts from ready material. The canvas alone; the whole window with its panel
 // beside.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The numeric kernel of each family for two forces and their sum, from magnitudes and degrees to magnitudes
 // and degrees, against the textbook's closed form written down in double with the same sine and cosine. How
 // the closed form does with the standard library's sine and cosine stands beside it: what the exact reduction

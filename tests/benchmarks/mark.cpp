@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What marking costs from nothing: a marker with all its slips, one answer that nothing single explains (so
 // that pairs of slips are made), and one more, against solving the question and evaluating its chains. The
 // budget of the first answer with pairs is 10 ms, of one more 1 ms.

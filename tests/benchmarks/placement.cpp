@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Placing the labels of twelve forces, as part of composing the whole figure. Floor: every text of the
 // finished figure tested once against every stroke and every other text; nobody can say that nothing touches
 // for less.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "tests/benchmarks/plain_sheet.h"
 
 #include "ui/render/dashes.h"

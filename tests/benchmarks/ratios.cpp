@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "tests/benchmarks/ratios.h"
 
 #include <algorithm>

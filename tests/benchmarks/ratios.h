@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // benchmarks/: what something costs as a multiple of a floor that does only the work nobody can avoid.
 // Ratios survive a change of machine better than microseconds; floor and candidate run interleaved, and the
 // medians are compared.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What one edit costs the core: solve, and solve with construct, against the bare sum of ready vectors.
 #include "core/construct/construct.h"
 #include "core/solve/solve.h"

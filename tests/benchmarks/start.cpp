@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whole processes: start to first paint and peak memory of our window against a bare one.
 //   bench_start FLOOR CANDIDATE [ARGUMENT...]     both print their peak memory in kB and end by themselves
 #include <algorithm>

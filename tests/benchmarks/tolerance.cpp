@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Ranges and outlines of seeded sketches with tolerances, by family: exact, and as while dragging. Goals:
 // median under 5 ms, 99 % under 20 ms up to six forces; 2 ms while dragging. The whole distribution
 // prints tests/tolerant.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Our window up to its first paint, by the same steps as the program's main.
 #include "tests/benchmarks/first_paint.h"
 #include "ui/window/main_window.h"

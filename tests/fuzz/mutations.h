@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // fuzz/: bad input by the thousand. Mutations are seeded: the same seed gives the same text on every machine.
 // Not a coverage-guided fuzzer: a bounded, repeatable sweep that runs in seconds with every test run.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Hostile and long texts through every output that lays them out: markup stays well formed, and nothing that
 // is measured or placed is beyond bounds.
 #include "core/sketch/title.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // readSketch against mutated files: a sketch without fault, or one line that says what to mend.
 #include "core/solve/solve.h"
 #include "tests/fuzz/mutations.h"

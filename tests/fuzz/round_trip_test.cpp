@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // read(write(s)) == s for seeded sketches of every form.
 #include "tests/fuzz/mutations.h"
 #include "ui/document/sketch_json.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What people type, by the thousand: a finite value in range, or one line that says why not.
 #include "core/quantity/decimals.h"
 #include "core/quantity/typed.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "tests/keyed/calculator.h"
 
 #include <array>

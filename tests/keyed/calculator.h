@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A pocket calculator with fifty digits, for lines as they are printed: its own tokens, its own grammar,
 // nothing of core's formulas. Angles are numbers in the report's unit, as a calculator is set to it.
 #pragma once

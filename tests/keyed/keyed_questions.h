@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Seeded questions whose worked solutions are keyed: every family, unit of force and of angle, reference,
 // both roundings, both ways where there are two.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Printed lines compute: each is keyed into a calculator of fifty digits that knows nothing of core. The long
 // run is keyed_million.
 #include "tests/keyed/keyed_questions.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "tests/keyed/report_lines.h"
 
 #include <algorithm>

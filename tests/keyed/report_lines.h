@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Reads a worked solution as its text report has it and keys every printed line: what the calculator gives
 // must be the printed result, to its last digit; a tie to 1e-12 may go either way.
 #pragma once

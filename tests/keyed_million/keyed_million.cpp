@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // keyed_million [LINES] [SEED]: keys the printed lines of seeded worked solutions until so many are done, and
 // says how many didn't compute.
 #include "tests/keyed/keyed_questions.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Processes that work on a sketch are killed at random moments: what is on the disk then is whole, is offered
 // again, and is no older than two seconds.
 //

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // marked_classes [QUESTIONS] [STUDENTS] [HONEST] [RANDOM] [SEED]: the four measures of marking, over seeded
 // questions of all families.
 #include "tests/marked/students.h"

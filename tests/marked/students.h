@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Students for property tests: honest ones, who round on the way, and such as make one slip of the table.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // 1,000,000 seeded sketches against 113 bits. Not part of CTest: build and run the target oracle_million.
 //   oracle_million [CASES] [SEED]
 #include "tests/support/referee.h"

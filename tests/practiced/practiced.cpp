@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // practiced [NUMBERS] [FAMILY] [FROM]: so many problems of every family and level, from the FROM-th on,
 // checked as the tests do, and the share in which all likely slips are told apart. On all cores; what is said
 // is the same however many there are.

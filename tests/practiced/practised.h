@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What every problem must keep: its statement says the sketch, its own answer is right in the form that the
 // statement asks for, each likely slip is named unless the problem itself says that its numbers are as good as
 // right, and its numbers are told apart.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Reads a problem's statement back: its numbers and the form that its answer is to have. A reader of its own,
 // by regular expressions over the text alone.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Missing forces, equilibrants, smallest forces and bodies held by two forces, as printed in textbooks.
 #include "tests/support/printed.h"
 

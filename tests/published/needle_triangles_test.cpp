@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // W. Kahan, 'Miscalculating Area and Angles of a Needle-like Triangle', University of California, Berkeley
 // (notes, 1999 to 2014): the table of test triangles, as quoted elsewhere. The paper prints ten-digit results
 // for decimal sides; the sides as rounded to binary are other triangles, whose exact areas and angles stand

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Sums of three and more vectors as printed in textbooks.
 #include "tests/support/printed.h"
 

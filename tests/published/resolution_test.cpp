@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A force resolved along two lines, as printed in textbooks. Triangles given by their angles are laid out
 // with the force along +x: the component opposite to angle b acts at the other angle a above it, and the
 // other way round.

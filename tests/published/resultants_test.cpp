@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Resultants of two forces as printed in textbooks.
 #include "tests/support/printed.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Tolerances: exact ranges, and first-order uncertainty against JCGM 100, annex H.2.
 //
 // H.2 of the GUM (JCGM 100:2008) has R = (V/I) cos phi and X = (V/I) sin phi, from five sets of V, I and phi

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Triangles of trigonometry books as questions of two unknown scalars: the law of sines with two sides (line
 // and circle), with two angles (two lines), three sides (two circles), two sides with their angle (the
 // polygon closed).

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Unit factors and rounding rules as printed in standards and books.
 #include "tests/support/printed.h"
 

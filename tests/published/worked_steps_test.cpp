@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Intermediate values that a source prints on its way (angles of the triangle, sides, components), each
 // looked up in the steps of the worked solution. Numbers only; the sources' words are not carried over.
 #include "core/explain/explain.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The plan of the house, kept by a test: core/ knows no Qt, and a folder of it includes only the folders
 // before it in the list. That core's own tests link without Qt is the other half of the proof.
 #include <gtest/gtest.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every source says its licence in its first lines (tests/rooms/spdx writes it), and the licence itself is
 // there.
 #include <gtest/gtest.h>

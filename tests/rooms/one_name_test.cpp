@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Two types of one name in one namespace are no error to compiler or linker: of the functions that both have
 // (copy, destroy, a vector of them) one is taken for both, and memory goes wrong where they aren't inlined.
 #include <gtest/gtest.h>

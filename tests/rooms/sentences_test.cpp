@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every sentence of core/explain is one whole literal in SENTENCE: what the tool that collects texts for
 // translators finds (lupdate of Qt, by an alias) is what the compiler sees, and no sentence goes without it.
 #include <gtest/gtest.h>

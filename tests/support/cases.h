@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Seeded sketches for the property tests, adversarial ones among them. The same seed makes the same cases
 // everywhere: only the engine's raw output is used, never a library's distribution.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Questions whose triangle has no height, or that have no answer, none to work out, or infinitely many.
 #pragma once
 

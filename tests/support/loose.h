@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A short way to give a force tolerances in tests.
 #pragma once
 

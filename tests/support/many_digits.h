@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Arithmetic of 50 and more digits, from Boost: what the core's doubles are measured against.
 #pragma once
 

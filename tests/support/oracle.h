@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The vector equation once more, naively but in many digits: what the core's answers are measured against.
 // Real is a Boost.Multiprecision number of 33 or more digits. Nothing here calls into core/.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Printed answers of books: a value agrees when it lies within half a unit of the last printed place.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Solves random sketches with the core and with the oracle, and measures every answer against the bounds that
 // core/solve/solve.h states. Faults are kept as text; the largest error is kept as a part of its bound.
 #pragma once

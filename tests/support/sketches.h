@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Short ways to write sketches in tests. Angles in degrees from +x, counter-clockwise.
 #pragma once
 

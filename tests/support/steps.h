@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Steps of a solution by the names that tests call them by.
 #pragma once
 

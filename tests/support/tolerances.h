@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Seeded sketches with tolerances, of every family, and a search of their boxes by trial: points drawn,
 // corners, then steps uphill from the best. It knows solve() and nothing of core/solve/tolerance. Degrees.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Ranges against a search by trial, by hand: tolerant [CASES] [PERCENT] [DEGREES] [SEED] [BOXES]. Prints
 // every case whose range is narrower than what was found, or unmarked and wider by more than 0.1 %, then
 // counts and times.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One more force is the same force wherever it is asked for.
 #include "tests/ui/window_fixture.h"
 #include "ui/canvas/canvas.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is said aloud, and what stays unsaid; the signals on the bus are in tests/whole/window.
 #include "panel_support.h"
 #include "tests/ui/window_fixture.h"

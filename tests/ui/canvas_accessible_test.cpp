@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The sheet as assistive technology meets it.
 #include "tests/ui/canvas_fixture.h"
 #include "ui/document/given_edits.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Dragging on the sheet: what a hand draws is what the document holds, one undo step a drag.
 #include "tests/ui/canvas_fixture.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A canvas on a sketch, and hands for it: presses, moves and releases sent as Qt would, with modifiers.
 #pragma once
 

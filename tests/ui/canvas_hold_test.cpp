@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The sheet holds still under a hand that draws, gives way at its edge, and shows what was drawn.
 #include "tests/ui/canvas_fixture.h"
 #include "ui/canvas/force_gesture.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the pointer shows before it is pressed: marks that are seen, what a drag would do, targets that are
 // hit.
 #include "core/figure/hit.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The whole sheet from the keyboard.
 #include "tests/ui/canvas_fixture.h"
 #include "ui/canvas/nudge.h"

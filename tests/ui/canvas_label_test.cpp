@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Labels put elsewhere by hand.
 #include "tests/ui/canvas_fixture.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The menus of the sheet: what a pointer can't say by dragging.
 #include "tests/ui/canvas_fixture.h"
 #include "ui/canvas/label_editor.h"

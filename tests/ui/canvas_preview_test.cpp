@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A drag that something else ends: an undo, a save, another edit. The hand then holds nothing any more.
 #include "tests/ui/canvas_fixture.h"
 

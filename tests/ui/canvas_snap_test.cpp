@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Snapping: round magnitudes, round angles, other forces' lines, and Alt, which turns it off.
 #include "tests/ui/canvas_fixture.h"
 #include "ui/canvas/snap.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Tolerances on the sheet: the region of a tip at rest, under a hand and while the hand rests.
 #include "core/figure/tolerated.h"
 #include "core/figure/words.h"

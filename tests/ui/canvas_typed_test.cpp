@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Values typed in place on the sheet.
 #include "tests/ui/canvas_fixture.h"
 #include "ui/canvas/hit.h"

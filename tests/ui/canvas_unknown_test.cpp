@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is to be found: it can't be dragged, it follows live, and of two answers either can be taken.
 #include "tests/ui/canvas_fixture.h"
 

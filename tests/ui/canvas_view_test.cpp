@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Zoom, pan and fit; what is painted, and how often it is composed.
 #include "tests/ui/canvas_fixture.h"
 #include "ui/canvas/glide.h"

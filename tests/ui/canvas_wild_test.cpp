@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Hands that do anything: whatever is dragged, pressed and undone, the sketch stays one that can be saved.
 #include "tests/ui/canvas_fixture.h"
 

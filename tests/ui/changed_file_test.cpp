@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the window says of a file that was changed under it, and of a copy that a crash left.
 #include "panel_support.h"
 

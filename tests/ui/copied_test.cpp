@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the clipboard gets: numbers for a spreadsheet, a table and a note for a text, and whence it comes.
 #include "tests/support/sketches.h"
 #include "tests/ui/window_fixture.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Sheets with several labels, small and in large letters: an angle's value stands in its own angle, and no
 // label is led across a force. Told from what is drawn, with the fonts of the screen.
 #include "tests/core/figure/wedges.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a drag at the sheet's edge does to the view, second by second.
 #include "ui/canvas/edge_scroll.h"
 

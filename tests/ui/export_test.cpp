@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Export figure: what its choices do, where it goes, what is remembered, and its printed pages.
 #include "window_fixture.h"
 

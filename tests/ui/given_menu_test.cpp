@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The menu of a cell of Given acts on the force that it was opened for, whatever the sketch does meanwhile.
 #include "panel_support.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Tolerances, masses and limits, typed in the window.
 #include "tests/ui/panel_fixture.h"
 

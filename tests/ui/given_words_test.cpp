@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the table of given values says of a value beside its shown digits.
 // NIST SP 811 (2008), B.8: 1 kgf = 9.80665 N, exact; so 850 kgf = 8335.6525 N.
 #include "tests/ui/panel_support.h"

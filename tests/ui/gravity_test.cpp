@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The g of a sheet, chosen in its menu: it changes the weight of masses, in one step.
 #include "tests/ui/panel_support.h"
 #include "tests/ui/window_fixture.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Make handout: what its choices do, where it goes, what is remembered, and its pages.
 #include "window_fixture.h"
 

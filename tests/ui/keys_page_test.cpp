@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // resources/keys.md is the program's own list of keys: what its menus, F1 in the window and F1 in the lecture
 // say. TAILPOINT_WRITE_GOLDEN=1 writes it anew: read the difference before you keep it.
 #include "tests/ui/window_fixture.h"

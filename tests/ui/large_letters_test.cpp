@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The sheet of a window of 1366 by 768 (and of 800 by 600) pixels with letters of twice the size: Qt then
 // makes everything twice as large, so that a canvas of half as many pixels is left beside the panel.
 #include "tests/core/figure/wedges.h"

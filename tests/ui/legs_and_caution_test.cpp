@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Legs among the values of the panel, and the caution in what is copied as text.
 #include "panel_support.h"
 

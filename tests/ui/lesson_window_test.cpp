@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A lesson in the window: its notes beside the lecture, and the way from sketch to sketch.
 #include "window_fixture.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The application is made when tests run, not when they are listed: listing needs no display.
 #include <QApplication>
 #include <QFile>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The notice under the bar: what it says is read whole, in a wide window and in one that is enlarged to twice
 // its size.
 #include "ui/window/lines.h"

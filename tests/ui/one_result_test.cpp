@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // While a hand drags, sheet and panel are painted of one result, once a frame, however many moves come.
 #include "core/figure/hit.h"
 #include "panel_support.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the panel says of the question: the answer or both, the check, the tables of values, its sections.
 #include "panel_fixture.h"
 #include "tests/core/explain/questions.h"

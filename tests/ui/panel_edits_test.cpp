@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What typing, toggling, pasting and changing units make of a sketch: no widgets.
 #include "panel_support.h"
 

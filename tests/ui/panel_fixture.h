@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A panel on the raft, driven as a person drives it.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the tests of panel and window share: the raft, and waiting by condition.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The table of what is given, as a person drives it: typing, keys, pasting, selecting.
 #include "panel_fixture.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Pointing: a step of the solution lights its parts on the sheet, and a part of the sheet its step.
 #include "canvas_fixture.h"
 #include "tests/support/steps.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a label says as it is seen: without markup, no-break spaces as spaces.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a crash left, offered until it is answered; and the version before this sitting's first save.
 #include "panel_support.h"
 

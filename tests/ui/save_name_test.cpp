@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Names typed into the real file dialog: their endings, and the question before files are replaced.
 #include "window_fixture.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The switch at the window's foot and the bar's Snap are one.
 #include "tests/ui/window_fixture.h"
 #include "ui/canvas/canvas.h"

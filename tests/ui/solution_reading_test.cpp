@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The worked solution read by keys, line by line.
 #include "panel_fixture.h"
 

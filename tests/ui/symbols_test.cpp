@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A name is set as a symbol wherever it is read, and two names that differ never look alike: as
 // core/sketch/things.h says, T1 is T with 1 below, a later T_1 stands as it was typed, T_A1 is T with A1
 // below, and R_x takes its look from the component of R along x, which becomes R_(x).

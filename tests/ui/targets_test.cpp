@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whatever is pressed in the window is large enough for a pointer, and where there is a touch screen for a
 // finger.
 #include "ui/style/targets.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A number that reads two ways, at every door of the window: typed with keys, pasted through the clipboard.
 #include "tests/ui/canvas_fixture.h"
 #include "tests/ui/reading_support.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Standard uncertainty in the window: chosen in the Question menu, told in the solution and the handout,
 // remembered.
 #include "tests/ui/window_fixture.h"

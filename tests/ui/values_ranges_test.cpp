@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The panel with tolerances and limits: no number stands alone, and no verdict hangs on colour.
 #include "panel_fixture.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // No value of the panel is cut, whatever its unit, its figures, the panel's width and the size of its
 // letters; and every column and row has a name.
 #include "panel_fixture.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The main window with a settings folder of its own.
 #pragma once
 

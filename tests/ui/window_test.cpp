@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The window: files, the question before changes are lost, units, themes, what is remembered.
 #include "panel_support.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/accessible.h"
 
 #include "ui/canvas/accessible_vector.h"

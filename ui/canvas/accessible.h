@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The sheet for assistive technology: the canvas holds the vectors, each a group of two values with actions.
 //
 //   canvas "Sheet"  -  "Force P, 340 N at 25.0°"  -  "Magnitude of P"  (value, increase, decrease)

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One vector of the sheet, and one quantity of a vector, for assistive technology. All changes go through the
 // canvas.
 #pragma once

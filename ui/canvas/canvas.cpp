@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/canvas.h"
 
 #include "core/construct/reduction.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // canvas/: the sheet on screen. Paints the display list over a cached static layer and turns gestures, keys
 // and typed values into edits of the document. Keeps no number of the sketch: what it needs it reads from
 // SketchDocument::result() or from the figure.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Edits that are no drag: typed values, given or to find, one more force, one less.
 #include "core/quantity/decimals.h"
 #include "core/quantity/typed.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The sheet under a drag: it holds still, gives way at its edge, and shows afterwards what was drawn.
 #include "ui/canvas/canvas_p.h"
 

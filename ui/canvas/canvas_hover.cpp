@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What hovering shows: what a drag from here would do, in the cursor, a mark and the hint line.
 #include "ui/canvas/canvas_p.h"
 #include "ui/canvas/lit_parts.h"

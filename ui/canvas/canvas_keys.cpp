@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Everything on the sheet from the keyboard.
 #include "ui/canvas/canvas_p.h"
 #include "ui/canvas/words.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The menus of the sheet.
 #include "ui/canvas/canvas_p.h"
 #include "ui/canvas/label_gesture.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The pointer: which gesture a press begins, what ends it, the wheel.
 #include "ui/canvas/canvas_p.h"
 #include "ui/canvas/label_gesture.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Changing a vector without a pointer.
 #include "ui/canvas/canvas_p.h"
 #include "ui/canvas/label_gesture.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The sheet while the learner's own answer is under way.
 #include "ui/canvas/canvas_p.h"
 #include "ui/canvas/pointing_layer.h"

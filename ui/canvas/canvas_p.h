@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The canvas's inside: what its files share. Nothing outside ui/canvas includes it.
 #pragma once
 

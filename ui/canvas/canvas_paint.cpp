@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Painting: static layer, what lies under the figure, the figure, what belongs to the hand.
 #include "ui/canvas/canvas_p.h"
 #include "ui/canvas/lit_parts.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/drawn.h"
 
 #include "core/construct/reduction.h"

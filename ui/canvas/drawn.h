@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where the vectors stand on the sheet: what can be hit, dragged and lit.
 #pragma once
 

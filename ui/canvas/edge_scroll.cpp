@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/edge_scroll.h"
 
 #include <algorithm>

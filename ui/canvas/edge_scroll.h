@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a drag that rests at the sheet's edge does to the view. Pure arithmetic, no widget and no clock.
 #pragma once
 

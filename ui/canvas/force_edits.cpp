@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/force_edits.h"
 
 #include <cmath>

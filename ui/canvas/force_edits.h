@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a gesture or a key makes of a sketch: sketch in, sketch out. Magnitudes in the sheet's force
 // unit; directions `referred`: the sheet's angle unit, from its axis, in its sense.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The gestures that change a force: its tip, its body, a new one. Each is one undo step, taken back by
 // cancel().
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Input as a small state machine: no gesture is the idle state (the pointer hovers), a press that means
 // something makes one of these, a release or Escape ends it.
 #pragma once

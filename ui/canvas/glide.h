@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Labels on their way: after a drag they move from where the hand left them to where the sheet alone puts
 // them.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What lies under the pointer.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/label_editor.h"
 
 #include "ui/document/readings.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A small field over a label of the sheet. What isn't taken keeps its text and says why beside it; of a
 // number that reads two ways a click or a key takes the one or the other.
 #pragma once

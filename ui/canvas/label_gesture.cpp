@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/label_gesture.h"
 
 #include "core/construct/reduction.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A label put elsewhere by hand: it stays there, at the same offset from the middle of its arrow or arc.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/lit_parts.h"
 
 #include "core/construct/pairs.h"

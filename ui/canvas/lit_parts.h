@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a step of the solution speaks of, lit on the sheet; and the way back, from a place on the sheet to the
 // part that stands there.
 #pragma once

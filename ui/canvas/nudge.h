@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Steps from the keyboard and from assistive technology: which value comes next, and which of them are one
 // undo step.
 #pragma once

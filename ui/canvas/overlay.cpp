@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/overlay.h"
 
 #include "ui/style/painted_sentence.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the canvas paints besides the figure: it belongs to the hand, not to the sheet, and goes into no
 // export.
 #pragma once

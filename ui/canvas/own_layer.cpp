@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/own_layer.h"
 
 #include "core/construct/reduction.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The learner's own answer on the sheet: thin strokes over the figure, which belong to nobody else's figure
 // and go into no export. Its tips can be dragged.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A vector of the learner's own answer drawn without a pointer.
 #include "core/construct/reduction.h"
 #include "ui/canvas/canvas_p.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/pointing_layer.h"
 
 #include "ui/marking/own_answer.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The angles that can be pointed at, while a learner looks for one: an arc each, side by side at a corner.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/resting_tips.h"
 
 namespace tailpoint {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where tips can lie, while a drag rests: true outlines, made beside the thread that paints.
 #pragma once
 

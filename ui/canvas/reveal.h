@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is new on the sheet draws itself: strokes from their beginning to their end, values last; what stays
 // but stands elsewhere moves there.
 #pragma once

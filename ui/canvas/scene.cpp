@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/scene.h"
 
 #include "core/construct/pairs.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the canvas shows at this moment: the document's result seen through a view, composed once per change.
 #pragma once
 

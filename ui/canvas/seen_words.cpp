@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/seen_words.h"
 
 #include "core/construct/reduction.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A staged figure in words: what is seen of it and nothing else, for assistive technology.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/sheet_view.h"
 
 #include <algorithm>

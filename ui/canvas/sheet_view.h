@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where the sheet lies in the widget: the figure's view, and the way from its points to logical pixels.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/snap.h"
 
 #include "ui/style/symbols.h"

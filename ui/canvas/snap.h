@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Snapping: where a dragged tip or body comes to rest. Pure arithmetic, no widget.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/static_layer.h"
 
 #include "ui/render/render.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Parts of the figure that hardly ever change, as pixmaps at the device pixel ratio, painted again only when
 // they do: sheet and grid below the vectors, the title block above them.
 #pragma once

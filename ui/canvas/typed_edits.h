@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a text typed on the sheet makes of a sketch, or why it was not taken. The table of given values
 // decides what a cell means; here it is only cut to the sheet's labels.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where the unit behind a value stands on the sheet: it is clicked to be changed.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/canvas/words.h"
 
 #include "core/sketch/shown.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Numbers and names as the window writes them: core's texts with a true minus, translated.
 #pragma once
 

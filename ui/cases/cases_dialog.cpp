@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/cases/cases_dialog.h"
 
 #include "core/explain/cases.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The open sketch's cases beside the sheet: what differs, and the envelope. It stays open while one works
 // there.
 #pragma once

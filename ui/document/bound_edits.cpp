@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/bound_edits.h"
 
 #include "core/explain/limits.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a force may be at most, and where it may point, as they are typed. Pure: a sketch in, a sketch or a
 // reason out.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The cases of a file: its list "cases".
 #include "ui/document/force_read.h"
 #include "ui/document/unknown_keys.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/copy_writer.h"
 
 #include "ui/document/json_text.h"

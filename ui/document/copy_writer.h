@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The thread that writes and removes the copy of unsaved work.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // System calls on files: owned descriptors, and calls that a signal interrupts taken up again.
 #pragma once
 

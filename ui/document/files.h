@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Bytes from and to the disk: refused in words, never half written.
 #pragma once
 

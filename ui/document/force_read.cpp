@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/force_read.h"
 
 #include "core/quantity/typed.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The forces of a file and their sum. Used by the reader of sketches alone.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What typing into the table of given values does to a sketch. Pure: a sketch in, a sketch or a reason out.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // given -> to find and back.
 #include "core/quantity/decimals.h"
 #include "core/sketch/shown.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/json_at.h"
 
 #include "core/quantity/utf8.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A value of a JSON file with its path, read as what is wanted of it or refused with its place and the mend.
 // Used by the readers of sketches and of what they say of marking.
 #pragma once

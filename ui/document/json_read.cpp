@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // JSON text as a tree: a strict parser with a place and a mend for what it refuses.
 #include "core/quantity/utf8.h"
 #include "ui/document/json_text.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // JSON as a tree that remembers where each value stands, keeps the order of keys and the text of numbers,
 // and refuses what would be lost silently: a key given twice, a number that no double holds.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The tree as text: one way for sketches, reports and copies.
 #include "core/quantity/decimals.h"
 #include "core/quantity/utf8.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/lock_file.h"
 
 #include <QCoreApplication>

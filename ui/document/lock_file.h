@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A file that says who is at work on another one, so that two windows don't write over each other: on this
 // machine or, in a folder that several share, on others.
 #pragma once

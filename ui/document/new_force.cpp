@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/new_force.h"
 
 #include "core/quantity/decimals.h"

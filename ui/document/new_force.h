@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One more force that nobody drew or typed: with the ones that are there it makes a figure worth looking at.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/open_file.h"
 
 #include <QCryptographicHash>

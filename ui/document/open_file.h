@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The file of the open sketch: its name, its lock, and what was in it when it was last read or written here,
 // so that nobody's work is replaced unseen.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Lines of "name magnitude direction", as they come from a spreadsheet or a note.
 #include "ui/document/given_edits.h"
 

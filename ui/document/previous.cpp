@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/previous.h"
 
 #include "ui/document/files.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The version of a file that stood there before this sitting's first save, for who saves and regrets it.
 #pragma once
 

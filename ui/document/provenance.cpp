@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/provenance.h"
 
 #include "ui/render/source_date.h"

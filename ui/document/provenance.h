@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where what is written comes from: the sketch's file, the day, this program.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A number that reads two ways: how the question is put, and which key answers it.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/recovery.h"
 
 #include "ui/document/copy_writer.h"

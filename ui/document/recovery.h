@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Unsaved work on the disk, so that a crash or a power cut costs seconds and not the lesson.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/refused_keys.h"
 
 #include "core/quantity/utf8.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Keys that a file may not carry along unread: they look as if they changed a number or a verdict, and what
 // is not acted on must not look acted on.
 #pragma once

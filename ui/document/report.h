@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The report of a sketch: values and words, as JSON for scripts and as plain text for people.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The cases of a sketch in its report: every one solved, and the envelope.
 #include "core/explain/cases.h"
 #include "core/sketch/cases.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The head of a report in plain text: the title, and what is given.
 #include "core/explain/limits.h"
 #include "core/quantity/utf8.h"

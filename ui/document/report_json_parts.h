@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Parts of a report as JSON. Used by the reports of ui/document alone.
 #pragma once
 

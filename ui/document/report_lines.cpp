@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/report_lines.h"
 
 #include "core/quantity/units.h"

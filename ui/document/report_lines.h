@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How a report in plain text is set: headings, paragraphs and tables within its columns.
 #pragma once
 

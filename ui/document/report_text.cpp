@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/report.h"
 
 #include "core/construct/reduction.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/report_values.h"
 
 #include "core/sketch/shown.h"

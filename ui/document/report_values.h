@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Values of an answer as every report shows them.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/result.h"
 
 #include "core/explain/explain.h"

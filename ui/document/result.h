@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Everything that follows from one sketch, made as a whole and never changed.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/sheet_edits.h"
 
 #include "core/quantity/decimals.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Edits of the whole sheet: units, axis, and the question that is asked. Pure: a sketch in, a sketch out.
 #pragma once
 

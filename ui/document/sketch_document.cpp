@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/sketch_document.h"
 
 #include "core/sketch/cases.h"

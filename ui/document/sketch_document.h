@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // document/: the open sketch, its undo steps and its file. The one place where a sketch changes: mouse, keys,
 // panel and assistive technology all call edit(), or preview() and then commit() or cancel().
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The sketch as a file: UTF-8 JSON, versioned, refused in one line when it can't be read.
 #pragma once
 

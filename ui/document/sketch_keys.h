@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The words of the file format, in one place for reading and writing.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/force_read.h"
 #include "ui/document/sketch_json.h"
 #include "ui/document/sketch_keys.h"

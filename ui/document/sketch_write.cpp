@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/quantity/decimals.h"
 #include "ui/document/sketch_json.h"
 #include "ui/document/sketch_keys.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/spread_json.h"
 
 #include "core/explain/ranges.h"

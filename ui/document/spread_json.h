@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What an answer can be within the tolerances, as JSON of a vector in a report.
 #pragma once
 

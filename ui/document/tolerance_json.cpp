@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/tolerance_json.h"
 
 namespace tailpoint {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A tolerance as a file and a report say it.
 #pragma once
 

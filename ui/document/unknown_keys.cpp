@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/document/unknown_keys.h"
 
 #include <algorithm>

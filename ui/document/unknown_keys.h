@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Keys of a file that this version doesn't know: kept beside the sketch or the force in which they stood
 // (Sketch::unknownKeys, Force::unknownKeys), and written back there.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/handout/figure_job.h"
 
 #include "core/construct/pairs.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A figure as files to hand out: the form, the paper, what is shown of it, one stage or all of them. The verb
 // `figure` and the window's export both draw through here, so that they can't differ.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/handout/figure_parts.h"
 
 #include "core/figure/words.h"

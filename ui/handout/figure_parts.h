@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is put to a drawn figure or taken from it before it is handed out.
 #pragma once
 

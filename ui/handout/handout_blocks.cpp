@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/handout/handout_blocks.h"
 
 #include <QFontMetricsF>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The texts and formulas of pages set in type, in the order of the page: a handout's, and what else is made
 // of the same blocks (ui/problems).
 #pragma once

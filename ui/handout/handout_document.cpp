@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/handout/handout_document.h"
 
 #include "core/explain/cases.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // handout/: the open question as something to hand out: statement, figure, worked solution, check, caution.
 // The words come from core/explain, the figure from core/figure; nothing is computed here.
 #pragma once

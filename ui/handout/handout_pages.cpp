@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/handout/handout_pages.h"
 
 #include "core/sketch/cases.h"

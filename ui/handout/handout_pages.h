@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The handout on pages: laid out once for a paper, then painted page by page on a printer, a PDF or an image.
 // A step stays on one page wherever it fits on one.
 #pragma once

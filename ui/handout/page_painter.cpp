@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/handout/page_painter.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What stands on one page, on its way to a device. In a PDF each change of ink, pen or transform costs more
 // than what is drawn with it: words of one ink go out together, and strokes and grounds, of which none lies
 // over a word, once the page has all its words, those of one pen as one path.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The left third: title, a few words and the formulas, large; lines that do not fit scroll under the title.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What stands where in the column: as large as the whole step allows, never under the least size.
 #include "ui/lecture/column.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Which lines are seen: page by page where they are more than the column holds.
 #include "ui/lecture/column.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How a lecture begins and ends.
 #pragma once
 

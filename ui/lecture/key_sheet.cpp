@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/lecture/key_sheet.h"
 
 #include <QFontMetricsF>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The keys of the lecture, over everything, on F1.
 #pragma once
 

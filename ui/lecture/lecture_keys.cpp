@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The lecture's keys. Presenter remotes send Page Up, Page Down, '.' and Escape.
 #include "ui/canvas/canvas.h"
 #include "ui/lecture/column.h"

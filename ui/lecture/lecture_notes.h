@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A lesson's notes for who speaks, on a key under the sheet: for a room with one screen, where the window
 // that else has them is hidden behind the lecture. Not for the last row: smaller than all else.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where the lecture stands after a change of the sketch.
 #include "ui/lecture/lecture_view.h"
 #include "ui/lecture/vote_board.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/lecture/lecture_view.h"
 
 #include "core/explain/caution.h"

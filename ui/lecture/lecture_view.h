@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The lecture: full screen, step by step, the same figure and formulas as in the window. It speaks from a
 // document of its own, a copy taken when it begins: what is tried before a room never reaches the open
 // sketch, its undo stack or its file, and the plan is always there to go back to.

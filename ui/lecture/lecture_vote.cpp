@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The lecture while a question is put to the class.
 #include "core/practice/other_numbers.h"
 #include "ui/canvas/canvas.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The lecture as a window: its screen, its parts and their looks.
 #include "ui/lecture/lecture_view.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/lecture/measures.h"
 
 #include "ui/style/theme.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How large things are for the last row of a room, by the height of the screen.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/lecture/movement.h"
 
 #include <QApplication>

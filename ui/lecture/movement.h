@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whether the desktop wants things to move.
 #pragma once
 

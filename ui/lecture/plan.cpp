@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/lecture/plan.h"
 
 #include "ui/lecture/ends.h"

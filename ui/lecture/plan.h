@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // lecture/: the worked solution revealed step by step on a full screen, with the same figure and formulas as
 // everywhere. Here the plan: which stops a lecture makes, what each shows of the figure, and in which order
 // its lines appear. No widget, no number of its own.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/lecture/progress.h"
 
 #include <QFontMetricsF>

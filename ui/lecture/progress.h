@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The quiet line at the foot of the column: how far, and where the keys are told; a caution over it.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a line of the lecture has revealed, and what is still hidden: no value stands on the sheet before it
 // is read out, whatever the stage of the figure. By ids: two quantities may well have the same value.
 #pragma once

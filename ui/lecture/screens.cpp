@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/lecture/screens.h"
 
 #include <QGuiApplication>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Which screen a lecture takes.
 #pragma once
 

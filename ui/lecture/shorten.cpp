@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A lecturer speaks; the sheet says in few words what is spoken of.
 #include "core/explain/caution.h"
 #include "core/quantity/utf8.h"

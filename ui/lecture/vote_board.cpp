@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the board knows and says; how it looks is vote_board_paint.cpp.
 #include "ui/lecture/vote_board.h"
 

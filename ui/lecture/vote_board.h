@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A question put to the class, in the column's place: choices with a key each, votes typed as counts, the
 // shares only after the second vote, and then what each wrong choice comes from.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How the board looks: as large as its room allows, never under the least size.
 #include "ui/lecture/vote_board.h"
 #include "ui/lecture/vote_letters.h"

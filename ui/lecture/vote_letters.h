@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How a choice and a share are written.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/lecture/vote_question.h"
 
 #include "core/explain/question.h"

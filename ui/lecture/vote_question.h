@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a class that votes must know, over the sheet: all that is given, in words with its values, and what is
 // asked. The sheet alone can't show a magnitude without a direction.
 #pragma once

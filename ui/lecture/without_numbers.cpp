@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Asking the room first: a step whose numbers are hidden.
 #include "ui/lecture/plan.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/lesson/lesson.h"
 
 #include "ui/document/json_at.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // lesson/: several sketches in one lecture, in order, with notes for who speaks. A file of our own:
 //
 //   { "format": "tailpoint-lesson", "version": 1, "title": "Two forces at a point",

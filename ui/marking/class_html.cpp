@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The page of a class.
 #include "ui/marking/html_parts.h"
 #include "ui/marking/marking_html.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/marking/class_marking.h"
 
 #include "core/quantity/decimals.h"

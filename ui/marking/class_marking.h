@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // marking/: answers of a whole class to one question, read from a table, marked row by row, and told as text,
 // JSON, CSV or HTML. What an answer is worth says core/mark; nothing is computed here.
 //

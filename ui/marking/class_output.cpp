@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/marking/class_output.h"
 
 #include "core/quantity/decimals.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is made of a marked class, row by row.
 #pragma once
 

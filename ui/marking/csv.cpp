@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/marking/csv.h"
 
 #include "ui/document/json_text.h"

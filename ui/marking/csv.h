@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Tables as spreadsheets write and read them: cells parted by commas or semicolons. What is written can't act
 // as a formula where it is opened.
 // Source: RFC 4180 for quotation marks and line breaks within cells.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/marking/feedback_names.h"
 
 #include <algorithm>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Names of files made from names of people.
 #pragma once
 

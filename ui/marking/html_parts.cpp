@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/marking/html_parts.h"
 
 #include "core/explain/handout.h"

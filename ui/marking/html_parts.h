@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the pages of markings are made of. Internal to marking/.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/marking/mark_options.h"
 
 #include "core/quantity/text.h"

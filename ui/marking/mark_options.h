@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How a question is marked: what its file says under "marking". The key is kept with the sketch like every
 // key that the window has no use for, and is read here alone.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A marked class as a table: the rows that came in, with what was found added to each.
 #pragma once
 

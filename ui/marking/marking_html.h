@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Markings as pages: one for the class, one for a student. HTML 5, UTF-8, well-formed as XML too, MathML, no
 // script, nothing from the network; they print on A4 and Letter.
 #pragma once

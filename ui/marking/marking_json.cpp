@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/marking/marking_json.h"
 
 #include "ui/document/json_text.h"

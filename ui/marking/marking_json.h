@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Markings for scripts; resources/marking.schema.json says what is in them.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/marking/own_answer.h"
 
 #include "ui/document/sketch_document.h"

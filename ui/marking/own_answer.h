@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A learner's own answer to the open question: values as typed, vectors as drawn, and how they were marked.
 // While it is under way the document withholds the answer; it alone knows it, and tells it on demand. It is
 // no part of the sketch: no file has it, and no undo step goes through it.

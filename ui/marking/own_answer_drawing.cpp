@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What of an own answer's marking can be drawn: the construction of a slip, and the right one.
 #include "ui/marking/own_answer.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The vectors that a learner has drawn for his own answer.
 #include "ui/marking/own_answer.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // An own answer's angles that are pointed at on the sheet.
 #include "ui/marking/own_answer.h"
 

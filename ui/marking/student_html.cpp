@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The page of one student.
 #include "ui/marking/html_parts.h"
 #include "ui/marking/marking_html.h"

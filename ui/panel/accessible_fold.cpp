@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/accessible_fold.h"
 
 #include <QAbstractButton>

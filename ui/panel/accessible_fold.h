@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A heading that folds what is under it, as assistive technology is told of it: a button that is expanded or
 // not, rather than a box with a tick.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/answer_text.h"
 
 #include "core/construct/reduction.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the panel says of an answer, as rich text; pure functions of the result.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/bound_dialog.h"
 
 #include "core/sketch/shown.h"

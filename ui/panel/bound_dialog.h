@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A dialog for what a force may be at most and where it may point.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/cell_text.h"
 
 #include "ui/style/symbols.h"

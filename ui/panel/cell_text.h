@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How a cell's words, symbols and figures are set; the fonts are looked up once, not once a cell.
 #pragma once
 

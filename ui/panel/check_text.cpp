@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/check_text.h"
 
 #include "core/explain/explain.h"

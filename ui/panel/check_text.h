@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Check: what the solution's check compares, and what it says of it.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/copied_cases.h"
 
 #include "core/explain/ranges.h"

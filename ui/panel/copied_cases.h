@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The cases of the open sketch for the clipboard, as bare numbers and in words.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/copied_values.h"
 
 #include "core/explain/legs.h"

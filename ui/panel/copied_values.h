@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The values of the open sketch for the clipboard: for a spreadsheet, for a text, and as a note.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Typed texts that could not be taken: kept where they were typed until they are mended or given up.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/figure_rows.h"
 
 #include "core/construct/reduction.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The rows of the tables under Solution; pure functions of the result.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/figures_model.h"
 
 #include "ui/panel/answer_text.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Read-only tables under Solution.
 #pragma once
 

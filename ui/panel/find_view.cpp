@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/find_view.h"
 
 #include "core/construct/reduction.h"

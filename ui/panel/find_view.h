@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Find: the question as a sentence, the answer as the largest thing in the panel, and what to do where there
 // is none.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The menu of a cell.
 #include "ui/document/sketch_document.h"
 #include "ui/panel/bound_dialog.h"

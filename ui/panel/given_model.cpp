@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/given_model.h"
 
 #include "core/construct/reduction.h"

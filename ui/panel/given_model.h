@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The table of given values: one row a force and the sum last. Reads the document, keeps no number of it;
 // what it does keep is a typed text that could not be taken, so that it is not lost.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/given_view.h"
 
 #include "ui/document/new_force.h"

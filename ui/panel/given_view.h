@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Given: the table, one quiet line under it, and a button for one more force.
 #pragma once
 

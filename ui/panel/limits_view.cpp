@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/limits_view.h"
 
 #include "ui/document/result.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Limits and permitted directions under the answer: for each a bar, a word and a sentence, so that none of
 // them hangs on colour.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/line_exercise_view.h"
 
 #include "ui/document/sketch_document.h"

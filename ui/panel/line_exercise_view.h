@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Under Find: a worked solution whose blank lines are filled one by one, or in which the line with a slip is
 // pointed at and mended. What came of an entry is said in one line that is spoken, with what a slip did under
 // it.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/marked_text.h"
 
 #include "core/explain/spoken.h"

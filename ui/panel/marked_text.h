@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Sentences and lines of calculation one under another, painted as the worked solution is. As high as they
 // are at its width; assistive technology reads them in words.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/own_answer_row.h"
 
 #include "core/sketch/shown.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One quantity of a learner's own answer.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the fields are told: verdicts, findings, points, the angle that is pointed at.
 #include "ui/document/sketch_document.h"
 #include "ui/panel/own_answer_row.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // In Find, where the answer would stand: a field for every quantity that is asked, and for values on the way;
 // what was marked stands beside and under them. No verdict moves a field: their room is kept.
 #pragma once

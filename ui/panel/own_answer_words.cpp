@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/own_answer_words.h"
 
 #include "ui/style/symbols.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is said of a marking beside and under the fields; pure functions of it.
 #pragma once
 

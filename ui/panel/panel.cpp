@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/panel.h"
 
 #include "core/explain/caution.h"

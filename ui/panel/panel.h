@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // panel/: Given, Find, Solution, Check beside the sheet. Reads SketchDocument::result() once a frame at most
 // and keeps no number of it; what is typed becomes an edit of the document.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Small parts that the panel is made of.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/panel_table.h"
 
 #include "ui/panel/cell_text.h"

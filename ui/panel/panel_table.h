@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A table as a drafting sheet has it: hairlines under the rows, no frame, no header, as high as its rows.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/practice_hints.h"
 
 #include "ui/panel/marked_text.h"

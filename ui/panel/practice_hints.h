@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The hints that were opened, under the fields of a learner's own answer.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/practice_strip.h"
 
 #include "core/practice/families.h"

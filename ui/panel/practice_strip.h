@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The question in words, at the head of the sheet, and under it what leads on while it is practised: a hint,
 // the same kind once more, a harder one, the next. Takes no room where there is no question in words.
 #pragma once

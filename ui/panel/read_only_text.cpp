@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/read_only_text.h"
 
 #include <QWidget>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A text that assistive technology reads, letter by letter too, and nobody types into.
 #pragma once
 

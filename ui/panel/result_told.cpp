@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/result_told.h"
 
 #include "core/explain/caution.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What was found, to be heard: said by itself when it changes.
 #pragma once
 

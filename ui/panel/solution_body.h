@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The body of a step of the worked solution: its paragraphs, painted from the very formula trees, and read
 // one by one: one of them is current while the keyboard is here.
 #pragma once

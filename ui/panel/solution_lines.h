@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A worked solution row by row, to be walked through and pointed at: what a step says, and each of its lines.
 // A list to assistive technology, with a node of its own for every row. As high as its rows are at its width.
 #pragma once

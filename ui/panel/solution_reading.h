@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The worked solution for assistive technology: a step is a group with its title as its name and all of its
 // words as its text; the paragraphs of its body are nodes of their own.
 //

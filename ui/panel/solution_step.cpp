@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/solution_step.h"
 
 #include "core/explain/spoken.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One step of the worked solution: a head that folds it, and its body. Down goes into the body and on line by
 // line, Up back; Left leaves it for the head.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/panel/solution_view.h"
 
 #include "core/construct/reduction.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The panel's section Solution: the worked steps of the open sketch, each foldable, lit as the pointer asks.
 // Put it into a scroll area with setWidgetResizable(true); it keeps its own height. Reads the document's
 // result at most once a frame and keeps no number of it.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One line that is news whenever it changes: seen in its place, and spoken by a screen reader wherever the
 // keyboard is.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A unit in a cell is pressed to choose another for the sheet.
 #include "ui/panel/panel_table.h"
 #include "ui/style/symbols.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Hints for a question, one at a time: of every line of its solution what it is and the question for its
 // principle; the principle with the line in letters, once something was tried; the line in numbers. What a
 // line comes to is never in its own hint; the numbers of a line tell what the lines before it give.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A sitting in plain words: how many questions, which slips went away, which are left.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/practice/line_exercise.h"
 
 #include "core/practice/families.h"

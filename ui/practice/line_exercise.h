@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The open problem worked as an example: a solution whose last lines are blank and are filled one by one, or
 // one in which a line was rewritten by a slip, to be found and mended. The answer is withheld meanwhile, and
 // the fields of a learner's own answer stand aside. It goes into the record as an example. Draws nothing.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/practice/new_folder.h"
 
 #include <QDir>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A folder that is there as a whole or not at all.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/practice/practice.h"
 
 #include "ui/document/sketch_document.h"

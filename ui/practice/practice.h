@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The open question as a problem under practice: its hints, what goes into the record of it, and which
 // problem comes next. Follows the document and the learner's own answer; draws nothing.
 #pragma once

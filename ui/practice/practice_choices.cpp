@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/practice/practice_choices.h"
 
 #include "core/explain/question.h"

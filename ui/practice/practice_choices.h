@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What can be practised: every family at each of its levels, a problem by its code, and the samples as worked
 // examples. Nothing here has an answer.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/practice/problem_file.h"
 
 #include "core/practice/other_numbers.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A problem as a sketch's file: its statement, who made it, and how it is marked stand beside what every
 // sketch has.
 #pragma once

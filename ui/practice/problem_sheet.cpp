@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/practice/problem_sheet.h"
 
 #include "core/explain/caution.h"

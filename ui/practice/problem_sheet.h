@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A sheet of problems, or one for each of a class: the problems, how they are marked, and the files that say
 // so to scripts. What is printed is made from the same value.
 #pragma once

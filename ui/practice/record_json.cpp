@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/practice/record_json.h"
 
 #include "ui/document/json_at.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The record of practice as JSON: {"format": "tailpoint-practice", "version": 1, "entries": [...]}.
 #pragma once
 

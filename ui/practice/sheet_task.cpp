@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/practice/sheet_task.h"
 
 #include "core/practice/families.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is to be done with the problems of a sheet: solve them, fill in the last lines of their solutions, or
 // find the line that a slip has rewritten.
 #pragma once

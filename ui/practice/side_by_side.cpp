@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/practice/side_by_side.h"
 
 #include <algorithm>

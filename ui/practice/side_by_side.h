@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Work that is the same for many, spread over the machine's cores.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/practice/sitting.h"
 
 #include "ui/document/lock_file.h"

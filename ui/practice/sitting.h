@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What was practised in this sitting, and in earlier ones where the record is kept. It is kept only where
 // that is asked for, in one file on this machine. Several windows may keep it at once: each writes its own
 // entries among what the file has by then, under a lock.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/problems/exercise_figure.h"
 
 #include "core/explain/question.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The figure of a problem: what is given, and nothing of the answer.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Work spread over the machine's cores, taken over in its order.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/problems/key_blocks.h"
 
 #include "core/sketch/shown.h"

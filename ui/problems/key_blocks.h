@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A problem's entry in the key: what is right, the numbers that the common slips would give, and, if wished,
 // the worked solution.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/problems/key_html.h"
 
 #include "core/explain/handout.h"

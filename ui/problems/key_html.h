@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The page of a class that had questions of their own: how it did, the slips by how often each is named
 // first, and every row with its question.
 #pragma once

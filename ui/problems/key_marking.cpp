@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/problems/key_marking.h"
 
 #include "core/quantity/text.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A class marked by a sheet's folder: each answer against the question that its student had.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // problems/: a sheet of problems as pages to hand out, its key, and the folder that has both. What the
 // problems are says ui/practice; how a page is set, ui/handout.
 //

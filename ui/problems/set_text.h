@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Single lines of words for the pages of sheets and keys.
 #pragma once
 

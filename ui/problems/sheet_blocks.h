@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A problem's own pages, block by block, made from its sketch alone: nothing that knows an answer is
 // included.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/problems/sheet_from.h"
 
 #include "core/quantity/decimals.h"

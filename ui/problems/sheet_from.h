@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A sheet of the user's own sketches.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/problems/sheet_html.h"
 
 #include "core/explain/caution.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A sheet and its key as pages for a browser: HTML 5, UTF-8, well-formed as XML too, MathML, no script,
 // nothing from the network; printed, every problem begins a page, and figures keep their scale.
 #pragma once

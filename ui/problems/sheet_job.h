@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A sheet made from beginning to end, on a thread of its own if wished.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/problems/sheet_pages.h"
 
 #include "ui/handout/handout_blocks.h"

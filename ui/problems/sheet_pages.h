@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A sheet and its key as PDF.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/problems/task_blocks.h"
 
 #include "core/quantity/text.h"

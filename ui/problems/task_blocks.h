@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a page has besides the question where more than the question is handed out: a solution to be filled
 // in, or one in which a slip is to be found; and what the key says of it.
 #pragma once

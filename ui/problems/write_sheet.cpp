@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/problems/write_sheet.h"
 
 #include "core/practice/families.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The files of a sheet: what is handed out, its key, the answers as a table and every question as a sketch.
 #pragma once
 

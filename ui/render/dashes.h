@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Line types after ISO 128-2, as lengths of dash and gap in line widths. One table for painter and SVG.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/render/render.h"
 #include "ui/render/source_date.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/render/fonts.h"
 
 #include "ui/style/theme.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The fonts of a figure and the extents of its words, found once: looking a font up by its family, or shaping
 // a word, costs more than drawing it.
 #pragma once

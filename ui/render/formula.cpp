@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/render/formula.h"
 
 #include "core/formula/letters.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Formulas painted by Qt from the same trees that give text, LaTeX and MathML: real fraction bars, roots,
 // raised exponents. Laid out once, painted often; a layout depends on nothing but tree, size and resolution.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Paragraphs, lines of calculation and tables, made of set formulas.
 #include "ui/render/fonts.h"
 #include "ui/render/typesetter.h"

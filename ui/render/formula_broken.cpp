@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Formulas too wide for their room, broken by the trade's rule: before a sign or a factor, never within a
 // number.
 #include "ui/render/typesetter.h"

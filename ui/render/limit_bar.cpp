@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/render/limit_bar.h"
 
 namespace tailpoint {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The bar of a limit (core/explain/limit_bar), painted: in the panel and on pages.
 #pragma once
 

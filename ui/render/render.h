@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // render/: paints a display list, and computes nothing.
 #pragma once
 

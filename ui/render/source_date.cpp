@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/render/source_date.h"
 
 #include <QPdfWriter>

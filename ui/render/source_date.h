@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The time that an output bears, so that the same input makes the same bytes.
 #pragma once
 

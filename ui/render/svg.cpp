@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // SVG 1.1 from the display list. Presentation attributes only: every reader and editor understands them.
 #include "ui/render/dashes.h"
 #include "ui/render/fonts.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The sketch out of a SVG's <metadata>, after whatever optimisers and editors have put around it. The file
 // may be anybody's: time and memory stay in proportion to its length.
 #include "ui/render/render.h"

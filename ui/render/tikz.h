@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The display list as TikZ: named coordinates, real arrows, a style for each role, so that a lecturer can go
 // on with it. Lengths in bp (1/72 inch), y up; at most three decimals.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The arrows of a display list: a shaft and the head on it are one arrow in TikZ, so that both follow its
 // ends.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The items of a figure in TikZ: arrows, strokes, angles, rings and labels.
 #include "ui/render/tikz_writer.h"
 

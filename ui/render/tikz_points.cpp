@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/render/tikz_points.h"
 
 #include "core/figure/geometry.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The named coordinates of a figure in TikZ, and how they hang together: a lecturer who moves the tip of a
 // force moves with it its copies in the polygon, the resultant's tip and all strokes and labels tied to them.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/render/tikz_writer.h"
 
 #include "core/figure/geometry.h"

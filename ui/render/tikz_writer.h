@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Writes a display list as one tikzpicture.
 #pragma once
 

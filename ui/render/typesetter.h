@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Sets a formula's parts in type. Internal to render/.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The program's own line icons, tinted by the theme and rendered for the screen's pixel ratio.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/style/painted_sentence.h"
 
 #include "core/figure/words.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A sentence with symbols in it, painted where there is no label to set it: cells, links, the readout of a
 // drag. As htmlOf() sets it: letters in serif italic, subscripts upright and lowered.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/style/palette.h"
 
 namespace tailpoint {

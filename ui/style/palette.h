@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The theme as a palette, for the widgets around the sheet.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/style/symbols.h"
 
 #include "core/figure/words.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Names, numbers and units as the panel sets them: symbols in serif italic with a real subscript, digits and
 // units upright, U+2212 for the minus.
 #pragma once

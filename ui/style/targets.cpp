@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/style/targets.h"
 
 #include <QInputDevice>

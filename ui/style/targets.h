@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How large a thing to press has to be.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/style/theme.h"
 
 #include <QStringList>

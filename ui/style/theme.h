@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // style/: what the roles look like. Colours stand here and nowhere else.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/sweep/sweep_dialog.h"
 
 #include "core/explain/swept.h"

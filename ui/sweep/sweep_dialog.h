@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One given value of the open sketch varied, beside the sheet: it stays open while one works there.
 #pragma once
 

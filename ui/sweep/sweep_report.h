@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // sweep/: one given value varied: what is written of it, and the window that shows it live.
 // Computes nothing: core/solve/sweep.h does.
 #pragma once

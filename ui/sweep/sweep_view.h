@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The curves of a sweep, painted live, with a marker at the present value.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/announcer.h"
 
 #include "ui/document/sketch_document.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Says aloud what only eyes would notice: a new result, a message, an error. All of it goes through one
 // status line (SpokenLine); a result only once the numbers rest, not with every frame of a drag.
 #pragma once

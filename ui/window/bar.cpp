@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/bar.h"
 
 #include "ui/style/icons.h"

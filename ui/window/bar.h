@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The thin bar: a few actions, each with a line icon of ours. Drops the words where they don't fit.
 #pragma once
 

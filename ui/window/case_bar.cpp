@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/case_bar.h"
 
 #include "core/explain/cases.h"

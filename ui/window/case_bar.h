@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Over the sheet: the sketch as drawn and its cases, and what the one that is shown gives differently. There
 // only where the sketch has cases, and not while the answer is hidden.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/cases_menu.h"
 
 #include "core/sketch/cases.h"

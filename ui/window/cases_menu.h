@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Question > Cases: made, named, chosen, taken out; what differs. Each edit is one undo step.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/changed_file.h"
 
 #include "ui/canvas/canvas.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The open file was changed by another program: noticed when the window is turned to again and before it is
 // saved, so that neither work replaces the other unseen.
 #pragma once

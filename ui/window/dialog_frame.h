@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The frame that dialogs have in common.
 #pragma once
 

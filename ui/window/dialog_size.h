@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How large a dialog opens: as it would like to be, and within the screen.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Edit: undo, forces in and out, values and figure to the clipboard.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/export_dialog.h"
 
 #include "core/quantity/decimals.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Export figure: form, paper, true scale, what is shown; a live preview; then a file, the clipboard or the
 // printer. Choices are remembered; what goes wrong is said in the dialog.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the export dialog makes of its choices: files, the clipboard, printed pages.
 #include "ui/document/files.h"
 #include "ui/document/provenance.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/figure_output.h"
 
 #include "ui/canvas/canvas.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The figure for the clipboard. Placed anew without the memory of a drag: the same sketch and view give the
 // same figure.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/figure_preview.h"
 
 #include "ui/render/render.h"

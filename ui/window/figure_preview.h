@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A figure on its page, as a job draws it.
 #pragma once
 

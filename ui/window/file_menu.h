@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // File: new, open, save, recent files, export, and the question before unsaved changes are lost.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/handout_dialog.h"
 
 #include "ui/canvas/canvas.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Make handout: form, with or without the solution, rounding, paper; then a file, the clipboard or the
 // printer's tray. Choices are remembered; what goes wrong is said in the dialog.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Help: keys and gestures on one page, and what this program is.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/item_focus.h"
 
 #include <QAbstractItemView>

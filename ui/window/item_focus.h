@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A list or a table that takes the keyboard is told of by the item that has it: Qt names the view alone,
 // which says nothing of where in it one is.
 #pragma once

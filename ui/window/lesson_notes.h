@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Under the bar, while a lesson runs: which sketch the lecture shows, the notes for who speaks, to be written
 // here too, and the way to the next.
 #pragma once

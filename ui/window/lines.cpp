@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/lines.h"
 
 #include "ui/panel/panel_parts.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Two lines of text: the quiet hint at the window's foot, and a notice under the bar when something went
 // wrong.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/loss_question.h"
 
 #include <QPushButton>

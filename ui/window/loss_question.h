@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A question before something is lost: its answers are named by verbs, Return takes the safe one, Escape the
 // one that does nothing.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/main_window.h"
 
 #include "core/explain/explain.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // window/: menus, bar, hint line and files around the canvas and the panel. Holds no number of the sketch.
 #pragma once
 

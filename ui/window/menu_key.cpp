@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/menu_key.h"
 
 #include <QApplication>

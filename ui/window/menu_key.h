@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Shift+F10 opens the menu of what has the keyboard, as the Menu key does: not every keyboard has one, and Qt
 // knows the other way on Windows alone.
 #pragma once

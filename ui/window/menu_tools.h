@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Short ways to put commands into menus.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/page_preview.h"
 
 #include <QPainter>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The first page of what will be printed.
 #pragma once
 

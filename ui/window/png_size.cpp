@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/png_size.h"
 
 #include "core/quantity/typed.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How large a PNG becomes, as it is chosen or typed: '300 dots per inch', '1920 pixels wide'.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/practice_dialog.h"
 #include "ui/window/dialog_size.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The list of what can be practised, found by typing: families by level, problems by their code, samples as
 // worked examples. A problem is answered, or worked by its solution's lines.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/practice_menu.h"
 
 #include "ui/canvas/canvas.h"

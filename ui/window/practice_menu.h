@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Practice in the menu Teach: the list of problems, a hint, what comes next, how it went; and other numbers
 // for any question. Opens a problem as a new sketch whose answer is withheld.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/practice_summary.h"
 
 #include "ui/practice/how_it_went.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How it went: the sitting in plain words, and whether its record is kept on this machine.
 #pragma once
 

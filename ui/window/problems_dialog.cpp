@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/problems_dialog.h"
 
 #include "core/practice/families.h"

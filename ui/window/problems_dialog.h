@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Teach › Problem sheet: which problems, for whom, on which paper; the first page as it will be; made beside
 // the window's work, and cancelled without a trace. Choices are remembered.
 #pragma once

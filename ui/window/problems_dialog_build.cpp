@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the dialog of problem sheets is made of.
 #include "core/practice/families.h"
 #include "ui/problems/set_text.h"

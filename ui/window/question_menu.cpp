@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/question_menu.h"
 
 #include "core/explain/explain.h"

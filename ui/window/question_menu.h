@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Question: what is asked of the forces on the sheet. Each command is one undo step.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/recover_dialog.h"
 
 #include <QDialogButtonBox>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // File > Recover: every sketch that a crash left, to bring back or to throw away.
 #pragma once
 

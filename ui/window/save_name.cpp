@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/save_name.h"
 
 #include "ui/window/loss_question.h"

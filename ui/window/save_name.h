@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where to save: asks for a name, completes it, and asks before anything that is there is replaced. Save as,
 // Export figure and Make handout all ask through here, so that the question is about the names that are
 // written, and comes once.

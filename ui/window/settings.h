@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is remembered from one start to the next. Values of sketches are not among it: only how a new one
 // begins.
 #pragma once

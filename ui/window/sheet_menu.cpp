@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/sheet_menu.h"
 
 #include "core/explain/caution.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Sheet: units, axis, digits, construction, view and theme.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/snap_switch.h"
 
 #include "ui/style/icons.h"

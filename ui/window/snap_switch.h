@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The switch at the end of the hint line: says whether drags snap, and turns it on and off.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/stylesheet.h"
 
 #include "ui/style/palette.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How menus, scroll bars and fields look around the sheet: flat, hairlines, no gradients.
 #pragma once
 

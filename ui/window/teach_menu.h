@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The menu Teach: the learner's own answer, and the lecture view, built when it is first asked for.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/title_block_dialog.h"
 
 #include "ui/document/sketch_document.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Who drew and checked the sketch, and its revision: told in every report and copy.
 #pragma once
 

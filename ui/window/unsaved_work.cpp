@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/unsaved_work.h"
 
 #include "ui/document/recovery.h"

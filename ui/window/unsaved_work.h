@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Unsaved work: kept on the disk while the window is open, offered again after a crash.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the menus work on. The window owns all of it.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/window/words_dialog.h"
 
 #include "core/explain/question.h"

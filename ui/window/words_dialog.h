@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The question in words, to be written or changed: what stands above the sheet, and in handouts and sheets in
 // place of what is given and asked. One undo step.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/construct/construct.h"
 #include "tests/support/cases.h"
 #include "tests/support/sketches.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/construct/pairs.h"
 #include "tests/support/cases.h"
 #include "tests/support/sketches.h"

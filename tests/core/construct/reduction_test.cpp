@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A question as one triangle: what is sought of it, and what its known side adds up.
 #include "core/construct/reduction.h"
 #include "tests/support/sketches.h"

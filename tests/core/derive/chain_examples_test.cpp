@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A worked example of every family, line by line. The sources' printed answers are among the rows; the lines
 // between were computed by hand with seven-figure tables of sines (and once more with an independent
 // program), not taken from this one.

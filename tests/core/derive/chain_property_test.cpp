@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every line of every chain against the solver, over seeded questions of every family and every route.
 #include "tests/core/derive/truth.h"
 #include "tests/core/explain/questions.h"

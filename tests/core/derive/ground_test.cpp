@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is known before anything is found, and all vectors of an answer put together again.
 #include "core/construct/reduction.h"
 #include "core/derive/chain.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Printed lines compute: who works out the printed numbers gets the printed result.
 #include "core/derive/printed.h"
 #include "core/quantity/decimals.h"

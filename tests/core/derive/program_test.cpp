@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The compiled chain against the tree that it was compiled from: the same bits, whole and changed.
 #include "core/derive/program.h"
 #include "tests/core/explain/questions.h"

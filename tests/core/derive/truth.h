@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a quantity of a chain must be, from the solver's vectors alone: no line of the chain is used.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is told beyond an answer: how small or great a vector can be where a value too few is given, and what
 // would hold at a point that a given sense rules out. Both against vectors put together here.
 #include "core/explain/explain.h"

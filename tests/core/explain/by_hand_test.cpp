@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What rounding by hand costs is told with numbers that follow from the line itself, and a slip's number is
 // one that no rounding leads to.
 #include "core/derive/printed.h"

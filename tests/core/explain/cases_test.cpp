@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the cases of a sketch come to. Numbers of the raft: by complex numbers in Python's cmath, two
 // equations in two unknowns.
 #include "core/explain/cases.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where the caution stands, and where it does not: words, units, limits.
 #include "core/explain/caution.h"
 

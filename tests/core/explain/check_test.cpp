@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A check that can fail: one line of the solution is changed, and what the check says turns.
 #include "core/derive/chain.h"
 #include "core/explain/explain.h"

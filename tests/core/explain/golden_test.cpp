@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whole solutions of a dozen questions, each read by eye for its mechanics and its English before it was
 // kept. TAILPOINT_WRITE_GOLDEN=1 writes them anew: read the difference before you keep it.
 #include "core/explain/explain.h"

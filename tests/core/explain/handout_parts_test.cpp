@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/handout.h"
 #include "tests/support/sketches.h"
 #include "tests/support/steps.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Nothing is used before it is told: every letter of a line stands in words before it, with what it is.
 #include "core/explain/explain.h"
 #include "tests/core/explain/questions.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Legs under a load: which they are, their angles, what they take. Numbers by hand and by mpmath.
 #include "core/explain/legs.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The bar of a limit: places by hand from the shares named at each.
 #include "core/explain/limit_bar.h"
 #include "core/solve/tolerance.h"

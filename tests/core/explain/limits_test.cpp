@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Limits: the rule and the numbers by hand and by Python (mpmath), named at each.
 #include "core/explain/limits.h"
 #include "core/solve/tolerance_box.h"

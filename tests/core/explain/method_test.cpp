@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The choice of method: by the force triangle or by components, each the other's check.
 #include "core/explain/explain.h"
 #include "tests/core/explain/questions.h"

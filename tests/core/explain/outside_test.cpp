@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A worked example of every family whose quantities were computed outside the program, by complex numbers and
 // Cramer's rule on the sums of components, not by the laws of the triangle. Of angles: between two vectors,
 // the argument of their quotient.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Running text with formulas set into it, in its three outputs and in another language.
 #include "core/explain/question.h"
 #include "core/explain/statement.h"

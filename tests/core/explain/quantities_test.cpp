@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The quantities that a worked solution passes through, by their names.
 #include "core/explain/explain.h"
 #include "tests/core/explain/questions.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Seeded questions of every family, moderately conditioned: what a lecturer might ask.
 #pragma once
 

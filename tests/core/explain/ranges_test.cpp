@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/ranges.h"
 
 #include "core/construct/construct.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a sheet says of itself, so that it can be traced.
 #include "core/explain/record.h"
 

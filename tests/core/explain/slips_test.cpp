@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The traps' notes: in each family at least two, with the number that the slip would give there. The numbers
 // are worked out here with sines and cosines of the given angles.
 #include "core/explain/explain.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Formulas in words. The sentences are what a reader would say aloud, written by hand.
 #include "core/explain/spoken.h"
 #include "core/solve/solve.h"

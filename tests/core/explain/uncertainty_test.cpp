@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Standard uncertainty in words. Numbers: derivatives by central differences of the closed forms, half-width
 // over sqrt 3 (or k), outside of the program.
 #include "core/explain/uncertainty.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whatever a sketch says of tolerances, masses, limits and permitted directions, and whatever is swept: no
 // crash, no hang, no number that isn't one, in ranges, uncertainties, limits, curves and words. Seeded
 // sketches of all families, adversarial values among them.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What must hold of every worked solution, over seeded questions of every family.
 #include "core/explain/explain.h"
 #include "core/sketch/shown.h"

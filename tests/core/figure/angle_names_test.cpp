@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The same letter is the same angle in figure and worked solution, whichever way it is told.
 #include "core/construct/construct.h"
 #include "core/explain/explain.h"

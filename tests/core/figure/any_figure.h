@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Seeded sketches as people draw them, and as they had better not; with options and sheets of every size.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is given stands on the figure as it was given: beyond a half turn, in a unit of its own, and each
 // vector of one direction with what that may be.
 #include "core/figure/geometry.h"

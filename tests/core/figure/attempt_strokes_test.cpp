@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The construction that gives a wrong number: lengths, ends and angles by hand formulas, and nothing in it
 // that is right and not found yet.
 #include "core/figure/attempt_list.h"

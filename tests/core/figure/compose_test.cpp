@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/construct/reduction.h"
 #include "core/figure/words.h"
 #include "tests/core/figure/figure_support.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Arcs from the axis lie so far apart that a value has room between an arc and the next one, and begin on the
 // sheet.
 #include "core/figure/geometry.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Labels are steady while something is dragged. A label may leave its place for one cause alone: the place
 // that it had is taken, by a stroke, another label, the title block or the sheet's edge, within the air that
 // a label wants and what a frame moves; or it was shortened or led away and there is room again.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Figures for tests: a text measure that knows no font, and a second opinion on what touches what, written
 // apart from the figure's own geometry.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "tests/core/figure/figure_support.h"
 #include "tests/support/cases.h"
 

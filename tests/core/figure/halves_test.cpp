@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // In a parallelogram the angles of the solution's triangle: each letter at the angle that the solution gives
 // it.
 #include "core/explain/explain.h"

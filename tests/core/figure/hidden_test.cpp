@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Values that a figure keeps to itself, by ids: of two that read alike the one that is meant.
 #include "tests/core/figure/figure_support.h"
 

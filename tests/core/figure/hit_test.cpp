@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What lies at a place of the sheet, by the parts that the display list carries.
 #include "core/construct/reduction.h"
 #include "core/figure/geometry.h"

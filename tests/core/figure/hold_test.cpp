@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The view that holds still: the common point stays, the scale goes down only as far as the figure needs.
 #include "core/figure/hold.h"
 #include "tests/core/figure/figure_support.h"

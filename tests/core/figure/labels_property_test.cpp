@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Ten thousand figures: no text touches another, a stroke (the grid excepted) or the sheet's edge. Measured
 // on the very boxes, by a geometry of the tests' own. Eight cases, so that they run side by side.
 #include "tests/core/figure/any_figure.h"

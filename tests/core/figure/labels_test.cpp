@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Labels touch nothing and don't jump: measured on exact boxes with a geometry of the tests' own.
 #include "tests/core/figure/figure_support.h"
 #include "tests/support/cases.h"

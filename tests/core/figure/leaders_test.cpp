@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Leaders cross no force but their own, unless there is no other way at all.
 #include "tests/core/figure/any_figure.h"
 #include "tests/core/figure/wedges.h"

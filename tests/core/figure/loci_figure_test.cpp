@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Several known forces and two with an unknown: polygon and loci are one construction.
 #include "figure_support.h"
 #include "tests/support/cases.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Several forces added two at a time: what stands on the sheet, and that it touches nothing. Marks on
 // parallel sides.
 #include "core/construct/pairs.h"

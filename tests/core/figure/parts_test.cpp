@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Who is who on the display list: every group of strokes and every label says by ids what it stands for.
 #include "core/construct/reduction.h"
 #include "tests/core/figure/any_figure.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Labels put somewhere by hand.
 #include "tests/core/figure/figure_support.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Which angles of a figure can be pointed at before its answer is known, and how large they are.
 #include "core/figure/pointable_angles.h"
 #include "tests/support/sketches.h"

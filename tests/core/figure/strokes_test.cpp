@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/strokes.h"
 
 #include <gtest/gtest.h>

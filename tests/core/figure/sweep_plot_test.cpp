@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The curves of a sweep as a display list.
 #include "core/figure/sweep_plot.h"
 

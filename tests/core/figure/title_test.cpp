@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A long title is fitted with few measures, for each takes as long as the text; what is cut ends in an
 // ellipsis, on a whole character.
 #include "tests/core/figure/figure_support.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Tolerances and limits on the figure. Ranges: dense grid over all inputs, then local zoom (Python), or the
 // closed form by hand, named at each.
 #include "core/construct/reduction.h"

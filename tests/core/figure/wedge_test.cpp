@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // An angle's value stands between the legs of its own angle; else a leader ties it to its arc. An arrow's
 // label is not nearer to another arrow than to its own, or is led. Told from what is drawn alone, by a
 // geometry of the tests' own.

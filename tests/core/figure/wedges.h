@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Angles as they are drawn: corner, legs and arc, read back from the display list by a geometry of the tests'
 // own; and what stands in an angle that is not its own, or is led across a force.
 #pragma once

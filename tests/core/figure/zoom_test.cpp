@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Zoomed in, with parts of the drawing off the sheet.
 #include "tests/core/figure/any_figure.h"
 

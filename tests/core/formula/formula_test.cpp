@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One tree, four outputs: here text, LaTeX and MathML (the painted form is tested beside the widgets).
 #include "core/formula/formula.h"
 

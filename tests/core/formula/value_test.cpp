@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a formula is worth: exact where the hand is exact, and nothing where arithmetic has no answer.
 #include "core/formula/formula.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/mark/attempt.h"
 #include "core/sketch/shown.h"
 #include "tests/core/mark/marked.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Each slip's number against its closed form, worked out by an independent program from the forces alone
 // (Python, double precision; angles in degrees from +x). Every row of the table of slips is met.
 #include "core/mark/mark.h"

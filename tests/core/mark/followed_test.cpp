@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What follows from a wrong value, by whichever equation, and what a finding that something right speaks
 // against is worth. Numbers by Python from the components of the vectors.
 #include "tests/core/mark/marked.h"

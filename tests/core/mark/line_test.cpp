@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A number that is given for one line of a solution: right is what that line has, in its answer and by its
 // route.
 #include "tests/core/mark/marked.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Short ways to mark in tests.
 #pragma once
 

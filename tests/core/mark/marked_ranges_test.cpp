@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What stands beside a right value where given ones have tolerances. Ranges by a dense grid over all inputs
 // (Python), each end rounded outward.
 #include "core/explain/caution.h"

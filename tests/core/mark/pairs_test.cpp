@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Pairs of slips: what is kept of them, and shared between a question and its wrong readings, is what each of
 // them comes to by itself.
 #include "core/mark/pairs.h"

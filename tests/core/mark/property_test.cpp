@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Marking on seeded questions of all families: the measures of marked_classes (tests/marked), on a sample,
 // and what must hold for any answer.
 #include "tests/marked/students.h"

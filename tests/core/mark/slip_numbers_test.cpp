@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/mark/slip_numbers.h"
 #include "core/practice/problem.h"
 #include "tests/support/sketches.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Slips that lie near one another, and numbers too coarse to tell any. By Python: 340 N at 25° and 275 N at
 // -40° make 519.86019 N at -3.64794°, components 518.80687 N and -33.07638 N.
 #include "tests/core/mark/marked.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Verdicts and points. Right answers by Python: 345 N at 30° and 220 N at -45° make 454.65782 N at 2.13483°.
 #include "tests/core/mark/marked.h"
 

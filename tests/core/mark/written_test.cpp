@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Values as hands write them, and what is told of them: words for the sense, kilograms, minutes, bearings,
 // two values in one cell, a negative size, an arrow that is drawn.
 #include "tests/core/mark/marked.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/practice/asked_lines.h"
 
 #include "core/practice/families.h"

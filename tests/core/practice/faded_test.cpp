@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/practice/faded.h"
 
 #include "core/practice/families.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/explain/caution.h"
 #include "core/mark/mark.h"
 #include "core/practice/families.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/practice/lots.h"
 
 #include <gtest/gtest.h>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/practice/other_numbers.h"
 #include "core/practice/problem.h"
 #include "core/solve/solve.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/practice/families.h"
 #include "core/practice/poll.h"
 #include "core/solve/solve.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One test a family, so that they run side by side; ten thousand numbers of each: tests/practiced.
 #include "tests/practiced/practised.h"
 

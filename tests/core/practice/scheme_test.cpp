@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/practice/scheme.h"
 #include "tests/support/sketches.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/quantity/angle.h"
 
 #include "tests/support/cases.h"

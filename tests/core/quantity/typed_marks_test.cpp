@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Points and commas in typed numbers: read where there is one way to read them, asked about where there are
 // two.
 #include "core/quantity/typed.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/quantity/typed.h"
 
 #include <gtest/gtest.h>

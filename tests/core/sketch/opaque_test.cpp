@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/sketch/sketch.h"
 
 #include <gtest/gtest.h>

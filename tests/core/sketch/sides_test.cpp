@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Which three vectors make the triangle of a question, and which is opposite to which letter.
 #include "core/sketch/sides.h"
 #include "tests/support/sketches.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One name and one symbol for everything, and no two alike in print.
 #include "core/sketch/naming.h"
 #include "core/sketch/things.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a given value may be off: how much that is on the sheet, and how it is shown.
 #include "core/sketch/shown.h"
 #include "core/sketch/stated.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Values with a unit of their own, and the one rule for the decimals of angles.
 #include "core/sketch/shown.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Each family of two unknowns with each count of answers, by cases whose answers are known without a
 // computer.
 #include "core/solve/solve.h"

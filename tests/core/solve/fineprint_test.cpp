@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The design's fine print on directions, sums and zero forces, and what must hold for every sketch
 // whatsoever.
 #include "core/solve/rounding_room.h"

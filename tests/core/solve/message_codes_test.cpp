@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a message says, by its code: one question for each, with the reason beside it.
 #include "core/solve/solve.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is said where there is no plain answer: always which quantity to fix, to free or to turn.
 #include "core/solve/solve.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One unknown for two equations: answered where both hold with it, exactly or within rounding.
 // Numbers by mpmath, 30 digits, where nothing else is said.
 #include "core/solve/solve.h"

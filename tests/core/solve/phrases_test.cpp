@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the solver says names vectors and their magnitudes by id, whatever they are called.
 #include "core/solve/solve.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every family against arithmetic of 50 digits: the bounds that core/solve/solve.h states.
 #include "tests/support/many_digits.h"
 #include "tests/support/referee.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/solve.h"
 
 #include "core/sketch/shown.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whether rounding explains what an equation leaves over. 200 sums rounded as they are shown, and numbers
 // from Python.
 #include "core/sketch/shown.h"

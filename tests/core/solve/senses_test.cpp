@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A line of action is its two rays: what it admits is what one ray or the other admits, and a root that a ray
 // loses to its sense is one that the line has. No table is needed for that, only the equation itself.
 #include "core/solve/solve.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The smallest force beside another one, with the sum zero or given. Numbers by mpmath, 30 digits.
 #include "core/solve/solve.h"
 

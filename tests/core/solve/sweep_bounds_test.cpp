@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is proved of a sweep's stretches, against points between: 240 sketches of all families, any given
 // value varied.
 #include "core/solve/sweep_answers.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Sweeps of one unknown for two equations, which has an answer only where it is consistent: to the digits of
 // a fine sheet that is a stretch far narrower than what lies between two places that are looked at.
 #include "core/explain/swept.h"

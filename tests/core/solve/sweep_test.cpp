@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One given value varied. Numbers by mpmath with 30 digits from the closed form that stands beside each case.
 #include "core/solve/kernel.h"
 #include "core/solve/sweep.h"

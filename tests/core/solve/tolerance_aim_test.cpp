@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where unknown directions are looked for at all, against arithmetic of 50 digits: sides of a triangle may
 // differ by fifteen orders of magnitude.
 #include "core/solve/tolerance_aim.h"

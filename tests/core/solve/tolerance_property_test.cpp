@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Ranges against points of their boxes, drawn; some hundred sketches of all families, tolerances up to 20 %
 // and 15 degrees. A longer one, of ten thousand, is tests/tolerant.
 #include "core/solve/tolerance.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where a found vector's tip can lie, against areas by closed form and points drawn in the box.
 #include "core/solve/tolerance.h"
 #include "tests/support/cases.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/tolerance.h"
 
 #include "tests/support/loose.h"

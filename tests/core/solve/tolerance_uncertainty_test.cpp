@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/solve/tolerance_uncertainty.h"
 
 #include "core/solve/tolerance_sensitivity.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A learner's own vector on the sheet: where it may be taken, beyond the sheet's edge, and by the keyboard.
 #include "core/practice/problem.h"
 #include "tests/ui/attempt/own_answer_fixture.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // While a learner's own answer is under way nothing in the window tells what is right.
 #include "tests/ui/attempt/own_answer_fixture.h"
 #include "ui/document/given_edits.h"

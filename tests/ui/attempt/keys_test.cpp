@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A learner's own answer without a mouse, and as assistive technology meets it.
 #include "tests/ui/attempt/own_answer_fixture.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Typed and drawn values, their verdicts, and what is told of a slip.
 #include "core/explain/question.h"
 #include "tests/ui/attempt/own_answer_fixture.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The window with a learner's own answer under way, and everything that can be read of it.
 #pragma once
 

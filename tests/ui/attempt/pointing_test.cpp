@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // An angle of the learner's own answer that is pointed at on the sheet.
 #include "tests/ui/attempt/own_answer_fixture.h"
 

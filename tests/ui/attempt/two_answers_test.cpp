@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The form of an answer as the fields show it: two answers, a bearing, a sign, names that people read.
 #include "core/practice/problem.h"
 #include "tests/ui/attempt/own_answer_fixture.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Cases in the window: the bar over the sheet, the commands, the table. Numbers: 340 N at 25 degrees and 275
 // N at -40 degrees give 520 N (the program's own example of the format, checked in tests/published); 500 N
 // instead of 340 N gives 664.7 N: root(500² + 275² + 2·500·275·cos 65°), and the same by Python's cmath.

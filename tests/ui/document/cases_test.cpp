@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The cases of the open sketch: which is shown, where an edit goes, what undo leads back to, what is saved.
 #include "core/sketch/cases.h"
 #include "ui/document/given_edits.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Saving never harms the file that was there; reading refuses in words.
 #include "ui/document/files.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // JSON as it is written: one writer, and how it lays objects and lists out.
 #include "ui/document/json_text.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Whose a lock is: of a living process, of one that ended, of another start of the machine, of another
 // machine.
 #include "ui/document/lock_file.h"

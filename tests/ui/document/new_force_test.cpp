@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A force that nobody drew or typed makes a figure worth looking at.
 #include "ui/document/new_force.h"
 #include "ui/document/sketch_document.h"

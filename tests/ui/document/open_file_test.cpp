@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a window knows of its file: whether somebody else changed it, and whose it is.
 #include "ui/document/open_file.h"
 #include "ui/document/previous.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A value that a file states in a unit of its own: kept as it stands there until it is changed.
 // NIST SP 811 (2008), B.8: 1 kgf = 9.80665 N, exact; so 850 kgf = 8335.6525 N.
 #include "ui/canvas/force_edits.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A copy of unsaved work: there while it is needed, gone when it isn't, found after a crash.
 #include "ui/document/recovery.h"
 

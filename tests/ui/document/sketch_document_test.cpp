@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The open sketch: every change is one undo step, a gesture is one, and files are never lost.
 #include "core/explain/explain.h"
 #include "ui/document/sketch_document.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a sketch file may say, and what happens to one that says something else.
 #include "ui/document/sketch_json.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Tolerances, limits, permitted directions and g in files, and through what is done to the whole sheet.
 #include "core/sketch/shown_digits.h"
 #include "ui/document/report.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // An exercise is made from the sketch alone: whatever is known of the answer, its bytes are the same.
 #include "core/construct/reduction.h"
 #include "core/practice/faded.h"

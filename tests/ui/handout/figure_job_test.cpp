@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/figure/words.h"
 #include "tests/support/sketches.h"
 #include "ui/handout/figure_job.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What stands at a figure's foot beside a caution: all samples, as if each were a lifting scene, on every
 // shape of sheet that is exported, printed or seen.
 #include "core/explain/caution.h"

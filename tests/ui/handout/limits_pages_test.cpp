@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Limits on the pages of a handout: a bar, a word and a sentence each, as on the screen and in a browser.
 #include "core/explain/limits.h"
 #include "tests/support/sketches.h"

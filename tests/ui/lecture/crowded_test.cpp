@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // In front of a class too an angle's value stands in its own angle, and no label is led across a force.
 #include "tests/core/figure/wedges.h"
 #include "tests/ui/lecture/lecture_fixture.h"

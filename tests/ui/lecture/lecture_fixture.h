@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A lecture on a window as large as a screen of a room.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Samples as a lecture takes them, and the numbers that stand in its steps and on its sheet.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // From the last row of a room: every letter and every stroke of every step, as they are painted.
 #include "core/figure/words.h"
 #include "tests/support/sketches.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Things move where the desktop lets them, unless the person chose otherwise.
 #include "ui/lecture/movement.h"
 

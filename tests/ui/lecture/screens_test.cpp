@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Two screens: the offscreen platform has them when a file says so, for a whole program. So this program
 // starts itself once more.
 #include "tests/ui/lecture/lecture_support.h"

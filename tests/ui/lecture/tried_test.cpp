@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A lecture under hands that press and drag what they like when they like.
 #include "tests/ui/lecture/lecture_fixture.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Nothing of a later step reaches the room before its turn by another way: through assistive technology, or
 // as a letter on the figure.
 #include "tests/ui/lecture/lecture_fixture.h"

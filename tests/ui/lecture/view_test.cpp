@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "core/quantity/tolerance.h"
 #include "core/sketch/shown.h"
 #include "tests/ui/lecture/lecture_fixture.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A question put to the class: what the keys do, what is seen when, and that it fits the screen.
 #include "tests/ui/lecture/lecture_fixture.h"
 #include "ui/lecture/key_sheet.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The lecture from the window: built when it is first asked for, its own look remembered.
 #include "ui/canvas/canvas.h"
 #include "ui/document/sketch_document.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A lesson's file: read in order, from files and whole, and refused in one line with its place.
 #include "ui/lesson/lesson.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A class's table marked: what is read, what is refused, and its outputs as text, CSV, JSON and pages.
 #include "ui/marking/class_output.h"
 

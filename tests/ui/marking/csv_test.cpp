@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Tables as they come from spreadsheets, and cells that can't act as formulas where they go.
 #include "ui/marking/csv.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Files named after people.
 #include "ui/marking/feedback_names.h"
 

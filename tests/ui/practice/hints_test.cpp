@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/practice/hints.h"
 
 #include "core/practice/families.h"

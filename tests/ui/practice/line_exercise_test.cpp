@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A problem worked by its solution's lines, through the window's doors: list, menu, keys, mouse.
 #include "core/practice/families.h"
 #include "core/practice/scheme.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The window in practice, its problem begun by its code.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Practice in the window, through its doors: menu, list, keys and quiet buttons.
 #include "core/practice/families.h"
 #include "core/practice/scheme.h"

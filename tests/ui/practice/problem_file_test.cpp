@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/practice/problem_file.h"
 
 #include "tests/practiced/statement_reader.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The question in words: of a problem's file that is opened, written by hand, handed out.
 #include "tests/ui/practice/practice_fixture.h"
 #include "ui/handout/handout_document.h"

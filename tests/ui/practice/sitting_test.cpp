@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "ui/practice/sitting.h"
 
 #include "ui/practice/how_it_went.h"

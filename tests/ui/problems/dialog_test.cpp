@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The dialog of problem sheets: what is chosen is made and remembered, what is wrong is said in it, a sheet
 // that is cancelled leaves nothing, and all of it goes by keyboard.
 #include "tests/ui/window_fixture.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The figures of problems: at the scale that they state, whole on their sheet, and with nothing of the
 // answer.
 #include "core/practice/families.h"

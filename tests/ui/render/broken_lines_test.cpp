@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A line of calculation that is broken stays in its room, whatever the room and the fonts are.
 #include "ui/render/formula.h"
 

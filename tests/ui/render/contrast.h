@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // How well one colour stands out from another.
 #pragma once
 

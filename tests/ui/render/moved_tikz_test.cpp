@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The TikZ as a lecturer changes it by hand: what hangs on a named coordinate follows it.
 #include "tests/ui/render/outputs.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a display list says and what an output has of it, read back from what other programs made of the
 // output.
 #pragma once

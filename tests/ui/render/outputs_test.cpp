@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // One list, many outputs: the figure is rendered as SVG, PDF and TikZ, read back from what other programs
 // made of it (pdftocairo, pdflatex), and its strokes must lie where the list has them, within half a point.
 #include "tests/ui/render/outputs.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is measured is what is painted: labels are kept apart by their measured boxes alone.
 #include "core/figure/words.h"
 #include "tests/core/figure/any_figure.h"

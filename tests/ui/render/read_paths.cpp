@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "tests/ui/render/read_paths.h"
 
 #include <QMap>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Strokes and fills read back from an SVG of anybody's making: what a second program understood of a figure.
 #pragma once
 

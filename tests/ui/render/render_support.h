@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Figures for the render tests, measured with the fonts that paint.
 #pragma once
 

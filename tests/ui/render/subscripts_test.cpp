@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What of a subscript is italic is decided in one place (slantOf(), Things), and every output follows it: the
 // sheet, the panel, the painted formula, LaTeX, MathML, SVG and TikZ.
 #include "core/figure/words.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "tests/support/cases.h"
 #include "tests/ui/render/render_support.h"
 #include "ui/document/sketch_json.h"

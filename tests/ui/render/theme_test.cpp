@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "tests/ui/render/contrast.h"
 #include "tests/ui/render/render_support.h"
 #include "ui/canvas/overlay.h"

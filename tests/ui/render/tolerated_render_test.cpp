@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Tolerances and limits in every output.
 #include "core/figure/geometry.h"
 #include "core/figure/tolerated.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The SVG in other people's programs: valid to xmllint, the same picture in librsvg and Chromium as in Qt's
 // own renderer, and still a sketch after another XML writer has saved it again.
 #include "tests/core/figure/any_figure.h"

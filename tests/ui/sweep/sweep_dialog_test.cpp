@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The sweep beside the sheet. Numbers: 12 kN down, B at 115 degrees, A swept from 0 to 90: A is least at 25
 // degrees, 12 sin 25 = 5.0714; A at 30 degrees 12 sin 25 / sin 85 = 5.0908 (mpmath).
 #include "ui/sweep/sweep_dialog.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Preloaded into the program: makes calls on the files of a saving fail as a signal or a bad disk does.
 // TAILPOINT_FAULTS="fsync=EINTR:1:3 rename=EIO:2:1": the first three calls of the one, the second of the
 // other.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Bad input of every kind: status 2, one line that names the file, the place and the mend, and no file made.
 #include "tests/whole/verbs/driver.h"
 

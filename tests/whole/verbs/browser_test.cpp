@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The HTML handout in a real browser: what it sets, what it complains of, what it prints. The script that
 // measures stands in a copy of the page; the page itself has none.
 #include "tests/whole/verbs/driver.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A sketch with cases on the command line. Numbers: P = 3 N at 0, Q = 4 N at 90 degrees: R = 5 N; with Q = 6
 // N, root 45 = 6.708203932499369 N; with P = 8 N and Q = 6 N, 10 N (by hand).
 #include "tests/whole/verbs/driver.h"

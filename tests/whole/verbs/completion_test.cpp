@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The manual and the three shells' completions know every option of every verb, and the words that it takes.
 #include "tests/whole/verbs/driver.h"
 #include "tests/whole/verbs/tools.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "tests/whole/verbs/driver.h"
 
 #include <QDir>

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Starts the built program and looks at what it gave: exit status, standard output, standard error, files.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The figure verb's outputs for the page and the class: paper, true scale, pixels, hidden parts, all stages.
 #include "tests/whole/verbs/driver.h"
 

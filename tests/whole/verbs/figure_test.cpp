@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The figure verb: every form, every theme, every stage, and a picture that opens as a sketch again.
 #include "tests/whole/verbs/driver.h"
 

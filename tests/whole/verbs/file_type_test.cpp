@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A sketch is told from other JSON, by its ending or by what is in it, and Tailpoint opens it. The judges are
 // those of the desktops: glib's (gio) and Qt's.
 #include "tests/whole/verbs/driver.h"

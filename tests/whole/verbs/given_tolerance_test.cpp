@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Given tolerances, limits and units in every form of the report: none of them is dropped on the way.
 #include "tests/whole/verbs/driver.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The report as a handout, HTML and LaTeX: what is in it, whatever the question and whatever the names.
 #include "tests/whole/verbs/driver.h"
 

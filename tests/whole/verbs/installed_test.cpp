@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What `cmake --install` puts where, as the rest of a desktop looks at it: its validators, its types of
 // files, its shells.
 #include "tests/whole/verbs/driver.h"

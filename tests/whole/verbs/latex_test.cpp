@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What is written for LaTeX compiles with pdflatex, amsmath and tikz, and gives pages with the answer on
 // them.
 #include "tests/whole/verbs/driver.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Lifting scenes in the report: one unknown, the smallest at rest, legs, the caution. Numbers by mpmath.
 #include "tests/whole/verbs/driver.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Limits in every form of the report: rounding hides none, and none hangs on colour.
 #include "tests/whole/verbs/driver.h"
 

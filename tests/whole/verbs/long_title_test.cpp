@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The longest title is drawn and handed out in every form; a longer one is refused in one line.
 #include "tests/whole/verbs/driver.h"
 

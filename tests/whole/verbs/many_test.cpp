@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // `report FILE... -o DIR` and `figure FILE... -o DIR`: an output each, in one call.
 #include "tests/whole/verbs/driver.h"
 

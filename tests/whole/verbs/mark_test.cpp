@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The verb `mark`: verdicts and exit statuses of single answers, classes with everything that tables bring
 // along, bad input of every kind, and that nothing is written on a fault.
 #include "tests/whole/verbs/driver.h"

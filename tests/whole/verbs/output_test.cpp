@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Where a verb's output goes, and what happens when it can't.
 #include "tests/whole/verbs/driver.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A pull of 10.04 N against a limit of 10 N, which reads 10.0 N to three figures: no output calls it within.
 #include "tests/whole/verbs/driver.h"
 

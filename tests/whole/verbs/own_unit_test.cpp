@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A value with a unit of its own in a sketch: acted on, or refused in one line.
 // Factors: NIST SP 811 (2008), B.8: 1 kgf = 9.80665 N, 1 lbf = 4.4482216152605 N, both exact.
 #include "tests/whole/verbs/driver.h"

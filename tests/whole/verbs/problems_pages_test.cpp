@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The pages of `problems`: what can be read out of the sheet and its key, that the sheet tells no answer, the
 // same bytes from the same order, sheets of one's own sketches, and a class marked by the key.
 #include "tests/whole/verbs/driver.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The verb `problems`: the folder that it makes, the key that `mark` reads, the same bytes from the same
 // seed, and bad input of every kind, after which nothing is left.
 #include "tests/whole/verbs/driver.h"

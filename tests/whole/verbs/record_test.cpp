@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every report can be traced: title, file, day, program, who, what is assumed. SOURCE_DATE_EPOCH: 1764374400
 // is 2025-11-29 00:00 UTC (date -u -d @1764374400).
 #include "tests/whole/verbs/driver.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Keys that look as if they changed a number or a verdict end in one line; other unknown keys are kept.
 #include "tests/whole/verbs/driver.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A verb never writes what is no sketch over the sketch that it reads, whatever the name, the link or the
 // stream.
 #include "tests/whole/verbs/driver.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The report's contract with scripts, a line of the fine print a test.
 #include "tests/whole/verbs/driver.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // `report FILE... --as csv`: several sketches in one table.
 #include "tests/whole/verbs/driver.h"
 

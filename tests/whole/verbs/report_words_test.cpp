@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a report says to a class, sample by sample: whole sentences, each once, nothing of the program's own
 // talk.
 #include "tests/whole/verbs/driver.h"

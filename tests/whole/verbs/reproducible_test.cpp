@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The same input makes the same bytes: with SOURCE_DATE_EPOCH on any day and in any time zone. 1764374400 is
 // 2025-11-29 00:00 UTC (GNU date).
 #include "tests/whole/verbs/driver.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Every sample opens, reports and draws, with the status that it was made for.
 #include "tests/whole/verbs/driver.h"
 

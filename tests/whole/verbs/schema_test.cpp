@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The published schemas say what is read and written: samples and reports keep them, bad sketches don't.
 // The judge is a validator of JSON Schema that knows nothing of ours (Debian's python3-jsonschema).
 #include "tests/whole/verbs/driver.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What app/run and tests/run say while they build and install: the tools are stand-ins, the script is the
 // real one.
 #include "tests/whole/verbs/driver.h"

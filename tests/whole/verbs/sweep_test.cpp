@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // `sweep`: its three outputs, and one line for what is wrong. Numbers: 12 sin 25 = 5.07141914088839 and
 // 6 / sin 65 = 6.62026751377495, by mpmath.
 #include "tests/whole/verbs/driver.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // `--tolerances hidden`: the stated values alone, in report and figure; never against a limit.
 #include "tests/whole/verbs/driver.h"
 

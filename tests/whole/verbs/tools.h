@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Programs of others that judge what ours makes.
 #pragma once
 

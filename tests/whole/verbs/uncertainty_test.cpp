@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // `report --uncertainty`: text, JSON, HTML and LaTeX, and what it is refused with. Numbers: derivatives by
 // central differences of the closed form, half-width over sqrt 3 (or k), outside of the program.
 #include "tests/whole/verbs/driver.h"

@@ -1,4 +1,5 @@
 #!/usr/bin/python3
+# SPDX-License-Identifier: MIT
 """validate.py SCHEMA FILE...: the JSON files against a JSON Schema of 2020-12.
 
 Says for each file in a line what breaks the schema: "$.forces[0].name: minLength", the path and the keyword,

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #ifdef TAILPOINT_HAS_DBUS
 
 #include "tests/whole/window/assisted.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The program's tree as a screen reader walks it: objects on the accessibility bus, asked one by one.
 #pragma once
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The window through a screen reader: its tree walked and its events heard on an accessibility bus of its
 // own, with a real keyboard and mouse.
 #include "tests/whole/window/hearing.h"

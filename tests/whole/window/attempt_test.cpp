@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A learner's own answer in the real window, by real keys.
 #include "tests/whole/window/hearing.h"
 #include "tests/whole/window/raft_fixture.h"

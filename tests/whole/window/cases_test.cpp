@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A case made, changed and left by keys alone.
 #include "tests/whole/window/raft_fixture.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The open file is somebody else's too: another program's, or another window's through a link.
 #include "tests/whole/window/raft_fixture.h"
 

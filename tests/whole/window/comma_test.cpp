@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A number that reads two ways, typed on the real sheet: nothing changes until one reading is taken.
 #include "tests/whole/window/raft_fixture.h"
 

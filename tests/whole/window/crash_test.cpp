@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The real program killed, started again, and killed again while it brings the work back.
 #include "tests/whole/window/raft_fixture.h"
 

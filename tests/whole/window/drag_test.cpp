@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A real mouse on the real sheet, judged by the saved file and the screen.
 #include "tests/whole/window/raft_fixture.h"
 

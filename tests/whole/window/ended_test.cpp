@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Ends that nobody asked for: a signal, a display that goes, a disk that fails. What is not saved is there at
 // the next start. And what is said of a file that another window or machine has, or that is not there yet.
 #include "tests/whole/window/left_behind.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What assistive technology is told: a session bus of our own with the accessibility bus on it, and a
 // listener there, as a screen reader is one. Programs that are started while it lives speak to it.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The sheet under a real mouse: it holds still while forces are drawn, and gives way at its edge.
 #include "tests/whole/window/raft_fixture.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Everything that a drag does, without one.
 #include "tests/whole/window/raft_fixture.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The lecture on a screen of a lecture room, walked with a real hand from the bare forces to the answer.
 #include "tests/whole/window/program.h"
 #include "tests/whole/window/sight.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "tests/whole/window/left_behind.h"
 
 #include "tests/whole/window/program.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What a program that ended left in its home: copies of unsaved work, and locks.
 #pragma once
 

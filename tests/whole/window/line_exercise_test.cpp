@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A problem worked by the lines of its solution in the real window, with real keys.
 #include "tests/whole/window/raft_fixture.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Somebody's clipboard holds a book, and it lands in the title.
 #include "tests/whole/window/raft_fixture.h"
 

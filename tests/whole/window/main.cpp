@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "tests/whole/window/x_server.h"
 
 #include <QFile>

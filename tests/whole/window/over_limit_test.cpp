@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A sum of 10.04 kN against a limit of 10 kN, which reads 10.0 kN: the window says over, in words and in ink.
 #include "tests/whole/window/program.h"
 #include "tests/whole/window/sight.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // What the pointer can take hold of on the real sheet, and what is on the screen while it drags.
 #include "tests/whole/window/raft_fixture.h"
 

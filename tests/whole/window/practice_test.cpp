@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Practice in the real window: a problem chosen by keys, answered, hinted at, and another one by the mouse.
 #include "tests/whole/window/raft_fixture.h"
 

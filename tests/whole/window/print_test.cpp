@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Pages on paper: through the toolkit's own print dialog, which without a printer prints to a file.
 #include "tests/whole/window/raft_fixture.h"
 

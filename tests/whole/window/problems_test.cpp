@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A problem sheet from the real window: the dialog driven by keys to a sheet that is written, and a sheet
 // that is cancelled and leaves nothing.
 #include "tests/whole/window/raft_fixture.h"

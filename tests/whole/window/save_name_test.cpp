@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Names typed without their ending into the real dialogs: nothing that is there is replaced unasked.
 #include "tests/whole/window/raft_fixture.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #ifdef TAILPOINT_HAS_SM
 
 #include "tests/whole/window/session_manager.h"

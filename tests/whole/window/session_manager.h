@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // A session manager of X (XSMP) for one client, by the library that the real ones use.
 #pragma once
 

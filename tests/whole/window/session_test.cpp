@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The end of the session, as its manager asks for it: what is not saved is there at the next start, and
 // nobody is asked.
 #ifdef TAILPOINT_HAS_SM

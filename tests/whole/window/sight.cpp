@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 #include "tests/whole/window/sight.h"
 
 #include "tests/whole/window/wait.h"

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // Starting the program with nobody's settings, and starting it on what can't be opened.
 #include "tests/whole/window/raft_fixture.h"
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // whole/window/: the real window on an X server of its own, moved by a real mouse and keys. Nothing here
 // knows the inside of the program: it sees pixels, window titles and files, as a person does.
 #pragma once

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: MIT
 // The window under a compositor of Wayland: weston in a window of our X server, which hands the mouse and the
 // keys on.
 #include "tests/whole/window/left_behind.h"
