@@ -194,6 +194,7 @@ struct Answerable {
 };
 
 class MarkerParts;
+struct SlipTable;
 
 class Marker {
 public:
@@ -232,6 +233,7 @@ public:
     Marking mark(const Attempt& attempt) const;
 
 private:
+    friend std::optional<SlipTable> slipTable(const Marker& marker); ///< slip_numbers.h
     std::unique_ptr<MarkerParts> m_parts;
 };
 

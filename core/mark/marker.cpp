@@ -1,38 +1,12 @@
 // SPDX-License-Identifier: MIT
-#include "core/explain/caution.h"
 #include "core/mark/attempt.h"
-#include "core/mark/sheet.h"
+#include "core/mark/marker_parts.h"
 
 #include <algorithm>
 
 namespace tailpoint {
 
 using namespace marking;
-
-/// Made once, and never moved: its parts look at one another.
-class MarkerParts {
-public:
-    MarkerParts(const Sketch& sketch, const Solved& solved, const MarkOptions& options)
-        : question(sketch, solved, options) {
-        if (question.refusal)
-            return;
-        const std::vector<std::string>& only = options.onlySlips;
-        alternatives.emplace(question, [&](const Slip& slip) {
-            return only.empty() || std::find(only.begin(), only.end(), slip.id) != only.end();
-        });
-        findings.emplace(question, *alternatives);
-        telling.emplace(question, *alternatives);
-        needsCaution = tailpoint::needsCaution(sketch);
-    }
-    MarkerParts(const MarkerParts&) = delete;
-    MarkerParts& operator=(const MarkerParts&) = delete;
-
-    Question question;
-    std::optional<Alternatives> alternatives;
-    std::optional<Findings> findings;
-    std::optional<Telling> telling;
-    bool needsCaution = false;
-};
 
 Marker::Marker(const Sketch& sketch, const Solved& solved, const MarkOptions& options)
     : m_parts(std::make_unique<MarkerParts>(sketch, solved, options)) {}

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "core/mark/slip_numbers.h"
 
+#include "core/mark/marker_parts.h"
 #include "core/mark/match.h"
 #include "core/mark/rewriting.h"
 
@@ -138,14 +139,9 @@ bool SlipTable::tellsApart(const AskedNumbers& a, const AskedNumbers& b) const {
     return false;
 }
 
-std::optional<SlipTable> slipTable(const Sketch& sketch, const Solved& solved,
-                                   std::span<const std::string_view> ids) {
-    const Question question(sketch, solved, {});
-    if (question.refusal)
-        return std::nullopt;
-    const Alternatives alternatives(question, [&](const Slip& slip) {
-        return ids.empty() || std::find(ids.begin(), ids.end(), slip.id) != ids.end();
-    });
+namespace {
+
+SlipTable tableOf(const Question& question, const Alternatives& alternatives) {
     SlipTable table;
     table.asked.assign(question.quantities.begin(),
                        question.quantities.begin() + static_cast<std::ptrdiff_t>(question.asked));
@@ -159,6 +155,24 @@ std::optional<SlipTable> slipTable(const Sketch& sketch, const Solved& solved,
     for (const Alternative& one : alternatives.singles())
         table.slips.push_back(slipOf(question, alternatives, one));
     return table;
+}
+
+} // namespace
+
+std::optional<SlipTable> slipTable(const Sketch& sketch, const Solved& solved,
+                                   std::span<const std::string_view> ids) {
+    const Question question(sketch, solved, {});
+    if (question.refusal)
+        return std::nullopt;
+    const Alternatives alternatives(question, [&](const Slip& slip) {
+        return ids.empty() || std::find(ids.begin(), ids.end(), slip.id) != ids.end();
+    });
+    return tableOf(question, alternatives);
+}
+
+std::optional<SlipTable> slipTable(const Marker& marker) {
+    const MarkerParts& parts = *marker.m_parts;
+    return parts.alternatives ? std::optional(tableOf(parts.question, *parts.alternatives)) : std::nullopt;
 }
 
 } // namespace tailpoint

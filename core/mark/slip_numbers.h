@@ -55,4 +55,8 @@ struct SlipTable {
 std::optional<SlipTable> slipTable(const Sketch& sketch, const Solved& solved,
                                    std::span<const std::string_view> ids = {});
 
+/// The same of a question that is marked anyway, for the slips that its marker looks for: costs little beside
+/// the marker.
+std::optional<SlipTable> slipTable(const Marker& marker);
+
 } // namespace tailpoint

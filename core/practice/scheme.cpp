@@ -32,12 +32,16 @@ std::vector<std::string_view> commonSlips() {
 
 class SchemeMaker {
 public:
-    SchemeMaker(const Sketch& sketch, const MarkOptions& options, SlipTable table)
-        : m_sketch(sketch), m_solved(solve(sketch)), m_table(std::move(table)), m_things(sketch),
-          m_marker(sketch, m_solved, options) {}
+    SchemeMaker(const Sketch& sketch, const MarkOptions& options)
+        : m_sketch(sketch), m_solved(solve(sketch)), m_things(sketch), m_marker(sketch, m_solved, options) {}
 
-    Scheme make() const {
+    /// Without entries where nothing can be marked.
+    Scheme make() {
         Scheme scheme;
+        auto table = slipTable(m_marker);
+        if (!table)
+            return scheme;
+        m_table = std::move(*table);
         scheme.of = m_marker.of();
         scheme.isSigned = isSigned(m_sketch);
         std::vector<Marking> marked;
@@ -281,10 +285,9 @@ Scheme schemeOf(const Problem& problem) {
 Scheme schemeOf(const Sketch& sketch, const MarkOptions& options, std::span<const std::string_view> slips) {
     const std::vector<std::string_view> wanted =
         slips.empty() ? commonSlips() : std::vector<std::string_view>(slips.begin(), slips.end());
-    auto table = slipTable(sketch, solve(sketch), wanted);
     MarkOptions alone = options;
     alone.onlySlips.assign(wanted.begin(), wanted.end());
-    return table ? SchemeMaker(sketch, alone, std::move(*table)).make() : Scheme{};
+    return SchemeMaker(sketch, alone).make();
 }
 
 std::vector<std::string> rightAnswers(const Scheme& scheme) {

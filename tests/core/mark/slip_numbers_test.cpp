@@ -77,6 +77,32 @@ TEST(SlipNumbers, AreThoseOfTheirVersion) {
     EXPECT_EQ(digestOf(all), 3412342337765382982ULL);
 }
 
+/// Whoever marks a question has its table beside it: the same one, however it is marked.
+TEST(SlipNumbers, OfAMarkerAreThoseOfItsQuestion) {
+    MarkOptions options;
+    options.signedSenses = options.bothAnswers = true;
+    options.onlySlips = {"sign-of-direction", "component-sign", "magnitudes-added"};
+    const std::vector<std::string_view> ids(options.onlySlips.begin(), options.onlySlips.end());
+    std::size_t slips = 0;
+    for (const Sketch& question : fixedQuestions()) {
+        const Solved solved = solve(question);
+        const auto own = slipTable(question, solved, ids), of = slipTable(Marker(question, solved, options));
+        ASSERT_TRUE(own && of);
+        EXPECT_EQ(told(*of, "right", of->right), told(*own, "right", own->right));
+        ASSERT_EQ(of->slips.size(), own->slips.size());
+        for (std::size_t i = 0; i < own->slips.size(); ++i) {
+            EXPECT_EQ(told(*of, of->slips[i].id, of->slips[i].numbers),
+                      told(*own, own->slips[i].id, own->slips[i].numbers));
+            EXPECT_EQ(of->slips[i].at, own->slips[i].at);
+            EXPECT_EQ(of->slips[i].against, own->slips[i].against);
+        }
+        slips += own->slips.size();
+    }
+    EXPECT_GT(slips, 20U);
+    const Sketch none = sketch({force("P", 340, 25), force("Q", 100, kToFind)}, force("R", kToFind, 0));
+    EXPECT_FALSE(slipTable(Marker(none, solve(none)))); // 340 sin 25 = 143.7 > 100: no triangle
+}
+
 const SlipNumbers* firstOf(const SlipTable& table, std::string_view id, const QuantityId& at) {
     const auto found = std::find_if(table.slips.begin(), table.slips.end(), [&](const SlipNumbers& one) {
         return one.id == id && one.at && one.at->what == at.what && one.at->of == at.of;
