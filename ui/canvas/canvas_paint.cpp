@@ -23,7 +23,7 @@ const DisplayList& Canvas::Private::listNow() {
 void Canvas::Private::paintUnder(QPainter& painter) {
     const std::vector<DrawnVector> drawn = drawnVectors(scene);
     const Theme& look = themeOf(theme);
-    const auto bands = [&](const Marking& marking, std::initializer_list<int> vectors) {
+    const auto bands = [&](const Highlight& marking, std::initializer_list<int> vectors) {
         for (const auto paintPart : {paintBandEdge, paintBandGround}) {
             for (const int vector : vectors) {
                 if (const DrawnVector* at = vector == kNoVector ? nullptr : drawnOf(drawn, vector)) {
@@ -33,10 +33,10 @@ void Canvas::Private::paintUnder(QPainter& painter) {
         }
     };
     if (!gesture && hover.kind == Hit::Kind::body && canTurn(hover.vector)) {
-        bands(hoverMarking(look), {hover.vector});
+        bands(hoverHighlight(look), {hover.vector});
     }
-    paintLit(painter, scene, litParts, selectedMarking(look));
-    bands(selectedMarking(look), {lit, selected});
+    paintLit(painter, scene, litParts, selectedHighlight(look));
+    bands(selectedHighlight(look), {lit, selected});
 }
 
 /// Where a drag from here would lead: along the arrow's line, or round its tail.

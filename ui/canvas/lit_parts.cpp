@@ -33,7 +33,7 @@ double turned(double angle) {
 
 class Lighter {
 public:
-    Lighter(QPainter& painter, const Scene& scene, Marking marking, bool edges)
+    Lighter(QPainter& painter, const Scene& scene, Highlight marking, bool edges)
         : m_painter(painter), m_scene(scene), m_sheet(scene.sheet()),
           m_construction(scene.result().construction), m_drawn(drawnVectors(scene)),
           m_marking(std::move(marking)), m_edges(edges) {}
@@ -207,14 +207,14 @@ private:
     const SheetView& m_sheet;
     const Construction& m_construction;
     std::vector<DrawnVector> m_drawn;
-    Marking m_marking;
+    Highlight m_marking;
     bool m_edges; ///< else grounds
 };
 
 } // namespace
 
 void paintLit(QPainter& painter, const Scene& scene, const std::vector<FigurePart>& parts,
-              const Marking& marking) {
+              const Highlight& marking) {
     for (const bool edges : {true, false})
         for (const FigurePart& part : parts)
             std::visit(Lighter(painter, scene, marking, edges), part);

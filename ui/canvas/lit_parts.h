@@ -11,7 +11,7 @@ namespace tailpoint {
 
 /// Under the figure, logical pixels. A part that isn't drawn lights nothing.
 void paintLit(QPainter& painter, const Scene& scene, const std::vector<FigurePart>& parts,
-              const Marking& marking);
+              const Highlight& marking);
 
 /// The arrow, angle, side or locus under the pointer; empty: none. Arrows before angles before lines.
 std::optional<FigurePart> partAt(const Scene& scene, QPointF at);

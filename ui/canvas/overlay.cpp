@@ -63,21 +63,21 @@ void paintStrip(QPainter& painter, const SheetView& sheet, const DrawnVector& dr
 
 } // namespace
 
-Marking selectedMarking(const Theme& theme) {
+Highlight selectedHighlight(const Theme& theme) {
     return {theme.highlight, theme.mark};
 }
 
-Marking hoverMarking(const Theme& theme) {
+Highlight hoverHighlight(const Theme& theme) {
     return {theme.grid, theme.construction, 1.2};
 }
 
 void paintBandEdge(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn,
-                   const Marking& marking) {
+                   const Highlight& marking) {
     paintStrip(painter, sheet, drawn, marking.edge, kBand + 2 * marking.width);
 }
 
 void paintBandGround(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn,
-                     const Marking& marking) {
+                     const Highlight& marking) {
     paintStrip(painter, sheet, drawn, marking.ground, kBand);
 }
 

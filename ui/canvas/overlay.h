@@ -11,18 +11,18 @@
 namespace tailpoint {
 
 /// How a part of the figure is marked: a quiet ground, and an edge that is seen.
-struct Marking {
+struct Highlight {
     QColor ground, edge;
     double width = 1.6; ///< of the edge, logical pixels
 };
-Marking selectedMarking(const Theme& theme); ///< and what is lit from the panel
-Marking hoverMarking(const Theme& theme);
+Highlight selectedHighlight(const Theme& theme); ///< and what is lit from the panel
+Highlight hoverHighlight(const Theme& theme);
 
 /// Below the figure: a band under a vector. The edges first, then the grounds, where several join.
 void paintBandEdge(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn,
-                   const Marking& marking);
+                   const Highlight& marking);
 void paintBandGround(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn,
-                     const Marking& marking);
+                     const Highlight& marking);
 /// Above it: the ring on a tip that can be dragged.
 void paintHandle(QPainter& painter, const SheetView& sheet, const DrawnVector& drawn, const Theme& theme,
                  double factor = 1);
