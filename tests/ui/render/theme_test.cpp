@@ -41,8 +41,8 @@ TEST_P(ThemeTest, StrokesStandOutThreeToOne) {
 /// (WCAG 2.2, 1.4.11): against the sheet, and where the edge runs over a tip's region.
 TEST_P(ThemeTest, MarksOfTheHandStandOutThreeToOne) {
     for (const QColor& ground : {theme().sheet, theme().region}) {
-        EXPECT_GE(contrast(selectedMarking(theme()).edge, ground), 3);
-        EXPECT_GE(contrast(hoverMarking(theme()).edge, ground), 3);
+        EXPECT_GE(contrast(selectedHighlight(theme()).edge, ground), 3);
+        EXPECT_GE(contrast(hoverHighlight(theme()).edge, ground), 3);
     }
     EXPECT_GE(contrast(theme().given, theme().sheet), 3) << "the frame round the sheet";
 }
