@@ -327,6 +327,7 @@ TEST_F(MarkedAnswer, EscapeTakesADragBack) {
     QTest::mousePress(&canvas, Qt::LeftButton, {}, pixel(100, 200));
     QTest::mouseMove(&canvas, pixel(200, 100));
     QTest::mouseMove(&canvas, pixel(300, 50));
+    canvas.catchUp();
     ASSERT_NEAR(answer().drawn(kSumVector)->x(), 300, 3);
     QTest::keyClick(&canvas, Qt::Key_Escape);
     EXPECT_TRUE(answer().isOn());

@@ -169,6 +169,7 @@ TEST_F(LectureTest, EscapeDuringADragTakesTheDragBackAndStays) {
     QTest::mousePress(&view.canvas(), Qt::LeftButton, {}, tip);
     QMouseEvent move(QEvent::MouseMove, to, view.canvas().mapToGlobal(to), Qt::NoButton, Qt::LeftButton, {});
     QCoreApplication::sendEvent(&view.canvas(), &move);
+    view.canvas().catchUp();
     EXPECT_TRUE(view.isChanged());
     key(Qt::Key_Escape);
     EXPECT_EQ(view.document().sketch(), plan);
