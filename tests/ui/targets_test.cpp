@@ -19,8 +19,11 @@ protected:
             if (!button->isVisible() || button->objectName() == QStringLiteral("qt_menubar_ext_button"))
                 continue;
             ++seen;
-            EXPECT_GE(button->height(), side) << button->objectName().toStdString();
-            EXPECT_GE(button->width(), side) << button->objectName().toStdString();
+            const std::string which =
+                std::string(button->metaObject()->className()) + ' ' + button->objectName().toStdString() +
+                ' ' + button->text().toStdString() + ' ' + button->parentWidget()->objectName().toStdString();
+            EXPECT_GE(button->height(), side) << which;
+            EXPECT_GE(button->width(), side) << which;
         }
         EXPECT_GT(seen, 10);
         const auto* table = child<QTableView>(*window, "givenTable");

@@ -12,6 +12,7 @@
 #include <QAction>
 #include <QHBoxLayout>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace tailpoint {
 
@@ -54,6 +55,17 @@ void PracticeStrip::setTheme(const Theme& theme) {
     QPalette palette = paletteOf(theme);
     palette.setColor(QPalette::Window, theme.sheet);
     setPalette(palette);
+}
+
+void PracticeStrip::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    keepStatementWhole();
+}
+
+/// In a low window the layout would take its room from the statement.
+void PracticeStrip::keepStatementWhole() {
+    m_statement->ensurePolished(); // before it is shown it may have another font
+    m_statement->setMinimumHeight(std::max(0, m_statement->heightForWidth(width() - 2 * kAtSide)));
 }
 
 LinkButton* PracticeStrip::buttonFor(QAction* action, const QString& icon) {
@@ -104,6 +116,7 @@ void PracticeStrip::refresh() {
                         : kindWords());
     m_kind->setVisible(!m_kind->text().isEmpty());
     m_statement->show(text(keptTogether(statement.toStdString())).toHtmlEscaped());
+    keepStatementWhole();
     m_commands->setVisible(m_practice.problem().has_value());
     setVisible(isStale || !statement.isEmpty() || m_practice.problem());
     if (!m_practice.problem())

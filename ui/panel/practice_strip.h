@@ -29,8 +29,12 @@ public:
     /// What came of a command, in the row's middle; `spoken`: all that is read out for it.
     void say(const QString& shown, const QString& spoken);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void refresh();
+    void keepStatementWhole();
     LinkButton* buttonFor(QAction* action, const QString& icon);
     QString kindWords() const;
 

@@ -3,6 +3,7 @@
 
 #include "core/explain/spoken.h"
 #include "ui/panel/accessible_fold.h"
+#include "ui/style/targets.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -51,6 +52,10 @@ void SolutionHead::setTheme(const Theme& theme) {
 }
 
 int SolutionHead::heightFor(int width) const {
+    return std::max(targetSide(), lettersHeight(width));
+}
+
+int SolutionHead::lettersHeight(int width) const {
     const QFontMetrics metrics(titleFont(font()));
     const QRect box = metrics.boundingRect(QRect(0, 0, width - static_cast<int>(kIndent) - 18, 1000),
                                            Qt::TextWordWrap | Qt::AlignLeft, text());
@@ -70,6 +75,7 @@ void SolutionHead::keyPressEvent(QKeyEvent* event) {
 void SolutionHead::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
+    painter.translate(0, (height() - lettersHeight(width())) / 2);
     const QRectF circle(1.5, 3, 18, 18);
     painter.setPen(QPen(m_theme->quietInk, 1));
     painter.drawEllipse(circle);

@@ -24,6 +24,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    int lettersHeight(int width) const;
     int m_number = 0;
     const Theme* m_theme;
 };

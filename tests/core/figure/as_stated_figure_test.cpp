@@ -66,14 +66,14 @@ TEST(AsStated, WhatIsFoundIsWithinAHalfTurn) {
 /// NIST SP 811 (2008), B.8: 850 kgf = 8335.6525 N, of 850 kg the weight with g = 9.80665 m/s2; 50 gon are 45
 /// degrees.
 TEST(AsStated, AUnitOfItsOwnStandsUnderTheSheets) {
-    Sketch given = sketch({force("P", 340, 25), force("W", 1, -40)});
+    Sketch given = sketch({force("P", 6000, 25), force("W", 1, -40)});
     given.forces[1].magnitude =
         magnitudeOf({850, ForceUnit::kgf, plusMinus(10)}, given.forceUnit, given.gravity);
     given.forces[1].direction = directionOf({-50, AngleUnit::gon, {}}, given.angleUnit);
     const Figure figure = drawn(given).figure;
     EXPECT_EQ(said(figure, "force-W"), "W = 8340 ± 98.1 N; stated 850 ± 10 kgf");
     EXPECT_EQ(said(figure, "direction-force-W"), "45.0°; stated −50 gon");
-    EXPECT_EQ(said(figure, "force-P"), "P = 340 N");
+    EXPECT_EQ(said(figure, "force-P"), "P = 6000 N");
     given.forces[1].magnitude = magnitudeOf({850, MassUnit::kg, {}}, given.forceUnit, given.gravity);
     FigureOptions exercise;
     exercise.stage = Stage::directions;
