@@ -77,7 +77,7 @@ TEST_F(Pointer, AUnitChosenForOneSheetIsNotTheNextOnes) {
     ASSERT_TRUE(key(QStringLiteral("ctrl+n")));
     ASSERT_TRUE(eventually([&] { return m_program->title().contains(QStringLiteral("Unsaved")); }))
         << m_program->title().toStdString();
-    const QPointF ring(482, 405); // the common point of an empty sheet, in the middle of the canvas
+    const QPointF ring(439, 373); // the common point of an empty sheet, in the middle of the canvas
     settledScreen();
     ASSERT_TRUE(drag(ring, ring + QPointF(120, -60)));
     ASSERT_TRUE(becomesModified(true)) << keep(screen());
