@@ -10,6 +10,10 @@
 
 #include <cstdio>
 
+#ifdef __GLIBC__
+#include <malloc.h>
+#endif
+
 namespace tailpoint {
 
 namespace {
@@ -44,6 +48,14 @@ QStringList wordsFrom(int first, int argc, char** argv) {
 
 void silenceQt() {
     qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
+}
+
+void keepMemory() {
+#ifdef __GLIBC__
+    constexpr int kMegabyte = 1 << 20;
+    mallopt(M_TRIM_THRESHOLD, 512 * kMegabyte);
+    mallopt(M_TOP_PAD, 16 * kMegabyte);
+#endif
 }
 
 std::optional<int> withoutFonts() {

@@ -138,6 +138,7 @@ QString clashOfMany(const Arguments& arguments, const OutputNames& outputs) {
 }
 
 int writeMany(const Arguments& arguments, const MakeOne& make) {
+    keepMemory();
     const QString name = folderOf(arguments);
     const QDir folder(name);
     const bool isNew = !folder.exists();

@@ -278,6 +278,7 @@ int runProblems(int argc, char** argv) {
     if (arguments.help)
         return printed(kProblemsHelp);
     silenceQt();
+    keepMemory();
     const QGuiApplication application(argc, argv); // measures and paints the pages
     if (const auto status = withoutFonts())
         return *status;
