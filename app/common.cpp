@@ -108,6 +108,12 @@ std::variant<Result, QString> withTolerancesAsked(const Arguments& arguments, co
     return resultOf(withoutTolerances(question.sketch));
 }
 
+std::variant<Result, QString> asAsked(const Arguments& arguments, const Result& question) {
+    const auto inCase = inCaseAsked(arguments, question);
+    const auto* asked = std::get_if<Result>(&inCase);
+    return asked ? withTolerancesAsked(arguments, *asked) : inCase;
+}
+
 std::variant<Result, FileError> resultFrom(const QString& file) {
     const auto bytes = readBytes(file);
     if (const auto* error = std::get_if<FileError>(&bytes))

@@ -38,6 +38,9 @@ inline constexpr const char* kTolerancesOption = "--tolerances";
 bool hidesTolerances(const Arguments& arguments);
 std::variant<Result, QString> withTolerancesAsked(const Arguments& arguments, const Result& question);
 
+/// Both together: the question as the options ask it.
+std::variant<Result, QString> asAsked(const Arguments& arguments, const Result& question);
+
 /// To the file, or to standard output where `out` is empty or "-". kDone, or kBad with its line said.
 int writeOut(const QByteArray& bytes, const QString& out);
 

@@ -158,13 +158,10 @@ struct Prepared {
 /// Of the sketch that was read from `file`; or what the options ask of it in vain.
 std::variant<Prepared, QString> prepared(const Result& read, const QString& file, const Wanted& wanted,
                                          const Arguments& arguments) {
-    const auto asked = inCaseAsked(arguments, read);
+    const auto asked = asAsked(arguments, read);
     if (const auto* fault = std::get_if<QString>(&asked))
         return *fault;
-    const auto told = withTolerancesAsked(arguments, std::get<Result>(asked));
-    if (const auto* fault = std::get_if<QString>(&told))
-        return *fault;
-    const auto& question = std::get<Result>(told);
+    const auto& question = std::get<Result>(asked);
     FigureJob job = wanted.job;
     if (job.options.solution >= question.solved.solutions.size() && job.options.solution > 0)
         return QStringLiteral("--solution 2: the question has no second answer; leave it out");

@@ -204,13 +204,10 @@ struct Reported {
 /// Of the sketch that was read from `file`; or what is wrong with the case that is asked for.
 std::variant<Reported, QString> reported(const Result& read, const QString& file,
                                          const Arguments& arguments) {
-    const auto asked = inCaseAsked(arguments, read);
+    const auto asked = asAsked(arguments, read);
     if (const auto* fault = std::get_if<QString>(&asked))
         return *fault;
-    const auto told = withTolerancesAsked(arguments, std::get<Result>(asked));
-    if (const auto* fault = std::get_if<QString>(&told))
-        return *fault;
-    Sketch sketch = std::get<Result>(told).sketch;
+    Sketch sketch = std::get<Result>(asked).sketch;
     sketch.moreAfterOne =
         sketch.moreAfterOne || arguments.options.contains(QStringLiteral("--more-after-one"));
     const Result result = resultOf(sketch);

@@ -53,13 +53,20 @@ void PanelDelegate::paintText(QPainter& painter, const QRectF& rect, const QFont
                    : toFind ? m_theme->sum
                    : quiet  ? m_theme->quietInk
                             : m_theme->ink);
-    painter.setFont(index.data(HeadingRole).toBool() ? text.heading() : font);
+    const bool heads = index.data(HeadingRole).toBool();
+    painter.setFont(heads ? text.heading() : font);
     if (const QVariant sentence = index.data(SentenceRole); sentence.isValid() && !quiet) {
         text.drawSentence(painter, rect, sentence.value<Sentence>());
         return;
     }
     const Qt::Alignment alignment(index.data(Qt::TextAlignmentRole).toInt());
-    const double width = text.drawFigures(painter, rect, alignment, index.data().toString());
+    const QString shown = index.data().toString();
+    // Letters of its own size, which a figure would be measured without.
+    if (heads && QFontMetricsF(text.heading()).horizontalAdvance(shown) <= rect.width()) {
+        painter.drawText(rect, static_cast<int>(alignment), shown);
+        return;
+    }
+    const double width = text.drawFigures(painter, rect, alignment, shown);
     const double left = alignment & Qt::AlignRight ? rect.right() - width : rect.left();
     const QRectF under(left, rect.top(), width, rect.height() / 2 + text.ascent() / 2 + 4);
     if (index.data(ChangedRole).toBool()) {
