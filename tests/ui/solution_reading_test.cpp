@@ -42,9 +42,10 @@ TEST_F(SolutionReading, DownGoesThroughAllLinesInTheirOrderAndStaysInSight) {
             break; // behind the last line there is none
         read << now;
         const QRect line = body ? body->lineRect(body->currentLine()) : QApplication::focusWidget()->rect();
-        const QPoint at = QApplication::focusWidget()->mapTo(panel.viewport(), line.topLeft());
-        EXPECT_TRUE(at.y() >= 0 && at.y() + std::min(line.height(), 400) <= panel.viewport()->height())
-            << now.toStdString();
+        EXPECT_TRUE(waitFor([&] { // the panel may be laid out anew after the key
+            const QPoint at = QApplication::focusWidget()->mapTo(panel.viewport(), line.topLeft());
+            return at.y() >= 0 && at.y() + std::min(line.height(), 400) <= panel.viewport()->height();
+        })) << now.toStdString();
     }
     QStringList wanted;
     for (const SolutionStep* step : std::as_const(steps))
