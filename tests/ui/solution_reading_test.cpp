@@ -22,6 +22,11 @@ protected:
         steps = solution->findChildren<SolutionStep*>();
         ASSERT_GE(steps.size(), 5);
         QApplication::setActiveWindow(&panel);
+        int high = 0;
+        do { // what comes to the panel later would move what is read
+            high = panel.widget()->height();
+            QTest::qWait(150);
+        } while (panel.widget()->height() != high);
     }
     void press(Qt::Key key) { QTest::keyClick(QApplication::focusWidget(), key); }
     SolutionBody* bodyNow() { return qobject_cast<SolutionBody*>(QApplication::focusWidget()); }

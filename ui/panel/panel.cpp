@@ -13,6 +13,7 @@
 #include "ui/panel/solution_view.h"
 #include "ui/style/symbols.h"
 
+#include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QScrollBar>
 #include <QVBoxLayout>
@@ -365,6 +366,9 @@ void Panel::showLitStep() {
 
 /// The end of what is taller than the panel gives way to its beginning.
 void Panel::showAttended(const QRect& place) {
+    catchUp(); // what waits to be laid out would move it away again
+    widget()->layout()->activate();
+    QCoreApplication::sendPostedEvents(widget(), QEvent::LayoutRequest);
     const QPoint top = m_steps->mapTo(widget(), place.topLeft());
     const int height = std::min(place.height(), viewport()->height() - 16);
     ensureVisible(top.x(), top.y() + height, 0, 8);
