@@ -2,6 +2,7 @@
 // What the panel says of the question: the answer or both, the check, the tables of values, its sections.
 #include "panel_fixture.h"
 #include "tests/core/explain/questions.h"
+#include "tests/support/loose.h"
 
 #include "core/explain/explain.h"
 #include "ui/panel/answer_text.h"
@@ -17,6 +18,7 @@
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QScrollBar>
+#include <QTextDocument>
 #include <algorithm>
 
 namespace tailpoint::test {
@@ -266,6 +268,24 @@ TEST_F(PanelTest, CopiedValuesHaveBothAnswersAndTheCheck) {
           "P\t180\t40.0\t138\t116\n", "P\t513\t40.0\t393\t329\n", "Check by components\n"}) {
         EXPECT_TRUE(all.contains(QString::fromUtf8(line))) << line << all.toStdString();
     }
+}
+
+TEST_F(PanelTest, ARangeThatIsLongerThanItsLineIsBrokenAndWhole) {
+    panel.resize(280, 900);
+    Sketch given = raft();
+    given.forces[0] = testing::loose(given.forces[0], 5, 2);
+    document.edit(given, QStringLiteral("with tolerances"));
+    settle();
+    const auto* detail = child<QLabel>(panel, "answerDetail");
+    QTextDocument lines;
+    lines.setDefaultFont(detail->font());
+    lines.setHtml(detail->text());
+    ASSERT_GT(lines.idealWidth(), detail->width()) << "there is nothing to be broken";
+    EXPECT_TRUE(waitFor([&] { return detail->height() >= detail->heightForWidth(detail->width()); }));
+    EXPECT_TRUE(detail->wordWrap());
+    document.edit(raft(), QStringLiteral("without"));
+    settle();
+    EXPECT_FALSE(detail->wordWrap()) << "nothing moves while a drag makes numbers longer";
 }
 
 /// As narrow as the panel is in a small window at twice the size: words take the empty cells behind them, and

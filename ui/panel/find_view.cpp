@@ -103,6 +103,7 @@ void FindView::refresh() {
     m_sentence->show(keptTogether(htmlOf(question(result.sketch))));
     m_answer->show(withUnitLinks(answer.large, result.sketch,
                                  m_answer->label()->palette().color(QPalette::LinkVisited)));
+    m_detail->setWrapped(result.hasTolerances()); // a range may be longer than its line
     m_detail->show(answer.detail);
     showOther();
     const auto role = answer.large.isEmpty() ? QPalette::BrightText : QPalette::WindowText;

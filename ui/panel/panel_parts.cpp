@@ -73,8 +73,12 @@ void SteadyLines::show(const QString& richText) {
     }
 }
 
-void SteadyLines::setWrapped() {
-    m_label->setWordWrap(true);
+void SteadyLines::setWrapped(bool on) {
+    if (m_label->wordWrap() == on) {
+        return;
+    }
+    m_label->setWordWrap(on);
+    m_tags = -1; // the height is another
 }
 
 void SteadyLines::fitWrapped() {

@@ -44,7 +44,8 @@ public:
     explicit SteadyLines(const QString& objectName, QWidget* parent = nullptr);
     /// Lines are apart by <br>.
     void show(const QString& richText);
-    void setWrapped();
+    /// Its height then follows its text; else lines that have no room are cut, and nothing moves.
+    void setWrapped(bool on = true);
     QLabel* label() const { return m_label; }
 
 protected:
