@@ -162,7 +162,8 @@ std::vector<Station> withEdges(const std::vector<Station>& made) {
 std::vector<Station> Tracer::stations(double from, double to, const Probe& probe, bool onRays) {
     std::vector<Station> made{probe(from)};
     if (to > from) {
-        const int first = onRays ? 16 : 6;
+        // Of a whole turn so many that a gap of five degrees is not stepped over.
+        const int first = onRays ? (to - from >= kTurn && most_ > 72 ? 72 : 16) : 6;
         for (int i = 1; i <= first; ++i) {
             made.push_back(probe(from + (to - from) * i / first));
         }
@@ -187,7 +188,24 @@ std::vector<Station> Tracer::stations(double from, double to, const Probe& probe
             ++i;
         }
     }
-    return withEdges(made);
+    return made;
+}
+
+/// Of a whole turn, begun and ended where nothing is, if that is anywhere.
+std::vector<Station> openedAtGap(std::vector<Station> turn, bool& closed) {
+    const auto gap = std::find_if(turn.begin(), turn.end(), [](const Station& one) { return !one.isThere; });
+    closed = gap == turn.end();
+    if (closed) {
+        return turn;
+    }
+    turn.pop_back(); // the first one, a turn later
+    for (auto before = turn.begin(); before != gap; ++before) {
+        before->at += kTurn;
+    }
+    std::rotate(turn.begin(), gap, turn.end());
+    turn.push_back(turn.front());
+    turn.back().at += kTurn;
+    return turn;
 }
 
 /// From one ray to the next both ends go evenly: so is what lies between them, on an arc.
@@ -205,9 +223,10 @@ void Tracer::addBetween(const Station& a, const Station& b, std::vector<Pt>& out
 void Tracer::alongRays(double from, double to, bool closed) {
     const Station all = onRays(from, to);
     const bool isOne = all.isThere && all.high * (to - from) < kTrue / 4 * size_;
-    const std::vector<Station> rays = isOne ? std::vector<Station>{all}
-                                            : stations(
-                                                  from, to, [&](double at) { return onRays(at, at); }, true);
+    std::vector<Station> made = isOne ? std::vector<Station>{all}
+                                      : stations(
+                                            from, to, [&](double at) { return onRays(at, at); }, true);
+    const std::vector<Station> rays = withEdges(closed ? openedAtGap(std::move(made), closed) : made);
     std::vector<Pt> outer, inner;
     bool hollow = false;
     for (std::size_t i = 0; i < rays.size(); ++i) {
@@ -231,9 +250,9 @@ void Tracer::alongRays(double from, double to, bool closed) {
 
 void Tracer::alongCircles() {
     const BoxVector& own = problem_.box.vectors[pieces_.front().unknown[which_].vector];
-    const std::vector<Station> circles = stations(
+    const std::vector<Station> circles = withEdges(stations(
         static_cast<double>(own.magnitude.least), static_cast<double>(own.magnitude.greatest),
-        [&](double at) { return onCircle(at); }, false);
+        [&](double at) { return onCircle(at); }, false));
     if (circles.empty()) {
         return;
     }

@@ -81,6 +81,18 @@ TEST(TipRegion, OfOneForceInAnyDirectionIsARing) {
     expectRing(regionOf(made, kWhileDragging), {0, 0}, 90, 110);
 }
 
+// 100 ± 10 within so many degrees to either side of 30: area (110^2 - 90^2) times half the angle.
+TEST(TipRegion, OfAnArcHasNothingOfTheGapThatIsLeft) {
+    for (const double half : {20.0, 60.0, 90.0, 100.0, 135.0, 150.0, 170.0, 175.0}) {
+        const TipRegion arc = regionOf(sketch({loose(force("P", 100, 30), 10, half)}));
+        const double area = half * kDegree * (110 * 110 - 90 * 90);
+        EXPECT_NEAR(areaOf(arc), area, 0.01 * area) << half;
+        const double across = (30 + 180) * kDegree;
+        EXPECT_NEAR(windingOf(arc, 100 * Eigen::Vector2d(std::cos(across), std::sin(across))), 0, 1e-9)
+            << half;
+    }
+}
+
 // The same beside a force of 30 along +x, and of 300, where the common point lies outside of the ring.
 TEST(TipRegion, OfARingBesideAnotherForceIsThatRingMoved) {
     for (const double beside : {30.0, 300.0})
