@@ -95,9 +95,16 @@ protected:
 /// Half the length of P further along its line: 340 N and 170 N.
 TEST_F(OnWayland, AForceIsDraggedAndSaved) {
     const QPointF along = m_raft->p.tip - m_raft->p.tail;
-    ASSERT_TRUE(drag(m_raft->p.tip - along * 0.01, m_raft->p.tail + along * 0.5, QStringLiteral("shift")));
-    ASSERT_TRUE(eventually([&] { return key(QStringLiteral("ctrl+s")) && magnitude(0) < 200; }))
-        << "P is " << magnitude(0);
+    // Where weston has lost the pointer or the keys in between, once more: the tip has gone then, or has not.
+    ASSERT_TRUE(eventually([&] {
+        turnToClass(QStringLiteral("weston"));
+        drag(m_raft->p.tip - along * 0.01, m_raft->p.tail + along * 0.5, QStringLiteral("shift"));
+        settledScreen();
+        key(QStringLiteral("ctrl+s"));
+        settledScreen();
+        return magnitude(0) < 200;
+    })) << "P is "
+        << magnitude(0);
     EXPECT_NEAR(magnitude(0), 170, 10);
     EXPECT_EQ(magnitude(1), 275);
     m_program.terminate();
@@ -108,10 +115,12 @@ TEST_F(OnWayland, AForceIsDraggedAndSaved) {
 }
 
 TEST_F(OnWayland, ACompositorThatDiesLeavesTheWorkOnTheDisk) {
-    ASSERT_TRUE(click(m_raft->p.tip - (m_raft->p.tip - m_raft->p.tail) * 0.01));
-    settledScreen();
-    ASSERT_TRUE(key(QStringLiteral("Up")));
     ASSERT_TRUE(eventually([this] {
+        turnToClass(QStringLiteral("weston"));
+        click(m_raft->p.tip - (m_raft->p.tip - m_raft->p.tail) * 0.01);
+        settledScreen();
+        key(QStringLiteral("Up"));
+        settledScreen();
         const QList<double> copies = copiesIn(m_home.path());
         return copies.size() == 1 && copies.front() > 340;
     })) << "unsaved work is on the disk after a pause";
