@@ -88,6 +88,8 @@ Bounds angleBeside(Bounds own, Bounds other, Bounds rest) {
             add(std::clamp(legOf(b, c), own.low, own.high), b, c);
         }
     }
+    // An arccosine will do: the cosines are bounds, so that near 1 the angle gets wider and not untrue; its
+    // own rounding lies within kRoom.
     return {std::acos(std::clamp(cosine.high, -1.0, 1.0)), std::acos(std::clamp(cosine.low, -1.0, 1.0))};
 }
 
