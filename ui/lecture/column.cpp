@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "ui/lecture/column.h"
 
+#include "core/explain/spoken.h"
+
 #include <QPainter>
 #include <QWheelEvent>
 
@@ -99,7 +101,8 @@ void LectureColumn::scrollBy(double pixels) {
     scrollTo(std::clamp(to, 0.0, lastPlace()));
 }
 
-QString LectureColumn::plainText() const {
+template <class Told>
+QString LectureColumn::told(Told told) const {
     QStringList lines{m_title};
     if (m_titleOnly)
         return m_title;
@@ -107,20 +110,28 @@ QString LectureColumn::plainText() const {
         for (const BeatLine& line : m_stop.beats[b]) {
             std::string text;
             if (line.kind == BeatLine::Kind::reasoning)
-                text = toText(m_stop.step.reasoning[line.index]);
+                text = told(m_stop.step.reasoning[line.index]);
             else if (line.kind == BeatLine::Kind::conclusion)
-                text = line.index < m_stop.step.conclusion.size() ? toText(m_stop.step.conclusion[line.index])
+                text = line.index < m_stop.step.conclusion.size() ? told(m_stop.step.conclusion[line.index])
                                                                   : std::string();
             else if (line.kind == BeatLine::Kind::working) {
                 const auto relations = linesOf(m_stop.step.workings[line.index]);
                 const auto at = static_cast<std::size_t>(line.parts - 1);
                 if (at < relations.size())
-                    text = toText(relations[at]);
+                    text = told(relations[at]);
             }
             if (!text.empty())
                 lines << QString::fromStdString(text);
         }
     return lines.join(u'\n');
+}
+
+QString LectureColumn::plainText() const {
+    return told([](const auto& what) { return toText(what); });
+}
+
+QString LectureColumn::spokenText() const {
+    return told([](const auto& what) { return spoken(what); });
 }
 
 void LectureColumn::paintEvent(QPaintEvent*) {

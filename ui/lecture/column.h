@@ -34,8 +34,10 @@ public:
     void showTitle(const QString& title);
 
     void scrollBy(double pixels);
-    /// What is to be read now, for assistive technology.
+    /// What is to be read now, as it stands.
     QString plainText() const;
+    /// The same for assistive technology, formulas in words.
+    QString spokenText() const;
 
     /// As laid out, for the tests: sizes of text in pixels, and what would leave the column.
     double leastCapital() const;
@@ -61,6 +63,8 @@ private:
         bool isNewest = false;
         bool begins = true; ///< a paragraph, a line of calculation with its subject: good to have at the top
     };
+    template <class Told> ///< of a text or a formula
+    QString told(Told told) const;
     void relayout();
     void layTitle();
     bool layBody(double scale, std::size_t beat, std::vector<Block>& out) const;

@@ -132,7 +132,7 @@ void LectureView::show(bool moves) {
                        : tr("Lecture \u2013 %1").arg(step));
     m_progress->setPart(m_parts > 0 ? tr("sketch %1 / %2").arg(m_part + 1).arg(m_parts) : QString());
     setAccessibleName(windowTitle());
-    m_column->setAccessibleName(m_column->plainText());
+    m_column->setAccessibleName(m_column->spokenText());
 }
 
 bool LectureView::leaveCover() {

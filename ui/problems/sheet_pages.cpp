@@ -70,11 +70,14 @@ void PaintedApart::paint(const QString& title, QPageSize::PageSizeId paper) {
         m_changed.wait(lock, [this] { return m_isEnding || !m_waiting.empty(); });
         if (m_waiting.empty())
             break;
-        const auto pages = std::move(m_waiting.front());
+        auto pages = std::move(m_waiting.front());
         m_waiting.pop_front();
+        auto spent = std::exchange(m_spent, {});
         m_changed.notify_all();
         lock.unlock();
         pdf.add(*pages);
+        pages.reset();
+        spent.clear();
         lock.lock();
     }
     m_bytes = pdf.take();
@@ -86,6 +89,11 @@ void PaintedApart::add(std::unique_ptr<HandoutPages> pages) {
     m_changed.wait(lock, [this] { return m_waiting.size() < most; });
     m_waiting.push_back(std::move(pages));
     m_changed.notify_all();
+}
+
+void PaintedApart::letGo(std::unique_ptr<HandoutPages> pages) {
+    const std::lock_guard lock(m_mutex);
+    m_spent.push_back(std::move(pages));
 }
 
 void PaintedApart::end() {
@@ -161,8 +169,10 @@ SheetPdf::Part SheetPdf::part(std::size_t index, const TaskOnPage& task) const {
 
 void SheetPdf::add(std::size_t, Part part) {
     m_pages->add(std::move(part.sheet));
-    if (part.key)
+    if (part.key) {
         m_key->add(*part.key);
+        m_pages->letGo(std::move(part.key));
+    }
     append(m_entries, std::move(part.entry));
 }
 

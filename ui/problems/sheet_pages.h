@@ -13,6 +13,7 @@
 #include <memory>
 #include <mutex>
 #include <thread>
+#include <vector>
 
 namespace tailpoint {
 
@@ -39,6 +40,8 @@ public:
     ~PaintedApart();
     /// Waits where many wait already.
     void add(std::unique_ptr<HandoutPages> pages);
+    /// Lets pages go that another has painted: taking them apart is work too.
+    void letGo(std::unique_ptr<HandoutPages> pages);
     QByteArray take(); ///< as GrowingPdf
 private:
     void paint(const QString& title, QPageSize::PageSizeId paper);
@@ -47,6 +50,7 @@ private:
     std::mutex m_mutex;
     std::condition_variable m_changed;
     std::deque<std::unique_ptr<HandoutPages>> m_waiting;
+    std::vector<std::unique_ptr<HandoutPages>> m_spent;
     bool m_isEnding = false;
     QByteArray m_bytes;
     std::thread m_thread;

@@ -99,6 +99,17 @@ TEST_F(LectureTest, TheAnswerOfTheStopIsDrawn) {
     EXPECT_FALSE(view.isChanged());
 }
 
+TEST_F(LectureTest, TheColumnIsReadAloudInWords) {
+    open("survey-raft.json");
+    goTo("cosines");
+    const QString shown = view.column().plainText(), told = view.column().accessibleName();
+    ASSERT_TRUE(shown.contains(QStringLiteral("cos("))) << shown.toStdString();
+    for (const QChar sign : {QChar(u'='), QChar(0x221A), QChar(0x00B2)}) // also the root and the square
+        EXPECT_FALSE(told.contains(sign)) << told.toStdString();
+    for (const char* words : {"square root of", "squared", "cosine of", "equals"})
+        EXPECT_TRUE(told.contains(QLatin1String(words))) << words << " in " << told.toStdString();
+}
+
 TEST_F(LectureTest, ADraggedTipTakesEverythingAlongAndUGoesBackToThePlan) {
     open("survey-raft.json");
     goTo("cosines");
