@@ -217,6 +217,12 @@ private:
         return names.empty() ? kDash : names;
     }
 
+    /// The same within a sentence: "in storm", "in the sketch as drawn".
+    std::string whereGoverned(const std::vector<CaseAnswer>& by) const {
+        const std::string names = governing(by);
+        return names == kAsDrawn ? m_voice.text(SENTENCE("cases", "the sketch as drawn")) : names;
+    }
+
     void tellRest(std::vector<Prose>& out) const {
         for (const WorstUse& worst : worstUses(m_states))
             out.push_back(std::visit(
@@ -272,18 +278,18 @@ private:
         case Bound::within:
             return m_voice.say(SENTENCE("cases", "{name} is within its limit in every case; most in {case}: "
                                                  "{share} of {limit}."),
-                               "name", name, "case", governing(by), "share", share, "limit", limit);
+                               "name", name, "case", whereGoverned(by), "share", share, "limit", limit);
         case Bound::over:
             return m_voice.say(SENTENCE("cases", "{name} is over its limit, most in {case}: {share} of "
                                                  "{limit}."),
-                               "name", name, "case", governing(by), "share", share, "limit", limit);
+                               "name", name, "case", whereGoverned(by), "share", share, "limit", limit);
         case Bound::straddles:
             break;
         }
         return m_voice.say(SENTENCE("cases",
                                     "{name} straddles its limit, a part of the tolerance is over; most "
                                     "in {case}: {share} of {limit}."),
-                           "name", name, "case", governing(by), "share", share, "limit", limit);
+                           "name", name, "case", whereGoverned(by), "share", share, "limit", limit);
     }
 
     Prose told(const DirectionUse& use, const std::vector<CaseAnswer>& by) const {
@@ -293,12 +299,12 @@ private:
         return use.verdict == Bound::within
                    ? m_voice.say(SENTENCE("cases", "The direction of {name} is permitted in every case; "
                                                    "farthest in {case}: {off} off {axis}, {within} allowed."),
-                                 "name", vectorName(use.index), "case", governing(by), "off", off, "axis",
+                                 "name", vectorName(use.index), "case", whereGoverned(by), "off", off, "axis",
                                  axis, "within", within)
                    : m_voice.say(SENTENCE("cases", "The direction of {name} is not permitted, or not in all "
                                                    "of the tolerance; farthest in {case}: {off} off {axis}, "
                                                    "{within} allowed."),
-                                 "name", vectorName(use.index), "case", governing(by), "off", off, "axis",
+                                 "name", vectorName(use.index), "case", whereGoverned(by), "off", off, "axis",
                                  axis, "within", within);
     }
 

@@ -65,9 +65,10 @@ std::string_view withoutStops(std::string_view word) {
 }
 
 bool clings(std::string_view before, std::string_view after) {
-    const bool isSign = before == "=" || before == ":" || after == "=" || after == ":";
+    const auto isSign = [](std::string_view word) { return word == "=" || word == ":" || word == "±"; };
     const bool endsInDigit = !before.empty() && before.back() >= '0' && before.back() <= '9';
-    return isSign || (endsInDigit && beginsUnit(withoutStops(after)));
+    const std::string_view unit = withoutStops(after);
+    return isSign(before) || isSign(after) || (endsInDigit && (unit == "%" || beginsUnit(unit)));
 }
 
 } // namespace

@@ -6,11 +6,15 @@
 #include "ui/window/main_window.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QCoreApplication>
 #include <QFile>
+#include <QMessageBox>
+#include <QPushButton>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTimer>
 #include <gtest/gtest.h>
 #include <memory>
 
@@ -56,6 +60,18 @@ protected:
         Sketch sketch = window->document().sketch();
         sketch.forces.at(0).magnitude.value = 360;
         ASSERT_FALSE(window->document().edit(sketch, QStringLiteral("change")));
+    }
+    /// Answers the next question with one of its buttons.
+    void answerNext(QMessageBox::StandardButton button, bool& asked) {
+        auto* timer = new QTimer(window.get());
+        QObject::connect(timer, &QTimer::timeout, window.get(), [timer, button, &asked] {
+            if (auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget())) {
+                asked = true;
+                timer->deleteLater();
+                box->button(button)->click();
+            }
+        });
+        timer->start(5);
     }
     QString file(const char* name) const { return folder.filePath(QLatin1String(name)); }
     static QByteArray bytesOf(const QString& path) {

@@ -31,6 +31,7 @@ QFont largeFont(const QFont& around, double times) {
 QString keptTogether(QString html) {
     static const QRegularExpression unit(QStringLiteral("(\\d) (?=[A-Za-z]+\\b)(?!at\\b|and\\b|so\\b)"));
     html.replace(QStringLiteral(" = "), QStringLiteral("&nbsp;=&nbsp;"));
+    html.replace(QStringLiteral(" \u00B1 "), QStringLiteral("&nbsp;\u00B1&nbsp;"));
     return html.replace(unit, QStringLiteral("\\1&nbsp;"));
 }
 

@@ -198,6 +198,15 @@ TEST(CasesTold, SayWhatDiffersAndWhatGoverns) {
     expectIn("B is over its limit, most in storm: 112.6 % of 5 kN.", text);
 }
 
+TEST(CasesTold, NameTheSketchAsDrawnWithinASentence) {
+    Sketch made = raft();
+    made.forces[2].limit = TypedForce{5, ForceUnit::kN, {}};
+    made.cases.resize(1);
+    // law of sines: 1.8 sin 135° / sin 80° = 1.29243 kN, of 5 kN, rounded up
+    expectIn("B is within its limit in every case; most in the sketch as drawn: 25.9 % of 5 kN.",
+             all(casesTold(made, caseStates(made))));
+}
+
 TEST(CasesTold, SayWhereACaseHasNoAnswer) {
     Sketch made = sketch({force("P", 8, kToFind), force("Q", 7, kToFind)}, force("R", 10, 0));
     made.cases = {{"out of reach", {{"R", size(20), {}}}}};

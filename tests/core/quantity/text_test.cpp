@@ -50,6 +50,7 @@ TEST(KeptTogether, ALineEndsNeitherInAnEquationNorBeforeAUnit) {
     EXPECT_EQ(kept("one with P = 68 kN at 16°, the other"), "one with P~=~68~kN at 16°, the other");
     EXPECT_EQ(kept("along the slope 3 : −4 (P), run : rise."), "along the slope 3~:~−4 (P), run~:~rise.");
     EXPECT_EQ(kept("Q = 2.5 kip, and R = 12 gon."), "Q~=~2.5~kip, and R~=~12~gon.");
+    EXPECT_EQ(kept("P = 340 ± 5 N at 20° ± 2°, or 8 kN ± 5 %"), "P~=~340~±~5~N at 20°~±~2°, or 8~kN~±~5~%");
     EXPECT_EQ(kept("in 3 N steps; 4 boats, N of it"), "in 3~N steps; 4 boats, N of it");
     EXPECT_EQ(kept(" two  spaces "), " two  spaces ");
     EXPECT_EQ(kept(""), "");
