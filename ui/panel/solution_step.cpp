@@ -203,7 +203,7 @@ int SolutionStep::layOut(int width) {
     return m_height;
 }
 
-/// Without asking for a font: nothing is set yet.
+/// Without setting a word.
 int SolutionStep::layOutLater(int width) {
     if (width == m_width)
         return m_height;

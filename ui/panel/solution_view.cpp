@@ -285,8 +285,10 @@ QSize SolutionView::minimumSizeHint() const {
 
 void SolutionView::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
-    if (m_waits)
-        QTimer::singleShot(kAfterFirstPaint, this, &SolutionView::layOutAll);
+    if (!m_waits)
+        return;
+    relayout();
+    QTimer::singleShot(kAfterFirstPaint, this, &SolutionView::layOutAll);
 }
 
 /// More of it may be in sight.
