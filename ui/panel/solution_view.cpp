@@ -13,6 +13,7 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QEvent>
+#include <QWindow>
 #include <algorithm>
 #include <utility>
 
@@ -288,7 +289,16 @@ void SolutionView::showEvent(QShowEvent* event) {
     if (!m_waits)
         return;
     relayout();
-    QTimer::singleShot(kAfterFirstPaint, this, &SolutionView::layOutAll);
+    QTimer::singleShot(kAfterFirstPaint, this, &SolutionView::layOutBehindPaint);
+}
+
+/// On a slow machine the screen may be later than the timer: a window paints at once when it is exposed.
+void SolutionView::layOutBehindPaint() {
+    const QWindow* onScreen = window()->windowHandle();
+    if (m_waits && isVisible() && onScreen && !onScreen->isExposed())
+        QTimer::singleShot(kAfterFirstPaint, this, &SolutionView::layOutBehindPaint);
+    else
+        layOutAll();
 }
 
 /// More of it may be in sight.

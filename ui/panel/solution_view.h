@@ -75,6 +75,7 @@ private:
     void refresh();
     void relayout();
     int endOfSight() const;
+    void layOutBehindPaint();
     SolutionStep* addStep();
     void point(int step, bool inside);
     void go(int from, SolutionStep::Go where);
