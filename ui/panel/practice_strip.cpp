@@ -98,7 +98,7 @@ int PracticeStrip::heightOfRest(int across) const {
 /// As high as the statement, and in a low window as many whole lines as leave the sheet its room: the rest is
 /// scrolled to.
 void PracticeStrip::fitStatement() {
-    constexpr int least = 3;       // lines
+    constexpr int least = 2;       // lines
     m_statement->ensurePolished(); // before it is shown it may have another font
     const int across = std::min(width() - 2 * kAtSide, kWidest), whole = m_statement->heightForWidth(across),
               line = QFontMetrics(m_statement->font()).lineSpacing();
