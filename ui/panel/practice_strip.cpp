@@ -34,6 +34,7 @@ PracticeStrip::PracticeStrip(Practice& practice, QWidget* parent)
       m_row(new WrappingRow(m_commands)) {
     setObjectName(QStringLiteral("practiceStrip"));
     setAutoFillBackground(true);
+    m_page->setObjectName(QStringLiteral("statementPage"));
     m_page->setWidget(m_statement);
     m_page->setWidgetResizable(true);
     m_page->setFrameShape(QFrame::NoFrame);
