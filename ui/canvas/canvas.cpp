@@ -228,7 +228,7 @@ QSize Canvas::sizeHint() const {
     return {966, 670};
 }
 QSize Canvas::minimumSizeHint() const {
-    return {240, 180};
+    return {240, 96};
 }
 
 void Canvas::editMagnitude(int vector) {

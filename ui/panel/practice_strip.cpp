@@ -22,7 +22,7 @@ namespace {
 
 constexpr int kWidest = 900;             // pixels: a line of text that the eye can follow
 constexpr int kAtSide = 16, kAbove = 10; // pixels
-constexpr double kMostOfWindow = 0.3;    // its height that the statement may take
+constexpr double kMostOfSide = 0.5;      // of the height that it shares with the sheet
 constexpr int kMostShown = 2000;         // characters: a file may have more, the sheet has its room too
 
 } // namespace
@@ -34,6 +34,7 @@ PracticeStrip::PracticeStrip(Practice& practice, QWidget* parent)
       m_row(new WrappingRow(m_commands)) {
     setObjectName(QStringLiteral("practiceStrip"));
     setAutoFillBackground(true);
+    m_page->setObjectName(QStringLiteral("statementPage"));
     m_page->setWidget(m_statement);
     m_page->setWidgetResizable(true);
     m_page->setFrameShape(QFrame::NoFrame);
@@ -84,14 +85,27 @@ bool PracticeStrip::eventFilter(QObject* watched, QEvent* event) {
     return QWidget::eventFilter(watched, event);
 }
 
+/// What stands with the statement in the strip, in height.
+int PracticeStrip::heightOfRest(int across) const {
+    const QMargins margins = layout()->contentsMargins();
+    int height = margins.top() + margins.bottom();
+    if (!m_kind->isHidden())
+        height += std::max(m_kind->sizeHint().height(), m_kind->heightForWidth(across)) + layout()->spacing();
+    if (!m_commands->isHidden())
+        height += m_row->heightForWidth(across) + layout()->spacing();
+    return height;
+}
+
 /// As high as the statement, and in a low window as many whole lines as leave the sheet its room: the rest is
 /// scrolled to.
 void PracticeStrip::fitStatement() {
-    constexpr int least = 3;       // lines
+    constexpr int least = 2;       // lines
     m_statement->ensurePolished(); // before it is shown it may have another font
     const int across = std::min(width() - 2 * kAtSide, kWidest), whole = m_statement->heightForWidth(across),
-              line = QFontMetrics(m_statement->font()).lineSpacing(),
-              most = line * std::max(least, static_cast<int>(kMostOfWindow * window()->height()) / line);
+              line = QFontMetrics(m_statement->font()).lineSpacing();
+    const QWidget* side = parentWidget() != nullptr ? parentWidget() : this; // the sheet's and its own
+    const int room = static_cast<int>(kMostOfSide * side->height()) - heightOfRest(across),
+              most = line * std::max(least, room / line);
     m_page->setVerticalScrollBarPolicy(whole > most ? Qt::ScrollBarAlwaysOn : Qt::ScrollBarAlwaysOff);
     m_page->setFixedHeight(std::clamp(whole, 0, most));
 }

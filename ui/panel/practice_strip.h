@@ -37,6 +37,7 @@ protected:
 
 private:
     void refresh();
+    int heightOfRest(int across) const;
     void fitStatement();
     LinkButton* buttonFor(QAction* action, const QString& icon);
     QString kindWords() const;

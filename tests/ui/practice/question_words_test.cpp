@@ -4,6 +4,8 @@
 #include "ui/handout/handout_document.h"
 #include "ui/window/words_dialog.h"
 
+#include <QScrollArea>
+
 namespace tailpoint::test {
 namespace {
 
@@ -30,6 +32,31 @@ TEST_F(QuestionInWords, AProblemThatIsOpenedIsAQuestionAndWhatIsOpenedAfterItIsN
     ASSERT_TRUE(window->openPath(path));
     trigger("ownAnswer");
     EXPECT_EQ(plainOf(window->panel(), "answer"), QStringLiteral("R = 326 N"));
+}
+
+TEST_F(QuestionInWords, InASmallWindowTheStatementScrollsByWholeLinesAndNoCommandCoversAnother) {
+    begin();
+    window->setMinimumSize(1, 1);
+    window->resize(620, 340);
+    auto* strip = child<QWidget>(*window, "practiceStrip");
+    auto* page = child<QScrollArea>(*window, "statementPage");
+    const auto* words = child<QLabel>(*window, "statement");
+    const QList<QPushButton*> commands = strip->findChildren<QPushButton*>();
+    ASSERT_EQ(commands.size(), 4);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return page->height() < words->height(); }));
+    EXPECT_EQ(page->height() % QFontMetrics(words->font()).lineSpacing(), 0);
+    const auto placeOf = [&](const QWidget* one) {
+        return QRect(one->mapTo(window.get(), QPoint()), one->size());
+    };
+    const QRect sheet = placeOf(&window->canvas());
+    for (const QPushButton* one : commands) {
+        EXPECT_FALSE(placeOf(one).intersects(placeOf(page))) << one->text().toStdString();
+        EXPECT_FALSE(placeOf(one).intersects(sheet)) << one->text().toStdString();
+        for (const QPushButton* other : commands)
+            EXPECT_TRUE(one == other || !placeOf(one).intersects(placeOf(other)))
+                << one->text().toStdString() << ", " << other->text().toStdString();
+    }
+    EXPECT_GE(sheet.height(), 90);
 }
 
 TEST_F(QuestionInWords, TheQuestionInWordsIsChangedSavedAndHandedOut) {
