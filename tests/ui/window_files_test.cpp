@@ -29,6 +29,7 @@ TEST_F(WindowFilesTest, ASketchComesBackFromItsFile) {
     EXPECT_TRUE(window->isWindowModified());
     const Sketch kept = window->document().sketch();
     ASSERT_TRUE(window->saveTo(file("raft.json")));
+    EXPECT_EQ(child<QLabel>(*window, "hint")->accessibleName(), QStringLiteral("Saved in raft.json."));
     EXPECT_FALSE(window->isWindowModified());
     EXPECT_TRUE(window->windowTitle().startsWith(QStringLiteral("raft.json[*]")));
     trigger("fileNew");

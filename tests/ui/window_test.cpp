@@ -70,6 +70,26 @@ TEST_F(WindowTest, AValueTypedOnTheSheetByKeyLeavesTheForceSelected) {
     EXPECT_GT(window->document().sketch().forces[1].magnitude.value, 150);
 }
 
+/// Pressed in the bar: the next digits are the new force's, not the button's.
+TEST_F(WindowTest, WhatIsTypedAfterAddForceIsTheNewForcesValue) {
+    trigger("fileNew");
+    child<QTableView>(*window, "givenTable")->setFocus();
+    trigger("addForce");
+    EXPECT_EQ(QApplication::focusWidget(), &window->canvas());
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("310"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    ASSERT_EQ(window->document().sketch().forces.size(), 1U);
+    EXPECT_EQ(window->document().sketch().forces[0].magnitude.value, 310);
+}
+
+TEST_F(WindowTest, WhenAnOwnAnswerEndsTheLineNoLongerAsksForOne) {
+    const auto hint = [&] { return child<QLabel>(*window, "hint")->accessibleName(); };
+    trigger("ownAnswer");
+    EXPECT_TRUE(hint().contains(QStringLiteral("Type what you have found"))) << hint().toStdString();
+    trigger("ownAnswer");
+    EXPECT_FALSE(hint().contains(QStringLiteral("Type what you have found"))) << hint().toStdString();
+}
+
 TEST_F(WindowTest, TheSolutionMeasuresTheAnswerOnTheSheetAsItIs) {
     auto* solution = child<SolutionView>(*window, "solution");
     const auto measured = [&](double division) {

@@ -23,8 +23,11 @@ EditMenu::EditMenu(const WindowParts& parts, QMenu* menu) : QObject(menu), m_par
     connect(&m_parts.document, &SketchDocument::historyChanged, this, &EditMenu::nameSteps);
     nameSteps();
     menu->addSeparator();
-    addForce = addCommand(menu, {"addForce", tr("&Add force"), QKeySequence(Qt::CTRL | Qt::Key_Return)},
-                          [this] { m_parts.canvas.addForce(); });
+    addForce =
+        addCommand(menu, {"addForce", tr("&Add force"), QKeySequence(Qt::CTRL | Qt::Key_Return)}, [this] {
+            m_parts.canvas.setFocus(); // what is typed next is the new force's value
+            m_parts.canvas.addForce();
+        });
     addForce->setToolTip(tr("Add a force"));
     addCommand(menu, {"deleteForce", tr("&Delete force")}, [this] { m_parts.canvas.removeSelected(); });
     addCommand(menu, {"pasteForces", tr("&Paste forces"), QKeySequence::Paste}, [this] { paste(); });
@@ -52,12 +55,11 @@ void EditMenu::addCopies(QMenu* menu) {
                    copy(valuesForClipboard(m_parts.document.result(), m_parts.panel.explainOptions(), from()),
                         tr("The values are on the clipboard as a table, as text and for a spreadsheet."));
                });
-    addCommand(menu, {"copyNote", tr("Copy as &note")},
-               [this, copy, from] {
-                   const Result& result = m_parts.document.result();
-                   copy(noteForClipboard(result, figurePng(result, figureAsSeen(m_parts.canvas)), from()),
-                        tr("The note is on the clipboard: a paragraph, a table and the figure."));
-               });
+    addCommand(menu, {"copyNote", tr("Copy as &note")}, [this, copy, from] {
+        const Result& result = m_parts.document.result();
+        copy(noteForClipboard(result, figurePng(result, figureAsSeen(m_parts.canvas)), from()),
+             tr("The note is on the clipboard: a paragraph, a table and the figure."));
+    });
 }
 
 /// "Undo Turn P"; grey where there is nothing to undo.

@@ -240,6 +240,7 @@ bool FileMenu::saveTo(const QString& path) {
         return false;
     }
     m_parts.notice.say({});
+    m_parts.hints.setHint(tr("Saved in %1.").arg(QFileInfo(path).fileName()));
     m_parts.settings.setBegun();
     m_parts.settings.addRecent(path);
     return true;

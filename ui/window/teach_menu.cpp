@@ -57,6 +57,11 @@ void TeachMenu::addOwnAnswer(QMenu* menu) {
     m_mark = addCommand(menu, {"markOwnAnswer", tr("&Mark it"), QKeySequence(Qt::CTRL | Qt::Key_M)},
                         [this] { m_parts.ownAnswer.mark(); });
     connect(&m_parts.ownAnswer, &OwnAnswer::modeChanged, this, &TeachMenu::showOwnAnswer);
+    connect(&m_parts.ownAnswer, &OwnAnswer::modeChanged, this, [this] {
+        const QString shown = tr("The answer is shown; F7 hides it again.");
+        if (!m_parts.ownAnswer.isOn()) // what was to be done no longer is
+            m_parts.hints.setRichHint(shown, shown);
+    });
     connect(&m_parts.ownAnswer, &OwnAnswer::asideChanged, this, &TeachMenu::showOwnAnswer);
     connect(&m_parts.document, &SketchDocument::changed, this, &TeachMenu::showOwnAnswer);
     showOwnAnswer();
