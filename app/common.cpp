@@ -53,6 +53,7 @@ void silenceQt() {
 void keepMemory() {
 #ifdef __GLIBC__
     constexpr int kMegabyte = 1 << 20;
+    mallopt(M_MMAP_THRESHOLD, 32 * kMegabyte); // else every page asks the system anew for what packs it
     mallopt(M_TRIM_THRESHOLD, 512 * kMegabyte);
     mallopt(M_TOP_PAD, 16 * kMegabyte);
 #endif

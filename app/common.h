@@ -18,7 +18,7 @@ QStringList wordsFrom(int first, int argc, char** argv);
 void silenceQt();
 
 /// For a verb that makes much on several threads and then ends: what one lets go the next takes, rather than
-/// the system in between. A twentieth of the time of a thousand problem sheets.
+/// the system in between. Two fifths of the time of a thousand problem sheets.
 void keepMemory();
 
 /// A figure without a font would be one without words; the status with its line said, empty: there is one.

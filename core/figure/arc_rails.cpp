@@ -35,11 +35,11 @@ struct Side {
     double part = 0, reach = 0;
 };
 
-struct BothSides {
+struct Flanks {
     std::array<Side, 2> side;
 };
 
-BothSides sidesOf(const Sector& sector, const Gap& gap, const Extent& e) {
+Flanks flanksOf(const Sector& sector, const Gap& gap, const Extent& e) {
     const auto sideAt = [&](double part) {
         const Point ray = onCircle({0, 0}, 1, sector.startDegrees + part * sector.sweepDegrees);
         return Side{part, reach(e.width, e.height, leftOf(ray))};
@@ -48,7 +48,7 @@ BothSides sidesOf(const Sector& sector, const Gap& gap, const Extent& e) {
 }
 
 /// Distance from the corner at which the text keeps its gap from the strokes to both sides.
-double clearDistance(const Sector& sector, const BothSides& sides, double part, double air) {
+double clearDistance(const Sector& sector, const Flanks& sides, double part, double air) {
     double least = 0;
     for (const Side& side : sides.side) {
         const double off = std::abs(side.part - part) * std::abs(sector.sweepDegrees);
@@ -60,8 +60,7 @@ double clearDistance(const Sector& sector, const BothSides& sides, double part, 
 
 /// The nearest part at which a text at this distance keeps its gap to both sides; the middle where there is
 /// none.
-double pushedFromSides(const Sector& sector, const BothSides& sides, double part, double distance,
-                       double air) {
+double pushedFromSides(const Sector& sector, const Flanks& sides, double part, double distance, double air) {
     const auto room = [&](const Side& side) {
         const double sine = (side.reach + air) / std::max(distance, 1e-9);
         return (sine < 1 ? std::asin(sine) / kDegree : 90) / std::abs(sector.sweepDegrees);
@@ -82,7 +81,7 @@ Point unitAt(const Sector& sector, double part) {
 }
 
 /// On a rail: along it as far from the sides as they ask for, and only then further out. `unit`: at `part`.
-Spotted spotOn(const Sector& sector, const BothSides& sides, PlaceKind kind, double part, Point unit,
+Spotted spotOn(const Sector& sector, const Flanks& sides, PlaceKind kind, double part, Point unit,
                const Extent& e, double gap) {
     const auto wanted = [&](Point way) {
         if (kind == PlaceKind::inWedge)
@@ -103,7 +102,7 @@ Spotted spotOn(const Sector& sector, const BothSides& sides, PlaceKind kind, dou
     return {sector.centre + (distance + away) * unit, away, true};
 }
 
-void addAt(std::vector<Candidate>& places, const Sector& sector, const BothSides& sides, double part,
+void addAt(std::vector<Candidate>& places, const Sector& sector, const Flanks& sides, double part,
            const Extent& e, double gap, double cost) {
     const double position = std::round(part * kRailSteps);
     if (position <= 0 || position >= kRailSteps)
@@ -130,7 +129,7 @@ double narrowness(const Gap& gap) {
 /// From the middle of the gap outwards.
 void listGap(std::vector<Candidate>& places, const Sector& sector, const Gap& between, const Extent& e,
              double gap) {
-    const BothSides sides = sidesOf(sector, between, e);
+    const Flanks sides = flanksOf(sector, between, e);
     const double middle = (between.from + between.to) / 2, half = (between.to - between.from) / 2;
     const double cost = narrowness(between);
     const double step = std::max(2 * gap / std::max(lengthOfArc(sector), 1e-9), 1.0 / 36);
@@ -153,7 +152,7 @@ void forEachGap(const Sector& sector, Take take) {
 /// The name of a circle may stand anywhere along it.
 void listCircle(std::vector<Candidate>& places, const Sector& circle, const Extent& e, double gap) {
     constexpr int steps = 48;
-    const BothSides sides = sidesOf(circle, {}, e);
+    const Flanks sides = flanksOf(circle, {}, e);
     double cost = 0;
     for (const double quarter : {0.25, 0.75, 0.5}) { // above, below, to the left of a whole one
         addAt(places, circle, sides, quarter, e, gap, cost);
@@ -176,7 +175,7 @@ std::optional<Point> besideArc(const Sector& sector, const Extent& e, double gap
     if (!ofArc || place.position <= 0 || place.position >= kRailSteps)
         return std::nullopt;
     const double part = place.position / kRailSteps;
-    const BothSides sides = sidesOf(sector, gapAround(sector, part), e);
+    const Flanks sides = flanksOf(sector, gapAround(sector, part), e);
     return spotOn(sector, sides, place.kind, part, unitAt(sector, part), e, gap).middle;
 }
 
@@ -189,7 +188,7 @@ void listSector(std::vector<Candidate>& places, const Sector& sector, const Exte
 double listSectorFirst(std::vector<Candidate>& places, const Sector& sector, const Extent& e, double gap) {
     double rest = 1e9;
     forEachGap(sector, [&](const Gap& between) {
-        addAt(places, sector, sidesOf(sector, between, e), (between.from + between.to) / 2, e, gap,
+        addAt(places, sector, flanksOf(sector, between, e), (between.from + between.to) / 2, e, gap,
               narrowness(between));
         rest = std::min(rest, narrowness(between) + kOffMiddle);
     });

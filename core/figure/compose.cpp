@@ -73,6 +73,8 @@ void settleLabels(Drawing& d, const Placement& previous) {
 Figure compose(const Sketch& sketch, const Solved& solved, const Construction& construction, const View& view,
                const FigureOptions& options, const TextMeasure& measure, const Placement& previous) {
     Drawing drawing(sketch, solved, construction, view, options, measure, previous);
+    drawing.figure.list.title = figureTitle(drawing.sketch);
+    drawing.figure.list.description = figureDescription(drawing.sketch, drawing.solved, options);
     reserveRoom(drawing);
     drawSheet(drawing);
     drawRegions(drawing);

@@ -36,8 +36,6 @@ Drawing::Drawing(const Sketch& sketch_, const Solved& solved_, const Constructio
     tolerated = given ? nullptr : options.tolerated.get();
     figure.list.width = view.width;
     figure.list.height = view.height;
-    figure.list.title = figureTitle(sketch);
-    figure.list.description = figureDescription(sketch, solved, options);
     if (options.pair != kNoPairs && options.construction == ConstructionKind::parallelogram)
         pairs = pairsOf(sketch, solved, options.solution);
     if (!options.alone)

@@ -153,9 +153,6 @@ struct Drawing {
     std::vector<double> raysInside(double startDegrees, double sweepDegrees, double radius) const;
 };
 
-/// Beyond these numbers of forces their axis arcs, their chain's names and their labels are left out.
-inline constexpr std::size_t kMostAxisArcs = 6, kMostChainNames = 8, kMostLabelled = 40;
-
 /// Calls `take(index, vector, ends)` for every arrow of the other of two answers.
 void forEachOther(const Drawing& drawing,
                   const std::function<void(int, const PlainVector&, const Ends&)>& take);

@@ -5,6 +5,7 @@
 // a key letter in the same way. No leader crosses another force than its own, but for a letter's that has no
 // other way. What an abbreviation or a letter stands for is told in the key, a small table. To be read in
 // this order: place.h, label_candidates, label_evaluation, label_search, the passes in labels.cpp.
+// Of a crowd of forces nobody could read the names at any scale that shows them all: see kMostLabelled.
 #pragma once
 
 #include "core/figure/compose.h"
@@ -15,6 +16,11 @@
 #include <span>
 
 namespace tailpoint {
+
+/// Beyond these numbers of forces the arcs of their directions, the names along their chain and their own
+/// names are left out. Every stroke stays, the sum and the loci keep their names, and the note at the sheet's
+/// foot says how many forces are not named.
+inline constexpr std::size_t kMostAxisArcs = 6, kMostChainNames = 8, kMostLabelled = 40;
 
 struct LabelRequest {
     std::size_t group = 0;            ///< index into DisplayList::groups

@@ -130,6 +130,22 @@ Box Obstacles::cellBox(int column, int row) const {
     return {m_sheet.left + kCell * column, m_sheet.top + kCell * row, kCell, kCell};
 }
 
+/// Of the cells round a stroke those of one row that it can touch: a long slanted stroke has many cells round
+/// it and runs through few.
+Obstacles::Range Obstacles::columnsIn(int row, const Stroke& stroke, const Range& cells) const {
+    const auto* s = std::get_if<Segment>(&stroke);
+    if (!s || s->a.y == s->b.y)
+        return {cells.left, cells.right, row, row};
+    constexpr double kRounding = 1; // points; far more than what is lost on the way
+    const double reach = s->half + kRounding, top = cellBox(0, row).top;
+    const auto xAt = [&](double y) {
+        return s->a.x + std::clamp((y - s->a.y) / (s->b.y - s->a.y), 0.0, 1.0) * (s->b.x - s->a.x);
+    };
+    const double one = xAt(top - reach), other = xAt(top + kCell + reach);
+    const Range near = cellsOf(grown({std::min(one, other), top, std::abs(one - other), kCell}, reach));
+    return {std::max(cells.left, near.left), std::min(cells.right, near.right), row, row};
+}
+
 void Obstacles::settle() {
     m_ready.clear();
     m_ready.reserve(m_strokes.size());
@@ -143,10 +159,12 @@ void Obstacles::settle() {
             continue;
         const Range cells = cellsOf(bounds);
         const bool small = cells.left == cells.right && cells.top == cells.bottom;
-        for (int row = cells.top; row <= cells.bottom; ++row)
-            for (int column = cells.left; column <= cells.right; ++column)
+        for (int row = cells.top; row <= cells.bottom; ++row) {
+            const Range in = columnsIn(row, m_strokes[i], cells);
+            for (int column = in.left; column <= in.right; ++column)
                 if (small || touches(m_strokes[i], cellBox(column, row)))
                     members.emplace_back(cellAt(column, row), i);
+        }
     }
     m_first.assign(cellAt(0, m_rows) + 1, 0);
     for (const auto& [cell, stroke] : members)

@@ -130,6 +130,7 @@ private:
     static Box boundsOf(const Stroke& stroke);
     Range cellsOf(const Box& box) const;
     Box cellBox(int column, int row) const;
+    Range columnsIn(int row, const Stroke& stroke, const Range& cells) const;
     std::size_t cellAt(int column, int row) const;
 
     Box m_sheet, m_room;

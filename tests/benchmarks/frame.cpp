@@ -3,6 +3,7 @@
 // paint the same strokes and texts from ready material. The canvas alone; the whole window with its panel
 // beside.
 #include "core/figure/compose.h"
+#include "tests/benchmarks/drag.h"
 #include "tests/benchmarks/plain_sheet.h"
 #include "ui/canvas/canvas.h"
 #include "ui/document/sketch_document.h"
@@ -10,17 +11,11 @@
 #include "ui/window/main_window.h"
 
 #include <QApplication>
-#include <QElapsedTimer>
-#include <QMouseEvent>
-#include <QPaintEvent>
-#include <algorithm>
 #include <array>
-#include <cmath>
 #include <cstdio>
-#include <cstdlib>
-#include <ctime>
 
 using namespace tailpoint;
+using namespace tailpoint::bench;
 
 namespace {
 
@@ -28,90 +23,10 @@ constexpr QSize kSize(1600, 1000);
 constexpr int kFrames = 400;
 constexpr int kWarmUp = 40;
 
-class PaintCounter : public QObject {
-public:
-    explicit PaintCounter(QWidget& watched) : m_watched(watched) { watched.installEventFilter(this); }
-    bool eventFilter(QObject*, QEvent* event) override {
-        if (event->type() != QEvent::Paint)
-            return false;
-        ++m_painted;
-        m_region = static_cast<QPaintEvent*>(event)->region();
-        return false;
-    }
-    const QRegion& lastRegion() const { return m_region; }
-    /// Runs the event loop until the widget has painted once more. False: it did not want to.
-    bool waitForOne() {
-        const int before = m_painted;
-        QElapsedTimer patience;
-        patience.start();
-        while (m_painted == before && patience.elapsed() < 1000)
-            QCoreApplication::processEvents();
-        return m_painted != before;
-    }
-
-private:
-    QWidget& m_watched;
-    int m_painted = 0;
-    QRegion m_region;
-};
-
-/// Milliseconds of a frame. A busy machine blurs the wall's clock; the thread's own time hardly.
-struct Frame {
-    double wall = 0, cpu = 0;
-};
-using Frames = std::vector<Frame>;
-
-double median(const Frames& frames, double Frame::*part) {
-    std::vector<double> values;
-    for (const Frame& frame : frames)
-        values.push_back(frame.*part);
-    std::sort(values.begin(), values.end());
-    return values.empty() ? 0 : values[values.size() / 2];
-}
-
-double milliseconds(clockid_t clock) {
-    timespec now{};
-    clock_gettime(clock, &now);
-    return static_cast<double>(now.tv_sec) * 1e3 + static_cast<double>(now.tv_nsec) / 1e6;
-}
-
-Frame timed(const std::function<void()>& action) {
-    const double wall = milliseconds(CLOCK_MONOTONIC), cpu = milliseconds(CLOCK_THREAD_CPUTIME_ID);
-    action();
-    return {milliseconds(CLOCK_MONOTONIC) - wall, milliseconds(CLOCK_THREAD_CPUTIME_ID) - cpu};
-}
-
-void send(Canvas& canvas, QEvent::Type type, QPointF at, Qt::MouseButtons buttons) {
-    const Qt::MouseButton button = type == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton;
-    QMouseEvent event(type, at, canvas.mapToGlobal(at), button, buttons, Qt::AltModifier);
-    QCoreApplication::sendEvent(&canvas, &event);
-}
-
-/// A drag of the tip of the first force round a small loop, one step a frame.
-class Drag {
-public:
-    explicit Drag(Canvas& canvas, const SketchDocument& document) : m_canvas(canvas) {
-        const auto& tip = document.result().solved.solutions.at(0).forces.at(0).vector;
-        const Point at = canvas.view().toSheet(tip);
-        m_start = QPointF(at.x, at.y) * canvas.pixelsPerPoint();
-        send(m_canvas, QEvent::MouseButtonPress, m_start, Qt::LeftButton);
-    }
-    ~Drag() { send(m_canvas, QEvent::MouseButtonRelease, m_start, Qt::NoButton); }
-    void moveTo(int frame) {
-        const double turn = 2 * M_PI * frame / 97;
-        send(m_canvas, QEvent::MouseMove, m_start + 60 * QPointF(std::cos(turn) - 1.3, std::sin(turn)),
-             Qt::LeftButton);
-    }
-
-private:
-    Canvas& m_canvas;
-    QPointF m_start;
-};
-
 struct Rig {
     SketchDocument document;
     Canvas canvas{document};
-    bench::PlainSheet cached{true}, uncached{false};
+    PlainSheet cached{true}, uncached{false};
 
     Rig() {
         document.open(QStringLiteral(TAILPOINT_SAMPLES "/survey-raft.json"));
@@ -122,14 +37,6 @@ struct Rig {
         }
     }
 };
-
-/// A figure that measures nothing is worse than none.
-void insist(bool holds, const char* otherwise) {
-    if (!holds) {
-        std::fprintf(stderr, "%s\n", otherwise);
-        std::exit(1);
-    }
-}
 
 struct Times {
     Frames canvas, cached, uncached;
@@ -153,8 +60,8 @@ Times measure(Rig& rig) {
         before = rig.document.sketch();
         const DisplayList& list = rig.canvas.figure().list;
         const double scale = rig.canvas.pixelsPerPoint();
-        const auto background = bench::strokesOf(list, theme, scale, true);
-        const auto foreground = bench::strokesOf(list, theme, scale, false);
+        const auto background = strokesOf(list, theme, scale, true);
+        const auto foreground = strokesOf(list, theme, scale, false);
         rig.cached.take(background, foreground, theme.sheet);
         const Frame cached = timed([&] {
             rig.cached.update();

@@ -204,7 +204,7 @@ SketchDocument& Canvas::document() const {
 }
 
 QRect Canvas::vectorRect(int vector) const {
-    const std::vector<DrawnVector> drawn = drawnVectors(d->scene);
+    const std::vector<DrawnVector>& drawn = d->scene.drawn();
     const DrawnVector* at = drawnOf(drawn, vector);
     if (at == nullptr) {
         return {};

@@ -66,7 +66,7 @@ QRectF fieldBox(const Scene& scene, Cell cell, int vector) {
             return *box;
         }
     }
-    const std::vector<DrawnVector> drawn = drawnVectors(scene);
+    const std::vector<DrawnVector>& drawn = scene.drawn();
     const DrawnVector* at = drawnOf(drawn, vector);
     const QPointF middle =
         at != nullptr ? scene.sheet().toPixels(Eigen::Vector2d((at->tail + at->tip) / 2)) : QPointF(60, 30);

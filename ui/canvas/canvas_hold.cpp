@@ -21,7 +21,7 @@ std::vector<Eigen::Vector2d> keptIn(const Scene& scene, int dragged) {
         return {};
     }
     std::vector<Eigen::Vector2d> kept{common};
-    for (const DrawnVector& drawn : drawnVectors(scene)) {
+    for (const DrawnVector& drawn : scene.drawn()) {
         const Force* force = forceAt(scene.sketch(), drawn.vector);
         const bool given = force != nullptr && isGiven(force->magnitude) && isGiven(force->direction);
         if (given && drawn.vector != dragged && isOn(sheet, drawn.tip)) {

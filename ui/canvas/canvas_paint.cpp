@@ -21,7 +21,7 @@ const DisplayList& Canvas::Private::listNow() {
 }
 
 void Canvas::Private::paintUnder(QPainter& painter) {
-    const std::vector<DrawnVector> drawn = drawnVectors(scene);
+    const std::vector<DrawnVector>& drawn = scene.drawn();
     const Theme& look = themeOf(theme);
     const auto bands = [&](const Highlight& marking, std::initializer_list<int> vectors) {
         for (const auto paintPart : {paintBandEdge, paintBandGround}) {

@@ -39,7 +39,7 @@ bool crosses(const QRectF& box, const QLineF& line) {
 
 bool isSeen(const Scene& scene, const QRectF& pixels) {
     const SheetView& sheet = scene.sheet();
-    const std::vector<DrawnVector> drawn = drawnVectors(scene);
+    const std::vector<DrawnVector>& drawn = scene.drawn();
     return pixels.contains(sheet.toPixels(sheet.view().origin)) ||
            std::any_of(drawn.begin(), drawn.end(), [&](const DrawnVector& each) {
                const QLineF shaft(sheet.toPixels(each.tail), sheet.toPixels(each.tip));

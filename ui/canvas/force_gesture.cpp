@@ -94,8 +94,7 @@ void ForceGesture::readBack(const SnapMark& mark) {
         m_feedback.name = {symbolWords(m_context.scene.result().things(), vectorId(m_vector))};
         m_feedback.readout = words::given(*force, sketch);
     }
-    const std::vector<DrawnVector> drawn = drawnVectors(m_context.scene);
-    if (const DrawnVector* mine = drawnOf(drawn, m_vector)) {
+    if (const DrawnVector* mine = drawnOf(m_context.scene.drawn(), m_vector)) {
         m_feedback.tail = mine->tail;
         m_feedback.tip = mine->tip;
     }

@@ -158,7 +158,7 @@ void nearestOwnTip(Hit& best, const Scene& scene, QPointF at, double least) {
 } // namespace
 
 Hit hitTest(const Scene& scene, QPointF at, const Reach& reach) {
-    const std::vector<DrawnVector> drawn = drawnVectors(scene);
+    const std::vector<DrawnVector>& drawn = scene.drawn();
     const double near = reachOf(scene, reach.point);
     Hit hit;
     nearestTip(hit, scene, drawn, at, near);

@@ -35,8 +35,8 @@ class Lighter {
 public:
     Lighter(QPainter& painter, const Scene& scene, Highlight marking, bool edges)
         : m_painter(painter), m_scene(scene), m_sheet(scene.sheet()),
-          m_construction(scene.result().construction), m_drawn(drawnVectors(scene)),
-          m_marking(std::move(marking)), m_edges(edges) {}
+          m_construction(scene.result().construction), m_drawn(scene.drawn()), m_marking(std::move(marking)),
+          m_edges(edges) {}
 
     void operator()(VectorId vector) {
         if (const DrawnVector* drawn = drawnOf(m_drawn, indexOf(vector)))
@@ -206,7 +206,7 @@ private:
     const Scene& m_scene;
     const SheetView& m_sheet;
     const Construction& m_construction;
-    std::vector<DrawnVector> m_drawn;
+    const std::vector<DrawnVector>& m_drawn;
     Highlight m_marking;
     bool m_edges; ///< else grounds
 };

@@ -249,7 +249,7 @@ std::vector<OwnTip> ownTips(const Scene& scene) {
     if (answer == nullptr)
         return {};
     std::vector<Eigen::Vector2d> taken;
-    for (const DrawnVector& drawn : drawnVectors(scene))
+    for (const DrawnVector& drawn : scene.drawn())
         taken.push_back(drawn.tip);
     std::vector<OwnTip> tips;
     for (const VectorId vector : answer->drawable()) {

@@ -69,6 +69,14 @@ const Figure& Scene::figure() const {
     return m_figure;
 }
 
+const std::vector<DrawnVector>& Scene::drawn() const {
+    if (Snapshot now = m_document.snapshot(); m_drawnOf != now) {
+        m_drawn = drawnVectors(*this);
+        m_drawnOf = std::move(now);
+    }
+    return m_drawn;
+}
+
 ConstructionKind Scene::drawnConstruction() const {
     const Result& r = result();
     const bool pairs = m_options.pair != kNoPairs &&
@@ -218,8 +226,8 @@ void Scene::bringIn(const std::vector<Eigen::Vector2d>& points) {
 bool Scene::bringInDrawing(const std::vector<AttemptStroke>& strokes) {
     constexpr double kInside = 40, kMost = 4; // smaller than so many times is no drawing any more
     std::vector<Eigen::Vector2d> points{Eigen::Vector2d(0, 0)};
-    for (const DrawnVector& drawn : drawnVectors(*this))
-        points.push_back(drawn.tip);
+    for (const DrawnVector& arrow : drawn())
+        points.push_back(arrow.tip);
     for (const AttemptStroke& stroke : strokes)
         if (stroke.kind == AttemptStroke::Kind::arrow || stroke.kind == AttemptStroke::Kind::line)
             points.insert(points.end(), {stroke.from, stroke.to});
@@ -244,8 +252,8 @@ View Scene::fitted() const {
     if (points.empty())
         return full;
     points.emplace_back(0, 0);
-    for (const DrawnVector& drawn : drawnVectors(*this))
-        points.push_back(drawn.tip);
+    for (const DrawnVector& arrow : drawn())
+        points.push_back(arrow.tip);
     constexpr double kInside = 24;
     return broughtIn(full, points, kInside);
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/figure/hold.h"
+#include "ui/canvas/drawn.h"
 #include "ui/canvas/sheet_view.h"
 #include "ui/document/sketch_document.h"
 #include "ui/render/render.h"
@@ -28,8 +29,13 @@ public:
     const TextMeasure& measure() const { return m_measure; }
     FigureOptions options() const;
     const Figure& figure() const;
+    /// Found once per change, as the figure is: a frame of a drag asks for them again and again.
+    const std::vector<DrawnVector>& drawn() const;
     /// Something changed: the next figure() composes anew.
-    void touch() { m_stale = true; }
+    void touch() {
+        m_stale = true;
+        m_drawnOf.reset();
+    }
 
     /// A parallelogram where two forces have one, or several have one after the other and that is wanted.
     ConstructionKind drawnConstruction() const;
@@ -113,6 +119,8 @@ private:
     int m_hold = fittedAlone;
     mutable bool m_stale = true;
     mutable Figure m_figure;
+    mutable Snapshot m_drawnOf; ///< whose arrows these are; null: nobody's
+    mutable std::vector<DrawnVector> m_drawn;
 };
 
 } // namespace tailpoint

@@ -215,17 +215,21 @@ std::vector<std::vector<VoteBoard::Line>> VoteBoard::layoutsOf(const PollChoice&
         if (right)
             layouts.back().push_back({std::move(*right), true});
     };
-    const auto inSymbols = [](Working working) {
-        if (working.general)
-            working.substituted = working.value = std::nullopt;
+    const auto inSymbols = [](const Working& all) {
+        Working working = all;
+        if (working.general) {
+            working.substituted.reset();
+            working.value.reset();
+        }
         return working;
     };
     const auto right = first.right ? std::optional(inSymbols(*first.right)) : std::nullopt;
     const Working changed = asEquation(first.changed);
     add(changed, first.right);
     add(changed, right);
-    add(inSymbols(changed), right);
-    add(inSymbols(changed), std::nullopt);
+    const Working symbols = inSymbols(changed);
+    add(symbols, right);
+    add(symbols, std::nullopt);
     layouts.emplace_back();
     return layouts;
 }

@@ -367,6 +367,7 @@ void Panel::showLitStep() {
 /// The end of what is taller than the panel gives way to its beginning.
 void Panel::showAttended(const QRect& place) {
     catchUp(); // what waits to be laid out would move it away again
+    m_steps->layOutAll();
     widget()->layout()->activate();
     QCoreApplication::sendPostedEvents(widget(), QEvent::LayoutRequest);
     const QPoint top = m_steps->mapTo(widget(), place.topLeft());

@@ -8,8 +8,8 @@
 #include <QWidget>
 
 class QAction;
-class QHBoxLayout;
 class QLabel;
+class QScrollArea;
 
 namespace tailpoint {
 
@@ -17,6 +17,7 @@ class LinkButton;
 class Practice;
 class SpokenLine;
 class ValueLabel;
+class WrappingRow;
 
 class PracticeStrip : public QWidget {
     Q_OBJECT
@@ -31,19 +32,23 @@ public:
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void refresh();
-    void keepStatementWhole();
+    int heightOfRest(int across) const;
+    void fitStatement();
     LinkButton* buttonFor(QAction* action, const QString& icon);
     QString kindWords() const;
 
     Practice& m_practice;
     ValueLabel* m_statement;
+    QScrollArea* m_page; ///< of the statement
     QLabel* m_kind;
     SpokenLine* m_said;
     QWidget* m_commands;
-    QHBoxLayout* m_row;
+    WrappingRow* m_row;
 };
 
 } // namespace tailpoint

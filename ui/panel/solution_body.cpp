@@ -65,6 +65,7 @@ void SolutionBody::add(Setting setting, double x, Ink ink, double before, Source
 }
 
 int SolutionBody::layOut(int width) {
+    m_waits = false;
     m_blocks.clear();
     m_y = 0;
     const double words = pixelsOf(*this), room = width - kLeft;
@@ -87,9 +88,16 @@ int SolutionBody::layOut(int width) {
 }
 
 void SolutionBody::clear() {
+    m_waits = false;
     m_blocks.clear();
     m_current = 0;
     update();
+}
+
+int SolutionBody::lineCount() const {
+    if (m_waits)
+        emit wanted();
+    return static_cast<int>(m_blocks.size());
 }
 
 QString SolutionBody::lineText(int line) const {
@@ -159,6 +167,8 @@ QColor SolutionBody::colourOf(Ink ink) const {
 }
 
 void SolutionBody::paintEvent(QPaintEvent* event) {
+    if (m_waits) // seen earlier than was thought
+        QMetaObject::invokeMethod(this, &SolutionBody::wanted, Qt::QueuedConnection);
     QPainter painter(this);
     for (const Block& block : m_blocks) {
         const double top = block.baseline.y() - block.setting.ascent,

@@ -21,8 +21,10 @@ public:
     /// Lays out the step as it is now and says how high it is.
     int layOut(int width);
     void clear(); ///< folded: nothing to be seen or read
+    /// It is not laid out as it is now: who asks for a line, or sees it, has wanted() said first.
+    void wait() { m_waits = true; }
 
-    int lineCount() const { return static_cast<int>(m_blocks.size()); }
+    int lineCount() const;
     QString lineText(int line) const; ///< in words; empty where there is no such line
     QRect lineRect(int line) const;   ///< in this widget
     int currentLine() const { return m_current; }
@@ -32,6 +34,7 @@ public:
 signals:
     void lineEntered(const QRect& place); ///< in this widget: to be brought into sight
     void tabbed(bool next);               ///< Tab leaves it, or Shift+Tab
+    void wanted() const;                  ///< it waits to be laid out, and somebody reads it
 
 protected:
     bool focusNextPrevChild(bool next) override;
@@ -58,7 +61,7 @@ private:
     const Theme* m_theme;
     double m_y = 0;
     int m_current = 0;
-    bool m_lit = false;
+    bool m_lit = false, m_waits = false;
 };
 
 } // namespace tailpoint

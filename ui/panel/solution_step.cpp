@@ -19,8 +19,10 @@ namespace tailpoint {
 
 namespace {
 
-constexpr double kIndent = 28; ///< of the body, pixels: room for the number
-constexpr double kPadding = 8; ///< around a step
+constexpr double kIndent = 28;                          ///< of the body, pixels: room for the number
+constexpr double kPadding = 8;                          ///< around a step
+constexpr double kLineGuessed = 1.9, kTableGuessed = 6; ///< heights, by that of a line of words
+
 QFont titleFont(const QFont& base) {
     QFont font = base;
     font.setWeight(QFont::DemiBold);
@@ -104,6 +106,7 @@ SolutionStep::SolutionStep(QWidget* parent)
       m_theme(&themeOf(ThemeName::paper)) {
     m_head->installEventFilter(this);
     m_body->installEventFilter(this);
+    connect(m_body, &SolutionBody::wanted, this, &SolutionStep::bodyWanted);
     connect(m_body, &SolutionBody::lineEntered, this,
             [this](const QRect& place) { emit attended(place.translated(m_body->pos())); });
     connect(m_body, &SolutionBody::tabbed, this,
@@ -198,6 +201,21 @@ int SolutionStep::layOut(int width) {
     m_height = head + 4 + body + (isUnfolded() ? 10 : 4);
     update();
     return m_height;
+}
+
+/// Without setting a word.
+int SolutionStep::layOutLater(int width) {
+    if (width == m_width)
+        return m_height;
+    m_width = -1;
+    m_body->wait();
+    const int head = std::max(24, targetSide()) + 4;
+    if (!isUnfolded())
+        return head + 4;
+    const std::size_t lines =
+        m_step.reasoning.size() + m_step.workings.size() + m_step.conclusion.size() + m_step.notes.size();
+    const double high = kLineGuessed * static_cast<double>(lines) + (m_step.table ? kTableGuessed : 0);
+    return head + static_cast<int>(high * fontMetrics().height()) + 10;
 }
 
 void SolutionStep::paintEvent(QPaintEvent*) {

@@ -47,6 +47,9 @@ public:
 
     /// Lays the step out for this width and says how high it is.
     int layOut(int width);
+    /// Says how high it is, or about how high it will be where it is not laid out for this width, which then
+    /// waits: bodyWanted() is said before anybody reads it.
+    int layOutLater(int width);
     QString plainText() const;
     QString spokenText() const; ///< title and all lines in words, a line each
     /// Takes the keyboard there; the last line is the head where the step is folded.
@@ -63,6 +66,7 @@ public:
 signals:
     void pointed(bool inside); ///< the pointer or the keyboard is on this step
     void foldChanged();
+    void bodyWanted();                               ///< it waits to be laid out, and somebody reads it
     void goAsked(tailpoint::SolutionStep::Go where); ///< to another step, by the keyboard
     void attended(const QRect& place);               ///< in this widget: the keyboard is there
 

@@ -14,13 +14,15 @@
 #include <QClipboard>
 #include <QEvent>
 #include <algorithm>
+#include <utility>
 
 namespace tailpoint {
 
 namespace {
 
-constexpr int kFrame = 16; ///< milliseconds: refreshed no more often than this
-constexpr int kRest = 400; ///< milliseconds without a change: assistive technology is told then
+constexpr int kFrame = 16;            ///< milliseconds: refreshed no more often than this
+constexpr int kRest = 400;            ///< milliseconds without a change: assistive technology is told then
+constexpr int kAfterFirstPaint = 100; ///< milliseconds from when it is shown
 
 bool speaksOf(const Step& step, const FigurePart& part) {
     return std::any_of(step.parts.begin(), step.parts.end(),
@@ -121,20 +123,34 @@ SolutionStep* SolutionView::addStep() {
         step->tabAfter(*m_steps.back()); // those that are made later, too
     connect(step, &SolutionStep::pointed, this, [this, index](bool inside) { point(index, inside); });
     connect(step, &SolutionStep::foldChanged, this, &SolutionView::relayout);
+    connect(step, &SolutionStep::bodyWanted, this, &SolutionView::layOutAll);
     connect(step, &SolutionStep::goAsked, this, [this, index](SolutionStep::Go where) { go(index, where); });
     connect(step, &SolutionStep::attended, this,
             [this, step](const QRect& place) { emit attended(place.translated(step->pos())); });
     return step;
 }
 
+/// How far down it is seen; not at all while it is hidden.
+int SolutionView::endOfSight() const {
+    return isVisible() ? visibleRegion().boundingRect().bottom() + 1 : 0;
+}
+
+void SolutionView::layOutAll() {
+    if (std::exchange(m_waits, false))
+        relayout();
+}
+
 void SolutionView::relayout() {
+    m_waits = m_waits && !QAccessible::isActive();
+    const int end = m_waits ? endOfSight() : 0;
     int y = 0;
     for (std::size_t i = 0; i < m_steps.size(); ++i) {
         const bool used = i < m_worked->steps.size();
         m_steps[i]->setVisible(used);
         if (!used)
             continue;
-        const int height = m_steps[i]->layOut(width());
+        const bool later = m_waits && y >= end;
+        const int height = later ? m_steps[i]->layOutLater(width()) : m_steps[i]->layOut(width());
         m_steps[i]->setGeometry(0, y, width(), height);
         y += height;
     }
@@ -240,7 +256,8 @@ void SolutionView::setLit(int step) {
         m_steps[i]->setLit(static_cast<int>(i) == step);
 }
 
-QRect SolutionView::stepRect(int step) const {
+QRect SolutionView::stepRect(int step) {
+    layOutAll();
     return m_steps[static_cast<std::size_t>(step)]->geometry();
 }
 
@@ -264,6 +281,20 @@ QSize SolutionView::sizeHint() const {
 }
 QSize SolutionView::minimumSizeHint() const {
     return {220, m_height};
+}
+
+void SolutionView::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (!m_waits)
+        return;
+    relayout();
+    QTimer::singleShot(kAfterFirstPaint, this, &SolutionView::layOutAll);
+}
+
+/// More of it may be in sight.
+void SolutionView::moveEvent(QMoveEvent*) {
+    if (m_waits && isVisible())
+        relayout();
 }
 
 void SolutionView::resizeEvent(QResizeEvent*) {

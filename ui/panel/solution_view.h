@@ -38,8 +38,9 @@ public:
     const Worked& worked() const { return *m_worked; }
     void refreshNow() { refresh(); }      ///< not with the next frame
     void catchUp();                       ///< where there is something to be shown with the next frame
+    void layOutAll();                     ///< what waits for the first paint
     int litStep() const { return m_lit; } ///< -1: none
-    QRect stepRect(int step) const;       ///< in this widget
+    QRect stepRect(int step);             ///< in this widget
     QString plainText() const;            ///< the whole solution
     /// What goes along with a copy of it or of one of its steps: caution and record.
     QString copiedFoot() const;
@@ -64,6 +65,8 @@ signals:
     void attended(const QRect& place); ///< in this widget: the keyboard is there, so it is to be seen
 
 protected:
+    void showEvent(QShowEvent* event) override;
+    void moveEvent(QMoveEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
 
@@ -71,6 +74,7 @@ private:
     void schedule();
     void refresh();
     void relayout();
+    int endOfSight() const;
     SolutionStep* addStep();
     void point(int step, bool inside);
     void go(int from, SolutionStep::Go where);
@@ -87,6 +91,9 @@ private:
     QTimer m_rest; ///< until the numbers rest
     QElapsedTimer m_last;
     int m_lit = -1, m_height = 0;
+    /// Until the window was painted for the first time only the steps in sight are laid out: to set them all
+    /// takes longer than all else of that paint. Who asks for one gets all at once.
+    bool m_waits = true;
 };
 
 } // namespace tailpoint

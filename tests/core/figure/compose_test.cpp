@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "core/construct/reduction.h"
+#include "core/figure/labels.h"
 #include "core/figure/words.h"
 #include "tests/core/figure/figure_support.h"
 #include "tests/support/cases.h"
@@ -536,6 +537,32 @@ TEST(Figure, OfTenThousandForcesStillHasItsSumAndSaysWhatIsLeftOut) {
     const Drawn d = drawn(sketch(std::move(forces)));
     EXPECT_TRUE(groupOf(d.figure, "sum"));
     EXPECT_EQ(textsOf(groupOf(d.figure, "note")).at(0), "10000 forces: their names are left out.");
+}
+
+/// Forces of five sizes spread over a half turn.
+Drawn fan(std::size_t count) {
+    std::vector<Force> forces;
+    for (std::size_t i = 0; i < count; ++i)
+        forces.push_back(force("F" + std::to_string(i), 100 + 40 * static_cast<double>(i % 5),
+                               180 * static_cast<double>(i) / static_cast<double>(count)));
+    return drawn(sketch(std::move(forces)));
+}
+
+TEST(Figure, BeyondFortyForcesTheSumAloneIsNamedAndEveryStrokeStays) {
+    for (const std::size_t count : {kMostLabelled, kMostLabelled + 1}) {
+        const Drawn d = fan(count);
+        std::size_t arrows = 0, named = 0, links = 0;
+        for (const Group& group : d.figure.list.groups) {
+            const bool isForce = group.role == Role::given && group.ends.has_value();
+            arrows += isForce && !group.items.empty() ? 1 : 0;
+            named += isForce && !textsOf(&group).empty() ? 1 : 0;
+            links += group.id.starts_with("polygon-") && !group.items.empty() ? 1 : 0;
+        }
+        EXPECT_EQ(arrows, count);
+        EXPECT_EQ(links, count - 1);
+        EXPECT_EQ(named > 0, count <= kMostLabelled) << named << " of " << count;
+        EXPECT_FALSE(textsOf(groupOf(d.figure, "sum")).empty());
+    }
 }
 
 } // namespace
