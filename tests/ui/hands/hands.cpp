@@ -108,9 +108,10 @@ void Hands::blocked() {
         return;
     }
     ++m_depth;
+    m_input.letGo(top->windowHandle());
     for (int left = m_depth > kDeepest ? 0 : m_dice.below(4); left > 0 && top && top == onTop(); --left)
         act(top);
-    if (top)
+    if (top && top->isVisible())
         close(top);
     --m_depth;
 }

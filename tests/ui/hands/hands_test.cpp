@@ -3,7 +3,10 @@
 #include "tests/ui/hands/round.h"
 #include "tests/ui/window_fixture.h"
 
+#include <QApplication>
 #include <QDir>
+#include <QPalette>
+#include <cstdio>
 
 namespace tailpoint::test {
 namespace {
@@ -19,12 +22,15 @@ protected:
         QDir::setCurrent(folder.path());
     }
     void TearDown() override {
+        window.reset();
+        QApplication::setPalette(m_palette); // of whatever theme they left
         QDir::setCurrent(m_before);
         qputenv("HOME", m_home);
     }
 
 private:
     QByteArray m_home;
+    QPalette m_palette = QApplication::palette();
     QString m_before = QDir::currentPath();
 };
 

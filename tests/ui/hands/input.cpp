@@ -82,8 +82,15 @@ void Input::move(const QPointer<QWindow>& window, QPointF to, Qt::KeyboardModifi
 
 void Input::release(const QPointer<QWindow>& window, QPointF at, Qt::MouseButton button,
                     Qt::KeyboardModifiers held) {
+    if (!m_held.testFlag(button))
+        return; // what the press opened had it released
     mouse(window, QEvent::MouseButtonRelease, at, button, held);
     m_now += kBetweenClicks;
+}
+
+void Input::letGo(const QPointer<QWindow>& window) {
+    for (const Qt::MouseButton button : {Qt::LeftButton, Qt::RightButton, Qt::MiddleButton})
+        release(window, QPointF(-1, -1), button);
 }
 
 void Input::click(const QPointer<QWindow>& window, QPointF at, Qt::MouseButton button,

@@ -24,6 +24,8 @@ public:
     void move(const QPointer<QWindow>& window, QPointF to, Qt::KeyboardModifiers held = {});
     void release(const QPointer<QWindow>& window, QPointF at, Qt::MouseButton button = Qt::LeftButton,
                  Qt::KeyboardModifiers held = {});
+    /// Of every button that is held, beside the window.
+    void letGo(const QPointer<QWindow>& window);
     void click(const QPointer<QWindow>& window, QPointF at, Qt::MouseButton button = Qt::LeftButton,
                Qt::KeyboardModifiers held = {});
     void doubleClick(const QPointer<QWindow>& window, QPointF at);
