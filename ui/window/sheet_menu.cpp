@@ -15,6 +15,7 @@
 #include "ui/window/title_block_dialog.h"
 
 #include <QInputDialog>
+#include <QMainWindow>
 
 namespace tailpoint {
 
