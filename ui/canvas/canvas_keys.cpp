@@ -152,6 +152,21 @@ bool Canvas::Private::forceKey(QKeyEvent* event) {
     }
 }
 
+/// A digit begins a new magnitude of what is selected; 0 fits the sheet.
+bool Canvas::Private::digitKey(QKeyEvent* event) {
+    const QString digit = event->text();
+    const bool isPlain = (event->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier;
+    if (selected == kNoVector || gesture || !isPlain || digit.size() != 1 || digit[0] < u'1' ||
+        digit[0] > u'9') {
+        return false;
+    }
+    openEditor(Cell::magnitude, selected);
+    if (editor.isOpen()) {
+        editor.insert(digit); // in place of what is selected there: all of it
+    }
+    return true;
+}
+
 bool Canvas::Private::sheetKey(QKeyEvent* event) {
     switch (event->key()) {
     case Qt::Key_0:
@@ -245,7 +260,7 @@ void Canvas::keyPressEvent(QKeyEvent* event) {
     const bool commands =
         event->modifiers().testFlag(Qt::ControlModifier) || event->modifiers().testFlag(Qt::AltModifier);
     const bool taken = d->gesture || d->sheetKey(event) || (commands && d->labelKey(event)) ||
-                       (!commands && (d->arrowKey(event) || d->forceKey(event)));
+                       (!commands && (d->arrowKey(event) || d->forceKey(event) || d->digitKey(event)));
     if (!taken) {
         QWidget::keyPressEvent(event);
     }

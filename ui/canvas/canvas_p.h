@@ -70,6 +70,7 @@ public:
     // canvas_keys.cpp
     bool sheetKey(QKeyEvent* event);
     bool forceKey(QKeyEvent* event);
+    bool digitKey(QKeyEvent* event);
     bool arrowKey(QKeyEvent* event);
     void panByKey(QPointF pan);
     bool labelKey(QKeyEvent* event);

@@ -60,6 +60,7 @@ QString keysPage() {
                  Help::tr("put its label, or that of its direction, elsewhere; with Shift by half a point. "
                           "Ctrl+Backspace lets them find their own places")},
                 {Help::tr("Enter, Shift+Enter, F2"), Help::tr("type magnitude, direction, name")},
+                {Help::tr("1 to 9"), Help::tr("begins a new magnitude of what is selected")},
                 {Help::tr("Insert, Delete"), Help::tr("adds and deletes a force")},
                 {Help::tr("N"), Help::tr("takes the other answer")}}) +
            section(
