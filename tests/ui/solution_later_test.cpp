@@ -22,13 +22,18 @@ protected:
         Panel panel(document);
         panel.resize(400, height);
         panel.show();
+        QCoreApplication::processEvents(); // exposed and focused, as a paint finds it
         const QImage first = panel.viewport()->grab().toImage();
-        child<SolutionView>(panel, "solution")->layOutAll();
+        auto* view = child<SolutionView>(panel, "solution");
+        const int guessed = view->height();
+        view->layOutAll();
         QCoreApplication::processEvents();
+        m_waited = m_waited || view->height() != guessed;
         return {first, panel.viewport()->grab().toImage()};
     }
 
     SketchDocument document;
+    bool m_waited = false; ///< something was set later
 };
 
 TEST_F(SolutionLater, WhoAsksForALineGetsItBeforeAnythingIsShown) {
@@ -73,6 +78,7 @@ TEST_F(SolutionLater, TheFirstPaintShowsWhatTheLastOneDoes) {
         const auto [first, last] = firstAndLast(height);
         EXPECT_TRUE(first == last) << height << " pixels high";
     }
+    EXPECT_TRUE(m_waited);
 }
 
 TEST_F(SolutionLater, AllIsSetSoonAfterItIsShown) {

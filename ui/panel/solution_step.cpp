@@ -185,12 +185,17 @@ void SolutionStep::focusLastLine() {
     m_body->lineCount() > 0 ? m_body->enter(m_body->lineCount() - 1) : focusHead();
 }
 
+int SolutionStep::placeHead(int width) {
+    const int room = width - 2 * static_cast<int>(kPadding), head = m_head->heightFor(room);
+    m_head->setGeometry(static_cast<int>(kPadding), 4, room, head);
+    return head;
+}
+
 int SolutionStep::layOut(int width) {
     if (width == m_width)
         return m_height;
     m_width = width;
-    const int head = m_head->heightFor(width - 2 * static_cast<int>(kPadding));
-    m_head->setGeometry(static_cast<int>(kPadding), 4, width - 2 * static_cast<int>(kPadding), head);
+    const int head = placeHead(width);
     int body = 0;
     if (isUnfolded())
         body = m_body->layOut(width);
@@ -203,19 +208,19 @@ int SolutionStep::layOut(int width) {
     return m_height;
 }
 
-/// Without setting a word.
+/// Without setting a word of its body.
 int SolutionStep::layOutLater(int width) {
     if (width == m_width)
         return m_height;
     m_width = -1;
     m_body->wait();
-    const int head = std::max(24, targetSide()) + 4;
+    const int head = placeHead(width);
     if (!isUnfolded())
-        return head + 4;
+        return head + 8;
     const std::size_t lines =
         m_step.reasoning.size() + m_step.workings.size() + m_step.conclusion.size() + m_step.notes.size();
     const double high = kLineGuessed * static_cast<double>(lines) + (m_step.table ? kTableGuessed : 0);
-    return head + static_cast<int>(high * fontMetrics().height()) + 10;
+    return head + 4 + static_cast<int>(high * fontMetrics().height()) + 10;
 }
 
 void SolutionStep::paintEvent(QPaintEvent*) {

@@ -79,6 +79,7 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    int placeHead(int width);
     bool moveInBody(int key);
     bool moveFromHead(int key);
     QPoint menuPlace() const;

@@ -54,7 +54,7 @@ TEST_F(HandsOnTheWindow, FiveHundredGesturesRaiseNoWarningAndUndoLeadsBackToTheS
     std::printf("%d gestures, %d undo steps taken back, %d sketches begun\n", done, round.undone(),
                 round.replaced());
     EXPECT_EQ(done, 500);
-    EXPECT_GT(round.undone(), 100) << "the hands do something";
+    EXPECT_GT(round.undone(), 50) << "the hands do something";
 }
 
 } // namespace
