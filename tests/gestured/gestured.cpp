@@ -12,7 +12,6 @@
 #include <QDir>
 #include <QElapsedTimer>
 #include <QHashFunctions>
-#include <QRandomGenerator>
 #include <QSettings>
 #include <QTemporaryDir>
 
@@ -131,7 +130,6 @@ int main(int argc, char** argv) {
     QApplication application(argc, argv);
     QCoreApplication::setApplicationName(QStringLiteral("tailpoint"));
     QGuiApplication::setQuitOnLastWindowClosed(false);
-    QRandomGenerator::global()->seed(seed);
     sayWhereOnDeath();
     return LongRun(count, seed, minutes, home.path()).go();
 }

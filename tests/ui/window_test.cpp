@@ -2,6 +2,7 @@
 // The window: files, the question before changes are lost, units, themes, what is remembered.
 #include "panel_support.h"
 
+#include "tests/ui/hands/warnings.h"
 #include "ui/canvas/canvas.h"
 #include "ui/document/recovery.h"
 #include "ui/panel/panel.h"
@@ -83,6 +84,21 @@ TEST_F(WindowTest, WhatIsTypedAfterAddForceIsTheNewForcesValue) {
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
     ASSERT_EQ(window->document().sketch().forces.size(), 1U);
     EXPECT_EQ(window->document().sketch().forces[0].magnitude.value, 310);
+}
+
+/// Behind a click on what is selected Qt waits for a second one, and would complain of whoever is quicker.
+TEST_F(WindowTest, ReturnRightAfterAClickOpensTheFieldWithoutAWarning) {
+    auto* table = child<QTableView>(*window, "givenTable");
+    const QPoint name = table->visualRect(table->model()->index(1, 0)).center();
+    Warnings warnings;
+    for (int click = 0; click < 2; ++click) {
+        QTest::mouseClick(table->viewport(), Qt::LeftButton, {}, name);
+        QTest::keyClick(table, Qt::Key_Return);
+        const auto isOpen = [&] { return qobject_cast<QLineEdit*>(QApplication::focusWidget()) != nullptr; };
+        EXPECT_TRUE(QTest::qWaitFor(isOpen)) << click;
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+    }
+    EXPECT_TRUE(warnings.take().isEmpty());
 }
 
 TEST_F(WindowTest, WhenAnOwnAnswerEndsTheLineNoLongerAsksForOne) {

@@ -114,6 +114,14 @@ QLineEdit* GivenTable::openField() const {
     return nullptr;
 }
 
+void GivenTable::typeInto(const QModelIndex& cell) {
+    if (QLineEdit* field = openField()) {
+        field->setFocus(Qt::OtherFocusReason);
+    } else if (cell.flags().testFlag(Qt::ItemIsEditable)) {
+        edit(cell, AllEditTriggers, nullptr); // behind a click Qt waits for a second one, and opens it then
+    }
+}
+
 void GivenTable::finishTyping() {
     if (QLineEdit* field = openField()) {
         emit itemDelegate()->commitData(field);
@@ -138,9 +146,7 @@ void GivenTable::keyPressEvent(QKeyEvent* event) {
     } else if (event->key() == Qt::Key_Insert) {
         emit addition();
     } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-        if (currentIndex().flags().testFlag(Qt::ItemIsEditable)) {
-            edit(currentIndex());
-        }
+        typeInto(currentIndex());
     } else if (event->key() == Qt::Key_Escape) {
         m_model.discardDraft(currentIndex());
         emit draftDropped();

@@ -207,7 +207,7 @@ void GivenView::edit(int vector, Entry cell) {
     const QModelIndex index = m_model->index(m_model->rowOf(vector), static_cast<int>(cell));
     m_table->setFocus(Qt::OtherFocusReason);
     m_table->setCurrentIndex(index);
-    m_table->edit(index);
+    m_table->typeInto(index);
 }
 
 void GivenView::onSelection() {

@@ -40,6 +40,8 @@ class GivenTable : public PanelTable {
 public:
     GivenTable(GivenModel& model, GivenDelegate* delegate, QWidget* parent = nullptr);
     QString selectedText() const override;
+    /// Opens the field of a cell that can be typed into; one that is open already gets the keys.
+    void typeInto(const QModelIndex& cell);
     /// Takes what is typed in an open field, or keeps it in its cell with the reason.
     void finishTyping();
     /// Closes an open field and forgets what is in it.
