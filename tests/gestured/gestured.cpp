@@ -2,9 +2,10 @@
 // Seeded hands on the window for as long as is asked: no warning of Qt's, undo leads back to the start, and
 // the memory is told.
 //
-//     gestured COUNT SEED [MINUTES]
+//     gestured COUNT SEED [MINUTES [FROM]]
 //
-// COUNT gestures; with MINUTES they go on until these are over.
+// As far as gesture COUNT; with MINUTES they go on until these are over. FROM (a multiple of 250) begins at
+// that gesture, to come back to one that failed.
 #include "tests/ui/hands/round.h"
 #include "ui/window/main_window.h"
 
@@ -71,8 +72,9 @@ double residentMiB() {
 
 class LongRun {
 public:
-    LongRun(int count, unsigned seed, double minutes, const QString& folder)
-        : m_count(count), m_seed(seed), m_minutes(minutes), m_sketches(sketchesIn(folder)) {}
+    LongRun(int count, unsigned seed, double minutes, int from, const QString& folder)
+        : m_count(count), m_from(from / kAtATime * kAtATime), m_seed(seed), m_minutes(minutes),
+          m_sketches(sketchesIn(folder)) {}
 
     int go() {
         MainWindow window;
@@ -83,7 +85,7 @@ public:
         Hands hands(window, m_seed);
         round.beforeStep = [this](int step) { note(m_seed, step); };
         m_clock.start();
-        for (int done = 0; isWanted(done); done += kAtATime) {
+        for (int done = m_from; isWanted(done); done += kAtATime) {
             const QString file = m_sketches[done / kAtATime % m_sketches.size()];
             const QString fault = round.play(hands, file, done, kAtATime);
             if (!fault.isEmpty())
@@ -106,7 +108,7 @@ private:
                      qPrintable(hands.told()), qPrintable(fault));
         return 1;
     }
-    int m_count;
+    int m_count, m_from;
     unsigned m_seed;
     double m_minutes;
     QStringList m_sketches;
@@ -117,7 +119,7 @@ private:
 
 int main(int argc, char** argv) {
     if (argc < 3) {
-        std::fprintf(stderr, "gestured COUNT SEED [MINUTES]\n");
+        std::fprintf(stderr, "gestured COUNT SEED [MINUTES [FROM]]\n");
         return 2;
     }
     const int count = std::atoi(argv[1]);
@@ -131,5 +133,5 @@ int main(int argc, char** argv) {
     QCoreApplication::setApplicationName(QStringLiteral("tailpoint"));
     QGuiApplication::setQuitOnLastWindowClosed(false);
     sayWhereOnDeath();
-    return LongRun(count, seed, minutes, home.path()).go();
+    return LongRun(count, seed, minutes, argc > 4 ? std::atoi(argv[4]) : 0, home.path()).go();
 }

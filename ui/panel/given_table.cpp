@@ -122,6 +122,22 @@ void GivenTable::typeInto(const QModelIndex& cell) {
     }
 }
 
+/// To the next cell by its place: taking the value may have made the model anew.
+void GivenTable::closeEditor(QWidget* field, QAbstractItemDelegate::EndEditHint hint) {
+    const bool toNext = hint == QAbstractItemDelegate::EditNextItem,
+               toPrevious = hint == QAbstractItemDelegate::EditPreviousItem;
+    if (!toNext && !toPrevious) {
+        return PanelTable::closeEditor(field, hint);
+    }
+    PanelTable::closeEditor(field, QAbstractItemDelegate::NoHint);
+    const QModelIndex cell = moveCursor(toNext ? MoveNext : MovePrevious, Qt::NoModifier);
+    if (cell.isValid()) {
+        const int row = cell.row(), column = cell.column();
+        setCurrentIndex(cell);
+        typeInto(m_model.index(row, column));
+    }
+}
+
 void GivenTable::finishTyping() {
     if (QLineEdit* field = openField()) {
         emit itemDelegate()->commitData(field);

@@ -56,6 +56,7 @@ signals:
     void draftDropped(); ///< by Escape
 
 protected:
+    void closeEditor(QWidget* field, QAbstractItemDelegate::EndEditHint hint) override;
     void keyPressEvent(QKeyEvent* event) override;
     void contextMenuEvent(QContextMenuEvent* event) override;
     QModelIndex moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) override;
