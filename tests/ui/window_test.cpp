@@ -86,7 +86,7 @@ TEST_F(WindowTest, WhatIsTypedAfterAddForceIsTheNewForcesValue) {
     EXPECT_EQ(window->document().sketch().forces[0].magnitude.value, 310);
 }
 
-/// Behind a click on what is selected Qt waits for a second one, and would complain of whoever is quicker.
+/// Behind a click on what is selected a second one is waited for: whoever is quicker is no trouble.
 TEST_F(WindowTest, ReturnRightAfterAClickOpensTheFieldWithoutAWarning) {
     auto* table = child<QTableView>(*window, "givenTable");
     const QPoint name = table->visualRect(table->model()->index(1, 0)).center();
@@ -99,6 +99,20 @@ TEST_F(WindowTest, ReturnRightAfterAClickOpensTheFieldWithoutAWarning) {
         QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
     }
     EXPECT_TRUE(warnings.take().isEmpty());
+}
+
+TEST_F(WindowTest, AnUndoMayTakeACellAwayThatWaitsForASecondClick) {
+    trigger("addForce");
+    auto* table = child<QTableView>(*window, "givenTable");
+    Warnings warnings;
+    for (int click = 0; click < 2; ++click) {
+        const QPoint name = table->visualRect(table->model()->index(2, 0)).center();
+        QTest::mouseClick(table->viewport(), Qt::LeftButton, {}, name);
+    }
+    window->document().undo();
+    QTest::qWait(QApplication::doubleClickInterval() + 100);
+    EXPECT_TRUE(warnings.take().isEmpty());
+    EXPECT_EQ(window->document().sketch().forces.size(), 2U);
 }
 
 TEST_F(WindowTest, WhenAnOwnAnswerEndsTheLineNoLongerAsksForOne) {

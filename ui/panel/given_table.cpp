@@ -5,6 +5,7 @@
 #include "ui/style/symbols.h"
 #include "ui/style/targets.h"
 
+#include <QApplication>
 #include <QClipboard>
 #include <QContextMenuEvent>
 #include <QGuiApplication>
@@ -94,6 +95,8 @@ GivenTable::GivenTable(GivenModel& model, GivenDelegate* delegate, QWidget* pare
     setShares({24, 26, 28, 22});
     setWholeValues();
     setModel(&model);
+    m_secondClick.setSingleShot(true);
+    connect(&m_secondClick, &QTimer::timeout, this, [this] { typeInto(m_clicked); });
 }
 
 QString GivenTable::selectedText() const {
@@ -118,8 +121,22 @@ void GivenTable::typeInto(const QModelIndex& cell) {
     if (QLineEdit* field = openField()) {
         field->setFocus(Qt::OtherFocusReason);
     } else if (cell.flags().testFlag(Qt::ItemIsEditable)) {
-        edit(cell, AllEditTriggers, nullptr); // behind a click Qt waits for a second one, and opens it then
+        edit(cell, AllEditTriggers, nullptr);
     }
+}
+
+/// Qt waits by the current cell, which an undo in between may take away.
+bool GivenTable::edit(const QModelIndex& cell, EditTrigger trigger, QEvent* event) {
+    m_secondClick.stop();
+    if (trigger != SelectedClicked) {
+        return PanelTable::edit(cell, trigger, event);
+    }
+    if (!cell.flags().testFlag(Qt::ItemIsEditable) || openField() != nullptr) {
+        return false;
+    }
+    m_clicked = cell;
+    m_secondClick.start(QApplication::doubleClickInterval());
+    return true;
 }
 
 /// To the next cell by its place: taking the value may have made the model anew.

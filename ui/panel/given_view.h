@@ -5,6 +5,9 @@
 #include "ui/panel/given_model.h"
 #include "ui/panel/panel_table.h"
 
+#include <QPersistentModelIndex>
+#include <QTimer>
+
 class QLabel;
 class QKeyEvent;
 class QLineEdit;
@@ -56,6 +59,7 @@ signals:
     void draftDropped(); ///< by Escape
 
 protected:
+    bool edit(const QModelIndex& cell, EditTrigger trigger, QEvent* event) override;
     void closeEditor(QWidget* field, QAbstractItemDelegate::EndEditHint hint) override;
     void keyPressEvent(QKeyEvent* event) override;
     void contextMenuEvent(QContextMenuEvent* event) override;
@@ -64,6 +68,8 @@ protected:
 private:
     QLineEdit* openField() const;
     GivenModel& m_model;
+    QTimer m_secondClick; ///< behind a click on what is selected: the field opens unless one more comes
+    QPersistentModelIndex m_clicked; ///< then
 };
 
 class GivenView : public QWidget {
