@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-// Ranges against a search by trial, by hand: tolerant [CASES] [PERCENT] [DEGREES] [SEED] [BOXES]. Prints
-// every case whose range is narrower than what was found, or unmarked and wider by more than 0.1 %, then
-// counts and times.
+// Ranges against a search by trial, by hand: tolerant [CASES] [PERCENT] [DEGREES] [SEED] [BOXES]
+// [DRAWS] [CLIMBS] [FROM]: the cases FROM to CASES, each searched from DRAWS points, CLIMBS rounds uphill.
+// Prints every case whose range is narrower than what was found, or unmarked and wider by more than 0.1 %,
+// then counts and times.
 #include "core/solve/tolerance.h"
 #include "tests/support/tolerances.h"
 
@@ -221,7 +222,7 @@ int main(int argc, char** argv) {
     Count all;
     std::array<Count, kAsked> families;
     std::vector<double> times;
-    for (std::uint64_t i = 0; i < cases; ++i) {
+    for (auto i = static_cast<std::uint64_t>(argument(8, 0)); i < cases; ++i) {
         Dice dice(seed * 1'000'003 + i);
         const Asked asked = static_cast<Asked>(i % kAsked);
         const Sketch sketch = tolerantCase(dice, asked, percent, degrees);
