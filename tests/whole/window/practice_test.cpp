@@ -42,9 +42,9 @@ TEST_F(PracticeInTheWindow, AProblemIsChosenAnsweredAndFollowedByAnother) {
     EXPECT_EQ(countNear(still, below(), kSum), 0) << "the answer is told" << keep(still);
 
     ASSERT_TRUE(key(QStringLiteral("F9")));
-    const QImage hinted =
-        screenWhere([&](const QImage& now) { return changedPixels(still, now, below()) > 200; });
-    ASSERT_FALSE(hinted.isNull()) << "no hint" << keep(screen());
+    const auto isHinted = [&](const QImage& now) { return changedPixels(still, now, below()) > 200; };
+    ASSERT_FALSE(screenWhere(isHinted).isNull()) << "no hint" << keep(screen());
+    const QImage hinted = settledScreen();  // the whole of it
     ASSERT_TRUE(key(QStringLiteral("F9"))); // nothing was entered
     const QImage refused =
         screenWhere([&](const QImage& now) { return changedPixels(hinted, now, head()) > 100; });
