@@ -18,8 +18,7 @@ std::optional<std::size_t> printableLength(std::string_view text);
 std::string oneLine(std::string_view text, std::size_t most = 60);
 
 /// The text with no-break spaces (U+00A0) where a line should not end: on both sides of "=" and of a slope's
-/// ":" and of "±", and between a number and its unit. For pages and screens; a
-/// file keeps the text as it is.
+/// ":" and of "±", and between a number and its unit. For pages and screens; a file keeps the text as it is.
 std::string keptTogether(std::string_view text);
 
 } // namespace tailpoint
