@@ -76,9 +76,10 @@ void Search::settleInput(Goal goal, std::size_t i) {
             attempt(end + part * inward);
         }
     }
-    for (int round = 0; round < 3; ++round) {
+    // Closer every time: through places so far apart a parabola keeps its own distance from a lopsided top.
+    for (const long double reach : {span / 0x1p10L, span / 0x1p14L, span / 0x1p18L}) {
         const long double at = best.point[i];
-        const long double step = std::fmin(std::fmin(at - input.least, input.greatest - at), span / 1024);
+        const long double step = std::fmin(std::fmin(at - input.least, input.greatest - at), reach);
         const long double below = valueWith(goal, i, at - step), above = valueWith(goal, i, at + step);
         const long double bend = 2 * best.value - below - above;
         if (!(step > 0 && bend > 0)) {
@@ -162,13 +163,14 @@ bool Search::isReached(Goal goal, double bound, const Cell& cell, bool thoroughl
     return isNear();
 }
 
-// Whether no input by itself leads farther, and all lead somewhere.
+// Whether no input by itself leads farther, and all lead somewhere: by a wide step, and by one so short that
+// it tells the top from a place beside it.
 bool Search::isSettled(Goal goal) const {
     const Best& best = best_[static_cast<std::size_t>(goal)];
     for (std::size_t i = 0; i < problem_.inputs.size(); ++i) {
         const Input& input = problem_.inputs[i];
-        for (const long double step :
-             {(input.greatest - input.least) / 4096, (input.least - input.greatest) / 4096}) {
+        for (const long double part : {0x1p-12L, -0x1p-12L, 0x1p-20L, -0x1p-20L}) {
+            const long double step = part * (input.greatest - input.least);
             const long double at = std::clamp(best.point[i] + step, input.least, input.greatest);
             if (at != best.point[i] && !(valueWith(goal, i, at) <= best.value)) {
                 return false;

@@ -270,6 +270,7 @@ double climbed(AnyTrial& trial, std::vector<double> values, const Of& of, Dice& 
     double step = 0.25;
     for (int round = 0; round < rounds; ++round) {
         bool better = false;
+        const std::vector<double> before = values;
         const auto attempt = [&](std::vector<double> next) {
             double value = valueAt(next);
             if (value == -std::numeric_limits<double>::infinity()) {
@@ -297,6 +298,15 @@ double climbed(AnyTrial& trial, std::vector<double> values, const Of& of, Dice& 
                                knobs[k].least, knobs[k].greatest);
             }
             attempt(next);
+        }
+        for (bool leads = better; leads;) { // on along what led up as a whole: a ridge goes across the inputs
+            std::vector<double> next = values;
+            for (std::size_t k = 0; k < knobs.size(); ++k) {
+                next[k] = std::clamp(2 * values[k] - before[k], knobs[k].least, knobs[k].greatest);
+            }
+            const double reached = best;
+            attempt(next);
+            leads = best > reached;
         }
         step *= better ? 1.0 : 0.5;
     }

@@ -10,7 +10,7 @@
 #include <numbers>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 const double kRoot3 = std::sqrt(3.0);
 

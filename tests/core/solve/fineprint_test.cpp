@@ -11,7 +11,7 @@
 #include <numbers>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 TEST(GivenDirections, ComeBackAsTypedBroughtIntoOneTurn) {
     const Solved result =

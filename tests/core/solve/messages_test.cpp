@@ -7,7 +7,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 void expectSaid(const Sketch& sketch, Status status, const std::string& message) {
     const Solved result = solve(sketch);

@@ -12,7 +12,7 @@
 #include <random>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 Sketch inKilonewtons(Sketch made) {
     made.forceUnit = ForceUnit::kN;

@@ -7,7 +7,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 std::vector<QuantityId> named(const Phrase& phrase) {
     std::vector<QuantityId> ids;

@@ -6,7 +6,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint {
-namespace {
+namespace TAILPOINT_FILE {
 
 Force given(std::string name, double magnitude, double degrees) {
     Force force;

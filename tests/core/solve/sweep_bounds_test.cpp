@@ -10,7 +10,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 /// Values of one quantity in one branch, directions beside the one before; empty where none has it.
 std::vector<double> valuesOf(const std::vector<Branches>& along, std::size_t branch, std::size_t which,

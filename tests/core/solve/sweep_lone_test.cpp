@@ -9,7 +9,7 @@
 #include <gtest/gtest.h>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 Sketch fine(Sketch made) {
     made.figures = 12;

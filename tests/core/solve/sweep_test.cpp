@@ -13,7 +13,7 @@
 #include <numbers>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 constexpr double kPlace = 1e-7; ///< of a least or greatest, degrees or force units
 const Force kAtRest = force("R", 0, kToFind);

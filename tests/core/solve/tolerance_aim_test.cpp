@@ -16,7 +16,7 @@
 #include <optional>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 using namespace tolerance;
 using Many = boost::multiprecision::cpp_bin_float_50;
@@ -94,7 +94,7 @@ TEST(Aim, NoTriangleHasADirectionOutsideOfIt) {
         const Solved solved = solve(made);
         const Problem problem = problemOf(made, solved);
         for (std::size_t answer = 0; answer < solved.solutions.size() && !solved.tangent; ++answer) {
-            const std::vector<Piece> pieces = piecesOf(problem, made, solved, answer);
+            const std::vector<tolerance::Piece> pieces = piecesOf(problem, made, solved, answer);
             ASSERT_EQ(pieces.size(), 1u);
             narrowed += pieces[0].unknown[0].sector.width() < 3;
             for (int i = 0; i < 8; ++i) {
@@ -135,7 +135,7 @@ TEST(Aim, NoVectorThatMeetsALinePointsOutsideOfIt) {
         const Solved solved = solve(made);
         const Problem problem = problemOf(made, solved);
         for (std::size_t answer = 0; answer < solved.solutions.size() && !solved.tangent; ++answer) {
-            for (const Piece& piece : piecesOf(problem, made, solved, answer)) {
+            for (const tolerance::Piece& piece : piecesOf(problem, made, solved, answer)) {
                 const Sector& sector = piece.unknown[piece.unknown[0].isLine ? 1 : 0].sector;
                 for (int i = 0; i < 8; ++i) {
                     Point point;

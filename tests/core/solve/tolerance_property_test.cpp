@@ -11,7 +11,7 @@
 #include <limits>
 
 namespace tailpoint::testing {
-namespace {
+namespace TAILPOINT_FILE {
 
 using tolerance::AnswerRange;
 using tolerance::InputAt;

@@ -10,7 +10,7 @@
 #include <numbers>
 
 namespace tailpoint::tolerance {
-namespace {
+namespace TAILPOINT_FILE {
 
 using testing::Dice;
 using testing::force;

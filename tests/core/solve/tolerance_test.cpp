@@ -4,12 +4,13 @@
 #include "tests/support/loose.h"
 #include "tests/support/sketches.h"
 
+#include <algorithm>
 #include <cmath>
 #include <gtest/gtest.h>
 #include <numbers>
 
 namespace tailpoint::tolerance {
-namespace {
+namespace TAILPOINT_FILE {
 
 using testing::balanced;
 using testing::either;
@@ -136,6 +137,29 @@ TEST(Tolerance, EachOfTwoAnswersHasItsOwnRange) {
         EXPECT_TRUE(ranges[i].everywhere);
         expectRange(of(ranges[i], 0).magnitude, large ? 404.371 : 235.749, large ? 463.947 : 281.363, k3);
     }
+}
+
+// A short vector B beside a long one, both of unknown direction: A = R - C - B goes farthest along x where B
+// lies along x, which each of the two answers can reach on one side. A's own magnitude must then be met to a
+// hair, a lopsided top within its tolerance.
+TEST(Tolerance, ATopBetweenTheEndsOfAnInputIsNeverCutOff) {
+    const Ranges ranges = rangesOf(
+        sketch({loose(force("A", 466.4, kToFind), 86.8, 0), loose(force("B", 1.2, kToFind), 0.2, 0),
+                loose(force("C", 140, 40), 0, 10)},
+               force("R", 359.4, -93.2)));
+    ASSERT_EQ(ranges.size(), 2u);
+    double least = 0, greatest = -1000;
+    for (const AnswerRange& range : ranges) {
+        ASSERT_TRUE(of(range, 0).x.least && of(range, 0).x.greatest);
+        least = std::min(least, *of(range, 0).x.least);
+        greatest = std::max(greatest, *of(range, 0).x.greatest);
+    }
+    const double x = 359.4 * std::cos(93.2 * kDegree);
+    const double from = x - 140 * std::cos(30 * kDegree) - 1.4, to = x - 140 * std::cos(50 * kDegree) + 1.4;
+    EXPECT_LE(least, from + 1e-11);
+    EXPECT_GE(greatest, to - 1e-11);
+    EXPECT_NEAR(least, from, 1e-3 * (to - from));
+    EXPECT_NEAR(greatest, to, 1e-3 * (to - from));
 }
 
 TEST(Tolerance, WithoutAnyTheRangeIsTheAnswer) {

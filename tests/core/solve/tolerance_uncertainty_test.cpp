@@ -10,7 +10,7 @@
 #include <numbers>
 
 namespace tailpoint::tolerance {
-namespace {
+namespace TAILPOINT_FILE {
 
 using testing::balanced;
 using testing::force;
